@@ -1,0 +1,46 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig } from 'vitest/config';
+
+const componentTests = 'tests/**/*.svelte.test.ts';
+
+// A sandbox that needs user namespaces is not to be had as root or in most containers; the pages
+// under test are our own.
+const chromium = playwright({
+  launchOptions: {
+    executablePath: process.env.FELTFOOT_CHROMIUM || process.env.CHROME_PATH || undefined,
+    args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update']
+  }
+});
+
+export default defineConfig({
+  plugins: [sveltekit()],
+  test: {
+    expect: { requireAssertions: true },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: [componentTests, 'tests/e2e/**']
+        }
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: [componentTests],
+          browser: {
+            enabled: true,
+            provider: chromium,
+            headless: true,
+            screenshotFailures: false,
+            instances: [{ browser: 'chromium' }]
+          }
+        }
+      }
+    ]
+  }
+});
