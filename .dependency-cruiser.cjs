@@ -1,0 +1,45 @@
+// The backstop behind ESLint's fences: it resolves every import, also import() and re-exports, and
+// sees cycles. The table of rooms is the same as ESLint's.
+module.exports = (async () => {
+  const { closedTo, rooms } = await import('./fences.js');
+  const fences = Object.entries(rooms).map(([name, { fence, because }]) => ({
+    name: fence,
+    comment: because,
+    severity: 'error',
+    from: { path: `^src/lib/${name}/` },
+    to: { path: `^src/(lib/(${closedTo(name).join('|')})|routes)/` }
+  }));
+  return {
+    forbidden: [
+      ...fences,
+      {
+        name: 'no-cycle',
+        comment: 'two files that need each other are one file, or hide a third',
+        severity: 'error',
+        from: {},
+        to: { circular: true }
+      },
+      {
+        name: 'pure-room',
+        comment: 'pure rooms run alike in the browser, on the server and in tests',
+        severity: 'error',
+        from: { path: '^src/lib/(model|scoring|course|practice)/' },
+        to: { dependencyTypes: ['core'] }
+      },
+      {
+        name: 'nothing-imports-tests',
+        comment: 'what ships must not need what checks it',
+        severity: 'error',
+        from: { path: '^src/' },
+        to: { path: '^(tests|bench)/' }
+      }
+    ],
+    options: {
+      doNotFollow: { path: 'node_modules' },
+      exclude: { path: '^(build|\\.svelte-kit|\\.feltfoot)/' },
+      tsConfig: { fileName: 'tsconfig.json' },
+      tsPreCompilationDeps: true,
+      enhancedResolveOptions: { conditionNames: ['svelte', 'import', 'types', 'default'] }
+    }
+  };
+})();

@@ -1,0 +1,83 @@
+import js from '@eslint/js';
+import { defineConfig } from 'eslint/config';
+import prettier from 'eslint-config-prettier';
+import svelte from 'eslint-plugin-svelte';
+import globals from 'globals';
+import ts from 'typescript-eslint';
+import { closedTo, purity, rooms } from './fences.js';
+import svelteConfig from './svelte.config.js';
+
+const forbiddenGlobals = [
+  ...['Date', 'performance', 'Intl', 'setTimeout', 'setInterval', 'requestAnimationFrame'],
+  ...['window', 'document', 'navigator', 'location', 'localStorage', 'indexedDB', 'fetch'],
+  ...['globalThis', 'self', 'crypto', 'console', 'process', 'Buffer', 'require']
+].map((name) => ({ name, message: `${purity}: ${name} is out.` }));
+
+const pureRules = {
+  'no-restricted-globals': ['error', ...forbiddenGlobals],
+  'no-restricted-properties': [
+    'error',
+    { object: 'Math', property: 'random', message: `${purity}: hand a random source in.` }
+  ],
+  'no-restricted-syntax': [
+    'error',
+    {
+      selector: 'ImportExpression',
+      message: `${purity}: import() answers later and hides imports.`
+    }
+  ]
+};
+
+const machine = '^(node:|(fs|os|path|crypto|process|child_process|perf_hooks|worker_threads)(/|$))';
+
+/** @param {string} names alternatives of a regular expression */
+const importOf = (names) => `^(\\$lib/|(\\.\\./)+(lib/)?|.*src/lib/)(${names})(/|$)`;
+
+/** @param {string} name @param {import('./fences.js').Room} room */
+function fenceAround(name, room) {
+  const may = room.may.length > 0 ? `only ${room.may.join(', ')}` : 'nothing';
+  const message = `[fence: ${room.fence}] ${name} imports ${may} of ours, because ${room.because}.`;
+  const patterns = [
+    { regex: importOf(closedTo(name).join('|')), message },
+    { regex: '(^|/)routes(/|$)', message: `[fence: routes-on-top] Pages compose rooms: ${message}` }
+  ];
+  if (room.pure) {
+    patterns.push(
+      { regex: machine, message: `${purity}: Node’s modules are out.` },
+      { regex: '^(\\$app|\\$env|svelte)(/|$)|\\.svelte$', message: `${purity}: no Svelte here.` }
+    );
+  }
+  return {
+    name: `fence/${room.fence}`,
+    files: [`src/lib/${name}/**`],
+    rules: { 'no-restricted-imports': ['error', { patterns }], ...(room.pure ? pureRules : {}) }
+  };
+}
+
+export default defineConfig(
+  { ignores: ['build/', '.svelte-kit/', '.feltfoot/', 'test-results/', 'playwright-report/'] },
+  js.configs.recommended,
+  ...ts.configs.recommended,
+  ...svelte.configs.recommended,
+  prettier,
+  ...svelte.configs.prettier,
+  {
+    languageOptions: { globals: { ...globals.browser, ...globals.node } },
+    rules: {
+      // TypeScript finds undefined names itself, and knows more of them.
+      'no-undef': 'off',
+      eqeqeq: ['error', 'always'],
+      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }]
+    }
+  },
+  {
+    files: ['src/**', 'scripts/**', 'server/**', 'tests/**', 'bench/**'],
+    rules: { 'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }] }
+  },
+  {
+    files: ['**/*.svelte', '**/*.svelte.ts'],
+    languageOptions: { parserOptions: { parser: ts.parser, svelteConfig } }
+  },
+  ...Object.entries(rooms).map(([name, room]) => fenceAround(name, room))
+);
