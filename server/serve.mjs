@@ -1,0 +1,88 @@
+import { createServer } from 'node:http';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { securityHeaders } from './headers.mjs';
+import { allowedHosts, hostName, lanAddresses } from './hosts.mjs';
+
+/** @typedef {import('node:http').RequestListener} RequestListener */
+
+/** How long an answer under way may take once we are told to stop; the whole stop takes < 1 s. */
+const graceMs = 500;
+const sweepMs = 20;
+
+/** Only we write these two, so Kit can trust them. */
+const protocolHeader = 'x-feltfoot-protocol';
+const hostHeader = 'x-feltfoot-host';
+
+/**
+ * Loads a built app's request handler.
+ * @param {string} folder absolute path of the build
+ * @returns {Promise<RequestListener>}
+ */
+export async function loadHandler(folder) {
+  // The adapter reads these once, while it loads. ORIGIN would pin a single address, and LAN
+  // devices come in by another one than the machine itself.
+  delete process.env.ORIGIN;
+  process.env.PROTOCOL_HEADER = protocolHeader;
+  process.env.HOST_HEADER = hostHeader;
+  const { handler } = await import(pathToFileURL(join(folder, 'handler.js')).href);
+  return handler;
+}
+
+/**
+ * Serves a request handler under security headers and a list of allowed hosts.
+ * @param {object} options
+ * @param {RequestListener} options.handler
+ * @param {number} options.port 0 takes any free one
+ * @param {string} [options.host] address to listen on; none means all
+ * @param {string} [options.protocol] 'https' when a proxy in front speaks it
+ * @param {string} [options.hosts] further allowed host names, comma-separated
+ */
+export async function serve({ handler, port, host, protocol = 'http', hosts = '' }) {
+  const allowed = allowedHosts(hosts);
+  const server = createServer((request, response) => {
+    for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
+    if (!allowed.has(hostName(request.headers.host) ?? '')) {
+      response.writeHead(421, { 'Content-Type': 'text/plain; charset=utf-8' });
+      response.end(
+        'This name is not one of ours. FELTFOOT_HOSTS lists further names to answer to.\n'
+      );
+      return;
+    }
+    request.headers[protocolHeader] = protocol;
+    request.headers[hostHeader] = request.headers.host;
+    handler(request, response);
+  });
+  await new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen({ port, host }, () => resolve(undefined));
+  });
+  const address = /** @type {import('node:net').AddressInfo} */ (server.address());
+  return { port: address.port, lan: reachable(host), stop: () => stop(server) };
+}
+
+/** @param {string | undefined} host @returns {string[]} LAN addresses on which we do listen */
+function reachable(host) {
+  const everywhere = !host || host === '0.0.0.0' || host === '::';
+  return lanAddresses().filter((address) => everywhere || address === host);
+}
+
+/**
+ * Takes no new requests, lets running answers end, then cuts what is left (a live feed never ends
+ * by itself).
+ * @param {import('node:http').Server} server
+ * @returns {Promise<void>}
+ */
+function stop(server) {
+  return new Promise((resolve) => {
+    const cut = setTimeout(() => server.closeAllConnections(), graceMs);
+    // A connection kept alive counts as open until it is swept away once its answer has ended.
+    const sweep = setInterval(() => server.closeIdleConnections(), sweepMs);
+    server.close(() => {
+      clearTimeout(cut);
+      clearInterval(sweep);
+      resolve();
+    });
+    server.closeIdleConnections();
+  });
+}
