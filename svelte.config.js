@@ -5,7 +5,7 @@ import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 export default {
   preprocess: vitePreprocess(),
   kit: {
-    adapter: adapter({ precompress: true }),
+    adapter: adapter({ out: process.env.FELTFOOT_BUILD_OUT || 'build', precompress: true }),
     // 'auto' writes nonces into rendered pages and hashes into prerendered ones, so both are covered.
     csp: {
       mode: 'auto',
@@ -21,7 +21,8 @@ export default {
         'manifest-src': ['self'],
         'object-src': ['none'],
         'base-uri': ['self'],
-        'form-action': ['self']
+        'form-action': ['self'],
+        'frame-ancestors': ['none']
       }
     }
   }

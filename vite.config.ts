@@ -23,6 +23,8 @@ export default defineConfig({
         test: {
           name: 'node',
           environment: 'node',
+          // Some tests start another program; two busy cores make that slow.
+          testTimeout: 20_000,
           include: ['tests/**/*.test.ts'],
           exclude: [componentTests, 'tests/e2e/**']
         }

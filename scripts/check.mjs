@@ -1,0 +1,11 @@
+// Types: the whole app with Svelte, then the pure rooms again without any browser or Node types.
+import { runInstalled } from './run.mjs';
+
+const tsc = 'typescript/bin/tsc';
+await runInstalled('@sveltejs/kit/svelte-kit.js', ['sync']);
+const checks = await Promise.all([
+  runInstalled('svelte-check/bin/svelte-check', ['--tsconfig', './tsconfig.json'], { quiet: true }),
+  runInstalled(tsc, ['-p', 'tsconfig.pure.json'], { quiet: true })
+]);
+for (const { output } of checks) if (output.trim()) console.log(output.trim());
+process.exitCode = checks.some(({ code }) => code !== 0) ? 1 : 0;

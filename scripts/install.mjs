@@ -1,0 +1,60 @@
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { withLock } from './lock.mjs';
+import { root, run } from './run.mjs';
+import { say, since } from './say.mjs';
+
+// Inside node_modules, so that deleting node_modules deletes the claim that it is complete.
+const stampPath = join(root, 'node_modules', '.feltfoot-installed');
+
+/** Native packages are built for one Node ABI, so another Node needs another install. */
+function wantedStamp() {
+  const lock = readFileSync(join(root, 'package-lock.json'));
+  return `${createHash('sha256').update(lock).digest('hex')} abi ${process.versions.modules}`;
+}
+
+const readJson = (/** @type {string} */ path) => JSON.parse(readFileSync(path, 'utf8')).packages;
+
+/** Whether someone ran npm by hand: npm's own record then agrees with the lockfile. */
+function npmAgrees() {
+  const record = join(root, 'node_modules', '.package-lock.json');
+  if (!existsSync(record) || existsSync(stampPath)) return false;
+  const installed = readJson(record);
+  return Object.entries(readJson(join(root, 'package-lock.json'))).every(
+    ([path, wanted]) =>
+      path === '' ||
+      (installed[path] ? installed[path].version === wanted.version : wanted.optional)
+  );
+}
+
+function isInstalled() {
+  if (existsSync(stampPath) && readFileSync(stampPath, 'utf8') === wantedStamp()) return true;
+  if (!npmAgrees()) return false;
+  writeFileSync(stampPath, wantedStamp());
+  return true;
+}
+
+/** Brings node_modules to what the lockfile says, if it is not there already. */
+export async function ensureInstalled() {
+  if (isInstalled()) return;
+  await withLock('install', async () => {
+    if (isInstalled()) return;
+    const from = Date.now();
+    say('Installing what package-lock.json lists (the first time takes about a minute)…');
+    const { code, output } = await npm(['ci', '--include=dev', '--no-audit', '--no-fund']);
+    if (code !== 0) throw new Error(`npm ci failed:\n${output}`);
+    writeFileSync(stampPath, wantedStamp());
+    say(`Installed in ${since(from)}.`);
+  });
+}
+
+/** @param {string[]} args */
+function npm(args) {
+  // Under npm its own script is named, which also works where npm is a .cmd file.
+  const script = process.env.npm_execpath;
+  const isNpm = script?.endsWith('npm-cli.js');
+  return isNpm
+    ? run(process.execPath, [script, ...args], { quiet: true })
+    : run('npm', args, { quiet: true });
+}

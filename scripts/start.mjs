@@ -1,0 +1,57 @@
+import { join } from 'node:path';
+import { ensureBuilt } from './build.mjs';
+import { root } from './run.mjs';
+import { say } from './say.mjs';
+
+// Which port is tried first when none is asked for, and how many after it if it is taken.
+const firstPort = 3000;
+const portsTried = 20;
+
+/** @param {(port: number) => ReturnType<typeof import('../server/serve.mjs').serve>} listen */
+async function onFirstFreePort(listen) {
+  if (process.env.PORT) return listen(Number(process.env.PORT));
+  for (let port = firstPort; ; port++) {
+    try {
+      return await listen(port);
+    } catch (error) {
+      if (error.code !== 'EADDRINUSE' || port >= firstPort + portsTried) throw error;
+      say(`Port ${port} is taken; trying the next one.`);
+    }
+  }
+}
+
+/** @param {{ stop: () => Promise<void> }} served */
+function stopOnSignal(served) {
+  let stopping = false;
+  for (const signal of ['SIGINT', 'SIGTERM']) {
+    process.on(signal, async () => {
+      if (stopping) return;
+      stopping = true;
+      say('Stopping.');
+      // The adapter's own event: the store and the live feed close on it.
+      process.emit('sveltekit:shutdown', signal);
+      await served.stop();
+      process.exit(0);
+    });
+  }
+}
+
+async function start() {
+  const folder = await ensureBuilt();
+  const { loadHandler, serve } = await import('../server/serve.mjs');
+  const handler = await loadHandler(join(root, folder));
+  const { HOST: host, FELTFOOT_HOSTS: hosts, FELTFOOT_PROTOCOL: protocol } = process.env;
+  const served = await onFirstFreePort((port) => serve({ handler, port, host, hosts, protocol }));
+  stopOnSignal(served);
+  say('Feltfoot is running. Stop it with Ctrl+C.');
+  say(`  on this machine   http://localhost:${served.port}`);
+  for (const address of served.lan) {
+    say(`  on your network   http://${address}:${served.port}`);
+  }
+}
+
+// A stop during the install or the build ends the child (run.mjs) and lands here as its failure.
+await start().catch((error) => {
+  console.error(error.code === 'EADDRINUSE' ? `Port ${error.port} is taken.` : error.message);
+  process.exit(1);
+});

@@ -1,0 +1,84 @@
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { ensureBuilt } from './build.mjs';
+import { findChromium } from './chromium.mjs';
+import { ensureInstalled } from './install.mjs';
+import { root, run, runInstalled } from './run.mjs';
+import { say, since } from './say.mjs';
+
+const reports = join(root, '.feltfoot', 'reports');
+const eslint = 'eslint/bin/eslint.js';
+const depcruise = 'dependency-cruiser/bin/dependency-cruise.mjs';
+const cruised = ['--config', '.dependency-cruiser.cjs', 'src', 'scripts', 'server'];
+
+/** What earlier steps found for later ones: the browser and the build. */
+const found = { FELTFOOT_CHROMIUM: '', FELTFOOT_BUILD: '' };
+const total = { passed: 0, failed: 0, skipped: 0 };
+
+/** @param {string} name @param {any} report */
+function count(name, report) {
+  const { stats } = report;
+  const ran = stats
+    ? { passed: stats.expected + stats.flaky, failed: stats.unexpected, skipped: stats.skipped }
+    : {
+        passed: report.numPassedTests,
+        failed: report.numFailedTests,
+        skipped: report.numPendingTests + report.numTodoTests
+      };
+  for (const key of /** @type {const} */ (['passed', 'failed', 'skipped'])) total[key] += ran[key];
+  if (ran.passed + ran.failed === 0) throw new Error(`${name} ran no test.`);
+}
+
+/** @param {string} project */
+async function vitest(project) {
+  const file = join(reports, `${project}.json`);
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+  const args = ['run', '--project', project, ...reporters];
+  const { code } = await runInstalled('vitest/vitest.mjs', args, { env: found });
+  if (code === 0) count(`vitest ${project}`, JSON.parse(readFileSync(file, 'utf8')));
+  return code;
+}
+
+async function playwright() {
+  const file = join(reports, 'e2e.json');
+  const env = { ...found, PLAYWRIGHT_JSON_OUTPUT_FILE: file };
+  const args = ['test', '--reporter=list,json'];
+  const { code } = await runInstalled('playwright/cli.js', args, { env });
+  if (code === 0) count('playwright', JSON.parse(readFileSync(file, 'utf8')));
+  return code;
+}
+
+const installed = (/** @type {Parameters<typeof runInstalled>} */ ...what) =>
+  runInstalled(...what).then(({ code }) => code);
+
+/** In order: the cheap ones that fail most often come first. @type {[string, () => Promise<any>][]} */
+const steps = [
+  ['install', ensureInstalled],
+  ['browser', async () => void (found.FELTFOOT_CHROMIUM = await findChromium())],
+  ['format', () => installed('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.'])],
+  ['types', () => run(process.execPath, ['scripts/check.mjs']).then(({ code }) => code)],
+  ['lint', () => installed(eslint, ['.', '--max-warnings=0'])],
+  ['fences', () => installed(depcruise, cruised)],
+  ['tests in Node', () => vitest('node')],
+  ['build', async () => void (found.FELTFOOT_BUILD = await ensureBuilt())],
+  ['tests in a browser', () => vitest('browser')],
+  ['tests end to end', playwright]
+];
+
+rmSync(reports, { recursive: true, force: true });
+mkdirSync(reports, { recursive: true });
+for (const [name, step] of steps) {
+  const from = Date.now();
+  say(`— ${name}`);
+  try {
+    const code = (await step()) ?? 0;
+    if (code !== 0) throw new Error(`it ended with code ${code}; what it found is printed above.`);
+  } catch (error) {
+    console.error(`\nfeltfoot  Failed at “${name}”: ${error.message}`);
+    process.exit(1);
+  }
+  say(`  ${name}: ${since(from)}`);
+}
+say(`All of it took ${since()}.`);
+const skipped = total.skipped > 0 ? `, ${total.skipped} skipped` : '';
+console.log(`${total.passed} passed, ${total.failed} failed${skipped}`);
