@@ -1,0 +1,61 @@
+/// <reference types="@sveltejs/kit" />
+/// <reference lib="webworker" />
+import { base, build, files, prerendered, version } from '$service-worker';
+
+// TypeScript gives every file the window's types; this one runs in a worker.
+const worker = self as unknown as ServiceWorkerGlobalScope;
+
+const cacheName = `feltfoot-${version}`;
+const kept = new Set([...build, ...files, ...prerendered]);
+
+worker.addEventListener('install', (event) => {
+  // No skipWaiting: pages of the version before still need its files. See routes/new-version.ts.
+  event.waitUntil(caches.open(cacheName).then((cache) => cache.addAll([...kept])));
+});
+
+worker.addEventListener('message', (event) => {
+  if (event.data === 'take over') worker.skipWaiting();
+});
+
+worker.addEventListener('activate', (event) => {
+  event.waitUntil(forgetOtherVersions().then(() => worker.clients.claim()));
+});
+
+async function forgetOtherVersions(): Promise<void> {
+  const names = await caches.keys();
+  const old = names.filter((name) => name.startsWith('feltfoot-') && name !== cacheName);
+  await Promise.all(old.map((name) => caches.delete(name)));
+}
+
+worker.addEventListener('fetch', (event) => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== 'GET' || url.origin !== worker.location.origin) return;
+  const path = keptPath(url.pathname);
+  if (path) event.respondWith(fromCache(path, event.request));
+  else if (event.request.mode === 'navigate') event.respondWith(fromServer(event.request));
+});
+
+/** A page is kept under one address, whatever its query or a slash too many says. */
+function keptPath(pathname: string): string | undefined {
+  const bare = pathname.replace(/\/$/, '');
+  return [pathname, bare, `${bare}/`].find((path) => kept.has(path));
+}
+
+async function fromCache(path: string, request: Request): Promise<Response> {
+  const cache = await caches.open(cacheName);
+  // Browsers do drop single entries when the disk runs full.
+  return (await cache.match(path)) ?? fetch(request);
+}
+
+/** Pages with live data have no kept copy; offline, say so rather than show the browser's error. */
+async function fromServer(request: Request): Promise<Response> {
+  try {
+    return await fetch(request);
+  } catch {
+    const page =
+      '<!doctype html><html lang="en"><meta name="viewport" content="width=device-width">' +
+      '<title>No connection · Feltfoot</title><h1>No connection</h1>' +
+      `<p>This page needs one. <a href="${base}/">The lessons</a> work without.</p></html>`;
+    return new Response(page, { status: 503, headers: { 'Content-Type': 'text/html' } });
+  }
+}
