@@ -1,0 +1,34 @@
+import { defineConfig, devices } from '@playwright/test';
+
+const launchOptions = {
+  executablePath: process.env.FELTFOOT_CHROMIUM || process.env.CHROME_PATH || undefined,
+  args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update']
+};
+
+// A narrow phone: 360 CSS pixels are the width that every page must do with.
+const phone = {
+  viewport: { width: 360, height: 740 },
+  deviceScaleFactor: 2,
+  isMobile: true,
+  hasTouch: true
+};
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  outputDir: 'test-results',
+  globalSetup: './tests/e2e/serve-build.ts',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: Boolean(process.env.CI),
+  retries: 0,
+  timeout: 60_000,
+  use: {
+    baseURL: process.env.FELTFOOT_E2E_URL,
+    launchOptions,
+    trace: 'retain-on-failure'
+  },
+  projects: [
+    { name: 'desktop-chromium', use: { ...devices['Desktop Chrome'] } },
+    { name: 'phone-chromium', use: phone }
+  ]
+});
