@@ -6,6 +6,8 @@ export default {
   preprocess: vitePreprocess(),
   kit: {
     adapter: adapter({ out: process.env.FELTFOOT_BUILD_OUT || 'build', precompress: true }),
+    // The service worker answers for a page with a slash too many, where './' means something else.
+    paths: { relative: false },
     // 'auto' writes nonces into rendered pages and hashes into prerendered ones, so both are covered.
     csp: {
       mode: 'auto',
