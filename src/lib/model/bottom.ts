@@ -1,0 +1,238 @@
+import Body from 'matter-js/src/body/Body.js';
+import Query, { type CollisionBody, type Vector } from 'matter-js/src/collision/Query.js';
+import Vertices from 'matter-js/src/geometry/Vertices.js';
+import type { Setup, Stone } from './scenario';
+
+/** A place where the bait touches, or is about to: unit normal out of the bottom and the gap left. */
+export interface Contact {
+  nx: number;
+  nz: number;
+  gap_m: number;
+  /** Index of the stone, or GROUND. */
+  stone: number;
+}
+
+export const GROUND = -1;
+
+/** What the bait and the line can lie on. */
+export interface Bottom {
+  readonly isFlat: boolean;
+  readonly friction: number;
+  /** No part of the bottom is higher, m. */
+  readonly highest_m: number;
+  /** Height of the upper surface, stones included, at `x_m`; what line nodes rest on. */
+  heightAt(x_m: number): number;
+  /** Fills `out` with the contacts within reach of a bait whose lowest point is at (x, z). */
+  contactsNear(x_m: number, z_m: number, out: Contact[]): void;
+}
+
+/**
+ * The collision library's thresholds are meant for pixels, so its world is laid out in millimetres.
+ */
+const MM = 1000;
+
+/**
+ * Contacts are looked for this far ahead of the bait, m: more than the 6 mm it can move in the
+ * shortest step at 5 m/s; much more would round off the corners of stones.
+ */
+const REACH_M = 0.012;
+
+/** Sides of the polygon that stands for the round bait: its radius is right to 1 %. */
+const BAIT_SIDES = 24;
+
+/** How far below its surface a piece of sloping ground extends, m; only has to exceed the reach. */
+const GROUND_THICKNESS_M = 0.5;
+
+/** Where level ground ends, m: beyond any cast. */
+const FAR_M = 1000;
+
+/** Outline of a stone as shares of half its width and of its height: steep flanks, a rounded top. */
+const STONE_OUTLINE: readonly (readonly [number, number])[] = [
+  [-1, 0],
+  [-0.66, 0.7],
+  [-0.28, 1],
+  [0.28, 1],
+  [0.66, 0.7],
+  [1, 0]
+];
+
+/** The bottom of a scenario; `baitRadius_m` is the radius of the sphere that the bait fills. */
+export function bottomOf(setup: Pick<Setup, 'water' | 'bottom'>, baitRadius_m: number): Bottom {
+  const { friction, stones, profile } = setup.bottom;
+  const level = -setup.water.depth_m;
+  const sloped = profile !== undefined && profile.x_m.length > 0;
+  if (!sloped && stones.length === 0) return flatBottom(level, friction);
+  const ground = sloped ? extended(profile) : { x_m: [-FAR_M, FAR_M], z_m: [level, level] };
+  return new ShapedBottom(ground, stones, friction, baitRadius_m);
+}
+
+function flatBottom(level_m: number, friction: number): Bottom {
+  const contact: Contact = { nx: 0, nz: 1, gap_m: 0, stone: GROUND };
+  return {
+    isFlat: true,
+    friction,
+    highest_m: level_m,
+    heightAt: () => level_m,
+    contactsNear: (_x, z, out) => {
+      contact.gap_m = z - level_m;
+      out[0] = contact;
+      out.length = 1;
+    }
+  };
+}
+
+interface Ground {
+  readonly x_m: readonly number[];
+  readonly z_m: readonly number[];
+}
+
+class ShapedBottom implements Bottom {
+  readonly isFlat = false;
+  readonly highest_m: number;
+  private readonly bait: CollisionBody;
+  private readonly bodies: CollisionBody[];
+  private readonly pieceOf = new Map<number, number>();
+  private readonly stoneOf = new Map<number, number>();
+  private readonly outlines: { x: number; z: number }[][];
+
+  constructor(
+    private readonly ground: Ground,
+    stones: readonly Stone[],
+    readonly friction: number,
+    private readonly radius_m: number
+  ) {
+    this.outlines = stones.map((stone) => outlineOf(stone, interpolate(ground, stone.x_m)));
+    this.highest_m = Math.max(...ground.z_m, ...this.outlines.flat().map(({ z }) => z));
+    this.bait = Body.create({
+      position: { x: 0, y: 0 },
+      vertices: circle((radius_m + REACH_M) * MM)
+    });
+    const pieces = ground.x_m.slice(1).map((_, i) => {
+      const body = staticBody(pieceOutline(ground, i));
+      this.pieceOf.set(body.id, i);
+      return body;
+    });
+    const rocks = this.outlines.map((outline, i) => {
+      const body = staticBody(outline);
+      this.stoneOf.set(body.id, i);
+      return body;
+    });
+    this.bodies = [...pieces, ...rocks];
+  }
+
+  heightAt(x_m: number): number {
+    let height = interpolate(this.ground, x_m);
+    for (const outline of this.outlines) {
+      if (x_m <= outline[0].x || x_m >= outline[outline.length - 1].x) continue;
+      for (let i = 1; i < outline.length; i++) {
+        const a = outline[i - 1];
+        const b = outline[i];
+        if (x_m > b.x) continue;
+        height = Math.max(height, a.z + ((b.z - a.z) * (x_m - a.x)) / (b.x - a.x));
+        break;
+      }
+    }
+    return height;
+  }
+
+  contactsNear(x_m: number, z_m: number, out: Contact[]): void {
+    out.length = 0;
+    const centreZ = z_m + this.radius_m;
+    Body.setPosition(this.bait, { x: x_m * MM, y: centreZ * MM });
+    for (const hit of Query.collides(this.bait, this.bodies)) {
+      const other = hit.bodyA === this.bait ? hit.bodyB : hit.bodyA;
+      const piece = this.pieceOf.get(other.id);
+      if (piece !== undefined) {
+        out.push(this.groundContact(piece, x_m, centreZ));
+        continue;
+      }
+      const away =
+        hit.normal.x * (x_m * MM - other.position.x) +
+        hit.normal.y * (centreZ * MM - other.position.y);
+      const sign = away >= 0 ? 1 : -1;
+      out.push({
+        nx: sign * hit.normal.x,
+        nz: sign * hit.normal.y,
+        gap_m: REACH_M - hit.depth / MM,
+        stone: this.stoneOf.get(other.id) ?? GROUND
+      });
+    }
+  }
+
+  /** Nearest point of a piece's upper edge: right at ridges too, where a plane would be too wide. */
+  private groundContact(piece: number, x: number, z: number): Contact {
+    const { x_m, z_m } = this.ground;
+    const dx = x_m[piece + 1] - x_m[piece];
+    const dz = z_m[piece + 1] - z_m[piece];
+    const along = ((x - x_m[piece]) * dx + (z - z_m[piece]) * dz) / (dx * dx + dz * dz);
+    const share = Math.min(Math.max(along, 0), 1);
+    const awayX = x - (x_m[piece] + share * dx);
+    const awayZ = z - (z_m[piece] + share * dz);
+    const distance = Math.hypot(awayX, awayZ);
+    const length = Math.hypot(dx, dz);
+    const isAbove = dx * awayZ - dz * awayX > 0;
+    if (share !== along && isAbove && distance > 1e-9) {
+      return {
+        nx: awayX / distance,
+        nz: awayZ / distance,
+        gap_m: distance - this.radius_m,
+        stone: GROUND
+      };
+    }
+    return {
+      nx: -dz / length,
+      nz: dx / length,
+      gap_m: (isAbove ? distance : -distance) - this.radius_m,
+      stone: GROUND
+    };
+  }
+}
+
+function outlineOf(stone: Stone, base_m: number): { x: number; z: number }[] {
+  return STONE_OUTLINE.map(([across, up]) => ({
+    x: stone.x_m + (across * stone.width_m) / 2,
+    z: base_m + up * stone.height_m
+  }));
+}
+
+function pieceOutline({ x_m, z_m }: Ground, i: number): { x: number; z: number }[] {
+  const foot = Math.min(z_m[i], z_m[i + 1]) - GROUND_THICKNESS_M;
+  return [
+    { x: x_m[i], z: foot },
+    { x: x_m[i], z: z_m[i] },
+    { x: x_m[i + 1], z: z_m[i + 1] },
+    { x: x_m[i + 1], z: foot }
+  ];
+}
+
+function staticBody(outline: readonly { x: number; z: number }[]): CollisionBody {
+  const vertices: Vector[] = outline.map(({ x, z }) => ({ x: x * MM, y: z * MM }));
+  return Body.create({ isStatic: true, position: Vertices.centre(vertices), vertices });
+}
+
+/** Ground goes on level beyond a profile's ends. */
+function extended({ x_m, z_m }: Ground): Ground {
+  return {
+    x_m: [-FAR_M, ...x_m, FAR_M],
+    z_m: [z_m[0], ...z_m, z_m[z_m.length - 1]]
+  };
+}
+
+/** Polygon drawn around a circle, so that its flat sides are where the circle is. */
+function circle(circleRadius: number): Vector[] {
+  const radius = circleRadius / Math.cos(Math.PI / BAIT_SIDES);
+  return Array.from({ length: BAIT_SIDES }, (_, i) => {
+    const angle = (-2 * Math.PI * (i + 0.5)) / BAIT_SIDES;
+    return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
+  });
+}
+
+/** Ground level at `x_m`; level beyond the ends of the profile. */
+function interpolate({ x_m, z_m }: Ground, x: number): number {
+  const last = x_m.length - 1;
+  if (x <= x_m[0]) return z_m[0];
+  if (x >= x_m[last]) return z_m[last];
+  let i = 1;
+  while (x_m[i] < x) i++;
+  return z_m[i - 1] + ((z_m[i] - z_m[i - 1]) * (x - x_m[i - 1])) / (x_m[i] - x_m[i - 1]);
+}

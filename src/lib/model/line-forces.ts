@@ -1,0 +1,175 @@
+import type { Bait } from './bait';
+import type { Bottom } from './bottom';
+import type { LineEquations } from './line-equations';
+import { surfaceSpan, wetShare, type Line } from './line';
+import type { Point } from './tip-path';
+
+/**
+ * Each function adds one force to the equations: its value to the right side, minus its derivative
+ * (by speed, plus γ times by place) to the blocks.
+ */
+
+/**
+ * Stiffness and damping with which a metre of line lies on the bottom: stiff enough to sink less
+ * than 0.01 mm under its own weight. The bait's own contact is exact and does not use them.
+ */
+const BED_STIFFNESS_N_M2 = 100;
+const BED_DAMPING_N_S_M2 = 0.25;
+/** Below this speed the friction of line on the bottom fades to nothing, m/s. */
+const BED_FRICTION_SPEED_M_S = 0.005;
+
+/** Pull and weight of every piece. */
+export function addPieces(
+  eq: LineEquations,
+  line: Line,
+  pieceLength_m: number,
+  gamma: number
+): void {
+  const { px, pz, rx, rz, dxx, dxz, dzz, bxx, bxz, bzz, nx, nz, halfWet_m } = eq;
+  const stiffness = line.axialStiffness_N / pieceLength_m;
+  const half = 0.5 * pieceLength_m;
+  const buoyancy = line.weightInAir_N_m - line.weightInWater_N_m;
+  for (let i = 0; i < eq.nodes - 1; i++) {
+    const j = i + 1;
+    const dx = px[j] - px[i];
+    const dz = pz[j] - pz[i];
+    const length = Math.sqrt(dx * dx + dz * dz);
+    const ux = dx / length;
+    const uz = dz / length;
+    nx[i] = ux;
+    nz[i] = uz;
+    const wet = wetShare(pz[i], pz[j]);
+    if (wet > 0 && wet < 1) {
+      const floating = (gamma * half * buoyancy) / surfaceSpan(pz[i], pz[j]);
+      dzz[i] += floating;
+      dzz[j] += floating;
+    }
+    halfWet_m[i] = half * wet;
+    const weight = half * (line.weightInWater_N_m + (1 - wet) * buoyancy);
+    rz[i] -= weight;
+    rz[j] -= weight;
+    if (length <= pieceLength_m) {
+      bxx[i] = bxz[i] = bzz[i] = 0;
+      eq.isTaut[i] = 0;
+      continue;
+    }
+    eq.isTaut[i] = 1;
+    const pull = stiffness * (length - pieceLength_m);
+    rx[i] += pull * ux;
+    rz[i] += pull * uz;
+    rx[j] -= pull * ux;
+    rz[j] -= pull * uz;
+    const across = (gamma * pull) / length;
+    const along = gamma * stiffness - across;
+    const xx = along * ux * ux + across;
+    const xz = along * ux * uz;
+    const zz = along * uz * uz + across;
+    bxx[i] = xx;
+    bxz[i] = xz;
+    bzz[i] = zz;
+    dxx[i] += xx;
+    dxz[i] += xz;
+    dzz[i] += zz;
+    dxx[j] += xx;
+    dxz[j] += xz;
+    dzz[j] += zz;
+  }
+}
+
+/** Water across and along the line. */
+export function addLineDrag(eq: LineEquations, line: Line): void {
+  const { pvx, pvz, rx, rz, dxx, dxz, dzz, nx, nz, halfWet_m } = eq;
+  const { table, perRootSpeed } = line.normalDrag;
+  const last = eq.nodes - 1;
+  const lastCell = table.length - 2;
+  for (let i = 1; i <= last; i++) {
+    const wet_m = halfWet_m[i - 1] + halfWet_m[i];
+    if (wet_m === 0) continue;
+    let tx = nx[i - 1];
+    let tz = nz[i - 1];
+    if (i < last) {
+      tx += nx[i];
+      tz += nz[i];
+      const norm = 1 / Math.sqrt(tx * tx + tz * tz + 1e-30);
+      tx *= norm;
+      tz *= norm;
+    }
+    const along = pvx[i] * tx + pvz[i] * tz;
+    const across = pvz[i] * tx - pvx[i] * tz;
+    // Cells are equal steps of the square root of speed: C(v) and v·dC/dv = slope · root / 2.
+    const root = Math.sqrt(Math.abs(across)) * perRootSpeed;
+    const cell = root < lastCell ? root | 0 : lastCell;
+    const slope = table[cell + 1] - table[cell];
+    const perSpeed = table[cell] + slope * (root - cell);
+    const normal = wet_m * perSpeed * across;
+    const normalSlope = wet_m * (perSpeed + 0.5 * slope * root);
+    const tangentialPerSpeed = wet_m * line.tangentialDrag * Math.abs(along);
+    const tangential = tangentialPerSpeed * along;
+    const tangentialSlope = 2 * tangentialPerSpeed;
+    rx[i] += normal * tz - tangential * tx;
+    rz[i] -= normal * tx + tangential * tz;
+    dxx[i] += normalSlope * tz * tz + tangentialSlope * tx * tx;
+    dxz[i] += (tangentialSlope - normalSlope) * tx * tz;
+    dzz[i] += normalSlope * tx * tx + tangentialSlope * tz * tz;
+  }
+}
+
+/** The bottom under the line (not under the bait). */
+export function addBed(
+  eq: LineEquations,
+  bottom: Bottom,
+  pieceLength_m: number,
+  gamma: number
+): void {
+  const { px, pz, pvx, pvz, rx, rz, dxx, dzz } = eq;
+  const stiffness = BED_STIFFNESS_N_M2 * pieceLength_m;
+  const damping = BED_DAMPING_N_S_M2 * pieceLength_m;
+  for (let i = eq.nodes - 2; i > 0; i--) {
+    if (pz[i] >= bottom.highest_m) continue;
+    const depth = bottom.heightAt(px[i]) - pz[i];
+    if (depth <= 0) continue;
+    const support = stiffness * depth - damping * pvz[i];
+    if (support <= 0) continue;
+    rz[i] += support;
+    dzz[i] += damping + gamma * stiffness;
+    const rub = (bottom.friction * support) / Math.max(Math.abs(pvx[i]), BED_FRICTION_SPEED_M_S);
+    rx[i] -= rub * pvx[i];
+    dxx[i] += rub;
+  }
+}
+
+/** The rod's bend: pulls the line's first node towards where the stiff rod's tip would be. */
+export function addRodTip(
+  eq: LineEquations,
+  rod: { stiffness_N_m: number; damping_N_s_m: number },
+  tip: Point,
+  tipSpeed: Point,
+  gamma: number
+): void {
+  const { px, pz, pvx, pvz, rx, rz, dxx, dzz } = eq;
+  rx[0] -= rod.stiffness_N_m * (px[0] - tip.x) + rod.damping_N_s_m * (pvx[0] - tipSpeed.x);
+  rz[0] -= rod.stiffness_N_m * (pz[0] - tip.z) + rod.damping_N_s_m * (pvz[0] - tipSpeed.z);
+  dxx[0] += gamma * rod.stiffness_N_m + rod.damping_N_s_m;
+  dzz[0] += gamma * rod.stiffness_N_m + rod.damping_N_s_m;
+}
+
+/** Weight and water on the bait. */
+export function addBait(eq: LineEquations, bait: Bait): void {
+  const { pz, pvx, pvz, rx, rz, dxx, dxz, dzz } = eq;
+  const n = eq.nodes - 1;
+  if (pz[n] >= 0) {
+    rz[n] -= bait.weightInAir_N;
+    return;
+  }
+  rz[n] -= bait.weightInWater_N;
+  const vx = pvx[n];
+  const vz = pvz[n];
+  const speed = Math.sqrt(vx * vx + vz * vz);
+  if (speed === 0) return;
+  rx[n] -= bait.drag * speed * vx;
+  rz[n] -= bait.drag * speed * vz;
+  const steeper = bait.drag / speed;
+  dxx[n] += bait.drag * speed + steeper * vx * vx;
+  dxz[n] += steeper * vx * vz;
+  dzz[n] += bait.drag * speed + steeper * vz * vz;
+}

@@ -1,0 +1,258 @@
+import type { Bait } from './bait';
+import { touchBottom, type Matrix2, type Touch } from './bait-contact';
+import type { Bottom, Contact } from './bottom';
+import { LineEquations } from './line-equations';
+import { addBait, addBed, addLineDrag, addPieces, addRodTip } from './line-forces';
+import type { Line } from './line';
+import type { LineState } from './line-state';
+import type { Point } from './tip-path';
+
+/** Null: the tip goes exactly where the stiff rod puts it. */
+export type RodBend = { stiffness_N_m: number; damping_N_s_m: number } | null;
+
+/**
+ * Steps line and bait through time.
+ *
+ * The line is lumped into nodes joined by pieces that only pull. For node i with mass m,
+ *   m v̇ = T₊ n₊ − T₋ n₋ + weight − C(v·n̂) n̂ − D |v·t̂| t̂ + bottom,
+ * T = EA (length/l − 1) or zero, n̂ and t̂ across and along the line. Time: the two-step backward
+ * differentiation formula for uneven steps (Hairer & Wanner, *Solving ODEs II*, V.1: second order,
+ * L-stable), x = x̃ + γ v, v = ṽ + γ v̇, solved by Newton's method about a guess v̂:
+ *   (m/γ + γ K + D) (v − v̂) = F(x̃ + γ v̂, v̂) − m (v̂ − ṽ)/γ,
+ * with K and D the derivatives of the pulls by place and of the drags by speed. One round is enough
+ * (its error is of the order of the formula's) unless pieces turned slack or taut. The matrix is
+ * block-tridiagonal; eliminating from the tip down leaves one block for the bait, where the contact
+ * is solved exactly (bait-contact.ts).
+ */
+/** Pieces whose pull was taken for slack, or slack for pull, by more than this are solved again, N. */
+const SLACK_TOLERANCE_N = 0.1;
+/** Rounds of Newton's method a step may take; a step that needs more is too long. */
+const MOST_ROUNDS = 8;
+
+export class LineSolver {
+  /** Largest change of a speed in the last step, m/s (Infinity: it did not settle). */
+  lastChange_m_s = 0;
+  readonly touch: Touch = { vx: 0, vz: 0, fx: 0, fz: 0, isStuck: true, contact: null };
+  private readonly eq: LineEquations;
+  private readonly mass: Float64Array;
+  private readonly vxTilde: Float64Array;
+  private readonly vzTilde: Float64Array;
+  /** First node that is not given: the tip if the rod bends. */
+  private readonly first: number;
+  private readonly contacts: Contact[] = [];
+  private readonly block: Matrix2 = { xx: 0, xz: 0, zz: 0 };
+  private readonly tipSpeed: Point = { x: 0, z: 0 };
+
+  constructor(
+    readonly state: LineState,
+    private readonly line: Line,
+    private readonly bait: Bait,
+    private readonly bottom: Bottom,
+    private readonly rod: RodBend,
+    readonly pieceLength_m: number
+  ) {
+    const nodes = state.nodes;
+    this.eq = new LineEquations(nodes);
+    this.first = rod ? 0 : 1;
+    this.mass = new Float64Array(nodes).fill(line.massPerLength_kg_m * pieceLength_m);
+    this.mass[0] *= 0.5;
+    this.vxTilde = new Float64Array(nodes);
+    this.vzTilde = new Float64Array(nodes);
+    this.mass[nodes - 1] = 0.5 * this.mass[nodes - 1] + bait.movingMass_kg;
+  }
+
+  /** Moves everything on by `step_s`; `tip` is where the stiff rod's tip is at the end of the step. */
+  step(step_s: number, tip: Point): void {
+    const { state } = this;
+    const ratio = step_s / state.lastStep_s;
+    const gamma = (step_s * (1 + ratio)) / (1 + 2 * ratio);
+    this.startFrom(ratio);
+    this.placeTip(step_s, gamma, tip);
+    this.lastChange_m_s = this.solveOnce(gamma, tip);
+    for (let round = 1; this.hasSlackFlipped(gamma); round++) {
+      if (round === MOST_ROUNDS) {
+        this.lastChange_m_s = Infinity;
+        break;
+      }
+      this.solveOnce(gamma, tip);
+    }
+    this.advance(gamma);
+    this.settleBait(step_s);
+    state.lastStep_s = step_s;
+  }
+
+  /** One round of Newton's method; returns the largest change of a speed, m/s. */
+  private solveOnce(gamma: number, tip: Point): number {
+    const { eq } = this;
+    this.linearise(gamma);
+    if (this.rod) addRodTip(eq, this.rod, tip, this.tipSpeed, gamma);
+    addPieces(eq, this.line, this.pieceLength_m, gamma);
+    addLineDrag(eq, this.line);
+    addBed(eq, this.bottom, this.pieceLength_m, gamma);
+    addBait(eq, this.bait);
+    eq.eliminate(this.first);
+    this.solveBait(gamma);
+    eq.substitute(this.first);
+    return this.correct();
+  }
+
+  /**
+   * Whether a piece linearised as slack came out pulling, or the other way. One that tightens within
+   * the step would otherwise pull a step late, from a stretch it never had, and so make energy.
+   */
+  private hasSlackFlipped(gamma: number): boolean {
+    const { pvx, pvz, isTaut } = this.eq;
+    const { x, z, nodes } = this.state;
+    const length = this.pieceLength_m;
+    const tolerance = (SLACK_TOLERANCE_N * length) / this.line.axialStiffness_N;
+    for (let i = 0; i < nodes - 1; i++) {
+      const dx = x[i + 1] - x[i] + gamma * (pvx[i + 1] - pvx[i]);
+      const dz = z[i + 1] - z[i] + gamma * (pvz[i + 1] - pvz[i]);
+      const stretch = Math.sqrt(dx * dx + dz * dz) - length;
+      if (isTaut[i] === 1 ? stretch < -tolerance : stretch > tolerance) return true;
+    }
+    return false;
+  }
+
+  /** Pull in piece `i` as the line lies now, N. */
+  tensionNow(i: number): number {
+    const { x, z } = this.state;
+    const length = Math.hypot(x[i + 1] - x[i], z[i + 1] - z[i]);
+    return Math.max(0, this.line.axialStiffness_N * (length / this.pieceLength_m - 1));
+  }
+
+  /**
+   * Puts ṽ, x̃ and the first guess of v (the speed now) in their places, and the state's "now" into
+   * "before"; x̃ stands in the state's x and z until `advance`.
+   */
+  private startFrom(ratio: number): void {
+    const { pvx, pvz } = this.eq;
+    const { vxTilde, vzTilde } = this;
+    const { x, z, vx, vz, xBefore, zBefore, vxBefore, vzBefore, nodes } = this.state;
+    const b = (ratio * ratio) / (1 + 2 * ratio);
+    for (let i = 0; i < nodes; i++) {
+      pvx[i] = vx[i];
+      pvz[i] = vz[i];
+      vxTilde[i] = vx[i] + b * (vx[i] - vxBefore[i]);
+      vzTilde[i] = vz[i] + b * (vz[i] - vzBefore[i]);
+      vxBefore[i] = vx[i];
+      vzBefore[i] = vz[i];
+      const xNow = x[i];
+      const zNow = z[i];
+      x[i] += b * (xNow - xBefore[i]);
+      z[i] += b * (zNow - zBefore[i]);
+      xBefore[i] = xNow;
+      zBefore[i] = zNow;
+    }
+  }
+
+  private placeTip(step_s: number, gamma: number, tip: Point): void {
+    const { eq, state, tipSpeed } = this;
+    if (this.rod) {
+      tipSpeed.x = (tip.x - state.tip.x) / step_s;
+      tipSpeed.z = (tip.z - state.tip.z) / step_s;
+    } else {
+      eq.pvx[0] = (tip.x - state.x[0]) / gamma;
+      eq.pvz[0] = (tip.z - state.z[0]) / gamma;
+    }
+    state.tip.x = tip.x;
+    state.tip.z = tip.z;
+  }
+
+  /** Starts the equations with m/γ and −m (v̂ − ṽ)/γ. */
+  private linearise(gamma: number): void {
+    const { px, pz, pvx, pvz, rx, rz, dxx, dxz, dzz } = this.eq;
+    const { vxTilde, vzTilde, mass } = this;
+    const { x, z, nodes } = this.state;
+    for (let i = 0; i < nodes; i++) {
+      const inertia = mass[i] / gamma;
+      rx[i] = inertia * (vxTilde[i] - pvx[i]);
+      rz[i] = inertia * (vzTilde[i] - pvz[i]);
+      dxx[i] = dzz[i] = inertia;
+      dxz[i] = 0;
+      px[i] = x[i] + gamma * pvx[i];
+      pz[i] = z[i] + gamma * pvz[i];
+    }
+  }
+
+  /** Leaves v − v̂ of the bait in the right side. */
+  private solveBait(gamma: number): void {
+    const { eq, block, contacts, touch } = this;
+    const n = eq.nodes - 1;
+    block.xx = eq.dxx[n];
+    block.xz = eq.dxz[n];
+    block.zz = eq.dzz[n];
+    const vxHat = eq.pvx[n];
+    const vzHat = eq.pvz[n];
+    const rx = eq.rx[n] + block.xx * vxHat + block.xz * vzHat;
+    const rz = eq.rz[n] + block.xz * vxHat + block.zz * vzHat;
+    this.bottom.contactsNear(eq.px[n], eq.pz[n], contacts);
+    // The gap was taken at x̃ + γ v̂; bring it to x̃, which is where v starts from.
+    for (const c of contacts) c.gap_m -= gamma * (c.nx * vxHat + c.nz * vzHat);
+    touchBottom(block, rx, rz, contacts, gamma, this.bottom.friction, touch);
+    eq.rx[n] = touch.vx - vxHat;
+    eq.rz[n] = touch.vz - vzHat;
+  }
+
+  /** Adds the solution to v̂. */
+  private correct(): number {
+    const { rx, rz, pvx, pvz } = this.eq;
+    let largest = 0;
+    for (let i = this.first; i < this.eq.nodes; i++) {
+      pvx[i] += rx[i];
+      pvz[i] += rz[i];
+      largest = Math.max(largest, Math.abs(rx[i]), Math.abs(rz[i]));
+    }
+    return largest;
+  }
+
+  private advance(gamma: number): void {
+    const { pvx, pvz } = this.eq;
+    const { x, z, vx, vz, nodes } = this.state;
+    for (let i = 0; i < nodes; i++) {
+      vx[i] = pvx[i];
+      vz[i] = pvz[i];
+      x[i] += gamma * vx[i];
+      z[i] += gamma * vz[i];
+    }
+  }
+
+  /**
+   * Puts a touching bait on the surface and rewrites its history: no motion across the surface, none
+   * along it where friction holds, and after a landing none from before it. A two-step formula would
+   * take the sudden stop for a fast smooth change and answer with a rebound and with half as much
+   * friction again.
+   */
+  private settleBait(step_s: number): void {
+    const { state, touch } = this;
+    const { contact } = touch;
+    const isLanding = contact !== null && !state.isTouching;
+    state.isTouching = contact !== null;
+    if (!contact) return;
+    const n = state.nodes - 1;
+    const { nx, nz, gap_m } = contact;
+    const { x, z, vx, vz, xBefore, zBefore, vxBefore, vzBefore } = state;
+    if (touch.isStuck) {
+      const across = (x[n] - xBefore[n]) * nx + (z[n] - zBefore[n]) * nz - gap_m;
+      x[n] = xBefore[n] += across * nx;
+      z[n] = zBefore[n] += across * nz;
+      vx[n] = vz[n] = vxBefore[n] = vzBefore[n] = 0;
+      return;
+    }
+    x[n] -= gap_m * nx;
+    z[n] -= gap_m * nz;
+    if (isLanding) {
+      xBefore[n] = x[n] - step_s * vx[n];
+      zBefore[n] = z[n] - step_s * vz[n];
+      vxBefore[n] = vx[n];
+      vzBefore[n] = vz[n];
+      return;
+    }
+    const across = (x[n] - xBefore[n]) * nx + (z[n] - zBefore[n]) * nz;
+    xBefore[n] += across * nx;
+    zBefore[n] += across * nz;
+    const before = vxBefore[n] * nx + vzBefore[n] * nz;
+    vxBefore[n] -= before * nx;
+    vzBefore[n] -= before * nz;
+  }
+}

@@ -1,0 +1,57 @@
+import type { RestingLine } from './equilibrium';
+import type { Point } from './tip-path';
+
+/** Positions and speeds of the nodes, tip (0) to bait (last), now and one step ago. */
+export class LineState {
+  readonly x: Float64Array;
+  readonly z: Float64Array;
+  readonly vx: Float64Array;
+  readonly vz: Float64Array;
+  readonly xBefore: Float64Array;
+  readonly zBefore: Float64Array;
+  readonly vxBefore: Float64Array;
+  readonly vzBefore: Float64Array;
+  /** Length of the step that led from before to now, s. */
+  lastStep_s = 1e-3;
+  /** Whether the bait was held up by the bottom in the last step. */
+  isTouching = true;
+  /** Where the stiff rod's tip was at the end of the last step. */
+  readonly tip: Point = { x: 0, z: 0 };
+
+  constructor(readonly nodes: number) {
+    const array = () => new Float64Array(nodes);
+    this.x = array();
+    this.z = array();
+    this.vx = array();
+    this.vz = array();
+    this.xBefore = array();
+    this.zBefore = array();
+    this.vxBefore = array();
+    this.vzBefore = array();
+  }
+
+  static atRest(line: Pick<RestingLine, 'x_m' | 'z_m'>, tip: Point): LineState {
+    const state = new LineState(line.x_m.length);
+    Object.assign(state.tip, tip);
+    state.x.set(line.x_m);
+    state.z.set(line.z_m);
+    state.xBefore.set(line.x_m);
+    state.zBefore.set(line.z_m);
+    return state;
+  }
+
+  copyFrom(other: LineState): void {
+    this.x.set(other.x);
+    this.z.set(other.z);
+    this.vx.set(other.vx);
+    this.vz.set(other.vz);
+    this.xBefore.set(other.xBefore);
+    this.zBefore.set(other.zBefore);
+    this.vxBefore.set(other.vxBefore);
+    this.vzBefore.set(other.vzBefore);
+    this.lastStep_s = other.lastStep_s;
+    this.isTouching = other.isTouching;
+    this.tip.x = other.tip.x;
+    this.tip.z = other.tip.z;
+  }
+}

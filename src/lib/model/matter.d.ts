@@ -1,0 +1,39 @@
+/**
+ * The few parts of matter-js that the bottom uses, imported from its sources (half the size of the
+ * bundle). Written out because the published types cover only the bundle.
+ */
+declare module 'matter-js/src/body/Body.js' {
+  import type { CollisionBody, Vector } from 'matter-js/src/collision/Query.js';
+  const Body: {
+    create(options: { isStatic?: boolean; position: Vector; vertices: Vector[] }): CollisionBody;
+    setPosition(body: CollisionBody, position: Vector): void;
+  };
+  export default Body;
+}
+declare module 'matter-js/src/collision/Query.js' {
+  export interface Vector {
+    x: number;
+    y: number;
+  }
+  export interface CollisionBody {
+    readonly id: number;
+    readonly position: Vector;
+    readonly vertices: Vector[];
+  }
+  export interface Collision {
+    readonly bodyA: CollisionBody;
+    readonly bodyB: CollisionBody;
+    /** Overlap along `normal`. */
+    readonly depth: number;
+    readonly normal: Vector;
+  }
+  const Query: {
+    collides(body: CollisionBody, bodies: readonly CollisionBody[]): Collision[];
+  };
+  export default Query;
+}
+declare module 'matter-js/src/geometry/Vertices.js' {
+  import type { Vector } from 'matter-js/src/collision/Query.js';
+  const Vertices: { centre(vertices: Vector[]): Vector };
+  export default Vertices;
+}

@@ -1,0 +1,144 @@
+import { GROUND, type Bottom } from './bottom';
+import type { LineSolver } from './line-solver';
+
+/** One flight of the bait off the bottom. */
+export interface Hop {
+  /** When it left the bottom, s after the start of the move. */
+  t_s: number;
+  /** Horizontal distance flown, m, positive towards the angler. */
+  length_m: number;
+  /** Highest clearance, m. */
+  height_m: number;
+  duration_s: number;
+}
+
+/** What happened, sampled at every tick. Same length in every list. */
+export interface Trace {
+  t_s: number[];
+  tip_x_m: number[];
+  tip_z_m: number[];
+  bait_x_m: number[];
+  bait_z_m: number[];
+  tip_tension_N: number[];
+  bait_tension_N: number[];
+  /** 1 on the bottom, 0 clear of it. */
+  contact: (0 | 1)[];
+}
+
+export interface Summary {
+  travel_m: number;
+  peak_height_m: number;
+  contact_fraction: number;
+  airborne_s: number;
+  peak_tip_tension_N: number;
+  hops: Hop[];
+  stones: { index: number; touched: boolean }[];
+}
+
+/** Closer than this to the bottom counts as on it, m: rounding, and less than a grain of sand. */
+const CONTACT_TOLERANCE_M = 1e-4;
+/** A flight lower than this is the bait skipping over nothing, and no hop, m. */
+const LOWEST_HOP_M = 2e-3;
+/** Slower than this the bait has come to rest, m/s: a millimetre in half a second. */
+const REST_SPEED_M_S = 2e-3;
+
+/** Follows a run step by step, so that no peak falls between two samples. */
+export class RunRecord {
+  readonly trace: Trace = {
+    t_s: [],
+    tip_x_m: [],
+    tip_z_m: [],
+    bait_x_m: [],
+    bait_z_m: [],
+    tip_tension_N: [],
+    bait_tension_N: [],
+    contact: []
+  };
+  private readonly towardsAngler: number;
+  private readonly startX_m: number;
+  private readonly touched: boolean[];
+  private readonly hops: Hop[] = [];
+  private flight: Hop | null = null;
+  private flightStartX_m = 0;
+  private peakHeight_m = 0;
+  private peakTension_N = 0;
+  private airborne_s = 0;
+  private contact_s = 0;
+  private contactToRest_s = 0;
+  private rest_s = 0;
+  private isTouching = true;
+
+  constructor(
+    private readonly solver: LineSolver,
+    private readonly bottom: Bottom,
+    stones: number
+  ) {
+    const { x, nodes } = solver.state;
+    this.startX_m = x[nodes - 1];
+    this.towardsAngler = -Math.sign(this.startX_m);
+    this.touched = new Array<boolean>(stones).fill(false);
+    this.peakTension_N = solver.tensionNow(0);
+    this.sample(0);
+  }
+
+  /** Notes the step that ended at `t_s`. */
+  step(t_s: number, step_s: number): void {
+    const { state, touch } = this.solver;
+    const n = state.nodes - 1;
+    const x = state.x[n];
+    const clearance = touch.contact ? 0 : state.z[n] - this.bottom.heightAt(x);
+    this.isTouching = clearance < CONTACT_TOLERANCE_M;
+    if (touch.contact && touch.contact.stone !== GROUND) this.touched[touch.contact.stone] = true;
+    this.peakTension_N = Math.max(this.peakTension_N, this.solver.tensionNow(0));
+    this.peakHeight_m = Math.max(this.peakHeight_m, clearance);
+    if (this.isTouching) this.contact_s += step_s;
+    else this.airborne_s += step_s;
+    this.follow(t_s, x, clearance);
+    if (!this.isTouching || Math.hypot(state.vx[n], state.vz[n]) > REST_SPEED_M_S) {
+      this.rest_s = t_s;
+      this.contactToRest_s = this.contact_s;
+    }
+  }
+
+  private follow(t_s: number, x_m: number, clearance_m: number): void {
+    if (!this.isTouching && !this.flight) {
+      this.flight = { t_s, length_m: 0, height_m: 0, duration_s: 0 };
+      this.flightStartX_m = x_m;
+    }
+    if (!this.flight) return;
+    this.flight.height_m = Math.max(this.flight.height_m, clearance_m);
+    this.flight.length_m = this.towardsAngler * (x_m - this.flightStartX_m);
+    this.flight.duration_s = t_s - this.flight.t_s;
+    if (!this.isTouching) return;
+    if (this.flight.height_m >= LOWEST_HOP_M) this.hops.push(this.flight);
+    this.flight = null;
+  }
+
+  /** Adds a row to the trace. */
+  sample(t_s: number): void {
+    const { trace, solver } = this;
+    const { x, z, nodes } = solver.state;
+    trace.t_s.push(t_s);
+    trace.tip_x_m.push(x[0]);
+    trace.tip_z_m.push(z[0]);
+    trace.bait_x_m.push(x[nodes - 1]);
+    trace.bait_z_m.push(z[nodes - 1]);
+    trace.tip_tension_N.push(solver.tensionNow(0));
+    trace.bait_tension_N.push(solver.tensionNow(nodes - 2));
+    trace.contact.push(this.isTouching ? 1 : 0);
+  }
+
+  summary(): Summary {
+    const { x, nodes } = this.solver.state;
+    const flight = this.flight && this.flight.height_m >= LOWEST_HOP_M ? [this.flight] : [];
+    return {
+      travel_m: this.towardsAngler * (x[nodes - 1] - this.startX_m),
+      peak_height_m: this.peakHeight_m,
+      contact_fraction: this.rest_s > 0 ? Math.min(1, this.contactToRest_s / this.rest_s) : 1,
+      airborne_s: this.airborne_s,
+      peak_tip_tension_N: this.peakTension_N,
+      hops: [...this.hops, ...flight].map((hop) => ({ ...hop })),
+      stones: this.touched.map((touched, index) => ({ index, touched }))
+    };
+  }
+}

@@ -1,0 +1,129 @@
+import { LineState } from './line-state';
+import { RunRecord, type Summary, type Trace } from './record';
+import type { Setup } from './scenario';
+import { startOf, type Start } from './start';
+import type { Point, TipPath } from './tip-path';
+
+/** Rod input is taken, the trace is written and the step length is chosen once a tick, s. */
+export const TICK_S = 0.01;
+/** A tick holds this many of the shortest steps (1.25 ms); a step is 1, 2, 4, … of them. */
+const SHORTEST_STEPS_A_TICK = 8;
+/**
+ * A step is taken again at half the length when it changes some node's speed by more than this, m/s.
+ * Smaller is slower and more accurate; the bench prints both.
+ */
+const SPEED_CHANGE_LIMIT_M_S = 0.5;
+/** Doubling a step doubles the change: only done when that stays well within what is allowed. */
+const SPEED_CHANGE_TO_DOUBLE_M_S = SPEED_CHANGE_LIMIT_M_S / 3;
+
+/** Version of the model's physics and numerics: a change that moves results moves this. */
+export const MODEL_VERSION = '1.0.0';
+
+export interface Result extends Summary {
+  trace: Trace;
+  model: { version: string; segments: number; step_s: number };
+}
+
+/**
+ * A run in progress. `simulate` and the practice water both go through here, tick by tick, so the
+ * same rod input gives the same numbers to the last bit.
+ */
+export class Run {
+  readonly record: RunRecord;
+  private readonly parts: Start;
+  private readonly saved: LineState;
+  private readonly tip: Point = { x: 0, z: 0 };
+  /** Length of the next step in shortest steps. */
+  private size = 4;
+  private shortestStep_s = TICK_S;
+  private ticks = 0;
+
+  /** Throws ScenarioError when the line cannot be laid. */
+  constructor(
+    readonly setup: Setup,
+    private readonly path: TipPath
+  ) {
+    path.at(0, this.tip);
+    this.parts = startOf(setup, this.tip);
+    this.saved = new LineState(this.parts.solver.state.nodes);
+    this.record = new RunRecord(this.parts.solver, this.parts.bottom, setup.bottom.stones.length);
+  }
+
+  get time_s(): number {
+    return this.ticks * TICK_S;
+  }
+
+  /** Nodes of the line from tip to bait, as they lie now. Read only. */
+  get nodes(): Pick<LineState, 'x' | 'z'> {
+    return this.parts.solver.state;
+  }
+
+  /** Pull of the line at the tip now, N. */
+  get tipTension_N(): number {
+    return this.parts.solver.tensionNow(0);
+  }
+
+  get isTouching(): boolean {
+    const { contact } = this.record.trace;
+    return contact[contact.length - 1] === 1;
+  }
+
+  /** Moves on by one tick. */
+  tick(): void {
+    const { step_s } = this.setup.numerics;
+    if (step_s === undefined) this.tickFollowingMotion();
+    else this.tickInEqualSteps(Math.ceil(TICK_S / step_s - 1e-9));
+    this.ticks++;
+    this.record.sample(this.time_s);
+  }
+
+  private tickInEqualSteps(steps: number): void {
+    for (let i = 1; i <= steps; i++) this.step(i / steps, TICK_S / steps, Infinity);
+  }
+
+  private tickFollowingMotion(): void {
+    for (let done = 0; done < SHORTEST_STEPS_A_TICK;) {
+      let size = this.size;
+      while (done % size !== 0) size /= 2;
+      const share = size / SHORTEST_STEPS_A_TICK;
+      const limit = size > 1 ? SPEED_CHANGE_LIMIT_M_S : Infinity;
+      const change = this.step(done / SHORTEST_STEPS_A_TICK + share, share * TICK_S, limit);
+      if (change > limit) {
+        this.size = size / 2;
+        continue;
+      }
+      done += size;
+      const mayDouble = change < SPEED_CHANGE_TO_DOUBLE_M_S && size < SHORTEST_STEPS_A_TICK;
+      this.size = mayDouble ? 2 * size : size;
+    }
+  }
+
+  /** One step to the given share of the tick; taken back if its change exceeds `limit`. */
+  private step(share: number, step_s: number, limit_m_s: number): number {
+    const { solver } = this.parts;
+    const end_s = this.time_s + share * TICK_S;
+    if (limit_m_s < Infinity) this.saved.copyFrom(solver.state);
+    this.path.at(end_s, this.tip);
+    solver.step(step_s, this.tip);
+    const change = solver.lastChange_m_s;
+    if (change > limit_m_s) {
+      solver.state.copyFrom(this.saved);
+      return change;
+    }
+    this.record.step(end_s, step_s);
+    this.shortestStep_s = Math.min(this.shortestStep_s, step_s);
+    return change;
+  }
+
+  result(): Result {
+    return {
+      ...this.record.summary(),
+      trace: this.record.trace,
+      model: {
+        version: MODEL_VERSION,
+        segments: this.setup.numerics.segments,
+        step_s: this.shortestStep_s
+      }
+    };
+  }
+}
