@@ -1,0 +1,50 @@
+import type { Move, RodAngles, SetupInput } from '../model';
+
+/** What a try is graded for. SI units; `weight` (see below) says how many of the 100 marks it carries. */
+export type Goal =
+  /** Bait travel towards the angler: full marks where |travel − target| ≤ band. */
+  | { kind: 'travel'; target_m: number; band_m: number }
+  /** Highest clearance above the bottom. */
+  | { kind: 'peak_height'; most_m: number }
+  /** Share of the bait's moving time that it touched the bottom, 0–1. */
+  | { kind: 'contact'; least: number }
+  /** Fastest tenth of a second of the bait along the bottom. */
+  | { kind: 'speed'; most_m_s: number }
+  /** So many hops, each as high as `height_m` says (lowest, highest). */
+  | { kind: 'hops'; count: number; height_m: [number, number] }
+  /** Stones to touch, by their index in the setup's bottom. */
+  | { kind: 'stones'; touched: number[] };
+
+export type GoalKind = Goal['kind'];
+export type WeightedGoal = Goal & { weight: number };
+
+/** How much of the bait the learner sees while the hand moves. */
+export type Visibility = 'seen' | 'half_seen' | 'unseen';
+
+/** A task that can be graded: data, JSON-able, checked by parseChallenge. */
+export interface Challenge {
+  id: string;
+  title: string;
+  /** What to do, in one sentence. */
+  ask: string;
+  /** Water, bottom, gear and line: a scenario without its move. */
+  setup: SetupInput;
+  /** The way the rod is turned: upright or low to the side. */
+  plane: 'lift' | 'sweep';
+  /** Where the rod points before the try. */
+  start: RodAngles;
+  /** How long the rod is held still after the move before the try is graded, s. */
+  hold_s: number;
+  /** Weights are whole numbers that sum to 100. */
+  goals: WeightedGoal[];
+  visibility: Visibility;
+  /** A move that must score at least REFERENCE_MARK. */
+  reference: Move;
+  /** The move of a hand that does not know yet: must score less than PASS_MARK. */
+  beginner: Move;
+}
+
+/** Marks of 100 from which a challenge counts as passed. */
+export const PASS_MARK = 70;
+/** Least marks of a challenge's own reference move. */
+export const REFERENCE_MARK = 95;

@@ -1,0 +1,105 @@
+import { celsiusToFahrenheit, FOOT_M, INCH_M, OUNCE_KG } from '../model';
+
+/**
+ * The one place where SI becomes what a learner reads. Rounding, halves away from zero:
+ *
+ * | quantity | imperial                                 | metric                          |
+ * | -------- | ---------------------------------------- | ------------------------------- |
+ * | length   | whole inch, below 3 in the half inch     | whole cm, from 1 m on in m to cm |
+ * | depth    | whole foot                               | a tenth of a metre              |
+ * | speed    | a tenth of a ft/s                        | a hundredth of a m/s            |
+ * | weight   | a sixteenth of an ounce, reduced         | gram, below 10 g a tenth        |
+ */
+export type Units = 'imperial' | 'metric';
+
+/** `short` writes 1′ 1″ for a ruler or an axis; `words` is for sentences and big numerals. */
+export type LengthStyle = 'words' | 'short';
+
+const INCHES_A_FOOT = 12;
+const HALF_INCH_BELOW_IN = 3;
+const SIXTEENTHS = 16;
+const CM_A_M = 100;
+const GRAM_KG = 1e-3;
+const TENTH_BELOW_G = 10;
+
+/** Bait and tip travel, heights, bands: 1 ft 1 in, or 33 cm. Negative lengths keep their sign. */
+export function formatLength(m: number, units: Units, style: LengthStyle = 'words'): string {
+  const sign = m < 0 ? '−' : '';
+  const text = units === 'metric' ? metricLength(Math.abs(m)) : feetAndInches(Math.abs(m), style);
+  return isZero(text) ? text : sign + text;
+}
+
+/** Water depth and cast: 12 ft, or 3.7 m. */
+export function formatDepth(m: number, units: Units): string {
+  return units === 'metric' ? `${m.toFixed(1)} m` : `${Math.round(m / FOOT_M)} ft`;
+}
+
+/** 0.8 ft/s, or 0.25 m/s. */
+export function formatSpeed(m_s: number, units: Units): string {
+  return units === 'metric' ? `${m_s.toFixed(2)} m/s` : `${(m_s / FOOT_M).toFixed(1)} ft/s`;
+}
+
+/** 5/8 oz, or 18 g. */
+export function formatWeight(kg: number, units: Units): string {
+  if (units === 'imperial') return `${fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS)} oz`;
+  const grams = kg / GRAM_KG;
+  return `${grams < TENTH_BELOW_G ? trimmed(grams, 1) : Math.round(grams)} g`;
+}
+
+/** 0.012 in, or 0.30 mm. */
+export function formatDiameter(m: number, units: Units): string {
+  return units === 'metric' ? `${(m * 1000).toFixed(2)} mm` : `${(m / INCH_M).toFixed(3)} in`;
+}
+
+/** 59 °F, or 15 °C. */
+export function formatTemperature(degC: number, units: Units): string {
+  return units === 'metric'
+    ? `${Math.round(degC)} °C`
+    : `${Math.round(celsiusToFahrenheit(degC))} °F`;
+}
+
+/** Alike in both: 2 s, 0.4 s. */
+export function formatTime(s: number): string {
+  return `${s < TENTH_BELOW_G ? trimmed(s, 1) : Math.round(s)} s`;
+}
+
+/** 0.95 is 95 %. */
+export function formatShare(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+function metricLength(m: number): string {
+  const cm = Math.round(m * CM_A_M);
+  return cm < CM_A_M ? `${cm} cm` : `${trimmed(cm / CM_A_M, 2)} m`;
+}
+
+function feetAndInches(m: number, style: LengthStyle): string {
+  const [ft, inch] = style === 'short' ? ['′', '″'] : [' ft', ' in'];
+  const exact = m / INCH_M;
+  const halves = exact < HALF_INCH_BELOW_IN ? Math.round(exact * 2) : Math.round(exact) * 2;
+  const feet = Math.floor(halves / (2 * INCHES_A_FOOT));
+  const rest = halves - feet * 2 * INCHES_A_FOOT;
+  if (feet === 0) return `${fraction(rest, 2)}${inch}`;
+  return rest === 0 ? `${feet}${ft}` : `${feet}${ft} ${fraction(rest, 2)}${inch}`;
+}
+
+/** A whole number of parts as a mixed fraction: 5 of 8 is 5/8, 20 of 16 is 1 1/4. */
+function fraction(parts: number, of: number): string {
+  const whole = Math.floor(parts / of);
+  let top = parts - whole * of;
+  if (top === 0) return `${whole}`;
+  let bottom = of;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
+}
+
+function trimmed(value: number, digits: number): string {
+  return String(Number(value.toFixed(digits)));
+}
+
+function isZero(text: string): boolean {
+  return /^0\D/.test(text);
+}

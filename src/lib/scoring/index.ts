@@ -1,0 +1,27 @@
+/** A trace and a goal in, marks out. See docs/scoring.md. */
+export {
+  PASS_MARK,
+  REFERENCE_MARK,
+  type Challenge,
+  type Goal,
+  type GoalKind,
+  type Visibility,
+  type WeightedGoal
+} from './challenge';
+export { ChallengeError, parseChallenge } from './parse-challenge';
+export { gradeResult, gradeTry, type GoalGrade, type Grade } from './grade';
+export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
+export { solveCorrection, type Correction } from './correction';
+export { describeTry, type Feedback } from './feedback';
+export {
+  formatDepth,
+  formatDiameter,
+  formatLength,
+  formatShare,
+  formatSpeed,
+  formatTemperature,
+  formatTime,
+  formatWeight,
+  type LengthStyle,
+  type Units
+} from './display';
