@@ -1,0 +1,60 @@
+import { mergeRecords } from './merge';
+import {
+  emptyRecord,
+  type LearnerRecord,
+  type LessonProgress,
+  type Prediction,
+  type Settings,
+  type StoredTry
+} from './record';
+
+/** Everything that can happen to a record. Doing the same change twice does no more than once. */
+export type RecordChange =
+  | { kind: 'set'; settings: Partial<Settings> }
+  | { kind: 'predicted'; prediction: Prediction }
+  | { kind: 'tried'; try: StoredTry }
+  | { kind: 'reached'; lesson: string; section: string; at: string }
+  | { kind: 'finished'; lesson: string; section: string; at: string }
+  | { kind: 'imported'; record: LearnerRecord }
+  | { kind: 'erased' };
+
+/** The record after the change; the one given is left as it was. */
+export function applyChange(record: LearnerRecord, change: RecordChange): LearnerRecord {
+  switch (change.kind) {
+    case 'set':
+      return { ...record, settings: { ...record.settings, ...change.settings } };
+    case 'predicted':
+      return { ...record, predictions: predict(record.predictions, change.prediction) };
+    case 'tried':
+      return { ...record, tries: addTry(record.tries, change.try) };
+    case 'reached':
+      return { ...record, progress: reach(record.progress, change, null) };
+    case 'finished':
+      return { ...record, progress: reach(record.progress, change, change.at) };
+    case 'imported':
+      return mergeRecords(record, change.record);
+    case 'erased':
+      return emptyRecord();
+  }
+}
+
+/** A prediction is a commitment: the first one for a lesson stands. */
+function predict(predictions: readonly Prediction[], made: Prediction): readonly Prediction[] {
+  return predictions.some(({ lesson }) => lesson === made.lesson)
+    ? predictions
+    : [...predictions, made];
+}
+
+function addTry(tries: readonly StoredTry[], made: StoredTry): readonly StoredTry[] {
+  return tries.some(({ id }) => id === made.id) ? tries : [...tries, made];
+}
+
+function reach(
+  progress: readonly LessonProgress[],
+  { lesson, section, at }: { lesson: string; section: string; at: string },
+  finished: string | null
+): readonly LessonProgress[] {
+  const before = progress.find((one) => one.lesson === lesson);
+  const now = { lesson, section, at, finished: before?.finished ?? finished };
+  return [...progress.filter((one) => one.lesson !== lesson), now];
+}

@@ -1,0 +1,48 @@
+import type { LearnerRecord, LessonProgress, Prediction } from './record';
+
+/**
+ * Two records of one learner as one, say of a phone and of a computer. Nothing of either is lost:
+ * tries are joined by id, of two predictions the earlier stands, of two places in a lesson the later.
+ * Settings stay those of `mine`, since they suit the device in hand.
+ */
+export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): LearnerRecord {
+  return {
+    settings: mine.settings,
+    predictions: joined(mine.predictions, other.predictions, byLesson, earlier),
+    progress: joined(mine.progress, other.progress, byLesson, further),
+    setAside: joined(mine.setAside, other.setAside, (one) => JSON.stringify(one), first),
+    tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime)
+  };
+}
+
+function joined<T>(
+  mine: readonly T[],
+  others: readonly T[],
+  keyOf: (one: T) => string,
+  choose: (a: T, b: T) => T
+): T[] {
+  const all = new Map(mine.map((one) => [keyOf(one), one]));
+  for (const one of others) {
+    const known = all.get(keyOf(one));
+    all.set(keyOf(one), known ? choose(known, one) : one);
+  }
+  return [...all.values()];
+}
+
+const byLesson = ({ lesson }: { lesson: string }) => lesson;
+
+const first = <T>(one: T): T => one;
+
+function earlier(a: Prediction, b: Prediction): Prediction {
+  return b.at < a.at ? b : a;
+}
+
+function further(a: LessonProgress, b: LessonProgress): LessonProgress {
+  const ends = [a.finished, b.finished].filter((end) => end !== null).sort();
+  return { ...(b.at > a.at ? b : a), finished: ends[0] ?? null };
+}
+
+function byTime(a: { at: string; id: string }, b: { at: string; id: string }): number {
+  if (a.at === b.at) return a.id < b.id ? -1 : 1;
+  return a.at < b.at ? -1 : 1;
+}

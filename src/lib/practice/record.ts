@@ -1,0 +1,95 @@
+import * as v from 'valibot';
+
+/**
+ * What a learner's record holds. It keeps what the learner did, never how it was marked: marks come
+ * from grading the rod input again, so a record cannot disagree with the model or be flattered.
+ * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
+ * docs/record-format.md.
+ */
+export const RECORD_VERSION = 1;
+
+/** Longest name of a lesson, challenge, option or section; a longer one is no name of ours. */
+const name = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+/** One spelling only, so that times sort as text. */
+const time = v.pipe(
+  v.string(),
+  v.regex(
+    /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/,
+    'must be a UTC time like 2030-05-01T08:15:00.000Z'
+  )
+);
+
+/** Half an hour at 100 samples a second: longer than any try, shorter than a mistake. */
+const MAX_SAMPLES = 180_000;
+const angle_deg = v.pipe(v.number(), v.minValue(-360), v.maxValue(360));
+const angles_deg = v.union([
+  angle_deg,
+  v.pipe(v.array(angle_deg), v.minLength(2), v.maxLength(MAX_SAMPLES))
+]);
+
+/** The hand's move as it was recorded; a single number is an angle that was held. */
+const rodInput = v.strictObject({
+  kind: v.literal('rod_input'),
+  rate_Hz: v.literal(100),
+  elevation_deg: angles_deg,
+  azimuth_deg: angles_deg
+});
+
+export const trySchema = v.strictObject({
+  id: name,
+  challenge: name,
+  input: rodInput,
+  /** Version of the bait model under which the learner saw this try. */
+  model: name,
+  at: time,
+  /** How far the learner thought the bait had gone, before it was shown, m towards the angler. */
+  guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100)))
+});
+
+export const predictionSchema = v.strictObject({ lesson: name, option: name, at: time });
+
+/** Where the learner last was in a lesson, and when the end was first reached. */
+export const progressSchema = v.strictObject({
+  lesson: name,
+  section: name,
+  at: time,
+  finished: v.nullable(time)
+});
+
+export const settingsSchema = v.strictObject({
+  units: v.picklist(['imperial', 'metric']),
+  scheme: v.picklist(['auto', 'light', 'dark'])
+});
+
+/** Something that could not be read: kept as it was found, with the reason. */
+export const setAsideSchema = v.strictObject({
+  what: name,
+  why: v.string(),
+  at: time,
+  value: v.unknown()
+});
+
+export type StoredTry = v.InferOutput<typeof trySchema>;
+export type Prediction = v.InferOutput<typeof predictionSchema>;
+export type LessonProgress = v.InferOutput<typeof progressSchema>;
+export type Settings = v.InferOutput<typeof settingsSchema>;
+export type SetAside = v.InferOutput<typeof setAsideSchema>;
+
+/** Everything but the tries, which are many and long and are stored one by one. */
+export interface Notes {
+  settings: Settings;
+  predictions: readonly Prediction[];
+  progress: readonly LessonProgress[];
+  setAside: readonly SetAside[];
+}
+
+export interface LearnerRecord extends Notes {
+  /** In the order in which they were made. */
+  tries: readonly StoredTry[];
+}
+
+export const firstSettings: Settings = { units: 'imperial', scheme: 'auto' };
+
+export function emptyRecord(): LearnerRecord {
+  return { settings: firstSettings, predictions: [], progress: [], setAside: [], tries: [] };
+}

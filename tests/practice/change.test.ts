@@ -1,0 +1,65 @@
+import { describe, expect, test } from 'vitest';
+import { applyChange, emptyRecord, type RecordChange } from '../../src/lib/practice';
+import { aRecord, aTry } from './samples';
+
+const noon = '2030-05-01T12:00:00.000Z';
+const one = '2030-05-01T13:00:00.000Z';
+
+describe('a change to the record', () => {
+  test('sets one setting and leaves the other', () => {
+    const after = applyChange(aRecord(), { kind: 'set', settings: { units: 'imperial' } });
+    expect(after.settings).toEqual({ units: 'imperial', scheme: 'dark' });
+  });
+
+  test('keeps the first prediction for a lesson, since it was a commitment', () => {
+    const later = { lesson: 'one-foot', option: 'half', at: noon };
+    const after = applyChange(aRecord(), { kind: 'predicted', prediction: later });
+    expect(after.predictions.map(({ option }) => option)).toEqual(['twice']);
+  });
+
+  test('keeps a prediction for each lesson', () => {
+    const other = { lesson: 'slack', option: 'half', at: noon };
+    const after = applyChange(aRecord(), { kind: 'predicted', prediction: other });
+    expect(after.predictions.map(({ lesson }) => lesson)).toEqual(['one-foot', 'slack']);
+  });
+
+  test('adds a try at the end', () => {
+    const after = applyChange(aRecord(), { kind: 'tried', try: aTry('t3') });
+    expect(after.tries.map(({ id }) => id)).toEqual(['t1', 't2', 't3']);
+  });
+
+  test('moves the place in a lesson back as well as on', () => {
+    const change = { kind: 'reached', lesson: 'one-foot', section: 'about', at: noon } as const;
+    expect(applyChange(aRecord(), change).progress).toEqual([
+      { lesson: 'one-foot', section: 'about', at: noon, finished: null }
+    ]);
+  });
+
+  test('remembers when a lesson was first finished, whatever is read in it afterwards', () => {
+    const end = { kind: 'finished', lesson: 'one-foot', section: 'field', at: noon } as const;
+    const again = { kind: 'reached', lesson: 'one-foot', section: 'about', at: one } as const;
+    const after = [end, again, { ...end, at: one }].reduce(applyChange, aRecord());
+    expect(after.progress).toMatchObject([{ section: 'field', at: one, finished: noon }]);
+  });
+
+  test('erases everything', () => {
+    expect(applyChange(aRecord(), { kind: 'erased' })).toEqual(emptyRecord());
+  });
+
+  const changes: RecordChange[] = [
+    { kind: 'set', settings: { scheme: 'light' } },
+    { kind: 'predicted', prediction: { lesson: 'slack', option: 'half', at: noon } },
+    { kind: 'tried', try: aTry('t3') },
+    { kind: 'reached', lesson: 'one-foot', section: 'see', at: noon },
+    { kind: 'finished', lesson: 'one-foot', section: 'field', at: noon },
+    { kind: 'imported', record: aRecord({ tries: [aTry('t9')] }) },
+    { kind: 'erased' }
+  ];
+  test.each(changes)('does no more when done twice, and spoils nothing: $kind', (change) => {
+    const before = aRecord();
+    const once = applyChange(before, change);
+    expect(once).not.toEqual(before);
+    expect(applyChange(once, change)).toEqual(once);
+    expect(before).toEqual(aRecord());
+  });
+});

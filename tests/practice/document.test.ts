@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { readDocument, RecordError, toDocument } from '../../src/lib/practice';
+import { aRecord, aTry } from './samples';
+
+const now = '2030-06-01T10:00:00.000Z';
+const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
+describe('a record as a document', () => {
+  test('reads back as what was written', () => {
+    const record = aRecord({
+      setAside: [{ what: 'tries.3', why: 'at: missing', at: now, value: [1, 2] }]
+    });
+    expect(readDocument(throughJson(toDocument(record)), now)).toEqual(record);
+  });
+
+  test('may leave parts out', () => {
+    const read = readDocument({ format: 'feltfoot-record', version: 1 }, now);
+    expect(read).toMatchObject({ tries: [], predictions: [], progress: [], setAside: [] });
+    expect(read.settings).toEqual({ units: 'imperial', scheme: 'auto' });
+  });
+
+  const broken: [string, unknown, string][] = [
+    ['without its rod input', { ...aTry('t2'), input: undefined }, 'input: '],
+    ['from no time', { ...aTry('t2'), at: 'yesterday' }, 'at: must be a UTC time'],
+    ['with a key nobody knows', { ...aTry('t2'), marks: 100 }, 'marks: '],
+    ['that is no object', 'lost', 'Invalid type']
+  ];
+  test.each(broken)('sets a try %s aside, whole and with the reason', (_, spoilt, reason) => {
+    const document = { ...toDocument(aRecord()), tries: [aTry('t1'), spoilt, aTry('t3')] };
+    const { tries, setAside } = readDocument(document, now);
+    expect(tries.map(({ id }) => id)).toEqual(['t1', 't3']);
+    expect(setAside).toMatchObject([{ what: 'tries.1', at: now, value: spoilt }]);
+    expect(setAside[0].why).toContain(reason);
+  });
+
+  test('sets aside settings and lists that do not parse, and reads the rest', () => {
+    const settings = { units: 'cubits', scheme: 'dark' };
+    const document = { ...toDocument(aRecord()), settings, predictions: 'none' };
+    const { setAside, tries } = readDocument(document, now);
+    expect(setAside.map(({ what, value }) => [what, value])).toEqual([
+      ['settings', settings],
+      ['predictions', 'none']
+    ]);
+    expect(tries).toHaveLength(2);
+  });
+
+  test.each([
+    ['document', null],
+    ['document', [1]],
+    ['format', { version: 1 }],
+    ['version', { format: 'feltfoot-record', version: 2 }],
+    ['version', { format: 'feltfoot-record', version: 'one' }]
+  ])('is refused for its %s, naming the field: %j', (field, document) => {
+    let error: unknown;
+    try {
+      readDocument(document, now);
+    } catch (thrown) {
+      error = thrown;
+    }
+    expect(error).toBeInstanceOf(RecordError);
+    expect((error as RecordError).field).toBe(field);
+  });
+
+  test('of an older version is brought up to date step by step before it is read', () => {
+    const renameLesson = ({ guesses, ...rest }: Record<string, unknown>) => ({
+      ...rest,
+      predictions: guesses
+    });
+    const old = {
+      format: 'feltfoot-record',
+      version: 1,
+      guesses: [{ lesson: 'slack', option: 'half', at: now }]
+    };
+    expect(readDocument(old, now, [renameLesson]).predictions).toEqual(old.guesses);
+    const current = { ...old, version: 2, guesses: undefined, predictions: old.guesses };
+    expect(readDocument(current, now, [renameLesson]).predictions).toEqual(old.guesses);
+  });
+});

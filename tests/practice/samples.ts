@@ -1,0 +1,25 @@
+import { emptyRecord, type LearnerRecord, type StoredTry } from '../../src/lib/practice';
+
+export function aTry(id: string, more: Partial<StoredTry> = {}): StoredTry {
+  return {
+    id,
+    challenge: 'reed-bay-drag',
+    input: { kind: 'rod_input', rate_Hz: 100, elevation_deg: 8, azimuth_deg: [0, 4.5, 11.25] },
+    model: '1.0.0',
+    at: '2030-05-01T08:15:00.000Z',
+    ...more
+  };
+}
+
+export function aRecord(more: Partial<LearnerRecord> = {}): LearnerRecord {
+  return {
+    ...emptyRecord(),
+    settings: { units: 'metric', scheme: 'dark' },
+    predictions: [{ lesson: 'one-foot', option: 'twice', at: '2030-05-01T08:10:00.000Z' }],
+    progress: [
+      { lesson: 'one-foot', section: 'drag', at: '2030-05-01T08:20:00.000Z', finished: null }
+    ],
+    tries: [aTry('t1'), aTry('t2', { at: '2030-05-01T08:16:00.000Z', guess_m: 0.4 })],
+    ...more
+  };
+}
