@@ -1,0 +1,102 @@
+import {
+  applyChange,
+  emptyRecord,
+  type LearnerRecord,
+  type RecordChange,
+  type StoredTry
+} from '$lib/practice';
+import { createContext } from 'svelte';
+import { newId, now } from './stamp';
+import { RecordStore } from './store';
+
+export type Trouble = 'no-storage' | 'not-saved';
+
+/**
+ * The learner's record as every page sees it. A change shows at once and is written behind it, in
+ * order; what could not be written is kept in memory and tried again with the next change.
+ */
+export class Learner {
+  record = $state.raw<LearnerRecord>(emptyRecord());
+  /** False until the stored record has been read. */
+  isReady = $state(false);
+  trouble = $state<Trouble | null>(null);
+
+  #store: RecordStore | null = null;
+  #unwritten: RecordChange[] = [];
+  #queue: Promise<void> = Promise.resolve();
+  readonly #tabs =
+    typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('feltfoot-record');
+
+  constructor(private readonly name?: string) {}
+
+  /** Reads the stored record and follows changes in other tabs. @returns how to stop. */
+  open(): () => void {
+    this.#tabs?.addEventListener('message', this.#hear);
+    addEventListener('pageshow', this.#comeBack);
+    this.#queue = this.#queue.then(() => this.#openStore());
+    return () => {
+      this.#tabs?.removeEventListener('message', this.#hear);
+      removeEventListener('pageshow', this.#comeBack);
+      this.#tabs?.close();
+      void this.#queue.then(() => this.#store?.close());
+    };
+  }
+
+  change(change: RecordChange): void {
+    this.record = applyChange(this.record, change);
+    this.#unwritten.push(change);
+    this.#queue = this.#queue.then(() => this.#write());
+  }
+
+  /** A try made now. @returns it, as it is kept. */
+  tried(made: Omit<StoredTry, 'id' | 'at'>): StoredTry {
+    const kept = { ...made, id: newId(), at: now() };
+    this.change({ kind: 'tried', try: kept });
+    return kept;
+  }
+
+  /** Resolves when all changes so far have been written, or have failed to be. */
+  settled(): Promise<void> {
+    return this.#queue;
+  }
+
+  async #openStore(): Promise<void> {
+    try {
+      const store = await RecordStore.open(this.name);
+      await this.#load(store);
+      this.#store = store;
+    } catch {
+      this.trouble = 'no-storage';
+    }
+    this.isReady = true;
+  }
+
+  /** What is stored, and on top of it what has not been written yet. */
+  async #load(store: RecordStore): Promise<void> {
+    this.record = this.#unwritten.reduce(applyChange, await store.load(now()));
+  }
+
+  async #write(): Promise<void> {
+    const changes = [...this.#unwritten];
+    if (!this.#store || changes.length === 0) return;
+    try {
+      await this.#store.write(changes);
+      this.#unwritten = this.#unwritten.slice(changes.length);
+      this.trouble = null;
+      for (const change of changes) this.#tabs?.postMessage(change);
+    } catch {
+      this.trouble = 'not-saved';
+    }
+  }
+
+  readonly #hear = ({ data }: MessageEvent<RecordChange>): void => {
+    this.record = applyChange(this.record, data);
+  };
+
+  /** A page that comes back from the browser's back-forward cache has heard nothing meanwhile. */
+  readonly #comeBack = ({ persisted }: PageTransitionEvent): void => {
+    if (persisted) this.#queue = this.#queue.then(() => this.#openStore());
+  };
+}
+
+export const [useLearner, provideLearner] = createContext<Learner>();

@@ -1,0 +1,13 @@
+const LETTERS = '0123456789abcdefghjkmnpqrstvwxyz';
+const LENGTH = 16;
+
+/** 80 random bits. Not crypto.randomUUID, which plain http on a home network does not have. */
+export function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(LENGTH));
+  return Array.from(bytes, (byte) => LETTERS[byte % LETTERS.length]).join('');
+}
+
+/** The time now, as the record spells times. */
+export function now(): string {
+  return new Date().toISOString();
+}

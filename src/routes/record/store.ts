@@ -1,0 +1,121 @@
+import {
+  applyChange,
+  emptyRecord,
+  readDocument,
+  RecordError,
+  toDocument,
+  type LearnerRecord,
+  type RecordChange,
+  type RecordDocument,
+  type StoredTry
+} from '$lib/practice';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
+
+type StoredNotes = Omit<RecordDocument, 'tries'>;
+
+interface Tables extends DBSchema {
+  /** One entry, the record without its tries. */
+  notes: { key: 'notes'; value: StoredNotes };
+  tries: { key: string; value: StoredTry };
+}
+type Transaction = IDBPTransaction<Tables, ('notes' | 'tries')[], 'readwrite'>;
+
+/**
+ * The record in this browser's IndexedDB. Every write is one transaction on what is stored at that
+ * moment, so two tabs never overwrite each other's work with an old copy.
+ */
+export class RecordStore {
+  private constructor(private readonly db: IDBPDatabase<Tables>) {}
+
+  /** Rejects where the browser keeps nothing, as some do in private windows. */
+  static async open(name = 'feltfoot-record'): Promise<RecordStore> {
+    const db = await openDB<Tables>(name, 1, {
+      upgrade(fresh) {
+        fresh.createObjectStore('notes');
+        fresh.createObjectStore('tries', { keyPath: 'id' });
+      }
+    });
+    // Deleting the site's data in another tab must not hang on this one.
+    db.addEventListener('versionchange', () => db.close());
+    return new RecordStore(db);
+  }
+
+  /** What is stored; parts that cannot be read are moved to `setAside` for good. */
+  load(at: string): Promise<LearnerRecord> {
+    return this.inOneGo(async (transaction) => {
+      const notes = await transaction.objectStore('notes').get('notes');
+      if (!notes) return emptyRecord();
+      const tries = await transaction.objectStore('tries').getAll();
+      const record = read({ ...notes, tries: [...tries].sort(byTime) }, at);
+      if (record.setAside.length !== notes.setAside?.length) await replace(transaction, record);
+      return record;
+    });
+  }
+
+  /** Resolves when the changes are safe on the disk. Rejects when none of them is. */
+  write(changes: readonly RecordChange[]): Promise<void> {
+    return this.inOneGo(async (transaction) => {
+      const notes = await transaction.objectStore('notes').get('notes');
+      const before = notes ? withoutTag(notes) : emptyRecord();
+      const erased = changes.some(({ kind }) => kind === 'erased');
+      if (erased) await transaction.objectStore('tries').clear();
+      await add(transaction, changes.reduce(applyChange, before));
+    });
+  }
+
+  close(): void {
+    this.db.close();
+  }
+
+  /** Does all of the work or, when any of it fails, nothing. */
+  private async inOneGo<T>(work: (transaction: Transaction) => Promise<T>): Promise<T> {
+    const tables: ('notes' | 'tries')[] = ['notes', 'tries'];
+    const transaction = this.db.transaction(tables, 'readwrite', { durability: 'strict' });
+    // Its failure is that of the work, which is told below.
+    const done = transaction.done.then(
+      () => true,
+      () => false
+    );
+    try {
+      const result = await work(transaction);
+      if (await done) return result;
+    } catch (error) {
+      if (!transaction.error) transaction.abort();
+      throw error;
+    }
+    throw transaction.error ?? new Error('The browser gave up the writing.');
+  }
+}
+
+function read(document: unknown, at: string): LearnerRecord {
+  try {
+    return readDocument(document, at);
+  } catch (error) {
+    if (!(error instanceof RecordError)) throw error;
+    const aside = { what: 'document', why: error.message, at, value: document };
+    return { ...emptyRecord(), setAside: [aside] };
+  }
+}
+
+async function replace(transaction: Transaction, record: LearnerRecord): Promise<void> {
+  await transaction.objectStore('tries').clear();
+  await add(transaction, record);
+}
+
+/** Writes the notes and those tries that are not stored yet. */
+async function add(transaction: Transaction, record: LearnerRecord): Promise<void> {
+  const { tries, ...notes } = toDocument(record);
+  await transaction.objectStore('notes').put(notes, 'notes');
+  const stored = transaction.objectStore('tries');
+  for (const made of tries) {
+    if ((await stored.getKey(made.id)) === undefined) await stored.put(made);
+  }
+}
+
+function withoutTag({ settings, predictions, progress, setAside }: StoredNotes): LearnerRecord {
+  return { settings, predictions, progress, setAside, tries: [] };
+}
+
+function byTime(a: StoredTry, b: StoredTry): number {
+  return a.at < b.at ? -1 : 1;
+}
