@@ -38,19 +38,19 @@ export function restingLine(
   const span = Math.max(Math.abs(bait.x - tip.x), 1e-6);
   const chord = Math.hypot(span, tip.z - bait.z);
   const walk = new Walk(line, span, tip.z, bait.z);
-  const guess = firstGuess(line, chord, length);
-  // One unknown is positive, so its logarithm is solved for; the other is the pull up at the bait.
+  const guess = firstGuess(line, chord, span, length);
+  // One unknown is positive, so its logarithm is solved for; the other is the line's slope at the bait.
   const unknowns: Unknowns = {
     log: Math.log('unstretched_m' in length ? guess.horizontal_N : guess.piece_m),
-    vertical: (guess.horizontal_N * (tip.z - bait.z)) / span - 0.5 * line.weightInWater_N_m * chord
+    slope: (tip.z - bait.z) / span - (0.5 * line.weightInWater_N_m * chord) / guess.horizontal_N
   };
   const pull = (u: Unknowns) =>
     'unstretched_m' in length ? Math.exp(u.log) : length.horizontal_tension_N;
   const piece = (u: Unknowns) =>
     'unstretched_m' in length ? length.unstretched_m / line.segments : Math.exp(u.log);
-  const miss = solve((u) => walk.to(pull(u), u.vertical, piece(u)), unknowns);
+  const miss = solve((u) => walk.to(pull(u), pull(u) * u.slope, piece(u)), unknowns);
   if (!(miss < ACCEPTED_M)) return null;
-  walk.to(pull(unknowns), unknowns.vertical, piece(unknowns));
+  walk.to(pull(unknowns), pull(unknowns) * unknowns.slope, piece(unknowns));
   return {
     x_m: walk.x.map((x) => bait.x - side * x),
     z_m: walk.z.slice(),
@@ -60,7 +60,7 @@ export function restingLine(
 }
 
 /** A shallow parabola's pull for the given length, with about a tenth of the line in the air. */
-function firstGuess(line: Line, chord: number, length: LineLength) {
+function firstGuess(line: Line, chord: number, span: number, length: LineLength) {
   if ('horizontal_tension_N' in length) {
     return { horizontal_N: length.horizontal_tension_N, piece_m: chord / line.segments };
   }
@@ -68,14 +68,14 @@ function firstGuess(line: Line, chord: number, length: LineLength) {
   const stretch = (0.01 * weight * chord * chord) / line.axialStiffness_N;
   const excess = Math.max((length.unstretched_m - chord + stretch) / chord, 1e-7);
   return {
-    horizontal_N: (weight * chord) / Math.sqrt(24 * excess),
+    horizontal_N: (weight * span * span) / chord / Math.sqrt(24 * excess),
     piece_m: length.unstretched_m / line.segments
   };
 }
 
 interface Unknowns {
   log: number;
-  vertical: number;
+  slope: number;
 }
 
 /** Each round shrinks the error by the ratio of a piece's weight to its pull, a few per cent. */
@@ -160,7 +160,7 @@ function solve(end: (unknowns: Unknowns) => Miss, unknowns: Unknowns): number {
     for (; share > 1e-6; share /= 2) {
       const trial = {
         log: unknowns.log + share * step.log,
-        vertical: unknowns.vertical + share * step.vertical
+        slope: unknowns.slope + share * step.slope
       };
       const next = end(trial);
       const nextError = Math.hypot(next.dx, next.dz);
@@ -177,21 +177,21 @@ function solve(end: (unknowns: Unknowns) => Miss, unknowns: Unknowns): number {
 
 function newtonStep(
   end: (unknowns: Unknowns) => Miss,
-  { log, vertical }: Unknowns,
+  { log, slope }: Unknowns,
   miss: Miss
 ): Unknowns | null {
   const dLog = 1e-6;
-  const dVertical = 1e-6 * Math.max(Math.abs(vertical), 1e-3);
-  const byLog = end({ log: log + dLog, vertical });
-  const byVertical = end({ log, vertical: vertical + dVertical });
+  const dSlope = 1e-6;
+  const byLog = end({ log: log + dLog, slope });
+  const bySlope = end({ log, slope: slope + dSlope });
   const a = (byLog.dx - miss.dx) / dLog;
   const c = (byLog.dz - miss.dz) / dLog;
-  const b = (byVertical.dx - miss.dx) / dVertical;
-  const d = (byVertical.dz - miss.dz) / dVertical;
+  const b = (bySlope.dx - miss.dx) / dSlope;
+  const d = (bySlope.dz - miss.dz) / dSlope;
   const det = a * d - b * c;
   if (det === 0 || !Number.isFinite(det)) return null;
   return {
     log: Math.max(-1, Math.min(1, (-d * miss.dx + b * miss.dz) / det)),
-    vertical: (c * miss.dx - a * miss.dz) / det
+    slope: (c * miss.dx - a * miss.dz) / det
   };
 }
