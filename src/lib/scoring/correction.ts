@@ -1,5 +1,17 @@
-import type { Move, Result, Setup } from '../model';
-import type { Challenge } from './challenge';
+import {
+  parseSetup,
+  simulateScenario,
+  type Move,
+  type Result,
+  type Setup,
+  type SetupInput
+} from '../model';
+import type { Challenge, Goal } from './challenge';
+import { gradeResult } from './grade';
+import { tipTravel } from './measure';
+import { rootBetween } from './root';
+import { singleMove, widestTurn } from './single-move';
+import { travelSpread } from './unknowns';
 
 /** The move that would have done it, found by running the model backwards. */
 export interface Correction {
@@ -7,16 +19,131 @@ export interface Correction {
   tipTravel_m: number;
   /** Give or take, m: what unknown slack and drag area make of it. */
   band_m: number;
-  /** At least so long, s: any slower does it too. */
+  /** At least so long, s, a multiple of half a second: any slower does it too. */
   duration_s: number;
   move: Move;
   result: Result;
 }
 
+/** A person counts no finer than this, s. */
+const BEAT_S = 0.5;
+/** The slowest drag of the trade, about a third of a foot a second: where the search begins, m/s. */
+const SLOW_TRAVEL_M_S = 0.1;
+/** Tries at that pace and then at half of it each time, before the move is given up as impossible. */
+const SLOWER_ROUNDS = 3;
+/** Hit the target this much closer than its band asks: less than an inch is rounded to. */
+const AIM_PART_OF_BAND = 0.1;
+/** A hand that means to take two seconds is at times this much quicker, and must still get there. */
+const HAND_SPREAD = 0.1;
+/** How much further the tip is moved to see what an inch of tip is worth at the bait. */
+const PROBE_PART = 0.1;
+
+type TravelGoal = Extract<Goal, { kind: 'travel' }>;
+
+interface Turn {
+  turn_deg: number;
+  duration_s: number;
+}
+
 /**
- * Finds the sweep or lift that meets the challenge's goals in its own water, or in `setup`.
- * Null where no single move can.
+ * Finds the single sweep or lift that gets full marks in the challenge's own water, or in `setup`:
+ * first the turn that brings the bait to the target, slowly, then the shortest time that still meets
+ * all goals. Null where there is no travel to aim at, or no smooth single move does it. About thirty
+ * runs of the model. Throws ScenarioError for a setup that cannot be run.
  */
-export function solveCorrection(_challenge: Challenge, _setup?: Setup): Correction | null {
-  return null;
+export function solveCorrection(
+  challenge: Challenge,
+  setup: SetupInput = challenge.setup
+): Correction | null {
+  const goal = challenge.goals.find(({ kind }) => kind === 'travel') as TravelGoal | undefined;
+  const widest = widestTurn(challenge);
+  if (!goal || widest <= 0) return null;
+  const search = new Search(challenge, parseSetup(setup), goal, widest);
+  const slow = search.slowTurn();
+  return slow && search.correctionOf(search.shortestFrom(slow));
+}
+
+class Search {
+  private readonly results = new Map<string, Result>();
+
+  constructor(
+    private readonly challenge: Challenge,
+    private readonly setup: Setup,
+    private readonly goal: TravelGoal,
+    private readonly widest_deg: number
+  ) {}
+
+  /** A turn that meets all goals at an unhurried pace. */
+  slowTurn(): Turn | null {
+    const beats = Math.ceil(this.goal.target_m / SLOW_TRAVEL_M_S / BEAT_S);
+    for (let round = 0; round < SLOWER_ROUNDS; round++) {
+      const turn = this.turnIn(beats * 2 ** round * BEAT_S, this.widest_deg);
+      if (turn === null) return null;
+      if (this.meets(turn)) return turn;
+    }
+    return null;
+  }
+
+  /** Halves the number of beats between what is too quick and what does it. */
+  shortestFrom(slow: Turn): Turn {
+    let best = slow;
+    let tooQuick = 0;
+    while (best.duration_s / BEAT_S - tooQuick > 1) {
+      const beats = Math.floor((tooQuick + best.duration_s / BEAT_S) / 2);
+      const turn = this.turnIn(beats * BEAT_S, best.turn_deg * (1 + PROBE_PART));
+      if (turn !== null && this.meets(turn)) best = turn;
+      else tooQuick = beats;
+    }
+    return best;
+  }
+
+  correctionOf(turn: Turn): Correction {
+    const { duration_s, turn_deg } = turn;
+    const result = this.run(turn);
+    const move = singleMove(this.challenge, turn_deg, duration_s);
+    const further = this.run({ duration_s, turn_deg: turn_deg * (1 + PROBE_PART) });
+    const tipPerBait =
+      (tipTravel(further) - tipTravel(result)) / (further.travel_m - result.travel_m);
+    const spread_m = travelSpread({ ...this.setup, move, hold_s: this.challenge.hold_s });
+    return {
+      tipTravel_m: tipTravel(result),
+      band_m: spread_m * tipPerBait,
+      duration_s,
+      move,
+      result
+    };
+  }
+
+  /** The turn that brings the bait to the target in this time. */
+  private turnIn(duration_s: number, likelyMost_deg: number): Turn | null {
+    const miss = (turn_deg: number) =>
+      this.run({ turn_deg, duration_s }).travel_m - this.goal.target_m;
+    const tolerance = AIM_PART_OF_BAND * this.goal.band_m;
+    const still = { x: 0, y: -this.goal.target_m };
+    for (const most of [likelyMost_deg, this.widest_deg]) {
+      const high = { x: Math.min(most, this.widest_deg), y: 0 };
+      high.y = miss(high.x);
+      if (high.y < 0) continue;
+      const turn_deg = rootBetween(miss, still, high, tolerance);
+      return turn_deg === null ? null : { turn_deg, duration_s };
+    }
+    return null;
+  }
+
+  private meets({ turn_deg, duration_s }: Turn): boolean {
+    const quicker = { turn_deg, duration_s: duration_s * (1 - HAND_SPREAD) };
+    return [{ turn_deg, duration_s }, quicker].every((turn) =>
+      gradeResult(this.challenge, this.run(turn)).goals.every(({ share }) => share === 1)
+    );
+  }
+
+  private run({ turn_deg, duration_s }: Turn): Result {
+    const key = `${turn_deg}/${duration_s}`;
+    const known = this.results.get(key);
+    if (known) return known;
+    const move = singleMove(this.challenge, turn_deg, duration_s);
+    const result = simulateScenario({ ...this.setup, move, hold_s: this.challenge.hold_s });
+    this.results.set(key, result);
+    return result;
+  }
 }

@@ -1,4 +1,7 @@
-import type { Result } from '../model';
+import { TICK_S, type Result } from '../model';
+
+/** What the measures read of a result. */
+type Traced = Pick<Result, 'trace'>;
 
 /** The tip's way is stepped off with dividers set to this, m, so that a hand's tremble adds nothing. */
 const DIVIDERS_M = 0.005;
@@ -11,7 +14,7 @@ const SPEED_TICKS = 10;
  * How far the tip went, m: the length of its way in the plane of rod and bait. For a sweep that is
  * how far the tip's horizontal distance to the bait changed, for a lift the arc. Never negative.
  */
-export function tipTravel({ trace }: Pick<Result, 'trace'>): number {
+export function tipTravel({ trace }: Traced): number {
   const { tip_x_m: x, tip_z_m: z } = trace;
   let last = 0;
   let way_m = 0;
@@ -29,27 +32,25 @@ export function tipTravel({ trace }: Pick<Result, 'trace'>): number {
  * Share of the bait's moving time that it touched the bottom, 0–1; 1 for a bait that never moved.
  * Unlike the model's contact_fraction, waiting with a resting bait does not raise it.
  */
-export function contactWhileMoving({ trace }: Pick<Result, 'trace'>): number {
-  const { t_s, bait_x_m, bait_z_m, contact } = trace;
-  let moving_s = 0;
-  let touching_s = 0;
-  for (let i = 1; i < t_s.length; i++) {
-    const tick_s = t_s[i] - t_s[i - 1];
-    const way = Math.hypot(bait_x_m[i] - bait_x_m[i - 1], bait_z_m[i] - bait_z_m[i - 1]);
-    if (contact[i] === 1 && way <= REST_SPEED_M_S * tick_s) continue;
-    moving_s += tick_s;
-    if (contact[i] === 1) touching_s += tick_s;
+export function contactWhileMoving({ trace }: Traced): number {
+  const { bait_x_m: x, bait_z_m: z, contact } = trace;
+  let moving = 0;
+  let touching = 0;
+  for (let i = 1; i < x.length; i++) {
+    const way_m = Math.hypot(x[i] - x[i - 1], z[i] - z[i - 1]);
+    if (contact[i] === 1 && way_m <= REST_SPEED_M_S * TICK_S) continue;
+    moving++;
+    if (contact[i] === 1) touching++;
   }
-  return moving_s > 0 ? touching_s / moving_s : 1;
+  return moving > 0 ? touching / moving : 1;
 }
 
 /** Fastest the bait went along the bottom, m/s, as a mean over a tenth of a second. */
-export function peakBaitSpeed({ trace }: Pick<Result, 'trace'>): number {
-  const { t_s, bait_x_m } = trace;
-  let peak = 0;
-  for (let i = SPEED_TICKS; i < t_s.length; i++) {
-    const way = Math.abs(bait_x_m[i] - bait_x_m[i - SPEED_TICKS]);
-    peak = Math.max(peak, way / (t_s[i] - t_s[i - SPEED_TICKS]));
+export function peakBaitSpeed({ trace }: Traced): number {
+  const { bait_x_m: x } = trace;
+  let furthest_m = 0;
+  for (let i = SPEED_TICKS; i < x.length; i++) {
+    furthest_m = Math.max(furthest_m, Math.abs(x[i] - x[i - SPEED_TICKS]));
   }
-  return peak;
+  return furthest_m / (SPEED_TICKS * TICK_S);
 }
