@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { ensureBuilt } from './build.mjs';
+import './orphan.mjs';
 import { root } from './run.mjs';
 import { say } from './say.mjs';
 

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { ensureBuilt } from './build.mjs';
 import { findChromium } from './chromium.mjs';
 import { ensureInstalled } from './install.mjs';
+import './orphan.mjs';
 import { root, run, runInstalled } from './run.mjs';
 import { say, since } from './say.mjs';
 

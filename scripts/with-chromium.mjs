@@ -2,6 +2,7 @@
 import { findChromium } from './chromium.mjs';
 import { ensureBuilt } from './build.mjs';
 import { ensureInstalled } from './install.mjs';
+import './orphan.mjs';
 import { runInstalled } from './run.mjs';
 
 const runners = { vitest: 'vitest/vitest.mjs', playwright: 'playwright/cli.js' };
