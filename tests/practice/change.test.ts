@@ -28,18 +28,20 @@ describe('a change to the record', () => {
     expect(after.tries.map(({ id }) => id)).toEqual(['t1', 't2', 't3']);
   });
 
-  test('moves the place in a lesson back as well as on', () => {
-    const change = { kind: 'reached', lesson: 'one-foot', section: 'about', at: noon } as const;
+  test('adds a station that was gone on to, the last one last and each once', () => {
+    const change = { kind: 'reached', lesson: 'one-foot', station: 'about', at: noon } as const;
     expect(applyChange(aRecord(), change).progress).toEqual([
-      { lesson: 'one-foot', section: 'about', at: noon, finished: null }
+      { lesson: 'one-foot', reached: ['drag', 'about'], at: noon, finished: null }
     ]);
   });
 
   test('remembers when a lesson was first finished, whatever is read in it afterwards', () => {
-    const end = { kind: 'finished', lesson: 'one-foot', section: 'field', at: noon } as const;
-    const again = { kind: 'reached', lesson: 'one-foot', section: 'about', at: one } as const;
+    const end = { kind: 'finished', lesson: 'one-foot', station: 'field', at: noon } as const;
+    const again = { kind: 'reached', lesson: 'one-foot', station: 'about', at: one } as const;
     const after = [end, again, { ...end, at: one }].reduce(applyChange, aRecord());
-    expect(after.progress).toMatchObject([{ section: 'field', at: one, finished: noon }]);
+    expect(after.progress).toMatchObject([
+      { reached: ['drag', 'about', 'field'], at: one, finished: noon }
+    ]);
   });
 
   test('erases everything', () => {
@@ -50,8 +52,8 @@ describe('a change to the record', () => {
     { kind: 'set', settings: { scheme: 'light' } },
     { kind: 'predicted', prediction: { lesson: 'slack', option: 'half', at: noon } },
     { kind: 'tried', try: aTry('t3') },
-    { kind: 'reached', lesson: 'one-foot', section: 'see', at: noon },
-    { kind: 'finished', lesson: 'one-foot', section: 'field', at: noon },
+    { kind: 'reached', lesson: 'one-foot', station: 'see', at: noon },
+    { kind: 'finished', lesson: 'one-foot', station: 'field', at: noon },
     { kind: 'imported', record: aRecord({ tries: [aTry('t9')] }) },
     { kind: 'erased' }
   ];

@@ -26,15 +26,15 @@ describe('two records of one learner become one', () => {
     expect(mergeRecords(late, early).predictions).toEqual(early.predictions);
   });
 
-  test('the later place in a lesson counts, and the first time it was finished', () => {
+  test('both ways down a lesson count, the later place last, and the first time it was finished', () => {
     const lesson = 'one-foot';
     const phone = aRecord({
-      progress: [{ lesson, section: 'field', at: hour(9), finished: hour(9) }]
+      progress: [{ lesson, reached: ['field'], at: hour(9), finished: hour(9) }]
     });
     const desk = aRecord({
-      progress: [{ lesson, section: 'see', at: hour(11), finished: hour(8) }]
+      progress: [{ lesson, reached: ['see'], at: hour(11), finished: hour(8) }]
     });
-    const expected = [{ lesson, section: 'see', at: hour(11), finished: hour(8) }];
+    const expected = [{ lesson, reached: ['field', 'see'], at: hour(11), finished: hour(8) }];
     expect(mergeRecords(phone, desk).progress).toEqual(expected);
     expect(mergeRecords(desk, phone).progress).toEqual(expected);
   });
@@ -42,9 +42,11 @@ describe('two records of one learner become one', () => {
   test('a lesson finished on one device only stays finished', () => {
     const lesson = 'one-foot';
     const done = aRecord({
-      progress: [{ lesson, section: 'field', at: hour(8), finished: hour(8) }]
+      progress: [{ lesson, reached: ['field'], at: hour(8), finished: hour(8) }]
     });
-    const later = aRecord({ progress: [{ lesson, section: 'see', at: hour(9), finished: null }] });
+    const later = aRecord({
+      progress: [{ lesson, reached: ['see'], at: hour(9), finished: null }]
+    });
     expect(mergeRecords(done, later).progress).toMatchObject([{ finished: hour(8) }]);
     expect(mergeRecords(later, done).progress).toMatchObject([{ finished: hour(8) }]);
   });

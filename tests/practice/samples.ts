@@ -17,7 +17,12 @@ export function aRecord(more: Partial<LearnerRecord> = {}): LearnerRecord {
     settings: { units: 'metric', scheme: 'dark' },
     predictions: [{ lesson: 'one-foot', option: 'twice', at: '2030-05-01T08:10:00.000Z' }],
     progress: [
-      { lesson: 'one-foot', section: 'drag', at: '2030-05-01T08:20:00.000Z', finished: null }
+      {
+        lesson: 'one-foot',
+        reached: ['about', 'drag'],
+        at: '2030-05-01T08:20:00.000Z',
+        finished: null
+      }
     ],
     tries: [aTry('t1'), aTry('t2', { at: '2030-05-01T08:16:00.000Z', guess_m: 0.4 })],
     ...more

@@ -1,4 +1,4 @@
-import { mergeRecords } from './merge';
+import { mergeRecords, movedToEnd } from './merge';
 import {
   emptyRecord,
   type LearnerRecord,
@@ -13,8 +13,8 @@ export type RecordChange =
   | { kind: 'set'; settings: Partial<Settings> }
   | { kind: 'predicted'; prediction: Prediction }
   | { kind: 'tried'; try: StoredTry }
-  | { kind: 'reached'; lesson: string; section: string; at: string }
-  | { kind: 'finished'; lesson: string; section: string; at: string }
+  | { kind: 'reached'; lesson: string; station: string; at: string }
+  | { kind: 'finished'; lesson: string; station: string; at: string }
   | { kind: 'imported'; record: LearnerRecord }
   | { kind: 'erased' };
 
@@ -51,10 +51,11 @@ function addTry(tries: readonly StoredTry[], made: StoredTry): readonly StoredTr
 
 function reach(
   progress: readonly LessonProgress[],
-  { lesson, section, at }: { lesson: string; section: string; at: string },
+  { lesson, station, at }: { lesson: string; station: string; at: string },
   finished: string | null
 ): readonly LessonProgress[] {
   const before = progress.find((one) => one.lesson === lesson);
-  const now = { lesson, section, at, finished: before?.finished ?? finished };
+  const reached = movedToEnd(before?.reached ?? [], station);
+  const now = { lesson, reached, at, finished: before?.finished ?? finished };
   return [...progress.filter((one) => one.lesson !== lesson), now];
 }

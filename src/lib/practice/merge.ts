@@ -38,8 +38,15 @@ function earlier(a: Prediction, b: Prediction): Prediction {
 }
 
 function further(a: LessonProgress, b: LessonProgress): LessonProgress {
+  const [before, after] = b.at > a.at ? [a, b] : [b, a];
   const ends = [a.finished, b.finished].filter((end) => end !== null).sort();
-  return { ...(b.at > a.at ? b : a), finished: ends[0] ?? null };
+  const reached = after.reached.reduce(movedToEnd, before.reached);
+  return { ...after, reached, finished: ends[0] ?? null };
+}
+
+/** The list with this one in it once, as the last. */
+export function movedToEnd(list: string[], one: string): string[] {
+  return [...list.filter((other) => other !== one), one];
 }
 
 function byTime(a: { at: string; id: string }, b: { at: string; id: string }): number {

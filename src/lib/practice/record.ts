@@ -48,11 +48,13 @@ export const trySchema = v.strictObject({
 
 export const predictionSchema = v.strictObject({ lesson: name, option: name, at: time });
 
-/** Where the learner last was in a lesson, and when the end was first reached. */
+/** How far the learner has gone down a lesson. */
 export const progressSchema = v.strictObject({
   lesson: name,
-  section: name,
+  /** Stations that were gone on to, each once; the last is where the learner was last. */
+  reached: v.pipe(v.array(name), v.minLength(1), v.maxLength(100)),
   at: time,
+  /** When the end was first reached. */
   finished: v.nullable(time)
 });
 
