@@ -76,6 +76,7 @@ export function planeUnderBait(through: Point, friction: number, slope_deg = 0):
     friction,
     highest_m: -Infinity,
     heightAt: () => -Infinity,
+    bedAt: () => -Infinity,
     contactsNear: (x, z, out) => {
       const gap_m = (x - through.x) * nx + (z - through.z) * nz;
       out[0] = { nx, nz, gap_m, stone: GROUND };

@@ -20,8 +20,13 @@ export interface Bottom {
   readonly friction: number;
   /** No part of the bottom is higher, m. */
   readonly highest_m: number;
-  /** Height of the upper surface, stones included, at `x_m`; what line nodes rest on. */
+  /** Height of the upper surface, stones included, at `x_m`. */
   heightAt(x_m: number): number;
+  /**
+   * What the line rests on at `x_m`: the same, but falling off from a stone's top at 45° at most. A
+   * line spans the corner at a stone's foot, and its few nodes need not find their way down a wall.
+   */
+  bedAt(x_m: number): number;
   /** Fills `out` with the contacts within reach of a bait whose lowest point is at (x, z). */
   contactsNear(x_m: number, z_m: number, out: Contact[]): void;
 }
@@ -73,6 +78,7 @@ function flatBottom(level_m: number, friction: number): Bottom {
     friction,
     highest_m: level_m,
     heightAt: () => level_m,
+    bedAt: () => level_m,
     contactsNear: (_x, z, out) => {
       contact.gap_m = z - level_m;
       out[0] = contact;
@@ -131,6 +137,16 @@ class ShapedBottom implements Bottom {
         height = Math.max(height, a.z + ((b.z - a.z) * (x_m - a.x)) / (b.x - a.x));
         break;
       }
+    }
+    return height;
+  }
+
+  bedAt(x_m: number): number {
+    let height = interpolate(this.ground, x_m);
+    for (const outline of this.outlines) {
+      const [, , left, right] = outline;
+      const beside = Math.max(left.x - x_m, x_m - right.x, 0);
+      height = Math.max(height, left.z - beside);
     }
     return height;
   }

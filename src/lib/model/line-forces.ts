@@ -126,7 +126,7 @@ export function addBed(
   const damping = BED_DAMPING_N_S_M2 * pieceLength_m;
   for (let i = eq.nodes - 2; i > 0; i--) {
     if (pz[i] >= bottom.highest_m) continue;
-    const depth = bottom.heightAt(px[i]) - pz[i];
+    const depth = bottom.bedAt(px[i]) - pz[i];
     if (depth <= 0) continue;
     const support = stiffness * depth - damping * pvz[i];
     if (support <= 0) continue;

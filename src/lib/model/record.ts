@@ -63,8 +63,7 @@ export class RunRecord {
   private peakHeight_m = 0;
   private peakTension_N = 0;
   private airborne_s = 0;
-  private contact_s = 0;
-  private contactToRest_s = 0;
+  private airborneToRest_s = 0;
   private rest_s = 0;
   private isTouching = true;
 
@@ -91,12 +90,11 @@ export class RunRecord {
     if (touch.contact && touch.contact.stone !== GROUND) this.touched[touch.contact.stone] = true;
     this.peakTension_N = Math.max(this.peakTension_N, this.solver.tensionNow(0));
     this.peakHeight_m = Math.max(this.peakHeight_m, clearance);
-    if (this.isTouching) this.contact_s += step_s;
-    else this.airborne_s += step_s;
+    if (!this.isTouching) this.airborne_s += step_s;
     this.follow(t_s, x, clearance);
     if (!this.isTouching || Math.hypot(state.vx[n], state.vz[n]) > REST_SPEED_M_S) {
       this.rest_s = t_s;
-      this.contactToRest_s = this.contact_s;
+      this.airborneToRest_s = this.airborne_s;
     }
   }
 
@@ -132,9 +130,10 @@ export class RunRecord {
     const { x, nodes } = this.solver.state;
     const flight = this.flight && this.flight.height_m >= LOWEST_HOP_M ? [this.flight] : [];
     return {
-      travel_m: this.towardsAngler * (x[nodes - 1] - this.startX_m),
+      // Adding zero turns −0 into 0.
+      travel_m: this.towardsAngler * (x[nodes - 1] - this.startX_m) + 0,
       peak_height_m: this.peakHeight_m,
-      contact_fraction: this.rest_s > 0 ? Math.min(1, this.contactToRest_s / this.rest_s) : 1,
+      contact_fraction: this.rest_s > 0 ? 1 - this.airborneToRest_s / this.rest_s : 1,
       airborne_s: this.airborne_s,
       peak_tip_tension_N: this.peakTension_N,
       hops: [...this.hops, ...flight].map((hop) => ({ ...hop })),

@@ -29,12 +29,13 @@ export function relax(
   const weight = line.weightInAir_N_m * pieceLength_m;
   // Time unit: the syrup is such that a node sinks FURTHEST_M in one under its own weight in air.
   const syrup = weight / FURTHEST_M;
+  const withoutBed = new Float64Array(x.length);
   let gamma = 1;
   let before = Infinity;
   for (let round = 0; round < MAX_ROUNDS; round++) {
     lineariseAt(eq, x, z, syrup);
     addPieces(eq, line, pieceLength_m, gamma);
-    addBed(eq, bottom, pieceLength_m, gamma);
+    restOnBed(eq, bottom, pieceLength_m, gamma, withoutBed);
     const pull = largest(eq, last);
     if (pull < REST_SHARE * weight) return pull;
     eq.rx[last] = eq.rz[last] = 0;
@@ -58,6 +59,22 @@ function lineariseAt(eq: LineEquations, x: Float64Array, z: Float64Array, syrup:
   for (const zero of [eq.pvx, eq.pvz, eq.rx, eq.rz, eq.dxz]) zero.fill(0);
   eq.dxx.fill(syrup);
   eq.dzz.fill(syrup);
+}
+
+/** The bottom holds a node along it as far as friction goes, and leaves only the rest of its pull. */
+function restOnBed(
+  eq: LineEquations,
+  bottom: Bottom,
+  pieceLength_m: number,
+  gamma: number,
+  withoutBed: Float64Array
+): void {
+  withoutBed.set(eq.rz);
+  addBed(eq, bottom, pieceLength_m, gamma);
+  for (let i = 1; i < eq.nodes - 1; i++) {
+    const hold = bottom.friction * (eq.rz[i] - withoutBed[i]);
+    if (hold > 0) eq.rx[i] -= Math.max(-hold, Math.min(hold, eq.rx[i]));
+  }
 }
 
 function largest({ rx, rz }: LineEquations, last: number): number {
