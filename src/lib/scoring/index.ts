@@ -8,7 +8,8 @@ export {
   type Visibility,
   type WeightedGoal
 } from './challenge';
-export { ChallengeError, parseChallenge } from './parse-challenge';
+export { parseChallenge } from './parse-challenge';
+export { DataError, inField, parseData } from './data-error';
 export { gradeResult, gradeTry, type GoalGrade, type Grade } from './grade';
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
 export { solveCorrection, type Correction } from './correction';
@@ -25,3 +26,6 @@ export {
   type LengthStyle,
   type Units
 } from './display';
+export { inUnits, wordingFault } from './wording';
+export { cornersOf } from './unknowns';
+export { name, number, text, whole } from './schema-parts';

@@ -1,0 +1,121 @@
+import * as v from 'valibot';
+import { name, number, text, whole } from '../scoring';
+
+/**
+ * A lesson, as its folder in lessons/ gives it. Words are short and plain; quantities stand in braces
+ * in SI and are written in the learner's units (see inUnits). No figure that the model can compute is
+ * typed in: those come from runs. Unknown keys are refused; faults name file, path and value.
+ */
+const words = v.pipe(v.array(text), v.minLength(1, 'must not be empty'));
+
+/** A run of the model to be shown: water, gear and line, where the rod starts, and the move. */
+const run = v.strictObject({
+  setup: v.unknown(),
+  plane: v.picklist(['lift', 'sweep']),
+  start: v.strictObject({ elevation_deg: number(-90, 90), azimuth_deg: number(-180, 180) }),
+  move: v.unknown(),
+  hold_s: number(0, 60)
+});
+
+/** Lowest and highest, in the quantity's unit. An option holds when all that it names lie between. */
+const range = v.pipe(
+  v.tuple([number(-100, 100), number(-100, 100)]),
+  v.check(([low, high]) => low < high, 'must be lowest, then highest')
+);
+
+const option = v.strictObject({
+  id: name,
+  says: text,
+  /** What is true of the run if this option is right. The key is computed, never typed in. */
+  holds: v.pipe(
+    v.strictObject({
+      travel_m: v.optional(range),
+      peak_height_m: v.optional(range),
+      /** Share of its moving time on the bottom, 0–1. */
+      contact: v.optional(range)
+    }),
+    v.check((holds) => Object.keys(holds).length > 0, 'must name a quantity')
+  ),
+  /** The answer to whoever chose it: why it is so, or which error leads there. */
+  reply: text
+});
+
+const heading = { title: text, text };
+
+/** Asked before anything is shown. */
+const predict = v.strictObject({
+  kind: v.literal('predict'),
+  ...heading,
+  question: v.strictObject({
+    ask: text,
+    run,
+    options: v.pipe(v.array(option), v.minLength(3, 'must be three or more'), v.maxLength(5))
+  })
+});
+
+/** Runs to watch. */
+const see = v.strictObject({
+  kind: v.literal('see'),
+  ...heading,
+  demos: v.pipe(
+    v.array(v.strictObject({ id: name, caption: text, run })),
+    v.minLength(1, 'must not be empty')
+  )
+});
+
+/** Challenges of this lesson, by id, in order. */
+const tryIt = v.strictObject({
+  kind: v.literal('try'),
+  ...heading,
+  challenges: v.pipe(v.array(name), v.minLength(1, 'must not be empty'))
+});
+
+/** What hand and eye notice on the water, and what it means. */
+const feel = v.strictObject({
+  kind: v.literal('feel'),
+  ...heading,
+  cues: v.pipe(
+    v.array(v.strictObject({ sign: text, means: text })),
+    v.minLength(1, 'must not be empty')
+  )
+});
+
+/** The drill with a real rod, and what to write down about it. */
+const field = v.strictObject({
+  kind: v.literal('field'),
+  ...heading,
+  needs: words,
+  steps: words,
+  log: words
+});
+
+export const lessonSchema = v.strictObject({
+  /** Also its address. The folder is called after order and id. */
+  id: name,
+  order: whole(1, 99),
+  title: text,
+  minutes: whole(1, 120),
+  /** What it is about, in two or three sentences. */
+  about: text,
+  /** Where it happens; says that the place is invented. */
+  place: v.strictObject({ name: text, note: text }),
+  objectives: words,
+  leaves_out: words,
+  /** Ids of lessons that come before. */
+  builds_on: v.array(name),
+  cautions: words,
+  sections: v.pipe(
+    v.array(v.variant('kind', [predict, see, tryIt, feel, field])),
+    v.minLength(1, 'must not be empty'),
+    v.check(
+      (sections) => predictsFirst(sections),
+      'must ask for a prediction before anything is shown'
+    )
+  )
+});
+
+function predictsFirst(sections: readonly { kind: string }[]): boolean {
+  const asked = sections.findIndex(({ kind }) => kind === 'predict');
+  const shown = sections.findIndex(({ kind }) => kind === 'see' || kind === 'try');
+  return shown === -1 || (asked !== -1 && asked < shown);
+}

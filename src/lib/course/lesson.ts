@@ -1,0 +1,56 @@
+import type * as v from 'valibot';
+import type { Move, RodAngles, SetupInput } from '../model';
+import type { Challenge } from '../scoring';
+import type { lessonSchema } from './lesson-schema';
+
+type Parsed = v.InferOutput<typeof lessonSchema>;
+type ParsedSection = Parsed['sections'][number];
+
+/** A run of the model to be shown. */
+export interface ShownRun {
+  setup: SetupInput;
+  plane: 'lift' | 'sweep';
+  start: RodAngles;
+  move: Move;
+  hold_s: number;
+}
+
+type Parts<K extends ParsedSection['kind']> = Extract<ParsedSection, { kind: K }>;
+
+export type PredictSection = Omit<Parts<'predict'>, 'question'> & { question: Question };
+export type SeeSection = Omit<Parts<'see'>, 'demos'> & { demos: Demo[] };
+export type TrySection = Parts<'try'>;
+export type FeelSection = Parts<'feel'>;
+export type FieldSection = Parts<'field'>;
+export type Section = PredictSection | SeeSection | TrySection | FeelSection | FieldSection;
+export type SectionKind = Section['kind'];
+
+export type Option = Parts<'predict'>['question']['options'][number];
+
+/** A question whose key is what the model's run says. */
+export interface Question {
+  ask: string;
+  run: ShownRun;
+  options: Option[];
+}
+
+export interface Demo {
+  id: string;
+  caption: string;
+  run: ShownRun;
+}
+
+/** A lesson with its challenges. Its fields are documented in lesson-schema.ts. */
+export interface Lesson extends Omit<Parsed, 'sections'> {
+  sections: Section[];
+  challenges: Challenge[];
+}
+
+/** What a lesson's folder gives: nothing in it is trusted before parseLesson. */
+export interface LessonFolder {
+  /** "01-one-foot" */
+  folder: string;
+  lesson: unknown;
+  /** By file name below challenges/. */
+  challenges: Record<string, unknown>;
+}

@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { fathomley, lowToTheSide } from '../water';
+
+export default {
+  id: 'exactly-one-foot',
+  title: 'Exactly one foot',
+  ask: 'Drag the jig {length:0.3048} along the bottom, and keep it there.',
+  setup: fathomley,
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 50 },
+    { kind: 'contact', least: 0.9, weight: 30 },
+    { kind: 'speed', most_m_s: 0.3048, weight: 20 }
+  ],
+  visibility: 'seen',
+  reference: { kind: 'sweep', from_deg: 60, to_deg: 70, duration_s: 2.5, elevation_deg: 0 },
+  // A quick, wide pull: the hand that goes by the rod's handle and not by its tip.
+  beginner: { kind: 'sweep', from_deg: 60, to_deg: 80, duration_s: 0.6, elevation_deg: 0 }
+} satisfies Challenge;

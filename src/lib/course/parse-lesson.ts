@@ -1,0 +1,79 @@
+import { parseScenario, tipOf, tipPathOf } from '../model';
+import { DataError, inField, parseChallenge, parseData, type Challenge } from '../scoring';
+import type { Lesson, LessonFolder, Section, ShownRun } from './lesson';
+import { lessonSchema } from './lesson-schema';
+
+/** Where a shown move must take up the rod, m. */
+const START_TOLERANCE_M = 1e-3;
+
+/** Checks a lesson's folder. Throws DataError with the file, path and value of the first fault. */
+export function parseLesson({ folder, lesson: data, challenges: files }: LessonFolder): Lesson {
+  return inFile(`lessons/${folder}/lesson.ts`, () => {
+    const lesson = parseData(lessonSchema, data) as Omit<Lesson, 'challenges'>;
+    const named = `${String(lesson.order).padStart(2, '0')}-${lesson.id}`;
+    if (named !== folder) {
+      throw new DataError('id', lesson.id, `order and id make ${named}, the folder is ${folder}`);
+    }
+    lesson.sections.forEach(checkRuns);
+    const challenges = Object.entries(files).map(([file, challenge]) =>
+      inFile(`lessons/${folder}/challenges/${file}`, () => parseChallenge(challenge))
+    );
+    return { ...lesson, challenges: inOrderOfTries(lesson.sections, challenges) };
+  });
+}
+
+function inFile<T>(file: string, parse: () => T): T {
+  try {
+    return parse();
+  } catch (error) {
+    throw error instanceof DataError && error.file === '' ? error.inFile(file) : error;
+  }
+}
+
+function checkRuns(section: Section, i: number): void {
+  if (section.kind === 'predict') {
+    checkRun(section.question.run, `sections.${i}.question.run`);
+    checkIds(section.question.options, `sections.${i}.question.options`);
+  }
+  if (section.kind !== 'see') return;
+  section.demos.forEach(({ run }, k) => checkRun(run, `sections.${i}.demos.${k}.run`));
+  checkIds(section.demos, `sections.${i}.demos`);
+}
+
+function checkRun({ setup, start, move, hold_s }: ShownRun, path: string): void {
+  const scenario = inField(path, () => parseScenario({ ...setup, move, hold_s }));
+  const first = { x: 0, z: 0 };
+  const begin = { x: 0, z: 0 };
+  inField(`${path}.move`, () => tipPathOf(scenario, scenario.move)).at(0, first);
+  tipOf(scenario, start.elevation_deg, start.azimuth_deg, begin);
+  if (Math.hypot(first.x - begin.x, first.z - begin.z) > START_TOLERANCE_M) {
+    throw new DataError(`${path}.move`, move, 'must begin where start has the rod');
+  }
+}
+
+function checkIds(things: readonly { id: string }[], path: string): void {
+  things.forEach(({ id }, i) => {
+    if (things.findIndex((other) => other.id === id) !== i) {
+      throw new DataError(`${path}.${i}.id`, id, 'is there twice');
+    }
+  });
+}
+
+/** Each challenge belongs to exactly one place among the tries. */
+function inOrderOfTries(sections: readonly Section[], challenges: Challenge[]): Challenge[] {
+  const asked = sections.flatMap((section, i) =>
+    section.kind === 'try'
+      ? section.challenges.map((id, k) => ({ id, path: `sections.${i}.challenges.${k}` }))
+      : []
+  );
+  const unasked = challenges.find(({ id }) => !asked.some((ask) => ask.id === id));
+  if (unasked) throw new DataError('sections', unasked.id, 'no try names this challenge');
+  return asked.map(({ id, path }, i) => {
+    const challenge = challenges.find((one) => one.id === id);
+    if (!challenge) throw new DataError(path, id, 'there is no such challenge');
+    if (asked.findIndex((ask) => ask.id === id) !== i) {
+      throw new DataError(path, id, 'is there twice');
+    }
+    return challenge;
+  });
+}

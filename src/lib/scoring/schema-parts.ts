@@ -1,0 +1,30 @@
+import * as v from 'valibot';
+import { wordingFault } from './wording';
+
+/** A finite number from `low` to `high`; anything else is refused, naming the range. */
+export function number(low: number, high: number) {
+  const range = `must be a number from ${low} to ${high}`;
+  return v.pipe(v.number(), v.finite(range), v.minValue(low, range), v.maxValue(high, range));
+}
+
+export function whole(low: number, high: number) {
+  return v.pipe(number(low, high), v.integer('must be a whole number'));
+}
+
+/** Words for a learner; quantities stand in braces (see inUnits). */
+export const text = v.pipe(
+  v.string(),
+  v.trim(),
+  v.minLength(1, 'must not be empty'),
+  v.check(
+    (words) => wordingFault(words) === null,
+    ({ input }) => `cannot write ${wordingFault(input)}`
+  )
+);
+
+/** Name of a lesson, challenge or option: part of addresses and of learners' records. */
+export const name = v.pipe(
+  v.string(),
+  v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'must be lower-case words joined by hyphens'),
+  v.maxLength(80)
+);
