@@ -6,7 +6,8 @@ import {
   type Setup,
   type SetupInput
 } from '../model';
-import type { Challenge, Goal } from './challenge';
+import type { Challenge } from './challenge';
+import { travelGoalOf, type TravelGoal } from './goal';
 import { gradeResult } from './grade';
 import { tipTravel } from './measure';
 import { rootBetween } from './root';
@@ -38,8 +39,6 @@ const HAND_SPREAD = 0.1;
 /** How much further the tip is moved to see what an inch of tip is worth at the bait. */
 const PROBE_PART = 0.1;
 
-type TravelGoal = Extract<Goal, { kind: 'travel' }>;
-
 interface Turn {
   turn_deg: number;
   duration_s: number;
@@ -55,7 +54,7 @@ export function solveCorrection(
   challenge: Challenge,
   setup: SetupInput = challenge.setup
 ): Correction | null {
-  const goal = challenge.goals.find(({ kind }) => kind === 'travel') as TravelGoal | undefined;
+  const goal = travelGoalOf(challenge);
   const widest = widestTurn(challenge);
   if (!goal || widest <= 0) return null;
   const search = new Search(challenge, parseSetup(setup), goal, widest);

@@ -1,4 +1,4 @@
-import { celsiusToFahrenheit, FOOT_M, INCH_M, OUNCE_KG } from '../model';
+import { celsiusToFahrenheit, FOOT_M, GRAVITY_M_S2, INCH_M, OUNCE_KG } from '../model';
 
 /**
  * The one place where SI becomes what a learner reads. Rounding, halves away from zero:
@@ -9,6 +9,7 @@ import { celsiusToFahrenheit, FOOT_M, INCH_M, OUNCE_KG } from '../model';
  * | depth    | whole foot                               | a tenth of a metre              |
  * | speed    | a tenth of a ft/s                        | a hundredth of a m/s            |
  * | weight   | a sixteenth of an ounce, reduced         | gram, below 10 g a tenth        |
+ * | pull     | a tenth of an ounce, the weight of it    | a hundredth of a newton         |
  */
 export type Units = 'imperial' | 'metric';
 
@@ -36,7 +37,7 @@ export function formatDepth(m: number, units: Units): string {
 
 /** 0.8 ft/s, or 0.25 m/s. */
 export function formatSpeed(m_s: number, units: Units): string {
-  return units === 'metric' ? `${m_s.toFixed(2)} m/s` : `${(m_s / FOOT_M).toFixed(1)} ft/s`;
+  return units === 'metric' ? `${trimmed(m_s, 2)} m/s` : `${trimmed(m_s / FOOT_M, 1)} ft/s`;
 }
 
 /** 5/8 oz, or 18 g. */
@@ -44,6 +45,12 @@ export function formatWeight(kg: number, units: Units): string {
   if (units === 'imperial') return `${fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS)} oz`;
   const grams = kg / GRAM_KG;
   return `${grams < TENTH_BELOW_G ? trimmed(grams, 1) : Math.round(grams)} g`;
+}
+
+/** Pull of a line: 1.8 oz, or 0.50 N. */
+export function formatPull(newton: number, units: Units): string {
+  const oz = newton / GRAVITY_M_S2 / OUNCE_KG;
+  return units === 'metric' ? `${newton.toFixed(2)} N` : `${oz.toFixed(1)} oz`;
 }
 
 /** 0.012 in, or 0.30 mm. */

@@ -1,35 +1,103 @@
-import type { Result } from '../model';
+import type { Hop, Result } from '../model';
 import type { Challenge } from './challenge';
+import { changeSentence } from './change-sentence';
 import type { Correction } from './correction';
-import { formatLength, formatTime, type Units } from './display';
-import type { Grade } from './grade';
+import { formatLength, formatSpeed, formatTime, type Units } from './display';
+import { faultOf } from './fault';
+import { travelGoalOf } from './goal';
+import type { GoalGrade, Grade } from './grade';
 import { tipTravel } from './measure';
+import { tipMotionOf } from './tip-motion';
 
-/** Three short sentences: what the bait did, why, and the one thing to change. */
+/** Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. */
 export interface Feedback {
   did: string;
   why: string;
   change: string;
 }
 
+/** Less than this the bait has not moved, m: half an inch. */
+const NO_MOVE_M = 0.0127;
+/** Skips lower than this are not worth a sentence of their own, m: half an inch. */
+const SKIP_M = 0.0127;
+
+/**
+ * What a guide would say about a try. Every figure comes from the result or the correction; without a
+ * correction the last sentence has none.
+ */
 export function describeTry(
-  _challenge: Challenge,
+  challenge: Challenge,
   result: Result,
   grade: Grade,
   units: Units,
   correction?: Correction | null
 ): Feedback {
-  const tip = formatLength(tipTravel(result), units);
-  const bait = formatLength(result.travel_m, units);
-  const hop = result.hops[0];
+  const fault = faultOf(challenge, result, correction);
   return {
-    did: `The tip went ${tip} and the bait ${bait}.`,
-    why: hop
-      ? `It left the bottom at ${formatTime(hop.t_s)}, up to ${formatLength(result.peak_height_m, units)}.`
-      : 'It stayed on the bottom.',
-    change:
-      correction && !grade.passed
-        ? `Move the tip ${formatLength(correction.tipTravel_m, units)}, in ${formatTime(correction.duration_s)} or more.`
-        : 'Make the same move again.'
+    did: didSentence(challenge, result, units),
+    why: whySentence(result, grade, units),
+    change: changeSentence(fault, result, units, correction)
   };
+}
+
+function didSentence(challenge: Challenge, result: Result, units: Units): string {
+  const tip = formatLength(tipTravel(result), units);
+  const { travel_m } = result;
+  if (Math.abs(travel_m) < NO_MOVE_M) return `The tip went ${tip}; the jig stayed where it was.`;
+  const jig = formatLength(Math.abs(travel_m), units);
+  if (travel_m < 0) return `The tip went ${tip}; the jig went ${jig} away from you.`;
+  return `The tip went ${tip} and the jig ${jig}${besideAsked(challenge, travel_m, units)}.`;
+}
+
+function besideAsked(challenge: Challenge, travel_m: number, units: Units): string {
+  const goal = travelGoalOf(challenge);
+  if (!goal) return '';
+  const over_m = travel_m - goal.target_m;
+  if (Math.abs(over_m) <= goal.band_m) return `; ${formatLength(goal.target_m, units)} was asked`;
+  return `: ${formatLength(Math.abs(over_m), units)} too ${over_m > 0 ? 'far' : 'short'}`;
+}
+
+function whySentence(result: Result, grade: Grade, units: Units): string {
+  if (Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0) {
+    return 'The line never pulled it.';
+  }
+  const misses = grade.goals.map((goal) => missClause(goal, result, units));
+  return `${[contactClause(result, units), ...misses].filter(Boolean).join(', ')}.`;
+}
+
+function contactClause(result: Result, units: Units): string {
+  const hop = highestHop(result.hops);
+  if (!hop) return 'It never left the bottom';
+  if (hop.height_m < SKIP_M) {
+    return `It kept to the bottom but for skips of less than ${formatLength(SKIP_M, units)}`;
+  }
+  const after_s = Math.max(0, hop.t_s - tipMotionOf(result).start_s);
+  const way_m = Math.abs(baitXAt(result, hop.t_s) - result.trace.bait_x_m[0]);
+  const place = way_m < NO_MOVE_M ? 'where it lay' : `after ${formatLength(way_m, units)}`;
+  return (
+    `It left the bottom ${place}, ${formatTime(after_s)} into the move, ` +
+    `and rose ${formatLength(hop.height_m, units)}`
+  );
+}
+
+/** What else was missed. A bait that flew has its speed explained already. */
+function missClause({ goal, value, marks, outOf }: GoalGrade, result: Result, units: Units) {
+  if (marks === outOf) return '';
+  if (goal.kind === 'stones') return `and touched ${value} of ${goal.touched.length} stones`;
+  if (goal.kind === 'hops') return `and hopped ${value} times, not ${goal.count}`;
+  if (goal.kind !== 'speed' || value <= goal.most_m_s || result.hops.length > 0) return '';
+  const [ran, most] = [value, goal.most_m_s].map((speed) => formatSpeed(speed, units));
+  return `but ran at up to ${ran}; ${most} is the most`;
+}
+
+function highestHop(hops: readonly Hop[]): Hop | undefined {
+  return hops.reduce<Hop | undefined>(
+    (highest, hop) => (highest && highest.height_m >= hop.height_m ? highest : hop),
+    undefined
+  );
+}
+
+function baitXAt({ trace }: Result, t_s: number): number {
+  const i = trace.t_s.findIndex((t) => t >= t_s);
+  return trace.bait_x_m[i === -1 ? trace.bait_x_m.length - 1 : i];
 }

@@ -1,12 +1,12 @@
 import type { Hop, Result } from '../model';
-import type { Goal } from './challenge';
+import type { Challenge, Goal } from './challenge';
 import { contactWhileMoving, peakBaitSpeed } from './measure';
 
 /**
  * How far outside its band a goal's share has fallen to nothing. Each is what a guide would call a
  * different move altogether; larger is kinder. The formula is in docs/scoring.md.
  */
-const TRAVEL_REACH_IN_BANDS = 3;
+const TRAVEL_REACH_IN_BANDS = 1;
 const HEIGHT_REACH_M = 0.15;
 const CONTACT_REACH = 0.25;
 /** Twice the speed allowed earns nothing. */
@@ -54,6 +54,12 @@ export function shareOf(goal: Goal, result: Result): number {
     case 'stones':
       return value / goal.touched.length;
   }
+}
+
+export type TravelGoal = Extract<Goal, { kind: 'travel' }>;
+
+export function travelGoalOf({ goals }: Pick<Challenge, 'goals'>): TravelGoal | undefined {
+  return goals.find((goal) => goal.kind === 'travel');
 }
 
 /** Goals that a rod held still would meet: what they earn is limited by what was done. */

@@ -9,11 +9,13 @@ export {
   type WeightedGoal
 } from './challenge';
 export { parseChallenge } from './parse-challenge';
+export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { gradeResult, gradeTry, type GoalGrade, type Grade } from './grade';
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
 export { solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
+export { moveSentence } from './change-sentence';
 export {
   formatDepth,
   formatDiameter,

@@ -1,11 +1,10 @@
 import * as v from 'valibot';
-import { parseScenario, parseSetup, tipOf, tipPathOf, type Move } from '../model';
+import { parseSetup } from '../model';
 import type { Challenge } from './challenge';
+import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
 import { name, number, text, whole } from './schema-parts';
 
-/** Where a challenge's moves must take up the rod, m: what rounding an angle can make of it. */
-const START_TOLERANCE_M = 1e-3;
 const TOTAL_MARKS = 100;
 
 const length = number(0, 30);
@@ -58,25 +57,10 @@ const challengeSchema = v.strictObject({
 export function parseChallenge(input: unknown): Challenge {
   const challenge = parseData(challengeSchema, input) as Challenge;
   inField('setup', () => parseSetup(challenge.setup));
-  checkMove(challenge, 'reference');
-  checkMove(challenge, 'beginner');
+  checkMove({ ...challenge, move: challenge.reference }, 'reference');
+  checkMove({ ...challenge, move: challenge.beginner }, 'beginner');
   checkGoals(challenge);
   return challenge;
-}
-
-function checkMove(challenge: Challenge, field: 'reference' | 'beginner'): void {
-  const { setup, start, hold_s } = challenge;
-  const move: Move = challenge[field];
-  const scenario = inField(field, () => parseScenario({ ...setup, move, hold_s }));
-  const first = { x: 0, z: 0 };
-  const begin = { x: 0, z: 0 };
-  inField(field, () => tipPathOf(scenario, scenario.move)).at(0, first);
-  tipOf(scenario, start.elevation_deg, start.azimuth_deg, begin);
-  const gap_m = Math.hypot(first.x - begin.x, first.z - begin.z);
-  if (gap_m > START_TOLERANCE_M) {
-    const reason = `must begin where the challenge's start has the tip (it is ${gap_m.toFixed(3)} m away)`;
-    throw new DataError(field, move, reason);
-  }
 }
 
 function checkGoals({ goals, setup }: Challenge): void {

@@ -1,0 +1,54 @@
+import type { Result } from '../model';
+import type { Correction } from './correction';
+import { formatLength, formatTime, type Units } from './display';
+import type { Fault } from './fault';
+import { tipMotionOf, type TipMotion } from './tip-motion';
+
+type Words = (hand: TipMotion, units: Units) => string;
+
+/** The one thing to change, as a guide says it. The hand's own figure is told where it explains. */
+const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
+  still: () => 'Move the rod',
+  towards: () => 'Turn the rod away from the jig, not towards it',
+  slack: ({ taken_m }, units) =>
+    `Go on further: the ${formatLength(taken_m, units)} you pulled only took up slack`,
+  gave_back: ({ gaveBack_m }, units) =>
+    `Keep the tip from swinging back: it gave ${formatLength(gaveBack_m, units)} of line away`,
+  too_fast: ({ duration_s }) => `Go slower: the tip was there in ${formatTime(duration_s)}`,
+  jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
+  too_far: () => 'Stop sooner',
+  too_short: () => 'Go on further',
+  few_hops: () => 'Hop it more often',
+  many_hops: () => 'Hop it less often',
+  low_hops: () => 'Lift a little quicker',
+  high_hops: () => 'Lift more gently'
+};
+
+/** The last sentence, with the move that would have done it where there is one. */
+export function changeSentence(
+  fault: Fault,
+  result: Result,
+  units: Units,
+  correction?: Correction | null
+): string {
+  if (fault === 'none') return 'Nothing to change: make the same move again.';
+  if (fault === 'still' && correction) return moveSentence(correction, units);
+  const advice = ADVICE[fault](tipMotionOf(result), units);
+  return correction ? `${advice}. ${moveSentence(correction, units)}` : `${advice}.`;
+}
+
+/** "Move the tip 1 ft 1 in, give or take 1 in, in 2 s or more." */
+export function moveSentence(
+  { tipTravel_m, band_m, duration_s }: Correction,
+  units: Units
+): string {
+  const way = formatLength(tipTravel_m, units);
+  const band = formatLength(band_m, units);
+  const giveOrTake = /^0\D/.test(band) ? '' : `, give or take ${band}`;
+  return `Move the tip ${way}${giveOrTake}, in ${formatTime(duration_s)} or more.`;
+}
+
+function burstAt(share: number): string {
+  if (share < 1 / 3) return 'started with a jerk';
+  return share > 2 / 3 ? 'hurried at the end' : 'hurried half way';
+}

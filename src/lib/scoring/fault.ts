@@ -1,0 +1,113 @@
+import type { Result } from '../model';
+import type { Challenge, Goal, GoalKind } from './challenge';
+import type { Correction } from './correction';
+import { isRestraint, shareOf, travelGoalOf } from './goal';
+import { tipTravel } from './measure';
+import { tipMotionOf } from './tip-motion';
+
+/**
+ * The one thing in a hand's move that cost most:
+ * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
+ * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
+ * `too_far` · `too_short` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
+ */
+export type Fault =
+  | 'none'
+  | 'still'
+  | 'towards'
+  | 'slack'
+  | 'gave_back'
+  | 'too_fast'
+  | 'jerk'
+  | 'too_far'
+  | 'too_short'
+  | 'few_hops'
+  | 'many_hops'
+  | 'low_hops'
+  | 'high_hops';
+
+/** Less than this of tip or bait is no move, m: half an inch. */
+const NO_MOVE_M = 0.0127;
+/** More line than this given back is a fault of its own, m: two inches; less is a rod's ringing. */
+const GAVE_BACK_M = 0.05;
+/** A move that took this part of the time needed was too fast as a whole. */
+const QUICK_PART = 0.8;
+/** A tip this much faster at its fastest than the smooth move is a burst. */
+const BURST_FACTOR = 1.5;
+
+/** Names the one thing to change first. Without a correction a burst cannot be told from haste. */
+export function faultOf(
+  challenge: Challenge,
+  result: Result,
+  correction?: Correction | null
+): Fault {
+  const lost = lossesOf(challenge, result);
+  const total = Object.values(lost).reduce((sum, marks) => sum + marks, 0);
+  if (total < 0.5) return 'none';
+  const idle = idleFault(result);
+  if (idle) return idle;
+  if (lost.hops > Math.max(lost.travel, lost.restraint)) return hopsFault(challenge, result);
+  return lost.restraint > 0 && lost.restraint >= lost.travel
+    ? hasteFault(result, correction)
+    : distanceFault(challenge, result, correction);
+}
+
+type Losses = Record<'travel' | 'restraint' | 'hops', number>;
+
+/** Marks lost by cause. Stones are missed by stopping short of them or by flying over. */
+function lossesOf({ goals }: Challenge, result: Result): Losses {
+  const lost: Losses = { travel: 0, restraint: 0, hops: 0 };
+  for (const goal of goals) {
+    const cause = causeOf(goal, result);
+    lost[cause] += goal.weight * (1 - shareOf(goal, result));
+  }
+  return lost;
+}
+
+function causeOf(goal: Goal, result: Result): keyof Losses {
+  if (isRestraint(goal)) return 'restraint';
+  if (goal.kind === 'stones') return result.airborne_s > 0 ? 'restraint' : 'travel';
+  return goal.kind as Extract<GoalKind, 'travel' | 'hops'>;
+}
+
+function idleFault(result: Result): Fault | null {
+  if (Math.abs(result.travel_m) >= NO_MOVE_M) return null;
+  const { taken_m, gaveBack_m } = tipMotionOf(result);
+  if (tipTravel(result) < NO_MOVE_M) return 'still';
+  if (taken_m < -NO_MOVE_M) return 'towards';
+  return gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'slack';
+}
+
+function hasteFault(result: Result, correction?: Correction | null): Fault {
+  if (!correction) return 'too_fast';
+  const hand = tipMotionOf(result);
+  const smooth = tipMotionOf(correction.result);
+  // As quick as the hand was over the way it went, not over the way it should have gone.
+  const needed_s = (smooth.duration_s * hand.taken_m) / smooth.taken_m;
+  const isQuick = hand.duration_s < QUICK_PART * needed_s;
+  return !isQuick && hand.peakSpeed_m_s > BURST_FACTOR * smooth.peakSpeed_m_s ? 'jerk' : 'too_fast';
+}
+
+function distanceFault(
+  challenge: Challenge,
+  result: Result,
+  correction?: Correction | null
+): Fault {
+  const goal = travelGoalOf(challenge);
+  if (!goal || result.travel_m <= goal.target_m) {
+    return tipMotionOf(result).gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'too_short';
+  }
+  const isTipRight = correction && tipTravel(result) <= correction.tipTravel_m + correction.band_m;
+  return isTipRight ? 'too_fast' : 'too_far';
+}
+
+function hopsFault({ goals }: Challenge, result: Result): Fault {
+  const goal = goals.find((one) => one.kind === 'hops');
+  if (!goal) return 'none';
+  const [lowest, highest] = goal.height_m;
+  const low = result.hops.filter(({ height_m }) => height_m < lowest).length;
+  const high = result.hops.filter(({ height_m }) => height_m > highest).length;
+  if (high > low) return 'high_hops';
+  if (result.hops.length >= goal.count && low > 0) return 'low_hops';
+  return result.hops.length < goal.count ? 'few_hops' : 'many_hops';
+}

@@ -1,0 +1,68 @@
+import { TICK_S, type Result } from '../model';
+
+/** Smaller movements of the tip are tremble, or the rod ringing, m. */
+const NOTICED_M = 0.005;
+/** The bait has begun to move when it is this far from where it lay, m. */
+const BAIT_MOVED_M = 0.005;
+/** Speed is taken over this many ticks, as for the bait. */
+const SPEED_TICKS = 10;
+
+/** How the tip moved. Distances are those of the line taken up: from tip to where the bait lay. */
+export interface TipMotion {
+  /** When the tip began to move, s. */
+  start_s: number;
+  /** Until it stood still, s. */
+  duration_s: number;
+  /** Fastest tenth of a second, m/s. */
+  peakSpeed_m_s: number;
+  /** When in the motion that was, 0 at its start to 1 at its end. */
+  peakAt: number;
+  /** Line taken up between start and end, m; negative if the tip went towards the bait. */
+  taken_m: number;
+  /** Most that was taken up and then given back, m. */
+  gaveBack_m: number;
+  /** Line taken up before the bait moved, m. */
+  takenBeforeBait_m: number;
+}
+
+/** What the hand did, read from the tip's trace. */
+export function tipMotionOf({ trace }: Pick<Result, 'trace'>): TipMotion {
+  const { tip_x_m: x, tip_z_m: z, bait_x_m: baitX, bait_z_m: baitZ } = trace;
+  const last = x.length - 1;
+  const apart = (i: number, k: number) => Math.hypot(x[i] - x[k], z[i] - z[k]);
+  const taken = x.map((tipX, i) => Math.hypot(tipX - baitX[0], z[i] - baitZ[0]));
+  const noticed = x.findIndex((_, i) => apart(i, 0) >= NOTICED_M);
+  const start = Math.max(0, noticed);
+  let end = last;
+  while (end > start && apart(end - 1, last) < NOTICED_M) end--;
+  const fastest = fastestStep(apart, last);
+  const moved = baitX.findIndex((at) => Math.abs(at - baitX[0]) >= BAIT_MOVED_M);
+  return {
+    start_s: start * TICK_S,
+    duration_s: (end - start) * TICK_S,
+    peakSpeed_m_s: fastest.way_m / (SPEED_TICKS * TICK_S),
+    peakAt: end > start ? (fastest.at - start) / (end - start) : 0,
+    taken_m: taken[last] - taken[0],
+    gaveBack_m: largestFall(taken),
+    takenBeforeBait_m: taken[moved === -1 ? last : moved] - taken[0]
+  };
+}
+
+function fastestStep(apart: (i: number, k: number) => number, last: number) {
+  let fastest = { way_m: 0, at: 0 };
+  for (let i = SPEED_TICKS; i <= last; i++) {
+    const way_m = apart(i, i - SPEED_TICKS);
+    if (way_m > fastest.way_m) fastest = { way_m, at: i - SPEED_TICKS / 2 };
+  }
+  return fastest;
+}
+
+function largestFall(values: readonly number[]): number {
+  let highest = values[0];
+  let fall = 0;
+  for (const value of values) {
+    highest = Math.max(highest, value);
+    fall = Math.max(fall, highest - value);
+  }
+  return fall;
+}
