@@ -1,0 +1,50 @@
+import type { View } from './view';
+
+/**
+ * The close-up of the bait does not follow it: the ruler's zero stays in view, and the picture goes
+ * over to the next smaller scale when the bait would leave it.
+ */
+
+/** Widths it can have, m: 3, 4, 6, 8, 12, … ft. */
+const WIDTHS_M = [0.9, 1.2, 1.8, 2.4, 3.6, 4.9, 7.3, 11, 15, 24, 40, 80];
+/** Share of the width behind the start, for the skirt and what a slack line drags back. */
+const BEHIND_SHARE = 0.16;
+/** Share that stays free on the other sides. */
+const FREE_SHARE = 0.1;
+/** Share of the height that is bottom, with the ruler on it. */
+export const BED_SHARE = 0.3;
+
+/** What has to be seen: travel along the bottom and clearance above its start, m. */
+export interface Reach {
+  least_travel_m: number;
+  most_travel_m: number;
+  most_height_m: number;
+}
+
+/** The close-up that holds `reach`; x in the model's frame, the bait having started at (x, z). */
+export function closeUp(
+  reach: Reach,
+  start: { x_m: number; z_m: number },
+  width: number,
+  height: number
+): View {
+  const holds = (span_m: number) => {
+    const scale = width / span_m;
+    const above_m = (height * (1 - BED_SHARE - FREE_SHARE)) / scale;
+    return (
+      reach.most_travel_m <= span_m * (1 - BEHIND_SHARE - FREE_SHARE) &&
+      -reach.least_travel_m <= span_m * BEHIND_SHARE * 0.8 &&
+      reach.most_height_m <= above_m
+    );
+  };
+  const span_m = WIDTHS_M.find(holds) ?? WIDTHS_M[WIDTHS_M.length - 1];
+  const scale = width / span_m;
+  const zeroX = width * BEHIND_SHARE;
+  return {
+    width,
+    height,
+    scale,
+    x0: zeroX + start.x_m * scale,
+    y0: height * (1 - BED_SHARE) + start.z_m * scale
+  };
+}

@@ -1,0 +1,189 @@
+import type { Ink } from '../palette';
+import { rulerTicks } from '../ruler';
+import type { Moment, Stage } from '../stage';
+import { metresX, pixelX, pixelY, type View } from '../view';
+import { drawBait } from './bait';
+import { drawGhost } from './ghost';
+import { traceLine } from './line';
+import { bedPath, hatchStones, ruleWater, stippleBed } from './texture';
+import { drawTrack } from './track';
+import { drawZebra } from './zebra';
+
+/** The close-up of the bait on the bottom, with its ruler. */
+
+/** The ruler's bar below the bottom, px. */
+const RULER_DROP = 26;
+
+export function paintBottomBack(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  ink: Ink
+): void {
+  const water = context.createLinearGradient(0, 0, 0, view.height * 0.7);
+  water.addColorStop(0, ink.water);
+  water.addColorStop(1, ink.deep);
+  context.fillStyle = water;
+  context.fillRect(0, 0, view.width, view.height);
+  ruleWater(context, 0, pixelY(view, stage.bait.z_m), view.width, {
+    colour: ink.rule,
+    widest: 16,
+    closest: 9,
+    alpha: 0.55
+  });
+  paintBed(context, view, stage, ink);
+  if (stage.target) drawTarget(context, view, stage, ink);
+  drawHeights(context, view, stage, ink);
+  drawStart(context, view, stage, ink);
+}
+
+function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  bedPath(context, view, stage.heightAt);
+  context.fillStyle = ink.bed;
+  context.fill();
+  stippleBed(context, view, stage.heightAt, {
+    colour: ink.silt,
+    cell: 7,
+    thickness: view.height * 0.26,
+    dot: 1.25
+  });
+  hatchStones(context, view, stage.setup.bottom.stones, stage.heightAt, ink.silt);
+  bedPath(context, view, stage.heightAt);
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1.5;
+  context.stroke();
+  const towards = Math.sign(stage.bait.x_m);
+  const travelAt = (px: number) => towards * (stage.bait.x_m - metresX(view, px));
+  const ticks = rulerTicks(travelAt(0), travelAt(view.width), view.scale, stage.units);
+  const top = pixelY(view, stage.bait.z_m) + RULER_DROP;
+  context.fillStyle = ink.raised;
+  context.globalAlpha = 0.9;
+  context.fillRect(0, top - 7, view.width, 36);
+  context.globalAlpha = 1;
+  drawFine(context, view, stage, ticks, top, ink);
+  drawZebra(context, ticks, (m) => pixelX(view, stage.bait.x_m - towards * m), top, ink, {
+    bar: 7,
+    font: 14
+  });
+}
+
+function drawFine(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  ticks: readonly { at_m: number; rank: number }[],
+  top: number,
+  ink: Ink
+): void {
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1;
+  context.beginPath();
+  for (const { at_m, rank } of ticks) {
+    const x = pixelX(view, stage.bait.x_m - Math.sign(stage.bait.x_m) * at_m);
+    context.moveTo(x, top);
+    context.lineTo(x, top - (rank === 2 ? 7 : rank === 1 ? 5 : 3));
+  }
+  context.stroke();
+}
+
+/** Where the bait is asked to come to rest: uprights with the band between them hatched. */
+function drawTarget(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  const { travel_m, band_m } = stage.target as NonNullable<Stage['target']>;
+  const at = (m: number) => pixelX(view, stage.bait.x_m - Math.sign(stage.bait.x_m) * m);
+  const left = at(travel_m - band_m);
+  const right = at(travel_m + band_m);
+  const floor = pixelY(view, stage.bait.z_m);
+  const top = floor - Math.min(view.height * 0.4, 90);
+  context.save();
+  context.beginPath();
+  context.rect(left, floor, right - left, RULER_DROP - 7);
+  context.clip();
+  context.strokeStyle = ink.reed;
+  context.lineWidth = 1.5;
+  context.beginPath();
+  for (let x = left - RULER_DROP; x < right; x += 5) {
+    context.moveTo(x, floor + RULER_DROP);
+    context.lineTo(x + RULER_DROP, floor);
+  }
+  context.stroke();
+  context.restore();
+  context.strokeStyle = ink.reed;
+  context.lineWidth = 1.5;
+  context.beginPath();
+  for (const x of [left, right]) {
+    context.moveTo(x, floor + RULER_DROP - 7);
+    context.lineTo(x, top);
+  }
+  context.stroke();
+}
+
+/** Heights above the bottom, up the left edge. */
+function drawHeights(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  const top_m = (pixelY(view, stage.bait.z_m) - 14) / view.scale;
+  const ticks = rulerTicks(0, top_m, view.scale, stage.units);
+  context.strokeStyle = ink.lead;
+  context.fillStyle = ink.inkSoft;
+  context.lineWidth = 1;
+  context.font = `500 12px ${ink.figures}`;
+  context.textAlign = 'left';
+  context.textBaseline = 'middle';
+  context.beginPath();
+  for (const { at_m, rank, label } of ticks) {
+    if (at_m === 0) continue;
+    const y = pixelY(view, stage.bait.z_m + at_m);
+    context.moveTo(0, y);
+    context.lineTo(rank === 2 ? 10 : rank === 1 ? 7 : 4, y);
+    if (rank === 2) context.fillText(label, 14, y + 1);
+  }
+  context.stroke();
+}
+
+/** Where the bait lay before the hand moved. */
+function drawStart(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  const x = pixelX(view, stage.bait.x_m);
+  const floor = pixelY(view, stage.bait.z_m);
+  context.strokeStyle = ink.lead;
+  context.lineWidth = 1;
+  context.setLineDash([3, 4]);
+  context.beginPath();
+  context.moveTo(x, floor + RULER_DROP - 8);
+  context.lineTo(x, floor - Math.min(view.height * 0.3, 64));
+  context.stroke();
+  context.setLineDash([]);
+}
+
+export function paintBottom(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  moment: Moment,
+  ink: Ink
+): void {
+  if (moment.isHidden) return sayHidden(context, view, stage, ink);
+  const { pose } = moment;
+  stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
+  drawTrack(context, view, moment, ink);
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1.1;
+  context.beginPath();
+  traceLine(context, view, pose, false);
+  context.stroke();
+  const last = pose.x.length - 1;
+  drawBait(
+    context,
+    pixelX(view, pose.x[last]),
+    pixelY(view, pose.z[last]),
+    view.scale,
+    { radius_m: stage.baitRadius_m, isTouching: pose.isTouching },
+    ink
+  );
+}
+
+function sayHidden(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  context.font = `italic 400 17px ${ink.words}`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  context.fillStyle = ink.inkSoft;
+  const middle = pixelY(view, stage.bait.z_m) / 2;
+  context.fillText('Out of sight until the rod is still.', view.width / 2, middle);
+}

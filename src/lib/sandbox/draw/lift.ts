@@ -1,0 +1,147 @@
+import { clockHourToDeg, degToRad, tipOf, type Trace } from '$lib/model';
+import type { Ink } from '../palette';
+import type { Moment, Stage } from '../stage';
+import { fit, pixelX, pixelY, type View } from '../view';
+import { drawBoat } from './boat';
+import { traceLine } from './line';
+import { drawRod } from './rod';
+import { ruleWater } from './texture';
+
+/** The rod at the boat from the side, with the hours of the clock it is turned through. */
+
+const HOURS = [9, 10, 11, 12] as const;
+/** Fine divisions of an hour on the dial. */
+const PARTS_AN_HOUR = 4;
+
+export function liftView(stage: Stage, width: number, height: number): View {
+  const { length_m, pivot_height_m } = stage.setup.rod;
+  return fit(
+    {
+      nearest_m: -0.95,
+      farthest_m: length_m + 0.55,
+      lowest_m: -0.28,
+      highest_m: pivot_height_m + length_m + 0.42
+    },
+    width,
+    height
+  );
+}
+
+export function paintLiftBack(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  ink: Ink
+): void {
+  const surface = pixelY(view, 0);
+  context.fillStyle = ink.water;
+  context.fillRect(0, surface, view.width, view.height - surface);
+  ruleWater(context, surface, view.height, view.width, {
+    colour: ink.rule,
+    widest: 8,
+    closest: 6,
+    alpha: 0.75
+  });
+  drawBoat(context, view, stage.setup.rod.pivot_height_m, ink);
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1.25;
+  context.beginPath();
+  context.moveTo(0, surface);
+  context.lineTo(view.width, surface);
+  context.stroke();
+  drawDial(context, view, stage, ink);
+}
+
+function drawDial(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  const { length_m, pivot_height_m } = stage.setup.rod;
+  const x = pixelX(view, 0);
+  const y = pixelY(view, pivot_height_m);
+  const radius = length_m * view.scale + 7;
+  const spot = (deg: number, r: number) => ({
+    x: x - r * Math.cos(degToRad(deg)),
+    y: y - r * Math.sin(degToRad(deg))
+  });
+  context.strokeStyle = ink.lead;
+  context.lineWidth = 1;
+  context.beginPath();
+  context.arc(x, y, radius, Math.PI, 1.5 * Math.PI);
+  for (let i = 0; i <= (HOURS.length - 1) * PARTS_AN_HOUR; i++) {
+    const deg = (30 / PARTS_AN_HOUR) * i;
+    const from = spot(deg, radius);
+    const to = spot(deg, radius + (i % PARTS_AN_HOUR === 0 ? 9 : 4));
+    context.moveTo(from.x, from.y);
+    context.lineTo(to.x, to.y);
+  }
+  context.stroke();
+  context.fillStyle = ink.ink;
+  context.font = `600 15px ${ink.figures}`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  for (const hour of HOURS) {
+    const { x: tx, y: ty } = spot(clockHourToDeg(hour), radius + 21);
+    context.fillText(String(hour), tx, ty);
+  }
+}
+
+export function paintLift(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  moment: Moment,
+  ink: Ink
+): void {
+  const { pose } = moment;
+  const { pivot_height_m } = stage.setup.rod;
+  const hand = { x: pixelX(view, 0), y: pixelY(view, pivot_height_m) };
+  markGhosts(context, view, stage, ink);
+  drawWay(context, view, stage, pose.elevation_deg, ink);
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1;
+  context.beginPath();
+  traceLine(context, view, pose, moment.isHidden);
+  context.stroke();
+  const stiff = { x: 0, z: 0 };
+  tipOf(stage.setup, pose.elevation_deg, pose.azimuth_deg, stiff);
+  const unbent = { x: pixelX(view, stiff.x), y: pixelY(view, stiff.z) };
+  const tip = { x: pixelX(view, pose.x[0]), y: pixelY(view, pose.z[0]) };
+  drawRod(context, hand, unbent, tip, 5, ink);
+}
+
+/** The tip's way from where it started: a broad arc inside the dial. */
+function drawWay(
+  context: CanvasRenderingContext2D,
+  view: View,
+  { setup, start }: Stage,
+  elevation_deg: number,
+  ink: Ink
+): void {
+  const radius = setup.rod.length_m * view.scale + 2;
+  const x = pixelX(view, 0);
+  const y = pixelY(view, setup.rod.pivot_height_m);
+  const from = Math.PI + degToRad(start.elevation_deg);
+  const to = Math.PI + degToRad(elevation_deg);
+  context.strokeStyle = ink.reed;
+  context.lineWidth = 4;
+  context.lineCap = 'butt';
+  context.beginPath();
+  context.arc(x, y, radius, Math.min(from, to), Math.max(from, to));
+  if (from !== to) context.stroke();
+  context.lineCap = 'round';
+}
+
+/** Where the tip came to rest in the tries before. */
+function markGhosts(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  context.strokeStyle = ink.lead;
+  context.lineWidth = 1.25;
+  for (const ghost of stage.ghosts) {
+    const { x, y } = lastTip(view, ghost);
+    context.beginPath();
+    context.arc(x, y, 4, 0, 2 * Math.PI);
+    context.stroke();
+  }
+}
+
+function lastTip(view: View, ghost: Trace): { x: number; y: number } {
+  const last = ghost.tip_x_m.length - 1;
+  return { x: pixelX(view, ghost.tip_x_m[last]), y: pixelY(view, ghost.tip_z_m[last]) };
+}

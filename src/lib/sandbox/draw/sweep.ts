@@ -1,0 +1,211 @@
+import { degToRad } from '$lib/model';
+import { formatDepth } from '$lib/scoring';
+import type { Ink } from '../palette';
+import type { Moment, Stage } from '../stage';
+import type { View } from '../view';
+import { drawRod } from './rod';
+import { ruleWater } from './texture';
+
+/**
+ * The rod at the boat from above: a low rod turned to the side. What the line feels is only how far
+ * the tip goes along the way to the bait; a dimension on that axis shows it beside the arc.
+ */
+
+/** Room around the rod's reach, m. */
+const AROUND_M = 0.35;
+const BEHIND_M = 0.75;
+
+/** Here x is along the way to the bait and "z" across it, to the angler's right. */
+export function sweepView(stage: Stage, width: number, height: number): View {
+  const reach = stage.setup.rod.length_m;
+  const scale = Math.min(
+    width / (reach + AROUND_M + BEHIND_M),
+    height / (2 * (reach + AROUND_M * 0.6))
+  );
+  return { width, height, scale, x0: width - BEHIND_M * scale, y0: height / 2 };
+}
+
+/** Where the tip of a rod with this reach is seen, px. */
+function seenTip(view: View, reach_m: number, azimuth_deg: number): { x: number; y: number } {
+  return {
+    x: view.x0 - reach_m * Math.cos(degToRad(azimuth_deg)) * view.scale,
+    y: view.y0 - reach_m * Math.sin(degToRad(azimuth_deg)) * view.scale
+  };
+}
+
+export function paintSweepBack(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  ink: Ink
+): void {
+  context.fillStyle = ink.water;
+  context.fillRect(0, 0, view.width, view.height);
+  ruleWater(context, 0, view.height, view.width, {
+    colour: ink.rule,
+    widest: 15,
+    closest: 15,
+    alpha: 0.6
+  });
+  drawDeck(context, view, ink);
+  drawProtractor(context, view, stage, ink);
+  drawBearing(context, view, stage, ink);
+}
+
+function drawDeck(context: CanvasRenderingContext2D, view: View, ink: Ink): void {
+  const m = (value: number) => value * view.scale;
+  context.beginPath();
+  context.moveTo(view.x0 - m(0.62), view.y0);
+  context.bezierCurveTo(
+    view.x0 - m(0.45),
+    view.y0 - m(0.5),
+    view.x0 + m(0.1),
+    view.y0 - m(0.78),
+    view.x0 + m(0.9),
+    view.y0 - m(0.82)
+  );
+  context.lineTo(view.x0 + m(0.9), view.y0 + m(0.82));
+  context.bezierCurveTo(
+    view.x0 + m(0.1),
+    view.y0 + m(0.78),
+    view.x0 - m(0.45),
+    view.y0 + m(0.5),
+    view.x0 - m(0.62),
+    view.y0
+  );
+  context.fillStyle = ink.paper;
+  context.fill();
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1.25;
+  context.stroke();
+  context.fillStyle = ink.lead;
+  context.beginPath();
+  context.ellipse(view.x0 + m(0.28), view.y0, m(0.13), m(0.25), 0, 0, 2 * Math.PI);
+  context.fill();
+  context.fillStyle = ink.ink;
+  context.beginPath();
+  context.ellipse(view.x0 + m(0.24), view.y0, m(0.12), m(0.1), 0, 0, 2 * Math.PI);
+  context.fill();
+}
+
+function drawProtractor(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  ink: Ink
+): void {
+  const radius = reachOfRod(stage, stage.start.elevation_deg) * view.scale + 7;
+  context.strokeStyle = ink.lead;
+  context.fillStyle = ink.inkSoft;
+  context.lineWidth = 1;
+  context.font = `500 12px ${ink.figures}`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  context.beginPath();
+  context.arc(view.x0, view.y0, radius, Math.PI / 2, 1.5 * Math.PI);
+  for (let deg = -90; deg <= 90; deg += 10) {
+    const cos = Math.cos(degToRad(deg));
+    const sin = Math.sin(degToRad(deg));
+    const long = deg % 30 === 0 ? 8 : 4;
+    context.moveTo(view.x0 - radius * cos, view.y0 - radius * sin);
+    context.lineTo(view.x0 - (radius + long) * cos, view.y0 - (radius + long) * sin);
+    if (deg % 30 === 0 && deg !== 0 && Math.abs(deg) < 90) {
+      const out = radius + 20;
+      context.fillText(`${Math.abs(deg)}°`, view.x0 - out * cos, view.y0 - out * sin);
+    }
+  }
+  context.stroke();
+}
+
+function drawBearing(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+  context.strokeStyle = ink.lead;
+  context.lineWidth = 1;
+  context.setLineDash([2, 5]);
+  context.beginPath();
+  context.moveTo(view.x0, view.y0);
+  context.lineTo(0, view.y0);
+  context.stroke();
+  context.setLineDash([]);
+  const text = `bait ${formatDepth(stage.setup.start.bait_x_m, stage.units)} out`;
+  context.font = `italic 400 14px ${ink.words}`;
+  context.textAlign = 'left';
+  context.textBaseline = 'alphabetic';
+  context.fillStyle = ink.inkSoft;
+  context.fillText(text, 12, view.y0 - 8);
+}
+
+export function paintSweep(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  moment: Moment,
+  ink: Ink
+): void {
+  const { azimuth_deg, elevation_deg } = moment.pose;
+  const reach_m = reachOfRod(stage, elevation_deg);
+  const from = seenTip(view, reach_m, stage.start.azimuth_deg);
+  const tip = seenTip(view, reach_m, azimuth_deg);
+  drawArc(context, view, reach_m, stage.start.azimuth_deg, azimuth_deg, ink);
+  drawGain(context, view, from, tip, ink);
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1;
+  context.beginPath();
+  context.moveTo(tip.x, tip.y);
+  const far = stage.setup.start.bait_x_m * view.scale;
+  context.lineTo(view.x0 - far, view.y0);
+  context.stroke();
+  drawRod(context, { x: view.x0, y: view.y0 }, tip, tip, 5, ink);
+}
+
+function drawArc(
+  context: CanvasRenderingContext2D,
+  view: View,
+  reach_m: number,
+  from_deg: number,
+  to_deg: number,
+  ink: Ink
+): void {
+  if (from_deg === to_deg) return;
+  const from = Math.PI + degToRad(Math.min(from_deg, to_deg));
+  const to = Math.PI + degToRad(Math.max(from_deg, to_deg));
+  context.strokeStyle = ink.reed;
+  context.lineWidth = 4;
+  context.lineCap = 'butt';
+  context.beginPath();
+  context.arc(view.x0, view.y0, reach_m * view.scale + 2, from, to);
+  context.stroke();
+  context.lineCap = 'round';
+}
+
+/** How far along the way to the bait the tip has come, laid off on that axis. */
+function drawGain(
+  context: CanvasRenderingContext2D,
+  view: View,
+  from: { x: number; y: number },
+  tip: { x: number; y: number },
+  ink: Ink
+): void {
+  if (Math.abs(tip.x - from.x) < 1) return;
+  context.strokeStyle = ink.lead;
+  context.lineWidth = 1;
+  context.setLineDash([1, 4]);
+  context.beginPath();
+  for (const { x, y } of [from, tip]) {
+    context.moveTo(x, y);
+    context.lineTo(x, view.y0);
+  }
+  context.stroke();
+  context.setLineDash([]);
+  context.strokeStyle = ink.reed;
+  context.lineWidth = 4;
+  context.lineCap = 'butt';
+  context.beginPath();
+  context.moveTo(from.x, view.y0);
+  context.lineTo(tip.x, view.y0);
+  context.stroke();
+  context.lineCap = 'round';
+}
+
+function reachOfRod(stage: Stage, elevation_deg: number): number {
+  return stage.setup.rod.length_m * Math.cos(degToRad(elevation_deg));
+}

@@ -1,0 +1,32 @@
+import type { Result } from '$lib/model';
+import { formatLength, formatTime, tipTravel, type Units } from '$lib/scoring';
+
+/** A moment of a try worth a word. */
+export interface Event {
+  readonly t_s: number;
+  readonly text: string;
+}
+
+/** What happened in a try, in order: each hop, then where it ended. */
+export function eventsOf(result: Result, units: Units): Event[] {
+  const hops = result.hops.flatMap((hop) => [
+    { t_s: hop.t_s, text: 'The bait left the bottom.' },
+    {
+      t_s: hop.t_s + hop.duration_s,
+      text: `Down again: ${formatLength(hop.height_m, units)} high, ${formatLength(hop.length_m, units)} along.`
+    }
+  ]);
+  const { t_s } = result.trace;
+  return [...hops, { t_s: t_s[t_s.length - 1], text: summaryOf(result, units) }];
+}
+
+/** The whole try in a sentence. */
+export function summaryOf(result: Result, units: Units): string {
+  const tip = formatLength(tipTravel(result), units);
+  const bait = formatLength(result.travel_m, units);
+  const air =
+    result.hops.length === 0
+      ? 'It stayed on the bottom'
+      : `It was off the bottom for ${formatTime(result.airborne_s)}, ${formatLength(result.peak_height_m, units)} at most`;
+  return `The tip went ${tip}, the bait ${bait}. ${air}.`;
+}

@@ -1,0 +1,137 @@
+import {
+  FOOT_M,
+  INCH_M,
+  OUNCE_KG,
+  parseSetup,
+  type LineMaterialName,
+  type Setup,
+  type SetupInput
+} from '$lib/model';
+import { formatDiameter, type Units } from '$lib/scoring';
+
+/** What a learner chooses in plain terms; SI. */
+export interface Gear {
+  readonly mass_kg: number;
+  readonly material: LineMaterialName;
+  readonly diameter_m: number;
+  readonly depth_m: number;
+  /** Horizontal distance from the rod hand to the bait. */
+  readonly cast_m: number;
+  /** The whole rod, butt to tip. */
+  readonly rod_m: number;
+  readonly slack_m: number;
+  readonly friction: number;
+}
+
+/** Handle behind the gripping hand, m: what a rod's length on the label has and its reach has not. */
+const BUTT_M = 0.38;
+/** Height of the gripping hand above the water on a boat's deck, m. */
+const HAND_M = 1.2;
+
+export const WEIGHTS_KG = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1].map((oz) => oz * OUNCE_KG);
+
+export const RODS_M = [6.5, 6 + 10 / 12, 7, 7 + 2 / 12, 7.5].map((ft) => ft * FOOT_M);
+
+export interface LineChoice {
+  readonly material: LineMaterialName;
+  readonly strength_lb: number;
+  readonly diameter_m: number;
+}
+
+/** Diameters that go with a strength: common practice, makers differ by a tenth and more. */
+export const LINES: readonly LineChoice[] = [
+  ...lines('fluorocarbon', [
+    [8, 0.235],
+    [10, 0.26],
+    [12, 0.285],
+    [16, 0.34],
+    [20, 0.37]
+  ]),
+  ...lines('nylon', [
+    [8, 0.26],
+    [10, 0.285],
+    [12, 0.32],
+    [17, 0.38],
+    [20, 0.43]
+  ]),
+  ...lines('braid', [
+    [20, 0.23],
+    [30, 0.28],
+    [40, 0.32],
+    [50, 0.36]
+  ])
+];
+
+function lines(material: LineMaterialName, table: [lb: number, mm: number][]): LineChoice[] {
+  return table.map(([strength_lb, mm]) => ({ material, strength_lb, diameter_m: mm / 1000 }));
+}
+
+/** An afternoon on Quillmere, an invented lake, with the first rod of an invented locker. */
+export const FIRST_GEAR: Gear = {
+  mass_kg: (5 / 8) * OUNCE_KG,
+  material: 'fluorocarbon',
+  diameter_m: 0.285e-3,
+  depth_m: 18 * FOOT_M,
+  cast_m: 70 * FOOT_M,
+  rod_m: 7 * FOOT_M,
+  slack_m: 6 * INCH_M,
+  friction: 0.4
+};
+
+/** The setup for this gear; what `base` says besides (stones, temperature) stays. Throws ScenarioError. */
+export function setupOf(gear: Gear, base?: Setup): Setup {
+  const input: SetupInput = {
+    ...base,
+    water: { ...base?.water, depth_m: gear.depth_m },
+    bottom: { ...base?.bottom, friction: gear.friction },
+    line: { material: gear.material, diameter_m: gear.diameter_m },
+    bait: { ...base?.bait, mass_kg: gear.mass_kg },
+    rod: {
+      pivot_height_m: HAND_M,
+      ...base?.rod,
+      length_m: gear.rod_m - BUTT_M
+    },
+    start: { bait_x_m: gear.cast_m, line: 'equilibrium', slack_m: gear.slack_m }
+  };
+  return parseSetup(input);
+}
+
+/** The gear that a setup stands for. */
+export function gearOf(setup: Setup): Gear {
+  return {
+    mass_kg: setup.bait.mass_kg,
+    material: setup.line.material,
+    diameter_m: setup.line.diameter_m,
+    depth_m: setup.water.depth_m,
+    cast_m: setup.start.bait_x_m,
+    rod_m: setup.rod.length_m + BUTT_M,
+    slack_m: setup.start.slack_m ?? FIRST_GEAR.slack_m,
+    friction: setup.bottom.friction
+  };
+}
+
+/** 12 lb fluorocarbon, or 0.29 mm fluorocarbon. */
+export function lineName({ material, strength_lb, diameter_m }: LineChoice, units: Units): string {
+  const size = units === 'imperial' ? `${strength_lb} lb` : formatDiameter(diameter_m, units);
+  return `${size} ${material}`;
+}
+
+/** A slider's ends and step, m, in steps that are round for the learner. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+}
+
+export const RANGES: Record<Units, Record<'depth_m' | 'cast_m' | 'slack_m', Range>> = {
+  imperial: {
+    depth_m: { least: 4 * FOOT_M, most: 50 * FOOT_M, step: FOOT_M },
+    cast_m: { least: 30 * FOOT_M, most: 150 * FOOT_M, step: 2 * FOOT_M },
+    slack_m: { least: 0, most: 36 * INCH_M, step: INCH_M }
+  },
+  metric: {
+    depth_m: { least: 1.5, most: 15, step: 0.5 },
+    cast_m: { least: 10, most: 46, step: 1 },
+    slack_m: { least: 0, most: 0.9, step: 0.02 }
+  }
+};

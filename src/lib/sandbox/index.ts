@@ -1,0 +1,8 @@
+/** Practice water: rod, line, bait and bottom as they are, moved by hand. It knows no lesson. */
+export { default as PracticeWater } from './PracticeWater.svelte';
+export { default as Replay } from './Replay.svelte';
+export { default as GearPanel } from './GearPanel.svelte';
+export type { Try } from './live-try';
+export type { Plane } from './rod-angles';
+export type { Target } from './stage';
+export { FIRST_GEAR, gearOf, setupOf, type Gear } from './gear';

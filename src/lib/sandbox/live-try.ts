@@ -1,0 +1,129 @@
+import {
+  LiveRun,
+  TICK_S,
+  type Result,
+  type RodAngles,
+  type RodInput,
+  type Setup
+} from '$lib/model';
+import type { Hand } from './hand';
+import { copyPose, newPose, type Pose } from './pose';
+import { movedAngle, type Plane } from './rod-angles';
+
+/** What the hand did and what came of it. The input alone gives the result again, bit for bit. */
+export interface Try {
+  readonly input: RodInput;
+  readonly result: Result;
+}
+
+/** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
+const BEGIN_DEG = 0.1;
+/** Hand and bait have to be still for this long before a try ends by itself, s. */
+const STILL_S = 1.2;
+/** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
+const STILL_HAND_DEG = 0.15;
+/** The bait is still while it strays less than this, m. */
+const STILL_BAIT_M = 0.003;
+/** No try is longer, s: beyond that the hand has been forgotten. */
+const LONGEST_S = 120;
+
+export type Stage = 'waiting' | 'moving' | 'still';
+
+/** One try in practice water, from the rod at rest to the bait at rest. */
+export class LiveTry {
+  readonly now: Pose;
+  readonly before: Pose;
+  stage: Stage = 'waiting';
+  private readonly live: LiveRun;
+  private readonly angles: RodAngles;
+  private readonly turns: keyof RodAngles;
+  private readonly still = { angle_deg: 0, x_m: 0, z_m: 0, since_s: 0 };
+
+  /** Throws ScenarioError when the line cannot be laid. */
+  constructor(
+    readonly setup: Setup,
+    plane: Plane,
+    start: RodAngles,
+    readonly hand: Hand
+  ) {
+    this.live = new LiveRun(setup, start);
+    this.angles = { ...start };
+    this.turns = movedAngle(plane);
+    const nodes = this.live.run.nodes.x.length;
+    this.now = newPose(nodes);
+    this.before = newPose(nodes);
+    this.look();
+    copyPose(this.now, this.before);
+  }
+
+  /** Everything recorded up to now. Read only. */
+  get trace() {
+    return this.live.run.record.trace;
+  }
+
+  /** Starts the try without waiting for the hand. */
+  begin(): void {
+    if (this.stage === 'waiting') this.stage = 'moving';
+  }
+
+  /** One tick of the model, at the hand's time `t_ms`. */
+  tick(t_ms: number): void {
+    const angle = this.hand.advance(t_ms, TICK_S);
+    if (this.stage === 'waiting') {
+      if (Math.abs(angle - this.angles[this.turns]) < BEGIN_DEG) return;
+      this.begin();
+    }
+    if (this.stage === 'still') return;
+    this.angles[this.turns] = angle;
+    this.live.push(this.angles);
+    copyPose(this.now, this.before);
+    this.look();
+    if (this.isStill()) this.stage = 'still';
+  }
+
+  /** Ends the try: holds the rod for `hold_s` more, without waiting for the clock. */
+  finish(hold_s: number): Try {
+    const { elevation_deg, azimuth_deg, ...rest } = this.live.input();
+    const input = { ...rest, ...short({ elevation_deg, azimuth_deg }) };
+    return { input, result: this.live.finish(hold_s) };
+  }
+
+  private look(): void {
+    const { run } = this.live;
+    const { now } = this;
+    now.t_s = run.time_s;
+    now.elevation_deg = this.angles.elevation_deg;
+    now.azimuth_deg = this.angles.azimuth_deg;
+    now.x.set(run.nodes.x);
+    now.z.set(run.nodes.z);
+    now.isTouching = run.isTouching;
+    now.tipTension_N = run.tipTension_N;
+  }
+
+  private isStill(): boolean {
+    const { still, now } = this;
+    const last = now.x.length - 1;
+    const strayed =
+      Math.abs(this.angles[this.turns] - still.angle_deg) > STILL_HAND_DEG ||
+      Math.hypot(now.x[last] - still.x_m, now.z[last] - still.z_m) > STILL_BAIT_M;
+    if (strayed) {
+      still.angle_deg = this.angles[this.turns];
+      still.x_m = now.x[last];
+      still.z_m = now.z[last];
+      still.since_s = now.t_s;
+    }
+    return now.t_s - still.since_s >= STILL_S || now.t_s >= LONGEST_S;
+  }
+}
+
+type Angles = Pick<RodInput, 'elevation_deg' | 'azimuth_deg'>;
+
+/** An angle that stayed at zero is stored as one number, which the model takes for just the same. */
+function short({ elevation_deg, azimuth_deg }: Angles): Angles {
+  const isZero = (angles: number | number[]) =>
+    Array.isArray(angles) && angles.every((angle) => angle === 0);
+  return {
+    elevation_deg: isZero(elevation_deg) && !isZero(azimuth_deg) ? 0 : elevation_deg,
+    azimuth_deg: isZero(azimuth_deg) ? 0 : azimuth_deg
+  };
+}

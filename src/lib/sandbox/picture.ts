@@ -1,0 +1,60 @@
+/**
+ * A drawing on two sheets: the back is painted when size, colours or water change, the front every
+ * frame. Both are crisp on any screen; what draws on them counts in CSS pixels.
+ */
+export class Picture {
+  width = 0;
+  height = 0;
+  private back: HTMLCanvasElement | null = null;
+  private front: HTMLCanvasElement | null = null;
+
+  /** Takes the canvases over and calls `resized` whenever their place has a new size. */
+  attach(back: HTMLCanvasElement, front: HTMLCanvasElement, resized: () => void): () => void {
+    this.back = back;
+    this.front = front;
+    const place = front.parentElement as HTMLElement;
+    const observer = new ResizeObserver(() => {
+      this.measure(place);
+      resized();
+    });
+    observer.observe(place);
+    return () => {
+      observer.disconnect();
+      this.back = null;
+      this.front = null;
+    };
+  }
+
+  paintBack(paint: (context: CanvasRenderingContext2D) => void): void {
+    repaint(this.back, this.width, this.height, paint);
+  }
+
+  paintFront(paint: (context: CanvasRenderingContext2D) => void): void {
+    repaint(this.front, this.width, this.height, paint);
+  }
+
+  private measure(place: HTMLElement): void {
+    this.width = place.clientWidth;
+    this.height = place.clientHeight;
+    for (const canvas of [this.back, this.front]) {
+      if (!canvas) continue;
+      canvas.width = Math.round(this.width * devicePixelRatio);
+      canvas.height = Math.round(this.height * devicePixelRatio);
+    }
+  }
+}
+
+function repaint(
+  canvas: HTMLCanvasElement | null,
+  width: number,
+  height: number,
+  paint: (context: CanvasRenderingContext2D) => void
+): void {
+  const context = canvas?.getContext('2d');
+  if (!canvas || !context || width === 0 || height === 0) return;
+  context.setTransform(canvas.width / width, 0, 0, canvas.height / height, 0, 0);
+  context.clearRect(0, 0, width, height);
+  context.lineCap = 'round';
+  context.lineJoin = 'round';
+  paint(context);
+}

@@ -1,0 +1,118 @@
+import { formatLength, type Units } from '$lib/scoring';
+import { formatPull } from '$lib/scoring/display';
+import { max } from 'd3-array';
+import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
+import type { Series } from './series';
+
+/** Small plots below each other on one axis of time. */
+
+/** Left of the axis: names and greatest values; right of it: the values at the scrubber, px. */
+const GUTTER = 84;
+const MARGIN = 84;
+const ROW = 56;
+const STRIP = 30;
+const AXIS = 28;
+/** Free above the highest point of a curve, px. */
+const HEADROOM = 12;
+/** Curves are drawn with about this many points; more cannot be seen. */
+const POINTS = 600;
+
+export interface PlotRow {
+  readonly name: string;
+  readonly isBait: boolean;
+  readonly top: number;
+  /** Where the value 0 is, px below the row's top. */
+  readonly zero: number;
+  /** Empty for the contact strip. */
+  readonly path: string;
+  valueAt(tick: number): string;
+}
+
+export interface PlotSet {
+  readonly x: ScaleLinear<number, number>;
+  readonly height: number;
+  readonly rows: readonly PlotRow[];
+}
+
+interface Curve {
+  readonly name: string;
+  readonly isBait: boolean;
+  readonly values: readonly number[];
+  /** Smallest height of the axis, so that next to nothing looks like it. */
+  readonly least: number;
+  readonly label: (value: number) => string;
+}
+
+export function plotsOf(series: Series, ends_s: number, width: number, units: Units): PlotSet {
+  const x = scaleLinear([0, ends_s], [GUTTER, Math.max(width - MARGIN, GUTTER + 1)]);
+  const length = (m: number) => formatLength(m, units);
+  const pull = (newton: number) => formatPull(newton, units);
+  const [tip, bait, height, tension]: Curve[] = [
+    { name: 'Tip', isBait: false, values: series.tipTravel_m, least: 0.1, label: length },
+    { name: 'Bait', isBait: true, values: series.baitTravel_m, least: 0.1, label: length },
+    { name: 'Height', isBait: true, values: series.height_m, least: 0.05, label: length },
+    { name: 'Pull', isBait: false, values: series.tension_N, least: 0.2, label: pull }
+  ];
+  // Tip and bait share a scale: that the one is not the other is what there is to see.
+  const travel = Math.max(topOf(tip), topOf(bait));
+  return {
+    x,
+    height: 4 * ROW + STRIP + AXIS,
+    rows: [
+      curveRow(tip, series, x, ends_s, 0, travel),
+      curveRow(bait, series, x, ends_s, ROW, travel),
+      curveRow(height, series, x, ends_s, 2 * ROW, topOf(height)),
+      contactRow(series, 3 * ROW),
+      curveRow(tension, series, x, ends_s, 3 * ROW + STRIP, topOf(tension))
+    ]
+  };
+}
+
+function topOf({ values, least }: Curve): number {
+  return Math.max(max(values) ?? 0, least);
+}
+
+function curveRow(
+  curve: Curve,
+  series: Series,
+  x: ScaleLinear<number, number>,
+  ends_s: number,
+  top: number,
+  most: number
+): PlotRow {
+  const y = scaleLinear([0, most], [ROW - 4, HEADROOM]);
+  const stride = Math.max(1, Math.ceil(series.t_s.length / POINTS));
+  const ticks = series.t_s
+    .map((_, i) => i)
+    .filter((i) => i % stride === 0 && series.t_s[i] <= ends_s + 1e-9);
+  const path = line<number>(
+    (i) => x(series.t_s[i]),
+    (i) => y(curve.values[i])
+  )(ticks);
+  return {
+    name: curve.name,
+    isBait: curve.isBait,
+    top,
+    zero: ROW - 4,
+    path: path ?? '',
+    valueAt: (tick) => curve.label(curve.values[tick])
+  };
+}
+
+function contactRow(series: Series, top: number): PlotRow {
+  return {
+    name: 'Contact',
+    isBait: true,
+    top,
+    zero: STRIP - 8,
+    path: '',
+    valueAt: (tick) => (series.contact[tick] === 1 ? 'on' : 'off')
+  };
+}
+
+/** Round moments for the axis, not closer than their labels allow. */
+export function timeTicks(x: ScaleLinear<number, number>): number[] {
+  const [from, to] = x.range();
+  return x.ticks(Math.max(2, Math.floor((to - from) / 70)));
+}

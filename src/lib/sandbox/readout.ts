@@ -1,0 +1,40 @@
+import type { Trace } from '$lib/model';
+import { tipTravel } from '$lib/scoring';
+import type { Series } from './series';
+import type { Stage } from './stage';
+
+/** The numbers beside the pictures, SI. Null where nothing has been seen yet. */
+export interface Readout {
+  readonly t_s: number;
+  readonly tip_m: number;
+  readonly bait_m: number;
+  readonly height_m: number;
+  readonly isTouching: boolean;
+}
+
+export const NOTHING_YET: Readout = { t_s: 0, tip_m: 0, bait_m: 0, height_m: 0, isTouching: true };
+
+/** How things stand at the end of a run that goes on. */
+export function readoutOf(trace: Trace, stage: Stage): Readout {
+  const last = trace.t_s.length - 1;
+  const x_m = trace.bait_x_m[last];
+  const isTouching = trace.contact[last] === 1;
+  return {
+    t_s: trace.t_s[last],
+    tip_m: tipTravel({ trace }),
+    bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
+    height_m: isTouching ? 0 : trace.bait_z_m[last] - stage.heightAt(x_m),
+    isTouching
+  };
+}
+
+/** How things stood at a tick of a run that is shown again. */
+export function readoutAt(series: Series, tick: number): Readout {
+  return {
+    t_s: series.t_s[tick],
+    tip_m: series.tipTravel_m[tick],
+    bait_m: series.baitTravel_m[tick],
+    height_m: series.height_m[tick],
+    isTouching: series.contact[tick] === 1
+  };
+}

@@ -1,0 +1,100 @@
+import type { Trace } from '$lib/model';
+import { closeUp, type Reach } from './close-up';
+import { paintBottom, paintBottomBack } from './draw/bottom';
+import { liftView, paintLift, paintLiftBack } from './draw/lift';
+import { overviewView, paintOverview, paintOverviewBack } from './draw/overview';
+import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
+import type { Ink } from './palette';
+import { Picture } from './picture';
+import { reachOf, widen, type Moment, type Stage } from './stage';
+import type { View } from './view';
+
+const rods = {
+  lift: { view: liftView, back: paintLiftBack, front: paintLift },
+  sweep: { view: sweepView, back: paintSweepBack, front: paintSweep }
+} as const;
+
+/** The three linked pictures: they show one moment of one stage. */
+export class Scene {
+  readonly whole = new Picture();
+  readonly rod = new Picture();
+  readonly bottom = new Picture();
+  private ink: Ink | null = null;
+  private stage: Stage | null = null;
+  private moment: Moment | null = null;
+  private views: { whole: View; rod: View; bottom: View } | null = null;
+  private reach: Reach | null = null;
+  private reached: { trace: Trace | null; ticks: number } = { trace: null, ticks: 0 };
+
+  setInk(ink: Ink): void {
+    this.ink = ink;
+    this.layOut();
+  }
+
+  setStage(stage: Stage): void {
+    this.stage = stage;
+    this.moment = null;
+    this.reach = reachOf(stage);
+    this.reached = { trace: null, ticks: 0 };
+    this.layOut();
+  }
+
+  /** Where the rod's pivot is in its picture, px, for a hand that drags it round. */
+  get pivot(): { x: number; y: number } {
+    const rod = this.views?.rod;
+    if (!rod || !this.stage) return { x: 0, y: 0 };
+    const up_m = this.stage.plane === 'lift' ? this.stage.setup.rod.pivot_height_m : 0;
+    return { x: rod.x0, y: rod.y0 - up_m * rod.scale };
+  }
+
+  /** Lays the views out and paints everything: after a new size, stage or light. */
+  layOut = (): void => {
+    const { ink, stage, whole, rod, bottom } = this;
+    if (!ink || !stage || !this.reach || whole.width === 0) return;
+    const kind = rods[stage.plane];
+    const views = {
+      whole: overviewView(stage, whole.width, whole.height),
+      rod: kind.view(stage, rod.width, rod.height),
+      bottom: closeUp(this.reach, stage.bait, bottom.width, bottom.height)
+    };
+    this.views = views;
+    whole.paintBack((context) => paintOverviewBack(context, views.whole, stage, ink));
+    rod.paintBack((context) => kind.back(context, views.rod, stage, ink));
+    bottom.paintBack((context) => paintBottomBack(context, views.bottom, stage, ink));
+    if (this.moment) this.draw(this.moment);
+  };
+
+  draw(moment: Moment): void {
+    this.moment = moment;
+    if (!moment.isHidden) this.keepInView(moment.trace);
+    const { ink, stage, views } = this;
+    if (!ink || !stage || !views) return;
+    this.whole.paintFront((context) =>
+      paintOverview(context, views.whole, stage, moment, ink, views.bottom)
+    );
+    this.rod.paintFront((context) =>
+      rods[stage.plane].front(context, views.rod, stage, moment, ink)
+    );
+    this.bottom.paintFront((context) => paintBottom(context, views.bottom, stage, moment, ink));
+  }
+
+  private keepInView(trace: Trace): void {
+    const { stage, reached, bottom } = this;
+    if (!stage) return;
+    if (reached.trace !== trace) {
+      this.reach = reachOf(stage);
+      reached.trace = trace;
+      reached.ticks = 0;
+    }
+    const ticks = trace.t_s.length;
+    if (ticks === reached.ticks || !this.reach) return;
+    widen(this.reach, stage, trace, reached.ticks, ticks);
+    reached.ticks = ticks;
+    if (!this.views || !this.ink) return;
+    const view = closeUp(this.reach, stage.bait, bottom.width, bottom.height);
+    if (view.scale === this.views.bottom.scale) return;
+    this.views.bottom = view;
+    const { ink } = this;
+    bottom.paintBack((context) => paintBottomBack(context, view, stage, ink));
+  }
+}

@@ -1,0 +1,69 @@
+import type { Trace } from '$lib/model';
+
+/** The tip's way is stepped off with dividers set to this, m, as the scoring room does. */
+const DIVIDERS_M = 0.005;
+/** A run is shown until this long after the last movement, s. */
+const AFTERGLOW_S = 0.8;
+/** The bait, or the tip, has moved if it went further than this from its last place, m. */
+const MOVED_M = 0.001;
+
+/** What the plots draw: one value a tick, SI, travel positive towards the angler. */
+export interface Series {
+  readonly t_s: readonly number[];
+  readonly tipTravel_m: readonly number[];
+  readonly baitTravel_m: readonly number[];
+  readonly height_m: readonly number[];
+  readonly tension_N: readonly number[];
+  readonly contact: readonly (0 | 1)[];
+}
+
+export function seriesOf(trace: Trace, heightAt: (x_m: number) => number): Series {
+  const from_m = trace.bait_x_m[0];
+  return {
+    t_s: trace.t_s,
+    tipTravel_m: tipTravelOf(trace),
+    baitTravel_m: trace.bait_x_m.map((x) => Math.sign(from_m) * (from_m - x)),
+    height_m: trace.bait_z_m.map((z, i) =>
+      trace.contact[i] === 1 ? 0 : z - heightAt(trace.bait_x_m[i])
+    ),
+    tension_N: trace.tip_tension_N,
+    contact: trace.contact
+  };
+}
+
+/** How far the tip has gone at each tick; the last is the scoring room's tipTravel. */
+function tipTravelOf({ tip_x_m: x, tip_z_m: z }: Trace): number[] {
+  let last = 0;
+  let way_m = 0;
+  return x.map((_, i) => {
+    const step = Math.hypot(x[i] - x[last], z[i] - z[last]);
+    if (step < DIVIDERS_M) return way_m + step;
+    way_m += step;
+    last = i;
+    return way_m;
+  });
+}
+
+/** When everything has come to rest, s: the hold after it need not be watched. */
+export function restsAt(trace: Trace): number {
+  const end = trace.t_s.length - 1;
+  const hasMoved = (i: number) =>
+    Math.hypot(trace.bait_x_m[i] - trace.bait_x_m[end], trace.bait_z_m[i] - trace.bait_z_m[end]) >
+      MOVED_M ||
+    Math.hypot(trace.tip_x_m[i] - trace.tip_x_m[end], trace.tip_z_m[i] - trace.tip_z_m[end]) >
+      MOVED_M;
+  let i = end;
+  while (i > 0 && !hasMoved(i)) i--;
+  return Math.min(trace.t_s[i] + AFTERGLOW_S, trace.t_s[end]);
+}
+
+/** Stretches of time in which the bait was clear of the bottom, s. */
+export function flightsOf({ t_s, contact }: Pick<Series, 't_s' | 'contact'>): [number, number][] {
+  const flights: [number, number][] = [];
+  contact.forEach((touches, i) => {
+    if (touches === 1) return;
+    if (i === 0 || contact[i - 1] === 1) flights.push([t_s[i], t_s[i]]);
+    flights[flights.length - 1][1] = t_s[Math.min(i + 1, t_s.length - 1)];
+  });
+  return flights;
+}

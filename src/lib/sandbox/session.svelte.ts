@@ -1,0 +1,232 @@
+import { ScenarioError, type Move, type RodAngles, type Setup } from '$lib/model';
+import type { Units } from '$lib/scoring';
+import { Announcer } from './announcer';
+import { summaryOf } from './events';
+import { filmOf, type Film } from './film';
+import { FrameLoop } from './frame-loop';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
+import { Hand } from './hand';
+import { LiveTry, type Try } from './live-try';
+import { blendPoses, newPose, type Pose } from './pose';
+import { NOTHING_YET, readoutOf, type Readout } from './readout';
+import { movedAngle, ROD_LIMITS, type Plane } from './rod-angles';
+import type { Scene } from './scene';
+import { Showing } from './showing.svelte';
+import type { Stage } from './stage';
+import { Stepper } from './stepper';
+
+/**
+ * The model runs this far behind the clock on the wall, ms: pointer events come in bundles once a
+ * frame, and each tick must know the events on both sides of it.
+ */
+const BEHIND_MS = 25;
+/** A hand that has not moved for so long is left alone until it does, ms. */
+const IDLE_MS = 600;
+/** Numbers change this often at most, ms: faster cannot be read. */
+const READOUT_MS = 90;
+const TICK_MS = 10;
+
+export interface Task {
+  readonly setup: Setup;
+  readonly plane: Plane;
+  readonly start: RodAngles;
+  readonly hold_s: number;
+}
+
+/** One learner at one rod: ready, then moving, then shown what came of it. */
+export class Session {
+  phase = $state<'ready' | 'moving' | 'showing'>('ready');
+  readout = $state.raw<Readout>(NOTHING_YET);
+  showing = $state.raw<Showing | null>(null);
+  lastTry = $state.raw<Try | null>(null);
+  /** What the setup or the line cannot do, in words; the water before stays. */
+  fault = $state<ScenarioError | null>(null);
+  spoken = $state('');
+  keySpeed = $state(FIRST_KEY_SPEED);
+  /** Where the rod is, degrees. */
+  angle_deg = $state(0);
+  isHidden = false;
+  units: Units = 'imperial';
+  ontry: (made: Try) => void = () => {};
+  private stage: Stage | null = null;
+  private task: Task | null = null;
+  private live: LiveTry | null = null;
+  private blended: Pose = newPose(0);
+  private input_ms = -Infinity;
+  private read_ms = -Infinity;
+  private wasTouching = true;
+  private readonly stepper = new Stepper(TICK_MS);
+  private readonly announcer = new Announcer((text) => (this.spoken = text));
+  private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
+
+  constructor(readonly scene: Scene) {}
+
+  /** Puts out gear and water for a new try; the same again leaves the try in progress alone. */
+  prepare(task: Task): void {
+    if (this.task && isSame(this.task, task)) return;
+    this.task = task;
+    this.again();
+  }
+
+  /** The same water seen with other ghosts, target or units. */
+  setStage(stage: Stage): void {
+    this.stage = stage;
+    this.scene.setStage(stage);
+    this.loop.wake();
+  }
+
+  /** The rod goes back to its start and the line is laid anew. */
+  again(): void {
+    const { task } = this;
+    if (!task) return;
+    const hand = new Hand(task.start[movedAngle(task.plane)], ROD_LIMITS[task.plane]);
+    try {
+      this.live = new LiveTry(task.setup, task.plane, task.start, hand);
+      this.fault = null;
+    } catch (error) {
+      if (!(error instanceof ScenarioError)) throw error;
+      this.fault = error;
+      return;
+    }
+    this.blended = newPose(this.live.now.x.length);
+    this.angle_deg = hand.angle_deg;
+    this.phase = 'ready';
+    this.showing = null;
+    this.readout = NOTHING_YET;
+    this.wasTouching = true;
+    this.setKeySpeed(this.keySpeed);
+    this.stepper.pause();
+    this.loop.wake();
+  }
+
+  /** The pointer wants the rod at this angle. */
+  pointAt(t_ms: number, angle_deg: number): void {
+    this.live?.hand.pointAt(t_ms, angle_deg);
+    this.feel(t_ms);
+  }
+
+  /** Held keys or buttons turn the rod up (1), down (−1) or not (0). */
+  turn(t_ms: number, direction: -1 | 0 | 1): void {
+    if (this.phase === 'showing') {
+      if (direction === 0) return;
+      this.again();
+    }
+    this.live?.hand.turn(t_ms, direction);
+    this.feel(t_ms);
+  }
+
+  /** Takes hold of the rod where it is; after a try this begins the next. */
+  takeHold(): number {
+    if (this.phase === 'showing') this.again();
+    return this.live?.hand.wanted_deg ?? 0;
+  }
+
+  setKeySpeed(index: number): void {
+    this.keySpeed = Math.min(Math.max(index, 0), KEY_SPEEDS_M_S.length - 1);
+    const length_m = this.task?.setup.rod.length_m ?? 1;
+    const speed = ((KEY_SPEEDS_M_S[this.keySpeed] / length_m) * 180) / Math.PI;
+    if (this.live) this.live.hand.keySpeed_deg_s = speed;
+  }
+
+  /** Starts the try, ends it, or makes ready for the next: the one thing to do now. */
+  next(): void {
+    if (this.phase === 'showing') this.again();
+    else if (this.phase === 'moving') this.finish();
+    else {
+      this.live?.begin();
+      this.feel(performance.now());
+    }
+  }
+
+  /** Shows a move that nobody's hand made. */
+  demonstrate(move: Move): void {
+    if (!this.task || !this.stage) return;
+    this.again();
+    this.show(filmOf(this.task.setup, move, this.task.hold_s), true);
+  }
+
+  /** Draws again soon: the scrubber has moved. */
+  wake(): void {
+    this.loop.wake();
+  }
+
+  stop(): void {
+    this.loop.stop();
+  }
+
+  /** Keys that are released while the page is not looking are never heard of. */
+  letGo(): void {
+    this.live?.hand.turn(performance.now(), 0);
+  }
+
+  private feel(t_ms: number): void {
+    this.input_ms = t_ms;
+    this.loop.wake();
+  }
+
+  private finish(): void {
+    if (!this.live || !this.task) return;
+    const made = this.live.finish(this.task.hold_s);
+    const film = filmOf(this.task.setup, made.input, this.task.hold_s);
+    const wasHidden = this.isHidden;
+    this.lastTry = made;
+    this.show(film, wasHidden);
+    this.announcer.tell(summaryOf(made.result, this.units));
+    this.ontry(made);
+  }
+
+  private show(film: Film, fromStart: boolean): void {
+    if (!this.stage) return;
+    this.showing = new Showing(film, this.stage.heightAt);
+    this.phase = 'showing';
+    this.showing.player.seek(fromStart ? 0 : film.ends_s);
+    if (fromStart) this.showing.player.play();
+    this.loop.wake();
+  }
+
+  private frame(now_ms: number, elapsed_ms: number): boolean {
+    this.announcer.flush(now_ms);
+    if (this.showing) {
+      this.showing.player.advance(elapsed_ms / 1000);
+      this.showing.draw(this.scene);
+      return this.showing.player.isPlaying;
+    }
+    return this.live !== null && this.follow(this.live, now_ms);
+  }
+
+  private follow(live: LiveTry, now_ms: number): boolean {
+    const share = this.stepper.advance(now_ms - BEHIND_MS, (t_ms) => live.tick(t_ms));
+    if (live.stage !== 'waiting') this.phase = 'moving';
+    blendPoses(live.before, live.now, share, this.blended);
+    const { trace } = live;
+    this.scene.draw({
+      pose: this.blended,
+      trace,
+      ticks: trace.t_s.length,
+      isHidden: this.isHidden
+    });
+    this.read(live, now_ms);
+    if (live.stage === 'still') this.finish();
+    const goesOn = live.stage !== 'waiting' || now_ms - this.input_ms < IDLE_MS;
+    if (!goesOn) this.stepper.pause();
+    return goesOn;
+  }
+
+  private read(live: LiveTry, now_ms: number): void {
+    if (now_ms - this.read_ms < READOUT_MS || !this.stage) return;
+    this.read_ms = now_ms;
+    this.angle_deg = live.hand.angle_deg;
+    this.readout = readoutOf(live.trace, this.stage);
+    const { isTouching } = this.readout;
+    if (!this.isHidden && isTouching !== this.wasTouching) {
+      this.announcer.tell(isTouching ? 'On the bottom.' : 'Off the bottom.');
+    }
+    this.wasTouching = isTouching;
+  }
+}
+
+function isSame(a: Task, b: Task): boolean {
+  return (
+    a.setup === b.setup && a.plane === b.plane && a.start === b.start && a.hold_s === b.hold_s
+  );
+}

@@ -1,0 +1,38 @@
+import { TICK_S } from '$lib/model';
+import { poseFor, showAt, type Film } from './film';
+import { Player } from './player.svelte';
+import type { Pose } from './pose';
+import { readoutAt, type Readout } from './readout';
+import type { Scene } from './scene';
+import { seriesOf, type Series } from './series';
+
+/** A film on the scene: the scrubber moves all three pictures and the numbers beside them. */
+export class Showing {
+  readonly player: Player;
+  readonly series: Series;
+  private readonly pose: Pose;
+
+  constructor(
+    readonly film: Film,
+    heightAt: (x_m: number) => number
+  ) {
+    this.player = new Player(film);
+    this.series = seriesOf(film.result.trace, heightAt);
+    this.pose = poseFor(film);
+  }
+
+  get tick(): number {
+    const last = this.series.t_s.length - 1;
+    return Math.min(Math.round(this.player.time_s / TICK_S), last);
+  }
+
+  get readout(): Readout {
+    return readoutAt(this.series, this.tick);
+  }
+
+  draw(scene: Scene): void {
+    showAt(this.film, this.player.time_s, this.pose);
+    const { trace } = this.film.result;
+    scene.draw({ pose: this.pose, trace, ticks: this.tick + 1, isHidden: false });
+  }
+}

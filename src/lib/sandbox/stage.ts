@@ -1,0 +1,73 @@
+import { waterAt, type RodAngles, type Setup, type Trace } from '$lib/model';
+import { baitOf } from '$lib/model/bait';
+import { bottomOf } from '$lib/model/bottom';
+import type { Units } from '$lib/scoring';
+import type { Reach } from './close-up';
+import type { Pose } from './pose';
+import type { Plane } from './rod-angles';
+
+/** A travel asked for: where on the ruler the bait should come to rest, m. */
+export interface Target {
+  readonly travel_m: number;
+  readonly band_m: number;
+}
+
+/** What stands still during a try: the view model of the back sheets. */
+export interface Stage {
+  readonly setup: Setup;
+  readonly plane: Plane;
+  readonly start: RodAngles;
+  readonly units: Units;
+  readonly target: Target | null;
+  /** Traces of the tries before, newest first. */
+  readonly ghosts: readonly Trace[];
+  /** Where the bait lies before the hand moves. */
+  readonly bait: { readonly x_m: number; readonly z_m: number };
+  /** Height of the bottom, stones included, m. */
+  readonly heightAt: (x_m: number) => number;
+  readonly baitRadius_m: number;
+}
+
+export type StageProps = Pick<Stage, 'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'>;
+
+export function stageOf(props: StageProps): Stage {
+  const { setup } = props;
+  const { radius_m } = baitOf(setup, waterAt(setup.water.temperature_C));
+  const bottom = bottomOf(setup, radius_m);
+  const x_m = setup.start.bait_x_m;
+  return {
+    ...props,
+    bait: { x_m, z_m: bottom.heightAt(x_m) },
+    heightAt: (x) => bottom.heightAt(x),
+    baitRadius_m: radius_m
+  };
+}
+
+/** What moves: the view model of the front sheets. */
+export interface Moment {
+  readonly pose: Pose;
+  /** The run so far, and how many of its ticks have been. */
+  readonly trace: Trace;
+  readonly ticks: number;
+  /** Whether line and bait are out of sight below the surface. */
+  readonly isHidden: boolean;
+}
+
+/** What the close-up has to hold before the bait has moved: the target and the tries before. */
+export function reachOf(stage: Stage): Reach {
+  const reach: Reach = { least_travel_m: 0, most_travel_m: 0.5, most_height_m: 0.2 };
+  if (stage.target) reach.most_travel_m = stage.target.travel_m + stage.target.band_m;
+  for (const ghost of stage.ghosts) widen(reach, stage, ghost, 0, ghost.t_s.length);
+  return reach;
+}
+
+/** Takes ticks `from` to `to` of a run into `reach`. */
+export function widen(reach: Reach, stage: Stage, trace: Trace, from: number, to: number): void {
+  const towards = Math.sign(stage.bait.x_m);
+  for (let i = from; i < to; i++) {
+    const travel = towards * (stage.bait.x_m - trace.bait_x_m[i]);
+    reach.least_travel_m = Math.min(reach.least_travel_m, travel);
+    reach.most_travel_m = Math.max(reach.most_travel_m, travel);
+    reach.most_height_m = Math.max(reach.most_height_m, trace.bait_z_m[i] - stage.bait.z_m);
+  }
+}
