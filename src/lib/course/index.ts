@@ -17,3 +17,5 @@ export type {
 export { parseLesson } from './parse-lesson';
 export { findChallenge, findLesson, loadLessons } from './load';
 export { answerOf, isCertain, type Answer } from './prediction';
+export { checkLesson, type ChallengeReport, type LessonReport } from './check';
+export { seededRandom, type Random } from './seeded-random';

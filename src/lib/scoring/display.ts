@@ -21,7 +21,7 @@ const HALF_INCH_BELOW_IN = 3;
 const SIXTEENTHS = 16;
 const CM_A_M = 100;
 const GRAM_KG = 1e-3;
-const TENTH_BELOW_G = 10;
+const TENTH_BELOW = 10;
 
 /** Bait and tip travel, heights, bands: 1 ft 1 in, or 33 cm. Negative lengths keep their sign. */
 export function formatLength(m: number, units: Units, style: LengthStyle = 'words'): string {
@@ -44,7 +44,7 @@ export function formatSpeed(m_s: number, units: Units): string {
 export function formatWeight(kg: number, units: Units): string {
   if (units === 'imperial') return `${fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS)} oz`;
   const grams = kg / GRAM_KG;
-  return `${grams < TENTH_BELOW_G ? trimmed(grams, 1) : Math.round(grams)} g`;
+  return `${grams < TENTH_BELOW ? trimmed(grams, 1) : Math.round(grams)} g`;
 }
 
 /** Pull of a line: 1.8 oz, or 0.50 N. */
@@ -67,7 +67,7 @@ export function formatTemperature(degC: number, units: Units): string {
 
 /** Alike in both: 2 s, 0.4 s. */
 export function formatTime(s: number): string {
-  return `${s < TENTH_BELOW_G ? trimmed(s, 1) : Math.round(s)} s`;
+  return `${s < TENTH_BELOW ? trimmed(s, 1) : Math.round(s)} s`;
 }
 
 /** 0.95 is 95 %. */

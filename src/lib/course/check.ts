@@ -1,0 +1,102 @@
+import { simulate, type Move } from '../model';
+import {
+  gradeResult,
+  gradeTry,
+  PASS_MARK,
+  REFERENCE_MARK,
+  solveCorrection,
+  type Challenge,
+  type Correction
+} from '../scoring';
+import { byHand } from './hand';
+import type { Lesson, PredictSection } from './lesson';
+import { answerOf, isCertain } from './prediction';
+import { seededRandom, type Random } from './seeded-random';
+
+/** Hands that make the reference move roughly: each must pass, or no learner could. */
+const HANDS = 24;
+/** How far off a hand is that means to be right, as a share of reach and of pace. */
+const HAND_SPREAD = 0.1;
+
+export interface ChallengeReport {
+  id: string;
+  referenceMarks: number;
+  beginnerMarks: number;
+  /** Lowest marks among rough hands. */
+  roughHandMarks: number;
+  /** The move that the trainer would advise, or null where it knows none. */
+  advice: Pick<Correction, 'tipTravel_m' | 'band_m' | 'duration_s'> | null;
+}
+
+export interface QuestionReport {
+  ask: string;
+  /** Id of the option that the model makes right. */
+  key: string;
+}
+
+export interface LessonReport {
+  id: string;
+  title: string;
+  minutes: number;
+  questions: QuestionReport[];
+  challenges: ChallengeReport[];
+  /** What is wrong with it, each naming the challenge or question; empty if all is well. */
+  faults: string[];
+}
+
+/** Runs everything that a lesson asks and shows, as its learners will. */
+export function checkLesson(lesson: Lesson): LessonReport {
+  const { id, title, minutes } = lesson;
+  const faults: string[] = [];
+  const questions = lesson.sections
+    .filter((section) => section.kind === 'predict')
+    .map((section) => checkQuestion(section, faults));
+  const challenges = lesson.challenges.map((challenge) => checkChallenge(challenge, faults));
+  return { id, title, minutes, questions, challenges, faults };
+}
+
+function checkQuestion({ question }: PredictSection, faults: string[]): QuestionReport {
+  const { key } = answerOf(question);
+  if (!isCertain(question))
+    faults.push(`"${question.ask}": slack or drag area could change the key`);
+  return { ask: question.ask, key: key.id };
+}
+
+function checkChallenge(challenge: Challenge, faults: string[]): ChallengeReport {
+  const { id } = challenge;
+  const referenceMarks = marksOf(challenge, challenge.reference);
+  const beginnerMarks = marksOf(challenge, challenge.beginner);
+  const roughHandMarks = lowestByHand(challenge, seededRandom(1));
+  if (referenceMarks < REFERENCE_MARK) {
+    faults.push(`${id}: reference gets ${referenceMarks}, must get ${REFERENCE_MARK} or more`);
+  }
+  if (beginnerMarks >= PASS_MARK) {
+    faults.push(`${id}: beginner gets ${beginnerMarks}, must get less than ${PASS_MARK}`);
+  }
+  if (roughHandMarks < PASS_MARK) {
+    faults.push(`${id}: a rough hand gets ${roughHandMarks}, must get ${PASS_MARK} or more`);
+  }
+  return { id, referenceMarks, beginnerMarks, roughHandMarks, advice: adviceFor(challenge) };
+}
+
+function marksOf(challenge: Challenge, move: Move): number {
+  const { setup, hold_s } = challenge;
+  return gradeResult(challenge, simulate({ ...setup, move, hold_s })).marks;
+}
+
+function lowestByHand(challenge: Challenge, random: Random): number {
+  const off = () => HAND_SPREAD * (2 * random() - 1);
+  const marks = Array.from({ length: HANDS }, (_, i) => {
+    const error = { reach: off(), pace: off(), isEven: i % 2 === 1 };
+    const input = byHand(challenge.reference, challenge.start, error);
+    return gradeTry(challenge, input).grade.marks;
+  });
+  return Math.min(...marks);
+}
+
+function adviceFor(challenge: Challenge): ChallengeReport['advice'] {
+  const correction = solveCorrection(challenge);
+  if (!correction) return null;
+  const { tipTravel_m, band_m, duration_s } = correction;
+  return { tipTravel_m, band_m, duration_s };
+}
