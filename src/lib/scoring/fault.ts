@@ -98,7 +98,7 @@ function distanceFault(
     return tipMotionOf(result).gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'too_short';
   }
   const isTipRight = correction && tipTravel(result) <= correction.tipTravel_m + correction.band_m;
-  return isTipRight ? 'too_fast' : 'too_far';
+  return isTipRight ? hasteFault(result, correction) : 'too_far';
 }
 
 function hopsFault({ goals }: Challenge, result: Result): Fault {

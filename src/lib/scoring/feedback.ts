@@ -18,6 +18,8 @@ export interface Feedback {
 
 /** Less than this the bait has not moved, m: half an inch. */
 const NO_MOVE_M = 0.0127;
+/** Sooner than this nobody tells from the start of the move, s. */
+const AT_ONCE_S = 0.1;
 /** Skips lower than this are not worth a sentence of their own, m: half an inch. */
 const SKIP_M = 0.0127;
 
@@ -74,10 +76,8 @@ function contactClause(result: Result, units: Units): string {
   const after_s = Math.max(0, hop.t_s - tipMotionOf(result).start_s);
   const way_m = Math.abs(baitXAt(result, hop.t_s) - result.trace.bait_x_m[0]);
   const place = way_m < NO_MOVE_M ? 'where it lay' : `after ${formatLength(way_m, units)}`;
-  return (
-    `It left the bottom ${place}, ${formatTime(after_s)} into the move, ` +
-    `and rose ${formatLength(hop.height_m, units)}`
-  );
+  const time = after_s < AT_ONCE_S ? 'at once' : `${formatTime(after_s)} into the move`;
+  return `It left the bottom ${place}, ${time}, and rose ${formatLength(hop.height_m, units)}`;
 }
 
 /** What else was missed. A bait that flew has its speed explained already. */

@@ -14,8 +14,7 @@ export function whole(low: number, high: number) {
 /** Words for a learner; quantities stand in braces (see inUnits). */
 export const text = v.pipe(
   v.string(),
-  v.trim(),
-  v.minLength(1, 'must not be empty'),
+  v.regex(/\S/, 'must not be empty'),
   v.check(
     (words) => wordingFault(words) === null,
     ({ input }) => `cannot write ${wordingFault(input)}`

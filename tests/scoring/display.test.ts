@@ -1,0 +1,168 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { celsiusToFahrenheit, FOOT_M, INCH_M, OUNCE_KG } from '../../src/lib/model';
+import {
+  formatDepth,
+  formatDiameter,
+  formatLength,
+  formatShare,
+  formatSpeed,
+  formatTemperature,
+  formatTime,
+  formatWeight,
+  inUnits,
+  wordingFault,
+  type Units
+} from '../../src/lib/scoring';
+
+describe('what a learner reads', () => {
+  const lengths: [number, string, string][] = [
+    [0, '0 in', '0 cm'],
+    [0.0127, '1/2 in', '1 cm'],
+    [-0.05, '−2 in', '−5 cm'],
+    [0.065, '2 1/2 in', '7 cm'],
+    [0.1, '4 in', '10 cm'],
+    [0.3, '1 ft', '30 cm'],
+    [0.3302, '1 ft 1 in', '33 cm'],
+    [0.9997, '3 ft 3 in', '1 m'],
+    [1.234, '4 ft 1 in', '1.23 m'],
+    [-0.001, '0 in', '0 cm'],
+    [0.301, '1 ft', '30 cm']
+  ];
+  test.each(lengths)('%d m is %s, or %s', (m, imperial, metric) => {
+    expect(formatLength(m, 'imperial')).toBe(imperial);
+    expect(formatLength(m, 'metric')).toBe(metric);
+  });
+
+  const weights: [number, string, string][] = [
+    [OUNCE_KG / 4, '1/4 oz', '7.1 g'],
+    [OUNCE_KG * 0.625, '5/8 oz', '18 g'],
+    [OUNCE_KG * 0.3125, '5/16 oz', '8.9 g'],
+    [OUNCE_KG * 1.5, '1 1/2 oz', '43 g'],
+    [OUNCE_KG, '1 oz', '28 g']
+  ];
+  test.each(weights)('%d kg is %s, or %s', (kg, imperial, metric) => {
+    expect(formatWeight(kg, 'imperial')).toBe(imperial);
+    expect(formatWeight(kg, 'metric')).toBe(metric);
+  });
+
+  test('is short on a ruler', () => {
+    expect(formatLength(0.4, 'imperial', 'short')).toBe('1′ 4″');
+    expect(formatLength(0.4, 'metric', 'short')).toBe('40 cm');
+  });
+
+  test('has depth, speed, line, water and time in the units of the trade', () => {
+    expect([formatDepth(3.35, 'imperial'), formatDepth(3.35, 'metric')]).toEqual([
+      '11 ft',
+      '3.4 m'
+    ]);
+    expect([formatSpeed(0.3, 'imperial'), formatSpeed(0.256, 'metric')]).toEqual([
+      '1 ft/s',
+      '0.26 m/s'
+    ]);
+    expect([formatDiameter(3e-4, 'imperial'), formatDiameter(3e-4, 'metric')]).toEqual([
+      '0.012 in',
+      '0.30 mm'
+    ]);
+    expect([formatTemperature(15, 'imperial'), formatTemperature(15, 'metric')]).toEqual([
+      '59 °F',
+      '15 °C'
+    ]);
+    expect([formatTime(0.42), formatTime(2.5), formatTime(12.4)]).toEqual([
+      '0.4 s',
+      '2.5 s',
+      '12 s'
+    ]);
+    expect(formatShare(0.955)).toBe('96 %');
+  });
+});
+
+/** Reads a display text back: the parts of 4 ft 1 1/2 in, added up in SI. */
+const SI: Record<string, number> = {
+  ft: FOOT_M,
+  in: INCH_M,
+  m: 1,
+  cm: 0.01,
+  mm: 0.001,
+  oz: OUNCE_KG,
+  g: 0.001,
+  'ft/s': FOOT_M,
+  'm/s': 1
+};
+
+function readBack(text: string): number {
+  const sign = text.startsWith('−') ? -1 : 1;
+  let pending = 0;
+  let sum = 0;
+  for (const part of text.replace('−', '').split(' ')) {
+    if (part in SI) {
+      sum += pending * SI[part];
+      pending = 0;
+      continue;
+    }
+    const [top, bottom = '1'] = part.split('/');
+    pending += Number(top) / Number(bottom);
+  }
+  return sign * sum;
+}
+
+describe('read back, a figure is off by no more than half of its last place', () => {
+  type Case = [string, (si: number) => string, number, number, (si: number) => number];
+  const both = (format: (si: number, units: Units) => string) => ({
+    imperial: (si: number) => format(si, 'imperial'),
+    metric: (si: number) => format(si, 'metric')
+  });
+  const length = both(formatLength);
+  const weight = both(formatWeight);
+  const inch = (m: number) => (Math.abs(m) < 3 * INCH_M ? INCH_M / 2 : INCH_M);
+  const gram = (kg: number) => (kg < 0.01 ? 1e-4 : 1e-3);
+  const cases: Case[] = [
+    ['length in ft and in', length.imperial, -3, 30, inch],
+    ['length in m and cm', length.metric, -3, 30, () => 0.01],
+    ['depth in ft', both(formatDepth).imperial, 0, 40, () => FOOT_M],
+    ['depth in m', both(formatDepth).metric, 0, 40, () => 0.1],
+    ['speed in ft/s', both(formatSpeed).imperial, 0, 5, () => FOOT_M / 10],
+    ['speed in m/s', both(formatSpeed).metric, 0, 5, () => 0.01],
+    ['weight in oz', weight.imperial, 0, 0.1, () => OUNCE_KG / 16],
+    ['weight in g', weight.metric, 0, 0.1, gram],
+    ['diameter in mm', both(formatDiameter).metric, 0, 0.001, () => 1e-5],
+    ['diameter in in', both(formatDiameter).imperial, 0, 0.001, () => INCH_M / 1000]
+  ];
+  test.each(cases)('%s', (_, format, low, high, place) => {
+    fc.assert(
+      fc.property(fc.double({ min: low, max: high, noNaN: true }), (si) => {
+        // A millionth of a place for the rounding of the sums here.
+        expect(Math.abs(readBack(format(si)) - si)).toBeLessThan(0.500001 * place(si));
+      })
+    );
+  });
+
+  test('temperature in °F', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 40, noNaN: true }), (degC) => {
+        const shown = Number(formatTemperature(degC, 'imperial').split(' ')[0]);
+        expect(Math.abs(shown - celsiusToFahrenheit(degC))).toBeLessThan(0.500001);
+      })
+    );
+  });
+});
+
+describe('words with quantities', () => {
+  test('follow the learner’s units', () => {
+    const words = 'Drag {length:0.3048} at {speed:0.1524}, {depth:10} out.';
+    expect(inUnits(words, 'imperial')).toBe('Drag 1 ft at 0.5 ft/s, 33 ft out.');
+    expect(inUnits(words, 'metric')).toBe('Drag 30 cm at 0.15 m/s, 10.0 m out.');
+  });
+
+  const faults: [string, string | null][] = [
+    ['No braces at all.', null],
+    ['{weight:0.0177} and {time:2}', null],
+    ['{length:0.3} and {height:2}', '{height:2}'],
+    ['{length:a foot}', '{length:a foot}'],
+    ['{length}', '{length}'],
+    ['{toString:1}', '{toString:1}']
+  ];
+  test.each(faults)('%s has the fault %s', (words, fault) => {
+    expect(wordingFault(words)).toBe(fault);
+  });
+});

@@ -1,0 +1,187 @@
+import { describe, expect, test } from 'vitest';
+import type { RodInput } from '../../src/lib/model';
+import { describeTry, gradeTry, solveCorrection, type Challenge } from '../../src/lib/scoring';
+import { faultOf, type Fault } from '../../src/lib/scoring/fault';
+import { challengeOf, oneFootGoals, plainChallenge } from './results';
+
+const drag = challengeOf(oneFootGoals);
+const advice = solveCorrection(drag);
+
+/** A hand that turns the rod through these azimuths (time s, angle °), evenly from one to the next. */
+function hand(...points: [number, number][]): RodInput {
+  const end_s = points[points.length - 1][0];
+  const azimuth_deg = Array.from({ length: Math.round(end_s * 100) + 1 }, (_, i) => {
+    const t = i / 100;
+    const k = Math.max(
+      1,
+      points.findIndex(([at]) => at >= t)
+    );
+    const [[t0, a0], [t1, a1]] = [points[k - 1], points[k]];
+    return a0 + ((a1 - a0) * (t - t0)) / (t1 - t0);
+  });
+  return { kind: 'rod_input', rate_Hz: 100, elevation_deg: 0, azimuth_deg };
+}
+
+const stillFirst: [number, number][] = [
+  [0, 55],
+  [0.5, 55]
+];
+const hands = {
+  right: hand(...stillFirst, [3.5, 65]),
+  still: hand(...stillFirst, [2, 55]),
+  towards: hand(...stillFirst, [2, 45]),
+  onlySlack: hand(...stillFirst, [2, 55.9]),
+  swungBack: hand(...stillFirst, [2, 61], [3, 55.5], [4.5, 60.5]),
+  fast: hand(...stillFirst, [0.85, 65.8]),
+  jerked: hand(...stillFirst, [0.7, 60], [3.5, 65.8]),
+  hurriedAtTheEnd: hand(...stillFirst, [3.3, 60], [3.5, 65.8]),
+  far: hand(...stillFirst, [6.5, 76]),
+  short: hand(...stillFirst, [2.5, 61])
+};
+
+function told(input: RodInput, challenge: Challenge = drag, correction = advice) {
+  const { result, grade } = gradeTry(challenge, input);
+  const words = describeTry(challenge, result, grade, 'imperial', correction);
+  return { ...words, fault: faultOf(challenge, result, correction), marks: grade.marks };
+}
+
+describe('the one thing named', () => {
+  const cases: [keyof typeof hands, Fault, string][] = [
+    ['right', 'none', 'Nothing to change: make the same move again.'],
+    ['still', 'still', 'Move the tip '],
+    ['towards', 'towards', 'Turn the rod away from the jig, not towards it. Move the tip '],
+    ['onlySlack', 'slack', 'Go on further: the 1 in you pulled only took up slack. '],
+    ['swungBack', 'gave_back', 'Keep the tip from swinging back: it gave 7 in of line away. '],
+    ['fast', 'too_fast', 'Go slower: the tip was there in 0.4 s. Move the tip '],
+    ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
+    ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
+    ['far', 'too_far', 'Stop sooner. Move the tip '],
+    ['short', 'too_short', 'Go on further. Move the tip ']
+  ];
+  test.each(cases)('of a hand that was %s is %s', (name, fault, change) => {
+    const words = told(hands[name]);
+    expect(words.fault).toBe(fault);
+    expect(words.change).toContain(change);
+  });
+
+  test('ends with the solved move, unless there is nothing to change', () => {
+    for (const [name, input] of Object.entries(hands)) {
+      if (name === 'right') continue;
+      expect(told(input).change).toMatch(
+        /Move the tip 1 ft \d in, give or take [^,]+, in \d(\.5)? s or more\.$/
+      );
+    }
+  });
+
+  test('is said without figures when no move could be solved', () => {
+    expect(told(hands.far, drag, null).change).toBe('Stop sooner.');
+    expect(told(hands.still, drag, null).change).toBe('Move the rod.');
+  });
+
+  test('is haste, not a jerk, over a way twice as long in the same time', () => {
+    // The advised pace for one foot is too quick for a hand that goes two.
+    const twice = challengeOf([
+      { kind: 'travel', target_m: 0.3, band_m: 0.04, weight: 10 },
+      { kind: 'speed', most_m_s: 0.2, weight: 90 }
+    ]);
+    const even = hand(...stillFirst, [2, 76]);
+    expect(told(even, twice, solveCorrection(twice)).fault).toBe('too_fast');
+  });
+});
+
+describe('what happened', () => {
+  test('is told with tip, jig and distance from what was asked', () => {
+    expect(told(hands.right).did).toMatch(
+      /^The tip went 1 ft \d in and the jig (1 ft|11 in); 1 ft was asked\.$/
+    );
+    expect(told(hands.far).did).toMatch(
+      /^The tip went 2 ft.* and the jig 2 ft.*: 1 ft.* too far\.$/
+    );
+    expect(told(hands.short).did).toMatch(/: \d( 1\/2)? in too short\.$/);
+    expect(told(hands.still).did).toBe('The tip went 0 in; the jig stayed where it was.');
+  });
+
+  test('follows the units', () => {
+    const { result, grade } = gradeTry(drag, hands.far);
+    const words = describeTry(drag, result, grade, 'metric', advice);
+    expect(words.did).toMatch(/^The tip went \d\d cm and the jig \d\d cm: \d\d cm too far\.$/);
+    expect(words.change).toMatch(
+      /Move the tip \d\d cm, give or take \d cm, in \d(\.5)? s or more\.$/
+    );
+  });
+
+  test('says where and when the jig left the bottom, as the trace has it', () => {
+    const late = hand(...stillFirst, [1.5, 59], [1.9, 78]);
+    const { result } = gradeTry(drag, late);
+    const highest = [...result.hops].sort((a, b) => b.height_m - a.height_m)[0];
+    const said =
+      /^It left the bottom after \d( 1\/2)? in, (\d(?:\.\d)?) s into the move, and rose \d.* in\.$/;
+    // The hand waited half a second first: that is no part of the move.
+    const after_s = Number(said.exec(told(late).why)?.[2]);
+    expect(after_s).toBeGreaterThan(0.9);
+    expect(Math.abs(after_s - (highest.t_s - 0.5))).toBeLessThan(0.06);
+  });
+
+  test('says so when a snatch threw it up where it lay', () => {
+    const snatch = hand(...stillFirst, [1, 85]);
+    expect(told(snatch).why).toMatch(
+      /^It left the bottom where it lay, at once, and rose \d+ in\.$/
+    );
+  });
+
+  test('says so when it stayed down but ran', () => {
+    expect(told(hands.jerked).why).toMatch(
+      /^It never left the bottom, but ran at up to \d(\.\d)? ft\/s; 1\.1 ft\/s is the most\.$/
+    );
+  });
+
+  test('says so when nothing pulled', () => {
+    expect(told(hands.still).why).toBe('The line never pulled it.');
+  });
+
+  test('never praises', () => {
+    const words = Object.values(hands).flatMap((input) => Object.values(told(input)));
+    expect(words.join(' ')).not.toMatch(/\b(good|great|well|nice|perfect|excellent|bravo)\b|!/i);
+  });
+});
+
+describe('stones', () => {
+  const rocks = challengeOf(
+    [
+      { kind: 'stones', touched: [0, 1], weight: 50 },
+      { kind: 'contact', least: 0.7, weight: 20 },
+      { kind: 'travel', target_m: 0.8, band_m: 0.15, weight: 30 }
+    ],
+    {
+      setup: {
+        ...plainChallenge.setup,
+        bottom: {
+          stones: [
+            { x_m: 8.75, width_m: 0.25, height_m: 0.05 },
+            { x_m: 8.4, width_m: 0.2, height_m: 0.04 }
+          ]
+        }
+      }
+    }
+  );
+  const solved = solveCorrection(rocks);
+
+  test('flown over are counted, and haste is named', () => {
+    const words = told(hand(...stillFirst, [1.1, 81]), rocks, solved);
+    expect(words.why).toMatch(/, and touched [01] of 2 stones\.$/);
+    expect(words.fault).toBe('too_fast');
+  });
+
+  test('not reached are counted, and the short way is named', () => {
+    const words = told(hand(...stillFirst, [4, 63]), rocks, solved);
+    expect(words.why).toBe('It never left the bottom, and touched 1 of 2 stones.');
+    expect(words.fault).toBe('too_short');
+  });
+
+  test('are all touched by the advised move', () => {
+    expect(solved?.result.stones).toEqual([
+      { index: 0, touched: true },
+      { index: 1, touched: true }
+    ]);
+  });
+});

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { LiveRun, parseSetup, ROD_RATE_HZ } from '../../src/lib/model';
+import { gradeResult, gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
+import { challengeOf, oneFootGoals, resultOf } from './results';
+
+const drag = challengeOf(oneFootGoals);
+
+const goals = fc
+  .tuple(
+    fc.double({ min: 0.1, max: 3, noNaN: true }),
+    fc.double({ min: 0.01, max: 0.09, noNaN: true }),
+    fc.integer({ min: 1, max: 97 })
+  )
+  .map(([target_m, band_m, weight]): Challenge['goals'] => [
+    { kind: 'travel', target_m, band_m, weight },
+    { kind: 'peak_height', most_m: 0.05, weight: 99 - weight },
+    { kind: 'contact', least: 0.8, weight: 1 }
+  ]);
+
+const madeUp = fc.record({
+  travel_m: fc.double({ min: -3, max: 6, noNaN: true }),
+  peak_height_m: fc.double({ min: 0, max: 2, noNaN: true }),
+  contact: fc.array(fc.constantFrom<0 | 1>(0, 1), { minLength: 12, maxLength: 40 })
+});
+
+describe('marks', () => {
+  test('lie between 0 and 100, are whole, and are the sum of the goals’ marks', () => {
+    fc.assert(
+      fc.property(goals, madeUp, (aims, made) => {
+        const grade = gradeResult(challengeOf(aims), resultOf(made));
+        const sum = grade.goals.reduce((all, { marks }) => all + marks, 0);
+        expect(grade.marks).toBe(sum);
+        expect(Number.isInteger(grade.marks)).toBe(true);
+        expect(grade.marks).toBeGreaterThanOrEqual(0);
+        expect(grade.marks).toBeLessThanOrEqual(100);
+        expect(grade.passed).toBe(grade.marks >= PASS_MARK);
+      })
+    );
+  });
+
+  test('never fall when the bait ends nearer to the target from the same side', () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(goals, madeUp, share, fc.boolean(), (aims, made, part, isOver) => {
+        const challenge = challengeOf(aims);
+        const target_m = aims[0].kind === 'travel' ? aims[0].target_m : NaN;
+        const off_m = Math.abs(made.travel_m - target_m) * (isOver ? 1 : -1);
+        const at = (miss_m: number) =>
+          gradeResult(challenge, resultOf({ ...made, travel_m: target_m + miss_m })).marks;
+        expect(at(off_m * part)).toBeGreaterThanOrEqual(at(off_m));
+      })
+    );
+  });
+
+  test('never fall when the bait rises less', () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(goals, madeUp, share, (aims, made, part) => {
+        const at = (peak_height_m: number) =>
+          gradeResult(challengeOf(aims), resultOf({ ...made, peak_height_m })).marks;
+        expect(at(made.peak_height_m * part)).toBeGreaterThanOrEqual(at(made.peak_height_m));
+      })
+    );
+  });
+
+  test('are none for a rod held still, though contact and speed are kept', () => {
+    expect(gradeResult(drag, resultOf({})).marks).toBe(0);
+  });
+
+  test('for contact are earned by the way that was asked for', () => {
+    const at = (travel_m: number) =>
+      gradeResult(drag, resultOf({ travel_m, contact: [1, 1, 1] })).goals[1].marks;
+    expect(at(0.13)).toBe(15);
+    expect(at(0.26)).toBe(30);
+    expect(at(0.9)).toBe(30);
+  });
+
+  test('for keeping still are full where nothing else is asked', () => {
+    const still = challengeOf([{ kind: 'speed', most_m_s: 0.1, weight: 100 }]);
+    expect(gradeResult(still, resultOf({})).marks).toBe(100);
+  });
+});
+
+describe('a try', () => {
+  /** A hand's angles as a slow random walk outwards, a second to three long. */
+  const hand = fc.array(fc.double({ min: -0.05, max: 0.35, noNaN: true }), {
+    minLength: ROD_RATE_HZ,
+    maxLength: 3 * ROD_RATE_HZ
+  });
+
+  test('graded again from its rod input gets the same result and the same marks', () => {
+    const setup = parseSetup(drag.setup);
+    fc.assert(
+      fc.property(hand, (steps) => {
+        const live = new LiveRun(setup, drag.start);
+        let { azimuth_deg } = drag.start;
+        for (const step of steps)
+          live.push({ elevation_deg: 0, azimuth_deg: (azimuth_deg += step) });
+        const input = JSON.parse(JSON.stringify(live.input()));
+        const seen = live.finish(drag.hold_s);
+        const again = gradeTry(drag, input);
+        expect(again.result).toEqual(seen);
+        expect(again.grade).toEqual(gradeResult(drag, seen));
+      }),
+      { numRuns: 12 }
+    );
+  });
+});
