@@ -7,6 +7,11 @@ export class Announcer {
 
   constructor(private readonly say: (text: string) => void) {}
 
+  /** Whether something is still to be said. */
+  get isWaiting(): boolean {
+    return this.next !== null;
+  }
+
   tell(text: string): void {
     this.next = text;
   }

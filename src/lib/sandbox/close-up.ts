@@ -11,8 +11,9 @@ const WIDTHS_M = [0.9, 1.2, 1.8, 2.4, 3.6, 4.9, 7.3, 11, 15, 24, 40, 80];
 const BEHIND_SHARE = 0.16;
 /** Share that stays free on the other sides. */
 const FREE_SHARE = 0.1;
-/** Share of the height that is bottom, with the ruler on it. */
-export const BED_SHARE = 0.3;
+/** Ground below the bait, and under it the ruler, px. */
+export const BED_PX = 30;
+export const STRIP_PX = 34;
 
 /** What has to be seen: travel along the bottom and clearance above its start, m. */
 export interface Reach {
@@ -30,7 +31,7 @@ export function closeUp(
 ): View {
   const holds = (span_m: number) => {
     const scale = width / span_m;
-    const above_m = (height * (1 - BED_SHARE - FREE_SHARE)) / scale;
+    const above_m = ((height - BED_PX - STRIP_PX) * (1 - FREE_SHARE)) / scale;
     return (
       reach.most_travel_m <= span_m * (1 - BEHIND_SHARE - FREE_SHARE) &&
       -reach.least_travel_m <= span_m * BEHIND_SHARE * 0.8 &&
@@ -45,6 +46,6 @@ export function closeUp(
     height,
     scale,
     x0: zeroX + start.x_m * scale,
-    y0: height * (1 - BED_SHARE) + start.z_m * scale
+    y0: height - BED_PX - STRIP_PX + start.z_m * scale
   };
 }

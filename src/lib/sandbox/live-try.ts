@@ -16,6 +16,15 @@ export interface Try {
   readonly result: Result;
 }
 
+/** How long the rod was held after the hand's move, s. */
+export function holdOf({ input, result }: Try): number {
+  const samples = [input.elevation_deg, input.azimuth_deg].map((angles) =>
+    Array.isArray(angles) ? angles.length : 1
+  );
+  const { t_s } = result.trace;
+  return Math.max(0, t_s[t_s.length - 1] - Math.max(...samples) * TICK_S);
+}
+
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;
 /** Hand and bait have to be still for this long before a try ends by itself, s. */

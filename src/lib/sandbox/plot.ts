@@ -2,19 +2,19 @@ import { formatLength, type Units } from '$lib/scoring';
 import { formatPull } from '$lib/scoring/display';
 import { max } from 'd3-array';
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
-import { line } from 'd3-shape';
+import { area, line } from 'd3-shape';
 import type { Series } from './series';
 
 /** Small plots below each other on one axis of time. */
 
-/** Left of the axis: names and greatest values; right of it: the values at the scrubber, px. */
-const GUTTER = 84;
-const MARGIN = 84;
-const ROW = 56;
-const STRIP = 30;
-const AXIS = 28;
+/** Left of the axis, px: each row's name and its value at the scrubber. */
+const GUTTER = 92;
+const MARGIN = 12;
+const ROW = 60;
+const STRIP = 46;
+const AXIS = 34;
 /** Free above the highest point of a curve, px. */
-const HEADROOM = 12;
+const HEADROOM = 14;
 /** Curves are drawn with about this many points; more cannot be seen. */
 const POINTS = 600;
 
@@ -26,6 +26,8 @@ export interface PlotRow {
   readonly zero: number;
   /** Empty for the contact strip. */
   readonly path: string;
+  /** The same curve, filled down to zero. */
+  readonly area: string;
   valueAt(tick: number): string;
 }
 
@@ -81,38 +83,38 @@ function curveRow(
   top: number,
   most: number
 ): PlotRow {
-  const y = scaleLinear([0, most], [ROW - 4, HEADROOM]);
+  const y = scaleLinear([0, most], [ROW, HEADROOM]);
   const stride = Math.max(1, Math.ceil(series.t_s.length / POINTS));
   const ticks = series.t_s
     .map((_, i) => i)
     .filter((i) => i % stride === 0 && series.t_s[i] <= ends_s + 1e-9);
-  const path = line<number>(
-    (i) => x(series.t_s[i]),
-    (i) => y(curve.values[i])
-  )(ticks);
+  const along = (i: number) => x(series.t_s[i]);
+  const up = (i: number) => y(curve.values[i]);
   return {
     name: curve.name,
     isBait: curve.isBait,
     top,
-    zero: ROW - 4,
-    path: path ?? '',
+    zero: ROW,
+    path: line<number>(along, up)(ticks) ?? '',
+    area: area<number>(along, ROW, up)(ticks) ?? '',
     valueAt: (tick) => curve.label(curve.values[tick])
   };
 }
 
 function contactRow(series: Series, top: number): PlotRow {
   return {
-    name: 'Contact',
+    name: 'Bottom',
     isBait: true,
     top,
-    zero: STRIP - 8,
+    zero: STRIP,
     path: '',
-    valueAt: (tick) => (series.contact[tick] === 1 ? 'on' : 'off')
+    area: '',
+    valueAt: (tick) => (series.contact[tick] === 1 ? 'on' : 'lifted')
   };
 }
 
 /** Round moments for the axis, not closer than their labels allow. */
 export function timeTicks(x: ScaleLinear<number, number>): number[] {
   const [from, to] = x.range();
-  return x.ticks(Math.max(2, Math.floor((to - from) / 70)));
+  return x.ticks(Math.max(2, Math.floor((to - from) / 90)));
 }

@@ -24,7 +24,7 @@ const DIVISIONS: Record<Units, readonly Division[]> = {
     { fine_m: INCH_M, half: 6, whole: 12 },
     { fine_m: 3 * INCH_M, half: 2, whole: 4 },
     { fine_m: 6 * INCH_M, half: 2, whole: 4 },
-    { fine_m: FOOT_M, half: 5, whole: 5 },
+    { fine_m: FOOT_M, half: 1, whole: 5 },
     { fine_m: FOOT_M, half: 5, whole: 10 },
     { fine_m: 5 * FOOT_M, half: 2, whole: 4 }
   ],
@@ -39,13 +39,21 @@ const DIVISIONS: Record<Units, readonly Division[]> = {
   ]
 };
 
-/** Fine ticks closer than this, or labels closer than that, run together, px. */
+/** Fine ticks closer than this run together, px. */
 const FINE_PX = 4.5;
-const LABEL_PX = 44;
 
-/** Ticks from `from_m` to `to_m` at a scale of `scale` pixels a metre, as fine as can be read. */
-export function rulerTicks(from_m: number, to_m: number, scale: number, units: Units): Tick[] {
-  const division = divisionFor(scale, units);
+/**
+ * Ticks from `from_m` to `to_m` at a scale of `scale` pixels a metre, as fine as can be read, with
+ * labels at least `label_px` apart.
+ */
+export function rulerTicks(
+  from_m: number,
+  to_m: number,
+  scale: number,
+  units: Units,
+  label_px = 44
+): Tick[] {
+  const division = divisionFor(scale, units, label_px);
   const ticks: Tick[] = [];
   const last = Math.floor(to_m / division.fine_m + 1e-9);
   for (let i = Math.ceil(from_m / division.fine_m - 1e-9); i <= last; i++) {
@@ -57,18 +65,20 @@ export function rulerTicks(from_m: number, to_m: number, scale: number, units: U
   return ticks;
 }
 
-function divisionFor(scale: number, units: Units): Division {
+function divisionFor(scale: number, units: Units, label_px: number): Division {
   const divisions = DIVISIONS[units];
   const readable = divisions.find(
-    ({ fine_m, whole }) => fine_m * scale >= FINE_PX && whole * fine_m * scale >= LABEL_PX
+    ({ fine_m, whole }) => fine_m * scale >= FINE_PX && whole * fine_m * scale >= label_px
   );
   return readable ?? divisions[divisions.length - 1];
 }
 
 function label(at_m: number, units: Units): string {
-  if (units === 'metric') return metricLabel(at_m);
-  const inches = Math.round(at_m / INCH_M);
-  return inches % 12 === 0 ? `${inches / 12} ft` : `${inches} in`;
+  if (at_m === 0) return '0';
+  const sign = at_m < 0 ? '−' : '';
+  if (units === 'metric') return sign + metricLabel(Math.abs(at_m));
+  const inches = Math.round(Math.abs(at_m) / INCH_M);
+  return sign + (inches % 12 === 0 ? `${inches / 12} ft` : `${inches} in`);
 }
 
 function metricLabel(at_m: number): string {

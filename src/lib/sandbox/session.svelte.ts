@@ -46,6 +46,8 @@ export class Session {
   /** Where the rod is, degrees. */
   angle_deg = $state(0);
   isHidden = false;
+  /** Brings the keys to the rod. */
+  takeFocus: () => void = () => {};
   units: Units = 'imperial';
   ontry: (made: Try) => void = () => {};
   private stage: Stage | null = null;
@@ -189,7 +191,7 @@ export class Session {
     if (this.showing) {
       this.showing.player.advance(elapsed_ms / 1000);
       this.showing.draw(this.scene);
-      return this.showing.player.isPlaying;
+      return this.showing.player.isPlaying || this.announcer.isWaiting;
     }
     return this.live !== null && this.follow(this.live, now_ms);
   }
@@ -226,7 +228,5 @@ export class Session {
 }
 
 function isSame(a: Task, b: Task): boolean {
-  return (
-    a.setup === b.setup && a.plane === b.plane && a.start === b.start && a.hold_s === b.hold_s
-  );
+  return a.setup === b.setup && a.plane === b.plane && a.start === b.start && a.hold_s === b.hold_s;
 }

@@ -1,21 +1,30 @@
 import { parseScenario, parseSetup, type RodAngles, type RodInput, type Setup } from '$lib/model';
 import { FIRST_GEAR, setupOf, type Plane } from '$lib/sandbox';
 
-/** What free practice keeps: the water, and the last tries in it as the hand made them. */
+/** A try as it is kept: what the hand did, and with what. What came of it the model knows. */
+export interface KeptTry {
+  readonly setup: Setup;
+  readonly plane: Plane;
+  readonly input: RodInput;
+}
+
+/** What free practice keeps: the water as it is, and the last tries, oldest first. */
 export interface Water {
   readonly setup: Setup;
   readonly plane: Plane;
-  /** Oldest first. */
-  readonly tries: readonly RodInput[];
+  readonly tries: readonly KeptTry[];
 }
 
 /** Where it is kept: the part of the browser's Storage that is needed. */
 export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 
+/** How long the rod is held after a try, s: a bait that is still sliding comes to rest. */
 export const HOLD_S = 2;
-export const MOST_TRIES = 6;
+/** Tries that are kept, and those of them that are drawn at once. */
+export const MOST_TRIES = 20;
+export const MOST_GHOSTS = 5;
 
-/** Where the rod points before a try: low and pointing at the bait, or a little to the side. */
+/** Where the rod points before a try: at the bait, or low and a little to the side. */
 export const STARTS: Record<Plane, RodAngles> = {
   lift: { elevation_deg: 0, azimuth_deg: 0 },
   sweep: { elevation_deg: 10, azimuth_deg: 20 }
@@ -27,36 +36,61 @@ export function firstWater(): Water {
   return { setup: setupOf(FIRST_GEAR), plane: 'sweep', tries: [] };
 }
 
-export function saveWater(shelf: Shelf, water: Water): void {
-  shelf.setItem(KEY, JSON.stringify(water));
+export function withTry(water: Water, input: RodInput): Water {
+  const { setup, plane, tries } = water;
+  return { ...water, tries: [...tries, { setup, plane, input }].slice(-MOST_TRIES) };
+}
+
+/**
+ * The last tries that may be drawn into this water: moved the same way over the same bottom from the
+ * same place. Bait, line and slack may differ, which is what one compares.
+ */
+export function comparable({ setup, plane, tries }: Water): KeptTry[] {
+  const place = ({ water, bottom, start }: Setup) =>
+    JSON.stringify([water.depth_m, bottom.profile, bottom.stones, start.bait_x_m]);
+  return tries
+    .filter((kept) => kept.plane === plane && place(kept.setup) === place(setup))
+    .slice(-MOST_GHOSTS);
+}
+
+/** Returns whether it could be kept. */
+export function saveWater(shelf: Shelf, water: Water): boolean {
+  try {
+    shelf.setItem(KEY, JSON.stringify(water));
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** What was kept, as far as it can still be read; else the first water. */
 export function loadWater(shelf: Shelf): Water {
-  const text = shelf.getItem(KEY);
-  if (text === null) return firstWater();
   try {
-    return readWater(JSON.parse(text));
+    const text = shelf.getItem(KEY);
+    return text === null ? firstWater() : readWater(JSON.parse(text));
   } catch {
     return firstWater();
   }
 }
 
-function readWater(kept: Record<string, unknown>): Water {
-  const setup = parseSetup(kept.setup);
-  const tries = Array.isArray(kept.tries) ? kept.tries : [];
+function readWater(kept: { setup?: unknown; plane?: unknown; tries?: unknown }): Water {
   return {
-    setup,
-    plane: kept.plane === 'lift' ? 'lift' : 'sweep',
-    tries: tries.flatMap((input) => readable(setup, input)).slice(-MOST_TRIES)
+    setup: parseSetup(kept.setup),
+    plane: planeOf(kept.plane),
+    tries: Array.isArray(kept.tries) ? kept.tries.flatMap(readTry).slice(-MOST_TRIES) : []
   };
 }
 
-function readable(setup: Setup, input: unknown): RodInput[] {
+function readTry(kept: { setup?: unknown; plane?: unknown; input?: unknown }): KeptTry[] {
   try {
-    const { move } = parseScenario({ ...setup, move: input, hold_s: HOLD_S });
-    return move.kind === 'rod_input' ? [move] : [];
+    const setup = parseSetup(kept.setup);
+    const { move } = parseScenario({ ...setup, move: kept.input });
+    return move.kind === 'rod_input' ? [{ setup, plane: planeOf(kept.plane), input: move }] : [];
   } catch {
     return [];
   }
+}
+
+function planeOf(kept: unknown): Plane {
+  return kept === 'lift' ? 'lift' : 'sweep';
 }

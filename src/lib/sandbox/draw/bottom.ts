@@ -1,3 +1,4 @@
+import { BED_PX, STRIP_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { rulerTicks } from '../ruler';
 import type { Moment, Stage } from '../stage';
@@ -5,14 +6,11 @@ import { metresX, pixelX, pixelY, type View } from '../view';
 import { drawBait } from './bait';
 import { drawGhost } from './ghost';
 import { traceLine } from './line';
+import { drawRuler } from './ruler';
 import { bedPath, hatchStones, ruleWater, stippleBed } from './texture';
 import { drawTrack } from './track';
-import { drawZebra } from './zebra';
 
 /** The close-up of the bait on the bottom, with its ruler. */
-
-/** The ruler's bar below the bottom, px. */
-const RULER_DROP = 26;
 
 export function paintBottomBack(
   context: CanvasRenderingContext2D,
@@ -20,7 +18,7 @@ export function paintBottomBack(
   stage: Stage,
   ink: Ink
 ): void {
-  const water = context.createLinearGradient(0, 0, 0, view.height * 0.7);
+  const water = context.createLinearGradient(0, 0, 0, view.height);
   water.addColorStop(0, ink.water);
   water.addColorStop(1, ink.deep);
   context.fillStyle = water;
@@ -43,8 +41,8 @@ function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, i
   context.fill();
   stippleBed(context, view, stage.heightAt, {
     colour: ink.silt,
-    cell: 7,
-    thickness: view.height * 0.26,
+    cell: 6,
+    thickness: BED_PX + 4,
     dot: 1.25
   });
   hatchStones(context, view, stage.setup.bottom.stones, stage.heightAt, ink.silt);
@@ -54,36 +52,14 @@ function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, i
   context.stroke();
   const towards = Math.sign(stage.bait.x_m);
   const travelAt = (px: number) => towards * (stage.bait.x_m - metresX(view, px));
-  const ticks = rulerTicks(travelAt(0), travelAt(view.width), view.scale, stage.units);
-  const top = pixelY(view, stage.bait.z_m) + RULER_DROP;
-  context.fillStyle = ink.raised;
-  context.globalAlpha = 0.9;
-  context.fillRect(0, top - 7, view.width, 36);
-  context.globalAlpha = 1;
-  drawFine(context, view, stage, ticks, top, ink);
-  drawZebra(context, ticks, (m) => pixelX(view, stage.bait.x_m - towards * m), top, ink, {
-    bar: 7,
-    font: 14
-  });
-}
-
-function drawFine(
-  context: CanvasRenderingContext2D,
-  view: View,
-  stage: Stage,
-  ticks: readonly { at_m: number; rank: number }[],
-  top: number,
-  ink: Ink
-): void {
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1;
-  context.beginPath();
-  for (const { at_m, rank } of ticks) {
-    const x = pixelX(view, stage.bait.x_m - Math.sign(stage.bait.x_m) * at_m);
-    context.moveTo(x, top);
-    context.lineTo(x, top - (rank === 2 ? 7 : rank === 1 ? 5 : 3));
-  }
-  context.stroke();
+  const beyond_m = 0.5 * travelAt(view.width);
+  drawRuler(
+    context,
+    rulerTicks(travelAt(0) - beyond_m, travelAt(view.width) + beyond_m, view.scale, stage.units),
+    (m) => pixelX(view, stage.bait.x_m - towards * m),
+    { top: view.height - STRIP_PX, width: view.width, height: STRIP_PX, bar: 7, font: 15 },
+    ink
+  );
 }
 
 /** Where the bait is asked to come to rest: uprights with the band between them hatched. */
@@ -96,14 +72,14 @@ function drawTarget(context: CanvasRenderingContext2D, view: View, stage: Stage,
   const top = floor - Math.min(view.height * 0.4, 90);
   context.save();
   context.beginPath();
-  context.rect(left, floor, right - left, RULER_DROP - 7);
+  context.rect(left, floor, right - left, BED_PX);
   context.clip();
   context.strokeStyle = ink.reed;
   context.lineWidth = 1.5;
   context.beginPath();
-  for (let x = left - RULER_DROP; x < right; x += 5) {
-    context.moveTo(x, floor + RULER_DROP);
-    context.lineTo(x + RULER_DROP, floor);
+  for (let x = left - BED_PX; x < right; x += 5) {
+    context.moveTo(x, floor + BED_PX);
+    context.lineTo(x + BED_PX, floor);
   }
   context.stroke();
   context.restore();
@@ -111,7 +87,7 @@ function drawTarget(context: CanvasRenderingContext2D, view: View, stage: Stage,
   context.lineWidth = 1.5;
   context.beginPath();
   for (const x of [left, right]) {
-    context.moveTo(x, floor + RULER_DROP - 7);
+    context.moveTo(x, floor + BED_PX);
     context.lineTo(x, top);
   }
   context.stroke();
@@ -146,7 +122,7 @@ function drawStart(context: CanvasRenderingContext2D, view: View, stage: Stage, 
   context.lineWidth = 1;
   context.setLineDash([3, 4]);
   context.beginPath();
-  context.moveTo(x, floor + RULER_DROP - 8);
+  context.moveTo(x, floor + BED_PX);
   context.lineTo(x, floor - Math.min(view.height * 0.3, 64));
   context.stroke();
   context.setLineDash([]);

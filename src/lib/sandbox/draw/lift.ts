@@ -10,21 +10,21 @@ import { ruleWater } from './texture';
 /** The rod at the boat from the side, with the hours of the clock it is turned through. */
 
 const HOURS = [9, 10, 11, 12] as const;
+/** Room for the dial's hours outside the rod's reach, px. */
+const DIAL_PX = 40;
 /** Fine divisions of an hour on the dial. */
 const PARTS_AN_HOUR = 4;
 
 export function liftView(stage: Stage, width: number, height: number): View {
   const { length_m, pivot_height_m } = stage.setup.rod;
-  return fit(
-    {
-      nearest_m: -0.95,
-      farthest_m: length_m + 0.55,
-      lowest_m: -0.28,
-      highest_m: pivot_height_m + length_m + 0.42
-    },
-    width,
-    height
-  );
+  const extent = {
+    nearest_m: -0.95,
+    farthest_m: length_m,
+    lowest_m: -0.25,
+    highest_m: pivot_height_m + length_m
+  };
+  const view = fit(extent, width - DIAL_PX, height - DIAL_PX);
+  return { ...view, width, height, x0: view.x0 + DIAL_PX, y0: view.y0 + DIAL_PX };
 }
 
 export function paintLiftBack(

@@ -1,44 +1,53 @@
+import { degToRad } from '$lib/model';
 import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
 import { soundingMarks, rulerTicks } from '../ruler';
 import type { Moment, Stage } from '../stage';
-import { fit, heightFor, pixelX, pixelY, type Extent, type View } from '../view';
+import { fit, heightFor, metresX, pixelX, pixelY, type Extent, type View } from '../view';
 import { markBait } from './bait';
 import { drawBoat } from './boat';
 import { brackets } from './brackets';
 import { traceLine } from './line';
 import { drawRod } from './rod';
+import { drawRuler } from './ruler';
 import { drawSounding } from './sounding';
 import { bedPath, hatchStones, ruleWater, stippleBed } from './texture';
-import { drawZebra } from './zebra';
 
 /** The whole line, from the boat on the right to the bait on the left, to scale. */
 
 /** Room behind the hand for boat and sounding line, and beyond the bait, m. */
 const BEHIND_M = 4;
 const BEYOND_SHARE = 0.05;
-/** Bottom below the bait, px: room for the distances. */
-const BED_PX = 40;
+/** Ground below the bait, and under it the distances, px. */
+const BED_PX = 18;
+const STRIP_PX = 24;
+const FOOT_PX = BED_PX + STRIP_PX;
+/** An angler's head over the gripping hand, m. */
+const HEAD_M = 0.95;
 /** The picture is at most this high for its width: deep water close by would fill the screen. */
 const MOST_SHARE = 0.62;
 
-function extentOf({ setup }: Stage): Extent {
+function extentOf({ setup, plane, start: { elevation_deg } }: Stage): Extent {
   const { rod, start, water } = setup;
+  const up_m =
+    plane === 'lift'
+      ? rod.length_m
+      : Math.max(rod.length_m * Math.sin(degToRad(elevation_deg)), HEAD_M);
   return {
     nearest_m: -BEHIND_M,
     farthest_m: start.bait_x_m * (1 + BEYOND_SHARE) + 0.5,
     lowest_m: -water.depth_m,
-    highest_m: rod.pivot_height_m + rod.length_m + 0.35
+    highest_m: rod.pivot_height_m + up_m + 0.35
   };
 }
 
 /** Height that the whole line's picture takes at this width, px. */
 export function overviewHeight(stage: Stage, width: number): number {
-  return heightFor(extentOf(stage), width, MOST_SHARE) + BED_PX;
+  return heightFor(extentOf(stage), width, MOST_SHARE) + FOOT_PX;
 }
 
 export function overviewView(stage: Stage, width: number, height: number): View {
-  return { ...fit(extentOf(stage), width, height - BED_PX), height };
+  return { ...fit(extentOf(stage), width, height - FOOT_PX), height };
 }
 
 export function paintOverviewBack(
@@ -68,16 +77,34 @@ export function paintOverviewBack(
   context.moveTo(0, surface);
   context.lineTo(view.width, surface);
   context.stroke();
+  levelMark(context, Math.min(40, view.width * 0.06), surface, ink);
   const depth_m = stage.setup.water.depth_m;
   drawSounding(
     context,
     view,
-    -(BEHIND_M - 38 / view.scale),
+    -(BEHIND_M - 48 / view.scale),
     stage.heightAt(-BEHIND_M),
     soundingMarks(depth_m, view.scale, stage.units),
     formatDepth(depth_m, stage.units),
     ink
   );
+}
+
+/** The draughtsman's sign for a water level. */
+function levelMark(context: CanvasRenderingContext2D, x: number, y: number, ink: Ink): void {
+  context.lineWidth = 1;
+  context.beginPath();
+  context.moveTo(x, y - 1);
+  context.lineTo(x - 5, y - 9);
+  context.lineTo(x + 5, y - 9);
+  context.closePath();
+  context.fillStyle = ink.raised;
+  context.fill();
+  context.moveTo(x - 6, y + 3.5);
+  context.lineTo(x + 6, y + 3.5);
+  context.moveTo(x - 3, y + 6.5);
+  context.lineTo(x + 3, y + 6.5);
+  context.stroke();
 }
 
 function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
@@ -86,8 +113,8 @@ function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, i
   context.fill();
   stippleBed(context, view, stage.heightAt, {
     colour: ink.silt,
-    cell: 5,
-    thickness: BED_PX - 16,
+    cell: 4.5,
+    thickness: BED_PX,
     dot: 0.9
   });
   hatchStones(context, view, stage.setup.bottom.stones, stage.heightAt, ink.silt);
@@ -95,14 +122,13 @@ function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, i
   context.lineWidth = 1.25;
   bedPath(context, view, stage.heightAt);
   context.stroke();
-  const farthest_m = stage.setup.start.bait_x_m;
-  drawZebra(
+  const far_m = metresX(view, 0);
+  drawRuler(
     context,
-    rulerTicks(0, farthest_m + 1, view.scale, stage.units),
+    rulerTicks(-far_m, 2 * far_m, view.scale, stage.units, 84).filter(({ at_m }) => at_m >= 0),
     (m) => pixelX(view, m),
-    view.height - 23,
-    ink,
-    { bar: 5, font: 12 }
+    { top: view.height - STRIP_PX, width: view.width, height: STRIP_PX, bar: 5, font: 12 },
+    ink
   );
 }
 

@@ -31,7 +31,7 @@ export function drawSounding(
   context.textBaseline = 'middle';
   for (const mark of marks) {
     const y = pixelY(view, -mark.at_m);
-    if (floor - y < 20) continue;
+    if (floor - y < 26) continue;
     tag(context, x, y, mark.isSolid, ink);
     context.fillStyle = ink.inkSoft;
     context.fillText(mark.label, x + 13, y + 1);

@@ -3,6 +3,7 @@ import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
 import type { Moment, Stage } from '../stage';
 import type { View } from '../view';
+import { drawDeck } from './deck';
 import { drawRod } from './rod';
 import { ruleWater } from './texture';
 
@@ -50,42 +51,6 @@ export function paintSweepBack(
   drawDeck(context, view, ink);
   drawProtractor(context, view, stage, ink);
   drawBearing(context, view, stage, ink);
-}
-
-function drawDeck(context: CanvasRenderingContext2D, view: View, ink: Ink): void {
-  const m = (value: number) => value * view.scale;
-  context.beginPath();
-  context.moveTo(view.x0 - m(0.62), view.y0);
-  context.bezierCurveTo(
-    view.x0 - m(0.45),
-    view.y0 - m(0.5),
-    view.x0 + m(0.1),
-    view.y0 - m(0.78),
-    view.x0 + m(0.9),
-    view.y0 - m(0.82)
-  );
-  context.lineTo(view.x0 + m(0.9), view.y0 + m(0.82));
-  context.bezierCurveTo(
-    view.x0 + m(0.1),
-    view.y0 + m(0.78),
-    view.x0 - m(0.45),
-    view.y0 + m(0.5),
-    view.x0 - m(0.62),
-    view.y0
-  );
-  context.fillStyle = ink.paper;
-  context.fill();
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.25;
-  context.stroke();
-  context.fillStyle = ink.lead;
-  context.beginPath();
-  context.ellipse(view.x0 + m(0.28), view.y0, m(0.13), m(0.25), 0, 0, 2 * Math.PI);
-  context.fill();
-  context.fillStyle = ink.ink;
-  context.beginPath();
-  context.ellipse(view.x0 + m(0.24), view.y0, m(0.12), m(0.1), 0, 0, 2 * Math.PI);
-  context.fill();
 }
 
 function drawProtractor(
