@@ -34,8 +34,11 @@ const SLOW_TRAVEL_M_S = 0.1;
 const SLOWER_ROUNDS = 3;
 /** Hit the target this much closer than its band asks: less than an inch is rounded to. */
 const AIM_PART_OF_BAND = 0.1;
-/** A hand that means to take two seconds is at times this much quicker, and must still get there. */
-const HAND_SPREAD = 0.1;
+/**
+ * A move must also do it in so many times its duration: a hand that means to take two seconds is at
+ * times a tenth quicker, and "or more" promises that slow does it too, where no swing helps the bait.
+ */
+const OTHER_PACES = [0.9, 3];
 /** How much further the tip is moved to see what an inch of tip is worth at the bait. */
 const PROBE_PART = 0.1;
 
@@ -47,8 +50,8 @@ interface Turn {
 /**
  * Finds the single sweep or lift that gets full marks in the challenge's own water, or in `setup`:
  * first the turn that brings the bait to the target, slowly, then the shortest time that still meets
- * all goals. Null where there is no travel to aim at, or no smooth single move does it. About thirty
- * runs of the model. Throws ScenarioError for a setup that cannot be run.
+ * all goals. Null where there is no travel to aim at, or no smooth single move does it. About
+ * twenty-five runs of the model. Throws ScenarioError for a setup that cannot be run.
  */
 export function solveCorrection(
   challenge: Challenge,
@@ -130,10 +133,10 @@ class Search {
   }
 
   private meets({ turn_deg, duration_s }: Turn): boolean {
-    const quicker = { turn_deg, duration_s: duration_s * (1 - HAND_SPREAD) };
-    return [{ turn_deg, duration_s }, quicker].every((turn) =>
-      gradeResult(this.challenge, this.run(turn)).goals.every(({ share }) => share === 1)
-    );
+    return [1, ...OTHER_PACES].every((pace) => {
+      const result = this.run({ turn_deg, duration_s: duration_s * pace });
+      return gradeResult(this.challenge, result).goals.every(({ share }) => share === 1);
+    });
   }
 
   private run({ turn_deg, duration_s }: Turn): Result {

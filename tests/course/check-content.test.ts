@@ -1,0 +1,52 @@
+import { spawnSync } from 'node:child_process';
+import { describe, expect, test } from 'vitest';
+import { checkLesson, parseLesson, type LessonReport } from '../../src/lib/course';
+import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
+
+function checkContent(...args: string[]) {
+  return spawnSync('node_modules/.bin/tsx', ['scripts/check-content.ts', ...args], {
+    encoding: 'utf8'
+  });
+}
+
+describe('npm run check:content', () => {
+  test('prints lessons and challenges with their marks and exits 0', () => {
+    const { status, stdout, stderr } = checkContent();
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toMatch(/One foot \(one-foot\), 15 min/);
+    expect(stdout).toMatch(/exactly-one-foot +\d+ +\d+ +\d+ +tip 1 ft \d in ± .* in \d(\.5)? s/);
+  });
+
+  test('prints the same as one JSON object', () => {
+    const { lessons, faults } = JSON.parse(checkContent('--json').stdout);
+    expect(faults).toEqual([]);
+    expect(lessons[0].challenges.map(({ id }: { id: string }) => id)).toEqual([
+      'exactly-one-foot',
+      'contact-over-rocks'
+    ]);
+  });
+
+  test('refuses an option it does not know', () => {
+    const { status, stderr } = checkContent('--fast');
+    expect(status).toBe(1);
+    expect(stderr).toBe('unknown option --fast; there is only --json\n');
+  });
+});
+
+test('a lesson whose beginner passes and whose reference fails is reported', () => {
+  const lesson = parseLesson(oneFoot);
+  const swapped = lesson.challenges.map((challenge) => ({
+    ...challenge,
+    reference: challenge.beginner,
+    beginner: challenge.reference
+  }));
+  const { faults }: LessonReport = checkLesson({ ...lesson, challenges: swapped });
+  expect(faults).toEqual([
+    expect.stringMatching(/^exactly-one-foot: reference gets \d+, must get 95 or more$/),
+    expect.stringMatching(/^exactly-one-foot: beginner gets 100, must get less than 70$/),
+    expect.stringMatching(/^exactly-one-foot: a rough hand gets \d+, must get 70 or more$/),
+    expect.stringMatching(/^contact-over-rocks: reference gets \d+/),
+    expect.stringMatching(/^contact-over-rocks: beginner gets 100/),
+    expect.stringMatching(/^contact-over-rocks: a rough hand gets \d+/)
+  ]);
+});
