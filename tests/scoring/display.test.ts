@@ -151,7 +151,7 @@ describe('words with quantities', () => {
   test('follow the learner’s units', () => {
     const words = 'Drag {length:0.3048} at {speed:0.1524}, {depth:10} out.';
     expect(inUnits(words, 'imperial')).toBe('Drag 1 ft at 0.5 ft/s, 33 ft out.');
-    expect(inUnits(words, 'metric')).toBe('Drag 30 cm at 0.15 m/s, 10.0 m out.');
+    expect(inUnits(words, 'metric')).toBe('Drag 30 cm at 0.15 m/s, 10 m out.');
   });
 
   const faults: [string, string | null][] = [

@@ -32,7 +32,7 @@ export function formatLength(m: number, units: Units, style: LengthStyle = 'word
 
 /** Water depth and cast: 12 ft, or 3.7 m. */
 export function formatDepth(m: number, units: Units): string {
-  return units === 'metric' ? `${m.toFixed(1)} m` : `${Math.round(m / FOOT_M)} ft`;
+  return units === 'metric' ? `${trimmed(m, 1)} m` : `${Math.round(m / FOOT_M)} ft`;
 }
 
 /** 0.8 ft/s, or 0.25 m/s. */

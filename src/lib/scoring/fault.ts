@@ -2,7 +2,7 @@ import type { Result } from '../model';
 import type { Challenge, Goal, GoalKind } from './challenge';
 import type { Correction } from './correction';
 import { isRestraint, shareOf, travelGoalOf } from './goal';
-import { tipTravel } from './measure';
+import { NO_MOVE_M, tipTravel } from './measure';
 import { tipMotionOf } from './tip-motion';
 
 /**
@@ -26,8 +26,6 @@ export type Fault =
   | 'low_hops'
   | 'high_hops';
 
-/** Less than this of tip or bait is no move, m: half an inch. */
-const NO_MOVE_M = 0.0127;
 /** More line than this given back is a fault of its own, m: two inches; less is a rod's ringing. */
 const GAVE_BACK_M = 0.05;
 /** A move that took this part of the time needed was too fast as a whole. */

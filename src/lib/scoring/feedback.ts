@@ -6,7 +6,7 @@ import { formatLength, formatSpeed, formatTime, type Units } from './display';
 import { faultOf } from './fault';
 import { travelGoalOf } from './goal';
 import type { GoalGrade, Grade } from './grade';
-import { tipTravel } from './measure';
+import { NO_MOVE_M, tipTravel } from './measure';
 import { tipMotionOf } from './tip-motion';
 
 /** Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. */
@@ -16,8 +16,6 @@ export interface Feedback {
   change: string;
 }
 
-/** Less than this the bait has not moved, m: half an inch. */
-const NO_MOVE_M = 0.0127;
 /** Sooner than this nobody tells from the start of the move, s. */
 const AT_ONCE_S = 0.1;
 /** Skips lower than this are not worth a sentence of their own, m: half an inch. */

@@ -5,6 +5,8 @@ type Traced = Pick<Result, 'trace'>;
 
 /** The tip's way is stepped off with dividers set to this, m, so that a hand's tremble adds nothing. */
 const DIVIDERS_M = 0.005;
+/** Less than this of tip or bait is no move to speak of, m: half an inch. */
+export const NO_MOVE_M = 0.0127;
 /** Slower than this the bait is at rest, m/s: the model's own limit. */
 const REST_SPEED_M_S = 2e-3;
 /** Speed is taken over this many ticks: a tenth of a second is about what a hand can tell apart. */

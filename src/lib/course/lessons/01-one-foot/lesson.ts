@@ -117,7 +117,7 @@ export default {
       ],
       steps: [
         'Lay the tape on the ground beside the rod tip, along the way it sweeps.',
-        'Eyes shut, sweep the tip what you think is one foot, in two or three seconds.',
+        'Eyes shut, sweep the tip what you think is {length:0.3048}, in two or three seconds.',
         'Look at the tape. Say how far off you were before you read it.',
         'Ten times. Then on the water: one sweep, hold still, and wait until the line is quiet.'
       ],
