@@ -41,15 +41,15 @@ export interface LineChoice {
 /** Diameters that go with a strength: common practice, makers differ by a tenth and more. */
 export const LINES: readonly LineChoice[] = [
   ...lines('fluorocarbon', [
-    [8, 0.235],
+    [8, 0.23],
     [10, 0.26],
-    [12, 0.285],
+    [12, 0.28],
     [16, 0.34],
     [20, 0.37]
   ]),
   ...lines('nylon', [
     [8, 0.26],
-    [10, 0.285],
+    [10, 0.28],
     [12, 0.32],
     [17, 0.38],
     [20, 0.43]
@@ -70,7 +70,7 @@ function lines(material: LineMaterialName, table: [lb: number, mm: number][]): L
 export const FIRST_GEAR: Gear = {
   mass_kg: (5 / 8) * OUNCE_KG,
   material: 'fluorocarbon',
-  diameter_m: 0.285e-3,
+  diameter_m: 0.28e-3,
   depth_m: 18 * FOOT_M,
   cast_m: 70 * FOOT_M,
   rod_m: 7 * FOOT_M,

@@ -10,8 +10,12 @@
  */
 const WRIST_RATE_PER_S = 22;
 
-/** Pointer events come at least this often while it moves, ms; after a longer gap it had been still. */
-const POINTER_PAUSE_MS = 34;
+/**
+ * Pointer events come about this often while it moves, ms; before a longer gap it had been still.
+ * It may not exceed what the model runs behind the clock: a tick would know of events or not by the
+ * luck of the frame.
+ */
+const POINTER_PAUSE_MS = 20;
 
 export interface AngleLimits {
   readonly least_deg: number;

@@ -26,7 +26,8 @@ const DIVISIONS: Record<Units, readonly Division[]> = {
     { fine_m: 6 * INCH_M, half: 2, whole: 4 },
     { fine_m: FOOT_M, half: 1, whole: 5 },
     { fine_m: FOOT_M, half: 5, whole: 10 },
-    { fine_m: 5 * FOOT_M, half: 2, whole: 4 }
+    { fine_m: 5 * FOOT_M, half: 2, whole: 4 },
+    { fine_m: 10 * FOOT_M, half: 1, whole: 5 }
   ],
   metric: [
     { fine_m: 0.01, half: 5, whole: 10 },

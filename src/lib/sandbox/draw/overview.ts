@@ -15,8 +15,10 @@ import { bedPath, hatchStones, ruleWater, stippleBed } from './texture';
 
 /** The whole line, from the boat on the right to the bait on the left, to scale. */
 
-/** Room behind the hand for boat and sounding line, and beyond the bait, m. */
-const BEHIND_M = 4;
+/** Room behind the hand for the boat, m, and behind that for the sounding line, px. */
+const BEHIND_M = 2.8;
+const SOUNDING_PX = 46;
+/** Room beyond the bait, as a share of the cast. */
 const BEYOND_SHARE = 0.05;
 /** Ground below the bait, and under it the distances, px. */
 const BED_PX = 18;
@@ -43,11 +45,11 @@ function extentOf({ setup, plane, start: { elevation_deg } }: Stage): Extent {
 
 /** Height that the whole line's picture takes at this width, px. */
 export function overviewHeight(stage: Stage, width: number): number {
-  return heightFor(extentOf(stage), width, MOST_SHARE) + FOOT_PX;
+  return heightFor(extentOf(stage), width - SOUNDING_PX, MOST_SHARE) + FOOT_PX;
 }
 
 export function overviewView(stage: Stage, width: number, height: number): View {
-  return { ...fit(extentOf(stage), width, height - FOOT_PX), height };
+  return { ...fit(extentOf(stage), width - SOUNDING_PX, height - FOOT_PX), width, height };
 }
 
 export function paintOverviewBack(
@@ -82,7 +84,7 @@ export function paintOverviewBack(
   drawSounding(
     context,
     view,
-    -(BEHIND_M - 48 / view.scale),
+    metresX(view, view.width - SOUNDING_PX + 8),
     stage.heightAt(-BEHIND_M),
     soundingMarks(depth_m, view.scale, stage.units),
     formatDepth(depth_m, stage.units),

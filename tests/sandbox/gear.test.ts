@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest';
+import { FOOT_M, INCH_M, LiveRun, OUNCE_KG, ScenarioError } from '../../src/lib/model';
+import { faultText } from '../../src/lib/sandbox/fault';
+import {
+  FIRST_GEAR,
+  gearOf,
+  lineName,
+  LINES,
+  RANGES,
+  setupOf,
+  type Gear
+} from '../../src/lib/sandbox/gear';
+import { smallWater } from './waters';
+
+const OTHER: Gear = {
+  mass_kg: 0.75 * OUNCE_KG,
+  material: 'braid',
+  diameter_m: 0.28e-3,
+  depth_m: 9.5,
+  cast_m: 31,
+  rod_m: 2.2,
+  slack_m: 0.3,
+  friction: 0.25
+};
+
+describe('gear', () => {
+  test.each([FIRST_GEAR, OTHER])('is found again in its setup', (gear) => {
+    const again = gearOf(setupOf(gear));
+    for (const key of Object.keys(gear) as (keyof Gear)[]) {
+      if (key === 'material') expect(again[key]).toBe(gear[key]);
+      else expect(again[key]).toBeCloseTo(gear[key], 12);
+    }
+  });
+
+  test('leaves stones and water as they were', () => {
+    const rocky = smallWater({
+      water: { depth_m: 3.1, temperature_C: 9 },
+      bottom: { stones: [{ x_m: 12, width_m: 0.3, height_m: 0.1 }] }
+    });
+    const changed = setupOf({ ...gearOf(rocky), mass_kg: 0.021 }, rocky);
+    expect(changed.bottom.stones).toEqual(rocky.bottom.stones);
+    expect(changed.water.temperature_C).toBe(9);
+    expect(changed.bait.mass_kg).toBe(0.021);
+  });
+
+  test('we start with is not what the trade’s observations were made with', () => {
+    expect(Math.abs(FIRST_GEAR.depth_m - 13 * FOOT_M)).toBeGreaterThan(FOOT_M);
+    expect(Math.abs(FIRST_GEAR.rod_m - 88 * INCH_M)).toBeGreaterThan(INCH_M);
+    expect(LINES.find((line) => line.diameter_m === FIRST_GEAR.diameter_m)?.strength_lb).not.toBe(
+      15
+    );
+  });
+
+  test('is named in the learner’s units', () => {
+    expect(lineName(LINES[2], 'imperial')).toBe('12 lb fluorocarbon');
+    expect(lineName(LINES[2], 'metric')).toBe('0.28 mm fluorocarbon');
+  });
+
+  const ends = (['least', 'most'] as const).flatMap((depth) =>
+    (['least', 'most'] as const).flatMap((cast) =>
+      (['least', 'most'] as const).map((slack) => [depth, cast, slack] as const)
+    )
+  );
+  test.each(ends)(
+    'at the ends of its sliders (%s, %s, %s) can be laid out',
+    (depth, cast, slack) => {
+      const { depth_m, cast_m, slack_m } = RANGES.imperial;
+      const setup = setupOf({
+        ...FIRST_GEAR,
+        depth_m: depth_m[depth],
+        cast_m: cast_m[cast],
+        slack_m: slack_m[slack]
+      });
+      const { x } = new LiveRun(setup, { elevation_deg: 0, azimuth_deg: 0 }).run.nodes;
+      expect(x[x.length - 1]).toBeCloseTo(cast_m[cast], 2);
+    }
+  );
+});
+
+test.each([
+  [{ slack_m: 50 }, 'slack'],
+  [{ depth_m: 200 }, 'depth'],
+  [{ mass_kg: -1 }, 'bait']
+])('what cannot be is said with the control to change: %o', (change, name) => {
+  let fault: unknown;
+  try {
+    setupOf({ ...FIRST_GEAR, ...change });
+  } catch (error) {
+    fault = error;
+  }
+  expect(fault).toBeInstanceOf(ScenarioError);
+  expect(faultText(fault as ScenarioError)).toContain(`change the ${name}`);
+});

@@ -1,0 +1,83 @@
+import { describe, expect, test } from 'vitest';
+import { simulate } from '../../src/lib/model';
+import { Hand } from '../../src/lib/sandbox/hand';
+import { holdOf, LiveTry } from '../../src/lib/sandbox/live-try';
+import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
+import { smallWater } from './waters';
+
+const START = {
+  lift: { elevation_deg: 0, azimuth_deg: 0 },
+  sweep: { elevation_deg: 12, azimuth_deg: 25 }
+} as const;
+
+function ready(plane: 'lift' | 'sweep') {
+  const start = START[plane];
+  const hand = new Hand(plane === 'lift' ? 0 : 25, ROD_LIMITS[plane]);
+  return { hand, live: new LiveTry(smallWater(), plane, start, hand) };
+}
+
+/** Ticks until the try ends by itself, 20 s at most; returns the time in ms. */
+function run(live: LiveTry): number {
+  let t_ms = 0;
+  while (live.stage !== 'still' && t_ms < 20_000) live.tick((t_ms += 10));
+  return t_ms;
+}
+
+describe('a try', () => {
+  test('does not begin while nobody touches the rod', () => {
+    const { live } = ready('lift');
+    for (let t_ms = 0; t_ms < 2000; t_ms += 10) live.tick(t_ms);
+    expect(live.stage).toBe('waiting');
+    expect(live.trace.t_s).toHaveLength(1);
+  });
+
+  test('begins with the hand and ends when hand and bait have been still', () => {
+    const { hand, live } = ready('lift');
+    hand.pointAt(0, 24);
+    const ended_ms = run(live);
+    expect(live.stage).toBe('still');
+    expect(ended_ms).toBeGreaterThan(1200);
+    expect(ended_ms).toBeLessThan(6000);
+    const { bait_x_m } = live.trace;
+    expect(bait_x_m[0] - bait_x_m[bait_x_m.length - 1]).toBeGreaterThan(0.1);
+  });
+
+  test('may begin without the hand, to watch a bait that is left alone', () => {
+    const { live } = ready('lift');
+    live.begin();
+    run(live);
+    expect(live.stage).toBe('still');
+    expect(live.finish(1).result.travel_m).toBeCloseTo(0, 2);
+  });
+
+  test.each(['lift', 'sweep'] as const)(
+    'by %s comes out the same to the last bit when its stored input is run again',
+    (plane) => {
+      const { hand, live } = ready(plane);
+      hand.turn(0, 1);
+      hand.turn(700, 0);
+      run(live);
+      const { input, result } = live.finish(1.5);
+      const stored = JSON.parse(JSON.stringify(input));
+      expect(simulate({ ...smallWater(), move: stored, hold_s: 1.5 })).toEqual(result);
+      expect(result.travel_m).toBeGreaterThan(0.05);
+    }
+  );
+
+  test('knows how long the rod was held after it', () => {
+    const { hand, live } = ready('sweep');
+    hand.turn(0, 1);
+    hand.turn(400, 0);
+    run(live);
+    expect(holdOf(live.finish(2.5))).toBeCloseTo(2.5, 9);
+  });
+
+  test('stores the angle that was never used as one number', () => {
+    const { hand, live } = ready('lift');
+    hand.pointAt(0, 10);
+    run(live);
+    const { input } = live.finish(0);
+    expect(input.azimuth_deg).toBe(0);
+    expect(input.elevation_deg).toBeInstanceOf(Array);
+  });
+});

@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { simulate } from '../../src/lib/model';
+import { grain } from '../../src/lib/sandbox/draw/texture';
+import { blendPoses, newPose } from '../../src/lib/sandbox/pose';
+import { reachOf, stageOf, widen } from '../../src/lib/sandbox/stage';
+import { smallWater } from './waters';
+
+const base = {
+  setup: smallWater(),
+  plane: 'lift',
+  start: { elevation_deg: 0, azimuth_deg: 0 },
+  units: 'metric',
+  target: null,
+  ghosts: []
+} as const;
+
+describe('a stage', () => {
+  test('has the model’s own bottom, stones and all', () => {
+    const stones = [{ x_m: 13, width_m: 0.4, height_m: 0.12 }];
+    const stage = stageOf({ ...base, setup: smallWater({ bottom: { stones } }) });
+    expect(stage.heightAt(12)).toBe(-3.1);
+    expect(stage.heightAt(13)).toBeCloseTo(-2.98, 9);
+    expect(stage.bait).toEqual({ x_m: 14.2, z_m: -3.1 });
+  });
+
+  test('reaches to its target and to the tries before', () => {
+    const { trace } = simulate({
+      ...base.setup,
+      move: { kind: 'lift', from_deg: 0, to_deg: 60, duration_s: 0.5 },
+      hold_s: 2
+    });
+    const aimed = stageOf({ ...base, target: { travel_m: 0.9, band_m: 0.1 } });
+    expect(reachOf(aimed).most_travel_m).toBeCloseTo(1, 12);
+    const reach = reachOf(stageOf({ ...base, ghosts: [trace] }));
+    expect(reach.most_travel_m).toBeCloseTo(14.2 - Math.min(...trace.bait_x_m), 9);
+    expect(reach.most_height_m).toBeCloseTo(Math.max(...trace.bait_z_m) + 3.1, 9);
+    const again = { ...reach };
+    widen(again, aimed, trace, 0, trace.t_s.length);
+    expect(again).toEqual(reach);
+  });
+});
+
+test('between two ticks everything lies between, and contact is the earlier one’s', () => {
+  const [a, b, out] = [newPose(2), newPose(2), newPose(2)];
+  Object.assign(a, { t_s: 1, elevation_deg: 10, isTouching: false });
+  Object.assign(b, { t_s: 1.01, elevation_deg: 14 });
+  a.x.set([1, 5]);
+  b.x.set([3, 5.5]);
+  blendPoses(a, b, 0.25, out);
+  expect(out).toMatchObject({ t_s: 1.0025, elevation_deg: 11, isTouching: false });
+  expect([...out.x]).toEqual([1.5, 5.125]);
+});
+
+test('the grain of a texture lies still and is spread evenly', () => {
+  const grains = Array.from({ length: 4000 }, (_, i) => grain(i % 80, Math.floor(i / 80)));
+  expect(grain(3, -7)).toBe(grain(3, -7));
+  expect(Math.min(...grains)).toBeGreaterThanOrEqual(0);
+  expect(Math.max(...grains)).toBeLessThan(1);
+  const mean = grains.reduce((sum, g) => sum + g, 0) / grains.length;
+  // Standard error of the mean of 4000 even numbers is 0.0046; five of them.
+  expect(Math.abs(mean - 0.5)).toBeLessThan(0.023);
+});

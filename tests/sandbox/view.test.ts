@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { closeUp } from '../../src/lib/sandbox/close-up';
+import { fit, heightFor, metresX, metresZ, pixelX, pixelY } from '../../src/lib/sandbox/view';
+
+const EXTENT = { nearest_m: -3, farthest_m: 21, lowest_m: -5.5, highest_m: 3.1 };
+
+describe('a view', () => {
+  test.each([
+    [1100, 380],
+    [320, 300],
+    [500, 90]
+  ])('in %i × %i px holds all of its extent', (width, height) => {
+    const view = fit(EXTENT, width, height);
+    expect(pixelX(view, EXTENT.farthest_m)).toBeGreaterThanOrEqual(-1e-9);
+    expect(pixelX(view, EXTENT.nearest_m)).toBeCloseTo(width, 9);
+    expect(pixelY(view, EXTENT.highest_m)).toBeGreaterThanOrEqual(-1e-9);
+    expect(pixelY(view, EXTENT.lowest_m)).toBeCloseTo(height, 9);
+  });
+
+  test('has the boat on the right and the sky above', () => {
+    const view = fit(EXTENT, 640, 300);
+    expect(pixelX(view, 20)).toBeLessThan(pixelX(view, 0));
+    expect(pixelY(view, 1)).toBeLessThan(pixelY(view, -1));
+  });
+
+  test('finds the metres of its own pixels', () => {
+    const view = fit(EXTENT, 640, 300);
+    expect(metresX(view, pixelX(view, 7.3))).toBeCloseTo(7.3, 9);
+    expect(metresZ(view, pixelY(view, -2.2))).toBeCloseTo(-2.2, 9);
+  });
+
+  test('is as high as its extent asks for, within the share allowed', () => {
+    expect(heightFor(EXTENT, 480, 0.9)).toBe(Math.round((480 * 8.6) / 24));
+    expect(heightFor({ ...EXTENT, lowest_m: -40 }, 480, 0.6)).toBe(288);
+  });
+});
+
+describe('the close-up', () => {
+  const start = { x_m: 19.5, z_m: -4.2 };
+  const reaches = fc.record({
+    least_travel_m: fc.double({ min: -0.3, max: 0, noNaN: true }),
+    most_travel_m: fc.double({ min: 0, max: 15, noNaN: true }),
+    most_height_m: fc.double({ min: 0, max: 3, noNaN: true })
+  });
+
+  test('shows everywhere the bait has been', () => {
+    fc.assert(
+      fc.property(reaches, (reach) => {
+        const view = closeUp(reach, start, 700, 320);
+        expect(pixelX(view, start.x_m - reach.most_travel_m)).toBeLessThan(700);
+        expect(pixelX(view, start.x_m - reach.least_travel_m)).toBeGreaterThan(0);
+        expect(pixelY(view, start.z_m + reach.most_height_m)).toBeGreaterThan(0);
+      })
+    );
+  });
+
+  test('keeps the start in its place when it goes over to a smaller scale', () => {
+    const near = closeUp(
+      { least_travel_m: 0, most_travel_m: 0.4, most_height_m: 0.1 },
+      start,
+      700,
+      320
+    );
+    const far = closeUp(
+      { least_travel_m: 0, most_travel_m: 2.9, most_height_m: 0.1 },
+      start,
+      700,
+      320
+    );
+    expect(far.scale).toBeLessThan(near.scale);
+    expect(pixelX(far, start.x_m)).toBeCloseTo(pixelX(near, start.x_m), 9);
+    expect(pixelY(far, start.z_m)).toBeCloseTo(pixelY(near, start.z_m), 9);
+  });
+});
