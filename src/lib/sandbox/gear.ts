@@ -123,6 +123,9 @@ export interface Range {
   readonly step: number;
 }
 
+/** Friction of the bait on the bottom: mud to rough rock. */
+export const FRICTION: Range = { least: 0.1, most: 0.8, step: 0.05 };
+
 export const RANGES: Record<Units, Record<'depth_m' | 'cast_m' | 'slack_m', Range>> = {
   imperial: {
     depth_m: { least: 4 * FOOT_M, most: 50 * FOOT_M, step: FOOT_M },

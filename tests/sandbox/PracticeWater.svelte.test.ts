@@ -1,0 +1,140 @@
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { page, userEvent } from 'vitest/browser';
+import '../../src/app.css';
+import { simulate } from '../../src/lib/model';
+import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
+import type { Try } from '../../src/lib/sandbox/live-try';
+import { smallWater } from './waters';
+
+const setup = smallWater();
+const base = {
+  setup,
+  plane: 'lift',
+  start: { elevation_deg: 0, azimuth_deg: 0 },
+  hold_s: 1,
+  units: 'imperial'
+} as const;
+
+const rod = () => page.getByRole('slider', { name: 'Rod, raised and lowered' });
+/** A try ends by itself 1.2 s after the last movement. */
+const LONG = { timeout: 8000 };
+
+/** Share of the pixels of a picture's front sheet that have been drawn on. */
+function inked(name: string): number {
+  const canvas = page.getByRole('img', { name }).element().querySelectorAll('canvas')[1];
+  const { data } = (canvas.getContext('2d') as CanvasRenderingContext2D).getImageData(
+    0,
+    0,
+    canvas.width,
+    canvas.height
+  );
+  let drawn = 0;
+  for (let i = 3; i < data.length; i += 4) if (data[i] > 0) drawn++;
+  return drawn / (data.length / 4);
+}
+
+async function hold(key: string, ms: number): Promise<void> {
+  (rod().element() as HTMLElement).focus();
+  await userEvent.keyboard(`{${key}>}`);
+  await new Promise((resolve) => setTimeout(resolve, ms));
+  await userEvent.keyboard(`{/${key}}`);
+}
+
+beforeEach(async () => {
+  await page.viewport(1000, 900);
+});
+
+describe('practice water', () => {
+  test('names its pictures, its rod and its controls', async () => {
+    await render(PracticeWater, base);
+    await expect.element(page.getByRole('region', { name: 'Practice water' })).toBeVisible();
+    await expect.element(page.getByRole('img', { name: 'The whole line' })).toBeVisible();
+    await expect.element(page.getByRole('img', { name: 'Close-up of the bait' })).toBeVisible();
+    await expect.element(rod()).toHaveAttribute('aria-valuetext', '9.0 o’clock');
+    for (const name of ['Raise', 'Lower', 'Slower', 'Faster', 'Start']) {
+      const box = page.getByRole('button', { name, exact: true }).element().getBoundingClientRect();
+      expect(Math.min(box.width, box.height), name).toBeGreaterThanOrEqual(44);
+    }
+  });
+
+  test('by keys gives a try that comes out the same when its input is run again', async () => {
+    const ontry = vi.fn<(made: Try) => void>();
+    await render(PracticeWater, { ...base, ontry });
+    await hold('ArrowUp', 700);
+    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
+    const { input, result } = ontry.mock.calls[0][0];
+    expect(simulate({ ...setup, move: input, hold_s: 1 })).toEqual(result);
+    expect(result.travel_m).toBeGreaterThan(0.02);
+    await expect.element(page.getByRole('group', { name: 'Replay' })).toBeVisible();
+    await expect.element(page.getByRole('button', { name: 'Try again' })).toBeVisible();
+  });
+
+  test('starts and ends a try with the space bar', async () => {
+    const ontry = vi.fn<(made: Try) => void>();
+    await render(PracticeWater, { ...base, ontry });
+    (rod().element() as HTMLElement).focus();
+    await userEvent.keyboard(' ');
+    await expect.element(page.getByRole('button', { name: 'Done' })).toBeVisible();
+    await userEvent.keyboard(' ');
+    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce());
+    await userEvent.keyboard(' ');
+    await expect.element(page.getByRole('button', { name: 'Start' })).toBeVisible();
+  });
+
+  test('changes the speed of held keys by plus and minus', async () => {
+    await render(PracticeWater, base);
+    (rod().element() as HTMLElement).focus();
+    await expect.element(page.getByText('1 ft/s')).toBeVisible();
+    await userEvent.keyboard('+');
+    await expect.element(page.getByText('1.6 ft/s')).toBeVisible();
+    await userEvent.keyboard('--');
+    await expect.element(page.getByText('0.5 ft/s')).toBeVisible();
+  });
+
+  test('draws line and bait below the surface when seen, and neither when unseen', async () => {
+    const { rerender } = await render(PracticeWater, base);
+    await vi.waitFor(() => expect(inked('Close-up of the bait')).toBeGreaterThan(0.001));
+    const seen = inked('The whole line');
+    await rerender({ ...base, visibility: 'unseen' });
+    await expect.element(page.getByText('—')).toBeVisible();
+    await vi.waitFor(() => expect(inked('The whole line')).toBeLessThan(seen));
+  });
+
+  test('shows in the replay what was unseen in the try', async () => {
+    await render(PracticeWater, { ...base, visibility: 'unseen' });
+    await hold('ArrowUp', 500);
+    await expect.element(page.getByRole('group', { name: 'Replay' }), LONG).toBeVisible();
+    expect(page.getByText('—').elements()).toEqual([]);
+    await expect.element(page.getByText('on the bottom', { exact: true })).toBeVisible();
+  });
+
+  test.each([
+    [0, false],
+    [1, true],
+    [2, false]
+  ])('half seen hides every other try: round %i', async (round, isHidden) => {
+    await render(PracticeWater, { ...base, visibility: 'half_seen', round });
+    await expect.element(page.getByText('The bait')).toBeVisible();
+    expect(page.getByText('—').elements().length > 0).toBe(isHidden);
+  });
+
+  test('plays a demonstration and gives no try for it', async () => {
+    const ontry = vi.fn();
+    const demo = { kind: 'lift', from_deg: 0, to_deg: 30, duration_s: 0.4 } as const;
+    await render(PracticeWater, { ...base, demo, ontry });
+    await page.getByRole('button', { name: 'Show me' }).click();
+    await expect.element(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+    await expect.element(page.getByRole('button', { name: 'Replay' }), LONG).toBeVisible();
+    expect(ontry).not.toHaveBeenCalled();
+  });
+
+  test('says what cannot be laid out, and can be used when that is mended', async () => {
+    const start = { ...setup.start, slack_m: undefined, horizontal_tension_N: NaN };
+    const { rerender } = await render(PracticeWater, { ...base, setup: { ...setup, start } });
+    await expect.element(page.getByRole('alert')).toHaveTextContent('does not go together');
+    await rerender(base);
+    await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
+    await expect.element(rod()).toHaveAttribute('aria-valuetext', '9.0 o’clock');
+  });
+});
