@@ -26,9 +26,8 @@ export function addPieces(
   gamma: number
 ): void {
   const { px, pz, rx, rz, dxx, dxz, dzz, bxx, bxz, bzz, nx, nz, halfWet_m } = eq;
-  const stiffness = line.axialStiffness_N / pieceLength_m;
+  const { axialStiffness_N, weightInAir_N_m, weightInWater_N_m } = line;
   const half = 0.5 * pieceLength_m;
-  const buoyancy = line.weightInAir_N_m - line.weightInWater_N_m;
   for (let i = 0; i < eq.nodes - 1; i++) {
     const j = i + 1;
     const dx = px[j] - px[i];
@@ -39,13 +38,15 @@ export function addPieces(
     nx[i] = ux;
     nz[i] = uz;
     const wet = wetShare(pz[i], pz[j]);
+    const inWater = weightInWater_N_m[i];
+    const buoyancy = weightInAir_N_m[i] - inWater;
     if (wet > 0 && wet < 1) {
       const floating = (gamma * half * buoyancy) / surfaceSpan(pz[i], pz[j]);
       dzz[i] += floating;
       dzz[j] += floating;
     }
     halfWet_m[i] = half * wet;
-    const weight = half * (line.weightInWater_N_m + (1 - wet) * buoyancy);
+    const weight = half * (inWater + (1 - wet) * buoyancy);
     rz[i] -= weight;
     rz[j] -= weight;
     if (length <= pieceLength_m) {
@@ -54,6 +55,7 @@ export function addPieces(
       continue;
     }
     eq.isTaut[i] = 1;
+    const stiffness = axialStiffness_N[i] / pieceLength_m;
     const pull = stiffness * (length - pieceLength_m);
     rx[i] += pull * ux;
     rz[i] += pull * uz;
@@ -79,12 +81,13 @@ export function addPieces(
 /** Water across and along the line. */
 export function addLineDrag(eq: LineEquations, line: Line): void {
   const { pvx, pvz, rx, rz, dxx, dxz, dzz, nx, nz, halfWet_m } = eq;
-  const { table, perRootSpeed } = line.normalDrag;
+  const { normalDrag, tangentialDrag } = line;
   const last = eq.nodes - 1;
-  const lastCell = table.length - 2;
   for (let i = 1; i <= last; i++) {
     const wet_m = halfWet_m[i - 1] + halfWet_m[i];
     if (wet_m === 0) continue;
+    const { table, perRootSpeed } = normalDrag[i - 1];
+    const lastCell = table.length - 2;
     let tx = nx[i - 1];
     let tz = nz[i - 1];
     if (i < last) {
@@ -103,7 +106,7 @@ export function addLineDrag(eq: LineEquations, line: Line): void {
     const perSpeed = table[cell] + slope * (root - cell);
     const normal = wet_m * perSpeed * across;
     const normalSlope = wet_m * (perSpeed + 0.5 * slope * root);
-    const tangentialPerSpeed = wet_m * line.tangentialDrag * Math.abs(along);
+    const tangentialPerSpeed = wet_m * tangentialDrag[i - 1] * Math.abs(along);
     const tangential = tangentialPerSpeed * along;
     const tangentialSlope = 2 * tangentialPerSpeed;
     rx[i] += normal * tz - tangential * tx;

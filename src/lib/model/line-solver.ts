@@ -3,7 +3,7 @@ import { touchBottom, type Matrix2, type Touch } from './bait-contact';
 import type { Bottom, Contact } from './bottom';
 import { LineEquations } from './line-equations';
 import { addBait, addBed, addLineDrag, addPieces, addRodTip } from './line-forces';
-import type { Line } from './line';
+import { pullOf, type Line } from './line';
 import type { LineState } from './line-state';
 import type { Point } from './tip-path';
 
@@ -49,16 +49,28 @@ export class LineSolver {
     private readonly bait: Bait,
     private readonly bottom: Bottom,
     private readonly rod: RodBend,
-    readonly pieceLength_m: number
+    public pieceLength_m: number
   ) {
     const nodes = state.nodes;
     this.eq = new LineEquations(nodes);
     this.first = rod ? 0 : 1;
-    this.mass = new Float64Array(nodes).fill(line.massPerLength_kg_m * pieceLength_m);
-    this.mass[0] *= 0.5;
+    this.mass = new Float64Array(nodes);
     this.vxTilde = new Float64Array(nodes);
     this.vzTilde = new Float64Array(nodes);
-    this.mass[nodes - 1] = 0.5 * this.mass[nodes - 1] + bait.movingMass_kg;
+    this.weigh();
+  }
+
+  /** Half of each neighbouring piece's mass goes to a node, the bait's to the last. */
+  private weigh(): void {
+    const { mass, pieceLength_m } = this;
+    const { massPerLength_kg_m, segments } = this.line;
+    const half = 0.5 * pieceLength_m;
+    mass.fill(0);
+    for (let i = 0; i < segments; i++) {
+      mass[i] += half * massPerLength_kg_m[i];
+      mass[i + 1] += half * massPerLength_kg_m[i];
+    }
+    mass[segments] += this.bait.movingMass_kg;
   }
 
   /** Moves everything on by `step_s`; `tip` is where the stiff rod's tip is at the end of the step. */
@@ -104,11 +116,12 @@ export class LineSolver {
     const { pvx, pvz, isTaut } = this.eq;
     const { x, z, nodes } = this.state;
     const length = this.pieceLength_m;
-    const tolerance = (SLACK_TOLERANCE_N * length) / this.line.axialStiffness_N;
+    const { axialStiffness_N } = this.line;
     for (let i = 0; i < nodes - 1; i++) {
       const dx = x[i + 1] - x[i] + gamma * (pvx[i + 1] - pvx[i]);
       const dz = z[i + 1] - z[i] + gamma * (pvz[i + 1] - pvz[i]);
       const stretch = Math.sqrt(dx * dx + dz * dz) - length;
+      const tolerance = (SLACK_TOLERANCE_N * length) / axialStiffness_N[i];
       if (isTaut[i] === 1 ? stretch < -tolerance : stretch > tolerance) return true;
     }
     return false;
@@ -118,7 +131,7 @@ export class LineSolver {
   tensionNow(i: number): number {
     const { x, z } = this.state;
     const length = Math.hypot(x[i + 1] - x[i], z[i + 1] - z[i]);
-    return Math.max(0, this.line.axialStiffness_N * (length / this.pieceLength_m - 1));
+    return pullOf(this.line, i, length, this.pieceLength_m);
   }
 
   /**

@@ -1,7 +1,7 @@
 import type { Bottom } from './bottom';
 import { LineEquations } from './line-equations';
 import { addBed, addPieces } from './line-forces';
-import type { Line } from './line';
+import { meanWeights, type Line } from './line';
 
 /**
  * Lets a line between two held ends come to rest: floating on the surface, hanging, or lying on a
@@ -26,7 +26,7 @@ export function relax(
 ): number {
   const eq = new LineEquations(x.length);
   const last = x.length - 1;
-  const weight = line.weightInAir_N_m * pieceLength_m;
+  const weight = meanWeights(line).inAir_N_m * pieceLength_m;
   // Time unit: the syrup is such that a node sinks FURTHEST_M in one under its own weight in air.
   const syrup = weight / FURTHEST_M;
   const withoutBed = new Float64Array(x.length);

@@ -23,6 +23,18 @@ const profile = v.pipe(
   v.check((p) => isIncreasing(p.x_m), 'x_m must increase')
 );
 
+const lineEntries = {
+  material: v.optional(
+    v.picklist(Object.keys(LINE_MATERIALS) as LineMaterialName[]),
+    'fluorocarbon'
+  ),
+  diameter_m: number(2e-5, 5e-3),
+  density_kg_m3: v.optional(number(200, 9000)),
+  youngs_modulus_Pa: v.optional(number(1e7, 3e11)),
+  normal_drag: v.optional(v.union([v.literal('reynolds'), number(0, 20)])),
+  tangential_drag: v.optional(number(0, 1))
+};
+
 const start = v.pipe(
   v.strictObject({
     bait_x_m: v.pipe(
@@ -64,15 +76,11 @@ const setupEntries = {
     {}
   ),
   line: v.strictObject({
-    material: v.optional(
-      v.picklist(Object.keys(LINE_MATERIALS) as LineMaterialName[]),
-      'fluorocarbon'
-    ),
-    diameter_m: number(2e-5, 5e-3),
-    density_kg_m3: v.optional(number(200, 9000)),
-    youngs_modulus_Pa: v.optional(number(1e7, 3e11)),
-    normal_drag: v.optional(v.union([v.literal('reynolds'), number(0, 20)])),
-    tangential_drag: v.optional(number(0, 1))
+    ...lineEntries,
+    /** Tied to the bait's end of the line. */
+    leader: v.optional(v.strictObject({ ...lineEntries, length_m: number(0.1, 20) })),
+    /** Pull at which it parts, N; without it the line never breaks. */
+    breaking_load_N: v.optional(number(1, 1000))
   }),
   bait: v.strictObject({
     mass_kg: number(1e-4, 1),
@@ -140,8 +148,11 @@ export function parseSetup(input: unknown): Setup {
   return parse(setupSchema, input);
 }
 
+type LineInput = Omit<Setup['line'], 'leader' | 'breaking_load_N'>;
+export type LineProperties = Required<Omit<LineInput, 'material'>>;
+
 /** The line's own values: what is given wins over what the material's name stands for. */
-export function lineProperties(line: Setup['line']) {
+export function lineProperties(line: LineInput): LineProperties {
   const named = LINE_MATERIALS[line.material];
   return {
     diameter_m: line.diameter_m,

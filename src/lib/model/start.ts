@@ -1,7 +1,7 @@
 import { baitOf, type Bait } from './bait';
 import { bottomOf, type Bottom, type Contact } from './bottom';
 import { restingLine, type LineLength } from './equilibrium';
-import { lineOf, type Line } from './line';
+import { lineOf, pullOf, type Line } from './line';
 import { LineSolver, type RodBend } from './line-solver';
 import { LineState } from './line-state';
 import { relax } from './relax';
@@ -37,10 +37,10 @@ export interface Start {
 /** Lays the line from `tip` to the bait as the setup says. Throws ScenarioError. */
 export function startOf(setup: Setup, tip: Point): Start {
   const water = waterAt(setup.water.temperature_C);
-  const line = lineOf(setup, water);
   const bait = baitOf(setup, water);
   const bottom = bottomOf(setup, bait.radius_m);
   const place = restOnBottom(bottom, setup.start.bait_x_m);
+  const line = lineOf(setup, water, chordOf(tip, place) + (setup.start.slack_m ?? 0));
   const rod = rodBendOf(setup);
   const { x_m, z_m, pieceLength_m } =
     setup.start.line === 'straight'
@@ -85,7 +85,7 @@ interface Laid {
 }
 
 function straight(setup: Setup, line: Line, tip: Point, bait: Point): Laid {
-  const stretch = 1 + (setup.start.pretension_N ?? 0) / line.axialStiffness_N;
+  const stretch = 1 + (setup.start.pretension_N ?? 0) / line.axialStiffness_N[0];
   return straightBetween(line, tip, bait, chordOf(tip, bait) / stretch);
 }
 
@@ -123,7 +123,7 @@ function bentRodEquilibrium(
     const dx = laid.x_m[1] - laid.x_m[0];
     const dz = laid.z_m[1] - laid.z_m[0];
     const now = Math.hypot(dx, dz);
-    const pull = Math.max(0, line.axialStiffness_N * (now / laid.pieceLength_m - 1));
+    const pull = pullOf(line, 0, now, laid.pieceLength_m);
     const give = pull / rod.stiffness_N_m / now;
     const bent = { x: tip.x + give * dx, z: tip.z + give * dz };
     laid = equilibrium(setup, line, bottom, bent, bait, length);
