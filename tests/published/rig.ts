@@ -58,6 +58,9 @@ export function planeUnderBait(through: Point, friction: number, slope_deg = 0):
   return {
     isFlat: slope_deg === 0,
     friction,
+    breakout_N: 0,
+    plough_N: 0,
+    stones: 0,
     highest_m: -Infinity,
     heightAt: () => -Infinity,
     bedAt: () => -Infinity,

@@ -78,8 +78,11 @@ export function addPieces(
   }
 }
 
-/** Water across and along the line. */
-export function addLineDrag(eq: LineEquations, line: Line): void {
+/**
+ * Water across and along the line. Line that comes in over the tip runs towards it along itself,
+ * faster than its nodes do: by the reel's speed at the tip, not at all at the bait.
+ */
+export function addLineDrag(eq: LineEquations, line: Line, reel_m_s: number): void {
   const { pvx, pvz, rx, rz, dxx, dxz, dzz, nx, nz, halfWet_m } = eq;
   const { normalDrag, tangentialDrag } = line;
   const last = eq.nodes - 1;
@@ -97,7 +100,7 @@ export function addLineDrag(eq: LineEquations, line: Line): void {
       tx *= norm;
       tz *= norm;
     }
-    const along = pvx[i] * tx + pvz[i] * tz;
+    const along = pvx[i] * tx + pvz[i] * tz - reel_m_s * (1 - i / last);
     const across = pvz[i] * tx - pvx[i] * tz;
     // Cells are equal steps of the square root of speed: C(v) and v·dC/dv = slope · root / 2.
     const root = Math.sqrt(Math.abs(across)) * perRootSpeed;
@@ -114,6 +117,31 @@ export function addLineDrag(eq: LineEquations, line: Line): void {
     dxx[i] += normalSlope * tz * tz + tangentialSlope * tx * tx;
     dxz[i] += (tangentialSlope - normalSlope) * tx * tz;
     dzz[i] += normalSlope * tx * tx + tangentialSlope * tz * tz;
+  }
+}
+
+/** Density of air at 15 °C, kg/m³ (ISO 2533), and drag of a cylinder across it (Re 100–1000). */
+const AIR_KG_M3 = 1.225;
+const CYLINDER_IN_AIR = 1.15;
+
+/** Wind across the dry part of the line: positive wind blows along x. */
+export function addWind(
+  eq: LineEquations,
+  line: Line,
+  pieceLength_m: number,
+  wind_m_s: number
+): void {
+  const { rx, rz, nx, nz, halfWet_m } = eq;
+  for (let i = 0; i < eq.nodes - 1; i++) {
+    const dry_m = pieceLength_m - 2 * halfWet_m[i];
+    if (dry_m <= 0) continue;
+    const across = -wind_m_s * nz[i];
+    const half =
+      0.25 * AIR_KG_M3 * CYLINDER_IN_AIR * line.diameter_m[i] * dry_m * Math.abs(across) * across;
+    rx[i] -= half * nz[i];
+    rz[i] += half * nx[i];
+    rx[i + 1] -= half * nz[i];
+    rz[i + 1] += half * nx[i];
   }
 }
 
@@ -156,10 +184,18 @@ export function addRodTip(
   dzz[0] += gamma * rod.stiffness_N_m + rod.damping_N_s_m;
 }
 
-/** Weight and water on the bait. */
-export function addBait(eq: LineEquations, bait: Bait): void {
+/** Weight and water on the bait, and what else draws on it. */
+export function addBait(
+  eq: LineEquations,
+  bait: Bait,
+  load: { x: number; z: number; stiffness_N_m: number },
+  gamma: number
+): void {
   const { pz, pvx, pvz, rx, rz, dxx, dxz, dzz } = eq;
   const n = eq.nodes - 1;
+  rx[n] += load.x - gamma * load.stiffness_N_m * pvx[n];
+  rz[n] += load.z;
+  dxx[n] += gamma * load.stiffness_N_m;
   if (pz[n] >= 0) {
     rz[n] -= bait.weightInAir_N;
     return;

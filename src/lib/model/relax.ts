@@ -1,6 +1,6 @@
 import type { Bottom } from './bottom';
 import { LineEquations } from './line-equations';
-import { addBed, addPieces } from './line-forces';
+import { addBed, addPieces, addWind } from './line-forces';
 import { meanWeights, type Line } from './line';
 
 /**
@@ -22,7 +22,8 @@ export function relax(
   z: Float64Array,
   line: Line,
   bottom: Bottom,
-  pieceLength_m: number
+  pieceLength_m: number,
+  wind_m_s = 0
 ): number {
   const eq = new LineEquations(x.length);
   const last = x.length - 1;
@@ -35,6 +36,7 @@ export function relax(
   for (let round = 0; round < MAX_ROUNDS; round++) {
     lineariseAt(eq, x, z, syrup);
     addPieces(eq, line, pieceLength_m, gamma);
+    if (wind_m_s !== 0) addWind(eq, line, pieceLength_m, wind_m_s);
     restOnBed(eq, bottom, pieceLength_m, gamma, withoutBed);
     const pull = largest(eq, last);
     if (pull < REST_SHARE * weight) return pull;
