@@ -36,8 +36,8 @@ function hangingBait(segments: number, step_s: number): { x: number; z: number; 
   const piece = length / segments;
   const { state } = rig;
   for (let i = 1; i <= segments; i++) {
-    const below = (segments - i + 0.5) * piece * line.weightInWater_N_m + 0.18;
-    state.z[i] = state.z[i - 1] - piece * (1 + below / line.axialStiffness_N);
+    const below = (segments - i + 0.5) * piece * line.weightInWater_N_m[0] + 0.18;
+    state.z[i] = state.z[i - 1] - piece * (1 + below / line.axialStiffness_N[0]);
   }
   state.zBefore.set(state.z);
   const end_s = 1.6;
@@ -83,12 +83,12 @@ describe('the stepping scheme', () => {
       let sum = 0;
       for (let i = 0; i <= n; i++) {
         const isEnd = i === 0 || i === n;
-        const mass = line.massPerLength_kg_m * piece * (isEnd ? 0.5 : 1) + (i === n ? 0.02 : 0);
-        const weight = line.weightInWater_N_m * piece * (isEnd ? 0.5 : 1) + (i === n ? 0.18 : 0);
+        const mass = line.massPerLength_kg_m[0] * piece * (isEnd ? 0.5 : 1) + (i === n ? 0.02 : 0);
+        const weight = line.weightInWater_N_m[0] * piece * (isEnd ? 0.5 : 1) + (i === n ? 0.18 : 0);
         sum += 0.5 * mass * (state.vx[i] ** 2 + state.vz[i] ** 2) + weight * state.z[i];
         if (i < n) {
           const pull = solver.tensionNow(i);
-          sum += (0.5 * pull * pull * piece) / line.axialStiffness_N;
+          sum += (0.5 * pull * pull * piece) / line.axialStiffness_N[0];
         }
       }
       return sum;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { restingLine } from '../../src/lib/model/equilibrium';
-import type { Line } from '../../src/lib/model/line';
+import { pullOf, type Line } from '../../src/lib/model/line';
 import { relax } from '../../src/lib/model/relax';
 import { lineWith, NO_BOTTOM } from './rig';
 
@@ -11,11 +11,12 @@ function heavyLine(weight_N_m: number, EA_N: number, segments: number): Line {
     density_kg_m3: 1000,
     youngs_modulus_Pa: 1e9
   });
+  const everywhere = (value: number) => new Float64Array(segments).fill(value);
   return {
     ...line,
-    axialStiffness_N: EA_N,
-    weightInAir_N_m: weight_N_m,
-    weightInWater_N_m: weight_N_m
+    axialStiffness_N: everywhere(EA_N),
+    weightInAir_N_m: everywhere(weight_N_m),
+    weightInWater_N_m: everywhere(weight_N_m)
   };
 }
 
@@ -40,10 +41,12 @@ describe('the line at rest', () => {
       });
       const resting = restingLine(line, tip, bait, { unstretched_m: 1.002 * chord })!;
       const pull = (i: number) =>
-        line.axialStiffness_N *
-        (Math.hypot(resting.x_m[i + 1] - resting.x_m[i], resting.z_m[i + 1] - resting.z_m[i]) /
-          resting.pieceLength_m -
-          1);
+        pullOf(
+          line,
+          i,
+          Math.hypot(resting.x_m[i + 1] - resting.x_m[i], resting.z_m[i + 1] - resting.z_m[i]),
+          resting.pieceLength_m
+        );
       // Ends of the line proper: half a piece beyond the middle of the first and last piece.
       const sag = Math.max(
         ...Array.from(resting.x_m, (x, i) => 1.2 - (5.2 / 24) * x - resting.z_m[i])
@@ -105,7 +108,7 @@ describe('the line at rest', () => {
     const x = Float64Array.from({ length: n + 1 }, (_, i) => (19.9 * i) / n);
     const z = new Float64Array(n + 1).fill(-0.1);
     const left = relax(x, z, line, NO_BOTTOM, 20 / n);
-    const pull = line.axialStiffness_N * (Math.hypot(x[1] - x[0], z[1] - z[0]) / (20 / n) - 1);
+    const pull = pullOf(line, 0, Math.hypot(x[1] - x[0], z[1] - z[0]), 20 / n);
     expect(left).toBeLessThan(1e-9);
     expect(Math.abs(pull - 0.0375)).toBeLessThan(1e-5);
     expect(Math.abs(-0.1 - Math.min(...z) - 0.8803)).toBeLessThan(1e-4);

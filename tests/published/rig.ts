@@ -1,7 +1,6 @@
 import type { Bait } from '../../src/lib/model/bait';
 import { GROUND, type Bottom } from '../../src/lib/model/bottom';
-import { tabulateNormalDrag } from '../../src/lib/model/drag';
-import type { Line } from '../../src/lib/model/line';
+import { lineOfPieces, material, type Line } from '../../src/lib/model/line';
 import { LineSolver } from '../../src/lib/model/line-solver';
 import { LineState } from '../../src/lib/model/line-state';
 import { GRAVITY_M_S2, type Point } from '../../src/lib/model';
@@ -21,23 +20,8 @@ export interface LineOptions {
 }
 
 export function lineWith(options: LineOptions): Line {
-  const area = (Math.PI / 4) * options.diameter_m ** 2;
-  return {
-    segments: options.segments,
-    diameter_m: options.diameter_m,
-    axialStiffness_N: options.youngs_modulus_Pa * area,
-    massPerLength_kg_m: options.density_kg_m3 * area,
-    weightInAir_N_m: options.density_kg_m3 * area * GRAVITY_M_S2,
-    weightInWater_N_m: (options.density_kg_m3 - WATER_15C.density_kg_m3) * area * GRAVITY_M_S2,
-    normalDrag: tabulateNormalDrag(
-      options.normal_drag ?? 0,
-      options.diameter_m,
-      WATER_15C.density_kg_m3,
-      WATER_15C.viscosity_Pa_s
-    ),
-    tangentialDrag:
-      0.5 * WATER_15C.density_kg_m3 * Math.PI * options.diameter_m * (options.tangential_drag ?? 0)
-  };
+  const piece = material({ normal_drag: 0, tangential_drag: 0, ...options }, WATER_15C);
+  return lineOfPieces(options.segments, () => piece);
 }
 
 /** A line that is as good as absent: for bodies that fall or slide by themselves. */
@@ -74,6 +58,9 @@ export function planeUnderBait(through: Point, friction: number, slope_deg = 0):
   return {
     isFlat: slope_deg === 0,
     friction,
+    breakout_N: 0,
+    plough_N: 0,
+    stones: 0,
     highest_m: -Infinity,
     heightAt: () => -Infinity,
     bedAt: () => -Infinity,

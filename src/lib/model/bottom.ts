@@ -1,7 +1,8 @@
 import Body from 'matter-js/src/body/Body.js';
 import Query, { type CollisionBody, type Vector } from 'matter-js/src/collision/Query.js';
 import Vertices from 'matter-js/src/geometry/Vertices.js';
-import type { Setup, Stone } from './scenario';
+import { groundOf, stonesOf, type Stone } from './ground';
+import type { Setup } from './scenario';
 
 /** A place where the bait touches, or is about to: unit normal out of the bottom and the gap left. */
 export interface Contact {
@@ -18,6 +19,10 @@ export const GROUND = -1;
 export interface Bottom {
   readonly isFlat: boolean;
   readonly friction: number;
+  /** Hold on a bait that has rested, and resistance to one that is drawn, N (see ground.ts). */
+  readonly breakout_N: number;
+  readonly plough_N: number;
+  readonly stones: number;
   /** No part of the bottom is higher, m. */
   readonly highest_m: number;
   /** Height of the upper surface, stones included, at `x_m`. */
@@ -62,20 +67,29 @@ const STONE_OUTLINE: readonly (readonly [number, number])[] = [
 ];
 
 /** The bottom of a scenario; `baitRadius_m` is the radius of the sphere that the bait fills. */
-export function bottomOf(setup: Pick<Setup, 'water' | 'bottom'>, baitRadius_m: number): Bottom {
-  const { friction, stones, profile } = setup.bottom;
+export function bottomOf(
+  setup: Pick<Setup, 'water' | 'bottom' | 'start'>,
+  baitRadius_m: number
+): Bottom {
+  const { friction, profile } = setup.bottom;
+  const { breakout_N, plough_N } = groundOf(setup.bottom);
+  const grip = { friction, breakout_N, plough_N };
+  const stones = stonesOf(setup);
   const level = -setup.water.depth_m;
   const sloped = profile !== undefined && profile.x_m.length > 0;
-  if (!sloped && stones.length === 0) return flatBottom(level, friction);
+  if (!sloped && stones.length === 0) return flatBottom(level, grip);
   const ground = sloped ? extended(profile) : { x_m: [-FAR_M, FAR_M], z_m: [level, level] };
-  return new ShapedBottom(ground, stones, friction, baitRadius_m);
+  return new ShapedBottom(ground, stones, grip, baitRadius_m);
 }
 
-function flatBottom(level_m: number, friction: number): Bottom {
+type Grip = Pick<Bottom, 'friction' | 'breakout_N' | 'plough_N'>;
+
+function flatBottom(level_m: number, grip: Grip): Bottom {
   const contact: Contact = { nx: 0, nz: 1, gap_m: 0, stone: GROUND };
   return {
     isFlat: true,
-    friction,
+    ...grip,
+    stones: 0,
     highest_m: level_m,
     heightAt: () => level_m,
     bedAt: () => level_m,
@@ -94,6 +108,10 @@ interface Ground {
 
 class ShapedBottom implements Bottom {
   readonly isFlat = false;
+  readonly friction: number;
+  readonly breakout_N: number;
+  readonly plough_N: number;
+  readonly stones: number;
   readonly highest_m: number;
   private readonly bait: CollisionBody;
   private readonly bodies: CollisionBody[];
@@ -104,9 +122,13 @@ class ShapedBottom implements Bottom {
   constructor(
     private readonly ground: Ground,
     stones: readonly Stone[],
-    readonly friction: number,
+    { friction, breakout_N, plough_N }: Grip,
     private readonly radius_m: number
   ) {
+    this.friction = friction;
+    this.breakout_N = breakout_N;
+    this.plough_N = plough_N;
+    this.stones = stones.length;
     this.outlines = stones.map((stone) => outlineOf(stone, interpolate(ground, stone.x_m)));
     this.highest_m = Math.max(...ground.z_m, ...this.outlines.flat().map(({ z }) => z));
     this.bait = Body.create({

@@ -1,4 +1,4 @@
-import { wetShare, type Line } from './line';
+import { meanWeights, wetShare, type Line } from './line';
 import type { Point } from './tip-path';
 
 /**
@@ -42,7 +42,8 @@ export function restingLine(
   // One unknown is positive, so its logarithm is solved for; the other is the line's slope at the bait.
   const unknowns: Unknowns = {
     log: Math.log('unstretched_m' in length ? guess.horizontal_N : guess.piece_m),
-    slope: (tip.z - bait.z) / span - (0.5 * line.weightInWater_N_m * chord) / guess.horizontal_N
+    slope:
+      (tip.z - bait.z) / span - (0.5 * meanWeights(line).inWater_N_m * chord) / guess.horizontal_N
   };
   const pull = (u: Unknowns) =>
     'unstretched_m' in length ? Math.exp(u.log) : length.horizontal_tension_N;
@@ -64,8 +65,9 @@ function firstGuess(line: Line, chord: number, span: number, length: LineLength)
   if ('horizontal_tension_N' in length) {
     return { horizontal_N: length.horizontal_tension_N, piece_m: chord / line.segments };
   }
-  const weight = Math.abs(line.weightInWater_N_m) + 0.1 * line.weightInAir_N_m;
-  const stretch = (0.01 * weight * chord * chord) / line.axialStiffness_N;
+  const { inWater_N_m, inAir_N_m } = meanWeights(line);
+  const weight = Math.abs(inWater_N_m) + 0.1 * inAir_N_m;
+  const stretch = (0.01 * weight * chord * chord) / line.axialStiffness_N[0];
   const excess = Math.max((length.unstretched_m - chord + stretch) / chord, 1e-7);
   return {
     horizontal_N: (weight * span * span) / chord / Math.sqrt(24 * excess),
@@ -81,8 +83,8 @@ interface Unknowns {
 /** Each round shrinks the error by the ratio of a piece's weight to its pull, a few per cent. */
 const SURFACE_ROUNDS = 12;
 
-function weightOf(line: Line, length_m: number, wet: number): number {
-  return length_m * (wet * line.weightInWater_N_m + (1 - wet) * line.weightInAir_N_m);
+function weightOf(line: Line, i: number, length_m: number, wet: number): number {
+  return length_m * (wet * line.weightInWater_N_m[i] + (1 - wet) * line.weightInAir_N_m[i]);
 }
 
 interface Miss {
@@ -122,7 +124,7 @@ class Walk {
 
   private lay(i: number, horizontal_N: number, vertical_N: number, pieceLength_m: number): void {
     const tension = Math.hypot(horizontal_N, vertical_N);
-    const stretch = pieceLength_m * (1 / tension + 1 / this.line.axialStiffness_N);
+    const stretch = pieceLength_m * (1 / tension + 1 / this.line.axialStiffness_N[i]);
     this.x[i] = this.x[i + 1] + horizontal_N * stretch;
     this.z[i] = this.z[i + 1] + vertical_N * stretch;
   }
@@ -133,16 +135,18 @@ class Walk {
    */
   private nodeWeight(i: number, horizontal_N: number, up_N: number, pieceLength_m: number): number {
     const { line, z } = this;
+    const half = 0.5 * pieceLength_m;
     const below = wetShare(z[i], z[i + 1]);
+    const lower = weightOf(line, i, half, below);
     let above = below;
     for (let round = 0; round < SURFACE_ROUNDS; round++) {
-      const weight = weightOf(line, pieceLength_m, 0.5 * (below + above));
+      const weight = lower + weightOf(line, i - 1, half, above);
       this.lay(i - 1, horizontal_N, up_N + weight, pieceLength_m);
       const share = wetShare(z[i - 1], z[i]);
       if (share === above) break;
       above = share;
     }
-    return weightOf(line, pieceLength_m, 0.5 * (below + above));
+    return lower + weightOf(line, i - 1, half, above);
   }
 }
 

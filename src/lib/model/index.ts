@@ -3,7 +3,7 @@ export * from './units';
 export { simulate, simulateScenario } from './simulate';
 export { LiveRun, type RodAngles } from './live-run';
 export { Run, TICK_S, MODEL_VERSION, type Result } from './run';
-export type { Hop, Summary, Trace } from './record';
+export type { Hop, RunEvent, Summary, Trace } from './record';
 export {
   parseScenario,
   parseSetup,
@@ -13,11 +13,23 @@ export {
   type Scenario,
   type ScenarioInput,
   type Setup,
-  type SetupInput,
-  type Stone
+  type SetupInput
 } from './scenario';
 export { ROD_RATE_HZ, type Move, type RodInput, type SequenceStep } from './move';
 export { LINE_MATERIALS, type LineMaterialName } from './materials';
 export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
 export { waterAt, waterDensity, waterViscosity } from './water';
 export { cylinderDragCoefficient, fallSpeed } from './drag';
+export {
+  GROUNDS,
+  GROUND_KINDS,
+  groundOf,
+  stemsOf,
+  stonesOf,
+  type Ground,
+  type GroundKind,
+  type Stem,
+  type Stone
+} from './ground';
+export { BITE_S, type Bite } from './bite';
+export { randomFrom } from './random';

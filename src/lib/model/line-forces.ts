@@ -26,9 +26,8 @@ export function addPieces(
   gamma: number
 ): void {
   const { px, pz, rx, rz, dxx, dxz, dzz, bxx, bxz, bzz, nx, nz, halfWet_m } = eq;
-  const stiffness = line.axialStiffness_N / pieceLength_m;
+  const { axialStiffness_N, weightInAir_N_m, weightInWater_N_m } = line;
   const half = 0.5 * pieceLength_m;
-  const buoyancy = line.weightInAir_N_m - line.weightInWater_N_m;
   for (let i = 0; i < eq.nodes - 1; i++) {
     const j = i + 1;
     const dx = px[j] - px[i];
@@ -39,13 +38,15 @@ export function addPieces(
     nx[i] = ux;
     nz[i] = uz;
     const wet = wetShare(pz[i], pz[j]);
+    const inWater = weightInWater_N_m[i];
+    const buoyancy = weightInAir_N_m[i] - inWater;
     if (wet > 0 && wet < 1) {
       const floating = (gamma * half * buoyancy) / surfaceSpan(pz[i], pz[j]);
       dzz[i] += floating;
       dzz[j] += floating;
     }
     halfWet_m[i] = half * wet;
-    const weight = half * (line.weightInWater_N_m + (1 - wet) * buoyancy);
+    const weight = half * (inWater + (1 - wet) * buoyancy);
     rz[i] -= weight;
     rz[j] -= weight;
     if (length <= pieceLength_m) {
@@ -54,6 +55,7 @@ export function addPieces(
       continue;
     }
     eq.isTaut[i] = 1;
+    const stiffness = axialStiffness_N[i] / pieceLength_m;
     const pull = stiffness * (length - pieceLength_m);
     rx[i] += pull * ux;
     rz[i] += pull * uz;
@@ -76,15 +78,19 @@ export function addPieces(
   }
 }
 
-/** Water across and along the line. */
-export function addLineDrag(eq: LineEquations, line: Line): void {
+/**
+ * Water across and along the line. Line that comes in over the tip runs towards it along itself,
+ * faster than its nodes do: by the reel's speed at the tip, not at all at the bait.
+ */
+export function addLineDrag(eq: LineEquations, line: Line, reel_m_s: number): void {
   const { pvx, pvz, rx, rz, dxx, dxz, dzz, nx, nz, halfWet_m } = eq;
-  const { table, perRootSpeed } = line.normalDrag;
+  const { normalDrag, tangentialDrag } = line;
   const last = eq.nodes - 1;
-  const lastCell = table.length - 2;
   for (let i = 1; i <= last; i++) {
     const wet_m = halfWet_m[i - 1] + halfWet_m[i];
     if (wet_m === 0) continue;
+    const { table, perRootSpeed } = normalDrag[i - 1];
+    const lastCell = table.length - 2;
     let tx = nx[i - 1];
     let tz = nz[i - 1];
     if (i < last) {
@@ -94,7 +100,7 @@ export function addLineDrag(eq: LineEquations, line: Line): void {
       tx *= norm;
       tz *= norm;
     }
-    const along = pvx[i] * tx + pvz[i] * tz;
+    const along = pvx[i] * tx + pvz[i] * tz - reel_m_s * (1 - i / last);
     const across = pvz[i] * tx - pvx[i] * tz;
     // Cells are equal steps of the square root of speed: C(v) and v·dC/dv = slope · root / 2.
     const root = Math.sqrt(Math.abs(across)) * perRootSpeed;
@@ -103,7 +109,7 @@ export function addLineDrag(eq: LineEquations, line: Line): void {
     const perSpeed = table[cell] + slope * (root - cell);
     const normal = wet_m * perSpeed * across;
     const normalSlope = wet_m * (perSpeed + 0.5 * slope * root);
-    const tangentialPerSpeed = wet_m * line.tangentialDrag * Math.abs(along);
+    const tangentialPerSpeed = wet_m * tangentialDrag[i - 1] * Math.abs(along);
     const tangential = tangentialPerSpeed * along;
     const tangentialSlope = 2 * tangentialPerSpeed;
     rx[i] += normal * tz - tangential * tx;
@@ -111,6 +117,31 @@ export function addLineDrag(eq: LineEquations, line: Line): void {
     dxx[i] += normalSlope * tz * tz + tangentialSlope * tx * tx;
     dxz[i] += (tangentialSlope - normalSlope) * tx * tz;
     dzz[i] += normalSlope * tx * tx + tangentialSlope * tz * tz;
+  }
+}
+
+/** Density of air at 15 °C, kg/m³ (ISO 2533), and drag of a cylinder across it (Re 100–1000). */
+const AIR_KG_M3 = 1.225;
+const CYLINDER_IN_AIR = 1.15;
+
+/** Wind across the dry part of the line: positive wind blows along x. */
+export function addWind(
+  eq: LineEquations,
+  line: Line,
+  pieceLength_m: number,
+  wind_m_s: number
+): void {
+  const { rx, rz, nx, nz, halfWet_m } = eq;
+  for (let i = 0; i < eq.nodes - 1; i++) {
+    const dry_m = pieceLength_m - 2 * halfWet_m[i];
+    if (dry_m <= 0) continue;
+    const across = -wind_m_s * nz[i];
+    const half =
+      0.25 * AIR_KG_M3 * CYLINDER_IN_AIR * line.diameter_m[i] * dry_m * Math.abs(across) * across;
+    rx[i] -= half * nz[i];
+    rz[i] += half * nx[i];
+    rx[i + 1] -= half * nz[i];
+    rz[i + 1] += half * nx[i];
   }
 }
 
@@ -153,10 +184,18 @@ export function addRodTip(
   dzz[0] += gamma * rod.stiffness_N_m + rod.damping_N_s_m;
 }
 
-/** Weight and water on the bait. */
-export function addBait(eq: LineEquations, bait: Bait): void {
+/** Weight and water on the bait, and what else draws on it. */
+export function addBait(
+  eq: LineEquations,
+  bait: Bait,
+  load: { x: number; z: number; stiffness_N_m: number },
+  gamma: number
+): void {
   const { pz, pvx, pvz, rx, rz, dxx, dxz, dzz } = eq;
   const n = eq.nodes - 1;
+  rx[n] += load.x - gamma * load.stiffness_N_m * pvx[n];
+  rz[n] += load.z;
+  dxx[n] += gamma * load.stiffness_N_m;
   if (pz[n] >= 0) {
     rz[n] -= bait.weightInAir_N;
     return;

@@ -1,9 +1,10 @@
 import type { Bait } from './bait';
-import { touchBottom, type Matrix2, type Touch } from './bait-contact';
+import { settleBait } from './bait-history';
+import { pin, touchBottom, type Matrix2, type Touch } from './bait-contact';
 import type { Bottom, Contact } from './bottom';
 import { LineEquations } from './line-equations';
-import { addBait, addBed, addLineDrag, addPieces, addRodTip } from './line-forces';
-import type { Line } from './line';
+import { addBait, addBed, addLineDrag, addPieces, addRodTip, addWind } from './line-forces';
+import { pullOf, type Line } from './line';
 import type { LineState } from './line-state';
 import type { Point } from './tip-path';
 
@@ -26,6 +27,8 @@ export type RodBend = { stiffness_N_m: number; damping_N_s_m: number } | null;
  */
 /** Pieces whose pull was taken for slack, or slack for pull, by more than this are solved again, N. */
 const SLACK_TOLERANCE_N = 0.1;
+/** Time in which a soft bottom has closed over a resting bait to 63 %, s (common practice, no source). */
+const SINKING_IN_S = 2;
 /** Rounds of Newton's method a step may take; a step that needs more is too long. */
 const MOST_ROUNDS = 8;
 
@@ -42,6 +45,13 @@ export class LineSolver {
   private readonly contacts: Contact[] = [];
   private readonly block: Matrix2 = { xx: 0, xz: 0, zz: 0 };
   private readonly tipSpeed: Point = { x: 0, z: 0 };
+  private readonly grip: { friction: number; hold_N: number; plough_N: number };
+  /** Force on the bait from fish and stems, N, and how it falls off along x, N/m. */
+  readonly load = { x: 0, z: 0, stiffness_N_m: 0 };
+  /** Held by something that no pull moves (a hook in a crack). */
+  isPinned = false;
+  /** Speed at which line comes in over the tip, m/s. */
+  private reel_m_s = 0;
 
   constructor(
     readonly state: LineState,
@@ -49,21 +59,58 @@ export class LineSolver {
     private readonly bait: Bait,
     private readonly bottom: Bottom,
     private readonly rod: RodBend,
-    readonly pieceLength_m: number
+    public pieceLength_m: number,
+    private readonly wind_m_s = 0
   ) {
     const nodes = state.nodes;
     this.eq = new LineEquations(nodes);
     this.first = rod ? 0 : 1;
-    this.mass = new Float64Array(nodes).fill(line.massPerLength_kg_m * pieceLength_m);
-    this.mass[0] *= 0.5;
+    this.grip = { friction: bottom.friction, hold_N: 0, plough_N: bottom.plough_N };
+    this.mass = new Float64Array(nodes);
     this.vxTilde = new Float64Array(nodes);
     this.vzTilde = new Float64Array(nodes);
-    this.mass[nodes - 1] = 0.5 * this.mass[nodes - 1] + bait.movingMass_kg;
+    this.weigh();
+  }
+
+  /** Unstretched length of the whole line for the coming steps, m, and how fast it is getting less. */
+  setLength(length_m: number, reel_m_s: number): void {
+    const piece = length_m / this.line.segments;
+    this.reel_m_s = reel_m_s;
+    if (piece === this.pieceLength_m) return;
+    this.pieceLength_m = piece;
+    this.weigh();
+  }
+
+  /** Length of the line as it lies, each piece at its own or drawn straight, m. */
+  drawnLength(): number {
+    const { x, z, nodes } = this.state;
+    let sum = 0;
+    for (let i = 0; i < nodes - 1; i++) sum += Math.hypot(x[i + 1] - x[i], z[i + 1] - z[i]);
+    return sum;
+  }
+
+  /** The knot at the bait parts. */
+  breakOff(): void {
+    this.line.axialStiffness_N[this.line.segments - 1] = 0;
+    this.isPinned = false;
+  }
+
+  /** Half of each neighbouring piece's mass goes to a node, the bait's to the last. */
+  private weigh(): void {
+    const { mass, pieceLength_m } = this;
+    const { massPerLength_kg_m, segments } = this.line;
+    const half = 0.5 * pieceLength_m;
+    mass.fill(0);
+    for (let i = 0; i < segments; i++) {
+      mass[i] += half * massPerLength_kg_m[i];
+      mass[i + 1] += half * massPerLength_kg_m[i];
+    }
+    mass[segments] += this.bait.movingMass_kg;
   }
 
   /** Moves everything on by `step_s`; `tip` is where the stiff rod's tip is at the end of the step. */
   step(step_s: number, tip: Point): void {
-    const { state } = this;
+    const { state, touch } = this;
     const ratio = step_s / state.lastStep_s;
     const gamma = (step_s * (1 + ratio)) / (1 + 2 * ratio);
     this.startFrom(ratio);
@@ -77,7 +124,7 @@ export class LineSolver {
       this.solveOnce(gamma, tip);
     }
     this.advance(gamma);
-    this.settleBait(step_s);
+    settleBait(state, touch, step_s);
     state.lastStep_s = step_s;
   }
 
@@ -87,9 +134,10 @@ export class LineSolver {
     this.linearise(gamma);
     if (this.rod) addRodTip(eq, this.rod, tip, this.tipSpeed, gamma);
     addPieces(eq, this.line, this.pieceLength_m, gamma);
-    addLineDrag(eq, this.line);
+    addLineDrag(eq, this.line, this.reel_m_s);
+    if (this.wind_m_s !== 0) addWind(eq, this.line, this.pieceLength_m, this.wind_m_s);
     addBed(eq, this.bottom, this.pieceLength_m, gamma);
-    addBait(eq, this.bait);
+    addBait(eq, this.bait, this.load, gamma);
     eq.eliminate(this.first);
     this.solveBait(gamma);
     eq.substitute(this.first);
@@ -104,11 +152,12 @@ export class LineSolver {
     const { pvx, pvz, isTaut } = this.eq;
     const { x, z, nodes } = this.state;
     const length = this.pieceLength_m;
-    const tolerance = (SLACK_TOLERANCE_N * length) / this.line.axialStiffness_N;
+    const { axialStiffness_N } = this.line;
     for (let i = 0; i < nodes - 1; i++) {
       const dx = x[i + 1] - x[i] + gamma * (pvx[i + 1] - pvx[i]);
       const dz = z[i + 1] - z[i] + gamma * (pvz[i + 1] - pvz[i]);
       const stretch = Math.sqrt(dx * dx + dz * dz) - length;
+      const tolerance = (SLACK_TOLERANCE_N * length) / axialStiffness_N[i];
       if (isTaut[i] === 1 ? stretch < -tolerance : stretch > tolerance) return true;
     }
     return false;
@@ -118,7 +167,7 @@ export class LineSolver {
   tensionNow(i: number): number {
     const { x, z } = this.state;
     const length = Math.hypot(x[i + 1] - x[i], z[i + 1] - z[i]);
-    return Math.max(0, this.line.axialStiffness_N * (length / this.pieceLength_m - 1));
+    return pullOf(this.line, i, length, this.pieceLength_m);
   }
 
   /**
@@ -186,12 +235,23 @@ export class LineSolver {
     const vzHat = eq.pvz[n];
     const rx = eq.rx[n] + block.xx * vxHat + block.xz * vzHat;
     const rz = eq.rz[n] + block.xz * vxHat + block.zz * vzHat;
-    this.bottom.contactsNear(eq.px[n], eq.pz[n], contacts);
-    // The gap was taken at x̃ + γ v̂; bring it to x̃, which is where v starts from.
-    for (const c of contacts) c.gap_m -= gamma * (c.nx * vxHat + c.nz * vzHat);
-    touchBottom(block, rx, rz, contacts, gamma, this.bottom.friction, touch);
+    if (this.isPinned) {
+      pin(rx, rz, touch);
+    } else {
+      this.bottom.contactsNear(eq.px[n], eq.pz[n], contacts);
+      // The gap was taken at x̃ + γ v̂; bring it to x̃, which is where v starts from.
+      for (const c of contacts) c.gap_m -= gamma * (c.nx * vxHat + c.nz * vzHat);
+      this.grip.hold_N = this.holdNow();
+      touchBottom(block, rx, rz, contacts, gamma, this.grip, touch);
+    }
     eq.rx[n] = touch.vx - vxHat;
     eq.rz[n] = touch.vz - vzHat;
+  }
+
+  /** A soft bottom closes over a bait that lies still. */
+  private holdNow(): number {
+    const { breakout_N } = this.bottom;
+    return breakout_N === 0 ? 0 : breakout_N * (1 - Math.exp(-this.state.rest_s / SINKING_IN_S));
   }
 
   /** Adds the solution to v̂. */
@@ -215,44 +275,5 @@ export class LineSolver {
       x[i] += gamma * vx[i];
       z[i] += gamma * vz[i];
     }
-  }
-
-  /**
-   * Puts a touching bait on the surface and rewrites its history: no motion across the surface, none
-   * along it where friction holds, and after a landing none from before it. A two-step formula would
-   * take the sudden stop for a fast smooth change and answer with a rebound and with half as much
-   * friction again.
-   */
-  private settleBait(step_s: number): void {
-    const { state, touch } = this;
-    const { contact } = touch;
-    const isLanding = contact !== null && !state.isTouching;
-    state.isTouching = contact !== null;
-    if (!contact) return;
-    const n = state.nodes - 1;
-    const { nx, nz, gap_m } = contact;
-    const { x, z, vx, vz, xBefore, zBefore, vxBefore, vzBefore } = state;
-    if (touch.isStuck) {
-      const across = (x[n] - xBefore[n]) * nx + (z[n] - zBefore[n]) * nz - gap_m;
-      x[n] = xBefore[n] += across * nx;
-      z[n] = zBefore[n] += across * nz;
-      vx[n] = vz[n] = vxBefore[n] = vzBefore[n] = 0;
-      return;
-    }
-    x[n] -= gap_m * nx;
-    z[n] -= gap_m * nz;
-    if (isLanding) {
-      xBefore[n] = x[n] - step_s * vx[n];
-      zBefore[n] = z[n] - step_s * vz[n];
-      vxBefore[n] = vx[n];
-      vzBefore[n] = vz[n];
-      return;
-    }
-    const across = (x[n] - xBefore[n]) * nx + (z[n] - zBefore[n]) * nz;
-    xBefore[n] += across * nx;
-    zBefore[n] += across * nz;
-    const before = vxBefore[n] * nx + vzBefore[n] * nz;
-    vxBefore[n] -= before * nx;
-    vzBefore[n] -= before * nz;
   }
 }

@@ -15,6 +15,8 @@ export class LineState {
   lastStep_s = 1e-3;
   /** Whether the bait was held up by the bottom in the last step. */
   isTouching = true;
+  /** How long the bait has lain still, s. */
+  rest_s = Infinity;
   /** Where the stiff rod's tip was at the end of the last step. */
   readonly tip: Point = { x: 0, z: 0 };
 
@@ -51,7 +53,15 @@ export class LineState {
     this.vzBefore.set(other.vzBefore);
     this.lastStep_s = other.lastStep_s;
     this.isTouching = other.isTouching;
+    this.rest_s = other.rest_s;
     this.tip.x = other.tip.x;
     this.tip.z = other.tip.z;
+  }
+
+  /** Forgets all speeds: what lies so is at rest. */
+  stop(): void {
+    this.xBefore.set(this.x);
+    this.zBefore.set(this.z);
+    for (const speed of [this.vx, this.vz, this.vxBefore, this.vzBefore]) speed.fill(0);
   }
 }

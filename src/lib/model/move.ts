@@ -48,7 +48,9 @@ const rodInput = v.pipe(
     kind: v.literal('rod_input'),
     rate_Hz: v.literal(100),
     elevation_deg: v.union([angle, v.pipe(list(-360, 360), v.minLength(2))]),
-    azimuth_deg: v.union([angle, v.pipe(list(-360, 360), v.minLength(2))])
+    azimuth_deg: v.union([angle, v.pipe(list(-360, 360), v.minLength(2))]),
+    /** Line taken in by the reel since the start, m; negative is line given. */
+    line_in_m: v.optional(v.pipe(list(-60, 60), v.minLength(2)))
   }),
   v.check(
     (m) => Array.isArray(m.elevation_deg) || Array.isArray(m.azimuth_deg),
@@ -60,8 +62,30 @@ const rodInput = v.pipe(
       !Array.isArray(m.azimuth_deg) ||
       m.elevation_deg.length === m.azimuth_deg.length,
     'elevation_deg and azimuth_deg must have the same length'
+  ),
+  v.check(
+    (m) => m.line_in_m === undefined || m.line_in_m.length === samplesOf(m),
+    'line_in_m must have one entry a sample'
   )
 );
+
+function samplesOf(m: {
+  elevation_deg: number | number[];
+  azimuth_deg: number | number[];
+}): number {
+  return Array.isArray(m.elevation_deg)
+    ? m.elevation_deg.length
+    : Array.isArray(m.azimuth_deg)
+      ? m.azimuth_deg.length
+      : 1;
+}
+
+/** The reel takes in `line_m` (negative: gives it) at an even pace; the rod is held. */
+const reel = v.strictObject({
+  kind: v.literal('reel'),
+  line_m: number(-60, 60),
+  duration_s: duration
+});
 
 const pause = v.strictObject({ kind: v.literal('pause'), duration_s: duration });
 
@@ -69,7 +93,7 @@ const pause = v.strictObject({ kind: v.literal('pause'), duration_s: duration })
 const sequence = v.strictObject({
   kind: v.literal('sequence'),
   moves: v.pipe(
-    v.array(v.variant('kind', [lift, sweep, tipPath, pause])),
+    v.array(v.variant('kind', [lift, sweep, tipPath, reel, pause])),
     v.minLength(1),
     v.maxLength(200)
   )

@@ -1,5 +1,7 @@
+import type { Bite } from './bite';
 import { GROUND, type Bottom } from './bottom';
 import type { LineSolver } from './line-solver';
+import type { SnagEvent } from './snag';
 
 /** One flight of the bait off the bottom. */
 export interface Hop {
@@ -11,6 +13,13 @@ export interface Hop {
   height_m: number;
   duration_s: number;
 }
+
+export type RunEvent = { t_s: number } & (
+  | SnagEvent
+  | { kind: 'bottom' | 'stem slips' | 'break' }
+  | { kind: 'stone'; stone: number }
+  | { kind: 'bite'; bite: Bite['kind'] }
+);
 
 /** What happened, sampled at every tick. Same length in every list. */
 export interface Trace {
@@ -32,6 +41,8 @@ export interface Summary {
   airborne_s: number;
   peak_tip_tension_N: number;
   hops: Hop[];
+  /** What else befell the bait, in the order of time. */
+  events: RunEvent[];
   stones: { index: number; touched: boolean }[];
 }
 
@@ -58,6 +69,7 @@ export class RunRecord {
   private readonly startX_m: number;
   private readonly touched: boolean[];
   private readonly hops: Hop[] = [];
+  readonly events: RunEvent[] = [];
   private flight: Hop | null = null;
   private flightStartX_m = 0;
   private peakHeight_m = 0;
@@ -65,7 +77,8 @@ export class RunRecord {
   private airborne_s = 0;
   private airborneToRest_s = 0;
   private rest_s = 0;
-  private isTouching = true;
+  private lastStone = GROUND;
+  private isTouching: boolean;
 
   constructor(
     private readonly solver: LineSolver,
@@ -73,6 +86,7 @@ export class RunRecord {
     stones: number
   ) {
     const { x, nodes } = solver.state;
+    this.isTouching = solver.state.isTouching;
     this.startX_m = x[nodes - 1];
     this.towardsAngler = -Math.sign(this.startX_m);
     this.touched = new Array<boolean>(stones).fill(false);
@@ -87,7 +101,7 @@ export class RunRecord {
     const x = state.x[n];
     const clearance = touch.contact ? 0 : state.z[n] - this.bottom.heightAt(x);
     this.isTouching = clearance < CONTACT_TOLERANCE_M;
-    if (touch.contact && touch.contact.stone !== GROUND) this.touched[touch.contact.stone] = true;
+    this.noteStone(t_s);
     this.peakTension_N = Math.max(this.peakTension_N, this.solver.tensionNow(0));
     this.peakHeight_m = Math.max(this.peakHeight_m, clearance);
     if (!this.isTouching) this.airborne_s += step_s;
@@ -96,6 +110,15 @@ export class RunRecord {
       this.rest_s = t_s;
       this.airborneToRest_s = this.airborne_s;
     }
+  }
+
+  private noteStone(t_s: number): void {
+    const stone = this.solver.touch.contact?.stone ?? GROUND;
+    if (stone !== GROUND) {
+      this.touched[stone] = true;
+      if (stone !== this.lastStone) this.events.push({ t_s, kind: 'stone', stone });
+    }
+    this.lastStone = stone;
   }
 
   private follow(t_s: number, x_m: number, clearance_m: number): void {
@@ -136,6 +159,7 @@ export class RunRecord {
       contact_fraction: this.rest_s > 0 ? 1 - this.airborneToRest_s / this.rest_s : 1,
       airborne_s: this.airborne_s,
       peak_tip_tension_N: this.peakTension_N,
+      events: [...this.events],
       hops: [...this.hops, ...flight].map((hop) => ({ ...hop })),
       stones: this.touched.map((touched, index) => ({ index, touched }))
     };

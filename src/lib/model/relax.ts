@@ -1,7 +1,7 @@
 import type { Bottom } from './bottom';
 import { LineEquations } from './line-equations';
-import { addBed, addPieces } from './line-forces';
-import type { Line } from './line';
+import { addBed, addPieces, addWind } from './line-forces';
+import { meanWeights, type Line } from './line';
 
 /**
  * Lets a line between two held ends come to rest: floating on the surface, hanging, or lying on a
@@ -22,11 +22,12 @@ export function relax(
   z: Float64Array,
   line: Line,
   bottom: Bottom,
-  pieceLength_m: number
+  pieceLength_m: number,
+  wind_m_s = 0
 ): number {
   const eq = new LineEquations(x.length);
   const last = x.length - 1;
-  const weight = line.weightInAir_N_m * pieceLength_m;
+  const weight = meanWeights(line).inAir_N_m * pieceLength_m;
   // Time unit: the syrup is such that a node sinks FURTHEST_M in one under its own weight in air.
   const syrup = weight / FURTHEST_M;
   const withoutBed = new Float64Array(x.length);
@@ -35,6 +36,7 @@ export function relax(
   for (let round = 0; round < MAX_ROUNDS; round++) {
     lineariseAt(eq, x, z, syrup);
     addPieces(eq, line, pieceLength_m, gamma);
+    if (wind_m_s !== 0) addWind(eq, line, pieceLength_m, wind_m_s);
     restOnBed(eq, bottom, pieceLength_m, gamma, withoutBed);
     const pull = largest(eq, last);
     if (pull < REST_SHARE * weight) return pull;

@@ -1,3 +1,4 @@
+import { Fate } from './fate';
 import { LineState } from './line-state';
 import { RunRecord, type Summary, type Trace } from './record';
 import type { Setup } from './scenario';
@@ -16,8 +17,11 @@ const SPEED_CHANGE_LIMIT_M_S = 0.5;
 /** Doubling a step doubles the change: only done when that stays well within what is allowed. */
 const SPEED_CHANGE_TO_DOUBLE_M_S = SPEED_CHANGE_LIMIT_M_S / 3;
 
+/** The reel stops when this little line is left, m. */
+const SHORTEST_LINE_M = 0.5;
+
 /** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.0.0';
+export const MODEL_VERSION = '1.1.0';
 
 export interface Result extends Summary {
   trace: Trace;
@@ -32,6 +36,10 @@ export class Run {
   readonly record: RunRecord;
   private readonly parts: Start;
   private readonly saved: LineState;
+  private readonly fate: Fate;
+  private readonly startLength_m: number;
+  /** Line that a free spool has given, m. */
+  private given_m = 0;
   private readonly tip: Point = { x: 0, z: 0 };
   /** Length of the next step in shortest steps. */
   private size = 4;
@@ -46,7 +54,9 @@ export class Run {
     path.at(0, this.tip);
     this.parts = startOf(setup, this.tip);
     this.saved = new LineState(this.parts.solver.state.nodes);
-    this.record = new RunRecord(this.parts.solver, this.parts.bottom, setup.bottom.stones.length);
+    this.record = new RunRecord(this.parts.solver, this.parts.bottom, this.parts.bottom.stones);
+    this.fate = new Fate(setup, this.parts, this.record);
+    this.startLength_m = this.parts.solver.pieceLength_m * setup.numerics.segments;
   }
 
   get time_s(): number {
@@ -104,6 +114,8 @@ export class Run {
     const end_s = this.time_s + share * TICK_S;
     if (limit_m_s < Infinity) this.saved.copyFrom(solver.state);
     this.path.at(end_s, this.tip);
+    this.reel(end_s, step_s);
+    this.fate.before(end_s);
     solver.step(step_s, this.tip);
     const change = solver.lastChange_m_s;
     if (change > limit_m_s) {
@@ -111,8 +123,22 @@ export class Run {
       return change;
     }
     this.record.step(end_s, step_s);
+    this.fate.after(end_s, step_s);
     this.shortestStep_s = Math.min(this.shortestStep_s, step_s);
     return change;
+  }
+
+  /** Sets the length of line for a step. A free spool gives as much as the bait draws, for nothing. */
+  private reel(end_s: number, step_s: number): void {
+    const { solver } = this.parts;
+    const isFree = this.setup.start.spool === 'free' && !this.fate.hasTouched;
+    if (isFree) {
+      const out = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
+      this.given_m += Math.max(0, solver.drawnLength() - out);
+    }
+    const taken = this.path.lineIn_m(end_s) - this.path.lineIn_m(end_s - step_s);
+    const length_m = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
+    solver.setLength(Math.max(length_m, SHORTEST_LINE_M), taken / step_s);
   }
 
   result(): Result {

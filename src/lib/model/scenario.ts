@@ -1,4 +1,6 @@
 import * as v from 'valibot';
+import { biteSchema } from './bite';
+import { GROUND_KINDS, groundOf, type Stone } from './ground';
 import { LEAD_DENSITY_KG_M3, LINE_MATERIALS, type LineMaterialName } from './materials';
 import { baseMove, type Move } from './move';
 import { number, list } from './schema-parts';
@@ -9,8 +11,7 @@ import { waterDensity } from './water';
  * x is metres away from the angler, z metres up from the water surface; the rod hand's pivot stands
  * at x = 0. Unknown keys and values out of range are refused with their path and value.
  */
-const stone = v.strictObject({
-  /** Middle of the stone, m from the pivot. */
+const stone: v.GenericSchema<Stone> = v.strictObject({
   x_m: number(-100, 100),
   width_m: number(0.01, 5),
   height_m: number(0.005, 3)
@@ -23,13 +24,46 @@ const profile = v.pipe(
   v.check((p) => isIncreasing(p.x_m), 'x_m must increase')
 );
 
+const bottom = v.pipe(
+  v.strictObject({
+    /** A kind of bottom with its own friction, stones and stems, laid out from the seed. */
+    ground: v.optional(
+      v.strictObject({
+        kind: v.picklist(GROUND_KINDS),
+        seed: v.optional(v.pipe(number(0, 1e9), v.integer()), 0)
+      })
+    ),
+    friction: v.optional(number(0, 2)),
+    profile: v.optional(profile),
+    stones: v.optional(v.pipe(v.array(stone), v.maxLength(200)), []),
+    /** Whether a hook can hang in the stones. */
+    snags: v.optional(v.boolean(), false)
+  }),
+  v.transform((b) => ({ ...b, friction: b.friction ?? groundOf(b).friction }))
+);
+
+const lineEntries = {
+  material: v.optional(
+    v.picklist(Object.keys(LINE_MATERIALS) as LineMaterialName[]),
+    'fluorocarbon'
+  ),
+  diameter_m: number(2e-5, 5e-3),
+  density_kg_m3: v.optional(number(200, 9000)),
+  youngs_modulus_Pa: v.optional(number(1e7, 3e11)),
+  normal_drag: v.optional(v.union([v.literal('reynolds'), number(0, 20)])),
+  tangential_drag: v.optional(number(0, 1))
+};
+
 const start = v.pipe(
   v.strictObject({
     bait_x_m: v.pipe(
       number(-100, 100),
       v.check((x) => Math.abs(x) >= 0.05, 'must be at least 0.05 from the pivot')
     ),
-    line: v.optional(v.picklist(['equilibrium', 'straight']), 'equilibrium'),
+    /** "splash": the bait has just met the water, at the surface. */
+    line: v.optional(v.picklist(['equilibrium', 'straight', 'splash']), 'equilibrium'),
+    /** "free": the spool gives line until the bait first touches the bottom. */
+    spool: v.optional(v.picklist(['closed', 'free']), 'closed'),
     /** Unstretched length less the chord from tip to bait. */
     slack_m: v.optional(number(0, 10)),
     horizontal_tension_N: v.optional(number(1e-4, 500)),
@@ -40,9 +74,12 @@ const start = v.pipe(
     'pretension_N belongs to line "straight"'
   ),
   v.check(
-    (s) =>
-      s.line === 'equilibrium' || (s.slack_m === undefined && s.horizontal_tension_N === undefined),
-    'slack_m and horizontal_tension_N belong to line "equilibrium"'
+    (s) => s.line !== 'straight' || s.slack_m === undefined,
+    'slack_m does not belong to line "straight"'
+  ),
+  v.check(
+    (s) => s.line === 'equilibrium' || s.horizontal_tension_N === undefined,
+    'horizontal_tension_N belongs to line "equilibrium"'
   ),
   v.check(
     (s) => s.slack_m === undefined || s.horizontal_tension_N === undefined,
@@ -55,24 +92,19 @@ const setupEntries = {
     depth_m: number(0.1, 80),
     temperature_C: v.optional(number(0, 40), 15)
   }),
-  bottom: v.optional(
-    v.strictObject({
-      friction: v.optional(number(0, 2), 0.4),
-      profile: v.optional(profile),
-      stones: v.optional(v.pipe(v.array(stone), v.maxLength(200)), [])
-    }),
-    {}
-  ),
+  bottom: v.optional(bottom, {}),
+  /** Wind on the dry line: positive from the angler towards the bait. */
+  wind_m_s: v.optional(number(-30, 30), 0),
+  /** The boat and the rod hand with it: positive towards the bait. */
+  drift_m_s: v.optional(number(-3, 3), 0),
+  /** Fish that take notice of the bait. */
+  bites: v.optional(v.pipe(v.array(biteSchema), v.maxLength(50)), []),
   line: v.strictObject({
-    material: v.optional(
-      v.picklist(Object.keys(LINE_MATERIALS) as LineMaterialName[]),
-      'fluorocarbon'
-    ),
-    diameter_m: number(2e-5, 5e-3),
-    density_kg_m3: v.optional(number(200, 9000)),
-    youngs_modulus_Pa: v.optional(number(1e7, 3e11)),
-    normal_drag: v.optional(v.union([v.literal('reynolds'), number(0, 20)])),
-    tangential_drag: v.optional(number(0, 1))
+    ...lineEntries,
+    /** Tied to the bait's end of the line. */
+    leader: v.optional(v.strictObject({ ...lineEntries, length_m: number(0.1, 20) })),
+    /** Pull at which it parts, N; without it the line never breaks. */
+    breaking_load_N: v.optional(number(1, 1000))
   }),
   bait: v.strictObject({
     mass_kg: number(1e-4, 1),
@@ -115,7 +147,6 @@ export type Setup = v.InferOutput<typeof setupSchema>;
 export type SetupInput = v.InferInput<typeof setupSchema>;
 export type Scenario = v.InferOutput<typeof scenarioSchema>;
 export type ScenarioInput = v.InferInput<typeof scenarioSchema>;
-export type Stone = v.InferOutput<typeof stone>;
 export type { Move };
 
 /** A scenario that cannot be run. `path` names the field ("line.diameter_m"), `value` what stood there. */
@@ -140,8 +171,11 @@ export function parseSetup(input: unknown): Setup {
   return parse(setupSchema, input);
 }
 
+type LineInput = Omit<Setup['line'], 'leader' | 'breaking_load_N'>;
+export type LineProperties = Required<Omit<LineInput, 'material'>>;
+
 /** The line's own values: what is given wins over what the material's name stands for. */
-export function lineProperties(line: Setup['line']) {
+export function lineProperties(line: LineInput): LineProperties {
   const named = LINE_MATERIALS[line.material];
   return {
     diameter_m: line.diameter_m,

@@ -1,9 +1,11 @@
 import { baitOf, type Bait } from './bait';
 import { bottomOf, type Bottom, type Contact } from './bottom';
 import { restingLine, type LineLength } from './equilibrium';
-import { lineOf, type Line } from './line';
+import { lineOf, pullOf, type Line } from './line';
 import { LineSolver, type RodBend } from './line-solver';
 import { LineState } from './line-state';
+import { chordOf, straightBetween, type Laid } from './laid';
+import { overBed } from './over-bed';
 import { relax } from './relax';
 import { ScenarioError, type Setup } from './scenario';
 import type { Point } from './tip-path';
@@ -24,6 +26,8 @@ const TIP_MASS_KG = 0.004;
  * better rest to find, and what is left settles in the first moments. More than this is no start.
  */
 const UNREST_LIMIT_N = 0.02;
+/** A bait that has just met the water is this far under it, m. */
+const SPLASH_Z_M = -0.02;
 /** Rounds in which a bending rod's tip and the resting line find each other. */
 const BEND_ROUNDS = 4;
 
@@ -37,22 +41,60 @@ export interface Start {
 /** Lays the line from `tip` to the bait as the setup says. Throws ScenarioError. */
 export function startOf(setup: Setup, tip: Point): Start {
   const water = waterAt(setup.water.temperature_C);
-  const line = lineOf(setup, water);
   const bait = baitOf(setup, water);
   const bottom = bottomOf(setup, bait.radius_m);
-  const place = restOnBottom(bottom, setup.start.bait_x_m);
+  const place =
+    setup.start.line === 'splash'
+      ? { x: setup.start.bait_x_m, z: SPLASH_Z_M }
+      : restOnBottom(bottom, setup.start.bait_x_m);
+  const line = lineOf(setup, water, chordOf(tip, place) + (setup.start.slack_m ?? 0));
   const rod = rodBendOf(setup);
-  const { x_m, z_m, pieceLength_m } =
-    setup.start.line === 'straight'
-      ? straight(setup, line, tip, place)
-      : bentRodEquilibrium(setup, line, bottom, rod, tip, place);
+  const { x_m, z_m, pieceLength_m } = layLine(setup, line, bottom, rod, tip, place);
   const state = LineState.atRest({ x_m, z_m }, tip);
-  return {
-    line,
-    bait,
-    bottom,
-    solver: new LineSolver(state, line, bait, bottom, rod, pieceLength_m)
-  };
+  state.isTouching = setup.start.line !== 'splash';
+  const solver = new LineSolver(state, line, bait, bottom, rod, pieceLength_m, windOn(setup));
+  if (setup.start.line === 'equilibrium' && !bottom.isFlat) settle(solver, tip);
+  return { line, bait, bottom, solver };
+}
+
+function layLine(
+  setup: Setup,
+  line: Line,
+  bottom: Bottom,
+  rod: RodBend,
+  tip: Point,
+  bait: Point
+): Laid {
+  const { start } = setup;
+  switch (start.line) {
+    case 'straight': {
+      const stretch = 1 + (start.pretension_N ?? 0) / line.axialStiffness_N[0];
+      return straightBetween(line, tip, bait, chordOf(tip, bait) / stretch);
+    }
+    case 'splash':
+      return straightBetween(line, tip, bait, chordOf(tip, bait) + (start.slack_m ?? 0));
+    case 'equilibrium':
+      return bottom.isFlat || start.horizontal_tension_N !== undefined
+        ? bentRodEquilibrium(setup, line, bottom, rod, tip, bait)
+        : overBed(line, bottom, tip, bait, start.slack_m ?? DEFAULT_SLACK_M);
+  }
+}
+
+/** How long a line laid over stones or slopes is left to sink and settle, tip and bait held, s. */
+const SETTLE_S = 15;
+const SETTLE_STEP_S = 0.01;
+
+function settle(solver: LineSolver, tip: Point): void {
+  const { state } = solver;
+  solver.isPinned = true;
+  for (let t = 0; t < SETTLE_S; t += SETTLE_STEP_S) solver.step(SETTLE_STEP_S, tip);
+  solver.isPinned = false;
+  state.stop();
+}
+
+/** Wind along x. */
+function windOn({ wind_m_s, start }: Setup): number {
+  return wind_m_s * Math.sign(start.bait_x_m);
 }
 
 function rodBendOf({ rod }: Setup): RodBend {
@@ -78,31 +120,6 @@ function restOnBottom(bottom: Bottom, x_m: number): Point {
   return { x: x_m, z };
 }
 
-interface Laid {
-  readonly x_m: Float64Array;
-  readonly z_m: Float64Array;
-  readonly pieceLength_m: number;
-}
-
-function straight(setup: Setup, line: Line, tip: Point, bait: Point): Laid {
-  const stretch = 1 + (setup.start.pretension_N ?? 0) / line.axialStiffness_N;
-  return straightBetween(line, tip, bait, chordOf(tip, bait) / stretch);
-}
-
-function straightBetween(line: Line, tip: Point, bait: Point, unstretched_m: number): Laid {
-  const n = line.segments;
-  const share = Float64Array.from({ length: n + 1 }, (_, i) => i / n);
-  return {
-    x_m: share.map((s) => tip.x + s * (bait.x - tip.x)),
-    z_m: share.map((s) => tip.z + s * (bait.z - tip.z)),
-    pieceLength_m: unstretched_m / n
-  };
-}
-
-function chordOf(tip: Point, bait: Point): number {
-  return Math.hypot(bait.x - tip.x, bait.z - tip.z);
-}
-
 /** The tip of a bending rod gives a little to the line at rest; the length of line stays. */
 function bentRodEquilibrium(
   setup: Setup,
@@ -123,7 +140,7 @@ function bentRodEquilibrium(
     const dx = laid.x_m[1] - laid.x_m[0];
     const dz = laid.z_m[1] - laid.z_m[0];
     const now = Math.hypot(dx, dz);
-    const pull = Math.max(0, line.axialStiffness_N * (now / laid.pieceLength_m - 1));
+    const pull = pullOf(line, 0, now, laid.pieceLength_m);
     const give = pull / rod.stiffness_N_m / now;
     const bent = { x: tip.x + give * dx, z: tip.z + give * dz };
     laid = equilibrium(setup, line, bottom, bent, bait, length);
@@ -150,8 +167,9 @@ function equilibrium(
   const laid =
     walked ??
     straightBetween(line, tip, bait, 'unstretched_m' in length ? length.unstretched_m : NaN);
-  if (walked && bottom.isFlat) return laid;
-  const pull = relax(laid.x_m, laid.z_m, line, bottom, laid.pieceLength_m);
+  const wind = windOn(setup);
+  if (walked && wind === 0) return laid;
+  const pull = relax(laid.x_m, laid.z_m, line, bottom, laid.pieceLength_m, wind);
   if (!(pull < UNREST_LIMIT_N)) {
     throw new ScenarioError('start', setup.start, 'no line at rest was found between tip and bait');
   }
