@@ -51,8 +51,8 @@ export function fit(extent: Extent, width: number, height: number): View {
   };
 }
 
-/** How high a picture of `extent` is at this width, within the given share of it. */
-export function heightFor(extent: Extent, width: number, mostShare: number): number {
+/** How high a picture of `extent` is at this width, and no higher than `most`, px. */
+export function heightFor(extent: Extent, width: number, most: number): number {
   const share = (extent.highest_m - extent.lowest_m) / (extent.farthest_m - extent.nearest_m);
-  return Math.round(width * Math.min(share, mostShare));
+  return Math.round(Math.min(width * share, most));
 }

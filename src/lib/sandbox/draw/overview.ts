@@ -26,8 +26,12 @@ const STRIP_PX = 24;
 const FOOT_PX = BED_PX + STRIP_PX;
 /** An angler's head over the gripping hand, m. */
 const HEAD_M = 0.95;
-/** The picture is at most this high for its width: deep water close by would fill the screen. */
-const MOST_SHARE = 0.62;
+/**
+ * The picture is at most this high for its width and for the window's height: deep water close by
+ * would fill the screen, and the rod below would be out of reach.
+ */
+const MOST_SHARE_OF_WIDTH = 0.62;
+const MOST_SHARE_OF_WINDOW = 0.38;
 
 function extentOf({ setup, plane, start: { elevation_deg } }: Stage): Extent {
   const { rod, start, water } = setup;
@@ -43,9 +47,10 @@ function extentOf({ setup, plane, start: { elevation_deg } }: Stage): Extent {
   };
 }
 
-/** Height that the whole line's picture takes at this width, px. */
-export function overviewHeight(stage: Stage, width: number): number {
-  return heightFor(extentOf(stage), width - SOUNDING_PX, MOST_SHARE) + FOOT_PX;
+/** Height that the whole line's picture takes at this width in a window of this height, px. */
+export function overviewHeight(stage: Stage, width: number, windowHeight: number): number {
+  const most = Math.min(width * MOST_SHARE_OF_WIDTH, windowHeight * MOST_SHARE_OF_WINDOW);
+  return heightFor(extentOf(stage), width - SOUNDING_PX, most) + FOOT_PX;
 }
 
 export function overviewView(stage: Stage, width: number, height: number): View {

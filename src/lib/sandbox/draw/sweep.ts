@@ -12,17 +12,14 @@ import { ruleWater } from './texture';
  * the tip goes along the way to the bait; a dimension on that axis shows it beside the arc.
  */
 
-/** Room around the rod's reach, m. */
-const AROUND_M = 0.35;
+/** Room for the degrees outside the rod's reach, px, and for the angler behind the hand, m. */
+const DIAL_PX = 32;
 const BEHIND_M = 0.75;
 
 /** Here x is along the way to the bait and "z" across it, to the angler's right. */
 export function sweepView(stage: Stage, width: number, height: number): View {
   const reach = stage.setup.rod.length_m;
-  const scale = Math.min(
-    width / (reach + AROUND_M + BEHIND_M),
-    height / (2 * (reach + AROUND_M * 0.6))
-  );
+  const scale = Math.min((width - DIAL_PX) / (reach + BEHIND_M), (height / 2 - DIAL_PX) / reach);
   return { width, height, scale, x0: width - BEHIND_M * scale, y0: height / 2 };
 }
 

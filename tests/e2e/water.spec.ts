@@ -1,0 +1,134 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Locator, type Page } from '@playwright/test';
+
+const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
+const bait = (page: Page) => page.locator('figure.bottom figcaption b');
+/** A try ends by itself when hand and bait have been still. */
+const LONG = { timeout: 15_000 };
+
+async function open(page: Page): Promise<void> {
+  await page.goto('/water');
+  await expect(rod(page)).toBeVisible();
+  await expect(page.locator('figure.whole canvas').first()).toHaveAttribute('width', /[1-9]\d\d/);
+}
+
+async function middle(
+  of: Locator
+): Promise<{ x: number; y: number; width: number; height: number }> {
+  await of.scrollIntoViewIfNeeded();
+  const box = await of.boundingBox();
+  if (!box) throw new Error('nothing to be seen there');
+  return { ...box, x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** Where a pointer goes that drags the rod from low on the left upwards. */
+async function dragPath(page: Page): Promise<{ x: number; y: number }[]> {
+  const { x, y, width, height } = await middle(rod(page));
+  return Array.from({ length: 12 }, (_, i) => ({
+    x: x - 0.2 * width + (0.12 * width * i) / 11,
+    y: y - 0.05 * height - (0.25 * height * i) / 11
+  }));
+}
+
+async function shown(page: Page): Promise<void> {
+  await expect(page.getByRole('button', { name: 'Try again' })).toBeVisible(LONG);
+  await expect(page.getByRole('slider', { name: 'Moment of the replay' })).toBeVisible();
+  await expect(bait(page)).not.toHaveText('0 in');
+}
+
+test('a try by mouse, with its replay, is there as a ghost after a reload', async ({ page }) => {
+  await open(page);
+  const [first, ...rest] = await dragPath(page);
+  await page.mouse.move(first.x, first.y);
+  await page.mouse.down();
+  for (const { x, y } of rest) {
+    await page.mouse.move(x, y);
+    await page.waitForTimeout(60);
+  }
+  await page.mouse.up();
+  await shown(page);
+  const travel = await bait(page).textContent();
+  await page.getByRole('slider', { name: 'Moment of the replay' }).fill('0');
+  await expect(bait(page)).toHaveText('0 in');
+  const kept = () => page.evaluate(() => JSON.parse(localStorage['feltfoot-water']).tries);
+  const before = await kept();
+  expect(before).toHaveLength(1);
+  await page.reload();
+  await expect(rod(page)).toBeVisible();
+  expect(await kept()).toEqual(before);
+  expect(travel).toMatch(/in|ft/);
+});
+
+test('a try by touch', async ({ page, context, browserName }) => {
+  test.skip(browserName !== 'chromium', 'touches are sent by Chromium’s own protocol');
+  await open(page);
+  const path = await dragPath(page);
+  const devtools = await context.newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: { x: number; y: number }) =>
+    devtools.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [at] : [] });
+  const scrolled = () => page.evaluate(() => scrollY);
+  const top = await scrolled();
+  await send('touchStart', path[0]);
+  for (const at of path.slice(1)) {
+    await send('touchMove', at);
+    await page.waitForTimeout(60);
+  }
+  await send('touchEnd');
+  await shown(page);
+  expect(await scrolled()).toBe(top);
+});
+
+test('a try by keys alone, from the top of the page', async ({ page }) => {
+  await open(page);
+  for (let i = 0; i < 30; i++) {
+    await page.keyboard.press('Tab');
+    if (await rod(page).evaluate((element) => element === document.activeElement)) break;
+  }
+  await expect(rod(page)).toBeFocused();
+  await page.keyboard.down('ArrowUp');
+  await page.waitForTimeout(1500);
+  await page.keyboard.up('ArrowUp');
+  await shown(page);
+  await page.keyboard.press(' ');
+  await expect(page.getByRole('button', { name: 'Start' })).toBeVisible();
+  await expect(bait(page)).toHaveText('0 in');
+});
+
+test('a try by the hold buttons, ended by Done', async ({ page }) => {
+  await open(page);
+  const { x, y } = await middle(page.getByRole('button', { name: 'Sweep', exact: true }));
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.waitForTimeout(1500);
+  await page.mouse.up();
+  await page.getByRole('button', { name: 'Done' }).click();
+  await shown(page);
+});
+
+test('gear and the way the rod moves are there again after a reload', async ({ page }) => {
+  await open(page);
+  await page.getByRole('combobox', { name: 'Bait' }).selectOption('3/8 oz');
+  await page.getByRole('slider', { name: 'Depth' }).fill('7.3152');
+  await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
+  await page.reload();
+  await expect(page.getByText('24 ft deep')).toBeVisible();
+  await expect(page.getByRole('combobox', { name: 'Bait' })).toHaveValue('1');
+  await expect(rod(page)).toHaveAttribute('aria-valuetext', '9.0 o’clock');
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`is accessible in the ${colorScheme}, before and after a try`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme });
+    await open(page);
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await rod(page).focus();
+    await page.keyboard.down('ArrowUp');
+    await page.waitForTimeout(600);
+    await page.keyboard.up('ArrowUp');
+    await shown(page);
+    await page.getByText('The same in words and figures').click();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(spill).toBeLessThanOrEqual(0);
+  });
+}
