@@ -23,6 +23,7 @@ export function resultOf(made: MadeUp): Result {
     contact_fraction: 1,
     airborne_s: 0,
     peak_tip_tension_N: 0,
+    events: [],
     hops: (made.hopHeights_m ?? []).map(hopOf),
     stones: (made.touched ?? []).map((touched, index) => ({ index, touched })),
     trace: {

@@ -1,4 +1,11 @@
-import { minimumJerk, ROD_RATE_HZ, type Move, type RodAngles, type RodInput } from '../model';
+import {
+  minimumJerk,
+  ROD_RATE_HZ,
+  type Move,
+  type RodAngles,
+  type RodInput,
+  type SequenceStep
+} from '../model';
 
 /** How a hand makes a move that it means to make exactly. */
 export interface HandError {
@@ -36,11 +43,16 @@ function even(u: number): number {
 function durationOf(move: Move): number {
   if (move.kind === 'sequence') {
     return move.moves.reduce(
-      (sum, step) => sum + (step.kind === 'pause' ? step.duration_s : durationOf(step)),
+      (sum, step) => sum + (holdsRod(step) ? step.duration_s : durationOf(step)),
       0
     );
   }
   return turnOf(move).duration_s;
+}
+
+/** The reel may turn, the rod does not. */
+function holdsRod(step: SequenceStep): step is Extract<SequenceStep, { kind: 'pause' | 'reel' }> {
+  return step.kind === 'pause' || step.kind === 'reel';
 }
 
 function anglesAt(move: Move, t_s: number, start: RodAngles, share: Share): RodAngles {
@@ -49,8 +61,8 @@ function anglesAt(move: Move, t_s: number, start: RodAngles, share: Share): RodA
   let begin_s = 0;
   for (const step of move.moves) {
     if (begin_s > t_s) break;
-    if (step.kind !== 'pause') now = turnedAt(turnOf(step), t_s - begin_s, share);
-    begin_s += step.kind === 'pause' ? step.duration_s : turnOf(step).duration_s;
+    if (!holdsRod(step)) now = turnedAt(turnOf(step), t_s - begin_s, share);
+    begin_s += holdsRod(step) ? step.duration_s : turnOf(step).duration_s;
   }
   return now;
 }
