@@ -7,6 +7,7 @@ import {
   type Point,
   type RodAngles,
   type RodInput,
+  type SequenceStep,
   type Setup
 } from '$lib/model';
 
@@ -38,7 +39,7 @@ export function rodAnglesAt(setup: Setup, move: Move, t_s: number): RodAngles {
   let angles: RodAngles | null = null;
   for (const step of move.moves) {
     const ends_s = begun_s + durationOf(setup, step);
-    if (step.kind !== 'pause') {
+    if (step.kind !== 'pause' && step.kind !== 'reel') {
       if (angles && t_s < begun_s) break;
       angles = anglesIn(setup, step, Math.min(t_s, ends_s) - begun_s);
     }
@@ -47,8 +48,8 @@ export function rodAnglesAt(setup: Setup, move: Move, t_s: number): RodAngles {
   return angles ?? { elevation_deg: 0, azimuth_deg: 0 };
 }
 
-function durationOf(setup: Setup, step: SingleMove | { kind: 'pause'; duration_s: number }) {
-  return step.kind === 'pause' ? step.duration_s : tipPathOf(setup, step).duration_s;
+function durationOf(setup: Setup, step: SequenceStep): number {
+  return 'duration_s' in step ? step.duration_s : tipPathOf(setup, step).duration_s;
 }
 
 function anglesIn(setup: Setup, move: SingleMove, t_s: number): RodAngles {

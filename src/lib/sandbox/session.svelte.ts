@@ -170,9 +170,9 @@ export class Session {
     if (!this.live || !this.task) return;
     const made = this.live.finish(this.task.hold_s);
     const film = filmOf(this.task.setup, made.input, this.task.hold_s);
-    const wasHidden = this.isHidden;
+    const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.lastTry = made;
-    this.show(film, wasHidden);
+    this.show(film, isReveal);
     this.announcer.tell(summaryOf(made.result, this.units));
     this.ontry(made);
   }

@@ -47,7 +47,7 @@ export function withTry(water: Water, input: RodInput): Water {
  */
 export function comparable({ setup, plane, tries }: Water): KeptTry[] {
   const place = ({ water, bottom, start }: Setup) =>
-    JSON.stringify([water.depth_m, bottom.profile, bottom.stones, start.bait_x_m]);
+    JSON.stringify([water.depth_m, { ...bottom, friction: null }, start.bait_x_m]);
   return tries
     .filter((kept) => kept.plane === plane && place(kept.setup) === place(setup))
     .slice(-MOST_GHOSTS);

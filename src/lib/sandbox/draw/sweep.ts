@@ -93,7 +93,7 @@ function drawBearing(context: CanvasRenderingContext2D, view: View, stage: Stage
   context.textAlign = 'left';
   context.textBaseline = 'alphabetic';
   context.fillStyle = ink.inkSoft;
-  context.fillText(text, 12, view.y0 - 8);
+  context.fillText(text, 12, view.y0 + 18);
 }
 
 export function paintSweep(
