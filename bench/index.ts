@@ -3,9 +3,10 @@
  * metric name → { value, unit, target, met }.
  */
 import { isMet, type Metrics } from './metric';
+import { feltMetrics } from './felt';
 import { modelMetrics } from './model';
 
-const metrics: Metrics = { ...modelMetrics() };
+const metrics: Metrics = { ...modelMetrics(), ...feltMetrics() };
 
 const rows = Object.entries(metrics).map(([name, metric]) => {
   const { value, unit, target } = metric;

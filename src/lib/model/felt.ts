@@ -1,0 +1,115 @@
+import { groundOf } from './ground';
+import { randomFrom } from './random';
+import type { Trace } from './record';
+import { lineProperties, submergedFraction, type Setup } from './scenario';
+import { GRAVITY_M_S2 } from './units';
+import { waterDensity } from './water';
+
+/**
+ * The felt channel: what of the bait's way reaches the hand. It is the pull at the tip without its
+ * slow part, plus the grain of the bottom, which is finer than the model's steps: friction that rises
+ * and falls with the place of the bait, so that its pitch follows the speed. A bowed line passes on
+ * little: it gives by bowing more before it pulls.
+ */
+export const FELT_RATE_HZ = 2000;
+
+/** Slower changes of pull than this are effort, not feeling, s. */
+const EFFORT_S = 0.25;
+
+/**
+ * Share of a small change of pull that a sagging line passes on: 1/(1 + (wL)²EA/(12 T³)), from the
+ * equivalent modulus of a sagging cable (Ernst 1965). Slack is silence.
+ */
+export function passedOn(weight_N: number, axialStiffness_N: number, tension_N: number): number {
+  const t3 = tension_N ** 3;
+  return t3 / (t3 + (weight_N * weight_N * axialStiffness_N) / 12);
+}
+
+/** Turns the trace of a run, tick by tick, into the felt signal, N. */
+export class FeltStream {
+  readonly samplesATick: number;
+  private readonly grain: Grain;
+  private readonly load_N: number;
+  private readonly lineWeight_N: number;
+  private readonly axialStiffness_N: number;
+  private effort_N = NaN;
+  private lastX_m = NaN;
+  private lastPull_N = 0;
+
+  constructor(setup: Setup, tick_s: number) {
+    const ground = groundOf(setup.bottom);
+    const line = lineProperties(setup.line);
+    const area = (Math.PI / 4) * line.diameter_m ** 2;
+    const length_m = Math.hypot(setup.start.bait_x_m, setup.water.depth_m);
+    this.samplesATick = Math.round(FELT_RATE_HZ * tick_s);
+    this.load_N = setup.bait.mass_kg * submergedFraction(setup) * GRAVITY_M_S2;
+    this.lineWeight_N =
+      Math.abs(line.density_kg_m3 - waterDensity(setup.water.temperature_C)) *
+      area *
+      GRAVITY_M_S2 *
+      length_m;
+    this.axialStiffness_N = line.youngs_modulus_Pa * area;
+    const amplitude_N = ground.grain.share * setup.bottom.friction * this.load_N;
+    this.grain = new Grain(ground.grain.length_m, amplitude_N, setup.bottom.ground?.seed ?? 0);
+  }
+
+  /** Writes `samplesATick` values from `at` on: the tick that ended in row `i` of the trace. */
+  tick(trace: Trace, i: number, out: Float32Array, at: number): void {
+    const pull = trace.tip_tension_N[i];
+    const x = trace.bait_x_m[i];
+    if (Number.isNaN(this.effort_N)) {
+      this.effort_N = this.lastPull_N = pull;
+      this.lastX_m = x;
+    }
+    const n = this.samplesATick;
+    const passed = passedOn(this.lineWeight_N, this.axialStiffness_N, pull);
+    const fade = 1 / (EFFORT_S * FELT_RATE_HZ);
+    for (let k = 1; k <= n; k++) {
+      const now = this.lastPull_N + ((pull - this.lastPull_N) * k) / n;
+      this.effort_N += fade * (now - this.effort_N);
+      const place = this.lastX_m + ((x - this.lastX_m) * k) / n;
+      const rub = trace.contact[i] === 1 && x !== this.lastX_m ? passed * this.grain.at(place) : 0;
+      out[at + k - 1] = now - this.effort_N + rub;
+    }
+    this.lastX_m = x;
+    this.lastPull_N = pull;
+  }
+}
+
+/** The felt signal of a whole trace. */
+export function feltSignal(setup: Setup, trace: Trace): Float32Array {
+  const rows = trace.t_s.length;
+  const stream = new FeltStream(setup, rows > 1 ? trace.t_s[1] - trace.t_s[0] : 1);
+  const out = new Float32Array((rows - 1) * stream.samplesATick);
+  for (let i = 1; i < rows; i++) stream.tick(trace, i, out, (i - 1) * stream.samplesATick);
+  return out;
+}
+
+/** Cells of noise before it repeats. */
+const GRAIN_CELLS = 4096;
+
+/** Smooth noise over the bottom: random values at cells of the grain's length, eased between. */
+class Grain {
+  private readonly values: Float64Array;
+
+  constructor(
+    private readonly length_m: number,
+    amplitude_N: number,
+    seed: number
+  ) {
+    const random = randomFrom(seed + 17);
+    this.values = Float64Array.from(
+      { length: GRAIN_CELLS },
+      () => amplitude_N * (2 * random() - 1)
+    );
+  }
+
+  at(x_m: number): number {
+    const place = Math.abs(x_m) / this.length_m;
+    const cell = Math.floor(place);
+    const u = place - cell;
+    const eased = u * u * (3 - 2 * u);
+    const a = this.values[cell % GRAIN_CELLS];
+    return a + eased * (this.values[(cell + 1) % GRAIN_CELLS] - a);
+  }
+}
