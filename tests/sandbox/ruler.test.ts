@@ -13,6 +13,11 @@ describe('the ruler', () => {
     expect(ticks[7].at_m).toBeCloseTo(INCH_M, 12);
   });
 
+  test('beyond two feet counts in halves', () => {
+    const ticks = rulerTicks(2 * FOOT_M, 4 * FOOT_M, 100 / FOOT_M, 'imperial');
+    expect(labels(ticks)).toEqual(['2 ft', '2½ ft', '3 ft', '3½ ft', '4 ft']);
+  });
+
   test('in metric has centimetres, then metres', () => {
     expect(labels(rulerTicks(0, 0.3, 600, 'metric'))).toEqual(['0', '10 cm', '20 cm', '30 cm']);
     expect(labels(rulerTicks(0, 2, 80, 'metric'))).toEqual(['0', '1 m', '2 m']);

@@ -78,8 +78,14 @@ function label(at_m: number, units: Units): string {
   if (at_m === 0) return '0';
   const sign = at_m < 0 ? '−' : '';
   if (units === 'metric') return sign + metricLabel(Math.abs(at_m));
-  const inches = Math.round(Math.abs(at_m) / INCH_M);
-  return sign + (inches % 12 === 0 ? `${inches / 12} ft` : `${inches} in`);
+  return sign + imperialLabel(Math.round(Math.abs(at_m) / INCH_M));
+}
+
+/** Up to two feet a folding rule counts inches; beyond, feet and halves are read faster. */
+function imperialLabel(inches: number): string {
+  const feet = Math.floor(inches / 12);
+  if (inches % 12 === 0) return `${feet} ft`;
+  return inches % 12 === 6 && feet >= 2 ? `${feet}½ ft` : `${inches} in`;
 }
 
 function metricLabel(at_m: number): string {

@@ -1,4 +1,4 @@
-import { waterAt, type RodAngles, type Setup, type Trace } from '$lib/model';
+import { stonesOf, waterAt, type RodAngles, type Setup, type Stone, type Trace } from '$lib/model';
 import { baitOf } from '$lib/model/bait';
 import { bottomOf } from '$lib/model/bottom';
 import type { Units } from '$lib/scoring';
@@ -26,6 +26,8 @@ export interface Stage {
   /** Height of the bottom, stones included, m. */
   readonly heightAt: (x_m: number) => number;
   readonly baitRadius_m: number;
+  /** The scenario's stones, and those of its kind of bottom. */
+  readonly stones: readonly Stone[];
 }
 
 export type StageProps = Pick<Stage, 'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'>;
@@ -39,7 +41,8 @@ export function stageOf(props: StageProps): Stage {
     ...props,
     bait: { x_m, z_m: bottom.heightAt(x_m) },
     heightAt: (x) => bottom.heightAt(x),
-    baitRadius_m: radius_m
+    baitRadius_m: radius_m,
+    stones: stonesOf(setup)
   };
 }
 

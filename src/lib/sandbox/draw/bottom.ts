@@ -3,12 +3,14 @@ import type { Ink } from '../palette';
 import { rulerTicks } from '../ruler';
 import type { Moment, Stage } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
+import { setFigures } from './type';
 import { drawBait } from './bait';
+import { paintBed } from './bed';
 import { drawGhost } from './ghost';
-import { traceLine } from './line';
+import { drawLine } from './line';
 import { drawRuler } from './ruler';
-import { bedPath, hatchStones, ruleWater, stippleBed } from './texture';
 import { drawTrack } from './track';
+import { paintWater } from './water';
 
 /** The close-up of the bait on the bottom, with its ruler. */
 
@@ -18,38 +20,17 @@ export function paintBottomBack(
   stage: Stage,
   ink: Ink
 ): void {
-  const water = context.createLinearGradient(0, 0, 0, view.height);
-  water.addColorStop(0, ink.water);
-  water.addColorStop(1, ink.deep);
-  context.fillStyle = water;
-  context.fillRect(0, 0, view.width, view.height);
-  ruleWater(context, 0, pixelY(view, stage.bait.z_m), view.width, {
-    colour: ink.rule,
-    widest: 16,
-    closest: 9,
-    alpha: 0.55
-  });
-  paintBed(context, view, stage, ink);
+  const floor = pixelY(view, stage.bait.z_m);
+  paintWater(context, view, 0, floor, { widest: 16, closest: 9, alpha: 0.55 }, ink);
+  paintBed(context, view, stage, { cell: 6, thickness: BED_PX + 4, dot: 1.25 }, ink);
+  drawTravels(context, view, stage, ink);
   if (stage.target) drawTarget(context, view, stage, ink);
   drawHeights(context, view, stage, ink);
   drawStart(context, view, stage, ink);
 }
 
-function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
-  bedPath(context, view, stage.heightAt);
-  context.fillStyle = ink.bed;
-  context.fill();
-  stippleBed(context, view, stage.heightAt, {
-    colour: ink.silt,
-    cell: 6,
-    thickness: BED_PX + 4,
-    dot: 1.25
-  });
-  hatchStones(context, view, stage.setup.bottom.stones, stage.heightAt, ink.silt);
-  bedPath(context, view, stage.heightAt);
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.5;
-  context.stroke();
+/** Travels from the bait's start along the foot of the picture. */
+function drawTravels(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
   const towards = Math.sign(stage.bait.x_m);
   const travelAt = (px: number) => towards * (stage.bait.x_m - metresX(view, px));
   const beyond_m = 0.5 * travelAt(view.width);
@@ -98,11 +79,8 @@ function drawHeights(context: CanvasRenderingContext2D, view: View, stage: Stage
   const top_m = (pixelY(view, stage.bait.z_m) - 14) / view.scale;
   const ticks = rulerTicks(0, top_m, view.scale, stage.units);
   context.strokeStyle = ink.lead;
-  context.fillStyle = ink.inkSoft;
   context.lineWidth = 1;
-  context.font = `500 12px ${ink.figures}`;
-  context.textAlign = 'left';
-  context.textBaseline = 'middle';
+  setFigures(context, ink, { px: 12, weight: 500, align: 'left' });
   context.beginPath();
   for (const { at_m, rank, label } of ticks) {
     if (at_m === 0) continue;
@@ -139,11 +117,7 @@ export function paintBottom(
   const { pose } = moment;
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
   drawTrack(context, view, moment, ink);
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.1;
-  context.beginPath();
-  traceLine(context, view, pose, false);
-  context.stroke();
+  drawLine(context, view, pose, false, ink);
   const last = pose.x.length - 1;
   drawBait(
     context,

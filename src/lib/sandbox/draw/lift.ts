@@ -2,10 +2,11 @@ import { clockHourToDeg, degToRad, tipOf, type Trace } from '$lib/model';
 import type { Ink } from '../palette';
 import type { Moment, Stage } from '../stage';
 import { fit, pixelX, pixelY, type View } from '../view';
+import { setFigures } from './type';
 import { drawBoat } from './boat';
-import { traceLine } from './line';
+import { drawLine } from './line';
 import { drawRod } from './rod';
-import { ruleWater } from './texture';
+import { drawSurface, paintWater } from './water';
 
 /** The rod at the boat from the side, with the hours of the clock it is turned through. */
 
@@ -33,22 +34,10 @@ export function paintLiftBack(
   stage: Stage,
   ink: Ink
 ): void {
-  const surface = pixelY(view, 0);
-  context.fillStyle = ink.water;
-  context.fillRect(0, surface, view.width, view.height - surface);
-  ruleWater(context, surface, view.height, view.width, {
-    colour: ink.rule,
-    widest: 8,
-    closest: 6,
-    alpha: 0.75
-  });
+  const ruling = { widest: 8, closest: 6, alpha: 0.75 };
+  paintWater(context, view, pixelY(view, 0), view.height, ruling, ink);
   drawBoat(context, view, stage.setup.rod.pivot_height_m, ink);
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.25;
-  context.beginPath();
-  context.moveTo(0, surface);
-  context.lineTo(view.width, surface);
-  context.stroke();
+  drawSurface(context, view, ink);
   drawDial(context, view, stage, ink);
 }
 
@@ -73,10 +62,7 @@ function drawDial(context: CanvasRenderingContext2D, view: View, stage: Stage, i
     context.lineTo(to.x, to.y);
   }
   context.stroke();
-  context.fillStyle = ink.ink;
-  context.font = `600 15px ${ink.figures}`;
-  context.textAlign = 'center';
-  context.textBaseline = 'middle';
+  setFigures(context, ink, { px: 15, weight: 600, align: 'center' });
   for (const hour of HOURS) {
     const { x: tx, y: ty } = spot(clockHourToDeg(hour), radius + 21);
     context.fillText(String(hour), tx, ty);
@@ -95,11 +81,7 @@ export function paintLift(
   const hand = { x: pixelX(view, 0), y: pixelY(view, pivot_height_m) };
   markGhosts(context, view, stage, ink);
   drawWay(context, view, stage, pose.elevation_deg, ink);
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1;
-  context.beginPath();
-  traceLine(context, view, pose, moment.isHidden);
-  context.stroke();
+  drawLine(context, view, pose, moment.isHidden, ink);
   const stiff = { x: 0, z: 0 };
   tipOf(stage.setup, pose.elevation_deg, pose.azimuth_deg, stiff);
   const unbent = { x: pixelX(view, stiff.x), y: pixelY(view, stiff.z) };

@@ -1,14 +1,28 @@
+import type { Ink } from '../palette';
 import type { Pose } from '../pose';
 import { pixelX, pixelY, type View } from '../view';
 
-/** Adds the line from tip to bait to the path: the model's own nodes, joined by straight pieces. */
-export function traceLine(
+/** The line from tip to bait, or to the surface when hidden: the model's nodes, joined straight. */
+export function drawLine(
   context: CanvasRenderingContext2D,
   view: View,
   pose: Pose,
+  isHidden: boolean,
+  ink: Ink
+): void {
+  context.strokeStyle = ink.ink;
+  context.lineWidth = 1.1;
+  context.beginPath();
+  traceLine(context, view, pose, isHidden);
+  context.stroke();
+}
+
+function traceLine(
+  context: CanvasRenderingContext2D,
+  view: View,
+  { x, z }: Pose,
   isHidden: boolean
 ): void {
-  const { x, z } = pose;
   context.moveTo(pixelX(view, x[0]), pixelY(view, z[0]));
   for (let i = 1; i < x.length; i++) {
     if (isHidden && z[i] < 0) {

@@ -5,13 +5,14 @@ import { soundingMarks, rulerTicks } from '../ruler';
 import type { Moment, Stage } from '../stage';
 import { fit, heightFor, metresX, pixelX, pixelY, type Extent, type View } from '../view';
 import { markBait } from './bait';
+import { paintBed } from './bed';
 import { drawBoat } from './boat';
 import { brackets } from './brackets';
-import { traceLine } from './line';
+import { drawLine } from './line';
 import { drawRod } from './rod';
 import { drawRuler } from './ruler';
 import { drawSounding } from './sounding';
-import { bedPath, hatchStones, ruleWater, stippleBed } from './texture';
+import { drawSurface, paintWater } from './water';
 
 /** The whole line, from the boat on the right to the bait on the left, to scale. */
 
@@ -65,25 +66,11 @@ export function paintOverviewBack(
 ): void {
   const surface = pixelY(view, 0);
   const floor = pixelY(view, -stage.setup.water.depth_m);
-  const water = context.createLinearGradient(0, surface, 0, floor);
-  water.addColorStop(0, ink.water);
-  water.addColorStop(1, ink.deep);
-  context.fillStyle = water;
-  context.fillRect(0, surface, view.width, view.height - surface);
-  ruleWater(context, surface, floor, view.width, {
-    colour: ink.rule,
-    widest: 13,
-    closest: 5,
-    alpha: 0.75
-  });
-  paintBed(context, view, stage, ink);
+  paintWater(context, view, surface, floor, { widest: 13, closest: 5, alpha: 0.75 }, ink);
+  paintBed(context, view, stage, { cell: 4.5, thickness: BED_PX, dot: 0.9 }, ink);
+  drawDistances(context, view, stage, ink);
   drawBoat(context, view, stage.setup.rod.pivot_height_m, ink);
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.25;
-  context.beginPath();
-  context.moveTo(0, surface);
-  context.lineTo(view.width, surface);
-  context.stroke();
+  drawSurface(context, view, ink);
   levelMark(context, Math.min(40, view.width * 0.06), surface, ink);
   const depth_m = stage.setup.water.depth_m;
   drawSounding(
@@ -114,25 +101,20 @@ function levelMark(context: CanvasRenderingContext2D, x: number, y: number, ink:
   context.stroke();
 }
 
-function paintBed(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
-  bedPath(context, view, stage.heightAt);
-  context.fillStyle = ink.bed;
-  context.fill();
-  stippleBed(context, view, stage.heightAt, {
-    colour: ink.silt,
-    cell: 4.5,
-    thickness: BED_PX,
-    dot: 0.9
-  });
-  hatchStones(context, view, stage.setup.bottom.stones, stage.heightAt, ink.silt);
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.25;
-  bedPath(context, view, stage.heightAt);
-  context.stroke();
+/** Distances from the rod hand along the foot of the picture. */
+function drawDistances(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Stage,
+  ink: Ink
+): void {
   const far_m = metresX(view, 0);
+  const label_px = Math.min(84, view.width / 6);
   drawRuler(
     context,
-    rulerTicks(-far_m, 2 * far_m, view.scale, stage.units, 84).filter(({ at_m }) => at_m >= 0),
+    rulerTicks(-far_m, 2 * far_m, view.scale, stage.units, label_px).filter(
+      ({ at_m }) => at_m >= 0
+    ),
     (m) => pixelX(view, m),
     { top: view.height - STRIP_PX, width: view.width, height: STRIP_PX, bar: 5, font: 12 },
     ink
@@ -150,11 +132,7 @@ export function paintOverview(
   const { pose } = moment;
   const hand = { x: pixelX(view, 0), y: pixelY(view, stage.setup.rod.pivot_height_m) };
   const tip = { x: pixelX(view, pose.x[0]), y: pixelY(view, pose.z[0]) };
-  context.strokeStyle = ink.ink;
-  context.lineWidth = 1.1;
-  context.beginPath();
-  traceLine(context, view, pose, moment.isHidden);
-  context.stroke();
+  drawLine(context, view, pose, moment.isHidden, ink);
   drawRod(context, hand, tip, tip, Math.max(2, 0.045 * view.scale), ink);
   frameCloseUp(context, view, closeUp, ink);
   if (moment.isHidden) return;

@@ -1,5 +1,6 @@
 import type { Ink } from '../palette';
 import type { Tick } from '../ruler';
+import { setFigures } from './type';
 
 /**
  * A ruler along the foot of a picture, as the border of a sea chart is graduated: solid and open
@@ -23,9 +24,7 @@ export function drawRuler(
     context.fillRect(from, top, at(parts[i].at_m) - from, bar);
   }
   drawTicks(context, ticks, at, top, bar, width, ink);
-  context.font = `600 ${font}px ${ink.figures}`;
-  context.textAlign = 'center';
-  context.textBaseline = 'middle';
+  setFigures(context, ink, { px: font, weight: 600, align: 'center' });
   const middle = top + bar + 2 + (height - bar) / 2;
   for (const { at_m, label } of ticks) {
     const x = at(at_m);

@@ -1,6 +1,7 @@
 import type { Ink } from '../palette';
 import type { Tick } from '../ruler';
 import { pixelX, pixelY, type View } from '../view';
+import { setFigures } from './type';
 
 /**
  * The sounding line: let down to the bottom, with marks at known depths, leather (solid) and cloth
@@ -26,18 +27,14 @@ export function drawSounding(
   context.lineTo(x, floor - 12);
   context.stroke();
   drawLead(context, x, floor, ink);
-  context.font = `500 12px ${ink.figures}`;
-  context.textAlign = 'left';
-  context.textBaseline = 'middle';
   for (const mark of marks) {
     const y = pixelY(view, -mark.at_m);
     if (floor - y < 26) continue;
     tag(context, x, y, mark.isSolid, ink);
-    context.fillStyle = ink.inkSoft;
+    setFigures(context, ink, { px: 12, weight: 500, align: 'left' });
     context.fillText(mark.label, x + 13, y + 1);
   }
-  context.fillStyle = ink.ink;
-  context.font = `600 13px ${ink.figures}`;
+  setFigures(context, ink, { px: 13, weight: 600, align: 'left' });
   context.fillText(depthLabel, x + 10, floor - 7);
 }
 

@@ -3,6 +3,7 @@ import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
 import type { Moment, Stage } from '../stage';
 import type { View } from '../view';
+import { setFigures } from './type';
 import { drawDeck } from './deck';
 import { drawRod } from './rod';
 import { ruleWater } from './texture';
@@ -58,11 +59,8 @@ function drawProtractor(
 ): void {
   const radius = reachOfRod(stage, stage.start.elevation_deg) * view.scale + 7;
   context.strokeStyle = ink.lead;
-  context.fillStyle = ink.inkSoft;
   context.lineWidth = 1;
-  context.font = `500 12px ${ink.figures}`;
-  context.textAlign = 'center';
-  context.textBaseline = 'middle';
+  setFigures(context, ink, { px: 12, weight: 500, align: 'center' });
   context.beginPath();
   context.arc(view.x0, view.y0, radius, Math.PI / 2, 1.5 * Math.PI);
   for (let deg = -90; deg <= 90; deg += 10) {
