@@ -1,16 +1,13 @@
-export const schemes = ['auto', 'light', 'dark'] as const;
-export type Scheme = (typeof schemes)[number];
+import type { Settings } from '$lib/practice';
 
 /** Read by static/scheme.js too, before the first paint. */
 const key = 'feltfoot-scheme';
 
-export function chosenScheme(storage: Storage): Scheme {
-  const stored = storage.getItem(key);
-  return schemes.find((scheme) => scheme === stored) ?? 'auto';
-}
-
-/** Shows the page in this scheme and remembers it; 'auto' leaves it to the device. */
-export function chooseScheme(scheme: Scheme, storage: Storage, page: HTMLElement): void {
+/**
+ * Shows the page in this scheme; 'auto' leaves it to the device. The choice itself is kept in the
+ * learner's record; the copy in `storage` is only there so that the next page opens in it at once.
+ */
+export function showScheme(scheme: Settings['scheme'], storage: Storage, page: HTMLElement): void {
   if (scheme === 'auto') {
     delete page.dataset.scheme;
     storage.removeItem(key);

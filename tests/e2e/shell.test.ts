@@ -36,7 +36,7 @@ test('a chosen night is there again at the next visit, from the first paint on',
   const ground = () =>
     page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   const byDay = await ground();
-  await page.getByText('Night', { exact: true }).click();
+  await page.getByRole('radio', { name: 'Night' }).check();
   const byNight = await ground();
   expect(byNight).not.toBe(byDay);
   await page.reload({ waitUntil: 'commit' });
@@ -50,5 +50,5 @@ test('the first page opens without a connection', async ({ page, context }) => {
   await context.setOffline(true);
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  await expect(page.getByText('Night', { exact: true })).toBeVisible();
+  await expect(page.getByRole('radio', { name: 'Night' })).toBeVisible();
 });

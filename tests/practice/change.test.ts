@@ -12,13 +12,13 @@ describe('a change to the record', () => {
   });
 
   test('keeps the first prediction for a lesson, since it was a commitment', () => {
-    const later = { lesson: 'one-foot', option: 'half', at: noon };
+    const later = { lesson: 'one-foot', station: 'predict', option: 'half', at: noon };
     const after = applyChange(aRecord(), { kind: 'predicted', prediction: later });
     expect(after.predictions.map(({ option }) => option)).toEqual(['twice']);
   });
 
   test('keeps a prediction for each lesson', () => {
-    const other = { lesson: 'slack', option: 'half', at: noon };
+    const other = { lesson: 'slack', station: 'predict', option: 'half', at: noon };
     const after = applyChange(aRecord(), { kind: 'predicted', prediction: other });
     expect(after.predictions.map(({ lesson }) => lesson)).toEqual(['one-foot', 'slack']);
   });
@@ -50,7 +50,10 @@ describe('a change to the record', () => {
 
   const changes: RecordChange[] = [
     { kind: 'set', settings: { scheme: 'light' } },
-    { kind: 'predicted', prediction: { lesson: 'slack', option: 'half', at: noon } },
+    {
+      kind: 'predicted',
+      prediction: { lesson: 'slack', station: 'predict', option: 'half', at: noon }
+    },
     { kind: 'tried', try: aTry('t3') },
     { kind: 'reached', lesson: 'one-foot', station: 'see', at: noon },
     { kind: 'finished', lesson: 'one-foot', station: 'field', at: noon },

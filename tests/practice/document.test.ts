@@ -69,7 +69,7 @@ describe('a record as a document', () => {
     const old = {
       format: 'feltfoot-record',
       version: 1,
-      guesses: [{ lesson: 'slack', option: 'half', at: now }]
+      guesses: [{ lesson: 'slack', station: 'predict', option: 'half', at: now }]
     };
     expect(readDocument(old, now, [renameLesson]).predictions).toEqual(old.guesses);
     const current = { ...old, version: 2, guesses: undefined, predictions: old.guesses };

@@ -20,8 +20,12 @@ describe('two records of one learner become one', () => {
   });
 
   test('of two predictions the earlier stands, whichever record is merged into which', () => {
-    const early = aRecord({ predictions: [{ lesson: 'slack', option: 'half', at: hour(7) }] });
-    const late = aRecord({ predictions: [{ lesson: 'slack', option: 'twice', at: hour(9) }] });
+    const early = aRecord({
+      predictions: [{ lesson: 'slack', station: 'predict', option: 'half', at: hour(7) }]
+    });
+    const late = aRecord({
+      predictions: [{ lesson: 'slack', station: 'predict', option: 'twice', at: hour(9) }]
+    });
     expect(mergeRecords(early, late).predictions).toEqual(early.predictions);
     expect(mergeRecords(late, early).predictions).toEqual(early.predictions);
   });

@@ -15,7 +15,9 @@ export function aRecord(more: Partial<LearnerRecord> = {}): LearnerRecord {
   return {
     ...emptyRecord(),
     settings: { units: 'metric', scheme: 'dark' },
-    predictions: [{ lesson: 'one-foot', option: 'twice', at: '2030-05-01T08:10:00.000Z' }],
+    predictions: [
+      { lesson: 'one-foot', station: 'predict', option: 'twice', at: '2030-05-01T08:10:00.000Z' }
+    ],
     progress: [
       {
         lesson: 'one-foot',

@@ -1,35 +1,41 @@
-import { beforeEach, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
+import { showScheme } from '../../src/routes/scheme';
 import SchemeSwitch from '../../src/routes/SchemeSwitch.svelte';
+
+const root = document.documentElement;
 
 beforeEach(() => {
   localStorage.clear();
-  delete document.documentElement.dataset.scheme;
+  delete root.dataset.scheme;
 });
 
-test('the device decides until the visitor does', async () => {
-  await render(SchemeSwitch);
-  await expect.element(page.getByLabelText('As the device')).toBeChecked();
-  expect(document.documentElement.dataset.scheme).toBeUndefined();
-});
+describe('the light', () => {
+  test.each([
+    ['As the device', 'auto'],
+    ['Day', 'light'],
+    ['Night', 'dark']
+  ] as const)('shows %s as chosen when it is', async (name, scheme) => {
+    await render(SchemeSwitch, { scheme, onchoose: () => {} });
+    await expect.element(page.getByRole('radio', { name })).toBeChecked();
+  });
 
-test.each([
-  ['Night', 'dark'],
-  ['Day', 'light']
-])('%s is shown at once and remembered', async (name, scheme) => {
-  const first = await render(SchemeSwitch);
-  await page.getByText(name).click();
-  expect(document.documentElement.dataset.scheme).toBe(scheme);
-  await first.unmount();
-  await render(SchemeSwitch);
-  await expect.element(page.getByLabelText(name)).toBeChecked();
-});
+  test('is chosen by a click', async () => {
+    const onchoose = vi.fn();
+    await render(SchemeSwitch, { scheme: 'auto', onchoose });
+    await page.getByRole('radio', { name: 'Day' }).click();
+    expect(onchoose).toHaveBeenLastCalledWith('light');
+    await page.getByRole('radio', { name: 'Night' }).click();
+    expect(onchoose).toHaveBeenLastCalledWith('dark');
+  });
 
-test('going back to the device’s choice forgets one’s own', async () => {
-  await render(SchemeSwitch);
-  await page.getByText('Night').click();
-  await page.getByText('As the device').click();
-  expect(document.documentElement.dataset.scheme).toBeUndefined();
-  expect(localStorage.length).toBe(0);
+  test('of the page is there again before the first paint, and the device’s own leaves no trace', () => {
+    showScheme('dark', localStorage, root);
+    expect(root.dataset.scheme).toBe('dark');
+    expect(localStorage.getItem('feltfoot-scheme')).toBe('dark');
+    showScheme('auto', localStorage, root);
+    expect(root.dataset.scheme).toBeUndefined();
+    expect(localStorage.length).toBe(0);
+  });
 });

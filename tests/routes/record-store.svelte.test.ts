@@ -102,7 +102,10 @@ describe('the learner on a page', () => {
 
   test('sees at once what is done in another tab', async () => {
     const [here, there] = [await opened(), await opened()];
-    there.change({ kind: 'predicted', prediction: { lesson: 'slack', option: 'half', at: now } });
+    there.change({
+      kind: 'predicted',
+      prediction: { lesson: 'slack', station: 'predict', option: 'half', at: now }
+    });
     await expect.poll(() => here.record.predictions).toHaveLength(1);
   });
 

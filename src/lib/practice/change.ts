@@ -1,4 +1,4 @@
-import { mergeRecords, movedToEnd } from './merge';
+import { isSameQuestion, mergeRecords, movedToEnd } from './merge';
 import {
   emptyRecord,
   type LearnerRecord,
@@ -38,9 +38,9 @@ export function applyChange(record: LearnerRecord, change: RecordChange): Learne
   }
 }
 
-/** A prediction is a commitment: the first one for a lesson stands. */
+/** A prediction is a commitment: the first answer to a question stands. */
 function predict(predictions: readonly Prediction[], made: Prediction): readonly Prediction[] {
-  return predictions.some(({ lesson }) => lesson === made.lesson)
+  return predictions.some((one) => isSameQuestion(one, made))
     ? predictions
     : [...predictions, made];
 }

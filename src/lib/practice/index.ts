@@ -19,3 +19,4 @@ export {
   toDocument,
   type RecordDocument
 } from './document';
+export { stationToGoOn, wayThrough, type BestMarks, type Part, type Station } from './way';

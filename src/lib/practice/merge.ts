@@ -1,5 +1,7 @@
 import type { LearnerRecord, LessonProgress, Prediction } from './record';
 
+type Asked = Pick<Prediction, 'lesson' | 'station'>;
+
 /**
  * Two records of one learner as one, say of a phone and of a computer. Nothing of either is lost:
  * tries are joined by id, of two predictions the earlier stands, of two places in a lesson the later.
@@ -8,7 +10,7 @@ import type { LearnerRecord, LessonProgress, Prediction } from './record';
 export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): LearnerRecord {
   return {
     settings: mine.settings,
-    predictions: joined(mine.predictions, other.predictions, byLesson, earlier),
+    predictions: joined(mine.predictions, other.predictions, question, earlier),
     progress: joined(mine.progress, other.progress, byLesson, further),
     setAside: joined(mine.setAside, other.setAside, (one) => JSON.stringify(one), first),
     tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime)
@@ -27,6 +29,12 @@ function joined<T>(
     all.set(keyOf(one), known ? choose(known, one) : one);
   }
   return [...all.values()];
+}
+
+const question = ({ lesson, station }: Asked) => `${lesson}/${station}`;
+
+export function isSameQuestion(a: Asked, b: Asked): boolean {
+  return question(a) === question(b);
 }
 
 const byLesson = ({ lesson }: { lesson: string }) => lesson;

@@ -32,7 +32,15 @@ const rodInput = v.strictObject({
   kind: v.literal('rod_input'),
   rate_Hz: v.literal(100),
   elevation_deg: angles_deg,
-  azimuth_deg: angles_deg
+  azimuth_deg: angles_deg,
+  /** Line taken in by the reel since the start, m. */
+  line_in_m: v.optional(
+    v.pipe(
+      v.array(v.pipe(v.number(), v.minValue(-60), v.maxValue(60))),
+      v.minLength(2),
+      v.maxLength(MAX_SAMPLES)
+    )
+  )
 });
 
 export const trySchema = v.strictObject({
@@ -46,7 +54,13 @@ export const trySchema = v.strictObject({
   guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100)))
 });
 
-export const predictionSchema = v.strictObject({ lesson: name, option: name, at: time });
+export const predictionSchema = v.strictObject({
+  lesson: name,
+  /** The station of the lesson that asked. */
+  station: name,
+  option: name,
+  at: time
+});
 
 /** How far the learner has gone down a lesson. */
 export const progressSchema = v.strictObject({

@@ -1,0 +1,39 @@
+/**
+ * Every number of the practice schedule that is a design proposal, in one place. Those that rest on
+ * published work name it; the rest is this project's own choice and may be changed here alone.
+ */
+
+/** How much of the bait a learner sees, and how much is said, from first tries to the check. */
+export type Phase = 'seen' | 'half_seen' | 'unseen' | 'kept';
+
+/** Tries of a phase before the next one opens. */
+export const TRIES: Record<Phase, number> = { seen: 8, half_seen: 12, unseen: 16, kept: 12 };
+
+/** Of the half seen tries every one in so many is told (about half: Winstein & Schmidt 1990). */
+export const TOLD_ONE_IN = 2;
+
+/**
+ * Unseen tries are told only outside this part of the target (15 %: Cruz 2018), and outside the
+ * second from the try on whose number is given: the hand is better by then.
+ */
+export const TOLD_OUTSIDE = { first: 0.15, later: 0.1, fromTry: 8 };
+
+const HOUR_MS = 3_600_000;
+
+/** Least time without practice before each check, ms: retention shows only after sleep. */
+export const CHECK_AFTER_MS = [24 * HOUR_MS, 7 * 24 * HOUR_MS] as const;
+
+/** What a check must reach. Shares of the target for CE and VE, of the tries for the pace. */
+export const MASTERED = { bias: 0.1, spread: 0.15, inPace: 0.8 };
+
+/** The ruler is of the hand as it is now: its last tries, no more. */
+export const RULER_TRIES = 20;
+/** Fewer tries give no figure: the scale itself would be a guess. */
+export const RULER_LEAST = 4;
+/** The ruler is settled when the bias is known to this part of the distance meant. */
+export const SETTLED_WITHIN = 0.1;
+/** Confidence of every band of the ruler. */
+export const CONFIDENCE = 0.9;
+
+/** About how long a try takes with what is read after it, minutes. */
+export const TRY_MINUTES = 0.6;

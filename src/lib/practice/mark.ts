@@ -1,0 +1,64 @@
+import { gradeTry, peakBaitSpeed, tipTravel, type Challenge, type Grade } from '../scoring';
+import type { StoredTry } from './record';
+
+/** One try on the ruler: what was meant and what was done. SI, distances towards the angler. */
+export interface Mark {
+  id: string;
+  challenge: string;
+  at: string;
+  meant_m: number;
+  bait_m: number;
+  /** Length of the tip's way, never negative. */
+  tip_m: number;
+  /** Highest clearance of the bait above the bottom. */
+  lift_m: number;
+  /** Fastest tenth of a second of the bait along the bottom. */
+  speed_m_s: number;
+  /** Whether it kept below the speed that was asked; true where none was. */
+  isPaceRight: boolean;
+  guess_m?: number;
+}
+
+type Graded = ReturnType<typeof gradeTry>;
+type Made = Pick<StoredTry, 'id' | 'challenge' | 'at' | 'input' | 'guess_m'>;
+
+/** Lower flights are the bait skipping over nothing that a hand could mean or avoid, m. */
+export const LEFT_BOTTOM_M = 0.0127;
+
+/** The try run again, or null where its challenge asks for no distance. */
+export function markOf(made: Made, challenge: Challenge): Mark | null {
+  return travelOf(challenge) ? markOfGraded(made, challenge, gradeTry(challenge, made.input)) : null;
+}
+
+/** The same for a try that has been graded already. */
+export function markOfGraded(made: Made, challenge: Challenge, graded: Graded): Mark | null {
+  const travel = travelOf(challenge);
+  if (!travel) return null;
+  const { id, at, guess_m } = made;
+  const { result, grade } = graded;
+  return {
+    id,
+    at,
+    challenge: challenge.id,
+    meant_m: travel.target_m,
+    bait_m: result.travel_m,
+    tip_m: tipTravel(result),
+    lift_m: result.peak_height_m,
+    speed_m_s: peakBaitSpeed(result),
+    isPaceRight: isPaceRight(grade),
+    ...(guess_m === undefined ? {} : { guess_m })
+  };
+}
+
+export function travelOf({ goals }: Pick<Challenge, 'goals'>) {
+  return goals.find((goal) => goal.kind === 'travel');
+}
+
+/** The error of a try as a part of the distance meant: 0.5 is half as far again. */
+export function errorOf({ bait_m, meant_m }: Pick<Mark, 'bait_m' | 'meant_m'>): number {
+  return bait_m / meant_m - 1;
+}
+
+function isPaceRight({ goals }: Grade): boolean {
+  return goals.every(({ goal, value }) => goal.kind !== 'speed' || value <= goal.most_m_s);
+}

@@ -1,0 +1,74 @@
+import { formatLength, type Units } from '../scoring';
+import { aimFor, MOST_TRIES_TOLD, type Ruler, type Trend } from './ruler';
+import type { RobustMean } from './robust-mean';
+
+/** What the ruler says to a learner, in their units. */
+export interface RulerWords {
+  /** "When you mean 2 ft, the bait goes 3 ft 7 in." */
+  goes: string;
+  /** "Aim for 1 ft 1 in." */
+  aim: string;
+  /** How sure that is, and what would make it surer. */
+  sure: string;
+  /** Bias and spread apart, and what each asks for. */
+  why: string;
+}
+
+/** Bias and spread smaller than these parts are no fault to speak of. */
+const NO_BIAS = 0.05;
+const WIDE_SPREAD = 0.15;
+
+/** The sentences for a hand that means `meant_m`. */
+export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWords {
+  const length = (m: number) => formatLength(m, units);
+  const { bait } = ruler;
+  const aim_m = aimFor(ruler, meant_m);
+  const isTrue = Math.abs(bait.value - 1) < NO_BIAS;
+  return {
+    goes: `When you mean ${length(meant_m)}, the bait goes ${length(bait.value * meant_m)}.`,
+    aim:
+      aim_m === null
+        ? 'Too uneven yet to say what to aim for.'
+        : isTrue
+          ? 'Aim for what you want.'
+          : `Aim for ${length(aim_m)}.`,
+    sure: sureSentence(ruler, meant_m, units),
+    why: whySentence(ruler)
+  };
+}
+
+/** How far off the bait goes: "79 % too far, give or take 12". */
+export function biasText({ value, band }: RobustMean): string {
+  const percent = Math.round((value - 1) * 100);
+  const size =
+    percent === 0 ? 'Right on the mark' : `${Math.abs(percent)} % too ${percent > 0 ? 'far' : 'short'}`;
+  return `${size}, give or take ${Math.round(band * 100)}`;
+}
+
+export function trendText({ before, now, direction }: Trend): string {
+  const was = `At first ${biasText(before)}; lately ${biasText(now)}.`;
+  const said = {
+    shrinking: 'Your bias is shrinking.',
+    growing: 'Your bias is growing.',
+    unclear: 'That is no clear change yet.'
+  };
+  return `${was} ${said[direction]}`;
+}
+
+function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: number, units: Units) {
+  const give = formatLength(bait.band * meant_m, units);
+  const known = `Give or take ${give}, nine times in ten, from your last ${marks.length} tries.`;
+  if (isSettled) return `${known} That is settled.`;
+  if (moreTries > MOST_TRIES_TOLD) return `${known} Your tries differ too much to settle it soon.`;
+  return `${known} About ${moreTries} more would settle it.`;
+}
+
+function whySentence({ scores, bait, tip, leftBottom }: Ruler): string {
+  const spread = `From try to try you differ by ${Math.round(scores.variable * 100)} %`;
+  const slower = scores.variable > WIDE_SPREAD ? `${spread}: practise slower.` : `${spread}.`;
+  const flight =
+    leftBottom > 0.5 && bait.value > tip.value + bait.band
+      ? ' The bait goes further than your tip: it leaves the bottom. Move slower.'
+      : '';
+  return slower + flight;
+}

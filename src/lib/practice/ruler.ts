@@ -1,0 +1,93 @@
+import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
+import { errorScores, type ErrorScores } from './error-scores';
+import { errorOf, LEFT_BOTTOM_M, type Mark } from './mark';
+import { bandOf, robustMean, type RobustMean } from './robust-mean';
+
+/** A learner's hand as a ruler: how far the bait goes for what the hand means. */
+export interface Ruler {
+  /** The tries it rests on, oldest first: the last ones of the hand. */
+  marks: readonly Mark[];
+  /** Bait distance over distance meant: 1.8 is 80 % too far. */
+  bait: RobustMean;
+  /** The same of the tip: what the hand alone does. */
+  tip: RobustMean;
+  /** Errors as parts of the distance meant. */
+  scores: ErrorScores;
+  /** Share of the tries that left the bottom. */
+  leftBottom: number;
+  /** Of the tries that were guessed before they were shown: errors of the guess, in the same parts. */
+  guess: ErrorScores | null;
+  isSettled: boolean;
+  /** About how many more tries would settle it at this spread; 0 when it is. */
+  moreTries: number;
+}
+
+export interface Trend {
+  before: RobustMean;
+  now: RobustMean;
+  /** Which way the size of the bias went; 'unclear' while the bands leave room for both. */
+  direction: 'shrinking' | 'growing' | 'unclear';
+}
+
+/** More than this many tries are not promised to settle anything: practise first. */
+export const MOST_TRIES_TOLD = 60;
+
+/**
+ * The hand's ruler from its last tries, or null when there are too few. The hand is taken to miss by
+ * the same part at each distance, which holds near the distances tried and not far beyond.
+ */
+export function rulerOf(all: readonly Mark[]): Ruler | null {
+  const marks = inOrder(all).slice(-RULER_TRIES);
+  if (marks.length < RULER_LEAST) return null;
+  const bait = ratios(marks, ({ bait_m }) => bait_m);
+  const isSettled = bait.band <= SETTLED_WITHIN;
+  return {
+    marks,
+    bait,
+    tip: ratios(marks, ({ tip_m }) => tip_m),
+    scores: errorScores(marks.map(errorOf)),
+    leftBottom: marks.filter(({ lift_m }) => lift_m > LEFT_BOTTOM_M).length / marks.length,
+    guess: guessScores(marks),
+    isSettled,
+    moreTries: isSettled ? 0 : triesToSettle(bait.sd) - marks.length
+  };
+}
+
+/** What to have in mind, m, so that the bait goes `wanted_m`; null for a hand that moves it nowhere. */
+export function aimFor({ bait }: Pick<Ruler, 'bait'>, wanted_m: number): number | null {
+  return bait.value > bait.band ? wanted_m / bait.value : null;
+}
+
+/** Half of the hand's tries against the other half, at most as many each as the ruler rests on. */
+export function trendOf(all: readonly Mark[]): Trend | null {
+  const marks = inOrder(all);
+  const half = Math.min(RULER_TRIES, Math.floor(marks.length / 2));
+  if (half < RULER_LEAST) return null;
+  const before = ratios(marks.slice(0, half), ({ bait_m }) => bait_m);
+  const now = ratios(marks.slice(-half), ({ bait_m }) => bait_m);
+  const change = Math.abs(now.value - 1) - Math.abs(before.value - 1);
+  const isClear = Math.abs(change) > Math.hypot(before.band, now.band);
+  return { before, now, direction: !isClear ? 'unclear' : change < 0 ? 'shrinking' : 'growing' };
+}
+
+/** Tries after which the band of a hand with this spread is narrow enough. */
+export function triesToSettle(sd: number): number {
+  let count = RULER_LEAST;
+  while (count < MOST_TRIES_TOLD * 10 && bandOf(sd, count) > SETTLED_WITHIN) count++;
+  return count;
+}
+
+function ratios(marks: readonly Mark[], of: (mark: Mark) => number): RobustMean {
+  return robustMean(marks.map((mark) => of(mark) / mark.meant_m));
+}
+
+function guessScores(marks: readonly Mark[]): ErrorScores | null {
+  const errors = marks.flatMap(({ guess_m, bait_m, meant_m }) =>
+    guess_m === undefined ? [] : [(guess_m - bait_m) / meant_m]
+  );
+  return errors.length > 0 ? errorScores(errors) : null;
+}
+
+function inOrder(marks: readonly Mark[]): Mark[] {
+  return [...marks].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+}

@@ -1,0 +1,93 @@
+import type { FeelSection, FieldSection, Lesson, PredictSection, SeeSection } from '../course';
+import { PASS_MARK, type Challenge } from '../scoring';
+import { isSameQuestion } from './merge';
+import type { LearnerRecord } from './record';
+
+/** What a station of a lesson is about. A section of challenges gives a station for each of them. */
+export type Part =
+  | { kind: 'about' }
+  | { kind: 'predict'; section: PredictSection }
+  | { kind: 'see'; section: SeeSection }
+  | { kind: 'try'; challenge: Challenge; says: string }
+  | { kind: 'result' }
+  | { kind: 'feel'; section: FeelSection }
+  | { kind: 'field'; section: FieldSection };
+
+/** A place to stop on the way down a lesson. */
+export interface Station {
+  /** Also its place on the page. */
+  id: string;
+  name: string;
+  part: Part;
+  isOpen: boolean;
+  isDone: boolean;
+}
+
+/** Best marks so far by challenge id, for those challenges that were tried. */
+export type BestMarks = ReadonlyMap<string, number>;
+
+/**
+ * The way through a lesson as it stands for this learner. Nothing is shown before it was predicted;
+ * the result opens when each challenge has been tried, passed or not.
+ */
+export function wayThrough(lesson: Lesson, record: LearnerRecord, best: BestMarks): Station[] {
+  const stops = stopsOf(lesson);
+  const progress = record.progress.find((one) => one.lesson === lesson.id);
+  const furthest = progress?.finished
+    ? stops.length
+    : Math.max(...stops.map(({ id }, i) => (progress?.reached.includes(id) ? i : 0)));
+  const isPredicted = ({ id }: Stop) =>
+    record.predictions.some((one) => isSameQuestion(one, { lesson: lesson.id, station: id }));
+  const firstOpenQuestion = stops.findIndex((stop) => isQuestion(stop) && !isPredicted(stop));
+  const shutsAfter = firstOpenQuestion === -1 ? stops.length : firstOpenQuestion;
+  const isTried = lesson.challenges.every(({ id }) => best.has(id));
+  return stops.map((stop, i) => ({
+    ...stop,
+    isOpen: i <= shutsAfter && (stop.part.kind !== 'result' || isTried),
+    isDone: isQuestion(stop) ? isPredicted(stop) : isDone(stop.part, furthest > i, best)
+  }));
+}
+
+/** Where to go on: the first station that is open and not done, or the last one. */
+export function stationToGoOn(way: readonly Station[]): Station {
+  return way.find(({ isDone, isOpen }) => isOpen && !isDone) ?? way[way.length - 1];
+}
+
+function isQuestion({ part }: Stop): boolean {
+  return part.kind === 'predict';
+}
+
+function isDone(part: Part, isPast: boolean, best: BestMarks): boolean {
+  return part.kind === 'try' ? (best.get(part.challenge.id) ?? 0) >= PASS_MARK : isPast;
+}
+
+type Stop = Pick<Station, 'id' | 'name' | 'part'>;
+
+function stopsOf({ sections, challenges }: Lesson): Stop[] {
+  const last = sections.map(({ kind }) => kind).lastIndexOf('try');
+  const about: Stop = { id: 'about', name: 'What it is about', part: { kind: 'about' } };
+  const result: Stop = { id: 'result', name: 'How it went', part: { kind: 'result' } };
+  const stops = sections.flatMap((section, i) => {
+    const here = stopsAt(section, i, sections, challenges);
+    return i === last ? [...here, result] : here;
+  });
+  return [about, ...stops];
+}
+
+function stopsAt(
+  section: Lesson['sections'][number],
+  i: number,
+  sections: Lesson['sections'],
+  challenges: readonly Challenge[]
+): Stop[] {
+  if (section.kind === 'try') {
+    return section.challenges.flatMap((id) => {
+      const challenge = challenges.find((one) => one.id === id);
+      if (!challenge) return [];
+      return { id, name: challenge.title, part: { kind: 'try', challenge, says: section.text } };
+    });
+  }
+  const before = sections.slice(0, i).filter(({ kind }) => kind === section.kind).length;
+  const id = before === 0 ? section.kind : `${section.kind}-${before + 1}`;
+  return [{ id, name: section.title, part: { kind: section.kind, section } as Part }];
+}

@@ -1,0 +1,52 @@
+import {
+  formatLength,
+  formatShare,
+  formatSpeed,
+  type Goal,
+  type GoalGrade,
+  type Units
+} from '$lib/scoring';
+
+/** A row of the marks table, in the learner's units. */
+export interface GoalText {
+  name: string;
+  asked: string;
+  reached: string;
+}
+
+/** What a goal asks for and what the try reached of it. */
+export function goalText(
+  { goal, value }: Pick<GoalGrade, 'goal' | 'value'>,
+  units: Units
+): GoalText {
+  return { ...askedFor(goal, units), reached: inItsUnit(goal, value, units) };
+}
+
+function askedFor(goal: Goal, units: Units): Omit<GoalText, 'reached'> {
+  const length = (m: number) => formatLength(m, units);
+  switch (goal.kind) {
+    case 'travel':
+      return {
+        name: 'Travel',
+        asked: `${length(goal.target_m)}, give or take ${length(goal.band_m)}`
+      };
+    case 'peak_height':
+      return { name: 'Height', asked: `at most ${length(goal.most_m)} off the bottom` };
+    case 'contact':
+      return { name: 'Contact', asked: `at least ${formatShare(goal.least)} of its way` };
+    case 'speed':
+      return { name: 'Top speed', asked: `at most ${formatSpeed(goal.most_m_s, units)}` };
+    case 'hops': {
+      const [low, high] = goal.height_m.map(length);
+      return { name: 'Hops', asked: `${goal.count}, ${low} to ${high} high` };
+    }
+    case 'stones':
+      return { name: 'Stones touched', asked: `${goal.touched.length}` };
+  }
+}
+
+function inItsUnit({ kind }: Goal, value: number, units: Units): string {
+  if (kind === 'travel' || kind === 'peak_height') return formatLength(value, units);
+  if (kind === 'contact') return formatShare(value);
+  return kind === 'speed' ? formatSpeed(value, units) : `${value}`;
+}

@@ -1,0 +1,34 @@
+import { readDocument, RecordError, toDocument, type LearnerRecord } from '$lib/practice';
+
+/** Bigger than years of practice; a larger file is some other file, and would freeze the page. */
+export const LARGEST_FILE_BYTES = 200e6;
+
+export type Opened = { record: LearnerRecord } | { fault: string };
+
+/** The record as a file to keep, named by the day of `at` (an ISO time). */
+export function recordFile(record: LearnerRecord, at: string): File {
+  const text = JSON.stringify(toDocument(record), null, 1);
+  return new File([text], `feltfoot-record-${at.slice(0, 10)}.json`, { type: 'application/json' });
+}
+
+/** Reads a file that the learner chose; what is wrong with it is said in words for them. */
+export async function openRecordFile(file: Blob, at: string): Promise<Opened> {
+  if (file.size > LARGEST_FILE_BYTES) return { fault: 'This file is too large to be a record.' };
+  const text = await file.text();
+  try {
+    return { record: readDocument(JSON.parse(text), at) };
+  } catch (error) {
+    if (error instanceof RecordError) return { fault: error.message };
+    if (error instanceof SyntaxError) return { fault: 'This file is not a Feltfoot record.' };
+    throw error;
+  }
+}
+
+/** Hands a file to the browser's downloads. */
+export function download(file: File): void {
+  const address = URL.createObjectURL(file);
+  const link = Object.assign(document.createElement('a'), { href: address, download: file.name });
+  link.click();
+  // Some browsers read it only after the click has been dealt with.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

@@ -1,0 +1,96 @@
+import { describe, expect, test } from 'vitest';
+import { loadLessons } from '../../src/lib/course';
+import {
+  applyChange,
+  emptyRecord,
+  stationToGoOn,
+  wayThrough,
+  type RecordChange
+} from '../../src/lib/practice';
+
+const [lesson] = loadLessons();
+const at = '2030-05-01T12:00:00.000Z';
+const [first, second] = lesson.challenges.map(({ id }) => id);
+const predicted: RecordChange = {
+  kind: 'predicted',
+  prediction: { lesson: lesson.id, station: 'predict', option: 'half', at }
+};
+const reached = (station: string): RecordChange => ({
+  kind: 'reached',
+  lesson: lesson.id,
+  station,
+  at
+});
+
+function way(changes: RecordChange[] = [], best: [string, number][] = []) {
+  const record = changes.reduce(applyChange, emptyRecord());
+  return wayThrough(lesson, record, new Map(best));
+}
+const ids = (stations: { id: string }[]) => stations.map(({ id }) => id);
+
+describe('the way through the first lesson', () => {
+  test('goes from what it is about down to the field, with the result after the last challenge', () => {
+    expect(ids(way())).toEqual([
+      'about',
+      'predict',
+      'see',
+      first,
+      second,
+      'result',
+      'feel',
+      'field'
+    ]);
+  });
+
+  test('shows nothing before it has been predicted', () => {
+    expect(ids(way().filter(({ isOpen }) => isOpen))).toEqual(['about', 'predict']);
+    expect(stationToGoOn(way()).id).toBe('about');
+  });
+
+  test('opens all but the result once it has been', () => {
+    const shut = way([predicted]).filter(({ isOpen }) => !isOpen);
+    expect(ids(shut)).toEqual(['result']);
+  });
+
+  test('opens the result when each challenge has been tried, though none is passed', () => {
+    const isOpen = (best: [string, number][]) =>
+      way([predicted], best).find(({ id }) => id === 'result')?.isOpen;
+    expect(isOpen([[first, 100]])).toBe(false);
+    expect(
+      isOpen([
+        [first, 12],
+        [second, 0]
+      ])
+    ).toBe(true);
+  });
+
+  test('counts a challenge as done from the pass mark on', () => {
+    const done = way(
+      [predicted, reached('field')],
+      [
+        [first, 69],
+        [second, 70]
+      ]
+    ).filter(({ isDone }) => isDone);
+    expect(ids(done)).toEqual(['about', 'predict', 'see', second, 'result', 'feel']);
+  });
+
+  test('goes on at the first station that is not done', () => {
+    expect(stationToGoOn(way([reached('predict')])).id).toBe('predict');
+    expect(stationToGoOn(way([predicted, reached('see')])).id).toBe('see');
+    expect(stationToGoOn(way([predicted, reached(first)])).id).toBe(first);
+  });
+
+  test('goes on at the end when all is done', () => {
+    const end: RecordChange = { kind: 'finished', lesson: lesson.id, station: 'field', at };
+    const all = way(
+      [predicted, end],
+      [
+        [first, 90],
+        [second, 80]
+      ]
+    );
+    expect(all.every(({ isDone }) => isDone)).toBe(true);
+    expect(stationToGoOn(all).id).toBe('field');
+  });
+});
