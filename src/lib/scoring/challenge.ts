@@ -1,7 +1,10 @@
 import type { Move, RodAngles, SetupInput } from '../model';
 
 /** What a try is graded for. SI units; `weight` (see below) says how many of the 100 marks it carries. */
-export type Goal =
+export type Goal = DragGoal | RetrieveGoal;
+
+/** What a single move along the bottom, or a row of hops, is graded for. */
+export type DragGoal =
   /** Bait travel towards the angler: full marks where |travel − target| ≤ band. */
   | { kind: 'travel'; target_m: number; band_m: number }
   /** Highest clearance above the bottom. */
@@ -15,11 +18,39 @@ export type Goal =
   /** Stones to touch, by their index in the setup's bottom. */
   | { kind: 'stones'; touched: number[] };
 
+/** What the other retrieves are graded for. Ranges are lowest, then highest. */
+export type RetrieveGoal =
+  /** Mean speed of the bait along the bottom while it moved. */
+  | { kind: 'pace'; m_s: [number, number] }
+  /** Share of the bait's level way, 0–1, made at this height above the bottom. */
+  | { kind: 'swim'; height_m: [number, number]; least: number }
+  /** The bait never gets further than this from where it lay. */
+  | { kind: 'stayed'; most_m: number }
+  /** So many times the tip draws and gives back line. */
+  | { kind: 'twitches'; count: number }
+  /** So many rests of the bait between its moves, each so long or longer. */
+  | { kind: 'rests'; count: number; least_s: number }
+  /** Longest over shortest time between hops: near one, or not. */
+  | { kind: 'rhythm'; even: boolean }
+  /** The rod waits until the bait is down, and then not longer than this. */
+  | { kind: 'bottom_first'; within_s: number }
+  /** Pull of the line at the tip at the end. */
+  | { kind: 'tight'; least_N: number }
+  /** How far a falling bait swings towards the angler, at most. */
+  | { kind: 'swing'; most_m: number }
+  /** The snag lets go, and the hook was not driven home. */
+  | { kind: 'freed' }
+  /** The rod sweeps firmly after the bite, no later than this. */
+  | { kind: 'strike'; within_s: number };
+
 export type GoalKind = Goal['kind'];
 export type WeightedGoal = Goal & { weight: number };
 
 /** How much of the bait the learner sees while the hand moves. */
 export type Visibility = 'seen' | 'half_seen' | 'unseen';
+
+/** How far a learner is with a skill: the three above, then unseen again on a later day. */
+export type Phase = Visibility | 'kept';
 
 /** A task that can be graded: data, JSON-able, checked by parseChallenge. */
 export interface Challenge {
@@ -38,6 +69,10 @@ export interface Challenge {
   /** Weights are whole numbers that sum to 100. */
   goals: WeightedGoal[];
   visibility: Visibility;
+  /** Left out, it is the one that `visibility` says. */
+  phase?: Phase;
+  /** A rest of hand and bait shorter than this belongs to the try and does not end it, s. */
+  longest_pause_s?: number;
   /** A move that must score at least REFERENCE_MARK. */
   reference: Move;
   /** The move of a hand that does not know yet: must score less than PASS_MARK. */

@@ -10,6 +10,7 @@ import type { Challenge } from './challenge';
 import { travelGoalOf, type TravelGoal } from './goal';
 import { gradeResult } from './grade';
 import { tipTravel } from './measure';
+import { isOfOneTurn, isRetrieveGoal } from './retrieve-goal';
 import { rootBetween } from './root';
 import { singleMove, widestTurn } from './single-move';
 import { travelSpread } from './unknowns';
@@ -59,10 +60,14 @@ export function solveCorrection(
 ): Correction | null {
   const goal = travelGoalOf(challenge);
   const widest = widestTurn(challenge);
-  if (!goal || widest <= 0) return null;
+  if (!goal || widest <= 0 || needsSeveralMoves(challenge)) return null;
   const search = new Search(challenge, parseSetup(setup), goal, widest);
   const slow = search.slowTurn();
   return slow && search.correctionOf(search.shortestFrom(slow));
+}
+
+function needsSeveralMoves({ goals }: Challenge): boolean {
+  return goals.some((one) => isRetrieveGoal(one) && !isOfOneTurn(one));
 }
 
 class Search {

@@ -1,7 +1,8 @@
 import type { Result } from '../model';
-import type { Challenge, Goal, GoalKind } from './challenge';
+import type { Challenge, DragGoal } from './challenge';
 import type { Correction } from './correction';
-import { isRestraint, shareOf, travelGoalOf } from './goal';
+import { shareOf, travelGoalOf } from './goal';
+import { isRetrieveGoal } from './retrieve-goal';
 import { NO_MOVE_M, tipTravel } from './measure';
 import { tipMotionOf } from './tip-motion';
 
@@ -52,20 +53,20 @@ export function faultOf(
 
 type Losses = Record<'travel' | 'restraint' | 'hops', number>;
 
-/** Marks lost by cause. Stones are missed by stopping short of them or by flying over. */
+/** Marks lost by cause, but for the goals that have advice of their own. Stones are missed by stopping short of them or by flying over. */
 function lossesOf({ goals }: Challenge, result: Result): Losses {
   const lost: Losses = { travel: 0, restraint: 0, hops: 0 };
   for (const goal of goals) {
+    if (isRetrieveGoal(goal)) continue;
     const cause = causeOf(goal, result);
     lost[cause] += goal.weight * (1 - shareOf(goal, result));
   }
   return lost;
 }
 
-function causeOf(goal: Goal, result: Result): keyof Losses {
-  if (isRestraint(goal)) return 'restraint';
+function causeOf(goal: DragGoal, result: Result): keyof Losses {
   if (goal.kind === 'stones') return result.airborne_s > 0 ? 'restraint' : 'travel';
-  return goal.kind as Extract<GoalKind, 'travel' | 'hops'>;
+  return goal.kind === 'travel' || goal.kind === 'hops' ? goal.kind : 'restraint';
 }
 
 function idleFault(result: Result): Fault | null {

@@ -5,6 +5,8 @@ import type { Correction } from './correction';
 import { formatLength, formatSpeed, formatTime, type Units } from './display';
 import { faultOf } from './fault';
 import { travelGoalOf } from './goal';
+import { isRetrieveGoal } from './retrieve-goal';
+import { wordsOf } from './retrieve-words';
 import type { GoalGrade, Grade } from './grade';
 import { NO_MOVE_M, tipTravel } from './measure';
 import { tipMotionOf } from './tip-motion';
@@ -32,12 +34,19 @@ export function describeTry(
   units: Units,
   correction?: Correction | null
 ): Feedback {
+  const did = didSentence(challenge, result, units);
+  const why = whySentence(result, grade, units);
+  const advice = retrieveAdvice(grade, units);
+  if (advice) return { did, why, change: `${advice}.` };
   const fault = faultOf(challenge, result, correction);
-  return {
-    did: didSentence(challenge, result, units),
-    why: whySentence(result, grade, units),
-    change: changeSentence(fault, result, units, correction)
-  };
+  return { did, why, change: changeSentence(fault, result, units, correction) };
+}
+
+/** Where a goal of a retrieve cost most, its own advice. */
+function retrieveAdvice({ goals }: Grade, units: Units): string | null {
+  const [worst] = [...goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
+  if (worst.marks === worst.outOf || !isRetrieveGoal(worst.goal)) return null;
+  return wordsOf(worst.goal, worst.value, units).advice;
 }
 
 function didSentence(challenge: Challenge, result: Result, units: Units): string {
@@ -58,11 +67,10 @@ function besideAsked(challenge: Challenge, travel_m: number, units: Units): stri
 }
 
 function whySentence(result: Result, grade: Grade, units: Units): string {
-  if (Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0) {
-    return 'The line never pulled it.';
-  }
   const misses = grade.goals.map((goal) => missClause(goal, result, units));
-  return `${[contactClause(result, units), ...misses].filter(Boolean).join(', ')}.`;
+  const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
+  const first = isIdle ? 'The line never pulled it' : contactClause(result, units);
+  return `${[first, ...misses.filter(() => !isIdle)].filter(Boolean).join(', ')}.`;
 }
 
 function contactClause(result: Result, units: Units): string {
@@ -81,6 +89,10 @@ function contactClause(result: Result, units: Units): string {
 /** What else was missed. A bait that flew has its speed explained already. */
 function missClause({ goal, value, marks, outOf }: GoalGrade, result: Result, units: Units) {
   if (marks === outOf) return '';
+  if (isRetrieveGoal(goal)) {
+    const { name, asked, reached } = wordsOf(goal, value, units);
+    return `${name.toLowerCase()}: ${reached}, asked ${asked}`;
+  }
   if (goal.kind === 'stones') return `and touched ${value} of ${goal.touched.length} stones`;
   if (goal.kind === 'hops') return `and hopped ${value} times, not ${goal.count}`;
   if (goal.kind !== 'speed' || value <= goal.most_m_s || result.hops.length > 0) return '';

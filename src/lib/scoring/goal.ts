@@ -1,6 +1,8 @@
 import type { Hop, Result } from '../model';
 import type { Challenge, Goal } from './challenge';
+import { clamped, fading } from './fading';
 import { contactWhileMoving, peakBaitSpeed } from './measure';
+import { isRetrieveGoal, isStillness, retrieveShare, retrieveValue } from './retrieve-goal';
 
 /**
  * How far outside its band a goal's share has fallen to nothing. Each is what a guide would call a
@@ -15,9 +17,10 @@ const SPEED_REACH_IN_LIMITS = 1;
 const SKIP_PART = 0.5;
 
 /**
- * What the try reached, in the goal's own unit: m, share 0–1, m/s, or how many hops or stones.
+ * What the try reached, in the goal's own unit: m, share 0–1, m/s, s, N, or how many.
  */
 export function valueOf(goal: Goal, result: Result): number {
+  if (isRetrieveGoal(goal)) return retrieveValue(goal, result);
   switch (goal.kind) {
     case 'travel':
       return result.travel_m;
@@ -36,6 +39,7 @@ export function valueOf(goal: Goal, result: Result): number {
 
 /** How well the goal was met on its own, 0–1: 1 inside its band. */
 export function shareOf(goal: Goal, result: Result): number {
+  if (isRetrieveGoal(goal)) return retrieveShare(goal, result);
   const value = valueOf(goal, result);
   switch (goal.kind) {
     case 'travel':
@@ -64,21 +68,17 @@ export function travelGoalOf({ goals }: Pick<Challenge, 'goals'>): TravelGoal | 
 
 /** Goals that a rod held still would meet: what they earn is limited by what was done. */
 export function isRestraint(goal: Goal): boolean {
+  if (isRetrieveGoal(goal)) return isStillness(goal);
   return goal.kind === 'peak_height' || goal.kind === 'contact' || goal.kind === 'speed';
 }
 
 /** How much of what a goal wants done was done, 0–1, whether or not it was overdone. */
 export function progressOf(goal: Goal, result: Result): number {
+  if (isRetrieveGoal(goal)) return retrieveShare(goal, result);
   const value = valueOf(goal, result);
   if (goal.kind === 'travel') return clamped(value / (goal.target_m - goal.band_m));
   if (goal.kind === 'hops') return clamped(value / goal.count);
   return goal.kind === 'stones' ? value / goal.touched.length : 0;
-}
-
-/** 1 for a miss of 0 or less, 0 from `reach` on, and without a corner between (smoothstep). */
-function fading(miss: number, reach: number): number {
-  const u = clamped(miss / reach);
-  return 1 - u * u * (3 - 2 * u);
 }
 
 type HopsGoal = Extract<Goal, { kind: 'hops' }>;
@@ -97,8 +97,4 @@ function hopsShare(goal: HopsGoal, hops: readonly Hop[]): number {
     .slice(0, goal.count);
   const tooMany = Math.max(0, counted.length - goal.count);
   return clamped((sizes.reduce((sum, size) => sum + size, 0) - tooMany) / goal.count);
-}
-
-function clamped(share: number): number {
-  return Math.min(1, Math.max(0, share));
 }

@@ -3,8 +3,11 @@ export {
   PASS_MARK,
   REFERENCE_MARK,
   type Challenge,
+  type DragGoal,
   type Goal,
   type GoalKind,
+  type Phase,
+  type RetrieveGoal,
   type Visibility,
   type WeightedGoal
 } from './challenge';
@@ -28,6 +31,8 @@ export {
   type LengthStyle,
   type Units
 } from './display';
+export { isRetrieveGoal } from './retrieve-goal';
+export { wordsOf, type GoalWords } from './retrieve-words';
 export { inUnits, wordingFault } from './wording';
 export { cornersOf } from './unknowns';
 export { name, number, text, whole } from './schema-parts';

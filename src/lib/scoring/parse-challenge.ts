@@ -3,6 +3,7 @@ import { parseSetup } from '../model';
 import type { Challenge } from './challenge';
 import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
+import { retrieveGoals } from './retrieve-schema';
 import { name, number, text, whole } from './schema-parts';
 
 const TOTAL_MARKS = 100;
@@ -36,7 +37,8 @@ const goal = v.variant('kind', [
     kind: v.literal('stones'),
     touched: v.pipe(v.array(whole(0, 199)), v.minLength(1, 'must name a stone')),
     weight
-  })
+  }),
+  ...retrieveGoals(weight)
 ]);
 
 const challengeSchema = v.strictObject({
@@ -49,6 +51,8 @@ const challengeSchema = v.strictObject({
   hold_s: number(0, 60),
   goals: v.pipe(v.array(goal), v.minLength(1, 'must have a goal')),
   visibility: v.picklist(['seen', 'half_seen', 'unseen']),
+  phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
+  longest_pause_s: v.optional(number(0, 120)),
   reference: v.unknown(),
   beginner: v.unknown()
 });
@@ -60,7 +64,15 @@ export function parseChallenge(input: unknown): Challenge {
   checkMove({ ...challenge, move: challenge.reference }, 'reference');
   checkMove({ ...challenge, move: challenge.beginner }, 'beginner');
   checkGoals(challenge);
+  checkPhase(challenge);
   return challenge;
+}
+
+/** What a phase shows, a challenge of it must show. */
+function checkPhase({ phase, visibility }: Challenge): void {
+  const shown = phase === 'kept' ? 'unseen' : (phase ?? visibility);
+  if (shown === visibility) return;
+  throw new DataError('visibility', visibility, `must be ${shown} in the phase ${phase}`);
 }
 
 function checkGoals({ goals, setup }: Challenge): void {
