@@ -1,0 +1,106 @@
+import { daysAfter, deleteAssignments } from './retention';
+import type { Guide } from './spaces';
+import { KEPT_DAYS } from './spaces';
+import type { Db } from './store';
+import type { Task } from './task';
+import { hashToken, newToken, shareToken } from './token';
+
+export interface Assignment {
+  id: string;
+  task: Task;
+  created_at: string;
+  closed_at: string | null;
+  keep_until: string;
+  /** The secret part of the client's link. */
+  share: string;
+}
+
+type Row = {
+  id: string;
+  task: string;
+  created_at: string;
+  closed_at: string | null;
+  keep_until: string;
+};
+
+const columns = ['id', 'task', 'created_at', 'closed_at', 'keep_until'] as const;
+
+export async function createAssignment(
+  db: Db,
+  guide: Guide,
+  task: Task,
+  now: string
+): Promise<string> {
+  const id = newToken();
+  const row = {
+    id,
+    space_id: guide.space,
+    share_hash: hashToken(shareToken(guide.shareKey, id)),
+    task: JSON.stringify(task),
+    created_at: now,
+    closed_at: null,
+    keep_until: daysAfter(now, KEPT_DAYS)
+  };
+  await db.insertInto('assignments').values(row).execute();
+  return id;
+}
+
+/** The guide's homework, newest first. */
+export async function assignmentsOf(db: Db, guide: Guide): Promise<Assignment[]> {
+  const rows = await db
+    .selectFrom('assignments')
+    .select(columns)
+    .where('space_id', '=', guide.space)
+    .orderBy('created_at', 'desc')
+    .execute();
+  return rows.map((row) => read(row, guide));
+}
+
+/** One homework of this guide's; undefined as well when it is another guide's. */
+export async function assignmentOf(
+  db: Db,
+  guide: Guide,
+  id: string
+): Promise<Assignment | undefined> {
+  const row = await db
+    .selectFrom('assignments')
+    .select(columns)
+    .where('space_id', '=', guide.space)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  return row && read(row, guide);
+}
+
+function read(row: Row, guide: Guide): Assignment {
+  const task = JSON.parse(row.task) as Task;
+  return { ...row, task, share: shareToken(guide.shareKey, row.id) };
+}
+
+/** Takes nothing new from now on, or opens it again. */
+export async function setClosed(db: Db, guide: Guide, id: string, closed: string | null) {
+  return db
+    .updateTable('assignments')
+    .set({ closed_at: closed })
+    .where('space_id', '=', guide.space)
+    .where('id', '=', id)
+    .execute();
+}
+
+/** Sets another last day, and keeps the homework for its full time from today. */
+export async function extend(db: Db, guide: Guide, id: string, due: string | null, now: string) {
+  const found = await assignmentOf(db, guide, id);
+  if (!found) return;
+  await db
+    .updateTable('assignments')
+    .set({
+      task: JSON.stringify({ ...found.task, due }),
+      closed_at: null,
+      keep_until: daysAfter(now, KEPT_DAYS)
+    })
+    .where('id', '=', id)
+    .execute();
+}
+
+export async function deleteAssignment(db: Db, guide: Guide, id: string): Promise<void> {
+  if (await assignmentOf(db, guide, id)) await deleteAssignments(db, [id]);
+}

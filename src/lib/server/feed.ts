@@ -1,0 +1,174 @@
+import type pg from 'pg';
+import type { Store } from './store';
+
+/** Listeners of a room hear at most this often, ms: a room that votes at once is one message. */
+export const BATCH_MS = 200;
+const CHANNEL = 'feltfoot_room';
+/** A listener that has not read this much is gone or too slow; it reconnects by itself. */
+const MOST_UNREAD = -64;
+/** Proxies cut a connection on which nothing comes, ms. */
+const HEARTBEAT_MS = 15_000;
+
+/** Makes what a listener is shown now; the same text twice is sent once. */
+export type View = () => Promise<unknown>;
+
+class Listener {
+  #last = '';
+  constructor(
+    readonly key: string,
+    private readonly view: (key: string) => Promise<string>,
+    private readonly controller: ReadableStreamDefaultController<Uint8Array>
+  ) {}
+
+  async show(): Promise<void> {
+    const text = await this.view(this.key);
+    if (text !== this.#last) this.write(`data: ${text}\n\n`);
+    this.#last = text;
+  }
+
+  /** @returns false when the listener is to be dropped */
+  write(text: string): boolean {
+    try {
+      if ((this.controller.desiredSize ?? MOST_UNREAD) <= MOST_UNREAD) return false;
+      this.controller.enqueue(encoder.encode(text));
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  end(): void {
+    try {
+      this.controller.close();
+    } catch {
+      // The other side was faster.
+    }
+  }
+}
+
+const encoder = new TextEncoder();
+
+/** Tells everyone who looks at a room what changed there, in batches, across nodes. */
+export class Feed {
+  readonly #rooms = new Map<string, Set<Listener>>();
+  readonly #changed = new Set<string>();
+  #timer: NodeJS.Timeout | undefined;
+  #ear: pg.PoolClient | undefined;
+  #isClosed = false;
+  readonly #heart: NodeJS.Timeout;
+
+  private constructor(private readonly store: Store) {
+    this.#heart = setInterval(() => this.#beat(), HEARTBEAT_MS);
+    this.#heart.unref();
+  }
+
+  static async open(store: Store): Promise<Feed> {
+    const feed = new Feed(store);
+    if (store.pool) await feed.#listen(store.pool);
+    return feed;
+  }
+
+  get listeners(): number {
+    return [...this.#rooms.values()].reduce((sum, { size }) => sum + size, 0);
+  }
+
+  /** Something in this room is other than it was; heard on every node. */
+  async changed(room: string): Promise<void> {
+    if (this.store.pool) await this.store.pool.query('select pg_notify($1, $2)', [CHANNEL, room]);
+    else this.#mark(room);
+  }
+
+  /**
+   * A stream of a room's views. Listeners with the same key see the same, so that it is computed once
+   * for all of them.
+   */
+  stream(room: string, key: string, view: View): ReadableStream<Uint8Array> {
+    let listener: Listener;
+    return new ReadableStream({
+      start: async (controller) => {
+        listener = new Listener(key, () => this.#viewOnce(room, key, view), controller);
+        listener.write(': here\n\n');
+        this.#add(room, listener);
+        await listener.show();
+        if (this.#isClosed) listener.end();
+      },
+      cancel: () => this.#drop(room, listener)
+    });
+  }
+
+  async close(): Promise<void> {
+    this.#isClosed = true;
+    clearInterval(this.#heart);
+    clearTimeout(this.#timer);
+    for (const listeners of this.#rooms.values()) for (const one of listeners) one.end();
+    this.#rooms.clear();
+    this.#ear?.release(true);
+    this.#ear = undefined;
+  }
+
+  async #listen(pool: pg.Pool): Promise<void> {
+    const ear = await pool.connect();
+    this.#ear = ear;
+    ear.on('notification', ({ payload }) => this.#mark(payload ?? ''));
+    ear.on('error', () => this.#listenAgain(pool));
+    await ear.query(`listen ${CHANNEL}`);
+  }
+
+  /** What was said while nobody listened is made up for by showing every room anew. */
+  #listenAgain(pool: pg.Pool): void {
+    this.#ear?.release(true);
+    this.#ear = undefined;
+    if (this.#isClosed) return;
+    const again = () =>
+      this.#listen(pool).then(
+        () => [...this.#rooms.keys()].forEach((room) => this.#mark(room)),
+        () => this.#listenAgain(pool)
+      );
+    setTimeout(again, 1000).unref();
+  }
+
+  #mark(room: string): void {
+    if (this.#isClosed || !this.#rooms.has(room)) return;
+    this.#changed.add(room);
+    this.#timer ??= setTimeout(() => void this.#flush(), BATCH_MS);
+  }
+
+  async #flush(): Promise<void> {
+    const rooms = [...this.#changed];
+    this.#changed.clear();
+    this.#views.clear();
+    const all = rooms.flatMap((room) => [...(this.#rooms.get(room) ?? [])]);
+    await Promise.allSettled(all.map((one) => one.show()));
+    this.#timer = undefined;
+    if (this.#changed.size > 0) this.#timer = setTimeout(() => void this.#flush(), BATCH_MS);
+  }
+
+  readonly #views = new Map<string, Promise<string>>();
+
+  #viewOnce(room: string, key: string, view: View): Promise<string> {
+    const name = `${room} ${key}`;
+    const made = this.#views.get(name) ?? view().then((it) => JSON.stringify(it));
+    this.#views.set(name, made);
+    // A view is shared by those who ask in the same moment, never kept.
+    void made.finally(() => this.#views.delete(name)).catch(() => {});
+    return made;
+  }
+
+  #beat(): void {
+    for (const [room, listeners] of this.#rooms) {
+      for (const one of listeners) if (!one.write(': still here\n\n')) this.#drop(room, one);
+    }
+  }
+
+  #add(room: string, listener: Listener): void {
+    const listeners = this.#rooms.get(room) ?? new Set();
+    this.#rooms.set(room, listeners.add(listener));
+  }
+
+  #drop(room: string, listener: Listener): void {
+    const listeners = this.#rooms.get(room);
+    listeners?.delete(listener);
+    if (listeners?.size === 0) this.#rooms.delete(room);
+    listener.end();
+  }
+}

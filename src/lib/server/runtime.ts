@@ -1,0 +1,62 @@
+import { Feed } from './feed';
+import { describeError, log } from './log';
+import { Metrics } from './metrics';
+import { RateLimiter } from './rate-limit';
+import { deleteExpired } from './retention';
+import { openStore, placeFrom, type Store } from './store';
+
+/** What one running server has: the store, the live feed, its limits and its counters. */
+export interface Runtime {
+  store: Store;
+  feed: Feed;
+}
+
+const SWEEP_MS = 3_600_000;
+
+export const metrics = new Metrics();
+
+export const limits = {
+  /** A phone making tries or votes: one every two seconds for long, a queue of days at once. */
+  sender: new RateLimiter({ burst: 120, perMinute: 60 }),
+  /** New spaces from one address: a club's office, not a flood. */
+  opening: new RateLimiter({ burst: 20, perMinute: 1 }),
+  /** Wrong codes and links from one address; right ones cost nothing, so a full room gets in. */
+  guessing: new RateLimiter({ burst: 60, perMinute: 12 })
+};
+
+let running: Promise<Runtime> | undefined;
+
+/** The store is opened by the first who needs it: lessons are served without. */
+export function runtime(): Promise<Runtime> {
+  running ??= start().catch((error) => {
+    running = undefined;
+    throw error;
+  });
+  return running;
+}
+
+async function start(): Promise<Runtime> {
+  const store = await openStore(placeFrom(process.env));
+  const feed = await Feed.open(store);
+  metrics.gauge('listeners', () => feed.listeners);
+  const sweep = setInterval(() => void sweepOnce(store), SWEEP_MS);
+  sweep.unref();
+  void sweepOnce(store);
+  process.once('sveltekit:shutdown', async () => {
+    clearInterval(sweep);
+    await feed.close();
+    await store.close();
+    log('stopped');
+  });
+  log('store open', { kind: store.kind });
+  return { store, feed };
+}
+
+async function sweepOnce(store: Store): Promise<void> {
+  try {
+    const deleted = await deleteExpired(store.db, new Date().toISOString());
+    if (deleted > 0) log('expired', { deleted });
+  } catch (error) {
+    log('sweep failed', describeError(error));
+  }
+}

@@ -1,0 +1,112 @@
+import { daysAfter } from './retention';
+import type { Db } from './store';
+import { hashToken, newToken, seal, unseal } from './token';
+
+/** A guide who has shown a valid cookie. */
+export interface Guide {
+  space: string;
+  name: string;
+  keep_until: string;
+  shareKey: string;
+}
+
+/** A cookie is good for so long after it was last used. */
+export const SESSION_DAYS = 30;
+export const KEPT_DAYS = 90;
+/** The cookie's end is written anew at most once a day, not at every click. */
+const RENEW_BELOW_DAYS = SESSION_DAYS - 1;
+
+/** Opens a space. @returns the guide's secret, which is stored nowhere here. */
+export async function createSpace(db: Db, name: string, now: string): Promise<string> {
+  const secret = newToken();
+  const space = {
+    id: newToken(),
+    name,
+    manage_hash: hashToken(secret),
+    sealed_share_key: seal(newToken(), secret),
+    created_at: now,
+    keep_until: daysAfter(now, KEPT_DAYS)
+  };
+  await db.insertInto('spaces').values(space).execute();
+  return secret;
+}
+
+/** Exchanges the guide's secret for a cookie's token; undefined when no space has that secret. */
+export async function startSession(
+  db: Db,
+  secret: string,
+  now: string
+): Promise<string | undefined> {
+  const space = await db
+    .selectFrom('spaces')
+    .select(['id', 'sealed_share_key'])
+    .where('manage_hash', '=', hashToken(secret))
+    .executeTakeFirst();
+  if (!space) return undefined;
+  const token = newToken();
+  const session = {
+    token_hash: hashToken(token),
+    space_id: space.id,
+    sealed_share_key: seal(unseal(space.sealed_share_key, secret), token),
+    ends_at: daysAfter(now, SESSION_DAYS)
+  };
+  await db.insertInto('sessions').values(session).execute();
+  return token;
+}
+
+/** The guide behind a cookie. A cookie in use lives on, and with it the space. */
+export async function guideOf(
+  db: Db,
+  token: string | undefined,
+  now: string
+): Promise<Guide | undefined> {
+  if (!token) return undefined;
+  const found = await db
+    .selectFrom('sessions')
+    .innerJoin('spaces', 'spaces.id', 'sessions.space_id')
+    .select([
+      'spaces.id',
+      'spaces.name',
+      'spaces.keep_until',
+      'sessions.ends_at',
+      'sessions.sealed_share_key'
+    ])
+    .where('sessions.token_hash', '=', hashToken(token))
+    .where('sessions.ends_at', '>', now)
+    .executeTakeFirst();
+  if (!found) return undefined;
+  if (found.ends_at < daysAfter(now, RENEW_BELOW_DAYS)) await renew(db, found.id, token, now);
+  const { id: space, name, keep_until } = found;
+  return { space, name, keep_until, shareKey: unseal(found.sealed_share_key, token) };
+}
+
+async function renew(db: Db, space: string, token: string, now: string): Promise<void> {
+  await db
+    .updateTable('sessions')
+    .set({ ends_at: daysAfter(now, SESSION_DAYS) })
+    .where('token_hash', '=', hashToken(token))
+    .execute();
+  await db
+    .updateTable('spaces')
+    .set({ keep_until: daysAfter(now, KEPT_DAYS) })
+    .where('id', '=', space)
+    .execute();
+}
+
+/** Gives the space a new secret; the old link, the old key file and every cookie are void. */
+export async function renewSecret(db: Db, guide: Guide): Promise<string> {
+  const secret = newToken();
+  await db.transaction().execute(async (inOne) => {
+    await inOne
+      .updateTable('spaces')
+      .set({ manage_hash: hashToken(secret), sealed_share_key: seal(guide.shareKey, secret) })
+      .where('id', '=', guide.space)
+      .execute();
+    await inOne.deleteFrom('sessions').where('space_id', '=', guide.space).execute();
+  });
+  return secret;
+}
+
+export async function endSession(db: Db, token: string): Promise<void> {
+  await db.deleteFrom('sessions').where('token_hash', '=', hashToken(token)).execute();
+}

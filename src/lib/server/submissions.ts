@@ -1,0 +1,75 @@
+import { createHash } from 'node:crypto';
+import type { Db } from './store';
+
+/** One thing that a phone sends. `id` is made on the phone and kept there until it is acknowledged. */
+export interface Submission {
+  /** The client or seat that sends it. */
+  scope: string;
+  id: string;
+  /** Homework or clinic that it belongs to. */
+  parent: string;
+  part: string;
+  payload: unknown;
+}
+
+export type Receipt =
+  | { kind: 'accepted' | 'repeated'; reply: string }
+  /** The id was used before for something else. Nothing was changed. */
+  | { kind: 'conflict' };
+
+/**
+ * Takes a submission so that it counts once, however often and in whatever order it comes. Key, hash
+ * of the payload and reply are one row, written by one statement: there is no moment at which a
+ * submission is counted and its reply unknown. `answer` is asked only for what is new.
+ */
+export async function accept(
+  db: Db,
+  submission: Submission,
+  now: string,
+  answer: () => unknown
+): Promise<Receipt> {
+  const payload = JSON.stringify(submission.payload);
+  const payload_hash = hashOf(submission.parent, submission.part, payload);
+  const before = await stored(db, submission);
+  if (before) return receiptOf(before, payload_hash);
+  const { scope, id, parent, part } = submission;
+  const reply = JSON.stringify(answer());
+  const row = { scope, id, parent, part, payload_hash, payload, reply, received_at: now };
+  const { numInsertedOrUpdatedRows } = await db
+    .insertInto('submissions')
+    .values(row)
+    .onConflict((conflict) => conflict.columns(['scope', 'id']).doNothing())
+    .executeTakeFirst();
+  if (numInsertedOrUpdatedRows === 1n) return { kind: 'accepted', reply };
+  // The same came by another way between the look and the insert: that one stands.
+  const other = await stored(db, submission);
+  if (!other) throw new Error(`submission ${id}: neither inserted nor there`);
+  return receiptOf(other, payload_hash);
+}
+
+function stored(db: Db, { scope, id }: Submission) {
+  return db
+    .selectFrom('submissions')
+    .select(['payload_hash', 'reply'])
+    .where('scope', '=', scope)
+    .where('id', '=', id)
+    .executeTakeFirst();
+}
+
+function receiptOf(row: { payload_hash: string; reply: string }, hash: string): Receipt {
+  return row.payload_hash === hash ? { kind: 'repeated', reply: row.reply } : { kind: 'conflict' };
+}
+
+function hashOf(...parts: string[]): string {
+  return createHash('sha256').update(JSON.stringify(parts)).digest('base64url');
+}
+
+/** How many submissions a sender has stored: bounds what one phone can fill. */
+export async function countOf(db: Db, scope: string): Promise<number> {
+  const { count } = await db
+    .selectFrom('submissions')
+    .select((of) => of.fn.countAll().as('count'))
+    .where('scope', '=', scope)
+    .executeTakeFirstOrThrow();
+  return Number(count);
+}

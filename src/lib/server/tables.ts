@@ -1,0 +1,78 @@
+/**
+ * What is stored. Portable column types only (text, integer, real), so that SQLite and PostgreSQL hold
+ * the same rows. Times are ISO 8601 in UTC and sort as text; they are handed in by the caller.
+ */
+export interface Tables {
+  /** A guide's own room. Its secret is known to the guide alone; here is only its hash. */
+  spaces: {
+    id: string;
+    name: string;
+    manage_hash: string;
+    /** The key of the client links, readable only with the guide's secret. */
+    sealed_share_key: string;
+    created_at: string;
+    keep_until: string;
+  };
+  /** A browser that holds the guide's cookie. */
+  sessions: {
+    token_hash: string;
+    space_id: string;
+    /** The same key, readable only with this cookie. */
+    sealed_share_key: string;
+    ends_at: string;
+  };
+  assignments: {
+    id: string;
+    space_id: string;
+    share_hash: string;
+    /** JSON of a Task. */
+    task: string;
+    created_at: string;
+    closed_at: string | null;
+    keep_until: string;
+  };
+  clients: {
+    id: string;
+    assignment_id: string;
+    token_hash: string;
+    nickname: string;
+    joined_at: string;
+    /** What the guide wrote back. */
+    note: string;
+  };
+  /** All that phones send. `scope` is the client or the seat that sent it, `parent` its homework or room. */
+  submissions: {
+    scope: string;
+    id: string;
+    parent: string;
+    /** Challenge, lesson or ballot that it belongs to. */
+    part: string;
+    payload_hash: string;
+    payload: string;
+    /** JSON of what was answered, sent again word for word when the same comes twice. */
+    reply: string;
+    received_at: string;
+  };
+  rooms: {
+    id: string;
+    space_id: string;
+    code: string;
+    /** JSON of a RoomState. */
+    state: string;
+    version: number;
+    created_at: string;
+    ends_at: string;
+  };
+  seats: { id: string; room_id: string; token_hash: string; joined_at: string };
+}
+
+/** In an order in which rows can be put back. */
+export const TABLE_NAMES = [
+  'spaces',
+  'sessions',
+  'assignments',
+  'clients',
+  'rooms',
+  'seats',
+  'submissions'
+] as const satisfies readonly (keyof Tables)[];

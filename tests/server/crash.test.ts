@@ -1,0 +1,9 @@
+import { expect, test } from 'vitest';
+import { crashRounds } from '../../scripts/crash-rounds';
+import { seededRandom } from '../../src/lib/course';
+
+test('a process killed −9 while it writes loses nothing it has acknowledged, and doubles nothing', async () => {
+  const report = await crashRounds(6, seededRandom(11));
+  expect(report).toMatchObject({ lost: 0, doubled: 0 });
+  expect(report.acknowledged).toBeGreaterThan(6);
+}, 60_000);

@@ -1,0 +1,26 @@
+import { loadLessons } from '../../src/lib/course';
+import type { RodInput } from '../../src/lib/model';
+import type { Challenge } from '../../src/lib/scoring';
+import type { Task } from '../../src/lib/server/task';
+
+export const sampleChallenge: Challenge = loadLessons()[0].challenges[0];
+
+export const sampleTask: Task = {
+  title: 'Before Saturday',
+  note: 'Slowly.',
+  lessons: ['one-foot'],
+  challenges: [sampleChallenge],
+  tries: 3,
+  due: '2031-05-09'
+};
+
+/** A hand that turns the rod evenly from where the challenge starts, by so many degrees in so long. */
+export function evenHand(challenge: Challenge, turn_deg: number, duration_s: number): RodInput {
+  const { elevation_deg, azimuth_deg } = challenge.start;
+  const samples = Math.round(duration_s * 100);
+  const turned = Array.from(
+    { length: samples },
+    (_, i) => azimuth_deg + (turn_deg * i) / (samples - 1)
+  );
+  return { kind: 'rod_input', rate_Hz: 100, elevation_deg, azimuth_deg: turned };
+}

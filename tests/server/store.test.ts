@@ -1,0 +1,203 @@
+import fc from 'fast-check';
+import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
+import { createAssignment, assignmentOf, assignmentsOf } from '../../src/lib/server/assignments';
+import { enter } from '../../src/lib/server/clients';
+import { daysAfter, deleteExpired, deleteSpace } from '../../src/lib/server/retention';
+import {
+  createSpace,
+  guideOf,
+  renewSecret,
+  SESSION_DAYS,
+  startSession,
+  type Guide
+} from '../../src/lib/server/spaces';
+import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
+import { accept, type Receipt } from '../../src/lib/server/submissions';
+import { TABLE_NAMES } from '../../src/lib/server/tables';
+import { newToken } from '../../src/lib/server/token';
+import { sampleTask } from './samples';
+import { storeKinds } from './stores';
+
+const NOW = '2031-05-01T08:00:00.000Z';
+
+describe.each(storeKinds)('a store on $name', (kind) => {
+  const suite = kind.missing ? describe.skip : describe;
+  suite('that can be had', () => {
+    let server: Awaited<ReturnType<typeof kind.start>>;
+    let place: StorePlace;
+    let store: Store;
+
+    beforeAll(async () => void (server = await kind.start()), 60_000);
+    afterAll(() => server?.stop());
+    beforeEach(async () => {
+      place = await server.fresh();
+      store = await openStore(place);
+    });
+    afterEach(() => store.close());
+
+    async function restart(): Promise<void> {
+      await store.close();
+      store = await openStore(place);
+    }
+
+    async function newGuide(name: string): Promise<Guide & { secret: string; cookie: string }> {
+      const secret = await createSpace(store.db, name, NOW);
+      const cookie = (await startSession(store.db, secret, NOW)) ?? '';
+      const guide = await guideOf(store.db, cookie, NOW);
+      if (!guide) throw new Error('the new guide is not known');
+      return { ...guide, secret, cookie };
+    }
+
+    const rowsOf = async () => {
+      const all = TABLE_NAMES.map((table) => store.db.selectFrom(table).selectAll().execute());
+      return JSON.stringify(await Promise.all(all));
+    };
+
+    test('opens twice without harm', async () => {
+      const { cookie } = await newGuide('Pike & Co');
+      await restart();
+      expect(await guideOf(store.db, cookie, NOW)).toMatchObject({ name: 'Pike & Co' });
+    });
+
+    test('holds no secret in the clear', async () => {
+      const guide = await newGuide('Reed');
+      const id = await createAssignment(store.db, guide, sampleTask, NOW);
+      const share = (await assignmentOf(store.db, guide, id))?.share ?? '';
+      const client = newToken();
+      await enter(store.db, share, client, 'Ina', NOW);
+      const rows = await rowsOf();
+      expect(rows).toContain('Ina');
+      for (const secret of [guide.secret, guide.cookie, guide.shareKey, share, client]) {
+        expect(secret.length).toBeGreaterThanOrEqual(22);
+        expect(rows).not.toContain(secret);
+      }
+    });
+
+    test('a cookie ends, unless it is used', async () => {
+      const { cookie } = await newGuide('Reed');
+      const nearlyOver = daysAfter(NOW, SESSION_DAYS - 2);
+      const over = daysAfter(NOW, SESSION_DAYS + 1);
+      expect(await guideOf(store.db, cookie, over)).toBeUndefined();
+      expect(await guideOf(store.db, cookie, nearlyOver)).toBeDefined();
+      expect(await guideOf(store.db, cookie, over)).toBeDefined();
+    });
+
+    test('a new secret voids the old one and every cookie, and keeps the client links', async () => {
+      const guide = await newGuide('Reed');
+      const id = await createAssignment(store.db, guide, sampleTask, NOW);
+      const before = await assignmentOf(store.db, guide, id);
+      const secret = await renewSecret(store.db, guide);
+      expect(await startSession(store.db, guide.secret, NOW)).toBeUndefined();
+      expect(await guideOf(store.db, guide.cookie, NOW)).toBeUndefined();
+      const again = await guideOf(store.db, await startSession(store.db, secret, NOW), NOW);
+      expect(await assignmentOf(store.db, again as Guide, id)).toEqual(before);
+    });
+
+    test('two guides never see each other’s homework', async () => {
+      const [mine, other] = [await newGuide('Reed'), await newGuide('Silt')];
+      const id = await createAssignment(store.db, mine, sampleTask, NOW);
+      expect(await assignmentOf(store.db, mine, id)).toMatchObject({ id });
+      expect(await assignmentOf(store.db, other, id)).toBeUndefined();
+      expect(await assignmentsOf(store.db, other)).toEqual([]);
+    });
+
+    test('what is over its time is deleted with all that hangs on it, and nothing else', async () => {
+      const guide = await newGuide('Reed');
+      const old = await createAssignment(store.db, guide, sampleTask, daysAfter(NOW, -91));
+      const young = await createAssignment(store.db, guide, sampleTask, daysAfter(NOW, -89));
+      for (const parent of [old, young]) {
+        const sent = { scope: `client of ${parent}`, id: 'a', parent, part: 'p', payload: 1 };
+        await accept(store.db, sent, NOW, () => 'yes');
+      }
+      expect(await deleteExpired(store.db, NOW)).toBe(1);
+      const left = await store.db.selectFrom('submissions').select('parent').execute();
+      expect(left).toEqual([{ parent: young }]);
+    });
+
+    test('a deleted space leaves not one row', async () => {
+      const guide = await newGuide('Reed');
+      const id = await createAssignment(store.db, guide, sampleTask, NOW);
+      const share = (await assignmentOf(store.db, guide, id))?.share ?? '';
+      const { client } = await enter(store.db, share, newToken(), 'Ina', NOW);
+      const sent = { scope: client.id, id: 'a', parent: id, part: 'p', payload: 1 };
+      await accept(store.db, sent, NOW, () => 'yes');
+      await deleteSpace(store.db, guide.space);
+      expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
+    });
+
+    test('the same submission sent by many ways at once counts once', async () => {
+      const sent = { scope: 'c', id: 'a', parent: 'p', part: 'q', payload: { x: 1 } };
+      const answers = Array.from({ length: 12 }, (_, i) => accept(store.db, sent, NOW, () => i));
+      const receipts = await Promise.all(answers);
+      expect(receipts.filter(({ kind }) => kind === 'accepted')).toHaveLength(1);
+      expect(new Set(receipts.map((one) => 'reply' in one && one.reply)).size).toBe(1);
+    });
+
+    test('submissions behave like the model: a map that keeps the first of each id', async () => {
+      const step = fc.oneof(
+        {
+          weight: 8,
+          arbitrary: fc.record({
+            scope: fc.constantFrom('ann', 'bo'),
+            id: fc.nat(5),
+            payload: fc.nat(2)
+          })
+        },
+        { weight: 1, arbitrary: fc.constant('restart' as const) }
+      );
+      let round = 0;
+      await fc.assert(
+        fc.asyncProperty(fc.array(step, { maxLength: 25 }), async (steps) => {
+          const parent = `round ${round++}`;
+          const model = new Map<string, { payload: number; reply: string }>();
+          let answered = 0;
+          for (const one of steps) {
+            if (one === 'restart') {
+              await restart();
+              continue;
+            }
+            const key = `${parent} ${one.scope} ${one.id}`;
+            const known = model.get(key);
+            const reply = JSON.stringify(answered);
+            const sent = {
+              scope: `${parent} ${one.scope}`,
+              id: String(one.id),
+              parent,
+              part: 'p',
+              payload: one.payload
+            };
+            const got = await accept(store.db, sent, NOW, () => answered++);
+            expect(got).toEqual(expectedReceipt(known, one.payload, reply));
+            if (!known) model.set(key, { payload: one.payload, reply });
+          }
+          const rows = await store.db
+            .selectFrom('submissions')
+            .select(['scope', 'id', 'payload', 'reply'])
+            .where('parent', '=', parent)
+            .execute();
+          const stored = rows.map(
+            (row) =>
+              [
+                `${row.scope} ${row.id}`,
+                { payload: Number(row.payload), reply: row.reply }
+              ] as const
+          );
+          expect(new Map(stored)).toEqual(model);
+          expect(rows).toHaveLength(model.size);
+        }),
+        { numRuns: 25, seed: 6 }
+      );
+    }, 60_000);
+  });
+});
+
+function expectedReceipt(
+  known: { payload: number; reply: string } | undefined,
+  payload: number,
+  reply: string
+): Receipt {
+  if (!known) return { kind: 'accepted', reply };
+  return known.payload === payload
+    ? { kind: 'repeated', reply: known.reply }
+    : { kind: 'conflict' };
+}

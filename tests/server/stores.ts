@@ -1,0 +1,93 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { chmodSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import pg from 'pg';
+import type { StorePlace } from '../../src/lib/server/store';
+
+/** A kind of store to run a suite on: a fresh, empty place, and how to be rid of it. */
+export interface StoreKind {
+  name: 'SQLite' | 'PostgreSQL';
+  /** Reason why it cannot be had here, or null. */
+  missing: string | null;
+  start(): Promise<{ fresh: () => Promise<StorePlace>; stop: () => Promise<void> }>;
+}
+
+const newFolder = (name: string) => mkdtempSync(join(tmpdir(), `feltfoot-${name}-`));
+
+export const sqlite: StoreKind = {
+  name: 'SQLite',
+  missing: null,
+  async start() {
+    const folder = newFolder('sqlite');
+    let made = 0;
+    return {
+      fresh: async () => ({ folder: join(folder, String(made++)) }),
+      stop: async () => rmSync(folder, { recursive: true, force: true })
+    };
+  }
+};
+
+/** PostgreSQL's programs: on the path, or where Debian puts them. */
+function postgresPrograms(): string | null {
+  const debian = '/usr/lib/postgresql';
+  const versions = existsSync(debian) ? readdirSync(debian).sort().reverse() : [];
+  const found = versions.map((version) => join(debian, version, 'bin'));
+  return (
+    [...found, '/usr/bin', '/usr/local/bin'].find((p) => existsSync(join(p, 'initdb'))) ?? null
+  );
+}
+
+/** PostgreSQL refuses to run as root; Debian's package brings a user for it. */
+const asOther = process.getuid?.() === 0 ? ['runuser', '-u', 'postgres', '--'] : [];
+
+function run(...command: string[]): void {
+  const [program, ...args] = [...asOther, ...command];
+  // Its server inherits the pipes and would keep them open for good, so there are none.
+  execFileSync(program, args, { stdio: 'ignore', cwd: '/' });
+}
+
+function whyNoPostgres(): string | null {
+  if (!postgresPrograms()) return 'PostgreSQL is not installed';
+  if (asOther.length && spawnSync('id', ['postgres']).status !== 0) return 'no user postgres';
+  return null;
+}
+
+export const postgres: StoreKind = {
+  name: 'PostgreSQL',
+  missing: whyNoPostgres(),
+  async start() {
+    const bin = postgresPrograms() ?? '';
+    const folder = newFolder('postgres');
+    chmodSync(folder, 0o777);
+    const data = join(folder, 'data');
+    const socket = encodeURIComponent(folder);
+    // No TCP: only who can reach the folder can reach the server, whatever else runs here.
+    const options = `-c listen_addresses= -c unix_socket_directories=${folder}`;
+    run(join(bin, 'initdb'), '-D', data, '-U', 'feltfoot', '--auth=trust', '--no-sync');
+    run(join(bin, 'pg_ctl'), '-D', data, '-w', '-o', options, '-l', join(folder, 'log'), 'start');
+    const urlOf = (name: string) => `postgres://feltfoot@/${name}?host=${socket}`;
+    let made = 0;
+    return {
+      async fresh() {
+        const name = `store${made++}`;
+        const admin = new pg.Client({ connectionString: urlOf('postgres') });
+        await admin.connect();
+        await admin.query(`create database ${name}`);
+        await admin.end();
+        return { url: urlOf(name), folder };
+      },
+      async stop() {
+        run(join(bin, 'pg_ctl'), '-D', data, '-m', 'immediate', 'stop');
+        rmSync(folder, { recursive: true, force: true });
+      }
+    };
+  }
+};
+
+if (postgres.missing) {
+  console.warn(
+    `\n!!! NOT TESTED ON POSTGRESQL: ${postgres.missing}. apt-get install postgresql !!!\n`
+  );
+}
+export const storeKinds = [sqlite, postgres];

@@ -1,0 +1,107 @@
+import Database from 'better-sqlite3';
+import { describe, expect, test } from 'vitest';
+import { csvCell } from '../../src/lib/server/export';
+import { storeTrouble } from '../../src/lib/server/faults';
+import { RateLimiter } from '../../src/lib/server/rate-limit';
+import { openStore, storeOfFile } from '../../src/lib/server/store';
+import { accept } from '../../src/lib/server/submissions';
+import { hashToken, newToken, seal, shareToken, unseal } from '../../src/lib/server/token';
+import { sqlite } from './stores';
+
+describe('CSV cells', () => {
+  test.each([
+    ['=HYPERLINK("x")', `"'=HYPERLINK(""x"")"`],
+    ['+49', `"'+49"`],
+    ['-2+3', `"'-2+3"`],
+    ['@SUM(A1)', `"'@SUM(A1)"`],
+    ['\t=1', `"'\t=1"`],
+    ['Ina, "the reed"', '"Ina, ""the reed"""'],
+    [-0.25, '"-0.25"'],
+    [null, '""']
+  ])('%s is written as %s', (value, cell) => expect(csvCell(value)).toBe(cell));
+});
+
+describe('tokens', () => {
+  test('have 128 bits or more and never come twice', () => {
+    const tokens = new Set(Array.from({ length: 500 }, newToken));
+    expect(tokens.size).toBe(500);
+    for (const token of tokens) expect(Buffer.from(token, 'base64url')).toHaveLength(24);
+  });
+
+  test('what is sealed opens with its token only', () => {
+    const [token, other] = [newToken(), newToken()];
+    const sealed = seal('share key', token);
+    expect(unseal(sealed, token)).toBe('share key');
+    expect(() => unseal(sealed, other)).toThrow();
+    expect(sealed).not.toContain('share');
+  });
+
+  test('each homework has its own link, and the hash does not give it away', () => {
+    const key = newToken();
+    expect(shareToken(key, 'a')).not.toBe(shareToken(key, 'b'));
+    expect(hashToken(shareToken(key, 'a'))).not.toContain(shareToken(key, 'a'));
+  });
+});
+
+describe('limits', () => {
+  test('are by key: a room behind one address is not one phone', () => {
+    const limiter = new RateLimiter({ burst: 2, perMinute: 60 });
+    const phones = Array.from({ length: 500 }, (_, i) => `phone ${i}`);
+    expect(phones.every((phone) => limiter.take(phone, 0))).toBe(true);
+    expect([limiter.take('phone 7', 0), limiter.take('phone 7', 0)]).toEqual([true, false]);
+    expect(limiter.take('phone 7', 1000)).toBe(true);
+  });
+});
+
+describe('a store that cannot write says so and loses nothing', () => {
+  const sent = (id: string) => ({
+    scope: 'c',
+    id,
+    parent: 'p',
+    part: 'q',
+    payload: 'x'.repeat(20_000)
+  });
+
+  async function withFile(break_: (file: Database.Database) => void, readonly = false) {
+    const server = await sqlite.start();
+    const place = await server.fresh();
+    const healthy = await openStore(place);
+    await accept(healthy.db, sent('before'), 'now', () => 'yes');
+    await healthy.close();
+    const file = new Database(`${place.folder}/feltfoot.sqlite`, { readonly });
+    break_(file);
+    const store = storeOfFile(file);
+    const errors: unknown[] = [];
+    for (let i = 0; i < 40 && errors.length === 0; i++) {
+      await accept(store.db, sent(`after ${i}`), 'now', () => 'yes').catch((e) => errors.push(e));
+    }
+    const again = await accept(store.db, sent('before'), 'now', () => 'no');
+    await store.close();
+    await server.stop();
+    return { trouble: storeTrouble(errors[0]), again };
+  }
+
+  test('on a full disk', async () => {
+    const { trouble, again } = await withFile((file) => {
+      file.pragma(`max_page_count = ${Number(file.pragma('page_count', { simple: true })) + 8}`);
+    });
+    expect(trouble).toMatchObject({
+      status: 507,
+      message: expect.stringContaining('disk is full')
+    });
+    expect(again).toEqual({ kind: 'repeated', reply: '"yes"' });
+  });
+
+  test('on a read-only file', async () => {
+    const { trouble, again } = await withFile(() => {}, true);
+    expect(trouble).toMatchObject({
+      status: 503,
+      message: expect.stringContaining('only be read')
+    });
+    expect(again).toEqual({ kind: 'repeated', reply: '"yes"' });
+  });
+
+  test('and an error of ours is not taken for one of the store’s', () => {
+    expect(storeTrouble(new TypeError('x'))).toBeUndefined();
+  });
+});
