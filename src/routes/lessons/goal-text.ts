@@ -2,6 +2,9 @@ import {
   formatLength,
   formatShare,
   formatSpeed,
+  isRetrieveGoal,
+  wordsOf,
+  type DragGoal,
   type Goal,
   type GoalGrade,
   type Units
@@ -19,10 +22,14 @@ export function goalText(
   { goal, value }: Pick<GoalGrade, 'goal' | 'value'>,
   units: Units
 ): GoalText {
+  if (isRetrieveGoal(goal)) {
+    const { name, asked, reached } = wordsOf(goal, value, units);
+    return { name, asked, reached };
+  }
   return { ...askedFor(goal, units), reached: inItsUnit(goal, value, units) };
 }
 
-function askedFor(goal: Goal, units: Units): Omit<GoalText, 'reached'> {
+function askedFor(goal: DragGoal, units: Units): Omit<GoalText, 'reached'> {
   const length = (m: number) => formatLength(m, units);
   switch (goal.kind) {
     case 'travel':
