@@ -1,0 +1,23 @@
+import { building } from '$app/environment';
+import { describeError, log } from '$lib/server/log';
+import { metrics } from '$lib/server/runtime';
+import type { Handle, HandleServerError } from '@sveltejs/kit';
+
+/** Counts and times every answer, and keeps whatever belongs to somebody out of every cache. */
+export const handle: Handle = async ({ event, resolve }) => {
+  const from = performance.now();
+  const response = await resolve(event);
+  if (building) return response;
+  metrics.answered(response.status, (performance.now() - from) / 1000);
+  if (!response.headers.has('cache-control')) {
+    response.headers.set('cache-control', 'private, no-store');
+  }
+  return response;
+};
+
+/** What nobody foresaw: told to the log by kind and place, to the visitor not at all. */
+export const handleError: HandleServerError = ({ error, event, status }) => {
+  if (status !== 404)
+    log('fault', { status, route: event.route.id ?? '', ...describeError(error) });
+  return { message: status === 404 ? 'There is nothing here.' : 'Something went wrong here.' };
+};

@@ -1,0 +1,111 @@
+import { error, json, redirect, type Cookies, type RequestEvent } from '@sveltejs/kit';
+import type * as v from 'valibot';
+import { ScenarioError } from '../model';
+import { DataError, parseData } from '../scoring';
+import { Refusal, storeTrouble } from './faults';
+import { describeError, log } from './log';
+import type { RateLimiter } from './rate-limit';
+import { limits, runtime } from './runtime';
+import { guideOf, SESSION_DAYS, type Guide } from './spaces';
+import type { Db } from './store';
+
+const COOKIE = 'feltfoot_guide';
+const DAY_S = 86_400;
+
+export const timeNow = () => new Date().toISOString();
+
+/** Lets an endpoint work, and says in JSON what it refused and why. */
+export async function answering(work: () => Promise<unknown>): Promise<Response> {
+  try {
+    const answer = await work();
+    return answer instanceof Response ? answer : json(answer ?? { done: true });
+  } catch (fault) {
+    const { status, message } = refusalOf(fault);
+    return json({ error: message }, { status });
+  }
+}
+
+/** Throws on what is none of the sender's business to know. */
+export function refusalOf(fault: unknown): Refusal {
+  if (fault instanceof Refusal) return fault;
+  if (fault instanceof DataError || fault instanceof ScenarioError) {
+    return new Refusal(422, fault.message);
+  }
+  const trouble = storeTrouble(fault);
+  if (!trouble) throw fault;
+  log('store trouble', { status: trouble.status, ...describeError(fault) });
+  return trouble;
+}
+
+/** The request's body, checked. Only JSON: a form on another site cannot send that unasked. */
+export async function bodyOf<S extends v.GenericSchema>(
+  { request }: Pick<RequestEvent, 'request'>,
+  schema: S
+): Promise<v.InferOutput<S>> {
+  if (!/^application\/json\b/i.test(request.headers.get('content-type') ?? '')) {
+    throw new Refusal(415, 'Send JSON.');
+  }
+  const text = await request.text();
+  try {
+    return parseData(schema, JSON.parse(text));
+  } catch (fault) {
+    if (fault instanceof SyntaxError) throw new Refusal(400, 'This is no JSON.');
+    throw fault;
+  }
+}
+
+export async function database(): Promise<Db> {
+  return (await runtime()).store.db;
+}
+
+export function takeOne(limiter: RateLimiter, key: string): void {
+  if (!limiter.take(key, Date.now())) throw new Refusal(429, 'Too often. Wait a minute.');
+}
+
+/** Lets an address try secrets; only a wrong one costs it, so that a full room gets in. */
+export async function guarded<T>(event: RequestEvent, guess: () => Promise<T>): Promise<T> {
+  const address = event.getClientAddress();
+  if (limits.guessing.left(address, Date.now()) < 1) {
+    throw new Refusal(429, 'Too many wrong links or codes from here. Wait some minutes.');
+  }
+  try {
+    return await guess();
+  } catch (fault) {
+    if (fault instanceof Refusal && fault.status === 404) limits.guessing.take(address, Date.now());
+    throw fault;
+  }
+}
+
+/** The guide who asks. Refuses without a valid cookie. */
+export async function guideFrom(event: Pick<RequestEvent, 'cookies'>): Promise<Guide> {
+  const guide = await guideOf(await database(), event.cookies.get(COOKIE), timeNow());
+  if (!guide) throw new Refusal(401, 'Open your space with your link or key file first.');
+  return guide;
+}
+
+/** The same for a page: who has no cookie is led to the door. */
+export async function guideOfPage(event: Pick<RequestEvent, 'cookies'>): Promise<Guide> {
+  try {
+    return await guideFrom(event);
+  } catch (fault) {
+    const { status, message } = refusalOf(fault);
+    if (status === 401) redirect(303, '/guide');
+    error(status, message);
+  }
+}
+
+export const cookieOf = (cookies: Cookies) => cookies.get(COOKIE);
+
+export function setCookie({ cookies, url }: RequestEvent, token: string): void {
+  cookies.set(COOKIE, token, {
+    path: '/',
+    httpOnly: true,
+    sameSite: 'lax',
+    secure: url.protocol === 'https:',
+    maxAge: SESSION_DAYS * DAY_S
+  });
+}
+
+export function dropCookie(cookies: Cookies): void {
+  cookies.delete(COOKIE, { path: '/' });
+}

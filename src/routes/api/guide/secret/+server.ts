@@ -1,0 +1,14 @@
+import { answering, database, guideFrom, setCookie, timeNow } from '$lib/server/http';
+import { renewSecret, startSession } from '$lib/server/spaces';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+/** A new secret: the old link, the old key file and all other browsers are out. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const db = await database();
+    const secret = await renewSecret(db, await guideFrom(event));
+    setCookie(event, (await startSession(db, secret, timeNow())) ?? '');
+    return { secret };
+  });

@@ -1,0 +1,38 @@
+import { Refusal } from '$lib/server/faults';
+import {
+  answering,
+  bodyOf,
+  cookieOf,
+  database,
+  dropCookie,
+  guarded,
+  setCookie,
+  timeNow
+} from '$lib/server/http';
+import { token } from '$lib/server/shapes';
+import { endSession, startSession } from '$lib/server/spaces';
+import * as v from 'valibot';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+const entering = v.strictObject({ secret: token });
+
+/** Exchanges the guide's secret for a cookie. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const { secret } = await bodyOf(event, entering);
+    const session = await guarded(event, async () => {
+      const started = await startSession(await database(), secret, timeNow());
+      if (started) return started;
+      throw new Refusal(404, 'No space has this key. It may have been renewed or deleted.');
+    });
+    setCookie(event, session);
+  });
+
+/** Leaves this browser. */
+export const DELETE: RequestHandler = (event) =>
+  answering(async () => {
+    await endSession(await database(), cookieOf(event.cookies) ?? '');
+    dropCookie(event.cookies);
+  });

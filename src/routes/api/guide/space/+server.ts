@@ -1,0 +1,42 @@
+import {
+  answering,
+  bodyOf,
+  cookieOf,
+  database,
+  dropCookie,
+  guideFrom,
+  setCookie,
+  takeOne,
+  timeNow
+} from '$lib/server/http';
+import { deleteSpace } from '$lib/server/retention';
+import { limits } from '$lib/server/runtime';
+import { line } from '$lib/server/shapes';
+import { createSpace, endSession, startSession } from '$lib/server/spaces';
+import * as v from 'valibot';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+const opening = v.strictObject({ name: line(60) });
+
+/** Opens a space; its secret is told here and never again. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const { name } = await bodyOf(event, opening);
+    takeOne(limits.opening, event.getClientAddress());
+    const db = await database();
+    const secret = await createSpace(db, name, timeNow());
+    setCookie(event, (await startSession(db, secret, timeNow())) ?? '');
+    return { secret };
+  });
+
+/** Deletes the space with all homework, clients and clinics. */
+export const DELETE: RequestHandler = (event) =>
+  answering(async () => {
+    const guide = await guideFrom(event);
+    const db = await database();
+    await deleteSpace(db, guide.space);
+    await endSession(db, cookieOf(event.cookies) ?? '');
+    dropCookie(event.cookies);
+  });
