@@ -5,8 +5,9 @@
 import { isMet, type Metrics } from './metric';
 import { feltMetrics } from './felt';
 import { modelMetrics } from './model';
+import { rulerMetrics } from './ruler';
 
-const metrics: Metrics = { ...modelMetrics(), ...feltMetrics() };
+const metrics: Metrics = { ...modelMetrics(), ...rulerMetrics(), ...feltMetrics() };
 
 const rows = Object.entries(metrics).map(([name, metric]) => {
   const { value, unit, target } = metric;

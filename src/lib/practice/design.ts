@@ -4,7 +4,8 @@
  */
 
 /** How much of the bait a learner sees, and how much is said, from first tries to the check. */
-export type Phase = 'seen' | 'half_seen' | 'unseen' | 'kept';
+export const PHASES = ['seen', 'half_seen', 'unseen', 'kept'] as const;
+export type Phase = (typeof PHASES)[number];
 
 /** Tries of a phase before the next one opens. */
 export const TRIES: Record<Phase, number> = { seen: 8, half_seen: 12, unseen: 16, kept: 12 };
@@ -26,8 +27,11 @@ export const CHECK_AFTER_MS = [24 * HOUR_MS, 7 * 24 * HOUR_MS] as const;
 /** What a check must reach. Shares of the target for CE and VE, of the tries for the pace. */
 export const MASTERED = { bias: 0.1, spread: 0.15, inPace: 0.8 };
 
-/** The ruler is of the hand as it is now: its last tries, no more. */
-export const RULER_TRIES = 20;
+/**
+ * The ruler is of the hand as it is now: its last tries, no more. Fewer would not settle an uneven
+ * hand, more would hold against it what it has unlearnt.
+ */
+export const RULER_TRIES = 40;
 /** Fewer tries give no figure: the scale itself would be a guess. */
 export const RULER_LEAST = 4;
 /** The ruler is settled when the bias is known to this part of the distance meant. */

@@ -20,3 +20,32 @@ export {
   type RecordDocument
 } from './document';
 export { stationToGoOn, wayThrough, type BestMarks, type Part, type Station } from './way';
+export { CHECK_AFTER_MS, MASTERED, TRIES, type Phase } from './design';
+export { errorScores, type ErrorScores } from './error-scores';
+export { errorOf, markOf, markOfGraded, travelOf, type Mark } from './mark';
+export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
+export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
+export { bandAt, isTold, planOf, type TryPlan } from './feedback-plan';
+export { judge, type Attempt, type CheckResult } from './mastery';
+export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
+export { nextCheck, practisedIn, today, type Practised, type Today } from './today';
+export { triesCsv } from './tries-csv';
+export {
+  HOMEWORK_PHASES,
+  MOST,
+  packetOf,
+  parsePacket,
+  type Assignment,
+  type HomeworkPhase,
+  type HomeworkResult,
+  type HomeworkTry,
+  type Packet
+} from './homework';
+export { asSent } from './rod-code';
+export {
+  gradedTry,
+  gradeHomework,
+  type ChallengeReport,
+  type GradedTry,
+  type HomeworkReport
+} from './homework-grading';

@@ -27,7 +27,9 @@ export const LEFT_BOTTOM_M = 0.0127;
 
 /** The try run again, or null where its challenge asks for no distance. */
 export function markOf(made: Made, challenge: Challenge): Mark | null {
-  return travelOf(challenge) ? markOfGraded(made, challenge, gradeTry(challenge, made.input)) : null;
+  return travelOf(challenge)
+    ? markOfGraded(made, challenge, gradeTry(challenge, made.input))
+    : null;
 }
 
 /** The same for a try that has been graded already. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { PHASES } from './design';
 
 /**
  * What a learner's record holds. It keeps what the learner did, never how it was marked: marks come
@@ -9,9 +10,9 @@ import * as v from 'valibot';
 export const RECORD_VERSION = 1;
 
 /** Longest name of a lesson, challenge, option or section; a longer one is no name of ours. */
-const name = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+export const nameSchema = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 /** One spelling only, so that times sort as text. */
-const time = v.pipe(
+export const timeSchema = v.pipe(
   v.string(),
   v.regex(
     /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/,
@@ -44,32 +45,34 @@ const rodInput = v.strictObject({
 });
 
 export const trySchema = v.strictObject({
-  id: name,
-  challenge: name,
+  id: nameSchema,
+  challenge: nameSchema,
   input: rodInput,
   /** Version of the bait model under which the learner saw this try. */
-  model: name,
-  at: time,
+  model: nameSchema,
+  at: timeSchema,
   /** How far the learner thought the bait had gone, before it was shown, m towards the angler. */
-  guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100)))
+  guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100))),
+  /** The phase of practice it was made in; without it, it was made in a lesson. See schedule.ts. */
+  phase: v.optional(v.picklist(PHASES))
 });
 
 export const predictionSchema = v.strictObject({
-  lesson: name,
+  lesson: nameSchema,
   /** The station of the lesson that asked. */
-  station: name,
-  option: name,
-  at: time
+  station: nameSchema,
+  option: nameSchema,
+  at: timeSchema
 });
 
 /** How far the learner has gone down a lesson. */
 export const progressSchema = v.strictObject({
-  lesson: name,
+  lesson: nameSchema,
   /** Stations that were gone on to, each once; the last is where the learner was last. */
-  reached: v.pipe(v.array(name), v.minLength(1), v.maxLength(100)),
-  at: time,
+  reached: v.pipe(v.array(nameSchema), v.minLength(1), v.maxLength(100)),
+  at: timeSchema,
   /** When the end was first reached. */
-  finished: v.nullable(time)
+  finished: v.nullable(timeSchema)
 });
 
 export const settingsSchema = v.strictObject({
@@ -79,9 +82,9 @@ export const settingsSchema = v.strictObject({
 
 /** Something that could not be read: kept as it was found, with the reason. */
 export const setAsideSchema = v.strictObject({
-  what: name,
+  what: nameSchema,
   why: v.string(),
-  at: time,
+  at: timeSchema,
   value: v.unknown()
 });
 

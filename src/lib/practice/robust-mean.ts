@@ -11,31 +11,35 @@ export interface RobustMean {
   count: number;
 }
 
-/** Values within so many scales of the middle count in full: 95 % efficient (Huber 1964). */
-const HUBER_K = 1.345;
-/** MAD of a normal distribution, in standard deviations. */
-const MAD_OF_SD = 0.6744897501960817;
-const ROUNDS = 50;
+/** Values further than so many scales from the middle count as if they lay there (Huber 1981). */
+const HELD_AT = 1.5;
+/** E[min(z², k²)] of a normal z at k = HELD_AT: makes the scale that of a normal distribution. */
+const HELD_VARIANCE = 0.7784652;
+/** Median distance from the median of a normal distribution, in standard deviations. */
+const MAD_OF_SD = 0.6744898;
+const ROUNDS = 100;
 
 /**
- * Huber's M-estimate of location with the scale fixed at the MAD, and a band from its asymptotic
- * variance with the small-sample factor n − 1 (Huber & Ronchetti 2009, Robust Statistics, ch. 6):
- * V = s² · Σψ²/(n − 1) / (Σψ′/n)², band = t · √(V/n). Throws RangeError for fewer than two values.
+ * Huber's proposal 2: location and scale together (Huber 1981, Robust Statistics, 6.4; Venables &
+ * Ripley, MASS, hubers()). With x̂ the values held at m ± k·s: m = mean(x̂) and
+ * s² = Σ(x̂ − m)²/(n − 1)/β. The band is t·√(V/n), V the sandwich variance at the held values,
+ * Σ(x̂ − m)²/(n − 1)/(share not held)². Throws RangeError for fewer than two values.
  */
 export function robustMean(values: readonly number[]): RobustMean {
   const count = values.length;
   if (count < 2) throw new RangeError(`values must be two or more, got ${count}`);
-  const middle = median(values);
-  const scale = median(values.map((value) => Math.abs(value - middle))) / MAD_OF_SD;
-  if (scale === 0) return plainMean(values);
-  let value = middle;
+  let value = median(values);
+  let scale = median(values.map((x) => Math.abs(x - value))) / MAD_OF_SD;
+  if (scale === 0) scale = spread(values, mean(values));
   for (let round = 0; round < ROUNDS; round++) {
-    value += (scale * sum(values, (x) => held((x - value) / scale))) / count;
+    const held = heldBack(values, value, scale);
+    value = mean(held);
+    scale = spread(held, value) / Math.sqrt(HELD_VARIANCE);
   }
-  const squares = sum(values, (x) => held((x - value) / scale) ** 2) / (count - 1);
-  const inside = sum(values, (x) => (Math.abs(x - value) <= HUBER_K * scale ? 1 : 0)) / count;
-  const sd = (scale * Math.sqrt(squares)) / inside;
-  return { value, sd, count, band: bandOf(sd, count) };
+  const held = heldBack(values, value, scale);
+  const free = values.filter((x, i) => x === held[i]).length / count;
+  const band = bandOf(spread(held, value) / free, count);
+  return { value, band, sd: scale, count };
 }
 
 /** Half width of the band of a mean of `count` values with this standard deviation. */
@@ -43,24 +47,22 @@ export function bandOf(sd: number, count: number): number {
   return (studentQuantile((1 + CONFIDENCE) / 2, count - 1) * sd) / Math.sqrt(count);
 }
 
-export function median(values: readonly number[]): number {
+function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
 }
 
-/** More than half of the values are the same: the MAD is no scale then. */
-function plainMean(values: readonly number[]): RobustMean {
-  const count = values.length;
-  const value = sum(values, (x) => x) / count;
-  const sd = Math.sqrt(sum(values, (x) => (x - value) ** 2) / (count - 1));
-  return { value, sd, count, band: bandOf(sd, count) };
+function heldBack(values: readonly number[], middle: number, scale: number): number[] {
+  const reach = HELD_AT * scale;
+  return values.map((x) => Math.min(middle + reach, Math.max(middle - reach, x)));
 }
 
-function held(residual: number): number {
-  return Math.min(HUBER_K, Math.max(-HUBER_K, residual));
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, x) => sum + x, 0) / values.length;
 }
 
-function sum(values: readonly number[], of: (value: number) => number): number {
-  return values.reduce((total, value) => total + of(value), 0);
+function spread(values: readonly number[], middle: number): number {
+  const squares = values.reduce((sum, x) => sum + (x - middle) ** 2, 0);
+  return Math.sqrt(squares / (values.length - 1));
 }

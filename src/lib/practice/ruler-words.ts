@@ -1,5 +1,5 @@
 import { formatLength, type Units } from '../scoring';
-import { aimFor, MOST_TRIES_TOLD, type Ruler, type Trend } from './ruler';
+import { aimFor, type Ruler, type Trend } from './ruler';
 import type { RobustMean } from './robust-mean';
 
 /** What the ruler says to a learner, in their units. */
@@ -41,7 +41,9 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
 export function biasText({ value, band }: RobustMean): string {
   const percent = Math.round((value - 1) * 100);
   const size =
-    percent === 0 ? 'Right on the mark' : `${Math.abs(percent)} % too ${percent > 0 ? 'far' : 'short'}`;
+    percent === 0
+      ? 'Right on the mark'
+      : `${Math.abs(percent)} % too ${percent > 0 ? 'far' : 'short'}`;
   return `${size}, give or take ${Math.round(band * 100)}`;
 }
 
@@ -59,7 +61,7 @@ function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: num
   const give = formatLength(bait.band * meant_m, units);
   const known = `Give or take ${give}, nine times in ten, from your last ${marks.length} tries.`;
   if (isSettled) return `${known} That is settled.`;
-  if (moreTries > MOST_TRIES_TOLD) return `${known} Your tries differ too much to settle it soon.`;
+  if (moreTries === null) return `${known} Your tries differ too much to settle it.`;
   return `${known} About ${moreTries} more would settle it.`;
 }
 

@@ -18,8 +18,8 @@ export interface Ruler {
   /** Of the tries that were guessed before they were shown: errors of the guess, in the same parts. */
   guess: ErrorScores | null;
   isSettled: boolean;
-  /** About how many more tries would settle it at this spread; 0 when it is. */
-  moreTries: number;
+  /** About how many more tries would settle it at this spread; null when no ruler's worth would. */
+  moreTries: number | null;
 }
 
 export interface Trend {
@@ -28,9 +28,6 @@ export interface Trend {
   /** Which way the size of the bias went; 'unclear' while the bands leave room for both. */
   direction: 'shrinking' | 'growing' | 'unclear';
 }
-
-/** More than this many tries are not promised to settle anything: practise first. */
-export const MOST_TRIES_TOLD = 60;
 
 /**
  * The hand's ruler from its last tries, or null when there are too few. The hand is taken to miss by
@@ -49,7 +46,7 @@ export function rulerOf(all: readonly Mark[]): Ruler | null {
     leftBottom: marks.filter(({ lift_m }) => lift_m > LEFT_BOTTOM_M).length / marks.length,
     guess: guessScores(marks),
     isSettled,
-    moreTries: isSettled ? 0 : triesToSettle(bait.sd) - marks.length
+    moreTries: isSettled ? 0 : moreTries(bait.sd, marks.length)
   };
 }
 
@@ -70,11 +67,11 @@ export function trendOf(all: readonly Mark[]): Trend | null {
   return { before, now, direction: !isClear ? 'unclear' : change < 0 ? 'shrinking' : 'growing' };
 }
 
-/** Tries after which the band of a hand with this spread is narrow enough. */
-export function triesToSettle(sd: number): number {
-  let count = RULER_LEAST;
-  while (count < MOST_TRIES_TOLD * 10 && bandOf(sd, count) > SETTLED_WITHIN) count++;
-  return count;
+function moreTries(sd: number, made: number): number | null {
+  for (let count = made + 1; count <= RULER_TRIES; count++) {
+    if (bandOf(sd, count) <= SETTLED_WITHIN) return count - made;
+  }
+  return null;
 }
 
 function ratios(marks: readonly Mark[], of: (mark: Mark) => number): RobustMean {

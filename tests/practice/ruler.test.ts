@@ -1,0 +1,99 @@
+import { expect, test } from 'vitest';
+import { aimFor, rulerOf, rulerWords, trendOf, trendText } from '../../src/lib/practice';
+import { rulerMetrics } from '../../bench/ruler';
+import { isMet } from '../../bench/metric';
+import { aMark, FOOT } from './marks';
+
+const ratios = [1.7, 1.9, 1.75, 1.85, 1.8, 1.72, 1.88, 1.74];
+const marks = ratios.map((ratio, n) => aMark(n, ratio, { meant_m: (1 + (n % 3)) * FOOT }));
+
+function words(of = marks, units: 'imperial' | 'metric' = 'imperial') {
+  const ruler = rulerOf(of);
+  if (!ruler) throw new Error('no ruler');
+  return rulerWords(ruler, 2 * FOOT, units);
+}
+
+test('a hand that goes too far is told how far, and what to aim for', () => {
+  const { goes, aim, sure } = words();
+  expect(goes).toBe('When you mean 2 ft, the bait goes 3 ft 7 in.');
+  expect(aim).toBe('Aim for 1 ft 1 in.');
+  expect(sure).toMatch(/^Give or take 1 in, nine times in ten, from your last 8 tries\./);
+  expect(sure).toMatch(/settled\.$/);
+});
+
+test('the sentence follows the learner’s units', () => {
+  expect(words(marks, 'metric').goes).toBe('When you mean 61 cm, the bait goes 1.09 m.');
+});
+
+test('an uneven hand is told how many more tries would settle it', () => {
+  const uneven = [1.5, 2, 1.6, 2.1, 1.7].map((ratio, n) => aMark(n, ratio));
+  // A scale of 0.30 wants (1.7 · 0.30 / 0.1)² ≈ 26 tries in all, and five were made.
+  expect(words(uneven).sure).toMatch(/About 21 more would settle it\.$/);
+  expect(words(uneven).why).toMatch(/practise slower/);
+});
+
+test('a hand that is all over the place is not promised anything', () => {
+  const wild = [0.6, 2.4, 1.1, 2.9, 0.8].map((ratio, n) => aMark(n, ratio));
+  expect(words(wild).sure).toMatch(/differ too much to settle it\.$/);
+});
+
+test('a true hand is told to go on as it is', () => {
+  const ruler = [0.99, 1.02, 1.01, 0.98, 1.0].map((ratio, n) => aMark(n, ratio));
+  expect(words(ruler).aim).toBe('Aim for what you want.');
+});
+
+test('one wild try in ten hardly moves the ruler', () => {
+  const tame = [1.2, 1.25, 1.22, 1.18, 1.21, 1.19, 1.24, 1.2, 1.23].map((r, n) => aMark(n, r));
+  const wild = rulerOf([...tame, aMark(9, 9)])?.bait.value ?? NaN;
+  // The plain mean would move by 0.78.
+  expect(Math.abs(wild - (rulerOf(tame)?.bait.value ?? NaN))).toBeLessThan(0.05);
+});
+
+test('a bait that goes further than the tip is told to stay down', () => {
+  const flying = ratios.map((ratio, n) =>
+    aMark(n, ratio, { tip_m: FOOT * ratio * 0.5, lift_m: 0.2 })
+  );
+  expect(words(flying).why).toContain('it leaves the bottom');
+});
+
+test('three tries are no ruler', () => {
+  expect(rulerOf(marks.slice(0, 3))).toBeNull();
+});
+
+test('the ruler is of the last tries, in the order of their time', () => {
+  const old = Array.from({ length: 20 }, (_, n) => aMark(n, 3));
+  const now = Array.from({ length: 40 }, (_, n) => aMark(100 + n, 1.1 + 0.001 * n));
+  expect(rulerOf([...now, ...old])?.bait.value).toBeCloseTo(1.1195, 3);
+});
+
+test('a hand that moves the bait to and fro has nothing to aim for', () => {
+  const lost = [0.4, -0.5, 0.6, -0.3].map((ratio, n) => aMark(n, ratio));
+  const ruler = rulerOf(lost);
+  expect(ruler && aimFor(ruler, FOOT)).toBeNull();
+});
+
+test('guesses are scored against what the bait did', () => {
+  const guessed = marks.map((mark) => ({ ...mark, guess_m: mark.bait_m - 0.5 * mark.meant_m }));
+  expect(rulerOf(guessed)?.guess?.constant).toBeCloseTo(-0.5, 12);
+  expect(rulerOf(marks)?.guess).toBeNull();
+});
+
+test.each([
+  ['shrinking', 1.8, 1.2],
+  ['growing', 1.1, 1.6],
+  ['unclear', 1.5, 1.5]
+])('a bias that is %s is called so', (direction, first, last) => {
+  const series = Array.from({ length: 12 }, (_, n) =>
+    aMark(n, (n < 6 ? first : last) + (n % 2 === 0 ? 0.05 : -0.05))
+  );
+  const trend = trendOf(series);
+  expect(trend?.direction).toBe(direction);
+  expect(trend && trendText(trend)).toMatch(/^At first \d+ % too far/);
+});
+
+test('simulated hands: the fit is near the truth as often as the bench says, and its band holds', () => {
+  const metrics = rulerMetrics();
+  // Of 500 seeds the share has a standard error of 1.3 points, and the best possible fit reaches 90.2.
+  expect(metrics['ruler: bias within 10 points'].value).toBeGreaterThan(0.87);
+  expect(isMet(metrics['ruler: truth in its 90 % band'])).toBe(true);
+});

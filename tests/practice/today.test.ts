@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import type { Lesson } from '../../src/lib/course';
+import { emptyRecord, today, type LearnerRecord, type Phase } from '../../src/lib/practice';
+import { drag } from './drag';
+import { aTry } from './samples';
+
+const lesson = (id: string, title: string, minutes: number): Lesson =>
+  ({ id, title, minutes, challenges: id === 'one-foot' ? [drag] : [] }) as unknown as Lesson;
+const lessons = [lesson('one-foot', 'One foot', 12), lesson('slack', 'Slack', 9)];
+const START = Date.UTC(2030, 4, 1, 8);
+const DAY = 86_400_000;
+
+/** Tries as the schedule reads them, without running the model: each off by 5 %. */
+const read = (made: LearnerRecord['tries'][number]) => ({
+  phase: made.phase as Phase,
+  at_ms: Date.parse(made.at),
+  error: 0.05,
+  isPaceRight: true
+});
+
+function tries(phase: Phase, count: number, from: number) {
+  return Array.from({ length: count }, (_, n) =>
+    aTry(`${phase}${n}`, { phase, at: new Date(START + (from + n) * 60_000).toISOString() })
+  );
+}
+
+const all = [...tries('seen', 8, 0), ...tries('half_seen', 12, 10), ...tries('unseen', 16, 30)];
+const progress = (id: string, finished: string | null) => ({
+  lesson: id,
+  reached: ['about'],
+  at: '2030-05-01T08:00:00.000Z',
+  finished
+});
+const at = (record: Partial<LearnerRecord>, now = START) =>
+  today({ ...emptyRecord(), ...record }, lessons, now, read);
+
+test('a new learner begins the first lesson', () => {
+  expect(at({})).toEqual({
+    line: 'Begin “One foot”.',
+    why: 'It comes next.',
+    minutes: 12,
+    address: '/lessons/one-foot'
+  });
+});
+
+test('a lesson in hand is gone on with; a finished one leads to the next', () => {
+  expect(at({ progress: [progress('slack', null)] })?.line).toBe('Go on with “Slack”.');
+  const finished = progress('one-foot', '2030-05-01T09:00:00.000Z');
+  expect(at({ progress: [finished] })?.line).toBe('Begin “Slack”.');
+});
+
+test('practice that was begun comes before a lesson', () => {
+  expect(at({ tries: all.slice(0, 5), progress: [progress('slack', null)] })).toMatchObject({
+    line: 'Reed Bay drag: with the bait in sight.',
+    minutes: 2,
+    address: '/ruler/practise#reed-bay-drag'
+  });
+});
+
+test('a check that is due comes first, and one that is not due waits', () => {
+  expect(at({ tries: all }, START + 2 * DAY)).toMatchObject({
+    line: 'Reed Bay drag: see whether it is still there.',
+    minutes: 7
+  });
+  expect(at({ tries: all }, START + DAY / 2)?.line).toBe('Begin “One foot”.');
+});
+
+test('tries made in a lesson are no practice', () => {
+  expect(at({ tries: [aTry('t1')] })?.line).toBe('Begin “One foot”.');
+});
+
+test('when all is done there is nothing to do', () => {
+  const done = lessons.map(({ id }) => progress(id, '2030-05-01T09:00:00.000Z'));
+  expect(at({ progress: done })).toBeNull();
+});
