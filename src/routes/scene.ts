@@ -1,52 +1,32 @@
-import {
-  parseScenario,
-  Run,
-  TICK_S,
-  tipPathOf,
-  type Move,
-  type Result,
-  type SetupInput
-} from '$lib/model';
+import { LiveRun, parseSetup, type RodAngles, type SetupInput } from '$lib/model';
 
-/** Rod and line as points [m towards the boat, m down from the surface], from the hand to the bait. */
-export type Rig = readonly (readonly [right_m: number, down_m: number])[];
+/** A point in metres: right towards the boat, down from the surface. */
+type Point = readonly [right_m: number, down_m: number];
 
-/** One move from the model, to be drawn to scale: the boat on the right, as in the practice water. */
+/** Rod, line and bait at rest, to be drawn to scale: the boat on the right, as in practice water. */
 export interface Scene {
-  before: Rig;
-  after: Rig;
-  /** The bottom under the bait, m down. */
+  /** The rod hand's pivot. */
+  hand: Point;
+  /** The line from tip to bait. */
+  line: readonly Point[];
+  bait: Point;
   depth_m: number;
-  pivotHeight_m: number;
-  result: Result;
 }
 
-/** Runs the move and keeps how rod and line lay before it and after it. Throws ScenarioError. */
-export function sceneOf(input: { setup: SetupInput; move: Move; hold_s: number }): Scene {
-  const { move, hold_s, ...setup } = parseScenario({
-    ...input.setup,
-    move: input.move,
-    hold_s: input.hold_s
-  });
-  const path = tipPathOf(setup, move);
-  const run = new Run(setup, path);
-  const pivotHeight_m = setup.rod.pivot_height_m;
-  const rig = (): Rig => [
-    [0, -pivotHeight_m],
-    ...Array.from(run.nodes.x, (x, i) => [-x, -run.nodes.z[i]] as const)
-  ];
-  const before = rig();
-  while (run.time_s < path.duration_s + hold_s - 0.5 * TICK_S) run.tick();
+/** Lays the line of this setup. Throws ScenarioError. */
+export function sceneAtRest(input: SetupInput, start: RodAngles): Scene {
+  const setup = parseSetup(input);
+  const { x, z } = new LiveRun(setup, start).run.nodes;
+  const line = Array.from(x, (at, i): Point => [-at, -z[i]]);
   return {
-    before,
-    after: rig(),
-    depth_m: setup.water.depth_m,
-    pivotHeight_m,
-    result: run.result()
+    hand: [0, -setup.rod.pivot_height_m],
+    line,
+    bait: line[line.length - 1],
+    depth_m: setup.water.depth_m
   };
 }
 
 /** The points as an SVG path. */
-export function pathOf(rig: Rig): string {
-  return rig.map(([x, y], i) => `${i ? 'L' : 'M'}${x.toFixed(3)} ${y.toFixed(3)}`).join('');
+export function pathOf(points: readonly Point[]): string {
+  return points.map(([x, y], i) => `${i ? 'L' : 'M'}${x.toFixed(3)} ${y.toFixed(3)}`).join('');
 }
