@@ -31,8 +31,10 @@ export function errorsOf(travels_m: readonly number[], target_m: number) {
   return { bias_m: mean - target_m, spread_m: Math.sqrt(variance), tries: k };
 }
 
+export type Advice = 'shorter' | 'longer' | 'slower' | 'harder';
+
 /** What to say to this hand next: bias first where it is the larger part of the error. */
-export function adviceFor(ruler: HandRuler): 'shorter' | 'longer' | 'slower' | 'harder' {
+export function adviceFor(ruler: HandRuler): Advice {
   const biased = Math.abs(ruler.bias_m) > ruler.band_m;
   if (biased && Math.abs(ruler.bias_m) >= ruler.spread_m) {
     return ruler.bias_m > 0 ? 'shorter' : 'longer';

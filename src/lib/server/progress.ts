@@ -2,7 +2,7 @@ import type { Challenge } from '../scoring';
 import type { Assignment } from './assignments';
 import { clientsOf, type Client } from './clients';
 import type { Graded, SentTry } from './homework';
-import { rulerOf, type HandRuler } from './hand-ruler';
+import { adviceFor, rulerOf, type Advice, type HandRuler } from './hand-ruler';
 import type { Db } from './store';
 
 export interface KeptTry {
@@ -19,7 +19,7 @@ export interface ChallengeProgress {
   tries: KeptTry[];
   passed: number;
   isDone: boolean;
-  ruler: HandRuler | null;
+  ruler: (HandRuler & { advice: Advice }) | null;
 }
 
 export interface ClientProgress {
@@ -92,15 +92,16 @@ function challengeProgress(
   tries: KeptTry[],
   asked: number
 ): ChallengeProgress {
+  const ruler = rulerOf(
+    challenge,
+    tries.map(({ graded }) => graded.travel_m)
+  );
   return {
     challenge,
     tries,
     passed: tries.filter(({ graded }) => graded.passed).length,
     isDone: tries.length >= asked,
-    ruler: rulerOf(
-      challenge,
-      tries.map(({ graded }) => graded.travel_m)
-    )
+    ruler: ruler && { ...ruler, advice: adviceFor(ruler) }
   };
 }
 

@@ -1,0 +1,16 @@
+import { assignmentOf } from '$lib/server/assignments';
+import { database, guideOfPage } from '$lib/server/http';
+import { progressOf } from '$lib/server/progress';
+import { error } from '@sveltejs/kit';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async (event) => {
+  const guide = await guideOfPage(event);
+  const db = await database();
+  const assignment = await assignmentOf(db, guide, event.params.id);
+  if (!assignment) error(404, 'There is no such homework.');
+  const clients = await progressOf(db, assignment);
+  const found = clients.find(({ client }) => client.id === event.params.client);
+  if (!found) error(404, 'This client is not here, or wished to be deleted.');
+  return { title: assignment.task.title, ...found };
+};

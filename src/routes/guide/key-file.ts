@@ -1,0 +1,16 @@
+/** What a guide keeps: the one way back into the space. */
+const FORMAT = 'feltfoot guide key';
+const TOKEN = /[A-Za-z0-9_-]{22,64}/;
+
+export function keyFile(name: string, link: string): string {
+  const why = 'Whoever has this file or link can open the space. Keep it where you keep keys.';
+  return `${FORMAT}\nspace: ${name}\nlink: ${link}\n${why}\n`;
+}
+
+/** The secret in a key file or a link that was pasted; null when there is none. */
+export function secretIn(text: string): string | null {
+  const link = /#([A-Za-z0-9_-]{22,64})\b/.exec(text)?.[1];
+  if (link) return link;
+  const bare = text.trim();
+  return TOKEN.exec(bare)?.[0] === bare ? bare : null;
+}

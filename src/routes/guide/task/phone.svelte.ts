@@ -1,0 +1,148 @@
+import type { StoredTry } from '$lib/practice';
+import { gradeTry, type Challenge } from '$lib/scoring';
+import type { Task } from '$lib/server/task';
+import { newId, now } from '../../record/stamp';
+import { ask, Refused, wordsFor } from '../ask';
+import { deliver } from './deliver';
+import { Shelf, type Home, type Parcel, type Sent, type Told } from './shelf';
+
+interface Answered {
+  client: { note: string };
+  assignment: { task: Task; closed_at: string | null };
+}
+
+/** Tries again this often while something waits, ms. */
+const RETRY_MS = 20_000;
+
+/** Homework on a client's phone: shows at once what is kept here, and sends what waits when it can. */
+export class Phone {
+  homes = $state.raw<Home[]>([]);
+  home = $state.raw<Home | null>(null);
+  parcels = $state.raw<Parcel[]>([]);
+  isReady = $state(false);
+  trouble = $state('');
+
+  #shelf: Shelf | null = null;
+  #queue: Promise<void> = Promise.resolve();
+
+  get waiting(): number {
+    return this.parcels.filter(({ state }) => state === 'waiting').length;
+  }
+
+  /** @param share secret of the link, or null to go on with the last homework. @returns how to stop */
+  open(share: string | null): () => void {
+    this.#queue = this.#openShelf(share);
+    const again = () => void this.sync();
+    addEventListener('online', again);
+    const timer = setInterval(() => this.waiting > 0 && again(), RETRY_MS);
+    return () => {
+      removeEventListener('online', again);
+      clearInterval(timer);
+      void this.#queue.then(() => this.#shelf?.close());
+    };
+  }
+
+  async #openShelf(share: string | null): Promise<void> {
+    try {
+      this.#shelf = await Shelf.open();
+      this.homes = await this.#shelf.homes();
+      const home = this.homes.find((one) => one.share === share) ?? (share ? null : this.homes[0]);
+      if (home) await this.choose(home);
+    } catch {
+      this.trouble = 'This browser keeps nothing, so homework cannot be done here.';
+    }
+    this.isReady = true;
+    void this.sync();
+  }
+
+  async choose(home: Home): Promise<void> {
+    this.home = { ...home, opened: now() };
+    await this.#shelf?.keepHome(this.home);
+    this.parcels = (await this.#shelf?.parcels(home.share)) ?? [];
+  }
+
+  /** The first time: gives the name under which the guide sees this phone. */
+  async enter(share: string, name: string): Promise<void> {
+    const token = newId() + newId();
+    await this.choose({ share, token, name, told: null, opened: now() });
+    await this.sync();
+  }
+
+  /** Keeps it here first, then sends it. */
+  async done(sent: Sent): Promise<void> {
+    if (!this.home || !this.#shelf) return;
+    const parcel: Parcel = { share: this.home.share, sent, state: 'waiting' };
+    await this.#shelf.keepParcel(parcel);
+    this.parcels = [...this.parcels, parcel];
+    await this.sync();
+  }
+
+  tried(challenge: Challenge, made: Omit<StoredTry, 'id' | 'at'>): Promise<void> {
+    const { grade } = gradeTry(challenge, made.input);
+    const { input, model } = made;
+    const id = newId();
+    return this.done({
+      kind: 'try',
+      id,
+      challenge: challenge.id,
+      input,
+      model,
+      at: now(),
+      marks: grade.marks
+    });
+  }
+
+  /** Hears what the guide says, and sends what waits. One at a time. */
+  sync(): Promise<void> {
+    this.#queue = this.#queue.then(() => this.#sync());
+    return this.#queue;
+  }
+
+  async #sync(): Promise<void> {
+    const { home } = this;
+    if (!home) return;
+    const key = { share: home.share, token: home.token };
+    try {
+      const answered = await ask<Answered>('POST', '/api/homework/enter', {
+        ...key,
+        name: home.name
+      });
+      await this.#hear(home, answered);
+      const send = (sent: Sent) => ask('POST', '/api/homework/send', { ...key, sent });
+      const now = await deliver(this.parcels, send, async (one) => this.#shelf?.keepParcel(one));
+      const made = this.parcels.slice(now.length);
+      this.parcels = [...now, ...made];
+      this.trouble = '';
+    } catch (error) {
+      this.trouble = error instanceof Refused || !home.told ? wordsFor(error) : '';
+    }
+  }
+
+  async #hear(home: Home, { client, assignment }: Answered): Promise<void> {
+    const { title, note, lessons, challenges, tries, due } = assignment.task;
+    const isClosed = assignment.closed_at !== null;
+    const told: Told = {
+      title,
+      note,
+      lessons,
+      challenges,
+      tries,
+      due,
+      isClosed,
+      answer: client.note
+    };
+    this.home = { ...home, told };
+    await this.#shelf?.keepHome($state.snapshot(this.home) as Home);
+  }
+
+  /** Deletes everything of this homework, there and here. */
+  async forget(): Promise<void> {
+    if (!this.home) return;
+    const { share, token } = this.home;
+    await ask('POST', '/api/homework/forget', { share, token });
+    await this.#shelf?.forget(share);
+    this.home = null;
+    this.parcels = [];
+    this.homes = (await this.#shelf?.homes()) ?? [];
+  }
+}
