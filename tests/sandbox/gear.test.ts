@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { FOOT_M, INCH_M, LiveRun, OUNCE_KG, ScenarioError } from '../../src/lib/model';
+import {
+  FOOT_M,
+  GROUND_KINDS,
+  INCH_M,
+  LiveRun,
+  OUNCE_KG,
+  ScenarioError
+} from '../../src/lib/model';
 import { faultText } from '../../src/lib/sandbox/fault';
 import {
   FIRST_GEAR,
@@ -10,6 +17,7 @@ import {
   setupOf,
   type Gear
 } from '../../src/lib/sandbox/gear';
+import { SHAPES } from '../../src/lib/sandbox/shape';
 import { smallWater } from './waters';
 
 const OTHER: Gear = {
@@ -20,15 +28,23 @@ const OTHER: Gear = {
   cast_m: 31,
   rod_m: 2.2,
   slack_m: 0.3,
-  friction: 0.25
+  friction: 0.25,
+  ground: 'brush',
+  seed: 7,
+  shape: 'ledge',
+  snags: true,
+  wind_m_s: -4,
+  drift_m_s: 0.2,
+  leader_m: 1.8,
+  begin: 'free fall'
 };
 
 describe('gear', () => {
   test.each([FIRST_GEAR, OTHER])('is found again in its setup', (gear) => {
     const again = gearOf(setupOf(gear));
     for (const key of Object.keys(gear) as (keyof Gear)[]) {
-      if (key === 'material') expect(again[key]).toBe(gear[key]);
-      else expect(again[key]).toBeCloseTo(gear[key], 12);
+      if (typeof gear[key] === 'number') expect(again[key]).toBeCloseTo(gear[key], 12);
+      else expect(again[key]).toBe(gear[key]);
     }
   });
 
@@ -54,6 +70,29 @@ describe('gear', () => {
   test('is named in the learner’s units', () => {
     expect(lineName(LINES[2], 'imperial')).toBe('12 lb fluorocarbon');
     expect(lineName(LINES[2], 'metric')).toBe('0.28 mm fluorocarbon');
+  });
+
+  test('parts at the strength on its label', () => {
+    expect(setupOf(FIRST_GEAR).line.breaking_load_N).toBeCloseTo(53.38, 2);
+  });
+
+  test('leaves a profile that is not ours as it is', () => {
+    const profile = { x_m: [5, 20], z_m: [-4, -3] };
+    const setup = smallWater({ water: { depth_m: 4 }, bottom: { profile } });
+    expect(gearOf(setup).shape).toBe('given');
+    expect(setupOf({ ...gearOf(setup), mass_kg: 0.021 }, setup).bottom.profile).toEqual(profile);
+  });
+
+  const lies = [null, ...GROUND_KINDS].flatMap((ground) =>
+    SHAPES.map((shape) => [ground ?? 'plain', ground, shape] as const)
+  );
+  test.each(lies)('can be laid out over %s, %j, %s, in wind and drift', (_name, ground, shape) => {
+    for (const begin of ['bottom', 'free fall', 'tight fall'] as const) {
+      const setup = setupOf({ ...FIRST_GEAR, ground, shape, begin, wind_m_s: 6, drift_m_s: 0.3 });
+      const live = new LiveRun(setup, { elevation_deg: 0, azimuth_deg: 0 });
+      live.push({ elevation_deg: 0, azimuth_deg: 0 });
+      expect(Math.abs(live.run.tipTension_N)).toBeLessThan(2);
+    }
   });
 
   const ends = (['least', 'most'] as const).flatMap((depth) =>

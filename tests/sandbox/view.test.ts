@@ -41,7 +41,8 @@ describe('the close-up', () => {
   const reaches = fc.record({
     least_travel_m: fc.double({ min: -0.3, max: 0, noNaN: true }),
     most_travel_m: fc.double({ min: 0, max: 15, noNaN: true }),
-    most_height_m: fc.double({ min: 0, max: 3, noNaN: true })
+    most_height_m: fc.double({ min: 0, max: 3, noNaN: true }),
+    most_fall_m: fc.double({ min: 0, max: 1, noNaN: true })
   });
 
   test('shows everywhere the bait has been', () => {
@@ -51,19 +52,20 @@ describe('the close-up', () => {
         expect(pixelX(view, start.x_m - reach.most_travel_m)).toBeLessThan(700);
         expect(pixelX(view, start.x_m - reach.least_travel_m)).toBeGreaterThan(0);
         expect(pixelY(view, start.z_m + reach.most_height_m)).toBeGreaterThan(0);
+        expect(pixelY(view, start.z_m - reach.most_fall_m)).toBeLessThan(320);
       })
     );
   });
 
   test('keeps the start in its place when it goes over to a smaller scale', () => {
     const near = closeUp(
-      { least_travel_m: 0, most_travel_m: 0.4, most_height_m: 0.1 },
+      { least_travel_m: 0, most_travel_m: 0.4, most_height_m: 0.1, most_fall_m: 0 },
       start,
       700,
       320
     );
     const far = closeUp(
-      { least_travel_m: 0, most_travel_m: 2.9, most_height_m: 0.1 },
+      { least_travel_m: 0, most_travel_m: 2.9, most_height_m: 0.1, most_fall_m: 0 },
       start,
       700,
       320

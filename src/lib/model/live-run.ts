@@ -12,27 +12,38 @@ export interface RodAngles {
 
 /** Angles are kept to this, degrees, so that a recording is short and reads back exactly. */
 const ANGLE_STEP_DEG = 0.01;
+/** The reel's line is kept to this, m. */
+const LINE_STEP_M = 1e-4;
 
 /** A try in the practice water: the hand gives one rod position a tick, the model follows. */
 export class LiveRun {
   readonly run: Run;
   private readonly elevation_deg: number[];
   private readonly azimuth_deg: number[];
+  private readonly line_in_m: number[] = [0];
+  private hasReeled = false;
 
   /** Throws ScenarioError. */
   constructor(
     readonly setup: Setup,
     start: RodAngles
   ) {
-    this.elevation_deg = [rounded(start.elevation_deg)];
-    this.azimuth_deg = [rounded(start.azimuth_deg)];
-    this.run = new Run(setup, tipPathOf(setup, this.input()));
+    this.elevation_deg = [rounded(start.elevation_deg, ANGLE_STEP_DEG)];
+    this.azimuth_deg = [rounded(start.azimuth_deg, ANGLE_STEP_DEG)];
+    const { line_in_m } = this;
+    this.run = new Run(setup, tipPathOf(setup, { ...this.input(), line_in_m }));
   }
 
-  /** The hand's next position; moves the model on by one tick (1/ROD_RATE_HZ s). */
-  push({ elevation_deg, azimuth_deg }: RodAngles): void {
-    this.elevation_deg.push(rounded(elevation_deg));
-    this.azimuth_deg.push(rounded(azimuth_deg));
+  /**
+   * The hand's next position; moves the model on by one tick (1/ROD_RATE_HZ s). `line_in_m`: what the
+   * reel has taken in since the start, negative given; without it the reel stands.
+   */
+  push({ elevation_deg, azimuth_deg }: RodAngles, line_in_m?: number): void {
+    const reeled = line_in_m ?? this.line_in_m[this.line_in_m.length - 1];
+    this.elevation_deg.push(rounded(elevation_deg, ANGLE_STEP_DEG));
+    this.azimuth_deg.push(rounded(azimuth_deg, ANGLE_STEP_DEG));
+    this.line_in_m.push(rounded(reeled, LINE_STEP_M));
+    this.hasReeled ||= reeled !== 0;
     this.run.tick();
   }
 
@@ -42,7 +53,8 @@ export class LiveRun {
       kind: 'rod_input',
       rate_Hz: ROD_RATE_HZ,
       elevation_deg: this.elevation_deg,
-      azimuth_deg: this.azimuth_deg
+      azimuth_deg: this.azimuth_deg,
+      ...(this.hasReeled ? { line_in_m: this.line_in_m } : {})
     };
   }
 
@@ -54,6 +66,6 @@ export class LiveRun {
   }
 }
 
-function rounded(angle_deg: number): number {
-  return Math.round(angle_deg / ANGLE_STEP_DEG) / Math.round(1 / ANGLE_STEP_DEG);
+function rounded(value: number, step: number): number {
+  return Math.round(value / step) / Math.round(1 / step);
 }

@@ -15,11 +15,13 @@ const FREE_SHARE = 0.1;
 export const BED_PX = 30;
 export const STRIP_PX = 34;
 
-/** What has to be seen: travel along the bottom and clearance above its start, m. */
+/** What has to be seen: travel along the bottom and clearance above and below its start, m. */
 export interface Reach {
   least_travel_m: number;
   most_travel_m: number;
   most_height_m: number;
+  /** Below the start, over a ledge or down a slope. */
+  most_fall_m: number;
 }
 
 /** The close-up that holds `reach`; x in the model's frame, the bait having started at (x, z). */
@@ -35,7 +37,7 @@ export function closeUp(
     return (
       reach.most_travel_m <= span_m * (1 - BEHIND_SHARE - FREE_SHARE) &&
       -reach.least_travel_m <= span_m * BEHIND_SHARE * 0.8 &&
-      reach.most_height_m <= above_m
+      reach.most_height_m + reach.most_fall_m <= above_m
     );
   };
   const span_m = WIDTHS_M.find(holds) ?? WIDTHS_M[WIDTHS_M.length - 1];
@@ -46,6 +48,6 @@ export function closeUp(
     height,
     scale,
     x0: zeroX + start.x_m * scale,
-    y0: height - BED_PX - STRIP_PX + start.z_m * scale
+    y0: height - BED_PX - STRIP_PX + (start.z_m - reach.most_fall_m) * scale
   };
 }

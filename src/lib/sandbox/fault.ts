@@ -8,6 +8,8 @@ const names: [path: string, name: string][] = [
   ['bait.mass_kg', 'bait'],
   ['line', 'line'],
   ['rod', 'rod'],
+  ['wind_m_s', 'wind'],
+  ['drift_m_s', 'drift'],
   ['bottom', 'bottom']
 ];
 

@@ -14,6 +14,8 @@ export interface Film {
   readonly x: Float32Array;
   readonly z: Float32Array;
   readonly nodes: number;
+  /** Line that the reel has taken in by then, m. */
+  lineIn_m(t_s: number): number;
 }
 
 /**
@@ -33,7 +35,16 @@ export function filmOf(setup: Setup, move: Move, hold_s: number): Film {
     z.set(run.nodes.z, tick * nodes);
   }
   const result = run.result();
-  return { setup, move, ends_s: restsAt(result.trace), result, x, z, nodes };
+  return {
+    setup,
+    move,
+    ends_s: restsAt(result.trace),
+    result,
+    x,
+    z,
+    nodes,
+    lineIn_m: path.lineIn_m
+  };
 }
 
 /** A pose with as many nodes as the film has. */

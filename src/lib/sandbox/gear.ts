@@ -3,11 +3,14 @@ import {
   INCH_M,
   OUNCE_KG,
   parseSetup,
+  POUND_FORCE_N,
+  type GroundKind,
   type LineMaterialName,
   type Setup,
   type SetupInput
 } from '$lib/model';
 import { formatDiameter, type Units } from '$lib/scoring';
+import { profileOf, shapeOf, type Shape } from './shape';
 
 /** What a learner chooses in plain terms; SI. */
 export interface Gear {
@@ -21,7 +24,23 @@ export interface Gear {
   readonly rod_m: number;
   readonly slack_m: number;
   readonly friction: number;
+  /** Null: a plain bottom, neither stones nor weeds. */
+  readonly ground: GroundKind | null;
+  /** Where its stones and stems lie. */
+  readonly seed: number;
+  readonly shape: Shape;
+  readonly snags: boolean;
+  /** Positive from the angler's back. */
+  readonly wind_m_s: number;
+  /** Of the boat; positive towards the bait. */
+  readonly drift_m_s: number;
+  /** Fluorocarbon tied to the end of a braid; 0 is none. */
+  readonly leader_m: number;
+  readonly begin: Begin;
 }
+
+/** How a try begins: on the bottom, or at the splash with the spool open or the line held tight. */
+export type Begin = 'bottom' | 'free fall' | 'tight fall';
 
 /** Handle behind the gripping hand, m: what a rod's length on the label has and its reach has not. */
 const BUTT_M = 0.38;
@@ -75,25 +94,82 @@ export const FIRST_GEAR: Gear = {
   cast_m: 70 * FOOT_M,
   rod_m: 7 * FOOT_M,
   slack_m: 6 * INCH_M,
-  friction: 0.4
+  friction: 0.4,
+  ground: null,
+  seed: 1,
+  shape: 'flat',
+  snags: false,
+  wind_m_s: 0,
+  drift_m_s: 0,
+  leader_m: 0,
+  begin: 'bottom'
 };
+
+/** A usual leader, and its line, m. */
+export const LEADER_M = 6 * FOOT_M;
+const LEADER_DIAMETER_M = 0.34e-3;
 
 /** The setup for this gear; what `base` says besides (stones, temperature) stays. Throws ScenarioError. */
 export function setupOf(gear: Gear, base?: Setup): Setup {
   const input: SetupInput = {
     ...base,
     water: { ...base?.water, depth_m: gear.depth_m },
-    bottom: { ...base?.bottom, friction: gear.friction },
-    line: { material: gear.material, diameter_m: gear.diameter_m },
+    bottom: bottomOf(gear, base),
+    wind_m_s: gear.wind_m_s,
+    drift_m_s: gear.drift_m_s,
+    line: lineOf(gear),
     bait: { ...base?.bait, mass_kg: gear.mass_kg },
     rod: {
       pivot_height_m: HAND_M,
       ...base?.rod,
       length_m: gear.rod_m - BUTT_M
     },
-    start: { bait_x_m: gear.cast_m, line: 'equilibrium', slack_m: gear.slack_m }
+    start: startOf(gear)
   };
   return parseSetup(input);
+}
+
+function bottomOf(gear: Gear, base?: Setup): SetupInput['bottom'] {
+  const { friction, ground, seed, snags } = gear;
+  const given = base?.bottom.profile;
+  return {
+    stones: base?.bottom.stones,
+    profile: gear.shape === 'given' ? given : profileOf(gear.shape, gear),
+    ground: ground ? { kind: ground, seed } : undefined,
+    friction,
+    snags
+  };
+}
+
+/** The line parts at the strength on its label. */
+function lineOf({ material, diameter_m, leader_m }: Gear): SetupInput['line'] {
+  const choice = LINES.find((line) => isLine(line, { material, diameter_m }));
+  return {
+    material,
+    diameter_m,
+    breaking_load_N: choice && choice.strength_lb * POUND_FORCE_N,
+    leader:
+      leader_m > 0
+        ? { material: 'fluorocarbon', diameter_m: LEADER_DIAMETER_M, length_m: leader_m }
+        : undefined
+  };
+}
+
+function startOf({ begin, cast_m, slack_m }: Gear): SetupInput['start'] {
+  if (begin === 'bottom') return { bait_x_m: cast_m, line: 'equilibrium', slack_m };
+  const spool = begin === 'free fall' ? 'free' : 'closed';
+  return { bait_x_m: cast_m, line: 'splash', spool, slack_m };
+}
+
+function beginOf({ line, spool }: Setup['start']): Begin {
+  if (line !== 'splash') return 'bottom';
+  return spool === 'free' ? 'free fall' : 'tight fall';
+}
+
+type LineSize = Pick<LineChoice, 'material' | 'diameter_m'>;
+
+export function isLine(a: LineSize, b: LineSize): boolean {
+  return a.material === b.material && Math.abs(a.diameter_m - b.diameter_m) < 1e-6;
 }
 
 /** The gear that a setup stands for. */
@@ -106,7 +182,15 @@ export function gearOf(setup: Setup): Gear {
     cast_m: setup.start.bait_x_m,
     rod_m: setup.rod.length_m + BUTT_M,
     slack_m: setup.start.slack_m ?? FIRST_GEAR.slack_m,
-    friction: setup.bottom.friction
+    friction: setup.bottom.friction,
+    ground: setup.bottom.ground?.kind ?? null,
+    seed: setup.bottom.ground?.seed ?? FIRST_GEAR.seed,
+    shape: shapeOf(setup),
+    snags: setup.bottom.snags,
+    wind_m_s: setup.wind_m_s,
+    drift_m_s: setup.drift_m_s,
+    leader_m: setup.line.leader?.length_m ?? 0,
+    begin: beginOf(setup.start)
   };
 }
 
@@ -125,6 +209,9 @@ export interface Range {
 
 /** Friction of the bait on the bottom: mud to rough rock. */
 export const FRICTION: Range = { least: 0.1, most: 0.8, step: 0.05 };
+
+export const WIND: Range = { least: -9, most: 9, step: 1 };
+export const DRIFT: Range = { least: -0.6, most: 0.6, step: 0.1 };
 
 export const RANGES: Record<Units, Record<'depth_m' | 'cast_m' | 'slack_m', Range>> = {
   imperial: {

@@ -63,3 +63,9 @@ export function keyDirection(key: string, plane: Plane, angle_deg: number): -1 |
 /** Speeds of the tip under held keys, m/s, from a crawl to a snap. */
 export const KEY_SPEEDS_M_S = [0.08, 0.15, 0.3, 0.5, 0.8, 1.3, 2, 3.5] as const;
 export const FIRST_KEY_SPEED = 2;
+
+/** Which way a key turns the reel, or 0. */
+export function reelDirection(key: string): -1 | 0 | 1 {
+  if (key === ']') return 1;
+  return key === '[' ? -1 : 0;
+}

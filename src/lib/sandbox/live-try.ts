@@ -8,6 +8,7 @@ import {
 } from '$lib/model';
 import type { Hand } from './hand';
 import { copyPose, newPose, type Pose } from './pose';
+import { Reel } from './reel';
 import { movedAngle, type Plane } from './rod-angles';
 
 /** What the hand did and what came of it. The input alone gives the result again, bit for bit. */
@@ -42,11 +43,12 @@ export type Stage = 'waiting' | 'moving' | 'still';
 export class LiveTry {
   readonly now: Pose;
   readonly before: Pose;
+  readonly reel = new Reel();
   stage: Stage = 'waiting';
   private readonly live: LiveRun;
   private readonly angles: RodAngles;
   private readonly turns: keyof RodAngles;
-  private readonly still = { angle_deg: 0, x_m: 0, z_m: 0, since_s: 0 };
+  private readonly still = { angle_deg: 0, x_m: 0, z_m: 0, taken_m: 0, since_s: 0 };
 
   /** Throws ScenarioError when the line cannot be laid. */
   constructor(
@@ -78,13 +80,14 @@ export class LiveTry {
   /** One tick of the model, at the hand's time `t_ms`. */
   tick(t_ms: number): void {
     const angle = this.hand.advance(t_ms, TICK_S);
+    const taken_m = this.reel.advance(t_ms, TICK_S);
     if (this.stage === 'waiting') {
-      if (Math.abs(angle - this.angles[this.turns]) < BEGIN_DEG) return;
+      if (taken_m === 0 && Math.abs(angle - this.angles[this.turns]) < BEGIN_DEG) return;
       this.begin();
     }
     if (this.stage === 'still') return;
     this.angles[this.turns] = angle;
-    this.live.push(this.angles);
+    this.live.push(this.angles, taken_m);
     copyPose(this.now, this.before);
     this.look();
     if (this.isStill()) this.stage = 'still';
@@ -114,11 +117,13 @@ export class LiveTry {
     const last = now.x.length - 1;
     const strayed =
       Math.abs(this.angles[this.turns] - still.angle_deg) > STILL_HAND_DEG ||
+      Math.abs(this.reel.taken_m - still.taken_m) > STILL_BAIT_M ||
       Math.hypot(now.x[last] - still.x_m, now.z[last] - still.z_m) > STILL_BAIT_M;
     if (strayed) {
       still.angle_deg = this.angles[this.turns];
       still.x_m = now.x[last];
       still.z_m = now.z[last];
+      still.taken_m = this.reel.taken_m;
       still.since_s = now.t_s;
     }
     return now.t_s - still.since_s >= STILL_S || now.t_s >= LONGEST_S;

@@ -10,12 +10,21 @@ export interface Readout {
   readonly bait_m: number;
   readonly height_m: number;
   readonly isTouching: boolean;
+  /** Taken in by the reel; negative is given. */
+  readonly line_in_m: number;
 }
 
-export const NOTHING_YET: Readout = { t_s: 0, tip_m: 0, bait_m: 0, height_m: 0, isTouching: true };
+export const NOTHING_YET: Readout = {
+  t_s: 0,
+  tip_m: 0,
+  bait_m: 0,
+  height_m: 0,
+  isTouching: true,
+  line_in_m: 0
+};
 
 /** How things stand at the end of a run that goes on. */
-export function readoutOf(trace: Trace, stage: Stage): Readout {
+export function readoutOf(trace: Trace, stage: Stage, line_in_m: number): Readout {
   const last = trace.t_s.length - 1;
   const x_m = trace.bait_x_m[last];
   const isTouching = trace.contact[last] === 1;
@@ -24,17 +33,19 @@ export function readoutOf(trace: Trace, stage: Stage): Readout {
     tip_m: tipTravel({ trace }),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
     height_m: isTouching ? 0 : trace.bait_z_m[last] - stage.heightAt(x_m),
-    isTouching
+    isTouching,
+    line_in_m
   };
 }
 
 /** How things stood at a tick of a run that is shown again. */
-export function readoutAt(series: Series, tick: number): Readout {
+export function readoutAt(series: Series, tick: number, line_in_m: number): Readout {
   return {
     t_s: series.t_s[tick],
     tip_m: series.tipTravel_m[tick],
     bait_m: series.baitTravel_m[tick],
     height_m: series.height_m[tick],
-    isTouching: series.contact[tick] === 1
+    isTouching: series.contact[tick] === 1,
+    line_in_m
   };
 }

@@ -92,7 +92,8 @@ export class Scene {
     reached.ticks = ticks;
     if (!this.views || !this.ink) return;
     const view = closeUp(this.reach, stage.bait, bottom.width, bottom.height);
-    if (view.scale === this.views.bottom.scale) return;
+    const { scale, y0 } = this.views.bottom;
+    if (view.scale === scale && view.y0 === y0) return;
     this.views.bottom = view;
     const { ink } = this;
     bottom.paintBack((context) => paintBottomBack(context, view, stage, ink));

@@ -117,6 +117,16 @@ export class Session {
     this.feel(t_ms);
   }
 
+  /** Held keys or buttons take line in (1), give it (−1) or let the reel stand (0). */
+  reel(t_ms: number, direction: -1 | 0 | 1): void {
+    if (this.phase === 'showing') {
+      if (direction === 0) return;
+      this.again();
+    }
+    this.live?.reel.turn(t_ms, direction);
+    this.feel(t_ms);
+  }
+
   /** Takes hold of the rod where it is; after a try this begins the next. */
   takeHold(): number {
     if (this.phase === 'showing') this.again();
@@ -159,6 +169,7 @@ export class Session {
   /** Keys that are released while the page is not looking are never heard of. */
   letGo(): void {
     this.live?.hand.turn(performance.now(), 0);
+    this.live?.reel.turn(performance.now(), 0);
   }
 
   private feel(t_ms: number): void {
@@ -218,7 +229,7 @@ export class Session {
     if (now_ms - this.read_ms < READOUT_MS || !this.stage) return;
     this.read_ms = now_ms;
     this.angle_deg = live.hand.angle_deg;
-    this.readout = readoutOf(live.trace, this.stage);
+    this.readout = readoutOf(live.trace, this.stage, live.reel.taken_m);
     const { isTouching } = this.readout;
     if (!this.isHidden && isTouching !== this.wasTouching) {
       this.announcer.tell(isTouching ? 'On the bottom.' : 'Off the bottom.');

@@ -27,7 +27,7 @@ export class Showing {
   }
 
   get readout(): Readout {
-    return readoutAt(this.series, this.tick);
+    return readoutAt(this.series, this.tick, this.film.lineIn_m(this.player.time_s));
   }
 
   draw(scene: Scene): void {

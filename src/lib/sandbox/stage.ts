@@ -1,4 +1,13 @@
-import { stonesOf, waterAt, type RodAngles, type Setup, type Stone, type Trace } from '$lib/model';
+import {
+  stemsOf,
+  stonesOf,
+  waterAt,
+  type RodAngles,
+  type Setup,
+  type Stem,
+  type Stone,
+  type Trace
+} from '$lib/model';
 import { baitOf } from '$lib/model/bait';
 import { bottomOf } from '$lib/model/bottom';
 import type { Units } from '$lib/scoring';
@@ -28,6 +37,7 @@ export interface Stage {
   readonly baitRadius_m: number;
   /** The scenario's stones, and those of its kind of bottom. */
   readonly stones: readonly Stone[];
+  readonly stems: readonly Stem[];
 }
 
 export type StageProps = Pick<Stage, 'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'>;
@@ -42,7 +52,8 @@ export function stageOf(props: StageProps): Stage {
     bait: { x_m, z_m: bottom.heightAt(x_m) },
     heightAt: (x) => bottom.heightAt(x),
     baitRadius_m: radius_m,
-    stones: stonesOf(setup)
+    stones: stonesOf(setup),
+    stems: stemsOf(setup)
   };
 }
 
@@ -58,7 +69,12 @@ export interface Moment {
 
 /** What the close-up has to hold before the bait has moved: the target and the tries before. */
 export function reachOf(stage: Stage): Reach {
-  const reach: Reach = { least_travel_m: 0, most_travel_m: 0.5, most_height_m: 0.2 };
+  const reach: Reach = {
+    least_travel_m: 0,
+    most_travel_m: 0.5,
+    most_height_m: 0.2,
+    most_fall_m: 0
+  };
   if (stage.target) reach.most_travel_m = stage.target.travel_m + stage.target.band_m;
   for (const ghost of stage.ghosts) widen(reach, stage, ghost, 0, ghost.t_s.length);
   return reach;
@@ -71,6 +87,7 @@ export function widen(reach: Reach, stage: Stage, trace: Trace, from: number, to
     const travel = towards * (stage.bait.x_m - trace.bait_x_m[i]);
     reach.least_travel_m = Math.min(reach.least_travel_m, travel);
     reach.most_travel_m = Math.max(reach.most_travel_m, travel);
+    reach.most_fall_m = Math.max(reach.most_fall_m, stage.bait.z_m - trace.bait_z_m[i]);
     reach.most_height_m = Math.max(reach.most_height_m, trace.bait_z_m[i] - stage.bait.z_m);
   }
 }

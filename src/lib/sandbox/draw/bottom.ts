@@ -1,6 +1,7 @@
 import { BED_PX, STRIP_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { rulerTicks } from '../ruler';
+import type { Pose } from '../pose';
 import type { Moment, Stage } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
@@ -8,6 +9,7 @@ import { drawBait } from './bait';
 import { paintBed } from './bed';
 import { drawGhost } from './ghost';
 import { drawLine } from './line';
+import { drawStems } from './stems';
 import { drawRuler } from './ruler';
 import { drawTrack } from './track';
 import { paintWater } from './water';
@@ -20,7 +22,7 @@ export function paintBottomBack(
   stage: Stage,
   ink: Ink
 ): void {
-  const floor = pixelY(view, stage.bait.z_m);
+  const floor = view.height - STRIP_PX - BED_PX;
   paintWater(context, view, 0, floor, { widest: 16, closest: 9, alpha: 0.55 }, ink);
   paintBed(context, view, stage, { cell: 6, thickness: BED_PX + 4, dot: 1.25 }, ink);
   drawTravels(context, view, stage, ink);
@@ -113,8 +115,9 @@ export function paintBottom(
   moment: Moment,
   ink: Ink
 ): void {
-  if (moment.isHidden) return sayHidden(context, view, stage, ink);
-  const { pose } = moment;
+  const { pose, isHidden } = moment;
+  drawStems(context, view, stage, isHidden ? null : baitPlace(stage, pose), ink);
+  if (isHidden) return sayHidden(context, view, stage, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
   drawTrack(context, view, moment, ink);
   drawLine(context, view, pose, false, ink);
@@ -127,6 +130,11 @@ export function paintBottom(
     { radius_m: stage.baitRadius_m, isTouching: pose.isTouching },
     ink
   );
+}
+
+function baitPlace(stage: Stage, { x, z }: Pose): { x_m: number; height_m: number } {
+  const last = x.length - 1;
+  return { x_m: x[last], height_m: z[last] - stage.heightAt(x[last]) };
 }
 
 function sayHidden(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {

@@ -12,6 +12,7 @@ import { drawLine } from './line';
 import { drawRod } from './rod';
 import { drawRuler } from './ruler';
 import { drawSounding } from './sounding';
+import { drawStems } from './stems';
 import { drawSurface, paintWater } from './water';
 
 /** The whole line, from the boat on the right to the bait on the left, to scale. */
@@ -68,6 +69,7 @@ export function paintOverviewBack(
   const floor = pixelY(view, -stage.setup.water.depth_m);
   paintWater(context, view, surface, floor, { widest: 13, closest: 5, alpha: 0.75 }, ink);
   paintBed(context, view, stage, { cell: 4.5, thickness: BED_PX, dot: 0.9 }, ink);
+  drawStems(context, view, stage, null, ink);
   drawDistances(context, view, stage, ink);
   drawBoat(context, view, stage.setup.rod.pivot_height_m, ink);
   drawSurface(context, view, ink);

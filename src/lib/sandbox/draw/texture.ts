@@ -82,18 +82,54 @@ export function stippleBed(
   }
 }
 
+/** Adds one mark of a texture to the path; `chance`, 0–1, varies it. */
+export type Mark = (
+  context: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  chance: number
+) => void;
+
+/** Strews marks under the ground's surface, one a cell of `along` × `down` px, fewer near the top. */
+export function strew(
+  context: CanvasRenderingContext2D,
+  view: View,
+  heightAt: (x_m: number) => number,
+  size: { along: number; down: number; depth: number },
+  mark: Mark
+): void {
+  const cell_m = size.along / view.scale;
+  const first = Math.floor(metresX(view, view.width) / cell_m);
+  const last = Math.ceil(metresX(view, 0) / cell_m);
+  context.save();
+  bedPath(context, view, heightAt);
+  context.clip();
+  context.beginPath();
+  for (let column = first; column <= last; column++) {
+    for (let row = 0; row < size.depth / size.down; row++) {
+      if (grain(column, row) < 0.3 - 0.05 * row) continue;
+      const x_m = (column + grain(row + 71, column)) * cell_m;
+      const y =
+        pixelY(view, heightAt(x_m)) + (row + 0.6 + 0.5 * grain(column + 37, row)) * size.down;
+      mark(context, pixelX(view, x_m), y, grain(column, row + 53));
+    }
+  }
+  context.stroke();
+  context.restore();
+}
+
 /** Height of the ground's surface at a pixel column. */
 export function bedLine(view: View, heightAt: (x_m: number) => number, px: number): number {
   return pixelY(view, heightAt(metresX(view, px)));
 }
 
-/** Hatches the inside of stones from upper right to lower left. */
+/** Hatches the inside of stones: rising to the right for a `lean` of 1, falling for −1. */
 export function hatchStones(
   context: CanvasRenderingContext2D,
   view: View,
   stones: readonly { x_m: number; width_m: number }[],
   heightAt: (x_m: number) => number,
-  colour: string
+  { colour, lean }: { colour: string; lean: 1 | -1 }
 ): void {
   context.save();
   context.strokeStyle = colour;
@@ -104,12 +140,16 @@ export function hatchStones(
     const foot = pixelY(view, heightAt(stone.x_m + stone.width_m));
     const top = pixelY(view, heightAt(stone.x_m));
     context.save();
+    context.beginPath();
+    context.rect(left, top - 1, right - left, foot - top + 1);
+    context.clip();
     bedPath(context, view, heightAt);
     context.clip();
     context.beginPath();
-    for (let x = left - (foot - top); x < right; x += 5) {
-      context.moveTo(Math.max(x, left), foot - Math.max(0, left - x));
-      context.lineTo(x + (foot - top), top);
+    const rise = foot - top;
+    for (let x = left - rise; x < right + rise; x += 5) {
+      context.moveTo(x, lean === 1 ? foot : top);
+      context.lineTo(x + rise, lean === 1 ? top : foot);
     }
     context.stroke();
     context.restore();
