@@ -1,6 +1,7 @@
 /** A trace and a goal in, marks out. See docs/scoring.md. */
 export {
   PASS_MARK,
+  phaseOf,
   REFERENCE_MARK,
   type Challenge,
   type DragGoal,

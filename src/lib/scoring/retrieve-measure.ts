@@ -7,6 +7,11 @@ type Traced = Pick<Result, 'trace'>;
 const REST_SPEED_M_S = 2e-3;
 /** Shorter stillness is the turn of a move and no rest, s. */
 const SHORTEST_REST_S = 1;
+/** A bait that gets no further than this in so many ticks creeps at most: 2 cm/s, m. */
+const CREEP_M = 0.005;
+const CREEP_TICKS = 25;
+/** A bait this far from where it rested has been moved, m: two inches. */
+const BAIT_MOVED_M = 0.05;
 /** A tip this far from where it was has been moved: less is tremble, or the rod giving, m. */
 const TIP_MOVED_M = 0.03;
 /** Line drawn and given back in one twitch, m: an inch and more. */
@@ -78,18 +83,29 @@ export function countTwitches(result: Traced): number {
   return count;
 }
 
-/** How long the bait rested between its moves, s, in order; shorter than a second is none. */
+/**
+ * How long the bait rested between its moves, s, in order; shorter than a second is none. What it
+ * creeps while the line settles is no move.
+ */
 export function restsBetweenMoves({ trace }: Traced): number[] {
   const { bait_x_m: x, bait_z_m: z } = trace;
-  const rests: number[] = [];
-  let since = 0;
-  for (let i = 1; i < x.length; i++) {
-    if (Math.hypot(x[i] - x[since], z[i] - z[since]) < NO_MOVE_M) continue;
-    const rest_s = (i - since) * TICK_S;
-    if (since > 0 && rest_s >= SHORTEST_REST_S) rests.push(rest_s);
-    since = i;
+  const apart = (i: number, k: number) => Math.hypot(x[i] - x[k], z[i] - z[k]);
+  const rests: { from: number; to: number }[] = [];
+  let from = 0;
+  for (let i = 1; i <= x.length; i++) {
+    const isSlow = i < x.length && apart(i, Math.max(0, i - CREEP_TICKS)) < CREEP_M;
+    if (isSlow) continue;
+    if ((i - from) * TICK_S >= SHORTEST_REST_S) {
+      const last = rests.at(-1);
+      if (last && apart(last.to, i - 1) < BAIT_MOVED_M) last.to = i - 1;
+      else rests.push({ from: Math.max(0, from - CREEP_TICKS), to: i - 1 });
+    }
+    from = i;
   }
-  return rests;
+  const end = x.length - 1;
+  return rests
+    .filter((rest) => apart(rest.from, 0) >= BAIT_MOVED_M && apart(rest.to, end) >= BAIT_MOVED_M)
+    .map((rest) => (rest.to - rest.from) * TICK_S);
 }
 
 /** Longest over shortest time between hops, 1 or more; 0 for fewer than three hops. */
