@@ -1,0 +1,102 @@
+import type { SetupInput } from '../../model';
+
+/** Fathomley Water and its rod locker: invented. Everything else in the lessons starts from here. */
+
+/** Jigs of the locker by their names in ounces, kg. */
+export const JIGS = {
+  quarter: 0.00709,
+  threeEighths: 0.01063,
+  half: 0.01417,
+  fiveEighths: 0.01772,
+  threeQuarters: 0.02126,
+  ounce: 0.02835
+} as const;
+
+/** A skirted jig with a small trailer, m². */
+export const DRAG_AREA_M2 = 8e-4;
+
+/**
+ * 11 ft of water, a 5/8 oz jig with a small trailer, 0.30 mm fluorocarbon, and the last 33 ft of a
+ * 60 ft cast, where a drag leaves the bottom soonest.
+ */
+export const fathomley = {
+  water: { depth_m: 3.35, temperature_C: 14 },
+  bottom: { friction: 0.4 },
+  line: { material: 'fluorocarbon', diameter_m: 0.0003 },
+  bait: { mass_kg: JIGS.fiveEighths, drag_area_m2: DRAG_AREA_M2 },
+  rod: { length_m: 2, pivot_height_m: 1.1, tip_stiffness_N_per_m: 20 },
+  start: { bait_x_m: 10, slack_m: 0.03 }
+} satisfies SetupInput;
+
+type Bottom = NonNullable<SetupInput['bottom']>;
+
+/** Fathomley Water with what a lesson changes of it: whole parts, or single fields of a part. */
+export function waterWith(change: {
+  depth_m?: number;
+  temperature_C?: number;
+  bottom?: Bottom;
+  line?: SetupInput['line'];
+  mass_kg?: number;
+  drag_area_m2?: number;
+  tip_stiffness_N_per_m?: number;
+  start?: Partial<SetupInput['start']>;
+  more?: Partial<Pick<SetupInput, 'bites' | 'wind_m_s' | 'drift_m_s'>>;
+}): SetupInput {
+  const { water, bait, rod, start } = fathomley;
+  return {
+    water: {
+      depth_m: change.depth_m ?? water.depth_m,
+      temperature_C: change.temperature_C ?? water.temperature_C
+    },
+    bottom: change.bottom ?? fathomley.bottom,
+    line: change.line ?? fathomley.line,
+    bait: {
+      mass_kg: change.mass_kg ?? bait.mass_kg,
+      drag_area_m2: change.drag_area_m2 ?? bait.drag_area_m2
+    },
+    rod: {
+      ...rod,
+      tip_stiffness_N_per_m: change.tip_stiffness_N_per_m ?? rod.tip_stiffness_N_per_m
+    },
+    start: { ...start, ...change.start },
+    ...change.more
+  };
+}
+
+/** A cast that has just met the water; the spool gives line until the bait touches the bottom. */
+export const castOut = (
+  bait_x_m: number,
+  spool: 'free' | 'closed' = 'free'
+): SetupInput['start'] => ({
+  bait_x_m,
+  line: 'splash',
+  spool,
+  slack_m: spool === 'free' ? 0.2 : 0.05
+});
+
+export const place = {
+  name: 'Fathomley Water',
+  note: 'An invented lake: {depth:3.35} deep where you practise, unless the lesson says otherwise.'
+};
+
+/** What every drill with rod in hand needs said. */
+export const cautions = {
+  hooks:
+    'Hooks: practise dry drills with no hook on the line. On the water, eye protection for everyone near a cast, and look behind you.',
+  lines:
+    'Power lines: rods conduct. Keep at least {length:3.048} from overhead lines, more where it is required.',
+  thunder:
+    'Lightning: at the first thunder, rods down and to shelter. Wait 30 minutes after the last.',
+  water: 'Water: wear the life jacket. Tell someone ashore where you are.',
+  snag: 'Snags: never pull a jig towards anyone, and never wrap line round a hand.',
+  rules:
+    'Local rules, the conditions of the day and licensed instruction come before anything said here.'
+};
+
+export const onTheWater = [
+  cautions.hooks,
+  cautions.lines,
+  cautions.thunder,
+  cautions.water,
+  cautions.rules
+];

@@ -1,0 +1,32 @@
+import type { Move, RodAngles, SequenceStep } from '../../model';
+
+/** The rod's moves that retrieves are made of. Angles in degrees, line in metres, time in seconds. */
+export const lift = (from_deg: number, to_deg: number, duration_s: number) =>
+  ({ kind: 'lift', from_deg, to_deg, duration_s }) as const;
+
+export const sweep = (from_deg: number, to_deg: number, duration_s: number, elevation_deg = 0) =>
+  ({ kind: 'sweep', from_deg, to_deg, duration_s, elevation_deg }) as const;
+
+export const pause = (duration_s: number) => ({ kind: 'pause', duration_s }) as const;
+
+/** Takes line in; negative gives it. */
+export const reel = (line_m: number, duration_s: number) =>
+  ({ kind: 'reel', line_m, duration_s }) as const;
+
+export function inTurn(...moves: SequenceStep[]): Move {
+  return { kind: 'sequence', moves };
+}
+
+/** The same steps so many times. */
+export function times(count: number, ...steps: SequenceStep[]): SequenceStep[] {
+  return Array.from({ length: count }, () => steps).flat();
+}
+
+/** A rod held at this height for a moment: what a sequence needs before the reel turns. */
+export const held = (elevation_deg: number) => lift(elevation_deg, elevation_deg, 0.1);
+
+/** Low and round to the side: from here the tip pulls nearly straight along the line. */
+export const lowToTheSide: RodAngles = { elevation_deg: 0, azimuth_deg: 60 };
+
+/** The rod in the upright plane. */
+export const upright = (elevation_deg: number): RodAngles => ({ elevation_deg, azimuth_deg: 0 });
