@@ -1,0 +1,19 @@
+import type { Challenge } from '../../../../scoring';
+import { held, inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { waterWith, castOut } from '../../fathomley';
+
+export default {
+  id: 'count-it-down',
+  title: 'Count it down',
+  ask: 'Let the jig fall on a free line. When the line goes slack it is down: then lower the rod, not before.',
+  setup: waterWith({ start: castOut(14) }),
+  plane: 'lift',
+  start: upright(45),
+  hold_s: 2,
+  longest_pause_s: 30,
+  goals: [{ kind: 'bottom_first', within_s: 2.5, weight: 100 }],
+  visibility: 'seen',
+  reference: inTurn(held(45), pause(6.4), lift(45, 20, 1)),
+  // Not waiting for the bottom: the dearest habit after a wrong place.
+  beginner: inTurn(held(45), pause(2.5), lift(45, 70, 0.6))
+} satisfies Challenge;
