@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, upright } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'lift-and-follow',
+  title: 'Lift and follow it down',
+  ask: 'Lift the jig {length:0.15} to {length:0.45} off the bottom, then lower the rod as it falls.',
+  setup: fathomley,
+  plane: 'lift',
+  start: upright(10),
+  hold_s: 3,
+  goals: [
+    { kind: 'hops', count: 1, height_m: [0.15, 0.45], weight: 60 },
+    { kind: 'swing', most_m: 0.12, weight: 40 }
+  ],
+  visibility: 'seen',
+  reference: inTurn(lift(10, 40, 0.55), lift(40, 12, 1.4)),
+  // Lifted too far, and held: it swings in on a tight line.
+  beginner: lift(10, 62, 0.6)
+} satisfies Challenge;
