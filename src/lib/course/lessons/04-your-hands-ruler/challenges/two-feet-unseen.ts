@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'two-feet-unseen',
+  title: 'Two feet, unseen',
+  ask: 'Drag the jig {length:0.6096}. You see only the boat and the rod.',
+  setup: waterWith({ depth_m: 5, start: { bait_x_m: 16, slack_m: 0.03 } }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 70 },
+    { kind: 'contact', least: 0.9, weight: 30 }
+  ],
+  visibility: 'unseen',
+  reference: sweep(60, 79, 4),
+  // A foot and a half too far.
+  beginner: sweep(60, 92, 3)
+} satisfies Challenge;
