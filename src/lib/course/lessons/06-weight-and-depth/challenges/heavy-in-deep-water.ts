@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith, JIGS } from '../../fathomley';
+
+export default {
+  id: 'heavy-in-deep-water',
+  title: 'Heavy, in deep water',
+  ask: 'Drag {weight:0.02835} {length:0.6} at {depth:9.14}.',
+  setup: waterWith({ depth_m: 9.14, mass_kg: JIGS.ounce, start: { bait_x_m: 18, slack_m: 0.05 } }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 60 },
+    { kind: 'contact', least: 0.9, weight: 40 }
+  ],
+  visibility: 'half_seen',
+  reference: sweep(60, 80, 4),
+  // Too short by half: the line’s bow takes the rest.
+  beginner: sweep(60, 70, 2)
+} satisfies Challenge;

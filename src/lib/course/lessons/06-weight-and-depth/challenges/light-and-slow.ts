@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith, JIGS } from '../../fathomley';
+
+export default {
+  id: 'light-and-slow',
+  title: 'Light and slow',
+  ask: 'Drag {weight:0.00709} {length:0.6} and keep it on the bottom.',
+  setup: waterWith({ mass_kg: JIGS.quarter }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 40 },
+    { kind: 'contact', least: 0.9, weight: 60 }
+  ],
+  visibility: 'seen',
+  reference: sweep(60, 79, 6),
+  // A pace that suits a heavy jig.
+  beginner: sweep(60, 79, 1)
+} satisfies Challenge;
