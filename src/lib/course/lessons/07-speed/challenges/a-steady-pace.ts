@@ -1,0 +1,22 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'a-steady-pace',
+  title: 'A steady pace',
+  ask: 'Drag the jig {length:0.9} at {speed:0.1} to {speed:0.2}, all on the bottom.',
+  setup: fathomley,
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 30 },
+    { kind: 'pace', m_s: [0.1, 0.2], weight: 40 },
+    { kind: 'contact', least: 0.9, weight: 30 }
+  ],
+  visibility: 'seen',
+  reference: sweep(60, 87.5, 7),
+  // Haste: it leaves the bottom.
+  beginner: sweep(60, 87.5, 1.2)
+} satisfies Challenge;

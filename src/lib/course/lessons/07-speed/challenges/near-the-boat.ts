@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'near-the-boat',
+  title: 'Near the boat',
+  ask: 'The jig lies close. Drag it {length:0.4} without lifting it.',
+  setup: waterWith({ start: { bait_x_m: 6, slack_m: 0.03 } }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.4, band_m: 0.08, weight: 40 },
+    { kind: 'contact', least: 0.9, weight: 60 }
+  ],
+  visibility: 'half_seen',
+  reference: sweep(60, 74, 6),
+  // The pace that was right further out.
+  beginner: sweep(60, 76, 0.9)
+} satisfies Challenge;
