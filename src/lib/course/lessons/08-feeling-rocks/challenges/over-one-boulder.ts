@@ -1,0 +1,25 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'over-one-boulder',
+  title: 'Over one boulder',
+  ask: 'Draw the jig up and over the boulder, and let it down behind on a short line.',
+  setup: waterWith({
+    bottom: { friction: 0.4, stones: [{ x_m: 11.5, width_m: 0.6, height_m: 0.22 }] },
+    start: { bait_x_m: 12, slack_m: 0.03 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'stones', touched: [0], weight: 30 },
+    { kind: 'contact', least: 0.75, weight: 40 },
+    { kind: 'travel', target_m: 1, band_m: 0.22, weight: 30 }
+  ],
+  visibility: 'half_seen',
+  reference: sweep(60, 90, 9),
+  // Over it in a leap.
+  beginner: sweep(60, 90, 0.8)
+} satisfies Challenge;

@@ -1,0 +1,32 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'three-stones-unseen',
+  title: 'Three stones, unseen',
+  ask: 'Drag the jig {length:1} and touch every stone on the way.',
+  setup: waterWith({
+    bottom: {
+      friction: 0.4,
+      stones: [
+        { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
+        { x_m: 11.35, width_m: 0.3, height_m: 0.08 },
+        { x_m: 11.1, width_m: 0.2, height_m: 0.04 }
+      ]
+    },
+    start: { bait_x_m: 12, slack_m: 0.03 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'stones', touched: [0, 1, 2], weight: 40 },
+    { kind: 'contact', least: 0.8, weight: 40 },
+    { kind: 'travel', target_m: 1, band_m: 0.2, weight: 20 }
+  ],
+  visibility: 'unseen',
+  reference: sweep(60, 90.5, 8),
+  // A fast hand flies over what it came to feel.
+  beginner: sweep(60, 90.5, 0.9)
+} satisfies Challenge;
