@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, upright } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'one-hop',
+  title: 'One hop',
+  ask: 'Hop the jig once, {length:0.08} to {length:0.2} high.',
+  setup: fathomley,
+  plane: 'lift',
+  start: upright(30),
+  hold_s: 3,
+  goals: [
+    { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 60 },
+    { kind: 'travel', target_m: 0.42, band_m: 0.2, weight: 40 }
+  ],
+  visibility: 'seen',
+  reference: inTurn(lift(30, 42, 0.25), lift(42, 32, 0.6)),
+  // Three times as high as was meant.
+  beginner: lift(30, 72, 0.3)
+} satisfies Challenge;

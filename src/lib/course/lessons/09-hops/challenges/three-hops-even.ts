@@ -1,0 +1,29 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'three-hops-even',
+  title: 'Three hops, even',
+  ask: 'Three hops of {length:0.08} to {length:0.25}, with the same rest between them.',
+  setup: fathomley,
+  plane: 'lift',
+  start: upright(30),
+  hold_s: 3,
+  longest_pause_s: 5,
+  goals: [
+    { kind: 'hops', count: 3, height_m: [0.08, 0.25], weight: 60 },
+    { kind: 'rests', count: 2, least_s: 1.2, weight: 20 },
+    { kind: 'rhythm', even: true, weight: 20 }
+  ],
+  visibility: 'seen',
+  reference: inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25)),
+  // One after the other without a rest, and high.
+  beginner: inTurn(
+    lift(30, 55, 0.25),
+    pause(0.4),
+    lift(55, 80, 0.25),
+    pause(0.4),
+    lift(80, 95, 0.25)
+  )
+} satisfies Challenge;

@@ -1,0 +1,29 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, pause, sweep } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'three-hops-sideways',
+  title: 'Three hops, sideways',
+  ask: 'Three low hops with the rod to the side: {length:0.03} to {length:0.2}.',
+  setup: fathomley,
+  plane: 'sweep',
+  start: { elevation_deg: 0, azimuth_deg: 50 },
+  hold_s: 3,
+  longest_pause_s: 5,
+  goals: [
+    { kind: 'hops', count: 3, height_m: [0.03, 0.2], weight: 60 },
+    { kind: 'rests', count: 2, least_s: 1.2, weight: 20 },
+    { kind: 'rhythm', even: true, weight: 20 }
+  ],
+  visibility: 'seen',
+  reference: inTurn(
+    sweep(50, 62, 0.28),
+    pause(3),
+    sweep(62, 74, 0.28),
+    pause(3),
+    sweep(74, 86, 0.28)
+  ),
+  // Drags where hops were asked for.
+  beginner: inTurn(sweep(50, 62, 2), pause(0.5), sweep(62, 74, 2), pause(0.5), sweep(74, 86, 2))
+} satisfies Challenge;

@@ -1,0 +1,29 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'three-hops-uneven',
+  title: 'Three hops, uneven',
+  ask: 'Three hops again, one rest at least twice as long as the other.',
+  setup: fathomley,
+  plane: 'lift',
+  start: upright(30),
+  hold_s: 3,
+  longest_pause_s: 10,
+  goals: [
+    { kind: 'hops', count: 3, height_m: [0.08, 0.25], weight: 60 },
+    { kind: 'rests', count: 2, least_s: 1.2, weight: 20 },
+    { kind: 'rhythm', even: false, weight: 20 }
+  ],
+  visibility: 'half_seen',
+  reference: inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(8), lift(53, 63, 0.25)),
+  // Hurried, and every one too high.
+  beginner: inTurn(
+    lift(30, 55, 0.25),
+    pause(0.4),
+    lift(55, 80, 0.25),
+    pause(0.4),
+    lift(80, 95, 0.25)
+  )
+} satisfies Challenge;
