@@ -1,0 +1,21 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'stroke',
+  title: 'The stroke',
+  ask: 'Snap the jig {length:0.61} to {length:1.52} up, then lower the rod with it as it falls.',
+  setup: fathomley,
+  plane: 'lift',
+  start: upright(15),
+  hold_s: 4,
+  goals: [
+    { kind: 'hops', count: 1, height_m: [0.61, 1.52], weight: 60 },
+    { kind: 'swing', most_m: 0.25, weight: 40 }
+  ],
+  visibility: 'seen',
+  reference: inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)),
+  // Half a snap, and the rod stays up: a pendulum.
+  beginner: lift(15, 38, 0.5)
+} satisfies Challenge;

@@ -1,0 +1,10 @@
+import type { LessonFolder } from '../../lesson';
+import fallOnAFollowingRod from './challenges/fall-on-a-following-rod';
+import stroke from './challenges/stroke';
+import lesson from './lesson';
+
+export const strokeAndFall: LessonFolder = {
+  folder: '10-stroke-and-fall',
+  lesson,
+  challenges: { 'fall-on-a-following-rod.ts': fallOnAFollowingRod, 'stroke.ts': stroke }
+};
