@@ -1,0 +1,24 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'out-of-the-mud',
+  title: 'Out of the mud',
+  ask: 'Mud holds the jig. Bring it {length:0.3048} without letting it leap.',
+  setup: waterWith({
+    bottom: { ground: { kind: 'mud', seed: 3 } },
+    start: { bait_x_m: 12, slack_m: 0.03 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.3048, band_m: 0.07, weight: 60 },
+    { kind: 'contact', least: 0.9, weight: 40 }
+  ],
+  visibility: 'seen',
+  reference: sweep(60, 71, 4),
+  // Torn out: it goes twice as far.
+  beginner: sweep(60, 82, 0.6)
+} satisfies Challenge;

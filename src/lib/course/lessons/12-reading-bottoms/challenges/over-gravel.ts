@@ -1,0 +1,24 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'over-gravel',
+  title: 'Over gravel',
+  ask: 'Drag the jig {length:0.9} over gravel, slowly enough to feel it tick.',
+  setup: waterWith({
+    bottom: { ground: { kind: 'gravel', seed: 5 } },
+    start: { bait_x_m: 12, slack_m: 0.03 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 50 },
+    { kind: 'contact', least: 0.7, weight: 50 }
+  ],
+  visibility: 'unseen',
+  reference: sweep(60, 87.5, 9),
+  // Too fast to feel one pebble from the next.
+  beginner: sweep(60, 80, 0.7)
+} satisfies Challenge;

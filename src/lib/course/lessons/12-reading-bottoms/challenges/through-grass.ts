@@ -1,0 +1,24 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'through-grass',
+  title: 'Through grass',
+  ask: 'Grass loads the line and lets go. Drag the jig {length:0.6} through it.',
+  setup: waterWith({
+    bottom: { ground: { kind: 'grass', seed: 4 } },
+    start: { bait_x_m: 12, slack_m: 0.03 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 70 },
+    { kind: 'contact', least: 0.7, weight: 30 }
+  ],
+  visibility: 'half_seen',
+  reference: sweep(60, 80, 8),
+  // Stopped at the first load.
+  beginner: sweep(60, 68, 2)
+} satisfies Challenge;
