@@ -1,0 +1,22 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, pause, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'strike-a-tap',
+  title: 'Answer a tap',
+  ask: 'Drag slowly. When the tap comes, sweep firmly at once.',
+  setup: waterWith({
+    start: { bait_x_m: 12, slack_m: 0.03 },
+    more: { bites: [{ t_s: 4, kind: 'tap' }] }
+  }),
+  plane: 'sweep',
+  start: { elevation_deg: 0, azimuth_deg: 40 },
+  hold_s: 2,
+  longest_pause_s: 10,
+  goals: [{ kind: 'strike', within_s: 2, weight: 100 }],
+  visibility: 'seen',
+  reference: inTurn(sweep(40, 50, 3), pause(1.7), sweep(50, 110, 0.6)),
+  // The tap is taken for a stone.
+  beginner: inTurn(sweep(40, 50, 3), pause(4), sweep(50, 58, 2))
+} satisfies Challenge;
