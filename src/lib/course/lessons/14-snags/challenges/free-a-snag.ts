@@ -1,0 +1,27 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lowToTheSide, pause, sweep, times } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'free-a-snag',
+  title: 'Free a snag',
+  ask: 'Drag until the hook hangs. Then stop, give slack, and shake it free gently.',
+  setup: waterWith({
+    bottom: { friction: 0.4, snags: true, stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }] },
+    line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  longest_pause_s: 6,
+  goals: [{ kind: 'freed', weight: 100 }],
+  visibility: 'seen',
+  reference: inTurn(
+    sweep(60, 80, 1),
+    pause(0.5),
+    sweep(80, 50, 1),
+    ...times(3, pause(0.7), sweep(50, 71, 0.4), sweep(71, 50, 0.4))
+  ),
+  // It hangs, and is pulled harder: the hook goes home.
+  beginner: inTurn(sweep(60, 80, 1), pause(0.5), sweep(80, 112, 1))
+} satisfies Challenge;

@@ -1,0 +1,9 @@
+import type { LessonFolder } from '../../lesson';
+import freeASnag from './challenges/free-a-snag';
+import lesson from './lesson';
+
+export const snags: LessonFolder = {
+  folder: '14-snags',
+  lesson,
+  challenges: { 'free-a-snag.ts': freeASnag }
+};
