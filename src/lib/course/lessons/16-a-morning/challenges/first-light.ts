@@ -1,0 +1,27 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith, JIGS } from '../../fathomley';
+
+export default {
+  id: 'first-light',
+  title: 'First light',
+  ask: '{temperature:9}, fish that hardly move, {depth:6}: one slow foot, unseen, on the bottom.',
+  setup: waterWith({
+    depth_m: 6,
+    temperature_C: 9,
+    mass_kg: JIGS.half,
+    start: { bait_x_m: 16, slack_m: 0.05 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 50 },
+    { kind: 'contact', least: 0.9, weight: 30 },
+    { kind: 'pace', m_s: [0.05, 0.2], weight: 20 }
+  ],
+  visibility: 'unseen',
+  reference: sweep(60, 71, 3),
+  // The hand of yesterday’s warm afternoon.
+  beginner: sweep(60, 85, 0.8)
+} satisfies Challenge;

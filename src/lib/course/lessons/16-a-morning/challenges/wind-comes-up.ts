@@ -1,0 +1,25 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith, JIGS } from '../../fathomley';
+
+export default {
+  id: 'wind-comes-up',
+  title: 'Wind comes up',
+  ask: 'The wind bows your line. Bring the jig {length:0.6} all the same.',
+  setup: waterWith({
+    mass_kg: JIGS.threeQuarters,
+    start: { bait_x_m: 18, slack_m: 0.2 },
+    more: { wind_m_s: 6 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.6, band_m: 0.12, weight: 70 },
+    { kind: 'contact', least: 0.9, weight: 30 }
+  ],
+  visibility: 'unseen',
+  reference: sweep(60, 82, 5),
+  // Bow and slack forgotten.
+  beginner: sweep(60, 71, 3)
+} satisfies Challenge;
