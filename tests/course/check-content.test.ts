@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { checkLesson, parseLesson, type LessonReport } from '../../src/lib/course';
-import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
+import { oneFoot } from '../../src/lib/course/lessons/03-one-foot';
 
 function checkContent(...args: string[]) {
   return spawnSync('node_modules/.bin/tsx', ['scripts/check-content.ts', ...args], {
@@ -10,20 +10,27 @@ function checkContent(...args: string[]) {
 }
 
 describe('npm run check:content', () => {
-  test('prints lessons and challenges with their marks and exits 0', () => {
-    const { status, stdout, stderr } = checkContent();
+  test('prints a lesson and its challenges with their marks and exits 0', () => {
+    const { status, stdout, stderr } = checkContent('one-foot');
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout).toMatch(/One foot \(one-foot\), 15 min/);
-    expect(stdout).toMatch(/exactly-one-foot +\d+ +\d+ +\d+ +tip 1 ft \d in ± .* in \d(\.5)? s/);
+    expect(stdout).toMatch(
+      /exactly-one-foot +seen +\d+ +\d+ +\d+ +tip 1 ft \d in ± .* in \d(\.5)? s/
+    );
   });
 
-  test('prints the same as one JSON object', () => {
-    const { lessons, faults } = JSON.parse(checkContent('--json').stdout);
+  test('prints the same as one JSON object, challenges also in one list', () => {
+    const { lessons, challenges, faults } = JSON.parse(checkContent('--json', 'hops').stdout);
     expect(faults).toEqual([]);
-    expect(lessons[0].challenges.map(({ id }: { id: string }) => id)).toEqual([
-      'exactly-one-foot',
-      'contact-over-rocks'
-    ]);
+    expect(lessons.map(({ id }: { id: string }) => id)).toEqual(['hops']);
+    expect(challenges).toContainEqual(
+      expect.objectContaining({ lesson: 'hops', id: 'three-hops-uneven', phase: 'half_seen' })
+    );
+  });
+
+  test('refuses a lesson there is none of', () => {
+    const { status, stderr } = checkContent('no-feet');
+    expect({ status, stderr }).toEqual({ status: 1, stderr: 'there is no lesson no-feet\n' });
   });
 
   test('refuses an option it does not know', () => {
@@ -35,11 +42,13 @@ describe('npm run check:content', () => {
 
 test('a lesson whose beginner passes and whose reference fails is reported', () => {
   const lesson = parseLesson(oneFoot);
-  const swapped = lesson.challenges.map((challenge) => ({
-    ...challenge,
-    reference: challenge.beginner,
-    beginner: challenge.reference
-  }));
+  const swapped = lesson.challenges
+    .filter(({ id }) => id === 'exactly-one-foot' || id === 'contact-over-rocks')
+    .map((challenge) => ({
+      ...challenge,
+      reference: challenge.beginner,
+      beginner: challenge.reference
+    }));
   const { faults }: LessonReport = checkLesson({ ...lesson, challenges: swapped });
   expect(faults).toEqual([
     expect.stringMatching(/^exactly-one-foot: reference gets \d+, must get 95 or more$/),

@@ -6,7 +6,8 @@ import {
   parseLesson,
   type LessonFolder
 } from '../../src/lib/course';
-import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
+import { safety } from '../../src/lib/course/lessons/00-safety';
+import { oneFoot } from '../../src/lib/course/lessons/03-one-foot';
 import { DataError } from '../../src/lib/scoring';
 
 type Data = Record<string, unknown>;
@@ -34,13 +35,18 @@ function faultOf(load: () => unknown): DataError {
   throw new Error('was not refused');
 }
 
-const lessonFile = 'lessons/01-one-foot/lesson.ts';
+const lessonFile = 'lessons/03-one-foot/lesson.ts';
 
 describe('a lesson’s folder', () => {
   test('that is sound is loaded as it was written, with its challenges in the order of the tries', () => {
     const { challenges, ...rest } = parseLesson(oneFoot);
     expect(rest).toEqual(oneFoot.lesson);
-    expect(challenges.map(({ id }) => id)).toEqual(['exactly-one-foot', 'contact-over-rocks']);
+    expect(challenges.map(({ id }) => id)).toEqual([
+      'exactly-one-foot',
+      'exactly-two-feet',
+      'exactly-three-feet',
+      'contact-over-rocks'
+    ]);
   });
 
   test('is plain data: it survives JSON', () => {
@@ -116,7 +122,7 @@ describe('a lesson’s folder', () => {
     };
     const fault = faultOf(() => parseLesson({ ...oneFoot, challenges }));
     expect(fault.message).toBe(
-      'lessons/01-one-foot/challenges/contact-over-rocks.ts: title: is missing, got undefined'
+      'lessons/03-one-foot/challenges/contact-over-rocks.ts: title: is missing, got undefined'
     );
   });
 
@@ -125,7 +131,7 @@ describe('a lesson’s folder', () => {
     expect(faultOf(() => parseLesson({ ...oneFoot, challenges: unasked })).value).toBe('third');
     const lacking = { 'exactly-one-foot.ts': first(oneFoot) };
     const fault = faultOf(() => parseLesson({ ...oneFoot, challenges: lacking }));
-    expect([fault.path, fault.value]).toEqual(['sections.2.challenges.1', 'contact-over-rocks']);
+    expect([fault.path, fault.value]).toEqual(['sections.2.challenges.1', 'exactly-two-feet']);
   });
 });
 
@@ -135,11 +141,11 @@ function first({ challenges }: LessonFolder): Data {
 
 describe('the course', () => {
   const second: LessonFolder = {
-    folder: '02-two-feet',
+    folder: '04-two-feet',
     lesson: {
       ...lesson,
       id: 'two-feet',
-      order: 2,
+      order: 4,
       builds_on: ['one-foot'],
       sections: lesson.sections.filter(({ kind }) => kind !== 'try')
     },
@@ -147,7 +153,11 @@ describe('the course', () => {
   };
 
   test('is in order, whatever order the folders are in', () => {
-    expect(loadLessons([second, oneFoot]).map(({ id }) => id)).toEqual(['one-foot', 'two-feet']);
+    expect(loadLessons([second, oneFoot, safety]).map(({ id }) => id)).toEqual([
+      'safety',
+      'one-foot',
+      'two-feet'
+    ]);
   });
 
   test('finds lessons and challenges by id', () => {
@@ -164,11 +174,15 @@ describe('the course', () => {
       folder,
       lesson: { ...(second.lesson as Data), ...change }
     });
-    const builds = faultOf(() => loadLessons([oneFoot, secondWith({ builds_on: ['three-feet'] })]));
+    const builds = faultOf(() =>
+      loadLessons([safety, oneFoot, secondWith({ builds_on: ['three-feet'] })])
+    );
     expect([builds.path, builds.value]).toEqual(['builds_on.0', 'three-feet']);
-    const order = faultOf(() => loadLessons([oneFoot, secondWith({ order: 1 }, '01-two-feet')]));
-    expect([order.file, order.path]).toEqual(['lessons/01-two-feet/lesson.ts', 'order']);
+    const order = faultOf(() =>
+      loadLessons([safety, oneFoot, secondWith({ order: 3 }, '03-two-feet')])
+    );
+    expect([order.file, order.path]).toEqual(['lessons/03-two-feet/lesson.ts', 'order']);
     const shared = { ...secondWith({ sections: lesson.sections }), challenges: oneFoot.challenges };
-    expect(faultOf(() => loadLessons([oneFoot, shared])).value).toBe('exactly-one-foot');
+    expect(faultOf(() => loadLessons([safety, oneFoot, shared])).value).toBe('exactly-one-foot');
   });
 });

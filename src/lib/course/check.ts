@@ -6,7 +6,9 @@ import {
   REFERENCE_MARK,
   solveCorrection,
   type Challenge,
-  type Correction
+  phaseOf,
+  type Correction,
+  type Phase
 } from '../scoring';
 import { byHand } from './hand';
 import type { Lesson, PredictSection } from './lesson';
@@ -14,12 +16,13 @@ import { answerOf, isCertain } from './prediction';
 import { seededRandom, type Random } from './seeded-random';
 
 /** Hands that make the reference move roughly: each must pass, or no learner could. */
-const HANDS = 24;
+const HANDS = 6;
 /** How far off a hand is that means to be right, as a share of reach and of pace. */
 const HAND_SPREAD = 0.1;
 
 export interface ChallengeReport {
   id: string;
+  phase: Phase;
   referenceMarks: number;
   beginnerMarks: number;
   /** Lowest marks among rough hands. */
@@ -76,7 +79,14 @@ function checkChallenge(challenge: Challenge, faults: string[]): ChallengeReport
   if (roughHandMarks < PASS_MARK) {
     faults.push(`${id}: a rough hand gets ${roughHandMarks}, must get ${PASS_MARK} or more`);
   }
-  return { id, referenceMarks, beginnerMarks, roughHandMarks, advice: adviceFor(challenge) };
+  return {
+    id,
+    phase: phaseOf(challenge),
+    referenceMarks,
+    beginnerMarks,
+    roughHandMarks,
+    advice: adviceFor(challenge)
+  };
 }
 
 function marksOf(challenge: Challenge, move: Move): number {

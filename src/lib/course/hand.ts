@@ -28,12 +28,26 @@ export function byHand(move: Move, start: RodAngles, error: HandError): RodInput
     anglesAt(move, (i / ROD_RATE_HZ) * (1 + error.pace), start, share)
   );
   const off = (angle: number, from: number) => from + (angle - from) * (1 + error.reach);
+  const lineIn_m = angles.map((_, i) => lineInAt(move, (i / ROD_RATE_HZ) * (1 + error.pace)));
   return {
     kind: 'rod_input',
     rate_Hz: ROD_RATE_HZ,
     elevation_deg: angles.map((at) => off(at.elevation_deg, start.elevation_deg)),
-    azimuth_deg: angles.map((at) => off(at.azimuth_deg, start.azimuth_deg))
+    azimuth_deg: angles.map((at) => off(at.azimuth_deg, start.azimuth_deg)),
+    ...(lineIn_m.some((line_m) => line_m !== 0) && { line_in_m: lineIn_m })
   };
+}
+
+/** A crank turns evenly, and takes in what was meant however quickly it is turned. */
+function lineInAt(move: Move, t_s: number): number {
+  if (move.kind !== 'sequence') return 0;
+  let begin_s = 0;
+  let line_m = 0;
+  for (const step of move.moves) {
+    if (step.kind === 'reel') line_m += step.line_m * even((t_s - begin_s) / step.duration_s);
+    begin_s += holdsRod(step) ? step.duration_s : turnOf(step).duration_s;
+  }
+  return line_m;
 }
 
 function even(u: number): number {

@@ -92,7 +92,7 @@ const field = v.strictObject({
 export const lessonSchema = v.strictObject({
   /** Also its address. The folder is called after order and id. */
   id: name,
-  order: whole(1, 99),
+  order: whole(0, 99),
   title: text,
   minutes: whole(1, 120),
   /** What it is about, in two or three sentences. */

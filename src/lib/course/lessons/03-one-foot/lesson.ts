@@ -14,7 +14,7 @@ const fast = sweep(78.2, 0.5);
 
 export default {
   id: 'one-foot',
-  order: 1,
+  order: 3,
   title: 'One foot',
   minutes: 15,
   about:
@@ -36,7 +36,7 @@ export default {
     'How a skirt and a trailer move.',
     'Fish.'
   ],
-  builds_on: [],
+  builds_on: ['safety'],
   cautions: [
     'Hooks: practise the dry drill with no hook on the line. On the water, eye protection for everyone near a cast, and look behind you.',
     'Power lines: rods conduct. Keep at least {length:3.048} from overhead lines, more where it is required.',
@@ -90,7 +90,12 @@ export default {
       kind: 'try',
       title: 'Your hand',
       text: 'Move the rod, then hold it still. You are graded when the jig lies still.',
-      challenges: ['exactly-one-foot', 'contact-over-rocks']
+      challenges: [
+        'exactly-one-foot',
+        'exactly-two-feet',
+        'exactly-three-feet',
+        'contact-over-rocks'
+      ]
     },
     {
       kind: 'feel',

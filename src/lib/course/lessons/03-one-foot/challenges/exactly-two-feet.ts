@@ -1,0 +1,22 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
+
+export default {
+  id: 'exactly-two-feet',
+  title: 'Exactly two feet',
+  ask: 'Drag the jig {length:0.6096} along the bottom, and keep it there.',
+  setup: fathomley,
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 3,
+  goals: [
+    { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 50 },
+    { kind: 'contact', least: 0.9, weight: 30 },
+    { kind: 'speed', most_m_s: 0.4, weight: 20 }
+  ],
+  visibility: 'seen',
+  reference: sweep(60, 79, 4),
+  // The right way in no time: it flies.
+  beginner: sweep(60, 90, 0.8)
+} satisfies Challenge;
