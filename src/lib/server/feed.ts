@@ -3,6 +3,8 @@ import type { Store } from './store';
 
 /** Listeners of a room hear at most this often, ms: a room that votes at once is one message. */
 export const BATCH_MS = 200;
+/** Other nodes are told at most this often, ms. */
+const TELL_MS = 50;
 const CHANNEL = 'feltfoot_room';
 /** A listener that has not read this much is gone or too slow; it reconnects by itself. */
 const MOST_UNREAD = -64;
@@ -53,6 +55,9 @@ export class Feed {
   readonly #rooms = new Map<string, Set<Listener>>();
   readonly #changed = new Set<string>();
   #timer: NodeJS.Timeout | undefined;
+  /** Rooms that the other nodes have not been told of yet. */
+  readonly #unsaid = new Set<string>();
+  #telling: NodeJS.Timeout | undefined;
   #ear: pg.PoolClient | undefined;
   #isClosed = false;
   readonly #heart: NodeJS.Timeout;
@@ -73,9 +78,10 @@ export class Feed {
   }
 
   /** Something in this room is other than it was; heard on every node. */
-  async changed(room: string): Promise<void> {
-    if (this.store.pool) await this.store.pool.query('select pg_notify($1, $2)', [CHANNEL, room]);
-    else this.#mark(room);
+  changed(room: string): void {
+    if (!this.store.pool) return this.#mark(room);
+    this.#unsaid.add(room);
+    this.#telling ??= setTimeout(() => void this.#tell(), TELL_MS);
   }
 
   /**
@@ -100,10 +106,22 @@ export class Feed {
     this.#isClosed = true;
     clearInterval(this.#heart);
     clearTimeout(this.#timer);
+    clearTimeout(this.#telling);
     for (const listeners of this.#rooms.values()) for (const one of listeners) one.end();
     this.#rooms.clear();
     this.#ear?.release(true);
     this.#ear = undefined;
+  }
+
+  /** One message for all that happened in a moment. One that gets lost is made up for by the next. */
+  async #tell(): Promise<void> {
+    const rooms = [...this.#unsaid];
+    this.#unsaid.clear();
+    this.#telling = undefined;
+    const told = rooms.map((room) =>
+      this.store.pool?.query('select pg_notify($1, $2)', [CHANNEL, room])
+    );
+    await Promise.allSettled(told);
   }
 
   async #listen(pool: pg.Pool): Promise<void> {

@@ -53,7 +53,10 @@ const MARKS_BAND = 1;
 const MOST_SENT = 1000;
 
 /** Grades a try again, by the only grader there is. Throws ScenarioError for what is no rod input. */
-export function gradeAgain(challenge: Challenge, sent: SentTry): Graded {
+export function gradeAgain(
+  challenge: Challenge,
+  sent: Pick<SentTry, 'input' | 'marks' | 'model'>
+): Graded {
   const { result, grade } = gradeTry(challenge, sent.input);
   const same = Math.abs(grade.marks - sent.marks) <= MARKS_BAND;
   return {

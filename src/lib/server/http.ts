@@ -109,3 +109,14 @@ export function setCookie({ cookies, url }: RequestEvent, token: string): void {
 export function dropCookie(cookies: Cookies): void {
   cookies.delete(COOKIE, { path: '/' });
 }
+
+/** Server-sent events that no proxy holds back. */
+export function streamed(events: ReadableStream<Uint8Array>): Response {
+  return new Response(events, {
+    headers: {
+      'content-type': 'text/event-stream',
+      'cache-control': 'no-store',
+      'x-accel-buffering': 'no'
+    }
+  });
+}

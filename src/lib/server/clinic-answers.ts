@@ -1,0 +1,115 @@
+import * as v from 'valibot';
+import { answerOf, findChallenge, findLesson, loadLessons, type Question } from '../course';
+import type { Challenge } from '../scoring';
+import { partOf } from './clinic-flow';
+import type { Round } from './clinic-plan';
+import { Refusal } from './faults';
+import { gradeAgain, type Graded } from './homework';
+import { takeSeat, type Room } from './rooms';
+import { label, madeId, rodInput } from './shapes';
+import type { Db } from './store';
+import { accept, countOf, type Receipt } from './submissions';
+
+const part = v.pipe(v.string(), v.regex(/^\d{1,3}\.\d{1,3}$/));
+
+/** What a seat sends: a vote, or a try with the marks that the phone showed. */
+export const answerSchema = v.variant('kind', [
+  v.strictObject({ kind: v.literal('vote'), id: madeId, part, option: label }),
+  v.strictObject({
+    kind: v.literal('try'),
+    id: madeId,
+    part,
+    input: rodInput,
+    model: label,
+    marks: v.pipe(v.number(), v.minValue(0), v.maxValue(100))
+  })
+]);
+export type Answer = v.InferOutput<typeof answerSchema>;
+
+/** Sent from one seat at most. */
+const MOST_ANSWERS = 500;
+
+const lessons = loadLessons();
+/** The model's answers, each run once. */
+const keys = new Map<Question, ReturnType<typeof answerOf>>();
+
+export function questionOf(round: Round): Question {
+  const lesson = round.kind === 'predict' ? findLesson(round.lesson, lessons) : undefined;
+  const section = round.kind === 'predict' ? lesson?.sections[round.section] : undefined;
+  if (section?.kind !== 'predict') throw new Refusal(422, 'This round asks nothing.');
+  return section.question;
+}
+
+export function keyOf(question: Question) {
+  const known = keys.get(question) ?? answerOf(question);
+  keys.set(question, known);
+  return known;
+}
+
+export function challengeOf(round: Round): Challenge {
+  const found = round.kind === 'try' ? findChallenge(round.challenge, lessons) : undefined;
+  if (!found) throw new Refusal(422, 'There is nothing to try in this round.');
+  return found;
+}
+
+/** Takes what a seat answers to the round that is open, once. */
+export async function takeAnswer(
+  db: Db,
+  room: Room,
+  token: string,
+  answer: Answer,
+  now: string
+): Promise<Receipt> {
+  const scope = await takeSeat(db, room, token, now);
+  const sent = { scope, id: answer.id, parent: room.id, part: answer.part, payload: answer };
+  const hasRoom = (await countOf(db, scope)) < MOST_ANSWERS;
+  return accept(db, sent, now, () => {
+    const { state } = room;
+    if (!hasRoom) throw new Refusal(429, 'Too many answers from this phone.');
+    if (state.phase !== 'open' || answer.part !== partOf(state)) {
+      throw new Refusal(410, 'This round is closed.');
+    }
+    return replyTo(state.plan[state.at], answer);
+  });
+}
+
+function replyTo(round: Round, answer: Answer): Graded | { taken: true } {
+  if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);
+  if (questionOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
+  throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);
+}
+
+export interface SeatAnswer {
+  seat: string;
+  id: string;
+  answer: Answer;
+  reply: Graded | { taken: true };
+}
+
+/** The answers to a part, in the order in which they came. */
+export async function answersTo(db: Db, room: string, part: string): Promise<SeatAnswer[]> {
+  const rows = await db
+    .selectFrom('submissions')
+    .select(['scope', 'id', 'payload', 'reply'])
+    .where('parent', '=', room)
+    .where('part', '=', part)
+    .orderBy('received_at')
+    .execute();
+  return rows.map(({ scope, id, payload, reply }) => {
+    return { seat: scope, id, answer: JSON.parse(payload), reply: JSON.parse(reply) };
+  });
+}
+
+/** Votes by option: of each seat the last, and the hands that were counted. */
+export function countVotes(
+  answers: readonly SeatAnswer[],
+  hands: Record<string, number> = {}
+): Record<string, number> {
+  const last = new Map<string, string>();
+  for (const { seat, answer } of answers) {
+    if (answer.kind === 'vote') last.set(seat, answer.option);
+  }
+  const counts: Record<string, number> = { ...hands };
+  for (const option of last.values()) counts[option] = (counts[option] ?? 0) + 1;
+  return counts;
+}

@@ -1,0 +1,44 @@
+import { answersTo, countVotes, keyOf, questionOf } from './clinic-answers';
+import { handsOf, type RoomHand } from './clinic-view';
+import { seatsIn, type Room } from './rooms';
+import type { Db } from './store';
+
+export interface AskedOnce {
+  ask: string;
+  right: string;
+  /** Share that was right in each vote, 0–1, of so many. */
+  votes: { ballot: number; share: number; of: number }[];
+}
+
+/** What a clinic came to, on one page. */
+export interface ClinicSummary {
+  held: string;
+  seats: number;
+  asked: AskedOnce[];
+  hands: RoomHand[];
+}
+
+export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
+  const asked: AskedOnce[] = [];
+  for (const [at, round] of room.state.plan.entries()) {
+    if (round.kind !== 'predict') continue;
+    const question = questionOf(round);
+    const { key } = keyOf(question);
+    const votes: AskedOnce['votes'] = [];
+    for (let ballot = 1; ; ballot++) {
+      const part = `${at}.${ballot}`;
+      const counts = countVotes(await answersTo(db, room.id, part), room.state.hands[part]);
+      const of = Object.values(counts).reduce((sum, count) => sum + count, 0);
+      if (of === 0) break;
+      votes.push({ ballot, share: (counts[key.id] ?? 0) / of, of });
+    }
+    if (votes.length > 0) asked.push({ ask: question.ask, right: key.says, votes });
+  }
+  const state = { ...room.state, isOver: true };
+  return {
+    held: room.created_at.slice(0, 10),
+    seats: await seatsIn(db, room.id),
+    asked,
+    hands: await handsOf(db, { ...room, state })
+  };
+}

@@ -1,0 +1,130 @@
+import { nextState, newRoom, type ClinicAction, type RoomState } from './clinic-flow';
+import type { Round } from './clinic-plan';
+import { Refusal } from './faults';
+import { deleteRooms } from './retention';
+import { newCode } from './room-code';
+import type { Guide } from './spaces';
+import type { Db } from './store';
+import { hashToken, newToken } from './token';
+
+export interface Room {
+  id: string;
+  code: string;
+  state: RoomState;
+  version: number;
+  created_at: string;
+  ends_at: string;
+}
+
+/** A code is alive for a long day's clinic, ms. */
+const ALIVE_MS = 12 * 3_600_000;
+/** More phones than any hall holds. */
+const MOST_SEATS = 2000;
+const columns = ['id', 'code', 'state', 'version', 'created_at', 'ends_at'] as const;
+
+export async function createRoom(
+  db: Db,
+  guide: Guide,
+  plan: Round[],
+  now: string
+): Promise<string> {
+  const row = {
+    id: newToken(),
+    space_id: guide.space,
+    code: newCode(),
+    state: JSON.stringify(newRoom(plan)),
+    version: 1,
+    created_at: now,
+    ends_at: new Date(Date.parse(now) + ALIVE_MS).toISOString()
+  };
+  await db.insertInto('rooms').values(row).execute();
+  return row.id;
+}
+
+/** The guide's clinics, newest first. */
+export async function roomsOf(db: Db, guide: Guide): Promise<Room[]> {
+  const rows = await db
+    .selectFrom('rooms')
+    .select(columns)
+    .where('space_id', '=', guide.space)
+    .orderBy('created_at', 'desc')
+    .execute();
+  return rows.map(read);
+}
+
+/** One clinic of this guide's; refuses as well when it is another guide's. */
+export async function roomOf(db: Db, guide: Guide, id: string): Promise<Room> {
+  const row = await db
+    .selectFrom('rooms')
+    .select(columns)
+    .where('space_id', '=', guide.space)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (!row) throw new Refusal(404, 'There is no such clinic.');
+  return read(row);
+}
+
+/** The clinic that a code on a screen leads to, while it is alive. */
+export async function roomWith(db: Db, code: string, now: string): Promise<Room> {
+  const row = await db
+    .selectFrom('rooms')
+    .select(columns)
+    .where('code', '=', code)
+    .where('ends_at', '>', now)
+    .executeTakeFirst();
+  if (!row) throw new Refusal(404, 'No clinic has this code now. Look at the screen again.');
+  return read(row);
+}
+
+export async function roomById(db: Db, id: string): Promise<Room> {
+  const row = await db.selectFrom('rooms').select(columns).where('id', '=', id).executeTakeFirst();
+  if (!row) throw new Refusal(404, 'There is no such clinic.');
+  return read(row);
+}
+
+function read(row: Omit<Room, 'state'> & { state: string }): Room {
+  return { ...row, version: Number(row.version), state: JSON.parse(row.state) as RoomState };
+}
+
+/** Does what the instructor asked; two screens of one clinic cannot overwrite each other. */
+export async function act(db: Db, guide: Guide, id: string, action: ClinicAction): Promise<void> {
+  for (;;) {
+    const { state, version } = await roomOf(db, guide, id);
+    const { numUpdatedRows } = await db
+      .updateTable('rooms')
+      .set({ state: JSON.stringify(nextState(state, action)), version: version + 1 })
+      .where('id', '=', id)
+      .where('version', '=', version)
+      .executeTakeFirst();
+    if (numUpdatedRows === 1n) return;
+  }
+}
+
+export async function deleteRoom(db: Db, guide: Guide, id: string): Promise<void> {
+  await roomOf(db, guide, id);
+  await deleteRooms(db, [id]);
+}
+
+/** The seat of the phone that made this token; a phone that comes back has its place again. */
+export async function takeSeat(db: Db, room: Room, token: string, now: string): Promise<string> {
+  const token_hash = hashToken(token);
+  const id = hashToken(`seat ${token_hash} ${room.id}`);
+  const before = await db.selectFrom('seats').select('id').where('id', '=', id).executeTakeFirst();
+  if (before) return id;
+  if ((await seatsIn(db, room.id)) >= MOST_SEATS) throw new Refusal(429, 'The room is full.');
+  await db
+    .insertInto('seats')
+    .values({ id, room_id: room.id, token_hash, joined_at: now })
+    .onConflict((conflict) => conflict.column('id').doNothing())
+    .execute();
+  return id;
+}
+
+export async function seatsIn(db: Db, room: string): Promise<number> {
+  const { count } = await db
+    .selectFrom('seats')
+    .select((of) => of.fn.countAll().as('count'))
+    .where('room_id', '=', room)
+    .executeTakeFirstOrThrow();
+  return Number(count);
+}

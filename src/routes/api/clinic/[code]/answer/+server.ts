@@ -1,0 +1,26 @@
+import { answerSchema, takeAnswer } from '$lib/server/clinic-answers';
+import { Refusal } from '$lib/server/faults';
+import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
+import { roomWith } from '$lib/server/rooms';
+import { limits, metrics, runtime } from '$lib/server/runtime';
+import { token } from '$lib/server/shapes';
+import * as v from 'valibot';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+const answered = v.strictObject({ token, answer: answerSchema });
+
+/** A seat answers to the open round. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const { token, answer } = await bodyOf(event, answered);
+    takeOne(limits.sender, token);
+    const db = await database();
+    const room = await guarded(event, () => roomWith(db, event.params.code, timeNow()));
+    const receipt = await takeAnswer(db, room, token, answer, timeNow());
+    metrics.count(`answers_taken_total{kind="${receipt.kind}"}`);
+    if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');
+    (await runtime()).feed.changed(room.id);
+    return new Response(receipt.reply, { headers: { 'content-type': 'application/json' } });
+  });

@@ -1,0 +1,16 @@
+import { phoneView } from '$lib/server/clinic-view';
+import { answering, database, guarded, streamed, timeNow } from '$lib/server/http';
+import { roomById, roomWith } from '$lib/server/rooms';
+import { runtime } from '$lib/server/runtime';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+/** What the phones of a room show, as it changes. Who can see the screen may see this. */
+export const GET: RequestHandler = (event) =>
+  answering(async () => {
+    const db = await database();
+    const { id } = await guarded(event, () => roomWith(db, event.params.code, timeNow()));
+    const { feed } = await runtime();
+    return streamed(feed.stream(id, 'phone', async () => phoneView(await roomById(db, id))));
+  });

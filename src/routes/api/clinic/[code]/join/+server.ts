@@ -1,0 +1,23 @@
+import { phoneView } from '$lib/server/clinic-view';
+import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
+import { roomWith, takeSeat } from '$lib/server/rooms';
+import { limits, runtime } from '$lib/server/runtime';
+import { token } from '$lib/server/shapes';
+import * as v from 'valibot';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+const joining = v.strictObject({ token });
+
+/** A phone comes into the room, or comes back to its seat. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const { token } = await bodyOf(event, joining);
+    takeOne(limits.sender, token);
+    const db = await database();
+    const room = await guarded(event, () => roomWith(db, event.params.code, timeNow()));
+    await takeSeat(db, room, token, timeNow());
+    (await runtime()).feed.changed(room.id);
+    return phoneView(room);
+  });

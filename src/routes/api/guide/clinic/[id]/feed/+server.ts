@@ -1,0 +1,16 @@
+import { screenView } from '$lib/server/clinic-view';
+import { answering, database, guideFrom, streamed } from '$lib/server/http';
+import { roomOf } from '$lib/server/rooms';
+import { runtime } from '$lib/server/runtime';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+/** What the big screen shows, as it changes. */
+export const GET: RequestHandler = (event) =>
+  answering(async () => {
+    const db = await database();
+    const { id } = await roomOf(db, await guideFrom(event), event.params.id);
+    const { feed } = await runtime();
+    return streamed(feed.stream(id, 'screen', () => screenView(db, id)));
+  });

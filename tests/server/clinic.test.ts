@@ -1,0 +1,218 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { loadLessons } from '../../src/lib/course';
+import { MODEL_VERSION } from '../../src/lib/model';
+import { gradeTry } from '../../src/lib/scoring';
+import { challengeOf, keyOf, questionOf, takeAnswer } from '../../src/lib/server/clinic-answers';
+import {
+  adviceAfter,
+  newRoom,
+  nextState,
+  type ClinicAction
+} from '../../src/lib/server/clinic-flow';
+import { PLAN_MINUTES, planFor } from '../../src/lib/server/clinic-plan';
+import { summaryOf } from '../../src/lib/server/clinic-summary';
+import { phoneView, screenView } from '../../src/lib/server/clinic-view';
+import { Feed } from '../../src/lib/server/feed';
+import { CODE_LETTERS, CODE_PATTERN, newCode } from '../../src/lib/server/room-code';
+import { act, createRoom, roomOf, roomWith, seatsIn, takeSeat } from '../../src/lib/server/rooms';
+import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
+import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
+import { newToken } from '../../src/lib/server/token';
+import { evenHand } from './samples';
+import { storeKinds } from './stores';
+
+const NOW = '2031-05-01T08:00:00.000Z';
+const plan = planFor(45, loadLessons());
+const atPredict = plan.findIndex(({ kind }) => kind === 'predict');
+const atTry = plan.findIndex(({ kind }) => kind === 'try');
+const { options } = questionOf(plan[atPredict]);
+const right = keyOf(questionOf(plan[atPredict])).key.id;
+const wrong = options.find(({ id }) => id !== right)?.id ?? '';
+
+describe.each(PLAN_MINUTES)('the plan of %i minutes', (minutes) => {
+  const rounds = planFor(minutes, loadLessons());
+  test('fits, asks before it tries, and every round can be shown', () => {
+    expect(rounds.reduce((sum, round) => sum + round.minutes, 0)).toBeLessThanOrEqual(minutes);
+    const kinds = rounds.map(({ kind }) => kind);
+    expect(kinds.indexOf('predict')).toBeLessThan(kinds.indexOf('try'));
+    for (const round of rounds) {
+      if (round.kind === 'predict') expect(questionOf(round).options.length).toBeGreaterThan(2);
+      if (round.kind === 'try') expect(challengeOf(round).id).toBe(round.challenge);
+    }
+  });
+});
+
+describe('a room’s flow', () => {
+  test.each([
+    [{ a: 34, b: 66 }, 'teach'],
+    [{ a: 35, b: 65 }, 'discuss'],
+    [{ a: 70, b: 30 }, 'discuss'],
+    [{ a: 71, b: 29 }, 'explain'],
+    [{}, null]
+  ])('%o with a right calls for %s', (counts, advice) => {
+    expect(adviceAfter(counts as Record<string, number>, 'a')).toBe(advice);
+  });
+
+  test('pressing “vote again” twice is one second vote', () => {
+    const once = nextState(nextState(newRoom(plan), { do: 'hold' }), { do: 'again' });
+    expect(nextState(once, { do: 'again' })).toEqual(once);
+    expect(once).toMatchObject({ ballot: 2, phase: 'open' });
+  });
+
+  test('codes are six of 28 letters and digits, none like another', () => {
+    expect(new Set(CODE_LETTERS).size).toBe(28);
+    expect(CODE_LETTERS).not.toMatch(/[01IOLUBS]/);
+    for (let i = 0; i < 200; i++) expect(newCode()).toMatch(CODE_PATTERN);
+  });
+});
+
+describe.each(storeKinds)('a clinic on $name', (kind) => {
+  const suite = kind.missing ? describe.skip : describe;
+  suite('that can be had', () => {
+    let server: Awaited<ReturnType<typeof kind.start>>;
+    let place: StorePlace;
+    let store: Store;
+    let guide: Guide;
+
+    beforeAll(async () => {
+      server = await kind.start();
+      place = await server.fresh();
+      store = await openStore(place);
+      const secret = await createSpace(store.db, 'Reed', NOW);
+      guide = (await guideOf(store.db, await startSession(store.db, secret, NOW), NOW)) as Guide;
+    }, 60_000);
+    afterAll(async () => {
+      await store?.close();
+      await server?.stop();
+    });
+
+    async function newClinic(at: number) {
+      const id = await createRoom(store.db, guide, plan, NOW);
+      const doing = (action: ClinicAction) => act(store.db, guide, id, action);
+      await doing({ do: 'go', to: at });
+      let sent = 0;
+      const phone = newToken();
+      const room = () => roomOf(store.db, guide, id);
+      const vote = async (option: string, part: string, token = newToken()) => {
+        const answer = {
+          kind: 'vote' as const,
+          id: `vote-${part}-${sent++}-`.padEnd(16, 'x'),
+          part,
+          option
+        };
+        return takeAnswer(
+          store.db,
+          await room(),
+          token,
+          answer,
+          new Date(Date.parse(NOW) + sent).toISOString()
+        );
+      };
+      return { id, doing, vote, room, phone, screen: () => screenView(store.db, id) };
+    }
+
+    test('shows neither screen nor phone how the room votes before it is revealed', async () => {
+      const { doing, vote, room, screen } = await newClinic(atPredict);
+      for (const option of [right, wrong, right]) await vote(option, `${atPredict}.1`);
+      const open = await screen();
+      expect(open).toMatchObject({ answered: 3, counts: null, advice: null, revealed: null });
+      await doing({ do: 'hold' });
+      expect(await screen()).toMatchObject({ counts: null, advice: 'discuss', revealed: null });
+      await doing({ do: 'reveal' });
+      expect(await screen()).toMatchObject({
+        counts: { [right]: 2, [wrong]: 1 },
+        revealed: { key: right }
+      });
+      const phone = JSON.stringify(phoneView(await room()));
+      expect(phone).not.toMatch(/counts|answered|seats/);
+    });
+
+    test('takes a changed mind as one vote, hands as votes, and nothing while it is held', async () => {
+      const { doing, vote, screen, phone } = await newClinic(atPredict);
+      const part = `${atPredict}.1`;
+      await vote(wrong, part, phone);
+      await vote(right, part, phone);
+      await doing({ do: 'hands', option: wrong, count: 4 });
+      await doing({ do: 'hold' });
+      await expect(vote(wrong, part)).rejects.toMatchObject({ status: 410 });
+      await doing({ do: 'reveal' });
+      expect((await screen()).counts).toEqual({ [right]: 1, [wrong]: 4 });
+    });
+
+    test('keeps the first vote and the second apart, and a late first vote out of the second', async () => {
+      const { doing, vote, room } = await newClinic(atPredict);
+      await vote(wrong, `${atPredict}.1`);
+      await doing({ do: 'hold' });
+      await doing({ do: 'again' });
+      await expect(vote(wrong, `${atPredict}.1`)).rejects.toMatchObject({ status: 410 });
+      await vote(right, `${atPredict}.2`);
+      const { asked } = await summaryOf(store.db, await room());
+      expect(asked[0].votes).toEqual([
+        { ballot: 1, share: 0, of: 1 },
+        { ballot: 2, share: 1, of: 1 }
+      ]);
+    });
+
+    test('gives a phone that comes back its seat', async () => {
+      const { room, phone, id } = await newClinic(atPredict);
+      const first = await takeSeat(store.db, await room(), phone, NOW);
+      expect(await takeSeat(store.db, await room(), phone, NOW)).toBe(first);
+      expect(await seatsIn(store.db, id)).toBe(1);
+    });
+
+    test('its code is dead after some hours', async () => {
+      const { room } = await newClinic(0);
+      const { code } = await room();
+      expect(await roomWith(store.db, code, NOW)).toMatchObject({ code });
+      await expect(roomWith(store.db, code, '2031-05-01T23:00:00.000Z')).rejects.toMatchObject({
+        status: 404
+      });
+    });
+
+    test('shows the room’s tries as a bias and a spread, and one of them without a name', async () => {
+      const { doing, room, screen } = await newClinic(atTry);
+      const challenge = challengeOf(plan[atTry]);
+      const made = [8, 16].map((turn, i) => {
+        const input = evenHand(challenge, turn, 3);
+        const { grade, result } = gradeTry(challenge, input);
+        return {
+          answer: {
+            kind: 'try' as const,
+            id: `try-${i}`.padEnd(16, 'x'),
+            part: `${atTry}.1`,
+            input,
+            model: MODEL_VERSION,
+            marks: grade.marks
+          },
+          result
+        };
+      });
+      for (const { answer } of made)
+        await takeAnswer(store.db, await room(), newToken(), answer, NOW);
+      expect(await screen()).toMatchObject({ tries: null, rounds: [], replay: null });
+      await doing({ do: 'reveal' });
+      await doing({ do: 'show', id: made[1].answer.id });
+      const view = await screen();
+      const travels = made.map(({ result }) => result.travel_m);
+      expect(view.tries?.map(({ travel_m }) => travel_m).sort()).toEqual(travels.sort());
+      expect(view.rounds[0].spread_m).toBeCloseTo(Math.abs(travels[0] - travels[1]) / 2, 9);
+      expect(view.replay?.input).toEqual(made[1].answer.input);
+    });
+
+    test('is heard on another node, a room that votes at once as one message', async () => {
+      const { id } = await newClinic(0);
+      const other = store.kind === 'postgres' ? await openStore(place) : store;
+      const [here, there] = [await Feed.open(store), await Feed.open(other)];
+      const heard = store.kind === 'postgres' ? there : here;
+      let said = 0;
+      const reader = heard.stream(id, 'screen', async () => ({ said: said++ })).getReader();
+      const next = async () => new TextDecoder().decode((await reader.read()).value);
+      expect([await next(), await next()]).toEqual([': here\n\n', 'data: {"said":0}\n\n']);
+      for (let i = 0; i < 50; i++) here.changed(id);
+      expect(await next()).toBe('data: {"said":1}\n\n');
+      await Promise.all([here.close(), there.close()]);
+      expect((await reader.read()).done).toBe(true);
+      if (other !== store) await other.close();
+    });
+  });
+});
