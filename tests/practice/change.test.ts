@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { applyChange, emptyRecord, type RecordChange } from '../../src/lib/practice';
-import { aRecord, aTry } from './samples';
+import { aRecord, anAnswer, aTry } from './samples';
 
 const noon = '2030-05-01T12:00:00.000Z';
 const one = '2030-05-01T13:00:00.000Z';
@@ -55,6 +55,7 @@ describe('a change to the record', () => {
       prediction: { lesson: 'slack', station: 'predict', option: 'half', at: noon }
     },
     { kind: 'tried', try: aTry('t3') },
+    { kind: 'answered', answer: anAnswer('a1') },
     { kind: 'reached', lesson: 'one-foot', station: 'see', at: noon },
     { kind: 'finished', lesson: 'one-foot', station: 'field', at: noon },
     { kind: 'imported', record: aRecord({ tries: [aTry('t9')] }) },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readDocument, RecordError, toDocument } from '../../src/lib/practice';
-import { aRecord, aTry } from './samples';
+import { aRecord, anAnswer, aTry } from './samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
@@ -48,7 +48,7 @@ describe('a record as a document', () => {
     ['document', null],
     ['document', [1]],
     ['format', { version: 1 }],
-    ['version', { format: 'feltfoot-record', version: 2 }],
+    ['version', { format: 'feltfoot-record', version: 3 }],
     ['version', { format: 'feltfoot-record', version: 'one' }]
   ])('is refused for its %s, naming the field: %j', (field, document) => {
     let error: unknown;
@@ -59,6 +59,13 @@ describe('a record as a document', () => {
     }
     expect(error).toBeInstanceOf(RecordError);
     expect((error as RecordError).field).toBe(field);
+  });
+
+  test('of version 1, before there were questions, reads with no answers', () => {
+    const { answers, ...first } = toDocument(aRecord({ answers: [anAnswer('a1')] }));
+    const read = readDocument(throughJson({ ...first, version: 1 }), now);
+    expect(answers).toHaveLength(1);
+    expect(read).toEqual(aRecord({ answers: [] }));
   });
 
   test('of an older version is brought up to date step by step before it is read', () => {

@@ -1,4 +1,9 @@
-import { emptyRecord, type LearnerRecord, type StoredTry } from '../../src/lib/practice';
+import {
+  emptyRecord,
+  type LearnerRecord,
+  type StoredAnswer,
+  type StoredTry
+} from '../../src/lib/practice';
 
 export function aTry(id: string, more: Partial<StoredTry> = {}): StoredTry {
   return {
@@ -7,6 +12,20 @@ export function aTry(id: string, more: Partial<StoredTry> = {}): StoredTry {
     input: { kind: 'rod_input', rate_Hz: 100, elevation_deg: 8, azimuth_deg: [0, 4.5, 11.25] },
     model: '1.0.0',
     at: '2030-05-01T08:15:00.000Z',
+    ...more
+  };
+}
+
+export function anAnswer(id: string, more: Partial<StoredAnswer> = {}): StoredAnswer {
+  return {
+    id,
+    item: 'mark-drag',
+    seed: 17,
+    given: 0.42,
+    right: true,
+    report: 'worked out',
+    model: '1.1.0',
+    at: '2030-05-01T08:30:00.000Z',
     ...more
   };
 }

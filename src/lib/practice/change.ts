@@ -1,4 +1,5 @@
 import { isSameQuestion, mergeRecords, movedToEnd } from './merge';
+import type { StoredAnswer } from './answer';
 import {
   emptyRecord,
   type LearnerRecord,
@@ -13,6 +14,7 @@ export type RecordChange =
   | { kind: 'set'; settings: Partial<Settings> }
   | { kind: 'predicted'; prediction: Prediction }
   | { kind: 'tried'; try: StoredTry }
+  | { kind: 'answered'; answer: StoredAnswer }
   | { kind: 'reached'; lesson: string; station: string; at: string }
   | { kind: 'finished'; lesson: string; station: string; at: string }
   | { kind: 'imported'; record: LearnerRecord }
@@ -26,7 +28,9 @@ export function applyChange(record: LearnerRecord, change: RecordChange): Learne
     case 'predicted':
       return { ...record, predictions: predict(record.predictions, change.prediction) };
     case 'tried':
-      return { ...record, tries: addTry(record.tries, change.try) };
+      return { ...record, tries: withOne(record.tries, change.try) };
+    case 'answered':
+      return { ...record, answers: withOne(record.answers, change.answer) };
     case 'reached':
       return { ...record, progress: reach(record.progress, change, null) };
     case 'finished':
@@ -45,8 +49,9 @@ function predict(predictions: readonly Prediction[], made: Prediction): readonly
     : [...predictions, made];
 }
 
-function addTry(tries: readonly StoredTry[], made: StoredTry): readonly StoredTry[] {
-  return tries.some(({ id }) => id === made.id) ? tries : [...tries, made];
+/** Added at the end, unless it is there already. */
+function withOne<T extends { id: string }>(list: readonly T[], made: T): readonly T[] {
+  return list.some(({ id }) => id === made.id) ? list : [...list, made];
 }
 
 function reach(

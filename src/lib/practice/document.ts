@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { answerSchema } from './answer';
 import {
   firstSettings,
   predictionSchema,
@@ -34,8 +35,8 @@ export class RecordError extends Error {
 /** Turns a document of one version into one of the next. */
 type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
-/** The first turns version 1 into version 2, and so on. Version 1 is the only one there has been. */
-const migrations: readonly Migration[] = [];
+/** The first turns version 1 into version 2, and so on. Version 1 had no questions to answer. */
+const migrations: readonly Migration[] = [(first) => ({ ...first, answers: [] })];
 
 export function toDocument(record: LearnerRecord): RecordDocument {
   return { format: RECORD_FORMAT, version: RECORD_VERSION, ...record };
@@ -59,6 +60,7 @@ export function readDocument(
     settings,
     predictions: list('predictions', predictionSchema),
     progress: list('progress', progressSchema),
+    answers: list('answers', answerSchema),
     tries: list('tries', trySchema)
   };
   return { ...read, setAside: [...list('setAside', setAsideSchema), ...aside] };

@@ -10,6 +10,7 @@ export {
   type Settings,
   type StoredTry
 } from './record';
+export { REPORTS, type Report, type StoredAnswer } from './answer';
 export { applyChange, type RecordChange } from './change';
 export { mergeRecords } from './merge';
 export {
@@ -49,3 +50,4 @@ export {
   type GradedTry,
   type HomeworkReport
 } from './homework-grading';
+export * from './review';

@@ -13,6 +13,7 @@ export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): Learner
     predictions: joined(mine.predictions, other.predictions, question, earlier),
     progress: joined(mine.progress, other.progress, byLesson, further),
     setAside: joined(mine.setAside, other.setAside, (one) => JSON.stringify(one), first),
+    answers: joined(mine.answers, other.answers, ({ id }) => id, first).sort(byTime),
     tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime)
   };
 }

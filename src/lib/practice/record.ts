@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { StoredAnswer } from './answer';
 import { PHASES } from './design';
 
 /**
@@ -7,7 +8,7 @@ import { PHASES } from './design';
  * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
  * docs/record-format.md.
  */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 /** Longest name of a lesson, challenge, option or section; a longer one is no name of ours. */
 export const nameSchema = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
@@ -99,6 +100,8 @@ export interface Notes {
   settings: Settings;
   predictions: readonly Prediction[];
   progress: readonly LessonProgress[];
+  /** Answers to questions, in the order in which they were given. */
+  answers: readonly StoredAnswer[];
   setAside: readonly SetAside[];
 }
 
@@ -110,5 +113,12 @@ export interface LearnerRecord extends Notes {
 export const firstSettings: Settings = { units: 'imperial', scheme: 'auto' };
 
 export function emptyRecord(): LearnerRecord {
-  return { settings: firstSettings, predictions: [], progress: [], setAside: [], tries: [] };
+  return {
+    settings: firstSettings,
+    predictions: [],
+    progress: [],
+    answers: [],
+    setAside: [],
+    tries: []
+  };
 }

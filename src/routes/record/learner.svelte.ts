@@ -3,6 +3,7 @@ import {
   emptyRecord,
   type LearnerRecord,
   type RecordChange,
+  type StoredAnswer,
   type StoredTry
 } from '$lib/practice';
 import { createContext } from 'svelte';
@@ -53,6 +54,11 @@ export class Learner {
     const kept = { ...made, id: newId(), at: now() };
     this.change({ kind: 'tried', try: kept });
     return kept;
+  }
+
+  /** An answer given now. */
+  answered(made: Omit<StoredAnswer, 'id' | 'at'>): void {
+    this.change({ kind: 'answered', answer: { ...made, id: newId(), at: now() } });
   }
 
   /** Resolves when all changes so far have been written, or have failed to be. */

@@ -112,8 +112,12 @@ async function add(transaction: Transaction, record: LearnerRecord): Promise<voi
   }
 }
 
-function withoutTag({ settings, predictions, progress, setAside }: StoredNotes): LearnerRecord {
-  return { settings, predictions, progress, setAside, tries: [] };
+/** Notes of version 1, written before there were questions, have no answers. */
+function withoutTag(
+  notes: Omit<StoredNotes, 'answers'> & Partial<Pick<StoredNotes, 'answers'>>
+): LearnerRecord {
+  const { settings, predictions, progress, answers = [], setAside } = notes;
+  return { settings, predictions, progress, answers, setAside, tries: [] };
 }
 
 function byTime(a: StoredTry, b: StoredTry): number {

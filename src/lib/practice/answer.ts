@@ -1,0 +1,26 @@
+import * as v from 'valibot';
+import { nameSchema as name, timeSchema as time } from './record';
+
+/** How the learner came by the answer, in their own judgement. */
+export const REPORTS = ['knew', 'worked out', 'guessed'] as const;
+export type Report = (typeof REPORTS)[number];
+
+/** An answer to a question, as it is kept. */
+export const answerSchema = v.strictObject({
+  id: name,
+  /** Generator or fixed item. */
+  item: name,
+  /** 0 for a fixed item. */
+  seed: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(1e9)),
+  /** An option, things in order, or a place on the ruler in SI. */
+  given: v.union([name, v.pipe(v.array(name), v.maxLength(10)), v.pipe(v.number(), v.finite())]),
+  /**
+   * As the learner was told at the time, by the model named in `model`. Kept, since the review goes
+   * on from what was told; item, seed and answer let anyone work it out again.
+   */
+  right: v.boolean(),
+  report: v.picklist(REPORTS),
+  model: name,
+  at: time
+});
+export type StoredAnswer = v.InferOutput<typeof answerSchema>;

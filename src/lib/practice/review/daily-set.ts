@@ -1,0 +1,95 @@
+import type { StoredAnswer } from '../answer';
+import { AIM, expectedShare, ratingsOf, UNRATED } from './elo';
+import { dayOf, memoriesOf, recall } from './memory';
+
+/** What can be asked: a generator or a fixed item. */
+export interface Askable {
+  item: string;
+  /** Questions of one kind are not asked one after the other. */
+  kind: string;
+  objective: string;
+  /** Share right by guessing. */
+  chance: number;
+}
+
+export interface DailySet {
+  /** In the order in which they are asked. */
+  items: Askable[];
+  due: number;
+  fresh: number;
+}
+
+/** Questions a day: five minutes. */
+export const SET_SIZE = 8;
+/** Of these at most so many new ones, unless nothing is due: each new one comes back again and again. */
+const MOST_FRESH = 4;
+
+/**
+ * The questions for the day of `now` (ISO): first what is about to be forgotten, then new ones that
+ * come closest to the share right that is aimed at. Days that were missed change nothing but what is
+ * due; the set never grows. `isOpen` says which objectives the learner has met in a lesson.
+ */
+export function dailySet(
+  all: readonly Askable[],
+  answers: readonly StoredAnswer[],
+  now: string,
+  isOpen: (objective: string) => boolean = () => true
+): DailySet {
+  const today = dayOf(now);
+  const memories = memoriesOf(answers);
+  const done = answers.filter(({ at }) => dayOf(at) === today).length;
+  const room = Math.max(0, SET_SIZE - done);
+  const due = all
+    .flatMap((one) => {
+      const memory = memories.get(one.item);
+      return memory && memory.due_day <= today ? [{ one, share: recall(memory, today) }] : [];
+    })
+    .sort((a, b) => a.share - b.share || byName(a.one, b.one))
+    .map(({ one }) => one)
+    .slice(0, room);
+  const places = due.length === 0 ? room : Math.min(MOST_FRESH, room - due.length);
+  const fresh = freshOnes(all, answers, memories, isOpen).slice(0, places);
+  return { items: interleaved([...due, ...fresh]), due: due.length, fresh: fresh.length };
+}
+
+/** New ones, of objectives already met first, closest to the aim first, each objective once before any twice. */
+function freshOnes(
+  all: readonly Askable[],
+  answers: readonly StoredAnswer[],
+  memories: ReadonlyMap<string, unknown>,
+  isOpen: (objective: string) => boolean
+): Askable[] {
+  const chances = new Map(all.map(({ item, chance }) => [item, chance]));
+  const { learner, items } = ratingsOf(answers, (item) => chances.get(item) ?? 0);
+  const miss = ({ item, chance }: Askable) =>
+    Math.abs(expectedShare(learner, items.get(item) ?? UNRATED, chance) - AIM.best);
+  const sorted = all
+    .filter(({ item }) => !memories.has(item))
+    .sort((a, b) => Number(isOpen(b.objective)) - Number(isOpen(a.objective)) || miss(a) - miss(b));
+  const seen = new Set<string>();
+  const first = sorted.filter(({ objective }) => !seen.has(objective) && seen.add(objective));
+  return [...first, ...sorted.filter((one) => !first.includes(one))];
+}
+
+/** The same questions, with no two of a kind or an objective side by side where that can be had. */
+export function interleaved(items: readonly Askable[]): Askable[] {
+  const left = [...items];
+  const order: Askable[] = [];
+  while (left.length > 0) {
+    const last = order[order.length - 1];
+    const likeness = (one: Askable) =>
+      last ? Number(one.kind === last.kind) + 2 * Number(one.objective === last.objective) : 0;
+    const least = Math.min(...left.map(likeness));
+    order.push(
+      ...left.splice(
+        left.findIndex((one) => likeness(one) === least),
+        1
+      )
+    );
+  }
+  return order;
+}
+
+function byName(a: Askable, b: Askable): number {
+  return a.item < b.item ? -1 : 1;
+}

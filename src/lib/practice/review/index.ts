@@ -1,0 +1,21 @@
+/** The review: what is asked today, what is known, and how good the questions are. */
+export { gradeOf } from './grade';
+export { dayOf, memoriesOf, recall, type Memory } from './memory';
+export {
+  AIM,
+  expectedShare,
+  rated,
+  ratingsOf,
+  stepOf,
+  UNRATED,
+  type Rating,
+  type Ratings
+} from './elo';
+export { dailySet, interleaved, SET_SIZE, type Askable, type DailySet } from './daily-set';
+export { standingOf, wilson, type ObjectiveStanding } from './standing';
+export {
+  itemStatistics,
+  MIN_FOR_FIGURES,
+  type ItemStatistics,
+  type Response
+} from './item-statistics';

@@ -1,0 +1,59 @@
+import type { StoredAnswer } from '../answer';
+import type { Askable } from './daily-set';
+import { dayOf, memoriesOf, recall, type Memory } from './memory';
+
+/** Where a learner stands with one objective. */
+export interface ObjectiveStanding {
+  objective: string;
+  answers: number;
+  /** Of its items, how many have been asked. */
+  asked: number;
+  of: number;
+  /** Mean chance of knowing it today, over the items that were asked; null before the first answer. */
+  known: number | null;
+  /** Least and most that the answers so far leave open (Wilson 1927, 95 %), of the share right. */
+  between: [number, number] | null;
+  /** Days until the first of its items is due; null before the first answer. */
+  fades_in_days: number | null;
+}
+
+/** By objective, in the order of `all`. */
+export function standingOf(
+  all: readonly Askable[],
+  answers: readonly StoredAnswer[],
+  now: string
+): ObjectiveStanding[] {
+  const today = dayOf(now);
+  const memories = memoriesOf(answers);
+  const objectives = [...new Set(all.map(({ objective }) => objective))];
+  return objectives.map((objective) => {
+    const items = all.filter((one) => one.objective === objective).map(({ item }) => item);
+    const kept = items.flatMap((item) => memories.get(item) ?? []);
+    const given = answers.filter(({ item }) => items.includes(item));
+    const right = given.filter((one) => one.right).length;
+    const counts = { objective, answers: given.length, asked: kept.length, of: items.length };
+    if (kept.length === 0) return { ...counts, known: null, between: null, fades_in_days: null };
+    const known = kept.reduce((sum, memory) => sum + recall(memory, today), 0) / kept.length;
+    return {
+      ...counts,
+      known,
+      between: wilson(right, given.length),
+      fades_in_days: firstDue(kept, today)
+    };
+  });
+}
+
+function firstDue(kept: readonly Memory[], today: number): number {
+  return Math.max(0, Math.min(...kept.map(({ due_day }) => due_day)) - today);
+}
+
+/** Normal quantile for 95 % both ways. */
+const Z = 1.96;
+
+export function wilson(right: number, of: number): [number, number] {
+  const share = right / of;
+  const middle = (share + (Z * Z) / (2 * of)) / (1 + (Z * Z) / of);
+  const half =
+    (Z / (1 + (Z * Z) / of)) * Math.sqrt((share * (1 - share)) / of + (Z * Z) / (4 * of * of));
+  return [Math.max(0, middle - half), Math.min(1, middle + half)];
+}

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import {
+  dailySet,
+  interleaved,
+  SET_SIZE,
+  standingOf,
+  type Askable
+} from '../../../src/lib/practice';
+import { anAnswer } from '../samples';
+
+const all: Askable[] = ['mark', 'order', 'choose'].flatMap((kind) =>
+  ['slack', 'clock', 'hops', 'bites'].map((objective) => ({
+    item: `${kind}-${objective}`,
+    kind,
+    objective,
+    chance: 1 / 3
+  }))
+);
+const day = (n: number) => new Date(Date.UTC(2030, 4, n, 9)).toISOString();
+const answered = (item: string, n: number, right = true) =>
+  anAnswer(`${item}-${n}`, { item, at: day(n), right, report: 'knew' });
+
+describe('the set of a day', () => {
+  test('is filled with new questions at first, of objectives met in lessons before others', () => {
+    const { items, due, fresh } = dailySet(all, [], day(1), (objective) => objective === 'hops');
+    expect({ due, fresh }).toEqual({ due: 0, fresh: SET_SIZE });
+    expect(items.filter(({ objective }) => objective === 'hops').length).toBeGreaterThan(0);
+    expect(dailySet(all, [], day(1)).items).toEqual(dailySet(all, [], day(1)).items);
+  });
+
+  test('brings back what was wrong the next day, and what was known only later', () => {
+    const answers = [answered('mark-slack', 1, false), answered('order-clock', 1, true)];
+    const names = (n: number) => dailySet(all, answers, day(n)).items.map(({ item }) => item);
+    expect(names(2)).toContain('mark-slack');
+    expect(names(2)).not.toContain('order-clock');
+    expect(names(3)).toContain('order-clock');
+  });
+
+  test('shrinks by what was answered today, and is done when all was', () => {
+    const answers = all.slice(0, SET_SIZE).map(({ item }) => answered(item, 1));
+    expect(dailySet(all, answers.slice(0, 3), day(1)).items).toHaveLength(SET_SIZE - 3);
+    expect(dailySet(all, answers, day(1)).items).toEqual([]);
+  });
+
+  test('never grows, however many days were missed', () => {
+    const answers = all.map(({ item }) => answered(item, 1));
+    const late = dailySet(all, answers, new Date(Date.UTC(2033, 0, 1)).toISOString());
+    expect(late).toMatchObject({ due: SET_SIZE, fresh: 0 });
+    expect(late.items).toHaveLength(SET_SIZE);
+  });
+
+  test('puts no two of a kind or an objective side by side where it can', () => {
+    const order = interleaved(all);
+    expect([...order].sort(byItem)).toEqual([...all].sort(byItem));
+    const alike = order.filter((one, i) => i > 0 && one.objective === order[i - 1].objective);
+    expect(alike).toEqual([]);
+  });
+});
+
+const byItem = (a: Askable, b: Askable) => (a.item < b.item ? -1 : 1);
+
+describe('where a learner stands', () => {
+  test('is unknown before the first answer, and then what is known, how surely, until when', () => {
+    const answers = [answered('mark-slack', 1), answered('order-slack', 1, false)];
+    const [slack, clock] = standingOf(all, answers, day(2));
+    expect(clock).toMatchObject({
+      objective: 'clock',
+      known: null,
+      between: null,
+      asked: 0,
+      of: 3
+    });
+    expect(slack).toMatchObject({ objective: 'slack', answers: 2, asked: 2, fades_in_days: 0 });
+    expect(slack.known).toBeGreaterThan(0.5);
+    expect(slack.known).toBeLessThan(1);
+    // One right of two, 95 %: 9.5 to 90.5 % (Wilson).
+    expect(slack.between?.[0]).toBeCloseTo(0.0945, 3);
+    expect(slack.between?.[1]).toBeCloseTo(0.9055, 3);
+  });
+});
