@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { loadLessons } from '../../src/lib/course';
+import { findLesson, loadLessons } from '../../src/lib/course';
 import {
   applyChange,
   emptyRecord,
@@ -8,7 +8,9 @@ import {
   type RecordChange
 } from '../../src/lib/practice';
 
-const [lesson] = loadLessons();
+const lessons = loadLessons();
+const lesson = lessonOf('one-foot');
+
 const at = '2030-05-01T12:00:00.000Z';
 const [first, second] = lesson.challenges.map(({ id }) => id);
 const predicted: RecordChange = {
@@ -22,13 +24,19 @@ const reached = (station: string): RecordChange => ({
   at
 });
 
+function lessonOf(id: string) {
+  const found = findLesson(id, lessons);
+  if (!found) throw new Error(`no lesson ${id}`);
+  return found;
+}
+
 function way(changes: RecordChange[] = [], best: [string, number][] = []) {
   const record = changes.reduce(applyChange, emptyRecord());
   return wayThrough(lesson, record, new Map(best));
 }
 const ids = (stations: { id: string }[]) => stations.map(({ id }) => id);
 
-describe('the way through the first lesson', () => {
+describe('the way through the lesson about one foot', () => {
   test('goes from what it is about down to the field, with the result after the last challenge', () => {
     expect(ids(way())).toEqual([
       'about',
@@ -93,4 +101,10 @@ describe('the way through the first lesson', () => {
     expect(all.every(({ isDone }) => isDone)).toBe(true);
     expect(stationToGoOn(all).id).toBe('field');
   });
+});
+
+test('a lesson without challenges has no result to open, and is open from the start', () => {
+  const stations = wayThrough(lessonOf('safety'), emptyRecord(), new Map());
+  expect(ids(stations)).toEqual(['about', 'feel', 'field']);
+  expect(stations.every(({ isOpen }) => isOpen)).toBe(true);
 });

@@ -1,8 +1,7 @@
-import { findLesson, loadLessons } from '$lib/course';
+import { findLesson } from '$lib/course';
 import { error } from '@sveltejs/kit';
+import { lessons } from '../lessons';
 import type { EntryGenerator, PageLoad } from './$types';
-
-const lessons = loadLessons();
 
 export const entries: EntryGenerator = () => lessons.map(({ id }) => ({ slug: id }));
 
