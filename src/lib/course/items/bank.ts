@@ -1,0 +1,54 @@
+import { FIXED } from './fixed';
+import { generate } from './generator';
+import { GENERATORS } from './generators';
+import type { Answer, Item, ItemKind } from './item';
+import { OBJECTIVES } from './objectives';
+
+/** A generator or a fixed item: what can be asked, before it is made. */
+export interface Source {
+  item: string;
+  kind: ItemKind;
+  objective: string;
+  isGenerated: boolean;
+  /** Share right by guessing. */
+  chance: number;
+}
+
+/** Guessing right: one option in three; one order in six; a tenth of a ruler. */
+const CHANCES: Record<ItemKind, number> = {
+  choose: 1 / 3,
+  trace: 1 / 3,
+  fault: 1 / 3,
+  felt: 1 / 3,
+  order: 1 / 6,
+  mark: 0.1
+};
+
+export const SOURCES: readonly Source[] = [...FIXED, ...GENERATORS].map((one) => ({
+  item: 'source' in one ? one.source : one.id,
+  kind: one.kind,
+  objective: one.objective,
+  isGenerated: 'make' in one,
+  chance: CHANCES[one.kind]
+}));
+
+/** The question of this name; `seed` counts only where it is generated. Throws RangeError. */
+export function itemOf(name: string, seed: number): Item {
+  const fixed = FIXED.find(({ source }) => source === name);
+  if (fixed) return fixed;
+  const generator = GENERATORS.find(({ id }) => id === name);
+  if (!generator) throw new RangeError(`item: there is none called ${JSON.stringify(name)}`);
+  return generate(generator, seed);
+}
+
+/** The lesson that teaches what an objective asks. Throws RangeError. */
+export function lessonOf(objective: string): string {
+  const found = OBJECTIVES.find(({ id }) => id === objective);
+  if (!found) throw new RangeError(`objective: there is none called ${JSON.stringify(objective)}`);
+  return found.lesson;
+}
+
+/** Ids of the options, right one included; none where the answer is an order or a place. */
+export function optionsOf(answer: Answer): string[] {
+  return answer.form === 'choose' ? answer.options.map(({ id }) => id) : [];
+}

@@ -1,0 +1,52 @@
+import { seededRandom, type Random } from '../seeded-random';
+import type { ChooseAnswer, Item, ItemKind, ItemOption } from './item';
+
+/** An item before it has its name, its seed and the places of its options. */
+export type Draft = Omit<Item, 'source' | 'seed' | 'kind' | 'objective'>;
+
+export interface Generator {
+  id: string;
+  kind: ItemKind;
+  objective: string;
+  /** One attempt. Null where the draw makes no fair question: it is then drawn again. */
+  make: (random: Random) => Draft | null;
+}
+
+/** A generator that needs more attempts than this asks for what the model cannot decide. */
+const MOST_ATTEMPTS = 60;
+
+/** The item of this generator for a whole seed from 1 on: always the same one. Throws RangeError. */
+export function generate(generator: Generator, seed: number): Item {
+  if (!Number.isInteger(seed) || seed < 1)
+    throw new RangeError(`seed: must be 1 or more, got ${seed}`);
+  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+    const random = seededRandom(seed * MOST_ATTEMPTS + attempt + 1e6 * numberOf(generator.id));
+    const draft = generator.make(random);
+    if (draft === null) continue;
+    const { id: source, kind, objective } = generator;
+    return { source, seed, kind, objective, ...draft, answer: placed(draft.answer, source, seed) };
+  }
+  throw new RangeError(`${generator.id}: no fair question for seed ${seed}`);
+}
+
+/** Puts the key in each place equally often as seeds go on; the others keep their drawn order. */
+function placed(answer: Draft['answer'], source: string, seed: number): Draft['answer'] {
+  if (answer.form !== 'choose' || isScale(answer)) return answer;
+  const { options, key } = answer;
+  const others = options.filter(({ id }) => id !== key);
+  const right = options.filter(({ id }) => id === key);
+  others.splice((seed + numberOf(source)) % options.length, 0, ...right);
+  return { ...answer, options: others };
+}
+
+/** Options that name paces or weights stand in their natural order. */
+function isScale({ options }: ChooseAnswer): boolean {
+  return options.every(({ id }: ItemOption) => id.startsWith('step-'));
+}
+
+/** A small whole number that differs between names. */
+function numberOf(name: string): number {
+  let sum = 7;
+  for (let i = 0; i < name.length; i++) sum = (sum * 31 + name.charCodeAt(i)) % 1009;
+  return sum;
+}

@@ -1,0 +1,16 @@
+import type { Generator } from '../generator';
+import { falls } from './falls';
+import { faults } from './faults';
+import { felt } from './felt';
+import { marks } from './marks';
+import { orders } from './orders';
+import { season } from './season';
+
+export const GENERATORS: readonly Generator[] = [
+  ...marks,
+  ...falls,
+  ...orders,
+  ...felt,
+  ...faults,
+  ...season
+];

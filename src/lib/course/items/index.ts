@@ -1,0 +1,19 @@
+/** Questions: generated ones, whose keys the model computes, and fixed ones. */
+export { itemOf, lessonOf, optionsOf, SOURCES, type Source } from './bank';
+export { faultsOf } from './check-item';
+export { FIXED } from './fixed';
+export { generate, type Generator } from './generator';
+export { GENERATORS } from './generators';
+export { judge, type Verdict } from './judge';
+export { OBJECTIVES, type Objective } from './objectives';
+export type {
+  Answer,
+  Case,
+  ChooseAnswer,
+  Given,
+  Item,
+  ItemKind,
+  ItemOption,
+  MarkAnswer,
+  OrderAnswer
+} from './item';

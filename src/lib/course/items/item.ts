@@ -1,0 +1,92 @@
+import type { ShownRun } from '../lesson';
+import type { MeasureName, Unknowns } from './measure';
+
+/** How an item is met: what is shown with it and what the learner does. */
+export type ItemKind = 'mark' | 'order' | 'choose' | 'trace' | 'fault' | 'felt';
+
+/** A run of the model that stands behind an item, and plays beside its answer. */
+export interface Case {
+  caption: string;
+  run: ShownRun;
+}
+
+/** A wrong answer that beginners really give: its name, and what to say to whoever gave it. */
+export interface BeginnerError {
+  id: string;
+  reply: string;
+}
+
+export interface ItemOption {
+  id: string;
+  says: string;
+  reply: string;
+  /** What the option claims, in the measure's SI unit, where it claims a number. */
+  value?: number;
+}
+
+export interface ChooseAnswer {
+  form: 'choose';
+  options: ItemOption[];
+  key: string;
+  /** For numbers: half the width of what the model leaves open, SI. */
+  band?: number;
+}
+
+export interface OrderAnswer {
+  form: 'order';
+  /** "most travel first" */
+  rule: string;
+  things: { id: string; says: string }[];
+  key: string[];
+  right: string;
+  reversed: string;
+  other: string;
+}
+
+export interface MarkAnswer {
+  form: 'mark';
+  quantity: 'length' | 'time';
+  key: number;
+  band: number;
+  /** Ends of the ruler. */
+  least: number;
+  most: number;
+  right: string;
+  errors: (BeginnerError & { value: number })[];
+  other: string;
+}
+
+export type Answer = ChooseAnswer | OrderAnswer | MarkAnswer;
+
+/** What makes the key right, so that anyone can check it again from the cases. */
+export type Evidence =
+  /** The key's value is the measure of the first case. */
+  | { is: 'value'; measure: MeasureName; unknowns: Unknowns }
+  /** Options or things stand for the cases in `cases` order by id; the key follows from their measures. */
+  | { is: 'rank'; measure: MeasureName; unknowns: Unknowns; ids: string[]; pick?: 'most' | 'least' }
+  /** The key is the last of the cases whose measure stays within `most`. */
+  | { is: 'limit'; measure: MeasureName; unknowns: Unknowns; ids: string[]; most: number }
+  /** Each option names a sign; of these the first case shows the key's alone. */
+  | { is: 'sign'; signs: Record<string, string>; unknowns: Unknowns }
+  /** Common practice or a caution, which no model decides. */
+  | { is: 'practice'; source: string };
+
+export interface Item {
+  /** Name of the generator, or of the fixed item: what the review schedules. */
+  source: string;
+  /** 0 for fixed items. */
+  seed: number;
+  kind: ItemKind;
+  objective: string;
+  ask: string;
+  answer: Answer;
+  /** Said to everyone, after the reply. */
+  explain: string;
+  evidence: Evidence;
+  cases: Case[];
+  /** The first case is shown before the answer: as a pull over time, as a retrieve, or to the hand. */
+  shows?: 'pull' | 'retrieve' | 'felt';
+}
+
+/** What a learner gave: an option's id, ids in order, or a place on the ruler in SI. */
+export type Given = string | readonly string[] | number;

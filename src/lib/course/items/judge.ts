@@ -1,0 +1,37 @@
+import type { Answer, Given, MarkAnswer } from './item';
+
+/** What is said to an answer. */
+export interface Verdict {
+  right: boolean;
+  /** Meant for what was answered: which error leads there, or why it is right. */
+  reply: string;
+}
+
+/** Throws RangeError for an answer that this question cannot have. */
+export function judge(answer: Answer, given: Given): Verdict {
+  if (answer.form === 'choose') {
+    const chosen = answer.options.find(({ id }) => id === given);
+    if (!chosen) throw new RangeError(`given: no option ${JSON.stringify(given)}`);
+    return { right: chosen.id === answer.key, reply: chosen.reply };
+  }
+  if (answer.form === 'order') {
+    if (typeof given !== 'object')
+      throw new RangeError(`given: no order, ${JSON.stringify(given)}`);
+    const isKey = given.every((id, i) => id === answer.key[i]);
+    const isReversed = given.every((id, i) => id === answer.key[answer.key.length - 1 - i]);
+    if (isKey) return { right: true, reply: answer.right };
+    return { right: false, reply: isReversed ? answer.reversed : answer.other };
+  }
+  if (typeof given !== 'number') throw new RangeError(`given: no place, ${JSON.stringify(given)}`);
+  return judgeMark(answer, given);
+}
+
+/** Right within the model's own band; else the beginner's error that comes nearest, if it is near. */
+function judgeMark({ key, band, errors, right, other }: MarkAnswer, given: number): Verdict {
+  if (Math.abs(given - key) <= band) return { right: true, reply: right };
+  const nearest = [...errors].sort(
+    (a, b) => Math.abs(a.value - given) - Math.abs(b.value - given)
+  )[0];
+  const isNear = nearest !== undefined && Math.abs(nearest.value - given) < Math.abs(key - given);
+  return { right: false, reply: isNear ? nearest.reply : other };
+}

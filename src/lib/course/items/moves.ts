@@ -1,0 +1,81 @@
+import { clockHourToDeg, type Move, type SequenceStep, type SetupInput } from '../../model';
+import type { ShownRun } from '../lesson';
+
+/** Long enough after a move for a hop to come down and slide out, s. */
+const HOLD_S = 3;
+const RAD = Math.PI / 180;
+/** The low rod stands this far round from the bait before a drag, degrees. */
+const SWEEP_FROM_DEG = 45;
+
+export function lift(
+  setup: SetupInput,
+  from_hour: number,
+  to_hour: number,
+  duration_s: number
+): ShownRun {
+  const [from_deg, to_deg] = [clockHourToDeg(from_hour), clockHourToDeg(to_hour)];
+  return lifted(setup, { kind: 'lift', from_deg, to_deg, duration_s }, from_deg);
+}
+
+/** Lifts and comes down again at the same pace, `count` times, with a pause between. */
+export function hops(
+  setup: SetupInput,
+  from_hour: number,
+  to_hour: number,
+  pace_s: number,
+  count: number,
+  pause_s: number
+): ShownRun {
+  const [low, high] = [clockHourToDeg(from_hour), clockHourToDeg(to_hour)];
+  const once: SequenceStep[] = [
+    { kind: 'lift', from_deg: low, to_deg: high, duration_s: pace_s },
+    { kind: 'lift', from_deg: high, to_deg: low, duration_s: pace_s * 2 },
+    { kind: 'pause', duration_s: pause_s }
+  ];
+  const moves = Array.from({ length: count }, () => once).flat();
+  return lifted(setup, { kind: 'sequence', moves }, low);
+}
+
+function lifted(setup: SetupInput, move: Move, elevation_deg: number): ShownRun {
+  return { setup, plane: 'lift', start: { elevation_deg, azimuth_deg: 0 }, move, hold_s: HOLD_S };
+}
+
+/** A low sweep that takes the tip `tip_m` away from the bait. Throws RangeError beyond the rod's reach. */
+export function drag(setup: SetupInput, tip_m: number, duration_s: number): ShownRun {
+  const reach_m = setup.rod?.length_m ?? 1.9;
+  const cosine = Math.cos(SWEEP_FROM_DEG * RAD) - tip_m / reach_m;
+  if (Math.abs(cosine) > 1) throw new RangeError(`no sweep of this rod takes the tip ${tip_m} m`);
+  const to_deg = Math.acos(cosine) / RAD;
+  return {
+    setup,
+    plane: 'sweep',
+    start: { elevation_deg: 0, azimuth_deg: SWEEP_FROM_DEG },
+    move: { kind: 'sweep', from_deg: SWEEP_FROM_DEG, to_deg, duration_s, elevation_deg: 0 },
+    hold_s: HOLD_S
+  };
+}
+
+/** The bait falls from the surface on a free spool, the rod held. */
+export function fall(setup: SetupInput, hold_s: number): ShownRun {
+  const start = { bait_x_m: setup.start.bait_x_m, line: 'splash', spool: 'free' } as const;
+  const held = { kind: 'lift', from_deg: 10, to_deg: 10, duration_s: 0.1 } as const;
+  return {
+    setup: { ...setup, start },
+    plane: 'lift',
+    start: { elevation_deg: 10, azimuth_deg: 0 },
+    move: held,
+    hold_s
+  };
+}
+
+/** The rod is held while something happens at the bait. */
+export function held(setup: SetupInput, hold_s: number): ShownRun {
+  const move = {
+    kind: 'sweep',
+    from_deg: 60,
+    to_deg: 60,
+    duration_s: 0.1,
+    elevation_deg: 10
+  } as const;
+  return { setup, plane: 'sweep', start: { elevation_deg: 10, azimuth_deg: 60 }, move, hold_s };
+}

@@ -1,0 +1,94 @@
+import type { ShownRun } from '../lesson';
+import type { Draft } from './generator';
+import {
+  isAbove,
+  measured,
+  MEASURES,
+  type Measured,
+  type MeasureName,
+  type Unknowns
+} from './measure';
+import { length, time } from './draw';
+
+export interface Contender {
+  id: string;
+  says: string;
+  run: ShownRun;
+  /** To whoever chooses it wrongly. */
+  reply?: string;
+}
+
+interface Wanted {
+  ask: string;
+  measure: MeasureName;
+  unknowns?: Unknowns;
+  contenders: readonly Contender[];
+  explain: string;
+}
+
+interface Ranked extends Contender {
+  measured: Measured;
+}
+
+/** Things to be put in order, most first. Null where the model is not sure of it. */
+export function orderBy(
+  wanted: Wanted & { rule: string; right: string; reversed: string; other: string }
+): Draft | null {
+  const ranked = rankedOf(wanted);
+  if (ranked === null) return null;
+  const { rule, right, reversed, other, contenders } = wanted;
+  const things = contenders.map(({ id, says }) => ({ id, says }));
+  const key = ranked.map(({ id }) => id);
+  return {
+    ...draftOf(wanted, ranked),
+    answer: { form: 'order', rule, things, key, right, reversed, other }
+  };
+}
+
+/** Which does it most, or least? */
+export function chooseBy(wanted: Wanted & { pick: 'most' | 'least'; right: string }): Draft | null {
+  const ranked = rankedOf(wanted);
+  if (ranked === null) return null;
+  const { pick, right, contenders } = wanted;
+  const best = pick === 'most' ? ranked[0] : ranked[ranked.length - 1];
+  const options = contenders.map(({ id, says, reply = '' }) => ({
+    id,
+    says,
+    reply: id === best.id ? right : reply
+  }));
+  const draft = draftOf(wanted, ranked);
+  const evidence = { ...draft.evidence, pick };
+  return { ...draft, evidence, answer: { form: 'choose', options, key: best.id } };
+}
+
+function rankedOf({ contenders, measure, unknowns = 'slack and drag' }: Wanted): Ranked[] | null {
+  const ranked = contenders
+    .map((one) => ({ ...one, measured: measured(one.run, measure, unknowns) }))
+    .sort((a, b) => b.measured.nominal - a.measured.nominal);
+  const isSure = ranked
+    .slice(1)
+    .every((lower, i) => isAbove(ranked[i].measured, lower.measured, measure));
+  return isSure ? ranked : null;
+}
+
+function draftOf(
+  { ask, measure, unknowns = 'slack and drag', contenders, explain }: Wanted,
+  ranked: readonly Ranked[]
+) {
+  const figures = ranked.map(
+    ({ says, measured: { nominal } }) => `${says}: ${written(nominal, measure)}`
+  );
+  const ids = contenders.map(({ id }) => id);
+  return {
+    ask,
+    explain: `${explain} In the model: ${figures.join('; ')}.`,
+    evidence: { is: 'rank', measure, unknowns, ids } as const,
+    cases: contenders.map(({ says, run }) => ({ caption: says, run }))
+  };
+}
+
+function written(value: number, measure: MeasureName): string {
+  const { quantity } = MEASURES[measure];
+  if (quantity === 'time') return time(value);
+  return quantity === 'share' ? `${Math.round(100 * value)} %` : length(value);
+}

@@ -1,0 +1,118 @@
+import { describe, expect, test } from 'vitest';
+import {
+  faultsOf,
+  FIXED,
+  generate,
+  GENERATORS,
+  itemOf,
+  judge,
+  lessonOf,
+  OBJECTIVES,
+  SOURCES,
+  type ChooseAnswer
+} from '../../src/lib/course/items';
+import { simulate } from '../../src/lib/model';
+
+/** `npm run check:items` checks a thousand seeds of each; this keeps them from breaking meanwhile. */
+const SEEDS = [1, 2, 3];
+
+describe('generated questions', () => {
+  test('come from at least 25 generators, each with its own name', () => {
+    expect(GENERATORS.length).toBeGreaterThanOrEqual(25);
+    expect(new Set(SOURCES.map(({ item }) => item)).size).toBe(SOURCES.length);
+  });
+
+  test.each(GENERATORS.map(({ id }) => id))(
+    '%s: one right answer, checked anew',
+    { timeout: 120_000 },
+    (id) => {
+      for (const seed of SEEDS) expect(faultsOf(itemOf(id, seed)), `seed ${seed}`).toEqual([]);
+    }
+  );
+
+  test('are the same for the same seed, and differ between seeds', () => {
+    expect(itemOf('mark-drag', 4)).toEqual(itemOf('mark-drag', 4));
+    expect(itemOf('mark-drag', 4)).not.toEqual(itemOf('mark-drag', 5));
+  });
+
+  test('have the key of a marked place from a plain run of the model', () => {
+    const { answer, cases } = itemOf('mark-drag', 6);
+    const { setup, move, hold_s } = cases[0].run;
+    expect(answer.key).toBe(simulate({ ...setup, move, hold_s }).travel_m);
+  });
+
+  test('put the key in each place equally often', () => {
+    const season = GENERATORS.find(({ id }) => id === 'season-pause');
+    if (!season) throw new Error('season-pause is gone');
+    const places = [0, 0, 0];
+    for (let seed = 1; seed <= 300; seed++) {
+      const { options, key } = generate(season, seed).answer as ChooseAnswer;
+      places[options.findIndex(({ id }) => id === key)]++;
+    }
+    expect(places).toEqual([100, 100, 100]);
+  });
+
+  test('refuse a seed that is none, and a name that is none', () => {
+    expect(() => itemOf('mark-drag', 0)).toThrow('seed: must be 1 or more, got 0');
+    expect(() => itemOf('mark-nothing', 1)).toThrow('there is none called "mark-nothing"');
+  });
+});
+
+describe('fixed questions', () => {
+  test('are at least 60, sound, and each is about an objective of a lesson', () => {
+    expect(FIXED.length).toBeGreaterThanOrEqual(60);
+    for (const item of FIXED) {
+      expect(faultsOf(item), item.source).toEqual([]);
+      expect(lessonOf(item.objective)).toBeTruthy();
+    }
+  });
+
+  test('have their keys in each place about equally often, and not as the longest option', () => {
+    const answers = FIXED.map(({ answer }) => answer as ChooseAnswer);
+    const placeOf = ({ options, key }: ChooseAnswer) => options.findIndex(({ id }) => id === key);
+    for (const place of [0, 1, 2]) {
+      const share = answers.filter((answer) => placeOf(answer) === place).length / answers.length;
+      expect(share).toBeGreaterThan(0.2);
+      expect(share).toBeLessThan(0.47);
+    }
+    const longest = answers.filter(({ options, key }) => {
+      const most = Math.max(...options.map(({ says }) => says.length));
+      return options.some(({ id, says }) => id === key && says.length === most);
+    });
+    expect(longest.length / answers.length).toBeLessThan(0.6);
+  });
+
+  test('and generated ones leave no objective without a question', () => {
+    for (const { id } of OBJECTIVES) {
+      expect(SOURCES.filter(({ objective }) => objective === id).length, id).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('an answer', () => {
+  const choice = FIXED[0].answer;
+
+  test('is told what it needs: the reply to the option that was chosen', () => {
+    expect(judge(choice, 'right').right).toBe(true);
+    const wrong = judge(choice, 'first-error');
+    expect(wrong).toEqual({ right: false, reply: 'Shouting does not stop a hook. Glasses do.' });
+    expect(() => judge(choice, 'nothing')).toThrow('no option "nothing"');
+  });
+
+  test('on the ruler is right within the model’s own band, and else named after its error', () => {
+    const { answer } = itemOf('mark-drag', 6);
+    if (answer.form !== 'mark') throw new Error('not a mark');
+    const { key, band, errors } = answer;
+    expect(judge(answer, key + 0.99 * band).right).toBe(true);
+    expect(judge(answer, key + 1.01 * band).right).toBe(false);
+    const double = errors.find(({ id }) => id === 'double');
+    expect(judge(answer, double?.value ?? 0).reply).toBe(double?.reply);
+  });
+
+  test('in reverse order is told that it is the other way round', () => {
+    const { answer } = itemOf('order-paces', 2);
+    if (answer.form !== 'order') throw new Error('not an order');
+    expect(judge(answer, answer.key).right).toBe(true);
+    expect(judge(answer, [...answer.key].reverse()).reply).toBe(answer.reversed);
+  });
+});
