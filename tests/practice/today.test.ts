@@ -53,7 +53,7 @@ test('practice that was begun comes before a lesson', () => {
   expect(at({ tries: all.slice(0, 5), progress: [progress('slack', null)] })).toMatchObject({
     line: 'Reed Bay drag: with the bait in sight.',
     minutes: 2,
-    address: '/ruler/practise#reed-bay-drag'
+    address: '/ruler/practise?challenge=reed-bay-drag'
   });
 });
 

@@ -103,7 +103,7 @@ function practiceOf({ challenge, progress }: Practised): Today {
     line: reason.line(challenge.title),
     why: reason.why,
     minutes: Math.max(1, Math.round(progress.left * TRY_MINUTES)),
-    address: `/ruler/practise#${challenge.id}`
+    address: `/ruler/practise?challenge=${challenge.id}`
   };
 }
 
