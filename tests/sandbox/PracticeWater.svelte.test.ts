@@ -92,20 +92,45 @@ describe('practice water', () => {
     await expect.element(page.getByText('0.5 ft/s')).toBeVisible();
   });
 
-  test('draws line and bait below the surface when seen, and neither when unseen', async () => {
+  test('shows nothing but the view from the deck when unseen', async () => {
     const { rerender } = await render(PracticeWater, base);
     await vi.waitFor(() => expect(inked('Close-up of the bait')).toBeGreaterThan(0.001));
-    const seen = inked('The whole line');
     await rerender({ ...base, visibility: 'unseen' });
-    await expect.element(page.getByText('—')).toBeVisible();
-    await vi.waitFor(() => expect(inked('The whole line')).toBeLessThan(seen));
+    await vi.waitFor(() => expect(inked('What you see from the deck')).toBeGreaterThan(0.001));
+    for (const name of ['The whole line', 'Close-up of the bait']) {
+      expect(page.getByRole('img', { name }).elements()).toEqual([]);
+    }
+    expect(
+      page
+        .getByText('moved')
+        .elements()
+        .filter((e) => e.checkVisibility())
+    ).toEqual([]);
+  });
+
+  test('shows an unseen try only after the guess, and hands over the guess before the try', async () => {
+    const told: string[] = [];
+    const onguess = vi.fn(() => told.push('guess'));
+    const ontry = vi.fn(() => told.push('try'));
+    const props = { ...base, visibility: 'unseen', askGuess: true, onguess, ontry } as const;
+    await render(PracticeWater, props);
+    await hold('ArrowUp', 500);
+    await expect.element(page.getByText('What did the bait do?'), LONG).toBeVisible();
+    expect(page.getByRole('group', { name: 'Replay' }).elements()).toEqual([]);
+    await userEvent.keyboard('{Enter}');
+    await expect.element(page.getByRole('alert')).toHaveTextContent('Give a number of inches.');
+    await page.getByRole('textbox', { name: 'It moved' }).fill('7');
+    await page.getByRole('radio', { name: 'lifted' }).click();
+    await page.getByRole('button', { name: 'Show me' }).click();
+    await expect.element(page.getByRole('group', { name: 'Replay' })).toBeVisible();
+    expect(told).toEqual(['guess', 'try']);
+    expect(onguess).toHaveBeenCalledWith({ travel_m: expect.closeTo(7 * 0.0254, 9), lifted: true });
   });
 
   test('shows in the replay what was unseen in the try', async () => {
     await render(PracticeWater, { ...base, visibility: 'unseen' });
     await hold('ArrowUp', 500);
     await expect.element(page.getByRole('group', { name: 'Replay' }), LONG).toBeVisible();
-    expect(page.getByText('—').elements()).toEqual([]);
     await expect.element(page.getByText('on the bottom', { exact: true })).toBeVisible();
   });
 
@@ -115,8 +140,9 @@ describe('practice water', () => {
     [2, false]
   ])('half seen hides every other try: round %i', async (round, isHidden) => {
     await render(PracticeWater, { ...base, visibility: 'half_seen', round });
-    await expect.element(page.getByText('The bait')).toBeVisible();
-    expect(page.getByText('—').elements().length > 0).toBe(isHidden);
+    await expect.element(rod()).toBeVisible();
+    const fromDeck = page.getByRole('img', { name: 'What you see from the deck' });
+    expect(fromDeck.elements().length > 0).toBe(isHidden);
   });
 
   test('plays a demonstration and gives no try for it', async () => {

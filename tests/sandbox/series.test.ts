@@ -3,7 +3,7 @@ import { simulate } from '../../src/lib/model';
 import { eventsOf, summaryOf } from '../../src/lib/sandbox/events';
 import { figureTable } from '../../src/lib/sandbox/figures';
 import { plotsOf } from '../../src/lib/sandbox/plot';
-import { flightsOf, restsAt, seriesOf } from '../../src/lib/sandbox/series';
+import { feltBandOf, flightsOf, restsAt, seriesOf } from '../../src/lib/sandbox/series';
 import { tipTravel } from '../../src/lib/scoring';
 import { smallWater } from './waters';
 
@@ -14,6 +14,7 @@ const snap = simulate({
   hold_s: 3
 });
 const series = seriesOf(snap.trace, () => -3.1);
+const felt = feltBandOf(smallWater(), snap.trace);
 const last = series.t_s.length - 1;
 
 describe('the series of a run', () => {
@@ -42,9 +43,16 @@ describe('the series of a run', () => {
 });
 
 describe('the plots', () => {
-  const plots = plotsOf(series, 2, 700, 'imperial');
+  const plots = plotsOf(series, felt, 2, 700, 'imperial');
   test('share one axis of time and leave no row unnamed', () => {
-    expect(plots.rows.map(({ name }) => name)).toEqual(['Tip', 'Bait', 'Height', 'Bottom', 'Pull']);
+    expect(plots.rows.map(({ name }) => name)).toEqual([
+      'Tip',
+      'Bait',
+      'Height',
+      'Bottom',
+      'Pull',
+      'Felt'
+    ]);
     expect(plots.x(0)).toBeLessThan(plots.x(2));
     expect(plots.x(2)).toBeLessThanOrEqual(700);
   });
@@ -60,7 +68,7 @@ describe('the plots', () => {
 
   test('say their values in the learner’s units', () => {
     expect(plots.rows[1].valueAt(0)).toBe('0 in');
-    expect(plotsOf(series, 2, 700, 'metric').rows[4].valueAt(last)).toMatch(/^\d\.\d\d N$/);
+    expect(plotsOf(series, felt, 2, 700, 'metric').rows[4].valueAt(last)).toMatch(/^\d\.\d\d N$/);
   });
 });
 

@@ -50,6 +50,25 @@ function shortWay(turn_deg: number): number {
   return turn_deg - 360 * Math.round(turn_deg / 360);
 }
 
+/** From the deck the rod turns this far when the pointer crosses the picture's height, degrees. */
+const DECK_TURN_DEG = 110;
+
+/** The rod seen from the deck: it is pulled up, or aside, from wherever it was taken. */
+export class DeckGrip {
+  constructor(
+    private readonly from: Spot,
+    private readonly plane: Plane,
+    private readonly height: number,
+    private readonly taken_deg: number
+  ) {}
+
+  /** Where the rod is wanted when the pointer has come here, degrees. */
+  moveTo(pointer: Spot): number {
+    const way = this.plane === 'lift' ? this.from.y - pointer.y : pointer.x - this.from.x;
+    return this.taken_deg + (way * DECK_TURN_DEG) / this.height;
+  }
+}
+
 /** Which way an arrow key turns the rod, or 0. In a sweep, right is away from the bait. */
 export function keyDirection(key: string, plane: Plane, angle_deg: number): -1 | 0 | 1 {
   if (key === 'ArrowUp') return 1;

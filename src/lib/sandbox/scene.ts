@@ -1,6 +1,7 @@
 import type { Trace } from '$lib/model';
 import { closeUp, type Reach } from './close-up';
 import { paintBottom, paintBottomBack } from './draw/bottom';
+import { deckView, paintDeck, paintDeckBack } from './draw/from-deck';
 import { liftView, paintLift, paintLiftBack } from './draw/lift';
 import { overviewView, paintOverview, paintOverviewBack } from './draw/overview';
 import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
@@ -11,8 +12,13 @@ import type { View } from './view';
 
 const rods = {
   lift: { view: liftView, back: paintLiftBack, front: paintLift },
-  sweep: { view: sweepView, back: paintSweepBack, front: paintSweep }
+  sweep: { view: sweepView, back: paintSweepBack, front: paintSweep },
+  deck: { view: deckView, back: paintDeckBack, front: paintDeck }
 } as const;
+
+function rodPicture({ isFromDeck, plane }: Stage) {
+  return rods[isFromDeck ? 'deck' : plane];
+}
 
 /** The three linked pictures: they show one moment of one stage. */
 export class Scene {
@@ -50,8 +56,8 @@ export class Scene {
   /** Lays the views out and paints everything: after a new size, stage or light. */
   layOut = (): void => {
     const { ink, stage, whole, rod, bottom } = this;
-    if (!ink || !stage || !this.reach || whole.width === 0) return;
-    const kind = rods[stage.plane];
+    if (!ink || !stage || !this.reach || rod.width === 0) return;
+    const kind = rodPicture(stage);
     const views = {
       whole: overviewView(stage, whole.width, whole.height),
       rod: kind.view(stage, rod.width, rod.height),
@@ -73,7 +79,7 @@ export class Scene {
       paintOverview(context, views.whole, stage, moment, ink, views.bottom)
     );
     this.rod.paintFront((context) =>
-      rods[stage.plane].front(context, views.rod, stage, moment, ink)
+      rodPicture(stage).front(context, views.rod, stage, moment, ink)
     );
     this.bottom.paintFront((context) => paintBottom(context, views.bottom, stage, moment, ink));
   }

@@ -1,4 +1,4 @@
-import type { Trace } from '$lib/model';
+import { feltSignal, type Setup, type Trace } from '$lib/model';
 
 /** The tip's way is stepped off with dividers set to this, m, as the scoring room does. */
 const DIVIDERS_M = 0.005;
@@ -29,6 +29,25 @@ export function seriesOf(trace: Trace, heightAt: (x_m: number) => number): Serie
     tension_N: trace.tip_tension_N,
     contact: trace.contact
   };
+}
+
+/** The felt signal for a plot: its lowest and highest within each tick, N. */
+export interface FeltBand {
+  readonly low_N: readonly number[];
+  readonly high_N: readonly number[];
+}
+
+export function feltBandOf(setup: Setup, trace: Trace): FeltBand {
+  const signal = feltSignal(setup, trace);
+  const samples = signal.length / Math.max(trace.t_s.length - 1, 1);
+  const low_N = [0];
+  const high_N = [0];
+  for (let i = 1; i < trace.t_s.length; i++) {
+    const tick = signal.subarray((i - 1) * samples, i * samples);
+    low_N.push(Math.min(...tick));
+    high_N.push(Math.max(...tick));
+  }
+  return { low_N, high_N };
 }
 
 /** How far the tip has gone at each tick; the last is the scoring room's tipTravel. */

@@ -2,9 +2,11 @@ import { ScenarioError, type Move, type RodAngles, type Setup } from '$lib/model
 import type { Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { summaryOf } from './events';
+import { FeltChannel } from './felt-channel.svelte';
 import { filmOf, type Film } from './film';
 import { FrameLoop } from './frame-loop';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
+import type { Guess } from './guess';
 import { Hand } from './hand';
 import { LiveTry, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';
@@ -35,7 +37,7 @@ export interface Task {
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
 export class Session {
-  phase = $state<'ready' | 'moving' | 'showing'>('ready');
+  phase = $state<'ready' | 'moving' | 'guessing' | 'showing'>('ready');
   readout = $state.raw<Readout>(NOTHING_YET);
   showing = $state.raw<Showing | null>(null);
   lastTry = $state.raw<Try | null>(null);
@@ -45,7 +47,10 @@ export class Session {
   keySpeed = $state(FIRST_KEY_SPEED);
   /** Where the rod is, degrees. */
   angle_deg = $state(0);
+  readonly felt = new FeltChannel();
   isHidden = false;
+  asksGuess = false;
+  onguess: (guess: Guess) => void = () => {};
   /** Brings the keys to the rod. */
   takeFocus: () => void = () => {};
   units: Units = 'imperial';
@@ -90,6 +95,7 @@ export class Session {
       this.fault = error;
       return;
     }
+    this.felt.begin(task.setup);
     this.blended = newPose(this.live.now.x.length);
     this.angle_deg = hand.angle_deg;
     this.phase = 'ready';
@@ -144,7 +150,7 @@ export class Session {
   next(): void {
     if (this.phase === 'showing') this.again();
     else if (this.phase === 'moving') this.finish();
-    else {
+    else if (this.phase === 'ready') {
       this.live?.begin();
       this.feel(performance.now());
     }
@@ -180,9 +186,22 @@ export class Session {
   private finish(): void {
     if (!this.live || !this.task) return;
     const made = this.live.finish(this.task.hold_s);
+    this.lastTry = made;
+    if (this.isHidden && this.asksGuess) this.phase = 'guessing';
+    else this.reveal(made);
+  }
+
+  /** What the learner says the bait did: now it is shown. */
+  guess(guess: Guess): void {
+    if (this.phase !== 'guessing' || !this.lastTry) return;
+    this.onguess(guess);
+    this.reveal(this.lastTry);
+  }
+
+  private reveal(made: Try): void {
+    if (!this.task) return;
     const film = filmOf(this.task.setup, made.input, this.task.hold_s);
     const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
-    this.lastTry = made;
     this.show(film, isReveal);
     this.announcer.tell(summaryOf(made.result, this.units));
     this.ontry(made);
@@ -202,9 +221,18 @@ export class Session {
     if (this.showing) {
       this.showing.player.advance(elapsed_ms / 1000);
       this.showing.draw(this.scene);
+      this.feelAgain(this.showing, now_ms);
       return this.showing.player.isPlaying || this.announcer.isWaiting;
     }
+    if (this.phase === 'guessing') return false;
     return this.live !== null && this.follow(this.live, now_ms);
+  }
+
+  /** A replay at its own speed is felt again; slowed down it would be another bottom. */
+  private feelAgain({ film, player, tick }: Showing, now_ms: number): void {
+    if (player.isPlaying && player.rate === 1) {
+      this.felt.follow(film.setup, film.result.trace, tick, now_ms);
+    }
   }
 
   private follow(live: LiveTry, now_ms: number): boolean {
@@ -218,6 +246,7 @@ export class Session {
       ticks: trace.t_s.length,
       isHidden: this.isHidden
     });
+    this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms);
     this.read(live, now_ms);
     if (live.stage === 'still') this.finish();
     const goesOn = live.stage !== 'waiting' || now_ms - this.input_ms < IDLE_MS;

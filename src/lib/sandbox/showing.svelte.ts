@@ -4,12 +4,13 @@ import { Player } from './player.svelte';
 import type { Pose } from './pose';
 import { readoutAt, type Readout } from './readout';
 import type { Scene } from './scene';
-import { seriesOf, type Series } from './series';
+import { feltBandOf, seriesOf, type FeltBand, type Series } from './series';
 
 /** A film on the scene: the scrubber moves all three pictures and the numbers beside them. */
 export class Showing {
   readonly player: Player;
   readonly series: Series;
+  readonly felt: FeltBand;
   private readonly pose: Pose;
 
   constructor(
@@ -18,6 +19,7 @@ export class Showing {
   ) {
     this.player = new Player(film);
     this.series = seriesOf(film.result.trace, heightAt);
+    this.felt = feltBandOf(film.setup, film.result.trace);
     this.pose = poseFor(film);
   }
 

@@ -30,6 +30,8 @@ export interface Stage {
   readonly target: Target | null;
   /** Traces of the tries before, newest first. */
   readonly ghosts: readonly Trace[];
+  /** Seen from the deck only, as on the water: neither rulers nor anything below the surface. */
+  readonly isFromDeck: boolean;
   /** Where the bait lies before the hand moves. */
   readonly bait: { readonly x_m: number; readonly z_m: number };
   /** Height of the bottom, stones included, m. */
@@ -40,7 +42,8 @@ export interface Stage {
   readonly stems: readonly Stem[];
 }
 
-export type StageProps = Pick<Stage, 'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'>;
+export type StageProps = Pick<Stage, 'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'> &
+  Partial<Pick<Stage, 'isFromDeck'>>;
 
 export function stageOf(props: StageProps): Stage {
   const { setup } = props;
@@ -48,6 +51,7 @@ export function stageOf(props: StageProps): Stage {
   const bottom = bottomOf(setup, radius_m);
   const x_m = setup.start.bait_x_m;
   return {
+    isFromDeck: false,
     ...props,
     bait: { x_m, z_m: bottom.heightAt(x_m) },
     heightAt: (x) => bottom.heightAt(x),

@@ -1,5 +1,13 @@
-import { parseScenario, parseSetup, type RodAngles, type RodInput, type Setup } from '$lib/model';
-import { FIRST_GEAR, setupOf, type Plane } from '$lib/sandbox';
+import {
+  parseScenario,
+  parseSetup,
+  type Result,
+  type RodAngles,
+  type RodInput,
+  type Setup
+} from '$lib/model';
+import { FIRST_GEAR, setupOf, type Guess, type Plane } from '$lib/sandbox';
+import { formatLength, type Units } from '$lib/scoring';
 
 /** A try as it is kept: what the hand did, and with what. What came of it the model knows. */
 export interface KeptTry {
@@ -13,7 +21,11 @@ export interface Water {
   readonly setup: Setup;
   readonly plane: Plane;
   readonly tries: readonly KeptTry[];
+  readonly sees: Sees;
 }
+
+/** How much is seen in free practice. */
+export type Sees = 'seen' | 'unseen';
 
 /** Where it is kept: the part of the browser's Storage that is needed. */
 export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
@@ -33,7 +45,7 @@ export const STARTS: Record<Plane, RodAngles> = {
 const KEY = 'feltfoot-water';
 
 export function firstWater(): Water {
-  return { setup: setupOf(FIRST_GEAR), plane: 'sweep', tries: [] };
+  return { setup: setupOf(FIRST_GEAR), plane: 'sweep', tries: [], sees: 'seen' };
 }
 
 export function withTry(water: Water, input: RodInput): Water {
@@ -73,10 +85,11 @@ export function loadWater(shelf: Shelf): Water {
   }
 }
 
-function readWater(kept: { setup?: unknown; plane?: unknown; tries?: unknown }): Water {
+function readWater(kept: Partial<Record<keyof Water, unknown>>): Water {
   return {
     setup: parseSetup(kept.setup),
     plane: planeOf(kept.plane),
+    sees: kept.sees === 'unseen' ? 'unseen' : 'seen',
     tries: Array.isArray(kept.tries) ? kept.tries.flatMap(readTry).slice(-MOST_TRIES) : []
   };
 }
@@ -93,4 +106,12 @@ function readTry(kept: { setup?: unknown; plane?: unknown; input?: unknown }): K
 
 function planeOf(kept: unknown): Plane {
   return kept === 'lift' ? 'lift' : 'sweep';
+}
+
+/** What was said beside what was: "You said 6 in, stayed down. It was 9 in, lifted." */
+export function guessText(guess: Guess, result: Result, units: Units): string {
+  const told = (travel_m: number, lifted: boolean) =>
+    `${formatLength(travel_m, units)}, ${lifted ? 'lifted' : 'stayed down'}`;
+  const said = told(guess.travel_m, guess.lifted);
+  return `You said ${said}. It was ${told(result.travel_m, result.hops.length > 0)}.`;
 }

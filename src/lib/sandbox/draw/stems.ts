@@ -28,7 +28,7 @@ export function drawStems(
   const isBrush = stage.setup.bottom.ground?.kind === 'brush';
   const side = Math.sign(stage.bait.x_m);
   context.strokeStyle = isBrush ? ink.silt : ink.reed;
-  context.lineWidth = isBrush ? Math.max(1.25, 0.007 * view.scale) : 1.25;
+  context.lineWidth = isBrush ? Math.min(Math.max(1.25, 0.006 * view.scale), 4) : 1.25;
   context.beginPath();
   stage.stems.forEach((stem, i) => {
     const lean_m = leanOf(stem, i, side, bait);

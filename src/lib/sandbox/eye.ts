@@ -1,0 +1,71 @@
+import { degToRad, type Setup } from '$lib/model';
+
+/**
+ * What a standing angler sees: the eye over the gripping hand and a little behind it, looking at where
+ * the line meets the water. A pinhole camera; the line of sight is fixed, as the gaze is.
+ */
+
+/** The eye over the hand and behind it, m. */
+const EYE_UP_M = 0.5;
+const EYE_BACK_M = 0.45;
+/** Where the gaze rests: this far out on the water, m. */
+const GAZE_M = 9;
+/** What the picture's height takes in, degrees: rod and water, the horizon near its top. */
+const SIGHT_DEG = 62;
+/** A picture narrower than its height takes in as much, so that a swept tip stays in it. */
+const WIDEST_FOR_HEIGHT = 1.15;
+/** Nothing nearer to the eye than this is drawn, m. */
+export const NEAR_M = 0.12;
+
+/** Metres out towards the bait, to the angler's right, and up from the water. */
+export interface Space {
+  readonly out_m: number;
+  readonly right_m: number;
+  readonly up_m: number;
+}
+
+export interface Eye {
+  readonly width: number;
+  readonly height: number;
+  readonly up_m: number;
+  readonly tilt: number;
+  readonly focus: number;
+}
+
+export function eyeOf({ rod }: Pick<Setup, 'rod'>, width: number, height: number): Eye {
+  const up_m = rod.pivot_height_m + EYE_UP_M;
+  return {
+    width,
+    height,
+    up_m,
+    tilt: Math.atan2(up_m, GAZE_M + EYE_BACK_M),
+    focus: Math.min(height, WIDEST_FOR_HEIGHT * width) / 2 / Math.tan(degToRad(SIGHT_DEG / 2))
+  };
+}
+
+/** Where a place is seen, px, and how far before the eye it is, m; behind the eye it is not. */
+export function seen(
+  eye: Eye,
+  { out_m, right_m, up_m }: Space
+): { x: number; y: number; far_m: number } {
+  const ahead = out_m + EYE_BACK_M;
+  const above = up_m - eye.up_m;
+  const far_m = ahead * Math.cos(eye.tilt) - above * Math.sin(eye.tilt);
+  const over_m = ahead * Math.sin(eye.tilt) + above * Math.cos(eye.tilt);
+  const scale = eye.focus / Math.max(far_m, NEAR_M);
+  return { x: eye.width / 2 + right_m * scale, y: eye.height / 2 - over_m * scale, far_m };
+}
+
+/** A place on the rod, `share` of the way from the hand to the tip. */
+export function onRod(
+  { rod }: Pick<Setup, 'rod'>,
+  { elevation_deg, azimuth_deg }: { elevation_deg: number; azimuth_deg: number },
+  share: number
+): Space {
+  const reach = share * rod.length_m * Math.cos(degToRad(elevation_deg));
+  return {
+    out_m: reach * Math.cos(degToRad(azimuth_deg)),
+    right_m: reach * Math.sin(degToRad(azimuth_deg)),
+    up_m: rod.pivot_height_m + share * rod.length_m * Math.sin(degToRad(elevation_deg))
+  };
+}

@@ -1,0 +1,87 @@
+import { FELT_RATE_HZ, type Setup, type Trace } from '$lib/model';
+import { Announcer } from './announcer';
+import { FIRST_FELT, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
+import { FeltWave, peakOf } from './felt-wave';
+import { feltWord, WORD_S } from './felt-words';
+import { Speaker } from './speaker';
+
+/** More ticks than this at once are a jump, not a run that goes on: nothing is played for them. */
+const MOST_TICKS = 40;
+/** Swings below this are not passed on by vibration, N; a motor cannot do less than a few ms. */
+const BUZZ_FROM_N = 0.08;
+const BUZZ_MS_A_N = 60;
+const MOST_BUZZ_MS = 40;
+
+/** What reaches the hand: heard, felt where the device can, and said in words. */
+export class FeltChannel {
+  settings = $state.raw<FeltSettings>(FIRST_FELT);
+  isOn = $state(false);
+  /** The newest caption. */
+  word = $state('');
+  private wave: FeltWave | null = null;
+  private heard = 0;
+  private speaker: Speaker | null = null;
+  private readonly recent = new Float32Array(WORD_S * FELT_RATE_HZ);
+  private readonly announcer = new Announcer((text) => (this.word = text));
+
+  load(): void {
+    this.settings = loadFelt(localStorage);
+  }
+
+  /** Call this from a tap: before one, browsers give no sound. */
+  switch(isOn: boolean): void {
+    this.isOn = isOn;
+    if (isOn) this.speaker ??= new Speaker();
+    this.speaker?.setVolume(isOn ? this.settings.volume : 0);
+  }
+
+  set(change: Partial<FeltSettings>): void {
+    this.settings = { ...this.settings, ...change };
+    saveFelt(localStorage, this.settings);
+    if (this.isOn) this.speaker?.setVolume(this.settings.volume);
+  }
+
+  /** A new run, which nothing has been heard of. */
+  begin(setup: Setup): void {
+    this.wave = new FeltWave(setup);
+    this.heard = 0;
+    this.word = '';
+    this.recent.fill(0);
+  }
+
+  /** The run has come to row `last` of its trace. */
+  follow(setup: Setup, trace: Trace, last: number, now_ms: number): void {
+    if (!this.isOn && !this.settings.captions) return;
+    if (!this.wave || last < this.heard || last - this.heard > MOST_TICKS) {
+      this.begin(setup);
+      this.heard = last;
+    }
+    if (!this.wave || last === this.heard) return;
+    const { wave, signal } = this.wave.render(trace, this.heard, last);
+    this.heard = last;
+    if (this.isOn) this.speaker?.play(wave);
+    this.buzz(signal);
+    this.remember(signal);
+    if (!this.settings.captions) return;
+    this.announcer.tell(feltWord(this.recent, trace, last));
+    this.announcer.flush(now_ms);
+  }
+
+  close(): void {
+    this.speaker?.close();
+    this.speaker = null;
+  }
+
+  private remember(signal: Float32Array): void {
+    const { recent } = this;
+    const kept = Math.max(0, recent.length - signal.length);
+    recent.copyWithin(0, recent.length - kept);
+    recent.set(signal.subarray(Math.max(0, signal.length - recent.length)), kept);
+  }
+
+  private buzz(signal: Float32Array): void {
+    const peak_N = peakOf(signal);
+    if (!this.isOn || !this.settings.vibration || peak_N < BUZZ_FROM_N) return;
+    navigator.vibrate?.(Math.min(peak_N * BUZZ_MS_A_N, MOST_BUZZ_MS));
+  }
+}

@@ -1,0 +1,37 @@
+/** How the felt channel is wanted. */
+export interface FeltSettings {
+  /** 0–1. */
+  readonly volume: number;
+  readonly captions: boolean;
+  readonly vibration: boolean;
+}
+
+export const FIRST_FELT: FeltSettings = { volume: 0.6, captions: false, vibration: true };
+
+const KEY = 'feltfoot-felt';
+
+/** What was kept on this device, as far as it can be read. */
+export function loadFelt(shelf: Pick<Storage, 'getItem'>): FeltSettings {
+  try {
+    const kept: unknown = JSON.parse(shelf.getItem(KEY) ?? 'null');
+    return isSettings(kept) ? kept : FIRST_FELT;
+  } catch {
+    return FIRST_FELT;
+  }
+}
+
+/** A browser without room forgets them, which does no harm. */
+export function saveFelt(shelf: Pick<Storage, 'setItem'>, settings: FeltSettings): void {
+  try {
+    shelf.setItem(KEY, JSON.stringify(settings));
+  } catch {
+    return;
+  }
+}
+
+function isSettings(kept: unknown): kept is FeltSettings {
+  if (typeof kept !== 'object' || kept === null) return false;
+  const { volume, captions, vibration } = kept as Record<string, unknown>;
+  const isVolume = typeof volume === 'number' && volume >= 0 && volume <= 1;
+  return isVolume && typeof captions === 'boolean' && typeof vibration === 'boolean';
+}

@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { eyeOf, onRod, seen } from '../../src/lib/sandbox/eye';
+import { DeckGrip } from '../../src/lib/sandbox/grip';
+import { readTravel } from '../../src/lib/sandbox/guess';
+import { smallWater } from './waters';
+
+const setup = smallWater();
+const eye = eyeOf(setup, 800, 500);
+const tipAt = (elevation_deg: number, azimuth_deg: number) =>
+  seen(eye, onRod(setup, { elevation_deg, azimuth_deg }, 1));
+
+describe('from the deck', () => {
+  test('far things lie nearer to the horizon and to the middle', () => {
+    const near = seen(eye, { out_m: 3, right_m: 1, up_m: 0 });
+    const far = seen(eye, { out_m: 30, right_m: 1, up_m: 0 });
+    expect(far.y).toBeLessThan(near.y);
+    expect(far.x - 400).toBeLessThan((near.x - 400) / 4);
+  });
+
+  test('the gaze rests in the middle of the picture', () => {
+    expect(seen(eye, { out_m: 9, right_m: 0, up_m: 0 }).y).toBeCloseTo(250, 6);
+  });
+
+  test('a raised tip is seen higher, and one swept to the right is seen to the right', () => {
+    expect(tipAt(40, 0).y).toBeLessThan(tipAt(10, 0).y);
+    expect(tipAt(10, 30).x).toBeGreaterThan(400);
+    expect(tipAt(10, -30).x).toBeLessThan(400);
+  });
+
+  test('the same foot of tip travel looks shorter the farther away the tip is', () => {
+    const first = Math.abs(tipAt(0, 10).x - tipAt(0, 0).x);
+    const last = Math.abs(tipAt(0, 60).x - tipAt(0, 50).x);
+    expect(last).toBeGreaterThan(1.1 * first);
+  });
+
+  test('the rod is pulled up in a lift and aside in a sweep', () => {
+    const from = { x: 100, y: 300 };
+    expect(new DeckGrip(from, 'lift', 500, 5).moveTo({ x: 140, y: 200 })).toBeCloseTo(27, 9);
+    expect(new DeckGrip(from, 'sweep', 500, 5).moveTo({ x: 150, y: 90 })).toBeCloseTo(16, 9);
+  });
+});
+
+describe('a guess', () => {
+  test.each([
+    ['12', 'imperial', 0.3048],
+    ['−3', 'imperial', -0.0762],
+    ['7,5', 'metric', 0.075],
+    [' 0 ', 'metric', 0]
+  ] as const)('of “%s” (%s) is %d m', (text, units, m) => {
+    expect(readTravel(text, units)).toBeCloseTo(m, 9);
+  });
+
+  test.each([
+    ['', 'imperial', 'Give a number of inches.'],
+    ['a foot', 'metric', 'Give a number of centimetres.'],
+    ['9999', 'metric', 'At most 1500 cm.']
+  ] as const)('of “%s” (%s) is asked for again', (text, units, fault) => {
+    expect(readTravel(text, units)).toBe(fault);
+  });
+});

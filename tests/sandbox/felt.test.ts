@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { feltSignal, simulate, type GroundKind } from '../../src/lib/model';
+import { FIRST_FELT, loadFelt, saveFelt } from '../../src/lib/sandbox/felt-settings';
+import { FeltWave, peakOf, WAVE_RATE_HZ } from '../../src/lib/sandbox/felt-wave';
+import { feltWord, WORD_S } from '../../src/lib/sandbox/felt-words';
+import { smallWater } from './waters';
+
+function dragOver(kind: GroundKind, slack_m = 0.02) {
+  const setup = smallWater({
+    bottom: { ground: { kind, seed: 3 } },
+    start: { bait_x_m: 14.2, slack_m }
+  });
+  const move = { kind: 'sweep', from_deg: 0, to_deg: 65, duration_s: 4, elevation_deg: 0 } as const;
+  return { setup, trace: simulate({ ...setup, move, hold_s: 1 }).trace };
+}
+
+/** Captions of a whole run, one every WORD_S. */
+function wordsOf({ setup, trace }: ReturnType<typeof dragOver>): string[] {
+  const signal = feltSignal(setup, trace);
+  const ticks = Math.round(WORD_S * 100);
+  const words: string[] = [];
+  for (let last = ticks; last < trace.t_s.length; last += ticks) {
+    words.push(feltWord(signal.subarray((last - ticks) * 20, last * 20), trace, last));
+  }
+  return words;
+}
+
+describe('the felt channel’s sound', () => {
+  const { setup, trace } = dragOver('chunk rock');
+  const whole = new FeltWave(setup).render(trace, 0, trace.t_s.length - 1);
+
+  test('lasts as long as the run and never overshoots', () => {
+    expect(whole.wave.length / WAVE_RATE_HZ).toBeCloseTo(trace.t_s[trace.t_s.length - 1], 9);
+    expect(peakOf(whole.wave)).toBeLessThan(1);
+    expect(peakOf(whole.wave)).toBeGreaterThan(0.1);
+  });
+
+  test('is made of the model’s own felt signal', () => {
+    expect(whole.signal).toEqual(feltSignal(setup, trace));
+  });
+
+  test('is the same in pieces, however the frames fall', () => {
+    const inPieces = new FeltWave(setup);
+    const pieces: number[] = [];
+    for (let from = 0, i = 0; from < trace.t_s.length - 1; i++) {
+      const to = Math.min(from + 1 + (i % 3), trace.t_s.length - 1);
+      pieces.push(...inPieces.render(trace, from, to).wave);
+      from = to;
+    }
+    expect(Float32Array.from(pieces)).toEqual(whole.wave);
+  });
+});
+
+describe('captions', () => {
+  test('tell rocks by knocks and slack by nothing', () => {
+    expect(wordsOf(dragOver('chunk rock')).join()).toMatch(/knock|rattle/);
+    expect(wordsOf(dragOver('sand', 3))[0]).toBe('slack, nothing');
+  });
+
+  test('tell of no knocks on sand and mud', () => {
+    for (const kind of ['sand', 'clay'] as const) {
+      expect(wordsOf(dragOver(kind)).join(), kind).not.toMatch(/rattle|knocks/);
+    }
+  });
+});
+
+describe('how the felt channel is wanted', () => {
+  test('is there again, and is as at first when it cannot be read', () => {
+    let kept: string | null = null;
+    const shelf = { getItem: () => kept, setItem: (_key: string, text: string) => (kept = text) };
+    expect(loadFelt(shelf)).toEqual(FIRST_FELT);
+    saveFelt(shelf, { volume: 0.2, captions: true, vibration: false });
+    expect(loadFelt(shelf)).toEqual({ volume: 0.2, captions: true, vibration: false });
+    kept = '{"volume": 7}';
+    expect(loadFelt(shelf)).toEqual(FIRST_FELT);
+  });
+});
