@@ -1,0 +1,97 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Browser, type Page } from '@playwright/test';
+
+const LONG = { timeout: 20_000 };
+
+/** A page of somebody else: another browser, with nothing stored. */
+async function someone(browser: Browser): Promise<Page> {
+  return (await browser.newContext({ reducedMotion: 'reduce' })).newPage();
+}
+
+async function accessible(page: Page): Promise<void> {
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(spill).toBeLessThanOrEqual(0);
+}
+
+/** A guide sets two tries of one foot; returns the link. */
+async function setHomework(page: Page): Promise<string> {
+  await page.goto('/homework');
+  await page.getByRole('textbox', { name: 'From' }).fill('Marit of Reed Bay');
+  await page.getByText('One foot', { exact: true }).click();
+  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await expect(page.getByText('1 chosen')).toBeVisible();
+  await page.getByLabel('Tries of each').fill('2');
+  await page.getByRole('button', { name: 'Make the link' }).press('Enter');
+  await expect(page.getByRole('img', { name: 'QR code of the link' })).toBeVisible(LONG);
+  return page.getByLabel('Link to the homework').inputValue();
+}
+
+async function makeTry(page: Page, hold_ms: number): Promise<void> {
+  await page.getByRole('slider', { name: /^Rod/ }).focus();
+  await page.keyboard.down('ArrowUp');
+  await page.waitForTimeout(hold_ms);
+  await page.keyboard.up('ArrowUp');
+  await expect(page.getByText('How far did it go?')).toBeVisible(LONG);
+  await page.getByRole('button', { name: 'That is my guess' }).press('Enter');
+}
+
+test('homework goes out as a link, is done by keys, and comes back to be graded again', async ({
+  browser
+}) => {
+  test.slow();
+  const guide = await someone(browser);
+  const link = await setHomework(guide);
+  await accessible(guide);
+  expect(new URL(link).search).toBe('');
+
+  const client = await someone(browser);
+  await client.goto(link);
+  await expect(client.getByText('From Marit of Reed Bay')).toBeVisible();
+  await makeTry(client, 500);
+  await expect(client.getByRole('heading', { name: 'Not told this time' })).toBeVisible();
+  await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
+  await client.reload();
+  await expect(client.getByText('Try 2 of 2')).toBeVisible();
+  await makeTry(client, 800);
+  const marks = client.locator('.grade .number');
+  await expect(marks).toBeVisible(LONG);
+  const seen = (await marks.textContent()) ?? '';
+  await accessible(client);
+  await client.getByRole('textbox', { name: /Your name/ }).fill('Ove');
+  await client.getByRole('button', { name: 'Make the link back' }).press('Enter');
+  const back = await client.getByLabel('Link to the result').inputValue();
+
+  await guide.goto(back);
+  await expect(guide.getByRole('heading', { name: 'Ove: Homework' })).toBeVisible(LONG);
+  await guide.getByRole('button', { name: 'Show try 2 of Exactly one foot' }).press('Enter');
+  await expect(guide.locator('.grade .number')).toHaveText(seen);
+  await accessible(guide);
+});
+
+test('a link that was cut short is said to be so, by name', async ({ page }) => {
+  const link = await setHomework(page);
+  await page.goto('about:blank');
+  await page.goto(link.slice(0, -40));
+  await expect(page.getByRole('alert')).toContainText('link: is damaged or was cut short');
+  await accessible(page);
+});
+
+test('the ruler says how to get one, and shows one after four tries', async ({ page }) => {
+  test.slow();
+  await page.goto('/ruler');
+  await expect(page.getByText('Four tries show by how much yours does.')).toBeVisible();
+  await accessible(page);
+  await page.getByRole('link', { name: 'Exactly one foot' }).click();
+  for (let n = 1; n <= 4; n++) {
+    await page.getByRole('slider', { name: /^Rod/ }).focus();
+    await page.keyboard.down('ArrowUp');
+    await page.waitForTimeout(400 + 60 * n);
+    await page.keyboard.up('ArrowUp');
+    await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
+    await page.getByRole('button', { name: `Next try, ${n + 1} of 8` }).press('Enter');
+  }
+  await page.getByRole('link', { name: 'Your hand’s ruler' }).click();
+  await expect(page.getByText(/^When you mean 1 ft, the bait goes/)).toBeVisible(LONG);
+  await accessible(page);
+});
