@@ -1,12 +1,15 @@
 /**
  * npm run check:content [-- --json] [lesson …]
- * Loads every lesson, or those named by their ids, runs what it asks and shows, grades each challenge's reference and beginner
- * move, and prints the marks. Exit 1 and a line for each fault on stderr.
+ * Loads every lesson with its drills, or those lessons named by their ids, runs what they ask and show,
+ * grades each challenge's reference and beginner move, and prints the marks. Exit 1 and a line for each fault on stderr.
  */
 import {
+  checkDrill,
   checkLesson,
+  drills,
   findLesson,
   loadLessons,
+  type DrillReport,
   type Lesson,
   type LessonReport
 } from '../src/lib/course';
@@ -17,11 +20,21 @@ function main(args: readonly string[]): number {
   const unknown = ids.find((arg) => arg.startsWith('-'));
   if (unknown !== undefined) return fail([`unknown option ${unknown}; there is only --json`]);
   try {
-    const reports = lessonsNamed(ids).map(checkLesson);
-    const faults = reports.flatMap(({ id, faults }) => faults.map((fault) => `${id}: ${fault}`));
+    const lessons = lessonsNamed(ids);
+    const reports = lessons.map(checkLesson);
+    const practised = drills.filter(({ lesson }) => lessons.some(({ id }) => id === lesson));
+    const drillReports = practised.map(checkDrill);
+    const faults = [...reports, ...drillReports].flatMap(({ id, faults }) =>
+      faults.map((fault) => `${id}: ${fault}`)
+    );
     const text = args.includes('--json')
-      ? JSON.stringify({ lessons: reports, challenges: challengesOf(reports), faults })
-      : reports.map(written).join('\n\n');
+      ? JSON.stringify({
+          lessons: reports,
+          drills: drillReports,
+          challenges: challengesOf(reports, drillReports),
+          faults
+        })
+      : [...reports.map(written), ...drillReports.map(writtenDrill)].join('\n\n');
     process.stdout.write(`${text}\n`);
     return faults.length > 0 ? fail(faults) : 0;
   } catch (error) {
@@ -39,10 +52,28 @@ function lessonsNamed(ids: readonly string[]): Lesson[] {
 }
 
 /** All challenges in one list, each with its lesson. */
-function challengesOf(reports: readonly LessonReport[]) {
-  return reports.flatMap(({ id, challenges }) =>
-    challenges.map((challenge) => ({ lesson: id, ...challenge }))
-  );
+function challengesOf(lessons: readonly LessonReport[], drilled: readonly DrillReport[]) {
+  return [
+    ...lessons.flatMap(({ id, challenges }) =>
+      challenges.map((challenge) => ({ lesson: id, ...challenge }))
+    ),
+    ...drilled.flatMap(({ lesson, challenges }) =>
+      challenges.map((challenge) => ({ lesson, ...challenge }))
+    )
+  ];
+}
+
+function writtenDrill({ id, title, challenges }: DrillReport): string {
+  const rows = challenges.map((challenge) => [
+    challenge.id,
+    challenge.referenceMarks,
+    challenge.beginnerMarks,
+    challenge.roughHandMarks
+  ]);
+  return [
+    `Drill: ${title} (${id})`,
+    ...table([['challenge', 'reference', 'beginner', 'rough hand'], ...rows])
+  ].join('\n');
 }
 
 function written({ id, title, minutes, questions, challenges }: LessonReport): string {

@@ -19,12 +19,19 @@ describe('npm run check:content', () => {
     );
   });
 
-  test('prints the same as one JSON object, challenges also in one list', () => {
+  test('prints the same as one JSON object, challenges of lesson and drill also in one list', () => {
     const { lessons, challenges, faults } = JSON.parse(checkContent('--json', 'hops').stdout);
     expect(faults).toEqual([]);
     expect(lessons.map(({ id }: { id: string }) => id)).toEqual(['hops']);
     expect(challenges).toContainEqual(
       expect.objectContaining({ lesson: 'hops', id: 'three-hops-uneven', phase: 'half_seen' })
+    );
+    expect(challenges).toContainEqual(
+      expect.objectContaining({
+        lesson: 'hops',
+        id: expect.stringMatching(/^hop-kept-1-\d+$/),
+        phase: 'kept'
+      })
     );
   });
 

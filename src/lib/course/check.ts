@@ -54,7 +54,10 @@ export function checkLesson(lesson: Lesson): LessonReport {
   const questions = lesson.sections
     .filter((section) => section.kind === 'predict')
     .map((section) => checkQuestion(section, faults));
-  const challenges = lesson.challenges.map((challenge) => checkChallenge(challenge, faults));
+  const challenges = lesson.challenges.map((challenge) => ({
+    ...checkChallenge(challenge, faults),
+    advice: adviceFor(challenge)
+  }));
   return { id, title, minutes, questions, challenges, faults };
 }
 
@@ -65,11 +68,16 @@ function checkQuestion({ question }: PredictSection, faults: string[]): Question
   return { ask: question.ask, key: key.id };
 }
 
-function checkChallenge(challenge: Challenge, faults: string[]): ChallengeReport {
+/** Grades reference, beginner and rough hands, and notes what is wrong. */
+export function checkChallenge(
+  challenge: Challenge,
+  faults: string[],
+  hands = HANDS
+): Omit<ChallengeReport, 'advice'> {
   const { id } = challenge;
   const referenceMarks = marksOf(challenge, challenge.reference);
   const beginnerMarks = marksOf(challenge, challenge.beginner);
-  const roughHandMarks = lowestByHand(challenge, seededRandom(1));
+  const roughHandMarks = lowestByHand(challenge, hands, seededRandom(1));
   if (referenceMarks < REFERENCE_MARK) {
     faults.push(`${id}: reference gets ${referenceMarks}, must get ${REFERENCE_MARK} or more`);
   }
@@ -84,8 +92,7 @@ function checkChallenge(challenge: Challenge, faults: string[]): ChallengeReport
     phase: phaseOf(challenge),
     referenceMarks,
     beginnerMarks,
-    roughHandMarks,
-    advice: adviceFor(challenge)
+    roughHandMarks
   };
 }
 
@@ -94,9 +101,9 @@ function marksOf(challenge: Challenge, move: Move): number {
   return gradeResult(challenge, simulate({ ...setup, move, hold_s })).marks;
 }
 
-function lowestByHand(challenge: Challenge, random: Random): number {
+function lowestByHand(challenge: Challenge, hands: number, random: Random): number {
   const off = () => HAND_SPREAD * (2 * random() - 1);
-  const marks = Array.from({ length: HANDS }, (_, i) => {
+  const marks = Array.from({ length: hands }, (_, i) => {
     const error = { reach: off(), pace: off(), isEven: i % 2 === 1 };
     const input = byHand(challenge.reference, challenge.start, error);
     return gradeTry(challenge, input).grade.marks;

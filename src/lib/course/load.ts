@@ -1,4 +1,5 @@
 import { DataError, type Challenge } from '../scoring';
+import { findDrillChallenge } from './drills';
 import type { Lesson, LessonFolder } from './lesson';
 import { folders } from './lessons';
 import { parseLesson } from './parse-lesson';
@@ -15,8 +16,12 @@ export function findLesson(id: string, lessons: readonly Lesson[]): Lesson | und
   return lessons.find((lesson) => lesson.id === id);
 }
 
-/** A challenge of any lesson by its id, or undefined. */
+/** A challenge of any lesson or drill by its id, or undefined. */
 export function findChallenge(id: string, lessons: readonly Lesson[]): Challenge | undefined {
+  return inLessons(id, lessons) ?? findDrillChallenge(id);
+}
+
+function inLessons(id: string, lessons: readonly Lesson[]): Challenge | undefined {
   return lessons.flatMap(({ challenges }) => challenges).find((challenge) => challenge.id === id);
 }
 
@@ -32,6 +37,6 @@ function checkPlace(lesson: Lesson, before: readonly Lesson[]): void {
     if (!findLesson(id, before)) fault(`builds_on.${i}`, id, 'no lesson before it has this id');
   });
   for (const { id } of lesson.challenges) {
-    if (findChallenge(id, before)) fault('challenges', id, 'another lesson has it');
+    if (inLessons(id, before)) fault('challenges', id, 'another lesson has it');
   }
 }

@@ -1,14 +1,11 @@
 /**
- * Every number of the practice schedule that is a design proposal, in one place. Those that rest on
+ * Every number of the practice schedule that is a design proposal, in one place; how many tries a
+ * phase has stands with the drills, in course/phases.ts. Those that rest on
  * published work name it; the rest is this project's own choice and may be changed here alone.
  */
 
-/** How much of the bait a learner sees, and how much is said, from first tries to the check. */
-export const PHASES = ['seen', 'half_seen', 'unseen', 'kept'] as const;
-export type Phase = (typeof PHASES)[number];
-
-/** Tries of a phase before the next one opens. */
-export const TRIES: Record<Phase, number> = { seen: 8, half_seen: 12, unseen: 16, kept: 12 };
+export { PHASES, TRIES } from '../course/phases';
+export type { Phase } from '../scoring';
 
 /** Of the half seen tries every one in so many is told (about half: Winstein & Schmidt 1990). */
 export const TOLD_ONE_IN = 2;

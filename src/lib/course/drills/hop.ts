@@ -1,0 +1,45 @@
+import { waterWith } from '../lessons/fathomley';
+import { inTurn, lift, upright } from '../retrieves/moves';
+import type { Condition, Drill } from './drill';
+
+/** Three heights, each with the lift that reaches it in a quarter of a second; two depths. */
+const HOPS = [
+  { height_m: [0.05, 0.16], turn_deg: 10 },
+  { height_m: [0.14, 0.32], turn_deg: 17 },
+  { height_m: [0.28, 0.6], turn_deg: 28 }
+] as const;
+const DEPTHS_M = [3.35, 4.6];
+const FRESH = { hop: HOPS[1], depth_m: 4 };
+
+const FROM_DEG = 30;
+const LIFT_S = 0.25;
+
+interface Hop {
+  hop: (typeof HOPS)[number];
+  depth_m: number;
+}
+
+function hopOf({ hop, depth_m }: Hop): Condition {
+  const [low, high] = hop.height_m;
+  const top_deg = FROM_DEG + hop.turn_deg;
+  return () => ({
+    title: 'A hop',
+    ask: `Hop the jig once, {length:${low}} to {length:${high}} high, and follow it down. The water is {depth:${depth_m}} deep.`,
+    setup: waterWith({ depth_m, start: { bait_x_m: 10, slack_m: 0.03 } }),
+    plane: 'lift',
+    start: upright(FROM_DEG),
+    hold_s: 3,
+    goals: [{ kind: 'hops', count: 1, height_m: [low, high], weight: 100 }],
+    reference: inTurn(lift(FROM_DEG, top_deg, LIFT_S), lift(top_deg, FROM_DEG + 2, 0.8)),
+    // A lift where a hop was asked for: over the heads of the fish.
+    beginner: lift(FROM_DEG, FROM_DEG + 2.2 * hop.turn_deg + 10, LIFT_S)
+  });
+}
+
+export const hop: Drill = {
+  id: 'hop',
+  title: 'Hop it as high as you mean',
+  lesson: 'hops',
+  practised: DEPTHS_M.flatMap((depth_m) => HOPS.map((hop) => hopOf({ hop, depth_m }))),
+  fresh: [hopOf(FRESH)]
+};
