@@ -1,4 +1,5 @@
-import { fathomley, lowToTheSide } from './water';
+import { lowToTheSide } from '../../retrieves/moves';
+import { fathomley } from '../fathomley';
 
 const sweep = (to_deg: number, duration_s: number) => ({
   setup: fathomley,

@@ -97,7 +97,7 @@ export default {
         { sign: '“That was about a foot”', means: 'Look at the tape before you believe it.' },
         {
           sign: 'Two tries feel alike, and the jig says otherwise',
-          means: 'Your hand is uneven: go slower.'
+          means: 'Your hand is uneven, its spread is wide: go slower.'
         },
         {
           sign: 'All tries are too far by about the same',

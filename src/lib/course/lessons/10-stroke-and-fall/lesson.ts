@@ -10,7 +10,7 @@ export default {
     'In warm water, with active fish: a hard snap, and a fall that is under control. What makes or spoils it is the fall. On a tight line the jig swings in like a pendulum; on a following rod it falls where it is.',
   place,
   objectives: [
-    'Snap the jig up, and follow it down on a nearly slack line.',
+    'Snap the jig up, and follow it down on a semi-slack line.',
     'Say what a pendulum fall costs.'
   ],
   leaves_out: ['Setting the hook.'],

@@ -147,7 +147,10 @@ export default {
         '{temperature:16} to {temperature:24}: mixed. Above: faster, hops, strokes, or drag deep.',
         'Change one thing in ten casts.'
       ],
-      log: ['Temperature, retrieve, weight, pace', 'The one thing you changed, and what came of it']
+      log: [
+        'Temperature, retrieve, weight, cadence',
+        'The one thing you changed, and what came of it'
+      ]
     }
   ]
 };

@@ -1,5 +1,6 @@
 import type { Challenge } from '../../../../scoring';
-import { fathomley, lowToTheSide } from '../water';
+import { lowToTheSide } from '../../../retrieves/moves';
+import { fathomley } from '../../fathomley';
 
 export default {
   id: 'contact-over-rocks',

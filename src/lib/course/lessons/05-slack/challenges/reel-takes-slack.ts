@@ -12,12 +12,12 @@ export default {
   hold_s: 4,
   longest_pause_s: 6,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.09, weight: 50 },
-    { kind: 'tight', least_N: 0.012, weight: 30 },
+    { kind: 'travel', target_m: 0.6, band_m: 0.09, weight: 40 },
+    { kind: 'tight', least_N: 0.012, weight: 40 },
     { kind: 'contact', least: 0.9, weight: 20 }
   ],
   visibility: 'seen',
   reference: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5), reel(0.52, 2)),
   // The rod goes back and nobody reels: the next pull takes up slack.
-  beginner: inTurn(sweep(60, 72, 4), pause(0.5), sweep(72, 60, 1.5))
+  beginner: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5))
 } satisfies Challenge;

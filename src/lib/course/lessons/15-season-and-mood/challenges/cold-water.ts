@@ -25,5 +25,11 @@ export default {
     sweep(80, 90, 2.5)
   ),
   // The same way without patience.
-  beginner: inTurn(sweep(60, 75, 1), pause(0.5), sweep(75, 90, 1), pause(0.5), sweep(90, 115, 1))
+  beginner: inTurn(
+    sweep(60, 70, 1.2),
+    pause(0.5),
+    sweep(70, 80, 1.2),
+    pause(0.5),
+    sweep(80, 90, 1.2)
+  )
 } satisfies Challenge;

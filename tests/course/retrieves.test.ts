@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { simulate } from '../../src/lib/model';
+import { gradeResult, PASS_MARK, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
+import { findChallenge, loadLessons, RETRIEVES } from '../../src/lib/course';
+
+const lessons = loadLessons();
+const shown = RETRIEVES.flatMap(({ name, challenges }) =>
+  challenges.map((id): [string, Challenge] => [
+    `${name} (${id})`,
+    findChallenge(id, lessons) as Challenge
+  ])
+);
+
+/** Goal that costs each retrieve's beginner most: the reason for which it is there to fail. */
+const COSTS_MOST: Record<string, string> = {
+  'exactly-one-foot': 'travel',
+  'exactly-two-feet': 'travel',
+  'exactly-three-feet': 'travel',
+  'lift-and-follow': 'hops',
+  'one-hop': 'hops',
+  'three-hops-even': 'hops',
+  'three-hops-uneven': 'hops',
+  'three-hops-sideways': 'hops',
+  stroke: 'hops',
+  'fall-on-a-following-rod': 'swing',
+  'swim-at-a-height': 'swim',
+  'shake-in-place': 'stayed',
+  'cold-water': 'rests',
+  'dead-stick': 'rests',
+  'count-it-down': 'bottom_first',
+  'thirty-feet-down': 'bottom_first',
+  'reel-takes-slack': 'tight',
+  'free-a-snag': 'freed'
+};
+
+describe.each(shown)('%s', (_, challenge) => {
+  const gradeOf = (move: Challenge['reference']) => {
+    const { setup, hold_s } = challenge;
+    return gradeResult(challenge, simulate({ ...setup, move, hold_s }));
+  };
+
+  test('reaches its goal by its reference run', () => {
+    expect(gradeOf(challenge.reference).marks).toBeGreaterThanOrEqual(REFERENCE_MARK);
+  });
+
+  test('is failed by a beginner, for the reason it teaches', () => {
+    const { marks, goals } = gradeOf(challenge.beginner);
+    expect(marks).toBeLessThan(PASS_MARK);
+    const [worst] = [...goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
+    expect(worst.goal.kind).toBe(COSTS_MOST[challenge.id]);
+  });
+});
