@@ -22,9 +22,11 @@ import { evenHand } from './samples';
 import { storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
-const plan = planFor(45, loadLessons());
+const plan = planFor(90, loadLessons());
 const atPredict = plan.findIndex(({ kind }) => kind === 'predict');
-const atTry = plan.findIndex(({ kind }) => kind === 'try');
+const atTry = plan.findIndex(
+  (round) => round.kind === 'try' && challengeOf(round).goals.some(({ kind }) => kind === 'travel')
+);
 const { options } = questionOf(plan[atPredict]);
 const right = keyOf(questionOf(plan[atPredict])).key.id;
 const wrong = options.find(({ id }) => id !== right)?.id ?? '';

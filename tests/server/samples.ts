@@ -1,9 +1,12 @@
-import { loadLessons } from '../../src/lib/course';
+import { findChallenge, loadLessons } from '../../src/lib/course';
 import type { RodInput } from '../../src/lib/model';
 import type { Challenge } from '../../src/lib/scoring';
 import type { Task } from '../../src/lib/server/task';
 
-export const sampleChallenge: Challenge = loadLessons()[0].challenges[0];
+export const sampleChallenge: Challenge = findChallenge(
+  'exactly-one-foot',
+  loadLessons()
+) as Challenge;
 
 export const sampleTask: Task = {
   title: 'Before Saturday',

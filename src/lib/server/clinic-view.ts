@@ -1,3 +1,4 @@
+import type { ShownRun } from '../course';
 import type { RodInput } from '../model';
 import type { Challenge } from '../scoring';
 import {
@@ -26,6 +27,8 @@ export interface Revealed {
   key: string;
   replies: Record<string, string>;
   travel_m: number;
+  /** What the model was asked, to be run on the screen. */
+  run: ShownRun;
 }
 
 /** What every phone sees. No counts: a phone shows what its owner did, the screen what the room did. */
@@ -96,7 +99,12 @@ function revealedOf(round: Round): Revealed {
   const question = questionOf(round);
   const { key, result } = keyOf(question);
   const replies = question.options.map(({ id, reply }) => [id, reply]);
-  return { key: key.id, replies: Object.fromEntries(replies), travel_m: result.travel_m };
+  return {
+    key: key.id,
+    replies: Object.fromEntries(replies),
+    travel_m: result.travel_m,
+    run: question.run
+  };
 }
 
 export async function screenView(db: Db, id: string): Promise<ScreenView> {

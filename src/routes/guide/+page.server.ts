@@ -2,6 +2,7 @@ import { assignmentsOf } from '$lib/server/assignments';
 import { clientsOf } from '$lib/server/clients';
 import { Refusal } from '$lib/server/faults';
 import { database, guideFrom } from '$lib/server/http';
+import { roomsOf } from '$lib/server/rooms';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async (event) => {
@@ -13,10 +14,14 @@ export const load: PageServerLoad = async (event) => {
       const { length: clients } = await clientsOf(db, id);
       return { id, title: task.title, due: task.due, isClosed: closed_at !== null, clients };
     });
+    const clinics = (await roomsOf(db, guide)).map(({ id, code, created_at, state }) => {
+      return { id, code, day: created_at.slice(0, 10), isOver: state.isOver };
+    });
     const { name, keep_until } = guide;
-    return { guide: { name, keep_until }, homework: await Promise.all(counted) };
+    return { guide: { name, keep_until }, homework: await Promise.all(counted), clinics };
   } catch (fault) {
-    if (fault instanceof Refusal && fault.status === 401) return { guide: null, homework: [] };
+    if (fault instanceof Refusal && fault.status === 401)
+      return { guide: null, homework: [], clinics: [] };
     throw fault;
   }
 };

@@ -1,0 +1,138 @@
+import type { StoredTry } from '$lib/practice';
+import { gradeTry, type Challenge } from '$lib/scoring';
+import type { PhoneView } from '$lib/server/clinic-view';
+import { ask, Refused, wordsFor } from '../guide/ask';
+import { newId, now } from '../record/stamp';
+import { follow } from './follow';
+
+/** The place of a phone, kept so that it has it again after a reload. */
+interface Place {
+  code: string;
+  token: string;
+  /** What was answered, by part. */
+  votes: Record<string, string>;
+}
+
+type Answer = { kind: 'vote'; id: string; part: string; option: string };
+type TryAnswer = {
+  kind: 'try';
+  id: string;
+  part: string;
+  input: StoredTry['input'];
+  model: string;
+  marks: number;
+};
+
+const KEY = 'feltfoot-seat';
+const RETRY_MS = 3000;
+
+/** A phone in a clinic. What it answers is sent until it is acknowledged or the round is closed. */
+export class Seat {
+  view = $state.raw<PhoneView | null>(null);
+  place = $state.raw<Place | null>(null);
+  tries = $state.raw<(StoredTry & { part: string })[]>([]);
+  isConnected = $state(true);
+  trouble = $state('');
+  unsent = $state.raw<(Answer | TryAnswer)[]>([]);
+
+  #stop = () => {};
+  #isSending = false;
+
+  /** Takes the seat that this browser has, if any. @returns how to stop */
+  open(code: string | null): () => void {
+    const kept = readPlace(localStorage.getItem(KEY));
+    if (kept && (!code || kept.code === code)) void this.#enter(kept);
+    else if (code) void this.join(code);
+    const timer = setInterval(() => void this.#send(), RETRY_MS);
+    return () => {
+      clearInterval(timer);
+      this.#stop();
+    };
+  }
+
+  join(code: string): Promise<void> {
+    return this.#enter({ code, token: newId() + newId(), votes: {} });
+  }
+
+  async #enter(place: Place): Promise<void> {
+    const path = `/api/clinic/${place.code}`;
+    try {
+      this.view = await ask<PhoneView>('POST', `${path}/join`, { token: place.token });
+      this.#keep(place);
+      this.trouble = '';
+      this.#stop();
+      this.#stop = follow<PhoneView>(
+        `${path}/feed`,
+        (view) => (this.view = view),
+        (isConnected) => (this.isConnected = isConnected)
+      );
+    } catch (error) {
+      this.trouble = wordsFor(error);
+      if (error instanceof Refused && error.status === 404) this.leave();
+    }
+  }
+
+  #keep(place: Place): void {
+    this.place = place;
+    localStorage.setItem(KEY, JSON.stringify(place));
+  }
+
+  leave(): void {
+    this.#stop();
+    localStorage.removeItem(KEY);
+    this.place = null;
+    this.view = null;
+  }
+
+  vote(part: string, option: string): void {
+    if (!this.place) return;
+    this.#keep({ ...this.place, votes: { ...this.place.votes, [part]: option } });
+    this.#queue({ kind: 'vote', id: newId(), part, option });
+  }
+
+  tried(part: string, challenge: Challenge, made: Omit<StoredTry, 'id' | 'at'>): void {
+    const { grade } = gradeTry(challenge, made.input);
+    const id = newId();
+    this.tries = [...this.tries, { ...made, id, at: now(), part }];
+    const { input, model } = made;
+    this.#queue({ kind: 'try', id, part, input, model, marks: grade.marks });
+  }
+
+  #queue(answer: Answer | TryAnswer): void {
+    this.unsent = [...this.unsent, answer];
+    void this.#send();
+  }
+
+  async #send(): Promise<void> {
+    if (this.#isSending || !this.place) return;
+    this.#isSending = true;
+    const { code, token } = this.place;
+    try {
+      while (this.unsent.length > 0) {
+        await ask('POST', `/api/clinic/${code}/answer`, { token, answer: this.unsent[0] });
+        this.unsent = this.unsent.slice(1);
+        this.trouble = '';
+      }
+    } catch (error) {
+      this.#failed(error);
+    } finally {
+      this.#isSending = false;
+    }
+  }
+
+  /** What was refused is not sent again; what did not get through is. */
+  #failed(error: unknown): void {
+    if (!(error instanceof Refused) || error.status === 429 || error.status >= 500) return;
+    this.unsent = this.unsent.slice(1);
+    this.trouble = wordsFor(error);
+  }
+}
+
+function readPlace(text: string | null): Place | null {
+  try {
+    const { code, token, votes } = JSON.parse(text ?? '');
+    return { code: String(code), token: String(token), votes: votes ?? {} };
+  } catch {
+    return null;
+  }
+}
