@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import { page, userEvent } from 'vitest/browser';
+import { cdp, page, userEvent } from 'vitest/browser';
 import '../../src/app.css';
 import { simulate } from '../../src/lib/model';
 import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
@@ -153,6 +153,22 @@ describe('practice water', () => {
     await expect.element(page.getByRole('button', { name: 'Pause' })).toBeVisible();
     await expect.element(page.getByRole('button', { name: 'Replay' }), LONG).toBeVisible();
     expect(ontry).not.toHaveBeenCalled();
+  });
+
+  test('is moved by a phone’s tilt', async () => {
+    const devtools = cdp() as unknown as { send(method: string, angles: object): Promise<void> };
+    const hold = (beta: number) =>
+      devtools.send('DeviceOrientation.setDeviceOrientationOverride', { alpha: 0, beta, gamma: 0 });
+    const ontry = vi.fn<(made: Try) => void>();
+    await hold(2);
+    await render(PracticeWater, { ...base, ontry });
+    await page.getByText('A phone as the rod').click();
+    await page.getByRole('button', { name: 'Use this phone' }).click();
+    await expect.element(page.getByText('The phone is the rod.')).toBeVisible();
+    for (let beta = 4; beta <= 32; beta += 2) await hold(beta);
+    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
+    const angles = ontry.mock.calls[0][0].input.elevation_deg as number[];
+    expect(angles[angles.length - 1]).toBeCloseTo(30, 0);
   });
 
   test('says what cannot be laid out, and can be used when that is mended', async () => {

@@ -133,6 +133,13 @@ export class Session {
     this.feel(t_ms);
   }
 
+  /** A phone in the hand has turned the rod this far from its start, degrees. */
+  tilt(t_ms: number, turned_deg: number): void {
+    const { task } = this;
+    if (!task || this.phase === 'showing' || this.phase === 'guessing') return;
+    this.pointAt(t_ms, task.start[movedAngle(task.plane)] + turned_deg);
+  }
+
   /** Takes hold of the rod where it is; after a try this begins the next. */
   takeHold(): number {
     if (this.phase === 'showing') this.again();
