@@ -1,5 +1,8 @@
-import { held, inTurn, pause, upright } from '../../retrieves/moves';
+import { held, inTurn, pause } from '../../retrieves/moves';
 import { waterWith, castOut, place, onTheWater } from '../fathomley';
+import { uprightRun } from '../runs';
+
+const closedReel = waterWith({ start: castOut(14, 'closed') });
 
 export default {
   id: 'from-the-boat',
@@ -23,13 +26,7 @@ export default {
       text: 'You cast out and close the reel at once. The rod is held still and the line stays tight while the jig sinks.',
       question: {
         ask: 'Where does the jig land?',
-        run: {
-          setup: waterWith({ start: castOut(14, 'closed') }),
-          plane: 'lift',
-          start: upright(45),
-          move: inTurn(held(45), pause(1)),
-          hold_s: 11
-        },
+        run: uprightRun(closedReel, 45, inTurn(held(45), pause(1)), 11),
         options: [
           {
             id: 'below',
@@ -63,24 +60,12 @@ export default {
         {
           id: 'free',
           caption: 'The reel gives line: it goes down where it fell in.',
-          run: {
-            setup: waterWith({ start: castOut(14) }),
-            plane: 'lift',
-            start: upright(45),
-            move: inTurn(held(45), pause(1)),
-            hold_s: 8
-          }
+          run: uprightRun(waterWith({ start: castOut(14) }), 45, inTurn(held(45), pause(1)), 8)
         },
         {
           id: 'closed',
           caption: 'The reel is closed: it swings in.',
-          run: {
-            setup: waterWith({ start: castOut(14, 'closed') }),
-            plane: 'lift',
-            start: upright(45),
-            move: inTurn(held(45), pause(1)),
-            hold_s: 11
-          }
+          run: uprightRun(closedReel, 45, inTurn(held(45), pause(1)), 11)
         }
       ]
     },

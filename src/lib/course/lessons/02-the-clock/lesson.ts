@@ -1,5 +1,8 @@
-import { lift, upright } from '../../retrieves/moves';
+import { lift } from '../../retrieves/moves';
 import { waterWith, place, onTheWater } from '../fathomley';
+import { uprightRun } from '../runs';
+
+const far = waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } });
 
 export default {
   id: 'the-clock',
@@ -23,13 +26,7 @@ export default {
       text: 'The line is just tight. The rod points at the jig, {depth:18} out.',
       question: {
         ask: 'You lift the rod evenly from nine to twelve. How far does the jig come?',
-        run: {
-          setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } }),
-          plane: 'lift',
-          start: upright(0),
-          move: lift(0, 90, 2.5),
-          hold_s: 3
-        },
+        run: uprightRun(far, 0, lift(0, 90, 2.5)),
         options: [
           {
             id: 'one',
@@ -59,39 +56,9 @@ export default {
       title: 'See it',
       text: 'Three lifts of one hour each, equally long in time. Compare how far the jig goes.',
       demos: [
-        {
-          id: 'first',
-          caption: 'Nine to ten.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } }),
-            plane: 'lift',
-            start: upright(0),
-            move: lift(0, 30, 1.5),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'second',
-          caption: 'Ten to eleven.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } }),
-            plane: 'lift',
-            start: upright(30),
-            move: lift(30, 60, 1.5),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'third',
-          caption: 'Eleven to twelve.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } }),
-            plane: 'lift',
-            start: upright(60),
-            move: lift(60, 90, 1.5),
-            hold_s: 3
-          }
-        }
+        { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
+        { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
+        { id: 'third', caption: 'Eleven to twelve.', run: uprightRun(far, 60, lift(60, 90, 1.5)) }
       ]
     },
     {

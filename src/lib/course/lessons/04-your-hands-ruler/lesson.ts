@@ -1,5 +1,6 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { sweep } from '../../retrieves/moves';
 import { fathomley, place, onTheWater } from '../fathomley';
+import { lowRun } from '../runs';
 
 export default {
   id: 'your-hands-ruler',
@@ -23,13 +24,7 @@ export default {
       text: 'Your hand turns the rod’s handle by about a hand’s width. At the tip of a rod of {length:2} that is a sweep of about {length:0.5}.',
       question: {
         ask: 'How far does the jig come, slowly pulled?',
-        run: {
-          setup: fathomley,
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 76, 4),
-          hold_s: 3
-        },
+        run: lowRun(fathomley, sweep(60, 76, 4)),
         options: [
           {
             id: 'hand',
@@ -62,25 +57,9 @@ export default {
         {
           id: 'meant',
           caption: 'What a hand often does that means one foot.',
-          run: {
-            setup: fathomley,
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 80, 2),
-            hold_s: 3
-          }
+          run: lowRun(fathomley, sweep(60, 80, 2))
         },
-        {
-          id: 'is',
-          caption: 'One foot.',
-          run: {
-            setup: fathomley,
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 70, 2.5),
-            hold_s: 3
-          }
-        }
+        { id: 'is', caption: 'One foot.', run: lowRun(fathomley, sweep(60, 70, 2.5)) }
       ]
     },
     {

@@ -1,5 +1,6 @@
-import { lift, lowToTheSide, sweep, upright } from '../../retrieves/moves';
+import { lift, sweep } from '../../retrieves/moves';
 import { fathomley, waterWith, place, onTheWater } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
 
 export default {
   id: 'slack',
@@ -23,13 +24,10 @@ export default {
       text: 'The line hangs in a bow and hardly pulls at the tip.',
       question: {
         ask: 'You sweep the tip by about {length:0.66}, slowly. How far does the jig come?',
-        run: {
-          setup: { ...fathomley, start: { bait_x_m: 14, horizontal_tension_N: 0.007 } },
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 80, 4),
-          hold_s: 3
-        },
+        run: lowRun(
+          { ...fathomley, start: { bait_x_m: 14, horizontal_tension_N: 0.007 } },
+          sweep(60, 80, 4)
+        ),
         options: [
           {
             id: 'all',
@@ -63,24 +61,20 @@ export default {
         {
           id: 'tight',
           caption: 'Just tight.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 10, slack_m: 0.02 } }),
-            plane: 'lift',
-            start: upright(10),
-            move: lift(10, 40, 0.5),
-            hold_s: 3
-          }
+          run: uprightRun(
+            waterWith({ start: { bait_x_m: 10, slack_m: 0.02 } }),
+            10,
+            lift(10, 40, 0.5)
+          )
         },
         {
           id: 'slack',
           caption: 'With {length:0.6} of slack.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 10, slack_m: 0.6 } }),
-            plane: 'lift',
-            start: upright(10),
-            move: lift(10, 40, 0.5),
-            hold_s: 3
-          }
+          run: uprightRun(
+            waterWith({ start: { bait_x_m: 10, slack_m: 0.6 } }),
+            10,
+            lift(10, 40, 0.5)
+          )
         }
       ]
     },

@@ -1,5 +1,8 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { sweep } from '../../retrieves/moves';
 import { waterWith, JIGS, place, onTheWater } from '../fathomley';
+import { lowRun } from '../runs';
+
+const light = waterWith({ mass_kg: JIGS.quarter });
 
 export default {
   id: 'weight-and-depth',
@@ -23,13 +26,7 @@ export default {
       text: 'The drag that keeps {weight:0.02835} on the bottom: {length:1} of tip in {time:2}. Now the jig weighs {weight:0.00709}.',
       question: {
         ask: 'What does the light one do?',
-        run: {
-          setup: waterWith({ mass_kg: JIGS.quarter }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 89, 2),
-          hold_s: 3
-        },
+        run: lowRun(light, sweep(60, 89, 2)),
         options: [
           {
             id: 'stays',
@@ -59,27 +56,11 @@ export default {
       title: 'See it',
       text: 'The same move with a light and with a heavy jig.',
       demos: [
-        {
-          id: 'light',
-          caption: '{weight:0.00709}.',
-          run: {
-            setup: waterWith({ mass_kg: JIGS.quarter }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 89, 2),
-            hold_s: 3
-          }
-        },
+        { id: 'light', caption: '{weight:0.00709}.', run: lowRun(light, sweep(60, 89, 2)) },
         {
           id: 'heavy',
           caption: '{weight:0.02835}.',
-          run: {
-            setup: waterWith({ mass_kg: JIGS.ounce }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 89, 2),
-            hold_s: 3
-          }
+          run: lowRun(waterWith({ mass_kg: JIGS.ounce }), sweep(60, 89, 2))
         }
       ]
     },

@@ -1,5 +1,8 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { sweep } from '../../retrieves/moves';
 import { waterWith, JIGS, place, onTheWater } from '../fathomley';
+import { lowRun } from '../runs';
+
+const threeEighths = waterWith({ mass_kg: JIGS.threeEighths });
 
 export default {
   id: 'speed',
@@ -20,13 +23,7 @@ export default {
       text: 'A smooth bottom, {weight:0.01063} of jig, {length:1} of tip.',
       question: {
         ask: 'You take one second for it. What does the jig do?',
-        run: {
-          setup: waterWith({ mass_kg: JIGS.threeEighths }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 89, 1),
-          hold_s: 3
-        },
+        run: lowRun(threeEighths, sweep(60, 89, 1)),
         options: [
           {
             id: 'stays',
@@ -56,39 +53,9 @@ export default {
       title: 'See it',
       text: 'Equal sweeps, unequal times. Find where the solid mark breaks up.',
       demos: [
-        {
-          id: 'five',
-          caption: '{time:5}.',
-          run: {
-            setup: waterWith({ mass_kg: JIGS.threeEighths }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 89, 5),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'two',
-          caption: '{time:2}.',
-          run: {
-            setup: waterWith({ mass_kg: JIGS.threeEighths }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 89, 2),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'one',
-          caption: '{time:1}.',
-          run: {
-            setup: waterWith({ mass_kg: JIGS.threeEighths }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 89, 1),
-            hold_s: 3
-          }
-        }
+        { id: 'five', caption: '{time:5}.', run: lowRun(threeEighths, sweep(60, 89, 5)) },
+        { id: 'two', caption: '{time:2}.', run: lowRun(threeEighths, sweep(60, 89, 2)) },
+        { id: 'one', caption: '{time:1}.', run: lowRun(threeEighths, sweep(60, 89, 1)) }
       ]
     },
     {

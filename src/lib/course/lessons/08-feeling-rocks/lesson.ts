@@ -1,5 +1,17 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { sweep } from '../../retrieves/moves';
 import { waterWith, place, onTheWater, cautions } from '../fathomley';
+import { lowRun } from '../runs';
+
+const twoStones = waterWith({
+  bottom: {
+    friction: 0.4,
+    stones: [
+      { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
+      { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
+    ]
+  },
+  start: { bait_x_m: 12, slack_m: 0.03 }
+});
 
 export default {
   id: 'feeling-rocks',
@@ -20,22 +32,7 @@ export default {
       text: 'Two low stones lie on the way.',
       question: {
         ask: 'You sweep {length:1} in less than a second. How much of its way does the jig keep contact?',
-        run: {
-          setup: waterWith({
-            bottom: {
-              friction: 0.4,
-              stones: [
-                { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-                { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
-              ]
-            },
-            start: { bait_x_m: 12, slack_m: 0.03 }
-          }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 90.5, 0.9),
-          hold_s: 3
-        },
+        run: lowRun(twoStones, sweep(60, 90.5, 0.9)),
         options: [
           {
             id: 'most',
@@ -67,42 +64,12 @@ export default {
         {
           id: 'slow',
           caption: '{time:8}: every stone is felt.',
-          run: {
-            setup: waterWith({
-              bottom: {
-                friction: 0.4,
-                stones: [
-                  { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-                  { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
-                ]
-              },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90.5, 8),
-            hold_s: 3
-          }
+          run: lowRun(twoStones, sweep(60, 90.5, 8))
         },
         {
           id: 'fast',
           caption: 'Under a second: silence.',
-          run: {
-            setup: waterWith({
-              bottom: {
-                friction: 0.4,
-                stones: [
-                  { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-                  { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
-                ]
-              },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90.5, 0.9),
-            hold_s: 3
-          }
+          run: lowRun(twoStones, sweep(60, 90.5, 0.9))
         }
       ]
     },

@@ -1,5 +1,6 @@
-import { inTurn, lift, pause, upright } from '../../retrieves/moves';
+import { inTurn, lift, pause } from '../../retrieves/moves';
 import { fathomley, place, onTheWater } from '../fathomley';
+import { uprightRun } from '../runs';
 
 export default {
   id: 'hops',
@@ -23,13 +24,7 @@ export default {
       text: 'The line is just tight, the rod at ten.',
       question: {
         ask: 'You lift by less than half an hour, in a quarter of a second. How high does the jig rise?',
-        run: {
-          setup: fathomley,
-          plane: 'lift',
-          start: upright(30),
-          move: lift(30, 42, 0.25),
-          hold_s: 3
-        },
+        run: uprightRun(fathomley, 30, lift(30, 42, 0.25)),
         options: [
           {
             id: 'not',
@@ -61,41 +56,21 @@ export default {
         {
           id: 'quick',
           caption: 'A quarter of a second.',
-          run: {
-            setup: fathomley,
-            plane: 'lift',
-            start: upright(30),
-            move: lift(30, 42, 0.25),
-            hold_s: 3
-          }
+          run: uprightRun(fathomley, 30, lift(30, 42, 0.25))
         },
         {
           id: 'slow',
           caption: 'Two seconds over the same way.',
-          run: {
-            setup: fathomley,
-            plane: 'lift',
-            start: upright(30),
-            move: lift(30, 42, 2),
-            hold_s: 3
-          }
+          run: uprightRun(fathomley, 30, lift(30, 42, 2))
         },
         {
           id: 'three',
           caption: 'Three hops, each with a rest.',
-          run: {
-            setup: fathomley,
-            plane: 'lift',
-            start: upright(30),
-            move: inTurn(
-              lift(30, 42, 0.25),
-              pause(3),
-              lift(42, 53, 0.25),
-              pause(3),
-              lift(53, 63, 0.25)
-            ),
-            hold_s: 3
-          }
+          run: uprightRun(
+            fathomley,
+            30,
+            inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25))
+          )
         }
       ]
     },

@@ -1,5 +1,6 @@
-import { inTurn, lift, pause, upright } from '../../retrieves/moves';
+import { inTurn, lift, pause } from '../../retrieves/moves';
 import { fathomley, place, onTheWater } from '../fathomley';
+import { uprightRun } from '../runs';
 
 export default {
   id: 'stroke-and-fall',
@@ -23,13 +24,7 @@ export default {
       text: 'You snap the rod up hard and leave it up.',
       question: {
         ask: 'How far has the jig come towards you when it lies again?',
-        run: {
-          setup: fathomley,
-          plane: 'lift',
-          start: upright(15),
-          move: lift(15, 75, 0.45),
-          hold_s: 5
-        },
+        run: uprightRun(fathomley, 15, lift(15, 75, 0.45), 5),
         options: [
           {
             id: 'little',
@@ -60,24 +55,17 @@ export default {
         {
           id: 'held',
           caption: 'The rod stays up.',
-          run: {
-            setup: fathomley,
-            plane: 'lift',
-            start: upright(15),
-            move: lift(15, 75, 0.45),
-            hold_s: 5
-          }
+          run: uprightRun(fathomley, 15, lift(15, 75, 0.45), 5)
         },
         {
           id: 'follow',
           caption: 'The rod goes down with the jig.',
-          run: {
-            setup: fathomley,
-            plane: 'lift',
-            start: upright(15),
-            move: inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)),
-            hold_s: 4
-          }
+          run: uprightRun(
+            fathomley,
+            15,
+            inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)),
+            4
+          )
         }
       ]
     },

@@ -1,5 +1,6 @@
-import { lift, lowToTheSide, sweep, upright } from '../../retrieves/moves';
+import { lift, sweep } from '../../retrieves/moves';
 import { waterWith, place, onTheWater } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
 
 export default {
   id: 'line-and-rod',
@@ -23,16 +24,13 @@ export default {
       text: 'Nylon is known to stretch. You drag slowly: {length:1} of tip in {time:6}.',
       question: {
         ask: 'How far does the jig come on nylon?',
-        run: {
-          setup: waterWith({
+        run: lowRun(
+          waterWith({
             line: { material: 'nylon', diameter_m: 0.0003 },
             start: { bait_x_m: 14, slack_m: 0.05 }
           }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 89, 6),
-          hold_s: 3
-        },
+          sweep(60, 89, 6)
+        ),
         options: [
           {
             id: 'most',
@@ -64,33 +62,29 @@ export default {
         {
           id: 'fluoro',
           caption: 'Fluorocarbon.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 26, slack_m: 0.1 } }),
-            plane: 'lift',
-            start: upright(10),
-            move: lift(10, 55, 0.5),
-            hold_s: 3
-          }
+          run: uprightRun(
+            waterWith({ start: { bait_x_m: 26, slack_m: 0.1 } }),
+            10,
+            lift(10, 55, 0.5)
+          )
         },
         {
           id: 'nylon',
           caption: 'Nylon.',
-          run: {
-            setup: waterWith({
+          run: uprightRun(
+            waterWith({
               line: { material: 'nylon', diameter_m: 0.0003 },
               start: { bait_x_m: 26, slack_m: 0.1 }
             }),
-            plane: 'lift',
-            start: upright(10),
-            move: lift(10, 55, 0.5),
-            hold_s: 3
-          }
+            10,
+            lift(10, 55, 0.5)
+          )
         },
         {
           id: 'braid',
           caption: 'Braid with a leader.',
-          run: {
-            setup: waterWith({
+          run: uprightRun(
+            waterWith({
               line: {
                 material: 'braid',
                 diameter_m: 0.0002,
@@ -98,11 +92,9 @@ export default {
               },
               start: { bait_x_m: 26, slack_m: 0.1 }
             }),
-            plane: 'lift',
-            start: upright(10),
-            move: lift(10, 55, 0.5),
-            hold_s: 3
-          }
+            10,
+            lift(10, 55, 0.5)
+          )
         }
       ]
     },

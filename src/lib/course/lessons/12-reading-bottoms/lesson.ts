@@ -1,5 +1,11 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import type { GroundKind } from '../../../model';
+import { sweep } from '../../retrieves/moves';
 import { waterWith, place, onTheWater, cautions } from '../fathomley';
+import { lowRun } from '../runs';
+
+/** The same drag over each kind of bottom. */
+const on = (kind: GroundKind) =>
+  waterWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 12, slack_m: 0.03 } });
 
 export default {
   id: 'reading-bottoms',
@@ -20,16 +26,7 @@ export default {
       text: 'The jig has sunk into mud a little.',
       question: {
         ask: 'You sweep {length:0.35} of tip, slowly. How does the jig come?',
-        run: {
-          setup: waterWith({
-            bottom: { ground: { kind: 'mud', seed: 3 } },
-            start: { bait_x_m: 12, slack_m: 0.03 }
-          }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 71, 4),
-          hold_s: 3
-        },
+        run: lowRun(on('mud'), sweep(60, 71, 4)),
         options: [
           {
             id: 'smooth',
@@ -58,76 +55,11 @@ export default {
       title: 'See it',
       text: 'The same slow drag on five bottoms. Watch the pull at the tip.',
       demos: [
-        {
-          id: 'mud',
-          caption: 'Mud.',
-          run: {
-            setup: waterWith({
-              bottom: { ground: { kind: 'mud', seed: 3 } },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90, 8),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'sand',
-          caption: 'Sand.',
-          run: {
-            setup: waterWith({
-              bottom: { ground: { kind: 'sand', seed: 3 } },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90, 8),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'gravel',
-          caption: 'Gravel.',
-          run: {
-            setup: waterWith({
-              bottom: { ground: { kind: 'gravel', seed: 3 } },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90, 8),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'rock',
-          caption: 'Chunk rock.',
-          run: {
-            setup: waterWith({
-              bottom: { ground: { kind: 'chunk rock', seed: 3 } },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90, 8),
-            hold_s: 3
-          }
-        },
-        {
-          id: 'grass',
-          caption: 'Grass.',
-          run: {
-            setup: waterWith({
-              bottom: { ground: { kind: 'grass', seed: 3 } },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 90, 8),
-            hold_s: 3
-          }
-        }
+        { id: 'mud', caption: 'Mud.', run: lowRun(on('mud'), sweep(60, 90, 8)) },
+        { id: 'sand', caption: 'Sand.', run: lowRun(on('sand'), sweep(60, 90, 8)) },
+        { id: 'gravel', caption: 'Gravel.', run: lowRun(on('gravel'), sweep(60, 90, 8)) },
+        { id: 'rock', caption: 'Chunk rock.', run: lowRun(on('chunk rock'), sweep(60, 90, 8)) },
+        { id: 'grass', caption: 'Grass.', run: lowRun(on('grass'), sweep(60, 90, 8)) }
       ]
     },
     {

@@ -1,5 +1,10 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import type { Bite } from '../../../model';
+import { sweep } from '../../retrieves/moves';
 import { waterWith, place, onTheWater } from '../fathomley';
+import { lowRun } from '../runs';
+
+const withBite = (kind: Bite['kind'], t_s: number) =>
+  waterWith({ start: { bait_x_m: 12, slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
 
 export default {
   id: 'bite-or-bottom',
@@ -20,16 +25,7 @@ export default {
       text: 'You hold still. A fish has taken the jig and swims off.',
       question: {
         ask: 'What does the jig do?',
-        run: {
-          setup: waterWith({
-            start: { bait_x_m: 12, slack_m: 0.03 },
-            more: { bites: [{ t_s: 1, kind: 'moving off' }] }
-          }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 60, 0.5),
-          hold_s: 4
-        },
+        run: lowRun(withBite('moving off', 1), sweep(60, 60, 0.5), 4),
         options: [
           {
             id: 'still',
@@ -57,53 +53,18 @@ export default {
       title: 'See it',
       text: 'Three bites and one stone. Watch the pull at the tip.',
       demos: [
-        {
-          id: 'tap',
-          caption: 'A tap.',
-          run: {
-            setup: waterWith({
-              start: { bait_x_m: 12, slack_m: 0.03 },
-              more: { bites: [{ t_s: 2, kind: 'tap' }] }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 64, 1),
-            hold_s: 4
-          }
-        },
-        {
-          id: 'mush',
-          caption: 'Mush.',
-          run: {
-            setup: waterWith({
-              start: { bait_x_m: 12, slack_m: 0.03 },
-              more: { bites: [{ t_s: 2, kind: 'mush' }] }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 64, 1),
-            hold_s: 4
-          }
-        },
+        { id: 'tap', caption: 'A tap.', run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4) },
+        { id: 'mush', caption: 'Mush.', run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4) },
         {
           id: 'gone',
           caption: 'The weight is gone.',
-          run: {
-            setup: waterWith({
-              start: { bait_x_m: 12, slack_m: 0.03 },
-              more: { bites: [{ t_s: 2, kind: 'weight gone' }] }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 64, 1),
-            hold_s: 4
-          }
+          run: lowRun(withBite('weight gone', 2), sweep(60, 64, 1), 4)
         },
         {
           id: 'stone',
           caption: 'A stone.',
-          run: {
-            setup: waterWith({
+          run: lowRun(
+            waterWith({
               bottom: {
                 friction: 0.4,
                 stones: [
@@ -113,11 +74,8 @@ export default {
               },
               start: { bait_x_m: 12, slack_m: 0.03 }
             }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 78, 4),
-            hold_s: 3
-          }
+            sweep(60, 78, 4)
+          )
         }
       ]
     },

@@ -1,5 +1,11 @@
-import { inTurn, lowToTheSide, pause, sweep, times } from '../../retrieves/moves';
+import { inTurn, pause, sweep, times } from '../../retrieves/moves';
 import { waterWith, place, onTheWater, cautions } from '../fathomley';
+import { lowRun } from '../runs';
+
+const crack = waterWith({
+  bottom: { friction: 0.4, snags: true, stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }] },
+  line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
+});
 
 export default {
   id: 'snags',
@@ -20,20 +26,7 @@ export default {
       text: 'The hook has caught on the face of a stone.',
       question: {
         ask: 'You go on pulling, further and harder. What happens?',
-        run: {
-          setup: waterWith({
-            bottom: {
-              friction: 0.4,
-              snags: true,
-              stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }]
-            },
-            line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
-          }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 110, 1.5),
-          hold_s: 2
-        },
+        run: lowRun(crack, sweep(60, 110, 1.5), 2),
         options: [
           {
             id: 'free',
@@ -62,46 +55,19 @@ export default {
       title: 'See it',
       text: 'The wrong way, and the right one.',
       demos: [
-        {
-          id: 'harder',
-          caption: 'Pulled harder.',
-          run: {
-            setup: waterWith({
-              bottom: {
-                friction: 0.4,
-                snags: true,
-                stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }]
-              },
-              line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 110, 1.5),
-            hold_s: 2
-          }
-        },
+        { id: 'harder', caption: 'Pulled harder.', run: lowRun(crack, sweep(60, 110, 1.5), 2) },
         {
           id: 'shaken',
           caption: 'Slack, then shaken gently.',
-          run: {
-            setup: waterWith({
-              bottom: {
-                friction: 0.4,
-                snags: true,
-                stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }]
-              },
-              line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
-            }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: inTurn(
+          run: lowRun(
+            crack,
+            inTurn(
               sweep(60, 80, 1),
               pause(0.5),
               sweep(80, 50, 1),
               ...times(3, pause(0.7), sweep(50, 71, 0.4), sweep(71, 50, 0.4))
-            ),
-            hold_s: 3
-          }
+            )
+          )
         }
       ]
     },

@@ -1,14 +1,6 @@
-import {
-  inTurn,
-  lift,
-  lowToTheSide,
-  pause,
-  reel,
-  sweep,
-  times,
-  upright
-} from '../../retrieves/moves';
+import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
 import { fathomley, waterWith, place, onTheWater } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
 
 export default {
   id: 'season-and-mood',
@@ -35,13 +27,10 @@ export default {
       text: 'Water of {temperature:4} is thicker than water of {temperature:26}.',
       question: {
         ask: 'A slow drag of {length:1} of tip, in cold water. How far does the jig come?',
-        run: {
-          setup: waterWith({ temperature_C: 4, start: { bait_x_m: 14, slack_m: 0.03 } }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 89, 6),
-          hold_s: 3
-        },
+        run: lowRun(
+          waterWith({ temperature_C: 4, start: { bait_x_m: 14, slack_m: 0.03 } }),
+          sweep(60, 89, 6)
+        ),
         options: [
           {
             id: 'same',
@@ -73,50 +62,29 @@ export default {
         {
           id: 'cold',
           caption: 'Drag and wait.',
-          run: {
-            setup: waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: inTurn(sweep(60, 70, 2.5), pause(4.5), sweep(70, 80, 2.5)),
-            hold_s: 3
-          }
+          run: lowRun(
+            waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
+            inTurn(sweep(60, 70, 2.5), pause(4.5), sweep(70, 80, 2.5))
+          )
         },
         {
           id: 'shake',
           caption: 'Shaken in place.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
-            plane: 'lift',
-            start: upright(30),
-            move: inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3))),
-            hold_s: 3
-          }
+          run: uprightRun(
+            waterWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
+            30,
+            inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3)))
+          )
         },
-        {
-          id: 'hop',
-          caption: 'Hopped.',
-          run: {
-            setup: fathomley,
-            plane: 'lift',
-            start: upright(30),
-            move: lift(30, 42, 0.25),
-            hold_s: 3
-          }
-        },
+        { id: 'hop', caption: 'Hopped.', run: uprightRun(fathomley, 30, lift(30, 42, 0.25)) },
         {
           id: 'swim',
           caption: 'Swum.',
-          run: {
-            setup: waterWith({
-              depth_m: 4.5,
-              temperature_C: 21,
-              start: { bait_x_m: 22, slack_m: 0.05 }
-            }),
-            plane: 'lift',
-            start: upright(20),
-            move: inTurn(lift(20, 75, 0.7), reel(2.2, 2.2), reel(3.75, 5)),
-            hold_s: 3
-          }
+          run: uprightRun(
+            waterWith({ depth_m: 4.5, temperature_C: 21, start: { bait_x_m: 22, slack_m: 0.05 } }),
+            20,
+            inTurn(lift(20, 75, 0.7), reel(2.2, 2.2), reel(3.75, 5))
+          )
         }
       ]
     },

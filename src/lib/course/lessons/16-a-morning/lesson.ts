@@ -1,5 +1,8 @@
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { sweep } from '../../retrieves/moves';
 import { waterWith, place, onTheWater } from '../fathomley';
+import { lowRun } from '../runs';
+
+const windy = waterWith({ start: { bait_x_m: 18, slack_m: 0.2 }, more: { wind_m_s: 6 } });
 
 export default {
   id: 'a-morning',
@@ -23,13 +26,7 @@ export default {
       text: 'The wind has come up. It bows the line between tip and water, and some slack lies in it.',
       question: {
         ask: 'You sweep the tip by about {length:0.66}, slowly. How far does the jig come?',
-        run: {
-          setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.2 }, more: { wind_m_s: 6 } }),
-          plane: 'sweep',
-          start: lowToTheSide,
-          move: sweep(60, 80, 4),
-          hold_s: 3
-        },
+        run: lowRun(windy, sweep(60, 80, 4)),
         options: [
           {
             id: 'none',
@@ -61,35 +58,16 @@ export default {
         {
           id: 'calm',
           caption: 'Calm.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.2 } }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 80, 4),
-            hold_s: 3
-          }
+          run: lowRun(waterWith({ start: { bait_x_m: 18, slack_m: 0.2 } }), sweep(60, 80, 4))
         },
-        {
-          id: 'wind',
-          caption: 'Wind.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.2 }, more: { wind_m_s: 6 } }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 80, 4),
-            hold_s: 3
-          }
-        },
+        { id: 'wind', caption: 'Wind.', run: lowRun(windy, sweep(60, 80, 4)) },
         {
           id: 'drift',
           caption: 'The boat drifts away from the jig.',
-          run: {
-            setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s: -0.15 } }),
-            plane: 'sweep',
-            start: lowToTheSide,
-            move: sweep(60, 75, 4),
-            hold_s: 3
-          }
+          run: lowRun(
+            waterWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s: -0.15 } }),
+            sweep(60, 75, 4)
+          )
         }
       ]
     },
