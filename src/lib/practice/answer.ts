@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { nameSchema as name, timeSchema as time } from './record';
+import { nameSchema as name, timeSchema as time } from './fields';
 
 /** How the learner came by the answer, in their own judgement. */
 export const REPORTS = ['knew', 'worked out', 'guessed'] as const;

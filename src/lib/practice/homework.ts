@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { DataError, parseChallenge, parseData, type Challenge } from '../scoring';
 import { decodeRod, encodeRod, MOST_SAMPLES, type CodedRod } from './rod-code';
-import { nameSchema, timeSchema, type StoredTry } from './record';
+import { nameSchema, timeSchema } from './fields';
+import type { StoredTry } from './record';
 
 /** Homework that travels without a server. The format is described in docs/packet-format.md. */
 export const PACKET_FORMAT = 'feltfoot-homework';

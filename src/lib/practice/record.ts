@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
 import { PHASES } from './design';
+import { nameSchema, timeSchema } from './fields';
 
 /**
  * What a learner's record holds. It keeps what the learner did, never how it was marked: marks come
@@ -9,17 +10,6 @@ import { PHASES } from './design';
  * docs/record-format.md.
  */
 export const RECORD_VERSION = 2;
-
-/** Longest name of a lesson, challenge, option or section; a longer one is no name of ours. */
-export const nameSchema = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
-/** One spelling only, so that times sort as text. */
-export const timeSchema = v.pipe(
-  v.string(),
-  v.regex(
-    /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/,
-    'must be a UTC time like 2030-05-01T08:15:00.000Z'
-  )
-);
 
 /** Half an hour at 100 samples a second: longer than any try, shorter than a mistake. */
 const MAX_SAMPLES = 180_000;
