@@ -29,7 +29,15 @@ export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words'
 export { bandAt, isTold, planOf, type TryPlan } from './feedback-plan';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
-export { nextCheck, practisedIn, today, type Practised, type Today } from './today';
+export {
+  nextCheck,
+  practisedIn,
+  today,
+  triesOf,
+  type Course,
+  type Practised,
+  type Today
+} from './today';
 export { triesCsv } from './tries-csv';
 export {
   HOMEWORK_PHASES,

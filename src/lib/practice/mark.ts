@@ -14,7 +14,7 @@ export interface Mark {
   lift_m: number;
   /** Fastest tenth of a second of the bait along the bottom. */
   speed_m_s: number;
-  /** Whether it kept below the speed that was asked; true where none was. */
+  /** Whether it kept the pace or the speed limit that was asked; true where none was. */
   isPaceRight: boolean;
   guess_m?: number;
 }
@@ -62,5 +62,8 @@ export function errorOf({ bait_m, meant_m }: Pick<Mark, 'bait_m' | 'meant_m'>): 
 }
 
 function isPaceRight({ goals }: Grade): boolean {
-  return goals.every(({ goal, value }) => goal.kind !== 'speed' || value <= goal.most_m_s);
+  return goals.every(({ goal, value }) => {
+    if (goal.kind === 'speed') return value <= goal.most_m_s;
+    return goal.kind !== 'pace' || (goal.m_s[0] <= value && value <= goal.m_s[1]);
+  });
 }

@@ -1,7 +1,6 @@
-import type { Lesson } from '../course';
-import type { Challenge } from '../scoring';
+import type { Drill, Lesson } from '../course';
 import { TRY_MINUTES, type Phase } from './design';
-import type { LearnerRecord } from './record';
+import type { LearnerRecord, StoredTry } from './record';
 import { progressOf, type Progress, type ScheduledTry } from './schedule';
 
 /** What to do today, in one line. */
@@ -13,17 +12,20 @@ export interface Today {
   address: string;
 }
 
-/** A challenge with where its learner stands. */
+/** What there is to learn: lessons in order, and skills that are taken through all phases. */
+export interface Course {
+  lessons: readonly Lesson[];
+  drills: readonly Pick<Drill, 'id' | 'title'>[];
+}
+
+/** A drill with where its learner stands. */
 export interface Practised {
-  challenge: Challenge;
+  drill: Course['drills'][number];
   progress: Progress;
 }
 
-/** How the schedule reads a stored try of a challenge; null where it cannot be graded. */
-export type ReadTry = (
-  made: LearnerRecord['tries'][number],
-  challenge: Challenge
-) => ScheduledTry | null;
+/** How the schedule reads a stored try; null for one that is no practice or cannot be graded. */
+export type ReadTry = (made: StoredTry) => ScheduledTry | null;
 
 type Reason = { line: (title: string) => string; why: string };
 
@@ -57,15 +59,15 @@ const LAPSED: Reason = {
  */
 export function today(
   record: LearnerRecord,
-  lessons: readonly Lesson[],
+  course: Course,
   now_ms: number,
   read: ReadTry
 ): Today | null {
-  const practised = practisedIn(record, lessons, now_ms, read);
+  const practised = practisedIn(record, course, now_ms, read);
   const due = practised.find(({ progress }) => isDue(progress, now_ms));
   const begun = practised.find(({ progress }) => progress.due_ms === null && progress.left > 0);
   const chosen = due ?? begun;
-  return chosen ? practiceOf(chosen) : lessonOf(record, lessons);
+  return chosen ? practiceOf(chosen) : lessonOf(record, course.lessons);
 }
 
 /** When the next check may be made, ms, if one is waiting. */
@@ -74,36 +76,37 @@ export function nextCheck(practised: readonly Practised[]): number | null {
   return dues.length > 0 ? Math.min(...dues) : null;
 }
 
-/** The challenges that have been practised in a phase, not merely tried in a lesson. */
+/** The drills that were begun. */
 export function practisedIn(
-  record: LearnerRecord,
-  lessons: readonly Lesson[],
+  { tries }: LearnerRecord,
+  { drills }: Course,
   now_ms: number,
   read: ReadTry
 ): Practised[] {
-  return lessons
-    .flatMap(({ challenges }) => challenges)
-    .flatMap((challenge) => {
-      const tries = record.tries.filter(
-        (made) => made.challenge === challenge.id && made.phase !== undefined
-      );
-      if (tries.length === 0) return [];
-      const scheduled = tries.flatMap((made) => read(made, challenge) ?? []);
-      return [{ challenge, progress: progressOf(scheduled, now_ms) }];
-    });
+  return drills.flatMap((drill) => {
+    const made = triesOf(drill.id, tries).flatMap((one) => read(one) ?? []);
+    return made.length > 0 ? [{ drill, progress: progressOf(made, now_ms) }] : [];
+  });
+}
+
+/** Tries that were made as practice of this drill; its name is the first part of their challenges' ids. */
+export function triesOf(drill: string, tries: readonly StoredTry[]): StoredTry[] {
+  return tries.filter(
+    ({ challenge, phase }) => phase !== undefined && challenge.startsWith(`${drill}-`)
+  );
 }
 
 function isDue({ due_ms }: Progress, now_ms: number): boolean {
   return due_ms !== null && due_ms <= now_ms;
 }
 
-function practiceOf({ challenge, progress }: Practised): Today {
+function practiceOf({ drill, progress }: Practised): Today {
   const reason = progress.standing === 'lapsed' ? LAPSED : PRACTISE[progress.phase];
   return {
-    line: reason.line(challenge.title),
+    line: reason.line(drill.title),
     why: reason.why,
     minutes: Math.max(1, Math.round(progress.left * TRY_MINUTES)),
-    address: `/ruler/practise?challenge=${challenge.id}`
+    address: `/ruler/practise?drill=${drill.id}`
   };
 }
 

@@ -28,6 +28,14 @@ describe('the set of a day', () => {
     expect(dailySet(all, [], day(1)).items).toEqual(dailySet(all, [], day(1)).items);
   });
 
+  test('mixes kinds and objectives among the new ones', () => {
+    const { items } = dailySet(all, [], day(1));
+    const most = (of: (one: Askable) => string) =>
+      Math.max(...items.map((one) => items.filter((other) => of(other) === of(one)).length));
+    // Eight of three kinds and four objectives: three and two at most when spread evenly.
+    expect([most(({ kind }) => kind), most(({ objective }) => objective)]).toEqual([3, 2]);
+  });
+
   test('brings back what was wrong the next day, and what was known only later', () => {
     const answers = [answered('mark-slack', 1, false), answered('order-clock', 1, true)];
     const names = (n: number) => dailySet(all, answers, day(n)).items.map(({ item }) => item);

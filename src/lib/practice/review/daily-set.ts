@@ -48,27 +48,37 @@ export function dailySet(
     .map(({ one }) => one)
     .slice(0, room);
   const places = due.length === 0 ? room : Math.min(MOST_FRESH, room - due.length);
-  const fresh = freshOnes(all, answers, memories, isOpen).slice(0, places);
+  const fresh = freshOnes(all, answers, isOpen, places);
   return { items: interleaved([...due, ...fresh]), due: due.length, fresh: fresh.length };
 }
 
-/** New ones, of objectives already met first, closest to the aim first, each objective once before any twice. */
+/** What a second question on one objective, or of one kind, counts against it in the choice. */
+const SAME_OBJECTIVE = 1;
+const SAME_KIND = 0.5;
+
+/** Up to `places` new ones: objectives met first, then the closest to the aim, and a mixture. */
 function freshOnes(
   all: readonly Askable[],
   answers: readonly StoredAnswer[],
-  memories: ReadonlyMap<string, unknown>,
-  isOpen: (objective: string) => boolean
+  isOpen: (objective: string) => boolean,
+  places: number
 ): Askable[] {
   const chances = new Map(all.map(({ item, chance }) => [item, chance]));
   const { learner, items } = ratingsOf(answers, (item) => chances.get(item) ?? 0);
-  const miss = ({ item, chance }: Askable) =>
-    Math.abs(expectedShare(learner, items.get(item) ?? UNRATED, chance) - AIM.best);
-  const sorted = all
-    .filter(({ item }) => !memories.has(item))
-    .sort((a, b) => Number(isOpen(b.objective)) - Number(isOpen(a.objective)) || miss(a) - miss(b));
-  const seen = new Set<string>();
-  const first = sorted.filter(({ objective }) => !seen.has(objective) && seen.add(objective));
-  return [...first, ...sorted.filter((one) => !first.includes(one))];
+  const chosen: Askable[] = [];
+  const against = ({ item, chance, objective, kind }: Askable) =>
+    Math.abs(expectedShare(learner, items.get(item) ?? UNRATED, chance) - AIM.best) +
+    SAME_OBJECTIVE * chosen.filter((one) => one.objective === objective).length +
+    SAME_KIND * chosen.filter((one) => one.kind === kind).length;
+  const open = all.filter((one) => !items.has(one.item) && isOpen(one.objective));
+  const other = all.filter((one) => !items.has(one.item) && !isOpen(one.objective));
+  for (const left of [open, other]) {
+    while (chosen.length < places && left.length > 0) {
+      const scores = left.map(against);
+      chosen.push(...left.splice(scores.indexOf(Math.min(...scores)), 1));
+    }
+  }
+  return chosen;
 }
 
 /** The same questions, with no two of a kind or an objective side by side where that can be had. */

@@ -52,7 +52,7 @@ function bottomDraft(random: Random, key: Family, shows: 'pull' | 'felt') {
     shows,
     options,
     key,
-    explain: `${FAMILIES[key].feels} Slower drags tell more: a fast bait flies over what it should feel.`
+    explain: 'Slower drags tell more: a fast bait flies over what it should feel.'
   });
 }
 

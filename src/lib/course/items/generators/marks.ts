@@ -20,7 +20,7 @@ const dragStop: Generator = {
       measure: 'travel_m',
       right: 'That is where it stops.',
       explain:
-        'In a slow drag the bait goes about as far as the tip, less the slack that is taken up first.',
+        'In a slow drag the bait goes about as far as the tip: less for the slack that is taken up first, a little more where the line is steep.',
       errors: (key) => [
         {
           id: 'half',

@@ -1,0 +1,126 @@
+import { describe, expect, test } from 'vitest';
+import { emptyRecord, standingOf, type StoredAnswer } from '../../src/lib/practice';
+import { SOURCES } from '../../src/lib/course/items';
+import { keyWords, namesOn, seedFrom, SHEET_SIZE } from '../../src/routes/print-quiz/sheet';
+import { openingOf } from '../../src/routes/quiz/opening';
+import { pullLine } from '../../src/routes/quiz/pull-line';
+import { QuizRun } from '../../src/routes/quiz/quiz-run.svelte';
+import { marksOf } from '../../src/routes/quiz/ruler-marks';
+import { rowsOf } from '../../src/routes/standing/items/statistics-rows';
+import { standingWords } from '../../src/routes/standing/standing-words';
+import { anAnswer } from '../practice/samples';
+
+const now = '2030-05-02T08:00:00.000Z';
+
+describe('the set of a day', () => {
+  test('is gone through question by question, each answer kept once with its report', () => {
+    const kept: Omit<StoredAnswer, 'id' | 'at'>[] = [];
+    const learner = {
+      record: emptyRecord(),
+      answered: (made: (typeof kept)[number]) => kept.push(made)
+    };
+    const waiting: (() => void)[] = [];
+    const run = new QuizRun(
+      learner,
+      now,
+      () => 0.25,
+      (work) => waiting.push(work)
+    );
+    expect(run.stage).toBe('making');
+    waiting.shift()?.();
+    expect(run.stage).toBe('asking');
+    const first = run.item;
+    if (first?.answer.form !== 'choose') throw new Error('the first is a choice');
+    run.answer(first.answer.key, 'guessed');
+    run.answer(first.answer.options[0].id, 'knew');
+    expect(kept).toHaveLength(1);
+    expect(kept[0]).toMatchObject({ item: first.source, right: true, report: 'guessed' });
+    for (let i = 1; i < run.set.items.length; i++) run.next();
+    run.next();
+    expect(run.stage).toBe('done');
+  });
+});
+
+describe('a ruler', () => {
+  test('is marked in round steps of the learner’s units, from 0 to its end', () => {
+    const says = (units: 'imperial' | 'metric') =>
+      marksOf(1.2192, 'length', units).map((one) => one.says);
+    expect(says('imperial')).toEqual([
+      '0″',
+      '6″',
+      '1′',
+      '1′ 6″',
+      '2′',
+      '2′ 6″',
+      '3′',
+      '3′ 6″',
+      '4′'
+    ]);
+    expect(says('metric')).toEqual(['0 cm', '20 cm', '40 cm', '60 cm', '80 cm', '1 m', '1.2 m']);
+  });
+});
+
+test('the pull is drawn over its time, higher for more', () => {
+  const trace = { t_s: [0, 1, 2], tip_tension_N: [0, 2, 1] };
+  const { path, most_N, ends_s } = pullLine(trace as Parameters<typeof pullLine>[0], 100, 50);
+  expect({ most_N, ends_s }).toEqual({ most_N: 2.2, ends_s: 2 });
+  expect(path).toBe('M0.0 50.0L50.0 4.5L100.0 27.3');
+});
+
+test('the word before a reply is not said twice', () => {
+  expect(openingOf({ right: true, reply: 'Yes. It is.' })).toBe('');
+  expect(openingOf({ right: true, reply: 'There it stops.' })).toBe('Right.');
+  expect(openingOf({ right: false, reply: 'It floats.' })).toBe('Not so.');
+});
+
+describe('where one stands, in words', () => {
+  test('says what is known, how surely, and when it fades', () => {
+    const answers = [anAnswer('a', { report: 'knew', at: '2030-05-01T08:00:00.000Z' })];
+    const standing = standingOf(SOURCES, answers, now).find((one) => one.objective === 'one-foot');
+    if (!standing) throw new Error('no such objective');
+    expect(standingWords(standing)).toMatchObject({
+      fades: 'tomorrow',
+      sure: '1 answer: 21 to 100 % right'
+    });
+    expect(standingWords(standing).known).toMatch(/^there, 1 of \d asked$/);
+  });
+
+  test('counts the options of a question from the record', () => {
+    const given = ['right', 'right', 'first-error'].map((option, i) =>
+      anAnswer(`a${i}`, { item: 'safety-eyes', seed: 0, given: option, right: option === 'right' })
+    );
+    expect(rowsOf(given)).toMatchObject([
+      { item: 'safety-eyes', answers: 3, discrimination: null }
+    ]);
+    expect(
+      rowsOf(given)[0].options.map(({ option, share }) => [option, Math.round(share * 3)])
+    ).toEqual(
+      expect.arrayContaining([
+        ['right', 2],
+        ['first-error', 1],
+        ['second-error', 0]
+      ])
+    );
+  });
+});
+
+describe('a sheet', () => {
+  test('has ten different questions, the same for the same number', () => {
+    expect(new Set(namesOn(7)).size).toBe(SHEET_SIZE);
+    expect(namesOn(7)).toEqual(namesOn(7));
+    expect(namesOn(7)).not.toEqual(namesOn(8));
+  });
+
+  test('takes a whole number and nothing else', () => {
+    expect(['12', '0', '1.5', 'x', null].map(seedFrom)).toEqual([12, 1, 1, 1, 1]);
+  });
+
+  test('names the key by its letter', () => {
+    const answer = {
+      form: 'choose',
+      key: 'b',
+      options: ['a', 'b'].map((id) => ({ id, says: `option ${id}`, reply: '' }))
+    };
+    expect(keyWords({ answer } as Parameters<typeof keyWords>[0])).toBe('B, option b');
+  });
+});
