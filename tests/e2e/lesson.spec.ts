@@ -58,7 +58,7 @@ test('prediction, demonstration, challenge by mouse, marks, replay; a reload kee
   await page.reload();
   await expect(marks(page)).toHaveText(got ?? '', LONG);
   await page.goto('/');
-  await expect(page.getByText(/go on with “One foot”/)).toBeVisible();
+  await expect(page.getByText(/Go on with “One foot”/)).toBeVisible();
 });
 
 /** Presses of the speed buttons, from the first speed on. */
@@ -134,6 +134,7 @@ test('the way from the top of the page to the marks by keys alone', async ({ pag
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`is accessible in the ${colorScheme}, from first sight to the marks`, async ({ page }) => {
+    test.slow();
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await page.goto(ADDRESS);
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
