@@ -86,7 +86,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
     afterAll(async () => {
       await store?.close();
       await server?.stop();
-    });
+    }, 60_000);
 
     async function newClinic(at: number) {
       const id = await createRoom(store.db, guide, plan, NOW);

@@ -28,7 +28,7 @@ describe.each(storeKinds)('a store on $name', (kind) => {
     let store: Store;
 
     beforeAll(async () => void (server = await kind.start()), 60_000);
-    afterAll(() => server?.stop());
+    afterAll(() => server?.stop(), 60_000);
     beforeEach(async () => {
       place = await server.fresh();
       store = await openStore(place);

@@ -16,13 +16,20 @@ export type View = () => Promise<unknown>;
 
 class Listener {
   #last = '';
+  #turn: Promise<void> = Promise.resolve();
   constructor(
     readonly key: string,
     private readonly view: (key: string) => Promise<string>,
     private readonly controller: ReadableStreamDefaultController<Uint8Array>
   ) {}
 
-  async show(): Promise<void> {
+  /** One after the other: an older view never comes after a newer one. */
+  show(): Promise<void> {
+    this.#turn = this.#turn.then(() => this.#show()).catch(() => {});
+    return this.#turn;
+  }
+
+  async #show(): Promise<void> {
     const text = await this.view(this.key);
     if (text !== this.#last) this.write(`data: ${text}\n\n`);
     this.#last = text;

@@ -1,0 +1,52 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { ensureBuilt } from './build.mjs';
+import { loadClinic } from './load-clinic';
+import { loadHomework } from './load-homework';
+import { postgres } from '../tests/server/stores';
+import { startNode } from './load-nodes';
+import { root } from './run.mjs';
+
+const { values } = parseArgs({
+  options: {
+    phones: { type: 'string', default: '500' },
+    clients: { type: 'string', default: '300' },
+    nodes: { type: 'string', default: '1' },
+    build: { type: 'string' },
+    json: { type: 'boolean', default: false }
+  }
+});
+/** Bounds: this is a test of this machine by itself, not a tool. */
+const MOST = { phones: 1000, clients: 10_000, nodes: 4 };
+
+function count(name: keyof typeof MOST): number {
+  const value = Number(values[name]);
+  if (Number.isInteger(value) && value >= 1 && value <= MOST[name]) return value;
+  throw new Error(`--${name}: from 1 to ${MOST[name]}, got ${values[name]}`);
+}
+
+const wanted = { phones: count('phones'), clients: count('clients'), nodes: count('nodes') };
+
+const build = values.build ?? join(root, await ensureBuilt());
+const folder = mkdtempSync(join(tmpdir(), 'feltfoot-load-'));
+// Several nodes share a PostgreSQL: the one that is named, or one that lives as long as this test.
+const own = wanted.nodes > 1 && !process.env.DATABASE_URL ? await postgres.start() : null;
+const url = process.env.DATABASE_URL ?? (await own?.fresh())?.url ?? '';
+const env = { FELTFOOT_DATA: folder, DATABASE_URL: url };
+const nodes = await Promise.all(Array.from({ length: wanted.nodes }, () => startNode(build, env)));
+try {
+  const clinic = await loadClinic(nodes, wanted.phones);
+  const homework = await loadHomework(nodes, wanted.clients);
+  const memory_bytes = await Promise.all(nodes.map((node) => node.memory()));
+  const store = url ? 'postgres' : 'sqlite';
+  const report = { store, nodes: wanted.nodes, clinic, homework, memory_bytes };
+  if (values.json) console.log(JSON.stringify(report));
+  else console.dir(report, { depth: 4 });
+  if (clinic.lost + clinic.doubled + homework.lost + homework.doubled > 0) process.exitCode = 1;
+} finally {
+  await Promise.all(nodes.map((node) => node.stop()));
+  await own?.stop();
+  rmSync(folder, { recursive: true, force: true });
+}
