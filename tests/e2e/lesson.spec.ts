@@ -19,16 +19,14 @@ async function predict(page: Page): Promise<void> {
   await expect(asked.getByText('the model says so')).toBeVisible();
 }
 
-/** Holds the sweep button for so long, or until the bait is seen to have moved so far. */
-async function sweepByHold(page: Page, until: number | RegExp): Promise<void> {
+async function sweepByHold(page: Page, time_ms: number): Promise<void> {
   const button = first(page).getByRole('button', { name: 'Sweep', exact: true });
   await button.scrollIntoViewIfNeeded();
   const box = await button.boundingBox();
   if (!box) throw new Error('no button to be seen');
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
-  if (typeof until === 'number') await page.waitForTimeout(until);
-  else await expect(first(page).locator('figure.bottom figcaption b')).toHaveText(until, LONG);
+  await page.waitForTimeout(time_ms);
   await page.mouse.up();
 }
 
@@ -68,8 +66,12 @@ async function setSpeed(page: Page, name: 'Slower' | 'Faster', presses: number):
 
 test('a slow foot passes', async ({ page }) => {
   await predict(page);
-  await setSpeed(page, 'Slower', 2);
-  await sweepByHold(page, /^(11 in|1 ft)/);
+  await setSpeed(page, 'Slower', 1);
+  // A press of Enter turns the rod for three tenths of a second of the hand's own time, so that a
+  // busy machine makes no difference: seven at 0.15 m/s are a foot.
+  const button = first(page).getByRole('button', { name: 'Sweep', exact: true });
+  await button.focus();
+  for (let i = 0; i < 7; i++) await page.keyboard.press('Enter');
   await expect(marks(page)).toBeVisible(LONG);
   await expect(first(page).locator('.grade')).toContainText('Passed');
 });
