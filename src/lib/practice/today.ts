@@ -15,7 +15,7 @@ export interface Today {
 /** What there is to learn: lessons in order, and skills that are taken through all phases. */
 export interface Course {
   lessons: readonly Lesson[];
-  drills: readonly Pick<Drill, 'id' | 'title'>[];
+  drills: readonly Pick<Drill, 'id' | 'title' | 'lesson'>[];
 }
 
 /** A drill with where its learner stands. */
@@ -54,8 +54,9 @@ const LAPSED: Reason = {
 };
 
 /**
- * The one thing to do: a check that is due, then practice that was begun, then the lesson in hand,
- * then the next lesson. Null when everything is done or nothing is due; then see `nextCheck`.
+ * The one thing to do: a check that is due, then practice that was begun, then the drill of a lesson
+ * that is finished, then the lesson in hand, then the next lesson. Null when everything is done or
+ * nothing is due; then see `nextCheck`.
  */
 export function today(
   record: LearnerRecord,
@@ -66,7 +67,7 @@ export function today(
   const practised = practisedIn(record, course, now_ms, read);
   const due = practised.find(({ progress }) => isDue(progress, now_ms));
   const begun = practised.find(({ progress }) => progress.due_ms === null && progress.left > 0);
-  const chosen = due ?? begun;
+  const chosen = due ?? begun ?? taught(record, course, practised);
   return chosen ? practiceOf(chosen) : lessonOf(record, course.lessons);
 }
 
@@ -94,6 +95,20 @@ export function triesOf(drill: string, tries: readonly StoredTry[]): StoredTry[]
   return tries.filter(
     ({ challenge, phase }) => phase !== undefined && challenge.startsWith(`${drill}-`)
   );
+}
+
+/** A drill that was taught and has not been begun. */
+function taught(
+  { progress }: LearnerRecord,
+  { drills }: Course,
+  begun: readonly Practised[]
+): Practised | undefined {
+  const drill = drills.find(
+    ({ id, lesson }) =>
+      progress.some((one) => one.lesson === lesson && one.finished !== null) &&
+      !begun.some((one) => one.drill.id === id)
+  );
+  return drill && { drill, progress: progressOf([], 0) };
 }
 
 function isDue({ due_ms }: Progress, now_ms: number): boolean {

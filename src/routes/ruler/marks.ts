@@ -23,16 +23,15 @@ export function markOnce(made: StoredTry, challenge: Challenge): Mark | null {
  */
 export function marksSoFar(
   tries: readonly StoredTry[],
-  challenges: readonly Challenge[],
+  find: (id: string) => Challenge | undefined,
   onfound: (marks: readonly Mark[], isAll: boolean) => void
 ): () => void {
-  const known = new Map(challenges.map((challenge) => [challenge.id, challenge]));
-  const left = tries.filter(({ challenge }) => known.has(challenge)).slice(-MOST_TRIES);
+  const left = tries.slice(-MOST_TRIES);
   const found: Mark[] = [];
   let timer: ReturnType<typeof setTimeout>;
   const next = () => {
     for (const made of left.splice(0, IN_ONE_GO)) {
-      const challenge = known.get(made.challenge);
+      const challenge = find(made.challenge);
       const mark = challenge && markOnce(made, challenge);
       if (mark) found.push(mark);
     }
