@@ -1,5 +1,5 @@
 import { seededRandom, type Random } from '../seeded-random';
-import type { ChooseAnswer, Item, ItemKind, ItemOption } from './item';
+import type { Item, ItemKind } from './item';
 
 /** An item before it has its name, its seed and the places of its options. */
 export type Draft = Omit<Item, 'source' | 'seed' | 'kind' | 'objective'>;
@@ -31,17 +31,12 @@ export function generate(generator: Generator, seed: number): Item {
 
 /** Puts the key in each place equally often as seeds go on; the others keep their drawn order. */
 function placed(answer: Draft['answer'], source: string, seed: number): Draft['answer'] {
-  if (answer.form !== 'choose' || isScale(answer)) return answer;
+  if (answer.form !== 'choose') return answer;
   const { options, key } = answer;
   const others = options.filter(({ id }) => id !== key);
   const right = options.filter(({ id }) => id === key);
   others.splice((seed + numberOf(source)) % options.length, 0, ...right);
   return { ...answer, options: others };
-}
-
-/** Options that name paces or weights stand in their natural order. */
-function isScale({ options }: ChooseAnswer): boolean {
-  return options.every(({ id }: ItemOption) => id.startsWith('step-'));
 }
 
 /** A small whole number that differs between names. */

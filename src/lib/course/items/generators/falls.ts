@@ -56,7 +56,10 @@ const countToDepth: Generator = {
   kind: 'choose',
   objective: 'fall-count',
   make: (random) => {
-    const setup = drawGear(random, { depth_m: ft(pick(random, [10, 14, 18])) });
+    // The right one is the shallowest or the middle one: there must be one that is too deep.
+    const place = random() < 0.5 ? 0 : 1;
+    const feet = place === 0 ? [7, 9, 11] : [12, 15, 18];
+    const setup = drawGear(random, { depth_m: ft(pick(random, feet)) });
     const { depth_m } = setup.water;
 
     const at = (there: number, hold_s: number) =>
@@ -64,7 +67,8 @@ const countToDepth: Generator = {
     const fallen = measured(at(depth_m, longest(depth_m)), 'fall_s', 'drag');
     const count_s = Math.round(1.03 * Math.max(...fallen.corners));
     // What is not down well after the count need not be followed further.
-    const contenders = [depth_m / 2.6, depth_m, depth_m * 2.6].map((there, i) => ({
+    const depths = [0, 1, 2].map((i) => depth_m * 2.6 ** (i - place));
+    const contenders = depths.map((there, i) => ({
       id: `step-${i + 1}`,
       says: depth(there),
       run: at(there, count_s + 2)
