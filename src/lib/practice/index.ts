@@ -29,15 +29,7 @@ export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words'
 export { bandAt, isTold, planOf, type TryPlan } from './feedback-plan';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
-export {
-  nextCheck,
-  practisedIn,
-  today,
-  triesOf,
-  type Course,
-  type Practised,
-  type Today
-} from './today';
+export { practisedIn, today, triesOf, type Course, type Practised, type Today } from './today';
 export { triesCsv } from './tries-csv';
 export {
   HOMEWORK_PHASES,

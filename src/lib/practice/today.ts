@@ -56,7 +56,7 @@ const LAPSED: Reason = {
 /**
  * The one thing to do: a check that is due, then practice that was begun, then the drill of a lesson
  * that is finished, then the lesson in hand, then the next lesson. Null when everything is done or
- * nothing is due; then see `nextCheck`.
+ * nothing is due.
  */
 export function today(
   record: LearnerRecord,
@@ -69,12 +69,6 @@ export function today(
   const begun = practised.find(({ progress }) => progress.due_ms === null && progress.left > 0);
   const chosen = due ?? begun ?? taught(record, course, practised);
   return chosen ? practiceOf(chosen) : lessonOf(record, course.lessons);
-}
-
-/** When the next check may be made, ms, if one is waiting. */
-export function nextCheck(practised: readonly Practised[]): number | null {
-  const dues = practised.flatMap(({ progress }) => progress.due_ms ?? []);
-  return dues.length > 0 ? Math.min(...dues) : null;
 }
 
 /** The drills that were begun. */
