@@ -59,8 +59,7 @@ test('a try by mouse, with its replay, is there as a ghost after a reload', asyn
   expect(travel).toMatch(/in|ft/);
 });
 
-test('a try by touch', async ({ page, context, browserName }) => {
-  test.skip(browserName !== 'chromium', 'touches are sent by Chromium’s own protocol');
+test('a try by touch', async ({ page, context }) => {
   await open(page);
   const path = await dragPath(page);
   const devtools = await context.newCDPSession(page);
