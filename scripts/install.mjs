@@ -41,7 +41,9 @@ export async function ensureInstalled() {
   await withLock('install', async () => {
     if (isInstalled()) return;
     const from = Date.now();
-    say('Installing what package-lock.json lists (the first time takes some minutes: the store is compiled)…');
+    say(
+      'Installing what package-lock.json lists (the first time takes some minutes: the store is compiled)…'
+    );
     const { code, output } = await npm(['ci', '--include=dev', '--no-audit', '--no-fund']);
     if (code !== 0) throw new Error(`npm ci failed:\n${output}`);
     writeFileSync(stampPath, wantedStamp());
