@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
 import { Hand } from '../../src/lib/sandbox/hand';
-import { holdOf, LiveTry } from '../../src/lib/sandbox/live-try';
+import { holdOf, LiveTry, waitText } from '../../src/lib/sandbox/live-try';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import { smallWater } from './waters';
 
@@ -10,10 +10,10 @@ const START = {
   sweep: { elevation_deg: 12, azimuth_deg: 25 }
 } as const;
 
-function ready(plane: 'lift' | 'sweep') {
+function ready(plane: 'lift' | 'sweep', longest_pause_s?: number) {
   const start = START[plane];
   const hand = new Hand(plane === 'lift' ? 0 : 25, ROD_LIMITS[plane]);
-  return { hand, live: new LiveTry(smallWater(), plane, start, hand) };
+  return { hand, live: new LiveTry(smallWater(), plane, start, hand, longest_pause_s) };
 }
 
 /** Ticks until the try ends by itself, 20 s at most; returns the time in ms. */
@@ -48,6 +48,34 @@ describe('a try', () => {
     run(live);
     expect(live.stage).toBe('still');
     expect(live.finish(1).result.travel_m).toBeCloseTo(0, 2);
+  });
+
+  test('goes on through a pause that belongs to it, and ends after a longer one', () => {
+    const { hand, live } = ready('lift', 5);
+    hand.pointAt(0, 9);
+    for (let t_ms = 10; t_ms < 5000; t_ms += 10) live.tick(t_ms);
+    expect(live.stage).toBe('moving');
+    const first_m = live.now.x.at(-1) ?? 0;
+    hand.pointAt(5000, 20);
+    let t_ms = 5000;
+    while (live.stage !== 'still' && t_ms < 20_000) live.tick((t_ms += 10));
+    expect(first_m - (live.now.x.at(-1) ?? 0)).toBeGreaterThan(0.1);
+    expect(t_ms).toBeGreaterThan(10_000);
+    expect(t_ms).toBeLessThan(16_000);
+  });
+
+  test('ends after a short stillness where a still shorter pause was asked', () => {
+    const { hand, live } = ready('lift', 0.4);
+    hand.pointAt(0, 24);
+    expect(run(live)).toBeGreaterThan(1200);
+  });
+
+  test.each([
+    [0, null],
+    [1.2, null],
+    [30, '“Done” ends the try. By itself it ends after 30 s of stillness.']
+  ])('that rests for %d s says: %s', (longest_pause_s, said) => {
+    expect(waitText(longest_pause_s)).toBe(said);
   });
 
   test.each(['lift', 'sweep'] as const)(

@@ -17,6 +17,12 @@ export interface Try {
   readonly result: Result;
 }
 
+/** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
+export function waitText(longest_pause_s: number): string | null {
+  if (longest_pause_s <= STILL_S) return null;
+  return `“Done” ends the try. By itself it ends after ${longest_pause_s} s of stillness.`;
+}
+
 /** How long the rod was held after the hand's move, s. */
 export function holdOf({ input, result }: Try): number {
   const samples = [input.elevation_deg, input.azimuth_deg].map((angles) =>
@@ -28,7 +34,7 @@ export function holdOf({ input, result }: Try): number {
 
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;
-/** Hand and bait have to be still for this long before a try ends by itself, s. */
+/** Hand and bait have to be still for this long before a try ends by itself, s, unless the task rests longer. */
 const STILL_S = 1.2;
 /** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
 const STILL_HAND_DEG = 0.15;
@@ -48,15 +54,21 @@ export class LiveTry {
   private readonly live: LiveRun;
   private readonly angles: RodAngles;
   private readonly turns: keyof RodAngles;
+  private readonly ends_s: number;
   private readonly still = { angle_deg: 0, x_m: 0, z_m: 0, taken_m: 0, since_s: 0 };
 
-  /** Throws ScenarioError when the line cannot be laid. */
+  /**
+   * Stillness shorter than `longest_pause_s` belongs to the try.
+   * Throws ScenarioError when the line cannot be laid.
+   */
   constructor(
     readonly setup: Setup,
     plane: Plane,
     start: RodAngles,
-    readonly hand: Hand
+    readonly hand: Hand,
+    longest_pause_s = 0
   ) {
+    this.ends_s = Math.max(STILL_S, longest_pause_s);
     this.live = new LiveRun(setup, start);
     this.angles = { ...start };
     this.turns = movedAngle(plane);
@@ -126,7 +138,7 @@ export class LiveTry {
       still.taken_m = this.reel.taken_m;
       still.since_s = now.t_s;
     }
-    return now.t_s - still.since_s >= STILL_S || now.t_s >= LONGEST_S;
+    return now.t_s - still.since_s >= this.ends_s || now.t_s >= LONGEST_S;
   }
 }
 

@@ -33,6 +33,8 @@ export interface Task {
   readonly plane: Plane;
   readonly start: RodAngles;
   readonly hold_s: number;
+  /** A rest of hand and bait shorter than this belongs to the try, s. */
+  readonly longest_pause_s: number;
 }
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
@@ -88,7 +90,7 @@ export class Session {
     if (!task) return;
     const hand = new Hand(task.start[movedAngle(task.plane)], ROD_LIMITS[task.plane]);
     try {
-      this.live = new LiveTry(task.setup, task.plane, task.start, hand);
+      this.live = new LiveTry(task.setup, task.plane, task.start, hand, task.longest_pause_s);
       this.fault = null;
     } catch (error) {
       if (!(error instanceof ScenarioError)) throw error;
@@ -275,5 +277,6 @@ export class Session {
 }
 
 function isSame(a: Task, b: Task): boolean {
-  return a.setup === b.setup && a.plane === b.plane && a.start === b.start && a.hold_s === b.hold_s;
+  const parts = ['setup', 'plane', 'start', 'hold_s', 'longest_pause_s'] as const;
+  return parts.every((part) => a[part] === b[part]);
 }
