@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { feltSignal, simulate, type GroundKind } from '../../src/lib/model';
+import { feltFrom, feltSignal, simulate, type GroundKind } from '../../src/lib/model';
 import { FIRST_FELT, loadFelt, saveFelt } from '../../src/lib/sandbox/felt-settings';
 import { FeltWave, peakOf, WAVE_RATE_HZ } from '../../src/lib/sandbox/felt-wave';
 import { feltWord, WORD_S } from '../../src/lib/sandbox/felt-words';
@@ -20,7 +20,9 @@ function wordsOf({ setup, trace }: ReturnType<typeof dragOver>): string[] {
   const ticks = Math.round(WORD_S * 100);
   const words: string[] = [];
   for (let last = ticks; last < trace.t_s.length; last += ticks) {
-    words.push(feltWord(signal.subarray((last - ticks) * 20, last * 20), trace, last));
+    words.push(
+      feltWord(signal.subarray((last - ticks) * 20, last * 20), trace, last, feltFrom(setup))
+    );
   }
   return words;
 }
@@ -51,6 +53,34 @@ describe('the felt channel’s sound', () => {
   });
 });
 
+describe('slack', () => {
+  const { setup, trace } = dragOver('mud', 1);
+  const moves = trace.bait_x_m.findIndex((x) => Math.abs(x - trace.bait_x_m[0]) > 0.001);
+  const { wave } = new FeltWave(setup).render(trace, 0, trace.t_s.length - 1);
+  const between = (from: number, to: number) =>
+    wave.subarray((from * WAVE_RATE_HZ) / 100, (to * WAVE_RATE_HZ) / 100);
+
+  test('is silence, though the water pulls at the swept line', () => {
+    const slack = trace.bait_tension_N.findIndex((pull) => pull >= feltFrom(setup));
+    expect(slack).toBeGreaterThan(100);
+    expect(Math.max(...trace.tip_tension_N.slice(0, slack))).toBeGreaterThan(feltFrom(setup));
+    // The tick before row `slack` is already on its way to that row's pull.
+    expect(peakOf(between(0, slack - 1))).toBe(0);
+  });
+
+  test('ends in sound when the line comes tight on the bait', () => {
+    // A tenth of full scale is well heard; a tenth of a second is one glance.
+    expect(peakOf(between(moves - 10, moves + 10))).toBeGreaterThan(0.1);
+  });
+
+  test('that is never taken up is silence to the end', () => {
+    const never = dragOver('gravel', 3);
+    const heard = new FeltWave(never.setup).render(never.trace, 0, never.trace.t_s.length - 1);
+    expect(Math.max(...never.trace.tip_tension_N)).toBeGreaterThan(feltFrom(never.setup));
+    expect(peakOf(heard.wave)).toBe(0);
+  });
+});
+
 describe('captions', () => {
   test('tell rocks by knocks and slack by nothing', () => {
     expect(wordsOf(dragOver('chunk rock')).join()).toMatch(/knock|rattle/);
@@ -69,8 +99,11 @@ describe('how the felt channel is wanted', () => {
     let kept: string | null = null;
     const shelf = { getItem: () => kept, setItem: (_key: string, text: string) => (kept = text) };
     expect(loadFelt(shelf)).toEqual(FIRST_FELT);
-    saveFelt(shelf, { volume: 0.2, captions: true, vibration: false });
-    expect(loadFelt(shelf)).toEqual({ volume: 0.2, captions: true, vibration: false });
+    const wanted = { volume: 0.2, isMuted: true, captions: true, vibration: false };
+    saveFelt(shelf, wanted);
+    expect(loadFelt(shelf)).toEqual(wanted);
+    kept = '{"volume": 0.3, "captions": true, "vibration": false}';
+    expect(loadFelt(shelf)).toEqual({ ...wanted, volume: 0.3, isMuted: false });
     kept = '{"volume": 7}';
     expect(loadFelt(shelf)).toEqual(FIRST_FELT);
   });

@@ -6,15 +6,36 @@ import { GRAVITY_M_S2 } from './units';
 import { waterDensity } from './water';
 
 /**
- * The felt channel: what of the bait's way reaches the hand. It is the pull at the tip without its
- * slow part, plus the grain of the bottom, which is finer than the model's steps: friction that rises
- * and falls with the place of the bait, so that its pitch follows the speed. A bowed line passes on
- * little: it gives by bowing more before it pulls.
+ * The felt channel: what of the bait's way reaches the hand. It is the pull that the whole line
+ * carries, as far as a hand can tell it, without its slow part; plus the grain of the bottom, which is
+ * finer than the model's steps: friction that rises and falls with the place of the bait, so that its
+ * pitch follows the speed. A bowed line passes on little: it gives by bowing more before it pulls.
  */
 export const FELT_RATE_HZ = 2000;
 
 /** Slower changes of pull than this are effort, not feeling, s. */
 const EFFORT_S = 0.25;
+
+/**
+ * Least difference of a held load that is noticed, as a share of it (Pang, Tan & Durlach 1991,
+ * *Perception & Psychophysics* 49, 531; from memory). A smaller share would let slack lines sound.
+ */
+const NOTICED_SHARE = 0.07;
+/** What a hand holds anyway: 0.15 kg of rod whose middle is 0.55 m before the hand, N m; a choice. */
+const ROD_MOMENT_NM = 0.15 * GRAVITY_M_S2 * 0.55;
+
+/** A pull at the tip below this is not told from the rod's own weight, N. */
+export function feltFrom(setup: Pick<Setup, 'rod'>): number {
+  return (NOTICED_SHARE * ROD_MOMENT_NM) / setup.rod.length_m;
+}
+
+/**
+ * Pull that the whole line carries at row `i`, N. What the tip has beyond it is the line's own weight
+ * and the water on it, which tell nothing of the bait: on slack, all there is.
+ */
+export function carriedPull(trace: Trace, i: number): number {
+  return Math.min(trace.tip_tension_N[i], trace.bait_tension_N[i]);
+}
 
 /**
  * Share of a small change of pull that a sagging line passes on: 1/(1 + (wL)²EA/(12 T³)), from the
@@ -29,7 +50,7 @@ export function passedOn(weight_N: number, axialStiffness_N: number, tension_N: 
 export class FeltStream {
   readonly samplesATick: number;
   private readonly grain: Grain;
-  private readonly load_N: number;
+  private readonly from_N: number;
   private readonly lineWeight_N: number;
   private readonly axialStiffness_N: number;
   private effort_N = NaN;
@@ -42,27 +63,29 @@ export class FeltStream {
     const area = (Math.PI / 4) * line.diameter_m ** 2;
     const length_m = Math.hypot(setup.start.bait_x_m, setup.water.depth_m);
     this.samplesATick = Math.round(FELT_RATE_HZ * tick_s);
-    this.load_N = setup.bait.mass_kg * submergedFraction(setup) * GRAVITY_M_S2;
+    this.from_N = feltFrom(setup);
+    const load_N = setup.bait.mass_kg * submergedFraction(setup) * GRAVITY_M_S2;
     this.lineWeight_N =
       Math.abs(line.density_kg_m3 - waterDensity(setup.water.temperature_C)) *
       area *
       GRAVITY_M_S2 *
       length_m;
     this.axialStiffness_N = line.youngs_modulus_Pa * area;
-    const amplitude_N = ground.grain.share * setup.bottom.friction * this.load_N;
+    const amplitude_N = ground.grain.share * setup.bottom.friction * load_N;
     this.grain = new Grain(ground.grain.length_m, amplitude_N, setup.bottom.ground?.seed ?? 0);
   }
 
   /** Writes `samplesATick` values from `at` on: the tick that ended in row `i` of the trace. */
   tick(trace: Trace, i: number, out: Float32Array, at: number): void {
-    const pull = trace.tip_tension_N[i];
+    const carried = carriedPull(trace, i);
+    const pull = Math.max(0, carried - this.from_N);
     const x = trace.bait_x_m[i];
     if (Number.isNaN(this.effort_N)) {
       this.effort_N = this.lastPull_N = pull;
       this.lastX_m = x;
     }
     const n = this.samplesATick;
-    const passed = passedOn(this.lineWeight_N, this.axialStiffness_N, pull);
+    const passed = pull > 0 ? passedOn(this.lineWeight_N, this.axialStiffness_N, carried) : 0;
     const fade = 1 / (EFFORT_S * FELT_RATE_HZ);
     for (let k = 1; k <= n; k++) {
       const now = this.lastPull_N + ((pull - this.lastPull_N) * k) / n;

@@ -33,4 +33,4 @@ export {
 } from './ground';
 export { BITE_S, type Bite } from './bite';
 export { randomFrom } from './random';
-export { FELT_RATE_HZ, FeltStream, feltSignal, passedOn } from './felt';
+export { carriedPull, FELT_RATE_HZ, feltFrom, FeltStream, feltSignal, passedOn } from './felt';

@@ -1,4 +1,4 @@
-import { FELT_RATE_HZ, type Setup, type Trace } from '$lib/model';
+import { FELT_RATE_HZ, feltFrom, type Setup, type Trace } from '$lib/model';
 import { Announcer } from './announcer';
 import { FIRST_FELT, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
 import { FeltWave, peakOf } from './felt-wave';
@@ -32,13 +32,13 @@ export class FeltChannel {
   switch(isOn: boolean): void {
     this.isOn = isOn;
     if (isOn) this.speaker ??= new Speaker();
-    this.speaker?.setVolume(isOn ? this.settings.volume : 0);
+    this.sound();
   }
 
   set(change: Partial<FeltSettings>): void {
     this.settings = { ...this.settings, ...change };
     saveFelt(localStorage, this.settings);
-    if (this.isOn) this.speaker?.setVolume(this.settings.volume);
+    this.sound();
   }
 
   /** A new run, which nothing has been heard of. */
@@ -63,13 +63,18 @@ export class FeltChannel {
     this.buzz(signal);
     this.remember(signal);
     if (!this.settings.captions) return;
-    this.announcer.tell(feltWord(this.recent, trace, last));
+    this.announcer.tell(feltWord(this.recent, trace, last, feltFrom(setup)));
     this.announcer.flush(now_ms);
   }
 
   close(): void {
     this.speaker?.close();
     this.speaker = null;
+  }
+
+  private sound(): void {
+    const { volume, isMuted } = this.settings;
+    this.speaker?.setVolume(this.isOn && !isMuted ? volume : 0);
   }
 
   private remember(signal: Float32Array): void {

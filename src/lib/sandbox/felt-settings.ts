@@ -2,11 +2,18 @@
 export interface FeltSettings {
   /** 0–1. */
   readonly volume: number;
+  /** No sound; captions and vibration go on. */
+  readonly isMuted: boolean;
   readonly captions: boolean;
   readonly vibration: boolean;
 }
 
-export const FIRST_FELT: FeltSettings = { volume: 0.6, captions: false, vibration: true };
+export const FIRST_FELT: FeltSettings = {
+  volume: 0.6,
+  isMuted: false,
+  captions: false,
+  vibration: true
+};
 
 const KEY = 'feltfoot-felt';
 
@@ -14,7 +21,9 @@ const KEY = 'feltfoot-felt';
 export function loadFelt(shelf: Pick<Storage, 'getItem'>): FeltSettings {
   try {
     const kept: unknown = JSON.parse(shelf.getItem(KEY) ?? 'null');
-    return isSettings(kept) ? kept : FIRST_FELT;
+    // Kept before there was a mute button, they are good without it.
+    const whole: unknown = { isMuted: false, ...(kept as object) };
+    return isSettings(whole) ? whole : FIRST_FELT;
   } catch {
     return FIRST_FELT;
   }
@@ -31,7 +40,7 @@ export function saveFelt(shelf: Pick<Storage, 'setItem'>, settings: FeltSettings
 
 function isSettings(kept: unknown): kept is FeltSettings {
   if (typeof kept !== 'object' || kept === null) return false;
-  const { volume, captions, vibration } = kept as Record<string, unknown>;
+  const { volume, isMuted, captions, vibration } = kept as Record<string, unknown>;
   const isVolume = typeof volume === 'number' && volume >= 0 && volume <= 1;
-  return isVolume && typeof captions === 'boolean' && typeof vibration === 'boolean';
+  return isVolume && [isMuted, captions, vibration].every((value) => typeof value === 'boolean');
 }

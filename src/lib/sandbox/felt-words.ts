@@ -1,4 +1,4 @@
-import { FELT_RATE_HZ, type Trace } from '$lib/model';
+import { carriedPull, FELT_RATE_HZ, type Trace } from '$lib/model';
 
 /**
  * Captions for the felt channel. They come from the signal alone, never from what the model knows to
@@ -7,8 +7,6 @@ import { FELT_RATE_HZ, type Trace } from '$lib/model';
 
 /** A caption tells of this much time, s. */
 export const WORD_S = 0.4;
-/** Less pull than this is slack, N. */
-const SLACK_N = 0.05;
 /** A swing this strong is a knock, N, and the next counts after this long, s. */
 const KNOCK_N = 0.09;
 const KNOCK_GAP_S = 0.05;
@@ -20,13 +18,22 @@ const LOAD_N = 0.2;
 const HISS_HZ = 60;
 const HISS_N = 0.004;
 
-/** What the last WORD_S of a run feel like, in a word or two; `signal` belongs to `trace`'s last rows. */
-export function feltWord(signal: Float32Array, trace: Trace, last: number): string {
+/**
+ * What the last WORD_S of a run feel like, in a word or two; `signal` belongs to `trace`'s last rows.
+ * Less pull than `slack_N` cannot be felt.
+ */
+export function feltWord(
+  signal: Float32Array,
+  trace: Trace,
+  last: number,
+  slack_N: number
+): string {
   const ticks = Math.round(WORD_S * 100);
-  const pulls = trace.tip_tension_N.slice(Math.max(0, last - ticks), last + 1);
+  const first = Math.max(0, last - ticks);
+  const pulls = Array.from({ length: last + 1 - first }, (_, i) => carriedPull(trace, first + i));
   const mean_N = pulls.reduce((sum, pull) => sum + pull, 0) / pulls.length;
   const knocks = knocksIn(signal);
-  if (mean_N < SLACK_N && knocks === 0) return 'slack, nothing';
+  if (mean_N < slack_N && knocks === 0) return 'slack, nothing';
   if (knocks >= RATTLE) return 'rattle';
   const load_N = pulls[pulls.length - 1] - pulls[0];
   if (load_N > LOAD_N) return 'load builds';
