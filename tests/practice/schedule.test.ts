@@ -1,6 +1,15 @@
 import { expect, test } from 'vitest';
 import { seededRandom, type Random } from '../../src/lib/course/seeded-random';
-import { judge, progressOf, TRIES, type Phase, type ScheduledTry } from '../../src/lib/practice';
+import {
+  judge,
+  progressOf as progressOfDrill,
+  TRIES,
+  type Phase,
+  type ScheduledTry
+} from '../../src/lib/practice';
+
+const progressOf = (tries: readonly ScheduledTry[], now_ms: number) =>
+  progressOfDrill(tries, now_ms, 'travel');
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
@@ -28,8 +37,8 @@ function practise(days: number, hand: Hand, random: Random): ScheduledTry[] {
   return made;
 }
 
-function tried(phase: Phase, at_ms: number, error: number, isPaceRight = true): ScheduledTry {
-  return { phase, at_ms, error, isPaceRight };
+function tried(phase: Phase, at_ms: number, error: number, isRight = true): ScheduledTry {
+  return { phase, at_ms, error, isRight };
 }
 
 function series(phase: Phase, start_ms: number, error: number, count = TRIES[phase]) {
@@ -102,9 +111,9 @@ test('tries may come in any order', () => {
 test.each([
   ['bias', series('kept', 0, 0.11)],
   ['spread', series('kept', 0, 0).map((one, n) => ({ ...one, error: n % 2 === 0 ? 0.16 : -0.16 }))],
-  ['pace', series('kept', 0, 0).map((one, n) => ({ ...one, isPaceRight: n > 2 }))]
+  ['right', series('kept', 0, 0).map((one, n) => ({ ...one, isRight: n > 2 }))]
 ] as const)('a check fails by its %s alone', (what, attempts) => {
-  expect(judge(attempts)).toMatchObject({ isPassed: false, missed: [what] });
+  expect(judge(attempts, 'travel')).toMatchObject({ isPassed: false, missed: [what] });
 });
 
 test('in 60 days, learners who improve get to mastery and keep it; one who does not never does', () => {

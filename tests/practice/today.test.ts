@@ -6,7 +6,7 @@ import { aTry } from './samples';
 const lesson = (id: string, title: string, minutes: number): Lesson =>
   ({ id, title, minutes }) as Lesson;
 const lessons = [lesson('one-foot', 'One foot', 12), lesson('slack', 'Slack', 9)];
-const drills = [{ id: 'drag', title: 'The drag', lesson: 'slack' }];
+const drills = [{ id: 'drag', title: 'The drag', lesson: 'slack', asks: 'travel' as const }];
 const START = Date.UTC(2030, 4, 1, 8);
 const DAY = 86_400_000;
 
@@ -15,7 +15,7 @@ const read = (made: LearnerRecord['tries'][number]) => ({
   phase: made.phase as Phase,
   at_ms: Date.parse(made.at),
   error: 0.05,
-  isPaceRight: true
+  isRight: true
 });
 
 function tries(phase: Phase, count: number, from: number) {

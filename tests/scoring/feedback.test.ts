@@ -145,6 +145,21 @@ describe('what happened', () => {
   });
 });
 
+describe('a cast', () => {
+  const cast = challengeOf([{ kind: 'bottom_first', within_s: 3, weight: 100 }], {
+    setup: { ...plainChallenge.setup, start: { bait_x_m: 9, line: 'splash', spool: 'free' } },
+    hold_s: 0.5
+  });
+
+  test.each([
+    [2.5, 'It never came down, wait for the bottom: '],
+    [12, 'It was down after ']
+  ])('whose rod is moved after %d s falls, and has not flown', (moved_s, why) => {
+    const input = hand([0, 55], [moved_s, 55], [moved_s + 0.4, 58]);
+    expect(told(input, cast, null).why).toContain(why);
+  });
+});
+
 describe('stones', () => {
   const rocks = challengeOf(
     [

@@ -4,6 +4,8 @@
  * published work name it; the rest is this project's own choice and may be changed here alone.
  */
 
+import type { Asked } from '../scoring';
+
 export { PHASES, TRIES } from '../course/phases';
 export type { Phase } from '../scoring';
 
@@ -21,8 +23,24 @@ const HOUR_MS = 3_600_000;
 /** Least time without practice before each check, ms: retention shows only after sleep. */
 export const CHECK_AFTER_MS = [24 * HOUR_MS, 7 * 24 * HOUR_MS] as const;
 
-/** What a check must reach. Shares of the target for CE and VE, of the tries for the pace. */
-export const MASTERED = { bias: 0.1, spread: 0.15, inPace: 0.8 };
+/** The most bias (CE) and spread (VE) of a check, and the least share of its tries that were right. */
+export interface Criterion {
+  bias: number;
+  spread: number;
+  right: number;
+}
+
+/**
+ * What a check must reach. Bias and spread of a distance are shares of the target; right is the pace
+ * asked. Where a band is asked, a hop's height or the wait after the touch, they are in half widths of
+ * that band from its middle, and right is a try that passed: on average inside, and even enough that
+ * nine in ten of a steady hand's tries are inside (1 / 0.6 standard deviations each way).
+ */
+export const MASTERED: Record<Asked, Criterion> = {
+  travel: { bias: 0.1, spread: 0.15, right: 0.8 },
+  height: { bias: 1, spread: 0.6, right: 0.8 },
+  down: { bias: 1, spread: 0.6, right: 0.8 }
+};
 
 /**
  * The ruler is of the hand as it is now: its last tries, no more. Fewer would not settle an uneven

@@ -21,12 +21,14 @@ export {
   type RecordDocument
 } from './document';
 export { stationToGoOn, wayThrough, type BestMarks, type Part, type Station } from './way';
-export { CHECK_AFTER_MS, MASTERED, TRIES, type Phase } from './design';
+export { CHECK_AFTER_MS, MASTERED, TRIES, type Criterion, type Phase } from './design';
 export { errorScores, type ErrorScores } from './error-scores';
 export { errorOf, markOf, markOfGraded, travelOf, type Mark } from './mark';
 export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { bandAt, isTold, planOf, type TryPlan } from './feedback-plan';
+export { guessOf, keptGuess, type KeptGuess } from './guess';
+export { measuredOf, type Measured } from './measured';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
 export { practisedIn, today, triesOf, type Course, type Practised, type Today } from './today';

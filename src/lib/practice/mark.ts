@@ -61,7 +61,7 @@ export function errorOf({ bait_m, meant_m }: Pick<Mark, 'bait_m' | 'meant_m'>): 
   return bait_m / meant_m - 1;
 }
 
-function isPaceRight({ goals }: Grade): boolean {
+export function isPaceRight({ goals }: Grade): boolean {
   return goals.every(({ goal, value }) => {
     if (goal.kind === 'speed') return value <= goal.most_m_s;
     return goal.kind !== 'pace' || (goal.m_s[0] <= value && value <= goal.m_s[1]);

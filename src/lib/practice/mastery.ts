@@ -1,30 +1,33 @@
+import type { Asked } from '../scoring';
 import { MASTERED } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 
 /** What mastery asks of a try. */
 export interface Attempt {
-  /** A part of the distance meant: 0.5 is half as far again. */
+  /** In the unit of the drill's criterion, see design.ts: of a distance, 0.5 is half as far again. */
   error: number;
-  isPaceRight: boolean;
+  /** Made in the pace asked; where no distance is asked, passed. */
+  isRight: boolean;
 }
 
 /** How a check went, and what it wanted that was not there. */
 export interface CheckResult {
   scores: ErrorScores;
-  /** Share of tries in the pace asked. */
-  inPace: number;
-  missed: readonly ('bias' | 'spread' | 'pace')[];
+  /** Share of tries that were right. */
+  right: number;
+  missed: readonly ('bias' | 'spread' | 'right')[];
   isPassed: boolean;
 }
 
 /** Judges a check by the criterion, never by a number of tries. Throws RangeError for an empty one. */
-export function judge(attempts: readonly Attempt[]): CheckResult {
+export function judge(attempts: readonly Attempt[], asks: Asked): CheckResult {
+  const least = MASTERED[asks];
   const scores = errorScores(attempts.map(({ error }) => error));
-  const inPace = attempts.filter(({ isPaceRight }) => isPaceRight).length / attempts.length;
+  const right = attempts.filter(({ isRight }) => isRight).length / attempts.length;
   const missed = [
-    ...(Math.abs(scores.constant) <= MASTERED.bias ? [] : (['bias'] as const)),
-    ...(scores.variable <= MASTERED.spread ? [] : (['spread'] as const)),
-    ...(inPace >= MASTERED.inPace ? [] : (['pace'] as const))
+    ...(Math.abs(scores.constant) <= least.bias ? [] : (['bias'] as const)),
+    ...(scores.variable <= least.spread ? [] : (['spread'] as const)),
+    ...(right >= least.right ? [] : (['right'] as const))
   ];
-  return { scores, inPace, missed, isPassed: missed.length === 0 };
+  return { scores, right, missed, isPassed: missed.length === 0 };
 }

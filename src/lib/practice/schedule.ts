@@ -1,4 +1,5 @@
 import { CHECK_AFTER_MS, TRIES, type Phase } from './design';
+import type { Asked } from '../scoring';
 import { judge, type Attempt, type CheckResult } from './mastery';
 
 /** A try as the schedule reads it. */
@@ -32,13 +33,13 @@ const ORDER = ['seen', 'half_seen', 'unseen'] as const;
 const SITTING_MS = 2 * 3_600_000;
 
 /**
- * Reads one challenge's tries, in any order, as of `now_ms`. Practice goes seen, half seen, unseen,
+ * Reads one drill's tries, in any order, as of `now_ms`. Practice goes seen, half seen, unseen,
  * as many tries each as the design says; a try of a later phase does not count for an earlier one.
  * Then a check at least a day after the last practice, and another at least 7 days after the first
  * was passed. A failed check leads back to unseen practice and, if it was the second, is a lapse.
  */
-export function progressOf(tries: readonly ScheduledTry[], now_ms: number): Progress {
-  const walk = new Walk();
+export function progressOf(tries: readonly ScheduledTry[], now_ms: number, asks: Asked): Progress {
+  const walk = new Walk(asks);
   for (const made of [...tries].sort((a, b) => a.at_ms - b.at_ms)) walk.take(made);
   return walk.progress(now_ms);
 }
@@ -51,6 +52,8 @@ class Walk {
   private due_ms: number | null = null;
   private check: ScheduledTry[] = [];
   private readonly checks: (CheckResult & { at_ms: number })[] = [];
+
+  constructor(private readonly asks: Asked) {}
 
   take(made: ScheduledTry): void {
     if (this.standing === 'new') this.standing = 'practising';
@@ -89,7 +92,7 @@ class Walk {
     if (made.at_ms - this.last_ms > SITTING_MS) this.check = [];
     this.check.push(made);
     if (this.check.length < TRIES.kept) return;
-    const result = judge(this.check);
+    const result = judge(this.check, this.asks);
     this.checks.push({ ...result, at_ms: made.at_ms });
     this.check = [];
     if (result.isPassed) this.passed(made.at_ms);

@@ -15,7 +15,7 @@ export interface Today {
 /** What there is to learn: lessons in order, and skills that are taken through all phases. */
 export interface Course {
   lessons: readonly Lesson[];
-  drills: readonly Pick<Drill, 'id' | 'title' | 'lesson'>[];
+  drills: readonly Pick<Drill, 'id' | 'title' | 'lesson' | 'asks'>[];
 }
 
 /** A drill with where its learner stands. */
@@ -80,7 +80,7 @@ export function practisedIn(
 ): Practised[] {
   return drills.flatMap((drill) => {
     const made = triesOf(drill.id, tries).flatMap((one) => read(one) ?? []);
-    return made.length > 0 ? [{ drill, progress: progressOf(made, now_ms) }] : [];
+    return made.length > 0 ? [{ drill, progress: progressOf(made, now_ms, drill.asks) }] : [];
   });
 }
 
@@ -102,7 +102,7 @@ function taught(
       progress.some((one) => one.lesson === lesson && one.finished !== null) &&
       !begun.some((one) => one.drill.id === id)
   );
-  return drill && { drill, progress: progressOf([], 0) };
+  return drill && { drill, progress: progressOf([], 0, drill.asks) };
 }
 
 function isDue({ due_ms }: Progress, now_ms: number): boolean {

@@ -1,10 +1,46 @@
 import { FOOT_M } from '$lib/model';
-import type { Units } from '$lib/scoring';
+import type { Asked, Guess, Units } from '$lib/scoring';
 
-/** What the learner says the bait did, before it is shown. */
-export interface Guess {
-  readonly travel_m: number;
-  readonly lifted: boolean;
+/** What is asked in words, and what the mark beside each answer is: solid down, open off the bottom. */
+export const QUESTIONS: Record<Asked, Question> = {
+  travel: {
+    ask: 'What did the bait do?',
+    typed: 'It moved',
+    choice: 'Did it stay on the bottom?',
+    down: 'stayed down',
+    up: 'lifted'
+  },
+  height: { ask: 'How high did the bait go?', typed: 'It rose' },
+  down: {
+    ask: 'Where was the bait when you moved the rod?',
+    choice: 'Was it on the bottom?',
+    down: 'on the bottom',
+    up: 'still falling'
+  }
+};
+
+interface Question {
+  ask: string;
+  /** Leads the length to be typed, if one is. */
+  typed?: string;
+  choice?: string;
+  down?: string;
+  up?: string;
+}
+
+/** The guess that was made in the form, or what is missing in words. */
+export function readGuess(
+  asks: Asked,
+  typed: string,
+  isDown: boolean | null,
+  units: Units
+): Guess | string {
+  if (asks === 'down') return isDown === null ? 'Say where it was.' : { kind: 'down', isDown };
+  const length_m = readTravel(typed, units);
+  if (typeof length_m === 'string') return length_m;
+  if (asks === 'height') return { kind: 'height', height_m: length_m };
+  if (isDown === null) return 'Say whether it stayed down.';
+  return { kind: 'travel', travel_m: length_m, lifted: !isDown };
 }
 
 /** A number that is typed: inches or centimetres, as a hand would say it. */

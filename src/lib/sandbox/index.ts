@@ -2,7 +2,7 @@
 export { default as PracticeWater } from './PracticeWater.svelte';
 export { default as Replay } from './Replay.svelte';
 export { default as GearPanel } from './GearPanel.svelte';
-export type { Guess } from './guess';
+export { default as GuessForm } from './GuessForm.svelte';
 export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
 export type { Target } from './stage';

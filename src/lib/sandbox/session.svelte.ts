@@ -1,12 +1,11 @@
 import { ScenarioError, type Move, type RodAngles, type Setup } from '$lib/model';
-import type { Units } from '$lib/scoring';
+import type { Guess, Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { summaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
 import { filmOf, type Film } from './film';
 import { FrameLoop } from './frame-loop';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
-import type { Guess } from './guess';
 import { Hand } from './hand';
 import { LiveTry, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';

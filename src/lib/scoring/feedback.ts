@@ -69,8 +69,20 @@ function besideAsked(challenge: Challenge, travel_m: number, units: Units): stri
 function whySentence(result: Result, grade: Grade, units: Units): string {
   const misses = grade.goals.map((goal) => missClause(goal, result, units));
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
-  const first = isIdle ? 'The line never pulled it' : contactClause(result, units);
-  return `${[first, ...misses.filter(() => !isIdle)].filter(Boolean).join(', ')}.`;
+  const first =
+    fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
+  return `${[first, ...misses.filter(() => !isIdle || isCast(result))].filter(Boolean).join(', ')}.`;
+}
+
+/** A bait that was cast is off the bottom to begin with: its fall is no flight. */
+function fallClause(result: Result): string | null {
+  if (!isCast(result)) return null;
+  const touch = result.events.find(({ kind }) => kind === 'bottom');
+  return touch ? `It was down after ${formatTime(touch.t_s)}` : 'It never came down';
+}
+
+function isCast({ trace }: Result): boolean {
+  return trace.contact[0] === 0;
 }
 
 function contactClause(result: Result, units: Units): string {

@@ -15,6 +15,7 @@ export {
 export { parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
+export { askedOf, guessWords, type Asked, type Guess } from './guess';
 export { gradeResult, gradeTry, type GoalGrade, type Grade } from './grade';
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
 export { solveCorrection, type Correction } from './correction';

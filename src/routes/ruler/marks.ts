@@ -1,8 +1,7 @@
 import { markOf, type Mark, type StoredTry } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
+import { littleByLittle } from './little-by-little';
 
-/** Tries run again in one go: about a tenth of a second, so that the page goes on answering. */
-const IN_ONE_GO = 8;
 /** Older tries than this many say nothing of the hand as it is, nor of its trend. */
 const MOST_TRIES = 120;
 
@@ -26,18 +25,11 @@ export function marksSoFar(
   find: (id: string) => Challenge | undefined,
   onfound: (marks: readonly Mark[], isAll: boolean) => void
 ): () => void {
-  const left = tries.slice(-MOST_TRIES);
   const found: Mark[] = [];
-  let timer: ReturnType<typeof setTimeout>;
-  const next = () => {
-    for (const made of left.splice(0, IN_ONE_GO)) {
-      const challenge = find(made.challenge);
-      const mark = challenge && markOnce(made, challenge);
-      if (mark) found.push(mark);
-    }
-    onfound([...found], left.length === 0);
-    if (left.length > 0) timer = setTimeout(next);
+  const measure = (made: StoredTry) => {
+    const challenge = find(made.challenge);
+    const mark = challenge && markOnce(made, challenge);
+    if (mark) found.push(mark);
   };
-  timer = setTimeout(next);
-  return () => clearTimeout(timer);
+  return littleByLittle(tries.slice(-MOST_TRIES), measure, (isAll) => onfound([...found], isAll));
 }

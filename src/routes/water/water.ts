@@ -1,13 +1,5 @@
-import {
-  parseScenario,
-  parseSetup,
-  type Result,
-  type RodAngles,
-  type RodInput,
-  type Setup
-} from '$lib/model';
-import { FIRST_GEAR, setupOf, type Guess, type Plane } from '$lib/sandbox';
-import { formatLength, type Units } from '$lib/scoring';
+import { parseScenario, parseSetup, type RodAngles, type RodInput, type Setup } from '$lib/model';
+import { FIRST_GEAR, setupOf, type Plane } from '$lib/sandbox';
 
 /** A try as it is kept: what the hand did, and with what. What came of it the model knows. */
 export interface KeptTry {
@@ -106,12 +98,4 @@ function readTry(kept: { setup?: unknown; plane?: unknown; input?: unknown }): K
 
 function planeOf(kept: unknown): Plane {
   return kept === 'lift' ? 'lift' : 'sweep';
-}
-
-/** What was said beside what was: "You said 6 in, stayed down. It was 9 in, lifted." */
-export function guessText(guess: Guess, result: Result, units: Units): string {
-  const told = (travel_m: number, lifted: boolean) =>
-    `${formatLength(travel_m, units)}, ${lifted ? 'lifted' : 'stayed down'}`;
-  const said = told(guess.travel_m, guess.lifted);
-  return `You said ${said}. It was ${told(result.travel_m, result.hops.length > 0)}.`;
 }

@@ -50,6 +50,7 @@ export const count: Drill = {
   id: 'count',
   title: 'Count it down',
   lesson: 'from-the-boat',
+  asks: 'down',
   practised: DEPTHS_M.flatMap((depth_m) =>
     WEIGHTS_KG.map((mass_kg) => countOf({ mass_kg, depth_m }))
   ),

@@ -74,6 +74,7 @@ export const drag: Drill = {
   id: 'drag',
   title: 'Drag it as far as you mean',
   lesson: 'your-hands-ruler',
+  asks: 'travel',
   practised: DEPTHS_M.flatMap((depth_m) =>
     PACES.flatMap((pace) => DISTANCES_M.map((distance_m) => dragOf({ distance_m, pace, depth_m })))
   ),

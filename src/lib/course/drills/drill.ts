@@ -1,4 +1,4 @@
-import type { Challenge } from '../../scoring';
+import type { Asked, Challenge } from '../../scoring';
 
 /** A task of a drill before it gets its place in a sitting. */
 export type Task = Omit<Challenge, 'id' | 'visibility' | 'phase'>;
@@ -10,6 +10,8 @@ export interface Drill {
   title: string;
   /** The lesson that teaches it. */
   lesson: string;
+  /** What a try is measured by. */
+  asks: Asked;
   /** Tasks that are practised, from the plainest on. */
   practised: readonly Condition[];
   /** Tasks that only come when it is to be seen what was kept. */

@@ -40,6 +40,7 @@ export const hop: Drill = {
   id: 'hop',
   title: 'Hop it as high as you mean',
   lesson: 'hops',
+  asks: 'height',
   practised: DEPTHS_M.flatMap((depth_m) => HOPS.map((hop) => hopOf({ hop, depth_m }))),
   fresh: [hopOf(FRESH)]
 };

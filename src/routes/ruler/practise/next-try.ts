@@ -1,6 +1,11 @@
-import { drills, findChallenge, idsOf, type Drill } from '$lib/course';
-import { progressOf, travelOf, triesOf, type Progress, type StoredTry } from '$lib/practice';
-import { scheduled } from '../scheduled';
+import { idsOf, type Drill } from '$lib/course';
+import {
+  progressOf,
+  triesOf,
+  type Progress,
+  type ScheduledTry,
+  type StoredTry
+} from '$lib/practice';
 
 /** Seeds of sittings are whole numbers below this. */
 const SEEDS = 1_000_000;
@@ -16,17 +21,15 @@ export interface NextTry {
  * The next try of a drill. The sitting's seed is the number of tries before it, so that a sitting
  * goes on after a reload as it was, and no two are alike.
  */
-export function nextTry(drill: string, all: readonly StoredTry[], now_ms: number): NextTry {
-  const tries = triesOf(drill, all).flatMap((made) => scheduled(made) ?? []);
-  const progress = progressOf(tries, now_ms);
+export function nextTry(
+  { id, asks }: Pick<Drill, 'id' | 'asks'>,
+  all: readonly StoredTry[],
+  now_ms: number,
+  read: (made: StoredTry) => ScheduledTry | null
+): NextTry {
+  const tries = triesOf(id, all).flatMap((made) => read(made) ?? []);
+  const progress = progressOf(tries, now_ms, asks);
   const seed = (tries.length - progress.made) % SEEDS;
-  const ids = progress.left > 0 ? idsOf({ drill, phase: progress.phase, seed }) : [];
+  const ids = progress.left > 0 ? idsOf({ drill: id, phase: progress.phase, seed }) : [];
   return { progress, challenge: ids[progress.made] ?? '' };
 }
-
-/** The drills that ask for distances: no other error can be judged by CE and VE. */
-export const distanceDrills: readonly Drill[] = drills.filter(({ id }) => {
-  const [first] = idsOf({ drill: id, phase: 'seen', seed: 0 });
-  const challenge = findChallenge(first, []);
-  return challenge !== undefined && travelOf(challenge) !== undefined;
-});

@@ -1,13 +1,16 @@
 import type { CheckResult, Phase, Progress } from '$lib/practice';
+import type { Asked } from '$lib/scoring';
 
 const PHASES: Record<Phase, string> = {
   seen: 'The bait is in sight, and every try is told.',
   half_seen: 'The bait is hidden every other time. Guess before you are told.',
-  unseen: 'The bait is hidden. You are told only when it went too far off.',
+  unseen: 'The bait is hidden. You are told only when it was not as asked.',
   kept: 'The check: the bait is hidden, and nothing is told before the end.'
 };
 
 const HOUR_MS = 3_600_000;
+/** Less than this part of half a band off its middle has no side to speak of. */
+const ON_THE_MARK = 0.25;
 
 /** Where the learner stands with a challenge and what comes now, plainly. */
 export function standingText({ standing, phase, due_ms }: Progress, now_ms: number): string {
@@ -21,21 +24,64 @@ export function standingText({ standing, phase, due_ms }: Progress, now_ms: numb
   return lapsed + PHASES[phase];
 }
 
+interface Words {
+  /** Which way a bias goes. */
+  more: string;
+  less: string;
+  right: string;
+  wants: Record<CheckResult['missed'][number], string>;
+}
+
+const WORDS: Record<Asked, Words> = {
+  travel: {
+    more: 'too far',
+    less: 'too short',
+    right: 'at the pace asked',
+    wants: {
+      bias: 'a truer reach (within 10 %)',
+      spread: 'more even tries (within 15 %)',
+      right: 'the pace asked in 8 of 10'
+    }
+  },
+  height: {
+    more: 'high',
+    less: 'low',
+    right: 'as high as asked',
+    wants: {
+      bias: 'a truer height (on average as asked)',
+      spread: 'more even hops',
+      right: '8 of 10 as asked'
+    }
+  },
+  down: {
+    more: 'late',
+    less: 'early',
+    right: 'after the touch and in time',
+    wants: {
+      bias: 'a truer count (on average in time)',
+      spread: 'a more even count',
+      right: '8 of 10 in time'
+    }
+  }
+};
+
 /** What the last check found, and what it wanted. */
-export function checkText({ scores, inPace, missed, isPassed }: CheckResult): string {
-  const bias = Math.round(Math.abs(scores.constant) * 100);
-  const side = scores.constant > 0 ? 'far' : 'short';
-  const found =
-    `Last check: on average ${bias} % too ${side}, ${Math.round(scores.variable * 100)} % from try ` +
-    `to try, ${Math.round(inPace * 100)} % at the pace asked.`;
-  const wants = {
-    bias: 'a truer reach (within 10 %)',
-    spread: 'more even tries (within 15 %)',
-    pace: 'the pace asked in 8 of 10'
-  };
+export function checkText({ scores, right, missed, isPassed }: CheckResult, asks: Asked): string {
+  const words = WORDS[asks];
+  const side = scores.constant > 0 ? words.more : words.less;
+  const average =
+    asks === 'travel'
+      ? `${percent(Math.abs(scores.constant))} ${side}, ${percent(scores.variable)} from try to try`
+      : `a little ${side}`;
+  const isOn = asks !== 'travel' && Math.abs(scores.constant) < ON_THE_MARK;
+  const found = `Last check: ${percent(right)} ${words.right}; on average ${isOn ? 'on the mark' : average}.`;
   return isPassed
     ? `${found} Passed.`
-    : `${found} It wanted ${missed.map((one) => wants[one]).join(' and ')}.`;
+    : `${found} It wanted ${missed.map((one) => words.wants[one]).join(' and ')}.`;
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
 }
 
 function timeText(ms: number): string {

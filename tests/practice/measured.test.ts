@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest';
+import { findChallenge } from '../../src/lib/course';
+import { byHand } from '../../src/lib/course/hand';
+import { guessOf, keptGuess, measuredOf } from '../../src/lib/practice';
+import { askedOf, gradeResult, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
+import { challengeOf, oneFootGoals, resultOf } from '../scoring/results';
+
+function task(id: string): Challenge {
+  const challenge = findChallenge(id, []);
+  if (!challenge) throw new Error(`no challenge ${id}`);
+  return challenge;
+}
+
+const exact = { reach: 0, pace: 0, isEven: false };
+const measure = (challenge: Challenge, move: Challenge['reference']) =>
+  measuredOf(challenge, gradeTry(challenge, byHand(move, challenge.start, exact)));
+
+const drills = [
+  ['drag-seen-4-1', 'travel'],
+  ['hop-seen-4-1', 'height'],
+  ['count-seen-4-1', 'down']
+] as const;
+
+describe.each(drills)('%s', (id, asks) => {
+  const challenge = task(id);
+
+  test(`is measured by ${asks}: its reference is right and near the middle, its beginner is not`, () => {
+    const good = measure(challenge, challenge.reference);
+    const poor = measure(challenge, challenge.beginner);
+    expect(good).toMatchObject({ asks, isRight: true });
+    // A part of the distance, or half widths of the band: the reference need not hit its middle.
+    expect(Math.abs(good?.error ?? NaN)).toBeLessThan(asks === 'travel' ? 0.15 : 0.8);
+    expect(poor?.isRight).toBe(false);
+    expect(Math.abs(poor?.error ?? NaN)).toBeGreaterThan(asks === 'travel' ? 0.5 : 1);
+  });
+});
+
+test('a count that was cut short is early', () => {
+  const challenge = task('count-seen-4-1');
+  expect(measure(challenge, challenge.beginner)?.error).toBeLessThan(-1);
+});
+
+test('a hop over the treetops is no further off than wide of the band', () => {
+  const challenge = task('hop-seen-4-1');
+  const result = resultOf({ hopHeights_m: [3] });
+  expect(measuredOf(challenge, { result, grade: gradeResult(challenge, result) })?.error).toBe(2);
+});
+
+test('a challenge without distance, hop or touch is not measured', () => {
+  const challenge = challengeOf([{ kind: 'contact', least: 0.8, weight: 100 }]);
+  const { reference, start } = challenge;
+  expect(measuredOf(challenge, gradeTry(challenge, byHand(reference, start, exact)))).toBeNull();
+  expect(askedOf(challenge)).toBe('travel');
+});
+
+describe('a guess', () => {
+  const hops = challengeOf([{ kind: 'hops', count: 1, height_m: [0.1, 0.3], weight: 100 }]);
+  const result = resultOf({ travel_m: 0.508, peak_height_m: 0.2286, hopHeights_m: [0.2286] });
+
+  test.each([
+    [
+      challengeOf(oneFootGoals),
+      { kind: 'travel', travel_m: 0.3048 },
+      'You said 1 ft; it went 1 ft 8 in.'
+    ],
+    [hops, { kind: 'height', height_m: 0.1524 }, 'You said 6 in high; it rose 9 in.'],
+    [
+      task('count-seen-4-1'),
+      { kind: 'down', isDown: false },
+      'You said still falling; it was on the bottom.'
+    ]
+  ] as const)('is kept with its try and said beside what was', (challenge, guess, said) => {
+    expect(askedOf(challenge)).toBe(guess.kind);
+    const back = guessOf(keptGuess(guess), challenge);
+    expect(back).toEqual(guess);
+    const touched = { ...result, events: [{ kind: 'bottom', t_s: 0 } as const] };
+    expect(guessWords(guess, touched, 'imperial')).toBe(said);
+  });
+
+  test('of a try in sight says both how far and whether it stayed down', () => {
+    const guess = { kind: 'travel', travel_m: 0.3048, lifted: false } as const;
+    expect(guessWords(guess, result, 'imperial')).toBe(
+      'You said 1 ft, stayed down; it went 1 ft 8 in, lifted.'
+    );
+  });
+
+  test('that was not asked is not kept', () => {
+    expect(keptGuess(null)).toEqual({});
+    expect(guessOf({}, hops)).toBeNull();
+  });
+});
