@@ -28,40 +28,41 @@ async function goToQuestion(page: Page): Promise<void> {
 
 const options = (page: Page) => page.locator('fieldset button');
 
-test('a screen and five phones: a vote is hidden, held, revealed; one phone is cut off in between', async ({
-  page,
-  browser
-}) => {
-  test.setTimeout(120_000);
-  const code = await openClinic(page);
-  const phones = await Promise.all(Array.from({ length: 4 }, () => phoneIn(browser, code)));
-  await expect(page.getByText('4 here')).toBeVisible();
-  await goToQuestion(page);
-  for (const phone of phones) await expect(options(phone).first()).toBeEnabled();
+test(
+  'a screen and five phones: a vote is hidden, held, revealed; one phone is cut off in between',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    test.setTimeout(120_000);
+    const code = await openClinic(page);
+    const phones = await Promise.all(Array.from({ length: 4 }, () => phoneIn(browser, code)));
+    await expect(page.getByText('4 here')).toBeVisible();
+    await goToQuestion(page);
+    for (const phone of phones) await expect(options(phone).first()).toBeEnabled();
 
-  const late = await phoneIn(browser, code);
-  await phones[3].context().setOffline(true);
-  await options(phones[0]).nth(0).click();
-  await options(phones[1]).nth(1).click();
-  await options(phones[2]).nth(1).click();
-  await options(phones[3]).nth(1).click();
-  await options(late).nth(2).click();
-  await expect(page.getByText('5 here, 4 answered')).toBeVisible();
-  await phones[3].context().setOffline(false);
-  await expect(page.getByText('5 here, 5 answered')).toBeVisible({ timeout: 15_000 });
-  await expect(page.locator('.share')).toHaveCount(0);
+    const late = await phoneIn(browser, code);
+    await phones[3].context().setOffline(true);
+    await options(phones[0]).nth(0).click();
+    await options(phones[1]).nth(1).click();
+    await options(phones[2]).nth(1).click();
+    await options(phones[3]).nth(1).click();
+    await options(late).nth(2).click();
+    await expect(page.getByText('5 here, 4 answered')).toBeVisible();
+    await phones[3].context().setOffline(false);
+    await expect(page.getByText('5 here, 5 answered')).toBeVisible({ timeout: 15_000 });
+    await expect(page.locator('.share')).toHaveCount(0);
 
-  await phones[0].reload();
-  await expect(options(phones[0]).nth(0)).toHaveAttribute('aria-pressed', 'true');
-  await page.getByText('Hands of those').click();
-  await page.getByRole('spinbutton').nth(1).fill('5');
-  await page.getByRole('spinbutton').nth(1).blur();
-  await page.getByRole('button', { name: 'Hold' }).click();
-  await expect(options(late).first()).toBeDisabled();
-  await page.getByRole('button', { name: 'Reveal' }).click();
-  await expect(page.locator('.share')).toHaveText(['10 %', '80 %', '10 %']);
-  await expect(phones[1].getByText('The jig goes')).toBeVisible();
-  await page.getByRole('link', { name: 'Summary' }).click();
-  await expect(page.getByText(/of 10 had it/)).toBeVisible();
-  for (const phone of [...phones, late]) await phone.context().close();
-});
+    await phones[0].reload();
+    await expect(options(phones[0]).nth(0)).toHaveAttribute('aria-pressed', 'true');
+    await page.getByText('Hands of those').click();
+    await page.getByRole('spinbutton').nth(1).fill('5');
+    await page.getByRole('spinbutton').nth(1).blur();
+    await page.getByRole('button', { name: 'Hold' }).click();
+    await expect(options(late).first()).toBeDisabled();
+    await page.getByRole('button', { name: 'Reveal' }).click();
+    await expect(page.locator('.share')).toHaveText(['10 %', '80 %', '10 %']);
+    await expect(phones[1].getByText('The jig goes')).toBeVisible();
+    await page.getByRole('link', { name: 'Summary' }).click();
+    await expect(page.getByText(/of 10 had it/)).toBeVisible();
+    for (const phone of [...phones, late]) await phone.context().close();
+  }
+);

@@ -18,23 +18,24 @@ async function setHomework(page: Page): Promise<string> {
   return page.locator('.share code').innerText();
 }
 
-test('the key opens the space on another device, and a new key closes it there', async ({
-  page,
-  browser
-}) => {
-  await openSpace(page);
-  const key = await page.locator('.link code').innerText();
-  const other = await (await browser.newContext()).newPage();
-  await other.goto(key);
-  await expect(other.getByRole('heading', { name: 'Reedmere Guiding' })).toBeVisible();
-  expect(other.url()).not.toContain('#');
-  await page.getByText('Key and space').click();
-  await page.getByRole('button', { name: 'New key' }).click();
-  await expect(page.locator('.link code')).not.toHaveText(key);
-  await other.reload();
-  await expect(other.getByRole('heading', { name: 'For guides' })).toBeVisible();
-  await other.context().close();
-});
+test(
+  'the key opens the space on another device, and a new key closes it there',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    await openSpace(page);
+    const key = await page.locator('.link code').innerText();
+    const other = await (await browser.newContext()).newPage();
+    await other.goto(key);
+    await expect(other.getByRole('heading', { name: 'Reedmere Guiding' })).toBeVisible();
+    expect(other.url()).not.toContain('#');
+    await page.getByText('Key and space').click();
+    await page.getByRole('button', { name: 'New key' }).click();
+    await expect(page.locator('.link code')).not.toHaveText(key);
+    await other.reload();
+    await expect(other.getByRole('heading', { name: 'For guides' })).toBeVisible();
+    await other.context().close();
+  }
+);
 
 for (const scheme of ['light', 'dark'] as const) {
   test(`the guide’s pages have no faults that axe can find (${scheme})`, async ({ page }) => {

@@ -160,16 +160,3 @@ for (const colorScheme of ['light', 'dark'] as const) {
     expect(spill).toBeLessThanOrEqual(0);
   });
 }
-
-for (const address of ['/', '/safety', '/about', '/record', ADDRESS, '/water']) {
-  test(`${address} opens without a connection after a first visit elsewhere`, async ({
-    page,
-    context
-  }) => {
-    await page.goto('/');
-    await page.evaluate(() => navigator.serviceWorker.ready);
-    await context.setOffline(true);
-    await page.goto(address);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  });
-}

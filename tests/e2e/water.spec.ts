@@ -36,28 +36,32 @@ async function shown(page: Page): Promise<void> {
   await expect(bait(page)).not.toHaveText('0 in');
 }
 
-test('a try by mouse, with its replay, is there as a ghost after a reload', async ({ page }) => {
-  await open(page);
-  const [first, ...rest] = await dragPath(page);
-  await page.mouse.move(first.x, first.y);
-  await page.mouse.down();
-  for (const { x, y } of rest) {
-    await page.mouse.move(x, y);
-    await page.waitForTimeout(60);
+test(
+  'a try by mouse, with its replay, is there as a ghost after a reload',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await open(page);
+    const [first, ...rest] = await dragPath(page);
+    await page.mouse.move(first.x, first.y);
+    await page.mouse.down();
+    for (const { x, y } of rest) {
+      await page.mouse.move(x, y);
+      await page.waitForTimeout(60);
+    }
+    await page.mouse.up();
+    await shown(page);
+    const travel = await bait(page).textContent();
+    await page.getByRole('slider', { name: 'Moment of the replay' }).fill('0');
+    await expect(bait(page)).toHaveText('0 in');
+    const kept = () => page.evaluate(() => JSON.parse(localStorage['feltfoot-water']).tries);
+    const before = await kept();
+    expect(before).toHaveLength(1);
+    await page.reload();
+    await expect(rod(page)).toBeVisible();
+    expect(await kept()).toEqual(before);
+    expect(travel).toMatch(/in|ft/);
   }
-  await page.mouse.up();
-  await shown(page);
-  const travel = await bait(page).textContent();
-  await page.getByRole('slider', { name: 'Moment of the replay' }).fill('0');
-  await expect(bait(page)).toHaveText('0 in');
-  const kept = () => page.evaluate(() => JSON.parse(localStorage['feltfoot-water']).tries);
-  const before = await kept();
-  expect(before).toHaveLength(1);
-  await page.reload();
-  await expect(rod(page)).toBeVisible();
-  expect(await kept()).toEqual(before);
-  expect(travel).toMatch(/in|ft/);
-});
+);
 
 test('a try by touch', async ({ page, context }) => {
   await open(page);
@@ -77,7 +81,7 @@ test('a try by touch', async ({ page, context }) => {
   expect(await scrolled()).toBe(top);
 });
 
-test('a try by keys alone, from the top of the page', async ({ page }) => {
+test('a try by keys alone, from the top of the page', { tag: '@any-width' }, async ({ page }) => {
   await open(page);
   for (let i = 0; i < 30; i++) {
     await page.keyboard.press('Tab');
@@ -104,16 +108,20 @@ test('a try by the hold buttons, ended by Done', async ({ page }) => {
   await shown(page);
 });
 
-test('gear and the way the rod moves are there again after a reload', async ({ page }) => {
-  await open(page);
-  await page.getByRole('combobox', { name: 'Bait' }).selectOption('3/8 oz');
-  await page.getByRole('slider', { name: 'Depth' }).fill('7.3152');
-  await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
-  await page.reload();
-  await expect(page.getByText('24 ft deep')).toBeVisible();
-  await expect(page.getByRole('combobox', { name: 'Bait' })).toHaveValue('1');
-  await expect(rod(page)).toHaveAttribute('aria-valuetext', '9.0 o’clock');
-});
+test(
+  'gear and the way the rod moves are there again after a reload',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await open(page);
+    await page.getByRole('combobox', { name: 'Bait' }).selectOption('3/8 oz');
+    await page.getByRole('slider', { name: 'Depth' }).fill('7.3152');
+    await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
+    await page.reload();
+    await expect(page.getByText('24 ft deep')).toBeVisible();
+    await expect(page.getByRole('combobox', { name: 'Bait' })).toHaveValue('1');
+    await expect(rod(page)).toHaveAttribute('aria-valuetext', '9.0 o’clock');
+  }
+);
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`is accessible in the ${colorScheme}, before and after a try`, async ({ page }) => {

@@ -1,0 +1,61 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** Addresses of all pages that are written at build time, which are those that open offline. */
+const addresses = readdirSync(join(process.env.FELTFOOT_BUILD ?? '', 'prerendered'), {
+  recursive: true,
+  encoding: 'utf8'
+})
+  .filter((file) => file.endsWith('.html'))
+  .map((file) => `/${file.slice(0, -'.html'.length)}`.replace(/\/index$/, '/'))
+  .sort();
+
+const faults = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations;
+
+async function open(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+}
+
+for (const address of addresses) {
+  test(
+    `${address} is accessible at first sight, and no wider than a phone`,
+    {
+      tag: '@narrow'
+    },
+    async ({ page }) => {
+      await open(page, address);
+      expect(await faults(page)).toEqual([]);
+      const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(spill).toBeLessThanOrEqual(0);
+    }
+  );
+}
+
+test(
+  'every page is accessible on a wide window by night',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    test.setTimeout(5_000 * addresses.length);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    for (const address of addresses) {
+      await open(page, address);
+      expect(await faults(page), address).toEqual([]);
+    }
+  }
+);
+
+test(
+  'every page opens without a connection after one visit',
+  { tag: '@any-width' },
+  async ({ page, context }) => {
+    test.setTimeout(5_000 * addresses.length);
+    expect(addresses).toContain('/water');
+    await page.goto('/');
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await context.setOffline(true);
+    for (const address of addresses) await open(page, address);
+  }
+);
