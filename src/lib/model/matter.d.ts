@@ -4,9 +4,14 @@
  */
 declare module 'matter-js/src/body/Body.js' {
   import type { CollisionBody, Vector } from 'matter-js/src/collision/Query.js';
+  interface Body extends CollisionBody {
+    readonly angle: number;
+    readonly isSleeping: boolean;
+  }
   const Body: {
-    create(options: { isStatic?: boolean; position: Vector; vertices: Vector[] }): CollisionBody;
-    setPosition(body: CollisionBody, position: Vector): void;
+    create(options: { isStatic?: boolean; position: Vector; vertices: Vector[] }): Body;
+    /** With `updateVelocity`, the body is taken to have moved there since it was put last. */
+    setPosition(body: CollisionBody, position: Vector, updateVelocity?: boolean): void;
   };
   export default Body;
 }

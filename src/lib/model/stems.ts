@@ -47,6 +47,13 @@ export class Stems {
     return slips;
   }
 
+  /** How far a bait at `x_m` draws each stem over, m towards the angler: 0 for those it does not load. */
+  leansAt(x_m: number): Float32Array {
+    return Float32Array.from(this.stems, (stem, i) =>
+      this.grip[i] === 'loaded' ? this.side * (stem.x_m - x_m) : 0
+    );
+  }
+
   /** A bent stem is lower by what it leans; it lets go at its slip load or when cleared. */
   private letsGo(stem: Stem, past_m: number, height_m: number): boolean {
     const stands = Math.sqrt(Math.max(0, stem.height_m ** 2 - past_m ** 2));

@@ -7,6 +7,7 @@ import { overviewView, paintOverview, paintOverviewBack } from './draw/overview'
 import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
 import type { Ink } from './palette';
 import { Picture } from './picture';
+import { Scenery, type SceneryNow } from './scenery/scenery';
 import { reachOf, widen, type Moment, type Stage } from './stage';
 import type { View } from './view';
 
@@ -30,10 +31,13 @@ export class Scene {
   private moment: Moment | null = null;
   private views: { whole: View; rod: View; bottom: View } | null = null;
   private reach: Reach | null = null;
+  private scenery: Scenery | null = null;
+  private motion: MediaQueryList | null = null;
   private reached: { trace: Trace | null; ticks: number } = { trace: null, ticks: 0 };
 
   setInk(ink: Ink): void {
     this.ink = ink;
+    this.motion ??= matchMedia('(prefers-reduced-motion: reduce)');
     this.layOut();
   }
 
@@ -81,7 +85,17 @@ export class Scene {
     this.rod.paintFront((context) =>
       rodPicture(stage).front(context, views.rod, stage, moment, ink)
     );
-    this.bottom.paintFront((context) => paintBottom(context, views.bottom, stage, moment, ink));
+    const scenery = moment.isHidden ? null : this.sceneryOf(stage, moment);
+    this.bottom.paintFront((context) =>
+      paintBottom(context, views.bottom, stage, moment, scenery, ink)
+    );
+  }
+
+  private sceneryOf(stage: Stage, { trace, pose }: Moment): SceneryNow {
+    if (this.scenery?.trace !== trace) {
+      this.scenery = new Scenery(stage, trace, this.motion?.matches ?? true);
+    }
+    return this.scenery.at(pose.t_s);
   }
 
   private keepInView(trace: Trace): void {

@@ -1,13 +1,10 @@
 import type { Ink } from '../palette';
+import type { Between } from '../scenery/scenery';
+import { STRANDS } from '../scenery/strands';
+import { drawSkirt, skirtScale } from './skirt';
 
-/** Length of skirt and trailer behind the head, m. */
-const SKIRT_M = 0.055;
-/** However small the scale, the mark can be seen: least radius and skirt, px. */
+/** However small the scale, the mark can be seen: least radius, px. */
 const LEAST_RADIUS = 5;
-const LEAST_SKIRT = 20;
-
-/** Strands of the skirt: how far each is fanned out, −1 low to 1 high. */
-const STRANDS = [-1, -0.62, -0.25, 0.15, 0.55, 1] as const;
 
 /** The bait's mark alone: solid on the bottom, open above it. */
 export function markBait(
@@ -27,32 +24,19 @@ export function markBait(
   context.stroke();
 }
 
-/** The jig with its lowest point at (x, y), line to the right, skirt trailing to the left. */
+/** The jig with its lowest point at (x, y), line to the right, skirt as the water holds it. */
 export function drawBait(
   context: CanvasRenderingContext2D,
   x: number,
   y: number,
   scale: number,
-  bait: { radius_m: number; isTouching: boolean },
+  bait: { radius_m: number; isTouching: boolean; strands: Between },
   ink: Ink
 ): void {
   const radius = Math.max(bait.radius_m * scale, LEAST_RADIUS);
-  const skirt = Math.max(SKIRT_M * scale, LEAST_SKIRT);
   const middle = y - radius;
-  context.strokeStyle = ink.bait;
-  context.lineWidth = 1.25;
-  context.beginPath();
-  for (const fan of STRANDS) {
-    context.moveTo(x - radius * 0.6, middle + fan * radius * 0.5);
-    context.quadraticCurveTo(
-      x - skirt * 0.5,
-      middle - fan * skirt * 0.2 - skirt * 0.08,
-      x - skirt * (0.94 - 0.14 * fan * fan),
-      Math.min(middle - fan * skirt * 0.27, y - 1)
-    );
-  }
-  context.stroke();
-  drawHook(context, x, middle, radius, skirt, ink);
+  drawSkirt(context, x, y, scale, bait.strands, ink);
+  drawHook(context, x, middle, radius, STRANDS[0].length_m * skirtScale(scale), ink);
   markBait(context, x, middle, radius, bait.isTouching, ink);
 }
 

@@ -1,7 +1,7 @@
 import { BED_PX, STRIP_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { rulerTicks } from '../ruler';
-import type { Pose } from '../pose';
+import type { SceneryNow } from '../scenery/scenery';
 import type { Moment, Stage } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
@@ -12,6 +12,7 @@ import { drawLine } from './line';
 import { drawStems } from './stems';
 import { drawRuler } from './ruler';
 import { drawTrack } from './track';
+import { drawClouds, drawPebbles } from './loose';
 import { paintWater } from './water';
 
 /** The close-up of the bait on the bottom, with its ruler. */
@@ -113,11 +114,14 @@ export function paintBottom(
   view: View,
   stage: Stage,
   moment: Moment,
+  /** None while it is out of sight. */
+  scenery: SceneryNow | null,
   ink: Ink
 ): void {
-  const { pose, isHidden } = moment;
-  drawStems(context, view, stage, isHidden ? null : baitPlace(stage, pose), ink);
-  if (isHidden) return sayHidden(context, view, stage, ink);
+  const { pose } = moment;
+  drawStems(context, view, stage, scenery?.leans ?? null, ink);
+  if (!scenery) return sayHidden(context, view, stage, ink);
+  drawPebbles(context, view, scenery, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
   drawTrack(context, view, moment, ink);
   drawLine(context, view, pose, false, ink);
@@ -127,14 +131,10 @@ export function paintBottom(
     pixelX(view, pose.x[last]),
     pixelY(view, pose.z[last]),
     view.scale,
-    { radius_m: stage.baitRadius_m, isTouching: pose.isTouching },
+    { radius_m: stage.baitRadius_m, isTouching: pose.isTouching, strands: scenery.strands },
     ink
   );
-}
-
-function baitPlace(stage: Stage, { x, z }: Pose): { x_m: number; height_m: number } {
-  const last = x.length - 1;
-  return { x_m: x[last], height_m: z[last] - stage.heightAt(x[last]) };
+  drawClouds(context, view, scenery, ink);
 }
 
 function sayHidden(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {

@@ -1,5 +1,5 @@
-import type { Stem } from '$lib/model';
 import type { Ink } from '../palette';
+import { mixed, type Between } from '../scenery/scenery';
 import type { Stage } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 import { grain } from './texture';
@@ -13,25 +13,22 @@ const TWIGS = [
 /** An untouched stem stands this much out of plumb at most, as a share of its height. */
 const SWAY = 0.16;
 
-/** Where the bait is, m: x, and its height above the bottom; null while out of sight. */
-type BaitPlace = { readonly x_m: number; readonly height_m: number } | null;
-
-/** Stalks and blades; one that the bait hangs in is drawn bent by it. */
+/** Stalks and blades; one that a bait loads is bent by `leans`, m towards the angler. */
 export function drawStems(
   context: CanvasRenderingContext2D,
   view: View,
   stage: Stage,
-  bait: BaitPlace,
+  leans: Between | null,
   ink: Ink
 ): void {
   if (stage.stems.length === 0) return;
   const isBrush = stage.setup.bottom.ground?.kind === 'brush';
-  const side = Math.sign(stage.bait.x_m);
   context.strokeStyle = isBrush ? ink.silt : ink.reed;
   context.lineWidth = isBrush ? Math.min(Math.max(1.25, 0.006 * view.scale), 4) : 1.25;
   context.beginPath();
   stage.stems.forEach((stem, i) => {
-    const lean_m = leanOf(stem, i, side, bait);
+    const sway_m = SWAY * (grain(i, 3) - 0.5) * stem.height_m;
+    const lean_m = Math.max(leans ? mixed(leans, i) : 0, sway_m);
     const root = { x: pixelX(view, stem.x_m), y: pixelY(view, stage.heightAt(stem.x_m)) };
     const up = Math.sqrt(Math.max(stem.height_m ** 2 - lean_m ** 2, 0)) * view.scale;
     drawStalk(context, root, lean_m * view.scale, up, isBrush);
@@ -39,18 +36,7 @@ export function drawStems(
   context.stroke();
 }
 
-/** How far a stem's top is towards the angler, m: bent by a bait that has not yet slipped off. */
-function leanOf(stem: Stem, i: number, side: number, bait: BaitPlace): number {
-  const sway_m = SWAY * (grain(i, 3) - 0.5) * stem.height_m;
-  if (!bait) return sway_m;
-  const past_m = side * (stem.x_m - bait.x_m);
-  const holds =
-    past_m > 0 &&
-    past_m * stem.stiffness_N_per_m < stem.slip_N &&
-    bait.height_m ** 2 + past_m ** 2 < stem.height_m ** 2;
-  return holds ? Math.max(past_m, sway_m) : sway_m;
-}
-
+/** A stalk held at its foot and drawn at its top: the curve of an end-loaded beam, root upright. */
 function drawStalk(
   context: CanvasRenderingContext2D,
   root: { x: number; y: number },
@@ -59,7 +45,7 @@ function drawStalk(
   isBrush: boolean
 ): void {
   context.moveTo(root.x, root.y);
-  context.quadraticCurveTo(root.x + 0.15 * lean, root.y - 0.55 * up, root.x + lean, root.y - up);
+  context.quadraticCurveTo(root.x, root.y - up / 3, root.x + lean, root.y - up);
   if (!isBrush) return;
   for (const [share, reach] of TWIGS) {
     const x = root.x + lean * share * share;

@@ -1,5 +1,5 @@
 import type { Ink } from '../palette';
-import { pixelY, type View } from '../view';
+import { metresZ, pixelY, type View } from '../view';
 import { ruleWater } from './texture';
 
 /** How water is ruled: px between its lines at the top and at the bottom, and how faint they are. */
@@ -9,7 +9,12 @@ export interface Ruling {
   readonly alpha: number;
 }
 
-/** Water between two heights of the picture, px: the deeper, the denser. */
+/** Water loses this share of its light in so many metres: 1 − 1/e; a clear lake's. A choice. */
+const DARKENS_M = 6;
+/** Height of a band of equal light, px. */
+const BAND = 3;
+
+/** Water between two heights of the picture, px: the deeper, the darker and the denser ruled. */
 export function paintWater(
   context: CanvasRenderingContext2D,
   view: View,
@@ -18,11 +23,14 @@ export function paintWater(
   ruling: Ruling,
   ink: Ink
 ): void {
-  const tint = context.createLinearGradient(0, from, 0, to);
-  tint.addColorStop(0, ink.water);
-  tint.addColorStop(1, ink.deep);
-  context.fillStyle = tint;
+  context.fillStyle = ink.water;
   context.fillRect(0, from, view.width, view.height - from);
+  context.fillStyle = ink.deep;
+  for (let y = from; y < view.height; y += BAND) {
+    context.globalAlpha = 1 - Math.exp(Math.min(metresZ(view, y), 0) / DARKENS_M);
+    context.fillRect(0, y, view.width, BAND);
+  }
+  context.globalAlpha = 1;
   ruleWater(context, from, to, view.width, { ...ruling, colour: ink.rule });
 }
 
