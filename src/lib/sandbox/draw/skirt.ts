@@ -20,9 +20,10 @@ export function drawSkirt(
   ink: Ink
 ): void {
   const size = skirtScale(scale);
+  const trailer = Math.min(Math.max(STRANDS[TRAILER].thickness_m * size, 1.25), 3);
   context.strokeStyle = ink.bait;
   for (const [first, last, width] of [
-    [TRAILER, STRANDS.length, 2.5],
+    [TRAILER, STRANDS.length, trailer],
     [0, TRAILER, 1]
   ]) {
     context.lineWidth = width;
