@@ -131,6 +131,13 @@ describe('a snag', () => {
     expect(kinds(pulled)).not.toContain('freed by shake');
   });
 
+  test('is freed by a pull from above, and does not hang again on the stone it left', () => {
+    const up = { kind: 'lift' as const, from_deg: 0, to_deg: 75, duration_s: 4 };
+    const back = { kind: 'sweep' as const, from_deg: 60, to_deg: 0, duration_s: 2 };
+    const found = kinds(snagged({ kind: 'sequence', moves: [hooks, back, up] }));
+    expect(found.filter((kind) => kind !== 'stone')).toEqual(['snag', 'freed by angle']);
+  });
+
   test('parts the line when it is pulled beyond its strength, and the bait stays', () => {
     const line = { diameter_m: 0.0003, breaking_load_N: 12 };
     const result = snagged(sweepTo(85, 0.8), { line });

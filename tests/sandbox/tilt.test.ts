@@ -1,14 +1,14 @@
 import { describe, expect, test, vi } from 'vitest';
-import { askForTilt, Tilt } from '../../src/lib/sandbox/tilt';
+import { askForTilt, bringText, Tilt } from '../../src/lib/sandbox/tilt';
 
-function levelled(plane: 'lift' | 'sweep', alpha: number, beta: number): Tilt {
-  const tilt = new Tilt(plane);
+function levelled(plane: 'lift' | 'sweep', alpha: number, beta: number, start_deg = 0): Tilt {
+  const tilt = new Tilt(plane, start_deg);
   tilt.read({ alpha, beta });
   return tilt;
 }
 
 describe('a phone as the rod', () => {
-  test('raises the rod by its tilt, whatever it started from', () => {
+  test('raises the rod by its tilt, whatever counted as level', () => {
     expect(levelled('lift', 100, 4).read({ alpha: 130, beta: 34 })).toBeCloseTo(30, 9);
   });
 
@@ -16,6 +16,29 @@ describe('a phone as the rod', () => {
     const tilt = levelled('sweep', 10, 0);
     tilt.read({ alpha: 2, beta: 5 });
     expect(tilt.read({ alpha: 345, beta: 5 })).toBeCloseTo(25, 9);
+  });
+
+  test('is taken up where the rod starts, and says how far off that is', () => {
+    const tilt = levelled('sweep', 0, 0, 60);
+    expect(tilt.away_deg).toBe(60);
+    expect(tilt.read({ alpha: 330, beta: 0 })).toBeNull();
+    expect(tilt.away_deg).toBeCloseTo(30, 9);
+    expect(bringText('sweep', 30)).toMatch(/30° to the right/);
+    expect(tilt.read({ alpha: 303, beta: 0 })).toBeNull();
+    expect(tilt.away_deg).toBeNull();
+    expect(tilt.read({ alpha: 283, beta: 0 })).toBeCloseTo(20, 9);
+  });
+
+  test('is brought back to the start before the next try, with level as it was', () => {
+    const tilt = levelled('lift', 0, 0, 10);
+    tilt.read({ alpha: 0, beta: 9 });
+    expect(tilt.read({ alpha: 0, beta: 50 })).toBeCloseTo(41, 9);
+    tilt.putDown();
+    expect(tilt.read({ alpha: 0, beta: 50 })).toBeNull();
+    expect(tilt.away_deg).toBeCloseTo(-40, 9);
+    expect(bringText('lift', -40)).toMatch(/40° down/);
+    tilt.read({ alpha: 0, beta: 12 });
+    expect(tilt.read({ alpha: 0, beta: 22 })).toBeCloseTo(10, 9);
   });
 
   test('leaves the rod alone while the hand only trembles', () => {
@@ -32,7 +55,7 @@ describe('a phone as the rod', () => {
     expect(tilt.read({ alpha: 20, beta: 0 })).toBeCloseTo(30, 9);
   });
 
-  test('begins anew from where it points when it is levelled', () => {
+  test('points anew from where it is levelled', () => {
     const tilt = levelled('lift', 0, 0);
     tilt.read({ alpha: 0, beta: 40 });
     tilt.level();

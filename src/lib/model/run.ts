@@ -21,7 +21,7 @@ const SPEED_CHANGE_TO_DOUBLE_M_S = SPEED_CHANGE_LIMIT_M_S / 3;
 const SHORTEST_LINE_M = 0.5;
 
 /** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.1.0';
+export const MODEL_VERSION = '1.1.1';
 
 export interface Result extends Summary {
   trace: Trace;

@@ -34,25 +34,32 @@ export interface Pull {
 
 export class Snag {
   isHeld = false;
+  private stone = -1;
   private isDeep = false;
   private angle_deg = 0;
   private slack_s = 0;
   private shakes = 0;
   private isShaking = false;
+  /** A freed hook has turned over this stone and does not take it again before it met the bed elsewhere. */
+  private passed: number | null = null;
 
   /** `side`: sign of the bait's x. */
   constructor(private readonly side: number) {}
 
   /** Notes one step; returns what came of it, if anything. */
   follow(step_s: number, contact: Contact | null, pull: Pull): SnagEvent | null {
-    return this.isHeld ? this.hold(step_s, pull) : this.mayTake(contact, pull);
+    if (this.isHeld) return this.hold(step_s, pull);
+    if (contact && contact.stone !== this.passed) this.passed = null;
+    return this.mayTake(contact, pull);
   }
 
   private mayTake(contact: Contact | null, pull: Pull): SnagEvent | null {
     if (!contact || contact.stone < 0 || this.side * contact.nx < FLANK) return null;
+    if (contact.stone === this.passed) return null;
     const coarse = (contact.stone * 0.618034) % 1;
     if (pull.tension_N < TAKES_FROM_N + coarse * (TAKES_TO_N - TAKES_FROM_N)) return null;
     this.isHeld = true;
+    this.stone = contact.stone;
     this.isDeep = false;
     this.angle_deg = pull.angle_deg;
     this.slack_s = this.shakes = 0;
@@ -79,6 +86,7 @@ export class Snag {
 
   private free(by: 'angle' | 'shake'): SnagEvent {
     this.isHeld = false;
+    this.passed = this.stone;
     return { kind: 'freed', by };
   }
 }

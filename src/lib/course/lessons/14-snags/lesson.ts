@@ -1,11 +1,7 @@
 import { inTurn, pause, sweep, times } from '../../retrieves/moves';
-import { waterWith, place, onTheWater, cautions } from '../fathomley';
+import { place, onTheWater, cautions } from '../fathomley';
 import { lowRun } from '../runs';
-
-const crack = waterWith({
-  bottom: { friction: 0.4, snags: true, stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }] },
-  line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
-});
+import { hangs } from './crack';
 
 export default {
   id: 'snags',
@@ -26,7 +22,7 @@ export default {
       text: 'The hook has caught on the face of a stone.',
       question: {
         ask: 'You go on pulling, further and harder. What happens?',
-        run: lowRun(crack, sweep(60, 110, 1.5), 2),
+        run: lowRun(hangs, sweep(60, 110, 1.5), 2),
         options: [
           {
             id: 'free',
@@ -55,12 +51,12 @@ export default {
       title: 'See it',
       text: 'The wrong way, and the right one.',
       demos: [
-        { id: 'harder', caption: 'Pulled harder.', run: lowRun(crack, sweep(60, 110, 1.5), 2) },
+        { id: 'harder', caption: 'Pulled harder.', run: lowRun(hangs, sweep(60, 110, 1.5), 2) },
         {
           id: 'shaken',
           caption: 'Slack, then shaken gently.',
           run: lowRun(
-            crack,
+            hangs,
             inTurn(
               sweep(60, 80, 1),
               pause(0.5),
@@ -75,7 +71,7 @@ export default {
       kind: 'try',
       title: 'Your hand',
       text: 'Hang it on purpose. Then take all the pull away before you do anything else.',
-      challenges: ['free-a-snag']
+      challenges: ['free-a-snag', 'free-from-above']
     },
     {
       kind: 'feel',

@@ -1,15 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lowToTheSide, pause, sweep, times } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { hangs } from '../crack';
 
 export default {
   id: 'free-a-snag',
   title: 'Free a snag',
   ask: 'Drag until the hook hangs. Then stop, give slack, and shake it free gently.',
-  setup: waterWith({
-    bottom: { friction: 0.4, snags: true, stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }] },
-    line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
-  }),
+  setup: hangs,
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,

@@ -1,0 +1,19 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { hangs } from '../crack';
+
+export default {
+  id: 'free-from-above',
+  title: 'Change the angle',
+  ask: 'Raise the rod until the hook hangs. Stop, then go on raising it, slowly, so that the pull comes from above.',
+  setup: hangs,
+  plane: 'lift',
+  start: upright(0),
+  hold_s: 2,
+  longest_pause_s: 6,
+  goals: [{ kind: 'freed', weight: 100 }],
+  visibility: 'seen',
+  reference: inTurn(lift(0, 32, 1), pause(1), lift(32, 75, 4)),
+  // It hangs, and is hauled at: the hook is driven home before the line stands steeper.
+  beginner: lift(0, 60, 0.7)
+} satisfies Challenge;
