@@ -30,7 +30,7 @@ test('a phone that is tilted lifts the rod', { tag: '@narrow' }, async ({ page }
   await expect(page.getByText('Tilt it 42° down, to where the rod is.')).toBeVisible();
   await hold(devtools, 20);
   await expect(page.getByText('The phone is the rod.')).toBeVisible();
-  await page.getByRole('button', { name: 'Off' }).tap();
+  await page.getByRole('button', { name: 'Off', exact: true }).tap();
   await expect(page.getByText('The phone is the rod.')).toHaveCount(0);
 });
 
