@@ -6,8 +6,14 @@ import { isMet, type Metrics } from './metric';
 import { feltMetrics } from './felt';
 import { modelMetrics } from './model';
 import { rulerMetrics } from './ruler';
+import { sandboxMetrics } from './sandbox';
 
-const metrics: Metrics = { ...modelMetrics(), ...rulerMetrics(), ...feltMetrics() };
+const metrics: Metrics = {
+  ...modelMetrics(),
+  ...rulerMetrics(),
+  ...feltMetrics(),
+  ...(await sandboxMetrics())
+};
 
 const rows = Object.entries(metrics).map(([name, metric]) => {
   const { value, unit, target } = metric;
