@@ -49,6 +49,8 @@ async function script(): Promise<string> {
     resolve: { alias: { $lib: `${root}/src/lib` } },
     build: {
       write: false,
+      // A trace tells callbacks apart by their names.
+      minify: false,
       rollupOptions: { input: `${root}/bench/sandbox/page.ts`, output: { format: 'iife' } }
     }
   });
@@ -66,6 +68,33 @@ export async function open(): Promise<{ browser: Browser; code: string } | null>
   }
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
   return { browser, code: await script() };
+}
+
+/** Processor time of every call of the page's callbacks while `run` runs, by name, ms. */
+export async function callCosts(
+  browser: Browser,
+  page: Page,
+  run: () => Promise<unknown>
+): Promise<Map<string, number[]>> {
+  await browser.startTracing(page, { categories: ['devtools.timeline'] });
+  await run();
+  const { traceEvents } = JSON.parse((await browser.stopTracing()).toString()) as {
+    traceEvents: TraceEvent[];
+  };
+  const costs = new Map<string, number[]>();
+  for (const { name, tdur, args } of traceEvents) {
+    const called = args?.data?.functionName;
+    if (name !== 'FunctionCall' || called === undefined || tdur === undefined) continue;
+    costs.set(called, [...(costs.get(called) ?? []), tdur / 1000]);
+  }
+  return costs;
+}
+
+interface TraceEvent {
+  readonly name: string;
+  /** Time of the thread on the processor, µs. */
+  readonly tdur?: number;
+  readonly args?: { readonly data?: { readonly functionName?: string } };
 }
 
 /** A new page with the three pictures at the sizes of `screen`. */

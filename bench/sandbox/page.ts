@@ -19,19 +19,13 @@ const TRY_MS = 8000;
 const TICK_MS = 10;
 const START = { elevation_deg: 10, azimuth_deg: 20 };
 
-export interface Costs {
-  readonly model_ms: number[];
-  readonly drawing_ms: number[];
-  /** From one frame to the next. */
-  readonly frame_ms: number[];
-}
-
 class Water {
   private readonly scene = new Scene();
   private readonly stepper = new Stepper(TICK_MS);
   private live!: LiveTry;
   private felt!: FeltWave;
   private heard = 0;
+  private share = 0;
   private blended = newPose(0);
   private begun_ms = -Infinity;
   private tries = 0;
@@ -44,23 +38,22 @@ class Water {
     watchInk(document.body, (ink) => this.scene.setInk(ink));
   }
 
-  /** One frame at `now_ms`; `isFlushed`: waits until what was drawn is pixels. */
-  frame(now_ms: number, costs: Costs | null, isFlushed: boolean): void {
+  /** Model and felt channel up to `now_ms`. */
+  step(now_ms: number): void {
     if (now_ms - this.begun_ms >= TRY_MS) this.begin(now_ms);
     const { live } = this;
     live.hand.pointAt(now_ms, handAt(now_ms - this.begun_ms));
-    const before = performance.now();
-    const share = this.stepper.advance(now_ms - 25, (t_ms) => live.tick(t_ms));
+    this.share = this.stepper.advance(now_ms - 25, (t_ms) => live.tick(t_ms));
     const last = live.trace.t_s.length - 1;
     if (last > this.heard) this.felt.render(live.trace, this.heard, last);
     this.heard = last;
-    const between = performance.now();
-    blendPoses(live.before, live.now, share, this.blended);
+  }
+
+  draw(): void {
+    const { live, blended } = this;
+    blendPoses(live.before, live.now, this.share, blended);
     const { trace } = live;
-    this.scene.draw({ pose: this.blended, trace, ticks: trace.t_s.length, isHidden: false });
-    if (isFlushed) flush();
-    costs?.model_ms.push(between - before);
-    costs?.drawing_ms.push(performance.now() - between);
+    this.scene.draw({ pose: blended, trace, ticks: trace.t_s.length, isHidden: false });
   }
 
   private begin(now_ms: number): void {
@@ -101,23 +94,38 @@ function flush(): void {
   }
 }
 
-const newCosts = (): Costs => ({ model_ms: [], drawing_ms: [], frame_ms: [] });
 const nextFrame = () => new Promise<number>((resolve) => requestAnimationFrame(resolve));
 
-/** A live try in the browser's own time. */
-async function live(kind: GroundKind, seconds: number, isFlushed: boolean): Promise<Costs> {
+/**
+ * A live try in the browser's own time. Model and drawing are callbacks of their own, so that a trace
+ * of the browser tells them apart. Returns the time from frame to frame, ms.
+ */
+function live(kind: GroundKind, seconds: number, isFlushed: boolean): Promise<number[]> {
   const water = new Water([kind]);
-  await nextFrame();
-  let before_ms = await nextFrame();
-  const end_ms = before_ms + seconds * 1000;
-  const costs = newCosts();
-  while (before_ms < end_ms) {
-    const now_ms = await nextFrame();
-    costs.frame_ms.push(now_ms - before_ms);
-    before_ms = now_ms;
-    water.frame(now_ms, costs, isFlushed);
-  }
-  return costs;
+  const frame_ms: number[] = [];
+  return new Promise((resolve) => {
+    let first_ms = NaN;
+    let before_ms = NaN;
+    function stepFrame(now_ms: number): void {
+      if (Number.isNaN(first_ms)) first_ms = now_ms;
+      else frame_ms.push(now_ms - before_ms);
+      before_ms = now_ms;
+      if (now_ms - first_ms > seconds * 1000) return resolve(frame_ms);
+      water.step(now_ms);
+      requestAnimationFrame(stepFrame);
+      requestAnimationFrame(drawFrame);
+    }
+    function drawFrame(): void {
+      water.draw();
+      if (isFlushed) flush();
+    }
+    // The pictures are measured first.
+    void nextFrame()
+      .then(nextFrame)
+      .then(() => {
+        requestAnimationFrame(stepFrame);
+      });
+  });
 }
 
 let kept: { water: Water; now_ms: number } | null = null;
@@ -129,7 +137,8 @@ async function many(kinds: readonly GroundKind[], frames: number): Promise<void>
   for (let i = 1; i <= frames; i++) {
     kept.now_ms += FRAME_MS;
     // What is drawn piles up unless the browser is let to it now and then.
-    kept.water.frame(kept.now_ms, null, false);
+    kept.water.step(kept.now_ms);
+    kept.water.draw();
     if (i % 30 === 0) await nextFrame();
   }
 }

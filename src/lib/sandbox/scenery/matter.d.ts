@@ -4,7 +4,10 @@ declare module 'matter-js/src/body/Composite.js' {
   interface World {
     readonly bodies: Body[];
   }
-  const Composite: { add(world: World, bodies: readonly Body[]): World };
+  const Composite: {
+    add(world: World, bodies: readonly Body[]): World;
+    remove(world: World, body: Body): World;
+  };
   export default Composite;
 }
 declare module 'matter-js/src/core/Engine.js' {

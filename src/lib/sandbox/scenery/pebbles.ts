@@ -26,6 +26,8 @@ const AWAY_M = 0.3;
 const PIECE_M = 0.012;
 /** Sides of a pebble and of the bait. */
 const SIDES = 7;
+/** A pebble that is awake needs the ground this far around it, m: it is knocked no farther. */
+const ROLLS_M = 0.12;
 /** A bait wakes a pebble this near, m, if it moves more than this in a tick, m. */
 const NEAR_M = 0.008;
 const MOVES_M = 1e-4;
@@ -37,6 +39,8 @@ export class Pebbles {
   private readonly engine = Engine.create({ enableSleeping: true });
   private readonly bodies: Body[];
   private readonly bait: Body;
+  /** Pieces of the ground that are not yet in the engine's world: it looks at each of its bodies. */
+  private readonly ground: Set<Body>;
 
   constructor(stage: Stage) {
     const { gravity, world } = this.engine;
@@ -55,7 +59,8 @@ export class Pebbles {
     this.bait = round({ x_m: stage.bait.x_m, z_m: stage.bait.z_m }, stage.baitRadius_m, {
       isStatic: true
     });
-    Composite.add(world, [...ground(stage), ...this.bodies, this.bait]);
+    this.ground = new Set(groundOf(stage));
+    Composite.add(world, [this.bait]);
     this.places = this.read();
   }
 
@@ -65,8 +70,11 @@ export class Pebbles {
     const y = (to.z_m + radius_m) * MM;
     if (Math.hypot(to.x_m - from.x_m, to.z_m - from.z_m) > MOVES_M) this.wake(x, y, radius_m);
     Body.setPosition(this.bait, { x, y }, true);
-    if (this.bodies.every(({ isSleeping }) => isSleeping)) return;
+    const awake = this.bodies.filter(({ isSleeping }) => !isSleeping);
+    if (awake.length === 0) return;
     Engine.update(this.engine, TICK_S * 1000);
+    const asleep = awake.filter(({ isSleeping }) => isSleeping);
+    asleep.forEach((body) => Composite.remove(this.engine.world, body));
     this.places = this.read();
   }
 
@@ -74,8 +82,18 @@ export class Pebbles {
     this.bodies.forEach((body, i) => {
       const reach = (radius_m + this.radii_m[i] + NEAR_M) * MM;
       const isNear = Math.hypot(body.position.x - x, body.position.y - y) < reach;
-      if (isNear && body.isSleeping) Sleeping.set(body, false);
+      if (!isNear || !body.isSleeping) return;
+      Sleeping.set(body, false);
+      Composite.add(this.engine.world, [body, ...this.groundNear(body)]);
     });
+  }
+
+  private groundNear({ position }: Body): Body[] {
+    const near = [...this.ground].filter(
+      (piece) => Math.abs(piece.position.x - position.x) < ROLLS_M * MM
+    );
+    near.forEach((piece) => this.ground.delete(piece));
+    return near;
   }
 
   private read(): Float32Array {
@@ -102,7 +120,7 @@ function lay({ setup, bait }: Stage): { x_m: number; radius_m: number }[] {
   return laid;
 }
 
-function ground({ bait, heightAt }: Stage): Body[] {
+function groundOf({ bait, heightAt }: Stage): Body[] {
   const towards = -Math.sign(bait.x_m);
   const ends = [bait.x_m - 2 * towards * AWAY_M, bait.x_m + towards * (TOWARDS_M + AWAY_M)];
   const first = Math.min(...ends);
