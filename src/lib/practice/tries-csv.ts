@@ -1,3 +1,4 @@
+import { csvCell } from '../scoring';
 import type { Mark } from './mark';
 
 const COLUMNS = [
@@ -11,19 +12,8 @@ const COLUMNS = [
   'guess_m'
 ] as const;
 
-/**
- * The tries as CSV (RFC 4180) in SI, a row each. Text that a spreadsheet would take for a formula is
- * led by an apostrophe.
- */
+/** The tries as CSV in SI, a row each. */
 export function triesCsv(marks: readonly Mark[]): string {
-  const rows = marks.map((mark) => COLUMNS.map((column) => cell(mark[column])).join(','));
+  const rows = marks.map((mark) => COLUMNS.map((column) => csvCell(mark[column])).join(','));
   return [COLUMNS.join(','), ...rows, ''].join('\r\n');
-}
-
-/** One cell: numbers to a tenth of a millimetre, text safe from being run as a formula. */
-export function cell(value: string | number | undefined): string {
-  if (value === undefined) return '';
-  if (typeof value === 'number') return `${Number(value.toFixed(4))}`;
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

@@ -16,25 +16,41 @@ export interface Ink {
   readonly figures: string;
 }
 
+/** Each is registered with its day value as the initial one. */
+const COLOURS = {
+  paper: '--paper',
+  raised: '--raised',
+  water: '--water',
+  deep: '--deep',
+  bed: '--bed',
+  ink: '--ink',
+  inkSoft: '--ink-soft',
+  rule: '--rule',
+  lead: '--lead',
+  reed: '--reed',
+  silt: '--silt',
+  bait: '--bait'
+} as const;
+
 function readInk(element: Element): Ink {
   const style = getComputedStyle(element);
-  const token = (name: string) => style.getPropertyValue(`--${name}`).trim();
+  const token = (property: string) => style.getPropertyValue(property).trim();
+  const colours = Object.entries(COLOURS).map(([name, property]) => [name, token(property)]);
   return {
-    paper: token('paper'),
-    raised: token('raised'),
-    water: token('water'),
-    deep: token('deep'),
-    bed: token('bed'),
-    ink: token('ink'),
-    inkSoft: token('ink-soft'),
-    rule: token('rule'),
-    lead: token('lead'),
-    reed: token('reed'),
-    silt: token('silt'),
-    bait: token('bait'),
-    words: token('words'),
-    figures: token('figures')
+    ...(Object.fromEntries(colours) as Record<keyof typeof COLOURS, string>),
+    words: token('--words'),
+    figures: token('--figures')
   };
+}
+
+/** The colours of day, whatever the light on the screen: for what is drawn on paper. */
+export function dayInk(): Ink {
+  const probe = document.createElement('span');
+  for (const property of Object.values(COLOURS)) probe.style.setProperty(property, 'initial');
+  document.body.append(probe);
+  const ink = readInk(probe);
+  probe.remove();
+  return ink;
 }
 
 /** Hands the colours to `use` now, and again whenever day turns to night. Returns how to stop. */

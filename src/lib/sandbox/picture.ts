@@ -33,6 +33,19 @@ export class Picture {
     repaint(this.front, this.width, this.height, paint);
   }
 
+  /** Both sheets as they are now, drawn at a place of another picture. */
+  copyTo(
+    context: CanvasRenderingContext2D,
+    left: number,
+    top: number,
+    width: number,
+    height: number
+  ): void {
+    for (const sheet of [this.back, this.front]) {
+      if (sheet && sheet.width > 0) context.drawImage(sheet, left, top, width, height);
+    }
+  }
+
   private measure(place: HTMLElement): void {
     this.width = place.clientWidth;
     this.height = place.clientHeight;

@@ -1,6 +1,6 @@
 import { formatLength, type Units } from '$lib/scoring';
 import { formatPull } from '$lib/scoring/display';
-import { max, min } from 'd3-array';
+import { max, maxIndex, min } from 'd3-array';
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { FeltBand, Series } from './series';
@@ -33,6 +33,8 @@ export interface PlotRow {
   /** The same curve, filled down to zero. */
   readonly area: string;
   valueAt(tick: number): string;
+  /** The tick of its highest value; null for the contact strip, which has none. */
+  readonly peak: number | null;
 }
 
 export interface PlotSet {
@@ -106,7 +108,8 @@ function curveRow(
     foot: ROW,
     path: line<number>(along, up)(ticks) ?? '',
     area: area<number>(along, ROW, up)(ticks) ?? '',
-    valueAt: (tick) => curve.label(curve.values[tick])
+    valueAt: (tick) => curve.label(curve.values[tick]),
+    peak: maxIndex(curve.values)
   };
 }
 
@@ -143,7 +146,8 @@ function feltRow(
     // Every tick: a knock is over in one.
     path: band(series.t_s.map((_, i) => i).filter((i) => series.t_s[i] <= ends_s)) ?? '',
     area: '',
-    valueAt: (tick) => formatPull(high_N[tick] - low_N[tick], units)
+    valueAt: (tick) => formatPull(high_N[tick] - low_N[tick], units),
+    peak: maxIndex(high_N, (high, tick) => high - low_N[tick])
   };
 }
 
@@ -156,7 +160,8 @@ function contactRow(series: Series, top: number): PlotRow {
     foot: STRIP,
     path: '',
     area: '',
-    valueAt: (tick) => (series.contact[tick] === 1 ? 'on' : 'lifted')
+    valueAt: (tick) => (series.contact[tick] === 1 ? 'on' : 'lifted'),
+    peak: null
   };
 }
 

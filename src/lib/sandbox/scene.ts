@@ -49,6 +49,11 @@ export class Scene {
     this.layOut();
   }
 
+  /** The colours that it is drawn in, once it is drawn. */
+  get colours(): Ink | null {
+    return this.ink;
+  }
+
   /** Where the rod's pivot is in its picture, px, for a hand that drags it round. */
   get pivot(): { x: number; y: number } {
     const rod = this.views?.rod;

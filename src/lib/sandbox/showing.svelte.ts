@@ -8,16 +8,16 @@ import { feltBandOf, seriesOf, type FeltBand, type Series } from './series';
 
 /** A film on the scene: the scrubber moves all three pictures and the numbers beside them. */
 export class Showing {
-  readonly player: Player;
   readonly series: Series;
   readonly felt: FeltBand;
   private readonly pose: Pose;
 
   constructor(
     readonly film: Film,
-    heightAt: (x_m: number) => number
+    heightAt: (x_m: number) => number,
+    /** Two films that are compared are played by one. */
+    readonly player = new Player(film.ends_s)
   ) {
-    this.player = new Player(film);
     this.series = seriesOf(film.result.trace, heightAt);
     this.felt = feltBandOf(film.setup, film.result.trace);
     this.pose = poseFor(film);

@@ -1,0 +1,34 @@
+import { MODEL_VERSION, type Setup } from '$lib/model';
+import { formatDepth, formatDiameter, formatLength, formatWeight, type Units } from '$lib/scoring';
+import type { Readout } from '../readout';
+import { gearOf, isLine, lineName, LINES, type Gear } from '../gear';
+
+/** What a run was made with: 5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, bait 70 ft out. */
+export function gearLine(setup: Setup, units: Units): string {
+  const gear = gearOf(setup);
+  const depth = formatDepth(gear.depth_m, units);
+  const out = formatDepth(gear.cast_m, units);
+  return (
+    `${formatWeight(gear.mass_kg, units)}, ${lineText(gear, units)}, ` +
+    `${formatLength(gear.rod_m, units)} rod; ${depth} deep, bait ${out} out`
+  );
+}
+
+/** By its strength where the locker has such a line, else by its thickness. */
+function lineText(gear: Gear, units: Units): string {
+  const known = LINES.find((line) => isLine(line, gear));
+  return known
+    ? lineName(known, units)
+    : `${formatDiameter(gear.diameter_m, units)} ${gear.material}`;
+}
+
+/** How things stand at a moment of a clip. */
+export function momentLine(readout: Readout, units: Units): string {
+  const length = (m: number) => formatLength(m, units);
+  const height = readout.isTouching ? 'on the bottom' : `${length(readout.height_m)} up`;
+  const moved = `tip ${length(readout.tip_m)}, bait ${length(readout.bait_m)}`;
+  return `${readout.t_s.toFixed(1)} s: ${moved}, ${height}`;
+}
+
+/** Where the picture comes from. */
+export const SIGNED = `Feltfoot, bait model ${MODEL_VERSION}`;

@@ -1,0 +1,99 @@
+import { expect, test, vi } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { page } from 'vitest/browser';
+import '../../src/app.css';
+import { simulate, type RodInput } from '../../src/lib/model';
+import type { Try } from '../../src/lib/sandbox/live-try';
+import Replay from '../../src/lib/sandbox/Replay.svelte';
+import { smallWater } from './waters';
+
+const setup = smallWater();
+const tryShown = aTry(40);
+
+function aTry(ticks: number): Try {
+  const input: RodInput = {
+    kind: 'rod_input',
+    rate_Hz: 100,
+    elevation_deg: Array.from({ length: ticks }, (_, i) => (36 * i) / ticks),
+    azimuth_deg: 0
+  };
+  return { input, result: simulate({ ...setup, move: input, hold_s: 1 }) };
+}
+
+/** Presses a button and catches the file that it hands to the browser. */
+async function saved(button: string): Promise<File> {
+  const files: Blob[] = [];
+  const address = vi.spyOn(URL, 'createObjectURL').mockImplementation((file) => {
+    files.push(file as Blob);
+    return 'blob:none';
+  });
+  const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => {});
+  await page.getByRole('button', { name: button }).click();
+  await expect.poll(() => files.length, { timeout: 10_000 }).toBe(1);
+  address.mockRestore();
+  click.mockRestore();
+  return files[0] as File;
+}
+
+const firstBytes = async (file: Blob, count: number) => [
+  ...new Uint8Array(await file.slice(0, count).arrayBuffer())
+];
+
+/** How many colours a picture has, of those at every so many points of it. */
+function coloursOf(picture: CanvasImageSource, width: number, height: number): number {
+  const canvas = new OffscreenCanvas(width, height);
+  const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
+  context.drawImage(picture, 0, 0);
+  const { data } = context.getImageData(0, 0, width, height);
+  return new Set(
+    Array.from({ length: data.length / 4 }, (_, i) => data.slice(4 * i, 4 * i + 3).join())
+  ).size;
+}
+
+test('the plots become a picture for paper, whatever the light on the screen', async () => {
+  document.documentElement.dataset.scheme = 'dark';
+  await render(Replay, { setup, tryShown, units: 'imperial' });
+  await page.getByText('Take this run along').click();
+  const file = await saved('Plots PNG');
+  delete document.documentElement.dataset.scheme;
+  expect(await firstBytes(file, 4)).toEqual([0x89, 0x50, 0x4e, 0x47]);
+  expect(file.name).toBe('feltfoot-plot.png');
+  const picture = await createImageBitmap(file);
+  expect(picture.width).toBeGreaterThanOrEqual(1600);
+  expect(coloursOf(picture, picture.width, picture.height)).toBeGreaterThan(20);
+  const corner = new OffscreenCanvas(1, 1).getContext('2d') as OffscreenCanvasRenderingContext2D;
+  corner.drawImage(picture, 0, 0);
+  expect([...corner.getImageData(0, 0, 1, 1).data]).toEqual([255, 255, 255, 255]);
+});
+
+test('the replay becomes a clip, with something to be seen in it', async () => {
+  await render(Replay, { setup, tryShown, units: 'imperial' });
+  await page.getByText('Take this run along').click();
+  const file = await saved('Clip WebM');
+  expect(await firstBytes(file, 4)).toEqual([0x1a, 0x45, 0xdf, 0xa3]);
+  expect(file.name).toBe('feltfoot-clip.webm');
+  const film = document.createElement('video');
+  film.muted = true;
+  film.src = URL.createObjectURL(file);
+  await film.play();
+  await new Promise((done) => film.requestVideoFrameCallback(done));
+  expect(coloursOf(film, film.videoWidth, film.videoHeight)).toBeGreaterThan(20);
+});
+
+test('a clip that is stopped is not kept, and that is said', async () => {
+  await render(Replay, { setup, tryShown: aTry(2000), units: 'imperial' });
+  await page.getByText('Take this run along').click();
+  await page.getByRole('button', { name: 'Clip WebM' }).click();
+  await page.getByRole('button', { name: 'Stop the clip' }).click();
+  await expect.element(page.getByText('No clip: it was stopped')).toBeVisible();
+  await expect.element(page.getByRole('button', { name: 'Clip WebM' })).toBeVisible();
+});
+
+test('where nothing can be recorded there is no button, and a sentence says why', async () => {
+  const can = vi.spyOn(MediaRecorder, 'isTypeSupported').mockReturnValue(false);
+  await render(Replay, { setup, tryShown, units: 'imperial' });
+  await page.getByText('Take this run along').click();
+  await expect.element(page.getByText('cannot record a clip')).toBeVisible();
+  await expect.element(page.getByRole('button', { name: 'Clip WebM' })).not.toBeInTheDocument();
+  can.mockRestore();
+});
