@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
-import { gradeResult, PASS_MARK, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
+import {
+  gradeResult,
+  PASS_MARK,
+  REFERENCE_MARK,
+  wordingFault,
+  type Challenge
+} from '../../src/lib/scoring';
 import { findChallenge, loadLessons, RETRIEVES } from '../../src/lib/course';
 
 const lessons = loadLessons();
@@ -21,6 +27,7 @@ const COSTS_MOST: Record<string, string> = {
   'three-hops-even': 'hops',
   'three-hops-uneven': 'hops',
   'three-hops-sideways': 'hops',
+  'three-hops-sideways-uneven': 'hops',
   stroke: 'hops',
   'fall-on-a-following-rod': 'swing',
   'swim-at-a-height': 'swim',
@@ -49,4 +56,12 @@ describe.each(shown)('%s', (_, challenge) => {
     const [worst] = [...goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
     expect(worst.goal.kind).toBe(COSTS_MOST[challenge.id]);
   });
+});
+
+test('each retrieve says what to look at and when it is used', () => {
+  const silent = RETRIEVES.filter(({ look, use }) => !look.endsWith('.') || !use.endsWith('.'));
+  expect(silent).toEqual([]);
+  expect(RETRIEVES.flatMap((one) => [wordingFault(one.look), wordingFault(one.use)])).toEqual(
+    RETRIEVES.flatMap(() => [null, null])
+  );
 });

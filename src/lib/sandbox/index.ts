@@ -1,8 +1,11 @@
 /** Practice water: rod, line, bait and bottom as they are, moved by hand. It knows no lesson. */
 export { default as PracticeWater } from './PracticeWater.svelte';
 export { default as Replay } from './Replay.svelte';
+export { default as Compare } from './Compare.svelte';
 export { default as GearPanel } from './GearPanel.svelte';
 export { default as GuessForm } from './GuessForm.svelte';
+export type { Side } from './comparison';
+export { stretched } from './pace';
 export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
 export type { Target } from './stage';

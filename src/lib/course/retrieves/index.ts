@@ -1,24 +1,85 @@
 /** A way of moving a jig, with the challenge whose reference run shows it and whose beginner fails it. */
 export interface Retrieve {
   name: string;
+  /** What the eye should go to while it is shown. Quantities in braces, see inUnits. */
+  look: string;
+  /** Where and when it is used: common practice, without a published source. */
+  use: string;
   /** Challenges by their ids, from the plainest on. */
   challenges: readonly string[];
 }
 
 /** The reel recovers slack; the rod moves the bait. */
 export const RETRIEVES: readonly Retrieve[] = [
-  { name: 'drag', challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet'] },
-  { name: 'lift and follow down', challenges: ['lift-and-follow'] },
-  { name: 'hop', challenges: ['one-hop'] },
+  {
+    name: 'drag',
+    look: 'The mark at the bait: it stays solid all the way. The tip moves no faster than the jig.',
+    use: 'From cold to warm, and whenever fish are slow: {length:0.15} to {length:0.91} with the rod low and to the side, then a rest of 2 to 15 seconds.',
+    challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet']
+  },
+  {
+    name: 'lift and follow down',
+    look: 'The fall: the rod goes down as the jig does, so that it lands below where it was highest.',
+    use: 'Water of {temperature:10} to {temperature:23.9}: the jig rises {length:0.15} to {length:0.45} and falls on a line just short of tight.',
+    challenges: ['lift-and-follow']
+  },
+  {
+    name: 'hop',
+    look: 'How short the lift is, and how quick. Height comes from pace, not from reach.',
+    use: 'Water of {temperature:10} and more: one short hop, then a rest.',
+    challenges: ['one-hop']
+  },
   {
     name: 'three hops',
-    challenges: ['three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
+    look: 'The open marks: three, alike in height, and the rests between them.',
+    use: 'Fish that are awake, {temperature:15.6} and more: two to four hops of {length:0.08} to {length:0.15}, then 3 to 10 seconds of rest. Upright they climb, to the side they stay low; uneven rests look less like a machine.',
+    challenges: [
+      'three-hops-even',
+      'three-hops-uneven',
+      'three-hops-sideways',
+      'three-hops-sideways-uneven'
+    ]
   },
-  { name: 'stroke', challenges: ['stroke', 'fall-on-a-following-rod'] },
-  { name: 'swim at a height', challenges: ['swim-at-a-height'] },
-  { name: 'shake on slack', challenges: ['shake-in-place'] },
-  { name: 'dead-stick', challenges: ['cold-water', 'dead-stick'] },
-  { name: 'fall and count', challenges: ['count-it-down', 'thirty-feet-down'] },
-  { name: 'reel recovers slack', challenges: ['reel-takes-slack'] },
-  { name: 'snag drill', challenges: ['free-a-snag'] }
+  {
+    name: 'stroke',
+    look: 'The snap, and then the rod: it comes down with the jig and never holds it.',
+    use: 'Warm water, over {temperature:23.9}, and active fish: {length:0.61} to {length:1.52} up, then a fall under control.',
+    challenges: ['stroke', 'fall-on-a-following-rod']
+  },
+  {
+    name: 'swim at a height',
+    look: 'The height over the bottom: it comes from the pace of the reel alone.',
+    use: 'Active fish off the bottom: steady, {length:0.15} to {length:0.61} up.',
+    challenges: ['swim-at-a-height']
+  },
+  {
+    name: 'shake on slack',
+    look: 'The tip twitches and the jig nearly stays: only slack is moved.',
+    use: 'Fish that look and do not take, in any season: the jig trembles in its place.',
+    challenges: ['shake-in-place']
+  },
+  {
+    name: 'dead-stick',
+    look: 'Nothing, for long. The line lies, the pull stays even.',
+    use: 'Cold water, under {temperature:10}, and fish that will not move: 10 to 60 seconds of nothing.',
+    challenges: ['cold-water', 'dead-stick']
+  },
+  {
+    name: 'fall and count',
+    look: 'The line: it goes slack when the jig is down, and not before. The count is the depth.',
+    use: 'Every first cast in a place. A count that ends early is a ledge, a fish or a tight line.',
+    challenges: ['count-it-down', 'thirty-feet-down']
+  },
+  {
+    name: 'reel recovers slack',
+    look: 'The rod goes back, then the reel turns, and the jig does not move.',
+    use: 'After every move of the rod. The reel recovers slack; the rod moves the bait.',
+    challenges: ['reel-takes-slack']
+  },
+  {
+    name: 'snag drill',
+    look: 'The angle of the line at the jig, and the slack before each shake.',
+    use: 'Whenever the jig hangs: slacken, shake, change the angle. Never pull it towards anyone.',
+    challenges: ['free-a-snag']
+  }
 ];

@@ -78,7 +78,13 @@ export default {
       kind: 'try',
       title: 'Your hand',
       text: 'One hop first. Then three; let the jig lie between them.',
-      challenges: ['one-hop', 'three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
+      challenges: [
+        'one-hop',
+        'three-hops-even',
+        'three-hops-uneven',
+        'three-hops-sideways',
+        'three-hops-sideways-uneven'
+      ]
     },
     {
       kind: 'feel',
