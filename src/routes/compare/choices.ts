@@ -23,7 +23,7 @@ const PLAIN_SWEEP: Chosen = {
   setup: setupOf(FIRST_GEAR),
   plane: 'sweep',
   start: STARTS.sweep,
-  move: { kind: 'sweep', from_deg: 20, to_deg: 60, duration_s: 1.2, elevation_deg: 10 },
+  move: { kind: 'sweep', from_deg: 20, to_deg: 70, duration_s: 1.2, elevation_deg: 10 },
   hold_s: 4
 };
 

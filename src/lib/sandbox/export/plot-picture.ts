@@ -136,6 +136,8 @@ function paintWords(
     return;
   }
   write(`${row.valueAt(row.peak)} at most`, beside, row.foot - 20, `600 17px ${ink.figures}`);
+  // Of what is felt only the swing counts; it has no rest to end at.
+  if (!row.area) return;
   const end = `${row.valueAt(last)} at the end`;
   write(end, beside, row.foot - 2, `500 14px ${ink.figures}`, ink.inkSoft);
 }

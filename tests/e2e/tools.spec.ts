@@ -1,0 +1,66 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { readFile } from 'node:fs/promises';
+
+/** A try ends by itself when hand and bait have been still. */
+const LONG = { timeout: 20_000 };
+
+const spill = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+
+test('two runs are compared by keys alone', async ({ page }) => {
+  await page.goto('/compare');
+  const said = page.getByRole('region', { name: 'Two runs side by side' }).getByRole('status');
+  await expect(said).toContainText('With 3/8 oz');
+  const pace = page.getByRole('radio', { name: 'Weight' });
+  await pace.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(said).toContainText('Half as fast it stayed on the bottom');
+  const moment = page.getByRole('slider', { name: 'Moment of both replays' });
+  await moment.focus();
+  await page.keyboard.press('Home');
+  const moved = page.locator('figure.bottom figcaption b');
+  await expect(moved).toHaveText(['0 in', '0 in']);
+  await page.getByRole('button', { name: 'Over and over' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+  await expect(moved.nth(1)).not.toHaveText('0 in', LONG);
+});
+
+test('a retrieve is watched, done by hand and marked; its run is taken along', async ({ page }) => {
+  await page.goto('/retrieves');
+  await page.getByRole('button', { name: 'Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Show me' }).click();
+  await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+  await page.getByRole('button', { name: 'Try again' }).click();
+  const rod = page.getByRole('slider', { name: /^Rod/ });
+  await rod.focus();
+  await page.keyboard.down('ArrowUp');
+  await page.waitForTimeout(900);
+  await page.keyboard.up('ArrowUp');
+  await expect(page.getByText('of 100')).toBeVisible(LONG);
+  await page.getByText('Take this run along').click();
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Figures CSV' }).click();
+  const file = await coming;
+  expect(file.suggestedFilename()).toBe('feltfoot-run.csv');
+  const [head, first] = (await readFile(await file.path(), 'utf8')).split('\r\n');
+  expect(head).toMatch(/^time_s,tip_x_m,/);
+  expect(first).toMatch(/^0,/);
+  await page.getByRole('button', { name: 'One hop' }).click();
+  await expect(page.getByRole('slider', { name: /^Rod/ })).toHaveCount(1);
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`the tools are accessible in the ${colorScheme}, and no wider than the window`, async ({
+    page
+  }) => {
+    await page.emulateMedia({ colorScheme });
+    for (const address of ['/compare', '/retrieves#one-hop', '/glossary']) {
+      await page.goto(address);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+      expect(await spill(page)).toBeLessThanOrEqual(0);
+    }
+  });
+}
