@@ -8,7 +8,7 @@ const LONG = { timeout: 20_000 };
 const spill = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 
-test('two runs are compared by keys alone', async ({ page }) => {
+test('two runs are compared by keys alone @any-width', async ({ page }) => {
   await page.goto('/compare');
   const said = page.getByRole('region', { name: 'Two runs side by side' }).getByRole('status');
   await expect(said).toContainText('With 3/8 oz');
@@ -27,7 +27,9 @@ test('two runs are compared by keys alone', async ({ page }) => {
   await expect(moved.nth(1)).not.toHaveText('0 in', LONG);
 });
 
-test('a retrieve is watched, done by hand and marked; its run is taken along', async ({ page }) => {
+test('a retrieve is watched, done by hand and marked; its run is taken along @any-width', async ({
+  page
+}) => {
   await page.goto('/retrieves');
   await page.getByRole('button', { name: 'Exactly one foot' }).click();
   await page.getByRole('button', { name: 'Show me' }).click();
@@ -52,7 +54,7 @@ test('a retrieve is watched, done by hand and marked; its run is taken along', a
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`the tools are accessible in the ${colorScheme}, and no wider than the window`, async ({
+  test(`the tools are accessible in the ${colorScheme}, and no wider than the window @narrow`, async ({
     page
   }) => {
     await page.emulateMedia({ colorScheme });

@@ -39,6 +39,14 @@ test('steps go to and fro by a twentieth of a second', async () => {
   await expect.element(scrubber).toHaveValue('0.25');
 });
 
+test('a replay plays from its very beginning', async () => {
+  await render(Replay, { setup, tryShown, units: 'metric' });
+  const scrubber = page.getByRole('slider', { name: 'Moment of the replay' });
+  await scrubber.fill('0');
+  await page.getByRole('button', { name: 'Replay' }).click();
+  await expect.element(scrubber).not.toHaveValue('0');
+});
+
 test('what the plots show stands below in words and figures', async () => {
   await render(Replay, { setup, tryShown, units: 'metric' });
   await page.getByText('The same in words and figures').click();
