@@ -7,7 +7,6 @@ const LONG = { timeout: 20_000 };
 
 const station = (page: Page, id: string): Locator => page.locator(`section#${id}`);
 const first = (page: Page) => station(page, 'exactly-one-foot');
-const rod = (page: Page) => first(page).getByRole('slider', { name: /^Rod/ });
 const marks = (page: Page) => first(page).locator('.grade .number');
 
 async function predict(page: Page): Promise<void> {
@@ -45,16 +44,8 @@ test('nothing is shown before it was predicted', async ({ page }) => {
   await expect(page.getByRole('button', { name: 'Show me' })).toHaveCount(1);
 });
 
-test('prediction, demonstration, challenge by mouse, marks, replay; a reload keeps it', async ({
-  page
-}) => {
-  await predict(page);
-  await page.getByRole('button', { name: 'On: See it' }).click();
-  await station(page, 'see').getByRole('button', { name: 'Show me' }).click();
-  await expect(
-    station(page, 'see').getByRole('slider', { name: 'Moment of the replay' })
-  ).toBeVisible(LONG);
-  await page.getByRole('button', { name: 'On: Exactly one foot' }).click();
+test('a challenge by mouse, its marks and its replay; a reload keeps it', async ({ page }) => {
+  await reachChallenge(page);
   await sweepByHold(page, 800);
   await expect(marks(page)).toBeVisible(LONG);
   await expect(first(page).locator('.grade .words')).toContainText('The tip went');
@@ -95,55 +86,6 @@ test('a fast yard fails, and the advice says how far and how slowly', async ({ p
   await expect(first(page).locator('.grade')).toContainText('Not yet');
   await expect(first(page).locator('.grade .change')).toContainText(/1 ft/, LONG);
   await expect(first(page).locator('.grade .words')).toContainText(/too far|left the bottom/);
-});
-
-test('the first challenge by touch', async ({ page, context }) => {
-  await reachChallenge(page);
-  const dial = rod(page);
-  await dial.scrollIntoViewIfNeeded();
-  const box = await dial.boundingBox();
-  if (!box) throw new Error('no rod to be seen');
-  const devtools = await context.newCDPSession(page);
-  const at = (i: number) => ({
-    x: box.x + box.width * (0.35 + 0.012 * i),
-    y: box.y + box.height * (0.3 - 0.012 * i)
-  });
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', i?: number) =>
-    devtools.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: i === undefined ? [] : [at(i)]
-    });
-  await send('touchStart', 0);
-  for (let i = 1; i <= 12; i++) {
-    await send('touchMove', i);
-    await page.waitForTimeout(70);
-  }
-  await send('touchEnd');
-  await expect(marks(page)).toBeVisible(LONG);
-});
-
-test('the way from the top of the page to the marks by keys alone', async ({ page }) => {
-  await page.goto(ADDRESS);
-  const tabTo = async (target: Locator) => {
-    for (let i = 0; i < 80; i++) {
-      if (await target.evaluateAll((all) => all.some((one) => one === document.activeElement)))
-        return;
-      await page.keyboard.press('Tab');
-    }
-    await expect(target).toBeFocused();
-  };
-  await tabTo(page.getByRole('button', { name: 'Begin' }));
-  await page.keyboard.press('Enter');
-  await tabTo(station(page, 'predict').getByRole('radio').first());
-  await page.keyboard.press('ArrowDown');
-  await tabTo(page.getByRole('button', { name: 'That is my answer' }));
-  await page.keyboard.press('Enter');
-  await expect(station(page, 'predict').getByText('the model says so')).toBeVisible();
-  await tabTo(rod(page));
-  await page.keyboard.down('ArrowUp');
-  await page.waitForTimeout(900);
-  await page.keyboard.up('ArrowUp');
-  await expect(marks(page)).toBeVisible(LONG);
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {

@@ -32,6 +32,7 @@ export { measuredOf, type Measured } from './measured';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
 export { practisedIn, today, triesOf, type Course, type Practised, type Today } from './today';
+export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
 export {
   HOMEWORK_PHASES,

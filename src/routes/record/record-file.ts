@@ -1,4 +1,15 @@
-import { readDocument, RecordError, toDocument, type LearnerRecord } from '$lib/practice';
+import { findChallenge } from '$lib/course';
+import {
+  readDocument,
+  RecordError,
+  recordCsv,
+  toDocument,
+  type LearnerRecord,
+  type StoredTry
+} from '$lib/practice';
+import { lessons } from '../lessons/lessons';
+import { marksFor, type GradedTry } from '../lessons/marks';
+import { littleByLittle } from '../ruler/little-by-little';
 
 /** Bigger than years of practice; a larger file is some other file, and would freeze the page. */
 export const LARGEST_FILE_BYTES = 200e6;
@@ -9,6 +20,23 @@ export type Opened = { record: LearnerRecord } | { fault: string };
 export function recordFile(record: LearnerRecord, at: string): File {
   const text = JSON.stringify(toDocument(record), null, 1);
   return new File([text], `feltfoot-record-${at.slice(0, 10)}.json`, { type: 'application/json' });
+}
+
+/** The record as a table, once every try has been run again; the page is left free meanwhile. */
+export async function recordTable(record: LearnerRecord, at: string): Promise<File> {
+  const graded = new Map<string, GradedTry | null>();
+  const grade = (made: StoredTry) => {
+    const challenge = findChallenge(made.challenge, lessons);
+    graded.set(made.id, challenge ? marksFor(challenge, made) : null);
+  };
+  await new Promise<void>((done) =>
+    littleByLittle(record.tries, grade, (isAll) => isAll && done())
+  );
+  const text = recordCsv(record, ({ id }) => {
+    const one = graded.get(id);
+    return one ? { result: one.made.result, grade: one.grade } : null;
+  });
+  return new File([text], `feltfoot-record-${at.slice(0, 10)}.csv`, { type: 'text/csv' });
 }
 
 /** Reads a file that the learner chose; what is wrong with it is said in words for them. */

@@ -1,0 +1,86 @@
+import type { Grade } from '../scoring';
+import type { LearnerRecord, StoredTry } from './record';
+import { cell } from './tries-csv';
+
+/** A stored try run and graded again, as far as a table has room for it. */
+export interface TableTry {
+  result: { travel_m: number; peak_height_m: number };
+  grade: Pick<Grade, 'marks' | 'passed'>;
+}
+
+const COLUMNS = [
+  'kind',
+  'at',
+  'what',
+  'phase',
+  'marks',
+  'passed',
+  'travel_m',
+  'peak_height_m',
+  'guess_m',
+  'guess_down',
+  'answer',
+  'right',
+  'model'
+] as const;
+
+type Row = Partial<Record<(typeof COLUMNS)[number], string | number | boolean>>;
+
+/**
+ * The whole record as one table, CSV (RFC 4180) in SI, a row each: tries, predictions, answers to
+ * questions, lessons. `graded` gives null for a try that cannot be graded: its row has no marks.
+ */
+export function recordCsv(
+  { tries, predictions, answers, progress }: LearnerRecord,
+  graded: (made: StoredTry) => TableTry | null
+): string {
+  const rows: Row[] = [
+    ...tries.map((made) => tryRow(made, graded(made))),
+    ...predictions.map(({ at, lesson, station, option }) => ({
+      kind: 'prediction',
+      at,
+      what: `${lesson}/${station}`,
+      answer: option
+    })),
+    ...answers.map(({ at, item, seed, given, right, model }) => ({
+      kind: 'answer',
+      at,
+      what: `${item}/${seed}`,
+      answer: Array.isArray(given) ? given.join(' ') : given,
+      right,
+      model
+    })),
+    ...progress.map(({ at, lesson, finished }) => ({
+      kind: 'lesson',
+      at: finished ?? at,
+      what: lesson,
+      answer: finished ? 'finished' : 'begun'
+    }))
+  ];
+  return [COLUMNS.join(','), ...rows.map(line), ''].join('\r\n');
+}
+
+function tryRow(made: StoredTry, graded: TableTry | null): Row {
+  const { at, challenge, phase = '', guess_m, guess_down, model } = made;
+  const marks = graded && { ...graded.grade, ...graded.result };
+  return {
+    kind: 'try',
+    at,
+    what: challenge,
+    phase,
+    marks: marks?.marks,
+    passed: marks?.passed,
+    travel_m: marks?.travel_m,
+    peak_height_m: marks?.peak_height_m,
+    guess_m,
+    guess_down,
+    model
+  };
+}
+
+function line(row: Row): string {
+  return COLUMNS.map((column) => {
+    const value = row[column];
+    return cell(typeof value === 'boolean' ? (value ? 'yes' : 'no') : value);
+  }).join(',');
+}

@@ -1,0 +1,161 @@
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import { loadLessons, type Lesson } from '../../src/lib/course';
+import { emptyRecord, wayThrough, type Part, type Station } from '../../src/lib/practice';
+
+/** The model runs a try again before its marks are there. */
+const LONG = { timeout: 20_000 };
+
+/** How a learner works the page: by keys alone, or with a finger. */
+interface Learner {
+  /** Does what a button or a choice is for. */
+  press(target: Locator): Promise<void>;
+  choose(option: Locator): Promise<void>;
+  write(field: Locator, text: string): Promise<void>;
+  /** Moves the rod a little, and is done. */
+  makeTry(water: Locator): Promise<void>;
+}
+
+/** Tabs from where the keys are, as one must without a pointer. */
+async function tabTo(page: Page, target: Locator): Promise<void> {
+  for (let i = 0; i < 60; i++) {
+    if (await target.evaluateAll((all) => all.some((one) => one === document.activeElement)))
+      return;
+    await page.keyboard.press('Tab');
+  }
+  await expect(target).toBeFocused();
+}
+
+const underWay = (water: Locator): Locator => water.locator('[data-phase="moving"]');
+
+function byKeys(page: Page): Learner {
+  return {
+    async press(target) {
+      await tabTo(page, target);
+      await page.keyboard.press('Enter');
+    },
+    async choose(option) {
+      await tabTo(page, option);
+      await page.keyboard.press('Space');
+    },
+    async write(field, text) {
+      await tabTo(page, field);
+      await page.keyboard.type(text);
+    },
+    async makeTry(water) {
+      await tabTo(page, water.getByRole('slider', { name: /^Rod/ }));
+      // The rod is still turning when the try is ended, so that it cannot end by itself before.
+      await page.keyboard.down('ArrowUp');
+      await expect(underWay(water)).toBeVisible();
+      await page.keyboard.press('Space');
+      await page.keyboard.up('ArrowUp');
+    }
+  };
+}
+
+function byTouch(page: Page): Learner {
+  return {
+    press: (target) => target.tap(),
+    choose: (option) => option.tap(),
+    write: (field, text) => field.fill(text),
+    async makeTry(water) {
+      const dial = water.getByRole('slider', { name: /^Rod/ });
+      await dial.scrollIntoViewIfNeeded();
+      const box = await dial.boundingBox();
+      if (!box) throw new Error('no rod to be seen');
+      const devtools = await page.context().newCDPSession(page);
+      const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', moved?: number) => {
+        const x = box.x + box.width * (0.35 + (moved ?? 0));
+        const y = box.y + box.height * (0.3 - (moved ?? 0));
+        const touchPoints = moved === undefined ? [] : [{ x, y }];
+        return devtools.send('Input.dispatchTouchEvent', { type, touchPoints });
+      };
+      await send('touchStart', 0);
+      for (const moved of [0.02, 0.04, 0.06]) await send('touchMove', moved);
+      await expect(underWay(water)).toBeVisible();
+      await send('touchEnd');
+      await devtools.detach();
+      // Unless it has been still for long enough, and ended by itself.
+      const done = water.getByRole('button', { name: 'Done', exact: true });
+      await done
+        .or(water.getByRole('button', { name: /Try again|Show me/ }))
+        .first()
+        .tap();
+    }
+  };
+}
+
+type Visit = (here: Locator, learner: Learner, part: Part) => Promise<void>;
+
+async function predict(here: Locator, learner: Learner): Promise<void> {
+  await learner.choose(here.getByRole('radio').first());
+  await learner.press(here.getByRole('button', { name: 'That is my answer' }));
+  await expect(here.getByText('the model says so')).toBeVisible();
+}
+
+async function watch(here: Locator, learner: Learner): Promise<void> {
+  await learner.press(here.getByRole('button', { name: 'Show me' }));
+  await expect(here.getByRole('slider', { name: 'Moment of the replay' })).toBeVisible(LONG);
+}
+
+async function attempt(here: Locator, learner: Learner): Promise<void> {
+  await learner.makeTry(here);
+  const guess = here.getByRole('form', { name: 'Your guess' });
+  const marks = here.locator('.grade .number');
+  await expect(marks.or(guess)).toBeVisible(LONG);
+  if (await guess.isVisible()) await say(guess, learner);
+  await expect(marks).toBeVisible(LONG);
+}
+
+async function say(guess: Locator, learner: Learner): Promise<void> {
+  const length = guess.getByRole('textbox');
+  if (await length.isVisible()) await learner.write(length, '9');
+  const option = guess.getByRole('radio').first();
+  if (await option.isVisible()) await learner.choose(option);
+  await learner.press(guess.getByRole('button', { name: 'Show me' }));
+}
+
+const VISITS: Partial<Record<Part['kind'], Visit>> = {
+  predict,
+  see: watch,
+  try: attempt,
+  result: async (here, _, part) => {
+    expect(part.kind).toBe('result');
+    await expect(here.getByText('best of 1').first()).toBeVisible(LONG);
+  },
+  field: async (here) => {
+    await expect(here.getByRole('heading', { name: 'Write down' })).toBeVisible();
+  }
+};
+
+/** Down a lesson from its first station to its end, and home. */
+async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void> {
+  await page.goto(`/lessons/${lesson.id}`);
+  const [, ...way] = wayThrough(lesson, emptyRecord(), new Map());
+  await learner.press(page.getByRole('button', { name: 'Begin', exact: true }));
+  for (const [i, station] of way.entries()) {
+    const here = page.locator(`section#${station.id}`);
+    await expect(here.getByRole('heading', { name: station.name, level: 2 })).toBeFocused();
+    await VISITS[station.part.kind]?.(here, learner, station.part);
+    const below: Station | undefined = way[i + 1];
+    if (below) {
+      await learner.press(here.getByRole('button', { name: `On: ${below.name}`, exact: true }));
+    } else await learner.press(here.getByRole('link', { name: 'That is the lesson' }));
+  }
+  await expect(page).toHaveURL('/');
+  const entry = page.getByRole('listitem').filter({ hasText: lesson.title });
+  await expect(entry.getByText(/· done/)).toBeVisible(LONG);
+}
+
+// A trace takes a picture of the page at each of some hundred key presses.
+test.use({ trace: 'off' });
+
+for (const lesson of loadLessons()) {
+  test(`${lesson.id} is walked from end to end by keys alone, or by touch`, async ({
+    page,
+    hasTouch
+  }) => {
+    test.slow();
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await walk(page, (hasTouch ? byTouch : byKeys)(page), lesson);
+  });
+}
