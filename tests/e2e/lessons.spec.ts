@@ -45,7 +45,7 @@ function byKeys(page: Page): Learner {
       await tabTo(page, water.getByRole('slider', { name: /^Rod/ }));
       // The rod is still turning when the try is ended, so that it cannot end by itself before.
       await page.keyboard.down('ArrowUp');
-      await expect(underWay(water)).toBeVisible();
+      await expect(underWay(water)).toBeVisible(LONG);
       await page.keyboard.press('Space');
       await page.keyboard.up('ArrowUp');
     }
@@ -59,7 +59,8 @@ function byTouch(page: Page): Learner {
     write: (field, text) => field.fill(text),
     async makeTry(water) {
       const dial = water.getByRole('slider', { name: /^Rod/ });
-      await dial.scrollIntoViewIfNeeded();
+      // Waits until the page has come to rest under it.
+      await dial.tap({ trial: true });
       const box = await dial.boundingBox();
       if (!box) throw new Error('no rod to be seen');
       const devtools = await page.context().newCDPSession(page);
@@ -71,7 +72,7 @@ function byTouch(page: Page): Learner {
       };
       await send('touchStart', 0);
       for (const moved of [0.02, 0.04, 0.06]) await send('touchMove', moved);
-      await expect(underWay(water)).toBeVisible();
+      await expect(underWay(water)).toBeVisible(LONG);
       await send('touchEnd');
       await devtools.detach();
       // Unless it has been still for long enough, and ended by itself.
@@ -134,7 +135,7 @@ async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void>
   await learner.press(page.getByRole('button', { name: 'Begin', exact: true }));
   for (const [i, station] of way.entries()) {
     const here = page.locator(`section#${station.id}`);
-    await expect(here.getByRole('heading', { name: station.name, level: 2 })).toBeFocused();
+    await expect(here.getByRole('heading', { name: station.name, level: 2 })).toBeFocused(LONG);
     await VISITS[station.part.kind]?.(here, learner, station.part);
     const below: Station | undefined = way[i + 1];
     if (below) {
