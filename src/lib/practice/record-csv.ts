@@ -1,6 +1,5 @@
-import type { Grade } from '../scoring';
+import { csvCell, type Grade } from '../scoring';
 import type { LearnerRecord, StoredTry } from './record';
-import { cell } from './tries-csv';
 
 /** A stored try run and graded again, as far as a table has room for it. */
 export interface TableTry {
@@ -81,6 +80,6 @@ function tryRow(made: StoredTry, graded: TableTry | null): Row {
 function line(row: Row): string {
   return COLUMNS.map((column) => {
     const value = row[column];
-    return cell(typeof value === 'boolean' ? (value ? 'yes' : 'no') : value);
+    return csvCell(typeof value === 'boolean' ? (value ? 'yes' : 'no') : value);
   }).join(',');
 }
