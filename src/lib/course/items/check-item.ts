@@ -1,7 +1,7 @@
-import { simulateScenario } from '../../model';
 import { wordingFault } from '../../scoring';
+import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
-import { isAbove, measured, MEASURES, scenarioOf } from './measure';
+import { isAbove, measured, scenarioOf } from './measure';
 import { isCertain } from './sign';
 
 /** Longest words that stand on a narrow phone without scrolling far, characters. */
@@ -83,7 +83,7 @@ function valueFaults(
   { answer, cases }: Item,
   { measure }: Extract<Evidence, { is: 'value' }>
 ): string[] {
-  const value = MEASURES[measure].of(simulateScenario(scenarioOf(cases[0].run)));
+  const value = figuresOf(scenarioOf(cases[0].run))[measure];
   if (answer.form === 'mark') return value === answer.key ? [] : [`the model says ${value}`];
   if (answer.form !== 'choose') return ['a value is chosen or marked'];
   const { options, key, band = 0 } = answer;

@@ -37,6 +37,10 @@ export const LINES = {
   braid: { material: 'braid', diameter_m: 0.00023 }
 } as const;
 
+export const oz = (ounces: number) => ounces * OUNCE_KG;
+export const ft = (feet: number) => feet * FOOT_M;
+export const inch = (inches: number) => inches * INCH_M;
+
 /** Weights that go with a depth, oz: the trade's table. */
 const WEIGHTS_OZ: readonly [under_ft: number, oz: readonly number[]][] = [
   [12, [1 / 4, 3 / 8, 1 / 2]],
@@ -44,9 +48,34 @@ const WEIGHTS_OZ: readonly [under_ft: number, oz: readonly number[]][] = [
   [30, [1 / 2, 3 / 4, 1]]
 ];
 
-export const oz = (ounces: number) => ounces * OUNCE_KG;
-export const ft = (feet: number) => feet * FOOT_M;
-export const inch = (inches: number) => inches * INCH_M;
+/** A depth, and which of its three weights, which line, how long a cast and how much slack go with it. */
+interface Outfit {
+  feet: number;
+  heavy: 0 | 1 | 2;
+  line: keyof typeof LINES;
+  cast_ft: number;
+  slack_in: number;
+  friction: number;
+}
+
+/**
+ * Boats as they lie: two at each depth. They are few, so that all questions that a generator can ask
+ * can be checked, and each value goes with different others, so that none gives another away.
+ */
+const OUTFITS: readonly Outfit[] = [
+  { feet: 8, heavy: 0, line: 'nylon', cast_ft: 35, slack_in: 1, friction: 0.3 },
+  { feet: 8, heavy: 2, line: 'fluorocarbon', cast_ft: 55, slack_in: 2, friction: 0.4 },
+  { feet: 10, heavy: 1, line: 'fluorocarbon', cast_ft: 45, slack_in: 3, friction: 0.4 },
+  { feet: 10, heavy: 2, line: 'braid', cast_ft: 65, slack_in: 1, friction: 0.3 },
+  { feet: 12, heavy: 0, line: 'braid', cast_ft: 55, slack_in: 2, friction: 0.4 },
+  { feet: 12, heavy: 1, line: 'fluorocarbon', cast_ft: 35, slack_in: 3, friction: 0.3 },
+  { feet: 15, heavy: 2, line: 'nylon', cast_ft: 65, slack_in: 2, friction: 0.3 },
+  { feet: 15, heavy: 0, line: 'fluorocarbon', cast_ft: 45, slack_in: 1, friction: 0.4 },
+  { feet: 18, heavy: 1, line: 'fluorocarbon', cast_ft: 55, slack_in: 3, friction: 0.3 },
+  { feet: 18, heavy: 2, line: 'braid', cast_ft: 45, slack_in: 2, friction: 0.4 },
+  { feet: 22, heavy: 0, line: 'fluorocarbon', cast_ft: 65, slack_in: 1, friction: 0.4 },
+  { feet: 22, heavy: 1, line: 'nylon', cast_ft: 35, slack_in: 3, friction: 0.3 }
+];
 
 interface Wanted {
   depth_m?: number;
@@ -57,17 +86,19 @@ interface Wanted {
 
 /** Water and gear as a boat has them; what is `wanted` stands. */
 export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { start: object } {
-  const depth_m = wanted.depth_m ?? ft(pick(random, [8, 10, 12, 15, 18, 22]));
+  const outfit = pick(random, OUTFITS);
+  const depth_m = wanted.depth_m ?? ft(outfit.feet);
   const weights = WEIGHTS_OZ.find(([under]) => depth_m <= ft(under)) ?? WEIGHTS_OZ[2];
-  const mass_kg = wanted.mass_kg ?? oz(pick(random, weights[1]));
-  const cast_m = wanted.cast_m ?? ft(pick(random, [35, 45, 55, 65]));
   return {
     water: { depth_m, temperature_C: 15 },
-    bottom: { friction: pick(random, [0.3, 0.4]) },
-    line: { ...LINES[pick(random, ['fluorocarbon', 'fluorocarbon', 'nylon', 'braid'] as const)] },
-    bait: { mass_kg, drag_area_m2: 7e-4 },
+    bottom: { friction: outfit.friction },
+    line: { ...LINES[outfit.line] },
+    bait: { mass_kg: wanted.mass_kg ?? oz(weights[1][outfit.heavy]), drag_area_m2: 7e-4 },
     rod: { length_m: REACH_M, pivot_height_m: HAND_M, tip_stiffness_N_per_m: TIP_N_M },
-    start: { bait_x_m: cast_m, slack_m: wanted.slack_m ?? inch(pick(random, [1, 2, 3])) }
+    start: {
+      bait_x_m: wanted.cast_m ?? ft(outfit.cast_ft),
+      slack_m: wanted.slack_m ?? inch(outfit.slack_in)
+    }
   };
 }
 

@@ -1,5 +1,6 @@
 import type { ShownRun } from '../lesson';
-import type { MeasureName, Unknowns } from './measure';
+import type { MeasureName, SignName } from './figures';
+import type { Unknowns } from './measure';
 
 /** How an item is met: what is shown with it and what the learner does. */
 export type ItemKind = 'mark' | 'order' | 'choose' | 'trace' | 'fault' | 'felt';
@@ -67,7 +68,7 @@ export type Evidence =
   /** The key is the last of the cases whose measure stays within `most`. */
   | { is: 'limit'; measure: MeasureName; unknowns: Unknowns; ids: string[]; most: number }
   /** Each option names a sign; of these the first case shows the key's alone. */
-  | { is: 'sign'; signs: Record<string, string>; unknowns: Unknowns }
+  | { is: 'sign'; signs: Record<string, SignName>; unknowns: Unknowns }
   /** Common practice or a caution, which no model decides. */
   | { is: 'practice'; source: string };
 

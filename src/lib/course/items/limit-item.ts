@@ -1,6 +1,7 @@
+import { MEASURES, type MeasureName } from './figures';
 import type { Draft } from './generator';
 import type { Contender } from './rank-item';
-import { measured, MEASURES, type MeasureName, type Unknowns } from './measure';
+import { measured, type Unknowns } from './measure';
 
 interface Wanted {
   ask: string;

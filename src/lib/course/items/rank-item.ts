@@ -1,13 +1,7 @@
 import type { ShownRun } from '../lesson';
+import { MEASURES, type MeasureName } from './figures';
 import type { Draft } from './generator';
-import {
-  isAbove,
-  measured,
-  MEASURES,
-  type Measured,
-  type MeasureName,
-  type Unknowns
-} from './measure';
+import { isAbove, measured, type Measured, type Unknowns } from './measure';
 import { length, time } from './draw';
 
 export interface Contender {

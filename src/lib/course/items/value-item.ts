@@ -1,7 +1,8 @@
 import type { ShownRun } from '../lesson';
+import { MEASURES, type MeasureName } from './figures';
 import type { Draft } from './generator';
 import type { BeginnerError } from './item';
-import { MEASURES, measured, type MeasureName, type Unknowns } from './measure';
+import { measured, type Unknowns } from './measure';
 
 interface Wanted {
   ask: string;

@@ -61,10 +61,11 @@ const hopFault: Generator = {
     const count = pick(random, [1, 2, 3]);
     const setup = drawGear(random, { cast_m: ft(pick(random, [24, 30])), slack_m: inch(0.5) });
     const words = ['one', 'two', 'three'];
+    const signs = ['one hop', 'two hops', 'three hops'] as const;
     const options: SignOption[] = words.map((word, i) => ({
       id: word,
-      says: `${word} hop${i === 0 ? '' : 's'} off the bottom`,
-      sign: `${word} hop${i === 0 ? '' : 's'}`,
+      says: `${signs[i]} off the bottom`,
+      sign: signs[i],
       reply:
         i + 1 === count
           ? 'Yes. Each one has its own flight, and the bait is down between them.'

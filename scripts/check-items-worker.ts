@@ -1,0 +1,66 @@
+/** One core's part of `check-items.ts`: checks whole generators, and tells of each. */
+import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
+
+export interface Task {
+  ids: string[];
+  seeds: readonly number[];
+}
+
+export interface Checked {
+  id: string;
+  asked: number;
+  /** Questions that differ in more than the places of their options. */
+  different: number;
+  /** "17: what is wrong with the question of seed 17" */
+  faults: string[];
+  /** How often the key stood in each place; empty where there is none to choose. */
+  places: number[];
+  seconds: number;
+}
+
+process.on('message', ({ ids, seeds }: Task) => {
+  for (const id of ids) {
+    const generator = GENERATORS.find((one) => one.id === id);
+    if (generator) process.send?.(checked(generator, seeds));
+  }
+  process.send?.('done');
+});
+
+function checked(generator: Generator, seeds: readonly number[]): Checked {
+  const start = performance.now();
+  const found = seeds.map((seed) => made(generator, seed));
+  const items = found.flatMap(({ item }) => (item ? [item] : []));
+  return {
+    id: generator.id,
+    asked: seeds.length,
+    different: new Set(items.map(nameOf)).size,
+    faults: found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
+    places: placesOf(items),
+    seconds: Math.round((performance.now() - start) / 1000)
+  };
+}
+
+/** The same for questions that differ in the order of their options alone. */
+function nameOf({ ask, cases }: Item): string {
+  return [ask, ...cases.map((one) => JSON.stringify(one)).sort()].join();
+}
+
+function made(generator: Generator, seed: number): { item?: Item; faults: string[] } {
+  try {
+    const item = generate(generator, seed);
+    return { item, faults: faultsOf(item) };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { faults: [error.message] };
+  }
+}
+
+function placesOf(items: readonly Item[]): number[] {
+  const places: number[] = [];
+  for (const { answer } of items) {
+    if (answer.form !== 'choose') continue;
+    answer.options.forEach((_, i) => (places[i] ??= 0));
+    places[answer.options.findIndex(({ id }) => id === answer.key)]++;
+  }
+  return places;
+}

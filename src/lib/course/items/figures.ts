@@ -1,0 +1,87 @@
+import { simulateScenario, type Result, type Scenario } from '../../model';
+import { contactWhileMoving } from '../../scoring';
+
+interface Measure {
+  of: (result: Result) => number;
+  quantity: 'length' | 'time' | 'share' | 'pull';
+  /** Less than this nobody tells apart on the water, whatever the model says. */
+  least: number;
+}
+
+/** What items ask about, SI. `least` is an inch, a beat of the count, a tenth of the way. */
+export const MEASURES = {
+  travel_m: { of: (r) => r.travel_m, quantity: 'length', least: 0.025 },
+  peak_height_m: { of: (r) => r.peak_height_m, quantity: 'length', least: 0.025 },
+  contact: { of: contactWhileMoving, quantity: 'share', least: 0.1 },
+  fall_s: { of: fallTime, quantity: 'time', least: 0.5 },
+  airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3 }
+} as const satisfies Record<string, Measure>;
+
+export type MeasureName = keyof typeof MEASURES;
+
+/** A bait this far off the bottom has left it, and one this close has not, m. */
+const LIFTED_M = 0.05;
+const DOWN_M = 0.02;
+
+/** What a run can be seen to have done. No two of those set against each other hold of one run. */
+export const SIGNS = {
+  knocks: ({ events }) => count(events, 'stone') >= 3 && count(events, 'stem slips') === 0,
+  springs: ({ events }) => lateSlips(events) >= 2 && count(events, 'stone') === 0,
+  smooth: ({ events }) => count(events, 'stone') === 0 && lateSlips(events) === 0,
+  lifted: ({ peak_height_m }) => peak_height_m > LIFTED_M,
+  'stayed down': ({ peak_height_m, travel_m }) => peak_height_m < DOWN_M && travel_m > 0.15,
+  'hardly moved': ({ peak_height_m, travel_m }) => peak_height_m < DOWN_M && travel_m <= 0.15,
+  'one hop': ({ hops }) => highHops(hops) === 1,
+  'two hops': ({ hops }) => highHops(hops) === 2,
+  'three hops': ({ hops }) => highHops(hops) === 3,
+  bite: ({ events }) => count(events, 'bite') > 0,
+  quiet: ({ events }) => count(events, 'bite') + count(events, 'stone') === 0
+} as const satisfies Record<string, (result: Result) => boolean>;
+
+export type SignName = keyof typeof SIGNS;
+
+/** What is kept of a run: all that items ask of it, and none of its trace. */
+export type Figures = Readonly<Record<MeasureName, number>> & { signs: ReadonlySet<SignName> };
+
+/** Some thirty bytes of figures and half a kilobyte of name each: a few megabytes at most. */
+const MOST_KEPT = 10_000;
+const kept = new Map<string, Figures>();
+
+/**
+ * The model's figures of this very scenario. The model is a pure function, so a run that was made
+ * once is never made again while it is kept.
+ */
+export function figuresOf(scenario: Scenario): Figures {
+  const name = JSON.stringify(scenario);
+  const known = kept.get(name);
+  if (known) return known;
+  const figures = read(simulateScenario(scenario));
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(name, figures);
+  return figures;
+}
+
+function read(result: Result): Figures {
+  const values = Object.entries(MEASURES).map(([name, { of }]) => [name, of(result)]);
+  const names = Object.keys(SIGNS) as SignName[];
+  const signs = new Set(names.filter((name) => SIGNS[name](result)));
+  return { ...(Object.fromEntries(values) as Record<MeasureName, number>), signs };
+}
+
+/** From the splash to the bottom, s; infinite for a bait that has not come down. */
+function fallTime({ events }: Result): number {
+  return events.find(({ kind }) => kind === 'bottom')?.t_s ?? Infinity;
+}
+
+function count(events: Result['events'], kind: string): number {
+  return events.filter((event) => event.kind === kind).length;
+}
+
+/** Stems that let go while the bait was drawn along, and not as it was laid down. */
+function lateSlips(events: Result['events']): number {
+  return events.filter(({ kind, t_s }) => kind === 'stem slips' && t_s > 0.1).length;
+}
+
+function highHops(hops: Result['hops']): number {
+  return hops.filter(({ height_m }) => height_m > LIFTED_M).length;
+}
