@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { Stems } from '../../src/lib/model/stems';
 import {
   GROUND_KINDS,
   parseSetup,
@@ -49,6 +50,16 @@ describe('each kind of bottom', () => {
       return Math.max(...bait_tension_N) / (late.reduce((a, b) => a + b) / late.length);
     };
     expect(peakAndMean('mud')).toBeGreaterThan(1.5 * peakAndMean('sand'));
+  });
+
+  test('a stem behind the bait holds nothing until the bait has been beyond it', () => {
+    const stem = { x_m: 16.2, height_m: 0.3, stiffness_N_per_m: 10, slip_N: 2 };
+    const stems = new Stems([stem], 16);
+    stems.follow(15.9, 0);
+    expect(stems.loaded).toBe(0);
+    stems.follow(16.3, 0);
+    stems.follow(16.1, 0);
+    expect(stems.loaded).toBe(1);
   });
 
   test('brush loads and slips a few times, grass many times and softly', () => {

@@ -24,7 +24,8 @@ export class Fate {
   ) {
     this.side = Math.sign(setup.start.bait_x_m);
     const stems = stemsOf(setup);
-    this.stems = stems.length > 0 ? new Stems(stems, this.side) : null;
+    const { state } = parts.solver;
+    this.stems = stems.length > 0 ? new Stems(stems, state.x[state.nodes - 1]) : null;
     this.snag = setup.bottom.snags ? new Snag(this.side) : null;
     this.hasTouched = parts.solver.state.isTouching;
   }

@@ -11,12 +11,15 @@ export class Stems {
   /** Stems that hold now. */
   loaded = 0;
 
-  /** `side`: sign of the bait's x; the angler is the other way. */
+  private readonly side: number;
+
+  /** `bait_x_m`: where the bait begins; stems further from the angler lie behind it and hold nothing. */
   constructor(
     private readonly stems: readonly Stem[],
-    private readonly side: number
+    bait_x_m: number
   ) {
-    this.grip = stems.map(() => 'ahead');
+    this.side = Math.sign(bait_x_m);
+    this.grip = stems.map(({ x_m }) => (this.side * (x_m - bait_x_m) > 0 ? 'slipped' : 'ahead'));
   }
 
   /** Force on a bait at `x_m`, N along x, and its stiffness, N/m. */

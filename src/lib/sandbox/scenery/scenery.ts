@@ -61,7 +61,7 @@ export class Scenery {
     const away = Math.sign(stage.bait.x_m);
     this.strands = new Strands(baitRadius_m, away, heightAt);
     this.silt = new Silt(setup, baitOf(setup, waterAt(setup.water.temperature_C)).weightInWater_N);
-    this.stems = new Stems(stems, away);
+    this.stems = new Stems(stems, trace.bait_x_m[0]);
     this.pebbles = setup.bottom.ground?.kind === 'gravel' ? new Pebbles(stage) : null;
     this.strands.settle(placeAt(trace, 0));
     this.frames.push(this.look(null, true, 0));
