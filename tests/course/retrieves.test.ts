@@ -37,7 +37,8 @@ const COSTS_MOST: Record<string, string> = {
   'count-it-down': 'bottom_first',
   'thirty-feet-down': 'bottom_first',
   'reel-takes-slack': 'tight',
-  'free-a-snag': 'freed'
+  'free-a-snag': 'freed',
+  'free-from-above': 'freed'
 };
 
 describe.each(shown)('%s', (_, challenge) => {

@@ -80,6 +80,6 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'snag drill',
     look: 'The angle of the line at the jig, and the slack before each shake.',
     use: 'Whenever the jig hangs: slacken, shake, change the angle. Never pull it towards anyone.',
-    challenges: ['free-a-snag']
+    challenges: ['free-a-snag', 'free-from-above']
   }
 ];
