@@ -1,5 +1,7 @@
 import {
+  dayOf,
   emptyRecord,
+  type Days,
   type LearnerRecord,
   type StoredAnswer,
   type StoredTry
@@ -48,4 +50,10 @@ export function aRecord(more: Partial<LearnerRecord> = {}): LearnerRecord {
     tries: [aTry('t1'), aTry('t2', { at: '2030-05-01T08:16:00.000Z', guess_m: 0.4 })],
     ...more
   };
+}
+
+/** The calendar of somebody whose clock is `offset_min` ahead of UTC, at the time `now`. */
+export function daysAt(now: string, offset_min = 0): Days {
+  const of = (at: string) => dayOf(at, offset_min);
+  return { today: of(now), of };
 }

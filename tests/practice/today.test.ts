@@ -1,12 +1,19 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Lesson } from '../../src/lib/course';
 import { emptyRecord, today, type LearnerRecord, type Phase } from '../../src/lib/practice';
-import { aTry } from './samples';
+import { aTry, anAnswer, daysAt } from './samples';
 
 const lesson = (id: string, title: string, minutes: number): Lesson =>
   ({ id, title, minutes }) as Lesson;
 const lessons = [lesson('one-foot', 'One foot', 12), lesson('slack', 'Slack', 9)];
 const drills = [{ id: 'drag', title: 'The drag', lesson: 'slack', asks: 'travel' as const }];
+const questions = Array.from({ length: 12 }, (_, i) => ({
+  item: `question-${i}`,
+  kind: 'choose',
+  objective: `objective-${i}`,
+  lesson: 'one-foot',
+  chance: 1 / 3
+}));
 const START = Date.UTC(2030, 4, 1, 8);
 const DAY = 86_400_000;
 
@@ -35,13 +42,21 @@ const progress = (id: string, finished: string | null) => ({
   at: '2030-05-01T08:00:00.000Z',
   finished
 });
-const at = (record: Partial<LearnerRecord>, now = START) =>
-  today({ ...emptyRecord(), ...record }, { lessons, drills }, now, read);
+/** Today for somebody whose clock is `offset_min` ahead of UTC. */
+function at(
+  record: Partial<LearnerRecord>,
+  now = START,
+  { asked = [] as typeof questions, offset_min = 0 } = {}
+) {
+  const days = daysAt(new Date(now).toISOString(), offset_min);
+  const course = { lessons, drills, questions: asked };
+  return today({ ...emptyRecord(), ...record }, course, { at_ms: now, days }, read);
+}
 
 test('a new learner begins the first lesson', () => {
   expect(at({})).toEqual({
     line: 'Begin “One foot”.',
-    why: 'It comes next.',
+    why: 'That lesson comes next.',
     minutes: 12,
     address: '/lessons/one-foot'
   });
@@ -55,13 +70,13 @@ test('a lesson in hand is gone on with; a finished one leads to the next', () =>
 
 test('the drill of a finished lesson comes before the next lesson, once', () => {
   const finished = progress('slack', '2030-05-01T09:00:00.000Z');
-  expect(at({ progress: [finished] })?.line).toBe('The drag: with the bait in sight.');
+  expect(at({ progress: [finished] })?.line).toBe('Practise “The drag” with the bait in sight.');
   expect(at({ progress: [finished], tries: all }, START + DAY / 2)?.line).toBe('Begin “One foot”.');
 });
 
 test('practice that was begun comes before a lesson', () => {
   expect(at({ tries: all.slice(0, 5), progress: [progress('slack', null)] })).toMatchObject({
-    line: 'The drag: with the bait in sight.',
+    line: 'Practise “The drag” with the bait in sight.',
     minutes: 2,
     address: '/ruler/practise?drill=drag'
   });
@@ -69,7 +84,7 @@ test('practice that was begun comes before a lesson', () => {
 
 test('a check that is due comes first, and one that is not due waits', () => {
   expect(at({ tries: all }, START + 2 * DAY)).toMatchObject({
-    line: 'The drag: see whether it is still there.',
+    line: 'See whether “The drag” is still there.',
     minutes: 7
   });
   expect(at({ tries: all }, START + DAY / 2)?.line).toBe('Begin “One foot”.');
@@ -84,4 +99,73 @@ test('tries made in a lesson are no practice', () => {
 test('when all is done there is nothing to do', () => {
   const done = lessons.map(({ id }) => progress(id, '2030-05-01T09:00:00.000Z'));
   expect(at({ progress: done, tries: all }, START + DAY / 2)).toBeNull();
+});
+
+describe('the questions of the day', () => {
+  const asked = questions;
+  const done = progress('one-foot', '2030-05-01T09:00:00.000Z');
+  const answers = (count: number, time: string, right = false) =>
+    questions
+      .slice(0, count)
+      .map(({ item }) => anAnswer(item, { item, at: time, right, report: 'knew' }));
+
+  test('wait for the first lesson to be finished', () => {
+    expect(at({ progress: [progress('one-foot', null)] }, START, { asked })?.line).toBe(
+      'Go on with “One foot”.'
+    );
+    expect(at({ progress: [done] }, START, { asked })).toEqual({
+      line: 'Answer 8 questions, then begin “Slack”.',
+      why: 'Questions show what you can use of what you saw. That lesson comes next.',
+      minutes: 5 + 9,
+      address: '/quiz'
+    });
+  });
+
+  test('are joined to a check that is due, and the way onward waits', () => {
+    const record = {
+      progress: [done],
+      tries: all,
+      answers: answers(1, '2030-05-02T08:00:00.000Z')
+    };
+    expect(at(record, START + 2 * DAY, { asked })).toEqual({
+      line: 'See whether “The drag” is still there, then answer 5 questions.',
+      why:
+        'A day or more later, without help, is what counts. ' +
+        'One question is about to be forgotten, so now is its time.',
+      minutes: 7 + 3,
+      address: '/ruler/practise?drill=drag'
+    });
+  });
+
+  test('are left out when they are answered, until the next day', () => {
+    const record = { progress: [done], answers: answers(8, '2030-05-01T08:00:00.000Z') };
+    expect(at(record, START, { asked })?.line).toBe('Begin “Slack”.');
+    expect(at(record, START + DAY, { asked })?.line).toBe(
+      'Answer 8 questions, then begin “Slack”.'
+    );
+  });
+
+  test('are no more after a month away than after a day', () => {
+    const record = { progress: [done], answers: answers(12, '2030-05-01T08:00:00.000Z') };
+    const after = (days: number) => at(record, START + days * DAY, { asked })?.minutes;
+    expect(after(30)).toBe(after(1));
+  });
+
+  // Answered at 23:30 UTC on the first of May; asked again at 00:30 UTC, an hour later.
+  test.each([
+    ['Greenwich, where midnight has passed', 0, 'Answer 8 questions, then begin “Slack”.'],
+    ['two hours ahead, where both are the second of May', 120, 'Begin “Slack”.'],
+    ['six hours behind, where both are the first', -360, 'Begin “Slack”.']
+  ])('go by the learner’s own midnight: %s', (_, offset_min, line) => {
+    const record = { progress: [done], answers: answers(8, '2030-05-01T23:30:00.000Z') };
+    expect(at(record, Date.UTC(2030, 4, 2, 0, 30), { asked, offset_min })?.line).toBe(line);
+  });
+
+  test('come back where the day has begun, though it has not in Greenwich', () => {
+    // 20:00 and, three hours later, 23:00 in UTC; at +120 the second is the next day.
+    const record = { progress: [done], answers: answers(8, '2030-05-01T20:00:00.000Z') };
+    const now = Date.UTC(2030, 4, 1, 23);
+    expect(at(record, now, { asked, offset_min: 120 })?.address).toBe('/quiz');
+    expect(at(record, now, { asked })?.address).toBe('/lessons/slack');
+  });
 });

@@ -1,31 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import { emptyRecord, standingOf, type StoredAnswer } from '../../src/lib/practice';
+import { loadLessons } from '../../src/lib/course';
 import { SOURCES } from '../../src/lib/course/items';
 import { keyWords, namesOn, seedFrom, SHEET_SIZE } from '../../src/routes/print-quiz/sheet';
 import { openingOf } from '../../src/routes/quiz/opening';
 import { pullLine } from '../../src/routes/quiz/pull-line';
 import { QuizRun } from '../../src/routes/quiz/quiz-run.svelte';
+import { QUESTIONS } from '../../src/routes/quiz/questions';
 import { marksOf } from '../../src/routes/quiz/ruler-marks';
+import { wantedOf } from '../../src/routes/quiz/wanted';
 import { rowsOf } from '../../src/routes/standing/items/statistics-rows';
 import { standingWords } from '../../src/routes/standing/standing-words';
-import { anAnswer } from '../practice/samples';
+import { anAnswer, daysAt } from '../practice/samples';
 
-const now = '2030-05-02T08:00:00.000Z';
+const days = daysAt('2030-05-02T08:00:00.000Z');
 
 describe('the set of a day', () => {
   test('is gone through question by question, each answer kept once with its report', () => {
     const kept: Omit<StoredAnswer, 'id' | 'at'>[] = [];
-    const learner = {
-      record: emptyRecord(),
-      answered: (made: (typeof kept)[number]) => kept.push(made)
-    };
+    const learner = { answered: (made: (typeof kept)[number]) => kept.push(made) };
     const waiting: (() => void)[] = [];
-    const run = new QuizRun(
-      learner,
-      now,
-      () => 0.25,
-      (work) => waiting.push(work)
-    );
+    const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
+    const run = new QuizRun(learner, set, nextSeed, (work) => waiting.push(work));
     expect(run.stage).toBe('making');
     waiting.shift()?.();
     expect(run.stage).toBe('asking');
@@ -38,6 +34,26 @@ describe('the set of a day', () => {
     for (let i = 1; i < run.set.items.length; i++) run.next();
     run.next();
     expect(run.stage).toBe('done');
+  });
+
+  test('is the one question that an address names, with its seed, and else the day’s', () => {
+    const at = (address: string) => {
+      const { set, nextSeed } = wantedOf(
+        new URLSearchParams(address),
+        emptyRecord(),
+        days,
+        () => 0.25
+      );
+      return [set.items.length, set.items[0].item, nextSeed()];
+    };
+    expect(at('ask=mark-drag&seed=7')).toEqual([1, 'mark-drag', 7]);
+    expect(at('ask=mark-drag&seed=-7')).toEqual([1, 'mark-drag', 250_001]);
+    expect(at('ask=nothing')[0]).toBe(8);
+  });
+
+  test('teaches nothing that no lesson teaches', () => {
+    const taught = new Set(loadLessons().map(({ id }) => id));
+    expect(QUESTIONS.filter(({ lesson }) => !taught.has(lesson))).toEqual([]);
   });
 });
 
@@ -76,7 +92,7 @@ test('the word before a reply is not said twice', () => {
 describe('where one stands, in words', () => {
   test('says what is known, how surely, and when it fades', () => {
     const answers = [anAnswer('a', { report: 'knew', at: '2030-05-01T08:00:00.000Z' })];
-    const standing = standingOf(SOURCES, answers, now).find((one) => one.objective === 'one-foot');
+    const standing = standingOf(SOURCES, answers, days).find((one) => one.objective === 'one-foot');
     if (!standing) throw new Error('no such objective');
     expect(standingWords(standing)).toMatchObject({
       fades: 'tomorrow',
@@ -89,11 +105,11 @@ describe('where one stands, in words', () => {
     const given = ['right', 'right', 'first-error'].map((option, i) =>
       anAnswer(`a${i}`, { item: 'safety-eyes', seed: 0, given: option, right: option === 'right' })
     );
-    expect(rowsOf(given)).toMatchObject([
+    expect(rowsOf(given, days.of)).toMatchObject([
       { item: 'safety-eyes', answers: 3, discrimination: null }
     ]);
     expect(
-      rowsOf(given)[0].options.map(({ option, share }) => [option, Math.round(share * 3)])
+      rowsOf(given, days.of)[0].options.map(({ option, share }) => [option, Math.round(share * 3)])
     ).toEqual(
       expect.arrayContaining([
         ['right', 2],

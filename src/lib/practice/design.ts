@@ -54,5 +54,8 @@ export const SETTLED_WITHIN = 0.1;
 /** Confidence of every band of the ruler. */
 export const CONFIDENCE = 0.9;
 
+/** About how long a question takes with what is said to its answer, minutes. */
+export const QUESTION_MINUTES = 0.6;
+
 /** About how long a try takes with what is read after it, minutes. */
 export const TRY_MINUTES = 0.6;

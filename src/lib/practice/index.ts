@@ -31,7 +31,16 @@ export { guessOf, keptGuess, type KeptGuess } from './guess';
 export { measuredOf, type Measured } from './measured';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
-export { practisedIn, today, triesOf, type Course, type Practised, type Today } from './today';
+export { questionsToday, type Question } from './questions';
+export {
+  practisedIn,
+  today,
+  triesOf,
+  type Course,
+  type Now,
+  type Practised,
+  type Today
+} from './today';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
 export {

@@ -1,14 +1,16 @@
 import type { Drill, Lesson } from '../course';
-import { TRY_MINUTES, type Phase } from './design';
+import { QUESTION_MINUTES, TRY_MINUTES, type Phase } from './design';
+import { questionsToday, type Question } from './questions';
 import type { LearnerRecord, StoredTry } from './record';
+import type { Days } from './review';
 import { progressOf, type Progress, type ScheduledTry } from './schedule';
 
-/** What to do today, in one line. */
+/** What to do today, in one line, why, and about how long it takes. */
 export interface Today {
   line: string;
   why: string;
   minutes: number;
-  /** Address on this site. */
+  /** Where it begins: an address on this site. */
   address: string;
 }
 
@@ -16,6 +18,7 @@ export interface Today {
 export interface Course {
   lessons: readonly Lesson[];
   drills: readonly Pick<Drill, 'id' | 'title' | 'lesson' | 'asks'>[];
+  questions: readonly Question[];
 }
 
 /** A drill with where its learner stands. */
@@ -27,47 +30,106 @@ export interface Practised {
 /** How the schedule reads a stored try; null for one that is no practice or cannot be graded. */
 export type ReadTry = (made: StoredTry) => ScheduledTry | null;
 
-type Reason = { line: (title: string) => string; why: string };
+/** The time, and the learner's calendar around it. */
+export interface Now {
+  /** Since 1970 in UTC, ms. */
+  at_ms: number;
+  days: Days;
+}
+
+/** A part of a day: its `does` goes into the middle of a sentence. */
+interface Part {
+  does: string;
+  why: string;
+  minutes: number;
+  address: string;
+}
+
+type Reason = { does: (title: string) => string; why: string };
 
 const PRACTISE: Record<Phase, Reason> = {
   seen: {
-    line: (title) => `${title}: with the bait in sight.`,
+    does: (title) => `practise “${title}” with the bait in sight`,
     why: 'First the hand learns what the eye sees.'
   },
   half_seen: {
-    line: (title) => `${title}: in sight and out of sight in turn.`,
+    does: (title) => `practise “${title}” in sight and out of sight in turn`,
     why: 'The hand begins to go by itself; guess before you look.'
   },
   unseen: {
-    line: (title) => `${title}: out of sight.`,
+    does: (title) => `practise “${title}” out of sight`,
     why: 'On the water nobody shows you the bait.'
   },
   kept: {
-    line: (title) => `${title}: see whether it is still there.`,
+    does: (title) => `see whether “${title}” is still there`,
     why: 'A day or more later, without help, is what counts.'
   }
 };
 
 const LAPSED: Reason = {
-  line: (title) => `${title}: practise it again, out of sight.`,
+  does: (title) => `practise “${title}” again, out of sight`,
   why: 'It had gone at the last check. That happens; it comes back quicker than it came.'
 };
 
 /**
- * The one thing to do: a check that is due, then practice that was begun, then the drill of a lesson
- * that is finished, then the lesson in hand, then the next lesson. Null when everything is done or
- * nothing is due.
+ * What to do today. A check that is due and the questions that are due come first; without a check
+ * there is one way onward: practice that was begun, the drill of a lesson that is finished, the
+ * lesson in hand, or the next. Days that were missed add nothing. Null when all is done.
  */
 export function today(
   record: LearnerRecord,
   course: Course,
-  now_ms: number,
+  now: Now,
   read: ReadTry
 ): Today | null {
-  const practised = practisedIn(record, course, now_ms, read);
-  const due = practised.find(({ progress }) => isDue(progress, now_ms));
+  const practised = practisedIn(record, course, now.at_ms, read);
+  const due = practised.find(({ progress }) => isDue(progress, now.at_ms));
+  const questions = questionsOf(record, course.questions, now.days);
+  const last = due ? null : onward(record, course, practised);
+  const parts = [due ? practiceOf(due) : null, questions, last].filter((one) => one !== null);
+  return parts.length === 0 ? null : joined(parts);
+}
+
+function joined(parts: readonly Part[]): Today {
+  const line = parts.map(({ does }) => does).join(', then ');
+  return {
+    line: `${line[0].toUpperCase()}${line.slice(1)}.`,
+    why: parts.map(({ why }) => why).join(' '),
+    minutes: parts.reduce((sum, { minutes }) => sum + minutes, 0),
+    address: parts[0].address
+  };
+}
+
+/** Questions wait until a lesson is finished, unless some were answered and are due again. */
+function questionsOf(
+  record: LearnerRecord,
+  questions: readonly Question[],
+  days: Days
+): Part | null {
+  const { items, due } = questionsToday(record, questions, days);
+  const isTaught = record.progress.some(({ finished }) => finished !== null);
+  if (items.length === 0 || (due === 0 && !isTaught)) return null;
+  return {
+    does: items.length === 1 ? 'answer one question' : `answer ${items.length} questions`,
+    why: due > 0 ? whyDue(due) : 'Questions show what you can use of what you saw.',
+    minutes: Math.max(1, Math.round(items.length * QUESTION_MINUTES)),
+    address: '/quiz'
+  };
+}
+
+function whyDue(due: number): string {
+  return due === 1
+    ? 'One question is about to be forgotten, so now is its time.'
+    : `${due} of them are about to be forgotten, so now is their time.`;
+}
+
+function onward(
+  record: LearnerRecord,
+  course: Course,
+  practised: readonly Practised[]
+): Part | null {
   const begun = practised.find(({ progress }) => progress.due_ms === null && progress.left > 0);
-  const chosen = due ?? begun ?? taught(record, course, practised);
+  const chosen = begun ?? taught(record, course, practised);
   return chosen ? practiceOf(chosen) : lessonOf(record, course.lessons);
 }
 
@@ -109,17 +171,17 @@ function isDue({ due_ms }: Progress, now_ms: number): boolean {
   return due_ms !== null && due_ms <= now_ms;
 }
 
-function practiceOf({ drill, progress }: Practised): Today {
+function practiceOf({ drill, progress }: Practised): Part {
   const reason = progress.standing === 'lapsed' ? LAPSED : PRACTISE[progress.phase];
   return {
-    line: reason.line(drill.title),
+    does: reason.does(drill.title),
     why: reason.why,
     minutes: Math.max(1, Math.round(progress.left * TRY_MINUTES)),
     address: `/ruler/practise?drill=${drill.id}`
   };
 }
 
-function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Today | null {
+function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | null {
   const finished = new Set(
     record.progress.filter((one) => one.finished !== null).map(({ lesson }) => lesson)
   );
@@ -130,8 +192,8 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Today | nu
   const lesson = inHand ?? lessons.find(({ id }) => !finished.has(id));
   if (!lesson) return null;
   return {
-    line: inHand ? `Go on with “${lesson.title}”.` : `Begin “${lesson.title}”.`,
-    why: inHand ? 'You are in the middle of it.' : 'It comes next.',
+    does: inHand ? `go on with “${lesson.title}”` : `begin “${lesson.title}”`,
+    why: inHand ? 'You are in the middle of this lesson.' : 'That lesson comes next.',
     minutes: lesson.minutes,
     address: `/lessons/${lesson.id}`
   };

@@ -1,22 +1,11 @@
-import {
-  itemOf,
-  judge,
-  lessonOf,
-  SOURCES,
-  type Given,
-  type Item,
-  type Verdict
-} from '$lib/course/items';
+import { itemOf, judge, type Given, type Item, type Verdict } from '$lib/course/items';
 import { MODEL_VERSION } from '$lib/model';
-import { dailySet, type Askable, type DailySet, type Report } from '$lib/practice';
+import type { Askable, DailySet, Report } from '$lib/practice';
 import type { Learner } from '../record/learner.svelte';
-
-/** Seeds are drawn from so many: two learners hardly ever get the same question. */
-const SEEDS = 1_000_000;
 
 export type Stage = 'making' | 'asking' | 'told' | 'done';
 
-/** Going through the questions of a day. */
+/** Going through a set of questions. */
 export class QuizRun {
   item = $state.raw<Item | null>(null);
   seed = $state(0);
@@ -24,19 +13,14 @@ export class QuizRun {
   given = $state.raw<Given | null>(null);
   stage = $state<Stage>('making');
   at = $state(0);
-  readonly set: DailySet;
 
-  /** `random` draws seeds, 0 to below 1; `later` runs work once the page has been painted. */
+  /** `nextSeed` gives each question its seed; `later` runs work once the page has been painted. */
   constructor(
-    private readonly learner: Pick<Learner, 'record' | 'answered'>,
-    now: string,
-    private readonly random: () => number,
+    private readonly learner: Pick<Learner, 'answered'>,
+    readonly set: DailySet,
+    private readonly nextSeed: () => number,
     private readonly later: (work: () => void) => void
   ) {
-    const { answers, progress } = learner.record;
-    const isMet = (objective: string) =>
-      progress.some(({ lesson }) => lesson === lessonOf(objective));
-    this.set = dailySet(SOURCES, answers, now, isMet);
     this.#make();
   }
 
@@ -70,7 +54,7 @@ export class QuizRun {
     const { asked } = this;
     this.stage = asked ? 'making' : 'done';
     if (!asked) return;
-    this.seed = 1 + Math.floor(this.random() * SEEDS);
+    this.seed = this.nextSeed();
     this.later(() => {
       this.item = itemOf(asked.item, this.seed);
       this.stage = 'asking';

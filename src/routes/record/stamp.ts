@@ -1,3 +1,5 @@
+import { dayOf, type Days } from '$lib/practice';
+
 const LETTERS = '0123456789abcdefghjkmnpqrstvwxyz';
 const LENGTH = 16;
 
@@ -10,4 +12,10 @@ export function newId(): string {
 /** The time now, as the record spells times. */
 export function now(): string {
   return new Date().toISOString();
+}
+
+/** Days as this device's clock and place have them; each time by the offset that held then. */
+export function localDays(at = new Date()): Days {
+  const of = (time: string) => dayOf(time, -new Date(time).getTimezoneOffset());
+  return { today: of(at.toISOString()), of };
 }

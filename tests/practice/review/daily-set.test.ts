@@ -6,7 +6,7 @@ import {
   standingOf,
   type Askable
 } from '../../../src/lib/practice';
-import { anAnswer } from '../samples';
+import { anAnswer, daysAt } from '../samples';
 
 const all: Askable[] = ['mark', 'order', 'choose'].flatMap((kind) =>
   ['slack', 'clock', 'hops', 'bites'].map((objective) => ({
@@ -22,14 +22,21 @@ const answered = (item: string, n: number, right = true) =>
 
 describe('the set of a day', () => {
   test('is filled with new questions at first, of objectives met in lessons before others', () => {
-    const { items, due, fresh } = dailySet(all, [], day(1), (objective) => objective === 'hops');
+    const { items, due, fresh } = dailySet(
+      all,
+      [],
+      daysAt(day(1)),
+      ({ objective }) => objective === 'hops'
+    );
     expect({ due, fresh }).toEqual({ due: 0, fresh: SET_SIZE });
     expect(items.filter(({ objective }) => objective === 'hops').length).toBeGreaterThan(0);
-    expect(dailySet(all, [], day(1)).items).toEqual(dailySet(all, [], day(1)).items);
+    expect(dailySet(all, [], daysAt(day(1))).items).toEqual(
+      dailySet(all, [], daysAt(day(1))).items
+    );
   });
 
   test('mixes kinds and objectives among the new ones', () => {
-    const { items } = dailySet(all, [], day(1));
+    const { items } = dailySet(all, [], daysAt(day(1)));
     const most = (of: (one: Askable) => string) =>
       Math.max(...items.map((one) => items.filter((other) => of(other) === of(one)).length));
     // Eight of three kinds and four objectives: three and two at most when spread evenly.
@@ -38,7 +45,8 @@ describe('the set of a day', () => {
 
   test('brings back what was wrong the next day, and what was known only later', () => {
     const answers = [answered('mark-slack', 1, false), answered('order-clock', 1, true)];
-    const names = (n: number) => dailySet(all, answers, day(n)).items.map(({ item }) => item);
+    const names = (n: number) =>
+      dailySet(all, answers, daysAt(day(n))).items.map(({ item }) => item);
     expect(names(2)).toContain('mark-slack');
     expect(names(2)).not.toContain('order-clock');
     expect(names(3)).toContain('order-clock');
@@ -46,13 +54,13 @@ describe('the set of a day', () => {
 
   test('shrinks by what was answered today, and is done when all was', () => {
     const answers = all.slice(0, SET_SIZE).map(({ item }) => answered(item, 1));
-    expect(dailySet(all, answers.slice(0, 3), day(1)).items).toHaveLength(SET_SIZE - 3);
-    expect(dailySet(all, answers, day(1)).items).toEqual([]);
+    expect(dailySet(all, answers.slice(0, 3), daysAt(day(1))).items).toHaveLength(SET_SIZE - 3);
+    expect(dailySet(all, answers, daysAt(day(1))).items).toEqual([]);
   });
 
   test('never grows, however many days were missed', () => {
     const answers = all.map(({ item }) => answered(item, 1));
-    const late = dailySet(all, answers, new Date(Date.UTC(2033, 0, 1)).toISOString());
+    const late = dailySet(all, answers, daysAt(new Date(Date.UTC(2033, 0, 1)).toISOString()));
     expect(late).toMatchObject({ due: SET_SIZE, fresh: 0 });
     expect(late.items).toHaveLength(SET_SIZE);
   });
@@ -70,7 +78,7 @@ const byItem = (a: Askable, b: Askable) => (a.item < b.item ? -1 : 1);
 describe('where a learner stands', () => {
   test('is unknown before the first answer, and then what is known, how surely, until when', () => {
     const answers = [answered('mark-slack', 1), answered('order-slack', 1, false)];
-    const [slack, clock] = standingOf(all, answers, day(2));
+    const [slack, clock] = standingOf(all, answers, daysAt(day(2)));
     expect(clock).toMatchObject({
       objective: 'clock',
       known: null,

@@ -44,14 +44,14 @@ describe('what is remembered', () => {
       const at = new Date(Date.UTC(2030, 0, day, 8, i)).toISOString();
       return anAnswer(`a${i}`, { at, right: grade !== Again, report: 'knew' });
     });
-    const memory = memoriesOf([...answers].reverse()).get('mark-drag');
+    const memory = memoriesOf([...answers].reverse(), dayOf).get('mark-drag');
     expect(memory?.state.stability).toBeCloseTo(53.335106, 4);
     expect(memory?.state.difficulty).toBeCloseTo(6.3574867, 4);
     expect(memory?.answers).toBe(6);
   });
 
   test('is nine tenths sure on the day it is due', () => {
-    const memory = memoriesOf([anAnswer('a', { report: 'knew' })]).get('mark-drag');
+    const memory = memoriesOf([anAnswer('a', { report: 'knew' })], dayOf).get('mark-drag');
     if (!memory) throw new Error('not remembered');
     expect(memory.due_day - memory.last_day).toBe(2);
     // Intervals are whole days: a stability of 2.31 is asked for after 2.

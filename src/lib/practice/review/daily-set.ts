@@ -1,6 +1,6 @@
 import type { StoredAnswer } from '../answer';
 import { AIM, expectedShare, ratingsOf, UNRATED } from './elo';
-import { dayOf, memoriesOf, recall } from './memory';
+import { memoriesOf, recall, type Days } from './memory';
 
 /** What can be asked: a generator or a fixed item. */
 export interface Askable {
@@ -12,9 +12,9 @@ export interface Askable {
   chance: number;
 }
 
-export interface DailySet {
+export interface DailySet<Q extends Askable = Askable> {
   /** In the order in which they are asked. */
-  items: Askable[];
+  items: Q[];
   due: number;
   fresh: number;
 }
@@ -25,18 +25,17 @@ export const SET_SIZE = 8;
 const MOST_FRESH = 4;
 
 /**
- * The questions for the day of `now` (ISO): first what is about to be forgotten, then new ones that
+ * The questions for today: first what is about to be forgotten, then new ones that
  * come closest to the share right that is aimed at. Days that were missed change nothing but what is
- * due; the set never grows. `isOpen` says which objectives the learner has met in a lesson.
+ * due; the set never grows. `isOpen` says which ask what the learner has met in a lesson.
  */
-export function dailySet(
-  all: readonly Askable[],
+export function dailySet<Q extends Askable>(
+  all: readonly Q[],
   answers: readonly StoredAnswer[],
-  now: string,
-  isOpen: (objective: string) => boolean = () => true
-): DailySet {
-  const today = dayOf(now);
-  const memories = memoriesOf(answers);
+  { today, of: dayOf }: Days,
+  isOpen: (one: Q) => boolean = () => true
+): DailySet<Q> {
+  const memories = memoriesOf(answers, dayOf);
   const done = answers.filter(({ at }) => dayOf(at) === today).length;
   const room = Math.max(0, SET_SIZE - done);
   const due = all
@@ -57,21 +56,21 @@ const SAME_OBJECTIVE = 1;
 const SAME_KIND = 0.5;
 
 /** Up to `places` new ones: objectives met first, then the closest to the aim, and a mixture. */
-function freshOnes(
-  all: readonly Askable[],
+function freshOnes<Q extends Askable>(
+  all: readonly Q[],
   answers: readonly StoredAnswer[],
-  isOpen: (objective: string) => boolean,
+  isOpen: (one: Q) => boolean,
   places: number
-): Askable[] {
+): Q[] {
   const chances = new Map(all.map(({ item, chance }) => [item, chance]));
   const { learner, items } = ratingsOf(answers, (item) => chances.get(item) ?? 0);
-  const chosen: Askable[] = [];
+  const chosen: Q[] = [];
   const against = ({ item, chance, objective, kind }: Askable) =>
     Math.abs(expectedShare(learner, items.get(item) ?? UNRATED, chance) - AIM.best) +
     SAME_OBJECTIVE * chosen.filter((one) => one.objective === objective).length +
     SAME_KIND * chosen.filter((one) => one.kind === kind).length;
-  const open = all.filter((one) => !items.has(one.item) && isOpen(one.objective));
-  const other = all.filter((one) => !items.has(one.item) && !isOpen(one.objective));
+  const open = all.filter((one) => !items.has(one.item) && isOpen(one));
+  const other = all.filter((one) => !items.has(one.item) && !isOpen(one));
   for (const left of [open, other]) {
     while (chosen.length < places && left.length > 0) {
       const scores = left.map(against);
@@ -82,9 +81,9 @@ function freshOnes(
 }
 
 /** The same questions, with no two of a kind or an objective side by side where that can be had. */
-export function interleaved(items: readonly Askable[]): Askable[] {
+export function interleaved<Q extends Askable>(items: readonly Q[]): Q[] {
   const left = [...items];
-  const order: Askable[] = [];
+  const order: Q[] = [];
   while (left.length > 0) {
     const last = order[order.length - 1];
     const likeness = (one: Askable) =>

@@ -1,6 +1,6 @@
 /** The review: what is asked today, what is known, and how good the questions are. */
 export { gradeOf } from './grade';
-export { dayOf, memoriesOf, recall, type Memory } from './memory';
+export { dayOf, memoriesOf, recall, type DayOf, type Days, type Memory } from './memory';
 export {
   AIM,
   expectedShare,

@@ -13,15 +13,28 @@ export interface Memory {
   item: string;
   state: FSRSState;
   answers: number;
-  /** Day numbers since 1970, in UTC. */
+  /** Day numbers as the learner's calendar has them. */
   last_day: number;
   due_day: number;
 }
 
-/** Day number of an ISO time, counted from 1970 in UTC. */
-export function dayOf(at: string): number {
-  const [year, month, day] = at.slice(0, 10).split('-').map(Number);
-  return daysFromCivil(year, month, day);
+/** Number of the day that an ISO time in UTC belongs to, where the learner lives. */
+export type DayOf = (at: string) => number;
+
+/** The learner's calendar, and where in it now is. */
+export interface Days {
+  today: number;
+  of: DayOf;
+}
+
+/** Minutes in a day. */
+const DAY_MIN = 1440;
+
+/** Day number of an ISO time in UTC, counted from 1970, where clocks are `offset_min` ahead of UTC. */
+export function dayOf(at: string, offset_min = 0): number {
+  const [year, month, day, hour, minute] = at.slice(0, 16).split(/[-T:]/).map(Number);
+  const minutes = daysFromCivil(year, month, day) * DAY_MIN + hour * 60 + minute;
+  return Math.floor((minutes + offset_min) / DAY_MIN);
 }
 
 /** Days since 1970-01-01 in the Gregorian calendar (H. Hinnant, "chrono-compatible date algorithms"). */
@@ -35,16 +48,15 @@ function daysFromCivil(year: number, month: number, day: number): number {
 }
 
 /** What is remembered of each item, from all answers in any order. */
-export function memoriesOf(answers: readonly StoredAnswer[]): Map<string, Memory> {
+export function memoriesOf(answers: readonly StoredAnswer[], dayOf: DayOf): Map<string, Memory> {
   const memories = new Map<string, Memory>();
   for (const answer of [...answers].sort((a, b) => (a.at < b.at ? -1 : 1))) {
-    memories.set(answer.item, after(memories.get(answer.item), answer));
+    memories.set(answer.item, after(memories.get(answer.item), answer, dayOf(answer.at)));
   }
   return memories;
 }
 
-function after(before: Memory | undefined, answer: StoredAnswer): Memory {
-  const day = dayOf(answer.at);
+function after(before: Memory | undefined, answer: StoredAnswer, day: number): Memory {
   const elapsed = before ? day - before.last_day : 0;
   const state = scheduler.next_state(before?.state ?? null, elapsed, gradeOf(answer));
   const interval = Math.max(1, scheduler.next_interval(state.stability, elapsed));

@@ -1,6 +1,6 @@
 import type { StoredAnswer } from '../answer';
 import type { Askable } from './daily-set';
-import { dayOf, memoriesOf, recall, type Memory } from './memory';
+import { memoriesOf, recall, type Days, type Memory } from './memory';
 
 /** Where a learner stands with one objective. */
 export interface ObjectiveStanding {
@@ -21,10 +21,10 @@ export interface ObjectiveStanding {
 export function standingOf(
   all: readonly Askable[],
   answers: readonly StoredAnswer[],
-  now: string
+  days: Days
 ): ObjectiveStanding[] {
-  const today = dayOf(now);
-  const memories = memoriesOf(answers);
+  const { today } = days;
+  const memories = memoriesOf(answers, days.of);
   const objectives = [...new Set(all.map(({ objective }) => objective))];
   return objectives.map((objective) => {
     const items = all.filter((one) => one.objective === objective).map(({ item }) => item);

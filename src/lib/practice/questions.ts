@@ -1,0 +1,17 @@
+import type { LearnerRecord } from './record';
+import { dailySet, type Askable, type DailySet, type Days } from './review';
+
+/** What can be asked, with the lesson that teaches it. */
+export interface Question extends Askable {
+  lesson: string;
+}
+
+/** The questions for today; what was met in a lesson is asked before what was not. */
+export function questionsToday(
+  { answers, progress }: LearnerRecord,
+  questions: readonly Question[],
+  days: Days
+): DailySet<Question> {
+  const met = new Set(progress.map(({ lesson }) => lesson));
+  return dailySet(questions, answers, days, ({ lesson }) => met.has(lesson));
+}

@@ -1,0 +1,31 @@
+import { questionsToday, type DailySet, type Days, type LearnerRecord } from '$lib/practice';
+import { QUESTIONS } from './questions';
+
+/** Seeds are drawn from so many: two learners hardly ever get the same question. */
+const SEEDS = 1_000_000;
+
+export interface Wanted {
+  set: DailySet;
+  nextSeed: () => number;
+  /** Whether the address asked for this one question, and not for the day's. */
+  isOne: boolean;
+}
+
+/**
+ * What to ask: the question that the address names (`?ask=mark-drag&seed=7`, so that one can be sent
+ * to a friend), or the day's set. `random` draws from 0 to below 1.
+ */
+export function wantedOf(
+  address: URLSearchParams,
+  record: LearnerRecord,
+  days: Days,
+  random: () => number
+): Wanted {
+  const drawn = () => 1 + Math.floor(random() * SEEDS);
+  const one = QUESTIONS.find(({ item }) => item === address.get('ask'));
+  if (!one) return { set: questionsToday(record, QUESTIONS, days), nextSeed: drawn, isOne: false };
+  const seed = Number(address.get('seed'));
+  const isSeed = Number.isInteger(seed) && seed >= 1 && seed <= SEEDS;
+  const set = { items: [one], due: 0, fresh: 1 };
+  return { set, nextSeed: isSeed ? () => seed : drawn, isOne: true };
+}
