@@ -44,6 +44,13 @@ describe('generated questions', () => {
     const kind = itemOf('felt-smooth', 1);
     const other = { ...(kind.answer as ChooseAnswer), key: 'knocks' };
     expect(faultsOf({ ...kind, answer: other })).toEqual(['the run does not show the key alone']);
+
+    const plan = itemOf('weight-and-pace', 2);
+    const { options, key } = plan.answer as ChooseAnswer;
+    const wrong = options.find(({ id }) => id !== key)?.id ?? '';
+    expect(faultsOf({ ...plan, answer: { ...(plan.answer as ChooseAnswer), key: wrong } })).toEqual(
+      [`within its limits is ${key}`]
+    );
   });
 
   test('with a wrong answer inside the model’s band are found out', () => {

@@ -2,6 +2,7 @@ import { wordingFault } from '../../scoring';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
 import { isAbove, measured, scenarioOf } from './measure';
+import { onlyWithin } from './limits-item';
 import { isCertain } from './sign';
 
 /** Longest words that stand on a narrow phone without scrolling far, characters. */
@@ -73,6 +74,14 @@ function evidenceFaults(item: Item): string[] {
         );
       const key = evidence.ids[within.lastIndexOf(true)];
       return answer.form === 'choose' && answer.key === key ? [] : [`the last within is ${key}`];
+    }
+    case 'limits': {
+      const within = onlyWithin(
+        cases.map(({ run }) => run),
+        evidence.limits
+      );
+      const key = within === null ? 'none' : evidence.ids[within];
+      return answer.form === 'choose' && answer.key === key ? [] : [`within its limits is ${key}`];
     }
     case 'rank':
       return rankFaults(item, evidence);

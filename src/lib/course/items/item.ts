@@ -59,6 +59,13 @@ export interface MarkAnswer {
 
 export type Answer = ChooseAnswer | OrderAnswer | MarkAnswer;
 
+/** Of a run, in whatever corner of what is unknown, this measure must not be above `most`, SI. */
+export interface Limit {
+  measure: MeasureName;
+  unknowns: Unknowns;
+  most: number;
+}
+
 /** What makes the key right, so that anyone can check it again from the cases. */
 export type Evidence =
   /** The key's value is the measure of the first case. */
@@ -67,6 +74,8 @@ export type Evidence =
   | { is: 'rank'; measure: MeasureName; unknowns: Unknowns; ids: string[]; pick?: 'most' | 'least' }
   /** The key is the last of the cases whose measure stays within `most`. */
   | { is: 'limit'; measure: MeasureName; unknowns: Unknowns; ids: string[]; most: number }
+  /** Each option has a case for each limit, in turn; the key's alone keep within all of them. */
+  | { is: 'limits'; limits: Limit[]; ids: string[] }
   /** Each option names a sign; of these the first case shows the key's alone. */
   | { is: 'sign'; signs: Record<string, SignName>; unknowns: Unknowns }
   /** Common practice or a caution, which no model decides. */

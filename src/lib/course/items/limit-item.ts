@@ -1,5 +1,7 @@
 import { MEASURES, type MeasureName } from './figures';
+import type { ShownRun } from '../lesson';
 import type { Draft } from './generator';
+import type { Limit } from './item';
 import type { Contender } from './rank-item';
 import { measured, type Unknowns } from './measure';
 
@@ -21,7 +23,7 @@ interface Wanted {
 /** The last of a row that still keeps within a limit. Null where the model is not sure which. */
 export function lastWithin(wanted: Wanted): Draft | null {
   const { contenders, measure, unknowns = 'slack and drag', most } = wanted;
-  const sides = contenders.map(({ run }) => sideOf(run, measure, unknowns, most));
+  const sides = contenders.map(({ run }) => sideOf(run, { measure, unknowns, most }));
   const beyond = sides.indexOf('beyond');
   if (beyond < 1 || sides.some((side, i) => side !== (i < beyond ? 'within' : 'beyond')))
     return null;
@@ -41,9 +43,11 @@ export function lastWithin(wanted: Wanted): Draft | null {
   };
 }
 
-function sideOf(run: Contender['run'], measure: MeasureName, unknowns: Unknowns, most: number) {
-  const { nominal, corners } = measured(run, measure, unknowns);
+/** Which side of a limit a run is on, whatever is unknown; a bit beyond does not count as beyond. */
+export function sideOf(run: ShownRun, limit: Limit): 'within' | 'beyond' | 'unsure' {
+  const { nominal, corners } = measured(run, limit.measure, limit.unknowns);
   const all = [nominal, ...corners];
-  if (all.every((value) => value <= most)) return 'within';
-  return all.every((value) => value > most + MEASURES[measure].least) ? 'beyond' : 'unsure';
+  if (all.every((value) => value <= limit.most)) return 'within';
+  const clearly = limit.most + MEASURES[limit.measure].least;
+  return all.every((value) => value > clearly) ? 'beyond' : 'unsure';
 }

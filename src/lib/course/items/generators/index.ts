@@ -4,12 +4,16 @@ import { faults } from './faults';
 import { felt } from './felt';
 import { marks } from './marks';
 import { orders } from './orders';
+import { plans } from './plans';
+import { rows } from './rows';
 import { season } from './season';
 
 export const GENERATORS: readonly Generator[] = [
   ...marks,
   ...falls,
   ...orders,
+  ...rows,
+  ...plans,
   ...felt,
   ...faults,
   ...season
