@@ -1,84 +1,121 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
 
 /** The model works a question out in a second or two; on a busy machine in many more. */
 const WORKED_OUT = { timeout: 40_000 };
-const knew = (page: Page) => page.getByRole('button', { name: 'I knew it' });
 
-/** Answers whatever kind it is, by keys alone. */
-async function giveByKeys(page: Page): Promise<void> {
-  const mark = page.getByRole('slider', { name: 'Your mark' });
-  const asItStands = page.getByRole('button', { name: 'It is right as it stands' });
-  if (await mark.count()) {
-    await mark.focus();
-    await page.keyboard.press('PageUp');
-  } else if (await asItStands.count()) {
-    await asItStands.focus();
-    await page.keyboard.press('Enter');
-  } else {
-    await page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().focus();
-    await page.keyboard.press('Space');
-  }
+/** One question of every kind, and what it shows a screen reader. */
+const KINDS = [
+  { kind: 'mark', ask: 'mark-drag', slider: 'Your mark' },
+  { kind: 'order', ask: 'order-paces', moved: /^in [\d.]+ s: down$/ },
+  { kind: 'choose', ask: 'near-or-far', option: /^7\d ft out$/ },
+  { kind: 'trace', ask: 'pull-over-rock', option: /^(chunk rock|boulders)$/ },
+  { kind: 'felt', ask: 'felt-stems', option: /^(brush|grass)$/ },
+  { kind: 'fault', ask: 'fault-of-drag', option: /^slack: / }
+] as const;
+type Kind = (typeof KINDS)[number];
+
+/** What is shown with the question, by role and name. */
+const SHOWN: Partial<Record<Kind['kind'], [role: 'img' | 'button', name: string]>> = {
+  trace: ['img', 'Pull at the rod’s tip over time'],
+  felt: ['button', 'Let it come up the line'],
+  fault: ['button', 'Show me']
+};
+
+const reports = (page: Page) =>
+  page.getByRole('group', { name: 'Answer, and say how you came by it:' });
+const report = (page: Page, name: string) => reports(page).getByRole('button', { name });
+const told = (page: Page) => page.locator('.told');
+
+async function open(page: Page, { kind, ask }: Kind): Promise<void> {
+  await page.goto(`/quiz?ask=${ask}&seed=7`);
+  await expect(report(page, 'I knew it')).toBeVisible(WORKED_OUT);
+  await expect(reports(page).getByRole('button')).toHaveText([
+    'I knew it',
+    'I worked it out',
+    'I guessed'
+  ]);
+  const shown = SHOWN[kind];
+  if (shown) await expect(page.getByRole(shown[0], { name: shown[1] })).toBeVisible();
 }
 
-test('the whole set by keys, and then where one stands', async ({ page }) => {
-  test.setTimeout(240_000);
-  await page.goto('/quiz');
-  for (let i = 1; i <= 8; i++) {
-    await expect(page.getByText(`${i} of 8`)).toBeVisible(WORKED_OUT);
-    await expect(knew(page)).toBeVisible(WORKED_OUT);
-    await expect(knew(page)).toBeDisabled();
-    await giveByKeys(page);
-    await knew(page).focus();
-    await page.keyboard.press('Enter');
-    const goOn = page.getByRole('button', { name: 'Go on' });
-    await expect(goOn).toBeVisible();
-    await goOn.focus();
-    await page.keyboard.press('Enter');
-  }
-  await expect(page.getByText('That was all for today.')).toBeVisible();
-  await page.getByRole('link', { name: 'Where you stand' }).click();
-  await expect(page.getByText('1 answer:').first()).toBeVisible();
-  await page.goto('/quiz');
-  await expect(page.getByText('Today’s questions are done.')).toBeVisible();
-});
-
-test('a question is answered, explained and shown in the water without a network', async ({
-  page,
-  context,
-  hasTouch
-}) => {
-  test.setTimeout(120_000);
-  await page.goto('/quiz');
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await context.setOffline(true);
-  await page.reload();
-  await expect(knew(page)).toBeVisible(WORKED_OUT);
-  const option = page.getByRole('group', { name: 'Your answer' }).locator('label').first();
-  if (await option.count()) await (hasTouch ? option.tap() : option.click());
-  else await giveByKeys(page);
-  const guessed = page.getByRole('button', { name: 'I guessed' });
-  await (hasTouch ? guessed.tap() : guessed.click());
-  await expect(page.locator('.told')).toBeFocused();
-  const see = page.getByRole('button', { name: 'See it in the water' });
-  if (await see.count()) {
-    await see.click();
-    await expect(page.getByRole('button', { name: 'Show me' })).toBeVisible();
-  }
-});
-
-for (const colorScheme of ['light', 'dark'] as const) {
-  for (const path of ['/quiz', '/standing', '/standing/items', '/print-quiz?seed=7']) {
-    test(`${path} passes axe and fits, ${colorScheme}`, async ({ page }) => {
-      test.setTimeout(120_000);
-      await page.emulateMedia({ colorScheme });
-      await page.goto(path);
-      if (path === '/quiz') await expect(knew(page)).toBeVisible(WORKED_OUT);
-      if (path.startsWith('/print'))
-        await expect(page.getByRole('button', { name: 'Print' })).toBeEnabled(WORKED_OUT);
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(overflow).toBeLessThanOrEqual(0);
-    });
-  }
+/** What takes the answer, found as a screen reader finds it. */
+function control(page: Page, kind: Kind): Locator {
+  if ('slider' in kind) return page.getByRole('slider', { name: kind.slider });
+  if ('moved' in kind) return page.getByRole('button', { name: kind.moved }).first();
+  const options = page.getByRole('group', { name: 'Your answer' });
+  return options.getByRole('radio', { name: kind.option });
 }
+
+/** Goes there as a hand on the keyboard does. */
+async function tabTo(page: Page, there: Locator): Promise<void> {
+  for (let i = 0; i < 40; i++) {
+    if (await there.evaluate((node) => node === document.activeElement)) return;
+    await page.keyboard.press('Tab');
+  }
+  await expect(there).toBeFocused();
+}
+
+for (const kind of KINDS) {
+  test(`${kind.kind}: answered by keys`, { tag: '@any-width' }, async ({ page }) => {
+    await open(page, kind);
+    await expect(report(page, 'I knew it')).toBeDisabled();
+    const group = page.getByRole('group', { name: 'Your answer' });
+    // A group of options is one stop of the Tab key: its first; arrows go on from there.
+    await tabTo(page, 'option' in kind ? group.getByRole('radio').first() : control(page, kind));
+    await page.keyboard.press('slider' in kind ? 'PageUp' : 'Space');
+    if ('slider' in kind) {
+      await expect(control(page, kind)).toHaveAttribute('aria-valuetext', /^\d/);
+    }
+    if ('option' in kind) {
+      for (let i = 0; i < 3 && !(await control(page, kind).isChecked()); i++) {
+        await page.keyboard.press('ArrowDown');
+      }
+      await expect(control(page, kind)).toBeChecked();
+    }
+    await tabTo(page, report(page, 'I knew it'));
+    await page.keyboard.press('Enter');
+    await expect(told(page)).toBeFocused();
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('button', { name: 'Go on' })).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.getByText('That was the one.')).toBeVisible();
+  });
+
+  test(`${kind.kind}: answered by touch`, { tag: '@narrow' }, async ({ page }) => {
+    await open(page, kind);
+    await control(page, kind).tap();
+    await report(page, 'I guessed').tap();
+    await expect(told(page)).toBeFocused();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(spill).toBeLessThanOrEqual(0);
+    await page.getByRole('button', { name: 'Go on' }).tap();
+    await expect(page.getByText('That was the one.')).toBeVisible();
+  });
+}
+
+test(
+  'a question of the day is answered without a network, and is not asked again that day',
+  { tag: '@any-width' },
+  async ({ page, context }) => {
+    await page.goto('/quiz');
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await context.setOffline(true);
+    await page.reload();
+    await expect(page.getByText('1 of 8')).toBeVisible(WORKED_OUT);
+    await expect(report(page, 'I guessed')).toBeVisible(WORKED_OUT);
+    const standing = page.getByRole('button', { name: 'It is right as it stands' });
+    const option = page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first();
+    await standing
+      .or(option)
+      .or(page.getByRole('slider', { name: 'Your mark' }))
+      .click();
+    await report(page, 'I guessed').click();
+    await expect(told(page)).toBeFocused();
+    await page.reload();
+    await expect(page.getByText('1 of 7')).toBeVisible(WORKED_OUT);
+    await page.goto('/standing');
+    await expect(page.getByText('1 answer:')).toBeVisible();
+  }
+);

@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { emptyRecord, standingOf, type StoredAnswer } from '../../src/lib/practice';
 import { loadLessons } from '../../src/lib/course';
-import { SOURCES } from '../../src/lib/course/items';
+import { itemOf, judge, SOURCES } from '../../src/lib/course/items';
+import { inUnits } from '../../src/lib/scoring';
 import { keyWords, namesOn, seedFrom, SHEET_SIZE } from '../../src/routes/print-quiz/sheet';
 import { openingOf } from '../../src/routes/quiz/opening';
 import { pullLine } from '../../src/routes/quiz/pull-line';
 import { QuizRun } from '../../src/routes/quiz/quiz-run.svelte';
 import { QUESTIONS } from '../../src/routes/quiz/questions';
-import { marksOf } from '../../src/routes/quiz/ruler-marks';
+import { marksOf, stepOf } from '../../src/routes/quiz/ruler-marks';
 import { wantedOf } from '../../src/routes/quiz/wanted';
 import { rowsOf } from '../../src/routes/standing/items/statistics-rows';
 import { standingWords } from '../../src/routes/standing/standing-words';
@@ -76,6 +77,30 @@ describe('a ruler', () => {
   });
 });
 
+describe('a place on the ruler is graded alike in feet and in centimetres', () => {
+  const named = SOURCES.filter(({ kind }) => kind === 'mark').map(({ item }) => item);
+  test.each(named)('%s', (item) => {
+    for (let seed = 1; seed <= 4; seed++) {
+      const { answer, ask } = itemOf(item, seed);
+      if (answer.form !== 'mark') throw new Error('no ruler');
+      const { least, key, band, quantity } = answer;
+      const verdicts = (['imperial', 'metric'] as const).map((units) => {
+        const step = stepOf(quantity, units);
+        const placeAt = (value: number) => least + step * Math.round((value - least) / step);
+        // The hand can reach a right place, and a place just beyond the band is wrong.
+        const beyond = placeAt(key + band + step);
+        return [placeAt(key), beyond].map((place) => judge(answer, place).right);
+      });
+      expect(verdicts).toEqual([
+        [true, false],
+        [true, false]
+      ]);
+      expect(inUnits(ask, 'imperial')).not.toMatch(/\d (cm|m|g)\b/);
+      expect(inUnits(ask, 'metric')).not.toMatch(/\d (ft|in|oz)\b/);
+    }
+  });
+});
+
 test('the pull is drawn over its time, higher for more', () => {
   const trace = { t_s: [0, 1, 2], tip_tension_N: [0, 2, 1] };
   const { path, most_N, ends_s } = pullLine(trace as Parameters<typeof pullLine>[0], 100, 50);
@@ -95,10 +120,12 @@ describe('where one stands, in words', () => {
     const standing = standingOf(SOURCES, answers, days).find((one) => one.objective === 'one-foot');
     if (!standing) throw new Error('no such objective');
     expect(standingWords(standing)).toMatchObject({
-      fades: 'tomorrow',
-      sure: '1 answer: 21 to 100 % right'
+      known: 'There',
+      fades: 'tomorrow'
     });
-    expect(standingWords(standing).known).toMatch(/^there, 1 of \d asked$/);
+    expect(standingWords(standing).sure).toMatch(
+      /^1 of \d questions asked\. 1 answer: 21 to 100 % right\.$/
+    );
   });
 
   test('counts the options of a question from the record', () => {

@@ -20,13 +20,15 @@ export function standingWords({
   of
 }: ObjectiveStanding): StandingWords {
   if (known === null || between === null || fades_in_days === null) {
-    return { known: 'not asked yet', sure: '', fades: '' };
+    return { known: 'Not asked yet', sure: '', fades: '' };
   }
-  const word = known >= SURE ? 'there' : known >= SHAKY ? 'fading' : 'mostly gone';
+  const word = known >= SURE ? 'There' : known >= SHAKY ? 'Fading' : 'Mostly gone';
   const [least, most] = between.map((share) => Math.round(100 * share));
   return {
-    known: `${word}, ${asked} of ${of} asked`,
-    sure: `${answers === 1 ? '1 answer' : `${answers} answers`}: ${least} to ${most} % right`,
+    known: word,
+    sure:
+      `${asked} of ${of} questions asked. ` +
+      `${answers === 1 ? '1 answer' : `${answers} answers`}: ${least} to ${most} % right.`,
     fades:
       fades_in_days === 0 ? 'today' : fades_in_days === 1 ? 'tomorrow' : `in ${fades_in_days} days`
   };

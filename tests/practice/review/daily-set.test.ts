@@ -89,6 +89,11 @@ describe('where a learner stands', () => {
     expect(slack).toMatchObject({ objective: 'slack', answers: 2, asked: 2, fades_in_days: 0 });
     expect(slack.known).toBeGreaterThan(0.5);
     expect(slack.known).toBeLessThan(1);
+    // What was told today counts as it will be tomorrow: a wrong answer is not known on the spot.
+    const [told] = standingOf(all, [answered('mark-slack', 1, false)], daysAt(day(1)));
+    const [later] = standingOf(all, [answered('mark-slack', 1, false)], daysAt(day(2)));
+    expect(told.known).toBe(later.known);
+    expect(told.known).toBeLessThan(0.8);
     // One right of two, 95 %: 9.5 to 90.5 % (Wilson).
     expect(slack.between?.[0]).toBeCloseTo(0.0945, 3);
     expect(slack.between?.[1]).toBeCloseTo(0.9055, 3);

@@ -9,7 +9,10 @@ export interface ObjectiveStanding {
   /** Of its items, how many have been asked. */
   asked: number;
   of: number;
-  /** Mean chance of knowing it today, over the items that were asked; null before the first answer. */
+  /**
+   * Mean chance of knowing it, over the items that were asked; null before the first answer. As of
+   * today, or of the day after the answer: what was told a minute ago is in everybody's head.
+   */
   known: number | null;
   /** Least and most that the answers so far leave open (Wilson 1927, 95 %), of the share right. */
   between: [number, number] | null;
@@ -33,7 +36,8 @@ export function standingOf(
     const right = given.filter((one) => one.right).length;
     const counts = { objective, answers: given.length, asked: kept.length, of: items.length };
     if (kept.length === 0) return { ...counts, known: null, between: null, fades_in_days: null };
-    const known = kept.reduce((sum, memory) => sum + recall(memory, today), 0) / kept.length;
+    const shares = kept.map((memory) => recall(memory, Math.max(today, memory.last_day + 1)));
+    const known = shares.reduce((sum, share) => sum + share, 0) / kept.length;
     return {
       ...counts,
       known,
