@@ -1,5 +1,6 @@
 /** One core's part of `check-items.ts`: checks whole generators, and tells of each. */
 import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
+import { inUnits } from '../src/lib/scoring';
 
 export interface Task {
   ids: string[];
@@ -15,6 +16,8 @@ export interface Checked {
   faults: string[];
   /** How often the key stood in each place; empty where there is none to choose. */
   places: number[];
+  /** Share of questions in which the key is the longest option, ties divided; null for none to choose. */
+  longest: number | null;
   seconds: number;
 }
 
@@ -36,6 +39,7 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
     different: new Set(items.map(nameOf)).size,
     faults: found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
     places: placesOf(items),
+    longest: longestOf(items),
     seconds: Math.round((performance.now() - start) / 1000)
   };
 }
@@ -63,4 +67,14 @@ function placesOf(items: readonly Item[]): number[] {
     places[answer.options.findIndex(({ id }) => id === answer.key)]++;
   }
   return places;
+}
+
+function longestOf(items: readonly Item[]): number | null {
+  const shares = items.flatMap(({ answer }) => {
+    if (answer.form !== 'choose') return [];
+    const lengths = answer.options.map(({ says }) => inUnits(says, 'imperial').length);
+    const longest = answer.options.filter((_, i) => lengths[i] === Math.max(...lengths));
+    return [longest.some(({ id }) => id === answer.key) ? 1 / longest.length : 0];
+  });
+  return shares.length === 0 ? null : shares.reduce((sum, one) => sum + one, 0) / shares.length;
 }

@@ -53,12 +53,15 @@ function worked(tasks: Task[]): Promise<number> {
   });
 }
 
-function report({ id, asked, different, faults, places, seconds }: Checked): void {
+function report({ id, asked, different, faults, places, longest, seconds }: Checked): void {
   for (const fault of faults) process.stderr.write(`${id}/${fault}\n`);
   const shares = places.map((count) => `${Math.round((100 * count) / asked)} %`);
   process.stdout.write(
     `${id.padEnd(22)} ${asked} seeds, ${different} different, ${faults.length} faults, ` +
-      `${seconds} s  keys ${shares.join(' ') || '–'}\n`
+      `${seconds} s` +
+      (longest === null
+        ? '\n'
+        : `  keys ${shares.join(' ')}, the longest ${Math.round(100 * longest)} %\n`)
   );
 }
 

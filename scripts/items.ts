@@ -3,7 +3,7 @@
  * Prints what every generator makes for those seeds as a JSON array: words in both units, the options
  * or the answer's range, the key, the band, and the scenarios behind them, for `npm run simulate`.
  */
-import { generate, GENERATORS, type Item } from '../src/lib/course/items';
+import { askedBy, generate, GENERATORS, type Item } from '../src/lib/course/items';
 import { inUnits } from '../src/lib/scoring';
 import { flag, seedRange } from './seed-range';
 
@@ -35,6 +35,7 @@ function written({ source, seed, kind, objective, ask, answer, explain, evidence
     seed,
     kind,
     objective,
+    lesson_objectives: askedBy(source),
     stem: inUnits(ask, 'imperial'),
     stem_metric: inUnits(ask, 'metric'),
     form,

@@ -19,7 +19,7 @@ export const bites = [
     'The count was always 14. Now the line stops at 6. What now?',
     [
       ['reel down and test: it may be a fish', 'Yes. A ledge is there at the next cast too.'],
-      ['let it lie: the water is less deep', 'Perhaps, but a fish will not wait. Test first.'],
+      ['let it lie: the water is shallower here', 'Perhaps, but a fish will not wait. Test first.'],
       ['open the bail and count once more', 'Then the fish has the line, and lets go.']
     ],
     'An early stop is a ledge, a fish or a tight line. Testing costs nothing.',

@@ -67,7 +67,7 @@ export const bottoms = [
     'A mushy build-up and a crisp release. Over what?',
     [
       ['grass: stalks gather, then they part', 'Yes. Clean the jig after it.'],
-      ['stump: a solid thud, a sudden stop', 'A stump is sudden. This builds up.'],
+      ['stump: a solid thud, then a sudden stop', 'A stump is sudden. This builds up.'],
       ['clay: smooth, firm and a bit tacky', 'Clay is the same all the way.']
     ],
     'Grass builds up and lets go; a stump stops you.',

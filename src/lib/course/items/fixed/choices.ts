@@ -7,7 +7,7 @@ export const choices = [
     'Two weights both reach the bottom well. Which one?',
     [
       ['the lighter: it falls and snags less', 'Yes. As light as depth and wind allow.'],
-      ['the heavier: more is felt with it', 'It is felt, and it wedges more.'],
+      ['the heavier: you feel more through it', 'It is felt, and it wedges more.'],
       ['either: the fish see no difference', 'They see how it falls.']
     ],
     'Enough weight to know the bottom, and no more.',
@@ -30,7 +30,7 @@ export const choices = [
     'The bait is nearly under the boat and keeps lifting. What helps?',
     [
       ['slower moves, with the tip kept lower', 'Yes, or a heavier jig.'],
-      ['quicker moves, as the line is short', 'Quick lifts it even more.'],
+      ['quicker moves, because the line is short', 'Quick lifts it even more.'],
       ['a higher tip, to feel more of it', 'A higher tip makes the line steeper.']
     ],
     'A steep line lifts: slower, tip lower, or heavier.',
@@ -42,7 +42,7 @@ export const choices = [
     'The map shows rock, you feel none. What do you try first?',
     [
       ['the same line again, at half the speed', 'Yes. The bait may have flown over it.'],
-      ['another spot, as the map is wrong', 'First slow down: that costs one cast.'],
+      ['another spot, since the map must be wrong', 'First slow down: that costs one cast.'],
       ['a lighter jig, which feels much more', 'A lighter one flies sooner.']
     ],
     'A missed rock pile may be a fast hand.',
@@ -67,7 +67,7 @@ export const choices = [
     [
       ['holds the load, and lets it come over', 'Yes: then the drop tells how high it was.'],
       ['snaps it over before it can wedge', 'A snap drives it in, or over the next three.'],
-      ['gives slack, so that it falls back', 'Then it never gets over.']
+      ['gives slack, so that it falls back down', 'Then it never gets over.']
     ],
     'Slow over cover: load, over, drop, rest.',
     ['chunk rock']
@@ -125,7 +125,7 @@ export const choices = [
     'stroke',
     'Most bites on a stroke come on the fall. What must the line be?',
     [
-      ['just not tight: followed on its way down', 'Yes.'],
+      ['just not tight: followed down', 'Yes.'],
       ['tight all the way, to feel every bite', 'Then it swings, and does not fall.'],
       ['quite loose, so that it can tumble', 'Then nothing tells you of the bite.']
     ],
@@ -139,7 +139,7 @@ export const choices = [
     [
       ['it takes up the start: the hop is less', 'Yes. Slow drags hardly notice it.'],
       ['it throws the bait: the hop is more', 'It gives first and pays back late, if at all.'],
-      ['it does nothing at such a small pull', 'A quick hop pulls hard for a moment.']
+      ['it does nothing, as the pull is too small', 'A quick hop pulls hard for a moment.']
     ],
     'Stretch matters in quick moves, hardly in slow ones.',
     ['hop', 'slow drag']
@@ -166,6 +166,31 @@ export const choices = [
     ],
     'Flex, like stretch, eats quick moves.',
     ['hop']
+  ),
+  fact(
+    'rod-soft-hop',
+    'line-rod',
+    'A softer rod than usual, and the hop shall be as high. What do you change?',
+    [
+      ['a quicker move, or a longer one', 'Yes: the tip gives at first, so ask more of it.'],
+      ['a slower move, to spare the tip', 'Slower still leaves it lower, or on the bottom.'],
+      ['nothing: a rod only carries feel', 'Its tip bends before the bait leaves the bottom.']
+    ],
+    'A soft tip takes up the start of a quick move. Try again from what you saw.'
+  ),
+  fact(
+    'stroke-pendulum',
+    'stroke',
+    'After a stroke you hold the rod up on a tight line. What does that cost?',
+    [
+      ['it swings in, and not where you aimed', 'Yes: it comes down nearer to you, and slower.'],
+      [
+        'nothing: it falls just as it would',
+        'A line that is held draws it towards you as it falls.'
+      ],
+      ['height: a held line makes it sink faster', 'It holds the bait up. It sinks slower.']
+    ],
+    'A pendulum falls slower and ends nearer. The tip goes down with the bait.'
   ),
   fact(
     'season-change',
@@ -199,6 +224,28 @@ export const choices = [
       ['only what worked, so that it is short', 'What did not work saves the next hour.']
     ],
     'No log is the last and longest of the beginner’s faults.'
+  ),
+  fact(
+    'morning-three',
+    'morning',
+    'Drag, hop, stroke, none of them seen. What do you make sure of between them?',
+    [
+      ['that it is down again, by its touch', 'Yes. Every move begins on the bottom.'],
+      ['that the next is quicker than the last', 'The pace is chosen, it does not have to climb.'],
+      ['that all three take the same time', 'Each takes its own time to come down.']
+    ],
+    'Move, down, touch, then the next: without the touch you do not know where it began.'
+  ),
+  fact(
+    'morning-choice',
+    'morning',
+    'You find rock, and the water is cold. With what do you begin?',
+    [
+      ['slow drags, as slow as they still tell', 'Yes: rock is felt slowly, and cold fish wait.'],
+      ['long strokes, to draw them from afar', 'Cold fish do not come from afar.'],
+      ['quick hops, so that it does not hang', 'Quick, it feels no rock, and hangs on the next.']
+    ],
+    'What you found and what the water is decide together. Then change one thing at a time.'
   ),
   fact(
     'morning-order',

@@ -1,0 +1,129 @@
+/**
+ * Which questions ask about which objective of which lesson, by the objective's own words. Objectives
+ * of the hand are asked about, too: what to do, and what one sees when it went wrong.
+ */
+export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  safety: {
+    'Say what you check before the first cast.': [
+      'safety-eyes',
+      'safety-power-line',
+      'safety-life-jacket',
+      'safety-plan'
+    ],
+    'Say what you do when a hook is near an eye, when thunder is heard, and when someone is in cold water.':
+      ['safety-hook-in-eye', 'safety-thunder', 'safety-cold-water']
+  },
+  'from-the-boat': {
+    'Know by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
+    'Say why a fall on a tight line ends nearer to you.': ['contact-pendulum']
+  },
+  'the-clock': {
+    'Say what one hour of lift does at nine and what it does at eleven.': [
+      'hour-of-most-travel',
+      'mark-hour',
+      'order-moves-travel',
+      'clock-third'
+    ],
+    'Lift a jig, and follow it down.': ['clock-lower', 'hops-follow']
+  },
+  'one-foot': {
+    'Drag a jig {length:0.3048}, give or take {length:0.05}, without lifting it.': [
+      'mark-drag',
+      'tip-way-for-one-foot',
+      'pace-limit'
+    ],
+    'Say, before you see it, whether a move was short, right or long.': ['mark-drag', 'foot-hand'],
+    'Drag a jig over stones and keep feeling them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
+  },
+  'your-hands-ruler': {
+    'Say how far the jig went before you see it.': ['ruler-first', 'mark-drag'],
+    'Know whether your hand goes too far, too short, or unevenly.': ['ruler-bias', 'ruler-spread']
+  },
+  slack: {
+    'Say what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
+    'Reel in slack without moving the jig.': ['slack-feel']
+  },
+  'weight-and-depth': {
+    'Choose a weight for a depth, and say why.': [
+      'weight-and-pace',
+      'weight-lightest',
+      'weight-wind',
+      'order-weights-hop'
+    ],
+    'Predict a longer count for a lighter jig or a deeper place.': [
+      'order-weights-fall',
+      'count-to-depth',
+      'mark-fall'
+    ]
+  },
+  speed: {
+    'Say why every lift is a matter of speed.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
+    'Slow down as the jig comes near.': ['near-or-far', 'weight-near']
+  },
+  'feeling-rocks': {
+    'Touch every stone on the way.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
+    'Say why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
+  },
+  hops: {
+    'Hop the jig to a height you named.': ['mark-hop-height', 'order-paces'],
+    'Make three hops with even rests, and with uneven ones.': [
+      'hops-rhythm',
+      'fault-of-hops',
+      'mark-two-hops'
+    ]
+  },
+  'stroke-and-fall': {
+    'Snap the jig up, and follow it down on a semi-slack line.': [
+      'sweep-or-lift',
+      'stroke-when',
+      'stroke-fall'
+    ],
+    'Say what a pendulum fall costs.': ['stroke-pendulum', 'contact-pendulum']
+  },
+  'line-and-rod': {
+    'Say when stretch and flex matter, and when they do not.': [
+      'order-lines-hop',
+      'line-stretch',
+      'rod-tip'
+    ],
+    'Adjust a hop to a soft rod.': ['rod-soft-hop']
+  },
+  'reading-bottoms': {
+    'Name a bottom from what you feel.': [
+      'felt-rock',
+      'felt-stems',
+      'felt-smooth',
+      'pull-over-stems',
+      'pull-over-smooth'
+    ],
+    'Drag slowly enough to tell.': ['bottom-slow']
+  },
+  'bite-or-bottom': {
+    'Tell what moves from what holds.': ['bite-while-still', 'snag-or-fish', 'bite-weight-gone'],
+    'Answer a bite in time, and only a bite.': ['bite-while-still', 'bite-sweep', 'bite-set-cost']
+  },
+  snags: {
+    'Free a hook by slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
+    'Say what never to do with a stuck jig.': ['snag-break', 'snag-angle']
+  },
+  'season-and-mood': {
+    'Choose retrieve, weight and pace for a temperature and a mood.': [
+      'season-retrieve',
+      'mood',
+      'season-change'
+    ],
+    'Do nothing for as long as it takes.': ['season-pause']
+  },
+  'a-morning': {
+    'Choose a retrieve for what you find, and say why.': ['morning-choice', 'morning-order'],
+    'Do three different things well, unseen, one after the other.': ['morning-three']
+  }
+};
+
+/** The lessons' objectives, in their own words, that a question of this name asks about. */
+export function askedBy(item: string): string[] {
+  return Object.values(COVERAGE)
+    .flatMap((objectives) => Object.entries(objectives))
+    .filter(([, items]) => items.includes(item))
+    .map(([words]) => words);
+}
