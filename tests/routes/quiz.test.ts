@@ -73,6 +73,9 @@ describe('a ruler', () => {
       '3′ 6″',
       '4′'
     ]);
+    const anchors = (most: number) => marksOf(most, 'time', 'metric').map(({ anchor }) => anchor);
+    expect(anchors(20)).toEqual(['start', 'middle', 'middle', 'middle', 'end']);
+    expect(anchors(24).slice(-1)).toEqual(['middle']);
     expect(says('metric')).toEqual(['0 cm', '20 cm', '40 cm', '60 cm', '80 cm', '1 m', '1.2 m']);
   });
 });

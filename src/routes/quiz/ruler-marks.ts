@@ -7,6 +7,8 @@ type MarkQuantity = MarkAnswer['quantity'];
 export interface RulerMark {
   value: number;
   says: string;
+  /** Which end of the words stands at the mark: those at the ruler's ends stay inside it. */
+  anchor: 'start' | 'middle' | 'end';
 }
 
 /** Marks of a ruler from 0 to `most`, at most a dozen, round for the learner. */
@@ -17,9 +19,13 @@ export function marksOf(most: number, quantity: MarkQuantity, units: Units): Rul
   const count = Math.floor(most / step + 1e-9);
   return Array.from({ length: count + 1 }, (_, i) => ({
     value: i * step,
-    says: said(i * step, quantity, units, 'short')
+    says: said(i * step, quantity, units, 'short'),
+    anchor: i === 0 ? 'start' : (i + END) * step > most ? 'end' : 'middle'
   }));
 }
+
+/** A mark nearer to the ruler's end than this part of a step has its words before it. */
+const END = 0.2;
 
 const MOST_MARKS = 8;
 const IMPERIAL_M = [INCH_M * 2, INCH_M * 6, FOOT_M, FOOT_M * 2, FOOT_M * 5];
