@@ -47,6 +47,8 @@ for (const scheme of ['light', 'dark'] as const) {
     expect(await faults()).toEqual([]);
     const link = await setHomework(page);
     expect(await faults()).toEqual([]);
+    await page.goto('/guide/plan');
+    expect(await faults()).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(
       await page.evaluate(() => document.documentElement.clientWidth)
     );

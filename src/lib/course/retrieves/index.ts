@@ -5,6 +5,8 @@ export interface Retrieve {
   look: string;
   /** Where and when it is used: common practice, without a published source. */
   use: string;
+  /** The same as figures: water in °C, and fish it is for. Null where it is a skill and not for fish. */
+  suits: { water_C: readonly [number, number]; fish: 'slow' | 'active' | 'any' } | null;
   /** Challenges by their ids, from the plainest on. */
   challenges: readonly string[];
 }
@@ -15,24 +17,28 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'drag',
     look: 'The mark at the bait: it stays solid all the way. The tip moves no faster than the jig.',
     use: 'From cold to warm, and whenever fish are slow: {length:0.15} to {length:0.91} with the rod low and to the side, then a rest of 2 to 15 seconds.',
+    suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet']
   },
   {
     name: 'lift and follow down',
     look: 'The fall: the rod goes down as the jig does, so that it lands below where it was highest.',
     use: 'Water of {temperature:10} to {temperature:23.9}: the jig rises {length:0.15} to {length:0.45} and falls on a line just short of tight.',
+    suits: { water_C: [10, 23.9], fish: 'any' },
     challenges: ['lift-and-follow']
   },
   {
     name: 'hop',
     look: 'How short the lift is, and how quick. Height comes from pace, not from reach.',
     use: 'Water of {temperature:10} and more: one short hop, then a rest.',
+    suits: { water_C: [10, 40], fish: 'any' },
     challenges: ['one-hop']
   },
   {
     name: 'three hops',
     look: 'The open marks: three, alike in height, and the rests between them.',
     use: 'Fish that are awake, {temperature:15.6} and more: two to four hops of {length:0.08} to {length:0.15}, then 3 to 10 seconds of rest. Upright they climb, to the side they stay low; uneven rests look less like a machine.',
+    suits: { water_C: [15.6, 40], fish: 'active' },
     challenges: [
       'three-hops-even',
       'three-hops-uneven',
@@ -44,42 +50,49 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'stroke',
     look: 'The snap, and then the rod: it comes down with the jig and never holds it.',
     use: 'Warm water, over {temperature:23.9}, and active fish: {length:0.61} to {length:1.52} up, then a fall under control.',
+    suits: { water_C: [23.9, 40], fish: 'active' },
     challenges: ['stroke', 'fall-on-a-following-rod']
   },
   {
     name: 'swim at a height',
     look: 'The height over the bottom: it comes from the pace of the reel alone.',
     use: 'Active fish off the bottom: steady, {length:0.15} to {length:0.61} up.',
+    suits: { water_C: [0, 40], fish: 'active' },
     challenges: ['swim-at-a-height']
   },
   {
     name: 'shake on slack',
     look: 'The tip twitches and the jig nearly stays: only slack is moved.',
     use: 'Fish that look and do not take, in any season: the jig trembles in its place.',
+    suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['shake-in-place']
   },
   {
     name: 'dead-stick',
     look: 'Nothing, for long. The line lies, the pull stays even.',
     use: 'Cold water, under {temperature:10}, and fish that will not move: 10 to 60 seconds of nothing.',
+    suits: { water_C: [0, 10], fish: 'slow' },
     challenges: ['cold-water', 'dead-stick']
   },
   {
     name: 'fall and count',
     look: 'The line: it goes slack when the jig is down, and not before. The count is the depth.',
     use: 'Every first cast in a place. A count that ends early is a ledge, a fish or a tight line.',
+    suits: null,
     challenges: ['count-it-down', 'thirty-feet-down']
   },
   {
     name: 'reel recovers slack',
     look: 'The rod goes back, then the reel turns, and the jig does not move.',
     use: 'After every move of the rod. The reel recovers slack; the rod moves the bait.',
+    suits: null,
     challenges: ['reel-takes-slack']
   },
   {
     name: 'snag drill',
     look: 'The angle of the line at the jig, and the slack before each shake.',
     use: 'Whenever the jig hangs: slacken, shake, change the angle. Never pull it towards anyone.',
+    suits: null,
     challenges: ['free-a-snag', 'free-from-above']
   }
 ];

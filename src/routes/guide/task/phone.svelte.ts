@@ -1,15 +1,10 @@
 import type { StoredTry } from '$lib/practice';
 import { gradeTry, type Challenge } from '$lib/scoring';
-import type { Task } from '$lib/server/task';
 import { newId, now } from '../../record/stamp';
 import { ask, Refused, wordsFor } from '../ask';
 import { deliver } from './deliver';
-import { Shelf, type Home, type Parcel, type Sent, type Told } from './shelf';
-
-interface Answered {
-  client: { note: string };
-  assignment: { task: Task; closed_at: string | null };
-}
+import { Shelf, type Home, type Parcel, type Sent } from './shelf';
+import { toldFrom, type Answered } from './told';
 
 /** Tries again this often while something waits, ms. */
 const RETRY_MS = 20_000;
@@ -118,20 +113,8 @@ export class Phone {
     }
   }
 
-  async #hear(home: Home, { client, assignment }: Answered): Promise<void> {
-    const { title, note, lessons, challenges, tries, due } = assignment.task;
-    const isClosed = assignment.closed_at !== null;
-    const told: Told = {
-      title,
-      note,
-      lessons,
-      challenges,
-      tries,
-      due,
-      isClosed,
-      answer: client.note
-    };
-    this.home = { ...home, told };
+  async #hear(home: Home, answered: Answered): Promise<void> {
+    this.home = { ...home, told: toldFrom(home.told, answered) };
     await this.#shelf?.keepHome($state.snapshot(this.home) as Home);
   }
 

@@ -1,0 +1,90 @@
+import { findChallenge, type Lesson } from '../course';
+import { DataError } from '../scoring';
+import { dayOf, fieldOf, lessonOf, type Block, type Draft } from './plan-day';
+import type { Conditions, JigChoice } from './plan-gear';
+import { handLesson, type Hand } from './plan-hand';
+
+export interface Wanted {
+  conditions: Conditions;
+  jig: JigChoice;
+  minutes: number;
+  /** Null for somebody new. */
+  hand: Hand | null;
+}
+
+export interface LessonPlan {
+  /** Challenges worth setting as homework before the day. */
+  before: { id: string; title: string }[];
+  cautions: string[];
+  /** In order; the safety talk is the first. Minutes sum to those of the plan. */
+  blocks: Block[];
+  log: string[];
+}
+
+export const LEAST_MINUTES = 30;
+export const MOST_MINUTES = 480;
+
+/** Below this, falling in is dangerous within minutes, °C. Common practice. */
+const COLD_C = 15;
+
+/**
+ * A lesson for one client and one day. In the order of the day: safety, dry land, count, bottom,
+ * retrieves, bites, snags, the client's own reasons, the log. When time is short the last in rank are
+ * left out whole. Throws DataError for minutes that hold no lesson.
+ */
+export function planLesson(
+  { conditions, jig, minutes, hand }: Wanted,
+  lessons: readonly Lesson[]
+): LessonPlan {
+  if (!Number.isInteger(minutes) || minutes < LEAST_MINUTES || minutes > MOST_MINUTES) {
+    const reason = `must be a whole number from ${LEAST_MINUTES} to ${MOST_MINUTES}`;
+    throw new DataError('minutes', minutes, reason);
+  }
+  const safety = lessonOf('safety', lessons);
+  const drafts = dayOf(conditions, jig, hand, lessons);
+  return {
+    before: homeworkFor(hand, lessons),
+    cautions: [...safety.cautions, ...coldWords(conditions, safety)],
+    blocks: timed(fitting(drafts, minutes), minutes),
+    log: fieldOf(lessonOf('a-morning', lessons)).log
+  };
+}
+
+function coldWords({ temperature_C }: Conditions, safety: Lesson): string[] {
+  if (temperature_C >= COLD_C) return [];
+  const cues = safety.sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
+  return cues
+    .filter(({ sign }) => /cold water/.test(sign))
+    .map(({ sign, means }) => `${sign}: ${means}`);
+}
+
+/** What may be asked of the client before the day: the count, and what the hand needs. */
+function homeworkFor(hand: Hand | null, lessons: readonly Lesson[]) {
+  const count = findChallenge('count-it-down', lessons);
+  const [own] = lessonOf(handLesson(hand), lessons).challenges;
+  return [count, own].flatMap((one) => (one ? [{ id: one.id, title: one.title }] : []));
+}
+
+/** As many as their least minutes allow, by rank; what comes after the first that does not fit goes. */
+function fitting(drafts: readonly Draft[], minutes: number): Draft[] {
+  let left = minutes;
+  const kept = new Set<Draft>();
+  for (const draft of [...drafts].sort((a, b) => a.rank - b.rank)) {
+    if (draft.least > left) break;
+    kept.add(draft);
+    left -= draft.least;
+  }
+  return drafts.filter((draft) => kept.has(draft));
+}
+
+/** Shares the minutes left over by `grows`, in whole minutes that sum to all of them. */
+function timed(drafts: readonly Draft[], minutes: number): Block[] {
+  let left = minutes - drafts.reduce((sum, { least }) => sum + least, 0);
+  let parts = drafts.reduce((sum, { grows }) => sum + grows, 0);
+  return drafts.map(({ least, grows, title, why, needs, steps, lesson }) => {
+    const more = parts > 0 ? Math.round((left * grows) / parts) : 0;
+    left -= more;
+    parts -= grows;
+    return { title, why, needs, steps, lesson, minutes: least + more };
+  });
+}

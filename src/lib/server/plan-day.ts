@@ -1,0 +1,160 @@
+import {
+  findChallenge,
+  findLesson,
+  type FieldSection,
+  type Lesson,
+  type Retrieve
+} from '../course';
+import { retrievesFor, type Conditions, type JigChoice } from './plan-gear';
+import { handLesson, handWhy, type Hand } from './plan-hand';
+
+/** One part of a lesson. Words hold quantities in braces, see inUnits. */
+export interface Block {
+  title: string;
+  minutes: number;
+  /** Why it is here, today, for this client. */
+  why: string;
+  needs: string[];
+  steps: string[];
+  /** The lesson that it comes from. */
+  lesson: string;
+}
+
+/** Before it is known how long it gets: `least` minutes, and its part of those left over. */
+export interface Draft extends Omit<Block, 'minutes'> {
+  least: number;
+  grows: number;
+  /** The smaller, the longer it stays when time is short. */
+  rank: number;
+}
+
+/** Bottoms that hold a jig fast. */
+const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
+
+/** All that a day could hold, in its order. */
+export function dayOf(
+  conditions: Conditions,
+  jig: JigChoice,
+  hand: Hand | null,
+  lessons: readonly Lesson[]
+): Draft[] {
+  const drill = (lesson: string, rest: Omit<Draft, 'lesson' | 'needs' | 'steps'>): Draft => {
+    const { needs, steps } = fieldOf(lessonOf(lesson, lessons));
+    return { ...rest, lesson, needs, steps };
+  };
+  const isSnaggy = SNAGGY.has(conditions.ground);
+  const retrieves = retrievesFor(conditions).slice(0, 2);
+  return [
+    drill('safety', {
+      title: 'Safety talk',
+      why: 'First, whoever it is.',
+      least: 6,
+      grows: 0,
+      rank: 0
+    }),
+    drill(handLesson(hand), {
+      title: 'Dry land: the hand',
+      why: handWhy(hand),
+      least: 6,
+      grows: hand ? 2 : 1,
+      rank: 3
+    }),
+    drill('from-the-boat', {
+      title: 'Cast and count down',
+      why: countWhy(jig),
+      least: 6,
+      grows: 1,
+      rank: 2
+    }),
+    drill('reading-bottoms', {
+      title: 'Name the bottom, eyes shut',
+      why: `Expect ${conditions.ground}. Let the client say so first.`,
+      least: 8,
+      grows: 1,
+      rank: 5
+    }),
+    ...retrieves.map((retrieve, i) => retrieveDraft(retrieve, i, lessons)),
+    drill('bite-or-bottom', {
+      title: 'Bite or bottom',
+      why: 'A bite taken for a snag is a fish lost.',
+      least: 8,
+      grows: 1,
+      rank: isSnaggy ? 8 : 7
+    }),
+    drill('snags', {
+      title: 'A snag, on purpose',
+      why: isSnaggy
+        ? `There is ${conditions.ground} down there: it will hang.`
+        : 'Better tried before it matters.',
+      least: 5,
+      grows: 0,
+      rank: isSnaggy ? 4 : 8
+    }),
+    {
+      title: 'The client chooses, and says why',
+      why: 'What one can explain, one keeps.',
+      needs: [],
+      steps: [
+        'Weight, retrieve and pace for this place: the client names them, with a reason each.'
+      ],
+      lesson: 'season-and-mood',
+      least: 4,
+      grows: 0,
+      rank: 6
+    },
+    {
+      title: 'Write the log',
+      why: 'One strength, one fault, and the day of the next look.',
+      needs: ['The lines at the end of this sheet'],
+      steps: ['Together, before anything is packed.'],
+      lesson: 'a-morning',
+      least: 4,
+      grows: 0,
+      rank: 1
+    }
+  ];
+}
+
+function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): Draft {
+  const [id] = retrieve.challenges;
+  const lesson = lessons.find(({ challenges }) => challenges.some((one) => one.id === id));
+  const challenge = findChallenge(id, lessons);
+  if (!lesson || !challenge) throw new Error(`retrieve ${retrieve.name}: no challenge ${id}`);
+  return {
+    title: `${i === 0 ? 'First' : 'Second'} retrieve: ${retrieve.name}`,
+    why: retrieve.use,
+    needs: [],
+    steps: [
+      challenge.ask,
+      `What to look at: ${lowerFirst(retrieve.look)}`,
+      'Change one thing in ten casts.'
+    ],
+    lesson: lesson.id,
+    least: i === 0 ? 8 : 10,
+    grows: i === 0 ? 4 : 2,
+    rank: i === 0 ? 4 : 9
+  };
+}
+
+const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+
+function countWhy({ mass_kg, count_s, isLong, isHeavierForWind }: JigChoice): string {
+  const count = `{weight:${mass_kg}} should be down in about {time:${count_s}}, by the model.`;
+  if (isLong) return `${count} A long wait: nobody moves the rod before it ends.`;
+  if (isHeavierForWind)
+    return `${count} One size more than in light wind, for the bow in the line.`;
+  return `${count} An early stop is a ledge, a fish or a tight line.`;
+}
+
+/** Throws for what the course no longer has: the plan must not go on without it. */
+export function lessonOf(id: string, lessons: readonly Lesson[]): Lesson {
+  const lesson = findLesson(id, lessons);
+  if (!lesson) throw new Error(`plan: no lesson ${id}`);
+  return lesson;
+}
+
+export function fieldOf({ id, sections }: Lesson): FieldSection {
+  const field = sections.find((section) => section.kind === 'field');
+  if (field?.kind !== 'field') throw new Error(`plan: lesson ${id} has no drill for the water`);
+  return field;
+}

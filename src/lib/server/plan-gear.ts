@@ -1,0 +1,96 @@
+import { JIGS, castOut, waterWith } from '../course/lessons/fathomley';
+import { RETRIEVES, type Retrieve } from '../course';
+import {
+  fallSpeed,
+  GRAVITY_M_S2,
+  parseSetup,
+  simulate,
+  submergedFraction,
+  waterDensity,
+  type GroundKind
+} from '../model';
+
+/** What a guide knows of the day before it begins. */
+export interface Conditions {
+  temperature_C: number;
+  depth_m: number;
+  ground: GroundKind;
+  wind: 'calm' | 'breeze' | 'strong';
+  fish: 'slow' | 'active' | 'unknown';
+}
+
+export interface JigChoice {
+  mass_kg: number;
+  /** From the splash to the bottom by the model, s, in still air and water. */
+  count_s: number;
+  /** Deeper than even the heaviest falls in the time wanted. */
+  isLong: boolean;
+  isHeavierForWind: boolean;
+}
+
+/**
+ * A count that a learner can hold, s: with it the model picks, in light wind, weights inside the ranges
+ * of common practice from 1/4 oz at 11 ft to 1 oz at 30 ft. A project's own choice, no source.
+ */
+export const MOST_COUNT_S = 12;
+/** The line holds a fall back by less than this: 1.15 times as long was the most, for 1/4 oz at 30 ft. */
+const LINE_HOLDS_BACK = 1.5;
+const CAST_M = 18;
+const still = { kind: 'lift', from_deg: 45, to_deg: 45, duration_s: 0.1 } as const;
+
+const masses = Object.values(JIGS).sort((a, b) => a - b);
+
+/**
+ * The lightest jig of the locker that is down in MOST_COUNT_S, or the heaviest. A strong wind asks for
+ * one size more: it hardly changes the fall, but bows the line, and feel is lost first.
+ */
+export function jigFor(conditions: Conditions): JigChoice {
+  const inTime = masses.findIndex((mass_kg) => isDown(mass_kg, conditions));
+  const heaviest = masses.length - 1;
+  const light = inTime < 0 ? heaviest : inTime;
+  const at = Math.min(heaviest, light + (conditions.wind === 'strong' ? 1 : 0));
+  const mass_kg = masses[at];
+  const count_s = countOf(mass_kg, conditions, LINE_HOLDS_BACK * freeFall(mass_kg, conditions));
+  if (count_s === null) throw new Error(`${mass_kg} kg at ${conditions.depth_m} m: never down`);
+  return { mass_kg, count_s, isLong: inTime < 0, isHeavierForWind: at > light };
+}
+
+/** Without a line it would fall sooner, which spares most runs of the model. */
+function isDown(mass_kg: number, conditions: Conditions): boolean {
+  if (freeFall(mass_kg, conditions) > MOST_COUNT_S) return false;
+  return countOf(mass_kg, conditions, MOST_COUNT_S) !== null;
+}
+
+const setupOf = (mass_kg: number, { depth_m, temperature_C }: Conditions) =>
+  parseSetup(waterWith({ depth_m, temperature_C, mass_kg, start: castOut(CAST_M) }));
+
+/** Of the bait alone, s. */
+function freeFall(mass_kg: number, conditions: Conditions): number {
+  const setup = setupOf(mass_kg, conditions);
+  const weight_N = mass_kg * GRAVITY_M_S2 * submergedFraction(setup);
+  const density = waterDensity(conditions.temperature_C);
+  return conditions.depth_m / fallSpeed(weight_N, setup.bait.drag_area_m2, density);
+}
+
+/** From the splash to the bottom, s; null when that takes longer than `most_s`. */
+function countOf(mass_kg: number, conditions: Conditions, most_s: number): number | null {
+  const { events } = simulate({ ...setupOf(mass_kg, conditions), move: still, hold_s: most_s });
+  return events.find(({ kind }) => kind === 'bottom')?.t_s ?? null;
+}
+
+/**
+ * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
+ * suits, since the others build on it; then what is meant for these fish, then the narrower range.
+ */
+export function retrievesFor({ temperature_C, fish }: Conditions): Retrieve[] {
+  const fitting = RETRIEVES.filter(({ suits }) => {
+    if (!suits || temperature_C < suits.water_C[0] || temperature_C > suits.water_C[1])
+      return false;
+    return fish === 'unknown' || suits.fish === 'any' || suits.fish === fish;
+  });
+  const rank = ({ name, suits }: Retrieve): [number, number] => [
+    name === 'drag' ? 0 : suits?.fish === fish ? 1 : 2,
+    suits ? suits.water_C[1] - suits.water_C[0] : 0
+  ];
+  return fitting.sort((a, b) => rank(a)[0] - rank(b)[0] || rank(a)[1] - rank(b)[1]);
+}

@@ -1,0 +1,50 @@
+import { FOOT_M, GROUND_KINDS } from '$lib/model';
+import { parseData } from '$lib/scoring';
+import * as v from 'valibot';
+
+/** Offered depths, m: what practice waters have, in steps that are whole feet. */
+export const DEPTHS_M = [5, 8, 11, 15, 20, 25, 30, 40].map((feet) => feet * FOOT_M);
+/** Offered temperatures, °C. */
+export const TEMPERATURES_C = [4, 7, 10, 13, 16, 19, 22, 25, 28];
+export const WINDS = [
+  { value: 'calm', name: 'Calm' },
+  { value: 'breeze', name: 'Light wind' },
+  { value: 'strong', name: 'Strong wind' }
+] as const;
+export const FISH = [
+  { value: 'unknown', name: 'Not known' },
+  { value: 'slow', name: 'Slow' },
+  { value: 'active', name: 'Active' }
+] as const;
+
+const names = <T extends string>(options: readonly { value: T }[]) =>
+  options.map(({ value }) => value);
+
+const within = (least: number, most: number) =>
+  v.pipe(v.string(), v.transform(Number), v.number(), v.minValue(least), v.maxValue(most));
+
+/** Homework and client with a dot between, or nothing for somebody new. */
+const client = v.pipe(v.string(), v.regex(/^([\w-]{1,64}\.[\w-]{1,64})?$/, 'must be a client'));
+
+const schema = v.strictObject({
+  client: v.optional(client, ''),
+  temperature: v.optional(within(0, 40), '16'),
+  depth: v.optional(within(0.5, 15), String(DEPTHS_M[2])),
+  ground: v.optional(v.picklist(GROUND_KINDS), 'gravel'),
+  wind: v.optional(v.picklist(names(WINDS)), 'calm'),
+  fish: v.optional(v.picklist(names(FISH)), 'unknown'),
+  minutes: v.optional(within(30, 480), '120')
+});
+
+export type Asked = v.InferOutput<typeof schema>;
+
+/** What the address of a plan asks for. Throws DataError with the field and value of the first fault. */
+export function askedIn(params: URLSearchParams): Asked {
+  return parseData(schema, Object.fromEntries(params));
+}
+
+/** The client that is asked for, or null for somebody new. */
+export function clientIn({ client }: Asked): { homework: string; client: string } | null {
+  const [homework, id] = client.split('.');
+  return id ? { homework, client: id } : null;
+}

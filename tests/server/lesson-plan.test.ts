@@ -1,0 +1,132 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { loadLessons, RETRIEVES } from '../../src/lib/course';
+import { GROUND_KINDS } from '../../src/lib/model';
+import { inUnits } from '../../src/lib/scoring';
+import { planLesson } from '../../src/lib/server/lesson-plan';
+import {
+  jigFor,
+  MOST_COUNT_S,
+  retrievesFor,
+  type Conditions
+} from '../../src/lib/server/plan-gear';
+import { handLesson, type Hand } from '../../src/lib/server/plan-hand';
+
+const lessons = loadLessons();
+const mild: Conditions = {
+  temperature_C: 16,
+  depth_m: 3.35,
+  ground: 'gravel',
+  wind: 'calm',
+  fish: 'unknown'
+};
+const ruler = { target_m: 0.3, band_m: 0.05, bias_m: 0.18, spread_m: 0.04, tries: 9 };
+const hands: Record<string, Hand> = {
+  long: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.97 },
+  uneven: { ruler: { ...ruler, spread_m: 0.3, advice: 'slower' }, contact: 0.97 },
+  flying: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.5 },
+  good: { ruler: { ...ruler, bias_m: 0.01, advice: 'harder' }, contact: 1 }
+};
+const jig = jigFor(mild);
+const plan = (minutes: number, conditions = mild, hand: Hand | null = null) =>
+  planLesson({ conditions, jig, minutes, hand }, lessons);
+const titles = (minutes: number, conditions = mild) =>
+  plan(minutes, conditions).blocks.map(({ title }) => title);
+
+describe('a lesson plan', () => {
+  test('takes the minutes given, all of them, with the safety talk first and the log last', () => {
+    const conditions = fc.record({
+      temperature_C: fc.integer({ min: 2, max: 30 }),
+      depth_m: fc.constantFrom(2, 6),
+      ground: fc.constantFrom(...GROUND_KINDS),
+      wind: fc.constantFrom('calm' as const, 'strong' as const),
+      fish: fc.constantFrom('slow' as const, 'active' as const, 'unknown' as const)
+    });
+    const hand = fc.constantFrom(null, ...Object.values(hands));
+    fc.assert(
+      fc.property(conditions, fc.integer({ min: 30, max: 480 }), hand, (day, minutes, who) => {
+        const { blocks, cautions } = plan(minutes, day, who);
+        expect(blocks.reduce((sum, block) => sum + block.minutes, 0)).toBe(minutes);
+        expect(Math.min(...blocks.map((block) => block.minutes))).toBeGreaterThanOrEqual(4);
+        expect(blocks[0].title).toBe('Safety talk');
+        expect(blocks.at(-1)?.title).toBe('Write the log');
+        expect(cautions.length).toBeGreaterThan(4);
+        const said = blocks.flatMap(({ why, steps, needs }) => [why, ...steps, ...needs]);
+        expect(said.map((text) => inUnits(text, 'imperial')).join()).not.toMatch(/[{}]/);
+      }),
+      { numRuns: 200 }
+    );
+  });
+
+  test('leaves out whole parts when time is short, and never the count or the hand', () => {
+    expect(titles(30)).toEqual([
+      'Safety talk',
+      'Dry land: the hand',
+      'Cast and count down',
+      'First retrieve: drag',
+      'Write the log'
+    ]);
+    expect(titles(180)).toContain('Second retrieve: lift and follow down');
+  });
+
+  test('puts the snag drill before the bottoms where a jig will hang', () => {
+    expect(titles(36)).not.toContain('A snag, on purpose');
+    expect(titles(36, { ...mild, ground: 'brush' })).toContain('A snag, on purpose');
+  });
+
+  test.each([
+    ['long', 'your-hands-ruler'],
+    ['uneven', 'speed'],
+    ['flying', 'speed'],
+    ['good', 'slack']
+  ])('gives a %s hand the drill of %s', (who, lesson) => {
+    expect(handLesson(hands[who])).toBe(lesson);
+    const { blocks } = plan(90, mild, hands[who]);
+    expect(blocks[1].lesson).toBe(lesson);
+  });
+
+  test('warns of cold water, and refuses a time that holds no lesson', () => {
+    const cautions = (temperature_C: number) =>
+      plan(60, { ...mild, temperature_C }).cautions.join();
+    expect(cautions(9)).toMatch(/cold water.*float first/);
+    expect(cautions(18)).not.toMatch(/cold water/);
+    expect(() => plan(29)).toThrow(/minutes.*29/);
+  });
+});
+
+describe('what is tied on', () => {
+  test('is the lightest that is down in time: heavier as it gets deeper', () => {
+    const at = [2, 5, 7, 12].map((depth_m) => jigFor({ ...mild, depth_m }));
+    const weights = at.map(({ mass_kg }) => mass_kg);
+    expect(weights).toEqual([...weights].sort((a, b) => a - b));
+    expect(new Set(weights).size).toBe(4);
+    expect(at.slice(0, 3).every(({ count_s }) => count_s <= MOST_COUNT_S)).toBe(true);
+    expect(at[3]).toMatchObject({ isLong: true });
+  });
+
+  test('is one size more in a strong wind', () => {
+    const [calm, strong] = (['calm', 'strong'] as const).map((wind) => jigFor({ ...mild, wind }));
+    expect(strong.mass_kg).toBeGreaterThan(calm.mass_kg);
+    expect(strong.count_s).toBeLessThan(calm.count_s);
+  });
+});
+
+describe('retrieves', () => {
+  const names = (temperature_C: number, fish: Conditions['fish']) =>
+    retrievesFor({ ...mild, temperature_C, fish }).map(({ name }) => name);
+
+  test('follow the water and the fish', () => {
+    expect(names(6, 'slow').slice(0, 2)).toEqual(['drag', 'dead-stick']);
+    expect(names(26, 'active').slice(0, 2)).toEqual(['stroke', 'three hops']);
+    expect(names(16, 'unknown')[0]).toBe('drag');
+    expect(names(6, 'active')).not.toContain('stroke');
+  });
+
+  test('have the bounds of temperature that their words say', () => {
+    for (const { use, suits } of RETRIEVES) {
+      const said = [...use.matchAll(/\{temperature:([\d.]+)\}/g)].map(([, degC]) => Number(degC));
+      const meant = suits ? suits.water_C.filter((degC) => degC > 0 && degC < 40) : [];
+      expect(meant).toEqual(said);
+    }
+  });
+});
