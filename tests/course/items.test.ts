@@ -87,6 +87,28 @@ describe('fixed questions', () => {
     }
   });
 
+  test('state what the model can show with a run behind it, and say so where there is none', () => {
+    const backed = FIXED.filter(({ evidence }) => evidence.is !== 'practice');
+    expect(backed.length).toBeGreaterThanOrEqual(20);
+    const sources = FIXED.flatMap(({ evidence }) =>
+      evidence.is === 'practice' ? [evidence.source] : []
+    );
+    expect(sources.filter((source) => !source.startsWith('common practice, no source'))).toEqual(
+      []
+    );
+  });
+
+  test('whose runs do not show the fact are found out', () => {
+    const hop = itemOf('slack-hop', 1);
+    expect(faultsOf({ ...hop, cases: [...hop.cases].reverse() })).toEqual([
+      'the runs do not show the most first'
+    ]);
+    const rock = itemOf('cover-slow', 1);
+    expect(faultsOf({ ...rock, cases: itemOf('bottom-sand', 1).cases })).toEqual([
+      'the run does not show knocks'
+    ]);
+  });
+
   test('and generated ones leave no objective without a question', () => {
     for (const { id } of OBJECTIVES) {
       expect(SOURCES.filter(({ objective }) => objective === id).length, id).toBeGreaterThan(0);

@@ -61,6 +61,16 @@ function evidenceFaults(item: Item): string[] {
       return [];
     case 'value':
       return valueFaults(item, evidence);
+    case 'shown': {
+      const all = cases.map(({ run }) => measured(run, evidence.measure, evidence.unknowns));
+      const isRow =
+        all.length > 1 && all.slice(1).every((one, i) => isAbove(all[i], one, evidence.measure));
+      return isRow ? [] : ['the runs do not show the most first'];
+    }
+    case 'seen': {
+      const isSeen = isCertain(cases[0].run, { seen: evidence.sign }, 'seen', evidence.unknowns);
+      return isSeen ? [] : [`the run does not show ${evidence.sign}`];
+    }
     case 'sign': {
       const key = answer.form === 'choose' ? answer.key : '';
       const isOne = isCertain(cases[0].run, evidence.signs, key, evidence.unknowns);

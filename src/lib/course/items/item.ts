@@ -78,6 +78,10 @@ export type Evidence =
   | { is: 'limits'; limits: Limit[]; ids: string[] }
   /** Each option names a sign; of these the first case shows the key's alone. */
   | { is: 'sign'; signs: Record<string, SignName>; unknowns: Unknowns }
+  /** The fact that is asked about shows in the cases: the most first by the measure, surely. */
+  | { is: 'shown'; measure: MeasureName; unknowns: Unknowns }
+  /** The fact that is asked about shows in the first case, as this sign. */
+  | { is: 'seen'; sign: SignName; unknowns: Unknowns }
   /** Common practice or a caution, which no model decides. */
   | { is: 'practice'; source: string };
 

@@ -46,7 +46,8 @@ export const bites = [
       ['wait until the fish hooks itself well', 'It spits out what is hard.']
     ],
     'Striking on slack moves the line and not the hook.',
-    ['slack drag']
+    ['slow drag', 'slack drag'],
+    { most: 'travel_m' }
   ),
   fact(
     'bite-mush',

@@ -23,7 +23,8 @@ export const bottoms = [
       ['brush, which loads up and lets go', 'Stems load and let go. This is even.']
     ],
     'The grain sets the pitch: the finer and the faster, the higher.',
-    ['sand', 'gravel']
+    ['sand', 'gravel'],
+    { sign: 'smooth' }
   ),
   fact(
     'bottom-gravel',
@@ -35,7 +36,8 @@ export const bottoms = [
       ['mud, which is dull and heavy at first', 'Mud does not tick.']
     ],
     'Small stones come one after another; big ones seldom.',
-    ['gravel', 'chunk rock']
+    ['gravel', 'chunk rock'],
+    { sign: 'knocks' }
   ),
   fact(
     'bottom-boulder',
@@ -47,7 +49,8 @@ export const bottoms = [
       ['a soft hole in an even sandy bottom', 'A hole is a drop without the load before it.']
     ],
     'Climb and drop is a stone; how long it takes tells how big.',
-    ['chunk rock']
+    ['chunk rock'],
+    { sign: 'knocks' }
   ),
   fact(
     'bottom-brush',
@@ -59,7 +62,8 @@ export const bottoms = [
       ['gravel: it ticks faster and faster', 'Gravel never loads up.']
     ],
     'A spring in the hand is wood or stems.',
-    ['brush']
+    ['brush'],
+    { sign: 'springs' }
   ),
   fact(
     'bottom-grass',
@@ -71,7 +75,8 @@ export const bottoms = [
       ['clay: smooth, firm and a bit tacky', 'Clay is the same all the way.']
     ],
     'Grass builds up and lets go; a stump stops you.',
-    ['grass']
+    ['grass'],
+    { sign: 'springs' }
   ),
   fact(
     'bottom-stump',
@@ -94,6 +99,7 @@ export const bottoms = [
       ['a long one, at any speed you like', 'Length helps only while it is down.']
     ],
     'Slow drags tell bottoms apart; fast ones tell your speed.',
-    ['slow drag', 'fast drag']
+    ['fast drag', 'slow drag'],
+    { most: 'peak_height_m' }
   )
 ];

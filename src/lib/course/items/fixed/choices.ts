@@ -34,7 +34,8 @@ export const choices = [
       ['a higher tip, to feel more of it', 'A higher tip makes the line steeper.']
     ],
     'A steep line lifts: slower, tip lower, or heavier.',
-    ['hop']
+    ['hop close in', 'hop far out'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'speed-rock',
@@ -46,7 +47,8 @@ export const choices = [
       ['a lighter jig, which feels much more', 'A lighter one flies sooner.']
     ],
     'A missed rock pile may be a fast hand.',
-    ['slow drag', 'fast drag']
+    ['fast drag', 'slow drag'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'speed-what-lifts',
@@ -58,7 +60,8 @@ export const choices = [
       ['a tight line: slack leaves it down', 'A tight line drags it, slowly, as far as you like.']
     ],
     'Every lift is dynamic.',
-    ['slow drag', 'fast drag']
+    ['fast drag', 'slow drag'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'cover-slow',
@@ -70,7 +73,8 @@ export const choices = [
       ['gives slack, so that it falls back down', 'Then it never gets over.']
     ],
     'Slow over cover: load, over, drop, rest.',
-    ['chunk rock']
+    ['chunk rock'],
+    { sign: 'knocks' }
   ),
   fact(
     'cover-rest',
@@ -94,7 +98,8 @@ export const choices = [
       ['the reel needs more time to recover', 'That is quick. The fall is what takes time.']
     ],
     'A hop that begins before the touch is a swim.',
-    ['three hops']
+    ['three hops'],
+    { sign: 'three hops' }
   ),
   fact(
     'hops-follow',
@@ -142,7 +147,8 @@ export const choices = [
       ['it does nothing, as the pull is too small', 'A quick hop pulls hard for a moment.']
     ],
     'Stretch matters in quick moves, hardly in slow ones.',
-    ['hop', 'slow drag']
+    ['snap on braid', 'snap on thin nylon'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'line-braid',
@@ -165,7 +171,8 @@ export const choices = [
       ['the time that the bait needs to fall', 'A rod does not reach down there.']
     ],
     'Flex, like stretch, eats quick moves.',
-    ['hop']
+    ['snap with a stiff rod', 'snap with a soft rod'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'rod-soft-hop',
@@ -176,7 +183,9 @@ export const choices = [
       ['a slower move, to spare the tip', 'Slower still leaves it lower, or on the bottom.'],
       ['nothing: a rod only carries feel', 'Its tip bends before the bait leaves the bottom.']
     ],
-    'A soft tip takes up the start of a quick move. Try again from what you saw.'
+    'A soft tip takes up the start of a quick move. Try again from what you saw.',
+    ['snap with a stiff rod', 'snap with a soft rod'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'stroke-pendulum',
@@ -190,7 +199,9 @@ export const choices = [
       ],
       ['height: a held line makes it sink faster', 'It holds the bait up. It sinks slower.']
     ],
-    'A pendulum falls slower and ends nearer. The tip goes down with the bait.'
+    'A pendulum falls slower and ends nearer. The tip goes down with the bait.',
+    ['fall with the bail closed', 'fall'],
+    { most: 'fall_s' }
   ),
   fact(
     'season-change',

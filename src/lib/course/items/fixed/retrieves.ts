@@ -23,7 +23,8 @@ export const retrieves = [
       ['raise the rod to tighten the line', 'That draws it off the bottom.']
     ],
     'Whoever has lost the bottom waits for it.',
-    ['slow drag', 'fast drag']
+    ['fast drag', 'slow drag'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'contact-pendulum',
@@ -35,7 +36,8 @@ export const retrieves = [
       ['the same place, only a bit later', 'A tight line draws it in all the while.']
     ],
     'Open spool until it is down, if you want it where you cast it.',
-    ['fall']
+    ['fall with the bail closed', 'fall'],
+    { most: 'travel_m' }
   ),
   fact(
     'count-calibrate',
@@ -62,7 +64,8 @@ export const retrieves = [
       ['the line is lighter above the water', 'Its weight hardly matters. The direction does.']
     ],
     'What counts is how much further the tip gets from the bait.',
-    ['one hour', 'stroke']
+    ['late hour', 'one hour'],
+    { most: 'travel_m' }
   ),
   fact(
     'clock-lower',
@@ -143,7 +146,8 @@ export const retrieves = [
       ['look whether the line on deck is tight', 'The bow that matters lies under water.']
     ],
     'Slack is what decides how much of a move arrives.',
-    ['slow drag', 'slack drag']
+    ['slow drag', 'slack drag'],
+    { most: 'travel_m' }
   ),
   fact(
     'slack-hop',
@@ -155,7 +159,8 @@ export const retrieves = [
       ['it changes nothing but the timing', 'The quick part of the move is spent on it.']
     ],
     'Half a metre of slack can make a hop into nothing.',
-    ['hop', 'slack drag']
+    ['hop', 'slack hop'],
+    { most: 'peak_height_m' }
   ),
   fact(
     'slack-use',

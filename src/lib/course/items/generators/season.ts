@@ -5,7 +5,7 @@ import { drag, hops, lift } from '../moves';
 import type { Random } from '../../seeded-random';
 
 /** Bounds are common practice (°F of the trade, written here in °C); lakes differ. */
-const SOURCE = 'common practice; lakes differ';
+const SOURCE = 'common practice, no source; lakes differ';
 const SEASONS = [
   {
     id: 'cold',
