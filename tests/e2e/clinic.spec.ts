@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 
 async function openClinic(page: Page): Promise<string> {
@@ -66,3 +67,25 @@ test(
     for (const phone of [...phones, late]) await phone.context().close();
   }
 );
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(
+    `the clinic’s pages have no faults that axe can find (${scheme})`,
+    { tag: '@any-width' },
+    async ({ page, browser }) => {
+      await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+      const code = await openClinic(page);
+      const phone = await phoneIn(browser, code);
+      await phone.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+      await goToQuestion(page);
+      await options(phone).nth(1).click();
+      const faults = async (of: Page) => (await new AxeBuilder({ page: of }).analyze()).violations;
+      expect(await faults(phone)).toEqual([]);
+      await page.getByRole('button', { name: 'Hold' }).click();
+      await page.getByRole('button', { name: 'Reveal' }).click();
+      await expect(page.locator('.share').first()).toBeVisible();
+      expect(await faults(page)).toEqual([]);
+      await phone.context().close();
+    }
+  );
+}

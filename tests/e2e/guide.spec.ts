@@ -1,5 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Browser, type Page } from '@playwright/test';
+
+/** A try ends by itself when hand and bait have been still. */
+const LONG = { timeout: 40_000 };
 
 async function openSpace(page: Page): Promise<void> {
   await page.goto('/guide');
@@ -17,6 +20,69 @@ async function setHomework(page: Page): Promise<string> {
   await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
   return page.locator('.share code').innerText();
 }
+
+async function clientAt(browser: Browser, link: string, name: string): Promise<Page> {
+  const page = await (await browser.newContext()).newPage();
+  await page.goto(link);
+  await page.getByLabel(/^Your name/).fill(name);
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await expect(page.getByRole('heading', { name: 'Before Saturday' })).toBeVisible();
+  await page.getByRole('button', { name: 'Exactly one foot' }).click();
+  return page;
+}
+
+async function makeTry(page: Page): Promise<void> {
+  await page.getByRole('slider', { name: /^Rod/ }).focus();
+  await page.keyboard.down('ArrowUp');
+  await page.waitForTimeout(500);
+  await page.keyboard.up('ArrowUp');
+  await expect(page.getByRole('button', { name: 'Try again' })).toBeVisible(LONG);
+}
+
+test(
+  'three clients do homework, one of them without a network; each try arrives once',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    test.setTimeout(150_000);
+    await openSpace(page);
+    const link = await setHomework(page);
+    const [ina, bo, wim] = await Promise.all(
+      ['Ina', 'Bo', 'Wim'].map((name) => clientAt(browser, link, name))
+    );
+    await wim.context().setOffline(true);
+    // One hand after the other: practice water runs in real time, and a machine has few cores.
+    for (const client of [ina, bo, wim]) await makeTry(client);
+    await expect(wim.getByText('1 not sent yet.')).toBeVisible();
+    await expect(bo.getByText('All sent.')).toBeVisible();
+    await page.reload();
+    await expect(page.getByText('1 of 1 tries')).toHaveCount(2);
+
+    await wim.context().setOffline(false);
+    await expect(wim.getByText('All sent.')).toBeVisible(LONG);
+    await page.reload();
+    await expect(page.getByText('1 of 1 tries')).toHaveCount(3);
+    await expect(page.getByRole('note')).toHaveCount(0);
+
+    await page.getByRole('link', { name: 'Ina' }).click();
+    await page.getByRole('button', { name: /^1: / }).click();
+    await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();
+    await page.getByLabel('Write back').fill('Half as fast, and you have it.');
+    await page.getByRole('button', { name: 'Send' }).click();
+    await expect(page.getByText(/^Written\./)).toBeVisible();
+    await ina.reload();
+    await expect(ina.getByText('Half as fast, and you have it.')).toBeVisible();
+
+    await page.getByRole('link', { name: 'Plan a lesson for them' }).click();
+    await expect(page.getByRole('heading', { name: 'Ina, 120 minutes' })).toBeVisible();
+    ina.on('dialog', (dialog) => void dialog.accept());
+    await ina.getByRole('button', { name: 'Delete what I did' }).click();
+    await expect(ina.getByRole('button', { name: 'Begin' })).toBeVisible();
+    await page.goBack();
+    await page.reload();
+    await expect(page.getByRole('heading', { name: 'No bottom here' })).toBeVisible();
+    for (const client of [ina, bo, wim]) await client.context().close();
+  }
+);
 
 test(
   'the key opens the space on another device, and a new key closes it there',
