@@ -25,7 +25,8 @@ export default defineConfig({
   use: {
     baseURL: process.env.FELTFOOT_E2E_URL,
     launchOptions,
-    trace: 'retain-on-failure'
+    // Every new context would fetch all pages to keep them: only tests without a network allow it.
+    serviceWorkers: 'block'
   },
   projects: [
     // What one width proves is not proved again on the other.

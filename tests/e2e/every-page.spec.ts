@@ -47,15 +47,19 @@ test(
   }
 );
 
-test(
-  'every page opens without a connection after one visit',
-  { tag: '@any-width' },
-  async ({ page, context }) => {
-    test.setTimeout(5_000 * addresses.length);
-    expect(addresses).toContain('/water');
-    await page.goto('/');
-    await page.evaluate(() => navigator.serviceWorker.ready);
-    await context.setOffline(true);
-    for (const address of addresses) await open(page, address);
-  }
-);
+test.describe('without a connection', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test(
+    'every page opens without a connection after one visit',
+    { tag: '@any-width' },
+    async ({ page, context }) => {
+      test.setTimeout(5_000 * addresses.length);
+      expect(addresses).toContain('/water');
+      await page.goto('/');
+      await page.evaluate(() => navigator.serviceWorker.ready);
+      await context.setOffline(true);
+      for (const address of addresses) await open(page, address);
+    }
+  );
+});

@@ -159,9 +159,6 @@ async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void>
   await expect(entry.getByText(/· done/)).toBeVisible(LONG);
 }
 
-// A trace takes a picture of the page at each of some hundred key presses.
-test.use({ trace: 'off' });
-
 for (const lesson of loadLessons()) {
   test(`${lesson.id} is walked from end to end by keys alone, or by touch`, async ({
     page,

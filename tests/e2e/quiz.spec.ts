@@ -95,27 +95,31 @@ for (const kind of KINDS) {
   });
 }
 
-test(
-  'a question of the day is answered without a network, and is not asked again that day',
-  { tag: '@any-width' },
-  async ({ page, context }) => {
-    await page.goto('/quiz');
-    await page.evaluate(() => navigator.serviceWorker.ready);
-    await context.setOffline(true);
-    await page.reload();
-    await expect(page.getByText('1 of 8')).toBeVisible(WORKED_OUT);
-    await expect(report(page, 'I guessed')).toBeVisible(WORKED_OUT);
-    const standing = page.getByRole('button', { name: 'It is right as it stands' });
-    const option = page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first();
-    await standing
-      .or(option)
-      .or(page.getByRole('slider', { name: 'Your mark' }))
-      .click();
-    await report(page, 'I guessed').click();
-    await expect(told(page)).toBeFocused();
-    await page.reload();
-    await expect(page.getByText('1 of 7')).toBeVisible(WORKED_OUT);
-    await page.goto('/standing');
-    await expect(page.getByText('1 answer:')).toBeVisible();
-  }
-);
+test.describe('without a connection', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test(
+    'a question of the day is answered without a network, and is not asked again that day',
+    { tag: '@any-width' },
+    async ({ page, context }) => {
+      await page.goto('/quiz');
+      await page.evaluate(() => navigator.serviceWorker.ready);
+      await context.setOffline(true);
+      await page.reload();
+      await expect(page.getByText('1 of 8')).toBeVisible(WORKED_OUT);
+      await expect(report(page, 'I guessed')).toBeVisible(WORKED_OUT);
+      const standing = page.getByRole('button', { name: 'It is right as it stands' });
+      const option = page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first();
+      await standing
+        .or(option)
+        .or(page.getByRole('slider', { name: 'Your mark' }))
+        .click();
+      await report(page, 'I guessed').click();
+      await expect(told(page)).toBeFocused();
+      await page.reload();
+      await expect(page.getByText('1 of 7')).toBeVisible(WORKED_OUT);
+      await page.goto('/standing');
+      await expect(page.getByText('1 answer:')).toBeVisible();
+    }
+  );
+});
