@@ -117,7 +117,7 @@ const nearOrFar: Generator = {
     ];
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
-      ask: `The same quick lift, 10 to 11 o’clock in ${time(duration_s)}, in ${depth(depth_m)} of water. Where does it take a jig of ${weight(setup.bait.mass_kg)} ${want === 'most' ? 'highest' : 'least high'}?`,
+      ask: `The same quick lift, 10 to 11 o’clock in ${time(duration_s)}, in ${depth(depth_m)} of water. Where does it lift a jig of ${weight(setup.bait.mass_kg)} ${want}?`,
       pick: want,
       measure: 'peak_height_m',
       contenders: shuffled(random, places).map(({ far, id, reply }) => ({
