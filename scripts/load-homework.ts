@@ -5,25 +5,75 @@ import { askNode, newGuide, quantile, type LoadNode } from './load-nodes';
 
 export interface HomeworkLoad {
   clients: number;
+  /** Clients arrived evenly over so long; 0: as fast as the nodes took them. */
+  over_s: number;
   tries: number;
   lost: number;
   doubled: number;
+  /** Clients to whom a node said anything but yes, and what it said first. */
+  failed: number;
+  fault: string | null;
   /** Tries graded and stored a second, all nodes together. */
   tries_per_s: number;
-  answer_ms: { p50: number; p95: number };
+  answer_ms: { p50: number; p95: number; most: number };
+  /** Of each node, before the first client and after the last. */
+  memory_bytes: { before: number; after: number; growth: number }[];
 }
+
+/** One client's whole visit. @returns how long each answer took, ms */
+type Visit = (client: number) => Promise<number[]>;
 
 const TRIES = 3;
 const AT_ONCE = 16;
 const SAMPLES = 200;
+const SECONDS = 1000;
 
-/** Clients who enter and send their tries, each one twice, as fast as the nodes take them. */
+/**
+ * Clients who enter and send their tries, each one twice: as fast as the nodes take them, or spread
+ * evenly over `over_s`, each starting at its own moment whether or not the one before has finished.
+ */
 export async function loadHomework(
   nodes: readonly LoadNode[],
-  clients: number
+  clients: number,
+  over_s: number
 ): Promise<HomeworkLoad> {
   const main = nodes[0].base;
   const cookie = await newGuide(main);
+  const { id, share, challenge } = await newHomework(main, cookie);
+  const visit = visitTo(nodes, share, tryOf(challenge));
+  const before = await memoryOf(nodes);
+  const from = performance.now();
+  const visits = over_s > 0 ? spread(clients, over_s, visit) : inLanes(clients, visit);
+  const ended = await Promise.allSettled(await visits);
+  const took_s = (performance.now() - from) / SECONDS;
+  const after = await memoryOf(nodes);
+  const answers_ms = ended.flatMap((one) => (one.status === 'fulfilled' ? one.value : []));
+  const faults = ended.flatMap((one) => (one.status === 'rejected' ? [String(one.reason)] : []));
+  const stored = await linesOf(main, id, cookie);
+  const tries = clients * TRIES;
+  return {
+    clients,
+    over_s,
+    tries,
+    lost: Math.max(0, tries - stored),
+    doubled: Math.max(0, stored - tries),
+    failed: faults.length,
+    fault: faults[0] ?? null,
+    tries_per_s: tries / took_s,
+    answer_ms: {
+      p50: quantile(answers_ms, 0.5),
+      p95: quantile(answers_ms, 0.95),
+      most: quantile(answers_ms, 1)
+    },
+    memory_bytes: before.map((bytes, i) => {
+      return { before: bytes, after: after[i], growth: after[i] - bytes };
+    })
+  };
+}
+
+const memoryOf = (nodes: readonly LoadNode[]) => Promise.all(nodes.map((node) => node.memory()));
+
+async function newHomework(base: string, cookie: string) {
   const challenge = findChallenge('exactly-one-foot', loadLessons());
   if (!challenge) throw new Error('the challenge of the load test is gone');
   const task = {
@@ -34,37 +84,53 @@ export async function loadHomework(
     tries: TRIES,
     due: null
   };
-  const { id } = (await askNode(main, '/api/guide/homework', { task }, cookie)).answer;
-  const share = await shareOf(main, id, cookie);
-  const sent = tryOf(challenge);
-  const answers_ms: number[] = [];
+  const { id } = (await askNode(base, '/api/guide/homework', { task }, cookie)).answer;
+  return { id, share: await shareOf(base, id, cookie), challenge };
+}
+
+function visitTo(nodes: readonly LoadNode[], share: string, sent: object): Visit {
+  return async (client) => {
+    const { base } = nodes[client % nodes.length];
+    const key = { share, token: `load-client-${String(client).padStart(12, '0')}` };
+    const took_ms: number[] = [];
+    await askNode(base, '/api/homework/enter', { ...key, name: `Client ${client}` });
+    for (let n = 0; n < 2 * TRIES; n++) {
+      const at = performance.now();
+      const one = { ...sent, id: `load-try-${n % TRIES}`.padEnd(20, '0') };
+      await askNode(base, '/api/homework/send', { ...key, sent: one });
+      took_ms.push(performance.now() - at);
+    }
+    return took_ms;
+  };
+}
+
+/** Starts each visit at its own moment. */
+async function spread(clients: number, over_s: number, visit: Visit) {
   const from = performance.now();
-  const queue = Array.from({ length: clients }, (_, i) => i);
-  const work = async () => {
-    for (let i = queue.shift(); i !== undefined; i = queue.shift()) {
-      const { base } = nodes[i % nodes.length];
-      const key = { share, token: `load-client-${String(i).padStart(12, '0')}` };
-      await askNode(base, '/api/homework/enter', { ...key, name: `Client ${i}` });
-      for (let n = 0; n < 2 * TRIES; n++) {
-        const at = performance.now();
-        const one = { ...sent, id: `load-try-${n % TRIES}`.padEnd(20, '0') };
-        await askNode(base, '/api/homework/send', { ...key, sent: one });
-        answers_ms.push(performance.now() - at);
-      }
+  const visits: Promise<number[]>[] = [];
+  for (let client = 0; client < clients; client++) {
+    const due_ms = from + (client * over_s * SECONDS) / clients - performance.now();
+    if (due_ms > 0) await new Promise((resolve) => setTimeout(resolve, due_ms));
+    const begun = visit(client);
+    // Looked at when all have ended; a failure before that is no unheard one.
+    begun.catch(() => {});
+    visits.push(begun);
+  }
+  return visits;
+}
+
+/** So many visits at a time, one after the other in each lane. */
+async function inLanes(clients: number, visit: Visit) {
+  const visits: Promise<number[]>[] = [];
+  const lane = async () => {
+    while (visits.length < clients) {
+      const begun = visit(visits.length);
+      visits.push(begun);
+      await begun.catch(() => {});
     }
   };
-  await Promise.all(Array.from({ length: AT_ONCE }, work));
-  const took_s = (performance.now() - from) / 1000;
-  const stored = await linesOf(main, id, cookie);
-  const tries = clients * TRIES;
-  return {
-    clients,
-    tries,
-    lost: Math.max(0, tries - stored),
-    doubled: Math.max(0, stored - tries),
-    tries_per_s: tries / took_s,
-    answer_ms: { p50: quantile(answers_ms, 0.5), p95: quantile(answers_ms, 0.95) }
-  };
+  await Promise.all(Array.from({ length: AT_ONCE }, lane));
+  return visits;
 }
 
 function tryOf(challenge: Challenge) {

@@ -13,21 +13,28 @@ const { values } = parseArgs({
   options: {
     phones: { type: 'string', default: '500' },
     clients: { type: 'string', default: '300' },
+    /** Seconds over which the clients arrive; 0: as fast as they are taken. */
+    over: { type: 'string', default: '0' },
     nodes: { type: 'string', default: '1' },
     build: { type: 'string' },
     json: { type: 'boolean', default: false }
   }
 });
 /** Bounds: this is a test of this machine by itself, not a tool. */
-const MOST = { phones: 1000, clients: 10_000, nodes: 4 };
+const MOST = { phones: 1000, clients: 10_000, over: 7200, nodes: 4 };
 
-function count(name: keyof typeof MOST): number {
+function count(name: keyof typeof MOST, least = 1): number {
   const value = Number(values[name]);
-  if (Number.isInteger(value) && value >= 1 && value <= MOST[name]) return value;
-  throw new Error(`--${name}: from 1 to ${MOST[name]}, got ${values[name]}`);
+  if (Number.isInteger(value) && value >= least && value <= MOST[name]) return value;
+  throw new Error(`--${name}: from ${least} to ${MOST[name]}, got ${values[name]}`);
 }
 
-const wanted = { phones: count('phones'), clients: count('clients'), nodes: count('nodes') };
+const wanted = {
+  phones: count('phones'),
+  clients: count('clients'),
+  over_s: count('over', 0),
+  nodes: count('nodes')
+};
 
 const build = values.build ?? join(root, await ensureBuilt());
 const folder = mkdtempSync(join(tmpdir(), 'feltfoot-load-'));
@@ -38,13 +45,14 @@ const env = { FELTFOOT_DATA: folder, DATABASE_URL: url };
 const nodes = await Promise.all(Array.from({ length: wanted.nodes }, () => startNode(build, env)));
 try {
   const clinic = await loadClinic(nodes, wanted.phones);
-  const homework = await loadHomework(nodes, wanted.clients);
+  const homework = await loadHomework(nodes, wanted.clients, wanted.over_s);
   const memory_bytes = await Promise.all(nodes.map((node) => node.memory()));
   const store = url ? 'postgres' : 'sqlite';
   const report = { store, nodes: wanted.nodes, clinic, homework, memory_bytes };
   if (values.json) console.log(JSON.stringify(report));
-  else console.dir(report, { depth: 4 });
-  if (clinic.lost + clinic.doubled + homework.lost + homework.doubled > 0) process.exitCode = 1;
+  else console.dir(report, { depth: 5 });
+  const wrong = clinic.lost + clinic.doubled + homework.lost + homework.doubled + homework.failed;
+  if (wrong > 0) process.exitCode = 1;
 } finally {
   await Promise.all(nodes.map((node) => node.stop()));
   await own?.stop();
