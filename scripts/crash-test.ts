@@ -8,6 +8,8 @@ const { values } = parseArgs({
 const rounds = Number(values.rounds);
 if (!Number.isInteger(rounds) || rounds < 1) throw new Error(`--rounds: ${values.rounds}`);
 
-const report = await crashRounds(rounds, seededRandom(Number(values.seed)));
+const report = await crashRounds(rounds, seededRandom(Number(values.seed)), (so_far) =>
+  console.error(JSON.stringify(so_far))
+);
 console.log(JSON.stringify(report));
 if (report.lost + report.doubled > 0) process.exitCode = 1;
