@@ -24,7 +24,7 @@ const PATIENCE_MS = 30 * SECONDS;
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** Follows a feed until it is told to stop. */
-async function follow(
+export async function follow(
   url: string,
   cookie: string,
   stop: AbortSignal,
@@ -122,7 +122,7 @@ function waitsOf(sent_ms: number[], screens: { at_ms: number; view: Screen }[], 
     });
 }
 
-async function codeOf(base: string, id: string, cookie: string): Promise<string> {
+export async function codeOf(base: string, id: string, cookie: string): Promise<string> {
   const page = await fetch(`${base}/clinic/${id}`, { headers: { cookie } });
   const code = /clinic#([2-9A-Z]{6})|Clinic ([2-9A-Z]{6}) ·/.exec(await page.text());
   if (!code) throw new Error('the screen shows no code');
@@ -133,7 +133,7 @@ async function inGroups<T>(all: readonly T[], size: number, work: (one: T) => Pr
   for (let i = 0; i < all.length; i += size) await Promise.all(all.slice(i, i + size).map(work));
 }
 
-async function until(isSo: () => boolean): Promise<void> {
+export async function until(isSo: () => boolean): Promise<void> {
   const end = performance.now() + PATIENCE_MS;
   while (!isSo()) {
     if (performance.now() > end) throw new Error('waited in vain for the screen');

@@ -73,7 +73,7 @@ export async function loadHomework(
 
 const memoryOf = (nodes: readonly LoadNode[]) => Promise.all(nodes.map((node) => node.memory()));
 
-async function newHomework(base: string, cookie: string) {
+export async function newHomework(base: string, cookie: string) {
   const challenge = findChallenge('exactly-one-foot', loadLessons());
   if (!challenge) throw new Error('the challenge of the load test is gone');
   const task = {
@@ -133,7 +133,7 @@ async function inLanes(clients: number, visit: Visit) {
   return visits;
 }
 
-function tryOf(challenge: Challenge) {
+export function tryOf(challenge: Challenge) {
   const { elevation_deg, azimuth_deg } = challenge.start;
   const turned = Array.from({ length: SAMPLES }, (_, i) => azimuth_deg + (9 * i) / SAMPLES);
   const input: RodInput = { kind: 'rod_input', rate_Hz: 100, elevation_deg, azimuth_deg: turned };
@@ -149,7 +149,7 @@ async function shareOf(base: string, id: string, cookie: string): Promise<string
   return share;
 }
 
-async function linesOf(base: string, id: string, cookie: string): Promise<number> {
+export async function linesOf(base: string, id: string, cookie: string): Promise<number> {
   const table = await fetch(`${base}/api/guide/homework/${id}/export`, { headers: { cookie } });
   return (await table.text()).trimEnd().split('\r\n').length - 1;
 }

@@ -1,9 +1,12 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-/** A server under load, in a process of its own. */
+/** A server in a process of its own. */
 export interface LoadNode {
   base: string;
+  pid: number | undefined;
+  /** Resolves when its process has ended, by whatever cause. */
+  gone: Promise<void>;
   memory(): Promise<number>;
   stop(): Promise<void>;
 }
@@ -16,18 +19,20 @@ export async function startNode(build: string, env: Record<string, string>): Pro
   // What it logs would fill a pipe that nobody reads.
   child.stdout?.resume();
   child.stderr?.resume();
+  const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
   const { port } = await told<{ port: number }>(child);
   return {
     base: `http://127.0.0.1:${port}`,
+    pid: child.pid,
+    gone,
     async memory() {
       child.send('memory');
       return (await told<{ memory_bytes: number }>(child)).memory_bytes;
     },
-    stop: () =>
-      new Promise((resolve) => {
-        child.once('exit', () => resolve());
-        child.disconnect();
-      })
+    stop() {
+      if (child.connected) child.disconnect();
+      return gone;
+    }
   };
 }
 

@@ -5,8 +5,8 @@ import { parseArgs } from 'node:util';
 import { ensureBuilt } from './build.mjs';
 import { loadClinic } from './load-clinic';
 import { loadHomework } from './load-homework';
-import { postgres } from '../tests/server/stores';
 import { startNode } from './load-nodes';
+import { ownPostgres } from './own-postgres';
 import { root } from './run.mjs';
 
 const { values } = parseArgs({
@@ -39,8 +39,10 @@ const wanted = {
 const build = values.build ?? join(root, await ensureBuilt());
 const folder = mkdtempSync(join(tmpdir(), 'feltfoot-load-'));
 // Several nodes share a PostgreSQL: the one that is named, or one that lives as long as this test.
-const own = wanted.nodes > 1 && !process.env.DATABASE_URL ? await postgres.start() : null;
-const url = process.env.DATABASE_URL ?? (await own?.fresh())?.url ?? '';
+const isShared = wanted.nodes > 1 || Boolean(process.env.DATABASE_URL);
+const own = isShared ? await ownPostgres() : null;
+if (isShared && !own) process.exit(1);
+const url = own?.url ?? '';
 const env = { FELTFOOT_DATA: folder, DATABASE_URL: url };
 const nodes = await Promise.all(Array.from({ length: wanted.nodes }, () => startNode(build, env)));
 try {

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { stopAll } from '../server/stop.mjs';
 import { ensureBuilt } from './build.mjs';
 import './orphan.mjs';
 import { root } from './run.mjs';
@@ -29,9 +30,7 @@ function stopOnSignal(served) {
       if (stopping) return;
       stopping = true;
       say('Stopping.');
-      // The adapter's own event: the store and the live feed close on it.
-      process.emit('sveltekit:shutdown', signal);
-      await served.stop();
+      await stopAll(served, signal);
       process.exit(0);
     });
   }
@@ -42,7 +41,11 @@ async function start() {
   const { loadHandler, serve } = await import('../server/serve.mjs');
   const handler = await loadHandler(join(root, folder));
   const { HOST: host, FELTFOOT_HOSTS: hosts, FELTFOOT_PROTOCOL: protocol } = process.env;
-  const served = await onFirstFreePort((port) => serve({ handler, port, host, hosts, protocol }));
+  // Behind a proxy all come from its address, and one guesser would slow everybody.
+  const proxies = Number(process.env.FELTFOOT_PROXIES || 0);
+  const served = await onFirstFreePort((port) =>
+    serve({ handler, port, host, hosts, protocol, proxies })
+  );
   stopOnSignal(served);
   say('Feltfoot is running. Stop it with Ctrl+C.');
   say(`  on this machine   http://localhost:${served.port}`);

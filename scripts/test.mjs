@@ -64,8 +64,9 @@ const steps = [
   ['format', () => installed('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.'])],
   ['types and lint', () => together(types(), installed(eslint, ['.', '--max-warnings=0']))],
   ['fences', () => installed(depcruise, cruised)],
-  ['tests in Node', () => vitest('node')],
+  // Before the tests in Node: some of them start a server from it.
   ['build', async () => void (found.FELTFOOT_BUILD = await ensureBuilt())],
+  ['tests in Node', () => vitest('node')],
   ['tests in a browser', () => vitest('browser')],
   ['tests end to end', playwright]
 ];

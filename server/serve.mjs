@@ -9,10 +9,13 @@ import { allowedHosts, hostName, lanAddresses } from './hosts.mjs';
 /** How long an answer under way may take once we are told to stop; the whole stop takes < 1 s. */
 const graceMs = 500;
 const sweepMs = 20;
+/** Two minutes of rod and reel at every digit are 0.7 MB; nothing that anyone sends is larger. */
+const bodyLimit = '1M';
 
-/** Only we write these two, so Kit can trust them. */
+/** Only we write these, so Kit can trust them. */
 const protocolHeader = 'x-feltfoot-protocol';
 const hostHeader = 'x-feltfoot-host';
+const addressHeader = 'x-feltfoot-address';
 
 /**
  * Loads a built app's request handler.
@@ -25,6 +28,8 @@ export async function loadHandler(folder) {
   delete process.env.ORIGIN;
   process.env.PROTOCOL_HEADER = protocolHeader;
   process.env.HOST_HEADER = hostHeader;
+  process.env.ADDRESS_HEADER = addressHeader;
+  process.env.BODY_SIZE_LIMIT ??= bodyLimit;
   const { handler } = await import(pathToFileURL(join(folder, 'handler.js')).href);
   return handler;
 }
@@ -37,8 +42,11 @@ export async function loadHandler(folder) {
  * @param {string} [options.host] address to listen on; none means all
  * @param {string} [options.protocol] 'https' when a proxy in front speaks it
  * @param {string} [options.hosts] further allowed host names, comma-separated
+ * @param {number} [options.proxies] how many proxies of ours stand in front, each of which adds the
+ *   address it was asked from to X-Forwarded-For; further entries there are anybody's claims
  */
-export async function serve({ handler, port, host, protocol = 'http', hosts = '' }) {
+export async function serve({ handler, port, host, protocol = 'http', hosts = '', proxies = 0 }) {
+  if (!Number.isInteger(proxies) || proxies < 0) throw new Error(`FELTFOOT_PROXIES: ${proxies}`);
   const allowed = allowedHosts(hosts);
   const server = createServer((request, response) => {
     for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
@@ -51,6 +59,7 @@ export async function serve({ handler, port, host, protocol = 'http', hosts = ''
     }
     request.headers[protocolHeader] = protocol;
     request.headers[hostHeader] = request.headers.host;
+    request.headers[addressHeader] = addressOf(request, proxies);
     handler(request, response);
   });
   await new Promise((resolve, reject) => {
@@ -58,7 +67,13 @@ export async function serve({ handler, port, host, protocol = 'http', hosts = ''
     server.listen({ port, host }, () => resolve(undefined));
   });
   const address = /** @type {import('node:net').AddressInfo} */ (server.address());
-  return { port: address.port, lan: reachable(host), stop: () => stop(server) };
+  return { port: address.port, lan: reachable(host), stop: () => stopServer(server) };
+}
+
+/** @param {import('node:http').IncomingMessage} request @param {number} proxies */
+function addressOf({ headers, socket }, proxies) {
+  const way = [headers['x-forwarded-for'] ?? []].flat().join(',').split(',');
+  return (proxies > 0 && way.at(-proxies)?.trim()) || socket.remoteAddress || '';
 }
 
 /** @param {string | undefined} host @returns {string[]} LAN addresses on which we do listen */
@@ -73,7 +88,7 @@ function reachable(host) {
  * @param {import('node:http').Server} server
  * @returns {Promise<void>}
  */
-function stop(server) {
+export function stopServer(server) {
   return new Promise((resolve) => {
     const cut = setTimeout(() => server.closeAllConnections(), graceMs);
     // A connection kept alive counts as open until it is swept away once its answer has ended.

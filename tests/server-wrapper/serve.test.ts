@@ -99,6 +99,29 @@ test('the app is told protocol and host by us, whatever the request claims', asy
   expect((await ask(port, { Host: 'localhost:99', ...lies })).body).toBe('http://localhost:99');
 });
 
+describe('the address that limits go by', () => {
+  const tell: RequestListener = (asked, answer) =>
+    void answer.end(String(asked.headers['x-feltfoot-address']));
+  const claims = {
+    'X-Forwarded-For': '203.0.113.9, 198.51.100.7',
+    'X-Feltfoot-Address': '192.0.2.1'
+  };
+
+  test.each([
+    { proxies: 0, headers: claims, address: '127.0.0.1' },
+    { proxies: 1, headers: claims, address: '198.51.100.7' },
+    { proxies: 2, headers: claims, address: '203.0.113.9' },
+    { proxies: 1, headers: {}, address: '127.0.0.1' }
+  ])('with $proxies proxies in front is $address', async ({ proxies, headers, address }) => {
+    const { port } = await start(tell, { proxies });
+    expect((await ask(port, headers)).body).toBe(address);
+  });
+
+  test('refuses a number of proxies that is none', async () => {
+    await expect(start(tell, { proxies: NaN })).rejects.toThrow('FELTFOOT_PROXIES');
+  });
+});
+
 describe('stopping', () => {
   test('lets an answer under way end', async () => {
     const { port, stop } = await start((_asked, answer) => {

@@ -42,12 +42,17 @@ async function start(): Promise<Runtime> {
   const sweep = setInterval(() => void sweepOnce(store), SWEEP_MS);
   sweep.unref();
   void sweepOnce(store);
-  process.once('sveltekit:shutdown', async () => {
+  const close = async () => {
     clearInterval(sweep);
     await feed.close();
     await store.close();
     log('stopped');
-  });
+  };
+  // Feeds never end by themselves, so they go first; answers under way still need the store.
+  process.once('feltfoot:stopping', () => void feed.close());
+  process.once('sveltekit:shutdown', (_reason: unknown, closing: Promise<void>[] = []) =>
+    closing.push(close())
+  );
   log('store open', { kind: store.kind });
   return { store, feed };
 }
