@@ -15,14 +15,27 @@ interface Learner {
   makeTry(water: Locator): Promise<void>;
 }
 
-/** Tabs from where the keys are, as one must without a pointer. */
+/** So many tabs are under way at once: each waits for the page to be drawn. */
+const TABS = 4;
+
+/** Tabs from where the keys are, as one must without a pointer, and back where it went too far. */
 async function tabTo(page: Page, target: Locator): Promise<void> {
   for (let i = 0; i < 60; i++) {
-    if (await target.evaluateAll((all) => all.some((one) => one === document.activeElement)))
-      return;
-    await page.keyboard.press('Tab');
+    const where = await target.first().evaluate(whereFocusIs);
+    if (where === 'there') return;
+    if (where === 'past') await page.keyboard.press('Shift+Tab');
+    else await Promise.all(Array.from({ length: TABS }, () => page.keyboard.press('Tab')));
   }
   await expect(target).toBeFocused();
+}
+
+/** Run in the page. A choice is reached by any of its group: keys go there together. */
+function whereFocusIs(target: Element): 'there' | 'before' | 'past' {
+  const now = document.activeElement ?? document.body;
+  const isGroup = now instanceof HTMLInputElement && now.type === 'radio';
+  if (now === target || (isGroup && now.name === target.getAttribute('name'))) return 'there';
+  const order = target.compareDocumentPosition(now);
+  return order & Node.DOCUMENT_POSITION_FOLLOWING ? 'past' : 'before';
 }
 
 const underWay = (water: Locator): Locator => water.locator('[data-phase="moving"]');
