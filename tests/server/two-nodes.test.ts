@@ -29,7 +29,11 @@ function readUp(lines: string[]): Up | null {
 async function startScript(build: string): Promise<{ script: ChildProcess; up: Up }> {
   const env = { ...process.env, DATABASE_URL: '', FELTFOOT_BUILD: build, PORT: '0' };
   const args = ['--import', 'tsx', 'scripts/two-nodes.ts'];
-  const script = spawn(process.execPath, args, { cwd: root, env, stdio: ['ignore', 'pipe', 2] });
+  const script = spawn(process.execPath, args, {
+    cwd: root,
+    env,
+    stdio: ['ignore', 'pipe', 'inherit']
+  });
   const lines: string[] = [];
   for await (const line of createInterface({ input: script.stdout })) {
     lines.push(line);
