@@ -5,7 +5,7 @@ async function openClinic(page: Page): Promise<string> {
   await page.goto('/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Club');
   await page.getByRole('button', { name: 'Open a space' }).click();
-  await page.getByRole('button', { name: 'Open one of 45 minutes' }).click();
+  await page.getByRole('button', { name: 'Open a clinic' }).click();
   await expect(page.locator('.code')).toHaveText(/^[2-9A-Z]{6}$/);
   return page.locator('.code').innerText();
 }
@@ -21,10 +21,24 @@ async function phoneIn(browser: Browser, code: string): Promise<Page> {
 /** Leads the room on to its first question. */
 async function goToQuestion(page: Page): Promise<void> {
   while (!(await page.getByRole('button', { name: 'Hold' }).isVisible())) {
-    const before = await page.getByText(/^\d+ of \d+, about/).innerText();
+    const before = await page.getByText(/\d+ of \d+, about/).innerText();
     await page.getByRole('button', { name: 'Next' }).click();
     await expect(page.getByText(before)).toHaveCount(0);
   }
+}
+
+async function go(page: Page, to: string): Promise<void> {
+  await page.getByRole('button', { name: 'Next' }).click();
+  await expect(page.getByText(to)).toBeVisible();
+}
+
+/** One sweep with the keys, ended by hand. */
+async function makeTry(phone: Page): Promise<void> {
+  await phone.getByRole('slider', { name: /Rod/ }).focus();
+  await phone.keyboard.down('ArrowUp');
+  await phone.waitForTimeout(600);
+  await phone.keyboard.up('ArrowUp');
+  await phone.getByRole('button', { name: 'Done' }).click();
 }
 
 const options = (page: Page) => page.locator('fieldset button');
@@ -36,7 +50,7 @@ test(
     test.setTimeout(120_000);
     const code = await openClinic(page);
     const phones = await Promise.all(Array.from({ length: 4 }, () => phoneIn(browser, code)));
-    await expect(page.getByText('4 here')).toBeVisible();
+    await expect(page.getByText('4 here', { exact: true })).toBeVisible();
     await goToQuestion(page);
     for (const phone of phones) await expect(options(phone).first()).toBeEnabled();
 
@@ -47,9 +61,9 @@ test(
     await options(phones[2]).nth(1).click();
     await options(phones[3]).nth(1).click();
     await options(late).nth(2).click();
-    await expect(page.getByText('5 here, 4 answered')).toBeVisible();
+    await expect(page.getByText('4 of 5 answered')).toBeVisible();
     await phones[3].context().setOffline(false);
-    await expect(page.getByText('5 here, 5 answered')).toBeVisible({ timeout: 15_000 });
+    await expect(page.getByText('5 of 5 answered')).toBeVisible({ timeout: 15_000 });
     await expect(page.locator('.share')).toHaveCount(0);
 
     await phones[0].reload();
@@ -61,7 +75,25 @@ test(
     await expect(options(late).first()).toBeDisabled();
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share')).toHaveText(['10 %', '80 %', '10 %']);
-    await expect(phones[1].getByText('The jig goes')).toBeVisible();
+    await expect(phones[1].getByText('the jig came')).toBeVisible();
+
+    await go(page, 'The same, elsewhere');
+    await options(phones[0]).nth(0).click();
+    await expect(page.getByText('1 of 5 answered')).toBeVisible();
+    await page.getByRole('button', { name: 'Hold' }).click();
+    await page.getByRole('button', { name: 'Reveal' }).click();
+    await expect(page.locator('.share').first()).toBeVisible();
+    await expect(page.getByRole('region', { name: 'The model’s run' })).toBeVisible();
+
+    await go(page, 'Your hand');
+    await makeTry(phones[1]);
+    await expect(page.getByText('1 of 5 answered')).toBeVisible();
+    await page.getByRole('button', { name: 'Hold' }).click();
+    await page.getByRole('button', { name: 'Reveal' }).click();
+    await page.getByRole('button', { name: 'Replay one try' }).click();
+    const beside = page.getByRole('region', { name: 'Two runs side by side' });
+    await expect(beside.getByRole('heading')).toHaveText(['A try of this room', 'The reference']);
+
     await page.getByRole('link', { name: 'Summary' }).click();
     await expect(page.getByText(/of 10 had it/)).toBeVisible();
     for (const phone of [...phones, late]) await phone.context().close();

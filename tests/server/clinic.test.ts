@@ -2,18 +2,13 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
-import { challengeOf, keyOf, questionOf, takeAnswer } from '../../src/lib/server/clinic-answers';
-import {
-  adviceAfter,
-  newRoom,
-  nextState,
-  type ClinicAction
-} from '../../src/lib/server/clinic-flow';
-import { PLAN_MINUTES, planFor } from '../../src/lib/server/clinic-plan';
+import { challengeOf, takeAnswer } from '../../src/lib/server/clinic-answers';
+import type { ClinicAction } from '../../src/lib/server/clinic-flow';
+import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
+import { pollOf } from '../../src/lib/server/clinic-poll';
 import { summaryOf } from '../../src/lib/server/clinic-summary';
 import { phoneView, screenView } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
-import { CODE_LETTERS, CODE_PATTERN, newCode } from '../../src/lib/server/room-code';
 import { act, createRoom, roomOf, roomWith, seatsIn, takeSeat } from '../../src/lib/server/rooms';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
@@ -22,51 +17,14 @@ import { evenHand } from './samples';
 import { storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
-const plan = planFor(90, loadLessons());
+const plan = planFor(90, PREPARED[90], loadLessons(), () => 0.5);
 const atPredict = plan.findIndex(({ kind }) => kind === 'predict');
 const atTry = plan.findIndex(
   (round) => round.kind === 'try' && challengeOf(round).goals.some(({ kind }) => kind === 'travel')
 );
-const { options } = questionOf(plan[atPredict]);
-const right = keyOf(questionOf(plan[atPredict])).key.id;
+const { options, key: right } = pollOf(plan[atPredict]);
+const atAsk = plan.findIndex(({ kind }) => kind === 'ask');
 const wrong = options.find(({ id }) => id !== right)?.id ?? '';
-
-describe.each(PLAN_MINUTES)('the plan of %i minutes', (minutes) => {
-  const rounds = planFor(minutes, loadLessons());
-  test('fits, asks before it tries, and every round can be shown', () => {
-    expect(rounds.reduce((sum, round) => sum + round.minutes, 0)).toBeLessThanOrEqual(minutes);
-    const kinds = rounds.map(({ kind }) => kind);
-    expect(kinds.indexOf('predict')).toBeLessThan(kinds.indexOf('try'));
-    for (const round of rounds) {
-      if (round.kind === 'predict') expect(questionOf(round).options.length).toBeGreaterThan(2);
-      if (round.kind === 'try') expect(challengeOf(round).id).toBe(round.challenge);
-    }
-  });
-});
-
-describe('a room’s flow', () => {
-  test.each([
-    [{ a: 34, b: 66 }, 'teach'],
-    [{ a: 35, b: 65 }, 'discuss'],
-    [{ a: 70, b: 30 }, 'discuss'],
-    [{ a: 71, b: 29 }, 'explain'],
-    [{}, null]
-  ])('%o with a right calls for %s', (counts, advice) => {
-    expect(adviceAfter(counts as Record<string, number>, 'a')).toBe(advice);
-  });
-
-  test('pressing “vote again” twice is one second vote', () => {
-    const once = nextState(nextState(newRoom(plan), { do: 'hold' }), { do: 'again' });
-    expect(nextState(once, { do: 'again' })).toEqual(once);
-    expect(once).toMatchObject({ ballot: 2, phase: 'open' });
-  });
-
-  test('codes are six of 28 letters and digits, none like another', () => {
-    expect(new Set(CODE_LETTERS).size).toBe(28);
-    expect(CODE_LETTERS).not.toMatch(/[01IOLUBS]/);
-    for (let i = 0; i < 200; i++) expect(newCode()).toMatch(CODE_PATTERN);
-  });
-});
 
 describe.each(storeKinds)('a clinic on $name', (kind) => {
   const suite = kind.missing ? describe.skip : describe;
@@ -90,7 +48,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
 
     async function newClinic(at: number) {
       const id = await createRoom(store.db, guide, plan, NOW);
-      const doing = (action: ClinicAction) => act(store.db, guide, id, action);
+      const doing = (action: ClinicAction) => act(store.db, guide, id, action, NOW);
       await doing({ do: 'go', to: at });
       let sent = 0;
       const phone = newToken();
@@ -110,7 +68,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
           new Date(Date.parse(NOW) + sent).toISOString()
         );
       };
-      return { id, doing, vote, room, phone, screen: () => screenView(store.db, id) };
+      return { id, doing, vote, room, phone, screen: () => screenView(store.db, id, NOW) };
     }
 
     test('shows neither screen nor phone how the room votes before it is revealed', async () => {
@@ -153,6 +111,36 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
         { ballot: 1, share: 0, of: 1 },
         { ballot: 2, share: 1, of: 1 }
       ]);
+    });
+
+    test('asks the same thing elsewhere, and tells its key and why only once it is revealed', async () => {
+      const { doing, vote, room, screen } = await newClinic(atAsk);
+      const poll = pollOf(plan[atAsk]);
+      await vote(poll.key, `${atAsk}.1`);
+      const open = phoneView(await room());
+      expect(open.shown).toMatchObject({ kind: 'ask', ask: poll.ask });
+      expect(JSON.stringify(open)).not.toContain(poll.explain);
+      await doing({ do: 'reveal' });
+      const { counts, revealed } = await screen();
+      expect(counts).toEqual({ [poll.key]: 1 });
+      expect(revealed).toMatchObject({ key: poll.key, explain: poll.explain, run: poll.run });
+    });
+
+    test('a hint is on screen and phones, stays through the vote after it, and goes with it', async () => {
+      const { doing, vote, room, screen } = await newClinic(atPredict);
+      await vote(wrong, `${atPredict}.1`);
+      await doing({ do: 'hold' });
+      expect(await screen()).toMatchObject({ advice: 'teach', hint: null, hasHint: true });
+      await doing({ do: 'hint' });
+      const { hint } = pollOf(plan[atPredict]);
+      expect([(await screen()).hint, phoneView(await room()).hint]).toEqual([hint, hint]);
+      await doing({ do: 'again' });
+      expect(phoneView(await room())).toMatchObject({ phase: 'open', ballot: 2, hint });
+      await vote(wrong, `${atPredict}.2`);
+      await doing({ do: 'hold' });
+      expect((await screen()).advice).toBe('discuss');
+      await doing({ do: 'talk' });
+      expect(await screen()).toMatchObject({ hint: null, talk_left_s: 120 });
     });
 
     test('gives a phone that comes back its seat', async () => {

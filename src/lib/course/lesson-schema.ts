@@ -48,6 +48,8 @@ const predict = v.strictObject({
   ...heading,
   question: v.strictObject({
     ask: text,
+    /** For a room in which few have it: where to look, never what is right. */
+    hint: v.optional(text),
     run,
     options: v.pipe(v.array(option), v.minLength(3, 'must be three or more'), v.maxLength(5))
   })

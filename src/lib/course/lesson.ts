@@ -30,6 +30,7 @@ export type Option = Parts<'predict'>['question']['options'][number];
 /** A question whose key is what the model's run says. */
 export interface Question {
   ask: string;
+  hint?: string;
   run: ShownRun;
   options: Option[];
 }

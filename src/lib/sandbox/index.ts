@@ -1,6 +1,7 @@
 /** Practice water: rod, line, bait and bottom as they are, moved by hand. It knows no lesson. */
 export { default as PracticeWater } from './PracticeWater.svelte';
 export { default as Replay } from './Replay.svelte';
+export { default as RunFilm } from './RunFilm.svelte';
 export { default as Compare } from './Compare.svelte';
 export { default as GearPanel } from './GearPanel.svelte';
 export { default as GuessForm } from './GuessForm.svelte';

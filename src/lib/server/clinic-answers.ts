@@ -1,8 +1,9 @@
 import * as v from 'valibot';
-import { answerOf, findChallenge, findLesson, loadLessons, type Question } from '../course';
+import { findChallenge, loadLessons } from '../course';
 import type { Challenge } from '../scoring';
 import { partOf } from './clinic-flow';
 import type { Round } from './clinic-plan';
+import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { gradeAgain, type Graded } from './homework';
 import { takeSeat, type Room } from './rooms';
@@ -30,21 +31,6 @@ export type Answer = v.InferOutput<typeof answerSchema>;
 const MOST_ANSWERS = 500;
 
 const lessons = loadLessons();
-/** The model's answers, each run once. */
-const keys = new Map<Question, ReturnType<typeof answerOf>>();
-
-export function questionOf(round: Round): Question {
-  const lesson = round.kind === 'predict' ? findLesson(round.lesson, lessons) : undefined;
-  const section = round.kind === 'predict' ? lesson?.sections[round.section] : undefined;
-  if (section?.kind !== 'predict') throw new Refusal(422, 'This round asks nothing.');
-  return section.question;
-}
-
-export function keyOf(question: Question) {
-  const known = keys.get(question) ?? answerOf(question);
-  keys.set(question, known);
-  return known;
-}
 
 export function challengeOf(round: Round): Challenge {
   const found = round.kind === 'try' ? findChallenge(round.challenge, lessons) : undefined;
@@ -75,7 +61,7 @@ export async function takeAnswer(
 
 function replyTo(round: Round, answer: Answer): Graded | { taken: true } {
   if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);
-  if (questionOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
+  if (pollOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
   throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);
 }
 

@@ -1,17 +1,32 @@
 import type { Lesson } from '../course';
+import { PARALLELS } from './clinic-parallel';
+import { Refusal } from './faults';
 
 /** One thing that a room does together. */
 export type Round =
   | { kind: 'talk'; title: string; says: string[]; minutes: number }
   /** The question that a lesson asks before it shows anything. */
   | { kind: 'predict'; lesson: string; section: number; minutes: number }
-  | { kind: 'try'; lesson: string; challenge: string; minutes: number };
+  /** A question like the one that was just explained. */
+  | { kind: 'ask'; lesson: string; item: string; seed: number; minutes: number }
+  /** `again`: the challenge of an earlier round, to see whether the room's hand has kept it. */
+  | { kind: 'try'; lesson: string; challenge: string; again?: true; minutes: number };
 
 export const PLAN_MINUTES = [45, 90] as const;
 export type PlanMinutes = (typeof PLAN_MINUTES)[number];
 
-/** How long a round takes, by hand: a vote, a talk with the neighbour, a second vote; ten tries. */
-const MINUTES = { predict: 7, try: 8, field: 6 };
+/** Prepared: what a club gets most from in so long. */
+export const PREPARED: Readonly<Record<PlanMinutes, readonly string[]>> = {
+  45: ['one-foot', 'speed'],
+  90: ['one-foot', 'slack', 'speed', 'hops']
+};
+
+/** By hand: a vote, the talk, a second vote and the run; one vote more; ten tries; a drill told. */
+const MINUTES = { predict: 6, ask: 3, try: 7, field: 2, again: 5, pause: 5, ends: 2 };
+/** How long one lesson takes a room. */
+export const PART_MINUTES = MINUTES.predict + MINUTES.ask + MINUTES.try + MINUTES.field;
+/** Seeds of generated questions; the same ones are checked by the tests of the items. */
+const SEEDS = 200;
 
 const welcome: Round = {
   kind: 'talk',
@@ -21,40 +36,100 @@ const welcome: Round = {
     'Answer alone first. Then talk.',
     'Who has no phone shows a hand.'
   ],
-  minutes: 3
+  minutes: MINUTES.ends
+};
+const pause: Round = {
+  kind: 'talk',
+  title: 'Five minutes',
+  says: ['Stand up, and look at something far away.'],
+  minutes: MINUTES.pause
+};
+const goodbye: Round = {
+  kind: 'talk',
+  title: 'Before you go',
+  says: [
+    'One thing to keep: which of your moves will you change?',
+    'The drills are for your own rod, on dry land first, with no hook on the line.',
+    'What you tried is in the record on your phone. Its last page takes it to another device.'
+  ],
+  minutes: MINUTES.ends
 };
 
-/**
- * What to do in so many minutes: of one lesson after the other the questions, then the challenges,
- * each lesson closed with its drill for the water. Predict, try, take it along.
- */
-export function planFor(minutes: PlanMinutes, lessons: readonly Lesson[]): Round[] {
-  const plan: Round[] = [welcome];
-  let left = minutes - welcome.minutes;
-  for (const lesson of lessons) {
-    for (const round of roundsOf(lesson)) {
-      if (round.minutes > left) return plan;
-      plan.push(round);
-      left -= round.minutes;
-    }
-  }
-  return plan;
+/** What a plan of so many minutes spends on all but its lessons. */
+export function frameMinutes(minutes: PlanMinutes): number {
+  const pauses = minutes > PLAN_MINUTES[0] ? MINUTES.pause : 0;
+  return 2 * MINUTES.ends + MINUTES.again + pauses;
 }
 
-function roundsOf(lesson: Lesson): Round[] {
-  const { id } = lesson;
-  const asked = lesson.sections.flatMap((section, i): Round[] =>
-    section.kind === 'predict'
-      ? [{ kind: 'predict', lesson: id, section: i, minutes: MINUTES.predict }]
-      : []
-  );
-  const tried = lesson.challenges.map((challenge): Round => {
-    return { kind: 'try', lesson: id, challenge: challenge.id, minutes: MINUTES.try };
+/** Lessons that a room can do: with a question first, something to try, and a drill to take along. */
+export function roomLessons(lessons: readonly Lesson[]): Lesson[] {
+  return lessons.filter(({ id, sections, challenges }) => {
+    const isAsked = sections.some(({ kind }) => kind === 'predict');
+    return isAsked && challenges.length > 0 && id in PARALLELS;
   });
-  const drill = lesson.sections.flatMap((section): Round[] =>
-    section.kind === 'field'
-      ? [{ kind: 'talk', title: section.title, says: section.steps, minutes: MINUTES.field }]
-      : []
-  );
-  return [...asked, ...tried, ...drill];
+}
+
+/** What a guide chooses from. */
+export interface ClinicOffer {
+  lessons: { id: string; title: string }[];
+  prepared: typeof PREPARED;
+  /** Minutes of a lesson, and of all but the lessons. */
+  part: number;
+  frame: Record<PlanMinutes, number>;
+}
+
+export function clinicOffer(lessons: readonly Lesson[]): ClinicOffer {
+  return {
+    lessons: roomLessons(lessons).map(({ id, title }) => ({ id, title })),
+    prepared: PREPARED,
+    part: PART_MINUTES,
+    frame: { 45: frameMinutes(45), 90: frameMinutes(90) }
+  };
+}
+
+/**
+ * What to do in so many minutes: of each chosen lesson the question, one like it, a challenge and the
+ * drill for the water, in the order of the course; at half-time of a long one a pause; last the first
+ * challenge again, since a hand shows what it has learned only after something else was done.
+ * @param random 0–1, draws the figures of the questions
+ * @throws Refusal for a lesson that a room cannot do, and for more than the minutes hold
+ */
+export function planFor(
+  minutes: PlanMinutes,
+  chosen: readonly string[],
+  lessons: readonly Lesson[],
+  random: () => number
+): Round[] {
+  const open = roomLessons(lessons);
+  const stranger = chosen.find((id) => !open.some((lesson) => lesson.id === id));
+  if (stranger !== undefined) throw new Refusal(422, `lessons: a room cannot do "${stranger}".`);
+  const parts = open.filter(({ id }) => chosen.includes(id)).map((one) => roundsOf(one, random));
+  const takes = frameMinutes(minutes) + parts.length * PART_MINUTES;
+  if (parts.length === 0) throw new Refusal(422, 'lessons: choose one at least.');
+  if (takes > minutes) throw new Refusal(422, `lessons: they take ${takes} minutes.`);
+  const half = Math.ceil(parts.length / 2);
+  const rests = minutes > PLAN_MINUTES[0] && parts.length > 1 ? [pause] : [];
+  const rounds = [...parts.slice(0, half).flat(), ...rests, ...parts.slice(half).flat()];
+  return [welcome, ...rounds, ...onceMore(parts), goodbye];
+}
+
+function roundsOf({ id, sections, challenges }: Lesson, random: () => number): Round[] {
+  const section = sections.findIndex(({ kind }) => kind === 'predict');
+  const drill = sections.find((one) => one.kind === 'field');
+  const seed = 1 + Math.floor(random() * SEEDS);
+  return [
+    { kind: 'predict', lesson: id, section, minutes: MINUTES.predict },
+    { kind: 'ask', lesson: id, item: PARALLELS[id].item, seed, minutes: MINUTES.ask },
+    { kind: 'try', lesson: id, challenge: challenges[0].id, minutes: MINUTES.try },
+    ...(drill ? [drillOf(drill)] : [])
+  ];
+}
+
+function drillOf({ title, steps }: { title: string; steps: string[] }): Round {
+  return { kind: 'talk', title, says: steps, minutes: MINUTES.field };
+}
+
+function onceMore(parts: readonly Round[][]): Round[] {
+  const first = parts.length > 1 ? parts[0].find(({ kind }) => kind === 'try') : undefined;
+  return first?.kind === 'try' ? [{ ...first, again: true, minutes: MINUTES.again }] : [];
 }

@@ -1,5 +1,6 @@
-import { answersTo, countVotes, keyOf, questionOf } from './clinic-answers';
-import { handsOf, type RoomHand } from './clinic-view';
+import { answersTo, countVotes } from './clinic-answers';
+import { handsOf, type RoomHand } from './clinic-hands';
+import { pollOf } from './clinic-poll';
 import { seatsIn, type Room } from './rooms';
 import type { Db } from './store';
 
@@ -21,18 +22,18 @@ export interface ClinicSummary {
 export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
   const asked: AskedOnce[] = [];
   for (const [at, round] of room.state.plan.entries()) {
-    if (round.kind !== 'predict') continue;
-    const question = questionOf(round);
-    const { key } = keyOf(question);
+    if (round.kind !== 'predict' && round.kind !== 'ask') continue;
+    const { ask, options, key } = pollOf(round);
     const votes: AskedOnce['votes'] = [];
     for (let ballot = 1; ; ballot++) {
       const part = `${at}.${ballot}`;
       const counts = countVotes(await answersTo(db, room.id, part), room.state.hands[part]);
       const of = Object.values(counts).reduce((sum, count) => sum + count, 0);
       if (of === 0) break;
-      votes.push({ ballot, share: (counts[key.id] ?? 0) / of, of });
+      votes.push({ ballot, share: (counts[key] ?? 0) / of, of });
     }
-    if (votes.length > 0) asked.push({ ask: question.ask, right: key.says, votes });
+    const right = options.find(({ id }) => id === key)?.says ?? '';
+    if (votes.length > 0) asked.push({ ask, right, votes });
   }
   const state = { ...room.state, isOver: true };
   return {

@@ -1,34 +1,38 @@
 import type { ShownRun } from '../course';
 import type { RodInput } from '../model';
 import type { Challenge } from '../scoring';
-import {
-  answersTo,
-  challengeOf,
-  countVotes,
-  keyOf,
-  questionOf,
-  type SeatAnswer
-} from './clinic-answers';
-import { adviceAfter, partOf, type Advice, type Phase } from './clinic-flow';
+import { answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
+import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from './clinic-flow';
+import { handsOf, type RoomHand } from './clinic-hands';
 import type { Round } from './clinic-plan';
-import type { Graded } from './homework';
-import { errorsOf } from './hand-ruler';
+import { pollOf, type Measured } from './clinic-poll';
 import { roomById, seatsIn, type Room } from './rooms';
 import type { Db } from './store';
 
-/** What a round asks, without what is right. */
+/** What a room votes on, without what is right. */
+export interface ShownPoll {
+  kind: 'predict' | 'ask';
+  about: string;
+  ask: string;
+  options: { id: string; says: string }[];
+  /** What the screen plays before the vote. */
+  watch: ShownRun | null;
+}
+
+/** What a round asks. */
 export type Shown =
   | { kind: 'talk'; title: string; says: string[] }
-  | { kind: 'predict'; ask: string; options: { id: string; says: string }[] }
-  | { kind: 'try'; challenge: Challenge };
+  | ShownPoll
+  | { kind: 'try'; challenge: Challenge; again: boolean };
 
 /** What is told of a question once it is revealed. */
 export interface Revealed {
   key: string;
   replies: Record<string, string>;
-  travel_m: number;
+  explain: string | null;
+  measured: Measured | null;
   /** What the model was asked, to be run on the screen. */
-  run: ShownRun;
+  run: ShownRun | null;
 }
 
 /** What every phone sees. No counts: a phone shows what its owner did, the screen what the room did. */
@@ -40,6 +44,9 @@ export interface PhoneView {
   ballot: number;
   isOver: boolean;
   shown: Shown;
+  /** The help that the room has now, and the hint's words where it is one. */
+  aid: Aid | null;
+  hint: string | null;
   revealed: Revealed | null;
 }
 
@@ -49,22 +56,15 @@ export interface RoomTry {
   marks: number;
 }
 
-/** The room's hand at a challenge: how far it is off, and how far apart, m. */
-export interface RoomHand {
-  title: string;
-  ballot: number;
-  target_m: number;
-  bias_m: number;
-  spread_m: number;
-  tries: number;
-}
-
 /** What the big screen sees: the room as a whole, and nobody in it. */
 export interface ScreenView extends PhoneView {
   seats: number;
   answered: number;
   minutes: number;
   advice: Advice | null;
+  hasHint: boolean;
+  /** What is left of the talk, s. */
+  talk_left_s: number | null;
   /** Votes by option; null until they are revealed. */
   counts: Record<string, number> | null;
   hands: Record<string, number>;
@@ -76,6 +76,7 @@ export interface ScreenView extends PhoneView {
 
 export function phoneView({ state }: Room): PhoneView {
   const round = state.plan[state.at];
+  const isAsked = round.kind === 'predict' || round.kind === 'ask';
   return {
     part: partOf(state),
     at: state.at,
@@ -84,30 +85,29 @@ export function phoneView({ state }: Room): PhoneView {
     ballot: state.ballot,
     isOver: state.isOver,
     shown: shownOf(round),
-    revealed: state.phase === 'revealed' && round.kind === 'predict' ? revealedOf(round) : null
+    aid: state.aid,
+    hint: isAsked && state.aid === 'hint' ? pollOf(round).hint : null,
+    revealed: state.phase === 'revealed' && isAsked ? revealedOf(round) : null
   };
 }
 
 function shownOf(round: Round): Shown {
   if (round.kind === 'talk') return { kind: 'talk', title: round.title, says: round.says };
-  if (round.kind === 'try') return { kind: 'try', challenge: challengeOf(round) };
-  const { ask, options } = questionOf(round);
-  return { kind: 'predict', ask, options: options.map(({ id, says }) => ({ id, says })) };
+  if (round.kind === 'try') {
+    return { kind: 'try', challenge: challengeOf(round), again: round.again ?? false };
+  }
+  const { about, ask, options, watch } = pollOf(round);
+  const said = options.map(({ id, says }) => ({ id, says }));
+  return { kind: round.kind, about, ask, options: said, watch };
 }
 
 function revealedOf(round: Round): Revealed {
-  const question = questionOf(round);
-  const { key, result } = keyOf(question);
-  const replies = question.options.map(({ id, reply }) => [id, reply]);
-  return {
-    key: key.id,
-    replies: Object.fromEntries(replies),
-    travel_m: result.travel_m,
-    run: question.run
-  };
+  const { key, options, explain, measured, run } = pollOf(round);
+  const replies = Object.fromEntries(options.map(({ id, reply }) => [id, reply]));
+  return { key, replies, explain, measured, run };
 }
 
-export async function screenView(db: Db, id: string): Promise<ScreenView> {
+export async function screenView(db: Db, id: string, now: string): Promise<ScreenView> {
   const room = await roomById(db, id);
   const { state } = room;
   const round = state.plan[state.at];
@@ -116,14 +116,18 @@ export async function screenView(db: Db, id: string): Promise<ScreenView> {
   const hands = state.hands[part] ?? {};
   const counts = countVotes(answers, hands);
   const isShown = state.phase === 'revealed';
-  const key = round.kind === 'predict' && state.phase !== 'open' ? revealedOf(round).key : null;
+  const isAsked = round.kind === 'predict' || round.kind === 'ask';
+  const poll = isAsked ? pollOf(round) : null;
+  const key = state.phase === 'open' ? null : (poll?.key ?? null);
   return {
     ...phoneView(room),
     seats: await seatsIn(db, id),
     answered: new Set(answers.map(({ seat }) => seat)).size,
     minutes: round.minutes,
-    advice: key === null ? null : adviceAfter(counts, key),
-    counts: isShown && round.kind === 'predict' ? counts : null,
+    advice: key === null ? null : adviceAfter(counts, key, state.given),
+    hasHint: Boolean(poll?.hint),
+    talk_left_s: talkLeft(state, now),
+    counts: isShown && isAsked ? counts : null,
     hands,
     tries: isShown && round.kind === 'try' ? answers.flatMap(tryOf) : null,
     rounds: await handsOf(db, room),
@@ -139,31 +143,4 @@ function replayOf(round: Round, answers: readonly SeatAnswer[], shown: string | 
   const found = answers.find(({ id }) => id === shown)?.answer;
   if (found?.kind !== 'try') return null;
   return { challenge: challengeOf(round), input: found.input as RodInput };
-}
-
-/** How the room's hand did in every round of tries so far that was revealed or left. */
-export async function handsOf(db: Db, { id, state }: Room): Promise<RoomHand[]> {
-  const rows = await db
-    .selectFrom('submissions')
-    .select(['part', 'reply'])
-    .where('parent', '=', id)
-    .where('payload', 'like', '{"kind":"try"%')
-    .execute();
-  const now = state.phase === 'revealed' || state.isOver ? '' : partOf(state);
-  const parts = [...new Set(rows.map(({ part }) => part))].filter((part) => part !== now).sort();
-  return parts.flatMap((part) => {
-    const travels = rows
-      .filter((row) => row.part === part)
-      .map(({ reply }) => (JSON.parse(reply) as Graded).travel_m);
-    return handOf(state.plan, part, travels);
-  });
-}
-
-function handOf(plan: readonly Round[], part: string, travels_m: number[]): RoomHand[] {
-  const [at, ballot] = part.split('.').map(Number);
-  const { title, goals } = challengeOf(plan[at]);
-  const goal = goals.find((one) => one.kind === 'travel');
-  if (goal?.kind !== 'travel' || travels_m.length === 0) return [];
-  const { target_m } = goal;
-  return [{ title, ballot, target_m, ...errorsOf(travels_m, target_m) }];
 }

@@ -83,16 +83,26 @@ export async function roomById(db: Db, id: string): Promise<Room> {
 }
 
 function read(row: Omit<Room, 'state'> & { state: string }): Room {
-  return { ...row, version: Number(row.version), state: JSON.parse(row.state) as RoomState };
+  return {
+    ...row,
+    version: Number(row.version),
+    state: { ...newRoom([]), ...JSON.parse(row.state) }
+  };
 }
 
 /** Does what the instructor asked; two screens of one clinic cannot overwrite each other. */
-export async function act(db: Db, guide: Guide, id: string, action: ClinicAction): Promise<void> {
+export async function act(
+  db: Db,
+  guide: Guide,
+  id: string,
+  action: ClinicAction,
+  now: string
+): Promise<void> {
   for (;;) {
     const { state, version } = await roomOf(db, guide, id);
     const { numUpdatedRows } = await db
       .updateTable('rooms')
-      .set({ state: JSON.stringify(nextState(state, action)), version: version + 1 })
+      .set({ state: JSON.stringify(nextState(state, action, now)), version: version + 1 })
       .where('id', '=', id)
       .where('version', '=', version)
       .executeTakeFirst();

@@ -1,7 +1,9 @@
+import { loadLessons } from '$lib/course';
 import { assignmentsOf } from '$lib/server/assignments';
 import { clientsOf } from '$lib/server/clients';
 import { Refusal } from '$lib/server/faults';
 import { database, guideFrom } from '$lib/server/http';
+import { clinicOffer } from '$lib/server/clinic-plan';
 import { roomsOf } from '$lib/server/rooms';
 import type { PageServerLoad } from './$types';
 
@@ -18,10 +20,11 @@ export const load: PageServerLoad = async (event) => {
       return { id, code, day: created_at.slice(0, 10), isOver: state.isOver };
     });
     const { name, keep_until } = guide;
-    return { guide: { name, keep_until }, homework: await Promise.all(counted), clinics };
+    const offer = clinicOffer(loadLessons());
+    return { guide: { name, keep_until }, homework: await Promise.all(counted), clinics, offer };
   } catch (fault) {
     if (fault instanceof Refusal && fault.status === 401)
-      return { guide: null, homework: [], clinics: [] };
+      return { guide: null, homework: [], clinics: [], offer: null };
     throw fault;
   }
 };

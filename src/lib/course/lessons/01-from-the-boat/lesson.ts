@@ -26,6 +26,7 @@ export default {
       text: 'You cast out and close the reel at once. The rod is held still and the line stays tight while the jig sinks.',
       question: {
         ask: 'Where does the jig land?',
+        hint: 'Think of a weight on a string that is held at its upper end. Which way does it swing, and what stops it?',
         run: uprightRun(closedReel, 45, inTurn(held(45), pause(1)), 11),
         options: [
           {

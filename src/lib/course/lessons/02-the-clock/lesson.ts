@@ -26,6 +26,7 @@ export default {
       text: 'The line is just tight. The rod points at the jig, {depth:18} out.',
       question: {
         ask: 'You lift the rod evenly from nine to twelve. How far does the jig come?',
+        hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',
         run: uprightRun(far, 0, lift(0, 90, 2.5)),
         options: [
           {

@@ -52,6 +52,7 @@ export default {
       text: 'The jig lies on flat sand, {depth:10} out, the line just tight. Your rod is low and to the side.',
       question: {
         ask: 'You sweep the rod tip {length:0.6096} further, slow and steady. How far does the jig come?',
+        hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',
         run: slow,
         options: [
           {

@@ -24,6 +24,7 @@ export default {
       text: 'Your hand turns the rod’s handle by about a hand’s width. At the tip of a rod of {length:2} that is a sweep of about {length:0.5}.',
       question: {
         ask: 'How far does the jig come, slowly pulled?',
+        hint: 'Turn a pencil on the table by its end. Which part moves most, and which part holds the line?',
         run: lowRun(fathomley, sweep(60, 76, 4)),
         options: [
           {

@@ -24,6 +24,7 @@ export default {
       text: 'The line hangs in a bow and hardly pulls at the tip.',
       question: {
         ask: 'You sweep the tip by about {length:0.66}, slowly. How far does the jig come?',
+        hint: 'What must the sweep take up before the jig feels anything? Is that all of the sweep?',
         run: lowRun(
           { ...fathomley, start: { bait_x_m: 14, horizontal_tension_N: 0.007 } },
           sweep(60, 80, 4)

@@ -26,6 +26,7 @@ export default {
       text: 'The drag that keeps {weight:0.02835} on the bottom: {length:1} of tip in {time:2}. Now the jig weighs {weight:0.00709}.',
       question: {
         ask: 'What does the light one do?',
+        hint: 'Which of the two sinks more slowly? What sinks slowly needs little to stay up.',
         run: lowRun(light, sweep(60, 89, 2)),
         options: [
           {

@@ -23,6 +23,7 @@ export default {
       text: 'A smooth bottom, {weight:0.01063} of jig, {length:1} of tip.',
       question: {
         ask: 'You take one second for it. What does the jig do?',
+        hint: 'The line pulls upward as well as towards you. Which is faster: that pull, or a jig that sinks?',
         run: lowRun(threeEighths, sweep(60, 89, 1)),
         options: [
           {

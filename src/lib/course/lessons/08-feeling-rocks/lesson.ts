@@ -32,6 +32,7 @@ export default {
       text: 'Two low stones lie on the way.',
       question: {
         ask: 'You sweep {length:1} in less than a second. How much of its way does the jig keep contact?',
+        hint: 'What does a stone do to something that meets it fast? And how long does that take to sink again?',
         run: lowRun(twoStones, sweep(60, 90.5, 0.9)),
         options: [
           {

@@ -24,6 +24,7 @@ export default {
       text: 'The line is just tight, the rod at ten.',
       question: {
         ask: 'You lift by less than half an hour, in a quarter of a second. How high does the jig rise?',
+        hint: 'How far does the tip go in so small a turn? The line cannot give the jig any more than that.',
         run: uprightRun(fathomley, 30, lift(30, 42, 0.25)),
         options: [
           {

@@ -24,6 +24,7 @@ export default {
       text: 'You snap the rod up hard and leave it up.',
       question: {
         ask: 'How far has the jig come towards you when it lies again?',
+        hint: 'There are two ways towards you: the snap, and what a tight line does to a jig that sinks. Add them.',
         run: uprightRun(fathomley, 15, lift(15, 75, 0.45), 5),
         options: [
           {

@@ -24,6 +24,7 @@ export default {
       text: 'Nylon is known to stretch. You drag slowly: {length:1} of tip in {time:6}.',
       question: {
         ask: 'How far does the jig come on nylon?',
+        hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
         run: lowRun(
           waterWith({
             line: { material: 'nylon', diameter_m: 0.0003 },

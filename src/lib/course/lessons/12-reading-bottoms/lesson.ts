@@ -26,6 +26,7 @@ export default {
       text: 'The jig has sunk into mud a little.',
       question: {
         ask: 'You sweep {length:0.35} of tip, slowly. How does the jig come?',
+        hint: 'The line goes on pulling, and the pull grows. How long can mud hold against it?',
         run: lowRun(on('mud'), sweep(60, 71, 4)),
         options: [
           {

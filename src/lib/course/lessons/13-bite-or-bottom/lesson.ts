@@ -25,6 +25,7 @@ export default {
       text: 'You hold still. A fish has taken the jig and swims off.',
       question: {
         ask: 'What does the jig do?',
+        hint: 'The rod is still, so one thing only moves. Which way does it swim, and what does it take along?',
         run: lowRun(withBite('moving off', 1), sweep(60, 60, 0.5), 4),
         options: [
           {

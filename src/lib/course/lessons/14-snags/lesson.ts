@@ -22,6 +22,7 @@ export default {
       text: 'The hook has caught on the face of a stone.',
       question: {
         ask: 'You go on pulling, further and harder. What happens?',
+        hint: 'Which way does the point of the hook look? What does a harder pull do to it?',
         run: lowRun(hangs, sweep(60, 110, 1.5), 2),
         options: [
           {

@@ -27,6 +27,7 @@ export default {
       text: 'Water of {temperature:4} is thicker than water of {temperature:26}.',
       question: {
         ask: 'A slow drag of {length:1} of tip, in cold water. How far does the jig come?',
+        hint: 'What does thick water hold back: a slow thing or a quick one? Which is this drag?',
         run: lowRun(
           waterWith({ temperature_C: 4, start: { bait_x_m: 14, slack_m: 0.03 } }),
           sweep(60, 89, 6)

@@ -26,6 +26,7 @@ export default {
       text: 'The wind has come up. It bows the line between tip and water, and some slack lies in it.',
       question: {
         ask: 'You sweep the tip by about {length:0.66}, slowly. How far does the jig come?',
+        hint: 'The bow is pulled straight first, then the jig is moved. How big is the bow beside the sweep?',
         run: lowRun(windy, sweep(60, 80, 4)),
         options: [
           {

@@ -1,4 +1,4 @@
-import { answering, bodyOf, database, guideFrom } from '$lib/server/http';
+import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
 import { act, deleteRoom } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import { label, madeId } from '$lib/server/shapes';
@@ -11,7 +11,7 @@ const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v
 
 const action = v.variant('do', [
   v.strictObject({ do: v.literal('go'), to: count(100) }),
-  v.strictObject({ do: v.picklist(['hold', 'open', 'reveal', 'again', 'end']) }),
+  v.strictObject({ do: v.picklist(['hold', 'open', 'hint', 'talk', 'reveal', 'again', 'end']) }),
   v.strictObject({ do: v.literal('hands'), option: label, count: count(1000) }),
   v.strictObject({ do: v.literal('show'), id: v.nullable(madeId) })
 ]);
@@ -21,7 +21,7 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const asked = await bodyOf(event, action);
-    await act(await database(), guide, event.params.id, asked);
+    await act(await database(), guide, event.params.id, asked, timeNow());
     (await runtime()).feed.changed(event.params.id);
   });
 

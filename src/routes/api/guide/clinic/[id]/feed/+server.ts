@@ -1,5 +1,5 @@
 import { screenView } from '$lib/server/clinic-view';
-import { answering, database, guideFrom, streamed } from '$lib/server/http';
+import { answering, database, guideFrom, streamed, timeNow } from '$lib/server/http';
 import { roomOf } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -12,5 +12,5 @@ export const GET: RequestHandler = (event) =>
     const db = await database();
     const { id } = await roomOf(db, await guideFrom(event), event.params.id);
     const { feed } = await runtime();
-    return streamed(feed.stream(id, 'screen', () => screenView(db, id)));
+    return streamed(feed.stream(id, 'screen', () => screenView(db, id, timeNow())));
   });

@@ -1,0 +1,90 @@
+import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../course';
+import { itemOf } from '../course/items';
+import { contactWhileMoving } from '../scoring';
+import { PARALLELS } from './clinic-parallel';
+import type { Round } from './clinic-plan';
+import { Refusal } from './faults';
+
+/** What the model's run came to, of the quantity that was asked for: m, m, or a share 0–1. */
+export interface Measured {
+  of: 'travel_m' | 'peak_height_m' | 'contact';
+  value: number;
+}
+
+/** A question that a room votes on, with all that is known of it. */
+export interface Poll {
+  /** What is given: where the jig lies, how the line hangs. */
+  about: string;
+  ask: string;
+  options: { id: string; says: string; reply: string }[];
+  key: string;
+  hint: string | null;
+  /** Said to everyone once it is revealed. */
+  explain: string | null;
+  measured: Measured | null;
+  /** What the screen plays once it is revealed. */
+  run: ShownRun | null;
+  /** What the screen plays before: the question is about it. */
+  watch: ShownRun | null;
+}
+
+const lessons = loadLessons();
+/** Polls of questions are run through the model once. Seeds are few, so that this stays small. */
+const made = new Map<string, Poll>();
+
+/** The question of a round. Refuses where it asks none. */
+export function pollOf(round: Round): Poll {
+  const { kind } = round;
+  if (kind !== 'predict' && kind !== 'ask') throw new Refusal(422, 'This round asks nothing.');
+  const name = JSON.stringify({ ...round, minutes: 0 });
+  const poll = made.get(name) ?? (kind === 'predict' ? predictPoll(round) : itemPoll(round));
+  made.set(name, poll);
+  return poll;
+}
+
+/** Works the questions of a plan out one by one, so that no room waits for the model later. */
+export async function prepare(plan: readonly Round[]): Promise<void> {
+  for (const round of plan) {
+    if (round.kind === 'predict' || round.kind === 'ask') pollOf(round);
+    await new Promise((next) => setImmediate(next));
+  }
+}
+
+function predictPoll({ lesson, section: at }: Extract<Round, { kind: 'predict' }>): Poll {
+  const section = findLesson(lesson, lessons)?.sections[at];
+  if (section?.kind !== 'predict') throw new Refusal(422, 'This round asks nothing.');
+  const { ask, hint = null, options, run } = section.question;
+  const said = options.map(({ id, says, reply }) => ({ id, says, reply }));
+  const { key, measured } = answered(section.question);
+  const about = section.text;
+  return { about, ask, options: said, key, hint, explain: null, measured, run, watch: null };
+}
+
+function answered(question: Question): { key: string; measured: Measured } {
+  const { key, result } = answerOf(question);
+  if (key.holds.travel_m) {
+    return { key: key.id, measured: { of: 'travel_m', value: result.travel_m } };
+  }
+  if (key.holds.peak_height_m) {
+    return { key: key.id, measured: { of: 'peak_height_m', value: result.peak_height_m } };
+  }
+  return { key: key.id, measured: { of: 'contact', value: contactWhileMoving(result) } };
+}
+
+function itemPoll({ lesson, item: name, seed }: Extract<Round, { kind: 'ask' }>): Poll {
+  const { ask, answer, cases, explain, shows } = itemOf(name, seed);
+  if (answer.form !== 'choose') throw new Refusal(422, `item: "${name}" has no options.`);
+  const { key } = answer;
+  const first = cases[0]?.run ?? null;
+  return {
+    about: '',
+    ask,
+    options: answer.options.map(({ id, says, reply }) => ({ id, says, reply })),
+    key,
+    hint: PARALLELS[lesson]?.hint ?? null,
+    explain,
+    measured: null,
+    run: first,
+    watch: shows === 'retrieve' ? first : null
+  };
+}

@@ -1,0 +1,53 @@
+import type { ClinicAction } from '$lib/server/clinic-flow';
+import type { ScreenView } from '$lib/server/clinic-view';
+
+/** Something that the instructor can do now. */
+export interface Step {
+  says: string;
+  action: ClinicAction;
+  /** The one thing to do now. */
+  isMain: boolean;
+}
+
+type Led = Pick<
+  ScreenView,
+  'at' | 'of' | 'phase' | 'isOver' | 'shown' | 'aid' | 'advice' | 'hasHint'
+>;
+
+/** What can be done with the room, the advised one marked; the others are the instructor's to choose. */
+export function stepsOf(view: Led): Step[] {
+  if (view.isOver) return [];
+  const main = mainOf(view);
+  return sayable(view).map(([says, action]) => ({
+    says,
+    action,
+    isMain: action.do === main && says !== 'Back'
+  }));
+}
+
+function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction][] {
+  const isAsked = shown.kind === 'predict' || shown.kind === 'ask';
+  const isHeld = phase === 'held';
+  const steps: [boolean, string, ClinicAction][] = [
+    [at > 0, 'Back', { do: 'go', to: at - 1 }],
+    [shown.kind !== 'talk' && phase === 'open', 'Hold', { do: 'hold' }],
+    [isAsked && isHeld && hasHint, 'Hint', { do: 'hint' }],
+    [isAsked && isHeld, 'Talk', { do: 'talk' }],
+    [shown.kind !== 'talk' && isHeld, 'Reveal', { do: 'reveal' }],
+    [isAsked && phase !== 'open', 'Vote again', { do: 'again' }],
+    [shown.kind === 'try' && phase !== 'open', 'Try again', { do: 'again' }],
+    [at < of - 1, 'Next', { do: 'go', to: at + 1 }],
+    [at === of - 1, 'End', { do: 'end' }]
+  ];
+  return steps.flatMap(([isSayable, says, action]) => (isSayable ? [[says, action]] : []));
+}
+
+function mainOf({ at, of, phase, shown, aid, advice }: Led): ClinicAction['do'] | null {
+  const onwards = at < of - 1 ? 'go' : 'end';
+  if (shown.kind === 'talk' || phase === 'revealed') return onwards;
+  if (phase === 'open') return 'hold';
+  if (shown.kind === 'try') return 'reveal';
+  if (aid) return 'again';
+  if (advice === 'teach') return 'hint';
+  return advice === 'discuss' ? 'talk' : 'reveal';
+}

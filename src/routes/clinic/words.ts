@@ -1,0 +1,32 @@
+import { formatLength, formatShare, type Units } from '$lib/scoring';
+import type { Advice } from '$lib/server/clinic-flow';
+import type { Measured } from '$lib/server/clinic-poll';
+import type { Shown } from '$lib/server/clinic-view';
+
+/** What the instructor does next, by what the room said. */
+export const ADVICE: Record<Advice, string> = {
+  teach: 'Few have it yet: a hint, then vote again.',
+  discuss: 'The room is divided: two minutes with a neighbour, then vote again.',
+  explain: 'Most have it: reveal and explain.'
+};
+
+/** What kind of round this is. */
+export function roundName(shown: Shown): string {
+  if (shown.kind === 'predict') return 'Say it first';
+  if (shown.kind === 'ask') return 'The same, elsewhere';
+  if (shown.kind === 'try') return shown.again ? 'Your hand, once more' : 'Your hand';
+  return '';
+}
+
+/** What the model's run came to, as a figure and what it is of. */
+export function measuredWords({ of, value }: Measured, units: Units): [figure: string, of: string] {
+  if (of === 'contact') return [formatShare(value), 'of its way on the bottom'];
+  if (of === 'peak_height_m') return [formatLength(value, units), 'off the bottom'];
+  const way = value < 0 ? 'the jig went away from you' : 'the jig came';
+  return [formatLength(Math.abs(value), units), way];
+}
+
+/** Whole seconds as minutes and seconds: 1:05. */
+export function clock(left_s: number): string {
+  return `${Math.floor(left_s / 60)}:${String(left_s % 60).padStart(2, '0')}`;
+}

@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+import { findChallenge, loadLessons } from '../../src/lib/course';
+import { parseScenario, simulateScenario } from '../../src/lib/model';
+import { gradeResult, type Challenge } from '../../src/lib/scoring';
+import { besideReference } from '../../src/routes/clinic/beside';
+import { biasRows } from '../../src/routes/clinic/bias-plot';
+import { shared } from '../../src/routes/clinic/follow';
+import { clock, measuredWords } from '../../src/routes/clinic/words';
+import { stepsOf } from '../../src/routes/clinic/[id]/lead';
+import { evenHand } from '../server/samples';
+
+const asked = { kind: 'predict' as const, about: '', ask: '', options: [], watch: null };
+const held = {
+  at: 1,
+  of: 5,
+  phase: 'held' as const,
+  isOver: false,
+  shown: asked,
+  aid: null,
+  advice: null,
+  hasHint: true
+};
+const mainOf = (view: Parameters<typeof stepsOf>[0]) =>
+  stepsOf(view).flatMap(({ says, isMain }) => (isMain ? [says] : []));
+
+describe('what the instructor is led to', () => {
+  test.each([
+    ['teach', 'Hint'],
+    ['discuss', 'Talk'],
+    ['explain', 'Reveal'],
+    [null, 'Reveal']
+  ] as const)('after a vote that calls for %s is “%s”, and the others stay', (advice, main) => {
+    const view = { ...held, advice };
+    expect(mainOf(view)).toEqual([main]);
+    const all = stepsOf(view).map(({ says }) => says);
+    expect(all).toEqual(['Back', 'Hint', 'Talk', 'Reveal', 'Vote again', 'Next']);
+  });
+
+  test('after hint or talk is another vote, and after the reveal the next round', () => {
+    expect(mainOf({ ...held, advice: 'teach', aid: 'hint' })).toEqual(['Vote again']);
+    expect(mainOf({ ...held, advice: 'discuss', aid: 'talk' })).toEqual(['Vote again']);
+    expect(mainOf({ ...held, phase: 'revealed' })).toEqual(['Next']);
+    expect(mainOf({ ...held, at: 4, phase: 'revealed' })).toEqual(['End']);
+  });
+});
+
+describe('the plot of the room’s hand', () => {
+  const hand = {
+    title: 'One foot',
+    ballot: 1,
+    again: false,
+    target_m: 0.3,
+    band_m: 0.05,
+    tries: 9
+  };
+  const rounds = [
+    { ...hand, bias_m: 0.2, spread_m: 0.1 },
+    { ...hand, again: true, bias_m: -0.05, spread_m: 0.04 }
+  ];
+  const { rows, asked: middle, width, left } = biasRows(rounds);
+
+  test('has all rounds to one scale about the asked mark', () => {
+    const perMetre = (rows[0].x - middle) / 0.2;
+    expect((rows[1].x - middle) / -0.05).toBeCloseTo(perMetre, 9);
+    expect((rows[0].to - rows[0].from) / 0.2).toBeCloseTo(perMetre, 9);
+    expect(rows.map(({ title }) => title)).toEqual(['One foot', 'One foot, once more']);
+  });
+
+  test('keeps every whisker on the drawing', () => {
+    for (const { from, to } of rows) {
+      expect(from).toBeGreaterThan(left);
+      expect(to).toBeLessThan(width);
+    }
+  });
+});
+
+test('a try beside the reference is run in the same water, and the reference passes', () => {
+  const challenge = findChallenge('exactly-one-foot', loadLessons()) as Challenge;
+  const [made, reference] = besideReference(challenge, evenHand(challenge, 20, 3));
+  expect(made.setup).toEqual(reference.setup);
+  const { setup, move, hold_s } = reference;
+  const result = simulateScenario(parseScenario({ ...setup, move, hold_s }));
+  expect(gradeResult(challenge, result).passed).toBe(true);
+});
+
+test('a view that says the same in part keeps that part', () => {
+  const before = { shown: { kind: 'try' }, answered: 1 };
+  const next = shared(before, { shown: { kind: 'try' }, answered: 2 });
+  expect(next).toEqual({ shown: { kind: 'try' }, answered: 2 });
+  expect(next.shown).toBe(before.shown);
+});
+
+test('what a run came to is said of what was asked for', () => {
+  expect(measuredWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
+    '1 ft',
+    'the jig went away from you'
+  ]);
+  expect(measuredWords({ of: 'peak_height_m', value: 0.1 }, 'metric')[1]).toBe('off the bottom');
+  expect(measuredWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe('50 %');
+  expect([clock(120), clock(5)]).toEqual(['2:00', '0:05']);
+});
