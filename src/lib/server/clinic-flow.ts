@@ -22,6 +22,8 @@ export interface RoomState {
   hands: Record<string, Record<string, number>>;
   /** Id of the try that the screen replays. */
   shown: string | null;
+  /** Hash of the token of the phone that is the screen's rod. */
+  rod: string | null;
   isOver: boolean;
 }
 
@@ -29,14 +31,15 @@ export type ClinicAction =
   | { do: 'go'; to: number }
   | { do: 'hold' | 'open' | 'hint' | 'talk' | 'reveal' | 'again' | 'end' }
   | { do: 'hands'; option: string; count: number }
-  | { do: 'show'; id: string | null };
+  | { do: 'show'; id: string | null }
+  | { do: 'rod'; hash: string | null };
 
 const TALK_MS = 120_000;
 const nothingGiven = { given: [], aid: null, talk_ends_at: null };
 
 export function newRoom(plan: Round[]): RoomState {
   const first = { at: 0, phase: 'open' as const, ballot: 1, ...nothingGiven };
-  return { plan, ...first, hands: {}, shown: null, isOver: false };
+  return { plan, ...first, hands: {}, shown: null, rod: null, isOver: false };
 }
 
 /** Name of what is answered now; answers to anything else come too late. */
@@ -66,8 +69,10 @@ export function nextState(state: RoomState, action: ClinicAction, now: string): 
       return { ...state, hands: withHands(state, action.option, action.count) };
     case 'show':
       return { ...state, shown: action.id };
+    case 'rod':
+      return { ...state, rod: action.hash };
     case 'end':
-      return { ...state, isOver: true, phase: 'held' };
+      return { ...state, isOver: true, phase: 'held', rod: null };
   }
 }
 

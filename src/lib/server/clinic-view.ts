@@ -6,6 +6,7 @@ import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from
 import { handsOf, type RoomHand } from './clinic-hands';
 import type { Round } from './clinic-plan';
 import { pollOf, type Measured } from './clinic-poll';
+import { rodWater } from './clinic-rod';
 import { roomById, seatsIn, type Room } from './rooms';
 import type { Db } from './store';
 
@@ -72,6 +73,8 @@ export interface ScreenView extends PhoneView {
   /** Earlier rounds of tries, to see whether the room got closer. */
   rounds: RoomHand[];
   replay: { challenge: Challenge; input: RodInput } | null;
+  /** The water in which a phone is the rod now. */
+  rod: Challenge | null;
 }
 
 export function phoneView({ state }: Room): PhoneView {
@@ -131,7 +134,8 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
     hands,
     tries: isShown && round.kind === 'try' ? answers.flatMap(tryOf) : null,
     rounds: await handsOf(db, room),
-    replay: replayOf(round, answers, state.shown)
+    replay: replayOf(round, answers, state.shown),
+    rod: state.rod === null ? null : rodWater(state)
   };
 }
 

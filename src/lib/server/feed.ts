@@ -6,6 +6,10 @@ export const BATCH_MS = 200;
 /** Other nodes are told at most this often, ms. */
 const TELL_MS = 50;
 const CHANNEL = 'feltfoot_room';
+/** What is passed on at once, word for word. */
+const RELAY_CHANNEL = 'feltfoot_relay';
+/** PostgreSQL carries less than 8000 bytes in one notification. */
+const MOST_RELAYED = 7000;
 /** A listener that has not read this much is gone or too slow; it reconnects by itself. */
 const MOST_UNREAD = -64;
 /** Proxies cut a connection on which nothing comes, ms. */
@@ -13,6 +17,13 @@ const HEARTBEAT_MS = 15_000;
 
 /** Makes what a listener is shown now; the same text twice is sent once. */
 export type View = () => Promise<unknown>;
+
+interface Relayed {
+  room: string;
+  key: string;
+  event: string;
+  data: unknown;
+}
 
 class Listener {
   #last = '';
@@ -92,6 +103,26 @@ export class Feed {
   }
 
   /**
+   * Passes on what is worth something only now, to those of a room who listen with this key. Nothing
+   * of it is kept: who is not there, or too slow, misses it. Throws RangeError when it is too long.
+   */
+  relay(room: string, key: string, event: string, data: unknown): void {
+    const text = JSON.stringify({ room, key, event, data } satisfies Relayed);
+    if (text.length > MOST_RELAYED)
+      throw new RangeError(`relay: ${text.length} bytes are too long`);
+    if (!this.store.pool) return this.#pass(text);
+    // One that gets lost is made up for by the next.
+    void this.store.pool.query('select pg_notify($1, $2)', [RELAY_CHANNEL, text]).catch(() => {});
+  }
+
+  #pass(text: string): void {
+    const { room, key, event, data } = JSON.parse(text) as Relayed;
+    for (const one of this.#rooms.get(room) ?? []) {
+      if (one.key === key) one.write(`event: ${event}\ndata: ${JSON.stringify(data)}\n\n`);
+    }
+  }
+
+  /**
    * A stream of a room's views. Listeners with the same key see the same, so that it is computed once
    * for all of them.
    */
@@ -134,9 +165,12 @@ export class Feed {
   async #listen(pool: pg.Pool): Promise<void> {
     const ear = await pool.connect();
     this.#ear = ear;
-    ear.on('notification', ({ payload }) => this.#mark(payload ?? ''));
+    ear.on('notification', ({ channel, payload = '' }) =>
+      channel === RELAY_CHANNEL ? this.#pass(payload) : this.#mark(payload)
+    );
     ear.on('error', () => this.#listenAgain(pool));
     await ear.query(`listen ${CHANNEL}`);
+    await ear.query(`listen ${RELAY_CHANNEL}`);
   }
 
   /** What was said while nobody listened is made up for by showing every room anew. */

@@ -6,7 +6,9 @@
 export function follow<View extends object>(
   path: string,
   onview: (view: View) => void,
-  onconnection: (isConnected: boolean) => void
+  onconnection: (isConnected: boolean) => void,
+  /** What comes at once, by the event's name. */
+  onevents: Record<string, (data: never) => void> = {}
 ): () => void {
   const source = new EventSource(path);
   let before: View | null = null;
@@ -14,6 +16,9 @@ export function follow<View extends object>(
     before = shared(before, JSON.parse(data) as View);
     onview(before);
   };
+  for (const [name, hear] of Object.entries(onevents)) {
+    source.addEventListener(name, ({ data }) => hear(JSON.parse(data) as never));
+  }
   source.onopen = () => onconnection(true);
   source.onerror = () => onconnection(false);
   return () => source.close();

@@ -1,0 +1,17 @@
+import { rodLimit, rodPlace, rodRoom, rodSchema } from '$lib/server/clinic-rod';
+import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
+import { runtime } from '$lib/server/runtime';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+/** The phone that is the rod says how it is turned, and hears in what water. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const { link, ...batch } = await bodyOf(event, rodSchema);
+    const db = await database();
+    const { id, state } = await guarded(event, () => rodRoom(db, link, timeNow()));
+    takeOne(rodLimit, id);
+    (await runtime()).feed.relay(id, 'screen', 'rod', batch);
+    return rodPlace(state);
+  });

@@ -1,0 +1,112 @@
+import * as v from 'valibot';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { loadLessons } from '../../src/lib/course';
+import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
+import {
+  lendRod,
+  MOST_SAMPLES,
+  rodPlace,
+  rodRoom,
+  rodSchema,
+  rodWater
+} from '../../src/lib/server/clinic-rod';
+import { screenView } from '../../src/lib/server/clinic-view';
+import { Feed } from '../../src/lib/server/feed';
+import { act, createRoom, roomOf } from '../../src/lib/server/rooms';
+import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
+import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
+import { storeKinds } from './stores';
+
+const NOW = '2031-05-01T08:00:00.000Z';
+const plan = planFor(45, PREPARED[45], loadLessons(), () => 0.5);
+const tries = plan.flatMap((round) => (round.kind === 'try' ? [round.challenge] : []));
+
+const batch = { hold: 'h'.repeat(16), seq: 0, again: 0, samples: [[12.5, -3]] };
+
+describe('what the phone sends', () => {
+  const sent = { link: 'ABC234-token', ...batch };
+  test.each([
+    ['as it comes', sent, true],
+    ['too many samples', { ...sent, samples: Array(MOST_SAMPLES + 1).fill([1, 1]) }, false],
+    ['more than a turn', { ...sent, samples: [[1, 400]] }, false],
+    ['no number', { ...sent, samples: [[1, null]] }, false],
+    ['a name', { ...sent, name: 'Reed' }, false],
+    ['a link as long as a book', { ...sent, link: 'x'.repeat(101) }, false]
+  ])('%s', (_, given, isTaken) => {
+    expect(v.safeParse(rodSchema, given).success).toBe(isTaken);
+  });
+});
+
+test('the rod works in the water of this round, else of the last tries, else of the first to come', () => {
+  const lastAsk = plan.map(({ kind }) => kind).lastIndexOf('ask');
+  expect(rodWater({ plan, at: 0 }).id).toBe(tries[0]);
+  expect(rodWater({ plan, at: lastAsk }).id).toBe(tries[0]);
+  expect(rodWater({ plan, at: lastAsk + 1 }).id).toBe(tries[1]);
+});
+
+describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
+  const suite = kind.missing ? describe.skip : describe;
+  suite('that can be had', () => {
+    let server: Awaited<ReturnType<typeof kind.start>>;
+    let place: StorePlace;
+    let store: Store;
+    let guide: Guide;
+
+    beforeAll(async () => {
+      server = await kind.start();
+      place = await server.fresh();
+      store = await openStore(place);
+      const secret = await createSpace(store.db, 'Reed', NOW);
+      guide = (await guideOf(store.db, await startSession(store.db, secret, NOW), NOW)) as Guide;
+    }, 60_000);
+    afterAll(async () => {
+      await store?.close();
+      await server?.stop();
+    }, 60_000);
+
+    test('has a link of its own, which is void once it is put away, lent anew, or over', async () => {
+      const id = await createRoom(store.db, guide, plan, NOW);
+      const gone = { status: 404 };
+      const first = await lendRod(store.db, guide, id, NOW);
+      const room = await rodRoom(store.db, first, NOW);
+      expect(room.id).toBe(id);
+      expect(JSON.stringify(room.state)).not.toContain(first.slice(7));
+      expect(rodPlace(room.state).start_deg).toBeGreaterThan(0);
+      expect((await screenView(store.db, id, NOW)).rod?.id).toBe(tries[0]);
+
+      const second = await lendRod(store.db, guide, id, NOW);
+      await expect(rodRoom(store.db, first, NOW)).rejects.toMatchObject(gone);
+      await expect(rodRoom(store.db, second, '2031-05-02T08:00:00.000Z')).rejects.toMatchObject(
+        gone
+      );
+      await act(store.db, guide, id, { do: 'rod', hash: null }, NOW);
+      await expect(rodRoom(store.db, second, NOW)).rejects.toMatchObject(gone);
+      expect((await screenView(store.db, id, NOW)).rod).toBeNull();
+
+      const third = await lendRod(store.db, guide, id, NOW);
+      const { code } = await roomOf(store.db, guide, id);
+      await expect(rodRoom(store.db, `${code}-${'x'.repeat(32)}`, NOW)).rejects.toMatchObject(gone);
+      await act(store.db, guide, id, { do: 'end' }, NOW);
+      await expect(rodRoom(store.db, third, NOW)).rejects.toMatchObject(gone);
+    });
+
+    test('is heard at once by the screen, on another node too, and by no phone', async () => {
+      const id = await createRoom(store.db, guide, plan, NOW);
+      const other = store.kind === 'postgres' ? await openStore(place) : store;
+      const [here, there] = [await Feed.open(store), await Feed.open(other)];
+      const heard = store.kind === 'postgres' ? there : here;
+      const view = async () => ({ still: true });
+      const screen = heard.stream(id, 'screen', view).getReader();
+      const phone = heard.stream(id, 'phone', view).getReader();
+      const next = async (of: typeof screen) => new TextDecoder().decode((await of.read()).value);
+      for (const of of [screen, phone]) expect([await next(of), await next(of)]).toHaveLength(2);
+
+      here.relay(id, 'screen', 'rod', batch);
+      expect(await next(screen)).toBe(`event: rod\ndata: ${JSON.stringify(batch)}\n\n`);
+      expect(() => here.relay(id, 'screen', 'rod', 'x'.repeat(8000))).toThrow('too long');
+      await Promise.all([here.close(), there.close()]);
+      expect((await phone.read()).done).toBe(true);
+      if (other !== store) await other.close();
+    });
+  });
+});
