@@ -1,21 +1,25 @@
 import { findChallenge, loadLessons } from '../src/lib/course';
+import { itemOf, judge, SOURCES, type Answer, type Given } from '../src/lib/course/items';
 import { seededRandom } from '../src/lib/course/seeded-random';
 import { MODEL_VERSION, type RodInput } from '../src/lib/model';
+import { parseAssignment, type Report } from '../src/lib/practice';
 import { gradeTry, type Challenge } from '../src/lib/scoring';
 import { assignmentOf, createAssignment } from '../src/lib/server/assignments';
 import { enter } from '../src/lib/server/clients';
-import { takeSent } from '../src/lib/server/homework';
+import { takeSent, type SentAnswer } from '../src/lib/server/homework';
 import { createSpace, guideOf, startSession } from '../src/lib/server/spaces';
 import { openStore, placeFrom } from '../src/lib/server/store';
 import { newToken } from '../src/lib/server/token';
 
-/** Invented clients: how far each turns the rod, degrees, and how evenly. */
+/** Invented clients: how far each turns the rod, degrees, how evenly, and what share each knows. */
 const CLIENTS = [
-  { name: 'Ina', turn_deg: 10, spread_deg: 1 },
-  { name: 'Bo', turn_deg: 17, spread_deg: 2 },
-  { name: 'Wim from the jetty', turn_deg: 9, spread_deg: 6 }
+  { name: 'Ina', turn_deg: 10, spread_deg: 1, knows: 0.95 },
+  { name: 'Bo', turn_deg: 17, spread_deg: 2, knows: 0.4 },
+  { name: 'Wim from the jetty', turn_deg: 9, spread_deg: 6, knows: 0.8 }
 ];
+const OBJECTIVES = ['one-foot', 'bottom-contact'];
 const TRIES = 8;
+const QUESTIONS = 3;
 const MINUTE_MS = 60_000;
 
 const random = seededRandom(6);
@@ -31,14 +35,18 @@ const guide = await guideOf(
 const challenge = findChallenge('exactly-one-foot', loadLessons());
 if (!guide || !challenge) throw new Error('The demo needs a guide and “exactly-one-foot”.');
 
-const task = {
-  title: 'Before Saturday',
+const task = parseAssignment({
+  title: 'Before Saturday (demo)',
+  from: 'Reedmere Guiding',
   note: 'Eight slow ones. Look at the rod, not at the screen.',
   lessons: ['one-foot'],
   challenges: [challenge],
+  objectives: OBJECTIVES,
+  questions: QUESTIONS,
   tries: TRIES,
+  phase: 'half_seen',
   due: null
-};
+});
 const id = await createAssignment(db, guide, task, now.toISOString());
 const share = (await assignmentOf(db, guide, id))?.share ?? '';
 for (const client of CLIENTS) {
@@ -48,6 +56,15 @@ for (const client of CLIENTS) {
     const turn_deg = client.turn_deg + client.spread_deg * (2 * random() - 1);
     const at = new Date(now.getTime() - (TRIES - n) * MINUTE_MS).toISOString();
     await takeSent(db, share, token, tryOf(challenge, turn_deg, at), at);
+  }
+  for (const objective of OBJECTIVES) {
+    const sources = SOURCES.filter((one) => one.objective === objective);
+    for (let n = 0; n < QUESTIONS; n++) {
+      const { item, isGenerated } = sources[n % sources.length];
+      const at = new Date(now.getTime() - (QUESTIONS - n) * MINUTE_MS).toISOString();
+      const sent = answerOf(item, isGenerated ? n + 1 : 0, random() < client.knows, at);
+      await takeSent(db, share, token, sent, at);
+    }
   }
 }
 await store.close();
@@ -61,4 +78,21 @@ function tryOf(of: Challenge, turn_deg: number, at: string) {
   const { marks } = gradeTry(of, input).grade;
   const kind = 'try' as const;
   return { kind, id: newToken(), challenge: of.id, input, model: MODEL_VERSION, at, marks };
+}
+
+function answerOf(name: string, seed: number, knows: boolean, at: string): SentAnswer {
+  const { answer } = itemOf(name, seed);
+  const given = knows ? answer.key : wrongOf(answer);
+  const { right } = judge(answer, given);
+  const report: Report = knows ? 'knew' : 'guessed';
+  return {
+    ...{ kind: 'answer', id: newToken(), item: name, seed, right, report, at },
+    ...{ given: typeof given === 'object' ? [...given] : given, model: MODEL_VERSION }
+  };
+}
+
+function wrongOf(answer: Answer): Given {
+  if (answer.form === 'order') return [...answer.key].reverse();
+  if (answer.form === 'mark') return answer.most;
+  return answer.options.find(({ id }) => id !== answer.key)?.id ?? answer.key;
 }

@@ -140,6 +140,13 @@ describe('an answer', () => {
     const { answer } = itemOf('order-paces', 2);
     if (answer.form !== 'order') throw new Error('not an order');
     expect(judge(answer, answer.key).right).toBe(true);
+    expect(() => judge(answer, [])).toThrow('given: no order, []');
+    expect(() =>
+      judge(
+        answer,
+        answer.key.map(() => answer.key[0])
+      )
+    ).toThrow('no order');
     expect(judge(answer, [...answer.key].reverse()).reply).toBe(answer.reversed);
   });
 });

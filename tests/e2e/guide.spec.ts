@@ -4,6 +4,9 @@ import { expect, test, type Browser, type Page } from '@playwright/test';
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 40_000 };
 
+/** What the questions of the homework are about. */
+const QUESTIONS = /Choose retrieve and pace/;
+
 async function openSpace(page: Page): Promise<void> {
   await page.goto('/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Guiding');
@@ -13,9 +16,14 @@ async function openSpace(page: Page): Promise<void> {
 
 async function setHomework(page: Page): Promise<string> {
   await page.getByRole('link', { name: 'Set homework' }).click();
-  await page.getByLabel('Title').fill('Before Saturday');
-  await page.getByRole('checkbox', { name: /Exactly one foot/ }).check();
+  await page.getByLabel('What it is called').fill('Before Saturday');
+  await page.getByText('One foot', { exact: true }).click();
+  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await page.getByText('Season and mood', { exact: true }).click();
+  await page.getByRole('checkbox', { name: QUESTIONS }).check();
   await page.getByLabel('Tries of each challenge').fill('1');
+  await page.getByLabel('Questions of each kind').fill('1');
+  await page.getByLabel('What is seen').selectOption('Bait in sight');
   await page.getByRole('button', { name: 'Make the link' }).click();
   await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
   return page.locator('.share code').innerText();
@@ -36,11 +44,19 @@ async function makeTry(page: Page): Promise<void> {
   await page.keyboard.down('ArrowUp');
   await page.waitForTimeout(500);
   await page.keyboard.up('ArrowUp');
-  await expect(page.getByRole('button', { name: 'Try again' })).toBeVisible(LONG);
+  await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
+}
+
+async function answerQuestion(page: Page): Promise<void> {
+  await page.getByRole('button', { name: QUESTIONS }).click();
+  await page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().check();
+  await page.getByRole('button', { name: 'I guessed' }).click();
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await expect(page.getByText('These questions are done.')).toBeVisible();
 }
 
 test(
-  'three clients do homework, one of them without a network; each try arrives once',
+  'three clients do homework, one of them without a network; tries and answers arrive once',
   { tag: '@any-width' },
   async ({ page, browser }) => {
     test.setTimeout(150_000);
@@ -52,17 +68,25 @@ test(
     await wim.context().setOffline(true);
     // One hand after the other: practice water runs in real time, and a machine has few cores.
     for (const client of [ina, bo, wim]) await makeTry(client);
-    await expect(wim.getByText('1 not sent yet.')).toBeVisible();
+    await answerQuestion(wim);
+    await expect(wim.getByText('2 not sent yet.')).toBeVisible();
     await expect(bo.getByText('All sent.')).toBeVisible();
     await page.reload();
     await expect(page.getByText('1 of 1 tries')).toHaveCount(2);
+    await expect(page.getByText(/of 1 right/)).toHaveCount(0);
 
     await wim.context().setOffline(false);
     await expect(wim.getByText('All sent.')).toBeVisible(LONG);
     await page.reload();
     await expect(page.getByText('1 of 1 tries')).toHaveCount(3);
+    await expect(page.getByText(/[01] of 1 right(, 1 by a guess)?\./)).toHaveCount(1);
+    await expect(page.getByText('Go back to “Season and mood”.')).toBeVisible();
     await expect(page.getByRole('note')).toHaveCount(0);
 
+    await page.getByRole('link', { name: 'Wim' }).click();
+    await page.getByRole('button', { name: /^1: (not )?right/ }).click();
+    await expect(page.getByText('Right is')).toBeVisible();
+    await page.goBack();
     await page.getByRole('link', { name: 'Ina' }).click();
     await page.getByRole('button', { name: /^1: / }).click();
     await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();

@@ -1,12 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import {
-  asSent,
-  gradeHomework,
-  packetOf,
-  parsePacket,
-  type Assignment,
-  type HomeworkResult
-} from '../../src/lib/practice';
+import { itemOf } from '../../src/lib/course/items';
+import { asSent, type Assignment } from '../../src/lib/practice';
+import { packetOf, parsePacket, type HomeworkResult } from '../../src/lib/practice/homework';
+import { gradeHomework } from '../../src/lib/practice/homework-grading';
 import { gradeTry } from '../../src/lib/scoring';
 import { aSweep, drag } from './drag';
 
@@ -16,10 +13,18 @@ const assignment: Assignment = {
   note: 'Slowly.\nTwice a day.',
   lessons: ['one-foot'],
   challenges: [drag, { ...drag, id: 'second-drag' }],
+  objectives: ['season', 'safety'],
+  questions: 2,
   tries: 5,
   phase: 'half_seen',
   due: '2030-05-04'
 };
+
+function optionOf(item: string, seed: number, isRight: boolean): string {
+  const { answer } = itemOf(item, seed);
+  if (answer.form !== 'choose') throw new Error(answer.form);
+  return answer.options.find(({ id }) => (id === answer.key) === isRight)?.id ?? '';
+}
 
 const turns = [10, 13, 12, 24, 11];
 const result: HomeworkResult = {
@@ -30,7 +35,11 @@ const result: HomeworkResult = {
     challenge: n % 2,
     at: `2030-05-02T08:0${n}:00.000Z`,
     input: asSent(aSweep(turn)),
-    guess_m: 0.3
+    ...(n === 0 ? { guess_down: true } : { guess_m: 0.3 })
+  })),
+  answers: ['season-pause', 'mood', 'mood'].map((item, n) => ({
+    ...{ item, seed: 4 + n, given: optionOf(item, 4 + n, n < 2) },
+    ...{ report: 'knew', at: `2030-05-02T09:0${n}:00.000Z` }
   }))
 };
 
@@ -63,10 +72,48 @@ describe('homework', () => {
     expect(ruler?.marks).toHaveLength(5);
   });
 
+  test('has its answers judged again there', () => {
+    const read = parsePacket(posted({ kind: 'result', result }));
+    if (read.kind !== 'result') throw new Error(read.kind);
+    const { objectives } = gradeHomework(read.result);
+    expect(objectives).toMatchObject([
+      { objective: 'season', answered: 3, right: 2, guessed: 0, isWeak: true },
+      { objective: 'safety', answered: 0, right: 0, isWeak: false }
+    ]);
+    expect(objectives[0].answers.map(({ verdict }) => verdict.right)).toEqual([true, true, false]);
+  });
+
+  test.each([
+    ['item', { item: 'mark-fall' }, 'is no question of this homework, got "mark-fall"'],
+    ['seed', { seed: 0 }, 'must be from 1 to 100, got 0'],
+    ['given', { given: ['a'] }, 'can be no answer to this question, got ["a"]']
+  ])('whose answer has a %s of its own making is refused', (field, change, reason) => {
+    const answers = [result.answers[0], { ...result.answers[1], ...change }];
+    expect(() => gradeHomework({ ...result, answers })).toThrow(
+      `result.answers.1.${field}: ${reason}`
+    );
+  });
+
+  test('of the first version, made before there were questions, is read', () => {
+    const packets = JSON.parse(
+      readFileSync(new URL('./packets-version-1.json', import.meta.url), 'utf8')
+    );
+    const [set, done] = packets.map(parsePacket);
+    if (set.kind !== 'assignment' || done.kind !== 'result') throw new Error('kinds');
+    expect(set.assignment).toMatchObject({
+      ...{ title: 'Before Saturday', from: 'Marit of Reed Bay', phase: 'half_seen', tries: 5 },
+      ...{ objectives: [], questions: 1 }
+    });
+    expect(done.result).toMatchObject({ by: 'Ove', assignment: set.assignment, answers: [] });
+    expect(done.result.tries).toHaveLength(2);
+    expect(done.result.tries[0].guess_m).toBe(0.3);
+    expect(gradeHomework(done.result).challenges[0].tries[0].result.travel_m).toBeGreaterThan(0.1);
+  });
+
   test('of nothing is refused', () => {
-    const empty = { ...assignment, lessons: [], challenges: [] };
+    const empty = { ...assignment, lessons: [], challenges: [], objectives: [] };
     expect(() => packetOf({ kind: 'assignment', assignment: empty })).toThrow(
-      'assignment.challenges: must ask for a lesson or a challenge, got []'
+      'assignment.challenges: must ask for a lesson, a challenge or an objective, got []'
     );
   });
 });
@@ -75,9 +122,9 @@ describe('a spoilt packet', () => {
   type Spoil = (packet: ReturnType<typeof posted>) => void;
   const homework: [string, Spoil, string][] = [
     ['format', (p) => (p.format = 'cards'), 'format: must be feltfoot-homework, got "cards"'],
-    ['version', (p) => (p.version = 7), 'version: this Feltfoot reads version 1, got 7'],
+    ['version', (p) => (p.version = 7), 'version: this Feltfoot reads versions 1 and 2, got 7'],
     ['kind', (p) => (p.kind = 'poem'), 'kind: must be assignment or result, got "poem"'],
-    ['tries', (p) => (p.assignment.tries = 900), 'assignment.tries: must be from 1 to 40, got 900'],
+    ['tries', (p) => (p.assignment.tries = 900), 'assignment.tries: must be from 1 to 60, got 900'],
     ['phase', (p) => (p.assignment.phase = 'kept'), 'assignment.phase: expected'],
     ['due', (p) => (p.assignment.due = 'soon'), 'assignment.due: must be a day'],
     ['note', (p) => (p.assignment.note = 'x'.repeat(1001)), 'assignment.note: must be 1000'],
@@ -119,7 +166,7 @@ describe('a spoilt packet', () => {
     [
       'the homework in it',
       (p) => (p.result.assignment.title = ' '),
-      'result.assignment.title: must not be empty, got " "'
+      'result.assignment.title: must not be empty, got ""'
     ]
   ];
   test.each(results)('result: %s is named with its value', (_, spoil, message) => {

@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { itemOf } from '../../src/lib/course/items';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
 import {
@@ -6,16 +8,15 @@ import {
   createAssignment,
   extend,
   setClosed,
-  type Assignment
+  type Homework
 } from '../../src/lib/server/assignments';
 import { enter, forgetClient } from '../../src/lib/server/clients';
-import { tryTable } from '../../src/lib/server/export';
+import { homeworkTable } from '../../src/lib/server/export';
 import { adviceFor, errorsOf, rulerOf } from '../../src/lib/server/hand-ruler';
-import { takeSent, type SentTry } from '../../src/lib/server/homework';
+import { takeSent, type SentAnswer, type SentTry } from '../../src/lib/server/homework';
 import { progressOf } from '../../src/lib/server/progress';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store } from '../../src/lib/server/store';
-import { parseTask } from '../../src/lib/server/task';
 import { newToken } from '../../src/lib/server/token';
 import { evenHand, sampleChallenge, sampleTask } from './samples';
 import { sqlite } from './stores';
@@ -24,7 +25,7 @@ const NOW = '2031-05-01T08:00:00.000Z';
 let server: Awaited<ReturnType<typeof sqlite.start>>;
 let store: Store;
 let guide: Guide;
-let homework: Assignment;
+let homework: Homework;
 const phone = newToken();
 
 beforeEach(async () => {
@@ -33,7 +34,7 @@ beforeEach(async () => {
   const cookie = await startSession(store.db, await createSpace(store.db, 'Reed', NOW), NOW);
   guide = (await guideOf(store.db, cookie, NOW)) as Guide;
   const id = await createAssignment(store.db, guide, sampleTask, NOW);
-  homework = (await assignmentOf(store.db, guide, id)) as Assignment;
+  homework = (await assignmentOf(store.db, guide, id)) as Homework;
 });
 afterEach(async () => {
   await store.close();
@@ -55,10 +56,21 @@ function tried(id: string, turn_deg: number, marks?: number): SentTry {
   };
 }
 
+/** Of a question about the season that needs no run of the model. */
+function answered(id: string, item: string, isRight: boolean): SentAnswer {
+  const { answer } = itemOf(item, 7);
+  if (answer.form !== 'choose') throw new Error(answer.form);
+  const given = answer.options.find((one) => (one.id === answer.key) === isRight)?.id ?? '';
+  return {
+    ...{ kind: 'answer', id: id.padEnd(16, '0'), item, seed: 7, given },
+    ...{ right: isRight, report: 'knew', model: MODEL_VERSION, at: NOW }
+  };
+}
+
 const send = (sent: Parameters<typeof takeSent>[3]) =>
   takeSent(store.db, homework.share, phone, sent, NOW);
 const enterAs = (name: string) => enter(store.db, homework.share, phone, name, NOW);
-const again = async () => (await assignmentOf(store.db, guide, homework.id)) as Assignment;
+const again = async () => (await assignmentOf(store.db, guide, homework.id)) as Homework;
 
 describe('homework', () => {
   test('is graded again here, and other marks than these are flagged', async () => {
@@ -81,11 +93,14 @@ describe('homework', () => {
     expect(await progressOf(store.db, homework)).toHaveLength(1);
   });
 
-  test('is done when every challenge has its tries and every lesson its end', async () => {
+  test('is done when challenges have their tries, objectives their answers, lessons their end', async () => {
     await enterAs('Ina');
     for (const id of ['a', 'b', 'c']) await send(tried(id, 9));
     expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
     await send({ kind: 'finished', id: 'd'.repeat(16), lesson: 'one-foot', at: NOW });
+    await send(answered('e', 'mood', true));
+    expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
+    await send(answered('f', 'mood', false));
     expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: true });
   });
 
@@ -101,15 +116,19 @@ describe('homework', () => {
   });
 
   test.each([
-    ['a challenge of another homework', () => ({ ...tried('a', 9), challenge: 'other' }), 422],
+    [
+      'a challenge of another homework',
+      () => ({ ...tried('a', 9), challenge: 'other' }),
+      'challenge'
+    ],
     [
       'a lesson that was not set',
       () => ({ kind: 'finished' as const, id: 'f'.repeat(16), lesson: 'other', at: NOW }),
-      422
+      'lesson'
     ]
-  ])('refuses %s', async (_what, sent, status) => {
+  ])('refuses %s', async (_what, sent, field) => {
     await enterAs('Ina');
-    await expect(send(sent())).rejects.toMatchObject({ status });
+    await expect(send(sent())).rejects.toThrow(new RegExp(`^${field}: is not part`));
   });
 
   test('takes nothing from a phone that has not entered, nor by a wrong link', async () => {
@@ -127,30 +146,105 @@ describe('homework', () => {
     expect(await store.db.selectFrom('submissions').selectAll().execute()).toEqual([]);
   });
 
-  test('goes into a table with one line a try, names made harmless', async () => {
+  test('goes into a table with one line a try or answer, names made harmless', async () => {
     await enterAs('=cmd()');
-    await send(tried('a', 9));
-    const lines = tryTable(await progressOf(store.db, homework))
+    await send({ ...tried('a', 9), guess_m: 0.3 });
+    await send(answered('b', 'mood', true));
+    const [head, ...lines] = homeworkTable(await progressOf(store.db, homework))
       .trimEnd()
-      .split('\r\n');
-    expect(lines).toHaveLength(2);
-    expect(lines[1]).toMatch(/^"'=cmd\(\)","exactly-one-foot"/);
+      .split('\r\n')
+      .map((text) => text.slice(1, -1).split('","'));
+    const rows = lines.map((cells) => Object.fromEntries(cells.map((cell, i) => [head[i], cell])));
+    expect(rows).toMatchObject([
+      { name: "'=cmd()", kind: 'try', of: 'exactly-one-foot', guess_m: '0.3', answer: '' },
+      { name: "'=cmd()", kind: 'answer', of: 'season', question: 'mood', right: 'true', marks: '' }
+    ]);
   });
 });
 
-describe('a task', () => {
-  test.each([
-    ['title', { title: ' ' }],
-    ['tries', { tries: 0 }],
-    ['due', { due: 'soon' }],
-    ['challenges', { challenges: Array.from({ length: 13 }, () => sampleChallenge) }]
-  ])('is refused for its %s', (path, change) => {
-    expect(() => parseTask({ ...sampleTask, ...change })).toThrow(new RegExp(`^${path}`));
+describe('answers to questions', () => {
+  test('are judged again here, and what the phone said otherwise is flagged', async () => {
+    await enterAs('Ina');
+    await send(answered('honest', 'mood', true));
+    await send({ ...answered('flattered', 'mood', false), right: true });
+    const [{ objectives, disagreements }] = await progressOf(store.db, homework);
+    expect(objectives).toMatchObject([{ objective: 'season', right: 1, isDone: true }]);
+    expect(objectives[0].answers.map(({ graded }) => graded.right).sort()).toEqual([false, true]);
+    expect(disagreements).toBe(1);
   });
 
-  test('is kept with the whole challenge', () => {
-    expect(parseTask(JSON.parse(JSON.stringify(sampleTask)))).toEqual(sampleTask);
+  test('of another model than this are flagged', async () => {
+    await enterAs('Ina');
+    await send({ ...answered('a', 'mood', true), model: '0.9.0' });
+    expect(await progressOf(store.db, homework)).toMatchObject([{ disagreements: 1 }]);
   });
+
+  test('lead back to the lesson where too little was known, a right guess being no knowing', async () => {
+    await enterAs('Ina');
+    await send(answered('a', 'mood', true));
+    const [known] = await progressOf(store.db, homework);
+    expect(known.objectives[0].backTo).toBeNull();
+    await send({ ...answered('b', 'mood', true), report: 'guessed' });
+    const [weak] = await progressOf(store.db, homework);
+    expect(weak.objectives[0]).toMatchObject({ right: 2, backTo: 'season-and-mood' });
+  });
+
+  test.each([
+    ['about another objective', { item: 'mark-fall' }, 'item'],
+    ['that is none of ours', { item: 'riddle' }, 'item'],
+    ['from a seed that homework does not draw', { seed: 101 }, 'seed'],
+    ['that is no option', { given: 'everything' }, 'given'],
+    ['of the wrong form', { given: 3 }, 'given']
+  ])('to a question %s are refused', async (_what, change, field) => {
+    await enterAs('Ina');
+    const sent = { ...answered('a', 'mood', true), ...change };
+    await expect(send(sent)).rejects.toThrow(new RegExp(`^${field}: `));
+    expect(await store.db.selectFrom('submissions').selectAll().execute()).toEqual([]);
+  });
+
+  test('count once, however they come', async () => {
+    await enterAs('Ina');
+    let round = 0;
+    const sending = fc.array(fc.record({ n: fc.nat(3), isRight: fc.boolean() }), { maxLength: 12 });
+    await fc.assert(
+      fc.asyncProperty(sending, async (steps) => {
+        const prefix = `round-${round++}-`;
+        const first = new Map<number, boolean>();
+        for (const { n, isRight } of steps) {
+          const known = first.get(n);
+          const { kind } = await send(answered(`${prefix}${n}-`, 'mood', isRight));
+          if (known === undefined) expect(kind).toBe('accepted');
+          else expect(kind).toBe(known === isRight ? 'repeated' : 'conflict');
+          first.set(n, known ?? isRight);
+        }
+        const [{ objectives }] = await progressOf(store.db, homework);
+        const own = objectives[0].answers.filter(({ id }) => id.startsWith(prefix));
+        expect(own.map(({ graded }) => graded.right).sort()).toEqual([...first.values()].sort());
+      }),
+      { numRuns: 15, seed: 6 }
+    );
+  });
+});
+
+test('homework that was stored before there were questions and a phase is read', async () => {
+  const { title, note, lessons, challenges, tries, due } = sampleTask;
+  const before = { title, note, lessons, challenges, tries, due };
+  await store.db
+    .updateTable('assignments')
+    .set({ task: JSON.stringify(before) })
+    .execute();
+  const { visibility: phase } = sampleChallenge;
+  expect((await again()).task).toEqual({
+    ...before,
+    from: '',
+    objectives: [],
+    questions: 1,
+    phase
+  });
+  await enterAs('Ina');
+  for (const id of ['a', 'b', 'c']) await send(tried(id, 9));
+  await send({ kind: 'finished', id: 'd'.repeat(16), lesson: 'one-foot', at: NOW });
+  expect(await progressOf(store.db, await again())).toMatchObject([{ isDone: true }]);
 });
 
 describe('a hand’s ruler', () => {

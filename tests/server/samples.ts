@@ -1,19 +1,23 @@
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import type { RodInput } from '../../src/lib/model';
 import type { Challenge } from '../../src/lib/scoring';
-import type { Task } from '../../src/lib/server/task';
+import type { Assignment } from '../../src/lib/practice';
 
 export const sampleChallenge: Challenge = findChallenge(
   'exactly-one-foot',
   loadLessons()
 ) as Challenge;
 
-export const sampleTask: Task = {
+export const sampleTask: Assignment = {
   title: 'Before Saturday',
+  from: '',
   note: 'Slowly.',
   lessons: ['one-foot'],
   challenges: [sampleChallenge],
+  objectives: ['season'],
+  questions: 2,
   tries: 3,
+  phase: 'half_seen',
   due: '2031-05-09'
 };
 

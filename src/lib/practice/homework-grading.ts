@@ -1,6 +1,10 @@
+import type { Item, Verdict } from '../course/items';
 import { gradeTry, type Challenge } from '../scoring';
+import { answeredOf, type Answered } from './answered';
 import { errorScores, type ErrorScores } from './error-scores';
-import type { HomeworkResult, HomeworkTry } from './homework';
+import { within } from './fields';
+import type { HomeworkAnswer, HomeworkResult, HomeworkTry } from './homework';
+import { judgedAgain } from './judged';
 import { errorOf, markOfGraded, type Mark } from './mark';
 import { rulerOf, type Ruler } from './ruler';
 
@@ -19,14 +23,31 @@ export interface ChallengeReport {
   scores: ErrorScores | null;
 }
 
+/** An answer, judged again. */
+export interface JudgedAnswer {
+  answered: HomeworkAnswer;
+  item: Item;
+  verdict: Verdict;
+}
+
+/** What was answered about one objective. */
+export interface ObjectiveReport extends Answered {
+  objective: string;
+  answers: JudgedAnswer[];
+}
+
 export interface HomeworkReport {
   challenges: ChallengeReport[];
+  objectives: ObjectiveReport[];
   /** The client's hand over all challenges with a distance; null while there are too few tries. */
   ruler: Ruler | null;
 }
 
-/** Grades every try of a result again. Throws ScenarioError for an input that the model refuses. */
-export function gradeHomework({ assignment, tries }: HomeworkResult): HomeworkReport {
+/**
+ * Grades every try and judges every answer of a result again. Throws ScenarioError for an input that
+ * the model refuses, DataError for an answer that is none to this homework.
+ */
+export function gradeHomework({ assignment, tries, answers }: HomeworkResult): HomeworkReport {
   const challenges = assignment.challenges.map((challenge, i): ChallengeReport => {
     const graded = tries
       .filter((made) => made.challenge === i)
@@ -39,7 +60,31 @@ export function gradeHomework({ assignment, tries }: HomeworkResult): HomeworkRe
       scores: marks.length > 0 ? errorScores(marks.map(errorOf)) : null
     };
   });
-  return { challenges, ruler: rulerOf(challenges.flatMap((one) => marksOf(one.tries))) };
+  return {
+    challenges,
+    objectives: objectiveReports(assignment.objectives, answers),
+    ruler: rulerOf(challenges.flatMap((one) => marksOf(one.tries)))
+  };
+}
+
+function objectiveReports(
+  objectives: readonly string[],
+  given: readonly HomeworkAnswer[]
+): ObjectiveReport[] {
+  const judged = given.map((answered, i): JudgedAnswer => {
+    return within(`result.answers.${i}`, () => ({
+      answered,
+      ...judgedAgain(answered, objectives)
+    }));
+  });
+  return objectives.map((objective) => {
+    const answers = judged.filter(({ item }) => item.objective === objective);
+    const marked = answers.map(({ answered: { report }, verdict: { right } }) => ({
+      right,
+      report
+    }));
+    return { objective, answers, ...answeredOf(marked) };
+  });
 }
 
 export function gradedTry(made: HomeworkTry, challenge: Challenge, n: number): GradedTry {

@@ -1,40 +1,21 @@
 import * as v from 'valibot';
-import { DataError, parseChallenge, parseData, type Challenge } from '../scoring';
+import { DataError, parseData } from '../scoring';
+import { answerSchema } from './answer';
+import { MOST, parseAssignment, type Assignment } from './assignment';
+import { guessEntries, line, nameSchema, timeSchema, within } from './fields';
+import type { KeptGuess } from './guess';
 import { decodeRod, encodeRod, MOST_SAMPLES, type CodedRod } from './rod-code';
-import { nameSchema, timeSchema } from './fields';
 import type { StoredTry } from './record';
 
 /** Homework that travels without a server. The format is described in docs/packet-format.md. */
 export const PACKET_FORMAT = 'feltfoot-homework';
-export const PACKET_VERSION = 1;
+export const PACKET_VERSION = 2;
 
-/** How much of the bait is seen, and how much is said, while homework is done. */
-export const HOMEWORK_PHASES = ['seen', 'half_seen', 'unseen'] as const;
-export type HomeworkPhase = (typeof HOMEWORK_PHASES)[number];
-
-/** What a guide asks of a client. Challenges are whole, with the guide's own gear and water. */
-export interface Assignment {
-  title: string;
-  /** Who asks, as the client knows them; may be empty. */
-  from: string;
-  note: string;
-  /** Ids of lessons to go through. */
-  lessons: string[];
-  challenges: Challenge[];
-  /** How many tries of each challenge. */
-  tries: number;
-  phase: HomeworkPhase;
-  /** Last day, as 2031-05-30, or none. */
-  due: string | null;
-}
-
-export interface HomeworkTry {
+export interface HomeworkTry extends KeptGuess {
   /** Which of the assignment's challenges, from 0. */
   challenge: number;
   at: string;
   input: StoredTry['input'];
-  /** How far the client thought the bait had gone before it was shown, m towards the angler. */
-  guess_m?: number;
 }
 
 /** What a client hands back: the homework it answers, and what the hand did. No marks. */
@@ -45,39 +26,26 @@ export interface HomeworkResult {
   /** Version of the bait model under which it was done. */
   model: string;
   tries: HomeworkTry[];
+  answers: HomeworkAnswer[];
 }
 
 export type Packet =
   { kind: 'assignment'; assignment: Assignment } | { kind: 'result'; result: HomeworkResult };
 
-/** Bounds of what comes in from outside. */
-export const MOST = { challenges: 12, lessons: 30, tries: 40, note: 1000, line: 80 };
 const MOST_TRIES = MOST.challenges * MOST.tries;
+const MOST_ANSWERS = MOST.objectives * MOST.questions;
 const LETTERS_A_SAMPLE = 7;
 
-const line = v.pipe(v.string(), v.maxLength(MOST.line, `must be ${MOST.line} letters or fewer`));
 const coded = v.pipe(v.string(), v.maxLength(MOST_SAMPLES * LETTERS_A_SAMPLE, 'is too long'));
 const angle = v.pipe(v.number(), v.minValue(-360), v.maxValue(360));
 
-const assignmentSchema = v.strictObject({
-  title: v.pipe(line, v.regex(/\S/, 'must not be empty')),
-  from: line,
-  note: v.pipe(v.string(), v.maxLength(MOST.note, `must be ${MOST.note} letters or fewer`)),
-  lessons: v.pipe(v.array(nameSchema), v.maxLength(MOST.lessons, 'too many lessons')),
-  challenges: v.pipe(v.array(v.unknown()), v.maxLength(MOST.challenges, 'too many challenges')),
-  tries: v.pipe(
-    v.number(),
-    v.integer('must be a whole number'),
-    v.minValue(1, `must be from 1 to ${MOST.tries}`),
-    v.maxValue(MOST.tries, `must be from 1 to ${MOST.tries}`)
-  ),
-  phase: v.picklist(HOMEWORK_PHASES),
-  due: v.nullable(v.pipe(v.string(), v.isoDate('must be a day like 2031-05-30')))
-});
+/** Without whether it was right: who opens a result judges again. */
+const answer = v.omit(answerSchema, ['id', 'right', 'model']);
+export type HomeworkAnswer = v.InferOutput<typeof answer>;
 
 const resultSchema = v.strictObject({
   assignment: v.unknown(),
-  by: line,
+  by: line(MOST.line, 0),
   model: nameSchema,
   tries: v.pipe(
     v.array(
@@ -89,11 +57,12 @@ const resultSchema = v.strictObject({
           azimuth: v.union([angle, coded]),
           line_in: v.optional(coded)
         }),
-        guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100)))
+        ...guessEntries
       })
     ),
     v.maxLength(MOST_TRIES, 'too many tries')
-  )
+  ),
+  answers: v.pipe(v.array(answer), v.maxLength(MOST_ANSWERS, 'too many answers'))
 });
 
 /** The packet as JSON. Throws DataError for what could not be read again. */
@@ -110,34 +79,32 @@ export function packetOf(packet: Packet): Record<string, unknown> {
   return { ...head, kind: 'result', result: { ...packet.result, tries } };
 }
 
-/** Reads a packet. Throws DataError naming the field and the value of the first fault. */
+/** What version 1 had not: questions. */
+const added = { assignment: { objectives: [], questions: 1 }, result: { answers: [] } };
+
+/** Reads a packet of this or the first version. Throws DataError naming field and value of the first fault. */
 export function parsePacket(input: unknown): Packet {
   const { format, version, kind, ...rest } = parseData(v.looseObject({}), input);
   if (format !== PACKET_FORMAT) throw new DataError('format', format, `must be ${PACKET_FORMAT}`);
-  if (version !== PACKET_VERSION) {
-    throw new DataError('version', version, `this Feltfoot reads version ${PACKET_VERSION}`);
+  if (version !== 1 && version !== PACKET_VERSION) {
+    throw new DataError('version', version, `this Feltfoot reads versions 1 and ${PACKET_VERSION}`);
   }
+  const isOld = version === 1;
   if (kind === 'assignment') {
-    return { kind, assignment: parseAssignment(rest.assignment, 'assignment') };
+    return { kind, assignment: readAssignment(rest.assignment, kind, isOld) };
   }
-  if (kind === 'result') return { kind, result: parseResult(rest.result) };
+  if (kind === 'result') return { kind, result: parseResult(rest.result, isOld) };
   throw new DataError('kind', kind, 'must be assignment or result');
 }
 
-function parseAssignment(input: unknown, field: string): Assignment {
-  const assignment = within(field, () => parseData(assignmentSchema, input));
-  if (assignment.challenges.length + assignment.lessons.length === 0) {
-    throw new DataError(`${field}.challenges`, [], 'must ask for a lesson or a challenge');
-  }
-  const challenges = assignment.challenges.map((challenge, i) =>
-    within(`${field}.challenges.${i}`, () => parseChallenge(challenge))
-  );
-  return { ...assignment, challenges };
+function readAssignment(input: unknown, field: string, isOld: boolean): Assignment {
+  return parseAssignment(isOld ? including(added.assignment, input) : input, field);
 }
 
-function parseResult(input: unknown): HomeworkResult {
-  const result = within('result', () => parseData(resultSchema, input));
-  const assignment = parseAssignment(result.assignment, 'result.assignment');
+function parseResult(input: unknown, isOld: boolean): HomeworkResult {
+  const whole = isOld ? including(added.result, input) : input;
+  const result = within('result', () => parseData(resultSchema, whole));
+  const assignment = readAssignment(result.assignment, 'result.assignment', isOld);
   const tries = result.tries.map((made, i): HomeworkTry => {
     const field = `result.tries.${i}`;
     if (made.challenge >= assignment.challenges.length) {
@@ -149,6 +116,11 @@ function parseResult(input: unknown): HomeworkResult {
   return { ...result, assignment, tries };
 }
 
+/** What is no object is left for the schema to refuse. */
+function including(what: object, input: unknown): unknown {
+  return typeof input === 'object' && input !== null ? { ...what, ...input } : input;
+}
+
 function rodOf(made: CodedRod, field: string): HomeworkTry['input'] {
   const input = decodeRod(made, field);
   for (const part of ['elevation_deg', 'azimuth_deg'] as const) {
@@ -158,14 +130,4 @@ function rodOf(made: CodedRod, field: string): HomeworkTry['input'] {
     }
   }
   return input;
-}
-
-/** Names a fault from where the part stands in the whole. */
-function within<T>(field: string, read: () => T): T {
-  try {
-    return read();
-  } catch (error) {
-    if (!(error instanceof DataError)) throw error;
-    throw new DataError([field, error.path].filter(Boolean).join('.'), error.value, error.reason);
-  }
 }

@@ -43,23 +43,16 @@ export {
 } from './today';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
+// What travels and how it is judged is not here: that knows every question, which few pages need.
 export {
+  filledIn,
   HOMEWORK_PHASES,
   MOST,
-  packetOf,
-  parsePacket,
+  parseAssignment,
   type Assignment,
   type HomeworkPhase,
-  type HomeworkResult,
-  type HomeworkTry,
-  type Packet
-} from './homework';
+  type OldAssignment
+} from './assignment';
+export { answeredOf, type Answered } from './answered';
 export { asSent } from './rod-code';
-export {
-  gradedTry,
-  gradeHomework,
-  type ChallengeReport,
-  type GradedTry,
-  type HomeworkReport
-} from './homework-grading';
 export * from './review';

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
 import { PHASES } from './design';
-import { nameSchema, timeSchema } from './fields';
+import { guessEntries, nameSchema, timeSchema } from './fields';
 
 /**
  * What a learner's record holds. It keeps what the learner did, never how it was marked: marks come
@@ -42,13 +42,7 @@ export const trySchema = v.strictObject({
   /** Version of the bait model under which the learner saw this try. */
   model: nameSchema,
   at: timeSchema,
-  /**
-   * How far the learner thought the bait had gone, before it was shown, m towards the angler; of a hop
-   * how high.
-   */
-  guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100))),
-  /** Of a fall: whether the learner thought the bait lay on the bottom when the rod moved. */
-  guess_down: v.optional(v.boolean()),
+  ...guessEntries,
   /** The phase of practice it was made in; without it, it was made in a lesson. See schedule.ts. */
   phase: v.optional(v.picklist(PHASES))
 });

@@ -1,13 +1,14 @@
+import { filledIn, type Assignment } from '../practice';
 import { daysAfter, deleteAssignments } from './retention';
 import type { Guide } from './spaces';
 import { KEPT_DAYS } from './spaces';
 import type { Db } from './store';
-import type { Task } from './task';
 import { hashToken, newToken, shareToken } from './token';
 
-export interface Assignment {
+/** An assignment as it was set, with what the store adds. */
+export interface Homework {
   id: string;
-  task: Task;
+  task: Assignment;
   created_at: string;
   closed_at: string | null;
   keep_until: string;
@@ -28,7 +29,7 @@ const columns = ['id', 'task', 'created_at', 'closed_at', 'keep_until'] as const
 export async function createAssignment(
   db: Db,
   guide: Guide,
-  task: Task,
+  task: Assignment,
   now: string
 ): Promise<string> {
   const id = newToken();
@@ -46,7 +47,7 @@ export async function createAssignment(
 }
 
 /** The guide's homework, newest first. */
-export async function assignmentsOf(db: Db, guide: Guide): Promise<Assignment[]> {
+export async function assignmentsOf(db: Db, guide: Guide): Promise<Homework[]> {
   const rows = await db
     .selectFrom('assignments')
     .select(columns)
@@ -61,7 +62,7 @@ export async function assignmentOf(
   db: Db,
   guide: Guide,
   id: string
-): Promise<Assignment | undefined> {
+): Promise<Homework | undefined> {
   const row = await db
     .selectFrom('assignments')
     .select(columns)
@@ -71,8 +72,8 @@ export async function assignmentOf(
   return row && read(row, guide);
 }
 
-function read(row: Row, guide: Guide): Assignment {
-  const task = JSON.parse(row.task) as Task;
+function read(row: Row, guide: Guide): Homework {
+  const task = filledIn(JSON.parse(row.task));
   return { ...row, task, share: shareToken(guide.shareKey, row.id) };
 }
 

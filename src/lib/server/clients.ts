@@ -1,7 +1,7 @@
+import { filledIn, type Assignment } from '../practice';
 import type { Db } from './store';
 import { hashToken } from './token';
 import { Refusal } from './faults';
-import type { Task } from './task';
 
 export interface Client {
   id: string;
@@ -13,7 +13,7 @@ export interface Client {
 /** What a phone gets to know about homework and itself. */
 export interface ClientView {
   client: Client;
-  assignment: { id: string; task: Task; closed_at: string | null };
+  assignment: { id: string; task: Assignment; closed_at: string | null };
 }
 
 /** More names on one link than any course has are a mistake or a nuisance. */
@@ -27,7 +27,7 @@ export async function sharedAssignment(db: Db, share: string) {
     .where('share_hash', '=', hashToken(share))
     .executeTakeFirst();
   if (!row) throw new Refusal(404, 'This link leads to no homework. Ask your guide for a new one.');
-  return { ...row, task: JSON.parse(row.task) as Task };
+  return { ...row, task: filledIn(JSON.parse(row.task)) };
 }
 
 /**

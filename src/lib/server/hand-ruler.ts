@@ -1,9 +1,9 @@
+import { errorScores, travelOf } from '../practice';
 import type { Challenge } from '../scoring';
 
 /**
- * How a hand errs at a distance, in metres. Bias is the constant error, mean(x − T); spread is the
- * variable error, the standard deviation of x with 1/k (Henry 1974): apart, since a biased hand needs
- * a smaller number in mind and a spread hand needs slower practice.
+ * How a hand errs at a distance, in metres: bias is the constant error, spread the variable one. They
+ * are kept apart, since a biased hand needs a smaller number in mind and a spread hand slower practice.
  */
 export interface HandRuler {
   target_m: number;
@@ -18,17 +18,15 @@ const LEAST_TRIES = 3;
 
 /** Null where the challenge asks for no distance, or the tries are too few to tell. */
 export function rulerOf(challenge: Challenge, travels_m: readonly number[]): HandRuler | null {
-  const goal = challenge.goals.find((one) => one.kind === 'travel');
-  if (!goal || goal.kind !== 'travel' || travels_m.length < LEAST_TRIES) return null;
+  const goal = travelOf(challenge);
+  if (!goal || travels_m.length < LEAST_TRIES) return null;
   return { target_m: goal.target_m, band_m: goal.band_m, ...errorsOf(travels_m, goal.target_m) };
 }
 
-/** Constant and variable error of some travels about a target, m. */
+/** Constant and variable error of some travels about a target, m. Throws RangeError for none. */
 export function errorsOf(travels_m: readonly number[], target_m: number) {
-  const k = travels_m.length;
-  const mean = travels_m.reduce((sum, x) => sum + x, 0) / k;
-  const variance = travels_m.reduce((sum, x) => sum + (x - mean) ** 2, 0) / k;
-  return { bias_m: mean - target_m, spread_m: Math.sqrt(variance), tries: k };
+  const { constant, variable, count } = errorScores(travels_m.map((x) => x - target_m));
+  return { bias_m: constant, spread_m: variable, tries: count };
 }
 
 export type Advice = 'shorter' | 'longer' | 'slower' | 'harder';

@@ -1,12 +1,15 @@
 import * as v from 'valibot';
 import { MODEL_VERSION } from '../model';
-import { contactWhileMoving, gradeTry, type Challenge } from '../scoring';
+import { MOST, type Assignment } from '../practice';
+import { answerSchema } from '../practice/answer';
+import { guessEntries } from '../practice/fields';
+import { judgedAgain } from '../practice/judged';
+import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
 import { clientWith, sharedAssignment } from './clients';
 import { Refusal } from './faults';
 import { label, madeId, rodInput, time } from './shapes';
 import type { Db } from './store';
 import { accept, countOf, type Receipt } from './submissions';
-import type { Task } from './task';
 
 /** A try as a phone sends it. `marks` are what the phone showed; the server grades for itself. */
 const triedSchema = v.strictObject({
@@ -17,7 +20,14 @@ const triedSchema = v.strictObject({
   model: label,
   at: time,
   marks: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
-  guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100)))
+  ...guessEntries
+});
+
+/** An answer as a phone sends it. `right` is what the phone said; the server judges for itself. */
+const answeredSchema = v.strictObject({
+  ...answerSchema.entries,
+  kind: v.literal('answer'),
+  id: madeId
 });
 
 const finishedSchema = v.strictObject({
@@ -27,9 +37,10 @@ const finishedSchema = v.strictObject({
   at: time
 });
 
-export const sentSchema = v.variant('kind', [triedSchema, finishedSchema]);
+export const sentSchema = v.variant('kind', [triedSchema, answeredSchema, finishedSchema]);
 export type Sent = v.InferOutput<typeof sentSchema>;
 export type SentTry = v.InferOutput<typeof triedSchema>;
+export type SentAnswer = v.InferOutput<typeof answeredSchema>;
 
 /** What the server made of a try. */
 export interface Graded {
@@ -44,13 +55,23 @@ export interface Graded {
   model: string;
 }
 
+/** What the server made of an answer. */
+export interface Judged {
+  objective: string;
+  right: boolean;
+  /** False when the phone said otherwise. */
+  agrees: boolean;
+  /** Model that judged. */
+  model: string;
+}
+
 /**
  * Browsers and Node differ in the last bits of sine and cosine, and a share that lies on the border
  * of two marks then rounds either way: one mark is no disagreement.
  */
 const MARKS_BAND = 1;
-/** Stored from one client at most: sixty tries of a dozen challenges, and the lessons. */
-const MOST_SENT = 1000;
+/** Stored from one client at most: all that the largest homework asks for. */
+const MOST_SENT = MOST.challenges * MOST.tries + MOST.objectives * MOST.questions + MOST.lessons;
 
 /** Grades a try again, by the only grader there is. Throws ScenarioError for what is no rod input. */
 export function gradeAgain(
@@ -69,6 +90,13 @@ export function gradeAgain(
   };
 }
 
+/** Judges an answer again. Throws DataError for what is no answer to a question about `objectives`. */
+export function judgeAgain(objectives: readonly string[], sent: SentAnswer): Judged {
+  const { item, verdict } = judgedAgain(sent, objectives);
+  const agrees = verdict.right === sent.right && sent.model === MODEL_VERSION;
+  return { objective: item.objective, right: verdict.right, agrees, model: MODEL_VERSION };
+}
+
 /** Takes what a client's phone sends, once. Refuses what is not of this homework. */
 export async function takeSent(
   db: Db,
@@ -80,23 +108,30 @@ export async function takeSent(
   const assignment = await sharedAssignment(db, share);
   const client = await clientWith(db, assignment.id, token);
   if (!client) throw new Refusal(403, 'This phone has not entered this homework yet.');
-  const part = sent.kind === 'try' ? sent.challenge : sent.lesson;
-  const submission = { scope: client.id, id: sent.id, parent: assignment.id, part, payload: sent };
+  const { id: parent } = assignment;
+  const submission = { scope: client.id, id: sent.id, parent, part: partOf(sent), payload: sent };
   const room = (await countOf(db, client.id)) < MOST_SENT;
   // Asked only for what is new: what was acknowledged once stays so after the homework was closed.
   return accept(db, submission, now, () => {
     if (assignment.closed_at) throw new Refusal(410, 'Your guide has closed this homework.');
     if (!room) throw new Refusal(429, `More than ${MOST_SENT} were sent from this phone.`);
-    return answerTo(assignment.task, sent);
+    return replyTo(assignment.task, sent);
   });
 }
 
-function answerTo(task: Task, sent: Sent): Graded | { done: true } {
+/** Challenge, question or lesson that it belongs to. */
+function partOf(sent: Sent): string {
+  if (sent.kind === 'try') return sent.challenge;
+  return sent.kind === 'answer' ? sent.item : sent.lesson;
+}
+
+function replyTo(task: Assignment, sent: Sent): Graded | Judged | { done: true } {
+  if (sent.kind === 'answer') return judgeAgain(task.objectives, sent);
   if (sent.kind === 'finished') {
     if (task.lessons.includes(sent.lesson)) return { done: true };
-    throw new Refusal(422, `lesson: "${sent.lesson}" is not part of this homework.`);
+    throw new DataError('lesson', sent.lesson, 'is not part of this homework');
   }
   const challenge = task.challenges.find(({ id }) => id === sent.challenge);
   if (challenge) return gradeAgain(challenge, sent);
-  throw new Refusal(422, `challenge: "${sent.challenge}" is not part of this homework.`);
+  throw new DataError('challenge', sent.challenge, 'is not part of this homework');
 }

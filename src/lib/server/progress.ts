@@ -1,16 +1,21 @@
+import { lessonOf } from '../course/items';
+import { answeredOf, type Assignment } from '../practice';
 import type { Challenge } from '../scoring';
-import type { Assignment } from './assignments';
+import type { Homework } from './assignments';
 import { clientsOf, type Client } from './clients';
-import type { Graded, SentTry } from './homework';
 import { adviceFor, rulerOf, type Advice, type HandRuler } from './hand-ruler';
+import type { Graded, Judged, Sent, SentAnswer, SentTry } from './homework';
 import type { Db } from './store';
 
-export interface KeptTry {
+/** Something that a phone sent, and what the server made of it. */
+interface Kept<S extends Sent, Reply> {
   id: string;
-  sent: SentTry;
-  graded: Graded;
+  sent: S;
+  graded: Reply;
   received_at: string;
 }
+export type KeptTry = Kept<SentTry, Graded>;
+export type KeptAnswer = Kept<SentAnswer, Judged>;
 
 /** How far a client is with one challenge. */
 export interface ChallengeProgress {
@@ -22,66 +27,79 @@ export interface ChallengeProgress {
   ruler: (HandRuler & { advice: Advice }) | null;
 }
 
+/** How far a client is with the questions about one objective. */
+export interface ObjectiveProgress {
+  objective: string;
+  /** In the order in which they were given. */
+  answers: KeptAnswer[];
+  right: number;
+  /** Of the right ones those that were guessed. */
+  guessed: number;
+  isDone: boolean;
+  /** The lesson to go back to, by id; null where enough was known. */
+  backTo: string | null;
+}
+
 export interface ClientProgress {
   client: Client;
   lessons: { lesson: string; isDone: boolean }[];
   challenges: ChallengeProgress[];
+  objectives: ObjectiveProgress[];
   isDone: boolean;
-  /** Tries whose marks on the phone were others than here. */
+  /** Tries and answers that the phone marked otherwise. */
   disagreements: number;
   lastSeen: string;
 }
 
 /** Where every client of a homework stands. */
-export async function progressOf(db: Db, assignment: Assignment): Promise<ClientProgress[]> {
-  const clients = await clientsOf(db, assignment.id);
+export async function progressOf(db: Db, homework: Homework): Promise<ClientProgress[]> {
+  const clients = await clientsOf(db, homework.id);
   const rows = await db
     .selectFrom('submissions')
-    .select(['scope', 'id', 'part', 'payload', 'reply', 'received_at'])
-    .where('parent', '=', assignment.id)
+    .select(['scope', 'id', 'payload', 'reply', 'received_at'])
+    .where('parent', '=', homework.id)
     .execute();
   const byClient = grouped(rows);
-  return clients.map((client) => clientProgress(assignment, client, byClient.get(client.id) ?? []));
+  return clients.map((client) =>
+    clientProgress(homework.task, client, byClient.get(client.id) ?? [])
+  );
 }
 
 interface Row {
   scope: string;
   id: string;
-  part: string;
   payload: string;
   reply: string;
   received_at: string;
 }
 
-function clientProgress({ task }: Assignment, client: Client, rows: Row[]): ClientProgress {
-  const sent = rows.map((row) => ({ row, payload: JSON.parse(row.payload) }));
-  const done = new Set(
-    sent.flatMap((one) => (one.payload.kind === 'finished' ? one.row.part : []))
-  );
-  const tries = sent
-    .filter(({ payload }) => payload.kind === 'try')
-    .map(({ row, payload }): KeptTry => {
-      return {
-        id: row.id,
-        sent: payload,
-        graded: JSON.parse(row.reply),
-        received_at: row.received_at
-      };
+function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientProgress {
+  const all = rows
+    .map(({ id, payload, reply, received_at }) => {
+      return { id, received_at, sent: JSON.parse(payload) as Sent, graded: JSON.parse(reply) };
     })
     .sort((a, b) => (a.sent.at < b.sent.at ? -1 : 1));
+  const tries = all.filter((one): one is KeptTry => one.sent.kind === 'try');
+  const answers = all.filter((one): one is KeptAnswer => one.sent.kind === 'answer');
+  const through = all.flatMap(({ sent }) => (sent.kind === 'finished' ? [sent.lesson] : []));
+  const lessons = task.lessons.map((lesson) => ({ lesson, isDone: through.includes(lesson) }));
   const challenges = task.challenges.map((challenge) => {
     const own = tries.filter((one) => one.sent.challenge === challenge.id);
     return challengeProgress(challenge, own, task.tries);
   });
-  const lessons = task.lessons.map((lesson) => ({ lesson, isDone: done.has(lesson) }));
+  const objectives = task.objectives.map((objective) => {
+    const own = answers.filter((one) => one.graded.objective === objective);
+    return objectiveProgress(objective, own, task.questions);
+  });
   return {
     client,
     lessons,
     challenges,
-    isDone: [...challenges, ...lessons].every(({ isDone }) => isDone),
-    disagreements: tries.filter(({ graded }) => !graded.agrees).length,
-    lastSeen: rows.reduce(
-      (last, row) => (row.received_at > last ? row.received_at : last),
+    objectives,
+    isDone: [...challenges, ...lessons, ...objectives].every(({ isDone }) => isDone),
+    disagreements: [...tries, ...answers].filter(({ graded }) => !graded.agrees).length,
+    lastSeen: all.reduce(
+      (last, one) => (one.received_at > last ? one.received_at : last),
       client.joined_at
     )
   };
@@ -105,8 +123,30 @@ function challengeProgress(
   };
 }
 
-function grouped(rows: Row[]): Map<string, Row[]> {
+function objectiveProgress(
+  objective: string,
+  answers: KeptAnswer[],
+  asked: number
+): ObjectiveProgress {
+  const { right, guessed, isWeak } = answeredOf(
+    answers.map(({ graded, sent }) => ({ right: graded.right, report: sent.report }))
+  );
+  return {
+    objective,
+    answers,
+    right,
+    guessed,
+    isDone: answers.length >= asked,
+    backTo: isWeak ? lessonOf(objective) : null
+  };
+}
+
+function grouped(rows: readonly Row[]): Map<string, Row[]> {
   const groups = new Map<string, Row[]>();
-  for (const row of rows) groups.set(row.scope, [...(groups.get(row.scope) ?? []), row]);
+  for (const row of rows) {
+    const group = groups.get(row.scope);
+    if (group) group.push(row);
+    else groups.set(row.scope, [row]);
+  }
   return groups;
 }

@@ -1,31 +1,14 @@
 import * as v from 'valibot';
 import { TOKEN_PATTERN } from './token';
 
+export { line, words } from '../practice/fields';
+
 /** Shapes of what comes in from outside; every size is bounded here. */
 export const token = v.pipe(v.string(), v.regex(TOKEN_PATTERN, 'must be a token'));
 /** An id made on a phone: 80 random bits or more. */
 export const madeId = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{16,64}$/, 'must be an id'));
 export const label = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 export const time = v.pipe(v.string(), v.isoTimestamp(), v.maxLength(30));
-
-/** One line a person typed: no control characters, no spaces around it. */
-export const line = (most: number) =>
-  v.pipe(
-    v.string(),
-    v.maxLength(most * 2),
-    v.transform((text) => text.replace(/\p{Cc}+/gu, ' ').trim()),
-    v.minLength(1, 'must not be empty'),
-    v.maxLength(most, `must be ${most} letters or fewer`)
-  );
-
-/** Text a person typed, line ends kept. */
-export const words = (most: number) =>
-  v.pipe(
-    v.string(),
-    v.maxLength(most * 2),
-    v.transform((text) => text.replace(/[^\P{Cc}\n]+/gu, ' ').trim()),
-    v.maxLength(most, `must be ${most} letters or fewer`)
-  );
 
 /** Two minutes at 100 samples a second: practice water ends every try before. */
 const MAX_SAMPLES = 12_100;

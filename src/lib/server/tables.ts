@@ -25,7 +25,7 @@ export interface Tables {
     id: string;
     space_id: string;
     share_hash: string;
-    /** JSON of a Task. */
+    /** JSON of an Assignment. */
     task: string;
     created_at: string;
     closed_at: string | null;

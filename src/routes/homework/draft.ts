@@ -1,22 +1,38 @@
-import { parseSetup, type Setup } from '$lib/model';
+import type { Lesson } from '$lib/course';
+import type { Objective } from '$lib/course/items';
+import { parseSetup, ScenarioError, type Setup } from '$lib/model';
 import { MOST, travelOf, type Assignment, type HomeworkPhase } from '$lib/practice';
-import { setupOf, type Gear } from '$lib/sandbox';
-import { DataError, solveCorrection, type Challenge } from '$lib/scoring';
+import { solveCorrection, type Challenge } from '$lib/scoring';
+
+/** A challenge that may be asked, and how. */
+export interface Choice {
+  challenge: Challenge;
+  isSet: boolean;
+  /** Another gear and water than the lesson's; null is the lesson's own. */
+  setup: Setup | null;
+}
+
+/** What a lesson has to ask: itself, its challenges, and questions about what it teaches. */
+export interface Offer {
+  id: string;
+  title: string;
+  minutes: number;
+  isSet: boolean;
+  choices: Choice[];
+  objectives: { id: string; says: string; isSet: boolean }[];
+}
 
 /** Homework as a guide is putting it together. */
 export interface Draft {
   title: string;
   from: string;
   note: string;
-  lessons: readonly string[];
-  /** Ids of challenges, in the order chosen. */
-  challenges: readonly string[];
-  tries: number;
+  offers: Offer[];
+  tries: number | null;
+  questions: number | null;
   phase: HomeworkPhase;
   /** A day, or empty for none. */
   due: string;
-  /** The guide's own gear and water for all of the challenges, or null for each challenge's own. */
-  gear: Gear | null;
 }
 
 export const PHASE_NAMES: Record<HomeworkPhase, string> = {
@@ -25,52 +41,93 @@ export const PHASE_NAMES: Record<HomeworkPhase, string> = {
   unseen: 'Bait hidden'
 };
 
-export function firstDraft(): Draft {
+const FIRST_TITLE = 'Homework';
+
+export function firstDraft(
+  lessons: readonly Lesson[],
+  objectives: readonly Objective[],
+  from = ''
+): Draft {
   return {
-    title: 'Homework',
-    from: '',
+    title: FIRST_TITLE,
+    from,
     note: '',
-    lessons: [],
-    challenges: [],
+    offers: lessons.map(({ id, title, minutes, challenges }) => ({
+      ...{ id, title, minutes, isSet: false },
+      choices: challenges.map((challenge) => ({ challenge, isSet: false, setup: null })),
+      objectives: objectives
+        .filter(({ lesson }) => lesson === id)
+        .map((one) => ({ id: one.id, says: one.says, isSet: false }))
+    })),
     tries: 8,
+    questions: 4,
     phase: 'half_seen',
-    due: '',
-    gear: null
+    due: ''
   };
 }
 
-/** The homework that the draft stands for. Throws DataError for a challenge that is not in `known`. */
-export function assignmentOf(draft: Draft, known: readonly Challenge[]): Assignment {
-  const { title, from, note, lessons, tries, phase, due, gear } = draft;
-  const challenges = draft.challenges.map((id) => {
-    const challenge = known.find((one) => one.id === id);
-    if (!challenge) throw new DataError('challenges', id, 'no lesson has it');
-    return gear ? { ...challenge, setup: withGear(challenge, gear) } : challenge;
-  });
+/** The setup that a choice has now, all defaults filled in. */
+export function setupOf({ challenge, setup }: Choice): Setup {
+  return setup ?? parseSetup(challenge.setup);
+}
+
+/** The challenges that are asked. */
+export function chosenIn({ offers }: Draft): Choice[] {
+  return offers.flatMap(({ choices }) => choices).filter(({ isSet }) => isSet);
+}
+
+/** How much of a lesson's offer is asked. */
+export function countOf({ isSet, choices, objectives }: Offer): number {
+  return [{ isSet }, ...choices, ...objectives].filter((one) => one.isSet).length;
+}
+
+/**
+ * The homework that the draft stands for. With another gear a challenge is another challenge, and has
+ * an id of its own: tries are kept by id. @param suffix lower-case letters, new each time
+ */
+export function assignmentOf(draft: Draft, suffix: string): Assignment {
+  const { title, from, note, offers, tries, questions, phase, due } = draft;
+  const objectives = offers.flatMap((offer) => offer.objectives);
   return {
-    title: title.trim() || firstDraft().title,
+    title: title.trim() || FIRST_TITLE,
     from: from.trim(),
     note: note.trim(),
-    lessons: [...lessons],
-    challenges,
-    tries: Math.min(MOST.tries, Math.max(1, Math.round(tries) || 1)),
+    lessons: idsOf(offers),
+    challenges: chosenIn(draft).map(({ challenge, setup }) =>
+      setup ? { ...challenge, id: `${challenge.id}-${suffix}`, setup } : challenge
+    ),
+    objectives: idsOf(objectives),
+    questions: inRange(questions, MOST.questions),
+    tries: inRange(tries, MOST.tries),
     phase,
     due: due === '' ? null : due
   };
 }
 
-/** Titles of those challenges with a distance that no single move does in this water. */
-export function undoable({ challenges }: Assignment): string[] {
-  return challenges
-    .filter((challenge) => travelOf(challenge) && solveCorrection(challenge) === null)
+function idsOf(all: readonly { id: string; isSet: boolean }[]): string[] {
+  return all.filter(({ isSet }) => isSet).map(({ id }) => id);
+}
+
+/** An emptied field counts as one. */
+function inRange(count: number | null, most: number): number {
+  return Math.min(most, Math.max(1, Math.round(count ?? 1)));
+}
+
+/** Titles of those challenges with a distance that no single move does in the gear that was chosen. */
+export function undoable(draft: Draft): string[] {
+  return chosenIn(draft)
+    .map(({ challenge, setup }) => (setup ? { ...challenge, setup } : null))
+    .filter((own) => own !== null)
+    .filter((own) => travelOf(own) && !canBeDone(own))
     .map(({ title }) => title);
 }
 
-/** In or out of a list, kept in the order of choosing. */
-export function toggled(list: readonly string[], id: string): string[] {
-  return list.includes(id) ? list.filter((one) => one !== id) : [...list, id];
-}
-
-function withGear({ setup }: Challenge, gear: Gear): Setup {
-  return setupOf(gear, parseSetup(setup));
+function canBeDone(challenge: Challenge): boolean {
+  try {
+    return solveCorrection(challenge) !== null;
+  } catch (error) {
+    // A line that finds no rest in that gear: the model begins no try.
+    if (error instanceof ScenarioError) return false;
+    throw error;
+  }
 }

@@ -1,4 +1,4 @@
-import { packetOf, parsePacket, type Packet } from '$lib/practice';
+import { packetOf, parsePacket, type Packet } from '$lib/practice/homework';
 import { DataError } from '$lib/scoring';
 
 /** What a link's fragment starts with; the number is that of this packing, not of the packet. */

@@ -1,4 +1,5 @@
-import { parsePacket, packetOf, type Assignment, type HomeworkResult } from '$lib/practice';
+import type { Assignment } from '$lib/practice';
+import { parsePacket, packetOf, type HomeworkResult } from '$lib/practice/homework';
 
 /** Where homework in hand is kept: the part of the browser's Storage that is needed. */
 export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
@@ -14,7 +15,7 @@ interface Kept {
 
 /** What was done of this homework so far, or an empty result. */
 export function loadProgress(shelf: Shelf, assignment: Assignment, model: string): HomeworkResult {
-  const fresh = { assignment, by: '', model, tries: [] };
+  const fresh = { assignment, by: '', model, tries: [], answers: [] };
   const kept = readShelf(shelf).find((one) => one.assignment === nameOf(assignment));
   if (!kept) return fresh;
   try {

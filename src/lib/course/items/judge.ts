@@ -15,7 +15,7 @@ export function judge(answer: Answer, given: Given): Verdict {
     return { right: chosen.id === answer.key, reply: chosen.reply };
   }
   if (answer.form === 'order') {
-    if (typeof given !== 'object')
+    if (!isOrderOf(answer.key, given))
       throw new RangeError(`given: no order, ${JSON.stringify(given)}`);
     const isKey = given.every((id, i) => id === answer.key[i]);
     const isReversed = given.every((id, i) => id === answer.key[answer.key.length - 1 - i]);
@@ -24,6 +24,14 @@ export function judge(answer: Answer, given: Given): Verdict {
   }
   if (typeof given !== 'number') throw new RangeError(`given: no place, ${JSON.stringify(given)}`);
   return judgeMark(answer, given);
+}
+
+function isOrderOf(things: readonly string[], given: Given): given is readonly string[] {
+  return (
+    typeof given === 'object' &&
+    given.length === things.length &&
+    things.every((id) => given.includes(id))
+  );
 }
 
 /** Right within the model's own band; else the beginner's error that comes nearest, if it is near. */

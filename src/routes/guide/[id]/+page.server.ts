@@ -1,7 +1,8 @@
 import { assignmentOf } from '$lib/server/assignments';
 import { database, guideOfPage } from '$lib/server/http';
-import { progressOf, type ClientProgress } from '$lib/server/progress';
+import { progressOf } from '$lib/server/progress';
 import { error } from '@sveltejs/kit';
+import { briefly } from './clients';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async (event) => {
@@ -12,17 +13,3 @@ export const load: PageServerLoad = async (event) => {
   const clients = await progressOf(db, assignment);
   return { assignment, clients: clients.map(briefly) };
 };
-
-/** Without the rod inputs, which only the page of one client shows. */
-function briefly({ challenges, ...rest }: ClientProgress) {
-  const brief = challenges.map(({ challenge, tries, ...standing }) => ({
-    ...standing,
-    id: challenge.id,
-    title: challenge.title,
-    tries: tries.length,
-    contact: tries.length
-      ? tries.reduce((sum, { graded }) => sum + graded.contact, 0) / tries.length
-      : null
-  }));
-  return { ...rest, challenges: brief };
-}

@@ -2,5 +2,6 @@ import { guideOfPage } from '$lib/server/http';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async (event) => {
-  await guideOfPage(event);
+  const { name } = await guideOfPage(event);
+  return { name };
 };

@@ -1,5 +1,6 @@
 import { Refused } from '../ask';
-import type { Parcel, Sent } from './shelf';
+import type { Sent } from '$lib/server/homework';
+import type { Parcel } from './shelf';
 
 /** Answers after which sending the same again is no use. */
 const FOR_GOOD = new Set([400, 403, 404, 409, 410, 413, 415, 422]);

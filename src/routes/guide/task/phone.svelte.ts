@@ -1,9 +1,11 @@
-import type { StoredTry } from '$lib/practice';
-import { gradeTry, type Challenge } from '$lib/scoring';
+import { MODEL_VERSION } from '$lib/model';
+import { keptGuess, type StoredAnswer, type StoredTry } from '$lib/practice';
+import { gradeTry, type Challenge, type Guess } from '$lib/scoring';
+import type { Sent } from '$lib/server/homework';
 import { newId, now } from '../../record/stamp';
 import { ask, Refused, wordsFor } from '../ask';
 import { deliver } from './deliver';
-import { Shelf, type Home, type Parcel, type Sent } from './shelf';
+import { Shelf, type Home, type Parcel } from './shelf';
 import { toldFrom, type Answered } from './told';
 
 /** Tries again this often while something waits, ms. */
@@ -72,19 +74,14 @@ export class Phone {
     await this.sync();
   }
 
-  tried(challenge: Challenge, made: Omit<StoredTry, 'id' | 'at'>): Promise<void> {
-    const { grade } = gradeTry(challenge, made.input);
-    const { input, model } = made;
-    const id = newId();
-    return this.done({
-      kind: 'try',
-      id,
-      challenge: challenge.id,
-      input,
-      model,
-      at: now(),
-      marks: grade.marks
-    });
+  tried(challenge: Challenge, input: StoredTry['input'], guess: Guess | null): Promise<void> {
+    const { marks } = gradeTry(challenge, input).grade;
+    const made = { challenge: challenge.id, input, marks, model: MODEL_VERSION };
+    return this.done({ kind: 'try', id: newId(), at: now(), ...made, ...keptGuess(guess) });
+  }
+
+  answered(made: Omit<StoredAnswer, 'id' | 'at'>): Promise<void> {
+    return this.done({ kind: 'answer', id: newId(), at: now(), ...made });
   }
 
   /** Hears what the guide says, and sends what waits. One at a time. */

@@ -1,5 +1,5 @@
-import type { RodInput } from '$lib/model';
-import type { Challenge } from '$lib/scoring';
+import { filledIn, type Assignment } from '$lib/practice';
+import type { Sent } from '$lib/server/homework';
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 
 /** Homework as this phone has it, to be opened offline too. */
@@ -15,28 +15,12 @@ export interface Home {
   opened: string;
 }
 
-export interface Told {
-  title: string;
-  note: string;
-  lessons: string[];
-  challenges: Challenge[];
-  tries: number;
-  due: string | null;
+/** What the guide asks and says, as it was last heard. */
+export interface Told extends Assignment {
   isClosed: boolean;
   /** What the guide wrote back. */
   answer: string;
 }
-
-export interface SentTry {
-  kind: 'try';
-  id: string;
-  challenge: string;
-  input: RodInput;
-  model: string;
-  at: string;
-  marks: number;
-}
-export type Sent = SentTry | { kind: 'finished'; id: string; lesson: string; at: string };
 
 /** Something done here. It waits until the server has acknowledged it. */
 export interface Parcel {
@@ -68,7 +52,7 @@ export class Shelf {
   /** Last opened first. */
   async homes(): Promise<Home[]> {
     const all = await this.db.getAll('homes');
-    return all.sort((a, b) => (a.opened > b.opened ? -1 : 1));
+    return all.map(asNow).sort((a, b) => (a.opened > b.opened ? -1 : 1));
   }
 
   async keepHome(home: Home): Promise<void> {
@@ -94,4 +78,10 @@ export class Shelf {
   close(): void {
     this.db.close();
   }
+}
+
+/** What was told before there were questions and a phase lacks them. */
+function asNow(home: Home): Home {
+  const { told } = home;
+  return told ? { ...home, told: { ...told, ...filledIn(told) } } : home;
 }

@@ -1,11 +1,11 @@
+import type { Assignment } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
-import type { Task } from '$lib/server/task';
 import type { Told } from './shelf';
 
 /** What a phone hears when it enters. */
 export interface Answered {
   client: { note: string };
-  assignment: { task: Task; closed_at: string | null };
+  assignment: { task: Assignment; closed_at: string | null };
 }
 
 /**
@@ -13,15 +13,11 @@ export interface Answered {
  * open is laid out anew for another one, and a try in it would be lost to every answer that comes.
  */
 export function toldFrom(before: Told | null, { client, assignment }: Answered): Told {
-  const { title, note, lessons, challenges, tries, due } = assignment.task;
+  const { task, closed_at } = assignment;
   return {
-    title,
-    note,
-    lessons,
-    challenges: challenges.map((challenge) => asBefore(before, challenge)),
-    tries,
-    due,
-    isClosed: assignment.closed_at !== null,
+    ...task,
+    challenges: task.challenges.map((challenge) => asBefore(before, challenge)),
+    isClosed: closed_at !== null,
     answer: client.note
   };
 }

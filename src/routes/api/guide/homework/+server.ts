@@ -1,6 +1,6 @@
+import { parseAssignment } from '$lib/practice';
 import { createAssignment } from '$lib/server/assignments';
 import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
-import { parseTask } from '$lib/server/task';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
 
@@ -13,5 +13,6 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const { task } = await bodyOf(event, setting);
-    return { id: await createAssignment(await database(), guide, parseTask(task), timeNow()) };
+    const parsed = parseAssignment(task, 'task');
+    return { id: await createAssignment(await database(), guide, parsed, timeNow()) };
   });

@@ -1,5 +1,5 @@
 import { assignmentOf } from '$lib/server/assignments';
-import { tryTable } from '$lib/server/export';
+import { homeworkTable } from '$lib/server/export';
 import { Refusal } from '$lib/server/faults';
 import { answering, database, guideFrom } from '$lib/server/http';
 import { progressOf } from '$lib/server/progress';
@@ -7,7 +7,7 @@ import type { RequestHandler } from './$types';
 
 export const prerender = false;
 
-/** All tries of a homework: a table, or with ?as=json everything down to the rod input. */
+/** All that clients of a homework did: a table, or with ?as=json everything down to the rod input. */
 export const GET: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
@@ -18,7 +18,7 @@ export const GET: RequestHandler = (event) =>
     const isJson = event.url.searchParams.get('as') === 'json';
     const text = isJson
       ? JSON.stringify({ task: assignment.task, clients }, null, 1)
-      : tryTable(clients);
+      : homeworkTable(clients);
     return new Response(text, {
       headers: {
         'content-type': `${isJson ? 'application/json' : 'text/csv'}; charset=utf-8`,

@@ -1,0 +1,70 @@
+import { describe, expect, test } from 'vitest';
+import { inOrder, partsText, sayFirst, type Brief } from '../../src/routes/guide/[id]/clients';
+import { isNamed } from '../../src/routes/guide/find';
+import { optionsFor } from '../../src/routes/guide/plan/picker';
+
+const client = (nickname: string, isDone: boolean): Brief => ({
+  client: { id: nickname, nickname, joined_at: '2031-05-01T08:00:00.000Z', note: '' },
+  lessons: [{ lesson: 'one-foot', isDone: true }],
+  challenges: [],
+  objectives: [],
+  isDone,
+  disagreements: 0,
+  lastSeen: '2031-05-02T08:00:00.000Z'
+});
+const rulerOf = (bias_m: number, spread_m: number) => ({
+  ...{ target_m: 0.3, band_m: 0.05, tries: 5, bias_m, spread_m },
+  advice: 'shorter' as const
+});
+const challenge = (id: string, ruler: ReturnType<typeof rulerOf> | null) => ({
+  ...{ id, title: id, tries: 5, passed: 0, contact: 1, isDone: false, ruler }
+});
+const about = (objective: string, right: number, backTo: string | null) => ({
+  ...{ objective, right, guessed: 0, answered: 4, isDone: true, backTo }
+});
+
+test('who is not done comes first, then by name', () => {
+  const all = [client('Bo', true), client('Wim', false), client('Ada', true), client('Ina', false)];
+  const names = (typed: string) => inOrder(all, typed).map((one) => one.client.nickname);
+  expect(names('')).toEqual(['Ina', 'Wim', 'Ada', 'Bo']);
+  expect(names('i')).toEqual(['Ina', 'Wim']);
+});
+
+test.each([
+  ['Wim from the jetty', 'jet wi', true],
+  ['Inès', 'INES', true],
+  ['Ina', '  ', true],
+  ['Ina', 'inx', false]
+])('%s is named by “%s”: %s', (name, typed, isIt) => expect(isNamed(name, typed)).toBe(isIt));
+
+describe('in short', () => {
+  const one = {
+    ...client('Ina', false),
+    challenges: [challenge('a', rulerOf(0.1, 0)), challenge('b', rulerOf(-0.2, 0.01))],
+    objectives: [about('slack', 2, 'slack'), about('hops', 1, 'hops'), about('season', 4, null)]
+  };
+
+  test('the hand is spoken to where it misses most, the questions where least was right', () => {
+    expect(sayFirst(one)).toEqual({ ruler: rulerOf(-0.2, 0.01), backTo: 'hops' });
+    const nothing = { ...one, challenges: [challenge('c', null)], objectives: [] };
+    expect(sayFirst(nothing)).toEqual({ ruler: null, backTo: null });
+  });
+
+  test('what is done is counted by parts', () => {
+    expect(partsText(one)).toBe('4 of 6 parts done');
+    expect(partsText(client('Bo', true))).toBe('done');
+    const fresh = { ...one, lastSeen: one.client.joined_at };
+    expect(partsText(fresh)).toBe('not begun');
+  });
+});
+
+test('a client is found among those of all homework', () => {
+  const groups = [
+    { id: 'may', title: 'May', clients: [{ id: '1', nickname: 'Ina' }] },
+    { id: 'june', title: 'June', clients: [{ id: '2', nickname: 'Bo' }] }
+  ];
+  expect(optionsFor(groups, '')).toHaveLength(2);
+  expect(optionsFor(groups, 'bo')).toEqual([
+    { title: 'June', options: [{ value: 'june.2', name: 'Bo' }] }
+  ]);
+});

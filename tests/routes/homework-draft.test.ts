@@ -1,0 +1,132 @@
+import { describe, expect, test } from 'vitest';
+import { loadLessons } from '../../src/lib/course';
+import { itemOf, OBJECTIVES, SOURCES } from '../../src/lib/course/items';
+import { parseSetup } from '../../src/lib/model';
+import { MOST, parseAssignment } from '../../src/lib/practice';
+import {
+  assignmentOf,
+  chosenIn,
+  countOf,
+  firstDraft,
+  undoable
+} from '../../src/routes/homework/draft';
+import { askedAbout, questionsLeft } from '../../src/routes/homework/question-set';
+import { answerText, guessText, rightText } from '../../src/routes/homework/report-text';
+import { seededRandom } from '../../src/lib/course/seeded-random';
+import { drag } from '../practice/drag';
+
+function draftOfOneFoot() {
+  const draft = firstDraft(loadLessons(), OBJECTIVES, 'Reedmere Guiding');
+  const offer = draft.offers.find(({ id }) => id === 'one-foot');
+  if (!offer) throw new Error('no lesson “one-foot”');
+  return { draft, offer };
+}
+
+describe('a draft of homework', () => {
+  test('offers every objective once, under the lesson that teaches it', () => {
+    const { offers } = firstDraft(loadLessons(), OBJECTIVES);
+    const offered = offers.flatMap(({ objectives }) => objectives.map(({ id }) => id));
+    expect([...offered].sort()).toEqual(OBJECTIVES.map(({ id }) => id).sort());
+  });
+
+  test('becomes an assignment that is read as it is', () => {
+    const { draft, offer } = draftOfOneFoot();
+    offer.isSet = true;
+    for (const choice of offer.choices.slice(0, 2)) choice.isSet = true;
+    offer.objectives[0].isSet = true;
+    Object.assign(draft, { title: ' ', tries: null, questions: 99 });
+    expect(countOf(offer)).toBe(4);
+    const assignment = assignmentOf(draft, 'abcd');
+    expect(parseAssignment(assignment)).toEqual(assignment);
+    expect(assignment).toMatchObject({
+      ...{ title: 'Homework', from: 'Reedmere Guiding', lessons: ['one-foot'] },
+      ...{ objectives: ['one-foot'], tries: 1, questions: MOST.questions, due: null }
+    });
+    expect(assignment.challenges).toEqual(chosenIn(draft).map(({ challenge }) => challenge));
+  });
+
+  test('gives a challenge in other gear an id of its own, and leaves the others as they are', () => {
+    const { draft, offer } = draftOfOneFoot();
+    const [own, other] = offer.choices;
+    own.isSet = other.isSet = true;
+    const setup = parseSetup(own.challenge.setup);
+    own.setup = { ...setup, water: { ...setup.water, depth_m: 7 } };
+    const { challenges } = assignmentOf(draft, 'abcd');
+    expect(challenges[0].id).toBe(`${own.challenge.id}-abcd`);
+    expect(challenges[0].setup.water.depth_m).toBe(7);
+    expect(challenges[1]).toEqual(other.challenge);
+  });
+
+  test('names what cannot be done in the gear that was chosen', () => {
+    const { draft, offer } = draftOfOneFoot();
+    const [own] = offer.choices;
+    own.isSet = true;
+    expect(undoable(draft)).toEqual([]);
+    const setup = parseSetup(own.challenge.setup);
+    for (const slack_m of [3, 9]) {
+      own.setup = { ...setup, start: { ...setup.start, slack_m } };
+      expect(undoable(draft), `${slack_m} m of slack`).toEqual([own.challenge.title]);
+    }
+  });
+});
+
+describe('questions left about an objective', () => {
+  const left = (answers: { item: string; seed: number }[], of: number) =>
+    questionsLeft('one-foot', answers, of, seededRandom(3));
+
+  test('are as many as were asked less those answered, other objectives’ aside', () => {
+    const answers = [
+      { item: 'mark-drag', seed: 4 },
+      { item: 'mark-fall', seed: 4 }
+    ];
+    expect(askedAbout('one-foot', answers)).toEqual([answers[0]]);
+    expect(left(answers, 3).set.items).toHaveLength(2);
+    expect(left(answers, 1).set.items).toEqual([]);
+  });
+
+  test('go once through all there are before one comes again', () => {
+    const own = SOURCES.filter(({ objective }) => objective === 'one-foot').map(({ item }) => item);
+    const drawn = left([], 2 * own.length).set.items.map(({ item }) => item);
+    expect([...drawn.slice(0, own.length)].sort()).toEqual([...own].sort());
+    expect([...drawn.slice(own.length)].sort()).toEqual([...own].sort());
+    const rest = left([{ item: own[0], seed: 1 }], own.length).set.items;
+    expect(rest.map(({ item }) => item)).not.toContain(own[0]);
+  });
+
+  test('never come from the same seed twice, and from none beyond those of homework', () => {
+    const answers = Array.from({ length: 12 }, (_, i) => ({ item: 'mark-drag', seed: 2 * i + 1 }));
+    const { nextSeed } = left(answers, MOST.questions);
+    const seeds = Array.from({ length: MOST.seed - answers.length }, nextSeed);
+    const all = [...seeds, ...answers.map(({ seed }) => seed)].sort((a, b) => a - b);
+    expect(all).toEqual(Array.from({ length: MOST.seed }, (_, i) => i + 1));
+  });
+});
+
+describe('what the guide reads', () => {
+  test('of a guess, by what was asked', () => {
+    expect(guessText({ guess_m: 0.3048 }, drag, 'imperial')).toBe('1 ft');
+    expect(guessText({ guess_down: false }, drag, 'imperial')).toBe('still falling');
+    expect(guessText({}, drag, 'imperial')).toBe('');
+  });
+
+  test('of an answer, in the question’s own words', () => {
+    const { answer } = itemOf('mood', 1);
+    if (answer.form !== 'choose') throw new Error(answer.form);
+    expect(answerText(answer, answer.key, 'metric')).toBe(
+      answer.options.find(({ id }) => id === answer.key)?.says
+    );
+    const order = itemOf('order-slack', 1).answer;
+    if (order.form !== 'order') throw new Error(order.form);
+    expect(answerText(order, order.key, 'metric').split(', then ')).toHaveLength(order.key.length);
+    const mark = itemOf('mark-hour', 1).answer;
+    expect(answerText(mark, 0.5, 'metric')).toBe('50 cm');
+  });
+
+  test.each([
+    [[0, 0, 0], 'None answered yet; 4 were asked.'],
+    [[2, 0, 3], '2 of 3 right; 4 were asked.'],
+    [[4, 1, 4], '4 of 4 right, 1 by a guess.']
+  ] as const)('of answers: %o', ([right, guessed, answered], says) => {
+    expect(rightText({ right, guessed, answered }, 4)).toBe(says);
+  });
+});
