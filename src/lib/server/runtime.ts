@@ -20,8 +20,12 @@ export const limits = {
   sender: new RateLimiter({ burst: 120, perMinute: 60 }),
   /** New spaces from one address: a club's office, not a flood. */
   opening: new RateLimiter({ burst: 20, perMinute: 1 }),
-  /** Wrong codes and links from one address; right ones cost nothing, so a full room gets in. */
-  guessing: new RateLimiter({ burst: 60, perMinute: 12 })
+  /**
+   * Wrong codes and links from one address; right ones cost nothing, so a full room gets in, and so
+   * does one in which every second phone mistypes. Who guesses through a clinic's twelve hours has
+   * tried a ten-thousandth of the codes.
+   */
+  guessing: new RateLimiter({ burst: 300, perMinute: 60 })
 };
 
 let running: Promise<Runtime> | undefined;
@@ -43,6 +47,7 @@ async function start(): Promise<Runtime> {
   sweep.unref();
   void sweepOnce(store);
   const close = async () => {
+    running = undefined;
     clearInterval(sweep);
     await feed.close();
     await store.close();

@@ -1,0 +1,83 @@
+import { sql } from 'kysely';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { newCode } from '../../src/lib/server/room-code';
+import { runtime } from '../../src/lib/server/runtime';
+import { newToken } from '../../src/lib/server/token';
+import { ask, load, newClinic, newGuide, withStore } from './endpoints';
+import type { Jar } from './events';
+
+withStore();
+
+const PHONES = 500;
+const HALL = '198.51.100.1';
+const ELSEWHERE = '203.0.113.9';
+
+describe('a hall of five hundred phones behind one address', () => {
+  let jar: Jar;
+  let clinic: Awaited<ReturnType<typeof newClinic>>;
+  const tokens = Array.from({ length: PHONES }, newToken);
+  beforeAll(async () => {
+    // Limits are tested here, not the disk.
+    await sql`pragma synchronous = off`.execute((await runtime()).store.db);
+    ({ jar } = await newGuide('Reed'));
+    clinic = await newClinic(jar);
+  });
+
+  const join = (token: string, code: string, address: string) =>
+    ask('/api/clinic/[code]/join', { body: { token }, params: { code }, address });
+
+  /** Tries codes until it is stopped. @returns how many it could try */
+  async function guess(address: string): Promise<number> {
+    for (let tried = 0; tried < 2 * PHONES; tried++) {
+      const { status } = await join(newToken(), newCode(), address);
+      if (status === 429) return tried;
+      expect(status).toBe(404);
+    }
+    return Infinity;
+  }
+
+  test('gets in and votes, every third with a code mistyped first, while a guesser is stopped', async () => {
+    expect(await guess(ELSEWHERE)).toBeLessThanOrEqual(310);
+    // The right code is no way round for who has guessed too often.
+    expect(await join(newToken(), clinic.code, ELSEWHERE)).toMatchObject({ status: 429 });
+    const entered = tokens.map(async (token, i) => {
+      if (i % 3 === 0) await join(token, newCode(), HALL);
+      return (await join(token, clinic.code, HALL)).status;
+    });
+    expect(new Set(await Promise.all(entered))).toEqual(new Set([200]));
+
+    const { part, shown } = clinic.view;
+    const voted = tokens.map(async (token, i) => {
+      const option = shown.options[i % shown.options.length].id;
+      const answer = { kind: 'vote', id: newToken(), part, option };
+      const body = { token, answer };
+      const params = { code: clinic.code };
+      return (await ask('/api/clinic/[code]/answer', { body, params, address: HALL })).status;
+    });
+    expect(new Set(await Promise.all(voted))).toEqual(new Set([200]));
+    const { body } = await load('/clinic/[id]', { jar, params: { id: clinic.id } });
+    expect(JSON.parse(body).view.answered).toBe(PHONES);
+  });
+
+  test('one phone that floods is slowed, and its neighbours are not', async () => {
+    const statuses: number[] = [];
+    for (let i = 0; i < 200; i++) {
+      statuses.push((await join(tokens[0], clinic.code, HALL)).status);
+    }
+    expect(statuses.at(-1)).toBe(429);
+    expect(await join(tokens[1], clinic.code, HALL)).toMatchObject({ status: 200 });
+  });
+});
+
+test('spaces from one address are few', async () => {
+  const statuses: number[] = [];
+  for (let i = 0; i < 30; i++) {
+    const { status } = await ask('/api/guide/space', {
+      body: { name: 'Silt' },
+      address: ELSEWHERE
+    });
+    statuses.push(status);
+  }
+  expect(statuses.filter((status) => status === 200).length).toBeLessThanOrEqual(21);
+  expect(statuses.at(-1)).toBe(429);
+});

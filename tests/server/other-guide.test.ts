@@ -1,0 +1,215 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { newToken } from '../../src/lib/server/token';
+import {
+  addresses,
+  ask,
+  load,
+  newClinic,
+  newGuide,
+  newHomework,
+  pages,
+  shareOf,
+  withStore,
+  type Asked
+} from './endpoints';
+import { Jar } from './events';
+import { evenHand, sampleChallenge, sampleTask } from './samples';
+
+withStore();
+
+const CLIENT = 'Ina of the reeds';
+/** How one comes in: these take no cookie. */
+const doors = ['POST /api/guide/space', 'POST /api/guide/session', 'DELETE /api/guide/session'];
+const guarded = addresses
+  .filter(({ path }) => path.startsWith('/api/guide/'))
+  .filter(({ method, path }) => !doors.includes(`${method} ${path}`))
+  .map(({ method, path }) => ({ what: `${method} ${path}`, method, path }));
+const guardedPages = [...pages.keys()]
+  .filter((path) => path !== '/guide')
+  .map((path) => ({ what: `the page ${path}`, method: 'GET', path }));
+const all = [...guarded, ...guardedPages];
+
+/** What one guide has, and another wants. */
+interface Owned {
+  jar: Jar;
+  homework: string;
+  share: string;
+  clinic: string;
+  code: string;
+  client: string;
+  /** The client's own secret, on the phone. */
+  token: string;
+}
+let mine: Owned;
+let other: Jar;
+
+/** A body that each address would take from the right guide. */
+const bodies = (): Record<string, unknown> => ({
+  'POST /api/guide/homework': { task: sampleTask },
+  'PATCH /api/guide/homework/[id]': { change: 'close' },
+  'POST /api/guide/homework/[id]/note': { client: mine.client, note: 'Hello' },
+  'POST /api/guide/clinic': { minutes: 45 },
+  'POST /api/guide/clinic/[id]': { do: 'hold' }
+});
+
+beforeAll(async () => {
+  other = (await newGuide('Silt')).jar;
+  const { jar } = await newGuide('Reed');
+  const homework = await newHomework(jar);
+  const share = await shareOf(jar, homework);
+  const token = newToken();
+  await ask('/api/homework/enter', { body: { share, token, name: CLIENT } });
+  const { clients } = JSON.parse(
+    (await load('/guide/[id]', { jar, params: { id: homework } })).body
+  );
+  const { id: clinic, code } = await newClinic(jar);
+  mine = { jar, homework, share, clinic, code, client: clients[0].client.id, token };
+}, 60_000);
+
+/** Everything that the owner sees. */
+async function seen(): Promise<string> {
+  const { jar, homework: id, clinic } = mine;
+  const parts = [
+    await load('/guide', { jar }),
+    await load('/guide/[id]', { jar, params: { id } }),
+    await load('/guide/[id]/[client]', { jar, params: { id, client: mine.client } }),
+    await load('/clinic/[id]', { jar, params: { id: clinic } })
+  ];
+  expect(parts.map(({ status }) => status)).toEqual([200, 200, 200, 200]);
+  return JSON.stringify(parts);
+}
+
+function askAny({ method, path }: (typeof all)[number], jar: Jar, params: Record<string, string>) {
+  if (pages.has(path))
+    return load(path, { jar, params, path: `/?client=${mine.homework}.${mine.client}` });
+  const body = method === 'GET' ? undefined : (bodies()[`${method} ${path}`] ?? {});
+  const asked: Asked = { method, jar, params, body };
+  return ask(path, asked);
+}
+
+/** With each id of the owner's where an address takes one. */
+function idsFor(path: string): Record<string, string>[] {
+  const { homework, clinic, client } = mine;
+  if (!path.includes('[id]')) return [{}];
+  return [homework, clinic, client].map((id) => ({ id, client }));
+}
+
+test('the addresses and pages of a guide’s are found', () => {
+  expect(guarded.length).toBeGreaterThanOrEqual(11);
+  expect(guardedPages.map(({ path }) => path).sort()).toEqual([
+    '/clinic/[id]',
+    '/clinic/[id]/summary',
+    '/guide/[id]',
+    '/guide/[id]/[client]',
+    '/guide/new',
+    '/guide/plan'
+  ]);
+});
+
+describe('nobody gets in', () => {
+  test.each(all)('to $what without a cookie, nor with a made-up one', async (address) => {
+    const forged = new Jar();
+    forged.set('feltfoot_guide', newToken(), {});
+    const before = await seen();
+    for (const jar of [new Jar(), forged]) {
+      for (const params of idsFor(address.path)) {
+        const { status, body } = await askAny(address, jar, params);
+        expect(status).toBe(pages.has(address.path) ? 303 : 401);
+        expect(body).not.toContain(sampleTask.title);
+        expect(body).not.toContain(CLIENT);
+      }
+    }
+    expect(await seen()).toBe(before);
+  });
+
+  test('to the guide’s first page, which shows the door', async () => {
+    const { status, body } = await load('/guide', { jar: new Jar() });
+    expect({ status, ...JSON.parse(body) }).toEqual({
+      status: 200,
+      guide: null,
+      homework: [],
+      clinics: []
+    });
+  });
+});
+
+describe('another guide gets and changes nothing', () => {
+  const withId = all.filter(({ path }) => path.includes('[id]') || path === '/guide/plan');
+  test.each(withId)('by $what', async (address) => {
+    const before = await seen();
+    for (const params of idsFor(address.path)) {
+      const { status, body } = await askAny(address, other, params);
+      expect(body).not.toContain(sampleTask.title);
+      expect(body).not.toContain(CLIENT);
+      expect(body).not.toContain(mine.code);
+      if (address.method === 'GET') expect(status).toBe(404);
+    }
+    expect(await seen()).toBe(before);
+  });
+
+  test('on the guide’s first page', async () => {
+    const { body } = await load('/guide', { jar: other });
+    expect(JSON.parse(body)).toMatchObject({ guide: { name: 'Silt' }, homework: [], clinics: [] });
+  });
+});
+
+describe('a phone with a wrong key gets nothing', () => {
+  const sent = () => ({
+    kind: 'try',
+    id: newToken(),
+    challenge: sampleChallenge.id,
+    input: evenHand(sampleChallenge, 9, 1),
+    model: '1',
+    at: '2031-05-01T08:00:00.000Z',
+    marks: 1
+  });
+  const vote = (view: { part: string; shown: { options: { id: string }[] } }) => {
+    return { kind: 'vote', id: newToken(), part: view.part, option: view.shown.options[0].id };
+  };
+  const address = 'a stranger’s';
+
+  test('with a wrong link', async () => {
+    const key = { share: newToken(), token: mine.token };
+    const asked = [
+      ask('/api/homework/enter', { body: { ...key, name: 'Bo' }, address }),
+      ask('/api/homework/send', { body: { ...key, sent: sent() }, address }),
+      ask('/api/homework/forget', { body: key, address })
+    ];
+    for (const { status, body } of await Promise.all(asked)) {
+      expect(status).toBe(404);
+      expect(body).not.toContain(sampleTask.title);
+    }
+  });
+
+  test('with the link but another phone’s place', async () => {
+    const key = { share: mine.share, token: newToken() };
+    const before = await seen();
+    expect(
+      await ask('/api/homework/send', { body: { ...key, sent: sent() }, address })
+    ).toMatchObject({ status: 403 });
+    await ask('/api/homework/forget', { body: key, address });
+    expect(await seen()).toBe(before);
+  });
+
+  test('with a wrong code', async () => {
+    const { view } = JSON.parse(
+      (await load('/clinic/[id]', { jar: mine.jar, params: { id: mine.clinic } })).body
+    );
+    const params = { code: mine.code === '222222' ? '333333' : '222222' };
+    const token = newToken();
+    const asked = [
+      ask('/api/clinic/[code]/join', { body: { token }, params, address }),
+      ask('/api/clinic/[code]/answer', { body: { token, answer: vote(view) }, params, address }),
+      ask('/api/clinic/[code]/feed', { method: 'GET', params, address })
+    ];
+    for (const { status } of await Promise.all(asked)) expect(status).toBe(404);
+  });
+
+  test('and the code opens the phones’ view only, never the screen’s', async () => {
+    const params = { code: mine.code };
+    const { status, body } = await ask('/api/clinic/[code]/feed', { method: 'GET', params });
+    expect(status).toBe(200);
+    expect(body).not.toContain('"answered"');
+    expect(body).not.toContain('"counts"');
+  });
+});
