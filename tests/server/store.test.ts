@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
-import { createAssignment, assignmentOf, assignmentsOf } from '../../src/lib/server/assignments';
+import {
+  createAssignment,
+  assignmentOf,
+  assignmentsOf,
+  extend
+} from '../../src/lib/server/assignments';
 import { enter } from '../../src/lib/server/clients';
 import { daysAfter, deleteExpired, deleteSpace } from '../../src/lib/server/retention';
 import {
@@ -11,6 +16,7 @@ import {
   startSession,
   type Guide
 } from '../../src/lib/server/spaces';
+import { createRoom } from '../../src/lib/server/rooms';
 import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
 import { accept, type Receipt } from '../../src/lib/server/submissions';
 import { TABLE_NAMES } from '../../src/lib/server/tables';
@@ -112,6 +118,27 @@ describe.each(storeKinds)('a store on $name', (kind) => {
       expect(await deleteExpired(store.db, NOW)).toBe(1);
       const left = await store.db.selectFrom('submissions').select('parent').execute();
       expect(left).toEqual([{ parent: young }]);
+    });
+
+    test('the guide’s extending keeps homework for another ninety days', async () => {
+      const guide = await newGuide('Reed');
+      const id = await createAssignment(store.db, guide, sampleTask, daysAfter(NOW, -89));
+      await extend(store.db, guide, id, null, NOW);
+      await deleteExpired(store.db, daysAfter(NOW, 89));
+      expect(await assignmentOf(store.db, guide, id)).toMatchObject({ id });
+      await deleteExpired(store.db, daysAfter(NOW, 91));
+      expect(await assignmentOf(store.db, guide, id)).toBeUndefined();
+    });
+
+    test('a space goes ninety days after it was last used, with its clinics', async () => {
+      const guide = await newGuide('Reed');
+      const used = daysAfter(NOW, 20);
+      expect(await guideOf(store.db, guide.cookie, used)).toBeDefined();
+      await createRoom(store.db, guide, [], used);
+      expect(await deleteExpired(store.db, daysAfter(used, 89))).toBe(0);
+      expect(await startSession(store.db, guide.secret, daysAfter(used, 89))).toBeDefined();
+      await deleteExpired(store.db, daysAfter(used, 91));
+      expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
     });
 
     test('a deleted space leaves not one row', async () => {

@@ -45,11 +45,22 @@ export async function bodyOf<S extends v.GenericSchema>(
   if (!/^application\/json\b/i.test(request.headers.get('content-type') ?? '')) {
     throw new Refusal(415, 'Send JSON.');
   }
-  const text = await request.text();
+  const text = await textOf(request);
   try {
     return parseData(schema, JSON.parse(text));
   } catch (fault) {
     if (fault instanceof SyntaxError) throw new Refusal(400, 'This is no JSON.');
+    throw fault;
+  }
+}
+
+/** The server in front counts the bytes and breaks off a body that is larger than anything of ours. */
+async function textOf(request: Request): Promise<string> {
+  try {
+    return await request.text();
+  } catch (fault) {
+    if ((fault as { status?: unknown }).status === 413)
+      throw new Refusal(413, 'This is too large.');
     throw fault;
   }
 }
