@@ -80,7 +80,10 @@ export function askRaw(base: string, { method = 'GET', path, headers, body }: Se
       answer.on('end', done);
       answer.on('error', done);
     });
-    asked.on('error', reject);
+    // A body that is refused breaks off while it is sent; the answer is there all the same.
+    let isAnswered = false;
+    asked.on('response', () => (isAnswered = true));
+    asked.on('error', (error) => isAnswered || reject(error));
     asked.end(body);
   });
 }
