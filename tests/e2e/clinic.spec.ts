@@ -18,13 +18,47 @@ async function phoneIn(browser: Browser, code: string): Promise<Page> {
   return page;
 }
 
+async function next(page: Page): Promise<void> {
+  const before = await page.getByText(/\d+ of \d+, about/).innerText();
+  await page.getByRole('button', { name: 'Next' }).click();
+  await expect(page.getByText(before)).toHaveCount(0);
+}
+
 /** Leads the room on to its first question. */
 async function goToQuestion(page: Page): Promise<void> {
-  while (!(await page.getByRole('button', { name: 'Hold' }).isVisible())) {
-    const before = await page.getByText(/\d+ of \d+, about/).innerText();
-    await page.getByRole('button', { name: 'Next' }).click();
-    await expect(page.getByText(before)).toHaveCount(0);
-  }
+  while (!(await page.getByRole('button', { name: 'Hold' }).isVisible())) await next(page);
+}
+
+/** The phone takes the screen's rod and drags it aside. */
+async function sweepFrom(phone: Page, rod: string): Promise<void> {
+  await phone.goto(rod);
+  const pad = phone.getByRole('slider');
+  const { x, y, width, height } = (await pad.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+  const middle = y + height / 2;
+  await phone.mouse.move(x + width / 3, middle);
+  await phone.mouse.down();
+  await phone.mouse.move(x + width / 2, middle, { steps: 12 });
+  await phone.mouse.up();
+}
+
+/** Opens the phone's link home on a device that has nothing yet, and takes it in. */
+async function takeHome(browser: Browser, phone: Page): Promise<void> {
+  const link = await phone.getByRole('link', { name: /clinic\/home#/ }).innerText();
+  const context = await browser.newContext();
+  const elsewhere = await context.newPage();
+  await elsewhere.goto(link);
+  await expect(elsewhere.getByText('said 1 answer beforehand and made 1 try')).toBeVisible();
+  await elsewhere.getByRole('button', { name: 'Put them into my record' }).click();
+  await expect(elsewhere.getByText('They are in your record')).toBeVisible();
+  await elsewhere.goto('/record');
+  await expect(elsewhere.getByText('1 try kept')).toBeVisible();
+  await context.close();
+}
+
+/** How many pages of A4 it prints to. */
+async function pagesOf(page: Page): Promise<number> {
+  const paper = (await page.pdf({ format: 'A4' })).toString('latin1');
+  return paper.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
 }
 
 async function go(page: Page, to: string): Promise<void> {
@@ -94,8 +128,21 @@ test(
     const beside = page.getByRole('region', { name: 'Two runs side by side' });
     await expect(beside.getByRole('heading')).toHaveText(['A try of this room', 'The reference']);
 
+    await page.getByRole('button', { name: 'A phone as the rod' }).click();
+    const rod = await page.getByRole('link', { name: 'The rod’s link' }).getAttribute('href');
+    await sweepFrom(late, rod ?? '');
+    const water = page.getByRole('region', { name: 'The water of the phone’s rod' });
+    await expect(water.getByText('of 100')).toBeVisible({ timeout: 15_000 });
+    await page.getByRole('button', { name: 'Put the rod away' }).click();
+
+    while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
+    await page.getByRole('button', { name: 'End' }).click();
+    await takeHome(browser, phones[1]);
+
     await page.getByRole('link', { name: 'Summary' }).click();
     await expect(page.getByText(/of 10 had it/)).toBeVisible();
+    await page.emulateMedia({ media: 'print' });
+    expect(await pagesOf(page)).toBe(1);
     for (const phone of [...phones, late]) await phone.context().close();
   }
 );
@@ -117,6 +164,11 @@ for (const scheme of ['light', 'dark'] as const) {
       await page.getByRole('button', { name: 'Reveal' }).click();
       await expect(page.locator('.share').first()).toBeVisible();
       expect(await faults(page)).toEqual([]);
+      await page.getByRole('button', { name: 'A phone as the rod' }).click();
+      const rod = page.getByRole('link', { name: 'The rod’s link' });
+      await phone.goto((await rod.getAttribute('href')) ?? '');
+      await expect(phone.getByRole('slider')).toBeVisible();
+      expect([await faults(phone), await faults(page)]).toEqual([[], []]);
       await phone.context().close();
     }
   );

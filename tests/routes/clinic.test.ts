@@ -1,15 +1,26 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import { parseScenario, simulateScenario } from '../../src/lib/model';
+import { emptyRecord, mergeRecords } from '../../src/lib/practice';
 import { gradeResult, type Challenge } from '../../src/lib/scoring';
+import type { Phase } from '../../src/lib/server/clinic-flow';
 import { besideReference } from '../../src/routes/clinic/beside';
 import { biasRows } from '../../src/routes/clinic/bias-plot';
+import { foretold } from '../../src/routes/clinic/foretold';
 import { shared } from '../../src/routes/clinic/follow';
+import { homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
 import { clock, measuredWords } from '../../src/routes/clinic/words';
 import { stepsOf } from '../../src/routes/clinic/[id]/lead';
 import { evenHand } from '../server/samples';
 
-const asked = { kind: 'predict' as const, about: '', ask: '', options: [], watch: null };
+const asked = {
+  kind: 'predict' as const,
+  about: '',
+  ask: '',
+  options: [],
+  asks: null,
+  watch: null
+};
 const held = {
   at: 1,
   of: 5,
@@ -81,6 +92,56 @@ test('a try beside the reference is run in the same water, and the reference pas
   const { setup, move, hold_s } = reference;
   const result = simulateScenario(parseScenario({ ...setup, move, hold_s }));
   expect(gradeResult(challenge, result).passed).toBe(true);
+});
+
+describe('what a phone foretold', () => {
+  const asks = { lesson: 'one-foot', station: 'predict' };
+  const view = {
+    part: '1.1',
+    at: 1,
+    of: 5,
+    phase: 'open' as Phase,
+    ballot: 1,
+    isOver: false,
+    shown: { ...asked, asks },
+    aid: null,
+    hint: null,
+    revealed: null
+  };
+  const next = { ...view, at: 2, part: '2.1', shown: { ...asked, kind: 'ask' as const } };
+  const votes = { '1.1': 'half', '1.2': 'same' };
+  const made = [{ ...asks, option: 'half' }];
+
+  test('is kept when it can be changed no more: held, left, or voted on again', () => {
+    expect(foretold(view, { ...view, phase: 'held' }, votes)).toEqual(made);
+    expect(foretold(view, next, votes)).toEqual(made);
+    expect(foretold(null, { ...view, ballot: 2 }, votes)).toEqual(made);
+    expect(foretold(view, { ...view, isOver: true }, votes)).toEqual(made);
+  });
+
+  test('is nothing yet while the vote is open, nor of a question that no lesson asks', () => {
+    expect(foretold(view, view, votes)).toEqual([]);
+    expect(foretold(view, next, {})).toEqual([]);
+    expect(foretold(next, { ...next, phase: 'held' }, { '2.1': 'a' })).toEqual([]);
+  });
+});
+
+test('what comes home twice changes nothing', () => {
+  const at = '2031-05-01T08:00:00.000Z';
+  const input = evenHand(findChallenge('exactly-one-foot', loadLessons()) as Challenge, 20, 1);
+  const home = homeRecord(
+    {
+      held: '2031-05-01',
+      tries: [{ id: 't'.repeat(16), challenge: 'exactly-one-foot', input, model: '1', at }],
+      predictions: [{ lesson: 'one-foot', station: 'predict', option: 'same', at }]
+    },
+    at
+  );
+  expect(home.setAside).toEqual([]);
+  expect(newIn(emptyRecord(), home)).toBe(2);
+  const mine = mergeRecords(emptyRecord(), home);
+  expect(newIn(mine, home)).toBe(0);
+  expect(mergeRecords(mine, home)).toEqual(mine);
 });
 
 test('a view that says the same in part keeps that part', () => {

@@ -4,12 +4,21 @@ import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
 import { challengeOf, takeAnswer } from '../../src/lib/server/clinic-answers';
 import type { ClinicAction } from '../../src/lib/server/clinic-flow';
+import { homeOf } from '../../src/lib/server/clinic-home';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
 import { summaryOf } from '../../src/lib/server/clinic-summary';
 import { phoneView, screenView } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
-import { act, createRoom, roomOf, roomWith, seatsIn, takeSeat } from '../../src/lib/server/rooms';
+import {
+  act,
+  createRoom,
+  deleteRoom,
+  roomOf,
+  roomWith,
+  seatsIn,
+  takeSeat
+} from '../../src/lib/server/rooms';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
@@ -187,6 +196,39 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       expect(view.tries?.map(({ travel_m }) => travel_m).sort()).toEqual(travels.sort());
       expect(view.rounds[0].spread_m).toBeCloseTo(Math.abs(travels[0] - travels[1]) / 2, 9);
       expect(view.replay?.input).toEqual(made[1].answer.input);
+    });
+
+    test('gives each phone what it did itself, of a question its first vote, until all is deleted', async () => {
+      const { id, doing, vote, room, phone } = await newClinic(atPredict);
+      const { code } = await room();
+      const other = newToken();
+      const link = `${code}-${phone}`;
+      await vote(right, `${atPredict}.1`, phone);
+      await vote(wrong, `${atPredict}.1`, phone);
+      await vote(right, `${atPredict}.1`, other);
+      await doing({ do: 'hold' });
+      await doing({ do: 'again' });
+      await vote(right, `${atPredict}.2`, phone);
+      await doing({ do: 'go', to: atTry });
+      const challenge = challengeOf(plan[atTry]);
+      const input = evenHand(challenge, 8, 1);
+      const made = { kind: 'try' as const, id: 'home-try-0123456', input, model: MODEL_VERSION };
+      const answer = { ...made, part: `${atTry}.1`, marks: gradeTry(challenge, input).grade.marks };
+      await takeAnswer(store.db, await room(), phone, answer, NOW);
+
+      const home = await homeOf(store.db, link);
+      expect(home.tries).toEqual([
+        { id: made.id, challenge: challenge.id, input, model: MODEL_VERSION, at: NOW }
+      ]);
+      expect(home.predictions).toMatchObject([
+        { lesson: 'one-foot', station: 'predict', option: wrong }
+      ]);
+      expect((await homeOf(store.db, `${code}-${other}`)).tries).toEqual([]);
+      const gone = { status: 404 };
+      await expect(homeOf(store.db, `${code}-${newToken()}`)).rejects.toMatchObject(gone);
+      await expect(homeOf(store.db, link.slice(7))).rejects.toMatchObject(gone);
+      await deleteRoom(store.db, guide, id);
+      await expect(homeOf(store.db, link)).rejects.toMatchObject(gone);
     });
 
     test('is heard on another node, a room that votes at once as one message', async () => {

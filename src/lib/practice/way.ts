@@ -87,7 +87,13 @@ function stopsAt(
       return { id, name: challenge.title, part: { kind: 'try', challenge, says: section.text } };
     });
   }
-  const before = sections.slice(0, i).filter(({ kind }) => kind === section.kind).length;
-  const id = before === 0 ? section.kind : `${section.kind}-${before + 1}`;
+  const id = sectionStation(sections, i);
   return [{ id, name: section.title, part: { kind: section.kind, section } as Part }];
+}
+
+/** The station of the i-th section, where it is not one of challenges. */
+export function sectionStation(sections: Lesson['sections'], i: number): string {
+  const { kind } = sections[i];
+  const before = sections.slice(0, i).filter((one) => one.kind === kind).length;
+  return before === 0 ? kind : `${kind}-${before + 1}`;
 }

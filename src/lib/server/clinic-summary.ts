@@ -1,6 +1,7 @@
 import { answersTo, countVotes } from './clinic-answers';
 import { handsOf, type RoomHand } from './clinic-hands';
 import { pollOf } from './clinic-poll';
+import { daysAfter, ROOM_KEPT_DAYS } from './retention';
 import { seatsIn, type Room } from './rooms';
 import type { Db } from './store';
 
@@ -14,6 +15,8 @@ export interface AskedOnce {
 /** What a clinic came to, on one page. */
 export interface ClinicSummary {
   held: string;
+  /** Day until which each phone's link home works. */
+  until: string;
   seats: number;
   asked: AskedOnce[];
   hands: RoomHand[];
@@ -38,6 +41,7 @@ export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
   const state = { ...room.state, isOver: true };
   return {
     held: room.created_at.slice(0, 10),
+    until: daysAfter(room.ends_at, ROOM_KEPT_DAYS).slice(0, 10),
     seats: await seatsIn(db, room.id),
     asked,
     hands: await handsOf(db, { ...room, state })

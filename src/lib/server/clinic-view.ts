@@ -1,8 +1,10 @@
 import type { ShownRun } from '../course';
 import type { RodInput } from '../model';
+import type { Prediction } from '../practice';
 import type { Challenge } from '../scoring';
 import { answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
 import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from './clinic-flow';
+import { stationAsked } from './clinic-home';
 import { handsOf, type RoomHand } from './clinic-hands';
 import type { Round } from './clinic-plan';
 import { pollOf, type Measured } from './clinic-poll';
@@ -16,6 +18,8 @@ export interface ShownPoll {
   about: string;
   ask: string;
   options: { id: string; says: string }[];
+  /** The lesson's own question that this is; null for others. */
+  asks: Pick<Prediction, 'lesson' | 'station'> | null;
   /** What the screen plays before the vote. */
   watch: ShownRun | null;
 }
@@ -101,7 +105,7 @@ function shownOf(round: Round): Shown {
   }
   const { about, ask, options, watch } = pollOf(round);
   const said = options.map(({ id, says }) => ({ id, says }));
-  return { kind: round.kind, about, ask, options: said, watch };
+  return { kind: round.kind, about, ask, options: said, asks: stationAsked(round), watch };
 }
 
 function revealedOf(round: Round): Revealed {

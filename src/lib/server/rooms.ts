@@ -64,6 +64,16 @@ export async function roomOf(db: Db, guide: Guide, id: string): Promise<Room> {
   return read(row);
 }
 
+/** The clinic of a code, dead or alive. */
+export async function roomByCode(db: Db, code: string): Promise<Room | null> {
+  const row = await db
+    .selectFrom('rooms')
+    .select(columns)
+    .where('code', '=', code)
+    .executeTakeFirst();
+  return row ? read(row) : null;
+}
+
 /** The clinic that a code on a screen leads to, while it is alive. */
 export async function roomWith(db: Db, code: string, now: string): Promise<Room> {
   const row = await db
@@ -115,10 +125,15 @@ export async function deleteRoom(db: Db, guide: Guide, id: string): Promise<void
   await deleteRooms(db, [id]);
 }
 
+/** The id of the seat that this token has in a room. */
+export function seatId(room: string, token: string): string {
+  return hashToken(`seat ${hashToken(token)} ${room}`);
+}
+
 /** The seat of the phone that made this token; a phone that comes back has its place again. */
 export async function takeSeat(db: Db, room: Room, token: string, now: string): Promise<string> {
   const token_hash = hashToken(token);
-  const id = hashToken(`seat ${token_hash} ${room.id}`);
+  const id = seatId(room.id, token);
   const before = await db.selectFrom('seats').select('id').where('id', '=', id).executeTakeFirst();
   if (before) return id;
   if ((await seatsIn(db, room.id)) >= MOST_SEATS) throw new Refusal(429, 'The room is full.');

@@ -1,9 +1,10 @@
-import type { StoredTry } from '$lib/practice';
+import type { Prediction, StoredTry } from '$lib/practice';
 import { gradeTry, type Challenge } from '$lib/scoring';
 import type { PhoneView } from '$lib/server/clinic-view';
 import { ask, Refused, wordsFor } from '../guide/ask';
 import { newId, now } from '../record/stamp';
 import { follow } from './follow';
+import { foretold } from './foretold';
 
 /** The place of a phone, kept so that it has it again after a reload. */
 interface Place {
@@ -35,6 +36,9 @@ export class Seat {
   trouble = $state('');
   unsent = $state.raw<(Answer | TryAnswer)[]>([]);
 
+  /** A vote that can be changed no more. */
+  onforetold: (made: Prediction) => void = () => {};
+
   #stop = () => {};
   #isSending = false;
 
@@ -57,19 +61,31 @@ export class Seat {
   async #enter(place: Place): Promise<void> {
     const path = `/api/clinic/${place.code}`;
     try {
-      this.view = await ask<PhoneView>('POST', `${path}/join`, { token: place.token });
+      const view = await ask<PhoneView>('POST', `${path}/join`, { token: place.token });
       this.#keep(place);
+      this.#show(view);
       this.trouble = '';
       this.#stop();
       this.#stop = follow<PhoneView>(
         `${path}/feed`,
-        (view) => (this.view = view),
+        (view) => this.#show(view),
         (isConnected) => (this.isConnected = isConnected)
       );
     } catch (error) {
       this.trouble = wordsFor(error);
       if (error instanceof Refused && error.status === 404) this.leave();
     }
+  }
+
+  #show(view: PhoneView): void {
+    const told = foretold(this.view, view, this.place?.votes ?? {});
+    this.view = view;
+    for (const one of told) this.onforetold({ ...one, at: now() });
+  }
+
+  /** What stands behind the # of the link that brings this phone's results elsewhere. */
+  get homeLink(): string {
+    return this.place ? `${this.place.code}-${this.place.token}` : '';
   }
 
   #keep(place: Place): void {
@@ -90,11 +106,11 @@ export class Seat {
     this.#queue({ kind: 'vote', id: newId(), part, option });
   }
 
-  tried(part: string, challenge: Challenge, made: Omit<StoredTry, 'id' | 'at'>): void {
+  /** A try as the record keeps it: under the same id, so that it is one try wherever it comes to. */
+  tried(part: string, challenge: Challenge, made: StoredTry): void {
     const { grade } = gradeTry(challenge, made.input);
-    const id = newId();
-    this.tries = [...this.tries, { ...made, id, at: now(), part }];
-    const { input, model } = made;
+    this.tries = [...this.tries, { ...made, part }];
+    const { id, input, model } = made;
     this.#queue({ kind: 'try', id, part, input, model, marks: grade.marks });
   }
 
