@@ -20,7 +20,14 @@ export {
   toDocument,
   type RecordDocument
 } from './document';
-export { sectionStation, stationToGoOn, wayThrough, type BestMarks, type Part, type Station } from './way';
+export {
+  sectionStation,
+  stationToGoOn,
+  wayThrough,
+  type BestMarks,
+  type Part,
+  type Station
+} from './way';
 export { CHECK_AFTER_MS, MASTERED, TRIES, type Criterion, type Phase } from './design';
 export { errorScores, type ErrorScores } from './error-scores';
 export { errorOf, markOf, markOfGraded, travelOf, type Mark } from './mark';
