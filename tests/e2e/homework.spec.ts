@@ -14,13 +14,19 @@ async function accessible(page: Page): Promise<void> {
   expect(spill).toBeLessThanOrEqual(0);
 }
 
-/** A guide sets two tries of one foot; returns the link. */
+/** What the question of the homework is about. */
+const QUESTION = /Choose retrieve and pace/;
+
+/** A guide sets two tries of one foot and a question; returns the link. */
 async function setHomework(page: Page): Promise<string> {
   await page.goto('/homework');
   await page.getByRole('textbox', { name: 'From' }).fill('Marit of Reed Bay');
   await page.getByText('One foot', { exact: true }).click();
   await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
-  await expect(page.getByText('1 chosen')).toBeVisible();
+  await expect(page.getByText('1 chosen')).toHaveCount(1);
+  await page.getByText('Season and mood', { exact: true }).click();
+  await page.getByRole('checkbox', { name: QUESTION }).check();
+  await page.getByLabel('Questions of each').fill('1');
   await page.getByLabel('Tries of each').fill('2');
   await page.getByRole('button', { name: 'Make the link' }).press('Enter');
   await expect(page.getByRole('img', { name: 'QR code of the link' })).toBeVisible(LONG);
@@ -59,6 +65,10 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   const marks = client.locator('.grade .number');
   await expect(marks).toBeVisible(LONG);
   const seen = (await marks.textContent()) ?? '';
+  await client.getByRole('button', { name: QUESTION }).press('Enter');
+  await client.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().check();
+  await client.getByRole('button', { name: 'I knew it' }).press('Enter');
+  await expect(client.getByRole('heading', { name: 'Done. Hand it back' })).toBeVisible();
   await accessible(client);
   await client.getByRole('textbox', { name: /Your name/ }).fill('Ove');
   await client.getByRole('button', { name: 'Make the link back' }).press('Enter');
@@ -68,6 +78,8 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await expect(guide.getByRole('heading', { name: 'Ove: Homework' })).toBeVisible(LONG);
   await guide.getByRole('button', { name: 'Show try 2 of Exactly one foot' }).press('Enter');
   await expect(guide.locator('.grade .number')).toHaveText(seen);
+  await guide.getByRole('button', { name: /^1: (not )?right knew/ }).press('Enter');
+  await expect(guide.getByText('Right is')).toBeVisible();
   await accessible(guide);
 });
 
