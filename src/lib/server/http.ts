@@ -107,6 +107,11 @@ export async function guideOfPage(event: Pick<RequestEvent, 'cookies'>): Promise
 
 export const cookieOf = (cookies: Cookies) => cookies.get(COOKIE);
 
+/** Name and origin by which we were asked: one of ours, since the server in front refuses others. */
+export const siteOf = ({ url }: Pick<RequestEvent, 'url'>) => {
+  return { host: url.hostname, origin: url.origin };
+};
+
 export function setCookie({ cookies, url }: RequestEvent, token: string): void {
   cookies.set(COOKIE, token, {
     path: '/',

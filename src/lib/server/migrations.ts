@@ -75,7 +75,17 @@ const first: Migration = {
   }
 };
 
+const passkeys: Migration = {
+  async up(db) {
+    const key = text('id', 'space_id', 'public_key', 'counter', 'sealed_share_key', 'created_at');
+    await create(db, 'passkeys', ['id'], key);
+    await index(db, 'passkeys', ['space_id']);
+    const asked = text('token_hash', 'challenge', 'space_id', 'ends_at');
+    await create(db, 'challenges', ['token_hash'], asked);
+  }
+};
+
 /** Names sort in order; one that has run anywhere is never changed. */
 export const migrations: MigrationProvider = {
-  getMigrations: async () => ({ '0001-first': first })
+  getMigrations: async () => ({ '0001-first': first, '0002-passkeys': passkeys })
 };

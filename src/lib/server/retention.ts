@@ -33,7 +33,9 @@ export async function deleteSpace(db: Db, space: string): Promise<void> {
   const rooms = await idsIn(db, 'rooms', space);
   await deleteAssignments(db, assignments);
   await deleteRooms(db, rooms);
-  await db.deleteFrom('sessions').where('space_id', '=', space).execute();
+  for (const table of ['sessions', 'passkeys', 'challenges'] as const) {
+    await db.deleteFrom(table).where('space_id', '=', space).execute();
+  }
   await db.deleteFrom('spaces').where('id', '=', space).execute();
 }
 
@@ -61,7 +63,9 @@ export async function deleteExpired(db: Db, now: string): Promise<number> {
   await deleteAssignments(db, assignments.map(idOf));
   await deleteRooms(db, rooms.map(idOf));
   for (const { id } of spaces) await deleteSpace(db, id);
-  await db.deleteFrom('sessions').where('ends_at', '<', now).execute();
+  for (const table of ['sessions', 'challenges'] as const) {
+    await db.deleteFrom(table).where('ends_at', '<', now).execute();
+  }
   return assignments.length + rooms.length + spaces.length;
 }
 

@@ -20,6 +20,8 @@ export const limits = {
   sender: new RateLimiter({ burst: 120, perMinute: 60 }),
   /** New spaces from one address: a club's office, not a flood. */
   opening: new RateLimiter({ burst: 20, perMinute: 1 }),
+  /** Passkeys asked for from one address: each leaves a challenge in the store for minutes. */
+  beginning: new RateLimiter({ burst: 60, perMinute: 20 }),
   /**
    * Wrong codes and links from one address; right ones cost nothing, so a full room gets in, and so
    * does one in which every second phone mistypes. Who guesses through a clinic's twelve hours has

@@ -43,11 +43,21 @@ export async function startSession(
     .where('manage_hash', '=', hashToken(secret))
     .executeTakeFirst();
   if (!space) return undefined;
+  return sessionFor(db, space.id, unseal(space.sealed_share_key, secret), now);
+}
+
+/** A cookie's token for who has shown to be this space's guide. */
+export async function sessionFor(
+  db: Db,
+  space_id: string,
+  shareKey: string,
+  now: string
+): Promise<string> {
   const token = newToken();
   const session = {
     token_hash: hashToken(token),
-    space_id: space.id,
-    sealed_share_key: seal(unseal(space.sealed_share_key, secret), token),
+    space_id,
+    sealed_share_key: seal(shareKey, token),
     ends_at: daysAfter(now, SESSION_DAYS)
   };
   await db.insertInto('sessions').values(session).execute();
@@ -93,7 +103,7 @@ async function renew(db: Db, space: string, token: string, now: string): Promise
     .execute();
 }
 
-/** Gives the space a new secret; the old link, the old key file and every cookie are void. */
+/** Gives the space a new secret; the old link, key file, passkeys and cookies are void. */
 export async function renewSecret(db: Db, guide: Guide): Promise<string> {
   const secret = newToken();
   await db.transaction().execute(async (inOne) => {
@@ -102,7 +112,9 @@ export async function renewSecret(db: Db, guide: Guide): Promise<string> {
       .set({ manage_hash: hashToken(secret), sealed_share_key: seal(guide.shareKey, secret) })
       .where('id', '=', guide.space)
       .execute();
-    await inOne.deleteFrom('sessions').where('space_id', '=', guide.space).execute();
+    for (const table of ['sessions', 'passkeys'] as const) {
+      await inOne.deleteFrom(table).where('space_id', '=', guide.space).execute();
+    }
   });
   return secret;
 }

@@ -21,6 +21,20 @@ export interface Tables {
     sealed_share_key: string;
     ends_at: string;
   };
+  /** A second way in: an authenticator whose own secret reads the key again. */
+  passkeys: {
+    /** The credential's id, base64url. */
+    id: string;
+    space_id: string;
+    public_key: string;
+    /** How often the authenticator says it was used; 0 where it does not count. */
+    counter: string;
+    /** The same key, readable only with what the authenticator gives out. */
+    sealed_share_key: string;
+    created_at: string;
+  };
+  /** What an authenticator was asked and has not answered yet. */
+  challenges: { token_hash: string; challenge: string; space_id: string; ends_at: string };
   assignments: {
     id: string;
     space_id: string;
@@ -70,6 +84,8 @@ export interface Tables {
 export const TABLE_NAMES = [
   'spaces',
   'sessions',
+  'passkeys',
+  'challenges',
   'assignments',
   'clients',
   'rooms',

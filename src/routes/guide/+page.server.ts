@@ -4,6 +4,7 @@ import { clientsOf } from '$lib/server/clients';
 import { Refusal } from '$lib/server/faults';
 import { database, guideFrom } from '$lib/server/http';
 import { clinicOffer } from '$lib/server/clinic-plan';
+import { passkeysOf } from '$lib/server/passkeys';
 import { roomsOf } from '$lib/server/rooms';
 import type { PageServerLoad } from './$types';
 
@@ -19,12 +20,21 @@ export const load: PageServerLoad = async (event) => {
     const clinics = (await roomsOf(db, guide)).map(({ id, code, created_at, state }) => {
       return { id, code, day: created_at.slice(0, 10), isOver: state.isOver };
     });
+    const passkeys = (await passkeysOf(db, guide)).map(({ id, created_at }) => {
+      return { id, day: created_at.slice(0, 10) };
+    });
     const { name, keep_until } = guide;
     const offer = clinicOffer(loadLessons());
-    return { guide: { name, keep_until }, homework: await Promise.all(counted), clinics, offer };
+    return {
+      guide: { name, keep_until },
+      homework: await Promise.all(counted),
+      clinics,
+      offer,
+      passkeys
+    };
   } catch (fault) {
     if (fault instanceof Refusal && fault.status === 401)
-      return { guide: null, homework: [], clinics: [], offer: null };
+      return { guide: null, homework: [], clinics: [], offer: null, passkeys: [] };
     throw fault;
   }
 };

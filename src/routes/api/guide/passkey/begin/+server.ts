@@ -1,0 +1,30 @@
+import { answering, bodyOf, database, guideFrom, siteOf, takeOne, timeNow } from '$lib/server/http';
+import { beginAdding, beginOpening, CHALLENGE_S } from '$lib/server/passkeys';
+import { limits } from '$lib/server/runtime';
+import { PASSKEY_COOKIE } from '$lib/server/shapes-passkey';
+import * as v from 'valibot';
+import type { RequestHandler } from './$types';
+
+export const prerender = false;
+
+const beginning = v.strictObject({ way: v.picklist(['add', 'open']) });
+
+/** What to ask the authenticator, for this browser alone, once. */
+export const POST: RequestHandler = (event) =>
+  answering(async () => {
+    const { way } = await bodyOf(event, beginning);
+    takeOne(limits.beginning, event.getClientAddress());
+    const [db, site, now] = [await database(), siteOf(event), timeNow()];
+    const { options, token } =
+      way === 'add'
+        ? await beginAdding(db, await guideFrom(event), site, now)
+        : await beginOpening(db, site, now);
+    event.cookies.set(PASSKEY_COOKIE, token, {
+      path: '/api/guide/passkey',
+      httpOnly: true,
+      sameSite: 'strict',
+      secure: event.url.protocol === 'https:',
+      maxAge: CHALLENGE_S
+    });
+    return options;
+  });
