@@ -16,12 +16,19 @@ import {
   startSession,
   type Guide
 } from '../../src/lib/server/spaces';
+import {
+  addPasskey,
+  beginAdding,
+  beginOpening,
+  openByPasskey
+} from '../../src/lib/server/passkeys';
 import { createRoom } from '../../src/lib/server/rooms';
 import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
 import { accept, type Receipt } from '../../src/lib/server/submissions';
 import { TABLE_NAMES } from '../../src/lib/server/tables';
 import { newToken } from '../../src/lib/server/token';
 import { sampleTask } from './samples';
+import { SoftKey } from './soft-key';
 import { storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
@@ -148,6 +155,23 @@ describe.each(storeKinds)('a store on $name', (kind) => {
       const { client } = await enter(store.db, share, newToken(), 'Ina', NOW);
       const sent = { scope: client.id, id: 'a', parent: id, part: 'p', payload: 1 };
       await accept(store.db, sent, NOW, () => 'yes');
+      await deleteSpace(store.db, guide.space);
+      expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
+    });
+
+    test('a passkey opens the space, and goes with it', async () => {
+      const guide = await newGuide('Reed');
+      const site = { host: 'localhost', origin: 'http://localhost' };
+      const key = new SoftKey();
+      const adding = await beginAdding(store.db, guide, site, NOW);
+      const made = key.made(adding.options.challenge, site.origin);
+      await addPasskey(store.db, guide, site, made, adding.token, NOW);
+      const { options, token } = await beginOpening(store.db, site, NOW);
+      const used = key.used(options.challenge, site.origin);
+      const cookie = await openByPasskey(store.db, site, used, token, NOW);
+      expect(await guideOf(store.db, cookie, NOW)).toEqual(
+        await guideOf(store.db, guide.cookie, NOW)
+      );
       await deleteSpace(store.db, guide.space);
       expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
     });
