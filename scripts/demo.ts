@@ -51,7 +51,8 @@ const id = await createAssignment(db, guide, task, now.toISOString());
 const share = (await assignmentOf(db, guide, id))?.share ?? '';
 for (const client of CLIENTS) {
   const token = newToken();
-  await enter(db, share, token, client.name, now.toISOString());
+  const entered = new Date(now.getTime() - 2 * TRIES * MINUTE_MS).toISOString();
+  await enter(db, share, token, client.name, entered);
   for (let n = 0; n < TRIES; n++) {
     const turn_deg = client.turn_deg + client.spread_deg * (2 * random() - 1);
     const at = new Date(now.getTime() - (TRIES - n) * MINUTE_MS).toISOString();

@@ -53,8 +53,9 @@ describe('in short', () => {
   test('what is done is counted by parts', () => {
     expect(partsText(one)).toBe('4 of 6 parts done');
     expect(partsText(client('Bo', true))).toBe('done');
-    const fresh = { ...one, lastSeen: one.client.joined_at };
+    const fresh = { ...one, lessons: [], challenges: [], objectives: [] };
     expect(partsText(fresh)).toBe('not begun');
+    expect(partsText({ ...fresh, challenges: one.challenges })).toBe('0 of 2 parts done');
   });
 });
 

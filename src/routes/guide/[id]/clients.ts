@@ -34,9 +34,13 @@ export function inOrder(clients: readonly Brief[], typed: string): Brief[] {
     );
 }
 
-/** Whether this phone has sent anything since it entered. */
-export function hasBegun({ client, lastSeen }: Brief): boolean {
-  return lastSeen !== client.joined_at;
+/** Whether anything of this client's has come. */
+export function hasBegun({ lessons, challenges, objectives }: Brief): boolean {
+  return (
+    lessons.some(({ isDone }) => isDone) ||
+    challenges.some(({ tries }) => tries > 0) ||
+    objectives.some(({ answered }) => answered > 0)
+  );
 }
 
 /** "2 of 3 parts done" */
