@@ -129,6 +129,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const open = phoneView(await room());
       expect(open.shown).toMatchObject({ kind: 'ask', ask: poll.ask });
       expect(JSON.stringify(open)).not.toContain(poll.explain);
+      expect(poll.ask).toMatch(/^[^.]+\?$/);
       await doing({ do: 'reveal' });
       const { counts, revealed } = await screen();
       expect(counts).toEqual({ [poll.key]: 1 });

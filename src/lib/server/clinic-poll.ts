@@ -71,14 +71,19 @@ function answered(question: Question): { key: string; measured: Measured } {
   return { key: key.id, measured: { of: 'contact', value: contactWhileMoving(result) } };
 }
 
+/** What is given, and the question itself: a hall reads one sentence large, not four. */
+function inTwo(text: string): Pick<Poll, 'about' | 'ask'> {
+  const sentences = text.split(/(?<=[.?!]) /);
+  return { about: sentences.slice(0, -1).join(' '), ask: sentences.at(-1) ?? '' };
+}
+
 function itemPoll({ lesson, item: name, seed }: Extract<Round, { kind: 'ask' }>): Poll {
   const { ask, answer, cases, explain, shows } = itemOf(name, seed);
   if (answer.form !== 'choose') throw new Refusal(422, `item: "${name}" has no options.`);
   const { key } = answer;
   const first = cases[0]?.run ?? null;
   return {
-    about: '',
-    ask,
+    ...inTwo(ask),
     options: answer.options.map(({ id, says, reply }) => ({ id, says, reply })),
     key,
     hint: PARALLELS[lesson]?.hint ?? null,

@@ -26,7 +26,7 @@ export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
   const asked: AskedOnce[] = [];
   for (const [at, round] of room.state.plan.entries()) {
     if (round.kind !== 'predict' && round.kind !== 'ask') continue;
-    const { ask, options, key } = pollOf(round);
+    const { about, ask, options, key } = pollOf(round);
     const votes: AskedOnce['votes'] = [];
     for (let ballot = 1; ; ballot++) {
       const part = `${at}.${ballot}`;
@@ -36,7 +36,7 @@ export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
       votes.push({ ballot, share: (counts[key] ?? 0) / of, of });
     }
     const right = options.find(({ id }) => id === key)?.says ?? '';
-    if (votes.length > 0) asked.push({ ask, right, votes });
+    if (votes.length > 0) asked.push({ ask: `${about} ${ask}`.trim(), right, votes });
   }
   const state = { ...room.state, isOver: true };
   return {
