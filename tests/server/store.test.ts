@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
 import {
   createAssignment,
@@ -24,7 +23,7 @@ import {
 } from '../../src/lib/server/passkeys';
 import { createRoom } from '../../src/lib/server/rooms';
 import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
-import { accept, type Receipt } from '../../src/lib/server/submissions';
+import { accept } from '../../src/lib/server/submissions';
 import { TABLE_NAMES } from '../../src/lib/server/tables';
 import { newToken } from '../../src/lib/server/token';
 import { sampleTask } from './samples';
@@ -183,72 +182,5 @@ describe.each(storeKinds)('a store on $name', (kind) => {
       expect(receipts.filter(({ kind }) => kind === 'accepted')).toHaveLength(1);
       expect(new Set(receipts.map((one) => 'reply' in one && one.reply)).size).toBe(1);
     });
-
-    test('submissions behave like the model: a map that keeps the first of each id', async () => {
-      const step = fc.oneof(
-        {
-          weight: 8,
-          arbitrary: fc.record({
-            scope: fc.constantFrom('ann', 'bo'),
-            id: fc.nat(5),
-            payload: fc.nat(2)
-          })
-        },
-        { weight: 1, arbitrary: fc.constant('restart' as const) }
-      );
-      let round = 0;
-      await fc.assert(
-        fc.asyncProperty(fc.array(step, { maxLength: 25 }), async (steps) => {
-          const parent = `round ${round++}`;
-          const model = new Map<string, { payload: number; reply: string }>();
-          let answered = 0;
-          for (const one of steps) {
-            if (one === 'restart') {
-              await restart();
-              continue;
-            }
-            const key = `${parent} ${one.scope} ${one.id}`;
-            const known = model.get(key);
-            const reply = JSON.stringify(answered);
-            const sent = {
-              scope: `${parent} ${one.scope}`,
-              id: String(one.id),
-              parent,
-              part: 'p',
-              payload: one.payload
-            };
-            const got = await accept(store.db, sent, NOW, () => answered++);
-            expect(got).toEqual(expectedReceipt(known, one.payload, reply));
-            if (!known) model.set(key, { payload: one.payload, reply });
-          }
-          const rows = await store.db
-            .selectFrom('submissions')
-            .select(['scope', 'id', 'payload', 'reply'])
-            .where('parent', '=', parent)
-            .execute();
-          const stored = rows.map(
-            (row) =>
-              [
-                `${row.scope} ${row.id}`,
-                { payload: Number(row.payload), reply: row.reply }
-              ] as const
-          );
-          expect(new Map(stored)).toEqual(model);
-          expect(rows).toHaveLength(model.size);
-        }),
-        { numRuns: 25, seed: 6 }
-      );
-    }, 60_000);
   });
 });
-
-function expectedReceipt(
-  known: { payload: number; reply: string } | undefined,
-  payload: number,
-  reply: string
-): Receipt {
-  if (!known) return { kind: 'accepted', reply };
-  return known.payload === payload
-    ? { kind: 'repeated', reply: known.reply }
-    : { kind: 'conflict' };
-}

@@ -43,6 +43,22 @@ describe('tokens', () => {
   });
 });
 
+test('nothing that opens anything is read from an address: two look there, for a format and a plan', () => {
+  const sources = import.meta.glob<string>('../../src/routes/**/*server.ts', {
+    eager: true,
+    query: '?raw',
+    import: 'default'
+  });
+  const looking = Object.entries(sources).filter(([, text]) =>
+    /searchParams|url\.search/.test(text)
+  );
+  expect(Object.keys(sources).length).toBeGreaterThan(20);
+  expect(looking.map(([file]) => file.replace(/^.*\/routes/, '')).sort()).toEqual([
+    '/api/guide/homework/[id]/export/+server.ts',
+    '/guide/plan/+page.server.ts'
+  ]);
+});
+
 describe('limits', () => {
   test('are by key: a room behind one address is not one phone', () => {
     const limiter = new RateLimiter({ burst: 2, perMinute: 60 });
