@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import {
@@ -13,8 +13,8 @@ import {
 import { screenView } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
 import { act, createRoom, roomOf } from '../../src/lib/server/rooms';
-import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
-import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
+import { openStore } from '../../src/lib/server/store';
+import { guided } from './guided';
 import { storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
@@ -47,54 +47,41 @@ test('the rod works in the water of this round, else of the last tries, else of 
 describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
   const suite = kind.missing ? describe.skip : describe;
   suite('that can be had', () => {
-    let server: Awaited<ReturnType<typeof kind.start>>;
-    let place: StorePlace;
-    let store: Store;
-    let guide: Guide;
-
-    beforeAll(async () => {
-      server = await kind.start();
-      place = await server.fresh();
-      store = await openStore(place);
-      const secret = await createSpace(store.db, 'Reed', NOW);
-      guide = (await guideOf(store.db, await startSession(store.db, secret, NOW), NOW)) as Guide;
-    }, 60_000);
-    afterAll(async () => {
-      await store?.close();
-      await server?.stop();
-    }, 60_000);
+    const club = guided(kind, NOW);
 
     test('has a link of its own, which is void once it is put away, lent anew, or over', async () => {
-      const id = await createRoom(store.db, guide, plan, NOW);
+      const id = await createRoom(club.store.db, club.guide, plan, NOW);
       const gone = { status: 404 };
-      const first = await lendRod(store.db, guide, id, NOW);
-      const room = await rodRoom(store.db, first, NOW);
+      const first = await lendRod(club.store.db, club.guide, id, NOW);
+      const room = await rodRoom(club.store.db, first, NOW);
       expect(room.id).toBe(id);
       expect(JSON.stringify(room.state)).not.toContain(first.slice(7));
       expect(rodPlace(room.state).start_deg).toBeGreaterThan(0);
-      expect((await screenView(store.db, id, NOW)).rod?.id).toBe(tries[0]);
+      expect((await screenView(club.store.db, id, NOW)).rod?.id).toBe(tries[0]);
 
-      const second = await lendRod(store.db, guide, id, NOW);
-      await expect(rodRoom(store.db, first, NOW)).rejects.toMatchObject(gone);
-      await expect(rodRoom(store.db, second, '2031-05-02T08:00:00.000Z')).rejects.toMatchObject(
+      const second = await lendRod(club.store.db, club.guide, id, NOW);
+      await expect(rodRoom(club.store.db, first, NOW)).rejects.toMatchObject(gone);
+      await expect(
+        rodRoom(club.store.db, second, '2031-05-02T08:00:00.000Z')
+      ).rejects.toMatchObject(gone);
+      await act(club.store.db, club.guide, id, { do: 'rod', hash: null }, NOW);
+      await expect(rodRoom(club.store.db, second, NOW)).rejects.toMatchObject(gone);
+      expect((await screenView(club.store.db, id, NOW)).rod).toBeNull();
+
+      const third = await lendRod(club.store.db, club.guide, id, NOW);
+      const { code } = await roomOf(club.store.db, club.guide, id);
+      await expect(rodRoom(club.store.db, `${code}-${'x'.repeat(32)}`, NOW)).rejects.toMatchObject(
         gone
       );
-      await act(store.db, guide, id, { do: 'rod', hash: null }, NOW);
-      await expect(rodRoom(store.db, second, NOW)).rejects.toMatchObject(gone);
-      expect((await screenView(store.db, id, NOW)).rod).toBeNull();
-
-      const third = await lendRod(store.db, guide, id, NOW);
-      const { code } = await roomOf(store.db, guide, id);
-      await expect(rodRoom(store.db, `${code}-${'x'.repeat(32)}`, NOW)).rejects.toMatchObject(gone);
-      await act(store.db, guide, id, { do: 'end' }, NOW);
-      await expect(rodRoom(store.db, third, NOW)).rejects.toMatchObject(gone);
+      await act(club.store.db, club.guide, id, { do: 'end' }, NOW);
+      await expect(rodRoom(club.store.db, third, NOW)).rejects.toMatchObject(gone);
     });
 
     test('is heard at once by the screen, on another node too, and by no phone', async () => {
-      const id = await createRoom(store.db, guide, plan, NOW);
-      const other = store.kind === 'postgres' ? await openStore(place) : store;
-      const [here, there] = [await Feed.open(store), await Feed.open(other)];
-      const heard = store.kind === 'postgres' ? there : here;
+      const id = await createRoom(club.store.db, club.guide, plan, NOW);
+      const other = club.store.kind === 'postgres' ? await openStore(club.place) : club.store;
+      const [here, there] = [await Feed.open(club.store), await Feed.open(other)];
+      const heard = club.store.kind === 'postgres' ? there : here;
       const view = async () => ({ still: true });
       const screen = heard.stream(id, 'screen', view).getReader();
       const phone = heard.stream(id, 'phone', view).getReader();
@@ -106,7 +93,7 @@ describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
       expect(() => here.relay(id, 'screen', 'rod', 'x'.repeat(8000))).toThrow('too long');
       await Promise.all([here.close(), there.close()]);
       expect((await phone.read()).done).toBe(true);
-      if (other !== store) await other.close();
+      if (other !== club.store) await other.close();
     });
   });
 });

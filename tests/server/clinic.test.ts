@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
@@ -19,10 +19,10 @@ import {
   seatsIn,
   takeSeat
 } from '../../src/lib/server/rooms';
-import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
-import { openStore, type Store, type StorePlace } from '../../src/lib/server/store';
+import { openStore } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
 import { evenHand } from './samples';
+import { guided } from './guided';
 import { storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
@@ -38,30 +38,15 @@ const wrong = options.find(({ id }) => id !== right)?.id ?? '';
 describe.each(storeKinds)('a clinic on $name', (kind) => {
   const suite = kind.missing ? describe.skip : describe;
   suite('that can be had', () => {
-    let server: Awaited<ReturnType<typeof kind.start>>;
-    let place: StorePlace;
-    let store: Store;
-    let guide: Guide;
-
-    beforeAll(async () => {
-      server = await kind.start();
-      place = await server.fresh();
-      store = await openStore(place);
-      const secret = await createSpace(store.db, 'Reed', NOW);
-      guide = (await guideOf(store.db, await startSession(store.db, secret, NOW), NOW)) as Guide;
-    }, 60_000);
-    afterAll(async () => {
-      await store?.close();
-      await server?.stop();
-    }, 60_000);
+    const club = guided(kind, NOW);
 
     async function newClinic(at: number) {
-      const id = await createRoom(store.db, guide, plan, NOW);
-      const doing = (action: ClinicAction) => act(store.db, guide, id, action, NOW);
+      const id = await createRoom(club.store.db, club.guide, plan, NOW);
+      const doing = (action: ClinicAction) => act(club.store.db, club.guide, id, action, NOW);
       await doing({ do: 'go', to: at });
       let sent = 0;
       const phone = newToken();
-      const room = () => roomOf(store.db, guide, id);
+      const room = () => roomOf(club.store.db, club.guide, id);
       const vote = async (option: string, part: string, token = newToken()) => {
         const answer = {
           kind: 'vote' as const,
@@ -70,14 +55,14 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
           option
         };
         return takeAnswer(
-          store.db,
+          club.store.db,
           await room(),
           token,
           answer,
           new Date(Date.parse(NOW) + sent).toISOString()
         );
       };
-      return { id, doing, vote, room, phone, screen: () => screenView(store.db, id, NOW) };
+      return { id, doing, vote, room, phone, screen: () => screenView(club.store.db, id, NOW) };
     }
 
     test('shows neither screen nor phone how the room votes before it is revealed', async () => {
@@ -115,7 +100,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await doing({ do: 'again' });
       await expect(vote(wrong, `${atPredict}.1`)).rejects.toMatchObject({ status: 410 });
       await vote(right, `${atPredict}.2`);
-      const { asked } = await summaryOf(store.db, await room());
+      const { asked } = await summaryOf(club.store.db, await room());
       expect(asked[0].votes).toEqual([
         { ballot: 1, share: 0, of: 1 },
         { ballot: 2, share: 1, of: 1 }
@@ -155,18 +140,20 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
 
     test('gives a phone that comes back its seat', async () => {
       const { room, phone, id } = await newClinic(atPredict);
-      const first = await takeSeat(store.db, await room(), phone, NOW);
-      expect(await takeSeat(store.db, await room(), phone, NOW)).toBe(first);
-      expect(await seatsIn(store.db, id)).toBe(1);
+      const first = await takeSeat(club.store.db, await room(), phone, NOW);
+      expect(await takeSeat(club.store.db, await room(), phone, NOW)).toBe(first);
+      expect(await seatsIn(club.store.db, id)).toBe(1);
     });
 
     test('its code is dead after some hours', async () => {
       const { room } = await newClinic(0);
       const { code } = await room();
-      expect(await roomWith(store.db, code, NOW)).toMatchObject({ code });
-      await expect(roomWith(store.db, code, '2031-05-01T23:00:00.000Z')).rejects.toMatchObject({
-        status: 404
-      });
+      expect(await roomWith(club.store.db, code, NOW)).toMatchObject({ code });
+      await expect(roomWith(club.store.db, code, '2031-05-01T23:00:00.000Z')).rejects.toMatchObject(
+        {
+          status: 404
+        }
+      );
     });
 
     test('shows the room’s tries as a bias and a spread, and one of them without a name', async () => {
@@ -188,7 +175,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
         };
       });
       for (const { answer } of made)
-        await takeAnswer(store.db, await room(), newToken(), answer, NOW);
+        await takeAnswer(club.store.db, await room(), newToken(), answer, NOW);
       expect(await screen()).toMatchObject({ tries: null, rounds: [], replay: null });
       await doing({ do: 'reveal' });
       await doing({ do: 'show', id: made[1].answer.id });
@@ -215,28 +202,28 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const input = evenHand(challenge, 8, 1);
       const made = { kind: 'try' as const, id: 'home-try-0123456', input, model: MODEL_VERSION };
       const answer = { ...made, part: `${atTry}.1`, marks: gradeTry(challenge, input).grade.marks };
-      await takeAnswer(store.db, await room(), phone, answer, NOW);
+      await takeAnswer(club.store.db, await room(), phone, answer, NOW);
 
-      const home = await homeOf(store.db, link);
+      const home = await homeOf(club.store.db, link);
       expect(home.tries).toEqual([
         { id: made.id, challenge: challenge.id, input, model: MODEL_VERSION, at: NOW }
       ]);
       expect(home.predictions).toMatchObject([
         { lesson: 'one-foot', station: 'predict', option: wrong }
       ]);
-      expect((await homeOf(store.db, `${code}-${other}`)).tries).toEqual([]);
+      expect((await homeOf(club.store.db, `${code}-${other}`)).tries).toEqual([]);
       const gone = { status: 404 };
-      await expect(homeOf(store.db, `${code}-${newToken()}`)).rejects.toMatchObject(gone);
-      await expect(homeOf(store.db, link.slice(7))).rejects.toMatchObject(gone);
-      await deleteRoom(store.db, guide, id);
-      await expect(homeOf(store.db, link)).rejects.toMatchObject(gone);
+      await expect(homeOf(club.store.db, `${code}-${newToken()}`)).rejects.toMatchObject(gone);
+      await expect(homeOf(club.store.db, link.slice(7))).rejects.toMatchObject(gone);
+      await deleteRoom(club.store.db, club.guide, id);
+      await expect(homeOf(club.store.db, link)).rejects.toMatchObject(gone);
     });
 
     test('is heard on another node, a room that votes at once as one message', async () => {
       const { id } = await newClinic(0);
-      const other = store.kind === 'postgres' ? await openStore(place) : store;
-      const [here, there] = [await Feed.open(store), await Feed.open(other)];
-      const heard = store.kind === 'postgres' ? there : here;
+      const other = club.store.kind === 'postgres' ? await openStore(club.place) : club.store;
+      const [here, there] = [await Feed.open(club.store), await Feed.open(other)];
+      const heard = club.store.kind === 'postgres' ? there : here;
       let said = 0;
       const reader = heard.stream(id, 'screen', async () => ({ said: said++ })).getReader();
       const next = async () => new TextDecoder().decode((await reader.read()).value);
@@ -245,7 +232,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       expect(await next()).toBe('data: {"said":1}\n\n');
       await Promise.all([here.close(), there.close()]);
       expect((await reader.read()).done).toBe(true);
-      if (other !== store) await other.close();
+      if (other !== club.store) await other.close();
     });
   });
 });
