@@ -9,7 +9,7 @@ import { biasRows } from '../../src/routes/clinic/bias-plot';
 import { foretold } from '../../src/routes/clinic/foretold';
 import { shared } from '../../src/routes/clinic/follow';
 import { homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
-import { clock, measuredWords } from '../../src/routes/clinic/words';
+import { ADVICE, clock, measuredWords } from '../../src/routes/clinic/words';
 import { stepsOf } from '../../src/routes/clinic/[id]/lead';
 import { evenHand } from '../server/samples';
 
@@ -39,6 +39,7 @@ describe('what the instructor is led to', () => {
     ['teach', 'Hint'],
     ['discuss', 'Talk'],
     ['explain', 'Reveal'],
+    ['explain slowly', 'Reveal'],
     [null, 'Reveal']
   ] as const)('after a vote that calls for %s is “%s”, and the others stay', (advice, main) => {
     const view = { ...held, advice };
@@ -53,6 +54,13 @@ describe('what the instructor is led to', () => {
     expect(mainOf({ ...held, phase: 'revealed' })).toEqual(['Next']);
     expect(mainOf({ ...held, at: 4, phase: 'revealed' })).toEqual(['End']);
   });
+});
+
+test('what is advised on the projected screen is something to do, and no result of the vote', () => {
+  for (const says of Object.values(ADVICE)) {
+    expect(says).toMatch(/^Next: /);
+    expect(says).not.toMatch(/most|few|divided|half|right|wrong|have it/i);
+  }
 });
 
 describe('the plot of the room’s hand', () => {

@@ -109,8 +109,9 @@ describe('a room’s flow', () => {
     [{ a: 70, b: 30 }, [], 'discuss'],
     [{ a: 71, b: 29 }, [], 'explain'],
     [{ a: 34, b: 66 }, ['hint'], 'discuss'],
-    [{ a: 34, b: 66 }, ['hint', 'talk'], 'explain'],
-    [{ a: 50, b: 50 }, ['talk'], 'explain'],
+    [{ a: 34, b: 66 }, ['hint', 'talk'], 'explain slowly'],
+    [{ a: 50, b: 50 }, ['talk'], 'explain slowly'],
+    [{ a: 71, b: 29 }, ['talk'], 'explain'],
     [{ a: 10, b: 90 }, ['talk'], 'teach'],
     [{}, [], null]
   ] as const)('%o with a right, after %o, calls for %s', (counts, given, advice) => {

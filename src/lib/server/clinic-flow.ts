@@ -103,7 +103,7 @@ function withHands(state: RoomState, option: string, count: number): RoomState['
 }
 
 /** What to do after a vote, by the share that was right (teaching.md, after Smith 2009). */
-export type Advice = 'teach' | 'discuss' | 'explain';
+export type Advice = 'teach' | 'discuss' | 'explain' | 'explain slowly';
 
 /** Below this the room has nothing to talk about yet: a hint first. */
 const TEACH_BELOW = 0.35;
@@ -112,7 +112,7 @@ const EXPLAIN_ABOVE = 0.7;
 
 /**
  * Null while nobody has answered. No help is advised twice: a room that has had the hint talks, and
- * one that has talked is told.
+ * one that has talked is told; slowly, where it is still divided.
  * @param counts answers by option
  */
 export function adviceAfter(
@@ -124,6 +124,6 @@ export function adviceAfter(
   if (all === 0) return null;
   const share = (counts[key] ?? 0) / all;
   if (share < TEACH_BELOW && !given.includes('hint')) return 'teach';
-  if (share > EXPLAIN_ABOVE || given.includes('talk')) return 'explain';
-  return 'discuss';
+  if (share > EXPLAIN_ABOVE) return 'explain';
+  return given.includes('talk') ? 'explain slowly' : 'discuss';
 }

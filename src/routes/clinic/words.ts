@@ -3,11 +3,15 @@ import type { Advice } from '$lib/server/clinic-flow';
 import type { Measured } from '$lib/server/clinic-poll';
 import type { Shown } from '$lib/server/clinic-view';
 
-/** What the instructor does next, by what the room said. */
+/**
+ * What the instructor does next, by what the room said. It stands on the screen that the room reads
+ * before the reveal: what to do, and never how the room voted.
+ */
 export const ADVICE: Record<Advice, string> = {
-  teach: 'Few have it yet: a hint, then vote again.',
-  discuss: 'The room is divided: two minutes with a neighbour, then vote again.',
-  explain: 'Most have it: reveal and explain.'
+  teach: 'Next: give the hint, then vote again.',
+  discuss: 'Next: two minutes with a neighbour, then vote again.',
+  explain: 'Next: reveal it, and say why.',
+  'explain slowly': 'Next: reveal it, and take your time over why.'
 };
 
 /** What kind of round this is. */
