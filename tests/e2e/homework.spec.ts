@@ -33,11 +33,14 @@ async function setHomework(page: Page): Promise<string> {
   return page.getByLabel('Link to the homework').inputValue();
 }
 
-async function makeTry(page: Page, hold_ms: number): Promise<void> {
+async function move(page: Page, hold_ms: number): Promise<void> {
   await page.getByRole('slider', { name: /^Rod/ }).focus();
   await page.keyboard.down('ArrowUp');
   await page.waitForTimeout(hold_ms);
   await page.keyboard.up('ArrowUp');
+}
+
+async function say(page: Page): Promise<void> {
   const guess = page.getByRole('form', { name: 'Your guess' });
   await guess.getByRole('textbox').fill('15', LONG);
   await guess.getByRole('radio', { name: 'stayed down' }).check();
@@ -56,15 +59,19 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   const client = await someone(browser);
   await client.goto(link);
   await expect(client.getByText('From Marit of Reed Bay')).toBeVisible();
-  await makeTry(client, 500);
-  await expect(client.getByRole('heading', { name: 'Not told this time' })).toBeVisible();
+  await move(client, 500);
+  await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
   await expect(client.getByText('Try 2 of 2')).toBeVisible();
-  await makeTry(client, 800);
+  await move(client, 800);
+  await say(client);
   const marks = client.locator('.grade .number');
   await expect(marks).toBeVisible(LONG);
   const seen = (await marks.textContent()) ?? '';
+  await client.reload();
+  await expect(marks).toHaveText(seen);
+  await expect(client.getByRole('button', { name: 'One more try' })).toBeVisible();
   await client.getByRole('button', { name: QUESTION }).press('Enter');
   await client.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().check();
   await client.getByRole('button', { name: 'I knew it' }).press('Enter');

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { itemOf, OBJECTIVES, SOURCES } from '../../src/lib/course/items';
 import { parseSetup } from '../../src/lib/model';
-import { MOST, parseAssignment } from '../../src/lib/practice';
+import { keptGuess, MOST, parseAssignment } from '../../src/lib/practice';
 import {
   assignmentOf,
   chosenIn,
@@ -11,7 +11,7 @@ import {
   undoable
 } from '../../src/routes/homework/draft';
 import { askedAbout, questionsLeft } from '../../src/routes/homework/question-set';
-import { answerText, guessText, rightText } from '../../src/routes/homework/report-text';
+import { answerText, guessText, rightText, triesText } from '../../src/routes/homework/report-text';
 import { seededRandom } from '../../src/lib/course/seeded-random';
 import { drag } from '../practice/drag';
 
@@ -105,8 +105,15 @@ describe('questions left about an objective', () => {
 describe('what the guide reads', () => {
   test('of a guess, by what was asked', () => {
     expect(guessText({ guess_m: 0.3048 }, drag, 'imperial')).toBe('1 ft');
+    const whole = keptGuess({ kind: 'travel', travel_m: 0.3048, lifted: false });
+    expect(guessText(whole, drag, 'imperial')).toBe('1 ft, stayed down');
     expect(guessText({ guess_down: false }, drag, 'imperial')).toBe('still falling');
     expect(guessText({}, drag, 'imperial')).toBe('');
+  });
+
+  test('of tries, also of more than were asked', () => {
+    expect(triesText(2, 8)).toBe('2 of 8 tries');
+    expect(triesText(9, 8)).toBe('9 tries, 8 were asked');
   });
 
   test('of an answer, in the question’s own words', () => {

@@ -148,15 +148,28 @@ describe('homework', () => {
 
   test('goes into a table with one line a try or answer, names made harmless', async () => {
     await enterAs('=cmd()');
-    await send({ ...tried('a', 9), guess_m: 0.3 });
-    await send(answered('b', 'mood', true));
-    const [head, ...lines] = homeworkTable(await progressOf(store.db, homework))
+    await send(tried('a', 9));
+    const later = '2031-05-01T08:05:00.000Z';
+    await send({ ...tried('b', 9), at: later, guess_m: 0.1 * 3, guess_lifted: false });
+    await send(answered('c', 'mood', true));
+    const [head, ...lines] = homeworkTable(await progressOf(store.db, homework), 'half_seen')
       .trimEnd()
       .split('\r\n')
       .map((text) => text.slice(1, -1).split('","'));
     const rows = lines.map((cells) => Object.fromEntries(cells.map((cell, i) => [head[i], cell])));
     expect(rows).toMatchObject([
-      { name: "'=cmd()", kind: 'try', of: 'exactly-one-foot', guess_m: '0.3', answer: '' },
+      {
+        ...{ name: "'=cmd()", kind: 'try', of: 'exactly-one-foot', title: 'Exactly one foot' },
+        ...{ number: '1', bait_hidden: 'false', weight_kg: '0.0177', depth_m: '3.35' },
+        ...{ guess_m: '', guess_lifted: '', answer: '' }
+      },
+      {
+        number: '2',
+        bait_hidden: 'true',
+        target_m: '0.305',
+        guess_m: '0.3',
+        guess_lifted: 'false'
+      },
       { name: "'=cmd()", kind: 'answer', of: 'season', question: 'mood', right: 'true', marks: '' }
     ]);
   });

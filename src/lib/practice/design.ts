@@ -9,7 +9,10 @@ import type { Asked } from '../scoring';
 export { PHASES, TRIES } from '../course/phases';
 export type { Phase } from '../scoring';
 
-/** Of the half seen tries every one in so many is told (about half: Winstein & Schmidt 1990). */
+/**
+ * Of the hidden tries of the half seen phase every one in so many is told (about half: Winstein &
+ * Schmidt 1990). Those in sight tell by themselves.
+ */
 export const TOLD_ONE_IN = 2;
 
 /**

@@ -11,19 +11,20 @@ export interface TryPlan {
 /** The `n`-th try of a phase, from 0. Half seen tries are visible and hidden in turn. */
 export function planOf(phase: Phase, n: number): TryPlan {
   const isHidden = phase === 'half_seen' ? n % 2 === 1 : phase !== 'seen';
-  return { isHidden, asksGuess: phase === 'half_seen' || phase === 'unseen' };
+  // Of what was watched there is nothing to guess, and of a check nothing is told.
+  return { isHidden, asksGuess: isHidden && phase !== 'kept' };
 }
 
 /**
- * Whether the learner is told what the bait did: always, then every other time, then only outside a
- * band, and in a check never. `error` is a part of the distance meant, see errorOf.
+ * Whether the learner is told what the bait did: always, then always in sight and every other time
+ * out of sight, the first of these included, then only outside a band, and in a check never. `error` is a part of the distance meant, see errorOf.
  */
 export function isTold(phase: Phase, n: number, error: number): boolean {
   switch (phase) {
     case 'seen':
       return true;
     case 'half_seen':
-      return n % TOLD_ONE_IN === TOLD_ONE_IN - 1;
+      return !planOf(phase, n).isHidden || Math.floor(n / 2) % TOLD_ONE_IN === 0;
     case 'unseen':
       return Math.abs(error) > bandAt(n);
     case 'kept':

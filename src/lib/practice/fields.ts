@@ -18,6 +18,8 @@ export const guessEntries = {
    * How far the learner thought the bait had gone, m towards the angler; of a hop how high.
    */
   guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100))),
+  /** Whether the learner thought the bait had lifted on its way. */
+  guess_lifted: v.optional(v.boolean()),
   /** Of a fall: whether the learner thought the bait lay on the bottom when the rod moved. */
   guess_down: v.optional(v.boolean())
 };

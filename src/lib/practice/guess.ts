@@ -2,12 +2,14 @@ import { askedOf, type Challenge, type Guess } from '../scoring';
 import type { StoredTry } from './record';
 
 /** A guess as it is kept with its try. */
-export type KeptGuess = Pick<StoredTry, 'guess_m' | 'guess_down'>;
+export type KeptGuess = Pick<StoredTry, 'guess_m' | 'guess_lifted' | 'guess_down'>;
 
 export function keptGuess(guess: Guess | null): KeptGuess {
   switch (guess?.kind) {
-    case 'travel':
-      return { guess_m: guess.travel_m };
+    case 'travel': {
+      const { travel_m: guess_m, lifted: guess_lifted } = guess;
+      return guess_lifted === undefined ? { guess_m } : { guess_m, guess_lifted };
+    }
     case 'height':
       return { guess_m: guess.height_m };
     case 'down':
@@ -18,10 +20,10 @@ export function keptGuess(guess: Guess | null): KeptGuess {
 }
 
 /** The guess that was kept with a try at this challenge, or null. */
-export function guessOf({ guess_m, guess_down }: KeptGuess, challenge: Challenge): Guess | null {
+export function guessOf(kept: KeptGuess, challenge: Challenge): Guess | null {
+  const { guess_m, guess_lifted: lifted, guess_down } = kept;
   if (guess_down !== undefined) return { kind: 'down', isDown: guess_down };
   if (guess_m === undefined) return null;
-  return askedOf(challenge) === 'height'
-    ? { kind: 'height', height_m: guess_m }
-    : { kind: 'travel', travel_m: guess_m };
+  if (askedOf(challenge) === 'height') return { kind: 'height', height_m: guess_m };
+  return { kind: 'travel', travel_m: guess_m, ...(lifted === undefined ? {} : { lifted }) };
 }

@@ -17,6 +17,7 @@ const COLUMNS = [
   'travel_m',
   'peak_height_m',
   'guess_m',
+  'guess_lifted',
   'guess_down',
   'answer',
   'right',
@@ -60,7 +61,7 @@ export function recordCsv(
 }
 
 function tryRow(made: StoredTry, graded: TableTry | null): Row {
-  const { at, challenge, phase = '', guess_m, guess_down, model } = made;
+  const { at, challenge, phase = '', guess_m, guess_lifted, guess_down, model } = made;
   const marks = graded && { ...graded.grade, ...graded.result };
   return {
     kind: 'try',
@@ -72,6 +73,7 @@ function tryRow(made: StoredTry, graded: TableTry | null): Row {
     travel_m: marks?.travel_m,
     peak_height_m: marks?.peak_height_m,
     guess_m,
+    guess_lifted,
     guess_down,
     model
   };

@@ -18,7 +18,7 @@ export function guessText(kept: KeptGuess, challenge: Challenge, units: Units): 
   const guess = guessOf(kept, challenge);
   switch (guess?.kind) {
     case 'travel':
-      return formatLength(guess.travel_m, units);
+      return formatLength(guess.travel_m, units) + liftedText(guess.lifted);
     case 'height':
       return `${formatLength(guess.height_m, units)} high`;
     case 'down':
@@ -26,6 +26,16 @@ export function guessText(kept: KeptGuess, challenge: Challenge, units: Units): 
     default:
       return '';
   }
+}
+
+function liftedText(lifted: boolean | undefined): string {
+  if (lifted === undefined) return '';
+  return lifted ? ', lifted' : ', stayed down';
+}
+
+/** "2 of 8 tries", or "9 tries, 8 were asked" */
+export function triesText(made: number, asked: number): string {
+  return made > asked ? `${made} tries, ${asked} were asked` : `${made} of ${asked} tries`;
 }
 
 /** An answer, given or right, in the question's own words. */

@@ -3,7 +3,7 @@ import type { Asked } from '$lib/scoring';
 
 const PHASES: Record<Phase, string> = {
   seen: 'The bait is in sight, and every try is told.',
-  half_seen: 'The bait is hidden every other time. Guess before you are told.',
+  half_seen: 'The bait is hidden every other time. Then guess before you are told.',
   unseen: 'The bait is hidden. You are told only when it was not as asked.',
   kept: 'The check: the bait is hidden, and nothing is told before the end.'
 };

@@ -12,6 +12,6 @@ export const load: PageServerLoad = async (event) => {
   const clients = await progressOf(db, assignment);
   const found = clients.find(({ client }) => client.id === event.params.client);
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
-  const { title, questions } = assignment.task;
-  return { title, questions, ...found };
+  const { title, questions, phase } = assignment.task;
+  return { title, questions, phase, ...found };
 };

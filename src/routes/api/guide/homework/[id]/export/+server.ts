@@ -18,7 +18,7 @@ export const GET: RequestHandler = (event) =>
     const isJson = event.url.searchParams.get('as') === 'json';
     const text = isJson
       ? JSON.stringify({ task: assignment.task, clients }, null, 1)
-      : homeworkTable(clients);
+      : homeworkTable(clients, assignment.task.phase);
     return new Response(text, {
       headers: {
         'content-type': `${isJson ? 'application/json' : 'text/csv'}; charset=utf-8`,
