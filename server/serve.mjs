@@ -16,6 +16,7 @@ const bodyLimit = '1M';
 const protocolHeader = 'x-feltfoot-protocol';
 const hostHeader = 'x-feltfoot-host';
 const addressHeader = 'x-feltfoot-address';
+const lanHeader = 'x-feltfoot-lan';
 
 /**
  * Loads a built app's request handler.
@@ -60,6 +61,7 @@ export async function serve({ handler, port, host, protocol = 'http', hosts = ''
     request.headers[protocolHeader] = protocol;
     request.headers[hostHeader] = request.headers.host;
     request.headers[addressHeader] = addressOf(request, proxies);
+    request.headers[lanHeader] = reachable(host).join(',');
     handler(request, response);
   });
   await new Promise((resolve, reject) => {

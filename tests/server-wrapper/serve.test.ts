@@ -99,6 +99,17 @@ test('the app is told protocol and host by us, whatever the request claims', asy
   expect((await ask(port, { Host: 'localhost:99', ...lies })).body).toBe('http://localhost:99');
 });
 
+test.each([[undefined, lanAddresses().join(',')] as const, ['127.0.0.1', ''] as const])(
+  'listening on %s, the app is told by us where phones find it: “%s”',
+  async (host, addresses) => {
+    const { port } = await start(
+      (asked, answer) => void answer.end(String(asked.headers['x-feltfoot-lan'])),
+      { host }
+    );
+    expect((await ask(port, { 'X-Feltfoot-Lan': '192.0.2.1' })).body).toBe(addresses);
+  }
+);
+
 describe('the address that limits go by', () => {
   const tell: RequestListener = (asked, answer) =>
     void answer.end(String(asked.headers['x-feltfoot-address']));

@@ -1,6 +1,7 @@
 import { assignmentOf } from '$lib/server/assignments';
 import { database, guideOfPage } from '$lib/server/http';
 import { progressOf } from '$lib/server/progress';
+import { reachOf } from '$lib/server/reach';
 import { error } from '@sveltejs/kit';
 import { briefly } from './clients';
 import type { PageServerLoad } from './$types';
@@ -11,5 +12,5 @@ export const load: PageServerLoad = async (event) => {
   const assignment = await assignmentOf(db, guide, event.params.id);
   if (!assignment) error(404, 'There is no such homework.');
   const clients = await progressOf(db, assignment);
-  return { assignment, clients: clients.map(briefly) };
+  return { assignment, reach: reachOf(event), clients: clients.map(briefly) };
 };
