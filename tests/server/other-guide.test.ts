@@ -173,6 +173,7 @@ describe('a phone with a wrong key gets nothing', () => {
   test('with a wrong link', async () => {
     const key = { share: newToken(), token: mine.token };
     const asked = [
+      ask('/api/homework/look', { body: { share: key.share }, address }),
       ask('/api/homework/enter', { body: { ...key, name: 'Bo' }, address }),
       ask('/api/homework/send', { body: { ...key, sent: sent() }, address }),
       ask('/api/homework/forget', { body: key, address })
@@ -181,6 +182,18 @@ describe('a phone with a wrong key gets nothing', () => {
       expect(status).toBe(404);
       expect(body).not.toContain(sampleTask.title);
     }
+  });
+
+  test('with the link, who only looks at what is asked', async () => {
+    const before = await seen();
+    const { status, body } = await ask('/api/homework/look', {
+      body: { share: mine.share },
+      address
+    });
+    expect(status).toBe(200);
+    expect(JSON.parse(body)).toEqual({ task: sampleTask, closed_at: null });
+    expect(body).not.toContain(CLIENT);
+    expect(await seen()).toBe(before);
   });
 
   test('with the link but another phone’s place', async () => {

@@ -17,6 +17,8 @@ export class Phone {
   home = $state.raw<Home | null>(null);
   parcels = $state.raw<Parcel[]>([]);
   isReady = $state(false);
+  /** Whether a homework was just deleted. */
+  isForgotten = $state(false);
   trouble = $state('');
 
   #shelf: Shelf | null = null;
@@ -60,6 +62,7 @@ export class Phone {
 
   /** The first time: gives the name under which the guide sees this phone. */
   async enter(share: string, name: string): Promise<void> {
+    this.isForgotten = false;
     const token = newId() + newId();
     await this.choose({ share, token, name, told: null, opened: now() });
     await this.sync();
@@ -124,5 +127,6 @@ export class Phone {
     this.home = null;
     this.parcels = [];
     this.homes = (await this.#shelf?.homes()) ?? [];
+    this.isForgotten = true;
   }
 }

@@ -1,0 +1,40 @@
+import { parseSetup } from '$lib/model';
+import type { Assignment } from '$lib/practice';
+import { formatDepth, formatWeight, type Challenge, type Units } from '$lib/scoring';
+import { PHASE_NAMES } from './draft';
+
+/** "5/8 oz in 11 ft of water" */
+export function gearText({ setup }: Pick<Challenge, 'setup'>, units: Units): string {
+  const { bait, water } = parseSetup(setup);
+  return `${formatWeight(bait.mass_kg, units)} in ${formatDepth(water.depth_m, units)} of water`;
+}
+
+type Counts = Pick<Assignment, 'challenges' | 'objectives' | 'tries' | 'questions' | 'phase'>;
+
+/** "2 tries of each challenge. Bait hidden. 4 questions of each kind." Only of what there is. */
+export function countsText({ challenges, objectives, tries, questions, phase }: Counts): string {
+  const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+  const said = [
+    ...(challenges.length > 0
+      ? [`${many(tries, 'try', 'tries')} of each challenge.`, `${PHASE_NAMES[phase]}.`]
+      : []),
+    ...(objectives.length > 0 ? [`${many(questions, 'question', 'questions')} of each kind.`] : [])
+  ];
+  return said.join(' ');
+}
+
+const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' });
+
+/** A day, or the day of a time in UTC, as it is read here: 2031-05-09 is 9 May 2031. */
+export function dayText(iso: string): string {
+  return DAY.format(new Date(iso));
+}
+
+/** "From Reedmere Guiding, by 9 May 2031" */
+export function headText(
+  { from, due }: Pick<Assignment, 'from' | 'due'>,
+  isClosed = false
+): string {
+  const until = isClosed ? ', closed by your guide' : due ? `, by ${dayText(due)}` : '';
+  return `${from ? `From ${from}` : 'Homework'}${until}`;
+}
