@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { eyeOf, onRod, seen } from '../../src/lib/sandbox/eye';
+import { eyeOf, gazeOf, onRod, seen } from '../../src/lib/sandbox/eye';
 import { DeckGrip } from '../../src/lib/sandbox/grip';
 import { readTravel } from '../../src/lib/sandbox/guess';
 import { smallWater } from './waters';
@@ -25,6 +25,26 @@ describe('from the deck', () => {
     expect(tipAt(40, 0).y).toBeLessThan(tipAt(10, 0).y);
     expect(tipAt(10, 30).x).toBeGreaterThan(400);
     expect(tipAt(10, -30).x).toBeLessThan(400);
+  });
+
+  test.each([
+    [328, 460],
+    [800, 500]
+  ])('in a sweep rod and line are in a picture of %d by %d', (width, height) => {
+    for (const side of [1, -1]) {
+      const aside_deg = gazeOf('sweep', { elevation_deg: 0, azimuth_deg: 60 * side });
+      const sideways = eyeOf(setup, width, height, aside_deg);
+      const tips = [60, 70, 80].map((azimuth_deg) => {
+        const angles = { elevation_deg: 0, azimuth_deg: azimuth_deg * side };
+        return seen(sideways, onRod(setup, angles, 1));
+      });
+      for (const { x, y } of [...tips, seen(sideways, { out_m: 9, right_m: 0, up_m: 0 })]) {
+        expect(x).toBeGreaterThan(0);
+        expect(x).toBeLessThan(width);
+        expect(y).toBeLessThan(height);
+      }
+      expect(side * (tips[1].x - tips[0].x)).toBeGreaterThan(10);
+    }
   });
 
   test('the same foot of tip travel looks shorter the farther away the tip is', () => {

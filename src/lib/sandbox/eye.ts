@@ -1,8 +1,10 @@
-import { degToRad, type Setup } from '$lib/model';
+import { degToRad, type RodAngles, type Setup } from '$lib/model';
+import type { Plane } from './rod-angles';
 
 /**
  * What a standing angler sees: the eye over the gripping hand and a little behind it, looking at where
- * the line meets the water. A pinhole camera; the line of sight is fixed, as the gaze is.
+ * the line meets the water, for a sweep half-way from there to the rod. A pinhole camera; the line of
+ * sight is fixed, as the gaze is.
  */
 
 /** The eye over the hand and behind it, m. */
@@ -13,7 +15,9 @@ const GAZE_M = 9;
 /** What the picture's height takes in, degrees: rod and water, the horizon near its top. */
 const SIGHT_DEG = 62;
 /** A picture narrower than its height takes in as much, so that a swept tip stays in it. */
-const WIDEST_FOR_HEIGHT = 1.15;
+const WIDEST_FOR_HEIGHT = 0.83;
+/** For a sweep the gaze is turned between the line's end and the rod, degrees: both are in sight. */
+const ASIDE_DEG = 34;
 /** Nothing nearer to the eye than this is drawn, m. */
 export const NEAR_M = 0.12;
 
@@ -29,16 +33,30 @@ export interface Eye {
   readonly height: number;
   readonly up_m: number;
   readonly tilt: number;
+  /** How far to the right of the bait it looks, radians. */
+  readonly aside: number;
   readonly focus: number;
 }
 
-export function eyeOf({ rod }: Pick<Setup, 'rod'>, width: number, height: number): Eye {
+/** Which way the eye looks while a rod is moved in this plane from there, degrees to the right. */
+export function gazeOf(plane: Plane, start: RodAngles): number {
+  if (plane === 'lift') return 0;
+  return start.azimuth_deg < 0 ? -ASIDE_DEG : ASIDE_DEG;
+}
+
+export function eyeOf(
+  { rod }: Pick<Setup, 'rod'>,
+  width: number,
+  height: number,
+  aside_deg = 0
+): Eye {
   const up_m = rod.pivot_height_m + EYE_UP_M;
   return {
     width,
     height,
     up_m,
     tilt: Math.atan2(up_m, GAZE_M + EYE_BACK_M),
+    aside: degToRad(aside_deg),
     focus: Math.min(height, WIDEST_FOR_HEIGHT * width) / 2 / Math.tan(degToRad(SIGHT_DEG / 2))
   };
 }
@@ -48,12 +66,14 @@ export function seen(
   eye: Eye,
   { out_m, right_m, up_m }: Space
 ): { x: number; y: number; far_m: number } {
-  const ahead = out_m + EYE_BACK_M;
+  const out = out_m + EYE_BACK_M;
+  const ahead = out * Math.cos(eye.aside) + right_m * Math.sin(eye.aside);
+  const right = right_m * Math.cos(eye.aside) - out * Math.sin(eye.aside);
   const above = up_m - eye.up_m;
   const far_m = ahead * Math.cos(eye.tilt) - above * Math.sin(eye.tilt);
   const over_m = ahead * Math.sin(eye.tilt) + above * Math.cos(eye.tilt);
   const scale = eye.focus / Math.max(far_m, NEAR_M);
-  return { x: eye.width / 2 + right_m * scale, y: eye.height / 2 - over_m * scale, far_m };
+  return { x: eye.width / 2 + right * scale, y: eye.height / 2 - over_m * scale, far_m };
 }
 
 /** A place on the rod, `share` of the way from the hand to the tip. */

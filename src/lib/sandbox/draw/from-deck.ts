@@ -1,4 +1,4 @@
-import { eyeOf, onRod, seen, type Eye } from '../eye';
+import { eyeOf, gazeOf, onRod, seen, type Eye } from '../eye';
 import type { Ink } from '../palette';
 import type { Moment, Stage } from '../stage';
 import type { View } from '../view';
@@ -24,14 +24,24 @@ export function deckView(_stage: Stage, width: number, height: number): View {
   return { width, height, scale: 1, x0: width / 2, y0: height };
 }
 
+function eyeIn({ setup, plane, start }: Stage, { width, height }: View): Eye {
+  return eyeOf(setup, width, height, gazeOf(plane, start));
+}
+
+/** The water so far out along the gaze: as far across the whole picture. */
+function onWater(eye: Eye, far_m: number): ReturnType<typeof seen> {
+  const [out_m, right_m] = [far_m * Math.cos(eye.aside), far_m * Math.sin(eye.aside)];
+  return seen(eye, { out_m, right_m, up_m: 0 });
+}
+
 export function paintDeckBack(
   context: CanvasRenderingContext2D,
   view: View,
   stage: Stage,
   ink: Ink
 ): void {
-  const eye = eyeOf(stage.setup, view.width, view.height);
-  const horizon = seen(eye, { out_m: 4000, right_m: 0, up_m: 0 }).y;
+  const eye = eyeIn(stage, view);
+  const horizon = onWater(eye, 4000).y;
   context.fillStyle = ink.raised;
   context.fillRect(0, 0, view.width, horizon);
   const tint = context.createLinearGradient(0, horizon, 0, view.height);
@@ -66,7 +76,7 @@ function ripple(context: CanvasRenderingContext2D, eye: Eye, ink: Ink): void {
   context.beginPath();
   for (let row = 0; row < ROWS; row++) {
     const out_m = NEAREST_M * (FARTHEST_M / NEAREST_M) ** (row / (ROWS - 1));
-    const { y, far_m } = seen(eye, { out_m, right_m: 0, up_m: 0 });
+    const { y, far_m } = onWater(eye, out_m);
     const dash = Math.min((2.2 * eye.focus) / far_m, 220);
     for (let x = -dash * grain(row, 1), i = 0; x < eye.width; i++) {
       const length = dash * (0.3 + 0.7 * grain(row, i + 2));
@@ -102,7 +112,7 @@ export function paintDeck(
   moment: Moment,
   ink: Ink
 ): void {
-  const eye = eyeOf(stage.setup, view.width, view.height);
+  const eye = eyeIn(stage, view);
   drawLineOut(context, eye, stage, moment, ink);
   drawRodAway(context, eye, stage, moment, ink);
 }
