@@ -28,6 +28,12 @@ const cases: [Goal, number, string, string][] = [
     'Top speed at most 0.24 m/s: 0.61 m/s'
   ],
   [
+    { kind: 'speed', most_m_s: 0.3 },
+    0.304,
+    'Top speed at most 1 ft/s: just over 1 ft/s',
+    'Top speed at most 0.3 m/s: just over 0.3 m/s'
+  ],
+  [
     { kind: 'hops', count: 3, height_m: [0.1016, 0.2032] },
     2,
     'Hops 3, 4 in to 8 in high: 2',

@@ -40,6 +40,12 @@ export function formatSpeed(m_s: number, units: Units): string {
   return units === 'metric' ? `${trimmed(m_s, 2)} m/s` : `${trimmed(m_s / FOOT_M, 1)} ft/s`;
 }
 
+/** The same beside the most that is allowed: what is more, and rounds to it, is said to be more. */
+export function formatSpeedBeside(m_s: number, most_m_s: number, units: Units): string {
+  const [text, most] = [m_s, most_m_s].map((speed) => formatSpeed(speed, units));
+  return m_s > most_m_s && text === most ? `just over ${text}` : text;
+}
+
 /** 5/8 oz, or 18 g. */
 export function formatWeight(kg: number, units: Units): string {
   if (units === 'imperial') return `${fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS)} oz`;

@@ -2,9 +2,8 @@ import type { Hop, Result } from '../model';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
 import type { Correction } from './correction';
-import { formatLength, formatSpeed, formatTime, type Units } from './display';
+import { formatLength, formatSpeed, formatSpeedBeside, formatTime, type Units } from './display';
 import { faultOf } from './fault';
-import { travelGoalOf } from './goal';
 import { isRetrieveGoal } from './retrieve-goal';
 import { wordsOf } from './retrieve-words';
 import type { GoalGrade, Grade } from './grade';
@@ -34,7 +33,7 @@ export function describeTry(
   units: Units,
   correction?: Correction | null
 ): Feedback {
-  const did = didSentence(challenge, result, units);
+  const did = didSentence(result, grade, units);
   const why = whySentence(result, grade, units);
   const advice = retrieveAdvice(grade, units);
   if (advice) return { did, why, change: `${advice}.` };
@@ -49,20 +48,22 @@ function retrieveAdvice({ goals }: Grade, units: Units): string | null {
   return wordsOf(worst.goal, worst.value, units).advice;
 }
 
-function didSentence(challenge: Challenge, result: Result, units: Units): string {
+function didSentence(result: Result, grade: Grade, units: Units): string {
   const tip = formatLength(tipTravel(result), units);
   const { travel_m } = result;
   if (Math.abs(travel_m) < NO_MOVE_M) return `The tip went ${tip}; the jig stayed where it was.`;
   const jig = formatLength(Math.abs(travel_m), units);
   if (travel_m < 0) return `The tip went ${tip}; the jig went ${jig} away from you.`;
-  return `The tip went ${tip} and the jig ${jig}${besideAsked(challenge, travel_m, units)}.`;
+  return `The tip went ${tip} and the jig ${jig}${besideAsked(grade, travel_m, units)}.`;
 }
 
-function besideAsked(challenge: Challenge, travel_m: number, units: Units): string {
-  const goal = travelGoalOf(challenge);
-  if (!goal) return '';
+/** A try at the very edge of the band, with full marks all the same, is not called wrong. */
+function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
+  const graded = goals.find(({ goal }) => goal.kind === 'travel');
+  if (graded?.goal.kind !== 'travel') return '';
+  const { goal, marks, outOf } = graded;
   const over_m = travel_m - goal.target_m;
-  if (Math.abs(over_m) <= goal.band_m) return `; ${formatLength(goal.target_m, units)} was asked`;
+  if (marks === outOf) return `; ${formatLength(goal.target_m, units)} was asked`;
   return `: ${formatLength(Math.abs(over_m), units)} too ${over_m > 0 ? 'far' : 'short'}`;
 }
 
@@ -108,8 +109,8 @@ function missClause({ goal, value, marks, outOf }: GoalGrade, result: Result, un
   if (goal.kind === 'stones') return `and touched ${value} of ${goal.touched.length} stones`;
   if (goal.kind === 'hops') return `and hopped ${value} times, not ${goal.count}`;
   if (goal.kind !== 'speed' || value <= goal.most_m_s || result.hops.length > 0) return '';
-  const [ran, most] = [value, goal.most_m_s].map((speed) => formatSpeed(speed, units));
-  return `but ran at up to ${ran}; ${most} is the most`;
+  const ran = formatSpeedBeside(value, goal.most_m_s, units);
+  return `but ran at up to ${ran}; ${formatSpeed(goal.most_m_s, units)} is the most`;
 }
 
 function highestHop(hops: readonly Hop[]): Hop | undefined {

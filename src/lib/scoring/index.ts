@@ -27,6 +27,7 @@ export {
   formatLength,
   formatShare,
   formatSpeed,
+  formatSpeedBeside,
   formatTemperature,
   formatTime,
   formatWeight,

@@ -2,6 +2,7 @@ import {
   formatLength,
   formatShare,
   formatSpeed,
+  formatSpeedBeside,
   isRetrieveGoal,
   wordsOf,
   type DragGoal,
@@ -52,8 +53,9 @@ function askedFor(goal: DragGoal, units: Units): Omit<GoalText, 'reached'> {
   }
 }
 
-function inItsUnit({ kind }: Goal, value: number, units: Units): string {
+function inItsUnit(goal: Goal, value: number, units: Units): string {
+  const { kind } = goal;
   if (kind === 'travel' || kind === 'peak_height') return formatLength(value, units);
   if (kind === 'contact') return formatShare(value);
-  return kind === 'speed' ? formatSpeed(value, units) : `${value}`;
+  return kind === 'speed' ? formatSpeedBeside(value, goal.most_m_s, units) : `${value}`;
 }

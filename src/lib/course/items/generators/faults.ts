@@ -35,7 +35,10 @@ const dragFault: Generator = {
         id: 'none',
         says: 'nothing: dragged as was meant',
         sign: 'stayed down',
-        reply: 'This is not what was meant: either it left the bottom, or it hardly moved.'
+        reply:
+          fault === 'fast'
+            ? 'It left the bottom on its way: that was not meant. Look at the heights again.'
+            : 'It hardly moved: the tip took up slack, and the bait lay where it was.'
       }
     ];
     return recognise({

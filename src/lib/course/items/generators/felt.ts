@@ -42,7 +42,7 @@ function bottomDraft(random: Random, key: Family, shows: 'pull' | 'felt') {
     sign: name,
     reply:
       name === key
-        ? `Yes. ${FAMILIES[name].feels}`
+        ? 'Yes, that is what came up the line.'
         : `${FAMILIES[name].feels} That is not what came up the line here.`
   }));
   return recognise({
@@ -55,7 +55,7 @@ function bottomDraft(random: Random, key: Family, shows: 'pull' | 'felt') {
     shows,
     options,
     key,
-    explain: 'Slower drags tell more: a fast bait flies over what it should feel.'
+    explain: `${FAMILIES[key].feels} Slower drags tell more: a fast bait flies over what it should feel.`
   });
 }
 
