@@ -10,6 +10,7 @@ import { foretold } from '../../src/routes/clinic/foretold';
 import { shared } from '../../src/routes/clinic/follow';
 import { homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
 import { ADVICE, clock, measuredWords } from '../../src/routes/clinic/words';
+import { Steps } from '../../src/routes/clinic/step-top';
 import { stepsOf } from '../../src/routes/clinic/[id]/lead';
 import { evenHand } from '../server/samples';
 
@@ -45,7 +46,7 @@ describe('what the instructor is led to', () => {
     const view = { ...held, advice };
     expect(mainOf(view)).toEqual([main]);
     const all = stepsOf(view).map(({ says }) => says);
-    expect(all).toEqual(['Back', 'Hint', 'Talk', 'Reveal', 'Vote again', 'Next']);
+    expect(all).toEqual(['Previous', 'Hint', 'Talk', 'Reveal', 'Vote again', 'Next']);
   });
 
   test('after hint or talk is another vote, and after the reveal the next round', () => {
@@ -54,6 +55,12 @@ describe('what the instructor is led to', () => {
     expect(mainOf({ ...held, phase: 'revealed' })).toEqual(['Next']);
     expect(mainOf({ ...held, at: 4, phase: 'revealed' })).toEqual(['End']);
   });
+});
+
+test('a step begins at its top when it follows another, not when it is the first seen', () => {
+  const steps = new Steps();
+  const seen = [null, '0.1', '0.1', '1.1', null, '1.1', '1.2'].map((step) => steps.isNext(step));
+  expect(seen).toEqual([false, false, false, true, false, false, true]);
 });
 
 test('what is advised on the projected screen is something to do, and no result of the vote', () => {

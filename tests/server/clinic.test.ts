@@ -145,6 +145,15 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       expect(await seatsIn(club.store.db, id)).toBe(1);
     });
 
+    test('lets nobody new in once it is over, and whoever was there stays', async () => {
+      const { doing, room, phone } = await newClinic(0);
+      const seat = await takeSeat(club.store.db, await room(), phone, NOW);
+      await doing({ do: 'end' });
+      const late = takeSeat(club.store.db, await room(), newToken(), NOW);
+      await expect(late).rejects.toMatchObject({ status: 410 });
+      expect(await takeSeat(club.store.db, await room(), phone, NOW)).toBe(seat);
+    });
+
     test('its code is dead after some hours', async () => {
       const { room } = await newClinic(0);
       const { code } = await room();

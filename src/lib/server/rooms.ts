@@ -136,6 +136,7 @@ export async function takeSeat(db: Db, room: Room, token: string, now: string): 
   const id = seatId(room.id, token);
   const before = await db.selectFrom('seats').select('id').where('id', '=', id).executeTakeFirst();
   if (before) return id;
+  if (room.state.isOver) throw new Refusal(410, 'This clinic is over. There is nothing to join.');
   if ((await seatsIn(db, room.id)) >= MOST_SEATS) throw new Refusal(429, 'The room is full.');
   await db
     .insertInto('seats')

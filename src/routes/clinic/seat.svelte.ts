@@ -10,7 +10,7 @@ import { foretold } from './foretold';
 interface Place {
   code: string;
   token: string;
-  /** What was answered, by part. */
+  /** What was answered, by part: the option, or the last try's id. */
   votes: Record<string, string>;
 }
 
@@ -26,6 +26,8 @@ type TryAnswer = {
 
 const KEY = 'feltfoot-seat';
 const RETRY_MS = 3000;
+/** No such room, or it is over and this phone was not in it. */
+const GONE = [404, 410];
 
 /** A phone in a clinic. What it answers is sent until it is acknowledged or the round is closed. */
 export class Seat {
@@ -73,7 +75,7 @@ export class Seat {
       );
     } catch (error) {
       this.trouble = wordsFor(error);
-      if (error instanceof Refused && error.status === 404) this.leave();
+      if (error instanceof Refused && GONE.includes(error.status)) this.leave();
     }
   }
 
@@ -86,6 +88,10 @@ export class Seat {
   /** What stands behind the # of the link that brings this phone's results elsewhere. */
   get homeLink(): string {
     return this.place ? `${this.place.code}-${this.place.token}` : '';
+  }
+
+  get hasAnswered(): boolean {
+    return Object.keys(this.place?.votes ?? {}).length > 0;
   }
 
   #keep(place: Place): void {
@@ -102,7 +108,7 @@ export class Seat {
 
   vote(part: string, option: string): void {
     if (!this.place) return;
-    this.#keep({ ...this.place, votes: { ...this.place.votes, [part]: option } });
+    this.#note(part, option);
     this.#queue({ kind: 'vote', id: newId(), part, option });
   }
 
@@ -111,7 +117,12 @@ export class Seat {
     const { grade } = gradeTry(challenge, made.input);
     this.tries = [...this.tries, { ...made, part }];
     const { id, input, model } = made;
+    this.#note(part, id);
     this.#queue({ kind: 'try', id, part, input, model, marks: grade.marks });
+  }
+
+  #note(part: string, answer: string): void {
+    if (this.place) this.#keep({ ...this.place, votes: { ...this.place.votes, [part]: answer } });
   }
 
   #queue(answer: Answer | TryAnswer): void {

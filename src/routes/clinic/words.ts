@@ -14,6 +14,9 @@ export const ADVICE: Record<Advice, string> = {
   'explain slowly': 'Next: reveal it, and take your time over why.'
 };
 
+/** By what a hand is raised: the options are called A, B, C and so on. */
+export const letterOf = (index: number) => String.fromCharCode('A'.charCodeAt(0) + index);
+
 /** What kind of round this is. */
 export function roundName(shown: Shown): string {
   if (shown.kind === 'predict') return 'Say it first';

@@ -14,6 +14,9 @@ type Led = Pick<
   'at' | 'of' | 'phase' | 'isOver' | 'shown' | 'aid' | 'advice' | 'hasHint'
 >;
 
+/** The rod in the water has a “Back” of its own. */
+const PREVIOUS = 'Previous';
+
 /** What can be done with the room, the advised one marked; the others are the instructor's to choose. */
 export function stepsOf(view: Led): Step[] {
   if (view.isOver) return [];
@@ -21,7 +24,7 @@ export function stepsOf(view: Led): Step[] {
   return sayable(view).map(([says, action]) => ({
     says,
     action,
-    isMain: action.do === main && says !== 'Back'
+    isMain: action.do === main && says !== PREVIOUS
   }));
 }
 
@@ -29,13 +32,13 @@ function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction]
   const isAsked = shown.kind === 'predict' || shown.kind === 'ask';
   const isHeld = phase === 'held';
   const steps: [boolean, string, ClinicAction][] = [
-    [at > 0, 'Back', { do: 'go', to: at - 1 }],
+    [at > 0, PREVIOUS, { do: 'go', to: at - 1 }],
     [shown.kind !== 'talk' && phase === 'open', 'Hold', { do: 'hold' }],
     [isAsked && isHeld && hasHint, 'Hint', { do: 'hint' }],
     [isAsked && isHeld, 'Talk', { do: 'talk' }],
     [shown.kind !== 'talk' && isHeld, 'Reveal', { do: 'reveal' }],
     [isAsked && phase !== 'open', 'Vote again', { do: 'again' }],
-    [shown.kind === 'try' && phase !== 'open', 'Try again', { do: 'again' }],
+    [shown.kind === 'try' && phase !== 'open', 'Room tries again', { do: 'again' }],
     [at < of - 1, 'Next', { do: 'go', to: at + 1 }],
     [at === of - 1, 'End', { do: 'end' }]
   ];
