@@ -80,7 +80,7 @@ test(
     await page.reload();
     await expect(page.getByText('1 of 1 tries')).toHaveCount(3);
     await expect(page.getByText(/[01] of 1 right(, 1 by a guess)?\./)).toHaveCount(1);
-    await expect(page.getByText('Go back to “Season and mood”.')).toBeVisible();
+    await expect(page.getByText('Tell them: go back to “Season and mood”.')).toBeVisible();
     await expect(page.getByRole('note')).toHaveCount(0);
 
     await page.getByRole('link', { name: 'Wim' }).click();

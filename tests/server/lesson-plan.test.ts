@@ -21,11 +21,12 @@ const mild: Conditions = {
   fish: 'unknown'
 };
 const ruler = { target_m: 0.3, band_m: 0.05, bias_m: 0.18, spread_m: 0.04, tries: 9 };
+const done: string[] = [];
 const hands: Record<string, Hand> = {
-  long: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.97 },
-  uneven: { ruler: { ...ruler, spread_m: 0.3, advice: 'slower' }, contact: 0.97 },
-  flying: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.5 },
-  good: { ruler: { ...ruler, bias_m: 0.01, advice: 'harder' }, contact: 1 }
+  long: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.97, done },
+  uneven: { ruler: { ...ruler, spread_m: 0.3, advice: 'slower' }, contact: 0.97, done },
+  flying: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.5, done },
+  good: { ruler: { ...ruler, bias_m: 0.01, advice: 'harder' }, contact: 1, done }
 };
 const jig = jigFor(mild);
 const plan = (minutes: number, conditions = mild, hand: Hand | null = null) =>
@@ -45,12 +46,13 @@ describe('a lesson plan', () => {
     const hand = fc.constantFrom(null, ...Object.values(hands));
     fc.assert(
       fc.property(conditions, fc.integer({ min: 30, max: 480 }), hand, (day, minutes, who) => {
-        const { blocks, cautions } = plan(minutes, day, who);
+        const { blocks } = plan(minutes, day, who);
         expect(blocks.reduce((sum, block) => sum + block.minutes, 0)).toBe(minutes);
         expect(Math.min(...blocks.map((block) => block.minutes))).toBeGreaterThanOrEqual(4);
         expect(blocks[0].title).toBe('Safety talk');
         expect(blocks.at(-1)?.title).toBe('Write the log');
-        expect(cautions.length).toBeGreaterThan(4);
+        expect(blocks[0].steps.length).toBeGreaterThan(9);
+        expect(blocks.map(({ steps }) => steps).join()).not.toMatch(/your friend/i);
         const said = blocks.flatMap(({ why, steps, needs }) => [why, ...steps, ...needs]);
         expect(said.map((text) => inUnits(text, 'imperial')).join()).not.toMatch(/[{}]/);
       }),
@@ -85,9 +87,17 @@ describe('a lesson plan', () => {
     expect(blocks[1].lesson).toBe(lesson);
   });
 
+  test('asks for no homework that has just been done', () => {
+    const before = (done: string[]) =>
+      plan(60, mild, { ruler: null, contact: 1, done }).before.map(({ id }) => id);
+    expect(before([])).toEqual(['count-it-down', 'exactly-one-foot']);
+    expect(before(['exactly-one-foot'])).toEqual(['count-it-down', 'exactly-two-feet']);
+    expect(before(['count-it-down', 'exactly-one-foot'])).toEqual(['exactly-two-feet']);
+  });
+
   test('warns of cold water, and refuses a time that holds no lesson', () => {
     const cautions = (temperature_C: number) =>
-      plan(60, { ...mild, temperature_C }).cautions.join();
+      plan(60, { ...mild, temperature_C }).blocks[0].steps.join();
     expect(cautions(9)).toMatch(/cold water.*float first/);
     expect(cautions(18)).not.toMatch(/cold water/);
     expect(() => plan(29)).toThrow(/minutes.*29/);

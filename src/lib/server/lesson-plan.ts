@@ -1,5 +1,5 @@
 import { findChallenge, type Lesson } from '../course';
-import { DataError } from '../scoring';
+import { DataError, type Challenge } from '../scoring';
 import { dayOf, fieldOf, lessonOf, type Block, type Draft } from './plan-day';
 import type { Conditions, JigChoice } from './plan-gear';
 import { handLesson, type Hand } from './plan-hand';
@@ -15,8 +15,7 @@ export interface Wanted {
 export interface LessonPlan {
   /** Challenges worth setting as homework before the day. */
   before: { id: string; title: string }[];
-  cautions: string[];
-  /** In order; the safety talk is the first. Minutes sum to those of the plan. */
+  /** In order; the safety talk is the first, and says all that must be said. Minutes sum to those of the plan. */
   blocks: Block[];
   log: string[];
 }
@@ -41,10 +40,12 @@ export function planLesson(
     throw new DataError('minutes', minutes, reason);
   }
   const safety = lessonOf('safety', lessons);
-  const drafts = dayOf(conditions, jig, hand, lessons);
+  const cautions = [...safety.cautions, ...coldWords(conditions, safety)];
+  const drafts = dayOf(conditions, jig, hand, lessons).map((draft) =>
+    draft.lesson === safety.id ? { ...draft, steps: [...cautions, ...draft.steps] } : draft
+  );
   return {
     before: homeworkFor(hand, lessons),
-    cautions: [...safety.cautions, ...coldWords(conditions, safety)],
     blocks: timed(fitting(drafts, minutes), minutes),
     log: fieldOf(lessonOf('a-morning', lessons)).log
   };
@@ -58,11 +59,14 @@ function coldWords({ temperature_C }: Conditions, safety: Lesson): string[] {
     .map(({ sign, means }) => `${sign}: ${means}`);
 }
 
-/** What may be asked of the client before the day: the count, and what the hand needs. */
+/** What may be asked before the day: the count, and the first not done yet of what the hand needs. */
 function homeworkFor(hand: Hand | null, lessons: readonly Lesson[]) {
   const count = findChallenge('count-it-down', lessons);
-  const [own] = lessonOf(handLesson(hand), lessons).challenges;
-  return [count, own].flatMap((one) => (one ? [{ id: one.id, title: one.title }] : []));
+  const isOpen = ({ id }: Challenge) => !hand?.done.includes(id);
+  const own = lessonOf(handLesson(hand), lessons).challenges.find(isOpen);
+  return [count && isOpen(count) ? count : undefined, own].flatMap((one) =>
+    one ? [{ id: one.id, title: one.title }] : []
+  );
 }
 
 /** As many as their least minutes allow, by rank; what comes after the first that does not fit goes. */

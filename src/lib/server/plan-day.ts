@@ -31,6 +31,18 @@ export interface Draft extends Omit<Block, 'minutes'> {
 /** Bottoms that hold a jig fast. */
 const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
 
+type Words = Pick<Draft, 'needs' | 'steps'>;
+
+/** The lesson speaks to the learner and a friend; here the guide is the friend. */
+const FOR_TWO: Words = {
+  needs: ['The other end of the line in your hand, no hook'],
+  steps: [
+    'Tap, pull softly, or do nothing, in any order.',
+    'The client says what it is, then answers with the rod.',
+    'Twenty times. Count what was missed and what was imagined.'
+  ]
+};
+
 /** All that a day could hold, in its order. */
 export function dayOf(
   conditions: Conditions,
@@ -38,8 +50,11 @@ export function dayOf(
   hand: Hand | null,
   lessons: readonly Lesson[]
 ): Draft[] {
-  const drill = (lesson: string, rest: Omit<Draft, 'lesson' | 'needs' | 'steps'>): Draft => {
-    const { needs, steps } = fieldOf(lessonOf(lesson, lessons));
+  const drill = (
+    lesson: string,
+    rest: Omit<Draft, 'lesson' | 'needs' | 'steps'>,
+    { needs, steps }: Words = fieldOf(lessonOf(lesson, lessons))
+  ): Draft => {
     return { ...rest, lesson, needs, steps };
   };
   const isSnaggy = SNAGGY.has(conditions.ground);
@@ -74,13 +89,17 @@ export function dayOf(
       rank: 5
     }),
     ...retrieves.map((retrieve, i) => retrieveDraft(retrieve, i, lessons)),
-    drill('bite-or-bottom', {
-      title: 'Bite or bottom',
-      why: 'A bite taken for a snag is a fish lost.',
-      least: 8,
-      grows: 1,
-      rank: isSnaggy ? 8 : 7
-    }),
+    drill(
+      'bite-or-bottom',
+      {
+        title: 'Bite or bottom',
+        why: 'A bite taken for a snag is a fish lost.',
+        least: 8,
+        grows: 1,
+        rank: isSnaggy ? 8 : 7
+      },
+      FOR_TWO
+    ),
     drill('snags', {
       title: 'A snag, on purpose',
       why: isSnaggy

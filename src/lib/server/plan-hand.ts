@@ -6,6 +6,8 @@ export interface Hand {
   ruler: (HandRuler & { advice: Advice }) | null;
   /** Share of its moving time that the bait touched the bottom in those tries, 0–1. */
   contact: number;
+  /** Ids of the challenges that have had all the tries asked: no homework again. */
+  done: readonly string[];
 }
 
 /** Below this share of contact the hand lifts the bait without knowing: pace comes first. */
@@ -19,7 +21,9 @@ export function handOf(challenges: readonly ChallengeProgress[]): Hand | null {
     ruler ? Math.max(Math.abs(ruler.bias_m), ruler.spread_m) / ruler.band_m : -1;
   const { ruler, tries } = tried.reduce((a, b) => (missed(b) > missed(a) ? b : a));
   const contact = tries.reduce((sum, { graded }) => sum + graded.contact, 0) / tries.length;
-  return { ruler, contact };
+  // With a gear of its own a challenge has a longer id, and is another one.
+  const done = challenges.filter(({ isDone }) => isDone).map((one) => one.challenge.id);
+  return { ruler, contact, done };
 }
 
 /** The lesson whose drill on land this hand needs most. */

@@ -1,0 +1,26 @@
+import { describeTry, gradeTry, type Challenge, type Units } from '$lib/scoring';
+import type { KeptTry } from '$lib/server/progress';
+
+interface Tried {
+  challenge: Challenge;
+  tries: readonly Pick<KeptTry, 'id' | 'sent'>[];
+}
+
+/**
+ * What the bait did in each try and why, by the try's id. Each costs a run of the model, so `pause` is
+ * awaited before each: the page stays usable meanwhile.
+ */
+export async function* reasonsOf(
+  all: readonly Tried[],
+  units: Units,
+  pause: () => Promise<void>
+): AsyncGenerator<{ id: string; reason: string }> {
+  for (const { challenge, tries } of all) {
+    for (const { id, sent } of tries) {
+      await pause();
+      const { result, grade } = gradeTry(challenge, sent.input);
+      const { did, why } = describeTry(challenge, result, grade, units);
+      yield { id, reason: `${did} ${why}` };
+    }
+  }
+}
