@@ -65,7 +65,7 @@ function byKeys(page: Page): Learner {
   };
 }
 
-/** Ends a try that has not ended by itself. A finger that missed, as one tap in some forty does, taps again. */
+/** Ends a try that has not ended by itself. A tap misses now and then: once more. */
 async function end(water: Locator): Promise<void> {
   await expect(async () => {
     if (await underWay(water).isVisible()) {
