@@ -44,3 +44,12 @@ test('a try that the model cannot run has no marks and stops nothing', async () 
   marks.follow([broken, swept('m6', first.id, 10)]);
   await expect.poll(() => marks.all.map(({ stored }) => stored.id)).toEqual(['m6']);
 });
+
+test('a try that another place on the page grades meanwhile is not left out', async () => {
+  const tries = [swept('m7', second.id, 10), swept('m8', first.id, 10)];
+  const ofPage = new Marks(challenges);
+  const ofSecond = new Marks([second]);
+  ofPage.follow(tries);
+  ofSecond.follow(tries);
+  await expect.poll(() => ofPage.all.map(({ stored }) => stored.id)).toEqual(['m7', 'm8']);
+});

@@ -70,6 +70,18 @@ describe('practice water', () => {
     await expect.element(page.getByRole('button', { name: 'Try again' })).toBeVisible();
   });
 
+  test('follows a held key that the page came to only long after it went down', async () => {
+    await render(PracticeWater, base);
+    const water = page.getByRole('region', { name: 'Practice water' });
+    await expect.element(water).toHaveAttribute('data-phase', 'ready');
+    const key = { key: 'ArrowUp', bubbles: true };
+    rod().element().dispatchEvent(new KeyboardEvent('keydown', key));
+    const busyUntil_ms = performance.now() + 900;
+    while (performance.now() < busyUntil_ms);
+    await expect.element(water).toHaveAttribute('data-phase', 'moving');
+    rod().element().dispatchEvent(new KeyboardEvent('keyup', key));
+  });
+
   test('starts and ends a try with the space bar', async () => {
     const ontry = vi.fn<(made: Try) => void>();
     await render(PracticeWater, { ...base, ontry });

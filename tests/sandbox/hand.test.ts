@@ -25,6 +25,23 @@ describe('the hand', () => {
     expect(Math.max(...angles)).toBeLessThanOrEqual(42);
   });
 
+  test('is at rest where it was told to go, not while a key is held or before it is there', () => {
+    const hand = new Hand(5, LIMITS);
+    expect(hand.isAtRest).toBe(true);
+    hand.pointAt(50, 42);
+    expect(hand.isAtRest, 'told').toBe(false);
+    path(hand, 100);
+    expect(hand.isAtRest, 'on the way').toBe(false);
+    path(hand, 1000);
+    expect(hand.isAtRest, 'there').toBe(true);
+    hand.turn(1010, 1);
+    path(hand, 6000);
+    expect(hand.isAtRest, 'held at its limit').toBe(false);
+    hand.turn(6010, 0);
+    path(hand, 6100);
+    expect(hand.isAtRest, 'let go').toBe(true);
+  });
+
   test('takes the same way whether events come one by one or in the bundles of a slow frame', () => {
     const prompt = new Hand(0, LIMITS);
     const bundled = new Hand(0, LIMITS);

@@ -17,6 +17,9 @@ const WRIST_RATE_PER_S = 22;
  */
 const POINTER_PAUSE_MS = 20;
 
+/** Nearer to its target than this the rod is there, degrees: a tenth of what begins a try. */
+const THERE_DEG = 0.01;
+
 export interface AngleLimits {
   readonly least_deg: number;
   readonly most_deg: number;
@@ -52,6 +55,12 @@ export class Hand {
   /** Where the hand wants the rod now. */
   get wanted_deg(): number {
     return this.target_deg;
+  }
+
+  /** Whether the rod is where the hand wants it, with nothing held and nothing still to be followed. */
+  get isAtRest(): boolean {
+    const isThere = Math.abs(this.angle_deg - this.target_deg) < THERE_DEG;
+    return isThere && this.direction === 0 && this.wishes.length === 0;
   }
 
   /** The pointer wants the rod at this angle, at this time. */

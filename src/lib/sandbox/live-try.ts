@@ -84,6 +84,11 @@ export class LiveTry {
     return this.live.run.record.trace;
   }
 
+  /** Whether neither hand nor reel has anything left to do. */
+  get isAtRest(): boolean {
+    return this.hand.isAtRest && !this.reel.isTurning;
+  }
+
   /** Starts the try without waiting for the hand. */
   begin(): void {
     if (this.stage === 'waiting') this.stage = 'moving';

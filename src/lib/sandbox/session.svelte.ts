@@ -21,7 +21,7 @@ import { Stepper } from './stepper';
  * frame, and each tick must know the events on both sides of it.
  */
 const BEHIND_MS = 25;
-/** A hand that has not moved for so long is left alone until it does, ms. */
+/** A hand at rest that has not been heard of for so long is left alone until it is, ms. */
 const IDLE_MS = 600;
 /** Numbers change this often at most, ms: faster cannot be read. */
 const READOUT_MS = 90;
@@ -257,7 +257,9 @@ export class Session {
     this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms);
     this.read(live, now_ms);
     if (live.stage === 'still') this.finish();
-    const goesOn = live.stage !== 'waiting' || now_ms - this.input_ms < IDLE_MS;
+    // What a late frame has not followed yet is followed by the next, however long ago it was heard.
+    const isLeftAlone = now_ms - this.input_ms >= IDLE_MS && live.isAtRest;
+    const goesOn = live.stage !== 'waiting' || !isLeftAlone;
     if (!goesOn) this.stepper.pause();
     return goesOn;
   }

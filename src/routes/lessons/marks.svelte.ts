@@ -40,5 +40,7 @@ export class Marks {
       await new Promise((resolve) => setTimeout(resolve));
       if (signal.aborted) return;
     }
+    // Others at the same tries may have graded some of them meanwhile.
+    tell();
   }
 }
