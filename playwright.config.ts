@@ -25,6 +25,8 @@ export default defineConfig({
   use: {
     baseURL: process.env.FELTFOOT_E2E_URL,
     launchOptions,
+    // What never comes is named by the step that waits for it, not by the end of the test.
+    actionTimeout: 15_000,
     // Every new context would fetch all pages to keep them: only tests without a network allow it.
     serviceWorkers: 'block'
   },

@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureBuilt } from './build.mjs';
 import { findChromium } from './chromium.mjs';
@@ -14,6 +14,8 @@ const cruised = ['--config', '.dependency-cruiser.cjs', 'src', 'scripts', 'serve
 
 /** What earlier steps found for later ones: the browser and the build. */
 const found = { FELTFOOT_CHROMIUM: '', FELTFOOT_BUILD: '' };
+/** Characters of a page that are enough to see what went wrong. */
+const MOST_SHOWN = 12_000;
 const total = { passed: 0, failed: 0, skipped: 0 };
 
 /** @param {string} name @param {any} report */
@@ -46,7 +48,20 @@ async function playwright() {
   const args = ['test', '--reporter=list,json'];
   const { code } = await runInstalled('playwright/cli.js', args, { env });
   if (code === 0) count('playwright', JSON.parse(readFileSync(file, 'utf8')));
+  else showPages();
   return code;
+}
+
+/** What stood on the page where a test failed: where only the output is kept, it must say. */
+function showPages() {
+  const results = join(root, 'test-results');
+  for (const test of existsSync(results) ? readdirSync(results) : []) {
+    const file = join(results, test, 'error-context.md');
+    if (!existsSync(file)) continue;
+    const [, details = ''] = readFileSync(file, 'utf8').split('# Error details');
+    const [seen] = details.split('# Test source');
+    console.error(`\n— ${test}${seen.slice(0, MOST_SHOWN)}`);
+  }
 }
 
 const installed = (/** @type {Parameters<typeof runInstalled>} */ ...what) =>

@@ -135,6 +135,7 @@ describe('practice water', () => {
     await page.getByRole('radio', { name: 'lifted' }).click();
     await page.getByRole('button', { name: 'Show me' }).click();
     await expect.element(page.getByRole('group', { name: 'Replay' })).toBeVisible();
+    await expect.element(rod()).toHaveFocus();
     expect(told).toEqual(['guess', 'try']);
     expect(onguess).toHaveBeenCalledWith({
       kind: 'travel',

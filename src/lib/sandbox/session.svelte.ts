@@ -204,6 +204,8 @@ export class Session {
     if (this.phase !== 'guessing' || !this.lastTry) return;
     this.onguess(guess);
     this.reveal(this.lastTry);
+    // The form that had the keys is gone.
+    this.takeFocus();
   }
 
   private reveal(made: Try): void {
