@@ -72,7 +72,7 @@ interface Confusion {
   table: Map<GroundKind, Map<GroundKind, number>>;
 }
 
-export function confusion(): Confusion {
+function confusion(): Confusion {
   const train = GROUND_KINDS.map((kind) =>
     Array.from({ length: TRAINING_SEEDS }, (_, i) => featuresOf(kind, i + 1))
   );

@@ -1,7 +1,7 @@
 // WCAG 2.2, "relative luminance" and "contrast ratio" in its glossary, as used by SC 1.4.3.
 
 /** @param hex an sRGB colour, '#rrggbb' @returns its relative luminance, 0 (black) to 1 (white) */
-export function luminance(hex: string): number {
+function luminance(hex: string): number {
   const [r, g, b] = [1, 3, 5].map((at) => {
     const share = parseInt(hex.slice(at, at + 2), 16) / 255;
     return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;

@@ -11,7 +11,7 @@ import { sampleTask } from './samples';
 type Handler = (event: RequestEvent) => Response | Promise<Response>;
 type Endpoint = Partial<Record<'GET' | 'POST' | 'PATCH' | 'DELETE', Handler>>;
 type Page = { load: (event: RequestEvent) => Promise<unknown> };
-export const METHODS = ['GET', 'POST', 'PATCH', 'DELETE'] as const;
+const METHODS = ['GET', 'POST', 'PATCH', 'DELETE'] as const;
 export type Asked = Parameters<typeof eventOf>[0];
 
 function byPath<T>(files: Record<string, T>): Map<string, T> {

@@ -16,7 +16,7 @@ export {
   type SetupInput
 } from './scenario';
 export { ROD_RATE_HZ, type Move, type RodInput, type SequenceStep } from './move';
-export { LINE_MATERIALS, type LineMaterialName } from './materials';
+export type { LineMaterialName } from './materials';
 export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
 export { waterAt, waterDensity, waterViscosity } from './water';
 export { cylinderDragCoefficient, fallSpeed } from './drag';
@@ -31,6 +31,6 @@ export {
   type Stem,
   type Stone
 } from './ground';
-export { BITE_S, type Bite } from './bite';
+export type { Bite } from './bite';
 export { randomFrom } from './random';
 export { carriedPull, FELT_RATE_HZ, feltFrom, FeltStream, feltSignal, passedOn } from './felt';

@@ -4,7 +4,6 @@
  */
 export const FOOT_M = 0.3048;
 export const INCH_M = 0.0254;
-export const YARD_M = 0.9144;
 export const OUNCE_KG = 0.028349523125;
 export const POUND_KG = 0.45359237;
 export const POUND_FORCE_N = 4.4482216152605;

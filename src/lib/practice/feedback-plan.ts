@@ -33,6 +33,6 @@ export function isTold(phase: Phase, n: number, error: number): boolean {
 }
 
 /** An error inside this part of the target goes unsaid in the `n`-th unseen try. */
-export function bandAt(n: number): number {
+function bandAt(n: number): number {
   return n < TOLD_OUTSIDE.fromTry ? TOLD_OUTSIDE.first : TOLD_OUTSIDE.later;
 }

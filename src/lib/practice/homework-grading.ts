@@ -87,7 +87,7 @@ function objectiveReports(
   });
 }
 
-export function gradedTry(made: HomeworkTry, challenge: Challenge, n: number): GradedTry {
+function gradedTry(made: HomeworkTry, challenge: Challenge, n: number): GradedTry {
   const graded = gradeTry(challenge, made.input);
   const { input, at, guess_m } = made;
   const stored = { id: `${n}`, challenge: challenge.id, at, input, guess_m };

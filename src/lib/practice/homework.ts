@@ -8,8 +8,8 @@ import { decodeRod, encodeRod, MOST_SAMPLES, type CodedRod } from './rod-code';
 import type { StoredTry } from './record';
 
 /** Homework that travels without a server. The format is described in docs/packet-format.md. */
-export const PACKET_FORMAT = 'feltfoot-homework';
-export const PACKET_VERSION = 2;
+const PACKET_FORMAT = 'feltfoot-homework';
+const PACKET_VERSION = 2;
 
 export interface HomeworkTry extends KeptGuess {
   /** Which of the assignment's challenges, from 0. */

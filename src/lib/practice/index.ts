@@ -10,7 +10,7 @@ export {
   type Settings,
   type StoredTry
 } from './record';
-export { REPORTS, type Report, type StoredAnswer } from './answer';
+export type { Report, StoredAnswer } from './answer';
 export { applyChange, type RecordChange } from './change';
 export { mergeRecords } from './merge';
 export {
@@ -28,26 +28,18 @@ export {
   type Part,
   type Station
 } from './way';
-export { CHECK_AFTER_MS, MASTERED, TRIES, type Criterion, type Phase } from './design';
+export { TRIES, type Criterion, type Phase } from './design';
 export { errorScores, type ErrorScores } from './error-scores';
-export { errorOf, markOf, markOfGraded, travelOf, type Mark } from './mark';
+export { markOf, travelOf, type Mark } from './mark';
 export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
-export { bandAt, isTold, planOf, type TryPlan } from './feedback-plan';
+export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { guessOf, keptGuess, type KeptGuess } from './guess';
 export { measuredOf, type Measured } from './measured';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
 export { questionsToday, type Question } from './questions';
-export {
-  practisedIn,
-  today,
-  triesOf,
-  type Course,
-  type Now,
-  type Practised,
-  type Today
-} from './today';
+export { today, triesOf, type Course, type Now, type Practised, type Today } from './today';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
 // What travels and how it is judged is not here: that knows every question, which few pages need.

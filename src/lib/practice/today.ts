@@ -134,7 +134,7 @@ function onward(
 }
 
 /** The drills that were begun. */
-export function practisedIn(
+function practisedIn(
   { tries }: LearnerRecord,
   { drills }: Course,
   now_ms: number,

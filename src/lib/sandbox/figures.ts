@@ -17,7 +17,7 @@ export interface FigureRow {
 }
 
 /** The figures at `tick`, in the learner's units. */
-export function figuresAt(series: Series, tick: number, units: Units): FigureRow {
+function figuresAt(series: Series, tick: number, units: Units): FigureRow {
   return {
     time: formatTime(series.t_s[tick]),
     tip: formatLength(series.tipTravel_m[tick], units),

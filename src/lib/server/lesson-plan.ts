@@ -20,8 +20,8 @@ export interface LessonPlan {
   log: string[];
 }
 
-export const LEAST_MINUTES = 30;
-export const MOST_MINUTES = 480;
+const LEAST_MINUTES = 30;
+const MOST_MINUTES = 480;
 
 /** Below this, falling in is dangerous within minutes, °C. Common practice. */
 const COLD_C = 15;

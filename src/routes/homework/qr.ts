@@ -1,7 +1,7 @@
 import { encode } from 'uqr';
 
 /** A code of more letters than this is too fine for a phone's camera and a screen at arm's length. */
-export const MOST_QR_LETTERS = 1600;
+const MOST_QR_LETTERS = 1600;
 /** Quiet margin around a code, in modules: ISO/IEC 18004 asks for four. */
 const MARGIN = 4;
 

@@ -12,7 +12,7 @@ import { marksFor, type GradedTry } from '../lessons/marks';
 import { littleByLittle } from '../ruler/little-by-little';
 
 /** Bigger than years of practice; a larger file is some other file, and would freeze the page. */
-export const LARGEST_FILE_BYTES = 200e6;
+const LARGEST_FILE_BYTES = 200e6;
 
 export type Opened = { record: LearnerRecord } | { fault: string };
 

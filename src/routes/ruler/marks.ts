@@ -9,7 +9,7 @@ const MOST_TRIES = 120;
 const measured = new Map<string, Mark | null>();
 
 /** The try on the ruler, or null where its challenge asks for no distance. */
-export function markOnce(made: StoredTry, challenge: Challenge): Mark | null {
+function markOnce(made: StoredTry, challenge: Challenge): Mark | null {
   const before = measured.get(made.id);
   if (before !== undefined) return before;
   const mark = markOf(made, challenge);

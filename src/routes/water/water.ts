@@ -26,7 +26,7 @@ export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 export const HOLD_S = 2;
 /** Tries that are kept, and those of them that are drawn at once. */
 export const MOST_TRIES = 20;
-export const MOST_GHOSTS = 5;
+const MOST_GHOSTS = 5;
 
 /** Where the rod points before a try: at the bait, or low and a little to the side. */
 export const STARTS: Record<Plane, RodAngles> = {

@@ -35,7 +35,7 @@ export function drillChallenge(id: string, drills: readonly Drill[]): Challenge 
 }
 
 /** Every try's task. Random sittings go through all tasks before any comes again. */
-export function conditionsOf(drill: Drill, phase: Phase, seed: number): Condition[] {
+function conditionsOf(drill: Drill, phase: Phase, seed: number): Condition[] {
   const random = seededRandom(seed);
   const tries = TRIES[phase];
   const order = ORDER[phase];

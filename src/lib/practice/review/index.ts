@@ -12,7 +12,7 @@ export {
   type Ratings
 } from './elo';
 export { dailySet, interleaved, SET_SIZE, type Askable, type DailySet } from './daily-set';
-export { standingOf, wilson, type ObjectiveStanding } from './standing';
+export { standingOf, type ObjectiveStanding } from './standing';
 export {
   itemStatistics,
   MIN_FOR_FIGURES,

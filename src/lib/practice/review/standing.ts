@@ -54,7 +54,7 @@ function firstDue(kept: readonly Memory[], today: number): number {
 /** Normal quantile for 95 % both ways. */
 const Z = 1.96;
 
-export function wilson(right: number, of: number): [number, number] {
+function wilson(right: number, of: number): [number, number] {
   const share = right / of;
   const middle = (share + (Z * Z) / (2 * of)) / (1 + (Z * Z) / of);
   const half =

@@ -118,11 +118,6 @@ export function strew(
   context.restore();
 }
 
-/** Height of the ground's surface at a pixel column. */
-export function bedLine(view: View, heightAt: (x_m: number) => number, px: number): number {
-  return pixelY(view, heightAt(metresX(view, px)));
-}
-
 /** Hatches the inside of stones: rising to the right for a `lean` of 1, falling for −1. */
 export function hatchStones(
   context: CanvasRenderingContext2D,

@@ -91,7 +91,7 @@ function nextFrame(): Promise<unknown> {
 }
 
 /** One picture of the clip. */
-export function paintClip(
+function paintClip(
   context: CanvasRenderingContext2D,
   layout: ClipLayout,
   scene: Scene,

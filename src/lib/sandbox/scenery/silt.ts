@@ -71,7 +71,7 @@ function between(values: readonly number[], i: number): number {
  * The bait's load on the bottom, N: its weight less the line's upward share, whose angle is taken as
  * that of the straight line to the tip. Good enough for a cloud.
  */
-export function loadAt(trace: Trace, i: number, weight_N: number): number {
+function loadAt(trace: Trace, i: number, weight_N: number): number {
   const along = trace.tip_x_m[i] - trace.bait_x_m[i];
   const up = trace.tip_z_m[i] - trace.bait_z_m[i];
   return Math.max(0, weight_N - (trace.bait_tension_N[i] * up) / Math.hypot(along, up));
