@@ -4,12 +4,15 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ensureInstalled } from './install.mjs';
 import { withLock } from './lock.mjs';
+import { forgetOldBuilds } from './old-builds.mjs';
 import { root, runInstalled } from './run.mjs';
 import { say, since } from './say.mjs';
 
 const sources = [
   'src',
   'static',
+  'scripts/build.mjs',
+  'scripts/thread.vite.mjs',
   'package.json',
   'package-lock.json',
   'svelte.config.js',
@@ -18,7 +21,7 @@ const sources = [
 ];
 const builds = join('.feltfoot', 'builds');
 
-/** Older builds that stay, since a server may still be running from one. */
+/** Older builds that stay, for going back and forth between two versions. */
 const keptBuilds = 3;
 
 /** @param {string} path relative to the root @returns {string[]} every file at or below it */
@@ -46,12 +49,11 @@ function sourceHash() {
 const stampOf = (/** @type {string} */ folder) => join(root, folder, '.feltfoot-built');
 const isBuilt = (/** @type {string} */ folder) => existsSync(stampOf(folder));
 
-function forgetOldBuilds() {
-  const madeAt = (/** @type {string} */ name) => statSync(join(root, builds, name)).mtimeMs;
-  const byAge = readdirSync(join(root, builds)).sort((a, b) => madeAt(b) - madeAt(a));
-  for (const name of byAge.slice(1 + keptBuilds)) {
-    rmSync(join(root, builds, name), { recursive: true, force: true });
-  }
+/** The program of the thread that judges beside the server: Kit's build knows but one program. */
+async function buildThread(/** @type {string} */ folder) {
+  const args = ['build', '--config', 'scripts/thread.vite.mjs', '--outDir', folder];
+  const { code, output } = await runInstalled('vite/bin/vite.js', args, { quiet: true });
+  if (code !== 0) throw new Error(`The build of the judging thread failed:\n${output}`);
 }
 
 /**
@@ -72,8 +74,9 @@ export async function ensureBuilt() {
       quiet: true
     });
     if (code !== 0) throw new Error(`The build failed:\n${output}`);
+    await buildThread(folder);
     writeFileSync(stampOf(folder), '');
-    forgetOldBuilds();
+    forgetOldBuilds(join(root, builds), 1 + keptBuilds);
     say(`Built in ${since(from)}.`);
     return folder;
   });

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { securityHeaders } from './headers.mjs';
 import { allowedHosts, hostName, lanAddresses } from './hosts.mjs';
+import { markServed } from './served.mjs';
 
 /** @typedef {import('node:http').RequestListener} RequestListener */
 
@@ -31,6 +32,8 @@ export async function loadHandler(folder) {
   process.env.HOST_HEADER = hostHeader;
   process.env.ADDRESS_HEADER = addressHeader;
   process.env.BODY_SIZE_LIMIT ??= bodyLimit;
+  markServed(folder);
+  process.env.FELTFOOT_JUDGE = join(folder, 'judge-thread.js');
   const { handler } = await import(pathToFileURL(join(folder, 'handler.js')).href);
   return handler;
 }

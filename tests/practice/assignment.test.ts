@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { filledIn, MOST, parseAssignment, type Assignment } from '../../src/lib/practice';
+import { loadLessons } from '../../src/lib/course';
+import {
+  filledIn,
+  isInAnyGear,
+  MOST,
+  ownGearId,
+  parseAssignment,
+  type Assignment
+} from '../../src/lib/practice';
 import { drag } from './drag';
 
 const assignment: Assignment = {
@@ -66,5 +74,16 @@ describe('an assignment', () => {
     expect(parseAssignment(filled)).toEqual(filled);
     expect(filledIn({ ...before, challenges: [] }).phase).toBe('seen');
     expect(filledIn(assignment)).toEqual(assignment);
+  });
+});
+
+describe('a challenge in the guide’s own gear', () => {
+  const ids = loadLessons().flatMap(({ challenges }) => challenges.map(({ id }) => id));
+
+  test('is the course’s one, and no other of the course', () => {
+    for (const asked of ids.flatMap((id) => [id, ownGearId(id, '0a1b2c3d')])) {
+      const same = ids.filter((id) => isInAnyGear(asked, id));
+      expect(same).toEqual([asked.replace('-0a1b2c3d', '')]);
+    }
   });
 });

@@ -115,6 +115,17 @@ describe('homework', () => {
     expect((await again()).task.due).toBe('2031-06-01');
   });
 
+  test('is kept for long after its last day, unless that is centuries away', async () => {
+    const keptUntil = async (due: string | null) => {
+      await extend(store.db, guide, homework.id, due, NOW);
+      return (await again()).keep_until.slice(0, 10);
+    };
+    for (const due of [null, '2031-01-09', '9999-12-31']) {
+      expect(await keptUntil(due)).toBe('2031-07-30');
+    }
+    expect(await keptUntil('2031-05-09')).toBe('2031-08-07');
+  });
+
   test.each([
     [
       'a challenge of another homework',

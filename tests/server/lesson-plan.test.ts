@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadLessons, RETRIEVES } from '../../src/lib/course';
 import { GROUND_KINDS } from '../../src/lib/model';
+import { ownGearId } from '../../src/lib/practice';
 import { inUnits } from '../../src/lib/scoring';
 import { planLesson } from '../../src/lib/server/lesson-plan';
 import {
@@ -93,6 +94,8 @@ describe('a lesson plan', () => {
     expect(before([])).toEqual(['count-it-down', 'exactly-one-foot']);
     expect(before(['exactly-one-foot'])).toEqual(['count-it-down', 'exactly-two-feet']);
     expect(before(['count-it-down', 'exactly-one-foot'])).toEqual(['exactly-two-feet']);
+    const inOwnGear = ownGearId('exactly-one-foot', '0a1b2c3d');
+    expect(before([inOwnGear])).toEqual(['count-it-down', 'exactly-two-feet']);
   });
 
   test('warns of cold water, and refuses a time that holds no lesson', () => {

@@ -96,6 +96,22 @@ function refuseUnknown({ challenges, lessons, objectives }: Assignment): void {
   }
 }
 
+/** Letters that set apart a challenge in a guide's own gear. */
+const OWN_GEAR = /^-[0-9a-z]{8}$/;
+
+/**
+ * In another gear a challenge is another one, and has an id of its own: tries are kept by id.
+ * @param suffix eight small letters or digits, new each time
+ */
+export function ownGearId(id: string, suffix: string): string {
+  return `${id}-${suffix}`;
+}
+
+/** Whether what was asked is the course's challenge `id`, in whatever gear. */
+export function isInAnyGear(asked: string, id: string): boolean {
+  return asked === id || (asked.startsWith(id) && OWN_GEAR.test(asked.slice(id.length)));
+}
+
 function isEachOnce(all: readonly string[]): boolean {
   return new Set(all).size === all.length;
 }

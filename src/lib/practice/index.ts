@@ -46,7 +46,9 @@ export { triesCsv } from './tries-csv';
 export {
   filledIn,
   HOMEWORK_PHASES,
+  isInAnyGear,
   MOST,
+  ownGearId,
   parseAssignment,
   type Assignment,
   type HomeworkPhase,

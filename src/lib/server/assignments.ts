@@ -16,6 +16,9 @@ export interface Homework {
   share: string;
 }
 
+/** A last day further off is a slip, and would keep what clients did for as long. */
+const MOST_DAYS_AHEAD = 365;
+
 type Row = {
   id: string;
   task: string;
@@ -40,10 +43,16 @@ export async function createAssignment(
     task: JSON.stringify(task),
     created_at: now,
     closed_at: null,
-    keep_until: daysAfter(now, KEPT_DAYS)
+    keep_until: keptUntil(task.due, now)
   };
   await db.insertInto('assignments').values(row).execute();
   return id;
+}
+
+/** Its full time from today, or from the last day where that is later and not years away. */
+function keptUntil(due: string | null, now: string): string {
+  const last = due && due < daysAfter(now, MOST_DAYS_AHEAD) ? due : now;
+  return daysAfter(last > now ? last : now, KEPT_DAYS);
 }
 
 /** The guide's homework, newest first. */
@@ -87,7 +96,7 @@ export async function setClosed(db: Db, guide: Guide, id: string, closed: string
     .execute();
 }
 
-/** Sets another last day, and keeps the homework for its full time from today. */
+/** Sets another last day, and keeps the homework for its full time from today or from that day on. */
 export async function extend(db: Db, guide: Guide, id: string, due: string | null, now: string) {
   const found = await assignmentOf(db, guide, id);
   if (!found) return;
@@ -96,7 +105,7 @@ export async function extend(db: Db, guide: Guide, id: string, due: string | nul
     .set({
       task: JSON.stringify({ ...found.task, due }),
       closed_at: null,
-      keep_until: daysAfter(now, KEPT_DAYS)
+      keep_until: keptUntil(due, now)
     })
     .where('id', '=', id)
     .execute();

@@ -3,10 +3,10 @@ import { MODEL_VERSION } from '../model';
 import { MOST, type Assignment } from '../practice';
 import { answerSchema } from '../practice/answer';
 import { guessEntries } from '../practice/fields';
-import { judgedAgain } from '../practice/judged';
 import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
 import { clientWith, sharedAssignment } from './clients';
 import { Refusal } from './faults';
+import { judge } from './judge-beside';
 import { label, madeId, rodInput, time } from './shapes';
 import type { Db } from './store';
 import { accept, countOf, type Receipt } from './submissions';
@@ -91,10 +91,11 @@ export function gradeAgain(
 }
 
 /** Judges an answer again. Throws DataError for what is no answer to a question about `objectives`. */
-export function judgeAgain(objectives: readonly string[], sent: SentAnswer): Judged {
-  const { item, verdict } = judgedAgain(sent, objectives);
+async function judgeAgain(objectives: readonly string[], sent: SentAnswer): Promise<Judged> {
+  const { item, seed, given } = sent;
+  const verdict = await judge({ given: { item, seed, given }, objectives });
   const agrees = verdict.right === sent.right && sent.model === MODEL_VERSION;
-  return { objective: item.objective, right: verdict.right, agrees, model: MODEL_VERSION };
+  return { ...verdict, agrees, model: MODEL_VERSION };
 }
 
 /** Takes what a client's phone sends, once. Refuses what is not of this homework. */
@@ -125,7 +126,7 @@ function partOf(sent: Sent): string {
   return sent.kind === 'answer' ? sent.item : sent.lesson;
 }
 
-function replyTo(task: Assignment, sent: Sent): Graded | Judged | { done: true } {
+async function replyTo(task: Assignment, sent: Sent): Promise<Graded | Judged | { done: true }> {
   if (sent.kind === 'answer') return judgeAgain(task.objectives, sent);
   if (sent.kind === 'finished') {
     if (task.lessons.includes(sent.lesson)) return { done: true };

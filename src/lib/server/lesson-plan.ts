@@ -1,4 +1,5 @@
 import { findChallenge, type Lesson } from '../course';
+import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
 import { dayOf, fieldOf, lessonOf, type Block, type Draft } from './plan-day';
 import type { Conditions, JigChoice } from './plan-gear';
@@ -62,7 +63,7 @@ function coldWords({ temperature_C }: Conditions, safety: Lesson): string[] {
 /** What may be asked before the day: the count, and the first not done yet of what the hand needs. */
 function homeworkFor(hand: Hand | null, lessons: readonly Lesson[]) {
   const count = findChallenge('count-it-down', lessons);
-  const isOpen = ({ id }: Challenge) => !hand?.done.includes(id);
+  const isOpen = ({ id }: Challenge) => !hand?.done.some((asked) => isInAnyGear(asked, id));
   const own = lessonOf(handLesson(hand), lessons).challenges.find(isOpen);
   return [count && isOpen(count) ? count : undefined, own].flatMap((one) =>
     one ? [{ id: one.id, title: one.title }] : []

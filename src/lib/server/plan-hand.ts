@@ -6,7 +6,7 @@ export interface Hand {
   ruler: (HandRuler & { advice: Advice }) | null;
   /** Share of its moving time that the bait touched the bottom in those tries, 0–1. */
   contact: number;
-  /** Ids of the challenges that have had all the tries asked: no homework again. */
+  /** Ids, as homework has them, of the challenges that have had all the tries asked: no homework again. */
   done: readonly string[];
 }
 
@@ -21,7 +21,6 @@ export function handOf(challenges: readonly ChallengeProgress[]): Hand | null {
     ruler ? Math.max(Math.abs(ruler.bias_m), ruler.spread_m) / ruler.band_m : -1;
   const { ruler, tries } = tried.reduce((a, b) => (missed(b) > missed(a) ? b : a));
   const contact = tries.reduce((sum, { graded }) => sum + graded.contact, 0) / tries.length;
-  // With a gear of its own a challenge has a longer id, and is another one.
   const done = challenges.filter(({ isDone }) => isDone).map((one) => one.challenge.id);
   return { ruler, contact, done };
 }

@@ -34,7 +34,7 @@ export async function accept(
   const before = await stored(db, submission);
   if (before) return receiptOf(before, payload_hash);
   const { scope, id, parent, part } = submission;
-  const reply = JSON.stringify(answer());
+  const reply = JSON.stringify(await answer());
   const row = { scope, id, parent, part, payload_hash, payload, reply, received_at: now };
   if (await writerOf(db).write(row)) return { kind: 'accepted', reply };
   // The same came by another way between the look and the insert: that one stands.

@@ -1,7 +1,7 @@
 import type { Lesson } from '$lib/course';
 import type { Objective } from '$lib/course/items';
 import { parseSetup, ScenarioError, type Setup } from '$lib/model';
-import { MOST, travelOf, type Assignment, type HomeworkPhase } from '$lib/practice';
+import { MOST, ownGearId, travelOf, type Assignment, type HomeworkPhase } from '$lib/practice';
 import { solveCorrection, type Challenge } from '$lib/scoring';
 
 /** A challenge that may be asked, and how. */
@@ -81,10 +81,7 @@ export function countOf({ isSet, choices, objectives }: Offer): number {
   return [{ isSet }, ...choices, ...objectives].filter((one) => one.isSet).length;
 }
 
-/**
- * The homework that the draft stands for. With another gear a challenge is another challenge, and has
- * an id of its own: tries are kept by id. @param suffix lower-case letters, new each time
- */
+/** The homework that the draft stands for. @param suffix for challenges in another gear, see ownGearId */
 export function assignmentOf(draft: Draft, suffix: string): Assignment {
   const { title, from, note, offers, tries, questions, phase, due } = draft;
   const objectives = offers.flatMap((offer) => offer.objectives);
@@ -94,7 +91,7 @@ export function assignmentOf(draft: Draft, suffix: string): Assignment {
     note: note.trim(),
     lessons: idsOf(offers),
     challenges: chosenIn(draft).map(({ challenge, setup }) =>
-      setup ? { ...challenge, id: `${challenge.id}-${suffix}`, setup } : challenge
+      setup ? { ...challenge, id: ownGearId(challenge.id, suffix), setup } : challenge
     ),
     objectives: idsOf(objectives),
     questions: inRange(questions, MOST.questions),

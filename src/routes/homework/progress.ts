@@ -1,5 +1,6 @@
 import type { Assignment } from '$lib/practice';
 import { parsePacket, packetOf, type HomeworkResult } from '$lib/practice/homework';
+import { forgetWayBack } from './way-back';
 
 /** Where homework in hand is kept: the part of the browser's Storage that is needed. */
 export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
@@ -41,6 +42,7 @@ export function saveProgress(shelf: Shelf, result: HomeworkResult): boolean {
 
 export function forgetHomework(shelf: Shelf): void {
   shelf.removeItem(KEY);
+  forgetWayBack(shelf);
 }
 
 function readShelf(shelf: Shelf): Kept[] {

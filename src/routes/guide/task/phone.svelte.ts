@@ -2,6 +2,7 @@ import { MODEL_VERSION } from '$lib/model';
 import { keptGuess, type StoredAnswer, type StoredTry } from '$lib/practice';
 import { gradeTry, type Challenge, type Guess } from '$lib/scoring';
 import type { Sent } from '$lib/server/homework';
+import { forgetWayBack } from '../../homework/way-back';
 import { newId, now } from '../../record/stamp';
 import { ask, Refused, wordsFor } from '../ask';
 import { deliver } from './deliver';
@@ -124,6 +125,7 @@ export class Phone {
     const { share, token } = this.home;
     await ask('POST', '/api/homework/forget', { share, token });
     await this.#shelf?.forget(share);
+    forgetWayBack(localStorage);
     this.home = null;
     this.parcels = [];
     this.homes = (await this.#shelf?.homes()) ?? [];

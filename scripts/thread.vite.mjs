@@ -1,0 +1,8 @@
+import { defineConfig } from 'vite';
+
+// Beside the app's own files, whole, and without Kit.
+export default defineConfig({
+  publicDir: false,
+  ssr: { noExternal: true },
+  build: { ssr: 'src/lib/server/judge-thread.ts', emptyOutDir: false }
+});

@@ -1,0 +1,78 @@
+import { EventEmitter } from 'node:events';
+import { describe, expect, test } from 'vitest';
+import { itemOf, SOURCES } from '../../src/lib/course/items';
+import { DataError } from '../../src/lib/scoring';
+import { JudgeBeside, type Thread } from '../../src/lib/server/judge-beside';
+import { answerTo, verdictIn, type Question } from '../../src/lib/server/judging';
+
+const fixed = SOURCES.find(({ isGenerated, kind }) => !isGenerated && kind === 'choose');
+if (!fixed) throw new Error('no fixed question');
+const question: Question = {
+  given: { item: fixed.item, seed: 0, given: 'none of them' },
+  objectives: [fixed.objective]
+};
+const ofNothing = { ...question, objectives: [] };
+
+/** Takes questions, and answers when it is told to. */
+class FakeThread extends EventEmitter {
+  asked: { ticket: number; question: Question }[] = [];
+  postMessage(asked: { ticket: number; question: Question }): void {
+    this.asked.push(structuredClone(asked));
+  }
+  answerAll(): void {
+    for (const { ticket, question } of this.asked.splice(0)) {
+      this.emit('message', structuredClone({ ticket, answer: answerTo(question) }));
+    }
+  }
+  unref(): void {}
+  terminate = () => Promise.resolve(0);
+}
+
+function judging() {
+  const threads: FakeThread[] = [];
+  const beside = new JudgeBeside(() => {
+    const thread = new FakeThread();
+    threads.push(thread);
+    return thread as unknown as Thread;
+  });
+  return { beside, threads };
+}
+
+describe('judging in a thread', () => {
+  test('says the same as at once, faults by their place and value too', async () => {
+    const { beside, threads } = judging();
+    const verdict = beside.judge(question);
+    const key = itemOf(fixed.item, 0).answer.key as string;
+    const right = beside.judge({ ...question, given: { ...question.given, given: key } });
+    const fault = beside.judge(ofNothing);
+    threads[0].answerAll();
+    expect(await right).toEqual({ objective: fixed.objective, right: true });
+    await expect(verdict).rejects.toEqual(
+      new DataError('given', 'none of them', 'can be no answer to this question')
+    );
+    await expect(fault).rejects.toThrow(/^item: is no question of this homework/);
+    expect(() => verdictIn(answerTo(ofNothing))).toThrow(DataError);
+    expect(threads).toHaveLength(1);
+  });
+
+  test('refuses what would wait too long, and takes more once some is judged', async () => {
+    const { beside, threads } = judging();
+    const waiting = Array.from({ length: 60 }, () => beside.judge(question).catch(() => 'judged'));
+    await expect(beside.judge(question)).rejects.toMatchObject({ status: 503 });
+    threads[0].answerAll();
+    expect(await Promise.all(waiting)).toEqual(Array(60).fill('judged'));
+    const later = beside.judge(ofNothing);
+    threads[0].answerAll();
+    await expect(later).rejects.toThrow(DataError);
+  });
+
+  test('a thread that ends fails what waits, and the next answer starts another', async () => {
+    const { beside, threads } = judging();
+    const lost = beside.judge(question);
+    threads[0].emit('exit', 1);
+    await expect(lost).rejects.toMatchObject({ status: 503 });
+    const next = beside.judge(ofNothing);
+    threads[1].answerAll();
+    await expect(next).rejects.toThrow(DataError);
+  });
+});
