@@ -20,8 +20,8 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
     hint: 'In which hour does the tip go straight away from the jig, and in which across?'
   },
   'one-foot': {
-    item: 'tip-way-for-one-foot',
-    hint: 'The rod is a lever. Where does it begin, and how far does each sweep take its tip?'
+    item: 'bait-way-of-slow-drag',
+    hint: 'Think of the rope on the floor again. Is anything here that a slow pull would mind?'
   },
   'your-hands-ruler': {
     item: 'ruler-bias',

@@ -1,5 +1,5 @@
 import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../course';
-import { itemOf } from '../course/items';
+import { itemOf, type Item } from '../course/items';
 import { contactWhileMoving } from '../scoring';
 import { PARALLELS } from './clinic-parallel';
 import type { Round } from './clinic-plan';
@@ -26,6 +26,8 @@ export interface Poll {
   run: ShownRun | null;
   /** What the screen plays before: the question is about it. */
   watch: ShownRun | null;
+  /** The item of the bank that this is, as a record names it; null for a lesson's own question. */
+  item: Pick<Item, 'source' | 'seed'> | null;
 }
 
 const lessons = loadLessons();
@@ -57,7 +59,8 @@ function predictPoll({ lesson, section: at }: Extract<Round, { kind: 'predict' }
   const said = options.map(({ id, says, reply }) => ({ id, says, reply }));
   const { key, measured } = answered(section.question);
   const about = section.text;
-  return { about, ask, options: said, key, hint, explain: null, measured, run, watch: null };
+  const nothing = { explain: null, watch: null, item: null };
+  return { about, ask, options: said, key, hint, measured, run, ...nothing };
 }
 
 function answered(question: Question): { key: string; measured: Measured } {
@@ -78,10 +81,10 @@ function inTwo(text: string): Pick<Poll, 'about' | 'ask'> {
 }
 
 function itemPoll({ lesson, item: name, seed }: Extract<Round, { kind: 'ask' }>): Poll {
-  const { ask, answer, cases, explain, shows } = itemOf(name, seed);
+  const item = itemOf(name, seed);
+  const { ask, answer, cases, explain, shows } = item;
   if (answer.form !== 'choose') throw new Refusal(422, `item: "${name}" has no options.`);
   const { key } = answer;
-  const first = cases[0]?.run ?? null;
   return {
     ...inTwo(ask),
     options: answer.options.map(({ id, says, reply }) => ({ id, says, reply })),
@@ -89,7 +92,15 @@ function itemPoll({ lesson, item: name, seed }: Extract<Round, { kind: 'ask' }>)
     hint: PARALLELS[lesson]?.hint ?? null,
     explain,
     measured: null,
-    run: first,
-    watch: shows === 'retrieve' ? first : null
+    run: runOf(item, key),
+    watch: shows === 'retrieve' ? (cases[0]?.run ?? null) : null,
+    item: { source: item.source, seed: item.seed }
   };
+}
+
+/** What is played to the answer: where each option has runs of its own, the first of the right one's. */
+function runOf({ cases, evidence }: Item, key: string): ShownRun | null {
+  const ids = 'ids' in evidence ? evidence.ids : [key];
+  const each = cases.length / ids.length;
+  return cases[ids.indexOf(key) * each]?.run ?? null;
 }

@@ -30,6 +30,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Drag a jig {length:0.3048}, give or take {length:0.05}, without lifting it.': [
       'mark-drag',
       'tip-way-for-one-foot',
+      'bait-way-of-slow-drag',
       'pace-limit'
     ],
     'Say, before you see it, whether a move was short, right or long.': ['mark-drag', 'foot-hand'],

@@ -7,6 +7,7 @@ import { orders } from './orders';
 import { plans } from './plans';
 import { rows } from './rows';
 import { season } from './season';
+import { ways } from './ways';
 
 export const GENERATORS: readonly Generator[] = [
   ...marks,
@@ -16,5 +17,6 @@ export const GENERATORS: readonly Generator[] = [
   ...plans,
   ...felt,
   ...faults,
-  ...season
+  ...season,
+  ...ways
 ];

@@ -216,32 +216,6 @@ const linesByFall: Generator = {
   }
 };
 
-const wayOfTip: Generator = {
-  id: 'tip-way-for-one-foot',
-  kind: 'choose',
-  objective: 'one-foot',
-  make: (random) => {
-    const setup = drawGear(random);
-    const duration_s = pick(random, [3, 4, 5]);
-    const want = pick(random, ['most', 'least'] as const);
-    const ways = several(random, [0.5, 1, 1.5, 2, 2.5, 3], 3);
-    return chooseBy({
-      ask: `${placeWords(setup)} Three slow sweeps, each in ${time(duration_s)}. Which moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
-      pick: want,
-      measure: 'travel_m',
-      contenders: shuffled(random, ways).map((feet) => ({
-        id: `f${feet * 2}`,
-        says: `tip ${length(ft(feet))} to the side`,
-        reply:
-          'At this pace the bait goes as far as the tip, less the slack: compare the ways of the tip.',
-        run: drag(setup, ft(feet), duration_s)
-      })),
-      right: 'Yes: in a slow drag the bait follows the tip.',
-      explain: 'At a slow, even pace the way of the tip is the way of the bait, less the slack.'
-    });
-  }
-};
-
 /** All alike in form, so that none of them stands out: 9:00, 10:30. */
 function clock(hour: number): string {
   return `${Math.floor(hour)}:${Number.isInteger(hour) ? '00' : '30'}`;
@@ -253,6 +227,5 @@ export const orders = [
   hoursByTravel,
   nearOrFar,
   sweepOrLift,
-  linesByFall,
-  wayOfTip
+  linesByFall
 ];
