@@ -206,6 +206,9 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await doing({ do: 'hold' });
       await doing({ do: 'again' });
       await vote(right, `${atPredict}.2`, phone);
+      await doing({ do: 'go', to: atAsk });
+      const asked = pollOf(plan[atAsk]);
+      await vote(asked.key, `${atAsk}.1`, phone);
       await doing({ do: 'go', to: atTry });
       const challenge = challengeOf(plan[atTry]);
       const input = evenHand(challenge, 8, 1);
@@ -220,6 +223,10 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       expect(home.predictions).toMatchObject([
         { lesson: 'one-foot', station: 'predict', option: wrong }
       ]);
+      const told = { given: asked.key, right: true, model: MODEL_VERSION };
+      const { source: item, seed } = asked.item ?? {};
+      expect(home.answers).toMatchObject([{ round: atAsk, item, seed, ...told }]);
+      expect((await homeOf(club.store.db, `${code}-${other}`)).answers).toEqual([]);
       expect((await homeOf(club.store.db, `${code}-${other}`)).tries).toEqual([]);
       const gone = { status: 404 };
       await expect(homeOf(club.store.db, `${code}-${newToken()}`)).rejects.toMatchObject(gone);

@@ -1,7 +1,9 @@
 import { findLesson, loadLessons } from '../course';
-import { sectionStation, type Prediction, type StoredTry } from '../practice';
+import { MODEL_VERSION } from '../model';
+import { sectionStation, type Prediction, type StoredAnswer, type StoredTry } from '../practice';
 import type { Answer } from './clinic-answers';
 import type { Round } from './clinic-plan';
+import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { CODE_LENGTH } from './room-code';
 import { roomByCode, seatId } from './rooms';
@@ -14,7 +16,11 @@ export interface Home {
   held: string;
   tries: StoredTry[];
   predictions: Prediction[];
+  answers: HomeAnswer[];
 }
+
+/** An answer to a question of the bank, by the number of its round. How it was come by is not sent. */
+export type HomeAnswer = Omit<StoredAnswer, 'id' | 'report'> & { round: number };
 
 const NOTHING = 'There is nothing under this link, or it is kept no more.';
 const lessons = loadLessons();
@@ -41,14 +47,15 @@ export async function homeOf(db: Db, link: string): Promise<Home> {
     .orderBy('received_at')
     .execute();
   const sent = rows.map(({ id, part, payload, received_at: at }) => {
-    const [round, ballot] = part.split('.').map(Number);
+    const [number, ballot] = part.split('.').map(Number);
     const answer = JSON.parse(payload) as Answer;
-    return { id, at, answer, ballot, round: room.state.plan[round] };
+    return { id, at, answer, ballot, number, round: room.state.plan[number] };
   });
   return {
     held: room.created_at.slice(0, 10),
     tries: sent.flatMap(tryIn),
-    predictions: predictionsIn(sent)
+    predictions: predictionsIn(sent),
+    answers: answersIn(sent)
   };
 }
 
@@ -57,6 +64,7 @@ interface Sent {
   at: string;
   answer: Answer;
   ballot: number;
+  number: number;
   round: Round;
 }
 
@@ -73,6 +81,19 @@ function predictionsIn(sent: readonly Sent[]): Prediction[] {
     if (answer.kind === 'vote' && ballot === 1 && asked) {
       last.set(round, { ...asked, option: answer.option, at });
     }
+  }
+  return [...last.values()];
+}
+
+function answersIn(sent: readonly Sent[]): HomeAnswer[] {
+  const last = new Map<number, HomeAnswer>();
+  for (const { answer, ballot, number, round, at } of sent) {
+    if (answer.kind !== 'vote' || ballot !== 1 || round.kind !== 'ask') continue;
+    const { key, item } = pollOf(round);
+    if (!item) continue;
+    const { option: given } = answer;
+    const told = { given, right: given === key, model: MODEL_VERSION, at };
+    last.set(number, { round: number, item: item.source, seed: item.seed, ...told });
   }
   return [...last.values()];
 }

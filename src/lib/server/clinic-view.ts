@@ -7,7 +7,7 @@ import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from
 import { stationAsked } from './clinic-home';
 import { handsOf, type RoomHand } from './clinic-hands';
 import type { Round } from './clinic-plan';
-import { pollOf, type Measured } from './clinic-poll';
+import { pollOf, type Measured, type Poll } from './clinic-poll';
 import { rodWater } from './clinic-rod';
 import { roomById, seatsIn, type Room } from './rooms';
 import type { Db } from './store';
@@ -22,6 +22,8 @@ export interface ShownPoll {
   asks: Pick<Prediction, 'lesson' | 'station'> | null;
   /** What the screen plays before the vote. */
   watch: ShownRun | null;
+  /** The item of the bank that this is; null for a lesson's own question. */
+  item: Poll['item'];
 }
 
 /** What a round asks. */
@@ -103,9 +105,9 @@ function shownOf(round: Round): Shown {
   if (round.kind === 'try') {
     return { kind: 'try', challenge: challengeOf(round), again: round.again ?? false };
   }
-  const { about, ask, options, watch } = pollOf(round);
+  const { about, ask, options, watch, item } = pollOf(round);
   const said = options.map(({ id, says }) => ({ id, says }));
-  return { kind: round.kind, about, ask, options: said, asks: stationAsked(round), watch };
+  return { kind: round.kind, about, ask, options: said, asks: stationAsked(round), watch, item };
 }
 
 function revealedOf(round: Round): Revealed {

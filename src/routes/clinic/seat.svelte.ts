@@ -1,10 +1,12 @@
-import type { Prediction, StoredTry } from '$lib/practice';
+import { MODEL_VERSION } from '$lib/model';
+import type { Prediction, Report, StoredAnswer, StoredTry } from '$lib/practice';
 import { gradeTry, type Challenge } from '$lib/scoring';
 import type { PhoneView } from '$lib/server/clinic-view';
 import { ask, Refused, wordsFor } from '../guide/ask';
 import { newId, now } from '../record/stamp';
 import { follow } from './follow';
 import { foretold } from './foretold';
+import { homeLink, storedAnswer, type Reports } from './home/home-link';
 
 /** The place of a phone, kept so that it has it again after a reload. */
 interface Place {
@@ -12,6 +14,8 @@ interface Place {
   token: string;
   /** What was answered, by part: the option, or the last try's id. */
   votes: Record<string, string>;
+  /** How its owner came by the answers to questions of the bank, by round. */
+  reports?: Reports;
 }
 
 type Answer = { kind: 'vote'; id: string; part: string; option: string };
@@ -40,6 +44,8 @@ export class Seat {
 
   /** A vote that can be changed no more. */
   onforetold: (made: Prediction) => void = () => {};
+  /** An answer to a question of the bank, with how it was come by. */
+  onanswered: (made: StoredAnswer) => void = () => {};
 
   #stop = () => {};
   #isSending = false;
@@ -87,7 +93,24 @@ export class Seat {
 
   /** What stands behind the # of the link that brings this phone's results elsewhere. */
   get homeLink(): string {
-    return this.place ? `${this.place.code}-${this.place.token}` : '';
+    return this.place ? homeLink(this.place) : '';
+  }
+
+  /** How its owner came by the answer in this round, once that is said. */
+  report(at: number): Report | null {
+    return this.place?.reports?.[at] ?? null;
+  }
+
+  /** Its owner says so once the answer is told: it then goes into the record. */
+  says({ at, shown, revealed }: PhoneView, report: Report): void {
+    const { place } = this;
+    const given = place?.votes[`${at}.1`];
+    if (!place || given === undefined || !revealed || !('item' in shown) || !shown.item) return;
+    const { source: item, seed } = shown.item;
+    const right = given === revealed.key;
+    const made = { round: at, item, seed, given, right, model: MODEL_VERSION, at: now() };
+    this.#keep({ ...place, reports: { ...place.reports, [at]: report } });
+    this.onanswered(storedAnswer(place.code, made, report));
   }
 
   get hasAnswered(): boolean {
@@ -157,8 +180,13 @@ export class Seat {
 
 function readPlace(text: string | null): Place | null {
   try {
-    const { code, token, votes } = JSON.parse(text ?? '');
-    return { code: String(code), token: String(token), votes: votes ?? {} };
+    const { code, token, votes, reports } = JSON.parse(text ?? '');
+    return {
+      code: String(code),
+      token: String(token),
+      votes: votes ?? {},
+      reports: reports ?? {}
+    };
   } catch {
     return null;
   }

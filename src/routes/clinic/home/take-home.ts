@@ -6,20 +6,47 @@ import {
   type LearnerRecord
 } from '$lib/practice';
 import type { Home } from '$lib/server/clinic-home';
+import { readHomeLink, storedAnswer } from './home-link';
 
-/** What came home as a record, to be merged into this device's. @param at ISO time */
-export function homeRecord({ tries, predictions }: Home, at: string): LearnerRecord {
-  const document = { format: RECORD_FORMAT, version: RECORD_VERSION, tries, predictions };
-  return readDocument(document, at);
+/**
+ * What came home as a record, to be merged into this device's. Of the answers to questions those
+ * whose owner said how they were come by: without that the review cannot go on from them.
+ * @param hash what stands behind the # of the link
+ * @param at ISO time
+ */
+export function homeRecord(
+  { tries, predictions, answers: given }: Home,
+  hash: string,
+  at: string
+): LearnerRecord {
+  const { link, reports } = readHomeLink(hash);
+  const [code] = link.split('-');
+  const answers = given.flatMap((one) => {
+    const report = reports[one.round];
+    return report ? [storedAnswer(code, one, report)] : [];
+  });
+  const made = { tries, predictions, answers };
+  return readDocument({ format: RECORD_FORMAT, version: RECORD_VERSION, ...made }, at);
 }
+
+const sizeOf = ({ tries, predictions, answers }: LearnerRecord) =>
+  tries.length + predictions.length + answers.length;
 
 /** How much of it this device does not have yet. */
 export function newIn(mine: LearnerRecord, home: LearnerRecord): number {
-  const both = mergeRecords(mine, home);
-  return (
-    both.tries.length - mine.tries.length + (both.predictions.length - mine.predictions.length)
-  );
+  return sizeOf(mergeRecords(mine, home)) - sizeOf(mine);
 }
 
-export const counted = (count: number, one: string, more: string) =>
-  `${count} ${count === 1 ? one : more}`;
+/** "2 answers said beforehand, 1 question answered and 4 tries": of each kind that there is. */
+export function countsOf({ tries, predictions, answers }: LearnerRecord): string {
+  const said = [
+    counted(predictions.length, 'answer said beforehand', 'answers said beforehand'),
+    counted(answers.length, 'question answered', 'questions answered'),
+    counted(tries.length, 'try', 'tries')
+  ].filter((text) => text !== '');
+  return said.length > 1 ? `${said.slice(0, -1).join(', ')} and ${said.at(-1)}` : (said[0] ?? '');
+}
+
+function counted(count: number, one: string, more: string): string {
+  return count === 0 ? '' : `${count} ${count === 1 ? one : more}`;
+}

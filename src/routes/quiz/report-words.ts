@@ -1,0 +1,8 @@
+import type { Report } from '$lib/practice';
+
+/** How someone came by an answer, in their own words. */
+export const REPORT_WORDS: readonly { report: Report; says: string }[] = [
+  { report: 'knew', says: 'I knew it' },
+  { report: 'worked out', says: 'I worked it out' },
+  { report: 'guessed', says: 'I guessed' }
+];
