@@ -47,9 +47,10 @@ async function takeHome(browser: Browser, phone: Page): Promise<void> {
   const context = await browser.newContext();
   const elsewhere = await context.newPage();
   await elsewhere.goto(link);
-  await expect(elsewhere.getByText('said 1 answer beforehand and made 1 try')).toBeVisible();
-  await elsewhere.getByRole('button', { name: 'Put them into my record' }).click();
-  await expect(elsewhere.getByText('They are in your record')).toBeVisible();
+  const counts = '1 answer said beforehand, 1 question answered and 1 try';
+  await expect(elsewhere.getByText(counts)).toBeVisible();
+  await elsewhere.getByRole('button', { name: 'Put all 3 into my record' }).click();
+  await expect(elsewhere.getByText('All of it is in your record')).toBeVisible();
   await elsewhere.goto('/record');
   await expect(elsewhere.getByText('1 try kept')).toBeVisible();
   await context.close();
@@ -112,11 +113,13 @@ test(
     await expect(phones[1].getByText('the jig came')).toBeVisible();
 
     await go(page, 'The same, elsewhere');
-    await options(phones[0]).nth(0).click();
+    await options(phones[1]).nth(0).click();
     await expect(page.getByText('1 of 5 answered')).toBeVisible();
-    await page.getByRole('button', { name: 'Hold' }).click();
+    // What a presenter's clicker sends: the step that is advised.
+    await page.keyboard.press('PageDown');
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share').first()).toBeVisible();
+    await phones[1].getByRole('button', { name: 'I worked it out' }).click();
     await expect(page.getByRole('region', { name: 'The model’s run' })).toBeVisible();
 
     await go(page, 'Your hand');
@@ -136,6 +139,8 @@ test(
     await page.getByRole('button', { name: 'Put the rod away' }).click();
 
     while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
+    await page.getByRole('button', { name: 'End' }).click();
+    await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
     await takeHome(browser, phones[1]);
 

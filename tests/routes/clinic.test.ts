@@ -4,14 +4,17 @@ import { parseScenario, simulateScenario } from '../../src/lib/model';
 import { emptyRecord, mergeRecords } from '../../src/lib/practice';
 import { gradeResult, type Challenge } from '../../src/lib/scoring';
 import type { Phase } from '../../src/lib/server/clinic-flow';
+import type { Home } from '../../src/lib/server/clinic-home';
 import { besideReference } from '../../src/routes/clinic/beside';
 import { biasRows } from '../../src/routes/clinic/bias-plot';
 import { foretold } from '../../src/routes/clinic/foretold';
 import { shared } from '../../src/routes/clinic/follow';
-import { homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
+import { homeLink, readHomeLink } from '../../src/routes/clinic/home/home-link';
+import { countsOf, homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
 import { ADVICE, clock, measuredWords } from '../../src/routes/clinic/words';
 import { Steps } from '../../src/routes/clinic/step-top';
-import { stepsOf } from '../../src/routes/clinic/[id]/lead';
+import { stepOfKey, stepsOf } from '../../src/routes/clinic/[id]/lead';
+import { asSentence, votesText } from '../../src/routes/clinic/[id]/summary/votes';
 import { evenHand } from '../server/samples';
 
 const asked = {
@@ -20,7 +23,8 @@ const asked = {
   ask: '',
   options: [],
   asks: null,
-  watch: null
+  watch: null,
+  item: null
 };
 const held = {
   at: 1,
@@ -55,6 +59,36 @@ describe('what the instructor is led to', () => {
     expect(mainOf({ ...held, phase: 'revealed' })).toEqual(['Next']);
     expect(mainOf({ ...held, at: 4, phase: 'revealed' })).toEqual(['End']);
   });
+});
+
+describe('a presenter’s clicker', () => {
+  const free = { repeat: false, ctrlKey: false, altKey: false, metaKey: false, shiftKey: false };
+  const doneBy = (key: string, view: Parameters<typeof stepsOf>[0], more = {}) =>
+    stepOfKey({ key, ...free, ...more }, stepsOf(view))?.says;
+
+  test('does the advised step forward, and goes to the round before backward', () => {
+    expect(doneBy('PageDown', { ...held, advice: 'teach' })).toBe('Hint');
+    expect(doneBy('ArrowRight', { ...held, phase: 'revealed' })).toBe('Next');
+    expect(doneBy('PageUp', held)).toBe('Previous');
+    expect(doneBy('PageUp', { ...held, at: 0 })).toBeUndefined();
+  });
+
+  test('never ends a clinic, and nothing else is a clicker', () => {
+    expect(doneBy('PageDown', { ...held, at: 4, phase: 'revealed' })).toBeUndefined();
+    expect(doneBy('PageDown', { ...held, isOver: true })).toBeUndefined();
+    expect(doneBy('PageDown', held, { repeat: true })).toBeUndefined();
+    expect(doneBy('ArrowRight', held, { altKey: true })).toBeUndefined();
+    expect(doneBy('a', held)).toBeUndefined();
+  });
+});
+
+test('the summary tells one vote, and how it went on to the next', () => {
+  const first = { ballot: 1, share: 1 / 3, of: 3 };
+  expect(votesText([first])).toBe('1 of 3 had it (33 %).');
+  expect(votesText([first, { ballot: 2, share: 1 / 3, of: 3 }])).toBe(
+    '1 of 3 had it at first (33 %), 1 of 3 in the second vote (33 %).'
+  );
+  expect(asSentence('tip 2 ft to the side')).toBe('Tip 2 ft to the side.');
 });
 
 test('a step begins at its top when it follows another, not when it is the first seen', () => {
@@ -141,19 +175,35 @@ describe('what a phone foretold', () => {
   });
 });
 
+const link = `AYXW6C-${'t'.repeat(32)}`;
+
+test('the link home brings how answers were come by, and the server is not told', () => {
+  const place = { code: 'AYXW6C', token: 't'.repeat(32) };
+  const reports = { 2: 'knew', 7: 'worked out', 12: 'guessed' } as const;
+  expect(homeLink(place)).toBe(link);
+  expect(readHomeLink(homeLink({ ...place, reports }))).toEqual({ link, reports });
+  expect(readHomeLink(`${link}.3x`)).toEqual({ link, reports: {} });
+});
+
 test('what comes home twice changes nothing', () => {
   const at = '2031-05-01T08:00:00.000Z';
   const input = evenHand(findChallenge('exactly-one-foot', loadLessons()) as Challenge, 20, 1);
-  const home = homeRecord(
-    {
-      held: '2031-05-01',
-      tries: [{ id: 't'.repeat(16), challenge: 'exactly-one-foot', input, model: '1', at }],
-      predictions: [{ lesson: 'one-foot', station: 'predict', option: 'same', at }]
-    },
-    at
-  );
+  const answer = { item: 'ruler-bias', seed: 3, given: 'a', right: true, model: '1', at };
+  const made: Home = {
+    held: '2031-05-01',
+    tries: [{ id: 't'.repeat(16), challenge: 'exactly-one-foot', input, model: '1', at }],
+    predictions: [{ lesson: 'one-foot', station: 'predict', option: 'same', at }],
+    answers: [
+      { ...answer, round: 2 },
+      { ...answer, round: 7 }
+    ]
+  };
+  const home = homeRecord(made, `${link}.7g`, at);
   expect(home.setAside).toEqual([]);
-  expect(newIn(emptyRecord(), home)).toBe(2);
+  expect(home.answers).toEqual([{ ...answer, id: 'clinic-AYXW6C-7', report: 'guessed' }]);
+  expect(countsOf(home)).toBe('1 answer said beforehand, 1 question answered and 1 try');
+  expect(countsOf(homeRecord({ ...made, predictions: [] }, link, at))).toBe('1 try');
+  expect(newIn(emptyRecord(), home)).toBe(3);
   const mine = mergeRecords(emptyRecord(), home);
   expect(newIn(mine, home)).toBe(0);
   expect(mergeRecords(mine, home)).toEqual(mine);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
-import { COVERAGE } from '../../src/lib/course/items';
+import { COVERAGE, itemOf } from '../../src/lib/course/items';
 import { challengeOf } from '../../src/lib/server/clinic-answers';
 import { adviceAfter, newRoom, nextState, talkLeft } from '../../src/lib/server/clinic-flow';
 import { PARALLELS } from '../../src/lib/server/clinic-parallel';
@@ -68,6 +68,31 @@ describe('a plan of the guide’s own', () => {
   ])('refuses %s', (_, chosen, says) => {
     expect(() => planFor(45, chosen, lessons, half)).toThrow(says);
   });
+});
+
+test('after “one foot” the right answer is no more often the least or the greatest', () => {
+  const ranks = Array.from({ length: 60 }, (_, i) => {
+    const { answer } = itemOf(PARALLELS['one-foot'].item, i + 1);
+    if (answer.form !== 'choose') throw new Error('no options');
+    const key = answer.options.find(({ id }) => id === answer.key)?.value ?? 0;
+    return answer.options.filter(({ value = 0 }) => value < key).length;
+  });
+  for (const rank of [0, 1, 2]) {
+    const times = ranks.filter((one) => one === rank).length;
+    expect(times).toBeGreaterThan(12);
+    expect(times).toBeLessThan(28);
+  }
+});
+
+test('what is played to an answer is the run of the right option', () => {
+  const seeds = [1, 2, 3, 4, 5];
+  for (const seed of seeds) {
+    const { cases, answer } = itemOf('lift-limit', seed);
+    if (answer.form !== 'choose') throw new Error('no options');
+    const right = answer.options.find(({ id }) => id === answer.key)?.says;
+    const { run } = pollOf({ kind: 'ask', lesson: 'speed', item: 'lift-limit', seed, minutes: 3 });
+    expect(run).toEqual(cases.find(({ caption }) => caption === right)?.run);
+  }
 });
 
 /** Words that tell an answer from the others: long enough to mean something, said nowhere else. */
@@ -139,6 +164,14 @@ describe('a room’s flow', () => {
   test('another round begins without the help of the one before', () => {
     const next = after({ do: 'hint' }, { do: 'go', to: 2 });
     expect(next).toMatchObject({ given: [], aid: null, phase: 'open', ballot: 1 });
+  });
+
+  test('an end by mistake is undone, with the votes as they were', () => {
+    const ended = after({ do: 'go', to: 2 }, { do: 'end' });
+    expect(ended).toMatchObject({ isOver: true, phase: 'held' });
+    const open = nextState(ended, { do: 'resume' }, NOW);
+    expect(open).toMatchObject({ isOver: false, phase: 'open', at: 2, ballot: 1 });
+    expect(nextState(open, { do: 'resume' }, NOW)).toBe(open);
   });
 
   test('codes are six of 28 letters and digits, none like another', () => {

@@ -1,10 +1,13 @@
 /**
  * A drawing on two sheets: the back is painted when size, colours or water change, the front every
- * frame. Both are crisp on any screen; what draws on them counts in CSS pixels.
+ * frame. Both are crisp on any screen; what draws on them counts in CSS pixels, or in pixels that are
+ * `--enlarged` times as large where the page sets that property.
  */
 export class Picture {
   width = 0;
   height = 0;
+  /** CSS pixels of the page for each of the drawing's: more where it is read from afar. */
+  enlarged = 1;
   private back: HTMLCanvasElement | null = null;
   private front: HTMLCanvasElement | null = null;
 
@@ -47,12 +50,14 @@ export class Picture {
   }
 
   private measure(place: HTMLElement): void {
-    this.width = place.clientWidth;
-    this.height = place.clientHeight;
+    const { clientWidth, clientHeight } = place;
+    this.enlarged = Number(getComputedStyle(place).getPropertyValue('--enlarged')) || 1;
+    this.width = clientWidth / this.enlarged;
+    this.height = clientHeight / this.enlarged;
     for (const canvas of [this.back, this.front]) {
       if (!canvas) continue;
-      canvas.width = Math.round(this.width * devicePixelRatio);
-      canvas.height = Math.round(this.height * devicePixelRatio);
+      canvas.width = Math.round(clientWidth * devicePixelRatio);
+      canvas.height = Math.round(clientHeight * devicePixelRatio);
     }
   }
 }

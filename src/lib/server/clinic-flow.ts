@@ -29,7 +29,7 @@ export interface RoomState {
 
 export type ClinicAction =
   | { do: 'go'; to: number }
-  | { do: 'hold' | 'open' | 'hint' | 'talk' | 'reveal' | 'again' | 'end' }
+  | { do: 'hold' | 'open' | 'hint' | 'talk' | 'reveal' | 'again' | 'end' | 'resume' }
   | { do: 'hands'; option: string; count: number }
   | { do: 'show'; id: string | null }
   | { do: 'rod'; hash: string | null };
@@ -73,6 +73,8 @@ export function nextState(state: RoomState, action: ClinicAction, now: string): 
       return { ...state, rod: action.hash };
     case 'end':
       return { ...state, isOver: true, phase: 'held', rod: null };
+    case 'resume':
+      return state.isOver ? { ...state, isOver: false, phase: 'open' } : state;
   }
 }
 

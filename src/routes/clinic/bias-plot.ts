@@ -12,6 +12,9 @@ export interface BiasRow {
   spread_m: number;
 }
 
+/** What mark and whisker mean: the spread is a standard deviation of the tries about their middle. */
+export const HAND_KEY = 'The mark is the middle of all tries; about two of three lie on the line.';
+
 export interface BiasDrawing {
   width: number;
   height: number;

@@ -1,5 +1,9 @@
+/** A connection that was refused is tried again after this, ms. */
+const AGAIN_MS = 3000;
+
 /**
- * Follows a feed of views. The browser connects again by itself after a loss of the network, and the
+ * Follows a feed of views. After a loss of the network the browser connects again by itself; after a
+ * refusal, and where a sleeping phone holds a dead connection, it does not, so that is done here. The
  * first thing that a feed says is how things stand: nothing has to be caught up.
  * @returns how to stop
  */
@@ -10,18 +14,40 @@ export function follow<View extends object>(
   /** What comes at once, by the event's name. */
   onevents: Record<string, (data: never) => void> = {}
 ): () => void {
-  const source = new EventSource(path);
   let before: View | null = null;
-  source.onmessage = ({ data }) => {
-    before = shared(before, JSON.parse(data) as View);
-    onview(before);
-  };
-  for (const [name, hear] of Object.entries(onevents)) {
-    source.addEventListener(name, ({ data }) => hear(JSON.parse(data) as never));
+  let source: EventSource;
+  let again: ReturnType<typeof setTimeout> | undefined;
+
+  function open() {
+    clearTimeout(again);
+    source?.close();
+    source = new EventSource(path);
+    source.onmessage = ({ data }) => {
+      before = shared(before, JSON.parse(data) as View);
+      onview(before);
+    };
+    for (const [name, hear] of Object.entries(onevents)) {
+      source.addEventListener(name, ({ data }) => hear(JSON.parse(data) as never));
+    }
+    source.onopen = () => onconnection(true);
+    source.onerror = () => {
+      onconnection(false);
+      if (source.readyState === EventSource.CLOSED) again = setTimeout(open, AGAIN_MS);
+    };
   }
-  source.onopen = () => onconnection(true);
-  source.onerror = () => onconnection(false);
-  return () => source.close();
+  const wake = () => {
+    if (document.visibilityState === 'visible') open();
+  };
+
+  open();
+  document.addEventListener('visibilitychange', wake);
+  addEventListener('online', open);
+  return () => {
+    clearTimeout(again);
+    source.close();
+    document.removeEventListener('visibilitychange', wake);
+    removeEventListener('online', open);
+  };
 }
 
 /** What comes next, with every part that says the same as before being the same object: water that is

@@ -1,7 +1,7 @@
 import { formatLength, formatShare, type Units } from '$lib/scoring';
 import type { Advice } from '$lib/server/clinic-flow';
 import type { Measured } from '$lib/server/clinic-poll';
-import type { Shown } from '$lib/server/clinic-view';
+import type { PhoneView } from '$lib/server/clinic-view';
 
 /**
  * What the instructor does next, by what the room said. It stands on the screen that the room reads
@@ -18,11 +18,11 @@ export const ADVICE: Record<Advice, string> = {
 export const letterOf = (index: number) => String.fromCharCode('A'.charCodeAt(0) + index);
 
 /** What kind of round this is. */
-export function roundName(shown: Shown): string {
-  if (shown.kind === 'predict') return 'Say it first';
-  if (shown.kind === 'ask') return 'The same, elsewhere';
-  if (shown.kind === 'try') return shown.again ? 'Your hand, once more' : 'Your hand';
-  return '';
+export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>): string {
+  if (shown.kind === 'talk') return '';
+  if (shown.kind === 'try') return shown.again || ballot > 1 ? 'Your hand, once more' : 'Your hand';
+  const name = shown.kind === 'predict' ? 'Say it first' : 'The same, elsewhere';
+  return ballot > 1 ? `${name}, vote ${ballot}` : name;
 }
 
 /** What the model's run came to, as a figure and what it is of. */

@@ -19,13 +19,35 @@ const PREVIOUS = 'Previous';
 
 /** What can be done with the room, the advised one marked; the others are the instructor's to choose. */
 export function stepsOf(view: Led): Step[] {
-  if (view.isOver) return [];
+  if (view.isOver) return [{ says: 'Open it again', action: { do: 'resume' }, isMain: false }];
   const main = mainOf(view);
   return sayable(view).map(([says, action]) => ({
     says,
     action,
     isMain: action.do === main && says !== PREVIOUS
   }));
+}
+
+type Press = Pick<KeyboardEvent, 'key' | 'repeat' | 'ctrlKey' | 'altKey' | 'metaKey' | 'shiftKey'>;
+
+/** What a presenter's clicker sends: forward is the advised step, back the round before. */
+const FORWARD = ['PageDown', 'ArrowRight'];
+const BACK = ['PageUp', 'ArrowLeft'];
+
+/** The step of a key that nothing on the page has a use for; a clicker never ends a clinic. */
+export function stepOfKey(press: Press, steps: readonly Step[]): Step | null {
+  if (press.repeat || press.ctrlKey || press.altKey || press.metaKey || press.shiftKey) return null;
+  if (BACK.includes(press.key)) return steps.find(({ says }) => says === PREVIOUS) ?? null;
+  if (!FORWARD.includes(press.key)) return null;
+  return steps.find(({ isMain, action }) => isMain && action.do !== 'end') ?? null;
+}
+
+/** Whether keys on this element are its own: what is typed, and what slides. */
+export function takesKeys(target: EventTarget | null): boolean {
+  return (
+    target instanceof Element &&
+    target.closest('input, select, textarea, [role="slider"], [contenteditable]') !== null
+  );
 }
 
 function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction][] {

@@ -11,7 +11,9 @@ const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v
 
 const action = v.variant('do', [
   v.strictObject({ do: v.literal('go'), to: count(100) }),
-  v.strictObject({ do: v.picklist(['hold', 'open', 'hint', 'talk', 'reveal', 'again', 'end']) }),
+  v.strictObject({
+    do: v.picklist(['hold', 'open', 'hint', 'talk', 'reveal', 'again', 'end', 'resume'])
+  }),
   v.strictObject({ do: v.literal('hands'), option: label, count: count(1000) }),
   v.strictObject({ do: v.literal('show'), id: v.nullable(madeId) })
 ]);

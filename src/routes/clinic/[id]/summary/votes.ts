@@ -1,0 +1,20 @@
+import { formatShare } from '$lib/scoring';
+import type { AskedOnce } from '$lib/server/clinic-summary';
+
+const TURNS = ['at first', 'in the second vote', 'in the third vote'];
+
+/** "1 of 3 had it at first (33 %), 6 of 7 in the second vote (86 %)." */
+export function votesText(votes: AskedOnce['votes']): string {
+  const said = votes.map(({ ballot, share, of }, i) => {
+    const many = `${Math.round(share * of)} of ${of}`;
+    const turn = TURNS[ballot - 1] ?? `in vote ${ballot}`;
+    const when = votes.length > 1 ? ` ${turn}` : '';
+    return `${many}${i === 0 ? ' had it' : ''}${when} (${formatShare(share)})`;
+  });
+  return said.length > 0 ? `${said.join(', ')}.` : '';
+}
+
+/** An option that was written to follow a letter, as a sentence of its own. */
+export function asSentence(says: string): string {
+  return `${says.charAt(0).toUpperCase()}${says.slice(1)}.`;
+}
