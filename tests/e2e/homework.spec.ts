@@ -14,6 +14,8 @@ async function accessible(page: Page): Promise<void> {
   expect(spill).toBeLessThanOrEqual(0);
 }
 
+/** The lesson of the homework. */
+const LESSON = 'Season and mood';
 /** What the question of the homework is about. */
 const QUESTION = /Choose retrieve and pace/;
 
@@ -24,8 +26,10 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByText('One foot', { exact: true }).click();
   await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
   await expect(page.getByText('1 chosen')).toHaveCount(1);
-  await page.getByText('Season and mood', { exact: true }).click();
+  await page.getByText(LESSON, { exact: true }).click();
   await page.getByRole('checkbox', { name: QUESTION }).check();
+  const season = page.getByRole('group').filter({ hasText: LESSON });
+  await season.getByRole('checkbox', { name: /^The lesson itself/ }).check();
   await page.getByLabel('Questions of each').fill('1');
   await page.getByLabel('Tries of each').fill('2');
   await page.getByRole('button', { name: 'Make the link' }).press('Enter');
@@ -59,6 +63,11 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   const client = await someone(browser);
   await client.goto(link);
   await expect(client.getByText('From Marit of Reed Bay')).toBeVisible();
+  await client.getByRole('link', { name: LESSON }).click();
+  await client
+    .getByRole('link', { name: 'Back to the homework of Marit of Reed Bay' })
+    .first()
+    .click();
   await move(client, 500);
   await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');

@@ -1,17 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { inOrder, partsText, sayFirst, type Brief } from '../../src/routes/guide/[id]/clients';
+import { inOrder, pageOf, partsText, sayFirst } from '../../src/routes/guide/[id]/clients';
 import { isNamed } from '../../src/routes/guide/find';
 import { optionsFor } from '../../src/routes/guide/plan/picker';
 
-const client = (nickname: string, isDone: boolean): Brief => ({
-  client: { id: nickname, nickname, joined_at: '2031-05-01T08:00:00.000Z', note: '' },
-  lessons: [{ lesson: 'one-foot', isDone: true }],
-  challenges: [],
-  objectives: [],
-  isDone,
-  disagreements: 0,
-  lastSeen: '2031-05-02T08:00:00.000Z'
-});
+const client = (nickname: string, done: number) => {
+  const joined_at = '2031-05-01T08:00:00.000Z';
+  return { id: nickname, nickname, joined_at, done, parts: 3, hasBegun: true };
+};
 const rulerOf = (bias_m: number, spread_m: number) => ({
   ...{ target_m: 0.3, band_m: 0.05, tries: 5, bias_m, spread_m },
   advice: 'shorter' as const
@@ -24,8 +19,8 @@ const about = (objective: string, right: number, backTo: string | null) => ({
 });
 
 test('who is not done comes first, then by name', () => {
-  const all = [client('Bo', true), client('Wim', false), client('Ada', true), client('Ina', false)];
-  const names = (typed: string) => inOrder(all, typed).map((one) => one.client.nickname);
+  const all = [client('Bo', 3), client('Wim', 2), client('Ada', 3), client('Ina', 0)];
+  const names = (typed: string) => inOrder(all, typed).map((one) => one.nickname);
   expect(names('')).toEqual(['Ina', 'Wim', 'Ada', 'Bo']);
   expect(names('i')).toEqual(['Ina', 'Wim']);
 });
@@ -39,7 +34,6 @@ test.each([
 
 describe('in short', () => {
   const one = {
-    ...client('Ina', false),
     challenges: [challenge('a', rulerOf(0.1, 0)), challenge('b', rulerOf(-0.2, 0.01))],
     objectives: [about('slack', 2, 'slack'), about('hops', 1, 'hops'), about('season', 4, null)]
   };
@@ -51,12 +45,17 @@ describe('in short', () => {
   });
 
   test('what is done is counted by parts', () => {
-    expect(partsText(one)).toBe('4 of 6 parts done');
-    expect(partsText(client('Bo', true))).toBe('done');
-    const fresh = { ...one, lessons: [], challenges: [], objectives: [] };
-    expect(partsText(fresh)).toBe('not begun');
-    expect(partsText({ ...fresh, challenges: one.challenges })).toBe('0 of 2 parts done');
+    expect(partsText(client('Ina', 2))).toBe('2 of 3 parts done');
+    expect(partsText(client('Bo', 3))).toBe('done');
+    expect(partsText({ ...client('Wim', 0), hasBegun: false })).toBe('not begun');
   });
+});
+
+test('a page that is not there is the nearest that is', () => {
+  const all = Array.from({ length: 130 }, (_, i) => i);
+  expect(pageOf(all, 3)).toEqual({ page: 3, pages: 3, shown: all.slice(120) });
+  expect([-1, 0, NaN, 1.5, 9].map((asked) => pageOf(all, asked).page)).toEqual([1, 1, 1, 1, 3]);
+  expect(pageOf([], 2)).toEqual({ page: 1, pages: 1, shown: [] });
 });
 
 test('a client is found among those of all homework', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { itemOf } from '../../src/lib/course/items';
+import { loadLessons } from '../../src/lib/course';
+import { itemOf, SOURCES } from '../../src/lib/course/items';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
 import {
@@ -15,6 +16,7 @@ import { homeworkTable } from '../../src/lib/server/export';
 import { adviceFor, errorsOf, rulerOf } from '../../src/lib/server/hand-ruler';
 import { takeSent, type SentAnswer, type SentTry } from '../../src/lib/server/homework';
 import { progressOf } from '../../src/lib/server/progress';
+import { standingsOf } from '../../src/lib/server/standing';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
@@ -95,13 +97,37 @@ describe('homework', () => {
 
   test('is done when challenges have their tries, objectives their answers, lessons their end', async () => {
     await enterAs('Ina');
+    const counted = async () => (await standingsOf(store.db, homework))[0];
+    expect(await counted()).toMatchObject({ done: 0, parts: 3, hasBegun: false });
     for (const id of ['a', 'b', 'c']) await send(tried(id, 9));
     expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
+    expect(await counted()).toMatchObject({ done: 1, hasBegun: true });
     await send({ kind: 'finished', id: 'd'.repeat(16), lesson: 'one-foot', at: NOW });
     await send(answered('e', 'mood', true));
     expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
+    expect(await counted()).toMatchObject({ done: 2 });
     await send(answered('f', 'mood', false));
     expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: true });
+    expect(await counted()).toMatchObject({ nickname: 'Ina', done: 3, parts: 3 });
+  });
+
+  test('of one client is read without the others', async () => {
+    const { client } = await enterAs('Ina');
+    await enter(store.db, homework.share, newToken(), 'Bo', NOW);
+    const read = async (...only: string[]) =>
+      (await progressOf(store.db, homework, only)).map((one) => one.client.nickname);
+    expect(await read(client.id)).toEqual(['Ina']);
+    expect(await read('nobody')).toEqual([]);
+  });
+
+  test('has parts that no name confuses', () => {
+    const lessons = loadLessons();
+    const challenges = lessons.flatMap((lesson) => lesson.challenges);
+    const names = [
+      ...SOURCES.map(({ item }) => item),
+      ...[...lessons, ...challenges].map(({ id }) => id)
+    ];
+    expect(new Set(names).size).toBe(names.length);
   });
 
   test('that is closed takes nothing new, yet answers again to what it has taken', async () => {

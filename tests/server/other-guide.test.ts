@@ -65,11 +65,11 @@ beforeAll(async () => {
   const share = await shareOf(jar, homework);
   const token = newToken();
   await ask('/api/homework/enter', { body: { share, token, name: CLIENT } });
-  const { clients } = JSON.parse(
+  const { standings } = JSON.parse(
     (await load('/guide/[id]', { jar, params: { id: homework } })).body
   );
   const { id: clinic, code } = await newClinic(jar);
-  mine = { jar, homework, share, clinic, code, client: clients[0].client.id, token };
+  mine = { jar, homework, share, clinic, code, client: standings[0].id, token };
 }, 60_000);
 
 /** Everything that the owner sees. */

@@ -62,6 +62,7 @@ describe.each([full, readOnly])('on $what', ({ status, begin, end }) => {
     const after = await deliver(kept, send, async () => {});
     expect(new Set(after.map(({ state }) => state))).toEqual(new Set(['taken']));
     const page = await load('/guide/[id]', { jar, params: { id } });
-    expect(JSON.parse(page.body).clients[0].challenges[0].tries).toBe(parcels.length);
+    const { briefs, standings } = JSON.parse(page.body);
+    expect(briefs[standings[0].id].challenges[0].tries).toBe(parcels.length);
   });
 });

@@ -51,14 +51,20 @@ export interface ClientProgress {
   lastSeen: string;
 }
 
-/** Where every client of a homework stands. */
-export async function progressOf(db: Db, homework: Homework): Promise<ClientProgress[]> {
-  const clients = await clientsOf(db, homework.id);
-  const rows = await db
+/** Where the clients of a homework stand, with all that they sent: every client, or only these. */
+export async function progressOf(
+  db: Db,
+  homework: Homework,
+  only?: readonly string[]
+): Promise<ClientProgress[]> {
+  const all = await clientsOf(db, homework.id);
+  const clients = only ? all.filter(({ id }) => only.includes(id)) : all;
+  if (clients.length === 0) return [];
+  const sent = db
     .selectFrom('submissions')
     .select(['scope', 'id', 'payload', 'reply', 'received_at'])
-    .where('parent', '=', homework.id)
-    .execute();
+    .where('parent', '=', homework.id);
+  const rows = await (only ? sent.where('scope', 'in', only) : sent).execute();
   const byClient = grouped(rows);
   return clients.map((client) =>
     clientProgress(homework.task, client, byClient.get(client.id) ?? [])

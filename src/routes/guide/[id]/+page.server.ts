@@ -2,8 +2,9 @@ import { assignmentOf } from '$lib/server/assignments';
 import { database, guideOfPage } from '$lib/server/http';
 import { progressOf } from '$lib/server/progress';
 import { reachOf } from '$lib/server/reach';
+import { standingsOf } from '$lib/server/standing';
 import { error } from '@sveltejs/kit';
-import { briefly } from './clients';
+import { briefly, inOrder, pageOf } from './clients';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async (event) => {
@@ -11,6 +12,14 @@ export const load: PageServerLoad = async (event) => {
   const db = await database();
   const assignment = await assignmentOf(db, guide, event.params.id);
   if (!assignment) error(404, 'There is no such homework.');
-  const clients = await progressOf(db, assignment);
-  return { assignment, reach: reachOf(event), clients: clients.map(briefly) };
+  const standings = inOrder(await standingsOf(db, assignment), '');
+  const asked = Number(event.url.searchParams.get('page') ?? 1);
+  const { page, pages, shown } = pageOf(standings, asked);
+  const clients = await progressOf(
+    db,
+    assignment,
+    shown.map(({ id }) => id)
+  );
+  const briefs = Object.fromEntries(clients.map((one) => [one.client.id, briefly(one)]));
+  return { assignment, reach: reachOf(event), standings, page, pages, briefs };
 };

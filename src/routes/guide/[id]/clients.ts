@@ -1,4 +1,5 @@
 import type { ClientProgress } from '$lib/server/progress';
+import type { Standing } from '$lib/server/standing';
 import { isNamed } from '../find';
 
 /** A client as the list shows one: without the rod inputs, which only the page of one client needs. */
@@ -22,38 +23,38 @@ export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
 
 export type Brief = ReturnType<typeof briefly>;
 
+/** So many clients are shown at a time, and what they sent is read. */
+export const PAGE = 60;
+
+/** A page of clients, from 1, and how many there are; the last where there are fewer. */
+export function pageOf<T>(all: readonly T[], asked: number) {
+  const pages = Math.max(1, Math.ceil(all.length / PAGE));
+  const page = Math.min(pages, Math.max(1, Math.floor(asked) || 1));
+  return { page, pages, shown: all.slice((page - 1) * PAGE, page * PAGE) };
+}
+
+export const isDone = ({ done, parts }: Standing) => done === parts;
+
 /** Those of that name, who is not done yet first, in the order of names. */
-export function inOrder(clients: readonly Brief[], typed: string): Brief[] {
+export function inOrder(clients: readonly Standing[], typed: string): Standing[] {
   return clients
-    .filter(({ client }) => isNamed(client.nickname, typed))
+    .filter(({ nickname }) => isNamed(nickname, typed))
     .sort(
       (a, b) =>
-        Number(a.isDone) - Number(b.isDone) ||
-        a.client.nickname.localeCompare(b.client.nickname) ||
-        a.client.joined_at.localeCompare(b.client.joined_at)
+        Number(isDone(a)) - Number(isDone(b)) ||
+        a.nickname.localeCompare(b.nickname, undefined, { numeric: true }) ||
+        a.joined_at.localeCompare(b.joined_at)
     );
 }
 
-/** Whether anything of this client's has come. */
-export function hasBegun({ lessons, challenges, objectives }: Brief): boolean {
-  return (
-    lessons.some(({ isDone }) => isDone) ||
-    challenges.some(({ tries }) => tries > 0) ||
-    objectives.some(({ answered }) => answered > 0)
-  );
-}
-
 /** "2 of 3 parts done" */
-export function partsText(one: Brief): string {
-  if (!hasBegun(one)) return 'not begun';
-  const { isDone, lessons, challenges, objectives } = one;
-  const parts = [...lessons, ...challenges, ...objectives];
-  const done = parts.filter((one) => one.isDone).length;
-  return isDone ? 'done' : `${done} of ${parts.length} parts done`;
+export function partsText(one: Standing): string {
+  if (!one.hasBegun) return 'not begun';
+  return isDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
 }
 
 /** What to say first: to the hand where it misses by most of a band, else of the weakest questions. */
-export function sayFirst({ challenges, objectives }: Brief) {
+export function sayFirst({ challenges, objectives }: Pick<Brief, 'challenges' | 'objectives'>) {
   const missed = (ruler: NonNullable<Brief['challenges'][number]['ruler']>) =>
     Math.max(Math.abs(ruler.bias_m), ruler.spread_m) / ruler.band_m;
   const rulers = challenges.flatMap(({ ruler }) => ruler ?? []);

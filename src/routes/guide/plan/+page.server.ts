@@ -41,8 +41,7 @@ async function clientOf(
   const wanted = clientIn(asked);
   if (!wanted) return { nickname: null, hand: null };
   const assignment = await assignmentOf(db, guide, wanted.homework);
-  const clients = assignment ? await progressOf(db, assignment) : [];
-  const found = clients.find(({ client }) => client.id === wanted.client);
+  const [found] = assignment ? await progressOf(db, assignment, [wanted.client]) : [];
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
   return { nickname: found.client.nickname, hand: handOf(found.challenges) };
 }

@@ -9,8 +9,7 @@ export const load: PageServerLoad = async (event) => {
   const db = await database();
   const assignment = await assignmentOf(db, guide, event.params.id);
   if (!assignment) error(404, 'There is no such homework.');
-  const clients = await progressOf(db, assignment);
-  const found = clients.find(({ client }) => client.id === event.params.client);
+  const [found] = await progressOf(db, assignment, [event.params.client]);
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
   const { title, questions, phase } = assignment.task;
   return { title, questions, phase, ...found };
