@@ -1,12 +1,18 @@
 import { building } from '$app/environment';
+import { isFromElsewhere } from '$lib/server/elsewhere';
 import { describeError, log } from '$lib/server/log';
 import { metrics } from '$lib/server/runtime';
-import type { Handle, HandleServerError } from '@sveltejs/kit';
+import { json, type Handle, type HandleServerError } from '@sveltejs/kit';
 
-/** Counts and times every answer, and keeps whatever belongs to somebody out of every cache. */
+/**
+ * Counts and times every answer, keeps whatever belongs to somebody out of every cache, and refuses
+ * what another page had a guide's browser send.
+ */
 export const handle: Handle = async ({ event, resolve }) => {
   const from = performance.now();
-  const response = await resolve(event);
+  const response = isFromElsewhere(event.request, event.url.host)
+    ? json({ error: 'This was sent by another page.' }, { status: 403 })
+    : await resolve(event);
   if (building) return response;
   metrics.answered(response.status, (performance.now() - from) / 1000);
   if (!response.headers.has('cache-control')) {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { createAssignment } from '../../src/lib/server/assignments';
 import { backupLines, restoreLines } from '../../src/lib/server/backup';
@@ -66,6 +67,16 @@ describe.each(storeKinds)('a backup on $name', (kind) => {
       ]) {
         await expect(restoreLines(empty.db, bad)).rejects.toThrow(/backup/i);
       }
+      expect(await backupLines(empty.db)).toHaveLength(2);
+      await empty.close();
+    });
+
+    test('of a later version, with rows that nobody here knows, is refused as a whole', async () => {
+      const body = [...(await backupLines(full.db)).slice(0, -1), '["boats",{"id":"1"}]'];
+      const sha256 = createHash('sha256').update(body.join('\n')).digest('hex');
+      const lines = [...body, JSON.stringify({ rows: body.length - 1, sha256 })];
+      const empty = await openStore(await server.fresh());
+      await expect(restoreLines(empty.db, lines)).rejects.toThrow('boats');
       expect(await backupLines(empty.db)).toHaveLength(2);
       await empty.close();
     });

@@ -59,6 +59,22 @@ describe('a hall of five hundred phones behind one address', () => {
     expect(JSON.parse(body).view.answered).toBe(PHONES);
   });
 
+  test('goes on when somebody in it types wrong codes until none is heard any more', async () => {
+    expect(await guess(HALL)).toBeLessThanOrEqual(310);
+    expect(await join(newToken(), clinic.code, HALL)).toMatchObject({ status: 200 });
+    const params = { code: clinic.code };
+    const feed = { method: 'GET', params, address: HALL };
+    expect(await ask('/api/clinic/[code]/feed', feed)).toMatchObject({ status: 200 });
+    // Another clinic's code is still nothing that can be guessed from here.
+    const silt = (await newGuide('Silt')).jar;
+    const other = await newClinic(silt);
+    expect(await join(newToken(), other.code, HALL)).toMatchObject({ status: 429 });
+    // Unless its screen stands in this hall.
+    const screen = { method: 'GET', jar: silt, params: { id: other.id }, address: HALL };
+    expect(await ask('/api/guide/clinic/[id]/feed', screen)).toMatchObject({ status: 200 });
+    expect(await join(newToken(), other.code, HALL)).toMatchObject({ status: 200 });
+  });
+
   test('one phone that floods is slowed, and its neighbours are not', async () => {
     const statuses: number[] = [];
     for (let i = 0; i < 200; i++) {

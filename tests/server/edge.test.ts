@@ -86,6 +86,13 @@ describe('with a guide, a clinic and a client', () => {
       ask: () => sendJson(server.base, `/api/clinic/${code}/join`, { token: newToken() })
     },
     'a refusal': { status: 401, ask: () => sendJson(server.base, '/api/guide/clinic', {}) },
+    'what another page sent': {
+      status: 403,
+      ask: () => {
+        const headers = { cookie, origin: 'https://127.0.0.1:9' };
+        return askRaw(server.base, { method: 'POST', path: '/api/guide/secret', headers });
+      }
+    },
     nothing: { status: 404, ask: () => get('/no-such-page') },
     'a wrong method': { status: 405, ask: () => get('/api/homework/send') },
     'a wrong name': { status: 421, ask: () => get('/', { host: 'elsewhere.example' }) },

@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
 import {
   createAssignment,
@@ -5,7 +6,8 @@ import {
   assignmentsOf,
   extend
 } from '../../src/lib/server/assignments';
-import { enter } from '../../src/lib/server/clients';
+import { enter, forgetClient } from '../../src/lib/server/clients';
+import { takeSent } from '../../src/lib/server/homework';
 import { daysAfter, deleteExpired, deleteSpace } from '../../src/lib/server/retention';
 import {
   createSpace,
@@ -28,7 +30,7 @@ import { TABLE_NAMES } from '../../src/lib/server/tables';
 import { newToken } from '../../src/lib/server/token';
 import { sampleTask } from './samples';
 import { SoftKey } from './soft-key';
-import { storeKinds } from './stores';
+import { sqlite, storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
 
@@ -115,10 +117,13 @@ describe.each(storeKinds)('a store on $name', (kind) => {
 
     test('what is over its time is deleted with all that hangs on it, and nothing else', async () => {
       const guide = await newGuide('Reed');
-      const old = await createAssignment(store.db, guide, sampleTask, daysAfter(NOW, -91));
-      const young = await createAssignment(store.db, guide, sampleTask, daysAfter(NOW, -89));
+      const task = { ...sampleTask, due: null };
+      const old = await createAssignment(store.db, guide, task, daysAfter(NOW, -91));
+      const young = await createAssignment(store.db, guide, task, daysAfter(NOW, -89));
       for (const parent of [old, young]) {
-        const sent = { scope: `client of ${parent}`, id: 'a', parent, part: 'p', payload: 1 };
+        const share = (await assignmentOf(store.db, guide, parent))?.share ?? '';
+        const { client } = await enter(store.db, share, newToken(), 'Ina', NOW);
+        const sent = { scope: client.id, id: 'a', parent, part: 'p', payload: 1 };
         await accept(store.db, sent, NOW, () => 'yes');
       }
       expect(await deleteExpired(store.db, NOW)).toBe(1);
@@ -142,9 +147,70 @@ describe.each(storeKinds)('a store on $name', (kind) => {
       expect(await guideOf(store.db, guide.cookie, used)).toBeDefined();
       await createRoom(store.db, guide, [], used);
       expect(await deleteExpired(store.db, daysAfter(used, 89))).toBe(0);
-      expect(await startSession(store.db, guide.secret, daysAfter(used, 89))).toBeDefined();
-      await deleteExpired(store.db, daysAfter(used, 91));
+      // To come back by the key on the last day is a use.
+      const back = daysAfter(used, 89);
+      expect(await startSession(store.db, guide.secret, back)).toBeDefined();
+      await deleteExpired(store.db, daysAfter(back, 89));
+      expect(await startSession(store.db, guide.secret, daysAfter(back, 89))).toBeDefined();
+      await deleteExpired(store.db, daysAfter(back, 180));
       expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
+    });
+
+    test('a space stays as long as homework with a last day months ahead, and goes after it', async () => {
+      const guide = await newGuide('Reed');
+      const task = { ...sampleTask, due: daysAfter(NOW, 200).slice(0, 10) };
+      const id = await createAssignment(store.db, guide, task, NOW);
+      await deleteExpired(store.db, daysAfter(NOW, 199));
+      expect(await assignmentOf(store.db, guide, id)).toMatchObject({ id });
+      await deleteExpired(store.db, daysAfter(NOW, 291));
+      expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
+    });
+
+    test.runIf(kind === sqlite)('however many are over their time, they go', async () => {
+      // More than SQLite takes values in one statement.
+      await sql`
+        with recursive n(i) as (select 1 union all select i + 1 from n where i < 33000)
+        insert into rooms (id, space_id, code, state, created_at, ends_at, version)
+        select 'room ' || i, 's', 'code ' || i, '{}', ${NOW}, ${NOW}, 1 from n
+      `.execute(store.db);
+      expect(await deleteExpired(store.db, daysAfter(NOW, 91))).toBe(33_000);
+      expect(await store.db.selectFrom('rooms').select('id').execute()).toEqual([]);
+    });
+
+    test('a client who goes while something is on its way leaves nothing', async () => {
+      const guide = await newGuide('Reed');
+      const id = await createAssignment(store.db, guide, sampleTask, NOW);
+      const share = (await assignmentOf(store.db, guide, id))?.share ?? '';
+      for (let steps = 0; steps < 200; steps += 10) {
+        const token = newToken();
+        const { client } = await enter(store.db, share, token, 'Ina', NOW);
+        const sent = { kind: 'finished' as const, id: newToken(), lesson: 'one-foot', at: NOW };
+        const sending = takeSent(store.db, share, token, sent, NOW).catch(() => {});
+        // Wherever the sending is by then.
+        for (let n = 0; n < steps; n++) await Promise.resolve();
+        await Promise.all([forgetClient(store.db, id, client.id), sending]);
+      }
+      expect(await store.db.selectFrom('submissions').select('id').execute()).toEqual([]);
+    });
+
+    test('what came in behind a deletion goes with the next sweep', async () => {
+      const sent = { scope: 'gone', id: 'a', parent: 'gone', part: 'p', payload: 1 };
+      await accept(store.db, sent, NOW, () => 'yes');
+      await store.db
+        .insertInto('seats')
+        .values({ id: 's', room_id: 'gone', token_hash: 'h', joined_at: NOW })
+        .execute();
+      await deleteExpired(store.db, NOW);
+      expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));
+    });
+
+    test('nobody slips in with the old secret in the moment in which it is renewed', async () => {
+      const guide = await newGuide('Reed');
+      const tried = Array.from({ length: 5 }, () => startSession(store.db, guide.secret, NOW));
+      await renewSecret(store.db, guide);
+      for (const cookie of await Promise.all(tried)) {
+        expect(await guideOf(store.db, cookie, NOW)).toBeUndefined();
+      }
     });
 
     test('a deleted space leaves not one row', async () => {

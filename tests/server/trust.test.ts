@@ -1,5 +1,7 @@
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
+import { networkOf } from '../../src/lib/server/code-guard';
+import { isFromElsewhere } from '../../src/lib/server/elsewhere';
 import { csvCell } from '../../src/lib/server/export';
 import { storeTrouble } from '../../src/lib/server/faults';
 import { RateLimiter } from '../../src/lib/server/rate-limit';
@@ -14,6 +16,7 @@ describe('CSV cells', () => {
     ['+49', `"'+49"`],
     ['-2+3', `"'-2+3"`],
     ['@SUM(A1)', `"'@SUM(A1)"`],
+    ['＝1+1', `"'＝1+1"`],
     ['\t=1', `"'\t=1"`],
     ['Ina, "the reed"', '"Ina, ""the reed"""'],
     [-0.25, '"-0.25"'],
@@ -57,6 +60,47 @@ test('nothing that opens anything is read from an address: two look there, for a
     '/api/guide/homework/[id]/export/+server.ts',
     '/guide/plan/+page.server.ts'
   ]);
+});
+
+describe('a request that changes something', () => {
+  const sent = (headers: Record<string, string>, method = 'POST') =>
+    isFromElsewhere(
+      new Request('http://localhost:3000/api/guide/secret', { method, headers }),
+      HERE
+    );
+  const HERE = 'localhost:3000';
+
+  test.each<Record<string, string>>([
+    { origin: 'http://localhost:9999' },
+    { origin: 'https://elsewhere.example' },
+    { origin: 'null' },
+    { origin: 'http://localhost:3000', 'sec-fetch-site': 'same-site' },
+    { 'sec-fetch-site': 'cross-site' }
+  ])('is refused from another page: %o', (headers) => {
+    expect(sent(headers)).toBe(true);
+    expect(sent(headers, 'DELETE')).toBe(true);
+    expect(sent(headers, 'GET')).toBe(false);
+  });
+
+  test.each<Record<string, string>>([
+    {},
+    { origin: 'http://localhost:3000' },
+    { origin: 'https://localhost:3000' },
+    { origin: 'http://localhost:3000', 'sec-fetch-site': 'same-origin' }
+  ])('is taken from a page of ours and from a program: %o', (headers) => {
+    expect(sent(headers)).toBe(false);
+  });
+});
+
+test.each([
+  ['192.0.2.7', '192.0.2.7'],
+  ['::ffff:192.0.2.7', '192.0.2.7'],
+  ['2001:db8:0:5:1:2:3:4', '2001:db8:0:5'],
+  ['2001:db8:0:5::9', '2001:db8:0:5'],
+  ['2001:DB8::5:1:2:3:4', '2001:db8:0:5'],
+  ['::1', '0:0:0:0']
+])('%s counts as %s: who has a network of addresses has one to guess from', (address, network) => {
+  expect(networkOf(address)).toBe(network);
 });
 
 describe('limits', () => {

@@ -94,18 +94,20 @@ export async function writeNote(db: Db, assignment: string, client: string, note
     .execute();
 }
 
-/** Deletes a client and all that came from that phone. */
+/**
+ * Deletes a client and all that came from that phone. The client goes first and for itself: what is
+ * stored after that finds its sender gone and goes too, and what was stored before goes here.
+ */
 export async function forgetClient(db: Db, assignment: string, client: string): Promise<void> {
-  await db.transaction().execute(async (inOne) => {
-    await inOne
-      .deleteFrom('submissions')
-      .where('parent', '=', assignment)
-      .where('scope', '=', client)
-      .execute();
-    await inOne
-      .deleteFrom('clients')
-      .where('assignment_id', '=', assignment)
-      .where('id', '=', client)
-      .execute();
-  });
+  await db
+    .deleteFrom('clients')
+    .where('assignment_id', '=', assignment)
+    .where('id', '=', client)
+    .execute();
+  await forgetSent(db, client);
+}
+
+/** Deletes all that came from a client's phone. */
+export async function forgetSent(db: Db, client: string): Promise<void> {
+  await db.deleteFrom('submissions').where('scope', '=', client).execute();
 }

@@ -5,7 +5,7 @@ import type { RoomState } from './clinic-flow';
 import { Refusal } from './faults';
 import { RateLimiter } from './rate-limit';
 import { CODE_LENGTH } from './room-code';
-import { act, roomOf, roomWith, type Room } from './rooms';
+import { act, roomByCode, roomOf, type Room } from './rooms';
 import { madeId } from './shapes';
 import type { Guide } from './spaces';
 import type { Db } from './store';
@@ -61,9 +61,10 @@ export async function lendRod(db: Db, guide: Guide, id: string, now: string): Pr
 export async function rodRoom(db: Db, link: string, now: string): Promise<Room> {
   const token = link.slice(CODE_LENGTH + 1);
   if (!TOKEN_PATTERN.test(token)) throw new Refusal(404, GONE);
-  const room = await roomWith(db, link.slice(0, CODE_LENGTH), now);
-  const { rod, isOver } = room.state;
-  if (isOver || rod === null || rod !== hashToken(token)) throw new Refusal(404, GONE);
+  const room = await roomByCode(db, link.slice(0, CODE_LENGTH));
+  // In the same words for a wrong code: nothing here tells which codes there are.
+  if (!room || room.ends_at <= now || room.state.isOver) throw new Refusal(404, GONE);
+  if (room.state.rod !== hashToken(token)) throw new Refusal(404, GONE);
   return room;
 }
 

@@ -3,8 +3,8 @@ import { planOf, travelOf, type HomeworkPhase } from '../practice';
 import type { Challenge } from '../scoring';
 import type { ClientProgress, KeptAnswer, KeptTry } from './progress';
 
-/** Spreadsheets run a cell that begins like this; an apostrophe makes it text. */
-const FORMULA = /^[=+\-@\t\r\n|%]/;
+/** Spreadsheets run a cell that begins like this, some in wide letters too; an apostrophe makes it text. */
+const FORMULA = /^[=+\-@\t\r\n|%＝＋－＠]/;
 const NUMBER = /^-?\d+(\.\d+)?$/;
 
 /** One cell of a CSV file, quoted, harmless to spreadsheets. A plain number stays a number. */

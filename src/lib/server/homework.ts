@@ -4,7 +4,7 @@ import { MOST, type Assignment } from '../practice';
 import { answerSchema } from '../practice/answer';
 import { guessEntries } from '../practice/fields';
 import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
-import { clientWith, sharedAssignment } from './clients';
+import { clientWith, forgetSent, sharedAssignment } from './clients';
 import { Refusal } from './faults';
 import { judge } from './judge-beside';
 import { label, madeId, rodInput, time } from './shapes';
@@ -108,17 +108,23 @@ export async function takeSent(
 ): Promise<Receipt> {
   const assignment = await sharedAssignment(db, share);
   const client = await clientWith(db, assignment.id, token);
-  if (!client) throw new Refusal(403, 'This phone has not entered this homework yet.');
+  if (!client) throw new Refusal(403, NOT_ENTERED);
   const { id: parent } = assignment;
   const submission = { scope: client.id, id: sent.id, parent, part: partOf(sent), payload: sent };
   const room = (await countOf(db, client.id)) < MOST_SENT;
   // Asked only for what is new: what was acknowledged once stays so after the homework was closed.
-  return accept(db, submission, now, () => {
+  const receipt = await accept(db, submission, now, () => {
     if (assignment.closed_at) throw new Refusal(410, 'Your guide has closed this homework.');
     if (!room) throw new Refusal(429, `More than ${MOST_SENT} were sent from this phone.`);
     return replyTo(assignment.task, sent);
   });
+  if (await clientWith(db, assignment.id, token)) return receipt;
+  // Deleted at the client's own wish while this was graded.
+  await forgetSent(db, client.id);
+  throw new Refusal(403, NOT_ENTERED);
 }
+
+const NOT_ENTERED = 'This phone has not entered this homework yet.';
 
 /** Challenge, question or lesson that it belongs to. */
 function partOf(sent: Sent): string {

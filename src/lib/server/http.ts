@@ -2,10 +2,12 @@ import { error, json, redirect, type Cookies, type RequestEvent } from '@sveltej
 import type * as v from 'valibot';
 import { ScenarioError } from '../model';
 import { DataError, parseData } from '../scoring';
+import { networkOf } from './code-guard';
 import { Refusal, storeTrouble } from './faults';
 import { describeError, log } from './log';
 import type { RateLimiter } from './rate-limit';
-import { limits, runtime } from './runtime';
+import { roomWith, type Room } from './rooms';
+import { codes, runtime } from './runtime';
 import { guideOf, SESSION_DAYS, type Guide } from './spaces';
 import type { Db } from './store';
 
@@ -73,16 +75,23 @@ export function takeOne(limiter: RateLimiter, key: string): void {
   if (!limiter.take(key, Date.now())) throw new Refusal(429, 'Too often. Wait a minute.');
 }
 
-/** Lets an address try secrets; only a wrong one costs it, so that a full room gets in. */
-export async function guarded<T>(event: RequestEvent, guess: () => Promise<T>): Promise<T> {
-  const address = event.getClientAddress();
-  if (limits.guessing.left(address, Date.now()) < 1) {
-    throw new Refusal(429, 'Too many wrong links or codes from here. Wait some minutes.');
+/** Where a request comes from, as far as limits go. */
+export const addressOf = (event: Pick<RequestEvent, 'getClientAddress'>) =>
+  networkOf(event.getClientAddress());
+
+/** The clinic whose code stands in the address. Links are past guessing; a code is not. */
+export async function roomAsked(event: RequestEvent<{ code: string }>): Promise<Room> {
+  const { code } = event.params;
+  const address = addressOf(event);
+  if (!codes.mayTry(address, code, Date.now())) {
+    throw new Refusal(429, 'Too many wrong codes from here. Wait some minutes.');
   }
   try {
-    return await guess();
+    const room = await roomWith(await database(), code, timeNow());
+    codes.wasRight(address, code);
+    return room;
   } catch (fault) {
-    if (fault instanceof Refusal && fault.status === 404) limits.guessing.take(address, Date.now());
+    if (fault instanceof Refusal && fault.status === 404) codes.wasWrong(address, Date.now());
     throw fault;
   }
 }

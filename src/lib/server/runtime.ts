@@ -1,3 +1,4 @@
+import { CodeGuard } from './code-guard';
 import { Feed } from './feed';
 import { describeError, log } from './log';
 import { Metrics } from './metrics';
@@ -22,13 +23,11 @@ export const limits = {
   opening: new RateLimiter({ burst: 20, perMinute: 1 }),
   /** Passkeys asked for from one address: each leaves a challenge in the store for minutes. */
   beginning: new RateLimiter({ burst: 60, perMinute: 20 }),
-  /**
-   * Wrong codes and links from one address; right ones cost nothing, so a full room gets in, and so
-   * does one in which every second phone mistypes. Who guesses through a clinic's twelve hours has
-   * tried a ten-thousandth of the codes.
-   */
-  guessing: new RateLimiter({ burst: 300, perMinute: 60 })
+  /** Homework and clinics set from one address: each may fill a request's size in the store. */
+  setting: new RateLimiter({ burst: 120, perMinute: 20 })
 };
+
+export const codes = new CodeGuard();
 
 let running: Promise<Runtime> | undefined;
 

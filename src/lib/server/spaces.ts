@@ -43,10 +43,19 @@ export async function startSession(
     .where('manage_hash', '=', hashToken(secret))
     .executeTakeFirst();
   if (!space) return undefined;
-  return sessionFor(db, space.id, unseal(space.sealed_share_key, secret), now);
+  const token = await sessionFor(db, space.id, unseal(space.sealed_share_key, secret), now);
+  const still = await db
+    .selectFrom('spaces')
+    .select('id')
+    .where('manage_hash', '=', hashToken(secret))
+    .executeTakeFirst();
+  if (still) return token;
+  // Renewed in this very moment: who tries a stolen key again and again must not slip through.
+  await endSession(db, token);
+  return undefined;
 }
 
-/** A cookie's token for who has shown to be this space's guide. */
+/** A cookie's token for who has shown to be this space's guide. The space lives on from now. */
 export async function sessionFor(
   db: Db,
   space_id: string,
@@ -61,7 +70,16 @@ export async function sessionFor(
     ends_at: daysAfter(now, SESSION_DAYS)
   };
   await db.insertInto('sessions').values(session).execute();
+  await keepSpace(db, space_id, now);
   return token;
+}
+
+async function keepSpace(db: Db, space: string, now: string): Promise<void> {
+  await db
+    .updateTable('spaces')
+    .set({ keep_until: daysAfter(now, KEPT_DAYS) })
+    .where('id', '=', space)
+    .execute();
 }
 
 /** The guide behind a cookie. A cookie in use lives on, and with it the space. */
@@ -96,11 +114,7 @@ async function renew(db: Db, space: string, token: string, now: string): Promise
     .set({ ends_at: daysAfter(now, SESSION_DAYS) })
     .where('token_hash', '=', hashToken(token))
     .execute();
-  await db
-    .updateTable('spaces')
-    .set({ keep_until: daysAfter(now, KEPT_DAYS) })
-    .where('id', '=', space)
-    .execute();
+  await keepSpace(db, space, now);
 }
 
 /** Gives the space a new secret; the old link, key file, passkeys and cookies are void. */
@@ -112,11 +126,17 @@ export async function renewSecret(db: Db, guide: Guide): Promise<string> {
       .set({ manage_hash: hashToken(secret), sealed_share_key: seal(guide.shareKey, secret) })
       .where('id', '=', guide.space)
       .execute();
-    for (const table of ['sessions', 'passkeys'] as const) {
-      await inOne.deleteFrom(table).where('space_id', '=', guide.space).execute();
-    }
+    await dropWaysIn(inOne, guide.space);
   });
+  // Again: what another node wrote while this was not yet to be seen.
+  await dropWaysIn(db, guide.space);
   return secret;
+}
+
+async function dropWaysIn(db: Db, space: string): Promise<void> {
+  for (const table of ['sessions', 'passkeys', 'challenges'] as const) {
+    await db.deleteFrom(table).where('space_id', '=', space).execute();
+  }
 }
 
 export async function endSession(db: Db, token: string): Promise<void> {

@@ -1,5 +1,5 @@
 import { homeOf } from '$lib/server/clinic-home';
-import { answering, bodyOf, database, guarded, takeOne } from '$lib/server/http';
+import { answering, bodyOf, database, takeOne } from '$lib/server/http';
 import { limits } from '$lib/server/runtime';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
@@ -13,6 +13,5 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { link } = await bodyOf(event, asking);
     takeOne(limits.sender, link);
-    const db = await database();
-    return guarded(event, () => homeOf(db, link));
+    return homeOf(await database(), link);
   });

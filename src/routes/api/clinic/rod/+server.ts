@@ -1,5 +1,5 @@
 import { rodLimit, rodPlace, rodRoom, rodSchema } from '$lib/server/clinic-rod';
-import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
+import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 
@@ -9,8 +9,7 @@ export const prerender = false;
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { link, ...batch } = await bodyOf(event, rodSchema);
-    const db = await database();
-    const { id, state } = await guarded(event, () => rodRoom(db, link, timeNow()));
+    const { id, state } = await rodRoom(await database(), link, timeNow());
     takeOne(rodLimit, id);
     (await runtime()).feed.relay(id, 'screen', 'rod', batch);
     return rodPlace(state);

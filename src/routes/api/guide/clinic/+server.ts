@@ -1,8 +1,17 @@
 import { loadLessons } from '$lib/course';
 import { PLAN_MINUTES, planFor, PREPARED } from '$lib/server/clinic-plan';
 import { prepare } from '$lib/server/clinic-poll';
-import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
+import {
+  addressOf,
+  answering,
+  bodyOf,
+  database,
+  guideFrom,
+  takeOne,
+  timeNow
+} from '$lib/server/http';
 import { createRoom } from '$lib/server/rooms';
+import { limits } from '$lib/server/runtime';
 import { label } from '$lib/server/shapes';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
@@ -20,6 +29,7 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const { minutes, lessons } = await bodyOf(event, opening);
+    takeOne(limits.setting, addressOf(event));
     const plan = planFor(minutes, lessons ?? PREPARED[minutes], loadLessons(), Math.random);
     const id = await createRoom(await database(), guide, plan, timeNow());
     void prepare(plan);

@@ -1,6 +1,15 @@
 import { parseAssignment } from '$lib/practice';
 import { createAssignment } from '$lib/server/assignments';
-import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
+import {
+  addressOf,
+  answering,
+  bodyOf,
+  database,
+  guideFrom,
+  takeOne,
+  timeNow
+} from '$lib/server/http';
+import { limits } from '$lib/server/runtime';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
 
@@ -13,6 +22,7 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const { task } = await bodyOf(event, setting);
+    takeOne(limits.setting, addressOf(event));
     const parsed = parseAssignment(task, 'task');
     return { id: await createAssignment(await database(), guide, parsed, timeNow()) };
   });

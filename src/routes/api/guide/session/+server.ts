@@ -5,7 +5,6 @@ import {
   cookieOf,
   database,
   dropCookie,
-  guarded,
   setCookie,
   timeNow
 } from '$lib/server/http';
@@ -22,12 +21,9 @@ const entering = v.strictObject({ secret: token });
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { secret } = await bodyOf(event, entering);
-    const session = await guarded(event, async () => {
-      const started = await startSession(await database(), secret, timeNow());
-      if (started) return started;
-      throw new Refusal(404, 'No space has this key. It may have been renewed or deleted.');
-    });
-    setCookie(event, session);
+    const session = await startSession(await database(), secret, timeNow());
+    if (session) return setCookie(event, session);
+    throw new Refusal(404, 'No space has this key. It may have been renewed or deleted.');
   });
 
 /** Leaves this browser. */

@@ -1,4 +1,5 @@
 import {
+  addressOf,
   answering,
   bodyOf,
   cookieOf,
@@ -24,7 +25,7 @@ const opening = v.strictObject({ name: line(60) });
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { name } = await bodyOf(event, opening);
-    takeOne(limits.opening, event.getClientAddress());
+    takeOne(limits.opening, addressOf(event));
     const db = await database();
     const secret = await createSpace(db, name, timeNow());
     setCookie(event, (await startSession(db, secret, timeNow())) ?? '');

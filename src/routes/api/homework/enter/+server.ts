@@ -1,5 +1,5 @@
 import { enter } from '$lib/server/clients';
-import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
+import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { limits } from '$lib/server/runtime';
 import { line, token } from '$lib/server/shapes';
 import * as v from 'valibot';
@@ -14,8 +14,6 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { share, token, name } = await bodyOf(event, entering);
     takeOne(limits.sender, token);
-    const view = await guarded(event, async () =>
-      enter(await database(), share, token, name, timeNow())
-    );
+    const view = await enter(await database(), share, token, name, timeNow());
     return { ...view, now: timeNow() };
   });

@@ -1,5 +1,5 @@
 import { clientWith, forgetClient, sharedAssignment } from '$lib/server/clients';
-import { answering, bodyOf, database, guarded } from '$lib/server/http';
+import { answering, bodyOf, database } from '$lib/server/http';
 import { token } from '$lib/server/shapes';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
@@ -13,7 +13,7 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { share, token } = await bodyOf(event, forgetting);
     const db = await database();
-    const { id } = await guarded(event, () => sharedAssignment(db, share));
+    const { id } = await sharedAssignment(db, share);
     const client = await clientWith(db, id, token);
     if (client) await forgetClient(db, id, client.id);
   });

@@ -1,5 +1,5 @@
 import { sharedAssignment } from '$lib/server/clients';
-import { answering, bodyOf, database, guarded } from '$lib/server/http';
+import { answering, bodyOf, database } from '$lib/server/http';
 import { token } from '$lib/server/shapes';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
@@ -12,8 +12,6 @@ const looking = v.strictObject({ share: token });
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { share } = await bodyOf(event, looking);
-    const { task, closed_at } = await guarded(event, async () =>
-      sharedAssignment(await database(), share)
-    );
+    const { task, closed_at } = await sharedAssignment(await database(), share);
     return { task, closed_at };
   });

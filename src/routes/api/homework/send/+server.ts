@@ -1,6 +1,6 @@
 import { Refusal } from '$lib/server/faults';
 import { sentSchema, takeSent } from '$lib/server/homework';
-import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
+import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics } from '$lib/server/runtime';
 import { token } from '$lib/server/shapes';
 import * as v from 'valibot';
@@ -15,9 +15,7 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { share, token, sent } = await bodyOf(event, sending);
     takeOne(limits.sender, token);
-    const receipt = await guarded(event, async () =>
-      takeSent(await database(), share, token, sent, timeNow())
-    );
+    const receipt = await takeSent(await database(), share, token, sent, timeNow());
     metrics.count(`submissions_total{kind="${receipt.kind}"}`);
     if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');
     return new Response(receipt.reply, { headers: { 'content-type': 'application/json' } });

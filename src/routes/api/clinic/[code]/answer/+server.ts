@@ -1,7 +1,6 @@
 import { answerSchema, takeAnswer } from '$lib/server/clinic-answers';
 import { Refusal } from '$lib/server/faults';
-import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
-import { roomWith } from '$lib/server/rooms';
+import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics, runtime } from '$lib/server/runtime';
 import { token } from '$lib/server/shapes';
 import * as v from 'valibot';
@@ -17,7 +16,7 @@ export const POST: RequestHandler = (event) =>
     const { token, answer } = await bodyOf(event, answered);
     takeOne(limits.sender, token);
     const db = await database();
-    const room = await guarded(event, () => roomWith(db, event.params.code, timeNow()));
+    const room = await roomAsked(event);
     const receipt = await takeAnswer(db, room, token, answer, timeNow());
     metrics.count(`answers_taken_total{kind="${receipt.kind}"}`);
     if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');

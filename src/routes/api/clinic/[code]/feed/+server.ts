@@ -1,6 +1,6 @@
 import { phoneView } from '$lib/server/clinic-view';
-import { answering, database, guarded, streamed, timeNow } from '$lib/server/http';
-import { roomById, roomWith } from '$lib/server/rooms';
+import { answering, database, roomAsked, streamed } from '$lib/server/http';
+import { roomById } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 
@@ -10,7 +10,7 @@ export const prerender = false;
 export const GET: RequestHandler = (event) =>
   answering(async () => {
     const db = await database();
-    const { id } = await guarded(event, () => roomWith(db, event.params.code, timeNow()));
+    const { id } = await roomAsked(event);
     const { feed } = await runtime();
     return streamed(feed.stream(id, 'phone', async () => phoneView(await roomById(db, id))));
   });

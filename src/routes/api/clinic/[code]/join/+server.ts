@@ -1,6 +1,6 @@
 import { phoneView } from '$lib/server/clinic-view';
-import { answering, bodyOf, database, guarded, takeOne, timeNow } from '$lib/server/http';
-import { roomWith, takeSeat } from '$lib/server/rooms';
+import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
+import { takeSeat } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
 import { token } from '$lib/server/shapes';
 import * as v from 'valibot';
@@ -15,9 +15,8 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { token } = await bodyOf(event, joining);
     takeOne(limits.sender, token);
-    const db = await database();
-    const room = await guarded(event, () => roomWith(db, event.params.code, timeNow()));
-    await takeSeat(db, room, token, timeNow());
+    const room = await roomAsked(event);
+    await takeSeat(await database(), room, token, timeNow());
     (await runtime()).feed.changed(room.id);
     return phoneView(room);
   });

@@ -1,4 +1,13 @@
-import { answering, bodyOf, database, guideFrom, siteOf, takeOne, timeNow } from '$lib/server/http';
+import {
+  addressOf,
+  answering,
+  bodyOf,
+  database,
+  guideFrom,
+  siteOf,
+  takeOne,
+  timeNow
+} from '$lib/server/http';
 import { beginAdding, beginOpening, CHALLENGE_S } from '$lib/server/passkeys';
 import { limits } from '$lib/server/runtime';
 import { PASSKEY_COOKIE } from '$lib/server/shapes-passkey';
@@ -13,7 +22,7 @@ const beginning = v.strictObject({ way: v.picklist(['add', 'open']) });
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { way } = await bodyOf(event, beginning);
-    takeOne(limits.beginning, event.getClientAddress());
+    takeOne(limits.beginning, addressOf(event));
     const [db, site, now] = [await database(), siteOf(event), timeNow()];
     const { options, token } =
       way === 'add'

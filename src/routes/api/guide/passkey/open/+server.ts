@@ -1,4 +1,4 @@
-import { answering, bodyOf, database, guarded, setCookie, siteOf, timeNow } from '$lib/server/http';
+import { answering, bodyOf, database, setCookie, siteOf, timeNow } from '$lib/server/http';
 import { openByPasskey } from '$lib/server/passkeys';
 import { PASSKEY_COOKIE, used } from '$lib/server/shapes-passkey';
 import type { RequestHandler } from './$types';
@@ -10,8 +10,6 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const sent = await bodyOf(event, used);
     const begun = event.cookies.get(PASSKEY_COOKIE);
-    const session = await guarded(event, async () =>
-      openByPasskey(await database(), siteOf(event), sent, begun, timeNow())
-    );
-    setCookie(event, session);
+    const db = await database();
+    setCookie(event, await openByPasskey(db, siteOf(event), sent, begun, timeNow()));
   });

@@ -1,7 +1,7 @@
 import { screenView } from '$lib/server/clinic-view';
-import { answering, database, guideFrom, streamed, timeNow } from '$lib/server/http';
+import { addressOf, answering, database, guideFrom, streamed, timeNow } from '$lib/server/http';
 import { roomOf } from '$lib/server/rooms';
-import { runtime } from '$lib/server/runtime';
+import { codes, runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 
 export const prerender = false;
@@ -10,7 +10,8 @@ export const prerender = false;
 export const GET: RequestHandler = (event) =>
   answering(async () => {
     const db = await database();
-    const { id } = await roomOf(db, await guideFrom(event), event.params.id);
+    const { id, code } = await roomOf(db, await guideFrom(event), event.params.id);
+    codes.wasRight(addressOf(event), code);
     const { feed } = await runtime();
     return streamed(feed.stream(id, 'screen', () => screenView(db, id, timeNow())));
   });
