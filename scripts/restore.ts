@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { restoreLines } from '../src/lib/server/backup';
+import { linesIn, restoreLines } from '../src/lib/server/backup';
 import { openStore, placeFrom } from '../src/lib/server/store';
 
 const [file] = process.argv.slice(2);
 if (!file) throw new Error('Say what from: npm run restore -- file.jsonl');
-const lines = readFileSync(file, 'utf8').trimEnd().split('\n');
+const lines = linesIn(readFileSync(file));
 const store = await openStore(placeFrom(process.env));
 try {
   console.log(`${await restoreLines(store.db, lines)} rows were put back.`);

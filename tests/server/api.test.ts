@@ -27,13 +27,15 @@ describe('the guide’s cookie', () => {
     expect([right.kept.size, wrong.kept.size]).toEqual([1, 0]);
   });
 
-  test('guessing is slowed by address, while the right key still opens from elsewhere', async () => {
+  test('wrong keys, however many, do not shut out the right one', async () => {
     const { secret } = await newGuide('Reed');
-    const wrong = { body: { secret: newToken() }, address: '127.0.0.3' };
+    const address = '127.0.0.3';
+    const wrong = { body: { secret: newToken() }, address };
     const statuses: number[] = [];
     for (let i = 0; i < 310; i++) statuses.push((await ask('/api/guide/session', wrong)).status);
-    expect(new Set(statuses)).toEqual(new Set([404, 429]));
-    expect(await ask('/api/guide/session', { body: { secret } })).toMatchObject({ status: 200 });
+    expect(new Set(statuses)).toEqual(new Set([404]));
+    const right = { body: { secret }, address };
+    expect(await ask('/api/guide/session', right)).toMatchObject({ status: 200 });
   });
 });
 

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { createAssignment } from '../../src/lib/server/assignments';
-import { backupLines, restoreLines } from '../../src/lib/server/backup';
+import { backupLines, linesIn, restoreLines } from '../../src/lib/server/backup';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store } from '../../src/lib/server/store';
 import { sampleTask } from './samples';
@@ -41,7 +41,7 @@ describe.each(storeKinds)('a backup on $name', (kind) => {
     }, 60_000);
 
     test('puts every row back as it was, into this kind of store and into the other', async () => {
-      const lines = await backupLines(full.db);
+      const lines = linesIn(Buffer.from(`${(await backupLines(full.db)).join('\n')}\n`));
       expect(lines).toHaveLength(1 + 1203 + 1);
       const other = await sqlite.start();
       for (const place of [await server.fresh(), await other.fresh()]) {

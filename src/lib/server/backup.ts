@@ -45,6 +45,18 @@ export async function restoreLines(db: Db, lines: readonly string[]): Promise<nu
   return rows.length;
 }
 
+/** A file's lines. Taken from its bytes, since a text has at most half a gigabyte. */
+export function linesIn(bytes: Buffer): string[] {
+  const lines: string[] = [];
+  for (let from = 0; from < bytes.length;) {
+    const end = bytes.indexOf('\n', from);
+    const to = end < 0 ? bytes.length : end;
+    lines.push(bytes.toString('utf8', from, to));
+    from = to + 1;
+  }
+  return lines;
+}
+
 function checked(lines: readonly string[]): [TableName, unknown][] {
   const body = lines.slice(0, -1);
   if (body.length === 0 || JSON.parse(body[0]).format !== FORMAT) {
