@@ -46,7 +46,7 @@ describe('tokens', () => {
   });
 });
 
-test('nothing that opens anything is read from an address: two look there, for a format and a plan', () => {
+test('nothing that opens anything is read from an address: three look there, for a format, a page and a plan', () => {
   const sources = import.meta.glob<string>('../../src/routes/**/*server.ts', {
     eager: true,
     query: '?raw',
@@ -58,6 +58,7 @@ test('nothing that opens anything is read from an address: two look there, for a
   expect(Object.keys(sources).length).toBeGreaterThan(20);
   expect(looking.map(([file]) => file.replace(/^.*\/routes/, '')).sort()).toEqual([
     '/api/guide/homework/[id]/export/+server.ts',
+    '/guide/[id]/+page.server.ts',
     '/guide/plan/+page.server.ts'
   ]);
 });
@@ -75,6 +76,7 @@ describe('a request that changes something', () => {
     { origin: 'https://elsewhere.example' },
     { origin: 'null' },
     { origin: 'http://localhost:3000', 'sec-fetch-site': 'same-site' },
+    { origin: 'http://localhost:9999', 'content-type': 'text/plain' },
     { 'sec-fetch-site': 'cross-site' }
   ])('is refused from another page: %o', (headers) => {
     expect(sent(headers)).toBe(true);
@@ -86,7 +88,8 @@ describe('a request that changes something', () => {
     {},
     { origin: 'http://localhost:3000' },
     { origin: 'https://localhost:3000' },
-    { origin: 'http://localhost:3000', 'sec-fetch-site': 'same-origin' }
+    { origin: 'http://localhost:3000', 'sec-fetch-site': 'same-origin' },
+    { origin: 'null', 'content-type': 'application/json' }
   ])('is taken from a page of ours and from a program: %o', (headers) => {
     expect(sent(headers)).toBe(false);
   });

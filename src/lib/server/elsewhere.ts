@@ -11,8 +11,15 @@ export function isFromElsewhere({ method, headers }: Request, host: string): boo
   // Browsers say this only over https and on localhost.
   const site = headers.get('sec-fetch-site');
   if (site) return site !== 'same-origin' && site !== 'none';
+  // Another page needs leave to send JSON, and gets none. Our own always do; what some browsers and
+  // proxies make of Origin and Host must not shut them out.
+  if (isJson(headers)) return false;
   const origin = headers.get('origin');
   return origin !== null && hostOf(origin) !== host;
+}
+
+export function isJson(headers: Headers): boolean {
+  return /^application\/json\b/i.test(headers.get('content-type') ?? '');
 }
 
 /** The scheme is left out: a proxy may speak https without our knowing. */

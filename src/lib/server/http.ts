@@ -3,6 +3,7 @@ import type * as v from 'valibot';
 import { ScenarioError } from '../model';
 import { DataError, parseData } from '../scoring';
 import { networkOf } from './code-guard';
+import { isJson } from './elsewhere';
 import { Refusal, storeTrouble } from './faults';
 import { describeError, log } from './log';
 import type { RateLimiter } from './rate-limit';
@@ -44,7 +45,7 @@ export async function bodyOf<S extends v.GenericSchema>(
   { request }: Pick<RequestEvent, 'request'>,
   schema: S
 ): Promise<v.InferOutput<S>> {
-  if (!/^application\/json\b/i.test(request.headers.get('content-type') ?? '')) {
+  if (!isJson(request.headers)) {
     throw new Refusal(415, 'Send JSON.');
   }
   const text = await textOf(request);
