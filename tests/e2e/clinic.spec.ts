@@ -119,7 +119,6 @@ test(
     await page.keyboard.press('PageDown');
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share').first()).toBeVisible();
-    await phones[1].getByRole('button', { name: 'I worked it out' }).click();
     await expect(page.getByRole('region', { name: 'The model’s run' })).toBeVisible();
 
     await go(page, 'Your hand');
@@ -142,6 +141,7 @@ test(
     await page.getByRole('button', { name: 'End' }).click();
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
+    await phones[1].getByRole('button', { name: 'I worked it out' }).click();
     await takeHome(browser, phones[1]);
 
     await page.getByRole('link', { name: 'Summary' }).click();

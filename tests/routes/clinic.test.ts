@@ -12,6 +12,7 @@ import { shared } from '../../src/routes/clinic/follow';
 import { homeLink, readHomeLink } from '../../src/routes/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
 import { ADVICE, clock, measuredWords } from '../../src/routes/clinic/words';
+import { toldIn } from '../../src/routes/clinic/told';
 import { Steps } from '../../src/routes/clinic/step-top';
 import { stepOfKey, stepsOf } from '../../src/routes/clinic/[id]/lead';
 import { asSentence, votesText } from '../../src/routes/clinic/[id]/summary/votes';
@@ -172,6 +173,25 @@ describe('what a phone foretold', () => {
     expect(foretold(view, view, votes)).toEqual([]);
     expect(foretold(view, next, {})).toEqual([]);
     expect(foretold(next, { ...next, phase: 'held' }, { '2.1': 'a' })).toEqual([]);
+  });
+});
+
+test('of an answer is told what was voted before any help, once it is revealed', () => {
+  const item = { source: 'ruler-bias', seed: 3 };
+  const revealed = { key: 'b', replies: {}, explain: null, measured: null, run: null };
+  const view = {
+    ...held,
+    part: '1.2',
+    ballot: 2,
+    hint: null,
+    shown: { ...asked, kind: 'ask' as const, ask: 'Which?', item }
+  };
+  const votes = { '1.1': 'a', '1.2': 'b' };
+  expect(toldIn({ ...view, revealed: null }, votes, 'now')).toBeNull();
+  expect(toldIn({ ...view, revealed }, { '1.2': 'b' }, 'now')).toBeNull();
+  expect(toldIn({ ...view, revealed }, votes, 'now')).toMatchObject({
+    ask: 'Which?',
+    made: { round: 1, item: 'ruler-bias', seed: 3, given: 'a', right: false, at: 'now' }
   });
 });
 

@@ -1,4 +1,3 @@
-import { MODEL_VERSION } from '$lib/model';
 import type { Prediction, Report, StoredAnswer, StoredTry } from '$lib/practice';
 import { gradeTry, type Challenge } from '$lib/scoring';
 import type { PhoneView } from '$lib/server/clinic-view';
@@ -7,6 +6,7 @@ import { newId, now } from '../record/stamp';
 import { follow } from './follow';
 import { foretold } from './foretold';
 import { homeLink, storedAnswer, type Reports } from './home/home-link';
+import { toldIn, type Told } from './told';
 
 /** The place of a phone, kept so that it has it again after a reload. */
 interface Place {
@@ -16,6 +16,8 @@ interface Place {
   votes: Record<string, string>;
   /** How its owner came by the answers to questions of the bank, by round. */
   reports?: Reports;
+  /** Answers to questions of the bank that were told right or wrong, by round. */
+  told?: Readonly<Record<string, Told>>;
 }
 
 type Answer = { kind: 'vote'; id: string; part: string; option: string };
@@ -88,7 +90,15 @@ export class Seat {
   #show(view: PhoneView): void {
     const told = foretold(this.view, view, this.place?.votes ?? {});
     this.view = view;
+    this.#keepTold(view);
     for (const one of told) this.onforetold({ ...one, at: now() });
+  }
+
+  #keepTold(view: PhoneView): void {
+    const { place } = this;
+    if (!place || this.hasTold(view.at)) return;
+    const told = toldIn(view, place.votes, now());
+    if (told) this.#keep({ ...place, told: { ...place.told, [view.at]: told } });
   }
 
   /** What stands behind the # of the link that brings this phone's results elsewhere. */
@@ -96,21 +106,27 @@ export class Seat {
     return this.place ? homeLink(this.place) : '';
   }
 
-  /** How its owner came by the answer in this round, once that is said. */
-  report(at: number): Report | null {
-    return this.place?.reports?.[at] ?? null;
+  /** Whether the answer of this round was told. */
+  hasTold(round: number): boolean {
+    return this.place?.told?.[round] !== undefined;
   }
 
-  /** Its owner says so once the answer is told: it then goes into the record. */
-  says({ at, shown, revealed }: PhoneView, report: Report): void {
+  isWaiting(round: number): boolean {
+    return this.hasTold(round) && this.place?.reports?.[round] === undefined;
+  }
+
+  /** Answers of which is not said yet how they were come by. */
+  get waiting(): Told[] {
+    return Object.values(this.place?.told ?? {}).filter(({ made }) => this.isWaiting(made.round));
+  }
+
+  /** Its owner says so: the answer then goes into the record. */
+  says(round: number, report: Report): void {
     const { place } = this;
-    const given = place?.votes[`${at}.1`];
-    if (!place || given === undefined || !revealed || !('item' in shown) || !shown.item) return;
-    const { source: item, seed } = shown.item;
-    const right = given === revealed.key;
-    const made = { round: at, item, seed, given, right, model: MODEL_VERSION, at: now() };
-    this.#keep({ ...place, reports: { ...place.reports, [at]: report } });
-    this.onanswered(storedAnswer(place.code, made, report));
+    const told = place?.told?.[round];
+    if (!place || !told || !this.isWaiting(round)) return;
+    this.#keep({ ...place, reports: { ...place.reports, [round]: report } });
+    this.onanswered(storedAnswer(place.code, told.made, report));
   }
 
   get hasAnswered(): boolean {
@@ -180,12 +196,13 @@ export class Seat {
 
 function readPlace(text: string | null): Place | null {
   try {
-    const { code, token, votes, reports } = JSON.parse(text ?? '');
+    const { code, token, votes, reports, told } = JSON.parse(text ?? '');
     return {
       code: String(code),
       token: String(token),
       votes: votes ?? {},
-      reports: reports ?? {}
+      reports: reports ?? {},
+      told: told ?? {}
     };
   } catch {
     return null;
