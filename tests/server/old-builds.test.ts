@@ -1,4 +1,11 @@
-import { existsSync, mkdirSync, mkdtempSync, utimesSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  utimesSync,
+  writeFileSync
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -13,11 +20,12 @@ test('the newest builds stay, and an old one as long as somebody serves from it'
   const made = ['served', 'given up', 'old', 'new', 'newest'].map((name, i) => {
     const path = join(all, name);
     mkdirSync(path);
+    if (name !== 'newest') writeFileSync(join(path, `.served-by-${NOBODY}`), '');
     if (name === 'served') markServed(path);
-    if (name === 'given up') writeFileSync(join(path, `.served-by-${NOBODY}`), '');
     utimesSync(path, i + 1, i + 1);
     return path;
   });
+  expect(readdirSync(made[0])).toEqual([`.served-by-${process.pid}`]);
   forgetOldBuilds(all, 2);
   expect(made.map((path) => existsSync(path))).toEqual([true, false, false, true, true]);
 });

@@ -4,9 +4,9 @@ import { MOST, type Assignment } from '../practice';
 import { answerSchema } from '../practice/answer';
 import { guessEntries } from '../practice/fields';
 import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
+import { beside } from './beside';
 import { clientWith, forgetSent, sharedAssignment } from './clients';
 import { Refusal } from './faults';
-import { judge } from './judge-beside';
 import { label, madeId, rodInput, time } from './shapes';
 import type { Db } from './store';
 import { accept, countOf, type Receipt } from './submissions';
@@ -93,7 +93,7 @@ export function gradeAgain(
 /** Judges an answer again. Throws DataError for what is no answer to a question about `objectives`. */
 async function judgeAgain(objectives: readonly string[], sent: SentAnswer): Promise<Judged> {
   const { item, seed, given } = sent;
-  const verdict = await judge({ given: { item, seed, given }, objectives });
+  const verdict = await beside('judge', { given: { item, seed, given }, objectives });
   const agrees = verdict.right === sent.right && sent.model === MODEL_VERSION;
   return { ...verdict, agrees, model: MODEL_VERSION };
 }

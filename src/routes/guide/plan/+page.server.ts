@@ -1,9 +1,9 @@
 import { loadLessons } from '$lib/course';
 import { assignmentOf, assignmentsOf } from '$lib/server/assignments';
+import { beside } from '$lib/server/beside';
 import { clientsOf } from '$lib/server/clients';
 import { database, guideOfPage, refusalOf } from '$lib/server/http';
 import { planLesson } from '$lib/server/lesson-plan';
-import { jigFor } from '$lib/server/plan-gear';
 import { handOf, type Hand } from '$lib/server/plan-hand';
 import { progressOf } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
@@ -24,7 +24,7 @@ export const load: PageServerLoad = async (event) => {
     const { nickname, hand } = await clientOf(db, guide, asked);
     const { temperature, depth, ground, wind, fish, minutes } = asked;
     const conditions = { temperature_C: temperature, depth_m: depth, ground, wind, fish };
-    const jig = jigFor(conditions);
+    const jig = await beside('jig', conditions);
     const plan = planLesson({ conditions, jig, minutes, hand }, loadLessons());
     return { groups: await Promise.all(groups), asked, nickname, jig, plan };
   } catch (fault) {

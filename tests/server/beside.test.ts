@@ -2,14 +2,22 @@ import { EventEmitter } from 'node:events';
 import { describe, expect, test } from 'vitest';
 import { itemOf, SOURCES } from '../../src/lib/course/items';
 import { DataError } from '../../src/lib/scoring';
-import { JudgeBeside, type Thread } from '../../src/lib/server/judge-beside';
-import { answerTo, verdictIn, type Question } from '../../src/lib/server/judging';
+import { Beside, type Thread } from '../../src/lib/server/beside';
+import { answerTo, madeIn, type GivenFor, type Question } from '../../src/lib/server/beside-work';
+import { jigFor, type Conditions } from '../../src/lib/server/plan-gear';
 
 const fixed = SOURCES.find(({ isGenerated, kind }) => !isGenerated && kind === 'choose');
 if (!fixed) throw new Error('no fixed question');
-const question: Question = {
+const question: GivenFor<'judge'> = {
   given: { item: fixed.item, seed: 0, given: 'none of them' },
   objectives: [fixed.objective]
+};
+const shallow: Conditions = {
+  temperature_C: 16,
+  depth_m: 1,
+  ground: 'gravel',
+  wind: 'calm',
+  fish: 'unknown'
 };
 const ofNothing = { ...question, objectives: [] };
 
@@ -28,9 +36,9 @@ class FakeThread extends EventEmitter {
   terminate = () => Promise.resolve(0);
 }
 
-function judging() {
+function thread() {
   const threads: FakeThread[] = [];
-  const beside = new JudgeBeside(() => {
+  const beside = new Beside(() => {
     const thread = new FakeThread();
     threads.push(thread);
     return thread as unknown as Thread;
@@ -38,40 +46,44 @@ function judging() {
   return { beside, threads };
 }
 
-describe('judging in a thread', () => {
+describe('work in a thread', () => {
   test('says the same as at once, faults by their place and value too', async () => {
-    const { beside, threads } = judging();
-    const verdict = beside.judge(question);
+    const { beside, threads } = thread();
+    const verdict = beside.ask('judge', question);
     const key = itemOf(fixed.item, 0).answer.key as string;
-    const right = beside.judge({ ...question, given: { ...question.given, given: key } });
-    const fault = beside.judge(ofNothing);
+    const right = beside.ask('judge', { ...question, given: { ...question.given, given: key } });
+    const fault = beside.ask('judge', ofNothing);
+    const jig = beside.ask('jig', shallow);
     threads[0].answerAll();
     expect(await right).toEqual({ objective: fixed.objective, right: true });
     await expect(verdict).rejects.toEqual(
       new DataError('given', 'none of them', 'can be no answer to this question')
     );
     await expect(fault).rejects.toThrow(/^item: is no question of this homework/);
-    expect(() => verdictIn(answerTo(ofNothing))).toThrow(DataError);
+    expect(() => madeIn(answerTo({ kind: 'judge', given: ofNothing }))).toThrow(DataError);
+    expect(await jig).toEqual(jigFor(shallow));
     expect(threads).toHaveLength(1);
   });
 
   test('refuses what would wait too long, and takes more once some is judged', async () => {
-    const { beside, threads } = judging();
-    const waiting = Array.from({ length: 60 }, () => beside.judge(question).catch(() => 'judged'));
-    await expect(beside.judge(question)).rejects.toMatchObject({ status: 503 });
+    const { beside, threads } = thread();
+    const waiting = Array.from({ length: 60 }, () =>
+      beside.ask('judge', question).catch(() => 'judged')
+    );
+    await expect(beside.ask('judge', question)).rejects.toMatchObject({ status: 503 });
     threads[0].answerAll();
     expect(await Promise.all(waiting)).toEqual(Array(60).fill('judged'));
-    const later = beside.judge(ofNothing);
+    const later = beside.ask('judge', ofNothing);
     threads[0].answerAll();
     await expect(later).rejects.toThrow(DataError);
   });
 
   test('a thread that ends fails what waits, and the next answer starts another', async () => {
-    const { beside, threads } = judging();
-    const lost = beside.judge(question);
+    const { beside, threads } = thread();
+    const lost = beside.ask('judge', question);
     threads[0].emit('exit', 1);
     await expect(lost).rejects.toMatchObject({ status: 503 });
-    const next = beside.judge(ofNothing);
+    const next = beside.ask('judge', ofNothing);
     threads[1].answerAll();
     await expect(next).rejects.toThrow(DataError);
   });

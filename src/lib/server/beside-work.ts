@@ -1,0 +1,55 @@
+import { judgedAgain, type GivenAnswer } from '../practice/judged';
+import { DataError } from '../scoring';
+import { jigFor } from './plan-gear';
+
+/** An answer to judge, and what the homework asks about. */
+interface Given {
+  given: GivenAnswer;
+  objectives: readonly string[];
+}
+
+/** What takes up to a second of the model. Given and made are plain data: they go between threads. */
+const WORK = {
+  judge({ given, objectives }: Given) {
+    const { item, verdict } = judgedAgain(given, objectives);
+    return { objective: item.objective, right: verdict.right };
+  },
+  jig: jigFor
+};
+
+type Work = typeof WORK;
+export type Kind = keyof Work;
+export type GivenFor<K extends Kind> = Parameters<Work[K]>[0];
+export type MadeBy<K extends Kind> = ReturnType<Work[K]>;
+
+export interface Question<K extends Kind = Kind> {
+  kind: K;
+  given: GivenFor<K>;
+}
+
+/** What was made, or what was wrong, fit to be sent from one thread to another. */
+export type Answer =
+  | { is: 'made'; made: unknown }
+  | { is: 'fault'; path: string; value: unknown; reason: string }
+  | { is: 'error'; message: string };
+
+/** Does it at once. */
+export function answerTo({ kind, given }: Question): Answer {
+  try {
+    const work = WORK[kind] as (given: unknown) => unknown;
+    return { is: 'made', made: work(given) };
+  } catch (error) {
+    if (error instanceof DataError) {
+      const { path, value, reason } = error;
+      return { is: 'fault', path, value, reason };
+    }
+    return { is: 'error', message: String(error) };
+  }
+}
+
+/** Throws DataError for what was wrong with what was given. */
+export function madeIn<K extends Kind>(answer: Answer): MadeBy<K> {
+  if (answer.is === 'made') return answer.made as MadeBy<K>;
+  if (answer.is === 'fault') throw new DataError(answer.path, answer.value, answer.reason);
+  throw new Error(`beside the server: ${answer.message}`);
+}
