@@ -8,6 +8,9 @@ import { passkeysOf } from '$lib/server/passkeys';
 import { roomsOf } from '$lib/server/rooms';
 import type { PageServerLoad } from './$types';
 
+/** Read once: that checks every lesson, which takes as long as some tries. */
+const lessons = loadLessons();
+
 export const load: PageServerLoad = async (event) => {
   try {
     const guide = await guideFrom(event);
@@ -24,7 +27,7 @@ export const load: PageServerLoad = async (event) => {
       return { id, day: created_at.slice(0, 10) };
     });
     const { name, keep_until } = guide;
-    const offer = clinicOffer(loadLessons());
+    const offer = clinicOffer(lessons);
     return {
       guide: { name, keep_until },
       homework: await Promise.all(counted),

@@ -12,6 +12,9 @@ import { error } from '@sveltejs/kit';
 import { askedIn, clientIn, type Asked } from './asked';
 import type { PageServerLoad } from './$types';
 
+/** Read once: that checks every lesson, which takes as long as some tries. */
+const lessons = loadLessons();
+
 export const load: PageServerLoad = async (event) => {
   const guide = await guideOfPage(event);
   const db = await database();
@@ -25,7 +28,7 @@ export const load: PageServerLoad = async (event) => {
     const { temperature, depth, ground, wind, fish, minutes } = asked;
     const conditions = { temperature_C: temperature, depth_m: depth, ground, wind, fish };
     const jig = await beside('jig', conditions);
-    const plan = planLesson({ conditions, jig, minutes, hand }, loadLessons());
+    const plan = planLesson({ conditions, jig, minutes, hand }, lessons);
     return { groups: await Promise.all(groups), asked, nickname, jig, plan };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
