@@ -85,6 +85,19 @@ describe('a hall of five hundred phones behind one address', () => {
   });
 });
 
+test('phones that ask for yesterday’s clinic again and again spend nothing', async () => {
+  const { jar } = await newGuide('Reed');
+  const [old, next] = [await newClinic(jar), await newClinic(jar)];
+  const { db } = (await runtime()).store;
+  const ends_at = new Date(0).toISOString();
+  await db.updateTable('rooms').set({ ends_at }).where('id', '=', old.id).execute();
+  const address = '192.0.2.44';
+  const join = (code: string) =>
+    ask('/api/clinic/[code]/join', { body: { token: newToken() }, params: { code }, address });
+  for (let i = 0; i < 310; i++) expect(await join(old.code)).toMatchObject({ status: 404 });
+  expect(await join(next.code)).toMatchObject({ status: 200 });
+});
+
 test('spaces from one address are few', async () => {
   const statuses: number[] = [];
   for (let i = 0; i < 30; i++) {

@@ -74,16 +74,10 @@ export async function roomByCode(db: Db, code: string): Promise<Room | null> {
   return row ? read(row) : null;
 }
 
-/** The clinic that a code on a screen leads to, while it is alive. */
-export async function roomWith(db: Db, code: string, now: string): Promise<Room> {
-  const row = await db
-    .selectFrom('rooms')
-    .select(columns)
-    .where('code', '=', code)
-    .where('ends_at', '>', now)
-    .executeTakeFirst();
-  if (!row) throw new Refusal(404, 'No clinic has this code now. Look at the screen again.');
-  return read(row);
+/** The clinic that a code on a screen led to, if it is alive. */
+export function alive(room: Room | null, now: string): Room {
+  if (room && room.ends_at > now) return room;
+  throw new Refusal(404, 'No clinic has this code now. Look at the screen again.');
 }
 
 export async function roomById(db: Db, id: string): Promise<Room> {
