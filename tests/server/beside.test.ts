@@ -1,7 +1,9 @@
 import { EventEmitter } from 'node:events';
 import { describe, expect, test } from 'vitest';
 import { itemOf, SOURCES } from '../../src/lib/course/items';
-import { DataError } from '../../src/lib/scoring';
+import { findLesson, loadLessons } from '../../src/lib/course';
+import type { RodInput } from '../../src/lib/model';
+import { contactWhileMoving, DataError, gradeTry } from '../../src/lib/scoring';
 import { Beside, type Thread } from '../../src/lib/server/beside';
 import { answerTo, madeIn, type GivenFor, type Question } from '../../src/lib/server/beside-work';
 import { jigFor, type Conditions } from '../../src/lib/server/plan-gear';
@@ -46,7 +48,40 @@ function thread() {
   return { beside, threads };
 }
 
+const [challenge] = findLesson('one-foot', loadLessons())?.challenges ?? [];
+const still: RodInput = {
+  kind: 'rod_input',
+  rate_Hz: 100,
+  elevation_deg: 0,
+  azimuth_deg: Array.from({ length: 300 }, (_, i) => 60 + i / 30)
+};
+
 describe('work in a thread', () => {
+  test('grades a try as the one grader does, and names what is no rod input', async () => {
+    const { beside, threads } = thread();
+    const graded = beside.ask('grade', { challenge, input: still });
+    const none = beside.ask('grade', { challenge, input: { ...still, azimuth_deg: [60] } });
+    threads[0].answerAll();
+    const { result, grade } = gradeTry(challenge, still);
+    const { marks, passed } = grade;
+    const { travel_m } = result;
+    expect(await graded).toEqual({ marks, passed, travel_m, contact: contactWhileMoving(result) });
+    await expect(none).rejects.toThrow(/^move\.azimuth_deg: .*2.*, got \[60\]/);
+  });
+
+  test('takes the tries of a full room at once, and fewer the longer they are', async () => {
+    const { beside, threads } = thread();
+    const ofLength = (length: number) => {
+      const input = { ...still, azimuth_deg: Array(length).fill(60) };
+      return beside.ask('grade', { challenge, input });
+    };
+    const room = Array.from({ length: 500 }, () => ofLength(1000).catch(() => 'given up'));
+    const long = Array.from({ length: 8 }, () => ofLength(12_000).catch(() => 'given up'));
+    await expect(ofLength(12_000)).rejects.toMatchObject({ status: 503 });
+    threads[0].emit('exit', 1);
+    expect(await Promise.all([...room, ...long])).toEqual(Array(508).fill('given up'));
+  });
+
   test('says the same as at once, faults by their place and value too', async () => {
     const { beside, threads } = thread();
     const verdict = beside.ask('judge', question);
@@ -67,12 +102,12 @@ describe('work in a thread', () => {
 
   test('refuses what would wait too long, and takes more once some is judged', async () => {
     const { beside, threads } = thread();
-    const waiting = Array.from({ length: 60 }, () =>
+    const waiting = Array.from({ length: 120 }, () =>
       beside.ask('judge', question).catch(() => 'judged')
     );
     await expect(beside.ask('judge', question)).rejects.toMatchObject({ status: 503 });
     threads[0].answerAll();
-    expect(await Promise.all(waiting)).toEqual(Array(60).fill('judged'));
+    expect(await Promise.all(waiting)).toEqual(Array(120).fill('judged'));
     const later = beside.ask('judge', ofNothing);
     threads[0].answerAll();
     await expect(later).rejects.toThrow(DataError);

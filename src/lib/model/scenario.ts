@@ -154,7 +154,7 @@ export class ScenarioError extends Error {
   constructor(
     readonly path: string,
     readonly value: unknown,
-    reason: string
+    readonly reason: string
   ) {
     super(`${path || 'scenario'}: ${reason}, got ${show(value)}`);
     this.name = 'ScenarioError';

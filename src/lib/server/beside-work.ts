@@ -1,5 +1,6 @@
+import { ScenarioError, type RodInput } from '../model';
 import { judgedAgain, type GivenAnswer } from '../practice/judged';
-import { DataError } from '../scoring';
+import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
 import { jigFor } from './plan-gear';
 
 /** An answer to judge, and what the homework asks about. */
@@ -8,8 +9,20 @@ interface Given {
   objectives: readonly string[];
 }
 
+/** A try to grade. */
+interface Made {
+  challenge: Challenge;
+  input: RodInput;
+}
+
 /** What takes up to a second of the model. Given and made are plain data: they go between threads. */
 const WORK = {
+  /** By the only grader there is. */
+  grade({ challenge, input }: Made) {
+    const { result, grade } = gradeTry(challenge, input);
+    const { marks, passed } = grade;
+    return { marks, passed, travel_m: result.travel_m, contact: contactWhileMoving(result) };
+  },
   judge({ given, objectives }: Given) {
     const { item, verdict } = judgedAgain(given, objectives);
     return { objective: item.objective, right: verdict.right };
@@ -33,13 +46,26 @@ export type Answer =
   | { is: 'fault'; path: string; value: unknown; reason: string }
   | { is: 'error'; message: string };
 
+/** A question or a jig that was not met before, s. */
+const NEW_S = 0.5;
+/** A sample of a rod that is shaken wildly, s; of a calm one a tenth. */
+const SAMPLE_S = 1e-4;
+
+/** How long it may take, s. */
+export function costOf_s({ kind, given }: Question): number {
+  if (kind !== 'grade') return NEW_S;
+  const { elevation_deg, azimuth_deg } = (given as Made).input;
+  const samples = [elevation_deg, azimuth_deg].map((angles) => [angles].flat().length);
+  return SAMPLE_S * Math.max(...samples);
+}
+
 /** Does it at once. */
 export function answerTo({ kind, given }: Question): Answer {
   try {
     const work = WORK[kind] as (given: unknown) => unknown;
     return { is: 'made', made: work(given) };
   } catch (error) {
-    if (error instanceof DataError) {
+    if (error instanceof DataError || error instanceof ScenarioError) {
       const { path, value, reason } = error;
       return { is: 'fault', path, value, reason };
     }

@@ -2,6 +2,7 @@ import { Worker } from 'node:worker_threads';
 import { Refusal } from './faults';
 import {
   answerTo,
+  costOf_s,
   madeIn,
   type Answer,
   type GivenFor,
@@ -13,10 +14,11 @@ import { describeError, log } from './log';
 /** What is needed of a thread. */
 export type Thread = Pick<Worker, 'on' | 'postMessage' | 'unref' | 'terminate'>;
 
-/** Questions in hand at most: half a minute of work where every one is new. */
-const MOST_WAITING = 60;
+/** Work in hand at most, s: the tries of a full room that all come at once, ten seconds each. */
+const MOST_WAITING_S = 60;
 
 interface Waiting {
+  cost_s: number;
   done: (answer: Answer) => void;
   fail: (refusal: Refusal) => void;
 }
@@ -33,15 +35,20 @@ export class Beside {
   constructor(private readonly start: () => Thread) {}
 
   async ask<K extends Kind>(kind: K, given: GivenFor<K>): Promise<MadeBy<K>> {
-    if (this.#waiting.size >= MOST_WAITING) {
+    const cost_s = costOf_s({ kind, given });
+    if (this.#inHand_s() + cost_s > MOST_WAITING_S) {
       throw new Refusal(503, 'Too much to work out just now. Nothing was taken; try again later.');
     }
     const ticket = ++this.#asked;
     const answer = await new Promise<Answer>((done, fail) => {
-      this.#waiting.set(ticket, { done, fail });
+      this.#waiting.set(ticket, { cost_s, done, fail });
       this.#running().postMessage({ ticket, question: { kind, given } });
     });
     return madeIn<K>(answer);
+  }
+
+  #inHand_s(): number {
+    return [...this.#waiting.values()].reduce((sum, { cost_s }) => sum + cost_s, 0);
   }
 
   #running(): Thread {

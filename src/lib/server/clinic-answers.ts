@@ -59,7 +59,7 @@ export async function takeAnswer(
   });
 }
 
-function replyTo(round: Round, answer: Answer): Graded | { taken: true } {
+async function replyTo(round: Round, answer: Answer): Promise<Graded | { taken: true }> {
   if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);
   if (pollOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
   throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);

@@ -3,7 +3,7 @@ import { MODEL_VERSION } from '../model';
 import { MOST, type Assignment } from '../practice';
 import { answerSchema } from '../practice/answer';
 import { guessEntries } from '../practice/fields';
-import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
+import { DataError, type Challenge } from '../scoring';
 import { beside } from './beside';
 import { clientWith, forgetSent, sharedAssignment } from './clients';
 import { Refusal } from './faults';
@@ -73,21 +73,14 @@ const MARKS_BAND = 1;
 /** Stored from one client at most: all that the largest homework asks for. */
 const MOST_SENT = MOST.challenges * MOST.tries + MOST.objectives * MOST.questions + MOST.lessons;
 
-/** Grades a try again, by the only grader there is. Throws ScenarioError for what is no rod input. */
-export function gradeAgain(
+/** Grades a try again. Throws DataError for what is no rod input. */
+export async function gradeAgain(
   challenge: Challenge,
-  sent: Pick<SentTry, 'input' | 'marks' | 'model'>
-): Graded {
-  const { result, grade } = gradeTry(challenge, sent.input);
-  const same = Math.abs(grade.marks - sent.marks) <= MARKS_BAND;
-  return {
-    marks: grade.marks,
-    passed: grade.passed,
-    agrees: same && sent.model === MODEL_VERSION,
-    travel_m: result.travel_m,
-    contact: contactWhileMoving(result),
-    model: MODEL_VERSION
-  };
+  { input, marks, model }: Pick<SentTry, 'input' | 'marks' | 'model'>
+): Promise<Graded> {
+  const graded = await beside('grade', { challenge, input });
+  const same = Math.abs(graded.marks - marks) <= MARKS_BAND;
+  return { ...graded, agrees: same && model === MODEL_VERSION, model: MODEL_VERSION };
 }
 
 /** Judges an answer again. Throws DataError for what is no answer to a question about `objectives`. */
