@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
-import { challengeOf, takeAnswer } from '../../src/lib/server/clinic-answers';
+import { challengeOf, takeAnswer, type Answer } from '../../src/lib/server/clinic-answers';
 import type { ClinicAction } from '../../src/lib/server/clinic-flow';
 import { homeOf } from '../../src/lib/server/clinic-home';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
@@ -18,8 +18,10 @@ import {
   roomByCode,
   roomOf,
   seatsIn,
-  takeSeat
+  takeSeat,
+  type Room
 } from '../../src/lib/server/rooms';
+import { lookUp } from '../../src/lib/server/seat-look';
 import { openStore } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
 import { evenHand } from './samples';
@@ -41,6 +43,11 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
   suite('that can be had', () => {
     const club = guided(kind, NOW);
 
+    async function take({ code }: Room, token: string, answer: Answer, now = NOW) {
+      const look = await lookUp(club.store.db, { code, token, id: answer.id });
+      return takeAnswer(club.store.db, look, token, answer, now);
+    }
+
     async function newClinic(at: number) {
       const id = await createRoom(club.store.db, club.guide, plan, NOW);
       const doing = (action: ClinicAction) => act(club.store.db, club.guide, id, action, NOW);
@@ -55,13 +62,8 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
           part,
           option
         };
-        return takeAnswer(
-          club.store.db,
-          await room(),
-          token,
-          answer,
-          new Date(Date.parse(NOW) + sent).toISOString()
-        );
+        const now = new Date(Date.parse(NOW) + sent).toISOString();
+        return take(await room(), token, answer, now);
       };
       return { id, doing, vote, room, phone, screen: () => screenView(club.store.db, id, NOW) };
     }
@@ -92,6 +94,31 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await expect(vote(wrong, part)).rejects.toMatchObject({ status: 410 });
       await doing({ do: 'reveal' });
       expect((await screen()).counts).toEqual({ [right]: 1, [wrong]: 4 });
+    });
+
+    test('knows what it took again, also once it is closed or the phone has sent its fill', async () => {
+      const { id, doing, room, phone } = await newClinic(atPredict);
+      const part = `${atPredict}.1`;
+      const send = async (id: string, option: string) => {
+        const answer = { kind: 'vote' as const, id: id.padEnd(16, 'x'), part, option };
+        return take(await room(), phone, answer);
+      };
+      const reply = JSON.stringify({ taken: true });
+      expect(await send('first', right)).toEqual({
+        room: id,
+        receipt: { kind: 'accepted', reply }
+      });
+      const scope = await takeSeat(club.store.db, await room(), phone, NOW);
+      const row = { scope, parent: id, part: '0.1', payload: '{}', reply, received_at: NOW };
+      const fill = Array.from({ length: 499 }, (_, i) => {
+        return { ...row, id: `fill-${i}`, payload_hash: `${i}` };
+      });
+      await club.store.db.insertInto('submissions').values(fill).execute();
+      await expect(send('one more', right)).rejects.toMatchObject({ status: 429 });
+      await doing({ do: 'hold' });
+      expect((await send('first', right)).receipt).toEqual({ kind: 'repeated', reply });
+      expect((await send('first', wrong)).receipt).toEqual({ kind: 'conflict' });
+      expect(await screenView(club.store.db, id, NOW)).toMatchObject({ answered: 1, seats: 1 });
     });
 
     test('keeps the first vote and the second apart, and a late first vote out of the second', async () => {
@@ -181,8 +208,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
           result
         };
       });
-      for (const { answer } of made)
-        await takeAnswer(club.store.db, await room(), newToken(), answer, NOW);
+      for (const { answer } of made) await take(await room(), newToken(), answer);
       expect(await screen()).toMatchObject({ tries: null, rounds: [], replay: null });
       await doing({ do: 'reveal' });
       await doing({ do: 'show', id: made[1].answer.id });
@@ -212,7 +238,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const input = evenHand(challenge, 8, 1);
       const made = { kind: 'try' as const, id: 'home-try-0123456', input, model: MODEL_VERSION };
       const answer = { ...made, part: `${atTry}.1`, marks: gradeTry(challenge, input).grade.marks };
-      await takeAnswer(club.store.db, await room(), phone, answer, NOW);
+      await take(await room(), phone, answer);
 
       const home = await homeOf(club.store.db, link);
       expect(home.tries).toEqual([
@@ -237,15 +263,26 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const { id } = await newClinic(0);
       const other = club.store.kind === 'postgres' ? await openStore(club.place) : club.store;
       const [here, there] = [await Feed.open(club.store), await Feed.open(other)];
-      const heard = club.store.kind === 'postgres' ? there : here;
-      let said = 0;
-      const reader = heard.stream(id, 'screen', async () => ({ said: said++ })).getReader();
-      const next = async () => new TextDecoder().decode((await reader.read()).value);
-      expect([await next(), await next()]).toEqual([': here\n\n', 'data: {"said":0}\n\n']);
+      // On SQLite they are one node, and only its own feed hears.
+      const heard = club.store.kind === 'postgres' ? [here, there] : [here];
+      const listeners = heard.map((feed) => {
+        const seen = { views: 0 };
+        const view = async () => ({ said: seen.views++ });
+        return { seen, reader: feed.stream(id, 'screen', view).getReader() };
+      });
+      const next = () =>
+        Promise.all(
+          listeners.map(async ({ reader }) => new TextDecoder().decode((await reader.read()).value))
+        );
+      expect(new Set(await next())).toEqual(new Set([': here\n\n']));
+      expect(new Set(await next())).toEqual(new Set(['data: {"said":0}\n\n']));
       for (let i = 0; i < 50; i++) here.changed(id);
-      expect(await next()).toBe('data: {"said":1}\n\n');
+      expect(new Set(await next())).toEqual(new Set(['data: {"said":1}\n\n']));
+      // Nor does a node hear of its own change again by the store.
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      expect(listeners.map(({ seen }) => seen.views)).toEqual(heard.map(() => 2));
       await Promise.all([here.close(), there.close()]);
-      expect((await reader.read()).done).toBe(true);
+      for (const { reader } of listeners) expect((await reader.read()).done).toBe(true);
       if (other !== club.store) await other.close();
     });
   });

@@ -6,10 +6,11 @@ import type { Round } from './clinic-plan';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { gradeAgain, type Graded } from './homework';
-import { takeSeat, type Room } from './rooms';
+import { alive, takeSeat } from './rooms';
+import type { SeatLook } from './seat-look';
 import { label, madeId, rodInput } from './shapes';
 import type { Db } from './store';
-import { accept, countOf, type Receipt } from './submissions';
+import { acceptAfter, type Receipt } from './submissions';
 
 const part = v.pipe(v.string(), v.regex(/^\d{1,3}\.\d{1,3}$/));
 
@@ -38,25 +39,31 @@ export function challengeOf(round: Round): Challenge {
   return found;
 }
 
-/** Takes what a seat answers to the round that is open, once. */
+/**
+ * Takes what a seat answers to the round that is open, once.
+ * @param look what was found for this very token and answer
+ * @returns the room's id too, for telling who looks at it
+ */
 export async function takeAnswer(
   db: Db,
-  room: Room,
+  look: SeatLook | null,
   token: string,
   answer: Answer,
   now: string
-): Promise<Receipt> {
-  const scope = await takeSeat(db, room, token, now);
+): Promise<{ room: string; receipt: Receipt }> {
+  const room = alive(look?.room ?? null, now);
+  const { seat = null, count = 0, before } = look ?? {};
+  const scope = seat ?? (await takeSeat(db, room, token, now));
   const sent = { scope, id: answer.id, parent: room.id, part: answer.part, payload: answer };
-  const hasRoom = (await countOf(db, scope)) < MOST_ANSWERS;
-  return accept(db, sent, now, () => {
+  const receipt = await acceptAfter(db, sent, before, now, () => {
     const { state } = room;
-    if (!hasRoom) throw new Refusal(429, 'Too many answers from this phone.');
+    if (count >= MOST_ANSWERS) throw new Refusal(429, 'Too many answers from this phone.');
     if (state.phase !== 'open' || answer.part !== partOf(state)) {
       throw new Refusal(410, 'This round is closed.');
     }
     return replyTo(state.plan[state.at], answer);
   });
+  return { room: room.id, receipt };
 }
 
 async function replyTo(round: Round, answer: Answer): Promise<Graded | { taken: true }> {
@@ -84,6 +91,17 @@ export async function answersTo(db: Db, room: string, part: string): Promise<Sea
   return rows.map(({ scope, id, payload, reply }) => {
     return { seat: scope, id, answer: JSON.parse(payload), reply: JSON.parse(reply) };
   });
+}
+
+/** How many seats have answered to a part. */
+export async function answeredIn(db: Db, room: string, part: string): Promise<number> {
+  const { count } = await db
+    .selectFrom('submissions')
+    .select((of) => of.fn.count('scope').distinct().as('count'))
+    .where('parent', '=', room)
+    .where('part', '=', part)
+    .executeTakeFirstOrThrow();
+  return Number(count);
 }
 
 /** Votes by option: of each seat the last, and the hands that were counted. */

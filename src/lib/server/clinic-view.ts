@@ -2,7 +2,7 @@ import type { ShownRun } from '../course';
 import type { RodInput } from '../model';
 import type { Prediction } from '../practice';
 import type { Challenge } from '../scoring';
-import { answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
+import { answeredIn, answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
 import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from './clinic-flow';
 import { stationAsked } from './clinic-home';
 import { handsOf, type RoomHand } from './clinic-hands';
@@ -121,7 +121,14 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   const { state } = room;
   const round = state.plan[state.at];
   const part = partOf(state);
-  const answers = await answersTo(db, id, part);
+  // Of an open round the screen shows how many have answered, so their answers are not read.
+  const isSeen = state.phase !== 'open' || state.shown !== null;
+  const [seats, answered, answers, rounds] = await Promise.all([
+    seatsIn(db, id),
+    answeredIn(db, id, part),
+    isSeen ? answersTo(db, id, part) : [],
+    handsOf(db, room)
+  ]);
   const hands = state.hands[part] ?? {};
   const counts = countVotes(answers, hands);
   const isShown = state.phase === 'revealed';
@@ -130,8 +137,8 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   const key = state.phase === 'open' ? null : (poll?.key ?? null);
   return {
     ...phoneView(room),
-    seats: await seatsIn(db, id),
-    answered: new Set(answers.map(({ seat }) => seat)).size,
+    seats,
+    answered,
     minutes: round.minutes,
     advice: key === null ? null : adviceAfter(counts, key, state.given),
     hasHint: Boolean(poll?.hint),
@@ -139,7 +146,7 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
     counts: isShown && isAsked ? counts : null,
     hands,
     tries: isShown && round.kind === 'try' ? answers.flatMap(tryOf) : null,
-    rounds: await handsOf(db, room),
+    rounds,
     replay: replayOf(round, answers, state.shown),
     rod: state.rod === null ? null : rodWater(state)
   };

@@ -1,8 +1,8 @@
 import type pg from 'pg';
+import { Audience, type Listener, type View } from './audience';
+import { Pace } from './pace';
 import type { Store } from './store';
 
-/** Listeners of a room hear at most this often, ms: a room that votes at once is one message. */
-export const BATCH_MS = 200;
 /** Other nodes are told at most this often, ms. */
 const TELL_MS = 50;
 const CHANNEL = 'feltfoot_room';
@@ -10,13 +10,8 @@ const CHANNEL = 'feltfoot_room';
 const RELAY_CHANNEL = 'feltfoot_relay';
 /** PostgreSQL carries less than 8000 bytes in one notification. */
 const MOST_RELAYED = 7000;
-/** A listener that has not read this much is gone or too slow; it reconnects by itself. */
-const MOST_UNREAD = -64;
 /** Proxies cut a connection on which nothing comes, ms. */
 const HEARTBEAT_MS = 15_000;
-
-/** Makes what a listener is shown now; the same text twice is sent once. */
-export type View = () => Promise<unknown>;
 
 interface Relayed {
   room: string;
@@ -25,57 +20,12 @@ interface Relayed {
   data: unknown;
 }
 
-class Listener {
-  #last = '';
-  #turn: Promise<void> = Promise.resolve();
-  constructor(
-    readonly key: string,
-    private readonly view: (key: string) => Promise<string>,
-    private readonly controller: ReadableStreamDefaultController<Uint8Array>
-  ) {}
-
-  /** One after the other: an older view never comes after a newer one. */
-  show(): Promise<void> {
-    this.#turn = this.#turn.then(() => this.#show()).catch(() => {});
-    return this.#turn;
-  }
-
-  async #show(): Promise<void> {
-    const text = await this.view(this.key);
-    if (text !== this.#last) this.write(`data: ${text}\n\n`);
-    this.#last = text;
-  }
-
-  /** @returns false when the listener is to be dropped */
-  write(text: string): boolean {
-    try {
-      if ((this.controller.desiredSize ?? MOST_UNREAD) <= MOST_UNREAD) return false;
-      this.controller.enqueue(encoder.encode(text));
-      return true;
-    } catch {
-      return false;
-    }
-  }
-
-  end(): void {
-    try {
-      this.controller.close();
-    } catch {
-      // The other side was faster.
-    }
-  }
-}
-
-const encoder = new TextEncoder();
-
 /** Tells everyone who looks at a room what changed there, in batches, across nodes. */
 export class Feed {
-  readonly #rooms = new Map<string, Set<Listener>>();
-  readonly #changed = new Set<string>();
-  #timer: NodeJS.Timeout | undefined;
+  readonly #rooms = new Map<string, Audience>();
   /** Rooms that the other nodes have not been told of yet. */
   readonly #unsaid = new Set<string>();
-  #telling: NodeJS.Timeout | undefined;
+  readonly #telling = new Pace(() => this.#tell(), { gather_ms: 0, every_ms: TELL_MS });
   #ear: pg.PoolClient | undefined;
   #isClosed = false;
   readonly #heart: NodeJS.Timeout;
@@ -92,14 +42,15 @@ export class Feed {
   }
 
   get listeners(): number {
-    return [...this.#rooms.values()].reduce((sum, { size }) => sum + size, 0);
+    return [...this.#rooms.values()].reduce((sum, { listeners }) => sum + listeners.size, 0);
   }
 
   /** Something in this room is other than it was; heard on every node. */
   changed(room: string): void {
-    if (!this.store.pool) return this.#mark(room);
+    this.#rooms.get(room)?.changed();
+    if (!this.store.pool) return;
     this.#unsaid.add(room);
-    this.#telling ??= setTimeout(() => void this.#tell(), TELL_MS);
+    this.#telling.want();
   }
 
   /**
@@ -117,7 +68,7 @@ export class Feed {
 
   #pass(text: string): void {
     const { room, key, event, data } = JSON.parse(text) as Relayed;
-    for (const one of this.#rooms.get(room) ?? []) {
+    for (const one of this.#rooms.get(room)?.listeners ?? []) {
       if (one.key === key) one.write(`event: ${event}\ndata: ${JSON.stringify(data)}\n\n`);
     }
   }
@@ -130,9 +81,10 @@ export class Feed {
     let listener: Listener;
     return new ReadableStream({
       start: async (controller) => {
-        listener = new Listener(key, () => this.#viewOnce(room, key, view), controller);
+        const audience = this.#rooms.get(room) ?? new Audience();
+        this.#rooms.set(room, audience);
+        listener = audience.add(key, view, controller);
         listener.write(': here\n\n');
-        this.#add(room, listener);
         await listener.show();
         if (this.#isClosed) listener.end();
       },
@@ -143,32 +95,38 @@ export class Feed {
   async close(): Promise<void> {
     this.#isClosed = true;
     clearInterval(this.#heart);
-    clearTimeout(this.#timer);
-    clearTimeout(this.#telling);
-    for (const listeners of this.#rooms.values()) for (const one of listeners) one.end();
+    this.#telling.stop();
+    for (const audience of this.#rooms.values()) audience.end();
     this.#rooms.clear();
     this.#ear?.release(true);
     this.#ear = undefined;
   }
 
-  /** One message for all that happened in a moment. One that gets lost is made up for by the next. */
+  /** By the connection that listens, so that what comes back of it is known as our own. */
   async #tell(): Promise<void> {
     const rooms = [...this.#unsaid];
     this.#unsaid.clear();
-    this.#telling = undefined;
-    const told = rooms.map((room) =>
-      this.store.pool?.query('select pg_notify($1, $2)', [CHANNEL, room])
-    );
-    await Promise.allSettled(told);
+    try {
+      if (!this.#ear) throw new Error('no connection');
+      const notify = 'select pg_notify($1, room) from unnest($2::text[]) as room';
+      await this.#ear.query(notify, [CHANNEL, rooms]);
+    } catch {
+      // Said when we listen again.
+      for (const room of rooms) this.#unsaid.add(room);
+    }
   }
 
   async #listen(pool: pg.Pool): Promise<void> {
     const ear = await pool.connect();
     this.#ear = ear;
-    ear.on('notification', ({ channel, payload = '' }) =>
-      channel === RELAY_CHANNEL ? this.#pass(payload) : this.#mark(payload)
-    );
     ear.on('error', () => this.#listenAgain(pool));
+    // A notice is nothing to keep, so that nobody waits until the disk has it.
+    await ear.query('set synchronous_commit = off');
+    const { rows } = await ear.query<{ pid: number }>('select pg_backend_pid() as pid');
+    ear.on('notification', ({ channel, processId, payload = '' }) => {
+      if (channel === RELAY_CHANNEL) this.#pass(payload);
+      else if (processId !== rows[0].pid) this.#rooms.get(payload)?.changed();
+    });
     await ear.query(`listen ${CHANNEL}`);
     await ear.query(`listen ${RELAY_CHANNEL}`);
   }
@@ -180,54 +138,24 @@ export class Feed {
     if (this.#isClosed) return;
     const again = () =>
       this.#listen(pool).then(
-        () => [...this.#rooms.keys()].forEach((room) => this.#mark(room)),
+        () => {
+          for (const audience of this.#rooms.values()) audience.changed();
+          if (this.#unsaid.size > 0) this.#telling.want();
+        },
         () => this.#listenAgain(pool)
       );
     setTimeout(again, 1000).unref();
   }
 
-  #mark(room: string): void {
-    if (this.#isClosed || !this.#rooms.has(room)) return;
-    this.#changed.add(room);
-    this.#timer ??= setTimeout(() => void this.#flush(), BATCH_MS);
-  }
-
-  async #flush(): Promise<void> {
-    const rooms = [...this.#changed];
-    this.#changed.clear();
-    this.#views.clear();
-    const all = rooms.flatMap((room) => [...(this.#rooms.get(room) ?? [])]);
-    await Promise.allSettled(all.map((one) => one.show()));
-    this.#timer = undefined;
-    if (this.#changed.size > 0) this.#timer = setTimeout(() => void this.#flush(), BATCH_MS);
-  }
-
-  readonly #views = new Map<string, Promise<string>>();
-
-  #viewOnce(room: string, key: string, view: View): Promise<string> {
-    const name = `${room} ${key}`;
-    const made = this.#views.get(name) ?? view().then((it) => JSON.stringify(it));
-    this.#views.set(name, made);
-    // A view is shared by those who ask in the same moment, never kept.
-    void made.finally(() => this.#views.delete(name)).catch(() => {});
-    return made;
-  }
-
   #beat(): void {
-    for (const [room, listeners] of this.#rooms) {
+    for (const [room, { listeners }] of this.#rooms) {
       for (const one of listeners) if (!one.write(': still here\n\n')) this.#drop(room, one);
     }
   }
 
-  #add(room: string, listener: Listener): void {
-    const listeners = this.#rooms.get(room) ?? new Set();
-    this.#rooms.set(room, listeners.add(listener));
-  }
-
   #drop(room: string, listener: Listener): void {
-    const listeners = this.#rooms.get(room);
-    listeners?.delete(listener);
-    if (listeners?.size === 0) this.#rooms.delete(room);
-    listener.end();
+    const audience = this.#rooms.get(room);
+    audience?.drop(listener);
+    if (audience?.listeners.size === 0) this.#rooms.delete(room);
   }
 }

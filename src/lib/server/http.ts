@@ -80,18 +80,27 @@ export function takeOne(limiter: RateLimiter, key: string): void {
 export const addressOf = (event: Pick<RequestEvent, 'getClientAddress'>) =>
   networkOf(event.getClientAddress());
 
-/** The clinic whose code stands in the address. Links are past guessing; a code is not. */
-export async function roomAsked(event: RequestEvent<{ code: string }>): Promise<Room> {
+/** What is found by the code in the address, dead or alive. Links are past guessing; a code is not. */
+export async function byCode<T>(
+  event: RequestEvent<{ code: string }>,
+  find: (code: string) => Promise<T | null>
+): Promise<T | null> {
   const { code } = event.params;
   const address = addressOf(event);
   if (!codes.mayTry(address, code, Date.now())) {
     throw new Refusal(429, 'Too many wrong codes from here. Wait some minutes.');
   }
-  const room = await roomByCode(await database(), code);
+  const found = await find(code);
   // A dead code is no guess: yesterday's phones, left open, ask for it again and again.
-  if (room) codes.wasRight(address, code);
+  if (found) codes.wasRight(address, code);
   else codes.wasWrong(address, Date.now());
-  return alive(room, timeNow());
+  return found;
+}
+
+/** The clinic whose code stands in the address. */
+export async function roomAsked(event: RequestEvent<{ code: string }>): Promise<Room> {
+  const db = await database();
+  return alive(await byCode(event, (code) => roomByCode(db, code)), timeNow());
 }
 
 /** The guide who asks. Refuses without a valid cookie. */

@@ -20,7 +20,7 @@ export interface Room {
 const ALIVE_MS = 12 * 3_600_000;
 /** More phones than any hall holds. */
 const MOST_SEATS = 2000;
-const columns = ['id', 'code', 'state', 'version', 'created_at', 'ends_at'] as const;
+export const roomColumns = ['id', 'code', 'state', 'version', 'created_at', 'ends_at'] as const;
 
 export async function createRoom(
   db: Db,
@@ -45,33 +45,33 @@ export async function createRoom(
 export async function roomsOf(db: Db, guide: Guide): Promise<Room[]> {
   const rows = await db
     .selectFrom('rooms')
-    .select(columns)
+    .select(roomColumns)
     .where('space_id', '=', guide.space)
     .orderBy('created_at', 'desc')
     .execute();
-  return rows.map(read);
+  return rows.map(roomIn);
 }
 
 /** One clinic of this guide's; refuses as well when it is another guide's. */
 export async function roomOf(db: Db, guide: Guide, id: string): Promise<Room> {
   const row = await db
     .selectFrom('rooms')
-    .select(columns)
+    .select(roomColumns)
     .where('space_id', '=', guide.space)
     .where('id', '=', id)
     .executeTakeFirst();
   if (!row) throw new Refusal(404, 'There is no such clinic.');
-  return read(row);
+  return roomIn(row);
 }
 
 /** The clinic of a code, dead or alive. */
 export async function roomByCode(db: Db, code: string): Promise<Room | null> {
   const row = await db
     .selectFrom('rooms')
-    .select(columns)
+    .select(roomColumns)
     .where('code', '=', code)
     .executeTakeFirst();
-  return row ? read(row) : null;
+  return row ? roomIn(row) : null;
 }
 
 /** The clinic that a code on a screen led to, if it is alive. */
@@ -81,12 +81,17 @@ export function alive(room: Room | null, now: string): Room {
 }
 
 export async function roomById(db: Db, id: string): Promise<Room> {
-  const row = await db.selectFrom('rooms').select(columns).where('id', '=', id).executeTakeFirst();
+  const row = await db
+    .selectFrom('rooms')
+    .select(roomColumns)
+    .where('id', '=', id)
+    .executeTakeFirst();
   if (!row) throw new Refusal(404, 'There is no such clinic.');
-  return read(row);
+  return roomIn(row);
 }
 
-function read(row: Omit<Room, 'state'> & { state: string }): Room {
+/** The room that a row holds. */
+export function roomIn(row: Omit<Room, 'state'> & { state: string }): Room {
   return {
     ...row,
     version: Number(row.version),

@@ -18,6 +18,12 @@ export type Receipt =
   /** The id was used before for something else. Nothing was changed. */
   | { kind: 'conflict' };
 
+/** What is known of an id that has come before. */
+export interface Stored {
+  payload_hash: string;
+  reply: string;
+}
+
 /**
  * Takes a submission so that it counts once, however often and in whatever order it comes. Key, hash
  * of the payload and reply are one row, written by one statement: there is no moment at which a
@@ -29,9 +35,22 @@ export async function accept(
   now: string,
   answer: () => unknown
 ): Promise<Receipt> {
+  return acceptAfter(db, submission, await stored(db, submission), now, answer);
+}
+
+/**
+ * The same, for who has just looked what is stored under this id. It may have been stored since: then
+ * the insert finds it.
+ */
+export async function acceptAfter(
+  db: Db,
+  submission: Submission,
+  before: Stored | undefined,
+  now: string,
+  answer: () => unknown
+): Promise<Receipt> {
   const payload = JSON.stringify(submission.payload);
   const payload_hash = hashOf(submission.parent, submission.part, payload);
-  const before = await stored(db, submission);
   if (before) return receiptOf(before, payload_hash);
   const { scope, id, parent, part } = submission;
   const reply = JSON.stringify(await answer());
@@ -43,7 +62,7 @@ export async function accept(
   return receiptOf(other, payload_hash);
 }
 
-function stored(db: Db, { scope, id }: Submission) {
+function stored(db: Db, { scope, id }: Submission): Promise<Stored | undefined> {
   return db
     .selectFrom('submissions')
     .select(['payload_hash', 'reply'])
@@ -52,7 +71,7 @@ function stored(db: Db, { scope, id }: Submission) {
     .executeTakeFirst();
 }
 
-function receiptOf(row: { payload_hash: string; reply: string }, hash: string): Receipt {
+function receiptOf(row: Stored, hash: string): Receipt {
   return row.payload_hash === hash ? { kind: 'repeated', reply: row.reply } : { kind: 'conflict' };
 }
 

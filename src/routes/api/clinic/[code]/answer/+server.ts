@@ -1,7 +1,8 @@
 import { answerSchema, takeAnswer } from '$lib/server/clinic-answers';
 import { Refusal } from '$lib/server/faults';
-import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
+import { answering, bodyOf, byCode, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics, runtime } from '$lib/server/runtime';
+import { lookUp } from '$lib/server/seat-look';
 import { token } from '$lib/server/shapes';
 import * as v from 'valibot';
 import type { RequestHandler } from './$types';
@@ -16,10 +17,10 @@ export const POST: RequestHandler = (event) =>
     const { token, answer } = await bodyOf(event, answered);
     takeOne(limits.sender, token);
     const db = await database();
-    const room = await roomAsked(event);
-    const receipt = await takeAnswer(db, room, token, answer, timeNow());
+    const look = await byCode(event, (code) => lookUp(db, { code, token, id: answer.id }));
+    const { room, receipt } = await takeAnswer(db, look, token, answer, timeNow());
     metrics.count(`answers_taken_total{kind="${receipt.kind}"}`);
     if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');
-    (await runtime()).feed.changed(room.id);
+    (await runtime()).feed.changed(room);
     return new Response(receipt.reply, { headers: { 'content-type': 'application/json' } });
   });

@@ -1,0 +1,100 @@
+import { Pace } from './pace';
+
+/** Listeners of a room hear at most this often, ms: a room that votes at once is one message. */
+const BATCH_MS = 200;
+/** The first change after a quiet time waits only for those that come with it, ms. */
+const GATHER_MS = 25;
+/** A listener that has not read this much is gone or too slow; it reconnects by itself. */
+const MOST_UNREAD = -64;
+
+/** Makes what a listener is shown now; the same text twice is sent once. */
+export type View = () => Promise<unknown>;
+
+type Controller = ReadableStreamDefaultController<Uint8Array>;
+const encoder = new TextEncoder();
+
+export class Listener {
+  #last = '';
+  #turn: Promise<void> = Promise.resolve();
+  constructor(
+    readonly key: string,
+    private readonly view: () => Promise<string>,
+    private readonly controller: Controller
+  ) {}
+
+  /** One after the other: an older view never comes after a newer one. */
+  show(): Promise<void> {
+    this.#turn = this.#turn.then(() => this.#show()).catch(() => {});
+    return this.#turn;
+  }
+
+  async #show(): Promise<void> {
+    const text = await this.view();
+    if (text !== this.#last) this.write(`data: ${text}\n\n`);
+    this.#last = text;
+  }
+
+  /** @returns false when the listener is to be dropped */
+  write(text: string): boolean {
+    try {
+      if ((this.controller.desiredSize ?? MOST_UNREAD) <= MOST_UNREAD) return false;
+      this.controller.enqueue(encoder.encode(text));
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  end(): void {
+    try {
+      this.controller.close();
+    } catch {
+      // The other side was faster.
+    }
+  }
+}
+
+/** All who listen to one room at this node. */
+export class Audience {
+  readonly listeners = new Set<Listener>();
+  readonly #views = new Map<string, Promise<string>>();
+  readonly #pace = new Pace(() => this.#showAll(), { gather_ms: GATHER_MS, every_ms: BATCH_MS });
+
+  /** Those with the same key see the same, so that it is computed once for all of them. */
+  add(key: string, view: View, controller: Controller): Listener {
+    const listener = new Listener(key, () => this.#viewOnce(key, view), controller);
+    this.listeners.add(listener);
+    return listener;
+  }
+
+  drop(listener: Listener): void {
+    this.listeners.delete(listener);
+    listener.end();
+    if (this.listeners.size === 0) this.#pace.stop();
+  }
+
+  /** What they see may be other than it was. */
+  changed(): void {
+    this.#pace.want();
+  }
+
+  end(): void {
+    this.#pace.stop();
+    for (const one of this.listeners) one.end();
+  }
+
+  async #showAll(): Promise<void> {
+    // What is being made may be older than the change.
+    this.#views.clear();
+    await Promise.allSettled([...this.listeners].map((one) => one.show()));
+  }
+
+  #viewOnce(key: string, view: View): Promise<string> {
+    const made = this.#views.get(key) ?? view().then((it) => JSON.stringify(it));
+    this.#views.set(key, made);
+    // A view is shared by those who ask in the same moment, never kept.
+    const forget = () => this.#views.get(key) === made && this.#views.delete(key);
+    void made.finally(forget).catch(() => {});
+    return made;
+  }
+}
