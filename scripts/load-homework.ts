@@ -175,5 +175,6 @@ async function shareOf(base: string, id: string, cookie: string): Promise<string
 
 export async function linesOf(base: string, id: string, cookie: string): Promise<number> {
   const table = await fetch(`${base}/api/guide/homework/${id}/export`, { headers: { cookie } });
+  if (!table.ok) throw new Error(`export: ${table.status} ${await table.text()}`);
   return (await table.text()).trimEnd().split('\r\n').length - 1;
 }
