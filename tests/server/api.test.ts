@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
-import { ask, endpoints, newGuide, withStore } from './endpoints';
+import { ask, endpoints, newClinic, newGuide, withStore } from './endpoints';
 import { eventOf, Jar } from './events';
 import { evenHand, sampleChallenge } from './samples';
 
@@ -36,6 +37,43 @@ describe('the guide’s cookie', () => {
     expect(new Set(statuses)).toEqual(new Set([404]));
     const right = { body: { secret }, address };
     expect(await ask('/api/guide/session', right)).toMatchObject({ status: 200 });
+  });
+});
+
+describe('an open screen', () => {
+  async function screens(count: number) {
+    const { secret, jar } = await newGuide('Reed');
+    const { id } = await newClinic(jar);
+    const opened = Array.from({ length: count }, async () => {
+      const jar = new Jar();
+      await ask('/api/guide/session', { body: { secret }, jar });
+      const asked = eventOf({ method: 'GET', jar, params: { id } });
+      const response = await endpoints.get('/api/guide/clinic/[id]/feed')?.GET?.(asked);
+      const reader = response?.body?.getReader();
+      await reader?.read();
+      await reader?.read();
+      return { jar, reader, ended: async () => (await reader?.read())?.done };
+    });
+    return { jar, id, all: await Promise.all(opened) };
+  }
+
+  test('ends when its browser leaves, and no other does', async () => {
+    const { all } = await screens(2);
+    const [{ jar, ended }, other] = all;
+    await ask('/api/guide/session', { method: 'DELETE', jar });
+    expect(await ended()).toBe(true);
+    const { feed } = await runtime();
+    expect(feed.listeners).toBe(1);
+    await other.reader?.cancel();
+  });
+
+  test.each([
+    ['another device makes a new key', 'POST', '/api/guide/secret'],
+    ['the space is deleted', 'DELETE', '/api/guide/space']
+  ])('ends when %s', async (_what, method, path) => {
+    const { jar, all } = await screens(2);
+    await ask(path, { method, jar });
+    expect(await Promise.all(all.map(({ ended }) => ended()))).toEqual([true, true]);
   });
 });
 

@@ -43,9 +43,10 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
   suite('that can be had', () => {
     const club = guided(kind, NOW);
 
-    async function take({ code }: Room, token: string, answer: Answer, now = NOW) {
-      const look = await lookUp(club.store.db, { code, token, id: answer.id });
-      return takeAnswer(club.store.db, look, token, answer, now);
+    async function take(room: Room, token: string, answer: Answer, now = NOW) {
+      await takeSeat(club.store.db, room, token, NOW);
+      const look = await lookUp(club.store.db, { code: room.code, token, id: answer.id });
+      return takeAnswer(club.store.db, look, answer, now);
     }
 
     async function newClinic(at: number) {

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
 import {
   addresses,
@@ -215,9 +216,39 @@ describe('a phone with a wrong key gets nothing', () => {
     const asked = [
       ask('/api/clinic/[code]/join', { body: { token }, params, address }),
       ask('/api/clinic/[code]/answer', { body: { token, answer: vote(view) }, params, address }),
+      ask('/api/clinic/[code]/forget', { body: { token }, params, address }),
       ask('/api/clinic/[code]/feed', { method: 'GET', params, address })
     ];
     for (const { status } of await Promise.all(asked)) expect(status).toBe(404);
+  });
+
+  test('with the code but another phone’s place, and with its own all its answers go', async () => {
+    const screen = { jar: mine.jar, params: { id: mine.clinic } };
+    const viewed = async () => JSON.parse((await load('/clinic/[id]', screen)).body).view;
+    const view = await viewed();
+    const asked = { params: { code: mine.code }, address };
+    const token = newToken();
+    await ask('/api/clinic/[code]/join', { ...asked, body: { token } });
+    const answer = { ...asked, body: { token, answer: vote(view) } };
+    expect(await ask('/api/clinic/[code]/answer', answer)).toMatchObject({ status: 200 });
+    expect(await viewed()).toMatchObject({ seats: view.seats + 1, answered: 1 });
+    const before = await seen();
+    const forget = (body: unknown) => ask('/api/clinic/[code]/forget', { ...asked, body });
+    expect(await forget({})).toMatchObject({ status: 422 });
+    expect(await forget({ token: newToken() })).toMatchObject({ status: 200 });
+    expect(await seen()).toBe(before);
+
+    // The wish holds as long as anything is kept, however long the code is dead.
+    const { db } = (await runtime()).store;
+    const ending = (ends_at: string) =>
+      db.updateTable('rooms').set({ ends_at }).where('id', '=', mine.clinic).execute();
+    await ending('2000-01-01T00:00:00.000Z');
+    expect(await ask('/api/clinic/[code]/answer', answer)).toMatchObject({ status: 404 });
+    expect(await forget({ token })).toMatchObject({ status: 200 });
+    await ending('2999-01-01T00:00:00.000Z');
+    expect(await viewed()).toMatchObject({ seats: view.seats, answered: 0 });
+    expect(await ask('/api/clinic/[code]/answer', answer)).toMatchObject({ status: 403 });
+    expect(await viewed()).toMatchObject({ seats: view.seats, answered: 0 });
   });
 
   test('and the code opens the phones’ view only, never the screen’s', async () => {

@@ -10,6 +10,13 @@ const MOST_UNREAD = -64;
 /** Makes what a listener is shown now; the same text twice is sent once. */
 export type View = () => Promise<unknown>;
 
+/** What a listener who had to show a key needs to go on. */
+export interface Keyed {
+  space: string;
+  /** Whether the key still opens. */
+  holds: () => Promise<boolean>;
+}
+
 type Controller = ReadableStreamDefaultController<Uint8Array>;
 const encoder = new TextEncoder();
 
@@ -19,7 +26,8 @@ export class Listener {
   constructor(
     readonly key: string,
     private readonly view: () => Promise<string>,
-    private readonly controller: Controller
+    private readonly controller: Controller,
+    readonly keyed?: Keyed
   ) {}
 
   /** One after the other: an older view never comes after a newer one. */
@@ -61,8 +69,8 @@ export class Audience {
   readonly #pace = new Pace(() => this.#showAll(), { gather_ms: GATHER_MS, every_ms: BATCH_MS });
 
   /** Those with the same key see the same, so that it is computed once for all of them. */
-  add(key: string, view: View, controller: Controller): Listener {
-    const listener = new Listener(key, () => this.#viewOnce(key, view), controller);
+  add(key: string, view: View, controller: Controller, keyed?: Keyed): Listener {
+    const listener = new Listener(key, () => this.#viewOnce(key, view), controller, keyed);
     this.listeners.add(listener);
     return listener;
   }

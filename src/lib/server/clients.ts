@@ -2,6 +2,7 @@ import { filledIn, type Assignment } from '../practice';
 import type { Db } from './store';
 import { hashToken } from './token';
 import { Refusal } from './faults';
+import { forgetSent } from './submissions';
 
 export interface Client {
   id: string;
@@ -105,9 +106,4 @@ export async function forgetClient(db: Db, assignment: string, client: string): 
     .where('id', '=', client)
     .execute();
   await forgetSent(db, client);
-}
-
-/** Deletes all that came from a client's phone. */
-export async function forgetSent(db: Db, client: string): Promise<void> {
-  await db.deleteFrom('submissions').where('scope', '=', client).execute();
 }

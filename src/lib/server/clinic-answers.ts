@@ -6,11 +6,11 @@ import type { Round } from './clinic-plan';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { gradeAgain, type Graded } from './homework';
-import { alive, takeSeat } from './rooms';
+import { alive, hasSeat } from './rooms';
 import type { SeatLook } from './seat-look';
 import { label, madeId, rodInput } from './shapes';
 import type { Db } from './store';
-import { acceptAfter, type Receipt } from './submissions';
+import { acceptAfter, forgetSent, type Receipt } from './submissions';
 
 const part = v.pipe(v.string(), v.regex(/^\d{1,3}\.\d{1,3}$/));
 
@@ -40,20 +40,20 @@ export function challengeOf(round: Round): Challenge {
 }
 
 /**
- * Takes what a seat answers to the round that is open, once.
+ * Takes what a seat answers to the round that is open, once. Refuses without a seat.
  * @param look what was found for this very token and answer
  * @returns the room's id too, for telling who looks at it
  */
 export async function takeAnswer(
   db: Db,
   look: SeatLook | null,
-  token: string,
   answer: Answer,
   now: string
 ): Promise<{ room: string; receipt: Receipt }> {
   const room = alive(look?.room ?? null, now);
-  const { seat = null, count = 0, before } = look ?? {};
-  const scope = seat ?? (await takeSeat(db, room, token, now));
+  const { seat: scope = null, count = 0, before } = look ?? {};
+  // No seat is made here: what comes late from a phone that had all deleted would bring it back.
+  if (scope === null) throw new Refusal(403, NOT_SEATED);
   const sent = { scope, id: answer.id, parent: room.id, part: answer.part, payload: answer };
   const receipt = await acceptAfter(db, sent, before, now, () => {
     const { state } = room;
@@ -63,8 +63,13 @@ export async function takeAnswer(
     }
     return replyTo(state.plan[state.at], answer);
   });
-  return { room: room.id, receipt };
+  if (receipt.kind !== 'accepted' || (await hasSeat(db, scope))) return { room: room.id, receipt };
+  // Deleted at the phone's own wish while this was graded.
+  await forgetSent(db, scope);
+  throw new Refusal(403, NOT_SEATED);
 }
+
+const NOT_SEATED = 'This phone has no place in this room. Come in with the code first.';
 
 async function replyTo(round: Round, answer: Answer): Promise<Graded | { taken: true }> {
   if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);

@@ -6,7 +6,7 @@ import type { Round } from './clinic-plan';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { CODE_LENGTH } from './room-code';
-import { roomByCode, seatId } from './rooms';
+import { hasSeat, roomByCode, seatId } from './rooms';
 import type { Db } from './store';
 import { TOKEN_PATTERN } from './token';
 
@@ -34,16 +34,12 @@ export async function homeOf(db: Db, link: string): Promise<Home> {
   const token = link.slice(CODE_LENGTH + 1);
   const room = await roomByCode(db, link.slice(0, CODE_LENGTH));
   if (!room || !TOKEN_PATTERN.test(token)) throw new Refusal(404, NOTHING);
-  const seat = await db
-    .selectFrom('seats')
-    .select('id')
-    .where('id', '=', seatId(room.id, token))
-    .executeTakeFirst();
-  if (!seat) throw new Refusal(404, NOTHING);
+  const seat = seatId(room.id, token);
+  if (!(await hasSeat(db, seat))) throw new Refusal(404, NOTHING);
   const rows = await db
     .selectFrom('submissions')
     .select(['id', 'part', 'payload', 'received_at'])
-    .where('scope', '=', seat.id)
+    .where('scope', '=', seat)
     .orderBy('received_at')
     .execute();
   const sent = rows.map(({ id, part, payload, received_at: at }) => {

@@ -1,5 +1,5 @@
 import type pg from 'pg';
-import { Audience, type Listener, type View } from './audience';
+import { Audience, type Keyed, type Listener, type View } from './audience';
 import { Pace } from './pace';
 import type { Store } from './store';
 
@@ -10,6 +10,8 @@ const CHANNEL = 'feltfoot_room';
 const RELAY_CHANNEL = 'feltfoot_relay';
 /** PostgreSQL carries less than 8000 bytes in one notification. */
 const MOST_RELAYED = 7000;
+/** Whose listeners may have lost their key. */
+const DOUBT_CHANNEL = 'feltfoot_doubt';
 /** Proxies cut a connection on which nothing comes, ms. */
 const HEARTBEAT_MS = 15_000;
 
@@ -66,6 +68,27 @@ export class Feed {
     void this.store.pool.query('select pg_notify($1, $2)', [RELAY_CHANNEL, text]).catch(() => {});
   }
 
+  /** Keys of this space were made void: who listens with one is sent away, on every node. */
+  doubt(space: string): void {
+    if (!this.store.pool) return void this.#sendAway(space);
+    // One that gets lost is made up for by the heartbeat.
+    void this.store.pool.query('select pg_notify($1, $2)', [DOUBT_CHANNEL, space]).catch(() => {});
+  }
+
+  /** @param space all when it is not given */
+  async #sendAway(space?: string): Promise<void> {
+    const all = [...this.#rooms].flatMap(([room, { listeners }]) =>
+      [...listeners].map((one) => ({ room, one }))
+    );
+    const asked = all.map(async ({ room, one }) => {
+      const { keyed } = one;
+      if (!keyed || (space !== undefined && space !== keyed.space)) return;
+      if (!(await keyed.holds())) this.#drop(room, one);
+    });
+    // A store that cannot be asked just now shows nothing new either: asked again at the next beat.
+    await Promise.allSettled(asked);
+  }
+
   #pass(text: string): void {
     const { room, key, event, data } = JSON.parse(text) as Relayed;
     for (const one of this.#rooms.get(room)?.listeners ?? []) {
@@ -75,15 +98,15 @@ export class Feed {
 
   /**
    * A stream of a room's views. Listeners with the same key see the same, so that it is computed once
-   * for all of them.
+   * for all of them. One with a key of its own is looked after at every heartbeat.
    */
-  stream(room: string, key: string, view: View): ReadableStream<Uint8Array> {
+  stream(room: string, key: string, view: View, keyed?: Keyed): ReadableStream<Uint8Array> {
     let listener: Listener;
     return new ReadableStream({
       start: async (controller) => {
         const audience = this.#rooms.get(room) ?? new Audience();
         this.#rooms.set(room, audience);
-        listener = audience.add(key, view, controller);
+        listener = audience.add(key, view, controller, keyed);
         listener.write(': here\n\n');
         await listener.show();
         if (this.#isClosed) listener.end();
@@ -125,10 +148,12 @@ export class Feed {
     const { rows } = await ear.query<{ pid: number }>('select pg_backend_pid() as pid');
     ear.on('notification', ({ channel, processId, payload = '' }) => {
       if (channel === RELAY_CHANNEL) this.#pass(payload);
+      else if (channel === DOUBT_CHANNEL) void this.#sendAway(payload);
       else if (processId !== rows[0].pid) this.#rooms.get(payload)?.changed();
     });
     await ear.query(`listen ${CHANNEL}`);
     await ear.query(`listen ${RELAY_CHANNEL}`);
+    await ear.query(`listen ${DOUBT_CHANNEL}`);
   }
 
   /** What was said while nobody listened is made up for by showing every room anew. */
@@ -151,6 +176,7 @@ export class Feed {
     for (const [room, { listeners }] of this.#rooms) {
       for (const one of listeners) if (!one.write(': still here\n\n')) this.#drop(room, one);
     }
+    void this.#sendAway();
   }
 
   #drop(room: string, listener: Listener): void {

@@ -5,11 +5,11 @@ import { answerSchema } from '../practice/answer';
 import { guessEntries } from '../practice/fields';
 import { DataError, type Challenge } from '../scoring';
 import { beside } from './beside';
-import { clientWith, forgetSent, sharedAssignment } from './clients';
+import { clientWith, sharedAssignment } from './clients';
 import { Refusal } from './faults';
 import { label, madeId, rodInput, time } from './shapes';
 import type { Db } from './store';
-import { accept, countOf, type Receipt } from './submissions';
+import { accept, countOf, forgetSent, type Receipt } from './submissions';
 
 /** A try as a phone sends it. `marks` are what the phone showed; the server grades for itself. */
 const triedSchema = v.strictObject({

@@ -7,7 +7,7 @@ import { isJson } from './elsewhere';
 import { Refusal, storeTrouble } from './faults';
 import { describeError, log } from './log';
 import type { RateLimiter } from './rate-limit';
-import { alive, roomByCode, type Room } from './rooms';
+import { alive, kept, roomByCode, type Room } from './rooms';
 import { codes, runtime } from './runtime';
 import { guideOf, SESSION_DAYS, type Guide } from './spaces';
 import type { Db } from './store';
@@ -97,7 +97,13 @@ export async function byCode<T>(
   return found;
 }
 
-/** The clinic whose code stands in the address. */
+/** The clinic whose code stands in the address, as long as it is kept. */
+export async function roomKept(event: RequestEvent<{ code: string }>): Promise<Room> {
+  const db = await database();
+  return kept(await byCode(event, (code) => roomByCode(db, code)));
+}
+
+/** The same while it is alive. */
 export async function roomAsked(event: RequestEvent<{ code: string }>): Promise<Room> {
   const db = await database();
   return alive(await byCode(event, (code) => roomByCode(db, code)), timeNow());

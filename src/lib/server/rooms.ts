@@ -5,6 +5,7 @@ import { deleteRooms } from './retention';
 import { newCode } from './room-code';
 import type { Guide } from './spaces';
 import type { Db } from './store';
+import { forgetSent } from './submissions';
 import { hashToken, newToken } from './token';
 
 export interface Room {
@@ -76,7 +77,11 @@ export async function roomByCode(db: Db, code: string): Promise<Room | null> {
 
 /** The clinic that a code on a screen led to, if it is alive. */
 export function alive(room: Room | null, now: string): Room {
-  if (room && room.ends_at > now) return room;
+  return kept(room && room.ends_at > now ? room : null);
+}
+
+export function kept(room: Room | null): Room {
+  if (room) return room;
   throw new Refusal(404, 'No clinic has this code now. Look at the screen again.');
 }
 
@@ -133,8 +138,7 @@ export function seatId(room: string, token: string): string {
 export async function takeSeat(db: Db, room: Room, token: string, now: string): Promise<string> {
   const token_hash = hashToken(token);
   const id = seatId(room.id, token);
-  const before = await db.selectFrom('seats').select('id').where('id', '=', id).executeTakeFirst();
-  if (before) return id;
+  if (await hasSeat(db, id)) return id;
   if (room.state.isOver) throw new Refusal(410, 'This clinic is over. There is nothing to join.');
   if ((await seatsIn(db, room.id)) >= MOST_SEATS) throw new Refusal(429, 'The room is full.');
   await db
@@ -143,6 +147,22 @@ export async function takeSeat(db: Db, room: Room, token: string, now: string): 
     .onConflict((conflict) => conflict.column('id').doNothing())
     .execute();
   return id;
+}
+
+/** @param id of the seat */
+export async function hasSeat(db: Db, id: string): Promise<boolean> {
+  const seat = await db.selectFrom('seats').select('id').where('id', '=', id).executeTakeFirst();
+  return seat !== undefined;
+}
+
+/**
+ * Deletes a seat and all that came from it. The seat goes first and for itself: what is stored after
+ * that finds its sender gone and goes too, and what was stored before goes here.
+ */
+export async function forgetSeat(db: Db, room: string, token: string): Promise<void> {
+  const id = seatId(room, token);
+  await db.deleteFrom('seats').where('id', '=', id).execute();
+  await forgetSent(db, id);
 }
 
 export async function seatsIn(db: Db, room: string): Promise<number> {

@@ -139,6 +139,23 @@ async function dropWaysIn(db: Db, space: string): Promise<void> {
   }
 }
 
-export async function endSession(db: Db, token: string): Promise<void> {
-  await db.deleteFrom('sessions').where('token_hash', '=', hashToken(token)).execute();
+/** @returns the space that it was of */
+export async function endSession(db: Db, token: string): Promise<string | undefined> {
+  const ended = await db
+    .deleteFrom('sessions')
+    .where('token_hash', '=', hashToken(token))
+    .returning('space_id')
+    .executeTakeFirst();
+  return ended?.space_id;
+}
+
+/** Whether a cookie still opens. Unlike its use, this makes neither cookie nor space live longer. */
+export async function sessionHolds(db: Db, token: string, now: string): Promise<boolean> {
+  const session = await db
+    .selectFrom('sessions')
+    .select('space_id')
+    .where('token_hash', '=', hashToken(token))
+    .where('ends_at', '>', now)
+    .executeTakeFirst();
+  return session !== undefined;
 }

@@ -88,3 +88,8 @@ export async function countOf(db: Db, scope: string): Promise<number> {
     .executeTakeFirstOrThrow();
   return Number(count);
 }
+
+/** Deletes all that came from a client or a seat. */
+export async function forgetSent(db: Db, scope: string): Promise<void> {
+  await db.deleteFrom('submissions').where('scope', '=', scope).execute();
+}

@@ -41,6 +41,8 @@ export class Seat {
   place = $state.raw<Place | null>(null);
   tries = $state.raw<(StoredTry & { part: string })[]>([]);
   isConnected = $state(true);
+  /** Whether what was answered here was just deleted. */
+  isForgotten = $state(false);
   trouble = $state('');
   unsent = $state.raw<(Answer | TryAnswer)[]>([]);
 
@@ -75,6 +77,7 @@ export class Seat {
       this.#keep(place);
       this.#show(view);
       this.trouble = '';
+      this.isForgotten = false;
       this.#stop();
       this.#stop = follow<PhoneView>(
         `${path}/feed`,
@@ -143,6 +146,22 @@ export class Seat {
     localStorage.removeItem(KEY);
     this.place = null;
     this.view = null;
+    this.tries = [];
+    this.unsent = [];
+  }
+
+  /** Deletes at the server what was answered here. The record on this phone keeps what it has. */
+  async forget(): Promise<void> {
+    if (!this.place) return;
+    const { code, token } = this.place;
+    try {
+      await ask('POST', `/api/clinic/${code}/forget`, { token });
+      this.trouble = '';
+      this.isForgotten = true;
+      this.leave();
+    } catch (error) {
+      this.trouble = wordsFor(error);
+    }
   }
 
   vote(part: string, option: string): void {
@@ -176,11 +195,13 @@ export class Seat {
     try {
       while (this.unsent.length > 0) {
         await ask('POST', `/api/clinic/${code}/answer`, { token, answer: this.unsent[0] });
+        if (this.place?.token !== token) return;
         this.unsent = this.unsent.slice(1);
         this.trouble = '';
       }
     } catch (error) {
-      this.#failed(error);
+      // Of a room that was left meanwhile nothing is said any more.
+      if (this.place?.token === token) this.#failed(error);
     } finally {
       this.#isSending = false;
     }

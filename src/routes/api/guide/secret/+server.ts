@@ -1,4 +1,5 @@
 import { answering, database, guideFrom, setCookie, timeNow } from '$lib/server/http';
+import { runtime } from '$lib/server/runtime';
 import { renewSecret, startSession } from '$lib/server/spaces';
 import type { RequestHandler } from './$types';
 
@@ -8,7 +9,9 @@ export const prerender = false;
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const db = await database();
-    const secret = await renewSecret(db, await guideFrom(event));
+    const guide = await guideFrom(event);
+    const secret = await renewSecret(db, guide);
+    (await runtime()).feed.doubt(guide.space);
     setCookie(event, (await startSession(db, secret, timeNow())) ?? '');
     return { secret };
   });

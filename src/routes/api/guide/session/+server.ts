@@ -8,6 +8,7 @@ import {
   setCookie,
   timeNow
 } from '$lib/server/http';
+import { runtime } from '$lib/server/runtime';
 import { token } from '$lib/server/shapes';
 import { endSession, startSession } from '$lib/server/spaces';
 import * as v from 'valibot';
@@ -29,6 +30,7 @@ export const POST: RequestHandler = (event) =>
 /** Leaves this browser. */
 export const DELETE: RequestHandler = (event) =>
   answering(async () => {
-    await endSession(await database(), cookieOf(event.cookies) ?? '');
+    const space = await endSession(await database(), cookieOf(event.cookies) ?? '');
+    if (space) (await runtime()).feed.doubt(space);
     dropCookie(event.cookies);
   });

@@ -11,7 +11,7 @@ import {
   timeNow
 } from '$lib/server/http';
 import { deleteSpace } from '$lib/server/retention';
-import { limits } from '$lib/server/runtime';
+import { limits, runtime } from '$lib/server/runtime';
 import { line } from '$lib/server/shapes';
 import { createSpace, endSession, startSession } from '$lib/server/spaces';
 import * as v from 'valibot';
@@ -39,5 +39,6 @@ export const DELETE: RequestHandler = (event) =>
     const db = await database();
     await deleteSpace(db, guide.space);
     await endSession(db, cookieOf(event.cookies) ?? '');
+    (await runtime()).feed.doubt(guide.space);
     dropCookie(event.cookies);
   });

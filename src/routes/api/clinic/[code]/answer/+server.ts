@@ -18,7 +18,7 @@ export const POST: RequestHandler = (event) =>
     takeOne(limits.sender, token);
     const db = await database();
     const look = await byCode(event, (code) => lookUp(db, { code, token, id: answer.id }));
-    const { room, receipt } = await takeAnswer(db, look, token, answer, timeNow());
+    const { room, receipt } = await takeAnswer(db, look, answer, timeNow());
     metrics.count(`answers_taken_total{kind="${receipt.kind}"}`);
     if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');
     (await runtime()).feed.changed(room);

@@ -1,7 +1,16 @@
 import { screenView } from '$lib/server/clinic-view';
-import { addressOf, answering, database, guideFrom, streamed, timeNow } from '$lib/server/http';
+import {
+  addressOf,
+  answering,
+  cookieOf,
+  database,
+  guideFrom,
+  streamed,
+  timeNow
+} from '$lib/server/http';
 import { roomOf } from '$lib/server/rooms';
 import { codes, runtime } from '$lib/server/runtime';
+import { sessionHolds } from '$lib/server/spaces';
 import type { RequestHandler } from './$types';
 
 export const prerender = false;
@@ -10,8 +19,11 @@ export const prerender = false;
 export const GET: RequestHandler = (event) =>
   answering(async () => {
     const db = await database();
-    const { id, code } = await roomOf(db, await guideFrom(event), event.params.id);
+    const guide = await guideFrom(event);
+    const { id, code } = await roomOf(db, guide, event.params.id);
     codes.wasRight(addressOf(event), code);
     const { feed } = await runtime();
-    return streamed(feed.stream(id, 'screen', () => screenView(db, id, timeNow())));
+    const cookie = cookieOf(event.cookies) ?? '';
+    const keyed = { space: guide.space, holds: () => sessionHolds(db, cookie, timeNow()) };
+    return streamed(feed.stream(id, 'screen', () => screenView(db, id, timeNow()), keyed));
   });
