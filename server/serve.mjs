@@ -10,6 +10,8 @@ import { markServed } from './served.mjs';
 /** How long an answer under way may take once we are told to stop; the whole stop takes < 1 s. */
 const graceMs = 500;
 const sweepMs = 20;
+/** To ask the system for its addresses takes as long as a vote; they change this seldom. */
+const lanKeptMs = 5000;
 /** Two minutes of rod and reel at every digit are 0.7 MB; nothing that anyone sends is larger. */
 const bodyLimit = '1M';
 
@@ -52,6 +54,7 @@ export async function loadHandler(folder) {
 export async function serve({ handler, port, host, protocol = 'http', hosts = '', proxies = 0 }) {
   if (!Number.isInteger(proxies) || proxies < 0) throw new Error(`FELTFOOT_PROXIES: ${proxies}`);
   const allowed = allowedHosts(hosts);
+  const lan = keptFor(lanKeptMs, () => reachable(host).join(','));
   const server = createServer((request, response) => {
     for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
     if (!allowed.has(hostName(request.headers.host) ?? '')) {
@@ -64,7 +67,7 @@ export async function serve({ handler, port, host, protocol = 'http', hosts = ''
     request.headers[protocolHeader] = protocol;
     request.headers[hostHeader] = request.headers.host;
     request.headers[addressHeader] = addressOf(request, proxies);
-    request.headers[lanHeader] = reachable(host).join(',');
+    request.headers[lanHeader] = lan();
     handler(request, response);
   });
   await new Promise((resolve, reject) => {
@@ -79,6 +82,24 @@ export async function serve({ handler, port, host, protocol = 'http', hosts = ''
 function addressOf({ headers, socket }, proxies) {
   const way = [headers['x-forwarded-for'] ?? []].flat().join(',').split(',');
   return (proxies > 0 && way.at(-proxies)?.trim()) || socket.remoteAddress || '';
+}
+
+/**
+ * @template T
+ * @param {number} ms
+ * @param {() => T} ask
+ * @returns {() => T} what it last said, asked again once that is older than `ms`
+ */
+function keptFor(ms, ask) {
+  let said = ask();
+  let asked_ms = performance.now();
+  return () => {
+    if (performance.now() - asked_ms > ms) {
+      said = ask();
+      asked_ms = performance.now();
+    }
+    return said;
+  };
 }
 
 /** @param {string | undefined} host @returns {string[]} LAN addresses on which we do listen */

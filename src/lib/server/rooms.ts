@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { nextState, newRoom, type ClinicAction, type RoomState } from './clinic-flow';
 import type { Round } from './clinic-plan';
 import { Refusal } from './faults';
@@ -149,10 +150,26 @@ export async function takeSeat(db: Db, room: Room, token: string, now: string): 
   return id;
 }
 
-/** @param id of the seat */
+const lookedFor = new WeakMap<Db, { ids: Set<string>; found: Promise<Set<string>> }>();
+
+/**
+ * Whether a seat is there now. Those asked for in the same moment, as of votes that were written
+ * together, are looked for by one statement.
+ */
 export async function hasSeat(db: Db, id: string): Promise<boolean> {
-  const seat = await db.selectFrom('seats').select('id').where('id', '=', id).executeTakeFirst();
-  return seat !== undefined;
+  const look = lookedFor.get(db) ?? { ids: new Set<string>(), found: seatsOf(db) };
+  lookedFor.set(db, look);
+  look.ids.add(id);
+  return (await look.found).has(id);
+}
+
+/** Those of the ids looked for that are there, once all of this moment have come. */
+async function seatsOf(db: Db): Promise<Set<string>> {
+  await setImmediate();
+  const ids = [...(lookedFor.get(db)?.ids ?? [])];
+  lookedFor.delete(db);
+  const rows = await db.selectFrom('seats').select('id').where('id', 'in', ids).execute();
+  return new Set(rows.map(({ id }) => id));
 }
 
 /**
