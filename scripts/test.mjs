@@ -69,18 +69,24 @@ const installed = (/** @type {Parameters<typeof runInstalled>} */ ...what) =>
 
 const types = () => run(process.execPath, ['scripts/check.mjs']).then(({ code }) => code);
 
-/** Both at once, one a core; the first bad code counts. @param {Promise<number>[]} codes */
+const formatted = () =>
+  installed('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
+const fenced = () => installed(depcruise, cruised);
+const built = async () => {
+  found.FELTFOOT_BUILD = await ensureBuilt();
+  return 0;
+};
+
+/** All at once, to keep both cores busy; the first bad code counts. @param {Promise<number>[]} codes */
 const together = async (...codes) => (await Promise.all(codes)).find((code) => code !== 0) ?? 0;
 
 /** In order: the cheap ones that fail most often come first. @type {[string, () => Promise<any>][]} */
 const steps = [
   ['install', ensureInstalled],
   ['browser', async () => void (found.FELTFOOT_CHROMIUM = await findChromium())],
-  ['format', () => installed('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.'])],
   ['types and lint', () => together(types(), installed(eslint, ['.', '--max-warnings=0']))],
-  ['fences', () => installed(depcruise, cruised)],
-  // Before the tests in Node: some of them start a server from it.
-  ['build', async () => void (found.FELTFOOT_BUILD = await ensureBuilt())],
+  // The build before the tests in Node: some of them start a server from it.
+  ['format, fences and build', () => together(formatted(), fenced(), built())],
   ['tests in Node', () => vitest('node')],
   ['tests in a browser', () => vitest('browser')],
   ['tests end to end', playwright]

@@ -107,7 +107,7 @@ test('a link that was cut short is said to be so, by name', async ({ page }) => 
   await accessible(page);
 });
 
-test('the ruler says how to get one, and shows one after four tries', async ({ page }) => {
+test('the ruler says how to get one, and shows one after four tries @narrow', async ({ page }) => {
   test.slow();
   await page.goto('/ruler');
   await expect(page.getByText('Four tries show by how much yours does.')).toBeVisible();
