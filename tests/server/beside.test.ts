@@ -113,6 +113,22 @@ describe('work in a thread', () => {
     await expect(later).rejects.toThrow(DataError);
   });
 
+  test('what no thread could be started for is not in hand', async () => {
+    let isBroken = true;
+    const fake = new FakeThread();
+    const beside = new Beside(() => {
+      if (isBroken) throw new Error('no thread to be had');
+      return fake as unknown as Thread;
+    });
+    for (let i = 0; i < 120; i++) {
+      await expect(beside.ask('judge', question)).rejects.toThrow('no thread to be had');
+    }
+    isBroken = false;
+    const later = beside.ask('judge', ofNothing);
+    fake.answerAll();
+    await expect(later).rejects.toThrow(DataError);
+  });
+
   test('a thread that ends fails what waits, and the next answer starts another', async () => {
     const { beside, threads } = thread();
     const lost = beside.ask('judge', question);

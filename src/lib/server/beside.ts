@@ -40,9 +40,10 @@ export class Beside {
       throw new Refusal(503, 'Too much to work out just now. Nothing was taken; try again later.');
     }
     const ticket = ++this.#asked;
+    // Asked first: what could not be asked is not in hand.
+    this.#running().postMessage({ ticket, question: { kind, given } });
     const answer = await new Promise<Answer>((done, fail) => {
       this.#waiting.set(ticket, { cost_s, done, fail });
-      this.#running().postMessage({ ticket, question: { kind, given } });
     });
     return madeIn<K>(answer);
   }
