@@ -47,9 +47,20 @@ async function playwright() {
   const env = { ...found, PLAYWRIGHT_JSON_OUTPUT_FILE: file };
   const args = ['test', '--reporter=list,json'];
   const { code } = await runInstalled('playwright/cli.js', args, { env });
-  if (code === 0) count('playwright', JSON.parse(readFileSync(file, 'utf8')));
-  else showPages();
+  if (!existsSync(file)) return code || 1;
+  const report = JSON.parse(readFileSync(file, 'utf8'));
+  if (code === 0) count('playwright', report);
+  if (code !== 0 || report.stats.flaky > 0) showPages();
+  for (const title of secondTries(report)) say(`  Passed at the second try only: ${title}`);
   return code;
+}
+
+/** @param {any} suite of a report, or the report @returns {string[]} */
+function secondTries({ suites = [], specs = [] }) {
+  const isFlaky = (/** @type {any} */ spec) =>
+    spec.tests.some((/** @type {any} */ test) => test.status === 'flaky');
+  const here = specs.filter(isFlaky).map((/** @type {any} */ spec) => spec.title);
+  return [...here, ...suites.flatMap(secondTries)];
 }
 
 /** What stood on the page where a test failed: where only the output is kept, it must say. */

@@ -5,6 +5,7 @@ const hold = (devtools: CDPSession, beta: number) =>
   devtools.send('DeviceOrientation.setDeviceOrientationOverride', { alpha: 90, beta, gamma: 0 });
 
 async function openAsPhone(page: Page): Promise<CDPSession> {
+  await page.context().grantPermissions(['accelerometer', 'gyroscope']);
   const devtools = await page.context().newCDPSession(page);
   await page.goto('/water');
   await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
