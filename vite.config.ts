@@ -10,7 +10,9 @@ const chromium = playwright({
   launchOptions: {
     executablePath: process.env.FELTFOOT_CHROMIUM || process.env.CHROME_PATH || undefined,
     args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update']
-  }
+  },
+  // A browser without windows has nobody to ask.
+  contextOptions: { permissions: ['accelerometer', 'gyroscope'] }
 });
 
 export default defineConfig({

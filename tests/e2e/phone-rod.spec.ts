@@ -5,6 +5,7 @@ const hold = (devtools: CDPSession, beta: number) =>
   devtools.send('DeviceOrientation.setDeviceOrientationOverride', { alpha: 90, beta, gamma: 0 });
 
 async function openAsPhone(page: Page): Promise<CDPSession> {
+  // A browser without windows has nobody to ask.
   await page.context().grantPermissions(['accelerometer', 'gyroscope']);
   const devtools = await page.context().newCDPSession(page);
   await page.goto('/water');
