@@ -1,4 +1,3 @@
-import { setImmediate } from 'node:timers/promises';
 import { nextState, newRoom, type ClinicAction, type RoomState } from './clinic-flow';
 import type { Round } from './clinic-plan';
 import { Refusal } from './faults';
@@ -7,6 +6,7 @@ import { newCode } from './room-code';
 import type { Guide } from './spaces';
 import type { Db } from './store';
 import { forgetSent } from './submissions';
+import { together } from './together';
 import { hashToken, newToken } from './token';
 
 export interface Room {
@@ -150,27 +150,12 @@ export async function takeSeat(db: Db, room: Room, token: string, now: string): 
   return id;
 }
 
-const lookedFor = new WeakMap<Db, { ids: Set<string>; found: Promise<Set<string>> }>();
-
-/**
- * Whether a seat is there now. Those asked for in the same moment, as of votes that were written
- * together, are looked for by one statement.
- */
-export async function hasSeat(db: Db, id: string): Promise<boolean> {
-  const look = lookedFor.get(db) ?? { ids: new Set<string>(), found: seatsOf(db) };
-  lookedFor.set(db, look);
-  look.ids.add(id);
-  return (await look.found).has(id);
-}
-
-/** Those of the ids looked for that are there, once all of this moment have come. */
-async function seatsOf(db: Db): Promise<Set<string>> {
-  await setImmediate();
-  const ids = [...(lookedFor.get(db)?.ids ?? [])];
-  lookedFor.delete(db);
+/** Whether a seat is there now: looked for after what was written before it was asked. */
+export const hasSeat = together(async (db, ids: string[]): Promise<boolean[]> => {
   const rows = await db.selectFrom('seats').select('id').where('id', 'in', ids).execute();
-  return new Set(rows.map(({ id }) => id));
-}
+  const there = new Set(rows.map(({ id }) => id));
+  return ids.map((id) => there.has(id));
+});
 
 /**
  * Deletes a seat and all that came from it. The seat goes first and for itself: what is stored after

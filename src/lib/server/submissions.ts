@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Db } from './store';
-import { writerOf } from './submission-writer';
+import { write } from './submission-writer';
 
 /** One thing that a phone sends. `id` is made on the phone and kept there until it is acknowledged. */
 export interface Submission {
@@ -55,7 +55,7 @@ export async function acceptAfter(
   const { scope, id, parent, part } = submission;
   const reply = JSON.stringify(await answer());
   const row = { scope, id, parent, part, payload_hash, payload, reply, received_at: now };
-  if (await writerOf(db).write(row)) return { kind: 'accepted', reply };
+  if (await write(db, row)) return { kind: 'accepted', reply };
   // The same came by another way between the look and the insert: that one stands.
   const other = await stored(db, submission);
   if (!other) throw new Error(`submission ${id}: neither inserted nor there`);
