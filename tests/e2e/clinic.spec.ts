@@ -1,33 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
-
-async function openClinic(page: Page): Promise<string> {
-  await page.goto('/guide');
-  await page.getByLabel('What clients call you').fill('Reedmere Club');
-  await page.getByRole('button', { name: 'Open a space' }).click();
-  await page.getByRole('button', { name: 'Open a clinic' }).click();
-  await expect(page.locator('.code')).toHaveText(/^[2-9A-Z]{6}$/);
-  return page.locator('.code').innerText();
-}
-
-async function phoneIn(browser: Browser, code: string): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
-  const page = await context.newPage();
-  await page.goto(`/clinic#${code}`);
-  await expect(page.getByText(/^\d+ of \d+$/)).toBeVisible();
-  return page;
-}
-
-async function next(page: Page): Promise<void> {
-  const before = await page.getByText(/\d+ of \d+, about/).innerText();
-  await page.getByRole('button', { name: 'Next' }).click();
-  await expect(page.getByText(before)).toHaveCount(0);
-}
-
-/** Leads the room on to its first question. */
-async function goToQuestion(page: Page): Promise<void> {
-  while (!(await page.getByRole('button', { name: 'Hold' }).isVisible())) await next(page);
-}
+import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
 
 /** The phone takes the screen's rod and drags it aside. */
 async function sweepFrom(phone: Page, rod: string): Promise<void> {
@@ -75,8 +48,6 @@ async function makeTry(phone: Page): Promise<void> {
   await phone.keyboard.up('ArrowUp');
   await phone.getByRole('button', { name: 'Done' }).click();
 }
-
-const options = (page: Page) => page.locator('fieldset button');
 
 test(
   'a screen and five phones: a vote is hidden, held, revealed; one phone is cut off in between',

@@ -5,46 +5,27 @@ import { ask, Refused, wordsFor } from '../guide/ask';
 import { newId, now } from '../record/stamp';
 import { follow } from './follow';
 import { foretold } from './foretold';
-import { homeLink, storedAnswer, type Reports } from './home/home-link';
+import { homeLink, storedAnswer } from './home/home-link';
+import { keepPlace, keptPlace, newPlace, type Answer, type Place } from './place';
 import { toldIn, type Told } from './told';
 
-/** The place of a phone, kept so that it has it again after a reload. */
-interface Place {
-  code: string;
-  token: string;
-  /** What was answered, by part: the option, or the last try's id. */
-  votes: Record<string, string>;
-  /** How its owner came by the answers to questions of the bank, by round. */
-  reports?: Reports;
-  /** Answers to questions of the bank that were told right or wrong, by round. */
-  told?: Readonly<Record<string, Told>>;
-}
-
-type Answer = { kind: 'vote'; id: string; part: string; option: string };
-type TryAnswer = {
-  kind: 'try';
-  id: string;
-  part: string;
-  input: StoredTry['input'];
-  model: string;
-  marks: number;
-};
-
-const KEY = 'feltfoot-seat';
 const RETRY_MS = 3000;
 /** No such room, or it is over and this phone was not in it. */
 const GONE = [404, 410];
+/** The server does not know this seat. */
+const NOT_SEATED = 403;
 
 /** A phone in a clinic. What it answers is sent until it is acknowledged or the round is closed. */
 export class Seat {
   view = $state.raw<PhoneView | null>(null);
   place = $state.raw<Place | null>(null);
+  /** A place that this phone has, or wants, and could not be given just now. */
+  coming = $state.raw<Place | null>(null);
   tries = $state.raw<(StoredTry & { part: string })[]>([]);
   isConnected = $state(true);
   /** Whether what was answered here was just deleted. */
   isForgotten = $state(false);
   trouble = $state('');
-  unsent = $state.raw<(Answer | TryAnswer)[]>([]);
 
   /** A vote that can be changed no more. */
   onforetold: (made: Prediction) => void = () => {};
@@ -53,13 +34,17 @@ export class Seat {
 
   #stop = () => {};
   #isSending = false;
+  #isForgetting = false;
 
   /** Takes the seat that this browser has, if any. @returns how to stop */
   open(code: string | null): () => void {
-    const kept = readPlace(localStorage.getItem(KEY));
+    const kept = keptPlace(localStorage);
     if (kept && (!code || kept.code === code)) void this.#enter(kept);
     else if (code) void this.join(code);
-    const timer = setInterval(() => void this.#send(), RETRY_MS);
+    const timer = setInterval(() => {
+      if (this.coming) void this.#enter(this.coming);
+      else void this.#send();
+    }, RETRY_MS);
     return () => {
       clearInterval(timer);
       this.#stop();
@@ -67,13 +52,23 @@ export class Seat {
   }
 
   join(code: string): Promise<void> {
-    return this.#enter({ code, token: newId() + newId(), votes: {} });
+    return this.#enter(newPlace(code, newId() + newId()));
+  }
+
+  /** Another code is to be typed instead. */
+  comeNoMore(): void {
+    this.coming = null;
+    this.trouble = '';
   }
 
   async #enter(place: Place): Promise<void> {
     const path = `/api/clinic/${place.code}`;
+    const isAgain = this.coming === place;
     try {
       const view = await ask<PhoneView>('POST', `${path}/join`, { token: place.token });
+      // Meanwhile another code was wanted.
+      if (isAgain && this.coming !== place) return;
+      this.coming = null;
       this.#keep(place);
       this.#show(view);
       this.trouble = '';
@@ -84,8 +79,10 @@ export class Seat {
         (view) => this.#show(view),
         (isConnected) => (this.isConnected = isConnected)
       );
+      void this.#send();
     } catch (error) {
-      this.trouble = wordsFor(error);
+      this.coming = isPassing(error) ? place : null;
+      this.trouble = error instanceof TypeError ? '' : wordsFor(error);
       if (error instanceof Refused && GONE.includes(error.status)) this.leave();
     }
   }
@@ -111,11 +108,11 @@ export class Seat {
 
   /** Whether the answer of this round was told. */
   hasTold(round: number): boolean {
-    return this.place?.told?.[round] !== undefined;
+    return this.place?.told[round] !== undefined;
   }
 
   isWaiting(round: number): boolean {
-    return this.hasTold(round) && this.place?.reports?.[round] === undefined;
+    return this.hasTold(round) && this.place?.reports[round] === undefined;
   }
 
   /** Answers of which is not said yet how they were come by. */
@@ -126,7 +123,7 @@ export class Seat {
   /** Its owner says so: the answer then goes into the record. */
   says(round: number, report: Report): void {
     const { place } = this;
-    const told = place?.told?.[round];
+    const told = place?.told[round];
     if (!place || !told || !this.isWaiting(round)) return;
     this.#keep({ ...place, reports: { ...place.reports, [round]: report } });
     this.onanswered(storedAnswer(place.code, told.made, report));
@@ -138,22 +135,23 @@ export class Seat {
 
   #keep(place: Place): void {
     this.place = place;
-    localStorage.setItem(KEY, JSON.stringify(place));
+    keepPlace(localStorage, place);
   }
 
   leave(): void {
     this.#stop();
-    localStorage.removeItem(KEY);
+    keepPlace(localStorage, null);
     this.place = null;
+    this.coming = null;
     this.view = null;
     this.tries = [];
-    this.unsent = [];
   }
 
   /** Deletes at the server what was answered here. The record on this phone keeps what it has. */
   async forget(): Promise<void> {
     if (!this.place) return;
     const { code, token } = this.place;
+    this.#isForgetting = true;
     try {
       await ask('POST', `/api/clinic/${code}/forget`, { token });
       this.trouble = '';
@@ -161,13 +159,13 @@ export class Seat {
       this.leave();
     } catch (error) {
       this.trouble = wordsFor(error);
+    } finally {
+      this.#isForgetting = false;
     }
   }
 
   vote(part: string, option: string): void {
-    if (!this.place) return;
-    this.#note(part, option);
-    this.#queue({ kind: 'vote', id: newId(), part, option });
+    this.#answer({ kind: 'vote', id: newId(), part, option }, option);
   }
 
   /** A try as the record keeps it: under the same id, so that it is one try wherever it comes to. */
@@ -175,57 +173,72 @@ export class Seat {
     const { grade } = gradeTry(challenge, made.input);
     this.tries = [...this.tries, { ...made, part }];
     const { id, input, model } = made;
-    this.#note(part, id);
-    this.#queue({ kind: 'try', id, part, input, model, marks: grade.marks });
+    this.#answer({ kind: 'try', id, part, input, model, marks: grade.marks }, id);
   }
 
-  #note(part: string, answer: string): void {
-    if (this.place) this.#keep({ ...this.place, votes: { ...this.place.votes, [part]: answer } });
+  get unsent(): readonly Answer[] {
+    return this.place?.unsent ?? [];
   }
 
-  #queue(answer: Answer | TryAnswer): void {
-    this.unsent = [...this.unsent, answer];
+  /** Kept before it is sent: a phone that is reloaded in between sends it after. */
+  #answer(answer: Answer, noted: string): void {
+    const { place } = this;
+    if (!place) return;
+    const votes = { ...place.votes, [answer.part]: noted };
+    this.#keep({ ...place, votes, unsent: [...place.unsent, answer] });
     void this.#send();
   }
 
   async #send(): Promise<void> {
-    if (this.#isSending || !this.place) return;
+    if (this.#isSending || this.#isForgetting || !this.place) return;
     this.#isSending = true;
-    const { code, token } = this.place;
+    const { token } = this.place;
     try {
       while (this.unsent.length > 0) {
-        await ask('POST', `/api/clinic/${code}/answer`, { token, answer: this.unsent[0] });
+        await this.#sendFirst(this.place);
+        // Of a room that was left meanwhile nothing is said any more.
         if (this.place?.token !== token) return;
-        this.unsent = this.unsent.slice(1);
         this.trouble = '';
       }
     } catch (error) {
-      // Of a room that was left meanwhile nothing is said any more.
-      if (this.place?.token === token) this.#failed(error);
+      if (this.place?.token === token && !isPassing(error)) this.trouble = wordsFor(error);
     } finally {
       this.#isSending = false;
     }
   }
 
   /** What was refused is not sent again; what did not get through is. */
-  #failed(error: unknown): void {
-    if (!(error instanceof Refused) || error.status === 429 || error.status >= 500) return;
-    this.unsent = this.unsent.slice(1);
-    this.trouble = wordsFor(error);
+  async #sendFirst({ code, token, unsent: [answer] }: Place): Promise<void> {
+    const path = `/api/clinic/${code}`;
+    const send = () => ask('POST', `${path}/answer`, { token, answer });
+    try {
+      await send().catch(async (error: unknown) => {
+        const isUnknown = error instanceof Refused && error.status === NOT_SEATED;
+        if (!isUnknown || !this.#isStaying(token)) throw error;
+        // The store was put back as it was before this phone came in.
+        await ask('POST', `${path}/join`, { token });
+        await send();
+      });
+      this.#drop(token, answer);
+    } catch (error) {
+      if (!isPassing(error)) this.#drop(token, answer);
+      throw error;
+    }
+  }
+
+  /** Not where all was just deleted, here or in another window: a seat would bring it back. */
+  #isStaying(token: string): boolean {
+    return !this.#isForgetting && keptPlace(localStorage)?.token === token;
+  }
+
+  #drop(token: string, { id }: Answer): void {
+    const { place } = this;
+    if (place?.token !== token) return;
+    this.#keep({ ...place, unsent: place.unsent.filter((one) => one.id !== id) });
   }
 }
 
-function readPlace(text: string | null): Place | null {
-  try {
-    const { code, token, votes, reports, told } = JSON.parse(text ?? '');
-    return {
-      code: String(code),
-      token: String(token),
-      votes: votes ?? {},
-      reports: reports ?? {},
-      told: told ?? {}
-    };
-  } catch {
-    return null;
-  }
+/** Whether the same may be taken if it is asked again: there was no connection, or no time for it. */
+function isPassing(error: unknown): boolean {
+  return !(error instanceof Refused) || error.status === 429 || error.status >= 500;
 }
