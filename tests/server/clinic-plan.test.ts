@@ -12,7 +12,8 @@ import {
   roomLessons,
   type Round
 } from '../../src/lib/server/clinic-plan';
-import { pollOf, type Poll } from '../../src/lib/server/clinic-poll';
+import { pollOf } from '../../src/lib/server/clinic-poll';
+import type { Poll } from '../../src/lib/server/clinic-poll-maker';
 import { CODE_LETTERS, CODE_PATTERN, newCode } from '../../src/lib/server/room-code';
 
 const NOW = '2031-05-01T08:00:00.000Z';

@@ -1,6 +1,7 @@
 import { ScenarioError, type RodInput } from '../model';
 import { judgedAgain, type GivenAnswer } from '../practice/judged';
 import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
+import { makePoll } from './clinic-poll-maker';
 import { jigFor } from './plan-gear';
 
 /** An answer to judge, and what the homework asks about. */
@@ -27,7 +28,8 @@ const WORK = {
     const { item, verdict } = judgedAgain(given, objectives);
     return { objective: item.objective, right: verdict.right };
   },
-  jig: jigFor
+  jig: jigFor,
+  poll: makePoll
 };
 
 type Work = typeof WORK;
@@ -46,7 +48,7 @@ export type Answer =
   | { is: 'fault'; path: string; value: unknown; reason: string }
   | { is: 'error'; message: string };
 
-/** A question or a jig that was not met before, s. */
+/** A question, a jig or a vote's answer that was not met before, s. */
 const NEW_S = 0.5;
 /** A sample of a rod that is shaken wildly, s; of a calm one a tenth. */
 const SAMPLE_S = 1e-4;

@@ -1,106 +1,52 @@
-import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../course';
-import { itemOf, type Item } from '../course/items';
-import { contactWhileMoving } from '../scoring';
-import { PARALLELS } from './clinic-parallel';
+import { beside } from './beside';
 import type { Round } from './clinic-plan';
+import { makePoll, type AskedRound, type Poll } from './clinic-poll-maker';
 import { Refusal } from './faults';
 
-/** What the model's run came to, of the quantity that was asked for: m, m, or a share 0–1. */
-export interface Measured {
-  of: 'travel_m' | 'peak_height_m' | 'contact';
-  value: number;
-}
+const nameOf = (round: Round) => JSON.stringify({ ...round, minutes: 0 });
+const isAsked = (round: Round): round is AskedRound =>
+  round.kind === 'predict' || round.kind === 'ask';
 
-/** A question that a room votes on, with all that is known of it. */
-export interface Poll {
-  /** What is given: where the jig lies, how the line hangs. */
-  about: string;
-  ask: string;
-  options: { id: string; says: string; reply: string }[];
-  key: string;
-  hint: string | null;
-  /** Said to everyone once it is revealed. */
-  explain: string | null;
-  measured: Measured | null;
-  /** What the screen plays once it is revealed. */
-  run: ShownRun | null;
-  /** What the screen plays before: the question is about it. */
-  watch: ShownRun | null;
-  /** The item of the bank that this is, as a record names it; null for a lesson's own question. */
-  item: Pick<Item, 'source' | 'seed'> | null;
-}
+/** Polls of questions, run through the model once. Seeds are few, so that this stays small. */
+export class Polls {
+  readonly #made = new Map<string, Poll>();
 
-const lessons = loadLessons();
-/** Polls of questions are run through the model once. Seeds are few, so that this stays small. */
-const made = new Map<string, Poll>();
+  /** @param ask has one worked out beside the server */
+  constructor(
+    private readonly make: (round: AskedRound) => Poll,
+    private readonly ask: (kind: 'poll', round: AskedRound) => Promise<Poll>
+  ) {}
 
-/** The question of a round. Refuses where it asks none. */
-export function pollOf(round: Round): Poll {
-  const { kind } = round;
-  if (kind !== 'predict' && kind !== 'ask') throw new Refusal(422, 'This round asks nothing.');
-  const name = JSON.stringify({ ...round, minutes: 0 });
-  const poll = made.get(name) ?? (kind === 'predict' ? predictPoll(round) : itemPoll(round));
-  made.set(name, poll);
-  return poll;
-}
+  of(round: Round): Poll {
+    if (!isAsked(round)) throw new Refusal(422, 'This round asks nothing.');
+    const name = nameOf(round);
+    const poll = this.#made.get(name) ?? this.make(round);
+    this.#made.set(name, poll);
+    return poll;
+  }
 
-/** Works the questions of a plan out one by one, so that no room waits for the model later. */
-export async function prepare(plan: readonly Round[]): Promise<void> {
-  for (const round of plan) {
-    if (round.kind === 'predict' || round.kind === 'ask') pollOf(round);
-    await new Promise((next) => setImmediate(next));
+  /** One by one, so that other work has its turn between them. */
+  async prepare(plan: readonly Round[]): Promise<void> {
+    for (const round of plan.filter(isAsked)) {
+      if (!this.#made.has(nameOf(round))) await this.#prepareOne(round);
+    }
+  }
+
+  async #prepareOne(round: AskedRound): Promise<void> {
+    try {
+      this.#made.set(nameOf(round), await this.ask('poll', round));
+    } catch {
+      // The thread has too much in hand, or there is none: then here, after all who wait.
+      await new Promise((next) => setImmediate(next));
+      this.of(round);
+    }
   }
 }
 
-function predictPoll({ lesson, section: at }: Extract<Round, { kind: 'predict' }>): Poll {
-  const section = findLesson(lesson, lessons)?.sections[at];
-  if (section?.kind !== 'predict') throw new Refusal(422, 'This round asks nothing.');
-  const { ask, hint = null, options, run } = section.question;
-  const said = options.map(({ id, says, reply }) => ({ id, says, reply }));
-  const { key, measured } = answered(section.question);
-  const about = section.text;
-  const nothing = { explain: null, watch: null, item: null };
-  return { about, ask, options: said, key, hint, measured, run, ...nothing };
-}
+const polls = new Polls(makePoll, beside);
 
-function answered(question: Question): { key: string; measured: Measured } {
-  const { key, result } = answerOf(question);
-  if (key.holds.travel_m) {
-    return { key: key.id, measured: { of: 'travel_m', value: result.travel_m } };
-  }
-  if (key.holds.peak_height_m) {
-    return { key: key.id, measured: { of: 'peak_height_m', value: result.peak_height_m } };
-  }
-  return { key: key.id, measured: { of: 'contact', value: contactWhileMoving(result) } };
-}
+/** The question of a round, worked out now if it was not before. Refuses where it asks none. */
+export const pollOf = (round: Round): Poll => polls.of(round);
 
-/** What is given, and the question itself: a hall reads one sentence large, not four. */
-function inTwo(text: string): Pick<Poll, 'about' | 'ask'> {
-  const sentences = text.split(/(?<=[.?!]) /);
-  return { about: sentences.slice(0, -1).join(' '), ask: sentences.at(-1) ?? '' };
-}
-
-function itemPoll({ lesson, item: name, seed }: Extract<Round, { kind: 'ask' }>): Poll {
-  const item = itemOf(name, seed);
-  const { ask, answer, cases, explain, shows } = item;
-  if (answer.form !== 'choose') throw new Refusal(422, `item: "${name}" has no options.`);
-  const { key } = answer;
-  return {
-    ...inTwo(ask),
-    options: answer.options.map(({ id, says, reply }) => ({ id, says, reply })),
-    key,
-    hint: PARALLELS[lesson]?.hint ?? null,
-    explain,
-    measured: null,
-    run: runOf(item, key),
-    watch: shows === 'retrieve' ? (cases[0]?.run ?? null) : null,
-    item: { source: item.source, seed: item.seed }
-  };
-}
-
-/** What is played to the answer: where each option has runs of its own, the first of the right one's. */
-function runOf({ cases, evidence }: Item, key: string): ShownRun | null {
-  const ids = 'ids' in evidence ? evidence.ids : [key];
-  const each = cases.length / ids.length;
-  return cases[ids.indexOf(key) * each]?.run ?? null;
-}
+/** Has a plan's questions worked out, so that no room waits for the model later, nor another now. */
+export const prepare = (plan: readonly Round[]): Promise<void> => polls.prepare(plan);

@@ -7,7 +7,8 @@ import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from
 import { stationAsked } from './clinic-home';
 import { handsOf, type RoomHand } from './clinic-hands';
 import type { Round } from './clinic-plan';
-import { pollOf, type Measured, type Poll } from './clinic-poll';
+import { pollOf } from './clinic-poll';
+import type { Measured, Poll } from './clinic-poll-maker';
 import { rodWater } from './clinic-rod';
 import { roomById, seatsIn, type Room } from './rooms';
 import type { Db } from './store';

@@ -1,6 +1,6 @@
 import { formatLength, formatShare, type Units } from '$lib/scoring';
 import type { Advice } from '$lib/server/clinic-flow';
-import type { Measured } from '$lib/server/clinic-poll';
+import type { Measured } from '$lib/server/clinic-poll-maker';
 import type { PhoneView } from '$lib/server/clinic-view';
 
 /**

@@ -1,0 +1,94 @@
+import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../course';
+import { itemOf, type Item } from '../course/items';
+import { contactWhileMoving } from '../scoring';
+import { PARALLELS } from './clinic-parallel';
+import type { Round } from './clinic-plan';
+import { Refusal } from './faults';
+
+/** What the model's run came to, of the quantity that was asked for: m, m, or a share 0–1. */
+export interface Measured {
+  of: 'travel_m' | 'peak_height_m' | 'contact';
+  value: number;
+}
+
+/** A question that a room votes on, with all that is known of it. */
+export interface Poll {
+  /** What is given: where the jig lies, how the line hangs. */
+  about: string;
+  ask: string;
+  options: { id: string; says: string; reply: string }[];
+  key: string;
+  hint: string | null;
+  /** Said to everyone once it is revealed. */
+  explain: string | null;
+  measured: Measured | null;
+  /** What the screen plays once it is revealed. */
+  run: ShownRun | null;
+  /** What the screen plays before: the question is about it. */
+  watch: ShownRun | null;
+  /** The item of the bank that this is, as a record names it; null for a lesson's own question. */
+  item: Pick<Item, 'source' | 'seed'> | null;
+}
+
+const lessons = loadLessons();
+
+/** A round that a room votes on. */
+export type AskedRound = Extract<Round, { kind: 'predict' | 'ask' }>;
+
+/** Works a round's question out, which may take the model half a second. */
+export function makePoll(round: AskedRound): Poll {
+  return round.kind === 'predict' ? predictPoll(round) : itemPoll(round);
+}
+
+function predictPoll({ lesson, section: at }: Extract<AskedRound, { kind: 'predict' }>): Poll {
+  const section = findLesson(lesson, lessons)?.sections[at];
+  if (section?.kind !== 'predict') throw new Refusal(422, 'This round asks nothing.');
+  const { ask, hint = null, options, run } = section.question;
+  const said = options.map(({ id, says, reply }) => ({ id, says, reply }));
+  const { key, measured } = answered(section.question);
+  const about = section.text;
+  const nothing = { explain: null, watch: null, item: null };
+  return { about, ask, options: said, key, hint, measured, run, ...nothing };
+}
+
+function answered(question: Question): { key: string; measured: Measured } {
+  const { key, result } = answerOf(question);
+  if (key.holds.travel_m) {
+    return { key: key.id, measured: { of: 'travel_m', value: result.travel_m } };
+  }
+  if (key.holds.peak_height_m) {
+    return { key: key.id, measured: { of: 'peak_height_m', value: result.peak_height_m } };
+  }
+  return { key: key.id, measured: { of: 'contact', value: contactWhileMoving(result) } };
+}
+
+/** What is given, and the question itself: a hall reads one sentence large, not four. */
+function inTwo(text: string): Pick<Poll, 'about' | 'ask'> {
+  const sentences = text.split(/(?<=[.?!]) /);
+  return { about: sentences.slice(0, -1).join(' '), ask: sentences.at(-1) ?? '' };
+}
+
+function itemPoll({ lesson, item: name, seed }: Extract<AskedRound, { kind: 'ask' }>): Poll {
+  const item = itemOf(name, seed);
+  const { ask, answer, cases, explain, shows } = item;
+  if (answer.form !== 'choose') throw new Refusal(422, `item: "${name}" has no options.`);
+  const { key } = answer;
+  return {
+    ...inTwo(ask),
+    options: answer.options.map(({ id, says, reply }) => ({ id, says, reply })),
+    key,
+    hint: PARALLELS[lesson]?.hint ?? null,
+    explain,
+    measured: null,
+    run: runOf(item, key),
+    watch: shows === 'retrieve' ? (cases[0]?.run ?? null) : null,
+    item: { source: item.source, seed: item.seed }
+  };
+}
+
+/** What is played to the answer: where each option has runs of its own, the first of the right one's. */
+function runOf({ cases, evidence }: Item, key: string): ShownRun | null {
+  const ids = 'ids' in evidence ? evidence.ids : [key];
+  const each = cases.length / ids.length;
+  return cases[ids.indexOf(key) * each]?.run ?? null;
+}
