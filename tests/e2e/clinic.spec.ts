@@ -123,6 +123,47 @@ test(
   }
 );
 
+test(
+  'a closed door: a new phone is told whom to ask, who is in votes on, who was cleared comes again',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    test.setTimeout(60_000);
+    page.on('dialog', (dialog) => dialog.accept());
+    const code = await openClinic(page);
+    const [voter, silent] = [await phoneIn(browser, code), await phoneIn(browser, code)];
+    await goToQuestion(page);
+    await options(voter).nth(0).click();
+    await expect(page.getByText('1 of 2 answered')).toBeVisible();
+
+    await page.getByRole('button', { name: 'Close the door' }).focus();
+    await page.keyboard.press('Enter');
+    const opening = page.getByRole('button', { name: 'Open the door' });
+    await expect(opening).toBeFocused();
+    const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+    const late = await context.newPage();
+    await late.goto(`/clinic#${code}`);
+    const shut = 'The door of this clinic is closed: ask who leads it.';
+    await expect(late.getByRole('alert')).toHaveText(shut);
+    await voter.reload();
+    await options(voter).nth(1).click();
+    await expect(options(voter).nth(1)).toHaveAttribute('aria-pressed', 'true');
+
+    await page.getByRole('button', { name: 'Clear 1 phone that has answered nothing' }).click();
+    await expect(page.getByText('1 of 1 answered')).toBeVisible();
+    await options(silent).nth(2).click();
+    await expect(silent.getByRole('alert')).toHaveText(shut);
+
+    await opening.click();
+    await expect(page.getByText('The door is closed')).toHaveCount(0);
+    await options(silent).nth(1).click();
+    await late.getByRole('button', { name: 'Come in' }).click();
+    await options(late).nth(2).click();
+    await expect(page.getByText('3 of 3 answered')).toBeVisible();
+    await expect(silent.getByRole('alert')).toHaveCount(0);
+    for (const phone of [voter, silent, late]) await phone.context().close();
+  }
+);
+
 for (const scheme of ['light', 'dark'] as const) {
   test(
     `the clinic’s pages have no faults that axe can find (${scheme})`,
@@ -136,6 +177,12 @@ for (const scheme of ['light', 'dark'] as const) {
       await options(phone).nth(1).click();
       const faults = async (of: Page) => (await new AxeBuilder({ page: of }).analyze()).violations;
       expect(await faults(phone)).toEqual([]);
+      await expect(page.getByText('1 of 1 answered')).toBeVisible();
+      const silent = await phoneIn(browser, code);
+      await page.getByRole('button', { name: 'Close the door' }).click();
+      await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
+      expect(await faults(page)).toEqual([]);
+      await silent.context().close();
       await page.getByRole('button', { name: 'Hold' }).click();
       await page.getByRole('button', { name: 'Reveal' }).click();
       await expect(page.locator('.share').first()).toBeVisible();

@@ -56,7 +56,8 @@ const bodies = (): Record<string, unknown> => ({
   'PATCH /api/guide/homework/[id]': { change: 'close' },
   'POST /api/guide/homework/[id]/note': { client: mine.client, note: 'Hello' },
   'POST /api/guide/clinic': { minutes: 45 },
-  'POST /api/guide/clinic/[id]': { do: 'hold' }
+  'POST /api/guide/clinic/[id]': { do: 'hold' },
+  'POST /api/guide/clinic/[id]/door': { door: 'closed' }
 });
 
 beforeAll(async () => {
@@ -70,6 +71,8 @@ beforeAll(async () => {
     (await load('/guide/[id]', { jar, params: { id: homework } })).body
   );
   const { id: clinic, code } = await newClinic(jar);
+  // A phone that has answered nothing, which only the owner may clear.
+  await ask('/api/clinic/[code]/join', { body: { token: newToken() }, params: { code } });
   mine = { jar, homework, share, clinic, code, client: standings[0].id, token };
 }, 60_000);
 

@@ -10,6 +10,7 @@ import type { Round } from './clinic-plan';
 import { pollOf } from './clinic-poll';
 import type { Measured, Poll } from './clinic-poll-maker';
 import { rodWater } from './clinic-rod';
+import { silentIn } from './door';
 import { roomById, seatsIn, type Room } from './rooms';
 import type { Db } from './store';
 
@@ -68,6 +69,9 @@ export interface RoomTry {
 export interface ScreenView extends PhoneView {
   seats: number;
   answered: number;
+  isDoorClosed: boolean;
+  /** Seats that have answered nothing at all; counted while the door is closed. */
+  silent: number;
   minutes: number;
   advice: Advice | null;
   hasHint: boolean;
@@ -124,8 +128,10 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   const part = partOf(state);
   // Of an open round the screen shows how many have answered, so their answers are not read.
   const isSeen = state.phase !== 'open' || state.shown !== null;
-  const [seats, answered, answers, rounds] = await Promise.all([
+  const isDoorClosed = room.door_closed_at !== null;
+  const [seats, silent, answered, answers, rounds] = await Promise.all([
     seatsIn(db, id),
+    isDoorClosed ? silentIn(db, id) : 0,
     answeredIn(db, id, part),
     isSeen ? answersTo(db, id, part) : [],
     handsOf(db, room)
@@ -140,6 +146,8 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
     ...phoneView(room),
     seats,
     answered,
+    isDoorClosed,
+    silent,
     minutes: round.minutes,
     advice: key === null ? null : adviceAfter(counts, key, state.given),
     hasHint: Boolean(poll?.hint),

@@ -85,7 +85,17 @@ const passkeys: Migration = {
   }
 };
 
+const door: Migration = {
+  async up(db) {
+    await db.schema.alterTable('rooms').addColumn('door_closed_at', 'text').execute();
+  }
+};
+
 /** Names sort in order; one that has run anywhere is never changed. */
 export const migrations: MigrationProvider = {
-  getMigrations: async () => ({ '0001-first': first, '0002-passkeys': passkeys })
+  getMigrations: async () => ({
+    '0001-first': first,
+    '0002-passkeys': passkeys,
+    '0003-door': door
+  })
 };

@@ -16,13 +16,23 @@ export interface Room {
   version: number;
   created_at: string;
   ends_at: string;
+  /** Since when no new phone gets a seat; null while the door is open. */
+  door_closed_at: string | null;
 }
 
 /** A code is alive for a long day's clinic, ms. */
 const ALIVE_MS = 12 * 3_600_000;
 /** More phones than any hall holds. */
 const MOST_SEATS = 2000;
-export const roomColumns = ['id', 'code', 'state', 'version', 'created_at', 'ends_at'] as const;
+export const roomColumns = [
+  'id',
+  'code',
+  'state',
+  'version',
+  'created_at',
+  'ends_at',
+  'door_closed_at'
+] as const;
 
 export async function createRoom(
   db: Db,
@@ -141,14 +151,31 @@ export async function takeSeat(db: Db, room: Room, token: string, now: string): 
   const id = seatId(room.id, token);
   if (await hasSeat(db, id)) return id;
   if (room.state.isOver) throw new Refusal(410, 'This clinic is over. There is nothing to join.');
+  if (room.door_closed_at !== null) throw new Refusal(403, CLOSED);
   if ((await seatsIn(db, room.id)) >= MOST_SEATS) throw new Refusal(429, 'The room is full.');
-  await db
+  // The door is looked at by the same statement: nobody slips in behind its closing, on any node.
+  const { numInsertedOrUpdatedRows: made } = await db
     .insertInto('seats')
-    .values({ id, room_id: room.id, token_hash, joined_at: now })
+    .columns(['id', 'room_id', 'token_hash', 'joined_at'])
+    .expression(({ selectFrom, val }) =>
+      selectFrom('rooms')
+        .select((of) => [
+          val(id).as('id'),
+          of.ref('rooms.id').as('room_id'),
+          val(token_hash).as('token_hash'),
+          val(now).as('joined_at')
+        ])
+        .where('rooms.id', '=', room.id)
+        .where('door_closed_at', 'is', null)
+    )
     .onConflict((conflict) => conflict.column('id').doNothing())
-    .execute();
+    .executeTakeFirst();
+  // None was made either where the same phone came twice at once.
+  if (made === 0n && !(await hasSeat(db, id))) throw new Refusal(403, CLOSED);
   return id;
 }
+
+const CLOSED = 'The door of this clinic is closed: ask who leads it.';
 
 /** Whether a seat is there now: looked for after what was written before it was asked. */
 export const hasSeat = together(async (db, ids: string[]): Promise<boolean[]> => {

@@ -76,6 +76,8 @@ export interface Tables {
     version: number;
     created_at: string;
     ends_at: string;
+    /** Since when no new phone gets a seat; null while the door is open. */
+    door_closed_at: string | null;
   };
   seats: { id: string; room_id: string; token_hash: string; joined_at: string };
 }
