@@ -67,6 +67,8 @@ export default defineConfig(
       // TypeScript finds undefined names itself, and knows more of them.
       'no-undef': 'off',
       eqeqeq: ['error', 'always'],
+      // A space that no one can tell from another is written out: \u00a0.
+      'no-irregular-whitespace': ['error', { skipStrings: false }],
       '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }]
     }

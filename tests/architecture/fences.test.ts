@@ -77,3 +77,9 @@ describe.each(pureRooms)('the pure room %s', (name) => {
 test('a room with a screen may ask for the time', async () => {
   expect(await complaints(file('sandbox'), 'export const now = performance.now();\n')).toEqual([]);
 });
+
+test('a no-break space is written so that it is seen', async () => {
+  const saying = (space: string) => `export const foot = '1${space}ft';\n`;
+  expect(await complaints('src/sample.ts', saying('\\u00a0'))).toEqual([]);
+  expect(await complaints('src/sample.ts', saying('\u00a0'))).toHaveLength(1);
+});

@@ -15,7 +15,7 @@ describe('npm run check:content', () => {
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout).toMatch(/One foot \(one-foot\), 15 min/);
     expect(stdout).toMatch(
-      /exactly-one-foot +seen +\d+ +\d+ +\d+ +tip 1 ft \d in ± .* in \d(\.5)? s/
+      /exactly-one-foot +seen +\d+ +\d+ +\d+ +tip 1\sft\s\d\sin ± .* in \d(\.5)?\ss/
     );
   });
 

@@ -22,6 +22,7 @@ import {
   type ShownRun
 } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
+import { tied } from '../tied';
 
 const lesson = findLesson('one-foot', loadLessons()) as Lesson;
 const report = checkLesson(lesson);
@@ -154,8 +155,8 @@ describe('the demonstrations', () => {
 
   test('are two sweeps of equal length, as their captions say', () => {
     expect(demos.map(({ caption }) => inUnits(caption, 'imperial'))).toEqual([
-      'Slow: the tip takes 5 s.',
-      'The same sweep in 0.5 s.'
+      tied('Slow: the tip takes 5~s.'),
+      tied('The same sweep in 0.5~s.')
     ]);
     // The rod bends under the fast one.
     expect(Math.abs(tipTravel(slow) - tipTravel(fast))).toBeLessThan(0.03);

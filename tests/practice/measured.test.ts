@@ -4,6 +4,7 @@ import { byHand } from '../../src/lib/course/hand';
 import { guessOf, keptGuess, measuredOf } from '../../src/lib/practice';
 import { askedOf, gradeResult, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
 import { challengeOf, oneFootGoals, resultOf } from '../scoring/results';
+import { tied } from '../tied';
 
 function task(id: string): Challenge {
   const challenge = findChallenge(id, []);
@@ -61,9 +62,9 @@ describe('a guess', () => {
     [
       challengeOf(oneFootGoals),
       { kind: 'travel', travel_m: 0.3048 },
-      'You said 1 ft; it went 1 ft 8 in.'
+      tied('You said 1~ft; it went 1~ft~8~in.')
     ],
-    [hops, { kind: 'height', height_m: 0.1524 }, 'You said 6 in high; it rose 9 in.'],
+    [hops, { kind: 'height', height_m: 0.1524 }, tied('You said 6~in high; it rose 9~in.')],
     [
       task('count-seen-4-1'),
       { kind: 'down', isDown: false },
@@ -80,7 +81,7 @@ describe('a guess', () => {
   test('of a try in sight says both how far and whether it stayed down', () => {
     const guess = { kind: 'travel', travel_m: 0.3048, lifted: false } as const;
     expect(guessWords(guess, result, 'imperial')).toBe(
-      'You said 1 ft, stayed down; it went 1 ft 8 in, lifted.'
+      tied('You said 1~ft, stayed down; it went 1~ft~8~in, lifted.')
     );
   });
 

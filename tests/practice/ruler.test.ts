@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { aimFor, rulerOf, rulerWords, trendOf, trendText } from '../../src/lib/practice';
 import { rulerMetrics } from '../../bench/ruler';
 import { isMet } from '../../bench/metric';
+import { tied } from '../tied';
 import { aMark, FOOT } from './marks';
 
 const ratios = [1.7, 1.9, 1.75, 1.85, 1.8, 1.72, 1.88, 1.74];
@@ -15,14 +16,14 @@ function words(of = marks, units: 'imperial' | 'metric' = 'imperial') {
 
 test('a hand that goes too far is told how far, and what to aim for', () => {
   const { goes, aim, sure } = words();
-  expect(goes).toBe('When you mean 2 ft, the bait goes 3 ft 7 in.');
-  expect(aim).toBe('Aim for 1 ft 1 in.');
-  expect(sure).toMatch(/^Give or take 1 in, nine times in ten, from your last 8 tries\./);
+  expect(goes).toBe(tied('When you mean 2~ft, the bait goes 3~ft~7~in.'));
+  expect(aim).toBe(tied('Aim for 1~ft~1~in.'));
+  expect(sure).toMatch(/^Give or take 1\sin, nine times in ten, from your last 8 tries\./);
   expect(sure).toMatch(/settled\.$/);
 });
 
 test('the sentence follows the learner’s units', () => {
-  expect(words(marks, 'metric').goes).toBe('When you mean 61 cm, the bait goes 1.09 m.');
+  expect(words(marks, 'metric').goes).toBe(tied('When you mean 61~cm, the bait goes 1.09~m.'));
 });
 
 test('an uneven hand is told how many more tries would settle it', () => {
@@ -88,7 +89,7 @@ test.each([
   );
   const trend = trendOf(series);
   expect(trend?.direction).toBe(direction);
-  expect(trend && trendText(trend)).toMatch(/^At first \d+ % too far/);
+  expect(trend && trendText(trend)).toMatch(/^At first \d+\s% too far/);
 });
 
 test('simulated hands: the fit is near the truth as often as the bench says, and its band holds', () => {

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { countsText, dayText, gearText, headText } from '../../src/routes/homework/asked-text';
 import { sampleChallenge, sampleTask } from '../server/samples';
+import { tied } from '../tied';
 
 test('the gear of a challenge is named in the reader’s units', () => {
-  expect(gearText(sampleChallenge, 'imperial')).toBe('5/8 oz in 11 ft of water');
-  expect(gearText(sampleChallenge, 'metric')).toBe('18 g in 3.4 m of water');
+  expect(gearText(sampleChallenge, 'imperial')).toBe(tied('5/8~oz in 11~ft of water'));
+  expect(gearText(sampleChallenge, 'metric')).toBe(tied('18~g in 3.4~m of water'));
 });
 
 test('how much is asked is said only of what there is', () => {

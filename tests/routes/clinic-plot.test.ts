@@ -3,6 +3,7 @@ import { findChallenge, loadLessons } from '../../src/lib/course';
 import { FOOT_M } from '../../src/lib/model';
 import type { Challenge, Units } from '../../src/lib/scoring';
 import { roomPlot } from '../../src/routes/clinic/room-plot';
+import { tied } from '../tied';
 
 const oneFoot = findChallenge('exactly-one-foot', loadLessons()) as Challenge;
 const plotOf = (units: Units, ...travels_m: number[]) =>
@@ -14,7 +15,7 @@ const plotOf = (units: Units, ...travels_m: number[]) =>
 
 test.each([0.5, 1, 2, 5, 9])('a try of two feet lies on “2 ft”, beside one of %f ft', (other) => {
   const { marks, ticks } = plotOf('imperial', 2 * FOOT_M, other * FOOT_M);
-  const two = ticks.find(({ label }) => label === '2 ft');
+  const two = ticks.find(({ label }) => label === tied('2~ft'));
   if (two) expect(marks.find(({ id }) => id === '0')?.x).toBeCloseTo(two.x, 6);
   else expect(other).toBe(9);
 });
@@ -23,14 +24,14 @@ test.each(['imperial', 'metric'] as const)('what is asked lies on its tick (%s)'
   for (const most of [0.2, 0.61, 1.4, 3]) {
     const { target, ticks } = plotOf(units, most);
     const at = ticks.filter(({ x }) => Math.abs(x - target) < 60);
-    expect(at).toEqual([{ x: target, label: units === 'imperial' ? '1 ft' : '30 cm' }]);
+    expect(at).toEqual([{ x: target, label: units === 'imperial' ? tied('1~ft') : tied('30~cm') }]);
   }
 });
 
 test('ticks are feet, half feet and inches, or whole tens of centimetres', () => {
   const labels = (units: Units) => plotOf(units, 0.9).ticks.map(({ label }) => label);
-  expect(labels('imperial')).toEqual(['0', '6 in', '1 ft', '18 in', '2 ft', '2½ ft']);
-  expect(labels('metric')).toEqual(['0', '20 cm', '30 cm', '60 cm', '80 cm']);
+  expect(labels('imperial')).toEqual(['0', '6~in', '1~ft', '18~in', '2~ft', '2½~ft'].map(tied));
+  expect(labels('metric')).toEqual(['0', '20~cm', '30~cm', '60~cm', '80~cm'].map(tied));
 });
 
 test('the name of the room’s middle stands on the drawing, away from what is asked', () => {

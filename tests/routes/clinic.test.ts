@@ -17,6 +17,7 @@ import { Steps } from '../../src/routes/clinic/step-top';
 import { stepOfKey, stepsOf } from '../../src/routes/clinic/[id]/lead';
 import { asSentence, votesText } from '../../src/routes/clinic/[id]/summary/votes';
 import { evenHand } from '../server/samples';
+import { tied } from '../tied';
 
 const asked = {
   kind: 'predict' as const,
@@ -85,9 +86,9 @@ describe('a presenter’s clicker', () => {
 
 test('the summary tells one vote, and how it went on to the next', () => {
   const first = { ballot: 1, share: 1 / 3, of: 3 };
-  expect(votesText([first])).toBe('1 of 3 had it (33 %).');
+  expect(votesText([first])).toBe(tied('1 of 3 had it (33~%).'));
   expect(votesText([first, { ballot: 2, share: 1 / 3, of: 3 }])).toBe(
-    '1 of 3 had it at first (33 %), 1 of 3 in the second vote (33 %).'
+    tied('1 of 3 had it at first (33~%), 1 of 3 in the second vote (33~%).')
   );
   expect(asSentence('tip 2 ft to the side')).toBe('Tip 2 ft to the side.');
 });
@@ -238,10 +239,10 @@ test('a view that says the same in part keeps that part', () => {
 
 test('what a run came to is said of what was asked for', () => {
   expect(measuredWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
-    '1 ft',
+    tied('1~ft'),
     'the jig went away from you'
   ]);
   expect(measuredWords({ of: 'peak_height_m', value: 0.1 }, 'metric')[1]).toBe('off the bottom');
-  expect(measuredWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe('50 %');
+  expect(measuredWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe(tied('50~%'));
   expect([clock(120), clock(5)]).toEqual(['2:00', '0:05']);
 });

@@ -14,6 +14,7 @@ import { askedAbout, questionsLeft } from '../../src/routes/homework/question-se
 import { answerText, guessText, rightText, triesText } from '../../src/routes/homework/report-text';
 import { seededRandom } from '../../src/lib/course/seeded-random';
 import { drag } from '../practice/drag';
+import { tied } from '../tied';
 
 function draftOfOneFoot() {
   const draft = firstDraft(loadLessons(), OBJECTIVES, 'Reedmere Guiding');
@@ -104,9 +105,9 @@ describe('questions left about an objective', () => {
 
 describe('what the guide reads', () => {
   test('of a guess, by what was asked', () => {
-    expect(guessText({ guess_m: 0.3048 }, drag, 'imperial')).toBe('1 ft');
+    expect(guessText({ guess_m: 0.3048 }, drag, 'imperial')).toBe(tied('1~ft'));
     const whole = keptGuess({ kind: 'travel', travel_m: 0.3048, lifted: false });
-    expect(guessText(whole, drag, 'imperial')).toBe('1 ft, stayed down');
+    expect(guessText(whole, drag, 'imperial')).toBe(tied('1~ft, stayed down'));
     expect(guessText({ guess_down: false }, drag, 'imperial')).toBe('still falling');
     expect(guessText({}, drag, 'imperial')).toBe('');
   });
@@ -126,7 +127,7 @@ describe('what the guide reads', () => {
     if (order.form !== 'order') throw new Error(order.form);
     expect(answerText(order, order.key, 'metric').split(', then ')).toHaveLength(order.key.length);
     const mark = itemOf('mark-hour', 1).answer;
-    expect(answerText(mark, 0.5, 'metric')).toBe('50 cm');
+    expect(answerText(mark, 0.5, 'metric')).toBe(tied('50~cm'));
   });
 
   test.each([

@@ -13,6 +13,7 @@ import { wantedOf } from '../../src/routes/quiz/wanted';
 import { rowsOf } from '../../src/routes/standing/items/statistics-rows';
 import { standingWords } from '../../src/routes/standing/standing-words';
 import { anAnswer, daysAt } from '../practice/samples';
+import { tied } from '../tied';
 
 const days = daysAt('2030-05-02T08:00:00.000Z');
 
@@ -62,21 +63,15 @@ describe('a ruler', () => {
   test('is marked in round steps of the learner’s units, from 0 to its end', () => {
     const says = (units: 'imperial' | 'metric') =>
       marksOf(1.2192, 'length', units).map((one) => one.says);
-    expect(says('imperial')).toEqual([
-      '0″',
-      '6″',
-      '1′',
-      '1′ 6″',
-      '2′',
-      '2′ 6″',
-      '3′',
-      '3′ 6″',
-      '4′'
-    ]);
+    expect(says('imperial')).toEqual(
+      ['0″', '6″', '1′', '1′~6″', '2′', '2′~6″', '3′', '3′~6″', '4′'].map(tied)
+    );
     const anchors = (most: number) => marksOf(most, 'time', 'metric').map(({ anchor }) => anchor);
     expect(anchors(20)).toEqual(['start', 'middle', 'middle', 'middle', 'end']);
     expect(anchors(24).slice(-1)).toEqual(['middle']);
-    expect(says('metric')).toEqual(['0 cm', '20 cm', '40 cm', '60 cm', '80 cm', '1 m', '1.2 m']);
+    expect(says('metric')).toEqual(
+      ['0~cm', '20~cm', '40~cm', '60~cm', '80~cm', '1~m', '1.2~m'].map(tied)
+    );
   });
 });
 
@@ -127,7 +122,7 @@ describe('where one stands, in words', () => {
       fades: 'tomorrow'
     });
     expect(standingWords(standing).sure).toMatch(
-      /^1 of \d questions asked\. 1 answer: 21 to 100 % right\.$/
+      /^1 of \d questions asked\. 1 answer: 21 to 100\s% right\.$/
     );
   });
 

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { LiveRun, simulate, tipPathOf, type Move, type RodInput } from '../../src/lib/model';
 import { comparedRows, comparedText, type Side } from '../../src/lib/sandbox/comparison';
 import { stretched } from '../../src/lib/sandbox/pace';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 const setup = smallWater();
@@ -75,9 +76,15 @@ test('what two runs differ in is the second less the first', () => {
   const rows = comparedRows(slow, quick, 'metric');
   const highest = rows.find(({ name }) => name === 'Highest off the bottom');
   const cm = Math.round(quick.peak_height_m * 100);
-  expect(highest).toMatchObject({ first: '0 cm', second: `${cm} cm`, difference: `+${cm} cm` });
+  expect(highest).toMatchObject({
+    first: tied('0~cm'),
+    second: tied(`${cm}~cm`),
+    difference: tied(`+${cm}~cm`)
+  });
   const back = comparedRows(quick, slow, 'metric');
-  expect(back.find(({ name }) => name === 'Highest off the bottom')?.difference).toBe(`−${cm} cm`);
+  expect(back.find(({ name }) => name === 'Highest off the bottom')?.difference).toBe(
+    tied(`−${cm}~cm`)
+  );
   expect(comparedRows(slow, slow, 'metric').map(({ difference }) => difference)).toEqual(
     rows.map(() => 'the same')
   );
@@ -86,6 +93,6 @@ test('what two runs differ in is the second less the first', () => {
 test('and is said in a sentence', () => {
   const text = comparedText(sides, [slow, quick], 'metric');
   expect(text).toMatch(
-    /^Half as fast it stayed on the bottom and came \d+ cm; as it is it rose \d+ cm/
+    /^Half as fast it stayed on the bottom and came \d+\scm; as it is it rose \d+\scm/
   );
 });

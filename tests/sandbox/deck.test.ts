@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { eyeOf, gazeOf, onRod, seen } from '../../src/lib/sandbox/eye';
 import { DeckGrip } from '../../src/lib/sandbox/grip';
 import { readTravel } from '../../src/lib/sandbox/guess';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 const setup = smallWater();
@@ -73,7 +74,7 @@ describe('a guess', () => {
   test.each([
     ['', 'imperial', 'Give a number of inches.'],
     ['a foot', 'metric', 'Give a number of centimetres.'],
-    ['9999', 'metric', 'At most 1500 cm.']
+    ['9999', 'metric', tied('At most 1500~cm.')]
   ] as const)('of “%s” (%s) is asked for again', (text, units, fault) => {
     expect(readTravel(text, units)).toBe(fault);
   });

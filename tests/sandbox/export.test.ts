@@ -7,6 +7,7 @@ import { filmOf } from '../../src/lib/sandbox/film';
 import { FIRST_GEAR, setupOf } from '../../src/lib/sandbox/gear';
 import { seriesOf } from '../../src/lib/sandbox/series';
 import { stageOf } from '../../src/lib/sandbox/stage';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 /** A hand that sweeps, and reels a little, over a stone. */
@@ -77,12 +78,12 @@ test('what befell the bait stands in the row in which it did', () => {
 test('gear and moment are said in the learner’s units', () => {
   const setup = setupOf(FIRST_GEAR);
   expect(gearLine(setup, 'imperial')).toBe(
-    '5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, bait 70 ft out'
+    tied('5/8~oz, 12~lb fluorocarbon, 7~ft rod; 18~ft deep, bait 70~ft out')
   );
-  expect(gearLine(smallWater(), 'metric')).toContain('16 g, 0.30 mm fluorocarbon');
+  expect(gearLine(smallWater(), 'metric')).toContain(tied('16~g, 0.30~mm fluorocarbon'));
   const now = { t_s: 1.25, tip_m: 0.4, bait_m: 0.31, height_m: 0.12, line_in_m: 0 };
   expect(momentLine({ ...now, isTouching: false }, 'metric')).toBe(
-    '1.3 s: tip 40 cm, bait 31 cm, 12 cm up'
+    tied('1.3~s: tip 40~cm, bait 31~cm, 12~cm up')
   );
   expect(SIGNED).toContain(MODEL_VERSION);
 });

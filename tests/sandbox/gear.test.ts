@@ -18,6 +18,7 @@ import {
   type Gear
 } from '../../src/lib/sandbox/gear';
 import { SHAPES } from '../../src/lib/sandbox/shape';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 const OTHER: Gear = {
@@ -68,8 +69,8 @@ describe('gear', () => {
   });
 
   test('is named in the learner’s units', () => {
-    expect(lineName(LINES[2], 'imperial')).toBe('12 lb fluorocarbon');
-    expect(lineName(LINES[2], 'metric')).toBe('0.28 mm fluorocarbon');
+    expect(lineName(LINES[2], 'imperial')).toBe(tied('12~lb fluorocarbon'));
+    expect(lineName(LINES[2], 'metric')).toBe(tied('0.28~mm fluorocarbon'));
   });
 
   test('parts at the strength on its label', () => {

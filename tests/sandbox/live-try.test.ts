@@ -3,6 +3,7 @@ import { simulate } from '../../src/lib/model';
 import { Hand } from '../../src/lib/sandbox/hand';
 import { holdOf, LiveTry, waitText } from '../../src/lib/sandbox/live-try';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 const START = {
@@ -73,7 +74,7 @@ describe('a try', () => {
   test.each([
     [0, null],
     [1.2, null],
-    [30, '“Done” ends the try. By itself it ends after 30 s of stillness.']
+    [30, tied('“Done” ends the try. By itself it ends after 30~s of stillness.')]
   ])('that rests for %d s says: %s', (longest_pause_s, said) => {
     expect(waitText(longest_pause_s)).toBe(said);
   });

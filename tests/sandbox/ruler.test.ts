@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { FOOT_M, INCH_M } from '../../src/lib/model';
 import { rulerTicks, soundingMarks } from '../../src/lib/sandbox/ruler';
+import { tied } from '../tied';
 
 const labels = (ticks: readonly { label: string }[]) =>
   ticks.map(({ label }) => label).filter((label) => label !== '');
@@ -8,19 +9,21 @@ const labels = (ticks: readonly { label: string }[]) =>
 describe('the ruler', () => {
   test('in feet has its numbers at the half foot when there is room', () => {
     const ticks = rulerTicks(-0.5 * FOOT_M, 2 * FOOT_M, 100 / FOOT_M, 'imperial');
-    expect(labels(ticks)).toEqual(['−6 in', '0', '6 in', '1 ft', '18 in', '2 ft']);
+    expect(labels(ticks)).toEqual(['−6~in', '0', '6~in', '1~ft', '18~in', '2~ft'].map(tied));
     expect(ticks).toHaveLength(31);
     expect(ticks[7].at_m).toBeCloseTo(INCH_M, 12);
   });
 
   test('beyond two feet counts in halves', () => {
     const ticks = rulerTicks(2 * FOOT_M, 4 * FOOT_M, 100 / FOOT_M, 'imperial');
-    expect(labels(ticks)).toEqual(['2 ft', '2½ ft', '3 ft', '3½ ft', '4 ft']);
+    expect(labels(ticks)).toEqual(['2~ft', '2½~ft', '3~ft', '3½~ft', '4~ft'].map(tied));
   });
 
   test('in metric has centimetres, then metres', () => {
-    expect(labels(rulerTicks(0, 0.3, 600, 'metric'))).toEqual(['0', '10 cm', '20 cm', '30 cm']);
-    expect(labels(rulerTicks(0, 2, 80, 'metric'))).toEqual(['0', '1 m', '2 m']);
+    expect(labels(rulerTicks(0, 0.3, 600, 'metric'))).toEqual(
+      ['0', '10~cm', '20~cm', '30~cm'].map(tied)
+    );
+    expect(labels(rulerTicks(0, 2, 80, 'metric'))).toEqual(['0', '1~m', '2~m'].map(tied));
   });
 
   test.each([

@@ -5,6 +5,7 @@ import { figureTable } from '../../src/lib/sandbox/figures';
 import { plotsOf } from '../../src/lib/sandbox/plot';
 import { feltBandOf, flightsOf, restsAt, seriesOf } from '../../src/lib/sandbox/series';
 import { tipTravel } from '../../src/lib/scoring';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 const water = smallWater();
@@ -67,8 +68,8 @@ describe('the plots', () => {
   });
 
   test('say their values in the learner’s units', () => {
-    expect(plots.rows[1].valueAt(0)).toBe('0 in');
-    expect(plotsOf(series, felt, 2, 700, 'metric').rows[4].valueAt(last)).toMatch(/^\d\.\d\d N$/);
+    expect(plots.rows[1].valueAt(0)).toBe(tied('0~in'));
+    expect(plotsOf(series, felt, 2, 700, 'metric').rows[4].valueAt(last)).toMatch(/^\d\.\d\d\sN$/);
   });
 });
 
@@ -76,8 +77,8 @@ describe('in words', () => {
   test('a hop is told with its height and length, and the end with tip and bait', () => {
     const events = eventsOf(snap, 'metric');
     expect(events[0].text).toBe('The bait left the bottom.');
-    expect(events[1].text).toMatch(/^Down again: \d+ cm high, [\d.]+ m along\.$/);
-    expect(summaryOf(snap, 'metric')).toMatch(/^The tip went .* m, the bait \d.*\. It was off/);
+    expect(events[1].text).toMatch(/^Down again: \d+\scm high, [\d.]+\sm along\.$/);
+    expect(summaryOf(snap, 'metric')).toMatch(/^The tip went .*\sm, the bait \d.*\. It was off/);
   });
 
   test('a bait that stayed down is said to have done so', () => {
@@ -92,8 +93,13 @@ describe('in words', () => {
 
   test('the table goes from the start to the end', () => {
     const rows = figureTable(series, 2, 'imperial');
-    expect(rows[0]).toMatchObject({ time: '0 s', tip: '0 in', bait: '0 in', bottom: 'on' });
-    expect(rows.at(-1)?.time).toBe('2 s');
+    expect(rows[0]).toMatchObject({
+      time: tied('0~s'),
+      tip: tied('0~in'),
+      bait: tied('0~in'),
+      bottom: 'on'
+    });
+    expect(rows.at(-1)?.time).toBe(tied('2~s'));
     expect(rows.some(({ bottom }) => bottom === 'lifted')).toBe(true);
   });
 });

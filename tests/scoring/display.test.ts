@@ -14,66 +14,61 @@ import {
   wordingFault,
   type Units
 } from '../../src/lib/scoring';
+import { tied } from '../tied';
 
 describe('what a learner reads', () => {
   const lengths: [number, string, string][] = [
-    [0, '0 in', '0 cm'],
-    [0.0127, '1/2 in', '1 cm'],
-    [-0.05, '−2 in', '−5 cm'],
-    [0.065, '2 1/2 in', '7 cm'],
-    [0.1, '4 in', '10 cm'],
-    [0.3, '1 ft', '30 cm'],
-    [0.3302, '1 ft 1 in', '33 cm'],
-    [0.9997, '3 ft 3 in', '1 m'],
-    [1.234, '4 ft 1 in', '1.23 m'],
-    [-0.001, '0 in', '0 cm'],
-    [0.301, '1 ft', '30 cm']
+    [0, '0~in', '0~cm'],
+    [0.0127, '1/2~in', '1~cm'],
+    [-0.05, '−2~in', '−5~cm'],
+    [0.065, '2~1/2~in', '7~cm'],
+    [0.1, '4~in', '10~cm'],
+    [0.3, '1~ft', '30~cm'],
+    [0.3302, '1~ft~1~in', '33~cm'],
+    [0.9997, '3~ft~3~in', '1~m'],
+    [1.234, '4~ft~1~in', '1.23~m'],
+    [-0.001, '0~in', '0~cm'],
+    [0.301, '1~ft', '30~cm']
   ];
   test.each(lengths)('%d m is %s, or %s', (m, imperial, metric) => {
-    expect(formatLength(m, 'imperial')).toBe(imperial);
-    expect(formatLength(m, 'metric')).toBe(metric);
+    expect(formatLength(m, 'imperial')).toBe(tied(imperial));
+    expect(formatLength(m, 'metric')).toBe(tied(metric));
   });
 
   const weights: [number, string, string][] = [
-    [OUNCE_KG / 4, '1/4 oz', '7.1 g'],
-    [OUNCE_KG * 0.625, '5/8 oz', '18 g'],
-    [OUNCE_KG * 0.3125, '5/16 oz', '8.9 g'],
-    [OUNCE_KG * 1.5, '1 1/2 oz', '43 g'],
-    [OUNCE_KG, '1 oz', '28 g']
+    [OUNCE_KG / 4, '1/4~oz', '7.1~g'],
+    [OUNCE_KG * 0.625, '5/8~oz', '18~g'],
+    [OUNCE_KG * 0.3125, '5/16~oz', '8.9~g'],
+    [OUNCE_KG * 1.5, '1~1/2~oz', '43~g'],
+    [OUNCE_KG, '1~oz', '28~g']
   ];
   test.each(weights)('%d kg is %s, or %s', (kg, imperial, metric) => {
-    expect(formatWeight(kg, 'imperial')).toBe(imperial);
-    expect(formatWeight(kg, 'metric')).toBe(metric);
+    expect(formatWeight(kg, 'imperial')).toBe(tied(imperial));
+    expect(formatWeight(kg, 'metric')).toBe(tied(metric));
   });
 
   test('is short on a ruler', () => {
-    expect(formatLength(0.4, 'imperial', 'short')).toBe('1′ 4″');
-    expect(formatLength(0.4, 'metric', 'short')).toBe('40 cm');
+    expect(formatLength(0.4, 'imperial', 'short')).toBe(tied('1′~4″'));
+    expect(formatLength(0.4, 'metric', 'short')).toBe(tied('40~cm'));
   });
 
   test('has depth, speed, line, water and time in the units of the trade', () => {
-    expect([formatDepth(3.35, 'imperial'), formatDepth(3.35, 'metric')]).toEqual([
-      '11 ft',
-      '3.4 m'
-    ]);
-    expect([formatSpeed(0.3, 'imperial'), formatSpeed(0.256, 'metric')]).toEqual([
-      '1 ft/s',
-      '0.26 m/s'
-    ]);
-    expect([formatDiameter(3e-4, 'imperial'), formatDiameter(3e-4, 'metric')]).toEqual([
-      '0.012 in',
-      '0.30 mm'
-    ]);
-    expect([formatTemperature(15, 'imperial'), formatTemperature(15, 'metric')]).toEqual([
-      '59 °F',
-      '15 °C'
-    ]);
-    expect([formatTime(0.42), formatTime(2.5), formatTime(12.4)]).toEqual([
-      '0.4 s',
-      '2.5 s',
-      '12 s'
-    ]);
-    expect(formatShare(0.955)).toBe('96 %');
+    expect([formatDepth(3.35, 'imperial'), formatDepth(3.35, 'metric')]).toEqual(
+      ['11~ft', '3.4~m'].map(tied)
+    );
+    expect([formatSpeed(0.3, 'imperial'), formatSpeed(0.256, 'metric')]).toEqual(
+      ['1~ft/s', '0.26~m/s'].map(tied)
+    );
+    expect([formatDiameter(3e-4, 'imperial'), formatDiameter(3e-4, 'metric')]).toEqual(
+      ['0.012~in', '0.30~mm'].map(tied)
+    );
+    expect([formatTemperature(15, 'imperial'), formatTemperature(15, 'metric')]).toEqual(
+      ['59~°F', '15~°C'].map(tied)
+    );
+    expect([formatTime(0.42), formatTime(2.5), formatTime(12.4)]).toEqual(
+      ['0.4~s', '2.5~s', '12~s'].map(tied)
+    );
+    expect(formatShare(0.955)).toBe(tied('96~%'));
   });
 });
 
@@ -94,7 +89,7 @@ function readBack(text: string): number {
   const sign = text.startsWith('−') ? -1 : 1;
   let pending = 0;
   let sum = 0;
-  for (const part of text.replace('−', '').split(' ')) {
+  for (const part of text.replace('−', '').split('\u00a0')) {
     if (part in SI) {
       sum += pending * SI[part];
       pending = 0;
@@ -140,7 +135,7 @@ describe('read back, a figure is off by no more than half of its last place', ()
   test('temperature in °F', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 40, noNaN: true }), (degC) => {
-        const shown = Number(formatTemperature(degC, 'imperial').split(' ')[0]);
+        const shown = Number(formatTemperature(degC, 'imperial').split('\u00a0')[0]);
         expect(Math.abs(shown - celsiusToFahrenheit(degC))).toBeLessThan(0.500001);
       })
     );
@@ -150,8 +145,8 @@ describe('read back, a figure is off by no more than half of its last place', ()
 describe('words with quantities', () => {
   test('follow the learner’s units', () => {
     const words = 'Drag {length:0.3048} at {speed:0.1524}, {depth:10} out.';
-    expect(inUnits(words, 'imperial')).toBe('Drag 1 ft at 0.5 ft/s, 33 ft out.');
-    expect(inUnits(words, 'metric')).toBe('Drag 30 cm at 0.15 m/s, 10 m out.');
+    expect(inUnits(words, 'imperial')).toBe(tied('Drag 1~ft at 0.5~ft/s, 33~ft out.'));
+    expect(inUnits(words, 'metric')).toBe(tied('Drag 30~cm at 0.15~m/s, 10~m out.'));
   });
 
   const faults: [string, string | null][] = [

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { RodInput } from '../../src/lib/model';
 import { describeTry, gradeTry, solveCorrection, type Challenge } from '../../src/lib/scoring';
 import { faultOf, type Fault } from '../../src/lib/scoring/fault';
+import { tied } from '../tied';
 import { challengeOf, oneFootGoals, plainChallenge } from './results';
 
 const drag = challengeOf(oneFootGoals);
@@ -50,9 +51,13 @@ describe('the one thing named', () => {
     ['right', 'none', 'Nothing to change: make the same move again.'],
     ['still', 'still', 'Move the tip '],
     ['towards', 'towards', 'Turn the rod away from the jig, not towards it. Move the tip '],
-    ['onlySlack', 'slack', 'Go on further: the 1 in you pulled only took up slack. '],
-    ['swungBack', 'gave_back', 'Keep the tip from swinging back: it gave 7 in of line away. '],
-    ['fast', 'too_fast', 'Go slower: the tip was there in 0.4 s. Move the tip '],
+    ['onlySlack', 'slack', tied('Go on further: the 1~in you pulled only took up slack. ')],
+    [
+      'swungBack',
+      'gave_back',
+      tied('Keep the tip from swinging back: it gave 7~in of line away. ')
+    ],
+    ['fast', 'too_fast', tied('Go slower: the tip was there in 0.4~s. Move the tip ')],
     ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
     ['far', 'too_far', 'Stop sooner. Move the tip '],
@@ -68,7 +73,7 @@ describe('the one thing named', () => {
     for (const [name, input] of Object.entries(hands)) {
       if (name === 'right') continue;
       expect(told(input).change).toMatch(
-        /Move the tip 1 ft \d in, give or take [^,]+, in \d(\.5)? s or more\.$/
+        /Move the tip 1\sft\s\d\sin, give or take [^,]+, in \d(\.5)?\ss or more\.$/
       );
     }
   });
@@ -92,21 +97,21 @@ describe('the one thing named', () => {
 describe('what happened', () => {
   test('is told with tip, jig and distance from what was asked', () => {
     expect(told(hands.right).did).toMatch(
-      /^The tip went 1 ft \d in and the jig (1 ft|11 in); 1 ft was asked\.$/
+      /^The tip went 1\sft\s\d\sin and the jig (1\sft|11\sin); 1\sft was asked\.$/
     );
     expect(told(hands.far).did).toMatch(
-      /^The tip went 2 ft.* and the jig 2 ft.*: 1 ft.* too far\.$/
+      /^The tip went 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/
     );
-    expect(told(hands.short).did).toMatch(/: \d( 1\/2)? in too short\.$/);
-    expect(told(hands.still).did).toBe('The tip went 0 in; the jig stayed where it was.');
+    expect(told(hands.short).did).toMatch(/: \d(\s1\/2)?\sin too short\.$/);
+    expect(told(hands.still).did).toBe(tied('The tip went 0~in; the jig stayed where it was.'));
   });
 
   test('follows the units', () => {
     const { result, grade } = gradeTry(drag, hands.far);
     const words = describeTry(drag, result, grade, 'metric', advice);
-    expect(words.did).toMatch(/^The tip went \d\d cm and the jig \d\d cm: \d\d cm too far\.$/);
+    expect(words.did).toMatch(/^The tip went \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/);
     expect(words.change).toMatch(
-      /Move the tip \d\d cm, give or take \d cm, in \d(\.5)? s or more\.$/
+      /Move the tip \d\d\scm, give or take \d\scm, in \d(\.5)?\ss or more\.$/
     );
   });
 
@@ -115,7 +120,7 @@ describe('what happened', () => {
     const { result } = gradeTry(drag, late);
     const highest = [...result.hops].sort((a, b) => b.height_m - a.height_m)[0];
     const said =
-      /^It left the bottom after \d( 1\/2)? in, (\d(?:\.\d)?) s into the move, and rose \d.* in\.$/;
+      /^It left the bottom after \d(\s1\/2)?\sin, (\d(?:\.\d)?)\ss into the move, and rose \d.*\sin\.$/;
     // The hand waited half a second first: that is no part of the move.
     const after_s = Number(said.exec(told(late).why)?.[2]);
     expect(after_s).toBeGreaterThan(0.9);
@@ -125,13 +130,13 @@ describe('what happened', () => {
   test('says so when a snatch threw it up where it lay', () => {
     const snatch = hand(...stillFirst, [1, 85]);
     expect(told(snatch).why).toMatch(
-      /^It left the bottom where it lay, at once, and rose \d+ in\.$/
+      /^It left the bottom where it lay, at once, and rose \d+\sin\.$/
     );
   });
 
   test('says so when it stayed down but ran', () => {
     expect(told(hands.jerked).why).toMatch(
-      /^It never left the bottom, but ran at up to \d(\.\d)? ft\/s; 1\.1 ft\/s is the most\.$/
+      /^It never left the bottom, but ran at up to \d(\.\d)?\sft\/s; 1\.1\sft\/s is the most\.$/
     );
   });
 

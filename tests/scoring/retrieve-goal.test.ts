@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Hop, Result, RunEvent } from '../../src/lib/model';
 import { describeTry, gradeResult, type RetrieveGoal } from '../../src/lib/scoring';
 import { shareOf, valueOf } from '../../src/lib/scoring/goal';
+import { tied } from '../tied';
 import { challengeOf, resultOf } from './results';
 
 interface Way {
@@ -219,7 +220,7 @@ describe('a retrieve’s goal', () => {
       gradeResult(challenge, result),
       'metric'
     );
-    expect(why).toContain('rests: 0, asked 1 of 4 s or longer');
+    expect(why).toContain(tied('rests: 0, asked 1 of 4~s or longer'));
     expect(change).toBe('Let it lie longer between your moves.');
   });
 

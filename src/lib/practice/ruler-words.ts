@@ -1,4 +1,4 @@
-import { formatLength, type Units } from '../scoring';
+import { formatLength, formatShare, withUnit, type Units } from '../scoring';
 import { aimFor, type Ruler, type Trend } from './ruler';
 import type { RobustMean } from './robust-mean';
 
@@ -43,7 +43,7 @@ export function biasText({ value, band }: RobustMean): string {
   const size =
     percent === 0
       ? 'Right on the mark'
-      : `${Math.abs(percent)} % too ${percent > 0 ? 'far' : 'short'}`;
+      : `${withUnit(Math.abs(percent), '%')} too ${percent > 0 ? 'far' : 'short'}`;
   return `${size}, give or take ${Math.round(band * 100)}`;
 }
 
@@ -66,7 +66,7 @@ function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: num
 }
 
 function whySentence({ scores, bait, tip, leftBottom }: Ruler): string {
-  const spread = `From try to try you differ by ${Math.round(scores.variable * 100)} %`;
+  const spread = `From try to try you differ by ${formatShare(scores.variable)}`;
   const slower = scores.variable > WIDE_SPREAD ? `${spread}: practise slower.` : `${spread}.`;
   const flight =
     leftBottom > 0.5 && bait.value > tip.value + bait.band

@@ -9,7 +9,7 @@ import {
   type Setup,
   type SetupInput
 } from '$lib/model';
-import { formatDiameter, type Units } from '$lib/scoring';
+import { formatDiameter, withUnit, type Units } from '$lib/scoring';
 import { profileOf, shapeOf, type Shape } from './shape';
 
 /** What a learner chooses in plain terms; SI. */
@@ -196,7 +196,8 @@ export function gearOf(setup: Setup): Gear {
 
 /** 12 lb fluorocarbon, or 0.29 mm fluorocarbon. */
 export function lineName({ material, strength_lb, diameter_m }: LineChoice, units: Units): string {
-  const size = units === 'imperial' ? `${strength_lb} lb` : formatDiameter(diameter_m, units);
+  const size =
+    units === 'imperial' ? withUnit(strength_lb, 'lb') : formatDiameter(diameter_m, units);
   return `${size} ${material}`;
 }
 

@@ -1,5 +1,5 @@
 import { FOOT_M } from '$lib/model';
-import type { Asked, Guess, Units } from '$lib/scoring';
+import { withUnit, type Asked, type Guess, type Units } from '$lib/scoring';
 
 /** What is asked in words, and what the mark beside each answer is: solid down, open off the bottom. */
 export const QUESTIONS: Record<Asked, Question> = {
@@ -59,7 +59,7 @@ export function readTravel(text: string, units: Units): number | string {
   const value = Number(typed);
   if (typed === '' || Number.isNaN(value)) return `Give a number of ${longName(units)}.`;
   const most = Math.round(MOST_M / m);
-  if (Math.abs(value) > most) return `At most ${most} ${name}.`;
+  if (Math.abs(value) > most) return `At most ${withUnit(most, name)}.`;
   return value * m;
 }
 

@@ -6,6 +6,7 @@ import {
   type RodInput,
   type Setup
 } from '$lib/model';
+import { formatTime } from '$lib/scoring';
 import type { Hand } from './hand';
 import { copyPose, newPose, type Pose } from './pose';
 import { Reel } from './reel';
@@ -20,7 +21,7 @@ export interface Try {
 /** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
 export function waitText(longest_pause_s: number): string | null {
   if (longest_pause_s <= STILL_S) return null;
-  return `“Done” ends the try. By itself it ends after ${longest_pause_s} s of stillness.`;
+  return `“Done” ends the try. By itself it ends after ${formatTime(longest_pause_s)} of stillness.`;
 }
 
 /** How long the rod was held after the hand's move, s. */

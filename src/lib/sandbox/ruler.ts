@@ -1,5 +1,5 @@
 import { FOOT_M, INCH_M } from '$lib/model';
-import type { Units } from '$lib/scoring';
+import { withUnit, type Units } from '$lib/scoring';
 
 export interface Tick {
   /** m from the ruler's zero. */
@@ -84,13 +84,13 @@ function label(at_m: number, units: Units): string {
 /** Up to two feet a folding rule counts inches; beyond, feet and halves are read faster. */
 function imperialLabel(inches: number): string {
   const feet = Math.floor(inches / 12);
-  if (inches % 12 === 0) return `${feet} ft`;
-  return inches % 12 === 6 && feet >= 2 ? `${feet}½ ft` : `${inches} in`;
+  if (inches % 12 === 0) return withUnit(feet, 'ft');
+  return inches % 12 === 6 && feet >= 2 ? withUnit(`${feet}½`, 'ft') : withUnit(inches, 'in');
 }
 
 function metricLabel(at_m: number): string {
   const cm = Math.round(at_m * 100);
-  return cm % 100 === 0 ? `${cm / 100} m` : `${cm} cm`;
+  return cm % 100 === 0 ? withUnit(cm / 100, 'm') : withUnit(cm, 'cm');
 }
 
 /** Marks of a sounding line down to `depth_m`, at least `least_px` apart. */

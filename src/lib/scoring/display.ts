@@ -16,12 +16,20 @@ export type Units = 'imperial' | 'metric';
 /** `short` writes 1′ 1″ for a ruler or an axis; `words` is for sentences and big numerals. */
 export type LengthStyle = 'words' | 'short';
 
+/** A line is never broken here: between a number and its unit, and within 1 ft 1 in. */
+const NO_BREAK = '\u00a0';
+
 const INCHES_A_FOOT = 12;
 const HALF_INCH_BELOW_IN = 3;
 const SIXTEENTHS = 16;
 const CM_A_M = 100;
 const GRAM_KG = 1e-3;
 const TENTH_BELOW = 10;
+
+/** A number and its unit, which stay on one line wherever they are read. */
+export function withUnit(number: number | string, unit: string): string {
+  return `${number}${NO_BREAK}${unit}`;
+}
 
 /** Bait and tip travel, heights, bands: 1 ft 1 in, or 33 cm. Negative lengths keep their sign. */
 export function formatLength(m: number, units: Units, style: LengthStyle = 'words'): string {
@@ -32,12 +40,14 @@ export function formatLength(m: number, units: Units, style: LengthStyle = 'word
 
 /** Water depth and cast: 12 ft, or 3.7 m. */
 export function formatDepth(m: number, units: Units): string {
-  return units === 'metric' ? `${trimmed(m, 1)} m` : `${Math.round(m / FOOT_M)} ft`;
+  return units === 'metric' ? withUnit(trimmed(m, 1), 'm') : withUnit(Math.round(m / FOOT_M), 'ft');
 }
 
 /** 0.8 ft/s, or 0.25 m/s. */
 export function formatSpeed(m_s: number, units: Units): string {
-  return units === 'metric' ? `${trimmed(m_s, 2)} m/s` : `${trimmed(m_s / FOOT_M, 1)} ft/s`;
+  return units === 'metric'
+    ? withUnit(trimmed(m_s, 2), 'm/s')
+    : withUnit(trimmed(m_s / FOOT_M, 1), 'ft/s');
 }
 
 /** The same beside the most that is allowed: what is more, and rounds to it, is said to be more. */
@@ -48,52 +58,56 @@ export function formatSpeedBeside(m_s: number, most_m_s: number, units: Units): 
 
 /** 5/8 oz, or 18 g. */
 export function formatWeight(kg: number, units: Units): string {
-  if (units === 'imperial') return `${fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS)} oz`;
+  if (units === 'imperial') {
+    return withUnit(fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS), 'oz');
+  }
   const grams = kg / GRAM_KG;
-  return `${grams < TENTH_BELOW ? trimmed(grams, 1) : Math.round(grams)} g`;
+  return withUnit(grams < TENTH_BELOW ? trimmed(grams, 1) : Math.round(grams), 'g');
 }
 
 /** Pull of a line: 1.8 oz, or 0.50 N. */
 export function formatPull(newton: number, units: Units): string {
   const oz = newton / GRAVITY_M_S2 / OUNCE_KG;
-  return units === 'metric' ? `${newton.toFixed(2)} N` : `${oz.toFixed(1)} oz`;
+  return units === 'metric' ? withUnit(newton.toFixed(2), 'N') : withUnit(oz.toFixed(1), 'oz');
 }
 
 /** 0.012 in, or 0.30 mm. */
 export function formatDiameter(m: number, units: Units): string {
-  return units === 'metric' ? `${(m * 1000).toFixed(2)} mm` : `${(m / INCH_M).toFixed(3)} in`;
+  return units === 'metric'
+    ? withUnit((m * 1000).toFixed(2), 'mm')
+    : withUnit((m / INCH_M).toFixed(3), 'in');
 }
 
 /** 59 °F, or 15 °C. */
 export function formatTemperature(degC: number, units: Units): string {
   return units === 'metric'
-    ? `${Math.round(degC)} °C`
-    : `${Math.round(celsiusToFahrenheit(degC))} °F`;
+    ? withUnit(Math.round(degC), '°C')
+    : withUnit(Math.round(celsiusToFahrenheit(degC)), '°F');
 }
 
 /** Alike in both: 2 s, 0.4 s. */
 export function formatTime(s: number): string {
-  return `${s < TENTH_BELOW ? trimmed(s, 1) : Math.round(s)} s`;
+  return withUnit(s < TENTH_BELOW ? trimmed(s, 1) : Math.round(s), 's');
 }
 
 /** 0.95 is 95 %. */
 export function formatShare(share: number): string {
-  return `${Math.round(share * 100)} %`;
+  return withUnit(Math.round(share * 100), '%');
 }
 
 function metricLength(m: number): string {
   const cm = Math.round(m * CM_A_M);
-  return cm < CM_A_M ? `${cm} cm` : `${trimmed(cm / CM_A_M, 2)} m`;
+  return cm < CM_A_M ? withUnit(cm, 'cm') : withUnit(trimmed(cm / CM_A_M, 2), 'm');
 }
 
 function feetAndInches(m: number, style: LengthStyle): string {
-  const [ft, inch] = style === 'short' ? ['′', '″'] : [' ft', ' in'];
+  const [ft, inch] = style === 'short' ? ['′', '″'] : [`${NO_BREAK}ft`, `${NO_BREAK}in`];
   const exact = m / INCH_M;
   const halves = exact < HALF_INCH_BELOW_IN ? Math.round(exact * 2) : Math.round(exact) * 2;
   const feet = Math.floor(halves / (2 * INCHES_A_FOOT));
   const rest = halves - feet * 2 * INCHES_A_FOOT;
   if (feet === 0) return `${fraction(rest, 2)}${inch}`;
-  return rest === 0 ? `${feet}${ft}` : `${feet}${ft} ${fraction(rest, 2)}${inch}`;
+  return rest === 0 ? `${feet}${ft}` : `${feet}${ft}${NO_BREAK}${fraction(rest, 2)}${inch}`;
 }
 
 /** A whole number of parts as a mixed fraction: 5 of 8 is 5/8, 20 of 16 is 1 1/4. */
@@ -106,7 +120,7 @@ function fraction(parts: number, of: number): string {
     top /= 2;
     bottom /= 2;
   }
-  return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
+  return whole === 0 ? `${top}/${bottom}` : `${whole}${NO_BREAK}${top}/${bottom}`;
 }
 
 function trimmed(value: number, digits: number): string {

@@ -31,6 +31,7 @@ export {
   formatTemperature,
   formatTime,
   formatWeight,
+  withUnit,
   type LengthStyle,
   type Units
 } from './display';

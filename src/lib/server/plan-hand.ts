@@ -1,3 +1,4 @@
+import { formatShare } from '../scoring';
 import type { Advice, HandRuler } from './hand-ruler';
 import type { ChallengeProgress } from './progress';
 
@@ -39,8 +40,8 @@ export function handWhy(hand: Hand | null): string {
   if (!ruler) return 'Too few tries at a distance to know this hand: measure it.';
   const wanted = `{length:${ruler.target_m}}`;
   if (contact < LOW_CONTACT) {
-    const share = Math.round(contact * 100);
-    return `The jig was on the bottom for ${share} % of its way: too fast. Pace before distance.`;
+    const share = formatShare(contact);
+    return `The jig was on the bottom for ${share} of its way: too fast. Pace before distance.`;
   }
   const off = `{length:${Math.abs(ruler.bias_m)}}`;
   const spread = `{length:${ruler.spread_m}}`;

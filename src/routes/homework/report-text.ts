@@ -1,14 +1,21 @@
 import type { Answer, Given } from '$lib/course/items';
 import { guessOf, type Answered, type ErrorScores, type KeptGuess } from '$lib/practice';
-import { formatLength, inUnits, type Challenge, type Units } from '$lib/scoring';
+import {
+  formatLength,
+  formatShare,
+  inUnits,
+  withUnit,
+  type Challenge,
+  type Units
+} from '$lib/scoring';
 import { said } from '../quiz/ruler-marks';
 
 /** Bias and spread of a series, apart: "On average 12 % too far, 9 % from try to try." */
 export function spreadText({ constant, variable, count }: ErrorScores): string {
   const bias = Math.round(Math.abs(constant) * 100);
   const side = constant > 0 ? 'far' : 'short';
-  const average = bias === 0 ? 'On average right' : `On average ${bias} % too ${side}`;
-  return count < 2 ? `${average}.` : `${average}, ${Math.round(variable * 100)} % from try to try.`;
+  const average = bias === 0 ? 'On average right' : `On average ${withUnit(bias, '%')} too ${side}`;
+  return count < 2 ? `${average}.` : `${average}, ${formatShare(variable)} from try to try.`;
 }
 
 type Counted = Pick<Answered, 'right' | 'guessed' | 'answered'>;

@@ -10,7 +10,7 @@ export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Power lines',
     text:
-      'Graphite rods conduct. Keep at least 10 ft (3 m) from overhead lines, more where it is ' +
+      'Graphite rods conduct. Keep at least 10\u00a0ft (3\u00a0m) from overhead lines, more where it is ' +
       'required, and look up at launch ramps too.'
   },
   {

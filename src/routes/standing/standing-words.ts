@@ -1,4 +1,5 @@
 import type { ObjectiveStanding } from '$lib/practice';
+import { withUnit } from '$lib/scoring';
 
 /** Known for sure from here on, and shaky below: the scheduler asks again at nine tenths. */
 const SURE = 0.9;
@@ -28,7 +29,7 @@ export function standingWords({
     known: word,
     sure:
       `${asked} of ${of} questions asked. ` +
-      `${answers === 1 ? '1 answer' : `${answers} answers`}: ${least} to ${most} % right.`,
+      `${answers === 1 ? '1 answer' : `${answers} answers`}: ${least} to ${withUnit(most, '%')} right.`,
     fades:
       fades_in_days === 0 ? 'today' : fades_in_days === 1 ? 'tomorrow' : `in ${fades_in_days} days`
   };

@@ -1,3 +1,4 @@
+import { formatShare } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './figures';
 import type { Draft } from './generator';
@@ -84,5 +85,5 @@ function draftOf(
 function written(value: number, measure: MeasureName): string {
   const { quantity } = MEASURES[measure];
   if (quantity === 'time') return time(value);
-  return quantity === 'share' ? `${Math.round(100 * value)} %` : length(value);
+  return quantity === 'share' ? formatShare(value) : length(value);
 }

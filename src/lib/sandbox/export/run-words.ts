@@ -1,5 +1,12 @@
 import { MODEL_VERSION, type Setup } from '$lib/model';
-import { formatDepth, formatDiameter, formatLength, formatWeight, type Units } from '$lib/scoring';
+import {
+  formatDepth,
+  formatDiameter,
+  formatLength,
+  formatWeight,
+  withUnit,
+  type Units
+} from '$lib/scoring';
 import type { Readout } from '../readout';
 import { gearOf, isLine, lineName, LINES, type Gear } from '../gear';
 
@@ -27,7 +34,7 @@ export function momentLine(readout: Readout, units: Units): string {
   const length = (m: number) => formatLength(m, units);
   const height = readout.isTouching ? 'on the bottom' : `${length(readout.height_m)} up`;
   const moved = `tip ${length(readout.tip_m)}, bait ${length(readout.bait_m)}`;
-  return `${readout.t_s.toFixed(1)} s: ${moved}, ${height}`;
+  return `${withUnit(readout.t_s.toFixed(1), 's')}: ${moved}, ${height}`;
 }
 
 /** Where the picture comes from. */

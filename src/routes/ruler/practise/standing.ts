@@ -1,5 +1,5 @@
 import type { CheckResult, Phase, Progress } from '$lib/practice';
-import type { Asked } from '$lib/scoring';
+import { formatShare, type Asked } from '$lib/scoring';
 
 const PHASES: Record<Phase, string> = {
   seen: 'The bait is in sight, and every try is told.',
@@ -38,8 +38,8 @@ const WORDS: Record<Asked, Words> = {
     less: 'too short',
     right: 'at the pace asked',
     wants: {
-      bias: 'a truer reach (within 10 %)',
-      spread: 'more even tries (within 15 %)',
+      bias: 'a truer reach (within 10\u00a0%)',
+      spread: 'more even tries (within 15\u00a0%)',
       right: 'the pace asked in 8 of 10'
     }
   },
@@ -71,17 +71,13 @@ export function checkText({ scores, right, missed, isPassed }: CheckResult, asks
   const side = scores.constant > 0 ? words.more : words.less;
   const average =
     asks === 'travel'
-      ? `${percent(Math.abs(scores.constant))} ${side}, ${percent(scores.variable)} from try to try`
+      ? `${formatShare(Math.abs(scores.constant))} ${side}, ${formatShare(scores.variable)} from try to try`
       : `a little ${side}`;
   const isOn = asks !== 'travel' && Math.abs(scores.constant) < ON_THE_MARK;
-  const found = `Last check: ${percent(right)} ${words.right}; on average ${isOn ? 'on the mark' : average}.`;
+  const found = `Last check: ${formatShare(right)} ${words.right}; on average ${isOn ? 'on the mark' : average}.`;
   return isPassed
     ? `${found} Passed.`
     : `${found} It wanted ${missed.map((one) => words.wants[one]).join(' and ')}.`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }
 
 function timeText(ms: number): string {
