@@ -65,8 +65,10 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
     };
   });
   await inGroups(seats, 25, async ({ base, token }) => {
-    await askNode(base, `/api/clinic/${code}/join`, { token });
-    followed.push(follow(`${base}/api/clinic/${code}/feed`, '', stop.signal, () => {}));
+    const { seat } = (await askNode(base, `/api/clinic/${code}/join`, { token })).answer;
+    followed.push(
+      follow(`${base}/api/clinic/${code}/feed?seat=${seat}`, '', stop.signal, () => {})
+    );
   });
   for (let to = 1; now().shown.kind !== 'predict'; to++) {
     await act({ do: 'go', to });

@@ -58,6 +58,29 @@ test('a feed that was refused is asked for again, one that connects by itself is
   expect(connected).toEqual([false, false]);
 });
 
+test('one that is refused again and again is asked for less and less often, until one is open', () => {
+  const asked = (ms: number) => {
+    const before = FakeSource.all.length;
+    for (let passed = 0; passed < ms; passed += 100) {
+      vi.advanceTimersByTime(100);
+      const last = FakeSource.all[FakeSource.all.length - 1];
+      if (last.readyState !== FakeSource.CLOSED) last.breaks(FakeSource.CLOSED);
+    }
+    return FakeSource.all.length - before;
+  };
+  FakeSource.all[0].breaks(FakeSource.CLOSED);
+  // After 3, 6, 12, 24 and then every 48 s at most, and half of that at least.
+  expect(asked(45_000)).toBeGreaterThanOrEqual(4);
+  const later = asked(480_000);
+  expect(later).toBeGreaterThanOrEqual(9);
+  expect(later).toBeLessThanOrEqual(20);
+  page.dispatchEvent(new Event('visibilitychange'));
+  open()[0].onopen();
+  open()[0].breaks(FakeSource.CLOSED);
+  vi.advanceTimersByTime(3000);
+  expect(open()).toHaveLength(1);
+});
+
 test('a phone that wakes has a new connection and one only', () => {
   page.visibilityState = 'hidden';
   page.dispatchEvent(new Event('visibilitychange'));

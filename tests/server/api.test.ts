@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { isSeatIn } from '../../src/lib/server/rooms';
 import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
 import { ask, endpoints, newClinic, newGuide, withStore } from './endpoints';
@@ -75,6 +76,36 @@ describe('an open screen', () => {
     await ask(path, { method, jar });
     expect(await Promise.all(all.map(({ ended }) => ended()))).toEqual([true, true]);
   });
+});
+
+test('feeds of phones without a seat are bounded, and a phone with one has its own', async () => {
+  const { id, code } = await newClinic((await newGuide('Reed')).jar);
+  const follow = async (path = '/') => {
+    const asked = eventOf({ method: 'GET', params: { code }, path });
+    const response = await endpoints.get('/api/clinic/[code]/feed')?.GET?.(asked);
+    if (!response) throw new Error('no feed');
+    return response;
+  };
+  const feeds = await Promise.all(Array.from({ length: 50 }, () => follow()));
+  const refused = await follow();
+  expect(refused.status).toBe(503);
+  expect(refused.headers.get('retry-after')).toBe('15');
+  expect(await refused.json()).toEqual({
+    error: 'Too many follow this clinic just now. Try again soon.'
+  });
+  const body = { token: newToken() };
+  const entered = await ask('/api/clinic/[code]/join', { body, params: { code } });
+  const { seat } = JSON.parse(entered.body);
+  expect((await follow(`/?seat=${newToken()}`)).status).toBe(503);
+  feeds.push(await follow(`/?seat=${seat}`));
+  expect(feeds.map(({ status }) => status)).toEqual(feeds.map(() => 200));
+  const next = await newClinic((await newGuide('Silt')).jar);
+  // A seat is one in its own room alone.
+  const { db } = (await runtime()).store;
+  expect(await isSeatIn(db, id, seat)).toBe(true);
+  expect(await isSeatIn(db, next.id, seat)).toBe(false);
+  await Promise.all(feeds.map(({ body }) => body?.cancel()));
+  expect((await runtime()).feed.listeners).toBe(0);
 });
 
 describe('a client’s phone', () => {

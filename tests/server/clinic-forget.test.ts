@@ -91,7 +91,8 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
       const heard = club.store.kind === 'postgres' ? there : here;
       const listen = async (space: string, key: { isVoid: boolean }) => {
         const keyed = { space, holds: async () => !key.isVoid };
-        const reader = heard.stream(id, 'screen', async () => 1, keyed).getReader();
+        const wanted = { key: 'screen', view: async () => 1, from: 'here', keyed };
+        const reader = heard.stream(id, wanted).getReader();
         await reader.read();
         await reader.read();
         return reader;

@@ -83,8 +83,8 @@ describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
       const [here, there] = [await Feed.open(club.store), await Feed.open(other)];
       const heard = club.store.kind === 'postgres' ? there : here;
       const view = async () => ({ still: true });
-      const screen = heard.stream(id, 'screen', view).getReader();
-      const phone = heard.stream(id, 'phone', view).getReader();
+      const listen = (key: string) => heard.stream(id, { key, view, from: 'here' }).getReader();
+      const [screen, phone] = [listen('screen'), listen('phone')];
       const next = async (of: typeof screen) => new TextDecoder().decode((await of.read()).value);
       for (const of of [screen, phone]) expect([await next(of), await next(of)]).toHaveLength(2);
 

@@ -269,7 +269,8 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const listeners = heard.map((feed) => {
         const seen = { views: 0 };
         const view = async () => ({ said: seen.views++ });
-        return { seen, reader: feed.stream(id, 'screen', view).getReader() };
+        const wanted = { key: 'screen', view, from: 'here' };
+        return { seen, reader: feed.stream(id, wanted).getReader() };
       });
       const next = () =>
         Promise.all(

@@ -174,15 +174,32 @@ describe('with a guide, a clinic and a client', () => {
     expect(events).toEqual(expect.arrayContaining(['fault', 'store open']));
   });
 
-  test('told to stop with fifty feeds open and tries on their way, it stops within a second', async () => {
-    const stop = new AbortController();
+  /** Phones that have no seat, so many as a room has a place for. @returns once all were shown something */
+  async function fiftyFeeds(stop: AbortSignal) {
     const feeds = Array.from({ length: 50 }, () => {
       const heard = { first: () => {}, ended: Promise.resolve() };
       const first = new Promise<void>((resolve) => (heard.first = resolve));
-      heard.ended = follow(`${server.base}/api/clinic/${code}/feed`, '', stop.signal, heard.first);
+      heard.ended = follow(`${server.base}/api/clinic/${code}/feed`, '', stop, heard.first);
       return { first, ended: heard.ended };
     });
     await Promise.all(feeds.map(({ first }) => first));
+    return feeds;
+  }
+
+  test('a feed that is left, by whatever breaks the line, makes room for another', async () => {
+    const stop = new AbortController();
+    const feeds = await fiftyFeeds(stop.signal);
+    const ended = Promise.allSettled(feeds.map(({ ended }) => ended));
+    const one = () => get(`/api/clinic/${code}/feed`);
+    expect(await one()).toMatchObject({ status: 503, headers: { 'retry-after': '15' } });
+    stop.abort();
+    await ended;
+    await expect.poll(async () => (await one()).status).toBe(200);
+    await expect.poll(async () => (await get('/metrics')).body).toContain('_listeners 0\n');
+  });
+
+  test('told to stop with fifty feeds open and tries on their way, it stops within a second', async () => {
+    const feeds = await fiftyFeeds(new AbortController().signal);
 
     const taken: string[] = [];
     const key = { share: homework.share, token: phone };

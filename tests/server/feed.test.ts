@@ -86,7 +86,7 @@ describe('a feed', () => {
   function listen(feed: Feed, room: string, view: () => Promise<unknown>) {
     const heard: { at: number; text: string }[] = [];
     const from = performance.now();
-    const reader = feed.stream(room, 'screen', view).getReader();
+    const reader = feed.stream(room, { key: 'screen', view, from: 'here' }).getReader();
     void (async () => {
       for (let one = await reader.read(); !one.done; one = await reader.read()) {
         const text = new TextDecoder().decode(one.value);

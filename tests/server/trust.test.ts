@@ -46,7 +46,7 @@ describe('tokens', () => {
   });
 });
 
-test('nothing that opens anything is read from an address: three look there, for a format, a page and a plan', () => {
+test('nothing that opens anything is read from an address: four look there, for a seat’s place, a format, a page and a plan', () => {
   const sources = import.meta.glob<string>('../../src/routes/**/*server.ts', {
     eager: true,
     query: '?raw',
@@ -57,6 +57,7 @@ test('nothing that opens anything is read from an address: three look there, for
   );
   expect(Object.keys(sources).length).toBeGreaterThan(20);
   expect(looking.map(([file]) => file.replace(/^.*\/routes/, '')).sort()).toEqual([
+    '/api/clinic/[code]/feed/+server.ts',
     '/api/guide/homework/[id]/export/+server.ts',
     '/guide/[id]/+page.server.ts',
     '/guide/plan/+page.server.ts'

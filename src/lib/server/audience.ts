@@ -17,18 +17,40 @@ export interface Keyed {
   holds: () => Promise<boolean>;
 }
 
+/** Who wants to listen. */
+export interface Wanted {
+  /** Those with the same key see the same, so that it is computed once for all of them. */
+  key: string;
+  view: View;
+  /** The address that it counts for. */
+  from: string;
+  /** The seat that it is the feed of, if of any. */
+  seat?: string | null;
+  /** One that had to show a key is looked after at every heartbeat. */
+  keyed?: Keyed;
+}
+
 type Controller = ReadableStreamDefaultController<Uint8Array>;
 const encoder = new TextEncoder();
 
 export class Listener {
   #last = '';
   #turn: Promise<void> = Promise.resolve();
+  readonly key: string;
+  readonly from: string;
+  readonly seat: string | null;
+  readonly keyed: Keyed | undefined;
+
   constructor(
-    readonly key: string,
+    { key, from, seat = null, keyed }: Wanted,
     private readonly view: () => Promise<string>,
-    private readonly controller: Controller,
-    readonly keyed?: Keyed
-  ) {}
+    private readonly controller: Controller
+  ) {
+    this.key = key;
+    this.from = from;
+    this.seat = seat;
+    this.keyed = keyed;
+  }
 
   /** One after the other: an older view never comes after a newer one. */
   show(): Promise<void> {
@@ -68,9 +90,9 @@ export class Audience {
   readonly #views = new Map<string, Promise<string>>();
   readonly #pace = new Pace(() => this.#showAll(), { gather_ms: GATHER_MS, every_ms: BATCH_MS });
 
-  /** Those with the same key see the same, so that it is computed once for all of them. */
-  add(key: string, view: View, controller: Controller, keyed?: Keyed): Listener {
-    const listener = new Listener(key, () => this.#viewOnce(key, view), controller, keyed);
+  add(wanted: Wanted, controller: Controller): Listener {
+    const { key, view } = wanted;
+    const listener = new Listener(wanted, () => this.#viewOnce(key, view), controller);
     this.listeners.add(listener);
     return listener;
   }

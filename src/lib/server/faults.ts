@@ -2,7 +2,9 @@
 export class Refusal extends Error {
   constructor(
     readonly status: number,
-    message: string
+    message: string,
+    /** When to ask again, s. */
+    readonly retryAfter_s?: number
   ) {
     super(message);
     this.name = 'Refusal';

@@ -1,5 +1,6 @@
 import type pg from 'pg';
-import { Audience, type Keyed, type Listener, type View } from './audience';
+import { Audience, type Listener, type Wanted } from './audience';
+import { Addresses, makingWay } from './feed-bounds';
 import { Pace } from './pace';
 import type { Store } from './store';
 
@@ -25,6 +26,7 @@ interface Relayed {
 /** Tells everyone who looks at a room what changed there, in batches, across nodes. */
 export class Feed {
   readonly #rooms = new Map<string, Audience>();
+  readonly #addresses = new Addresses();
   /** Rooms that the other nodes have not been told of yet. */
   readonly #unsaid = new Set<string>();
   readonly #telling = new Pace(() => this.#tell(), { gather_ms: 0, every_ms: TELL_MS });
@@ -96,20 +98,22 @@ export class Feed {
     }
   }
 
-  /**
-   * A stream of a room's views. Listeners with the same key see the same, so that it is computed once
-   * for all of them. One with a key of its own is looked after at every heartbeat.
-   */
-  stream(room: string, key: string, view: View, keyed?: Keyed): ReadableStream<Uint8Array> {
+  /** A stream of a room's views. Refuses with 503 when there are too many, see feed-bounds.ts. */
+  stream(room: string, wanted: Wanted): ReadableStream<Uint8Array> {
+    const { key, seat = null, from } = wanted;
+    const older = makingWay(this.#rooms.get(room)?.listeners ?? [], key, seat);
+    if (!older.some((one) => one.from === from)) this.#addresses.check(from);
+    for (const one of older) this.#drop(room, one);
     let listener: Listener;
     return new ReadableStream({
       start: async (controller) => {
         const audience = this.#rooms.get(room) ?? new Audience();
         this.#rooms.set(room, audience);
-        listener = audience.add(key, view, controller, keyed);
+        listener = audience.add(wanted, controller);
+        this.#addresses.add(listener);
         listener.write(': here\n\n');
         await listener.show();
-        if (this.#isClosed) listener.end();
+        if (this.#isClosed) this.#drop(room, listener);
       },
       cancel: () => this.#drop(room, listener)
     });
@@ -121,6 +125,7 @@ export class Feed {
     this.#telling.stop();
     for (const audience of this.#rooms.values()) audience.end();
     this.#rooms.clear();
+    this.#addresses.clear();
     this.#ear?.release(true);
     this.#ear = undefined;
   }
@@ -182,6 +187,7 @@ export class Feed {
   #drop(room: string, listener: Listener): void {
     const audience = this.#rooms.get(room);
     audience?.drop(listener);
+    this.#addresses.delete(listener);
     if (audience?.listeners.size === 0) this.#rooms.delete(room);
   }
 }

@@ -23,8 +23,9 @@ export async function answering(work: () => Promise<unknown>): Promise<Response>
     const answer = await work();
     return answer instanceof Response ? answer : json(answer ?? { done: true });
   } catch (fault) {
-    const { status, message } = refusalOf(fault);
-    return json({ error: message }, { status });
+    const { status, message, retryAfter_s: wait_s } = refusalOf(fault);
+    const headers = wait_s === undefined ? undefined : { 'retry-after': String(wait_s) };
+    return json({ error: message }, { status, headers });
   }
 }
 

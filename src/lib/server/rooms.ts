@@ -184,6 +184,12 @@ export const hasSeat = together(async (db, ids: string[]): Promise<boolean[]> =>
   return ids.map((id) => there.has(id));
 });
 
+/** Whether this is a seat of this room. */
+export async function isSeatIn(db: Db, room: string, id: string): Promise<boolean> {
+  const seats = db.selectFrom('seats').select('id').where('room_id', '=', room);
+  return Boolean(await seats.where('id', '=', id).executeTakeFirst());
+}
+
 /**
  * Deletes a seat and all that came from it. The seat goes first and for itself: what is stored after
  * that finds its sender gone and goes too, and what was stored before goes here.

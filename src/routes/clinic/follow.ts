@@ -1,5 +1,6 @@
-/** A connection that was refused is tried again after this, ms. */
+/** A connection that was refused is tried again after this at most, ms, each time after twice as long. */
 const AGAIN_MS = 3000;
+const DOUBLINGS = 4;
 
 /**
  * Follows a feed of views. After a loss of the network the browser connects again by itself; after a
@@ -17,6 +18,7 @@ export function follow<View extends object>(
   let before: View | null = null;
   let source: EventSource;
   let again: ReturnType<typeof setTimeout> | undefined;
+  let refused = 0;
 
   function open() {
     clearTimeout(again);
@@ -29,10 +31,14 @@ export function follow<View extends object>(
     for (const [name, hear] of Object.entries(onevents)) {
       source.addEventListener(name, ({ data }) => hear(JSON.parse(data) as never));
     }
-    source.onopen = () => onconnection(true);
+    source.onopen = () => {
+      refused = 0;
+      onconnection(true);
+    };
     source.onerror = () => {
       onconnection(false);
-      if (source.readyState === EventSource.CLOSED) again = setTimeout(open, AGAIN_MS);
+      if (source.readyState !== EventSource.CLOSED) return;
+      again = setTimeout(open, waitAfter(refused++));
     };
   }
   const wake = () => {
@@ -48,6 +54,12 @@ export function follow<View extends object>(
     document.removeEventListener('visibilitychange', wake);
     removeEventListener('online', open);
   };
+}
+
+/** Spread, so that a hall that was refused together does not come again together. */
+function waitAfter(refused: number): number {
+  const most_ms = AGAIN_MS * 2 ** Math.min(refused, DOUBLINGS);
+  return most_ms * (0.5 + Math.random() / 2);
 }
 
 /** What comes next, with every part that says the same as before being the same object: water that is

@@ -9,6 +9,9 @@ import { homeLink, storedAnswer } from './home/home-link';
 import { keepPlace, keptPlace, newPlace, type Answer, type Place } from './place';
 import { toldIn, type Told } from './told';
 
+/** The seat's id is for the feed. */
+type Entered = PhoneView & { seat: string };
+
 const RETRY_MS = 3000;
 /** No such room, or it is over and this phone was not in it. */
 const GONE = [404, 410];
@@ -65,7 +68,8 @@ export class Seat {
     const path = `/api/clinic/${place.code}`;
     const isAgain = this.coming === place;
     try {
-      const view = await ask<PhoneView>('POST', `${path}/join`, { token: place.token });
+      const entered = await ask<Entered>('POST', `${path}/join`, { token: place.token });
+      const { seat, ...view } = entered;
       // Meanwhile another code was wanted.
       if (isAgain && this.coming !== place) return;
       this.coming = null;
@@ -75,7 +79,7 @@ export class Seat {
       this.isForgotten = false;
       this.#stop();
       this.#stop = follow<PhoneView>(
-        `${path}/feed`,
+        `${path}/feed?seat=${seat}`,
         (view) => this.#show(view),
         (isConnected) => (this.isConnected = isConnected)
       );

@@ -1,16 +1,22 @@
 import { phoneView } from '$lib/server/clinic-view';
-import { answering, database, roomAsked, streamed } from '$lib/server/http';
-import { roomById } from '$lib/server/rooms';
+import { addressOf, answering, database, roomAsked, streamed } from '$lib/server/http';
+import { isSeatIn, roomById } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 
 export const prerender = false;
 
-/** What the phones of a room show, as it changes. Who can see the screen may see this. */
+/**
+ * What the phones of a room show, as it changes. Who can see the screen may see this. The seat is named
+ * for its place among the feeds alone: it opens nothing.
+ */
 export const GET: RequestHandler = (event) =>
   answering(async () => {
     const db = await database();
     const { id } = await roomAsked(event);
+    const named = event.url.searchParams.get('seat');
+    const seat = named !== null && (await isSeatIn(db, id, named)) ? named : null;
     const { feed } = await runtime();
-    return streamed(feed.stream(id, 'phone', async () => phoneView(await roomById(db, id))));
+    const view = async () => phoneView(await roomById(db, id));
+    return streamed(feed.stream(id, { key: 'phone', view, from: addressOf(event), seat }));
   });

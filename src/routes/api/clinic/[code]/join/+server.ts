@@ -10,13 +10,13 @@ export const prerender = false;
 
 const joining = v.strictObject({ token });
 
-/** A phone comes into the room, or comes back to its seat. */
+/** A phone comes into the room, or comes back to its seat. The seat's id is for the feed. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { token } = await bodyOf(event, joining);
     takeOne(limits.sender, token);
     const room = await roomAsked(event);
-    await takeSeat(await database(), room, token, timeNow());
+    const seat = await takeSeat(await database(), room, token, timeNow());
     (await runtime()).feed.changed(room.id);
-    return phoneView(room);
+    return { ...phoneView(room), seat };
   });

@@ -21,9 +21,11 @@ export const GET: RequestHandler = (event) =>
     const db = await database();
     const guide = await guideFrom(event);
     const { id, code } = await roomOf(db, guide, event.params.id);
-    codes.wasRight(addressOf(event), code);
+    const from = addressOf(event);
+    codes.wasRight(from, code);
     const { feed } = await runtime();
     const cookie = cookieOf(event.cookies) ?? '';
     const keyed = { space: guide.space, holds: () => sessionHolds(db, cookie, timeNow()) };
-    return streamed(feed.stream(id, 'screen', () => screenView(db, id, timeNow()), keyed));
+    const view = () => screenView(db, id, timeNow());
+    return streamed(feed.stream(id, { key: 'screen', view, from, keyed }));
   });
