@@ -7,7 +7,11 @@ const ROOM = 'a room';
 /** What one address may have. */
 const FULL = 6000;
 const refused = (fault: unknown) =>
-  expect(fault).toMatchObject({ status: 503, retryAfter_s: 15, message: expect.stringMatching(/^Too many follow/) });
+  expect(fault).toMatchObject({
+    status: 503,
+    retryAfter_s: 15,
+    message: expect.stringMatching(/^Too many follow/)
+  });
 
 let feed: Feed;
 beforeEach(async () => {
