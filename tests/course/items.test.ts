@@ -12,7 +12,9 @@ import {
   type MarkAnswer,
   type OrderAnswer
 } from '../../src/lib/course/items';
+import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { simulate } from '../../src/lib/model';
+import { tied } from '../tied';
 
 /**
  * `npm run check:items` checks a thousand seeds of each; one each, not the same for all, keeps them
@@ -28,6 +30,23 @@ describe('generated questions', () => {
 
   test.each(ONE_EACH)('%s, seed %i: one right answer, checked from its runs', (id, seed) => {
     expect(faultsOf(itemOf(id, seed))).toEqual([]);
+  });
+
+  test.each(['bait-way-of-slow-drag', 'mark-drag'])(
+    '%s: the tip goes as far as is said, and the jig no further, as read in feet and cm',
+    (id) => {
+      for (let seed = 1; seed <= 12; seed++)
+        expect(tipFaults(itemOf(id, seed)), `${seed}`).toEqual([]);
+    }
+  );
+
+  test('that say another way of the tip than the run has are found out', () => {
+    const item = itemOf('bait-way-of-slow-drag', 1);
+    const ask = item.ask.replace(/goes \{length:[^}]*\}/, 'goes {length:0.2800}');
+    expect(faultsOf({ ...item, ask })).toEqual([
+      tied('the tip is said to go 11~in and goes 1~ft'),
+      tied('the tip is said to go 28~cm and goes 30~cm')
+    ]);
   });
 
   test('with a key that the runs do not show are found out', () => {

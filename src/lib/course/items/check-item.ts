@@ -4,6 +4,7 @@ import type { Evidence, Item } from './item';
 import { isAbove, measured, scenarioOf } from './measure';
 import { onlyWithin } from './limits-item';
 import { isCertain } from './sign';
+import { tipFaults } from './tip-said';
 
 /** Longest words that stand on a narrow phone without scrolling far, characters. */
 const LONGEST = { ask: 330, option: 70 };
@@ -12,7 +13,7 @@ const LIKE_LENGTH = 26;
 
 /** What is wrong with an item, computed from its cases anew; empty for a good one. */
 export function faultsOf(item: Item): string[] {
-  return [...wordFaults(item), ...answerFaults(item), ...evidenceFaults(item)];
+  return [...wordFaults(item), ...answerFaults(item), ...evidenceFaults(item), ...tipFaults(item)];
 }
 
 function wordFaults({ ask, answer, explain }: Item): string[] {

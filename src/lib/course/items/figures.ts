@@ -1,5 +1,5 @@
 import { simulateScenario, type Result, type Scenario } from '../../model';
-import { contactWhileMoving } from '../../scoring';
+import { contactWhileMoving, tipTravel } from '../../scoring';
 
 interface Measure {
   of: (result: Result) => number;
@@ -41,7 +41,11 @@ export const SIGNS = {
 export type SignName = keyof typeof SIGNS;
 
 /** What is kept of a run: all that items ask of it, and none of its trace. */
-export type Figures = Readonly<Record<MeasureName, number>> & { signs: ReadonlySet<SignName> };
+export type Figures = Readonly<Record<MeasureName, number>> & {
+  readonly signs: ReadonlySet<SignName>;
+  /** How far the tip went, m. */
+  readonly tip_m: number;
+};
 
 /** Some thirty bytes of figures and half a kilobyte of name each: a few megabytes at most. */
 const MOST_KEPT = 10_000;
@@ -65,7 +69,8 @@ function read(result: Result): Figures {
   const values = Object.entries(MEASURES).map(([name, { of }]) => [name, of(result)]);
   const names = Object.keys(SIGNS) as SignName[];
   const signs = new Set(names.filter((name) => SIGNS[name](result)));
-  return { ...(Object.fromEntries(values) as Record<MeasureName, number>), signs };
+  const tip_m = tipTravel(result);
+  return { ...(Object.fromEntries(values) as Record<MeasureName, number>), signs, tip_m };
 }
 
 /** From the splash to the bottom, s; infinite for a bait that has not come down. */

@@ -40,10 +40,17 @@ function lifted(setup: SetupInput, move: Move, elevation_deg: number): ShownRun 
   return { setup, plane: 'lift', start: { elevation_deg, azimuth_deg: 0 }, move, hold_s: HOLD_S };
 }
 
-/** A low sweep that takes the tip `tip_m` away from the bait. Throws RangeError beyond the rod's reach. */
+/**
+ * A low sweep that takes the tip `tip_m` further from the bait, as the model has it: by the distance
+ * between them, to which the way aside adds. Throws RangeError beyond the rod's reach.
+ */
 export function drag(setup: SetupInput, tip_m: number, duration_s: number): ShownRun {
   const reach_m = setup.rod?.length_m ?? 1.9;
-  const cosine = Math.cos(SWEEP_FROM_DEG * RAD) - tip_m / reach_m;
+  const out_m = Math.abs(setup.start.bait_x_m);
+  const squares = out_m ** 2 + reach_m ** 2;
+  const twice = 2 * out_m * reach_m;
+  const from_m = Math.sqrt(squares - twice * Math.cos(SWEEP_FROM_DEG * RAD));
+  const cosine = (squares - (from_m + tip_m) ** 2) / twice;
   if (Math.abs(cosine) > 1) throw new RangeError(`no sweep of this rod takes the tip ${tip_m} m`);
   const to_deg = Math.acos(cosine) / RAD;
   return {

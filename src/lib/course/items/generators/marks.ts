@@ -20,7 +20,7 @@ const dragStop: Generator = {
       measure: 'travel_m',
       right: 'That is where it stops.',
       explain:
-        'In a slow drag the bait goes about as far as the tip: less for the slack that is taken up first, a little more where the line is steep.',
+        'In a slow drag the bait goes about as far as the tip, less the slack that is taken up first.',
       errors: (key) => [
         {
           id: 'half',
@@ -59,7 +59,7 @@ const slackDrag: Generator = {
       errors: (key) => [
         {
           id: 'slack-ignored',
-          value: tip * 1.05,
+          value: tip,
           reply: 'That is the way of the tip. The slack has to be taken up first.'
         },
         {

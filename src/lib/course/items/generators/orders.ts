@@ -48,7 +48,7 @@ const slackByTravel: Generator = {
   objective: 'slack',
   make: (random) => {
     const setup = drawGear(random);
-    const slacks = several(random, [0, 5, 10, 16, 24], 3);
+    const slacks = several(random, [2, 5, 10, 16, 24], 3);
     const tip = ft(pick(random, [2, 2.5, 3]));
     return orderBy({
       ask: `${placeWords(setup)} The same slow sweep of ${length(tip)}, with three amounts of slack. Which moves the bait furthest? Furthest first.`,
@@ -57,7 +57,7 @@ const slackByTravel: Generator = {
       unknowns: 'drag',
       contenders: shuffled(random, slacks).map((inches) => ({
         id: `in${inches}`,
-        says: inches === 0 ? 'no slack' : `${length(inch(inches))} of slack`,
+        says: `${length(inch(inches))} of slack`,
         run: drag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, tip, 4)
       })),
       right: 'Yes: slack comes off first.',
