@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { eyeOf, gazeOf, onRod, seen } from '../../src/lib/sandbox/eye';
-import { DeckGrip } from '../../src/lib/sandbox/grip';
+import { DeckGrip, PX_PER_M } from '../../src/lib/sandbox/grip';
 import { readTravel } from '../../src/lib/sandbox/guess';
 import { tied } from '../tied';
 import { smallWater } from './waters';
@@ -56,8 +56,11 @@ describe('from the deck', () => {
 
   test('the rod is pulled up in a lift and aside in a sweep', () => {
     const from = { x: 100, y: 300 };
-    expect(new DeckGrip(from, 'lift', 500, 5).moveTo({ x: 140, y: 200 })).toBeCloseTo(27, 9);
-    expect(new DeckGrip(from, 'sweep', 500, 5).moveTo({ x: 150, y: 90 })).toBeCloseTo(16, 9);
+    const arc_deg = (px: number) => ((px / PX_PER_M / 2) * 180) / Math.PI;
+    const lift = new DeckGrip(from, 'lift', 2, 5).moveTo({ x: 140, y: 200 });
+    expect(lift).toBeCloseTo(5 + arc_deg(100), 9);
+    const sweep = new DeckGrip(from, 'sweep', 2, 5).moveTo({ x: 150, y: 90 });
+    expect(sweep).toBeCloseTo(5 + arc_deg(50), 9);
   });
 });
 

@@ -1,32 +1,45 @@
 import { describe, expect, test } from 'vitest';
-import { angleOf, Grip, keyDirection } from '../../src/lib/sandbox/grip';
+import { DeckGrip, Grip, keyDirection, PX_PER_M, type Spot } from '../../src/lib/sandbox/grip';
 
-const PIVOT = { x: 300, y: 220 };
-const around = (deg: number, radius = 150) => ({
-  x: PIVOT.x - radius * Math.cos((deg * Math.PI) / 180),
-  y: PIVOT.y - radius * Math.sin((deg * Math.PI) / 180)
+const LENGTH_M = 2;
+const REACH = LENGTH_M * PX_PER_M;
+/** Where a pointer is that holds the tip of a rod at this angle, the bait to the left. */
+const atTip = (deg: number) => ({
+  x: -REACH * Math.cos((deg * Math.PI) / 180),
+  y: -REACH * Math.sin((deg * Math.PI) / 180)
 });
+const moved = (from: Spot, by: Spot) => ({ x: from.x + by.x, y: from.y + by.y });
 
 describe('a pointer on the rod', () => {
-  test.each([0, 30, 90, 135, -45])('is seen from the pivot under its angle, %i°', (deg) => {
-    expect(angleOf(around(deg), PIVOT)).toBeCloseTo(deg, 9);
+  test.each([0, 30, 90, 135, -45])('leads the tip round, to %i°', (deg) => {
+    expect(new Grip(atTip(20), LENGTH_M, 20).moveTo(atTip(deg))).toBeCloseTo(deg, 9);
   });
 
-  test('turns the rod by the angle it goes round, wherever it took hold', () => {
-    const grip = new Grip(around(70, 40), PIVOT, 12);
-    expect(grip.moveTo(around(75, 90))).toBeCloseTo(17, 9);
-    expect(grip.moveTo(around(61, 200))).toBeCloseTo(3, 9);
+  test('takes the tip as far wherever it took hold, and about as far from the deck', () => {
+    // A tenth of a radian is 0.2 m of a two-metre rod's tip.
+    const by = moved(atTip(60 + 18 / Math.PI), { x: -atTip(60).x, y: -atTip(60).y });
+    for (const from of [atTip(60), { x: 0, y: 0 }, { x: 40, y: 200 }]) {
+      const turned = new Grip(from, LENGTH_M, 60).moveTo(moved(from, by)) - 60;
+      expect((turned * Math.PI) / 180).toBeCloseTo(0.1, 9);
+    }
+    const way = Math.hypot(by.x, by.y);
+    expect(way).toBeCloseTo(0.2 * PX_PER_M, 1);
+    const fromDeck = new DeckGrip({ x: 9, y: 9 }, 'sweep', LENGTH_M, 60).moveTo({
+      x: 9 + way,
+      y: 9
+    });
+    expect(((fromDeck - 60) * Math.PI) / 180).toBeCloseTo(0.1, 3);
   });
 
   test('turns it on past the far side without a jump', () => {
-    const grip = new Grip(around(170), PIVOT, 80);
-    expect(grip.moveTo(around(190))).toBeCloseTo(100, 9);
-    expect(grip.moveTo(around(165))).toBeCloseTo(75, 9);
+    const grip = new Grip(atTip(170), LENGTH_M, 170);
+    expect(grip.moveTo(atTip(190))).toBeCloseTo(190, 9);
+    expect(grip.moveTo(atTip(165))).toBeCloseTo(165, 9);
   });
 
-  test('does not spin the rod on crossing the pivot', () => {
-    const grip = new Grip(around(20), PIVOT, 20);
-    expect(grip.moveTo({ x: PIVOT.x + 3, y: PIVOT.y - 4 })).toBe(20);
+  test('does not spin the rod on crossing its butt', () => {
+    const grip = new Grip(atTip(20), LENGTH_M, 20);
+    expect(grip.moveTo({ x: 3, y: -4 })).toBe(20);
   });
 });
 

@@ -1,12 +1,17 @@
+import { degToRad } from '$lib/model';
 import type { Plane } from './rod-angles';
 
 /**
- * A pointer drags the rod round its pivot: it may take hold anywhere, and the rod turns by the angle
- * that the pointer goes round. Farther from the pivot it is finer.
+ * A pointer drags the rod's tip: it may take hold anywhere on the picture, and the tip goes as far as the
+ * pointer goes, in every picture at one scale. So a finger learns one measure, whether it sees the bait
+ * or not and wherever it lay down; drawn tips are seen at about that scale.
  */
 
-/** Closer to the pivot than this an angle is all tremble, px. */
-const LEAST_RADIUS_PX = 12;
+/** The pointer's way for each metre of the tip's, CSS px. */
+export const PX_PER_M = 80;
+
+/** Nearer to the butt than this a dragged tip points nowhere, as a share of the rod's length. */
+const LEAST_SHARE = 0.1;
 
 export interface Spot {
   readonly x: number;
@@ -14,58 +19,54 @@ export interface Spot {
 }
 
 /**
- * Angle under which the pointer is seen from the pivot, degrees. The bait is to the left: 0 points at
- * it, and up on the page is up for a lift, to the angler's right for a sweep.
+ * The rod seen from its side or from above. The bait is to the left: 0° points at it, and up on the page
+ * is up for a lift, to the angler's right for a sweep.
  */
-export function angleOf(pointer: Spot, pivot: Spot): number {
-  return (Math.atan2(pivot.y - pointer.y, pivot.x - pointer.x) * 180) / Math.PI;
-}
-
 export class Grip {
-  private before_deg: number;
-  private turned_deg = 0;
+  private readonly reach: number;
+  private turned_deg: number;
 
   constructor(
-    pointer: Spot,
-    private readonly pivot: Spot,
+    private readonly from: Spot,
+    length_m: number,
     private readonly taken_deg: number
   ) {
-    this.before_deg = angleOf(pointer, pivot);
+    this.reach = length_m * PX_PER_M;
+    this.turned_deg = taken_deg;
   }
 
   /** Where the rod is wanted when the pointer has come here, degrees. */
   moveTo(pointer: Spot): number {
-    const radius = Math.hypot(pointer.x - this.pivot.x, pointer.y - this.pivot.y);
-    if (radius >= LEAST_RADIUS_PX) {
-      const angle = angleOf(pointer, this.pivot);
-      this.turned_deg += shortWay(angle - this.before_deg);
-      this.before_deg = angle;
+    const taken = degToRad(this.taken_deg);
+    const ahead = this.reach * Math.cos(taken) - (pointer.x - this.from.x);
+    const up = this.reach * Math.sin(taken) - (pointer.y - this.from.y);
+    if (Math.hypot(ahead, up) >= LEAST_SHARE * this.reach) {
+      this.turned_deg += shortWay(radToDeg(Math.atan2(up, ahead)) - this.turned_deg);
     }
-    return this.taken_deg + this.turned_deg;
+    return this.turned_deg;
   }
 }
+
+const radToDeg = (rad: number): number => (rad * 180) / Math.PI;
 
 /** The same turn by less than half a circle, degrees. */
 function shortWay(turn_deg: number): number {
   return turn_deg - 360 * Math.round(turn_deg / 360);
 }
 
-/** From the deck the rod turns this far when the pointer crosses the picture's height, degrees. */
-const DECK_TURN_DEG = 110;
-
-/** The rod seen from the deck: it is pulled up, or aside, from wherever it was taken. */
+/** The rod seen from the deck, foreshortened: it is pulled up, or aside, and goes round as far. */
 export class DeckGrip {
   constructor(
     private readonly from: Spot,
     private readonly plane: Plane,
-    private readonly height: number,
+    private readonly length_m: number,
     private readonly taken_deg: number
   ) {}
 
   /** Where the rod is wanted when the pointer has come here, degrees. */
   moveTo(pointer: Spot): number {
     const way = this.plane === 'lift' ? this.from.y - pointer.y : pointer.x - this.from.x;
-    return this.taken_deg + (way * DECK_TURN_DEG) / this.height;
+    return this.taken_deg + radToDeg(way / (this.length_m * PX_PER_M));
   }
 }
 

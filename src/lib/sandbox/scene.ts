@@ -54,15 +54,6 @@ export class Scene {
     return this.ink;
   }
 
-  /** Where the rod's pivot is in its picture, CSS px, for a hand that drags it round. */
-  get pivot(): { x: number; y: number } {
-    const rod = this.views?.rod;
-    if (!rod || !this.stage) return { x: 0, y: 0 };
-    const up_m = this.stage.plane === 'lift' ? this.stage.setup.rod.pivot_height_m : 0;
-    const { enlarged } = this.rod;
-    return { x: rod.x0 * enlarged, y: (rod.y0 - up_m * rod.scale) * enlarged };
-  }
-
   /** Lays the views out and paints everything: after a new size, stage or light. */
   layOut = (): void => {
     const { ink, stage, whole, rod, bottom } = this;
