@@ -8,7 +8,7 @@ const client = (nickname: string, done: number) => {
   return { id: nickname, nickname, joined_at, done, parts: 3, hasBegun: true };
 };
 const rulerOf = (bias_m: number, spread_m: number) => ({
-  ...{ target_m: 0.3, band_m: 0.05, tries: 5, bias_m, spread_m },
+  ...{ target_m: 0.3, band_m: 0.05, tries: 5, short: 0, far: 5, bias_m, spread_m },
   advice: 'shorter' as const
 });
 const challenge = (id: string, ruler: ReturnType<typeof rulerOf> | null) => ({

@@ -13,7 +13,6 @@ import {
 } from '../../src/lib/server/assignments';
 import { enter, forgetClient } from '../../src/lib/server/clients';
 import { homeworkTable } from '../../src/lib/server/export';
-import { adviceFor, errorsOf, rulerOf } from '../../src/lib/server/hand-ruler';
 import { takeSent, type SentAnswer, type SentTry } from '../../src/lib/server/homework';
 import { progressOf } from '../../src/lib/server/progress';
 import { standingsOf } from '../../src/lib/server/standing';
@@ -295,26 +294,4 @@ test('homework that was stored before there were questions and a phase is read',
   for (const id of ['a', 'b', 'c']) await send(tried(id, 9));
   await send({ kind: 'finished', id: 'd'.repeat(16), lesson: 'one-foot', at: NOW });
   expect(await progressOf(store.db, await again())).toMatchObject([{ isDone: true }]);
-});
-
-describe('a hand’s ruler', () => {
-  test('keeps bias and spread apart', () => {
-    const { bias_m, spread_m } = errorsOf([0.4, 0.5, 0.6], 0.3);
-    expect(bias_m).toBeCloseTo(0.2, 12);
-    // The standard deviation with 1/k: √((0.1² + 0 + 0.1²) / 3).
-    expect(spread_m).toBeCloseTo(Math.sqrt(0.02 / 3), 12);
-  });
-
-  test('says nothing of a hand from two tries', () => {
-    expect(rulerOf(sampleChallenge, [0.3, 0.4])).toBeNull();
-  });
-
-  test.each([
-    [{ bias_m: 0.2, spread_m: 0.02 }, 'shorter'],
-    [{ bias_m: -0.2, spread_m: 0.02 }, 'longer'],
-    [{ bias_m: 0.06, spread_m: 0.2 }, 'slower'],
-    [{ bias_m: 0.01, spread_m: 0.01 }, 'harder']
-  ])('%o calls for “%s”', (errors, advice) => {
-    expect(adviceFor({ target_m: 0.3, band_m: 0.05, tries: 5, ...errors })).toBe(advice);
-  });
 });

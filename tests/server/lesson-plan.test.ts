@@ -21,7 +21,15 @@ const mild: Conditions = {
   wind: 'calm',
   fish: 'unknown'
 };
-const ruler = { target_m: 0.3, band_m: 0.05, bias_m: 0.18, spread_m: 0.04, tries: 9 };
+const ruler = {
+  target_m: 0.3,
+  band_m: 0.05,
+  bias_m: 0.18,
+  spread_m: 0.04,
+  tries: 9,
+  short: 0,
+  far: 9
+};
 const done: string[] = [];
 const hands: Record<string, Hand> = {
   long: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.97, done },

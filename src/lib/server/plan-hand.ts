@@ -28,7 +28,7 @@ export function handOf(challenges: readonly ChallengeProgress[]): Hand | null {
 
 /** The lesson whose drill on land this hand needs most. */
 export function handLesson(hand: Hand | null): string {
-  if (!hand?.ruler) return 'one-foot';
+  if (!hand?.ruler || hand.ruler.advice === 'unclear') return 'one-foot';
   if (hand.contact < LOW_CONTACT || hand.ruler.advice === 'slower') return 'speed';
   return hand.ruler.advice === 'harder' ? 'slack' : 'your-hands-ruler';
 }
@@ -48,8 +48,9 @@ export function handWhy(hand: Hand | null): string {
   const says: Record<Advice, string> = {
     shorter: `Means ${wanted} and moves the jig ${off} too far: a smaller number in mind.`,
     longer: `Means ${wanted} and stops ${off} short: a larger number in mind.`,
-    slower: `Differs by ${spread} from try to try: the same move, at half the speed.`,
-    harder: `Off by ${off} on average, ${spread} from try to try: in the band. Next is slack.`
+    slower: `Differs by ${spread} from try to try: the same move, slowly and each time alike.`,
+    harder: `Off by ${off} on average, ${spread} from try to try: in the band. Next is slack.`,
+    unclear: `Tries at ${wanted} went both too short and too far, too few to tell: measure it.`
   };
   return says[ruler.advice];
 }
