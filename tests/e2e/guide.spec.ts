@@ -104,6 +104,16 @@ test(
     await page.goBack();
     await page.reload();
     await expect(page.getByRole('heading', { name: 'No bottom here' })).toBeVisible();
+
+    await page.goto('/guide');
+    await page.getByRole('link', { name: 'Before Saturday' }).click();
+    await page.getByRole('link', { name: 'Bo' }).click();
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.getByRole('button', { name: 'Delete this client' }).click();
+    await expect(page.getByRole('link', { name: 'Wim' })).toBeVisible();
+    await expect(page.getByRole('link', { name: 'Bo' })).toHaveCount(0);
+    await bo.reload();
+    await expect(bo.getByRole('alert')).toHaveText(/^You are no longer on this homework/);
     for (const client of [ina, bo, wim]) await client.context().close();
   }
 );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { inOrder, pageOf, partsText, sayFirst } from '../../src/routes/guide/[id]/clients';
-import { isNamed } from '../../src/routes/guide/find';
+import { isNamed, sharedNames } from '../../src/routes/guide/find';
 import { optionsFor } from '../../src/routes/guide/plan/picker';
 
 const client = (nickname: string, done: number) => {
@@ -17,6 +17,11 @@ const challenge = (id: string, ruler: ReturnType<typeof rulerOf> | null) => ({
 const about = (objective: string, right: number, backTo: string | null) => ({
   ...{ objective, right, guessed: 0, answered: 4, isDone: true, backTo }
 });
+
+/** A client who came on the first of May, at that hour here. */
+const joined = (id: string, nickname: string, hour: number) => {
+  return { id, nickname, joined_at: new Date(2031, 4, 1, hour, 5).toISOString() };
+};
 
 test('who is not done comes first, then by name', () => {
   const all = [client('Bo', 3), client('Wim', 2), client('Ada', 3), client('Ina', 0)];
@@ -60,11 +65,22 @@ test('a page that is not there is the nearest that is', () => {
 
 test('a client is found among those of all homework', () => {
   const groups = [
-    { id: 'may', title: 'May', clients: [{ id: '1', nickname: 'Ina' }] },
-    { id: 'june', title: 'June', clients: [{ id: '2', nickname: 'Bo' }] }
+    { id: 'may', title: 'May', clients: [joined('1', 'Ina', 8)] },
+    { id: 'june', title: 'June', clients: [joined('2', 'Bo', 8)] }
   ];
   expect(optionsFor(groups, '')).toHaveLength(2);
   expect(optionsFor(groups, 'bo')).toEqual([
     { title: 'June', options: [{ value: 'june.2', name: 'Bo' }] }
+  ]);
+});
+
+test('two of one name are told apart by when they were first seen', () => {
+  const clients = [joined('1', 'Ina', 8), joined('2', 'ina', 17), joined('3', 'Bo', 9)];
+  expect([...sharedNames(clients)]).toEqual(['Ina', 'ina']);
+  const [{ options }] = optionsFor([{ id: 'may', title: 'May', clients }], '');
+  expect(options.map(({ name }) => name)).toEqual([
+    'Ina, first seen 1 May 2031, 08:05',
+    'ina, first seen 1 May 2031, 17:05',
+    'Bo'
   ]);
 });

@@ -2,7 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { isSeatIn } from '../../src/lib/server/rooms';
 import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
-import { ask, endpoints, newClinic, newGuide, withStore } from './endpoints';
+import {
+  ask,
+  endpoints,
+  load,
+  newClinic,
+  newGuide,
+  newHomework,
+  shareOf,
+  withStore
+} from './endpoints';
 import { eventOf, Jar } from './events';
 import { evenHand, sampleChallenge } from './samples';
 
@@ -151,6 +160,35 @@ describe('a client’s phone', () => {
     ]
   ])('is refused %s', async (_what, path, body) => {
     expect(await ask(path, { body })).toMatchObject({ status: 422 });
+  });
+});
+
+describe('a guide who deletes one client', () => {
+  test('deletes no other of that name, and a phone left open does not bring them back', async () => {
+    const { jar } = await newGuide('Reed');
+    const id = await newHomework(jar);
+    const share = await shareOf(jar, id);
+    const clients = async () => {
+      const { body } = await load('/guide/[id]', { jar, params: { id } });
+      return JSON.parse(body).standings.map((one: { id: string }) => one.id);
+    };
+    const phones = [newToken(), newToken()];
+    const enter = (token: string, rest: object = {}) =>
+      ask('/api/homework/enter', { body: { share, token, name: 'Ina', ...rest } });
+    const [first, second] = await Promise.all(
+      phones.map(async (token) => JSON.parse((await enter(token)).body).client.id)
+    );
+    const path = '/api/guide/homework/[id]/client/[client]';
+    const remove = () => ask(path, { method: 'DELETE', jar, params: { id, client: first } });
+    expect(await remove()).toMatchObject({ status: 200 });
+    expect(await clients()).toEqual([second]);
+    expect(await remove()).toMatchObject({ status: 404 });
+
+    expect(await enter(phones[0], { isBack: true })).toMatchObject({ status: 410 });
+    expect(await enter(phones[1], { isBack: true })).toMatchObject({ status: 200 });
+    expect(await clients()).toEqual([second]);
+    expect(await enter(phones[0])).toMatchObject({ status: 200 });
+    expect(await clients()).toHaveLength(2);
   });
 });
 

@@ -153,6 +153,15 @@ describe('another guide gets and changes nothing', () => {
     expect(await seen()).toBe(before);
   });
 
+  test('by deleting a client of mine as one of their own homework', async () => {
+    const before = await seen();
+    const { jar } = await newGuide('Silt again');
+    const params = { id: await newHomework(jar), client: mine.client };
+    const path = '/api/guide/homework/[id]/client/[client]';
+    expect(await ask(path, { method: 'DELETE', jar, params })).toMatchObject({ status: 404 });
+    expect(await seen()).toBe(before);
+  });
+
   test('on the guide’s first page', async () => {
     const { body } = await load('/guide', { jar: other });
     expect(JSON.parse(body)).toMatchObject({ guide: { name: 'Silt' }, homework: [], clinics: [] });

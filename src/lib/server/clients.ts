@@ -59,6 +59,20 @@ export async function enter(
   return { client, assignment };
 }
 
+/**
+ * The client who was here before. Refuses who no longer is: a phone left open must not bring back
+ * whom the guide has deleted.
+ */
+export async function comeBack(db: Db, share: string, token: string): Promise<ClientView> {
+  const assignment = await sharedAssignment(db, share);
+  const client = await clientWith(db, assignment.id, token);
+  if (client) return { client, assignment };
+  throw new Refusal(
+    410,
+    'You are no longer on this homework, what you sent was deleted. To begin again, delete what is kept here.'
+  );
+}
+
 async function refuseCrowd(db: Db, assignment: string): Promise<void> {
   const { count } = await db
     .selectFrom('clients')
@@ -74,6 +88,16 @@ export function clientWith(db: Db, assignment: string, token: string): Promise<C
     .select(['id', 'nickname', 'joined_at', 'note'])
     .where('assignment_id', '=', assignment)
     .where('token_hash', '=', hashToken(token))
+    .executeTakeFirst();
+}
+
+/** The client of this id, if it is one of this homework's. */
+export function clientOf(db: Db, assignment: string, id: string): Promise<Client | undefined> {
+  return db
+    .selectFrom('clients')
+    .select(['id', 'nickname', 'joined_at', 'note'])
+    .where('assignment_id', '=', assignment)
+    .where('id', '=', id)
     .executeTakeFirst();
 }
 

@@ -13,3 +13,10 @@ export function isNamed(name: string, typed: string): boolean {
 
 /** So many names are found faster by typing than by looking. */
 export const MANY_NAMES = 8;
+
+/** Names that more than one client has, small letters and accents apart. */
+export function sharedNames(clients: readonly { nickname: string }[]): Set<string> {
+  const names = clients.map(({ nickname }) => plain(nickname));
+  const shared = new Set(names.filter((name, i) => names.indexOf(name) !== i));
+  return new Set(clients.map(({ nickname }) => nickname).filter((name) => shared.has(plain(name))));
+}

@@ -30,6 +30,13 @@ export function dayText(iso: string): string {
   return DAY.format(new Date(iso));
 }
 
+const MOMENT = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+
+/** A time as the reader's clock has it: "9 May 2031, 08:05" */
+export function momentText(iso: string): string {
+  return MOMENT.format(new Date(iso));
+}
+
 /** "From Reedmere Guiding, by 9 May 2031" */
 export function headText(
   { from, due }: Pick<Assignment, 'from' | 'due'>,

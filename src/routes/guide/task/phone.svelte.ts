@@ -101,7 +101,8 @@ export class Phone {
     try {
       const answered = await ask<Answered>('POST', '/api/homework/enter', {
         ...key,
-        name: home.name
+        name: home.name,
+        isBack: home.told !== null
       });
       await this.#hear(home, answered);
       const send = (sent: Sent) => ask('POST', '/api/homework/send', { ...key, sent });

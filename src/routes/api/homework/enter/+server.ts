@@ -1,4 +1,4 @@
-import { enter } from '$lib/server/clients';
+import { comeBack, enter } from '$lib/server/clients';
 import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { limits } from '$lib/server/runtime';
 import { line, token } from '$lib/server/shapes';
@@ -7,13 +7,22 @@ import type { RequestHandler } from './$types';
 
 export const prerender = false;
 
-const entering = v.strictObject({ share: token, token, name: line(40) });
+/** `isBack` says a phone that has been told its homework before. */
+const entering = v.strictObject({
+  share: token,
+  token,
+  name: line(40),
+  isBack: v.optional(v.boolean(), false)
+});
 
 /** A client's phone comes to its homework, the first time or again. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { share, token, name } = await bodyOf(event, entering);
+    const { share, token, name, isBack } = await bodyOf(event, entering);
     takeOne(limits.sender, token);
-    const view = await enter(await database(), share, token, name, timeNow());
+    const db = await database();
+    const view = isBack
+      ? await comeBack(db, share, token)
+      : await enter(db, share, token, name, timeNow());
     return { ...view, now: timeNow() };
   });
