@@ -49,6 +49,10 @@ async function makeTry(page: Page): Promise<void> {
 
 async function answerQuestion(page: Page): Promise<void> {
   await page.getByRole('button', { name: QUESTIONS }).click();
+  await answerOpenQuestion(page);
+}
+
+async function answerOpenQuestion(page: Page): Promise<void> {
   await page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().check();
   await page.getByRole('button', { name: 'I guessed' }).click();
   await page.getByRole('button', { name: 'Go on' }).click();
@@ -71,16 +75,20 @@ test(
     await answerQuestion(wim);
     await expect(wim.getByText('2 not sent yet.')).toBeVisible();
     await expect(bo.getByText('All sent.')).toBeVisible();
+    await bo.getByRole('button', { name: 'Next: the questions' }).click();
+    await expect(bo.getByText('Question 1 of 1')).toBeInViewport();
+    await answerOpenQuestion(bo);
+    await expect(bo.getByText('Done. Your guide has it all.')).toBeVisible();
     await page.reload();
     await expect(page.getByText('1 of 1 tries')).toHaveCount(2);
-    await expect(page.getByText(/of 1 right/)).toHaveCount(0);
+    await expect(page.getByText(/of 1 right/)).toHaveCount(1);
 
     await wim.context().setOffline(false);
     await expect(wim.getByText('All sent.')).toBeVisible(LONG);
     await page.reload();
     await expect(page.getByText('1 of 1 tries')).toHaveCount(3);
-    await expect(page.getByText(/[01] of 1 right(, 1 by a guess)?\./)).toHaveCount(1);
-    await expect(page.getByText('Tell them: go back to “Season and mood”.')).toBeVisible();
+    await expect(page.getByText(/[01] of 1 right(, 1 by a guess)?\./)).toHaveCount(2);
+    await expect(page.getByText('Tell them: go back to “Season and mood”.').first()).toBeVisible();
     await expect(page.getByText('had other marks on the phone')).toHaveCount(0);
 
     await page.getByRole('link', { name: 'Wim' }).click();
@@ -107,6 +115,16 @@ test(
 
     await page.goto('/guide');
     await page.getByRole('link', { name: 'Before Saturday' }).click();
+    await page.getByRole('button', { name: 'Close' }).click();
+    await expect(page.getByText(/^Closed: nothing more is taken/)).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'For your clients' })).toHaveCount(0);
+    await ina.goto(link);
+    await ina.reload();
+    await expect(ina.getByText('Closed by your guide. Nothing more is taken.')).toBeVisible();
+    await expect(ina.getByRole('button', { name: 'Begin' })).toHaveCount(0);
+    await wim.reload();
+    await expect(wim.getByText('Done. Your guide has it all.')).toBeVisible();
+    await expect(wim.getByRole('button', { name: 'Exactly one foot' })).toBeDisabled();
     await page.getByRole('link', { name: 'Bo' }).click();
     page.on('dialog', (dialog) => void dialog.accept());
     await page.getByRole('button', { name: 'Delete this client' }).click();
