@@ -79,8 +79,10 @@ test(
     await expect(bo.getByText('Question 1 of 1')).toBeInViewport();
     await answerOpenQuestion(bo);
     await expect(bo.getByText('Done. Your guide has it all.')).toBeVisible();
-    await page.reload();
+    await page.getByLabel('Last day').fill('2031-05-09');
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
     await expect(page.getByText('1 of 1 tries')).toHaveCount(2);
+    await expect(page.getByLabel('Last day')).toHaveValue('2031-05-09');
     await expect(page.getByText(/of 1 right/)).toHaveCount(1);
 
     await wim.context().setOffline(false);
@@ -114,6 +116,7 @@ test(
     await expect(page.getByRole('heading', { name: 'No bottom here' })).toBeVisible();
 
     await page.goto('/guide');
+    await expect(page.getByText('2 of 2 clients done')).toBeVisible();
     await page.getByRole('link', { name: 'Before Saturday' }).click();
     await page.getByRole('button', { name: 'Close' }).click();
     await expect(page.getByText(/^Closed: nothing more is taken/)).toBeVisible();

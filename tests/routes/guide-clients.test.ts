@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { inOrder, pageOf, partsText, sayFirst } from '../../src/routes/guide/[id]/clients';
+import {
+  homeworkText,
+  inOrder,
+  pageOf,
+  partsText,
+  sayFirst
+} from '../../src/routes/guide/[id]/clients';
 import { isNamed, sharedNames } from '../../src/routes/guide/find';
 import { optionsFor } from '../../src/routes/guide/plan/picker';
 
@@ -54,6 +60,15 @@ describe('in short', () => {
     expect(partsText(client('Bo', 3))).toBe('done');
     expect(partsText({ ...client('Wim', 0), hasBegun: false })).toBe('not begun');
   });
+});
+
+test('homework in the list says how many are done', () => {
+  const one = { clients: 3, done: 1, isClosed: false, due: '2031-05-09' };
+  expect(homeworkText(one)).toBe('1 of 3 clients done, due 9 May 2031');
+  expect(homeworkText({ ...one, clients: 1, isClosed: true, due: null })).toBe(
+    '1 of 1 client done, closed'
+  );
+  expect(homeworkText({ ...one, clients: 0, done: 0, due: null })).toBe('no clients yet');
 });
 
 test('a page that is not there is the nearest that is', () => {

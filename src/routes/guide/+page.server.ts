@@ -1,11 +1,12 @@
 import { loadLessons } from '$lib/course';
 import { assignmentsOf } from '$lib/server/assignments';
-import { clientsOf } from '$lib/server/clients';
 import { Refusal } from '$lib/server/faults';
 import { database, guideFrom } from '$lib/server/http';
 import { clinicOffer } from '$lib/server/clinic-plan';
 import { passkeysOf } from '$lib/server/passkeys';
 import { roomsOf } from '$lib/server/rooms';
+import { standingsOf } from '$lib/server/standing';
+import { isDone } from './[id]/clients';
 import type { PageServerLoad } from './$types';
 
 /** Read once: that checks every lesson, which takes as long as some tries. */
@@ -16,9 +17,11 @@ export const load: PageServerLoad = async (event) => {
     const guide = await guideFrom(event);
     const db = await database();
     const homework = await assignmentsOf(db, guide);
-    const counted = homework.map(async ({ id, task, closed_at }) => {
-      const { length: clients } = await clientsOf(db, id);
-      return { id, title: task.title, due: task.due, isClosed: closed_at !== null, clients };
+    const counted = homework.map(async (one) => {
+      const standings = await standingsOf(db, one);
+      const { id, task, closed_at } = one;
+      const [clients, done] = [standings.length, standings.filter(isDone).length];
+      return { id, title: task.title, due: task.due, isClosed: closed_at !== null, clients, done };
     });
     const clinics = (await roomsOf(db, guide)).map(({ id, code, created_at, state }) => {
       return { id, code, day: created_at.slice(0, 10), isOver: state.isOver };

@@ -1,5 +1,6 @@
 import type { ClientProgress } from '$lib/server/progress';
 import type { Standing } from '$lib/server/standing';
+import { dayText } from '../../homework/asked-text';
 import { isNamed } from '../find';
 
 /** A client as the list shows one: without the rod inputs, which only the page of one client needs. */
@@ -51,6 +52,22 @@ export function inOrder(clients: readonly Standing[], typed: string): Standing[]
 export function partsText(one: Standing): string {
   if (!one.hasBegun) return 'not begun';
   return isDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
+}
+
+interface Counted {
+  clients: number;
+  done: number;
+  isClosed: boolean;
+  due: string | null;
+}
+
+/** "1 of 3 clients done, due 9 May 2031" */
+export function homeworkText({ clients, done, isClosed, due }: Counted): string {
+  const counted =
+    clients === 0
+      ? 'no clients yet'
+      : `${done} of ${clients} ${clients === 1 ? 'client' : 'clients'} done`;
+  return `${counted}${isClosed ? ', closed' : ''}${due ? `, due ${dayText(due)}` : ''}`;
 }
 
 /** What to say first: to the hand where it misses by most of a band, else of the weakest questions. */

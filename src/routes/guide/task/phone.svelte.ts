@@ -34,9 +34,12 @@ export class Phone {
     this.#queue = this.#openShelf(share);
     const again = () => void this.sync();
     addEventListener('online', again);
+    const seen = () => document.visibilityState === 'visible' && again();
+    document.addEventListener('visibilitychange', seen);
     const timer = setInterval(() => this.waiting > 0 && again(), RETRY_MS);
     return () => {
       removeEventListener('online', again);
+      document.removeEventListener('visibilitychange', seen);
       clearInterval(timer);
       void this.#queue.then(() => this.#shelf?.close());
     };
