@@ -59,10 +59,11 @@ describe.each(shown)('%s', (_, challenge) => {
   });
 });
 
-test('each retrieve says what to look at and when it is used', () => {
-  const silent = RETRIEVES.filter(({ look, use }) => !look.endsWith('.') || !use.endsWith('.'));
-  expect(silent).toEqual([]);
-  expect(RETRIEVES.flatMap((one) => [wordingFault(one.look), wordingFault(one.use)])).toEqual(
-    RETRIEVES.flatMap(() => [null, null])
+test('each retrieve says what to look at, what to feel and when it is used', () => {
+  const silent = RETRIEVES.filter((one) =>
+    [one.look, one.feel, one.use].some((text) => !text.endsWith('.'))
   );
+  expect(silent).toEqual([]);
+  const said = RETRIEVES.flatMap(({ look, feel, use }) => [look, feel, use]);
+  expect(said.map(wordingFault)).toEqual(said.map(() => null));
 });

@@ -145,7 +145,7 @@ function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]
     needs: [],
     steps: [
       challenge.ask,
-      `What to look at: ${lowerFirst(retrieve.look)}`,
+      `What to feel for: ${lowerFirst(retrieve.feel)}`,
       'Change one thing in ten casts.'
     ],
     lesson: lesson.id,
