@@ -108,10 +108,10 @@ test(
 
     await page.getByRole('link', { name: 'Plan a lesson for them' }).click();
     await expect(page.getByRole('heading', { name: 'Ina, 120 minutes' })).toBeVisible();
-    await page.getByLabel('Minutes').pressSequentially('0');
+    await page.getByRole('spinbutton', { name: 'Minutes' }).pressSequentially('0');
     await expect(page.getByRole('button', { name: 'Print' })).toBeDisabled();
-    await page.getByLabel('Minutes').fill('60');
-    await page.getByLabel('Depth').selectOption('20 ft');
+    await page.getByRole('spinbutton', { name: 'Minutes' }).fill('60');
+    await page.getByRole('combobox', { name: 'Depth' }).selectOption('20 ft');
     await expect(page.getByRole('heading', { name: 'Ina, 60 minutes' })).toBeVisible();
     await expect(page.getByText(/, 20 ft deep, /)).toBeVisible();
     await expect(page.getByRole('button', { name: 'Print' })).toBeEnabled();

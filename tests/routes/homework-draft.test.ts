@@ -3,13 +3,8 @@ import { loadLessons } from '../../src/lib/course';
 import { itemOf, OBJECTIVES, SOURCES } from '../../src/lib/course/items';
 import { parseSetup } from '../../src/lib/model';
 import { keptGuess, MOST, parseAssignment } from '../../src/lib/practice';
-import {
-  assignmentOf,
-  chosenIn,
-  countOf,
-  firstDraft,
-  undoable
-} from '../../src/routes/homework/draft';
+import { assignmentOf, chosenIn, countOf, firstDraft } from '../../src/routes/homework/draft';
+import { doubtsOf, doubtTexts } from '../../src/routes/homework/doubts';
 import { askedAbout, questionsLeft } from '../../src/routes/homework/question-set';
 import { answerText, guessText, rightText, triesText } from '../../src/routes/homework/report-text';
 import { seededRandom } from '../../src/lib/course/seeded-random';
@@ -62,12 +57,43 @@ describe('a draft of homework', () => {
     const { draft, offer } = draftOfOneFoot();
     const [own] = offer.choices;
     own.isSet = true;
-    expect(undoable(draft)).toEqual([]);
+    expect(doubtsOf(draft)).toEqual([]);
     const setup = parseSetup(own.challenge.setup);
     for (const slack_m of [3, 9]) {
       own.setup = { ...setup, start: { ...setup.start, slack_m } };
-      expect(undoable(draft), `${slack_m} m of slack`).toEqual([own.challenge.title]);
+      expect(doubtsOf(draft), `${slack_m} m of slack`).toEqual([
+        { title: own.challenge.title, kind: 'impossible' }
+      ]);
     }
+  });
+});
+
+describe('a challenge of several moves in another gear', () => {
+  function reelIn(depth_m: number, slack_m: number) {
+    const draft = firstDraft(loadLessons(), OBJECTIVES);
+    const choices = draft.offers.flatMap((offer) => offer.choices);
+    const own = choices.find(({ challenge }) => challenge.id === 'reel-takes-slack');
+    if (!own) throw new Error('no challenge “reel-takes-slack”');
+    const setup = parseSetup(own.challenge.setup);
+    own.isSet = true;
+    own.setup = {
+      ...setup,
+      water: { ...setup.water, depth_m },
+      start: { ...setup.start, slack_m }
+    };
+    return doubtsOf(draft);
+  }
+
+  test('is doubted by nobody where the lesson’s own moves do it', () => {
+    expect(reelIn(7.6, 0.03)).toEqual([]);
+  });
+
+  test('is never called impossible, only not known', () => {
+    const doubts = reelIn(3.35, 2);
+    expect(doubts).toEqual([{ title: 'The reel takes the slack', kind: 'unknown' }]);
+    const [text, ...others] = doubtTexts(doubts);
+    expect(text).toMatch(/“The reel takes the slack” is not known/);
+    expect(others).toEqual([]);
   });
 });
 

@@ -66,7 +66,8 @@ export function solveCorrection(
   return slow && search.correctionOf(search.shortestFrom(slow));
 }
 
-function needsSeveralMoves({ goals }: Challenge): boolean {
+/** Whether its goals ask for more than one turn of the rod. */
+export function needsSeveralMoves({ goals }: Pick<Challenge, 'goals'>): boolean {
   return goals.some((one) => isRetrieveGoal(one) && !isOfOneTurn(one));
 }
 

@@ -18,7 +18,7 @@ export { DataError, inField, parseData } from './data-error';
 export { askedOf, guessWords, type Asked, type Guess } from './guess';
 export { gradeResult, gradeTry, type GoalGrade, type Grade } from './grade';
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
-export { solveCorrection, type Correction } from './correction';
+export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
 export { moveSentence } from './change-sentence';
 export {

@@ -1,8 +1,8 @@
 import type { Lesson } from '$lib/course';
 import type { Objective } from '$lib/course/items';
-import { parseSetup, ScenarioError, type Setup } from '$lib/model';
-import { MOST, ownGearId, travelOf, type Assignment, type HomeworkPhase } from '$lib/practice';
-import { solveCorrection, type Challenge } from '$lib/scoring';
+import { parseSetup, type Setup } from '$lib/model';
+import { MOST, ownGearId, type Assignment, type HomeworkPhase } from '$lib/practice';
+import type { Challenge } from '$lib/scoring';
 
 /** A challenge that may be asked, and how. */
 export interface Choice {
@@ -108,23 +108,4 @@ function idsOf(all: readonly { id: string; isSet: boolean }[]): string[] {
 /** An emptied field counts as one. */
 function inRange(count: number | null, most: number): number {
   return Math.min(most, Math.max(1, Math.round(count ?? 1)));
-}
-
-/** Titles of those challenges with a distance that no single move does in the gear that was chosen. */
-export function undoable(draft: Draft): string[] {
-  return chosenIn(draft)
-    .map(({ challenge, setup }) => (setup ? { ...challenge, setup } : null))
-    .filter((own) => own !== null)
-    .filter((own) => travelOf(own) && !canBeDone(own))
-    .map(({ title }) => title);
-}
-
-function canBeDone(challenge: Challenge): boolean {
-  try {
-    return solveCorrection(challenge) !== null;
-  } catch (error) {
-    // A line that finds no rest in that gear: the model begins no try.
-    if (error instanceof ScenarioError) return false;
-    throw error;
-  }
 }
