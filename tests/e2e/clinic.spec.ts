@@ -57,6 +57,10 @@ test(
     const code = await openClinic(page);
     const phones = await Promise.all(Array.from({ length: 4 }, () => phoneIn(browser, code)));
     await expect(page.getByText('4 here', { exact: true })).toBeVisible();
+    await expect(phones[0].getByText('You are in. Look at the screen.')).toBeVisible();
+    await expect(page.getByRole('complementary')).toContainText(
+      /Join: scan this, or go to.*and type/s
+    );
     await goToQuestion(page);
     for (const phone of phones) await expect(options(phone).first()).toBeEnabled();
 
@@ -77,7 +81,7 @@ test(
     await page.getByText('Hands of those').click();
     await page.getByRole('spinbutton').nth(1).fill('5');
     await page.getByRole('spinbutton').nth(1).blur();
-    await page.getByRole('button', { name: 'Hold' }).click();
+    await page.getByRole('button', { name: 'Close the vote' }).click();
     await expect(options(late).first()).toBeDisabled();
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share')).toHaveText(['10 %', '80 %', '10 %']);
@@ -94,8 +98,8 @@ test(
 
     await go(page, 'Your hand');
     await makeTry(phones[1]);
-    await expect(page.getByText('1 of 5 answered')).toBeVisible();
-    await page.getByRole('button', { name: 'Hold' }).click();
+    await expect(page.getByText('1 of 5 tried')).toBeVisible();
+    await page.getByRole('button', { name: 'Close the round' }).click();
     await page.getByRole('button', { name: 'Reveal' }).click();
     await page.getByRole('button', { name: 'Replay one try' }).click();
     const beside = page.getByRole('region', { name: 'Two runs side by side' });
@@ -109,10 +113,14 @@ test(
     await page.getByRole('button', { name: 'Put the rod away' }).click();
 
     while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
+    // On the last page of the plan already: not everybody waits for the end.
+    await expect(phones[1].getByText('take it after that')).toBeVisible();
+    await expect(phones[1].getByText(/lies \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
     await phones[1].getByRole('button', { name: 'I worked it out' }).click();
+    await expect(phones[1].getByText('take it after that')).toHaveCount(0);
     await takeHome(browser, phones[1]);
 
     await page.getByRole('link', { name: 'Summary' }).click();
@@ -183,7 +191,7 @@ for (const scheme of ['light', 'dark'] as const) {
       await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
       expect(await faults(page)).toEqual([]);
       await silent.context().close();
-      await page.getByRole('button', { name: 'Hold' }).click();
+      await page.getByRole('button', { name: 'Close the vote' }).click();
       await page.getByRole('button', { name: 'Reveal' }).click();
       await expect(page.locator('.share').first()).toBeVisible();
       expect(await faults(page)).toEqual([]);

@@ -19,13 +19,14 @@ export async function phoneIn(browser: Browser, code: string): Promise<Page> {
 
 export async function next(page: Page): Promise<void> {
   const before = await page.getByText(/\d+ of \d+, about/).innerText();
-  await page.getByRole('button', { name: 'Next' }).click();
+  await page.getByRole('button', { name: /^(Next|Skip it)$/ }).click();
   await expect(page.getByText(before)).toHaveCount(0);
 }
 
 /** Leads the room on to its first question. */
 export async function goToQuestion(page: Page): Promise<void> {
-  while (!(await page.getByRole('button', { name: 'Hold' }).isVisible())) await next(page);
+  while (!(await page.getByRole('button', { name: /^Close the (vote|round)$/ }).isVisible()))
+    await next(page);
 }
 
 /** What a phone can vote for. */

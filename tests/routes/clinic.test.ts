@@ -14,6 +14,7 @@ import { countsOf, homeRecord, newIn } from '../../src/routes/clinic/home/take-h
 import { ADVICE, clock, measuredWords } from '../../src/routes/clinic/words';
 import { toldIn } from '../../src/routes/clinic/told';
 import { Steps } from '../../src/routes/clinic/step-top';
+import { typedCode } from '../../src/routes/clinic/typed-code';
 import { stepOfKey, stepsOf } from '../../src/routes/clinic/[id]/lead';
 import { asSentence, votesText } from '../../src/routes/clinic/[id]/summary/votes';
 import { evenHand } from '../server/samples';
@@ -43,8 +44,8 @@ const mainOf = (view: Parameters<typeof stepsOf>[0]) =>
 
 describe('what the instructor is led to', () => {
   test.each([
-    ['teach', 'Hint'],
-    ['discuss', 'Talk'],
+    ['teach', 'Give the hint'],
+    ['discuss', 'Two minutes’ talk'],
     ['explain', 'Reveal'],
     ['explain slowly', 'Reveal'],
     [null, 'Reveal']
@@ -52,7 +53,14 @@ describe('what the instructor is led to', () => {
     const view = { ...held, advice };
     expect(mainOf(view)).toEqual([main]);
     const all = stepsOf(view).map(({ says }) => says);
-    expect(all).toEqual(['Previous', 'Hint', 'Talk', 'Reveal', 'Vote again', 'Next']);
+    expect(all).toEqual([
+      'Previous',
+      'Give the hint',
+      'Two minutes’ talk',
+      'Reveal',
+      'Vote again',
+      'Skip it'
+    ]);
   });
 
   test('after hint or talk is another vote, and after the reveal the next round', () => {
@@ -63,13 +71,20 @@ describe('what the instructor is led to', () => {
   });
 });
 
+test.each(['m2g99y', 'M2G 99Y', ' M2G-99Y ', 'm2g\u00a099y-'])(
+  'the code “%s” is M2G99Y',
+  (typed) => {
+    expect(typedCode(typed)).toBe('M2G99Y');
+  }
+);
+
 describe('a presenter’s clicker', () => {
   const free = { repeat: false, ctrlKey: false, altKey: false, metaKey: false, shiftKey: false };
   const doneBy = (key: string, view: Parameters<typeof stepsOf>[0], more = {}) =>
     stepOfKey({ key, ...free, ...more }, stepsOf(view))?.says;
 
   test('does the advised step forward, and goes to the round before backward', () => {
-    expect(doneBy('PageDown', { ...held, advice: 'teach' })).toBe('Hint');
+    expect(doneBy('PageDown', { ...held, advice: 'teach' })).toBe('Give the hint');
     expect(doneBy('ArrowRight', { ...held, phase: 'revealed' })).toBe('Next');
     expect(doneBy('PageUp', held)).toBe('Previous');
     expect(doneBy('PageUp', { ...held, at: 0 })).toBeUndefined();
@@ -101,7 +116,7 @@ test('a step begins at its top when it follows another, not when it is the first
 
 test('what is advised on the projected screen is something to do, and no result of the vote', () => {
   for (const says of Object.values(ADVICE)) {
-    expect(says).toMatch(/^Next: /);
+    expect(says).toMatch(/^Advised: /);
     expect(says).not.toMatch(/most|few|divided|half|right|wrong|have it/i);
   }
 });
@@ -185,13 +200,21 @@ test('of an answer is told what was voted before any help, once it is revealed',
     part: '1.2',
     ballot: 2,
     hint: null,
-    shown: { ...asked, kind: 'ask' as const, ask: 'Which?', item }
+    shown: {
+      ...asked,
+      kind: 'ask' as const,
+      about: 'Two lie there.',
+      ask: 'Which?',
+      options: [{ id: 'a', says: 'the near one' }],
+      item
+    }
   };
   const votes = { '1.1': 'a', '1.2': 'b' };
   expect(toldIn({ ...view, revealed: null }, votes, 'now')).toBeNull();
   expect(toldIn({ ...view, revealed }, { '1.2': 'b' }, 'now')).toBeNull();
   expect(toldIn({ ...view, revealed }, votes, 'now')).toMatchObject({
-    ask: 'Which?',
+    ask: 'Two lie there. Which?',
+    said: 'the near one',
     made: { round: 1, item: 'ruler-bias', seed: 3, given: 'a', right: false, at: 'now' }
   });
 });

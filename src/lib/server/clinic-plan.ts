@@ -50,7 +50,7 @@ const goodbye: Round = {
   says: [
     'One thing to keep: which of your moves will you change?',
     'The drills are for your own rod, on dry land first, with no hook on the line.',
-    'What you tried is in the record on your phone. Its last page takes it to another device.'
+    'What you tried is in the record on your phone. Its page now has a link that takes it to another device.'
   ],
   minutes: MINUTES.ends
 };

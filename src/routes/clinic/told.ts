@@ -4,7 +4,10 @@ import type { PhoneView } from '$lib/server/clinic-view';
 
 /** An answer to a question of the bank that was told right or wrong. */
 export interface Told {
+  /** The whole question: rooms ask several in the same words of different water. */
   ask: string;
+  /** The option that was chosen, in its words. */
+  said: string;
   made: HomeAnswer;
 }
 
@@ -24,7 +27,8 @@ export function toldIn(
   const { source: item, seed } = shown.item;
   const right = given === revealed.key;
   return {
-    ask: shown.ask,
+    ask: `${shown.about} ${shown.ask}`.trim(),
+    said: shown.options.find(({ id }) => id === given)?.says ?? '',
     made: { round: at, item, seed, given, right, model: MODEL_VERSION, at: now }
   };
 }

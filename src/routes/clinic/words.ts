@@ -8,10 +8,10 @@ import type { PhoneView } from '$lib/server/clinic-view';
  * before the reveal: what to do, and never how the room voted.
  */
 export const ADVICE: Record<Advice, string> = {
-  teach: 'Next: give the hint, then vote again.',
-  discuss: 'Next: two minutes with a neighbour, then vote again.',
-  explain: 'Next: reveal it, and say why.',
-  'explain slowly': 'Next: reveal it, and take your time over why.'
+  teach: 'Advised: the hint, then another vote.',
+  discuss: 'Advised: two minutes with a neighbour, then another vote.',
+  explain: 'Advised: reveal it, and say why.',
+  'explain slowly': 'Advised: reveal it, and take your time over why.'
 };
 
 /** By what a hand is raised: the options are called A, B, C and so on. */

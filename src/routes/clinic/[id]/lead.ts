@@ -16,6 +16,7 @@ type Led = Pick<
 
 /** The rod in the water has a “Back” of its own. */
 const PREVIOUS = 'Previous';
+const CLOSE = { predict: 'Close the vote', ask: 'Close the vote', try: 'Close the round' };
 
 /** What can be done with the room, the advised one marked; the others are the instructor's to choose. */
 export function stepsOf(view: Led): Step[] {
@@ -53,15 +54,17 @@ export function takesKeys(target: EventTarget | null): boolean {
 function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction][] {
   const isAsked = shown.kind === 'predict' || shown.kind === 'ask';
   const isHeld = phase === 'held';
+  const isDone = shown.kind === 'talk' || phase === 'revealed';
+  const closing = shown.kind === 'talk' ? '' : CLOSE[shown.kind];
   const steps: [boolean, string, ClinicAction][] = [
     [at > 0, PREVIOUS, { do: 'go', to: at - 1 }],
-    [shown.kind !== 'talk' && phase === 'open', 'Hold', { do: 'hold' }],
-    [isAsked && isHeld && hasHint, 'Hint', { do: 'hint' }],
-    [isAsked && isHeld, 'Talk', { do: 'talk' }],
+    [shown.kind !== 'talk' && phase === 'open', closing, { do: 'hold' }],
+    [isAsked && isHeld && hasHint, 'Give the hint', { do: 'hint' }],
+    [isAsked && isHeld, 'Two minutes’ talk', { do: 'talk' }],
     [shown.kind !== 'talk' && isHeld, 'Reveal', { do: 'reveal' }],
     [isAsked && phase !== 'open', 'Vote again', { do: 'again' }],
     [shown.kind === 'try' && phase !== 'open', 'Room tries again', { do: 'again' }],
-    [at < of - 1, 'Next', { do: 'go', to: at + 1 }],
+    [at < of - 1, isDone ? 'Next' : 'Skip it', { do: 'go', to: at + 1 }],
     [at === of - 1, 'End', { do: 'end' }]
   ];
   return steps.flatMap(([isSayable, says, action]) => (isSayable ? [[says, action]] : []));
