@@ -11,7 +11,7 @@ import { foretold } from '../../src/routes/clinic/foretold';
 import { shared } from '../../src/routes/clinic/follow';
 import { homeLink, readHomeLink } from '../../src/routes/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../src/routes/clinic/home/take-home';
-import { ADVICE, clock, measuredWords } from '../../src/routes/clinic/words';
+import { ADVICE, clock, measuredWords, turnoutWords } from '../../src/routes/clinic/words';
 import { toldIn } from '../../src/routes/clinic/told';
 import { Steps } from '../../src/routes/clinic/step-top';
 import { typedCode } from '../../src/routes/clinic/typed-code';
@@ -100,12 +100,25 @@ describe('a presenter’s clicker', () => {
 });
 
 test('the summary tells one vote, and how it went on to the next', () => {
-  const first = { ballot: 1, share: 1 / 3, of: 3 };
+  const first = { ballot: 1, share: 1 / 3, of: 3, hands: 0 };
   expect(votesText([first])).toBe(tied('1 of 3 had it (33~%).'));
-  expect(votesText([first, { ballot: 2, share: 1 / 3, of: 3 }])).toBe(
-    tied('1 of 3 had it at first (33~%), 1 of 3 in the second vote (33~%).')
-  );
+  const text = '1 of 3 had it at first (33~%), 1 of 3 in the second vote (33~%).';
+  expect(votesText([first, { ...first, ballot: 2 }])).toBe(tied(text));
+  expect(
+    votesText([
+      { ...first, hands: 2 },
+      { ...first, ballot: 2 }
+    ])
+  ).toBe(tied(`${text} Hands were counted in the first vote only.`));
   expect(asSentence('tip 2 ft to the side')).toBe('Tip 2 ft to the side.');
+});
+
+test('a later vote is told with how many were in it, and whether hands were', () => {
+  const first = { counts: { a: 2, b: 7 }, hasHandsAlone: true };
+  expect(turnoutWords(first, { a: 2 })).toBe(
+    '9 voted at first, 2 in this vote. Hands of the first vote are not in it.'
+  );
+  expect(turnoutWords({ ...first, hasHandsAlone: false }, { a: 2 })).not.toMatch(/hands/i);
 });
 
 test('a step begins at its top when it follows another, not when it is the first seen', () => {

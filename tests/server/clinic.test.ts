@@ -131,9 +131,25 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await vote(right, `${atPredict}.2`);
       const { asked } = await summaryOf(club.store.db, await room());
       expect(asked[0].votes).toEqual([
-        { ballot: 1, share: 0, of: 1 },
-        { ballot: 2, share: 1, of: 1 }
+        { ballot: 1, share: 0, of: 1, hands: 0 },
+        { ballot: 2, share: 1, of: 1, hands: 0 }
       ]);
+    });
+
+    test('shows the first vote beside the second, and whether its hands are in the second', async () => {
+      const { doing, vote, screen } = await newClinic(atPredict);
+      await vote(wrong, `${atPredict}.1`);
+      await doing({ do: 'hands', option: wrong, count: 6 });
+      await doing({ do: 'reveal' });
+      expect((await screen()).first).toBeNull();
+      await doing({ do: 'again' });
+      await vote(right, `${atPredict}.2`);
+      expect((await screen()).first).toBeNull();
+      await doing({ do: 'reveal' });
+      const first = { counts: { [wrong]: 7 }, hasHandsAlone: true };
+      expect(await screen()).toMatchObject({ counts: { [right]: 1 }, first });
+      await doing({ do: 'hands', option: right, count: 6 });
+      expect((await screen()).first).toEqual({ ...first, hasHandsAlone: false });
     });
 
     test('asks the same thing elsewhere, and tells its key and why only once it is revealed', async () => {

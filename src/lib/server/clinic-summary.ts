@@ -1,4 +1,5 @@
 import { answersTo, countVotes } from './clinic-answers';
+import { handsIn } from './clinic-first-vote';
 import { handsOf, type RoomHand } from './clinic-hands';
 import { pollOf } from './clinic-poll';
 import { daysAfter, ROOM_KEPT_DAYS } from './retention';
@@ -8,8 +9,8 @@ import type { Db } from './store';
 export interface AskedOnce {
   ask: string;
   right: string;
-  /** Share that was right in each vote, 0–1, of so many. */
-  votes: { ballot: number; share: number; of: number }[];
+  /** Share that was right in each vote, 0–1, of so many, of whom so many by hand. */
+  votes: { ballot: number; share: number; of: number; hands: number }[];
 }
 
 /** What a clinic came to, on one page. */
@@ -30,10 +31,11 @@ export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
     const votes: AskedOnce['votes'] = [];
     for (let ballot = 1; ; ballot++) {
       const part = `${at}.${ballot}`;
-      const counts = countVotes(await answersTo(db, room.id, part), room.state.hands[part]);
+      const shown = room.state.hands[part];
+      const counts = countVotes(await answersTo(db, room.id, part), shown);
       const of = Object.values(counts).reduce((sum, count) => sum + count, 0);
       if (of === 0) break;
-      votes.push({ ballot, share: (counts[key] ?? 0) / of, of });
+      votes.push({ ballot, share: (counts[key] ?? 0) / of, of, hands: handsIn(shown) });
     }
     const right = options.find(({ id }) => id === key)?.says ?? '';
     if (votes.length > 0) asked.push({ ask: `${about} ${ask}`.trim(), right, votes });

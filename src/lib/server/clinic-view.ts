@@ -4,6 +4,7 @@ import type { Prediction } from '../practice';
 import type { Challenge } from '../scoring';
 import { answeredIn, answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
 import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from './clinic-flow';
+import { firstVote, type FirstVote } from './clinic-first-vote';
 import { stationAsked } from './clinic-home';
 import { handsOf, type RoomHand } from './clinic-hands';
 import type { Round } from './clinic-plan';
@@ -80,6 +81,7 @@ export interface ScreenView extends PhoneView {
   /** Votes by option; null until they are revealed. */
   counts: Record<string, number> | null;
   hands: Record<string, number>;
+  first: FirstVote | null;
   tries: RoomTry[] | null;
   /** Earlier rounds of tries, to see whether the room got closer. */
   rounds: RoomHand[];
@@ -129,12 +131,13 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   // Of an open round the screen shows how many have answered, so their answers are not read.
   const isSeen = state.phase !== 'open' || state.shown !== null;
   const isDoorClosed = room.door_closed_at !== null;
-  const [seats, silent, answered, answers, rounds] = await Promise.all([
+  const [seats, silent, answered, answers, rounds, first] = await Promise.all([
     seatsIn(db, id),
     isDoorClosed ? silentIn(db, id) : 0,
     answeredIn(db, id, part),
     isSeen ? answersTo(db, id, part) : [],
-    handsOf(db, room)
+    handsOf(db, room),
+    firstVote(db, room)
   ]);
   const hands = state.hands[part] ?? {};
   const counts = countVotes(answers, hands);
@@ -154,6 +157,7 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
     talk_left_s: talkLeft(state, now),
     counts: isShown && isAsked ? counts : null,
     hands,
+    first,
     tries: isShown && round.kind === 'try' ? answers.flatMap(tryOf) : null,
     rounds,
     replay: replayOf(round, answers, state.shown),

@@ -1,4 +1,5 @@
 import { formatLength, formatShare, type Units } from '$lib/scoring';
+import type { FirstVote } from '$lib/server/clinic-first-vote';
 import type { Advice } from '$lib/server/clinic-flow';
 import type { Measured } from '$lib/server/clinic-poll-maker';
 import type { PhoneView } from '$lib/server/clinic-view';
@@ -16,6 +17,15 @@ export const ADVICE: Record<Advice, string> = {
 
 /** By what a hand is raised: the options are called A, B, C and so on. */
 export const letterOf = (index: number) => String.fromCharCode('A'.charCodeAt(0) + index);
+
+export const votesIn = (counts: Record<string, number>) =>
+  Object.values(counts).reduce((sum, count) => sum + count, 0);
+
+/** Who voted first and who now: without it a share of few reads as one of all. */
+export function turnoutWords(first: FirstVote, counts: Record<string, number>): string {
+  const hands = first.hasHandsAlone ? ' Hands of the first vote are not in it.' : '';
+  return `${votesIn(first.counts)} voted at first, ${votesIn(counts)} in this vote.${hands}`;
+}
 
 /** What kind of round this is. */
 export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>): string {

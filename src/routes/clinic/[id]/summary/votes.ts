@@ -11,7 +11,10 @@ export function votesText(votes: AskedOnce['votes']): string {
     const when = votes.length > 1 ? ` ${turn}` : '';
     return `${many}${i === 0 ? ' had it' : ''}${when} (${formatShare(share)})`;
   });
-  return said.length > 0 ? `${said.join(', ')}.` : '';
+  const [first, ...later] = votes;
+  const isLeftOut = first?.hands > 0 && later.some(({ hands }) => hands === 0);
+  const note = isLeftOut ? ' Hands were counted in the first vote only.' : '';
+  return said.length > 0 ? `${said.join(', ')}.${note}` : '';
 }
 
 /** An option that was written to follow a letter, as a sentence of its own. */
