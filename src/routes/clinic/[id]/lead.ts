@@ -60,11 +60,11 @@ function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction]
     [at > 0, PREVIOUS, { do: 'go', to: at - 1 }],
     [shown.kind !== 'talk' && phase === 'open', closing, { do: 'hold' }],
     [isAsked && isHeld && hasHint, 'Give the hint', { do: 'hint' }],
-    [isAsked && isHeld, 'Two minutes’ talk', { do: 'talk' }],
+    [isAsked && isHeld, 'Talk', { do: 'talk' }],
     [shown.kind !== 'talk' && isHeld, 'Reveal', { do: 'reveal' }],
     [isAsked && phase !== 'open', 'Vote again', { do: 'again' }],
     [shown.kind === 'try' && phase !== 'open', 'Room tries again', { do: 'again' }],
-    [at < of - 1, isDone ? 'Next' : 'Skip it', { do: 'go', to: at + 1 }],
+    [at < of - 1, isDone ? 'Next' : 'Skip', { do: 'go', to: at + 1 }],
     [at === of - 1, 'End', { do: 'end' }]
   ];
   return steps.flatMap(([isSayable, says, action]) => (isSayable ? [[says, action]] : []));
