@@ -22,10 +22,15 @@ async function takeHome(browser: Browser, phone: Page): Promise<void> {
   await elsewhere.goto(link);
   const counts = '1 answer said beforehand, 1 question answered and 1 try';
   await expect(elsewhere.getByText(counts)).toBeVisible();
+  await expect(elsewhere.getByRole('heading', { name: 'What you said' })).toBeVisible();
   await elsewhere.getByRole('button', { name: 'Put all 3 into my record' }).click();
   await expect(elsewhere.getByText('All of it is in your record')).toBeVisible();
   await elsewhere.goto('/record');
   await expect(elsewhere.getByText('1 try kept')).toBeVisible();
+  const row = elsewhere.getByRole('row', { name: /^Exactly one foot/ });
+  await expect(row).toContainText(/\d+\s(in|ft)\s*\d+/);
+  await row.getByRole('button', { name: 'Show' }).click();
+  await expect(elsewhere.locator('.plate')).toBeVisible();
   await context.close();
 }
 
@@ -115,6 +120,8 @@ test(
     while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
     // On the last page of the plan already: not everybody waits for the end.
     await expect(phones[1].getByText('take it after that')).toBeVisible();
+    await expect(phones[1].getByRole('row', { name: /^Exactly one foot/ })).toContainText(/\d/);
+    await expect(phones[1].getByText('About 2 ft right')).toBeVisible();
     await expect(phones[1].getByText(/lies \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();
     await page.getByRole('button', { name: 'Open it again' }).click();

@@ -246,7 +246,8 @@ test('what comes home twice changes nothing', () => {
     answers: [
       { ...answer, round: 2 },
       { ...answer, round: 7 }
-    ]
+    ],
+    asked: []
   };
   const home = homeRecord(made, `${link}.7g`, at);
   expect(home.setAside).toEqual([]);

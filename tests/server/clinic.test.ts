@@ -264,6 +264,18 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       expect(home.predictions).toMatchObject([
         { lesson: 'one-foot', station: 'predict', option: wrong }
       ]);
+      const says = (id: string) =>
+        pollOf(plan[atPredict]).options.find((one) => one.id === id)?.says;
+      expect(home.asked).toHaveLength(2);
+      expect(home.asked[0]).toMatchObject({
+        key: says(right),
+        votes: [
+          { ballot: 1, says: says(wrong), right: false },
+          { ballot: 2, says: says(right), right: true }
+        ]
+      });
+      await doing({ do: 'go', to: atAsk });
+      expect((await homeOf(club.store.db, link)).asked).toHaveLength(1);
       const told = { given: asked.key, right: true, model: MODEL_VERSION };
       const { source: item, seed } = asked.item ?? {};
       expect(home.answers).toMatchObject([{ round: atAsk, item, seed, ...told }]);

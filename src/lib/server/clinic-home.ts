@@ -2,6 +2,7 @@ import { findLesson, loadLessons } from '../course';
 import { MODEL_VERSION } from '../model';
 import { sectionStation, type Prediction, type StoredAnswer, type StoredTry } from '../practice';
 import type { Answer } from './clinic-answers';
+import type { RoomState } from './clinic-flow';
 import type { Round } from './clinic-plan';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
@@ -17,6 +18,15 @@ export interface Home {
   tries: StoredTry[];
   predictions: Prediction[];
   answers: HomeAnswer[];
+  /** To be read, in order; of questions that are open, nothing. */
+  asked: HomeAsked[];
+}
+
+/** A question with what the model says to it and what this phone chose, vote by vote. */
+export interface HomeAsked {
+  ask: string;
+  key: string;
+  votes: { ballot: number; says: string; right: boolean }[];
 }
 
 /** An answer to a question of the bank, by the number of its round. How it was come by is not sent. */
@@ -51,7 +61,8 @@ export async function homeOf(db: Db, link: string): Promise<Home> {
     held: room.created_at.slice(0, 10),
     tries: sent.flatMap(tryIn),
     predictions: predictionsIn(sent),
-    answers: answersIn(sent)
+    answers: answersIn(sent),
+    asked: askedIn(sent, room.state)
   };
 }
 
@@ -92,6 +103,23 @@ function answersIn(sent: readonly Sent[]): HomeAnswer[] {
     last.set(number, { round: number, item: item.source, seed: item.seed, ...told });
   }
   return [...last.values()];
+}
+
+function askedIn(sent: readonly Sent[], { at, phase, isOver }: RoomState): HomeAsked[] {
+  const asked = new Map<number, HomeAsked>();
+  for (const { answer, ballot, number, round } of sent) {
+    const isTold = isOver || number < at || (number === at && phase === 'revealed');
+    if (answer.kind !== 'vote' || !isTold) continue;
+    const { about, ask, options, key } = pollOf(round);
+    const says = (id: string) => options.find((one) => one.id === id)?.says ?? '';
+    const before = asked.get(number)?.votes.filter((vote) => vote.ballot !== ballot) ?? [];
+    const votes = [
+      ...before,
+      { ballot, says: says(answer.option), right: answer.option === key }
+    ].sort((a, b) => a.ballot - b.ballot);
+    asked.set(number, { ask: `${about} ${ask}`.trim(), key: says(key), votes });
+  }
+  return [...asked].sort(([a], [b]) => a - b).map(([, one]) => one);
 }
 
 /** Where a lesson asks the question of this round; null for rounds that ask none of a lesson's. */
