@@ -70,6 +70,26 @@ describe('practice water', () => {
     await expect.element(page.getByRole('button', { name: 'Try again' })).toBeVisible();
   });
 
+  test('takes a finger that felt for the rod for no try, and says so', async () => {
+    const ontry = vi.fn<(made: Try) => void>();
+    await render(PracticeWater, { ...base, ontry });
+    const place = rod().element();
+    const { left, top, width, height } = place.getBoundingClientRect();
+    const at = (dy: number) => ({ clientX: left + width / 2, clientY: top + height / 2 - dy });
+    const say = (type: string, dy: number) =>
+      place.dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true, ...at(dy) }));
+    vi.spyOn(place as HTMLElement, 'setPointerCapture').mockReturnValue();
+    say('pointerdown', 0);
+    say('pointermove', 2);
+    say('pointerup', 2);
+    await expect.element(page.getByText('Only a touch').first(), LONG).toBeVisible();
+    expect(ontry).not.toHaveBeenCalled();
+    await expect.element(page.getByRole('button', { name: 'Start', exact: true })).toBeVisible();
+    await hold('ArrowUp', 700);
+    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
+    expect(page.getByText('Only a touch').elements()).toHaveLength(0);
+  });
+
   test('follows a held key that the page came to only long after it went down', async () => {
     await render(PracticeWater, base);
     const water = page.getByRole('region', { name: 'Practice water' });

@@ -51,6 +51,26 @@ describe('a try', () => {
     expect(live.finish(1).result.travel_m).toBeCloseTo(0, 2);
   });
 
+  test.each([
+    ['a finger that felt for the rod', 0.8, 0, true],
+    ['a small move of the bait', 3, 0, false],
+    ['the same small touch on a line that was taken in', 0.8, 1, false]
+  ])('%s is a touch and no try: %s°, reel %d: %s', (_name, turned_deg, reels, isTouch) => {
+    const { hand, live } = ready('lift');
+    hand.pointAt(0, turned_deg);
+    live.reel.turn(0, reels as 0 | 1);
+    live.reel.turn(300, 0);
+    run(live);
+    expect(live.isTouch).toBe(isTouch);
+  });
+
+  test('is meant where it was begun without the hand, however little was moved', () => {
+    const { live } = ready('lift');
+    live.begin();
+    run(live);
+    expect(live.isTouch).toBe(false);
+  });
+
   test('goes on through a pause that belongs to it, and ends after a longer one', () => {
     const { hand, live } = ready('lift', 5);
     hand.pointAt(0, 9);

@@ -24,6 +24,8 @@ export function waitText(longest_pause_s: number): string | null {
   return `“Done” ends the try. By itself it ends after ${formatTime(longest_pause_s)} of stillness.`;
 }
 
+export const ONLY_TOUCHED = 'Only a touch: that was no try. The rod is back where it starts.';
+
 /** How long the rod was held after the hand's move, s. */
 export function holdOf({ input, result }: Try): number {
   const samples = [input.elevation_deg, input.azimuth_deg].map((angles) =>
@@ -41,6 +43,9 @@ const STILL_S = 1.2;
 const STILL_HAND_DEG = 0.15;
 /** The bait is still while it strays less than this, m. */
 const STILL_BAIT_M = 0.003;
+/** A tip that strayed less, and a bait that went less, were touched and not moved, m. */
+const TOUCH_TIP_M = 0.06;
+const TOUCH_BAIT_M = 0.02;
 /** No try is longer, s: beyond that the hand has been forgotten. */
 const LONGEST_S = 120;
 
@@ -52,6 +57,9 @@ export class LiveTry {
   readonly before: Pose;
   readonly reel = new Reel();
   stage: Stage = 'waiting';
+  private isMeant = false;
+  private from_deg = 0;
+  private strayed_deg = 0;
   private readonly live: LiveRun;
   private readonly angles: RodAngles;
   private readonly turns: keyof RodAngles;
@@ -92,7 +100,18 @@ export class LiveTry {
 
   /** Starts the try without waiting for the hand. */
   begin(): void {
+    this.isMeant = true;
     if (this.stage === 'waiting') this.stage = 'moving';
+  }
+
+  /** Whether a finger that only felt for the rod began it: that is no try. */
+  get isTouch(): boolean {
+    const tip_m = (this.strayed_deg * Math.PI * this.setup.rod.length_m) / 180;
+    const { bait_x_m, bait_z_m } = this.trace;
+    const last = bait_x_m.length - 1;
+    const bait_m = Math.hypot(bait_x_m[last] - bait_x_m[0], bait_z_m[last] - bait_z_m[0]);
+    const isUnmoved = tip_m < TOUCH_TIP_M && bait_m < TOUCH_BAIT_M && this.reel.taken_m === 0;
+    return !this.isMeant && isUnmoved;
   }
 
   /** One tick of the model, at the hand's time `t_ms`. */
@@ -101,10 +120,12 @@ export class LiveTry {
     const taken_m = this.reel.advance(t_ms, TICK_S);
     if (this.stage === 'waiting') {
       if (taken_m === 0 && Math.abs(angle - this.angles[this.turns]) < BEGIN_DEG) return;
-      this.begin();
+      this.stage = 'moving';
+      this.from_deg = this.angles[this.turns];
     }
     if (this.stage === 'still') return;
     this.angles[this.turns] = angle;
+    this.strayed_deg = Math.max(this.strayed_deg, Math.abs(angle - this.from_deg));
     this.live.push(this.angles, taken_m);
     copyPose(this.now, this.before);
     this.look();

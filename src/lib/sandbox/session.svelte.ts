@@ -7,7 +7,7 @@ import { filmOf, type Film } from './film';
 import { FrameLoop } from './frame-loop';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
 import { Hand } from './hand';
-import { LiveTry, type Try } from './live-try';
+import { LiveTry, ONLY_TOUCHED, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';
 import { NOTHING_YET, readoutOf, type Readout } from './readout';
 import { movedAngle, ROD_LIMITS, type Plane } from './rod-angles';
@@ -49,6 +49,8 @@ export class Session {
   /** Where the rod is, degrees. */
   angle_deg = $state(0);
   readonly felt = new FeltChannel();
+  /** Whether the last touch of the rod was too small to be a try. */
+  wasTouch = $state(false);
   isHidden = false;
   asksGuess = false;
   onguess: (guess: Guess) => void = () => {};
@@ -247,7 +249,10 @@ export class Session {
 
   private follow(live: LiveTry, now_ms: number): boolean {
     const share = this.stepper.advance(now_ms - BEHIND_MS, (t_ms) => live.tick(t_ms));
-    if (live.stage !== 'waiting') this.phase = 'moving';
+    if (live.stage !== 'waiting' && this.phase !== 'moving') {
+      this.phase = 'moving';
+      this.wasTouch = false;
+    }
     blendPoses(live.before, live.now, share, this.blended);
     const { trace } = live;
     this.scene.draw({
@@ -258,7 +263,15 @@ export class Session {
     });
     this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms);
     this.read(live, now_ms);
-    if (live.stage === 'still') this.finish();
+    if (live.stage === 'still') {
+      if (!live.isTouch) this.finish();
+      else {
+        this.again();
+        this.wasTouch = true;
+        this.announcer.tell(ONLY_TOUCHED);
+        return true;
+      }
+    }
     // What a late frame has not followed yet is followed by the next, however long ago it was heard.
     const isLeftAlone = now_ms - this.input_ms >= IDLE_MS && live.isAtRest;
     const goesOn = live.stage !== 'waiting' || !isLeftAlone;
