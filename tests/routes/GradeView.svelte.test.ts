@@ -10,11 +10,12 @@ const feedback = {
   change: 'Move the tip 1 ft 1 in, in 2 s or more.'
 };
 
-function grade(travelMarks: number): Grade {
+function grade(travelMarks: number, done = 1): Grade {
   const marks = travelMarks + 28;
   return {
     marks,
     passed: marks >= 70,
+    done,
     goals: [
       {
         goal: { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 60 },
@@ -48,6 +49,13 @@ describe('the grade', () => {
     await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
     await expect.element(page.getByText('Passed')).toBeVisible();
     await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
+  });
+
+  test('says why what was kept earned little, only where it did', async () => {
+    const { rerender } = await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
+    await expect.element(page.getByText(/held still/)).not.toBeInTheDocument();
+    await rerender({ grade: grade(15, 0.25) });
+    await expect.element(page.getByText(/25.% of what was to be done/)).toBeVisible();
   });
 
   test('shows each goal: what was asked, what was reached, its marks and a bar of that length', async () => {

@@ -74,6 +74,8 @@ describe('marks', () => {
     expect(at(0.13)).toBe(15);
     expect(at(0.26)).toBe(30);
     expect(at(0.9)).toBe(30);
+    const done = (travel_m: number) => gradeResult(drag, resultOf({ travel_m })).done;
+    expect([0, 0.13, 0.26, 0.9].map(done)).toEqual([0, 0.5, 1, 1]);
   });
 
   test('for keeping still are full where nothing else is asked', () => {

@@ -17,7 +17,14 @@ export interface Grade {
   /** 0–100: the sum of the goals' whole marks. */
   marks: number;
   passed: boolean;
+  /** 0–1: how much was done of what was to be done. What a rod held still keeps counts by that part only. */
+  done: number;
   goals: GoalGrade[];
+}
+
+/** Whether goals that were kept earned less because little was done. */
+export function isHeldBack({ done, goals }: Grade): boolean {
+  return Math.round(done * 100) < 100 && goals.some(({ goal }) => isRestraint(goal));
 }
 
 /** Marks for what the bait did. The formula is in docs/scoring.md. */
@@ -34,7 +41,7 @@ export function gradeResult(challenge: Challenge, result: Result): Grade {
     };
   });
   const marks = goals.reduce((sum, goal) => sum + goal.marks, 0);
-  return { marks, passed: marks >= PASS_MARK, goals };
+  return { marks, passed: marks >= PASS_MARK, done, goals };
 }
 
 /**
