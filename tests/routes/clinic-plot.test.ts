@@ -34,8 +34,23 @@ test('ticks are feet, half feet and inches, or whole tens of centimetres', () =>
   expect(labels('metric')).toEqual(['0', '20~cm', '30~cm', '60~cm', '80~cm'].map(tied));
 });
 
+test('the room’s middle lies on a try, or between two heaps with none between them', () => {
+  const places = (...travels: number[]) => {
+    const { marks, middle } = plotOf('imperial', ...travels);
+    return { xs: marks.map(({ x }) => x), middle };
+  };
+  const odd = places(0.1, 0.12, 0.5);
+  expect(odd.middle).toMatchObject({ from: odd.xs[1], to: odd.xs[1], isSplit: false });
+  const split = places(0.1, 0.12, 0.5, 0.55);
+  expect(split.middle).toMatchObject({ from: split.xs[1], to: split.xs[2], isSplit: true });
+  const close = places(0.1, 0.28, 0.32, 0.55).middle;
+  expect(close).toMatchObject({ from: close?.to, isSplit: false });
+  expect(places(0.1, 0.5).middle).toBeNull();
+});
+
 test('the name of the room’s middle stands on the drawing, away from what is asked', () => {
-  const sides = [0.02, 0.25, 0.32, 3].map((travel) => plotOf('imperial', travel).mean?.side);
-  expect(sides).toEqual(['start', 'end', 'start', 'end']);
-  expect(plotOf('imperial').mean).toBeNull();
+  const anchors = [0.02, 0.25, 0.32, 3].map(
+    (travel) => plotOf('imperial', travel, travel, travel).middle?.name.anchor
+  );
+  expect(anchors).toEqual(['start', 'end', 'start', 'end']);
 });

@@ -13,7 +13,7 @@ export interface BiasRow {
 }
 
 /** What mark and whisker mean: the spread is a standard deviation of the tries about their middle. */
-export const HAND_KEY = 'The mark is the middle of all tries; about two of three lie on the line.';
+export const HAND_KEY = 'The mark is the average of all tries; about two of three lie on the line.';
 
 export interface BiasDrawing {
   width: number;

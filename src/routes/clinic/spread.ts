@@ -25,9 +25,17 @@ export interface Spread {
   rows: number;
   band: { x: number; width: number };
   target: number;
-  /** The middle of the tries, and on which side of it there is room for its name. */
-  mean: { x: number; side: 'start' | 'end' } | null;
+  middle: Middle | null;
   ticks: { x: number; label: string }[];
+}
+
+/** As many tries lie on one side of it as on the other: a place, or all between two heaps. */
+export interface Middle {
+  from: number;
+  to: number;
+  isSplit: boolean;
+  /** Where its name has room. */
+  name: { x: number; anchor: 'start' | 'middle' | 'end' };
 }
 
 const WIDTH = 600;
@@ -36,7 +44,7 @@ const EDGE = 22;
 const MARK = 12;
 /** Figures nearer than this run together. */
 const FIGURE = 64;
-/** What the name of the mean takes. */
+/** What the name of the middle takes. */
 const NAME = 130;
 
 /**
@@ -66,18 +74,34 @@ export function spreadOf(
     rows: Math.max(1, ...marks.map(({ row }) => row + 1)),
     band: { x: place(target - band), width: 2 * band * scale },
     target: place(target),
-    mean: values.length ? middle(place(mean(values)), place(target)) : null,
+    middle: middleOf(values, band, place, place(target)),
     ticks: [...free, { x: place(target), label: asked }].sort((a, b) => a.x - b.x)
   };
 }
 
-const mean = (values: readonly number[]) =>
-  values.reduce((total, value) => total + value, 0) / values.length;
+/** No middle of fewer: the marks say all. */
+const FEWEST = 3;
 
-/** Its name stands away from the target, unless it would leave the drawing. */
-function middle(x: number, target: number): Spread['mean'] {
+/** A mean may lie where nobody's try does; this lies on a try, or says that the room is split. */
+function middleOf(
+  values: readonly number[],
+  band: number,
+  place: (value: number) => number,
+  target: number
+): Middle | null {
+  if (values.length < FEWEST) return null;
+  const sorted = [...values].sort((a, b) => a - b);
+  const last = sorted.length - 1;
+  const [low, high] = [sorted[Math.floor(last / 2)], sorted[Math.ceil(last / 2)]];
+  if (high - low > 2 * band) {
+    const x = Math.min(Math.max(place((low + high) / 2), NAME / 2), WIDTH - NAME / 2);
+    return { from: place(low), to: place(high), isSplit: true, name: { x, anchor: 'middle' } };
+  }
+  const x = place((low + high) / 2);
+  // Away from the target, unless it would leave the drawing.
   const isRight = x < NAME || (x >= target && x <= WIDTH - NAME);
-  return { x, side: isRight ? 'start' : 'end' };
+  const name = { x: x + (isRight ? 5 : -5), anchor: isRight ? 'start' : 'end' } as const;
+  return { from: x, to: x, isSplit: false, name };
 }
 
 function heaped(points: { id: string; x: number }[]) {
