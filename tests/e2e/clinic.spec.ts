@@ -115,6 +115,9 @@ test(
     await sweepFrom(late, rod ?? '');
     const water = page.getByRole('region', { name: 'The water of the phone’s rod' });
     await expect(water.getByText('of 100')).toBeVisible({ timeout: 15_000 });
+    const replay = await water.getByRole('button', { name: 'Replay' }).boundingBox();
+    const bar = await page.locator('.bar.only-on-screen').boundingBox();
+    expect((replay?.y ?? 0) + (replay?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
     await page.getByRole('button', { name: 'Put the rod away' }).click();
 
     while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
@@ -176,6 +179,21 @@ test(
     await expect(page.getByText('3 of 3 answered')).toBeVisible();
     await expect(silent.getByRole('alert')).toHaveCount(0);
     for (const phone of [voter, silent, late]) await phone.context().close();
+  }
+);
+
+test(
+  'a screen whose key opens nothing more says so, and where the new one goes',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await openClinic(page);
+    await page.context().clearCookies();
+    // The feed is asked again, as after a loss of the network.
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await expect(page.getByRole('alert')).toContainText('opens it no more');
+    await expect(page.getByText('No connection')).toHaveCount(0);
+    await page.getByRole('link', { name: 'Open your space' }).click();
+    await expect(page).toHaveURL(/\/guide$/);
   }
 );
 
