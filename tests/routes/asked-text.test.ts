@@ -1,11 +1,23 @@
 import { expect, test } from 'vitest';
 import { countsText, dayText, gearText, headText } from '../../src/routes/homework/asked-text';
+import { loadLessons } from '../../src/lib/course';
+import { parseSetup } from '../../src/lib/model';
 import { sampleChallenge, sampleTask } from '../server/samples';
 import { tied } from '../tied';
 
 test('the gear of a challenge is named in the reader’s units', () => {
   expect(gearText(sampleChallenge, 'imperial')).toBe(tied('5/8~oz in 11~ft of water'));
   expect(gearText(sampleChallenge, 'metric')).toBe(tied('18~g in 3.4~m of water'));
+});
+
+test('the rod is named where it is another than the lessons’, which all have the same', () => {
+  const setup = parseSetup(sampleChallenge.setup);
+  const other = { setup: { ...setup, rod: { ...setup.rod, length_m: 1.6 } } };
+  expect(gearText(other, 'metric')).toMatch(/ of water, a rod of 1\.98.m$/);
+  const rods = loadLessons().flatMap(({ challenges }) =>
+    challenges.map((one) => parseSetup(one.setup).rod.length_m)
+  );
+  expect(new Set(rods)).toEqual(new Set([setup.rod.length_m]));
 });
 
 test('how much is asked is said only of what there is', () => {

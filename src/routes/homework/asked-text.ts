@@ -1,12 +1,17 @@
+import { fathomley } from '$lib/course/lessons/fathomley';
 import { parseSetup } from '$lib/model';
 import type { Assignment } from '$lib/practice';
-import { formatDepth, formatWeight, type Challenge, type Units } from '$lib/scoring';
+import { gearOf } from '$lib/sandbox/gear';
+import { formatDepth, formatLength, formatWeight, type Challenge, type Units } from '$lib/scoring';
 import { PHASE_NAMES } from './draft';
 
-/** "5/8 oz in 11 ft of water" */
+/** "5/8 oz in 11 ft of water", and the rod where it is another than all lessons have */
 export function gearText({ setup }: Pick<Challenge, 'setup'>, units: Units): string {
-  const { bait, water } = parseSetup(setup);
-  return `${formatWeight(bait.mass_kg, units)} in ${formatDepth(water.depth_m, units)} of water`;
+  const own = parseSetup(setup);
+  const { bait, water, rod } = own;
+  const text = `${formatWeight(bait.mass_kg, units)} in ${formatDepth(water.depth_m, units)} of water`;
+  if (rod.length_m === fathomley.rod.length_m) return text;
+  return `${text}, a rod of ${formatLength(gearOf(own).rod_m, units)}`;
 }
 
 type Counts = Pick<Assignment, 'challenges' | 'objectives' | 'tries' | 'questions' | 'phase'>;
