@@ -9,6 +9,7 @@ import {
   newClinic,
   newGuide,
   newHomework,
+  pages,
   shareOf,
   withStore
 } from './endpoints';
@@ -25,6 +26,14 @@ describe('the guide’s cookie', () => {
       sameSite: 'lax',
       path: '/'
     });
+  });
+
+  test('has a key whose link other devices on the network can open', async () => {
+    const { jar } = await newGuide('Reed');
+    const event = eventOf({ method: 'GET', jar });
+    event.request.headers.set('x-feltfoot-lan', '192.168.7.4');
+    const data = await pages.get('/guide')?.load(event);
+    expect(data).toMatchObject({ guide: { origin: 'http://192.168.7.4' } });
   });
 
   test('comes for the secret, and not for a wrong one', async () => {

@@ -4,6 +4,7 @@ import { Refusal } from '$lib/server/faults';
 import { database, guideFrom } from '$lib/server/http';
 import { clinicOffer } from '$lib/server/clinic-plan';
 import { passkeysOf } from '$lib/server/passkeys';
+import { reachOf } from '$lib/server/reach';
 import { roomsOf } from '$lib/server/rooms';
 import { standingsOf } from '$lib/server/standing';
 import { isDone } from './[id]/clients';
@@ -30,9 +31,10 @@ export const load: PageServerLoad = async (event) => {
       return { id, day: created_at.slice(0, 10) };
     });
     const { name, keep_until } = guide;
+    const { origin } = reachOf(event);
     const offer = clinicOffer(lessons);
     return {
-      guide: { name, keep_until },
+      guide: { name, keep_until, origin },
       homework: await Promise.all(counted),
       clinics,
       offer,
