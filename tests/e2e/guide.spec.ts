@@ -113,8 +113,13 @@ test(
     await page.getByRole('spinbutton', { name: 'Minutes' }).fill('60');
     await page.getByRole('combobox', { name: 'Depth' }).selectOption('20 ft');
     await expect(page.getByRole('heading', { name: 'Ina, 60 minutes' })).toBeVisible();
-    await expect(page.getByText(/, 20 ft deep, /)).toBeVisible();
+    await expect(page.getByText(/20\sft deep/)).toBeVisible();
     await expect(page.getByRole('button', { name: 'Print' })).toBeEnabled();
+    await page.getByRole('combobox', { name: 'Jig' }).selectOption({ index: 6 });
+    await expect(page.locator('.figures')).toContainText('1 oz');
+    await page.getByRole('link', { name: '“Count it down”' }).click();
+    await expect(page.getByRole('checkbox', { name: /^Count it down/ })).toBeChecked();
+    await page.goBack();
     ina.on('dialog', (dialog) => void dialog.accept());
     await ina.getByRole('button', { name: 'Delete what I did' }).click();
     await expect(ina.getByRole('button', { name: 'Begin' })).toBeVisible();
@@ -151,6 +156,8 @@ test(
   { tag: '@any-width' },
   async ({ page, browser }) => {
     await openSpace(page);
+    await page.getByRole('link', { name: 'Save the key file' }).click();
+    await expect(page.getByText(/^Saved as feltfoot-key\.txt/)).toBeVisible();
     const key = await page.locator('.link code').innerText();
     const other = await (await browser.newContext()).newPage();
     await other.goto(key);

@@ -91,7 +91,9 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   const back = await client.getByLabel('Link to the result').inputValue();
 
   await guide.goto(back);
-  await expect(guide.getByRole('heading', { name: 'Ove: Homework' })).toBeVisible(LONG);
+  await expect(
+    guide.getByRole('heading', { name: 'Ove: Exactly one foot and 2 more' })
+  ).toBeVisible(LONG);
   await guide.getByRole('button', { name: 'Show try 2 of Exactly one foot' }).press('Enter');
   await expect(guide.locator('.grade .number')).toHaveText(seen);
   await guide.getByRole('button', { name: /^1: (not )?right knew/ }).press('Enter');

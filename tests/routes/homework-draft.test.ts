@@ -3,7 +3,13 @@ import { loadLessons } from '../../src/lib/course';
 import { itemOf, OBJECTIVES, SOURCES } from '../../src/lib/course/items';
 import { parseSetup } from '../../src/lib/model';
 import { keptGuess, MOST, parseAssignment } from '../../src/lib/practice';
-import { assignmentOf, chosenIn, countOf, firstDraft } from '../../src/routes/homework/draft';
+import {
+  assignmentOf,
+  chosenIn,
+  countOf,
+  firstDraft,
+  titleFor
+} from '../../src/routes/homework/draft';
 import { doubtsOf, doubtTexts } from '../../src/routes/homework/doubts';
 import { askedAbout, questionsLeft } from '../../src/routes/homework/question-set';
 import { answerText, guessText, rightText, triesText } from '../../src/routes/homework/report-text';
@@ -12,7 +18,7 @@ import { drag } from '../practice/drag';
 import { tied } from '../tied';
 
 function draftOfOneFoot() {
-  const draft = firstDraft(loadLessons(), OBJECTIVES, 'Reedmere Guiding');
+  const draft = firstDraft(loadLessons(), OBJECTIVES, { from: 'Reedmere Guiding' });
   const offer = draft.offers.find(({ id }) => id === 'one-foot');
   if (!offer) throw new Error('no lesson “one-foot”');
   return { draft, offer };
@@ -35,10 +41,29 @@ describe('a draft of homework', () => {
     const assignment = assignmentOf(draft, 'abcd');
     expect(parseAssignment(assignment)).toEqual(assignment);
     expect(assignment).toMatchObject({
-      ...{ title: 'Homework', from: 'Reedmere Guiding', lessons: ['one-foot'] },
+      ...{ title: 'One foot and 3 more', from: 'Reedmere Guiding', lessons: ['one-foot'] },
       ...{ objectives: ['one-foot'], tries: 1, questions: MOST.questions, due: null }
     });
     expect(assignment.challenges).toEqual(chosenIn(draft).map(({ challenge }) => challenge));
+  });
+
+  test('is called by what it asks as long as nobody names it', () => {
+    const { draft, offer } = draftOfOneFoot();
+    expect(titleFor(draft)).toBe('Homework');
+    offer.choices[0].isSet = true;
+    expect(titleFor(draft)).toBe('Exactly one foot');
+    offer.objectives[0].isSet = true;
+    expect(titleFor(draft)).toBe('Exactly one foot and 1 more');
+    expect(assignmentOf({ ...draft, title: ' My own ' }, 'abcd').title).toBe('My own');
+  });
+
+  test('begins with a day and with the challenge that a link names, or with none', () => {
+    const begin = (challenge: string) => {
+      const draft = firstDraft(loadLessons(), OBJECTIVES, { due: '2031-05-09', challenge });
+      return { due: draft.due, ids: chosenIn(draft).map((one) => one.challenge.id) };
+    };
+    expect(begin('one-hop')).toEqual({ due: '2031-05-09', ids: ['one-hop'] });
+    expect(begin('no-such')).toEqual({ due: '2031-05-09', ids: [] });
   });
 
   test('gives a challenge in other gear an id of its own, and leaves the others as they are', () => {

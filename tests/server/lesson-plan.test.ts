@@ -127,6 +127,15 @@ describe('what is tied on', () => {
     expect(at[3]).toMatchObject({ isLong: true });
   });
 
+  test('is the guide’s where that is fixed, whatever the wind, and says when it is long in falling', () => {
+    const deep = { ...mild, depth_m: 7, wind: 'strong' as const };
+    const [light, heavy] = [0.00709, 0.02835].map((jig_kg) => jigFor({ ...deep, jig_kg }));
+    expect(light).toMatchObject({ mass_kg: 0.00709, isLong: true, isHeavierForWind: false });
+    expect(heavy).toMatchObject({ mass_kg: 0.02835, isLong: false, isHeavierForWind: false });
+    expect(light.count_s).toBeGreaterThan(MOST_COUNT_S);
+    expect(jigFor({ ...deep, jig_kg: null })).toEqual(jigFor(deep));
+  });
+
   test('is one size more in a strong wind', () => {
     const [calm, strong] = (['calm', 'strong'] as const).map((wind) => jigFor({ ...mild, wind }));
     expect(strong.mass_kg).toBeGreaterThan(calm.mass_kg);

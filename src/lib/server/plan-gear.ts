@@ -17,6 +17,8 @@ export interface Conditions {
   ground: GroundKind;
   wind: 'calm' | 'breeze' | 'strong';
   fish: 'slow' | 'active' | 'unknown';
+  /** A weight that the guide has settled on; null or left out for the lightest that is down in time. */
+  jig_kg?: number | null;
 }
 
 export interface JigChoice {
@@ -45,14 +47,26 @@ const masses = Object.values(JIGS).sort((a, b) => a - b);
  * one size more: it hardly changes the fall, but bows the line, and feel is lost first.
  */
 export function jigFor(conditions: Conditions): JigChoice {
+  if (conditions.jig_kg) return fixedJig(conditions.jig_kg, conditions);
   const inTime = masses.findIndex((mass_kg) => isDown(mass_kg, conditions));
   const heaviest = masses.length - 1;
   const light = inTime < 0 ? heaviest : inTime;
   const at = Math.min(heaviest, light + (conditions.wind === 'strong' ? 1 : 0));
   const mass_kg = masses[at];
+  const count_s = downIn(mass_kg, conditions);
+  return { mass_kg, count_s, isLong: inTime < 0, isHeavierForWind: at > light };
+}
+
+function fixedJig(mass_kg: number, conditions: Conditions): JigChoice {
+  const count_s = downIn(mass_kg, conditions);
+  return { mass_kg, count_s, isLong: count_s > MOST_COUNT_S, isHeavierForWind: false };
+}
+
+/** From the splash to the bottom, s, however long that takes. */
+function downIn(mass_kg: number, conditions: Conditions): number {
   const count_s = countOf(mass_kg, conditions, LINE_HOLDS_BACK * freeFall(mass_kg, conditions));
   if (count_s === null) throw new Error(`${mass_kg} kg at ${conditions.depth_m} m: never down`);
-  return { mass_kg, count_s, isLong: inTime < 0, isHeavierForWind: at > light };
+  return count_s;
 }
 
 /** Without a line it would fall sooner, which spares most runs of the model. */

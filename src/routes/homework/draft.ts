@@ -41,20 +41,28 @@ export const PHASE_NAMES: Record<HomeworkPhase, string> = {
   unseen: 'Bait hidden'
 };
 
-const FIRST_TITLE = 'Homework';
+interface First {
+  from?: string;
+  /** A day, or empty for none. */
+  due?: string;
+  /** Id of the challenge to begin with; left out or unknown, nothing is chosen. */
+  challenge?: string;
+}
 
 export function firstDraft(
   lessons: readonly Lesson[],
   objectives: readonly Objective[],
-  from = ''
+  { from = '', due = '', challenge: first = '' }: First = {}
 ): Draft {
   return {
-    title: FIRST_TITLE,
+    title: '',
     from,
     note: '',
     offers: lessons.map(({ id, title, minutes, challenges }) => ({
       ...{ id, title, minutes, isSet: false },
-      choices: challenges.map((challenge) => ({ challenge, isSet: false, setup: null })),
+      choices: challenges.map((challenge) => {
+        return { challenge, isSet: challenge.id === first, setup: null };
+      }),
       objectives: objectives
         .filter(({ lesson }) => lesson === id)
         .map((one) => ({ id: one.id, says: one.says, isSet: false }))
@@ -62,7 +70,7 @@ export function firstDraft(
     tries: 8,
     questions: 4,
     phase: 'half_seen',
-    due: ''
+    due
   };
 }
 
@@ -81,12 +89,24 @@ export function countOf({ isSet, choices, objectives }: Offer): number {
   return [{ isSet }, ...choices, ...objectives].filter((one) => one.isSet).length;
 }
 
+/** What it is called when the guide says nothing: by what is asked, the first of it by name. */
+export function titleFor({ offers }: Draft): string {
+  const titles = offers.flatMap(({ isSet, title, choices, objectives }) => [
+    ...(isSet ? [title] : []),
+    ...choices.filter((one) => one.isSet).map(({ challenge }) => challenge.title),
+    ...objectives.filter((one) => one.isSet).map(() => `Questions: ${title}`)
+  ]);
+  const [first, ...others] = [...new Set(titles)];
+  if (!first) return 'Homework';
+  return others.length > 0 ? `${first} and ${others.length} more` : first;
+}
+
 /** The homework that the draft stands for. @param suffix for challenges in another gear, see ownGearId */
 export function assignmentOf(draft: Draft, suffix: string): Assignment {
   const { title, from, note, offers, tries, questions, phase, due } = draft;
   const objectives = offers.flatMap((offer) => offer.objectives);
   return {
-    title: title.trim() || FIRST_TITLE,
+    title: title.trim() || titleFor(draft),
     from: from.trim(),
     note: note.trim(),
     lessons: idsOf(offers),

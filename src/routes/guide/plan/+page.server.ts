@@ -1,15 +1,17 @@
 import { loadLessons } from '$lib/course';
+import { parseSetup } from '$lib/model';
 import { assignmentOf, assignmentsOf } from '$lib/server/assignments';
 import { beside } from '$lib/server/beside';
 import { clientsOf } from '$lib/server/clients';
-import { database, guideOfPage, refusalOf } from '$lib/server/http';
+import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { planLesson } from '$lib/server/lesson-plan';
+import { MOST_COUNT_S } from '$lib/server/plan-gear';
 import { handOf, type Hand } from '$lib/server/plan-hand';
-import { progressOf } from '$lib/server/progress';
+import { progressOf, type ChallengeProgress } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
 import type { Db } from '$lib/server/store';
 import { error } from '@sveltejs/kit';
-import { askedIn, clientIn, type Asked } from './asked';
+import { askedIn, clientIn, gearFor, type Asked, type OwnGear } from './asked';
 import type { PageServerLoad } from './$types';
 
 /** Read once: that checks every lesson, which takes as long as some tries. */
@@ -24,27 +26,41 @@ export const load: PageServerLoad = async (event) => {
   });
   try {
     const asked = askedIn(event.url.searchParams);
-    const { nickname, hand } = await clientOf(db, guide, asked);
-    const { temperature, depth, ground, wind, fish, minutes } = asked;
-    const conditions = { temperature_C: temperature, depth_m: depth, ground, wind, fish };
+    const { nickname, hand, own } = await clientOf(db, guide, asked);
+    const gear = gearFor(asked, own);
+    const { temperature, ground, wind, fish, minutes } = asked;
+    const conditions = { temperature_C: temperature, ground, wind, fish, ...gear };
     const jig = await beside('jig', conditions);
     const plan = planLesson({ conditions, jig, minutes, hand }, lessons);
-    return { groups: await Promise.all(groups), asked, nickname, jig, plan };
+    const day = asked.day ?? timeNow().slice(0, 10);
+    const wanted_s = MOST_COUNT_S;
+    return { groups: await Promise.all(groups), asked, gear, day, wanted_s, nickname, jig, plan };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);
   }
 };
 
-async function clientOf(
-  db: Db,
-  guide: Guide,
-  asked: Asked
-): Promise<{ nickname: string | null; hand: Hand | null }> {
+interface Known {
+  nickname: string | null;
+  hand: Hand | null;
+  own: OwnGear | null;
+}
+
+async function clientOf(db: Db, guide: Guide, asked: Asked): Promise<Known> {
   const wanted = clientIn(asked);
-  if (!wanted) return { nickname: null, hand: null };
+  if (!wanted) return { nickname: null, hand: null, own: null };
   const assignment = await assignmentOf(db, guide, wanted.homework);
   const [found] = assignment ? await progressOf(db, assignment, [wanted.client]) : [];
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
-  return { nickname: found.client.nickname, hand: handOf(found.challenges) };
+  const { client, challenges } = found;
+  return { nickname: client.nickname, hand: handOf(challenges), own: ownGearOf(challenges) };
+}
+
+/** Of the first challenge that was tried, or else the first that was set; null without any. */
+function ownGearOf(challenges: readonly ChallengeProgress[]): OwnGear | null {
+  const [first] = [...challenges.filter(({ tries }) => tries.length > 0), ...challenges];
+  if (!first) return null;
+  const { bait, water } = parseSetup(first.challenge.setup);
+  return { depth_m: water.depth_m, mass_kg: bait.mass_kg };
 }

@@ -29,11 +29,14 @@ const client = v.pipe(v.string(), v.regex(/^([\w-]{1,64}\.[\w-]{1,64})?$/, 'must
 const schema = v.strictObject({
   client: v.optional(client, ''),
   temperature: v.optional(within(0, 40), '16'),
-  depth: v.optional(within(0.5, 15), String(DEPTHS_M[2])),
+  depth: v.optional(within(0.5, 15)),
+  /** A weight, or empty for the lightest that is down in time. */
+  jig: v.optional(v.union([v.literal(''), within(0.003, 0.1)])),
   ground: v.optional(v.picklist(GROUND_KINDS), 'gravel'),
   wind: v.optional(v.picklist(names(WINDS)), 'calm'),
   fish: v.optional(v.picklist(names(FISH)), 'unknown'),
-  minutes: v.optional(within(30, 480), '120')
+  minutes: v.optional(within(30, 480), '120'),
+  day: v.optional(v.pipe(v.string(), v.isoDate()))
 });
 
 export type Asked = v.InferOutput<typeof schema>;
@@ -47,4 +50,36 @@ export function askedIn(params: URLSearchParams): Asked {
 export function clientIn({ client }: Asked): { homework: string; client: string } | null {
   const [homework, id] = client.split('.');
   return id ? { homework, client: id } : null;
+}
+
+/** Depth and weight of one challenge of homework. */
+export interface OwnGear {
+  depth_m: number;
+  mass_kg: number;
+}
+
+/** Depth and weight to plan for: what is not asked for is the client's own, and else the course's. */
+export function gearFor({ depth, jig }: Pick<Asked, 'depth' | 'jig'>, own: OwnGear | null) {
+  return {
+    depth_m: depth ?? own?.depth_m ?? DEPTHS_M[2],
+    jig_kg: jig === undefined ? (own?.mass_kg ?? null) : jig || null
+  };
+}
+
+/** So near to what is offered it is the same: 11 ft are kept as 3.35 m in places. */
+const SAME_PART = 0.02;
+
+/** What is offered, with the value that is chosen among it. */
+export function offeredWith(offered: readonly number[], chosen: number | null): number[] {
+  if (chosen === null) return [...offered];
+  const others = offered.filter((one) => Math.abs(one - chosen) > SAME_PART * chosen);
+  return [...others, chosen].sort((a, b) => a - b);
+}
+
+/** The address of the plan that a form asks for. Another client brings their own depth and weight. */
+export function addressFor(form: FormData, changed: string): string {
+  const asked = new URLSearchParams();
+  for (const [name, value] of form) asked.set(name, String(value));
+  if (changed === 'client') for (const name of ['depth', 'jig']) asked.delete(name);
+  return `?${asked}`;
 }
