@@ -17,6 +17,9 @@ import { ruleWater } from './texture';
 const DIAL_PX = 32;
 const BEHIND_M = 0.75;
 
+/** What is written beside the dial takes so much, px; where there is less the ruler above tells it. */
+const BESIDE_PX = 120;
+
 /** Here x is along the way to the bait and "z" across it, to the angler's right. */
 export function sweepView(stage: Stage, width: number, height: number): View {
   const reach = stage.setup.rod.length_m;
@@ -57,7 +60,8 @@ function drawProtractor(
   stage: Stage,
   ink: Ink
 ): void {
-  const radius = reachOfRod(stage, stage.start.elevation_deg) * view.scale + 7;
+  const radius = dialRadius(view, stage);
+  const isNarrow = roomBeside(view, stage) < BESIDE_PX;
   context.strokeStyle = ink.lead;
   context.lineWidth = 1;
   setFigures(context, ink, { px: 12, weight: 500, align: 'center' });
@@ -69,7 +73,9 @@ function drawProtractor(
     const long = deg % 30 === 0 ? 8 : 4;
     context.moveTo(view.x0 - radius * cos, view.y0 - radius * sin);
     context.lineTo(view.x0 - (radius + long) * cos, view.y0 - (radius + long) * sin);
-    if (deg % 30 === 0 && deg !== 0 && Math.abs(deg) < 90) {
+    // In a narrow picture the tip's way is written over the lower half of the dial.
+    const isCovered = isNarrow && deg < 0;
+    if (deg % 30 === 0 && deg !== 0 && Math.abs(deg) < 90 && !isCovered) {
       const out = radius + 20;
       context.fillText(`${Math.abs(deg)}°`, view.x0 - out * cos, view.y0 - out * sin);
     }
@@ -86,7 +92,9 @@ function drawBearing(context: CanvasRenderingContext2D, view: View, stage: Stage
   context.lineTo(0, view.y0);
   context.stroke();
   context.setLineDash([]);
-  const text = `bait ${formatDepth(stage.setup.start.bait_x_m, stage.units)} out`;
+  if (roomBeside(view, stage) < BESIDE_PX) return;
+  // Where it was cast to: this stands still while the bait comes in.
+  const text = `from ${formatDepth(stage.setup.start.bait_x_m, stage.units)} out`;
   context.font = `italic 400 14px ${ink.words}`;
   context.textAlign = 'left';
   context.textBaseline = 'alphabetic';
@@ -164,6 +172,15 @@ function drawGain(
   context.lineTo(tip.x, view.y0);
   context.stroke();
   context.lineCap = 'round';
+}
+
+function dialRadius(view: View, stage: Stage): number {
+  return reachOfRod(stage, stage.start.elevation_deg) * view.scale + 7;
+}
+
+/** Left of the dial, px. */
+function roomBeside(view: View, stage: Stage): number {
+  return view.x0 - dialRadius(view, stage);
 }
 
 function reachOfRod(stage: Stage, elevation_deg: number): number {
