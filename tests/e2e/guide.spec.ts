@@ -172,6 +172,24 @@ test(
   }
 );
 
+test(
+  'a doubt about gear is told where it is seen and heard',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await openSpace(page);
+    await page.getByRole('link', { name: 'Set homework' }).click();
+    await page.getByText('Slack, the missing variable', { exact: true }).click();
+    await page.getByRole('checkbox', { name: /^The reel takes the slack/ }).check();
+    await page.getByText(/as in the lesson: change/).click();
+    const gear = page.locator('.gear');
+    await gear.getByRole('slider', { name: 'Slack' }).press('End');
+    await page.getByRole('button', { name: 'Make the link' }).click();
+    await expect(page.getByRole('alert')).toContainText('“The reel takes the slack” is not known');
+    await expect(page.getByRole('alert')).toBeInViewport({ ratio: 1 });
+    await expect(page.getByRole('button', { name: 'all the same' })).toBeInViewport({ ratio: 1 });
+  }
+);
+
 /** By day on a phone, by night on a wide window. */
 const ONE_WIDTH = { light: '@narrow', dark: '@any-width' };
 
