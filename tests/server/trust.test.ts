@@ -46,7 +46,7 @@ describe('tokens', () => {
   });
 });
 
-test('nothing that opens anything is read from an address: four look there, for a seat’s place, a format, a page and a plan', () => {
+test('nothing that opens anything is read from an address: five look there, for a seat’s place, a format, a page, what to set and a plan', () => {
   const sources = import.meta.glob<string>('../../src/routes/**/*server.ts', {
     eager: true,
     query: '?raw',
@@ -60,6 +60,7 @@ test('nothing that opens anything is read from an address: four look there, for 
     '/api/clinic/[code]/feed/+server.ts',
     '/api/guide/homework/[id]/export/+server.ts',
     '/guide/[id]/+page.server.ts',
+    '/guide/new/+page.server.ts',
     '/guide/plan/+page.server.ts'
   ]);
 });
