@@ -69,7 +69,7 @@ export async function comeBack(db: Db, share: string, token: string): Promise<Cl
   if (client) return { client, assignment };
   throw new Refusal(
     410,
-    'You are no longer on this homework, what you sent was deleted. To begin again, delete what is kept here.'
+    'You are no longer on this homework, and your guide has nothing of what you sent. It is kept here.'
   );
 }
 

@@ -11,6 +11,8 @@ import { toldFrom, type Answered } from './told';
 
 /** Tries again this often while something waits, ms. */
 const RETRY_MS = 20_000;
+/** The server had this phone and has it no more. */
+const GONE = 410;
 
 /** Homework on a client's phone: shows at once what is kept here, and sends what waits when it can. */
 export class Phone {
@@ -21,6 +23,8 @@ export class Phone {
   /** Whether a homework was just deleted. */
   isForgotten = $state(false);
   trouble = $state('');
+  /** Whether the server has this phone no more. */
+  isUnknown = $state(false);
 
   #shelf: Shelf | null = null;
   #queue: Promise<void> = Promise.resolve();
@@ -97,16 +101,28 @@ export class Phone {
     return this.#queue;
   }
 
-  async #sync(): Promise<void> {
+  /** Its owner wants to be there again: all that is kept here is sent anew. */
+  async comeAgain(): Promise<void> {
+    const anew = this.parcels.map(({ share, sent }): Parcel => ({ share, sent, state: 'waiting' }));
+    for (const one of anew) await this.#shelf?.keepParcel(one);
+    this.parcels = anew;
+    this.#queue = this.#queue.then(() => this.#sync(false));
+    await this.#queue;
+  }
+
+  /** @param isBack whether this phone must have been there before: nobody comes back unasked */
+  async #sync(isBack = true): Promise<void> {
     const { home } = this;
     if (!home) return;
     const key = { share: home.share, token: home.token };
+    const wasThere = isBack && home.told !== null;
     try {
       const answered = await ask<Answered>('POST', '/api/homework/enter', {
         ...key,
         name: home.name,
-        isBack: home.told !== null
+        isBack: wasThere
       });
+      this.isUnknown = false;
       await this.#hear(home, answered);
       const send = (sent: Sent) => ask('POST', '/api/homework/send', { ...key, sent });
       const now = await deliver(this.parcels, send, async (one) => this.#shelf?.keepParcel(one));
@@ -114,6 +130,7 @@ export class Phone {
       this.parcels = [...now, ...made];
       this.trouble = '';
     } catch (error) {
+      this.isUnknown ||= wasThere && error instanceof Refused && error.status === GONE;
       this.trouble = error instanceof Refused || !home.told ? wordsFor(error) : '';
     }
   }
