@@ -18,7 +18,9 @@ test('a hand that goes too far is told how far, and what to aim for', () => {
   const { goes, aim, sure } = words();
   expect(goes).toBe(tied('When you mean 2~ft, the bait goes 3~ft~7~in.'));
   expect(aim).toBe(tied('Aim for 1~ft~1~in.'));
-  expect(sure).toMatch(/^Give or take 1\sin, nine times in ten, from your last 8 tries\./);
+  expect(sure).toMatch(
+    /^Your average over the last 8 tries is known to 1\sin, nine times in ten\./
+  );
   expect(sure).toMatch(/settled\.$/);
 });
 
@@ -30,7 +32,7 @@ test('an uneven hand is told how many more tries would settle it', () => {
   const uneven = [1.5, 2, 1.6, 2.1, 1.7].map((ratio, n) => aMark(n, ratio));
   // A scale of 0.30 wants (1.7 · 0.30 / 0.1)² ≈ 26 tries in all, and five were made.
   expect(words(uneven).sure).toMatch(/About 21 more would settle it\.$/);
-  expect(words(uneven).why).toMatch(/practise slower/);
+  expect(words(uneven).why).toMatch(/practise slowly/);
 });
 
 test('a hand that is all over the place is not promised anything', () => {

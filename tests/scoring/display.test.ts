@@ -21,7 +21,7 @@ describe('what a learner reads', () => {
     [0, '0~in', '0~cm'],
     [0.0127, '1/2~in', '1~cm'],
     [-0.05, '−2~in', '−5~cm'],
-    [0.065, '2~1/2~in', '7~cm'],
+    [0.065, '2½~in', '7~cm'],
     [0.1, '4~in', '10~cm'],
     [0.3, '1~ft', '30~cm'],
     [0.3302, '1~ft~1~in', '33~cm'],
@@ -39,7 +39,7 @@ describe('what a learner reads', () => {
     [OUNCE_KG / 4, '1/4~oz', '7.1~g'],
     [OUNCE_KG * 0.625, '5/8~oz', '18~g'],
     [OUNCE_KG * 0.3125, '5/16~oz', '8.9~g'],
-    [OUNCE_KG * 1.5, '1~1/2~oz', '43~g'],
+    [OUNCE_KG * 1.5, '1½~oz', '43~g'],
     [OUNCE_KG, '1~oz', '28~g']
   ];
   test.each(weights)('%d kg is %s, or %s', (kg, imperial, metric) => {
@@ -72,7 +72,7 @@ describe('what a learner reads', () => {
   });
 });
 
-/** Reads a display text back: the parts of 4 ft 1 1/2 in, added up in SI. */
+/** Reads a display text back: the parts of 4 ft 1½ in, added up in SI. */
 const SI: Record<string, number> = {
   ft: FOOT_M,
   in: INCH_M,
@@ -89,7 +89,8 @@ function readBack(text: string): number {
   const sign = text.startsWith('−') ? -1 : 1;
   let pending = 0;
   let sum = 0;
-  for (const part of text.replace('−', '').split('\u00a0')) {
+  const apart = text.replace('−', '').replace('½', '\u00a01/2').replace('¼', '\u00a01/4');
+  for (const part of apart.replace('¾', '\u00a03/4').split('\u00a0')) {
     if (part in SI) {
       sum += pending * SI[part];
       pending = 0;

@@ -59,15 +59,16 @@ export function trendText({ before, now, direction }: Trend): string {
 
 function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: number, units: Units) {
   const give = formatLength(bait.band * meant_m, units);
-  const known = `Give or take ${give}, nine times in ten, from your last ${marks.length} tries.`;
+  const known = `Your average over the last ${marks.length} tries is known to ${give}, nine times in ten.`;
   if (isSettled) return `${known} That is settled.`;
   if (moreTries === null) return `${known} Your tries differ too much to settle it.`;
   return `${known} About ${moreTries} more would settle it.`;
 }
 
 function whySentence({ scores, bait, tip, leftBottom }: Ruler): string {
-  const spread = `From try to try you differ by ${formatShare(scores.variable)}`;
-  const slower = scores.variable > WIDE_SPREAD ? `${spread}: practise slower.` : `${spread}.`;
+  const spread = `Single tries stray from it by ${formatShare(scores.variable)} of what you mean`;
+  const slower =
+    scores.variable > WIDE_SPREAD ? `${spread}: practise slowly, each alike.` : `${spread}.`;
   const flight =
     leftBottom > 0.5 && bait.value > tip.value + bait.band
       ? ' The bait goes further than your tip: it leaves the bottom. Move slower.'

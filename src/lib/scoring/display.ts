@@ -110,7 +110,10 @@ function feetAndInches(m: number, style: LengthStyle): string {
   return rest === 0 ? `${feet}${ft}` : `${feet}${ft}${NO_BREAK}${fraction(rest, 2)}${inch}`;
 }
 
-/** A whole number of parts as a mixed fraction: 5 of 8 is 5/8, 20 of 16 is 1 1/4. */
+/** Beside a whole number a stroke would be read with it: 1 1/2 as eleven halves. */
+const SIGNS: Readonly<Record<string, string>> = { '1/2': '½', '1/4': '¼', '3/4': '¾' };
+
+/** A whole number of parts as a mixed fraction: 5 of 8 is 5/8, 20 of 16 is 1¼. */
 function fraction(parts: number, of: number): string {
   const whole = Math.floor(parts / of);
   let top = parts - whole * of;
@@ -120,7 +123,9 @@ function fraction(parts: number, of: number): string {
     top /= 2;
     bottom /= 2;
   }
-  return whole === 0 ? `${top}/${bottom}` : `${whole}${NO_BREAK}${top}/${bottom}`;
+  const part = `${top}/${bottom}`;
+  if (whole === 0) return part;
+  return part in SIGNS ? `${whole}${SIGNS[part]}` : `${whole}${NO_BREAK}${part}`;
 }
 
 function trimmed(value: number, digits: number): string {

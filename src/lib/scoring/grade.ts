@@ -22,9 +22,9 @@ export interface Grade {
   goals: GoalGrade[];
 }
 
-/** Whether goals that were kept earned less because little was done. */
-export function isHeldBack({ done, goals }: Grade): boolean {
-  return Math.round(done * 100) < 100 && goals.some(({ goal }) => isRestraint(goal));
+/** Goals that earned less because not all was done; none where it was. */
+export function heldBack({ done, goals }: Grade): GoalGrade[] {
+  return Math.round(done * 100) < 100 ? goals.filter(({ goal }) => isRestraint(goal)) : [];
 }
 
 /** Marks for what the bait did. The formula is in docs/scoring.md. */

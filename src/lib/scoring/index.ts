@@ -16,7 +16,7 @@ export { parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { askedOf, guessWords, type Asked, type Guess } from './guess';
-export { gradeResult, gradeTry, isHeldBack, type GoalGrade, type Grade } from './grade';
+export { gradeResult, gradeTry, heldBack, type GoalGrade, type Grade } from './grade';
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
