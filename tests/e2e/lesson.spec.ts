@@ -105,6 +105,10 @@ test('a fast yard fails, and the advice says how far and how slowly', async ({ p
   await expect(first(page).locator('.grade')).toContainText('Not yet');
   await expect(first(page).locator('.grade .change')).toContainText('1 ft', LONG);
   await expect(first(page).locator('.grade .words')).toContainText(/too far|left the bottom/);
+  await first(page).getByRole('button', { name: 'Another try' }).click();
+  await expect(first(page).getByRole('slider', { name: /^Rod/ })).toBeFocused();
+  await expect(first(page).locator('.ask')).toBeInViewport();
+  await expect(first(page).getByRole('button', { name: 'Start', exact: true })).toBeVisible();
 });
 
 /** By day on a phone, by night on a wide window. */
