@@ -66,3 +66,17 @@ for (const colorScheme of ['light', 'dark'] as const) {
     }
   });
 }
+
+test('a record says under which name it was saved, and a double tap does not erase it', async ({
+  page
+}) => {
+  await page.goto('/record');
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save to a file' }).click();
+  const name = (await coming).suggestedFilename();
+  expect(name).toMatch(/^feltfoot-record-[\d-]+\.json$/);
+  await expect(page.getByText(`Saved: ${name} is in your downloads.`)).toBeVisible();
+  await page.getByRole('button', { name: 'Erase', exact: true }).dblclick();
+  await expect(page.getByRole('button', { name: 'Keep it' })).toBeVisible();
+  await expect(page.getByText('Your record is empty now.')).toBeHidden();
+});
