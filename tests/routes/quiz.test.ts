@@ -122,7 +122,19 @@ describe('where one stands, in words', () => {
       fades: 'tomorrow'
     });
     expect(standingWords(standing).sure).toMatch(
-      /^1 of \d questions asked\. 1 answer: 21 to 100\s% right\.$/
+      /^1 of 1 right; over many questions it may be 21 to 100\s%\. 1 of \d questions asked\.$/
+    );
+  });
+
+  test('says nothing of forgetting where nothing was known', () => {
+    const answers = ['a', 'b', 'c', 'd'].map((id) =>
+      anAnswer(id, { right: false, at: '2030-05-01T08:00:00.000Z' })
+    );
+    const standing = standingOf(SOURCES, answers, days).find((one) => one.objective === 'one-foot');
+    if (!standing) throw new Error('no such objective');
+    expect(standingWords(standing).known).toBe('Not known yet');
+    expect(standingWords(standing).sure).toMatch(
+      /^0 of 4 right; over many questions it may be 0 to 49\s%\./
     );
   });
 

@@ -17,25 +17,31 @@ export function standingWords({
   between,
   fades_in_days,
   answers,
+  right,
   asked,
   of
 }: ObjectiveStanding): StandingWords {
-  if (known === null || between === null || fades_in_days === null) {
+  if (between === null || fades_in_days === null) {
     return { known: 'Not asked yet', sure: '', fades: '' };
   }
-  const word = known >= SURE ? 'There' : known >= SHAKY ? 'Fading' : 'Mostly gone';
   const [least, most] = between.map((share) => Math.round(100 * share));
   return {
-    known: word,
+    known: knownWord(known),
     sure:
-      `${asked} of ${of} questions asked. ` +
-      `${answers === 1 ? '1 answer' : `${answers} answers`}: ${least} to ${withUnit(most, '%')} right.`,
+      `${right} of ${answers} right; over many questions it may be ${least} to ${withUnit(most, '%')}. ` +
+      `${asked} of ${of} questions asked.`,
     fades:
       fades_in_days === 0 ? 'today' : fades_in_days === 1 ? 'tomorrow' : `in ${fades_in_days} days`
   };
 }
 
-/** Soonest to fade first; those not asked yet last. */
+/** The forecast; none of forgetting where nothing was known. */
+function knownWord(known: number | null): string {
+  if (known === null) return 'Not known yet';
+  return known >= SURE ? 'There' : known >= SHAKY ? 'Fading' : 'Mostly gone';
+}
+
+/** Soonest to be asked again first; those not asked yet last. */
 export function bySoonest(a: ObjectiveStanding, b: ObjectiveStanding): number {
   return (a.fades_in_days ?? Infinity) - (b.fades_in_days ?? Infinity) || 0;
 }

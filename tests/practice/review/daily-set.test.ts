@@ -89,11 +89,17 @@ describe('where a learner stands', () => {
     expect(slack).toMatchObject({ objective: 'slack', answers: 2, asked: 2, fades_in_days: 0 });
     expect(slack.known).toBeGreaterThan(0.5);
     expect(slack.known).toBeLessThan(1);
-    // What was told today counts as it will be tomorrow: a wrong answer is not known on the spot.
-    const [told] = standingOf(all, [answered('mark-slack', 1, false)], daysAt(day(1)));
-    const [later] = standingOf(all, [answered('mark-slack', 1, false)], daysAt(day(2)));
+    expect(slack.right).toBe(1);
+    // What was told today counts as it will be tomorrow: nobody knows for good on the spot.
+    const [told] = standingOf(all, [answered('mark-slack', 1)], daysAt(day(1)));
+    const [later] = standingOf(all, [answered('mark-slack', 1)], daysAt(day(2)));
     expect(told.known).toBe(later.known);
-    expect(told.known).toBeLessThan(0.8);
+    expect(told.known).toBeLessThan(1);
+    // What was never answered right is no part of what may be forgotten.
+    expect(slack.known).toBe(later.known);
+    const wrong = [answered('mark-slack', 1, false), answered('order-slack', 1, false)];
+    const [none] = standingOf(all, wrong, daysAt(day(2)));
+    expect(none).toMatchObject({ answers: 2, right: 0, known: null, fades_in_days: 0 });
     // One right of two, 95 %: 9.5 to 90.5 % (Wilson).
     expect(slack.between?.[0]).toBeCloseTo(0.0945, 3);
     expect(slack.between?.[1]).toBeCloseTo(0.9055, 3);

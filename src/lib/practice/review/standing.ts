@@ -6,12 +6,14 @@ import { memoriesOf, recall, type Days, type Memory } from './memory';
 export interface ObjectiveStanding {
   objective: string;
   answers: number;
+  /** Of the answers. */
+  right: number;
   /** Of its items, how many have been asked. */
   asked: number;
   of: number;
   /**
-   * Mean chance of knowing it, over the items that were asked; null before the first answer. As of
-   * today, or of the day after the answer: what was told a minute ago is in everybody's head.
+   * Mean chance of still knowing it, over the items that were once answered right; null before that,
+   * since what was never known cannot be forgotten. As of today, or of the day after the answer: what was told a minute ago is in everybody's head.
    */
   known: number | null;
   /** Least and most that the answers so far leave open (Wilson 1927, 95 %), of the share right. */
@@ -33,18 +35,30 @@ export function standingOf(
     const items = all.filter((one) => one.objective === objective).map(({ item }) => item);
     const kept = items.flatMap((item) => memories.get(item) ?? []);
     const given = answers.filter(({ item }) => items.includes(item));
-    const right = given.filter((one) => one.right).length;
-    const counts = { objective, answers: given.length, asked: kept.length, of: items.length };
+    const hits = given.filter((one) => one.right);
+    const right = hits.length;
+    const counts = {
+      objective,
+      answers: given.length,
+      right,
+      asked: kept.length,
+      of: items.length
+    };
     if (kept.length === 0) return { ...counts, known: null, between: null, fades_in_days: null };
-    const shares = kept.map((memory) => recall(memory, Math.max(today, memory.last_day + 1)));
-    const known = shares.reduce((sum, share) => sum + share, 0) / kept.length;
+    const known = kept.filter(({ item }) => hits.some((one) => one.item === item));
     return {
       ...counts,
-      known,
+      known: meanRecall(known, today),
       between: wilson(right, given.length),
       fades_in_days: firstDue(kept, today)
     };
   });
+}
+
+function meanRecall(known: readonly Memory[], today: number): number | null {
+  if (known.length === 0) return null;
+  const shares = known.map((memory) => recall(memory, Math.max(today, memory.last_day + 1)));
+  return shares.reduce((sum, share) => sum + share, 0) / known.length;
 }
 
 function firstDue(kept: readonly Memory[], today: number): number {
