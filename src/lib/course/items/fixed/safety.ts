@@ -39,7 +39,7 @@ export const safety = [
         'Yes. Graphite conducts, and a wet line does too.'
       ],
       [
-        '{length:0.9} at least, if the rod is dry',
+        '{length:0.9144} at least, if the rod is dry',
         'Dry graphite conducts as well, and current jumps.'
       ],
       [
