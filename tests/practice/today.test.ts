@@ -131,10 +131,26 @@ describe('the questions of the day', () => {
       line: 'See whether “The drag” is still there, then answer 5 questions.',
       why:
         'A day or more later, without help, is what counts. ' +
-        'One question is about to be forgotten, so now is its time.',
+        'You missed one question last time, so it comes again.',
       minutes: 7 + 3,
       address: '/ruler/practise?drill=drag'
     });
+  });
+
+  test('say what was missed apart from what is about to be forgotten', () => {
+    const wrong = answers(8, '2030-05-01T08:00:00.000Z');
+    const rightOf = (count: number) =>
+      wrong.map((one, i) => ({ ...one, right: i < count, report: 'guessed' as const }));
+    const why = (given: typeof wrong) =>
+      at({ progress: [done], answers: given }, START + 60 * DAY, { asked })?.why;
+    expect(why(wrong)).toMatch(/^You missed 8 of them last time, so they come again\./);
+    expect(why(rightOf(1))).toMatch(
+      /^You missed 7 of them last time, and 1 is about to be forgotten\./
+    );
+    expect(why(rightOf(8))).toMatch(/^8 of them are about to be forgotten, so now is their time\./);
+    // What was missed once and then known is known.
+    const later = rightOf(8).map((one) => ({ ...one, at: '2030-05-03T08:00:00.000Z' }));
+    expect(why([...later, ...wrong])).toMatch(/^8 of them are about to be forgotten/);
   });
 
   test('are left out when they are answered, until the next day', () => {

@@ -33,6 +33,7 @@ describe('the set of a day', () => {
     run.answer(first.answer.options[0].id, 'knew');
     expect(kept).toHaveLength(1);
     expect(kept[0]).toMatchObject({ item: first.source, right: true, report: 'guessed' });
+    expect(run.answered).toEqual([{ item: first, right: true }]);
     for (let i = 1; i < run.set.items.length; i++) run.next();
     run.next();
     expect(run.stage).toBe('done');

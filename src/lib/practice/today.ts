@@ -106,21 +106,30 @@ function questionsOf(
   questions: readonly Question[],
   days: Days
 ): Part | null {
-  const { items, due } = questionsToday(record, questions, days);
+  const { items, due, missed } = questionsToday(record, questions, days);
   const isTaught = record.progress.some(({ finished }) => finished !== null);
   if (items.length === 0 || (due === 0 && !isTaught)) return null;
   return {
     does: items.length === 1 ? 'answer one question' : `answer ${items.length} questions`,
-    why: due > 0 ? whyDue(due) : 'Questions show what you can use of what you saw.',
+    why: due > 0 ? whyDue(due, missed) : 'Questions show what you can use of what you saw.',
     minutes: Math.max(1, Math.round(items.length * QUESTION_MINUTES)),
     address: '/quiz'
   };
 }
 
-function whyDue(due: number): string {
-  return due === 1
-    ? 'One question is about to be forgotten, so now is its time.'
-    : `${due} of them are about to be forgotten, so now is their time.`;
+function whyDue(due: number, missed: number): string {
+  const fading = due - missed;
+  if (missed === 0) {
+    return fading === 1
+      ? 'One question is about to be forgotten, so now is its time.'
+      : `${fading} of them are about to be forgotten, so now is their time.`;
+  }
+  if (fading === 0) {
+    return missed === 1
+      ? 'You missed one question last time, so it comes again.'
+      : `You missed ${missed} of them last time, so they come again.`;
+  }
+  return `You missed ${missed} of them last time, and ${fading} ${fading === 1 ? 'is' : 'are'} about to be forgotten.`;
 }
 
 function onward(

@@ -32,7 +32,10 @@ export function questionsLeft(
     items.push(next);
     count(next);
   }
-  return { set: { items, due: 0, fresh: items.length }, nextSeed: unusedSeeds(asked, random) };
+  return {
+    set: { items, due: 0, missed: 0, fresh: items.length },
+    nextSeed: unusedSeeds(asked, random)
+  };
 }
 
 function sourcesOf(objective: string): Source[] {

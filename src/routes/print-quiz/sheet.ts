@@ -1,6 +1,7 @@
 import { itemOf, SOURCES, type Item } from '$lib/course/items';
 import { interleaved } from '$lib/practice';
 import { seededRandom } from '$lib/course';
+import { answerWords } from '../quiz/answer-words';
 
 /** Questions on one page of paper. */
 export const SHEET_SIZE = 10;
@@ -37,17 +38,10 @@ export function letter(i: number): string {
 }
 
 /** The answer as it stands on the second page, before units are put in. */
-export function keyWords({ answer }: Item): string {
-  if (answer.form === 'choose') {
-    const i = answer.options.findIndex(({ id }) => id === answer.key);
-    return `${letter(i)}, ${answer.options[i].says}`;
-  }
-  if (answer.form === 'order') {
-    const says = (id: string) => answer.things.find((one) => one.id === id)?.says ?? id;
-    return answer.key.map(says).join(', then ');
-  }
-  const unit = answer.quantity === 'time' ? 'time' : 'length';
-  return `{${unit}:${answer.key.toFixed(3)}}, give or take {${unit}:${answer.band.toFixed(3)}}`;
+export function keyWords({ answer }: Pick<Item, 'answer'>): string {
+  const words = answerWords({ answer });
+  if (answer.form !== 'choose') return words;
+  return `${letter(answer.options.findIndex(({ id }) => id === answer.key))}, ${words}`;
 }
 
 /** A seed from an address or a field: a whole number from 1 to 999,999, else 1. */

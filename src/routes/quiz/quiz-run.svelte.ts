@@ -5,6 +5,12 @@ import type { Learner } from '../record/learner.svelte';
 
 export type Stage = 'making' | 'asking' | 'told' | 'done';
 
+/** A question that was answered, and how. */
+export interface Answered {
+  item: Item;
+  right: boolean;
+}
+
 /** Going through a set of questions. */
 export class QuizRun {
   item = $state.raw<Item | null>(null);
@@ -13,6 +19,8 @@ export class QuizRun {
   given = $state.raw<Given | null>(null);
   stage = $state<Stage>('making');
   at = $state(0);
+  /** So far, in the order of the asking. */
+  answered = $state.raw<readonly Answered[]>([]);
 
   /** `nextSeed` gives each question its seed; `later` runs work once the page has been painted. */
   constructor(
@@ -33,6 +41,7 @@ export class QuizRun {
     this.given = given;
     this.verdict = judge(this.item.answer, given);
     this.stage = 'told';
+    this.answered = [...this.answered, { item: this.item, right: this.verdict.right }];
     this.learner.answered({
       item: this.item.source,
       seed: this.item.seed,

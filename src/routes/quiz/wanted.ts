@@ -26,6 +26,6 @@ export function wantedOf(
   if (!one) return { set: questionsToday(record, QUESTIONS, days), nextSeed: drawn, isOne: false };
   const seed = Number(address.get('seed'));
   const isSeed = Number.isInteger(seed) && seed >= 1 && seed <= SEEDS;
-  const set = { items: [one], due: 0, fresh: 1 };
+  const set = { items: [one], due: 0, missed: 0, fresh: 1 };
   return { set, nextSeed: isSeed ? () => seed : drawn, isOne: true };
 }

@@ -16,6 +16,8 @@ export interface DailySet<Q extends Askable = Askable> {
   /** In the order in which they are asked. */
   items: Q[];
   due: number;
+  /** Of those due, how many were answered wrong the last time. */
+  missed: number;
   fresh: number;
 }
 
@@ -25,7 +27,7 @@ export const SET_SIZE = 8;
 const MOST_FRESH = 4;
 
 /**
- * The questions for today: first what is about to be forgotten, then new ones that
+ * The questions for today: first what was missed or is about to be forgotten, then new ones that
  * come closest to the share right that is aimed at. Days that were missed change nothing but what is
  * due; the set never grows. `isOpen` says which ask what the learner has met in a lesson.
  */
@@ -48,7 +50,14 @@ export function dailySet<Q extends Askable>(
     .slice(0, room);
   const places = due.length === 0 ? room : Math.min(MOST_FRESH, room - due.length);
   const fresh = freshOnes(all, answers, isOpen, places);
-  return { items: interleaved([...due, ...fresh]), due: due.length, fresh: fresh.length };
+  const missed = due.filter(({ item }) => !isLastRight(item, answers)).length;
+  const items = interleaved([...due, ...fresh]);
+  return { items, due: due.length, missed, fresh: fresh.length };
+}
+
+function isLastRight(item: string, answers: readonly StoredAnswer[]): boolean {
+  const own = answers.filter((one) => one.item === item);
+  return own.reduce((last, one) => (one.at >= last.at ? one : last)).right;
 }
 
 /** What a second question on one objective, or of one kind, counts against it in the choice. */
