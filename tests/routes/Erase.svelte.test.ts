@@ -13,7 +13,7 @@ const whileItIsRead = () => new Promise((resolve) => setTimeout(resolve, 650));
 
 test('a double tap on “Erase” erases nothing: “Keep it” stands there, and early presses do nothing', async () => {
   const onerase = vi.fn();
-  await render(Erase, { onerase });
+  await render(Erase, { isReady: true, onerase });
   const before = place('Erase');
   await button('Erase').click();
   await expect.element(button('Keep it')).toBeVisible();
@@ -27,7 +27,7 @@ test('a double tap on “Erase” erases nothing: “Keep it” stands there, an
 
 test('erases once the question can have been read, and not before', async () => {
   const onerase = vi.fn();
-  await render(Erase, { onerase });
+  await render(Erase, { isReady: true, onerase });
   press('Erase');
   await expect.element(button('Keep it')).toBeVisible();
   press('Yes, erase all of it');
