@@ -9,7 +9,7 @@ import {
   saveWater,
   withTry,
   type Shelf
-} from '../../src/routes/water/water';
+} from '../../src/lib/app/water/water';
 
 const INPUT: RodInput = {
   kind: 'rod_input',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { adviceFor, errorsOf, rulerOf } from '../../src/lib/server/hand-ruler';
-import { errorWords } from '../../src/routes/guide/[id]/advice';
+import { errorWords } from '../../src/lib/app/guide/advice';
 import { tied } from '../tied';
 import { sampleChallenge } from './samples';
 

@@ -2,9 +2,9 @@ import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
-import { Refused } from '../../src/routes/guide/ask';
-import { deliver } from '../../src/routes/guide/task/deliver';
-import type { Parcel } from '../../src/routes/guide/task/shelf';
+import { Refused } from '../../src/lib/app/connection/ask';
+import { deliver } from '../../src/lib/app/homework/deliver';
+import type { Parcel } from '../../src/lib/app/homework/shelf';
 import { ask, load, newGuide, newHomework, shareOf, withStore } from './endpoints';
 import { evenHand, sampleChallenge } from './samples';
 

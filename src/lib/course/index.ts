@@ -15,7 +15,7 @@ export type {
   TrySection
 } from './lesson';
 export { parseLesson } from './parse-lesson';
-export { findChallenge, findLesson, loadLessons } from './load';
+export { allLessons, findChallenge, findLesson, loadLessons } from './load';
 export { answerOf, isCertain, type Answer } from './prediction';
 export { checkLesson, type ChallengeReport, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';

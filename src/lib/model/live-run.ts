@@ -1,5 +1,4 @@
-import type { RodInput } from './move';
-import { ROD_RATE_HZ } from './move';
+import { ROD_RATE_HZ, type RodInput } from './move';
 import { Run, TICK_S, type Result } from './run';
 import type { Setup } from './scenario';
 import { tipPathOf } from './tip-path';

@@ -38,7 +38,6 @@ declare module 'matter-js/src/collision/Query.js' {
   export default Query;
 }
 declare module 'matter-js/src/geometry/Vertices.js' {
-  import type { Vector } from 'matter-js/src/collision/Query.js';
   const Vertices: { centre(vertices: Vector[]): Vector };
   export default Vertices;
 }

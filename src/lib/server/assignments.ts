@@ -1,7 +1,6 @@
 import { filledIn, type Assignment } from '../practice';
 import { daysAfter, deleteAssignments } from './retention';
-import type { Guide } from './spaces';
-import { KEPT_DAYS } from './spaces';
+import { type Guide, KEPT_DAYS } from './spaces';
 import type { Db } from './store';
 import { hashToken, newToken, shareToken } from './token';
 

@@ -7,7 +7,7 @@ import { passkeysOf } from '$lib/server/passkeys';
 import { reachOf } from '$lib/server/reach';
 import { roomsOf } from '$lib/server/rooms';
 import { standingsOf } from '$lib/server/standing';
-import { isDone } from './[id]/clients';
+import { isDone } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
 
 /** Read once: that checks every lesson, which takes as long as some tries. */

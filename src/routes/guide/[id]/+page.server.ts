@@ -4,7 +4,7 @@ import { progressOf } from '$lib/server/progress';
 import { reachOf } from '$lib/server/reach';
 import { standingsOf } from '$lib/server/standing';
 import { error } from '@sveltejs/kit';
-import { briefly, inOrder, pageOf } from './clients';
+import { briefly, inOrder, pageOf } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async (event) => {

@@ -11,7 +11,7 @@ import { progressOf, type ChallengeProgress } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
 import type { Db } from '$lib/server/store';
 import { error } from '@sveltejs/kit';
-import { askedIn, clientIn, gearFor, type Asked, type OwnGear } from './asked';
+import { askedIn, clientIn, gearFor, type Asked, type OwnGear } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
 
 /** Read once: that checks every lesson, which takes as long as some tries. */

@@ -1,13 +1,12 @@
-import { findLesson } from '$lib/course';
+import { allLessons, findLesson } from '$lib/course';
 import { error } from '@sveltejs/kit';
-import { lessons } from '../lessons';
 import type { EntryGenerator, PageLoad } from './$types';
 
-export const entries: EntryGenerator = () => lessons.map(({ id }) => ({ slug: id }));
+export const entries: EntryGenerator = () => allLessons().map(({ id }) => ({ slug: id }));
 
 export const load: PageLoad = ({ params }) => {
-  const lesson = findLesson(params.slug, lessons);
+  const lesson = findLesson(params.slug, allLessons());
   if (!lesson) error(404, `There is no lesson "${params.slug}".`);
-  const at = lessons.indexOf(lesson);
-  return { lesson, next: lessons[at + 1] ?? null };
+  const at = allLessons().indexOf(lesson);
+  return { lesson, next: allLessons()[at + 1] ?? null };
 };

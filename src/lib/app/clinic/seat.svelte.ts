@@ -1,0 +1,248 @@
+import type { Prediction, Report, StoredAnswer, StoredTry } from '$lib/practice';
+import { gradeTry, type Challenge } from '$lib/scoring';
+import type { PhoneView } from '$lib/server/clinic-view';
+import { ask, Refused, wordsFor } from '$lib/app/connection';
+import { newId, now } from '$lib/app/record';
+import { follow } from './follow';
+import { foretold } from './foretold';
+import { homeLink, storedAnswer } from './home/home-link';
+import { keepPlace, keptPlace, newPlace, type Answer, type Place } from './place';
+import { toldIn, type Told } from './told';
+
+/** The seat's id is for the feed. */
+type Entered = PhoneView & { seat: string };
+
+const RETRY_MS = 3000;
+/** No such room, or it is over and this phone was not in it. */
+const GONE = [404, 410];
+/** The server does not know this seat. */
+const NOT_SEATED = 403;
+
+/** A phone in a clinic. What it answers is sent until it is acknowledged or the round is closed. */
+export class Seat {
+  view = $state.raw<PhoneView | null>(null);
+  place = $state.raw<Place | null>(null);
+  /** A place that this phone has, or wants, and could not be given just now. */
+  coming = $state.raw<Place | null>(null);
+  tries = $state.raw<(StoredTry & { part: string })[]>([]);
+  isConnected = $state(true);
+  /** Whether what was answered here was just deleted. */
+  isForgotten = $state(false);
+  trouble = $state('');
+
+  /** A vote that can be changed no more. */
+  onforetold: (made: Prediction) => void = () => {};
+  /** An answer to a question of the bank, with how it was come by. */
+  onanswered: (made: StoredAnswer) => void = () => {};
+
+  #stop = () => {};
+  #isSending = false;
+  #isForgetting = false;
+
+  /** Takes the seat that this browser has, if any. @returns how to stop */
+  open(code: string | null): () => void {
+    const kept = keptPlace(localStorage);
+    if (kept && (!code || kept.code === code)) void this.#enter(kept);
+    else if (code) void this.join(code);
+    const timer = setInterval(() => {
+      if (this.coming) void this.#enter(this.coming);
+      else void this.#send();
+    }, RETRY_MS);
+    return () => {
+      clearInterval(timer);
+      this.#stop();
+    };
+  }
+
+  join(code: string): Promise<void> {
+    return this.#enter(newPlace(code, newId() + newId()));
+  }
+
+  /** Another code is to be typed instead. */
+  comeNoMore(): void {
+    this.coming = null;
+    this.trouble = '';
+  }
+
+  async #enter(place: Place): Promise<void> {
+    const path = `/api/clinic/${place.code}`;
+    const isAgain = this.coming === place;
+    try {
+      const entered = await ask<Entered>('POST', `${path}/join`, { token: place.token });
+      const { seat, ...view } = entered;
+      // Meanwhile another code was wanted.
+      if (isAgain && this.coming !== place) return;
+      this.coming = null;
+      this.#keep(place);
+      this.#show(view);
+      this.trouble = '';
+      this.isForgotten = false;
+      this.#stop();
+      this.#stop = follow<PhoneView>(
+        `${path}/feed?seat=${seat}`,
+        (view) => this.#show(view),
+        (isConnected) => (this.isConnected = isConnected)
+      );
+      void this.#send();
+    } catch (error) {
+      this.coming = isPassing(error) ? place : null;
+      this.trouble = error instanceof TypeError ? '' : wordsFor(error);
+      if (error instanceof Refused && GONE.includes(error.status)) this.leave();
+    }
+  }
+
+  #show(view: PhoneView): void {
+    const told = foretold(this.view, view, this.place?.votes ?? {});
+    this.view = view;
+    this.#keepTold(view);
+    for (const one of told) this.onforetold({ ...one, at: now() });
+  }
+
+  #keepTold(view: PhoneView): void {
+    const { place } = this;
+    if (!place || this.hasTold(view.at)) return;
+    const told = toldIn(view, place.votes, now());
+    if (told) this.#keep({ ...place, told: { ...place.told, [view.at]: told } });
+  }
+
+  /** What stands behind the # of the link that brings this phone's results elsewhere. */
+  get homeLink(): string {
+    return this.place ? homeLink(this.place) : '';
+  }
+
+  /** Whether the answer of this round was told. */
+  hasTold(round: number): boolean {
+    return this.place?.told[round] !== undefined;
+  }
+
+  isWaiting(round: number): boolean {
+    return this.hasTold(round) && this.place?.reports[round] === undefined;
+  }
+
+  /** Answers of which is not said yet how they were come by. */
+  get waiting(): Told[] {
+    return Object.values(this.place?.told ?? {}).filter(({ made }) => this.isWaiting(made.round));
+  }
+
+  /** Its owner says so: the answer then goes into the record. */
+  says(round: number, report: Report): void {
+    const { place } = this;
+    const told = place?.told[round];
+    if (!place || !told || !this.isWaiting(round)) return;
+    this.#keep({ ...place, reports: { ...place.reports, [round]: report } });
+    this.onanswered(storedAnswer(place.code, told.made, report));
+  }
+
+  get hasAnswered(): boolean {
+    return Object.keys(this.place?.votes ?? {}).length > 0;
+  }
+
+  #keep(place: Place): void {
+    this.place = place;
+    keepPlace(localStorage, place);
+  }
+
+  leave(): void {
+    this.#stop();
+    keepPlace(localStorage, null);
+    this.place = null;
+    this.coming = null;
+    this.view = null;
+    this.tries = [];
+  }
+
+  /** Deletes at the server what was answered here. The record on this phone keeps what it has. */
+  async forget(): Promise<void> {
+    if (!this.place) return;
+    const { code, token } = this.place;
+    this.#isForgetting = true;
+    try {
+      await ask('POST', `/api/clinic/${code}/forget`, { token });
+      this.trouble = '';
+      this.isForgotten = true;
+      this.leave();
+    } catch (error) {
+      this.trouble = wordsFor(error);
+    } finally {
+      this.#isForgetting = false;
+    }
+  }
+
+  vote(part: string, option: string): void {
+    this.#answer({ kind: 'vote', id: newId(), part, option }, option);
+  }
+
+  /** A try as the record keeps it: under the same id, so that it is one try wherever it comes to. */
+  tried(part: string, challenge: Challenge, made: StoredTry): void {
+    const { grade } = gradeTry(challenge, made.input);
+    this.tries = [...this.tries, { ...made, part }];
+    const { id, input, model } = made;
+    this.#answer({ kind: 'try', id, part, input, model, marks: grade.marks }, id);
+  }
+
+  get unsent(): readonly Answer[] {
+    return this.place?.unsent ?? [];
+  }
+
+  /** Kept before it is sent: a phone that is reloaded in between sends it after. */
+  #answer(answer: Answer, noted: string): void {
+    const { place } = this;
+    if (!place) return;
+    const votes = { ...place.votes, [answer.part]: noted };
+    this.#keep({ ...place, votes, unsent: [...place.unsent, answer] });
+    void this.#send();
+  }
+
+  async #send(): Promise<void> {
+    if (this.#isSending || this.#isForgetting || !this.place) return;
+    this.#isSending = true;
+    const { token } = this.place;
+    try {
+      while (this.unsent.length > 0) {
+        await this.#sendFirst(this.place);
+        // Of a room that was left meanwhile nothing is said any more.
+        if (this.place?.token !== token) return;
+        this.trouble = '';
+      }
+    } catch (error) {
+      if (this.place?.token === token && !isPassing(error)) this.trouble = wordsFor(error);
+    } finally {
+      this.#isSending = false;
+    }
+  }
+
+  /** What was refused is not sent again; what did not get through is. */
+  async #sendFirst({ code, token, unsent: [answer] }: Place): Promise<void> {
+    const path = `/api/clinic/${code}`;
+    const send = () => ask('POST', `${path}/answer`, { token, answer });
+    try {
+      await send().catch(async (error: unknown) => {
+        const isUnknown = error instanceof Refused && error.status === NOT_SEATED;
+        if (!isUnknown || !this.#isStaying(token)) throw error;
+        // The store was put back as it was before this phone came in.
+        await ask('POST', `${path}/join`, { token });
+        await send();
+      });
+      this.#drop(token, answer);
+    } catch (error) {
+      if (!isPassing(error)) this.#drop(token, answer);
+      throw error;
+    }
+  }
+
+  /** Not where all was just deleted, here or in another window: a seat would bring it back. */
+  #isStaying(token: string): boolean {
+    return !this.#isForgetting && keptPlace(localStorage)?.token === token;
+  }
+
+  #drop(token: string, { id }: Answer): void {
+    const { place } = this;
+    if (place?.token !== token) return;
+    this.#keep({ ...place, unsent: place.unsent.filter((one) => one.id !== id) });
+  }
+}
+
+/** Whether the same may be taken if it is asked again: there was no connection, or no time for it. */
+function isPassing(error: unknown): boolean {
+  return !(error instanceof Refused) || error.status === 429 || error.status >= 500;
+}

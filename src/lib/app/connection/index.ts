@@ -1,0 +1,5 @@
+export { default as NearOnly } from './NearOnly.svelte';
+export { default as NoPhones } from './NoPhones.svelte';
+export { default as QrCode } from './QrCode.svelte';
+export { Refused, ask, wordsFor } from './ask';
+export { qrOf } from './qr';

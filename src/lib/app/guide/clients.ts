@@ -1,0 +1,83 @@
+import type { ClientProgress } from '$lib/server/progress';
+import type { Standing } from '$lib/server/standing';
+import { dayText } from '$lib/app/shell';
+import { isNamed } from './find';
+
+/** A client as the list shows one: without the rod inputs, which only the page of one client needs. */
+export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
+  return {
+    ...rest,
+    challenges: challenges.map(({ challenge, tries, ...standing }) => ({
+      ...standing,
+      id: challenge.id,
+      title: challenge.title,
+      tries: tries.length,
+      contact: tries.length
+        ? tries.reduce((sum, { graded }) => sum + graded.contact, 0) / tries.length
+        : null
+    })),
+    objectives: objectives.map(({ answers, ...standing }) => {
+      return { ...standing, answered: answers.length };
+    })
+  };
+}
+
+export type Brief = ReturnType<typeof briefly>;
+
+/** So many clients are shown at a time, and what they sent is read. */
+export const PAGE = 60;
+
+/** A page of clients, from 1, and how many there are; the last where there are fewer. */
+export function pageOf<T>(all: readonly T[], asked: number) {
+  const pages = Math.max(1, Math.ceil(all.length / PAGE));
+  const page = Math.min(pages, Math.max(1, Math.floor(asked) || 1));
+  return { page, pages, shown: all.slice((page - 1) * PAGE, page * PAGE) };
+}
+
+export const isDone = ({ done, parts }: Standing) => done === parts;
+
+/** Those of that name, who is not done yet first, in the order of names. */
+export function inOrder(clients: readonly Standing[], typed: string): Standing[] {
+  return clients
+    .filter(({ nickname }) => isNamed(nickname, typed))
+    .sort(
+      (a, b) =>
+        Number(isDone(a)) - Number(isDone(b)) ||
+        a.nickname.localeCompare(b.nickname, undefined, { numeric: true }) ||
+        a.joined_at.localeCompare(b.joined_at)
+    );
+}
+
+/** "2 of 3 parts done" */
+export function partsText(one: Standing): string {
+  if (!one.hasBegun) return 'not begun';
+  return isDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
+}
+
+interface Counted {
+  clients: number;
+  done: number;
+  isClosed: boolean;
+  due: string | null;
+}
+
+/** "1 of 3 clients done, due 9 May 2031" */
+export function homeworkText({ clients, done, isClosed, due }: Counted): string {
+  const counted =
+    clients === 0
+      ? 'no clients yet'
+      : `${done} of ${clients} ${clients === 1 ? 'client' : 'clients'} done`;
+  return `${counted}${isClosed ? ', closed' : ''}${due ? `, due ${dayText(due)}` : ''}`;
+}
+
+/** What to say first: to the hand where it misses by most of a band, else of the weakest questions. */
+export function sayFirst({ challenges, objectives }: Pick<Brief, 'challenges' | 'objectives'>) {
+  const missed = (ruler: NonNullable<Brief['challenges'][number]['ruler']>) =>
+    Math.max(Math.abs(ruler.bias_m), ruler.spread_m) / ruler.band_m;
+  const rulers = challenges.flatMap(({ ruler }) => ruler ?? []);
+  const [worst] = rulers.sort((a, b) => missed(b) - missed(a));
+  const weak = objectives
+    .filter(({ backTo }) => backTo !== null)
+    .sort((a, b) => a.right / a.answered - b.right / b.answered)[0];
+  return { ruler: worst ?? null, backTo: weak?.backTo ?? null };
+}

@@ -1,0 +1,39 @@
+import { fathomley } from '$lib/course/lessons/fathomley';
+import { parseSetup } from '$lib/model';
+import type { Assignment } from '$lib/practice';
+import { gearOf } from '$lib/sandbox/gear';
+import { formatDepth, formatLength, formatWeight, type Challenge, type Units } from '$lib/scoring';
+import { dayText } from '$lib/app/shell';
+import { PHASE_NAMES } from './draft';
+
+/** "5/8 oz in 11 ft of water", and the rod where it is another than all lessons have */
+export function gearText({ setup }: Pick<Challenge, 'setup'>, units: Units): string {
+  const own = parseSetup(setup);
+  const { bait, water, rod } = own;
+  const text = `${formatWeight(bait.mass_kg, units)} in ${formatDepth(water.depth_m, units)} of water`;
+  if (rod.length_m === fathomley.rod.length_m) return text;
+  return `${text}, a rod of ${formatLength(gearOf(own).rod_m, units)}`;
+}
+
+type Counts = Pick<Assignment, 'challenges' | 'objectives' | 'tries' | 'questions' | 'phase'>;
+
+/** "2 tries of each challenge. Bait hidden. 4 questions of each kind." Only of what there is. */
+export function countsText({ challenges, objectives, tries, questions, phase }: Counts): string {
+  const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+  const said = [
+    ...(challenges.length > 0
+      ? [`${many(tries, 'try', 'tries')} of each challenge.`, `${PHASE_NAMES[phase]}.`]
+      : []),
+    ...(objectives.length > 0 ? [`${many(questions, 'question', 'questions')} of each kind.`] : [])
+  ];
+  return said.join(' ');
+}
+
+/** "From Reedmere Guiding, by 9 May 2031" */
+export function headText(
+  { from, due }: Pick<Assignment, 'from' | 'due'>,
+  isClosed = false
+): string {
+  const until = isClosed ? ', closed by your guide' : due ? `, by ${dayText(due)}` : '';
+  return `${from ? `From ${from}` : 'Homework'}${until}`;
+}

@@ -1,0 +1,67 @@
+import type { Answer, Given } from '$lib/course/items';
+import { guessOf, type Answered, type ErrorScores, type KeptGuess } from '$lib/practice';
+import {
+  formatLength,
+  formatShare,
+  inUnits,
+  withUnit,
+  type Challenge,
+  type Units
+} from '$lib/scoring';
+import { said } from '$lib/app/quiz';
+
+/** Bias and spread of a series, apart: "On average 12 % too far, 9 % from try to try." */
+export function spreadText({ constant, variable, count }: ErrorScores): string {
+  const bias = Math.round(Math.abs(constant) * 100);
+  const side = constant > 0 ? 'far' : 'short';
+  const average = bias === 0 ? 'On average right' : `On average ${withUnit(bias, '%')} too ${side}`;
+  return count < 2 ? `${average}.` : `${average}, ${formatShare(variable)} from try to try.`;
+}
+
+type Counted = Pick<Answered, 'right' | 'guessed' | 'answered'>;
+
+/** What the client said before being told, in few words; nothing where nothing was said. */
+export function guessText(kept: KeptGuess, challenge: Challenge, units: Units): string {
+  const guess = guessOf(kept, challenge);
+  switch (guess?.kind) {
+    case 'travel':
+      return formatLength(guess.travel_m, units) + liftedText(guess.lifted);
+    case 'height':
+      return `${formatLength(guess.height_m, units)} high`;
+    case 'down':
+      return guess.isDown ? 'on the bottom' : 'still falling';
+    default:
+      return '';
+  }
+}
+
+function liftedText(lifted: boolean | undefined): string {
+  if (lifted === undefined) return '';
+  return lifted ? ', lifted' : ', stayed down';
+}
+
+/** "2 of 8 tries", or "9 tries, 8 were asked" */
+export function triesText(made: number, asked: number): string {
+  return made > asked ? `${made} tries, ${asked} were asked` : `${made} of ${asked} tries`;
+}
+
+/** An answer, given or right, in the question's own words. */
+export function answerText(answer: Answer, given: Given, units: Units): string {
+  if (typeof given === 'number') {
+    return answer.form === 'mark' ? said(given, answer.quantity, units) : String(given);
+  }
+  const things = answer.form === 'choose' ? answer.options : [];
+  const all = answer.form === 'order' ? answer.things : things;
+  const says = (id: string) => all.find((one) => one.id === id)?.says ?? id;
+  return [given]
+    .flat()
+    .map((id) => inUnits(says(id), units))
+    .join(', then ');
+}
+
+/** "3 of 4 right, 1 by a guess; 5 were asked." */
+export function rightText({ right, guessed, answered }: Counted, asked: number): string {
+  if (answered === 0) return `None answered yet; ${asked} were asked.`;
+  const guess = guessed > 0 ? `, ${guessed} by a guess` : '';
+  return `${right} of ${answered} right${guess}${answered < asked ? `; ${asked} were asked` : ''}.`;
+}

@@ -1,0 +1,12 @@
+export { default as End } from './End.svelte';
+export { default as PullTrace } from './PullTrace.svelte';
+export { default as Question } from './Question.svelte';
+export { painted } from './painted';
+export { QUESTIONS } from './questions';
+export { QuizRun } from './quiz-run.svelte';
+export { REPORT_WORDS } from './report-words';
+export { marksOf, said } from './ruler-marks';
+export { type Numbered, SHEET_SIZE, keyWords, letter, numbered, seedFrom } from './sheet';
+export { bySoonest, standingWords } from './standing-words';
+export { rowsOf } from './statistics-rows';
+export { wantedOf } from './wanted';

@@ -1,0 +1,72 @@
+import { itemOf, judge, type Given, type Item, type Verdict } from '$lib/course/items';
+import { MODEL_VERSION } from '$lib/model';
+import type { Askable, DailySet, Report } from '$lib/practice';
+import type { Learner } from '$lib/app/record';
+
+export type Stage = 'making' | 'asking' | 'told' | 'done';
+
+/** A question that was answered, and how. */
+export interface Answered {
+  item: Item;
+  right: boolean;
+}
+
+/** Going through a set of questions. */
+export class QuizRun {
+  item = $state.raw<Item | null>(null);
+  seed = $state(0);
+  verdict = $state.raw<Verdict | null>(null);
+  given = $state.raw<Given | null>(null);
+  stage = $state<Stage>('making');
+  at = $state(0);
+  /** So far, in the order of the asking. */
+  answered = $state.raw<readonly Answered[]>([]);
+
+  /** `nextSeed` gives each question its seed; `later` runs work once the page has been painted. */
+  constructor(
+    private readonly learner: Pick<Learner, 'answered'>,
+    readonly set: DailySet,
+    private readonly nextSeed: () => number,
+    private readonly later: (work: () => void) => void
+  ) {
+    this.#make();
+  }
+
+  get asked(): Askable | undefined {
+    return this.set.items[this.at];
+  }
+
+  answer(given: Given, report: Report): void {
+    if (this.stage !== 'asking' || !this.item) return;
+    this.given = given;
+    this.verdict = judge(this.item.answer, given);
+    this.stage = 'told';
+    this.answered = [...this.answered, { item: this.item, right: this.verdict.right }];
+    this.learner.answered({
+      item: this.item.source,
+      seed: this.item.seed,
+      given: typeof given === 'object' ? [...given] : given,
+      right: this.verdict.right,
+      report,
+      model: MODEL_VERSION
+    });
+  }
+
+  next(): void {
+    this.at++;
+    this.#make();
+  }
+
+  #make(): void {
+    this.verdict = null;
+    this.given = null;
+    const { asked } = this;
+    this.stage = asked ? 'making' : 'done';
+    if (!asked) return;
+    this.seed = this.nextSeed();
+    this.later(() => {
+      this.item = itemOf(asked.item, this.seed);
+      this.stage = 'asking';
+    });
+  }
+}

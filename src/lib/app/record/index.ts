@@ -1,0 +1,6 @@
+export { default as Erase } from './Erase.svelte';
+export { default as Trouble } from './Trouble.svelte';
+export { default as TryList } from './TryList.svelte';
+export { Learner, provideLearner, useLearner } from './learner.svelte';
+export { download, openRecordFile, recordFile, recordTable } from './record-file';
+export { localDays, newId, now } from './stamp';

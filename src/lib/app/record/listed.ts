@@ -1,0 +1,37 @@
+import { allLessons, findChallenge } from '$lib/course';
+import type { StoredTry } from '$lib/practice';
+import type { Challenge } from '$lib/scoring';
+import { knownMarks, type GradedTry } from '$lib/app/try';
+
+const lessons = allLessons();
+
+/** A try as the record lists it. */
+export interface ListedTry {
+  stored: StoredTry;
+  title: string;
+  challenge: Challenge | undefined;
+  graded: GradedTry | null | undefined;
+  /** Why there is nothing to show; empty where there is, or where the model is still at it. */
+  why: string;
+}
+
+/** A drill makes its challenge from the id, and some run the model for it: once while the page is open. */
+const found = new Map<string, Challenge | undefined>();
+
+/** The challenge of a lesson or of a drill at which it was made; undefined where none has that id now. */
+export function challengeOf({ challenge: id }: StoredTry): Challenge | undefined {
+  if (!found.has(id)) found.set(id, findChallenge(id, lessons));
+  return found.get(id);
+}
+
+/** The try with what is known of it so far. */
+export function listed(stored: StoredTry): ListedTry {
+  const challenge = challengeOf(stored);
+  const graded = knownMarks(stored);
+  const why = !challenge
+    ? 'This challenge is no longer there, so the try cannot be run again.'
+    : graded === null
+      ? 'Today’s model cannot run this try.'
+      : '';
+  return { stored, title: challenge?.title ?? stored.challenge, challenge, graded, why };
+}

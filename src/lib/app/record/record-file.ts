@@ -1,0 +1,55 @@
+import { allLessons, findChallenge } from '$lib/course';
+import {
+  readDocument,
+  RecordError,
+  recordCsv,
+  toDocument,
+  type LearnerRecord,
+  type StoredTry
+} from '$lib/practice';
+import { type GradedTry, littleByLittle, marksFor } from '$lib/app/try';
+
+const lessons = allLessons();
+
+/** Bigger than years of practice; a larger file is some other file, and would freeze the page. */
+const LARGEST_FILE_BYTES = 200e6;
+
+export type Opened = { record: LearnerRecord } | { fault: string };
+
+/** The record as a file to keep, named by the day of `at` (an ISO time). */
+export function recordFile(record: LearnerRecord, at: string): File {
+  const text = JSON.stringify(toDocument(record), null, 1);
+  return new File([text], `feltfoot-record-${at.slice(0, 10)}.json`, { type: 'application/json' });
+}
+
+/** The record as a table, once every try has been run again; the page is left free meanwhile. */
+export async function recordTable(record: LearnerRecord, at: string): Promise<File> {
+  const graded = new Map<string, GradedTry | null>();
+  const grade = (made: StoredTry) => {
+    const challenge = findChallenge(made.challenge, lessons);
+    graded.set(made.id, challenge ? marksFor(challenge, made) : null);
+  };
+  await new Promise<void>((done) =>
+    littleByLittle(record.tries, grade, (isAll) => isAll && done())
+  );
+  const text = recordCsv(record, ({ id }) => {
+    const one = graded.get(id);
+    return one ? { result: one.made.result, grade: one.grade } : null;
+  });
+  return new File([text], `feltfoot-record-${at.slice(0, 10)}.csv`, { type: 'text/csv' });
+}
+
+/** Reads a file that the learner chose; what is wrong with it is said in words for them. */
+export async function openRecordFile(file: Blob, at: string): Promise<Opened> {
+  if (file.size > LARGEST_FILE_BYTES) return { fault: 'This file is too large to be a record.' };
+  const text = await file.text();
+  try {
+    return { record: readDocument(JSON.parse(text), at) };
+  } catch (error) {
+    if (error instanceof RecordError) return { fault: error.message };
+    if (error instanceof SyntaxError) return { fault: 'This file is not a Feltfoot record.' };
+    throw error;
+  }
+}
+
+export { download } from '$lib/sandbox/export/download';

@@ -1,0 +1,6 @@
+export { default as RulerPlot } from './RulerPlot.svelte';
+export { default as Series } from './Series.svelte';
+export { marksSoFar } from './marks';
+export { nextTry } from './next-try';
+export { Readings } from './readings.svelte';
+export { checkText, standingText } from './standing';

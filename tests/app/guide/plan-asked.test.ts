@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import {
+  addressFor,
+  askedIn,
+  clientIn,
+  gearFor,
+  offeredWith
+} from '../../../src/lib/app/guide/asked';
+
+test('an address asks for a client, a day and minutes, and for somebody new by itself', () => {
+  const asked = askedIn(
+    new URLSearchParams('client=home-1.ina_2&depth=6.1&minutes=45&wind=strong')
+  );
+  expect(asked).toMatchObject({ depth: 6.1, minutes: 45, wind: 'strong', ground: 'gravel' });
+  expect(clientIn(asked)).toEqual({ homework: 'home-1', client: 'ina_2' });
+  expect(clientIn(askedIn(new URLSearchParams()))).toBeNull();
+});
+
+test.each(['minutes=20', 'depth=deep', 'ground=lava', 'client=ina', 'key=1'])(
+  'an address with %s is refused by its field',
+  (address) => {
+    expect(() => askedIn(new URLSearchParams(address))).toThrow(address.split('=')[0]);
+  }
+);
+
+test('depth and weight are the client’s own until the guide says others', () => {
+  const own = { depth_m: 7.6, mass_kg: 0.018 };
+  const of = (params: string, known: typeof own | null) =>
+    gearFor(askedIn(new URLSearchParams(params)), known);
+  expect(of('', own)).toEqual({ depth_m: 7.6, jig_kg: 0.018 });
+  expect(of('depth=5&jig=0.01', own)).toEqual({ depth_m: 5, jig_kg: 0.01 });
+  expect(of('jig=', own)).toEqual({ depth_m: 7.6, jig_kg: null });
+  expect(of('', null).jig_kg).toBeNull();
+});
+
+test('another client brings their own depth and weight, and nothing else is lost', () => {
+  const form = new FormData();
+  for (const [name, value] of [
+    ['client', 'home.ina'],
+    ['depth', '6.1'],
+    ['jig', '0.01'],
+    ['minutes', '45']
+  ])
+    form.set(name, value);
+  expect(addressFor(form, 'client')).toBe('?client=home.ina&minutes=45');
+  expect(addressFor(form, 'depth')).toBe('?client=home.ina&depth=6.1&jig=0.01&minutes=45');
+});
+
+test('what is chosen is among what is offered, once', () => {
+  expect(offeredWith([1.52, 3.353, 6.1], 3.35)).toEqual([1.52, 3.35, 6.1]);
+  expect(offeredWith([1.52, 3.353], 2)).toEqual([1.52, 2, 3.353]);
+  expect(offeredWith([1.52, 3.353], null)).toEqual([1.52, 3.353]);
+});

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { countsText, gearText, headText } from '../../../src/lib/app/homework/asked-text';
+import { dayText } from '../../../src/lib/app/shell/dates';
+import { loadLessons } from '../../../src/lib/course';
+import { parseSetup } from '../../../src/lib/model';
+import { sampleChallenge, sampleTask } from '../../server/samples';
+import { tied } from '../../tied';
+
+test('the gear of a challenge is named in the reader’s units', () => {
+  expect(gearText(sampleChallenge, 'imperial')).toBe(tied('5/8~oz in 11~ft of water'));
+  expect(gearText(sampleChallenge, 'metric')).toBe(tied('18~g in 3.4~m of water'));
+});
+
+test('the rod is named where it is another than the lessons’, which all have the same', () => {
+  const setup = parseSetup(sampleChallenge.setup);
+  const other = { setup: { ...setup, rod: { ...setup.rod, length_m: 1.6 } } };
+  expect(gearText(other, 'metric')).toMatch(/ of water, a rod of 1\.98.m$/);
+  const rods = loadLessons().flatMap(({ challenges }) =>
+    challenges.map((one) => parseSetup(one.setup).rod.length_m)
+  );
+  expect(new Set(rods)).toEqual(new Set([setup.rod.length_m]));
+});
+
+test('how much is asked is said only of what there is', () => {
+  expect(countsText(sampleTask)).toBe(
+    '3 tries of each challenge. In sight and hidden in turn. 2 questions of each kind.'
+  );
+  expect(countsText({ ...sampleTask, challenges: [], questions: 1 })).toBe(
+    '1 question of each kind.'
+  );
+  expect(countsText({ ...sampleTask, challenges: [], objectives: [] })).toBe('');
+});
+
+test('a day, and the day of a time, read alike', () => {
+  expect(dayText('2031-05-09')).toBe('9 May 2031');
+  expect(dayText('2031-05-09T23:30:00.000Z')).toBe('9 May 2031');
+});
+
+test('from whom and until when, as far as that is said', () => {
+  expect(headText({ from: 'Reedmere', due: '2031-05-09' })).toBe('From Reedmere, by 9 May 2031');
+  expect(headText({ from: '', due: null })).toBe('Homework');
+  expect(headText({ from: '', due: '2031-05-09' }, true)).toBe('Homework, closed by your guide');
+});

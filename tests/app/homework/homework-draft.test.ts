@@ -1,0 +1,196 @@
+import { describe, expect, test } from 'vitest';
+import { loadLessons } from '../../../src/lib/course';
+import { itemOf, OBJECTIVES, SOURCES } from '../../../src/lib/course/items';
+import { parseSetup } from '../../../src/lib/model';
+import { keptGuess, MOST, parseAssignment } from '../../../src/lib/practice';
+import {
+  assignmentOf,
+  chosenIn,
+  countOf,
+  firstDraft,
+  titleFor
+} from '../../../src/lib/app/homework/draft';
+import { doubtsOf, doubtTexts } from '../../../src/lib/app/homework/doubts';
+import { askedAbout, questionsLeft } from '../../../src/lib/app/homework/question-set';
+import {
+  answerText,
+  guessText,
+  rightText,
+  triesText
+} from '../../../src/lib/app/homework/report-text';
+import { seededRandom } from '../../../src/lib/course/seeded-random';
+import { drag } from '../../practice/drag';
+import { tied } from '../../tied';
+
+function draftOfOneFoot() {
+  const draft = firstDraft(loadLessons(), OBJECTIVES, { from: 'Reedmere Guiding' });
+  const offer = draft.offers.find(({ id }) => id === 'one-foot');
+  if (!offer) throw new Error('no lesson “one-foot”');
+  return { draft, offer };
+}
+
+describe('a draft of homework', () => {
+  test('offers every objective once, under the lesson that teaches it', () => {
+    const { offers } = firstDraft(loadLessons(), OBJECTIVES);
+    const offered = offers.flatMap(({ objectives }) => objectives.map(({ id }) => id));
+    expect([...offered].sort()).toEqual(OBJECTIVES.map(({ id }) => id).sort());
+  });
+
+  test('becomes an assignment that is read as it is', () => {
+    const { draft, offer } = draftOfOneFoot();
+    offer.isSet = true;
+    for (const choice of offer.choices.slice(0, 2)) choice.isSet = true;
+    offer.objectives[0].isSet = true;
+    Object.assign(draft, { title: ' ', tries: null, questions: 99 });
+    expect(countOf(offer)).toBe(4);
+    const assignment = assignmentOf(draft, 'abcd');
+    expect(parseAssignment(assignment)).toEqual(assignment);
+    expect(assignment).toMatchObject({
+      ...{ title: 'One foot and 3 more', from: 'Reedmere Guiding', lessons: ['one-foot'] },
+      ...{ objectives: ['one-foot'], tries: 1, questions: MOST.questions, due: null }
+    });
+    expect(assignment.challenges).toEqual(chosenIn(draft).map(({ challenge }) => challenge));
+  });
+
+  test('is called by what it asks as long as nobody names it', () => {
+    const { draft, offer } = draftOfOneFoot();
+    expect(titleFor(draft)).toBe('Homework');
+    offer.choices[0].isSet = true;
+    expect(titleFor(draft)).toBe('Exactly one foot');
+    offer.objectives[0].isSet = true;
+    expect(titleFor(draft)).toBe('Exactly one foot and 1 more');
+    expect(assignmentOf({ ...draft, title: ' My own ' }, 'abcd').title).toBe('My own');
+  });
+
+  test('begins with a day and with the challenge that a link names, or with none', () => {
+    const begin = (challenge: string) => {
+      const draft = firstDraft(loadLessons(), OBJECTIVES, { due: '2031-05-09', challenge });
+      return { due: draft.due, ids: chosenIn(draft).map((one) => one.challenge.id) };
+    };
+    expect(begin('one-hop')).toEqual({ due: '2031-05-09', ids: ['one-hop'] });
+    expect(begin('no-such')).toEqual({ due: '2031-05-09', ids: [] });
+  });
+
+  test('gives a challenge in other gear an id of its own, and leaves the others as they are', () => {
+    const { draft, offer } = draftOfOneFoot();
+    const [own, other] = offer.choices;
+    own.isSet = other.isSet = true;
+    const setup = parseSetup(own.challenge.setup);
+    own.setup = { ...setup, water: { ...setup.water, depth_m: 7 } };
+    const { challenges } = assignmentOf(draft, 'abcd');
+    expect(challenges[0].id).toBe(`${own.challenge.id}-abcd`);
+    expect(challenges[0].setup.water.depth_m).toBe(7);
+    expect(challenges[1]).toEqual(other.challenge);
+  });
+
+  test('names what cannot be done in the gear that was chosen', () => {
+    const { draft, offer } = draftOfOneFoot();
+    const [own] = offer.choices;
+    own.isSet = true;
+    expect(doubtsOf(draft)).toEqual([]);
+    const setup = parseSetup(own.challenge.setup);
+    for (const slack_m of [3, 9]) {
+      own.setup = { ...setup, start: { ...setup.start, slack_m } };
+      expect(doubtsOf(draft), `${slack_m} m of slack`).toEqual([
+        { title: own.challenge.title, kind: 'impossible' }
+      ]);
+    }
+  });
+});
+
+describe('a challenge of several moves in another gear', () => {
+  function reelIn(depth_m: number, slack_m: number) {
+    const draft = firstDraft(loadLessons(), OBJECTIVES);
+    const choices = draft.offers.flatMap((offer) => offer.choices);
+    const own = choices.find(({ challenge }) => challenge.id === 'reel-takes-slack');
+    if (!own) throw new Error('no challenge “reel-takes-slack”');
+    const setup = parseSetup(own.challenge.setup);
+    own.isSet = true;
+    own.setup = {
+      ...setup,
+      water: { ...setup.water, depth_m },
+      start: { ...setup.start, slack_m }
+    };
+    return doubtsOf(draft);
+  }
+
+  test('is doubted by nobody where the lesson’s own moves do it', () => {
+    expect(reelIn(7.6, 0.03)).toEqual([]);
+  });
+
+  test('is never called impossible, only not known', () => {
+    const doubts = reelIn(3.35, 2);
+    expect(doubts).toEqual([{ title: 'The reel takes the slack', kind: 'unknown' }]);
+    const [text, ...others] = doubtTexts(doubts);
+    expect(text).toMatch(/“The reel takes the slack” is not known/);
+    expect(others).toEqual([]);
+  });
+});
+
+describe('questions left about an objective', () => {
+  const left = (answers: { item: string; seed: number }[], of: number) =>
+    questionsLeft('one-foot', answers, of, seededRandom(3));
+
+  test('are as many as were asked less those answered, other objectives’ aside', () => {
+    const answers = [
+      { item: 'mark-drag', seed: 4 },
+      { item: 'mark-fall', seed: 4 }
+    ];
+    expect(askedAbout('one-foot', answers)).toEqual([answers[0]]);
+    expect(left(answers, 3).set.items).toHaveLength(2);
+    expect(left(answers, 1).set.items).toEqual([]);
+  });
+
+  test('go once through all there are before one comes again', () => {
+    const own = SOURCES.filter(({ objective }) => objective === 'one-foot').map(({ item }) => item);
+    const drawn = left([], 2 * own.length).set.items.map(({ item }) => item);
+    expect([...drawn.slice(0, own.length)].sort()).toEqual([...own].sort());
+    expect([...drawn.slice(own.length)].sort()).toEqual([...own].sort());
+    const rest = left([{ item: own[0], seed: 1 }], own.length).set.items;
+    expect(rest.map(({ item }) => item)).not.toContain(own[0]);
+  });
+
+  test('never come from the same seed twice, and from none beyond those of homework', () => {
+    const answers = Array.from({ length: 12 }, (_, i) => ({ item: 'mark-drag', seed: 2 * i + 1 }));
+    const { nextSeed } = left(answers, MOST.questions);
+    const seeds = Array.from({ length: MOST.seed - answers.length }, nextSeed);
+    const all = [...seeds, ...answers.map(({ seed }) => seed)].sort((a, b) => a - b);
+    expect(all).toEqual(Array.from({ length: MOST.seed }, (_, i) => i + 1));
+  });
+});
+
+describe('what the guide reads', () => {
+  test('of a guess, by what was asked', () => {
+    expect(guessText({ guess_m: 0.3048 }, drag, 'imperial')).toBe(tied('1~ft'));
+    const whole = keptGuess({ kind: 'travel', travel_m: 0.3048, lifted: false });
+    expect(guessText(whole, drag, 'imperial')).toBe(tied('1~ft, stayed down'));
+    expect(guessText({ guess_down: false }, drag, 'imperial')).toBe('still falling');
+    expect(guessText({}, drag, 'imperial')).toBe('');
+  });
+
+  test('of tries, also of more than were asked', () => {
+    expect(triesText(2, 8)).toBe('2 of 8 tries');
+    expect(triesText(9, 8)).toBe('9 tries, 8 were asked');
+  });
+
+  test('of an answer, in the question’s own words', () => {
+    const { answer } = itemOf('mood', 1);
+    if (answer.form !== 'choose') throw new Error(answer.form);
+    expect(answerText(answer, answer.key, 'metric')).toBe(
+      answer.options.find(({ id }) => id === answer.key)?.says
+    );
+    const order = itemOf('order-slack', 1).answer;
+    if (order.form !== 'order') throw new Error(order.form);
+    expect(answerText(order, order.key, 'metric').split(', then ')).toHaveLength(order.key.length);
+    const mark = itemOf('mark-hour', 1).answer;
+    expect(answerText(mark, 0.5, 'metric')).toBe(tied('50~cm'));
+  });
+
+  test.each([
+    [[0, 0, 0], 'None answered yet; 4 were asked.'],
+    [[2, 0, 3], '2 of 3 right; 4 were asked.'],
+    [[4, 1, 4], '4 of 4 right, 1 by a guess.']
+  ] as const)('of answers: %o', ([right, guessed, answered], says) => {
+    expect(rightText({ right, guessed, answered }, 4)).toBe(says);
+  });
+});

@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { MODEL_VERSION } from '../../../src/lib/model';
+import {
+  headline,
+  isAllSent,
+  nextAfter,
+  partsOf,
+  refusalsOf
+} from '../../../src/lib/app/homework/parts';
+import type { Parcel, Told } from '../../../src/lib/app/homework/shelf';
+import { evenHand, sampleChallenge, sampleTask } from '../../server/samples';
+
+const told: Told = { ...sampleTask, tries: 2, questions: 1, isClosed: false, answer: '' };
+const at = '2031-05-01T08:00:00.000Z';
+type State = Parcel['state'];
+
+const parcel = (sent: Parcel['sent'], state: State, why?: string): Parcel => {
+  return { share: 's', sent, state, why };
+};
+const lesson = (state: State = 'taken') =>
+  parcel({ kind: 'finished', id: 'f', lesson: 'one-foot', at }, state);
+const tried = (state: State = 'taken', why?: string) => {
+  const made = { input: evenHand(sampleChallenge, 9, 1), model: MODEL_VERSION, marks: 9 };
+  return parcel({ kind: 'try', id: 't', at, challenge: sampleChallenge.id, ...made }, state, why);
+};
+const answered = (state: State = 'taken') => {
+  const made = { item: 'mood', seed: 1, given: 'a', report: 'knew', right: true } as const;
+  return parcel({ kind: 'answer', id: 'a', at, model: MODEL_VERSION, ...made }, state);
+};
+const all = [lesson(), tried(), tried(), answered()];
+
+test('a part is done by as many as are asked, and a refused one is none of them', () => {
+  const made = (parcels: Parcel[]) => partsOf(told, parcels).map((one) => [one.made, one.of]);
+  expect(made(all)).toEqual([
+    [1, 1],
+    [2, 2],
+    [1, 1]
+  ]);
+  expect(made([tried('waiting'), tried('refused')])).toEqual([
+    [0, 1],
+    [1, 2],
+    [0, 1]
+  ]);
+});
+
+test('after a part comes the next that is not done, and after the last the first such', () => {
+  const next = (parcels: Parcel[], kind: 'lesson' | 'challenge' | 'questions', id: string) =>
+    nextAfter(partsOf(told, parcels), kind, id)?.kind ?? null;
+  expect(next([], 'lesson', 'one-foot')).toBe('challenge');
+  expect(next([tried(), tried()], 'lesson', 'one-foot')).toBe('questions');
+  expect(next([tried(), tried(), answered()], 'questions', 'season')).toBe('lesson');
+  expect(next(all, 'challenge', sampleChallenge.id)).toBeNull();
+});
+
+describe('the line at the top', () => {
+  test('says nothing while there is something to do', () => {
+    expect(headline(told, all.slice(1))).toBe('');
+  });
+
+  test('says done, and what has not gone out', () => {
+    expect(headline(told, all)).toBe('Done. Your guide has it all.');
+    expect(headline(told, [...all.slice(0, 3), answered('waiting')])).toBe(
+      'Done. 1 not sent yet, kept here until there is a connection.'
+    );
+  });
+
+  test('says closed to who is not done, and done to who is', () => {
+    const closed = { ...told, isClosed: true };
+    expect(headline(closed, [])).toMatch(/^Closed by your guide/);
+    expect(headline(closed, [...all.slice(0, 3), answered('refused')])).toMatch(/^Closed/);
+    expect(headline(closed, all)).toMatch(/^Done/);
+  });
+});
+
+test('nobody is told “all sent” beside a refusal, and each reason is said once', () => {
+  expect(isAllSent([])).toBe(false);
+  expect(isAllSent(all)).toBe(true);
+  expect(isAllSent([...all, tried('waiting')])).toBe(false);
+  const refused = [...all, tried('refused', 'Closed.'), tried('refused', 'Closed.')];
+  expect(isAllSent(refused)).toBe(false);
+  expect(refusalsOf([...refused, tried('refused', 'Full.')])).toEqual([
+    '2 were not taken: Closed.',
+    '1 was not taken: Full.'
+  ]);
+});

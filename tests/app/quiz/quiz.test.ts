@@ -1,0 +1,180 @@
+import { describe, expect, test } from 'vitest';
+import { emptyRecord, standingOf, type StoredAnswer } from '../../../src/lib/practice';
+import { loadLessons } from '../../../src/lib/course';
+import { itemOf, judge, SOURCES } from '../../../src/lib/course/items';
+import { inUnits } from '../../../src/lib/scoring';
+import { keyWords, namesOn, seedFrom, SHEET_SIZE } from '../../../src/lib/app/quiz/sheet';
+import { openingOf } from '../../../src/lib/app/quiz/opening';
+import { pullLine } from '../../../src/lib/app/quiz/pull-line';
+import { QuizRun } from '../../../src/lib/app/quiz/quiz-run.svelte';
+import { QUESTIONS } from '../../../src/lib/app/quiz/questions';
+import { marksOf, stepOf } from '../../../src/lib/app/quiz/ruler-marks';
+import { wantedOf } from '../../../src/lib/app/quiz/wanted';
+import { rowsOf } from '../../../src/lib/app/quiz/statistics-rows';
+import { standingWords } from '../../../src/lib/app/quiz/standing-words';
+import { anAnswer, daysAt } from '../../practice/samples';
+import { tied } from '../../tied';
+
+const days = daysAt('2030-05-02T08:00:00.000Z');
+
+describe('the set of a day', () => {
+  test('is gone through question by question, each answer kept once with its report', () => {
+    const kept: Omit<StoredAnswer, 'id' | 'at'>[] = [];
+    const learner = { answered: (made: (typeof kept)[number]) => kept.push(made) };
+    const waiting: (() => void)[] = [];
+    const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
+    const run = new QuizRun(learner, set, nextSeed, (work) => waiting.push(work));
+    expect(run.stage).toBe('making');
+    waiting.shift()?.();
+    expect(run.stage).toBe('asking');
+    const first = run.item;
+    if (first?.answer.form !== 'choose') throw new Error('the first is a choice');
+    run.answer(first.answer.key, 'guessed');
+    run.answer(first.answer.options[0].id, 'knew');
+    expect(kept).toHaveLength(1);
+    expect(kept[0]).toMatchObject({ item: first.source, right: true, report: 'guessed' });
+    expect(run.answered).toEqual([{ item: first, right: true }]);
+    for (let i = 1; i < run.set.items.length; i++) run.next();
+    run.next();
+    expect(run.stage).toBe('done');
+  });
+
+  test('is the one question that an address names, with its seed, and else the day’s', () => {
+    const at = (address: string) => {
+      const { set, nextSeed } = wantedOf(
+        new URLSearchParams(address),
+        emptyRecord(),
+        days,
+        () => 0.25
+      );
+      return [set.items.length, set.items[0].item, nextSeed()];
+    };
+    expect(at('ask=mark-drag&seed=7')).toEqual([1, 'mark-drag', 7]);
+    expect(at('ask=mark-drag&seed=-7')).toEqual([1, 'mark-drag', 250_001]);
+    expect(at('ask=nothing')[0]).toBe(8);
+  });
+
+  test('teaches nothing that no lesson teaches', () => {
+    const taught = new Set(loadLessons().map(({ id }) => id));
+    expect(QUESTIONS.filter(({ lesson }) => !taught.has(lesson))).toEqual([]);
+  });
+});
+
+describe('a ruler', () => {
+  test('is marked in round steps of the learner’s units, from 0 to its end', () => {
+    const says = (units: 'imperial' | 'metric') =>
+      marksOf(1.2192, 'length', units).map((one) => one.says);
+    expect(says('imperial')).toEqual(
+      ['0″', '6″', '1′', '1′~6″', '2′', '2′~6″', '3′', '3′~6″', '4′'].map(tied)
+    );
+    const anchors = (most: number) => marksOf(most, 'time', 'metric').map(({ anchor }) => anchor);
+    expect(anchors(20)).toEqual(['start', 'middle', 'middle', 'middle', 'end']);
+    expect(anchors(24).slice(-1)).toEqual(['middle']);
+    expect(says('metric')).toEqual(
+      ['0~cm', '20~cm', '40~cm', '60~cm', '80~cm', '1~m', '1.2~m'].map(tied)
+    );
+  });
+});
+
+describe('a place on the ruler is graded alike in feet and in centimetres', () => {
+  const named = SOURCES.filter(({ kind }) => kind === 'mark').map(({ item }) => item);
+  test.each(named)('%s', (item) => {
+    for (let seed = 1; seed <= 4; seed++) {
+      const { answer, ask } = itemOf(item, seed);
+      if (answer.form !== 'mark') throw new Error('no ruler');
+      const { least, key, band, quantity } = answer;
+      const verdicts = (['imperial', 'metric'] as const).map((units) => {
+        const step = stepOf(quantity, units);
+        const placeAt = (value: number) => least + step * Math.round((value - least) / step);
+        // The hand can reach a right place, and a place just beyond the band is wrong.
+        const beyond = placeAt(key + band + step);
+        return [placeAt(key), beyond].map((place) => judge(answer, place).right);
+      });
+      expect(verdicts).toEqual([
+        [true, false],
+        [true, false]
+      ]);
+      expect(inUnits(ask, 'imperial')).not.toMatch(/\d (cm|m|g)\b/);
+      expect(inUnits(ask, 'metric')).not.toMatch(/\d (ft|in|oz)\b/);
+    }
+  });
+});
+
+test('the pull is drawn over its time, higher for more', () => {
+  const trace = { t_s: [0, 1, 2], tip_tension_N: [0, 2, 1] };
+  const { path, most_N, ends_s } = pullLine(trace as Parameters<typeof pullLine>[0], 100, 50);
+  expect({ most_N, ends_s }).toEqual({ most_N: 2.2, ends_s: 2 });
+  expect(path).toBe('M0.0 50.0L50.0 4.5L100.0 27.3');
+});
+
+test('the word before a reply is not said twice', () => {
+  expect(openingOf({ right: true, reply: 'Yes. It is.' })).toBe('');
+  expect(openingOf({ right: true, reply: 'There it stops.' })).toBe('Right.');
+  expect(openingOf({ right: false, reply: 'It floats.' })).toBe('Not so.');
+});
+
+describe('where one stands, in words', () => {
+  test('says what is known, how surely, and when it fades', () => {
+    const answers = [anAnswer('a', { report: 'knew', at: '2030-05-01T08:00:00.000Z' })];
+    const standing = standingOf(SOURCES, answers, days).find((one) => one.objective === 'one-foot');
+    if (!standing) throw new Error('no such objective');
+    expect(standingWords(standing)).toMatchObject({
+      known: 'There',
+      fades: 'tomorrow'
+    });
+    expect(standingWords(standing).sure).toMatch(
+      /^1 of 1 right; over many questions it may be 21 to 100\s%\. 1 of \d questions asked\.$/
+    );
+  });
+
+  test('says nothing of forgetting where nothing was known', () => {
+    const answers = ['a', 'b', 'c', 'd'].map((id) =>
+      anAnswer(id, { right: false, at: '2030-05-01T08:00:00.000Z' })
+    );
+    const standing = standingOf(SOURCES, answers, days).find((one) => one.objective === 'one-foot');
+    if (!standing) throw new Error('no such objective');
+    expect(standingWords(standing).known).toBe('Not known yet');
+    expect(standingWords(standing).sure).toMatch(
+      /^0 of 4 right; over many questions it may be 0 to 49\s%\./
+    );
+  });
+
+  test('counts the options of a question from the record', () => {
+    const given = ['right', 'right', 'first-error'].map((option, i) =>
+      anAnswer(`a${i}`, { item: 'safety-eyes', seed: 0, given: option, right: option === 'right' })
+    );
+    expect(rowsOf(given, days.of)).toMatchObject([
+      { item: 'safety-eyes', answers: 3, discrimination: null }
+    ]);
+    expect(
+      rowsOf(given, days.of)[0].options.map(({ option, share }) => [option, Math.round(share * 3)])
+    ).toEqual(
+      expect.arrayContaining([
+        ['right', 2],
+        ['first-error', 1],
+        ['second-error', 0]
+      ])
+    );
+  });
+});
+
+describe('a sheet', () => {
+  test('has ten different questions, the same for the same number', () => {
+    expect(new Set(namesOn(7)).size).toBe(SHEET_SIZE);
+    expect(namesOn(7)).toEqual(namesOn(7));
+    expect(namesOn(7)).not.toEqual(namesOn(8));
+  });
+
+  test('takes a whole number and nothing else', () => {
+    expect(['12', '0', '1.5', 'x', null].map(seedFrom)).toEqual([12, 1, 1, 1, 1]);
+  });
+
+  test('names the key by its letter', () => {
+    const answer = {
+      form: 'choose',
+      key: 'b',
+      options: ['a', 'b'].map((id) => ({ id, says: `option ${id}`, reply: '' }))
+    };
+    expect(keyWords({ answer } as Parameters<typeof keyWords>[0])).toBe('B, option b');
+  });
+});

@@ -1,0 +1,137 @@
+import { openDB } from 'idb';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { RecordStore } from '../../../src/lib/app/record/store';
+import { Learner } from '../../../src/lib/app/record/learner.svelte';
+import { aRecord, aTry } from '../../practice/samples';
+
+const now = '2030-06-01T10:00:00.000Z';
+let name: string;
+let count = 0;
+beforeEach(() => {
+  vi.restoreAllMocks();
+  name = `record-under-test-${Date.now()}-${count++}`;
+});
+
+/** A learner on a page that has just been opened. */
+async function opened(): Promise<Learner> {
+  const learner = new Learner(name);
+  learner.open();
+  await learner.settled();
+  return learner;
+}
+
+describe('the stored record', () => {
+  test('is empty at first and then what was written to it', async () => {
+    const store = await RecordStore.open(name);
+    expect((await store.load(now)).tries).toEqual([]);
+    await store.write([{ kind: 'imported', record: aRecord() }]);
+    await store.write([{ kind: 'tried', try: aTry('t3', { at: now }) }]);
+    store.close();
+    const again = await (await RecordStore.open(name)).load(now);
+    expect(again).toEqual(
+      aRecord({
+        settings: { units: 'imperial', scheme: 'auto' },
+        tries: [...aRecord().tries, aTry('t3', { at: now })]
+      })
+    );
+  });
+
+  test('keeps what two tabs wrote, each from its own old copy', async () => {
+    const [one, two] = [await RecordStore.open(name), await RecordStore.open(name)];
+    await Promise.all([one.load(now), two.load(now)]);
+    await one.write([{ kind: 'set', settings: { units: 'metric' } }]);
+    await two.write([{ kind: 'set', settings: { scheme: 'dark' } }]);
+    expect((await one.load(now)).settings).toEqual({ units: 'metric', scheme: 'dark' });
+  });
+
+  test('sets a spoilt try aside once and for all, and keeps the others', async () => {
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'tried', try: aTry('t1') }]);
+    const behind = await openDB(name);
+    await behind.put('tries', { id: 't2', challenge: 7, at: now });
+    behind.close();
+    const first = await store.load(now);
+    expect(first.tries.map(({ id }) => id)).toEqual(['t1']);
+    expect(first.setAside).toMatchObject([{ what: 'tries.1', value: { id: 't2', challenge: 7 } }]);
+    expect((await store.load(now)).setAside).toEqual(first.setAside);
+  });
+
+  test('of a newer Feltfoot is set aside whole', async () => {
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'tried', try: aTry('t1') }]);
+    const behind = await openDB(name);
+    await behind.put('notes', { format: 'feltfoot-record', version: 99 }, 'notes');
+    behind.close();
+    const { tries, setAside } = await store.load(now);
+    expect(tries).toEqual([]);
+    expect(setAside).toMatchObject([{ what: 'document', value: { version: 99, tries: [{}] } }]);
+  });
+
+  test('forgets everything when it is erased', async () => {
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'imported', record: aRecord() }]);
+    await store.write([{ kind: 'erased' }]);
+    expect(await store.load(now)).toMatchObject({ tries: [], predictions: [], progress: [] });
+  });
+});
+
+describe('the learner on a page', () => {
+  test('finds every change again after a reload', async () => {
+    const before = await opened();
+    before.change({ kind: 'set', settings: { units: 'metric' } });
+    const { id } = before.tried({ challenge: 'drag', input: aTry('x').input, model: '1.0.0' });
+    await before.settled();
+    const after = await opened();
+    expect(after.record.settings.units).toBe('metric');
+    expect(after.record.tries.map((one) => one.id)).toEqual([id]);
+  });
+
+  test('keeps what was done before the stored record had been read', async () => {
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'tried', try: aTry('t1') }]);
+    const learner = new Learner(name);
+    learner.change({ kind: 'set', settings: { units: 'metric' } });
+    learner.open();
+    await learner.settled();
+    learner.change({ kind: 'set', settings: { scheme: 'dark' } });
+    await learner.settled();
+    expect(learner.record.settings).toEqual({ units: 'metric', scheme: 'dark' });
+    expect((await store.load(now)).settings).toEqual({ units: 'metric', scheme: 'dark' });
+    expect(learner.record.tries).toHaveLength(1);
+  });
+
+  test('sees at once what is done in another tab', async () => {
+    const [here, there] = [await opened(), await opened()];
+    there.change({
+      kind: 'predicted',
+      prediction: { lesson: 'slack', station: 'predict', option: 'half', at: now }
+    });
+    await expect.poll(() => here.record.predictions).toHaveLength(1);
+  });
+
+  test('works from memory, and says so, where the browser keeps nothing', async () => {
+    vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('no', 'SecurityError');
+    });
+    const learner = await opened();
+    expect(learner.trouble).toBe('no-storage');
+    learner.change({ kind: 'tried', try: aTry('t1') });
+    await learner.settled();
+    expect(learner.record.tries).toHaveLength(1);
+  });
+
+  test('says when the disk is full, and writes all of it once there is room', async () => {
+    const learner = await opened();
+    const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    learner.change({ kind: 'tried', try: aTry('t1') });
+    await learner.settled();
+    expect(learner.trouble).toBe('not-saved');
+    full.mockRestore();
+    learner.change({ kind: 'tried', try: aTry('t2') });
+    await learner.settled();
+    expect(learner.trouble).toBeNull();
+    expect((await opened()).record.tries.map(({ id }) => id)).toEqual(['t1', 't2']);
+  });
+});

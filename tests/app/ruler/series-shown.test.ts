@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { countText, shownOf } from '../../../src/lib/app/ruler/shown';
+import { evenHand, sampleChallenge } from '../../server/samples';
+
+const input = evenHand(sampleChallenge, 9, 3);
+
+test('a kept try is shown again as it was: told or not by its number, with its guess', () => {
+  const shown = (n: number) =>
+    shownOf(sampleChallenge, 'half_seen', n, { input, guess_m: 0.2, guess_lifted: true });
+  expect([0, 1, 2, 3].map((n) => shown(n).isTold)).toEqual([true, true, true, false]);
+  expect(shown(1).guess).toEqual({ kind: 'travel', travel_m: 0.2, lifted: true });
+  expect(shownOf(sampleChallenge, 'kept', 0, { input })).toMatchObject({
+    isTold: false,
+    guess: null
+  });
+});
+
+test('tries beyond those asked are counted as such', () => {
+  expect([2, 3, 5].map((n) => countText(n, 2))).toEqual([
+    'Try 2 of 2',
+    'Try 3, one more than asked',
+    'Try 5, 3 more than asked'
+  ]);
+});

@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { page } from 'vitest/browser';
+import type { Grade } from '../../../src/lib/scoring';
+import GradeView from '../../../src/lib/app/try/GradeView.svelte';
+
+const feedback = {
+  did: 'The tip went 2 ft and the bait 1 ft 9 in.',
+  why: 'It left the bottom at 0.4 s.',
+  change: 'Move the tip 1 ft 1 in, in 2 s or more.'
+};
+
+function grade(travelMarks: number, done = 1): Grade {
+  const marks = travelMarks + 28;
+  return {
+    marks,
+    passed: marks >= 70,
+    done,
+    goals: [
+      {
+        goal: { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 60 },
+        value: 0.5334,
+        share: travelMarks / 60,
+        marks: travelMarks,
+        outOf: 60
+      },
+      {
+        goal: { kind: 'contact', least: 0.9, weight: 40 },
+        value: 0.83,
+        share: 0.7,
+        marks: 28,
+        outOf: 40
+      }
+    ]
+  };
+}
+
+describe('the grade', () => {
+  test('shows the marks, what passes, and the three sentences', async () => {
+    await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
+    await expect.element(page.getByText('43 of 100')).toBeVisible();
+    await expect.element(page.getByText('Not yet: 70 passes')).toBeVisible();
+    for (const sentence of Object.values(feedback)) {
+      await expect.element(page.getByText(sentence)).toBeVisible();
+    }
+  });
+
+  test('says so when the challenge is passed', async () => {
+    await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
+    await expect.element(page.getByText('Passed')).toBeVisible();
+    await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
+  });
+
+  test('says why what was kept earned little, only where it did', async () => {
+    const { rerender } = await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
+    await expect.element(page.getByText(/earned only/)).not.toBeInTheDocument();
+    await rerender({ grade: grade(15, 0.25) });
+    await expect
+      .element(page.getByText(/Only 25.% of what was asked was done, so contact earned/))
+      .toBeVisible();
+  });
+
+  test('shows each goal: what was asked, what was reached, its marks and a bar of that length', async () => {
+    await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
+    const travel = page.getByRole('row', { name: /Travel/ });
+    await expect.element(travel).toHaveTextContent(/1 ft, give or take 2 in/);
+    await expect.element(travel).toHaveTextContent(/1 ft 9 in/);
+    await expect.element(travel).toHaveTextContent(/15 of 60/);
+    const bars = [...document.querySelectorAll('path.got')].map((bar) => bar.getAttribute('d'));
+    expect(bars).toEqual(['M0 6H25', 'M0 6H70']);
+  });
+
+  test('follows the learner’s units', async () => {
+    await render(GradeView, { grade: grade(15), feedback, units: 'metric' });
+    await expect.element(page.getByRole('row', { name: /Travel/ })).toHaveTextContent(/53 cm/);
+  });
+});

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import type { Goal } from '../../../src/lib/scoring';
+import { goalText } from '../../../src/lib/app/try/goal-text';
+import { tied } from '../../tied';
+
+const cases: [Goal, number, string, string][] = [
+  [
+    { kind: 'travel', target_m: 0.3048, band_m: 0.0508 },
+    0.4064,
+    'Travel 1~ft, give or take 2~in: 1~ft~4~in',
+    'Travel 30~cm, give or take 5~cm: 41~cm'
+  ],
+  [
+    { kind: 'peak_height', most_m: 0.0508 },
+    0.127,
+    'Height at most 2~in off the bottom: 5~in',
+    'Height at most 5~cm off the bottom: 13~cm'
+  ],
+  [
+    { kind: 'contact', least: 0.95 },
+    0.62,
+    'Contact at least 95~% of its way: 62~%',
+    'Contact at least 95~% of its way: 62~%'
+  ],
+  [
+    { kind: 'speed', most_m_s: 0.24 },
+    0.6096,
+    'Top speed at most 0.8~ft/s: 2~ft/s',
+    'Top speed at most 0.24~m/s: 0.61~m/s'
+  ],
+  [
+    { kind: 'speed', most_m_s: 0.3 },
+    0.304,
+    'Top speed at most 1~ft/s: just over 1~ft/s',
+    'Top speed at most 0.3~m/s: just over 0.3~m/s'
+  ],
+  [
+    { kind: 'hops', count: 3, height_m: [0.1016, 0.2032] },
+    2,
+    'Hops 3, 4~in to 8~in high: 2',
+    'Hops 3, 10~cm to 20~cm high: 2'
+  ],
+  [{ kind: 'stones', touched: [0, 1, 4] }, 2, 'Stones touched 3: 2', 'Stones touched 3: 2']
+];
+
+test.each(cases)('a goal of %j is said in the learner’s units', (goal, value, ft, cm) => {
+  const said = (units: 'imperial' | 'metric') => {
+    const { name, asked, reached } = goalText({ goal: { ...goal, weight: 40 }, value }, units);
+    return `${name} ${asked}: ${reached}`;
+  };
+  expect(said('imperial')).toBe(tied(ft));
+  expect(said('metric')).toBe(tied(cm));
+});

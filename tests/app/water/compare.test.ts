@@ -1,0 +1,60 @@
+import { expect, test } from 'vitest';
+import { simulate } from '../../../src/lib/model';
+import {
+  FIRST_PAIRS,
+  movesToCompare,
+  sideOf,
+  VARIANTS,
+  type Differing
+} from '../../../src/lib/app/water/choices';
+import { challengeAt } from '../../../src/lib/app/water/shown';
+import { firstWater, withTry } from '../../../src/lib/app/water/water';
+import { entries } from '../../../src/lib/app/lesson/glossary-entries';
+
+const [plain] = movesToCompare(null);
+
+function pairOf(differing: Differing) {
+  return FIRST_PAIRS[differing].map((id) => {
+    const { setup, move, hold_s } = sideOf(plain, differing, id, 'imperial');
+    return simulate({ ...setup, move, hold_s });
+  });
+}
+
+test('the first pairs are the classic cases: the lighter and the quicker one leave the bottom', () => {
+  const [light, heavy] = pairOf('weight');
+  expect(light.peak_height_m).toBeGreaterThan(0.025);
+  expect(heavy.hops).toHaveLength(0);
+  const [slow, fast] = pairOf('pace');
+  expect(slow.hops).toHaveLength(0);
+  expect(fast.peak_height_m).toBeGreaterThan(0.05);
+});
+
+test('each variant of a sweep can be run', () => {
+  const made = (Object.keys(VARIANTS) as Differing[]).flatMap((differing) =>
+    VARIANTS[differing].map(({ id }) => sideOf(plain, differing, id, 'metric'))
+  );
+  const still = made.filter(
+    ({ setup, move }) => !(simulate({ ...setup, move, hold_s: 1 }).travel_m > 0)
+  );
+  expect(still.map(({ name }) => name)).toEqual([]);
+});
+
+test('the last try in practice water can be compared, in its own water', () => {
+  const input = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 0, azimuth_deg: [3, 4] } as const;
+  const water = withTry(firstWater(), { ...input, azimuth_deg: [...input.azimuth_deg] });
+  const own = movesToCompare(water).find(({ id }) => id === 'last-try');
+  expect(own).toMatchObject({ move: input, setup: water.setup, plane: water.plane });
+  expect(movesToCompare(firstWater()).some(({ id }) => id === 'last-try')).toBe(false);
+});
+
+test('an address names a challenge of the retrieves, or none', () => {
+  expect(challengeAt('#one-hop')).toBe('one-hop');
+  expect(challengeAt('#contact-over-rocks')).toBeNull();
+  expect(challengeAt('')).toBeNull();
+});
+
+test('each word of the glossary has an address of its own', () => {
+  const ids = entries.map(({ id }) => id);
+  expect(ids.filter((id) => !/^[a-z-]+$/.test(id))).toEqual([]);
+  expect(new Set(ids).size).toBe(ids.length);
+});
