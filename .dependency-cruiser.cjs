@@ -1,7 +1,7 @@
 // The backstop behind ESLint's fences: it resolves every import, also import() and re-exports, and
 // sees cycles. The table of rooms is the same as ESLint's.
 module.exports = (async () => {
-  const { closedTo, rooms } = await import('./fences.js');
+  const { closedTo, features, rooms, siblingsClosedTo } = await import('./fences.js');
   const fences = Object.entries(rooms).map(([name, { fence, because }]) => ({
     name: fence,
     comment: because,
@@ -9,9 +9,27 @@ module.exports = (async () => {
     from: { path: `^src/lib/${name}/` },
     to: { path: `^src/(lib/(${closedTo(name).join('|')})|routes)/` }
   }));
+  const siblings = Object.entries(features).map(([name, { because }]) => ({
+    name: `feature-${name}`,
+    comment: because,
+    severity: 'error',
+    from: { path: `^src/lib/app/${name}/` },
+    to: { path: `^src/lib/app/(${siblingsClosedTo(name).join('|')})/` }
+  }));
   return {
     forbidden: [
       ...fences,
+      ...siblings,
+      {
+        name: 'feature-by-its-index',
+        comment: 'what is inside a feature can move when nobody else names its files',
+        severity: 'error',
+        from: { path: '^src/(lib/app/[^/]+|routes)/' },
+        to: {
+          path: '^src/lib/app/',
+          pathNot: ['^src/lib/app/[^/]+/index\\.ts$', '^src/$1/']
+        }
+      },
       {
         name: 'no-cycle',
         comment: 'two files that need each other are one file, or hide a third',

@@ -4,7 +4,7 @@ import prettier from 'eslint-config-prettier';
 import svelte from 'eslint-plugin-svelte';
 import globals from 'globals';
 import ts from 'typescript-eslint';
-import { closedTo, purity, rooms } from './fences.js';
+import { closedTo, features, purity, rooms, siblingsClosedTo } from './fences.js';
 import svelteConfig from './svelte.config.js';
 
 const forbiddenGlobals = [
@@ -54,6 +54,52 @@ function fenceAround(name, room) {
   };
 }
 
+const throughIndex = {
+  regex: '^(\\$lib|(\\.\\./)+lib|.*src/lib)/app/[^/]+/.',
+  message:
+    '[fence: feature-by-its-index] A feature is used through its index, so that what is inside can move.'
+};
+
+/** The room’s own fence for files of one feature, and what it may use of its siblings. */
+function fenceAroundFeature(/** @type {string} */ name) {
+  const { may, because } = features[name];
+  const message = `[fence: feature-${name}] ${name} uses ${may.join(', ') || 'no sibling'}, because ${because}.`;
+  const closed = siblingsClosedTo(name).join('|');
+  const others = Object.keys(features).filter((other) => other !== name);
+  const [, { patterns }] = fenceAround('app', rooms.app).rules['no-restricted-imports'];
+  patterns.push(
+    { regex: `^(\\$lib|(\\.\\./)+lib|.*src/lib)/app/(${closed})(/|$)`, message },
+    { regex: `^(\\.\\./)+(${others.join('|')})(/|$)`, message: throughIndex.message },
+    throughIndex
+  );
+  return {
+    name: `fence/feature-${name}`,
+    files: [`src/lib/app/${name}/**`],
+    rules: { 'no-restricted-imports': ['error', { patterns }] }
+  };
+}
+
+/** A page puts rooms together; whatever else it needs is a file of a feature. */
+const pages = {
+  name: 'fence/pages-hold-no-logic',
+  files: ['src/routes/**'],
+  rules: {
+    'no-restricted-imports': [
+      'error',
+      {
+        patterns: [
+          throughIndex,
+          {
+            regex: '^\\.{1,2}/(?!\\$types(\\.js)?$|app\\.css$)',
+            message:
+              '[fence: pages-hold-no-logic] A page imports rooms, not files beside it: put them into a feature of src/lib/app.'
+          }
+        ]
+      }
+    ]
+  }
+};
+
 export default defineConfig(
   { ignores: ['build/', '.svelte-kit/', '.feltfoot/', 'test-results/', 'playwright-report/'] },
   js.configs.recommended,
@@ -81,5 +127,7 @@ export default defineConfig(
     files: ['**/*.svelte', '**/*.svelte.ts'],
     languageOptions: { parserOptions: { parser: ts.parser, svelteConfig } }
   },
-  ...Object.entries(rooms).map(([name, room]) => fenceAround(name, room))
+  ...Object.entries(rooms).map(([name, room]) => fenceAround(name, room)),
+  ...Object.keys(features).map(fenceAroundFeature),
+  pages
 );

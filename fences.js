@@ -36,6 +36,12 @@ export const rooms = {
     pure: false,
     because: 'it gets a scenario and hands back a trace, so that every page can use it'
   },
+  app: {
+    fence: 'app-is-what-pages-are-made-of',
+    may: ['model', 'scoring', 'course', 'practice', 'sandbox', 'server'],
+    pure: false,
+    because: 'what a page shows is put together here, so that a page itself stays a few lines'
+  },
   server: {
     fence: 'server-draws-nothing',
     may: ['model', 'scoring', 'course', 'practice'],
@@ -47,6 +53,67 @@ export const rooms = {
 /** @param {string} name @returns {string[]} the rooms that this one must not import */
 export function closedTo(name) {
   return Object.keys(rooms).filter((other) => other !== name && !rooms[name].may.includes(other));
+}
+
+/** @typedef {{ may: string[], because: string }} Feature */
+
+/**
+ * The features of src/lib/app and the siblings each may use, through their index only. The order is
+ * from the ground up, so no two can ever use each other.
+ * @type {Record<string, Feature>}
+ */
+export const features = {
+  shell: {
+    may: [],
+    because: 'every page stands in it, so it must not pull in what only some pages show'
+  },
+  connection: {
+    may: [],
+    because: 'it knows how to reach a server, not what is said to it'
+  },
+  try: {
+    may: ['shell'],
+    because: 'a try is the same wherever it is made, so it knows no lesson, homework or clinic'
+  },
+  record: {
+    may: ['shell', 'try'],
+    because: 'the learner’s record is kept without knowing who asks for it'
+  },
+  lesson: {
+    may: ['shell', 'try'],
+    because: 'a lesson is done without a guide, a question or a server'
+  },
+  quiz: {
+    may: ['shell', 'record'],
+    because: 'a question is asked alike in a review, in homework and in a clinic'
+  },
+  ruler: {
+    may: ['shell', 'try', 'record'],
+    because: 'a hand is described from tries, whoever asked for them'
+  },
+  water: {
+    may: ['shell', 'try'],
+    because: 'free practice has no task'
+  },
+  homework: {
+    may: ['shell', 'connection', 'try', 'record', 'quiz', 'ruler'],
+    because: 'the client’s side of homework must work without a guide’s pages'
+  },
+  guide: {
+    may: ['shell', 'connection', 'try', 'record', 'quiz', 'ruler', 'homework'],
+    because: 'a guide looks at homework, and runs no clinic from the desk'
+  },
+  clinic: {
+    may: ['shell', 'connection', 'try', 'record', 'quiz', 'ruler'],
+    because: 'a hall of phones must not load what a guide’s desk needs'
+  }
+};
+
+/** @param {string} name @returns {string[]} the siblings that this feature must not import */
+export function siblingsClosedTo(name) {
+  return Object.keys(features).filter(
+    (other) => other !== name && !features[name].may.includes(other)
+  );
 }
 
 /** Why a pure room has no clock, chance, page or machine: the reason in every purity message. */

@@ -17,6 +17,16 @@ const chromium = playwright({
 
 export default defineConfig({
   plugins: [sveltekit()],
+  build: {
+    rolldownOptions: {
+      // A page that takes one name from a room's index gets that file alone, not all that the index
+      // names: nothing in our rooms does anything by being imported. Styles do.
+      treeshake: {
+        moduleSideEffects: (id) =>
+          !/\/src\/lib\/.*\.(ts|svelte)$/.test(id.split('?')[0]) || id.includes('type=style')
+      }
+    }
+  },
   test: {
     expect: { requireAssertions: true },
     projects: [

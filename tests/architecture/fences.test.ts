@@ -1,6 +1,7 @@
+import { readdirSync } from 'node:fs';
 import { ESLint } from 'eslint';
 import { describe, expect, test } from 'vitest';
-import { closedTo, rooms } from '../../fences.js';
+import { closedTo, features, rooms, siblingsClosedTo } from '../../fences.js';
 
 const eslint = new ESLint();
 
@@ -43,6 +44,60 @@ describe('each room’s fence', () => {
   test.each(fences)('$name imports no page', async ({ name }) => {
     const messages = await complaints(file(name), using('../../routes/thing'));
     expect(messages).toEqual([expect.stringContaining('[fence: routes-on-top]')]);
+  });
+});
+
+const featureFile = (feature: string) => `src/lib/app/${feature}/Sample.ts`;
+
+describe('each feature’s fence', () => {
+  const names = Object.keys(features);
+  const breaches = names.flatMap((name) =>
+    siblingsClosedTo(name).map((other) => ({ name, other }))
+  );
+  test.each(breaches)('keeps $name from $other', async ({ name, other }) => {
+    const messages = await complaints(featureFile(name), using(`$lib/app/${other}`));
+    expect(messages).toEqual([expect.stringContaining(`[fence: feature-${name}]`)]);
+    expect(await complaints(featureFile(name), using(`../${other}`))).toHaveLength(1);
+  });
+
+  const ways = names.flatMap((name) => features[name].may.map((other) => ({ name, other })));
+  test.each(ways)('lets $name use $other by its index only', async ({ name, other }) => {
+    expect(await complaints(featureFile(name), using(`$lib/app/${other}`))).toEqual([]);
+    for (const path of [`$lib/app/${other}/inside`, `../${other}/inside`, `../${other}`]) {
+      const messages = await complaints(featureFile(name), using(path));
+      expect(messages, path).toEqual([expect.stringContaining('[fence: feature-by-its-index]')]);
+    }
+  });
+
+  test.each(ways)('never both ways: $other does not use $name', ({ name, other }) => {
+    expect(features[other].may).not.toContain(name);
+  });
+
+  test('each folder of src/lib/app is a feature, and each feature a folder', () => {
+    expect(readdirSync('src/lib/app').sort()).toEqual([...names].sort());
+  });
+});
+
+describe('a page', () => {
+  const page = 'src/routes/sample/+page.ts';
+  test('imports no file beside it but what the kit makes', async () => {
+    const messages = await complaints(page, using('./words'));
+    expect(messages).toEqual([expect.stringContaining('[fence: pages-hold-no-logic]')]);
+    expect(await complaints(page, using('./$types'))).toEqual([]);
+  });
+
+  test('takes features by their index', async () => {
+    expect(await complaints(page, using('$lib/app/quiz'))).toEqual([]);
+    const messages = await complaints(page, using('$lib/app/quiz/questions'));
+    expect(messages).toEqual([expect.stringContaining('[fence: feature-by-its-index]')]);
+  });
+
+  const routes = readdirSync('src/routes', { recursive: true, withFileTypes: true }).filter((one) =>
+    one.isFile()
+  );
+  test('is a file that begins with +, and src/routes holds nothing else', () => {
+    expect(routes.length).toBeGreaterThan(50);
+    expect(routes.map(({ name }) => name).filter((name) => !name.startsWith('+'))).toEqual([]);
   });
 });
 

@@ -44,6 +44,18 @@ describe('dependency-cruiser, behind ESLint’s fences,', () => {
     expect(new Set(await broken(files))).toEqual(new Set(['no-cycle']));
   });
 
+  test('sees a feature’s inside taken past its index, and a sibling that is closed', async () => {
+    const files = {
+      'src/lib/app/clinic/hall.ts':
+        "export const later = () => [import('../quiz/ask'), import('../guide/index')];",
+      'src/lib/app/guide/index.ts': 'export const guide = 1;',
+      'src/lib/app/quiz/ask.ts': 'export const ask = 1;',
+      'src/lib/app/quiz/index.ts': "export { ask } from './ask';",
+      'src/routes/+page.ts': "import { ask } from '../lib/app/quiz/index';\nexport const a = ask;"
+    };
+    expect((await broken(files)).sort()).toEqual(['feature-by-its-index', 'feature-clinic']);
+  });
+
   test('is content with the ways that are open', async () => {
     const files = {
       'src/lib/scoring/mark.ts': "import { bait } from '../model/bait';\nexport const mark = bait;",
