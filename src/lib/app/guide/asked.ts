@@ -17,6 +17,14 @@ export const FISH = [
   { value: 'active', name: 'Active' }
 ] as const;
 
+/** "light wind": an option as it stands in a sentence. */
+export function nameOf<T extends string>(
+  options: readonly { value: T; name: string }[],
+  value: T
+): string {
+  return options.find((option) => option.value === value)?.name.toLowerCase() ?? value;
+}
+
 const names = <T extends string>(options: readonly { value: T }[]) =>
   options.map(({ value }) => value);
 
@@ -58,8 +66,17 @@ export interface OwnGear {
   mass_kg: number;
 }
 
+/** What is planned for; no weight is the lightest that is down in time. */
+export interface PlannedGear {
+  depth_m: number;
+  jig_kg: number | null;
+}
+
 /** Depth and weight to plan for: what is not asked for is the client's own, and else the course's. */
-export function gearFor({ depth, jig }: Pick<Asked, 'depth' | 'jig'>, own: OwnGear | null) {
+export function gearFor(
+  { depth, jig }: Pick<Asked, 'depth' | 'jig'>,
+  own: OwnGear | null
+): PlannedGear {
   return {
     depth_m: depth ?? own?.depth_m ?? DEPTHS_M[2],
     jig_kg: jig === undefined ? (own?.mass_kg ?? null) : jig || null

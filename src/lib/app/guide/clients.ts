@@ -54,7 +54,8 @@ export function partsText(one: Standing): string {
   return isDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
 }
 
-interface Counted {
+/** A homework as the list of them shows it. */
+export interface Counted {
   clients: number;
   done: number;
   isClosed: boolean;

@@ -1,25 +1,17 @@
-export { default as ClientPicker } from './ClientPicker.svelte';
-export { default as ClientRow } from './ClientRow.svelte';
-export { default as Door } from './Door.svelte';
-export { default as KeepKey } from './KeepKey.svelte';
-export { default as OpenClinic } from './OpenClinic.svelte';
-export { default as Passkeys } from './Passkeys.svelte';
 export { adviceWords, errorWords } from './advice';
-export {
-  type Asked,
-  DEPTHS_M,
-  FISH,
-  type OwnGear,
-  TEMPERATURES_C,
-  WINDS,
-  addressFor,
-  askedIn,
-  clientIn,
-  gearFor,
-  offeredWith
-} from './asked';
-export { briefly, homeworkText, inOrder, isDone, pageOf } from './clients';
-export { MANY_NAMES, sharedNames } from './find';
+export { type Asked, type OwnGear, askedIn, clientIn, gearFor } from './asked';
+export { default as ClientList } from './ClientList.svelte';
+export { briefly, inOrder, isDone, pageOf } from './clients';
+export { default as ClinicIndex } from './ClinicIndex.svelte';
+export { default as Door } from './Door.svelte';
 export { keepFresh } from './fresh';
+export { default as HomeworkIndex } from './HomeworkIndex.svelte';
+export { default as HomeworkTerms } from './HomeworkTerms.svelte';
+export { default as KeepKey } from './KeepKey.svelte';
 export { secretIn } from './key-file';
+export { default as OpenClinic } from './OpenClinic.svelte';
+export { default as PlanForm } from './PlanForm.svelte';
+export { default as PlanSheet } from './PlanSheet.svelte';
 export { reasonsOf } from './reasons';
+export { default as ShareHomework } from './ShareHomework.svelte';
+export { default as SpaceSettings } from './SpaceSettings.svelte';
