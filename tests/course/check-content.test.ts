@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { checkLesson, parseLesson, type LessonReport } from '../../src/lib/course';
-import { oneFoot } from '../../src/lib/course/lessons/03-one-foot';
+import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
 
 function checkContent(...args: string[]) {
   return spawnSync('node_modules/.bin/tsx', ['scripts/check-content.ts', ...args], {

@@ -7,7 +7,7 @@ import {
   type LessonFolder
 } from '../../src/lib/course';
 import { safety } from '../../src/lib/course/lessons/00-safety';
-import { oneFoot } from '../../src/lib/course/lessons/03-one-foot';
+import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
 import { DataError } from '../../src/lib/scoring';
 
 type Data = Record<string, unknown>;
@@ -35,7 +35,7 @@ function faultOf(load: () => unknown): DataError {
   throw new Error('was not refused');
 }
 
-const lessonFile = 'lessons/03-one-foot/lesson.ts';
+const lessonFile = 'lessons/01-one-foot/lesson.ts';
 
 describe('a lesson’s folder', () => {
   test('that is sound is loaded as it was written, with its challenges in the order of the tries', () => {
@@ -122,7 +122,7 @@ describe('a lesson’s folder', () => {
     };
     const fault = faultOf(() => parseLesson({ ...oneFoot, challenges }));
     expect(fault.message).toBe(
-      'lessons/03-one-foot/challenges/contact-over-rocks.ts: title: is missing, got undefined'
+      'lessons/01-one-foot/challenges/contact-over-rocks.ts: title: is missing, got undefined'
     );
   });
 
@@ -179,9 +179,9 @@ describe('the course', () => {
     );
     expect([builds.path, builds.value]).toEqual(['builds_on.0', 'three-feet']);
     const order = faultOf(() =>
-      loadLessons([safety, oneFoot, secondWith({ order: 3 }, '03-two-feet')])
+      loadLessons([safety, oneFoot, secondWith({ order: 1 }, '01-two-feet')])
     );
-    expect([order.file, order.path]).toEqual(['lessons/03-two-feet/lesson.ts', 'order']);
+    expect([order.file, order.path]).toEqual(['lessons/01-two-feet/lesson.ts', 'order']);
     const shared = { ...secondWith({ sections: lesson.sections }), challenges: oneFoot.challenges };
     expect(faultOf(() => loadLessons([safety, oneFoot, shared])).value).toBe('exactly-one-foot');
   });

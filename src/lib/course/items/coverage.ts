@@ -13,19 +13,6 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Say what you do when a hook is near an eye, when thunder is heard, and when someone is in cold water.':
       ['safety-hook-in-eye', 'safety-thunder', 'safety-cold-water']
   },
-  'from-the-boat': {
-    'Know by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
-    'Say why a fall on a tight line ends nearer to you.': ['contact-pendulum']
-  },
-  'the-clock': {
-    'Say what one hour of lift does at nine and what it does at eleven.': [
-      'hour-of-most-travel',
-      'mark-hour',
-      'order-moves-travel',
-      'clock-third'
-    ],
-    'Lift a jig, and follow it down.': ['clock-lower', 'hops-follow']
-  },
   'one-foot': {
     'Drag a jig {length:0.3048}, give or take {length:0.05}, without lifting it.': [
       'mark-drag',
@@ -43,6 +30,10 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   slack: {
     'Say what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
     'Reel in slack without moving the jig.': ['slack-feel']
+  },
+  'from-the-boat': {
+    'Know by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
+    'Say why a fall on a tight line ends nearer to you.': ['contact-pendulum']
   },
   'weight-and-depth': {
     'Choose a weight for a depth, and say why.': [
@@ -64,6 +55,15 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   'feeling-rocks': {
     'Touch every stone on the way.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
     'Say why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
+  },
+  'the-clock': {
+    'Say what one hour of lift does at nine and what it does at eleven.': [
+      'hour-of-most-travel',
+      'mark-hour',
+      'order-moves-travel',
+      'clock-third'
+    ],
+    'Lift a jig, and follow it down.': ['clock-lower', 'hops-follow']
   },
   hops: {
     'Hop the jig to a height you named.': ['mark-hop-height', 'order-paces'],

@@ -1,33 +1,33 @@
 import type { LessonFolder } from '../lesson';
 import { safety } from './00-safety';
-import { fromTheBoat } from './01-from-the-boat';
-import { theClock } from './02-the-clock';
-import { oneFoot } from './03-one-foot';
-import { yourHandsRuler } from './04-your-hands-ruler';
-import { slack } from './05-slack';
-import { weightAndDepth } from './06-weight-and-depth';
-import { speed } from './07-speed';
-import { feelingRocks } from './08-feeling-rocks';
+import { oneFoot } from './01-one-foot';
+import { yourHandsRuler } from './02-your-hands-ruler';
+import { slack } from './03-slack';
+import { fromTheBoat } from './04-from-the-boat';
+import { weightAndDepth } from './05-weight-and-depth';
+import { speed } from './06-speed';
+import { feelingRocks } from './07-feeling-rocks';
+import { theClock } from './08-the-clock';
 import { hops } from './09-hops';
 import { strokeAndFall } from './10-stroke-and-fall';
 import { lineAndRod } from './11-line-and-rod';
-import { readingBottoms } from './12-reading-bottoms';
-import { biteOrBottom } from './13-bite-or-bottom';
-import { snags } from './14-snags';
-import { seasonAndMood } from './15-season-and-mood';
-import { aMorning } from './16-a-morning';
+import { readingBottoms } from './13-reading-bottoms';
+import { biteOrBottom } from './14-bite-or-bottom';
+import { snags } from './17-snags';
+import { seasonAndMood } from './20-season-and-mood';
+import { aMorning } from './21-a-morning';
 
 /** Every lesson's folder. A new lesson is a new folder and a line here. */
 export const folders: readonly LessonFolder[] = [
   safety,
-  fromTheBoat,
-  theClock,
   oneFoot,
   yourHandsRuler,
   slack,
+  fromTheBoat,
   weightAndDepth,
   speed,
   feelingRocks,
+  theClock,
   hops,
   strokeAndFall,
   lineAndRod,

@@ -1,0 +1,15 @@
+import type { LessonFolder } from '../../lesson';
+import outOfTheMud from './challenges/out-of-the-mud';
+import overGravel from './challenges/over-gravel';
+import throughGrass from './challenges/through-grass';
+import lesson from './lesson';
+
+export const readingBottoms: LessonFolder = {
+  folder: '13-reading-bottoms',
+  lesson,
+  challenges: {
+    'out-of-the-mud.ts': outOfTheMud,
+    'over-gravel.ts': overGravel,
+    'through-grass.ts': throughGrass
+  }
+};
