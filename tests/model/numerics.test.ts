@@ -143,7 +143,7 @@ describe('a run', () => {
     for (let i = 1; i <= 80; i++) {
       live.push({ elevation_deg: 10 + 0.313 * i, azimuth_deg: 0.5 * Math.sin(i / 9) });
     }
-    const shown = live.finish(2);
+    const { result: shown } = live.finish(2);
     const graded = simulate({ ...setup, move: live.input(), hold_s: 2 });
     expect(graded).toEqual(shown);
     expect(graded.trace.t_s).toHaveLength(281 + 1);

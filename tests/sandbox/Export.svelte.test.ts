@@ -2,22 +2,26 @@ import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
 import '../../src/app.css';
-import { simulate, type RodInput } from '../../src/lib/model';
-import type { Try } from '../../src/lib/sandbox/live-try';
+import {
+  parseScenario,
+  recordScenario,
+  type RecordedRun,
+  type RodInput
+} from '../../src/lib/model';
 import Replay from '../../src/lib/sandbox/Replay.svelte';
 import { smallWater } from './waters';
 
 const setup = smallWater();
-const tryShown = aTry(40);
+const run = aRun(40);
 
-function aTry(ticks: number): Try {
+function aRun(ticks: number): RecordedRun {
   const input: RodInput = {
     kind: 'rod_input',
     rate_Hz: 100,
     elevation_deg: Array.from({ length: ticks }, (_, i) => (36 * i) / ticks),
     azimuth_deg: 0
   };
-  return { input, result: simulate({ ...setup, move: input, hold_s: 1 }) };
+  return recordScenario(parseScenario({ ...setup, move: input, hold_s: 1 }));
 }
 
 /** Presses a button and catches the file that it hands to the browser. */
@@ -52,7 +56,7 @@ function coloursOf(picture: CanvasImageSource, width: number, height: number): n
 
 test('the plots become a picture for paper, whatever the light on the screen', async () => {
   document.documentElement.dataset.scheme = 'dark';
-  await render(Replay, { setup, tryShown, units: 'imperial' });
+  await render(Replay, { run, units: 'imperial' });
   await page.getByText('Take this run along').click();
   const file = await saved('Plots PNG');
   delete document.documentElement.dataset.scheme;
@@ -67,7 +71,7 @@ test('the plots become a picture for paper, whatever the light on the screen', a
 });
 
 test('the replay becomes a clip, with something to be seen in it', async () => {
-  await render(Replay, { setup, tryShown, units: 'imperial' });
+  await render(Replay, { run, units: 'imperial' });
   await page.getByText('Take this run along').click();
   const file = await saved('Clip WebM');
   expect(await firstBytes(file, 4)).toEqual([0x1a, 0x45, 0xdf, 0xa3]);
@@ -83,7 +87,7 @@ test('the replay becomes a clip, with something to be seen in it', async () => {
 });
 
 test('a clip that is stopped is not kept, and that is said', async () => {
-  await render(Replay, { setup, tryShown: aTry(2000), units: 'imperial' });
+  await render(Replay, { run: aRun(2000), units: 'imperial' });
   await page.getByText('Take this run along').click();
   await page.getByRole('button', { name: 'Clip WebM' }).click();
   await page.getByRole('button', { name: 'Stop the clip' }).click();
@@ -93,7 +97,7 @@ test('a clip that is stopped is not kept, and that is said', async () => {
 
 test('where nothing can be recorded there is no button, and a sentence says why', async () => {
   const can = vi.spyOn(MediaRecorder, 'isTypeSupported').mockReturnValue(false);
-  await render(Replay, { setup, tryShown, units: 'imperial' });
+  await render(Replay, { run, units: 'imperial' });
   await page.getByText('Take this run along').click();
   await expect.element(page.getByText('cannot record a clip')).toBeVisible();
   await expect.element(page.getByRole('button', { name: 'Clip WebM' })).not.toBeInTheDocument();

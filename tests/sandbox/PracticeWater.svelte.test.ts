@@ -63,9 +63,9 @@ describe('practice water', () => {
     await render(PracticeWater, { ...base, ontry });
     await hold('ArrowUp', 700);
     await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
-    const { input, result } = ontry.mock.calls[0][0];
-    expect(simulate({ ...setup, move: input, hold_s: 1 })).toEqual(result);
-    expect(result.travel_m).toBeGreaterThan(0.02);
+    const { input, run } = ontry.mock.calls[0][0];
+    expect(simulate({ ...setup, move: input, hold_s: 1 })).toEqual(run.result);
+    expect(run.result.travel_m).toBeGreaterThan(0.02);
     await expect.element(page.getByRole('group', { name: 'Replay' })).toBeVisible();
     await expect.element(page.getByRole('button', { name: 'Try again' })).toBeVisible();
   });

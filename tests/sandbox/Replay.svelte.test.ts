@@ -2,7 +2,7 @@ import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
 import '../../src/app.css';
-import { simulate, type RodInput } from '../../src/lib/model';
+import { recordScenario, type RodInput } from '../../src/lib/model';
 import GearPanel from '../../src/lib/sandbox/GearPanel.svelte';
 import Replay from '../../src/lib/sandbox/Replay.svelte';
 import { formatLength, tipTravel } from '../../src/lib/scoring';
@@ -15,12 +15,12 @@ const input: RodInput = {
   elevation_deg: Array.from({ length: 60 }, (_, i) => 0.6 * i),
   azimuth_deg: 0
 };
-const tryShown = { input, result: simulate({ ...setup, move: input, hold_s: 2 }) };
+const run = recordScenario({ ...setup, move: input, hold_s: 2 });
 
 test('the scrubber moves the numbers beside the pictures', async () => {
-  await render(Replay, { setup, tryShown, units: 'metric' });
+  await render(Replay, { run, units: 'metric' });
   const scrubber = page.getByRole('slider', { name: 'Moment of the replay' });
-  const { result } = tryShown;
+  const { result } = run;
   const tip = page.getByText(`${formatLength(tipTravel(result), 'metric')} moved`);
   await expect.element(tip).toBeVisible();
   await scrubber.fill('0');
@@ -29,7 +29,7 @@ test('the scrubber moves the numbers beside the pictures', async () => {
 });
 
 test('steps go to and fro by a twentieth of a second', async () => {
-  await render(Replay, { setup, tryShown, units: 'metric' });
+  await render(Replay, { run, units: 'metric' });
   const scrubber = page.getByRole('slider', { name: 'Moment of the replay' });
   await scrubber.fill('0.3');
   await page.getByRole('button', { name: 'A step on' }).click();
@@ -40,7 +40,7 @@ test('steps go to and fro by a twentieth of a second', async () => {
 });
 
 test('a replay plays from its very beginning', async () => {
-  await render(Replay, { setup, tryShown, units: 'metric' });
+  await render(Replay, { run, units: 'metric' });
   const scrubber = page.getByRole('slider', { name: 'Moment of the replay' });
   await scrubber.fill('0');
   await page.getByRole('button', { name: 'Replay' }).click();
@@ -48,11 +48,11 @@ test('a replay plays from its very beginning', async () => {
 });
 
 test('what the plots show stands below in words and figures', async () => {
-  await render(Replay, { setup, tryShown, units: 'metric' });
+  await render(Replay, { run, units: 'metric' });
   await page.getByText('The same in words and figures').click();
   await expect.element(page.getByRole('table')).toBeVisible();
   await expect.element(page.getByText(/^.*The tip went/)).toBeVisible();
-  const bait = formatLength(tryShown.result.travel_m, 'metric');
+  const bait = formatLength(run.result.travel_m, 'metric');
   expect(page.getByRole('row').elements().at(-1)?.textContent).toContain(bait);
 });
 

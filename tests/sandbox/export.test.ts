@@ -20,7 +20,7 @@ function aFilm() {
   for (let i = 1; i <= 120; i++) {
     live.push({ ...start, azimuth_deg: 30 + 0.3 * i }, 0.002 * i);
   }
-  const film = filmOf(setup, live.input(), 1.5);
+  const film = filmOf({ setup, move: live.input(), ...live.finish(1.5) });
   const { heightAt } = stageOf({
     setup,
     plane: 'sweep',

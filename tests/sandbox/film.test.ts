@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { simulate, type Move } from '../../src/lib/model';
+import { recordScenario, simulate, type Move } from '../../src/lib/model';
 import { filmOf, poseFor, showAt } from '../../src/lib/sandbox/film';
 import { planeOf, rodAnglesAt } from '../../src/lib/sandbox/rod-angles';
 import { smallWater } from './waters';
@@ -16,12 +16,12 @@ const HOPS: Move = {
 
 describe('a film', () => {
   test('shows the run that simulate computes', () => {
-    const film = filmOf(smallWater(), LIFT, 2);
+    const film = filmOf(recordScenario({ ...smallWater(), move: LIFT, hold_s: 2 }));
     expect(film.result).toEqual(simulate({ ...smallWater(), move: LIFT, hold_s: 2 }));
   });
 
   test('has tip and bait where the trace has them, at a tick and between two', () => {
-    const film = filmOf(smallWater(), LIFT, 2);
+    const film = filmOf(recordScenario({ ...smallWater(), move: LIFT, hold_s: 2 }));
     const pose = poseFor(film);
     const { trace } = film.result;
     const last = pose.x.length - 1;
@@ -34,7 +34,7 @@ describe('a film', () => {
   });
 
   test('ends when everything rests, and stays on its last picture after that', () => {
-    const film = filmOf(smallWater(), LIFT, 30);
+    const film = filmOf(recordScenario({ ...smallWater(), move: LIFT, hold_s: 30 }));
     expect(film.ends_s).toBeGreaterThan(1);
     expect(film.ends_s).toBeLessThan(15);
     const pose = poseFor(film);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { simulate } from '../../src/lib/model';
+import { recordScenario, simulate } from '../../src/lib/model';
 import { Hand } from '../../src/lib/sandbox/hand';
-import { holdOf, LiveTry, waitText } from '../../src/lib/sandbox/live-try';
+import { LiveTry, waitText } from '../../src/lib/sandbox/live-try';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import { tied } from '../tied';
 import { smallWater } from './waters';
@@ -48,7 +48,7 @@ describe('a try', () => {
     live.begin();
     run(live);
     expect(live.stage).toBe('still');
-    expect(live.finish(1).result.travel_m).toBeCloseTo(0, 2);
+    expect(live.finish(1).run.result.travel_m).toBeCloseTo(0, 2);
   });
 
   test.each([
@@ -106,19 +106,23 @@ describe('a try', () => {
       hand.turn(0, 1);
       hand.turn(700, 0);
       run(live);
-      const { input, result } = live.finish(1.5);
+      const { input, run: made } = live.finish(1.5);
+      const { result } = made;
       const stored = JSON.parse(JSON.stringify(input));
       expect(simulate({ ...smallWater(), move: stored, hold_s: 1.5 })).toEqual(result);
       expect(result.travel_m).toBeGreaterThan(0.05);
     }
   );
 
-  test('knows how long the rod was held after it', () => {
+  test('has the line of every tick, as its stored input has it when it is run again', () => {
     const { hand, live } = ready('sweep');
     hand.turn(0, 1);
     hand.turn(400, 0);
     run(live);
-    expect(holdOf(live.finish(2.5))).toBeCloseTo(2.5, 9);
+    const { input, run: made } = live.finish(2.5);
+    const again = recordScenario({ ...smallWater(), move: input, hold_s: 2.5 });
+    expect(made.line).toEqual(again.line);
+    expect(made.line.x).toHaveLength(made.result.trace.t_s.length * made.line.nodes);
   });
 
   test('stores the angle that was never used as one number', () => {

@@ -39,15 +39,15 @@ describe('a try with the reel', () => {
   }
 
   test('begins with the crank, and the bait comes', () => {
-    expect(tried().result.travel_m).toBeGreaterThan(0.2);
+    expect(tried().run.result.travel_m).toBeGreaterThan(0.2);
   });
 
   test('comes out the same to the last bit when its stored input is run again', () => {
-    const { input, result } = tried();
+    const { input, run } = tried();
     // 0.6 m/s over the 89 ticks from 10 to 890 ms.
     expect(Math.max(...(input.line_in_m ?? []))).toBeCloseTo(0.534, 3);
     const stored = JSON.parse(JSON.stringify(input));
-    expect(simulate({ ...smallWater(), move: stored, hold_s: 1 })).toEqual(result);
+    expect(simulate({ ...smallWater(), move: stored, hold_s: 1 })).toEqual(run.result);
   });
 
   test('keeps no line where the reel was not used', () => {

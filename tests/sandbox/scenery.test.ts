@@ -53,7 +53,7 @@ describe('scenery', () => {
       reference: move,
       beginner: move
     });
-    const results = [bare.finish(1), adorned.finish(1)];
+    const results = [bare.finish(1).result, adorned.finish(1).result];
     const knocked = scenery.at(2).pebbles;
     expect(knocked.b).not.toEqual(new Scenery(stage, results[0].trace, false).at(0).pebbles.a);
     expect(results[1]).toEqual(results[0]);

@@ -100,7 +100,7 @@ describe('a try', () => {
         for (const step of steps)
           live.push({ elevation_deg: 0, azimuth_deg: (azimuth_deg += step) });
         const input = JSON.parse(JSON.stringify(live.input()));
-        const seen = live.finish(drag.hold_s);
+        const { result: seen } = live.finish(drag.hold_s);
         const again = gradeTry(drag, input);
         expect(again.result).toEqual(seen);
         expect(again.grade).toEqual(gradeResult(drag, seen));

@@ -1,6 +1,7 @@
 /** The bait model: pure physics in SI units. See docs/model.md. */
 export * from './units';
-export { simulate, simulateScenario } from './simulate';
+export { recordScenario, simulate, simulateScenario, type RecordedRun } from './simulate';
+export type { LineHistory } from './line-history';
 export { LiveRun, type RodAngles } from './live-run';
 export { Run, TICK_S, MODEL_VERSION, type Result } from './run';
 export type { Hop, RunEvent, Summary, Trace } from './record';

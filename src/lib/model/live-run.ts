@@ -1,3 +1,4 @@
+import { LineRecorder, type LineHistory } from './line-history';
 import { ROD_RATE_HZ, type RodInput } from './move';
 import { Run, TICK_S, type Result } from './run';
 import type { Setup } from './scenario';
@@ -20,6 +21,7 @@ export class LiveRun {
   private readonly elevation_deg: number[];
   private readonly azimuth_deg: number[];
   private readonly line_in_m: number[] = [0];
+  private readonly recorder: LineRecorder;
   private hasReeled = false;
 
   /** Throws ScenarioError. */
@@ -31,6 +33,8 @@ export class LiveRun {
     this.azimuth_deg = [rounded(start.azimuth_deg, ANGLE_STEP_DEG)];
     const { line_in_m } = this;
     this.run = new Run(setup, tipPathOf(setup, { ...this.input(), line_in_m }));
+    this.recorder = new LineRecorder(this.run.nodes.x.length);
+    this.recorder.add(this.run.nodes);
   }
 
   /**
@@ -43,7 +47,7 @@ export class LiveRun {
     this.azimuth_deg.push(rounded(azimuth_deg, ANGLE_STEP_DEG));
     this.line_in_m.push(rounded(reeled, LINE_STEP_M));
     this.hasReeled ||= reeled !== 0;
-    this.run.tick();
+    this.tick();
   }
 
   /** The recording so far, which `simulate` turns into the same result. */
@@ -58,10 +62,15 @@ export class LiveRun {
   }
 
   /** Holds the rod still for `hold_s` more and closes the run. */
-  finish(hold_s: number): Result {
+  finish(hold_s: number): { result: Result; line: LineHistory } {
     const end_s = this.elevation_deg.length / ROD_RATE_HZ + hold_s;
-    while (this.run.time_s < end_s - 0.5 * TICK_S) this.run.tick();
-    return this.run.result();
+    while (this.run.time_s < end_s - 0.5 * TICK_S) this.tick();
+    return { result: this.run.result(), line: this.recorder.history() };
+  }
+
+  private tick(): void {
+    this.run.tick();
+    this.recorder.add(this.run.nodes);
   }
 }
 

@@ -5,10 +5,15 @@ import { errorScores, type ErrorScores } from './error-scores';
 import { within } from './fields';
 import type { HomeworkAnswer, HomeworkResult, HomeworkTry } from './homework';
 import { judgedAgain } from './judged';
-import { errorOf, markOfGraded, type Mark } from './mark';
+import { errorOf, markOf, type Mark } from './mark';
 import { rulerOf, type Ruler } from './ruler';
 
-export type GradedTry = ReturnType<typeof gradeTry> & {
+type Graded = ReturnType<typeof gradeTry>;
+
+/** What came of a try; null where today's model cannot run it. */
+export type Grader = (...made: Parameters<typeof gradeTry>) => Graded | null;
+
+export type GradedTry = Graded & {
   made: HomeworkTry;
   /** Null where the challenge asks for no distance. */
   mark: Mark | null;
@@ -18,6 +23,8 @@ export type GradedTry = ReturnType<typeof gradeTry> & {
 export interface ChallengeReport {
   challenge: Challenge;
   tries: GradedTry[];
+  /** How many tries today's model cannot run. */
+  leftOut: number;
   passed: number;
   /** Errors as parts of the distance meant; null without tries or without a distance. */
   scores: ErrorScores | null;
@@ -44,18 +51,21 @@ export interface HomeworkReport {
 }
 
 /**
- * Grades every try and judges every answer of a result again. Throws ScenarioError for an input that
- * the model refuses, DataError for an answer that is none to this homework.
+ * Grades every try, by the only grader or by one that has run some of them before, and judges every
+ * answer of a result again. Throws DataError for an answer that is none to this homework.
  */
-export function gradeHomework({ assignment, tries, answers }: HomeworkResult): HomeworkReport {
+export function gradeHomework(
+  { assignment, tries, answers }: HomeworkResult,
+  grade: Grader = gradeTry
+): HomeworkReport {
   const challenges = assignment.challenges.map((challenge, i): ChallengeReport => {
-    const graded = tries
-      .filter((made) => made.challenge === i)
-      .map((made, n) => gradedTry(made, challenge, n));
+    const made = tries.filter((one) => one.challenge === i);
+    const graded = made.flatMap((one, n) => gradedTry(one, challenge, n, grade) ?? []);
     const marks = marksOf(graded);
     return {
       challenge,
       tries: graded,
+      leftOut: made.length - graded.length,
       passed: graded.filter(({ grade }) => grade.passed).length,
       scores: marks.length > 0 ? errorScores(marks.map(errorOf)) : null
     };
@@ -87,11 +97,17 @@ function objectiveReports(
   });
 }
 
-function gradedTry(made: HomeworkTry, challenge: Challenge, n: number): GradedTry {
-  const graded = gradeTry(challenge, made.input);
-  const { input, at, guess_m } = made;
-  const stored = { id: `${n}`, challenge: challenge.id, at, input, guess_m };
-  return { ...graded, made, mark: markOfGraded(stored, challenge, graded) };
+function gradedTry(
+  made: HomeworkTry,
+  challenge: Challenge,
+  n: number,
+  grade: Grader
+): GradedTry | null {
+  const graded = grade(challenge, made.input);
+  const { at, guess_m } = made;
+  return (
+    graded && { ...graded, made, mark: markOf({ id: `${n}`, at, guess_m }, challenge, graded) }
+  );
 }
 
 function marksOf(tries: readonly GradedTry[]): Mark[] {

@@ -1,4 +1,4 @@
-import { gradeTry, peakBaitSpeed, tipTravel, type Challenge, type Grade } from '../scoring';
+import { peakBaitSpeed, tipTravel, type Challenge, type Grade, type gradeTry } from '../scoring';
 import type { StoredTry } from './record';
 
 /** One try on the ruler: what was meant and what was done. SI, distances towards the angler. */
@@ -20,20 +20,13 @@ export interface Mark {
 }
 
 type Graded = ReturnType<typeof gradeTry>;
-type Made = Pick<StoredTry, 'id' | 'challenge' | 'at' | 'input' | 'guess_m'>;
+type Made = Pick<StoredTry, 'id' | 'at' | 'guess_m'>;
 
 /** Lower flights are the bait skipping over nothing that a hand could mean or avoid, m. */
 export const LEFT_BOTTOM_M = 0.0127;
 
-/** The try run again, or null where its challenge asks for no distance. */
-export function markOf(made: Made, challenge: Challenge): Mark | null {
-  return travelOf(challenge)
-    ? markOfGraded(made, challenge, gradeTry(challenge, made.input))
-    : null;
-}
-
-/** The same for a try that has been graded already. */
-export function markOfGraded(made: Made, challenge: Challenge, graded: Graded): Mark | null {
+/** A graded try as the ruler has it, or null where its challenge asks for no distance. */
+export function markOf(made: Made, challenge: Challenge, graded: Graded): Mark | null {
   const travel = travelOf(challenge);
   if (!travel) return null;
   const { id, at, guess_m } = made;

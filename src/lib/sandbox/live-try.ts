@@ -1,7 +1,7 @@
 import {
   LiveRun,
   TICK_S,
-  type Result,
+  type RecordedRun,
   type RodAngles,
   type RodInput,
   type Setup
@@ -12,10 +12,10 @@ import { copyPose, newPose, type Pose } from './pose';
 import { Reel } from './reel';
 import { movedAngle, type Plane } from './rod-angles';
 
-/** What the hand did and what came of it. The input alone gives the result again, bit for bit. */
+/** What the hand did and what came of it. The input alone gives the run again, bit for bit. */
 export interface Try {
   readonly input: RodInput;
-  readonly result: Result;
+  readonly run: RecordedRun;
 }
 
 /** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
@@ -25,15 +25,6 @@ export function waitText(longest_pause_s: number): string | null {
 }
 
 export const ONLY_TOUCHED = 'Only a touch: that was no try. The rod is back where it starts.';
-
-/** How long the rod was held after the hand's move, s. */
-export function holdOf({ input, result }: Try): number {
-  const samples = [input.elevation_deg, input.azimuth_deg].map((angles) =>
-    Array.isArray(angles) ? angles.length : 1
-  );
-  const { t_s } = result.trace;
-  return Math.max(0, t_s[t_s.length - 1] - Math.max(...samples) * TICK_S);
-}
 
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;
@@ -136,7 +127,7 @@ export class LiveTry {
   finish(hold_s: number): Try {
     const { elevation_deg, azimuth_deg, ...rest } = this.live.input();
     const input = { ...rest, ...short({ elevation_deg, azimuth_deg }) };
-    return { input, result: this.live.finish(hold_s) };
+    return { input, run: { setup: this.setup, move: input, ...this.live.finish(hold_s) } };
   }
 
   private look(): void {

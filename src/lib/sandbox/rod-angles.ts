@@ -6,7 +6,6 @@ import {
   type Move,
   type Point,
   type RodAngles,
-  type RodInput,
   type SequenceStep,
   type Setup
 } from '$lib/model';
@@ -19,9 +18,11 @@ export function movedAngle(plane: Plane): keyof RodAngles {
   return plane === 'lift' ? 'elevation_deg' : 'azimuth_deg';
 }
 
-/** The plane that a recorded hand moved in. */
-export function planeOf({ azimuth_deg }: RodInput): Plane {
-  return Array.isArray(azimuth_deg) ? 'sweep' : 'lift';
+/** The plane that a move is made in: a hand's is told by the angle that was recorded. */
+export function planeOf(move: Move): Plane {
+  if (move.kind === 'rod_input') return Array.isArray(move.azimuth_deg) ? 'sweep' : 'lift';
+  const steps: readonly { kind: string }[] = move.kind === 'sequence' ? move.moves : [move];
+  return steps.some(({ kind }) => kind === 'sweep') ? 'sweep' : 'lift';
 }
 
 /** How far a hand can turn the rod. Below level a lift's tip nears the water, behind upright it ends. */

@@ -1,9 +1,16 @@
-import { ScenarioError, type Move, type RodAngles, type Setup } from '$lib/model';
+import {
+  recordScenario,
+  ScenarioError,
+  type Move,
+  type RecordedRun,
+  type RodAngles,
+  type Setup
+} from '$lib/model';
 import type { Guess, Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { summaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
-import { filmOf, type Film } from './film';
+import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
 import { Hand } from './hand';
@@ -170,7 +177,8 @@ export class Session {
   demonstrate(move: Move): void {
     if (!this.task || !this.stage) return;
     this.again();
-    this.show(filmOf(this.task.setup, move, this.task.hold_s), true);
+    const { setup, hold_s } = this.task;
+    this.show(recordScenario({ ...setup, move, hold_s }), true);
   }
 
   /** Draws again soon: the scrubber has moved. */
@@ -211,16 +219,15 @@ export class Session {
   }
 
   private reveal(made: Try): void {
-    if (!this.task) return;
-    const film = filmOf(this.task.setup, made.input, this.task.hold_s);
     const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
-    this.show(film, isReveal);
-    this.announcer.tell(summaryOf(made.result, this.units));
+    this.show(made.run, isReveal);
+    this.announcer.tell(summaryOf(made.run.result, this.units));
     this.ontry(made);
   }
 
-  private show(film: Film, fromStart: boolean): void {
+  private show(run: RecordedRun, fromStart: boolean): void {
     if (!this.stage) return;
+    const film = filmOf(run);
     this.showing = new Showing(film, this.stage.heightAt);
     this.phase = 'showing';
     this.showing.player.seek(fromStart ? 0 : film.ends_s);

@@ -7,8 +7,8 @@ const input = evenHand(sampleChallenge, 9, 3);
 test('a kept try is shown again as it was: told or not by its number, with its guess', () => {
   const shown = (n: number) =>
     shownOf(sampleChallenge, 'half_seen', n, { input, guess_m: 0.2, guess_lifted: true });
-  expect([0, 1, 2, 3].map((n) => shown(n).isTold)).toEqual([true, true, true, false]);
-  expect(shown(1).guess).toEqual({ kind: 'travel', travel_m: 0.2, lifted: true });
+  expect([0, 1, 2, 3].map((n) => shown(n)?.isTold)).toEqual([true, true, true, false]);
+  expect(shown(1)?.guess).toEqual({ kind: 'travel', travel_m: 0.2, lifted: true });
   expect(shownOf(sampleChallenge, 'kept', 0, { input })).toMatchObject({
     isTold: false,
     guess: null

@@ -30,7 +30,7 @@ test('tries are graded from their rod input, each challenge for itself, with the
     const result = simulate({ ...first.setup, move: input, hold_s: first.hold_s });
     return gradeResult(first, result).marks;
   });
-  expect(marks.at(first).map(({ grade }) => grade.marks)).toEqual(byHand);
+  expect(marks.at(first).map(({ graded }) => graded.grade.marks)).toEqual(byHand);
   expect(byHand[0]).toBeGreaterThan(byHand[1]);
   flushSync();
   expect(marks.best.get(first.id)).toBe(byHand[0]);
@@ -43,6 +43,7 @@ test('a try that the model cannot run has no marks and stops nothing', async () 
   const marks = new Marks(challenges);
   marks.follow([broken, swept('m6', first.id, 10)]);
   await expect.poll(() => marks.all.map(({ stored }) => stored.id)).toEqual(['m6']);
+  expect(marks.leftOut).toBe(1);
 });
 
 test('a try that another place on the page grades meanwhile is not left out', async () => {

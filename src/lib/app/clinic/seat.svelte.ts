@@ -1,8 +1,9 @@
 import type { Prediction, Report, StoredAnswer, StoredTry } from '$lib/practice';
-import { gradeTry, type Challenge } from '$lib/scoring';
+import type { Challenge } from '$lib/scoring';
 import type { PhoneView } from '$lib/server/clinic-view';
 import { ask, Refused, wordsFor } from '$lib/app/connection';
 import { newId, now } from '$lib/app/record';
+import { tryRuns } from '$lib/app/try';
 import { follow } from './follow';
 import { foretold } from './foretold';
 import { homeLink, storedAnswer } from './home/home-link';
@@ -174,10 +175,10 @@ export class Seat {
 
   /** A try as the record keeps it: under the same id, so that it is one try wherever it comes to. */
   tried(part: string, challenge: Challenge, made: StoredTry): void {
-    const { grade } = gradeTry(challenge, made.input);
+    const marks = tryRuns.of(challenge, made)?.grade.marks ?? 0;
     this.tries = [...this.tries, { ...made, part }];
     const { id, input, model } = made;
-    this.#answer({ kind: 'try', id, part, input, model, marks: grade.marks }, id);
+    this.#answer({ kind: 'try', id, part, input, model, marks }, id);
   }
 
   get unsent(): readonly Answer[] {

@@ -1,5 +1,6 @@
-import { describeTry, gradeTry, type Challenge, type Units } from '$lib/scoring';
+import { describeTry, type Challenge, type Units } from '$lib/scoring';
 import type { KeptTry } from '$lib/server/progress';
+import { tryRuns } from '$lib/app/try';
 
 interface Tried {
   challenge: Challenge;
@@ -18,8 +19,9 @@ export async function* reasonsOf(
   for (const { challenge, tries } of all) {
     for (const { id, sent } of tries) {
       await pause();
-      const { result, grade } = gradeTry(challenge, sent.input);
-      const { did, why } = describeTry(challenge, result, grade, units);
+      const graded = tryRuns.of(challenge, { id, input: sent.input });
+      if (!graded) continue;
+      const { did, why } = describeTry(challenge, graded.result, graded.grade, units);
       yield { id, reason: `${did} ${why}` };
     }
   }

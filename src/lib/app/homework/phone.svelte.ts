@@ -1,10 +1,11 @@
 import { MODEL_VERSION } from '$lib/model';
 import { keptGuess, type StoredAnswer, type StoredTry } from '$lib/practice';
-import { gradeTry, type Challenge, type Guess } from '$lib/scoring';
+import type { Challenge, Guess } from '$lib/scoring';
 import type { Sent } from '$lib/server/homework';
 import { forgetWayBack } from './way-back';
 import { newId, now } from '$lib/app/record';
 import { ask, Refused, wordsFor } from '$lib/app/connection';
+import { tryRuns } from '$lib/app/try';
 import { deliver } from './deliver';
 import { Shelf, type Home, type Parcel } from './shelf';
 import { toldFrom, type Answered } from './told';
@@ -86,7 +87,7 @@ export class Phone {
   }
 
   tried(challenge: Challenge, input: StoredTry['input'], guess: Guess | null): Promise<void> {
-    const { marks } = gradeTry(challenge, input).grade;
+    const marks = tryRuns.of(challenge, { input })?.grade.marks ?? 0;
     const made = { challenge: challenge.id, input, marks, model: MODEL_VERSION };
     return this.done({ kind: 'try', id: newId(), at: now(), ...made, ...keptGuess(guess) });
   }

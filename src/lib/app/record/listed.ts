@@ -1,7 +1,7 @@
 import { allLessons, findChallenge } from '$lib/course';
 import type { StoredTry } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
-import { knownMarks, type GradedTry } from '$lib/app/try';
+import { tryRuns, type GradedRun } from '$lib/app/try';
 
 const lessons = allLessons();
 
@@ -10,7 +10,7 @@ export interface ListedTry {
   stored: StoredTry;
   title: string;
   challenge: Challenge | undefined;
-  graded: GradedTry | null | undefined;
+  graded: GradedRun | null | undefined;
   /** Why there is nothing to show; empty where there is, or where the model is still at it. */
   why: string;
 }
@@ -27,7 +27,7 @@ export function challengeOf({ challenge: id }: StoredTry): Challenge | undefined
 /** The try with what is known of it so far. */
 export function listed(stored: StoredTry): ListedTry {
   const challenge = challengeOf(stored);
-  const graded = knownMarks(stored);
+  const graded = tryRuns.known(stored);
   const why = !challenge
     ? 'This challenge is no longer there, so the try cannot be run again.'
     : graded === null

@@ -4,10 +4,9 @@ import {
   RecordError,
   recordCsv,
   toDocument,
-  type LearnerRecord,
-  type StoredTry
+  type LearnerRecord
 } from '$lib/practice';
-import { type GradedTry, littleByLittle, marksFor } from '$lib/app/try';
+import { runTries, tryRuns } from '$lib/app/try';
 
 const lessons = allLessons();
 
@@ -24,18 +23,12 @@ export function recordFile(record: LearnerRecord, at: string): File {
 
 /** The record as a table, once every try has been run again; the page is left free meanwhile. */
 export async function recordTable(record: LearnerRecord, at: string): Promise<File> {
-  const graded = new Map<string, GradedTry | null>();
-  const grade = (made: StoredTry) => {
+  const tries = record.tries.flatMap((made) => {
     const challenge = findChallenge(made.challenge, lessons);
-    graded.set(made.id, challenge ? marksFor(challenge, made) : null);
-  };
-  await new Promise<void>((done) =>
-    littleByLittle(record.tries, grade, (isAll) => isAll && done())
-  );
-  const text = recordCsv(record, ({ id }) => {
-    const one = graded.get(id);
-    return one ? { result: one.made.result, grade: one.grade } : null;
+    return challenge ? [{ challenge, made }] : [];
   });
+  await new Promise<void>((done) => runTries(tries, (isAll) => isAll && done()));
+  const text = recordCsv(record, (made) => tryRuns.known(made) ?? null);
   return new File([text], `feltfoot-record-${at.slice(0, 10)}.csv`, { type: 'text/csv' });
 }
 

@@ -1,20 +1,33 @@
-import type { ScheduledTry, StoredTry } from '$lib/practice';
-import { littleByLittle } from '$lib/app/try';
-import { knownReading, scheduled } from './scheduled';
+import { findChallenge } from '$lib/course';
+import { measuredOf, type ScheduledTry, type StoredTry } from '$lib/practice';
+import { runTries, tryRuns, type GradedRun } from '$lib/app/try';
 
-/** Practised tries as the schedule reads them. The model runs each again, a few at a time. */
+/** Practised tries as the schedule reads them. */
 export class Readings {
   /** Whether all tries have been read; before that the schedule would be told half. */
   isAll = $state(true);
+  /** How many tries today's model cannot run. */
+  leftOut = $state(0);
   #all = $state.raw<Readonly<Record<string, ScheduledTry>>>({});
 
   /** Keeps up with these tries, for an effect. @returns how to stop. */
   follow(tries: readonly StoredTry[]): () => void {
-    const practised = tries.filter(({ phase }) => phase !== undefined);
-    const unread = practised.filter((made) => knownReading(made) === undefined);
-    return littleByLittle(unread, scheduled, (isAll) => {
+    const practised = tries.flatMap((made) => {
+      // No lesson: what was made in one is no practice.
+      const challenge = made.phase && findChallenge(made.challenge, []);
+      return challenge ? [{ made, challenge }] : [];
+    });
+    return runTries(practised, (isAll) => {
       this.isAll = isAll;
-      if (isAll) this.#all = Object.fromEntries(practised.flatMap(entryOf));
+      if (!isAll) return;
+      const known = practised.map(({ made }) => ({ made, graded: tryRuns.known(made) }));
+      this.leftOut = known.filter(({ graded }) => graded === null).length;
+      this.#all = Object.fromEntries(
+        known.flatMap(({ made, graded }) => {
+          const reading = graded && readingOf(made, graded);
+          return reading ? [[made.id, reading]] : [];
+        })
+      );
     });
   }
 
@@ -22,7 +35,7 @@ export class Readings {
   readonly of = ({ id }: StoredTry): ScheduledTry | null => this.#all[id] ?? null;
 }
 
-function entryOf(made: StoredTry): [string, ScheduledTry][] {
-  const reading = knownReading(made);
-  return reading ? [[made.id, reading]] : [];
+function readingOf({ phase, at }: StoredTry, graded: GradedRun): ScheduledTry | null {
+  const measured = measuredOf(graded.challenge, graded);
+  return measured && phase ? { ...measured, phase, at_ms: Date.parse(at) } : null;
 }

@@ -6,14 +6,14 @@ import {
   type Phase,
   type StoredTry
 } from '$lib/practice';
-import { gradeTry, type Challenge, type Guess } from '$lib/scoring';
+import type { Challenge, Guess } from '$lib/scoring';
+import type { RodInput } from '$lib/model';
+import { tryRuns, type GradedRun } from '$lib/app/try';
 
 /** A try of a series with all that is said of it. */
 export interface Shown {
-  challenge: Challenge;
   phase: Phase;
-  input: StoredTry['input'];
-  graded: ReturnType<typeof gradeTry>;
+  graded: GradedRun;
   isTold: boolean;
   guess: Guess | null;
 }
@@ -21,29 +21,38 @@ export interface Shown {
 /** A try as it is kept: the hand's move and what was said before it was told. */
 export type MadeTry = KeptGuess & Pick<StoredTry, 'input'>;
 
-/** What is said of the `n`-th try of a phase, from 0. Throws ScenarioError for what is no rod input. */
+/** What is said of the `n`-th try of a phase, from 0. Null where today's model cannot run it. */
 export function shownOf(
   challenge: Challenge,
   phase: Phase,
   n: number,
   { input, ...kept }: MadeTry
-): Shown {
-  const graded = gradeTry(challenge, input);
-  return {
-    challenge,
-    phase,
-    input,
-    graded,
-    isTold: isToldOf(challenge, phase, n, graded),
-    guess: guessOf(kept, challenge)
-  };
+): Shown | null {
+  const graded = tryRuns.of(challenge, { input });
+  return (
+    graded && {
+      phase,
+      graded,
+      isTold: isToldOf(phase, n, graded),
+      guess: guessOf(kept, challenge)
+    }
+  );
 }
 
 /** A try out of sight that was not as asked is told of, near as it may have been. */
-function isToldOf(challenge: Challenge, phase: Phase, n: number, graded: Shown['graded']): boolean {
-  const measured = measuredOf(challenge, graded);
+function isToldOf(phase: Phase, n: number, graded: GradedRun): boolean {
+  const measured = measuredOf(graded.challenge, graded);
   if (!measured) return phase !== 'kept';
   return isTold(phase, n, measured.miss) || (phase === 'unseen' && !measured.isRight);
+}
+
+/** Whether both are one hand's move, to the last bit. */
+export function isSameInput(a: RodInput, b: RodInput): boolean {
+  const parts = ['elevation_deg', 'azimuth_deg', 'line_in_m'] as const;
+  return parts.every((part) => {
+    const [one, other] = [a[part], b[part]].map((samples) => [samples].flat());
+    return one.length === other.length && one.every((sample, i) => sample === other[i]);
+  });
 }
 
 /** "Try 2 of 8", or beyond those asked "Try 9, one more than asked" */

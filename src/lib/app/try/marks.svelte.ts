@@ -1,14 +1,15 @@
 import type { StoredTry } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
-import { bestOf, knownMarks, marksFor, type GradedTry } from './marks';
+import { bestOf, gradedTry, type GradedTry } from './graded-try';
+import { runTries } from './run-tries';
+import { tryRuns } from './try-runs';
 
-/**
- * The marks of a learner's tries at some challenges, graded again from the rod input. The newest come
- * first, and the page is left free between two: a run of the model takes as long as a frame.
- */
+/** The marks of a learner's tries at some challenges; the newest come first. */
 export class Marks {
   /** Oldest first. */
   all = $state.raw<readonly GradedTry[]>([]);
+  /** How many tries today's model cannot run. */
+  leftOut = $state(0);
   /** Best marks by challenge id, of those that were tried. */
   readonly best = $derived(bestOf(this.all));
 
@@ -21,26 +22,13 @@ export class Marks {
 
   /** Keeps up with these tries, for an effect. @returns how to stop. */
   follow(tries: readonly StoredTry[]): () => void {
-    const stop = new AbortController();
-    void this.#grade(tries, stop.signal);
-    return () => stop.abort();
-  }
-
-  async #grade(tries: readonly StoredTry[], signal: AbortSignal): Promise<void> {
-    const mine = tries.flatMap((stored) => {
-      const challenge = this.challenges.find(({ id }) => id === stored.challenge);
-      return challenge ? { challenge, stored } : [];
+    const mine = tries.flatMap((made) => {
+      const challenge = this.challenges.find(({ id }) => id === made.challenge);
+      return challenge ? [{ challenge, made }] : [];
     });
-    const tell = () => (this.all = mine.flatMap(({ stored }) => knownMarks(stored) ?? []));
-    tell();
-    for (const { challenge, stored } of [...mine].reverse()) {
-      if (knownMarks(stored) !== undefined) continue;
-      marksFor(challenge, stored);
-      tell();
-      await new Promise((resolve) => setTimeout(resolve));
-      if (signal.aborted) return;
-    }
-    // Others at the same tries may have graded some of them meanwhile.
-    tell();
+    return runTries([...mine].reverse(), () => {
+      this.all = mine.flatMap(({ made }) => gradedTry(made) ?? []);
+      this.leftOut = mine.filter(({ made }) => tryRuns.known(made) === null).length;
+    });
   }
 }
