@@ -99,6 +99,7 @@ const steps = [
   // The build before the tests in Node: some of them start a server from it.
   ['format, fences and build', () => together(formatted(), fenced(), built())],
   ['tests in Node', () => vitest('node')],
+  ['questions that are drawn', () => installed('tsx/dist/cli.mjs', ['scripts/check-items.ts'])],
   ['tests in a browser', () => vitest('browser')],
   ['tests end to end', playwright]
 ];

@@ -17,7 +17,7 @@ import { simulate } from '../../src/lib/model';
 import { tied } from '../tied';
 
 /**
- * `npm run check:items` checks a thousand seeds of each; one each, not the same for all, keeps them
+ * `npm run check:items`, a step of `npm test`, checks all that is drawn; one each, not the same for all, keeps them
  * from breaking meanwhile.
  */
 const ONE_EACH = GENERATORS.map(({ id }, i) => [id, i + 1] as const);

@@ -241,7 +241,7 @@ describe('answers to questions', () => {
   test.each([
     ['about another objective', { item: 'mark-fall' }, 'item'],
     ['that is none of ours', { item: 'riddle' }, 'item'],
-    ['from a seed that homework does not draw', { seed: 101 }, 'seed'],
+    ['from a seed beyond those of homework', { seed: 101 }, 'seed'],
     ['that is no option', { given: 'everything' }, 'given'],
     ['of the wrong form', { given: 3 }, 'given']
   ])('to a question %s are refused', async (_what, change, field) => {

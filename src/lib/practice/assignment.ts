@@ -31,8 +31,9 @@ export interface Assignment {
 }
 
 /**
- * Bounds of what comes in from outside. `seed`: homework draws each generated question from so many,
- * since working one out costs as much as a dozen tries and whoever judges it works it out again.
+ * Bounds of what comes in from outside. `seed`: generated questions are taken from so many, since
+ * working one out costs as much as a dozen tries and whoever judges it works it out again. Homework draws
+ * from the checked ones among them.
  */
 export const MOST = {
   challenges: 12,

@@ -1,4 +1,5 @@
 import type { Lesson } from '../course';
+import { drawCheckedSeed } from '../course/items';
 import { PARALLELS } from './clinic-parallel';
 import { Refusal } from './faults';
 
@@ -25,8 +26,6 @@ export const PREPARED: Readonly<Record<PlanMinutes, readonly string[]>> = {
 const MINUTES = { predict: 6, ask: 3, try: 7, field: 2, again: 5, pause: 5, ends: 2 };
 /** How long one lesson takes a room. */
 export const PART_MINUTES = MINUTES.predict + MINUTES.ask + MINUTES.try + MINUTES.field;
-/** Seeds of generated questions; the same ones are checked by the tests of the items. */
-const SEEDS = 200;
 
 const welcome: Round = {
   kind: 'talk',
@@ -116,7 +115,7 @@ export function planFor(
 function roundsOf({ id, sections, challenges }: Lesson, random: () => number): Round[] {
   const section = sections.findIndex(({ kind }) => kind === 'predict');
   const drill = sections.find((one) => one.kind === 'field');
-  const seed = 1 + Math.floor(random() * SEEDS);
+  const seed = drawCheckedSeed(random);
   return [
     { kind: 'predict', lesson: id, section, minutes: MINUTES.predict },
     { kind: 'ask', lesson: id, item: PARALLELS[id].item, seed, minutes: MINUTES.ask },

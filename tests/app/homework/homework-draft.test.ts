@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../../src/lib/course';
-import { itemOf, OBJECTIVES, SOURCES } from '../../../src/lib/course/items';
+import { CHECKED_SEEDS, itemOf, OBJECTIVES, SOURCES } from '../../../src/lib/course/items';
 import { parseSetup } from '../../../src/lib/model';
 import { keptGuess, MOST, parseAssignment } from '../../../src/lib/practice';
 import {
@@ -150,12 +150,19 @@ describe('questions left about an objective', () => {
     expect(rest.map(({ item }) => item)).not.toContain(own[0]);
   });
 
-  test('never come from the same seed twice, and from none beyond those of homework', () => {
-    const answers = Array.from({ length: 12 }, (_, i) => ({ item: 'mark-drag', seed: 2 * i + 1 }));
+  test('never come from the same seed twice, and from none that was not checked', () => {
+    const answers = Array.from({ length: 9 }, (_, i) => ({ item: 'mark-drag', seed: 2 * i + 1 }));
     const { nextSeed } = left(answers, MOST.questions);
-    const seeds = Array.from({ length: MOST.seed - answers.length }, nextSeed);
+    const seeds = Array.from({ length: CHECKED_SEEDS.length - answers.length }, nextSeed);
     const all = [...seeds, ...answers.map(({ seed }) => seed)].sort((a, b) => a - b);
-    expect(all).toEqual(Array.from({ length: MOST.seed }, (_, i) => i + 1));
+    expect(all).toEqual(CHECKED_SEEDS);
+  });
+
+  test('are enough for the most that a homework may ask, and go on when all seeds are used', () => {
+    expect(CHECKED_SEEDS.length).toBeGreaterThanOrEqual(MOST.questions);
+    expect(CHECKED_SEEDS.at(-1)).toBeLessThanOrEqual(MOST.seed);
+    const all = CHECKED_SEEDS.map((seed) => ({ item: 'mark-drag', seed }));
+    expect(CHECKED_SEEDS).toContain(left(all, all.length + 1).nextSeed());
   });
 });
 

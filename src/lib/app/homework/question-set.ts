@@ -1,5 +1,5 @@
-import { SOURCES, type Source } from '$lib/course/items';
-import { MOST, type DailySet, type StoredAnswer } from '$lib/practice';
+import { drawCheckedSeed, SOURCES, type Source } from '$lib/course/items';
+import { type DailySet, type StoredAnswer } from '$lib/practice';
 
 /** What of an answer tells which question it was. */
 export type Asked = Pick<StoredAnswer, 'item' | 'seed'>;
@@ -11,8 +11,8 @@ export function askedAbout<A extends Asked>(objective: string, answers: readonly
 }
 
 /**
- * What is still to ask about an objective, and the seeds for it: what was asked least comes first, and
- * no seed comes twice. `random` draws from 0 to below 1.
+ * What is still to ask about an objective, and the seeds for it: what was asked least comes first, no
+ * seed comes twice, and all were checked. `random` draws from 0 to below 1.
  */
 export function questionsLeft(
   objective: string,
@@ -45,8 +45,7 @@ function sourcesOf(objective: string): Source[] {
 function unusedSeeds(asked: readonly Asked[], random: () => number): () => number {
   const used = new Set(asked.map(({ seed }) => seed));
   return () => {
-    const free = Array.from({ length: MOST.seed }, (_, i) => i + 1).filter((one) => !used.has(one));
-    const seed = free[Math.floor(random() * free.length)];
+    const seed = drawCheckedSeed(random, used);
     used.add(seed);
     return seed;
   };
