@@ -30,6 +30,12 @@ export const rooms = {
     pure: true,
     because: 'the learner’s record is made of marks and lessons, never of physics'
   },
+  fit: {
+    fence: 'fit-from-model',
+    may: ['model'],
+    pure: true,
+    because: 'what an outfit is told to be must follow from the model and the measurements alone'
+  },
   sandbox: {
     fence: 'sandbox-knows-no-lesson',
     may: ['model', 'scoring'],

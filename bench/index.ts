@@ -4,6 +4,7 @@
  */
 import { isMet, type Metrics } from './metric';
 import { feltMetrics } from './felt';
+import { fitMetrics } from './fit';
 import { modelMetrics } from './model';
 import { rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
@@ -12,6 +13,7 @@ const metrics: Metrics = {
   ...modelMetrics(),
   ...rulerMetrics(),
   ...feltMetrics(),
+  ...fitMetrics(),
   ...(await sandboxMetrics())
 };
 

@@ -46,6 +46,7 @@ export function baitWith(options: BaitOptions): Bait {
     weightInAir_N: options.mass_kg * GRAVITY_M_S2,
     weightInWater_N: options.weightInWater_N,
     drag: 0.5 * WATER_15C.density_kg_m3 * (options.dragArea_m2 ?? 0),
+    liftToDrag: 0,
     radius_m: 0.005
   };
 }

@@ -10,6 +10,8 @@ export interface Bait {
   readonly weightInWater_N: number;
   /** Drag over speed squared, N·s²/m². */
   readonly drag: number;
+  /** Planing force over drag on a level way, 0–1. */
+  readonly liftToDrag: number;
   /** Radius of the sphere with the bait's volume: how round its contact with stones is. */
   readonly radius_m: number;
 }
@@ -25,6 +27,7 @@ export function baitOf(setup: Setup, water: Water): Bait {
     weightInAir_N: mass_kg * GRAVITY_M_S2,
     weightInWater_N: mass_kg * fraction * GRAVITY_M_S2,
     drag: 0.5 * water.density_kg_m3 * drag_area_m2,
+    liftToDrag: setup.bait.lift_to_drag,
     radius_m: Math.max(((3 * volume_m3) / (4 * Math.PI)) ** (1 / 3), 1e-3)
   };
 }

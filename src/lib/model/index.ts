@@ -16,7 +16,7 @@ export {
   type Setup,
   type SetupInput
 } from './scenario';
-export { ROD_RATE_HZ, type Move, type RodInput, type SequenceStep } from './move';
+export { baseMove, ROD_RATE_HZ, type Move, type RodInput, type SequenceStep } from './move';
 export type { LineMaterialName } from './materials';
 export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
 export { waterAt, waterDensity, waterViscosity } from './water';

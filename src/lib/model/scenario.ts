@@ -112,7 +112,9 @@ const setupEntries = {
     density_kg_m3: v.optional(number(1001, 25000)),
     submerged_weight_fraction: v.optional(number(0.01, 1)),
     drag_area_m2: v.optional(number(0, 0.1), 6e-4),
-    added_mass_fraction: v.optional(number(0, 5), 0.5)
+    added_mass_fraction: v.optional(number(0, 5), 0.5),
+    /** Planing: the force of the water across the bait's way, upward, as a share of its drag. */
+    lift_to_drag: v.optional(number(0, 1), 0)
   }),
   rod: v.optional(
     v.strictObject({

@@ -1,0 +1,120 @@
+import type { Move, SetupInput } from '../model';
+import type { PoolTest, Session, UnknownName } from './session';
+
+/**
+ * What no one can read off the gear, and what is thought of it before any test. A value is fitted as a
+ * number of prior deviations from the middle (`scaled`), on a logarithmic scale where it is a factor.
+ */
+export interface Unknown {
+  readonly name: UnknownName;
+  /** The value, in the unit of its name, that many prior deviations from the middle. */
+  readonly at: (scaled: number) => number;
+  /** The reverse of `at`. */
+  readonly scaledOf: (value: number) => number;
+  /** Least and greatest, scaled. */
+  readonly bounds: readonly [number, number];
+}
+
+/** Angles and reach of a hand that says "nine o'clock" and a rod held somewhere along its grip. */
+const REACH_SD_PART = 0.12;
+const ELEVATION_SD_DEG = 10;
+/** Slack that nobody looked at, m. */
+const SLACK_SD_M = 0.12;
+/** The drag area of a dressed jig is known to a factor of two, 90 in 100 (docs/model.md): 0.42 = ln 2 / 1.645. */
+const DRAG_AREA_LOG_SD = 0.42;
+/** Planing: 0 to 0.4 is what skirted jigs may have. */
+const LIFT_MIDDLE = 0.2;
+const LIFT_SD = 0.15;
+
+const DEFAULT_REACH_M = 1.9;
+const DEFAULT_DRAG_AREA_M2 = 6e-4;
+const DEFAULT_SLACK_M = 0.15;
+
+/** The unknowns of a session, less what is known and what its starts leave no room for. */
+export function unknownsOf({ gear, known, tests }: Session): Unknown[] {
+  const reach_m = gear.rod?.length_m ?? DEFAULT_REACH_M;
+  const drag_area_m2 = gear.bait.drag_area_m2 ?? DEFAULT_DRAG_AREA_M2;
+  const all = [
+    linear('reach_m', reach_m, REACH_SD_PART * reach_m, [0.1, 6]),
+    linear('elevation_deg', 0, ELEVATION_SD_DEG, [-45, 45]),
+    linear('slack_m', gear.start.slack_m ?? DEFAULT_SLACK_M, SLACK_SD_M, [0, 2]),
+    logarithmic('drag_area_m2', drag_area_m2, DRAG_AREA_LOG_SD, [1e-5, 0.05]),
+    linear('lift_to_drag', LIFT_MIDDLE, LIFT_SD, [0, 1])
+  ];
+  const isSlackFree = tests.some((one) => hasSlack(one) && !one.hasOwnSlack);
+  return all.filter(({ name }) => known[name] === undefined && (name !== 'slack_m' || isSlackFree));
+}
+
+export type Values = Partial<Record<UnknownName, number>>;
+
+/** The scenario of a test with these values in it. */
+export function scenarioOf(test: PoolTest, values: Values): object {
+  const { setup, move } = test;
+  const { reach_m, slack_m, drag_area_m2, lift_to_drag, elevation_deg = 0 } = values;
+  const isSlackSet = slack_m !== undefined && hasSlack(test) && !test.hasOwnSlack;
+  return {
+    ...setup,
+    rod: { ...setup.rod, ...(reach_m !== undefined && { length_m: reach_m }) },
+    bait: {
+      ...setup.bait,
+      ...(drag_area_m2 !== undefined && { drag_area_m2 }),
+      ...(lift_to_drag !== undefined && { lift_to_drag })
+    },
+    start: { ...setup.start, ...(isSlackSet && { slack_m }) },
+    move: raised(move, elevation_deg)
+  };
+}
+
+/** Whether a line with slack is what the test starts from. */
+function hasSlack({ setup: { start } }: PoolTest): boolean {
+  return start.line !== 'straight' && start.horizontal_tension_N === undefined;
+}
+
+/** The move as it was made by a hand whose rod pointed so much higher than was said, degrees. */
+function raised(move: Move, by_deg: number): Move {
+  switch (move.kind) {
+    case 'lift':
+      return { ...move, from_deg: move.from_deg + by_deg, to_deg: move.to_deg + by_deg };
+    case 'sweep':
+      return { ...move, elevation_deg: move.elevation_deg + by_deg };
+    case 'rod_input': {
+      const { elevation_deg: said } = move;
+      const elevation_deg = Array.isArray(said) ? said.map((one) => one + by_deg) : said + by_deg;
+      return { ...move, elevation_deg };
+    }
+    case 'sequence':
+      return { ...move, moves: move.moves.map((one) => raised(one as Move, by_deg)) } as Move;
+    default:
+      return move;
+  }
+}
+
+function linear(
+  name: UnknownName,
+  middle: number,
+  sd: number,
+  [least, most]: readonly [number, number]
+): Unknown {
+  const scaledOf = (value: number) => (value - middle) / sd;
+  return {
+    name,
+    at: (scaled) => middle + sd * scaled,
+    scaledOf,
+    bounds: [scaledOf(least), scaledOf(most)]
+  };
+}
+
+function logarithmic(
+  name: UnknownName,
+  middle: number,
+  logSd: number,
+  [least, most]: readonly [number, number]
+): Unknown {
+  const scaledOf = (value: number) => Math.log(value / middle) / logSd;
+  return {
+    name,
+    at: (scaled) => middle * Math.exp(logSd * scaled),
+    scaledOf,
+    bounds: [scaledOf(least), scaledOf(most)]
+  };
+}

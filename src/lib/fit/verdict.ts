@@ -1,0 +1,43 @@
+import type { FitResult } from './fit';
+import type { UnknownName } from './session';
+
+const NAMES: Record<UnknownName, string> = {
+  reach_m: 'how far your rod reaches',
+  elevation_deg: 'how high you really hold it',
+  slack_m: 'your slack',
+  drag_area_m2: 'the jig’s drag',
+  lift_to_drag: 'how much it planes'
+};
+/** A measurement so many deviations off is one that no set-up explains. */
+const UNEXPLAINED = 3;
+
+/** What the tests tell, in plain words, and what to test next. */
+export function verdictOf(
+  { unknowns, next }: Pick<FitResult, 'unknowns' | 'next'>,
+  { test, off }: { test: number; off: number }
+): string {
+  const names = Object.entries(unknowns) as [UnknownName, { told: boolean }][];
+  const told = names.filter(([, { told }]) => told).map(([name]) => NAMES[name]);
+  const not = names.filter(([, { told }]) => !told).map(([name]) => NAMES[name]);
+  return [
+    told.length > 0 ? `Your tests tell ${listed(told)}.` : '',
+    not.length > 0 ? `They do not tell ${listed(not)}.` : '',
+    off > UNEXPLAINED ? `No set-up explains test ${test + 1}: measure it again.` : '',
+    not.length > 0 && next.length > 0 ? `Next: ${instruction(next[0].move)}.` : ''
+  ]
+    .filter(Boolean)
+    .join(' ')
+    .replace(/^They do/, 'Your tests do');
+}
+
+function listed(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** "sweep 0 to 60 degrees in 3 seconds, measure how far and how high" */
+export function instruction(move: FitResult['next'][number]['move']): string {
+  if (move.kind !== 'lift' && move.kind !== 'sweep') return 'make the same move again';
+  const { kind, from_deg, to_deg, duration_s } = move;
+  return `${kind} ${from_deg} to ${to_deg} degrees in ${duration_s} seconds, measure how far and how high`;
+}
