@@ -1,4 +1,4 @@
-import type { Move, SetupInput } from '../model';
+import type { Move } from '../model';
 import type { PoolTest, Session, UnknownName } from './session';
 
 /**
