@@ -1,4 +1,4 @@
-import type { FitResult } from './fit';
+import type { FitResult } from './result';
 import type { UnknownName } from './session';
 
 const NAMES: Record<UnknownName, string> = {
