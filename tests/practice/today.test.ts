@@ -4,7 +4,7 @@ import { emptyRecord, today, type LearnerRecord, type Phase } from '../../src/li
 import { aTry, anAnswer, daysAt } from './samples';
 
 const lesson = (id: string, title: string, minutes: number): Lesson =>
-  ({ id, title, minutes }) as Lesson;
+  ({ id, title, minutes, challenges: [{}] }) as unknown as Lesson;
 const lessons = [lesson('one-foot', 'One foot', 12), lesson('slack', 'Slack', 9)];
 const drills = [{ id: 'drag', title: 'The drag', lesson: 'slack', asks: 'travel' as const }];
 const questions = Array.from({ length: 12 }, (_, i) => ({
@@ -68,10 +68,28 @@ test('a lesson in hand is gone on with; a finished one leads to the next', () =>
   expect(at({ progress: [finished] })?.line).toBe('Begin “Slack”.');
 });
 
-test('the drill of a finished lesson comes before the next lesson, once', () => {
+test('a few hidden tries come between a lesson and the next, and no more', () => {
   const finished = progress('slack', '2030-05-01T09:00:00.000Z');
-  expect(at({ progress: [finished] })?.line).toBe('Practise “The drag” with the bait in sight.');
-  expect(at({ progress: [finished], tries: all }, START + DAY / 2)?.line).toBe('Begin “One foot”.');
+  expect(at({ progress: [finished] })).toMatchObject({
+    line: 'Make 6 hidden tries at “The drag”.',
+    minutes: 4,
+    address: '/ruler/practise?drill=drag&short'
+  });
+  const hidden = tries('unseen', 6, 0);
+  expect(at({ progress: [finished], tries: hidden.slice(0, 5) })?.line).toBe(
+    'Make 1 hidden try at “The drag”.'
+  );
+  expect(at({ progress: [finished], tries: hidden })?.line).toBe('Begin “One foot”.');
+});
+
+test('a lesson without anything to try waits for the others', () => {
+  const talk = { ...lesson('safety', 'Safety first', 5), challenges: [] };
+  const course = { lessons: [talk, ...lessons], drills, questions: [] };
+  const now = { at_ms: START, days: daysAt(new Date(START).toISOString(), 0) };
+  expect(today(emptyRecord(), course, now, read)?.line).toBe('Begin “One foot”.');
+  const done = lessons.map(({ id }) => progress(id, '2030-05-01T09:00:00.000Z'));
+  const record = { ...emptyRecord(), progress: done, tries: tries('unseen', 6, 0) };
+  expect(today(record, course, now, read)?.line).toBe('Begin “Safety first”.');
 });
 
 test('practice that was begun comes before a lesson', () => {

@@ -62,3 +62,9 @@ export const QUESTION_MINUTES = 0.6;
 
 /** About how long a try takes with what is read after it, minutes. */
 export const TRY_MINUTES = 0.6;
+
+/**
+ * Hidden tries of a skill between its lesson and the next one: enough to show the hand that it does
+ * not know yet, and few enough that the next lesson is reached the same day. More is in Practice.
+ */
+export const SHORT_DRILL_TRIES = 6;

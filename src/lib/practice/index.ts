@@ -28,7 +28,7 @@ export {
   type Part,
   type Station
 } from './way';
-export { TRIES, type Criterion, type Phase } from './design';
+export { SHORT_DRILL_TRIES, TRIES, type Criterion, type Phase } from './design';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, type Mark } from './mark';
 export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';

@@ -1,5 +1,5 @@
 import type { Drill, Lesson } from '../course';
-import { QUESTION_MINUTES, TRY_MINUTES, type Phase } from './design';
+import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
 import { questionsToday, type Question } from './questions';
 import type { LearnerRecord, StoredTry } from './record';
 import type { Days } from './review';
@@ -73,8 +73,8 @@ const LAPSED: Reason = {
 
 /**
  * What to do today. A check that is due and the questions that are due come first; without a check
- * there is one way onward: practice that was begun, the drill of a lesson that is finished, the
- * lesson in hand, or the next. Days that were missed add nothing. Null when all is done.
+ * there is one way onward: practice that was begun, a few hidden tries of what a finished lesson
+ * taught, the lesson in hand, or the next. Days that were missed add nothing. Null when all is done.
  */
 export function today(
   record: LearnerRecord,
@@ -137,9 +137,16 @@ function onward(
   course: Course,
   practised: readonly Practised[]
 ): Part | null {
-  const begun = practised.find(({ progress }) => progress.due_ms === null && progress.left > 0);
-  const chosen = begun ?? taught(record, course, practised);
-  return chosen ? practiceOf(chosen) : lessonOf(record, course.lessons);
+  const begun = practised.find(
+    ({ progress }) => isUnderWay(progress) && progress.due_ms === null && progress.left > 0
+  );
+  if (begun) return practiceOf(begun);
+  return shortDrillOf(record, course.drills) ?? lessonOf(record, course.lessons);
+}
+
+/** Hidden tries before their turn leave a drill at its beginning. */
+function isUnderWay({ phase, made }: Progress): boolean {
+  return phase !== 'seen' || made > 0;
 }
 
 /** The drills that were begun. */
@@ -162,18 +169,21 @@ export function triesOf(drill: string, tries: readonly StoredTry[]): StoredTry[]
   );
 }
 
-/** A drill that was taught and has not been begun. */
-function taught(
-  { progress }: LearnerRecord,
-  { drills }: Course,
-  begun: readonly Practised[]
-): Practised | undefined {
-  const drill = drills.find(
-    ({ id, lesson }) =>
-      progress.some((one) => one.lesson === lesson && one.finished !== null) &&
-      !begun.some((one) => one.drill.id === id)
+/** A few hidden tries of what the last lesson taught, where they were not made yet. */
+function shortDrillOf({ progress, tries }: LearnerRecord, drills: Course['drills']): Part | null {
+  const isTaught = ({ lesson }: Course['drills'][number]) =>
+    progress.some((one) => one.lesson === lesson && one.finished !== null);
+  const short = drills.find(
+    (drill) => isTaught(drill) && triesOf(drill.id, tries).length < SHORT_DRILL_TRIES
   );
-  return drill && { drill, progress: progressOf([], 0, drill.asks) };
+  if (!short) return null;
+  const left = SHORT_DRILL_TRIES - triesOf(short.id, tries).length;
+  return {
+    does: `make ${left} hidden ${left === 1 ? 'try' : 'tries'} at “${short.title}”`,
+    why: 'Now without seeing the bait.',
+    minutes: Math.max(1, Math.round(left * TRY_MINUTES)),
+    address: `/ruler/practise?drill=${short.id}&short`
+  };
 }
 
 function isDue({ due_ms }: Progress, now_ms: number): boolean {
@@ -198,7 +208,9 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | nul
     .filter(({ lesson }) => !finished.has(lesson))
     .sort((a, b) => (a.at < b.at ? 1 : -1))
     .flatMap(({ lesson }) => lessons.find(({ id }) => id === lesson) ?? [])[0];
-  const lesson = inHand ?? lessons.find(({ id }) => !finished.has(id));
+  const left = lessons.filter(({ id }) => !finished.has(id));
+  // What has nothing to try, as the talk about safety, is for the day before a real rod.
+  const lesson = inHand ?? left.find(({ challenges }) => challenges.length > 0) ?? left[0];
   if (!lesson) return null;
   return {
     does: inHand ? `go on with “${lesson.title}”` : `begin “${lesson.title}”`,

@@ -1,6 +1,7 @@
 import { idsOf, type Drill } from '$lib/course';
 import {
   progressOf,
+  SHORT_DRILL_TRIES,
   triesOf,
   type Progress,
   type ScheduledTry,
@@ -32,4 +33,14 @@ export function nextTry(
   const seed = (tries.length - progress.made) % SEEDS;
   const ids = progress.left > 0 ? idsOf({ drill: id, phase: progress.phase, seed }) : [];
   return { progress, challenge: ids[progress.made] ?? '' };
+}
+
+/** The next of a few hidden tries between two lessons: how many were made, and the challenge's id. */
+export function nextShortTry(
+  { id }: Pick<Drill, 'id'>,
+  all: readonly StoredTry[]
+): { made: number; challenge: string } {
+  const made = triesOf(id, all).length;
+  const ids = idsOf({ drill: id, phase: 'unseen', seed: 0 });
+  return { made, challenge: made < SHORT_DRILL_TRIES ? ids[made] : '' };
 }

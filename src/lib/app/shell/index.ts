@@ -1,8 +1,7 @@
 export { default as Bed } from './Bed.svelte';
 export { default as Choice } from './Choice.svelte';
 export { default as Near } from './Near.svelte';
-export { default as SchemeSwitch } from './SchemeSwitch.svelte';
-export { default as UnitsSwitch } from './UnitsSwitch.svelte';
+export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
 export { bringIntoSight } from './in-sight';
 export { NewVersion } from './new-version';

@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import { groupsOf } from '../../../src/lib/app/lesson/groups';
+import { leftAt, lessonMarks } from '../../../src/lib/app/lesson/lesson-marks';
+import { tabName } from '../../../src/lib/app/lesson/tab-name';
+import { thumbOf } from '../../../src/lib/app/lesson/thumb';
+import { allLessons, findLesson, type Lesson } from '../../../src/lib/course';
+import { applyChange, emptyRecord, type LearnerRecord } from '../../../src/lib/practice';
+import { aTry } from '../../practice/samples';
+
+const oneFoot = findLesson('one-foot', allLessons()) as Lesson;
+const AT = '2030-05-01T08:00:00.000Z';
+
+function reached(...stations: string[]): LearnerRecord {
+  return stations.reduce(
+    (record, station) =>
+      applyChange(record, { kind: 'reached', lesson: oneFoot.id, station, at: AT }),
+    emptyRecord()
+  );
+}
+
+test('every lesson stands in one group, and those with tries keep the order of the course', () => {
+  const listed = groupsOf(allLessons()).flatMap(({ lessons }) => lessons);
+  expect(listed.map(({ id }) => id).sort()).toEqual(
+    allLessons()
+      .map(({ id }) => id)
+      .sort()
+  );
+  const tried = (lessons: readonly Lesson[]) =>
+    lessons.filter(({ challenges }) => challenges.length > 0).map(({ id }) => id);
+  expect(tried(listed)).toEqual(tried(allLessons()));
+  expect(listed[0].id).toBe('one-foot');
+});
+
+test('a lesson is new, begun by a try alone, and done', () => {
+  expect(lessonMarks(oneFoot, emptyRecord())).toMatchObject({ state: 'new', at: '' });
+  const made = { ...emptyRecord(), tries: [aTry('t1', { challenge: 'exactly-two-feet' })] };
+  expect(lessonMarks(oneFoot, made)).toMatchObject({
+    state: 'begun',
+    tried: [false, true, false, false]
+  });
+  const change = { kind: 'finished', lesson: oneFoot.id, station: 'field', at: AT } as const;
+  expect(lessonMarks(oneFoot, applyChange(emptyRecord(), change)).state).toBe('done');
+});
+
+test('a lesson is gone on with at the step where it was left, a try included', () => {
+  const prediction = { lesson: oneFoot.id, station: 'predict', option: 'same', at: AT };
+  const record = applyChange(reached('predict', 'see', 'exactly-two-feet'), {
+    kind: 'predicted',
+    prediction
+  });
+  expect(leftAt(oneFoot, record)).toBe('exactly-two-feet');
+});
+
+test('a step that is not open any more, or a lesson that was not begun, is not gone to', () => {
+  expect(leftAt(oneFoot, reached('predict', 'see'))).toBeNull();
+  expect(leftAt(oneFoot, emptyRecord())).toBeNull();
+});
+
+test('a drag is drawn as a solid way along the bottom, a hop as dots above it', () => {
+  const challenges = allLessons().flatMap((lesson) => lesson.challenges);
+  const drawn = (id: string) => {
+    const challenge = challenges.find((one) => one.id === id);
+    if (!challenge) throw new Error(`no challenge ${id}`);
+    return thumbOf(challenge);
+  };
+  expect(drawn('exactly-one-foot')).toMatchObject({
+    flown: '',
+    bait: { isTouching: true }
+  });
+  expect(drawn('one-hop').flown).toMatch(/^M.*L/);
+});
+
+test('a tab is named by what it holds', () => {
+  expect(tabName('chunk-rock')).toBe('Chunk rock');
+});

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { roomOf } from '../../../src/lib/app/shell/rooms';
+
+test.each([
+  ['/', null],
+  ['/lessons', '/lessons'],
+  ['/lessons/one-foot', '/lessons'],
+  ['/ruler', '/ruler'],
+  ['/ruler/practise', '/practice'],
+  ['/water', '/practice'],
+  ['/waterfall', null],
+  ['/standing/items', '/quiz'],
+  ['/guide/new', null]
+])('%s stands in the room %s', (path, room) => {
+  expect(roomOf(path)).toBe(room);
+});
