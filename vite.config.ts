@@ -3,6 +3,7 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 
 const componentTests = 'tests/**/*.svelte.test.ts';
+const commandTests = 'tests/commands/**/*.test.ts';
 
 // A sandbox that needs user namespaces is not to be had as root or in most containers; the pages
 // under test are our own.
@@ -42,7 +43,21 @@ export default defineConfig({
           // Some tests start another program; two busy cores make that slow.
           testTimeout: 20_000,
           include: ['tests/**/*.test.ts'],
-          exclude: [componentTests, 'tests/e2e/**']
+          exclude: [componentTests, 'tests/e2e/**', commandTests]
+        }
+      },
+      {
+        extends: true,
+        test: {
+          name: 'commands',
+          environment: 'node',
+          include: [commandTests],
+          // Each is a program of its own: two at once keep two cores busy.
+          maxConcurrency: 2,
+          // The slowest builds the whole app, on a machine that may be busy.
+          testTimeout: 300_000,
+          // A clone has a thousand files to delete.
+          hookTimeout: 60_000
         }
       },
       {

@@ -1,6 +1,6 @@
 /**
- * npm run bench: a table of figures. npm run --silent bench -- --json: one object,
- * metric name → { value, unit, target, met }.
+ * npm run bench [-- part …]: a table of figures, of every part or of those named.
+ * npm run --silent bench -- --json: one object, metric name → { value, unit, target, met }.
  */
 import { isMet, type Metrics } from './metric';
 import { feltMetrics } from './felt';
@@ -9,13 +9,23 @@ import { modelMetrics } from './model';
 import { rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
 
-const metrics: Metrics = {
-  ...modelMetrics(),
-  ...rulerMetrics(),
-  ...feltMetrics(),
-  ...fitMetrics(),
-  ...(await sandboxMetrics())
+const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
+  model: modelMetrics,
+  ruler: rulerMetrics,
+  felt: feltMetrics,
+  fit: fitMetrics,
+  sandbox: sandboxMetrics
 };
+
+const named = process.argv.slice(2).filter((arg) => arg !== '--json');
+const unknown = named.find((part) => !(part in PARTS));
+if (unknown)
+  throw new Error(`bench: no part ${unknown}; there is ${Object.keys(PARTS).join(', ')}`);
+
+const metrics: Metrics = {};
+for (const part of named.length > 0 ? named : Object.keys(PARTS)) {
+  Object.assign(metrics, await PARTS[part]());
+}
 
 const rows = Object.entries(metrics).map(([name, metric]) => {
   const { value, unit, target } = metric;

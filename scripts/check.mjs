@@ -1,8 +1,9 @@
 // Types: the whole app with Svelte, then the pure rooms again without any browser or Node types.
 import { runInstalled } from './run.mjs';
+import { sync } from './sync.mjs';
 
 const tsc = 'typescript/bin/tsc';
-await runInstalled('@sveltejs/kit/svelte-kit.js', ['sync']);
+await sync();
 const checks = await Promise.all([
   runInstalled('svelte-check/bin/svelte-check', ['--tsconfig', './tsconfig.json'], { quiet: true }),
   runInstalled(tsc, ['-p', 'tsconfig.pure.json'], { quiet: true })

@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { openStore } from '../src/lib/server/store';
 import type { Random } from '../src/lib/course/seeded-random';
+import { ensureSynced } from './sync.mjs';
 
 export interface CrashReport {
   rounds: number;
@@ -102,6 +103,7 @@ function countSaid(said: Said[], report: CrashReport): void {
  */
 async function buildWorker(): Promise<{ program: string; remove: () => void }> {
   mkdirSync(join(root, '.feltfoot'), { recursive: true });
+  await ensureSynced();
   const outDir = mkdtempSync(join(root, '.feltfoot', 'crash-worker-'));
   await build({
     root,

@@ -3,14 +3,12 @@ import { join } from 'node:path';
 import { ensureBuilt } from './build.mjs';
 import { findChromium } from './chromium.mjs';
 import { ensureInstalled } from './install.mjs';
+import { fenced, linted } from './linters.mjs';
 import './orphan.mjs';
 import { root, run, runInstalled } from './run.mjs';
 import { say, since } from './say.mjs';
 
 const reports = join(root, '.feltfoot', 'reports');
-const eslint = 'eslint/bin/eslint.js';
-const depcruise = 'dependency-cruiser/bin/dependency-cruise.mjs';
-const cruised = ['--config', '.dependency-cruiser.cjs', 'src', 'scripts', 'server'];
 
 /** What earlier steps found for later ones: the browser and the build. */
 const found = { FELTFOOT_CHROMIUM: '', FELTFOOT_BUILD: '' };
@@ -82,7 +80,6 @@ const types = () => run(process.execPath, ['scripts/check.mjs']).then(({ code })
 
 const formatted = () =>
   installed('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
-const fenced = () => installed(depcruise, cruised);
 const built = async () => {
   found.FELTFOOT_BUILD = await ensureBuilt();
   return 0;
@@ -95,11 +92,12 @@ const together = async (...codes) => (await Promise.all(codes)).find((code) => c
 const steps = [
   ['install', ensureInstalled],
   ['browser', async () => void (found.FELTFOOT_CHROMIUM = await findChromium())],
-  ['types and lint', () => together(types(), installed(eslint, ['.', '--max-warnings=0']))],
+  ['types and lint', () => together(types(), linted())],
   // The build before the tests in Node: some of them start a server from it.
   ['format, fences and build', () => together(formatted(), fenced(), built())],
   ['tests in Node', () => vitest('node')],
   ['questions that are drawn', () => installed('tsx/dist/cli.mjs', ['scripts/check-items.ts'])],
+  ['commands in a fresh clone', () => vitest('commands')],
   ['tests in a browser', () => vitest('browser')],
   ['tests end to end', playwright]
 ];

@@ -1,0 +1,68 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { freshClone, remove, root, typed, withBuilds } from './clone';
+import { commandsNamed, textsIn } from './named';
+import { LEFT_OUT, TRIALS, type Trial } from './trials';
+
+const named = commandsNamed(root);
+const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+
+async function tried(folder: string, command: string, trial: Trial): Promise<void> {
+  const { given = '', stdin, serves: until, says } = trial;
+  const visit = async (url: string) => {
+    const { status } = await fetch(url);
+    expect(status, url).toBe(200);
+  };
+  const { code, output } = await typed(folder, `${command} ${given}`, { stdin, until, visit });
+  expect(output).toMatch(says);
+  expect({ code, output }).toMatchObject({ code: until ? null : 0 });
+}
+
+describe('what the documents tell to type', () => {
+  test('is found among words and in blocks of shell', () => {
+    const text = 'Do `npm\nrun x -- --y`, not `npm`.\n```sh\nA=1 npm start # so\n```\n`npx z`';
+    expect(textsIn(text)).toEqual(['A=1 npm start', 'npm run x -- --y', 'npm', 'npx z']);
+    expect(named.length).toBeGreaterThan(30);
+  });
+
+  test('is known here, and what is known here is told there', () => {
+    const known = [...Object.keys(TRIALS), ...Object.keys(LEFT_OUT)];
+    expect([...new Set(named.map(({ command }) => command))].sort()).toEqual(known.sort());
+  });
+
+  test('tells every script of package.json', () => {
+    const told = new Set(named.map(({ command }) => command.replace(/^npm (run )?/, '')));
+    expect(Object.keys(scripts).filter((script) => !told.has(script))).toEqual([]);
+  });
+
+  test.each(named.filter(({ flags }) => flags.length > 0))(
+    '$file: of `$text` each flag is tried',
+    ({ command, flags }) => {
+      const given = TRIALS[command].given?.split(' ') ?? [];
+      expect(given).toEqual(expect.arrayContaining(flags));
+    }
+  );
+});
+
+const built = freshClone();
+afterAll(() => remove(built));
+
+// First, and alone: a build takes both cores, and others work on what it made.
+test('`npm run build` works in a fresh clone', () =>
+  tried(built, 'npm run build', TRIALS['npm run build']));
+
+describe.concurrent('in a fresh clone, after the install alone,', () => {
+  const rest = Object.entries(TRIALS).filter(([command]) => command !== 'npm run build');
+  test.each(rest)('`%s` works', async (command, trial) => {
+    const folder = freshClone();
+    if (trial.needsBuild) withBuilds(folder, built);
+    // There must be something to put back, into a store that is empty.
+    if (command === 'npm run restore') {
+      const elsewhere = 'FELTFOOT_DATA=.feltfoot/another npm run backup';
+      await tried(folder, elsewhere, TRIALS['npm run backup']);
+    }
+    await tried(folder, command, trial);
+    remove(folder);
+  });
+});

@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { postgres } from '../server/stores';
+
+/** How a command is tried: with the least that it can be given, for it is tried at every `npm test`. */
+export interface Trial {
+  /** What follows the command; each flag that a document names is among it. */
+  given?: string;
+  stdin?: string;
+  /** Words that only a run that did its work says. */
+  says: RegExp;
+  /** The address in what it says once it serves; it is then asked for a page, and stopped. */
+  serves?: RegExp;
+  /** Works on a build, which it makes if there is none: it finds the one that `npm run build` made. */
+  needsBuild?: true;
+}
+
+const SCENARIO = JSON.stringify({
+  water: { depth_m: 4 },
+  line: { material: 'fluorocarbon', diameter_m: 0.00033 },
+  bait: { mass_kg: 0.021 },
+  start: { bait_x_m: 24, slack_m: 0.15 },
+  move: { kind: 'lift', from_deg: 0, to_deg: 30, duration_s: 0.35 },
+  hold_s: 1
+});
+
+/** The session that its own page shows. */
+const fitDocs = readFileSync(fileURLToPath(new URL('../../docs/fit.md', import.meta.url)), 'utf8');
+const [, SESSION = ''] = /^```json\n([\s\S]*?)^```/m.exec(fitDocs) ?? [];
+
+const TWO_NODES: Trial = postgres.missing
+  ? { says: /Two nodes need a PostgreSQL/, needsBuild: true }
+  : { says: /Stopping/, serves: /behind (http:\S+\d)/, needsBuild: true };
+
+export const TRIALS: Readonly<Record<string, Trial>> = {
+  'npm run build': { says: /Built in/ },
+  'npm start': { says: /is running/, serves: /this machine\s+(http:\S+)/, needsBuild: true },
+  'npm run dev': { given: '-- --port 0', says: /ready in/, serves: /Local:\s+(http:\S+\d)/ },
+  'npm run check': { says: /0 errors and 0 warnings/ },
+  'npm run lint': { given: '-- src/lib/model/units.ts', says: /no dependency violations/ },
+  'npm run format': { says: /prettier --write/ },
+  'npm run format:check': { says: /All matched files use Prettier/ },
+  'npm run test:unit': { given: '-- tests/practice/error-scores.test.ts', says: /3 passed/ },
+  'npm run test:browser': { given: '-- tests/app/quiz/End.svelte.test.ts', says: /2 passed/ },
+  'npm run test:e2e': {
+    given: '-- tests/e2e/shell.spec.ts --project desktop-chromium',
+    says: /\d passed/,
+    needsBuild: true
+  },
+  'npx vitest': { given: 'run tests/published/trade.test.ts -u', says: /passed/ },
+  'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
+  'npm run fit': { stdin: SESSION, says: /"held_out":/ },
+  'npm run check:content': { given: '-- --json safety', says: /"faults":\[\]/ },
+  'npm run check:items': { given: '-- --seeds 1 --generator mood', says: /1 seeds, .* 0 faults/ },
+  'npm run items': { given: '-- --seeds 1 --generator mood', says: /"stem":/ },
+  'npm run bench': { given: '-- --json ruler', says: /"met":true/ },
+  'npm run demo': { says: /guide\/open#\w/ },
+  'npm run backup': { given: '-- saved.jsonl', says: /rows are in saved\.jsonl/ },
+  'npm run restore': { given: '-- saved.jsonl', says: /rows were put back/ },
+  'npm run crash-test': { given: '-- --rounds 1', says: /"rounds":1,.*"lost":0,"doubled":0/ },
+  'npm run load': {
+    given: '-- --phones 1 --clients 1 --over 0 --nodes 1 --json',
+    says: /"lost":0/,
+    needsBuild: true
+  },
+  'npm run two-nodes': TWO_NODES
+};
+
+/** Not run here, and why. */
+export const LEFT_OUT: Readonly<Record<string, string>> = {
+  'npm test': 'it runs these tests, and so would never end',
+  'npm run test:commands': 'the same'
+};
