@@ -41,7 +41,7 @@ module.exports = (async () => {
         name: 'pure-room',
         comment: 'pure rooms run alike in the browser, on the server and in tests',
         severity: 'error',
-        from: { path: '^src/lib/(model|scoring|course|practice|fit)/' },
+        from: { path: '^src/lib/(model|scoring|wire|course|practice|fit)/' },
         to: { dependencyTypes: ['core'] }
       },
       {

@@ -18,6 +18,13 @@ export const rooms = {
     because:
       'marks depend on the trace and the goal alone, so that a server grades the same try alike'
   },
+  wire: {
+    fence: 'wire-is-every-boundary',
+    may: ['model', 'scoring'],
+    pure: true,
+    because:
+      'what crosses a boundary has one schema, which must not depend on who sends, stores or shows it'
+  },
   course: {
     fence: 'course-is-data',
     may: ['model', 'scoring'],
@@ -26,7 +33,7 @@ export const rooms = {
   },
   practice: {
     fence: 'practice-from-marks',
-    may: ['scoring', 'course'],
+    may: ['scoring', 'wire', 'course'],
     pure: true,
     because: 'the learner’s record is made of marks and lessons, never of physics'
   },
@@ -38,19 +45,19 @@ export const rooms = {
   },
   sandbox: {
     fence: 'sandbox-knows-no-lesson',
-    may: ['model', 'scoring'],
+    may: ['model', 'scoring', 'wire'],
     pure: false,
     because: 'it gets a scenario and hands back a trace, so that every page can use it'
   },
   app: {
     fence: 'app-is-what-pages-are-made-of',
-    may: ['model', 'scoring', 'course', 'practice', 'sandbox', 'server'],
+    may: ['model', 'scoring', 'wire', 'course', 'practice', 'sandbox'],
     pure: false,
     because: 'what a page shows is put together here, so that a page itself stays a few lines'
   },
   server: {
     fence: 'server-draws-nothing',
-    may: ['model', 'scoring', 'course', 'practice'],
+    may: ['model', 'scoring', 'wire', 'course', 'practice'],
     pure: false,
     because: 'what it stores and grades must not depend on how a browser shows it'
   }

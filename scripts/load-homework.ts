@@ -1,6 +1,7 @@
 import { findChallenge, loadLessons } from '../src/lib/course';
 import { MODEL_VERSION, type RodInput } from '../src/lib/model';
-import { MOST, parseAssignment } from '../src/lib/practice';
+import { parseAssignment } from '../src/lib/practice';
+import { MOST } from '../src/lib/wire';
 import { gradeTry, type Challenge } from '../src/lib/scoring';
 import { askNode, newGuide, quantile, type LoadNode } from './load-nodes';
 

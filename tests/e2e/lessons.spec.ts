@@ -1,7 +1,8 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { setTimeout as pause } from 'node:timers/promises';
 import { loadLessons, type Lesson } from '../../src/lib/course';
-import { emptyRecord, wayThrough, type Part, type Station } from '../../src/lib/practice';
+import { wayThrough, type Part, type Station } from '../../src/lib/practice';
+import { emptyRecord } from '../../src/lib/wire';
 
 /** The model runs a try again before its marks are there. */
 const LONG = { timeout: 20_000 };

@@ -1,13 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
-import {
-  filledIn,
-  isInAnyGear,
-  MOST,
-  ownGearId,
-  parseAssignment,
-  type Assignment
-} from '../../src/lib/practice';
+import { isInAnyGear, ownGearId, parseAssignment } from '../../src/lib/practice';
+import { type Assignment, MOST, storedAssignment } from '../../src/lib/wire';
+import { parseData } from '../../src/lib/scoring';
 import { drag } from './drag';
 
 const assignment: Assignment = {
@@ -22,6 +17,7 @@ const assignment: Assignment = {
   phase: 'half_seen',
   due: '2031-05-09'
 };
+const stored = (old: unknown) => parseData(storedAssignment, old);
 const changed = (change: object) => ({ ...assignment, ...change });
 
 describe('an assignment', () => {
@@ -69,11 +65,11 @@ describe('an assignment', () => {
     const { title, note, lessons, tries, due } = assignment;
     const before = { title, note, lessons, tries, due };
     const hidden = { ...drag, visibility: 'unseen' as const };
-    const filled = filledIn({ ...before, challenges: [hidden] });
+    const filled = stored({ ...before, challenges: [hidden] });
     expect(filled).toMatchObject({ ...before, phase: 'unseen', objectives: [], from: '' });
     expect(parseAssignment(filled)).toEqual(filled);
-    expect(filledIn({ ...before, challenges: [] }).phase).toBe('seen');
-    expect(filledIn(assignment)).toEqual(assignment);
+    expect(stored({ ...before, challenges: [] }).phase).toBe('seen');
+    expect(stored(assignment)).toEqual(assignment);
   });
 });
 

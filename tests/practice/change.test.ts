@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { applyChange, emptyRecord, type RecordChange } from '../../src/lib/practice';
+import { applyChange, type RecordChange } from '../../src/lib/practice';
+import { emptyRecord } from '../../src/lib/wire';
 import { aRecord, anAnswer, aTry } from './samples';
 
 const noon = '2030-05-01T12:00:00.000Z';

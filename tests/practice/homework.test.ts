@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { itemOf } from '../../src/lib/course/items';
-import { asSent, type Assignment } from '../../src/lib/practice';
-import { packetOf, parsePacket, type HomeworkResult } from '../../src/lib/practice/homework';
+import { asSent, type Assignment, type HomeworkResult, packetOf } from '../../src/lib/wire';
+import { parsePacket } from '../../src/lib/practice';
 import { gradeHomework } from '../../src/lib/practice/homework-grading';
 import { gradeTry } from '../../src/lib/scoring';
 import { aSweep, drag } from './drag';
@@ -160,7 +160,7 @@ describe('a spoilt packet', () => {
     [
       'a rod turned too far',
       (p) => (p.result.tries[0].input.elevation = 'gggg_A' + 'A'),
-      'result.tries.0.input.elevation_deg: must be an angle'
+      'result.tries.0.input.elevation_deg.0: must be a number from -360 to 360'
     ],
     ['a time', (p) => (p.result.tries[0].at = 'noon'), 'result.tries.0.at: must be a UTC time'],
     [

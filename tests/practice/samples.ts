@@ -1,11 +1,10 @@
+import { dayOf, type Days } from '../../src/lib/practice';
 import {
-  dayOf,
   emptyRecord,
-  type Days,
   type LearnerRecord,
   type StoredAnswer,
   type StoredTry
-} from '../../src/lib/practice';
+} from '../../src/lib/wire';
 
 export function aTry(id: string, more: Partial<StoredTry> = {}): StoredTry {
   return {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Lesson } from '../../src/lib/course';
-import { emptyRecord, today, type LearnerRecord, type Phase } from '../../src/lib/practice';
+import { today, type Phase } from '../../src/lib/practice';
+import { emptyRecord, type LearnerRecord } from '../../src/lib/wire';
 import { aTry, anAnswer, daysAt } from './samples';
 
 const lesson = (id: string, title: string, minutes: number): Lesson =>

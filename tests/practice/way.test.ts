@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findLesson, loadLessons, type Lesson } from '../../src/lib/course';
-import {
-  applyChange,
-  emptyRecord,
-  stationToGoOn,
-  wayThrough,
-  type RecordChange
-} from '../../src/lib/practice';
+import { applyChange, stationToGoOn, wayThrough, type RecordChange } from '../../src/lib/practice';
+import { emptyRecord } from '../../src/lib/wire';
 
 const lessons = loadLessons();
 const full = lessonOf('one-foot');

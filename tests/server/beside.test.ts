@@ -6,7 +6,8 @@ import type { RodInput } from '../../src/lib/model';
 import { contactWhileMoving, DataError, gradeTry } from '../../src/lib/scoring';
 import { Beside, type Thread } from '../../src/lib/server/beside';
 import { answerTo, madeIn, type GivenFor, type Question } from '../../src/lib/server/beside-work';
-import { jigFor, type Conditions } from '../../src/lib/server/plan-gear';
+import { jigFor } from '../../src/lib/server/plan-gear';
+import type { Conditions } from '../../src/lib/wire';
 
 const fixed = SOURCES.find(({ isGenerated, kind }) => !isGenerated && kind === 'choose');
 if (!fixed) throw new Error('no fixed question');

@@ -4,17 +4,11 @@ import { COVERAGE, itemOf, LAST_CHECKED_SEED } from '../../src/lib/course/items'
 import { challengeOf } from '../../src/lib/server/clinic-answers';
 import { adviceAfter, newRoom, nextState, talkLeft } from '../../src/lib/server/clinic-flow';
 import { PARALLELS } from '../../src/lib/server/clinic-parallel';
-import {
-  clinicOffer,
-  PLAN_MINUTES,
-  planFor,
-  PREPARED,
-  roomLessons,
-  type Round
-} from '../../src/lib/server/clinic-plan';
+import { clinicOffer, planFor, PREPARED, roomLessons } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
 import type { Poll } from '../../src/lib/server/clinic-poll-maker';
 import { CODE_LETTERS, CODE_PATTERN, newCode } from '../../src/lib/server/room-code';
+import { PLAN_MINUTES, type Round } from '../../src/lib/wire';
 
 const NOW = '2031-05-01T08:00:00.000Z';
 const lessons = loadLessons();

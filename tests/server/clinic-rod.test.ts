@@ -2,20 +2,14 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
-import {
-  lendRod,
-  MOST_SAMPLES,
-  rodPlace,
-  rodRoom,
-  rodSchema,
-  rodWater
-} from '../../src/lib/server/clinic-rod';
+import { lendRod, rodPlace, rodRoom, rodWater } from '../../src/lib/server/clinic-rod';
 import { screenView } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
 import { act, createRoom, roomOf } from '../../src/lib/server/rooms';
 import { openStore } from '../../src/lib/server/store';
 import { guided } from './guided';
 import { storeKinds } from './stores';
+import { clinicRequest, MOST_TURNS } from '../../src/lib/wire';
 
 const NOW = '2031-05-01T08:00:00.000Z';
 const plan = planFor(45, PREPARED[45], loadLessons(), () => 0.5);
@@ -27,13 +21,13 @@ describe('what the phone sends', () => {
   const sent = { link: 'ABC234-token', ...batch };
   test.each([
     ['as it comes', sent, true],
-    ['too many samples', { ...sent, samples: Array(MOST_SAMPLES + 1).fill([1, 1]) }, false],
+    ['too many samples', { ...sent, samples: Array(MOST_TURNS + 1).fill([1, 1]) }, false],
     ['more than a turn', { ...sent, samples: [[1, 400]] }, false],
     ['no number', { ...sent, samples: [[1, null]] }, false],
     ['a name', { ...sent, name: 'Reed' }, false],
     ['a link as long as a book', { ...sent, link: 'x'.repeat(101) }, false]
   ])('%s', (_, given, isTaken) => {
-    expect(v.safeParse(rodSchema, given).success).toBe(isTaken);
+    expect(v.safeParse(clinicRequest.rod, given).success).toBe(isTaken);
   });
 });
 

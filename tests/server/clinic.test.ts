@@ -2,8 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
-import { challengeOf, takeAnswer, type Answer } from '../../src/lib/server/clinic-answers';
-import type { ClinicAction } from '../../src/lib/server/clinic-flow';
+import { challengeOf, takeAnswer } from '../../src/lib/server/clinic-answers';
 import { homeOf } from '../../src/lib/server/clinic-home';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
@@ -27,6 +26,7 @@ import { newToken } from '../../src/lib/server/token';
 import { evenHand } from './samples';
 import { guided } from './guided';
 import { storeKinds } from './stores';
+import type { ClinicAction, ClinicSubmission } from '../../src/lib/wire';
 
 const NOW = '2031-05-01T08:00:00.000Z';
 const plan = planFor(90, PREPARED[90], loadLessons(), () => 0.5);
@@ -43,7 +43,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
   suite('that can be had', () => {
     const club = guided(kind, NOW);
 
-    async function take(room: Room, token: string, answer: Answer, now = NOW) {
+    async function take(room: Room, token: string, answer: ClinicSubmission, now = NOW) {
       await takeSeat(club.store.db, room, token, NOW);
       const look = await lookUp(club.store.db, { code: room.code, token, id: answer.id });
       return takeAnswer(club.store.db, look, answer, now);
@@ -59,7 +59,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const vote = async (option: string, part: string, token = newToken()) => {
         const answer = {
           kind: 'vote' as const,
-          id: `vote-${part}-${sent++}-`.padEnd(16, 'x'),
+          id: `vote-${part.replace('.', '_')}-${sent++}-`.padEnd(16, 'x'),
           part,
           option
         };

@@ -13,7 +13,7 @@ import {
 } from '../../src/lib/server/assignments';
 import { enter, forgetClient } from '../../src/lib/server/clients';
 import { homeworkTable } from '../../src/lib/server/export';
-import { takeSent, type SentAnswer, type SentTry } from '../../src/lib/server/homework';
+import { takeSent } from '../../src/lib/server/homework';
 import { progressOf } from '../../src/lib/server/progress';
 import { standingsOf } from '../../src/lib/server/standing';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
@@ -21,6 +21,7 @@ import { openStore, type Store } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
 import { evenHand, sampleChallenge, sampleTask } from './samples';
 import { sqlite } from './stores';
+import type { SubmittedAnswer, SubmittedTry } from '../../src/lib/wire';
 
 const NOW = '2031-05-01T08:00:00.000Z';
 let server: Awaited<ReturnType<typeof sqlite.start>>;
@@ -42,7 +43,7 @@ afterEach(async () => {
   await server.stop();
 });
 
-function tried(id: string, turn_deg: number, marks?: number): SentTry {
+function tried(id: string, turn_deg: number, marks?: number): SubmittedTry {
   const input = evenHand(sampleChallenge, turn_deg, 3);
   const { grade } = gradeTry(sampleChallenge, input);
   const challenge = sampleChallenge.id;
@@ -58,7 +59,7 @@ function tried(id: string, turn_deg: number, marks?: number): SentTry {
 }
 
 /** Of a question about the season that needs no run of the model. */
-function answered(id: string, item: string, isRight: boolean): SentAnswer {
+function answered(id: string, item: string, isRight: boolean): SubmittedAnswer {
   const { answer } = itemOf(item, 7);
   if (answer.form !== 'choose') throw new Error(answer.form);
   const given = answer.options.find((one) => (one.id === answer.key) === isRight)?.id ?? '';
@@ -191,7 +192,7 @@ describe('homework', () => {
     const [head, ...lines] = homeworkTable(await progressOf(store.db, homework), 'half_seen')
       .trimEnd()
       .split('\r\n')
-      .map((text) => text.slice(1, -1).split('","'));
+      .map((text) => text.split(','));
     const rows = lines.map((cells) => Object.fromEntries(cells.map((cell, i) => [head[i], cell])));
     expect(rows).toMatchObject([
       {

@@ -1,7 +1,7 @@
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import type { RodInput } from '../../src/lib/model';
 import type { Challenge } from '../../src/lib/scoring';
-import type { Assignment } from '../../src/lib/practice';
+import type { Assignment } from '../../src/lib/wire';
 
 export const sampleChallenge: Challenge = findChallenge(
   'exactly-one-foot',

@@ -2,27 +2,12 @@ import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { networkOf } from '../../src/lib/server/code-guard';
 import { isFromElsewhere } from '../../src/lib/server/elsewhere';
-import { csvCell } from '../../src/lib/server/export';
 import { storeTrouble } from '../../src/lib/server/faults';
 import { RateLimiter } from '../../src/lib/server/rate-limit';
 import { openStore, storeOfFile } from '../../src/lib/server/store';
 import { accept } from '../../src/lib/server/submissions';
 import { hashToken, newToken, seal, shareToken, unseal } from '../../src/lib/server/token';
 import { sqlite } from './stores';
-
-describe('CSV cells', () => {
-  test.each([
-    ['=HYPERLINK("x")', `"'=HYPERLINK(""x"")"`],
-    ['+49', `"'+49"`],
-    ['-2+3', `"'-2+3"`],
-    ['@SUM(A1)', `"'@SUM(A1)"`],
-    ['＝1+1', `"'＝1+1"`],
-    ['\t=1', `"'\t=1"`],
-    ['Ina, "the reed"', '"Ina, ""the reed"""'],
-    [-0.25, '"-0.25"'],
-    [null, '""']
-  ])('%s is written as %s', (value, cell) => expect(csvCell(value)).toBe(cell));
-});
 
 describe('tokens', () => {
   test('have 128 bits or more and never come twice', () => {

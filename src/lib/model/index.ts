@@ -16,7 +16,15 @@ export {
   type Setup,
   type SetupInput
 } from './scenario';
-export { baseMove, ROD_RATE_HZ, type Move, type RodInput, type SequenceStep } from './move';
+export {
+  baseMove,
+  MOST_SAMPLES,
+  ROD_RATE_HZ,
+  rodInputSchema,
+  type Move,
+  type RodInput,
+  type SequenceStep
+} from './move';
 export type { LineMaterialName } from './materials';
 export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
 export { waterAt, waterDensity, waterViscosity } from './water';

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { list, number } from './schema-parts';
+import { list, number, samples } from './schema-parts';
 
 /** Longest single move, s: a dead-stick or a slow swim fits; a typing error does not. */
 const MAX_MOVE_S = 600;
@@ -39,28 +39,30 @@ const tipPath = v.pipe(
   v.check((m) => m.t_s.every((t, i) => i === 0 || t > m.t_s[i - 1]), 't_s must increase')
 );
 
+/** Most samples of a hand's recorded move: two minutes, the longest try there is, and a little. */
+export const MOST_SAMPLES = 12_100;
+const angles = v.union([angle, samples(-360, 360, MOST_SAMPLES)]);
+
 /**
  * A hand's move as it was recorded: the rod's elevation and azimuth, sampled `rate_Hz` times a second.
- * A single number stands for an angle that was held.
+ * A single number stands for an angle that was held; one of the two must be a list.
  */
-const rodInput = v.pipe(
+export const rodInputSchema = v.pipe(
   v.strictObject({
     kind: v.literal('rod_input'),
     rate_Hz: v.literal(100),
-    elevation_deg: v.union([angle, v.pipe(list(-360, 360), v.minLength(2))]),
-    azimuth_deg: v.union([angle, v.pipe(list(-360, 360), v.minLength(2))]),
+    elevation_deg: angles,
+    azimuth_deg: angles,
     /** Line taken in by the reel since the start, m; negative is line given. */
-    line_in_m: v.optional(v.pipe(list(-60, 60), v.minLength(2)))
+    line_in_m: v.optional(samples(-60, 60, MOST_SAMPLES))
   }),
+  v.check((m) => samplesOf(m) > 0, 'elevation_deg or azimuth_deg must be a list'),
   v.check(
-    (m) => Array.isArray(m.elevation_deg) || Array.isArray(m.azimuth_deg),
-    'elevation_deg or azimuth_deg must be a list'
-  ),
-  v.check(
-    (m) =>
-      !Array.isArray(m.elevation_deg) ||
-      !Array.isArray(m.azimuth_deg) ||
-      m.elevation_deg.length === m.azimuth_deg.length,
+    ({ elevation_deg, azimuth_deg }) =>
+      [elevation_deg, azimuth_deg].every(
+        (one, _, [first]) =>
+          !Array.isArray(one) || !Array.isArray(first) || one.length === first.length
+      ),
     'elevation_deg and azimuth_deg must have the same length'
   ),
   v.check(
@@ -69,15 +71,11 @@ const rodInput = v.pipe(
   )
 );
 
-function samplesOf(m: {
-  elevation_deg: number | number[];
-  azimuth_deg: number | number[];
-}): number {
-  return Array.isArray(m.elevation_deg)
-    ? m.elevation_deg.length
-    : Array.isArray(m.azimuth_deg)
-      ? m.azimuth_deg.length
-      : 1;
+type HeldOrMoved = { elevation_deg: number | number[]; azimuth_deg: number | number[] };
+
+/** Of the angle that is a list; 0 where both were held. */
+function samplesOf({ elevation_deg, azimuth_deg }: HeldOrMoved): number {
+  return [elevation_deg, azimuth_deg].find(Array.isArray)?.length ?? 0;
 }
 
 /** The reel takes in `line_m` (negative: gives it) at an even pace; the rod is held. */
@@ -99,10 +97,10 @@ const sequence = v.strictObject({
   )
 });
 
-export const baseMove = v.variant('kind', [lift, sweep, tipPath, rodInput, sequence]);
+export const baseMove = v.variant('kind', [lift, sweep, tipPath, rodInputSchema, sequence]);
 
 export type Move = v.InferOutput<typeof baseMove>;
-export type RodInput = v.InferOutput<typeof rodInput>;
+export type RodInput = v.InferOutput<typeof rodInputSchema>;
 export type SequenceStep = v.InferOutput<typeof sequence>['moves'][number];
 
 /** Samples a second of a hand's recorded move: one a tick of the model (see TICK_S). */

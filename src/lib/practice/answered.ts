@@ -1,5 +1,5 @@
-import type { Report } from './answer';
 import { AIM } from './review';
+import type { Report } from '../wire';
 
 /** What answers to questions about one thing come to. */
 export interface Answered {

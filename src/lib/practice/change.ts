@@ -1,13 +1,13 @@
 import { isSameQuestion, mergeRecords, movedToEnd } from './merge';
-import type { StoredAnswer } from './answer';
 import {
+  type StoredAnswer,
   emptyRecord,
   type LearnerRecord,
   type LessonProgress,
   type Prediction,
   type Settings,
   type StoredTry
-} from './record';
+} from '../wire';
 
 /** Everything that can happen to a record. Doing the same change twice does no more than once. */
 export type RecordChange =

@@ -1,5 +1,5 @@
 import { askedOf, type Challenge, type Guess } from '../scoring';
-import type { StoredTry } from './record';
+import type { StoredTry } from '../wire';
 
 /** A guess as it is kept with its try. */
 export type KeptGuess = Pick<StoredTry, 'guess_m' | 'guess_lifted' | 'guess_down'>;

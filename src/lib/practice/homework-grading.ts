@@ -2,11 +2,10 @@ import type { Item, Verdict } from '../course/items';
 import { gradeTry, type Challenge } from '../scoring';
 import { answeredOf, type Answered } from './answered';
 import { errorScores, type ErrorScores } from './error-scores';
-import { within } from './fields';
-import type { HomeworkAnswer, HomeworkResult, HomeworkTry } from './homework';
 import { judgedAgain } from './judged';
 import { errorOf, markOf, type Mark } from './mark';
 import { rulerOf, type Ruler } from './ruler';
+import { within, type PacketAnswer, type HomeworkResult, type PacketTry } from '../wire';
 
 type Graded = ReturnType<typeof gradeTry>;
 
@@ -14,7 +13,7 @@ type Graded = ReturnType<typeof gradeTry>;
 export type Grader = (...made: Parameters<typeof gradeTry>) => Graded | null;
 
 export type GradedTry = Graded & {
-  made: HomeworkTry;
+  made: PacketTry;
   /** Null where the challenge asks for no distance. */
   mark: Mark | null;
 };
@@ -32,7 +31,7 @@ export interface ChallengeReport {
 
 /** An answer, judged again. */
 export interface JudgedAnswer {
-  answered: HomeworkAnswer;
+  answered: PacketAnswer;
   item: Item;
   verdict: Verdict;
 }
@@ -79,7 +78,7 @@ export function gradeHomework(
 
 function objectiveReports(
   objectives: readonly string[],
-  given: readonly HomeworkAnswer[]
+  given: readonly PacketAnswer[]
 ): ObjectiveReport[] {
   const judged = given.map((answered, i): JudgedAnswer => {
     return within(`result.answers.${i}`, () => ({
@@ -98,7 +97,7 @@ function objectiveReports(
 }
 
 function gradedTry(
-  made: HomeworkTry,
+  made: PacketTry,
   challenge: Challenge,
   n: number,
   grade: Grader

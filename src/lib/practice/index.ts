@@ -1,25 +1,6 @@
 /** The learner's record: what was done, when, and with which rod input. See docs/record-format.md. */
-export {
-  emptyRecord,
-  RECORD_VERSION,
-  type LearnerRecord,
-  type LessonProgress,
-  type Notes,
-  type Prediction,
-  type SetAside,
-  type Settings,
-  type StoredTry
-} from './record';
-export type { Report, StoredAnswer } from './answer';
 export { applyChange, type RecordChange } from './change';
 export { mergeRecords } from './merge';
-export {
-  readDocument,
-  RecordError,
-  RECORD_FORMAT,
-  toDocument,
-  type RecordDocument
-} from './document';
 export {
   sectionStation,
   stationToGoOn,
@@ -34,7 +15,7 @@ export { markOf, travelOf, type Mark } from './mark';
 export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';
-export { guessOf, keptGuess, type KeptGuess } from './guess';
+export { guessOf, keptGuess } from './guess';
 export { measuredOf, type Measured } from './measured';
 export { judge, type Attempt, type CheckResult } from './mastery';
 export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
@@ -42,18 +23,6 @@ export { questionsToday, type Question } from './questions';
 export { today, triesOf, type Course, type Now, type Practised, type Today } from './today';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
-// What travels and how it is judged is not here: that knows every question, which few pages need.
-export {
-  filledIn,
-  HOMEWORK_PHASES,
-  isInAnyGear,
-  MOST,
-  ownGearId,
-  parseAssignment,
-  type Assignment,
-  type HomeworkPhase,
-  type OldAssignment
-} from './assignment';
+export { isInAnyGear, ownGearId, parseAssignment, parsePacket } from './assignment';
 export { answeredOf, type Answered } from './answered';
-export { asSent } from './rod-code';
 export * from './review';

@@ -1,7 +1,6 @@
 import { itemOf, judge, SOURCES, type Item, type Verdict } from '../course/items';
 import { DataError } from '../scoring';
-import type { StoredAnswer } from './answer';
-import { MOST } from './assignment';
+import { type StoredAnswer, MOST } from '../wire';
 
 /** An answer to a question of homework: no more than it takes to judge it again. */
 export type GivenAnswer = Pick<StoredAnswer, 'item' | 'seed' | 'given'>;

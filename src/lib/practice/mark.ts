@@ -1,5 +1,5 @@
 import { peakBaitSpeed, tipTravel, type Challenge, type Grade, type gradeTry } from '../scoring';
-import type { StoredTry } from './record';
+import type { StoredTry } from '../wire';
 
 /** One try on the ruler: what was meant and what was done. SI, distances towards the angler. */
 export interface Mark {

@@ -1,4 +1,4 @@
-import type { LearnerRecord, LessonProgress, Prediction } from './record';
+import type { LearnerRecord, LessonProgress, Prediction } from '../wire';
 
 type Asked = Pick<Prediction, 'lesson' | 'station'>;
 

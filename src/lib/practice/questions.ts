@@ -1,5 +1,5 @@
-import type { LearnerRecord } from './record';
 import { dailySet, type Askable, type DailySet, type Days } from './review';
+import type { LearnerRecord } from '../wire';
 
 /** What can be asked, with the lesson that teaches it. */
 export interface Question extends Askable {

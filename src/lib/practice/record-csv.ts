@@ -1,5 +1,5 @@
-import { csvCell, type Grade } from '../scoring';
-import type { LearnerRecord, StoredTry } from './record';
+import type { Grade } from '../scoring';
+import { csvTable, type Cell, type LearnerRecord, type StoredTry } from '../wire';
 
 /** A stored try run and graded again, as far as a table has room for it. */
 export interface TableTry {
@@ -24,7 +24,9 @@ const COLUMNS = [
   'model'
 ] as const;
 
-type Row = Partial<Record<(typeof COLUMNS)[number], string | number | boolean>>;
+type Row = Partial<Record<(typeof COLUMNS)[number], Cell>>;
+
+const yesOrNo = (is?: boolean) => (is === undefined ? undefined : is ? 'yes' : 'no');
 
 /**
  * The whole record as one table, CSV (RFC 4180) in SI, a row each: tries, predictions, answers to
@@ -47,7 +49,7 @@ export function recordCsv(
       at,
       what: `${item}/${seed}`,
       answer: Array.isArray(given) ? given.join(' ') : given,
-      right,
+      right: yesOrNo(right),
       model
     })),
     ...progress.map(({ at, lesson, finished }) => ({
@@ -57,7 +59,7 @@ export function recordCsv(
       answer: finished ? 'finished' : 'begun'
     }))
   ];
-  return [COLUMNS.join(','), ...rows.map(line), ''].join('\r\n');
+  return csvTable(COLUMNS, rows);
 }
 
 function tryRow(made: StoredTry, graded: TableTry | null): Row {
@@ -69,19 +71,12 @@ function tryRow(made: StoredTry, graded: TableTry | null): Row {
     what: challenge,
     phase,
     marks: marks?.marks,
-    passed: marks?.passed,
+    passed: yesOrNo(marks?.passed),
     travel_m: marks?.travel_m,
     peak_height_m: marks?.peak_height_m,
     guess_m,
-    guess_lifted,
-    guess_down,
+    guess_lifted: yesOrNo(guess_lifted),
+    guess_down: yesOrNo(guess_down),
     model
   };
-}
-
-function line(row: Row): string {
-  return COLUMNS.map((column) => {
-    const value = row[column];
-    return csvCell(typeof value === 'boolean' ? (value ? 'yes' : 'no') : value);
-  }).join(',');
 }

@@ -1,9 +1,9 @@
 import type { Drill, Lesson } from '../course';
 import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
 import { questionsToday, type Question } from './questions';
-import type { LearnerRecord, StoredTry } from './record';
 import type { Days } from './review';
 import { progressOf, type Progress, type ScheduledTry } from './schedule';
+import type { LearnerRecord, StoredTry } from '../wire';
 
 /** What to do today, in one line, why, and about how long it takes. */
 export interface Today {

@@ -1,4 +1,4 @@
-import { csvCell } from '../scoring';
+import { csvTable } from '../wire';
 import type { Mark } from './mark';
 
 const COLUMNS = [
@@ -14,6 +14,5 @@ const COLUMNS = [
 
 /** The tries as CSV in SI, a row each. */
 export function triesCsv(marks: readonly Mark[]): string {
-  const rows = marks.map((mark) => COLUMNS.map((column) => csvCell(mark[column])).join(','));
-  return [COLUMNS.join(','), ...rows, ''].join('\r\n');
+  return csvTable(COLUMNS, marks);
 }

@@ -1,7 +1,7 @@
 import type { FeelSection, FieldSection, Lesson, PredictSection, SeeSection } from '../course';
 import { PASS_MARK, type Challenge } from '../scoring';
 import { isSameQuestion } from './merge';
-import type { LearnerRecord } from './record';
+import type { LearnerRecord } from '../wire';
 
 /** What a station of a lesson is about. A section of challenges gives a station for each of them. */
 export type Part =

@@ -38,6 +38,5 @@ export {
 export { isRetrieveGoal } from './retrieve-goal';
 export { wordsOf, type GoalWords } from './retrieve-words';
 export { inUnits, wordingFault } from './wording';
-export { csvCell } from './csv-cell';
 export { cornersOf } from './unknowns';
 export { name, number, text, whole } from './schema-parts';

@@ -1,7 +1,8 @@
-import { filledIn, type Assignment } from '../practice';
+import { type Assignment } from '../wire';
 import { daysAfter, deleteAssignments } from './retention';
 import { type Guide, KEPT_DAYS } from './spaces';
 import type { Db } from './store';
+import { storedTask } from './stored';
 import { hashToken, newToken, shareToken } from './token';
 
 /** An assignment as it was set, with what the store adds. */
@@ -81,7 +82,7 @@ export async function assignmentOf(
 }
 
 function read(row: Row, guide: Guide): Homework {
-  const task = filledIn(JSON.parse(row.task));
+  const task = storedTask(row.task);
   return { ...row, task, share: shareToken(guide.shareKey, row.id) };
 }
 

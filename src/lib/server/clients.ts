@@ -1,21 +1,9 @@
-import { filledIn, type Assignment } from '../practice';
+import { type Client, type ClientView } from '../wire';
 import type { Db } from './store';
+import { storedTask } from './stored';
 import { hashToken } from './token';
 import { Refusal } from './faults';
 import { forgetSent } from './submissions';
-
-export interface Client {
-  id: string;
-  nickname: string;
-  joined_at: string;
-  note: string;
-}
-
-/** What a phone gets to know about homework and itself. */
-export interface ClientView {
-  client: Client;
-  assignment: { id: string; task: Assignment; closed_at: string | null };
-}
 
 /** More names on one link than any course has are a mistake or a nuisance. */
 const MOST_CLIENTS = 20_000;
@@ -28,7 +16,7 @@ export async function sharedAssignment(db: Db, share: string) {
     .where('share_hash', '=', hashToken(share))
     .executeTakeFirst();
   if (!row) throw new Refusal(404, 'This link leads to no homework. Ask your guide for a new one.');
-  return { ...row, task: filledIn(JSON.parse(row.task)) };
+  return { ...row, task: storedTask(row.task) };
 }
 
 /**

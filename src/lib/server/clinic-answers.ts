@@ -1,32 +1,21 @@
-import * as v from 'valibot';
 import { findChallenge, loadLessons } from '../course';
 import type { Challenge } from '../scoring';
 import { partOf } from './clinic-flow';
-import type { Round } from './clinic-plan';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
-import { gradeAgain, type Graded } from './homework';
+import { gradeAgain } from './homework';
 import { alive, hasSeat } from './rooms';
 import type { SeatLook } from './seat-look';
-import { label, madeId, rodInput } from './shapes';
 import type { Db } from './store';
+import { readStored } from './stored';
 import { acceptAfter, forgetSent, type Receipt } from './submissions';
-
-const part = v.pipe(v.string(), v.regex(/^\d{1,3}\.\d{1,3}$/));
-
-/** What a seat sends: a vote, or a try with the marks that the phone showed. */
-export const answerSchema = v.variant('kind', [
-  v.strictObject({ kind: v.literal('vote'), id: madeId, part, option: label }),
-  v.strictObject({
-    kind: v.literal('try'),
-    id: madeId,
-    part,
-    input: rodInput,
-    model: label,
-    marks: v.pipe(v.number(), v.minValue(0), v.maxValue(100))
-  })
-]);
-export type Answer = v.InferOutput<typeof answerSchema>;
+import {
+  clinicReply,
+  type ClinicReply,
+  type ClinicSubmission,
+  clinicSubmission,
+  type Round
+} from '../wire';
 
 /** Sent from one seat at most. */
 const MOST_ANSWERS = 500;
@@ -47,7 +36,7 @@ export function challengeOf(round: Round): Challenge {
 export async function takeAnswer(
   db: Db,
   look: SeatLook | null,
-  answer: Answer,
+  answer: ClinicSubmission,
   now: string
 ): Promise<{ room: string; receipt: Receipt }> {
   const room = alive(look?.room ?? null, now);
@@ -71,7 +60,7 @@ export async function takeAnswer(
 
 const NOT_SEATED = 'This phone has no place in this room. Come in with the code first.';
 
-async function replyTo(round: Round, answer: Answer): Promise<Graded | { taken: true }> {
+async function replyTo(round: Round, answer: ClinicSubmission): Promise<ClinicReply> {
   if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);
   if (pollOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
   throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);
@@ -80,8 +69,8 @@ async function replyTo(round: Round, answer: Answer): Promise<Graded | { taken: 
 export interface SeatAnswer {
   seat: string;
   id: string;
-  answer: Answer;
-  reply: Graded | { taken: true };
+  answer: ClinicSubmission;
+  reply: ClinicReply;
 }
 
 /** The answers to a part, in the order in which they came. */
@@ -93,8 +82,10 @@ export async function answersTo(db: Db, room: string, part: string): Promise<Sea
     .where('part', '=', part)
     .orderBy('received_at')
     .execute();
-  return rows.map(({ scope, id, payload, reply }) => {
-    return { seat: scope, id, answer: JSON.parse(payload), reply: JSON.parse(reply) };
+  return rows.flatMap(({ scope: seat, id, payload, reply }) => {
+    const answer = readStored(clinicSubmission, payload);
+    const graded = readStored(clinicReply, reply);
+    return answer && graded ? [{ seat, id, answer, reply: graded }] : [];
   });
 }
 

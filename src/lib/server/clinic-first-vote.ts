@@ -2,13 +2,7 @@ import { answersTo, countVotes } from './clinic-answers';
 import { partOf } from './clinic-flow';
 import type { Room } from './rooms';
 import type { Db } from './store';
-
-/** The vote before any help, shown beside a later one: they are not always of the same people. */
-export interface FirstVote {
-  counts: Record<string, number>;
-  /** Hands were counted then, and none in the vote that is shown now. */
-  hasHandsAlone: boolean;
-}
+import type { FirstVote } from '../wire';
 
 /** Null unless a later vote is revealed. */
 export async function firstVote(db: Db, { id, state }: Room): Promise<FirstVote | null> {

@@ -1,38 +1,7 @@
-import type { Round } from './clinic-plan';
+import type { Aid, ClinicAction, RoomState, Round, VoteAdvice } from '../wire';
 
-/** Open takes answers; held takes none and shows none; revealed shows what the room said. */
-export type Phase = 'open' | 'held' | 'revealed';
-
-/** What helps a room on between two votes: a hint, or two minutes with a neighbour. */
-export type Aid = 'hint' | 'talk';
-
-export interface RoomState {
-  plan: Round[];
-  at: number;
-  phase: Phase;
-  /** 1 for the first vote on a question, 2 after hint or talk. */
-  ballot: number;
-  /** What the room has had of help with this question, in order. */
-  given: Aid[];
-  /** The help that is shown now; a hint stays through the vote after it. */
-  aid: Aid | null;
-  /** When the talk ends; the room may stop earlier. ISO time. */
-  talk_ends_at: string | null;
-  /** Hands counted by the instructor, by part and option. */
-  hands: Record<string, Record<string, number>>;
-  /** Id of the try that the screen replays. */
-  shown: string | null;
-  /** Hash of the token of the phone that is the screen's rod. */
-  rod: string | null;
-  isOver: boolean;
-}
-
-export type ClinicAction =
-  | { do: 'go'; to: number }
-  | { do: 'hold' | 'open' | 'hint' | 'talk' | 'reveal' | 'again' | 'end' | 'resume' }
-  | { do: 'hands'; option: string; count: number }
-  | { do: 'show'; id: string | null }
-  | { do: 'rod'; hash: string | null };
+/** What can be done with a room: what the screen asks for, and a phone that becomes its rod. */
+export type RoomChange = ClinicAction | { do: 'rod'; hash: string | null };
 
 const TALK_MS = 120_000;
 const nothingGiven = { given: [], aid: null, talk_ends_at: null };
@@ -48,7 +17,7 @@ export function partOf({ at, ballot }: Pick<RoomState, 'at' | 'ballot'>): string
 }
 
 /** The room after the instructor did something. Doing it twice does no more than once. */
-export function nextState(state: RoomState, action: ClinicAction, now: string): RoomState {
+export function nextState(state: RoomState, action: RoomChange, now: string): RoomState {
   switch (action.do) {
     case 'go': {
       const at = Math.min(Math.max(0, action.to), state.plan.length - 1);
@@ -104,9 +73,6 @@ function withHands(state: RoomState, option: string, count: number): RoomState['
   return { ...state.hands, [part]: { ...state.hands[part], [option]: count } };
 }
 
-/** What to do after a vote, by the share that was right (teaching.md, after Smith 2009). */
-export type Advice = 'teach' | 'discuss' | 'explain' | 'explain slowly';
-
 /** Below this the room has nothing to talk about yet: a hint first. */
 const TEACH_BELOW = 0.35;
 /** Above this talk gains little: explain, and run the model. */
@@ -121,7 +87,7 @@ export function adviceAfter(
   counts: Record<string, number>,
   key: string,
   given: readonly Aid[] = []
-): Advice | null {
+): VoteAdvice | null {
   const all = Object.values(counts).reduce((sum, count) => sum + count, 0);
   if (all === 0) return null;
   const share = (counts[key] ?? 0) / all;

@@ -1,23 +1,10 @@
 import { challengeOf } from './clinic-answers';
 import { partOf } from './clinic-flow';
-import type { Round } from './clinic-plan';
 import { errorsOf } from './hand-ruler';
-import type { Graded } from './homework';
 import type { Room } from './rooms';
 import type { Db } from './store';
-
-/** The room's hand at a challenge: how far it is off, and how far apart, m. */
-export interface RoomHand {
-  title: string;
-  ballot: number;
-  /** Whether the challenge was there before, in an earlier round. */
-  again: boolean;
-  target_m: number;
-  band_m: number;
-  bias_m: number;
-  spread_m: number;
-  tries: number;
-}
+import { readStored } from './stored';
+import { type RoomHand, type Round, tryReply } from '../wire';
 
 /** How the room's hand did in every round of tries so far that was revealed or left, in order. */
 export async function handsOf(db: Db, { id, state }: Room): Promise<RoomHand[]> {
@@ -32,7 +19,7 @@ export async function handsOf(db: Db, { id, state }: Room): Promise<RoomHand[]> 
   return parts.sort(byRound).flatMap((part) => {
     const travels = rows
       .filter((row) => row.part === part)
-      .map(({ reply }) => (JSON.parse(reply) as Graded).travel_m);
+      .flatMap(({ reply }) => readStored(tryReply, reply)?.travel_m ?? []);
     return handOf(state.plan, part, travels);
   });
 }

@@ -1,36 +1,23 @@
 import { findLesson, loadLessons } from '../course';
 import { MODEL_VERSION } from '../model';
-import { sectionStation, type Prediction, type StoredAnswer, type StoredTry } from '../practice';
-import type { Answer } from './clinic-answers';
-import type { RoomState } from './clinic-flow';
-import type { Round } from './clinic-plan';
+import { sectionStation } from '../practice';
+import {
+  type ClinicSubmission,
+  clinicSubmission,
+  type HomeAnswer,
+  type HomeView,
+  type Prediction,
+  type RoomState,
+  type Round,
+  type StoredTry,
+  TOKEN_PATTERN
+} from '../wire';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { CODE_LENGTH } from './room-code';
 import { hasSeat, roomByCode, seatId } from './rooms';
 import type { Db } from './store';
-import { TOKEN_PATTERN } from './token';
-
-/** What one phone did in a clinic, as it goes into its owner's record. */
-export interface Home {
-  /** Day of the clinic. */
-  held: string;
-  tries: StoredTry[];
-  predictions: Prediction[];
-  answers: HomeAnswer[];
-  /** To be read, in order; of questions that are open, nothing. */
-  asked: HomeAsked[];
-}
-
-/** A question with what the model says to it and what this phone chose, vote by vote. */
-export interface HomeAsked {
-  ask: string;
-  key: string;
-  votes: { ballot: number; says: string; right: boolean }[];
-}
-
-/** An answer to a question of the bank, by the number of its round. How it was come by is not sent. */
-export type HomeAnswer = Omit<StoredAnswer, 'id' | 'report'> & { round: number };
+import { readStored } from './stored';
 
 const NOTHING = 'There is nothing under this link, or it is kept no more.';
 const lessons = loadLessons();
@@ -40,7 +27,7 @@ const lessons = loadLessons();
  * was there has it in hand. Of a question the vote before any help counts: that was the prediction.
  * @param link the room's code and the seat's token
  */
-export async function homeOf(db: Db, link: string): Promise<Home> {
+export async function homeOf(db: Db, link: string): Promise<HomeView> {
   const token = link.slice(CODE_LENGTH + 1);
   const room = await roomByCode(db, link.slice(0, CODE_LENGTH));
   if (!room || !TOKEN_PATTERN.test(token)) throw new Refusal(404, NOTHING);
@@ -52,10 +39,10 @@ export async function homeOf(db: Db, link: string): Promise<Home> {
     .where('scope', '=', seat)
     .orderBy('received_at')
     .execute();
-  const sent = rows.map(({ id, part, payload, received_at: at }) => {
+  const sent = rows.flatMap(({ id, part, payload, received_at: at }) => {
     const [number, ballot] = part.split('.').map(Number);
-    const answer = JSON.parse(payload) as Answer;
-    return { id, at, answer, ballot, number, round: room.state.plan[number] };
+    const answer = readStored(clinicSubmission, payload);
+    return answer ? [{ id, at, answer, ballot, number, round: room.state.plan[number] }] : [];
   });
   return {
     held: room.created_at.slice(0, 10),
@@ -69,7 +56,7 @@ export async function homeOf(db: Db, link: string): Promise<Home> {
 interface Sent {
   id: string;
   at: string;
-  answer: Answer;
+  answer: ClinicSubmission;
   ballot: number;
   number: number;
   round: Round;
@@ -105,8 +92,8 @@ function answersIn(sent: readonly Sent[]): HomeAnswer[] {
   return [...last.values()];
 }
 
-function askedIn(sent: readonly Sent[], { at, phase, isOver }: RoomState): HomeAsked[] {
-  const asked = new Map<number, HomeAsked>();
+function askedIn(sent: readonly Sent[], { at, phase, isOver }: RoomState): HomeView['asked'] {
+  const asked = new Map<number, HomeView['asked'][number]>();
   for (const { answer, ballot, number, round } of sent) {
     const isTold = isOver || number < at || (number === at && phase === 'revealed');
     if (answer.kind !== 'vote' || !isTold) continue;

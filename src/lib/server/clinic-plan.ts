@@ -2,19 +2,7 @@ import type { Lesson } from '../course';
 import { drawCheckedSeed } from '../course/items';
 import { PARALLELS } from './clinic-parallel';
 import { Refusal } from './faults';
-
-/** One thing that a room does together. */
-export type Round =
-  | { kind: 'talk'; title: string; says: string[]; minutes: number }
-  /** The question that a lesson asks before it shows anything. */
-  | { kind: 'predict'; lesson: string; section: number; minutes: number }
-  /** A question like the one that was just explained. */
-  | { kind: 'ask'; lesson: string; item: string; seed: number; minutes: number }
-  /** `again`: the challenge of an earlier round, to see whether the room's hand has kept it. */
-  | { kind: 'try'; lesson: string; challenge: string; again?: true; minutes: number };
-
-export const PLAN_MINUTES = [45, 90] as const;
-export type PlanMinutes = (typeof PLAN_MINUTES)[number];
+import { type ClinicOffer, PLAN_MINUTES, type PlanMinutes, type Round } from '../wire';
 
 /** Prepared: what a club gets most from in so long. */
 export const PREPARED: Readonly<Record<PlanMinutes, readonly string[]>> = {
@@ -66,15 +54,6 @@ export function roomLessons(lessons: readonly Lesson[]): Lesson[] {
     const isAsked = sections.some(({ kind }) => kind === 'predict');
     return isAsked && challenges.length > 0 && id in PARALLELS;
   });
-}
-
-/** What a guide chooses from. */
-export interface ClinicOffer {
-  lessons: { id: string; title: string }[];
-  prepared: typeof PREPARED;
-  /** Minutes of a lesson, and of all but the lessons. */
-  part: number;
-  frame: Record<PlanMinutes, number>;
 }
 
 export function clinicOffer(lessons: readonly Lesson[]): ClinicOffer {

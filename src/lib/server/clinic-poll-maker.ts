@@ -2,14 +2,8 @@ import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from 
 import { itemOf, type Item } from '../course/items';
 import { contactWhileMoving } from '../scoring';
 import { PARALLELS } from './clinic-parallel';
-import type { Round } from './clinic-plan';
 import { Refusal } from './faults';
-
-/** What the model's run came to, of the quantity that was asked for: m, m, or a share 0–1. */
-export interface Measured {
-  of: 'travel_m' | 'peak_height_m' | 'contact';
-  value: number;
-}
+import type { ModelOutcome, Round } from '../wire';
 
 /** A question that a room votes on, with all that is known of it. */
 export interface Poll {
@@ -21,7 +15,7 @@ export interface Poll {
   hint: string | null;
   /** Said to everyone once it is revealed. */
   explain: string | null;
-  measured: Measured | null;
+  measured: ModelOutcome | null;
   /** What the screen plays once it is revealed. */
   run: ShownRun | null;
   /** What the screen plays before: the question is about it. */
@@ -51,7 +45,7 @@ function predictPoll({ lesson, section: at }: Extract<AskedRound, { kind: 'predi
   return { about, ask, options: said, key, hint, measured, run, ...nothing };
 }
 
-function answered(question: Question): { key: string; measured: Measured } {
+function answered(question: Question): { key: string; measured: ModelOutcome } {
   const { key, result } = answerOf(question);
   if (key.holds.travel_m) {
     return { key: key.id, measured: { of: 'travel_m', value: result.travel_m } };

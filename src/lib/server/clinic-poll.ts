@@ -1,7 +1,7 @@
 import { beside } from './beside';
-import type { Round } from './clinic-plan';
 import { makePoll, type AskedRound, type Poll } from './clinic-poll-maker';
 import { Refusal } from './faults';
+import type { Round } from '../wire';
 
 const nameOf = (round: Round) => JSON.stringify({ ...round, minutes: 0 });
 const isAsked = (round: Round): round is AskedRound =>

@@ -1,27 +1,11 @@
 import { answersTo, countVotes } from './clinic-answers';
 import { handsIn } from './clinic-first-vote';
-import { handsOf, type RoomHand } from './clinic-hands';
+import { handsOf } from './clinic-hands';
 import { pollOf } from './clinic-poll';
 import { daysAfter, ROOM_KEPT_DAYS } from './retention';
 import { seatsIn, type Room } from './rooms';
 import type { Db } from './store';
-
-export interface AskedOnce {
-  ask: string;
-  right: string;
-  /** Share that was right in each vote, 0–1, of so many, of whom so many by hand. */
-  votes: { ballot: number; share: number; of: number; hands: number }[];
-}
-
-/** What a clinic came to, on one page. */
-export interface ClinicSummary {
-  held: string;
-  /** Day until which each phone's link home works. */
-  until: string;
-  seats: number;
-  asked: AskedOnce[];
-  hands: RoomHand[];
-}
+import type { AskedOnce, ClinicSummary } from '../wire';
 
 export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
   const asked: AskedOnce[] = [];

@@ -1,94 +1,15 @@
-import type { ShownRun } from '../course';
 import type { RodInput } from '../model';
-import type { Prediction } from '../practice';
-import type { Challenge } from '../scoring';
+import type { PhoneView, Revealed, RoomTry, Round, ScreenView, ShownRound } from '../wire';
 import { answeredIn, answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
-import { adviceAfter, partOf, talkLeft, type Advice, type Aid, type Phase } from './clinic-flow';
-import { firstVote, type FirstVote } from './clinic-first-vote';
+import { adviceAfter, partOf, talkLeft } from './clinic-flow';
+import { firstVote } from './clinic-first-vote';
 import { stationAsked } from './clinic-home';
-import { handsOf, type RoomHand } from './clinic-hands';
-import type { Round } from './clinic-plan';
+import { handsOf } from './clinic-hands';
 import { pollOf } from './clinic-poll';
-import type { Measured, Poll } from './clinic-poll-maker';
 import { rodWater } from './clinic-rod';
 import { silentIn } from './door';
 import { roomById, seatsIn, type Room } from './rooms';
 import type { Db } from './store';
-
-/** What a room votes on, without what is right. */
-export interface ShownPoll {
-  kind: 'predict' | 'ask';
-  about: string;
-  ask: string;
-  options: { id: string; says: string }[];
-  /** The lesson's own question that this is; null for others. */
-  asks: Pick<Prediction, 'lesson' | 'station'> | null;
-  /** What the screen plays before the vote. */
-  watch: ShownRun | null;
-  /** The item of the bank that this is; null for a lesson's own question. */
-  item: Poll['item'];
-}
-
-/** What a round asks. */
-export type Shown =
-  | { kind: 'talk'; title: string; says: string[] }
-  | ShownPoll
-  | { kind: 'try'; challenge: Challenge; again: boolean };
-
-/** What is told of a question once it is revealed. */
-export interface Revealed {
-  key: string;
-  replies: Record<string, string>;
-  explain: string | null;
-  measured: Measured | null;
-  /** What the model was asked, to be run on the screen. */
-  run: ShownRun | null;
-}
-
-/** What every phone sees. No counts: a phone shows what its owner did, the screen what the room did. */
-export interface PhoneView {
-  part: string;
-  at: number;
-  of: number;
-  phase: Phase;
-  ballot: number;
-  isOver: boolean;
-  shown: Shown;
-  /** The help that the room has now, and the hint's words where it is one. */
-  aid: Aid | null;
-  hint: string | null;
-  revealed: Revealed | null;
-}
-
-export interface RoomTry {
-  id: string;
-  travel_m: number;
-  marks: number;
-}
-
-/** What the big screen sees: the room as a whole, and nobody in it. */
-export interface ScreenView extends PhoneView {
-  seats: number;
-  answered: number;
-  isDoorClosed: boolean;
-  /** Seats that have answered nothing at all; counted while the door is closed. */
-  silent: number;
-  minutes: number;
-  advice: Advice | null;
-  hasHint: boolean;
-  /** What is left of the talk, s. */
-  talk_left_s: number | null;
-  /** Votes by option; null until they are revealed. */
-  counts: Record<string, number> | null;
-  hands: Record<string, number>;
-  first: FirstVote | null;
-  tries: RoomTry[] | null;
-  /** Earlier rounds of tries, to see whether the room got closer. */
-  rounds: RoomHand[];
-  replay: { challenge: Challenge; input: RodInput } | null;
-  /** The water in which a phone is the rod now. */
-  rod: Challenge | null;
-}
 
 export function phoneView({ state }: Room): PhoneView {
   const round = state.plan[state.at];
@@ -107,7 +28,7 @@ export function phoneView({ state }: Room): PhoneView {
   };
 }
 
-function shownOf(round: Round): Shown {
+function shownOf(round: Round): ShownRound {
   if (round.kind === 'talk') return { kind: 'talk', title: round.title, says: round.says };
   if (round.kind === 'try') {
     return { kind: 'try', challenge: challengeOf(round), again: round.again ?? false };

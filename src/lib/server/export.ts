@@ -1,20 +1,15 @@
 import { parseSetup } from '../model';
-import { planOf, travelOf, type HomeworkPhase } from '../practice';
+import { planOf, travelOf } from '../practice';
 import type { Challenge } from '../scoring';
-import type { ClientProgress, KeptAnswer, KeptTry } from './progress';
+import {
+  csvTable,
+  type Cell,
+  type ClientProgress,
+  type HomeworkPhase,
+  type KeptAnswer,
+  type KeptTry
+} from '../wire';
 
-/** Spreadsheets run a cell that begins like this, some in wide letters too; an apostrophe makes it text. */
-const FORMULA = /^[=+\-@\t\r\n|%＝＋－＠]/;
-const NUMBER = /^-?\d+(\.\d+)?$/;
-
-/** One cell of a CSV file, quoted, harmless to spreadsheets. A plain number stays a number. */
-export function csvCell(value: Cell): string {
-  const text = value === null ? '' : String(value);
-  const safe = FORMULA.test(text) && !NUMBER.test(text) ? `'${text}` : text;
-  return `"${safe.replaceAll('"', '""')}"`;
-}
-
-type Cell = string | number | boolean | null;
 type Line = Partial<Record<(typeof HEAD)[number], Cell>>;
 
 /** What belongs to tries and what to answers side by side; `kind` says which a line is. */
@@ -48,8 +43,7 @@ export function homeworkTable(clients: readonly ClientProgress[], phase: Homewor
       answers.map((one) => ({ name: nickname, ...answerLine(one) }))
     )
   ]);
-  const rows: Cell[][] = lines.map((line: Line) => HEAD.map((column) => line[column] ?? null));
-  return [HEAD, ...rows].map((cells) => `${cells.map(csvCell).join(',')}\r\n`).join('');
+  return csvTable(HEAD, lines);
 }
 
 function tryLine(challenge: Challenge, { sent, graded, received_at }: KeptTry): Line {

@@ -1,20 +1,6 @@
 import { errorScores, travelOf } from '../practice';
 import type { Challenge } from '../scoring';
-
-/**
- * How a hand errs at a distance, in metres: bias is the constant error, spread the variable one. They
- * are kept apart, since a biased hand needs a smaller number in mind and a spread hand slower practice.
- */
-export interface HandRuler {
-  target_m: number;
-  band_m: number;
-  bias_m: number;
-  spread_m: number;
-  tries: number;
-  /** How many of them ended before the band, and how many past it. */
-  short: number;
-  far: number;
-}
+import type { HandAdvice, HandRuler } from '../wire';
 
 /** Undefined spread and a bias of chance: fewer tries than this say nothing about a hand. */
 const LEAST_TRIES = 3;
@@ -37,10 +23,8 @@ export function errorsOf(travels_m: readonly number[], target_m: number) {
   return { bias_m: constant, spread_m: variable, tries: count };
 }
 
-export type Advice = 'shorter' | 'longer' | 'slower' | 'harder' | 'unclear';
-
 /** What to say to this hand next: bias first where it is the larger part of the error. */
-export function adviceFor(ruler: HandRuler): Advice {
+export function adviceFor(ruler: HandRuler): HandAdvice {
   if (ruler.tries < CLEAR_TRIES && ruler.short > 0 && ruler.far > 0) return 'unclear';
   const biased = Math.abs(ruler.bias_m) > ruler.band_m;
   if (biased && Math.abs(ruler.bias_m) >= ruler.spread_m) {

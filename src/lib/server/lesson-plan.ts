@@ -1,9 +1,9 @@
 import { findChallenge, type Lesson } from '../course';
 import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
-import { dayOf, fieldOf, lessonOf, type Block, type Draft } from './plan-day';
-import type { Conditions, JigChoice } from './plan-gear';
+import { dayOf, fieldOf, lessonOf, type Draft } from './plan-day';
 import { handLesson, type Hand } from './plan-hand';
+import type { Conditions, JigChoice, LessonPlan, PlanBlock } from '../wire';
 
 export interface Wanted {
   conditions: Conditions;
@@ -11,14 +11,6 @@ export interface Wanted {
   minutes: number;
   /** Null for somebody new. */
   hand: Hand | null;
-}
-
-export interface LessonPlan {
-  /** Challenges worth setting as homework before the day. */
-  before: { id: string; title: string }[];
-  /** In order; the safety talk is the first, and says all that must be said. Minutes sum to those of the plan. */
-  blocks: Block[];
-  log: string[];
 }
 
 const LEAST_MINUTES = 30;
@@ -83,7 +75,7 @@ function fitting(drafts: readonly Draft[], minutes: number): Draft[] {
 }
 
 /** Shares the minutes left over by `grows`, in whole minutes that sum to all of them. */
-function timed(drafts: readonly Draft[], minutes: number): Block[] {
+function timed(drafts: readonly Draft[], minutes: number): PlanBlock[] {
   let left = minutes - drafts.reduce((sum, { least }) => sum + least, 0);
   let parts = drafts.reduce((sum, { grows }) => sum + grows, 0);
   return drafts.map(({ least, grows, title, why, needs, steps, lesson }) => {

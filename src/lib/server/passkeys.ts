@@ -4,6 +4,9 @@ import { sessionFor, type Guide } from './spaces';
 import type { Db } from './store';
 import { hashToken, newToken, seal, unseal } from './token';
 
+/** Names the browser that began, until its authenticator has answered. */
+export const PASSKEY_COOKIE = 'feltfoot_passkey';
+
 /** Where a passkey is made or used. Its name must be one that the server answers to. */
 export interface Site {
   host: string;

@@ -5,23 +5,12 @@ import {
   type Lesson,
   type Retrieve
 } from '../course';
-import { retrievesFor, type Conditions, type JigChoice } from './plan-gear';
+import { retrievesFor } from './plan-gear';
 import { handLesson, handWhy, type Hand } from './plan-hand';
-
-/** One part of a lesson. Words hold quantities in braces, see inUnits. */
-export interface Block {
-  title: string;
-  minutes: number;
-  /** Why it is here, today, for this client. */
-  why: string;
-  needs: string[];
-  steps: string[];
-  /** The lesson that it comes from. */
-  lesson: string;
-}
+import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
 /** Before it is known how long it gets: `least` minutes, and its part of those left over. */
-export interface Draft extends Omit<Block, 'minutes'> {
+export interface Draft extends Omit<PlanBlock, 'minutes'> {
   least: number;
   grows: number;
   /** The smaller, the longer it stays when time is short. */

@@ -6,29 +6,9 @@ import {
   parseSetup,
   simulate,
   submergedFraction,
-  waterDensity,
-  type GroundKind
+  waterDensity
 } from '../model';
-
-/** What a guide knows of the day before it begins. */
-export interface Conditions {
-  temperature_C: number;
-  depth_m: number;
-  ground: GroundKind;
-  wind: 'calm' | 'breeze' | 'strong';
-  fish: 'slow' | 'active' | 'unknown';
-  /** A weight that the guide has settled on; null or left out for the lightest that is down in time. */
-  jig_kg?: number | null;
-}
-
-export interface JigChoice {
-  mass_kg: number;
-  /** From the splash to the bottom by the model, s, in still air and water. */
-  count_s: number;
-  /** Deeper than even the heaviest falls in the time wanted. */
-  isLong: boolean;
-  isHeavierForWind: boolean;
-}
+import type { Conditions, JigChoice } from '../wire';
 
 /**
  * A count that a learner can hold, s: with it the model picks, in light wind, weights inside the ranges

@@ -1,10 +1,9 @@
 import { formatShare } from '../scoring';
-import type { Advice, HandRuler } from './hand-ruler';
-import type { ChallengeProgress } from './progress';
+import type { ChallengeProgress, HandAdvice, HandRuler } from '../wire';
 
 /** What a client's homework says of the hand. */
 export interface Hand {
-  ruler: (HandRuler & { advice: Advice }) | null;
+  ruler: (HandRuler & { advice: HandAdvice }) | null;
   /** Share of its moving time that the bait touched the bottom in those tries, 0–1. */
   contact: number;
   /** Ids, as homework has them, of the challenges that have had all the tries asked: no homework again. */
@@ -45,7 +44,7 @@ export function handWhy(hand: Hand | null): string {
   }
   const off = `{length:${Math.abs(ruler.bias_m)}}`;
   const spread = `{length:${ruler.spread_m}}`;
-  const says: Record<Advice, string> = {
+  const says: Record<HandAdvice, string> = {
     shorter: `Means ${wanted} and moves the jig ${off} too far: a smaller number in mind.`,
     longer: `Means ${wanted} and stops ${off} short: a larger number in mind.`,
     slower: `Differs by ${spread} from try to try: the same move, slowly and each time alike.`,

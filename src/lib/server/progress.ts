@@ -1,55 +1,24 @@
 import { lessonOf } from '../course/items';
-import { answeredOf, type Assignment } from '../practice';
+import { answeredOf } from '../practice';
+import {
+  answerReply,
+  type Assignment,
+  type ChallengeProgress,
+  type Client,
+  type ClientProgress,
+  homeworkSubmission,
+  type KeptAnswer,
+  type KeptSubmission,
+  type KeptTry,
+  type ObjectiveProgress,
+  tryReply
+} from '../wire';
 import type { Challenge } from '../scoring';
 import type { Homework } from './assignments';
-import { clientsOf, type Client } from './clients';
-import { adviceFor, rulerOf, type Advice, type HandRuler } from './hand-ruler';
-import type { Graded, Judged, Sent, SentAnswer, SentTry } from './homework';
+import { clientsOf } from './clients';
+import { adviceFor, rulerOf } from './hand-ruler';
 import type { Db } from './store';
-
-/** Something that a phone sent, and what the server made of it. */
-interface Kept<S extends Sent, Reply> {
-  id: string;
-  sent: S;
-  graded: Reply;
-  received_at: string;
-}
-export type KeptTry = Kept<SentTry, Graded>;
-export type KeptAnswer = Kept<SentAnswer, Judged>;
-
-/** How far a client is with one challenge. */
-export interface ChallengeProgress {
-  challenge: Challenge;
-  /** In the order in which they were made. */
-  tries: KeptTry[];
-  passed: number;
-  isDone: boolean;
-  ruler: (HandRuler & { advice: Advice }) | null;
-}
-
-/** How far a client is with the questions about one objective. */
-export interface ObjectiveProgress {
-  objective: string;
-  /** In the order in which they were given. */
-  answers: KeptAnswer[];
-  right: number;
-  /** Of the right ones those that were guessed. */
-  guessed: number;
-  isDone: boolean;
-  /** The lesson to go back to, by id; null where enough was known. */
-  backTo: string | null;
-}
-
-export interface ClientProgress {
-  client: Client;
-  lessons: { lesson: string; isDone: boolean }[];
-  challenges: ChallengeProgress[];
-  objectives: ObjectiveProgress[];
-  isDone: boolean;
-  /** Tries and answers that the phone marked otherwise. */
-  disagreements: number;
-  lastSeen: string;
-}
+import { readStored } from './stored';
 
 /** Where the clients of a homework stand, with all that they sent: every client, or only these. */
 export async function progressOf(
@@ -80,11 +49,8 @@ interface Row {
 }
 
 function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientProgress {
-  const all = rows
-    .map(({ id, payload, reply, received_at }) => {
-      return { id, received_at, sent: JSON.parse(payload) as Sent, graded: JSON.parse(reply) };
-    })
-    .sort((a, b) => (a.sent.at < b.sent.at ? -1 : 1));
+  const all = rows.flatMap((row) => keptIn(row) ?? []);
+  all.sort((a, b) => (a.sent.at < b.sent.at ? -1 : 1));
   const tries = all.filter((one): one is KeptTry => one.sent.kind === 'try');
   const answers = all.filter((one): one is KeptAnswer => one.sent.kind === 'answer');
   const through = all.flatMap(({ sent }) => (sent.kind === 'finished' ? [sent.lesson] : []));
@@ -104,11 +70,26 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
     objectives,
     isDone: [...challenges, ...lessons, ...objectives].every(({ isDone }) => isDone),
     disagreements: [...tries, ...answers].filter(({ graded }) => !graded.agrees).length,
-    lastSeen: all.reduce(
+    setAside: rows.length - all.length,
+    lastSeen: rows.reduce(
       (last, one) => (one.received_at > last ? one.received_at : last),
       client.joined_at
     )
   };
+}
+
+/** What a row holds; null for what this version cannot read. */
+function keptIn({ id, payload, reply, received_at }: Row): KeptSubmission | null {
+  const sent = readStored(homeworkSubmission, payload);
+  if (sent?.kind === 'try') {
+    const graded = readStored(tryReply, reply);
+    return graded && { id, received_at, sent, graded };
+  }
+  if (sent?.kind === 'answer') {
+    const graded = readStored(answerReply, reply);
+    return graded && { id, received_at, sent, graded };
+  }
+  return sent && { id, received_at, sent, graded: null };
 }
 
 function challengeProgress(

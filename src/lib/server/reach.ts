@@ -1,12 +1,5 @@
 import type { RequestEvent } from '@sveltejs/kit';
-
-/** Where a phone opens what this page offers. */
-export interface Reach {
-  /** Without a slash at the end. */
-  origin: string;
-  /** Whether another device gets there at all. */
-  byPhone: boolean;
-}
+import type { Reach } from '../wire';
 
 /** Set by our own server alone: the addresses of this machine on its network, comma-separated. */
 const LAN_HEADER = 'x-feltfoot-lan';

@@ -1,13 +1,14 @@
-import { nextState, newRoom, type ClinicAction, type RoomState } from './clinic-flow';
-import type { Round } from './clinic-plan';
+import { nextState, newRoom, type RoomChange } from './clinic-flow';
 import { Refusal } from './faults';
 import { deleteRooms } from './retention';
 import { newCode } from './room-code';
 import type { Guide } from './spaces';
 import type { Db } from './store';
+import { parseStored } from './stored';
 import { forgetSent } from './submissions';
 import { together } from './together';
 import { hashToken, newToken } from './token';
+import { type RoomState, roomState, type Round } from '../wire';
 
 export interface Room {
   id: string;
@@ -111,7 +112,7 @@ export function roomIn(row: Omit<Room, 'state'> & { state: string }): Room {
   return {
     ...row,
     version: Number(row.version),
-    state: { ...newRoom([]), ...JSON.parse(row.state) }
+    state: parseStored(roomState, row.state)
   };
 }
 
@@ -120,7 +121,7 @@ export async function act(
   db: Db,
   guide: Guide,
   id: string,
-  action: ClinicAction,
+  action: RoomChange,
   now: string
 ): Promise<void> {
   for (;;) {

@@ -1,19 +1,8 @@
 import { SOURCES } from '../course/items';
-import type { Assignment } from '../practice';
+import type { Assignment, ClientStanding } from '../wire';
 import type { Homework } from './assignments';
 import { clientsOf } from './clients';
 import type { Db } from './store';
-
-/** How far a client is, by counts alone. */
-export interface Standing {
-  id: string;
-  nickname: string;
-  joined_at: string;
-  /** Parts done: lessons, challenges and kinds of questions. */
-  done: number;
-  parts: number;
-  hasBegun: boolean;
-}
 
 /** So many are sent by one phone of one part, by the part's name. */
 type Counts = ReadonlyMap<string, number>;
@@ -22,7 +11,7 @@ type Counts = ReadonlyMap<string, number>;
  * Where everybody stands, without what they sent: of hundreds of clients that is megabytes of rod
  * input. Lessons, challenges and questions have no name in common, see the test.
  */
-export async function standingsOf(db: Db, { id, task }: Homework): Promise<Standing[]> {
+export async function standingsOf(db: Db, { id, task }: Homework): Promise<ClientStanding[]> {
   const clients = await clientsOf(db, id);
   const rows = await db
     .selectFrom('submissions')

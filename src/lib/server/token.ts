@@ -6,17 +6,13 @@ import {
   hkdfSync,
   randomBytes
 } from 'node:crypto';
+import { idFrom, TOKEN_BYTES } from '../wire';
 
-/** 192 random bits: past guessing, and 32 letters long. */
-const TOKEN_BYTES = 24;
 const IV_BYTES = 12;
 const TAG_BYTES = 16;
 
-/** What a token of ours looks like: 128 bits or more in base64url. */
-export const TOKEN_PATTERN = /^[A-Za-z0-9_-]{22,64}$/;
-
 export function newToken(): string {
-  return randomBytes(TOKEN_BYTES).toString('base64url');
+  return idFrom(randomBytes(TOKEN_BYTES));
 }
 
 /** What is stored of a token. It has 128 random bits or more, so no salt and no slow hash is needed. */

@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { follow } from '../../../src/lib/app/clinic/follow';
 
@@ -38,6 +39,7 @@ beforeEach(() => {
   for (const list of [FakeSource.all, views, connected]) list.length = 0;
   stop = follow<object>(
     '/feed',
+    v.looseObject({}),
     (view) => views.push(view),
     (is) => connected.push(is)
   );

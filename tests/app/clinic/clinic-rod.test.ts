@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { RodBatch } from '../../../src/lib/server/clinic-rod';
 import { RodFollower } from '../../../src/lib/app/clinic/rod-follower';
 import { RodSender } from '../../../src/lib/app/clinic/rod/rod-sender';
+import type { RodBatch } from '../../../src/lib/wire';
 
 const place = { title: 'One foot', plane: 'sweep' as const, start_deg: 60 };
 

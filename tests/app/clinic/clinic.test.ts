@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../../src/lib/course';
 import { parseScenario, simulateScenario } from '../../../src/lib/model';
-import { emptyRecord, mergeRecords } from '../../../src/lib/practice';
+import { mergeRecords } from '../../../src/lib/practice';
+import { emptyRecord, type HomeView, type RoomState } from '../../../src/lib/wire';
 import { gradeResult, type Challenge } from '../../../src/lib/scoring';
-import type { Phase } from '../../../src/lib/server/clinic-flow';
-import type { Home } from '../../../src/lib/server/clinic-home';
 import { besideReference } from '../../../src/lib/app/clinic/beside';
 import { biasRows } from '../../../src/lib/app/clinic/bias-plot';
 import { foretold } from '../../../src/lib/app/clinic/foretold';
@@ -172,7 +171,7 @@ describe('what a phone foretold', () => {
     part: '1.1',
     at: 1,
     of: 5,
-    phase: 'open' as Phase,
+    phase: 'open' as RoomState['phase'],
     ballot: 1,
     isOver: false,
     shown: { ...asked, asks },
@@ -239,7 +238,7 @@ test('what comes home twice changes nothing', () => {
   const at = '2031-05-01T08:00:00.000Z';
   const input = evenHand(findChallenge('exactly-one-foot', loadLessons()) as Challenge, 20, 1);
   const answer = { item: 'ruler-bias', seed: 3, given: 'a', right: true, model: '1', at };
-  const made: Home = {
+  const made: HomeView = {
     held: '2031-05-01',
     tries: [{ id: 't'.repeat(16), challenge: 'exactly-one-foot', input, model: '1', at }],
     predictions: [{ lesson: 'one-foot', station: 'predict', option: 'same', at }],

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { reasonsOf } from '../../../src/lib/app/guide/reasons';
-import type { SentTry } from '../../../src/lib/server/homework';
 import { evenHand, sampleChallenge } from '../../server/samples';
+import type { SubmittedTry } from '../../../src/lib/wire';
 
 test('each try has its reason, after a pause for the page', async () => {
   const sent = (turn_deg: number, s: number) =>
-    ({ input: evenHand(sampleChallenge, turn_deg, s) }) as SentTry;
+    ({ input: evenHand(sampleChallenge, turn_deg, s) }) as SubmittedTry;
   const tries = [
     { id: 'slow', sent: sent(9, 3) },
     { id: 'fast', sent: sent(40, 0.4) }

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../../src/lib/course';
 import { CHECKED_SEEDS, itemOf, OBJECTIVES, SOURCES } from '../../../src/lib/course/items';
 import { parseSetup } from '../../../src/lib/model';
-import { keptGuess, MOST, parseAssignment } from '../../../src/lib/practice';
+import { keptGuess, parseAssignment } from '../../../src/lib/practice';
+import { MOST } from '../../../src/lib/wire';
 import {
   assignmentOf,
   chosenIn,

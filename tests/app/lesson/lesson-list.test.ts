@@ -4,8 +4,9 @@ import { leftAt, lessonMarks } from '../../../src/lib/app/lesson/lesson-marks';
 import { tabName } from '../../../src/lib/app/lesson/tab-name';
 import { thumbOf } from '../../../src/lib/app/lesson/thumb';
 import { allLessons, findLesson, type Lesson } from '../../../src/lib/course';
-import { applyChange, emptyRecord, type LearnerRecord } from '../../../src/lib/practice';
+import { applyChange } from '../../../src/lib/practice';
 import { aTry } from '../../practice/samples';
+import { emptyRecord, type LearnerRecord } from '../../../src/lib/wire';
 
 const oneFoot = findLesson('one-foot', allLessons()) as Lesson;
 const AT = '2030-05-01T08:00:00.000Z';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { emptyRecord, standingOf, type StoredAnswer } from '../../../src/lib/practice';
+import { standingOf } from '../../../src/lib/practice';
+import { emptyRecord, type StoredAnswer } from '../../../src/lib/wire';
 import { loadLessons } from '../../../src/lib/course';
 import { itemOf, judge, SOURCES } from '../../../src/lib/course/items';
 import { inUnits } from '../../../src/lib/scoring';

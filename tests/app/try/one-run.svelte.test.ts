@@ -9,9 +9,9 @@ import { shownOf } from '../../../src/lib/app/ruler/shown';
 import { findChallenge, loadLessons } from '../../../src/lib/course';
 import { idsOf } from '../../../src/lib/course/drills';
 import { Run } from '../../../src/lib/model';
-import type { StoredTry } from '../../../src/lib/practice';
 import type { Challenge } from '../../../src/lib/scoring';
 import { aRecord } from '../../practice/samples';
+import type { StoredTry } from '../../../src/lib/wire';
 
 /** A try ends by itself 1.2 s after the last movement. */
 const LONG = { timeout: 8000 };

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { RoomHand } from '$lib/server/clinic-hands';
+import type { RoomHand } from '$lib/wire';
 
 /** One round of the room's hand in a drawing: the mean, and as far again as the spread on both sides. */
 export interface BiasRow {

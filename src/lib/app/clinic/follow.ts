@@ -1,3 +1,5 @@
+import * as v from 'valibot';
+
 /** A connection that was refused is tried again after this at most, ms, each time after twice as long. */
 const AGAIN_MS = 3000;
 const DOUBLINGS = 4;
@@ -10,10 +12,11 @@ const DOUBLINGS = 4;
  */
 export function follow<View extends object>(
   path: string,
+  schema: v.GenericSchema<unknown, View>,
   onview: (view: View) => void,
   onconnection: (isConnected: boolean) => void,
   /** What comes at once, by the event's name. */
-  onevents: Record<string, (data: never) => void> = {}
+  onevents: Record<string, (data: unknown) => void> = {}
 ): () => void {
   let before: View | null = null;
   let source: EventSource;
@@ -25,11 +28,14 @@ export function follow<View extends object>(
     source?.close();
     source = new EventSource(path);
     source.onmessage = ({ data }) => {
-      before = shared(before, JSON.parse(data) as View);
+      const next = v.safeParse(schema, JSON.parse(data));
+      // A newer server may say what this page cannot read: it keeps what it shows.
+      if (!next.success) return;
+      before = shared(before, next.output);
       onview(before);
     };
     for (const [name, hear] of Object.entries(onevents)) {
-      source.addEventListener(name, ({ data }) => hear(JSON.parse(data) as never));
+      source.addEventListener(name, ({ data }) => hear(JSON.parse(data)));
     }
     source.onopen = () => {
       refused = 0;

@@ -1,5 +1,4 @@
-import type { Prediction } from '$lib/practice';
-import type { PhoneView } from '$lib/server/clinic-view';
+import type { PhoneView, Prediction } from '$lib/wire';
 
 /**
  * What this phone foretold, once it cannot be changed any more: its vote before any help, when the

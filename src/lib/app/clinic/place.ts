@@ -1,4 +1,4 @@
-import type { StoredTry } from '$lib/practice';
+import type { StoredTry } from '$lib/wire';
 import type { Reports } from './home/home-link';
 import type { Told } from './told';
 

@@ -1,4 +1,4 @@
-import type { RodBatch } from '$lib/server/clinic-rod';
+import type { RodBatch } from '$lib/wire';
 
 /**
  * Samples are played so much after the quickest batch so far would have brought them, ms: batches

@@ -1,7 +1,7 @@
 import { rulerTicks } from '$lib/sandbox/ruler';
 import { formatLength, inUnits, PASS_MARK, type Challenge, type Units } from '$lib/scoring';
-import type { RoomTry } from '$lib/server/clinic-view';
 import { spreadOf, type Mark, type Spread } from './spread';
+import type { RoomTry } from '$lib/wire';
 
 export interface RoomPlot {
   spread: Spread;

@@ -1,6 +1,4 @@
-import type { Prediction, Report, StoredAnswer, StoredTry } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
-import type { PhoneView } from '$lib/server/clinic-view';
 import { ask, Refused, wordsFor } from '$lib/app/connection';
 import { newId, now } from '$lib/app/record';
 import { tryRuns } from '$lib/app/try';
@@ -9,9 +7,15 @@ import { foretold } from './foretold';
 import { homeLink, storedAnswer } from './home/home-link';
 import { keepPlace, keptPlace, newPlace, type Answer, type Place } from './place';
 import { toldIn, type Told } from './told';
-
-/** The seat's id is for the feed. */
-type Entered = PhoneView & { seat: string };
+import {
+  joined,
+  phoneView,
+  type PhoneView,
+  type Prediction,
+  type Report,
+  type StoredAnswer,
+  type StoredTry
+} from '$lib/wire';
 
 const RETRY_MS = 3000;
 /** No such room, or it is over and this phone was not in it. */
@@ -69,7 +73,7 @@ export class Seat {
     const path = `/api/clinic/${place.code}`;
     const isAgain = this.coming === place;
     try {
-      const entered = await ask<Entered>('POST', `${path}/join`, { token: place.token });
+      const entered = await ask('POST', `${path}/join`, { token: place.token }, joined);
       const { seat, ...view } = entered;
       // Meanwhile another code was wanted.
       if (isAgain && this.coming !== place) return;
@@ -79,8 +83,9 @@ export class Seat {
       this.trouble = '';
       this.isForgotten = false;
       this.#stop();
-      this.#stop = follow<PhoneView>(
+      this.#stop = follow(
         `${path}/feed?seat=${seat}`,
+        phoneView,
         (view) => this.#show(view),
         (isConnected) => (this.isConnected = isConnected)
       );

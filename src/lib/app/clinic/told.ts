@@ -1,6 +1,5 @@
 import { MODEL_VERSION } from '$lib/model';
-import type { HomeAnswer } from '$lib/server/clinic-home';
-import type { PhoneView } from '$lib/server/clinic-view';
+import type { HomeAnswer, PhoneView } from '$lib/wire';
 
 /** An answer to a question of the bank that was told right or wrong. */
 export interface Told {

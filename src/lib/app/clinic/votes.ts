@@ -1,5 +1,5 @@
 import { formatShare } from '$lib/scoring';
-import type { AskedOnce } from '$lib/server/clinic-summary';
+import type { AskedOnce } from '$lib/wire';
 
 const TURNS = ['at first', 'in the second vote', 'in the third vote'];
 

@@ -1,14 +1,11 @@
 import { formatLength, formatShare, type Units } from '$lib/scoring';
-import type { FirstVote } from '$lib/server/clinic-first-vote';
-import type { Advice } from '$lib/server/clinic-flow';
-import type { Measured } from '$lib/server/clinic-poll-maker';
-import type { PhoneView } from '$lib/server/clinic-view';
+import type { FirstVote, ModelOutcome, PhoneView, VoteAdvice } from '$lib/wire';
 
 /**
  * What the instructor does next, by what the room said. It stands on the screen that the room reads
  * before the reveal: what to do, and never how the room voted.
  */
-export const ADVICE: Record<Advice, string> = {
+export const ADVICE: Record<VoteAdvice, string> = {
   teach: 'Advised: the hint, then another vote.',
   discuss: 'Advised: two minutes with a neighbour, then another vote.',
   explain: 'Advised: reveal it, and say why.',
@@ -36,7 +33,10 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
 }
 
 /** What the model's run came to, as a figure and what it is of. */
-export function measuredWords({ of, value }: Measured, units: Units): [figure: string, of: string] {
+export function measuredWords(
+  { of, value }: ModelOutcome,
+  units: Units
+): [figure: string, of: string] {
   if (of === 'contact') return [formatShare(value), 'of its way on the bottom'];
   if (of === 'peak_height_m') return [formatLength(value, units), 'off the bottom'];
   const way = value < 0 ? 'the jig went away from you' : 'the jig came';

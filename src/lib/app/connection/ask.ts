@@ -1,3 +1,5 @@
+import * as v from 'valibot';
+
 /** What the server refused, in words that can be shown. */
 export class Refused extends Error {
   constructor(
@@ -9,15 +11,25 @@ export class Refused extends Error {
   }
 }
 
-/** Asks one of our addresses. Throws Refused for a no, TypeError when there is no connection. */
-export async function ask<T = unknown>(method: string, path: string, body?: unknown): Promise<T> {
+/**
+ * Asks one of our addresses, and reads what comes back. Throws Refused for a no, and for an answer that
+ * this page cannot read; TypeError when there is no connection.
+ */
+export async function ask<S extends v.GenericSchema = v.UnknownSchema>(
+  method: string,
+  path: string,
+  body?: unknown,
+  schema?: S
+): Promise<v.InferOutput<S>> {
   const response = await fetch(path, {
     method,
     headers: { 'content-type': 'application/json' },
     body: body === undefined ? undefined : JSON.stringify(body)
   });
-  if (response.ok) return (await response.json()) as T;
-  throw new Refused(response.status, await reasonOf(response));
+  if (!response.ok) throw new Refused(response.status, await reasonOf(response));
+  const answer = v.safeParse(schema ?? v.unknown(), await response.json());
+  if (answer.success) return answer.output;
+  throw new Refused(response.status, 'The server is newer than this page. Load it again.');
 }
 
 async function reasonOf(response: Response): Promise<string> {

@@ -1,7 +1,7 @@
-import type { Advice, HandRuler } from '$lib/server/hand-ruler';
 import { formatLength, type Units } from '$lib/scoring';
+import type { HandAdvice, HandRuler } from '$lib/wire';
 
-type Ruler = HandRuler & { advice: Advice };
+type Ruler = HandRuler & { advice: HandAdvice };
 
 /** How far the hand is off, in words: an average only where it is most of the error. */
 export function errorWords(ruler: HandRuler, units: Units): string {
@@ -22,7 +22,7 @@ export function errorWords(ruler: HandRuler, units: Units): string {
 /** What a guide would say next to this hand. */
 export function adviceWords({ advice, bias_m }: Ruler, units: Units): string {
   const off = formatLength(Math.abs(bias_m), units);
-  const words: Record<Advice, string> = {
+  const words: Record<HandAdvice, string> = {
     shorter: `Aim ${off} shorter than it feels right.`,
     longer: `Aim ${off} longer than it feels right.`,
     slower: 'The hand is uneven: the same move again, slowly and each time alike.',

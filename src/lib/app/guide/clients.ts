@@ -1,7 +1,6 @@
-import type { ClientProgress } from '$lib/server/progress';
-import type { Standing } from '$lib/server/standing';
 import { dayText } from '$lib/app/shell';
 import { isNamed } from './find';
+import type { ClientProgress, ClientStanding } from '$lib/wire';
 
 /** A client as the list shows one: without the rod inputs, which only the page of one client needs. */
 export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
@@ -34,10 +33,10 @@ export function pageOf<T>(all: readonly T[], asked: number) {
   return { page, pages, shown: all.slice((page - 1) * PAGE, page * PAGE) };
 }
 
-export const isDone = ({ done, parts }: Standing) => done === parts;
+export const isDone = ({ done, parts }: ClientStanding) => done === parts;
 
 /** Those of that name, who is not done yet first, in the order of names. */
-export function inOrder(clients: readonly Standing[], typed: string): Standing[] {
+export function inOrder(clients: readonly ClientStanding[], typed: string): ClientStanding[] {
   return clients
     .filter(({ nickname }) => isNamed(nickname, typed))
     .sort(
@@ -49,7 +48,7 @@ export function inOrder(clients: readonly Standing[], typed: string): Standing[]
 }
 
 /** "2 of 3 parts done" */
-export function partsText(one: Standing): string {
+export function partsText(one: ClientStanding): string {
   if (!one.hasBegun) return 'not begun';
   return isDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
 }

@@ -1,6 +1,6 @@
 import { describeTry, type Challenge, type Units } from '$lib/scoring';
-import type { KeptTry } from '$lib/server/progress';
 import { tryRuns } from '$lib/app/try';
+import type { KeptTry } from '$lib/wire';
 
 interface Tried {
   challenge: Challenge;

@@ -1,6 +1,6 @@
 import { fathomley } from '$lib/course/lessons/fathomley';
 import { parseSetup } from '$lib/model';
-import type { Assignment } from '$lib/practice';
+import type { Assignment } from '$lib/wire';
 import { gearOf } from '$lib/sandbox/gear';
 import { formatDepth, formatLength, formatWeight, type Challenge, type Units } from '$lib/scoring';
 import { dayText } from '$lib/app/shell';

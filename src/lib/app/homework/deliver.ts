@@ -1,6 +1,6 @@
 import { Refused } from '$lib/app/connection';
-import type { Sent } from '$lib/server/homework';
 import type { Parcel } from './shelf';
+import type { HomeworkSubmission } from '$lib/wire';
 
 /** Answers after which sending the same again is no use. */
 const FOR_GOOD = new Set([400, 403, 404, 409, 410, 413, 415, 422]);
@@ -11,7 +11,7 @@ const FOR_GOOD = new Set([400, 403, 404, 409, 410, 413, 415, 422]);
  */
 export async function deliver(
   parcels: readonly Parcel[],
-  send: (sent: Sent) => Promise<unknown>,
+  send: (sent: HomeworkSubmission) => Promise<unknown>,
   keep: (parcel: Parcel) => Promise<void>
 ): Promise<Parcel[]> {
   const now = [...parcels];
@@ -25,7 +25,10 @@ export async function deliver(
   return now;
 }
 
-async function attempt(parcel: Parcel, send: (sent: Sent) => Promise<unknown>): Promise<Parcel> {
+async function attempt(
+  parcel: Parcel,
+  send: (sent: HomeworkSubmission) => Promise<unknown>
+): Promise<Parcel> {
   try {
     await send(parcel.sent);
     return { ...parcel, state: 'taken' };

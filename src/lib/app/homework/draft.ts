@@ -1,7 +1,8 @@
 import type { Lesson } from '$lib/course';
 import type { Objective } from '$lib/course/items';
 import { parseSetup, type Setup } from '$lib/model';
-import { MOST, ownGearId, type Assignment, type HomeworkPhase } from '$lib/practice';
+import { ownGearId } from '$lib/practice';
+import { MOST, type Assignment, type HomeworkPhase } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 
 /** A challenge that may be asked, and how. */

@@ -1,5 +1,6 @@
-import { packetOf, parsePacket, type Packet } from '$lib/practice/homework';
+import { parsePacket } from '$lib/practice';
 import { DataError } from '$lib/scoring';
+import { type Packet, packetOf } from '$lib/wire';
 
 /** What a link's fragment starts with; the number is that of this packing, not of the packet. */
 const MARK = 'h1.';

@@ -1,7 +1,6 @@
 import { MODEL_VERSION } from '$lib/model';
-import { keptGuess, type StoredAnswer, type StoredTry } from '$lib/practice';
+import { keptGuess } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
-import type { Sent } from '$lib/server/homework';
 import { forgetWayBack } from './way-back';
 import { newId, now } from '$lib/app/record';
 import { ask, Refused, wordsFor } from '$lib/app/connection';
@@ -9,6 +8,7 @@ import { tryRuns } from '$lib/app/try';
 import { deliver } from './deliver';
 import { Shelf, type Home, type Parcel } from './shelf';
 import { toldFrom, type Answered } from './told';
+import { clientView, type HomeworkSubmission, type StoredAnswer, type StoredTry } from '$lib/wire';
 
 /** Tries again this often while something waits, ms. */
 const RETRY_MS = 20_000;
@@ -78,7 +78,7 @@ export class Phone {
   }
 
   /** Keeps it here first, then sends it. */
-  async done(sent: Sent): Promise<void> {
+  async done(sent: HomeworkSubmission): Promise<void> {
     if (!this.home || !this.#shelf) return;
     const parcel: Parcel = { share: this.home.share, sent, state: 'waiting' };
     await this.#shelf.keepParcel(parcel);
@@ -118,14 +118,12 @@ export class Phone {
     const key = { share: home.share, token: home.token };
     const wasThere = isBack && home.told !== null;
     try {
-      const answered = await ask<Answered>('POST', '/api/homework/enter', {
-        ...key,
-        name: home.name,
-        isBack: wasThere
-      });
+      const entering = { ...key, name: home.name, isBack: wasThere };
+      const answered = await ask('POST', '/api/homework/enter', entering, clientView);
       this.isUnknown = false;
       await this.#hear(home, answered);
-      const send = (sent: Sent) => ask('POST', '/api/homework/send', { ...key, sent });
+      const send = (sent: HomeworkSubmission) =>
+        ask('POST', '/api/homework/send', { ...key, sent });
       const now = await deliver(this.parcels, send, async (one) => this.#shelf?.keepParcel(one));
       const made = this.parcels.slice(now.length);
       this.parcels = [...now, ...made];

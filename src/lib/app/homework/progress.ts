@@ -1,5 +1,5 @@
-import type { Assignment } from '$lib/practice';
-import { parsePacket, packetOf, type HomeworkResult } from '$lib/practice/homework';
+import { type Assignment, type HomeworkResult, packetOf } from '$lib/wire';
+import { parsePacket } from '$lib/practice';
 import { forgetWayBack } from './way-back';
 
 /** Where homework in hand is kept: the part of the browser's Storage that is needed. */

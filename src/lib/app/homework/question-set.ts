@@ -1,5 +1,6 @@
 import { drawCheckedSeed, SOURCES, type Source } from '$lib/course/items';
-import { type DailySet, type StoredAnswer } from '$lib/practice';
+import { type DailySet } from '$lib/practice';
+import type { StoredAnswer } from '$lib/wire';
 
 /** What of an answer tells which question it was. */
 export type Asked = Pick<StoredAnswer, 'item' | 'seed'>;

@@ -1,5 +1,6 @@
 import type { Answer, Given } from '$lib/course/items';
-import { guessOf, type Answered, type ErrorScores, type KeptGuess } from '$lib/practice';
+import { guessOf, type Answered, type ErrorScores } from '$lib/practice';
+import type { KeptGuess } from '$lib/wire';
 import {
   formatLength,
   formatShare,

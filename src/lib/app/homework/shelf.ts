@@ -1,5 +1,5 @@
-import { filledIn, type Assignment } from '$lib/practice';
-import type { Sent } from '$lib/server/homework';
+import * as v from 'valibot';
+import { type Assignment, type HomeworkSubmission, storedAssignment } from '$lib/wire';
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 
 /** Homework as this phone has it, to be opened offline too. */
@@ -25,7 +25,7 @@ export interface Told extends Assignment {
 /** Something done here. It waits until the server has acknowledged it. */
 export interface Parcel {
   share: string;
-  sent: Sent;
+  sent: HomeworkSubmission;
   state: 'waiting' | 'taken' | 'refused';
   why?: string;
 }
@@ -80,8 +80,10 @@ export class Shelf {
   }
 }
 
-/** What was told before there were questions and a phase lacks them. */
+/** What was told by an earlier version is read as it is now; what cannot be is asked for again. */
 function asNow(home: Home): Home {
-  const { told } = home;
-  return told ? { ...home, told: { ...told, ...filledIn(told) } } : home;
+  if (!home.told) return home;
+  const { isClosed, answer, ...task } = home.told;
+  const read = v.safeParse(storedAssignment, task);
+  return { ...home, told: read.success ? { ...read.output, isClosed, answer } : null };
 }

@@ -1,4 +1,4 @@
-import type { Assignment } from '$lib/practice';
+import type { Assignment } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import type { Told } from './shelf';
 

@@ -1,5 +1,6 @@
 import type { Lesson } from '$lib/course';
-import { wayThrough, type LearnerRecord } from '$lib/practice';
+import { wayThrough } from '$lib/practice';
+import type { LearnerRecord } from '$lib/wire';
 
 /** What a list says of a lesson: how far it was done, and where to go on. */
 export interface LessonMarks {

@@ -1,6 +1,7 @@
 import { itemOf, judge, type Given, type Item, type Verdict } from '$lib/course/items';
 import { MODEL_VERSION } from '$lib/model';
-import type { Askable, DailySet, Report } from '$lib/practice';
+import type { Askable, DailySet } from '$lib/practice';
+import type { Report } from '$lib/wire';
 import type { Learner } from '$lib/app/record';
 
 export type Stage = 'making' | 'asking' | 'told' | 'done';

@@ -1,4 +1,4 @@
-import type { Report } from '$lib/practice';
+import type { Report } from '$lib/wire';
 
 /** How someone came by an answer, in their own words. */
 export const REPORT_WORDS: readonly { report: Report; says: string }[] = [

@@ -1,11 +1,6 @@
 import { FIXED, optionsOf, SOURCES } from '$lib/course/items';
-import {
-  itemStatistics,
-  type DayOf,
-  type ItemStatistics,
-  type Response,
-  type StoredAnswer
-} from '$lib/practice';
+import { itemStatistics, type DayOf, type ItemStatistics, type Response } from '$lib/practice';
+import type { StoredAnswer } from '$lib/wire';
 
 /**
  * Statistics from one learner's record. A day stands for a taker: with one learner the correlation

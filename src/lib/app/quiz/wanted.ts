@@ -1,4 +1,5 @@
-import { questionsToday, type DailySet, type Days, type LearnerRecord } from '$lib/practice';
+import { questionsToday, type DailySet, type Days } from '$lib/practice';
+import type { LearnerRecord } from '$lib/wire';
 import { QUESTIONS } from './questions';
 
 /** Seeds are drawn from so many: two learners hardly ever get the same question. */

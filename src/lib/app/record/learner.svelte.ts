@@ -1,11 +1,5 @@
-import {
-  applyChange,
-  emptyRecord,
-  type LearnerRecord,
-  type RecordChange,
-  type StoredAnswer,
-  type StoredTry
-} from '$lib/practice';
+import { applyChange, type RecordChange } from '$lib/practice';
+import { emptyRecord, type LearnerRecord, type StoredAnswer, type StoredTry } from '$lib/wire';
 import { createContext } from 'svelte';
 import { newId, now } from './stamp';
 import { RecordStore } from './store';

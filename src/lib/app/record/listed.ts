@@ -1,5 +1,5 @@
 import { allLessons, findChallenge } from '$lib/course';
-import type { StoredTry } from '$lib/practice';
+import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type GradedRun } from '$lib/app/try';
 

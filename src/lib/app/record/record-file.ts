@@ -1,12 +1,7 @@
 import { allLessons, findChallenge } from '$lib/course';
-import {
-  readDocument,
-  RecordError,
-  recordCsv,
-  toDocument,
-  type LearnerRecord
-} from '$lib/practice';
+import { recordCsv } from '$lib/practice';
 import { runTries, tryRuns } from '$lib/app/try';
+import { type LearnerRecord, readDocument, RecordError, toDocument } from '$lib/wire';
 
 const lessons = allLessons();
 

@@ -1,14 +1,13 @@
+import { applyChange, type RecordChange } from '$lib/practice';
 import {
-  applyChange,
   emptyRecord,
   readDocument,
   RecordError,
   toDocument,
   type LearnerRecord,
-  type RecordChange,
   type RecordDocument,
   type StoredTry
-} from '$lib/practice';
+} from '$lib/wire';
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 
 type StoredNotes = Omit<RecordDocument, 'tries'>;

@@ -1,4 +1,5 @@
-import { markOf, type Mark, type StoredTry } from '$lib/practice';
+import { markOf, type Mark } from '$lib/practice';
+import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { runTries, tryRuns } from '$lib/app/try';
 

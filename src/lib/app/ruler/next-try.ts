@@ -4,9 +4,9 @@ import {
   SHORT_DRILL_TRIES,
   triesOf,
   type Progress,
-  type ScheduledTry,
-  type StoredTry
+  type ScheduledTry
 } from '$lib/practice';
+import type { StoredTry } from '$lib/wire';
 
 /** Seeds of sittings are whole numbers below this. */
 const SEEDS = 1_000_000;

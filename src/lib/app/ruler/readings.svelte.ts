@@ -1,6 +1,7 @@
 import { findChallenge } from '$lib/course';
-import { measuredOf, type ScheduledTry, type StoredTry } from '$lib/practice';
+import { measuredOf, type ScheduledTry } from '$lib/practice';
 import { runTries, tryRuns, type GradedRun } from '$lib/app/try';
+import type { StoredTry } from '$lib/wire';
 
 /** Practised tries as the schedule reads them. */
 export class Readings {

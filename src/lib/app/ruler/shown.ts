@@ -1,14 +1,8 @@
-import {
-  guessOf,
-  isTold,
-  measuredOf,
-  type KeptGuess,
-  type Phase,
-  type StoredTry
-} from '$lib/practice';
+import { guessOf, isTold, measuredOf, type Phase } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
 import type { RodInput } from '$lib/model';
 import { tryRuns, type GradedRun } from '$lib/app/try';
+import type { KeptGuess, StoredTry } from '$lib/wire';
 
 /** A try of a series with all that is said of it. */
 export interface Shown {

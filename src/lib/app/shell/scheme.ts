@@ -1,4 +1,4 @@
-import type { Settings } from '$lib/practice';
+import type { Settings } from '$lib/wire';
 
 /** Read by static/scheme.js too, before the first paint. */
 const key = 'feltfoot-scheme';

@@ -1,5 +1,5 @@
-import type { StoredTry } from '$lib/practice';
 import { tryRuns, type GradedRun } from './try-runs';
+import type { StoredTry } from '$lib/wire';
 
 /** A stored try and all that came of it. */
 export interface GradedTry {

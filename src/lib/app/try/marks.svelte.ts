@@ -1,4 +1,4 @@
-import type { StoredTry } from '$lib/practice';
+import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { bestOf, gradedTry, type GradedTry } from './graded-try';
 import { runTries } from './run-tries';

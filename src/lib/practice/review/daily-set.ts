@@ -1,6 +1,6 @@
-import type { StoredAnswer } from '../answer';
 import { AIM, expectedShare, ratingsOf, UNRATED } from './elo';
 import { memoriesOf, recall, type Days } from './memory';
+import type { StoredAnswer } from '../../wire';
 
 /** What can be asked: a generator or a fixed item. */
 export interface Askable {

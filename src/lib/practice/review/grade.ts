@@ -1,5 +1,5 @@
 import { Rating, type Grade } from 'ts-fsrs';
-import type { Report, StoredAnswer } from '../answer';
+import type { Report, StoredAnswer } from '../../wire';
 
 /**
  * The one place where an answer becomes a grade of the scheduler. A wrong answer, and a right one

@@ -1,6 +1,6 @@
 import { FSRS, generatorParameters, type FSRSState } from 'ts-fsrs';
-import type { StoredAnswer } from '../answer';
 import { gradeOf } from './grade';
+import type { StoredAnswer } from '../../wire';
 
 /**
  * The scheduler with its published default parameters: no noise on the intervals, so that a record

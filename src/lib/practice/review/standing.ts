@@ -1,6 +1,6 @@
-import type { StoredAnswer } from '../answer';
 import type { Askable } from './daily-set';
 import { memoriesOf, recall, type Days, type Memory } from './memory';
+import type { StoredAnswer } from '../../wire';
 
 /** Where a learner stands with one objective. */
 export interface ObjectiveStanding {

@@ -1,5 +1,5 @@
 import type { RunEvent } from '$lib/model';
-import { csvCell } from '$lib/scoring';
+import { csvTable } from '$lib/wire';
 import type { Film } from '../film';
 import type { Series } from '../series';
 
@@ -28,11 +28,8 @@ type Row = Record<(typeof COLUMNS)[number], string | number>;
 /** The run as a table, CSV after RFC 4180: a row for each tick of the model, to the very end. */
 export function runCsv(film: Film, series: Series): string {
   const happened = eventsByTick(film);
-  const rows = series.t_s.map((_, tick) => {
-    const row = rowAt(film, series, tick, happened.get(tick) ?? '');
-    return COLUMNS.map((column) => csvCell(row[column], DECIMALS)).join(',');
-  });
-  return [COLUMNS.join(','), ...rows, ''].join('\r\n');
+  const rows = series.t_s.map((_, tick) => rowAt(film, series, tick, happened.get(tick) ?? ''));
+  return csvTable(COLUMNS, rows, DECIMALS);
 }
 
 function rowAt({ result, lineIn_m }: Film, series: Series, tick: number, event: string): Row {

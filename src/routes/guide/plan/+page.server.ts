@@ -7,12 +7,13 @@ import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { planLesson } from '$lib/server/lesson-plan';
 import { MOST_COUNT_S } from '$lib/server/plan-gear';
 import { handOf, type Hand } from '$lib/server/plan-hand';
-import { progressOf, type ChallengeProgress } from '$lib/server/progress';
+import { progressOf } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
 import type { Db } from '$lib/server/store';
 import { error } from '@sveltejs/kit';
 import { askedIn, clientIn, gearFor, type Asked, type OwnGear } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
+import type { ChallengeProgress } from '$lib/wire';
 
 /** Read once: that checks every lesson, which takes as long as some tries. */
 const lessons = loadLessons();

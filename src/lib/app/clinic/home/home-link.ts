@@ -1,5 +1,4 @@
-import type { Report, StoredAnswer } from '$lib/practice';
-import type { HomeAnswer } from '$lib/server/clinic-home';
+import type { HomeAnswer, Report, StoredAnswer } from '$lib/wire';
 
 /** How a phone's owner came by the answers to questions of the bank, by the round's number. */
 export type Reports = Readonly<Record<string, Report>>;

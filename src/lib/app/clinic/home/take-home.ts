@@ -1,11 +1,11 @@
+import { mergeRecords } from '$lib/practice';
 import {
-  mergeRecords,
+  type HomeView,
+  type LearnerRecord,
   readDocument,
   RECORD_FORMAT,
-  RECORD_VERSION,
-  type LearnerRecord
-} from '$lib/practice';
-import type { Home } from '$lib/server/clinic-home';
+  RECORD_VERSION
+} from '$lib/wire';
 import { readHomeLink, storedAnswer } from './home-link';
 
 /**
@@ -15,7 +15,7 @@ import { readHomeLink, storedAnswer } from './home-link';
  * @param at ISO time
  */
 export function homeRecord(
-  { tries, predictions, answers: given }: Home,
+  { tries, predictions, answers: given }: HomeView,
   hash: string,
   at: string
 ): LearnerRecord {

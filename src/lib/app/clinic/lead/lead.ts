@@ -1,5 +1,4 @@
-import type { ClinicAction } from '$lib/server/clinic-flow';
-import type { ScreenView } from '$lib/server/clinic-view';
+import type { ClinicAction, ScreenView } from '$lib/wire';
 
 /** Something that the instructor can do now. */
 export interface Step {

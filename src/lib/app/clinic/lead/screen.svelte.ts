@@ -1,8 +1,14 @@
+import * as v from 'valibot';
 import { ask, wordsFor } from '$lib/app/connection';
-import type { ClinicAction } from '$lib/server/clinic-flow';
-import type { RodBatch } from '$lib/server/clinic-rod';
-import type { ScreenView } from '$lib/server/clinic-view';
 import { follow } from '../follow';
+import {
+  type ClinicAction,
+  made,
+  type RodBatch,
+  rodBatch,
+  type ScreenView,
+  screenView
+} from '$lib/wire';
 
 /** A key that was made void opens nothing more, however long the screen asks. */
 const SHUT = [401, 404];
@@ -27,11 +33,12 @@ export class Screen {
 
   /** Listens to the clinic. @returns how to stop. */
   open(): () => void {
-    return follow<ScreenView>(
+    return follow(
       `${this.#address}/feed`,
+      screenView,
       (next) => (this.heard = next),
       (is) => this.#connected(is),
-      { rod: (batch: RodBatch) => this.#rod(batch) }
+      { rod: (data) => this.#rod(data) }
     );
   }
 
@@ -49,7 +56,7 @@ export class Screen {
 
   lendRod(): Promise<void> {
     return this.#attempt(async () => {
-      const { link } = await ask<{ link: string }>('POST', `${this.#address}/rod`);
+      const { link } = await ask('POST', `${this.#address}/rod`, undefined, made.link);
       this.rodLink = link;
     });
   }
@@ -70,9 +77,10 @@ export class Screen {
     }
   }
 
-  #rod(batch: RodBatch): void {
+  #rod(data: unknown): void {
+    const batch = v.safeParse(rodBatch, data);
     this.rodLink = null;
-    this.onrod(batch);
+    if (batch.success) this.onrod(batch.output);
   }
 
   #connected(is: boolean): void {

@@ -1,7 +1,7 @@
-import type { RodPlace } from '$lib/server/clinic-rod';
 import { ask, Refused, wordsFor } from '$lib/app/connection';
 import { newId } from '$lib/app/record';
 import { BATCH_MS, RodSender } from './rod-sender';
+import { type RodPlace, rodPlace } from '$lib/wire';
 
 /** The rod of the big screen, moved from this phone. */
 export class RemoteRod {
@@ -16,7 +16,7 @@ export class RemoteRod {
   constructor(link: string) {
     this.#sender = new RodSender(
       newId(),
-      (batch) => ask<RodPlace>('POST', '/api/clinic/rod', { link, ...batch }),
+      (batch) => ask('POST', '/api/clinic/rod', { link, ...batch }, rodPlace),
       (place) => this.#told(place),
       (error) => this.#failed(error)
     );

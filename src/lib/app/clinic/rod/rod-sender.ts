@@ -1,9 +1,7 @@
-import type { RodBatch, RodPlace } from '$lib/server/clinic-rod';
+import { MOST_TURNS, type RodBatch, type RodPlace } from '$lib/wire';
 
 /** Closer together than this, samples say the same, ms. */
 const LEAST_GAP_MS = 14;
-/** As many as the server takes in one batch. */
-const MOST_SAMPLES = 20;
 export const BATCH_MS = 50;
 /** After a failure the next so many turns are left out: a second. */
 const REST = 20;
@@ -34,7 +32,7 @@ export class RodSender {
     const last = this.samples.at(-1);
     if (last && t_ms - last[0] < LEAST_GAP_MS) last[1] = turned_deg;
     else this.samples.push([t_ms, turned_deg]);
-    if (this.samples.length > MOST_SAMPLES) this.samples.shift();
+    if (this.samples.length > MOST_TURNS) this.samples.shift();
   }
 
   /** The rod is wanted back at its start, for another try. */

@@ -1,7 +1,7 @@
 import { answering, bodyOf, database, guideFrom, siteOf, timeNow } from '$lib/server/http';
-import { addPasskey } from '$lib/server/passkeys';
-import { made, PASSKEY_COOKIE } from '$lib/server/shapes-passkey';
+import { addPasskey, PASSKEY_COOKIE } from '$lib/server/passkeys';
 import type { RequestHandler } from './$types';
+import { spaceRequest } from '$lib/wire';
 
 export const prerender = false;
 
@@ -9,7 +9,7 @@ export const prerender = false;
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
-    const sent = await bodyOf(event, made);
+    const sent = await bodyOf(event, spaceRequest.addPasskey);
     const begun = event.cookies.get(PASSKEY_COOKIE);
     await addPasskey(await database(), guide, siteOf(event), sent, begun, timeNow());
   });

@@ -9,19 +9,16 @@ import {
   timeNow
 } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
-import { token } from '$lib/server/shapes';
 import { endSession, startSession } from '$lib/server/spaces';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { spaceRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const entering = v.strictObject({ secret: token });
 
 /** Exchanges the guide's secret for a cookie. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { secret } = await bodyOf(event, entering);
+    const { secret } = await bodyOf(event, spaceRequest.enter);
     const session = await startSession(await database(), secret, timeNow());
     if (session) return setCookie(event, session);
     throw new Refusal(404, 'No space has this key. It may have been renewed or deleted.');

@@ -12,19 +12,16 @@ import {
 } from '$lib/server/http';
 import { deleteSpace } from '$lib/server/retention';
 import { limits, runtime } from '$lib/server/runtime';
-import { line } from '$lib/server/shapes';
 import { createSpace, endSession, startSession } from '$lib/server/spaces';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { spaceRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const opening = v.strictObject({ name: line(60) });
 
 /** Opens a space; its secret is told here and never again. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { name } = await bodyOf(event, opening);
+    const { name } = await bodyOf(event, spaceRequest.open);
     takeOne(limits.opening, addressOf(event));
     const db = await database();
     const secret = await createSpace(db, name, timeNow());

@@ -1,19 +1,16 @@
 import { Refusal } from '$lib/server/faults';
-import { sentSchema, takeSent } from '$lib/server/homework';
+import { takeSent } from '$lib/server/homework';
 import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics } from '$lib/server/runtime';
-import { token } from '$lib/server/shapes';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { homeworkRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const sending = v.strictObject({ share: token, token, sent: sentSchema });
 
 /** Takes what a phone did. The answer is the acknowledgement: only then may the phone forget it. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { share, token, sent } = await bodyOf(event, sending);
+    const { share, token, sent } = await bodyOf(event, homeworkRequest.send);
     takeOne(limits.sender, token);
     const receipt = await takeSent(await database(), share, token, sent, timeNow());
     metrics.count(`submissions_total{kind="${receipt.kind}"}`);

@@ -1,20 +1,17 @@
-import { answerSchema, takeAnswer } from '$lib/server/clinic-answers';
+import { takeAnswer } from '$lib/server/clinic-answers';
 import { Refusal } from '$lib/server/faults';
 import { answering, bodyOf, byCode, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics, runtime } from '$lib/server/runtime';
 import { lookUp } from '$lib/server/seat-look';
-import { token } from '$lib/server/shapes';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { clinicRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const answered = v.strictObject({ token, answer: answerSchema });
 
 /** A seat answers to the open round. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { token, answer } = await bodyOf(event, answered);
+    const { token, answer } = await bodyOf(event, clinicRequest.answer);
     takeOne(limits.sender, token);
     const db = await database();
     const look = await byCode(event, (code) => lookUp(db, { code, token, id: answer.id }));

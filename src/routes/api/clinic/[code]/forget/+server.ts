@@ -1,18 +1,15 @@
 import { answering, bodyOf, database, roomKept, takeOne } from '$lib/server/http';
 import { forgetSeat } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
-import { token } from '$lib/server/shapes';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { clinicRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const forgetting = v.strictObject({ token });
 
 /** Deletes a seat at its phone's own wish, at once, also when the code is dead for all else. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { token } = await bodyOf(event, forgetting);
+    const { token } = await bodyOf(event, clinicRequest.forget);
     takeOne(limits.sender, token);
     const { id } = await roomKept(event);
     await forgetSeat(await database(), id, token);

@@ -2,18 +2,15 @@ import { phoneView } from '$lib/server/clinic-view';
 import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
 import { takeSeat } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
-import { token } from '$lib/server/shapes';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { clinicRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const joining = v.strictObject({ token });
 
 /** A phone comes into the room, or comes back to its seat. The seat's id is for the feed. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { token } = await bodyOf(event, joining);
+    const { token } = await bodyOf(event, clinicRequest.join);
     takeOne(limits.sender, token);
     const room = await roomAsked(event);
     const seat = await takeSeat(await database(), room, token, timeNow());

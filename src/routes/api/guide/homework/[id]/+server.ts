@@ -1,23 +1,15 @@
 import { deleteAssignment, extend, setClosed } from '$lib/server/assignments';
 import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { homeworkOrder } from '$lib/wire';
 
 export const prerender = false;
-
-const changing = v.variant('change', [
-  v.strictObject({ change: v.literal('close') }),
-  v.strictObject({
-    change: v.literal('extend'),
-    due: v.nullable(v.pipe(v.string(), v.isoDate()))
-  })
-]);
 
 /** Closes or extends homework. */
 export const PATCH: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
-    const asked = await bodyOf(event, changing);
+    const asked = await bodyOf(event, homeworkOrder.change);
     const db = await database();
     const { id } = event.params;
     if (asked.change === 'close') await setClosed(db, guide, id, timeNow());

@@ -8,20 +8,17 @@ import {
   takeOne,
   timeNow
 } from '$lib/server/http';
-import { beginAdding, beginOpening, CHALLENGE_S } from '$lib/server/passkeys';
+import { beginAdding, beginOpening, CHALLENGE_S, PASSKEY_COOKIE } from '$lib/server/passkeys';
 import { limits } from '$lib/server/runtime';
-import { PASSKEY_COOKIE } from '$lib/server/shapes-passkey';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { spaceRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const beginning = v.strictObject({ way: v.picklist(['add', 'open']) });
 
 /** What to ask the authenticator, for this browser alone, once. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
-    const { way } = await bodyOf(event, beginning);
+    const { way } = await bodyOf(event, spaceRequest.beginPasskey);
     takeOne(limits.beginning, addressOf(event));
     const [db, site, now] = [await database(), siteOf(event), timeNow()];
     const { options, token } =

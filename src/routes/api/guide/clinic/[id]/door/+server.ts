@@ -1,18 +1,16 @@
 import { moveDoor } from '$lib/server/door';
 import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
-import * as v from 'valibot';
 import type { RequestHandler } from './$types';
+import { clinicRequest } from '$lib/wire';
 
 export const prerender = false;
-
-const moving = v.strictObject({ door: v.picklist(['open', 'closed']) });
 
 /** The instructor opens or closes the door. */
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
-    const { door } = await bodyOf(event, moving);
+    const { door } = await bodyOf(event, clinicRequest.admission);
     await moveDoor(await database(), guide, event.params.id, door, timeNow());
     (await runtime()).feed.changed(event.params.id);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readDocument, RecordError, toDocument } from '../../src/lib/practice';
-import { aRecord, anAnswer, aTry } from './samples';
+import { readDocument, RecordError, toDocument } from '../../src/lib/wire';
+import { aRecord, anAnswer, aTry } from '../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
@@ -22,6 +22,11 @@ describe('a record as a document', () => {
   const broken: [string, unknown, string][] = [
     ['without its rod input', { ...aTry('t2'), input: undefined }, 'input: '],
     ['from no time', { ...aTry('t2'), at: 'yesterday' }, 'at: must be a UTC time'],
+    [
+      'with both angles held, which no hand ever makes',
+      { ...aTry('t2'), input: { ...aTry('t2').input, azimuth_deg: 4.5 } },
+      'input: elevation_deg or azimuth_deg must be a list'
+    ],
     ['with a key nobody knows', { ...aTry('t2'), marks: 100 }, 'marks: '],
     ['that is no object', 'lost', 'Invalid type']
   ];

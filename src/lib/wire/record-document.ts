@@ -1,16 +1,16 @@
 import * as v from 'valibot';
-import { answerSchema } from './answer';
+import { storedAnswer } from './answer';
 import {
   firstSettings,
-  predictionSchema,
-  progressSchema,
+  lessonProgress,
+  prediction,
   RECORD_VERSION,
-  setAsideSchema,
-  settingsSchema,
-  trySchema,
+  setAside,
+  settings,
   type LearnerRecord,
   type SetAside
 } from './record';
+import { storedTry } from './try';
 
 export const RECORD_FORMAT = 'feltfoot-record';
 
@@ -55,15 +55,14 @@ export function readDocument(
   const aside: SetAside[] = [];
   const list = <S extends v.GenericSchema>(what: string, schema: S) =>
     readList(what, schema, current[what], at, aside);
-  const settings = readSettings(current.settings, at, aside);
   const read = {
-    settings,
-    predictions: list('predictions', predictionSchema),
-    progress: list('progress', progressSchema),
-    answers: list('answers', answerSchema),
-    tries: list('tries', trySchema)
+    settings: readSettings(current.settings, at, aside),
+    predictions: list('predictions', prediction),
+    progress: list('progress', lessonProgress),
+    answers: list('answers', storedAnswer),
+    tries: list('tries', storedTry)
   };
-  return { ...read, setAside: [...list('setAside', setAsideSchema), ...aside] };
+  return { ...read, setAside: [...list('setAside', setAside), ...aside] };
 }
 
 function migrate(document: unknown, steps: readonly Migration[]): Record<string, unknown> {
@@ -85,7 +84,7 @@ function migrate(document: unknown, steps: readonly Migration[]): Record<string,
 
 function readSettings(value: unknown, at: string, aside: SetAside[]) {
   if (value === undefined) return firstSettings;
-  const parsed = v.safeParse(settingsSchema, value);
+  const parsed = v.safeParse(settings, value);
   if (parsed.success) return parsed.output;
   aside.push({ what: 'settings', why: reasonOf(parsed.issues[0]), at, value });
   return firstSettings;

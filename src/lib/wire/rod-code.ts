@@ -1,26 +1,29 @@
-import { DataError } from '../scoring';
-import type { StoredTry } from './record';
-
-type RodInput = StoredTry['input'];
-
-/** A rod input in few letters: a number for an angle that was held, else coded samples. */
-export interface CodedRod {
-  elevation: number | string;
-  azimuth: number | string;
-  line_in?: string;
-}
+import * as v from 'valibot';
+import { MOST_SAMPLES, rodInputSchema, type RodInput } from '../model';
+import { DataError, parseData } from '../scoring';
+import { readBy } from './fields';
 
 /** Steps that are kept: a hundredth of a degree is a third of a millimetre at the tip. */
 const STEPS_A_DEGREE = 100;
 const STEPS_A_METRE = 1000;
-/** Two minutes at 100 samples a second, the longest try there is, and a little. */
-export const MOST_SAMPLES = 12_100;
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 const DIGIT_BITS = 5;
 const MORE = 1 << DIGIT_BITS;
 /** A coded number never needs more letters than this: 35 bits. */
 const MOST_DIGITS = 7;
+
+const letters = v.pipe(v.string(), v.maxLength(MOST_SAMPLES * MOST_DIGITS, 'is too long'));
+const codedRod = v.strictObject({
+  elevation: v.union([v.number(), letters]),
+  azimuth: v.union([v.number(), letters]),
+  line_in: v.optional(letters)
+});
+/** A rod input in few letters: a number for an angle that was held, else coded samples. */
+export type CodedRod = v.InferOutput<typeof codedRod>;
+
+/** A rod input that comes in letters. */
+export const rodInLetters = v.pipe(readBy(decodeRod), rodInputSchema);
 
 /**
  * The input in whole steps, in a form that travels. Each sample is coded as the change of its change,
@@ -37,21 +40,21 @@ export function encodeRod(input: RodInput): CodedRod {
 }
 
 /** The input again, to the step. Throws DataError naming the field for what was not made by encodeRod. */
-export function decodeRod({ elevation, azimuth, line_in }: CodedRod, field: string): RodInput {
-  const line =
-    line_in === undefined ? undefined : decodeList(line_in, STEPS_A_METRE, `${field}.line_in`);
+export function decodeRod(coded: unknown): RodInput {
+  const { elevation, azimuth, line_in } = parseData(codedRod, coded);
+  const line = line_in === undefined ? undefined : decodeList(line_in, STEPS_A_METRE, 'line_in');
   return {
     kind: 'rod_input',
     rate_Hz: 100,
-    elevation_deg: decodeAngle(elevation, `${field}.elevation`),
-    azimuth_deg: decodeAngle(azimuth, `${field}.azimuth`),
+    elevation_deg: decodeAngle(elevation, 'elevation'),
+    azimuth_deg: decodeAngle(azimuth, 'azimuth'),
     ...(line ? { line_in_m: line } : {})
   };
 }
 
 /** The input as it will be after a journey: what is graded here is what is graded there. */
 export function asSent(input: RodInput): RodInput {
-  return decodeRod(encodeRod(input), 'input');
+  return decodeRod(encodeRod(input));
 }
 
 function encodeAngle(angle: number | number[]): number | string {

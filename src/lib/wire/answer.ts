@@ -1,12 +1,13 @@
 import * as v from 'valibot';
-import { nameSchema as name, timeSchema as time } from './fields';
+import { name, time } from './fields';
 
 /** How the learner came by the answer, in their own judgement. */
 export const REPORTS = ['knew', 'worked out', 'guessed'] as const;
-export type Report = (typeof REPORTS)[number];
+export const report = v.picklist(REPORTS);
+export type Report = v.InferOutput<typeof report>;
 
 /** An answer to a question, as it is kept. */
-export const answerSchema = v.strictObject({
+export const storedAnswer = v.strictObject({
   id: name,
   /** Generator or fixed item. */
   item: name,
@@ -19,8 +20,8 @@ export const answerSchema = v.strictObject({
    * on from what was told; item, seed and answer let anyone work it out again.
    */
   right: v.boolean(),
-  report: v.picklist(REPORTS),
+  report,
   model: name,
   at: time
 });
-export type StoredAnswer = v.InferOutput<typeof answerSchema>;
+export type StoredAnswer = v.InferOutput<typeof storedAnswer>;

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { asSent } from '../../src/lib/practice';
-import { decodeRod, encodeRod, MOST_SAMPLES } from '../../src/lib/practice/rod-code';
-import { aSweep } from './drag';
+import { asSent, decodeRod, encodeRod } from '../../src/lib/wire';
+import { MOST_SAMPLES } from '../../src/lib/model';
+import { aSweep } from '../practice/drag';
 
 const angles = fc.array(fc.double({ min: -360, max: 360, noNaN: true }), {
   minLength: 2,
@@ -39,13 +39,13 @@ describe('a rod input in letters', () => {
 
   const good = { elevation: 0, azimuth: 'AAAA' };
   test.each([
-    ['a letter that is none', { ...good, azimuth: 'AA!A' }, 'rod.azimuth', 'base 64'],
-    ['an end in the middle', { ...good, azimuth: 'AAg' }, 'rod.azimuth', 'ends in the middle'],
-    ['one sample', { ...good, azimuth: 'A' }, 'rod.azimuth', 'two samples'],
-    ['a number too large', { ...good, azimuth: 'gggggggggA' }, 'rod.azimuth', 'too large'],
-    ['too many samples', { ...good, elevation: 'A'.repeat(MOST_SAMPLES + 1) }, 'rod.elevation', '']
+    ['a letter that is none', { ...good, azimuth: 'AA!A' }, 'azimuth', 'base 64'],
+    ['an end in the middle', { ...good, azimuth: 'AAg' }, 'azimuth', 'ends in the middle'],
+    ['one sample', { ...good, azimuth: 'A' }, 'azimuth', 'two samples'],
+    ['a number too large', { ...good, azimuth: 'gggggggggA' }, 'azimuth', 'too large'],
+    ['too many samples', { ...good, elevation: 'A'.repeat(MOST_SAMPLES + 1) }, 'elevation', '']
   ])('%s is refused by field', (_, coded, path, reason) => {
-    expect(() => decodeRod(coded, 'rod')).toThrow(
+    expect(() => decodeRod(coded)).toThrow(
       expect.objectContaining({ path, message: expect.stringContaining(reason) })
     );
   });

@@ -1,0 +1,87 @@
+import * as v from 'valibot';
+import { DataError, parseData } from '../scoring';
+import { challenge, day, line, name, readBy, whole, words } from './fields';
+
+/** How much of the bait is seen, and how much is said, while homework is done. */
+export const HOMEWORK_PHASES = ['seen', 'half_seen', 'unseen'] as const;
+export type HomeworkPhase = (typeof HOMEWORK_PHASES)[number];
+
+/**
+ * Bounds of what comes in from outside. `seed`: generated questions are taken from so many, since
+ * working one out costs as much as a dozen tries and whoever judges it works it out again. Homework draws
+ * from the checked ones among them.
+ */
+export const MOST = {
+  challenges: 12,
+  lessons: 30,
+  objectives: 30,
+  questions: 20,
+  tries: 60,
+  seed: 100,
+  note: 1000,
+  line: 80
+};
+
+const names = (most: number, what: string) =>
+  v.pipe(
+    v.array(name),
+    v.maxLength(most, `too many ${what}`),
+    v.check((all) => isEachOnce(all), 'names one twice')
+  );
+
+const shape = v.strictObject({
+  title: line(MOST.line),
+  /** Who asks, as the client knows them; may be empty. */
+  from: line(MOST.line, 0),
+  note: words(MOST.note),
+  /** Ids of lessons to go through. */
+  lessons: names(MOST.lessons, 'lessons'),
+  /** Ids of what the questions are about. */
+  objectives: names(MOST.objectives, 'objectives'),
+  /** How many questions about each objective. */
+  questions: whole(1, MOST.questions),
+  /** How many tries of each challenge. */
+  tries: whole(1, MOST.tries),
+  phase: v.picklist(HOMEWORK_PHASES),
+  /** Last day, or none. */
+  due: v.nullable(day),
+  challenges: v.pipe(v.array(challenge), v.maxLength(MOST.challenges, 'too many challenges'))
+});
+
+/**
+ * What a guide asks of a client, in a link or on a server. Challenges are whole, with the guide's own
+ * gear and water, so that a later change of a lesson does not change what a client was asked.
+ */
+export type Assignment = v.InferOutput<typeof shape>;
+
+function readAssignment(input: unknown): Assignment {
+  const read = parseData(shape, input);
+  const { challenges, lessons, objectives } = read;
+  if (challenges.length + lessons.length + objectives.length === 0) {
+    throw new DataError('challenges', [], 'must ask for a lesson, a challenge or an objective');
+  }
+  const ids = challenges.map(({ id }) => id);
+  if (!isEachOnce(ids)) throw new DataError('challenges', ids, 'names one twice');
+  return read;
+}
+
+function isEachOnce(all: readonly string[]): boolean {
+  return new Set(all).size === all.length;
+}
+
+export const assignment = readBy(readAssignment);
+
+/**
+ * The same as it was stored before it had objectives, and on a server before it had a phase: each
+ * challenge said then what is seen of it, all of them the same.
+ */
+export const storedAssignment = v.pipe(
+  v.looseObject({
+    challenges: v.array(v.looseObject({ visibility: v.optional(v.picklist(HOMEWORK_PHASES)) }))
+  }),
+  v.transform((old): unknown => {
+    const phase = old.challenges[0]?.visibility ?? 'seen';
+    return { from: '', objectives: [], questions: 1, phase, ...old };
+  }),
+  assignment
+);

@@ -1,0 +1,172 @@
+import * as v from 'valibot';
+import { rodInputSchema, type Move } from '../model';
+import { checkMove, parseData, type Challenge } from '../scoring';
+import { storedAnswer } from './answer';
+import { aid, counts, roomPhase } from './clinic';
+import { challenge, day, name, readBy } from './fields';
+import { prediction } from './record';
+import { storedTry } from './try';
+
+type ShownRun = Pick<Challenge, 'setup' | 'plane' | 'start' | 'hold_s'> & { move: Move };
+
+/** A run of the model to be played. */
+const run = readBy((input) => {
+  const anything = v.looseObject({ plane: v.picklist(['lift', 'sweep']) });
+  const shown = parseData(anything, input) as unknown as ShownRun;
+  checkMove(shown, 'move');
+  return shown;
+});
+
+const asks = v.nullable(v.pick(prediction, ['lesson', 'station']));
+/** The item of the bank that a question is; null for a lesson's own question. */
+const item = v.nullable(v.object({ source: name, seed: v.number() }));
+
+/** What a room votes on, without what is right. */
+const poll = {
+  about: v.string(),
+  ask: v.string(),
+  options: v.array(v.object({ id: name, says: v.string() })),
+  /** The lesson's own question that this is; null for others. */
+  asks,
+  /** What the screen plays before the vote. */
+  watch: v.nullable(run),
+  item
+};
+const predictPoll = v.object({ kind: v.literal('predict'), ...poll });
+const askPoll = v.object({ kind: v.literal('ask'), ...poll });
+export type ShownPoll = v.InferOutput<typeof predictPoll> | v.InferOutput<typeof askPoll>;
+
+/** What a round asks. */
+const shown = v.variant('kind', [
+  v.object({ kind: v.literal('talk'), title: v.string(), says: v.array(v.string()) }),
+  predictPoll,
+  askPoll,
+  v.object({ kind: v.literal('try'), challenge, again: v.boolean() })
+]);
+export type ShownRound = v.InferOutput<typeof shown>;
+
+/** What the model's run came to, of the quantity that was asked for: m, m, or a share 0–1. */
+const outcome = v.object({
+  of: v.picklist(['travel_m', 'peak_height_m', 'contact']),
+  value: v.number()
+});
+export type ModelOutcome = v.InferOutput<typeof outcome>;
+
+/** What is told of a question once it is revealed. */
+const revealed = v.object({
+  key: name,
+  replies: v.record(v.string(), v.string()),
+  explain: v.nullable(v.string()),
+  measured: v.nullable(outcome),
+  /** What the model was asked, to be run on the screen. */
+  run: v.nullable(run)
+});
+export type Revealed = v.InferOutput<typeof revealed>;
+
+/** What every phone sees. No counts: a phone shows what its owner did, the screen what the room did. */
+export const phoneView = v.object({
+  part: v.string(),
+  at: v.number(),
+  of: v.number(),
+  phase: roomPhase,
+  ballot: v.number(),
+  isOver: v.boolean(),
+  shown,
+  /** The help that the room has now, and the hint's words where it is one. */
+  aid: v.nullable(aid),
+  hint: v.nullable(v.string()),
+  revealed: v.nullable(revealed)
+});
+export type PhoneView = v.InferOutput<typeof phoneView>;
+
+/** What a phone hears that came in; the id of its place is for the feed. */
+export const joined = v.object({ ...phoneView.entries, seat: name });
+
+const roomTry = v.object({ id: name, travel_m: v.number(), marks: v.number() });
+export type RoomTry = v.InferOutput<typeof roomTry>;
+
+/** The room's hand at a challenge: how far it is off, and how far apart, m. */
+const roomHand = v.object({
+  title: v.string(),
+  ballot: v.number(),
+  /** Whether the challenge was there before, in an earlier round. */
+  again: v.boolean(),
+  target_m: v.number(),
+  band_m: v.number(),
+  bias_m: v.number(),
+  spread_m: v.number(),
+  tries: v.number()
+});
+export type RoomHand = v.InferOutput<typeof roomHand>;
+
+/** The vote before any help, shown beside a later one: they are not always of the same people. */
+const firstVote = v.object({
+  counts,
+  /** Hands were counted then, and none in the vote that is shown now. */
+  hasHandsAlone: v.boolean()
+});
+export type FirstVote = v.InferOutput<typeof firstVote>;
+
+/** What to do after a vote, by the share that was right (teaching.md, after Smith 2009). */
+const advice = v.picklist(['teach', 'discuss', 'explain', 'explain slowly']);
+export type VoteAdvice = v.InferOutput<typeof advice>;
+
+/** What the big screen sees: the room as a whole, and nobody in it. */
+export const screenView = v.object({
+  ...phoneView.entries,
+  seats: v.number(),
+  answered: v.number(),
+  isDoorClosed: v.boolean(),
+  /** Participants that have answered nothing at all; counted while the door is closed. */
+  silent: v.number(),
+  minutes: v.number(),
+  advice: v.nullable(advice),
+  hasHint: v.boolean(),
+  /** What is left of the talk, s. */
+  talk_left_s: v.nullable(v.number()),
+  /** Votes by option; null until they are revealed. */
+  counts: v.nullable(counts),
+  hands: counts,
+  first: v.nullable(firstVote),
+  tries: v.nullable(v.array(roomTry)),
+  /** Earlier rounds of tries, to see whether the room got closer. */
+  rounds: v.array(roomHand),
+  replay: v.nullable(v.object({ challenge, input: rodInputSchema })),
+  /** The water in which a phone is the rod now. */
+  rod: v.nullable(challenge)
+});
+export type ScreenView = v.InferOutput<typeof screenView>;
+
+/** What a phone that is the rod must know of the water on the screen. */
+export const rodPlace = v.object({
+  title: v.string(),
+  plane: v.picklist(['lift', 'sweep']),
+  /** Where the rod starts, in the angle that the plane moves, degrees. */
+  start_deg: v.number()
+});
+export type RodPlace = v.InferOutput<typeof rodPlace>;
+
+/** An answer to a question of the bank, by the number of its round. How it was come by is not sent. */
+export const homeAnswer = v.object({
+  ...v.omit(storedAnswer, ['id', 'report']).entries,
+  round: v.number()
+});
+export type HomeAnswer = v.InferOutput<typeof homeAnswer>;
+
+/** What one phone did in a clinic, as it goes into its owner's record. */
+export const homeView = v.object({
+  /** Day of the clinic. */
+  held: day,
+  tries: v.array(storedTry),
+  predictions: v.array(prediction),
+  answers: v.array(homeAnswer),
+  /** To be read, in order; of questions that are open, nothing. Each with the model's word. */
+  asked: v.array(
+    v.object({
+      ask: v.string(),
+      key: v.string(),
+      votes: v.array(v.object({ ballot: v.number(), says: v.string(), right: v.boolean() }))
+    })
+  )
+});
+export type HomeView = v.InferOutput<typeof homeView>;

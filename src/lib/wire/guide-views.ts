@@ -1,0 +1,164 @@
+/**
+ * What a guide's pages show. Kit itself carries the data of a page, so these are types alone; what is
+ * in them from outside has been parsed where it was read.
+ */
+import type { GroundKind } from '../model';
+import type { Challenge } from '../scoring';
+import type { PlanMinutes } from './clinic';
+import type { RoomHand } from './clinic-views';
+import type {
+  AnswerReply,
+  Client,
+  FinishedLesson,
+  SubmittedAnswer,
+  SubmittedTry,
+  TryReply
+} from './homework';
+
+/** Where a phone opens what a page offers. */
+export interface Reach {
+  /** Without a slash at the end. */
+  origin: string;
+  /** Whether another device gets there at all. */
+  byPhone: boolean;
+}
+
+/** How far a client is, by counts alone. */
+export interface ClientStanding {
+  id: string;
+  nickname: string;
+  joined_at: string;
+  /** Parts done: lessons, challenges and kinds of questions. */
+  done: number;
+  parts: number;
+  hasBegun: boolean;
+}
+
+/** Something that a phone sent, and what the server made of it. */
+interface Kept<Sent, Reply> {
+  id: string;
+  sent: Sent;
+  graded: Reply;
+  received_at: string;
+}
+export type KeptTry = Kept<SubmittedTry, TryReply>;
+export type KeptAnswer = Kept<SubmittedAnswer, AnswerReply>;
+export type KeptSubmission = KeptTry | KeptAnswer | Kept<FinishedLesson, null>;
+
+/**
+ * How a hand errs at a distance, in metres: bias is the constant error, spread the variable one. They
+ * are kept apart, since a biased hand needs a smaller number in mind and a spread hand slower practice.
+ */
+export interface HandRuler {
+  target_m: number;
+  band_m: number;
+  bias_m: number;
+  spread_m: number;
+  tries: number;
+  /** How many of them ended before the band, and how many past it. */
+  short: number;
+  far: number;
+}
+export type HandAdvice = 'shorter' | 'longer' | 'slower' | 'harder' | 'unclear';
+
+/** How far a client is with one challenge. */
+export interface ChallengeProgress {
+  challenge: Challenge;
+  /** In the order in which they were made. */
+  tries: KeptTry[];
+  passed: number;
+  isDone: boolean;
+  ruler: (HandRuler & { advice: HandAdvice }) | null;
+}
+
+/** How far a client is with the questions about one objective. */
+export interface ObjectiveProgress {
+  objective: string;
+  /** In the order in which they were given. */
+  answers: KeptAnswer[];
+  right: number;
+  /** Of the right ones those that were guessed. */
+  guessed: number;
+  isDone: boolean;
+  /** The lesson to go back to, by id; null where enough was known. */
+  backTo: string | null;
+}
+
+export interface ClientProgress {
+  client: Client;
+  lessons: { lesson: string; isDone: boolean }[];
+  challenges: ChallengeProgress[];
+  objectives: ObjectiveProgress[];
+  isDone: boolean;
+  /** Tries and answers that the phone marked otherwise. */
+  disagreements: number;
+  /** What was stored and can no longer be read: set aside. */
+  setAside: number;
+  lastSeen: string;
+}
+
+/** What a guide chooses a clinic's lessons from. */
+export interface ClinicOffer {
+  lessons: { id: string; title: string }[];
+  prepared: Readonly<Record<PlanMinutes, readonly string[]>>;
+  /** Minutes of a lesson, and of all but the lessons. */
+  part: number;
+  frame: Record<PlanMinutes, number>;
+}
+
+export interface AskedOnce {
+  ask: string;
+  right: string;
+  /** Share that was right in each vote, 0–1, of so many, of whom so many by hand. */
+  votes: { ballot: number; share: number; of: number; hands: number }[];
+}
+
+/** What a clinic came to, on one page. */
+export interface ClinicSummary {
+  held: string;
+  /** Day until which each phone's link home works. */
+  until: string;
+  seats: number;
+  asked: AskedOnce[];
+  hands: RoomHand[];
+}
+
+/** What a guide knows of the day before it begins. */
+export interface Conditions {
+  temperature_C: number;
+  depth_m: number;
+  ground: GroundKind;
+  wind: 'calm' | 'breeze' | 'strong';
+  fish: 'slow' | 'active' | 'unknown';
+  /** A weight that the guide has settled on; null or left out for the lightest that is down in time. */
+  jig_kg?: number | null;
+}
+
+export interface JigChoice {
+  mass_kg: number;
+  /** From the splash to the bottom by the model, s, in still air and water. */
+  count_s: number;
+  /** Deeper than even the heaviest falls in the time wanted. */
+  isLong: boolean;
+  isHeavierForWind: boolean;
+}
+
+/** One part of a lesson on the water. Words hold quantities in braces, see inUnits. */
+export interface PlanBlock {
+  title: string;
+  minutes: number;
+  /** Why it is here, today, for this client. */
+  why: string;
+  needs: string[];
+  steps: string[];
+  /** The lesson that it comes from. */
+  lesson: string;
+}
+
+export interface LessonPlan {
+  /** Challenges worth setting as homework before the day. */
+  before: { id: string; title: string }[];
+  /** In order; the safety talk is the first, and says all that must be said. Minutes sum to those of the plan. */
+  blocks: PlanBlock[];
+  log: string[];
+}

@@ -1,0 +1,106 @@
+import * as v from 'valibot';
+import { rodInputSchema } from '../model';
+import { storedAnswer } from './answer';
+import { storedAssignment } from './assignment';
+import { day, id, line, name, time, token, words } from './fields';
+import { guessEntries, marks } from './try';
+
+/** A try as a phone sends it. */
+const submittedTry = v.strictObject({
+  kind: v.literal('try'),
+  id,
+  challenge: name,
+  input: rodInputSchema,
+  model: name,
+  at: time,
+  marks,
+  ...guessEntries
+});
+
+/** An answer as a phone sends it. `right` is what the phone said; the server judges for itself. */
+const submittedAnswer = v.strictObject({ ...storedAnswer.entries, kind: v.literal('answer'), id });
+
+const finishedLesson = v.strictObject({ kind: v.literal('finished'), id, lesson: name, at: time });
+
+/** Something that was done for homework. */
+export const homeworkSubmission = v.variant('kind', [
+  submittedTry,
+  submittedAnswer,
+  finishedLesson
+]);
+export type HomeworkSubmission = v.InferOutput<typeof homeworkSubmission>;
+export type SubmittedTry = v.InferOutput<typeof submittedTry>;
+export type SubmittedAnswer = v.InferOutput<typeof submittedAnswer>;
+export type FinishedLesson = v.InferOutput<typeof finishedLesson>;
+
+/** What the server made of a try, with all that it takes to say so. */
+export const tryReply = v.object({
+  marks: v.number(),
+  passed: v.boolean(),
+  /** False when the phone showed other marks than these. */
+  agrees: v.boolean(),
+  travel_m: v.number(),
+  /** Share of its moving time that the bait touched the bottom, 0–1. */
+  contact: v.number(),
+  /** Model that graded. */
+  model: name
+});
+export type TryReply = v.InferOutput<typeof tryReply>;
+
+/** What the server made of an answer. */
+export const answerReply = v.object({
+  objective: name,
+  right: v.boolean(),
+  /** False when the phone said otherwise. */
+  agrees: v.boolean(),
+  /** Model that judged. */
+  model: name
+});
+export type AnswerReply = v.InferOutput<typeof answerReply>;
+
+/** What a client's phone asks: `share` is the secret of the link, `token` the phone's own. */
+export const homeworkRequest = {
+  look: v.strictObject({ share: token }),
+  /** `isBack` says a phone that has been told its homework before. */
+  enter: v.strictObject({
+    share: token,
+    token,
+    name: line(40),
+    isBack: v.optional(v.boolean(), false)
+  }),
+  send: v.strictObject({ share: token, token, sent: homeworkSubmission }),
+  forget: v.strictObject({ share: token, token })
+};
+
+/** What a guide asks of homework. */
+export const homeworkOrder = {
+  /** An assignment: read only once it is sure that another may be set. */
+  set: v.strictObject({ task: v.unknown() }),
+  change: v.variant('change', [
+    v.strictObject({ change: v.literal('close') }),
+    v.strictObject({ change: v.literal('extend'), due: v.nullable(day) })
+  ]),
+  note: v.strictObject({ client: token, note: words(1000) })
+};
+
+const client = v.object({
+  id: name,
+  nickname: v.string(),
+  joined_at: time,
+  /** What the guide wrote back. */
+  note: v.string()
+});
+export type Client = v.InferOutput<typeof client>;
+
+const closed_at = v.nullable(time);
+
+/** What anybody gets to know who has the link. */
+export const homeworkView = v.object({ task: storedAssignment, closed_at });
+export type HomeworkView = v.InferOutput<typeof homeworkView>;
+
+/** What a client's phone gets to know about its homework and itself. */
+export const clientView = v.object({
+  client,
+  assignment: v.object({ id: name, task: storedAssignment, closed_at })
+});
+export type ClientView = v.InferOutput<typeof clientView>;

@@ -1,0 +1,56 @@
+/** Everything that crosses a boundary: one schema each, and types that are derived from it. */
+export { REPORTS, report, storedAnswer, type Report, type StoredAnswer } from './answer';
+export {
+  assignment,
+  HOMEWORK_PHASES,
+  MOST,
+  storedAssignment,
+  type Assignment,
+  type HomeworkPhase
+} from './assignment';
+export * from './clinic';
+export * from './clinic-views';
+export { csvTable, type Cell } from './csv';
+export {
+  ID_BYTES,
+  id,
+  idFrom,
+  line,
+  name,
+  time,
+  token,
+  TOKEN_BYTES,
+  TOKEN_PATTERN,
+  within,
+  words
+} from './fields';
+export * from './guide';
+export type * from './guide-views';
+export * from './homework';
+export {
+  packetOf,
+  readPacket,
+  type HomeworkResult,
+  type Packet,
+  type PacketAnswer,
+  type PacketTry
+} from './packet';
+export {
+  emptyRecord,
+  RECORD_VERSION,
+  type LearnerRecord,
+  type LessonProgress,
+  type Notes,
+  type Prediction,
+  type SetAside,
+  type Settings
+} from './record';
+export {
+  readDocument,
+  RECORD_FORMAT,
+  RecordError,
+  toDocument,
+  type RecordDocument
+} from './record-document';
+export { asSent, decodeRod, encodeRod, type CodedRod } from './rod-code';
+export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';

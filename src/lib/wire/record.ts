@@ -1,0 +1,76 @@
+import * as v from 'valibot';
+import type { StoredAnswer } from './answer';
+import { name, time } from './fields';
+import type { StoredTry } from './try';
+
+/**
+ * What a learner's record holds. It keeps what the learner did, never how it was marked: marks come
+ * from grading the rod input again, so a record cannot disagree with the model or be flattered.
+ * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
+ * docs/record-format.md.
+ */
+export const RECORD_VERSION = 2;
+
+export const prediction = v.strictObject({
+  lesson: name,
+  /** The station of the lesson that asked. */
+  station: name,
+  option: name,
+  at: time
+});
+
+/** How far the learner has gone down a lesson. */
+export const lessonProgress = v.strictObject({
+  lesson: name,
+  /** Stations that were gone on to, each once; the last is where the learner was last. */
+  reached: v.pipe(v.array(name), v.minLength(1), v.maxLength(100)),
+  at: time,
+  /** When the end was first reached. */
+  finished: v.nullable(time)
+});
+
+export const settings = v.strictObject({
+  units: v.picklist(['imperial', 'metric']),
+  scheme: v.picklist(['auto', 'light', 'dark'])
+});
+
+/** Something that could not be read: kept as it was found, with the reason. */
+export const setAside = v.strictObject({
+  what: name,
+  why: v.string(),
+  at: time,
+  value: v.unknown()
+});
+
+export type Prediction = v.InferOutput<typeof prediction>;
+export type LessonProgress = v.InferOutput<typeof lessonProgress>;
+export type Settings = v.InferOutput<typeof settings>;
+export type SetAside = v.InferOutput<typeof setAside>;
+
+/** Everything but the tries, which are many and long and are stored one by one. */
+export interface Notes {
+  settings: Settings;
+  predictions: readonly Prediction[];
+  progress: readonly LessonProgress[];
+  /** Answers to questions, in the order in which they were given. */
+  answers: readonly StoredAnswer[];
+  setAside: readonly SetAside[];
+}
+
+export interface LearnerRecord extends Notes {
+  /** In the order in which they were made. */
+  tries: readonly StoredTry[];
+}
+
+export const firstSettings: Settings = { units: 'imperial', scheme: 'auto' };
+
+export function emptyRecord(): LearnerRecord {
+  return {
+    settings: firstSettings,
+    predictions: [],
+    progress: [],
+    answers: [],
+    setAside: [],
+    tries: []
+  };
+}

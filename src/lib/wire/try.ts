@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import { rodInputSchema } from '../model';
+import type { Phase } from '../scoring';
+import { name, time } from './fields';
+
+const PHASES = ['seen', 'half_seen', 'unseen', 'kept'] as const satisfies readonly Phase[];
+
+/** What was said of a try before it was shown. */
+export const guessEntries = {
+  /** How far the learner thought the bait had gone, m towards the angler; of a hop how high. */
+  guess_m: v.optional(v.pipe(v.number(), v.minValue(-100), v.maxValue(100))),
+  /** Whether the learner thought the bait had lifted on its way. */
+  guess_lifted: v.optional(v.boolean()),
+  /** Of a fall: whether the learner thought the bait lay on the bottom when the rod moved. */
+  guess_down: v.optional(v.boolean())
+};
+export type KeptGuess = v.InferOutput<v.StrictObjectSchema<typeof guessEntries, undefined>>;
+
+/** A try as it is kept: what the hand did, never how it was marked. */
+export const storedTry = v.strictObject({
+  id: name,
+  challenge: name,
+  input: rodInputSchema,
+  /** Version of the bait model under which the learner saw this try. */
+  model: name,
+  at: time,
+  ...guessEntries,
+  /** The phase of practice it was made in; without it, it was made in a lesson. */
+  phase: v.optional(v.picklist(PHASES))
+});
+export type StoredTry = v.InferOutput<typeof storedTry>;
+
+/** Marks of 100 as the phone showed them; whoever takes them grades for itself. */
+export const marks = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
