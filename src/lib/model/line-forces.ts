@@ -1,5 +1,6 @@
 import type { Bait } from './bait';
 import type { Bottom } from './bottom';
+import type { ExternalLoad } from './external-load';
 import type { LineEquations } from './line-equations';
 import { surfaceSpan, wetShare, type Line } from './line';
 import type { Point } from './tip-path';
@@ -185,12 +186,7 @@ export function addRodTip(
 }
 
 /** Weight and water on the bait, and what else draws on it. */
-export function addBait(
-  eq: LineEquations,
-  bait: Bait,
-  load: { x: number; z: number; stiffness_N_m: number },
-  gamma: number
-): void {
+export function addBait(eq: LineEquations, bait: Bait, load: ExternalLoad, gamma: number): void {
   const { pz, pvx, pvz, rx, rz, dxx, dxz, dzz } = eq;
   const n = eq.nodes - 1;
   rx[n] += load.x - gamma * load.stiffness_N_m * pvx[n];

@@ -2,6 +2,7 @@ import type { Bait } from './bait';
 import { settleBait } from './bait-history';
 import { pin, touchBottom, type Matrix2, type Touch } from './bait-contact';
 import type { Bottom, Contact } from './bottom';
+import { NO_LOAD, type ExternalLoad } from './external-load';
 import { LineEquations } from './line-equations';
 import { addBait, addBed, addLineDrag, addPieces, addRodTip, addWind } from './line-forces';
 import { pullOf, type Line } from './line';
@@ -47,12 +48,10 @@ export class LineSolver {
   private readonly block: Matrix2 = { xx: 0, xz: 0, zz: 0 };
   private readonly tipSpeed: Point = { x: 0, z: 0 };
   private readonly grip: { friction: number; hold_N: number; plough_N: number };
-  /** Force on the bait from fish and stems, N, and how it falls off along x, N/m. */
-  readonly load = { x: 0, z: 0, stiffness_N_m: 0 };
   /** Planing force of the step, N, at the speed the bait is heading for. */
   private readonly lift: Point = { x: 0, z: 0 };
-  /** Held by something that no pull moves (a hook in a crack). */
-  isPinned = false;
+  /** Load of the step on the bait. */
+  private load: ExternalLoad = NO_LOAD;
   /** Speed at which line comes in over the tip, m/s. */
   private reel_m_s = 0;
 
@@ -95,7 +94,6 @@ export class LineSolver {
   /** The knot at the bait parts. */
   breakOff(): void {
     this.line.axialStiffness_N[this.line.segments - 1] = 0;
-    this.isPinned = false;
   }
 
   /** Half of each neighbouring piece's mass goes to a node, the bait's to the last. */
@@ -112,8 +110,9 @@ export class LineSolver {
   }
 
   /** Moves everything on by `step_s`; `tip` is where the stiff rod's tip is at the end of the step. */
-  step(step_s: number, tip: Point): void {
+  step(step_s: number, tip: Point, load: ExternalLoad = NO_LOAD): void {
     const { state, touch } = this;
+    this.load = load;
     const ratio = step_s / state.lastStep_s;
     const gamma = (step_s * (1 + ratio)) / (1 + 2 * ratio);
     this.planeAhead(ratio);
@@ -256,7 +255,7 @@ export class LineSolver {
     const vzHat = eq.pvz[n];
     const rx = eq.rx[n] + block.xx * vxHat + block.xz * vzHat;
     const rz = eq.rz[n] + block.xz * vxHat + block.zz * vzHat;
-    if (this.isPinned) {
+    if (this.load.isPinned) {
       pin(rx, rz, touch);
     } else {
       this.bottom.contactsNear(eq.px[n], eq.pz[n], contacts);

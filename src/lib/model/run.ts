@@ -1,12 +1,13 @@
-import { Fate } from './fate';
+import { ExternalLoads } from './external-loads';
 import { LineState } from './line-state';
+import { ROD_RATE_HZ } from './move';
 import { RunRecord, type Summary, type Trace } from './record';
 import type { Setup } from './scenario';
 import { startOf, type Start } from './start';
 import type { Point, TipPath } from './tip-path';
 
 /** Rod input is taken, the trace is written and the step length is chosen once a tick, s. */
-export const TICK_S = 0.01;
+export const TICK_S = 1 / ROD_RATE_HZ;
 /** A tick holds this many of the shortest steps (1.25 ms); a step is 1, 2, 4, … of them. */
 const SHORTEST_STEPS_A_TICK = 8;
 /**
@@ -36,7 +37,7 @@ export class Run {
   readonly record: RunRecord;
   private readonly parts: Start;
   private readonly saved: LineState;
-  private readonly fate: Fate;
+  private readonly loads: ExternalLoads;
   private readonly startLength_m: number;
   /** Line that a free spool has given, m. */
   private given_m = 0;
@@ -55,7 +56,9 @@ export class Run {
     this.parts = startOf(setup, this.tip);
     this.saved = new LineState(this.parts.solver.state.nodes);
     this.record = new RunRecord(this.parts.solver, this.parts.bottom, this.parts.bottom.stones);
-    this.fate = new Fate(setup, this.parts, this.record);
+    const { bait, solver } = this.parts;
+    const { x, nodes, isTouching } = solver.state;
+    this.loads = new ExternalLoads(setup, bait.weightInWater_N, x[nodes - 1], isTouching);
     this.startLength_m = this.parts.solver.pieceLength_m * setup.numerics.segments;
   }
 
@@ -115,23 +118,44 @@ export class Run {
     if (limit_m_s < Infinity) this.saved.copyFrom(solver.state);
     this.path.at(end_s, this.tip);
     this.reel(end_s, step_s);
-    this.fate.before(end_s);
-    solver.step(step_s, this.tip);
+    const { x, nodes } = solver.state;
+    solver.step(step_s, this.tip, this.loads.at(end_s, x[nodes - 1]));
     const change = solver.lastChange_m_s;
     if (change > limit_m_s) {
       solver.state.copyFrom(this.saved);
       return change;
     }
     this.record.step(end_s, step_s);
-    this.fate.after(end_s, step_s);
+    this.follow(end_s, step_s);
     this.shortestStep_s = Math.min(this.shortestStep_s, step_s);
     return change;
+  }
+
+  /** Lets fish, stems, snags and the knot answer to a step that was kept. */
+  private follow(t_s: number, step_s: number): void {
+    const { solver, bottom } = this.parts;
+    const { x, z, nodes, isTouching } = solver.state;
+    const n = nodes - 1;
+    const wasParted = this.loads.isParted;
+    const events = this.loads.follow({
+      t_s,
+      step_s,
+      x_m: x[n],
+      height_m: z[n] - bottom.heightAt(x[n]),
+      isTouching,
+      contact: solver.touch.contact,
+      tipPull_N: solver.tensionNow(0),
+      baitPull_N: solver.tensionNow(n - 1),
+      towardsLine: { x: x[n - 1] - x[n], z: z[n - 1] - z[n] }
+    });
+    this.record.events.push(...events);
+    if (this.loads.isParted && !wasParted) solver.breakOff();
   }
 
   /** Sets the length of line for a step. A free spool gives as much as the bait draws, for nothing. */
   private reel(end_s: number, step_s: number): void {
     const { solver } = this.parts;
-    const isFree = this.setup.start.spool === 'free' && !this.fate.hasTouched;
+    const isFree = this.setup.start.spool === 'free' && !this.loads.hasTouched;
     if (isFree) {
       const out = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
       this.given_m += Math.max(0, solver.drawnLength() - out);

@@ -1,5 +1,6 @@
 import { baitOf, type Bait } from './bait';
 import { bottomOf, type Bottom, type Contact } from './bottom';
+import { NO_LOAD } from './external-load';
 import { restingLine, type LineLength } from './equilibrium';
 import { lineOf, pullOf, type Line } from './line';
 import { LineSolver, type RodBend } from './line-solver';
@@ -86,9 +87,8 @@ const SETTLE_STEP_S = 0.01;
 
 function settle(solver: LineSolver, tip: Point): void {
   const { state } = solver;
-  solver.isPinned = true;
-  for (let t = 0; t < SETTLE_S; t += SETTLE_STEP_S) solver.step(SETTLE_STEP_S, tip);
-  solver.isPinned = false;
+  const held = { ...NO_LOAD, isPinned: true };
+  for (let t = 0; t < SETTLE_S; t += SETTLE_STEP_S) solver.step(SETTLE_STEP_S, tip, held);
   state.stop();
 }
 
