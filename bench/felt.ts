@@ -3,7 +3,7 @@ import {
   FELT_RATE_HZ,
   GROUND_KINDS,
   parseScenario,
-  randomFrom,
+  seededRandom,
   simulateScenario,
   type GroundKind
 } from '../src/lib/model';
@@ -20,7 +20,7 @@ const TEST_SEEDS = 24;
 type Features = number[];
 
 function featuresOf(kind: GroundKind, seed: number): Features {
-  const random = randomFrom(seed * 31 + 5);
+  const random = seededRandom(seed * 31 + 5);
   const { move, hold_s, ...setup } = parseScenario({
     water: { depth_m: 3.4 },
     bottom: { ground: { kind, seed } },

@@ -1,4 +1,4 @@
-import { seededRandom, type Random } from '../src/lib/course/seeded-random';
+import { seededRandom, type Random } from '../src/lib/model';
 import { rulerOf } from '../src/lib/practice/ruler';
 import { RULER_LEAST } from '../src/lib/practice/design';
 import type { Mark } from '../src/lib/practice/mark';

@@ -7,7 +7,7 @@ import type { Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { openStore } from '../src/lib/server/store';
-import type { Random } from '../src/lib/course/seeded-random';
+import type { Random } from '../src/lib/model';
 import { ensureSynced } from './sync.mjs';
 
 export interface CrashReport {

@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { seededRandom } from '../src/lib/course/seeded-random';
+import { seededRandom } from '../src/lib/model';
 import { crashRounds } from './crash-rounds';
 
 const { values } = parseArgs({

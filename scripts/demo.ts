@@ -1,6 +1,6 @@
 import { findChallenge, loadLessons } from '../src/lib/course';
 import { itemOf, judge, SOURCES, type Answer, type Given } from '../src/lib/course/items';
-import { seededRandom } from '../src/lib/course/seeded-random';
+import { seededRandom } from '../src/lib/model';
 import { MODEL_VERSION, type RodInput } from '../src/lib/model';
 import { parseAssignment } from '../src/lib/practice';
 import type { Report } from '../src/lib/wire';

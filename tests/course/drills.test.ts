@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { simulate } from '../../src/lib/model';
-import { gradeResult, PASS_MARK, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
+import { gradeTry, PASS_MARK, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
 import { challengesOf, drills, findChallenge, idsOf, PHASES, TRIES } from '../../src/lib/course';
 
 const taskOf = ({ setup, goals }: Challenge) => JSON.stringify({ setup, goals });
@@ -8,8 +7,7 @@ const tasksOf = (drill: string, phase: Challenge['phase'] & string, seed: number
   challengesOf({ drill, phase, seed }).map(taskOf);
 
 function marksOf(challenge: Challenge, move: Challenge['reference']): number {
-  const { setup, hold_s } = challenge;
-  return gradeResult(challenge, simulate({ ...setup, move, hold_s })).marks;
+  return gradeTry(challenge, move).grade.marks;
 }
 
 describe.each(drills.map(({ id }) => id))('the drill %s', (drill) => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { byHand } from '../../src/lib/course/hand';
-import { seededRandom } from '../../src/lib/course';
+import { seededRandom } from '../../src/lib/model';
 
 const start = { elevation_deg: 5, azimuth_deg: 40 };
 const sweep = { kind: 'sweep', from_deg: 40, to_deg: 60, duration_s: 2, elevation_deg: 5 } as const;

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { simulate, type Move } from '../../src/lib/model';
+import { seededRandom, simulate, type Move } from '../../src/lib/model';
 import {
-  gradeResult,
   gradeTry,
   inUnits,
   PASS_MARK,
@@ -17,7 +16,6 @@ import {
   findLesson,
   isCertain,
   loadLessons,
-  seededRandom,
   type Lesson,
   type ShownRun
 } from '../../src/lib/course';
@@ -32,8 +30,7 @@ const challenges = lesson.challenges.map((challenge): [string, Challenge] => [
 ]);
 
 function marksOf(challenge: Challenge, move: Move): number {
-  const { setup, hold_s } = challenge;
-  return gradeResult(challenge, simulate({ ...setup, move, hold_s })).marks;
+  return gradeTry(challenge, move).grade.marks;
 }
 
 describe('the first lesson', () => {

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { simulate } from '../../src/lib/model';
 import {
-  gradeResult,
+  gradeTry,
   PASS_MARK,
   REFERENCE_MARK,
   wordingFault,
@@ -42,10 +41,7 @@ const COSTS_MOST: Record<string, string> = {
 };
 
 describe.each(shown)('%s', (_, challenge) => {
-  const gradeOf = (move: Challenge['reference']) => {
-    const { setup, hold_s } = challenge;
-    return gradeResult(challenge, simulate({ ...setup, move, hold_s }));
-  };
+  const gradeOf = (move: Challenge['reference']) => gradeTry(challenge, move).grade;
 
   test('reaches its goal by its reference run', () => {
     expect(gradeOf(challenge.reference).marks).toBeGreaterThanOrEqual(REFERENCE_MARK);

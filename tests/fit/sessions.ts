@@ -1,4 +1,4 @@
-import { randomFrom, simulate, type Move, type SetupInput } from '../../src/lib/model';
+import { seededRandom, simulate, type Move, type SetupInput } from '../../src/lib/model';
 import type { UnknownName } from '../../src/lib/fit';
 
 /** The nominal outfit that every made-up session claims to have been done with. */
@@ -38,7 +38,7 @@ export type Truth = Record<UnknownName, number>;
 
 /** A session of invented measurements, and the truth they were made with. */
 export function madeUp(seed: number, moves: readonly Move[] = MOVES) {
-  const random = randomFrom(seed);
+  const random = seededRandom(seed);
   const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   const truth: Truth = {
     reach_m: 2 * (1 + 0.1 * normal()),

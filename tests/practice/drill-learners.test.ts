@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { drills, seededRandom, type Drill, type Random } from '../../src/lib/course';
+import { drills, type Drill } from '../../src/lib/course';
+import { seededRandom, type Random } from '../../src/lib/model';
 import { measuredOf, progressOf, type ScheduledTry } from '../../src/lib/practice';
-import { gradeResult, parseChallenge, type Challenge } from '../../src/lib/scoring';
-import { resultOf } from '../scoring/results';
+import { parseChallenge, type Challenge } from '../../src/lib/scoring';
+import { gradedAs, resultOf } from '../scoring/results';
 
 const DAY = 86_400_000;
 const START = Date.UTC(2030, 4, 1, 8);
@@ -69,7 +70,7 @@ function practise(
     for (let n = 0; n < left; n++) {
       const challenge = challenges[(made.length * 5) % challenges.length];
       const result = doneBy(challenge, bias + 2 * spread * (random() - 0.5));
-      const measured = measuredOf(challenge, { result, grade: gradeResult(challenge, result) });
+      const measured = measuredOf(challenge, gradedAs(challenge, result));
       if (!measured) throw new Error(`${challenge.ask} is not measured`);
       made.push({ ...measured, phase, at_ms: now + n * 60_000 });
       if (phase === 'kept') continue;

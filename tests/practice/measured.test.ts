@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { findChallenge } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
 import { guessOf, keptGuess, measuredOf } from '../../src/lib/practice';
-import { askedOf, gradeResult, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
-import { challengeOf, oneFootGoals, resultOf } from '../scoring/results';
+import { askedOf, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
+import { challengeOf, gradedAs, oneFootGoals, resultOf } from '../scoring/results';
 import { tied } from '../tied';
 
 function task(id: string): Challenge {
@@ -44,7 +44,7 @@ test('a count that was cut short is early', () => {
 test('a hop over the treetops is no further off than wide of the band', () => {
   const challenge = task('hop-seen-4-1');
   const result = resultOf({ hopHeights_m: [3] });
-  expect(measuredOf(challenge, { result, grade: gradeResult(challenge, result) })?.error).toBe(2);
+  expect(measuredOf(challenge, gradedAs(challenge, result))?.error).toBe(2);
 });
 
 test('a challenge without distance, hop or touch is not measured', () => {

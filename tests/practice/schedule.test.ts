@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { seededRandom, type Random } from '../../src/lib/course/seeded-random';
+import { seededRandom, type Random } from '../../src/lib/model';
 import {
   judge,
   progressOf as progressOfDrill,

@@ -4,7 +4,7 @@ import { Stems } from '../../src/lib/model/stems';
 import { Scenery } from '../../src/lib/sandbox/scenery/scenery';
 import { LINKS, returnTime, sinkSpeed, STRANDS } from '../../src/lib/sandbox/scenery/strands';
 import { stageOf } from '../../src/lib/sandbox/stage';
-import { gradeResult, parseChallenge } from '../../src/lib/scoring';
+import { gradeRun, parseChallenge } from '../../src/lib/scoring';
 import { smallWater } from './waters';
 
 const start = { elevation_deg: 0, azimuth_deg: 0 };
@@ -57,7 +57,7 @@ describe('scenery', () => {
     const knocked = scenery.at(2).pebbles;
     expect(knocked.b).not.toEqual(new Scenery(stage, results[0].trace, false).at(0).pebbles.a);
     expect(results[1]).toEqual(results[0]);
-    const [one, other] = results.map((result) => gradeResult(challenge, result));
+    const [one, other] = results.map((result) => gradeRun(challenge, { move, result }));
     expect(other).toEqual(one);
   });
 

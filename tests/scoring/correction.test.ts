@@ -1,15 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { simulate, type Move } from '../../src/lib/model';
-import { gradeResult, solveCorrection, tipTravel, type Challenge } from '../../src/lib/scoring';
-import { rootBetween } from '../../src/lib/scoring/root';
+import type { Move } from '../../src/lib/model';
+import { gradeTry, solveCorrection, tipTravel, type Challenge } from '../../src/lib/scoring';
+import { regulaFalsi } from '../../src/lib/scoring/regula-falsi';
 import { challengeOf, oneFootGoals, plainChallenge } from './results';
 
 type Turn = Extract<Move, { kind: 'lift' | 'sweep' }>;
 
 function marksOf(challenge: Challenge, move: Move): number {
-  const { setup, hold_s } = challenge;
-  return gradeResult(challenge, simulate({ ...setup, move, hold_s })).marks;
+  return gradeTry(challenge, move).grade.marks;
 }
 
 const waters = fc.record({
@@ -126,11 +125,11 @@ describe('looking for a root', () => {
 
   test('finds it where the function bends', () => {
     const f = (x: number) => x ** 3 - 2;
-    expect(rootBetween(f, low, { x: 3, y: f(3) }, 1e-9)).toBeCloseTo(Math.cbrt(2), 9);
+    expect(regulaFalsi(f, low, { x: 3, y: f(3) }, 1e-9)).toBeCloseTo(Math.cbrt(2), 9);
   });
 
   test('gives up where the function jumps over it', () => {
     const f = (x: number) => (x < 1 ? -2 : 3);
-    expect(rootBetween(f, low, { x: 3, y: 3 }, 0.1)).toBeNull();
+    expect(regulaFalsi(f, low, { x: 3, y: 3 }, 0.1)).toBeNull();
   });
 });

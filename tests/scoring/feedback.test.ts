@@ -41,9 +41,9 @@ const hands = {
 };
 
 function told(input: RodInput, challenge: Challenge = drag, correction = advice) {
-  const { result, grade } = gradeTry(challenge, input);
-  const words = describeTry(challenge, result, grade, 'imperial', correction);
-  return { ...words, fault: faultOf(challenge, result, correction), marks: grade.marks };
+  const graded = gradeTry(challenge, input);
+  const words = describeTry(challenge, graded, 'imperial', correction);
+  return { ...words, fault: faultOf(challenge, graded, correction), marks: graded.grade.marks };
 }
 
 describe('the one thing named', () => {
@@ -107,8 +107,7 @@ describe('what happened', () => {
   });
 
   test('follows the units', () => {
-    const { result, grade } = gradeTry(drag, hands.far);
-    const words = describeTry(drag, result, grade, 'metric', advice);
+    const words = describeTry(drag, gradeTry(drag, hands.far), 'metric', advice);
     expect(words.did).toMatch(/^The tip went \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/);
     expect(words.change).toMatch(
       /Move the tip \d\d\scm, give or take \d\scm, in \d(\.5)?\ss or more\.$/

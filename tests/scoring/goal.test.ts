@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { shareOf, valueOf } from '../../src/lib/scoring/goal';
+import { shareOf, valueOf } from '../../src/lib/scoring/goals';
 import type { Goal } from '../../src/lib/scoring';
-import { resultOf, type MadeUp } from './results';
+import { overLevel, resultOf, type MadeUp } from './results';
 
 const travel: Goal = { kind: 'travel', target_m: 0.3, band_m: 0.04 };
 const peak: Goal = { kind: 'peak_height', most_m: 0.1 };
@@ -39,18 +39,18 @@ describe('a goal’s share', () => {
     ['one stone of two is half', stones, { touched: [true, true, false] }, 0.5]
   ];
   test.each(cases)('%s', (_, goal, made, share) => {
-    expect(shareOf(goal, resultOf(made))).toBeCloseTo(share, 9);
+    expect(shareOf(goal, overLevel(resultOf(made)))).toBeCloseTo(share, 9);
   });
 
   test('falls without a corner at the edge of the band', () => {
-    const just = shareOf(travel, resultOf({ travel_m: 0.3404 }));
+    const just = shareOf(travel, overLevel(resultOf({ travel_m: 0.3404 })));
     expect(just).toBeLessThan(1);
     expect(just).toBeGreaterThan(0.999);
   });
 
   test('of speed is nothing at twice what is allowed', () => {
     // The made-up bait runs a centimetre a tick: 1 m/s.
-    const run = resultOf({ contact: ticks(30, 30) });
+    const run = overLevel(resultOf({ contact: ticks(30, 30) }));
     const speed = (most_m_s: number): Goal => ({ kind: 'speed', most_m_s });
     expect(valueOf(speed(1), run)).toBeCloseTo(1, 9);
     expect(shareOf(speed(1.01), run)).toBe(1);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LiveRun, parseSetup, ROD_RATE_HZ } from '../../src/lib/model';
-import { gradeResult, gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
-import { challengeOf, oneFootGoals, resultOf } from './results';
+import { gradeRun, gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
+import { challengeOf, gradedAs, oneFootGoals, resultOf } from './results';
 
 const drag = challengeOf(oneFootGoals);
 
@@ -28,7 +28,7 @@ describe('marks', () => {
   test('lie between 0 and 100, are whole, and are the sum of the goals’ marks', () => {
     fc.assert(
       fc.property(goals, madeUp, (aims, made) => {
-        const grade = gradeResult(challengeOf(aims), resultOf(made));
+        const grade = gradedAs(challengeOf(aims), resultOf(made)).grade;
         const sum = grade.goals.reduce((all, { marks }) => all + marks, 0);
         expect(grade.marks).toBe(sum);
         expect(Number.isInteger(grade.marks)).toBe(true);
@@ -47,7 +47,7 @@ describe('marks', () => {
         const target_m = aims[0].kind === 'travel' ? aims[0].target_m : NaN;
         const off_m = Math.abs(made.travel_m - target_m) * (isOver ? 1 : -1);
         const at = (miss_m: number) =>
-          gradeResult(challenge, resultOf({ ...made, travel_m: target_m + miss_m })).marks;
+          gradedAs(challenge, resultOf({ ...made, travel_m: target_m + miss_m })).grade.marks;
         expect(at(off_m * part)).toBeGreaterThanOrEqual(at(off_m));
       })
     );
@@ -58,29 +58,29 @@ describe('marks', () => {
     fc.assert(
       fc.property(goals, madeUp, share, (aims, made, part) => {
         const at = (peak_height_m: number) =>
-          gradeResult(challengeOf(aims), resultOf({ ...made, peak_height_m })).marks;
+          gradedAs(challengeOf(aims), resultOf({ ...made, peak_height_m })).grade.marks;
         expect(at(made.peak_height_m * part)).toBeGreaterThanOrEqual(at(made.peak_height_m));
       })
     );
   });
 
   test('are none for a rod held still, though contact and speed are kept', () => {
-    expect(gradeResult(drag, resultOf({})).marks).toBe(0);
+    expect(gradedAs(drag, resultOf({})).grade.marks).toBe(0);
   });
 
   test('for contact are earned by the way that was asked for', () => {
     const at = (travel_m: number) =>
-      gradeResult(drag, resultOf({ travel_m, contact: [1, 1, 1] })).goals[1].marks;
+      gradedAs(drag, resultOf({ travel_m, contact: [1, 1, 1] })).grade.goals[1].marks;
     expect(at(0.13)).toBe(15);
     expect(at(0.26)).toBe(30);
     expect(at(0.9)).toBe(30);
-    const done = (travel_m: number) => gradeResult(drag, resultOf({ travel_m })).done;
+    const done = (travel_m: number) => gradedAs(drag, resultOf({ travel_m })).grade.done;
     expect([0, 0.13, 0.26, 0.9].map(done)).toEqual([0, 0.5, 1, 1]);
   });
 
   test('for keeping still are full where nothing else is asked', () => {
     const still = challengeOf([{ kind: 'speed', most_m_s: 0.1, weight: 100 }]);
-    expect(gradeResult(still, resultOf({})).marks).toBe(100);
+    expect(gradedAs(still, resultOf({})).grade.marks).toBe(100);
   });
 });
 
@@ -103,7 +103,7 @@ describe('a try', () => {
         const { result: seen } = live.finish(drag.hold_s);
         const again = gradeTry(drag, input);
         expect(again.result).toEqual(seen);
-        expect(again.grade).toEqual(gradeResult(drag, seen));
+        expect(again.grade).toEqual(gradeRun(drag, { move: input, result: seen }));
       }),
       { numRuns: 12 }
     );

@@ -1,5 +1,12 @@
 import type { Hop, Result } from '../../src/lib/model';
-import { parseChallenge, type Challenge, type Goal } from '../../src/lib/scoring';
+import {
+  gradeRun,
+  parseChallenge,
+  type Challenge,
+  type Goal,
+  type GradedRun
+} from '../../src/lib/scoring';
+import { runToGrade, type RunToGrade } from '../../src/lib/scoring/run-to-grade';
 
 /** A result made up for a test: what is not said is a bait that never moved. */
 export interface MadeUp {
@@ -42,6 +49,16 @@ export function resultOf(made: MadeUp): Result {
 
 function hopOf(height_m: number, i: number): Hop {
   return { t_s: i, length_m: 0.1, height_m, duration_s: 0.2 };
+}
+
+/** A made-up result as the challenge's reference would have made it. */
+export function gradedAs(challenge: Challenge, result: Result): GradedRun {
+  return { result, grade: gradeRun(challenge, { move: challenge.reference, result }) };
+}
+
+/** A made-up result over the plain challenge's level bottom. */
+export function overLevel(result: Result): RunToGrade {
+  return runToGrade(plainChallenge.setup, plainChallenge.reference, result);
 }
 
 /** A sweep over flat sand, aimed at the given goals. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { crashRounds } from '../../scripts/crash-rounds';
-import { seededRandom } from '../../src/lib/course/seeded-random';
+import { seededRandom } from '../../src/lib/model';
 
 test('a process killed −9 while it writes loses nothing it has acknowledged, and doubles nothing', async () => {
   const report = await crashRounds(6, seededRandom(11));

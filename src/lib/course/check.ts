@@ -1,6 +1,5 @@
-import { simulate, type Move } from '../model';
+import type { Move } from '../model';
 import {
-  gradeResult,
   gradeTry,
   PASS_MARK,
   REFERENCE_MARK,
@@ -13,7 +12,7 @@ import {
 import { byHand } from './hand';
 import type { Lesson, PredictSection } from './lesson';
 import { answerOf, isCertain } from './prediction';
-import { seededRandom, type Random } from './seeded-random';
+import { seededRandom, type Random } from '../model';
 
 /** Hands that make the reference move roughly: each must pass, or no learner could. */
 const HANDS = 6;
@@ -97,8 +96,7 @@ export function checkChallenge(
 }
 
 function marksOf(challenge: Challenge, move: Move): number {
-  const { setup, hold_s } = challenge;
-  return gradeResult(challenge, simulate({ ...setup, move, hold_s })).marks;
+  return gradeTry(challenge, move).grade.marks;
 }
 
 function lowestByHand(challenge: Challenge, hands: number, random: Random): number {

@@ -23,4 +23,3 @@ export { challengesOf, drills, idsOf, type Drill, type Sitting } from './drills'
 export { glossary, type Term } from './glossary';
 export { PHASES, TRIES } from './phases';
 export { RETRIEVES, type Retrieve } from './retrieves';
-export { seededRandom, type Random } from './seeded-random';

@@ -1,4 +1,4 @@
-import { randomFrom } from '../model';
+import { seededRandom } from '../model';
 import {
   deviationOf,
   forecastOf,
@@ -48,7 +48,7 @@ export interface FitOptions {
  * Takes about 60 runs of the model a test.
  */
 export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions = {}): FitResult {
-  const random = randomFrom(seed);
+  const random = seededRandom(seed);
   const unknowns = unknownsOf(session);
   const { tests, known } = session;
   const problem: Problem = { tests, measurements: measurementsOf(tests), unknowns, known };

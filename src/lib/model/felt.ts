@@ -1,5 +1,5 @@
 import { groundOf } from './ground';
-import { randomFrom } from './random';
+import { seededRandom } from './random';
 import type { Trace } from './record';
 import { lineProperties, submergedFraction, type Setup } from './scenario';
 import { GRAVITY_M_S2 } from './units';
@@ -120,7 +120,7 @@ class Grain {
     amplitude_N: number,
     seed: number
   ) {
-    const random = randomFrom(seed + 17);
+    const random = seededRandom(seed + 17);
     this.values = Float64Array.from(
       { length: GRAIN_CELLS },
       () => amplitude_N * (2 * random() - 1)

@@ -1,4 +1,4 @@
-import { randomFrom } from './random';
+import { seededRandom } from './random';
 
 /**
  * Kinds of bottom: what they do to a bait, as parameters of one model. Sliding friction: gravel 0.40,
@@ -155,7 +155,7 @@ function scattered<T>(
   stream: number,
   make: (x_m: number, random: () => number) => T
 ): T[] {
-  const random = randomFrom((setup.bottom.ground?.seed ?? 0) * 7919 + stream);
+  const random = seededRandom((setup.bottom.ground?.seed ?? 0) * 7919 + stream);
   const start = setup.start.bait_x_m;
   const side = Math.sign(start);
   const made: T[] = [];

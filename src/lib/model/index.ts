@@ -41,5 +41,5 @@ export {
   type Stone
 } from './ground';
 export type { Bite } from './bite';
-export { randomFrom } from './random';
+export { seededRandom, type Random } from './random';
 export { carriedPull, FELT_RATE_HZ, feltFrom, FeltStream, feltSignal, passedOn } from './felt';

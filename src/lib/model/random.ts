@@ -1,13 +1,16 @@
+/** A source of numbers from 0 to below 1, in place of chance. */
+export type Random = () => number;
+
 /**
- * Numbers from 0 up to 1, the same for the same seed everywhere: mulberry32 (public domain, from
- * memory). For laying out stones and stems; nothing a result depends on is drawn while running.
+ * The same numbers for the same seed, in every engine: mulberry32 (Tommy Ettinger, public domain),
+ * 32 bits of state, whole-number arithmetic only.
  */
-export function randomFrom(seed: number): () => number {
+export function seededRandom(seed: number): Random {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+    let t = Math.imul(state ^ (state >>> 15), state | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
   };
 }

@@ -1,5 +1,5 @@
 import type { Item, Verdict } from '../course/items';
-import { gradeTry, type Challenge } from '../scoring';
+import { gradeTry, type Challenge, type GradedRun } from '../scoring';
 import { answeredOf, type Answered } from './answered';
 import { errorScores, type ErrorScores } from './error-scores';
 import { judgedAgain } from './judged';
@@ -7,12 +7,10 @@ import { errorOf, markOf, type Mark } from './mark';
 import { rulerOf, type Ruler } from './ruler';
 import { within, type PacketAnswer, type HomeworkResult, type PacketTry } from '../wire';
 
-type Graded = ReturnType<typeof gradeTry>;
-
 /** What came of a try; null where today's model cannot run it. */
-export type Grader = (...made: Parameters<typeof gradeTry>) => Graded | null;
+export type Grader = (challenge: Challenge, input: PacketTry['input']) => GradedRun | null;
 
-export type GradedTry = Graded & {
+export type GradedTry = GradedRun & {
   made: PacketTry;
   /** Null where the challenge asks for no distance. */
   mark: Mark | null;

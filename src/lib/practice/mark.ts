@@ -1,4 +1,4 @@
-import { peakBaitSpeed, tipTravel, type Challenge, type Grade, type gradeTry } from '../scoring';
+import { peakBaitSpeed, tipTravel, type Challenge, type Grade, type GradedRun } from '../scoring';
 import type { StoredTry } from '../wire';
 
 /** One try on the ruler: what was meant and what was done. SI, distances towards the angler. */
@@ -19,14 +19,13 @@ export interface Mark {
   guess_m?: number;
 }
 
-type Graded = ReturnType<typeof gradeTry>;
 type Made = Pick<StoredTry, 'id' | 'at' | 'guess_m'>;
 
 /** Lower flights are the bait skipping over nothing that a hand could mean or avoid, m. */
 export const LEFT_BOTTOM_M = 0.0127;
 
 /** A graded try as the ruler has it, or null where its challenge asks for no distance. */
-export function markOf(made: Made, challenge: Challenge, graded: Graded): Mark | null {
+export function markOf(made: Made, challenge: Challenge, graded: GradedRun): Mark | null {
   const travel = travelOf(challenge);
   if (!travel) return null;
   const { id, at, guess_m } = made;

@@ -1,4 +1,4 @@
-import type { Asked, Challenge, GoalGrade, gradeTry } from '../scoring';
+import type { Asked, Challenge, GoalGrade, GradedRun } from '../scoring';
 import { TOLD_OUTSIDE } from './design';
 import { errorOf, isPaceRight, travelOf } from './mark';
 import type { Attempt } from './mastery';
@@ -10,8 +10,6 @@ export interface Measured extends Attempt {
   miss: number;
 }
 
-type Graded = ReturnType<typeof gradeTry>;
-
 /** Errors beyond this many half bands say no more than "wide of it". */
 const WIDEST = 2;
 
@@ -20,7 +18,7 @@ const WIDEST = 2;
  * or the wait after the touch, in half widths of the band asked, from its middle. Null where the
  * challenge asks for none of these.
  */
-export function measuredOf(challenge: Challenge, { result, grade }: Graded): Measured | null {
+export function measuredOf(challenge: Challenge, { result, grade }: GradedRun): Measured | null {
   const travel = travelOf(challenge);
   if (travel) {
     const error = errorOf({ bait_m: result.travel_m, meant_m: travel.target_m });
@@ -43,7 +41,7 @@ function bandOf(goal: GoalGrade['goal']): { asks: Asked; range: [number, number]
   return null;
 }
 
-function highest(hops: Graded['result']['hops']): number {
+function highest(hops: GradedRun['result']['hops']): number {
   return Math.max(0, ...hops.map(({ height_m }) => height_m));
 }
 

@@ -7,11 +7,10 @@ import {
   type SetupInput
 } from '../model';
 import type { Challenge } from './challenge';
-import { travelGoalOf, type TravelGoal } from './goal';
-import { gradeResult } from './grade';
-import { tipTravel } from './measure';
-import { isOfOneTurn, isRetrieveGoal } from './retrieve-goal';
-import { rootBetween } from './root';
+import { isOfOneTurn, travelGoalOf, type TravelGoal } from './goals';
+import { gradeRun } from './grade';
+import { regulaFalsi } from './regula-falsi';
+import { tipTravel } from './run-measures';
 import { singleMove, widestTurn } from './single-move';
 import { travelSpread } from './unknowns';
 
@@ -68,7 +67,7 @@ export function solveCorrection(
 
 /** Whether its goals ask for more than one turn of the rod. */
 export function needsSeveralMoves({ goals }: Pick<Challenge, 'goals'>): boolean {
-  return goals.some((one) => isRetrieveGoal(one) && !isOfOneTurn(one));
+  return goals.some((one) => !isOfOneTurn(one));
 }
 
 class Search {
@@ -108,7 +107,7 @@ class Search {
   correctionOf(turn: Turn): Correction {
     const { duration_s, turn_deg } = turn;
     const result = this.run(turn);
-    const move = singleMove(this.challenge, turn_deg, duration_s);
+    const move = this.moveOf(turn);
     const further = this.run({ duration_s, turn_deg: turn_deg * (1 + PROBE_PART) });
     const tipPerBait =
       (tipTravel(further) - tipTravel(result)) / (further.travel_m - result.travel_m);
@@ -132,7 +131,7 @@ class Search {
       const high = { x: Math.min(most, this.widest_deg), y: 0 };
       high.y = miss(high.x);
       if (high.y < 0) continue;
-      const turn_deg = rootBetween(miss, still, high, tolerance);
+      const turn_deg = regulaFalsi(miss, still, high, tolerance);
       return turn_deg === null ? null : { turn_deg, duration_s };
     }
     return null;
@@ -140,16 +139,21 @@ class Search {
 
   private meets({ turn_deg, duration_s }: Turn): boolean {
     return [1, ...OTHER_PACES].every((pace) => {
-      const result = this.run({ turn_deg, duration_s: duration_s * pace });
-      return gradeResult(this.challenge, result).goals.every(({ share }) => share === 1);
+      const turn = { turn_deg, duration_s: duration_s * pace };
+      const made = { move: this.moveOf(turn), result: this.run(turn) };
+      return gradeRun(this.challenge, made).goals.every(({ share }) => share === 1);
     });
+  }
+
+  private moveOf({ turn_deg, duration_s }: Turn): Move {
+    return singleMove(this.challenge, turn_deg, duration_s);
   }
 
   private run({ turn_deg, duration_s }: Turn): Result {
     const key = `${turn_deg}/${duration_s}`;
     const known = this.results.get(key);
     if (known) return known;
-    const move = singleMove(this.challenge, turn_deg, duration_s);
+    const move = this.moveOf({ turn_deg, duration_s });
     const result = simulateScenario({ ...this.setup, move, hold_s: this.challenge.hold_s });
     this.results.set(key, result);
     return result;

@@ -1,9 +1,9 @@
 import type { Result } from '../model';
-import type { Challenge, DragGoal } from './challenge';
+import type { Challenge } from './challenge';
 import type { Correction } from './correction';
-import { shareOf, travelGoalOf } from './goal';
-import { isRetrieveGoal } from './retrieve-goal';
-import { NO_MOVE_M, tipTravel } from './measure';
+import { isReadFromHand, travelGoalOf, type Goal } from './goals';
+import type { GradedRun } from './grade';
+import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 
 /**
@@ -37,10 +37,10 @@ const BURST_FACTOR = 1.5;
 /** Names the one thing to change first. Without a correction a burst cannot be told from haste. */
 export function faultOf(
   challenge: Challenge,
-  result: Result,
+  { result, grade }: GradedRun,
   correction?: Correction | null
 ): Fault {
-  const lost = lossesOf(challenge, result);
+  const lost = lossesOf(grade.goals, result);
   const total = Object.values(lost).reduce((sum, marks) => sum + marks, 0);
   if (total < 0.5) return 'none';
   const idle = idleFault(result);
@@ -54,17 +54,15 @@ export function faultOf(
 type Losses = Record<'travel' | 'restraint' | 'hops', number>;
 
 /** Marks lost by cause, but for the goals that have advice of their own. Stones are missed by stopping short of them or by flying over. */
-function lossesOf({ goals }: Challenge, result: Result): Losses {
+function lossesOf(goals: GradedRun['grade']['goals'], result: Result): Losses {
   const lost: Losses = { travel: 0, restraint: 0, hops: 0 };
-  for (const goal of goals) {
-    if (isRetrieveGoal(goal)) continue;
-    const cause = causeOf(goal, result);
-    lost[cause] += goal.weight * (1 - shareOf(goal, result));
+  for (const { goal, met } of goals) {
+    if (isReadFromHand(goal)) lost[causeOf(goal, result)] += goal.weight * (1 - met);
   }
   return lost;
 }
 
-function causeOf(goal: DragGoal, result: Result): keyof Losses {
+function causeOf(goal: Goal, result: Result): keyof Losses {
   if (goal.kind === 'stones') return result.airborne_s > 0 ? 'restraint' : 'travel';
   return goal.kind === 'travel' || goal.kind === 'hops' ? goal.kind : 'restraint';
 }

@@ -2,12 +2,11 @@ import type { Hop, Result } from '../model';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
 import type { Correction } from './correction';
-import { formatLength, formatSpeed, formatSpeedBeside, formatTime, type Units } from './display';
+import { formatLength, formatTime, type Units } from './display';
 import { faultOf } from './fault';
-import { isRetrieveGoal } from './retrieve-goal';
-import { wordsOf } from './retrieve-words';
-import type { GoalGrade, Grade } from './grade';
-import { NO_MOVE_M, tipTravel } from './measure';
+import { adviceOf, missOf } from './goals';
+import type { GoalGrade, Grade, GradedRun } from './grade';
+import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 
 /** Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. */
@@ -28,24 +27,24 @@ const SKIP_M = 0.0127;
  */
 export function describeTry(
   challenge: Challenge,
-  result: Result,
-  grade: Grade,
+  graded: GradedRun,
   units: Units,
   correction?: Correction | null
 ): Feedback {
+  const { result, grade } = graded;
   const did = didSentence(result, grade, units);
   const why = whySentence(result, grade, units);
-  const advice = retrieveAdvice(grade, units);
+  const advice = goalAdvice(graded);
   if (advice) return { did, why, change: `${advice}.` };
-  const fault = faultOf(challenge, result, correction);
+  const fault = faultOf(challenge, graded, correction);
   return { did, why, change: changeSentence(fault, result, units, correction) };
 }
 
-/** Where a goal of a retrieve cost most, its own advice. */
-function retrieveAdvice({ goals }: Grade, units: Units): string | null {
-  const [worst] = [...goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
-  if (worst.marks === worst.outOf || !isRetrieveGoal(worst.goal)) return null;
-  return wordsOf(worst.goal, worst.value, units).advice;
+/** Where a goal with advice of its own cost most, that. */
+function goalAdvice({ result, grade }: GradedRun): string | null {
+  const [worst] = [...grade.goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
+  if (worst.marks === worst.outOf) return null;
+  return adviceOf(worst.goal, worst.value, result);
 }
 
 function didSentence(result: Result, grade: Grade, units: Units): string {
@@ -99,18 +98,9 @@ function contactClause(result: Result, units: Units): string {
   return `It left the bottom ${place}, ${time}, and rose ${formatLength(hop.height_m, units)}`;
 }
 
-/** What else was missed. A bait that flew has its speed explained already. */
+/** What else was missed. */
 function missClause({ goal, value, marks, outOf }: GoalGrade, result: Result, units: Units) {
-  if (marks === outOf) return '';
-  if (isRetrieveGoal(goal)) {
-    const { name, asked, reached } = wordsOf(goal, value, units);
-    return `${name.toLowerCase()}: ${reached}, asked ${asked}`;
-  }
-  if (goal.kind === 'stones') return `and touched ${value} of ${goal.touched.length} stones`;
-  if (goal.kind === 'hops') return `and hopped ${value} times, not ${goal.count}`;
-  if (goal.kind !== 'speed' || value <= goal.most_m_s || result.hops.length > 0) return '';
-  const ran = formatSpeedBeside(value, goal.most_m_s, units);
-  return `but ran at up to ${ran}; ${formatSpeed(goal.most_m_s, units)} is the most`;
+  return marks === outOf ? '' : missOf(goal, value, units, result);
 }
 
 function highestHop(hops: readonly Hop[]): Hop | undefined {

@@ -1,12 +1,15 @@
-import { simulate, type Result, type RodInput } from '../model';
-import { PASS_MARK, type Challenge, type WeightedGoal } from './challenge';
-import { isRestraint, progressOf, shareOf, valueOf } from './goal';
+import { simulate, type Move, type Result } from '../model';
+import { PASS_MARK, type Challenge } from './challenge';
+import { isRestraint, progressOf, shareOf, valueOf, type WeightedGoal } from './goals';
+import { runToGrade, type RunToGrade } from './run-to-grade';
 
 export interface GoalGrade {
   goal: WeightedGoal;
   /** What the try reached, in the goal's own unit (see valueOf). */
   value: number;
-  /** 0–1: 1 is full marks for this goal. */
+  /** 0–1: how well the goal was met on its own. */
+  met: number;
+  /** 0–1, met × done for a restraint: 1 is full marks for this goal. */
   share: number;
   /** Whole marks, of `outOf`. */
   marks: number;
@@ -27,14 +30,29 @@ export function heldBack({ done, goals }: Grade): GoalGrade[] {
   return Math.round(done * 100) < 100 ? goals.filter(({ goal }) => isRestraint(goal)) : [];
 }
 
+/** A move and what came of it in the challenge's own water. */
+export interface MadeRun {
+  readonly move: Move;
+  readonly result: Result;
+}
+
+/** A run with its marks: what the words, the ruler and the record are views of. */
+export interface GradedRun {
+  readonly result: Result;
+  readonly grade: Grade;
+}
+
 /** Marks for what the bait did. The formula is in docs/scoring.md. */
-export function gradeResult(challenge: Challenge, result: Result): Grade {
-  const done = doneShare(challenge, result);
+export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade {
+  const run = runToGrade(challenge.setup, move, result);
+  const done = doneShare(challenge, run);
   const goals = challenge.goals.map((goal): GoalGrade => {
-    const share = shareOf(goal, result) * (isRestraint(goal) ? done : 1);
+    const met = shareOf(goal, run);
+    const share = met * (isRestraint(goal) ? done : 1);
     return {
       goal,
-      value: valueOf(goal, result),
+      met,
+      value: valueOf(goal, run),
       share,
       marks: Math.round(share * goal.weight),
       outOf: goal.weight
@@ -45,16 +63,16 @@ export function gradeResult(challenge: Challenge, result: Result): Grade {
 }
 
 /**
- * Runs the hand's recorded move and grades it: the only grader, so that the same try gets the same
- * marks wherever it is graded. Throws ScenarioError for an input that is no rod input.
+ * Runs a move, a hand's recorded one or any other, and grades it: the only grader, so that the same try
+ * gets the same marks wherever it is graded. Throws ScenarioError for a move that cannot be made.
  */
-export function gradeTry(challenge: Challenge, input: RodInput): { result: Result; grade: Grade } {
-  const result = simulate({ ...challenge.setup, move: input, hold_s: challenge.hold_s });
-  return { result, grade: gradeResult(challenge, result) };
+export function gradeTry(challenge: Challenge, move: Move): GradedRun {
+  const result = simulate({ ...challenge.setup, move, hold_s: challenge.hold_s });
+  return { result, grade: gradeRun(challenge, { move, result }) };
 }
 
 /** Keeping still is no achievement where something was to be done; where nothing was, it is all. */
-function doneShare({ goals }: Challenge, result: Result): number {
-  const active = goals.filter((goal) => !isRestraint(goal));
-  return active.length === 0 ? 1 : Math.max(...active.map((goal) => progressOf(goal, result)));
+function doneShare({ goals }: Challenge, run: RunToGrade): number {
+  const aims = goals.filter((goal) => !isRestraint(goal));
+  return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => progressOf(goal, run)));
 }

@@ -4,20 +4,24 @@ export {
   phaseOf,
   REFERENCE_MARK,
   type Challenge,
-  type DragGoal,
-  type Goal,
-  type GoalKind,
   type Phase,
-  type RetrieveGoal,
-  type Visibility,
-  type WeightedGoal
+  type Visibility
 } from './challenge';
+export { travelGoalOf, wordsOf, type Goal, type GoalWords, type WeightedGoal } from './goals';
 export { parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { askedOf, guessWords, type Asked, type Guess } from './guess';
-export { gradeResult, gradeTry, heldBack, type GoalGrade, type Grade } from './grade';
-export { contactWhileMoving, peakBaitSpeed, tipTravel } from './measure';
+export {
+  gradeRun,
+  gradeTry,
+  heldBack,
+  type GoalGrade,
+  type Grade,
+  type GradedRun,
+  type MadeRun
+} from './grade';
+export { contactWhileMoving, peakBaitSpeed, tipTravel } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
 export { moveSentence } from './change-sentence';
@@ -35,8 +39,6 @@ export {
   type LengthStyle,
   type Units
 } from './display';
-export { isRetrieveGoal } from './retrieve-goal';
-export { wordsOf, type GoalWords } from './retrieve-words';
 export { inUnits, wordingFault } from './wording';
 export { cornersOf } from './unknowns';
 export { name, number, text, whole } from './schema-parts';

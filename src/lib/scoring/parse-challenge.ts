@@ -3,43 +3,9 @@ import { parseSetup } from '../model';
 import type { Challenge } from './challenge';
 import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
-import { retrieveGoals } from './retrieve-schema';
-import { name, number, text, whole } from './schema-parts';
-
-const TOTAL_MARKS = 100;
-
-const length = number(0, 30);
-const weight = whole(1, TOTAL_MARKS);
-
-const goal = v.variant('kind', [
-  v.pipe(
-    v.strictObject({
-      kind: v.literal('travel'),
-      target_m: number(0.01, 30),
-      band_m: number(0.005, 10),
-      weight
-    }),
-    v.check((g) => g.band_m < g.target_m, 'band_m must be smaller than target_m')
-  ),
-  v.strictObject({ kind: v.literal('peak_height'), most_m: length, weight }),
-  v.strictObject({ kind: v.literal('contact'), least: number(0, 1), weight }),
-  v.strictObject({ kind: v.literal('speed'), most_m_s: number(0.01, 20), weight }),
-  v.strictObject({
-    kind: v.literal('hops'),
-    count: whole(1, 50),
-    height_m: v.pipe(
-      v.tuple([length, length]),
-      v.check(([low, high]) => low < high, 'must be lowest, then highest')
-    ),
-    weight
-  }),
-  v.strictObject({
-    kind: v.literal('stones'),
-    touched: v.pipe(v.array(whole(0, 199)), v.minLength(1, 'must name a stone')),
-    weight
-  }),
-  ...retrieveGoals(weight)
-]);
+import { goalSchemas } from './goals';
+import { TOTAL_MARKS } from './goals/goal-kind';
+import { name, number, text } from './schema-parts';
 
 const challengeSchema = v.strictObject({
   id: name,
@@ -49,7 +15,7 @@ const challengeSchema = v.strictObject({
   plane: v.picklist(['lift', 'sweep']),
   start: v.strictObject({ elevation_deg: number(-90, 90), azimuth_deg: number(-180, 180) }),
   hold_s: number(0, 60),
-  goals: v.pipe(v.array(goal), v.minLength(1, 'must have a goal')),
+  goals: v.pipe(v.array(v.variant('kind', goalSchemas)), v.minLength(1, 'must have a goal')),
   visibility: v.picklist(['seen', 'half_seen', 'unseen']),
   phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
   longest_pause_s: v.optional(number(0, 120)),

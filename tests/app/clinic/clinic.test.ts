@@ -3,7 +3,7 @@ import { findChallenge, loadLessons } from '../../../src/lib/course';
 import { parseScenario, simulateScenario } from '../../../src/lib/model';
 import { mergeRecords } from '../../../src/lib/practice';
 import { emptyRecord, type HomeView, type RoomState } from '../../../src/lib/wire';
-import { gradeResult, type Challenge } from '../../../src/lib/scoring';
+import { gradeRun, type Challenge } from '../../../src/lib/scoring';
 import { besideReference } from '../../../src/lib/app/clinic/beside';
 import { biasRows } from '../../../src/lib/app/clinic/bias-plot';
 import { foretold } from '../../../src/lib/app/clinic/foretold';
@@ -162,7 +162,7 @@ test('a try beside the reference is run in the same water, and the reference pas
   expect(made.setup).toEqual(reference.setup);
   const { setup, move, hold_s } = reference;
   const result = simulateScenario(parseScenario({ ...setup, move, hold_s }));
-  expect(gradeResult(challenge, result).passed).toBe(true);
+  expect(gradeRun(challenge, { move, result }).passed).toBe(true);
 });
 
 describe('what a phone foretold', () => {

@@ -19,7 +19,7 @@ import {
   rightText,
   triesText
 } from '../../../src/lib/app/homework/report-text';
-import { seededRandom } from '../../../src/lib/course/seeded-random';
+import { seededRandom } from '../../../src/lib/model';
 import { drag } from '../../practice/drag';
 import { tied } from '../../tied';
 

@@ -20,6 +20,7 @@ function grade(travelMarks: number, done = 1): Grade {
       {
         goal: { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 60 },
         value: 0.5334,
+        met: travelMarks / 60,
         share: travelMarks / 60,
         marks: travelMarks,
         outOf: 60
@@ -27,6 +28,7 @@ function grade(travelMarks: number, done = 1): Grade {
       {
         goal: { kind: 'contact', least: 0.9, weight: 40 },
         value: 0.83,
+        met: 0.7,
         share: 0.7,
         marks: 28,
         outOf: 40

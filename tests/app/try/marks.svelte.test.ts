@@ -1,8 +1,7 @@
 import { flushSync } from 'svelte';
 import { expect, test } from 'vitest';
 import { findLesson, loadLessons } from '../../../src/lib/course';
-import { gradeResult } from '../../../src/lib/scoring';
-import { simulate } from '../../../src/lib/model';
+import { gradeTry } from '../../../src/lib/scoring';
 import { Marks } from '../../../src/lib/app/try/marks.svelte';
 import { aTry } from '../../practice/samples';
 
@@ -26,10 +25,7 @@ test('tries are graded from their rod input, each challenge for itself, with the
   const marks = new Marks(challenges);
   marks.follow(tries);
   await expect.poll(() => marks.all.map(({ stored }) => stored.id)).toEqual(['m1', 'm2', 'm3']);
-  const byHand = tries.slice(0, 2).map(({ input }) => {
-    const result = simulate({ ...first.setup, move: input, hold_s: first.hold_s });
-    return gradeResult(first, result).marks;
-  });
+  const byHand = tries.slice(0, 2).map(({ input }) => gradeTry(first, input).grade.marks);
   expect(marks.at(first).map(({ graded }) => graded.grade.marks)).toEqual(byHand);
   expect(byHand[0]).toBeGreaterThan(byHand[1]);
   flushSync();

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { seededRandom } from '../../../src/lib/course';
+import { seededRandom } from '../../../src/lib/model';
 import { expectedShare, rated, ratingsOf, stepOf, UNRATED } from '../../../src/lib/practice';
 
 const chanceOf = () => 1 / 3;

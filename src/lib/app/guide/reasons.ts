@@ -21,7 +21,7 @@ export async function* reasonsOf(
       await pause();
       const graded = tryRuns.of(challenge, { id, input: sent.input });
       if (!graded) continue;
-      const { did, why } = describeTry(challenge, graded.result, graded.grade, units);
+      const { did, why } = describeTry(challenge, graded, units);
       yield { id, reason: `${did} ${why}` };
     }
   }

@@ -1,6 +1,6 @@
-import { ScenarioError, simulate } from '$lib/model';
+import { ScenarioError } from '$lib/model';
 import { travelOf } from '$lib/practice';
-import { gradeResult, needsSeveralMoves, solveCorrection, type Challenge } from '$lib/scoring';
+import { gradeTry, needsSeveralMoves, solveCorrection, type Challenge } from '$lib/scoring';
 import { chosenIn, type Draft } from './draft';
 
 /** A challenge that the gear chosen for it may spoil: none can do it, or nobody knows. */
@@ -34,8 +34,7 @@ function doubtOf(challenge: Challenge): Doubt['kind'] | null {
 }
 
 function isDoneAsInLesson(challenge: Challenge): boolean {
-  const { setup, reference: move, hold_s } = challenge;
-  return gradeResult(challenge, simulate({ ...setup, move, hold_s })).passed;
+  return gradeTry(challenge, challenge.reference).grade.passed;
 }
 
 /** A sentence for each kind of doubt. */

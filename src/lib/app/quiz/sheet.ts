@@ -1,6 +1,6 @@
 import { itemOf, SOURCES, type Item } from '$lib/course/items';
 import { interleaved } from '$lib/practice';
-import { seededRandom } from '$lib/course';
+import { seededRandom } from '$lib/model';
 import { answerWords } from './answer-words';
 
 /** Questions on one page of paper. */

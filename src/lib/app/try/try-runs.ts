@@ -9,7 +9,7 @@ import {
   type RodInput
 } from '$lib/model';
 import type { Try } from '$lib/sandbox';
-import { gradeResult, type Challenge, type Grade } from '$lib/scoring';
+import { gradeRun, type Challenge, type Grade } from '$lib/scoring';
 
 /** A try with all that came of it. Marks, measures, advice and pictures are views of this. */
 export interface GradedRun {
@@ -41,7 +41,12 @@ export class TryRuns {
   /** A try that a hand has just made: it was run meanwhile. */
   made(challenge: Challenge, { input, run }: Try): GradedRun {
     const { result } = run;
-    const graded = { challenge, input, result, grade: gradeResult(challenge, result) };
+    const graded = {
+      challenge,
+      input,
+      result,
+      grade: gradeRun(challenge, { move: input, result })
+    };
     this.#byInput.set(input, graded);
     this.#keepLine(graded, run.line);
     return graded;
@@ -76,7 +81,12 @@ export class TryRuns {
   #run(challenge: Challenge, input: RodInput): GradedRun | null {
     try {
       const { result, line } = recordTry(challenge, input);
-      const graded = { challenge, input, result, grade: gradeResult(challenge, result) };
+      const graded = {
+        challenge,
+        input,
+        result,
+        grade: gradeRun(challenge, { move: input, result })
+      };
       this.#keepLine(graded, line);
       return graded;
     } catch (error) {

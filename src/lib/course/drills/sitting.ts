@@ -1,6 +1,7 @@
 import { DataError, parseChallenge, type Challenge, type Phase } from '../../scoring';
 import { FRESH_TASKS, ORDER, PHASES, TASKS_IN_TURN, TRIES } from '../phases';
-import { seededRandom } from '../seeded-random';
+import { seededRandom } from '../../model';
+import { shuffled } from '../items/draw';
 import type { Condition, Drill } from './drill';
 
 /** A sitting is one drill in one phase; the seed decides its tasks and their order. */
@@ -40,24 +41,14 @@ function conditionsOf(drill: Drill, phase: Phase, seed: number): Condition[] {
   const tries = TRIES[phase];
   const order = ORDER[phase];
   if (order !== 'random') {
-    return inTurn(shuffled(drill.practised, random).slice(0, TASKS_IN_TURN[order]), tries);
+    return inTurn(shuffled(random, drill.practised).slice(0, TASKS_IN_TURN[order]), tries);
   }
   const fresh = phase === 'kept' ? drill.fresh.slice(0, FRESH_TASKS) : [];
   const rounds = Math.ceil(tries / drill.practised.length);
-  const all = Array.from({ length: rounds }, () => shuffled(drill.practised, random)).flat();
-  return shuffled([...all.slice(0, tries - fresh.length), ...fresh], random);
+  const all = Array.from({ length: rounds }, () => shuffled(random, drill.practised)).flat();
+  return shuffled(random, [...all.slice(0, tries - fresh.length), ...fresh]);
 }
 
 function inTurn(conditions: readonly Condition[], tries: number): Condition[] {
   return Array.from({ length: tries }, (_, i) => conditions[i % conditions.length]);
-}
-
-/** Fisher and Yates. */
-function shuffled<T>(things: readonly T[], random: () => number): T[] {
-  const all = [...things];
-  for (let i = all.length - 1; i > 0; i--) {
-    const k = Math.floor(random() * (i + 1));
-    [all[i], all[k]] = [all[k], all[i]];
-  }
-  return all;
 }

@@ -1,4 +1,4 @@
-import type { Random } from '../seeded-random';
+import type { Random } from '../../model';
 
 /**
  * `npm run check:items`, and with it `npm test`, checks each generator's questions of the seeds from 1 to

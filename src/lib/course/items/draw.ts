@@ -1,10 +1,11 @@
 import { FOOT_M, INCH_M, OUNCE_KG, type SetupInput } from '../../model';
-import type { Random } from '../seeded-random';
+import type { Random } from '../../model';
 
 export function pick<T>(random: Random, from: readonly T[]): T {
   return from[Math.floor(random() * from.length)];
 }
 
+/** Fisher and Yates. */
 export function shuffled<T>(random: Random, from: readonly T[]): T[] {
   const list = [...from];
   for (let i = list.length - 1; i > 0; i--) {

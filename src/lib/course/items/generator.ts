@@ -1,4 +1,4 @@
-import { seededRandom, type Random } from '../seeded-random';
+import { seededRandom, type Random } from '../../model';
 import type { Item, ItemKind } from './item';
 
 /** An item before it has its name, its seed and the places of its options. */

@@ -1,4 +1,4 @@
-import { randomFrom, TICK_S } from '$lib/model';
+import { seededRandom, TICK_S } from '$lib/model';
 import { GRAVITY_M_S2 } from '$lib/model/units';
 import Body from 'matter-js/src/body/Body.js';
 import Composite from 'matter-js/src/body/Composite.js';
@@ -108,7 +108,7 @@ export class Pebbles {
 }
 
 function lay({ setup, bait }: Stage): { x_m: number; radius_m: number }[] {
-  const random = randomFrom((setup.bottom.ground?.seed ?? 0) * 104729 + 3);
+  const random = seededRandom((setup.bottom.ground?.seed ?? 0) * 104729 + 3);
   const within = ([least, most]: readonly [number, number]) => least + (most - least) * random();
   const towards = -Math.sign(bait.x_m);
   const laid: { x_m: number; radius_m: number }[] = [];

@@ -1,5 +1,5 @@
 import type { GroundKind } from '../../../model';
-import type { Random } from '../../seeded-random';
+import type { Random } from '../../../model';
 import { drawGear, ft, inch, pick } from '../draw';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';

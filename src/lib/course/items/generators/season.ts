@@ -2,7 +2,7 @@ import { drawGear, ft, inch, pick, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import type { Case } from '../item';
 import { drag, hops, lift } from '../moves';
-import type { Random } from '../../seeded-random';
+import type { Random } from '../../../model';
 
 /** Bounds are common practice (°F of the trade, written here in °C); lakes differ. */
 const SOURCE = 'common practice, no source; lakes differ';

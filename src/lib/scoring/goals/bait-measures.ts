@@ -1,5 +1,6 @@
-import { TICK_S, type Result } from '../model';
-import { NO_MOVE_M } from './measure';
+import { TICK_S, type Result } from '../../model';
+import { NO_MOVE_M } from '../run-measures';
+import type { RunToGrade } from '../run-to-grade';
 
 type Traced = Pick<Result, 'trace'>;
 
@@ -40,15 +41,14 @@ export function meanBaitSpeed({ trace }: Traced): number {
   return ticks > 0 ? way_m / (ticks * TICK_S) : 0;
 }
 
-/** Share of the bait's level way made at `lowest` to `highest` m above the bottom, 0–1. */
-export function swumShare({ trace }: Traced, lowest: number, highest: number): number {
-  const { bait_x_m: x, bait_z_m: z } = trace;
-  const bottom_m = Math.min(...z);
+/** Share of the bait's level way made at `lowest` to `highest` m above the bottom under it, 0–1. */
+export function swumShare(run: RunToGrade, lowest: number, highest: number): number {
+  const { bait_x_m: x, bait_z_m: z } = run.result.trace;
   let within_m = 0;
   let way_m = 0;
   for (let i = 1; i < x.length; i++) {
     const step_m = Math.abs(x[i] - x[i - 1]);
-    const height_m = z[i] - bottom_m;
+    const height_m = z[i] - run.bottomAt(x[i]);
     way_m += step_m;
     if (height_m >= lowest && height_m <= highest) within_m += step_m;
   }

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Hop, Result, RunEvent } from '../../src/lib/model';
-import { describeTry, gradeResult, type RetrieveGoal } from '../../src/lib/scoring';
-import { shareOf, valueOf } from '../../src/lib/scoring/goal';
+import { describeTry, type Goal } from '../../src/lib/scoring';
+import { shareOf, valueOf } from '../../src/lib/scoring/goals';
+import { runToGrade } from '../../src/lib/scoring/run-to-grade';
 import { tied } from '../tied';
-import { challengeOf, resultOf } from './results';
+import { challengeOf, gradedAs, overLevel, plainChallenge, resultOf } from './results';
 
 interface Way {
   bait_x_m?: number[];
@@ -31,7 +32,7 @@ function run({ bait_x_m = [10], bait_up_m = [0], tip_x_m = [2], ...rest }: Way):
       tip_x_m: all(tip_x_m),
       tip_z_m: all([1]),
       bait_x_m: all(bait_x_m),
-      bait_z_m: up.map((height) => height - 4),
+      bait_z_m: up.map((height) => height - plainChallenge.setup.water.depth_m),
       tip_tension_N: all(rest.pull_N ?? [0]),
       bait_tension_N: all([0]),
       contact: up.map((height) => (height > 0 ? 0 : 1))
@@ -65,24 +66,24 @@ const rested = (ticks: number) => [
   ...from(9.79, 9.5, 50)
 ];
 
-const pace: RetrieveGoal = { kind: 'pace', m_s: [0.1, 0.3] };
-const swim: RetrieveGoal = { kind: 'swim', height_m: [0.2, 0.5], least: 0.8 };
-const stayed: RetrieveGoal = { kind: 'stayed', most_m: 0.05 };
-const twitches: RetrieveGoal = { kind: 'twitches', count: 2 };
-const rests: RetrieveGoal = { kind: 'rests', count: 1, least_s: 4 };
-const even: RetrieveGoal = { kind: 'rhythm', even: true };
-const uneven: RetrieveGoal = { kind: 'rhythm', even: false };
-const bottomFirst: RetrieveGoal = { kind: 'bottom_first', within_s: 2 };
-const tight: RetrieveGoal = { kind: 'tight', least_N: 0.1 };
-const swing: RetrieveGoal = { kind: 'swing', most_m: 0.2 };
-const free: RetrieveGoal = { kind: 'freed' };
-const strike: RetrieveGoal = { kind: 'strike', within_s: 2 };
+const pace: Goal = { kind: 'pace', m_s: [0.1, 0.3] };
+const swim: Goal = { kind: 'swim', height_m: [0.2, 0.5], least: 0.8 };
+const stayed: Goal = { kind: 'stayed', most_m: 0.05 };
+const twitches: Goal = { kind: 'twitches', count: 2 };
+const rests: Goal = { kind: 'rests', count: 1, least_s: 4 };
+const even: Goal = { kind: 'rhythm', even: true };
+const uneven: Goal = { kind: 'rhythm', even: false };
+const bottomFirst: Goal = { kind: 'bottom_first', within_s: 2 };
+const tight: Goal = { kind: 'tight', least_N: 0.1 };
+const swing: Goal = { kind: 'swing', most_m: 0.2 };
+const free: Goal = { kind: 'freed' };
+const strike: Goal = { kind: 'strike', within_s: 2 };
 const sweepAfter = (ticks: number) => ({
   tip_x_m: [...still(2, ticks), ...from(2, 1.4, 31), ...still(1.4, 400)]
 });
 
 describe('a retrieve’s goal', () => {
-  const cases: [string, RetrieveGoal, Way, number][] = [
+  const cases: [string, Goal, Way, number][] = [
     ['pace within its range is full', pace, { bait_x_m: from(10, 9.8, 101) }, 1],
     ['pace a quarter too quick is half', pace, { bait_x_m: from(10, 9.625, 101) }, 0.5],
     ['pace of half the slowest is nothing', pace, { bait_x_m: from(10, 9.95, 101) }, 0],
@@ -195,9 +196,22 @@ describe('a retrieve’s goal', () => {
   ];
   // Ticks of 1/100 s cut the way and the times asked for, which moves a share of a half by a few hundredths.
   test.each(cases)('%s', (_, goal, way, share) => {
-    const reached = shareOf(goal, run(way));
+    const reached = shareOf(goal, overLevel(run(way)));
     expect(reached).toBeGreaterThan(share - 0.06);
     expect(reached).toBeLessThan(share + 0.06);
+  });
+
+  test('swims at a height above the bottom under the bait, also where that rises', () => {
+    // Level flight at 1.5 m above the deep end; the shelf comes up to half a metre under it.
+    const rising = { profile: { x_m: [0, 6, 9, 12], z_m: [-2, -2, -3.1, -3.1] } };
+    const setup = { ...plainChallenge.setup, bottom: rising };
+    const result = run({ bait_x_m: from(9, 6, 301), bait_up_m: [0, ...still(1.5, 300)] });
+    const over = runToGrade(setup, plainChallenge.reference, result);
+    const at = (low: number, high: number) =>
+      valueOf({ kind: 'swim', height_m: [low, high], least: 0.8 }, over);
+    // Clearance falls evenly from 1.5 m to 0.4 m over the 3 m.
+    expect(at(1.45, 1.55)).toBeCloseTo(0.05 / 1.1, 1);
+    expect(at(0.4, 0.95)).toBeCloseTo(0.5, 2);
   });
 
   test('that a still rod would meet earns nothing from a still rod', () => {
@@ -205,7 +219,7 @@ describe('a retrieve’s goal', () => {
       { ...stayed, weight: 60 },
       { ...twitches, weight: 40 }
     ]);
-    expect(gradeResult(challenge, run({})).marks).toBe(0);
+    expect(gradedAs(challenge, run({})).grade.marks).toBe(0);
   });
 
   test('says what was reached, what was asked, and the one thing to change', () => {
@@ -214,17 +228,15 @@ describe('a retrieve’s goal', () => {
       { ...rests, weight: 90 }
     ]);
     const result = { ...run({ bait_x_m: rested(200) }), travel_m: 0.5 };
-    const { why, change } = describeTry(
-      challenge,
-      result,
-      gradeResult(challenge, result),
-      'metric'
-    );
+    const { why, change } = describeTry(challenge, gradedAs(challenge, result), 'metric');
     expect(why).toContain(tied('rests: 0, asked 1 of 4~s or longer'));
     expect(change).toBe('Let it lie longer between your moves.');
   });
 
   test('measures a firm sweep from the bite on', () => {
-    expect(valueOf(strike, run({ events: [bite], ...sweepAfter(200) }))).toBeCloseTo(1.26, 1);
+    expect(valueOf(strike, overLevel(run({ events: [bite], ...sweepAfter(200) })))).toBeCloseTo(
+      1.26,
+      1
+    );
   });
 });

@@ -1,5 +1,5 @@
 /** A point of the function that is looked through. */
-export interface Sample {
+interface Point {
   x: number;
   y: number;
 }
@@ -12,10 +12,10 @@ const MOST_ROUNDS = 12;
  * if it does not. Regula falsi with the Illinois step: keeps a bracket like halving and is about as
  * fast as the secant (Dowell & Jarratt 1971, BIT 11, 168).
  */
-export function rootBetween(
+export function regulaFalsi(
   f: (x: number) => number,
-  low: Sample,
-  high: Sample,
+  low: Point,
+  high: Point,
   tolerance: number
 ): number | null {
   let a = low;

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Goal } from '../../../src/lib/scoring';
-import { goalText } from '../../../src/lib/app/try/goal-text';
-import { tied } from '../../tied';
+import { wordsOf, type Goal } from '../../src/lib/scoring';
+import { tied } from '../tied';
 
 const cases: [Goal, number, string, string][] = [
   [
@@ -45,7 +44,7 @@ const cases: [Goal, number, string, string][] = [
 
 test.each(cases)('a goal of %j is said in the learner’s units', (goal, value, ft, cm) => {
   const said = (units: 'imperial' | 'metric') => {
-    const { name, asked, reached } = goalText({ goal: { ...goal, weight: 40 }, value }, units);
+    const { name, asked, reached } = wordsOf(goal, value, units);
     return `${name} ${asked}: ${reached}`;
   };
   expect(said('imperial')).toBe(tied(ft));

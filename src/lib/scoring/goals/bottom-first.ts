@@ -1,0 +1,28 @@
+import * as v from 'valibot';
+import { formatTime } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { waitAfterTouch } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** Moved a second before the bait is down: nothing. */
+const EARLY_REACH_S = 1;
+
+/** The rod waits until the bait is down, and then not longer than this. */
+export const bottomFirst = goalKind({
+  schema: v.strictObject({ kind: v.literal('bottom_first'), within_s: number(0.1, 120), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => waitAfterTouch(result),
+  share: ({ within_s }, value) =>
+    value < 0 ? fading(-value, EARLY_REACH_S) : fading(value - within_s, within_s),
+  words: ({ within_s }, value) => ({
+    name: 'Wait for the bottom',
+    asked: `moved within ${formatTime(within_s)} of the touch, not before`,
+    reached: `${formatTime(Math.abs(value))} ${value < 0 ? 'before' : 'after'}`
+  }),
+  advice: (_, value) =>
+    value < 0
+      ? 'Wait until the line goes slack: it was still falling'
+      : 'Watch for the line to go slack, then begin'
+});

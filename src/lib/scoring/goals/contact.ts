@@ -1,0 +1,25 @@
+import * as v from 'valibot';
+import { formatShare } from '../display';
+import { fading } from '../fading';
+import { contactWhileMoving } from '../run-measures';
+import { number } from '../schema-parts';
+import { goalKind, weight } from './goal-kind';
+
+/** So much less contact earns nothing: the bait flew for as long as it was drawn. */
+const REACH = 0.25;
+
+/** Share of the bait's moving time that it touched the bottom, 0–1. */
+export const contact = goalKind({
+  schema: v.strictObject({ kind: v.literal('contact'), least: number(0, 1), weight }),
+  role: 'restraint',
+  isOfOneTurn: true,
+  measure: (_, { result }) => contactWhileMoving(result),
+  share: ({ least }, value) => fading(least - value, REACH),
+  words: ({ least }, value) => ({
+    name: 'Contact',
+    asked: `at least ${formatShare(least)} of its way`,
+    reached: formatShare(value)
+  }),
+  miss: () => '',
+  advice: null
+});

@@ -1,0 +1,62 @@
+import * as v from 'valibot';
+import type { Result } from '../../model';
+import type { Units } from '../display';
+import type { RunToGrade } from '../run-to-grade';
+import { number, whole } from '../schema-parts';
+
+/** All goals of a challenge together. */
+export const TOTAL_MARKS = 100;
+
+/** How many of the marks a goal carries. */
+export const weight = whole(1, TOTAL_MARKS);
+
+export const length = number(0, 30);
+
+/** A goal as the marks table says it. */
+export interface GoalWords {
+  name: string;
+  asked: string;
+  reached: string;
+}
+
+/**
+ * One kind of goal, whole: a file each in this folder, and a line in `goals/index.ts`. `value` is what
+ * the try reached, in the goal's own unit: m, m/s, N, s, a share from 0 to 1, or how many.
+ */
+export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; weight: number }>> {
+  readonly schema: S;
+  /** An aim is something done; a restraint is kept by a rod held still, and earns by what was done. */
+  readonly role: 'aim' | 'restraint';
+  /** Whether one smooth turn of the rod can meet it; else it takes several moves, or the right moment. */
+  readonly isOfOneTurn: boolean;
+  measure(goal: Unweighted<S>, run: RunToGrade): number;
+  /** 0–1; 1 within the limit, and less at once outside it. */
+  share(goal: Unweighted<S>, value: number, run: RunToGrade): number;
+  /** How much of what an aim wants done was done, 0–1, overdone or not; the share where not given. */
+  progress?(goal: Unweighted<S>, value: number): number;
+  words(goal: Unweighted<S>, value: number, units: Units): GoalWords;
+  /**
+   * What of it went wrong, a clause after "It never left the bottom,"; '' where other words say it.
+   * Not given, it is what `words` says: "rests: 0, asked 1 of 4 s or longer".
+   */
+  miss?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
+  /** The one thing to change for who missed it; null where it is read from the hand, see fault.ts. */
+  advice: ((goal: Unweighted<S>, value: number, result: Result) => string) | null;
+}
+
+export type Unweighted<S extends v.GenericSchema> = Omit<v.InferOutput<S>, 'weight'>;
+
+/** Keeps the schema's own type, from which the goal's type is derived. */
+export function goalKind<S extends v.GenericSchema<unknown, { kind: string; weight: number }>>(
+  kind: GoalKind<S>
+): GoalKind<S> {
+  return kind;
+}
+
+/** Lowest, then highest. */
+export function range(most: number) {
+  return v.pipe(
+    v.tuple([number(0, most), number(0, most)]),
+    v.check(([low, high]) => low < high, 'must be lowest, then highest')
+  );
+}

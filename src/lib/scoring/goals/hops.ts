@@ -1,0 +1,52 @@
+import type { Hop } from '../../model';
+import * as v from 'valibot';
+import { formatLength } from '../display';
+import { clamped, fading } from '../fading';
+import { whole } from '../schema-parts';
+import { goalKind, length, weight } from './goal-kind';
+
+/** Flights lower than this part of the lowest hop asked for are skips, and not counted. */
+const SKIP_PART = 0.5;
+
+/** So many hops, each as high as `height_m` says (lowest, highest). */
+export const hops = goalKind({
+  schema: v.strictObject({
+    kind: v.literal('hops'),
+    count: whole(1, 50),
+    height_m: v.pipe(
+      v.tuple([length, length]),
+      v.check(([low, high]) => low < high, 'must be lowest, then highest')
+    ),
+    weight
+  }),
+  role: 'aim',
+  isOfOneTurn: true,
+  measure: ({ height_m }, { result }) => counted(height_m, result.hops).length,
+  share: ({ count, height_m }, _, { result }) => shareOfHops(count, height_m, result.hops),
+  progress: ({ count }, value) => clamped(value / count),
+  words: ({ count, height_m: [low, high] }, value, units) => ({
+    name: 'Hops',
+    asked: `${count}, ${formatLength(low, units)} to ${formatLength(high, units)} high`,
+    reached: `${value}`
+  }),
+  miss: ({ count }, value) => `and hopped ${value} times, not ${count}`,
+  advice: null
+});
+
+type Heights = readonly [number, number];
+
+function counted([lowest]: Heights, all: readonly Hop[]): readonly Hop[] {
+  return all.filter((hop) => hop.height_m >= SKIP_PART * lowest);
+}
+
+/** The best `count` hops each earn their size's share; each hop too many costs one of them. */
+function shareOfHops(count: number, heights: Heights, all: readonly Hop[]): number {
+  const [lowest, highest] = heights;
+  const hops = counted(heights, all);
+  const sizes = hops
+    .map((hop) => fading(Math.max(lowest - hop.height_m, hop.height_m - highest), highest - lowest))
+    .sort((a, b) => b - a)
+    .slice(0, count);
+  const tooMany = Math.max(0, hops.length - count);
+  return clamped((sizes.reduce((sum, size) => sum + size, 0) - tooMany) / count);
+}

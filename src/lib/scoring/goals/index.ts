@@ -1,0 +1,125 @@
+import type * as v from 'valibot';
+import type { Result } from '../../model';
+import type { Units } from '../display';
+import type { RunToGrade } from '../run-to-grade';
+import { bottomFirst } from './bottom-first';
+import { contact } from './contact';
+import { freed } from './freed';
+import type { GoalKind, GoalWords } from './goal-kind';
+import { hops } from './hops';
+import { pace } from './pace';
+import { peakHeight } from './peak-height';
+import { rests } from './rests';
+import { rhythm } from './rhythm';
+import { speed } from './speed';
+import { stayed } from './stayed';
+import { stones } from './stones';
+import { strike } from './strike';
+import { swim } from './swim';
+import { swing } from './swing';
+import { tight } from './tight';
+import { travel } from './travel';
+import { twitches } from './twitches';
+
+/** Every kind of goal there is, by its name in a challenge. */
+const KINDS = {
+  bottom_first: bottomFirst,
+  contact,
+  freed,
+  hops,
+  pace,
+  peak_height: peakHeight,
+  rests,
+  rhythm,
+  speed,
+  stayed,
+  stones,
+  strike,
+  swim,
+  swing,
+  tight,
+  travel,
+  twitches
+} as const;
+
+type Kinds = typeof KINDS;
+export type GoalKindName = keyof Kinds;
+
+/** What a try is graded for, with how many of the 100 marks it carries. SI units. */
+export type WeightedGoal = {
+  [K in GoalKindName]: v.InferOutput<Kinds[K]['schema']>;
+}[GoalKindName];
+
+/** The same without its weight. */
+export type Goal = WithoutWeight<WeightedGoal>;
+type WithoutWeight<G> = G extends unknown ? Omit<G, 'weight'> : never;
+
+/** For `v.variant('kind', …)`. */
+export const goalSchemas = Object.values(KINDS).map(({ schema }) => schema) as [
+  Kinds[GoalKindName]['schema'],
+  ...Kinds[GoalKindName]['schema'][]
+];
+
+/** Each kind is typed by its own goal; what joins them is the table's key. */
+type AnyKind = Omit<GoalKind<v.GenericSchema<unknown, WeightedGoal>>, 'schema'>;
+function kindOf({ kind }: Goal): AnyKind {
+  return KINDS[kind] as unknown as AnyKind;
+}
+
+/** What the try reached, in the goal's own unit: m, share 0–1, m/s, s, N, or how many. */
+export function valueOf(goal: Goal, run: RunToGrade): number {
+  return kindOf(goal).measure(goal, run);
+}
+
+/** How well the goal was met on its own, 0–1: 1 inside its limit. */
+export function shareOf(goal: Goal, run: RunToGrade): number {
+  const kind = kindOf(goal);
+  return kind.share(goal, kind.measure(goal, run), run);
+}
+
+/** How much of what a goal wants done was done, 0–1; none of a restraint, which is nothing to do. */
+export function progressOf(goal: Goal, run: RunToGrade): number {
+  const kind = kindOf(goal);
+  if (kind.role === 'restraint') return 0;
+  return kind.progress?.(goal, kind.measure(goal, run)) ?? shareOf(goal, run);
+}
+
+/** Goals that a rod held still would meet: what they earn is limited by what was done. */
+export function isRestraint(goal: Goal): boolean {
+  return kindOf(goal).role === 'restraint';
+}
+
+export function isOfOneTurn(goal: Goal): boolean {
+  return kindOf(goal).isOfOneTurn;
+}
+
+/** A goal's name, what it asks and what was reached of it. */
+export function wordsOf(goal: Goal, value: number, units: Units): GoalWords {
+  return kindOf(goal).words(goal, value, units);
+}
+
+/** What went wrong of a goal that was missed, as a clause; may be empty. */
+export function missOf(goal: Goal, value: number, units: Units, result: Result): string {
+  const kind = kindOf(goal);
+  if (kind.miss) return kind.miss(goal, value, units, result);
+  const { name, asked, reached } = kind.words(goal, value, units);
+  return `${name.toLowerCase()}: ${reached}, asked ${asked}`;
+}
+
+/** The one thing to change for who missed it, or null where it is read from the hand (fault.ts). */
+export function adviceOf(goal: Goal, value: number, result: Result): string | null {
+  return kindOf(goal).advice?.(goal, value, result) ?? null;
+}
+
+/** Whether what to change is read from the hand, and not said by the goal itself. */
+export function isReadFromHand(goal: Goal): boolean {
+  return kindOf(goal).advice === null;
+}
+
+export type TravelGoal = Extract<Goal, { kind: 'travel' }>;
+
+export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal | undefined {
+  return goals.find((goal) => goal.kind === 'travel');
+}
+
+export type { GoalWords };

@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import { formatTime } from '../display';
+import { fading } from '../fading';
+import { number, whole } from '../schema-parts';
+import { restsBetweenMoves } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** A rest of half the length asked earns nothing. */
+const REACH = 0.5;
+
+/** So many rests of the bait between its moves, each so long or longer. */
+export const rests = goalKind({
+  schema: v.strictObject({
+    kind: v.literal('rests'),
+    count: whole(1, 50),
+    least_s: number(1, 120),
+    weight
+  }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: ({ least_s }, { result }) =>
+    restsBetweenMoves(result).filter((rest_s) => rest_s >= least_s).length,
+  share: ({ count, least_s }, _, { result }) =>
+    restsBetweenMoves(result)
+      .sort((a, b) => b - a)
+      .slice(0, count)
+      .reduce((sum, rest_s) => sum + fading(least_s - rest_s, REACH * least_s), 0) / count,
+  words: ({ count, least_s }, value) => ({
+    name: 'Rests',
+    asked: `${count} of ${formatTime(least_s)} or longer`,
+    reached: `${value}`
+  }),
+  advice: () => 'Let it lie longer between your moves'
+});

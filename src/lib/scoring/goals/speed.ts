@@ -1,0 +1,29 @@
+import * as v from 'valibot';
+import { formatSpeed, formatSpeedBeside } from '../display';
+import { fading } from '../fading';
+import { peakBaitSpeed } from '../run-measures';
+import { number } from '../schema-parts';
+import { goalKind, weight } from './goal-kind';
+
+/** Twice the speed allowed earns nothing. */
+const REACH_IN_LIMITS = 1;
+
+/** Fastest tenth of a second of the bait along the bottom, m/s. */
+export const speed = goalKind({
+  schema: v.strictObject({ kind: v.literal('speed'), most_m_s: number(0.01, 20), weight }),
+  role: 'restraint',
+  isOfOneTurn: true,
+  measure: (_, { result }) => peakBaitSpeed(result),
+  share: ({ most_m_s }, value) => fading(value - most_m_s, REACH_IN_LIMITS * most_m_s),
+  words: ({ most_m_s }, value, units) => ({
+    name: 'Top speed',
+    asked: `at most ${formatSpeed(most_m_s, units)}`,
+    reached: formatSpeedBeside(value, most_m_s, units)
+  }),
+  // A bait that flew has its speed explained already.
+  miss: ({ most_m_s }, value, units, { hops }) =>
+    value <= most_m_s || hops.length > 0
+      ? ''
+      : `but ran at up to ${formatSpeedBeside(value, most_m_s, units)}; ${formatSpeed(most_m_s, units)} is the most`,
+  advice: null
+});

@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { formatLength } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { furthestFromStart } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** The bait never gets further than this from where it lay, m. */
+export const stayed = goalKind({
+  schema: v.strictObject({ kind: v.literal('stayed'), most_m: number(0.01, 30), weight }),
+  role: 'restraint',
+  isOfOneTurn: true,
+  measure: (_, { result }) => furthestFromStart(result),
+  share: ({ most_m }, value) => fading(value - most_m, most_m),
+  words: ({ most_m }, value, units) => ({
+    name: 'Stayed',
+    asked: `within ${formatLength(most_m, units)}`,
+    reached: formatLength(value, units)
+  }),
+  advice: () => 'Move the slack of the line, and stop before you feel the weight'
+});

@@ -1,0 +1,24 @@
+import * as v from 'valibot';
+import { whole } from '../schema-parts';
+import { goalKind, weight } from './goal-kind';
+
+/** Stones to touch, by their index in the setup's bottom. */
+export const stones = goalKind({
+  schema: v.strictObject({
+    kind: v.literal('stones'),
+    touched: v.pipe(v.array(whole(0, 199)), v.minLength(1, 'must name a stone')),
+    weight
+  }),
+  role: 'aim',
+  isOfOneTurn: true,
+  measure: ({ touched }, { result }) =>
+    touched.filter((index) => result.stones[index]?.touched).length,
+  share: ({ touched }, value) => value / touched.length,
+  words: ({ touched }, value) => ({
+    name: 'Stones touched',
+    asked: `${touched.length}`,
+    reached: `${value}`
+  }),
+  miss: ({ touched }, value) => `and touched ${value} of ${touched.length} stones`,
+  advice: null
+});

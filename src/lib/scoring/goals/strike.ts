@@ -1,0 +1,25 @@
+import * as v from 'valibot';
+import { formatTime } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { strikeDelay } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** Sooner than this after a bite nobody has felt it: the sweep was a guess, s. */
+const REACTION_S = 0.15;
+
+/** The rod sweeps firmly after the bite, no later than this. */
+export const strike = goalKind({
+  schema: v.strictObject({ kind: v.literal('strike'), within_s: number(0.1, 120), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => strikeDelay(result),
+  share: ({ within_s }, value) => (value < REACTION_S ? 0 : fading(value - within_s, within_s)),
+  words: ({ within_s }, value) => ({
+    name: 'Strike',
+    asked: `firm, within ${formatTime(within_s)} of the bite`,
+    reached: `${formatTime(Math.abs(value))} ${value < 0 ? 'before' : 'after'} it`
+  }),
+  advice: (_, value) =>
+    value < 0 ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
+});

@@ -1,0 +1,29 @@
+import * as v from 'valibot';
+import { formatLength, formatShare } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { swumShare } from './bait-measures';
+import { goalKind, range, weight } from './goal-kind';
+
+/** So much less of the way at that height earns nothing. */
+const REACH = 0.25;
+
+/** Share of the bait's level way, 0–1, made at this height above the bottom under it. */
+export const swim = goalKind({
+  schema: v.strictObject({
+    kind: v.literal('swim'),
+    height_m: range(30),
+    least: number(0.01, 1),
+    weight
+  }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: ({ height_m: [low, high] }, run) => swumShare(run, low, high),
+  share: ({ least }, value) => fading(least - value, REACH),
+  words: ({ height_m: [low, high], least }, value, units) => ({
+    name: 'Height of the swim',
+    asked: `${formatShare(least)} of its way between ${formatLength(low, units)} and ${formatLength(high, units)} up`,
+    reached: formatShare(value)
+  }),
+  advice: () => 'Reel evenly: faster lifts it, slower lets it sink'
+});

@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { formatLength } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { largestSwing } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** How far a falling bait swings towards the angler, at most, m. */
+export const swing = goalKind({
+  schema: v.strictObject({ kind: v.literal('swing'), most_m: number(0.01, 30), weight }),
+  role: 'restraint',
+  isOfOneTurn: true,
+  measure: (_, { result }) => largestSwing(result),
+  share: ({ most_m }, value) => fading(value - most_m, most_m),
+  words: ({ most_m }, value, units) => ({
+    name: 'Swing of the fall',
+    asked: `at most ${formatLength(most_m, units)} towards you`,
+    reached: formatLength(value, units)
+  }),
+  advice: () => 'Give it line as it falls: lower the rod with it'
+});

@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { formatPull } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { pullAtEnd } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** Pull of the line at the tip at the end, N. */
+export const tight = goalKind({
+  schema: v.strictObject({ kind: v.literal('tight'), least_N: number(0.001, 100), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => pullAtEnd(result),
+  share: ({ least_N }, value) => fading(least_N - value, least_N),
+  words: ({ least_N }, value, units) => ({
+    name: 'Line at the end',
+    asked: `pulls ${formatPull(least_N, units)} or more`,
+    reached: formatPull(value, units)
+  }),
+  advice: () => 'Reel in the slack that your rod has made'
+});

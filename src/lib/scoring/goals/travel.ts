@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import { formatLength } from '../display';
+import { clamped, fading } from '../fading';
+import { number } from '../schema-parts';
+import { goalKind, weight } from './goal-kind';
+
+/** One more band outside the band it is another move altogether: nothing. Larger is kinder. */
+const REACH_IN_BANDS = 1;
+
+/** The bait's travel towards the angler, m: full marks where |travel − target| ≤ band. */
+export const travel = goalKind({
+  schema: v.pipe(
+    v.strictObject({
+      kind: v.literal('travel'),
+      target_m: number(0.01, 30),
+      band_m: number(0.005, 10),
+      weight
+    }),
+    v.check((goal) => goal.band_m < goal.target_m, 'band_m must be smaller than target_m')
+  ),
+  role: 'aim',
+  isOfOneTurn: true,
+  measure: (_, { result }) => result.travel_m,
+  share: ({ target_m, band_m }, value) =>
+    fading(Math.abs(value - target_m) - band_m, REACH_IN_BANDS * band_m),
+  progress: ({ target_m, band_m }, value) => clamped(value / (target_m - band_m)),
+  words: ({ target_m, band_m }, value, units) => ({
+    name: 'Travel',
+    asked: `${formatLength(target_m, units)}, give or take ${formatLength(band_m, units)}`,
+    reached: formatLength(value, units)
+  }),
+  miss: () => '',
+  advice: null
+});

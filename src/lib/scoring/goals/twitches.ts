@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { clamped } from '../fading';
+import { whole } from '../schema-parts';
+import { countTwitches } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** So many times the tip draws and gives back line. */
+export const twitches = goalKind({
+  schema: v.strictObject({ kind: v.literal('twitches'), count: whole(1, 50), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => countTwitches(result),
+  share: ({ count }, value) => clamped(value / count),
+  words: ({ count }, value) => ({
+    name: 'Twitches',
+    asked: `${count} or more`,
+    reached: `${value}`
+  }),
+  advice: (_, value) =>
+    value === 0 ? 'Twitch the tip, and give the line back each time' : 'Twitch it more often'
+});

@@ -1,0 +1,24 @@
+import { parseSetup, tipPathOf, waterAt, type Move, type Result, type SetupInput } from '../model';
+import { baitOf } from '../model/bait';
+import { bottomOf } from '../model/bottom';
+
+/** A run as the goals look at it: what the bait did, over which bottom, and what the reel did. */
+export interface RunToGrade {
+  readonly result: Result;
+  /** Height of the bottom at `x_m`, stones included, m. */
+  bottomAt(x_m: number): number;
+  /** Line taken in by the reel up to `t_s`, m; negative is line given. */
+  lineIn_m(t_s: number): number;
+}
+
+/** `result` is what came of `move` in the water of `setup`. */
+export function runToGrade(setup: SetupInput, move: Move, result: Result): RunToGrade {
+  const parsed = parseSetup(setup);
+  const bottom = bottomOf(parsed, baitOf(parsed, waterAt(parsed.water.temperature_C)).radius_m);
+  const path = tipPathOf(parsed, move);
+  return {
+    result,
+    bottomAt: (x_m) => bottom.heightAt(x_m),
+    lineIn_m: (t_s) => path.lineIn_m(t_s)
+  };
+}
