@@ -33,12 +33,18 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
   const start = performance.now();
   const found = seeds.map((seed) => made(generator, seed));
   const items = found.flatMap(({ item }) => (item ? [item] : []));
+  const places = placesOf(items);
+  // Seeds in a row put the key into each place in turn, so counts differ by one at most.
+  const uneven = Math.max(0, ...places) - Math.min(...places) > 1 ? ['all: uneven places'] : [];
   return {
     id: generator.id,
     asked: seeds.length,
     different: new Set(items.map(nameOf)).size,
-    faults: found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
-    places: placesOf(items),
+    faults: [
+      ...found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
+      ...uneven
+    ],
+    places,
     longest: longestOf(items),
     seconds: Math.round((performance.now() - start) / 1000)
   };

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
+import { turnByKey } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
 
 /** The phone takes the screen's rod and drags it aside. */
@@ -47,10 +48,7 @@ async function go(page: Page, to: string): Promise<void> {
 
 /** One sweep with the keys, ended by hand. */
 async function makeTry(phone: Page): Promise<void> {
-  await phone.getByRole('slider', { name: /Rod/ }).focus();
-  await phone.keyboard.down('ArrowUp');
-  await phone.waitForTimeout(600);
-  await phone.keyboard.up('ArrowUp');
+  await turnByKey(phone.getByRole('slider', { name: /Rod/ }), 5);
   await phone.getByRole('button', { name: 'Done' }).click();
 }
 

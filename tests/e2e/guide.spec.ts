@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
+import { turnByKey } from './hand';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 40_000 };
@@ -40,10 +41,7 @@ async function clientAt(browser: Browser, link: string, name: string): Promise<P
 }
 
 async function makeTry(page: Page): Promise<void> {
-  await page.getByRole('slider', { name: /^Rod/ }).focus();
-  await page.keyboard.down('ArrowUp');
-  await page.waitForTimeout(500);
-  await page.keyboard.up('ArrowUp');
+  await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 5);
   await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
 }
 

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
+import { turnByKey } from './hand';
 
 const LONG = { timeout: 20_000 };
 
@@ -37,12 +38,7 @@ async function setHomework(page: Page): Promise<string> {
   return page.getByLabel('Link to the homework').inputValue();
 }
 
-async function move(page: Page, hold_ms: number): Promise<void> {
-  await page.getByRole('slider', { name: /^Rod/ }).focus();
-  await page.keyboard.down('ArrowUp');
-  await page.waitForTimeout(hold_ms);
-  await page.keyboard.up('ArrowUp');
-}
+const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 
 async function say(page: Page): Promise<void> {
   const guess = page.getByRole('form', { name: 'Your guess' });
@@ -68,12 +64,12 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
     .getByRole('link', { name: 'Back to the homework of Marit of Reed Bay' })
     .first()
     .click();
-  await move(client, 500);
+  await turnByKey(rod(client), 5);
   await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
   await expect(client.getByText('Try 2 of 2')).toBeVisible();
-  await move(client, 800);
+  await turnByKey(rod(client), 8);
   await say(client);
   const marks = client.locator('.grade .number');
   await expect(marks).toBeVisible(LONG);
@@ -116,10 +112,7 @@ test('the ruler says how to get one, and shows one after four tries @narrow', as
   await accessible(page);
   await page.getByRole('link', { name: 'Begin' }).click();
   for (let n = 1; n <= 4; n++) {
-    await page.getByRole('slider', { name: /^Rod/ }).focus();
-    await page.keyboard.down('ArrowUp');
-    await page.waitForTimeout(400 + 60 * n);
-    await page.keyboard.up('ArrowUp');
+    await turnByKey(rod(page), 4 + n);
     await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
     await page.getByRole('button', { name: `Next try, ${n + 1} of 8` }).press('Enter');
   }

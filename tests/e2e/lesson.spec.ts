@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { turnByButton } from './hand';
 
 const ADDRESS = '/lessons/one-foot';
 /** A try ends by itself when hand and bait have been still; then marks and advice are worked out. */
@@ -25,15 +26,9 @@ async function reachChallenge(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'On: Exactly one foot' }).click();
 }
 
-async function sweepByHold(page: Page, time_ms: number): Promise<void> {
+async function sweepByHold(page: Page, turn_deg: number): Promise<void> {
   const button = first(page).getByRole('button', { name: 'Sweep', exact: true });
-  await button.scrollIntoViewIfNeeded();
-  const box = await button.boundingBox();
-  if (!box) throw new Error('no button to be seen');
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.waitForTimeout(time_ms);
-  await page.mouse.up();
+  await turnByButton(first(page).getByRole('slider', { name: /^Rod/ }), button, turn_deg);
 }
 
 test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({ page }) => {
@@ -49,7 +44,7 @@ test(
   { tag: '@any-width' },
   async ({ page }) => {
     await reachChallenge(page);
-    await sweepByHold(page, 800);
+    await sweepByHold(page, 8);
     await expect(marks(page)).toBeVisible(LONG);
     await expect(first(page).locator('.grade .words')).toContainText('The tip went');
     await first(page).getByRole('slider', { name: 'Moment of the replay' }).fill('0');
@@ -100,7 +95,8 @@ test('a slow foot passes', async ({ page }) => {
 test('a fast yard fails, and the advice says how far and how slowly', async ({ page }) => {
   await reachChallenge(page);
   await setSpeed(page, 'Faster', 4);
-  await sweepByHold(page, 600);
+  // With the rod's 1.75 m from hand to tip, a yard and a little.
+  await sweepByHold(page, 34);
   await expect(marks(page)).toBeVisible(LONG);
   await expect(first(page).locator('.grade')).toContainText('Not yet');
   await expect(first(page).locator('.grade .change')).toContainText('1 ft', LONG);
@@ -124,7 +120,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.goto(ADDRESS);
       expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
       await reachChallenge(page);
-      await sweepByHold(page, 500);
+      await sweepByHold(page, 5);
       await expect(marks(page)).toBeVisible(LONG);
       expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
       const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
+import { turnByKey } from './hand';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 20_000 };
@@ -36,10 +37,7 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
   await page.getByRole('button', { name: 'Try again' }).click();
   const rod = page.getByRole('slider', { name: /^Rod/ });
-  await rod.focus();
-  await page.keyboard.down('ArrowUp');
-  await page.waitForTimeout(900);
-  await page.keyboard.up('ArrowUp');
+  await turnByKey(rod, 8);
   await expect(page.getByText('of 100')).toBeVisible(LONG);
   await page.getByText('Take this run along').click();
   const coming = page.waitForEvent('download');

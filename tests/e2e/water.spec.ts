@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { painted, turnByButton, turnByKey } from './hand';
 
 const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 const bait = (page: Page) => page.locator('figure.bottom figcaption b');
@@ -46,7 +47,7 @@ test(
     await page.mouse.down();
     for (const { x, y } of rest) {
       await page.mouse.move(x, y);
-      await page.waitForTimeout(60);
+      await painted(page);
     }
     await page.mouse.up();
     await shown(page);
@@ -74,7 +75,7 @@ test('a try by touch', async ({ page, context }) => {
   await send('touchStart', path[0]);
   for (const at of path.slice(1)) {
     await send('touchMove', at);
-    await page.waitForTimeout(60);
+    await painted(page);
   }
   await send('touchEnd');
   await shown(page);
@@ -88,9 +89,7 @@ test('a try by keys alone, from the top of the page', { tag: '@any-width' }, asy
     if (await rod(page).evaluate((element) => element === document.activeElement)) break;
   }
   await expect(rod(page)).toBeFocused();
-  await page.keyboard.down('ArrowUp');
-  await page.waitForTimeout(1500);
-  await page.keyboard.up('ArrowUp');
+  await turnByKey(rod(page), 12);
   await shown(page);
   await page.keyboard.press(' ');
   await expect(page.getByRole('button', { name: 'Start' })).toBeVisible();
@@ -99,11 +98,7 @@ test('a try by keys alone, from the top of the page', { tag: '@any-width' }, asy
 
 test('a try by the hold buttons, ended by Done', async ({ page }) => {
   await open(page);
-  const { x, y } = await middle(page.getByRole('button', { name: 'Sweep', exact: true }));
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.waitForTimeout(1500);
-  await page.mouse.up();
+  await turnByButton(rod(page), page.getByRole('button', { name: 'Sweep', exact: true }), 12);
   await page.getByRole('button', { name: 'Done' }).click();
   await shown(page);
 });
@@ -134,10 +129,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
       await open(page);
       expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-      await rod(page).focus();
-      await page.keyboard.down('ArrowUp');
-      await page.waitForTimeout(600);
-      await page.keyboard.up('ArrowUp');
+      await turnByKey(rod(page), 5);
       await shown(page);
       await page.getByText('The same in words and figures').click();
       expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

@@ -1,52 +1,13 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
-import {
-  addresses,
-  ask,
-  load,
-  newClinic,
-  newGuide,
-  newHomework,
-  pages,
-  shareOf,
-  withStore,
-  type Asked
-} from './endpoints';
+import { ask, load, newGuide, newHomework, pages, withStore, type Asked } from './endpoints';
 import { Jar } from './events';
+import { all, CLIENT, guarded, guardedPages, idsFor, newOwned, type Owned } from './owned';
 import { evenHand, sampleChallenge, sampleTask } from './samples';
 
 withStore();
 
-const CLIENT = 'Ina of the reeds';
-/** How one comes in: these take no cookie. */
-const doors = [
-  'POST /api/guide/space',
-  'POST /api/guide/session',
-  'DELETE /api/guide/session',
-  'POST /api/guide/passkey/begin',
-  'POST /api/guide/passkey/open'
-];
-const guarded = addresses
-  .filter(({ path }) => path.startsWith('/api/guide/'))
-  .filter(({ method, path }) => !doors.includes(`${method} ${path}`))
-  .map(({ method, path }) => ({ what: `${method} ${path}`, method, path }));
-const guardedPages = [...pages.keys()]
-  .filter((path) => path !== '/guide')
-  .map((path) => ({ what: `the page ${path}`, method: 'GET', path }));
-const all = [...guarded, ...guardedPages];
-
-/** What one guide has, and another wants. */
-interface Owned {
-  jar: Jar;
-  homework: string;
-  share: string;
-  clinic: string;
-  code: string;
-  client: string;
-  /** The client's own secret, on the phone. */
-  token: string;
-}
 let mine: Owned;
 let other: Jar;
 
@@ -62,18 +23,7 @@ const bodies = (): Record<string, unknown> => ({
 
 beforeAll(async () => {
   other = (await newGuide('Silt')).jar;
-  const { jar } = await newGuide('Reed');
-  const homework = await newHomework(jar);
-  const share = await shareOf(jar, homework);
-  const token = newToken();
-  await ask('/api/homework/enter', { body: { share, token, name: CLIENT } });
-  const { standings } = JSON.parse(
-    (await load('/guide/[id]', { jar, params: { id: homework } })).body
-  );
-  const { id: clinic, code } = await newClinic(jar);
-  // A phone that has answered nothing, which only the owner may clear.
-  await ask('/api/clinic/[code]/join', { body: { token: newToken() }, params: { code } });
-  mine = { jar, homework, share, clinic, code, client: standings[0].id, token };
+  mine = await newOwned();
 }, 60_000);
 
 /** Everything that the owner sees. */
@@ -97,13 +47,6 @@ function askAny({ method, path }: (typeof all)[number], jar: Jar, params: Record
   return ask(path, asked);
 }
 
-/** With each id of the owner's where an address takes one. */
-function idsFor(path: string): Record<string, string>[] {
-  const { homework, clinic, client } = mine;
-  if (!path.includes('[id]')) return [{}];
-  return [homework, clinic, client].map((id) => ({ id, client }));
-}
-
 test('the addresses and pages of a guide’s are found', () => {
   expect(guarded.length).toBeGreaterThanOrEqual(11);
   expect(guardedPages.map(({ path }) => path).sort()).toEqual([
@@ -122,7 +65,7 @@ describe('nobody gets in', () => {
     forged.set('feltfoot_guide', newToken(), {});
     const before = await seen();
     for (const jar of [new Jar(), forged]) {
-      for (const params of idsFor(address.path)) {
+      for (const params of idsFor(mine, address.path)) {
         const { status, body } = await askAny(address, jar, params);
         expect(status).toBe(pages.has(address.path) ? 303 : 401);
         expect(body).not.toContain(sampleTask.title);
@@ -143,7 +86,7 @@ describe('another guide gets and changes nothing', () => {
   const withId = all.filter(({ path }) => path.includes('[id]') || path === '/guide/plan');
   test.each(withId)('by $what', async (address) => {
     const before = await seen();
-    for (const params of idsFor(address.path)) {
+    for (const params of idsFor(mine, address.path)) {
       const { status, body } = await askAny(address, other, params);
       expect(body).not.toContain(sampleTask.title);
       expect(body).not.toContain(CLIENT);

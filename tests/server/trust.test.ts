@@ -31,25 +31,6 @@ describe('tokens', () => {
   });
 });
 
-test('nothing that opens anything is read from an address: five look there, for a seat’s place, a format, a page, what to set and a plan', () => {
-  const sources = import.meta.glob<string>('../../src/routes/**/*server.ts', {
-    eager: true,
-    query: '?raw',
-    import: 'default'
-  });
-  const looking = Object.entries(sources).filter(([, text]) =>
-    /searchParams|url\.search/.test(text)
-  );
-  expect(Object.keys(sources).length).toBeGreaterThan(20);
-  expect(looking.map(([file]) => file.replace(/^.*\/routes/, '')).sort()).toEqual([
-    '/api/clinic/[code]/feed/+server.ts',
-    '/api/guide/homework/[id]/export/+server.ts',
-    '/guide/[id]/+page.server.ts',
-    '/guide/new/+page.server.ts',
-    '/guide/plan/+page.server.ts'
-  ]);
-});
-
 describe('a request that changes something', () => {
   const sent = (headers: Record<string, string>, method = 'POST') =>
     isFromElsewhere(

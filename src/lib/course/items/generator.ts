@@ -35,7 +35,9 @@ function placed(answer: Draft['answer'], source: string, seed: number): Draft['a
   const { options, key } = answer;
   const others = options.filter(({ id }) => id !== key);
   const right = options.filter(({ id }) => id === key);
-  others.splice((seed + numberOf(source)) % options.length, 0, ...right);
+  // Where a generator begins is spread like chance: all questions of one sheet have one seed.
+  const begin = Math.floor(seededRandom(numberOf(source))() * options.length);
+  others.splice((seed + begin) % options.length, 0, ...right);
   return { ...answer, options: others };
 }
 
