@@ -68,11 +68,16 @@ function writtenDrill({ id, title, challenges }: DrillReport): string {
     challenge.id,
     challenge.referenceMarks,
     challenge.beginnerMarks,
-    challenge.roughHandMarks
+    challenge.roughHandMarks,
+    Math.max(...Object.values(challenge.lazy)),
+    Math.min(...challenge.advised)
   ]);
   return [
     `Drill: ${title} (${id})`,
-    ...table([['challenge', 'reference', 'beginner', 'rough hand'], ...rows])
+    ...table([
+      ['challenge', 'reference', 'beginner', 'rough hand', 'best lazy', 'least advised'],
+      ...rows
+    ])
   ].join('\n');
 }
 
@@ -81,12 +86,33 @@ function written({ id, title, minutes, questions, challenges }: LessonReport): s
     const move = advice
       ? `tip ${formatLength(advice.tipTravel_m, 'imperial')} ± ${formatLength(advice.band_m, 'imperial')} in ${formatTime(advice.duration_s)}`
       : 'no single move';
-    return [id, marks.phase, marks.referenceMarks, marks.beginnerMarks, marks.roughHandMarks, move];
+    return [
+      id,
+      marks.phase,
+      marks.referenceMarks,
+      marks.beginnerMarks,
+      marks.roughHandMarks,
+      Math.max(...Object.values(marks.lazy)),
+      Math.min(...marks.advised),
+      move
+    ];
   });
   return [
     `${title} (${id}), ${minutes} min`,
     ...questions.map(({ ask, key }) => `  asks: ${inUnits(ask, 'imperial')} → ${key}`),
-    ...table([['challenge', 'phase', 'reference', 'beginner', 'rough hand', 'advice'], ...rows])
+    ...table([
+      [
+        'challenge',
+        'phase',
+        'reference',
+        'beginner',
+        'rough hand',
+        'best lazy',
+        'least advised',
+        'advice'
+      ],
+      ...rows
+    ])
   ].join('\n');
 }
 

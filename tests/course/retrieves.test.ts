@@ -35,7 +35,7 @@ const COSTS_MOST: Record<string, string> = {
   'dead-stick': 'rests',
   'count-it-down': 'bottom_first',
   'thirty-feet-down': 'bottom_first',
-  'reel-takes-slack': 'tight',
+  'reel-takes-slack': 'reeled',
   'free-a-snag': 'freed',
   'free-from-above': 'freed'
 };

@@ -32,10 +32,21 @@ function doneBy(challenge: Challenge, error: number) {
   if (goal.kind === 'hops') {
     const [low, high] = goal.height_m;
     const height_m = (low + high) / 2 + (error * (high - low)) / 2;
-    return resultOf({ hopHeights_m: height_m > 0 ? [height_m] : [], peak_height_m: height_m });
+    return hopped(height_m);
   }
   if (goal.kind !== 'bottom_first') throw new Error(goal.kind);
   return waited(8 + (goal.within_s / 2) * (1 + error), 8);
+}
+
+/** A hop so high, and the rod lowered again. */
+function hopped(height_m: number) {
+  const made = resultOf({
+    hopHeights_m: height_m > 0 ? [height_m] : [],
+    peak_height_m: height_m,
+    contact: new Array(101).fill(1)
+  });
+  const tip_x_m = made.trace.tip_x_m.map((_, i) => 2 - 0.3 * Math.min(i, 100 - i) * 0.02);
+  return { ...made, trace: { ...made.trace, tip_x_m } };
 }
 
 function dragged(travel_m: number, pace_m_s: number) {

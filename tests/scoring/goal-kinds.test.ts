@@ -59,7 +59,7 @@ const snag: RunEvent = { t_s: 1, kind: 'snag', stone: 0 };
 const deeper: RunEvent = { t_s: 2, kind: 'set deeper' };
 const freed: RunEvent = { t_s: 3, kind: 'freed', by: 'shake' };
 const bite: RunEvent = { t_s: 1, kind: 'bite', bite: 'tap' };
-const twitch = [...from(2, 1.9, 20), ...from(1.9, 2, 20)];
+const twitch = [...from(2, 1.9, 20), ...from(1.9, 2, 20), ...still(2, 30)];
 const rested = (ticks: number) => [
   ...from(10, 9.8, 50),
   ...still(9.8, ticks),
@@ -78,6 +78,10 @@ const tight: Goal = { kind: 'tight', least_N: 0.1 };
 const swing: Goal = { kind: 'swing', most_m: 0.2 };
 const free: Goal = { kind: 'freed' };
 const strike: Goal = { kind: 'strike', within_s: 2 };
+const tipSpeed: Goal = { kind: 'tip_speed', most_m_s: 2 };
+const lowered: Goal = { kind: 'lowered', least: 0.6 };
+const follow: Goal = { kind: 'follow', least: 0.5 };
+const dragFirst: Goal = { kind: 'drag_first', least_m: 0.1 };
 const sweepAfter = (ticks: number) => ({
   tip_x_m: [...still(2, ticks), ...from(2, 1.4, 31), ...still(1.4, 400)]
 });
@@ -88,6 +92,19 @@ describe('a retrieve’s goal', () => {
     ['pace a quarter too quick is half', pace, { bait_x_m: from(10, 9.625, 101) }, 0.5],
     ['pace of half the slowest is nothing', pace, { bait_x_m: from(10, 9.95, 101) }, 0],
     ['a bait that never moved has no pace', pace, {}, 0],
+    [
+      'a pace that is right on the whole and made of jerks is nothing',
+      pace,
+      {
+        bait_x_m: [
+          ...from(10, 9.8, 21),
+          ...still(9.8, 80),
+          ...from(9.8, 9.6, 21),
+          ...still(9.6, 80)
+        ]
+      },
+      0
+    ],
     [
       'time at rest does not slow the pace',
       pace,
@@ -112,6 +129,12 @@ describe('a retrieve’s goal', () => {
     ['a bait that came back has not stayed', stayed, { bait_x_m: [...from(10, 9.8, 20), 10] }, 0],
     ['two twitches are full', twitches, { tip_x_m: [...twitch, ...twitch] }, 1],
     ['one twitch of two is half', twitches, { tip_x_m: twitch }, 0.5],
+    [
+      'a wiggle without a rest is no twitch',
+      twitches,
+      { tip_x_m: [...twitch.slice(0, 40), ...twitch.slice(0, 40), ...from(2, 1.9, 20)] },
+      0
+    ],
     ['one long pull is no twitch', twitches, { tip_x_m: from(2, 1, 50) }, 0],
     ['a rest long enough is full', rests, { bait_x_m: rested(420) }, 1],
     ['a rest three quarters as long is half', rests, { bait_x_m: rested(296) }, 0.5],
@@ -181,7 +204,12 @@ describe('a retrieve’s goal', () => {
       0.5
     ],
     ['a snag that holds is nothing', free, { events: [snag] }, 0],
-    ['a snag caught again is nothing', free, { events: [snag, freed, snag] }, 0],
+    [
+      'a snag that let go and caught again later was freed',
+      free,
+      { events: [snag, freed, snag] },
+      1
+    ],
     ['a broken line is nothing', free, { events: [snag, freed, { t_s: 4, kind: 'break' }] }, 0],
     ['no snag at all is nothing', free, {}, 0],
     ['a sweep soon after the bite is full', strike, { events: [bite], ...sweepAfter(200) }, 1],
@@ -192,7 +220,48 @@ describe('a retrieve’s goal', () => {
       { events: [bite], ...sweepAfter(80) },
       0
     ],
-    ['no sweep is nothing', strike, { events: [bite], tip_x_m: still(2, 700) }, 0]
+    ['no sweep is nothing', strike, { events: [bite], tip_x_m: still(2, 700) }, 0],
+    ['no sweep where nothing bit is full', strike, { tip_x_m: still(2, 700) }, 1],
+    ['a sweep where nothing bit is nothing', strike, sweepAfter(200), 0],
+    [
+      'a rod that never moves after the touch is nothing',
+      bottomFirst,
+      { events: [touch], tip_x_m: still(2, 250) },
+      0
+    ],
+    ['a gentle lift is no jerk', tipSpeed, { tip_x_m: from(2, 1.9, 11) }, 1],
+    ['a lift at half as much again is half', tipSpeed, { tip_x_m: from(2, 1.7, 11) }, 0.5],
+    [
+      'a rod lowered as far as it was lifted is full',
+      lowered,
+      { tip_x_m: [...from(2, 1.5, 20), ...from(1.5, 2, 20)] },
+      1
+    ],
+    [
+      'a lift that is held is nothing',
+      lowered,
+      { tip_x_m: [...from(2, 1.5, 20), ...still(1.5, 20)] },
+      0
+    ],
+    [
+      'a rod that goes down as the bait does is full',
+      follow,
+      { bait_up_m: [0, ...from(1, 0, 101)], tip_x_m: [1, ...from(1, 2, 101)] },
+      1
+    ],
+    ['a rod held through the fall is nothing', follow, { bait_up_m: [0, ...from(1, 0, 101)] }, 0],
+    [
+      'a rod dropped before the fall is nothing',
+      follow,
+      { bait_up_m: [0, 0, ...from(1, 0, 101)], tip_x_m: [1, 1, 1, 2] },
+      0
+    ],
+    [
+      'a short drag before the bite is half',
+      dragFirst,
+      { events: [bite], bait_x_m: [...from(10, 9.95, 100), ...from(9.95, 9, 100)] },
+      0.5
+    ]
   ];
   // Ticks of 1/100 s cut the way and the times asked for, which moves a share of a half by a few hundredths.
   test.each(cases)('%s', (_, goal, way, share) => {
@@ -230,7 +299,9 @@ describe('a retrieve’s goal', () => {
     const result = { ...run({ bait_x_m: rested(200) }), travel_m: 0.5 };
     const { why, change } = describeTry(challenge, gradedAs(challenge, result), 'metric');
     expect(why).toContain(tied('rests: 0, asked 1 of 4~s or longer'));
-    expect(change).toBe('Let it lie longer between your moves.');
+    expect(change).toBe(
+      tied('Let it lie longer between your moves. Next: move the tip 36~cm in 3~s.')
+    );
   });
 
   test('measures a firm sweep from the bite on', () => {

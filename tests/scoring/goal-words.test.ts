@@ -6,8 +6,8 @@ const cases: [Goal, number, string, string][] = [
   [
     { kind: 'travel', target_m: 0.3048, band_m: 0.0508 },
     0.4064,
-    'Travel 1~ft, give or take 2~in: 1~ft~4~in',
-    'Travel 30~cm, give or take 5~cm: 41~cm'
+    'Travel 10~in to 1~ft~2~in: 1~ft~4~in',
+    'Travel 25~cm to 36~cm: 41~cm'
   ],
   [
     { kind: 'peak_height', most_m: 0.0508 },
@@ -38,6 +38,25 @@ const cases: [Goal, number, string, string][] = [
     2,
     'Hops 3, 4~in to 8~in high: 2',
     'Hops 3, 10~cm to 20~cm high: 2'
+  ],
+  // Outside its limit, and rounds to it: said to be outside.
+  [
+    { kind: 'travel', target_m: 0.3048, band_m: 0.0508 },
+    0.358,
+    'Travel 10~in to 1~ft~2~in: just over 1~ft~2~in',
+    'Travel 25~cm to 36~cm: just over 36~cm'
+  ],
+  [
+    { kind: 'contact', least: 0.9 },
+    0.897,
+    'Contact at least 90~% of its way: just under 90~%',
+    'Contact at least 90~% of its way: just under 90~%'
+  ],
+  [
+    { kind: 'bottom_first', within_s: 2.5 },
+    Infinity,
+    'Wait for the bottom moved within 2.5~s of the touch, not before: never moved',
+    'Wait for the bottom moved within 2.5~s of the touch, not before: never moved'
   ],
   [{ kind: 'stones', touched: [0, 1, 4] }, 2, 'Stones touched 3: 2', 'Stones touched 3: 2']
 ];

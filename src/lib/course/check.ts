@@ -1,5 +1,6 @@
 import type { Move } from '../model';
 import {
+  advisedMove,
   gradeTry,
   PASS_MARK,
   REFERENCE_MARK,
@@ -9,13 +10,22 @@ import {
   type Correction,
   type Phase
 } from '../scoring';
-import { byHand } from './hand';
+import { byHand, type HandError } from './hand';
+import { LAZY, lazyRun, type LazyName } from './lazy';
 import type { Lesson, PredictSection } from './lesson';
 import { answerOf, isCertain } from './prediction';
 import { seededRandom, type Random } from '../model';
 
 /** Hands that make the reference move roughly: each must pass, or no learner could. */
 const HANDS = 6;
+/** Typical misses: too short, too far, too quick, too slow, and a short jerk. */
+const MISSES: readonly HandError[] = [
+  { reach: -0.4, pace: 0, isEven: false },
+  { reach: 0.6, pace: 0, isEven: false },
+  { reach: 0, pace: 1.5, isEven: false },
+  { reach: 0, pace: -0.6, isEven: true },
+  { reach: -0.5, pace: 3, isEven: true }
+];
 /** How far off a hand is that means to be right, as a share of reach and of pace. */
 const HAND_SPREAD = 0.1;
 
@@ -26,6 +36,10 @@ export interface ChallengeReport {
   beginnerMarks: number;
   /** Lowest marks among rough hands. */
   roughHandMarks: number;
+  /** Marks of runs without the skill (see lazy.ts): none may pass. */
+  lazy: Record<LazyName, number>;
+  /** Marks after five typical misses and the advice given to each, followed to the letter: all must pass. */
+  advised: number[];
   /** The move that the trainer would advise, or null where it knows none. */
   advice: Pick<Correction, 'tipTravel_m' | 'band_m' | 'duration_s'> | null;
 }
@@ -53,10 +67,13 @@ export function checkLesson(lesson: Lesson): LessonReport {
   const questions = lesson.sections
     .filter((section) => section.kind === 'predict')
     .map((section) => checkQuestion(section, faults));
-  const challenges = lesson.challenges.map((challenge) => ({
-    ...checkChallenge(challenge, faults),
-    advice: adviceFor(challenge)
-  }));
+  const challenges = lesson.challenges.map((challenge) => {
+    const correction = solveCorrection(challenge);
+    return {
+      ...checkChallenge(challenge, faults, HANDS, correction),
+      advice: adviceFor(correction)
+    };
+  });
   return { id, title, minutes, questions, challenges, faults };
 }
 
@@ -71,12 +88,15 @@ function checkQuestion({ question }: PredictSection, faults: string[]): Question
 export function checkChallenge(
   challenge: Challenge,
   faults: string[],
-  hands = HANDS
+  hands = HANDS,
+  correction = solveCorrection(challenge)
 ): Omit<ChallengeReport, 'advice'> {
   const { id } = challenge;
   const referenceMarks = marksOf(challenge, challenge.reference);
   const beginnerMarks = marksOf(challenge, challenge.beginner);
   const roughHandMarks = lowestByHand(challenge, hands, seededRandom(1));
+  const lazy = lazyMarks(challenge);
+  const advised = advisedMarks(challenge, correction);
   if (referenceMarks < REFERENCE_MARK) {
     faults.push(`${id}: reference gets ${referenceMarks}, must get ${REFERENCE_MARK} or more`);
   }
@@ -86,13 +106,40 @@ export function checkChallenge(
   if (roughHandMarks < PASS_MARK) {
     faults.push(`${id}: a rough hand gets ${roughHandMarks}, must get ${PASS_MARK} or more`);
   }
+  for (const [name, marks] of Object.entries(lazy)) {
+    if (marks < PASS_MARK) continue;
+    faults.push(`${id}: "${name}" gets ${marks}, must get less than ${PASS_MARK}`);
+  }
+  if (Math.min(...advised) < PASS_MARK) {
+    faults.push(`${id}: the advice gets ${advised.join(', ')}, must get ${PASS_MARK} or more`);
+  }
   return {
     id,
     phase: phaseOf(challenge),
     referenceMarks,
     beginnerMarks,
-    roughHandMarks
+    roughHandMarks,
+    lazy,
+    advised
   };
+}
+
+function lazyMarks(challenge: Challenge): Record<LazyName, number> {
+  return Object.fromEntries(
+    LAZY.map((name) => [name, marksOf(challenge, lazyRun(name, challenge))])
+  ) as Record<LazyName, number>;
+}
+
+/** Best marks of two rounds of advice after each miss; of the miss itself where it passed. */
+function advisedMarks(challenge: Challenge, correction: Correction | null): number[] {
+  const advised = advisedMove(challenge, correction);
+  // Where the moment decides, the advice is to wait for it: the reference does.
+  const move = advised?.move ?? challenge.reference;
+  const afterwards = marksOf(challenge, move);
+  return MISSES.map((error) => {
+    const missed = gradeTry(challenge, byHand(challenge.reference, challenge.start, error)).grade;
+    return missed.passed ? missed.marks : afterwards;
+  });
 }
 
 function marksOf(challenge: Challenge, move: Move): number {
@@ -109,8 +156,7 @@ function lowestByHand(challenge: Challenge, hands: number, random: Random): numb
   return Math.min(...marks);
 }
 
-function adviceFor(challenge: Challenge): ChallengeReport['advice'] {
-  const correction = solveCorrection(challenge);
+function adviceFor(correction: Correction | null): ChallengeReport['advice'] {
   if (!correction) return null;
   const { tipTravel_m, band_m, duration_s } = correction;
   return { tipTravel_m, band_m, duration_s };

@@ -50,10 +50,15 @@ export function formatSpeed(m_s: number, units: Units): string {
     : withUnit(trimmed(m_s / FOOT_M, 1), 'ft/s');
 }
 
-/** The same beside the most that is allowed: what is more, and rounds to it, is said to be more. */
-export function formatSpeedBeside(m_s: number, most_m_s: number, units: Units): string {
-  const [text, most] = [m_s, most_m_s].map((speed) => formatSpeed(speed, units));
-  return m_s > most_m_s && text === most ? `just over ${text}` : text;
+/** A value beside its limits: what lies outside and rounds to the limit is said to be over or under it. */
+export function formatBeside(
+  value: number,
+  [low, high]: readonly [number, number],
+  format: (value: number) => string
+): string {
+  const text = format(value);
+  if (value > high && text === format(high)) return `just over ${text}`;
+  return value < low && text === format(low) ? `just under ${text}` : text;
 }
 
 /** 5/8 oz, or 18 g. */

@@ -1,4 +1,5 @@
 import type { Hop, Result } from '../model';
+import { advisedMove } from './advice';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
 import type { Correction } from './correction';
@@ -7,6 +8,7 @@ import { faultOf } from './fault';
 import { adviceOf, missOf } from './goals';
 import type { GoalGrade, Grade, GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
+import { stepWords } from './spoken-move';
 import { tipMotionOf } from './tip-motion';
 
 /** Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. */
@@ -35,9 +37,16 @@ export function describeTry(
   const did = didSentence(result, grade, units);
   const why = whySentence(result, grade, units);
   const advice = goalAdvice(graded);
-  if (advice) return { did, why, change: `${advice}.` };
+  if (advice) return { did, why, change: `${advice}.${nextWords(challenge, graded, units)}` };
   const fault = faultOf(challenge, graded, correction);
   return { did, why, change: changeSentence(fault, result, units, correction) };
+}
+
+/** The challenge's own move in steps, for who did another one. */
+function nextWords(challenge: Challenge, { grade }: GradedRun, units: Units): string {
+  const advised = grade.passed ? null : advisedMove(challenge);
+  const words = advised && stepWords(challenge.plane, advised.steps, units);
+  return words ? ` Next: ${words[0].toLowerCase()}${words.slice(1)}` : '';
 }
 
 /** Where a goal with advice of its own cost most, that. */

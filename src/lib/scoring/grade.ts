@@ -54,7 +54,7 @@ export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade
       met,
       value: valueOf(goal, run),
       share,
-      marks: Math.round(share * goal.weight),
+      marks: marksFor(share, goal.weight),
       outOf: goal.weight
     };
   });
@@ -69,6 +69,11 @@ export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade
 export function gradeTry(challenge: Challenge, move: Move): GradedRun {
   const result = simulate({ ...challenge.setup, move, hold_s: challenge.hold_s });
   return { result, grade: gradeRun(challenge, { move, result }) };
+}
+
+/** Whole marks; all of them within the limit only. */
+function marksFor(share: number, weight: number): number {
+  return share === 1 ? weight : Math.min(weight - 1, Math.round(share * weight));
 }
 
 /** Keeping still is no achievement where something was to be done; where nothing was, it is all. */

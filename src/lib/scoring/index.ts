@@ -24,6 +24,7 @@ export {
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
+export { advisedMove, type AdvisedMove } from './advice';
 export { moveSentence } from './change-sentence';
 export {
   formatDepth,
@@ -31,7 +32,7 @@ export {
   formatLength,
   formatShare,
   formatSpeed,
-  formatSpeedBeside,
+  formatBeside,
   formatTemperature,
   formatTime,
   formatWeight,

@@ -6,8 +6,8 @@ import type { Condition, Drill } from './drill';
 /** Three distances, two paces, two depths. */
 const DISTANCES_M = [FOOT_M, 2 * FOOT_M, 3 * FOOT_M];
 const PACES = [
-  { about_m_s: 0.12, within_m_s: [0.06, 0.18] },
-  { about_m_s: 0.27, within_m_s: [0.18, 0.42] }
+  { about_m_s: 0.12, within_m_s: [0.05, 0.27] },
+  { about_m_s: 0.27, within_m_s: [0.1, 0.55] }
 ] as const;
 const DEPTHS_M = [3.35, 6];
 /** Neither the distance nor the depth was ever practised. */
@@ -41,9 +41,9 @@ function dragOf({ distance_m, pace, depth_m }: Drag): Condition {
       start: lowToTheSide,
       hold_s: 3,
       goals: [
-        { kind: 'travel', target_m: distance_m, band_m: BAND_PART * distance_m, weight: 50 },
-        { kind: 'pace', m_s: [...pace.within_m_s], weight: 25 },
-        { kind: 'contact', least: 0.9, weight: 25 }
+        { kind: 'travel', target_m: distance_m, band_m: BAND_PART * distance_m, weight: 34 },
+        { kind: 'pace', m_s: [...pace.within_m_s], weight: 33 },
+        { kind: 'contact', least: 0.9, weight: 33 }
       ],
       reference: sweep(lowToTheSide.azimuth_deg, reach(1), time_s),
       // Two for one, in less time than the one would take: what most hands do.

@@ -2,11 +2,11 @@ import { waterWith } from '../lessons/fathomley';
 import { inTurn, lift, upright } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
 
-/** Three heights, each with the lift that reaches it in a quarter of a second; two depths. */
+/** Three heights, each with the lift that reaches it in a quarter of a second and half as much again of its tip's speed; two depths. */
 const HOPS = [
-  { height_m: [0.05, 0.16], turn_deg: 10 },
-  { height_m: [0.14, 0.32], turn_deg: 17 },
-  { height_m: [0.28, 0.6], turn_deg: 28 }
+  { height_m: [0.05, 0.16], turn_deg: 10, most_tip_m_s: 3 },
+  { height_m: [0.14, 0.32], turn_deg: 17, most_tip_m_s: 4.5 },
+  { height_m: [0.28, 0.6], turn_deg: 28, most_tip_m_s: 7 }
 ] as const;
 const DEPTHS_M = [3.35, 4.6];
 const FRESH = { hop: HOPS[1], depth_m: 4 };
@@ -29,7 +29,11 @@ function hopOf({ hop, depth_m }: Hop): Condition {
     plane: 'lift',
     start: upright(FROM_DEG),
     hold_s: 3,
-    goals: [{ kind: 'hops', count: 1, height_m: [low, high], weight: 100 }],
+    goals: [
+      { kind: 'hops', count: 1, height_m: [low, high], weight: 34 },
+      { kind: 'lowered', least: 0.6, weight: 33 },
+      { kind: 'tip_speed', most_m_s: hop.most_tip_m_s, weight: 33 }
+    ],
     reference: inTurn(lift(FROM_DEG, top_deg, LIFT_S), lift(top_deg, FROM_DEG + 2, 0.8)),
     // A lift where a hop was asked for: over the heads of the fish.
     beginner: lift(FROM_DEG, FROM_DEG + 2.2 * hop.turn_deg + 10, LIFT_S)

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatTime } from '../display';
+import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
 import { waitAfterTouch } from './bait-measures';
@@ -19,10 +19,16 @@ export const bottomFirst = goalKind({
   words: ({ within_s }, value) => ({
     name: 'Wait for the bottom',
     asked: `moved within ${formatTime(within_s)} of the touch, not before`,
-    reached: `${formatTime(Math.abs(value))} ${value < 0 ? 'before' : 'after'}`
+    reached: reachedWords(value, within_s)
   }),
   advice: (_, value) =>
     value < 0
       ? 'Wait until the line goes slack: it was still falling'
       : 'Watch for the line to go slack, then begin'
 });
+
+function reachedWords(value: number, within_s: number): string {
+  if (value === Infinity) return 'never moved';
+  const time = formatBeside(Math.abs(value), [0, value < 0 ? Infinity : within_s], formatTime);
+  return `${time} ${value < 0 ? 'before' : 'after'}`;
+}

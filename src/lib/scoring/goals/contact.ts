@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatShare } from '../display';
+import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
 import { contactWhileMoving } from '../run-measures';
 import { number } from '../schema-parts';
@@ -18,7 +18,7 @@ export const contact = goalKind({
   words: ({ least }, value) => ({
     name: 'Contact',
     asked: `at least ${formatShare(least)} of its way`,
-    reached: formatShare(value)
+    reached: formatBeside(value, [least, 1], formatShare)
   }),
   miss: () => '',
   advice: null

@@ -1,18 +1,28 @@
 import * as v from 'valibot';
-import { freedOf } from './bait-measures';
+import { SNAG_ENDS, snagEnd, type SnagEnd } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
-/** The snag lets go, and the hook was not driven home. */
+const ENDS = Object.keys(SNAG_ENDS) as SnagEnd[];
+
+/** The snag lets go, and the hook was not driven home. The value is the place in SNAG_ENDS. */
 export const freed = goalKind({
   schema: v.strictObject({ kind: v.literal('freed'), weight }),
   role: 'aim',
   isOfOneTurn: false,
-  measure: (_, { result }) => freedOf(result),
-  share: (_, value) => value,
+  measure: (_, { result }) => ENDS.indexOf(snagEnd(result)),
+  share: (_, value) => SNAG_ENDS[ENDS[value]],
   words: (_, value) => ({
     name: 'Snag',
     asked: 'freed, hook not driven home',
-    reached: value === 0 ? 'not freed' : value < 1 ? 'freed, but driven home first' : 'freed'
+    reached: ENDS[value]
   }),
-  advice: () => 'Stop pulling: give slack, then shake it, and try from another angle'
+  advice: (_, value) => ADVICE[ENDS[value]]
 });
+
+const ADVICE: Record<SnagEnd, string> = {
+  freed: 'Do the same again',
+  'freed, but driven home first': 'Stop as soon as it hangs',
+  'never hung': 'Move the rod on until the hook hangs',
+  'not freed': 'Stop as soon as it hangs, and do not pull harder',
+  'line broke': 'Stop as soon as it hangs: the pull broke the line'
+};

@@ -29,9 +29,15 @@ export const hops = goalKind({
     asked: `${count}, ${formatLength(low, units)} to ${formatLength(high, units)} high`,
     reached: `${value}`
   }),
-  miss: ({ count }, value) => `and hopped ${value} times, not ${count}`,
+  // Not how often, where that was right: how high says the sentence before.
+  miss: ({ count }, value) =>
+    value === count ? '' : `and hopped ${times(value)}, not ${times(count)}`,
   advice: null
 });
+
+function times(count: number): string {
+  return ['never', 'once', 'twice'][count] ?? `${count} times`;
+}
 
 type Heights = readonly [number, number];
 

@@ -4,11 +4,15 @@ import type { Units } from '../display';
 import type { RunToGrade } from '../run-to-grade';
 import { bottomFirst } from './bottom-first';
 import { contact } from './contact';
+import { dragFirst } from './drag-first';
+import { follow } from './follow';
 import { freed } from './freed';
 import type { GoalKind, GoalWords } from './goal-kind';
 import { hops } from './hops';
+import { lowered } from './lowered';
 import { pace } from './pace';
 import { peakHeight } from './peak-height';
+import { reeled } from './reeled';
 import { rests } from './rests';
 import { rhythm } from './rhythm';
 import { speed } from './speed';
@@ -18,6 +22,7 @@ import { strike } from './strike';
 import { swim } from './swim';
 import { swing } from './swing';
 import { tight } from './tight';
+import { tipSpeed } from './tip-speed';
 import { travel } from './travel';
 import { twitches } from './twitches';
 
@@ -25,10 +30,14 @@ import { twitches } from './twitches';
 const KINDS = {
   bottom_first: bottomFirst,
   contact,
+  drag_first: dragFirst,
+  follow,
   freed,
   hops,
+  lowered,
   pace,
   peak_height: peakHeight,
+  reeled,
   rests,
   rhythm,
   speed,
@@ -38,6 +47,7 @@ const KINDS = {
   swim,
   swing,
   tight,
+  tip_speed: tipSpeed,
   travel,
   twitches
 } as const;

@@ -1,18 +1,25 @@
 import * as v from 'valibot';
-import { formatSpeed } from '../display';
+import { formatBeside, formatSpeed } from '../display';
 import { fading } from '../fading';
-import { meanBaitSpeed } from './bait-measures';
+import { paceEnds } from './bait-measures';
 import { goalKind, range, weight } from './goal-kind';
 
 /** Outside its range by this part of the range's near edge, a pace earns nothing. */
 const REACH_IN_EDGES = 0.5;
 
-/** Mean speed of the bait along the bottom while it moved, m/s. */
+/**
+ * The bait's pace along the bottom, m/s: its fast end where that is too fast, else its slow end where
+ * that is too slow, else the middle of both. So a row of jerks is no pace, however fast it is on the whole.
+ */
 export const pace = goalKind({
   schema: v.strictObject({ kind: v.literal('pace'), m_s: range(20), weight }),
   role: 'aim',
   isOfOneTurn: true,
-  measure: (_, { result }) => meanBaitSpeed(result),
+  measure: ({ m_s: [low, high] }, run) => {
+    const [slow, fast] = paceEnds(run);
+    if (fast > high) return fast;
+    return slow < low ? slow : (slow + fast) / 2;
+  },
   share: ({ m_s: [low, high] }, value) =>
     value < low
       ? fading(low - value, REACH_IN_EDGES * low)
@@ -20,8 +27,8 @@ export const pace = goalKind({
   words: ({ m_s: [low, high] }, value, units) => ({
     name: 'Pace',
     asked: `${formatSpeed(low, units)} to ${formatSpeed(high, units)}`,
-    reached: formatSpeed(value, units)
+    reached: formatBeside(value, [low, high], (speed) => formatSpeed(speed, units))
   }),
   advice: ({ m_s }, value) =>
-    value > m_s[1] ? 'Go slower over the same way' : 'Go a little quicker'
+    value > m_s[1] ? 'Go slower over the same distance' : 'Go a little quicker'
 });

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatLength } from '../display';
+import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
 import { goalKind, length, weight } from './goal-kind';
 
@@ -16,7 +16,7 @@ export const peakHeight = goalKind({
   words: ({ most_m }, value, units) => ({
     name: 'Height',
     asked: `at most ${formatLength(most_m, units)} off the bottom`,
-    reached: formatLength(value, units)
+    reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
   miss: () => '',
   advice: null

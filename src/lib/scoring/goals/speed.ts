@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatSpeed, formatSpeedBeside } from '../display';
+import { formatBeside, formatSpeed } from '../display';
 import { fading } from '../fading';
 import { peakBaitSpeed } from '../run-measures';
 import { number } from '../schema-parts';
@@ -18,12 +18,12 @@ export const speed = goalKind({
   words: ({ most_m_s }, value, units) => ({
     name: 'Top speed',
     asked: `at most ${formatSpeed(most_m_s, units)}`,
-    reached: formatSpeedBeside(value, most_m_s, units)
+    reached: formatBeside(value, [0, most_m_s], (speed) => formatSpeed(speed, units))
   }),
   // A bait that flew has its speed explained already.
   miss: ({ most_m_s }, value, units, { hops }) =>
     value <= most_m_s || hops.length > 0
       ? ''
-      : `but ran at up to ${formatSpeedBeside(value, most_m_s, units)}; ${formatSpeed(most_m_s, units)} is the most`,
+      : `but ran at up to ${formatBeside(value, [0, most_m_s], (speed) => formatSpeed(speed, units))}; ${formatSpeed(most_m_s, units)} is the most`,
   advice: null
 });

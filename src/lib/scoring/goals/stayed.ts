@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatLength } from '../display';
+import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
 import { furthestFromStart } from './bait-measures';
@@ -15,7 +15,7 @@ export const stayed = goalKind({
   words: ({ most_m }, value, units) => ({
     name: 'Stayed',
     asked: `within ${formatLength(most_m, units)}`,
-    reached: formatLength(value, units)
+    reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
   advice: () => 'Move the slack of the line, and stop before you feel the weight'
 });

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatTime } from '../display';
+import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
 import { strikeDelay } from './bait-measures';
@@ -14,12 +14,23 @@ export const strike = goalKind({
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => strikeDelay(result),
-  share: ({ within_s }, value) => (value < REACTION_S ? 0 : fading(value - within_s, within_s)),
+  share: ({ within_s }, value) => {
+    if (Number.isNaN(value)) return 1;
+    return value < REACTION_S ? 0 : fading(value - within_s, within_s);
+  },
   words: ({ within_s }, value) => ({
     name: 'Strike',
     asked: `firm, within ${formatTime(within_s)} of the bite`,
-    reached: `${formatTime(Math.abs(value))} ${value < 0 ? 'before' : 'after'} it`
+    reached: reachedWords(value, within_s)
   }),
   advice: (_, value) =>
-    value < 0 ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
+    value < REACTION_S ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
 });
+
+function reachedWords(value: number, within_s: number): string {
+  if (Number.isNaN(value)) return 'nothing bit, and you waited';
+  if (value === -Infinity) return 'nothing bit';
+  if (value === Infinity) return 'never';
+  const time = formatBeside(Math.abs(value), [0, value < 0 ? Infinity : within_s], formatTime);
+  return `${time} ${value < 0 ? 'before' : 'after'} it`;
+}

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatLength, formatShare } from '../display';
+import { formatBeside, formatLength, formatShare } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
 import { swumShare } from './bait-measures';
@@ -23,7 +23,7 @@ export const swim = goalKind({
   words: ({ height_m: [low, high], least }, value, units) => ({
     name: 'Height of the swim',
     asked: `${formatShare(least)} of its way between ${formatLength(low, units)} and ${formatLength(high, units)} up`,
-    reached: formatShare(value)
+    reached: formatBeside(value, [least, 1], formatShare)
   }),
   advice: () => 'Reel evenly: faster lifts it, slower lets it sink'
 });

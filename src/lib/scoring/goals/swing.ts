@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatLength } from '../display';
+import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
 import { largestSwing } from './bait-measures';
@@ -14,8 +14,8 @@ export const swing = goalKind({
   share: ({ most_m }, value) => fading(value - most_m, most_m),
   words: ({ most_m }, value, units) => ({
     name: 'Swing of the fall',
-    asked: `at most ${formatLength(most_m, units)} towards you`,
-    reached: formatLength(value, units)
+    asked: `at most ${formatLength(most_m, units)} toward you`,
+    reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
   advice: () => 'Give it line as it falls: lower the rod with it'
 });

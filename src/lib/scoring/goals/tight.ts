@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatPull } from '../display';
+import { formatBeside, formatPull } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
 import { pullAtEnd } from './bait-measures';
@@ -15,7 +15,7 @@ export const tight = goalKind({
   words: ({ least_N }, value, units) => ({
     name: 'Line at the end',
     asked: `pulls ${formatPull(least_N, units)} or more`,
-    reached: formatPull(value, units)
+    reached: formatBeside(value, [least_N, Infinity], (pull) => formatPull(pull, units))
   }),
   advice: () => 'Reel in the slack that your rod has made'
 });

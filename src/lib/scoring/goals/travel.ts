@@ -1,13 +1,17 @@
 import * as v from 'valibot';
-import { formatLength } from '../display';
+import { formatBeside, formatLength } from '../display';
 import { clamped, fading } from '../fading';
 import { number } from '../schema-parts';
+import { travelByRod } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** One more band outside the band it is another move altogether: nothing. Larger is kinder. */
 const REACH_IN_BANDS = 1;
 
-/** The bait's travel towards the angler, m: full marks where |travel − target| ≤ band. */
+/**
+ * The bait's travel towards the angler, m: full marks where |travel − target| ≤ band. The reel recovers
+ * slack, the rod moves the bait: what the bait goes while the reel turns does not count.
+ */
 export const travel = goalKind({
   schema: v.pipe(
     v.strictObject({
@@ -20,14 +24,16 @@ export const travel = goalKind({
   ),
   role: 'aim',
   isOfOneTurn: true,
-  measure: (_, { result }) => result.travel_m,
+  measure: (_, run) => travelByRod(run),
   share: ({ target_m, band_m }, value) =>
     fading(Math.abs(value - target_m) - band_m, REACH_IN_BANDS * band_m),
   progress: ({ target_m, band_m }, value) => clamped(value / (target_m - band_m)),
   words: ({ target_m, band_m }, value, units) => ({
     name: 'Travel',
-    asked: `${formatLength(target_m, units)}, give or take ${formatLength(band_m, units)}`,
-    reached: formatLength(value, units)
+    asked: `${formatLength(target_m - band_m, units)} to ${formatLength(target_m + band_m, units)}`,
+    reached: formatBeside(value, [target_m - band_m, target_m + band_m], (m) =>
+      formatLength(m, units)
+    )
   }),
   miss: () => '',
   advice: null

@@ -21,9 +21,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'stones', touched: [0, 1, 2], weight: 30 },
-    { kind: 'contact', least: 0.8, weight: 40 },
-    { kind: 'travel', target_m: 0.9144, band_m: 0.15, weight: 30 }
+    { kind: 'stones', touched: [0, 1, 2], weight: 33 },
+    { kind: 'contact', least: 0.8, weight: 34 },
+    { kind: 'travel', target_m: 0.9144, band_m: 0.15, weight: 33 }
   ],
   visibility: 'seen',
   reference: { kind: 'sweep', from_deg: 60, to_deg: 88, duration_s: 6, elevation_deg: 0 },

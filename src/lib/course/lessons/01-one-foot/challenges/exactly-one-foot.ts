@@ -11,9 +11,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 50 },
-    { kind: 'contact', least: 0.9, weight: 30 },
-    { kind: 'speed', most_m_s: 0.3048, weight: 20 }
+    { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.3048, weight: 33 }
   ],
   visibility: 'seen',
   reference: { kind: 'sweep', from_deg: 60, to_deg: 70, duration_s: 2.5, elevation_deg: 0 },

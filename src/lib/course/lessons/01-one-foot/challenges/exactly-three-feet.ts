@@ -11,9 +11,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.9144, band_m: 0.14, weight: 50 },
-    { kind: 'contact', least: 0.9, weight: 30 },
-    { kind: 'speed', most_m_s: 0.45, weight: 20 }
+    { kind: 'travel', target_m: 0.9144, band_m: 0.14, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.45, weight: 33 }
   ],
   visibility: 'seen',
   reference: sweep(60, 88, 5),

@@ -11,9 +11,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 50 },
-    { kind: 'contact', least: 0.9, weight: 30 },
-    { kind: 'speed', most_m_s: 0.4, weight: 20 }
+    { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.4, weight: 33 }
   ],
   visibility: 'seen',
   reference: sweep(60, 79, 4),

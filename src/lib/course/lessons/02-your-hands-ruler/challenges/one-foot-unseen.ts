@@ -11,8 +11,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 70 },
-    { kind: 'contact', least: 0.9, weight: 30 }
+    { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.3048, weight: 33 }
   ],
   visibility: 'unseen',
   reference: sweep(60, 70, 2.5),

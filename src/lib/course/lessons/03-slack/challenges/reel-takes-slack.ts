@@ -12,9 +12,9 @@ export default {
   hold_s: 4,
   longest_pause_s: 6,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.09, weight: 40 },
-    { kind: 'tight', least_N: 0.012, weight: 40 },
-    { kind: 'contact', least: 0.9, weight: 20 }
+    { kind: 'travel', target_m: 0.6, band_m: 0.09, weight: 34 },
+    { kind: 'reeled', least_m: 0.35, weight: 33 },
+    { kind: 'speed', most_m_s: 0.45, weight: 33 }
   ],
   visibility: 'seen',
   reference: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5), reel(0.52, 2)),

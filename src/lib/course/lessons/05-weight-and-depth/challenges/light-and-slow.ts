@@ -11,8 +11,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 40 },
-    { kind: 'contact', least: 0.9, weight: 60 }
+    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.3, weight: 33 }
   ],
   visibility: 'seen',
   reference: sweep(60, 79, 6),

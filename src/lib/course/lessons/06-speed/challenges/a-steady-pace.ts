@@ -5,15 +5,15 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'a-steady-pace',
   title: 'A steady pace',
-  ask: 'Drag the jig {length:0.9} at {speed:0.1} to {speed:0.2}, all on the bottom.',
+  ask: 'Drag the jig {length:0.9} at {speed:0.06} to {speed:0.3}, all on the bottom.',
   setup: fathomley,
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 30 },
-    { kind: 'pace', m_s: [0.1, 0.2], weight: 40 },
-    { kind: 'contact', least: 0.9, weight: 30 }
+    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 34 },
+    { kind: 'pace', m_s: [0.06, 0.3], weight: 33 },
+    { kind: 'contact', least: 0.9, weight: 33 }
   ],
   visibility: 'seen',
   reference: sweep(60, 87.5, 7),

@@ -11,8 +11,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.4, band_m: 0.08, weight: 40 },
-    { kind: 'contact', least: 0.9, weight: 60 }
+    { kind: 'travel', target_m: 0.4, band_m: 0.08, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.25, weight: 33 }
   ],
   visibility: 'half_seen',
   reference: sweep(60, 74, 6),

@@ -14,9 +14,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'stones', touched: [0], weight: 30 },
-    { kind: 'contact', least: 0.75, weight: 40 },
-    { kind: 'travel', target_m: 1, band_m: 0.22, weight: 30 }
+    { kind: 'stones', touched: [0], weight: 33 },
+    { kind: 'contact', least: 0.75, weight: 34 },
+    { kind: 'travel', target_m: 1, band_m: 0.22, weight: 33 }
   ],
   visibility: 'half_seen',
   reference: sweep(60, 90, 9),

@@ -21,9 +21,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'stones', touched: [0, 1, 2], weight: 40 },
-    { kind: 'contact', least: 0.8, weight: 40 },
-    { kind: 'travel', target_m: 1, band_m: 0.2, weight: 20 }
+    { kind: 'stones', touched: [0, 1, 2], weight: 33 },
+    { kind: 'contact', least: 0.8, weight: 34 },
+    { kind: 'travel', target_m: 1, band_m: 0.2, weight: 33 }
   ],
   visibility: 'unseen',
   reference: sweep(60, 90.5, 8),

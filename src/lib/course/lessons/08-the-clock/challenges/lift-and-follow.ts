@@ -11,8 +11,9 @@ export default {
   start: upright(10),
   hold_s: 3,
   goals: [
-    { kind: 'hops', count: 1, height_m: [0.15, 0.45], weight: 60 },
-    { kind: 'swing', most_m: 0.12, weight: 40 }
+    { kind: 'hops', count: 1, height_m: [0.15, 0.45], weight: 34 },
+    { kind: 'lowered', least: 0.6, weight: 33 },
+    { kind: 'tip_speed', most_m_s: 4, weight: 33 }
   ],
   visibility: 'seen',
   reference: inTurn(lift(10, 40, 0.55), lift(40, 12, 1.4)),

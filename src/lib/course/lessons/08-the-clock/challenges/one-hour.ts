@@ -11,8 +11,9 @@ export default {
   start: upright(0),
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 60 },
-    { kind: 'contact', least: 0.8, weight: 40 }
+    { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 34 },
+    { kind: 'contact', least: 0.8, weight: 33 },
+    { kind: 'speed', most_m_s: 0.5, weight: 33 }
   ],
   visibility: 'seen',
   reference: lift(0, 26, 3),

@@ -5,14 +5,15 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'one-hop',
   title: 'One hop',
-  ask: 'Hop the jig once, {length:0.08} to {length:0.2} high.',
+  ask: 'Hop the jig once, {length:0.08} to {length:0.2} high, then lower the rod with it.',
   setup: fathomley,
   plane: 'lift',
   start: upright(30),
   hold_s: 3,
   goals: [
-    { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 60 },
-    { kind: 'travel', target_m: 0.42, band_m: 0.2, weight: 40 }
+    { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 34 },
+    { kind: 'lowered', least: 0.6, weight: 33 },
+    { kind: 'tip_speed', most_m_s: 3.3, weight: 33 }
   ],
   visibility: 'seen',
   reference: inTurn(lift(30, 42, 0.25), lift(42, 32, 0.6)),

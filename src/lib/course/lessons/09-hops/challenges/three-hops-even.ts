@@ -12,9 +12,9 @@ export default {
   hold_s: 3,
   longest_pause_s: 5,
   goals: [
-    { kind: 'hops', count: 3, height_m: [0.08, 0.25], weight: 60 },
-    { kind: 'rests', count: 2, least_s: 1.2, weight: 20 },
-    { kind: 'rhythm', even: true, weight: 20 }
+    { kind: 'hops', count: 3, height_m: [0.08, 0.25], weight: 38 },
+    { kind: 'rests', count: 2, least_s: 1.2, weight: 31 },
+    { kind: 'rhythm', even: true, weight: 31 }
   ],
   visibility: 'seen',
   reference: inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25)),

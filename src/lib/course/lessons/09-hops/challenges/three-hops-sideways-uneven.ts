@@ -9,9 +9,9 @@ export default {
   ask: 'Three low hops to the side again, one rest at least twice as long as the other.',
   longest_pause_s: 10,
   goals: [
-    { kind: 'hops', count: 3, height_m: [0.03, 0.2], weight: 60 },
-    { kind: 'rests', count: 2, least_s: 1.2, weight: 20 },
-    { kind: 'rhythm', even: false, weight: 20 }
+    { kind: 'hops', count: 3, height_m: [0.03, 0.2], weight: 38 },
+    { kind: 'rests', count: 2, least_s: 1.2, weight: 31 },
+    { kind: 'rhythm', even: false, weight: 31 }
   ],
   reference: inTurn(
     sweep(50, 62, 0.28),

@@ -11,7 +11,10 @@ export default {
   start: upright(70),
   hold_s: 6,
   longest_pause_s: 15,
-  goals: [{ kind: 'swing', most_m: 0.6, weight: 100 }],
+  goals: [
+    { kind: 'swing', most_m: 0.6, weight: 50 },
+    { kind: 'follow', least: 0.5, weight: 50 }
+  ],
   visibility: 'seen',
   reference: inTurn(held(70), lift(70, 0, 4)),
   // The rod is held: the tight line swings the jig in.

@@ -11,8 +11,9 @@ export default {
   start: upright(15),
   hold_s: 4,
   goals: [
-    { kind: 'hops', count: 1, height_m: [0.61, 1.52], weight: 60 },
-    { kind: 'swing', most_m: 0.25, weight: 40 }
+    { kind: 'hops', count: 1, height_m: [0.61, 1.52], weight: 34 },
+    { kind: 'lowered', least: 0.6, weight: 33 },
+    { kind: 'tip_speed', most_m_s: 9, weight: 33 }
   ],
   visibility: 'seen',
   reference: inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)),

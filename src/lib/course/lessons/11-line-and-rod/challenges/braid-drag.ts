@@ -18,8 +18,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 60 },
-    { kind: 'contact', least: 0.9, weight: 40 }
+    { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.3048, weight: 33 }
   ],
   visibility: 'half_seen',
   reference: sweep(60, 71, 3),

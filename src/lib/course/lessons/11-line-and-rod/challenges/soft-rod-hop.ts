@@ -5,12 +5,16 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'soft-rod-hop',
   title: 'A hop with a soft rod',
-  ask: 'The rod is soft and the line is nylon. Hop the jig once, {length:0.08} to {length:0.25} high.',
+  ask: 'The rod is soft and the line is nylon. Hop the jig once, {length:0.08} to {length:0.25} high, then lower the rod with it.',
   setup: waterWith({ tip_stiffness_N_per_m: 8, line: { material: 'nylon', diameter_m: 0.0003 } }),
   plane: 'lift',
   start: upright(30),
   hold_s: 3,
-  goals: [{ kind: 'hops', count: 1, height_m: [0.08, 0.25], weight: 100 }],
+  goals: [
+    { kind: 'hops', count: 1, height_m: [0.08, 0.25], weight: 34 },
+    { kind: 'lowered', least: 0.6, weight: 33 },
+    { kind: 'tip_speed', most_m_s: 3, weight: 33 }
+  ],
   visibility: 'seen',
   reference: inTurn(lift(30, 44, 0.3), lift(44, 34, 0.6)),
   // A snap: the rod stores it and throws.

@@ -14,8 +14,8 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 50 },
-    { kind: 'contact', least: 0.7, weight: 50 }
+    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 60 },
+    { kind: 'contact', least: 0.7, weight: 40 }
   ],
   visibility: 'unseen',
   reference: sweep(60, 87.5, 9),

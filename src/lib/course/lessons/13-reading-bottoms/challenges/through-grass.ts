@@ -14,8 +14,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 70 },
-    { kind: 'contact', least: 0.7, weight: 30 }
+    { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 34 },
+    { kind: 'contact', least: 0.7, weight: 33 },
+    { kind: 'speed', most_m_s: 0.4, weight: 33 }
   ],
   visibility: 'half_seen',
   reference: sweep(60, 80, 8),

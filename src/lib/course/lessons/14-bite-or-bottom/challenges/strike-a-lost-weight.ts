@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'strike-a-lost-weight',
   title: 'The weight is gone',
-  ask: 'Wait. When the weight of the jig goes away, reel and sweep.',
+  ask: 'Drag a little, then wait. When the weight of the jig goes away, reel and sweep.',
   setup: waterWith({
     start: { bait_x_m: 12, slack_m: 0.03 },
     more: { bites: [{ t_s: 6, kind: 'weight gone' }] }
@@ -14,7 +14,10 @@ export default {
   start: { elevation_deg: 0, azimuth_deg: 40 },
   hold_s: 2,
   longest_pause_s: 15,
-  goals: [{ kind: 'strike', within_s: 2.5, weight: 100 }],
+  goals: [
+    { kind: 'strike', within_s: 2.5, weight: 60 },
+    { kind: 'drag_first', least_m: 0.1, weight: 40 }
+  ],
   visibility: 'unseen',
   reference: inTurn(sweep(40, 50, 3), pause(4), sweep(50, 110, 0.6)),
   // Struck before anything had happened.

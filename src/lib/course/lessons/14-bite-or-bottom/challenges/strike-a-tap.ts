@@ -14,7 +14,10 @@ export default {
   start: { elevation_deg: 0, azimuth_deg: 40 },
   hold_s: 2,
   longest_pause_s: 10,
-  goals: [{ kind: 'strike', within_s: 2, weight: 100 }],
+  goals: [
+    { kind: 'strike', within_s: 2, weight: 60 },
+    { kind: 'drag_first', least_m: 0.1, weight: 40 }
+  ],
   visibility: 'seen',
   reference: inTurn(sweep(40, 50, 3), pause(1.7), sweep(50, 110, 0.6)),
   // The tap is taken for a stone.

@@ -11,7 +11,10 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   longest_pause_s: 6,
-  goals: [{ kind: 'freed', weight: 100 }],
+  goals: [
+    { kind: 'freed', weight: 60 },
+    { kind: 'tip_speed', most_m_s: 5, weight: 40 }
+  ],
   visibility: 'seen',
   reference: inTurn(
     sweep(60, 80, 1),

@@ -11,7 +11,10 @@ export default {
   start: upright(0),
   hold_s: 2,
   longest_pause_s: 6,
-  goals: [{ kind: 'freed', weight: 100 }],
+  goals: [
+    { kind: 'freed', weight: 60 },
+    { kind: 'tip_speed', most_m_s: 3, weight: 40 }
+  ],
   visibility: 'seen',
   reference: inTurn(lift(0, 32, 1), pause(1), lift(32, 75, 4)),
   // It hangs, and is hauled at: the hook is driven home before the line stands steeper.

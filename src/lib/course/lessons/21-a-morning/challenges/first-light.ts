@@ -16,9 +16,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 50 },
-    { kind: 'contact', least: 0.9, weight: 30 },
-    { kind: 'pace', m_s: [0.05, 0.2], weight: 20 }
+    { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 34 },
+    { kind: 'pace', m_s: [0.04, 0.3], weight: 33 },
+    { kind: 'contact', least: 0.9, weight: 33 }
   ],
   visibility: 'unseen',
   reference: sweep(60, 71, 3),

@@ -12,8 +12,8 @@ export default {
   hold_s: 3,
   longest_pause_s: 5,
   goals: [
-    { kind: 'hops', count: 3, height_m: [0.08, 0.25], weight: 70 },
-    { kind: 'rhythm', even: true, weight: 30 }
+    { kind: 'hops', count: 3, height_m: [0.08, 0.25], weight: 60 },
+    { kind: 'rhythm', even: true, weight: 40 }
   ],
   visibility: 'unseen',
   reference: inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25)),

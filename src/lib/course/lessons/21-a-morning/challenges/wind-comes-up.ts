@@ -15,8 +15,9 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.12, weight: 70 },
-    { kind: 'contact', least: 0.9, weight: 30 }
+    { kind: 'travel', target_m: 0.6, band_m: 0.12, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.4, weight: 33 }
   ],
   visibility: 'unseen',
   reference: sweep(60, 82, 5),

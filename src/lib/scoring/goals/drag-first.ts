@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { formatBeside, formatLength } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { drawnFirst } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** How far the bait is dragged before the bite or the strike, at least, m. */
+export const dragFirst = goalKind({
+  schema: v.strictObject({ kind: v.literal('drag_first'), least_m: number(0.01, 30), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => drawnFirst(result),
+  share: ({ least_m }, value) => fading(least_m - value, least_m),
+  words: ({ least_m }, value, units) => ({
+    name: 'Drag before the strike',
+    asked: `${formatLength(least_m, units)} or more`,
+    reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
+  }),
+  advice: () => 'Drag the jig first, slowly, then wait'
+});

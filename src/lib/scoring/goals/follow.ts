@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { formatBeside, formatShare } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { followedShare } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** How closely the rod goes down with the falling bait, 0–1 (see followedShare). */
+export const follow = goalKind({
+  schema: v.strictObject({ kind: v.literal('follow'), least: number(0.05, 1), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => followedShare(result),
+  share: ({ least }, value) => fading(least - value, least),
+  words: ({ least }, value) => ({
+    name: 'Rod went down with it',
+    asked: `${formatShare(least)} or more of the way`,
+    reached: formatBeside(value, [least, 1], formatShare)
+  }),
+  advice: () => 'Lower the rod at the pace of the fall, from its start to its end'
+});

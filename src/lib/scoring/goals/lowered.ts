@@ -1,0 +1,24 @@
+import * as v from 'valibot';
+import { formatBeside, formatShare } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { loweredShare } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** So much less of the lift given back earns nothing. */
+const REACH = 0.5;
+
+/** Share of what the tip has drawn that it gives back, 0–1: the rod follows the bait down. */
+export const lowered = goalKind({
+  schema: v.strictObject({ kind: v.literal('lowered'), least: number(0.05, 1), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, { result }) => loweredShare(result),
+  share: ({ least }, value) => fading(least - value, Math.min(REACH, least)),
+  words: ({ least }, value) => ({
+    name: 'Rod lowered again',
+    asked: `by ${formatShare(least)} of the lift or more`,
+    reached: formatBeside(value, [least, 1], formatShare)
+  }),
+  advice: () => 'Lower the rod again after the lift, as the jig falls'
+});

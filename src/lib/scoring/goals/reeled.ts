@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+import { formatBeside, formatLength } from '../display';
+import { fading } from '../fading';
+import { number } from '../schema-parts';
+import { slackReeled } from './bait-measures';
+import { goalKind, weight } from './goal-kind';
+
+/** Line that the reel takes in while the bait lies still, m. */
+export const reeled = goalKind({
+  schema: v.strictObject({ kind: v.literal('reeled'), least_m: number(0.05, 30), weight }),
+  role: 'aim',
+  isOfOneTurn: false,
+  measure: (_, run) => slackReeled(run),
+  share: ({ least_m }, value) => fading(least_m - value, least_m),
+  words: ({ least_m }, value, units) => ({
+    name: 'Slack reeled in',
+    asked: `${formatLength(least_m, units)} or more`,
+    reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
+  }),
+  advice: () => 'Turn the rod back, then reel in the slack while the jig lies still'
+});
