@@ -65,7 +65,7 @@ describe('the grade', () => {
   test('shows each goal: what was asked, what was reached, its marks and a bar of that length', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     const travel = page.getByRole('row', { name: /Travel/ });
-    await expect.element(travel).toHaveTextContent(/1 ft, give or take 2 in/);
+    await expect.element(travel).toHaveTextContent(/10\sin to 1\sft\s2\sin/);
     await expect.element(travel).toHaveTextContent(/1 ft 9 in/);
     await expect.element(travel).toHaveTextContent(/15 of 60/);
     const bars = [...document.querySelectorAll('path.got')].map((bar) => bar.getAttribute('d'));
