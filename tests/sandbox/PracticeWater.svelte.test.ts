@@ -87,7 +87,7 @@ describe('practice water', () => {
     await expect.element(page.getByRole('button', { name: 'Start', exact: true })).toBeVisible();
     await hold('ArrowUp', 700);
     await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
-    expect(page.getByText('Only a touch').elements()).toHaveLength(0);
+    await vi.waitFor(() => expect(page.getByText('Only a touch').elements()).toHaveLength(0), LONG);
   });
 
   test('follows a held key that the page came to only long after it went down', async () => {

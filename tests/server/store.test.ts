@@ -1,5 +1,6 @@
 import { sql } from 'kysely';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
+import { Refusal } from '../../src/lib/server/faults';
 import {
   createAssignment,
   assignmentOf,
@@ -33,6 +34,9 @@ import { SoftKey } from './soft-key';
 import { sqlite, storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
+
+/** What comes too late may be refused; any other fault is one of ours. */
+const onlyRefused = (fault: unknown) => expect(fault).toBeInstanceOf(Refusal);
 
 describe.each(storeKinds)('a store on $name', (kind) => {
   const suite = kind.missing ? describe.skip : describe;
@@ -185,7 +189,7 @@ describe.each(storeKinds)('a store on $name', (kind) => {
         const token = newToken();
         const { client } = await enter(store.db, share, token, 'Ina', NOW);
         const sent = { kind: 'finished' as const, id: newToken(), lesson: 'one-foot', at: NOW };
-        const sending = takeSent(store.db, share, token, sent, NOW).catch(() => {});
+        const sending = takeSent(store.db, share, token, sent, NOW).catch(onlyRefused);
         // Wherever the sending is by then.
         for (let n = 0; n < steps; n++) await Promise.resolve();
         await Promise.all([forgetClient(store.db, id, client.id), sending]);
