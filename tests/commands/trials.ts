@@ -50,6 +50,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npx vitest': { given: 'run tests/published/trade.test.ts -u', says: /passed/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
   'npm run fit': { stdin: SESSION, says: /"held_out":/ },
+  'npm run golden': { says: /, 0 moved/ },
   'npm run check:content': { given: '-- --json safety', says: /"faults":\[\]/ },
   'npm run check:items': { given: '-- --seeds 1 --generator mood', says: /1 seeds, .* 0 faults/ },
   'npm run items': { given: '-- --seeds 1 --generator mood', says: /"stem":/ },
