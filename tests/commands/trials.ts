@@ -47,7 +47,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     says: /\d passed/,
     needsBuild: true
   },
-  'npx vitest': { given: 'run tests/published/trade.test.ts -u', says: /passed/ },
+  'npm run trade-check': { says: /written/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
   'npm run fit': { stdin: SESSION, says: /"held_out":/ },
   'npm run golden': { says: /, 0 moved/ },
