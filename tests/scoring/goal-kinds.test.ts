@@ -257,9 +257,9 @@ describe('a retrieve’s goal', () => {
       0
     ],
     [
-      'a short drag before the bite is half',
+      'a drag three quarters as long before the bite is half',
       dragFirst,
-      { events: [bite], bait_x_m: [...from(10, 9.95, 100), ...from(9.95, 9, 100)] },
+      { events: [bite], bait_x_m: [...from(10, 9.925, 100), ...from(9.92, 9, 100)] },
       0.5
     ]
   ];

@@ -21,5 +21,6 @@ export { checkLesson, type ChallengeReport, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill, type Sitting } from './drills';
 export { glossary, type Term } from './glossary';
+export { nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';
 export { RETRIEVES, type Retrieve } from './retrieves';

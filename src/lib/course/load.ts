@@ -2,6 +2,7 @@ import { DataError, type Challenge } from '../scoring';
 import { findDrillChallenge } from './drills';
 import type { Lesson, LessonFolder } from './lesson';
 import { folders } from './lessons';
+import { tryNamed } from './nth-try';
 import { parseLesson } from './parse-lesson';
 
 /** All lessons in order. Throws DataError with the file, path and value of the first fault. */
@@ -29,7 +30,10 @@ export function findChallenge(id: string, lessons: readonly Lesson[]): Challenge
 }
 
 function inLessons(id: string, lessons: readonly Lesson[]): Challenge | undefined {
-  return lessons.flatMap(({ challenges }) => challenges).find((challenge) => challenge.id === id);
+  return tryNamed(
+    id,
+    lessons.flatMap(({ challenges }) => challenges)
+  );
 }
 
 /** Tries are recorded by challenge id alone, so no two lessons may share one. */

@@ -28,6 +28,8 @@ export interface Challenge {
   phase?: Phase;
   /** A rest of hand and bait shorter than this belongs to the try and does not end it, s. */
   longest_pause_s?: number;
+  /** Bites come at a time between these, or not at all, see course/nth-try.ts; s. */
+  bite_between_s?: [number, number];
   /** A move that must score at least REFERENCE_MARK. */
   reference: Move;
   /** The move of a hand that does not know yet: must score less than PASS_MARK. */

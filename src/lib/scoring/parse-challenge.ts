@@ -4,7 +4,7 @@ import type { Challenge } from './challenge';
 import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
 import { goalSchemas } from './goals';
-import { TOTAL_MARKS } from './goals/goal-kind';
+import { range, TOTAL_MARKS } from './goals/goal-kind';
 import { name, number, text } from './schema-parts';
 
 const challengeSchema = v.strictObject({
@@ -19,6 +19,7 @@ const challengeSchema = v.strictObject({
   visibility: v.picklist(['seen', 'half_seen', 'unseen']),
   phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
   longest_pause_s: v.optional(number(0, 120)),
+  bite_between_s: v.optional(range(120)),
   reference: v.unknown(),
   beginner: v.unknown()
 });

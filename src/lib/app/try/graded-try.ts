@@ -1,3 +1,4 @@
+import { taskIdOf } from '$lib/course';
 import { tryRuns, type GradedRun } from './try-runs';
 import type { StoredTry } from '$lib/wire';
 
@@ -13,11 +14,12 @@ export function gradedTry(stored: StoredTry): GradedTry | null | undefined {
   return graded && { stored, graded };
 }
 
-/** Best marks by challenge id, of those that were tried. */
+/** Best marks by the id of the challenge, of those that were tried. */
 export function bestOf(tries: readonly GradedTry[]): Map<string, number> {
   const best = new Map<string, number>();
   for (const { stored, graded } of tries) {
-    best.set(stored.challenge, Math.max(graded.grade.marks, best.get(stored.challenge) ?? 0));
+    const task = taskIdOf(stored.challenge);
+    best.set(task, Math.max(graded.grade.marks, best.get(task) ?? 0));
   }
   return best;
 }

@@ -1,3 +1,4 @@
+import { taskIdOf, tryNamed } from '$lib/course';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { bestOf, gradedTry, type GradedTry } from './graded-try';
@@ -17,13 +18,13 @@ export class Marks {
 
   /** The graded tries at a challenge, oldest first. */
   at({ id }: Challenge): readonly GradedTry[] {
-    return this.all.filter(({ stored }) => stored.challenge === id);
+    return this.all.filter(({ stored }) => taskIdOf(stored.challenge) === id);
   }
 
   /** Keeps up with these tries, for an effect. @returns how to stop. */
   follow(tries: readonly StoredTry[]): () => void {
     const mine = tries.flatMap((made) => {
-      const challenge = this.challenges.find(({ id }) => id === made.challenge);
+      const challenge = tryNamed(made.challenge, this.challenges);
       return challenge ? [{ challenge, made }] : [];
     });
     return runTries([...mine].reverse(), () => {

@@ -238,14 +238,18 @@ export function strikeDelay({ trace, events }: Pick<Result, 'trace' | 'events'>)
   return swept === null ? Infinity : trace.t_s[swept] - bite_s;
 }
 
-/** How far the bait was drawn towards the angler before the bite or the strike, whichever was first, m. */
-export function drawnFirst({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
+/** How far the rod drew the bait towards the angler before bite or strike, whichever was first, m. */
+export function drawnFirst({ result, lineIn_m }: RunToGrade): number {
+  const { trace, events } = result;
   const { bait_x_m: x, t_s } = trace;
   const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s ?? Infinity;
   const swept = firmSweep({ trace });
   const struck_s = swept === null ? Infinity : t_s[Math.max(0, swept - SWEEP_TICKS)];
-  const until = t_s.findIndex((at) => at >= Math.min(bite_s, struck_s));
-  return -Math.sign(x[0]) * (x[until === -1 ? x.length - 1 : until] - x[0]);
+  let drawn_m = 0;
+  for (let i = 1; i < x.length && t_s[i] < Math.min(bite_s, struck_s); i++) {
+    if (!isReeling(lineIn_m, t_s[i])) drawn_m -= Math.sign(x[0]) * (x[i] - x[i - 1]);
+  }
+  return drawn_m;
 }
 
 /** The tick at which the rod had swept firmly, or null. */

@@ -5,13 +5,16 @@ import { number } from '../schema-parts';
 import { drawnFirst } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
+/** Less than half of it is no drag: nothing. */
+const REACH_PART = 0.5;
+
 /** How far the bait is dragged before the bite or the strike, at least, m. */
 export const dragFirst = goalKind({
   schema: v.strictObject({ kind: v.literal('drag_first'), least_m: number(0.01, 30), weight }),
   role: 'aim',
   isOfOneTurn: false,
-  measure: (_, { result }) => drawnFirst(result),
-  share: ({ least_m }, value) => fading(least_m - value, least_m),
+  measure: (_, run) => drawnFirst(run),
+  share: ({ least_m }, value) => fading(least_m - value, REACH_PART * least_m),
   words: ({ least_m }, value, units) => ({
     name: 'Drag before the strike',
     asked: `${formatLength(least_m, units)} or more`,

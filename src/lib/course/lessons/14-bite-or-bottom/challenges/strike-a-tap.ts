@@ -14,9 +14,10 @@ export default {
   start: { elevation_deg: 0, azimuth_deg: 40 },
   hold_s: 2,
   longest_pause_s: 10,
+  bite_between_s: [3.5, 9],
   goals: [
     { kind: 'strike', within_s: 2, weight: 60 },
-    { kind: 'drag_first', least_m: 0.1, weight: 40 }
+    { kind: 'drag_first', least_m: 0.15, weight: 40 }
   ],
   visibility: 'seen',
   reference: inTurn(sweep(40, 50, 3), pause(1.7), sweep(50, 110, 0.6)),

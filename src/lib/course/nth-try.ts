@@ -1,0 +1,61 @@
+import { seededRandom, type Move } from '../model';
+import type { Challenge } from '../scoring';
+
+/** So many of the tries go without a bite: waiting is then right, and a strike is not. */
+const BLANK_PART = 0.25;
+/** Seeds of two challenges lie so far apart. */
+const SEEDS_APART = 1000;
+
+const NTH = /^(.+)-try-(\d{1,3})$/;
+
+/**
+ * A challenge as its nth try, from 1 on, meets it: fish bite when they please, at a time that follows
+ * from the challenge and the number of the try, or not at all. Without bites, and for 0, it is the
+ * challenge itself. Its id says which try it is, so that a stored try is graded as it was made.
+ */
+export function nthTry(challenge: Challenge, n: number): Challenge {
+  const { id, bite_between_s: between_s, setup } = challenge;
+  if (!between_s || n === 0) return challenge;
+  const random = seededRandom(numberOf(id) * SEEDS_APART + n);
+  const isBlank = random() < BLANK_PART;
+  const [first_s, last_s] = between_s;
+  const t_s = Math.round(100 * (first_s + random() * (last_s - first_s))) / 100;
+  const later_s = t_s - (setup.bites?.[0].t_s ?? t_s);
+  const bites = isBlank ? [] : setup.bites?.map((bite) => ({ ...bite, t_s }));
+  return {
+    ...challenge,
+    id: `${id}-try-${n}`,
+    setup: { ...setup, bites },
+    reference: answering(challenge.reference, later_s, isBlank)
+  };
+}
+
+/** The challenge's id without the number of the try. */
+export function taskIdOf(id: string): string {
+  return NTH.exec(id)?.[1] ?? id;
+}
+
+/** The challenge of that id among these, or its nth try; undefined where there is none. */
+export function tryNamed(id: string, challenges: readonly Challenge[]): Challenge | undefined {
+  const exact = challenges.find((challenge) => challenge.id === id);
+  const [, task, n] = NTH.exec(id) ?? [];
+  if (exact || task === undefined) return exact;
+  const challenge = challenges.find((one) => one.id === task);
+  return challenge?.bite_between_s && nthTry(challenge, Number(n));
+}
+
+/** The reference ends with a wait and the strike: it waits so much longer, and strikes at a bite only. */
+function answering(reference: Move, later_s: number, isBlank: boolean): Move {
+  if (reference.kind !== 'sequence') return reference;
+  const last = reference.moves.length - 1;
+  const moves = reference.moves.map((step, i) =>
+    i === last - 1 && step.kind === 'pause'
+      ? { ...step, duration_s: step.duration_s + later_s }
+      : step
+  );
+  return { ...reference, moves: isBlank ? moves.slice(0, last) : moves };
+}
+
+function numberOf(name: string): number {
+  return [...name].reduce((sum, letter) => (31 * sum + letter.charCodeAt(0)) % 65_521, 7);
+}

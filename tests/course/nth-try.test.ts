@@ -1,0 +1,41 @@
+import { describe, expect, test } from 'vitest';
+import { findChallenge, loadLessons, nthTry, taskIdOf } from '../../src/lib/course';
+import { gradeTry, parseChallenge, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
+
+const lessons = loadLessons();
+const tap = findChallenge('strike-a-tap', lessons) as Challenge;
+const tries = Array.from({ length: 40 }, (_, n) => nthTry(tap, n + 1));
+
+describe('a challenge with bites', () => {
+  test('bites at another time in each try, and not at all in some', () => {
+    const times = tries.flatMap(({ setup }) => setup.bites?.map(({ t_s }) => t_s) ?? []);
+    const blanks = tries.length - times.length;
+    // A quarter of 40 is 10; 3 to 19 are three standard deviations.
+    expect(blanks).toBeGreaterThanOrEqual(3);
+    expect(blanks).toBeLessThanOrEqual(19);
+    expect(new Set(times).size).toBeGreaterThan(20);
+    expect(Math.min(...times)).toBeGreaterThanOrEqual(3.5);
+    expect(Math.max(...times)).toBeLessThanOrEqual(9);
+  });
+
+  test('is found again by the id of a try, the same and sound', () => {
+    const [first] = tries;
+    expect(findChallenge(first.id, lessons)).toEqual(first);
+    expect(taskIdOf(first.id)).toBe(tap.id);
+    expect(() => parseChallenge(JSON.parse(JSON.stringify(first)))).not.toThrow();
+  });
+
+  test('is met by a hand that answers the bite, and by one that lets a blank try be', () => {
+    const blank = tries.find(({ setup }) => setup.bites?.length === 0) as Challenge;
+    for (const one of [tries[0], blank]) {
+      expect(gradeTry(one, one.reference).grade.marks).toBeGreaterThanOrEqual(REFERENCE_MARK);
+    }
+    expect(gradeTry(blank, tap.reference).grade.passed).toBe(false);
+  });
+});
+
+test('a challenge without bites is the same at every try', () => {
+  const drag = findChallenge('exactly-one-foot', lessons) as Challenge;
+  expect(nthTry(drag, 5)).toBe(drag);
+  expect(findChallenge('exactly-one-foot-try-5', lessons)).toBeUndefined();
+});
