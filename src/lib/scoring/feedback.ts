@@ -2,10 +2,10 @@ import type { Hop, Result } from '../model';
 import { advisedMove } from './advice';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
-import type { Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import { faultOf } from './fault';
-import { adviceOf, missOf } from './goals';
+import { needsSeveralMoves, type Correction } from './correction';
+import { adviceOf, didOf, missOf } from './goals';
 import type { GoalGrade, Grade, GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { stepWords } from './spoken-move';
@@ -34,12 +34,25 @@ export function describeTry(
   correction?: Correction | null
 ): Feedback {
   const { result, grade } = graded;
-  const did = didSentence(result, grade, units);
-  const why = whySentence(result, grade, units);
+  const about = aboutGoal(graded, units);
+  const did = about?.did ?? didSentence(result, grade, units);
+  const why = whySentence(result, grade, units, about?.goal);
   const advice = goalAdvice(graded);
   if (advice) return { did, why, change: `${advice}.${nextWords(challenge, graded, units)}` };
   const fault = faultOf(challenge, graded, correction);
-  return { did, why, change: changeSentence(fault, result, units, correction) };
+  const change = changeSentence(fault, result, units, correction);
+  const next = needsSeveralMoves(challenge) ? nextWords(challenge, graded, units) : '';
+  return { did, why, change: `${change}${next}` };
+}
+
+/** The goal that a try is about, where it is not how far the jig went, and its sentence. */
+function aboutGoal({ result, grade }: GradedRun, units: Units) {
+  if (grade.goals.some(({ goal }) => goal.kind === 'travel')) return null;
+  for (const one of grade.goals) {
+    const did = didOf(one.goal, one.value, units, result);
+    if (did !== null) return { did, goal: one };
+  }
+  return null;
 }
 
 /** The challenge's own move in steps, for who did another one. */
@@ -75,8 +88,9 @@ function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
   return `: ${formatLength(Math.abs(over_m), units)} too ${over_m > 0 ? 'far' : 'short'}`;
 }
 
-function whySentence(result: Result, grade: Grade, units: Units): string {
-  const misses = grade.goals.map((goal) => missClause(goal, result, units));
+function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGrade): string {
+  const others = grade.goals.filter((goal) => goal !== about);
+  const misses = others.map((goal) => missClause(goal, result, units));
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
   const first =
     fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));

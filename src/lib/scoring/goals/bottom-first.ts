@@ -21,6 +21,11 @@ export const bottomFirst = goalKind({
     asked: `moved within ${formatTime(within_s)} of the touch, not before`,
     reached: reachedWords(value, within_s)
   }),
+  did: (_, value) => {
+    if (value === Infinity) return 'You never moved the rod.';
+    if (value < 0) return `You moved the rod ${formatTime(-value)} before it was down.`;
+    return `You moved the rod ${formatTime(value)} after it was down.`;
+  },
   advice: (_, value) =>
     value < 0
       ? 'Wait until the line goes slack: it was still falling'

@@ -16,8 +16,17 @@ export const freed = goalKind({
     asked: 'freed, hook not driven home',
     reached: ENDS[value]
   }),
+  did: (_, value) => DID[ENDS[value]],
   advice: (_, value) => ADVICE[ENDS[value]]
 });
+
+const DID: Record<SnagEnd, string> = {
+  freed: 'The hook hung, and you freed it.',
+  'freed, but driven home first': 'The hook came free, but you drove it home first.',
+  'never hung': 'The hook never hung.',
+  'not freed': 'The hook still hangs.',
+  'line broke': 'The line broke.'
+};
 
 const ADVICE: Record<SnagEnd, string> = {
   freed: 'Do the same again',

@@ -40,6 +40,8 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
    * Not given, it is what `words` says: "rests: 0, asked 1 of 4 s or longer".
    */
   miss?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
+  /** The first sentence of a try that is about this goal: what happened, in what was asked. */
+  did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
   /** The one thing to change for who missed it; null where it is read from the hand, see fault.ts. */
   advice: ((goal: Unweighted<S>, value: number, result: Result) => string) | null;
 }

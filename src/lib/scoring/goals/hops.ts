@@ -1,6 +1,6 @@
 import type { Hop } from '../../model';
 import * as v from 'valibot';
-import { formatLength } from '../display';
+import { formatBeside, formatLength } from '../display';
 import { clamped, fading } from '../fading';
 import { whole } from '../schema-parts';
 import { goalKind, length, weight } from './goal-kind';
@@ -32,11 +32,22 @@ export const hops = goalKind({
   // Not how often, where that was right: how high says the sentence before.
   miss: ({ count }, value) =>
     value === count ? '' : `and hopped ${times(value)}, not ${times(count)}`,
+  did: ({ count, height_m: [low, high] }, value, units, result) => {
+    const counts = value === count ? '' : `, not ${times(count)}`;
+    if (value === 0) return 'It never hopped.';
+    const top = formatBeside(highestOf(result.hops), [low, high], (m) => formatLength(m, units));
+    const hopped = `${times(value)}${counts}`;
+    return `Hopped ${hopped}, ${top} high${value > 1 ? ' at most' : ''}; ${formatLength(low, units)} to ${formatLength(high, units)} was asked.`;
+  },
   advice: null
 });
 
 function times(count: number): string {
   return ['never', 'once', 'twice'][count] ?? `${count} times`;
+}
+
+function highestOf(all: readonly Hop[]): number {
+  return Math.max(0, ...all.map(({ height_m }) => height_m));
 }
 
 type Heights = readonly [number, number];

@@ -116,6 +116,11 @@ export function missOf(goal: Goal, value: number, units: Units, result: Result):
   return `${name.toLowerCase()}: ${reached}, asked ${asked}`;
 }
 
+/** What happened, in what the goal asks; null where it has no such sentence. */
+export function didOf(goal: Goal, value: number, units: Units, result: Result): string | null {
+  return kindOf(goal).did?.(goal, value, units, result) ?? null;
+}
+
 /** The one thing to change for who missed it, or null where it is read from the hand (fault.ts). */
 export function adviceOf(goal: Goal, value: number, result: Result): string | null {
   return kindOf(goal).advice?.(goal, value, result) ?? null;

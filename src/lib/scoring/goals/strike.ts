@@ -23,6 +23,13 @@ export const strike = goalKind({
     asked: `firm, within ${formatTime(within_s)} of the bite`,
     reached: reachedWords(value, within_s)
   }),
+  did: (_, value) => {
+    if (Number.isNaN(value)) return 'Nothing bit, and you let it be.';
+    if (value === -Infinity) return 'You struck, and nothing had bitten.';
+    if (value === Infinity) return 'It bit, and you never struck.';
+    const time = formatTime(Math.abs(value));
+    return `You struck ${time} ${value < 0 ? 'before' : 'after'} the bite.`;
+  },
   advice: (_, value) =>
     value < REACTION_S ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
 });

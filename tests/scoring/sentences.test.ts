@@ -1,0 +1,70 @@
+import { describe, expect, test } from 'vitest';
+import type { Hop, RunEvent } from '../../src/lib/model';
+import { describeTry, type Goal } from '../../src/lib/scoring';
+import { tied } from '../tied';
+import { challengeOf, gradedAs, resultOf } from './results';
+
+const hop = (height_m: number): Hop => ({ t_s: 1, length_m: 0.2, height_m, duration_s: 0.4 });
+const bite: RunEvent = { t_s: 1, kind: 'bite', bite: 'tap' };
+const touch: RunEvent = { t_s: 1, kind: 'bottom' };
+const snag: RunEvent = { t_s: 1, kind: 'snag', stone: 0 };
+const freed: RunEvent = { t_s: 2, kind: 'freed', by: 'shake' };
+
+const hops: Goal = { kind: 'hops', count: 1, height_m: [0.0762, 0.2032] };
+const strike: Goal = { kind: 'strike', within_s: 2 };
+const first: Goal = { kind: 'bottom_first', within_s: 2 };
+const free: Goal = { kind: 'freed' };
+
+interface Made {
+  hops?: Hop[];
+  events?: RunEvent[];
+  /** The rod sweeps firmly, this long after the start. */
+  sweep_s?: number;
+}
+
+function made({ hops: flights = [], events = [], sweep_s = Infinity }: Made) {
+  const result = resultOf({ contact: new Array<1>(500).fill(1) });
+  const tip_x_m = result.trace.t_s.map(
+    (t_s) => 2 - Math.min(0.6, Math.max(0, 2 * (t_s - sweep_s)))
+  );
+  return { ...result, hops: flights, events, trace: { ...result.trace, tip_x_m } };
+}
+
+describe('the first sentence answers what was asked', () => {
+  const golden: [Goal, Made, string][] = [
+    [hops, {}, 'It never hopped.'],
+    [hops, { hops: [hop(0.127)] }, 'Hopped once, 5~in high; 3~in to 8~in was asked.'],
+    [hops, { hops: [hop(0.4)] }, 'Hopped once, 1~ft~4~in high; 3~in to 8~in was asked.'],
+    [hops, { hops: [hop(0.207)] }, 'Hopped once, just over 8~in high; 3~in to 8~in was asked.'],
+    [
+      hops,
+      { hops: [hop(0.1), hop(0.127)] },
+      'Hopped twice, not once, 5~in high at most; 3~in to 8~in was asked.'
+    ],
+    [first, { events: [touch] }, 'You never moved the rod.'],
+    [first, { events: [touch], sweep_s: 2 }, 'You moved the rod 1~s after it was down.'],
+    [
+      first,
+      { events: [{ ...touch, t_s: 3 }], sweep_s: 1 },
+      'You moved the rod 2~s before it was down.'
+    ],
+    [strike, { events: [bite] }, 'It bit, and you never struck.'],
+    [strike, { events: [bite], sweep_s: 2 }, 'You struck 1.3~s after the bite.'],
+    [strike, {}, 'Nothing bit, and you let it be.'],
+    [strike, { sweep_s: 2 }, 'You struck, and nothing had bitten.'],
+    [free, {}, 'The hook never hung.'],
+    [free, { events: [snag] }, 'The hook still hangs.'],
+    [free, { events: [snag, freed] }, 'The hook hung, and you freed it.']
+  ];
+  test.each(golden)('%j of %j', (goal, run, sentence) => {
+    const challenge = challengeOf([{ ...goal, weight: 100 }]);
+    const { did } = describeTry(challenge, gradedAs(challenge, made(run)), 'imperial');
+    expect(did).toBe(tied(sentence));
+  });
+
+  test('and a snag that never hung gets no advice for one that hangs', () => {
+    const challenge = challengeOf([{ ...free, weight: 100 }]);
+    const { change } = describeTry(challenge, gradedAs(challenge, made({})), 'imperial');
+    expect(change).toMatch(/^Move the rod on until the hook hangs\./);
+  });
+});
