@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { aimFor, rulerOf, rulerWords, trendOf, trendText } from '../../src/lib/practice';
 import { rulerMetrics } from '../../bench/ruler';
-import { isMet } from '../../bench/metric';
 import { tied } from '../tied';
 import { aMark, FOOT } from './marks';
 
@@ -18,9 +17,7 @@ test('a hand that goes too far is told how far, and what to aim for', () => {
   const { goes, aim, sure } = words();
   expect(goes).toBe(tied('When you mean 2~ft, the bait goes 3~ft~7~in.'));
   expect(aim).toBe(tied('Aim for 1~ft~1~in.'));
-  expect(sure).toMatch(
-    /^Your average over the last 8 tries is known to 1\sin, nine times in ten\./
-  );
+  expect(sure).toMatch(/^After your last 8 tries this is known to \d½?\sin, nine times in ten\./);
   expect(sure).toMatch(/settled\.$/);
 });
 
@@ -30,8 +27,8 @@ test('the sentence follows the learner’s units', () => {
 
 test('an uneven hand is told how many more tries would settle it', () => {
   const uneven = [1.5, 2, 1.6, 2.1, 1.7].map((ratio, n) => aMark(n, ratio));
-  // A scale of 0.30 wants (1.7 · 0.30 / 0.1)² ≈ 26 tries in all, and five were made.
-  expect(words(uneven).sure).toMatch(/About 21 more would settle it\.$/);
+  // A deviation of 0.25 wants (1.7 · 0.25 / 0.1)² ≈ 19 to 20 tries in all, and five were made.
+  expect(words(uneven).sure).toMatch(/About 1[45] more would settle it\.$/);
   expect(words(uneven).why).toMatch(/practise slowly/);
 });
 
@@ -63,10 +60,10 @@ test('three tries are no ruler', () => {
   expect(rulerOf(marks.slice(0, 3))).toBeNull();
 });
 
-test('the ruler is of the last tries, in the order of their time', () => {
+test('the ruler is of where the hand stands after its last tries, in the order of their time', () => {
   const old = Array.from({ length: 20 }, (_, n) => aMark(n, 3));
   const now = Array.from({ length: 40 }, (_, n) => aMark(100 + n, 1.1 + 0.001 * n));
-  expect(rulerOf([...now, ...old])?.bait.value).toBeCloseTo(1.1195, 3);
+  expect(rulerOf([...now, ...old])?.bait.value).toBeCloseTo(1.139, 3);
 });
 
 test('a hand that moves the bait to and fro has nothing to aim for', () => {
@@ -94,9 +91,27 @@ test.each([
   expect(trend && trendText(trend)).toMatch(/^At first \d+\s% too far/);
 });
 
-test('simulated hands: the fit is near the truth as often as the bench says, and its band holds', () => {
-  const metrics = rulerMetrics();
-  // Of 500 seeds the share has a standard error of 1.3 points, and the best possible fit reaches 90.2.
-  expect(metrics['ruler: bias within 10 points'].value).toBeGreaterThan(0.87);
-  expect(isMet(metrics['ruler: truth in its 90 % band'])).toBe(true);
+test('a hand whose bias shrinks from try to try is not called settled, and is told so', () => {
+  const noise = [0.02, -0.03, 0.01, 0.03, -0.02];
+  const learning = Array.from({ length: 20 }, (_, n) => aMark(n, 1.9 - 0.04 * n + noise[n % 5]));
+  const ruler = rulerOf(learning);
+  expect(ruler?.bait.band).toBeLessThan(0.1);
+  expect(ruler?.isSettled).toBe(false);
+  // The last try lies at 1.14; a mean of all would say 1.52.
+  expect(Math.abs((ruler?.bait.value ?? NaN) - 1.14)).toBeLessThan(0.05);
+  expect(words(learning).sure).toMatch(/still changing from try to try/);
+});
+
+const metrics = rulerMetrics();
+
+test.each(Object.keys(metrics).filter((name) => name.includes('in its 90 % band')))(
+  'simulated hands: %s at least as often as 85 in 100, but for chance',
+  // 500 seeds leave a standard error of 1.6 points at 85: twice of it.
+  (name) => expect(metrics[name].value).toBeGreaterThan(0.85 - 0.032)
+);
+
+test('simulated hands that stand: ten tries come within ten points about as often as a mean', () => {
+  const [ours, plain] = ['ruler: bias within 10 points', 'ruler: by the plain mean'];
+  // What it costs to follow a hand that drifts; the plain mean is the best for one that stands.
+  expect(metrics[plain].value - metrics[ours].value).toBeLessThan(0.08);
 });

@@ -59,7 +59,8 @@ export function trendText({ before, now, direction }: Trend): string {
 
 function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: number, units: Units) {
   const give = formatLength(bait.band * meant_m, units);
-  const known = `Your average over the last ${marks.length} tries is known to ${give}, nine times in ten.`;
+  const known = `After your last ${marks.length} tries this is known to ${give}, nine times in ten.`;
+  if (bait.isMoving) return `${known} It is still changing from try to try, so it is not settled.`;
   if (isSettled) return `${known} That is settled.`;
   if (moreTries === null) return `${known} Your tries differ too much to settle it.`;
   return `${known} About ${moreTries} more would settle it.`;

@@ -1,24 +1,26 @@
 import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 import { errorOf, LEFT_BOTTOM_M, type Mark } from './mark';
+import { levelNow, type LevelNow } from './level-now';
 import { bandOf, robustMean, type RobustMean } from './robust-mean';
 
 /** A learner's hand as a ruler: how far the bait goes for what the hand means. */
 export interface Ruler {
   /** The tries it rests on, oldest first: the last ones of the hand. */
   marks: readonly Mark[];
-  /** Bait distance over distance meant: 1.8 is 80 % too far. */
-  bait: RobustMean;
+  /** Bait distance over distance meant, as it stands after the last try: 1.8 is 80 % too far. */
+  bait: LevelNow;
   /** The same of the tip: what the hand alone does. */
-  tip: RobustMean;
+  tip: LevelNow;
   /** Errors as parts of the distance meant. */
   scores: ErrorScores;
   /** Share of the tries that left the bottom. */
   leftBottom: number;
   /** Of the tries that were guessed before they were shown: errors of the guess, in the same parts. */
   guess: ErrorScores | null;
+  /** Its bias is known, and stands. */
   isSettled: boolean;
-  /** About how many more tries would settle it at this spread; null when no ruler's worth would. */
+  /** About how many more tries would settle it at this spread; null when no ruler's worth would, or it moves. */
   moreTries: number | null;
 }
 
@@ -36,17 +38,17 @@ export interface Trend {
 export function rulerOf(all: readonly Mark[]): Ruler | null {
   const marks = inOrder(all).slice(-RULER_TRIES);
   if (marks.length < RULER_LEAST) return null;
-  const bait = ratios(marks, ({ bait_m }) => bait_m);
-  const isSettled = bait.band <= SETTLED_WITHIN;
+  const bait = levelNow(ratiosOf(marks, ({ bait_m }) => bait_m));
+  const isSettled = bait.band <= SETTLED_WITHIN && !bait.isMoving;
   return {
     marks,
     bait,
-    tip: ratios(marks, ({ tip_m }) => tip_m),
+    tip: levelNow(ratiosOf(marks, ({ tip_m }) => tip_m)),
     scores: errorScores(marks.map(errorOf)),
     leftBottom: marks.filter(({ lift_m }) => lift_m > LEFT_BOTTOM_M).length / marks.length,
     guess: guessScores(marks),
     isSettled,
-    moreTries: isSettled ? 0 : moreTries(bait.sd, marks.length)
+    moreTries: isSettled ? 0 : bait.isMoving ? null : moreTries(bait.sd, marks.length)
   };
 }
 
@@ -60,8 +62,9 @@ export function trendOf(all: readonly Mark[]): Trend | null {
   const marks = inOrder(all);
   const half = Math.min(RULER_TRIES, Math.floor(marks.length / 2));
   if (half < RULER_LEAST) return null;
-  const before = ratios(marks.slice(0, half), ({ bait_m }) => bait_m);
-  const now = ratios(marks.slice(-half), ({ bait_m }) => bait_m);
+  const [before, now] = [marks.slice(0, half), marks.slice(-half)].map((some) =>
+    robustMean(ratiosOf(some, ({ bait_m }) => bait_m))
+  );
   const change = Math.abs(now.value - 1) - Math.abs(before.value - 1);
   const isClear = Math.abs(change) > Math.hypot(before.band, now.band);
   return { before, now, direction: !isClear ? 'unclear' : change < 0 ? 'shrinking' : 'growing' };
@@ -74,8 +77,8 @@ function moreTries(sd: number, made: number): number | null {
   return null;
 }
 
-function ratios(marks: readonly Mark[], of: (mark: Mark) => number): RobustMean {
-  return robustMean(marks.map((mark) => of(mark) / mark.meant_m));
+function ratiosOf(marks: readonly Mark[], of: (mark: Mark) => number): number[] {
+  return marks.map((mark) => of(mark) / mark.meant_m);
 }
 
 function guessScores(marks: readonly Mark[]): ErrorScores | null {
