@@ -12,13 +12,13 @@ import { gradeRun } from './grade';
 import { regulaFalsi } from './regula-falsi';
 import { tipTravel } from './run-measures';
 import { singleMove, widestTurn } from './single-move';
-import { travelSpread } from './unknowns';
+import { bandOf } from './unknowns';
 
 /** The move that would have done it, found by running the model backwards. */
 export interface Correction {
   /** How far to move the tip, m (see tipTravel). */
   tipTravel_m: number;
-  /** Give or take, m: what unknown slack and drag area make of it. */
+  /** Give or take, m: what unknown slack, drag area and planing make of it. */
   band_m: number;
   /** At least so long, s, a multiple of half a second: any slower does it too. */
   duration_s: number;
@@ -111,7 +111,8 @@ class Search {
     const further = this.run({ duration_s, turn_deg: turn_deg * (1 + PROBE_PART) });
     const tipPerBait =
       (tipTravel(further) - tipTravel(result)) / (further.travel_m - result.travel_m);
-    const spread_m = travelSpread({ ...this.setup, move, hold_s: this.challenge.hold_s });
+    const scenario = { ...this.setup, move, hold_s: this.challenge.hold_s };
+    const spread_m = bandOf(scenario, (one) => simulateScenario(one).travel_m).half;
     return {
       tipTravel_m: tipTravel(result),
       band_m: spread_m * tipPerBait,

@@ -41,5 +41,5 @@ export {
   type Units
 } from './display';
 export { inUnits, wordingFault } from './wording';
-export { cornersOf } from './unknowns';
+export { bandOf, cornersOf, type Band, type Unknowns } from './unknowns';
 export { name, number, text, whole } from './schema-parts';

@@ -1,6 +1,6 @@
 import type { ShownRun } from '../lesson';
 import type { MeasureName, SignName } from './figures';
-import type { Unknowns } from './measure';
+import type { Unknowns } from '../../scoring';
 
 /** How an item is met: what is shown with it and what the learner does. */
 export type ItemKind = 'mark' | 'order' | 'choose' | 'trace' | 'fault' | 'felt';

@@ -3,7 +3,8 @@ import type { ShownRun } from '../lesson';
 import type { Draft } from './generator';
 import type { Limit } from './item';
 import type { Contender } from './rank-item';
-import { measured, type Unknowns } from './measure';
+import type { Unknowns } from '../../scoring';
+import { measured } from './measure';
 
 interface Wanted {
   ask: string;

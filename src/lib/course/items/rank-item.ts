@@ -1,8 +1,8 @@
-import { formatShare } from '../../scoring';
+import { formatShare, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './figures';
 import type { Draft } from './generator';
-import { isAbove, measured, type Measured, type Unknowns } from './measure';
+import { isAbove, measured, type Measured } from './measure';
 import { length, time } from './draw';
 
 export interface Contender {

@@ -2,7 +2,8 @@ import type { ShownRun } from '../lesson';
 import { figuresOf, type SignName } from './figures';
 import type { Draft } from './generator';
 import type { ItemOption } from './item';
-import { cornersFor, scenarioOf, type Unknowns } from './measure';
+import { cornersOf, type Unknowns } from '../../scoring';
+import { scenarioOf } from './measure';
 
 export interface SignOption extends ItemOption {
   /** Name of what it claims of the run. */
@@ -46,7 +47,7 @@ export function isCertain(
   unknowns: Unknowns
 ): boolean {
   const scenario = scenarioOf(run);
-  return [scenario, ...cornersFor(scenario, unknowns)].every((one) => {
+  return [scenario, ...cornersOf(scenario, unknowns)].every((one) => {
     const shown = figuresOf(one).signs;
     return Object.entries(signs).every(([id, sign]) => shown.has(sign) === (id === key));
   });

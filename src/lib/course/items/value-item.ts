@@ -2,7 +2,8 @@ import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './figures';
 import type { Draft } from './generator';
 import type { BeginnerError } from './item';
-import { measured, type Unknowns } from './measure';
+import type { Unknowns } from '../../scoring';
+import { measured } from './measure';
 
 interface Wanted {
   ask: string;
