@@ -150,8 +150,18 @@ describe('words with quantities', () => {
     expect(inUnits(words, 'metric')).toBe(tied('Drag 30~cm at 0.15~m/s, 10~m out.'));
   });
 
+  test('is what was written for its units, where it was written for each', () => {
+    const words = 'A {7½ ft|2.3 m} rod, {12 lb|0.30 mm} line, {1 ft 6 in|45 cm} of slack.';
+    expect(inUnits(words, 'imperial')).toBe(
+      tied('A 7½~ft rod, 12~lb line, 1~ft~6~in of slack.')
+    );
+    expect(inUnits(words, 'metric')).toBe(tied('A 2.3~m rod, 0.30~mm line, 45~cm of slack.'));
+  });
+
   const faults: [string, string | null][] = [
     ['No braces at all.', null],
+    ['{3 ft|90 cm}', null],
+    ['{3 ft|}', '{3 ft|}'],
     ['{weight:0.0177} and {time:2}', null],
     ['{length:0.3} and {height:2}', '{height:2}'],
     ['{length:a foot}', '{length:a foot}'],

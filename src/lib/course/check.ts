@@ -10,9 +10,11 @@ import {
   type Correction,
   type Phase
 } from '../scoring';
+import { claimFaults } from './claims';
 import { byHand, type HandError } from './hand';
 import { LAZY, lazyRun, type LazyName } from './lazy';
 import type { Lesson, PredictSection } from './lesson';
+import { minutesOf } from './lesson-minutes';
 import { nthTry } from './nth-try';
 import { answerOf, isCertain } from './prediction';
 import { seededRandom, type Random } from '../model';
@@ -77,7 +79,14 @@ export function checkLesson(lesson: Lesson): LessonReport {
       advice: adviceFor(correction)
     };
   });
+  faults.push(...claimFaults(lesson), ...minutesFault(lesson));
   return { id, title, minutes, questions, challenges, faults };
+}
+
+/** What is said of a lesson's length is what its own steps take. */
+function minutesFault(lesson: Lesson): string[] {
+  const taken = minutesOf(lesson);
+  return taken === lesson.minutes ? [] : [`is said to take ${lesson.minutes} min, takes ${taken}`];
 }
 
 function checkQuestion({ question }: PredictSection, faults: string[]): QuestionReport {

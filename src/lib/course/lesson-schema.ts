@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { name, number, text, whole } from '../scoring';
+import { MEASURE_NAMES, SIGN_NAMES } from './items/figures';
 
 /**
  * A lesson, as its folder in lessons/ gives it. Words are short and plain; quantities stand in braces
@@ -16,6 +17,36 @@ const run = v.strictObject({
   move: v.unknown(),
   hold_s: number(0, 60)
 });
+
+/**
+ * What a statement rests on. `practice`: common practice, which no run decides and no source backs.
+ * `run`: that run shows it, whatever is unknown (see `Unknowns`). `most`: of these runs the first has
+ * the most, and so on. Runs go by the id of a demonstration, a proof or a challenge (its reference),
+ * the predicted one by "question".
+ */
+const unknowns = v.optional(v.picklist(['slack and drag', 'drag']));
+const measure = v.picklist(MEASURE_NAMES);
+const basis = v.union(
+  [
+    v.literal('practice'),
+    v.strictObject({
+      run: name,
+      holds: v.optional(v.record(measure, v.tuple([number(-100, 100), number(-100, 100)]))),
+      /** What the run can be seen to have done. */
+      sign: v.optional(v.picklist(SIGN_NAMES)),
+      unknowns,
+      /** Guides see it otherwise, or disagree: the words say both. */
+      disputed: v.optional(v.literal(true))
+    }),
+    v.strictObject({
+      most: measure,
+      of: v.pipe(v.array(name), v.minLength(2, 'must name two runs')),
+      unknowns,
+      disputed: v.optional(v.literal(true))
+    })
+  ],
+  'must be "practice", a run with what holds of it, or the runs that have the most'
+);
 
 /** Lowest and highest, in the quantity's unit. An option holds when all that it names lie between. */
 const range = v.pipe(
@@ -77,7 +108,7 @@ const feel = v.strictObject({
   kind: v.literal('feel'),
   ...heading,
   cues: v.pipe(
-    v.array(v.strictObject({ sign: text, means: text })),
+    v.array(v.strictObject({ sign: text, means: text, basis })),
     v.minLength(1, 'must not be empty')
   )
 });
@@ -103,6 +134,10 @@ export const lessonSchema = v.strictObject({
   place: v.strictObject({ name: text, note: text }),
   objectives: words,
   leaves_out: words,
+  /** What the lesson states, in its own words, and what each rests on. */
+  claims: v.array(v.strictObject({ says: text, basis })),
+  /** Runs that are not shown and stand behind a claim. */
+  proofs: v.optional(v.array(v.strictObject({ id: name, run }))),
   /** Ids of lessons that come before. */
   builds_on: v.array(name),
   cautions: words,

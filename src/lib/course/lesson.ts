@@ -41,9 +41,13 @@ export interface Demo {
   run: ShownRun;
 }
 
+export type Claim = Parsed['claims'][number];
+export type Basis = Claim['basis'];
+
 /** A lesson with its challenges. Its fields are documented in lesson-schema.ts. */
-export interface Lesson extends Omit<Parsed, 'sections'> {
+export interface Lesson extends Omit<Parsed, 'sections' | 'proofs'> {
   sections: Section[];
+  proofs?: { id: string; run: ShownRun }[];
   challenges: Challenge[];
 }
 

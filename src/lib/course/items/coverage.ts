@@ -10,63 +10,66 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'safety-life-jacket',
       'safety-plan'
     ],
-    'Say what you do when a hook is near an eye, when thunder is heard, and when someone is in cold water.':
-      ['safety-hook-in-eye', 'safety-thunder', 'safety-cold-water']
+    'Say what you do about a hook near an eye, thunder, and a person in cold water.': [
+      'safety-hook-in-eye',
+      'safety-thunder',
+      'safety-cold-water'
+    ]
   },
   'one-foot': {
-    'Drag a jig {length:0.3048}, give or take {length:0.05}, without lifting it.': [
+    'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.': [
       'mark-drag',
       'tip-way-for-one-foot',
       'bait-way-of-slow-drag',
       'pace-limit'
     ],
-    'Say, before you see it, whether a move was short, right or long.': ['mark-drag', 'foot-hand'],
-    'Drag a jig over stones and keep feeling them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
+    'Say whether a move was short, right or long before you see it.': ['mark-drag', 'foot-hand'],
+    'Drag over rocks and keep feeling them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
   },
   'your-hands-ruler': {
-    'Say how far the jig went before you see it.': ['ruler-first', 'mark-drag'],
-    'Know whether your hand goes too far, too short, or unevenly.': ['ruler-bias', 'ruler-spread']
+    'Call how far the jig went before you see it.': ['ruler-first', 'mark-drag'],
+    'Know if your hand runs long, short, or uneven.': ['ruler-bias', 'ruler-spread']
   },
   slack: {
     'Say what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
-    'Reel in slack without moving the jig.': ['slack-feel']
+    'Reel up slack without moving the jig.': ['slack-feel']
   },
   'from-the-boat': {
-    'Know by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
-    'Say why a fall on a tight line ends nearer to you.': ['contact-pendulum']
+    'Tell by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
+    'Say why a fall on a tight line lands closer to you.': ['contact-pendulum']
   },
   'weight-and-depth': {
-    'Choose a weight for a depth, and say why.': [
+    'Pick a weight for a depth and say why.': [
       'weight-and-pace',
       'weight-lightest',
       'weight-wind',
       'order-weights-hop'
     ],
-    'Predict a longer count for a lighter jig or a deeper place.': [
+    'Expect a longer count for a lighter jig or deeper water.': [
       'order-weights-fall',
       'count-to-depth',
       'mark-fall'
     ]
   },
   speed: {
-    'Say why every lift is a matter of speed.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
-    'Slow down as the jig comes near.': ['near-or-far', 'weight-near']
+    'Say what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
+    'Slow down as the jig gets close.': ['near-or-far', 'weight-near']
   },
   'feeling-rocks': {
-    'Touch every stone on the way.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
+    'Touch every rock in the path.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
     'Say why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
   },
   'the-clock': {
-    'Say what one hour of lift does at nine and what it does at eleven.': [
+    'Say what one hour of lift does at nine and at eleven.': [
       'hour-of-most-travel',
       'mark-hour',
       'order-moves-travel',
       'clock-third'
     ],
-    'Lift a jig, and follow it down.': ['clock-lower', 'hops-follow']
+    'Lift a jig and follow it down.': ['clock-lower', 'hops-follow']
   },
   hops: {
-    'Hop the jig to a height you named.': ['mark-hop-height', 'order-paces'],
+    'Hop the jig to a height you called.': ['mark-hop-height', 'order-paces'],
     'Make three hops with even rests, and with uneven ones.': [
       'hops-rhythm',
       'fault-of-hops',
@@ -74,7 +77,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     ]
   },
   'stroke-and-fall': {
-    'Snap the jig up, and follow it down on a semi-slack line.': [
+    'Snap it up, then follow it down on semi-slack line.': [
       'sweep-or-lift',
       'stroke-when',
       'stroke-fall'
@@ -82,15 +85,15 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Say what a pendulum fall costs.': ['stroke-pendulum', 'contact-pendulum']
   },
   'line-and-rod': {
-    'Say when stretch and flex matter, and when they do not.': [
+    'Say when stretch and rod bend matter, and when they don’t.': [
       'order-lines-hop',
       'line-stretch',
       'rod-tip'
     ],
-    'Adjust a hop to a soft rod.': ['rod-soft-hop']
+    'Adjust a hop for a soft rod.': ['rod-soft-hop']
   },
   'reading-bottoms': {
-    'Name a bottom from what you feel.': [
+    'Name a bottom by feel.': [
       'felt-rock',
       'felt-stems',
       'felt-smooth',
@@ -104,11 +107,11 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Answer a bite in time, and only a bite.': ['bite-while-still', 'bite-sweep', 'bite-set-cost']
   },
   snags: {
-    'Free a hook by slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
-    'Say what never to do with a stuck jig.': ['snag-break', 'snag-angle']
+    'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
+    'Say what you never do with a stuck jig.': ['snag-break', 'snag-angle']
   },
   'season-and-mood': {
-    'Choose retrieve, weight and pace for a temperature and a mood.': [
+    'Pick retrieve, weight and pace for a temperature and a mood.': [
       'season-retrieve',
       'mood',
       'season-change'
@@ -116,8 +119,8 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Do nothing for as long as it takes.': ['season-pause']
   },
   'a-morning': {
-    'Choose a retrieve for what you find, and say why.': ['morning-choice', 'morning-order'],
-    'Do three different things well, unseen, one after the other.': ['morning-three']
+    'Pick a retrieve for what you find and say why.': ['morning-choice', 'morning-order'],
+    'Do three different things well, unseen, one after another.': ['morning-three']
   }
 };
 

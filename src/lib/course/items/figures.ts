@@ -14,10 +14,12 @@ export const MEASURES = {
   peak_height_m: { of: (r) => r.peak_height_m, quantity: 'length', least: 0.025 },
   contact: { of: contactWhileMoving, quantity: 'share', least: 0.1 },
   fall_s: { of: fallTime, quantity: 'time', least: 0.5 },
-  airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3 }
+  airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3 },
+  pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05 }
 } as const satisfies Record<string, Measure>;
 
 export type MeasureName = keyof typeof MEASURES;
+export const MEASURE_NAMES = Object.keys(MEASURES) as MeasureName[];
 
 /** A bait this far off the bottom has left it, and one this close has not, m. */
 const LIFTED_M = 0.05;
@@ -35,10 +37,13 @@ export const SIGNS = {
   'two hops': ({ hops }) => highHops(hops) === 2,
   'three hops': ({ hops }) => highHops(hops) === 3,
   bite: ({ events }) => count(events, 'bite') > 0,
+  freed: ({ events }) => count(events, 'freed') > 0,
+  'set deeper': ({ events }) => count(events, 'set deeper') > 0,
   quiet: ({ events }) => count(events, 'bite') + count(events, 'stone') === 0
 } as const satisfies Record<string, (result: Result) => boolean>;
 
 export type SignName = keyof typeof SIGNS;
+export const SIGN_NAMES = Object.keys(SIGNS) as SignName[];
 
 /** What is kept of a run: all that items ask of it, and none of its trace. */
 export type Figures = Readonly<Record<MeasureName, number>> & {

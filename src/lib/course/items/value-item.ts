@@ -36,7 +36,8 @@ export function chooseValue(wanted: Wanted & { says: (value: number) => string }
 export function markValue(wanted: Wanted & { other: string }): Draft | null {
   const { key, band, draft, wrong } = begun(wanted);
   const { quantity } = MEASURES[wanted.measure];
-  if (!Number.isFinite(key) || key < 2 * band || quantity === 'share') return null;
+  if (!Number.isFinite(key) || key < 2 * band || quantity === 'share' || quantity === 'pull')
+    return null;
   const step = quantity === 'length' ? 0.3048 : 5;
   const most = Math.ceil((1.6 * Math.max(key, ...wrong.map(({ value }) => value))) / step) * step;
   const { right, other } = wanted;

@@ -76,27 +76,12 @@ export const castOut = (
 
 export const place = {
   name: 'Fathomley Water',
-  note: 'An invented lake: {depth:3.35} deep where you practise, unless the lesson says otherwise.'
+  note: 'An invented lake, {11 ft|3.3 m} deep here unless we say otherwise.'
 };
 
-/** What every drill with rod in hand needs said. */
+/** One line where a drill needs it; the whole of it is said once, in the lesson on safety. */
 export const cautions = {
-  hooks:
-    'Hooks: practise dry drills with no hook on the line. On the water, eye protection for everyone near a cast, and look behind you.',
-  lines:
-    'Power lines: rods conduct. Keep at least {length:3.048} from overhead lines, more where it is required.',
-  thunder:
-    'Lightning: at the first thunder, rods down and to shelter. Wait 30 minutes after the last.',
-  water: 'Water: wear the life jacket. Tell someone ashore where you are.',
-  snag: 'Snags: never pull a jig towards anyone, and never wrap line round a hand.',
-  rules:
-    'Local rules, the conditions of the day and licensed instruction come before anything said here.'
+  dry: 'No hook on the line. Look up and all around first.',
+  water: 'Glasses on. Look behind before you cast.',
+  snag: 'Never pull a jig toward anyone. Never wrap line on a hand.'
 };
-
-export const onTheWater = [
-  cautions.hooks,
-  cautions.lines,
-  cautions.thunder,
-  cautions.water,
-  cautions.rules
-];

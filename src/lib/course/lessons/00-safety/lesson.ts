@@ -1,73 +1,119 @@
-import { place, onTheWater, cautions } from '../fathomley';
+import { place } from '../fathomley';
 
 export default {
   id: 'safety',
   order: 0,
   title: 'Safety first',
-  minutes: 6,
+  minutes: 2,
   about:
-    'Before any rod is in a hand. Nothing in this course is worth an eye, a current through a rod, or cold water. Read it once, then go through the list each time you go out.',
+    'Read this once. Run the list every time you go out. Local rules come first, and a boating or first-aid course beats this page.',
   place,
   objectives: [
     'Say what you check before the first cast.',
-    'Say what you do when a hook is near an eye, when thunder is heard, and when someone is in cold water.'
+    'Say what you do about a hook near an eye, thunder, and a person in cold water.'
   ],
-  leaves_out: ['First-aid training: take a course.', 'Your local rules: look them up.'],
+  leaves_out: ['First aid and boat handling: take a course.', 'Your local rules: look them up.'],
+  claims: [],
   builds_on: [],
-  cautions: [...onTheWater, cautions.snag],
+  cautions: ['Local rules and licensed training come before anything said here.'],
   sections: [
     {
       kind: 'feel',
-      title: 'Signs, and what to do',
-      text: 'Each of these has one answer. There is no weighing up.',
+      title: 'What you do when',
+      text: 'Know these cold. Nobody looks them up in time.',
       cues: [
         {
           sign: 'A hook near an eye',
-          means: 'Do not pull. Shield it so that nothing touches it, and get emergency care.'
+          means: 'Don’t pull. Shield it without pressing, cut the line, get emergency care.',
+          basis: 'practice'
+        },
+        {
+          sign: 'A hook in a hand',
+          means:
+            'Cut the line. Deep, or near a joint: tape it still and see a doctor. Otherwise do only what a first-aid course taught you.',
+          basis: 'practice'
         },
         {
           sign: 'Thunder',
-          means: 'Rods down, off the water, to shelter. Wait 30 minutes after the last.'
-        },
-        {
-          sign: 'Wires overhead, at the ramp too',
-          means: 'Graphite conducts. Keep at least {length:3.048} away, more where it is required.'
-        },
-        {
-          sign: 'Someone is in cold water',
           means:
-            'About a minute to get the breath under control, ten minutes of useful movement, an hour until unconsciousness. So: float first, then act.'
+            'Rods down, off the water, into a building or a hardtop car. Wait 30 minutes after the last.',
+          basis: 'practice'
         },
         {
-          sign: 'Someone stands behind you',
-          means: 'Stop. Look behind before every cast, and agree who casts to which side.'
+          sign: 'Wires overhead, ramps too',
+          means: 'Graphite conducts. Stay {10 ft|3 m} away, more where the rule says more.',
+          basis: 'practice'
         },
         {
-          sign: 'The jig is stuck and the line points at a person',
-          means: 'Do not pull. Change the angle first: a jig that lets go flies along the line.'
+          sign: 'You fall into cold water',
+          means:
+            'Float first: about a minute to get your breath. Then ten minutes of useful movement, an hour before you pass out.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Someone else is in the water',
+          means: 'Reach, throw, call for help. Don’t go in. Engine off before they’re near it.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Getting back aboard',
+          means:
+            'Know your ladder or strap before you need it. Engine off, hold on, kick flat, slide in.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Boat under way',
+          means: 'Everyone seated, rods down, cut-off clipped on, one person looking ahead.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Wind coming up',
+          means: 'Head in while it’s still easy. Bow to the waves, weight low.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Fog',
+          means:
+            'Go slow enough to stop in half of what you can see. Sound the horn. Keep out of the channel.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Heat',
+          means:
+            'Drink before you’re thirsty. Dizzy or confused: shade, cold water on the skin, call for help.',
+          basis: 'practice'
+        },
+        {
+          sign: 'A fish from deep water',
+          means:
+            'Wet hands, short air time. Bloated or floating: send it back down on a descending device, or keep it where that’s legal.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Stuck jig, line pointing at someone',
+          means: 'Don’t pull. It comes off along the line. Change the angle first.',
+          basis: 'practice'
         }
       ]
     },
     {
       kind: 'field',
       title: 'Before the first cast',
-      text: 'Every time. It takes two minutes.',
+      text: 'Two minutes, every time.',
       needs: [
-        'Life jacket, worn',
-        'Eye protection for everyone near a cast',
-        'A phone in a dry bag, and someone ashore who knows the plan'
+        'Life jackets, worn: most people who drown from boats wore none',
+        'Glasses for everyone near a cast',
+        'A phone in a dry bag'
       ],
       steps: [
-        'Look up: wires, branches, cloud.',
-        'Clip the engine cut-off on. No alcohol.',
-        'Agree casting sides.',
-        'Licence, seasons and limits: known. Lead: allowed here? Wash hands after it.',
-        'Say aloud what you do at the first thunder.'
+        'Rules: license, seasons, limits, is lead allowed here.',
+        'Tell someone ashore where you’ll be, and when to worry.',
+        'Look up: wires, branches, sky. Check wind and fog.',
+        'Cut-off clipped on. No alcohol.',
+        'Agree who casts on which side. Look behind every time.',
+        'After: wash your hands, clean, drain and dry everything.'
       ],
-      log: [
-        'Who ashore knows where you are, and until when',
-        'Anything that was missing, so that it is there next time'
-      ]
+      log: ['Who knows, and until when', 'What was missing']
     }
   ]
 };

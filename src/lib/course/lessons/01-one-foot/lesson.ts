@@ -1,80 +1,68 @@
-import { lowToTheSide } from '../../retrieves/moves';
-import { fathomley } from '../fathomley';
-
-const sweep = (to_deg: number, duration_s: number) => ({
-  setup: fathomley,
-  plane: 'sweep',
-  start: lowToTheSide,
-  move: { kind: 'sweep', from_deg: 60, to_deg, duration_s, elevation_deg: 0 },
-  hold_s: 3
-});
+import { sweep } from '../../retrieves/moves';
+import { cautions, fathomley, place } from '../fathomley';
+import { lowRun } from '../runs';
 
 /** Two feet of tip, slowly; and the same two feet in half a second. */
-const slow = sweep(78.2, 5);
-const fast = sweep(78.2, 0.5);
+const slow = lowRun(fathomley, sweep(60, 78.2, 5));
+const fast = lowRun(fathomley, sweep(60, 78.2, 0.5));
 
 export default {
   id: 'one-foot',
   order: 1,
   title: 'One foot',
-  minutes: 15,
+  minutes: 10,
   about:
-    'A jig on the bottom goes as far as your rod tip pulls it. Hands misjudge both how far the tip ' +
-    'went and how fast. Here you drag a jig one foot, see what it really did, and find the move ' +
-    'that does it.',
-  place: {
-    name: 'Fathomley Water',
-    note: 'An invented lake: {depth:3.35} deep, with sand and a few stones.'
-  },
+    'Your rod tip moves the jig. Most hands misjudge how far the tip went, and how fast. Drag a jig one foot, see what it did, fix it.',
+  place,
   objectives: [
-    'Drag a jig {length:0.3048}, give or take {length:0.05}, without lifting it.',
-    'Say, before you see it, whether a move was short, right or long.',
-    'Drag a jig over stones and keep feeling them.'
+    'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.',
+    'Say whether a move was short, right or long before you see it.',
+    'Drag over rocks and keep feeling them.'
   ],
-  leaves_out: [
-    'Wind, current and a drifting boat.',
-    'Lifts and hops.',
-    'How a skirt and a trailer move.',
-    'Fish.'
+  leaves_out: ['Wind and a drifting boat.', 'Lifts and hops.', 'Fish.'],
+  claims: [
+    {
+      says: 'Your rod tip moves the jig.',
+      basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
+    },
+    { says: 'Most hands misjudge how far the tip went, and how fast.', basis: 'practice' },
+    {
+      says: 'Stretch and sag don’t eat half of a slow pull.',
+      basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
+    }
   ],
   builds_on: ['safety'],
-  cautions: [
-    'Hooks: practise the dry drill with no hook on the line. On the water, eye protection for everyone near a cast, and look behind you.',
-    'Power lines: rods conduct. Keep at least {length:3.048} from overhead lines, more where it is required.',
-    'Lightning: at the first thunder, rods down and to shelter. Wait 30 minutes after the last.',
-    'Water: wear the life jacket. Tell someone ashore where you are.',
-    'Local rules, the conditions of the day and licensed instruction come before anything said here.'
-  ],
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The jig lies on flat sand, {depth:10} out, the line just tight. Your rod is low and to the side.',
+      title: 'Call it first',
+      text: 'The jig lies on flat sand, {33 ft|10 m} out. The line is just tight. Your rod is low and to the side.',
       question: {
-        ask: 'You sweep the rod tip {length:0.6096} further, slow and steady. How far does the jig come?',
+        ask: 'You sweep the tip {2 ft|60 cm}, slow and steady. How far does the jig come?',
         hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',
         run: slow,
         options: [
           {
             id: 'half',
-            says: 'About {length:0.3048}',
+            says: 'About {1 ft|30 cm}',
             holds: { travel_m: [0.2, 0.4] },
             reply:
-              'It is natural to think that stretch and sag swallow half. Pulled slowly, the line is hardly loaded: once the slack is out, the jig comes along.'
+              'Stretch and sag don’t eat half of a slow pull. The line is hardly loaded. With the slack out, the jig comes along with the tip: about {2 ft|60 cm}.'
           },
           {
             id: 'same',
-            says: 'About {length:0.6096}',
+            says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.48, 0.74] },
             reply:
-              'So it is. Once the slack is out, a slow tip and the jig go about equally far. What you must judge is your tip.'
+              'Right. Slack out, slow tip: the jig goes about as far as the tip. Your tip is what you learn to judge.'
           },
           {
             id: 'double',
-            says: 'About {length:1.2192}',
+            says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [1, 1.44] },
             reply:
-              'The tip does go further than the hand that turns the rod. But the jig follows the tip: it gets no more line than the tip takes up.'
+              'The tip outruns your hand, but the jig can’t outrun the tip. Two feet of tip is about two feet of jig.'
           }
         ]
       }
@@ -82,16 +70,16 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Two moves of equal length. Watch the mark of the jig: solid on the bottom, open above it.',
+      text: 'One sweep, two speeds. Solid mark: on bottom. Open mark: off it.',
       demos: [
-        { id: 'slow', caption: 'Slow: the tip takes {time:5}.', run: slow },
-        { id: 'fast', caption: 'The same sweep in {time:0.5}.', run: fast }
+        { id: 'slow', caption: 'In 5 seconds.', run: slow },
+        { id: 'fast', caption: 'In half a second.', run: fast }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Move the rod, then hold it still. You are graded when the jig lies still.',
+      title: 'Your turn',
+      text: 'Move the rod, then hold still. You’re graded when the jig stops.',
       challenges: [
         'exactly-one-foot',
         'exactly-two-feet',
@@ -101,37 +89,46 @@ export default {
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Nobody sees the jig on the water. The line tells you.',
       cues: [
-        { sign: 'A steady, light drag', means: 'It is sliding on the bottom.' },
-        { sign: 'A knock, a pull that grows, then a drop', means: 'It went over a stone.' },
         {
-          sign: 'Nothing at all while you move',
-          means: 'You are taking up slack, or it is off the bottom.'
+          sign: 'A light, steady drag',
+          means: 'It’s sliding on bottom.',
+          basis: { run: 'slow', sign: 'stayed down' }
         },
-        { sign: 'The line falls slack after you stop', means: 'It is sinking back: you lifted it.' }
+        {
+          sign: 'A knock, a load, then a drop',
+          means: 'It went over a rock.',
+          basis: { run: 'contact-over-rocks', sign: 'knocks' }
+        },
+        {
+          sign: 'Nothing while you move',
+          means: 'You’re moving slack, or it’s off bottom.',
+          basis: { run: 'fast', sign: 'lifted' }
+        },
+        {
+          sign: 'The line goes slack after you stop',
+          means: 'It’s sinking back. You lifted it.',
+          basis: { run: 'fast', sign: 'lifted' }
+        }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. Ten minutes with a rod and a tape do more.',
-      needs: [
-        'Your rod, with no hook on the line',
-        'A tape measure',
-        'Open ground, clear overhead and all round'
-      ],
+      text: 'Ten minutes on the lawn.',
+      needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
-        'Lay the tape on the ground beside the rod tip, along the way it sweeps.',
-        'Eyes shut, sweep the tip what you think is {length:0.3048}, in two or three seconds.',
-        'Look at the tape. Say how far off you were before you read it.',
-        'Ten times. Then on the water: one sweep, hold still, and wait until the line is quiet.'
+        'Lay the tape beside the rod tip, along the sweep.',
+        'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',
+        'Call your error, then read the tape. Ten times.',
+        'On the water: one sweep, hold still, wait for a quiet line.'
       ],
       log: [
-        'How far the tip really went, ten numbers',
-        'On the water: depth, weight, and what the bottom felt like',
-        'One thing that went well, one to change'
+        'Ten numbers',
+        'Depth, weight, what the bottom felt like',
+        'One thing good, one to change'
       ]
     }
   ]

@@ -1,51 +1,59 @@
 import { sweep } from '../../retrieves/moves';
-import { fathomley, place, onTheWater } from '../fathomley';
+import { cautions, fathomley, place } from '../fathomley';
 import { lowRun } from '../runs';
 
 export default {
   id: 'your-hands-ruler',
   order: 2,
   title: 'Your hand’s ruler',
-  minutes: 15,
+  minutes: 7,
   about:
-    'A hand has a ruler of its own, and it is marked wrong. What matters is to know by how much. You say how far the jig went before you look, again and again, and the trainer works out your ruler from it.',
+    'Your hand has its own ruler, and it’s marked wrong. Find out by how much. Call how far the jig went before you look.',
   place,
   objectives: [
-    'Say how far the jig went before you see it.',
-    'Know whether your hand goes too far, too short, or unevenly.'
+    'Call how far the jig went before you see it.',
+    'Know if your hand runs long, short, or uneven.'
   ],
-  leaves_out: ['Why the line sometimes swallows the move: lesson 3.'],
+  leaves_out: ['Why line sometimes swallows the move: next lesson.'],
+  claims: [
+    { says: 'Your hand has its own ruler, and it’s marked wrong.', basis: 'practice' },
+    {
+      says: 'The jig follows the tip, not the hand.',
+      basis: { run: 'question', holds: { travel_m: [0.45, 0.72] } }
+    }
+  ],
   builds_on: ['one-foot'],
-  cautions: onTheWater,
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'Your hand turns the rod’s handle by about a hand’s width. At the tip of a rod of {length:2} that is a sweep of about {length:0.5}.',
+      title: 'Call it first',
+      text: 'The tip is {6½ ft|2 m} from your hand. You turn the rod slowly, as far as a minute hand goes in three minutes.',
       question: {
-        ask: 'How far does the jig come, slowly pulled?',
-        hint: 'Turn a pencil on the table by its end. Which part moves most, and which part holds the line?',
-        run: lowRun(fathomley, sweep(60, 76, 4)),
+        ask: 'How far does the jig come?',
+        hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
+        run: lowRun(fathomley, sweep(60, 78, 4)),
         options: [
           {
             id: 'hand',
-            says: 'About {length:0.1}, as far as the hand',
+            says: 'About {4 in|10 cm}',
             holds: { travel_m: [0.02, 0.2] },
             reply:
-              'It feels so. But the rod is a lever: the tip goes many times as far as the hand.'
+              'That’s what the hand feels. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.'
           },
           {
             id: 'tip',
-            says: 'About {length:0.5}, as far as the tip',
-            holds: { travel_m: [0.4, 0.66] },
+            says: 'About {2 ft|60 cm}',
+            holds: { travel_m: [0.45, 0.72] },
             reply:
-              'The jig follows the tip. The hand feels a hand’s width, and that is where most rulers go wrong.'
+              'Right. The jig follows the tip, not the hand. A small turn is a long move out there.'
           },
           {
             id: 'more',
-            says: 'About {length:1}',
+            says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [0.85, 1.4] },
-            reply: 'It never gets more line than the tip takes up.'
+            reply:
+              'The jig never gets more line than the tip takes up, and that’s about {2 ft|60 cm}.'
           }
         ]
       }
@@ -53,53 +61,51 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One foot as hands mean it, and as it is.',
+      text: 'One foot as many hands do it, and one foot.',
       demos: [
-        {
-          id: 'meant',
-          caption: 'What a hand often does that means one foot.',
-          run: lowRun(fathomley, sweep(60, 80, 2))
-        },
+        { id: 'meant', caption: 'Meant as one foot.', run: lowRun(fathomley, sweep(60, 80, 2)) },
         { id: 'is', caption: 'One foot.', run: lowRun(fathomley, sweep(60, 70, 2.5)) }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'From here on the jig is hidden while you move. Say how far it went, then look.',
+      title: 'Your turn',
+      text: 'The jig is hidden while you move. Call it, then look.',
       challenges: ['one-foot-half-seen', 'two-feet-unseen', 'one-foot-unseen']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d notice',
+      text: 'Two faults, two cures.',
       cues: [
-        { sign: '“That was about a foot”', means: 'Look at the tape before you believe it.' },
         {
-          sign: 'Two tries feel alike, and the jig says otherwise',
-          means: 'Your hand is uneven, its spread is wide: go slower.'
+          sign: '“That was a foot”',
+          means: 'Read the tape before you believe it.',
+          basis: 'practice'
         },
         {
-          sign: 'All tries are too far by about the same',
-          means: 'Your hand is biased: mean less.'
+          sign: 'Two moves felt alike, and the jig says no',
+          means: 'Your hand is uneven. Go slower.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Every try is long by the same',
+          means: 'Your hand is biased. Mean less.',
+          basis: 'practice'
         }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: [
-        'Your rod, no hook on the line',
-        'A tape measure along the tip’s way',
-        'Somebody to read it, or a phone that films it'
-      ],
+      text: 'Twenty sweeps on the lawn.',
+      needs: ['Your rod, no hook', 'A tape measure', 'A friend to read it, or a phone to film it'],
       steps: [
-        'Mean one foot, eyes shut, ten times.',
-        'Then mean two feet, ten times.',
-        'Read all twenty. Halve nothing, leave nothing out.'
+        'Eyes shut: one foot, ten times.',
+        'Then two feet, ten times.',
+        'Write down all twenty.'
       ],
-      log: ['Twenty numbers', 'The mean for each, and how far they are apart']
+      log: ['Twenty numbers', 'The average of each ten, and the spread']
     }
   ]
 };

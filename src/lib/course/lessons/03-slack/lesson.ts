@@ -1,55 +1,66 @@
 import { lift, sweep } from '../../retrieves/moves';
-import { fathomley, waterWith, place, onTheWater } from '../fathomley';
+import { cautions, fathomley, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
+
+const tight = waterWith({ start: { bait_x_m: 10, slack_m: 0.02 } });
+const loose = waterWith({ start: { bait_x_m: 10, slack_m: 0.6 } });
+const bowed = { ...fathomley, start: { bait_x_m: 14, horizontal_tension_N: 0.007 } };
 
 export default {
   id: 'slack',
   order: 3,
-  title: 'Slack, the missing variable',
-  minutes: 12,
+  title: 'Slack',
+  minutes: 8,
   about:
-    'The same move moves the jig a foot, or not at all. What differs is the slack, and you cannot see it under water. Rod and reel have separate jobs: the reel recovers slack, the rod moves the bait.',
+    'The same move drags the jig a foot, or not at all. Slack makes the difference, and you can’t see it. The reel takes up slack; the rod moves the jig.',
   place,
   objectives: [
     'Say what slack does to a drag and to a hop.',
-    'Reel in slack without moving the jig.'
+    'Reel up slack without moving the jig.'
   ],
-  leaves_out: ['Wind and drift, which make slack by themselves: lesson 18.'],
+  leaves_out: ['Slack that wind and drift make: the lesson on wind.'],
+  claims: [
+    {
+      says: 'Slack makes the difference, and you can’t see it.',
+      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
+    },
+    {
+      says: 'The bow takes its share first.',
+      basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
+    },
+    { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' }
+  ],
   builds_on: ['one-foot', 'your-hands-ruler'],
-  cautions: onTheWater,
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The line hangs in a bow and hardly pulls at the tip.',
+      title: 'Call it first',
+      text: 'The line hangs in a bow. You feel almost no weight.',
       question: {
-        ask: 'You sweep the tip by about {length:0.66}, slowly. How far does the jig come?',
+        ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'What must the sweep take up before the jig feels anything? Is that all of the sweep?',
-        run: lowRun(
-          { ...fathomley, start: { bait_x_m: 14, horizontal_tension_N: 0.007 } },
-          sweep(60, 80, 4)
-        ),
+        run: lowRun(bowed, sweep(60, 78.2, 4)),
         options: [
           {
             id: 'all',
-            says: 'About {length:0.66}',
-            holds: { travel_m: [0.56, 0.8] },
+            says: 'All of it: {2 ft|60 cm}',
+            holds: { travel_m: [0.52, 0.75] },
             reply:
-              'On a tight line it would. Here the first part of your move only straightens the bow.'
+              'On a tight line, yes. Here the first part of your move straightens the bow. The jig gets what’s left.'
           },
           {
             id: 'part',
             says: 'Clearly less, but it comes',
-            holds: { travel_m: [0.1, 0.52] },
-            reply:
-              'The bow takes its share first, and the water holds the bow: it gives way slowly, and the rest reaches the jig.'
+            holds: { travel_m: [0.1, 0.47] },
+            reply: 'Right. The bow takes its share first. What’s left reaches the jig.'
           },
           {
             id: 'none',
-            says: 'Not at all',
+            says: 'It doesn’t move',
             holds: { travel_m: [-0.05, 0.06] },
             reply:
-              'It needs more slack than that. But you feel nearly nothing, and that is what misleads.'
+              'You feel nothing at first, and that fools you. This bow is smaller than your sweep, so the jig comes late, and less.'
           }
         ]
       }
@@ -57,61 +68,55 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The same lift on two lines. Only the slack differs.',
+      text: 'One lift on two lines. Only the slack differs.',
       demos: [
-        {
-          id: 'tight',
-          caption: 'Just tight.',
-          run: uprightRun(
-            waterWith({ start: { bait_x_m: 10, slack_m: 0.02 } }),
-            10,
-            lift(10, 40, 0.5)
-          )
-        },
+        { id: 'tight', caption: 'Just tight.', run: uprightRun(tight, 10, lift(10, 40, 0.5)) },
         {
           id: 'slack',
-          caption: 'With {length:0.6} of slack.',
-          run: uprightRun(
-            waterWith({ start: { bait_x_m: 10, slack_m: 0.6 } }),
-            10,
-            lift(10, 40, 0.5)
-          )
+          caption: '{2 ft|60 cm} of slack.',
+          run: uprightRun(loose, 10, lift(10, 40, 0.5))
         }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'First pull through the slack. Then do the reel’s work with the reel.',
-      challenges: ['through-the-slack', 'reel-takes-slack']
+      title: 'Your turn',
+      text: 'Pull through the slack once. Let the reel do it. Then use slack: shake it in place.',
+      challenges: ['through-the-slack', 'reel-takes-slack', 'shake-in-place']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Before every move, find out how much slack you have.',
       cues: [
-        { sign: 'You move and feel nothing', means: 'You are moving slack.' },
-        { sign: 'The weight comes on softly and late', means: 'The bow is straightening.' },
+        {
+          sign: 'You move and feel nothing',
+          means: 'You’re moving slack.',
+          basis: { most: 'pull_N', of: ['tight', 'slack'], unknowns: 'drag' }
+        },
+        {
+          sign: 'Weight comes on soft and late',
+          means: 'The bow is straightening.',
+          basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
+        },
         {
           sign: 'You reel and feel weight at once',
-          means: 'There was no slack: you are moving the jig with the reel.'
+          means: 'There was no slack. You’re moving the jig with the reel.',
+          basis: 'practice'
         }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['Your rod, a jig without hook, a lawn', 'A tape measure'],
+      text: 'Three sweeps on the lawn.',
+      needs: ['Your rod, a jig with the hook cut off', 'A tape measure'],
       steps: [
-        'Lay the jig out, line just tight. Sweep one foot, look.',
-        'Turn the rod back without reeling. Sweep again, look.',
-        'Turn back and reel until the line just lifts off the grass. Sweep again, look.'
+        'Line just tight. Sweep one foot, look.',
+        'Turn the rod back, don’t reel. Sweep again, look.',
+        'Turn back and reel until the line just leaves the grass. Sweep, look.'
       ],
-      log: [
-        'How far the jig came in each of the three',
-        'On the water: how many turns of the reel after each drag'
-      ]
+      log: ['How far it came, three numbers', 'On the water: turns of the reel after each drag']
     }
   ]
 };

@@ -6,5 +6,8 @@ import lesson from './lesson';
 export const fromTheBoat: LessonFolder = {
   folder: '04-from-the-boat',
   lesson,
-  challenges: { 'count-a-lighter-one.ts': countALighterOne, 'count-it-down.ts': countItDown }
+  challenges: {
+    'count-a-lighter-one.ts': countALighterOne,
+    'count-it-down.ts': countItDown
+  }
 };

@@ -1,54 +1,65 @@
 import { held, inTurn, pause } from '../../retrieves/moves';
-import { waterWith, castOut, place, onTheWater } from '../fathomley';
+import { castOut, cautions, place, waterWith } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const closedReel = waterWith({ start: castOut(14, 'closed') });
+const free = uprightRun(waterWith({ start: castOut(14) }), 45, inTurn(held(45), pause(1)), 8);
+const engaged = uprightRun(
+  waterWith({ start: castOut(14, 'closed') }),
+  45,
+  inTurn(held(45), pause(1)),
+  11
+);
 
 export default {
   id: 'from-the-boat',
   order: 4,
-  title: 'What the bottom is like from the boat',
-  minutes: 12,
+  title: 'Count it down',
+  minutes: 6,
   about:
-    'You will never see your jig. The line tells when it is down, and the count tells how deep. Here you watch falls that are hidden on the water, then count them unseen.',
+    'You’ll never see your jig. The line tells you when it’s down, and the count tells you how deep. Watch two falls, then count them unseen.',
   place,
   objectives: [
-    'Know by the line when the jig is down.',
-    'Say why a fall on a tight line ends nearer to you.'
+    'Tell by the line when the jig is down.',
+    'Say why a fall on a tight line lands closer to you.'
   ],
-  leaves_out: ['Finding a place to fish.', 'Echo sounders.'],
-  builds_on: ['safety'],
-  cautions: onTheWater,
+  leaves_out: ['Finding fish.', 'Sonar.'],
+  claims: [
+    {
+      says: 'A tight line makes it a pendulum',
+      basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
+    }
+  ],
+  builds_on: ['safety', 'one-foot'],
+  cautions: [cautions.water],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'You cast out and close the reel at once. The rod is held still and the line stays tight while the jig sinks.',
+      title: 'Call it first',
+      text: 'You cast {45 ft|14 m} into {11 ft|3.3 m} and engage the reel at once. The rod stays still, the line stays tight.',
       question: {
         ask: 'Where does the jig land?',
-        hint: 'Think of a weight on a string that is held at its upper end. Which way does it swing, and what stops it?',
-        run: uprightRun(closedReel, 45, inTurn(held(45), pause(1)), 11),
+        hint: 'Think of a weight on a string held at the top. Which way does it swing, and what stops it?',
+        run: engaged,
         options: [
           {
             id: 'below',
-            says: 'Below where it met the water',
+            says: 'Right under where it hit the water',
             holds: { travel_m: [-0.5, 0.3] },
             reply:
-              'That is a fall on a free line. A closed reel holds the jig at the length of the line, like a weight on a string.'
+              'That takes free spool. With the reel engaged the line holds it like a weight on a string, and it swings toward you.'
           },
           {
             id: 'nearer',
-            says: 'A step nearer, about {length:1.5}',
+            says: 'A few feet closer to you',
             holds: { travel_m: [0.7, 2.8] },
             reply:
-              'A tight line makes a pendulum of it: it swings in while it sinks, and you fish water you did not cast to.'
+              'Right. A tight line makes it a pendulum: it swings in as it sinks. You fish water you didn’t cast to.'
           },
           {
             id: 'far',
-            says: 'Half the cast nearer',
+            says: 'Halfway back to the boat',
             holds: { travel_m: [5, 9] },
-            reply:
-              'A pendulum as long as the line does not swing so far before it meets the bottom.'
+            reply: 'It swings in, but the bottom stops it first: a few feet, not half the cast.'
           }
         ]
       }
@@ -56,51 +67,51 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Two falls from the same cast. Watch where each ends.',
+      text: 'One cast, two falls. Watch where each lands.',
       demos: [
-        {
-          id: 'free',
-          caption: 'The reel gives line: it goes down where it fell in.',
-          run: uprightRun(waterWith({ start: castOut(14) }), 45, inTurn(held(45), pause(1)), 8)
-        },
-        {
-          id: 'closed',
-          caption: 'The reel is closed: it swings in.',
-          run: uprightRun(closedReel, 45, inTurn(held(45), pause(1)), 11)
-        }
+        { id: 'free', caption: 'Free spool or open bail: straight down.', run: free },
+        { id: 'engaged', caption: 'Reel engaged: it swings in.', run: engaged }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Start when you are ready. Wait for the line, not for your patience.',
+      title: 'Your turn',
+      text: 'Start when you’re ready. Wait for the line.',
       challenges: ['count-it-down', 'count-a-lighter-one']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d see',
+      text: 'Watch the line where it meets the water.',
       cues: [
-        { sign: 'The line runs, then stops and falls slack', means: 'It is down.' },
-        { sign: 'It stops much too soon', means: 'A ledge, a fish, or the line was tight.' },
+        {
+          sign: 'Line runs, then goes slack',
+          means: 'It’s down.',
+          basis: { run: 'free', holds: { fall_s: [2, 12] } }
+        },
+        {
+          sign: 'It stops way early',
+          means: 'A ledge, a fish, or a tight line.',
+          basis: 'practice'
+        },
         {
           sign: 'It never goes slack',
-          means: 'The line is tight: you do not know where the jig is.'
+          means: 'The line is tight. You don’t know where the jig is.',
+          basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
         }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['A jig you know the weight of', 'A watch', 'Open water whose depth you know'],
+      text: 'Three counts at one spot.',
+      needs: ['A jig you know the weight of', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Cast, and leave the reel open.',
-        'Count aloud in seconds from the splash until the line goes slack.',
-        'Three times at the same place.',
-        'Write down depth, weight and count; that is your own table.'
+        'Cast and stay in free spool.',
+        'Count seconds from the splash until the line goes slack.',
+        'Three times. That’s your own table.'
       ],
-      log: ['Depth, weight, three counts', 'How far the counts are apart']
+      log: ['Depth, weight, three counts']
     }
   ]
 };

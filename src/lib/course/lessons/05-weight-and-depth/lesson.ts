@@ -1,53 +1,70 @@
-import { sweep } from '../../retrieves/moves';
-import { waterWith, JIGS, place, onTheWater } from '../fathomley';
-import { lowRun } from '../runs';
+import { held, inTurn, pause, sweep } from '../../retrieves/moves';
+import { castOut, cautions, JIGS, place, waterWith } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
 
-const light = waterWith({ mass_kg: JIGS.quarter });
+const light = lowRun(waterWith({ mass_kg: JIGS.quarter }), sweep(60, 87.5, 2));
+const heavy = lowRun(waterWith({ mass_kg: JIGS.ounce }), sweep(60, 87.5, 2));
+const fall = (mass_kg: number) =>
+  uprightRun(waterWith({ mass_kg, start: castOut(14) }), 45, inTurn(held(45), pause(1)), 20);
 
 export default {
   id: 'weight-and-depth',
   order: 5,
   title: 'Weight and depth',
-  minutes: 14,
+  minutes: 8,
   about:
-    'A heavier jig falls faster and keeps the bottom better; a lighter one is slower and easier to lift by mistake. Depth costs time. Choose by depth and wind, then check with a count.',
+    'A heavier jig falls faster and stays down better. A lighter one takes longer and lifts sooner. Pick by depth and wind, then check with a count.',
   place,
   objectives: [
-    'Choose a weight for a depth, and say why.',
-    'Predict a longer count for a lighter jig or a deeper place.'
+    'Pick a weight for a depth and say why.',
+    'Expect a longer count for a lighter jig or deeper water.'
   ],
-  leaves_out: ['Tungsten and other metals.', 'Shapes of heads.'],
+  leaves_out: ['Tungsten.', 'Head shapes: the lesson on rigging.'],
+  claims: [
+    {
+      says: 'A heavier jig falls faster and stays down better.',
+      basis: { most: 'fall_s', of: ['fall-quarter', 'fall-ounce'], unknowns: 'drag' }
+    },
+    {
+      says: 'A lighter one takes longer and lifts sooner.',
+      basis: { most: 'contact', of: ['heavy', 'light'] }
+    }
+  ],
+  proofs: [
+    { id: 'fall-quarter', run: fall(JIGS.quarter) },
+    { id: 'fall-ounce', run: fall(JIGS.ounce) }
+  ],
   builds_on: ['from-the-boat', 'one-foot'],
-  cautions: onTheWater,
+  cautions: [cautions.water],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The drag that keeps {weight:0.02835} on the bottom: {length:1} of tip in {time:2}. Now the jig weighs {weight:0.00709}.',
+      title: 'Call it first',
+      text: 'Tip moves {3 ft|90 cm} in 2 seconds. {1 oz|28 g} stays down. Now tie on {1/4 oz|7 g}.',
       question: {
-        ask: 'What does the light one do?',
-        hint: 'Which of the two sinks more slowly? What sinks slowly needs little to stay up.',
-        run: lowRun(light, sweep(60, 89, 2)),
+        ask: 'Same move. What does the light one do?',
+        hint: 'Which sinks slower? What sinks slowly needs little to stay up.',
+        run: light,
         options: [
           {
             id: 'stays',
-            says: 'It stays on the bottom all the way',
+            says: 'It stays on bottom all the way',
             holds: { contact: [0.92, 1] },
             reply:
-              'The heavy one does. A light jig leaves the bottom at a much lower speed: fall speed and lift-off speed go together.'
+              'The heavy one does. What sinks slowly lifts at a slow pull, so the light one is up for much of the move.'
           },
           {
             id: 'lifts',
-            says: 'It is off the bottom for a good part of its way',
+            says: 'It’s off bottom for much of the move',
             holds: { contact: [0, 0.88] },
-            reply:
-              'Lift-off speed goes with fall speed, and a quarter of the weight falls at about half the speed.'
+            reply: 'Right. It sinks about half as fast, so it lifts at about half the speed.'
           },
           {
             id: 'back',
-            says: 'It does not move at all',
+            says: 'It doesn’t come along',
             holds: { travel_m: [-0.1, 0.1] },
-            reply: 'Weight has little to do with how far it comes; the line decides that.'
+            reply:
+              'The tip decides how far it comes, not the weight. The weight decides if it stays down: this one doesn’t.'
           }
         ]
       }
@@ -55,49 +72,51 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The same move with a light and with a heavy jig.',
+      text: 'One move, two weights.',
       demos: [
-        { id: 'light', caption: '{weight:0.00709}.', run: lowRun(light, sweep(60, 89, 2)) },
-        {
-          id: 'heavy',
-          caption: '{weight:0.02835}.',
-          run: lowRun(waterWith({ mass_kg: JIGS.ounce }), sweep(60, 89, 2))
-        }
+        { id: 'light', caption: '{1/4 oz|7 g}.', run: light },
+        { id: 'heavy', caption: '{1 oz|28 g}.', run: heavy }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'A long count, a light jig, and a heavy one in deep water.',
+      title: 'Your turn',
+      text: 'A long count, a light jig, a heavy one deep.',
       challenges: ['thirty-feet-down', 'light-and-slow', 'heavy-in-deep-water']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'The jig tells you when the weight is wrong.',
       cues: [
         {
-          sign: 'You feel little between two rocks',
-          means: 'Too light for this depth or wind, or too fast.'
+          sign: 'Little to feel between two rocks',
+          means: 'Too light for the depth or wind, or too fast.',
+          basis: { most: 'contact', of: ['heavy', 'light'] }
         },
-        { sign: 'It wedges often', means: 'Too heavy, or the angle is too flat.' },
         {
-          sign: 'The count is longer than your table says',
-          means: 'Line drag, current, or it is deeper.'
+          sign: 'It wedges a lot',
+          means: 'Too heavy, or the line is too flat.',
+          basis: 'practice'
+        },
+        {
+          sign: 'The count runs long',
+          means: 'It’s deeper, or current or wind has your line.',
+          basis: 'practice'
         }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['Two jigs of different weight', 'A watch', 'A place whose depth you know'],
+      text: 'Two jigs, six counts.',
+      needs: ['Two weights', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Three counts with each jig.',
-        'Say beforehand what the ratio will be.',
-        'Drag each one foot: which do you feel better?'
+        'Call the ratio first.',
+        'Three counts with each.',
+        'Drag each one foot. Which do you feel better?'
       ],
-      log: ['Six counts', 'The weight you would fish here, and why']
+      log: ['Six counts', 'The weight you’d fish here, and why']
     }
   ]
 };

@@ -6,5 +6,8 @@ import lesson from './lesson';
 export const speed: LessonFolder = {
   folder: '06-speed',
   lesson,
-  challenges: { 'a-steady-pace.ts': aSteadyPace, 'near-the-boat.ts': nearTheBoat }
+  challenges: {
+    'a-steady-pace.ts': aSteadyPace,
+    'near-the-boat.ts': nearTheBoat
+  }
 };

@@ -1,50 +1,67 @@
 import { sweep } from '../../retrieves/moves';
-import { waterWith, JIGS, place, onTheWater } from '../fathomley';
+import { cautions, JIGS, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
-const threeEighths = waterWith({ mass_kg: JIGS.threeEighths });
+const jig = { mass_kg: JIGS.threeEighths };
+const far = waterWith(jig);
+const close = (bait_x_m: number) => waterWith({ ...jig, start: { bait_x_m, slack_m: 0.03 } });
 
 export default {
   id: 'speed',
   order: 6,
-  title: 'Speed: why it leaves the bottom',
-  minutes: 12,
+  title: 'Speed',
+  minutes: 6,
   about:
-    'A slow pull never lifts a jig off a smooth flat bottom, however hard. A fast one always does. Between them lies a speed limit, and it drops as the jig comes near.',
+    'Pull slowly and a jig slides on smooth bottom. Pull fast and it lifts. Somewhere between is the limit, and it drops as the jig gets close.',
   place,
-  objectives: ['Say why every lift is a matter of speed.', 'Slow down as the jig comes near.'],
-  leaves_out: ['Lift from skirt and trailer.'],
+  objectives: ['Say what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
+  leaves_out: ['What a swimming trailer does.'],
+  claims: [
+    {
+      says: 'Pull slowly and a jig slides on smooth bottom.',
+      basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
+    },
+    { says: 'Pull fast and it lifts.', basis: { run: 'one', sign: 'lifted' } },
+    {
+      says: 'Somewhere between is the limit, and it drops as the jig gets close.',
+      basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
+    }
+  ],
+  proofs: [
+    { id: 'close-in', run: lowRun(close(6), sweep(60, 80, 1)) },
+    { id: 'far-out', run: lowRun(close(16), sweep(60, 80, 1)) }
+  ],
   builds_on: ['one-foot', 'weight-and-depth'],
-  cautions: onTheWater,
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'A smooth bottom, {weight:0.01063} of jig, {length:1} of tip.',
+      title: 'Call it first',
+      text: 'Smooth bottom, a {3/8 oz|11 g} jig, {3 ft|90 cm} of tip.',
       question: {
         ask: 'You take one second for it. What does the jig do?',
-        hint: 'The line pulls upward as well as towards you. Which is faster: that pull, or a jig that sinks?',
-        run: lowRun(threeEighths, sweep(60, 89, 1)),
+        hint: 'The line pulls up as well as toward you. Which is faster: that pull, or a sinking jig?',
+        run: lowRun(far, sweep(60, 87.5, 1)),
         options: [
           {
             id: 'stays',
-            says: 'It slides along the bottom, only faster',
+            says: 'It slides along, only faster',
             holds: { peak_height_m: [0, 0.02] },
             reply:
-              'Up to a limit it does. {length:1} in a second is beyond it: the line pulls upward faster than the jig can fall.'
+              'Up to a limit it does. This is past it: the line pulls up faster than the jig can sink, so it lifts.'
           },
           {
             id: 'rises',
-            says: 'It rises by a hand or two',
+            says: 'It comes up some inches',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'It is towed faster than its fall speed allows at this angle of the line. So it climbs, and you feel nothing of the bottom.'
+              'Right. Towed faster than it can sink, it climbs. You feel nothing of the bottom.'
           },
           {
             id: 'flies',
             says: 'It comes up to the surface',
             holds: { peak_height_m: [1.5, 4] },
-            reply: 'The sweep ends long before that.'
+            reply: 'It lifts, but the sweep is over long before that. Inches, not yards.'
           }
         ]
       }
@@ -52,49 +69,52 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Equal sweeps, unequal times. Find where the solid mark breaks up.',
+      text: 'One sweep, three speeds. Find where the solid mark breaks up.',
       demos: [
-        { id: 'five', caption: '{time:5}.', run: lowRun(threeEighths, sweep(60, 89, 5)) },
-        { id: 'two', caption: '{time:2}.', run: lowRun(threeEighths, sweep(60, 89, 2)) },
-        { id: 'one', caption: '{time:1}.', run: lowRun(threeEighths, sweep(60, 89, 1)) }
+        { id: 'five', caption: '5 seconds.', run: lowRun(far, sweep(60, 87.5, 5)) },
+        { id: 'two', caption: '2 seconds.', run: lowRun(far, sweep(60, 87.5, 2)) },
+        { id: 'one', caption: '1 second.', run: lowRun(far, sweep(60, 87.5, 1)) }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Keep a pace. Then keep contact close to the boat, where the line is steep.',
+      title: 'Your turn',
+      text: 'Hold a pace. Then keep it down close to the boat.',
       challenges: ['a-steady-pace', 'near-the-boat']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Silence is a speed ticket.',
       cues: [
         {
-          sign: 'The bottom goes quiet in the middle of a move',
-          means: 'You are over the limit: slow down.'
+          sign: 'The bottom goes quiet mid-move',
+          means: 'Too fast. Slow down.',
+          basis: { run: 'one', sign: 'lifted' }
         },
         {
-          sign: 'Contact is lost near the boat',
-          means: 'The line is steeper: slower, rod lower, or heavier.'
+          sign: 'You lose bottom close to the boat',
+          means: 'The line is steeper. Slower, tip lower, or heavier.',
+          basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
         },
-        { sign: 'A drop after each move', means: 'You lifted it.' }
+        {
+          sign: 'A drop after each move',
+          means: 'You lifted it.',
+          basis: { run: 'one', sign: 'lifted' }
+        }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['Your rod, no hook on the line', 'A tape, a watch'],
+      text: 'Three paces on the lawn, then one on the water.',
+      needs: ['Your rod, no hook', 'A tape and a watch'],
       steps: [
-        'Sweep {length:1} in five seconds, then in three, then in one.',
-        'Film it, or have somebody time it: were they?',
-        'On the water: find the pace at which the bottom goes quiet, and stay below half of it.'
+        'Sweep {3 ft|90 cm} in 5 seconds, in 3, in 1. Film it.',
+        'Were they?',
+        'On the water: find the pace where bottom goes quiet. Fish half of it.'
       ],
-      log: [
-        'Three times meant, three times done',
-        'The pace at which you lost the bottom, and the weight'
-      ]
+      log: ['Times you meant, times you did', 'The pace that lost bottom, and the weight']
     }
   ]
 };

@@ -6,5 +6,8 @@ import lesson from './lesson';
 export const feelingRocks: LessonFolder = {
   folder: '07-feeling-rocks',
   lesson,
-  challenges: { 'over-one-boulder.ts': overOneBoulder, 'three-stones-unseen.ts': threeStonesUnseen }
+  challenges: {
+    'over-one-boulder.ts': overOneBoulder,
+    'three-stones-unseen.ts': threeStonesUnseen
+  }
 };

@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { waterWith, place, onTheWater, cautions } from '../fathomley';
+import { cautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 const twoStones = waterWith({
@@ -12,47 +12,55 @@ const twoStones = waterWith({
   },
   start: { bait_x_m: 12, slack_m: 0.03 }
 });
+const fast = lowRun(twoStones, sweep(60, 90.5, 0.9));
 
 export default {
   id: 'feeling-rocks',
   order: 7,
   title: 'Feeling rocks',
-  minutes: 13,
+  minutes: 6,
   about:
-    'Rock piles hold fish, and hands miss them. Often the pile was there and the jig flew over it. Slow over cover: then a rock knocks, loads, and lets go.',
+    'You can miss a rock pile you cast right to: the jig flew over it. Go slow over cover. Then a rock knocks, loads, and lets go.',
   place,
-  objectives: ['Touch every stone on the way.', 'Say why a missed rock pile may be a fast hand.'],
-  leaves_out: ['Hanging up: lesson 17.'],
+  objectives: ['Touch every rock in the path.', 'Say why a missed rock pile may be a fast hand.'],
+  leaves_out: ['Hanging up: the lesson on snags.'],
+  claims: [
+    {
+      says: 'You can miss a rock pile you cast right to: the jig flew over it.',
+      basis: { most: 'contact', of: ['slow', 'fast'] }
+    }
+  ],
   builds_on: ['speed'],
-  cautions: [...onTheWater, cautions.snag],
+  cautions: [cautions.snag],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'Two low stones lie on the way.',
+      title: 'Call it first',
+      text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} in under a second.',
       question: {
-        ask: 'You sweep {length:1} in less than a second. How much of its way does the jig keep contact?',
-        hint: 'What does a stone do to something that meets it fast? And how long does that take to sink again?',
-        run: lowRun(twoStones, sweep(60, 90.5, 0.9)),
+        ask: 'How much of the way does the jig stay in contact?',
+        hint: 'What does a rock do to something that hits it fast? How long does that take to sink again?',
+        run: fast,
         options: [
           {
             id: 'most',
             says: 'Nearly all of it',
             holds: { contact: [0.85, 1] },
-            reply: 'So it seems, since nothing knocks. That nothing knocks is the trouble.'
+            reply:
+              'It feels clean because nothing knocks. Nothing knocks because the jig is in the air off the first rock.'
           },
           {
             id: 'half',
             says: 'Less than two thirds',
             holds: { contact: [0, 0.7] },
             reply:
-              'It is thrown off the first stone and flies. From the boat that feels like a clean, empty bottom.'
+              'Right. It kicks off the first rock and flies. From the boat that feels like clean, empty bottom.'
           },
           {
             id: 'still',
-            says: 'It stays behind the first stone',
+            says: 'It stops at the first rock',
             holds: { travel_m: [-0.1, 0.3] },
-            reply: 'A low stone does not stop it.'
+            reply: 'Low rocks don’t stop it. At this speed it kicks off the first one and flies.'
           }
         ]
       }
@@ -60,45 +68,53 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The same stones, slowly and fast.',
+      text: 'Same rocks, slow and fast.',
       demos: [
         {
           id: 'slow',
-          caption: '{time:8}: every stone is felt.',
+          caption: '8 seconds: it feels both.',
           run: lowRun(twoStones, sweep(60, 90.5, 8))
         },
-        {
-          id: 'fast',
-          caption: 'Under a second: silence.',
-          run: lowRun(twoStones, sweep(60, 90.5, 0.9))
-        }
+        { id: 'fast', caption: 'Under a second: silence.', run: fast }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Touch them all, unseen. Then over one boulder.',
+      title: 'Your turn',
+      text: 'Touch them all, unseen. Then one boulder.',
       challenges: ['three-stones-unseen', 'over-one-boulder']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Three sounds, three stories.',
       cues: [
-        { sign: 'A knock', means: 'It met a stone.' },
-        { sign: 'A load that grows, then a drop', means: 'It climbed one and fell behind it.' },
-        { sign: 'Long nothing, then a thud', means: 'It flew, and landed.' }
+        {
+          sign: 'A knock',
+          means: 'It hit a rock.',
+          basis: { run: 'three-stones-unseen', sign: 'knocks' }
+        },
+        {
+          sign: 'A growing load, then a drop',
+          means: 'It climbed one and fell off the back.',
+          basis: { run: 'over-one-boulder', holds: { travel_m: [0.6, 1.4] } }
+        },
+        {
+          sign: 'Long nothing, then a thud',
+          means: 'It flew, and landed.',
+          basis: { run: 'fast', sign: 'lifted' }
+        }
       ]
     },
     {
       kind: 'field',
-      title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['A jig you can spare', 'A place with known rock'],
+      title: 'On the water',
+      text: 'One rock pile, three speeds.',
+      needs: ['A jig you can lose', 'A spot with known rock'],
       steps: [
-        'Drag the same way three times: slow, slower, slowest.',
+        'Drag the same line slow, slower, slowest.',
         'Count the knocks each time.',
-        'If the slowest counts most, you had been flying.'
+        'Most at the slowest? You’d been flying.'
       ],
       log: ['Knocks at each pace', 'Depth, weight, kind of rock']
     }

@@ -6,5 +6,8 @@ import lesson from './lesson';
 export const theClock: LessonFolder = {
   folder: '08-the-clock',
   lesson,
-  challenges: { 'lift-and-follow.ts': liftAndFollow, 'one-hour.ts': oneHour }
+  challenges: {
+    'lift-and-follow.ts': liftAndFollow,
+    'one-hour.ts': oneHour
+  }
 };

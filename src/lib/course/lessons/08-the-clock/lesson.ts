@@ -1,5 +1,5 @@
 import { lift } from '../../retrieves/moves';
-import { waterWith, place, onTheWater } from '../fathomley';
+import { cautions, place, waterWith } from '../fathomley';
 import { uprightRun } from '../runs';
 
 const far = waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } });
@@ -8,46 +8,57 @@ export default {
   id: 'the-clock',
   order: 8,
   title: 'The clock',
-  minutes: 12,
+  minutes: 6,
   about:
-    'Guides speak of the rod as the hand of a clock: nine is level, twelve is upright. Equal hours do not move the jig equally. Here you see what each hour does, and why the last adds more than the first.',
+    'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up. An hour up high moves the jig more than the first one.',
   place,
   objectives: [
-    'Say what one hour of lift does at nine and what it does at eleven.',
-    'Lift a jig, and follow it down.'
+    'Say what one hour of lift does at nine and at eleven.',
+    'Lift a jig and follow it down.'
   ],
-  leaves_out: ['How high each hop should be: lesson 9.', 'Sweeps to the side: lesson 1.'],
-  builds_on: ['safety', 'from-the-boat'],
-  cautions: onTheWater,
+  leaves_out: ['How high to hop: next lesson.'],
+  claims: [
+    {
+      says: 'An hour up high moves the jig more than the first one.',
+      basis: { most: 'travel_m', of: ['third', 'first'] }
+    },
+    {
+      says: 'Most guides see about {6 ft|1.8 m}. The model says {8 to 9 ft|2.5 to 2.8 m} for this rod and a tight line.',
+      basis: { run: 'question', holds: { travel_m: [2.4, 2.8] }, disputed: true }
+    }
+  ],
+  builds_on: ['safety', 'from-the-boat', 'slack'],
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The line is just tight. The rod points at the jig, {depth:18} out.',
+      title: 'Call it first',
+      text: 'The jig is {60 ft|18 m} out, line just tight. The tip is {6½ ft|2 m} from your hand, at nine: level.',
       question: {
-        ask: 'You lift the rod evenly from nine to twelve. How far does the jig come?',
+        ask: 'You lift evenly to twelve. About how far does the jig come?',
         hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',
         run: uprightRun(far, 0, lift(0, 90, 2.5)),
         options: [
           {
             id: 'one',
-            says: 'About {length:1.2}',
-            holds: { travel_m: [0.8, 1.6] },
-            reply: 'That would be so if only the last hour counted. It counts most, but not alone.'
-          },
-          {
-            id: 'two',
-            says: 'About {length:2}: the length of the rod',
-            holds: { travel_m: [1.8, 2.2] },
+            says: '{2 to 3 ft|60 cm to 1 m}',
+            holds: { travel_m: [0.5, 1.1] },
             reply:
-              'The tip rises by the length of the rod, but it also comes back by that length; together that takes up more line.'
+              'That’s about one hour’s worth. All three hours take up line: {6 ft|1.8 m} and more.'
           },
           {
             id: 'more',
-            says: 'About {length:2.6}: more than the rod is long',
-            holds: { travel_m: [2.3, 3.2] },
+            says: '{5 to 9 ft|1.5 to 2.8 m}',
+            holds: { travel_m: [1.5, 2.8] },
             reply:
-              'The tip goes up and comes back, and both take up line. Most of it comes from the hours near twelve, when the tip moves straight away from the jig.'
+              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9 ft|2.5 to 2.8 m} for this rod and a tight line. Slack comes off that. Film your own.'
+          },
+          {
+            id: 'far',
+            says: '{15 ft|4.5 m} or more',
+            holds: { travel_m: [4, 8] },
+            reply:
+              'The tip only goes a rod up and a rod back. That can’t take up so much: guides see {6 ft|1.8 m}.'
           }
         ]
       }
@@ -55,7 +66,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Three lifts of one hour each, equally long in time. Compare how far the jig goes.',
+      text: 'One hour at a time, same pace. Low, the tip crosses the line. High, it goes straight away from the jig.',
       demos: [
         { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
         { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
@@ -64,38 +75,43 @@ export default {
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Begin with one slow hour. Then lift, and lower the rod as the jig falls.',
+      title: 'Your turn',
+      text: 'One slow hour. Then lift, and lower the rod as the jig falls.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Feel for when the weight comes on.',
       cues: [
-        { sign: 'The rod loads late in the lift', means: 'The early part took up slack and bow.' },
-        { sign: 'The tip springs up without weight', means: 'The jig is off the bottom already.' },
         {
-          sign: 'You lower the rod and the line keeps just short of tight',
-          means: 'Good: it falls where it is, and you would notice a bite.'
+          sign: 'The rod loads late in the lift',
+          means: 'The early part took up slack.',
+          basis: { most: 'travel_m', of: ['third', 'first'] }
+        },
+        {
+          sign: 'The tip springs up, no weight',
+          means: 'The jig is off bottom already.',
+          basis: 'practice'
+        },
+        {
+          sign: 'The line stays just short of tight on the way down',
+          means: 'Good. It falls straight, and you’d see a bite.',
+          basis: { run: 'lift-and-follow', sign: 'one hop' }
         }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: [
-        'Your rod, no hook on the line',
-        'A wall or a post to mark the hours on',
-        'Clear overhead and all round'
-      ],
+      text: 'Mark the hours on a wall.',
+      needs: ['Your rod, no hook', 'A wall to mark'],
       steps: [
-        'Lift from nine to ten with eyes shut. Open them: which hour is it?',
-        'Ten times, then the same from ten to eleven.',
-        'On the water: one lift of one hour, follow down, wait.'
+        'Eyes shut, nine to ten. Open: which hour is it?',
+        'Ten times. Then ten to eleven.',
+        'On the water: one hour up, follow down, wait.'
       ],
-      log: ['Where the rod really stood, ten times', 'On the water: what you felt at each hour']
+      log: ['Where the rod really was, ten times', 'What you felt at each hour']
     }
   ]
 };

@@ -2,7 +2,6 @@ import type { LessonFolder } from '../../lesson';
 import oneHop from './challenges/one-hop';
 import threeHopsEven from './challenges/three-hops-even';
 import threeHopsSideways from './challenges/three-hops-sideways';
-import threeHopsSidewaysUneven from './challenges/three-hops-sideways-uneven';
 import threeHopsUneven from './challenges/three-hops-uneven';
 import lesson from './lesson';
 
@@ -13,7 +12,6 @@ export const hops: LessonFolder = {
     'one-hop.ts': oneHop,
     'three-hops-even.ts': threeHopsEven,
     'three-hops-sideways.ts': threeHopsSideways,
-    'three-hops-sideways-uneven.ts': threeHopsSidewaysUneven,
     'three-hops-uneven.ts': threeHopsUneven
   }
 };

@@ -1,50 +1,58 @@
 import { inTurn, lift, pause } from '../../retrieves/moves';
-import { fathomley, place, onTheWater } from '../fathomley';
+import { cautions, fathomley, place } from '../fathomley';
 import { uprightRun } from '../runs';
+
+const quick = uprightRun(fathomley, 30, lift(30, 42, 0.25));
 
 export default {
   id: 'hops',
   order: 9,
   title: 'Hops',
-  minutes: 15,
+  minutes: 10,
   about:
-    'A hop is a short lift and a fall, and then a rest. Height comes from how quickly you lift, not from how far. Three hops, evenly or unevenly spaced, upright or to the side.',
+    'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height. Three hops, even or uneven, up or to the side.',
   place,
   objectives: [
-    'Hop the jig to a height you named.',
+    'Hop the jig to a height you called.',
     'Make three hops with even rests, and with uneven ones.'
   ],
-  leaves_out: ['Hard strokes: lesson 10.'],
+  leaves_out: ['Hard strokes: next lesson.'],
+  claims: [
+    {
+      says: 'How far and how fast the tip goes both make height.',
+      basis: { most: 'peak_height_m', of: ['longer', 'quick', 'slow'] }
+    }
+  ],
+  proofs: [{ id: 'longer', run: uprightRun(fathomley, 30, lift(30, 54, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
-  cautions: onTheWater,
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The line is just tight, the rod at ten.',
+      title: 'Call it first',
+      text: 'Rod at ten, line just tight. You lift less than half an hour, in a quarter second: {16 in|40 cm} of tip.',
       question: {
-        ask: 'You lift by less than half an hour, in a quarter of a second. How high does the jig rise?',
-        hint: 'How far does the tip go in so small a turn? The line cannot give the jig any more than that.',
-        run: uprightRun(fathomley, 30, lift(30, 42, 0.25)),
+        ask: 'How high does the jig come up?',
+        hint: 'How much of that goes into pulling it toward you? The line can’t give it more than the tip took.',
+        run: quick,
         options: [
           {
             id: 'not',
-            says: 'It hardly leaves the bottom',
+            says: 'It hardly leaves bottom',
             holds: { peak_height_m: [0, 0.03] },
-            reply: 'A slow lift of that size would not. A quick one does.'
+            reply: 'A slow lift of that size drags it. Quick, it hops about {5 in|13 cm}.'
           },
           {
             id: 'hand',
-            says: 'About a hand: {length:0.13}',
+            says: 'About {5 in|13 cm}',
             holds: { peak_height_m: [0.05, 0.35] },
-            reply:
-              'A small, quick lift is a hop. Most hands do three times as much, and fish over the heads of the fish.'
+            reply: 'Right. Most of the tip’s move goes into travel, the rest into height.'
           },
           {
             id: 'knee',
-            says: 'Up to the knee: {length:0.6}',
+            says: 'About {2 ft|60 cm}',
             holds: { peak_height_m: [0.45, 1] },
-            reply: 'That takes a lift of an hour and more.'
+            reply: 'More than the tip moved. It can’t. Two feet takes an hour of lift and more.'
           }
         ]
       }
@@ -52,21 +60,13 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One lift, quick and slow; then three hops.',
+      text: 'One lift quick, the same slow, then three hops.',
       demos: [
-        {
-          id: 'quick',
-          caption: 'A quarter of a second.',
-          run: uprightRun(fathomley, 30, lift(30, 42, 0.25))
-        },
-        {
-          id: 'slow',
-          caption: 'Two seconds over the same way.',
-          run: uprightRun(fathomley, 30, lift(30, 42, 2))
-        },
+        { id: 'quick', caption: 'A quarter second.', run: quick },
+        { id: 'slow', caption: 'Two seconds.', run: uprightRun(fathomley, 30, lift(30, 42, 2)) },
         {
           id: 'three',
-          caption: 'Three hops, each with a rest.',
+          caption: 'Three hops, a rest after each.',
           run: uprightRun(
             fathomley,
             30,
@@ -77,37 +77,39 @@ export default {
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'One hop first. Then three; let the jig lie between them.',
-      challenges: [
-        'one-hop',
-        'three-hops-even',
-        'three-hops-uneven',
-        'three-hops-sideways',
-        'three-hops-sideways-uneven'
-      ]
+      title: 'Your turn',
+      text: 'One hop. Then three. Let it lie between them.',
+      challenges: ['one-hop', 'three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Feel for the landing.',
       cues: [
-        { sign: 'A tick after each hop', means: 'It is back on the bottom.' },
-        { sign: 'No tick', means: 'It did not leave, or it has not landed.' },
-        { sign: 'The line goes slack and stays so', means: 'Lower the rod less, or reel up.' }
+        {
+          sign: 'A tick after the hop',
+          means: 'It’s back on bottom.',
+          basis: { run: 'quick', sign: 'one hop' }
+        },
+        {
+          sign: 'No tick',
+          means: 'It never left, or it hasn’t landed.',
+          basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
+        },
+        { sign: 'Slack that stays', means: 'You lowered too far. Reel up.', basis: 'practice' }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['Your rod, no hook on the line', 'A tape along the tip’s arc'],
+      text: 'Small and quick, not big.',
+      needs: ['Your rod, no hook', 'A tape along the tip’s arc'],
       steps: [
-        'Quarter-second lifts of a hand’s width at the tip, ten times.',
-        'Then on the water: one hop, count until you feel it land.',
-        'Three hops with equal rests; then short, long.'
+        'Ten quick lifts, {16 in|40 cm} of tip each.',
+        'On the water: one hop, count to the landing.',
+        'Three hops, even rests. Then short, long.'
       ],
-      log: ['Count from hop to landing', 'Which rhythm was bitten, if any']
+      log: ['Count from hop to landing', 'Which rhythm got bit']
     }
   ]
 };

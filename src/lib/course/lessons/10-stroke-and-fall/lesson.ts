@@ -1,49 +1,60 @@
 import { inTurn, lift, pause } from '../../retrieves/moves';
-import { fathomley, place, onTheWater } from '../fathomley';
+import { cautions, fathomley, place } from '../fathomley';
 import { uprightRun } from '../runs';
+
+const heldUp = uprightRun(fathomley, 15, lift(15, 75, 0.45), 5);
 
 export default {
   id: 'stroke-and-fall',
   order: 10,
-  title: 'The stroke and the fall',
-  minutes: 13,
+  title: 'Stroke and fall',
+  minutes: 8,
   about:
-    'In warm water, with active fish: a hard snap, and a fall that is under control. What makes or spoils it is the fall. On a tight line the jig swings in like a pendulum; on a following rod it falls where it is.',
+    'Warm water, active fish: a hard snap and a controlled fall. The fall makes it or breaks it. On a tight line the jig swings in; on a following rod it drops where it is.',
   place,
   objectives: [
-    'Snap the jig up, and follow it down on a semi-slack line.',
+    'Snap it up, then follow it down on semi-slack line.',
     'Say what a pendulum fall costs.'
   ],
-  leaves_out: ['Setting the hook.'],
+  leaves_out: ['Setting the hook: its own lesson.'],
+  claims: [
+    { says: 'Warm water, active fish: a hard snap and a controlled fall.', basis: 'practice' },
+    {
+      says: 'On a tight line the jig swings in; on a following rod it drops where it is.',
+      basis: { most: 'travel_m', of: ['held', 'follow'] }
+    }
+  ],
   builds_on: ['hops'],
-  cautions: onTheWater,
+  cautions: [cautions.water],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'You snap the rod up hard and leave it up.',
+      title: 'Call it first',
+      text: 'You snap the rod two clock hours and leave it up. The jig is {33 ft|10 m} out.',
       question: {
-        ask: 'How far has the jig come towards you when it lies again?',
-        hint: 'There are two ways towards you: the snap, and what a tight line does to a jig that sinks. Add them.',
-        run: uprightRun(fathomley, 15, lift(15, 75, 0.45), 5),
+        ask: 'How much closer is the jig when it lands?',
+        hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',
+        run: heldUp,
         options: [
           {
             id: 'little',
-            says: 'Less than {length:1}',
+            says: 'Under {3 ft|1 m}',
             holds: { travel_m: [0, 1] },
-            reply: 'It rises steeply, but then it hangs on a tight line.'
+            reply:
+              'It comes up steep, but then it hangs on a tight line and swings. Snap and swing together: over {5 ft|1.5 m}.'
           },
           {
             id: 'much',
-            says: 'Well over {length:1.5}',
+            says: 'Over {5 ft|1.5 m}',
             holds: { travel_m: [1.5, 3.4] },
-            reply: 'Part of it is the snap. The rest is the fall: a tight line swings it in.'
+            reply: 'Right. Part is the snap. The rest is the swing on a tight line.'
           },
           {
             id: 'boat',
-            says: 'Nearly to the boat',
+            says: 'Nearly at the boat',
             holds: { travel_m: [5, 10] },
-            reply: 'One stroke does not empty the water.'
+            reply:
+              'One stroke takes up one swing of the tip, plus the pendulum: {5 to 10 ft|1.5 to 3 m}.'
           }
         ]
       }
@@ -51,16 +62,12 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The same snap. First the rod stays up, then it follows.',
+      text: 'Same snap. The rod stays up, then it follows.',
       demos: [
-        {
-          id: 'held',
-          caption: 'The rod stays up.',
-          run: uprightRun(fathomley, 15, lift(15, 75, 0.45), 5)
-        },
+        { id: 'held', caption: 'Rod stays up: it swings.', run: heldUp },
         {
           id: 'follow',
-          caption: 'The rod goes down with the jig.',
+          caption: 'Rod follows: it drops.',
           run: uprightRun(
             fathomley,
             15,
@@ -72,31 +79,38 @@ export default {
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Snap, then give the line back at the pace at which the jig falls.',
-      challenges: ['stroke', 'fall-on-a-following-rod']
+      title: 'Your turn',
+      text: 'Snap, then give line back as fast as it falls. Last, low hops again: short rest, long rest.',
+      challenges: ['stroke', 'fall-on-a-following-rod', 'three-hops-sideways-uneven']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Most bites on a stroke come on the fall.',
       cues: [
-        { sign: 'Weight all the way down', means: 'Too tight: it swings.' },
-        { sign: 'Nothing at all on the way down', means: 'Too slack: you would miss a bite.' },
-        { sign: 'Now and then a touch of weight', means: 'So it should be.' }
+        {
+          sign: 'Weight all the way down',
+          means: 'Too tight. It’s swinging.',
+          basis: { most: 'travel_m', of: ['held', 'follow'] }
+        },
+        {
+          sign: 'Nothing on the way down',
+          means: 'Too slack. You’d miss a bite.',
+          basis: 'practice'
+        },
+        { sign: 'A touch of weight now and then', means: 'That’s it.', basis: 'practice' }
       ]
     },
     {
       kind: 'field',
-      title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['Room overhead: look up', 'A jig you know the fall of'],
+      title: 'On the water',
+      text: 'Five strokes, then rest the spot.',
+      needs: ['Room overhead', 'A jig whose fall you’ve timed'],
       steps: [
-        'Snap from nine to eleven. Follow down in as many seconds as it falls.',
-        'Look at the line, not at the tip: it should never be quite straight.',
-        'Five strokes, then rest the water.'
+        'Snap nine to eleven. Follow down in the time it falls.',
+        'Watch the line, not the tip. It’s never quite straight.'
       ],
-      log: ['Seconds of fall', 'Where it was bitten: up, down, or at rest']
+      log: ['Seconds of fall', 'Where they bit: up, down, or at rest']
     }
   ]
 };

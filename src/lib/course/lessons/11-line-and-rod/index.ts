@@ -6,5 +6,8 @@ import lesson from './lesson';
 export const lineAndRod: LessonFolder = {
   folder: '11-line-and-rod',
   lesson,
-  challenges: { 'braid-drag.ts': braidDrag, 'soft-rod-hop.ts': softRodHop }
+  challenges: {
+    'braid-drag.ts': braidDrag,
+    'soft-rod-hop.ts': softRodHop
+  }
 };

@@ -1,56 +1,77 @@
 import { lift, sweep } from '../../retrieves/moves';
-import { waterWith, place, onTheWater } from '../fathomley';
+import { cautions, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
+
+const mono = { material: 'nylon', diameter_m: 0.0003 } as const;
+const braid = {
+  material: 'braid',
+  diameter_m: 0.0002,
+  leader: { material: 'fluorocarbon', diameter_m: 0.0003, length_m: 2 }
+} as const;
+const farOut = { bait_x_m: 26, slack_m: 0.05 };
+const snapOn = (line?: Parameters<typeof waterWith>[0]['line']) =>
+  uprightRun(waterWith({ start: farOut, ...(line && { line }) }), 10, lift(10, 55, 0.5));
+const hopWith = (tip_stiffness_N_per_m: number) =>
+  uprightRun(waterWith({ start: farOut, tip_stiffness_N_per_m }), 10, lift(10, 55, 0.5));
 
 export default {
   id: 'line-and-rod',
   order: 11,
   title: 'Line and rod',
-  minutes: 12,
+  minutes: 6,
   about:
-    'Fluorocarbon sinks, nylon floats nearly and stretches, braid floats and does not stretch. Rods bend more or less. How much of that reaches the jig depends on one thing: how quickly you move.',
+    'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. How much of that reaches the jig depends on how fast you move.',
   place,
   objectives: [
-    'Say when stretch and flex matter, and when they do not.',
-    'Adjust a hop to a soft rod.'
+    'Say when stretch and rod bend matter, and when they don’t.',
+    'Adjust a hop for a soft rod.'
   ],
-  leaves_out: ['Knots, wear and strength: check your line each time.'],
+  leaves_out: ['Knots and wear: check your line.'],
+  claims: [
+    {
+      says: 'How much of that reaches the jig depends on how fast you move.',
+      basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }
+    },
+    {
+      says: 'A slow drag hardly loads the line, so it hardly stretches.',
+      basis: { run: 'question', holds: { travel_m: [0.75, 1] } }
+    }
+  ],
   builds_on: ['slack', 'hops'],
-  cautions: onTheWater,
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'Nylon is known to stretch. You drag slowly: {length:1} of tip in {time:6}.',
+      title: 'Call it first',
+      text: 'Mono stretches. You drag {3 ft|90 cm} of tip in 6 seconds, jig {45 ft|14 m} out.',
       question: {
-        ask: 'How far does the jig come on nylon?',
+        ask: 'How far does the jig come on 12-lb mono?',
         hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
         run: lowRun(
-          waterWith({
-            line: { material: 'nylon', diameter_m: 0.0003 },
-            start: { bait_x_m: 14, slack_m: 0.05 }
-          }),
-          sweep(60, 89, 6)
+          waterWith({ line: mono, start: { bait_x_m: 14, slack_m: 0.05 } }),
+          sweep(60, 87.5, 6)
         ),
         options: [
           {
             id: 'most',
             says: 'Nearly all of it',
-            holds: { travel_m: [0.8, 1.05] },
+            holds: { travel_m: [0.75, 1] },
             reply:
-              'A slow drag pulls with hardly any force, and so hardly stretches anything. Stretch is a matter of hops and of setting a hook.'
+              'Right. A slow drag hardly loads the line, so it hardly stretches. Stretch matters on hops and hook sets.'
           },
           {
             id: 'half',
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
-            reply: 'It would take a pull many times as hard to lose so much.'
+            reply:
+              'That takes a far harder pull. A slow drag pulls with an ounce or so, and loses an inch or two.'
           },
           {
             id: 'none',
             says: 'Next to nothing',
             holds: { travel_m: [-0.05, 0.2] },
-            reply: 'That is slack, not stretch.'
+            reply:
+              'Slack does that, not stretch. With the line just tight, nearly all of it arrives.'
           }
         ]
       }
@@ -58,77 +79,50 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The same quick lift on three lines.',
+      text: 'One snap, {85 ft|26 m} out, on three lines and two rods. Mono and fluorocarbon come out alike.',
       demos: [
-        {
-          id: 'fluoro',
-          caption: 'Fluorocarbon.',
-          run: uprightRun(
-            waterWith({ start: { bait_x_m: 26, slack_m: 0.1 } }),
-            10,
-            lift(10, 55, 0.5)
-          )
-        },
-        {
-          id: 'nylon',
-          caption: 'Nylon.',
-          run: uprightRun(
-            waterWith({
-              line: { material: 'nylon', diameter_m: 0.0003 },
-              start: { bait_x_m: 26, slack_m: 0.1 }
-            }),
-            10,
-            lift(10, 55, 0.5)
-          )
-        },
-        {
-          id: 'braid',
-          caption: 'Braid with a leader.',
-          run: uprightRun(
-            waterWith({
-              line: {
-                material: 'braid',
-                diameter_m: 0.0002,
-                leader: { material: 'fluorocarbon', diameter_m: 0.0003, length_m: 2 }
-              },
-              start: { bait_x_m: 26, slack_m: 0.1 }
-            }),
-            10,
-            lift(10, 55, 0.5)
-          )
-        }
+        { id: 'braid', caption: '20-lb braid, leader.', run: snapOn(braid) },
+        { id: 'fluoro', caption: '12-lb fluorocarbon.', run: snapOn() },
+        { id: 'mono', caption: '12-lb mono.', run: snapOn(mono) },
+        { id: 'stiff-rod', caption: 'Stiff tip.', run: hopWith(20) },
+        { id: 'soft-rod', caption: 'Soft tip.', run: hopWith(4) }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'A soft rod, then a stiff line.',
+      title: 'Your turn',
+      text: 'A soft rod on mono. Then braid.',
       challenges: ['soft-rod-hop', 'braid-drag']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Know what your gear hides.',
       cues: [
-        { sign: 'Everything is soft and late', means: 'Nylon, a soft rod, or slack.' },
         {
-          sign: 'Every pebble is loud',
-          means: 'Braid. It is also loud for the fish’s mouth: be gentle.'
+          sign: 'Everything soft and late',
+          means: 'Mono, a soft rod, or slack.',
+          basis: { most: 'pull_N', of: ['stiff-rod', 'soft-rod'], unknowns: 'drag' }
         },
-        { sign: 'The line lies on the surface in a bow', means: 'Braid in wind: reel down.' }
+        { sign: 'Every pebble is loud', means: 'Braid carries feel best.', basis: 'practice' },
+        {
+          sign: 'Line bows on the surface',
+          means: 'Braid in wind. Tip down, reel down.',
+          basis: 'practice'
+        }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['The rod and line you fish', 'A spring scale, no hook on the line'],
+      text: 'Weigh your own pull.',
+      needs: ['The rod and line you fish', 'A spring scale'],
       steps: [
-        'Pull the scale with the tip at ten as you would hop, and read it.',
-        'Then as you would drag.',
-        'Compare: it is the reading that stretches a line.'
+        'Pull the scale as you’d hop. Read it.',
+        'Pull it as you’d drag. Read it.',
+        'That pull is what stretches line.'
       ],
-      log: ['Both readings', 'What you would change in your set-up, and why']
+      log: ['Both readings', 'What you’d change, and why']
     }
   ]
 };

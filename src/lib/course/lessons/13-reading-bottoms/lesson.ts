@@ -1,97 +1,118 @@
 import type { GroundKind } from '../../../model';
 import { sweep } from '../../retrieves/moves';
-import { waterWith, place, onTheWater, cautions } from '../fathomley';
+import { cautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 /** The same drag over each kind of bottom. */
 const on = (kind: GroundKind) =>
   waterWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 12, slack_m: 0.03 } });
+const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 8));
 
 export default {
   id: 'reading-bottoms',
   order: 13,
   title: 'Reading bottoms',
-  minutes: 14,
+  minutes: 9,
   about:
-    'Mud, sand, gravel, rock, brush, grass: each has a voice in the line. With a slow, even drag you can tell them apart unseen. With a fast one they all sound alike.',
+    'Mud, sand, gravel, rock, brush, grass: each talks up the line. Drag slow and you can name them unseen. Drag fast and you can’t.',
   place,
-  objectives: ['Name a bottom from what you feel.', 'Drag slowly enough to tell.'],
+  objectives: ['Name a bottom by feel.', 'Drag slowly enough to tell.'],
   leaves_out: ['Which bottom holds fish today.'],
+  claims: [
+    {
+      says: 'Drag slow and you can name them unseen.',
+      basis: { run: 'rock', sign: 'knocks' }
+    },
+    {
+      says: 'Drag fast and you can’t.',
+      basis: { run: 'fast-rock', sign: 'lifted', unknowns: 'drag' }
+    }
+  ],
+  proofs: [{ id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) }],
   builds_on: ['feeling-rocks'],
-  cautions: [...onTheWater, cautions.snag],
+  cautions: [cautions.snag],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The jig has sunk into mud a little.',
+      title: 'Call it first',
+      text: 'The jig has sunk into mud a little. You sweep {1 ft|30 cm} of tip, slowly.',
       question: {
-        ask: 'You sweep {length:0.35} of tip, slowly. How does the jig come?',
-        hint: 'The line goes on pulling, and the pull grows. How long can mud hold against it?',
-        run: lowRun(on('mud'), sweep(60, 71, 4)),
+        ask: 'How does the jig come?',
+        hint: 'The pull keeps growing. How long can mud hold against it?',
+        run: lowRun(on('mud'), sweep(60, 70, 4)),
         options: [
           {
             id: 'smooth',
-            says: 'It comes by nearly as much, after a late start',
-            holds: { travel_m: [0.2, 0.42] },
+            says: 'Late start, then nearly all of it',
+            holds: { travel_m: [0.16, 0.4] },
             reply:
-              'Mud holds until the pull is great enough, then it lets go and gives the jig back what the rod has stored.'
+              'Right. Mud holds until the pull beats it. Then it lets go and the rod gives the jig what it stored.'
           },
           {
             id: 'stuck',
-            says: 'It stays',
+            says: 'It stays put',
             holds: { travel_m: [-0.02, 0.1] },
-            reply: 'Mud sucks, but not so hard. A slow pull gets it out.'
+            reply: 'Mud sucks, but a slow pull beats it. It starts late and comes most of the way.'
           },
           {
             id: 'leap',
-            says: 'It leaps twice as far',
+            says: 'It jumps twice that far',
             holds: { travel_m: [0.55, 2] },
-            reply: 'So it does when it is torn out.'
+            reply:
+              'It does when you rip it. Pulled slowly it starts late and comes most of the way.'
           }
         ]
       }
     },
     {
       kind: 'see',
-      title: 'See it',
-      text: 'The same slow drag on five bottoms. Watch the pull at the tip.',
+      title: 'See it, hear it',
+      text: 'One slow drag, five bottoms. Watch the pull. Turn the sound on.',
       demos: [
-        { id: 'mud', caption: 'Mud.', run: lowRun(on('mud'), sweep(60, 90, 8)) },
-        { id: 'sand', caption: 'Sand.', run: lowRun(on('sand'), sweep(60, 90, 8)) },
-        { id: 'gravel', caption: 'Gravel.', run: lowRun(on('gravel'), sweep(60, 90, 8)) },
-        { id: 'rock', caption: 'Chunk rock.', run: lowRun(on('chunk rock'), sweep(60, 90, 8)) },
-        { id: 'grass', caption: 'Grass.', run: lowRun(on('grass'), sweep(60, 90, 8)) }
+        { id: 'mud', caption: 'Mud.', run: slow('mud') },
+        { id: 'sand', caption: 'Sand.', run: slow('sand') },
+        { id: 'gravel', caption: 'Gravel.', run: slow('gravel') },
+        { id: 'rock', caption: 'Chunk rock.', run: slow('chunk rock') },
+        { id: 'grass', caption: 'Grass.', run: slow('grass') }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
+      title: 'Your turn',
       text: 'Three bottoms, one pace: slow.',
       challenges: ['out-of-the-mud', 'over-gravel', 'through-grass']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Guides’ words for each. Yours may differ.',
       cues: [
-        { sign: 'Dull, heavy, a sucking start', means: 'Mud.' },
-        { sign: 'Smooth, firm, tacky', means: 'Clay.' },
-        { sign: 'An even, faint hiss', means: 'Sand.' },
-        { sign: 'Fine rapid ticks', means: 'Gravel.' },
-        { sign: 'Knocks, climbs and drops, wedging', means: 'Chunk rock.' },
-        { sign: 'A long load, then a free drop', means: 'Boulders.' },
-        { sign: 'A springy load that slips off', means: 'Brush.' },
-        { sign: 'A solid thud, a sudden stop', means: 'A stump.' },
-        { sign: 'A mushy build-up, a crisp release', means: 'Grass.' }
+        { sign: 'Dull, heavy, sucks at the start', means: 'Mud.', basis: 'practice' },
+        { sign: 'Smooth, firm, tacky', means: 'Clay.', basis: 'practice' },
+        { sign: 'An even, faint hiss', means: 'Sand.', basis: { run: 'sand', sign: 'smooth' } },
+        { sign: 'Fine, rapid ticks', means: 'Gravel.', basis: 'practice' },
+        {
+          sign: 'Knocks, climbs, drops, wedges',
+          means: 'Chunk rock.',
+          basis: { run: 'rock', sign: 'knocks' }
+        },
+        { sign: 'A long load, then a free drop', means: 'Boulders.', basis: 'practice' },
+        { sign: 'A springy load that slips off', means: 'Brush.', basis: 'practice' },
+        { sign: 'A solid thud, a dead stop', means: 'A stump.', basis: 'practice' },
+        {
+          sign: 'A mushy build-up, a crisp release',
+          means: 'Grass.',
+          basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
+        }
       ]
     },
     {
       kind: 'field',
-      title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['A jig you can spare', 'Somebody who knows the water, or a sounder to check with'],
-      steps: ['Eyes shut, one slow drag. Name the bottom aloud.', 'Check it.', 'Ten places.'],
-      log: ['Ten names, and how many were right', 'Which two you mix up']
+      title: 'On the water',
+      text: 'Ten spots, ten names.',
+      needs: ['A jig you can lose', 'Sonar, or someone who knows the lake'],
+      steps: ['Eyes shut, one slow drag. Name the bottom.', 'Check it.'],
+      log: ['How many you got right', 'Which two you mix up']
     }
   ]
 };

@@ -6,5 +6,8 @@ import lesson from './lesson';
 export const biteOrBottom: LessonFolder = {
   folder: '14-bite-or-bottom',
   lesson,
-  challenges: { 'strike-a-lost-weight.ts': strikeALostWeight, 'strike-a-tap.ts': strikeATap }
+  challenges: {
+    'strike-a-lost-weight.ts': strikeALostWeight,
+    'strike-a-tap.ts': strikeATap
+  }
 };

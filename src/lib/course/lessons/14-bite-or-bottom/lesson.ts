@@ -1,113 +1,126 @@
 import type { Bite } from '../../../model';
 import { sweep } from '../../retrieves/moves';
-import { waterWith, place, onTheWater } from '../fathomley';
+import { cautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 const withBite = (kind: Bite['kind'], t_s: number) =>
   waterWith({ start: { bait_x_m: 12, slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
+const rocks = waterWith({
+  bottom: {
+    friction: 0.4,
+    stones: [
+      { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
+      { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
+    ]
+  },
+  start: { bait_x_m: 12, slack_m: 0.03 }
+});
 
 export default {
   id: 'bite-or-bottom',
   order: 14,
   title: 'Bite or bottom',
-  minutes: 13,
+  minutes: 6,
   about:
-    'A tap, mush, weight that is gone, a line that moves off. Or a stone. The bottom holds steady, fish move. When in doubt: reel down, test, and sweep firmly.',
+    'A tap, mush, lost weight, a line that swims off. Or a rock. Bottom holds still; fish move. Hold the rod still and find out which.',
   place,
   objectives: ['Tell what moves from what holds.', 'Answer a bite in time, and only a bite.'],
-  leaves_out: ['Playing and landing fish.'],
+  leaves_out: ['Setting the hook: its own lesson.', 'Fighting and landing fish.'],
+  claims: [
+    {
+      says: 'Bottom holds still; fish move.',
+      basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
+    }
+  ],
   builds_on: ['reading-bottoms', 'slack'],
-  cautions: onTheWater,
+  cautions: [cautions.dry],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'You hold still. A fish has taken the jig and swims off.',
+      title: 'Call it first',
+      text: 'You hold still. A fish has picked up the jig and swims away from you.',
       question: {
         ask: 'What does the jig do?',
-        hint: 'The rod is still, so one thing only moves. Which way does it swim, and what does it take along?',
+        hint: 'The rod is still, so only one thing moves. Which way does it go, and what does it take along?',
         run: lowRun(withBite('moving off', 1), sweep(60, 60, 0.5), 4),
         options: [
           {
             id: 'still',
-            says: 'It lies still',
+            says: 'It stays where it is',
             holds: { travel_m: [-0.03, 0.03] },
-            reply: 'A stone does that. What holds steady is bottom.'
+            reply:
+              'A rock does that. This one goes with the fish, away from you, while your rod is still.'
           },
           {
             id: 'away',
             says: 'It goes away from you',
             holds: { travel_m: [-20, -0.08] },
-            reply: 'What moves while you hold still is alive.'
+            reply: 'Right. Whatever moves while you hold still is alive.'
           },
           {
-            id: 'towards',
-            says: 'It comes towards you',
+            id: 'toward',
+            says: 'It comes toward you',
             holds: { travel_m: [0.1, 5] },
-            reply: 'It may, with another fish: then the weight is gone.'
+            reply:
+              'Some fish do that, and the weight goes away. This one swims off and takes it along.'
           }
         ]
       }
     },
     {
       kind: 'see',
-      title: 'See it',
-      text: 'Three bites and one stone. Watch the pull at the tip.',
+      title: 'See it, hear it',
+      text: 'Three bites and a rock. Watch the pull. Turn the sound on.',
       demos: [
         { id: 'tap', caption: 'A tap.', run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4) },
         { id: 'mush', caption: 'Mush.', run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4) },
         {
           id: 'gone',
-          caption: 'The weight is gone.',
+          caption: 'Lost weight.',
           run: lowRun(withBite('weight gone', 2), sweep(60, 64, 1), 4)
         },
-        {
-          id: 'stone',
-          caption: 'A stone.',
-          run: lowRun(
-            waterWith({
-              bottom: {
-                friction: 0.4,
-                stones: [
-                  { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-                  { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
-                ]
-              },
-              start: { bait_x_m: 12, slack_m: 0.03 }
-            }),
-            sweep(60, 78, 4)
-          )
-        }
+        { id: 'rock', caption: 'A rock.', run: lowRun(rocks, sweep(60, 78, 4)) }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Drag a little, then wait for it. Sweep as soon as the line tells you.',
+      title: 'Your turn',
+      text: 'Drag a little, then wait. Sweep when the line tells you.',
       challenges: ['strike-a-tap', 'strike-a-lost-weight']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'When in doubt: reel down, test, sweep.',
       cues: [
-        { sign: 'A tap while you do nothing', means: 'A fish: nothing else taps a resting jig.' },
-        { sign: 'Mush', means: 'Weed, or a fish that has it: test.' },
-        { sign: 'Weight gone', means: 'A fish has come towards you: reel, then sweep.' },
-        { sign: 'It holds, and holds', means: 'Bottom. Do not strike: ease it off.' }
+        {
+          sign: 'A tap while you hold still',
+          means: 'Treat it as a bite. Small fish peck too, and a rocking boat tugs the line.',
+          basis: { run: 'tap', sign: 'bite' }
+        },
+        {
+          sign: 'Mush',
+          means: 'Weeds, or a fish that has it. Test.',
+          basis: { run: 'mush', sign: 'bite' }
+        },
+        {
+          sign: 'Lost weight',
+          means: 'A fish came toward you. Reel, then sweep.',
+          basis: { run: 'gone', sign: 'bite' }
+        },
+        { sign: 'It holds, and holds', means: 'Bottom. Don’t set; ease it off.', basis: 'practice' }
       ]
     },
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['A friend with the other end of the line, no hook'],
+      text: 'You on one end, a friend on the other.',
+      needs: ['A friend', 'Your rod, no hook'],
       steps: [
-        'Your friend taps, pulls softly, or does nothing, in any order.',
-        'Say what it is, then answer with the rod.',
-        'Twenty times. Count what you missed and what you imagined.'
+        'Your friend taps, pulls softly, or does nothing.',
+        'Call it, then answer with the rod. Twenty times.'
       ],
-      log: ['Missed, imagined, right', 'Which of the four you mix up']
+      log: ['Missed, imagined, right', 'Which ones you mix up']
     }
   ]
 };

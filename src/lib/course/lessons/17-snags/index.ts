@@ -1,10 +1,13 @@
 import type { LessonFolder } from '../../lesson';
 import freeASnag from './challenges/free-a-snag';
-import fromAbove from './challenges/free-from-above';
+import freeFromAbove from './challenges/free-from-above';
 import lesson from './lesson';
 
 export const snags: LessonFolder = {
   folder: '17-snags',
   lesson,
-  challenges: { 'free-a-snag.ts': freeASnag, 'free-from-above.ts': fromAbove }
+  challenges: {
+    'free-a-snag.ts': freeASnag,
+    'free-from-above.ts': freeFromAbove
+  }
 };

@@ -1,48 +1,59 @@
 import { inTurn, pause, sweep, times } from '../../retrieves/moves';
-import { place, onTheWater, cautions } from '../fathomley';
+import { cautions, place } from '../fathomley';
 import { lowRun } from '../runs';
 import { hangs } from './crack';
+
+const harder = lowRun(hangs, sweep(60, 110, 1.5), 2);
 
 export default {
   id: 'snags',
   order: 17,
   title: 'Snags',
-  minutes: 12,
+  minutes: 6,
   about:
-    'Sooner or later the hook hangs. Pulling harder drives it home. Stop, slacken, shake, change the angle; and know when to give up without hurting anyone.',
+    'Sooner or later you hang up. Pulling harder drives the hook in. Stop, give slack, shake, change the angle. Know when to quit.',
   place,
-  objectives: ['Free a hook by slack and small shakes.', 'Say what never to do with a stuck jig.'],
-  leaves_out: ['Retriever weights and their handling.'],
+  objectives: [
+    'Free a hook with slack and small shakes.',
+    'Say what you never do with a stuck jig.'
+  ],
+  leaves_out: ['Lure retrievers.'],
+  claims: [
+    {
+      says: 'Pulling harder drives the hook in.',
+      basis: { run: 'harder', sign: 'set deeper' }
+    }
+  ],
   builds_on: ['feeling-rocks'],
-  cautions: [cautions.snag, ...onTheWater],
+  cautions: [cautions.snag],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The hook has caught on the face of a stone.',
+      title: 'Call it first',
+      text: 'The hook has caught on the face of a rock.',
       question: {
-        ask: 'You go on pulling, further and harder. What happens?',
-        hint: 'Which way does the point of the hook look? What does a harder pull do to it?',
-        run: lowRun(hangs, sweep(60, 110, 1.5), 2),
+        ask: 'You keep pulling, harder. What happens?',
+        hint: 'Which way does the hook point? What does a harder pull do to it?',
+        run: harder,
         options: [
           {
             id: 'free',
             says: 'It tears free and comes along',
             holds: { travel_m: [0.5, 3] },
             reply:
-              'Now and then it does, and then it flies along the line towards somebody. Mostly it does not.'
+              'Sometimes, and then it flies at somebody. Here the pull drives the point in, and it stays.'
           },
           {
             id: 'holds',
             says: 'It stays where it is',
             holds: { travel_m: [0, 0.35] },
-            reply: 'The pull drives the hook home. From then on shaking no longer helps.'
+            reply: 'Right. The pull drives the point in. After that shaking won’t help.'
           },
           {
             id: 'back',
-            says: 'It slips backwards off the stone',
+            says: 'It slips back off the rock',
             holds: { travel_m: [-2, -0.1] },
-            reply: 'That is what slack is for; pulling does the opposite.'
+            reply: 'Slack does that. A pull drives the point in, and it stays.'
           }
         ]
       }
@@ -50,12 +61,12 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The wrong way, and the right one.',
+      text: 'The wrong way, then the right one.',
       demos: [
-        { id: 'harder', caption: 'Pulled harder.', run: lowRun(hangs, sweep(60, 110, 1.5), 2) },
+        { id: 'harder', caption: 'Pulled harder.', run: harder },
         {
           id: 'shaken',
-          caption: 'Slack, then shaken gently.',
+          caption: 'Slack, then gentle shakes.',
           run: lowRun(
             hangs,
             inTurn(
@@ -70,32 +81,44 @@ export default {
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Hang it on purpose. Then take all the pull away before you do anything else.',
+      title: 'Your turn',
+      text: 'Hang it on purpose. Take off all the pull before anything else.',
       challenges: ['free-a-snag', 'free-from-above']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'Gentle first. Force last.',
       cues: [
-        { sign: 'It stops dead and holds', means: 'Hung up. Stop pulling at once.' },
-        { sign: 'It gives a little with each shake', means: 'Go on, gently.' },
-        { sign: 'Nothing gives', means: 'Change the angle: from the other side, or from above.' }
+        {
+          sign: 'Dead stop, and it holds',
+          means: 'Hung up. Stop pulling.',
+          basis: { run: 'harder', holds: { travel_m: [0, 0.35] } }
+        },
+        {
+          sign: 'A little give with each shake',
+          means: 'Keep going, gently.',
+          basis: { run: 'shaken', sign: 'freed' }
+        },
+        {
+          sign: 'No give at all',
+          means: 'Change the angle: from the other side, or from above.',
+          basis: 'practice'
+        }
       ]
     },
     {
       kind: 'field',
-      title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['A jig you can spare, eye protection for all', 'A padded tool to wrap line on'],
+      title: 'On the water',
+      text: 'In this order.',
+      needs: ['A jig you can lose', 'Glasses for all', 'A padded tool to wrap line on'],
       steps: [
-        'Stop. Slacken. Shake three times on slack.',
-        'Change the angle: move the boat, not your temper.',
-        'Bow and snap the line once or twice.',
-        'Last: wrap the line on the padded tool, never on a hand, turn away, everybody clear, and pull it off.'
+        'Stop. Slack. Three shakes.',
+        'Move the boat past it and pull from the far side.',
+        'Bow and snap the line, once or twice.',
+        'Last: wrap line on the tool, turn away, everyone clear, break it.'
       ],
-      log: ['What freed it', 'Line checked for wear, hook for a dull point']
+      log: ['What freed it', 'Line and hook checked']
     }
   ]
 };

@@ -1,7 +1,6 @@
 import type { LessonFolder } from '../../lesson';
 import coldWater from './challenges/cold-water';
 import deadStick from './challenges/dead-stick';
-import shakeInPlace from './challenges/shake-in-place';
 import swimAtAHeight from './challenges/swim-at-a-height';
 import lesson from './lesson';
 
@@ -11,7 +10,6 @@ export const seasonAndMood: LessonFolder = {
   challenges: {
     'cold-water.ts': coldWater,
     'dead-stick.ts': deadStick,
-    'shake-in-place.ts': shakeInPlace,
     'swim-at-a-height.ts': swimAtAHeight
   }
 };

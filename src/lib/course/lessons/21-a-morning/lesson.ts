@@ -1,52 +1,65 @@
 import { sweep } from '../../retrieves/moves';
-import { waterWith, place, onTheWater } from '../fathomley';
+import { cautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
-const windy = waterWith({ start: { bait_x_m: 18, slack_m: 0.2 }, more: { wind_m_s: 6 } });
+const start = { bait_x_m: 18, slack_m: 0.2 };
+const breezy = waterWith({ start, more: { wind_m_s: 6 } });
+const drifting = (drift_m_s: number) =>
+  lowRun(
+    waterWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s } }),
+    sweep(60, 75, 4)
+  );
 
 export default {
   id: 'a-morning',
   order: 21,
   title: 'A morning on Fathomley Water',
-  minutes: 15,
+  minutes: 8,
   about:
-    'Putting it together. It is cold at first light, then wind comes up, then the fish wake. Choose, do, and write down one strength and one fault.',
+    'Put it together. Cold at first light, then wind, then the fish wake up. Pick, do it, write down one good thing and one fault.',
   place,
   objectives: [
-    'Choose a retrieve for what you find, and say why.',
-    'Do three different things well, unseen, one after the other.'
+    'Pick a retrieve for what you find and say why.',
+    'Do three different things well, unseen, one after another.'
   ],
-  leaves_out: ['Everything that only your own water can teach you.'],
+  leaves_out: ['What only your own lake can teach you.'],
+  claims: [
+    {
+      says: 'Slack takes its share. Wind of this size, low rod, hardly adds to it.',
+      basis: { run: 'question', holds: { travel_m: [0.25, 0.72] } }
+    }
+  ],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
-  cautions: onTheWater,
+  cautions: [cautions.water],
   sections: [
     {
       kind: 'predict',
-      title: 'Say it first',
-      text: 'The wind has come up. It bows the line between tip and water, and some slack lies in it.',
+      title: 'Call it first',
+      text: 'Wind is up, {13 mph|6 m/s} at your back. {8 in|20 cm} of slack hangs in the line. Your rod is low.',
       question: {
-        ask: 'You sweep the tip by about {length:0.66}, slowly. How far does the jig come?',
-        hint: 'The bow is pulled straight first, then the jig is moved. How big is the bow beside the sweep?',
-        run: lowRun(windy, sweep(60, 80, 4)),
+        ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
+        hint: 'The slack is pulled straight first, then the jig moves. How big is the slack beside the sweep?',
+        run: lowRun(breezy, sweep(60, 78.2, 4)),
         options: [
           {
             id: 'none',
-            says: 'Hardly at all',
+            says: 'It hardly moves',
             holds: { travel_m: [-0.1, 0.15] },
-            reply: 'The bow takes its share, but it does not take all.'
+            reply: 'The slack takes its share, not all of it. The jig still gets most of the sweep.'
           },
           {
             id: 'part',
-            says: 'Most of it, less the bow',
-            holds: { travel_m: [0.28, 0.72] },
+            says: 'Most of it, less the slack',
+            holds: { travel_m: [0.25, 0.72] },
             reply:
-              'Tip down, reel down, then move: in wind most of the skill is in what comes before the move.'
+              'Right. Slack takes its share. Wind of this size, low rod, hardly adds to it. Tip down, reel down, then move.'
           },
           {
             id: 'more',
             says: 'More: the wind helps',
             holds: { travel_m: [0.8, 2] },
-            reply: 'It blows on the line, not on the jig.'
+            reply:
+              'Wind pushes on the line in the air, and a low rod leaves little of it there. Less arrives, not more.'
           }
         ]
       }
@@ -54,54 +67,55 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The same drag in calm and in wind.',
+      text: 'One drag, three boats.',
       demos: [
-        {
-          id: 'calm',
-          caption: 'Calm.',
-          run: lowRun(waterWith({ start: { bait_x_m: 18, slack_m: 0.2 } }), sweep(60, 80, 4))
-        },
-        { id: 'wind', caption: 'Wind.', run: lowRun(windy, sweep(60, 80, 4)) },
-        {
-          id: 'drift',
-          caption: 'The boat drifts away from the jig.',
-          run: lowRun(
-            waterWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s: -0.15 } }),
-            sweep(60, 75, 4)
-          )
-        }
+        { id: 'anchored', caption: 'Held in place.', run: drifting(0) },
+        { id: 'away', caption: 'Drifting away from the jig.', run: drifting(-0.15) },
+        { id: 'onto', caption: 'Drifting onto it.', run: drifting(0.15) }
       ]
     },
     {
       kind: 'try',
-      title: 'Your hand',
-      text: 'Three waters in a row. Before each: say what you choose, and why.',
+      title: 'Your turn',
+      text: 'Three waters in a row. Before each: what would you pick, and why?',
       challenges: ['first-light', 'wind-comes-up', 'they-wake']
     },
     {
       kind: 'feel',
-      title: 'What you would feel',
-      text: 'On the water nobody shows you the jig. The line does.',
+      title: 'What you’d feel',
+      text: 'The boat is part of your rod.',
       cues: [
-        { sign: 'The line bows to one side', means: 'Wind: tip down, reel down, or heavier.' },
-        { sign: 'The jig comes although you hold still', means: 'You drift.' },
-        { sign: 'You feel the first tap of the day', means: 'You had waited long enough.' }
+        {
+          sign: 'The jig comes while you hold still',
+          means: 'You’re drifting away from it.',
+          basis: { most: 'travel_m', of: ['away', 'anchored'] }
+        },
+        {
+          sign: 'Your drag moves nothing',
+          means: 'You’re drifting onto it. Reel more.',
+          basis: { most: 'travel_m', of: ['anchored', 'onto'] }
+        },
+        {
+          sign: 'The line bows',
+          means: 'Wind. Tip down, reel down, or go heavier.',
+          basis: 'practice'
+        }
       ]
     },
     {
       kind: 'field',
-      title: 'With a real rod',
-      text: 'A screen does not make a hand. This does.',
-      needs: ['Your log of the lessons before', 'A morning'],
+      title: 'On the water',
+      text: 'One real morning.',
+      needs: ['Your log so far', 'A morning'],
       steps: [
-        'Before the first cast: depth, temperature, wind, and what you choose because of them.',
+        'Before the first cast: depth, temperature, wind, and what you pick because of them.',
         'Ten casts, then change one thing.',
         'Explain one choice to somebody.'
       ],
       log: [
         'Depth, bottom, weight, cadence',
-        'One strength, one fault',
-        'When you will check again: tomorrow, and in a week'
+        'One good thing, one fault',
+        'When you’ll check again'
       ]
     }
   ]

@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'contact-over-rocks',
   title: 'Keep contact over rocks',
-  ask: 'Drag the jig {length:0.9144} over the three stones, and touch each of them.',
+  ask: 'Drag the jig {3 ft|90 cm} over three rocks and touch each one.',
   setup: {
     ...fathomley,
     bottom: {

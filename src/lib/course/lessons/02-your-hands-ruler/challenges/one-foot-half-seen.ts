@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'one-foot-half-seen',
   title: 'One foot, half seen',
-  ask: 'Drag the jig {length:0.3048}. Say how far it went before you look.',
+  ask: 'Drag the jig {1 ft|30 cm}. Call it before you look.',
   setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'one-foot-unseen',
   title: 'One foot, unseen',
-  ask: 'Drag the jig {length:0.3048}. You see only the boat and the rod.',
+  ask: 'Drag the jig {1 ft|30 cm}. You see only the boat and the rod.',
   setup: waterWith({ start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

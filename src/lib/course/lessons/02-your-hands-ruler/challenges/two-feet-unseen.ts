@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'two-feet-unseen',
   title: 'Two feet, unseen',
-  ask: 'Drag the jig {length:0.6096}. You see only the boat and the rod.',
+  ask: 'Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
   setup: waterWith({ depth_m: 5, start: { bait_x_m: 16, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'reel-takes-slack',
   title: 'The reel takes the slack',
-  ask: 'Drag the jig {length:0.6} with the rod, turn the rod back, and reel in the slack without moving the jig.',
+  ask: 'Drag the jig {2 ft|60 cm} with the rod. Turn the rod back. Reel up the slack without moving the jig.',
   setup: waterWith({ start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'through-the-slack',
   title: 'Through the slack',
-  ask: 'There is slack in the line. Bring the jig {length:0.3048} nevertheless.',
+  ask: 'There’s slack in the line. Move the jig {1 ft|30 cm} anyway.',
   setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.4 } }),
   plane: 'sweep',
   start: lowToTheSide,

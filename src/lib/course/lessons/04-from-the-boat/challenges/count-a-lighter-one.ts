@@ -5,7 +5,7 @@ import { waterWith, castOut, JIGS } from '../../fathomley';
 export default {
   id: 'count-a-lighter-one',
   title: 'Count a lighter one',
-  ask: 'The same fall with {weight:0.01063}, unseen. Move when it is down.',
+  ask: 'Same cast, {3/8 oz|11 g}, unseen. Lower the rod once it’s down.',
   setup: waterWith({ mass_kg: JIGS.threeEighths, start: castOut(14) }),
   plane: 'lift',
   start: upright(45),

@@ -5,7 +5,7 @@ import { waterWith, castOut } from '../../fathomley';
 export default {
   id: 'count-it-down',
   title: 'Count it down',
-  ask: 'Let the jig fall on a free line. When the line goes slack it is down: then lower the rod, not before.',
+  ask: 'Let the jig fall on free spool. Line goes slack: it’s down. Lower the rod then, not before.',
   setup: waterWith({ start: castOut(14) }),
   plane: 'lift',
   start: upright(45),

@@ -4,8 +4,8 @@ import { waterWith, JIGS } from '../../fathomley';
 
 export default {
   id: 'heavy-in-deep-water',
-  title: 'Heavy, in deep water',
-  ask: 'Drag {weight:0.02835} {length:0.6} at {depth:9.14}.',
+  title: 'Heavy and deep',
+  ask: 'Drag {1 oz|28 g} {2 ft|60 cm} in {30 ft|9 m} of water.',
   setup: waterWith({ depth_m: 9.14, mass_kg: JIGS.ounce, start: { bait_x_m: 18, slack_m: 0.05 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { waterWith, JIGS } from '../../fathomley';
 export default {
   id: 'light-and-slow',
   title: 'Light and slow',
-  ask: 'Drag {weight:0.00709} {length:0.6} and keep it on the bottom.',
+  ask: 'Drag {1/4 oz|7 g} {2 ft|60 cm}. Keep it on bottom.',
   setup: waterWith({ mass_kg: JIGS.quarter }),
   plane: 'sweep',
   start: lowToTheSide,

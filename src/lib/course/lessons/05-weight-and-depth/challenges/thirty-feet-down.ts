@@ -5,7 +5,7 @@ import { waterWith, castOut, JIGS } from '../../fathomley';
 export default {
   id: 'thirty-feet-down',
   title: 'Thirty feet down',
-  ask: 'Count {weight:0.02126} down to {depth:9.14}, unseen, and move when it is there.',
+  ask: 'Count {3/4 oz|21 g} down to {30 ft|9 m}, unseen. Lower the rod once it’s there.',
   setup: waterWith({ depth_m: 9.14, mass_kg: JIGS.threeQuarters, start: castOut(16) }),
   plane: 'lift',
   start: upright(45),

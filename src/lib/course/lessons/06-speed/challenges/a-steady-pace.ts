@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'a-steady-pace',
   title: 'A steady pace',
-  ask: 'Drag the jig {length:0.9} at {speed:0.06} to {speed:0.3}, all on the bottom.',
+  ask: 'Drag the jig {3 ft|90 cm} at {0.2 to 1 ft/s|0.06 to 0.3 m/s}, all on bottom.',
   setup: fathomley,
   plane: 'sweep',
   start: lowToTheSide,

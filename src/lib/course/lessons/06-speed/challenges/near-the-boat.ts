@@ -4,8 +4,8 @@ import { waterWith } from '../../fathomley';
 
 export default {
   id: 'near-the-boat',
-  title: 'Near the boat',
-  ask: 'The jig lies close. Drag it {length:0.4} without lifting it.',
+  title: 'Close to the boat',
+  ask: 'The jig is close. Drag it {16 in|40 cm} without lifting it.',
   setup: waterWith({ start: { bait_x_m: 6, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'over-one-boulder',
   title: 'Over one boulder',
-  ask: 'Draw the jig up and over the boulder, and let it down behind on a short line.',
+  ask: 'Pull the jig up and over the boulder. Let it down the back on a short line.',
   setup: waterWith({
     bottom: { friction: 0.4, stones: [{ x_m: 11.5, width_m: 0.6, height_m: 0.22 }] },
     start: { bait_x_m: 12, slack_m: 0.03 }

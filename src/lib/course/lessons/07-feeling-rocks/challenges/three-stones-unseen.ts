@@ -4,8 +4,8 @@ import { waterWith } from '../../fathomley';
 
 export default {
   id: 'three-stones-unseen',
-  title: 'Three stones, unseen',
-  ask: 'Drag the jig {length:1} and touch every stone on the way.',
+  title: 'Three rocks, unseen',
+  ask: 'Drag the jig {3 ft|1 m} and touch every rock on the way.',
   setup: waterWith({
     bottom: {
       friction: 0.4,

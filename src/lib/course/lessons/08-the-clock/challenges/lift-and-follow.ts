@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'lift-and-follow',
   title: 'Lift and follow it down',
-  ask: 'Lift the jig {length:0.15} to {length:0.45} off the bottom, then lower the rod as it falls.',
+  ask: 'Lift the jig {6 to 18 in|15 to 45 cm} off bottom. Lower the rod as it falls.',
   setup: fathomley,
   plane: 'lift',
   start: upright(10),

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'one-hour',
   title: 'One hour',
-  ask: 'From nine o’clock, lift slowly until the jig has come {length:0.6}.',
+  ask: 'From nine o’clock, lift slowly until the jig has come {2 ft|60 cm}.',
   setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } }),
   plane: 'lift',
   start: upright(0),

@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'one-hop',
   title: 'One hop',
-  ask: 'Hop the jig once, {length:0.08} to {length:0.2} high, then lower the rod with it.',
+  ask: 'Hop the jig once, {3 to 8 in|8 to 20 cm} high. Lower the rod with it.',
   setup: fathomley,
   plane: 'lift',
   start: upright(30),

@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'three-hops-even',
   title: 'Three hops, even',
-  ask: 'Three hops of {length:0.08} to {length:0.25}, with the same rest between them.',
+  ask: 'Three hops, {3 to 10 in|8 to 25 cm} high, with the same rest between them.',
   setup: fathomley,
   plane: 'lift',
   start: upright(30),

@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'three-hops-sideways',
   title: 'Three hops, sideways',
-  ask: 'Three low hops with the rod to the side: {length:0.03} to {length:0.2}.',
+  ask: 'Rod to the side: three low hops, {1 to 8 in|3 to 20 cm} high.',
   setup: fathomley,
   plane: 'sweep',
   start: { elevation_deg: 0, azimuth_deg: 50 },

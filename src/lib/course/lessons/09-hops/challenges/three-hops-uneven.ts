@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'three-hops-uneven',
   title: 'Three hops, uneven',
-  ask: 'Three hops again, one rest at least twice as long as the other.',
+  ask: 'Three hops, {3 to 10 in|8 to 25 cm} high. Make one rest at least twice the other.',
   setup: fathomley,
   plane: 'lift',
   start: upright(30),

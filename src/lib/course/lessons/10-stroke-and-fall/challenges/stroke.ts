@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'stroke',
   title: 'The stroke',
-  ask: 'Snap the jig {length:0.61} to {length:1.52} up, then lower the rod with it as it falls.',
+  ask: 'Snap the jig {2 to 5 ft|60 cm to 1.5 m} up. Lower the rod with it as it falls.',
   setup: fathomley,
   plane: 'lift',
   start: upright(15),

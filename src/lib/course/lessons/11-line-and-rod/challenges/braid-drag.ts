@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'braid-drag',
   title: 'One foot on braid',
-  ask: 'Braid with a leader. Drag the jig {length:0.3048}.',
+  ask: 'Braid with a leader. Drag the jig {1 ft|30 cm}.',
   setup: waterWith({
     line: {
       material: 'braid',

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'soft-rod-hop',
   title: 'A hop with a soft rod',
-  ask: 'The rod is soft and the line is nylon. Hop the jig once, {length:0.08} to {length:0.25} high, then lower the rod with it.',
+  ask: 'Soft rod, mono line. Hop the jig once, {3 to 10 in|8 to 25 cm} high. Lower the rod with it.',
   setup: waterWith({ tip_stiffness_N_per_m: 8, line: { material: 'nylon', diameter_m: 0.0003 } }),
   plane: 'lift',
   start: upright(30),

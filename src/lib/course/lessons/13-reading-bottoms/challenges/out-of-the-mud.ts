@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'out-of-the-mud',
   title: 'Out of the mud',
-  ask: 'Mud holds the jig. Bring it {length:0.3048} without letting it leap.',
+  ask: 'Mud holds the jig. Bring it {1 ft|30 cm} without making it jump.',
   setup: waterWith({
     bottom: { ground: { kind: 'mud', seed: 3 } },
     start: { bait_x_m: 12, slack_m: 0.03 }

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'over-gravel',
   title: 'Over gravel',
-  ask: 'Drag the jig {length:0.9} over gravel, slowly enough to feel it tick.',
+  ask: 'Drag the jig {3 ft|90 cm} over gravel, slow enough to feel it tick.',
   setup: waterWith({
     bottom: { ground: { kind: 'gravel', seed: 5 } },
     start: { bait_x_m: 12, slack_m: 0.03 }

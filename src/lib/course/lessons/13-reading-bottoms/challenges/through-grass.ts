@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'through-grass',
   title: 'Through grass',
-  ask: 'Grass loads the line and lets go. Drag the jig {length:0.6} through it.',
+  ask: 'Grass loads the line and lets go. Drag the jig {2 ft|60 cm} through it.',
   setup: waterWith({
     bottom: { ground: { kind: 'grass', seed: 4 } },
     start: { bait_x_m: 12, slack_m: 0.03 }

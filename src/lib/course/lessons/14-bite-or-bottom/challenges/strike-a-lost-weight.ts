@@ -4,8 +4,8 @@ import { waterWith } from '../../fathomley';
 
 export default {
   id: 'strike-a-lost-weight',
-  title: 'The weight is gone',
-  ask: 'Drag a little, then wait. When the weight of the jig goes away, reel and sweep.',
+  title: 'Lost weight',
+  ask: 'Drag a little, then wait. When the weight goes away, reel down and sweep.',
   setup: waterWith({
     start: { bait_x_m: 12, slack_m: 0.03 },
     more: { bites: [{ t_s: 6, kind: 'weight gone' }] }

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'strike-a-tap',
   title: 'Answer a tap',
-  ask: 'Drag slowly. When the tap comes, sweep firmly at once.',
+  ask: 'Drag slowly on a tight line. When the tap comes, sweep firmly.',
   setup: waterWith({
     start: { bait_x_m: 12, slack_m: 0.03 },
     more: { bites: [{ t_s: 4, kind: 'tap' }] }

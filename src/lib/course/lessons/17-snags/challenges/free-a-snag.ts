@@ -5,7 +5,7 @@ import { hangs } from '../crack';
 export default {
   id: 'free-a-snag',
   title: 'Free a snag',
-  ask: 'Drag until the hook hangs. Then stop, give slack, and shake it free gently.',
+  ask: 'Drag until it hangs. Stop, give slack, shake it free, gently.',
   setup: hangs,
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { hangs } from '../crack';
 export default {
   id: 'free-from-above',
   title: 'Change the angle',
-  ask: 'Raise the rod until the hook hangs. Stop, then go on raising it, slowly, so that the pull comes from above.',
+  ask: 'Raise the rod until it hangs. Stop. Then keep raising, slowly, so the pull comes from above.',
   setup: hangs,
   plane: 'lift',
   start: upright(0),

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'cold-water',
   title: 'Cold water: drag and wait',
-  ask: 'Three drags of about {length:0.3048}, with {time:4} or more of rest between them.',
+  ask: 'Three drags of about {1 ft|30 cm}. Rest 4 seconds or more between them.',
   setup: waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'dead-stick',
   title: 'Dead-stick',
-  ask: 'Drag a little, then do nothing for {time:12} or more, then drag a little again.',
+  ask: 'Drag a little. Do nothing for 12 seconds or more. Drag a little again.',
   setup: waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

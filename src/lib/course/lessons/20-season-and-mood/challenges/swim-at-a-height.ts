@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'swim-at-a-height',
   title: 'Swim it',
-  ask: 'Lift the jig off the bottom and reel: most of its way {length:0.12} to {length:1} up.',
+  ask: 'Lift the jig off bottom and reel. Keep it {6 in to 3 ft|15 cm to 1 m} up most of the way.',
   setup: waterWith({ depth_m: 4.5, temperature_C: 21, start: { bait_x_m: 22, slack_m: 0.05 } }),
   plane: 'lift',
   start: upright(20),

@@ -5,7 +5,7 @@ import { waterWith, JIGS } from '../../fathomley';
 export default {
   id: 'first-light',
   title: 'First light',
-  ask: '{temperature:9}, fish that hardly move, {depth:6}: one slow foot, unseen, on the bottom.',
+  ask: '{48 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. One slow foot, unseen, on bottom.',
   setup: waterWith({
     depth_m: 6,
     temperature_C: 9,

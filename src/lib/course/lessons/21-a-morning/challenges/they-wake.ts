@@ -4,8 +4,8 @@ import { waterWith } from '../../fathomley';
 
 export default {
   id: 'they-wake',
-  title: 'They wake',
-  ask: '{temperature:18}, fish on the move: three even hops, unseen.',
+  title: 'They wake up',
+  ask: '{64 °F|18 °C}, fish on the move. Three even hops, unseen.',
   setup: waterWith({ temperature_C: 18, start: { bait_x_m: 10, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(30),

@@ -5,7 +5,7 @@ import { waterWith, JIGS } from '../../fathomley';
 export default {
   id: 'wind-comes-up',
   title: 'Wind comes up',
-  ask: 'The wind bows your line. Bring the jig {length:0.6} all the same.',
+  ask: 'Wind bows your line. Move the jig {2 ft|60 cm} anyway.',
   setup: waterWith({
     mass_kg: JIGS.threeQuarters,
     start: { bait_x_m: 18, slack_m: 0.2 },

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'shake-in-place',
   title: 'Shake it in place',
-  ask: 'Twitch the slack five times, with a short rest after each. Keep the jig within {length:0.15}.',
+  ask: 'Twitch the slack five times, a short rest after each. Keep the jig within {6 in|15 cm}.',
   setup: waterWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
   plane: 'lift',
   start: upright(30),

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, pause, sweep } from '../../../retrieves/moves';
-import sideways from './three-hops-sideways';
+import sideways from '../../09-hops/challenges/three-hops-sideways';
 
 export default {
   ...sideways,
   id: 'three-hops-sideways-uneven',
   title: 'Three hops, sideways and uneven',
-  ask: 'Three low hops to the side again, one rest at least twice as long as the other.',
+  ask: 'Three low hops to the side again. Make one rest at least twice the other.',
   longest_pause_s: 10,
   goals: [
     { kind: 'hops', count: 3, height_m: [0.03, 0.2], weight: 38 },
