@@ -20,7 +20,6 @@ import {
   type ShownRun
 } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
-import { tied } from '../tied';
 
 const lesson = findLesson('one-foot', loadLessons()) as Lesson;
 const report = checkLesson(lesson);

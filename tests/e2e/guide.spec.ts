@@ -181,7 +181,7 @@ test(
   async ({ page }) => {
     await openSpace(page);
     await page.getByRole('link', { name: 'Set homework' }).click();
-    await page.getByText('Slack, the missing variable', { exact: true }).click();
+    await page.getByText('Slack', { exact: true }).click();
     await page.getByRole('checkbox', { name: /^The reel takes the slack/ }).check();
     await page.getByText(/as in the lesson: change/).click();
     const gear = page.locator('.gear');

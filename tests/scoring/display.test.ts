@@ -152,9 +152,7 @@ describe('words with quantities', () => {
 
   test('is what was written for its units, where it was written for each', () => {
     const words = 'A {7½ ft|2.3 m} rod, {12 lb|0.30 mm} line, {1 ft 6 in|45 cm} of slack.';
-    expect(inUnits(words, 'imperial')).toBe(
-      tied('A 7½~ft rod, 12~lb line, 1~ft~6~in of slack.')
-    );
+    expect(inUnits(words, 'imperial')).toBe(tied('A 7½~ft rod, 12~lb line, 1~ft~6~in of slack.'));
     expect(inUnits(words, 'metric')).toBe(tied('A 2.3~m rod, 0.30~mm line, 45~cm of slack.'));
   });
 

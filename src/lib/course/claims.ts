@@ -1,6 +1,7 @@
 import type { MeasureName, SignName } from './items/figures';
-import { isAbove, measured, type Unknowns } from './items/measure';
+import { isAbove, measured } from './items/measure';
 import { isCertain } from './items/sign';
+import type { Unknowns } from '../scoring';
 import type { Basis, Claim, Lesson, ShownRun } from './lesson';
 
 type RunBasis = Extract<Basis, { run: string }>;

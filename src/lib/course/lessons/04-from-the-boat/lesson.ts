@@ -13,7 +13,7 @@ const engaged = uprightRun(
 export default {
   id: 'from-the-boat',
   order: 4,
-  title: 'Count it down',
+  title: 'Down yet?',
   minutes: 6,
   about:
     'You’ll never see your jig. The line tells you when it’s down, and the count tells you how deep. Watch two falls, then count them unseen.',

@@ -23,8 +23,8 @@ export default {
       basis: { most: 'travel_m', of: ['third', 'first'] }
     },
     {
-      says: 'Most guides see about {6 ft|1.8 m}. The model says {8 to 9 ft|2.5 to 2.8 m} for this rod and a tight line.',
-      basis: { run: 'question', holds: { travel_m: [2.4, 2.8] }, disputed: true }
+      says: 'Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line.',
+      basis: { run: 'question', holds: { travel_m: [2.4, 2.95] }, disputed: true }
     }
   ],
   builds_on: ['safety', 'from-the-boat', 'slack'],
@@ -48,10 +48,10 @@ export default {
           },
           {
             id: 'more',
-            says: '{5 to 9 ft|1.5 to 2.8 m}',
-            holds: { travel_m: [1.5, 2.8] },
+            says: '{5 to 10 ft|1.5 to 3 m}',
+            holds: { travel_m: [1.5, 3.05] },
             reply:
-              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9 ft|2.5 to 2.8 m} for this rod and a tight line. Slack comes off that. Film your own.'
+              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line. Slack comes off that. Film your own.'
           },
           {
             id: 'far',
