@@ -99,7 +99,7 @@ test(
     await expect(page.locator('.share').first()).toBeVisible();
     await expect(page.getByRole('region', { name: 'The model’s run' })).toBeVisible();
 
-    await go(page, 'Your turn');
+    await go(page, 'Your hand');
     await makeTry(phones[1]);
     await expect(page.getByText('1 of 5 tried')).toBeVisible();
     await page.getByRole('button', { name: 'Close the round' }).click();

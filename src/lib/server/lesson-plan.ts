@@ -33,7 +33,7 @@ export function planLesson(
     throw new DataError('minutes', minutes, reason);
   }
   const safety = lessonOf('safety', lessons);
-  const cautions = [...safety.cautions, ...coldWords(conditions, safety)];
+  const cautions = [...safety.cautions, ...talkOf(conditions, safety)];
   const drafts = dayOf(conditions, jig, hand, lessons).map((draft) =>
     draft.lesson === safety.id ? { ...draft, steps: [...cautions, ...draft.steps] } : draft
   );
@@ -44,12 +44,12 @@ export function planLesson(
   };
 }
 
-function coldWords({ temperature_C }: Conditions, safety: Lesson): string[] {
-  if (temperature_C >= COLD_C) return [];
+/** What everybody near a cast hears before the first one; of cold water only where it is cold. */
+function talkOf({ temperature_C }: Conditions, safety: Lesson): string[] {
+  const said =
+    temperature_C < COLD_C ? /hook|thunder|wires|jig|cold water/i : /hook|thunder|wires|jig/i;
   const cues = safety.sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
-  return cues
-    .filter(({ sign }) => /cold water/.test(sign))
-    .map(({ sign, means }) => `${sign}: ${means}`);
+  return cues.filter(({ sign }) => said.test(sign)).map(({ sign, means }) => `${sign}: ${means}`);
 }
 
 /** What may be asked before the day: the count, and the first not done yet of what the hand needs. */
