@@ -90,7 +90,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await expect(
     guide.getByRole('heading', { name: 'Ove: Exactly one foot and 2 more' })
   ).toBeVisible(LONG);
-  await guide.getByRole('button', { name: 'Show try 2 of Exactly one foot' }).press('Enter');
+  await guide.getByRole('button', { name: /^2: / }).press('Enter');
   await expect(guide.locator('.grade .number')).toHaveText(seen);
   await guide.getByRole('button', { name: /^1: (not )?right knew/ }).press('Enter');
   await expect(guide.getByText('Right is')).toBeVisible();

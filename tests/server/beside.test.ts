@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { itemOf, SOURCES } from '../../src/lib/course/items';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import type { RodInput } from '../../src/lib/model';
-import { contactWhileMoving, DataError, gradeTry } from '../../src/lib/scoring';
+import { contactWhileMoving, DataError, describeTry, gradeTry } from '../../src/lib/scoring';
 import { Beside, type Thread } from '../../src/lib/server/beside';
 import { answerTo, madeIn, type GivenFor, type Question } from '../../src/lib/server/beside-work';
 import { jigFor } from '../../src/lib/server/plan-gear';
@@ -66,7 +66,10 @@ describe('work in a thread', () => {
     const { result, grade } = gradeTry(challenge, still);
     const { marks, passed } = grade;
     const { travel_m } = result;
-    expect(await graded).toEqual({ marks, passed, travel_m, contact: contactWhileMoving(result) });
+    const contact = contactWhileMoving(result);
+    const { did, why } = describeTry(challenge, result, grade, 'metric');
+    expect(await graded).toMatchObject({ marks, passed, travel_m, contact });
+    expect((await graded).says.metric).toBe(`${did} ${why}`);
     await expect(none).rejects.toThrow(/^move\.azimuth_deg: .*2.*, got \[60\]/);
   });
 

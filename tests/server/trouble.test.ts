@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
 import { Refused } from '../../src/lib/app/connection/ask';
-import { deliver } from '../../src/lib/app/homework/deliver';
-import type { Parcel } from '../../src/lib/app/homework/shelf';
+import { deliver } from '../../src/lib/app/connection/outbox';
+import type { HomeworkEntry } from '../../src/lib/app/homework/homework-store';
 import { ask, load, newGuide, newHomework, shareOf, withStore } from './endpoints';
 import { evenHand, sampleChallenge } from './samples';
 
@@ -37,7 +37,7 @@ describe.each([full, readOnly])('on $what', ({ status, begin, end }) => {
     const id = await newHomework(jar);
     const key = { share: await shareOf(jar, id), token: newToken() };
     await ask('/api/homework/enter', { body: { ...key, name: 'Ina' } });
-    const parcels = Array.from({ length: 12 }, (): Parcel => {
+    const entries = Array.from({ length: 12 }, (): HomeworkEntry => {
       const input = evenHand(sampleChallenge, 9, 5);
       const of = { challenge: sampleChallenge.id, input, model: '1', marks: 1 };
       const sent = { kind: 'try' as const, id: newToken(), at: '2031-05-01T08:00:00.000Z', ...of };
@@ -50,19 +50,24 @@ describe.each([full, readOnly])('on $what', ({ status, begin, end }) => {
       if (status !== 200) throw new Refused(status, JSON.parse(body).error);
     };
 
+    const next = () => entries.find(({ state }) => state === 'waiting');
+    const settle = (entry: HomeworkEntry) => {
+      entries[entries.findIndex(({ sent }) => sent.id === entry.sent.id)] = entry;
+    };
+
     await begin();
-    const kept = await deliver(parcels, send, async () => {});
+    await deliver(next, send, settle);
     expect(said.at(-1)).toBe(status);
-    expect(kept.map(({ state }) => state)).toContain('waiting');
-    expect(kept.map(({ state }) => state)).not.toContain('refused');
+    expect(entries.map(({ state }) => state)).toContain('waiting');
+    expect(entries.map(({ state }) => state)).not.toContain('refused');
     // What was taken before the disk was full can still be read.
     expect(await load('/guide/[id]', { jar, params: { id } })).toMatchObject({ status: 200 });
 
     await end();
-    const after = await deliver(kept, send, async () => {});
-    expect(new Set(after.map(({ state }) => state))).toEqual(new Set(['taken']));
+    await deliver(next, send, settle);
+    expect(new Set(entries.map(({ state }) => state))).toEqual(new Set(['taken']));
     const page = await load('/guide/[id]', { jar, params: { id } });
     const { briefs, standings } = JSON.parse(page.body);
-    expect(briefs[standings[0].id].challenges[0].tries).toBe(parcels.length);
+    expect(briefs[standings[0].id].challenges[0].tries).toBe(entries.length);
   });
 });

@@ -1,6 +1,13 @@
 import { ScenarioError, type RodInput } from '../model';
 import { judgedAgain, type GivenAnswer } from '../practice/judged';
-import { contactWhileMoving, DataError, gradeTry, type Challenge } from '../scoring';
+import {
+  contactWhileMoving,
+  DataError,
+  describeTry,
+  gradeTry,
+  type Challenge,
+  type Units
+} from '../scoring';
 import { makePoll } from './clinic-poll-maker';
 import { jigFor } from './plan-gear';
 
@@ -22,7 +29,17 @@ const WORK = {
   grade({ challenge, input }: Made) {
     const { result, grade } = gradeTry(challenge, input);
     const { marks, passed } = grade;
-    return { marks, passed, travel_m: result.travel_m, contact: contactWhileMoving(result) };
+    const saidIn = (units: Units) => {
+      const { did, why } = describeTry(challenge, result, grade, units);
+      return `${did} ${why}`;
+    };
+    return {
+      marks,
+      passed,
+      travel_m: result.travel_m,
+      contact: contactWhileMoving(result),
+      says: { imperial: saidIn('imperial'), metric: saidIn('metric') }
+    };
   },
   judge({ given, objectives }: Given) {
     const { item, verdict } = judgedAgain(given, objectives);

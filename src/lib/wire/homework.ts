@@ -42,6 +42,8 @@ export const tryReply = v.object({
   travel_m: v.number(),
   /** Share of its moving time that the bait touched the bottom, 0–1. */
   contact: v.number(),
+  /** What tip and bait did, and why; replies of before say nothing. */
+  says: v.optional(v.object({ imperial: v.string(), metric: v.string() })),
   /** Model that graded. */
   model: name
 });

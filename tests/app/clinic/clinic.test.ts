@@ -11,7 +11,7 @@ import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
 import { ADVICE, clock, measuredWords, turnoutWords } from '../../../src/lib/app/clinic/words';
-import { toldIn } from '../../../src/lib/app/clinic/told';
+import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';
 import { stepOfKey, stepsOf } from '../../../src/lib/app/clinic/lead/lead';
@@ -215,9 +215,9 @@ test('of an answer is told what was voted before any help, once it is revealed',
     }
   };
   const votes = { '1.1': 'a', '1.2': 'b' };
-  expect(toldIn({ ...view, revealed: null }, votes, 'now')).toBeNull();
-  expect(toldIn({ ...view, revealed }, { '1.2': 'b' }, 'now')).toBeNull();
-  expect(toldIn({ ...view, revealed }, votes, 'now')).toMatchObject({
+  expect(revealedIn({ ...view, revealed: null }, votes, 'now')).toBeNull();
+  expect(revealedIn({ ...view, revealed }, { '1.2': 'b' }, 'now')).toBeNull();
+  expect(revealedIn({ ...view, revealed }, votes, 'now')).toMatchObject({
     ask: 'Two lie there. Which?',
     said: 'the near one',
     made: { round: 1, item: 'ruler-bias', seed: 3, given: 'a', right: false, at: 'now' }

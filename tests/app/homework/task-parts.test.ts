@@ -7,30 +7,31 @@ import {
   partsOf,
   refusalsOf
 } from '../../../src/lib/app/homework/parts';
-import type { Parcel, Told } from '../../../src/lib/app/homework/shelf';
+import type { HomeworkEntry, TaskView } from '../../../src/lib/app/homework/homework-store';
 import { evenHand, sampleChallenge, sampleTask } from '../../server/samples';
 
-const told: Told = { ...sampleTask, tries: 2, questions: 1, isClosed: false, answer: '' };
+const told: TaskView = { ...sampleTask, tries: 2, questions: 1, isClosed: false, answer: '' };
 const at = '2031-05-01T08:00:00.000Z';
-type State = Parcel['state'];
+type State = HomeworkEntry['state'];
 
-const parcel = (sent: Parcel['sent'], state: State, why?: string): Parcel => {
+const entry = (sent: HomeworkEntry['sent'], state: State, why?: string): HomeworkEntry => {
   return { share: 's', sent, state, why };
 };
 const lesson = (state: State = 'taken') =>
-  parcel({ kind: 'finished', id: 'f', lesson: 'one-foot', at }, state);
+  entry({ kind: 'finished', id: 'f', lesson: 'one-foot', at }, state);
 const tried = (state: State = 'taken', why?: string) => {
   const made = { input: evenHand(sampleChallenge, 9, 1), model: MODEL_VERSION, marks: 9 };
-  return parcel({ kind: 'try', id: 't', at, challenge: sampleChallenge.id, ...made }, state, why);
+  return entry({ kind: 'try', id: 't', at, challenge: sampleChallenge.id, ...made }, state, why);
 };
 const answered = (state: State = 'taken') => {
   const made = { item: 'mood', seed: 1, given: 'a', report: 'knew', right: true } as const;
-  return parcel({ kind: 'answer', id: 'a', at, model: MODEL_VERSION, ...made }, state);
+  return entry({ kind: 'answer', id: 'a', at, model: MODEL_VERSION, ...made }, state);
 };
 const all = [lesson(), tried(), tried(), answered()];
 
 test('a part is done by as many as are asked, and a refused one is none of them', () => {
-  const made = (parcels: Parcel[]) => partsOf(told, parcels).map((one) => [one.made, one.of]);
+  const made = (entries: HomeworkEntry[]) =>
+    partsOf(told, entries).map((one) => [one.made, one.of]);
   expect(made(all)).toEqual([
     [1, 1],
     [2, 2],
@@ -44,8 +45,8 @@ test('a part is done by as many as are asked, and a refused one is none of them'
 });
 
 test('after a part comes the next that is not done, and after the last the first such', () => {
-  const next = (parcels: Parcel[], kind: 'lesson' | 'challenge' | 'questions', id: string) =>
-    nextAfter(partsOf(told, parcels), kind, id)?.kind ?? null;
+  const next = (entries: HomeworkEntry[], kind: 'lesson' | 'challenge' | 'questions', id: string) =>
+    nextAfter(partsOf(told, entries), kind, id)?.kind ?? null;
   expect(next([], 'lesson', 'one-foot')).toBe('challenge');
   expect(next([tried(), tried()], 'lesson', 'one-foot')).toBe('questions');
   expect(next([tried(), tried(), answered()], 'questions', 'season')).toBe('lesson');

@@ -1,37 +1,36 @@
-import type { StoredTry } from '$lib/wire';
-import type { Reports } from './home/home-link';
-import type { Told } from './told';
+import { clinicSubmission, homeAnswer, report, type Report } from '$lib/wire';
+import * as v from 'valibot';
 
-type Vote = { kind: 'vote'; id: string; part: string; option: string };
-type TryMade = {
-  kind: 'try';
-  id: string;
-  part: string;
-  input: StoredTry['input'];
-  model: string;
-  marks: number;
-};
-/** What a seat sends. */
-export type Answer = Vote | TryMade;
+/** An answer to a question of the bank that was told right or wrong. */
+const revealedAnswer = v.object({
+  /** The whole question: rooms ask several in the same words of different water. */
+  ask: v.string(),
+  /** The option that was chosen, in its words. */
+  said: v.string(),
+  made: homeAnswer
+});
+export type RevealedAnswer = v.InferOutput<typeof revealedAnswer>;
 
-/** The place of a phone in a clinic, kept so that it has it again after a reload. */
-export interface Place {
-  code: string;
-  token: string;
+/** The place of a phone in a clinic, kept so that it has it again after a reload; less what cannot be read. */
+const place = v.object({
+  code: v.string(),
+  token: v.string(),
   /** What was answered, by part: the option, or the last try's id. */
-  votes: Readonly<Record<string, string>>;
+  votes: v.fallback(v.record(v.string(), v.string()), {}),
   /** What the server has not acknowledged yet, oldest first. */
-  unsent: readonly Answer[];
+  unsent: v.fallback(v.array(clinicSubmission), []),
   /** How its owner came by the answers to questions of the bank, by round. */
-  reports: Reports;
+  reports: v.fallback(v.record(v.string(), report), {}),
   /** Answers to questions of the bank that were told right or wrong, by round. */
-  told: Readonly<Record<string, Told>>;
-}
+  told: v.fallback(v.record(v.string(), revealedAnswer), {})
+});
+export type Place = Readonly<v.InferOutput<typeof place>>;
+export type Reports = Readonly<Record<string, Report>>;
 
 const KEY = 'feltfoot-seat';
 
 export function newPlace(code: string, token: string): Place {
-  return { code, token, votes: {}, unsent: [], reports: {}, told: {} };
+  return v.parse(place, { code, token });
 }
 
 /** Where nothing more can be kept, the place lasts as long as the page. */
@@ -46,8 +45,7 @@ export function keepPlace(storage: Storage, place: Place | null): void {
 
 export function keptPlace(storage: Storage): Place | null {
   try {
-    const { code, token, ...rest } = JSON.parse(storage.getItem(KEY) ?? '');
-    return { ...newPlace(String(code), String(token)), ...rest };
+    return v.parse(place, JSON.parse(storage.getItem(KEY) ?? ''));
   } catch {
     return null;
   }

@@ -1,13 +1,22 @@
 import type { Challenge } from '$lib/scoring';
-import { ask, Refused, wordsFor } from '$lib/app/connection';
+import {
+  ask,
+  deliver,
+  isPassing,
+  type OutboxEntry,
+  Refused,
+  RETRY_MS,
+  wordsFor
+} from '$lib/app/connection';
 import { newId, now } from '$lib/app/record';
 import { tryRuns } from '$lib/app/try';
 import { follow } from './follow';
 import { foretold } from './foretold';
 import { homeLink, storedAnswer } from './home/home-link';
-import { keepPlace, keptPlace, newPlace, type Answer, type Place } from './place';
-import { toldIn, type Told } from './told';
+import { keepPlace, keptPlace, newPlace, type Place, type RevealedAnswer } from './place';
+import { revealedIn } from './revealed-answer';
 import {
+  type ClinicSubmission,
   joined,
   phoneView,
   type PhoneView,
@@ -17,7 +26,6 @@ import {
   type StoredTry
 } from '$lib/wire';
 
-const RETRY_MS = 3000;
 /** No such room, or it is over and this phone was not in it. */
 const GONE = [404, 410];
 /** The server does not know this seat. */
@@ -52,7 +60,7 @@ export class Seat {
     const timer = setInterval(() => {
       if (this.coming) void this.#enter(this.coming);
       else void this.#send();
-    }, RETRY_MS);
+    }, RETRY_MS.clinic);
     return () => {
       clearInterval(timer);
       this.#stop();
@@ -107,7 +115,7 @@ export class Seat {
   #keepTold(view: PhoneView): void {
     const { place } = this;
     if (!place || this.hasTold(view.at)) return;
-    const told = toldIn(view, place.votes, now());
+    const told = revealedIn(view, place.votes, now());
     if (told) this.#keep({ ...place, told: { ...place.told, [view.at]: told } });
   }
 
@@ -126,7 +134,7 @@ export class Seat {
   }
 
   /** Answers of which is not said yet how they were come by. */
-  get waiting(): Told[] {
+  get waiting(): RevealedAnswer[] {
     return Object.values(this.place?.told ?? {}).filter(({ made }) => this.isWaiting(made.round));
   }
 
@@ -186,12 +194,12 @@ export class Seat {
     this.#answer({ kind: 'try', id, part, input, model, marks }, id);
   }
 
-  get unsent(): readonly Answer[] {
+  get unsent(): readonly ClinicSubmission[] {
     return this.place?.unsent ?? [];
   }
 
   /** Kept before it is sent: a phone that is reloaded in between sends it after. */
-  #answer(answer: Answer, noted: string): void {
+  #answer(answer: ClinicSubmission, noted: string): void {
     const { place } = this;
     if (!place) return;
     const votes = { ...place.votes, [answer.part]: noted };
@@ -201,38 +209,36 @@ export class Seat {
 
   async #send(): Promise<void> {
     if (this.#isSending || this.#isForgetting || !this.place) return;
+    const { code, token } = this.place;
+    const isHere = () => this.place?.token === token;
+    const next = () => {
+      const [sent] = isHere() ? this.unsent : [];
+      return sent && ({ sent, state: 'waiting' } as OutboxEntry<ClinicSubmission>);
+    };
     this.#isSending = true;
-    const { token } = this.place;
-    try {
-      while (this.unsent.length > 0) {
-        await this.#sendFirst(this.place);
+    await deliver(
+      next,
+      (answer) => this.#sendOne(code, token, answer),
+      ({ sent, why = '' }) => {
+        this.#drop(token, sent);
         // Of a room that was left meanwhile nothing is said any more.
-        if (this.place?.token !== token) return;
-        this.trouble = '';
+        if (isHere()) this.trouble = why;
       }
-    } catch (error) {
-      if (this.place?.token === token && !isPassing(error)) this.trouble = wordsFor(error);
-    } finally {
-      this.#isSending = false;
-    }
+    );
+    this.#isSending = false;
   }
 
-  /** What was refused is not sent again; what did not get through is. */
-  async #sendFirst({ code, token, unsent: [answer] }: Place): Promise<void> {
+  async #sendOne(code: string, token: string, answer: ClinicSubmission): Promise<unknown> {
     const path = `/api/clinic/${code}`;
     const send = () => ask('POST', `${path}/answer`, { token, answer });
     try {
-      await send().catch(async (error: unknown) => {
-        const isUnknown = error instanceof Refused && error.status === NOT_SEATED;
-        if (!isUnknown || !this.#isStaying(token)) throw error;
-        // The store was put back as it was before this phone came in.
-        await ask('POST', `${path}/join`, { token });
-        await send();
-      });
-      this.#drop(token, answer);
+      return await send();
     } catch (error) {
-      if (!isPassing(error)) this.#drop(token, answer);
-      throw error;
+      const isUnknown = error instanceof Refused && error.status === NOT_SEATED;
+      if (!isUnknown || !this.#isStaying(token)) throw error;
+      // The store was put back as it was before this phone came in.
+      await ask('POST', `${path}/join`, { token });
+      return send();
     }
   }
 
@@ -241,14 +247,9 @@ export class Seat {
     return !this.#isForgetting && keptPlace(localStorage)?.token === token;
   }
 
-  #drop(token: string, { id }: Answer): void {
+  #drop(token: string, { id }: ClinicSubmission): void {
     const { place } = this;
     if (place?.token !== token) return;
     this.#keep({ ...place, unsent: place.unsent.filter((one) => one.id !== id) });
   }
-}
-
-/** Whether the same may be taken if it is asked again: there was no connection, or no time for it. */
-function isPassing(error: unknown): boolean {
-  return !(error instanceof Refused) || error.status === 429 || error.status >= 500;
 }

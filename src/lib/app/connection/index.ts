@@ -3,3 +3,4 @@ export { default as NoPhones } from './NoPhones.svelte';
 export { default as QrCode } from './QrCode.svelte';
 export { Refused, ask, wordsFor } from './ask';
 export { qrOf } from './qr';
+export { deliver, isPassing, type OutboxEntry, RETRY_MS } from './outbox';

@@ -1,5 +1,5 @@
-export { adviceWords, errorWords } from './advice';
 export { type Asked, type OwnGear, askedIn, clientIn, gearFor } from './asked';
+export { clientReport } from './client-report';
 export { default as ClientList } from './ClientList.svelte';
 export { briefly, inOrder, isDone, pageOf } from './clients';
 export { default as ClinicIndex } from './ClinicIndex.svelte';
@@ -12,6 +12,5 @@ export { secretIn } from './key-file';
 export { default as OpenClinic } from './OpenClinic.svelte';
 export { default as PlanForm } from './PlanForm.svelte';
 export { default as PlanSheet } from './PlanSheet.svelte';
-export { reasonsOf } from './reasons';
 export { default as ShareHomework } from './ShareHomework.svelte';
 export { default as SpaceSettings } from './SpaceSettings.svelte';

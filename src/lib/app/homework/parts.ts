@@ -1,5 +1,5 @@
 import { askedAbout } from './question-set';
-import type { Parcel, Told } from './shelf';
+import type { HomeworkEntry, TaskView } from './homework-store';
 
 /** One thing that is asked, and how far it is done. What was refused does not count. */
 export interface Part {
@@ -13,28 +13,28 @@ export interface Part {
 export const isDone = ({ made, of }: Part) => made >= of;
 
 /** What was done here and not refused. */
-export function heldOf(parcels: readonly Parcel[]) {
-  return parcels.filter(({ state }) => state !== 'refused').map(({ sent }) => sent);
+export function heldOf(entries: readonly HomeworkEntry[]) {
+  return entries.filter(({ state }) => state !== 'refused').map(({ sent }) => sent);
 }
 
 /** All that is asked, in the order of the page. */
-export function partsOf(told: Told, parcels: readonly Parcel[]): Part[] {
-  const held = heldOf(parcels);
+export function partsOf(task: TaskView, entries: readonly HomeworkEntry[]): Part[] {
+  const held = heldOf(entries);
   const tries = held.filter((one) => one.kind === 'try');
   const answers = held.filter((one) => one.kind === 'answer');
   const finished = held.filter((one) => one.kind === 'finished');
   return [
-    ...told.lessons.map((id): Part => {
+    ...task.lessons.map((id): Part => {
       const { length: made } = finished.filter(({ lesson }) => lesson === id);
       return { kind: 'lesson', id, made, of: 1 };
     }),
-    ...told.challenges.map(({ id }): Part => {
+    ...task.challenges.map(({ id }): Part => {
       const { length: made } = tries.filter(({ challenge }) => challenge === id);
-      return { kind: 'challenge', id, made, of: told.tries };
+      return { kind: 'challenge', id, made, of: task.tries };
     }),
-    ...told.objectives.map((id): Part => {
+    ...task.objectives.map((id): Part => {
       const { length: made } = askedAbout(id, answers);
-      return { kind: 'questions', id, made, of: told.questions };
+      return { kind: 'questions', id, made, of: task.questions };
     })
   ];
 }
@@ -47,22 +47,22 @@ export function nextAfter(parts: readonly Part[], kind: Part['kind'], id: string
 }
 
 /** Where this homework is, in one line for the top; nothing while there is something to do. */
-export function headline(told: Told, parcels: readonly Parcel[]): string {
-  const all = partsOf(told, parcels).every(isDone);
-  const waiting = parcels.filter(({ state }) => state === 'waiting').length;
+export function headline(task: TaskView, entries: readonly HomeworkEntry[]): string {
+  const all = partsOf(task, entries).every(isDone);
+  const waiting = entries.filter(({ state }) => state === 'waiting').length;
   if (all && waiting === 0) return 'Done. Your guide has it all.';
-  if (told.isClosed) return 'Closed by your guide. Nothing more is taken.';
+  if (task.isClosed) return 'Closed by your guide. Nothing more is taken.';
   return all ? `Done. ${waiting} not sent yet, kept here until there is a connection.` : '';
 }
 
-/** Whether all went out and was taken: beside a refusal nobody is told that all was sent. */
-export function isAllSent(parcels: readonly Parcel[]): boolean {
-  return parcels.length > 0 && parcels.every(({ state }) => state === 'taken');
+/** Whether all went out and was taken: beside a refusal nobody is task that all was sent. */
+export function isAllSent(entries: readonly HomeworkEntry[]): boolean {
+  return entries.length > 0 && entries.every(({ state }) => state === 'taken');
 }
 
 /** What was refused and why, each reason once. */
-export function refusalsOf(parcels: readonly Parcel[]): string[] {
-  const reasons = parcels.filter(({ state }) => state === 'refused').map(({ why }) => why ?? '');
+export function refusalsOf(entries: readonly HomeworkEntry[]): string[] {
+  const reasons = entries.filter(({ state }) => state === 'refused').map(({ why }) => why ?? '');
   return [...new Set(reasons)].map((why) => {
     const { length } = reasons.filter((one) => one === why);
     return `${length} ${length === 1 ? 'was' : 'were'} not taken: ${why}`;

@@ -3,23 +3,26 @@ import { keptGuess } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
 import { forgetWayBack } from './way-back';
 import { newId, now } from '$lib/app/record';
-import { ask, Refused, wordsFor } from '$lib/app/connection';
+import { ask, deliver, Refused, RETRY_MS, wordsFor } from '$lib/app/connection';
 import { tryRuns } from '$lib/app/try';
-import { deliver } from './deliver';
-import { Shelf, type Home, type Parcel } from './shelf';
-import { toldFrom, type Answered } from './told';
-import { clientView, type HomeworkSubmission, type StoredAnswer, type StoredTry } from '$lib/wire';
+import { HomeworkStore, type HomeworkEntry, type KeptHomework } from './homework-store';
+import { taskViewFrom } from './task-view';
+import {
+  clientView,
+  type ClientView,
+  type HomeworkSubmission,
+  type StoredAnswer,
+  type StoredTry
+} from '$lib/wire';
 
-/** Tries again this often while something waits, ms. */
-const RETRY_MS = 20_000;
 /** The server had this phone and has it no more. */
 const GONE = 410;
 
 /** Homework on a client's phone: shows at once what is kept here, and sends what waits when it can. */
 export class Phone {
-  homes = $state.raw<Home[]>([]);
-  home = $state.raw<Home | null>(null);
-  parcels = $state.raw<Parcel[]>([]);
+  homes = $state.raw<KeptHomework[]>([]);
+  home = $state.raw<KeptHomework | null>(null);
+  entries = $state.raw<HomeworkEntry[]>([]);
   isReady = $state(false);
   /** Whether a homework was just deleted. */
   isForgotten = $state(false);
@@ -27,33 +30,33 @@ export class Phone {
   /** Whether the server has this phone no more. */
   isUnknown = $state(false);
 
-  #shelf: Shelf | null = null;
+  #store: HomeworkStore | null = null;
   #queue: Promise<void> = Promise.resolve();
 
   get waiting(): number {
-    return this.parcels.filter(({ state }) => state === 'waiting').length;
+    return this.entries.filter(({ state }) => state === 'waiting').length;
   }
 
   /** @param share secret of the link, or null to go on with the last homework. @returns how to stop */
   open(share: string | null): () => void {
-    this.#queue = this.#openShelf(share);
+    this.#queue = this.#openStore(share);
     const again = () => void this.sync();
     addEventListener('online', again);
     const seen = () => document.visibilityState === 'visible' && again();
     document.addEventListener('visibilitychange', seen);
-    const timer = setInterval(() => this.waiting > 0 && again(), RETRY_MS);
+    const timer = setInterval(() => this.waiting > 0 && again(), RETRY_MS.homework);
     return () => {
       removeEventListener('online', again);
       document.removeEventListener('visibilitychange', seen);
       clearInterval(timer);
-      void this.#queue.then(() => this.#shelf?.close());
+      void this.#queue.then(() => this.#store?.close());
     };
   }
 
-  async #openShelf(share: string | null): Promise<void> {
+  async #openStore(share: string | null): Promise<void> {
     try {
-      this.#shelf = await Shelf.open();
-      this.homes = await this.#shelf.homes();
+      this.#store = await HomeworkStore.open();
+      this.homes = await this.#store.homes();
       const home = this.homes.find((one) => one.share === share) ?? (share ? null : this.homes[0]);
       if (home) await this.choose(home);
     } catch {
@@ -63,10 +66,10 @@ export class Phone {
     void this.sync();
   }
 
-  async choose(home: Home): Promise<void> {
+  async choose(home: KeptHomework): Promise<void> {
     this.home = { ...home, opened: now() };
-    await this.#shelf?.keepHome(this.home);
-    this.parcels = (await this.#shelf?.parcels(home.share)) ?? [];
+    await this.#store?.keepHome(this.home);
+    this.entries = (await this.#store?.entries(home.share)) ?? [];
   }
 
   /** The first time: gives the name under which the guide sees this phone. */
@@ -79,10 +82,10 @@ export class Phone {
 
   /** Keeps it here first, then sends it. */
   async done(sent: HomeworkSubmission): Promise<void> {
-    if (!this.home || !this.#shelf) return;
-    const parcel: Parcel = { share: this.home.share, sent, state: 'waiting' };
-    await this.#shelf.keepParcel(parcel);
-    this.parcels = [...this.parcels, parcel];
+    if (!this.home || !this.#store) return;
+    const entry: HomeworkEntry = { share: this.home.share, sent, state: 'waiting' };
+    await this.#store.keepEntry(entry);
+    this.entries = [...this.entries, entry];
     await this.sync();
   }
 
@@ -104,9 +107,13 @@ export class Phone {
 
   /** Its owner wants to be there again: all that is kept here is sent anew. */
   async comeAgain(): Promise<void> {
-    const anew = this.parcels.map(({ share, sent }): Parcel => ({ share, sent, state: 'waiting' }));
-    for (const one of anew) await this.#shelf?.keepParcel(one);
-    this.parcels = anew;
+    const anew = this.entries.map(({ share, sent }): HomeworkEntry => ({
+      share,
+      sent,
+      state: 'waiting'
+    }));
+    for (const one of anew) await this.#store?.keepEntry(one);
+    this.entries = anew;
     this.#queue = this.#queue.then(() => this.#sync(false));
     await this.#queue;
   }
@@ -124,9 +131,8 @@ export class Phone {
       await this.#hear(home, answered);
       const send = (sent: HomeworkSubmission) =>
         ask('POST', '/api/homework/send', { ...key, sent });
-      const now = await deliver(this.parcels, send, async (one) => this.#shelf?.keepParcel(one));
-      const made = this.parcels.slice(now.length);
-      this.parcels = [...now, ...made];
+      const next = () => this.entries.find(({ state }) => state === 'waiting');
+      await deliver(next, send, (entry) => this.#settle(entry));
       this.trouble = '';
     } catch (error) {
       this.isUnknown ||= wasThere && error instanceof Refused && error.status === GONE;
@@ -134,9 +140,14 @@ export class Phone {
     }
   }
 
-  async #hear(home: Home, answered: Answered): Promise<void> {
-    this.home = { ...home, told: toldFrom(home.told, answered) };
-    await this.#shelf?.keepHome($state.snapshot(this.home) as Home);
+  async #settle(entry: HomeworkEntry): Promise<void> {
+    this.entries = this.entries.map((one) => (one.sent.id === entry.sent.id ? entry : one));
+    await this.#store?.keepEntry(entry);
+  }
+
+  async #hear(home: KeptHomework, answered: ClientView): Promise<void> {
+    this.home = { ...home, told: taskViewFrom(home.told, answered) };
+    await this.#store?.keepHome($state.snapshot(this.home) as KeptHomework);
   }
 
   /** Deletes everything of this homework, there and here. */
@@ -144,11 +155,11 @@ export class Phone {
     if (!this.home) return;
     const { share, token } = this.home;
     await ask('POST', '/api/homework/forget', { share, token });
-    await this.#shelf?.forget(share);
+    await this.#store?.forget(share);
     forgetWayBack(localStorage);
     this.home = null;
-    this.parcels = [];
-    this.homes = (await this.#shelf?.homes()) ?? [];
+    this.entries = [];
+    this.homes = (await this.#store?.homes()) ?? [];
     this.isForgotten = true;
   }
 }

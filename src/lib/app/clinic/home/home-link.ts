@@ -1,7 +1,5 @@
 import type { HomeAnswer, Report, StoredAnswer } from '$lib/wire';
-
-/** How a phone's owner came by the answers to questions of the bank, by the round's number. */
-export type Reports = Readonly<Record<string, Report>>;
+import type { Reports } from '../place';
 
 const LETTERS: Readonly<Record<Report, string>> = { knew: 'k', 'worked out': 'w', guessed: 'g' };
 

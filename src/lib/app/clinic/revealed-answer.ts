@@ -1,14 +1,6 @@
 import { MODEL_VERSION } from '$lib/model';
-import type { HomeAnswer, PhoneView } from '$lib/wire';
-
-/** An answer to a question of the bank that was told right or wrong. */
-export interface Told {
-  /** The whole question: rooms ask several in the same words of different water. */
-  ask: string;
-  /** The option that was chosen, in its words. */
-  said: string;
-  made: HomeAnswer;
-}
+import type { PhoneView } from '$lib/wire';
+import type { RevealedAnswer } from './place';
 
 /**
  * What this view tells of its phone's answer, once it is revealed: of the vote before any help, which
@@ -16,11 +8,11 @@ export interface Told {
  * @param votes options by part
  * @param now ISO time
  */
-export function toldIn(
+export function revealedIn(
   { at, shown, revealed }: PhoneView,
   votes: Readonly<Record<string, string>>,
   now: string
-): Told | null {
+): RevealedAnswer | null {
   const given = votes[`${at}.1`];
   if (!revealed || shown.kind !== 'ask' || !shown.item || given === undefined) return null;
   const { source: item, seed } = shown.item;

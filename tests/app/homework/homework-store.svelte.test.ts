@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { Shelf, type Home } from '../../../src/lib/app/homework/shelf';
+import { HomeworkStore, type KeptHomework } from '../../../src/lib/app/homework/homework-store';
 import { drag } from '../../practice/drag';
 
 test('homework that a phone kept before there were questions and a phase opens offline', async () => {
@@ -9,14 +9,14 @@ test('homework that a phone kept before there were questions and a phase opens o
   };
   const share = 'share-of-an-old-homework';
   const before = { share, token: 'token', name: 'Ina', told, opened: '2030-05-01T08:00:00.000Z' };
-  const shelf = await Shelf.open();
-  await shelf.keepHome(before as unknown as Home);
-  const [home] = await shelf.homes();
+  const store = await HomeworkStore.open();
+  await store.keepHome(before as unknown as KeptHomework);
+  const [home] = await store.homes();
   expect(home).toEqual({
     ...before,
     told: { ...told, from: '', objectives: [], questions: 1, phase: drag.visibility }
   });
-  await shelf.forget(share);
-  expect(await shelf.homes()).toEqual([]);
-  shelf.close();
+  await store.forget(share);
+  expect(await store.homes()).toEqual([]);
+  store.close();
 });

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { toldFrom, type Answered } from '../../../src/lib/app/homework/told';
+import { taskViewFrom } from '../../../src/lib/app/homework/task-view';
 import { sampleTask } from '../../server/samples';
 
 /** As it comes over the wire: equal, but new objects each time. */
-const answer = (note: string, tries: number): Answered =>
+const answer = (note: string, tries: number): Parameters<typeof taskViewFrom>[1] =>
   JSON.parse(
     JSON.stringify({
       client: { note },
@@ -12,17 +12,17 @@ const answer = (note: string, tries: number): Answered =>
   );
 
 test('an answer that changes a note leaves the challenges the very same objects', () => {
-  const before = toldFrom(null, answer('', 3));
-  const after = toldFrom(before, answer('Half as fast.', 4));
+  const before = taskViewFrom(null, answer('', 3));
+  const after = taskViewFrom(before, answer('Half as fast.', 4));
   expect(after).toMatchObject({ answer: 'Half as fast.', tries: 4, isClosed: false });
   expect(after.challenges[0]).toBe(before.challenges[0]);
 });
 
 test('a challenge that was changed is another one', () => {
-  const before = toldFrom(null, answer('', 3));
+  const before = taskViewFrom(null, answer('', 3));
   const changed = answer('', 3);
   changed.assignment.task.challenges[0].hold_s += 1;
-  const after = toldFrom(before, changed);
+  const after = taskViewFrom(before, changed);
   expect(after.challenges[0]).not.toBe(before.challenges[0]);
   expect(after.challenges[0].hold_s).toBe(before.challenges[0].hold_s + 1);
 });

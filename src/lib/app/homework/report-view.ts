@@ -1,0 +1,123 @@
+import { lessonOf } from '$lib/course/items';
+import type { RodInput } from '$lib/model';
+import { planOf } from '$lib/practice';
+import type { HomeworkReport } from '$lib/practice/homework-grading';
+import {
+  contactWhileMoving,
+  describeTry,
+  formatLength,
+  formatShare,
+  type Challenge,
+  type Units
+} from '$lib/scoring';
+import type { HomeworkPhase, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
+import { guessText, spreadText } from './report-text';
+
+/** A try as a report lists it, whoever graded it. */
+export interface ReportedTry {
+  /** None where it came by a link. */
+  id?: string;
+  input: RodInput;
+  marks: number;
+  says: string;
+  small: string;
+}
+
+export interface ReportedChallenge {
+  challenge: Challenge;
+  /** How it went, and what to say to this hand; empty where there is nothing to say yet. */
+  line: string;
+  advice: string;
+  tries: ReportedTry[];
+  /** How many cannot be read or run any more. */
+  leftOut: number;
+}
+
+type ReportedAnswer = Pick<StoredAnswer, 'item' | 'seed' | 'given' | 'report' | 'right'>;
+
+export interface ReportedObjective {
+  objective: string;
+  /** As judged again; `isFlagged` where the phone said otherwise. */
+  answers: readonly (ReportedAnswer & { isFlagged?: boolean })[];
+  right: number;
+  /** Of the right ones those that were guessed. */
+  guessed: number;
+  /** Lesson to go back to. */
+  backTo: string | null;
+}
+
+/** What a client did, as a guide reads it: the same by link and by server. */
+export interface ReportView {
+  /** How many questions about each objective were asked. */
+  questions: number;
+  challenges: ReportedChallenge[];
+  objectives: ReportedObjective[];
+}
+
+interface Graded extends KeptGuess {
+  marks: number;
+  travel_m: number;
+  contact: number;
+  /** What tip and bait did and why; empty where it was not kept. */
+  reason: string;
+  agrees: boolean;
+}
+
+/** The `n`-th try at a challenge in few words. */
+export function tryWords(
+  challenge: Challenge,
+  phase: HomeworkPhase,
+  n: number,
+  graded: Graded,
+  units: Units
+): Pick<ReportedTry, 'says' | 'small'> {
+  const guess = guessText(graded, challenge, units);
+  const small = [
+    `${graded.marks} of 100`,
+    planOf(phase, n).isHidden ? 'bait hidden' : 'in sight',
+    `${formatShare(graded.contact)} on the bottom`,
+    guess && `guessed ${guess}`,
+    graded.agrees ? '' : 'not as on the phone'
+  ];
+  return {
+    says: formatLength(graded.travel_m, units),
+    small: `${small.filter(Boolean).join(', ')}. ${graded.reason}`.trim()
+  };
+}
+
+/** "3 of 5 passed; 5 were asked." */
+export function passedText(passed: number, made: number, asked: number): string {
+  return `${passed} of ${made} passed; ${asked} were asked.`;
+}
+
+/** What came back by a link, graded again here. */
+export function resultView(
+  { assignment: { phase, tries: asked, questions } }: HomeworkResult,
+  report: HomeworkReport,
+  units: Units
+): ReportView {
+  const challenges = report.challenges.map((one): ReportedChallenge => {
+    const { challenge, tries, leftOut, passed, scores } = one;
+    const spread = scores ? ` ${spreadText(scores)}` : '';
+    return {
+      challenge,
+      line: passedText(passed, tries.length, asked) + spread,
+      advice: '',
+      leftOut,
+      tries: tries.map(({ made, result, grade }, n) => {
+        const { did, why } = describeTry(challenge, result, grade, units);
+        const { marks } = grade;
+        const contact = contactWhileMoving(result);
+        const measured = { marks, travel_m: result.travel_m, contact, reason: `${did} ${why}` };
+        const words = { ...made, ...measured, agrees: true };
+        return { input: made.input, marks, ...tryWords(challenge, phase, n, words, units) };
+      })
+    };
+  });
+  const objectives = report.objectives.map(({ objective, answers, right, guessed, isWeak }) => {
+    const backTo = isWeak ? lessonOf(objective) : null;
+    const judged = answers.map(({ answered, verdict }) => ({ ...answered, right: verdict.right }));
+    return { objective, right, guessed, backTo, answers: judged };
+  });
+  return { questions, challenges, objectives };
+}

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { clientReport } from '../../../src/lib/app/guide/client-report';
+import { passedText } from '../../../src/lib/app/homework/report-view';
+import type { ClientProgress, KeptTry } from '../../../src/lib/wire';
+import { evenHand, sampleChallenge } from '../../server/samples';
+
+const kept = (says?: { imperial: string; metric: string }) =>
+  ({
+    id: 'a-try-of-sixteen',
+    sent: { input: evenHand(sampleChallenge, 9, 3), guess_m: 0.3 },
+    graded: { marks: 41, travel_m: 0.5, contact: 0.75, agrees: false, says }
+  }) as unknown as KeptTry;
+
+const reportOf = (tries: KeptTry[]) => {
+  const one = { challenge: sampleChallenge, tries, passed: 1, ruler: null };
+  const progress = { challenges: [one], objectives: [] } as unknown as ClientProgress;
+  const asked = { phase: 'half_seen', tries: 3, questions: 2 } as const;
+  return clientReport(progress, asked, 'metric').challenges[0];
+};
+
+test('a guide reads what the server graded and said, in their own units', () => {
+  const says = { imperial: 'In inches.', metric: 'In metres.' };
+  const { line, tries } = reportOf([kept(says), kept(says)]);
+  expect(line).toBe(passedText(1, 2, 3));
+  expect(tries[0]).toMatchObject({ says: '50\u00a0cm', marks: 41 });
+  expect(tries[0].small).toMatch(/^41 of 100, in sight, 75\u00a0% on the bottom, guessed /);
+  expect(tries[0].small).toMatch(/not as on the phone\. In metres\.$/);
+  expect(tries[1].small).toContain('bait hidden');
+});
+
+test('of a reply from before, which kept no words, only its figures are said', () => {
+  expect(reportOf([kept()]).tries[0].small).toMatch(/not as on the phone\.$/);
+});
