@@ -1,7 +1,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { setTimeout as pause } from 'node:timers/promises';
 import { loadLessons, type Lesson } from '../../src/lib/course';
-import { wayThrough, type Part, type Station } from '../../src/lib/practice';
+import { lessonStations, type Part, type Station } from '../../src/lib/practice';
 import { emptyRecord } from '../../src/lib/wire';
 
 /** The model runs a try again before its marks are there. */
@@ -165,7 +165,7 @@ async function goTo(button: Locator, { id, name }: Station, learner: Learner): P
 /** Down a lesson from its first station to its end, and home. */
 async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void> {
   await page.goto(`/lessons/${lesson.id}`);
-  const [, ...way] = wayThrough(lesson, emptyRecord(), new Map());
+  const [, ...way] = lessonStations(lesson, emptyRecord(), new Map());
   await goTo(page.getByRole('button', { name: 'Begin', exact: true }), way[0], learner);
   for (const [i, station] of way.entries()) {
     const here = page.locator(`section#${station.id}`);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isSeatIn } from '../../src/lib/server/rooms';
+import { isParticipantIn } from '../../src/lib/server/rooms';
 import { runtime } from '../../src/lib/server/runtime';
 import { newToken } from '../../src/lib/server/token';
 import {
@@ -120,8 +120,8 @@ test('feeds of phones without a seat are bounded, and a phone with one has its o
   const next = await newClinic((await newGuide('Silt')).jar);
   // A seat is one in its own room alone.
   const { db } = (await runtime()).store;
-  expect(await isSeatIn(db, id, seat)).toBe(true);
-  expect(await isSeatIn(db, next.id, seat)).toBe(false);
+  expect(await isParticipantIn(db, id, seat)).toBe(true);
+  expect(await isParticipantIn(db, next.id, seat)).toBe(false);
   await Promise.all(feeds.map(({ body }) => body?.cancel()));
   expect((await runtime()).feed.listeners).toBe(0);
 });

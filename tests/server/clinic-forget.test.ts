@@ -7,8 +7,8 @@ import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
 import { screenView } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
-import { act, createRoom, forgetSeat, roomOf, takeSeat } from '../../src/lib/server/rooms';
-import { lookUp } from '../../src/lib/server/seat-look';
+import { act, createRoom, forgetParticipant, roomOf, admit } from '../../src/lib/server/rooms';
+import { lookUp } from '../../src/lib/server/participant-look';
 import { openStore } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
 import { guided } from './guided';
@@ -31,7 +31,7 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
       const id = await createRoom(club.store.db, club.guide, plan, NOW);
       await act(club.store.db, club.guide, id, { do: 'go', to: asked }, NOW);
       const room = await roomOf(club.store.db, club.guide, id);
-      const sit = (token: string) => takeSeat(club.store.db, room, token, NOW);
+      const sit = (token: string) => admit(club.store.db, room, token, NOW);
       const vote = async (token: string) => {
         const vote = { kind: 'vote' as const, id: newToken(), part: `${asked}.1`, option };
         const look = await lookUp(club.store.db, { code: room.code, token, id: vote.id });
@@ -57,9 +57,9 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
       for (const token of [phone, other]) await sit(token);
       for (const token of [phone, phone, other]) await vote(token);
       expect(await screen()).toMatchObject({ seats: 2, answered: 2 });
-      await forgetSeat(club.store.db, id, newToken());
+      await forgetParticipant(club.store.db, id, newToken());
       expect((await rowsIn(id)).sent).toHaveLength(3);
-      await forgetSeat(club.store.db, id, phone);
+      await forgetParticipant(club.store.db, id, phone);
       expect(await screen()).toMatchObject({ seats: 1, answered: 1 });
       const left = await rowsIn(id);
       expect(left.sent).toEqual(left.seats);
@@ -81,7 +81,7 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
         const sending = vote(token).catch(onlyRefused);
         // Wherever the sending is by then.
         for (let n = 0; n < steps; n++) await Promise.resolve();
-        await Promise.all([forgetSeat(club.store.db, id, token), sending]);
+        await Promise.all([forgetParticipant(club.store.db, id, token), sending]);
       }
       expect(await rowsIn(id)).toEqual({ seats: [], sent: [] });
     });

@@ -16,11 +16,11 @@ import {
   deleteRoom,
   roomByCode,
   roomOf,
-  seatsIn,
-  takeSeat,
+  participantsIn,
+  admit,
   type Room
 } from '../../src/lib/server/rooms';
-import { lookUp } from '../../src/lib/server/seat-look';
+import { lookUp } from '../../src/lib/server/participant-look';
 import { openStore } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
 import { evenHand } from './samples';
@@ -44,7 +44,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
     const club = guided(kind, NOW);
 
     async function take(room: Room, token: string, answer: ClinicSubmission, now = NOW) {
-      await takeSeat(club.store.db, room, token, NOW);
+      await admit(club.store.db, room, token, NOW);
       const look = await lookUp(club.store.db, { code: room.code, token, id: answer.id });
       return takeAnswer(club.store.db, look, answer, now);
     }
@@ -109,7 +109,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
         room: id,
         receipt: { kind: 'accepted', reply }
       });
-      const scope = await takeSeat(club.store.db, await room(), phone, NOW);
+      const scope = await admit(club.store.db, await room(), phone, NOW);
       const row = { scope, parent: id, part: '0.1', payload: '{}', reply, received_at: NOW };
       const fill = Array.from({ length: 499 }, (_, i) => {
         return { ...row, id: `fill-${i}`, payload_hash: `${i}` };
@@ -185,18 +185,18 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
 
     test('gives a phone that comes back its seat', async () => {
       const { room, phone, id } = await newClinic(atPredict);
-      const first = await takeSeat(club.store.db, await room(), phone, NOW);
-      expect(await takeSeat(club.store.db, await room(), phone, NOW)).toBe(first);
-      expect(await seatsIn(club.store.db, id)).toBe(1);
+      const first = await admit(club.store.db, await room(), phone, NOW);
+      expect(await admit(club.store.db, await room(), phone, NOW)).toBe(first);
+      expect(await participantsIn(club.store.db, id)).toBe(1);
     });
 
     test('lets nobody new in once it is over, and whoever was there stays', async () => {
       const { doing, room, phone } = await newClinic(0);
-      const seat = await takeSeat(club.store.db, await room(), phone, NOW);
+      const seat = await admit(club.store.db, await room(), phone, NOW);
       await doing({ do: 'end' });
-      const late = takeSeat(club.store.db, await room(), newToken(), NOW);
+      const late = admit(club.store.db, await room(), newToken(), NOW);
       await expect(late).rejects.toMatchObject({ status: 410 });
-      expect(await takeSeat(club.store.db, await room(), phone, NOW)).toBe(seat);
+      expect(await admit(club.store.db, await room(), phone, NOW)).toBe(seat);
     });
 
     test('its code is dead after some hours', async () => {

@@ -4,11 +4,11 @@ export { mergeRecords } from './merge';
 export {
   sectionStation,
   stationToGoOn,
-  wayThrough,
+  lessonStations,
   type BestMarks,
   type Part,
   type Station
-} from './way';
+} from './lesson-progress';
 export { SHORT_DRILL_TRIES, TRIES, type Criterion, type Phase } from './design';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, type Mark } from './mark';

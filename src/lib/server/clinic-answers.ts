@@ -4,8 +4,8 @@ import { partOf } from './clinic-flow';
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { gradeAgain } from './homework';
-import { alive, hasSeat } from './rooms';
-import type { SeatLook } from './seat-look';
+import { alive, hasParticipant } from './rooms';
+import type { ParticipantLook } from './participant-look';
 import type { Db } from './store';
 import { readStored } from './stored';
 import { acceptAfter, forgetSent, type Receipt } from './submissions';
@@ -35,14 +35,14 @@ export function challengeOf(round: Round): Challenge {
  */
 export async function takeAnswer(
   db: Db,
-  look: SeatLook | null,
+  look: ParticipantLook | null,
   answer: ClinicSubmission,
   now: string
 ): Promise<{ room: string; receipt: Receipt }> {
   const room = alive(look?.room ?? null, now);
   const { seat: scope = null, count = 0, before } = look ?? {};
   // No seat is made here: what comes late from a phone that had all deleted would bring it back.
-  if (scope === null) throw new Refusal(403, NOT_SEATED);
+  if (scope === null) throw new Refusal(403, NOT_ADMITTED);
   const sent = { scope, id: answer.id, parent: room.id, part: answer.part, payload: answer };
   const receipt = await acceptAfter(db, sent, before, now, () => {
     const { state } = room;
@@ -52,13 +52,14 @@ export async function takeAnswer(
     }
     return replyTo(state.plan[state.at], answer);
   });
-  if (receipt.kind !== 'accepted' || (await hasSeat(db, scope))) return { room: room.id, receipt };
+  if (receipt.kind !== 'accepted' || (await hasParticipant(db, scope)))
+    return { room: room.id, receipt };
   // Deleted at the phone's own wish while this was graded.
   await forgetSent(db, scope);
-  throw new Refusal(403, NOT_SEATED);
+  throw new Refusal(403, NOT_ADMITTED);
 }
 
-const NOT_SEATED = 'This phone has no place in this room. Come in with the code first.';
+const NOT_ADMITTED = 'This phone has no place in this room. Come in with the code first.';
 
 async function replyTo(round: Round, answer: ClinicSubmission): Promise<ClinicReply> {
   if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);
@@ -66,7 +67,7 @@ async function replyTo(round: Round, answer: ClinicSubmission): Promise<ClinicRe
   throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);
 }
 
-export interface SeatAnswer {
+export interface ParticipantAnswer {
   seat: string;
   id: string;
   answer: ClinicSubmission;
@@ -74,7 +75,7 @@ export interface SeatAnswer {
 }
 
 /** The answers to a part, in the order in which they came. */
-export async function answersTo(db: Db, room: string, part: string): Promise<SeatAnswer[]> {
+export async function answersTo(db: Db, room: string, part: string): Promise<ParticipantAnswer[]> {
   const rows = await db
     .selectFrom('submissions')
     .select(['scope', 'id', 'payload', 'reply'])
@@ -102,7 +103,7 @@ export async function answeredIn(db: Db, room: string, part: string): Promise<nu
 
 /** Votes by option: of each seat the last, and the hands that were counted. */
 export function countVotes(
-  answers: readonly SeatAnswer[],
+  answers: readonly ParticipantAnswer[],
   hands: Record<string, number> = {}
 ): Record<string, number> {
   const last = new Map<string, string>();

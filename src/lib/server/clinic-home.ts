@@ -15,7 +15,7 @@ import {
 import { pollOf } from './clinic-poll';
 import { Refusal } from './faults';
 import { CODE_LENGTH } from './room-code';
-import { hasSeat, roomByCode, seatId } from './rooms';
+import { hasParticipant, roomByCode, participantId } from './rooms';
 import type { Db } from './store';
 import { readStored } from './stored';
 
@@ -31,8 +31,8 @@ export async function homeOf(db: Db, link: string): Promise<HomeView> {
   const token = link.slice(CODE_LENGTH + 1);
   const room = await roomByCode(db, link.slice(0, CODE_LENGTH));
   if (!room || !TOKEN_PATTERN.test(token)) throw new Refusal(404, NOTHING);
-  const seat = seatId(room.id, token);
-  if (!(await hasSeat(db, seat))) throw new Refusal(404, NOTHING);
+  const seat = participantId(room.id, token);
+  if (!(await hasParticipant(db, seat))) throw new Refusal(404, NOTHING);
   const rows = await db
     .selectFrom('submissions')
     .select(['id', 'part', 'payload', 'received_at'])

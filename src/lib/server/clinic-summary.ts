@@ -3,7 +3,7 @@ import { handsIn } from './clinic-first-vote';
 import { handsOf } from './clinic-hands';
 import { pollOf } from './clinic-poll';
 import { daysAfter, ROOM_KEPT_DAYS } from './retention';
-import { seatsIn, type Room } from './rooms';
+import { participantsIn, type Room } from './rooms';
 import type { Db } from './store';
 import type { AskedOnce, ClinicSummary } from '../wire';
 
@@ -28,7 +28,7 @@ export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
   return {
     held: room.created_at.slice(0, 10),
     until: daysAfter(room.ends_at, ROOM_KEPT_DAYS).slice(0, 10),
-    seats: await seatsIn(db, room.id),
+    seats: await participantsIn(db, room.id),
     asked,
     hands: await handsOf(db, { ...room, state })
   };

@@ -1,14 +1,20 @@
 import type { RodInput } from '../model';
 import type { PhoneView, Revealed, RoomTry, Round, ScreenView, ShownRound } from '../wire';
-import { answeredIn, answersTo, challengeOf, countVotes, type SeatAnswer } from './clinic-answers';
+import {
+  answeredIn,
+  answersTo,
+  challengeOf,
+  countVotes,
+  type ParticipantAnswer
+} from './clinic-answers';
 import { adviceAfter, partOf, talkLeft } from './clinic-flow';
 import { firstVote } from './clinic-first-vote';
 import { stationAsked } from './clinic-home';
 import { handsOf } from './clinic-hands';
 import { pollOf } from './clinic-poll';
 import { rodWater } from './clinic-rod';
-import { silentIn } from './door';
-import { roomById, seatsIn, type Room } from './rooms';
+import { silentIn } from './admission';
+import { roomById, participantsIn, type Room } from './rooms';
 import type { Db } from './store';
 
 export function phoneView({ state }: Room): PhoneView {
@@ -53,7 +59,7 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   const isSeen = state.phase !== 'open' || state.shown !== null;
   const isDoorClosed = room.door_closed_at !== null;
   const [seats, silent, answered, answers, rounds, first] = await Promise.all([
-    seatsIn(db, id),
+    participantsIn(db, id),
     isDoorClosed ? silentIn(db, id) : 0,
     answeredIn(db, id, part),
     isSeen ? answersTo(db, id, part) : [],
@@ -86,11 +92,11 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   };
 }
 
-function tryOf({ id, reply }: SeatAnswer): RoomTry[] {
+function tryOf({ id, reply }: ParticipantAnswer): RoomTry[] {
   return 'travel_m' in reply ? [{ id, travel_m: reply.travel_m, marks: reply.marks }] : [];
 }
 
-function replayOf(round: Round, answers: readonly SeatAnswer[], shown: string | null) {
+function replayOf(round: Round, answers: readonly ParticipantAnswer[], shown: string | null) {
   const found = answers.find(({ id }) => id === shown)?.answer;
   if (found?.kind !== 'try') return null;
   return { challenge: challengeOf(round), input: found.input as RodInput };

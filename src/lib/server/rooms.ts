@@ -6,7 +6,7 @@ import type { Guide } from './spaces';
 import type { Db } from './store';
 import { parseStored } from './stored';
 import { forgetSent } from './submissions';
-import { together } from './together';
+import { queryBatcher } from './query-batcher';
 import { hashToken, newToken } from './token';
 import { type RoomState, roomState, type Round } from '../wire';
 
@@ -24,7 +24,7 @@ export interface Room {
 /** A code is alive for a long day's clinic, ms. */
 const ALIVE_MS = 12 * 3_600_000;
 /** More phones than any hall holds. */
-const MOST_SEATS = 2000;
+const MOST_PARTICIPANTS = 2000;
 export const roomColumns = [
   'id',
   'code',
@@ -142,18 +142,19 @@ export async function deleteRoom(db: Db, guide: Guide, id: string): Promise<void
 }
 
 /** The id of the seat that this token has in a room. */
-export function seatId(room: string, token: string): string {
+export function participantId(room: string, token: string): string {
   return hashToken(`seat ${hashToken(token)} ${room}`);
 }
 
 /** The seat of the phone that made this token; a phone that comes back has its place again. */
-export async function takeSeat(db: Db, room: Room, token: string, now: string): Promise<string> {
+export async function admit(db: Db, room: Room, token: string, now: string): Promise<string> {
   const token_hash = hashToken(token);
-  const id = seatId(room.id, token);
-  if (await hasSeat(db, id)) return id;
+  const id = participantId(room.id, token);
+  if (await hasParticipant(db, id)) return id;
   if (room.state.isOver) throw new Refusal(410, 'This clinic is over. There is nothing to join.');
   if (room.door_closed_at !== null) throw new Refusal(403, CLOSED);
-  if ((await seatsIn(db, room.id)) >= MOST_SEATS) throw new Refusal(429, 'The room is full.');
+  if ((await participantsIn(db, room.id)) >= MOST_PARTICIPANTS)
+    throw new Refusal(429, 'The room is full.');
   // The door is looked at by the same statement: nobody slips in behind its closing, on any node.
   const { numInsertedOrUpdatedRows: made } = await db
     .insertInto('seats')
@@ -172,21 +173,21 @@ export async function takeSeat(db: Db, room: Room, token: string, now: string): 
     .onConflict((conflict) => conflict.column('id').doNothing())
     .executeTakeFirst();
   // None was made either where the same phone came twice at once.
-  if (made === 0n && !(await hasSeat(db, id))) throw new Refusal(403, CLOSED);
+  if (made === 0n && !(await hasParticipant(db, id))) throw new Refusal(403, CLOSED);
   return id;
 }
 
 const CLOSED = 'The door of this clinic is closed: ask who leads it.';
 
 /** Whether a seat is there now: looked for after what was written before it was asked. */
-export const hasSeat = together(async (db, ids: string[]): Promise<boolean[]> => {
+export const hasParticipant = queryBatcher(async (db, ids: string[]): Promise<boolean[]> => {
   const rows = await db.selectFrom('seats').select('id').where('id', 'in', ids).execute();
   const there = new Set(rows.map(({ id }) => id));
   return ids.map((id) => there.has(id));
 });
 
 /** Whether this is a seat of this room. */
-export async function isSeatIn(db: Db, room: string, id: string): Promise<boolean> {
+export async function isParticipantIn(db: Db, room: string, id: string): Promise<boolean> {
   const seats = db.selectFrom('seats').select('id').where('room_id', '=', room);
   return Boolean(await seats.where('id', '=', id).executeTakeFirst());
 }
@@ -195,13 +196,13 @@ export async function isSeatIn(db: Db, room: string, id: string): Promise<boolea
  * Deletes a seat and all that came from it. The seat goes first and for itself: what is stored after
  * that finds its sender gone and goes too, and what was stored before goes here.
  */
-export async function forgetSeat(db: Db, room: string, token: string): Promise<void> {
-  const id = seatId(room, token);
+export async function forgetParticipant(db: Db, room: string, token: string): Promise<void> {
+  const id = participantId(room, token);
   await db.deleteFrom('seats').where('id', '=', id).execute();
   await forgetSent(db, id);
 }
 
-export async function seatsIn(db: Db, room: string): Promise<number> {
+export async function participantsIn(db: Db, room: string): Promise<number> {
   const { count } = await db
     .selectFrom('seats')
     .select((of) => of.fn.countAll().as('count'))

@@ -1,5 +1,5 @@
 import type { Tables } from './tables';
-import { together } from './together';
+import { queryBatcher } from './query-batcher';
 
 type Row = Tables['submissions'];
 
@@ -7,7 +7,7 @@ type Row = Tables['submissions'];
  * Stores what came in the same moment. Resolves when the row is on the disk: true if it is new, false
  * if its key was there before.
  */
-export const write = together(async (db, rows: Row[]): Promise<boolean[]> => {
+export const write = queryBatcher(async (db, rows: Row[]): Promise<boolean[]> => {
   const first = new Map(rows.map((row) => [keyOf(row), row] as const).reverse());
   const written = await db
     .insertInto('submissions')

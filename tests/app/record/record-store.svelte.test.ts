@@ -56,6 +56,17 @@ describe('the stored record', () => {
     expect((await store.load(now)).setAside).toEqual(first.setAside);
   });
 
+  test('with a try whose angles were both held opens, and a word is said of it', async () => {
+    const still = { ...aTry('still').input, azimuth_deg: 4.5 };
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'tried', try: aTry('still', { input: still }) }]);
+    store.close();
+    const learner = await opened();
+    expect(learner.trouble).toBe('set-aside');
+    expect(learner.record.tries).toEqual([]);
+    expect(learner.record.setAside).toMatchObject([{ what: 'tries.0', value: { id: 'still' } }]);
+  });
+
   test('of a newer Feltfoot is set aside whole', async () => {
     const store = await RecordStore.open(name);
     await store.write([{ kind: 'tried', try: aTry('t1') }]);

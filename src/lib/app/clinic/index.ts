@@ -6,5 +6,5 @@ export { default as Phone } from './Phone.svelte';
 export { default as Pad } from './rod/Pad.svelte';
 export { RemoteRod } from './rod/remote-rod.svelte';
 export { default as RoomHands } from './RoomHands.svelte';
-export { Seat } from './seat.svelte';
+export { Participant } from './participant.svelte';
 export { asSentence, votesText } from './votes';

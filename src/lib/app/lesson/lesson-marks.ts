@@ -1,5 +1,5 @@
 import type { Lesson } from '$lib/course';
-import { wayThrough } from '$lib/practice';
+import { lessonStations } from '$lib/practice';
 import type { LearnerRecord } from '$lib/wire';
 
 /** What a list says of a lesson: how far it was done, and where to go on. */
@@ -25,6 +25,6 @@ export function leftAt(lesson: Lesson, record: LearnerRecord): string | null {
   const { state, at } = lessonMarks(lesson, record);
   if (state !== 'begun' || at === '') return null;
   const best = new Map(record.tries.map(({ challenge }) => [challenge, 0]));
-  const station = wayThrough(lesson, record, best).find(({ id }) => id === at);
+  const station = lessonStations(lesson, record, best).find(({ id }) => id === at);
   return station?.isOpen && at !== 'about' ? at : null;
 }

@@ -4,7 +4,7 @@ import { createContext } from 'svelte';
 import { newId, now } from './stamp';
 import { RecordStore } from './store';
 
-export type Trouble = 'no-storage' | 'not-saved';
+export type Trouble = 'no-storage' | 'not-saved' | 'set-aside';
 
 /**
  * The learner's record as every page sees it. A change shows at once and is written behind it, in
@@ -73,7 +73,10 @@ export class Learner {
 
   /** What is stored, and on top of it what has not been written yet. */
   async #load(store: RecordStore): Promise<void> {
-    this.record = this.#unwritten.reduce(applyChange, await store.load(now()));
+    const at = now();
+    const stored = await store.load(at);
+    this.record = this.#unwritten.reduce(applyChange, stored);
+    if (stored.setAside.some((one) => one.at === at)) this.trouble = 'set-aside';
   }
 
   async #write(): Promise<void> {

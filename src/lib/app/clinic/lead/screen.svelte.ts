@@ -46,7 +46,7 @@ export class Screen {
     return this.#attempt(() => ask('POST', this.#address, action));
   }
 
-  moveDoor(door: 'open' | 'closed'): Promise<void> {
+  setAdmission(door: 'open' | 'closed'): Promise<void> {
     return this.#attempt(() => ask('POST', `${this.#address}/door`, { door }));
   }
 

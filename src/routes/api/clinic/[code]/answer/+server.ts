@@ -2,7 +2,7 @@ import { takeAnswer } from '$lib/server/clinic-answers';
 import { Refusal } from '$lib/server/faults';
 import { answering, bodyOf, byCode, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics, runtime } from '$lib/server/runtime';
-import { lookUp } from '$lib/server/seat-look';
+import { lookUp } from '$lib/server/participant-look';
 import type { RequestHandler } from './$types';
 import { clinicRequest } from '$lib/wire';
 

@@ -1,6 +1,6 @@
 import { phoneView } from '$lib/server/clinic-view';
 import { addressOf, answering, database, roomAsked, streamed } from '$lib/server/http';
-import { isSeatIn, roomById } from '$lib/server/rooms';
+import { isParticipantIn, roomById } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 
@@ -15,7 +15,7 @@ export const GET: RequestHandler = (event) =>
     const db = await database();
     const { id } = await roomAsked(event);
     const named = event.url.searchParams.get('seat');
-    const seat = named !== null && (await isSeatIn(db, id, named)) ? named : null;
+    const seat = named !== null && (await isParticipantIn(db, id, named)) ? named : null;
     const { feed } = await runtime();
     const view = async () => phoneView(await roomById(db, id));
     return streamed(feed.stream(id, { key: 'phone', view, from: addressOf(event), seat }));

@@ -1,5 +1,5 @@
 import { answering, bodyOf, database, roomKept, takeOne } from '$lib/server/http';
-import { forgetSeat } from '$lib/server/rooms';
+import { forgetParticipant } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 import { clinicRequest } from '$lib/wire';
@@ -12,6 +12,6 @@ export const POST: RequestHandler = (event) =>
     const { token } = await bodyOf(event, clinicRequest.forget);
     takeOne(limits.sender, token);
     const { id } = await roomKept(event);
-    await forgetSeat(await database(), id, token);
+    await forgetParticipant(await database(), id, token);
     (await runtime()).feed.changed(id);
   });

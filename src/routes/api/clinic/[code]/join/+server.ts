@@ -1,6 +1,6 @@
 import { phoneView } from '$lib/server/clinic-view';
 import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
-import { takeSeat } from '$lib/server/rooms';
+import { admit } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 import { clinicRequest } from '$lib/wire';
@@ -13,7 +13,7 @@ export const POST: RequestHandler = (event) =>
     const { token } = await bodyOf(event, clinicRequest.join);
     takeOne(limits.sender, token);
     const room = await roomAsked(event);
-    const seat = await takeSeat(await database(), room, token, timeNow());
+    const seat = await admit(await database(), room, token, timeNow());
     (await runtime()).feed.changed(room.id);
     return { ...phoneView(room), seat };
   });

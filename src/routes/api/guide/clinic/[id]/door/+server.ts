@@ -1,4 +1,4 @@
-import { moveDoor } from '$lib/server/door';
+import { setAdmission } from '$lib/server/admission';
 import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -11,6 +11,6 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const { door } = await bodyOf(event, clinicRequest.admission);
-    await moveDoor(await database(), guide, event.params.id, door, timeNow());
+    await setAdmission(await database(), guide, event.params.id, door, timeNow());
     (await runtime()).feed.changed(event.params.id);
   });

@@ -1,4 +1,4 @@
-import { clearSilent } from '$lib/server/door';
+import { clearSilent } from '$lib/server/admission';
 import { answering, database, guideFrom } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { findLesson, loadLessons, type Lesson } from '../../src/lib/course';
-import { applyChange, stationToGoOn, wayThrough, type RecordChange } from '../../src/lib/practice';
+import {
+  applyChange,
+  stationToGoOn,
+  lessonStations,
+  type RecordChange
+} from '../../src/lib/practice';
 import { emptyRecord } from '../../src/lib/wire';
 
 const lessons = loadLessons();
@@ -35,7 +40,7 @@ function lessonOf(id: string) {
 
 function way(changes: RecordChange[] = [], best: [string, number][] = []) {
   const record = changes.reduce(applyChange, emptyRecord());
-  return wayThrough(lesson, record, new Map(best));
+  return lessonStations(lesson, record, new Map(best));
 }
 const ids = (stations: { id: string }[]) => stations.map(({ id }) => id);
 
@@ -107,7 +112,7 @@ describe('the way through the lesson about one foot', () => {
 });
 
 test('a lesson without challenges has no result to open, and is open from the start', () => {
-  const stations = wayThrough(lessonOf('safety'), emptyRecord(), new Map());
+  const stations = lessonStations(lessonOf('safety'), emptyRecord(), new Map());
   expect(ids(stations)).toEqual(['about', 'feel', 'field']);
   expect(stations.every(({ isOpen }) => isOpen)).toBe(true);
 });

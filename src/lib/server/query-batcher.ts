@@ -18,7 +18,7 @@ const AT_ONCE = 200;
  * together would else make five hundred ways to the database, each dearer than what is fetched, and
  * wait for the disk as often. A statement always begins after its last ask.
  */
-class Together<Ask, Answer> {
+class QueryBatcher<Ask, Answer> {
   #waiting: Waiting<Ask, Answer>[] = [];
   #isBusy = false;
 
@@ -52,12 +52,12 @@ class Together<Ask, Answer> {
 }
 
 /** The same work for all who ask for it at one store. */
-export function together<Ask, Answer>(
+export function queryBatcher<Ask, Answer>(
   work: Work<Ask, Answer>
 ): (db: Db, ask: Ask) => Promise<Answer> {
-  const of = new WeakMap<Db, Together<Ask, Answer>>();
+  const of = new WeakMap<Db, QueryBatcher<Ask, Answer>>();
   return (db, ask) => {
-    const one = of.get(db) ?? new Together((asks: Ask[]) => work(db, asks));
+    const one = of.get(db) ?? new QueryBatcher((asks: Ask[]) => work(db, asks));
     of.set(db, one);
     return one.ask(ask);
   };

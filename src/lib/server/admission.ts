@@ -5,7 +5,7 @@ import type { Db } from './store';
 import type { Tables } from './tables';
 
 /** Closed, a room gives no seat to a phone that has none; who has one comes back and votes as ever. */
-export async function moveDoor(
+export async function setAdmission(
   db: Db,
   guide: Guide,
   id: string,

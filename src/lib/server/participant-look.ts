@@ -1,7 +1,7 @@
 import { roomColumns, roomIn, type Room } from './rooms';
 import type { Db } from './store';
 import type { Stored } from './submissions';
-import { together } from './together';
+import { queryBatcher } from './query-batcher';
 import { hashToken } from './token';
 
 /** A phone's own token, the code it came in with, and the id of the answer it sends. */
@@ -11,7 +11,7 @@ export interface Ask {
   id: string;
 }
 
-export interface SeatLook {
+export interface ParticipantLook {
   room: Room;
   /** Null for a phone that has no seat yet. */
   seat: string | null;
@@ -25,7 +25,7 @@ export interface SeatLook {
  * All that must be known before an answer is taken, for all who ask in the same moment.
  * @returns null where the code leads to no room; a room may be dead
  */
-export const lookUp = together(async (db, asks: Ask[]): Promise<(SeatLook | null)[]> => {
+export const lookUp = queryBatcher(async (db, asks: Ask[]): Promise<(ParticipantLook | null)[]> => {
   const [rooms, seats] = await Promise.all([roomsOf(db, asks), seatsOf(db, asks)]);
   return asks.map(({ code, token, id }) => {
     const room = rooms.get(code);

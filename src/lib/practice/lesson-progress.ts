@@ -30,7 +30,7 @@ export type BestMarks = ReadonlyMap<string, number>;
  * The way through a lesson as it stands for this learner. Nothing is shown before it was predicted;
  * the result opens when each challenge has been tried, passed or not.
  */
-export function wayThrough(lesson: Lesson, record: LearnerRecord, best: BestMarks): Station[] {
+export function lessonStations(lesson: Lesson, record: LearnerRecord, best: BestMarks): Station[] {
   const stops = stopsOf(lesson);
   const progress = record.progress.find((one) => one.lesson === lesson.id);
   const furthest = progress?.finished

@@ -29,10 +29,10 @@ import {
 /** No such room, or it is over and this phone was not in it. */
 const GONE = [404, 410];
 /** The server does not know this seat. */
-const NOT_SEATED = 403;
+const NOT_ADMITTED = 403;
 
 /** A phone in a clinic. What it answers is sent until it is acknowledged or the round is closed. */
-export class Seat {
+export class Participant {
   view = $state.raw<PhoneView | null>(null);
   place = $state.raw<Place | null>(null);
   /** A place that this phone has, or wants, and could not be given just now. */
@@ -234,7 +234,7 @@ export class Seat {
     try {
       return await send();
     } catch (error) {
-      const isUnknown = error instanceof Refused && error.status === NOT_SEATED;
+      const isUnknown = error instanceof Refused && error.status === NOT_ADMITTED;
       if (!isUnknown || !this.#isStaying(token)) throw error;
       // The store was put back as it was before this phone came in.
       await ask('POST', `${path}/join`, { token });

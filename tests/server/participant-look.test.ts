@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { loadLessons } from '../../src/lib/course';
-import { createRoom, hasSeat, roomOf, takeSeat } from '../../src/lib/server/rooms';
-import { lookUp } from '../../src/lib/server/seat-look';
+import { createRoom, hasParticipant, roomOf, admit } from '../../src/lib/server/rooms';
+import { lookUp } from '../../src/lib/server/participant-look';
 import { write } from '../../src/lib/server/submission-writer';
 import { newToken } from '../../src/lib/server/token';
 import { guided } from './guided';
@@ -32,9 +32,9 @@ describe.each(storeKinds)('what is asked in one moment, on $name', (kind) => {
       // One phone sits in both rooms and sends the same id to both.
       const [both, one, nobody] = [newToken(), newToken(), newToken()];
       const [a, b, c] = [newToken(), newToken(), newToken()];
-      const inHere = await takeSeat(db, here, both, NOW);
-      const inThere = await takeSeat(db, there, both, NOW);
-      const alone = await takeSeat(db, here, one, NOW);
+      const inHere = await admit(db, here, both, NOW);
+      const inThere = await admit(db, there, both, NOW);
+      const alone = await admit(db, here, one, NOW);
       await Promise.all(
         [sent(inHere, a, here.id), sent(inHere, b, here.id)].map((it) => write(db, it))
       );
@@ -70,7 +70,7 @@ describe.each(storeKinds)('what is asked in one moment, on $name', (kind) => {
       const { db } = club.store;
       const room = await openRoom();
       const tokens = Array.from({ length: 450 }, newToken);
-      const seats = await Promise.all(tokens.map((token) => takeSeat(db, room, token, NOW)));
+      const seats = await Promise.all(tokens.map((token) => admit(db, room, token, NOW)));
       const ask = (token: string) => lookUp(db, { code: room.code, token, id: token });
       const looks = await Promise.all(tokens.map(ask));
       expect(looks.map((look) => look?.seat)).toEqual(seats);
@@ -78,13 +78,13 @@ describe.each(storeKinds)('what is asked in one moment, on $name', (kind) => {
 
     test('what the store refuses is told to who asked then, and to nobody after', async () => {
       const { db } = club.store;
-      const seat = await takeSeat(db, await openRoom(), newToken(), NOW);
+      const seat = await admit(db, await openRoom(), newToken(), NOW);
       const wrong = { ...sent(seat, newToken(), 'room'), payload: null as unknown as string };
       const together = [write(db, wrong), write(db, sent(seat, newToken(), 'room'))];
       const told = await Promise.allSettled(together);
       expect(told.map(({ status }) => status)).toEqual(['rejected', 'rejected']);
       expect(await write(db, sent(seat, newToken(), 'room'))).toBe(true);
-      expect(await hasSeat(db, seat)).toBe(true);
+      expect(await hasParticipant(db, seat)).toBe(true);
     });
   });
 });

@@ -7,9 +7,16 @@ import { takeAnswer } from '../../src/lib/server/clinic-answers';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
 import { screenView } from '../../src/lib/server/clinic-view';
-import { clearSilent, moveDoor } from '../../src/lib/server/door';
-import { act, createRoom, roomOf, seatId, takeSeat, type Room } from '../../src/lib/server/rooms';
-import { lookUp } from '../../src/lib/server/seat-look';
+import { clearSilent, setAdmission } from '../../src/lib/server/admission';
+import {
+  act,
+  createRoom,
+  roomOf,
+  participantId,
+  admit,
+  type Room
+} from '../../src/lib/server/rooms';
+import { lookUp } from '../../src/lib/server/participant-look';
 import { openStore, type Db } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
 import { guided } from './guided';
@@ -32,14 +39,14 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       const id = await createRoom(store.db, guide, plan, NOW);
       await act(store.db, guide, id, { do: 'go', to: asked }, NOW);
       const room = () => roomOf(store.db, guide, id);
-      const sit = async (token: string) => takeSeat(store.db, await room(), token, NOW);
+      const sit = async (token: string) => admit(store.db, await room(), token, NOW);
       const { code } = await room();
       const vote = async (token: string) => {
         const vote = { kind: 'vote' as const, id: newToken(), part: `${asked}.1`, option };
         const look = await lookUp(store.db, { code, token, id: vote.id });
         return (await takeAnswer(store.db, look, vote, NOW)).receipt;
       };
-      const door = (to: 'open' | 'closed', at = NOW) => moveDoor(store.db, guide, id, to, at);
+      const door = (to: 'open' | 'closed', at = NOW) => setAdmission(store.db, guide, id, to, at);
       const clear = () => clearSilent(store.db, guide, id);
       return { id, room, sit, vote, door, clear, screen: () => screenView(store.db, id, NOW) };
     }
@@ -77,7 +84,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       await door('closed');
       expect(before.door_closed_at).toBeNull();
       for (const seen of [before, await room()]) {
-        await expect(takeSeat(other.db, seen, newToken(), NOW)).rejects.toMatchObject(shut);
+        await expect(admit(other.db, seen, newToken(), NOW)).rejects.toMatchObject(shut);
       }
       expect(await screen()).toMatchObject({ seats: 0 });
       await other.close();
@@ -168,9 +175,9 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
           .selectFrom('submissions')
           .leftJoin('seats', 'seats.id', 'submissions.scope')
           .select('seats.id as seat')
-          .where('submissions.scope', '=', seatId(id, token))
+          .where('submissions.scope', '=', participantId(id, token))
           .execute();
-        expect(rows).toEqual(isTaken ? [{ seat: seatId(id, token) }] : []);
+        expect(rows).toEqual(isTaken ? [{ seat: participantId(id, token) }] : []);
         if (isTaken) kept++;
       }
       await clear();
