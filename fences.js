@@ -43,6 +43,13 @@ export const rooms = {
     pure: true,
     because: 'what an outfit is told to be must follow from the model and the measurements alone'
   },
+  compute: {
+    fence: 'compute-from-pure-rooms',
+    may: ['model', 'scoring', 'wire', 'course', 'practice', 'fit'],
+    pure: false,
+    because:
+      'a job runs in a browser, a thread or a page alike, and so knows none of them: it gets plain data and gives plain data'
+  },
   sandbox: {
     fence: 'sandbox-knows-no-lesson',
     may: ['model', 'scoring', 'wire'],
@@ -51,13 +58,13 @@ export const rooms = {
   },
   app: {
     fence: 'app-is-what-pages-are-made-of',
-    may: ['model', 'scoring', 'wire', 'course', 'practice', 'sandbox'],
+    may: ['model', 'scoring', 'wire', 'course', 'practice', 'compute', 'sandbox'],
     pure: false,
     because: 'what a page shows is put together here, so that a page itself stays a few lines'
   },
   server: {
     fence: 'server-draws-nothing',
-    may: ['model', 'scoring', 'wire', 'course', 'practice'],
+    may: ['model', 'scoring', 'wire', 'course', 'practice', 'compute'],
     pure: false,
     because: 'what it stores and grades must not depend on how a browser shows it'
   }

@@ -18,6 +18,8 @@ const chromium = playwright({
 
 export default defineConfig({
   plugins: [sveltekit()],
+  // A compute worker fetches the code of a job when it is first asked for one.
+  worker: { format: 'es' },
   build: {
     rolldownOptions: {
       // A page that takes one name from a room's index gets that file alone, not all that the index

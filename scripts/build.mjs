@@ -12,7 +12,7 @@ const sources = [
   'src',
   'static',
   'scripts/build.mjs',
-  'scripts/thread.vite.mjs',
+  'scripts/compute-thread.vite.mjs',
   'package.json',
   'package-lock.json',
   'svelte.config.js',
@@ -49,11 +49,11 @@ function sourceHash() {
 const stampOf = (/** @type {string} */ folder) => join(root, folder, '.feltfoot-built');
 const isBuilt = (/** @type {string} */ folder) => existsSync(stampOf(folder));
 
-/** The program of the thread beside the server: Kit's build knows but one program. */
+/** The program of the compute thread: Kit's build knows but one program. */
 async function buildThread(/** @type {string} */ folder) {
-  const args = ['build', '--config', 'scripts/thread.vite.mjs', '--outDir', folder];
+  const args = ['build', '--config', 'scripts/compute-thread.vite.mjs', '--outDir', folder];
   const { code, output } = await runInstalled('vite/bin/vite.js', args, { quiet: true });
-  if (code !== 0) throw new Error(`The build of the thread beside failed:\n${output}`);
+  if (code !== 0) throw new Error(`The build of the compute thread failed:\n${output}`);
 }
 
 /**

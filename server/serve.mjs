@@ -35,7 +35,7 @@ export async function loadHandler(folder) {
   process.env.ADDRESS_HEADER = addressHeader;
   process.env.BODY_SIZE_LIMIT ??= bodyLimit;
   markServed(folder);
-  process.env.FELTFOOT_BESIDE = join(folder, 'beside-thread.js');
+  process.env.FELTFOOT_COMPUTE = join(folder, 'compute-thread.js');
   const { handler } = await import(pathToFileURL(join(folder, 'handler.js')).href);
   return handler;
 }

@@ -6,7 +6,7 @@ import { adviceAfter, newRoom, nextState, talkLeft } from '../../src/lib/server/
 import { PARALLELS } from '../../src/lib/server/clinic-parallel';
 import { clinicOffer, planFor, PREPARED, roomLessons } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
-import type { Poll } from '../../src/lib/server/clinic-poll-maker';
+import type { Poll } from '../../src/lib/compute/jobs/poll';
 import { CODE_LETTERS, CODE_PATTERN, newCode } from '../../src/lib/server/room-code';
 import { PLAN_MINUTES, type Round } from '../../src/lib/wire';
 

@@ -5,7 +5,8 @@ import { GROUND_KINDS } from '../../src/lib/model';
 import { ownGearId } from '../../src/lib/practice';
 import { inUnits } from '../../src/lib/scoring';
 import { planLesson } from '../../src/lib/server/lesson-plan';
-import { jigFor, MOST_COUNT_S, retrievesFor } from '../../src/lib/server/plan-gear';
+import { jigFor, MOST_COUNT_S } from '../../src/lib/compute/jobs/jig';
+import { retrievesFor } from '../../src/lib/server/plan-retrieves';
 import { handLesson, type Hand } from '../../src/lib/server/plan-hand';
 import type { Conditions } from '../../src/lib/wire';
 

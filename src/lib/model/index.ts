@@ -1,6 +1,13 @@
 /** The bait model: pure physics in SI units. See docs/model.md. */
 export * from './units';
-export { recordScenario, simulate, simulateScenario, type RecordedRun } from './simulate';
+export {
+  recordScenario,
+  ScenarioRun,
+  simulate,
+  simulateScenario,
+  type RecordedRun
+} from './simulate';
+export { RunsAhead, RunWanted, withRunsAhead } from './runs-ahead';
 export type { LineHistory } from './line-history';
 export { LiveRun, type RodAngles } from './live-run';
 export { Run, TICK_S, MODEL_VERSION, type Result } from './run';

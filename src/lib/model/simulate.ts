@@ -1,6 +1,7 @@
 import { LineRecorder, type LineHistory } from './line-history';
 import type { Move } from './move';
 import { Run, TICK_S, type Result } from './run';
+import { runsInUse } from './runs-ahead';
 import { parseScenario, type Scenario, type Setup } from './scenario';
 import { tipPathOf } from './tip-path';
 
@@ -21,28 +22,59 @@ export function simulate(input: unknown): Result {
 }
 
 /** The same for a scenario that has been checked already. */
-export function simulateScenario({ move, hold_s, ...setup }: Scenario): Result {
-  const path = tipPathOf(setup, move);
-  const run = new Run(setup, path);
-  runFor(run, path.duration_s + hold_s);
+export function simulateScenario(scenario: Scenario): Result {
+  const ahead = runsInUse();
+  if (ahead) return ahead.resultOf(scenario);
+  const run = new ScenarioRun(scenario, false);
+  run.advance(Infinity);
   return run.result();
 }
 
 /** The same, with the line's nodes kept: some 350 kB for ten seconds. */
-export function recordScenario({ move, hold_s, ...setup }: Scenario): RecordedRun {
-  const path = tipPathOf(setup, move);
-  const run = new Run(setup, path);
-  const recorder = new LineRecorder(run.nodes.x.length);
-  recorder.add(run.nodes);
-  runFor(run, path.duration_s + hold_s, () => recorder.add(run.nodes));
-  return { setup, move, result: run.result(), line: recorder.history() };
+export function recordScenario(scenario: Scenario): RecordedRun {
+  const ahead = runsInUse();
+  if (ahead) return ahead.recordOf(scenario);
+  const run = new ScenarioRun(scenario, true);
+  run.advance(Infinity);
+  return run.recorded();
 }
 
-/** Ticks until the time is up, and calls `look` after each. */
-function runFor(run: Run, time_s: number, look?: () => void): void {
-  const ticks = Math.ceil(time_s / TICK_S - 1e-9);
-  for (let i = 0; i < ticks; i++) {
-    run.tick();
-    look?.();
+/** A scenario that is run a little at a time. The result does not depend on how little. */
+export class ScenarioRun {
+  private readonly run: Run;
+  private readonly setup: Setup;
+  private readonly move: Move;
+  private readonly recorder: LineRecorder | null;
+  private left: number;
+
+  /** Throws ScenarioError when the line cannot be laid. */
+  constructor({ move, hold_s, ...setup }: Scenario, isRecorded: boolean) {
+    this.setup = setup;
+    this.move = move;
+    const path = tipPathOf(setup, move);
+    this.run = new Run(setup, path);
+    this.left = Math.ceil((path.duration_s + hold_s) / TICK_S - 1e-9);
+    this.recorder = isRecorded ? new LineRecorder(this.run.nodes.x.length) : null;
+    this.recorder?.add(this.run.nodes);
+  }
+
+  /** Runs so many ticks more, or to the end. @returns whether that was the end. */
+  advance(ticks: number): boolean {
+    for (let i = 0; i < ticks && this.left > 0; i++, this.left--) {
+      this.run.tick();
+      this.recorder?.add(this.run.nodes);
+    }
+    return this.left === 0;
+  }
+
+  result(): Result {
+    return this.run.result();
+  }
+
+  /** Throws where nothing was recorded. */
+  recorded(): RecordedRun {
+    if (!this.recorder) throw new Error('the line of this run was not recorded');
+    const { setup, move } = this;
+    return { setup, move, result: this.run.result(), line: this.recorder.history() };
   }
 }

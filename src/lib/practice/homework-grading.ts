@@ -47,6 +47,11 @@ export interface HomeworkReport {
   ruler: Ruler | null;
 }
 
+/** The tries of a result, each with its challenge, for whoever runs them beforehand. */
+export function triesOf({ assignment, tries }: HomeworkResult) {
+  return tries.map((made) => ({ challenge: assignment.challenges[made.challenge], made }));
+}
+
 /**
  * Grades every try, by the only grader or by one that has run some of them before, and judges every
  * answer of a result again. Throws DataError for an answer that is none to this homework.

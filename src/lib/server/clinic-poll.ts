@@ -1,40 +1,50 @@
-import { beside } from './beside';
-import { makePoll, type AskedRound, type Poll } from './clinic-poll-maker';
+import { makePoll, type AskedRound, type Poll } from '../compute/jobs/poll';
+import { PARALLELS } from './clinic-parallel';
+import { compute } from './compute';
 import { Refusal } from './faults';
 import type { Round } from '../wire';
 
-const nameOf = (round: Round) => JSON.stringify({ ...round, minutes: 0 });
-const isAsked = (round: Round): round is AskedRound =>
-  round.kind === 'predict' || round.kind === 'ask';
+/** What a round has a room vote on; null where it asks nothing. */
+export function askedIn(round: Round): AskedRound | null {
+  if (round.kind === 'predict') {
+    const { kind, lesson, section } = round;
+    return { kind, lesson, section };
+  }
+  if (round.kind !== 'ask') return null;
+  const { kind, lesson, item, seed } = round;
+  return { kind, lesson, item, seed, hint: PARALLELS[lesson]?.hint ?? null };
+}
 
 /** Polls of questions, run through the model once. Seeds are few, so that this stays small. */
 export class Polls {
   readonly #made = new Map<string, Poll>();
 
-  /** @param ask has one worked out beside the server */
+  /** @param ask has one worked out off the server's own thread */
   constructor(
     private readonly make: (round: AskedRound) => Poll,
     private readonly ask: (kind: 'poll', round: AskedRound) => Promise<Poll>
   ) {}
 
   of(round: Round): Poll {
-    if (!isAsked(round)) throw new Refusal(422, 'This round asks nothing.');
-    const name = nameOf(round);
-    const poll = this.#made.get(name) ?? this.make(round);
+    const asked = askedIn(round);
+    if (!asked) throw new Refusal(422, 'This round asks nothing.');
+    const name = JSON.stringify(asked);
+    const poll = this.#made.get(name) ?? this.make(asked);
     this.#made.set(name, poll);
     return poll;
   }
 
   /** One by one, so that other work has its turn between them. */
   async prepare(plan: readonly Round[]): Promise<void> {
-    for (const round of plan.filter(isAsked)) {
-      if (!this.#made.has(nameOf(round))) await this.#prepareOne(round);
-    }
+    for (const round of plan) await this.#prepareOne(round);
   }
 
-  async #prepareOne(round: AskedRound): Promise<void> {
+  async #prepareOne(round: Round): Promise<void> {
+    const asked = askedIn(round);
+    const name = JSON.stringify(asked);
+    if (!asked || this.#made.has(name)) return;
     try {
-      this.#made.set(nameOf(round), await this.ask('poll', round));
+      this.#made.set(name, await this.ask('poll', asked));
     } catch {
       // The thread has too much in hand, or there is none: then here, after all who wait.
       await new Promise((next) => setImmediate(next));
@@ -43,7 +53,7 @@ export class Polls {
   }
 }
 
-const polls = new Polls(makePoll, beside);
+const polls = new Polls(makePoll, compute);
 
 /** The question of a round, worked out now if it was not before. Refuses where it asks none. */
 export const pollOf = (round: Round): Poll => polls.of(round);

@@ -9,7 +9,7 @@ import {
   type TryReply
 } from '../wire';
 import { DataError, type Challenge } from '../scoring';
-import { beside } from './beside';
+import { compute } from './compute';
 import { clientWith, sharedAssignment } from './clients';
 import { Refusal } from './faults';
 import type { Db } from './store';
@@ -28,7 +28,7 @@ export async function gradeAgain(
   challenge: Challenge,
   { input, marks, model }: Pick<SubmittedTry, 'input' | 'marks' | 'model'>
 ): Promise<TryReply> {
-  const graded = await beside('grade', { challenge, input });
+  const graded = await compute('grade', { challenge, input });
   const same = Math.abs(graded.marks - marks) <= MARKS_BAND;
   return { ...graded, agrees: same && model === MODEL_VERSION, model: MODEL_VERSION };
 }
@@ -39,7 +39,7 @@ async function judgeAgain(
   sent: SubmittedAnswer
 ): Promise<AnswerReply> {
   const { item, seed, given } = sent;
-  const verdict = await beside('judge', { given: { item, seed, given }, objectives });
+  const verdict = await compute('judge', { given: { item, seed, given }, objectives });
   const agrees = verdict.right === sent.right && sent.model === MODEL_VERSION;
   return { ...verdict, agrees, model: MODEL_VERSION };
 }

@@ -5,7 +5,7 @@ import {
   type Lesson,
   type Retrieve
 } from '../course';
-import { retrievesFor } from './plan-gear';
+import { retrievesFor } from './plan-retrieves';
 import { handLesson, handWhy, type Hand } from './plan-hand';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 

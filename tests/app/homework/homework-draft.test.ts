@@ -84,15 +84,15 @@ describe('a draft of homework', () => {
     expect(challenges[1]).toEqual(other.challenge);
   });
 
-  test('names what cannot be done in the gear that was chosen', () => {
+  test('names what cannot be done in the gear that was chosen', async () => {
     const { draft, offer } = draftOfOneFoot();
     const [own] = offer.choices;
     own.isSet = true;
-    expect(doubtsOf(draft)).toEqual([]);
+    expect(await doubtsOf(draft)).toEqual([]);
     const setup = parseSetup(own.challenge.setup);
     for (const slack_m of [3, 9]) {
       own.setup = { ...setup, start: { ...setup.start, slack_m } };
-      expect(doubtsOf(draft), `${slack_m} m of slack`).toEqual([
+      expect(await doubtsOf(draft), `${slack_m} m of slack`).toEqual([
         { title: own.challenge.title, kind: 'impossible' }
       ]);
     }
@@ -115,12 +115,12 @@ describe('a challenge of several moves in another gear', () => {
     return doubtsOf(draft);
   }
 
-  test('is doubted by nobody where the lesson’s own moves do it', () => {
-    expect(reelIn(7.6, 0.03)).toEqual([]);
+  test('is doubted by nobody where the lesson’s own moves do it', async () => {
+    expect(await reelIn(7.6, 0.03)).toEqual([]);
   });
 
-  test('is never called impossible, only not known', () => {
-    const doubts = reelIn(3.35, 2);
+  test('is never called impossible, only not known', async () => {
+    const doubts = await reelIn(3.35, 2);
     expect(doubts).toEqual([{ title: 'The reel takes the slack', kind: 'unknown' }]);
     const [text, ...others] = doubtTexts(doubts);
     expect(text).toMatch(/“The reel takes the slack” is not known/);

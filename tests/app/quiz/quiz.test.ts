@@ -2,11 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { standingOf } from '../../../src/lib/practice';
 import { emptyRecord, type StoredAnswer } from '../../../src/lib/wire';
 import { loadLessons } from '../../../src/lib/course';
-import { itemOf, judge, SOURCES } from '../../../src/lib/course/items';
+import { itemOf, judge, SOURCES, type Item } from '../../../src/lib/course/items';
 import { inUnits } from '../../../src/lib/scoring';
 import { keyWords, namesOn, seedFrom, SHEET_SIZE } from '../../../src/lib/app/quiz/sheet';
 import { openingOf } from '../../../src/lib/app/quiz/opening';
 import { pullLine } from '../../../src/lib/app/quiz/pull-line';
+import { makeItem } from '../../../src/lib/app/quiz/make-item';
 import { QuizRun } from '../../../src/lib/app/quiz/quiz-run.svelte';
 import { QUESTIONS } from '../../../src/lib/app/quiz/questions';
 import { marksOf, stepOf } from '../../../src/lib/app/quiz/ruler-marks';
@@ -19,15 +20,13 @@ import { tied } from '../../tied';
 const days = daysAt('2030-05-02T08:00:00.000Z');
 
 describe('the set of a day', () => {
-  test('is gone through question by question, each answer kept once with its report', () => {
+  test('is gone through question by question, each answer kept once with its report', async () => {
     const kept: Omit<StoredAnswer, 'id' | 'at'>[] = [];
     const learner = { answered: (made: (typeof kept)[number]) => kept.push(made) };
-    const waiting: (() => void)[] = [];
     const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
-    const run = new QuizRun(learner, set, nextSeed, (work) => waiting.push(work));
+    const run = new QuizRun(learner, set, nextSeed, makeItem);
     expect(run.stage).toBe('making');
-    waiting.shift()?.();
-    expect(run.stage).toBe('asking');
+    await expect.poll(() => run.stage, { timeout: 10_000 }).toBe('asking');
     const first = run.item;
     if (first?.answer.form !== 'choose') throw new Error('the first is a choice');
     run.answer(first.answer.key, 'guessed');
@@ -38,6 +37,23 @@ describe('the set of a day', () => {
     for (let i = 1; i < run.set.items.length; i++) run.next();
     run.next();
     expect(run.stage).toBe('done');
+  });
+
+  test('is not called back by a question that is made after it was passed over or left', async () => {
+    const learner = { answered: () => {} };
+    const made: ((item: Item) => void)[] = [];
+    const signals: AbortSignal[] = [];
+    const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
+    const run = new QuizRun(learner, set, nextSeed, (_named, signal) => {
+      signals.push(signal);
+      return new Promise((done) => made.push(done));
+    });
+    run.next();
+    made[0](itemOf(set.items[0].item, 0));
+    await Promise.resolve();
+    expect([run.stage, run.item]).toEqual(['making', null]);
+    run.stop();
+    expect(signals[1].aborted).toBe(true);
   });
 
   test('is the one question that an address names, with its seed, and else the day’s', () => {

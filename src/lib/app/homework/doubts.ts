@@ -1,6 +1,7 @@
+import { compute } from '$lib/compute/browser';
 import { ScenarioError } from '$lib/model';
 import { travelOf } from '$lib/practice';
-import { gradeTry, needsSeveralMoves, solveCorrection, type Challenge } from '$lib/scoring';
+import type { Challenge } from '$lib/scoring';
 import { chosenIn, type Draft } from './draft';
 
 /** A challenge that the gear chosen for it may spoil: none can do it, or nobody knows. */
@@ -9,32 +10,37 @@ export interface Doubt {
   kind: 'impossible' | 'unknown';
 }
 
-/** What is doubtful in a draft: of the challenges with a distance those in another gear than the lesson's. */
-export function doubtsOf(draft: Draft): Doubt[] {
-  return chosenIn(draft)
-    .map(({ challenge, setup }) => (setup ? { ...challenge, setup } : null))
-    .filter((own) => own !== null)
-    .filter((own) => travelOf(own))
-    .flatMap((own) => {
-      const kind = doubtOf(own);
-      return kind ? [{ title: own.title, kind }] : [];
-    });
+/** Whether a challenge can be done, see compute/jobs/correct.ts. */
+type CanBeDone = (challenge: Challenge) => Promise<'yes' | 'no' | 'unknown'>;
+
+/**
+ * What is doubtful in a draft: of the challenges with a distance those in another gear than the
+ * lesson's. Each takes the model up to a second, off the page.
+ */
+export async function doubtsOf(
+  draft: Draft,
+  canBeDone: CanBeDone = (challenge) => compute.ask('canBeDone', challenge)
+): Promise<Doubt[]> {
+  const own = chosenIn(draft)
+    .flatMap(({ challenge, setup }) => (setup ? [{ ...challenge, setup }] : []))
+    .filter((one) => travelOf(one));
+  const kinds = await Promise.all(own.map((one) => doubtOf(one, canBeDone)));
+  return own.flatMap(({ title }, i) => {
+    const kind = kinds[i];
+    return kind ? [{ title, kind }] : [];
+  });
 }
 
-/** One move is found where there is one; of several the lesson's own tell that it can be done, or nothing. */
-function doubtOf(challenge: Challenge): Doubt['kind'] | null {
+async function doubtOf(challenge: Challenge, canBeDone: CanBeDone): Promise<Doubt['kind'] | null> {
   try {
-    if (needsSeveralMoves(challenge)) return isDoneAsInLesson(challenge) ? null : 'unknown';
-    return solveCorrection(challenge) ? null : 'impossible';
+    const answer = await canBeDone(challenge);
+    if (answer === 'yes') return null;
+    return answer === 'no' ? 'impossible' : 'unknown';
   } catch (error) {
     // A line that finds no rest in that gear: the model begins no try.
     if (error instanceof ScenarioError) return 'impossible';
     throw error;
   }
-}
-
-function isDoneAsInLesson(challenge: Challenge): boolean {
-  return gradeTry(challenge, challenge.reference).grade.passed;
 }
 
 /** A sentence for each kind of doubt. */

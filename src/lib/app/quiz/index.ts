@@ -1,12 +1,12 @@
 export { default as End } from './End.svelte';
 export { default as PullTrace } from './PullTrace.svelte';
 export { default as Question } from './Question.svelte';
-export { painted } from './painted';
+export { makeItem } from './make-item';
 export { QUESTIONS } from './questions';
 export { QuizRun } from './quiz-run.svelte';
 export { REPORT_WORDS } from './report-words';
 export { marksOf, said } from './ruler-marks';
-export { type Numbered, SHEET_SIZE, keyWords, letter, numbered, seedFrom } from './sheet';
+export { keyWords, letter, type Numbered, questionsOn, seedFrom, SHEET_SIZE } from './sheet';
 export { bySoonest, standingWords } from './standing-words';
 export { rowsOf } from './statistics-rows';
 export { wantedOf } from './wanted';

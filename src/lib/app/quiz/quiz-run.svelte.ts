@@ -1,8 +1,14 @@
-import { itemOf, judge, type Given, type Item, type Verdict } from '$lib/course/items';
+import { judge, type Given, type Item, type Verdict } from '$lib/course/items';
 import { MODEL_VERSION } from '$lib/model';
 import type { Askable, DailySet } from '$lib/practice';
 import type { Report } from '$lib/wire';
 import type { Learner } from '$lib/app/record';
+
+/** Has a question made, until the signal says that nobody waits for it. */
+export type MakeItem = (
+  named: { item: string; seed: number },
+  signal: AbortSignal
+) => Promise<Item>;
 
 export type Stage = 'making' | 'asking' | 'told' | 'done';
 
@@ -23,18 +29,25 @@ export class QuizRun {
   /** So far, in the order of the asking. */
   answered = $state.raw<readonly Answered[]>([]);
 
-  /** `nextSeed` gives each question its seed; `later` runs work once the page has been painted. */
+  #making = new AbortController();
+
+  /** `nextSeed` gives each question its seed; `make` has the model work one out. */
   constructor(
     private readonly learner: Pick<Learner, 'answered'>,
     readonly set: DailySet,
     private readonly nextSeed: () => number,
-    private readonly later: (work: () => void) => void
+    private readonly make: MakeItem
   ) {
     this.#make();
   }
 
   get asked(): Askable | undefined {
     return this.set.items[this.at];
+  }
+
+  /** Nobody waits for the next question any more. */
+  stop(): void {
+    this.#making.abort();
   }
 
   answer(given: Given, report: Report): void {
@@ -65,9 +78,18 @@ export class QuizRun {
     this.stage = asked ? 'making' : 'done';
     if (!asked) return;
     this.seed = this.nextSeed();
-    this.later(() => {
-      this.item = itemOf(asked.item, this.seed);
+    void this.#show(this.make({ item: asked.item, seed: this.seed }, this.#making.signal));
+  }
+
+  async #show(making: Promise<Item>): Promise<void> {
+    const { at } = this;
+    try {
+      const item = await making;
+      if (this.at !== at) return;
+      this.item = item;
       this.stage = 'asking';
-    });
+    } catch (error) {
+      if (!this.#making.signal.aborted) throw error;
+    }
   }
 }

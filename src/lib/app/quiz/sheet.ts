@@ -1,6 +1,7 @@
-import { itemOf, SOURCES, type Item } from '$lib/course/items';
+import { SOURCES, type Item } from '$lib/course/items';
 import { interleaved } from '$lib/practice';
 import { seededRandom } from '$lib/model';
+import type { MakeItem } from './quiz-run.svelte';
 import { answerWords } from './answer-words';
 
 /** Questions on one page of paper. */
@@ -27,9 +28,15 @@ export function namesOn(seed: number): string[] {
   );
 }
 
-/** One question of a sheet. The sheet's seed is that of its questions, too. */
-export function numbered(seed: number, i: number): Numbered {
-  return { number: i + 1, item: itemOf(namesOn(seed)[i], seed) };
+/** A sheet's questions as they are made, one after the other. Its seed is that of its questions, too. */
+export async function* questionsOn(
+  seed: number,
+  make: MakeItem,
+  signal: AbortSignal
+): AsyncGenerator<Numbered> {
+  for (const [i, item] of namesOn(seed).entries()) {
+    yield { number: i + 1, item: await make({ item, seed }, signal) };
+  }
 }
 
 /** The letter of an option on paper. */

@@ -1,6 +1,6 @@
 import { allLessons, findChallenge } from '$lib/course';
 import { recordCsv } from '$lib/practice';
-import { runTries, tryRuns } from '$lib/app/try';
+import { runAllTries, tryRuns } from '$lib/app/try';
 import { type LearnerRecord, readDocument, RecordError, toDocument } from '$lib/wire';
 
 const lessons = allLessons();
@@ -22,7 +22,7 @@ export async function recordTable(record: LearnerRecord, at: string): Promise<Fi
     const challenge = findChallenge(made.challenge, lessons);
     return challenge ? [{ challenge, made }] : [];
   });
-  await new Promise<void>((done) => runTries(tries, (isAll) => isAll && done()));
+  await runAllTries(tries);
   const text = recordCsv(record, (made) => tryRuns.known(made) ?? null);
   return new File([text], `feltfoot-record-${at.slice(0, 10)}.csv`, { type: 'text/csv' });
 }

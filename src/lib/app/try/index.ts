@@ -4,5 +4,5 @@ export { default as Verdict } from './Verdict.svelte';
 export { correctionOf } from './corrections';
 export { default as LeftOut } from './LeftOut.svelte';
 export { Marks } from './marks.svelte';
-export { runTries } from './run-tries';
+export { runAllTries, runTries } from './run-tries';
 export { tryRuns, type GradedRun } from './try-runs';

@@ -25,6 +25,9 @@ export interface MadeTry {
   readonly input: RodInput;
 }
 
+/** What came of a try, as a compute worker tells it. */
+type RanTry = Pick<RecordedRun, 'result' | 'line'> & { grade: Grade };
+
 /** Lines are kept of so many tries, some 300 kB each: the last replays of a phone, within its memory. */
 const KEPT_LINES = 40;
 
@@ -50,6 +53,14 @@ export class TryRuns {
     this.#byInput.set(input, graded);
     this.#keepLine(graded, run.line);
     return graded;
+  }
+
+  /** A try that was run elsewhere; null for one that could not be. */
+  learn(challenge: Challenge, { id, input }: MadeTry, ran: RanTry | null): void {
+    const graded = ran && { challenge, input, result: ran.result, grade: ran.grade };
+    this.#byInput.set(input, graded);
+    if (id !== undefined) this.#byId.set(id, graded);
+    if (graded && ran) this.#keepLine(graded, ran.line);
   }
 
   /** What is known of it: null where today's model cannot run it, undefined before it was run. */

@@ -1,11 +1,11 @@
 import { loadLessons } from '$lib/course';
 import { parseSetup } from '$lib/model';
 import { assignmentOf, assignmentsOf } from '$lib/server/assignments';
-import { beside } from '$lib/server/beside';
+import { compute } from '$lib/server/compute';
 import { clientsOf } from '$lib/server/clients';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { planLesson } from '$lib/server/lesson-plan';
-import { MOST_COUNT_S } from '$lib/server/plan-gear';
+import { MOST_COUNT_S } from '$lib/compute/jobs/jig';
 import { handOf, type Hand } from '$lib/server/plan-hand';
 import { progressOf } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
@@ -31,7 +31,7 @@ export const load: PageServerLoad = async (event) => {
     const gear = gearFor(asked, own);
     const { temperature, ground, wind, fish, minutes } = asked;
     const conditions = { temperature_C: temperature, ground, wind, fish, ...gear };
-    const jig = await beside('jig', conditions);
+    const jig = await compute('jig', conditions);
     const plan = planLesson({ conditions, jig, minutes, hand }, lessons);
     const day = asked.day ?? timeNow().slice(0, 10);
     const wanted_s = MOST_COUNT_S;

@@ -4,5 +4,5 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   publicDir: false,
   ssr: { noExternal: true },
-  build: { ssr: 'src/lib/server/beside-thread.ts', emptyOutDir: false }
+  build: { ssr: 'src/lib/server/compute-thread.ts', emptyOutDir: false }
 });

@@ -1,9 +1,7 @@
-import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../course';
-import { itemOf, type Item } from '../course/items';
-import { contactWhileMoving } from '../scoring';
-import { PARALLELS } from './clinic-parallel';
-import { Refusal } from './faults';
-import type { ModelOutcome, Round } from '../wire';
+import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../../course';
+import { itemOf, type Item } from '../../course/items';
+import { contactWhileMoving, DataError } from '../../scoring';
+import type { ModelOutcome } from '../../wire';
 
 /** A question that a room votes on, with all that is known of it. */
 export interface Poll {
@@ -26,17 +24,20 @@ export interface Poll {
 
 const lessons = loadLessons();
 
-/** A round that a room votes on. */
-export type AskedRound = Extract<Round, { kind: 'predict' | 'ask' }>;
+/** What a room votes on. */
+export type AskedRound =
+  | { kind: 'predict'; lesson: string; section: number }
+  /** `hint`: what is said where the room is divided. */
+  | { kind: 'ask'; lesson: string; item: string; seed: number; hint: string | null };
 
-/** Works a round's question out, which may take the model half a second. */
+/** Works a round's question out. Throws DataError for one that asks nothing. */
 export function makePoll(round: AskedRound): Poll {
   return round.kind === 'predict' ? predictPoll(round) : itemPoll(round);
 }
 
 function predictPoll({ lesson, section: at }: Extract<AskedRound, { kind: 'predict' }>): Poll {
   const section = findLesson(lesson, lessons)?.sections[at];
-  if (section?.kind !== 'predict') throw new Refusal(422, 'This round asks nothing.');
+  if (section?.kind !== 'predict') throw new DataError('section', at, 'asks nothing');
   const { ask, hint = null, options, run } = section.question;
   const said = options.map(({ id, says, reply }) => ({ id, says, reply }));
   const { key, measured } = answered(section.question);
@@ -62,16 +63,16 @@ function inTwo(text: string): Pick<Poll, 'about' | 'ask'> {
   return { about: sentences.slice(0, -1).join(' '), ask: sentences.at(-1) ?? '' };
 }
 
-function itemPoll({ lesson, item: name, seed }: Extract<AskedRound, { kind: 'ask' }>): Poll {
+function itemPoll({ item: name, seed, hint }: Extract<AskedRound, { kind: 'ask' }>): Poll {
   const item = itemOf(name, seed);
   const { ask, answer, cases, explain, shows } = item;
-  if (answer.form !== 'choose') throw new Refusal(422, `item: "${name}" has no options.`);
+  if (answer.form !== 'choose') throw new DataError('item', name, 'has no options');
   const { key } = answer;
   return {
     ...inTwo(ask),
     options: answer.options.map(({ id, says, reply }) => ({ id, says, reply })),
     key,
-    hint: PARALLELS[lesson]?.hint ?? null,
+    hint,
     explain,
     measured: null,
     run: runOf(item, key),

@@ -1,5 +1,4 @@
-import { JIGS, castOut, waterWith } from '../course/lessons/fathomley';
-import { RETRIEVES, type Retrieve } from '../course';
+import { JIGS, castOut, waterWith } from '../../course/lessons/fathomley';
 import {
   fallSpeed,
   GRAVITY_M_S2,
@@ -7,8 +6,8 @@ import {
   simulate,
   submergedFraction,
   waterDensity
-} from '../model';
-import type { Conditions, JigChoice } from '../wire';
+} from '../../model';
+import type { Conditions, JigChoice } from '../../wire';
 
 /**
  * A count that a learner can hold, s: with it the model picks, in light wind, weights inside the ranges
@@ -70,21 +69,4 @@ function freeFall(mass_kg: number, conditions: Conditions): number {
 function countOf(mass_kg: number, conditions: Conditions, most_s: number): number | null {
   const { events } = simulate({ ...setupOf(mass_kg, conditions), move: still, hold_s: most_s });
   return events.find(({ kind }) => kind === 'bottom')?.t_s ?? null;
-}
-
-/**
- * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
- * suits, since the others build on it; then what is meant for these fish, then the narrower range.
- */
-export function retrievesFor({ temperature_C, fish }: Conditions): Retrieve[] {
-  const fitting = RETRIEVES.filter(({ suits }) => {
-    if (!suits || temperature_C < suits.water_C[0] || temperature_C > suits.water_C[1])
-      return false;
-    return fish === 'unknown' || suits.fish === 'any' || suits.fish === fish;
-  });
-  const rank = ({ name, suits }: Retrieve): [number, number] => [
-    name === 'drag' ? 0 : suits?.fish === fish ? 1 : 2,
-    suits ? suits.water_C[1] - suits.water_C[0] : 0
-  ];
-  return fitting.sort((a, b) => rank(a)[0] - rank(b)[0] || rank(a)[1] - rank(b)[1]);
 }

@@ -1,0 +1,5 @@
+import { compute } from '$lib/compute/browser';
+import type { MakeItem } from './quiz-run.svelte';
+
+/** Off the page: a question takes the model up to half a second. */
+export const makeItem: MakeItem = (named, signal) => compute.ask('question', named, { signal });
