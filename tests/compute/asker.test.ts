@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { Asker, BrokeOff, TooMuch } from '../../src/lib/compute';
+import { Asker, BrokeOff, inPagePort, TooMuch } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf } from '../../src/lib/course/items';
 import { solveCorrection } from '../../src/lib/scoring';
@@ -156,6 +156,14 @@ describe('a worker', () => {
     const question = asker.ask('question', QUESTION);
     ports[0].tell({ kind: 'unable', ticket: 1, message: 'Failed to fetch' });
     await expect(question).rejects.toThrow('Failed to fetch');
+  });
+
+  test('does what is at hand without fetching anything', async () => {
+    const correct = vi.fn(() => null);
+    const pace = { slice_ms: 0, breathe: () => Promise.resolve() };
+    const asker = new Asker([() => inPagePort(pace, { correct })], { most_s: Infinity, again: 1 });
+    expect(await asker.ask('correct', challenge)).toBe(null);
+    expect(correct).toHaveBeenCalledWith(challenge);
   });
 
   test('that cannot be had gives way to the next kind', async () => {

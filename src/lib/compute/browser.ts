@@ -1,5 +1,6 @@
 import { Asker } from './asker';
 import { inPagePort } from './in-page';
+import type { AtHand } from './jobs';
 import type { HostPort } from './messages';
 
 /** A page is drawn sixty times a second, and a slice leaves it most of that. */
@@ -23,11 +24,24 @@ export function workerPort(worker: Worker): HostPort {
 const openWorker = () =>
   workerPort(new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module' }));
 
+const atHand: AtHand = {};
+
+/**
+ * Work that this page must be able to do even without a network, before the app is kept for offline
+ * use: what its worker would have to fetch, the page then does itself.
+ */
+export function keepAtHand(work: AtHand): void {
+  Object.assign(atHand, work);
+}
+
 const openInPage = () =>
-  inPagePort({
-    slice_ms: PAGE_SLICE_MS,
-    breathe: () => new Promise((next) => setTimeout(next))
-  });
+  inPagePort(
+    {
+      slice_ms: PAGE_SLICE_MS,
+      breathe: () => new Promise((next) => setTimeout(next))
+    },
+    atHand
+  );
 
 /** Everything that a page has worked out: in a worker, or in slices where there is none. */
 export const compute = new Asker([openWorker, openInPage], { most_s: Infinity, again: 1 });

@@ -1,9 +1,10 @@
 import type { Pace } from './in-slices';
+import type { AtHand } from './jobs';
 import type { Asked, HostPort, Told } from './messages';
 import { serve } from './serve';
 
 /** Both sides in one thread: where there is no other, the work is done in slices between all else. */
-export function inPagePort(pace: Pace): HostPort {
+export function inPagePort(pace: Pace, atHand: AtHand = {}): HostPort {
   let toWorker: (asked: Asked) => void = () => {};
   let toAsker: (told: Told) => void = () => {};
   let isClosed = false;
@@ -12,7 +13,8 @@ export function inPagePort(pace: Pace): HostPort {
       post: (told) => !isClosed && toAsker(told),
       onmessage: (hear) => (toWorker = hear)
     },
-    pace
+    pace,
+    atHand
   );
   return {
     // A turn later, as from another thread: nobody is answered while still asking.

@@ -1,11 +1,11 @@
 import { Cancelled, doneInSlices, type Pace } from './in-slices';
-import { JOBS, type Job } from './jobs';
+import { JOBS, type AtHand, type Job } from './jobs';
 import { outcomeOfError, type Asked, type Port, type Told } from './messages';
 
 type Task = Extract<Asked, { kind: 'do' }>;
 
 /** The working side: does what is asked, one piece after the other, and hears meanwhile what is cancelled. */
-export function serve(port: Port<Told, Asked>, pace: Pace): void {
+export function serve(port: Port<Told, Asked>, pace: Pace, atHand: AtHand = {}): void {
   const waiting: Task[] = [];
   const cancelled = new Set<number>();
   let isWorking = false;
@@ -30,7 +30,8 @@ export function serve(port: Port<Told, Asked>, pace: Pace): void {
   async function tell(task: Task): Promise<void> {
     const { ticket } = task;
     const job = JOBS[task.job] as Job<unknown, unknown>;
-    const run = await job.load().catch((error: unknown) => String(error));
+    const own = atHand[task.job] as ((given: unknown) => unknown) | undefined;
+    const run = own ?? (await job.load().catch((error: unknown) => String(error)));
     if (typeof run === 'string') {
       port.post({ kind: 'unable', ticket, message: run });
       return;

@@ -1,5 +1,8 @@
-import { compute } from '$lib/compute/browser';
+import { compute, keepAtHand } from '$lib/compute/browser';
+import { question } from '$lib/compute/jobs/question';
 import type { MakeItem } from './quiz-run.svelte';
+
+keepAtHand({ question });
 
 /** Off the page: a question takes the model up to half a second. */
 export const makeItem: MakeItem = (named, signal) => compute.ask('question', named, { signal });

@@ -1,7 +1,10 @@
-import { compute } from '$lib/compute/browser';
+import { compute, keepAtHand } from '$lib/compute/browser';
+import { record } from '$lib/compute/jobs/grade';
 import { ScenarioError } from '$lib/model';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type MadeTry } from './try-runs';
+
+keepAtHand({ record });
 
 /** A stored try and the challenge it was made at. */
 export interface TryToRun {
