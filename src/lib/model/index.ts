@@ -1,14 +1,9 @@
 /** The bait model: pure physics in SI units. See docs/model.md. */
 export * from './units';
-export {
-  recordScenario,
-  ScenarioRun,
-  simulate,
-  simulateScenario,
-  type RecordedRun
-} from './simulate';
+export { recordScenario, ScenarioRun, simulate, simulateScenario } from './simulate';
 export { RunsAhead, RunWanted, withRunsAhead } from './runs-ahead';
 export type { LineHistory } from './line-history';
+export type { RecordedRun } from './recorded-run';
 export { LiveRun, type RodAngles } from './live-run';
 export { Run, TICK_S, MODEL_VERSION, type Result } from './run';
 export type { Hop, RunEvent, Summary, Trace } from './record';

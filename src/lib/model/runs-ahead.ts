@@ -1,6 +1,6 @@
+import type { RecordedRun } from './recorded-run';
 import type { Result } from './run';
 import type { Scenario } from './scenario';
-import type { RecordedRun } from './simulate';
 
 /** What a piece of work asks for that has not been run yet. Whoever runs the work catches it. */
 export class RunWanted extends Error {

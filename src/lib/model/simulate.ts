@@ -1,17 +1,10 @@
-import { LineRecorder, type LineHistory } from './line-history';
+import { LineRecorder } from './line-history';
+import type { RecordedRun } from './recorded-run';
 import type { Move } from './move';
 import { Run, TICK_S, type Result } from './run';
 import { runsInUse } from './runs-ahead';
 import { parseScenario, type Scenario, type Setup } from './scenario';
 import { tipPathOf } from './tip-path';
-
-/** A run with all that a picture of it needs: it never has to be run again to be shown. */
-export interface RecordedRun {
-  readonly setup: Setup;
-  readonly move: Move;
-  readonly result: Result;
-  readonly line: LineHistory;
-}
 
 /**
  * What the bait does: checks `input`, lays the line, makes the move and waits out the hold.

@@ -105,7 +105,7 @@ export function resultView(
       advice: '',
       leftOut,
       tries: tries.map(({ made, result, grade }, n) => {
-        const { did, why } = describeTry(challenge, result, grade, units);
+        const { did, why } = describeTry(challenge, { result, grade }, units);
         const { marks } = grade;
         const contact = contactWhileMoving(result);
         const measured = { marks, travel_m: result.travel_m, contact, reason: `${did} ${why}` };
