@@ -5,13 +5,7 @@ import {
   type Result,
   type RodInput
 } from '../../model';
-import {
-  contactWhileMoving,
-  gradeRun,
-  gradeTry,
-  type Challenge,
-  type Grade
-} from '../../scoring';
+import { contactWhileMoving, gradeRun, gradeTry, type Challenge, type Grade } from '../../scoring';
 
 /** A try to grade. */
 export interface GivenTry {
