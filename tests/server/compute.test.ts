@@ -5,7 +5,7 @@ import type { GivenTo } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf, SOURCES } from '../../src/lib/course/items';
 import type { RodInput } from '../../src/lib/model';
-import { contactWhileMoving, DataError, gradeTry } from '../../src/lib/scoring';
+import { contactWhileMoving, DataError, describeTry, gradeTry } from '../../src/lib/scoring';
 import { compute, ServerCompute } from '../../src/lib/server/compute';
 import { FakePort } from '../compute/fake-port';
 
@@ -51,7 +51,11 @@ describe('work off the server’s own thread', () => {
     const { result, grade } = gradeTry(challenge, still);
     const { marks, passed } = grade;
     const { travel_m } = result;
-    expect(await graded).toEqual({ marks, passed, travel_m, contact: contactWhileMoving(result) });
+    const { did, why } = describeTry(challenge, { result, grade }, 'metric');
+    expect(await graded).toMatchObject({
+      ...{ marks, passed, travel_m, contact: contactWhileMoving(result) },
+      says: { metric: `${did} ${why}` }
+    });
     await expect(none).rejects.toThrow(/^move\.azimuth_deg: .*2.*, got \[60\]/);
   });
 

@@ -82,6 +82,11 @@ describe('homework', () => {
     const [ina] = await progressOf(store.db, homework);
     const graded = ina.challenges[0].tries.map((one) => one.graded);
     expect(graded.map(({ agrees }) => agrees).sort()).toEqual([false, true]);
+    // What a guide reads of it was said by the run that graded it, in both units.
+    for (const { says } of graded) {
+      expect(says?.imperial).toMatch(/\d\u00a0(in|ft)/);
+      expect(says?.metric).toMatch(/\d\u00a0c?m/);
+    }
     expect(ina.disagreements).toBe(1);
     expect(graded.find(({ agrees }) => !agrees)?.marks).toBe(
       gradeTry(sampleChallenge, evenHand(sampleChallenge, 30, 3)).grade.marks

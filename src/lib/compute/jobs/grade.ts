@@ -5,7 +5,15 @@ import {
   type Result,
   type RodInput
 } from '../../model';
-import { contactWhileMoving, gradeRun, gradeTry, type Challenge, type Grade } from '../../scoring';
+import {
+  contactWhileMoving,
+  describeTry,
+  gradeRun,
+  gradeTry,
+  type Challenge,
+  type Grade,
+  type Units
+} from '../../scoring';
 
 /** A try to grade. */
 export interface GivenTry {
@@ -19,13 +27,25 @@ export interface TryMarks {
   passed: boolean;
   travel_m: number;
   contact: number;
+  /** What tip and bait did, and why: a guide reads it later without another run. */
+  says: Record<Units, string>;
 }
 
 /** By the only grader there is. Throws ScenarioError for what is no rod input. */
 export function grade({ challenge, input }: GivenTry): TryMarks {
-  const { result, grade } = gradeTry(challenge, input);
-  const { marks, passed } = grade;
-  return { marks, passed, travel_m: result.travel_m, contact: contactWhileMoving(result) };
+  const graded = gradeTry(challenge, input);
+  const { result, grade } = graded;
+  const saidIn = (units: Units) => {
+    const { did, why } = describeTry(challenge, graded, units);
+    return `${did} ${why}`;
+  };
+  return {
+    marks: grade.marks,
+    passed: grade.passed,
+    travel_m: result.travel_m,
+    contact: contactWhileMoving(result),
+    says: { imperial: saidIn('imperial'), metric: saidIn('metric') }
+  };
 }
 
 /** A try with all that came of it. */
