@@ -48,6 +48,7 @@ async function go(page: Page, to: string): Promise<void> {
 
 /** One sweep with the keys, ended by hand. */
 async function makeTry(phone: Page): Promise<void> {
+  await phone.getByRole('button', { name: 'Take the rod' }).click();
   await turnByKey(phone.getByRole('slider', { name: /Rod/ }), 5);
   await phone.getByRole('button', { name: 'Done' }).click();
 }

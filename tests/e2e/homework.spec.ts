@@ -40,6 +40,12 @@ async function setHomework(page: Page): Promise<string> {
 
 const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 
+/** Opens the try, unless it is open from the one before. */
+async function take(page: Page): Promise<void> {
+  if (await page.getByRole('dialog').isVisible()) return;
+  await page.getByRole('button', { name: 'Take the rod' }).click();
+}
+
 async function say(page: Page): Promise<void> {
   const guess = page.getByRole('form', { name: 'Your guess' });
   await guess.getByRole('textbox').fill('15', LONG);
@@ -64,11 +70,13 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
     .getByRole('link', { name: 'Back to the homework of Marit of Reed Bay' })
     .first()
     .click();
+  await take(client);
   await turnByKey(rod(client), 5);
   await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
   await expect(client.getByText('Try 2 of 2')).toBeVisible();
+  await take(client);
   await turnByKey(rod(client), 8);
   await say(client);
   const marks = client.locator('.grade .number');
@@ -112,11 +120,13 @@ test('the ruler says how to get one, and shows one after four tries @narrow', as
   await accessible(page);
   await page.getByRole('link', { name: 'Begin' }).click();
   for (let n = 1; n <= 4; n++) {
+    await take(page);
     await turnByKey(rod(page), 4 + n);
     await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
     await page.getByRole('button', { name: `Next try, ${n + 1} of 8` }).press('Enter');
   }
-  await page.getByRole('link', { name: 'Your hand’s ruler' }).click();
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+  await page.getByRole('link', { name: 'Your hand’s ruler' }).last().click();
   await expect(page.getByText(/^When you mean .+, the bait goes/)).toBeVisible(LONG);
   await accessible(page);
 });

@@ -24,6 +24,7 @@ async function reachChallenge(page: Page): Promise<void> {
   await predict(page);
   await page.getByRole('button', { name: 'On: See it' }).click();
   await page.getByRole('button', { name: 'On: Exactly one foot' }).click();
+  await first(page).getByRole('button', { name: 'Take the rod' }).click();
 }
 
 async function sweepByHold(page: Page, turn_deg: number): Promise<void> {
@@ -34,9 +35,9 @@ async function sweepByHold(page: Page, turn_deg: number): Promise<void> {
 test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({ page }) => {
   await page.goto(ADDRESS);
   await expect(station(page, 'see')).toContainText('Opens when you have said what you expect.');
-  await expect(page.getByRole('button', { name: 'Show me' })).toHaveCount(0);
+  await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(0);
   await predict(page);
-  await expect(page.getByRole('button', { name: 'Show me' })).toHaveCount(1);
+  await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(1);
 });
 
 test(
@@ -47,6 +48,7 @@ test(
     await sweepByHold(page, 8);
     await expect(marks(page)).toBeVisible(LONG);
     await expect(first(page).locator('.grade .words')).toContainText('The tip went');
+    await first(page).getByRole('button', { name: 'Replay', exact: true }).click();
     await first(page).getByRole('slider', { name: 'Moment of the replay' }).fill('0');
     const got = parseInt((await marks(page).textContent()) ?? '');
     await page.reload();
@@ -59,7 +61,9 @@ test(
 
 /** Presses of the speed buttons, from the first speed on. */
 async function setSpeed(page: Page, name: 'Slower' | 'Faster', presses: number): Promise<void> {
+  await first(page).getByText('More', { exact: true }).click();
   for (let i = 0; i < presses; i++) await first(page).getByRole('button', { name }).click();
+  await first(page).getByText('More', { exact: true }).click();
 }
 
 /**
@@ -101,10 +105,10 @@ test('a fast yard fails, and the advice says how far and how slowly', async ({ p
   await expect(first(page).locator('.grade')).toContainText('Not yet');
   await expect(first(page).locator('.grade .change')).toContainText('1 ft', LONG);
   await expect(first(page).locator('.grade .words')).toContainText(/too far|left the bottom/);
-  await first(page).getByRole('button', { name: 'Another try' }).click();
+  await first(page).getByRole('button', { name: 'Try again' }).click();
   await expect(first(page).getByRole('slider', { name: /^Rod/ })).toBeFocused();
-  await expect(first(page).locator('.ask')).toBeInViewport();
-  await expect(first(page).getByRole('button', { name: 'Start', exact: true })).toBeVisible();
+  await expect(first(page).locator('.task')).toBeInViewport();
+  await expect(first(page).getByRole('button', { name: 'Start', exact: true })).toBeEnabled();
 });
 
 /** By day on a phone, by night on a wide window. */

@@ -119,17 +119,20 @@ async function predict(here: Locator, learner: Learner): Promise<void> {
 }
 
 async function watch(here: Locator, learner: Learner): Promise<void> {
-  await learner.press(here.getByRole('button', { name: 'Show me' }));
-  await expect(here.getByRole('slider', { name: 'Moment of the replay' })).toBeVisible(LONG);
+  await learner.press(here.getByRole('button', { name: /^(Replay|Pause)$/ }));
+  await expect(here.locator('figure.bottom canvas').first()).toBeVisible(LONG);
 }
 
 async function attempt(here: Locator, learner: Learner): Promise<void> {
+  await learner.press(here.getByRole('button', { name: 'Take the rod' }));
   await learner.makeTry(here);
   const guess = here.getByRole('form', { name: 'Your guess' });
   const marks = here.locator('.grade .number');
   await expect(marks.or(guess)).toBeVisible(LONG);
   if (await guess.isVisible()) await say(guess, learner);
   await expect(marks).toBeVisible(LONG);
+  await learner.press(here.getByRole('button', { name: 'Close', exact: true }).first());
+  await expect(here.getByRole('dialog')).toHaveCount(0);
 }
 
 async function say(guess: Locator, learner: Learner): Promise<void> {
@@ -177,11 +180,12 @@ async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void>
         below,
         learner
       );
-    } else await learner.press(here.getByRole('link', { name: 'That is the lesson' }));
+    } else await learner.press(here.locator('.on').getByRole('link'));
   }
-  await expect(page).toHaveURL('/');
+  await expect(page).not.toHaveURL(new RegExp(`${lesson.id}$`));
+  await page.goto('/lessons');
   const entry = page.getByRole('listitem').filter({ hasText: lesson.title });
-  await expect(entry.getByText(/· done/)).toBeVisible(LONG);
+  await expect(entry.getByText('done', { exact: true }).first()).toBeVisible(LONG);
 }
 
 for (const lesson of loadLessons()) {

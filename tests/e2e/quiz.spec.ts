@@ -103,6 +103,13 @@ test.describe('without a connection', () => {
     { tag: '@any-width' },
     async ({ page, context }) => {
       await page.goto('/quiz');
+      await expect(page.getByText('Questions come after your first lesson.')).toBeVisible();
+      await page.getByRole('link', { name: 'Begin: One foot' }).click();
+      await page.getByRole('button', { name: 'Begin' }).click();
+      await page.locator('section#predict').getByRole('radio').nth(1).check();
+      await page.getByRole('button', { name: 'That is my answer' }).click();
+      await page.getByRole('button', { name: 'On: See it' }).click();
+      await page.goto('/quiz');
       await page.evaluate(() => navigator.serviceWorker.ready);
       await context.setOffline(true);
       await page.reload();

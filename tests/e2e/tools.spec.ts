@@ -33,12 +33,14 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
 }) => {
   await page.goto('/retrieves');
   await page.getByRole('button', { name: 'Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Take the rod' }).click();
+  await page.getByText('More', { exact: true }).click();
   await page.getByRole('button', { name: 'Show me' }).click();
-  await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
   await page.getByRole('button', { name: 'Try again' }).click();
   const rod = page.getByRole('slider', { name: /^Rod/ });
   await turnByKey(rod, 8);
   await expect(page.getByText('of 100')).toBeVisible(LONG);
+  await page.getByRole('button', { name: 'Replay', exact: true }).click();
   await page.getByText('Take this run along').click();
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Figures CSV' }).click();
@@ -47,7 +49,9 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   const [head, first] = (await readFile(await file.path(), 'utf8')).split('\r\n');
   expect(head).toMatch(/^time_s,tip_x_m,/);
   expect(first).toMatch(/^0,/);
+  await page.getByRole('button', { name: 'Close', exact: true }).first().click();
   await page.getByRole('button', { name: 'One hop' }).click();
+  await page.getByRole('button', { name: 'Take the rod' }).click();
   await expect(page.getByRole('slider', { name: /^Rod/ })).toHaveCount(1);
 });
 

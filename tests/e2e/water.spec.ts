@@ -7,9 +7,14 @@ const bait = (page: Page) => page.locator('figure.bottom figcaption b');
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 15_000 };
 
+async function take(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Take the rod' }).click();
+  await expect(rod(page)).toBeVisible();
+}
+
 async function open(page: Page): Promise<void> {
   await page.goto('/water');
-  await expect(rod(page)).toBeVisible();
+  await take(page);
   await expect(page.locator('figure.whole canvas').first()).toHaveAttribute('width', /[1-9]\d\d/);
 }
 
@@ -33,7 +38,6 @@ async function dragPath(page: Page): Promise<{ x: number; y: number }[]> {
 
 async function shown(page: Page): Promise<void> {
   await expect(page.getByRole('button', { name: 'Try again' })).toBeVisible(LONG);
-  await expect(page.getByRole('slider', { name: 'Moment of the replay' })).toBeVisible();
   await expect(bait(page)).not.toHaveText('0 in');
 }
 
@@ -52,13 +56,13 @@ test(
     await page.mouse.up();
     await shown(page);
     const travel = await bait(page).textContent();
+    await page.getByRole('button', { name: 'Replay' }).click();
     await page.getByRole('slider', { name: 'Moment of the replay' }).fill('0');
     await expect(bait(page)).toHaveText('0 in');
     const kept = () => page.evaluate(() => JSON.parse(localStorage['feltfoot-water']).tries);
     const before = await kept();
     expect(before).toHaveLength(1);
     await page.reload();
-    await expect(rod(page)).toBeVisible();
     expect(await kept()).toEqual(before);
     expect(travel).toMatch(/in|ft/);
   }
@@ -84,15 +88,18 @@ test('a try by touch', async ({ page, context }) => {
 
 test('a try by keys alone, from the top of the page', { tag: '@any-width' }, async ({ page }) => {
   await open(page);
+  await page.getByRole('button', { name: 'Close' }).click();
+  const opens = page.getByRole('button', { name: 'Take the rod' });
   for (let i = 0; i < 30; i++) {
+    if (await opens.evaluate((element) => element === document.activeElement)) break;
     await page.keyboard.press('Tab');
-    if (await rod(page).evaluate((element) => element === document.activeElement)) break;
   }
+  await page.keyboard.press('Enter');
   await expect(rod(page)).toBeFocused();
   await turnByKey(rod(page), 12);
   await shown(page);
   await page.keyboard.press(' ');
-  await expect(page.getByRole('button', { name: 'Start' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Start' })).toBeEnabled();
   await expect(bait(page)).toHaveText('0 in');
 });
 
@@ -107,13 +114,14 @@ test(
   'gear and the way the rod moves are there again after a reload',
   { tag: '@any-width' },
   async ({ page }) => {
-    await open(page);
+    await page.goto('/water');
     await page.getByRole('combobox', { name: 'Bait' }).selectOption('3/8 oz');
     await page.getByRole('slider', { name: 'Depth' }).fill('7.3152');
     await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
     await page.reload();
     await expect(page.getByText('24 ft deep')).toBeVisible();
     await expect(page.getByRole('combobox', { name: 'Bait' })).toHaveValue('1');
+    await take(page);
     await expect(rod(page)).toHaveAttribute('aria-valuetext', '9.0 o’clock');
   }
 );
@@ -131,6 +139,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
       await turnByKey(rod(page), 5);
       await shown(page);
+      await page.getByRole('button', { name: 'Replay' }).click();
       await page.getByText('The same in words and figures').click();
       expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
       const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

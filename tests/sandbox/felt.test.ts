@@ -99,11 +99,16 @@ describe('how the felt channel is wanted', () => {
     let kept: string | null = null;
     const shelf = { getItem: () => kept, setItem: (_key: string, text: string) => (kept = text) };
     expect(loadFelt(shelf)).toEqual(FIRST_FELT);
-    const wanted = { volume: 0.2, isMuted: true, captions: true, vibration: false };
+    const wanted = { volume: 0.2, isOn: true, isMuted: true, captions: true, vibration: false };
     saveFelt(shelf, wanted);
     expect(loadFelt(shelf)).toEqual(wanted);
     kept = '{"volume": 0.3, "captions": true, "vibration": false}';
-    expect(loadFelt(shelf)).toEqual({ ...wanted, volume: 0.3, isMuted: false });
+    expect(loadFelt(shelf)).toEqual({
+      ...wanted,
+      volume: 0.3,
+      isOn: false,
+      isMuted: false
+    });
     kept = '{"volume": 7}';
     expect(loadFelt(shelf)).toEqual(FIRST_FELT);
   });

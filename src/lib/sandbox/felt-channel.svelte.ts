@@ -1,6 +1,6 @@
 import { FELT_RATE_HZ, feltFrom, type Setup, type Trace } from '$lib/model';
 import { Announcer } from './announcer';
-import { FIRST_FELT, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
+import { FIRST_FELT, KEY, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
 import { FeltWave, peakOf } from './felt-wave';
 import { feltWord, WORD_S } from './felt-words';
 import { Speaker } from './speaker';
@@ -15,7 +15,6 @@ const MOST_BUZZ_MS = 40;
 /** What reaches the hand: heard, felt where the device can, and said in words. */
 export class FeltChannel {
   settings = $state.raw<FeltSettings>(FIRST_FELT);
-  isOn = $state(false);
   /** The newest caption. */
   word = $state('');
   private wave: FeltWave | null = null;
@@ -24,14 +23,32 @@ export class FeltChannel {
   private readonly recent = new Float32Array(WORD_S * FELT_RATE_HZ);
   private readonly announcer = new Announcer((text) => (this.word = text));
 
-  load(): void {
-    this.settings = loadFelt(localStorage);
+  get isOn(): boolean {
+    return this.settings.isOn;
   }
 
-  /** Call this from a tap: before one, browsers give no sound. */
+  /** Takes what was chosen before, here or in another tab, and follows that. @returns how to stop. */
+  load(): () => void {
+    this.settings = loadFelt(localStorage);
+    const hear = ({ key }: StorageEvent) => {
+      if (key === KEY) this.settings = loadFelt(localStorage);
+    };
+    addEventListener('storage', hear);
+    return () => {
+      removeEventListener('storage', hear);
+      this.close();
+    };
+  }
+
   switch(isOn: boolean): void {
-    this.isOn = isOn;
-    if (isOn) this.speaker ??= new Speaker();
+    this.set({ isOn });
+    this.wake();
+  }
+
+  /** Call this from a tap or a key: before one, browsers give no sound. */
+  wake(): void {
+    if (!this.isOn || this.speaker) return;
+    this.speaker = new Speaker();
     this.sound();
   }
 

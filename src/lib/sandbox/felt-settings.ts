@@ -1,5 +1,7 @@
 /** How the felt channel is wanted. */
 export interface FeltSettings {
+  /** Sound and vibration, asked for once and kept until they are switched off. */
+  readonly isOn: boolean;
   /** 0–1. */
   readonly volume: number;
   /** No sound; captions and vibration go on. */
@@ -9,20 +11,21 @@ export interface FeltSettings {
 }
 
 export const FIRST_FELT: FeltSettings = {
+  isOn: false,
   volume: 0.6,
   isMuted: false,
   captions: false,
   vibration: true
 };
 
-const KEY = 'feltfoot-felt';
+export const KEY = 'feltfoot-felt';
 
 /** What was kept on this device, as far as it can be read. */
 export function loadFelt(shelf: Pick<Storage, 'getItem'>): FeltSettings {
   try {
     const kept: unknown = JSON.parse(shelf.getItem(KEY) ?? 'null');
-    // Kept before there was a mute button, they are good without it.
-    const whole: unknown = { isMuted: false, ...(kept as object) };
+    // Kept before there was a mute button, or before the switch was, they are good without it.
+    const whole: unknown = { isMuted: false, isOn: false, ...(kept as object) };
     return isSettings(whole) ? whole : FIRST_FELT;
   } catch {
     return FIRST_FELT;
@@ -40,7 +43,9 @@ export function saveFelt(shelf: Pick<Storage, 'setItem'>, settings: FeltSettings
 
 function isSettings(kept: unknown): kept is FeltSettings {
   if (typeof kept !== 'object' || kept === null) return false;
-  const { volume, isMuted, captions, vibration } = kept as Record<string, unknown>;
+  const { volume, isOn, isMuted, captions, vibration } = kept as Record<string, unknown>;
   const isVolume = typeof volume === 'number' && volume >= 0 && volume <= 1;
-  return isVolume && [isMuted, captions, vibration].every((value) => typeof value === 'boolean');
+  return (
+    isVolume && [isOn, isMuted, captions, vibration].every((value) => typeof value === 'boolean')
+  );
 }

@@ -4,11 +4,15 @@ import type { Plane } from './rod-angles';
 /**
  * A pointer drags the rod's tip: it may take hold anywhere on the picture, and the tip goes as far as the
  * pointer goes, in every picture at one scale. So a finger learns one measure, whether it sees the bait
- * or not and wherever it lay down; drawn tips are seen at about that scale.
+ * or not and wherever it lay down; drawn tips are seen at about half that scale.
  */
 
-/** The pointer's way for each metre of the tip's, CSS px. */
-export const PX_PER_M = 80;
+/**
+ * The pointer's way for each metre of the tip's, CSS px: a foot is about a thumb's breadth and a half, 49 px,
+ * and the widest sweep asked of a hand, two metres, still fits a phone held upright. Smaller and a
+ * thumb cannot tell 10 inches from 12; larger and a long sweep runs off the glass.
+ */
+export const PX_PER_M = 160;
 
 /** Nearer to the butt than this a dragged tip points nowhere, as a share of the rod's length. */
 const LEAST_SHARE = 0.1;

@@ -1,4 +1,4 @@
-import type { Lesson } from '$lib/course';
+import { taskIdOf, type Lesson } from '$lib/course';
 import { lessonStations } from '$lib/practice';
 import type { LearnerRecord } from '$lib/wire';
 
@@ -14,7 +14,9 @@ export interface LessonMarks {
 /** Reads it from the record alone: no try is run for a list. */
 export function lessonMarks(lesson: Lesson, { progress, tries }: LearnerRecord): LessonMarks {
   const mine = progress.find((one) => one.lesson === lesson.id);
-  const tried = lesson.challenges.map(({ id }) => tries.some((one) => one.challenge === id));
+  const tried = lesson.challenges.map(({ id }) =>
+    tries.some((one) => taskIdOf(one.challenge) === id)
+  );
   const isDone = mine !== undefined && mine.finished !== null;
   const state = isDone ? 'done' : mine || tried.some(Boolean) ? 'begun' : 'new';
   return { state, tried, at: isDone ? '' : (mine?.reached.at(-1) ?? '') };
@@ -24,7 +26,7 @@ export function lessonMarks(lesson: Lesson, { progress, tries }: LearnerRecord):
 export function leftAt(lesson: Lesson, record: LearnerRecord): string | null {
   const { state, at } = lessonMarks(lesson, record);
   if (state !== 'begun' || at === '') return null;
-  const best = new Map(record.tries.map(({ challenge }) => [challenge, 0]));
+  const best = new Map(record.tries.map(({ challenge }) => [taskIdOf(challenge), 0]));
   const station = lessonStations(lesson, record, best).find(({ id }) => id === at);
   return station?.isOpen && at !== 'about' ? at : null;
 }

@@ -14,9 +14,28 @@ export function watchPlace(stations: Iterable<Element>, tell: (id: string) => vo
   return () => observer.disconnect();
 }
 
+/** Waters above are put up as they come near, and push the station down: so long it is held, ms. */
+const SETTLES_MS = 1500;
+const HANDS = ['wheel', 'touchstart', 'pointerdown', 'keydown'] as const;
+
 /** Brings a station to the top of the window, and the keys to its heading. */
 export function goTo(id: string): void {
   const station = document.getElementById(id);
-  station?.scrollIntoView();
-  station?.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
+  if (!station) return;
+  station.scrollIntoView();
+  station.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
+  holdUntilSettled(station);
+}
+
+/** Until the page above has its height, or a hand moves the page. */
+function holdUntilSettled(station: HTMLElement): void {
+  const observer = new ResizeObserver(() => station.scrollIntoView());
+  if (station.parentElement) observer.observe(station.parentElement);
+  const stop = () => {
+    observer.disconnect();
+    clearTimeout(timer);
+    for (const hand of HANDS) removeEventListener(hand, stop);
+  };
+  const timer = setTimeout(stop, SETTLES_MS);
+  for (const hand of HANDS) addEventListener(hand, stop, { passive: true });
 }

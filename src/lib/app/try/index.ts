@@ -1,5 +1,10 @@
 export { default as Attempt } from './Attempt.svelte';
 export { default as ChallengeWater } from './ChallengeWater.svelte';
+export { default as SendTry } from './SendTry.svelte';
+export { default as SentTry } from './SentTry.svelte';
+export { fromHash } from './sent-try';
+export { default as Thumb } from './Thumb.svelte';
+export { default as TryDialog } from './TryDialog.svelte';
 export { default as Verdict } from './Verdict.svelte';
 export { correctionOf } from './corrections';
 export { default as LeftOut } from './LeftOut.svelte';

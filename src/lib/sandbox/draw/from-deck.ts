@@ -152,6 +152,7 @@ function drawLineOut(
   context.stroke();
 }
 
+/** One tapered blank from the hand to the tip, as wide as it is seen from the eye. */
 function drawRodAway(
   context: CanvasRenderingContext2D,
   eye: Eye,
@@ -159,17 +160,21 @@ function drawRodAway(
   { pose }: Moment,
   ink: Ink
 ): void {
-  context.strokeStyle = ink.ink;
-  context.lineCap = 'butt';
-  for (let i = 0; i < PIECES; i++) {
-    const from = seen(eye, onRod(stage.setup, pose, i / PIECES));
-    const to = seen(eye, onRod(stage.setup, pose, (i + 1) / PIECES));
+  const spine = Array.from({ length: PIECES + 1 }, (_, i) => {
+    const at = seen(eye, onRod(stage.setup, pose, i / PIECES));
     const thick_m = BUTT_M + ((TIP_M - BUTT_M) * i) / PIECES;
-    context.lineWidth = Math.max((thick_m * eye.focus) / from.far_m, 1.2);
-    context.beginPath();
-    context.moveTo(from.x, from.y);
-    context.lineTo(to.x, to.y);
-    context.stroke();
-  }
-  context.lineCap = 'round';
+    return { ...at, half: Math.max((thick_m * eye.focus) / at.far_m, 1.2) / 2 };
+  });
+  const side = (sign: 1 | -1) =>
+    spine.map(({ x, y, half }, i) => {
+      const [before, after] = [spine[Math.max(i - 1, 0)], spine[Math.min(i + 1, PIECES)]];
+      const length = Math.hypot(after.x - before.x, after.y - before.y) || 1;
+      const across = (sign * half) / length;
+      return { x: x - (after.y - before.y) * across, y: y + (after.x - before.x) * across };
+    });
+  context.fillStyle = ink.ink;
+  context.beginPath();
+  for (const { x, y } of [...side(1), ...side(-1).reverse()]) context.lineTo(x, y);
+  context.closePath();
+  context.fill();
 }

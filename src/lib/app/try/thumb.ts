@@ -23,10 +23,16 @@ export interface Thumb {
 
 type Spot = (x_m: number, z_m: number) => { x: number; y: number };
 
-/** Runs the model once. Throws ScenarioError. */
+/** The way that does it; runs the model once. Throws ScenarioError. */
 export function thumbOf(challenge: Challenge): Thumb {
   const setup = parseSetup(challenge.setup);
-  const result = simulate({ ...setup, move: challenge.reference, hold_s: challenge.hold_s });
+  const { reference: move, hold_s } = challenge;
+  return wayOf(challenge, simulate({ ...setup, move, hold_s }));
+}
+
+/** The way that the bait went in this run. */
+export function wayOf(challenge: Challenge, result: Result): Thumb {
+  const setup = parseSetup(challenge.setup);
   const { bait_x_m, bait_z_m, contact } = result.trace;
   const spot = spotOf(result);
   const bottom = bottomOf(setup, 0.01);
@@ -54,11 +60,13 @@ function spotOf({ trace: { bait_x_m, bait_z_m } }: Result): Spot {
   });
 }
 
+/** From edge to edge of the drawing, however short the bait's way is. */
 function groundPath(spot: Spot, x_m: readonly number[], heightAt: (x_m: number) => number): string {
-  const [near, far] = [Math.min(...x_m), Math.max(...x_m)];
-  const span = Math.max(far - near, LEAST_SPAN_M);
-  const points = Array.from({ length: 61 }, (_, i) => far + span * (1 - i / 20));
-  return path(points.map((at) => spot(at, heightAt(at)))) + `V${THUMB.height}H-200Z`;
+  const at_m = x_m[0];
+  const scale = spot(at_m - 1, 0).x - spot(at_m, 0).x;
+  const left_m = at_m + spot(at_m, 0).x / scale;
+  const points = Array.from({ length: 81 }, (_, i) => left_m - (THUMB.width * i) / (80 * scale));
+  return path(points.map((at) => spot(at, heightAt(at)))) + `V${THUMB.height}H0Z`;
 }
 
 function wayPath({ trace }: Result, spot: Spot, touching: 0 | 1): string {

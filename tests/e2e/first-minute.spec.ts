@@ -1,0 +1,160 @@
+import { expect, test, type Locator, type Page } from '@playwright/test';
+
+/** A try ends by itself when hand and bait have been still. */
+const LONG = { timeout: 20_000 };
+/** What the first result may cost on a phone: touches, time and words read before it. */
+const MOST = { touches: 2, ms: 20_000, words: 20 };
+/** One foot of tip at the sensitivity of a finger, CSS px. */
+const ONE_FOOT_PX = 52;
+
+const SIZES = [
+  { width: 360, height: 640 },
+  { width: 390, height: 780 },
+  { width: 768, height: 1024 },
+  { width: 1280, height: 800 },
+  { width: 1920, height: 1080 }
+];
+
+const rod = (place: Page | Locator) => place.getByRole('slider', { name: /^Rod/ });
+
+async function laidOut(place: Page | Locator): Promise<void> {
+  const widest = () =>
+    place
+      .locator('figure.rod canvas')
+      .first()
+      .evaluate((canvas: HTMLCanvasElement) => canvas.width);
+  await expect.poll(widest, LONG).toBeGreaterThan(200);
+}
+
+/** One slow pull with a finger or the mouse: that is one touch. */
+async function drag(page: Page, place: Page | Locator, isFinger: boolean): Promise<void> {
+  const box = await rod(place).boundingBox();
+  if (!box) throw new Error('no rod to be seen');
+  const at = (i: number) => ({
+    x: box.x + 0.35 * box.width + (ONE_FOOT_PX * i) / 20,
+    y: box.y + 0.6 * box.height
+  });
+  if (!isFinger) {
+    await page.mouse.move(at(0).x, at(0).y);
+    await page.mouse.down();
+    for (let i = 1; i <= 20; i++) await page.mouse.move(at(i).x, at(i).y, { steps: 4 });
+    return page.mouse.up();
+  }
+  const devtools = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', i?: number) =>
+    devtools.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: i === undefined ? [] : [at(i)]
+    });
+  await send('touchStart', 0);
+  for (let i = 1; i <= 20; i++) await send('touchMove', i);
+  await send('touchEnd');
+  await devtools.detach();
+}
+
+for (const [size, tag] of [
+  [SIZES[0], '@narrow'],
+  [SIZES[3], '@any-width']
+] as const) {
+  test(
+    `the first result comes with one touch on ${size.width}×${size.height}`,
+    { tag },
+    async ({ page, hasTouch }) => {
+      await page.setViewportSize(size);
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await page.goto('/');
+      const words = (await page.locator('main').innerText()).split(/\s+/).filter(Boolean);
+      expect(words.length).toBeLessThanOrEqual(MOST.words);
+      await laidOut(page);
+      const begun_ms = Date.now();
+      await drag(page, page, hasTouch);
+      const result = page.locator('.result');
+      await expect(result).toBeVisible(LONG);
+      await expect(result.locator('.change')).not.toBeEmpty();
+      // Begun at the first touch: reading twenty words takes the rest of the time.
+      expect(Date.now() - begun_ms).toBeLessThan(MOST.ms);
+      await expect(result.getByRole('button', { name: 'Try again' })).toBeInViewport();
+      await expect(result.getByRole('link', { name: 'Next: One foot' })).toBeInViewport();
+      expect(await page.evaluate(() => scrollY)).toBe(0);
+      await result.getByRole('button', { name: 'Try again' }).click();
+      await expect(rod(page)).toBeInViewport();
+      await expect(result).toHaveCount(0);
+    }
+  );
+}
+
+async function inSight(place: Locator, names: readonly string[]): Promise<void> {
+  for (const name of names) await expect(place.locator(name).first(), name).toBeInViewport();
+}
+
+for (const size of SIZES) {
+  const tag = size.width < 500 ? '@narrow' : '@any-width';
+  test(
+    `a try stands on one screen of ${size.width}×${size.height}`,
+    { tag },
+    async ({ page, hasTouch }) => {
+      await page.setViewportSize(size);
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await page.goto('/lessons/one-foot');
+      // A page that is not awake yet takes no tap.
+      await expect(async () => {
+        await page.getByRole('button', { name: 'Begin' }).click();
+        await expect(page.locator('#predict h2')).toBeFocused({ timeout: 1000 });
+      }).toPass(LONG);
+      await page.locator('#predict').getByRole('radio').nth(1).check();
+      await page.getByRole('button', { name: 'That is my answer' }).click();
+      const step = page.locator('#exactly-one-foot');
+      await step.getByRole('button', { name: 'Take the rod' }).click();
+      const place = step.getByRole('dialog');
+      await laidOut(place);
+      const picture = ['.task', 'figure.bottom', '.bar'];
+      await inSight(place, [...picture, 'figure.rod', '.bar button:has-text("Start")']);
+      await drag(page, place, hasTouch);
+      await inSight(place, picture);
+      const result = place.locator('.result');
+      await expect(result).toBeVisible(LONG);
+      await inSight(place, [...picture, '.result .number', '.result .change']);
+      const again = result.getByRole('button', { name: 'Try again' });
+      const onward = result.getByRole('button', { name: 'Next: Exactly two feet' });
+      await expect(again).toBeInViewport({ ratio: 1 });
+      await expect(onward).toBeInViewport({ ratio: 1 });
+      const close = await place.locator('figure.bottom').boundingBox();
+      const layer = await result.boundingBox();
+      if (!close || !layer) throw new Error('nothing to be seen');
+      const isBeside = layer.x >= close.x + close.width - 2;
+      const covered_px = isBeside ? 0 : close.y + close.height - layer.y;
+      // The bait's way lies above the ruler, in the upper four fifths of its picture.
+      expect(covered_px).toBeLessThan(close.height / 5);
+      await onward.click();
+      await expect(page.getByRole('heading', { level: 2, name: 'Exactly two feet' })).toBeFocused();
+    }
+  );
+}
+
+test(
+  'a thumb that scrolls over the picture of a try makes none',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.goto('/water');
+    await page.getByRole('button', { name: 'Take the rod' }).waitFor();
+    await expect(rod(page)).toHaveCount(0);
+  }
+);
+
+test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto('/');
+  await laidOut(page);
+  await drag(page, page, false);
+  const bait = page.locator('figure.bottom figcaption b');
+  await expect(page.locator('.result')).toBeVisible(LONG);
+  const went = await bait.first().textContent();
+  await page.getByRole('button', { name: 'Send it' }).click();
+  await expect(page.getByRole('link', { name: 'Save the picture' })).toBeVisible(LONG);
+  const link = await page.getByRole('textbox', { name: 'Link to this try' }).inputValue();
+  await page.goto('/about');
+  await page.goto(link);
+  await expect(page.getByRole('heading', { level: 1, name: 'Can you beat it?' })).toBeVisible();
+  await expect(page.getByText(`The bait went ${went}.`)).toBeVisible(LONG);
+});
