@@ -1,4 +1,5 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { beginLesson } from './begin';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 20_000 };
@@ -96,11 +97,7 @@ for (const size of SIZES) {
       await page.setViewportSize(size);
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.goto('/lessons/one-foot');
-      // A page that is not awake yet takes no tap.
-      await expect(async () => {
-        await page.getByRole('button', { name: 'Begin' }).click();
-        await expect(page.locator('#predict h2')).toBeFocused({ timeout: 1000 });
-      }).toPass(LONG);
+      await beginLesson(page);
       await page.locator('#predict').getByRole('radio').nth(1).check();
       await page.getByRole('button', { name: 'That is my answer' }).click();
       const step = page.locator('#exactly-one-foot');

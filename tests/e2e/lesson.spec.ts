@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { beginLesson } from './begin';
 import { turnByButton } from './hand';
 
 const ADDRESS = '/lessons/one-foot';
@@ -12,7 +13,7 @@ const marks = (page: Page) => first(page).locator('.grade .number');
 
 async function predict(page: Page): Promise<void> {
   await page.goto(ADDRESS);
-  await page.getByRole('button', { name: 'Begin' }).click();
+  await beginLesson(page);
   const asked = station(page, 'predict');
   await asked.getByRole('radio').nth(1).check();
   await asked.getByRole('button', { name: 'That is my answer' }).click();

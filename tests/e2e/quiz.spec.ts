@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { beginLesson } from './begin';
 
 /** The model works a question out in a second or two; on a busy machine in many more. */
 const WORKED_OUT = { timeout: 40_000 };
@@ -105,7 +106,7 @@ test.describe('without a connection', () => {
       await page.goto('/quiz');
       await expect(page.getByText('Questions come after your first lesson.')).toBeVisible();
       await page.getByRole('link', { name: 'Begin: One foot' }).click();
-      await page.getByRole('button', { name: 'Begin' }).click();
+      await beginLesson(page);
       await page.locator('section#predict').getByRole('radio').nth(1).check();
       await page.getByRole('button', { name: 'That is my answer' }).click();
       await page.getByRole('button', { name: 'On: See it' }).click();

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { beginLesson } from './begin';
 
 test('every page has the bar, and every room of it is a page', async ({ page }) => {
   await page.goto('/about');
@@ -19,7 +20,7 @@ test('a lesson opened again after a reload stands at the step where it was left'
   page
 }) => {
   await page.goto('/lessons/one-foot');
-  await page.getByRole('button', { name: 'Begin' }).click();
+  await beginLesson(page);
   const asked = page.locator('section#predict');
   await asked.getByRole('radio').nth(1).check();
   await asked.getByRole('button', { name: 'That is my answer' }).click();
