@@ -37,6 +37,9 @@ function grade(travelMarks: number, done = 1): Grade {
   };
 }
 
+/** Figures come on demand. */
+const openMarks = () => page.getByText('How the marks add up').click();
+
 describe('the grade', () => {
   test('shows the marks, what passes, and the three sentences', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
@@ -57,6 +60,7 @@ describe('the grade', () => {
     const { rerender } = await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
     await expect.element(page.getByText(/earned only/)).not.toBeInTheDocument();
     await rerender({ grade: grade(15, 0.25) });
+    await openMarks();
     await expect
       .element(page.getByText(/Only 25.% of what was asked was done, so contact earned/))
       .toBeVisible();
@@ -64,6 +68,7 @@ describe('the grade', () => {
 
   test('shows each goal: what was asked, what was reached, its marks and a bar of that length', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
+    await openMarks();
     const travel = page.getByRole('row', { name: /Travel/ });
     await expect.element(travel).toHaveTextContent(/10\sin to 1\sft\s2\sin/);
     await expect.element(travel).toHaveTextContent(/1 ft 9 in/);
@@ -74,6 +79,7 @@ describe('the grade', () => {
 
   test('follows the learner’s units', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'metric' });
+    await openMarks();
     await expect.element(page.getByRole('row', { name: /Travel/ })).toHaveTextContent(/53 cm/);
   });
 });
