@@ -6,6 +6,7 @@ export type { LineHistory } from './line-history';
 export type { RecordedRun } from './recorded-run';
 export { LiveRun, type RodAngles } from './live-run';
 export { Run, TICK_S, MODEL_VERSION, type Result } from './run';
+export { isOffBottom, OFF_BOTTOM_M, REST_SPEED_M_S, SKIP_M } from './lift-off';
 export type { Hop, RunEvent, Summary, Trace } from './record';
 export {
   parseScenario,

@@ -1,9 +1,10 @@
 import type { Bite } from './bite';
 import { GROUND, type Bottom } from './bottom';
+import { isOffBottom, REST_SPEED_M_S } from './lift-off';
 import type { LineSolver } from './line-solver';
 import type { SnagEvent } from './snag';
 
-/** One flight of the bait off the bottom. */
+/** One flight of the bait off the bottom (see isOffBottom). */
 export interface Hop {
   /** When it left the bottom, s after the start of the move. */
   t_s: number;
@@ -48,10 +49,6 @@ export interface Summary {
 
 /** Closer than this to the bottom counts as on it, m: rounding, and less than a grain of sand. */
 const CONTACT_TOLERANCE_M = 1e-4;
-/** A flight lower than this is the bait skipping over nothing, and no hop, m. */
-const LOWEST_HOP_M = 2e-3;
-/** Slower than this the bait has come to rest, m/s: a millimetre in half a second. */
-const REST_SPEED_M_S = 2e-3;
 
 /** Follows a run step by step, so that no peak falls between two samples. */
 export class RunRecord {
@@ -131,7 +128,7 @@ export class RunRecord {
     this.flight.length_m = this.towardsAngler * (x_m - this.flightStartX_m);
     this.flight.duration_s = t_s - this.flight.t_s;
     if (!this.isTouching) return;
-    if (this.flight.height_m >= LOWEST_HOP_M) this.hops.push(this.flight);
+    if (isOffBottom(this.flight.height_m)) this.hops.push(this.flight);
     this.flight = null;
   }
 
@@ -151,7 +148,7 @@ export class RunRecord {
 
   summary(): Summary {
     const { x, nodes } = this.solver.state;
-    const flight = this.flight && this.flight.height_m >= LOWEST_HOP_M ? [this.flight] : [];
+    const flight = this.flight && isOffBottom(this.flight.height_m) ? [this.flight] : [];
     return {
       // Adding zero turns −0 into 0.
       travel_m: this.towardsAngler * (x[nodes - 1] - this.startX_m) + 0,

@@ -21,9 +21,6 @@ export interface Mark {
 
 type Made = Pick<StoredTry, 'id' | 'at' | 'guess_m'>;
 
-/** Lower flights are the bait skipping over nothing that a hand could mean or avoid, m. */
-export const LEFT_BOTTOM_M = 0.0127;
-
 /** A graded try as the ruler has it, or null where its challenge asks for no distance. */
 export function markOf(made: Made, challenge: Challenge, graded: GradedRun): Mark | null {
   const travel = travelOf(challenge);

@@ -1,6 +1,7 @@
+import { isOffBottom } from '../model';
 import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
-import { errorOf, LEFT_BOTTOM_M, type Mark } from './mark';
+import { errorOf, type Mark } from './mark';
 import { levelNow, type LevelNow } from './level-now';
 import { bandOf, robustMean, type RobustMean } from './robust-mean';
 
@@ -45,7 +46,7 @@ export function rulerOf(all: readonly Mark[]): Ruler | null {
     bait,
     tip: levelNow(ratiosOf(marks, ({ tip_m }) => tip_m)),
     scores: errorScores(marks.map(errorOf)),
-    leftBottom: marks.filter(({ lift_m }) => lift_m > LEFT_BOTTOM_M).length / marks.length,
+    leftBottom: marks.filter(({ lift_m }) => isOffBottom(lift_m)).length / marks.length,
     guess: guessScores(marks),
     isSettled,
     moreTries: isSettled ? 0 : bait.isMoving ? null : moreTries(bait.sd, marks.length)

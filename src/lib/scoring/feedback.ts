@@ -1,4 +1,4 @@
-import type { Hop, Result } from '../model';
+import { OFF_BOTTOM_M, SKIP_M, type Hop, type Result } from '../model';
 import { advisedMove } from './advice';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
@@ -20,8 +20,6 @@ export interface Feedback {
 
 /** Sooner than this nobody tells from the start of the move, s. */
 const AT_ONCE_S = 0.1;
-/** Skips lower than this are not worth a sentence of their own, m: half an inch. */
-const SKIP_M = 0.0127;
 
 /**
  * What a guide would say about a try. Every figure comes from the result or the correction; without a
@@ -110,9 +108,9 @@ function isCast({ trace }: Result): boolean {
 
 function contactClause(result: Result, units: Units): string {
   const hop = highestHop(result.hops);
-  if (!hop) return 'It never left the bottom';
-  if (hop.height_m < SKIP_M) {
-    return `It kept to the bottom but for skips of less than ${formatLength(SKIP_M, units)}`;
+  if (!hop && result.peak_height_m < SKIP_M) return 'It never left the bottom';
+  if (!hop) {
+    return `It kept to the bottom but for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
   }
   const after_s = Math.max(0, hop.t_s - tipMotionOf(result).start_s);
   const way_m = Math.abs(baitXAt(result, hop.t_s) - result.trace.bait_x_m[0]);

@@ -1,4 +1,4 @@
-import { TICK_S, type Result } from '../model';
+import { REST_SPEED_M_S, TICK_S, type Result } from '../model';
 
 /** What the measures read of a result. */
 type Traced = Pick<Result, 'trace'>;
@@ -7,8 +7,6 @@ type Traced = Pick<Result, 'trace'>;
 const DIVIDERS_M = 0.005;
 /** Less than this of tip or bait is no move to speak of, m: half an inch. */
 export const NO_MOVE_M = 0.0127;
-/** Slower than this the bait is at rest, m/s: the model's own limit. */
-const REST_SPEED_M_S = 2e-3;
 /** Speed is taken over this many ticks: a tenth of a second is about what a hand can tell apart. */
 const SPEED_TICKS = 10;
 

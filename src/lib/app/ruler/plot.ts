@@ -1,3 +1,4 @@
+import { isOffBottom } from '$lib/model';
 import type { Mark, Ruler } from '$lib/practice';
 import { formatLength, type Units } from '$lib/scoring';
 import { scaleLinear } from 'd3-scale';
@@ -32,8 +33,6 @@ const STEPS: Record<Units, readonly number[]> = {
   imperial: [0.5, 1, 2, 3, 5, 10, 20].map((ft) => ft * FOOT_M),
   metric: [0.1, 0.2, 0.5, 1, 2, 5, 10]
 };
-/** Clearance from which a try counts as lifted: half an inch, as in the feedback. */
-const LIFTED_M = 0.0127;
 
 /** Draws a ruler into a box of this size. */
 export function pictureOf({ marks, bait }: Ruler, units: Units, width: number): RulerPicture {
@@ -60,7 +59,7 @@ export function pictureOf({ marks, bait }: Ruler, units: Units, width: number): 
       id: mark.id,
       x: round(x(mark.meant_m) + aside),
       y: round(y(clamp(mark.bait_m, mostDone))),
-      isLifted: mark.lift_m > LIFTED_M
+      isLifted: isOffBottom(mark.lift_m)
     })),
     across: ticks(mostMeant, units).map((m) => ({ at: round(x(m)), text: shortLength(m, units) })),
     up: ticks(mostDone, units).map((m) => ({ at: round(y(m)), text: shortLength(m, units) })),

@@ -1,4 +1,4 @@
-import { simulateScenario, type Result, type Scenario } from '../../model';
+import { isOffBottom, simulateScenario, type Result, type Scenario } from '../../model';
 import { contactWhileMoving, tipTravel } from '../../scoring';
 
 interface Measure {
@@ -21,21 +21,22 @@ export const MEASURES = {
 export type MeasureName = keyof typeof MEASURES;
 export const MEASURE_NAMES = Object.keys(MEASURES) as MeasureName[];
 
-/** A bait this far off the bottom has left it, and one this close has not, m. */
-const LIFTED_M = 0.05;
-const DOWN_M = 0.02;
+/** A bait that came less far than this hardly moved, m: half a foot. */
+const HARDLY_M = 0.15;
 
 /** What a run can be seen to have done. No two of those set against each other hold of one run. */
 export const SIGNS = {
   knocks: ({ events }) => count(events, 'stone') >= 3 && count(events, 'stem slips') === 0,
   springs: ({ events }) => lateSlips(events) >= 2 && count(events, 'stone') === 0,
   smooth: ({ events }) => count(events, 'stone') === 0 && lateSlips(events) === 0,
-  lifted: ({ peak_height_m }) => peak_height_m > LIFTED_M,
-  'stayed down': ({ peak_height_m, travel_m }) => peak_height_m < DOWN_M && travel_m > 0.15,
-  'hardly moved': ({ peak_height_m, travel_m }) => peak_height_m < DOWN_M && travel_m <= 0.15,
-  'one hop': ({ hops }) => highHops(hops) === 1,
-  'two hops': ({ hops }) => highHops(hops) === 2,
-  'three hops': ({ hops }) => highHops(hops) === 3,
+  lifted: ({ peak_height_m }) => isOffBottom(peak_height_m),
+  'stayed down': ({ peak_height_m, travel_m }) =>
+    !isOffBottom(peak_height_m) && travel_m > HARDLY_M,
+  'hardly moved': ({ peak_height_m, travel_m }) =>
+    !isOffBottom(peak_height_m) && travel_m <= HARDLY_M,
+  'one hop': ({ hops }) => hops.length === 1,
+  'two hops': ({ hops }) => hops.length === 2,
+  'three hops': ({ hops }) => hops.length === 3,
   bite: ({ events }) => count(events, 'bite') > 0,
   freed: ({ events }) => count(events, 'freed') > 0,
   'set deeper': ({ events }) => count(events, 'set deeper') > 0,
@@ -90,8 +91,4 @@ function count(events: Result['events'], kind: string): number {
 /** Stems that let go while the bait was drawn along, and not as it was laid down. */
 function lateSlips(events: Result['events']): number {
   return events.filter(({ kind, t_s }) => kind === 'stem slips' && t_s > 0.1).length;
-}
-
-function highHops(hops: Result['hops']): number {
-  return hops.filter(({ height_m }) => height_m > LIFTED_M).length;
 }

@@ -1,11 +1,9 @@
-import { TICK_S, type Result } from '../../model';
+import { REST_SPEED_M_S, TICK_S, type Result } from '../../model';
 import { NO_MOVE_M } from '../run-measures';
 import type { RunToGrade } from '../run-to-grade';
 
 type Traced = Pick<Result, 'trace'>;
 
-/** Slower than this the bait is at rest, m/s: the model's own limit. */
-const REST_SPEED_M_S = 2e-3;
 /** Shorter stillness is the turn of a move and no rest, s. */
 const SHORTEST_REST_S = 1;
 /** A bait that gets no further than this in so many ticks creeps at most: 2 cm/s, m. */
@@ -31,8 +29,6 @@ const TIP_SPEED_TICKS = 3;
 /** A firm sweep takes up so much line, m, in so many ticks. */
 const SWEEP_M = 0.5;
 const SWEEP_TICKS = 60;
-/** Lower hops are skips, m: an inch. */
-const HOP_M = 0.0254;
 /** The pull at the end is a mean over this many ticks. */
 const END_TICKS = 50;
 
@@ -163,7 +159,7 @@ export function restsBetweenMoves({ trace }: Traced): number[] {
 
 /** Longest over shortest time between hops, 1 or more; 0 for fewer than three hops. */
 export function rhythmOf({ hops }: Pick<Result, 'hops'>): number {
-  const starts = hops.filter(({ height_m }) => height_m >= HOP_M).map(({ t_s }) => t_s);
+  const starts = hops.map(({ t_s }) => t_s);
   const gaps = starts.slice(1).map((t_s, i) => t_s - starts[i]);
   return gaps.length < 2 ? 0 : Math.max(...gaps) / Math.min(...gaps);
 }

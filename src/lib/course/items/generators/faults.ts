@@ -1,11 +1,9 @@
+import { OFF_BOTTOM_M } from '../../../model';
 import { depth, drawGear, ft, inch, length, pick, placeWords, time } from '../draw';
 import type { Generator } from '../generator';
 import { lastWithin } from '../limit-item';
 import { drag, hops, lift } from '../moves';
 import { recognise, type SignOption } from '../sign';
-
-/** Higher than this the bait does not scratch over the bottom any more, m. */
-const SCRATCHES_M = 0.02;
 
 const dragFault: Generator = {
   id: 'fault-of-drag',
@@ -103,7 +101,7 @@ const paceLimit: Generator = {
     return lastWithin({
       ask: `${placeWords(setup)} You drag it ${length(ft(2))} with a low rod. What is the fastest that still scratches over the bottom?`,
       measure: 'peak_height_m',
-      most: SCRATCHES_M,
+      most: OFF_BOTTOM_M,
       contenders: paces.map((s, i) => ({
         id: `step-${i + 1}`,
         says: `in ${time(s)}`,
@@ -131,7 +129,7 @@ const weightLimit: Generator = {
     return lastWithin({
       ask: `${placeWords(setup)} You lift from 9 to 10 o’clock. What is the fastest that leaves it on the bottom?`,
       measure: 'peak_height_m',
-      most: SCRATCHES_M,
+      most: OFF_BOTTOM_M,
       contenders: paces.map((s, i) => ({
         id: `step-${i + 1}`,
         says: `in ${time(s)}`,

@@ -1,12 +1,10 @@
-import type { GroundKind } from '../../../model';
+import { OFF_BOTTOM_M, type GroundKind } from '../../../model';
 import { depth, drawGear, ft, inch, length, oz, pick, time, weight } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
 import { measured } from '../measure';
 import { drag, fall } from '../moves';
 
-/** Higher than this the bait does not scratch over the bottom any more, m. */
-const SCRATCHES_M = 0.02;
 const WAY_M = ft(2);
 const BOTTOMS = ['mud', 'sand', 'clay'] as const satisfies readonly GroundKind[];
 
@@ -73,7 +71,7 @@ const weightAndPace: Generator = {
       ask: `${depth(depth_m)} of water over ${kind}. The jig shall be down within ${time(within_s)} on an open spool, and stay on the bottom while you drag it ${length(WAY_M)}, ${depth(setup.start.bait_x_m)} out. Which weight, and how fast?`,
       limits: [
         { measure: 'fall_s', unknowns: 'drag', most: within_s },
-        { measure: 'peak_height_m', unknowns: 'slack and drag', most: SCRATCHES_M }
+        { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }
       ],
       plans,
       right: 'Yes: down in time, and slow enough to stay there.',
