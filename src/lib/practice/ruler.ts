@@ -1,4 +1,4 @@
-import { isOffBottom } from '../model';
+import { isOffBottom } from '../scoring';
 import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 import { errorOf, type Mark } from './mark';

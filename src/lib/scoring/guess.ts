@@ -1,7 +1,7 @@
 import type { Result } from '../model';
 import type { Challenge } from './challenge';
 import { formatLength, type Units } from './display';
-import { waitAfterTouch } from './goals/bait-measures';
+import { waitAfterTouch } from './goals/tip-measures';
 
 /** What a learner can say of a try before it is shown, by what the try is for. */
 export type Asked = 'travel' | 'height' | 'down';

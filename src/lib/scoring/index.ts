@@ -1,4 +1,6 @@
 /** A trace and a goal in, marks out. See docs/scoring.md. */
+/** The model's definition, which rooms that know no physics speak of, too. */
+export { isOffBottom } from '../model';
 export {
   PASS_MARK,
   phaseOf,

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
-import { waitAfterTouch } from './bait-measures';
+import { waitAfterTouch } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Moved a second before the bait is down: nothing. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
-import { followedShare } from './bait-measures';
+import { followedShare } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** How closely the rod goes down with the falling bait, 0–1 (see followedShare). */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
-import { loweredShare } from './bait-measures';
+import { loweredShare } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** So much less of the lift given back earns nothing. */

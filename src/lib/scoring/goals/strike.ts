@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
-import { strikeDelay } from './bait-measures';
+import { strikeDelay } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Sooner than this after a bite nobody has felt it: the sweep was a guess, s. */

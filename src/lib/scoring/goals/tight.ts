@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatPull } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
-import { pullAtEnd } from './bait-measures';
+import { pullAtEnd } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Pull of the line at the tip at the end, N. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatSpeed } from '../display';
 import { fading } from '../fading';
 import { number } from '../schema-parts';
-import { peakTipSpeed } from './bait-measures';
+import { peakTipSpeed } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Twice the speed allowed earns nothing. */

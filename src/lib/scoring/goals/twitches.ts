@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { clamped } from '../fading';
 import { whole } from '../schema-parts';
-import { countTwitches } from './bait-measures';
+import { countTwitches } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** So many times the tip draws and gives back line. */

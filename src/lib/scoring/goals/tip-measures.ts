@@ -1,0 +1,152 @@
+import { TICK_S, type Result } from '../../model';
+
+type Traced = Pick<Result, 'trace'>;
+
+/** A tip this far from where it was has been moved: less is tremble, or the rod giving, m. */
+const TIP_MOVED_M = 0.03;
+/** Line drawn and given back in one twitch, m: an inch and more. */
+const TWITCH_M = 0.03;
+/** Lower flights have no fall to speak of, m. */
+export const FALL_FROM_M = 0.15;
+/** A tip that gets no further than this in so many ticks rests: a pause after a twitch, m. */
+const TIP_REST_M = 0.01;
+const TIP_REST_TICKS = 20;
+/** The tip's speed is a mean over so many ticks: less than the quickest wrist needs for a hop. */
+const TIP_SPEED_TICKS = 3;
+/** A firm sweep takes up so much line, m, in so many ticks. */
+const SWEEP_M = 0.5;
+export const SWEEP_TICKS = 60;
+/** The pull at the end is a mean over this many ticks. */
+const END_TICKS = 50;
+
+/** How many times the tip drew line, gave it back, and rested for a fifth of a second. */
+export function countTwitches(result: Traced): number {
+  const taken = takenLine(result);
+  let [low, high, count] = [taken[0], taken[0], 0];
+  let isUp = false;
+  let isDone = false;
+  let [restedAt, restedFrom] = [taken[0], 0];
+  for (const [i, now] of taken.entries()) {
+    if (Math.abs(now - restedAt) >= TIP_REST_M) [restedAt, restedFrom] = [now, i];
+    if (isDone && i - restedFrom >= TIP_REST_TICKS) {
+      count++;
+      isDone = false;
+    }
+    if (isUp) {
+      high = Math.max(high, now);
+      if (now > high - TWITCH_M) continue;
+      isDone = true;
+      isUp = false;
+      low = now;
+    } else {
+      low = Math.min(low, now);
+      if (now < low + TWITCH_M) continue;
+      isUp = true;
+      isDone = false;
+      high = now;
+    }
+  }
+  return count;
+}
+
+/**
+ * From the bait's touch of the bottom to the rod's first move, s; negative if the rod was first,
+ * infinite if it never moved. A bait that never came down touches at the end.
+ */
+export function waitAfterTouch({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
+  const { tip_x_m: x, tip_z_m: z, t_s } = trace;
+  const moved = x.findIndex((at, i) => Math.hypot(at - x[0], z[i] - z[0]) >= TIP_MOVED_M);
+  const end_s = t_s[t_s.length - 1];
+  const touch_s = events.find(({ kind }) => kind === 'bottom')?.t_s ?? end_s;
+  return (moved === -1 ? Infinity : t_s[moved]) - touch_s;
+}
+
+/** Pull at the tip at the end, N. */
+export function pullAtEnd({ trace }: Traced): number {
+  const last = trace.tip_tension_N.slice(-END_TICKS);
+  return last.reduce((sum, pull) => sum + pull, 0) / last.length;
+}
+
+/**
+ * From the bite to the moment when the rod had swept firmly, s: negative for a sweep before it, minus
+ * infinity for one where nothing bit, infinity for a bite without a sweep. NaN where nothing bit and
+ * the rod was kept still, as it should be.
+ */
+export function strikeDelay({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
+  const swept = firmSweep({ trace });
+  const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s;
+  if (bite_s === undefined) return swept === null ? NaN : -Infinity;
+  return swept === null ? Infinity : trace.t_s[swept] - bite_s;
+}
+
+/** The tick at which the rod had swept firmly, or null. */
+export function firmSweep({ trace }: Traced): number | null {
+  const taken = takenLine({ trace });
+  const swept = taken.findIndex(
+    (now, i) => i > 0 && now - taken[Math.max(0, i - SWEEP_TICKS)] >= SWEEP_M
+  );
+  return swept === -1 ? null : swept;
+}
+
+/** Share of the line that the tip had drawn at most which it had given back at the end, 0–1. */
+export function loweredShare(result: Traced): number {
+  const taken = takenLine(result);
+  const most = Math.max(...taken);
+  const drawn_m = most - taken[0];
+  if (drawn_m < TIP_MOVED_M) return 0;
+  return Math.min(1, Math.max(0, (most - taken[taken.length - 1]) / drawn_m));
+}
+
+/**
+ * How closely the rod went down with the falling bait, 0–1. Over the highest fall: 1 less twice the
+ * mean gap between the part of its way that the tip has given back and the part that the bait has
+ * fallen, so that a rod that is held, and one dropped at once, both get nothing.
+ */
+export function followedShare(result: Traced): number {
+  const fall = highestFall(result);
+  if (!fall) return 0;
+  const { bait_z_m: z } = result.trace;
+  const taken = takenLine(result);
+  const fallen_m = z[fall.top] - z[fall.end];
+  const given_m = taken[fall.top] - Math.min(...taken.slice(fall.top));
+  if (given_m < TIP_MOVED_M) return 0;
+  let gap = 0;
+  for (let i = fall.top; i < fall.end; i++) {
+    gap += Math.abs((taken[fall.top] - taken[i]) / given_m - (z[fall.top] - z[i]) / fallen_m);
+  }
+  return Math.max(0, 1 - (2 * gap) / (fall.end - fall.top));
+}
+
+function highestFall({ trace }: Traced): { top: number; end: number } | null {
+  const { bait_z_m: z, contact } = trace;
+  let best: { top: number; end: number } | null = null;
+  let top: number | null = null;
+  for (let i = 0; i < z.length; i++) {
+    if (contact[i] === 0 && i < z.length - 1) {
+      if (top === null || z[i] > z[top]) top = i;
+      continue;
+    }
+    if (top !== null && z[top] - z[i] >= FALL_FROM_M) {
+      if (!best || z[top] - z[i] > z[best.top] - z[best.end]) best = { top, end: i };
+    }
+    top = null;
+  }
+  return best;
+}
+
+/** Fastest the tip went, m/s, over three hundredths of a second. */
+export function peakTipSpeed({ trace }: Traced): number {
+  const { tip_x_m: x, tip_z_m: z } = trace;
+  let most_m = 0;
+  for (let i = TIP_SPEED_TICKS; i < x.length; i++) {
+    const k = i - TIP_SPEED_TICKS;
+    most_m = Math.max(most_m, Math.hypot(x[i] - x[k], z[i] - z[k]));
+  }
+  return most_m / (TIP_SPEED_TICKS * TICK_S);
+}
+
+/** Line taken up: from the tip to where the bait lay at first, m. */
+function takenLine({ trace }: Traced): number[] {
+  const { tip_x_m: x, tip_z_m: z, bait_x_m, bait_z_m } = trace;
+  return x.map((at, i) => Math.hypot(at - bait_x_m[0], z[i] - bait_z_m[0]));
+}
