@@ -58,7 +58,7 @@ export interface Session {
 }
 
 /**
- * Checks a session. SI units, named in each key; the format is in docs/session-format.md.
+ * Checks a session. SI units, named in each key; the format is in docs/fit.md.
  * Throws ScenarioError with the path ("tests.3.travel_m", "gear.line.diameter_m") and value of the
  * first fault.
  */
