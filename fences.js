@@ -39,9 +39,10 @@ export const rooms = {
   },
   fit: {
     fence: 'fit-from-model',
-    may: ['model'],
+    may: ['model', 'wire'],
     pure: true,
-    because: 'what an outfit is told to be must follow from the model and the measurements alone'
+    because:
+      'what an outfit is told to be must follow from the model and the measurements alone, as the session’s schema has them'
   },
   compute: {
     fence: 'compute-from-pure-rooms',
@@ -58,7 +59,7 @@ export const rooms = {
   },
   app: {
     fence: 'app-is-what-pages-are-made-of',
-    may: ['model', 'scoring', 'wire', 'course', 'practice', 'compute', 'sandbox'],
+    may: ['model', 'scoring', 'wire', 'course', 'practice', 'fit', 'compute', 'sandbox'],
     pure: false,
     because: 'what a page shows is put together here, so that a page itself stays a few lines'
   },

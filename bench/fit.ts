@@ -1,4 +1,5 @@
-import { fit, parseSession, type UnknownName } from '../src/lib/fit';
+import { fit, parseSession } from '../src/lib/fit';
+import type { UnknownName } from '../src/lib/wire';
 import { madeUp, MOVES, trueOutcome } from '../tests/fit/sessions';
 import type { Metrics } from './metric';
 

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeRecords } from '../../src/lib/practice';
-import { aRecord, aTry } from './samples';
+import { anOutfit, aRecord, aSession, aTry } from './samples';
 
 const hour = (h: number) => `2030-05-01T${String(h).padStart(2, '0')}:00:00.000Z`;
 
@@ -17,6 +17,19 @@ describe('two records of one learner become one', () => {
         expect(merged.map(({ at }) => at)).toEqual(times);
       })
     );
+  });
+
+  test('an outfit or a session that was changed on both stands as it was changed last', () => {
+    const id = 'session-of-one-day';
+    const early = aRecord({ outfits: [anOutfit('o1')], sessions: [aSession(id)] });
+    const late = aRecord({
+      outfits: [anOutfit('o1', { name: 'Heavier', at: hour(23) }), anOutfit('o2')],
+      sessions: [aSession(id, { notes: 'Wind', at: hour(22) })]
+    });
+    for (const merged of [mergeRecords(early, late), mergeRecords(late, early)]) {
+      expect(merged.outfits).toEqual(late.outfits);
+      expect(merged.sessions).toEqual(late.sessions);
+    }
   });
 
   test('of two predictions the earlier stands, whichever record is merged into which', () => {

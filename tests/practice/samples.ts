@@ -2,8 +2,10 @@ import { dayOf, type Days } from '../../src/lib/practice';
 import {
   emptyRecord,
   type LearnerRecord,
+  type Outfit,
   type StoredAnswer,
-  type StoredTry
+  type StoredTry,
+  type TestSession
 } from '../../src/lib/wire';
 
 export function aTry(id: string, more: Partial<StoredTry> = {}): StoredTry {
@@ -27,6 +29,47 @@ export function anAnswer(id: string, more: Partial<StoredAnswer> = {}): StoredAn
     report: 'worked out',
     model: '1.1.0',
     at: '2030-05-01T08:30:00.000Z',
+    ...more
+  };
+}
+
+export function anOutfit(id: string, more: Partial<Outfit> = {}): Outfit {
+  return {
+    id,
+    name: 'Half ounce on twelve pound',
+    at: '2030-05-01T08:00:00.000Z',
+    jig: { mass_kg: 0.0142, head: 'football', trailer: '' },
+    rod: { length_m: 2.2, held_m: 0.4 },
+    line: { material: 'fluorocarbon', diameter_m: 0.00028, strength_lb: 12 },
+    asPublished: false,
+    ...more
+  };
+}
+
+/** @param id 16 letters or more */
+export function aSession(id: string, more: Partial<TestSession> = {}): TestSession {
+  return {
+    id,
+    name: 'At the pool',
+    at: '2030-05-01T09:00:00.000Z',
+    on: '2030-05-01',
+    by: 'Ove',
+    notes: '',
+    gear: {
+      water: { depth_m: 3 },
+      line: { diameter_m: 0.00033 },
+      bait: { mass_kg: 0.0142 },
+      start: { bait_x_m: 12, slack_m: 0.15 }
+    },
+    tests: [
+      {
+        move: { kind: 'sweep', from_deg: 0, to_deg: 60, duration_s: 3, elevation_deg: 0 },
+        travel_m: 1.2,
+        note: ''
+      }
+    ],
+    known: {},
+    invented: false,
     ...more
   };
 }

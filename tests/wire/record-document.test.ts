@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readDocument, RecordError, toDocument } from '../../src/lib/wire';
-import { aRecord, anAnswer, aTry } from '../practice/samples';
+import { aRecord, anAnswer, anOutfit, aSession, aTry } from '../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
@@ -8,6 +8,8 @@ const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value
 describe('a record as a document', () => {
   test('reads back as what was written', () => {
     const record = aRecord({
+      outfits: [anOutfit('o1')],
+      sessions: [aSession('session-of-one-day')],
       setAside: [{ what: 'tries.3', why: 'at: missing', at: now, value: [1, 2] }]
     });
     expect(readDocument(throughJson(toDocument(record)), now)).toEqual(record);
@@ -53,7 +55,7 @@ describe('a record as a document', () => {
     ['document', null],
     ['document', [1]],
     ['format', { version: 1 }],
-    ['version', { format: 'feltfoot-record', version: 3 }],
+    ['version', { format: 'feltfoot-record', version: 4 }],
     ['version', { format: 'feltfoot-record', version: 'one' }]
   ])('is refused for its %s, naming the field: %j', (field, document) => {
     let error: unknown;
@@ -71,6 +73,35 @@ describe('a record as a document', () => {
     const read = readDocument(throughJson({ ...first, version: 1 }), now);
     expect(answers).toHaveLength(1);
     expect(read).toEqual(aRecord({ answers: [] }));
+  });
+
+  test('of version 2, before there was gear of one’s own, reads with none', () => {
+    const { outfits, sessions, ...second } = toDocument(
+      aRecord({ outfits: [anOutfit('o1')], sessions: [aSession('session-of-one-day')] })
+    );
+    const read = readDocument(throughJson({ ...second, version: 2 }), now);
+    expect([outfits, sessions].map(({ length }) => length)).toEqual([1, 1]);
+    expect(read).toEqual(aRecord());
+  });
+
+  const badGear: [string, object, string][] = [
+    ['outfits', { ...anOutfit('o1'), rod: { length_m: 2, held_m: 1.95 } }, 'rod: must reach 0.1 m'],
+    ['outfits', { ...anOutfit('o1'), jig: { mass_kg: 14 } }, 'jig.mass_kg: must be from'],
+    [
+      'sessions',
+      { ...aSession('session-of-one-day'), gear: { bait: { mass_kg: 14 } } },
+      'gear.water: is missing'
+    ],
+    [
+      'sessions',
+      { ...aSession('session-of-one-day'), tests: [{ move: { kind: 'lift' }, travel_m: 1 }] },
+      'tests.0.move'
+    ]
+  ];
+  test.each(badGear)('sets aside one of its %s that cannot be', (what, spoilt, reason) => {
+    const { setAside } = readDocument({ ...toDocument(aRecord()), [what]: [spoilt] }, now);
+    expect(setAside).toMatchObject([{ what: `${what}.0`, value: spoilt }]);
+    expect(setAside[0].why).toContain(reason);
   });
 
   test('of an older version is brought up to date step by step before it is read', () => {

@@ -21,7 +21,8 @@ import { inverseOf } from './cholesky';
 import { drawOf, nextTests } from './next-test';
 import { intervalOf } from './profile';
 import type { Estimate, FitResult, Prediction90, TestFit } from './result';
-import type { Session, UnknownName } from './session';
+import type { UnknownName } from '../wire';
+import type { Session } from './session';
 import { unknownsOf } from './unknowns';
 import { verdictOf } from './verdict';
 

@@ -2,5 +2,5 @@
 export { fit, type FitOptions } from './fit';
 export type { NextTest } from './next-test';
 export type { Estimate, FitResult, Prediction90, TestFit } from './result';
-export { parseSession, type PoolTest, type Session, type UnknownName } from './session';
+export { parseSession, type PoolTest, type Session } from './session';
 export { instruction } from './verdict';

@@ -1,5 +1,5 @@
 import type { NextTest } from './next-test';
-import type { UnknownName } from './session';
+import type { UnknownName } from '../wire';
 
 /** What the tests say of one unknown, in the unit of its name. */
 export interface Estimate {

@@ -1,41 +1,14 @@
 import * as v from 'valibot';
-import { baseMove, parseSetup, ScenarioError, type Move, type SetupInput } from '../model';
+import { parseSetup, ScenarioError, type Move, type SetupInput } from '../model';
+import { known, measuredTestEntries, MOST_TESTS, type UnknownName } from '../wire';
 
-/** Most tests of one session: an afternoon at the pool is a dozen. */
-const MOST_TESTS = 200;
-
-const length = v.pipe(v.number(), v.finite());
-const deviation = v.pipe(v.number(), v.finite(), v.minValue(1e-4, 'must be more than 0'));
-const record = v.record(v.string(), v.unknown());
-
-const test = v.strictObject({
-  move: baseMove,
-  /** What lay otherwise than the gear says, in this test alone. */
-  start: v.optional(record),
-  /** Towards the angler, from the start of the move to rest, m. */
-  travel_m: v.optional(length),
-  travel_sd_m: v.optional(deviation),
-  /** Above the bottom below the bait, m. */
-  peak_height_m: v.optional(length),
-  height_sd_m: v.optional(deviation)
-});
-
-const known = v.strictObject({
-  reach_m: v.optional(v.pipe(v.number(), v.minValue(0.1), v.maxValue(6))),
-  elevation_deg: v.optional(v.pipe(v.number(), v.minValue(-90), v.maxValue(90))),
-  slack_m: v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(10))),
-  drag_area_m2: v.optional(v.pipe(v.number(), v.minValue(1e-6), v.maxValue(0.1))),
-  lift_to_drag: v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(1)))
-});
+const test = v.strictObject(measuredTestEntries);
 
 const schema = v.strictObject({
-  gear: record,
+  gear: v.record(v.string(), v.unknown()),
   tests: v.pipe(v.array(test), v.minLength(1), v.maxLength(MOST_TESTS)),
-  /** Unknowns that were measured or looked at: they are not fitted. */
   known: v.optional(known, {})
 });
-
-export type UnknownName = keyof v.InferOutput<typeof known>;
 
 /** One move with what was measured of it. A test without a measurement is only predicted. */
 export interface PoolTest {

@@ -1,5 +1,6 @@
 import type { Move } from '../model';
-import type { PoolTest, Session, UnknownName } from './session';
+import type { UnknownName } from '../wire';
+import type { PoolTest, Session } from './session';
 
 /**
  * What no one can read off the gear, and what is thought of it before any test. A value is fitted as a

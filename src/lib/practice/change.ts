@@ -1,12 +1,14 @@
-import { isSameQuestion, mergeRecords, movedToEnd } from './merge';
+import { isSameQuestion, later, mergeRecords, movedToEnd } from './merge';
 import {
   type StoredAnswer,
   emptyRecord,
   type LearnerRecord,
   type LessonProgress,
+  type Outfit,
   type Prediction,
   type Settings,
-  type StoredTry
+  type StoredTry,
+  type TestSession
 } from '../wire';
 
 /** Everything that can happen to a record. Doing the same change twice does no more than once. */
@@ -17,6 +19,10 @@ export type RecordChange =
   | { kind: 'answered'; answer: StoredAnswer }
   | { kind: 'reached'; lesson: string; station: string; at: string }
   | { kind: 'finished'; lesson: string; station: string; at: string }
+  | { kind: 'outfit kept'; outfit: Outfit }
+  | { kind: 'outfit dropped'; id: string }
+  | { kind: 'session kept'; session: TestSession }
+  | { kind: 'session dropped'; id: string }
   | { kind: 'imported'; record: LearnerRecord }
   | { kind: 'erased' };
 
@@ -35,6 +41,14 @@ export function applyChange(record: LearnerRecord, change: RecordChange): Learne
       return { ...record, progress: reach(record.progress, change, null) };
     case 'finished':
       return { ...record, progress: reach(record.progress, change, change.at) };
+    case 'outfit kept':
+      return { ...record, outfits: withLatest(record.outfits, change.outfit) };
+    case 'outfit dropped':
+      return withoutOutfit(record, change.id);
+    case 'session kept':
+      return { ...record, sessions: withLatest(record.sessions, change.session) };
+    case 'session dropped':
+      return { ...record, sessions: record.sessions.filter(({ id }) => id !== change.id) };
     case 'imported':
       return mergeRecords(record, change.record);
     case 'erased':
@@ -52,6 +66,26 @@ function predict(predictions: readonly Prediction[], made: Prediction): readonly
 /** Added at the end, unless it is there already. */
 function withOne<T extends { id: string }>(list: readonly T[], made: T): readonly T[] {
   return list.some(({ id }) => id === made.id) ? list : [...list, made];
+}
+
+/** In its place, or at the end; an older state of it changes nothing. */
+function withLatest<T extends { id: string; at: string }>(
+  list: readonly T[],
+  made: T
+): readonly T[] {
+  const before = list.find(({ id }) => id === made.id);
+  if (!before) return [...list, made];
+  return list.map((one) => (one === before ? later(before, made) : one));
+}
+
+/** Tries and sessions made with it stay as they are. */
+function withoutOutfit(record: LearnerRecord, id: string): LearnerRecord {
+  const { outfit, ...settings } = record.settings;
+  return {
+    ...record,
+    settings: outfit === id ? settings : record.settings,
+    outfits: record.outfits.filter((one) => one.id !== id)
+  };
 }
 
 function reach(

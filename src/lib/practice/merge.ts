@@ -4,7 +4,8 @@ type Asked = Pick<Prediction, 'lesson' | 'station'>;
 
 /**
  * Two records of one learner as one, say of a phone and of a computer. Nothing of either is lost:
- * tries are joined by id, of two predictions the earlier stands, of two places in a lesson the later.
+ * tries are joined by id, of two predictions the earlier stands, of two places in a lesson the later, and
+ * so of an outfit or a session that was changed on both.
  * Settings stay those of `mine`, since they suit the device in hand.
  */
 export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): LearnerRecord {
@@ -14,7 +15,9 @@ export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): Learner
     progress: joined(mine.progress, other.progress, byLesson, further),
     setAside: joined(mine.setAside, other.setAside, (one) => JSON.stringify(one), first),
     answers: joined(mine.answers, other.answers, ({ id }) => id, first).sort(byTime),
-    tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime)
+    outfits: joined(mine.outfits, other.outfits, ({ id }) => id, later),
+    tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime),
+    sessions: joined(mine.sessions, other.sessions, ({ id }) => id, later)
   };
 }
 
@@ -41,6 +44,10 @@ export function isSameQuestion(a: Asked, b: Asked): boolean {
 const byLesson = ({ lesson }: { lesson: string }) => lesson;
 
 const first = <T>(one: T): T => one;
+
+export function later<T extends { at: string }>(a: T, b: T): T {
+  return b.at > a.at ? b : a;
+}
 
 function earlier(a: Prediction, b: Prediction): Prediction {
   return b.at < a.at ? b : a;

@@ -28,6 +28,15 @@ export * from './guide';
 export type * from './guide-views';
 export * from './homework';
 export {
+  MOST_OUTFITS,
+  outfit,
+  UNKNOWN_NAMES,
+  type Outfit,
+  type OwnNumbers,
+  type TimedDrop,
+  type UnknownName
+} from './outfit';
+export {
   packetOf,
   readPacket,
   type HomeworkResult,
@@ -53,4 +62,13 @@ export {
   type RecordDocument
 } from './record-document';
 export { asSent, decodeRod, encodeRod, type CodedRod } from './rod-code';
+export {
+  known,
+  measuredTestEntries,
+  MOST_TESTS,
+  testSession,
+  type Filmed,
+  type StoredTest,
+  type TestSession
+} from './test-session';
 export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';

@@ -10,6 +10,8 @@ import {
   type LearnerRecord,
   type SetAside
 } from './record';
+import { outfit } from './outfit';
+import { testSession } from './test-session';
 import { storedTry } from './try';
 
 export const RECORD_FORMAT = 'feltfoot-record';
@@ -35,8 +37,14 @@ export class RecordError extends Error {
 /** Turns a document of one version into one of the next. */
 type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
-/** The first turns version 1 into version 2, and so on. Version 1 had no questions to answer. */
-const migrations: readonly Migration[] = [(first) => ({ ...first, answers: [] })];
+/**
+ * The first turns version 1 into version 2, and so on. Version 1 had no questions to answer, version 2
+ * no gear of one's own.
+ */
+const migrations: readonly Migration[] = [
+  (first) => ({ ...first, answers: [] }),
+  (second) => ({ ...second, outfits: [], sessions: [] })
+];
 
 export function toDocument(record: LearnerRecord): RecordDocument {
   return { format: RECORD_FORMAT, version: RECORD_VERSION, ...record };
@@ -60,7 +68,9 @@ export function readDocument(
     predictions: list('predictions', prediction),
     progress: list('progress', lessonProgress),
     answers: list('answers', storedAnswer),
-    tries: list('tries', storedTry)
+    outfits: list('outfits', outfit),
+    tries: list('tries', storedTry),
+    sessions: list('sessions', testSession)
   };
   return { ...read, setAside: [...list('setAside', setAside), ...aside] };
 }

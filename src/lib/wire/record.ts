@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
 import { name, time } from './fields';
+import type { Outfit } from './outfit';
+import type { TestSession } from './test-session';
 import type { StoredTry } from './try';
 
 /**
@@ -9,7 +11,7 @@ import type { StoredTry } from './try';
  * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
  * docs/record-format.md.
  */
-export const RECORD_VERSION = 2;
+export const RECORD_VERSION = 3;
 
 export const prediction = v.strictObject({
   lesson: name,
@@ -31,7 +33,9 @@ export const lessonProgress = v.strictObject({
 
 export const settings = v.strictObject({
   units: v.picklist(['imperial', 'metric']),
-  scheme: v.picklist(['auto', 'light', 'dark'])
+  scheme: v.picklist(['auto', 'light', 'dark']),
+  /** The outfit in hand; none: the gear that a page comes with. */
+  outfit: v.optional(name)
 });
 
 /** Something that could not be read: kept as it was found, with the reason. */
@@ -47,19 +51,22 @@ export type LessonProgress = v.InferOutput<typeof lessonProgress>;
 export type Settings = v.InferOutput<typeof settings>;
 export type SetAside = v.InferOutput<typeof setAside>;
 
-/** Everything but the tries, which are many and long and are stored one by one. */
+/** Everything but tries and sessions, which are many and long and are stored one by one. */
 export interface Notes {
   settings: Settings;
   predictions: readonly Prediction[];
   progress: readonly LessonProgress[];
   /** Answers to questions, in the order in which they were given. */
   answers: readonly StoredAnswer[];
+  outfits: readonly Outfit[];
   setAside: readonly SetAside[];
 }
 
 export interface LearnerRecord extends Notes {
   /** In the order in which they were made. */
   tries: readonly StoredTry[];
+  /** Tests of the learner's own gear. */
+  sessions: readonly TestSession[];
 }
 
 export const firstSettings: Settings = { units: 'imperial', scheme: 'auto' };
@@ -70,7 +77,9 @@ export function emptyRecord(): LearnerRecord {
     predictions: [],
     progress: [],
     answers: [],
+    outfits: [],
     setAside: [],
-    tries: []
+    tries: [],
+    sessions: []
   };
 }

@@ -1,8 +1,9 @@
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { toDocument } from '../../../src/lib/wire';
 import { RecordStore } from '../../../src/lib/app/record/store';
 import { Learner } from '../../../src/lib/app/record/learner.svelte';
-import { aRecord, aTry } from '../../practice/samples';
+import { anOutfit, aRecord, aSession, aTry } from '../../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 let name: string;
@@ -34,6 +35,42 @@ describe('the stored record', () => {
         tries: [...aRecord().tries, aTry('t3', { at: now })]
       })
     );
+  });
+
+  test('keeps sessions one by one, as they were last kept, and lets go of one that is dropped', async () => {
+    const [a, b] = ['session-of-one-day', 'session-of-another'];
+    const store = await RecordStore.open(name);
+    await store.write([
+      { kind: 'session kept', session: aSession(a) },
+      { kind: 'session kept', session: aSession(b) }
+    ]);
+    await store.write([{ kind: 'tried', try: aTry('t1') }]);
+    const later = aSession(a, { notes: 'Wind', at: now });
+    await store.write([{ kind: 'session kept', session: later }]);
+    await store.write([{ kind: 'session dropped', id: b }]);
+    expect((await store.load(now)).sessions).toEqual([later]);
+    await store.write([{ kind: 'erased' }]);
+    expect((await store.load(now)).sessions).toEqual([]);
+    store.close();
+  });
+
+  test('of a browser that had no place for sessions yet gets one, and loses nothing', async () => {
+    const old = await openDB(name, 1, {
+      upgrade(fresh) {
+        fresh.createObjectStore('notes');
+        fresh.createObjectStore('tries', { keyPath: 'id' });
+      }
+    });
+    const { tries, sessions, outfits, ...notes } = toDocument(aRecord({ tries: [aTry('t1')] }));
+    expect([sessions, outfits]).toEqual([[], []]);
+    await old.put('notes', { ...notes, version: 2 }, 'notes');
+    await old.put('tries', tries[0]);
+    old.close();
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'outfit kept', outfit: anOutfit('o1') }]);
+    const { tries: kept, outfits: own } = await store.load(now);
+    expect([kept, own]).toEqual([[aTry('t1')], [anOutfit('o1')]]);
+    store.close();
   });
 
   test('keeps what two tabs wrote, each from its own old copy', async () => {

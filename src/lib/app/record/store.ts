@@ -6,18 +6,24 @@ import {
   toDocument,
   type LearnerRecord,
   type RecordDocument,
-  type StoredTry
+  type StoredTry,
+  type TestSession
 } from '$lib/wire';
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 
-type StoredNotes = Omit<RecordDocument, 'tries'>;
+type StoredNotes = Omit<RecordDocument, 'tries' | 'sessions'>;
 
 interface Tables extends DBSchema {
-  /** One entry, the record without its tries. */
+  /** One entry, the record without its tries and sessions. */
   notes: { key: 'notes'; value: StoredNotes };
   tries: { key: string; value: StoredTry };
+  sessions: { key: string; value: TestSession };
 }
-type Transaction = IDBPTransaction<Tables, ('notes' | 'tries')[], 'readwrite'>;
+type TableName = 'notes' | 'tries' | 'sessions';
+type Transaction = IDBPTransaction<Tables, TableName[], 'readwrite'>;
+
+/** 2 added the sessions. */
+const TABLES_VERSION = 2;
 
 /**
  * The record in this browser's IndexedDB. Every write is one transaction on what is stored at that
@@ -28,10 +34,13 @@ export class RecordStore {
 
   /** Rejects where the browser keeps nothing, as some do in private windows. */
   static async open(name = 'feltfoot-record'): Promise<RecordStore> {
-    const db = await openDB<Tables>(name, 1, {
-      upgrade(fresh) {
-        fresh.createObjectStore('notes');
-        fresh.createObjectStore('tries', { keyPath: 'id' });
+    const db = await openDB<Tables>(name, TABLES_VERSION, {
+      upgrade(tables, before) {
+        if (before < 1) {
+          tables.createObjectStore('notes');
+          tables.createObjectStore('tries', { keyPath: 'id' });
+        }
+        tables.createObjectStore('sessions', { keyPath: 'id' });
       }
     });
     // Deleting the site's data in another tab must not hang on this one.
@@ -45,7 +54,8 @@ export class RecordStore {
       const notes = await transaction.objectStore('notes').get('notes');
       if (!notes) return emptyRecord();
       const tries = await transaction.objectStore('tries').getAll();
-      const record = read({ ...notes, tries: [...tries].sort(byTime) }, at);
+      const sessions = await transaction.objectStore('sessions').getAll();
+      const record = read({ ...notes, tries: [...tries].sort(byTime), sessions }, at);
       if (record.setAside.length !== notes.setAside?.length) await replace(transaction, record);
       return record;
     });
@@ -58,7 +68,13 @@ export class RecordStore {
       const before = notes ? withoutTag(notes) : emptyRecord();
       const erased = changes.some(({ kind }) => kind === 'erased');
       if (erased) await transaction.objectStore('tries').clear();
-      await add(transaction, changes.reduce(applyChange, before));
+      const stored = transaction.objectStore('sessions');
+      const sessions = changes.some(isAboutSessions) ? await stored.getAll() : [];
+      const after = changes.reduce(applyChange, { ...before, sessions });
+      await add(transaction, after);
+      for (const { id } of sessions) {
+        if (!after.sessions.some((one) => one.id === id)) await stored.delete(id);
+      }
     });
   }
 
@@ -68,7 +84,7 @@ export class RecordStore {
 
   /** Does all of the work or, when any of it fails, nothing. */
   private async inOneGo<T>(work: (transaction: Transaction) => Promise<T>): Promise<T> {
-    const tables: ('notes' | 'tries')[] = ['notes', 'tries'];
+    const tables: TableName[] = ['notes', 'tries', 'sessions'];
     const transaction = this.db.transaction(tables, 'readwrite', { durability: 'strict' });
     // Its failure is that of the work, which is told below.
     const done = transaction.done.then(
@@ -98,25 +114,32 @@ function read(document: unknown, at: string): LearnerRecord {
 
 async function replace(transaction: Transaction, record: LearnerRecord): Promise<void> {
   await transaction.objectStore('tries').clear();
+  await transaction.objectStore('sessions').clear();
   await add(transaction, record);
 }
 
-/** Writes the notes and those tries that are not stored yet. */
+/** Changes that leave the sessions alone need not read them. */
+function isAboutSessions({ kind }: RecordChange): boolean {
+  return kind.startsWith('session') || kind === 'imported' || kind === 'erased';
+}
+
+/** Writes the notes, the sessions there are, and those tries that are not stored yet. */
 async function add(transaction: Transaction, record: LearnerRecord): Promise<void> {
-  const { tries, ...notes } = toDocument(record);
+  const { tries, sessions, ...notes } = toDocument(record);
   await transaction.objectStore('notes').put(notes, 'notes');
+  for (const one of sessions) await transaction.objectStore('sessions').put(one);
   const stored = transaction.objectStore('tries');
   for (const made of tries) {
     if ((await stored.getKey(made.id)) === undefined) await stored.put(made);
   }
 }
 
-/** Notes of version 1, written before there were questions, have no answers. */
-function withoutTag(
-  notes: Omit<StoredNotes, 'answers'> & Partial<Pick<StoredNotes, 'answers'>>
-): LearnerRecord {
-  const { settings, predictions, progress, answers = [], setAside } = notes;
-  return { settings, predictions, progress, answers, setAside, tries: [] };
+type Later = 'answers' | 'outfits';
+
+/** Notes of version 1 have no answers, those of version 2 no outfits. */
+function withoutTag(notes: Omit<StoredNotes, Later> & Partial<Pick<StoredNotes, Later>>) {
+  const { settings, predictions, progress, answers = [], outfits = [], setAside } = notes;
+  return { settings, predictions, progress, answers, outfits, setAside, tries: [], sessions: [] };
 }
 
 function byTime(a: StoredTry, b: StoredTry): number {

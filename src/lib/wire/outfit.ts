@@ -1,0 +1,101 @@
+import * as v from 'valibot';
+import type { LineMaterialName } from '../model';
+import { line, name, time } from './fields';
+
+/** Most outfits a record holds: a full tackle room. */
+export const MOST_OUTFITS = 200;
+
+const between = (least: number, most: number) => {
+  const range = `must be from ${least} to ${most}`;
+  return v.pipe(v.number(), v.finite(range), v.minValue(least, range), v.maxValue(most, range));
+};
+
+const materials = ['fluorocarbon', 'nylon', 'braid'] as const satisfies LineMaterialName[];
+const lineSize = { material: v.picklist(materials), diameter_m: between(2e-5, 5e-3) };
+
+/** A jig timed as it fell straight down on a free line, or in a tub of water. */
+export const timedDrop = v.strictObject({
+  /** From rest, just under the surface, to the bottom. */
+  distance_m: between(0.1, 80),
+  times_s: v.pipe(v.array(between(0.05, 120)), v.minLength(1), v.maxLength(50)),
+  temperature_C: v.optional(between(0, 40), 15)
+});
+
+const interval = v.pipe(
+  v.tuple([v.pipe(v.number(), v.finite()), v.pipe(v.number(), v.finite())]),
+  v.check(([least, most]) => least <= most, 'must go from the least to the most')
+);
+const estimate = v.strictObject({
+  estimate: v.pipe(v.number(), v.finite()),
+  interval90: interval,
+  told: v.boolean()
+});
+/** What a fit finds, by the names it has in docs/fit.md. */
+export const UNKNOWN_NAMES = [
+  'reach_m',
+  'elevation_deg',
+  'slack_m',
+  'drag_area_m2',
+  'lift_to_drag'
+] as const;
+export type UnknownName = (typeof UNKNOWN_NAMES)[number];
+const optionalOf = <S extends v.GenericSchema>(schema: S) =>
+  v.strictObject({
+    reach_m: v.optional(schema),
+    elevation_deg: v.optional(schema),
+    slack_m: v.optional(schema),
+    drag_area_m2: v.optional(schema),
+    lift_to_drag: v.optional(schema)
+  });
+
+/** An outfit's own numbers: what its tests told. */
+export const ownNumbers = v.strictObject({
+  unknowns: optionalOf(estimate),
+  /** Sets of values that span what the tests leave open, in pairs: see `spread` in docs/fit.md. */
+  spread: v.pipe(v.array(optionalOf(v.pipe(v.number(), v.finite()))), v.maxLength(20)),
+  /** The session they are from. */
+  session: name,
+  /** Version of the bait model they hold for. */
+  model: name,
+  at: time
+});
+
+/** One rod, line and jig as they are fished together. SI; docs/record-format.md. */
+export const outfit = v.strictObject({
+  id: name,
+  name: line(60),
+  /** When it was last changed: of two the later stands. */
+  at: time,
+  jig: v.strictObject({
+    mass_kg: between(1e-4, 1),
+    head: v.optional(line(40, 0), ''),
+    trailer: v.optional(line(40, 0), ''),
+    drop: v.optional(timedDrop),
+    /** Measured elsewhere and typed in; a drop's counts before it. */
+    drag_area_m2: v.optional(between(1e-6, 0.1))
+  }),
+  rod: v.pipe(
+    v.strictObject({
+      /** As on the label, butt to tip. */
+      length_m: between(0.3, 6),
+      /** From the butt to where the hand holds it. */
+      held_m: between(0, 2),
+      /** The tip goes down by so much under a weight hung from it, the rod level. */
+      flex: v.optional(v.strictObject({ hung_kg: between(0.005, 5), down_m: between(0.005, 3) }))
+    }),
+    v.check((rod) => rod.length_m - rod.held_m >= 0.1, 'must reach 0.1 m past the hand')
+  ),
+  line: v.strictObject({
+    ...lineSize,
+    /** Of the label. */
+    strength_lb: v.optional(between(1, 300)),
+    leader: v.optional(v.strictObject({ ...lineSize, length_m: between(0.1, 20) }))
+  }),
+  own: v.optional(ownNumbers),
+  /** Whether its own numbers are laid aside for those as published. */
+  asPublished: v.optional(v.boolean(), false)
+});
+
+export type Outfit = v.InferOutput<typeof outfit>;
+export type OwnNumbers = v.InferOutput<typeof ownNumbers>;
+export type TimedDrop = v.InferOutput<typeof timedDrop>;
