@@ -1,5 +1,5 @@
 import { findChallenge, loadLessons } from '../src/lib/course';
-import { itemOf, judge, SOURCES, type Answer, type Given } from '../src/lib/course/items';
+import { itemOf, judgeAnswer, SOURCES, type Answer, type Given } from '../src/lib/course/items';
 import { seededRandom } from '../src/lib/model';
 import { MODEL_VERSION, type RodInput } from '../src/lib/model';
 import { parseAssignment } from '../src/lib/practice';
@@ -85,7 +85,7 @@ function tryOf(of: Challenge, turn_deg: number, at: string) {
 function answerOf(name: string, seed: number, knows: boolean, at: string): SentAnswer {
   const { answer } = itemOf(name, seed);
   const given = knows ? answer.key : wrongOf(answer);
-  const { right } = judge(answer, given);
+  const { right } = judgeAnswer(answer, given);
   const report: Report = knows ? 'knew' : 'guessed';
   return {
     ...{ kind: 'answer', id: newToken(), item: name, seed, right, report, at },

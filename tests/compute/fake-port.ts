@@ -1,15 +1,15 @@
-import type { Asked, HostPort, Told } from '../../src/lib/compute/messages';
+import type { JobRequest, HostPort, Told } from '../../src/lib/compute/messages';
 import { serve } from '../../src/lib/compute/serve';
 
 /** A thread that a test holds the strings of: what goes through is copied, as between two threads. */
 export class FakePort implements HostPort {
-  readonly asked: Asked[] = [];
+  readonly asked: JobRequest[] = [];
   /** All that the working side said, heard or not. */
   readonly said: Told[] = [];
   isClosed = false;
   private hear: (told: Told) => void = () => {};
   private ended: () => void = () => {};
-  private toWorker: (asked: Asked) => void = () => {};
+  private toWorker: (asked: JobRequest) => void = () => {};
 
   /** Begins to work, the slowest way there is: it lets go whenever it can. */
   work(): void {
@@ -26,7 +26,7 @@ export class FakePort implements HostPort {
     this.asked.forEach((one) => this.toWorker(one));
   }
 
-  post(asked: Asked): void {
+  post(asked: JobRequest): void {
     const copied = structuredClone(asked);
     this.asked.push(copied);
     this.toWorker(copied);

@@ -4,7 +4,7 @@ import {
   FIXED,
   GENERATORS,
   itemOf,
-  judge,
+  judgeAnswer,
   lessonOf,
   OBJECTIVES,
   SOURCES,
@@ -139,33 +139,33 @@ describe('an answer', () => {
   const choice = FIXED[0].answer;
 
   test('is told what it needs: the reply to the option that was chosen', () => {
-    expect(judge(choice, 'right').right).toBe(true);
-    const wrong = judge(choice, 'first-error');
+    expect(judgeAnswer(choice, 'right').right).toBe(true);
+    const wrong = judgeAnswer(choice, 'first-error');
     expect(wrong).toEqual({ right: false, reply: 'Shouting does not stop a hook. Glasses do.' });
-    expect(() => judge(choice, 'nothing')).toThrow('no option "nothing"');
+    expect(() => judgeAnswer(choice, 'nothing')).toThrow('no option "nothing"');
   });
 
   test('on the ruler is right within the model’s own band, and else named after its error', () => {
     const { answer } = itemOf('mark-drag', 6);
     if (answer.form !== 'mark') throw new Error('not a mark');
     const { key, band, errors } = answer;
-    expect(judge(answer, key + 0.99 * band).right).toBe(true);
-    expect(judge(answer, key + 1.01 * band).right).toBe(false);
+    expect(judgeAnswer(answer, key + 0.99 * band).right).toBe(true);
+    expect(judgeAnswer(answer, key + 1.01 * band).right).toBe(false);
     const double = errors.find(({ id }) => id === 'double');
-    expect(judge(answer, double?.value ?? 0).reply).toBe(double?.reply);
+    expect(judgeAnswer(answer, double?.value ?? 0).reply).toBe(double?.reply);
   });
 
   test('in reverse order is told that it is the other way round', () => {
     const { answer } = itemOf('order-paces', 2);
     if (answer.form !== 'order') throw new Error('not an order');
-    expect(judge(answer, answer.key).right).toBe(true);
-    expect(() => judge(answer, [])).toThrow('given: no order, []');
+    expect(judgeAnswer(answer, answer.key).right).toBe(true);
+    expect(() => judgeAnswer(answer, [])).toThrow('given: no order, []');
     expect(() =>
-      judge(
+      judgeAnswer(
         answer,
         answer.key.map(() => answer.key[0])
       )
     ).toThrow('no order');
-    expect(judge(answer, [...answer.key].reverse()).reply).toBe(answer.reversed);
+    expect(judgeAnswer(answer, [...answer.key].reverse()).reply).toBe(answer.reversed);
   });
 });

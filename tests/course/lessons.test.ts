@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { GROUND_KINDS } from '../../src/lib/model';
-import { isCertain, loadLessons, type Lesson } from '../../src/lib/course';
+import { isCertainPrediction, loadLessons, type Lesson } from '../../src/lib/course';
 import { claimFaults, claimsOf } from '../../src/lib/course/claims';
 import { minutesOf } from '../../src/lib/course/lesson-minutes';
 
@@ -98,7 +98,7 @@ describe.each(practised)('%s', (_, lesson) => {
 
   test('asks nothing that slack or drag area could change', () => {
     for (const section of lesson.sections) {
-      if (section.kind === 'predict') expect(isCertain(section.question)).toBe(true);
+      if (section.kind === 'predict') expect(isCertainPrediction(section.question)).toBe(true);
     }
   });
 });

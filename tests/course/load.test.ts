@@ -6,7 +6,7 @@ import {
   parseLesson,
   type LessonFolder
 } from '../../src/lib/course';
-import { safety } from '../../src/lib/course/lessons/00-safety';
+import { safetyLesson } from '../../src/lib/course/lessons/00-safety';
 import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
 import { DataError } from '../../src/lib/scoring';
 
@@ -153,7 +153,7 @@ describe('the course', () => {
   };
 
   test('is in order, whatever order the folders are in', () => {
-    expect(loadLessons([second, oneFoot, safety]).map(({ id }) => id)).toEqual([
+    expect(loadLessons([second, oneFoot, safetyLesson]).map(({ id }) => id)).toEqual([
       'safety',
       'one-foot',
       'two-feet'
@@ -175,14 +175,16 @@ describe('the course', () => {
       lesson: { ...(second.lesson as Data), ...change }
     });
     const builds = faultOf(() =>
-      loadLessons([safety, oneFoot, secondWith({ builds_on: ['three-feet'] })])
+      loadLessons([safetyLesson, oneFoot, secondWith({ builds_on: ['three-feet'] })])
     );
     expect([builds.path, builds.value]).toEqual(['builds_on.0', 'three-feet']);
     const order = faultOf(() =>
-      loadLessons([safety, oneFoot, secondWith({ order: 1 }, '01-two-feet')])
+      loadLessons([safetyLesson, oneFoot, secondWith({ order: 1 }, '01-two-feet')])
     );
     expect([order.file, order.path]).toEqual(['lessons/01-two-feet/lesson.ts', 'order']);
     const shared = { ...secondWith({ sections: lesson.sections }), challenges: oneFoot.challenges };
-    expect(faultOf(() => loadLessons([safety, oneFoot, shared])).value).toBe('exactly-one-foot');
+    expect(faultOf(() => loadLessons([safetyLesson, oneFoot, shared])).value).toBe(
+      'exactly-one-foot'
+    );
   });
 });

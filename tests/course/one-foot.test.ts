@@ -14,7 +14,7 @@ import {
   checkLesson,
   findChallenge,
   findLesson,
-  isCertain,
+  isCertainPrediction,
   loadLessons,
   type Lesson,
   type ShownRun
@@ -123,13 +123,13 @@ describe('the prediction', () => {
   });
 
   test('has the same key whatever slack and drag area were', () => {
-    expect(isCertain(question)).toBe(true);
+    expect(isCertainPrediction(question)).toBe(true);
     const narrow = question.options.map((option) =>
       option.id === 'same'
         ? { ...option, holds: { travel_m: [0.58, 0.59] as [number, number] } }
         : option
     );
-    expect(isCertain({ ...question, options: narrow })).toBe(false);
+    expect(isCertainPrediction({ ...question, options: narrow })).toBe(false);
   });
 
   test('must have exactly one right option', () => {

@@ -1,7 +1,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { setTimeout as pause } from 'node:timers/promises';
 import { loadLessons, type Lesson } from '../../src/lib/course';
-import { lessonStations, type Part, type Station } from '../../src/lib/practice';
+import { lessonStations, type StationPart, type Station } from '../../src/lib/practice';
 import { emptyRecord } from '../../src/lib/wire';
 
 /** The model runs a try again before its marks are there. */
@@ -110,7 +110,7 @@ function byTouch(page: Page): Learner {
   };
 }
 
-type Visit = (here: Locator, learner: Learner, part: Part) => Promise<void>;
+type Visit = (here: Locator, learner: Learner, part: StationPart) => Promise<void>;
 
 async function predict(here: Locator, learner: Learner): Promise<void> {
   await learner.choose(here.getByRole('radio').first());
@@ -143,7 +143,7 @@ async function say(guess: Locator, learner: Learner): Promise<void> {
   await learner.press(guess.getByRole('button', { name: 'Show me' }));
 }
 
-const VISITS: Partial<Record<Part['kind'], Visit>> = {
+const VISITS: Partial<Record<StationPart['kind'], Visit>> = {
   predict,
   see: watch,
   try: attempt,

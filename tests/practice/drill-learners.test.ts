@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { drills, type Drill } from '../../src/lib/course';
 import { seededRandom, type Random } from '../../src/lib/model';
-import { measuredOf, progressOf, type ScheduledTry } from '../../src/lib/practice';
+import { measuredOf, drillProgressOf, type ScheduledTry } from '../../src/lib/practice';
 import { parseChallenge, type Challenge } from '../../src/lib/scoring';
 import { gradedAs, resultOf } from '../scoring/results';
 
@@ -76,7 +76,7 @@ function practise(
   let { bias, spread } = hand;
   for (let day = 0; day < DAYS; day++) {
     const now = START + day * DAY + 3_600_000 * random();
-    const { due_ms, left, phase } = progressOf(made, now, drill.asks);
+    const { due_ms, left, phase } = drillProgressOf(made, now, drill.asks);
     if (due_ms !== null && due_ms > now) continue;
     for (let n = 0; n < left; n++) {
       const challenge = challenges[(made.length * 5) % challenges.length];
@@ -108,14 +108,14 @@ describe.each(drills.map((drill) => [drill.id, drill] as const))(
     test('a learner who improves gets to mastery and keeps it', () => {
       for (let seed = 0; seed < 8; seed++) {
         const tries = practise(drill, challenges, BEGINNERS[id], 0.95, seededRandom(seed));
-        expect(progressOf(tries, now, drill.asks).standing).toBe('kept');
+        expect(drillProgressOf(tries, now, drill.asks).standing).toBe('kept');
       }
     });
 
     test('one who never improves does not, for all the tries', () => {
       for (let seed = 0; seed < 4; seed++) {
         const tries = practise(drill, challenges, BEGINNERS[id], 1, seededRandom(seed));
-        const { standing, checks } = progressOf(tries, now, drill.asks);
+        const { standing, checks } = drillProgressOf(tries, now, drill.asks);
         expect(standing).toBe('practising');
         expect(checks.length).toBeGreaterThan(5);
       }
@@ -124,7 +124,7 @@ describe.each(drills.map((drill) => [drill.id, drill] as const))(
     test('one who is right on average and uneven does not either', () => {
       const uneven = { bias: 0, spread: id === 'drag' ? 0.5 : 2 };
       const tries = practise(drill, challenges, uneven, 1, seededRandom(9));
-      const { standing, checks } = progressOf(tries, now, drill.asks);
+      const { standing, checks } = drillProgressOf(tries, now, drill.asks);
       expect(standing).toBe('practising');
       expect(checks.every(({ missed }) => missed.includes('spread'))).toBe(true);
     });

@@ -124,7 +124,11 @@ describe('a spoilt packet', () => {
     ['format', (p) => (p.format = 'cards'), 'format: must be feltfoot-homework, got "cards"'],
     ['version', (p) => (p.version = 7), 'version: this Feltfoot reads versions 1 and 2, got 7'],
     ['kind', (p) => (p.kind = 'poem'), 'kind: must be assignment or result, got "poem"'],
-    ['tries', (p) => (p.assignment.tries = 900), 'assignment.tries: must be from 1 to 60, got 900'],
+    [
+      'tries',
+      (p) => (p.assignment.tries = 900),
+      'assignment.tries: must be a number from 1 to 60, got 900'
+    ],
     ['phase', (p) => (p.assignment.phase = 'kept'), 'assignment.phase: expected'],
     ['due', (p) => (p.assignment.due = 'soon'), 'assignment.due: must be a day'],
     ['note', (p) => (p.assignment.note = 'x'.repeat(1001)), 'assignment.note: must be 1000'],

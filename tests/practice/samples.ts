@@ -1,4 +1,4 @@
-import { dayOf, type Days } from '../../src/lib/practice';
+import { dayNumberOf, type Days } from '../../src/lib/practice';
 import {
   emptyRecord,
   type LearnerRecord,
@@ -96,6 +96,6 @@ export function aRecord(more: Partial<LearnerRecord> = {}): LearnerRecord {
 
 /** The calendar of somebody whose clock is `offset_min` ahead of UTC, at the time `now`. */
 export function daysAt(now: string, offset_min = 0): Days {
-  const of = (at: string) => dayOf(at, offset_min);
+  const of = (at: string) => dayNumberOf(at, offset_min);
   return { today: of(now), of };
 }

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { seededRandom, type Random } from '../../src/lib/model';
 import {
-  judge,
-  progressOf as progressOfDrill,
+  judgeCheck,
+  drillProgressOf as progressOfDrill,
   TRIES,
   type Phase,
   type ScheduledTry
@@ -113,7 +113,7 @@ test.each([
   ['spread', series('kept', 0, 0).map((one, n) => ({ ...one, error: n % 2 === 0 ? 0.16 : -0.16 }))],
   ['right', series('kept', 0, 0).map((one, n) => ({ ...one, isRight: n > 2 }))]
 ] as const)('a check fails by its %s alone', (what, attempts) => {
-  expect(judge(attempts, 'travel')).toMatchObject({ isPassed: false, missed: [what] });
+  expect(judgeCheck(attempts, 'travel')).toMatchObject({ isPassed: false, missed: [what] });
 });
 
 test('in 60 days, learners who improve get to mastery and keep it; one who does not never does', () => {

@@ -7,8 +7,7 @@ import {
   loadWater,
   MOST_TRIES,
   saveWater,
-  withTry,
-  type Shelf
+  withTry
 } from '../../src/lib/app/water/water';
 
 const INPUT: RodInput = {
@@ -18,7 +17,9 @@ const INPUT: RodInput = {
   azimuth_deg: [20, 21.5, 24]
 };
 
-function shelf(content?: string): Shelf & { content?: string } {
+function shelf(
+  content?: string
+): Pick<Storage, 'getItem' | 'setItem' | 'removeItem'> & { content?: string } {
   return {
     content,
     getItem() {
@@ -26,6 +27,9 @@ function shelf(content?: string): Shelf & { content?: string } {
     },
     setItem(_key, value) {
       this.content = value;
+    },
+    removeItem() {
+      this.content = undefined;
     }
   };
 }
@@ -62,8 +66,9 @@ describe('free practice', () => {
   });
 
   test('says so when the browser has no room', () => {
-    const full: Shelf = {
+    const full = {
       getItem: () => null,
+      removeItem: () => undefined,
       setItem: () => {
         throw new DOMException('full', 'QuotaExceededError');
       }

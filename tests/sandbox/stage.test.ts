@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
 import { grain } from '../../src/lib/sandbox/draw/texture';
 import { blendPoses, newPose } from '../../src/lib/sandbox/pose';
-import { reachOf, stageOf, widen } from '../../src/lib/sandbox/stage';
+import { closeUpExtentOf, stageOf, widen } from '../../src/lib/sandbox/stage';
 import { smallWater } from './waters';
 
 const base = {
@@ -30,8 +30,8 @@ describe('a stage', () => {
       hold_s: 2
     });
     const aimed = stageOf({ ...base, target: { travel_m: 0.9, band_m: 0.1 } });
-    expect(reachOf(aimed).most_travel_m).toBeCloseTo(1, 12);
-    const reach = reachOf(stageOf({ ...base, ghosts: [trace] }));
+    expect(closeUpExtentOf(aimed).most_travel_m).toBeCloseTo(1, 12);
+    const reach = closeUpExtentOf(stageOf({ ...base, ghosts: [trace] }));
     expect(reach.most_travel_m).toBeCloseTo(14.2 - Math.min(...trace.bait_x_m), 9);
     expect(reach.most_height_m).toBeCloseTo(Math.max(...trace.bait_z_m) + 3.1, 9);
     const again = { ...reach };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { closeUp } from '../../src/lib/sandbox/close-up';
-import { fit, heightFor, metresX, metresZ, pixelX, pixelY } from '../../src/lib/sandbox/view';
+import { fitView, heightFor, metresX, metresZ, pixelX, pixelY } from '../../src/lib/sandbox/view';
 
 const EXTENT = { nearest_m: -3, farthest_m: 21, lowest_m: -5.5, highest_m: 3.1 };
 
@@ -11,7 +11,7 @@ describe('a view', () => {
     [320, 300],
     [500, 90]
   ])('in %i × %i px holds all of its extent', (width, height) => {
-    const view = fit(EXTENT, width, height);
+    const view = fitView(EXTENT, width, height);
     expect(pixelX(view, EXTENT.farthest_m)).toBeGreaterThanOrEqual(-1e-9);
     expect(pixelX(view, EXTENT.nearest_m)).toBeCloseTo(width, 9);
     expect(pixelY(view, EXTENT.highest_m)).toBeGreaterThanOrEqual(-1e-9);
@@ -19,13 +19,13 @@ describe('a view', () => {
   });
 
   test('has the boat on the right and the sky above', () => {
-    const view = fit(EXTENT, 640, 300);
+    const view = fitView(EXTENT, 640, 300);
     expect(pixelX(view, 20)).toBeLessThan(pixelX(view, 0));
     expect(pixelY(view, 1)).toBeLessThan(pixelY(view, -1));
   });
 
   test('finds the metres of its own pixels', () => {
-    const view = fit(EXTENT, 640, 300);
+    const view = fitView(EXTENT, 640, 300);
     expect(metresX(view, pixelX(view, 7.3))).toBeCloseTo(7.3, 9);
     expect(metresZ(view, pixelY(view, -2.2))).toBeCloseTo(-2.2, 9);
   });

@@ -6,7 +6,7 @@ import { backupLines, restoreLines } from '../../src/lib/server/backup';
 import { takeAnswer } from '../../src/lib/server/clinic-answers';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
-import { screenView } from '../../src/lib/server/clinic-view';
+import { screenViewOf } from '../../src/lib/server/clinic-view';
 import { clearSilent, setAdmission } from '../../src/lib/server/admission';
 import {
   act,
@@ -48,7 +48,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       };
       const door = (to: 'open' | 'closed', at = NOW) => setAdmission(store.db, guide, id, to, at);
       const clear = () => clearSilent(store.db, guide, id);
-      return { id, room, sit, vote, door, clear, screen: () => screenView(store.db, id, NOW) };
+      return { id, room, sit, vote, door, clear, screen: () => screenViewOf(store.db, id, NOW) };
     }
 
     const rowOf = (db: Db, { id }: Pick<Room, 'id'>) =>

@@ -5,7 +5,7 @@ import { takeAnswer } from '../../src/lib/server/clinic-answers';
 import { homeOf } from '../../src/lib/server/clinic-home';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
-import { screenView } from '../../src/lib/server/clinic-view';
+import { screenViewOf } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
 import { act, createRoom, forgetParticipant, roomOf, admit } from '../../src/lib/server/rooms';
 import { lookUp } from '../../src/lib/server/participant-look';
@@ -37,7 +37,7 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
         const look = await lookUp(club.store.db, { code: room.code, token, id: vote.id });
         return (await takeAnswer(club.store.db, look, vote, NOW)).receipt;
       };
-      return { ...room, sit, vote, screen: () => screenView(club.store.db, id, NOW) };
+      return { ...room, sit, vote, screen: () => screenViewOf(club.store.db, id, NOW) };
     }
 
     /** Seats and what was sent, by seat. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { COVERAGE, itemOf, LAST_CHECKED_SEED } from '../../src/lib/course/items';
-import { challengeOf } from '../../src/lib/server/clinic-answers';
+import { challengeOfRound } from '../../src/lib/server/clinic-answers';
 import { adviceAfter, newRoom, nextState, talkLeft } from '../../src/lib/server/clinic-flow';
 import { PARALLELS } from '../../src/lib/server/clinic-parallel';
 import { clinicOffer, planFor, PREPARED, roomLessons } from '../../src/lib/server/clinic-plan';
@@ -39,7 +39,7 @@ describe.each(PLAN_MINUTES)('the plan of %i minutes', (minutes) => {
       if (round.kind === 'predict' || round.kind === 'ask') {
         expect(pollOf(round).options.length).toBeGreaterThan(2);
       }
-      if (round.kind === 'try') expect(challengeOf(round).id).toBe(round.challenge);
+      if (round.kind === 'try') expect(challengeOfRound(round).id).toBe(round.challenge);
     }
   });
 });

@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
-import { lendRod, rodPlace, rodRoom, rodWater } from '../../src/lib/server/clinic-rod';
-import { screenView } from '../../src/lib/server/clinic-view';
+import { lendRod, rodPlaceOf, rodRoom, rodWater } from '../../src/lib/server/clinic-rod';
+import { screenViewOf } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
 import { act, createRoom, roomOf } from '../../src/lib/server/rooms';
 import { openStore } from '../../src/lib/server/store';
@@ -50,8 +50,8 @@ describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
       const room = await rodRoom(club.store.db, first, NOW);
       expect(room.id).toBe(id);
       expect(JSON.stringify(room.state)).not.toContain(first.slice(7));
-      expect(rodPlace(room.state).start_deg).toBeGreaterThan(0);
-      expect((await screenView(club.store.db, id, NOW)).rod?.id).toBe(tries[0]);
+      expect(rodPlaceOf(room.state).start_deg).toBeGreaterThan(0);
+      expect((await screenViewOf(club.store.db, id, NOW)).rod?.id).toBe(tries[0]);
 
       const second = await lendRod(club.store.db, club.guide, id, NOW);
       await expect(rodRoom(club.store.db, first, NOW)).rejects.toMatchObject(gone);
@@ -60,7 +60,7 @@ describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
       ).rejects.toMatchObject(gone);
       await act(club.store.db, club.guide, id, { do: 'rod', hash: null }, NOW);
       await expect(rodRoom(club.store.db, second, NOW)).rejects.toMatchObject(gone);
-      expect((await screenView(club.store.db, id, NOW)).rod).toBeNull();
+      expect((await screenViewOf(club.store.db, id, NOW)).rod).toBeNull();
 
       const third = await lendRod(club.store.db, club.guide, id, NOW);
       const { code } = await roomOf(club.store.db, club.guide, id);

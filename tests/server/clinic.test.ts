@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
-import { challengeOf, takeAnswer } from '../../src/lib/server/clinic-answers';
+import { challengeOfRound, takeAnswer } from '../../src/lib/server/clinic-answers';
 import { homeOf } from '../../src/lib/server/clinic-home';
 import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
-import { summaryOf } from '../../src/lib/server/clinic-summary';
-import { phoneView, screenView } from '../../src/lib/server/clinic-view';
+import { clinicSummaryOf } from '../../src/lib/server/clinic-summary';
+import { phoneViewOf, screenViewOf } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
 import {
   act,
@@ -32,7 +32,8 @@ const NOW = '2031-05-01T08:00:00.000Z';
 const plan = planFor(90, PREPARED[90], loadLessons(), () => 0.5);
 const atPredict = plan.findIndex(({ kind }) => kind === 'predict');
 const atTry = plan.findIndex(
-  (round) => round.kind === 'try' && challengeOf(round).goals.some(({ kind }) => kind === 'travel')
+  (round) =>
+    round.kind === 'try' && challengeOfRound(round).goals.some(({ kind }) => kind === 'travel')
 );
 const { options, key: right } = pollOf(plan[atPredict]);
 const atAsk = plan.findIndex(({ kind }) => kind === 'ask');
@@ -66,7 +67,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
         const now = new Date(Date.parse(NOW) + sent).toISOString();
         return take(await room(), token, answer, now);
       };
-      return { id, doing, vote, room, phone, screen: () => screenView(club.store.db, id, NOW) };
+      return { id, doing, vote, room, phone, screen: () => screenViewOf(club.store.db, id, NOW) };
     }
 
     test('shows neither screen nor phone how the room votes before it is revealed', async () => {
@@ -81,7 +82,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
         counts: { [right]: 2, [wrong]: 1 },
         revealed: { key: right }
       });
-      const phone = JSON.stringify(phoneView(await room()));
+      const phone = JSON.stringify(phoneViewOf(await room()));
       expect(phone).not.toMatch(/counts|answered|seats/);
     });
 
@@ -119,7 +120,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await doing({ do: 'hold' });
       expect((await send('first', right)).receipt).toEqual({ kind: 'repeated', reply });
       expect((await send('first', wrong)).receipt).toEqual({ kind: 'conflict' });
-      expect(await screenView(club.store.db, id, NOW)).toMatchObject({ answered: 1, seats: 1 });
+      expect(await screenViewOf(club.store.db, id, NOW)).toMatchObject({ answered: 1, seats: 1 });
     });
 
     test('keeps the first vote and the second apart, and a late first vote out of the second', async () => {
@@ -129,7 +130,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await doing({ do: 'again' });
       await expect(vote(wrong, `${atPredict}.1`)).rejects.toMatchObject({ status: 410 });
       await vote(right, `${atPredict}.2`);
-      const { asked } = await summaryOf(club.store.db, await room());
+      const { asked } = await clinicSummaryOf(club.store.db, await room());
       expect(asked[0].votes).toEqual([
         { ballot: 1, share: 0, of: 1, hands: 0 },
         { ballot: 2, share: 1, of: 1, hands: 0 }
@@ -156,7 +157,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const { doing, vote, room, screen } = await newClinic(atAsk);
       const poll = pollOf(plan[atAsk]);
       await vote(poll.key, `${atAsk}.1`);
-      const open = phoneView(await room());
+      const open = phoneViewOf(await room());
       expect(open.shown).toMatchObject({ kind: 'ask', ask: poll.ask });
       expect(JSON.stringify(open)).not.toContain(poll.explain);
       expect(poll.ask).toMatch(/^[^.]+\?$/);
@@ -173,9 +174,9 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       expect(await screen()).toMatchObject({ advice: 'teach', hint: null, hasHint: true });
       await doing({ do: 'hint' });
       const { hint } = pollOf(plan[atPredict]);
-      expect([(await screen()).hint, phoneView(await room()).hint]).toEqual([hint, hint]);
+      expect([(await screen()).hint, phoneViewOf(await room()).hint]).toEqual([hint, hint]);
       await doing({ do: 'again' });
-      expect(phoneView(await room())).toMatchObject({ phase: 'open', ballot: 2, hint });
+      expect(phoneViewOf(await room())).toMatchObject({ phase: 'open', ballot: 2, hint });
       await vote(wrong, `${atPredict}.2`);
       await doing({ do: 'hold' });
       expect((await screen()).advice).toBe('discuss');
@@ -209,7 +210,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
 
     test('shows the room’s tries as a bias and a spread, and one of them without a name', async () => {
       const { doing, room, screen } = await newClinic(atTry);
-      const challenge = challengeOf(plan[atTry]);
+      const challenge = challengeOfRound(plan[atTry]);
       const made = [8, 16].map((turn, i) => {
         const input = evenHand(challenge, turn, 3);
         const { grade, result } = gradeTry(challenge, input);
@@ -251,7 +252,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const asked = pollOf(plan[atAsk]);
       await vote(asked.key, `${atAsk}.1`, phone);
       await doing({ do: 'go', to: atTry });
-      const challenge = challengeOf(plan[atTry]);
+      const challenge = challengeOfRound(plan[atTry]);
       const input = evenHand(challenge, 8, 1);
       const made = { kind: 'try' as const, id: 'home-try-0123456', input, model: MODEL_VERSION };
       const answer = { ...made, part: `${atTry}.1`, marks: gradeTry(challenge, input).grade.marks };

@@ -6,7 +6,7 @@ import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf, SOURCES } from '../../src/lib/course/items';
 import type { RodInput } from '../../src/lib/model';
 import { contactWhileMoving, DataError, describeTry, gradeTry } from '../../src/lib/scoring';
-import { compute, ServerCompute } from '../../src/lib/server/compute';
+import { serverCompute, ServerCompute } from '../../src/lib/server/compute';
 import { FakePort } from '../compute/fake-port';
 
 const fixed = SOURCES.find(({ isGenerated, kind }) => !isGenerated && kind === 'choose');
@@ -77,7 +77,9 @@ describe('work off the server’s own thread', () => {
     ['between two requests, where there is no thread', false]
   ])('says the same %s as at once, faults by their place and value too', async (_, isThread) => {
     const { asks, ports } = threads();
-    const ask: typeof compute = isThread ? (job, given) => asks.ask(job, given) : compute;
+    const ask: typeof serverCompute = isThread
+      ? (job, given) => asks.ask(job, given)
+      : serverCompute;
     const key = itemOf(fixed.item, 0).answer.key as string;
     const verdict = ask('judge', question);
     const right = ask('judge', { ...question, given: { ...question.given, given: key } });

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Wanted } from '../../src/lib/server/audience';
+import type { FeedRequest } from '../../src/lib/server/audience';
 import { Feed } from '../../src/lib/server/feed';
 import type { Store } from '../../src/lib/server/store';
 
@@ -23,13 +23,13 @@ afterEach(async () => {
   vi.useRealTimers();
 });
 
-function open(more: Partial<Wanted> = {}, room = ROOM) {
+function open(more: Partial<FeedRequest> = {}, room = ROOM) {
   const view = async () => 1;
   return feed.stream(room, { key: 'phone', view, from: 'hall', ...more });
 }
 
 /** @returns what it was refused with, or null */
-function tried(more: Partial<Wanted> = {}, room = ROOM) {
+function tried(more: Partial<FeedRequest> = {}, room = ROOM) {
   try {
     open(more, room);
     return null;

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { Feed } from '../../src/lib/server/feed';
-import { Pace } from '../../src/lib/server/pace';
+import { Throttle } from '../../src/lib/server/throttle';
 import type { Store } from '../../src/lib/server/store';
 
 beforeEach(() => void vi.useFakeTimers());
@@ -23,7 +23,7 @@ describe('a pace', () => {
       await pause(took_ms);
       run.to = now();
     };
-    return { runs, now, pace: new Pace(work, paced) };
+    return { runs, now, pace: new Throttle(work, paced) };
   }
 
   test('is quick after a quiet time, once for all who come together', async () => {
@@ -67,7 +67,7 @@ describe('a pace', () => {
 
   test('goes on after a run that failed, and not after it was stopped', async () => {
     const work = vi.fn(() => Promise.reject(new Error('no store')));
-    const pace = new Pace(work, paced);
+    const pace = new Throttle(work, paced);
     pace.want();
     await pass(300);
     pace.want();

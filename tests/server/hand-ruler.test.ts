@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { adviceFor, errorsOf, rulerOf } from '../../src/lib/server/hand-ruler';
+import { adviceFor, errorsOf, handRulerOf } from '../../src/lib/server/hand-ruler';
 import { errorWords } from '../../src/lib/app/guide/advice';
 import { tied } from '../tied';
 import { sampleChallenge } from './samples';
@@ -13,7 +13,7 @@ describe('a hand’s ruler', () => {
   });
 
   test('says nothing of a hand from two tries', () => {
-    expect(rulerOf(sampleChallenge, [0.3, 0.4])).toBeNull();
+    expect(handRulerOf(sampleChallenge, [0.3, 0.4])).toBeNull();
   });
 
   test.each([
@@ -27,10 +27,10 @@ describe('a hand’s ruler', () => {
   });
 
   test('calls three that miss on both sides no hand yet, and eight an uneven one', () => {
-    const few = rulerOf(sampleChallenge, [0, 1.2, 0.08]);
+    const few = handRulerOf(sampleChallenge, [0, 1.2, 0.08]);
     expect(few).toMatchObject({ short: 2, far: 1 });
     expect(few && adviceFor(few)).toBe('unclear');
-    const many = rulerOf(sampleChallenge, [0, 1.2, 0.08, 0.9, 0.1, 0.7, 0.02, 0.3]);
+    const many = handRulerOf(sampleChallenge, [0, 1.2, 0.08, 0.9, 0.1, 0.7, 0.02, 0.3]);
     expect(many && adviceFor(many)).toBe('slower');
   });
 
@@ -39,7 +39,7 @@ describe('a hand’s ruler', () => {
     [[0, 1.2, 0.08], '2 too short, 1 too far: 1~ft~10~in apart from try to try'],
     [[0.1, 0.3, 0.52], '1 too short, 1 too far, 1 near enough: 7~in apart from try to try']
   ])('puts %o into words', (travels_m, words) => {
-    const ruler = rulerOf(sampleChallenge, travels_m);
+    const ruler = handRulerOf(sampleChallenge, travels_m);
     expect(ruler && errorWords(ruler, 'imperial')).toBe(tied(words));
   });
 });

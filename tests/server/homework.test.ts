@@ -14,7 +14,7 @@ import {
 import { enter, forgetClient } from '../../src/lib/server/clients';
 import { homeworkTable } from '../../src/lib/server/export';
 import { takeSent } from '../../src/lib/server/homework';
-import { progressOf } from '../../src/lib/server/progress';
+import { clientProgressOf } from '../../src/lib/server/progress';
 import { standingsOf } from '../../src/lib/server/standing';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store } from '../../src/lib/server/store';
@@ -79,7 +79,7 @@ describe('homework', () => {
     await enterAs('Ina');
     await send(tried('honest', 9));
     await send(tried('flattered', 30, 100));
-    const [ina] = await progressOf(store.db, homework);
+    const [ina] = await clientProgressOf(store.db, homework);
     const graded = ina.challenges[0].tries.map((one) => one.graded);
     expect(graded.map(({ agrees }) => agrees).sort()).toEqual([false, true]);
     // What a guide reads of it was said by the run that graded it, in both units.
@@ -97,7 +97,7 @@ describe('homework', () => {
     const first = await enterAs('Ina');
     const second = await enterAs('Somebody else');
     expect(second.client).toEqual(first.client);
-    expect(await progressOf(store.db, homework)).toHaveLength(1);
+    expect(await clientProgressOf(store.db, homework)).toHaveLength(1);
   });
 
   test('is done when challenges have their tries, objectives their answers, lessons their end', async () => {
@@ -105,14 +105,14 @@ describe('homework', () => {
     const counted = async () => (await standingsOf(store.db, homework))[0];
     expect(await counted()).toMatchObject({ done: 0, parts: 3, hasBegun: false });
     for (const id of ['a', 'b', 'c']) await send(tried(id, 9));
-    expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
+    expect((await clientProgressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
     expect(await counted()).toMatchObject({ done: 1, hasBegun: true });
     await send({ kind: 'finished', id: 'd'.repeat(16), lesson: 'one-foot', at: NOW });
     await send(answered('e', 'mood', true));
-    expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
+    expect((await clientProgressOf(store.db, homework))[0]).toMatchObject({ isDone: false });
     expect(await counted()).toMatchObject({ done: 2 });
     await send(answered('f', 'mood', false));
-    expect((await progressOf(store.db, homework))[0]).toMatchObject({ isDone: true });
+    expect((await clientProgressOf(store.db, homework))[0]).toMatchObject({ isDone: true });
     expect(await counted()).toMatchObject({ nickname: 'Ina', done: 3, parts: 3 });
   });
 
@@ -120,7 +120,7 @@ describe('homework', () => {
     const { client } = await enterAs('Ina');
     await enter(store.db, homework.share, newToken(), 'Bo', NOW);
     const read = async (...only: string[]) =>
-      (await progressOf(store.db, homework, only)).map((one) => one.client.nickname);
+      (await clientProgressOf(store.db, homework, only)).map((one) => one.client.nickname);
     expect(await read(client.id)).toEqual(['Ina']);
     expect(await read('nobody')).toEqual([]);
   });
@@ -184,7 +184,7 @@ describe('homework', () => {
     const { client } = await enterAs('Ina');
     await send(tried('a', 9));
     await forgetClient(store.db, homework.id, client.id);
-    expect(await progressOf(store.db, homework)).toEqual([]);
+    expect(await clientProgressOf(store.db, homework)).toEqual([]);
     expect(await store.db.selectFrom('submissions').selectAll().execute()).toEqual([]);
   });
 
@@ -194,7 +194,7 @@ describe('homework', () => {
     const later = '2031-05-01T08:05:00.000Z';
     await send({ ...tried('b', 9), at: later, guess_m: 0.1 * 3, guess_lifted: false });
     await send(answered('c', 'mood', true));
-    const [head, ...lines] = homeworkTable(await progressOf(store.db, homework), 'half_seen')
+    const [head, ...lines] = homeworkTable(await clientProgressOf(store.db, homework), 'half_seen')
       .trimEnd()
       .split('\r\n')
       .map((text) => text.split(','));
@@ -222,7 +222,7 @@ describe('answers to questions', () => {
     await enterAs('Ina');
     await send(answered('honest', 'mood', true));
     await send({ ...answered('flattered', 'mood', false), right: true });
-    const [{ objectives, disagreements }] = await progressOf(store.db, homework);
+    const [{ objectives, disagreements }] = await clientProgressOf(store.db, homework);
     expect(objectives).toMatchObject([{ objective: 'season', right: 1, isDone: true }]);
     expect(objectives[0].answers.map(({ graded }) => graded.right).sort()).toEqual([false, true]);
     expect(disagreements).toBe(1);
@@ -231,16 +231,16 @@ describe('answers to questions', () => {
   test('of another model than this are flagged', async () => {
     await enterAs('Ina');
     await send({ ...answered('a', 'mood', true), model: '0.9.0' });
-    expect(await progressOf(store.db, homework)).toMatchObject([{ disagreements: 1 }]);
+    expect(await clientProgressOf(store.db, homework)).toMatchObject([{ disagreements: 1 }]);
   });
 
   test('lead back to the lesson where too little was known, a right guess being no knowing', async () => {
     await enterAs('Ina');
     await send(answered('a', 'mood', true));
-    const [known] = await progressOf(store.db, homework);
+    const [known] = await clientProgressOf(store.db, homework);
     expect(known.objectives[0].backTo).toBeNull();
     await send({ ...answered('b', 'mood', true), report: 'guessed' });
-    const [weak] = await progressOf(store.db, homework);
+    const [weak] = await clientProgressOf(store.db, homework);
     expect(weak.objectives[0]).toMatchObject({ right: 2, backTo: 'season-and-mood' });
   });
 
@@ -272,7 +272,7 @@ describe('answers to questions', () => {
           else expect(kind).toBe(known === isRight ? 'repeated' : 'conflict');
           first.set(n, known ?? isRight);
         }
-        const [{ objectives }] = await progressOf(store.db, homework);
+        const [{ objectives }] = await clientProgressOf(store.db, homework);
         const own = objectives[0].answers.filter(({ id }) => id.startsWith(prefix));
         expect(own.map(({ graded }) => graded.right).sort()).toEqual([...first.values()].sort());
       }),
@@ -299,5 +299,5 @@ test('homework that was stored before there were questions and a phase is read',
   await enterAs('Ina');
   for (const id of ['a', 'b', 'c']) await send(tried(id, 9));
   await send({ kind: 'finished', id: 'd'.repeat(16), lesson: 'one-foot', at: NOW });
-  expect(await progressOf(store.db, await again())).toMatchObject([{ isDone: true }]);
+  expect(await clientProgressOf(store.db, await again())).toMatchObject([{ isDone: true }]);
 });

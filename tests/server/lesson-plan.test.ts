@@ -7,7 +7,7 @@ import { inUnits } from '../../src/lib/scoring';
 import { planLesson } from '../../src/lib/server/lesson-plan';
 import { jigFor, MOST_COUNT_S } from '../../src/lib/compute/jobs/jig';
 import { retrievesFor } from '../../src/lib/server/plan-retrieves';
-import { handLesson, type Hand } from '../../src/lib/server/plan-hand';
+import { handLesson, type ClientHand } from '../../src/lib/server/plan-hand';
 import type { Conditions } from '../../src/lib/wire';
 
 const lessons = loadLessons();
@@ -28,14 +28,14 @@ const ruler = {
   far: 9
 };
 const done: string[] = [];
-const hands: Record<string, Hand> = {
+const hands: Record<string, ClientHand> = {
   long: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.97, done },
   uneven: { ruler: { ...ruler, spread_m: 0.3, advice: 'slower' }, contact: 0.97, done },
   flying: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.5, done },
   good: { ruler: { ...ruler, bias_m: 0.01, advice: 'harder' }, contact: 1, done }
 };
 const jig = jigFor(mild);
-const plan = (minutes: number, conditions = mild, hand: Hand | null = null) =>
+const plan = (minutes: number, conditions = mild, hand: ClientHand | null = null) =>
   planLesson({ conditions, jig, minutes, hand }, lessons);
 const titles = (minutes: number, conditions = mild) =>
   plan(minutes, conditions).blocks.map(({ title }) => title);

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { reachOf } from '../../src/lib/server/reach';
+import { phoneAddressOf } from '../../src/lib/server/reach';
 
 const asked = (address: string, lan?: string) =>
-  reachOf({
+  phoneAddressOf({
     url: new URL(address),
     request: new Request(address, { headers: lan === undefined ? {} : { 'x-feltfoot-lan': lan } })
   });

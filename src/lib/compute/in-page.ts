@@ -1,11 +1,11 @@
-import type { Pace } from './in-slices';
+import type { Slicing } from './in-slices';
 import type { AtHand } from './jobs';
-import type { Asked, HostPort, Told } from './messages';
+import type { JobRequest, HostPort, Told } from './messages';
 import { serve } from './serve';
 
 /** Both sides in one thread: where there is no other, the work is done in slices between all else. */
-export function inPagePort(pace: Pace, atHand: AtHand = {}): HostPort {
-  let toWorker: (asked: Asked) => void = () => {};
+export function inPagePort(pace: Slicing, atHand: AtHand = {}): HostPort {
+  let toWorker: (asked: JobRequest) => void = () => {};
   let toAsker: (told: Told) => void = () => {};
   let isClosed = false;
   serve(

@@ -1,7 +1,7 @@
 import { RunsAhead, RunWanted, ScenarioRun, withRunsAhead } from '../model';
 
 /** How a host works: how long at a time, and what it does between. */
-export interface Pace {
+export interface Slicing {
   /** The longest that it is held, ms, but for what cannot be divided: laying a line, reading a trace. */
   slice_ms: number;
   /** Lets go, so that a page is drawn or a message is heard. */
@@ -29,7 +29,7 @@ const TICKS_AT_ONCE = 8;
  * Does work that runs the model many times, a slice at a time: its runs are made ahead of it, and it is
  * begun again after each (see RunsAhead). Throws what the work throws, and Cancelled.
  */
-export async function doneInSlices<T>(work: () => T, pace: Pace, watch: Watch = {}): Promise<T> {
+export async function doneInSlices<T>(work: () => T, pace: Slicing, watch: Watch = {}): Promise<T> {
   const runs = new RunsAhead();
   let ends_ms = performance.now() + pace.slice_ms;
   const rest = async () => {

@@ -31,7 +31,7 @@ export interface Jobs {
   /** A question with its key. */
   question: JobOf<typeof Questions.question>;
   /** An answer to a question of homework, judged. */
-  judge: JobOf<typeof Questions.judge>;
+  judge: JobOf<typeof Questions.judgeQuestion>;
   /** A question that a room votes on. */
   poll: JobOf<typeof Poll.makePoll>;
   /** The jig for a day's water. */
@@ -76,7 +76,11 @@ export const JOBS: Jobs = {
     runs: 25
   },
   question: { load: async () => (await import('./jobs/question')).question, cost_s: few, runs: 12 },
-  judge: { load: async () => (await import('./jobs/question')).judge, cost_s: few, runs: 12 },
+  judge: {
+    load: async () => (await import('./jobs/question')).judgeQuestion,
+    cost_s: few,
+    runs: 12
+  },
   poll: { load: async () => (await import('./jobs/poll')).makePoll, cost_s: few, runs: 12 },
   jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 }
 };

@@ -3,7 +3,7 @@ import { DataError } from '../scoring';
 import type { JobName } from './jobs';
 
 /** What the asking side says. */
-export type Asked =
+export type JobRequest =
   { kind: 'do'; ticket: number; job: JobName; given: unknown } | { kind: 'cancel'; ticket: number };
 
 /** What the working side says. Of work that was cancelled nothing is said any more. */
@@ -26,7 +26,7 @@ export interface Port<Out, In> {
 }
 
 /** The asking side's end of it. */
-export interface HostPort extends Port<Asked, Told> {
+export interface HostPort extends Port<JobRequest, Told> {
   /** Called once, when nothing more will come. */
   onend(ended: () => void): void;
   close(): void;

@@ -1,11 +1,11 @@
-import { Cancelled, doneInSlices, type Pace } from './in-slices';
+import { Cancelled, doneInSlices, type Slicing } from './in-slices';
 import { JOBS, type AtHand, type Job } from './jobs';
-import { outcomeOfError, type Asked, type Port, type Told } from './messages';
+import { outcomeOfError, type JobRequest, type Port, type Told } from './messages';
 
-type Task = Extract<Asked, { kind: 'do' }>;
+type Task = Extract<JobRequest, { kind: 'do' }>;
 
 /** The working side: does what is asked, one piece after the other, and hears meanwhile what is cancelled. */
-export function serve(port: Port<Told, Asked>, pace: Pace, atHand: AtHand = {}): void {
+export function serve(port: Port<Told, JobRequest>, pace: Slicing, atHand: AtHand = {}): void {
   const waiting: Task[] = [];
   const cancelled = new Set<number>();
   let isWorking = false;

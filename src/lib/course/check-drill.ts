@@ -1,5 +1,5 @@
 import type { Challenge } from '../scoring';
-import { checkChallenge, type ChallengeReport } from './check';
+import { checkChallenge, type ContentReport } from './check';
 import { challengesOf, type Drill } from './drills';
 import { PHASES } from './phases';
 
@@ -13,14 +13,14 @@ export interface DrillReport {
   title: string;
   lesson: string;
   /** One of each task in each phase. Advice is not looked for here: it takes as long as all the rest. */
-  challenges: Omit<ChallengeReport, 'advice'>[];
+  challenges: Omit<ContentReport, 'advice'>[];
   faults: string[];
 }
 
 /** Runs every task of a drill in every phase that has it. */
 export function checkDrill({ id, title, lesson }: Drill): DrillReport {
   const faults: string[] = [];
-  const marksOf = new Map<string, Omit<ChallengeReport, 'advice'>>();
+  const marksOf = new Map<string, Omit<ContentReport, 'advice'>>();
   const challenges = PHASES.flatMap((phase) =>
     onePerTask(challengesOf({ drill: id, phase, seed: SEED })).map((challenge) => {
       const task = taskOf(challenge);

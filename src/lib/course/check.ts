@@ -16,7 +16,7 @@ import { LAZY, lazyRun, type LazyName } from './lazy';
 import type { Lesson, PredictSection } from './lesson';
 import { minutesOf } from './lesson-minutes';
 import { nthTry } from './nth-try';
-import { answerOf, isCertain } from './prediction';
+import { answerOf, isCertainPrediction } from './prediction';
 import { seededRandom, type Random } from '../model';
 
 /** Hands that make the reference move roughly: each must pass, or no learner could. */
@@ -34,7 +34,7 @@ const MISSES: readonly HandError[] = [
 /** How far off a hand is that means to be right, as a share of reach and of pace. */
 const HAND_SPREAD = 0.1;
 
-export interface ChallengeReport {
+export interface ContentReport {
   id: string;
   phase: Phase;
   referenceMarks: number;
@@ -60,7 +60,7 @@ export interface LessonReport {
   title: string;
   minutes: number;
   questions: QuestionReport[];
-  challenges: ChallengeReport[];
+  challenges: ContentReport[];
   /** What is wrong with it, each naming the challenge or question; empty if all is well. */
   faults: string[];
 }
@@ -91,7 +91,7 @@ function minutesFault(lesson: Lesson): string[] {
 
 function checkQuestion({ question }: PredictSection, faults: string[]): QuestionReport {
   const { key } = answerOf(question);
-  if (!isCertain(question))
+  if (!isCertainPrediction(question))
     faults.push(`"${question.ask}": slack or drag area could change the key`);
   return { ask: question.ask, key: key.id };
 }
@@ -102,7 +102,7 @@ export function checkChallenge(
   faults: string[],
   hands = HANDS,
   correction = solveCorrection(challenge)
-): Omit<ChallengeReport, 'advice'> {
+): Omit<ContentReport, 'advice'> {
   const { id } = challenge;
   const tries = triesOf(challenge);
   const referenceMarks = Math.min(...tries.map((one) => marksOf(one, one.reference)));
@@ -179,7 +179,7 @@ function lowestByHand(challenge: Challenge, hands: number, random: Random): numb
   return Math.min(...marks);
 }
 
-function adviceFor(correction: Correction | null): ChallengeReport['advice'] {
+function adviceFor(correction: Correction | null): ContentReport['advice'] {
   if (!correction) return null;
   const { tipTravel_m, band_m, duration_s } = correction;
   return { tipTravel_m, band_m, duration_s };

@@ -1,6 +1,6 @@
 import type { MeasureName, SignName } from './items/figures';
 import { isAbove, measured } from './items/measure';
-import { isCertain } from './items/sign';
+import { isCertainSign } from './items/sign';
 import type { Unknowns } from '../scoring';
 import type { Basis, Claim, Lesson, ShownRun } from './lesson';
 
@@ -70,7 +70,7 @@ function basisFaults(basis: Basis, runs: Map<string, ShownRun>): string[] {
 }
 
 function signFaults(sign: SignName | undefined, run: ShownRun, unknowns: Unknowns): string[] {
-  const isSeen = sign === undefined || isCertain(run, { seen: sign }, 'seen', unknowns);
+  const isSeen = sign === undefined || isCertainSign(run, { seen: sign }, 'seen', unknowns);
   return isSeen ? [] : [`the run does not show ${sign}`];
 }
 

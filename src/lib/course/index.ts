@@ -7,7 +7,7 @@ export type {
   LessonFolder,
   Option,
   PredictSection,
-  Question,
+  PredictQuestion,
   Section,
   SectionKind,
   SeeSection,
@@ -16,8 +16,8 @@ export type {
 } from './lesson';
 export { parseLesson } from './parse-lesson';
 export { allLessons, findChallenge, findLesson, loadLessons } from './load';
-export { answerOf, isCertain, type Answer } from './prediction';
-export { checkLesson, type ChallengeReport, type LessonReport } from './check';
+export { answerOf, isCertainPrediction, type PredictAnswer } from './prediction';
+export { checkLesson, type ContentReport, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill, type Sitting } from './drills';
 export { glossary, type Term } from './glossary';

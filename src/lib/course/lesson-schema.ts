@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { name, number, text, whole } from '../scoring';
+import { name, numberIn, text, whole } from '../scoring';
 import { MEASURE_NAMES, SIGN_NAMES } from './items/figures';
 
 /**
@@ -13,9 +13,9 @@ const words = v.pipe(v.array(text), v.minLength(1, 'must not be empty'));
 const run = v.strictObject({
   setup: v.unknown(),
   plane: v.picklist(['lift', 'sweep']),
-  start: v.strictObject({ elevation_deg: number(-90, 90), azimuth_deg: number(-180, 180) }),
+  start: v.strictObject({ elevation_deg: numberIn(-90, 90), azimuth_deg: numberIn(-180, 180) }),
   move: v.unknown(),
-  hold_s: number(0, 60)
+  hold_s: numberIn(0, 60)
 });
 
 /**
@@ -31,7 +31,7 @@ const basis = v.union(
     v.literal('practice'),
     v.strictObject({
       run: name,
-      holds: v.optional(v.record(measure, v.tuple([number(-100, 100), number(-100, 100)]))),
+      holds: v.optional(v.record(measure, v.tuple([numberIn(-100, 100), numberIn(-100, 100)]))),
       /** What the run can be seen to have done. */
       sign: v.optional(v.picklist(SIGN_NAMES)),
       unknowns,
@@ -50,7 +50,7 @@ const basis = v.union(
 
 /** Lowest and highest, in the quantity's unit. An option holds when all that it names lie between. */
 const range = v.pipe(
-  v.tuple([number(-100, 100), number(-100, 100)]),
+  v.tuple([numberIn(-100, 100), numberIn(-100, 100)]),
   v.check(([low, high]) => low < high, 'must be lowest, then highest')
 );
 

@@ -17,7 +17,7 @@ export interface ShownRun {
 
 type Parts<K extends ParsedSection['kind']> = Extract<ParsedSection, { kind: K }>;
 
-export type PredictSection = Omit<Parts<'predict'>, 'question'> & { question: Question };
+export type PredictSection = Omit<Parts<'predict'>, 'question'> & { question: PredictQuestion };
 export type SeeSection = Omit<Parts<'see'>, 'demos'> & { demos: Demo[] };
 export type TrySection = Parts<'try'>;
 export type FeelSection = Parts<'feel'>;
@@ -28,7 +28,7 @@ export type SectionKind = Section['kind'];
 export type Option = Parts<'predict'>['question']['options'][number];
 
 /** A question whose key is what the model's run says. */
-export interface Question {
+export interface PredictQuestion {
   ask: string;
   hint?: string;
   run: ShownRun;

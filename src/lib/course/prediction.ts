@@ -1,15 +1,15 @@
 import { parseScenario, simulateScenario, type Result } from '../model';
 import { contactWhileMoving, cornersOf } from '../scoring';
-import type { Option, Question } from './lesson';
+import type { Option, PredictQuestion } from './lesson';
 
-export interface Answer {
+export interface PredictAnswer {
   /** The option that the model's run makes right. */
   key: Option;
   result: Result;
 }
 
 /** Runs the question and finds its key. Throws RangeError unless exactly one option holds. */
-export function answerOf({ run, options, ask }: Question): Answer {
+export function answerOf({ run, options, ask }: PredictQuestion): PredictAnswer {
   const { setup, move, hold_s } = run;
   const result = simulateScenario(parseScenario({ ...setup, move, hold_s }));
   const right = options.filter((option) => holds(option, result));
@@ -24,7 +24,7 @@ export function answerOf({ run, options, ask }: Question): Answer {
  * Whether the key is the same whatever slack and drag area really were. A question that fails this
  * asks for more than the model knows.
  */
-export function isCertain(question: Question): boolean {
+export function isCertainPrediction(question: PredictQuestion): boolean {
   const { setup, move, hold_s } = question.run;
   const { key } = answerOf(question);
   return cornersOf(parseScenario({ ...setup, move, hold_s })).every((corner) => {

@@ -1,6 +1,6 @@
 import { parseScenario, ScenarioError, simulateScenario } from '../model';
 import type { PoolTest } from './session';
-import { scenarioOf, type Unknown, type Values } from './unknowns';
+import { testScenarioOf, type Unknown, type Values } from './unknowns';
 
 /** What the model says of a test. */
 export interface Forecast {
@@ -49,7 +49,7 @@ export function forecastOf(test: PoolTest, values: Values): Forecast | null {
 
 function scenarioFor(test: PoolTest, values: Values) {
   const numerics = { segments: SEGMENTS, ...test.setup.numerics };
-  return parseScenario({ ...scenarioOf(test, values), numerics });
+  return parseScenario({ ...testScenarioOf(test, values), numerics });
 }
 
 /** One measured number of a session. */

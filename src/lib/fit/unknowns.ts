@@ -49,7 +49,7 @@ export function unknownsOf({ gear, known, tests }: Session): Unknown[] {
 export type Values = Partial<Record<UnknownName, number>>;
 
 /** The scenario of a test with these values in it. */
-export function scenarioOf(test: PoolTest, values: Values): object {
+export function testScenarioOf(test: PoolTest, values: Values): object {
   const { setup, move } = test;
   const { reach_m, slack_m, drag_area_m2, lift_to_drag, elevation_deg = 0 } = values;
   const isSlackSet = slack_m !== undefined && hasSlack(test) && !test.hasOwnSlack;

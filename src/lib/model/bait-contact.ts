@@ -8,7 +8,7 @@ export interface Matrix2 {
 }
 
 /** How the bottom holds a bait: Coulomb friction, and forces that do not follow the load. */
-export interface Grip {
+export interface BottomHold {
   readonly friction: number;
   /** Holds a bait that has rested, in every direction, N. */
   readonly hold_N: number;
@@ -48,7 +48,7 @@ function touchOne(
   rz: number,
   contact: Contact,
   step_s: number,
-  grip: Grip,
+  grip: BottomHold,
   out: Touch
 ): void {
   const { nx, nz, gap_m } = contact;
@@ -117,7 +117,7 @@ export function touchBottom(
   rz: number,
   contacts: readonly Contact[],
   step_s: number,
-  grip: Grip,
+  grip: BottomHold,
   out: Touch
 ): void {
   for (const contact of contacts) {

@@ -1,12 +1,12 @@
 import * as v from 'valibot';
-import { number } from './schema-parts';
+import { numberIn } from './schema-parts';
 
 /**
  * A fish as the hand gets to know it: a force on the bait. Sizes and times are common practice, no
  * source: what matters is that it reaches the hand through the same line as the bottom does.
  */
 export const biteSchema = v.strictObject({
-  t_s: number(0, 600),
+  t_s: numberIn(0, 600),
   kind: v.picklist(['tap', 'mush', 'weight gone', 'moving off'])
 });
 export type Bite = v.InferOutput<typeof biteSchema>;

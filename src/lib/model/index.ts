@@ -30,6 +30,7 @@ export {
 } from './move';
 export type { LineMaterialName } from './materials';
 export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
+export { numberIn } from './schema-parts';
 export { waterAt, waterDensity, waterViscosity } from './water';
 export { cylinderDragCoefficient, fallSpeed } from './drag';
 export {

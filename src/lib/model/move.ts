@@ -1,10 +1,10 @@
 import * as v from 'valibot';
-import { list, number, samples } from './schema-parts';
+import { list, numberIn, samples } from './schema-parts';
 
 /** Longest single move, s: a dead-stick or a slow swim fits; a typing error does not. */
 const MAX_MOVE_S = 600;
-const angle = number(-360, 360);
-const duration = number(0.01, MAX_MOVE_S);
+const angle = numberIn(-360, 360);
+const duration = numberIn(0.01, MAX_MOVE_S);
 
 /** Turns the rod in the plane of rod and bait: 0° level and pointing at the bait, 90° upright. */
 const lift = v.strictObject({
@@ -20,7 +20,7 @@ const sweep = v.strictObject({
   from_deg: angle,
   to_deg: angle,
   duration_s: duration,
-  elevation_deg: v.optional(number(-90, 90), 0)
+  elevation_deg: v.optional(numberIn(-90, 90), 0)
 });
 
 /** The tip's own path in the plane, through the given points, without overshoot. */
@@ -81,7 +81,7 @@ function samplesOf({ elevation_deg, azimuth_deg }: HeldOrMoved): number {
 /** The reel takes in `line_m` (negative: gives it) at an even pace; the rod is held. */
 const reel = v.strictObject({
   kind: v.literal('reel'),
-  line_m: number(-60, 60),
+  line_m: numberIn(-60, 60),
   duration_s: duration
 });
 

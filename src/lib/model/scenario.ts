@@ -3,7 +3,7 @@ import { biteSchema } from './bite';
 import { GROUND_KINDS, groundOf, type Stone } from './ground';
 import { LEAD_DENSITY_KG_M3, LINE_MATERIALS, type LineMaterialName } from './materials';
 import { baseMove, type Move } from './move';
-import { number, list } from './schema-parts';
+import { numberIn, list } from './schema-parts';
 import { waterDensity } from './water';
 
 /**
@@ -12,9 +12,9 @@ import { waterDensity } from './water';
  * at x = 0. Unknown keys and values out of range are refused with their path and value.
  */
 const stone: v.GenericSchema<Stone> = v.strictObject({
-  x_m: number(-100, 100),
-  width_m: number(0.01, 5),
-  height_m: number(0.005, 3)
+  x_m: numberIn(-100, 100),
+  width_m: numberIn(0.01, 5),
+  height_m: numberIn(0.005, 3)
 });
 
 const profile = v.pipe(
@@ -30,10 +30,10 @@ const bottom = v.pipe(
     ground: v.optional(
       v.strictObject({
         kind: v.picklist(GROUND_KINDS),
-        seed: v.optional(v.pipe(number(0, 1e9), v.integer()), 0)
+        seed: v.optional(v.pipe(numberIn(0, 1e9), v.integer()), 0)
       })
     ),
-    friction: v.optional(number(0, 2)),
+    friction: v.optional(numberIn(0, 2)),
     profile: v.optional(profile),
     stones: v.optional(v.pipe(v.array(stone), v.maxLength(200)), []),
     /** Whether a hook can hang in the stones. */
@@ -47,17 +47,17 @@ const lineEntries = {
     v.picklist(Object.keys(LINE_MATERIALS) as LineMaterialName[]),
     'fluorocarbon'
   ),
-  diameter_m: number(2e-5, 5e-3),
-  density_kg_m3: v.optional(number(200, 9000)),
-  youngs_modulus_Pa: v.optional(number(1e7, 3e11)),
-  normal_drag: v.optional(v.union([v.literal('reynolds'), number(0, 20)])),
-  tangential_drag: v.optional(number(0, 1))
+  diameter_m: numberIn(2e-5, 5e-3),
+  density_kg_m3: v.optional(numberIn(200, 9000)),
+  youngs_modulus_Pa: v.optional(numberIn(1e7, 3e11)),
+  normal_drag: v.optional(v.union([v.literal('reynolds'), numberIn(0, 20)])),
+  tangential_drag: v.optional(numberIn(0, 1))
 };
 
 const start = v.pipe(
   v.strictObject({
     bait_x_m: v.pipe(
-      number(-100, 100),
+      numberIn(-100, 100),
       v.check((x) => Math.abs(x) >= 0.05, 'must be at least 0.05 from the pivot')
     ),
     /** "splash": the bait has just met the water, at the surface. */
@@ -65,9 +65,9 @@ const start = v.pipe(
     /** "free": the spool gives line until the bait first touches the bottom. */
     spool: v.optional(v.picklist(['closed', 'free']), 'closed'),
     /** Unstretched length less the chord from tip to bait. */
-    slack_m: v.optional(number(0, 10)),
-    horizontal_tension_N: v.optional(number(1e-4, 500)),
-    pretension_N: v.optional(number(0, 500))
+    slack_m: v.optional(numberIn(0, 10)),
+    horizontal_tension_N: v.optional(numberIn(1e-4, 500)),
+    pretension_N: v.optional(numberIn(0, 500))
   }),
   v.check(
     (s) => s.line === 'straight' || s.pretension_N === undefined,
@@ -89,49 +89,49 @@ const start = v.pipe(
 
 const setupEntries = {
   water: v.strictObject({
-    depth_m: number(0.1, 80),
-    temperature_C: v.optional(number(0, 40), 15)
+    depth_m: numberIn(0.1, 80),
+    temperature_C: v.optional(numberIn(0, 40), 15)
   }),
   bottom: v.optional(bottom, {}),
   /** Wind on the dry line: positive from the angler towards the bait. */
-  wind_m_s: v.optional(number(-30, 30), 0),
+  wind_m_s: v.optional(numberIn(-30, 30), 0),
   /** The boat and the rod hand with it: positive towards the bait. */
-  drift_m_s: v.optional(number(-3, 3), 0),
+  drift_m_s: v.optional(numberIn(-3, 3), 0),
   /** Fish that take notice of the bait. */
   bites: v.optional(v.pipe(v.array(biteSchema), v.maxLength(50)), []),
   line: v.strictObject({
     ...lineEntries,
     /** Tied to the bait's end of the line. */
-    leader: v.optional(v.strictObject({ ...lineEntries, length_m: number(0.1, 20) })),
+    leader: v.optional(v.strictObject({ ...lineEntries, length_m: numberIn(0.1, 20) })),
     /** Pull at which it parts, N; without it the line never breaks. */
-    breaking_load_N: v.optional(number(1, 1000))
+    breaking_load_N: v.optional(numberIn(1, 1000))
   }),
   bait: v.strictObject({
-    mass_kg: number(1e-4, 1),
+    mass_kg: numberIn(1e-4, 1),
     /** Used only where submerged_weight_fraction is not given. */
-    density_kg_m3: v.optional(number(1001, 25000)),
-    submerged_weight_fraction: v.optional(number(0.01, 1)),
-    drag_area_m2: v.optional(number(0, 0.1), 6e-4),
-    added_mass_fraction: v.optional(number(0, 5), 0.5),
+    density_kg_m3: v.optional(numberIn(1001, 25000)),
+    submerged_weight_fraction: v.optional(numberIn(0.01, 1)),
+    drag_area_m2: v.optional(numberIn(0, 0.1), 6e-4),
+    added_mass_fraction: v.optional(numberIn(0, 5), 0.5),
     /** Planing: the force of the water across the bait's way, upward, as a share of its drag. */
-    lift_to_drag: v.optional(number(0, 1), 0)
+    lift_to_drag: v.optional(numberIn(0, 1), 0)
   }),
   rod: v.optional(
     v.strictObject({
-      length_m: v.optional(number(0.1, 6), 1.9),
-      pivot_height_m: v.optional(number(0, 10), 1.2),
+      length_m: v.optional(numberIn(0.1, 6), 1.9),
+      pivot_height_m: v.optional(numberIn(0, 10), 1.2),
       /** Force over displacement of the tip; null is rigid. */
-      tip_stiffness_N_per_m: v.optional(v.nullable(number(0.5, 1e5)), null),
-      tip_damping_N_s_per_m: v.optional(number(0, 100))
+      tip_stiffness_N_per_m: v.optional(v.nullable(numberIn(0.5, 1e5)), null),
+      tip_damping_N_s_per_m: v.optional(numberIn(0, 100))
     }),
     {}
   ),
   start,
   numerics: v.optional(
     v.strictObject({
-      segments: v.optional(v.pipe(number(2, 640), v.integer()), 40),
+      segments: v.optional(v.pipe(numberIn(2, 640), v.integer()), 40),
       /** Fixes the time step; without it the step follows the motion. */
-      step_s: v.optional(number(1e-6, 0.01))
+      step_s: v.optional(numberIn(1e-6, 0.01))
     }),
     {}
   )
@@ -141,7 +141,7 @@ const setupSchema = v.strictObject(setupEntries);
 const scenarioSchema = v.strictObject({
   ...setupEntries,
   move: baseMove,
-  hold_s: v.optional(number(0, 600), 6)
+  hold_s: v.optional(numberIn(0, 600), 6)
 });
 
 /** A scenario without its move: gear, water and start, as a challenge or the practice water has it. */

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 
 /** A finite number from `low` to `high`; anything else is refused, naming the range. */
-export function number(low: number, high: number) {
+export function numberIn(low: number, high: number) {
   const range = `must be a number from ${low} to ${high}`;
   return v.pipe(v.number(), v.finite(range), v.minValue(low, range), v.maxValue(high, range));
 }
@@ -10,7 +10,7 @@ export function number(low: number, high: number) {
 const MAX_POINTS = 180_000;
 
 export function list(low: number, high: number) {
-  return v.pipe(v.array(number(low, high)), v.maxLength(MAX_POINTS));
+  return v.pipe(v.array(numberIn(low, high)), v.maxLength(MAX_POINTS));
 }
 
 /**

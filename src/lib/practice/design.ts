@@ -4,7 +4,7 @@
  * published work name it; the rest is this project's own choice and may be changed here alone.
  */
 
-import type { Asked } from '../scoring';
+import type { GuessQuantity } from '../scoring';
 
 export { PHASES, TRIES } from '../course/phases';
 export type { Phase } from '../scoring';
@@ -39,7 +39,7 @@ export interface Criterion {
  * that band from its middle, and right is a try that passed: on average inside, and even enough that
  * nine in ten of a steady hand's tries are inside (1 / 0.6 standard deviations each way).
  */
-export const MASTERED: Record<Asked, Criterion> = {
+export const MASTERED: Record<GuessQuantity, Criterion> = {
   travel: { bias: 0.1, spread: 0.15, right: 0.8 },
   height: { bias: 1, spread: 0.6, right: 0.8 },
   down: { bias: 1, spread: 0.6, right: 0.8 }

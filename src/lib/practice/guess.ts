@@ -1,8 +1,5 @@
 import { askedOf, type Challenge, type Guess } from '../scoring';
-import type { StoredTry } from '../wire';
-
-/** A guess as it is kept with its try. */
-export type KeptGuess = Pick<StoredTry, 'guess_m' | 'guess_lifted' | 'guess_down'>;
+import type { KeptGuess } from '../wire';
 
 export function keptGuess(guess: Guess | null): KeptGuess {
   switch (guess?.kind) {

@@ -1,6 +1,6 @@
 import type { Item, Verdict } from '../course/items';
 import { gradeTry, type Challenge, type GradedRun } from '../scoring';
-import { answeredOf, type Answered } from './answered';
+import { answeredOf, type AnswerTally } from './answered';
 import { errorScores, type ErrorScores } from './error-scores';
 import { judgedAgain } from './judged';
 import { errorOf, markOf, type Mark } from './mark';
@@ -10,7 +10,7 @@ import { within, type PacketAnswer, type HomeworkResult, type PacketTry } from '
 /** What came of a try; null where today's model cannot run it. */
 export type Grader = (challenge: Challenge, input: PacketTry['input']) => GradedRun | null;
 
-export type GradedTry = GradedRun & {
+export type GradedHomeworkTry = GradedRun & {
   made: PacketTry;
   /** Null where the challenge asks for no distance. */
   mark: Mark | null;
@@ -19,7 +19,7 @@ export type GradedTry = GradedRun & {
 /** One challenge of a homework as a guide reads it. */
 export interface ChallengeReport {
   challenge: Challenge;
-  tries: GradedTry[];
+  tries: GradedHomeworkTry[];
   /** How many tries today's model cannot run. */
   leftOut: number;
   passed: number;
@@ -35,7 +35,7 @@ export interface JudgedAnswer {
 }
 
 /** What was answered about one objective. */
-export interface ObjectiveReport extends Answered {
+export interface ObjectiveReport extends AnswerTally {
   objective: string;
   answers: JudgedAnswer[];
 }
@@ -48,7 +48,7 @@ export interface HomeworkReport {
 }
 
 /** The tries of a result, each with its challenge, for whoever runs them beforehand. */
-export function triesOf({ assignment, tries }: HomeworkResult) {
+export function homeworkTriesOf({ assignment, tries }: HomeworkResult) {
   return tries.map((made) => ({ challenge: assignment.challenges[made.challenge], made }));
 }
 
@@ -104,7 +104,7 @@ function gradedTry(
   challenge: Challenge,
   n: number,
   grade: Grader
-): GradedTry | null {
+): GradedHomeworkTry | null {
   const graded = grade(challenge, made.input);
   const { at, guess_m } = made;
   return (
@@ -112,6 +112,6 @@ function gradedTry(
   );
 }
 
-function marksOf(tries: readonly GradedTry[]): Mark[] {
+function marksOf(tries: readonly GradedHomeworkTry[]): Mark[] {
   return tries.flatMap(({ mark }) => mark ?? []);
 }

@@ -6,7 +6,7 @@ export {
   stationToGoOn,
   lessonStations,
   type BestMarks,
-  type Part,
+  type StationPart,
   type Station
 } from './lesson-progress';
 export { SHORT_DRILL_TRIES, TRIES, type Criterion, type Phase } from './design';
@@ -17,12 +17,12 @@ export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words'
 export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { guessOf, keptGuess } from './guess';
 export { measuredOf, type Measured } from './measured';
-export { judge, type Attempt, type CheckResult } from './mastery';
-export { progressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
+export { judgeCheck, type Attempt, type CheckResult } from './mastery';
+export { drillProgressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
 export { questionsToday, type Question } from './questions';
-export { today, triesOf, type Course, type Now, type Practised, type Today } from './today';
+export { today, drillTriesOf, type Course, type Now, type Practised, type Today } from './today';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
 export { isInAnyGear, ownGearId, parseAssignment, parsePacket } from './assignment';
-export { answeredOf, type Answered } from './answered';
+export { answeredOf, type AnswerTally } from './answered';
 export * from './review';

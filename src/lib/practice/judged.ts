@@ -1,4 +1,4 @@
-import { itemOf, judge, SOURCES, type Item, type Verdict } from '../course/items';
+import { itemOf, judgeAnswer, SOURCES, type Item, type Verdict } from '../course/items';
 import { DataError } from '../scoring';
 import { type StoredAnswer, MOST } from '../wire';
 
@@ -41,7 +41,7 @@ function verdictOn({ answer }: Item, given: GivenAnswer['given']): Verdict {
     typeof given === 'number' &&
     (given < answer.least || given > answer.most);
   try {
-    if (!isOutside) return judge(answer, given);
+    if (!isOutside) return judgeAnswer(answer, given);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
   }

@@ -4,7 +4,7 @@ import { isSameQuestion } from './merge';
 import type { LearnerRecord } from '../wire';
 
 /** What a station of a lesson is about. A section of challenges gives a station for each of them. */
-export type Part =
+export type StationPart =
   | { kind: 'about' }
   | { kind: 'predict'; section: PredictSection }
   | { kind: 'see'; section: SeeSection }
@@ -18,7 +18,7 @@ export interface Station {
   /** Also its place on the page. */
   id: string;
   name: string;
-  part: Part;
+  part: StationPart;
   isOpen: boolean;
   isDone: boolean;
 }
@@ -57,7 +57,7 @@ function isQuestion({ part }: Stop): boolean {
   return part.kind === 'predict';
 }
 
-function isDone(part: Part, isPast: boolean, best: BestMarks): boolean {
+function isDone(part: StationPart, isPast: boolean, best: BestMarks): boolean {
   return part.kind === 'try' ? (best.get(part.challenge.id) ?? 0) >= PASS_MARK : isPast;
 }
 
@@ -88,7 +88,7 @@ function stopsAt(
     });
   }
   const id = sectionStation(sections, i);
-  return [{ id, name: section.title, part: { kind: section.kind, section } as Part }];
+  return [{ id, name: section.title, part: { kind: section.kind, section } as StationPart }];
 }
 
 /** The station of the i-th section, where it is not one of challenges. */

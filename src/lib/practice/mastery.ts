@@ -1,4 +1,4 @@
-import type { Asked } from '../scoring';
+import type { GuessQuantity } from '../scoring';
 import { MASTERED } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 
@@ -20,7 +20,7 @@ export interface CheckResult {
 }
 
 /** Judges a check by the criterion, never by a number of tries. Throws RangeError for an empty one. */
-export function judge(attempts: readonly Attempt[], asks: Asked): CheckResult {
+export function judgeCheck(attempts: readonly Attempt[], asks: GuessQuantity): CheckResult {
   const least = MASTERED[asks];
   const scores = errorScores(attempts.map(({ error }) => error));
   const right = attempts.filter(({ isRight }) => isRight).length / attempts.length;

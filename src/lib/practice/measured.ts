@@ -1,11 +1,11 @@
-import type { Asked, Challenge, GoalGrade, GradedRun } from '../scoring';
+import type { GuessQuantity, Challenge, GoalGrade, GradedRun } from '../scoring';
 import { TOLD_OUTSIDE } from './design';
 import { errorOf, isPaceRight, travelOf } from './mark';
 import type { Attempt } from './mastery';
 
 /** A practised try as mastery and feedback read it. */
 export interface Measured extends Attempt {
-  asks: Asked;
+  asks: GuessQuantity;
   /** The error on the scale of the bands outside which it is told, see feedback-plan.ts. */
   miss: number;
 }
@@ -35,7 +35,7 @@ export function measuredOf(challenge: Challenge, { result, grade }: GradedRun): 
   return null;
 }
 
-function bandOf(goal: GoalGrade['goal']): { asks: Asked; range: [number, number] } | null {
+function bandOf(goal: GoalGrade['goal']): { asks: GuessQuantity; range: [number, number] } | null {
   if (goal.kind === 'hops') return { asks: 'height', range: goal.height_m };
   if (goal.kind === 'bottom_first') return { asks: 'down', range: [0, goal.within_s] };
   return null;

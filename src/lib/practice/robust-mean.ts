@@ -38,12 +38,12 @@ export function robustMean(values: readonly number[]): RobustMean {
   }
   const held = heldBack(values, value, scale);
   const free = values.filter((x, i) => x === held[i]).length / count;
-  const band = bandOf(spread(held, value) / free, count);
+  const band = halfWidthOf(spread(held, value) / free, count);
   return { value, band, sd: scale, count };
 }
 
 /** Half width of the band of a mean of `count` values with this standard deviation. */
-export function bandOf(sd: number, count: number): number {
+export function halfWidthOf(sd: number, count: number): number {
   return (studentQuantile((1 + CONFIDENCE) / 2, count - 1) * sd) / Math.sqrt(count);
 }
 

@@ -3,7 +3,7 @@ import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 import { errorOf, type Mark } from './mark';
 import { levelNow, type LevelNow } from './level-now';
-import { bandOf, robustMean, type RobustMean } from './robust-mean';
+import { halfWidthOf, robustMean, type RobustMean } from './robust-mean';
 
 /** A learner's hand as a ruler: how far the bait goes for what the hand means. */
 export interface Ruler {
@@ -73,7 +73,7 @@ export function trendOf(all: readonly Mark[]): Trend | null {
 
 function moreTries(sd: number, made: number): number | null {
   for (let count = made + 1; count <= RULER_TRIES; count++) {
-    if (bandOf(sd, count) <= SETTLED_WITHIN) return count - made;
+    if (halfWidthOf(sd, count) <= SETTLED_WITHIN) return count - made;
   }
   return null;
 }

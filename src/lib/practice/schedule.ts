@@ -1,6 +1,6 @@
 import { CHECK_AFTER_MS, TRIES, type Phase } from './design';
-import type { Asked } from '../scoring';
-import { judge, type Attempt, type CheckResult } from './mastery';
+import type { GuessQuantity } from '../scoring';
+import { judgeCheck, type Attempt, type CheckResult } from './mastery';
 
 /** A try as the schedule reads it. */
 export interface ScheduledTry extends Attempt {
@@ -38,7 +38,11 @@ const SITTING_MS = 2 * 3_600_000;
  * Then a check at least a day after the last practice, and another at least 7 days after the first
  * was passed. A failed check leads back to unseen practice and, if it was the second, is a lapse.
  */
-export function progressOf(tries: readonly ScheduledTry[], now_ms: number, asks: Asked): Progress {
+export function drillProgressOf(
+  tries: readonly ScheduledTry[],
+  now_ms: number,
+  asks: GuessQuantity
+): Progress {
   const walk = new Walk(asks);
   for (const made of [...tries].sort((a, b) => a.at_ms - b.at_ms)) walk.take(made);
   return walk.progress(now_ms);
@@ -53,7 +57,7 @@ class Walk {
   private check: ScheduledTry[] = [];
   private readonly checks: (CheckResult & { at_ms: number })[] = [];
 
-  constructor(private readonly asks: Asked) {}
+  constructor(private readonly asks: GuessQuantity) {}
 
   take(made: ScheduledTry): void {
     if (this.standing === 'new') this.standing = 'practising';
@@ -92,7 +96,7 @@ class Walk {
     if (made.at_ms - this.last_ms > SITTING_MS) this.check = [];
     this.check.push(made);
     if (this.check.length < TRIES.kept) return;
-    const result = judge(this.check, this.asks);
+    const result = judgeCheck(this.check, this.asks);
     this.checks.push({ ...result, at_ms: made.at_ms });
     this.check = [];
     if (result.isPassed) this.passed(made.at_ms);

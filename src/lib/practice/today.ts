@@ -2,7 +2,7 @@ import type { Drill, Lesson } from '../course';
 import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
 import { questionsToday, type Question } from './questions';
 import type { Days } from './review';
-import { progressOf, type Progress, type ScheduledTry } from './schedule';
+import { drillProgressOf, type Progress, type ScheduledTry } from './schedule';
 import type { LearnerRecord, StoredTry } from '../wire';
 
 /** What to do today, in one line, why, and about how long it takes. */
@@ -157,13 +157,13 @@ function practisedIn(
   read: ReadTry
 ): Practised[] {
   return drills.flatMap((drill) => {
-    const made = triesOf(drill.id, tries).flatMap((one) => read(one) ?? []);
-    return made.length > 0 ? [{ drill, progress: progressOf(made, now_ms, drill.asks) }] : [];
+    const made = drillTriesOf(drill.id, tries).flatMap((one) => read(one) ?? []);
+    return made.length > 0 ? [{ drill, progress: drillProgressOf(made, now_ms, drill.asks) }] : [];
   });
 }
 
 /** Tries that were made as practice of this drill; its name is the first part of their challenges' ids. */
-export function triesOf(drill: string, tries: readonly StoredTry[]): StoredTry[] {
+export function drillTriesOf(drill: string, tries: readonly StoredTry[]): StoredTry[] {
   return tries.filter(
     ({ challenge, phase }) => phase !== undefined && challenge.startsWith(`${drill}-`)
   );
@@ -174,10 +174,10 @@ function shortDrillOf({ progress, tries }: LearnerRecord, drills: Course['drills
   const isTaught = ({ lesson }: Course['drills'][number]) =>
     progress.some((one) => one.lesson === lesson && one.finished !== null);
   const short = drills.find(
-    (drill) => isTaught(drill) && triesOf(drill.id, tries).length < SHORT_DRILL_TRIES
+    (drill) => isTaught(drill) && drillTriesOf(drill.id, tries).length < SHORT_DRILL_TRIES
   );
   if (!short) return null;
-  const left = SHORT_DRILL_TRIES - triesOf(short.id, tries).length;
+  const left = SHORT_DRILL_TRIES - drillTriesOf(short.id, tries).length;
   return {
     does: `make ${left} hidden ${left === 1 ? 'try' : 'tries'} at “${short.title}”`,
     why: 'Now without seeing the bait.',

@@ -16,7 +16,7 @@ export const BED_PX = 30;
 export const STRIP_PX = 34;
 
 /** What has to be seen: travel along the bottom and clearance above and below its start, m. */
-export interface Reach {
+export interface CloseUpExtent {
   least_travel_m: number;
   most_travel_m: number;
   most_height_m: number;
@@ -26,7 +26,7 @@ export interface Reach {
 
 /** The close-up that holds `reach`; x in the model's frame, the bait having started at (x, z). */
 export function closeUp(
-  reach: Reach,
+  reach: CloseUpExtent,
   start: { x_m: number; z_m: number },
   width: number,
   height: number

@@ -17,11 +17,11 @@ export function eventsOf(result: Result, units: Units): Event[] {
     }
   ]);
   const { t_s } = result.trace;
-  return [...hops, { t_s: t_s[t_s.length - 1], text: summaryOf(result, units) }];
+  return [...hops, { t_s: t_s[t_s.length - 1], text: trySummaryOf(result, units) }];
 }
 
 /** The whole try in a sentence. */
-export function summaryOf(result: Result, units: Units): string {
+export function trySummaryOf(result: Result, units: Units): string {
   const tip = formatLength(tipTravel(result), units);
   const bait = formatLength(result.travel_m, units);
   const air =

@@ -1,8 +1,8 @@
 import { FOOT_M } from '$lib/model';
-import { withUnit, type Asked, type Guess, type Units } from '$lib/scoring';
+import { withUnit, type GuessQuantity, type Guess, type Units } from '$lib/scoring';
 
 /** What is asked in words, and what the mark beside each answer is: solid down, open off the bottom. */
-export const QUESTIONS: Record<Asked, Question> = {
+export const GUESS_QUESTIONS: Record<GuessQuantity, Question> = {
   travel: {
     ask: 'What did the bait do?',
     typed: 'It moved',
@@ -30,7 +30,7 @@ interface Question {
 
 /** The guess that was made in the form, or what is missing in words. */
 export function readGuess(
-  asks: Asked,
+  asks: GuessQuantity,
   typed: string,
   isDown: boolean | null,
   units: Units

@@ -40,14 +40,14 @@ const TOUCH_BAIT_M = 0.02;
 /** No try is longer, s: beyond that the hand has been forgotten. */
 const LONGEST_S = 120;
 
-export type Stage = 'waiting' | 'moving' | 'still';
+export type TryStage = 'waiting' | 'moving' | 'still';
 
 /** One try in practice water, from the rod at rest to the bait at rest. */
 export class LiveTry {
   readonly now: Pose;
   readonly before: Pose;
   readonly reel = new Reel();
-  stage: Stage = 'waiting';
+  stage: TryStage = 'waiting';
   private isMeant = false;
   private from_deg = 0;
   private strayed_deg = 0;

@@ -2,10 +2,10 @@ import { onMount } from 'svelte';
 import { FrameLoop } from './frame-loop';
 import type { Scene } from './scene';
 import type { Showing } from './showing.svelte';
-import type { Stage } from './stage';
+import type { Backdrop } from './stage';
 
 /** Draws a showing into its scene, frame by frame while it plays, for as long as its component lives. */
-export function drawPlayed(scene: Scene, stage: () => Stage, showing: () => Showing): void {
+export function drawPlayed(scene: Scene, stage: () => Backdrop, showing: () => Showing): void {
   const loop = new FrameLoop((_now, elapsed_ms) => {
     const { player } = showing();
     player.advance(elapsed_ms / 1000);

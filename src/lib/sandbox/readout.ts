@@ -1,7 +1,7 @@
 import type { Trace } from '$lib/model';
 import { tipTravel } from '$lib/scoring';
 import type { Series } from './series';
-import type { Stage } from './stage';
+import type { Backdrop } from './stage';
 
 /** The numbers beside the pictures, SI. Null where nothing has been seen yet. */
 export interface Readout {
@@ -24,7 +24,7 @@ export const NOTHING_YET: Readout = {
 };
 
 /** How things stand at the end of a run that goes on. */
-export function readoutOf(trace: Trace, stage: Stage, line_in_m: number): Readout {
+export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Readout {
   const last = trace.t_s.length - 1;
   const x_m = trace.bait_x_m[last];
   const isTouching = trace.contact[last] === 1;

@@ -1,7 +1,7 @@
 import { FOOT_M, INCH_M } from '$lib/model';
 import { withUnit, type Units } from '$lib/scoring';
 
-export interface Tick {
+export interface RulerTick {
   /** m from the ruler's zero. */
   readonly at_m: number;
   /** 0 fine, 1 half-way, 2 with a label. */
@@ -53,9 +53,9 @@ export function rulerTicks(
   scale: number,
   units: Units,
   label_px = 44
-): Tick[] {
+): RulerTick[] {
   const division = divisionFor(scale, units, label_px);
-  const ticks: Tick[] = [];
+  const ticks: RulerTick[] = [];
   const last = Math.floor(to_m / division.fine_m + 1e-9);
   for (let i = Math.ceil(from_m / division.fine_m - 1e-9); i <= last; i++) {
     const at_m = i * division.fine_m;
@@ -94,11 +94,16 @@ function metricLabel(at_m: number): string {
 }
 
 /** Marks of a sounding line down to `depth_m`, at least `least_px` apart. */
-export function soundingMarks(depth_m: number, scale: number, units: Units, least_px = 22): Tick[] {
+export function soundingMarks(
+  depth_m: number,
+  scale: number,
+  units: Units,
+  least_px = 22
+): RulerTick[] {
   const unit_m = units === 'imperial' ? FOOT_M : 1;
   const steps = units === 'imperial' ? [5, 10, 20, 50] : [1, 2, 5, 10];
   const step = steps.find((s) => s * unit_m * scale >= least_px) ?? steps[steps.length - 1];
-  const marks: Tick[] = [];
+  const marks: RulerTick[] = [];
   for (let i = 1; i * step * unit_m < depth_m - 0.25 * step * unit_m; i++) {
     const isSolid = i % 2 === 1;
     marks.push({ at_m: i * step * unit_m, rank: 2, label: String(i * step), isSolid });

@@ -1,5 +1,5 @@
 import type { Trace } from '$lib/model';
-import { closeUp, type Reach } from './close-up';
+import { closeUp, type CloseUpExtent } from './close-up';
 import { paintBottom, paintBottomBack } from './draw/bottom';
 import { deckView, paintDeck, paintDeckBack } from './draw/from-deck';
 import { liftView, paintLift, paintLiftBack } from './draw/lift';
@@ -8,7 +8,7 @@ import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
 import type { Ink } from './palette';
 import { Picture } from './picture';
 import { Scenery, type SceneryNow } from './scenery/scenery';
-import { reachOf, widen, type Moment, type Stage } from './stage';
+import { closeUpExtentOf, widen, type Moment, type Backdrop } from './stage';
 import type { View } from './view';
 
 const rods = {
@@ -17,7 +17,7 @@ const rods = {
   deck: { view: deckView, back: paintDeckBack, front: paintDeck }
 } as const;
 
-function rodPicture({ isFromDeck, plane }: Stage) {
+function rodPicture({ isFromDeck, plane }: Backdrop) {
   return rods[isFromDeck ? 'deck' : plane];
 }
 
@@ -27,10 +27,10 @@ export class Scene {
   readonly rod = new Picture();
   readonly bottom = new Picture();
   private ink: Ink | null = null;
-  private stage: Stage | null = null;
+  private stage: Backdrop | null = null;
   private moment: Moment | null = null;
   private views: { whole: View; rod: View; bottom: View } | null = null;
-  private reach: Reach | null = null;
+  private reach: CloseUpExtent | null = null;
   private scenery: Scenery | null = null;
   private motion: MediaQueryList | null = null;
   private reached: { trace: Trace | null; ticks: number } = { trace: null, ticks: 0 };
@@ -41,10 +41,10 @@ export class Scene {
     this.layOut();
   }
 
-  setStage(stage: Stage): void {
+  setStage(stage: Backdrop): void {
     this.stage = stage;
     this.moment = null;
-    this.reach = reachOf(stage);
+    this.reach = closeUpExtentOf(stage);
     this.reached = { trace: null, ticks: 0 };
     this.layOut();
   }
@@ -88,7 +88,7 @@ export class Scene {
     );
   }
 
-  private sceneryOf(stage: Stage, { trace, pose }: Moment): SceneryNow {
+  private sceneryOf(stage: Backdrop, { trace, pose }: Moment): SceneryNow {
     if (this.scenery?.trace !== trace) {
       this.scenery = new Scenery(stage, trace, this.motion?.matches ?? true);
     }
@@ -99,7 +99,7 @@ export class Scene {
     const { stage, reached, bottom } = this;
     if (!stage) return;
     if (reached.trace !== trace) {
-      this.reach = reachOf(stage);
+      this.reach = closeUpExtentOf(stage);
       reached.trace = trace;
       reached.ticks = 0;
     }

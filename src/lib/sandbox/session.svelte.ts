@@ -8,7 +8,7 @@ import {
 } from '$lib/model';
 import type { Guess, Units } from '$lib/scoring';
 import { Announcer } from './announcer';
-import { summaryOf } from './events';
+import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
 import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
@@ -20,7 +20,7 @@ import { NOTHING_YET, readoutOf, type Readout } from './readout';
 import { movedAngle, ROD_LIMITS, type Plane } from './rod-angles';
 import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
-import type { Stage } from './stage';
+import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
 
 /**
@@ -34,7 +34,7 @@ const IDLE_MS = 600;
 const READOUT_MS = 90;
 const TICK_MS = 10;
 
-export interface Task {
+export interface TryTask {
   readonly setup: Setup;
   readonly plane: Plane;
   readonly start: RodAngles;
@@ -44,7 +44,7 @@ export interface Task {
 }
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
-export class Session {
+export class TrySession {
   phase = $state<'ready' | 'moving' | 'guessing' | 'showing'>('ready');
   readout = $state.raw<Readout>(NOTHING_YET);
   showing = $state.raw<Showing | null>(null);
@@ -65,8 +65,8 @@ export class Session {
   takeFocus: () => void = () => {};
   units: Units = 'imperial';
   ontry: (made: Try) => void = () => {};
-  private stage: Stage | null = null;
-  private task: Task | null = null;
+  private stage: Backdrop | null = null;
+  private task: TryTask | null = null;
   private live: LiveTry | null = null;
   private blended: Pose = newPose(0);
   private input_ms = -Infinity;
@@ -79,14 +79,14 @@ export class Session {
   constructor(readonly scene: Scene) {}
 
   /** Puts out gear and water for a new try; the same again leaves the try in progress alone. */
-  prepare(task: Task): void {
+  prepare(task: TryTask): void {
     if (this.task && isSame(this.task, task)) return;
     this.task = task;
     this.again();
   }
 
   /** The same water seen with other ghosts, target or units. */
-  setStage(stage: Stage): void {
+  setStage(stage: Backdrop): void {
     this.stage = stage;
     this.scene.setStage(stage);
     this.loop.wake();
@@ -221,7 +221,7 @@ export class Session {
   private reveal(made: Try): void {
     const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.show(made.run, isReveal);
-    this.announcer.tell(summaryOf(made.run.result, this.units));
+    this.announcer.tell(trySummaryOf(made.run.result, this.units));
     this.ontry(made);
   }
 
@@ -299,7 +299,7 @@ export class Session {
   }
 }
 
-function isSame(a: Task, b: Task): boolean {
+function isSame(a: TryTask, b: TryTask): boolean {
   const parts = ['setup', 'plane', 'start', 'hold_s', 'longest_pause_s'] as const;
   return parts.every((part) => a[part] === b[part]);
 }

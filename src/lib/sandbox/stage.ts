@@ -11,7 +11,7 @@ import {
 import { baitOf } from '$lib/model/bait';
 import { bottomOf } from '$lib/model/bottom';
 import type { Units } from '$lib/scoring';
-import type { Reach } from './close-up';
+import type { CloseUpExtent } from './close-up';
 import type { Pose } from './pose';
 import type { Plane } from './rod-angles';
 
@@ -22,7 +22,7 @@ export interface Target {
 }
 
 /** What stands still during a try: the view model of the back sheets. */
-export interface Stage {
+export interface Backdrop {
   readonly setup: Setup;
   readonly plane: Plane;
   readonly start: RodAngles;
@@ -42,10 +42,13 @@ export interface Stage {
   readonly stems: readonly Stem[];
 }
 
-export type StageProps = Pick<Stage, 'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'> &
-  Partial<Pick<Stage, 'isFromDeck'>>;
+export type StageProps = Pick<
+  Backdrop,
+  'setup' | 'plane' | 'start' | 'units' | 'target' | 'ghosts'
+> &
+  Partial<Pick<Backdrop, 'isFromDeck'>>;
 
-export function stageOf(props: StageProps): Stage {
+export function stageOf(props: StageProps): Backdrop {
   const { setup } = props;
   const { radius_m } = baitOf(setup, waterAt(setup.water.temperature_C));
   const bottom = bottomOf(setup, radius_m);
@@ -72,8 +75,8 @@ export interface Moment {
 }
 
 /** What the close-up has to hold before the bait has moved: the target and the tries before. */
-export function reachOf(stage: Stage): Reach {
-  const reach: Reach = {
+export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
+  const reach: CloseUpExtent = {
     least_travel_m: 0,
     most_travel_m: 0.5,
     most_height_m: 0.2,
@@ -85,7 +88,13 @@ export function reachOf(stage: Stage): Reach {
 }
 
 /** Takes ticks `from` to `to` of a run into `reach`. */
-export function widen(reach: Reach, stage: Stage, trace: Trace, from: number, to: number): void {
+export function widen(
+  reach: CloseUpExtent,
+  stage: Backdrop,
+  trace: Trace,
+  from: number,
+  to: number
+): void {
   const towards = Math.sign(stage.bait.x_m);
   for (let i = from; i < to; i++) {
     const travel = towards * (stage.bait.x_m - trace.bait_x_m[i]);

@@ -38,7 +38,7 @@ export function metresZ(view: View, py: number): number {
 }
 
 /** The largest view of `extent` in a picture of this size; what is left over goes to the far side. */
-export function fit(extent: Extent, width: number, height: number): View {
+export function fitView(extent: Extent, width: number, height: number): View {
   const along = extent.farthest_m - extent.nearest_m;
   const up = extent.highest_m - extent.lowest_m;
   const scale = Math.min(width / along, height / up);

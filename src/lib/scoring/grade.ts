@@ -1,6 +1,6 @@
 import { simulate, type Move, type Result } from '../model';
 import { PASS_MARK, type Challenge } from './challenge';
-import { isRestraint, progressOf, shareOf, valueOf, type WeightedGoal } from './goals';
+import { isRestraint, goalProgressOf, shareOf, valueOf, type WeightedGoal } from './goals';
 import { runToGrade, type RunToGrade } from './run-to-grade';
 
 export interface GoalGrade {
@@ -79,5 +79,5 @@ function marksFor(share: number, weight: number): number {
 /** Keeping still is no achievement where something was to be done; where nothing was, it is all. */
 function doneShare({ goals }: Challenge, run: RunToGrade): number {
   const aims = goals.filter((goal) => !isRestraint(goal));
-  return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => progressOf(goal, run)));
+  return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => goalProgressOf(goal, run)));
 }

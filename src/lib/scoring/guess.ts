@@ -4,7 +4,7 @@ import { formatLength, type Units } from './display';
 import { waitAfterTouch } from './goals/tip-measures';
 
 /** What a learner can say of a try before it is shown, by what the try is for. */
-export type Asked = 'travel' | 'height' | 'down';
+export type GuessQuantity = 'travel' | 'height' | 'down';
 
 /** What the learner says the bait did, before it is shown. */
 export type Guess =
@@ -16,7 +16,7 @@ export type Guess =
   | { kind: 'down'; isDown: boolean };
 
 /** How far it went can be said of any try; hops and falls ask what matters there. */
-export function askedOf({ goals }: Pick<Challenge, 'goals'>): Asked {
+export function askedOf({ goals }: Pick<Challenge, 'goals'>): GuessQuantity {
   const has = (kind: string) => goals.some((goal) => goal.kind === kind);
   if (has('travel')) return 'travel';
   if (has('hops')) return 'height';

@@ -13,7 +13,7 @@ export { travelGoalOf, wordsOf, type Goal, type GoalWords, type WeightedGoal } f
 export { parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
-export { askedOf, guessWords, type Asked, type Guess } from './guess';
+export { askedOf, guessWords, type GuessQuantity, type Guess } from './guess';
 export {
   gradeRun,
   gradeTry,
@@ -44,4 +44,4 @@ export {
 } from './display';
 export { inUnits, wordingFault } from './wording';
 export { bandOf, cornersOf, type Band, type Unknowns } from './unknowns';
-export { name, number, text, whole } from './schema-parts';
+export { name, numberIn, text, whole } from './schema-parts';

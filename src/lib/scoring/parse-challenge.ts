@@ -5,7 +5,7 @@ import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
 import { goalSchemas } from './goals';
 import { range, TOTAL_MARKS } from './goals/goal-kind';
-import { name, number, text } from './schema-parts';
+import { name, numberIn, text } from './schema-parts';
 
 const challengeSchema = v.strictObject({
   id: name,
@@ -13,12 +13,12 @@ const challengeSchema = v.strictObject({
   ask: text,
   setup: v.unknown(),
   plane: v.picklist(['lift', 'sweep']),
-  start: v.strictObject({ elevation_deg: number(-90, 90), azimuth_deg: number(-180, 180) }),
-  hold_s: number(0, 60),
+  start: v.strictObject({ elevation_deg: numberIn(-90, 90), azimuth_deg: numberIn(-180, 180) }),
+  hold_s: numberIn(0, 60),
   goals: v.pipe(v.array(v.variant('kind', goalSchemas)), v.minLength(1, 'must have a goal')),
   visibility: v.picklist(['seen', 'half_seen', 'unseen']),
   phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
-  longest_pause_s: v.optional(number(0, 120)),
+  longest_pause_s: v.optional(numberIn(0, 120)),
   bite_between_s: v.optional(range(120)),
   reference: v.unknown(),
   beginner: v.unknown()

@@ -1,14 +1,11 @@
 import * as v from 'valibot';
+import { numberIn } from '../model';
 import { wordingFault } from './wording';
 
-/** A finite number from `low` to `high`; anything else is refused, naming the range. */
-export function number(low: number, high: number) {
-  const range = `must be a number from ${low} to ${high}`;
-  return v.pipe(v.number(), v.finite(range), v.minValue(low, range), v.maxValue(high, range));
-}
+export { numberIn };
 
 export function whole(low: number, high: number) {
-  return v.pipe(number(low, high), v.integer('must be a whole number'));
+  return v.pipe(numberIn(low, high), v.integer('must be a whole number'));
 }
 
 /** Words for a learner; quantities stand in braces (see inUnits). */

@@ -1,4 +1,4 @@
-import { Pace } from './pace';
+import { Throttle } from './throttle';
 
 /** Listeners of a room hear at most this often, ms: a room that votes at once is one message. */
 const BATCH_MS = 200;
@@ -8,7 +8,7 @@ const GATHER_MS = 25;
 const MOST_UNREAD = -64;
 
 /** Makes what a listener is shown now; the same text twice is sent once. */
-export type View = () => Promise<unknown>;
+export type ViewMaker = () => Promise<unknown>;
 
 /** What a listener who had to show a key needs to go on. */
 export interface Keyed {
@@ -18,10 +18,10 @@ export interface Keyed {
 }
 
 /** Who wants to listen. */
-export interface Wanted {
+export interface FeedRequest {
   /** Those with the same key see the same, so that it is computed once for all of them. */
   key: string;
-  view: View;
+  view: ViewMaker;
   /** The address that it counts for. */
   from: string;
   /** The seat that it is the feed of, if of any. */
@@ -42,7 +42,7 @@ export class Listener {
   readonly keyed: Keyed | undefined;
 
   constructor(
-    { key, from, seat = null, keyed }: Wanted,
+    { key, from, seat = null, keyed }: FeedRequest,
     private readonly view: () => Promise<string>,
     private readonly controller: Controller
   ) {
@@ -88,9 +88,12 @@ export class Listener {
 export class Audience {
   readonly listeners = new Set<Listener>();
   readonly #views = new Map<string, Promise<string>>();
-  readonly #pace = new Pace(() => this.#showAll(), { gather_ms: GATHER_MS, every_ms: BATCH_MS });
+  readonly #pace = new Throttle(() => this.#showAll(), {
+    gather_ms: GATHER_MS,
+    every_ms: BATCH_MS
+  });
 
-  add(wanted: Wanted, controller: Controller): Listener {
+  add(wanted: FeedRequest, controller: Controller): Listener {
     const { key, view } = wanted;
     const listener = new Listener(wanted, () => this.#viewOnce(key, view), controller);
     this.listeners.add(listener);
@@ -119,7 +122,7 @@ export class Audience {
     await Promise.allSettled([...this.listeners].map((one) => one.show()));
   }
 
-  #viewOnce(key: string, view: View): Promise<string> {
+  #viewOnce(key: string, view: ViewMaker): Promise<string> {
     const made = this.#views.get(key) ?? view().then((it) => JSON.stringify(it));
     this.#views.set(key, made);
     // A view is shared by those who ask in the same moment, never kept.

@@ -22,7 +22,7 @@ const MOST_ANSWERS = 500;
 
 const lessons = loadLessons();
 
-export function challengeOf(round: Round): Challenge {
+export function challengeOfRound(round: Round): Challenge {
   const found = round.kind === 'try' ? findChallenge(round.challenge, lessons) : undefined;
   if (!found) throw new Refusal(422, 'There is nothing to try in this round.');
   return found;
@@ -62,7 +62,7 @@ export async function takeAnswer(
 const NOT_ADMITTED = 'This phone has no place in this room. Come in with the code first.';
 
 async function replyTo(round: Round, answer: ClinicSubmission): Promise<ClinicReply> {
-  if (answer.kind === 'try') return gradeAgain(challengeOf(round), answer);
+  if (answer.kind === 'try') return gradeAgain(challengeOfRound(round), answer);
   if (pollOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
   throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);
 }

@@ -1,4 +1,4 @@
-import { challengeOf } from './clinic-answers';
+import { challengeOfRound } from './clinic-answers';
 import { partOf } from './clinic-flow';
 import { errorsOf } from './hand-ruler';
 import type { Room } from './rooms';
@@ -36,7 +36,7 @@ function byRound(a: string, b: string): number {
 function handOf(plan: readonly Round[], part: string, travels_m: number[]): RoomHand[] {
   const [at, ballot] = numbersOf(part);
   const round = plan[at];
-  const { title, goals } = challengeOf(round);
+  const { title, goals } = challengeOfRound(round);
   const goal = goals.find((one) => one.kind === 'travel');
   if (goal?.kind !== 'travel' || travels_m.length === 0) return [];
   const { target_m, band_m } = goal;

@@ -1,6 +1,6 @@
 import { makePoll, type AskedRound, type Poll } from '../compute/jobs/poll';
 import { PARALLELS } from './clinic-parallel';
-import { compute } from './compute';
+import { serverCompute } from './compute';
 import { Refusal } from './faults';
 import type { Round } from '../wire';
 
@@ -53,7 +53,7 @@ export class Polls {
   }
 }
 
-const polls = new Polls(makePoll, compute);
+const polls = new Polls(makePoll, serverCompute);
 
 /** The question of a round, worked out now if it was not before. Refuses where it asks none. */
 export const pollOf = (round: Round): Poll => polls.of(round);

@@ -1,5 +1,5 @@
 import type { Challenge } from '../scoring';
-import { challengeOf } from './clinic-answers';
+import { challengeOfRound } from './clinic-answers';
 import { Refusal } from './faults';
 import { RateLimiter } from './rate-limit';
 import { CODE_LENGTH } from './room-code';
@@ -45,10 +45,10 @@ export function rodWater({ plan, at }: Pick<RoomState, 'plan' | 'at'>): Challeng
   const before = plan.slice(0, at + 1).reverse();
   const round = [...before, ...plan].find(({ kind }) => kind === 'try');
   if (!round) throw new Refusal(422, 'This clinic has nothing to try.');
-  return challengeOf(round);
+  return challengeOfRound(round);
 }
 
-export function rodPlace(state: RoomState): RodPlace {
+export function rodPlaceOf(state: RoomState): RodPlace {
   const { title, plane, start } = rodWater(state);
   return { title, plane, start_deg: plane === 'lift' ? start.elevation_deg : start.azimuth_deg };
 }

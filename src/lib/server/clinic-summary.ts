@@ -7,7 +7,7 @@ import { participantsIn, type Room } from './rooms';
 import type { Db } from './store';
 import type { AskedOnce, ClinicSummary } from '../wire';
 
-export async function summaryOf(db: Db, room: Room): Promise<ClinicSummary> {
+export async function clinicSummaryOf(db: Db, room: Room): Promise<ClinicSummary> {
   const asked: AskedOnce[] = [];
   for (const [at, round] of room.state.plan.entries()) {
     if (round.kind !== 'predict' && round.kind !== 'ask') continue;

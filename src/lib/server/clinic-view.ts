@@ -3,7 +3,7 @@ import type { PhoneView, Revealed, RoomTry, Round, ScreenView, ShownRound } from
 import {
   answeredIn,
   answersTo,
-  challengeOf,
+  challengeOfRound,
   countVotes,
   type ParticipantAnswer
 } from './clinic-answers';
@@ -17,7 +17,7 @@ import { silentIn } from './admission';
 import { roomById, participantsIn, type Room } from './rooms';
 import type { Db } from './store';
 
-export function phoneView({ state }: Room): PhoneView {
+export function phoneViewOf({ state }: Room): PhoneView {
   const round = state.plan[state.at];
   const isAsked = round.kind === 'predict' || round.kind === 'ask';
   return {
@@ -37,7 +37,7 @@ export function phoneView({ state }: Room): PhoneView {
 function shownOf(round: Round): ShownRound {
   if (round.kind === 'talk') return { kind: 'talk', title: round.title, says: round.says };
   if (round.kind === 'try') {
-    return { kind: 'try', challenge: challengeOf(round), again: round.again ?? false };
+    return { kind: 'try', challenge: challengeOfRound(round), again: round.again ?? false };
   }
   const { about, ask, options, watch, item } = pollOf(round);
   const said = options.map(({ id, says }) => ({ id, says }));
@@ -50,7 +50,7 @@ function revealedOf(round: Round): Revealed {
   return { key, replies, explain, measured, run };
 }
 
-export async function screenView(db: Db, id: string, now: string): Promise<ScreenView> {
+export async function screenViewOf(db: Db, id: string, now: string): Promise<ScreenView> {
   const room = await roomById(db, id);
   const { state } = room;
   const round = state.plan[state.at];
@@ -73,7 +73,7 @@ export async function screenView(db: Db, id: string, now: string): Promise<Scree
   const poll = isAsked ? pollOf(round) : null;
   const key = state.phase === 'open' ? null : (poll?.key ?? null);
   return {
-    ...phoneView(room),
+    ...phoneViewOf(room),
     seats,
     answered,
     isDoorClosed,
@@ -99,5 +99,5 @@ function tryOf({ id, reply }: ParticipantAnswer): RoomTry[] {
 function replayOf(round: Round, answers: readonly ParticipantAnswer[], shown: string | null) {
   const found = answers.find(({ id }) => id === shown)?.answer;
   if (found?.kind !== 'try') return null;
-  return { challenge: challengeOf(round), input: found.input as RodInput };
+  return { challenge: challengeOfRound(round), input: found.input as RodInput };
 }

@@ -75,4 +75,4 @@ function open(): HostPort {
 const running = new ServerCompute(open);
 
 /** Has a job done off the server's own thread, see compute/jobs.ts. */
-export const compute: ServerCompute['ask'] = (job, given) => running.ask(job, given);
+export const serverCompute: ServerCompute['ask'] = (job, given) => running.ask(job, given);

@@ -1,7 +1,7 @@
 import type pg from 'pg';
-import { Audience, type Listener, type Wanted } from './audience';
+import { Audience, type FeedRequest, type Listener } from './audience';
 import { Addresses, makingWay } from './feed-bounds';
-import { Pace } from './pace';
+import { Throttle } from './throttle';
 import type { Store } from './store';
 
 /** Other nodes are told at most this often, ms. */
@@ -29,7 +29,7 @@ export class Feed {
   readonly #addresses = new Addresses();
   /** Rooms that the other nodes have not been told of yet. */
   readonly #unsaid = new Set<string>();
-  readonly #telling = new Pace(() => this.#tell(), { gather_ms: 0, every_ms: TELL_MS });
+  readonly #telling = new Throttle(() => this.#tell(), { gather_ms: 0, every_ms: TELL_MS });
   #ear: pg.PoolClient | undefined;
   #isClosed = false;
   readonly #heart: NodeJS.Timeout;
@@ -99,7 +99,7 @@ export class Feed {
   }
 
   /** A stream of a room's views. Refuses with 503 when there are too many, see feed-bounds.ts. */
-  stream(room: string, wanted: Wanted): ReadableStream<Uint8Array> {
+  stream(room: string, wanted: FeedRequest): ReadableStream<Uint8Array> {
     const { key, seat = null, from } = wanted;
     const older = makingWay(this.#rooms.get(room)?.listeners ?? [], key, seat);
     if (!older.some((one) => one.from === from)) this.#addresses.check(from);

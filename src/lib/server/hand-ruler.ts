@@ -8,7 +8,7 @@ const LEAST_TRIES = 3;
 const CLEAR_TRIES = 6;
 
 /** Null where the challenge asks for no distance, or the tries are too few to tell. */
-export function rulerOf(challenge: Challenge, travels_m: readonly number[]): HandRuler | null {
+export function handRulerOf(challenge: Challenge, travels_m: readonly number[]): HandRuler | null {
   const goal = travelOf(challenge);
   if (!goal || travels_m.length < LEAST_TRIES) return null;
   const { target_m, band_m } = goal;

@@ -9,11 +9,11 @@ import {
   type TryReply
 } from '../wire';
 import { DataError, type Challenge } from '../scoring';
-import { compute } from './compute';
+import { serverCompute } from './compute';
 import { clientWith, sharedAssignment } from './clients';
 import { Refusal } from './faults';
 import type { Db } from './store';
-import { accept, countOf, forgetSent, type Receipt } from './submissions';
+import { accept, submissionCountOf, forgetSent, type Receipt } from './submissions';
 
 /**
  * Browsers and Node differ in the last bits of sine and cosine, and a share that lies on the border
@@ -28,7 +28,7 @@ export async function gradeAgain(
   challenge: Challenge,
   { input, marks, model }: Pick<SubmittedTry, 'input' | 'marks' | 'model'>
 ): Promise<TryReply> {
-  const graded = await compute('grade', { challenge, input });
+  const graded = await serverCompute('grade', { challenge, input });
   const same = Math.abs(graded.marks - marks) <= MARKS_BAND;
   return { ...graded, agrees: same && model === MODEL_VERSION, model: MODEL_VERSION };
 }
@@ -39,7 +39,7 @@ async function judgeAgain(
   sent: SubmittedAnswer
 ): Promise<AnswerReply> {
   const { item, seed, given } = sent;
-  const verdict = await compute('judge', { given: { item, seed, given }, objectives });
+  const verdict = await serverCompute('judge', { given: { item, seed, given }, objectives });
   const agrees = verdict.right === sent.right && sent.model === MODEL_VERSION;
   return { ...verdict, agrees, model: MODEL_VERSION };
 }
@@ -57,7 +57,7 @@ export async function takeSent(
   if (!client) throw new Refusal(403, NOT_ENTERED);
   const { id: parent } = assignment;
   const submission = { scope: client.id, id: sent.id, parent, part: partOf(sent), payload: sent };
-  const room = (await countOf(db, client.id)) < MOST_SENT;
+  const room = (await submissionCountOf(db, client.id)) < MOST_SENT;
   // Asked only for what is new: what was acknowledged once stays so after the homework was closed.
   const receipt = await accept(db, submission, now, () => {
     if (assignment.closed_at) throw new Refusal(410, 'Your guide has closed this homework.');

@@ -1,16 +1,16 @@
 import { findChallenge, type Lesson } from '../course';
 import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
-import { dayOf, fieldOf, lessonOf, type Draft } from './plan-day';
-import { handLesson, type Hand } from './plan-hand';
+import { planDayOf, fieldOf, requiredLesson, type BlockDraft } from './plan-day';
+import { handLesson, type ClientHand } from './plan-hand';
 import type { Conditions, JigChoice, LessonPlan, PlanBlock } from '../wire';
 
-export interface Wanted {
+export interface PlanWanted {
   conditions: Conditions;
   jig: JigChoice;
   minutes: number;
   /** Null for somebody new. */
-  hand: Hand | null;
+  hand: ClientHand | null;
 }
 
 const LEAST_MINUTES = 30;
@@ -25,22 +25,22 @@ const COLD_C = 15;
  * left out whole. Throws DataError for minutes that hold no lesson.
  */
 export function planLesson(
-  { conditions, jig, minutes, hand }: Wanted,
+  { conditions, jig, minutes, hand }: PlanWanted,
   lessons: readonly Lesson[]
 ): LessonPlan {
   if (!Number.isInteger(minutes) || minutes < LEAST_MINUTES || minutes > MOST_MINUTES) {
     const reason = `must be a whole number from ${LEAST_MINUTES} to ${MOST_MINUTES}`;
     throw new DataError('minutes', minutes, reason);
   }
-  const safety = lessonOf('safety', lessons);
+  const safety = requiredLesson('safety', lessons);
   const cautions = [...safety.cautions, ...talkOf(conditions, safety)];
-  const drafts = dayOf(conditions, jig, hand, lessons).map((draft) =>
+  const drafts = planDayOf(conditions, jig, hand, lessons).map((draft) =>
     draft.lesson === safety.id ? { ...draft, steps: [...cautions, ...draft.steps] } : draft
   );
   return {
     before: homeworkFor(hand, lessons),
     blocks: timed(fitting(drafts, minutes), minutes),
-    log: fieldOf(lessonOf('a-morning', lessons)).log
+    log: fieldOf(requiredLesson('a-morning', lessons)).log
   };
 }
 
@@ -53,19 +53,19 @@ function talkOf({ temperature_C }: Conditions, safety: Lesson): string[] {
 }
 
 /** What may be asked before the day: the count, and the first not done yet of what the hand needs. */
-function homeworkFor(hand: Hand | null, lessons: readonly Lesson[]) {
+function homeworkFor(hand: ClientHand | null, lessons: readonly Lesson[]) {
   const count = findChallenge('count-it-down', lessons);
   const isOpen = ({ id }: Challenge) => !hand?.done.some((asked) => isInAnyGear(asked, id));
-  const own = lessonOf(handLesson(hand), lessons).challenges.find(isOpen);
+  const own = requiredLesson(handLesson(hand), lessons).challenges.find(isOpen);
   return [count && isOpen(count) ? count : undefined, own].flatMap((one) =>
     one ? [{ id: one.id, title: one.title }] : []
   );
 }
 
 /** As many as their least minutes allow, by rank; what comes after the first that does not fit goes. */
-function fitting(drafts: readonly Draft[], minutes: number): Draft[] {
+function fitting(drafts: readonly BlockDraft[], minutes: number): BlockDraft[] {
   let left = minutes;
-  const kept = new Set<Draft>();
+  const kept = new Set<BlockDraft>();
   for (const draft of [...drafts].sort((a, b) => a.rank - b.rank)) {
     if (draft.least > left) break;
     kept.add(draft);
@@ -75,7 +75,7 @@ function fitting(drafts: readonly Draft[], minutes: number): Draft[] {
 }
 
 /** Shares the minutes left over by `grows`, in whole minutes that sum to all of them. */
-function timed(drafts: readonly Draft[], minutes: number): PlanBlock[] {
+function timed(drafts: readonly BlockDraft[], minutes: number): PlanBlock[] {
   let left = minutes - drafts.reduce((sum, { least }) => sum + least, 0);
   let parts = drafts.reduce((sum, { grows }) => sum + grows, 0);
   return drafts.map(({ least, grows, title, why, needs, steps, lesson }) => {

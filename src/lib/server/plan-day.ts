@@ -6,11 +6,11 @@ import {
   type Retrieve
 } from '../course';
 import { retrievesFor } from './plan-retrieves';
-import { handLesson, handWhy, type Hand } from './plan-hand';
+import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
 /** Before it is known how long it gets: `least` minutes, and its part of those left over. */
-export interface Draft extends Omit<PlanBlock, 'minutes'> {
+export interface BlockDraft extends Omit<PlanBlock, 'minutes'> {
   least: number;
   grows: number;
   /** The smaller, the longer it stays when time is short. */
@@ -20,7 +20,7 @@ export interface Draft extends Omit<PlanBlock, 'minutes'> {
 /** Bottoms that hold a jig fast. */
 const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
 
-type Words = Pick<Draft, 'needs' | 'steps'>;
+type Words = Pick<BlockDraft, 'needs' | 'steps'>;
 
 /** The lesson speaks to the learner and a friend; here the guide is the friend. */
 const FOR_TWO: Words = {
@@ -33,17 +33,17 @@ const FOR_TWO: Words = {
 };
 
 /** All that a day could hold, in its order. */
-export function dayOf(
+export function planDayOf(
   conditions: Conditions,
   jig: JigChoice,
-  hand: Hand | null,
+  hand: ClientHand | null,
   lessons: readonly Lesson[]
-): Draft[] {
+): BlockDraft[] {
   const drill = (
     lesson: string,
-    rest: Omit<Draft, 'lesson' | 'needs' | 'steps'>,
-    { needs, steps }: Words = fieldOf(lessonOf(lesson, lessons))
-  ): Draft => {
+    rest: Omit<BlockDraft, 'lesson' | 'needs' | 'steps'>,
+    { needs, steps }: Words = fieldOf(requiredLesson(lesson, lessons))
+  ): BlockDraft => {
     return { ...rest, lesson, needs, steps };
   };
   const isSnaggy = SNAGGY.has(conditions.ground);
@@ -123,7 +123,7 @@ export function dayOf(
   ];
 }
 
-function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): Draft {
+function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): BlockDraft {
   const [id] = retrieve.challenges;
   const lesson = lessons.find(({ challenges }) => challenges.some((one) => one.id === id));
   const challenge = findChallenge(id, lessons);
@@ -155,7 +155,7 @@ function countWhy({ mass_kg, count_s, isLong, isHeavierForWind }: JigChoice): st
 }
 
 /** Throws for what the course no longer has: the plan must not go on without it. */
-export function lessonOf(id: string, lessons: readonly Lesson[]): Lesson {
+export function requiredLesson(id: string, lessons: readonly Lesson[]): Lesson {
   const lesson = findLesson(id, lessons);
   if (!lesson) throw new Error(`plan: no lesson ${id}`);
   return lesson;

@@ -2,7 +2,7 @@ import { formatShare } from '../scoring';
 import type { ChallengeProgress, HandAdvice, HandRuler } from '../wire';
 
 /** What a client's homework says of the hand. */
-export interface Hand {
+export interface ClientHand {
   ruler: (HandRuler & { advice: HandAdvice }) | null;
   /** Share of its moving time that the bait touched the bottom in those tries, 0–1. */
   contact: number;
@@ -14,7 +14,7 @@ export interface Hand {
 const LOW_CONTACT = 0.85;
 
 /** The hand in the challenge that it misses by most of a band; null before the first try. */
-export function handOf(challenges: readonly ChallengeProgress[]): Hand | null {
+export function handOf(challenges: readonly ChallengeProgress[]): ClientHand | null {
   const tried = challenges.filter(({ tries }) => tries.length > 0);
   if (tried.length === 0) return null;
   const missed = ({ ruler }: ChallengeProgress) =>
@@ -26,14 +26,14 @@ export function handOf(challenges: readonly ChallengeProgress[]): Hand | null {
 }
 
 /** The lesson whose drill on land this hand needs most. */
-export function handLesson(hand: Hand | null): string {
+export function handLesson(hand: ClientHand | null): string {
   if (!hand?.ruler || hand.ruler.advice === 'unclear') return 'one-foot';
   if (hand.contact < LOW_CONTACT || hand.ruler.advice === 'slower') return 'speed';
   return hand.ruler.advice === 'harder' ? 'slack' : 'your-hands-ruler';
 }
 
 /** Why that one, in words with quantities in braces. */
-export function handWhy(hand: Hand | null): string {
+export function handWhy(hand: ClientHand | null): string {
   if (!hand) return 'Nobody knows this hand yet: measure it.';
   const { ruler, contact } = hand;
   if (!ruler) return 'Too few tries at a distance to know this hand: measure it.';

@@ -16,12 +16,12 @@ import {
 import type { Challenge } from '../scoring';
 import type { Homework } from './assignments';
 import { clientsOf } from './clients';
-import { adviceFor, rulerOf } from './hand-ruler';
+import { adviceFor, handRulerOf } from './hand-ruler';
 import type { Db } from './store';
 import { readStored } from './stored';
 
 /** Where the clients of a homework stand, with all that they sent: every client, or only these. */
-export async function progressOf(
+export async function clientProgressOf(
   db: Db,
   homework: Homework,
   only?: readonly string[]
@@ -97,7 +97,7 @@ function challengeProgress(
   tries: KeptTry[],
   asked: number
 ): ChallengeProgress {
-  const ruler = rulerOf(
+  const ruler = handRulerOf(
     challenge,
     tries.map(({ graded }) => graded.travel_m)
   );

@@ -1,5 +1,5 @@
 /** A bucket of so many, filled again at so many a minute. */
-export interface Limit {
+export interface RateLimit {
   burst: number;
   perMinute: number;
 }
@@ -15,7 +15,7 @@ const MINUTE_MS = 60_000;
 export class RateLimiter {
   readonly #buckets = new Map<string, { left: number; at_ms: number }>();
 
-  constructor(private readonly limit: Limit) {}
+  constructor(private readonly limit: RateLimit) {}
 
   /** Takes one. @returns false when none is left */
   take(key: string, now_ms: number): boolean {

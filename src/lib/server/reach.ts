@@ -1,5 +1,5 @@
 import type { RequestEvent } from '@sveltejs/kit';
-import type { Reach } from '../wire';
+import type { PhoneAddress } from '../wire';
 
 /** Set by our own server alone: the addresses of this machine on its network, comma-separated. */
 const LAN_HEADER = 'x-feltfoot-lan';
@@ -8,7 +8,10 @@ const LAN_HEADER = 'x-feltfoot-lan';
  * The address that a link or code for phones must carry. Whoever opened the page on the machine that
  * serves it sees “localhost” there, which on a phone is the phone itself.
  */
-export function reachOf({ url, request }: Pick<RequestEvent, 'url' | 'request'>): Reach {
+export function phoneAddressOf({
+  url,
+  request
+}: Pick<RequestEvent, 'url' | 'request'>): PhoneAddress {
   if (!isLoopback(url.hostname)) return { origin: url.origin, byPhone: true };
   const [address] = (request.headers.get(LAN_HEADER) ?? '').split(',').filter(Boolean);
   if (!address) return { origin: url.origin, byPhone: false };

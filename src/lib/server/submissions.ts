@@ -80,7 +80,7 @@ function hashOf(...parts: string[]): string {
 }
 
 /** How many submissions a sender has stored: bounds what one phone can fill. */
-export async function countOf(db: Db, scope: string): Promise<number> {
+export async function submissionCountOf(db: Db, scope: string): Promise<number> {
   const { count } = await db
     .selectFrom('submissions')
     .select((of) => of.fn.countAll().as('count'))

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { DataError, parseData } from '../scoring';
-import { challenge, day, line, name, readBy, whole, words } from './fields';
+import { challenge, day, line, shortName, readBy, whole, words } from './fields';
 
 /** How much of the bait is seen, and how much is said, while homework is done. */
 export const HOMEWORK_PHASES = ['seen', 'half_seen', 'unseen'] as const;
@@ -24,7 +24,7 @@ export const MOST = {
 
 const names = (most: number, what: string) =>
   v.pipe(
-    v.array(name),
+    v.array(shortName),
     v.maxLength(most, `too many ${what}`),
     v.check((all) => isEachOnce(all), 'names one twice')
   );

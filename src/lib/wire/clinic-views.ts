@@ -3,7 +3,7 @@ import { rodInputSchema, type Move } from '../model';
 import { checkMove, parseData, type Challenge } from '../scoring';
 import { storedAnswer } from './answer';
 import { aid, counts, roomPhase } from './clinic';
-import { challenge, day, name, readBy } from './fields';
+import { challenge, day, shortName, readBy } from './fields';
 import { prediction } from './record';
 import { storedTry } from './try';
 
@@ -19,13 +19,13 @@ const run = readBy((input) => {
 
 const asks = v.nullable(v.pick(prediction, ['lesson', 'station']));
 /** The item of the bank that a question is; null for a lesson's own question. */
-const item = v.nullable(v.object({ source: name, seed: v.number() }));
+const item = v.nullable(v.object({ source: shortName, seed: v.number() }));
 
 /** What a room votes on, without what is right. */
 const poll = {
   about: v.string(),
   ask: v.string(),
-  options: v.array(v.object({ id: name, says: v.string() })),
+  options: v.array(v.object({ id: shortName, says: v.string() })),
   /** The lesson's own question that this is; null for others. */
   asks,
   /** What the screen plays before the vote. */
@@ -54,7 +54,7 @@ export type ModelOutcome = v.InferOutput<typeof outcome>;
 
 /** What is told of a question once it is revealed. */
 const revealed = v.object({
-  key: name,
+  key: shortName,
   replies: v.record(v.string(), v.string()),
   explain: v.nullable(v.string()),
   measured: v.nullable(outcome),
@@ -80,9 +80,9 @@ export const phoneView = v.object({
 export type PhoneView = v.InferOutput<typeof phoneView>;
 
 /** What a phone hears that came in; the id of its place is for the feed. */
-export const joined = v.object({ ...phoneView.entries, seat: name });
+export const joined = v.object({ ...phoneView.entries, seat: shortName });
 
-const roomTry = v.object({ id: name, travel_m: v.number(), marks: v.number() });
+const roomTry = v.object({ id: shortName, travel_m: v.number(), marks: v.number() });
 export type RoomTry = v.InferOutput<typeof roomTry>;
 
 /** The room's hand at a challenge: how far it is off, and how far apart, m. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { rodInputSchema } from '../model';
-import { id, name, time, token, whole } from './fields';
+import { id, shortName, time, token, whole } from './fields';
 import { tryReply } from './homework';
 import { marks } from './try';
 
@@ -15,23 +15,23 @@ const round = v.variant('kind', [
   /** The question that a lesson asks before it shows anything. */
   v.object({
     kind: v.literal('predict'),
-    lesson: name,
+    lesson: shortName,
     section: v.number(),
     minutes: v.number()
   }),
   /** A question like the one that was just explained. */
   v.object({
     kind: v.literal('ask'),
-    lesson: name,
-    item: name,
+    lesson: shortName,
+    item: shortName,
     seed: v.number(),
     minutes: v.number()
   }),
   /** `again`: the challenge of an earlier round, to see whether the room's hand has kept it. */
   v.object({
     kind: v.literal('try'),
-    lesson: name,
-    challenge: name,
+    lesson: shortName,
+    challenge: shortName,
     again: v.exactOptional(v.literal(true)),
     minutes: v.number()
   })
@@ -76,7 +76,7 @@ export const clinicAction = v.variant('do', [
   v.strictObject({
     do: v.picklist(['hold', 'open', 'hint', 'talk', 'reveal', 'again', 'end', 'resume'])
   }),
-  v.strictObject({ do: v.literal('hands'), option: name, count: whole(0, 1000) }),
+  v.strictObject({ do: v.literal('hands'), option: shortName, count: whole(0, 1000) }),
   v.strictObject({ do: v.literal('show'), id: v.nullable(id) })
 ]);
 export type ClinicAction = v.InferOutput<typeof clinicAction>;
@@ -86,8 +86,15 @@ const part = v.pipe(v.string(), v.regex(/^\d{1,3}\.\d{1,3}$/));
 
 /** What a participant sends: a vote, or a try with the marks that the phone showed. */
 export const clinicSubmission = v.variant('kind', [
-  v.strictObject({ kind: v.literal('vote'), id, part, option: name }),
-  v.strictObject({ kind: v.literal('try'), id, part, input: rodInputSchema, model: name, marks })
+  v.strictObject({ kind: v.literal('vote'), id, part, option: shortName }),
+  v.strictObject({
+    kind: v.literal('try'),
+    id,
+    part,
+    input: rodInputSchema,
+    model: shortName,
+    marks
+  })
 ]);
 export type ClinicSubmission = v.InferOutput<typeof clinicSubmission>;
 
@@ -124,7 +131,7 @@ export const clinicRequest = {
   open: v.strictObject({
     minutes: v.picklist(PLAN_MINUTES),
     /** Ids; without them, those of the prepared plan. */
-    lessons: v.optional(v.pipe(v.array(name), v.maxLength(20)))
+    lessons: v.optional(v.pipe(v.array(shortName), v.maxLength(20)))
   }),
   admission: v.strictObject({ door: v.picklist(['open', 'closed']) }),
   join: v.strictObject({ token }),

@@ -1,8 +1,10 @@
 import * as v from 'valibot';
-import { DataError, parseChallenge, type Challenge } from '../scoring';
+import { DataError, parseChallenge, whole, type Challenge } from '../scoring';
+
+export { whole };
 
 /** Longest name of a lesson, challenge, option or section; a longer one is no name of ours. */
-export const name = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+export const shortName = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 
 const DAY = String.raw`\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])`;
 const CLOCK = String.raw`([01]\d|2[0-3]):[0-5]\d:[0-5]\d\.\d{3}`;
@@ -37,14 +39,6 @@ export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{16,64}$/, 'must be 
 /** A secret of ours: who has it may do what it opens. */
 export const TOKEN_PATTERN = /^[A-Za-z0-9_-]{22,64}$/;
 export const token = v.pipe(v.string(), v.regex(TOKEN_PATTERN, 'must be a token'));
-
-export const whole = (least: number, most: number) =>
-  v.pipe(
-    v.number(),
-    v.integer('must be a whole number'),
-    v.minValue(least, `must be from ${least} to ${most}`),
-    v.maxValue(most, `must be from ${least} to ${most}`)
-  );
 
 /** One line a person typed: no control characters, no spaces around it. */
 export const line = (most: number, least = 1) =>

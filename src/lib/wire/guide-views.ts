@@ -16,7 +16,7 @@ import type {
 } from './homework';
 
 /** Where a phone opens what a page offers. */
-export interface Reach {
+export interface PhoneAddress {
   /** Without a slash at the end. */
   origin: string;
   /** Whether another device gets there at all. */

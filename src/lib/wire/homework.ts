@@ -2,16 +2,16 @@ import * as v from 'valibot';
 import { rodInputSchema } from '../model';
 import { storedAnswer } from './answer';
 import { storedAssignment } from './assignment';
-import { day, id, line, name, time, token, words } from './fields';
+import { day, id, line, shortName, time, token, words } from './fields';
 import { guessEntries, marks } from './try';
 
 /** A try as a phone sends it. */
 const submittedTry = v.strictObject({
   kind: v.literal('try'),
   id,
-  challenge: name,
+  challenge: shortName,
   input: rodInputSchema,
-  model: name,
+  model: shortName,
   at: time,
   marks,
   ...guessEntries
@@ -20,7 +20,12 @@ const submittedTry = v.strictObject({
 /** An answer as a phone sends it. `right` is what the phone said; the server judges for itself. */
 const submittedAnswer = v.strictObject({ ...storedAnswer.entries, kind: v.literal('answer'), id });
 
-const finishedLesson = v.strictObject({ kind: v.literal('finished'), id, lesson: name, at: time });
+const finishedLesson = v.strictObject({
+  kind: v.literal('finished'),
+  id,
+  lesson: shortName,
+  at: time
+});
 
 /** Something that was done for homework. */
 export const homeworkSubmission = v.variant('kind', [
@@ -45,18 +50,18 @@ export const tryReply = v.object({
   /** What tip and bait did, and why; replies of before say nothing. */
   says: v.optional(v.object({ imperial: v.string(), metric: v.string() })),
   /** Model that graded. */
-  model: name
+  model: shortName
 });
 export type TryReply = v.InferOutput<typeof tryReply>;
 
 /** What the server made of an answer. */
 export const answerReply = v.object({
-  objective: name,
+  objective: shortName,
   right: v.boolean(),
   /** False when the phone said otherwise. */
   agrees: v.boolean(),
   /** Model that judged. */
-  model: name
+  model: shortName
 });
 export type AnswerReply = v.InferOutput<typeof answerReply>;
 
@@ -86,7 +91,7 @@ export const homeworkOrder = {
 };
 
 const client = v.object({
-  id: name,
+  id: shortName,
   nickname: v.string(),
   joined_at: time,
   /** What the guide wrote back. */
@@ -103,6 +108,6 @@ export type HomeworkView = v.InferOutput<typeof homeworkView>;
 /** What a client's phone gets to know about its homework and itself. */
 export const clientView = v.object({
   client,
-  assignment: v.object({ id: name, task: storedAssignment, closed_at })
+  assignment: v.object({ id: shortName, task: storedAssignment, closed_at })
 });
 export type ClientView = v.InferOutput<typeof clientView>;

@@ -16,7 +16,7 @@ export {
   id,
   idFrom,
   line,
-  name,
+  shortName,
   time,
   token,
   TOKEN_BYTES,

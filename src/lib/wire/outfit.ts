@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { LineMaterialName } from '../model';
-import { line, name, time } from './fields';
+import { line, shortName, time } from './fields';
 
 /** Most outfits a record holds: a full tackle room. */
 export const MOST_OUTFITS = 200;
@@ -54,15 +54,15 @@ export const ownNumbers = v.strictObject({
   /** Sets of values that span what the tests leave open, in pairs: see `spread` in docs/fit.md. */
   spread: v.pipe(v.array(optionalOf(v.pipe(v.number(), v.finite()))), v.maxLength(20)),
   /** The session they are from. */
-  session: name,
+  session: shortName,
   /** Version of the bait model they hold for. */
-  model: name,
+  model: shortName,
   at: time
 });
 
 /** One rod, line and jig as they are fished together. SI; docs/record-format.md. */
 export const outfit = v.strictObject({
-  id: name,
+  id: shortName,
   name: line(60),
   /** When it was last changed: of two the later stands. */
   at: time,

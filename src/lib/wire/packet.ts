@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { DataError, parseData } from '../scoring';
 import { report, storedAnswer } from './answer';
 import { assignment, MOST, storedAssignment, type Assignment } from './assignment';
-import { line, name, time, whole } from './fields';
+import { line, shortName, time, whole } from './fields';
 import { encodeRod, rodInLetters } from './rod-code';
 import { guessEntries } from './try';
 
@@ -33,7 +33,7 @@ const resultOf = <A extends v.GenericSchema<unknown, Assignment>>(assignment: A)
     /** Who did it, as the guide knows them; may be empty. */
     by: line(MOST.line, 0),
     /** Version of the bait model under which it was done. */
-    model: name,
+    model: shortName,
     tries: v.pipe(v.array(packetTry), v.maxLength(MOST_TRIES, 'too many tries')),
     answers: v.pipe(v.array(packetAnswer), v.maxLength(MOST_ANSWERS, 'too many answers'))
   });

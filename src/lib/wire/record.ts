@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
-import { name, time } from './fields';
+import { shortName, time } from './fields';
 import type { Outfit } from './outfit';
 import type { TestSession } from './test-session';
 import type { StoredTry } from './try';
@@ -14,18 +14,18 @@ import type { StoredTry } from './try';
 export const RECORD_VERSION = 3;
 
 export const prediction = v.strictObject({
-  lesson: name,
+  lesson: shortName,
   /** The station of the lesson that asked. */
-  station: name,
-  option: name,
+  station: shortName,
+  option: shortName,
   at: time
 });
 
 /** How far the learner has gone down a lesson. */
 export const lessonProgress = v.strictObject({
-  lesson: name,
+  lesson: shortName,
   /** Stations that were gone on to, each once; the last is where the learner was last. */
-  reached: v.pipe(v.array(name), v.minLength(1), v.maxLength(100)),
+  reached: v.pipe(v.array(shortName), v.minLength(1), v.maxLength(100)),
   at: time,
   /** When the end was first reached. */
   finished: v.nullable(time)
@@ -35,12 +35,12 @@ export const settings = v.strictObject({
   units: v.picklist(['imperial', 'metric']),
   scheme: v.picklist(['auto', 'light', 'dark']),
   /** The outfit in hand; none: the gear that a page comes with. */
-  outfit: v.optional(name)
+  outfit: v.optional(shortName)
 });
 
 /** Something that could not be read: kept as it was found, with the reason. */
 export const setAside = v.strictObject({
-  what: name,
+  what: shortName,
   why: v.string(),
   at: time,
   value: v.unknown()

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { baseMove, parseSetup, ScenarioError, type SetupInput } from '../model';
 import { DataError } from '../scoring';
-import { day, id, line, name, readBy, time, words } from './fields';
+import { day, id, line, readBy, shortName, time, words } from './fields';
 
 /** Most tests of one session: an afternoon at the pool is a dozen. */
 export const MOST_TESTS = 200;
@@ -95,7 +95,7 @@ export const testSession = v.strictObject({
   by: v.optional(line(60, 0), ''),
   notes: v.optional(words(2000), ''),
   /** The record's outfit it was done with, if it is one of them. */
-  outfit: v.optional(name),
+  outfit: v.optional(shortName),
   /** Gear, water and start: a scenario without its move, at the values that are thought true. */
   gear: setup,
   tests: v.pipe(v.array(storedTest), v.maxLength(MOST_TESTS)),

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { rodInputSchema } from '../model';
 import type { Phase } from '../scoring';
-import { name, time } from './fields';
+import { shortName, time } from './fields';
 
 const PHASES = ['seen', 'half_seen', 'unseen', 'kept'] as const satisfies readonly Phase[];
 
@@ -18,11 +18,11 @@ export type KeptGuess = v.InferOutput<v.StrictObjectSchema<typeof guessEntries, 
 
 /** A try as it is kept: what the hand did, never how it was marked. */
 export const storedTry = v.strictObject({
-  id: name,
-  challenge: name,
+  id: shortName,
+  challenge: shortName,
   input: rodInputSchema,
   /** Version of the bait model under which the learner saw this try. */
-  model: name,
+  model: shortName,
   at: time,
   ...guessEntries,
   /** The phase of practice it was made in; without it, it was made in a lesson. */

@@ -4,10 +4,10 @@ import { Refusal } from '$lib/server/faults';
 import { database, guideFrom } from '$lib/server/http';
 import { clinicOffer } from '$lib/server/clinic-plan';
 import { passkeysOf } from '$lib/server/passkeys';
-import { reachOf } from '$lib/server/reach';
+import { phoneAddressOf } from '$lib/server/reach';
 import { roomsOf } from '$lib/server/rooms';
 import { standingsOf } from '$lib/server/standing';
-import { isDone } from '$lib/app/guide';
+import { isAllDone } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
 
 /** Read once: that checks every lesson, which takes as long as some tries. */
@@ -21,7 +21,7 @@ export const load: PageServerLoad = async (event) => {
     const counted = homework.map(async (one) => {
       const standings = await standingsOf(db, one);
       const { id, task, closed_at } = one;
-      const [clients, done] = [standings.length, standings.filter(isDone).length];
+      const [clients, done] = [standings.length, standings.filter(isAllDone).length];
       return { id, title: task.title, due: task.due, isClosed: closed_at !== null, clients, done };
     });
     const clinics = (await roomsOf(db, guide)).map(({ id, code, created_at, state }) => {
@@ -31,7 +31,7 @@ export const load: PageServerLoad = async (event) => {
       return { id, day: created_at.slice(0, 10) };
     });
     const { name, keep_until } = guide;
-    const { origin } = reachOf(event);
+    const { origin } = phoneAddressOf(event);
     const offer = clinicOffer(lessons);
     return {
       guide: { name, keep_until, origin },

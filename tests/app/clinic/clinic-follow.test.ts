@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { follow } from '../../../src/lib/app/clinic/follow';
+import { followFeed } from '../../../src/lib/app/clinic/follow';
 
 /** A connection that the test breaks as it likes. */
 class FakeSource {
@@ -37,7 +37,7 @@ beforeEach(() => {
   vi.stubGlobal('addEventListener', online.addEventListener.bind(online));
   vi.stubGlobal('removeEventListener', online.removeEventListener.bind(online));
   for (const list of [FakeSource.all, views, connected]) list.length = 0;
-  stop = follow<object>(
+  stop = followFeed<object>(
     '/feed',
     v.looseObject({}),
     (view) => views.push(view),

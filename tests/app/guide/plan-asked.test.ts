@@ -1,32 +1,32 @@
 import { expect, test } from 'vitest';
 import {
   addressFor,
-  askedIn,
+  planRequestIn,
   clientIn,
   gearFor,
   offeredWith
 } from '../../../src/lib/app/guide/asked';
 
 test('an address asks for a client, a day and minutes, and for somebody new by itself', () => {
-  const asked = askedIn(
+  const asked = planRequestIn(
     new URLSearchParams('client=home-1.ina_2&depth=6.1&minutes=45&wind=strong')
   );
   expect(asked).toMatchObject({ depth: 6.1, minutes: 45, wind: 'strong', ground: 'gravel' });
   expect(clientIn(asked)).toEqual({ homework: 'home-1', client: 'ina_2' });
-  expect(clientIn(askedIn(new URLSearchParams()))).toBeNull();
+  expect(clientIn(planRequestIn(new URLSearchParams()))).toBeNull();
 });
 
 test.each(['minutes=20', 'depth=deep', 'ground=lava', 'client=ina', 'key=1'])(
   'an address with %s is refused by its field',
   (address) => {
-    expect(() => askedIn(new URLSearchParams(address))).toThrow(address.split('=')[0]);
+    expect(() => planRequestIn(new URLSearchParams(address))).toThrow(address.split('=')[0]);
   }
 );
 
 test('depth and weight are the client’s own until the guide says others', () => {
   const own = { depth_m: 7.6, mass_kg: 0.018 };
   const of = (params: string, known: typeof own | null) =>
-    gearFor(askedIn(new URLSearchParams(params)), known);
+    gearFor(planRequestIn(new URLSearchParams(params)), known);
   expect(of('', own)).toEqual({ depth_m: 7.6, jig_kg: 0.018 });
   expect(of('depth=5&jig=0.01', own)).toEqual({ depth_m: 5, jig_kg: 0.01 });
   expect(of('jig=', own)).toEqual({ depth_m: 7.6, jig_kg: null });

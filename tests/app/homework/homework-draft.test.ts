@@ -5,9 +5,9 @@ import { parseSetup } from '../../../src/lib/model';
 import { keptGuess, parseAssignment } from '../../../src/lib/practice';
 import { MOST } from '../../../src/lib/wire';
 import {
-  assignmentOf,
+  draftedAssignment,
   chosenIn,
-  countOf,
+  askedCountOf,
   firstDraft,
   titleFor
 } from '../../../src/lib/app/homework/draft';
@@ -43,8 +43,8 @@ describe('a draft of homework', () => {
     for (const choice of offer.choices.slice(0, 2)) choice.isSet = true;
     offer.objectives[0].isSet = true;
     Object.assign(draft, { title: ' ', tries: null, questions: 99 });
-    expect(countOf(offer)).toBe(4);
-    const assignment = assignmentOf(draft, 'abcd');
+    expect(askedCountOf(offer)).toBe(4);
+    const assignment = draftedAssignment(draft, 'abcd');
     expect(parseAssignment(assignment)).toEqual(assignment);
     expect(assignment).toMatchObject({
       ...{ title: 'One foot and 3 more', from: 'Reedmere Guiding', lessons: ['one-foot'] },
@@ -60,7 +60,7 @@ describe('a draft of homework', () => {
     expect(titleFor(draft)).toBe('Exactly one foot');
     offer.objectives[0].isSet = true;
     expect(titleFor(draft)).toBe('Exactly one foot and 1 more');
-    expect(assignmentOf({ ...draft, title: ' My own ' }, 'abcd').title).toBe('My own');
+    expect(draftedAssignment({ ...draft, title: ' My own ' }, 'abcd').title).toBe('My own');
   });
 
   test('begins with a day and with the challenge that a link names, or with none', () => {
@@ -78,7 +78,7 @@ describe('a draft of homework', () => {
     own.isSet = other.isSet = true;
     const setup = parseSetup(own.challenge.setup);
     own.setup = { ...setup, water: { ...setup.water, depth_m: 7 } };
-    const { challenges } = assignmentOf(draft, 'abcd');
+    const { challenges } = draftedAssignment(draft, 'abcd');
     expect(challenges[0].id).toBe(`${own.challenge.id}-abcd`);
     expect(challenges[0].setup.water.depth_m).toBe(7);
     expect(challenges[1]).toEqual(other.challenge);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { standingOf } from '../../../src/lib/practice';
 import { emptyRecord, type StoredAnswer } from '../../../src/lib/wire';
 import { loadLessons } from '../../../src/lib/course';
-import { itemOf, judge, SOURCES, type Item } from '../../../src/lib/course/items';
+import { itemOf, judgeAnswer, SOURCES, type Item } from '../../../src/lib/course/items';
 import { inUnits } from '../../../src/lib/scoring';
 import { keyWords, namesOn, seedFrom, SHEET_SIZE } from '../../../src/lib/app/quiz/sheet';
 import { openingOf } from '../../../src/lib/app/quiz/opening';
@@ -105,7 +105,7 @@ describe('a place on the ruler is graded alike in feet and in centimetres', () =
         const placeAt = (value: number) => least + step * Math.round((value - least) / step);
         // The hand can reach a right place, and a place just beyond the band is wrong.
         const beyond = placeAt(key + band + step);
-        return [placeAt(key), beyond].map((place) => judge(answer, place).right);
+        return [placeAt(key), beyond].map((place) => judgeAnswer(answer, place).right);
       });
       expect(verdicts).toEqual([
         [true, false],

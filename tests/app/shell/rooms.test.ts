@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { roomOf } from '../../../src/lib/app/shell/rooms';
+import { roomAddressOf } from '../../../src/lib/app/shell/rooms';
 
 test.each([
   ['/', null],
@@ -12,5 +12,5 @@ test.each([
   ['/standing/items', '/quiz'],
   ['/guide/new', null]
 ])('%s stands in the room %s', (path, room) => {
-  expect(roomOf(path)).toBe(room);
+  expect(roomAddressOf(path)).toBe(room);
 });

@@ -3,7 +3,7 @@ import { simulate } from '../../../src/lib/model';
 import {
   FIRST_PAIRS,
   movesToCompare,
-  sideOf,
+  comparedSideOf,
   VARIANTS,
   type Differing
 } from '../../../src/lib/app/water/choices';
@@ -15,7 +15,7 @@ const [plain] = movesToCompare(null);
 
 function pairOf(differing: Differing) {
   return FIRST_PAIRS[differing].map((id) => {
-    const { setup, move, hold_s } = sideOf(plain, differing, id, 'imperial');
+    const { setup, move, hold_s } = comparedSideOf(plain, differing, id, 'imperial');
     return simulate({ ...setup, move, hold_s });
   });
 }
@@ -31,7 +31,7 @@ test('the first pairs are the classic cases: the lighter and the quicker one lea
 
 test('each variant of a sweep can be run', () => {
   const made = (Object.keys(VARIANTS) as Differing[]).flatMap((differing) =>
-    VARIANTS[differing].map(({ id }) => sideOf(plain, differing, id, 'metric'))
+    VARIANTS[differing].map(({ id }) => comparedSideOf(plain, differing, id, 'metric'))
   );
   const still = made.filter(
     ({ setup, move }) => !(simulate({ ...setup, move, hold_s: 1 }).travel_m > 0)

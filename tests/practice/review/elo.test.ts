@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { seededRandom } from '../../../src/lib/model';
-import { expectedShare, rated, ratingsOf, stepOf, UNRATED } from '../../../src/lib/practice';
+import { expectedShare, rated, ratingsOf, ratingStepOf, UNRATED } from '../../../src/lib/practice';
 
 const chanceOf = () => 1 / 3;
 
@@ -26,7 +26,7 @@ function played(ability: number, difficulties: readonly number[], rounds: number
 
 describe('the ratings', () => {
   test('take steps of 4/(1 + 0.05 n)', () => {
-    expect([0, 20, 180].map((answers) => stepOf({ value: 0, answers }))).toEqual([4, 2, 0.4]);
+    expect([0, 20, 180].map((answers) => ratingStepOf({ value: 0, answers }))).toEqual([4, 2, 0.4]);
   });
 
   test('move learner and item apart by as much as the answer surprised', () => {

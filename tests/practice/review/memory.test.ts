@@ -1,6 +1,6 @@
 import { createEmptyCard, fsrs, FSRS, generatorParameters, Rating, type Grade } from 'ts-fsrs';
 import { describe, expect, test } from 'vitest';
-import { dayOf, gradeOf, memoriesOf, recall } from '../../../src/lib/practice';
+import { dayNumberOf, gradeOf, memoriesOf, recall } from '../../../src/lib/practice';
 import { anAnswer } from '../samples';
 
 /**
@@ -44,14 +44,14 @@ describe('what is remembered', () => {
       const at = new Date(Date.UTC(2030, 0, day, 8, i)).toISOString();
       return anAnswer(`a${i}`, { at, right: grade !== Again, report: 'knew' });
     });
-    const memory = memoriesOf([...answers].reverse(), dayOf).get('mark-drag');
+    const memory = memoriesOf([...answers].reverse(), dayNumberOf).get('mark-drag');
     expect(memory?.state.stability).toBeCloseTo(53.335106, 4);
     expect(memory?.state.difficulty).toBeCloseTo(6.3574867, 4);
     expect(memory?.answers).toBe(6);
   });
 
   test('is nine tenths sure on the day it is due', () => {
-    const memory = memoriesOf([anAnswer('a', { report: 'knew' })], dayOf).get('mark-drag');
+    const memory = memoriesOf([anAnswer('a', { report: 'knew' })], dayNumberOf).get('mark-drag');
     if (!memory) throw new Error('not remembered');
     expect(memory.due_day - memory.last_day).toBe(2);
     // Intervals are whole days: a stability of 2.31 is asked for after 2.
@@ -61,7 +61,7 @@ describe('what is remembered', () => {
 
   test('counts days through months and leap years', () => {
     for (const at of ['1970-01-01', '2028-02-29', '2030-12-31', '2100-03-01']) {
-      expect(dayOf(`${at}T23:59:00.000Z`)).toBe(Date.parse(at) / 86_400_000);
+      expect(dayNumberOf(`${at}T23:59:00.000Z`)).toBe(Date.parse(at) / 86_400_000);
     }
   });
 });

@@ -10,7 +10,7 @@ const DOUBLINGS = 4;
  * first thing that a feed says is how things stand: nothing has to be caught up.
  * @returns how to stop
  */
-export function follow<View extends object>(
+export function followFeed<View extends object>(
   path: string,
   schema: v.GenericSchema<unknown, View>,
   onview: (view: View) => void,

@@ -10,9 +10,9 @@ import {
 } from '$lib/app/connection';
 import { newId, now } from '$lib/app/record';
 import { tryRuns } from '$lib/app/try';
-import { follow } from './follow';
+import { followFeed } from './follow';
 import { foretold } from './foretold';
-import { homeLink, storedAnswer } from './home/home-link';
+import { homeLink, answerForRecord } from './home/home-link';
 import { keepPlace, keptPlace, newPlace, type Place, type RevealedAnswer } from './place';
 import { revealedIn } from './revealed-answer';
 import {
@@ -91,7 +91,7 @@ export class Participant {
       this.trouble = '';
       this.isForgotten = false;
       this.#stop();
-      this.#stop = follow(
+      this.#stop = followFeed(
         `${path}/feed?seat=${seat}`,
         phoneView,
         (view) => this.#show(view),
@@ -144,7 +144,7 @@ export class Participant {
     const told = place?.told[round];
     if (!place || !told || !this.isWaiting(round)) return;
     this.#keep({ ...place, reports: { ...place.reports, [round]: report } });
-    this.onanswered(storedAnswer(place.code, told.made, report));
+    this.onanswered(answerForRecord(place.code, told.made, report));
   }
 
   get hasAnswered(): boolean {

@@ -1,6 +1,6 @@
 import { rulerTicks } from '$lib/sandbox/ruler';
 import { formatLength, inUnits, PASS_MARK, type Challenge, type Units } from '$lib/scoring';
-import { spreadOf, type Mark, type Spread } from './spread';
+import { spreadOf, type SpreadTick, type Spread } from './spread';
 import type { RoomTry } from '$lib/wire';
 
 export interface RoomPlot {
@@ -36,7 +36,7 @@ export function roomPlot(challenge: Challenge, tries: readonly RoomTry[], units:
   };
 }
 
-function markRuler(): Mark[] {
+function markRuler(): SpreadTick[] {
   const steps = Array.from({ length: FULL_MARKS / MARKS_STEP + 1 }, (_, i) => i * MARKS_STEP);
   return steps.map((value) => ({ value, label: String(value) }));
 }

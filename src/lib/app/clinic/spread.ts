@@ -5,18 +5,18 @@ export interface Reached {
 }
 
 /** What was asked: the target and how far off it is still right. */
-export interface Asked {
+export interface AskedBand {
   target: number;
   band: number;
 }
 
-export interface Mark {
+export interface SpreadTick {
   value: number;
   label: string;
 }
 
 /** Round values between two, labels at least so many units of the drawing apart at a scale in units. */
-export type Ruler = (from: number, to: number, scale: number, apart: number) => Mark[];
+export type TickMaker = (from: number, to: number, scale: number, apart: number) => SpreadTick[];
 
 /** Where a room's tries lie beside the target, in a drawing so many units wide. */
 export interface Spread {
@@ -53,9 +53,9 @@ const NAME = 130;
  */
 export function spreadOf(
   tries: readonly Reached[],
-  { target, band }: Asked,
+  { target, band }: AskedBand,
   asked: string,
-  ruler: Ruler
+  ruler: TickMaker
 ): Spread {
   const values = tries.map(({ value }) => value);
   const from = Math.min(0, ...values);

@@ -47,15 +47,15 @@ const schema = v.strictObject({
   day: v.optional(v.pipe(v.string(), v.isoDate()))
 });
 
-export type Asked = v.InferOutput<typeof schema>;
+export type PlanRequest = v.InferOutput<typeof schema>;
 
 /** What the address of a plan asks for. Throws DataError with the field and value of the first fault. */
-export function askedIn(params: URLSearchParams): Asked {
+export function planRequestIn(params: URLSearchParams): PlanRequest {
   return parseData(schema, Object.fromEntries(params));
 }
 
 /** The client that is asked for, or null for somebody new. */
-export function clientIn({ client }: Asked): { homework: string; client: string } | null {
+export function clientIn({ client }: PlanRequest): { homework: string; client: string } | null {
   const [homework, id] = client.split('.');
   return id ? { homework, client: id } : null;
 }
@@ -74,7 +74,7 @@ export interface PlannedGear {
 
 /** Depth and weight to plan for: what is not asked for is the client's own, and else the course's. */
 export function gearFor(
-  { depth, jig }: Pick<Asked, 'depth' | 'jig'>,
+  { depth, jig }: Pick<PlanRequest, 'depth' | 'jig'>,
   own: OwnGear | null
 ): PlannedGear {
   return {

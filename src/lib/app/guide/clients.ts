@@ -33,7 +33,7 @@ export function pageOf<T>(all: readonly T[], asked: number) {
   return { page, pages, shown: all.slice((page - 1) * PAGE, page * PAGE) };
 }
 
-export const isDone = ({ done, parts }: ClientStanding) => done === parts;
+export const isAllDone = ({ done, parts }: ClientStanding) => done === parts;
 
 /** Those of that name, who is not done yet first, in the order of names. */
 export function inOrder(clients: readonly ClientStanding[], typed: string): ClientStanding[] {
@@ -41,7 +41,7 @@ export function inOrder(clients: readonly ClientStanding[], typed: string): Clie
     .filter(({ nickname }) => isNamed(nickname, typed))
     .sort(
       (a, b) =>
-        Number(isDone(a)) - Number(isDone(b)) ||
+        Number(isAllDone(a)) - Number(isAllDone(b)) ||
         a.nickname.localeCompare(b.nickname, undefined, { numeric: true }) ||
         a.joined_at.localeCompare(b.joined_at)
     );
@@ -50,7 +50,7 @@ export function inOrder(clients: readonly ClientStanding[], typed: string): Clie
 /** "2 of 3 parts done" */
 export function partsText(one: ClientStanding): string {
   if (!one.hasBegun) return 'not begun';
-  return isDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
+  return isAllDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
 }
 
 /** A homework as the list of them shows it. */

@@ -1,7 +1,7 @@
-export { type Asked, type OwnGear, askedIn, clientIn, gearFor } from './asked';
+export { type PlanRequest, type OwnGear, planRequestIn, clientIn, gearFor } from './asked';
 export { clientReport } from './client-report';
 export { default as ClientList } from './ClientList.svelte';
-export { briefly, inOrder, isDone, pageOf } from './clients';
+export { briefly, inOrder, isAllDone, pageOf } from './clients';
 export { default as ClinicIndex } from './ClinicIndex.svelte';
 export { default as Door } from './Door.svelte';
 export { keepFresh } from './fresh';

@@ -23,7 +23,7 @@ export function canHavePasskey({ hostname }: Pick<Location, 'hostname'>): boolea
 }
 
 /** Makes a passkey and adds it to the guide's space. Throws Refused. */
-export async function addPasskey(): Promise<void> {
+export async function registerPasskey(): Promise<void> {
   const options = await begin<PublicKeyCredentialCreationOptionsJSON>('add');
   const made = await touching(() =>
     startRegistration({ optionsJSON: { ...options, extensions: EXTENSIONS } })
@@ -44,7 +44,7 @@ export async function addPasskey(): Promise<void> {
 }
 
 /** Opens the space that a passkey of this device belongs to. Throws Refused. */
-export async function openByPasskey(): Promise<void> {
+export async function signInByPasskey(): Promise<void> {
   const options = await begin<PublicKeyCredentialRequestOptionsJSON>('open');
   const used = await touching(() =>
     startAuthentication({ optionsJSON: { ...options, extensions: EXTENSIONS } })

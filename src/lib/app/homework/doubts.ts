@@ -2,7 +2,7 @@ import { compute } from '$lib/compute/browser';
 import { ScenarioError } from '$lib/model';
 import { travelOf } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
-import { chosenIn, type Draft } from './draft';
+import { chosenIn, type HomeworkDraft } from './draft';
 
 /** A challenge that the gear chosen for it may spoil: none can do it, or nobody knows. */
 export interface Doubt {
@@ -18,7 +18,7 @@ type CanBeDone = (challenge: Challenge) => Promise<'yes' | 'no' | 'unknown'>;
  * lesson's. Each takes the model up to a second, off the page.
  */
 export async function doubtsOf(
-  draft: Draft,
+  draft: HomeworkDraft,
   canBeDone: CanBeDone = (challenge) => compute.ask('canBeDone', challenge)
 ): Promise<Doubt[]> {
   const own = chosenIn(draft)

@@ -24,7 +24,7 @@ export interface Offer {
 }
 
 /** Homework as a guide is putting it together. */
-export interface Draft {
+export interface HomeworkDraft {
   title: string;
   from: string;
   note: string;
@@ -54,7 +54,7 @@ export function firstDraft(
   lessons: readonly Lesson[],
   objectives: readonly Objective[],
   { from = '', due = '', challenge: first = '' }: First = {}
-): Draft {
+): HomeworkDraft {
   return {
     title: '',
     from,
@@ -76,22 +76,22 @@ export function firstDraft(
 }
 
 /** The setup that a choice has now, all defaults filled in. */
-export function setupOf({ challenge, setup }: Choice): Setup {
+export function chosenSetupOf({ challenge, setup }: Choice): Setup {
   return setup ?? parseSetup(challenge.setup);
 }
 
 /** The challenges that are asked. */
-export function chosenIn({ offers }: Draft): Choice[] {
+export function chosenIn({ offers }: HomeworkDraft): Choice[] {
   return offers.flatMap(({ choices }) => choices).filter(({ isSet }) => isSet);
 }
 
 /** How much of a lesson's offer is asked. */
-export function countOf({ isSet, choices, objectives }: Offer): number {
+export function askedCountOf({ isSet, choices, objectives }: Offer): number {
   return [{ isSet }, ...choices, ...objectives].filter((one) => one.isSet).length;
 }
 
 /** What it is called when the guide says nothing: by what is asked, the first of it by name. */
-export function titleFor({ offers }: Draft): string {
+export function titleFor({ offers }: HomeworkDraft): string {
   const titles = offers.flatMap(({ isSet, title, choices, objectives }) => [
     ...(isSet ? [title] : []),
     ...choices.filter((one) => one.isSet).map(({ challenge }) => challenge.title),
@@ -103,7 +103,7 @@ export function titleFor({ offers }: Draft): string {
 }
 
 /** The homework that the draft stands for. @param suffix for challenges in another gear, see ownGearId */
-export function assignmentOf(draft: Draft, suffix: string): Assignment {
+export function draftedAssignment(draft: HomeworkDraft, suffix: string): Assignment {
   const { title, from, note, offers, tries, questions, phase, due } = draft;
   const objectives = offers.flatMap((offer) => offer.objectives);
   return {

@@ -10,7 +10,7 @@ export { default as WayBack } from './WayBack.svelte';
 export { default as Work } from './Work.svelte';
 export { gearText } from './asked-text';
 export { doubtTexts, doubtsOf } from './doubts';
-export { assignmentOf, countOf, firstDraft } from './draft';
+export { draftedAssignment, askedCountOf, firstDraft } from './draft';
 export { readFragment } from './link';
 export { isAllSent } from './parts';
 export { Phone } from './phone.svelte';

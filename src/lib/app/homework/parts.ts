@@ -2,7 +2,7 @@ import { askedAbout } from './question-set';
 import type { HomeworkEntry, TaskView } from './homework-store';
 
 /** One thing that is asked, and how far it is done. What was refused does not count. */
-export interface Part {
+export interface TaskPart {
   kind: 'lesson' | 'challenge' | 'questions';
   /** Of the lesson, the challenge or the objective. */
   id: string;
@@ -10,7 +10,7 @@ export interface Part {
   of: number;
 }
 
-export const isDone = ({ made, of }: Part) => made >= of;
+export const isPartDone = ({ made, of }: TaskPart) => made >= of;
 
 /** What was done here and not refused. */
 export function heldOf(entries: readonly HomeworkEntry[]) {
@@ -18,21 +18,21 @@ export function heldOf(entries: readonly HomeworkEntry[]) {
 }
 
 /** All that is asked, in the order of the page. */
-export function partsOf(task: TaskView, entries: readonly HomeworkEntry[]): Part[] {
+export function partsOf(task: TaskView, entries: readonly HomeworkEntry[]): TaskPart[] {
   const held = heldOf(entries);
   const tries = held.filter((one) => one.kind === 'try');
   const answers = held.filter((one) => one.kind === 'answer');
   const finished = held.filter((one) => one.kind === 'finished');
   return [
-    ...task.lessons.map((id): Part => {
+    ...task.lessons.map((id): TaskPart => {
       const { length: made } = finished.filter(({ lesson }) => lesson === id);
       return { kind: 'lesson', id, made, of: 1 };
     }),
-    ...task.challenges.map(({ id }): Part => {
+    ...task.challenges.map(({ id }): TaskPart => {
       const { length: made } = tries.filter(({ challenge }) => challenge === id);
       return { kind: 'challenge', id, made, of: task.tries };
     }),
-    ...task.objectives.map((id): Part => {
+    ...task.objectives.map((id): TaskPart => {
       const { length: made } = askedAbout(id, answers);
       return { kind: 'questions', id, made, of: task.questions };
     })
@@ -40,15 +40,19 @@ export function partsOf(task: TaskView, entries: readonly HomeworkEntry[]): Part
 }
 
 /** What to do after this part: the next that is not done, from the first again after the last. */
-export function nextAfter(parts: readonly Part[], kind: Part['kind'], id: string): Part | null {
+export function nextAfter(
+  parts: readonly TaskPart[],
+  kind: TaskPart['kind'],
+  id: string
+): TaskPart | null {
   const at = parts.findIndex((one) => one.kind === kind && one.id === id);
   const others = [...parts.slice(at + 1), ...parts.slice(0, at)];
-  return others.find((one) => !isDone(one)) ?? null;
+  return others.find((one) => !isPartDone(one)) ?? null;
 }
 
 /** Where this homework is, in one line for the top; nothing while there is something to do. */
 export function headline(task: TaskView, entries: readonly HomeworkEntry[]): string {
-  const all = partsOf(task, entries).every(isDone);
+  const all = partsOf(task, entries).every(isPartDone);
   const waiting = entries.filter(({ state }) => state === 'waiting').length;
   if (all && waiting === 0) return 'Done. Your guide has it all.';
   if (task.isClosed) return 'Closed by your guide. Nothing more is taken.';

@@ -1,9 +1,7 @@
 import { type Assignment, type HomeworkResult, packetOf } from '$lib/wire';
 import { parsePacket } from '$lib/practice';
+import type { Shelf } from '$lib/app/shell';
 import { forgetWayBack } from './way-back';
-
-/** Where homework in hand is kept: the part of the browser's Storage that is needed. */
-export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
 const KEY = 'feltfoot-homework-in-hand';
 /** The last so many homeworks; older ones have been handed back or given up. */

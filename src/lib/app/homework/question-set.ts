@@ -3,10 +3,10 @@ import { type DailySet } from '$lib/practice';
 import type { StoredAnswer } from '$lib/wire';
 
 /** What of an answer tells which question it was. */
-export type Asked = Pick<StoredAnswer, 'item' | 'seed'>;
+export type QuestionKey = Pick<StoredAnswer, 'item' | 'seed'>;
 
 /** Those of some answers that were to questions about this. */
-export function askedAbout<A extends Asked>(objective: string, answers: readonly A[]): A[] {
+export function askedAbout<A extends QuestionKey>(objective: string, answers: readonly A[]): A[] {
   const own = new Set(sourcesOf(objective).map(({ item }) => item));
   return answers.filter(({ item }) => own.has(item));
 }
@@ -17,7 +17,7 @@ export function askedAbout<A extends Asked>(objective: string, answers: readonly
  */
 export function questionsLeft(
   objective: string,
-  answers: readonly Asked[],
+  answers: readonly QuestionKey[],
   of: number,
   random: () => number
 ): { set: DailySet<Source>; nextSeed: () => number } {
@@ -43,7 +43,7 @@ function sourcesOf(objective: string): Source[] {
   return SOURCES.filter((one) => one.objective === objective);
 }
 
-function unusedSeeds(asked: readonly Asked[], random: () => number): () => number {
+function unusedSeeds(asked: readonly QuestionKey[], random: () => number): () => number {
   const used = new Set(asked.map(({ seed }) => seed));
   return () => {
     const seed = drawCheckedSeed(random, used);

@@ -1,5 +1,5 @@
 import type { Answer, Given } from '$lib/course/items';
-import { guessOf, type Answered, type ErrorScores } from '$lib/practice';
+import { guessOf, type AnswerTally, type ErrorScores } from '$lib/practice';
 import type { KeptGuess } from '$lib/wire';
 import {
   formatLength,
@@ -19,7 +19,7 @@ export function spreadText({ constant, variable, count }: ErrorScores): string {
   return count < 2 ? `${average}.` : `${average}, ${formatShare(variable)} from try to try.`;
 }
 
-type Counted = Pick<Answered, 'right' | 'guessed' | 'answered'>;
+type Counted = Pick<AnswerTally, 'right' | 'guessed' | 'answered'>;
 
 /** What the client said before being told, in few words; nothing where nothing was said. */
 export function guessText(kept: KeptGuess, challenge: Challenge, units: Units): string {

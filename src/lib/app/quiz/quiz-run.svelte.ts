@@ -1,4 +1,4 @@
-import { judge, type Given, type Item, type Verdict } from '$lib/course/items';
+import { judgeAnswer, type Given, type Item, type Verdict } from '$lib/course/items';
 import { MODEL_VERSION } from '$lib/model';
 import type { Askable, DailySet } from '$lib/practice';
 import type { Report } from '$lib/wire';
@@ -10,7 +10,7 @@ export type MakeItem = (
   signal: AbortSignal
 ) => Promise<Item>;
 
-export type Stage = 'making' | 'asking' | 'told' | 'done';
+export type QuizStage = 'making' | 'asking' | 'told' | 'done';
 
 /** A question that was answered, and how. */
 export interface Answered {
@@ -24,7 +24,7 @@ export class QuizRun {
   seed = $state(0);
   verdict = $state.raw<Verdict | null>(null);
   given = $state.raw<Given | null>(null);
-  stage = $state<Stage>('making');
+  stage = $state<QuizStage>('making');
   at = $state(0);
   /** So far, in the order of the asking. */
   answered = $state.raw<readonly Answered[]>([]);
@@ -53,7 +53,7 @@ export class QuizRun {
   answer(given: Given, report: Report): void {
     if (this.stage !== 'asking' || !this.item) return;
     this.given = given;
-    this.verdict = judge(this.item.answer, given);
+    this.verdict = judgeAnswer(this.item.answer, given);
     this.stage = 'told';
     this.answered = [...this.answered, { item: this.item, right: this.verdict.right }];
     this.learner.answered({

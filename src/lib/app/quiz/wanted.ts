@@ -5,7 +5,7 @@ import { QUESTIONS } from './questions';
 /** Seeds are drawn from so many: two learners hardly ever get the same question. */
 const SEEDS = 1_000_000;
 
-export interface Wanted {
+export interface QuizWanted {
   set: DailySet;
   nextSeed: () => number;
   /** Whether the address asked for this one question, and not for the day's. */
@@ -21,7 +21,7 @@ export function wantedOf(
   record: LearnerRecord,
   days: Days,
   random: () => number
-): Wanted {
+): QuizWanted {
   const drawn = () => 1 + Math.floor(random() * SEEDS);
   const one = QUESTIONS.find(({ item }) => item === address.get('ask'));
   if (!one) return { set: questionsToday(record, QUESTIONS, days), nextSeed: drawn, isOne: false };

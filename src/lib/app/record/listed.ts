@@ -1,7 +1,7 @@
 import { allLessons, findChallenge } from '$lib/course';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
-import { tryRuns, type GradedRun } from '$lib/app/try';
+import { tryRuns, type TryRun } from '$lib/app/try';
 
 const lessons = allLessons();
 
@@ -10,7 +10,7 @@ export interface ListedTry {
   stored: StoredTry;
   title: string;
   challenge: Challenge | undefined;
-  graded: GradedRun | null | undefined;
+  graded: TryRun | null | undefined;
   /** Why there is nothing to show; empty where there is, or where the model is still at it. */
   why: string;
 }
@@ -19,14 +19,14 @@ export interface ListedTry {
 const found = new Map<string, Challenge | undefined>();
 
 /** The challenge of a lesson or of a drill at which it was made; undefined where none has that id now. */
-export function challengeOf({ challenge: id }: StoredTry): Challenge | undefined {
+export function challengeOfTry({ challenge: id }: StoredTry): Challenge | undefined {
   if (!found.has(id)) found.set(id, findChallenge(id, lessons));
   return found.get(id);
 }
 
 /** The try with what is known of it so far. */
 export function listed(stored: StoredTry): ListedTry {
-  const challenge = challengeOf(stored);
+  const challenge = challengeOfTry(stored);
   const graded = tryRuns.known(stored);
   const why = !challenge
     ? 'This challenge is no longer there, so the try cannot be run again.'

@@ -1,4 +1,4 @@
-import { dayOf, type Days } from '$lib/practice';
+import { dayNumberOf, type Days } from '$lib/practice';
 
 const LETTERS = '0123456789abcdefghjkmnpqrstvwxyz';
 const LENGTH = 16;
@@ -16,6 +16,6 @@ export function now(): string {
 
 /** Days as this device's clock and place have them; each time by the offset that held then. */
 export function localDays(at = new Date()): Days {
-  const of = (time: string) => dayOf(time, -new Date(time).getTimezoneOffset());
+  const of = (time: string) => dayNumberOf(time, -new Date(time).getTimezoneOffset());
   return { today: of(at.toISOString()), of };
 }

@@ -1,8 +1,8 @@
 import { idsOf, type Drill } from '$lib/course';
 import {
-  progressOf,
+  drillProgressOf,
   SHORT_DRILL_TRIES,
-  triesOf,
+  drillTriesOf,
   type Progress,
   type ScheduledTry
 } from '$lib/practice';
@@ -28,8 +28,8 @@ export function nextTry(
   now_ms: number,
   read: (made: StoredTry) => ScheduledTry | null
 ): NextTry {
-  const tries = triesOf(id, all).flatMap((made) => read(made) ?? []);
-  const progress = progressOf(tries, now_ms, asks);
+  const tries = drillTriesOf(id, all).flatMap((made) => read(made) ?? []);
+  const progress = drillProgressOf(tries, now_ms, asks);
   const seed = (tries.length - progress.made) % SEEDS;
   const ids = progress.left > 0 ? idsOf({ drill: id, phase: progress.phase, seed }) : [];
   return { progress, challenge: ids[progress.made] ?? '' };
@@ -40,7 +40,7 @@ export function nextShortTry(
   { id }: Pick<Drill, 'id'>,
   all: readonly StoredTry[]
 ): { made: number; challenge: string } {
-  const made = triesOf(id, all).length;
+  const made = drillTriesOf(id, all).length;
   const ids = idsOf({ drill: id, phase: 'unseen', seed: 0 });
   return { made, challenge: made < SHORT_DRILL_TRIES ? ids[made] : '' };
 }

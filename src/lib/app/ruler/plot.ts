@@ -13,14 +13,14 @@ export interface RulerPicture {
   hand: string;
   band: string;
   points: readonly { id: string; x: number; y: number; isLifted: boolean }[];
-  across: readonly Tick[];
-  up: readonly Tick[];
+  across: readonly PlotTick[];
+  up: readonly PlotTick[];
   /** Inner edges: left and bottom. */
   left: number;
   bottom: number;
 }
 
-export interface Tick {
+export interface PlotTick {
   at: number;
   text: string;
 }

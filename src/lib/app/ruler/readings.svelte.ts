@@ -1,6 +1,6 @@
 import { findChallenge } from '$lib/course';
 import { measuredOf, type ScheduledTry } from '$lib/practice';
-import { runTries, tryRuns, type GradedRun } from '$lib/app/try';
+import { runTries, tryRuns, type TryRun } from '$lib/app/try';
 import type { StoredTry } from '$lib/wire';
 
 /** Practised tries as the schedule reads them. */
@@ -36,7 +36,7 @@ export class Readings {
   readonly of = ({ id }: StoredTry): ScheduledTry | null => this.#all[id] ?? null;
 }
 
-function readingOf({ phase, at }: StoredTry, graded: GradedRun): ScheduledTry | null {
+function readingOf({ phase, at }: StoredTry, graded: TryRun): ScheduledTry | null {
   const measured = measuredOf(graded.challenge, graded);
   return measured && phase ? { ...measured, phase, at_ms: Date.parse(at) } : null;
 }

@@ -1,13 +1,13 @@
 import { guessOf, isTold, measuredOf, type Phase } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
 import type { RodInput } from '$lib/model';
-import { tryRuns, type GradedRun } from '$lib/app/try';
+import { tryRuns, type TryRun } from '$lib/app/try';
 import type { KeptGuess, StoredTry } from '$lib/wire';
 
 /** A try of a series with all that is said of it. */
 export interface Shown {
   phase: Phase;
-  graded: GradedRun;
+  graded: TryRun;
   isTold: boolean;
   guess: Guess | null;
 }
@@ -34,7 +34,7 @@ export function shownOf(
 }
 
 /** A try out of sight that was not as asked is told of, near as it may have been. */
-function isToldOf(phase: Phase, n: number, graded: GradedRun): boolean {
+function isToldOf(phase: Phase, n: number, graded: TryRun): boolean {
   const measured = measuredOf(graded.challenge, graded);
   if (!measured) return phase !== 'kept';
   return isTold(phase, n, measured.miss) || (phase === 'unseen' && !measured.isRight);

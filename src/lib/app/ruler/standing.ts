@@ -1,5 +1,5 @@
 import type { CheckResult, Phase, Progress } from '$lib/practice';
-import { formatShare, type Asked } from '$lib/scoring';
+import { formatShare, type GuessQuantity } from '$lib/scoring';
 
 const PHASES: Record<Phase, string> = {
   seen: 'The bait is in sight, and every try is told.',
@@ -32,7 +32,7 @@ interface Words {
   wants: Record<CheckResult['missed'][number], string>;
 }
 
-const WORDS: Record<Asked, Words> = {
+const WORDS: Record<GuessQuantity, Words> = {
   travel: {
     more: 'too far',
     less: 'too short',
@@ -66,7 +66,10 @@ const WORDS: Record<Asked, Words> = {
 };
 
 /** What the last check found, and what it wanted. */
-export function checkText({ scores, right, missed, isPassed }: CheckResult, asks: Asked): string {
+export function checkText(
+  { scores, right, missed, isPassed }: CheckResult,
+  asks: GuessQuantity
+): string {
   const words = WORDS[asks];
   const side = scores.constant > 0 ? words.more : words.less;
   const average =

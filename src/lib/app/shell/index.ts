@@ -6,5 +6,6 @@ export { copied } from './copied';
 export { bringIntoSight } from './in-sight';
 export { NewVersion } from './new-version';
 export { showScheme } from './scheme';
+export type { Shelf } from './shelf';
 export { stayAwake } from './stay-awake';
 export { dayText, momentText } from './dates';

@@ -13,7 +13,7 @@ export const ROOMS = [
 export type RoomAddress = (typeof ROOMS)[number]['address'];
 
 /** The room that a path belongs to, or null: the longest address that it begins with. */
-export function roomOf(path: string): RoomAddress | null {
+export function roomAddressOf(path: string): RoomAddress | null {
   const held = ROOMS.flatMap(({ address, holds }) => holds.map((at) => ({ address, at })));
   const mine = held
     .filter(({ at }) => path === at || path.startsWith(`${at}/`))

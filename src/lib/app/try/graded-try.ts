@@ -1,11 +1,11 @@
 import { taskIdOf } from '$lib/course';
-import { tryRuns, type GradedRun } from './try-runs';
+import { tryRuns, type TryRun } from './try-runs';
 import type { StoredTry } from '$lib/wire';
 
 /** A stored try and all that came of it. */
 export interface GradedTry {
   readonly stored: StoredTry;
-  readonly graded: GradedRun;
+  readonly graded: TryRun;
 }
 
 /** What is known of a stored try, see TryRuns. */

@@ -10,4 +10,4 @@ export { correctionOf } from './corrections';
 export { default as LeftOut } from './LeftOut.svelte';
 export { Marks } from './marks.svelte';
 export { runAllTries, runTries } from './run-tries';
-export { tryRuns, type GradedRun } from './try-runs';
+export { tryRuns, type TryRun } from './try-runs';

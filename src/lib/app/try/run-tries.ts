@@ -2,14 +2,14 @@ import { compute, keepAtHand } from '$lib/compute/browser';
 import { record } from '$lib/compute/jobs/grade';
 import { ScenarioError } from '$lib/model';
 import type { Challenge } from '$lib/scoring';
-import { tryRuns, type MadeTry } from './try-runs';
+import { tryRuns, type KnownInput } from './try-runs';
 
 keepAtHand({ record });
 
 /** A stored try and the challenge it was made at. */
 export interface TryToRun {
   readonly challenge: Challenge;
-  readonly made: MadeTry;
+  readonly made: KnownInput;
 }
 
 /** Shown anew more often than this, a long list would only be drawn over and over, ms. */

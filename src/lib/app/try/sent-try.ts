@@ -2,7 +2,7 @@ import { travelOf } from '$lib/practice';
 import { decodeRod, encodeRod, type CodedRod } from '$lib/wire';
 import type { RodInput } from '$lib/model';
 import { DataError, formatLength, type Units } from '$lib/scoring';
-import type { GradedRun } from './try-runs';
+import type { TryRun } from './try-runs';
 
 /** What a link holds of a try: enough to run it again, and no word of who made it. */
 export interface SentTry {
@@ -44,7 +44,7 @@ function angle(text: string | null): CodedRod['elevation'] | null {
 }
 
 /** "I meant 1 ft. The bait went 1 ft 9 in. Can you beat it?" */
-export function sendWords({ challenge, result, grade }: GradedRun, units: Units): string {
+export function sendWords({ challenge, result, grade }: TryRun, units: Units): string {
   const travel = travelOf(challenge);
   const length = (m: number) => formatLength(m, units);
   const said = travel
@@ -54,7 +54,7 @@ export function sendWords({ challenge, result, grade }: GradedRun, units: Units)
 }
 
 /** What the one who opens the link is told. */
-export function sentWords(graded: GradedRun, units: Units): string {
+export function sentWords(graded: TryRun, units: Units): string {
   const { challenge, result, grade } = graded;
   const travel = travelOf(challenge);
   const length = (m: number) => formatLength(m, units);

@@ -1,4 +1,4 @@
-import type { GradedRun } from './try-runs';
+import type { TryRun } from './try-runs';
 import { THUMB, wayOf } from './thumb';
 
 /** The picture's size, px: what messengers show whole. */
@@ -8,7 +8,7 @@ const DRAWN = 10;
 const MARGIN = 60;
 
 /** The bait's way and a sentence, drawn here and sent from here: nothing is uploaded. */
-export async function tryPicture(graded: GradedRun, words: string): Promise<File> {
+export async function tryPicture(graded: TryRun, words: string): Promise<File> {
   const canvas = document.createElement('canvas');
   canvas.width = SIZE.width;
   canvas.height = SIZE.height;
@@ -36,7 +36,7 @@ function drawWater(context: CanvasRenderingContext2D, colour: Colour): void {
   context.fillRect(0, 0, SIZE.width, height);
 }
 
-function drawWay(context: CanvasRenderingContext2D, graded: GradedRun, colour: Colour): void {
+function drawWay(context: CanvasRenderingContext2D, graded: TryRun, colour: Colour): void {
   const way = wayOf(graded.challenge, graded.result);
   context.save();
   context.beginPath();

@@ -12,7 +12,7 @@ import type { Try } from '$lib/sandbox';
 import { gradeRun, type Challenge, type Grade } from '$lib/scoring';
 
 /** A try with all that came of it. Marks, measures, advice and pictures are views of this. */
-export interface GradedRun {
+export interface TryRun {
   readonly challenge: Challenge;
   readonly input: RodInput;
   readonly result: Result;
@@ -20,7 +20,7 @@ export interface GradedRun {
 }
 
 /** A try as it is kept: homework without a server gives it no id. */
-export interface MadeTry {
+export interface KnownInput {
   readonly id?: string;
   readonly input: RodInput;
 }
@@ -36,13 +36,13 @@ const KEPT_LINES = 40;
  * says all of it: so it is run once, by the hand that makes it or by the first page that needs it.
  */
 export class TryRuns {
-  readonly #byId = new Map<string, GradedRun | null>();
+  readonly #byId = new Map<string, TryRun | null>();
   /** For a try that has no id, or has none yet. */
-  readonly #byInput = new WeakMap<RodInput, GradedRun | null>();
-  readonly #lines = new Map<GradedRun, LineHistory>();
+  readonly #byInput = new WeakMap<RodInput, TryRun | null>();
+  readonly #lines = new Map<TryRun, LineHistory>();
 
   /** A try that a hand has just made: it was run meanwhile. */
-  made(challenge: Challenge, { input, run }: Try): GradedRun {
+  made(challenge: Challenge, { input, run }: Try): TryRun {
     const { result } = run;
     const graded = {
       challenge,
@@ -56,7 +56,7 @@ export class TryRuns {
   }
 
   /** A try that was run elsewhere; null for one that could not be. */
-  learn(challenge: Challenge, { id, input }: MadeTry, ran: RanTry | null): void {
+  learn(challenge: Challenge, { id, input }: KnownInput, ran: RanTry | null): void {
     const graded = ran && { challenge, input, result: ran.result, grade: ran.grade };
     this.#byInput.set(input, graded);
     if (id !== undefined) this.#byId.set(id, graded);
@@ -64,7 +64,7 @@ export class TryRuns {
   }
 
   /** What is known of it: null where today's model cannot run it, undefined before it was run. */
-  known({ id, input }: MadeTry): GradedRun | null | undefined {
+  known({ id, input }: KnownInput): TryRun | null | undefined {
     const ofInput = this.#byInput.get(input);
     if (id === undefined) return ofInput;
     if (ofInput !== undefined && !this.#byId.has(id)) this.#byId.set(id, ofInput);
@@ -72,7 +72,7 @@ export class TryRuns {
   }
 
   /** The try, run now if it was not before. Null where today's model cannot run it. */
-  of(challenge: Challenge, made: MadeTry): GradedRun | null {
+  of(challenge: Challenge, made: KnownInput): TryRun | null {
     const known = this.known(made);
     if (known !== undefined) return known;
     const graded = this.#run(challenge, made.input);
@@ -82,14 +82,14 @@ export class TryRuns {
   }
 
   /** What a replay needs. One whose line was let go of is run once more. */
-  recorded(graded: GradedRun): RecordedRun {
+  recorded(graded: TryRun): RecordedRun {
     const { challenge, input, result } = graded;
     const line = this.#lines.get(graded) ?? recordTry(challenge, input).line;
     this.#keepLine(graded, line);
     return { setup: parseSetup(challenge.setup), move: input, result, line };
   }
 
-  #run(challenge: Challenge, input: RodInput): GradedRun | null {
+  #run(challenge: Challenge, input: RodInput): TryRun | null {
     try {
       const { result, line } = recordTry(challenge, input);
       const graded = {
@@ -106,7 +106,7 @@ export class TryRuns {
     }
   }
 
-  #keepLine(graded: GradedRun, line: LineHistory): void {
+  #keepLine(graded: TryRun, line: LineHistory): void {
     this.#lines.delete(graded);
     this.#lines.set(graded, line);
     for (const [oldest] of this.#lines) {

@@ -2,8 +2,8 @@ import { OUNCE_KG, parseSetup, type Move, type RodAngles, type Setup } from '$li
 import { FIRST_GEAR, setupOf, stretched, type Plane, type Side } from '$lib/sandbox';
 import { LINES, lineName, WEIGHTS_KG } from '$lib/sandbox/gear';
 import { formatWeight, type Units } from '$lib/scoring';
-import { retrieves } from './shown';
-import { HOLD_S, STARTS, type Water } from './water';
+import { shownRetrieves } from './shown';
+import { HOLD_S, STARTS, type KeptWater } from './water';
 
 /** A move that can be made twice, with the water it is made in. */
 export interface Chosen {
@@ -28,7 +28,7 @@ const PLAIN_SWEEP: Chosen = {
 };
 
 /** The moves to choose from: a sweep, the last try in practice water if there is one, the retrieves. */
-export function movesToCompare(water: Water | null): Chosen[] {
+export function movesToCompare(water: KeptWater | null): Chosen[] {
   const last = water?.tries.at(-1);
   const own: Chosen[] = last
     ? [
@@ -43,7 +43,7 @@ export function movesToCompare(water: Water | null): Chosen[] {
         }
       ]
     : [];
-  const shown = retrieves.flatMap(({ challenges }) => challenges);
+  const shown = shownRetrieves.flatMap(({ challenges }) => challenges);
   return [
     PLAIN_SWEEP,
     ...own,
@@ -114,7 +114,12 @@ export const FIRST_PAIRS: Record<Differing, readonly [string, string]> = {
   line: ['fluorocarbon-12', 'braid-30']
 };
 
-export function sideOf(chosen: Chosen, differing: Differing, id: string, units: Units): Side {
+export function comparedSideOf(
+  chosen: Chosen,
+  differing: Differing,
+  id: string,
+  units: Units
+): Side {
   const variant = VARIANTS[differing].find((one) => one.id === id);
   if (!variant) throw new Error(`compare: there is no ${differing} ${id}`);
   const { hold_s } = chosen;

@@ -1,10 +1,10 @@
-export { type Differing, FIRST_PAIRS, VARIANTS, movesToCompare, sideOf } from './choices';
-export { challengeAt, retrieves } from './shown';
+export { type Differing, FIRST_PAIRS, VARIANTS, movesToCompare, comparedSideOf } from './choices';
+export { challengeAt, shownRetrieves } from './shown';
 export {
   HOLD_S,
-  type KeptTry,
+  type WaterTry,
   STARTS,
-  type Water,
+  type KeptWater,
   comparable,
   firstWater,
   loadWater,

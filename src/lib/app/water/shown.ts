@@ -10,7 +10,7 @@ export interface ShownRetrieve extends Omit<Retrieve, 'challenges'> {
   readonly lesson: Lesson;
 }
 
-export const retrieves: readonly ShownRetrieve[] = RETRIEVES.map((retrieve) => {
+export const shownRetrieves: readonly ShownRetrieve[] = RETRIEVES.map((retrieve) => {
   const challenges = retrieve.challenges.map(challengeOf);
   const lesson = lessons.find((one) => one.challenges.includes(challenges[0]));
   if (!lesson) throw new Error(`retrieves: no lesson teaches ${retrieve.name}`);

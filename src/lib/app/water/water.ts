@@ -1,26 +1,24 @@
 import { parseScenario, parseSetup, type RodAngles, type RodInput, type Setup } from '$lib/model';
+import type { Shelf } from '$lib/app/shell';
 import { FIRST_GEAR, setupOf, type Plane } from '$lib/sandbox';
 
 /** A try as it is kept: what the hand did, and with what. What came of it the model knows. */
-export interface KeptTry {
+export interface WaterTry {
   readonly setup: Setup;
   readonly plane: Plane;
   readonly input: RodInput;
 }
 
 /** What free practice keeps: the water as it is, and the last tries, oldest first. */
-export interface Water {
+export interface KeptWater {
   readonly setup: Setup;
   readonly plane: Plane;
-  readonly tries: readonly KeptTry[];
+  readonly tries: readonly WaterTry[];
   readonly sees: Sees;
 }
 
 /** How much is seen in free practice. */
 export type Sees = 'seen' | 'unseen';
-
-/** Where it is kept: the part of the browser's Storage that is needed. */
-export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 
 /** How long the rod is held after a try, s: a bait that is still sliding comes to rest. */
 export const HOLD_S = 2;
@@ -36,11 +34,11 @@ export const STARTS: Record<Plane, RodAngles> = {
 
 const KEY = 'feltfoot-water';
 
-export function firstWater(): Water {
+export function firstWater(): KeptWater {
   return { setup: setupOf(FIRST_GEAR), plane: 'sweep', tries: [], sees: 'seen' };
 }
 
-export function withTry(water: Water, input: RodInput): Water {
+export function withTry(water: KeptWater, input: RodInput): KeptWater {
   const { setup, plane, tries } = water;
   return { ...water, tries: [...tries, { setup, plane, input }].slice(-MOST_TRIES) };
 }
@@ -49,7 +47,7 @@ export function withTry(water: Water, input: RodInput): Water {
  * The last tries that may be drawn into this water: moved the same way over the same bottom from the
  * same place. Bait, line and slack may differ, which is what one compares.
  */
-export function comparable({ setup, plane, tries }: Water): KeptTry[] {
+export function comparable({ setup, plane, tries }: KeptWater): WaterTry[] {
   const place = ({ water, bottom, start }: Setup) =>
     JSON.stringify([water.depth_m, { ...bottom, friction: null }, start.bait_x_m]);
   return tries
@@ -58,7 +56,7 @@ export function comparable({ setup, plane, tries }: Water): KeptTry[] {
 }
 
 /** Returns whether it could be kept. */
-export function saveWater(shelf: Shelf, water: Water): boolean {
+export function saveWater(shelf: Shelf, water: KeptWater): boolean {
   try {
     shelf.setItem(KEY, JSON.stringify(water));
     return true;
@@ -68,7 +66,7 @@ export function saveWater(shelf: Shelf, water: Water): boolean {
 }
 
 /** What was kept, as far as it can still be read; else the first water. */
-export function loadWater(shelf: Shelf): Water {
+export function loadWater(shelf: Shelf): KeptWater {
   try {
     const text = shelf.getItem(KEY);
     return text === null ? firstWater() : readWater(JSON.parse(text));
@@ -77,7 +75,7 @@ export function loadWater(shelf: Shelf): Water {
   }
 }
 
-function readWater(kept: Partial<Record<keyof Water, unknown>>): Water {
+function readWater(kept: Partial<Record<keyof KeptWater, unknown>>): KeptWater {
   return {
     setup: parseSetup(kept.setup),
     plane: planeOf(kept.plane),
@@ -86,7 +84,7 @@ function readWater(kept: Partial<Record<keyof Water, unknown>>): Water {
   };
 }
 
-function readTry(kept: { setup?: unknown; plane?: unknown; input?: unknown }): KeptTry[] {
+function readTry(kept: { setup?: unknown; plane?: unknown; input?: unknown }): WaterTry[] {
   try {
     const setup = parseSetup(kept.setup);
     const { move } = parseScenario({ ...setup, move: kept.input });

@@ -1,4 +1,10 @@
-import { answerOf, findLesson, loadLessons, type Question, type ShownRun } from '../../course';
+import {
+  answerOf,
+  findLesson,
+  loadLessons,
+  type PredictQuestion,
+  type ShownRun
+} from '../../course';
 import { itemOf, type Item } from '../../course/items';
 import { contactWhileMoving, DataError } from '../../scoring';
 import type { ModelOutcome } from '../../wire';
@@ -46,7 +52,7 @@ function predictPoll({ lesson, section: at }: Extract<AskedRound, { kind: 'predi
   return { about, ask, options: said, key, hint, measured, run, ...nothing };
 }
 
-function answered(question: Question): { key: string; measured: ModelOutcome } {
+function answered(question: PredictQuestion): { key: string; measured: ModelOutcome } {
   const { key, result } = answerOf(question);
   if (key.holds.travel_m) {
     return { key: key.id, measured: { of: 'travel_m', value: result.travel_m } };

@@ -13,7 +13,7 @@ export interface GivenJudgement {
 }
 
 /** Throws DataError for what is no answer to a question about these objectives. */
-export function judge({ given, objectives }: GivenJudgement): {
+export function judgeQuestion({ given, objectives }: GivenJudgement): {
   objective: string;
   right: boolean;
 } {

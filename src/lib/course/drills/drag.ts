@@ -70,7 +70,7 @@ function azimuthTaking(input: SetupInput, taken_m: number): number {
   return high;
 }
 
-export const drag: Drill = {
+export const dragDrill: Drill = {
   id: 'drag',
   title: 'Drag it as far as you mean',
   lesson: 'your-hands-ruler',

@@ -1,7 +1,7 @@
-import type { Asked, Challenge } from '../../scoring';
+import type { GuessQuantity, Challenge } from '../../scoring';
 
 /** A task of a drill before it gets its place in a sitting. */
-export type Task = Omit<Challenge, 'id' | 'visibility' | 'phase'>;
+export type DrillTask = Omit<Challenge, 'id' | 'visibility' | 'phase'>;
 
 /** A skill that is taken through all phases. */
 export interface Drill {
@@ -11,7 +11,7 @@ export interface Drill {
   /** The lesson that teaches it. */
   lesson: string;
   /** What a try is measured by. */
-  asks: Asked;
+  asks: GuessQuantity;
   /** Tasks that are practised, from the plainest on. */
   practised: readonly Condition[];
   /** Tasks that only come when it is to be seen what was kept. */
@@ -19,4 +19,4 @@ export interface Drill {
 }
 
 /** Makes the task; runs the model where the reference move needs it. */
-export type Condition = () => Task;
+export type Condition = () => DrillTask;

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../scoring';
 import { count } from './count';
-import { drag } from './drag';
+import { dragDrill } from './drag';
 import type { Drill } from './drill';
 import { hop } from './hop';
 import { drillChallenge, idsOf, type Sitting } from './sitting';
 
 /** Skills that are practised through all phases, generated from seeds. */
-export const drills: readonly Drill[] = [drag, hop, count];
+export const drills: readonly Drill[] = [dragDrill, hop, count];
 
 /** A challenge of any drill by its id, or undefined. */
 export function findDrillChallenge(id: string): Challenge | undefined {

@@ -1,9 +1,9 @@
 import { wordingFault } from '../../scoring';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
-import { isAbove, measured, scenarioOf } from './measure';
+import { isAbove, measured, shownScenarioOf } from './measure';
 import { onlyWithin } from './limits-item';
-import { isCertain } from './sign';
+import { isCertainSign } from './sign';
 import { tipFaults } from './tip-said';
 
 /** Longest words that stand on a narrow phone without scrolling far, characters. */
@@ -69,12 +69,17 @@ function evidenceFaults(item: Item): string[] {
       return isRow ? [] : ['the runs do not show the most first'];
     }
     case 'seen': {
-      const isSeen = isCertain(cases[0].run, { seen: evidence.sign }, 'seen', evidence.unknowns);
+      const isSeen = isCertainSign(
+        cases[0].run,
+        { seen: evidence.sign },
+        'seen',
+        evidence.unknowns
+      );
       return isSeen ? [] : [`the run does not show ${evidence.sign}`];
     }
     case 'sign': {
       const key = answer.form === 'choose' ? answer.key : '';
-      const isOne = isCertain(cases[0].run, evidence.signs, key, evidence.unknowns);
+      const isOne = isCertainSign(cases[0].run, evidence.signs, key, evidence.unknowns);
       return isOne ? [] : ['the run does not show the key alone'];
     }
     case 'limit': {
@@ -103,7 +108,7 @@ function valueFaults(
   { answer, cases }: Item,
   { measure }: Extract<Evidence, { is: 'value' }>
 ): string[] {
-  const value = figuresOf(scenarioOf(cases[0].run))[measure];
+  const value = figuresOf(shownScenarioOf(cases[0].run))[measure];
   if (answer.form === 'mark') return value === answer.key ? [] : [`the model says ${value}`];
   if (answer.form !== 'choose') return ['a value is chosen or marked'];
   const { options, key, band = 0 } = answer;

@@ -32,7 +32,7 @@ const HAND_M = 1.2;
 /** Fast tip of a medium-heavy rod, N/m. */
 const TIP_N_M = 20;
 
-export const LINES = {
+export const DRAWN_LINES = {
   fluorocarbon: { material: 'fluorocarbon', diameter_m: 0.0003 },
   nylon: { material: 'nylon', diameter_m: 0.00033 },
   braid: { material: 'braid', diameter_m: 0.00023 }
@@ -53,7 +53,7 @@ const WEIGHTS_OZ: readonly [under_ft: number, oz: readonly number[]][] = [
 interface Outfit {
   feet: number;
   heavy: 0 | 1 | 2;
-  line: keyof typeof LINES;
+  line: keyof typeof DRAWN_LINES;
   cast_ft: number;
   slack_in: number;
   friction: number;
@@ -93,7 +93,7 @@ export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { st
   return {
     water: { depth_m, temperature_C: 15 },
     bottom: { friction: outfit.friction },
-    line: { ...LINES[outfit.line] },
+    line: { ...DRAWN_LINES[outfit.line] },
     bait: { mass_kg: wanted.mass_kg ?? oz(weights[1][outfit.heavy]), drag_area_m2: 7e-4 },
     rod: { length_m: REACH_M, pivot_height_m: HAND_M, tip_stiffness_N_per_m: TIP_N_M },
     start: {
@@ -105,10 +105,10 @@ export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { st
 
 /** "In {depth} of water a {weight} jig lies {depth} out." */
 export function placeWords({ water, bait, start }: SetupInput): string {
-  return `In ${depth(water.depth_m)} of water a jig of ${weight(bait.mass_kg)} lies ${depth(start.bait_x_m)} out.`;
+  return `In ${depth(water.depth_m)} of water a jig of ${weightToken(bait.mass_kg)} lies ${depth(start.bait_x_m)} out.`;
 }
 
-export const length = (m: number) => `{length:${m.toFixed(4)}}`;
+export const lengthToken = (m: number) => `{length:${m.toFixed(4)}}`;
 export const depth = (m: number) => `{depth:${m.toFixed(4)}}`;
-export const weight = (kg: number) => `{weight:${kg.toFixed(6)}}`;
-export const time = (s: number) => `{time:${s.toFixed(2)}}`;
+export const weightToken = (kg: number) => `{weight:${kg.toFixed(6)}}`;
+export const timeToken = (s: number) => `{time:${s.toFixed(2)}}`;

@@ -2,14 +2,14 @@ import { seededRandom, type Random } from '../../model';
 import type { Item, ItemKind } from './item';
 
 /** An item before it has its name, its seed and the places of its options. */
-export type Draft = Omit<Item, 'source' | 'seed' | 'kind' | 'objective'>;
+export type ItemDraft = Omit<Item, 'source' | 'seed' | 'kind' | 'objective'>;
 
 export interface Generator {
   id: string;
   kind: ItemKind;
   objective: string;
   /** One attempt. Null where the draw makes no fair question: it is then drawn again. */
-  make: (random: Random) => Draft | null;
+  make: (random: Random) => ItemDraft | null;
 }
 
 /** A generator that needs more attempts than this asks for what the model cannot decide. */
@@ -30,7 +30,7 @@ export function generate(generator: Generator, seed: number): Item {
 }
 
 /** Puts the key in each place equally often as seeds go on; the others keep their drawn order. */
-function placed(answer: Draft['answer'], source: string, seed: number): Draft['answer'] {
+function placed(answer: ItemDraft['answer'], source: string, seed: number): ItemDraft['answer'] {
   if (answer.form !== 'choose') return answer;
   const { options, key } = answer;
   const others = options.filter(({ id }) => id !== key);

@@ -6,7 +6,7 @@ export { askedBy, COVERAGE } from './coverage';
 export { FIXED } from './fixed';
 export { generate, type Generator } from './generator';
 export { GENERATORS } from './generators';
-export { judge, type Verdict } from './judge';
+export { judgeAnswer, type Verdict } from './judge';
 export { OBJECTIVES, type Objective } from './objectives';
 export type {
   Answer,

@@ -8,7 +8,7 @@ export interface Verdict {
 }
 
 /** Throws RangeError for an answer that this question cannot have. */
-export function judge(answer: Answer, given: Given): Verdict {
+export function judgeAnswer(answer: Answer, given: Given): Verdict {
   if (answer.form === 'choose') {
     const chosen = answer.options.find(({ id }) => id === given);
     if (!chosen) throw new RangeError(`given: no option ${JSON.stringify(given)}`);

@@ -1,6 +1,6 @@
 import { MEASURES, type MeasureName } from './figures';
 import type { ShownRun } from '../lesson';
-import type { Draft } from './generator';
+import type { ItemDraft } from './generator';
 import type { Limit } from './item';
 import type { Contender } from './rank-item';
 import type { Unknowns } from '../../scoring';
@@ -22,7 +22,7 @@ interface Wanted {
 }
 
 /** The last of a row that still keeps within a limit. Null where the model is not sure which. */
-export function lastWithin(wanted: Wanted): Draft | null {
+export function lastWithin(wanted: Wanted): ItemDraft | null {
   const { contenders, measure, unknowns = 'slack and drag', most } = wanted;
   const sides = contenders.map(({ run }) => sideOf(run, { measure, unknowns, most }));
   const beyond = sides.indexOf('beyond');

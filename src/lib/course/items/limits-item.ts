@@ -1,5 +1,5 @@
 import type { ShownRun } from '../lesson';
-import type { Draft } from './generator';
+import type { ItemDraft } from './generator';
 import type { Limit } from './item';
 import { sideOf } from './limit-item';
 
@@ -21,7 +21,7 @@ interface Wanted {
 }
 
 /** The one plan that keeps within every limit. Null where the model is not sure that it is just one. */
-export function onlyGood({ ask, limits, plans, right, explain }: Wanted): Draft | null {
+export function onlyGood({ ask, limits, plans, right, explain }: Wanted): ItemDraft | null {
   const cases = plans.flatMap(({ runs }) => runs);
   const good = onlyWithin(
     cases.map(({ run }) => run),

@@ -3,11 +3,11 @@ import { bandOf, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import { figuresOf, MEASURES, type MeasureName } from './figures';
 
-export function scenarioOf({ setup, move, hold_s }: ShownRun): Scenario {
+export function shownScenarioOf({ setup, move, hold_s }: ShownRun): Scenario {
   return parseScenario({ ...setup, move, hold_s });
 }
 
-export interface Measured {
+export interface RunMeasures {
   nominal: number;
   /** In every corner of what is unknown, in the same order for every run. */
   corners: number[];
@@ -15,14 +15,14 @@ export interface Measured {
   band: number;
 }
 
-export function measured(run: ShownRun, name: MeasureName, unknowns: Unknowns): Measured {
-  const scenario = scenarioOf(run);
+export function measured(run: ShownRun, name: MeasureName, unknowns: Unknowns): RunMeasures {
+  const scenario = shownScenarioOf(run);
   const { nominal, corners, half } = bandOf(scenario, (one) => figuresOf(one)[name], unknowns);
   return { nominal, corners, band: Math.max(MEASURES[name].least, half) };
 }
 
 /** Whether `a` is above `b` in the middle and in every corner, by more than can be told apart. */
-export function isAbove(a: Measured, b: Measured, name: MeasureName): boolean {
+export function isAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): boolean {
   const { least } = MEASURES[name];
   return (
     a.nominal - b.nominal > least && a.corners.every((value, i) => value - b.corners[i] > least)

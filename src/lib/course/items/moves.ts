@@ -7,7 +7,7 @@ const RAD = Math.PI / 180;
 /** The low rod stands this far round from the bait before a drag, degrees. */
 const SWEEP_FROM_DEG = 45;
 
-export function lift(
+export function shownLift(
   setup: SetupInput,
   from_hour: number,
   to_hour: number,
@@ -18,7 +18,7 @@ export function lift(
 }
 
 /** Lifts and comes down again at the same pace, `count` times, with a pause between. */
-export function hops(
+export function shownHops(
   setup: SetupInput,
   from_hour: number,
   to_hour: number,
@@ -44,7 +44,7 @@ function lifted(setup: SetupInput, move: Move, elevation_deg: number): ShownRun 
  * A low sweep that takes the tip `tip_m` further from the bait, as the model has it: by the distance
  * between them, to which the way aside adds. Throws RangeError beyond the rod's reach.
  */
-export function drag(setup: SetupInput, tip_m: number, duration_s: number): ShownRun {
+export function shownDrag(setup: SetupInput, tip_m: number, duration_s: number): ShownRun {
   const reach_m = setup.rod?.length_m ?? 1.9;
   const out_m = Math.abs(setup.start.bait_x_m);
   const squares = out_m ** 2 + reach_m ** 2;
@@ -65,18 +65,18 @@ export function drag(setup: SetupInput, tip_m: number, duration_s: number): Show
 /** The bait falls from the surface on a free spool, the rod held. */
 export function fall(setup: SetupInput, hold_s: number): ShownRun {
   const start = { bait_x_m: setup.start.bait_x_m, line: 'splash', spool: 'free' } as const;
-  const held = { kind: 'lift', from_deg: 10, to_deg: 10, duration_s: 0.1 } as const;
+  const shownHold = { kind: 'lift', from_deg: 10, to_deg: 10, duration_s: 0.1 } as const;
   return {
     setup: { ...setup, start },
     plane: 'lift',
     start: { elevation_deg: 10, azimuth_deg: 0 },
-    move: held,
+    move: shownHold,
     hold_s
   };
 }
 
 /** The rod is held while something happens at the bait. */
-export function held(setup: SetupInput, hold_s: number): ShownRun {
+export function shownHold(setup: SetupInput, hold_s: number): ShownRun {
   const move = {
     kind: 'sweep',
     from_deg: 60,

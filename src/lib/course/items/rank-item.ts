@@ -1,9 +1,9 @@
 import { formatShare, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './figures';
-import type { Draft } from './generator';
-import { isAbove, measured, type Measured } from './measure';
-import { length, time } from './draw';
+import type { ItemDraft } from './generator';
+import { isAbove, measured, type RunMeasures } from './measure';
+import { lengthToken, timeToken } from './draw';
 
 export interface Contender {
   id: string;
@@ -22,13 +22,13 @@ interface Wanted {
 }
 
 interface Ranked extends Contender {
-  measured: Measured;
+  measured: RunMeasures;
 }
 
 /** Things to be put in order, most first. Null where the model is not sure of it. */
 export function orderBy(
   wanted: Wanted & { rule: string; right: string; reversed: string; other: string }
-): Draft | null {
+): ItemDraft | null {
   const ranked = rankedOf(wanted);
   if (ranked === null) return null;
   const { rule, right, reversed, other, contenders } = wanted;
@@ -41,7 +41,9 @@ export function orderBy(
 }
 
 /** Which does it most, or least? */
-export function chooseBy(wanted: Wanted & { pick: 'most' | 'least'; right: string }): Draft | null {
+export function chooseBy(
+  wanted: Wanted & { pick: 'most' | 'least'; right: string }
+): ItemDraft | null {
   const ranked = rankedOf(wanted);
   if (ranked === null) return null;
   const { pick, right, contenders } = wanted;
@@ -84,6 +86,6 @@ function draftOf(
 
 function written(value: number, measure: MeasureName): string {
   const { quantity } = MEASURES[measure];
-  if (quantity === 'time') return time(value);
-  return quantity === 'share' ? formatShare(value) : length(value);
+  if (quantity === 'time') return timeToken(value);
+  return quantity === 'share' ? formatShare(value) : lengthToken(value);
 }

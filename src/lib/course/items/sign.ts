@@ -1,9 +1,9 @@
 import type { ShownRun } from '../lesson';
 import { figuresOf, type SignName } from './figures';
-import type { Draft } from './generator';
+import type { ItemDraft } from './generator';
 import type { ItemOption } from './item';
 import { cornersOf, type Unknowns } from '../../scoring';
-import { scenarioOf } from './measure';
+import { shownScenarioOf } from './measure';
 
 export interface SignOption extends ItemOption {
   /** Name of what it claims of the run. */
@@ -14,7 +14,7 @@ interface Wanted {
   ask: string;
   caption: string;
   run: ShownRun;
-  shows: NonNullable<Draft['shows']>;
+  shows: NonNullable<ItemDraft['shows']>;
   options: readonly SignOption[];
   key: string;
   unknowns?: Unknowns;
@@ -22,10 +22,10 @@ interface Wanted {
 }
 
 /** Which of these was it? Null unless the run shows the key's sign alone, whatever is unknown. */
-export function recognise(wanted: Wanted): Draft | null {
+export function recognise(wanted: Wanted): ItemDraft | null {
   const { run, options, key, unknowns = 'slack and drag', ask, caption, explain, shows } = wanted;
   const signs = Object.fromEntries(options.map(({ id, sign }) => [id, sign]));
-  if (!isCertain(run, signs, key, unknowns)) return null;
+  if (!isCertainSign(run, signs, key, unknowns)) return null;
   return {
     ask,
     explain,
@@ -40,13 +40,13 @@ export function recognise(wanted: Wanted): Draft | null {
   };
 }
 
-export function isCertain(
+export function isCertainSign(
   run: ShownRun,
   signs: Readonly<Record<string, SignName>>,
   key: string,
   unknowns: Unknowns
 ): boolean {
-  const scenario = scenarioOf(run);
+  const scenario = shownScenarioOf(run);
   return [scenario, ...cornersOf(scenario, unknowns)].every((one) => {
     const shown = figuresOf(one).signs;
     return Object.entries(signs).every(([id, sign]) => shown.has(sign) === (id === key));

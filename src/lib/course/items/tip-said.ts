@@ -1,7 +1,7 @@
 import { formatLength, type Units } from '../../scoring';
 import { figuresOf } from './figures';
 import type { Item } from './item';
-import { scenarioOf } from './measure';
+import { shownScenarioOf } from './measure';
 
 /** Where words say how far a sweep takes the tip. */
 const SAID = /(?:tip goes|tip|sweep of) \{length:([\d.]+)\}/i;
@@ -16,7 +16,7 @@ export function tipFaults({ ask, cases }: Item): string[] {
   return cases.flatMap(({ caption, run }) => {
     const said = SAID.exec(caption)?.[1] ?? asked;
     if (said === undefined) return [];
-    const { tip_m, travel_m } = figuresOf(scenarioOf(run));
+    const { tip_m, travel_m } = figuresOf(shownScenarioOf(run));
     return UNITS.flatMap((units) => {
       const [told, tip, jig] = [Number(said), tip_m, travel_m].map((m) => formatLength(m, units));
       return [

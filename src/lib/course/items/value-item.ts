@@ -1,6 +1,6 @@
 import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './figures';
-import type { Draft } from './generator';
+import type { ItemDraft } from './generator';
 import type { BeginnerError } from './item';
 import type { Unknowns } from '../../scoring';
 import { measured } from './measure';
@@ -20,7 +20,9 @@ interface Wanted {
 type Wrong = BeginnerError & { value: number };
 
 /** A choice between three numbers, of which the model's is one. */
-export function chooseValue(wanted: Wanted & { says: (value: number) => string }): Draft | null {
+export function chooseValue(
+  wanted: Wanted & { says: (value: number) => string }
+): ItemDraft | null {
   const { key, band, draft, wrong } = begun(wanted);
   if (!Number.isFinite(key) || key <= band || wrong.length < 2) return null;
   const options = [
@@ -33,7 +35,7 @@ export function chooseValue(wanted: Wanted & { says: (value: number) => string }
 }
 
 /** A place to be marked on a ruler. */
-export function markValue(wanted: Wanted & { other: string }): Draft | null {
+export function markValue(wanted: Wanted & { other: string }): ItemDraft | null {
   const { key, band, draft, wrong } = begun(wanted);
   const { quantity } = MEASURES[wanted.measure];
   if (!Number.isFinite(key) || key < 2 * band || quantity === 'share' || quantity === 'pull')

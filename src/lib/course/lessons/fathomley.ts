@@ -80,7 +80,7 @@ export const place = {
 };
 
 /** One line where a drill needs it; the whole of it is said once, in the lesson on safety. */
-export const cautions = {
+export const drillCautions = {
   dry: 'No hook on the line. Look up and all around first.',
   water: 'Glasses on. Look behind before you cast.',
   snag: 'Never pull a jig toward anyone. Never wrap line on a hand.'

@@ -1,39 +1,39 @@
 import type { LessonFolder } from '../lesson';
-import { safety } from './00-safety';
+import { safetyLesson } from './00-safety';
 import { oneFoot } from './01-one-foot';
 import { yourHandsRuler } from './02-your-hands-ruler';
 import { slack } from './03-slack';
 import { fromTheBoat } from './04-from-the-boat';
 import { weightAndDepth } from './05-weight-and-depth';
-import { speed } from './06-speed';
+import { speedLesson } from './06-speed';
 import { feelingRocks } from './07-feeling-rocks';
 import { theClock } from './08-the-clock';
-import { hops } from './09-hops';
+import { hopsLesson } from './09-hops';
 import { strokeAndFall } from './10-stroke-and-fall';
 import { lineAndRod } from './11-line-and-rod';
 import { readingBottoms } from './13-reading-bottoms';
 import { biteOrBottom } from './14-bite-or-bottom';
-import { snags } from './17-snags';
+import { snagsLesson } from './17-snags';
 import { seasonAndMood } from './20-season-and-mood';
 import { aMorning } from './21-a-morning';
 
 /** Every lesson's folder. A new lesson is a new folder and a line here. */
 export const folders: readonly LessonFolder[] = [
-  safety,
+  safetyLesson,
   oneFoot,
   yourHandsRuler,
   slack,
   fromTheBoat,
   weightAndDepth,
-  speed,
+  speedLesson,
   feelingRocks,
   theClock,
-  hops,
+  hopsLesson,
   strokeAndFall,
   lineAndRod,
   readingBottoms,
   biteOrBottom,
-  snags,
+  snagsLesson,
   seasonAndMood,
   aMorning
 ];

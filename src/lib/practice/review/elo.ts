@@ -14,7 +14,7 @@ export const UNRATED: Rating = { value: 0, answers: 0 };
 /** Share right that questions are chosen for: enough effort to learn from, few defeats. */
 export const AIM = { least: 0.75, best: 0.775, most: 0.8 } as const;
 
-export function stepOf({ answers }: Rating): number {
+export function ratingStepOf({ answers }: Rating): number {
   return 4 / (1 + 0.05 * answers);
 }
 
@@ -32,8 +32,11 @@ export function rated(
 ): { learner: Rating; item: Rating } {
   const surprise = (right ? 1 : 0) - expectedShare(learner, item, chance);
   return {
-    learner: { value: learner.value + stepOf(learner) * surprise, answers: learner.answers + 1 },
-    item: { value: item.value - stepOf(item) * surprise, answers: item.answers + 1 }
+    learner: {
+      value: learner.value + ratingStepOf(learner) * surprise,
+      answers: learner.answers + 1
+    },
+    item: { value: item.value - ratingStepOf(item) * surprise, answers: item.answers + 1 }
   };
 }
 

@@ -1,12 +1,12 @@
 /** The review: what is asked today, what is known, and how good the questions are. */
 export { gradeOf } from './grade';
-export { dayOf, memoriesOf, recall, type DayOf, type Days, type Memory } from './memory';
+export { dayNumberOf, memoriesOf, recall, type DayOf, type Days, type Memory } from './memory';
 export {
   AIM,
   expectedShare,
   rated,
   ratingsOf,
-  stepOf,
+  ratingStepOf,
   UNRATED,
   type Rating,
   type Ratings

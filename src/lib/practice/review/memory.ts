@@ -31,7 +31,7 @@ export interface Days {
 const DAY_MIN = 1440;
 
 /** Day number of an ISO time in UTC, counted from 1970, where clocks are `offset_min` ahead of UTC. */
-export function dayOf(at: string, offset_min = 0): number {
+export function dayNumberOf(at: string, offset_min = 0): number {
   const [year, month, day, hour, minute] = at.slice(0, 16).split(/[-T:]/).map(Number);
   const minutes = daysFromCivil(year, month, day) * DAY_MIN + hour * 60 + minute;
   return Math.floor((minutes + offset_min) / DAY_MIN);
@@ -48,10 +48,13 @@ function daysFromCivil(year: number, month: number, day: number): number {
 }
 
 /** What is remembered of each item, from all answers in any order. */
-export function memoriesOf(answers: readonly StoredAnswer[], dayOf: DayOf): Map<string, Memory> {
+export function memoriesOf(
+  answers: readonly StoredAnswer[],
+  dayNumberOf: DayOf
+): Map<string, Memory> {
   const memories = new Map<string, Memory>();
   for (const answer of [...answers].sort((a, b) => (a.at < b.at ? -1 : 1))) {
-    memories.set(answer.item, after(memories.get(answer.item), answer, dayOf(answer.at)));
+    memories.set(answer.item, after(memories.get(answer.item), answer, dayNumberOf(answer.at)));
   }
   return memories;
 }

@@ -1,5 +1,5 @@
 import type { Ink } from '../palette';
-import type { Stage } from '../stage';
+import type { Backdrop } from '../stage';
 import type { View } from '../view';
 import { paintTexture, type Grain } from './ground';
 import { bedPath } from './texture';
@@ -8,7 +8,7 @@ import { bedPath } from './texture';
 export function paintBed(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   grain: Grain,
   ink: Ink
 ): void {

@@ -2,7 +2,7 @@ import { BED_PX, STRIP_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { rulerTicks } from '../ruler';
 import type { SceneryNow } from '../scenery/scenery';
-import type { Moment, Stage } from '../stage';
+import type { Moment, Backdrop } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 import { drawBait } from './bait';
@@ -20,7 +20,7 @@ import { paintWater } from './water';
 export function paintBottomBack(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   const floor = view.height - STRIP_PX - BED_PX;
@@ -33,7 +33,12 @@ export function paintBottomBack(
 }
 
 /** Travels from the bait's start along the foot of the picture. */
-function drawTravels(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function drawTravels(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  ink: Ink
+): void {
   const towards = Math.sign(stage.bait.x_m);
   const travelAt = (px: number) => towards * (stage.bait.x_m - metresX(view, px));
   const beyond_m = 0.5 * travelAt(view.width);
@@ -47,8 +52,13 @@ function drawTravels(context: CanvasRenderingContext2D, view: View, stage: Stage
 }
 
 /** Where the bait is asked to come to rest: uprights with the band between them hatched. */
-function drawTarget(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
-  const { travel_m, band_m } = stage.target as NonNullable<Stage['target']>;
+function drawTarget(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  ink: Ink
+): void {
+  const { travel_m, band_m } = stage.target as NonNullable<Backdrop['target']>;
   const at = (m: number) => pixelX(view, stage.bait.x_m - Math.sign(stage.bait.x_m) * m);
   const left = at(travel_m - band_m);
   const right = at(travel_m + band_m);
@@ -78,7 +88,12 @@ function drawTarget(context: CanvasRenderingContext2D, view: View, stage: Stage,
 }
 
 /** Heights above the bottom, up the left edge. */
-function drawHeights(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function drawHeights(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  ink: Ink
+): void {
   const top_m = (pixelY(view, stage.bait.z_m) - 14) / view.scale;
   const ticks = rulerTicks(0, top_m, view.scale, stage.units);
   context.strokeStyle = ink.lead;
@@ -96,7 +111,7 @@ function drawHeights(context: CanvasRenderingContext2D, view: View, stage: Stage
 }
 
 /** Where the bait lay before the hand moved. */
-function drawStart(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function drawStart(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
   const x = pixelX(view, stage.bait.x_m);
   const floor = pixelY(view, stage.bait.z_m);
   context.strokeStyle = ink.lead;
@@ -112,7 +127,7 @@ function drawStart(context: CanvasRenderingContext2D, view: View, stage: Stage, 
 export function paintBottom(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   moment: Moment,
   /** None while it is out of sight. */
   scenery: SceneryNow | null,
@@ -137,7 +152,7 @@ export function paintBottom(
   drawClouds(context, view, scenery, ink);
 }
 
-function sayHidden(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function sayHidden(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
   context.font = `italic 400 17px ${ink.words}`;
   context.textAlign = 'center';
   context.textBaseline = 'middle';

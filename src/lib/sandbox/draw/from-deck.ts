@@ -1,6 +1,6 @@
 import { eyeOf, gazeOf, onRod, seen, type Eye } from '../eye';
 import type { Ink } from '../palette';
-import type { Moment, Stage } from '../stage';
+import type { Moment, Backdrop } from '../stage';
 import type { View } from '../view';
 import { grain } from './texture';
 
@@ -20,11 +20,11 @@ const FARTHEST_M = 90;
 /** The bow before the hand, m: half its width, its point and its height over the water. */
 const BOW = { half: 0.62, point: 1.5, up: 0.38 } as const;
 
-export function deckView(_stage: Stage, width: number, height: number): View {
+export function deckView(_stage: Backdrop, width: number, height: number): View {
   return { width, height, scale: 1, x0: width / 2, y0: height };
 }
 
-function eyeIn({ setup, plane, start }: Stage, { width, height }: View): Eye {
+function eyeIn({ setup, plane, start }: Backdrop, { width, height }: View): Eye {
   return eyeOf(setup, width, height, gazeOf(plane, start));
 }
 
@@ -37,7 +37,7 @@ function onWater(eye: Eye, far_m: number): ReturnType<typeof seen> {
 export function paintDeckBack(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   const eye = eyeIn(stage, view);
@@ -108,7 +108,7 @@ function drawBow(context: CanvasRenderingContext2D, eye: Eye, ink: Ink): void {
 export function paintDeck(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   moment: Moment,
   ink: Ink
 ): void {
@@ -121,7 +121,7 @@ export function paintDeck(
 function drawLineOut(
   context: CanvasRenderingContext2D,
   eye: Eye,
-  stage: Stage,
+  stage: Backdrop,
   { pose }: Moment,
   ink: Ink
 ): void {
@@ -156,7 +156,7 @@ function drawLineOut(
 function drawRodAway(
   context: CanvasRenderingContext2D,
   eye: Eye,
-  stage: Stage,
+  stage: Backdrop,
   { pose }: Moment,
   ink: Ink
 ): void {

@@ -1,6 +1,6 @@
 import type { Trace } from '$lib/model';
 import type { Ink } from '../palette';
-import type { Stage } from '../stage';
+import type { Backdrop } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 import { dotFlight } from './track';
 
@@ -8,7 +8,7 @@ import { dotFlight } from './track';
 export function drawGhost(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   trace: Trace,
   age: number,
   ink: Ink

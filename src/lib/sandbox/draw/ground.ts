@@ -1,8 +1,8 @@
 import type { GroundKind } from '$lib/model';
 import type { Ink } from '../palette';
-import type { Stage } from '../stage';
+import type { Backdrop } from '../stage';
 import type { View } from '../view';
-import { hatchStones, stippleBed, strew, type Mark } from './texture';
+import { hatchStones, stippleBed, strew, type TextureMark } from './texture';
 
 /**
  * Each kind of bottom has its own engraver's texture, so that it is told in black and white: mud in
@@ -18,7 +18,7 @@ export interface Grain {
 
 interface Texture {
   /** Strewn under the surface instead of dots. */
-  readonly mark?: Mark;
+  readonly mark?: TextureMark;
   /** Cells as multiples of the picture's: along and down. */
   readonly cells?: readonly [number, number];
   readonly dot?: number;
@@ -28,21 +28,21 @@ interface Texture {
 }
 
 const dash =
-  (least: number, most: number): Mark =>
+  (least: number, most: number): TextureMark =>
   (context, x, y, chance) => {
     const half = least + (most - least) * chance;
     context.moveTo(x - half, y);
     context.lineTo(x + half, y);
   };
 
-const oval: Mark = (context, x, y, chance) => {
+const oval: TextureMark = (context, x, y, chance) => {
   const radius = 1.4 + 1.6 * chance;
   context.moveTo(x + 1.5 * radius, y);
   context.ellipse(x, y, 1.5 * radius, radius, 0, 0, 2 * Math.PI);
 };
 
 /** A root or shoot. */
-const tuft: Mark = (context, x, y, chance) => {
+const tuft: TextureMark = (context, x, y, chance) => {
   context.moveTo(x, y);
   context.lineTo(x - 2 + 4 * chance, y - 4 - 2 * chance);
 };
@@ -64,7 +64,7 @@ const TEXTURES: Record<GroundKind | 'plain', Texture> = {
 export function paintTexture(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   grain: Grain,
   ink: Ink
 ): void {

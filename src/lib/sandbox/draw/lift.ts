@@ -1,7 +1,7 @@
 import { clockHourToDeg, degToRad, tipOf, type Trace } from '$lib/model';
 import type { Ink } from '../palette';
-import type { Moment, Stage } from '../stage';
-import { fit, pixelX, pixelY, type View } from '../view';
+import type { Moment, Backdrop } from '../stage';
+import { fitView, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 import { drawBoat } from './boat';
 import { drawLine } from './line';
@@ -16,7 +16,7 @@ const DIAL_PX = 40;
 /** Fine divisions of an hour on the dial. */
 const PARTS_AN_HOUR = 4;
 
-export function liftView(stage: Stage, width: number, height: number): View {
+export function liftView(stage: Backdrop, width: number, height: number): View {
   const { length_m, pivot_height_m } = stage.setup.rod;
   const extent = {
     nearest_m: -0.95,
@@ -24,14 +24,14 @@ export function liftView(stage: Stage, width: number, height: number): View {
     lowest_m: -0.25,
     highest_m: pivot_height_m + length_m
   };
-  const view = fit(extent, width - DIAL_PX, height - DIAL_PX);
+  const view = fitView(extent, width - DIAL_PX, height - DIAL_PX);
   return { ...view, width, height, x0: view.x0 + DIAL_PX, y0: view.y0 + DIAL_PX };
 }
 
 export function paintLiftBack(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   const ruling = { widest: 8, closest: 6, alpha: 0.75 };
@@ -41,7 +41,7 @@ export function paintLiftBack(
   drawDial(context, view, stage, ink);
 }
 
-function drawDial(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
   const { length_m, pivot_height_m } = stage.setup.rod;
   const x = pixelX(view, 0);
   const y = pixelY(view, pivot_height_m);
@@ -72,7 +72,7 @@ function drawDial(context: CanvasRenderingContext2D, view: View, stage: Stage, i
 export function paintLift(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   moment: Moment,
   ink: Ink
 ): void {
@@ -93,7 +93,7 @@ export function paintLift(
 function drawWay(
   context: CanvasRenderingContext2D,
   view: View,
-  { setup, start }: Stage,
+  { setup, start }: Backdrop,
   elevation_deg: number,
   ink: Ink
 ): void {
@@ -112,7 +112,12 @@ function drawWay(
 }
 
 /** Where the tip came to rest in the tries before. */
-function markGhosts(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function markGhosts(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  ink: Ink
+): void {
   context.strokeStyle = ink.lead;
   context.lineWidth = 1.25;
   for (const ghost of stage.ghosts) {

@@ -2,8 +2,8 @@ import { degToRad } from '$lib/model';
 import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
 import { soundingMarks, rulerTicks } from '../ruler';
-import type { Moment, Stage } from '../stage';
-import { fit, heightFor, metresX, pixelX, pixelY, type Extent, type View } from '../view';
+import type { Moment, Backdrop } from '../stage';
+import { fitView, heightFor, metresX, pixelX, pixelY, type Extent, type View } from '../view';
 import { markBait } from './bait';
 import { paintBed } from './bed';
 import { drawBoat } from './boat';
@@ -35,7 +35,7 @@ const HEAD_M = 0.95;
 const MOST_SHARE_OF_WIDTH = 0.62;
 const MOST_SHARE_OF_WINDOW = 0.38;
 
-function extentOf({ setup, plane, start: { elevation_deg } }: Stage): Extent {
+function extentOf({ setup, plane, start: { elevation_deg } }: Backdrop): Extent {
   const { rod, start, water } = setup;
   const up_m =
     plane === 'lift'
@@ -50,19 +50,19 @@ function extentOf({ setup, plane, start: { elevation_deg } }: Stage): Extent {
 }
 
 /** Height that the whole line's picture takes at this width in a window of this height, px. */
-export function overviewHeight(stage: Stage, width: number, windowHeight: number): number {
+export function overviewHeight(stage: Backdrop, width: number, windowHeight: number): number {
   const most = Math.min(width * MOST_SHARE_OF_WIDTH, windowHeight * MOST_SHARE_OF_WINDOW);
   return heightFor(extentOf(stage), width - SOUNDING_PX, most) + FOOT_PX;
 }
 
-export function overviewView(stage: Stage, width: number, height: number): View {
-  return { ...fit(extentOf(stage), width - SOUNDING_PX, height - FOOT_PX), width, height };
+export function overviewView(stage: Backdrop, width: number, height: number): View {
+  return { ...fitView(extentOf(stage), width - SOUNDING_PX, height - FOOT_PX), width, height };
 }
 
 export function paintOverviewBack(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   const surface = pixelY(view, 0);
@@ -107,7 +107,7 @@ function levelMark(context: CanvasRenderingContext2D, x: number, y: number, ink:
 function drawDistances(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   const far_m = metresX(view, 0);
@@ -126,7 +126,7 @@ function drawDistances(
 export function paintOverview(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   moment: Moment,
   ink: Ink,
   closeUp: View

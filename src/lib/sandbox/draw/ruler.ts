@@ -1,5 +1,5 @@
 import type { Ink } from '../palette';
-import type { Tick } from '../ruler';
+import type { RulerTick } from '../ruler';
 import { setFigures } from './type';
 
 /**
@@ -8,7 +8,7 @@ import { setFigures } from './type';
  */
 export function drawRuler(
   context: CanvasRenderingContext2D,
-  ticks: readonly Tick[],
+  ticks: readonly RulerTick[],
   at: (m: number) => number,
   size: { top: number; width: number; height: number; bar: number; font: number },
   ink: Ink
@@ -34,7 +34,7 @@ export function drawRuler(
 
 function drawTicks(
   context: CanvasRenderingContext2D,
-  ticks: readonly Tick[],
+  ticks: readonly RulerTick[],
   at: (m: number) => number,
   top: number,
   bar: number,

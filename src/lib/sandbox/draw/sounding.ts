@@ -1,5 +1,5 @@
 import type { Ink } from '../palette';
-import type { Tick } from '../ruler';
+import type { RulerTick } from '../ruler';
 import { pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 
@@ -12,7 +12,7 @@ export function drawSounding(
   view: View,
   x_m: number,
   floor_m: number,
-  marks: readonly Tick[],
+  marks: readonly RulerTick[],
   depthLabel: string,
   ink: Ink
 ): void {

@@ -1,6 +1,6 @@
 import type { Ink } from '../palette';
 import { mixed, type Between } from '../scenery/scenery';
-import type { Stage } from '../stage';
+import type { Backdrop } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 import { grain } from './texture';
 
@@ -18,7 +18,7 @@ const SWAY = 0.16;
 export function drawStems(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   leans: Between | null,
   ink: Ink
 ): void {

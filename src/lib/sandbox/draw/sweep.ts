@@ -1,7 +1,7 @@
 import { degToRad } from '$lib/model';
 import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
-import type { Moment, Stage } from '../stage';
+import type { Moment, Backdrop } from '../stage';
 import type { View } from '../view';
 import { setFigures } from './type';
 import { drawDeck } from './deck';
@@ -21,7 +21,7 @@ const BEHIND_M = 0.75;
 const BESIDE_PX = 120;
 
 /** Here x is along the way to the bait and "z" across it, to the angler's right. */
-export function sweepView(stage: Stage, width: number, height: number): View {
+export function sweepView(stage: Backdrop, width: number, height: number): View {
   const reach = stage.setup.rod.length_m;
   const scale = Math.min((width - DIAL_PX) / (reach + BEHIND_M), (height / 2 - DIAL_PX) / reach);
   return { width, height, scale, x0: width - BEHIND_M * scale, y0: height / 2 };
@@ -38,7 +38,7 @@ function seenTip(view: View, reach_m: number, azimuth_deg: number): { x: number;
 export function paintSweepBack(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   context.fillStyle = ink.water;
@@ -57,7 +57,7 @@ export function paintSweepBack(
 function drawProtractor(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   ink: Ink
 ): void {
   const radius = dialRadius(view, stage);
@@ -83,7 +83,12 @@ function drawProtractor(
   context.stroke();
 }
 
-function drawBearing(context: CanvasRenderingContext2D, view: View, stage: Stage, ink: Ink): void {
+function drawBearing(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  ink: Ink
+): void {
   context.strokeStyle = ink.lead;
   context.lineWidth = 1;
   context.setLineDash([2, 5]);
@@ -105,7 +110,7 @@ function drawBearing(context: CanvasRenderingContext2D, view: View, stage: Stage
 export function paintSweep(
   context: CanvasRenderingContext2D,
   view: View,
-  stage: Stage,
+  stage: Backdrop,
   moment: Moment,
   ink: Ink
 ): void {
@@ -174,15 +179,15 @@ function drawGain(
   context.lineCap = 'round';
 }
 
-function dialRadius(view: View, stage: Stage): number {
+function dialRadius(view: View, stage: Backdrop): number {
   return reachOfRod(stage, stage.start.elevation_deg) * view.scale + 7;
 }
 
 /** Left of the dial, px. */
-function roomBeside(view: View, stage: Stage): number {
+function roomBeside(view: View, stage: Backdrop): number {
   return view.x0 - dialRadius(view, stage);
 }
 
-function reachOfRod(stage: Stage, elevation_deg: number): number {
+function reachOfRod(stage: Backdrop, elevation_deg: number): number {
   return stage.setup.rod.length_m * Math.cos(degToRad(elevation_deg));
 }

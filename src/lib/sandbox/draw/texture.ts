@@ -83,7 +83,7 @@ export function stippleBed(
 }
 
 /** Adds one mark of a texture to the path; `chance`, 0–1, varies it. */
-export type Mark = (
+export type TextureMark = (
   context: CanvasRenderingContext2D,
   x: number,
   y: number,
@@ -96,7 +96,7 @@ export function strew(
   view: View,
   heightAt: (x_m: number) => number,
   size: { along: number; down: number; depth: number },
-  mark: Mark
+  mark: TextureMark
 ): void {
   const cell_m = size.along / view.scale;
   const first = Math.floor(metresX(view, view.width) / cell_m);

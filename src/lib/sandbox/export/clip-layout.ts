@@ -5,15 +5,15 @@ export interface Size {
   readonly height: number;
 }
 
-export interface Place extends Size {
+export interface Frame extends Size {
   readonly left: number;
   readonly top: number;
 }
 
 export interface ClipLayout extends Size {
-  readonly whole: Place;
-  readonly bottom: Place;
-  readonly rod: Place;
+  readonly whole: Frame;
+  readonly bottom: Frame;
+  readonly rod: Frame;
   /** Top of the strip of words. */
   readonly words: number;
   /** Pixels of the clip a pixel of the page. */
@@ -30,7 +30,7 @@ const GAP = 2;
 export function clipLayout(whole: Size, bottom: Size, rod: Size): ClipLayout {
   const width = even(Math.min(Math.max(whole.width, LEAST_WIDTH), MOST_WIDTH));
   const scale = width / whole.width;
-  const at = (left: number, top: number, size: Size): Place => ({
+  const at = (left: number, top: number, size: Size): Frame => ({
     left,
     top,
     width: size.width * scale,

@@ -2,7 +2,7 @@ import type { Units } from '$lib/scoring';
 import type { Ink } from '../palette';
 import type { Scene } from '../scene';
 import type { Showing } from '../showing.svelte';
-import { clipLayout, type ClipLayout, type Place } from './clip-layout';
+import { clipLayout, type ClipLayout, type Frame } from './clip-layout';
 import { gearLine, momentLine, SIGNED } from './run-words';
 
 const TYPE = 'video/webm';
@@ -102,7 +102,7 @@ function paintClip(
   if (!ink) return;
   context.fillStyle = ink.rule;
   context.fillRect(0, 0, layout.width, layout.height);
-  const put = ({ left, top, width, height }: Place, picture: Scene['whole']) => {
+  const put = ({ left, top, width, height }: Frame, picture: Scene['whole']) => {
     context.fillStyle = ink.raised;
     context.fillRect(left, top, width, height);
     picture.copyTo(context, left, top, width, height);

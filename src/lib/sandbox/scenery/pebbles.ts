@@ -5,8 +5,8 @@ import Composite from 'matter-js/src/body/Composite.js';
 import Engine from 'matter-js/src/core/Engine.js';
 import Sleeping from 'matter-js/src/core/Sleeping.js';
 import Vertices from 'matter-js/src/geometry/Vertices.js';
-import type { Stage } from '../stage';
-import type { Place } from './strands';
+import type { Backdrop } from '../stage';
+import type { BaitPlace } from './strands';
 
 /** Loose pebbles on gravel that a bait knocks aside: to look at, the model knows nothing of them. */
 
@@ -42,7 +42,7 @@ export class Pebbles {
   /** Pieces of the ground that are not yet in the engine's world: it looks at each of its bodies. */
   private readonly ground: Set<Body>;
 
-  constructor(stage: Stage) {
+  constructor(stage: Backdrop) {
     const { gravity, world } = this.engine;
     gravity.x = 0;
     gravity.y = -1;
@@ -65,7 +65,7 @@ export class Pebbles {
   }
 
   /** The bait's lowest point has come to `to`. */
-  tick(from: Place, to: Place, radius_m: number): void {
+  tick(from: BaitPlace, to: BaitPlace, radius_m: number): void {
     const x = to.x_m * MM;
     const y = (to.z_m + radius_m) * MM;
     if (Math.hypot(to.x_m - from.x_m, to.z_m - from.z_m) > MOVES_M) this.wake(x, y, radius_m);
@@ -107,7 +107,7 @@ export class Pebbles {
   }
 }
 
-function lay({ setup, bait }: Stage): { x_m: number; radius_m: number }[] {
+function lay({ setup, bait }: Backdrop): { x_m: number; radius_m: number }[] {
   const random = seededRandom((setup.bottom.ground?.seed ?? 0) * 104729 + 3);
   const within = ([least, most]: readonly [number, number]) => least + (most - least) * random();
   const towards = -Math.sign(bait.x_m);
@@ -120,7 +120,7 @@ function lay({ setup, bait }: Stage): { x_m: number; radius_m: number }[] {
   return laid;
 }
 
-function groundOf({ bait, heightAt }: Stage): Body[] {
+function groundOf({ bait, heightAt }: Backdrop): Body[] {
   const towards = -Math.sign(bait.x_m);
   const ends = [bait.x_m - 2 * towards * AWAY_M, bait.x_m + towards * (TOWARDS_M + AWAY_M)];
   const first = Math.min(...ends);
@@ -138,7 +138,7 @@ function groundOf({ bait, heightAt }: Stage): Body[] {
   });
 }
 
-function round({ x_m, z_m }: Place, radius_m: number, options: object): Body {
+function round({ x_m, z_m }: BaitPlace, radius_m: number, options: object): Body {
   const vertices = Array.from({ length: SIDES }, (_, i) => {
     const angle = (2 * Math.PI * i) / SIDES;
     return { x: radius_m * MM * Math.cos(angle), y: radius_m * MM * Math.sin(angle) };

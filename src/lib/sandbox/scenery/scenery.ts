@@ -1,10 +1,10 @@
 import { TICK_S, waterAt, type Trace } from '$lib/model';
 import { baitOf } from '$lib/model/bait';
 import { Stems } from '$lib/model/stems';
-import type { Stage } from '../stage';
+import type { Backdrop } from '../stage';
 import { Pebbles } from './pebbles';
 import { Silt, type Puff } from './silt';
-import { Strands, type Place } from './strands';
+import { Strands, type BaitPlace } from './strands';
 
 /**
  * What moves with a run and is only to be looked at. All of it follows from the trace, tick by tick,
@@ -53,7 +53,7 @@ export class Scenery {
 
   /** `isCalm`: no clouds, and strands as they rest. */
   constructor(
-    private readonly stage: Stage,
+    private readonly stage: Backdrop,
     readonly trace: Trace,
     private readonly isCalm: boolean
   ) {
@@ -114,7 +114,7 @@ export class Scenery {
   }
 }
 
-function placeAt({ bait_x_m, bait_z_m }: Trace, i: number): Place {
+function placeAt({ bait_x_m, bait_z_m }: Trace, i: number): BaitPlace {
   return { x_m: bait_x_m[i], z_m: bait_z_m[i] };
 }
 

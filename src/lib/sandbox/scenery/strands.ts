@@ -69,7 +69,7 @@ interface Chain {
 }
 
 /** Where the bait is, m: its lowest point. */
-export interface Place {
+export interface BaitPlace {
   readonly x_m: number;
   readonly z_m: number;
 }
@@ -90,7 +90,7 @@ export class Strands {
   }
 
   /** Lays every strand as it rests under a bait at `place`. */
-  settle(place: Place): void {
+  settle(place: BaitPlace): void {
     this.eachNode((chain, j, at) => {
       this.offsets[at] = chain.rest[j].x;
       this.offsets[at + 1] = chain.rest[j].z;
@@ -99,7 +99,7 @@ export class Strands {
   }
 
   /** The bait went from one place to the other in `step_s`. Returns how far a node moved at most, m. */
-  step(from: Place, to: Place, step_s: number): number {
+  step(from: BaitPlace, to: BaitPlace, step_s: number): number {
     const { offsets } = this;
     let most = 0;
     this.eachNode((chain, j, at) => {
@@ -139,7 +139,7 @@ export class Strands {
     offsets[at + 1] = offsets[at - 1] + share * dz;
   }
 
-  private lift(at: number, { x_m, z_m }: Place): void {
+  private lift(at: number, { x_m, z_m }: BaitPlace): void {
     const lowest = this.heightAt(x_m + this.offsets[at]) + CLEAR_M - z_m;
     if (this.offsets[at + 1] < lowest) this.offsets[at + 1] = lowest;
   }

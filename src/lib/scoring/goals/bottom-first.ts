@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { waitAfterTouch } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -10,7 +10,7 @@ const EARLY_REACH_S = 1;
 
 /** The rod waits until the bait is down, and then not longer than this. */
 export const bottomFirst = goalKind({
-  schema: v.strictObject({ kind: v.literal('bottom_first'), within_s: number(0.1, 120), weight }),
+  schema: v.strictObject({ kind: v.literal('bottom_first'), within_s: numberIn(0.1, 120), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),

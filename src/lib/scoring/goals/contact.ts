@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
 import { contactWhileMoving } from '../run-measures';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { goalKind, weight } from './goal-kind';
 
 /** So much less contact earns nothing: the bait flew for as long as it was drawn. */
@@ -10,7 +10,7 @@ const REACH = 0.25;
 
 /** Share of the bait's moving time that it touched the bottom, 0–1. */
 export const contact = goalKind({
-  schema: v.strictObject({ kind: v.literal('contact'), least: number(0, 1), weight }),
+  schema: v.strictObject({ kind: v.literal('contact'), least: numberIn(0, 1), weight }),
   role: 'restraint',
   isOfOneTurn: true,
   measure: (_, { result }) => contactWhileMoving(result),

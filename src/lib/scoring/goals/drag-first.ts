@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { drawnFirst } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -10,7 +10,7 @@ const REACH_PART = 0.5;
 
 /** How far the bait is dragged before the bite or the strike, at least, m. */
 export const dragFirst = goalKind({
-  schema: v.strictObject({ kind: v.literal('drag_first'), least_m: number(0.01, 30), weight }),
+  schema: v.strictObject({ kind: v.literal('drag_first'), least_m: numberIn(0.01, 30), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, run) => drawnFirst(run),

@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { followedShare } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** How closely the rod goes down with the falling bait, 0–1 (see followedShare). */
 export const follow = goalKind({
-  schema: v.strictObject({ kind: v.literal('follow'), least: number(0.05, 1), weight }),
+  schema: v.strictObject({ kind: v.literal('follow'), least: numberIn(0.05, 1), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => followedShare(result),

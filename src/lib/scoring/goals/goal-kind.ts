@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Result } from '../../model';
 import type { Units } from '../display';
 import type { RunToGrade } from '../run-to-grade';
-import { number, whole } from '../schema-parts';
+import { numberIn, whole } from '../schema-parts';
 
 /** All goals of a challenge together. */
 export const TOTAL_MARKS = 100;
@@ -10,7 +10,7 @@ export const TOTAL_MARKS = 100;
 /** How many of the marks a goal carries. */
 export const weight = whole(1, TOTAL_MARKS);
 
-export const length = number(0, 30);
+export const length = numberIn(0, 30);
 
 /** A goal as the marks table says it. */
 export interface GoalWords {
@@ -58,7 +58,7 @@ export function goalKind<S extends v.GenericSchema<unknown, { kind: string; weig
 /** Lowest, then highest. */
 export function range(most: number) {
   return v.pipe(
-    v.tuple([number(0, most), number(0, most)]),
+    v.tuple([numberIn(0, most), numberIn(0, most)]),
     v.check(([low, high]) => low < high, 'must be lowest, then highest')
   );
 }

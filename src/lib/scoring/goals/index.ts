@@ -88,7 +88,7 @@ export function shareOf(goal: Goal, run: RunToGrade): number {
 }
 
 /** How much of what a goal wants done was done, 0–1; none of a restraint, which is nothing to do. */
-export function progressOf(goal: Goal, run: RunToGrade): number {
+export function goalProgressOf(goal: Goal, run: RunToGrade): number {
   const kind = kindOf(goal);
   if (kind.role === 'restraint') return 0;
   return kind.progress?.(goal, kind.measure(goal, run)) ?? shareOf(goal, run);

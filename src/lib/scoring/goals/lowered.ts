@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { loweredShare } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -10,7 +10,7 @@ const REACH = 0.5;
 
 /** Share of what the tip has drawn that it gives back, 0–1: the rod follows the bait down. */
 export const lowered = goalKind({
-  schema: v.strictObject({ kind: v.literal('lowered'), least: number(0.05, 1), weight }),
+  schema: v.strictObject({ kind: v.literal('lowered'), least: numberIn(0.05, 1), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => loweredShare(result),

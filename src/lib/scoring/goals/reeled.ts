@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { slackReeled } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Line that the reel takes in while the bait lies still, m. */
 export const reeled = goalKind({
-  schema: v.strictObject({ kind: v.literal('reeled'), least_m: number(0.05, 30), weight }),
+  schema: v.strictObject({ kind: v.literal('reeled'), least_m: numberIn(0.05, 30), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, run) => slackReeled(run),

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatTime } from '../display';
 import { fading } from '../fading';
-import { number, whole } from '../schema-parts';
+import { numberIn, whole } from '../schema-parts';
 import { restsBetweenMoves } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -13,7 +13,7 @@ export const rests = goalKind({
   schema: v.strictObject({
     kind: v.literal('rests'),
     count: whole(1, 50),
-    least_s: number(1, 120),
+    least_s: numberIn(1, 120),
     weight
   }),
   role: 'aim',

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatSpeed } from '../display';
 import { fading } from '../fading';
 import { peakBaitSpeed } from '../run-measures';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { goalKind, weight } from './goal-kind';
 
 /** Twice the speed allowed earns nothing. */
@@ -10,7 +10,7 @@ const REACH_IN_LIMITS = 1;
 
 /** Fastest tenth of a second of the bait along the bottom, m/s. */
 export const speed = goalKind({
-  schema: v.strictObject({ kind: v.literal('speed'), most_m_s: number(0.01, 20), weight }),
+  schema: v.strictObject({ kind: v.literal('speed'), most_m_s: numberIn(0.01, 20), weight }),
   role: 'restraint',
   isOfOneTurn: true,
   measure: (_, { result }) => peakBaitSpeed(result),

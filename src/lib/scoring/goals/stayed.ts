@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { furthestFromStart } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** The bait never gets further than this from where it lay, m. */
 export const stayed = goalKind({
-  schema: v.strictObject({ kind: v.literal('stayed'), most_m: number(0.01, 30), weight }),
+  schema: v.strictObject({ kind: v.literal('stayed'), most_m: numberIn(0.01, 30), weight }),
   role: 'restraint',
   isOfOneTurn: true,
   measure: (_, { result }) => furthestFromStart(result),

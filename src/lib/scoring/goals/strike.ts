@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { strikeDelay } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -10,7 +10,7 @@ const REACTION_S = 0.15;
 
 /** The rod sweeps firmly after the bite, no later than this. */
 export const strike = goalKind({
-  schema: v.strictObject({ kind: v.literal('strike'), within_s: number(0.1, 120), weight }),
+  schema: v.strictObject({ kind: v.literal('strike'), within_s: numberIn(0.1, 120), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => strikeDelay(result),

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength, formatShare } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { swumShare } from './bait-measures';
 import { goalKind, range, weight } from './goal-kind';
 
@@ -13,7 +13,7 @@ export const swim = goalKind({
   schema: v.strictObject({
     kind: v.literal('swim'),
     height_m: range(30),
-    least: number(0.01, 1),
+    least: numberIn(0.01, 1),
     weight
   }),
   role: 'aim',

@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { largestSwing } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** How far a falling bait swings towards the angler, at most, m. */
 export const swing = goalKind({
-  schema: v.strictObject({ kind: v.literal('swing'), most_m: number(0.01, 30), weight }),
+  schema: v.strictObject({ kind: v.literal('swing'), most_m: numberIn(0.01, 30), weight }),
   role: 'restraint',
   isOfOneTurn: true,
   measure: (_, { result }) => largestSwing(result),

@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import { formatBeside, formatPull } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { pullAtEnd } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Pull of the line at the tip at the end, N. */
 export const tight = goalKind({
-  schema: v.strictObject({ kind: v.literal('tight'), least_N: number(0.001, 100), weight }),
+  schema: v.strictObject({ kind: v.literal('tight'), least_N: numberIn(0.001, 100), weight }),
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => pullAtEnd(result),

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatSpeed } from '../display';
 import { fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { peakTipSpeed } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -10,7 +10,7 @@ const REACH_IN_LIMITS = 1;
 
 /** Fastest the tip went, m/s: a jerk that throws the bait is no lift, and nobody can repeat it. */
 export const tipSpeed = goalKind({
-  schema: v.strictObject({ kind: v.literal('tip_speed'), most_m_s: number(0.1, 60), weight }),
+  schema: v.strictObject({ kind: v.literal('tip_speed'), most_m_s: numberIn(0.1, 60), weight }),
   role: 'restraint',
   isOfOneTurn: true,
   measure: (_, { result }) => peakTipSpeed(result),

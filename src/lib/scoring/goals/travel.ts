@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { clamped, fading } from '../fading';
-import { number } from '../schema-parts';
+import { numberIn } from '../schema-parts';
 import { travelByRod } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -16,8 +16,8 @@ export const travel = goalKind({
   schema: v.pipe(
     v.strictObject({
       kind: v.literal('travel'),
-      target_m: number(0.01, 30),
-      band_m: number(0.005, 10),
+      target_m: numberIn(0.01, 30),
+      band_m: numberIn(0.005, 10),
       weight
     }),
     v.check((goal) => goal.band_m < goal.target_m, 'band_m must be smaller than target_m')

@@ -1,6 +1,6 @@
-import { screenView } from '$lib/server/clinic-view';
+import { screenViewOf } from '$lib/server/clinic-view';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
-import { reachOf } from '$lib/server/reach';
+import { phoneAddressOf } from '$lib/server/reach';
 import { roomOf } from '$lib/server/rooms';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
@@ -12,7 +12,7 @@ export const load: PageServerLoad = async (event) => {
   const db = await database();
   try {
     const { id, code } = await roomOf(db, guide, event.params.id);
-    return { id, code, reach: reachOf(event), view: await screenView(db, id, timeNow()) };
+    return { id, code, reach: phoneAddressOf(event), view: await screenViewOf(db, id, timeNow()) };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);

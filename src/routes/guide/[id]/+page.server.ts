@@ -1,7 +1,7 @@
 import { assignmentOf } from '$lib/server/assignments';
 import { database, guideOfPage } from '$lib/server/http';
-import { progressOf } from '$lib/server/progress';
-import { reachOf } from '$lib/server/reach';
+import { clientProgressOf } from '$lib/server/progress';
+import { phoneAddressOf } from '$lib/server/reach';
 import { standingsOf } from '$lib/server/standing';
 import { error } from '@sveltejs/kit';
 import { briefly, inOrder, pageOf } from '$lib/app/guide';
@@ -15,11 +15,11 @@ export const load: PageServerLoad = async (event) => {
   const standings = inOrder(await standingsOf(db, assignment), '');
   const asked = Number(event.url.searchParams.get('page') ?? 1);
   const { page, pages, shown } = pageOf(standings, asked);
-  const clients = await progressOf(
+  const clients = await clientProgressOf(
     db,
     assignment,
     shown.map(({ id }) => id)
   );
   const briefs = Object.fromEntries(clients.map((one) => [one.client.id, briefly(one)]));
-  return { assignment, reach: reachOf(event), standings, page, pages, briefs };
+  return { assignment, reach: phoneAddressOf(event), standings, page, pages, briefs };
 };

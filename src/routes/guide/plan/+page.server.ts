@@ -1,17 +1,17 @@
 import { loadLessons } from '$lib/course';
 import { parseSetup } from '$lib/model';
 import { assignmentOf, assignmentsOf } from '$lib/server/assignments';
-import { compute } from '$lib/server/compute';
+import { serverCompute } from '$lib/server/compute';
 import { clientsOf } from '$lib/server/clients';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { planLesson } from '$lib/server/lesson-plan';
 import { MOST_COUNT_S } from '$lib/compute/jobs/jig';
-import { handOf, type Hand } from '$lib/server/plan-hand';
-import { progressOf } from '$lib/server/progress';
+import { handOf, type ClientHand } from '$lib/server/plan-hand';
+import { clientProgressOf } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
 import type { Db } from '$lib/server/store';
 import { error } from '@sveltejs/kit';
-import { askedIn, clientIn, gearFor, type Asked, type OwnGear } from '$lib/app/guide';
+import { planRequestIn, clientIn, gearFor, type PlanRequest, type OwnGear } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
 import type { ChallengeProgress } from '$lib/wire';
 
@@ -26,12 +26,12 @@ export const load: PageServerLoad = async (event) => {
     return { id, title: task.title, clients: await clientsOf(db, id) };
   });
   try {
-    const asked = askedIn(event.url.searchParams);
+    const asked = planRequestIn(event.url.searchParams);
     const { nickname, hand, own } = await clientOf(db, guide, asked);
     const gear = gearFor(asked, own);
     const { temperature, ground, wind, fish, minutes } = asked;
     const conditions = { temperature_C: temperature, ground, wind, fish, ...gear };
-    const jig = await compute('jig', conditions);
+    const jig = await serverCompute('jig', conditions);
     const plan = planLesson({ conditions, jig, minutes, hand }, lessons);
     const day = asked.day ?? timeNow().slice(0, 10);
     const wanted_s = MOST_COUNT_S;
@@ -44,15 +44,15 @@ export const load: PageServerLoad = async (event) => {
 
 interface Known {
   nickname: string | null;
-  hand: Hand | null;
+  hand: ClientHand | null;
   own: OwnGear | null;
 }
 
-async function clientOf(db: Db, guide: Guide, asked: Asked): Promise<Known> {
+async function clientOf(db: Db, guide: Guide, asked: PlanRequest): Promise<Known> {
   const wanted = clientIn(asked);
   if (!wanted) return { nickname: null, hand: null, own: null };
   const assignment = await assignmentOf(db, guide, wanted.homework);
-  const [found] = assignment ? await progressOf(db, assignment, [wanted.client]) : [];
+  const [found] = assignment ? await clientProgressOf(db, assignment, [wanted.client]) : [];
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
   const { client, challenges } = found;
   return { nickname: client.nickname, hand: handOf(challenges), own: ownGearOf(challenges) };

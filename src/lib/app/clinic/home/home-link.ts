@@ -32,7 +32,7 @@ export function readHomeLink(hash: string): { link: string; reports: Reports } {
 }
 
 /** An answer of a clinic in its owner's record: the same one, wherever it comes to. */
-export function storedAnswer(code: string, made: HomeAnswer, report: Report): StoredAnswer {
+export function answerForRecord(code: string, made: HomeAnswer, report: Report): StoredAnswer {
   const { round, ...answer } = made;
   return { ...answer, id: `clinic-${code}-${round}`, report };
 }

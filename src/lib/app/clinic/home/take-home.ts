@@ -6,7 +6,7 @@ import {
   RECORD_FORMAT,
   RECORD_VERSION
 } from '$lib/wire';
-import { readHomeLink, storedAnswer } from './home-link';
+import { readHomeLink, answerForRecord } from './home-link';
 
 /**
  * What came home as a record, to be merged into this device's. Of the answers to questions those
@@ -23,7 +23,7 @@ export function homeRecord(
   const [code] = link.split('-');
   const answers = given.flatMap((one) => {
     const report = reports[one.round];
-    return report ? [storedAnswer(code, one, report)] : [];
+    return report ? [answerForRecord(code, one, report)] : [];
   });
   const made = { tries, predictions, answers };
   return readDocument({ format: RECORD_FORMAT, version: RECORD_VERSION, ...made }, at);

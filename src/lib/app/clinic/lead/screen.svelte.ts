@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { ask, wordsFor } from '$lib/app/connection';
-import { follow } from '../follow';
+import { followFeed } from '../follow';
 import {
   type ClinicAction,
   made,
@@ -33,7 +33,7 @@ export class Screen {
 
   /** Listens to the clinic. @returns how to stop. */
   open(): () => void {
-    return follow(
+    return followFeed(
       `${this.#address}/feed`,
       screenView,
       (next) => (this.heard = next),

@@ -1,42 +1,42 @@
 import type { ShownRun } from '../../lesson';
 import { drawGear, ft, inch } from '../draw';
 import type { Case } from '../item';
-import { drag, fall, hops, lift } from '../moves';
+import { shownDrag, fall, shownHops, shownLift } from '../moves';
 
 /** Runs that fixed questions show: one water, so that they can be compared. */
 const middling = () => 0.5;
 const water = drawGear(middling, { depth_m: ft(15), cast_m: ft(36), slack_m: inch(1) });
 const slack = drawGear(middling, { depth_m: ft(15), cast_m: ft(36), slack_m: ft(2) });
 const over = (kind: 'mud' | 'sand' | 'gravel' | 'chunk rock' | 'brush' | 'grass', seed = 3) =>
-  drag({ ...water, bottom: { ground: { kind, seed } } }, ft(4), 6);
+  shownDrag({ ...water, bottom: { ground: { kind, seed } } }, ft(4), 6);
 const far = drawGear(middling, { depth_m: ft(15), cast_m: ft(60), slack_m: inch(0.5) });
 const near = drawGear(middling, { depth_m: ft(15), cast_m: ft(22), slack_m: inch(0.5) });
-const snapOn = (line: typeof far.line) => lift({ ...far, line }, 10, 12, 0.5);
+const snapOn = (line: typeof far.line) => shownLift({ ...far, line }, 10, 12, 0.5);
 const hopWith = (tip_stiffness_N_per_m: number) =>
-  lift({ ...far, rod: { ...far.rod, tip_stiffness_N_per_m } }, 10, 12, 0.5);
+  shownLift({ ...far, rod: { ...far.rod, tip_stiffness_N_per_m } }, 10, 12, 0.5);
 const openFall = fall(water, 30);
 const closedFall: ShownRun = {
   ...openFall,
   setup: { ...openFall.setup, start: { ...openFall.setup.start, line: 'splash', spool: 'closed' } }
 };
 const SHOWN = {
-  'slow drag': drag(water, ft(2), 4),
-  'fast drag': drag(water, ft(2), 0.4),
-  'slack drag': drag(slack, ft(2), 4),
+  'slow drag': shownDrag(water, ft(2), 4),
+  'fast drag': shownDrag(water, ft(2), 0.4),
+  'slack drag': shownDrag(slack, ft(2), 4),
   fall: openFall,
-  'one hour': lift(water, 9, 10, 2),
-  hop: hops(water, 10, 11, 0.6, 1, 1),
-  'three hops': hops(near, 10, 11, 0.5, 3, 2.5),
-  'slack hop': hops(slack, 10, 11, 0.6, 1, 1),
-  'late hour': lift(water, 10.5, 11.5, 2),
-  'hop close in': lift(near, 10, 11, 0.6),
-  'hop far out': lift(far, 10, 11, 0.6),
+  'one hour': shownLift(water, 9, 10, 2),
+  hop: shownHops(water, 10, 11, 0.6, 1, 1),
+  'three hops': shownHops(near, 10, 11, 0.5, 3, 2.5),
+  'slack hop': shownHops(slack, 10, 11, 0.6, 1, 1),
+  'late hour': shownLift(water, 10.5, 11.5, 2),
+  'hop close in': shownLift(near, 10, 11, 0.6),
+  'hop far out': shownLift(far, 10, 11, 0.6),
   'snap on braid': snapOn({ material: 'braid', diameter_m: 0.0002 }),
   'snap on thin nylon': snapOn({ material: 'nylon', diameter_m: 0.0002 }),
   'snap with a stiff rod': hopWith(20),
   'snap with a soft rod': hopWith(4),
   'fall with the bail closed': closedFall,
-  stroke: lift(water, 9, 12, 0.7),
+  stroke: shownLift(water, 9, 12, 0.7),
   mud: over('mud'),
   sand: over('sand'),
   gravel: over('gravel'),

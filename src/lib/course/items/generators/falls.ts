@@ -1,5 +1,5 @@
 import { GRAVITY_M_S2 } from '../../../model';
-import { depth, drawGear, ft, oz, pick, several, shuffled, time, weight } from '../draw';
+import { depth, drawGear, ft, oz, pick, several, shuffled, timeToken, weightToken } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
 import { lastWithin } from '../limit-item';
@@ -19,7 +19,7 @@ const fallCount: Generator = {
     const setup = drawGear(random);
     const { depth_m } = setup.water;
     return chooseValue({
-      ask: `A jig of ${weight(setup.bait.mass_kg)} falls on an open spool through ${depth(depth_m)} of water. How long until it is down?`,
+      ask: `A jig of ${weightToken(setup.bait.mass_kg)} falls on an open spool through ${depth(depth_m)} of water. How long until it is down?`,
       caption: 'The fall',
       run: fall(setup, longest(depth_m)),
       measure: 'fall_s',
@@ -46,7 +46,7 @@ const fallCount: Generator = {
           reply: 'The line slows it: closing the bail that early swings the bait towards you.'
         }
       ],
-      says: (s) => time(s)
+      says: (s) => timeToken(s)
     });
   }
 };
@@ -74,7 +74,7 @@ const countToDepth: Generator = {
       run: at(there, count_s + 2)
     }));
     return lastWithin({
-      ask: `A jig of ${weight(setup.bait.mass_kg)} falls on an open spool. You have counted ${time(count_s)} and the line goes slack. Which is the deepest of these that it can have reached?`,
+      ask: `A jig of ${weightToken(setup.bait.mass_kg)} falls on an open spool. You have counted ${timeToken(count_s)} and the line goes slack. Which is the deepest of these that it can have reached?`,
       measure: 'fall_s',
       unknowns: 'drag',
       most: count_s,
@@ -102,7 +102,7 @@ const orderWeightsByFall: Generator = {
       unknowns: 'drag',
       contenders: shuffled(random, weights).map((ounces) => ({
         id: `w${ounces * 8}`,
-        says: weight(oz(ounces)),
+        says: weightToken(oz(ounces)),
         run: fall(
           { ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } },
           longest(setup.water.depth_m)
@@ -145,7 +145,7 @@ const trailers: Generator = {
     ];
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
-      ask: `The same jig of ${weight(setup.bait.mass_kg)} in ${depth(setup.water.depth_m)} of water, with three trailers. With which does it fall ${want === 'most' ? 'slowest' : 'fastest'}?`,
+      ask: `The same jig of ${weightToken(setup.bait.mass_kg)} in ${depth(setup.water.depth_m)} of water, with three trailers. With which does it fall ${want === 'most' ? 'slowest' : 'fastest'}?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
@@ -172,7 +172,7 @@ const markFall: Generator = {
     const setup = drawGear(random, { depth_m: ft(pick(random, [10, 15, 20, 30])) });
     const { depth_m } = setup.water;
     return markValue({
-      ask: `A jig of ${weight(setup.bait.mass_kg)} meets the water over ${depth(depth_m)}, the spool is open. Mark how many seconds it falls.`,
+      ask: `A jig of ${weightToken(setup.bait.mass_kg)} meets the water over ${depth(depth_m)}, the spool is open. Mark how many seconds it falls.`,
       caption: 'The fall',
       run: fall(setup, longest(depth_m)),
       measure: 'fall_s',

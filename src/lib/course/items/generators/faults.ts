@@ -1,8 +1,8 @@
 import { OFF_BOTTOM_M } from '../../../model';
-import { depth, drawGear, ft, inch, length, pick, placeWords, time } from '../draw';
+import { depth, drawGear, ft, inch, lengthToken, pick, placeWords, timeToken } from '../draw';
 import type { Generator } from '../generator';
 import { lastWithin } from '../limit-item';
-import { drag, hops, lift } from '../moves';
+import { shownDrag, shownHops, shownLift } from '../moves';
 import { recognise, type SignOption } from '../sign';
 
 const dragFault: Generator = {
@@ -14,7 +14,7 @@ const dragFault: Generator = {
     const cast_m = ft(pick(random, [28, 34, 40]));
     const slack_m = fault === 'slack' ? ft(4) : inch(1);
     const setup = drawGear(random, { cast_m, slack_m });
-    const run = drag(setup, ft(fault === 'slack' ? 1 : 2), fault === 'fast' ? 0.35 : 4);
+    const run = shownDrag(setup, ft(fault === 'slack' ? 1 : 2), fault === 'fast' ? 0.35 : 4);
     const options: SignOption[] = [
       {
         id: 'fast',
@@ -75,7 +75,7 @@ const hopFault: Generator = {
     return recognise({
       ask: `${placeWords(setup)} Watch the retrieve. How many times did the bait hop?`,
       caption: `${words[count - 1]} hop${count === 1 ? '' : 's'}`,
-      run: hops(setup, 10, 11, 0.5, count, 2.5),
+      run: shownHops(setup, 10, 11, 0.5, count, 2.5),
       shows: 'retrieve',
       options,
       key: words[count - 1],
@@ -99,13 +99,13 @@ const paceLimit: Generator = {
       [10, 0.6, 0.3]
     ]);
     return lastWithin({
-      ask: `${placeWords(setup)} You drag it ${length(ft(2))} with a low rod. What is the fastest that still scratches over the bottom?`,
+      ask: `${placeWords(setup)} You drag it ${lengthToken(ft(2))} with a low rod. What is the fastest that still scratches over the bottom?`,
       measure: 'peak_height_m',
       most: OFF_BOTTOM_M,
       contenders: paces.map((s, i) => ({
         id: `step-${i + 1}`,
-        says: `in ${time(s)}`,
-        run: drag(setup, ft(2), s)
+        says: `in ${timeToken(s)}`,
+        run: shownDrag(setup, ft(2), s)
       })),
       right: 'Yes. Any faster and it leaves the bottom.',
       timid: 'It stays down, but a faster one does too.',
@@ -132,8 +132,8 @@ const weightLimit: Generator = {
       most: OFF_BOTTOM_M,
       contenders: paces.map((s, i) => ({
         id: `step-${i + 1}`,
-        says: `in ${time(s)}`,
-        run: lift(setup, 9, 10, s)
+        says: `in ${timeToken(s)}`,
+        run: shownLift(setup, 9, 10, s)
       })),
       right: 'Yes. It is the pace that lifts, not the height of the rod.',
       timid: 'It stays down, but a faster one does too.',

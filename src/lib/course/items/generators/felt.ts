@@ -3,7 +3,7 @@ import type { Random } from '../../../model';
 import { drawGear, ft, inch, pick } from '../draw';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';
-import { drag, held } from '../moves';
+import { shownDrag, shownHold } from '../moves';
 import { recognise, type SignOption } from '../sign';
 
 /** Kinds of bottom by what they do to a bait that is drawn over them, and how that feels. */
@@ -51,7 +51,7 @@ function bottomDraft(random: Random, key: Family, shows: 'pull' | 'felt') {
         ? 'A slow drag. Let it come up the line into your hand or ear. Over what did the bait go?'
         : 'A slow drag: the pull at the rod’s tip over time. Over what did the bait go?',
     caption: `A slow drag over ${drawn[key]}`,
-    run: drag(setup, ft(4), 6),
+    run: shownDrag(setup, ft(4), 6),
     shows,
     options,
     key,
@@ -81,7 +81,7 @@ const biteOrStill: Generator = {
       caption: isBite
         ? `A bite, “${kind}”, and the rod held still`
         : 'The rod held still, and nothing at the bait',
-      run: held(setup, 6),
+      run: shownHold(setup, 6),
       shows: 'pull',
       options: [
         {

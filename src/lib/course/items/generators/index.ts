@@ -2,7 +2,7 @@ import type { Generator } from '../generator';
 import { falls } from './falls';
 import { faults } from './faults';
 import { felt } from './felt';
-import { marks } from './marks';
+import { markGenerators } from './marks';
 import { orders } from './orders';
 import { plans } from './plans';
 import { rows } from './rows';
@@ -10,7 +10,7 @@ import { season } from './season';
 import { ways } from './ways';
 
 export const GENERATORS: readonly Generator[] = [
-  ...marks,
+  ...markGenerators,
   ...falls,
   ...orders,
   ...rows,

@@ -1,6 +1,6 @@
-import { drawGear, ft, inch, length, pick, placeWords, time } from '../draw';
+import { drawGear, ft, inch, lengthToken, pick, placeWords, timeToken } from '../draw';
 import type { Generator } from '../generator';
-import { drag, hops, lift } from '../moves';
+import { shownDrag, shownHops, shownLift } from '../moves';
 import { markValue } from '../value-item';
 
 const ON_RULER = 'Mark where it comes to rest, measured from where it lies now.';
@@ -14,9 +14,9 @@ const dragStop: Generator = {
     const tip = ft(pick(random, [1, 1.5, 2, 2.5, 3]));
     const duration_s = pick(random, [3, 4, 5, 6]);
     return markValue({
-      ask: `${placeWords(setup)} You sweep a low rod slowly: the tip goes ${length(tip)} in ${time(duration_s)}. ${ON_RULER}`,
+      ask: `${placeWords(setup)} You sweep a low rod slowly: the tip goes ${lengthToken(tip)} in ${timeToken(duration_s)}. ${ON_RULER}`,
       caption: 'The sweep',
-      run: drag(setup, tip, duration_s),
+      run: shownDrag(setup, tip, duration_s),
       measure: 'travel_m',
       right: 'That is where it stops.',
       explain:
@@ -48,9 +48,9 @@ const slackDrag: Generator = {
     const tip = ft(pick(random, [2, 2.5, 3]));
     const duration_s = pick(random, [3, 4, 5]);
     return markValue({
-      ask: `${placeWords(setup)} ${length(setup.start.slack_m ?? 0)} of slack hangs in the line. The tip goes ${length(tip)} to the side in ${time(duration_s)}. ${ON_RULER}`,
+      ask: `${placeWords(setup)} ${lengthToken(setup.start.slack_m ?? 0)} of slack hangs in the line. The tip goes ${lengthToken(tip)} to the side in ${timeToken(duration_s)}. ${ON_RULER}`,
       caption: 'The sweep with slack',
-      run: drag(setup, tip, duration_s),
+      run: shownDrag(setup, tip, duration_s),
       measure: 'travel_m',
       unknowns: 'drag',
       right: 'Yes: the slack came off the way of the bait.',
@@ -83,9 +83,9 @@ const liftStop: Generator = {
     const from = pick(random, [9, 9, 10, 11]);
     const duration_s = pick(random, [1.5, 2, 2.5]);
     return markValue({
-      ask: `${placeWords(setup)} You lift the rod from ${from} to ${from + 1} o’clock in ${time(duration_s)}. ${ON_RULER}`,
+      ask: `${placeWords(setup)} You lift the rod from ${from} to ${from + 1} o’clock in ${timeToken(duration_s)}. ${ON_RULER}`,
       caption: `From ${from} to ${from + 1} o’clock`,
-      run: lift(setup, from, from + 1, duration_s),
+      run: shownLift(setup, from, from + 1, duration_s),
       measure: 'travel_m',
       right: 'That is where it stops.',
       explain:
@@ -117,9 +117,9 @@ const hopHeight: Generator = {
     const from = pick(random, [10, 10.5, 11]);
     const pace_s = pick(random, [0.4, 0.5, 0.6]);
     return markValue({
-      ask: `${placeWords(setup)} You lift from ${clock(from)} to ${clock(from + 1)} in ${time(pace_s)} and come down again. Mark how high the bait gets above the bottom.`,
+      ask: `${placeWords(setup)} You lift from ${clock(from)} to ${clock(from + 1)} in ${timeToken(pace_s)} and come down again. Mark how high the bait gets above the bottom.`,
       caption: 'The hop',
-      run: hops(setup, from, from + 1, pace_s, 1, 1),
+      run: shownHops(setup, from, from + 1, pace_s, 1, 1),
       measure: 'peak_height_m',
       right: 'That is how high it gets.',
       explain:
@@ -146,9 +146,9 @@ const twoHops: Generator = {
     const setup = drawGear(random, { slack_m: inch(2) });
     const pace_s = pick(random, [0.6, 0.8, 1]);
     return markValue({
-      ask: `${placeWords(setup)} You lift from 10 to 11 o’clock in ${time(pace_s)}, lower the rod, wait, and do it again, reeling nothing. ${ON_RULER}`,
+      ask: `${placeWords(setup)} You lift from 10 to 11 o’clock in ${timeToken(pace_s)}, lower the rod, wait, and do it again, reeling nothing. ${ON_RULER}`,
       caption: 'Twice from 10 to 11',
-      run: hops(setup, 10, 11, pace_s, 2, 1.5),
+      run: shownHops(setup, 10, 11, pace_s, 2, 1.5),
       measure: 'travel_m',
       right: 'Yes. The second lift only took back the slack that lowering the rod had given.',
       explain:
@@ -170,4 +170,4 @@ function clock(hour: number): string {
   return Number.isInteger(hour) ? `${hour} o’clock` : `half past ${Math.floor(hour)}`;
 }
 
-export const marks = [dragStop, slackDrag, liftStop, hopHeight, twoHops];
+export const markGenerators = [dragStop, slackDrag, liftStop, hopHeight, twoHops];

@@ -3,18 +3,18 @@ import {
   drawGear,
   ft,
   inch,
-  length,
+  lengthToken,
   oz,
   pick,
   placeWords,
   several,
   shuffled,
-  time,
-  weight,
-  LINES
+  timeToken,
+  weightToken,
+  DRAWN_LINES
 } from '../draw';
 import type { Generator } from '../generator';
-import { drag, fall, lift } from '../moves';
+import { shownDrag, fall, shownLift } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
 
 const pacesByHeight: Generator = {
@@ -30,8 +30,8 @@ const pacesByHeight: Generator = {
       measure: 'peak_height_m',
       contenders: shuffled(random, paces).map((s) => ({
         id: `s${s * 10}`,
-        says: `in ${time(s)}`,
-        run: lift(setup, 10, 11, s)
+        says: `in ${timeToken(s)}`,
+        run: shownLift(setup, 10, 11, s)
       })),
       right: 'Yes. Only speed lifts a bait.',
       reversed: 'The other way round: a slow pull drags it along, a quick one lifts it.',
@@ -51,14 +51,14 @@ const slackByTravel: Generator = {
     const slacks = several(random, [2, 5, 10, 16, 24], 3);
     const tip = ft(pick(random, [2, 2.5, 3]));
     return orderBy({
-      ask: `${placeWords(setup)} The same slow sweep of ${length(tip)}, with three amounts of slack. Which moves the bait furthest? Furthest first.`,
+      ask: `${placeWords(setup)} The same slow sweep of ${lengthToken(tip)}, with three amounts of slack. Which moves the bait furthest? Furthest first.`,
       rule: 'furthest first',
       measure: 'travel_m',
       unknowns: 'drag',
       contenders: shuffled(random, slacks).map((inches) => ({
         id: `in${inches}`,
-        says: `${length(inch(inches))} of slack`,
-        run: drag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, tip, 4)
+        says: `${lengthToken(inch(inches))} of slack`,
+        run: shownDrag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, tip, 4)
       })),
       right: 'Yes: slack comes off first.',
       reversed: 'The other way round: slack eats the way of the tip, it adds nothing.',
@@ -82,14 +82,14 @@ const hoursByTravel: Generator = {
       'By now the tip swings back along the line: this hour takes up the most.'
     ];
     return chooseBy({
-      ask: `${placeWords(setup)} You lift one hour on the clock in ${time(duration_s)}. Which hour moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
+      ask: `${placeWords(setup)} You lift one hour on the clock in ${timeToken(duration_s)}. Which hour moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
       pick: want,
       measure: 'travel_m',
       contenders: [8, 9, 10.5].map((from, i) => ({
         id: `h${i + 1}`,
         says: `from ${clock(from)} to ${clock(from + 1)}`,
         reply: replies[i],
-        run: lift(setup, from, from + 1, duration_s)
+        run: shownLift(setup, from, from + 1, duration_s)
       })),
       right:
         'Yes. What counts is how much further the tip gets from the bait, not how far it swings.',
@@ -117,14 +117,14 @@ const nearOrFar: Generator = {
     ];
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
-      ask: `The same quick lift, 10 to 11 o’clock in ${time(duration_s)}, in ${depth(depth_m)} of water. Where does it lift a jig of ${weight(setup.bait.mass_kg)} ${want}?`,
+      ask: `The same quick lift, 10 to 11 o’clock in ${timeToken(duration_s)}, in ${depth(depth_m)} of water. Where does it lift a jig of ${weightToken(setup.bait.mass_kg)} ${want}?`,
       pick: want,
       measure: 'peak_height_m',
       contenders: shuffled(random, places).map(({ far, id, reply }) => ({
         id,
         says: `${depth(far * depth_m)} out`,
         reply,
-        run: lift(
+        run: shownLift(
           { ...setup, start: { ...setup.start, bait_x_m: far * depth_m } },
           10,
           11,
@@ -148,19 +148,19 @@ const sweepOrLift: Generator = {
       {
         id: 'slow-sweep',
         says: 'a slow low sweep',
-        run: drag(setup, ft(2.5), 5),
+        run: shownDrag(setup, ft(2.5), 5),
         reply: 'A slow low sweep leaves it on the bottom.'
       },
       {
         id: 'one-hour',
         says: 'one clock hour, briskly',
-        run: lift(setup, 10, 11, 0.8),
+        run: shownLift(setup, 10, 11, 0.8),
         reply: 'A brisk hour makes a hop, but a longer, quicker move rises further.'
       },
       {
         id: 'stroke',
         says: 'a snap, 9 to 12 o’clock',
-        run: lift(setup, 9, 12, 0.7),
+        run: shownLift(setup, 9, 12, 0.7),
         reply: 'A snap over three hours is what takes it highest.'
       }
     ];
@@ -188,19 +188,19 @@ const linesByFall: Generator = {
         id: 'thin',
         says: 'thin braid',
         mm: 0.15,
-        line: LINES.braid,
+        line: DRAWN_LINES.braid,
         reply: 'Thin line has the least surface for the water to hold.'
       },
       {
         id: 'thick',
         says: 'thick nylon',
         mm: 0.6,
-        line: LINES.nylon,
+        line: DRAWN_LINES.nylon,
         reply: 'The thick line has the most surface for the water to hold.'
       }
     ];
     return chooseBy({
-      ask: `A jig of ${weight(setup.bait.mass_kg)} falls on an open spool through ${depth(depth_m)} of water. On which line is it ${want === 'most' ? 'slower' : 'faster'} down?`,
+      ask: `A jig of ${weightToken(setup.bait.mass_kg)} falls on an open spool through ${depth(depth_m)} of water. On which line is it ${want === 'most' ? 'slower' : 'faster'} down?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',

@@ -1,9 +1,9 @@
 import { OFF_BOTTOM_M, type GroundKind } from '../../../model';
-import { depth, drawGear, ft, inch, length, oz, pick, time, weight } from '../draw';
+import { depth, drawGear, ft, inch, lengthToken, oz, pick, timeToken, weightToken } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
 import { measured } from '../measure';
-import { drag, fall } from '../moves';
+import { shownDrag, fall } from '../moves';
 
 const WAY_M = ft(2);
 const BOTTOMS = ['mud', 'sand', 'clay'] as const satisfies readonly GroundKind[];
@@ -51,7 +51,7 @@ const weightAndPace: Generator = {
     if (!Number.isFinite(within_s)) return null;
 
     const plans = tried.map(({ ounces, pace_s, reply }): Plan => {
-      const name = `${weight(oz(ounces))}, dragged in ${time(pace_s)}`;
+      const name = `${weightToken(oz(ounces))}, dragged in ${timeToken(pace_s)}`;
       const bottom = { ground: { kind, seed: 11 } };
       const there = { ...setup, bottom, bait: { ...setup.bait, mass_kg: oz(ounces) } };
       // What is not down well after that need not be followed further.
@@ -62,13 +62,13 @@ const weightAndPace: Generator = {
         says: name,
         reply,
         runs: [
-          { caption: `${weight(oz(ounces))}: the fall`, run: falling(ounces, hold_s) },
-          { caption: name, run: drag(there, WAY_M, pace_s) }
+          { caption: `${weightToken(oz(ounces))}: the fall`, run: falling(ounces, hold_s) },
+          { caption: name, run: shownDrag(there, WAY_M, pace_s) }
         ]
       };
     });
     return onlyGood({
-      ask: `${depth(depth_m)} of water over ${kind}. The jig shall be down within ${time(within_s)} on an open spool, and stay on the bottom while you drag it ${length(WAY_M)}, ${depth(setup.start.bait_x_m)} out. Which weight, and how fast?`,
+      ask: `${depth(depth_m)} of water over ${kind}. The jig shall be down within ${timeToken(within_s)} on an open spool, and stay on the bottom while you drag it ${lengthToken(WAY_M)}, ${depth(setup.start.bait_x_m)} out. Which weight, and how fast?`,
       limits: [
         { measure: 'fall_s', unknowns: 'drag', most: within_s },
         { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }

@@ -3,17 +3,17 @@ import {
   drawGear,
   ft,
   inch,
-  length,
+  lengthToken,
   oz,
   pick,
   placeWords,
   several,
   shuffled,
-  time,
-  weight
+  timeToken,
+  weightToken
 } from '../draw';
 import type { Generator } from '../generator';
-import { drag, lift } from '../moves';
+import { shownDrag, shownLift } from '../moves';
 import { orderBy } from '../rank-item';
 
 const weightsByHeight: Generator = {
@@ -26,13 +26,13 @@ const weightsByHeight: Generator = {
     const pace_s = pick(random, [0.9, 1.1]);
     const weights = several(random, [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1], 3);
     return orderBy({
-      ask: `In ${depth(setup.water.depth_m)} of water three jigs with the same skirt lie ${depth(cast_m)} out. You lift from 10 to 11 o’clock in ${time(pace_s)}. Which goes highest? Highest first.`,
+      ask: `In ${depth(setup.water.depth_m)} of water three jigs with the same skirt lie ${depth(cast_m)} out. You lift from 10 to 11 o’clock in ${timeToken(pace_s)}. Which goes highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       contenders: shuffled(random, weights).map((ounces) => ({
         id: `w${ounces * 8}`,
-        says: weight(oz(ounces)),
-        run: lift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 11, pace_s)
+        says: weightToken(oz(ounces)),
+        run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 11, pace_s)
       })),
       right: 'Yes: at the same pace the lighter one goes higher.',
       reversed: 'That is the other way round: weight is what keeps it down.',
@@ -72,7 +72,7 @@ const linesByHeight: Generator = {
     const setup = drawGear(random, { slack_m: inch(0.5), cast_m });
     const pace_s = pick(random, [0.4, 0.5]);
     return orderBy({
-      ask: `${placeWords(setup)} A snap from 10 to 12 o’clock in ${time(pace_s)}, on three lines. On which does it go highest? Highest first.`,
+      ask: `${placeWords(setup)} A snap from 10 to 12 o’clock in ${timeToken(pace_s)}, on three lines. On which does it go highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',
@@ -80,7 +80,7 @@ const linesByHeight: Generator = {
         ({ id, says, material, diameter_m }) => ({
           id,
           says: `${says}, {diameter:${diameter_m}}`,
-          run: lift({ ...setup, line: { material, diameter_m } }, 10, 12, pace_s)
+          run: shownLift({ ...setup, line: { material, diameter_m } }, 10, 12, pace_s)
         })
       ),
       right: 'Yes: what the line gives, the hop loses.',
@@ -100,18 +100,30 @@ const movesByTravel: Generator = {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 38])) });
     const pace_s = pick(random, [1.5, 2]);
     const all = [
-      { id: 'sweep', says: `a low sweep of ${length(ft(1))}`, run: drag(setup, ft(1), 3) },
-      { id: 'low-hour', says: 'a lift from 9 to 10 o’clock', run: lift(setup, 9, 10, pace_s) },
-      { id: 'high-hour', says: 'a lift from 10 to 11 o’clock', run: lift(setup, 10, 11, pace_s) },
-      { id: 'two-hours', says: 'a lift from 9 to 11 o’clock', run: lift(setup, 9, 11, 2 * pace_s) },
+      {
+        id: 'sweep',
+        says: `a low sweep of ${lengthToken(ft(1))}`,
+        run: shownDrag(setup, ft(1), 3)
+      },
+      { id: 'low-hour', says: 'a lift from 9 to 10 o’clock', run: shownLift(setup, 9, 10, pace_s) },
+      {
+        id: 'high-hour',
+        says: 'a lift from 10 to 11 o’clock',
+        run: shownLift(setup, 10, 11, pace_s)
+      },
+      {
+        id: 'two-hours',
+        says: 'a lift from 9 to 11 o’clock',
+        run: shownLift(setup, 9, 11, 2 * pace_s)
+      },
       {
         id: 'three-hours',
         says: 'a lift from 9 to 12 o’clock',
-        run: lift(setup, 9, 12, 3 * pace_s)
+        run: shownLift(setup, 9, 12, 3 * pace_s)
       }
     ];
     return orderBy({
-      ask: `${placeWords(setup)} You take ${time(pace_s)} for each hour of lift, and ${time(3)} for the sweep. Which move brings the jig furthest? Furthest first.`,
+      ask: `${placeWords(setup)} You take ${timeToken(pace_s)} for each hour of lift, and ${timeToken(3)} for the sweep. Which move brings the jig furthest? Furthest first.`,
       rule: 'furthest first',
       measure: 'travel_m',
       contenders: shuffled(random, several(random, all, 3)),

@@ -1,7 +1,7 @@
 import { drawGear, ft, inch, pick, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import type { Case } from '../item';
-import { drag, hops, lift } from '../moves';
+import { shownDrag, shownHops, shownLift } from '../moves';
 import type { Random } from '../../../model';
 
 /** Bounds are common practice (°F of the trade, written here in °C); lakes differ. */
@@ -37,9 +37,9 @@ type Season = (typeof SEASONS)[number];
 function casesOf(random: Random): Case[] {
   const setup = drawGear(random, { cast_m: ft(36), slack_m: inch(1) });
   return [
-    { caption: 'A short slow drag', run: drag(setup, ft(1), 3) },
-    { caption: 'A short hop', run: hops(setup, 10, 11, 0.8, 1, 1) },
-    { caption: 'A stroke', run: lift(setup, 9, 12, 0.7) }
+    { caption: 'A short slow drag', run: shownDrag(setup, ft(1), 3) },
+    { caption: 'A short hop', run: shownHops(setup, 10, 11, 0.8, 1, 1) },
+    { caption: 'A stroke', run: shownLift(setup, 9, 12, 0.7) }
   ];
 }
 

@@ -1,6 +1,6 @@
-import { drawGear, ft, length, pick, placeWords, several, shuffled, time } from '../draw';
+import { drawGear, ft, lengthToken, pick, placeWords, several, shuffled, timeToken } from '../draw';
 import type { Generator } from '../generator';
-import { drag } from '../moves';
+import { shownDrag } from '../moves';
 import { chooseBy } from '../rank-item';
 import { chooseValue } from '../value-item';
 
@@ -14,15 +14,15 @@ const wayOfTip: Generator = {
     const want = pick(random, ['most', 'least'] as const);
     const ways = several(random, [0.5, 1, 1.5, 2, 2.5, 3], 3);
     return chooseBy({
-      ask: `${placeWords(setup)} Three slow sweeps, each in ${time(duration_s)}. Which moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
+      ask: `${placeWords(setup)} Three slow sweeps, each in ${timeToken(duration_s)}. Which moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
       pick: want,
       measure: 'travel_m',
       contenders: shuffled(random, ways).map((feet) => ({
         id: `f${feet * 2}`,
-        says: `tip ${length(ft(feet))} to the side`,
+        says: `tip ${lengthToken(ft(feet))} to the side`,
         reply:
           'At this pace the bait goes as far as the tip, less the slack: compare the ways of the tip.',
-        run: drag(setup, ft(feet), duration_s)
+        run: shownDrag(setup, ft(feet), duration_s)
       })),
       right: 'Yes: in a slow drag the bait follows the tip.',
       explain: 'At a slow, even pace the way of the tip is the way of the bait, less the slack.'
@@ -65,11 +65,11 @@ const wayOfBait: Generator = {
     const duration_s = pick(random, [3, 4, 5]);
     const wrong = pick(random, ROUND_IT);
     return chooseValue({
-      ask: `${placeWords(setup)} In ${time(duration_s)} you draw the rod aside; its tip goes ${length(tip)} further from the jig. How far does the jig come?`,
+      ask: `${placeWords(setup)} In ${timeToken(duration_s)} you draw the rod aside; its tip goes ${lengthToken(tip)} further from the jig. How far does the jig come?`,
       caption: 'The sweep',
-      run: drag(setup, tip, duration_s),
+      run: shownDrag(setup, tip, duration_s),
       measure: 'travel_m',
-      says: (value) => length(value),
+      says: (value) => lengthToken(value),
       right: 'Yes: slowly, the jig goes the way of the tip, less a little slack.',
       explain:
         'Deep or shallow, near or far, light or heavy: at a slow pace the way of the tip is the way of the jig, less the slack.',

@@ -1,7 +1,7 @@
 import type { LessonFolder } from '../../lesson';
 import lesson from './lesson';
 
-export const safety: LessonFolder = {
+export const safetyLesson: LessonFolder = {
   folder: '00-safety',
   lesson,
   challenges: {}

@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { cautions, fathomley, place } from '../fathomley';
+import { drillCautions, fathomley, place } from '../fathomley';
 import { lowRun } from '../runs';
 
 /** Two feet of tip, slowly; and the same two feet in half a second. */
@@ -32,7 +32,7 @@ export default {
     }
   ],
   builds_on: ['safety'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { cautions, fathomley, place } from '../fathomley';
+import { drillCautions, fathomley, place } from '../fathomley';
 import { lowRun } from '../runs';
 
 export default {
@@ -23,7 +23,7 @@ export default {
     }
   ],
   builds_on: ['one-foot'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -1,5 +1,5 @@
 import { lift, sweep } from '../../retrieves/moves';
-import { cautions, fathomley, place, waterWith } from '../fathomley';
+import { drillCautions, fathomley, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const tight = waterWith({ start: { bait_x_m: 10, slack_m: 0.02 } });
@@ -31,7 +31,7 @@ export default {
     { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' }
   ],
   builds_on: ['one-foot', 'your-hands-ruler'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -1,5 +1,5 @@
 import { held, inTurn, pause } from '../../retrieves/moves';
-import { castOut, cautions, place, waterWith } from '../fathomley';
+import { castOut, drillCautions, place, waterWith } from '../fathomley';
 import { uprightRun } from '../runs';
 
 const free = uprightRun(waterWith({ start: castOut(14) }), 45, inTurn(held(45), pause(1)), 8);
@@ -30,7 +30,7 @@ export default {
     }
   ],
   builds_on: ['safety', 'one-foot'],
-  cautions: [cautions.water],
+  cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',

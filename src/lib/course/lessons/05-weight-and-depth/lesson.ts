@@ -1,5 +1,5 @@
 import { held, inTurn, pause, sweep } from '../../retrieves/moves';
-import { castOut, cautions, JIGS, place, waterWith } from '../fathomley';
+import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const light = lowRun(waterWith({ mass_kg: JIGS.quarter }), sweep(60, 87.5, 2));
@@ -35,7 +35,7 @@ export default {
     { id: 'fall-ounce', run: fall(JIGS.ounce) }
   ],
   builds_on: ['from-the-boat', 'one-foot'],
-  cautions: [cautions.water],
+  cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',

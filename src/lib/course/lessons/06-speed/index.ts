@@ -3,7 +3,7 @@ import aSteadyPace from './challenges/a-steady-pace';
 import nearTheBoat from './challenges/near-the-boat';
 import lesson from './lesson';
 
-export const speed: LessonFolder = {
+export const speedLesson: LessonFolder = {
   folder: '06-speed',
   lesson,
   challenges: {

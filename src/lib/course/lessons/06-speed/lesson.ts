@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { cautions, JIGS, place, waterWith } from '../fathomley';
+import { drillCautions, JIGS, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 const jig = { mass_kg: JIGS.threeEighths };
@@ -32,7 +32,7 @@ export default {
     { id: 'far-out', run: lowRun(close(16), sweep(60, 80, 1)) }
   ],
   builds_on: ['one-foot', 'weight-and-depth'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

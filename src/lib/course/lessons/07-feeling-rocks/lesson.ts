@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { cautions, place, waterWith } from '../fathomley';
+import { drillCautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 const twoStones = waterWith({
@@ -31,7 +31,7 @@ export default {
     }
   ],
   builds_on: ['speed'],
-  cautions: [cautions.snag],
+  cautions: [drillCautions.snag],
   sections: [
     {
       kind: 'predict',

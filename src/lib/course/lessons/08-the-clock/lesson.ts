@@ -1,5 +1,5 @@
 import { lift } from '../../retrieves/moves';
-import { cautions, place, waterWith } from '../fathomley';
+import { drillCautions, place, waterWith } from '../fathomley';
 import { uprightRun } from '../runs';
 
 const far = waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } });
@@ -28,7 +28,7 @@ export default {
     }
   ],
   builds_on: ['safety', 'from-the-boat', 'slack'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -5,7 +5,7 @@ import threeHopsSideways from './challenges/three-hops-sideways';
 import threeHopsUneven from './challenges/three-hops-uneven';
 import lesson from './lesson';
 
-export const hops: LessonFolder = {
+export const hopsLesson: LessonFolder = {
   folder: '09-hops',
   lesson,
   challenges: {

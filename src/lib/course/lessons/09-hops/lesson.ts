@@ -1,5 +1,5 @@
 import { inTurn, lift, pause } from '../../retrieves/moves';
-import { cautions, fathomley, place } from '../fathomley';
+import { drillCautions, fathomley, place } from '../fathomley';
 import { uprightRun } from '../runs';
 
 const quick = uprightRun(fathomley, 30, lift(30, 42, 0.25));
@@ -25,7 +25,7 @@ export default {
   ],
   proofs: [{ id: 'longer', run: uprightRun(fathomley, 30, lift(30, 54, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -1,5 +1,5 @@
 import { inTurn, lift, pause } from '../../retrieves/moves';
-import { cautions, fathomley, place } from '../fathomley';
+import { drillCautions, fathomley, place } from '../fathomley';
 import { uprightRun } from '../runs';
 
 const heldUp = uprightRun(fathomley, 15, lift(15, 75, 0.45), 5);
@@ -25,7 +25,7 @@ export default {
     }
   ],
   builds_on: ['hops'],
-  cautions: [cautions.water],
+  cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',

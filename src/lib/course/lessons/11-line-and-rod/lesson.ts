@@ -1,5 +1,5 @@
 import { lift, sweep } from '../../retrieves/moves';
-import { cautions, place, waterWith } from '../fathomley';
+import { drillCautions, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const mono = { material: 'nylon', diameter_m: 0.0003 } as const;
@@ -38,7 +38,7 @@ export default {
     }
   ],
   builds_on: ['slack', 'hops'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -1,6 +1,6 @@
 import type { GroundKind } from '../../../model';
 import { sweep } from '../../retrieves/moves';
-import { cautions, place, waterWith } from '../fathomley';
+import { drillCautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 /** The same drag over each kind of bottom. */
@@ -30,7 +30,7 @@ export default {
   ],
   proofs: [{ id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) }],
   builds_on: ['feeling-rocks'],
-  cautions: [cautions.snag],
+  cautions: [drillCautions.snag],
   sections: [
     {
       kind: 'predict',

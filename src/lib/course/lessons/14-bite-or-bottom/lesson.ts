@@ -1,6 +1,6 @@
 import type { Bite } from '../../../model';
 import { sweep } from '../../retrieves/moves';
-import { cautions, place, waterWith } from '../fathomley';
+import { drillCautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 const withBite = (kind: Bite['kind'], t_s: number) =>
@@ -33,7 +33,7 @@ export default {
     }
   ],
   builds_on: ['reading-bottoms', 'slack'],
-  cautions: [cautions.dry],
+  cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',

@@ -3,7 +3,7 @@ import freeASnag from './challenges/free-a-snag';
 import freeFromAbove from './challenges/free-from-above';
 import lesson from './lesson';
 
-export const snags: LessonFolder = {
+export const snagsLesson: LessonFolder = {
   folder: '17-snags',
   lesson,
   challenges: {

@@ -1,5 +1,5 @@
 import { inTurn, pause, sweep, times } from '../../retrieves/moves';
-import { cautions, place } from '../fathomley';
+import { drillCautions, place } from '../fathomley';
 import { lowRun } from '../runs';
 import { hangs } from './crack';
 
@@ -25,7 +25,7 @@ export default {
     }
   ],
   builds_on: ['feeling-rocks'],
-  cautions: [cautions.snag],
+  cautions: [drillCautions.snag],
   sections: [
     {
       kind: 'predict',

@@ -1,5 +1,5 @@
 import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
-import { cautions, fathomley, place, waterWith } from '../fathomley';
+import { drillCautions, fathomley, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const cold = waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } });
@@ -35,7 +35,7 @@ export default {
     }
   ],
   builds_on: ['hops', 'stroke-and-fall', 'slack'],
-  cautions: [cautions.water],
+  cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',

@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { cautions, place, waterWith } from '../fathomley';
+import { drillCautions, place, waterWith } from '../fathomley';
 import { lowRun } from '../runs';
 
 const start = { bait_x_m: 18, slack_m: 0.2 };
@@ -30,7 +30,7 @@ export default {
     }
   ],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
-  cautions: [cautions.water],
+  cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',

@@ -1,4 +1,4 @@
-import { rodLimit, rodPlace, rodRoom } from '$lib/server/clinic-rod';
+import { rodLimit, rodPlaceOf, rodRoom } from '$lib/server/clinic-rod';
 import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -13,5 +13,5 @@ export const POST: RequestHandler = (event) =>
     const { id, state } = await rodRoom(await database(), link, timeNow());
     takeOne(rodLimit, id);
     (await runtime()).feed.relay(id, 'screen', 'rod', batch);
-    return rodPlace(state);
+    return rodPlaceOf(state);
   });

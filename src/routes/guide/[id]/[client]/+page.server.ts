@@ -1,6 +1,6 @@
 import { assignmentOf } from '$lib/server/assignments';
 import { database, guideOfPage } from '$lib/server/http';
-import { progressOf } from '$lib/server/progress';
+import { clientProgressOf } from '$lib/server/progress';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
 
@@ -9,7 +9,7 @@ export const load: PageServerLoad = async (event) => {
   const db = await database();
   const assignment = await assignmentOf(db, guide, event.params.id);
   if (!assignment) error(404, 'There is no such homework.');
-  const [found] = await progressOf(db, assignment, [event.params.client]);
+  const [found] = await clientProgressOf(db, assignment, [event.params.client]);
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
   const { title, tries, questions, phase } = assignment.task;
   return { title, asked: { tries, questions, phase }, ...found };

@@ -1,4 +1,4 @@
-import { phoneView } from '$lib/server/clinic-view';
+import { phoneViewOf } from '$lib/server/clinic-view';
 import { addressOf, answering, database, roomAsked, streamed } from '$lib/server/http';
 import { isParticipantIn, roomById } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
@@ -17,6 +17,6 @@ export const GET: RequestHandler = (event) =>
     const named = event.url.searchParams.get('seat');
     const seat = named !== null && (await isParticipantIn(db, id, named)) ? named : null;
     const { feed } = await runtime();
-    const view = async () => phoneView(await roomById(db, id));
+    const view = async () => phoneViewOf(await roomById(db, id));
     return streamed(feed.stream(id, { key: 'phone', view, from: addressOf(event), seat }));
   });

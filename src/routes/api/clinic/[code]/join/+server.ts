@@ -1,4 +1,4 @@
-import { phoneView } from '$lib/server/clinic-view';
+import { phoneViewOf } from '$lib/server/clinic-view';
 import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
 import { admit } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
@@ -15,5 +15,5 @@ export const POST: RequestHandler = (event) =>
     const room = await roomAsked(event);
     const seat = await admit(await database(), room, token, timeNow());
     (await runtime()).feed.changed(room.id);
-    return { ...phoneView(room), seat };
+    return { ...phoneViewOf(room), seat };
   });

@@ -1,4 +1,4 @@
-import { screenView } from '$lib/server/clinic-view';
+import { screenViewOf } from '$lib/server/clinic-view';
 import {
   addressOf,
   answering,
@@ -26,6 +26,6 @@ export const GET: RequestHandler = (event) =>
     const { feed } = await runtime();
     const cookie = cookieOf(event.cookies) ?? '';
     const keyed = { space: guide.space, holds: () => sessionHolds(db, cookie, timeNow()) };
-    const view = () => screenView(db, id, timeNow());
+    const view = () => screenViewOf(db, id, timeNow());
     return streamed(feed.stream(id, { key: 'screen', view, from, keyed }));
   });

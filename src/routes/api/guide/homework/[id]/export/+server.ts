@@ -2,7 +2,7 @@ import { assignmentOf } from '$lib/server/assignments';
 import { homeworkTable } from '$lib/server/export';
 import { Refusal } from '$lib/server/faults';
 import { answering, database, guideFrom } from '$lib/server/http';
-import { progressOf } from '$lib/server/progress';
+import { clientProgressOf } from '$lib/server/progress';
 import type { RequestHandler } from './$types';
 
 export const prerender = false;
@@ -14,7 +14,7 @@ export const GET: RequestHandler = (event) =>
     const db = await database();
     const assignment = await assignmentOf(db, guide, event.params.id);
     if (!assignment) throw new Refusal(404, 'There is no such homework.');
-    const clients = await progressOf(db, assignment);
+    const clients = await clientProgressOf(db, assignment);
     const isJson = event.url.searchParams.get('as') === 'json';
     const text = isJson
       ? JSON.stringify({ task: assignment.task, clients }, null, 1)

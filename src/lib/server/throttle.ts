@@ -9,7 +9,7 @@ export interface Paced {
  * Runs the same work soon after it is first wanted, and then only so often, one run after the other.
  * What is wanted while it runs is done by another run: the last one always begins after the last want.
  */
-export class Pace {
+export class Throttle {
   #timer: NodeJS.Timeout | undefined;
   #isRunning = false;
   #isWanted = false;
