@@ -7,6 +7,7 @@ import {
   tooLong,
   wordCount
 } from '../../src/lib/course/voice';
+import { textsOf } from './texts';
 
 /** Keys whose values are names, numbers or moves, and never read. */
 const NOT_READ = new Set(
@@ -15,20 +16,12 @@ const NOT_READ = new Set(
   )
 );
 
-/** Everything of a lesson and its challenges that is read. */
-function textsOf(thing: unknown): string[] {
-  if (typeof thing === 'string') return [thing];
-  if (Array.isArray(thing)) return thing.flatMap(textsOf);
-  if (typeof thing !== 'object' || thing === null) return [];
-  return Object.entries(thing).flatMap(([key, value]) => (NOT_READ.has(key) ? [] : textsOf(value)));
-}
-
 /** Words of a step before there is something to do. */
 const MOST_WORDS_A_STEP = 40;
 const lessons = loadLessons().map((lesson): [string, Lesson] => [lesson.id, lesson]);
 
 describe.each(lessons)('what %s says', (_, lesson) => {
-  const texts = textsOf(lesson);
+  const texts = textsOf(lesson, NOT_READ);
 
   test('is what a guide says, in words and spellings of the water', () => {
     expect(texts.flatMap(saidWrongly)).toEqual([]);

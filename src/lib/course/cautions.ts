@@ -1,21 +1,21 @@
-/** What can hurt, dearest first. Common practice; sources of law differ by place, and come first. */
+/** What can hurt, worst first. Common practice; sources of law differ by place, and come first. */
 export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Hooks',
     text:
-      'Everyone near a cast wears eye protection. Look behind you; in a boat, agree who casts on ' +
-      'which side. A hook near an eye: shield it, do not pull, get emergency care. Never pull a ' +
-      'snagged jig towards anyone, and never wrap the line round a hand.'
+      'Glasses on everyone near a cast. Look behind you; in a boat, agree who casts on which side. ' +
+      'A hook near an eye: shield it, don’t pull, get emergency care. Never pull a snagged jig ' +
+      'toward anyone. Never wrap line around a hand.'
   },
   {
     name: 'Power lines',
     text:
-      'Graphite rods conduct. Keep at least 10\u00a0ft (3\u00a0m) from overhead lines, more where it is ' +
-      'required, and look up at launch ramps too.'
+      'Graphite rods conduct. Stay {10 ft|3 m} or more from wires, farther where a rule says so. ' +
+      'Look up at ramps too.'
   },
   {
     name: 'Lightning',
-    text: 'At the first thunder, rods down and to shelter. Wait 30 minutes after the last.'
+    text: 'First thunder: rods down, get to shelter. Wait 30 minutes after the last.'
   },
   {
     name: 'Falling in',
@@ -26,19 +26,19 @@ export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Cold water',
     text:
-      'About a minute to get the breathing under control, ten minutes of useful movement, an hour ' +
-      'to unconsciousness.'
+      'One minute to get your breathing under control. Ten minutes of useful movement. One hour ' +
+      'until you pass out.'
   },
   {
     name: 'Lead and law',
     text:
-      'Many places restrict small lead: use the alternatives, and wash your hands. Licence, ' +
+      'Many places restrict small lead: fish something else, and wash your hands. License, ' +
       'seasons, limits. Clean, drain and dry what was in the water.'
   },
   {
-    name: 'Practising ashore',
+    name: 'On the lawn',
     text:
-      'No hook on the line, clear overhead and all round, the phone strapped so that it cannot fly ' +
-      'off. In a pool: only with the owner’s leave, and the hook point off or covered.'
+      'No hook on the line. Clear overhead and all around. Strap the phone on so it can’t fly ' +
+      'off. In a pool: only if the owner says yes, with the hook point off or covered.'
   }
 ];

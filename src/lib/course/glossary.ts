@@ -10,56 +10,61 @@ const term = (word: string, lesson: string, means: string): Term => ({ term: wor
 /** In the order of the alphabet. */
 const TERMS: readonly Term[] = [
   term(
-    'bias',
-    'your-hands-ruler',
-    'How far a hand is off on average, and to which side. Mean less, or more.'
+    'baitcaster',
+    'from-the-boat',
+    'A reel whose spool turns. Push the button for free spool and thumb the spool as it runs.'
   ),
-  term('bow', 'slack', 'The curve that its weight, water and wind give a line. It hides slack.'),
+  term('bias', 'your-hands-ruler', 'How far your tries are off on average, and which way.'),
+  term('bow', 'slack', 'The curve that weight, water and wind put in a line. It hides slack.'),
   term(
     'braid',
     'line-and-rod',
-    'A woven line: floats, hardly stretches, carries feel best, bows in wind, cuts on rock.'
+    'Woven line: floats, hardly stretches, feels the most, bows in wind, cuts on rock.'
   ),
-  term('cadence', 'season-and-mood', 'The rhythm of moves and rests.'),
-  term('clock', 'the-clock', 'The rod as the hand of a clock: nine is level, twelve is upright.'),
-  term('contact', 'speed', 'The jig touches the bottom. Drawn as a solid mark.'),
+  term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
+  term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
+  term('contact', 'speed', 'The jig is touching bottom. Drawn as a solid mark.'),
+  term('count', 'from-the-boat', 'Seconds from the splash until the line goes slack: how deep.'),
+  term('dead-stick', 'season-and-mood', 'Let the jig sit and do nothing, for a long time.'),
+  term('drag', 'one-foot', 'Pull the jig along the bottom with the rod low and to the side.'),
   term(
-    'count',
+    'engage',
     'from-the-boat',
-    'Seconds from the splash until the line goes slack. It tells depth.'
+    'Close the reel so it holds line: flip the bail, or turn the handle.'
   ),
-  term('dead-stick', 'season-and-mood', 'To let the jig lie and do nothing, for long.'),
-  term('drag', 'one-foot', 'To draw the jig along the bottom with the rod low and to the side.'),
-  term('fall', 'stroke-and-fall', 'The jig sinks: freely, or on a tight line like a pendulum.'),
+  term('fall', 'stroke-and-fall', 'The jig sinks: free, or on a tight line like a pendulum.'),
+  term('fluorocarbon', 'line-and-rod', 'Clear line that sinks, takes rubbing, and stretches some.'),
   term(
-    'fluorocarbon',
-    'line-and-rod',
-    'A clear line that sinks, resists rubbing, and stretches somewhat.'
+    'free spool',
+    'from-the-boat',
+    'The reel gives line as the jig falls: open bail, or button down.'
   ),
-  term('hop', 'hops', 'A short, quick lift, then a fall, then a rest.'),
-  term('leader', 'line-and-rod', 'A length of other line between main line and jig.'),
-  term('lift', 'the-clock', 'To turn the rod upward, in line with the jig.'),
-  term('mush', 'bite-or-bottom', 'A soft, springy weight: weed, or a fish that has the jig.'),
-  term('nylon', 'line-and-rod', 'A line nearly as heavy as water: bows, stretches, forgives.'),
+  term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
+  term('leader', 'line-and-rod', 'A length of other line between your main line and the jig.'),
+  term('lift', 'the-clock', 'Raise the rod in line with the jig.'),
+  term('mono', 'line-and-rod', 'Line about as heavy as water: bows, stretches, forgives.'),
+  term('mush', 'bite-or-bottom', 'A soft, springy weight: weeds, or a fish that has the jig.'),
   term(
     'pendulum',
     'from-the-boat',
-    'A jig that falls on a tight line and swings in towards the boat.'
+    'A jig that falls on tight line and swings in toward the boat.'
   ),
-  term('semi-slack', 'stroke-and-fall', 'A line just short of tight: the jig falls, and you feel.'),
-  term('shake', 'season-and-mood', 'To twitch the slack so that the jig hardly leaves its place.'),
-  term('slack', 'slack', 'Line that is longer than the way from tip to jig.'),
-  term('snag', 'snags', 'The hook hangs in something. Slacken, shake, change the angle.'),
+  term('pound test', 'line-and-rod', 'The pull a line is sold to hold. Thickness comes second.'),
   term(
-    'spread',
-    'your-hands-ruler',
-    'How far a hand’s tries are apart. Slower practice makes it smaller.'
+    'semi-slack line',
+    'stroke-and-fall',
+    'Just short of tight: the jig falls free, and you still see a bite.'
   ),
-  term('stroke', 'stroke-and-fall', 'A hard snap upward, then a fall under control.'),
-  term('sweep', 'one-foot', 'To turn a low rod to the side.'),
-  term('swim', 'season-and-mood', 'To reel the jig along steadily, a little above the bottom.'),
+  term('shake', 'season-and-mood', 'Twitch the slack so the jig hardly leaves its place.'),
+  term('slack', 'slack', 'Line that is longer than it is from tip to jig.'),
+  term('snag', 'snags', 'The hook hangs on something. Give slack, shake, change the angle.'),
+  term('spread', 'your-hands-ruler', 'How far apart your tries are. Slower tries close up.'),
+  term('stroke', 'stroke-and-fall', 'A hard snap up, then a fall under control.'),
+  term('sweep', 'one-foot', 'Swing a low rod to the side.'),
+  term('swim', 'season-and-mood', 'Reel the jig along steady, a little off bottom.'),
   term('tip', 'your-hands-ruler', 'The end of the rod: what the jig follows.'),
-  term('travel', 'one-foot', 'How far the jig came along the bottom. Towards you counts as more.')
+  term('trailer', 'weight-and-depth', 'The soft bait behind the jig. Bigger ones slow the fall.'),
+  term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.')
 ];
 
 /** The glossary. Throws DataError for a term that is not one. */

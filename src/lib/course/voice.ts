@@ -27,7 +27,9 @@ const NOT_SAID: readonly (readonly [what: RegExp, instead: string])[] = [
   [/\b(great job|well done|awesome|don’t be|silly|stupid|of course)\b/i, 'nothing'],
   [/!/, 'a period'],
   [/ & /, 'and'],
-  [/\bhalf a met/i, 'a number in each unit']
+  [/\bhalf a met/i, 'a number in each unit'],
+  [/\bclose[sd]? the bail\b|\bopen(s|ed)? the (bail|spool)\b|\bopen spool\b/i, 'free spool'],
+  [/\bcannot\b|\bdo not\b|\bdoes not\b/i, 'a contraction']
 ];
 
 /** Converted numbers that a hand would never mean, as they are read in one of the units. */
@@ -49,6 +51,16 @@ const UNITS: readonly Units[] = ['imperial', 'metric'];
 
 /** Words of a sentence that is read with a rod in one hand; twelve are long. */
 const LONGEST_SENTENCE = 25;
+
+/** Everything that is wrong with words as they are authored; empty for good ones. */
+export function faultsOf(text: string): string[] {
+  return [...saidWrongly(text), ...notRound(text), ...strangeUnits(text), ...tooLong(text)];
+}
+
+/** What is wrong with words that hold what happened, exact to what a hand can use. */
+export function faultsOfReport(text: string): string[] {
+  return [...saidWrongly(text), ...strangeUnits(text), ...tooLong(text)];
+}
 
 /** What is said as no guide says it, each with its place; empty for good words. */
 export function saidWrongly(text: string): string[] {

@@ -3,10 +3,22 @@ import { castOut, JIGS, waterWith } from '../lessons/fathomley';
 import { held, inTurn, lift, pause, upright } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
 
-/** Three weights, two depths. */
-const WEIGHTS_KG = [JIGS.threeEighths, JIGS.half, JIGS.threeQuarters];
-const DEPTHS_M = [3.35, 6];
-const FRESH = { mass_kg: JIGS.fiveEighths, depth_m: 4.6 };
+/** Three weights, two depths, each as it is said in either units. */
+const WEIGHTS = [
+  { mass_kg: JIGS.threeEighths, weight: '{3/8 oz|11 g}' },
+  { mass_kg: JIGS.half, weight: '{1/2 oz|14 g}' },
+  { mass_kg: JIGS.threeQuarters, weight: '{3/4 oz|21 g}' }
+];
+const DEPTHS = [
+  { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
+  { depth_m: 6, depth: '{20 ft|6 m}' }
+];
+const FRESH = {
+  mass_kg: JIGS.fiveEighths,
+  weight: '{5/8 oz|18 g}',
+  depth_m: 4.6,
+  depth: '{15 ft|4.5 m}'
+};
 
 const HIGH_DEG = 45;
 const LOW_DEG = 20;
@@ -16,7 +28,7 @@ const LONGEST_FALL_S = 25;
 /** The rod may wait so long after the touch, s; the reference waits half of it. */
 const WITHIN_S = 4;
 
-function countOf({ mass_kg, depth_m }: { mass_kg: number; depth_m: number }): Condition {
+function countOf({ mass_kg, weight, depth_m, depth }: typeof FRESH): Condition {
   return () => {
     const setup = waterWith({ depth_m, mass_kg, start: castOut(CAST_M) });
     const fall_s = fallTime(setup);
@@ -24,7 +36,7 @@ function countOf({ mass_kg, depth_m }: { mass_kg: number; depth_m: number }): Co
       inTurn(held(HIGH_DEG), pause(wait_s), lift(HIGH_DEG, LOW_DEG, 1));
     return {
       title: 'A count',
-      ask: `Let {weight:${mass_kg}} fall on a free line in {depth:${depth_m}} of water. Lower the rod when it is down.`,
+      ask: `${depth} of water, ${weight}, free spool. Lower the rod once it’s down.`,
       setup,
       plane: 'lift',
       start: upright(HIGH_DEG),
@@ -51,8 +63,6 @@ export const count: Drill = {
   title: 'Count it down',
   lesson: 'from-the-boat',
   asks: 'down',
-  practised: DEPTHS_M.flatMap((depth_m) =>
-    WEIGHTS_KG.map((mass_kg) => countOf({ mass_kg, depth_m }))
-  ),
+  practised: DEPTHS.flatMap((depth) => WEIGHTS.map((weight) => countOf({ ...weight, ...depth }))),
   fresh: [countOf(FRESH)]
 };

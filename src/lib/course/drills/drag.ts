@@ -4,14 +4,27 @@ import { lowToTheSide, sweep } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
 
 /** Three distances, two paces, two depths. */
-const DISTANCES_M = [FOOT_M, 2 * FOOT_M, 3 * FOOT_M];
+const DISTANCES = [
+  { distance_m: FOOT_M, distance: '{1 ft|30 cm}' },
+  { distance_m: 2 * FOOT_M, distance: '{2 ft|60 cm}' },
+  { distance_m: 3 * FOOT_M, distance: '{3 ft|90 cm}' }
+];
 const PACES = [
   { about_m_s: 0.12, within_m_s: [0.05, 0.27] },
   { about_m_s: 0.27, within_m_s: [0.1, 0.55] }
 ] as const;
-const DEPTHS_M = [3.35, 6];
+const DEPTHS = [
+  { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
+  { depth_m: 6, depth: '{20 ft|6 m}' }
+];
 /** Neither the distance nor the depth was ever practised. */
-const FRESH = { distance_m: 1.5 * FOOT_M, pace: PACES[0], depth_m: 4.6 };
+const FRESH: Drag = {
+  distance_m: 1.5 * FOOT_M,
+  distance: '{18 in|45 cm}',
+  pace: PACES[0],
+  depth_m: 4.6,
+  depth: '{15 ft|4.5 m}'
+};
 
 const CAST_M = 14;
 const SLACK_M = 0.03;
@@ -23,11 +36,14 @@ const WIDEST_DEG = 150;
 
 interface Drag {
   distance_m: number;
+  /** As it is said in either units; `depth`, too. */
+  distance: string;
   pace: (typeof PACES)[number];
   depth_m: number;
+  depth: string;
 }
 
-function dragOf({ distance_m, pace, depth_m }: Drag): Condition {
+function dragOf({ distance_m, distance, pace, depth_m, depth }: Drag): Condition {
   return () => {
     const setup = waterWith({ depth_m, start: { bait_x_m: CAST_M, slack_m: SLACK_M } });
     const reach = (part: number) =>
@@ -35,7 +51,7 @@ function dragOf({ distance_m, pace, depth_m }: Drag): Condition {
     const time_s = distance_m / pace.about_m_s;
     return {
       title: 'A drag',
-      ask: `Drag the jig {length:${distance_m}} at about {speed:${pace.about_m_s}}, on the bottom. The water is {depth:${depth_m}} deep.`,
+      ask: `${depth} of water. Drag the jig ${distance} in about ${Math.round(time_s)} seconds. Keep it on bottom.`,
       setup,
       plane: 'sweep',
       start: lowToTheSide,
@@ -75,8 +91,8 @@ export const dragDrill: Drill = {
   title: 'Drag it as far as you mean',
   lesson: 'your-hands-ruler',
   asks: 'travel',
-  practised: DEPTHS_M.flatMap((depth_m) =>
-    PACES.flatMap((pace) => DISTANCES_M.map((distance_m) => dragOf({ distance_m, pace, depth_m })))
+  practised: DEPTHS.flatMap((depth) =>
+    PACES.flatMap((pace) => DISTANCES.map((distance) => dragOf({ ...distance, pace, ...depth })))
   ),
   fresh: [dragOf(FRESH)]
 };

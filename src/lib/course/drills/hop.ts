@@ -4,12 +4,15 @@ import type { Condition, Drill } from './drill';
 
 /** Three heights, each with the lift that reaches it in a quarter of a second and half as much again of its tip's speed; two depths. */
 const HOPS = [
-  { height_m: [0.05, 0.16], turn_deg: 10, most_tip_m_s: 3 },
-  { height_m: [0.14, 0.32], turn_deg: 17, most_tip_m_s: 4.5 },
-  { height_m: [0.28, 0.6], turn_deg: 28, most_tip_m_s: 7 }
+  { height_m: [0.05, 0.16], height: '{2 to 6 in|5 to 15 cm}', turn_deg: 10, most_tip_m_s: 3 },
+  { height_m: [0.14, 0.32], height: '{6 to 12 in|15 to 30 cm}', turn_deg: 17, most_tip_m_s: 4.5 },
+  { height_m: [0.28, 0.6], height: '{1 to 2 ft|30 to 60 cm}', turn_deg: 28, most_tip_m_s: 7 }
 ] as const;
-const DEPTHS_M = [3.35, 4.6];
-const FRESH = { hop: HOPS[1], depth_m: 4 };
+const DEPTHS = [
+  { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
+  { depth_m: 4.6, depth: '{15 ft|4.5 m}' }
+];
+const FRESH: Hop = { hop: HOPS[1], depth_m: 4, depth: '{13 ft|4 m}' };
 
 const FROM_DEG = 30;
 const LIFT_S = 0.25;
@@ -17,14 +20,16 @@ const LIFT_S = 0.25;
 interface Hop {
   hop: (typeof HOPS)[number];
   depth_m: number;
+  /** As it is said in either units. */
+  depth: string;
 }
 
-function hopOf({ hop, depth_m }: Hop): Condition {
+function hopOf({ hop, depth_m, depth }: Hop): Condition {
   const [low, high] = hop.height_m;
   const top_deg = FROM_DEG + hop.turn_deg;
   return () => ({
     title: 'A hop',
-    ask: `Hop the jig once, {length:${low}} to {length:${high}} high, and follow it down. The water is {depth:${depth_m}} deep.`,
+    ask: `${depth} of water. Hop the jig once, ${hop.height} up, and follow it down.`,
     setup: waterWith({ depth_m, start: { bait_x_m: 10, slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(FROM_DEG),
@@ -45,6 +50,6 @@ export const hop: Drill = {
   title: 'Hop it as high as you mean',
   lesson: 'hops',
   asks: 'height',
-  practised: DEPTHS_M.flatMap((depth_m) => HOPS.map((hop) => hopOf({ hop, depth_m }))),
+  practised: DEPTHS.flatMap((depth) => HOPS.map((hop) => hopOf({ hop, ...depth }))),
   fresh: [hopOf(FRESH)]
 };

@@ -41,7 +41,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   'weight-and-depth': {
     'Pick a weight for a depth and say why.': [
       'weight-and-pace',
-      'weight-lightest',
+      'weight-heavier',
       'weight-wind',
       'order-weights-hop'
     ],

@@ -17,33 +17,33 @@ export interface Retrieve {
 export const RETRIEVES: readonly Retrieve[] = [
   {
     name: 'drag',
-    look: 'The mark at the bait: it stays solid all the way. The tip moves no faster than the jig.',
-    feel: 'A steady, light drag: it is sliding on the bottom. A line that falls slack after the stop: it was lifted.',
-    use: 'From cold to warm, and whenever fish are slow: {length:0.15} to {length:0.91} with the rod low and to the side, then a rest of 2 to 15 seconds.',
+    look: 'The mark at the jig: it stays solid all the way. The tip moves no faster than the jig.',
+    feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
+    use: 'Cold to warm, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait 2 to 15 seconds.',
     suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet']
   },
   {
     name: 'lift and follow down',
-    look: 'The fall: the rod goes down as the jig does, so that it lands below where it was highest.',
-    feel: 'The line keeps just short of tight while the rod goes down. The tip springs up without weight: the jig is off the bottom already.',
-    use: 'Water of {temperature:10} to {temperature:23.9}: the jig rises {length:0.15} to {length:0.45} and falls on a line just short of tight.',
+    look: 'The fall: the rod goes down as the jig does, so it lands under where it was highest.',
+    feel: 'Line just short of tight while the rod goes down. If the tip springs up with no weight, it’s off bottom.',
+    use: 'Water of {50 to 75 °F|10 to 24 °C}. Up {6 to 18 in|15 to 45 cm}, then down on semi-slack line.',
     suits: { water_C: [10, 23.9], fish: 'any' },
     challenges: ['lift-and-follow']
   },
   {
     name: 'hop',
-    look: 'How short the lift is, and how quick. Height comes from pace, not from reach.',
-    feel: 'A tick after the hop: it is back on the bottom. No tick: it did not leave, or it has not landed.',
-    use: 'Water of {temperature:10} and more: one short hop, then a rest.',
+    look: 'How short the lift is, and how quick. At one quick pace, the longer lift hops higher.',
+    feel: 'A tick after the hop: it’s back on bottom. No tick: it never left, or it hasn’t landed.',
+    use: '{50 °F|10 °C} and up: one short hop, then a pause.',
     suits: { water_C: [10, 40], fish: 'any' },
     challenges: ['one-hop']
   },
   {
     name: 'three hops',
-    look: 'The open marks: three, alike in height, and the rests between them.',
-    feel: 'A tick after each of the three, and the same rest before the next. No tick: it has not landed.',
-    use: 'Fish that are awake, {temperature:15.6} and more: two to four hops of {length:0.08} to {length:0.15}, then 3 to 10 seconds of rest. Upright they climb, to the side they stay low; uneven rests look less like a machine.',
+    look: 'The open marks: three about the same height, and the pauses between them.',
+    feel: 'A tick after each of the three, then a pause. No tick: it hasn’t landed.',
+    use: 'Fish that are awake, {60 °F|16 °C} and up. Two to four hops of {3 to 6 in|8 to 15 cm}, then wait 3 to 10 seconds. Rod up they climb, rod to the side they stay low. Uneven pauses look alive.',
     suits: { water_C: [15.6, 40], fish: 'active' },
     challenges: [
       'three-hops-even',
@@ -54,57 +54,57 @@ export const RETRIEVES: readonly Retrieve[] = [
   },
   {
     name: 'stroke',
-    look: 'The snap, and then the rod: it comes down with the jig and never holds it.',
-    feel: 'A touch of weight now and then on the way down. Weight all the way: too tight. Nothing at all: too slack.',
-    use: 'Warm water, over {temperature:23.9}, and active fish: {length:0.61} to {length:1.52} up, then a fall under control.',
+    look: 'The snap, and then the rod: it comes down with the jig and never holds it up.',
+    feel: 'A touch of weight now and then on the way down. All weight: too tight. None at all: too slack.',
+    use: 'Warm water, {75 °F|24 °C} and up, and active fish. {2 to 5 ft|60 cm to 1.5 m} up, then a controlled fall.',
     suits: { water_C: [23.9, 40], fish: 'active' },
     challenges: ['stroke', 'fall-on-a-following-rod']
   },
   {
     name: 'swim at a height',
-    look: 'The height over the bottom: it comes from the pace of the reel alone.',
-    feel: 'An even pull while the reel turns, and no touch of the bottom. A touch: faster.',
-    use: 'Active fish off the bottom: steady, {length:0.15} to {length:0.61} up.',
+    look: 'How high it runs: that comes from how fast you reel.',
+    feel: 'An even pull while you reel, and no bottom. If it touches, reel faster.',
+    use: 'Active fish off bottom. Steady, {6 in to 2 ft|15 to 60 cm} up.',
     suits: { water_C: [0, 40], fish: 'active' },
     challenges: ['swim-at-a-height']
   },
   {
     name: 'shake on slack',
-    look: 'The tip twitches and the jig nearly stays: only slack is moved.',
-    feel: 'The tip twitches, the line jumps and falls slack again, and no weight comes on.',
-    use: 'Fish that look and do not take, in any season: the jig trembles in its place.',
+    look: 'The tip twitches and the jig hardly moves: you only move slack.',
+    feel: 'The tip twitches, the line jumps and goes slack again, and no weight comes on.',
+    use: 'Fish that look and won’t eat, any season. The jig trembles in place.',
     suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['shake-in-place']
   },
   {
     name: 'dead-stick',
-    look: 'Nothing, for long. The line lies, the pull stays even.',
-    feel: 'Nothing for a minute: that may be right. The line lies, the pull stays even.',
-    use: 'Cold water, under {temperature:10}, and fish that will not move: 10 to 60 seconds of nothing.',
+    look: 'Nothing, for a long time. The line sits, the pull stays even.',
+    feel: 'Nothing for a minute can be right. The line sits, the pull stays even.',
+    use: 'Cold water, under {50 °F|10 °C}, and fish that won’t move. 10 to 60 seconds of nothing.',
     suits: { water_C: [0, 10], fish: 'slow' },
     challenges: ['cold-water', 'dead-stick']
   },
   {
     name: 'fall and count',
-    look: 'The line: it goes slack when the jig is down, and not before. The count is the depth.',
-    feel: 'The line: it goes slack when the jig is down, and not before.',
-    use: 'Every first cast in a place. A count that ends early is a ledge, a fish or a tight line.',
+    look: 'The line: it goes slack when the jig is down, and not before. Your count is your depth.',
+    feel: 'Nothing in the hand. Watch the line: it goes slack when the jig is down.',
+    use: 'Every first cast to a spot. An early stop is a ledge, a fish or a tight line.',
     suits: null,
     challenges: ['count-it-down', 'thirty-feet-down']
   },
   {
     name: 'reel recovers slack',
-    look: 'The rod goes back, then the reel turns, and the jig does not move.',
-    feel: 'No weight while the reel turns. Weight at once: there was no slack, and the reel moves the jig.',
-    use: 'After every move of the rod. The reel recovers slack; the rod moves the bait.',
+    look: 'The rod goes back, then the handle turns, and the jig stays put.',
+    feel: 'No weight while you reel. Weight right away: there was no slack, and you moved the jig.',
+    use: 'After every move of the rod. The reel recovers slack; the rod moves the jig.',
     suits: null,
     challenges: ['reel-takes-slack']
   },
   {
     name: 'snag drill',
-    look: 'The angle of the line at the jig, and the slack before each shake.',
-    feel: 'It gives a little with each shake: go on, gently. Nothing gives: change the angle.',
-    use: 'Whenever the jig hangs: slacken, shake, change the angle. Never pull it towards anyone.',
+    look: 'The line’s angle at the jig, and the slack before each shake.',
+    feel: 'It gives a little with each shake: keep going, gently. Nothing gives: change the angle.',
+    use: 'Any time you hang up: slack, shake, change the angle. Never pull toward anyone.',
     suits: null,
     challenges: ['free-a-snag', 'free-from-above']
   }

@@ -4,72 +4,74 @@ export const bites = [
   fact(
     'bite-semi-slack',
     'bites',
-    'The line hangs semi-slack after a hop. What do you watch?',
+    'You hopped it and the line hangs semi-slack. What do you watch?',
     [
-      ['the line, where it meets the water', 'Yes. It twitches before your hand feels it.'],
-      ['the rod’s tip, as it bends first', 'On a semi-slack line the tip learns it late.'],
-      ['the reel’s handle, which turns back', 'It turns far too late.']
+      ['the line, where it meets the water', 'Right. It jumps before you feel a thing.'],
+      ['the rod tip, since it bends first', 'On semi-slack line the tip is the last to know.'],
+      ['the reel handle, in case it turns', 'By the time a handle turns, the fish is long gone.']
     ],
-    'On semi-slack the eye is faster than the hand: watch the line.',
+    'Slack hides a bite from your hand, not from your eye. Watch where line meets water.',
     ['hop']
   ),
   fact(
     'bite-early-stop',
     'bites',
-    'The count was always 14. Now the line stops at 6. What now?',
+    'You’ve counted 14 all day. This time the line stops at 6. What now?',
     [
-      ['reel down and test: it may be a fish', 'Yes. A ledge is there at the next cast too.'],
-      ['let it lie: the water is shallower here', 'Perhaps, but a fish will not wait. Test first.'],
-      ['open the bail and count once more', 'Then the fish has the line, and lets go.']
+      ['reel down and test: may be a fish', 'Right. If it’s a ledge, it’s there next cast.'],
+      ['let it lie: it’s just shallower here', 'Maybe. A fish won’t wait while you decide.'],
+      ['give it line and count once more', 'If it’s a fish, you just handed it slack.']
     ],
-    'An early stop is a ledge, a fish or a tight line. Testing costs nothing.',
+    'An early stop is a ledge, a fish or a tight line. Testing costs you nothing.',
     ['fall']
   ),
   fact(
     'bite-weight-gone',
     'bites',
-    'Between two drags the weight is gone. What has happened?',
+    'Between two drags the weight goes away. What happened?',
     [
-      ['something holds the jig and came up', 'Yes. Reel fast until you feel it, then sweep.'],
-      ['the jig lies quietly on a soft spot', 'Lying it weighs nothing new; lifting it would.'],
-      ['the line has stretched in the cold', 'Line does not stretch by itself.']
+      ['a fish has it and came toward you', 'Right. Reel until you feel it, then sweep.'],
+      ['the jig is resting on a soft spot', 'A jig at rest feels the same on any bottom.'],
+      ['the line stretched in cold water', 'Line doesn’t stretch until you pull on it.']
     ],
-    'Weight gone is a bite as much as weight added.'
+    'Lost weight is as much a bite as added weight: something is carrying your jig.'
   ),
   fact(
     'bite-sweep',
     'bites',
-    'You think it is a bite. How is the hook set?',
+    'You think it’s a bite, and there’s slack in the line. How do you set?',
     [
-      ['reel down, feel weight, sweep firmly', 'Yes. First the slack, then the sweep.'],
-      ['jerk the rod up as soon as it taps', 'On slack you move line, not the hook.'],
-      ['wait until the fish hooks itself well', 'It spits out what is hard.']
+      ['reel down until tight, then sweep', 'Right. Slack first, then the sweep.'],
+      ['sweep the rod the second it taps', 'On slack you move line, not the hook.'],
+      ['wait until the fish hooks itself', 'It spits out what feels hard, and soon.']
     ],
-    'Striking on slack moves the line and not the hook.',
+    'A sweep goes into the slack before it gets to the hook. On a tight line you can sweep right at the tap; some guides reel down every time.',
     ['slow drag', 'slack drag'],
     { most: 'travel_m' }
   ),
   fact(
     'bite-mush',
     'bites',
-    'The jig feels as if it went through mush, but the bottom is gravel. What is it?',
+    'The jig feels like mush, and you know it’s gravel down there. What is it?',
     [
-      ['perhaps a fish: sweep and see', 'Yes. Mush on a clean bottom is news.'],
-      ['weed that floats over the gravel', 'It may be. A sweep tells.'],
-      ['a line that begins to freeze up', 'Ice rattles in the guides, it is not mushy.']
+      ['maybe a fish: reel down and sweep', 'Right. Mush on clean gravel is news.'],
+      ['loose weeds: shake the rod to clear', 'Could be. A sweep tells you, and clears it too.'],
+      ['softer gravel: keep on dragging it', 'Gravel ticks, hard or soft. Mush doesn’t belong.']
     ],
-    'Know the bottom, and everything that does not belong there is a bite until shown otherwise.',
+    'Know your bottom. What doesn’t belong there is a bite until you’ve tested it.',
     ['gravel']
   ),
   fact(
     'bite-set-cost',
     'bites',
-    'You are not sure. What does a needless sweep cost?',
+    'You’re not sure it’s a fish. What does an extra sweep cost you?',
     [
-      ['a few seconds, and one move of bait', 'Yes. A bite that was let go costs the fish.'],
-      ['the spot, since every fish takes fright', 'A sweep is a stroke. It often calls one.'],
-      ['the knot, which weakens at each sweep', 'A good knot does not mind.']
+      ['a few seconds, and one more move', 'Right. A bite you let go costs the fish.'],
+      ['the spot, since it spooks the fish', 'To them it’s a stroke. Some come to look.'],
+      ['the knot, which wears at each sweep', 'A good knot holds. Retie if you doubt it.']
     ],
-    'When in doubt: reel down, test, sweep.'
+    'When in doubt, reel down, test, sweep. In cold water some guides test longer before they sweep.',
+    [],
+    'guides differ'
   )
 ];

@@ -4,77 +4,77 @@ export const bottoms = [
   fact(
     'bottom-mud',
     'bottoms',
-    'Dull and heavy, and it sucks at the start. Over what?',
+    'Dull and heavy, and it sucks when you start to pull. What’s down there?',
     [
-      ['mud, which holds what has lain in it', 'Yes. The first pull is the heaviest.'],
-      ['sand, which hisses evenly and finely', 'Sand is even from the first inch.'],
-      ['rock, which knocks at irregular times', 'Rock knocks; this is dull.']
+      ['mud, which grabs a jig that rests', 'Right. The first pull is the heaviest.'],
+      ['sand, which hisses along the way', 'Sand is even from the first inch. This one stuck.'],
+      ['rock, which knocks here and there', 'Rock knocks. This is dull.']
     ],
-    'Mud holds a bait that has rested: the start is the sign.',
+    'Mud holds a jig that has rested in it, so the start tells you.',
     ['mud', 'sand']
   ),
   fact(
     'bottom-sand',
     'bottoms',
-    'An even, faint hiss and nothing else. Over what?',
+    'A faint, even hiss, and nothing else. What’s down there?',
     [
-      ['sand, fine and even all the way', 'Yes.'],
-      ['gravel, with its quick sharp ticks', 'Gravel ticks: single grains can be felt.'],
-      ['brush, which loads up and lets go', 'Stems load and let go. This is even.']
+      ['sand, fine and even all the way', 'Right. Nothing to bump into.'],
+      ['gravel, with its quick little ticks', 'Gravel ticks: you feel single stones.'],
+      ['brush, which loads and then lets go', 'Brush loads and lets go. This stays even.']
     ],
-    'The grain sets the pitch: the finer and the faster, the higher.',
+    'Sand has no single stones to feel, so the pull stays even.',
     ['sand', 'gravel'],
     { sign: 'smooth' }
   ),
   fact(
     'bottom-gravel',
     'bottoms',
-    'Fine, rapid ticks. Over what?',
+    'Fine, fast ticks. What’s down there?',
     [
-      ['gravel, whose stones tick one by one', 'Yes.'],
-      ['boulders, with long loads and drops', 'Boulders are feet apart: long load, then a drop.'],
-      ['mud, which is dull and heavy at first', 'Mud does not tick.']
+      ['gravel, ticking stone after stone', 'Right. Small stones, close together.'],
+      ['boulders, with a long load and drop', 'Boulders sit feet apart: a long load, then a drop.'],
+      ['mud, which sucks before it gives way', 'Mud doesn’t tick.']
     ],
-    'Small stones come one after another; big ones seldom.',
+    'Small stones come one right after another. Big ones come now and then.',
     ['gravel', 'chunk rock'],
     { sign: 'knocks' }
   ),
   fact(
     'bottom-boulder',
     'bottoms',
-    'A long load, then the weight drops free. Over what?',
+    'A long load, then it drops free. What did you just cross?',
     [
-      ['a boulder that the jig climbed over', 'Yes: up one side, off the other.'],
-      ['a patch of weed that tore off slowly', 'Weed lets go crisply, without a fall.'],
-      ['a soft hole in an even sandy bottom', 'A hole is a drop without the load before it.']
+      ['a boulder: up one side, off the other', 'Right. The longer the load, the bigger the rock.'],
+      ['a weed patch that slowly tore loose', 'Weeds let go crisp, and nothing drops.'],
+      ['a soft hole in an otherwise flat spot', 'A hole drops without the load before it.']
     ],
-    'Climb and drop is a stone; how long it takes tells how big.',
+    'A climb and a drop make a rock. How long it climbs tells you how big.',
     ['chunk rock'],
     { sign: 'knocks' }
   ),
   fact(
     'bottom-brush',
     'bottoms',
-    'It loads like a spring and slips off. Over what?',
+    'It loads like a spring, then slips off. What’s down there?',
     [
-      ['brush: a branch bends, then lets go', 'Yes. Slacken as it loads, and it slips off.'],
-      ['chunk rock: it wedges, then is stuck', 'Rock is hard: a knock or a stop.'],
+      ['brush: a limb bends and lets it go', 'Right. Ease off as it loads, and it slips off.'],
+      ['chunk rock: it wedges and stays put', 'Rock is hard: a knock or a dead stop.'],
       ['gravel: it ticks faster and faster', 'Gravel never loads up.']
     ],
-    'A spring in the hand is wood or stems.',
+    'If it feels springy, it’s wood or stems: they bend before they let go.',
     ['brush'],
     { sign: 'springs' }
   ),
   fact(
     'bottom-grass',
     'bottoms',
-    'A mushy build-up and a crisp release. Over what?',
+    'A mushy build-up, then a crisp release. What’s down there?',
     [
-      ['grass: stalks gather, then they part', 'Yes. Clean the jig after it.'],
-      ['stump: a solid thud, then a sudden stop', 'A stump is sudden. This builds up.'],
-      ['clay: smooth, firm and a bit tacky', 'Clay is the same all the way.']
+      ['grass: stalks pile up, then they part', 'Right. Clean the jig after that.'],
+      ['a stump: a solid thud and a dead stop', 'A stump is sudden. This built up.'],
+      ['clay: smooth and firm, a little sticky', 'Clay feels the same all the way.']
     ],
-    'Grass builds up and lets go; a stump stops you.',
+    'Grass builds up and lets go. A stump just stops you.',
     ['grass'],
     { sign: 'springs' }
   ),
@@ -83,22 +83,22 @@ export const bottoms = [
     'bottoms',
     'A solid thud, and it stops. What do you do?',
     [
-      ['let it lie: fish sit beside stumps', 'Yes. A pause there is worth a cast.'],
-      ['pull harder, to get over it at once', 'That is how it is hung. Slack, then a small hop.'],
-      ['reel in, as it must be snagged now', 'A stop is no snag until shaking fails.']
+      ['let it sit: fish hang on stumps', 'Right. A pause there is worth a cast.'],
+      ['pull harder and get it over at once', 'That’s how you hang it. Slack, then a small hop.'],
+      ['reel in, because it’s a snag by now', 'It’s not a snag until shaking fails.']
     ],
-    'A sudden stop is a place, not a nuisance.'
+    'A hard stop is a place to fish. Rest it there before you move it.'
   ),
   fact(
     'bottom-slow',
     'bottoms',
-    'Which drag tells most about the bottom?',
+    'Which drag tells you most about the bottom?',
     [
-      ['a slow one, with the bait kept down', 'Yes. What flies feels nothing.'],
-      ['a fast one, as it meets more of it', 'A fast bait leaves the bottom and meets less.'],
-      ['a long one, at any speed you like', 'Length helps only while it is down.']
+      ['a slow one that keeps the jig down', 'Right. A jig in the water feels nothing.'],
+      ['a fast one that covers more of it', 'A fast jig leaves the bottom and touches less.'],
+      ['a long one, however fast you pull it', 'Long only helps while the jig is down.']
     ],
-    'Slow drags tell bottoms apart; fast ones tell your speed.',
+    'You can’t feel what you don’t touch, and a slow jig stays down.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   )

@@ -2,51 +2,52 @@ import { fact } from './fact';
 
 export const choices = [
   fact(
-    'weight-lightest',
+    'weight-heavier',
     'weight-depth',
-    'Two weights both reach the bottom well. Which one?',
+    'Two weights both get down and stay down. What does the heavier one give you?',
     [
-      ['the lighter: it falls and snags less', 'Yes. As light as depth and wind allow.'],
-      ['the heavier: you feel more through it', 'It is felt, and it wedges more.'],
-      ['either: the fish see no difference', 'They see how it falls.']
+      ['a harder pull, so you feel more', 'Right. It falls faster, too, and wedges more.'],
+      ['a slower fall, so fish can see it', 'Heavier falls faster.'],
+      ['a better hook set in deep water', 'The rod sets the hook, not the weight of the jig.']
     ],
-    'Enough weight to know the bottom, and no more.',
-    ['fall']
+    'A heavier jig pulls harder on your line, so you feel it better. Some guides go as light as they can; some want all the feel they can get.',
+    ['heavy drag', 'light drag'],
+    { most: 'pull_N' }
   ),
   fact(
     'weight-wind',
     'weight-depth',
-    'The wind gets up, and the line bows. What do you change?',
+    'Wind comes up and your line bows. What do you change?',
     [
-      ['heavier by a step, and a lower rod', 'Yes. Less line in the wind, more weight below.'],
-      ['lighter by a step, and a higher rod', 'Then the wind sails the line away.'],
-      ['the trailer, for one that is larger', 'A larger one falls slower and drifts more.']
+      ['a size heavier, and the rod tip low', 'Right. Less line in the wind, more weight below.'],
+      ['a size lighter, and the rod tip high', 'Then the wind sails your line away.'],
+      ['a bigger trailer on the same old jig', 'A bigger trailer falls slower and drifts more.']
     ],
-    'Wind works on the line in the air. Keep it short.'
+    'Wind pushes on line in the air. A low tip leaves little of it there, and weight keeps the jig down.'
   ),
   fact(
     'weight-near',
     'weight-depth',
-    'The bait is nearly under the boat and keeps lifting. What helps?',
+    'The jig is almost under the boat and keeps lifting. What helps?',
     [
-      ['slower moves, with the tip kept lower', 'Yes, or a heavier jig.'],
-      ['quicker moves, because the line is short', 'Quick lifts it even more.'],
-      ['a higher tip, to feel more of it', 'A higher tip makes the line steeper.']
+      ['slower moves with the rod tip low', 'Right. Or tie on a heavier jig.'],
+      ['quicker moves while the line is short', 'Quick lifts it even more.'],
+      ['a higher rod tip, so you feel more', 'A higher tip makes the line steeper.']
     ],
-    'A steep line lifts: slower, tip lower, or heavier.',
+    'Close in, the line is steep, so the same pull lifts more. Go slower and lower.',
     ['hop close in', 'hop far out'],
     { most: 'peak_height_m' }
   ),
   fact(
     'speed-rock',
     'speed-limit',
-    'The map shows rock, you feel none. What do you try first?',
+    'The map says rock, and you feel none. What do you try first?',
     [
-      ['the same line again, at half the speed', 'Yes. The bait may have flown over it.'],
-      ['another spot, since the map must be wrong', 'First slow down: that costs one cast.'],
-      ['a lighter jig, which feels much more', 'A lighter one flies sooner.']
+      ['the same cast again, at half speed', 'Right. Your jig may have flown over it.'],
+      ['another spot: that map must be off', 'Slow down first. It costs you one cast.'],
+      ['a lighter jig, because it feels more', 'A lighter jig leaves the bottom sooner.']
     ],
-    'A missed rock pile may be a fast hand.',
+    'A fast jig flies right over rock. Missed rock may just be a fast hand.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
@@ -55,49 +56,49 @@ export const choices = [
     'speed-limit',
     'What takes a jig off a smooth, flat bottom?',
     [
-      ['speed: a slow pull only slides it', 'Yes: sliding takes less than lifting.'],
-      ['a high rod: any pull then lifts it', 'Even then a slow pull slides it first.'],
-      ['a tight line: slack leaves it down', 'A tight line drags it, slowly, as far as you like.']
+      ['speed: a slow pull only slides it', 'Right. Sliding takes less than lifting.'],
+      ['a high rod: then any pull lifts it', 'Even then a slow pull slides it first.'],
+      ['a tight line: slack keeps it down', 'A tight line drags it as far as you like, slowly.']
     ],
-    'Every lift is dynamic.',
+    'A jig slides before it lifts. Only speed gets it off a flat bottom.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
   fact(
     'cover-slow',
     'cover',
-    'The jig climbs a stone. What does the hand do?',
+    'The jig is climbing a rock. What do you do?',
     [
-      ['holds the load, and lets it come over', 'Yes: then the drop tells how high it was.'],
-      ['snaps it over before it can wedge', 'A snap drives it in, or over the next three.'],
-      ['gives slack, so that it falls back down', 'Then it never gets over.']
+      ['hold the load until it comes over', 'Right. The drop tells you how tall it was.'],
+      ['snap it over before it can wedge', 'A snap wedges it, or flies it past the next three.'],
+      ['give slack so that it slides back', 'Then it never gets over.']
     ],
-    'Slow over cover: load, over, drop, rest.',
+    'Slow over cover: load, over, drop, rest. That way you feel all of the rock.',
     ['chunk rock'],
     { sign: 'knocks' }
   ),
   fact(
     'cover-rest',
     'cover',
-    'It has just dropped off a stone. What now?',
+    'It just dropped off a rock. What now?',
     [
-      ['leave it: fish wait on that side', 'Yes. Rest it, and watch the line.'],
-      ['move on at once, before it is hung', 'The best place of the cast is right there.'],
-      ['reel in, and cast there once more', 'It is there already.']
+      ['let it sit: fish wait on that side', 'Right. Rest it, and watch the line.'],
+      ['move on before it can get hung up', 'The best spot of the cast is right there.'],
+      ['reel in and make that cast again', 'It’s already there.']
     ],
-    'The drop behind a stone is where a pause pays.',
+    'Fish use the shade and the edge behind a rock. That’s where a pause pays.',
     ['chunk rock']
   ),
   fact(
     'hops-rhythm',
     'hops',
-    'Why are three hops not made in an even beat?',
+    'Why don’t you hop to a steady beat?',
     [
-      ['each needs its own time to come down', 'Yes: wait for the touch, not for the beat.'],
-      ['fish count them and learn the beat', 'They do not count. The bait must be down.'],
-      ['the reel needs more time to recover', 'That is quick. The fall is what takes time.']
+      ['each hop takes its own time to land', 'Right. Wait for the touch, not for the beat.'],
+      ['fish can count, and they learn it', 'Fish don’t count. The jig has to be down.'],
+      ['the reel needs time to recover line', 'That’s quick. The fall is what takes time.']
     ],
-    'A hop that begins before the touch is a swim.',
+    'If you hop before the touch, you’re swimming it, not hopping it.',
     ['three hops'],
     { sign: 'three hops' }
   ),
@@ -106,171 +107,165 @@ export const choices = [
     'hops',
     'How does the rod come down after a hop?',
     [
-      ['with the bait, on a semi-slack line', 'Yes: it falls straight, and you see the bite.'],
-      ['at once, so that the line is loose', 'Too much slack hides the bite.'],
-      ['not at all, until the bait is down', 'On a tight line it swings in like a pendulum.']
+      ['with the jig, on a semi-slack line', 'Right. It falls straight, and you see the bite.'],
+      ['all at once, so the line is loose', 'Too much slack hides the bite.'],
+      ['not at all, until the jig is down', 'On tight line it swings in like a pendulum.']
     ],
-    'Follow it down: not tight, not loose.',
+    'Follow it down: too tight and it swings, too loose and you miss the bite.',
     ['hop']
   ),
   fact(
     'stroke-when',
     'stroke',
-    'When is a stroke worth more than a drag?',
+    'When does a stroke beat a drag?',
     [
-      ['warm water, and fish that chase', 'Yes.'],
-      ['cold water, and fish that sit still', 'There a drag in front of them is better.'],
-      ['thick brush, and fish deep inside', 'There a stroke hangs.']
+      ['warm water, and fish on the chase', 'Right. They come up for it.'],
+      ['cold water, and fish sitting still', 'A drag stays in front of fish that won’t chase.'],
+      ['thick brush, with fish down inside', 'A stroke hangs up in there.']
     ],
-    'Active, schooled fish react to what rises and falls.',
+    'Active, schooled fish go for what rises and falls.',
     ['stroke']
   ),
   fact(
     'stroke-fall',
     'stroke',
-    'Most bites on a stroke come on the fall. What must the line be?',
+    'Most bites on a stroke come on the fall. How do you keep the line?',
     [
-      ['just not tight: followed down', 'Yes.'],
-      ['tight all the way, to feel every bite', 'Then it swings, and does not fall.'],
-      ['quite loose, so that it can tumble', 'Then nothing tells you of the bite.']
+      ['just short of tight, followed down', 'Right. It falls free, and you see the bite.'],
+      ['tight all the way, to feel it all', 'Then it swings toward you. It doesn’t fall.'],
+      ['good and loose, so that it tumbles', 'Then nothing tells you about the bite.']
     ],
-    'Controlled fall: the tip goes down with the bait.',
+    'The tip goes down with the jig: the fall is free and the line still talks.',
     ['stroke']
   ),
   fact(
     'line-stretch',
     'line-rod',
-    'What does a stretchy line do to a quick hop?',
+    'What does stretchy line do to a quick hop?',
     [
-      ['it takes up the start: the hop is less', 'Yes. Slow drags hardly notice it.'],
-      ['it throws the bait: the hop is more', 'It gives first and pays back late, if at all.'],
-      ['it does nothing, as the pull is too small', 'A quick hop pulls hard for a moment.']
+      ['soaks up the start: the hop is less', 'Right. A slow drag hardly notices.'],
+      ['slings the jig: the hop is higher', 'It gives first, and pays back late if at all.'],
+      ['nothing: the pull is just too small', 'A quick hop pulls hard for a moment.']
     ],
-    'Stretch matters in quick moves, hardly in slow ones.',
-    ['snap on braid', 'snap on thin nylon'],
+    'Stretch takes the start of a quick move, and a quick move is nearly all start.',
+    ['snap on braid', 'snap on thin mono'],
     { most: 'peak_height_m' }
   ),
   fact(
     'line-braid',
     'line-rod',
-    'Braid carries feel best. What does it do badly?',
+    'Braid feels the most. What’s the catch?',
     [
-      ['it bows in wind, and cuts on rock', 'Yes. A leader helps with the rock.'],
-      ['it sinks, and lies among the stones', 'It floats.'],
-      ['it stretches, and hides the bites', 'It hardly stretches.']
+      ['it bows in wind and cuts on rock', 'Right. A leader helps with the rock.'],
+      ['it sinks and lies among the rocks', 'Braid floats.'],
+      ['it stretches and hides the bites', 'It hardly stretches at all.']
     ],
-    'Every line is a bargain: feel, sink, stretch, wear.'
+    'Braid floats, so wind gets hold of it, and its fibers fray on rock.'
   ),
   fact(
     'rod-tip',
     'line-rod',
-    'A soft rod in place of a stiff one: what changes most?',
+    'You pick up a softer rod. What changes most?',
     [
-      ['the height of quick hops is less', 'Yes: the tip gives while the line loads.'],
-      ['the way of slow drags is far less', 'Slow drags change by a few parts in a hundred.'],
-      ['the time that the bait needs to fall', 'A rod does not reach down there.']
+      ['quick hops: they don’t go as high', 'Right. The tip gives while the line loads.'],
+      ['slow drags: they don’t go as far', 'A slow drag changes by hardly an inch.'],
+      ['falls: they take a bit more time', 'A rod doesn’t reach down there.']
     ],
-    'Flex, like stretch, eats quick moves.',
+    'A soft tip gives at the start of a quick move. A slow move has time to load it.',
     ['snap with a stiff rod', 'snap with a soft rod'],
     { most: 'peak_height_m' }
   ),
   fact(
     'rod-soft-hop',
     'line-rod',
-    'A softer rod than usual, and the hop shall be as high. What do you change?',
+    'Softer rod today, and you want the same hop. What do you change?',
     [
-      ['a quicker move, or a longer one', 'Yes: the tip gives at first, so ask more of it.'],
-      ['a slower move, to spare the tip', 'Slower still leaves it lower, or on the bottom.'],
-      ['nothing: a rod only carries feel', 'Its tip bends before the bait leaves the bottom.']
+      ['a quicker lift, or a longer one', 'Right. The tip gives first, so ask for more.'],
+      ['a slower lift, to spare the tip', 'Slower keeps it lower, or on the bottom.'],
+      ['nothing: a rod just carries feel', 'Its tip bends before the jig ever moves.']
     ],
-    'A soft tip takes up the start of a quick move. Try again from what you saw.',
+    'A soft tip soaks up the start, so put more in. Then go by what you saw.',
     ['snap with a stiff rod', 'snap with a soft rod'],
     { most: 'peak_height_m' }
   ),
   fact(
     'stroke-pendulum',
     'stroke',
-    'After a stroke you hold the rod up on a tight line. What does that cost?',
+    'After a stroke you hold the rod up on tight line. What does that cost you?',
     [
-      ['it swings in, and not where you aimed', 'Yes: it comes down nearer to you, and slower.'],
-      [
-        'nothing: it falls just as it would',
-        'A line that is held draws it towards you as it falls.'
-      ],
-      ['height: a held line makes it sink faster', 'It holds the bait up. It sinks slower.']
+      ['it swings in, off the spot you aimed', 'Right. It lands closer to you, and later.'],
+      ['nothing: it falls like it always does', 'A held line pulls it toward you as it falls.'],
+      ['time on bottom: tight line sinks it', 'A held line holds it up. It sinks slower.']
     ],
-    'A pendulum falls slower and ends nearer. The tip goes down with the bait.',
-    ['fall with the bail closed', 'fall'],
+    'A held line makes it a pendulum: slower, and closer to you. Lower the tip with it.',
+    ['fall with the reel engaged', 'fall'],
     { most: 'fall_s' }
   ),
   fact(
     'season-change',
     'season',
-    'Nothing for an hour. How do you change?',
+    'Nothing for an hour. How do you change things?',
     [
-      ['one thing, for some ten casts or so', 'Yes. Then you know what it was.'],
-      ['all of it at once, to save the time', 'Then you never know what helped.'],
-      ['nothing: it was right the last time', 'Last time was another day.']
+      ['one thing, for ten casts or so', 'Right. Then you know what did it.'],
+      ['all of it at once, to save time', 'Then you never know what helped.'],
+      ['nothing: it worked the last time', 'Last time was another day.']
     ],
-    'Change one thing at a time.'
+    'Change one thing and you learn something either way.'
   ),
   fact(
     'season-thermocline',
     'season',
-    'Below a summer thermocline with little oxygen, how many fish?',
+    'Summer thermocline, hardly any oxygen under it. Where do you fish?',
     [
-      ['often few: fish above it or at it', 'Yes, so look there first.'],
-      ['the most, since it is coolest there', 'Cool, but they cannot breathe there.'],
-      ['just as many as at other depths', 'Oxygen decides.']
+      ['at it or above it: few fish below', 'Right. Look there first.'],
+      ['below it, because it’s cool there', 'It’s cool, but they can’t breathe there.'],
+      ['anywhere: fish don’t care about it', 'They feel it more than you do.']
     ],
-    'Deep is not always better.'
+    'Fish need oxygen. Deeper isn’t always better.'
   ),
   fact(
     'morning-log',
     'morning',
-    'What goes into the log after a spot?',
+    'You’re done with a spot. What goes in the log?',
     [
-      ['depth, bottom, weight, pace, one fault', 'Yes: enough to begin there the next time.'],
-      ['the number of fish and the weather', 'That tells nothing of what to do.'],
-      ['only what worked, so that it is short', 'What did not work saves the next hour.']
+      ['depth, bottom, weight, cadence, fault', 'Right. That’s enough to start there next time.'],
+      ['fish caught, weather, and time of day', 'Keep those too. They don’t say what you did.'],
+      ['just what worked, to keep it quick', 'What didn’t work saves your next hour.']
     ],
-    'No log is the last and longest of the beginner’s faults.'
+    'What you fished and how is what you can do again. No log is the habit beginners keep longest.'
   ),
   fact(
     'morning-three',
     'morning',
-    'Drag, hop, stroke, none of them seen. What do you make sure of between them?',
+    'Drag, hop, stroke, all unseen. What do you make sure of in between?',
     [
-      ['that it is down again, by its touch', 'Yes. Every move begins on the bottom.'],
-      ['that the next is quicker than the last', 'The pace is chosen, it does not have to climb.'],
-      ['that all three take the same time', 'Each takes its own time to come down.']
+      ['it’s back on bottom: you felt it', 'Right. Every move starts on bottom.'],
+      ['each one is quicker than the last', 'You pick the pace. It doesn’t have to climb.'],
+      ['all three of them take as long', 'Each takes its own time to land.']
     ],
-    'Move, down, touch, then the next: without the touch you do not know where it began.'
+    'Move, down, touch, next. Without the touch you don’t know where it started.'
   ),
   fact(
     'morning-choice',
     'morning',
-    'You find rock, and the water is cold. With what do you begin?',
+    'You found rock, and the water is cold. What do you start with?',
     [
-      ['slow drags, as slow as they still tell', 'Yes: rock is felt slowly, and cold fish wait.'],
-      ['long strokes, to draw them from afar', 'Cold fish do not come from afar.'],
-      ['quick hops, so that it does not hang', 'Quick, it feels no rock, and hangs on the next.']
+      ['drags, as slow as you can feel', 'Right. You feel rock slow, and cold fish wait.'],
+      ['strokes, to pull them in from far', 'Cold fish don’t come from far.'],
+      ['quick hops, so you don’t hang up', 'Quick, you feel no rock, and hang on the next.']
     ],
-    'What you found and what the water is decide together. Then change one thing at a time.'
+    'Rock is felt slow, and cold fish want it slow: both say drag.'
   ),
   fact(
     'morning-order',
     'morning',
-    'A new spot. What do you find out first?',
+    'New spot. What do you find out first?',
     [
-      ['depth and bottom, with a few casts', 'Yes. Place comes before bait.'],
-      [
-        'the colour that the fish like best',
-        'Colour comes late. First: are you on the bottom, and on which?'
-      ],
-      ['how fast you can fish it through', 'Fast is how places are missed.']
+      ['depth and bottom, in a few casts', 'Right. Place comes before bait.'],
+      ['what color the fish want today', 'Color comes late. First: where’s your jig?'],
+      ['how fast you can get through it', 'Fast is how you miss a spot.']
     ],
-    'Wrong place or unknown depth costs more than any bait.',
+    'A wrong place costs you more than any bait. A few casts tell you depth and bottom.',
     ['fall', 'slow drag']
   )
 ];

@@ -4,148 +4,148 @@ export const retrieves = [
   fact(
     'contact-first',
     'bottom-contact',
-    'The jig meets the water. When does the retrieve begin?',
+    'Your jig hits the water. When do you start your retrieve?',
     [
-      ['when the line goes slack at the count', 'Yes: first the bottom, then the move.'],
-      ['as soon as the bail has been closed', 'Then it never gets down.'],
-      ['after five seconds, in every depth', 'Depth decides, not a habit.']
+      ['when the count is up and line goes slack', 'Right. Bottom first, then the move.'],
+      ['as soon as the reel is engaged again', 'Then it never gets down where you cast it.'],
+      [
+        'after five seconds, deep or shallow',
+        'Depth decides, not a habit. Deep water takes longer.'
+      ]
     ],
-    'Not waiting for the bottom is one of the dearest faults.',
+    'Slack line says it’s down. A jig that isn’t down isn’t being dragged.',
     ['fall']
   ),
   fact(
     'contact-lost',
     'bottom-contact',
-    'You do not know whether it is still down. What now?',
+    'You don’t know if you’re still on bottom. What do you do?',
     [
-      ['stop, let it sink, feel it touch', 'Yes. Begin again from what you know.'],
-      ['go faster until you feel something', 'Faster lifts it further.'],
-      ['raise the rod to tighten the line', 'That draws it off the bottom.']
+      ['stop, let it sink, wait for the touch', 'Right. Start over from what you know.'],
+      ['speed up until you feel something', 'Faster lifts it higher. You’ll feel less.'],
+      ['reel a turn to tighten up the line', 'Reeling moves the jig, and tells you nothing yet.']
     ],
-    'Whoever has lost the bottom waits for it.',
+    'Lost bottom? Stop. Let it sink. A jig left alone always comes back down.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
   fact(
     'contact-pendulum',
     'bottom-contact',
-    'You close the bail while it falls. Where does it land?',
+    'You engage the reel while the jig is falling. Where does it land?',
     [
-      ['nearer: it swings in on a tight line', 'Yes. That is the pendulum.'],
-      ['farther: the tight line carries it out', 'A line only pulls towards you.'],
-      ['the same place, only a bit later', 'A tight line draws it in all the while.']
+      ['closer: it swings in on tight line', 'Right. That’s the pendulum.'],
+      ['farther: tight line carries it out', 'Line only pulls toward you.'],
+      ['the same spot, just a little later', 'Tight line pulls it in all the way down.']
     ],
-    'Open spool until it is down, if you want it where you cast it.',
-    ['fall with the bail closed', 'fall'],
+    'A tight line holds it like a weight on a string. Stay in free spool to land where you cast.',
+    ['fall with the reel engaged', 'fall'],
     { most: 'travel_m' }
   ),
   fact(
     'count-calibrate',
     'fall-count',
-    'How do you find the pace of your jig’s fall?',
+    'How do you learn how fast your jig falls?',
     [
-      ['three timed drops in a known depth', 'Yes, with the line and trailer that you fish.'],
-      [
-        'from its weight, by a printed table',
-        'Skirt, trailer and line change it by half and more.'
-      ],
-      ['by dropping it at home into a bucket', 'A bucket is too short, and has no line.']
+      ['time three drops in a known depth', 'Right, with the line and trailer you fish.'],
+      ['look its weight up in a sink chart', 'Skirt, trailer and line change it by half or more.'],
+      ['drop it in a bucket with the line off', 'A bucket is too short, and has no line to pull.']
     ],
-    'Three drops, the middle one counts.',
+    'Only your own drops have your skirt, trailer and line in them. Keep the middle one.',
     ['fall']
   ),
   fact(
     'clock-third',
     'clock',
-    'Why does a later hour of lift move the bait more than the first?',
+    'Why does a late hour of lift move the jig more than the first?',
     [
-      ['the tip then moves back along the line', 'Yes. Low down it moves across it.'],
-      ['the rod bends less when it is upright', 'It bends more. It is the direction.'],
-      ['the line is lighter above the water', 'Its weight hardly matters. The direction does.']
+      ['the tip now moves straight back from it', 'Right. Down low it moves across the line.'],
+      ['the rod bends less once it is upright', 'It bends about as much. It’s the direction.'],
+      ['there is less line left in the water', 'Most of the line is still out. It’s the direction.']
     ],
-    'What counts is how much further the tip gets from the bait.',
+    'The jig comes as far as the tip gets away from it. Up high, all of an hour counts.',
     ['late hour', 'one hour'],
     { most: 'travel_m' }
   ),
   fact(
     'clock-lower',
     'clock',
-    'After a lift to eleven you lower the rod. What does the line do?',
+    'You lifted to eleven. Now you lower the rod. What does the line do?',
     [
-      ['it goes slack until the reel takes it', 'Yes. The reel recovers line.'],
-      ['it pushes the bait away from the boat', 'Line cannot push.'],
-      ['it stays as it is: the reel holds it', 'The tip has come nearer: there is line to spare.']
+      ['goes slack until you reel it up', 'Right. The reel recovers line.'],
+      ['pushes the jig out away from you', 'Line can’t push.'],
+      ['stays tight, as the reel holds it', 'The tip came closer, so there’s line to spare.']
     ],
-    'The rod moves the bait, the reel recovers the slack.',
+    'Lower the tip and there’s more line out than you need. The reel takes it back.',
     ['hop']
   ),
   fact(
     'reel-moves',
     'one-foot',
-    'What moves the bait, and what recovers the line?',
+    'What moves the jig, and what recovers line?',
     [
-      ['the rod moves it, the reel recovers', 'Yes.'],
-      ['the reel moves it, the rod recovers', 'A reel’s turn is too long and too even for a foot.'],
-      ['both move it, and nothing recovers', 'Then slack is left after every move.']
+      ['rod moves it, reel recovers line', 'Right. That’s how you keep a foot a foot.'],
+      ['reel moves it, rod recovers line', 'One turn of a reel is two feet or more.'],
+      ['both move it, as best as you can', 'Then slack is left after every move.']
     ],
-    'Moving the bait with the reel is a beginner’s habit: a turn is two feet and more.',
+    'A rod can move a jig one foot. One turn of the handle moves it two or more.',
     ['slow drag']
   ),
   fact(
     'foot-hand',
     'one-foot',
-    'A hand that means a foot mostly moves the bait…',
+    'Most people who mean to move a jig one foot move it how far?',
     [
-      ['farther than a foot, often twice that', 'Yes. Measure your own.'],
-      ['less than a foot, as water holds it', 'Water does not hold a slow bait back.'],
-      ['a foot, once it has done it for years', 'Years without seeing it teach nothing.']
+      ['well past a foot, often twice that', 'Right. Measure your own.'],
+      ['short of a foot, since water drags', 'Water doesn’t hold a slow jig back.'],
+      ['one foot, once they’ve done it years', 'Years of not seeing it teach nothing.']
     ],
-    'Nobody sees the bait; so the hand was never corrected.',
+    'You never see your jig, so nothing ever corrected your hand.',
     ['slow drag']
   ),
   fact(
     'ruler-bias',
     'own-ruler',
-    'Ten tries, all near twice the distance. What is wrong?',
+    'Ten tries, and all near twice as far as you meant. What do you fix?',
     [
-      ['bias: mean a smaller number', 'Yes. The hand is steady; its ruler is off.'],
-      ['spread: practise more slowly', 'They lie close together. Spread is small.'],
-      ['luck: make ten more tries first', 'Ten in one place are no luck.']
+      ['bias: have a smaller number in mind', 'Right. Your hand is steady; its ruler is off.'],
+      ['spread: slow your hand down for now', 'They’re close together. Spread is small.'],
+      ['nothing: take ten more tries first', 'Ten in one place isn’t luck.']
     ],
-    'Bias needs another number in mind, spread needs a slower hand.'
+    'Bias is all tries off the same way. A smaller number in mind brings them in.'
   ),
   fact(
     'ruler-spread',
     'own-ruler',
-    'Ten tries, right on average, but all over the place. What helps?',
+    'Ten tries, right on average but all over the place. What helps?',
     [
-      ['slower practice, until they close up', 'Yes. The mean is right already.'],
-      ['a smaller number in mind each time', 'That would spoil the mean, which is right.'],
-      ['nothing, since the average is right', 'Fish see the single move, not the average.']
+      ['slower tries, until they close up', 'Right. Your average is fine already.'],
+      ['a smaller number in mind each time', 'That spoils the average, which is right.'],
+      ['nothing, as the average is right', 'A fish sees one move, not your average.']
     ],
-    'Bias and spread are two faults, with two cures.'
+    'Spread is a hand that isn’t steady. Slow it down and tries close up.'
   ),
   fact(
     'ruler-first',
     'own-ruler',
-    'Why do you guess before the replay is shown?',
+    'Why do you call it before you see the replay?',
     [
-      ['the guess is what trains the feeling', 'Yes. Seeing without guessing teaches little.'],
-      ['the guess goes into the marks you get', 'It is compared, not marked.'],
-      ['the replay takes some time to come up', 'It is there at once.']
+      ['calling it is what trains your feel', 'Right. Watching without calling teaches little.'],
+      ['calling it is part of your marks', 'It’s compared, not marked.'],
+      ['the replay takes time to come up', 'It’s there at once.']
     ],
-    'Guess, then look: the gap is the lesson.'
+    'The gap between your call and the replay is what your hand learns from.'
   ),
   fact(
     'slack-feel',
     'slack',
-    'How do you know that the slack is out before a drag?',
+    'How do you know the slack is out before you drag?',
     [
-      ['reel down slowly until you feel weight', 'Yes, and no further, or the bait moves.'],
-      ['lift the rod once as high as it goes', 'That moves the bait before the move.'],
-      ['look whether the line on deck is tight', 'The bow that matters lies under water.']
+      ['reel down slow until you feel weight', 'Right, and then stop, or you move the jig.'],
+      ['lift the rod once, as high as it goes', 'That moves the jig before your move.'],
+      ['see if the line at the tip looks tight', 'The bow that counts is under water.']
     ],
-    'Slack is what decides how much of a move arrives.',
+    'Weight on the line says the slack is gone. Slack decides how much of your move gets there.',
     ['slow drag', 'slack drag'],
     { most: 'travel_m' }
   ),
@@ -154,24 +154,24 @@ export const retrieves = [
     'slack',
     'What does slack do to a hop?',
     [
-      ['it eats the start, and the hop is low', 'Yes: it decides a hop more than anything else.'],
-      ['it lets the bait fly free, and higher', 'The line has to pull first.'],
-      ['it changes nothing but the timing', 'The quick part of the move is spent on it.']
+      ['takes the start, so the hop is low', 'Right. Slack costs a hop more than a drag.'],
+      ['frees the jig, so the hop is higher', 'The line has to pull first. Slack doesn’t.'],
+      ['just delays it, with the same height', 'The fast part of your lift went into slack.']
     ],
-    'Half a metre of slack can make a hop into nothing.',
+    'A quick lift is over before slack is out. {2 ft|60 cm} of it can leave you no hop at all.',
     ['hop', 'slack hop'],
     { most: 'peak_height_m' }
   ),
   fact(
     'slack-use',
     'slack',
-    'When is slack what you want?',
+    'When do you want slack?',
     [
-      ['for shakes that leave the bait there', 'Yes: slack twitches shake it in place.'],
-      ['for long drags at an even slow pace', 'A drag wants none of it.'],
-      ['for setting the hook in deep water', 'There it costs the fish.']
+      ['for shakes that leave the jig put', 'Right. Twitch the slack and it shakes in place.'],
+      ['for long drags at one slow pace', 'A drag loses whatever slack there is.'],
+      ['for hook sets in very deep water', 'There it costs you the fish.']
     ],
-    'Slack is a tool once you know that it is there.',
+    'Slack lets you twitch line without moving the jig. Use it when you know it’s there.',
     ['slack drag']
   )
 ];

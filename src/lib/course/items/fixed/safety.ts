@@ -4,132 +4,114 @@ export const safety = [
   fact(
     'safety-eyes',
     'safety',
-    'Two of you cast from one boat. What comes first?',
+    'Two of you are casting from one boat. What comes first?',
     [
-      [
-        'agree sides and wear eye protection',
-        'Yes. A jig that comes loose flies straight at the boat.'
-      ],
-      ['cast in turn and shout before it', 'Shouting does not stop a hook. Glasses do.'],
-      [
-        'stand back to back while casting',
-        'Back to back each casts over the other. Agree on sides, and look behind you.'
-      ]
+      ['pick sides, and glasses on you both', 'Right. A jig that pops loose flies at the boat.'],
+      ['take turns and yell before each cast', 'Yelling doesn’t stop a hook. Glasses do.'],
+      ['stand back to back while you cast', 'Then each of you casts over the other.']
     ],
-    'Eye protection for everyone near a cast, casting sides agreed, a look behind before each cast.'
+    'Glasses stop the hook, and sides keep your casts apart. Look behind you every time.'
   ),
   fact(
     'safety-hook-in-eye',
     'safety',
-    'A hook is in the eyelid, close to the eye. What now?',
+    'A hook is in an eyelid, right by the eye. What do you do?',
     [
-      ['shield it and get emergency care', 'Yes. Nothing is pulled near an eye.'],
-      ['pull it out along the way it came', 'Never near an eye: the pull does the harm.'],
-      ['rinse it and watch it for an hour', 'Waiting costs sight. Shield it and go.']
+      ['shield it and get emergency care', 'Right. Nobody pulls on anything near an eye.'],
+      ['back it out the way that it came in', 'Never near an eye: the pull does the harm.'],
+      ['rinse it well and watch for an hour', 'Waiting can cost the eye. Shield it and go.']
     ],
-    'Shield it without pressing, leave the hook where it is, cut the line, get emergency care.'
+    'Cut the line, leave the hook, shield it without pressing. A doctor takes it out.'
   ),
   fact(
     'safety-power-line',
     'safety',
-    'A power line crosses the ramp. How far does the rod stay from it?',
+    'A power line crosses the ramp. How far do you keep the rod from it?',
     [
-      [
-        '{length:3.048} at least, more if required',
-        'Yes. Graphite conducts, and a wet line does too.'
-      ],
-      [
-        '{length:0.9144} at least, if the rod is dry',
-        'Dry graphite conducts as well, and current jumps.'
-      ],
-      [
-        'a rod’s length, if it is held low',
-        'A rod’s length is less than the distance that is asked for.'
-      ]
+      ['{10 ft|3 m} or more, if a rule says so', 'Right. Graphite conducts, and so does wet line.'],
+      ['{3 ft|1 m} or more, if the rod is dry', 'Dry graphite conducts too, and current jumps.'],
+      ['one rod length, if you hold it down', 'A rod length is less than the law asks for.']
     ],
-    'Carry rods level and low on ramps. Where a rule asks for more distance, the rule holds.'
+    'Current can jump, so you need distance. Carry rods low and level at ramps.'
   ),
   fact(
     'safety-thunder',
     'safety',
     'You hear thunder. When do you fish again?',
     [
-      ['30 minutes after the last of it', 'Yes, and in shelter until then.'],
-      ['as soon as the rain has stopped', 'Lightning strikes far from the rain.'],
-      ['when it sounds farther than before', 'Who hears it can be struck by it.']
+      ['30 minutes after the last thunder', 'Right, and in shelter until then.'],
+      ['as soon as the rain has gone by', 'Lightning strikes miles from the rain.'],
+      ['when it sounds farther off than before', 'If you can hear it, it can hit you.']
     ],
-    'At the first thunder: rods down, to shelter, and 30 minutes’ wait after the last.'
+    'Storms strike behind and ahead of the rain. Rods down, shelter, 30 minutes.'
   ),
   fact(
     'safety-life-jacket',
     'safety',
-    'The lake is flat, the spot is near. The life jacket?',
+    'Flat lake, short run. Where’s your life jacket?',
     [
-      ['worn, with the cut-off clipped on', 'Yes. Most who drown from boats wore none.'],
-      ['within reach, as the water is calm', 'Nobody puts one on in the water.'],
-      ['under the seat until the wind is up', 'It is the fall that counts, not the wind.']
+      ['on, with the engine cut-off clipped', 'Right. Most who drown from boats wore none.'],
+      ['within reach, since the lake is calm', 'You can’t put one on in the water.'],
+      ['under the seat until the wind is up', 'It’s the fall that counts, not the wind.']
     ],
-    'Wear it, clip the engine cut-off, and leave word ashore where you are.'
+    'Falls come without warning. A jacket you wear works; one you reach for doesn’t.'
   ),
   fact(
     'safety-cold-water',
     'safety',
     'You fall into cold water. What do you do first?',
     [
-      ['get your breathing under control', 'Yes. About a minute; then you can act.'],
+      ['get your breathing under control', 'Right. About a minute, and then you can act.'],
+      ['swim for the bank as fast as you can', 'People drown gasping as they swim. Breathe first.'],
       [
-        'swim for the bank as fast as you can',
-        'Gasping while swimming is how people drown. First the breath.'
-      ],
-      [
-        'take off boots and heavy clothing',
-        'Ten minutes of useful movement are too short for that.'
+        'pull off your boots and heavy clothes',
+        'You have ten useful minutes. Don’t spend them there.'
       ]
     ],
-    'About one minute for the breath, ten minutes of useful movement, an hour to unconsciousness.'
+    'Cold makes you gasp for about a minute. Float through it, then get out.'
   ),
   fact(
     'safety-dry-drill',
     'safety',
-    'You practise the sweep with a real rod on the lawn. With what on the line?',
+    'You’re working on your sweep on the lawn. What’s on the line?',
     [
-      ['no hook, and a clear space around', 'Yes, and nothing overhead.'],
-      ['the usual jig, as weight matters', 'A hook on a lawn finds the dog, or an eye.'],
-      ['the jig, with its hook point taped', 'Tape comes off in a sweep. Take the hook away.']
+      ['no hook, and nobody anywhere close', 'Right, and nothing overhead.'],
+      ['the usual jig, so the weight is real', 'A hook on a lawn finds the dog, or an eye.'],
+      ['the usual jig, with its point taped', 'Tape comes off in a sweep. Take the hook off.']
     ],
-    'No hook, clear overhead and around; a phone on the rod is strapped so that it cannot fly.'
+    'You don’t need a hook to train a sweep. Strap the phone on so it can’t fly off.'
   ),
   fact(
     'safety-lead',
     'safety',
-    'You have handled lead jigs all morning. Before the sandwich?',
+    'You’ve handled lead jigs all morning. Lunch time. What first?',
     [
-      ['wash the hands, and mind local rules', 'Yes. Small lead is restricted in many places.'],
-      ['wipe the hands well on a dry cloth', 'A cloth does not take it off.'],
-      ['nothing: lead is safe when it is painted', 'Paint chips. Wash your hands.']
+      ['wash your hands with soap and water', 'Right. And small lead is banned in many places.'],
+      ['wipe your hands well on a dry rag', 'A rag doesn’t take it off.'],
+      ['nothing: painted lead is no problem', 'Paint chips. Wash your hands.']
     ],
-    'Use the alternatives where lead is restricted; wash hands before eating.'
+    'Lead gets in by mouth, so wash it off. Where lead is restricted, fish something else.'
   ),
   fact(
     'safety-clean-boat',
     'safety',
-    'You move to another lake today. What about boat and gear?',
+    'You’re going to another lake today. What about boat and gear?',
     [
-      ['clean, drain and dry all of it first', 'Yes. What lives in one lake can ruin another.'],
-      ['rinse it in the next lake on arrival', 'That is how it gets there.'],
-      ['nothing, if both lakes are close by', 'Near lakes are not the same lake.']
+      ['clean, drain and dry it all first', 'Right. What lives in one lake can ruin another.'],
+      ['rinse it in the next lake’s water', 'That’s how it gets there.'],
+      ['nothing, if the lakes are close by', 'Close is not the same lake.']
     ],
-    'Clean, drain and dry whatever was in the water.'
+    'What rides along in a wet boat takes over the next lake. Dry, it dies.'
   ),
   fact(
     'safety-plan',
     'safety',
-    'Before you push off alone, who knows the plan?',
+    'You’re launching alone. Who knows your plan?',
     [
-      ['someone ashore, with a time to call', 'Yes. Then somebody misses you in time.'],
-      ['nobody: the phone is in the pocket', 'A phone under water calls nobody.'],
-      ['the note that lies in the car', 'Nobody reads it until the evening.']
+      ['someone ashore, with a time to call', 'Right. Then somebody misses you in time.'],
+      ['nobody: I have my phone in a pocket', 'A phone under water calls nobody.'],
+      ['the one who finds the note in my truck', 'Nobody reads it until dark.']
     ],
-    'Someone ashore knows where you are and when to worry. No alcohol on the water.'
+    'Help comes when somebody knows you’re late. And no alcohol on the water.'
   )
 ];

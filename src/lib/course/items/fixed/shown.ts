@@ -1,5 +1,5 @@
 import type { ShownRun } from '../../lesson';
-import { drawGear, ft, inch } from '../draw';
+import { drawGear, ft, inch, oz } from '../draw';
 import type { Case } from '../item';
 import { shownDrag, fall, shownHops, shownLift } from '../moves';
 
@@ -14,16 +14,18 @@ const near = drawGear(middling, { depth_m: ft(15), cast_m: ft(22), slack_m: inch
 const snapOn = (line: typeof far.line) => shownLift({ ...far, line }, 10, 12, 0.5);
 const hopWith = (tip_stiffness_N_per_m: number) =>
   shownLift({ ...far, rod: { ...far.rod, tip_stiffness_N_per_m } }, 10, 12, 0.5);
-const openFall = fall(water, 30);
-const closedFall: ShownRun = {
-  ...openFall,
-  setup: { ...openFall.setup, start: { ...openFall.setup.start, line: 'splash', spool: 'closed' } }
+const freeFall = fall(water, 30);
+const engagedFall: ShownRun = {
+  ...freeFall,
+  setup: { ...freeFall.setup, start: { ...freeFall.setup.start, line: 'splash', spool: 'closed' } }
 };
 const SHOWN = {
   'slow drag': shownDrag(water, ft(2), 4),
   'fast drag': shownDrag(water, ft(2), 0.4),
   'slack drag': shownDrag(slack, ft(2), 4),
-  fall: openFall,
+  'heavy drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1) } }, ft(2), 4),
+  'light drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1 / 4) } }, ft(2), 4),
+  fall: freeFall,
   'one hour': shownLift(water, 9, 10, 2),
   hop: shownHops(water, 10, 11, 0.6, 1, 1),
   'three hops': shownHops(near, 10, 11, 0.5, 3, 2.5),
@@ -32,10 +34,10 @@ const SHOWN = {
   'hop close in': shownLift(near, 10, 11, 0.6),
   'hop far out': shownLift(far, 10, 11, 0.6),
   'snap on braid': snapOn({ material: 'braid', diameter_m: 0.0002 }),
-  'snap on thin nylon': snapOn({ material: 'nylon', diameter_m: 0.0002 }),
+  'snap on thin mono': snapOn({ material: 'nylon', diameter_m: 0.0002 }),
   'snap with a stiff rod': hopWith(20),
   'snap with a soft rod': hopWith(4),
-  'fall with the bail closed': closedFall,
+  'fall with the reel engaged': engagedFall,
   stroke: shownLift(water, 9, 12, 0.7),
   mud: over('mud'),
   sand: over('sand'),

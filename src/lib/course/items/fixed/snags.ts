@@ -4,70 +4,70 @@ export const snags = [
   fact(
     'snag-first',
     'snags',
-    'The jig is stuck. What is the first thing to do?',
+    'You’re hung up. What’s the first thing you do?',
     [
-      ['stop, slacken, and shake the rod tip', 'Yes. Most snags let go of a slack line.'],
-      ['pull hard before it works in deeper', 'Pulling is what sets it deeper.'],
-      ['wrap the line and walk backwards', 'That is the last way, and never around a hand.']
+      ['stop, give slack, shake the rod tip', 'Right. Most snags let go of slack line.'],
+      ['pull hard before it works in deeper', 'Pulling is what drives it deeper.'],
+      ['wrap the line, then walk backward', 'That’s the last resort, and never on a hand.']
     ],
-    'Stop, slacken, shake; then change the angle; then bow and snap; then a retriever; last of all break it.',
+    'Slack lets the jig’s own weight fall back out. Then change the angle, then bow and snap, then a retriever.',
     ['chunk rock']
   ),
   fact(
     'snag-angle',
     'snags',
-    'Shaking has not freed it. What next?',
+    'Shaking didn’t free it. What’s next?',
     [
-      ['move the boat past it and pull back', 'Yes. It came in from one side and leaves by it.'],
-      ['keep the same angle with more force', 'From the same side it only wedges tighter.'],
-      ['let it rest there for some minutes', 'Rock does not let go by itself.']
+      ['move the boat past it and pull back', 'Right. It comes out the side it went in.'],
+      ['same angle, but with a lot more pull', 'From the same side it only wedges tighter.'],
+      ['let it sit a few minutes and wait', 'Rock doesn’t let go on its own.']
     ],
-    'The way out is the way in: change the angle before you add force.',
+    'The way out is the way in. Change the angle before you add pull.',
     ['chunk rock']
   ),
   fact(
     'snag-bow',
     'snags',
-    'How is the bow-and-snap done?',
+    'How do you bow and snap a snagged line?',
     [
-      ['draw the tight line, let it go at once', 'Yes. The sudden slack knocks the jig back.'],
-      ['draw the line slowly until it gives', 'That is a pull. It is the letting go that works.'],
-      ['snap the rod up as if setting a hook', 'That sets the hook into the wood.']
+      ['draw the tight line, let it go fast', 'Right. Sudden slack knocks the jig back.'],
+      ['draw the tight line until it gives', 'That’s just a pull. Letting go does the work.'],
+      ['snap the rod up, like a hook set', 'That sets the hook in the wood.']
     ],
-    'Tight line, draw it like a bowstring, let go: the jig gets a knock backwards.'
+    'Pull the tight line like a bowstring and let go: the jig gets knocked backward.'
   ),
   fact(
     'snag-break',
     'snags',
-    'Nothing helps, the line must be broken. How?',
+    'Nothing works, so you have to break the line. How?',
     [
-      ['wrapped on a padded tool, face away', 'Yes. Never on a hand, never towards anyone.'],
-      ['wrapped twice around a gloved hand', 'Line cuts through a glove.'],
-      ['with the rod bent and the drag shut', 'That breaks the rod, and the jig comes at you.']
+      ['wrapped on a padded tool, face away', 'Right. Never on a hand, never toward anyone.'],
+      ['wrapped twice around a gloved hand', 'Line cuts right through a glove.'],
+      ['rod bent double, drag locked down', 'That breaks the rod, and the jig comes at you.']
     ],
-    'Wrap it on a padded tool, look away, and let nobody stand in its way.'
+    'A padded tool takes the line, and a jig that flies hits nobody.'
   ),
   fact(
     'snag-braid',
     'snags',
-    'Why does a jig on heavy braid hang so often when it is jerked?',
+    'Why does jerking a jig on heavy braid hang it worse?',
     [
-      ['each jerk drives the point in further', 'Yes: stiff line passes on all of the jerk.'],
-      ['braid is heavy and sinks into cracks', 'Braid floats. It is the jerk.'],
-      ['the knot of braid catches on the rock', 'Knots seldom hang. Points do.']
+      ['each jerk drives the point in more', 'Right. Braid passes on the whole jerk.'],
+      ['heavy braid sinks into the cracks', 'Braid floats. It’s the jerk.'],
+      ['the knot of braid catches on rock', 'Knots seldom hang. Points do.']
     ],
-    'A stiff line passes everything on. Shake it slack, do not jerk it tight.',
+    'Braid hardly stretches, so the point gets all of it. Shake it on slack instead.',
     ['chunk rock']
   ),
   fact(
     'snag-or-fish',
     'snags',
-    'It is stuck, then it moves off sideways. What was it?',
+    'You’re hung up, and then it moves off sideways. What was it?',
     [
-      ['a fish: the bottom does not move', 'Yes. Reel down and sweep firmly.'],
-      ['a branch that came loose by itself', 'A branch comes towards you, not sideways.'],
-      ['the boat, drifting over the snag', 'A drift is steady, and known beforehand.']
+      ['a fish: bottom doesn’t swim away', 'Right. Reel down and sweep.'],
+      ['a limb that came loose on its own', 'A limb comes toward you, not sideways.'],
+      ['the boat, drifting past the snag', 'A drift is slow and steady, and you know it.']
     ],
-    'The bottom holds steady; fish move. Many a bite was taken for a snag.'
+    'Bottom holds still and fish move. Plenty of bites get shaken off as snags.'
   )
 ];

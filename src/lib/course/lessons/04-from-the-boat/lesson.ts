@@ -69,14 +69,18 @@ export default {
       title: 'See it',
       text: 'One cast, two falls. Watch where each lands.',
       demos: [
-        { id: 'free', caption: 'Free spool or open bail: straight down.', run: free },
+        {
+          id: 'free',
+          caption: 'Free spool: open bail, or a baitcaster’s button and your thumb.',
+          run: free
+        },
         { id: 'engaged', caption: 'Reel engaged: it swings in.', run: engaged }
       ]
     },
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Start when you’re ready. Wait for the line.',
+      text: 'Wait for the line to go slack. Then engage the reel: flip the bail or turn the handle.',
       challenges: ['count-it-down', 'count-a-lighter-one']
     },
     {

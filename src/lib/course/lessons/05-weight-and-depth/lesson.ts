@@ -19,7 +19,7 @@ export default {
     'Pick a weight for a depth and say why.',
     'Expect a longer count for a lighter jig or deeper water.'
   ],
-  leaves_out: ['Tungsten.', 'Head shapes: the lesson on rigging.'],
+  leaves_out: ['Tungsten.', 'Head shapes and trailer sizes: the lesson on rigging.'],
   claims: [
     {
       says: 'A heavier jig falls faster and stays down better.',

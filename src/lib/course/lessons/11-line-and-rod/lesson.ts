@@ -116,7 +116,7 @@ export default {
       kind: 'field',
       title: 'With a real rod',
       text: 'Weigh your own pull.',
-      needs: ['The rod and line you fish', 'A spring scale'],
+      needs: ['The rod and line you fish, and its pound test', 'A spring scale'],
       steps: [
         'Pull the scale as you’d hop. Read it.',
         'Pull it as you’d drag. Read it.',
