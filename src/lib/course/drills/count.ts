@@ -3,6 +3,14 @@ import { castOut, JIGS, waterWith } from '../lessons/fathomley';
 import { held, inTurn, lift, pause, upright } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
 
+interface Count {
+  mass_kg: number;
+  /** As it is said in either units; `depth`, too. */
+  weight: string;
+  depth_m: number;
+  depth: string;
+}
+
 /** Three weights, two depths, each as it is said in either units. */
 const WEIGHTS = [
   { mass_kg: JIGS.threeEighths, weight: '{3/8 oz|11 g}' },
@@ -13,7 +21,7 @@ const DEPTHS = [
   { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
   { depth_m: 6, depth: '{20 ft|6 m}' }
 ];
-const FRESH = {
+const FRESH: Count = {
   mass_kg: JIGS.fiveEighths,
   weight: '{5/8 oz|18 g}',
   depth_m: 4.6,
@@ -28,7 +36,7 @@ const LONGEST_FALL_S = 25;
 /** The rod may wait so long after the touch, s; the reference waits half of it. */
 const WITHIN_S = 4;
 
-function countOf({ mass_kg, weight, depth_m, depth }: typeof FRESH): Condition {
+function countOf({ mass_kg, weight, depth_m, depth }: Count): Condition {
   return () => {
     const setup = waterWith({ depth_m, mass_kg, start: castOut(CAST_M) });
     const fall_s = fallTime(setup);
