@@ -177,6 +177,26 @@ test(
     await options(late).nth(2).click();
     await expect(page.getByText('3 of 3 answered')).toBeVisible();
     await expect(silent.getByRole('alert')).toHaveCount(0);
+    await silent.context().setOffline(true);
+    await options(silent).nth(0).click();
+    await expect(silent.getByText(/^Not sent yet/)).toBeVisible();
+    await page.getByRole('button', { name: 'Close the vote' }).click();
+    await silent.context().setOffline(false);
+    await expect(silent.getByRole('alert')).toHaveText(/does not count.*before it counts/);
+    await expect(options(silent).nth(1)).toHaveAttribute('aria-pressed', 'true');
+
+    const other = await (await browser.newContext()).newPage();
+    const second = await openClinic(other);
+    await late.goto(`/clinic#${second}`);
+    await expect(late.getByText('You are in. Look at the screen.')).toBeVisible();
+    await late.getByRole('button', { name: 'Go to May meeting' }).click();
+    await expect(options(late).nth(2)).toHaveAttribute('aria-pressed', 'true');
+    await other.goto('/guide');
+    await expect(other.getByRole('link', { name: 'May meeting' })).toHaveCount(1);
+    other.on('dialog', (dialog) => dialog.accept());
+    await other.getByRole('button', { name: 'Delete May meeting' }).click();
+    await expect(other.getByRole('link', { name: 'May meeting' })).toHaveCount(0);
+    await other.context().close();
     for (const phone of [voter, silent, late]) await phone.context().close();
   }
 );

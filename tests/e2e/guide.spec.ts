@@ -11,7 +11,8 @@ const QUESTIONS = /Choose retrieve and pace/;
 async function openSpace(page: Page): Promise<void> {
   await page.goto('/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Guiding');
-  await page.getByRole('button', { name: 'Open a space' }).click();
+  // Twice, as an impatient thumb does it.
+  await page.getByRole('button', { name: 'Open a space' }).dblclick();
   await expect(page.getByRole('link', { name: 'Save the key file' })).toBeVisible();
 }
 
@@ -25,7 +26,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByLabel('Tries of each challenge').fill('1');
   await page.getByLabel('Questions of each kind').fill('1');
   await page.getByLabel('What is seen').selectOption('Bait in sight');
-  await page.getByRole('button', { name: 'Make the link' }).click();
+  await page.getByRole('button', { name: 'Make the link' }).dblclick();
   await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
   return page.locator('.share .link code').innerText();
 }
@@ -34,7 +35,7 @@ async function clientAt(browser: Browser, link: string, name: string): Promise<P
   const page = await (await browser.newContext()).newPage();
   await page.goto(link);
   await page.getByLabel(/^Your name/).fill(name);
-  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.getByRole('button', { name: 'Begin' }).dblclick();
   await expect(page.getByRole('heading', { name: 'Before Saturday' })).toBeVisible();
   await page.getByRole('button', { name: 'Exactly one foot' }).click();
   return page;
@@ -157,10 +158,21 @@ test(
 );
 
 test(
-  'the key opens the space on another device, and a new key closes it there',
+  'a key is shown until it is saved, opens the space elsewhere, and a new key closes it there',
   { tag: '@any-width' },
   async ({ page, browser }) => {
     await openSpace(page);
+    const asked: string[] = [];
+    page.on('dialog', (dialog) => {
+      asked.push(dialog.message());
+      void dialog.accept();
+    });
+    await page.reload();
+    await page.getByText('Key and space').click();
+    await page.getByRole('button', { name: 'Leave this browser' }).click();
+    await expect(page.getByRole('alert')).toHaveText(/^Save your key first/);
+    const card = (await page.pdf({ format: 'Letter' })).toString('latin1');
+    expect(card.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     await page.getByRole('link', { name: 'Save the key file' }).click();
     await expect(page.getByText(/^Saved as feltfoot-key\.txt/)).toBeVisible();
     const key = await page.locator('.link code').innerText();
@@ -168,11 +180,21 @@ test(
     await other.goto(key);
     await expect(other.getByRole('heading', { name: 'Reedmere Guiding' })).toBeVisible();
     expect(other.url()).not.toContain('#');
-    await page.getByText('Key and space').click();
     await page.getByRole('button', { name: 'New key' }).click();
     await expect(page.locator('.link code')).not.toHaveText(key);
+    expect(asked).toEqual([expect.stringMatching(/^Make a new key\?/)]);
     await other.reload();
     await expect(other.getByRole('heading', { name: 'For guides' })).toBeVisible();
+    // What was not saved outlives the cookie, too.
+    await page.context().clearCookies();
+    await page.reload();
+    await page.getByRole('button', { name: 'Go back in' }).click();
+    await expect(page.getByRole('heading', { name: 'Reedmere Guiding' })).toBeVisible();
+    await page.getByText('Key and space').click();
+    await page.getByRole('link', { name: 'Save the key file' }).click();
+    await page.getByRole('button', { name: 'Leave this browser' }).click();
+    await expect(page.getByRole('heading', { name: 'For guides' })).toBeVisible();
+    expect(asked.at(-1)).toMatch(/^Leave this browser\?/);
     await other.context().close();
   }
 );

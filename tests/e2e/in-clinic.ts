@@ -4,7 +4,8 @@ export async function openClinic(page: Page): Promise<string> {
   await page.goto('/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Club');
   await page.getByRole('button', { name: 'Open a space' }).click();
-  await page.getByRole('button', { name: 'Open a clinic' }).click();
+  await page.getByLabel('Name of the clinic').fill('May meeting');
+  await page.getByRole('button', { name: 'Open a clinic' }).dblclick();
   await expect(page.locator('.code')).toHaveText(/^[2-9A-Z]{6}$/);
   return page.locator('.code').innerText();
 }

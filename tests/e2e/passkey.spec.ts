@@ -34,6 +34,8 @@ test(
     await page.getByRole('button', { name: 'Add a passkey' }).click();
     await expect(page.getByText('Passkey 1, added')).toBeVisible();
 
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.getByRole('link', { name: 'Save the key file' }).click();
     const leave = async () => page.getByRole('button', { name: 'Leave this browser' }).click();
     await leave();
     await page.getByRole('button', { name: 'Open with a passkey' }).click();

@@ -36,7 +36,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
 
     async function newClinic() {
       const { store, guide } = club;
-      const id = await createRoom(store.db, guide, plan, NOW);
+      const id = await createRoom(store.db, guide, { name: 'May meeting', plan }, NOW);
       await act(store.db, guide, id, { do: 'go', to: asked }, NOW);
       const room = () => roomOf(store.db, guide, id);
       const sit = async (token: string) => admit(store.db, await room(), token, NOW);

@@ -28,7 +28,7 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
     const club = guided(kind, NOW);
 
     async function atQuestion() {
-      const id = await createRoom(club.store.db, club.guide, plan, NOW);
+      const id = await createRoom(club.store.db, club.guide, { name: 'May meeting', plan }, NOW);
       await act(club.store.db, club.guide, id, { do: 'go', to: asked }, NOW);
       const room = await roomOf(club.store.db, club.guide, id);
       const sit = (token: string) => admit(club.store.db, room, token, NOW);

@@ -137,7 +137,7 @@ describe('a room’s flow', () => {
 
   const plan = planFor(45, PREPARED[45], lessons, half);
   const after = (...actions: Parameters<typeof nextState>[1][]) =>
-    actions.reduce((state, action) => nextState(state, action, NOW), newRoom(plan));
+    actions.reduce((state, action) => nextState(state, action, NOW), newRoom({ name: '', plan }));
 
   test('pressing “vote again” twice is one second vote', () => {
     const once = after({ do: 'hold' }, { do: 'again' });

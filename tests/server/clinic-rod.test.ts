@@ -44,7 +44,7 @@ describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
     const club = guided(kind, NOW);
 
     test('has a link of its own, which is void once it is put away, lent anew, or over', async () => {
-      const id = await createRoom(club.store.db, club.guide, plan, NOW);
+      const id = await createRoom(club.store.db, club.guide, { name: 'May meeting', plan }, NOW);
       const gone = { status: 404 };
       const first = await lendRod(club.store.db, club.guide, id, NOW);
       const room = await rodRoom(club.store.db, first, NOW);
@@ -72,7 +72,7 @@ describe.each(storeKinds)('a phone as the rod on $name', (kind) => {
     });
 
     test('is heard at once by the screen, on another node too, and by no phone', async () => {
-      const id = await createRoom(club.store.db, club.guide, plan, NOW);
+      const id = await createRoom(club.store.db, club.guide, { name: 'May meeting', plan }, NOW);
       const other = club.store.kind === 'postgres' ? await openStore(club.place) : club.store;
       const [here, there] = [await Feed.open(club.store), await Feed.open(other)];
       const heard = club.store.kind === 'postgres' ? there : here;

@@ -51,7 +51,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
     }
 
     async function newClinic(at: number) {
-      const id = await createRoom(club.store.db, club.guide, plan, NOW);
+      const id = await createRoom(club.store.db, club.guide, { name: 'May meeting', plan }, NOW);
       const doing = (action: ClinicAction) => act(club.store.db, club.guide, id, action, NOW);
       await doing({ do: 'go', to: at });
       let sent = 0;

@@ -18,7 +18,11 @@ describe.each(storeKinds)('what is asked in one moment, on $name', (kind) => {
 
     async function openRoom() {
       const { db } = club.store;
-      return roomOf(db, club.guide, await createRoom(db, club.guide, plan, NOW));
+      return roomOf(
+        db,
+        club.guide,
+        await createRoom(db, club.guide, { name: 'May meeting', plan }, NOW)
+      );
     }
     const sent = (scope: string, id: string, parent: string) => {
       const payload = JSON.stringify(id);

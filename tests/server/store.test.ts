@@ -149,7 +149,7 @@ describe.each(storeKinds)('a store on $name', (kind) => {
       const guide = await newGuide('Reed');
       const used = daysAfter(NOW, 20);
       expect(await guideOf(store.db, guide.cookie, used)).toBeDefined();
-      await createRoom(store.db, guide, [], used);
+      await createRoom(store.db, guide, { name: '', plan: [] }, used);
       expect(await deleteExpired(store.db, daysAfter(used, 89))).toBe(0);
       // To come back by the key on the last day is a use.
       const back = daysAfter(used, 89);

@@ -48,7 +48,7 @@ export async function takeAnswer(
     const { state } = room;
     if (count >= MOST_ANSWERS) throw new Refusal(429, 'Too many answers from this phone.');
     if (state.phase !== 'open' || answer.part !== partOf(state)) {
-      throw new Refusal(410, 'This round is closed.');
+      throw new Refusal(410, TOO_LATE[answer.kind]);
     }
     return replyTo(state.plan[state.at], answer);
   });
@@ -59,6 +59,10 @@ export async function takeAnswer(
   throw new Refusal(403, NOT_ADMITTED);
 }
 
+const TOO_LATE = {
+  vote: 'Your vote came after the vote was closed. It does not count.',
+  try: 'Your try came after the round was closed. It does not count here.'
+};
 const NOT_ADMITTED = 'This phone has no place in this room. Come in with the code first.';
 
 async function replyTo(round: Round, answer: ClinicSubmission): Promise<ClinicReply> {

@@ -1,4 +1,4 @@
-import type { Aid, ClinicAction, RoomState, Round, VoteAdvice } from '../wire';
+import type { Aid, ClinicAction, RoomState, VoteAdvice } from '../wire';
 
 /** What can be done with a room: what the screen asks for, and a phone that becomes its rod. */
 export type RoomChange = ClinicAction | { do: 'rod'; hash: string | null };
@@ -6,9 +6,9 @@ export type RoomChange = ClinicAction | { do: 'rod'; hash: string | null };
 const TALK_MS = 120_000;
 const nothingGiven = { given: [], aid: null, talk_ends_at: null };
 
-export function newRoom(plan: Round[]): RoomState {
+export function newRoom({ name, plan }: Pick<RoomState, 'name' | 'plan'>): RoomState {
   const first = { at: 0, phase: 'open' as const, ballot: 1, ...nothingGiven };
-  return { plan, ...first, hands: {}, shown: null, rod: null, isOver: false };
+  return { name, plan, ...first, hands: {}, shown: null, rod: null, isOver: false };
 }
 
 /** Name of what is answered now; answers to anything else come too late. */

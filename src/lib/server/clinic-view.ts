@@ -21,6 +21,7 @@ export function phoneViewOf({ state }: Room): PhoneView {
   const round = state.plan[state.at];
   const isAsked = round.kind === 'predict' || round.kind === 'ask';
   return {
+    name: state.name,
     part: partOf(state),
     at: state.at,
     of: state.plan.length,

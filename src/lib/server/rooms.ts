@@ -8,7 +8,7 @@ import { parseStored } from './stored';
 import { forgetSent } from './submissions';
 import { queryBatcher } from './query-batcher';
 import { hashToken, newToken } from './token';
-import { type RoomState, roomState, type Round } from '../wire';
+import { type RoomState, roomState } from '../wire';
 
 export interface Room {
   id: string;
@@ -38,14 +38,14 @@ export const roomColumns = [
 export async function createRoom(
   db: Db,
   guide: Guide,
-  plan: Round[],
+  opened: Pick<RoomState, 'name' | 'plan'>,
   now: string
 ): Promise<string> {
   const row = {
     id: newToken(),
     space_id: guide.space,
     code: newCode(),
-    state: JSON.stringify(newRoom(plan)),
+    state: JSON.stringify(newRoom(opened)),
     version: 1,
     created_at: now,
     ends_at: new Date(Date.parse(now) + ALIVE_MS).toISOString()

@@ -65,6 +65,8 @@ export type Revealed = v.InferOutput<typeof revealed>;
 
 /** What every phone sees. No counts: a phone shows what its owner did, the screen what the room did. */
 export const phoneView = v.object({
+  /** What the clinic is called; may be empty. */
+  name: v.string(),
   part: v.string(),
   at: v.number(),
   of: v.number(),

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { rodInputSchema } from '../model';
-import { id, shortName, time, token, whole } from './fields';
+import { id, line, shortName, time, token, whole } from './fields';
 import { tryReply } from './homework';
 import { marks } from './try';
 
@@ -49,6 +49,8 @@ export const counts = v.record(v.string(), v.number());
 
 /** A clinic as it is stored; what a version before had not is as in a room where it never happened. */
 export const roomState = v.object({
+  /** What its guide calls it; may be empty. */
+  name: v.optional(v.string(), ''),
   plan: v.array(round),
   at: v.number(),
   phase: roomPhase,
@@ -126,9 +128,13 @@ const link = v.pipe(v.string(), v.maxLength(100));
 export const PLAN_MINUTES = [45, 90] as const;
 export type PlanMinutes = (typeof PLAN_MINUTES)[number];
 
+/** Letters of a clinic's name: one line on a phone. */
+export const MOST_CLINIC_NAME = 60;
+
 /** What phones and screens of a clinic ask. */
 export const clinicRequest = {
   open: v.strictObject({
+    name: v.optional(line(MOST_CLINIC_NAME, 0), ''),
     minutes: v.picklist(PLAN_MINUTES),
     /** Ids; without them, those of the prepared plan. */
     lessons: v.optional(v.pipe(v.array(shortName), v.maxLength(20)))

@@ -115,6 +115,7 @@ export interface AskedOnce {
 
 /** What a clinic came to, on one page. */
 export interface ClinicSummary {
+  name: string;
   held: string;
   /** Day until which each phone's link home works. */
   until: string;

@@ -5,7 +5,7 @@ import { database, guideFrom } from '$lib/server/http';
 import { clinicOffer } from '$lib/server/clinic-plan';
 import { passkeysOf } from '$lib/server/passkeys';
 import { phoneAddressOf } from '$lib/server/reach';
-import { roomsOf } from '$lib/server/rooms';
+import { participantsIn, roomsOf } from '$lib/server/rooms';
 import { standingsOf } from '$lib/server/standing';
 import { isAllDone } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
@@ -24,8 +24,10 @@ export const load: PageServerLoad = async (event) => {
       const [clients, done] = [standings.length, standings.filter(isAllDone).length];
       return { id, title: task.title, due: task.due, isClosed: closed_at !== null, clients, done };
     });
-    const clinics = (await roomsOf(db, guide)).map(({ id, code, created_at, state }) => {
-      return { id, code, day: created_at.slice(0, 10), isOver: state.isOver };
+    const rooms = await roomsOf(db, guide);
+    const clinics = rooms.map(async ({ id, code, created_at, state: { name, isOver } }) => {
+      const phones = await participantsIn(db, id);
+      return { id, code, name, day: created_at.slice(0, 10), isOver, phones };
     });
     const passkeys = (await passkeysOf(db, guide)).map(({ id, created_at }) => {
       return { id, day: created_at.slice(0, 10) };
@@ -36,7 +38,7 @@ export const load: PageServerLoad = async (event) => {
     return {
       guide: { name, keep_until, origin },
       homework: await Promise.all(counted),
-      clinics,
+      clinics: await Promise.all(clinics),
       offer,
       passkeys
     };

@@ -168,6 +168,7 @@ test('a try beside the reference is run in the same water, and the reference pas
 describe('what a phone foretold', () => {
   const asks = { lesson: 'one-foot', station: 'predict' };
   const view = {
+    name: '',
     part: '1.1',
     at: 1,
     of: 5,
@@ -202,6 +203,7 @@ test('of an answer is told what was voted before any help, once it is revealed',
   const revealed = { key: 'b', replies: {}, explain: null, measured: null, run: null };
   const view = {
     ...held,
+    name: '',
     part: '1.2',
     ballot: 2,
     hint: null,

@@ -13,7 +13,18 @@ import { tryRuns } from '$lib/app/try';
 import { followFeed } from './follow';
 import { foretold } from './foretold';
 import { homeLink, answerForRecord } from './home/home-link';
-import { keepPlace, keptPlace, newPlace, type Place, type RevealedAnswer } from './place';
+import {
+  dropPlace,
+  keepFirst,
+  keepPlace,
+  keptPlaces,
+  newPlace,
+  type Place,
+  type RevealedAnswer,
+  withAnswer,
+  withRefused,
+  withTaken
+} from './place';
 import { revealedIn } from './revealed-answer';
 import {
   type ClinicSubmission,
@@ -42,6 +53,8 @@ export class Participant {
   /** Whether what was answered here was just deleted. */
   isForgotten = $state(false);
   trouble = $state('');
+  /** Places that this phone has in other clinics. */
+  others = $state.raw<readonly Place[]>([]);
 
   /** A vote that can be changed no more. */
   onforetold: (made: Prediction) => void = () => {};
@@ -50,16 +63,17 @@ export class Participant {
 
   #stop = () => {};
   #isSending = false;
+  #joining = '';
   #isForgetting = false;
 
   /** Takes the seat that this browser has, if any. @returns how to stop */
   open(code: string | null): () => void {
-    const kept = keptPlace(localStorage);
-    if (kept && (!code || kept.code === code)) void this.#enter(kept);
-    else if (code) void this.join(code);
+    const [last] = keptPlaces(localStorage);
+    if (code) void this.join(code);
+    else if (last) void this.#enter(last);
     const timer = setInterval(() => {
       if (this.coming) void this.#enter(this.coming);
-      else void this.#send();
+      void this.#send();
     }, RETRY_MS.clinic);
     return () => {
       clearInterval(timer);
@@ -67,8 +81,14 @@ export class Participant {
     };
   }
 
-  join(code: string): Promise<void> {
-    return this.#enter(newPlace(code, newId() + newId()));
+  /** Comes into a clinic, or back to its seat there; places in others are kept. */
+  async join(code: string): Promise<void> {
+    // A second tap while the first is under way.
+    if (this.#joining === code || (this.view && this.place?.code === code)) return;
+    this.#joining = code;
+    const kept = keptPlaces(localStorage).find((one) => one.code === code);
+    await this.#enter(kept ?? newPlace(code, newId() + newId()));
+    this.#joining = '';
   }
 
   /** Another code is to be typed instead. */
@@ -86,7 +106,11 @@ export class Participant {
       // Meanwhile another code was wanted.
       if (isAgain && this.coming !== place) return;
       this.coming = null;
-      this.#keep(place);
+      this.view = null;
+      this.tries = [];
+      this.place = { ...(this.#placeOf(place.token) ?? place), name: view.name };
+      keepFirst(localStorage, this.place);
+      this.#listOthers();
       this.#show(view);
       this.trouble = '';
       this.isForgotten = false;
@@ -101,8 +125,13 @@ export class Participant {
     } catch (error) {
       this.coming = isPassing(error) ? place : null;
       this.trouble = error instanceof TypeError ? '' : wordsFor(error);
-      if (error instanceof Refused && GONE.includes(error.status)) this.leave();
+      if (error instanceof Refused && GONE.includes(error.status)) this.#drop(place);
     }
+  }
+
+  #listOthers(): void {
+    const all = keptPlaces(localStorage);
+    this.others = all.filter(({ token }) => token !== this.place?.token);
   }
 
   #show(view: PhoneView): void {
@@ -157,8 +186,14 @@ export class Participant {
   }
 
   leave(): void {
+    if (this.place) this.#drop(this.place);
+  }
+
+  #drop(place: Place): void {
+    dropPlace(localStorage, place);
+    this.#listOthers();
+    if (this.place !== null && this.place.token !== place.token) return;
     this.#stop();
-    keepPlace(localStorage, null);
     this.place = null;
     this.coming = null;
     this.view = null;
@@ -183,7 +218,7 @@ export class Participant {
   }
 
   vote(part: string, option: string): void {
-    this.#answer({ kind: 'vote', id: newId(), part, option }, option);
+    this.#answer({ kind: 'vote', id: newId(), part, option });
   }
 
   /** A try as the record keeps it: under the same id, so that it is one try wherever it comes to. */
@@ -191,7 +226,7 @@ export class Participant {
     const marks = tryRuns.of(challenge, made)?.grade.marks ?? 0;
     this.tries = [...this.tries, { ...made, part }];
     const { id, input, model } = made;
-    this.#answer({ kind: 'try', id, part, input, model, marks }, id);
+    this.#answer({ kind: 'try', id, part, input, model, marks });
   }
 
   get unsent(): readonly ClinicSubmission[] {
@@ -199,33 +234,39 @@ export class Participant {
   }
 
   /** Kept before it is sent: a phone that is reloaded in between sends it after. */
-  #answer(answer: ClinicSubmission, noted: string): void {
-    const { place } = this;
-    if (!place) return;
-    const votes = { ...place.votes, [answer.part]: noted };
-    this.#keep({ ...place, votes, unsent: [...place.unsent, answer] });
+  #answer(answer: ClinicSubmission): void {
+    if (!this.place) return;
+    this.#keep(withAnswer(this.place, answer));
     void this.#send();
   }
 
+  /** What waits for this clinic, then for the others of this phone. */
   async #send(): Promise<void> {
-    if (this.#isSending || this.#isForgetting || !this.place) return;
-    const { code, token } = this.place;
-    const isHere = () => this.place?.token === token;
+    if (this.#isSending) return;
+    this.#isSending = true;
+    const tokens = [this.place, ...this.others].flatMap((one) => one?.token ?? []);
+    for (const token of tokens) await this.#sendOf(token);
+    this.#isSending = false;
+  }
+
+  async #sendOf(token: string): Promise<void> {
     const next = () => {
-      const [sent] = isHere() ? this.unsent : [];
+      const place = this.#isForgetting ? undefined : this.#placeOf(token);
+      const [sent] = place?.unsent ?? [];
       return sent && ({ sent, state: 'waiting' } as OutboxEntry<ClinicSubmission>);
     };
-    this.#isSending = true;
+    const code = this.#placeOf(token)?.code;
+    if (!code) return;
     await deliver(
       next,
       (answer) => this.#sendOne(code, token, answer),
-      ({ sent, why = '' }) => {
-        this.#drop(token, sent);
-        // Of a room that was left meanwhile nothing is said any more.
-        if (isHere()) this.trouble = why;
-      }
+      ({ sent, state, why = '' }) => this.#settle(token, sent, state === 'refused' ? why : null)
     );
-    this.#isSending = false;
+  }
+
+  #placeOf(token: string): Place | undefined {
+    if (this.place?.token === token) return this.place;
+    return this.others.find((one) => one.token === token);
   }
 
   async #sendOne(code: string, token: string, answer: ClinicSubmission): Promise<unknown> {
@@ -244,12 +285,21 @@ export class Participant {
 
   /** Not where all was just deleted, here or in another window: a seat would bring it back. */
   #isStaying(token: string): boolean {
-    return !this.#isForgetting && keptPlace(localStorage)?.token === token;
+    return !this.#isForgetting && keptPlaces(localStorage).some((one) => one.token === token);
   }
 
-  #drop(token: string, { id }: ClinicSubmission): void {
-    const { place } = this;
-    if (place?.token !== token) return;
-    this.#keep({ ...place, unsent: place.unsent.filter((one) => one.id !== id) });
+  /** @param why it was refused; null where it was taken */
+  #settle(token: string, answer: ClinicSubmission, why: string | null): void {
+    const place = this.#placeOf(token);
+    if (!place) return;
+    const now = why === null ? withTaken(place, answer) : withRefused(place, answer, why);
+    if (token === this.place?.token) this.#keep(now);
+    else {
+      keepPlace(localStorage, now);
+      this.#listOthers();
+    }
+    // Of a clinic that is not the one in view, or of a round that was left, the status line says it.
+    if (why !== null && answer.part !== this.view?.part) this.trouble = why;
+    else if (why === null) this.trouble = '';
   }
 }

@@ -7,7 +7,7 @@ import type { FirstVote, ModelOutcome, PhoneView, VoteAdvice } from '$lib/wire';
  */
 export const ADVICE: Record<VoteAdvice, string> = {
   teach: 'Advised: the hint, then another vote.',
-  discuss: 'Advised: two minutes with a neighbour, then another vote.',
+  discuss: 'Advised: two minutes with a neighbor, then another vote.',
   explain: 'Advised: reveal it, and say why.',
   'explain slowly': 'Advised: reveal it, and take your time over why.'
 };
@@ -22,6 +22,21 @@ export const votesIn = (counts: Record<string, number>) =>
 export function turnoutWords(first: FirstVote, counts: Record<string, number>): string {
   const hands = first.hasHandsAlone ? ' Hands of the first vote are not in it.' : '';
   return `${votesIn(first.counts)} voted at first, ${votesIn(counts)} in this vote.${hands}`;
+}
+
+/** What a phone says of its owner's vote: taken only once the server has it. */
+export function voteWords(
+  { phase, isOver, ballot, aid }: Pick<PhoneView, 'phase' | 'isOver' | 'ballot' | 'aid'>,
+  hasVoted: boolean,
+  isWaiting: boolean
+): string {
+  if (isWaiting) return 'Not sent yet. It counts if it gets there before the vote is closed.';
+  if (phase === 'open' && !isOver) {
+    if (hasVoted) return 'Taken. You may still change it.';
+    return ballot > 1 ? 'Once more, alone.' : 'Alone, and before you see it.';
+  }
+  if (aid === 'talk') return 'Say to a neighbor why you chose it. Then all vote again.';
+  return 'Look at the screen.';
 }
 
 /** What kind of round this is. */

@@ -2,5 +2,6 @@ export { default as NearOnly } from './NearOnly.svelte';
 export { default as NoPhones } from './NoPhones.svelte';
 export { default as QrCode } from './QrCode.svelte';
 export { Refused, ask, wordsFor } from './ask';
+export { oneAtATime } from './one-at-a-time';
 export { qrOf } from './qr';
 export { deliver, isPassing, type OutboxEntry, RETRY_MS } from './outbox';

@@ -14,3 +14,5 @@ export { default as PlanForm } from './PlanForm.svelte';
 export { default as PlanSheet } from './PlanSheet.svelte';
 export { default as ShareHomework } from './ShareHomework.svelte';
 export { default as SpaceSettings } from './SpaceSettings.svelte';
+export { dropUnsaved, keepUnsaved, unsavedKeys, type GuideKey } from './unsaved-keys';
+export { asks } from './what-goes';

@@ -3,7 +3,7 @@ import { keptGuess } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
 import { forgetWayBack } from './way-back';
 import { newId, now } from '$lib/app/record';
-import { ask, deliver, Refused, RETRY_MS, wordsFor } from '$lib/app/connection';
+import { ask, deliver, oneAtATime, Refused, RETRY_MS, wordsFor } from '$lib/app/connection';
 import { tryRuns } from '$lib/app/try';
 import { HomeworkStore, type HomeworkEntry, type KeptHomework } from './homework-store';
 import { taskViewFrom } from './task-view';
@@ -73,12 +73,12 @@ export class Phone {
   }
 
   /** The first time: gives the name under which the guide sees this phone. */
-  async enter(share: string, name: string): Promise<void> {
+  enter = oneAtATime(async (share: string, name: string): Promise<void> => {
     this.isForgotten = false;
     const token = newId() + newId();
     await this.choose({ share, token, name, told: null, opened: now() });
     await this.sync();
-  }
+  });
 
   /** Keeps it here first, then sends it. */
   async done(sent: HomeworkSubmission): Promise<void> {

@@ -21,10 +21,10 @@ export const prerender = false;
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
-    const { minutes, lessons } = await bodyOf(event, clinicRequest.open);
+    const { name, minutes, lessons } = await bodyOf(event, clinicRequest.open);
     takeOne(limits.setting, addressOf(event));
     const plan = planFor(minutes, lessons ?? PREPARED[minutes], loadLessons(), Math.random);
-    const id = await createRoom(await database(), guide, plan, timeNow());
+    const id = await createRoom(await database(), guide, { name, plan }, timeNow());
     void prepare(plan);
     return { id };
   });
