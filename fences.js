@@ -39,7 +39,7 @@ export const rooms = {
   },
   fit: {
     fence: 'fit-from-model',
-    may: ['model', 'wire'],
+    may: ['model', 'scoring', 'wire'],
     pure: true,
     because:
       'what an outfit is told to be must follow from the model and the measurements alone, as the session’s schema has them'

@@ -1,5 +1,5 @@
 import { fit, parseSession } from '../src/lib/fit';
-import type { UnknownName } from '../src/lib/wire';
+import type { UnknownName } from '../src/lib/scoring';
 import { madeUp, MOVES, trueOutcome } from '../tests/fit/sessions';
 import type { Metrics } from './metric';
 

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { fit, parseSession } from '../../src/lib/fit';
-import type { UnknownName } from '../../src/lib/wire';
+import type { UnknownName } from '../../src/lib/scoring';
 import { ScenarioError } from '../../src/lib/model';
 import { madeUp, MOVES, NOMINAL, trueOutcome } from './sessions';
 

@@ -1,5 +1,5 @@
 import { seededRandom, simulate, type Move, type SetupInput } from '../../src/lib/model';
-import type { UnknownName } from '../../src/lib/wire';
+import type { UnknownName } from '../../src/lib/scoring';
 
 /** The nominal outfit that every made-up session claims to have been done with. */
 export const NOMINAL: SetupInput = {

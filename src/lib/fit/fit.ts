@@ -21,15 +21,12 @@ import { inverseOf } from './cholesky';
 import { drawOf, nextTests } from './next-test';
 import { intervalOf } from './profile';
 import type { Estimate, FitResult, Prediction90, TestFit } from './result';
-import type { UnknownName } from '../wire';
+import type { UnknownName } from '../scoring';
+import type { OwnSpread, OwnValues } from '../scoring';
 import type { Session } from './session';
-import { unknownsOf } from './unknowns';
+import { TOLD_BELOW, unknownsOf, Z90 } from './unknowns';
 import { verdictOf } from './verdict';
 
-/** Posterior over prior width above which the tests do not tell an unknown. */
-const TOLD_BELOW = 0.8;
-/** Half width of a 90 % interval of the scaled prior. */
-const PRIOR_HALF_WIDTH = 1.6449;
 /** Places looked at before the descent: heights are nothing until the bait leaves the bottom. */
 const SCOUTS = 10;
 /** Draws behind a predicted interval, and measurements made of each. */
@@ -57,7 +54,8 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
   const estimates = unknowns.map(({ name, at }, j): [UnknownName, Estimate] => {
     tell(0.45 + (0.25 * j) / unknowns.length);
     const [least, most] = intervalOf(problem, fitted, j);
-    const told = (most - least) / 2 < TOLD_BELOW * priorHalfWidth(unknowns[j].bounds);
+    const { bounds, isTold } = unknowns[j];
+    const told = isTold || (most - least) / 2 < TOLD_BELOW * priorHalfWidth(bounds);
     return [name, { estimate: at(fitted.iterate.u[j]), interval90: [at(least), at(most)], told }];
   });
   tell(0.7);
@@ -71,14 +69,34 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
     unknowns: Object.fromEntries(estimates),
     tests: tests.map((_, i) => ({ predicted: predicted[i], measured: measuredOf(problem, i) })),
     held_out,
+    spread: spreadOf(problem, fitted),
     next
   };
   return { ...result, verdict: verdictOf(result, misfitOf(problem, fitted)) };
 }
 
+/** The values found and, along each column of the covariance's factor, the 90 % ends either way. */
+function spreadOf(problem: Problem, { iterate: { u }, covariance }: Fitted): OwnSpread {
+  const { unknowns } = problem;
+  const at = (scaled: readonly number[]): OwnValues =>
+    valuesAt(unknowns, clipped(problem, scaled), {});
+  const ends = unknowns.flatMap((_, k) =>
+    [-Z90, Z90].map((by) =>
+      at(
+        drawOf(
+          u,
+          covariance,
+          unknowns.map((__, j) => (j === k ? by : 0))
+        )
+      )
+    )
+  );
+  return { middle: at(u), ends };
+}
+
 /** Of a normal prior cut off at the bounds: as wide as what is left of it. */
 function priorHalfWidth([least, most]: readonly [number, number]): number {
-  return (Math.min(PRIOR_HALF_WIDTH, most) - Math.max(-PRIOR_HALF_WIDTH, least)) / 2;
+  return (Math.min(Z90, most) - Math.max(-Z90, least)) / 2;
 }
 
 /** The best of a few draws from the prior and its middle. */

@@ -1,5 +1,7 @@
 /** The model's unknowns from measurements, and the next best test. See docs/fit.md. */
 export { fit, type FitOptions } from './fit';
+export { droppedAreaOf, outfitGearOf, stiffnessOf } from './outfit';
+export { dragAreaOf, fallTime_s, type DragArea } from './timed-drop';
 export type { NextTest } from './next-test';
 export type { Estimate, FitResult, Prediction90, TestFit } from './result';
 export { parseSession, type PoolTest, type Session } from './session';

@@ -1,5 +1,5 @@
 import type { NextTest } from './next-test';
-import type { UnknownName } from '../wire';
+import type { OwnSpread, UnknownName } from '../scoring';
 
 /** What the tests say of one unknown, in the unit of its name. */
 export interface Estimate {
@@ -28,6 +28,8 @@ export interface FitResult {
   readonly tests: readonly TestFit[];
   /** The last measured test, predicted from the others alone; null where there are too few. */
   readonly held_out: (TestFit & { readonly test: number }) | null;
+  /** What the tests leave open, joint: see docs/fit.md. */
+  readonly spread: OwnSpread;
   readonly next: readonly NextTest[];
   readonly verdict: string;
 }

@@ -1,13 +1,16 @@
 import * as v from 'valibot';
 import { parseSetup, ScenarioError, type Move, type SetupInput } from '../model';
-import { known, measuredTestEntries, MOST_TESTS, type UnknownName } from '../wire';
+import { known, measuredTestEntries, MOST_TESTS, timedDrop, type TimedDrop } from '../wire';
+import type { UnknownName } from '../scoring';
 
 const test = v.strictObject(measuredTestEntries);
 
 const schema = v.strictObject({
   gear: v.record(v.string(), v.unknown()),
   tests: v.pipe(v.array(test), v.minLength(1), v.maxLength(MOST_TESTS)),
-  known: v.optional(known, {})
+  known: v.optional(known, {}),
+  /** The jig timed as it fell, before the drag area is fitted. */
+  drop: v.optional(timedDrop)
 });
 
 /** One move with what was measured of it. A test without a measurement is only predicted. */
@@ -28,6 +31,7 @@ export interface Session {
   readonly gear: SetupInput;
   readonly tests: readonly PoolTest[];
   readonly known: Readonly<Partial<Record<UnknownName, number>>>;
+  readonly drop?: TimedDrop;
 }
 
 /**
@@ -38,11 +42,12 @@ export interface Session {
 export function parseSession(input: unknown): Session {
   const parsed = v.safeParse(schema, input, { abortEarly: true });
   if (!parsed.success) throw faultOf(parsed.issues[0]);
-  const { gear, tests, known } = parsed.output;
+  const { gear, tests, known, drop } = parsed.output;
   inside('gear', () => parseSetup(gear));
   return {
     gear: gear as SetupInput,
     known,
+    drop,
     tests: tests.map(({ start, ...rest }, i) => {
       const setup = { ...gear, start: { ...(gear.start as object), ...start } };
       inside(`tests.${i}`, () => parseSetup(setup));

@@ -1,5 +1,6 @@
-import type { Move } from '../model';
-import type { UnknownName } from '../wire';
+import { raisedMove } from '../model';
+import type { UnknownName } from '../scoring';
+import { DRAG_AREA_LOG_SD, dragAreaOf, type DragArea } from './timed-drop';
 import type { PoolTest, Session } from './session';
 
 /**
@@ -14,6 +15,8 @@ export interface Unknown {
   readonly scaledOf: (value: number) => number;
   /** Least and greatest, scaled. */
   readonly bounds: readonly [number, number];
+  /** Whether it was told before any test of a move: a drag area by a timed drop. */
+  readonly isTold: boolean;
 }
 
 /** Angles and reach of a hand that says "nine o'clock" and a rod held somewhere along its grip. */
@@ -21,25 +24,26 @@ const REACH_SD_PART = 0.12;
 const ELEVATION_SD_DEG = 10;
 /** Slack that nobody looked at, m. */
 const SLACK_SD_M = 0.12;
-/** The drag area of a dressed jig is known to a factor of two, 90 in 100 (docs/model.md): 0.42 = ln 2 / 1.645. */
-const DRAG_AREA_LOG_SD = 0.42;
 /** Planing: 0 to 0.4 is what skirted jigs may have. */
 const LIFT_MIDDLE = 0.2;
 const LIFT_SD = 0.15;
+
+const LEAST_DRAG_AREA_M2 = 1e-5;
+const MOST_DRAG_AREA_M2 = 0.05;
 
 const DEFAULT_REACH_M = 1.9;
 const DEFAULT_DRAG_AREA_M2 = 6e-4;
 const DEFAULT_SLACK_M = 0.15;
 
 /** The unknowns of a session, less what is known and what its starts leave no room for. */
-export function unknownsOf({ gear, known, tests }: Session): Unknown[] {
+export function unknownsOf({ gear, known, tests, drop }: Session): Unknown[] {
   const reach_m = gear.rod?.length_m ?? DEFAULT_REACH_M;
   const drag_area_m2 = gear.bait.drag_area_m2 ?? DEFAULT_DRAG_AREA_M2;
   const all = [
     linear('reach_m', reach_m, REACH_SD_PART * reach_m, [0.1, 6]),
     linear('elevation_deg', 0, ELEVATION_SD_DEG, [-45, 45]),
     linear('slack_m', gear.start.slack_m ?? DEFAULT_SLACK_M, SLACK_SD_M, [0, 2]),
-    logarithmic('drag_area_m2', drag_area_m2, DRAG_AREA_LOG_SD, [1e-5, 0.05]),
+    drop ? droppedDragArea(dragAreaOf(gear, drop)) : dragArea(drag_area_m2, DRAG_AREA_LOG_SD),
     linear('lift_to_drag', LIFT_MIDDLE, LIFT_SD, [0, 1])
   ];
   const isSlackFree = tests.some((one) => hasSlack(one) && !one.hasOwnSlack);
@@ -62,32 +66,13 @@ export function testScenarioOf(test: PoolTest, values: Values): object {
       ...(lift_to_drag !== undefined && { lift_to_drag })
     },
     start: { ...setup.start, ...(isSlackSet && { slack_m }) },
-    move: raised(move, elevation_deg)
+    move: raisedMove(move, elevation_deg)
   };
 }
 
 /** Whether a line with slack is what the test starts from. */
 function hasSlack({ setup: { start } }: PoolTest): boolean {
   return start.line !== 'straight' && start.horizontal_tension_N === undefined;
-}
-
-/** The move as it was made by a hand whose rod pointed so much higher than was said, degrees. */
-function raised(move: Move, by_deg: number): Move {
-  switch (move.kind) {
-    case 'lift':
-      return { ...move, from_deg: move.from_deg + by_deg, to_deg: move.to_deg + by_deg };
-    case 'sweep':
-      return { ...move, elevation_deg: move.elevation_deg + by_deg };
-    case 'rod_input': {
-      const { elevation_deg: said } = move;
-      const elevation_deg = Array.isArray(said) ? said.map((one) => one + by_deg) : said + by_deg;
-      return { ...move, elevation_deg };
-    }
-    case 'sequence':
-      return { ...move, moves: move.moves.map((one) => raised(one as Move, by_deg)) } as Move;
-    default:
-      return move;
-  }
 }
 
 function linear(
@@ -101,21 +86,31 @@ function linear(
     name,
     at: (scaled) => middle + sd * scaled,
     scaledOf,
-    bounds: [scaledOf(least), scaledOf(most)]
+    bounds: [scaledOf(least), scaledOf(most)],
+    isTold: false
   };
 }
 
-function logarithmic(
-  name: UnknownName,
-  middle: number,
-  logSd: number,
-  [least, most]: readonly [number, number]
-): Unknown {
+/** Posterior over prior width above which something does not tell an unknown. */
+export const TOLD_BELOW = 0.8;
+
+/** Half width of a 90 % interval of a normal distribution, in deviations. */
+export const Z90 = 1.6449;
+
+/** What a drop leaves open of it, as the tests find it. */
+function droppedDragArea({ estimate, interval90: [least, most] }: DragArea): Unknown {
+  const logSd = Math.log(most / least) / (2 * Z90);
+  return { ...dragArea(estimate, logSd), isTold: logSd < TOLD_BELOW * DRAG_AREA_LOG_SD };
+}
+
+/** On a logarithmic scale: it is known as a factor. */
+function dragArea(middle: number, logSd: number): Unknown {
   const scaledOf = (value: number) => Math.log(value / middle) / logSd;
   return {
-    name,
+    name: 'drag_area_m2',
     at: (scaled) => middle * Math.exp(logSd * scaled),
     scaledOf,
-    bounds: [scaledOf(least), scaledOf(most)]
+    bounds: [scaledOf(LEAST_DRAG_AREA_M2), scaledOf(MOST_DRAG_AREA_M2)],
+    isTold: false
   };
 }

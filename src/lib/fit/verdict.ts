@@ -1,5 +1,5 @@
 import type { FitResult } from './result';
-import type { UnknownName } from '../wire';
+import type { UnknownName } from '../scoring';
 
 const NAMES: Record<UnknownName, string> = {
   reach_m: 'how far your rod reaches',

@@ -29,8 +29,10 @@ export {
   type SequenceStep
 } from './move';
 export type { LineMaterialName } from './materials';
+export { raisedMove } from './raised-move';
 export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
 export { numberIn } from './schema-parts';
+export { baitOf } from './bait';
 export { waterAt, waterDensity, waterViscosity } from './water';
 export { cylinderDragCoefficient, fallSpeed } from './drag';
 export {

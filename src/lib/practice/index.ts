@@ -16,6 +16,7 @@ export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { guessOf, keptGuess } from './guess';
+export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf, type Measured } from './measured';
 export { judgeCheck, type Attempt, type CheckResult } from './mastery';
 export { drillProgressOf, type Progress, type ScheduledTry, type Standing } from './schedule';

@@ -1,5 +1,6 @@
 import type { Move, RodAngles, SetupInput } from '../model';
 import type { WeightedGoal } from './goals';
+import type { OwnSpread } from './unknowns';
 
 /** How much of the bait the learner sees while the hand moves. */
 export type Visibility = 'seen' | 'half_seen' | 'unseen';
@@ -30,6 +31,8 @@ export interface Challenge {
   longest_pause_s?: number;
   /** Bites come at a time between these, or not at all, see course/nth-try.ts; s. */
   bite_between_s?: [number, number];
+  /** What is left open of gear whose own numbers are known; left out, what nobody knows of any gear. */
+  spread?: OwnSpread;
   /** A move that must score at least REFERENCE_MARK. */
   reference: Move;
   /** The move of a hand that does not know yet: must score less than PASS_MARK. */

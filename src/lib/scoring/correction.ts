@@ -3,6 +3,7 @@ import {
   simulateScenario,
   type Move,
   type Result,
+  type Scenario,
   type Setup,
   type SetupInput
 } from '../model';
@@ -112,7 +113,8 @@ class Search {
     const tipPerBait =
       (tipTravel(further) - tipTravel(result)) / (further.travel_m - result.travel_m);
     const scenario = { ...this.setup, move, hold_s: this.challenge.hold_s };
-    const spread_m = bandOf(scenario, (one) => simulateScenario(one).travel_m).half;
+    const travel = (one: Scenario) => simulateScenario(one).travel_m;
+    const spread_m = bandOf(scenario, travel, this.challenge.spread).half;
     return {
       tipTravel_m: tipTravel(result),
       band_m: spread_m * tipPerBait,

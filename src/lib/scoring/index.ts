@@ -10,7 +10,7 @@ export {
   type Visibility
 } from './challenge';
 export { travelGoalOf, wordsOf, type Goal, type GoalWords, type WeightedGoal } from './goals';
-export { parseChallenge } from './parse-challenge';
+export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { askedOf, guessWords, type GuessQuantity, type Guess } from './guess';
@@ -43,5 +43,14 @@ export {
   type Units
 } from './display';
 export { inUnits, wordingFault } from './wording';
-export { bandOf, cornersOf, type Band, type Unknowns } from './unknowns';
+export {
+  bandOf,
+  cornersOf,
+  UNKNOWN_NAMES,
+  type Band,
+  type OwnSpread,
+  type OwnValues,
+  type UnknownName,
+  type Unknowns
+} from './unknowns';
 export { name, numberIn, text, whole } from './schema-parts';

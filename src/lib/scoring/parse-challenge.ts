@@ -6,6 +6,28 @@ import { DataError, inField, parseData } from './data-error';
 import { goalSchemas } from './goals';
 import { range, TOTAL_MARKS } from './goals/goal-kind';
 import { name, numberIn, text } from './schema-parts';
+import { UNKNOWN_NAMES, type UnknownName } from './unknowns';
+
+const ownValues = v.partial(
+  v.strictObject({
+    reach_m: numberIn(0.1, 6),
+    elevation_deg: numberIn(-90, 90),
+    slack_m: numberIn(0, 10),
+    drag_area_m2: numberIn(1e-6, 0.1),
+    lift_to_drag: numberIn(0, 1)
+  } satisfies Record<UnknownName, v.GenericSchema>)
+);
+
+/** In pairs, one each way along each of the unknowns' directions at most. */
+export const ownSpread = v.strictObject({
+  middle: ownValues,
+  ends: v.pipe(
+    v.array(ownValues),
+    v.maxLength(2 * UNKNOWN_NAMES.length),
+    v.check((ends) => ends.length % 2 === 0, 'must come in pairs'),
+    v.readonly()
+  )
+});
 
 const challengeSchema = v.strictObject({
   id: name,
@@ -20,6 +42,7 @@ const challengeSchema = v.strictObject({
   phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
   longest_pause_s: v.optional(numberIn(0, 120)),
   bite_between_s: v.optional(range(120)),
+  spread: v.optional(ownSpread),
   reference: v.unknown(),
   beginner: v.unknown()
 });

@@ -30,11 +30,13 @@ export * from './homework';
 export {
   MOST_OUTFITS,
   outfit,
-  UNKNOWN_NAMES,
+  outfitGear,
+  timedDrop,
+  withOutfitGear,
   type Outfit,
+  type OutfitGear,
   type OwnNumbers,
-  type TimedDrop,
-  type UnknownName
+  type TimedDrop
 } from './outfit';
 export {
   packetOf,

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import type { LineMaterialName } from '../model';
+import type { LineMaterialName, SetupInput } from '../model';
+import { ownSpread, type UnknownName } from '../scoring';
 import { line, shortName, time } from './fields';
 
 /** Most outfits a record holds: a full tackle room. */
@@ -30,29 +31,18 @@ const estimate = v.strictObject({
   interval90: interval,
   told: v.boolean()
 });
-/** What a fit finds, by the names it has in docs/fit.md. */
-export const UNKNOWN_NAMES = [
-  'reach_m',
-  'elevation_deg',
-  'slack_m',
-  'drag_area_m2',
-  'lift_to_drag'
-] as const;
-export type UnknownName = (typeof UNKNOWN_NAMES)[number];
-const optionalOf = <S extends v.GenericSchema>(schema: S) =>
-  v.strictObject({
-    reach_m: v.optional(schema),
-    elevation_deg: v.optional(schema),
-    slack_m: v.optional(schema),
-    drag_area_m2: v.optional(schema),
-    lift_to_drag: v.optional(schema)
-  });
-
 /** An outfit's own numbers: what its tests told. */
 export const ownNumbers = v.strictObject({
-  unknowns: optionalOf(estimate),
-  /** Sets of values that span what the tests leave open, in pairs: see `spread` in docs/fit.md. */
-  spread: v.pipe(v.array(optionalOf(v.pipe(v.number(), v.finite()))), v.maxLength(20)),
+  unknowns: v.partial(
+    v.strictObject({
+      reach_m: estimate,
+      elevation_deg: estimate,
+      slack_m: estimate,
+      drag_area_m2: estimate,
+      lift_to_drag: estimate
+    } satisfies Record<UnknownName, v.GenericSchema>)
+  ),
+  spread: ownSpread,
   /** The session they are from. */
   session: shortName,
   /** Version of the bait model they hold for. */
@@ -99,3 +89,34 @@ export const outfit = v.strictObject({
 export type Outfit = v.InferOutput<typeof outfit>;
 export type OwnNumbers = v.InferOutput<typeof ownNumbers>;
 export type TimedDrop = v.InferOutput<typeof timedDrop>;
+
+/** Gear as a try was made with it: what of an outfit the model is told. */
+export const outfitGear = v.strictObject({
+  /** Of the outfit. */
+  outfit: shortName,
+  name: line(60),
+  bait: v.strictObject({
+    mass_kg: between(1e-4, 1),
+    drag_area_m2: v.optional(between(1e-6, 0.1)),
+    lift_to_drag: v.optional(between(0, 1))
+  }),
+  line: v.strictObject({
+    ...lineSize,
+    breaking_load_N: v.optional(between(1, 1000)),
+    leader: v.optional(v.strictObject({ ...lineSize, length_m: between(0.1, 20) }))
+  }),
+  rod: v.strictObject({
+    length_m: between(0.1, 6),
+    tip_stiffness_N_per_m: v.optional(between(0.5, 1e5))
+  }),
+  spread: v.optional(ownSpread)
+});
+export type OutfitGear = v.InferOutput<typeof outfitGear>;
+
+/** The same water, bottom and start with this gear. */
+export function withOutfitGear<S extends Pick<SetupInput, 'bait' | 'line' | 'rod'>>(
+  setup: S,
+  { bait, line: own, rod }: OutfitGear
+): S {
+  return { ...setup, bait: { ...setup.bait, ...bait }, line: own, rod: { ...setup.rod, ...rod } };
+}

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { baseMove, parseSetup, ScenarioError, type SetupInput } from '../model';
 import { DataError } from '../scoring';
+import { timedDrop } from './outfit';
 import { day, id, line, readBy, shortName, time, words } from './fields';
 
 /** Most tests of one session: an afternoon at the pool is a dozen. */
@@ -100,6 +101,8 @@ export const testSession = v.strictObject({
   gear: setup,
   tests: v.pipe(v.array(storedTest), v.maxLength(MOST_TESTS)),
   known: v.optional(known, {}),
+  /** The jig timed as it fell: what it tells of the drag area the tests go on from. */
+  drop: v.optional(timedDrop),
   /** Made up to show how it goes. */
   invented: v.optional(v.boolean(), false)
 });

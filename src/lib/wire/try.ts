@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { rodInputSchema } from '../model';
 import type { Phase } from '../scoring';
 import { shortName, time } from './fields';
+import { outfitGear } from './outfit';
 
 const PHASES = ['seen', 'half_seen', 'unseen', 'kept'] as const satisfies readonly Phase[];
 
@@ -26,7 +27,9 @@ export const storedTry = v.strictObject({
   at: time,
   ...guessEntries,
   /** The phase of practice it was made in; without it, it was made in a lesson. */
-  phase: v.optional(v.picklist(PHASES))
+  phase: v.optional(v.picklist(PHASES)),
+  /** The learner's own gear, where it was made with that instead of the challenge's. */
+  gear: v.optional(outfitGear)
 });
 export type StoredTry = v.InferOutput<typeof storedTry>;
 

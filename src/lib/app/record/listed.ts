@@ -1,4 +1,5 @@
 import { allLessons, findChallenge } from '$lib/course';
+import { challengeOfTry } from '$lib/practice';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type TryRun } from '$lib/app/try';
@@ -18,15 +19,15 @@ export interface ListedTry {
 /** A drill makes its challenge from the id, and some run the model for it: once while the page is open. */
 const found = new Map<string, Challenge | undefined>();
 
-/** The challenge of a lesson or of a drill at which it was made; undefined where none has that id now. */
-export function challengeOfTry({ challenge: id }: StoredTry): Challenge | undefined {
+/** The challenge of a lesson or of a drill, in its own gear; undefined where none has that id now. */
+export function challengeNamed(id: string): Challenge | undefined {
   if (!found.has(id)) found.set(id, findChallenge(id, lessons));
   return found.get(id);
 }
 
 /** The try with what is known of it so far. */
 export function listed(stored: StoredTry): ListedTry {
-  const challenge = challengeOfTry(stored);
+  const challenge = challengeOfTry(stored, challengeNamed);
   const graded = tryRuns.known(stored);
   const why = !challenge
     ? 'This challenge is no longer there, so the try cannot be run again.'

@@ -1,5 +1,5 @@
 import { allLessons, findChallenge } from '$lib/course';
-import { recordCsv } from '$lib/practice';
+import { challengeOfTry, recordCsv } from '$lib/practice';
 import { runAllTries, tryRuns } from '$lib/app/try';
 import { type LearnerRecord, readDocument, RecordError, toDocument } from '$lib/wire';
 
@@ -19,7 +19,7 @@ export function recordFile(record: LearnerRecord, at: string): File {
 /** The record as a table, once every try has been run again; the page is left free meanwhile. */
 export async function recordTable(record: LearnerRecord, at: string): Promise<File> {
   const tries = record.tries.flatMap((made) => {
-    const challenge = findChallenge(made.challenge, lessons);
+    const challenge = challengeOfTry(made, (id) => findChallenge(id, lessons));
     return challenge ? [{ challenge, made }] : [];
   });
   await runAllTries(tries);

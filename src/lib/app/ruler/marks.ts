@@ -1,4 +1,4 @@
-import { markOf, type Mark } from '$lib/practice';
+import { challengeOfTry, markOf, type Mark } from '$lib/practice';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { runTries, tryRuns } from '$lib/app/try';
@@ -22,7 +22,7 @@ export function marksSoFar(
   onfound: (found: MarksSoFar) => void
 ): () => void {
   const last = tries.slice(-MOST_TRIES).flatMap((made) => {
-    const challenge = find(made.challenge);
+    const challenge = challengeOfTry(made, find);
     return challenge ? [{ challenge, made }] : [];
   });
   return runTries(last, (isAll) => {

@@ -1,5 +1,5 @@
 import { findChallenge } from '$lib/course';
-import { measuredOf, type ScheduledTry } from '$lib/practice';
+import { challengeOfTry, measuredOf, type ScheduledTry } from '$lib/practice';
 import { runTries, tryRuns, type TryRun } from '$lib/app/try';
 import type { StoredTry } from '$lib/wire';
 
@@ -15,7 +15,7 @@ export class Readings {
   follow(tries: readonly StoredTry[]): () => void {
     const practised = tries.flatMap((made) => {
       // No lesson: what was made in one is no practice.
-      const challenge = made.phase && findChallenge(made.challenge, []);
+      const challenge = made.phase && challengeOfTry(made, (id) => findChallenge(id, []));
       return challenge ? [{ made, challenge }] : [];
     });
     return runTries(practised, (isAll) => {

@@ -1,4 +1,5 @@
 import { taskIdOf, tryNamed } from '$lib/course';
+import { challengeOfTry } from '$lib/practice';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { bestOf, gradedTry, type GradedTry } from './graded-try';
@@ -24,7 +25,7 @@ export class Marks {
   /** Keeps up with these tries, for an effect. @returns how to stop. */
   follow(tries: readonly StoredTry[]): () => void {
     const mine = tries.flatMap((made) => {
-      const challenge = tryNamed(made.challenge, this.challenges);
+      const challenge = challengeOfTry(made, (id) => tryNamed(id, this.challenges));
       return challenge ? [{ challenge, made }] : [];
     });
     return runTries([...mine].reverse(), () => {
