@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drills, glossary, RETRIEVES } from '../../src/lib/course';
 import { cautions } from '../../src/lib/course/cautions';
 import { FIXED, OBJECTIVES } from '../../src/lib/course/items';
-import { faultsOf } from '../../src/lib/course/voice';
+import { voiceFaults } from '../../src/lib/course/voice';
 import { textsOf } from './texts';
 
 /** Of these what is read is words; the rest are names, numbers and runs. */
@@ -24,6 +24,6 @@ describe('every word and number is said as a guide says it', () => {
     ['objectives', OBJECTIVES],
     ['drills', [drills.map(({ title }) => title), conditions]]
   ])('in %s', (_, things) => {
-    expect([...new Set(textsOf(things, NOT_READ))].flatMap(faultsOf)).toEqual([]);
+    expect([...new Set(textsOf(things, NOT_READ))].flatMap(voiceFaults)).toEqual([]);
   });
 });

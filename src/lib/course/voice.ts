@@ -53,12 +53,12 @@ const UNITS: readonly Units[] = ['imperial', 'metric'];
 const LONGEST_SENTENCE = 25;
 
 /** Everything that is wrong with words as they are authored; empty for good ones. */
-export function faultsOf(text: string): string[] {
+export function voiceFaults(text: string): string[] {
   return [...saidWrongly(text), ...notRound(text), ...strangeUnits(text), ...tooLong(text)];
 }
 
 /** What is wrong with words that hold what happened, exact to what a hand can use. */
-export function faultsOfReport(text: string): string[] {
+export function reportFaults(text: string): string[] {
   return [...saidWrongly(text), ...strangeUnits(text), ...tooLong(text)];
 }
 
