@@ -71,17 +71,28 @@ function isEachOnce(all: readonly string[]): boolean {
 
 export const assignment = readBy(readAssignment);
 
+const storedChallenge = v.looseObject({
+  visibility: v.optional(v.picklist(HOMEWORK_PHASES)),
+  setup: v.optional(v.looseObject({}))
+});
+
+/** The model runs as finely as it does for everybody, whatever was stored before that was refused. */
+function withoutNumerics(old: v.InferOutput<typeof storedChallenge>): unknown {
+  if (old.setup?.numerics === undefined) return old;
+  const { numerics: _, ...setup } = old.setup;
+  return { ...old, setup };
+}
+
 /**
  * The same as it was stored before it had objectives, and on a server before it had a phase: each
  * challenge said then what is seen of it, all of them the same.
  */
 export const storedAssignment = v.pipe(
-  v.looseObject({
-    challenges: v.array(v.looseObject({ visibility: v.optional(v.picklist(HOMEWORK_PHASES)) }))
-  }),
+  v.looseObject({ challenges: v.array(storedChallenge) }),
   v.transform((old): unknown => {
     const phase = old.challenges[0]?.visibility ?? 'seen';
-    return { from: '', objectives: [], questions: 1, phase, ...old };
+    const challenges = old.challenges.map(withoutNumerics);
+    return { from: '', objectives: [], questions: 1, phase, ...old, challenges };
   }),
   assignment
 );
