@@ -3,11 +3,11 @@ import { itemOf, judgeAnswer, SOURCES, type Answer, type Given } from '../src/li
 import { seededRandom } from '../src/lib/model';
 import { MODEL_VERSION, type RodInput } from '../src/lib/model';
 import { parseAssignment } from '../src/lib/practice';
-import type { Report } from '../src/lib/wire';
+import type { Report, SubmittedAnswer } from '../src/lib/wire';
 import { gradeTry, type Challenge } from '../src/lib/scoring';
 import { assignmentOf, createAssignment } from '../src/lib/server/assignments';
 import { enter } from '../src/lib/server/clients';
-import { takeSent, type SentAnswer } from '../src/lib/server/homework';
+import { takeSent } from '../src/lib/server/homework';
 import { createSpace, guideOf, startSession } from '../src/lib/server/spaces';
 import { openStore, placeFrom } from '../src/lib/server/store';
 import { newToken } from '../src/lib/server/token';
@@ -22,6 +22,8 @@ const OBJECTIVES = ['one-foot', 'bottom-contact'];
 const TRIES = 8;
 const QUESTIONS = 3;
 const MINUTE_MS = 60_000;
+/** No phone sends what is invented here. */
+const HERE = 'demo';
 
 const random = seededRandom(6);
 const store = await openStore(placeFrom(process.env));
@@ -57,7 +59,7 @@ for (const client of CLIENTS) {
   for (let n = 0; n < TRIES; n++) {
     const turn_deg = client.turn_deg + client.spread_deg * (2 * random() - 1);
     const at = new Date(now.getTime() - (TRIES - n) * MINUTE_MS).toISOString();
-    await takeSent(db, share, token, tryOf(challenge, turn_deg, at), at);
+    await takeSent(db, share, token, tryOf(challenge, turn_deg, at), at, HERE);
   }
   for (const objective of OBJECTIVES) {
     const sources = SOURCES.filter((one) => one.objective === objective);
@@ -65,7 +67,7 @@ for (const client of CLIENTS) {
       const { item, isGenerated } = sources[n % sources.length];
       const at = new Date(now.getTime() - (QUESTIONS - n) * MINUTE_MS).toISOString();
       const sent = answerOf(item, isGenerated ? n + 1 : 0, random() < client.knows, at);
-      await takeSent(db, share, token, sent, at);
+      await takeSent(db, share, token, sent, at, HERE);
     }
   }
 }
@@ -82,7 +84,7 @@ function tryOf(of: Challenge, turn_deg: number, at: string) {
   return { kind, id: newToken(), challenge: of.id, input, model: MODEL_VERSION, at, marks };
 }
 
-function answerOf(name: string, seed: number, knows: boolean, at: string): SentAnswer {
+function answerOf(name: string, seed: number, knows: boolean, at: string): SubmittedAnswer {
   const { answer } = itemOf(name, seed);
   const given = knows ? answer.key : wrongOf(answer);
   const { right } = judgeAnswer(answer, given);

@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { Asker, BrokeOff, inPagePort, TooMuch } from '../../src/lib/compute';
+import { Asker, BrokeOff, inPagePort } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf } from '../../src/lib/course/items';
 import { solveCorrection } from '../../src/lib/scoring';
@@ -8,7 +8,7 @@ import { FakePort } from './fake-port';
 const [challenge] = findLesson('one-foot', loadLessons())?.challenges ?? [];
 const QUESTION = { item: 'mark-drag', seed: 7 };
 
-function asking({ most_s = Infinity, again = 1, kinds = 1 } = {}) {
+function asking({ again = 1, kinds = 1 } = {}) {
   const ports: FakePort[] = [];
   const opened: number[] = [];
   const open = (kind: number) => () => {
@@ -19,7 +19,7 @@ function asking({ most_s = Infinity, again = 1, kinds = 1 } = {}) {
   };
   const asker = new Asker(
     Array.from({ length: kinds }, (_, kind) => open(kind)),
-    { most_s, again }
+    again
   );
   return { asker, ports, opened };
 }
@@ -90,19 +90,6 @@ describe('a job', () => {
     );
     expect(ports).toEqual([]);
   });
-
-  test('is refused where more is in hand than may wait, and taken once that is cancelled', async () => {
-    const { asker } = asking({ most_s: 1 });
-    const stop = new AbortController();
-    const first = asker.ask('question', QUESTION, { signal: stop.signal }).catch(() => 'left');
-    void asker.ask('question', QUESTION).catch(() => {});
-    await expect(asker.ask('question', QUESTION)).rejects.toThrow(TooMuch);
-    stop.abort();
-    expect(await first).toBe('left');
-    const third = asker.ask('question', QUESTION).catch((error: Error) => error);
-    asker.close();
-    expect(await third).toBeInstanceOf(BrokeOff);
-  });
 });
 
 describe('a worker', () => {
@@ -161,7 +148,7 @@ describe('a worker', () => {
   test('does what is at hand without fetching anything', async () => {
     const correct = vi.fn(() => null);
     const pace = { slice_ms: 0, breathe: () => Promise.resolve() };
-    const asker = new Asker([() => inPagePort(pace, { correct })], { most_s: Infinity, again: 1 });
+    const asker = new Asker([() => inPagePort(pace, { correct })], 1);
     expect(await asker.ask('correct', challenge)).toBe(null);
     expect(correct).toHaveBeenCalledWith(challenge);
   });
@@ -171,7 +158,7 @@ describe('a worker', () => {
     const none = () => {
       throw new ReferenceError('Worker is not defined');
     };
-    const asker = new Asker([none, () => port], { most_s: Infinity, again: 1 });
+    const asker = new Asker([none, () => port], 1);
     const question = asker.ask('question', QUESTION);
     port.work();
     expect(await question).toMatchObject({ source: QUESTION.item });

@@ -20,7 +20,7 @@ const openInPage = () =>
   inPagePort({ slice_ms: 8, breathe: () => new Promise((next) => setTimeout(next)) });
 const openNone = () => workerPort(new Worker('/no-such-worker.js', { type: 'module' }));
 
-const limits = { most_s: Infinity, again: 1 };
+const again = 1;
 let asker: Asker;
 
 afterEach(() => {
@@ -33,7 +33,7 @@ describe.each([
   ['the page itself, in slices', openInPage]
 ])('in %s', (_, open) => {
   test('a correction and a question come to the same as at once, and tell how far they are', async () => {
-    asker = new Asker([open], limits);
+    asker = new Asker([open], again);
     const shares: number[] = [];
     const correction = asker.ask('correct', challenge, { onprogress: (s) => shares.push(s) });
     const question = asker.ask('question', QUESTION);
@@ -43,7 +43,7 @@ describe.each([
   });
 
   test('a cancelled correction tells nothing more, and what came after it is done', async () => {
-    asker = new Asker([open], limits);
+    asker = new Asker([open], again);
     const stop = new AbortController();
     let told = 0;
     const correction = asker.ask('correct', challenge, {
@@ -60,7 +60,7 @@ describe.each([
 });
 
 test('a worker that dies is made anew, and goes on with what it had', async () => {
-  asker = new Asker([openWorker], limits);
+  asker = new Asker([openWorker], again);
   let hasDied = false;
   const correction = asker.ask('correct', challenge, {
     onprogress: () => {
@@ -74,6 +74,6 @@ test('a worker that dies is made anew, and goes on with what it had', async () =
 });
 
 test('where no worker can be had, the page does it', async () => {
-  asker = new Asker([openNone, openInPage], limits);
+  asker = new Asker([openNone, openInPage], again);
   expect(await asker.ask('question', QUESTION)).toMatchObject({ source: QUESTION.item });
 });

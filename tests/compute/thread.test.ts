@@ -21,7 +21,7 @@ function asking(again: number) {
     threads.push(thread);
     return threadPort(thread);
   };
-  return new Asker([open], { most_s: Infinity, again });
+  return new Asker([open], again);
 }
 
 beforeAll(async () => {

@@ -44,7 +44,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       const vote = async (token: string) => {
         const vote = { kind: 'vote' as const, id: newToken(), part: `${asked}.1`, option };
         const look = await lookUp(store.db, { code, token, id: vote.id });
-        return (await takeAnswer(store.db, look, vote, NOW)).receipt;
+        return (await takeAnswer(store.db, look, vote, NOW, 'a hall')).receipt;
       };
       const door = (to: 'open' | 'closed', at = NOW) => setAdmission(store.db, guide, id, to, at);
       const clear = () => clearSilent(store.db, guide, id);

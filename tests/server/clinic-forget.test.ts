@@ -35,7 +35,7 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
       const vote = async (token: string) => {
         const vote = { kind: 'vote' as const, id: newToken(), part: `${asked}.1`, option };
         const look = await lookUp(club.store.db, { code: room.code, token, id: vote.id });
-        return (await takeAnswer(club.store.db, look, vote, NOW)).receipt;
+        return (await takeAnswer(club.store.db, look, vote, NOW, 'a hall')).receipt;
       };
       return { ...room, sit, vote, screen: () => screenViewOf(club.store.db, id, NOW) };
     }

@@ -47,7 +47,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
     async function take(room: Room, token: string, answer: ClinicSubmission, now = NOW) {
       await admit(club.store.db, room, token, NOW);
       const look = await lookUp(club.store.db, { code: room.code, token, id: answer.id });
-      return takeAnswer(club.store.db, look, answer, now);
+      return takeAnswer(club.store.db, look, answer, now, 'a hall');
     }
 
     async function newClinic(at: number) {

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { jigFor } from '../../src/lib/compute/jobs/jig';
 import type { Conditions } from '../../src/lib/wire';
 import type { GivenTo } from '../../src/lib/compute';
@@ -24,6 +24,8 @@ const shallow: Conditions = {
 };
 const ofNothing = { ...question, objectives: [] };
 
+const account = { space: 'reed', address: 'hall' };
+
 function threads() {
   const ports: FakePort[] = [];
   const asks = new ServerCompute(() => {
@@ -45,8 +47,8 @@ const still: RodInput = {
 describe('work off the server’s own thread', () => {
   test('grades a try as the one grader does, and names what is no rod input', async () => {
     const { asks, ports } = threads();
-    const graded = asks.ask('grade', { challenge, input: still });
-    const none = asks.ask('grade', { challenge, input: { ...still, azimuth_deg: [60] } });
+    const graded = asks.ask('grade', { challenge, input: still }, account);
+    const none = asks.ask('grade', { challenge, input: { ...still, azimuth_deg: [60] } }, account);
     ports[0].work();
     const { result, grade } = gradeTry(challenge, still);
     const { marks, passed } = grade;
@@ -59,17 +61,20 @@ describe('work off the server’s own thread', () => {
     await expect(none).rejects.toThrow(/^move\.azimuth_deg: .*2.*, got \[60\]/);
   });
 
-  test('takes the tries of a full room at once, and fewer the longer they are', async () => {
-    const { asks, ports } = threads();
+  test('takes the tries of a full room at once, and says when to ask again for one too many', async () => {
+    const { asks } = threads();
+    const refused: unknown[] = [];
     const ofLength = (length: number) => {
       const input = { ...still, azimuth_deg: Array(length).fill(60) };
-      return asks.ask('grade', { challenge, input });
+      asks.ask('grade', { challenge, input }, account).catch((fault) => refused.push(fault));
     };
-    const room = Array.from({ length: 500 }, () => ofLength(1000).catch(() => 'given up'));
-    const long = Array.from({ length: 8 }, () => ofLength(12_000).catch(() => 'given up'));
-    await expect(ofLength(12_000)).rejects.toMatchObject({ status: 503 });
-    ports[0].end();
-    expect(await Promise.all([...room, ...long])).toEqual(Array(508).fill('given up'));
+    for (let i = 0; i < 500; i++) ofLength(1000);
+    await new Promise((next) => setImmediate(next));
+    expect({ refused, ...asks.state }).toMatchObject({ refused: [], busy: 1, waiting: 499 });
+    for (let i = 0; i < 40; i++) ofLength(12_000);
+    await new Promise((next) => setImmediate(next));
+    expect(refused.length).toBeGreaterThan(0);
+    expect(refused[0]).toMatchObject({ status: 503, retryAfter_s: 60 });
   });
 
   test.each([
@@ -77,14 +82,12 @@ describe('work off the server’s own thread', () => {
     ['between two requests, where there is no thread', false]
   ])('says the same %s as at once, faults by their place and value too', async (_, isThread) => {
     const { asks, ports } = threads();
-    const ask: typeof serverCompute = isThread
-      ? (job, given) => asks.ask(job, given)
-      : serverCompute;
+    const ask: typeof serverCompute = isThread ? asks.ask.bind(asks) : serverCompute;
     const key = itemOf(fixed.item, 0).answer.key as string;
-    const verdict = ask('judge', question);
-    const right = ask('judge', { ...question, given: { ...question.given, given: key } });
-    const fault = ask('judge', ofNothing);
-    const jig = ask('jig', shallow);
+    const verdict = ask('judge', question, account);
+    const right = ask('judge', { ...question, given: { ...question.given, given: key } }, account);
+    const fault = ask('judge', ofNothing, account);
+    const jig = ask('jig', shallow, account);
     ports[0]?.work();
     await Promise.all([
       expect(right).resolves.toEqual({ objective: fixed.objective, right: true }),
@@ -97,15 +100,63 @@ describe('work off the server’s own thread', () => {
     expect(ports).toHaveLength(isThread ? 1 : 0);
   });
 
+  describe('in time', () => {
+    beforeEach(() => void vi.useFakeTimers());
+    afterEach(() => void vi.useRealTimers());
+
+    test('what takes for ever is broken off, its thread ended, and the next has another', async () => {
+      const { asks, ports } = threads();
+      const endless = asks.ask('judge', question, account).catch((fault: Error) => fault);
+      const next = asks.ask('judge', ofNothing, account).catch((fault: Error) => fault);
+      await vi.advanceTimersByTimeAsync(11_000);
+      expect(await endless).toMatchObject({ status: 422 });
+      expect(ports[0].isClosed).toBe(true);
+      ports[1].work();
+      await vi.advanceTimersByTimeAsync(1000);
+      expect(await next).toBeInstanceOf(DataError);
+    });
+
+    test('sent again it is refused at once, whoever sends it', async () => {
+      const { asks, ports } = threads();
+      const endless = asks.ask('judge', question, account).catch((fault: Error) => fault);
+      await vi.advanceTimersByTimeAsync(11_000);
+      await endless;
+      const other = { space: 'sedge', address: 'home' };
+      await expect(asks.ask('judge', question, other)).rejects.toMatchObject({ status: 422 });
+      expect(ports).toHaveLength(1);
+    });
+
+    test('nobody is left hanging for more than half a minute', async () => {
+      const { asks } = threads();
+      for (let i = 0; i < 5; i++) {
+        const given = { ...question, given: { ...question.given, seed: i } };
+        asks.ask('judge', given, account).catch(() => {});
+      }
+      const last = asks.ask('judge', question, account).catch((fault: Error) => fault);
+      await vi.advanceTimersByTimeAsync(30_000);
+      expect(await last).toMatchObject({ status: 503, retryAfter_s: expect.any(Number) });
+    });
+  });
+
+  test('as many are worked on at a time as there are threads', async () => {
+    const ports: FakePort[] = [];
+    const open = () => (ports.push(new FakePort()), ports[ports.length - 1]);
+    const asks = new ServerCompute(open, 3);
+    for (let i = 0; i < 5; i++) asks.ask('judge', question, account).catch(() => {});
+    expect(ports.map(({ asked }) => asked.length)).toEqual([1, 1, 1]);
+    expect(asks.state).toMatchObject({ threads: 3, busy: 3, waiting: 2 });
+    for (const port of ports) port.end();
+  });
+
   test('refuses what would wait too long, and takes more once some is judged', async () => {
     const { asks, ports } = threads();
-    const waiting = Array.from({ length: 120 }, () =>
-      asks.ask('judge', question).catch(() => 'judged')
+    const waiting = Array.from({ length: 181 }, () =>
+      asks.ask('judge', question, account).catch(() => 'judged')
     );
-    await expect(asks.ask('judge', question)).rejects.toMatchObject({ status: 503 });
+    await expect(asks.ask('judge', question, account)).rejects.toMatchObject({ status: 503 });
     ports[0].work();
-    expect(await Promise.all(waiting)).toEqual(Array(120).fill('judged'));
-    await expect(asks.ask('judge', ofNothing)).rejects.toThrow(DataError);
+    expect(await Promise.all(waiting)).toEqual(Array(181).fill('judged'));
+    await expect(asks.ask('judge', ofNothing, account)).rejects.toThrow(DataError);
   });
 
   test('what no thread could be started for is not in hand', async () => {
@@ -116,20 +167,20 @@ describe('work off the server’s own thread', () => {
       return port;
     });
     for (let i = 0; i < 120; i++) {
-      await expect(asks.ask('judge', question)).rejects.toThrow('no thread to be had');
+      await expect(asks.ask('judge', question, account)).rejects.toThrow('no thread to be had');
     }
     isBroken = false;
-    const later = asks.ask('judge', ofNothing);
+    const later = asks.ask('judge', ofNothing, account);
     port.work();
     await expect(later).rejects.toThrow(DataError);
   });
 
   test('a thread that ends fails what waits, and the next answer starts another', async () => {
     const { asks, ports } = threads();
-    const lost = asks.ask('judge', question);
+    const lost = asks.ask('judge', question, account);
     ports[0].end();
     await expect(lost).rejects.toMatchObject({ status: 503 });
-    const next = asks.ask('judge', ofNothing);
+    const next = asks.ask('judge', ofNothing, account);
     ports[1].work();
     await expect(next).rejects.toThrow(DataError);
   });

@@ -70,7 +70,7 @@ function answered(id: string, item: string, isRight: boolean): SubmittedAnswer {
 }
 
 const send = (sent: Parameters<typeof takeSent>[3]) =>
-  takeSent(store.db, homework.share, phone, sent, NOW);
+  takeSent(store.db, homework.share, phone, sent, NOW, 'a home');
 const enterAs = (name: string) => enter(store.db, homework.share, phone, name, NOW);
 const again = async () => (await assignmentOf(store.db, guide, homework.id)) as Homework;
 

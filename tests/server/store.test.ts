@@ -189,7 +189,7 @@ describe.each(storeKinds)('a store on $name', (kind) => {
         const token = newToken();
         const { client } = await enter(store.db, share, token, 'Ina', NOW);
         const sent = { kind: 'finished' as const, id: newToken(), lesson: 'one-foot', at: NOW };
-        const sending = takeSent(store.db, share, token, sent, NOW).catch(onlyRefused);
+        const sending = takeSent(store.db, share, token, sent, NOW, 'a home').catch(onlyRefused);
         // Wherever the sending is by then.
         for (let n = 0; n < steps; n++) await Promise.resolve();
         await Promise.all([forgetClient(store.db, id, client.id), sending]);

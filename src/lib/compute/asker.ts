@@ -1,13 +1,5 @@
-import { JOBS, type GivenTo, type Job, type JobName, type MadeBy } from './jobs';
+import { JOBS, type GivenTo, type JobName, type MadeBy } from './jobs';
 import { madeIn, type HostPort, type Told } from './messages';
-
-/** More is in hand than may wait. */
-export class TooMuch extends Error {
-  constructor() {
-    super('too much to work out just now');
-    this.name = 'TooMuch';
-  }
-}
 
 /** Whoever was working it out broke off. */
 export class BrokeOff extends Error {
@@ -24,17 +16,9 @@ export interface AskOptions {
   onprogress?: (share: number) => void;
 }
 
-interface Limits {
-  /** Work in hand at most, s. */
-  most_s: number;
-  /** So often a piece of work is begun anew when whoever did it broke off. */
-  again: number;
-}
-
 interface Waiting {
   job: JobName;
   given: unknown;
-  cost_s: number;
   left: number;
   settle: (told: Extract<Told, { kind: 'done' }>['outcome']) => void;
   fail: (error: Error) => void;
@@ -57,18 +41,17 @@ export class Asker {
 
   constructor(
     private readonly kinds: readonly (() => HostPort)[],
-    private readonly limits: Limits
+    /** So often a piece of work is begun anew when whoever did it broke off. */
+    private readonly again: number
   ) {}
 
-  /** Throws DataError or ScenarioError for what was wrong with what was given, TooMuch, BrokeOff. */
+  /** Throws DataError or ScenarioError for what was wrong with what was given, BrokeOff. */
   async ask<Name extends JobName>(
     job: Name,
     given: GivenTo<Name>,
     { signal, onprogress }: AskOptions = {}
   ): Promise<MadeBy<Name>> {
     signal?.throwIfAborted();
-    const cost_s = (JOBS[job] as Job<unknown, unknown>).cost_s(given);
-    if (this.#inHand_s() + cost_s > this.limits.most_s) throw new TooMuch();
     const ticket = ++this.#tickets;
     // Asked first: what could not be asked is not in hand.
     this.#running().post({ kind: 'do', ticket, job, given });
@@ -80,7 +63,7 @@ export class Asker {
       };
       signal?.addEventListener('abort', stop, { once: true });
       this.#waiting.set(ticket, {
-        ...{ job, given, cost_s, onprogress, left: this.limits.again },
+        ...{ job, given, onprogress, left: this.again },
         fail,
         settle: (outcome) => {
           signal?.removeEventListener('abort', stop);
@@ -101,10 +84,6 @@ export class Asker {
     port?.close();
     for (const one of this.#waiting.values()) one.fail(new BrokeOff());
     this.#waiting.clear();
-  }
-
-  #inHand_s(): number {
-    return [...this.#waiting.values()].reduce((sum, { cost_s }) => sum + cost_s, 0);
   }
 
   #running(): HostPort {

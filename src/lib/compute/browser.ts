@@ -44,4 +44,4 @@ const openInPage = () =>
   );
 
 /** Everything that a page has worked out: in a worker, or in slices where there is none. */
-export const compute = new Asker([openWorker, openInPage], { most_s: Infinity, again: 1 });
+export const compute = new Asker([openWorker, openInPage], 1);

@@ -1,6 +1,6 @@
 /** Long work off the page and off the server's own thread: one table of jobs, see jobs.ts. */
-export { Asker, BrokeOff, TooMuch, type AskOptions } from './asker';
+export { Asker, BrokeOff, type AskOptions } from './asker';
 export { inPagePort } from './in-page';
-export type { GivenTo, JobName, MadeBy } from './jobs';
+export { costOf, type GivenTo, type JobName, type MadeBy } from './jobs';
 export type { HostPort } from './messages';
 export { serve } from './serve';

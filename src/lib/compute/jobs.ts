@@ -1,3 +1,4 @@
+import { TICK_S } from '../model';
 import type * as Correct from './jobs/correct';
 import type * as Grade from './jobs/grade';
 import type * as Jig from './jobs/jig';
@@ -47,14 +48,21 @@ export type AtHand = { [Name in JobName]?: Awaited<ReturnType<Jobs[Name]['load']
 
 /** A correction, a question, a jig or a vote that was not met before, s. */
 const NEW_S = 0.5;
-/** A sample of a rod that is shaken wildly, s; of a calm one a tenth. */
-const SAMPLE_S = 1e-4;
+/** Laying the line and reading the trace of any try, s: without it, short ones would seem to cost nothing. */
+const TRY_S = 0.02;
+/** A tick of a rod that is shaken wildly, at the model's own segments and step, s; of a calm one a tenth. */
+const TICK_COST_S = 1e-4;
+/** The model's own, see model/scenario.ts. */
+const SEGMENTS = 40;
 
 const few = () => NEW_S;
 
-function costOfTry({ input: { elevation_deg, azimuth_deg } }: Grade.GivenTry): number {
+function costOfTry({ challenge, input }: Grade.GivenTry): number {
+  const { elevation_deg, azimuth_deg } = input;
   const samples = [elevation_deg, azimuth_deg].map((angles) => [angles].flat().length);
-  return SAMPLE_S * Math.max(...samples);
+  const ticks = Math.max(...samples) + challenge.hold_s / TICK_S;
+  const { segments = SEGMENTS, step_s = TICK_S } = challenge.setup.numerics ?? {};
+  return TRY_S + TICK_COST_S * ticks * (segments / SEGMENTS) * Math.max(1, TICK_S / step_s);
 }
 
 export const JOBS: Jobs = {
@@ -84,3 +92,8 @@ export const JOBS: Jobs = {
   poll: { load: async () => (await import('./jobs/poll')).makePoll, cost_s: few, runs: 12 },
   jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 }
 };
+
+/** How long a piece of work may take, s. */
+export function costOf<Name extends JobName>(job: Name, given: GivenTo<Name>): number {
+  return (JOBS[job] as Job<GivenTo<Name>, unknown>).cost_s(given);
+}

@@ -12,7 +12,7 @@ const MOST_CLIENTS = 20_000;
 export async function sharedAssignment(db: Db, share: string) {
   const row = await db
     .selectFrom('assignments')
-    .select(['id', 'task', 'closed_at'])
+    .select(['id', 'space_id', 'task', 'closed_at'])
     .where('share_hash', '=', hashToken(share))
     .executeTakeFirst();
   if (!row) throw new Refusal(404, 'This link leads to no homework. Ask your guide for a new one.');
@@ -32,7 +32,7 @@ export async function enter(
 ): Promise<ClientView> {
   const assignment = await sharedAssignment(db, share);
   const known = await clientWith(db, assignment.id, token);
-  if (known) return { client: known, assignment };
+  if (known) return viewOf(known, assignment);
   if (assignment.closed_at) throw new Refusal(410, 'Your guide has closed this homework.');
   await refuseCrowd(db, assignment.id);
   const token_hash = hashToken(token);
@@ -44,7 +44,12 @@ export async function enter(
     .values({ ...client, assignment_id: assignment.id, token_hash })
     .onConflict((conflict) => conflict.columns(['assignment_id', 'token_hash']).doNothing())
     .execute();
-  return { client, assignment };
+  return viewOf(client, assignment);
+}
+
+/** What a phone gets to know: not whose homework it is. */
+function viewOf(client: Client, { id, task, closed_at }: ClientView['assignment']): ClientView {
+  return { client, assignment: { id, task, closed_at } };
 }
 
 /**
@@ -54,7 +59,7 @@ export async function enter(
 export async function comeBack(db: Db, share: string, token: string): Promise<ClientView> {
   const assignment = await sharedAssignment(db, share);
   const client = await clientWith(db, assignment.id, token);
-  if (client) return { client, assignment };
+  if (client) return viewOf(client, assignment);
   throw new Refusal(
     410,
     'You are no longer on this homework, and your guide has nothing of what you sent. It is kept here.'

@@ -2,6 +2,7 @@ import { findChallenge, loadLessons } from '../course';
 import type { Challenge } from '../scoring';
 import { partOf } from './clinic-flow';
 import { pollOf } from './clinic-poll';
+import type { Account } from './fair-queue';
 import { Refusal } from './faults';
 import { gradeAgain } from './homework';
 import { alive, hasParticipant } from './rooms';
@@ -31,13 +32,15 @@ export function challengeOfRound(round: Round): Challenge {
 /**
  * Takes what a seat answers to the round that is open, once. Refuses without a seat.
  * @param look what was found for this very token and answer
+ * @param address where it comes from, as far as shares of the work go
  * @returns the room's id too, for telling who looks at it
  */
 export async function takeAnswer(
   db: Db,
   look: ParticipantLook | null,
   answer: ClinicSubmission,
-  now: string
+  now: string,
+  address: string
 ): Promise<{ room: string; receipt: Receipt }> {
   const room = alive(look?.room ?? null, now);
   const { seat: scope = null, count = 0, before } = look ?? {};
@@ -50,7 +53,7 @@ export async function takeAnswer(
     if (state.phase !== 'open' || answer.part !== partOf(state)) {
       throw new Refusal(410, TOO_LATE[answer.kind]);
     }
-    return replyTo(state.plan[state.at], answer);
+    return replyTo(state.plan[state.at], answer, { space: room.space_id, address });
   });
   if (receipt.kind !== 'accepted' || (await hasParticipant(db, scope)))
     return { room: room.id, receipt };
@@ -65,8 +68,12 @@ const TOO_LATE = {
 };
 const NOT_ADMITTED = 'This phone has no place in this room. Come in with the code first.';
 
-async function replyTo(round: Round, answer: ClinicSubmission): Promise<ClinicReply> {
-  if (answer.kind === 'try') return gradeAgain(challengeOfRound(round), answer);
+async function replyTo(
+  round: Round,
+  answer: ClinicSubmission,
+  account: Account
+): Promise<ClinicReply> {
+  if (answer.kind === 'try') return gradeAgain(challengeOfRound(round), answer, account);
   if (pollOf(round).options.some(({ id }) => id === answer.option)) return { taken: true };
   throw new Refusal(422, `option: "${answer.option}" is none of the question's.`);
 }

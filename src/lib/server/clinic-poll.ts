@@ -1,6 +1,7 @@
 import { makePoll, type AskedRound, type Poll } from '../compute/jobs/poll';
 import { PARALLELS } from './clinic-parallel';
 import { serverCompute } from './compute';
+import type { Account } from './fair-queue';
 import { Refusal } from './faults';
 import type { Round } from '../wire';
 
@@ -22,7 +23,7 @@ export class Polls {
   /** @param ask has one worked out off the server's own thread */
   constructor(
     private readonly make: (round: AskedRound) => Poll,
-    private readonly ask: (kind: 'poll', round: AskedRound) => Promise<Poll>
+    private readonly ask: (kind: 'poll', round: AskedRound, account: Account) => Promise<Poll>
   ) {}
 
   of(round: Round): Poll {
@@ -35,16 +36,16 @@ export class Polls {
   }
 
   /** One by one, so that other work has its turn between them. */
-  async prepare(plan: readonly Round[]): Promise<void> {
-    for (const round of plan) await this.#prepareOne(round);
+  async prepare(plan: readonly Round[], account: Account): Promise<void> {
+    for (const round of plan) await this.#prepareOne(round, account);
   }
 
-  async #prepareOne(round: Round): Promise<void> {
+  async #prepareOne(round: Round, account: Account): Promise<void> {
     const asked = askedIn(round);
     const name = JSON.stringify(asked);
     if (!asked || this.#made.has(name)) return;
     try {
-      this.#made.set(name, await this.ask('poll', asked));
+      this.#made.set(name, await this.ask('poll', asked, account));
     } catch {
       // The thread has too much in hand, or there is none: then here, after all who wait.
       await new Promise((next) => setImmediate(next));
@@ -59,4 +60,5 @@ const polls = new Polls(makePoll, serverCompute);
 export const pollOf = (round: Round): Poll => polls.of(round);
 
 /** Has a plan's questions worked out, so that no room waits for the model later, nor another now. */
-export const prepare = (plan: readonly Round[]): Promise<void> => polls.prepare(plan);
+export const prepare = (plan: readonly Round[], account: Account): Promise<void> =>
+  polls.prepare(plan, account);

@@ -11,6 +11,7 @@ import {
 import { DataError, type Challenge } from '../scoring';
 import { serverCompute } from './compute';
 import { clientWith, sharedAssignment } from './clients';
+import type { Account } from './fair-queue';
 import { Refusal } from './faults';
 import type { Db } from './store';
 import { accept, submissionCountOf, forgetSent, type Receipt } from './submissions';
@@ -26,9 +27,10 @@ const MOST_SENT = MOST.challenges * MOST.tries + MOST.objectives * MOST.question
 /** Grades a try again. Throws DataError for what is no rod input. */
 export async function gradeAgain(
   challenge: Challenge,
-  { input, marks, model }: Pick<SubmittedTry, 'input' | 'marks' | 'model'>
+  { input, marks, model }: Pick<SubmittedTry, 'input' | 'marks' | 'model'>,
+  account: Account
 ): Promise<TryReply> {
-  const graded = await serverCompute('grade', { challenge, input });
+  const graded = await serverCompute('grade', { challenge, input }, account);
   const same = Math.abs(graded.marks - marks) <= MARKS_BAND;
   return { ...graded, agrees: same && model === MODEL_VERSION, model: MODEL_VERSION };
 }
@@ -36,21 +38,30 @@ export async function gradeAgain(
 /** Judges an answer again. Throws DataError for what is no answer to a question about `objectives`. */
 async function judgeAgain(
   objectives: readonly string[],
-  sent: SubmittedAnswer
+  sent: SubmittedAnswer,
+  account: Account
 ): Promise<AnswerReply> {
   const { item, seed, given } = sent;
-  const verdict = await serverCompute('judge', { given: { item, seed, given }, objectives });
+  const verdict = await serverCompute(
+    'judge',
+    { given: { item, seed, given }, objectives },
+    account
+  );
   const agrees = verdict.right === sent.right && sent.model === MODEL_VERSION;
   return { ...verdict, agrees, model: MODEL_VERSION };
 }
 
-/** Takes what a client's phone sends, once. Refuses what is not of this homework. */
+/**
+ * Takes what a client's phone sends, once. Refuses what is not of this homework.
+ * @param address where it comes from, as far as shares of the work go
+ */
 export async function takeSent(
   db: Db,
   share: string,
   token: string,
   sent: HomeworkSubmission,
-  now: string
+  now: string,
+  address: string
 ): Promise<Receipt> {
   const assignment = await sharedAssignment(db, share);
   const client = await clientWith(db, assignment.id, token);
@@ -62,7 +73,7 @@ export async function takeSent(
   const receipt = await accept(db, submission, now, () => {
     if (assignment.closed_at) throw new Refusal(410, 'Your guide has closed this homework.');
     if (!room) throw new Refusal(429, `More than ${MOST_SENT} were sent from this phone.`);
-    return replyTo(assignment.task, sent);
+    return replyTo(assignment.task, sent, { space: assignment.space_id, address });
   });
   if (await clientWith(db, assignment.id, token)) return receipt;
   // Deleted at the client's own wish while this was graded.
@@ -80,14 +91,15 @@ function partOf(sent: HomeworkSubmission): string {
 
 async function replyTo(
   task: Assignment,
-  sent: HomeworkSubmission
+  sent: HomeworkSubmission,
+  account: Account
 ): Promise<TryReply | AnswerReply | { done: true }> {
-  if (sent.kind === 'answer') return judgeAgain(task.objectives, sent);
+  if (sent.kind === 'answer') return judgeAgain(task.objectives, sent, account);
   if (sent.kind === 'finished') {
     if (task.lessons.includes(sent.lesson)) return { done: true };
     throw new DataError('lesson', sent.lesson, 'is not part of this homework');
   }
   const challenge = task.challenges.find(({ id }) => id === sent.challenge);
-  if (challenge) return gradeAgain(challenge, sent);
+  if (challenge) return gradeAgain(challenge, sent, account);
   throw new DataError('challenge', sent.challenge, 'is not part of this homework');
 }

@@ -12,6 +12,7 @@ import { type RoomState, roomState } from '../wire';
 
 export interface Room {
   id: string;
+  space_id: string;
   code: string;
   state: RoomState;
   version: number;
@@ -27,6 +28,7 @@ const ALIVE_MS = 12 * 3_600_000;
 const MOST_PARTICIPANTS = 2000;
 export const roomColumns = [
   'id',
+  'space_id',
   'code',
   'state',
   'version',

@@ -3,7 +3,7 @@ import { parseSetup } from '$lib/model';
 import { assignmentOf, assignmentsOf } from '$lib/server/assignments';
 import { serverCompute } from '$lib/server/compute';
 import { clientsOf } from '$lib/server/clients';
-import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
+import { addressOf, database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { planLesson } from '$lib/server/lesson-plan';
 import { MOST_COUNT_S } from '$lib/compute/jobs/jig';
 import { handOf, type ClientHand } from '$lib/server/plan-hand';
@@ -31,7 +31,10 @@ export const load: PageServerLoad = async (event) => {
     const gear = gearFor(asked, own);
     const { temperature, ground, wind, fish, minutes } = asked;
     const conditions = { temperature_C: temperature, ground, wind, fish, ...gear };
-    const jig = await serverCompute('jig', conditions);
+    const jig = await serverCompute('jig', conditions, {
+      space: guide.space,
+      address: addressOf(event)
+    });
     const plan = planLesson({ conditions, jig, minutes, hand }, lessons);
     const day = asked.day ?? timeNow().slice(0, 10);
     const wanted_s = MOST_COUNT_S;

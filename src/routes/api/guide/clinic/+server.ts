@@ -22,9 +22,10 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const { name, minutes, lessons } = await bodyOf(event, clinicRequest.open);
-    takeOne(limits.setting, addressOf(event));
+    const address = addressOf(event);
+    takeOne(limits.setting, address);
     const plan = planFor(minutes, lessons ?? PREPARED[minutes], loadLessons(), Math.random);
     const id = await createRoom(await database(), guide, { name, plan }, timeNow());
-    void prepare(plan);
+    void prepare(plan, { space: guide.space, address });
     return { id };
   });

@@ -1,6 +1,6 @@
 import { Refusal } from '$lib/server/faults';
 import { takeSent } from '$lib/server/homework';
-import { answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
+import { addressOf, answering, bodyOf, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
 import { homeworkRequest } from '$lib/wire';
@@ -12,7 +12,8 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { share, token, sent } = await bodyOf(event, homeworkRequest.send);
     takeOne(limits.sender, token);
-    const receipt = await takeSent(await database(), share, token, sent, timeNow());
+    const db = await database();
+    const receipt = await takeSent(db, share, token, sent, timeNow(), addressOf(event));
     metrics.count(`submissions_total{kind="${receipt.kind}"}`);
     if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');
     return new Response(receipt.reply, { headers: { 'content-type': 'application/json' } });

@@ -1,6 +1,6 @@
 import { takeAnswer } from '$lib/server/clinic-answers';
 import { Refusal } from '$lib/server/faults';
-import { answering, bodyOf, byCode, database, takeOne, timeNow } from '$lib/server/http';
+import { addressOf, answering, bodyOf, byCode, database, takeOne, timeNow } from '$lib/server/http';
 import { limits, metrics, runtime } from '$lib/server/runtime';
 import { lookUp } from '$lib/server/participant-look';
 import type { RequestHandler } from './$types';
@@ -15,7 +15,7 @@ export const POST: RequestHandler = (event) =>
     takeOne(limits.sender, token);
     const db = await database();
     const look = await byCode(event, (code) => lookUp(db, { code, token, id: answer.id }));
-    const { room, receipt } = await takeAnswer(db, look, answer, timeNow());
+    const { room, receipt } = await takeAnswer(db, look, answer, timeNow(), addressOf(event));
     metrics.count(`answers_taken_total{kind="${receipt.kind}"}`);
     if (receipt.kind === 'conflict') throw new Refusal(409, 'This id was used for something else.');
     (await runtime()).feed.changed(room);
