@@ -79,7 +79,8 @@ const storedChallenge = v.looseObject({
 /** The model runs as finely as it does for everybody, whatever was stored before that was refused. */
 function withoutNumerics(old: v.InferOutput<typeof storedChallenge>): unknown {
   if (old.setup?.numerics === undefined) return old;
-  const { numerics: _, ...setup } = old.setup;
+  const setup = { ...old.setup };
+  delete setup.numerics;
   return { ...old, setup };
 }
 
