@@ -44,6 +44,13 @@ export const rooms = {
     because:
       'what an outfit is told to be must follow from the model and the measurements alone, as the session’s schema has them'
   },
+  film: {
+    fence: 'film-alone',
+    may: [],
+    pure: true,
+    because:
+      'what a length in a picture is worth must not depend on what anyone hopes to find with it'
+  },
   compute: {
     fence: 'compute-from-pure-rooms',
     may: ['model', 'scoring', 'wire', 'course', 'practice', 'fit'],
@@ -53,13 +60,13 @@ export const rooms = {
   },
   sandbox: {
     fence: 'sandbox-knows-no-lesson',
-    may: ['model', 'scoring', 'wire'],
+    may: ['model', 'scoring', 'wire', 'film'],
     pure: false,
     because: 'it gets a scenario and hands back a trace, so that every page can use it'
   },
   app: {
     fence: 'app-is-what-pages-are-made-of',
-    may: ['model', 'scoring', 'wire', 'course', 'practice', 'fit', 'compute', 'sandbox'],
+    may: ['model', 'scoring', 'wire', 'course', 'practice', 'fit', 'film', 'compute', 'sandbox'],
     pure: false,
     because: 'what a page shows is put together here, so that a page itself stays a few lines'
   },
