@@ -19,7 +19,7 @@ describe('from the deck', () => {
   });
 
   test('the gaze rests in the middle of the picture', () => {
-    expect(seen(eye, { out_m: 9, right_m: 0, up_m: 0 }).y).toBeCloseTo(250, 6);
+    expect(seen(eye, { out_m: 5.5, right_m: 0, up_m: 0 }).y).toBeCloseTo(250, 6);
   });
 
   test('a raised tip is seen higher, and one swept to the right is seen to the right', () => {
@@ -45,6 +45,20 @@ describe('from the deck', () => {
         expect(y).toBeLessThan(height);
       }
       expect(side * (tips[1].x - tips[0].x)).toBeGreaterThan(10);
+    }
+  });
+
+  test.each([
+    [328, 460],
+    [800, 500],
+    [1280, 660]
+  ])('the hand at the rod is in a picture of %d by %d', (width, height) => {
+    for (const aside_deg of [0, 34, -34]) {
+      const hand = onRod(setup, { elevation_deg: 0, azimuth_deg: aside_deg }, 0);
+      const { x, y } = seen(eyeOf(setup, width, height, aside_deg), hand);
+      expect(x).toBeGreaterThan(0);
+      expect(x).toBeLessThan(width);
+      expect(y).toBeLessThan(height);
     }
   });
 

@@ -29,7 +29,7 @@ describe('a stage', () => {
       move: { kind: 'lift', from_deg: 0, to_deg: 60, duration_s: 0.5 },
       hold_s: 2
     });
-    const aimed = stageOf({ ...base, target: { travel_m: 0.9, band_m: 0.1 } });
+    const aimed = stageOf({ ...base, target: { travel_m: [0.8, 1] } });
     expect(closeUpExtentOf(aimed).most_travel_m).toBeCloseTo(1, 12);
     const reach = closeUpExtentOf(stageOf({ ...base, ghosts: [trace] }));
     expect(reach.most_travel_m).toBeCloseTo(14.2 - Math.min(...trace.bait_x_m), 9);

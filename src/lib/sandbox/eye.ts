@@ -11,11 +11,11 @@ import type { Plane } from './rod-angles';
 const EYE_UP_M = 0.5;
 const EYE_BACK_M = 0.45;
 /** Where the gaze rests: this far out on the water, m. */
-const GAZE_M = 9;
-/** What the picture's height takes in, degrees: rod and water, the horizon near its top. */
-const SIGHT_DEG = 62;
-/** A picture narrower than its height takes in as much, so that a swept tip stays in it. */
-const WIDEST_FOR_HEIGHT = 0.83;
+const GAZE_M = 5.5;
+/** Focal length in heights of the picture: the hand is in it below, the horizon near its top. */
+const FOCUS_PER_HEIGHT = 0.62;
+/** And in widths: in a picture narrower than its height a swept tip stays in it. */
+const FOCUS_PER_WIDTH = 0.69;
 /** For a sweep the gaze is turned between the line's end and the rod, degrees: both are in sight. */
 const ASIDE_DEG = 34;
 /** Nothing nearer to the eye than this is drawn, m. */
@@ -57,7 +57,7 @@ export function eyeOf(
     up_m,
     tilt: Math.atan2(up_m, GAZE_M + EYE_BACK_M),
     aside: degToRad(aside_deg),
-    focus: Math.min(height, WIDEST_FOR_HEIGHT * width) / 2 / Math.tan(degToRad(SIGHT_DEG / 2))
+    focus: Math.min(FOCUS_PER_HEIGHT * height, FOCUS_PER_WIDTH * width)
   };
 }
 

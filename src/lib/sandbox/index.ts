@@ -9,5 +9,4 @@ export type { Side } from './comparison';
 export { stretched } from './pace';
 export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
-export type { Target } from './stage';
 export { FIRST_GEAR, gearOf, setupOf, type Gear } from './gear';

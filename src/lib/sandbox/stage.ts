@@ -10,16 +10,10 @@ import {
 } from '$lib/model';
 import { baitOf } from '$lib/model/bait';
 import { bottomOf } from '$lib/model/bottom';
-import type { Units } from '$lib/scoring';
+import type { DrawnGoal, Units } from '$lib/scoring';
 import type { CloseUpExtent } from './close-up';
 import type { Pose } from './pose';
 import type { Plane } from './rod-angles';
-
-/** A travel asked for: where on the ruler the bait should come to rest, m. */
-export interface Target {
-  readonly travel_m: number;
-  readonly band_m: number;
-}
 
 /** What stands still during a try: the view model of the back sheets. */
 export interface Backdrop {
@@ -27,7 +21,8 @@ export interface Backdrop {
   readonly plane: Plane;
   readonly start: RodAngles;
   readonly units: Units;
-  readonly target: Target | null;
+  /** What is asked, as far as it can be shown where the bait is. */
+  readonly target: DrawnGoal | null;
   /** Traces of the tries before, newest first. */
   readonly ghosts: readonly Trace[];
   /** Seen from the deck only, as on the water: neither rulers nor anything below the surface. */
@@ -74,6 +69,9 @@ export interface Moment {
   readonly isHidden: boolean;
 }
 
+/** A pace is drawn as the way it makes in this time, s. */
+export const PACE_S = 1;
+
 /** What the close-up has to hold before the bait has moved: the target and the tries before. */
 export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
   const reach: CloseUpExtent = {
@@ -82,7 +80,9 @@ export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
     most_height_m: 0.2,
     most_fall_m: 0
   };
-  if (stage.target) reach.most_travel_m = stage.target.travel_m + stage.target.band_m;
+  const { travel_m = [0, 0], height_m = [0, 0], speed_m_s = [0, 0] } = stage.target ?? {};
+  reach.most_travel_m = Math.max(reach.most_travel_m, travel_m[1], PACE_S * speed_m_s[1]);
+  reach.most_height_m = Math.max(reach.most_height_m, height_m[1]);
   for (const ghost of stage.ghosts) widen(reach, stage, ghost, 0, ghost.t_s.length);
   return reach;
 }

@@ -19,6 +19,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
   too_far: () => 'Stop sooner',
   too_short: () => 'Go on further',
+  no_hops: () => 'Lift quicker, so that it leaves the bottom',
   few_hops: () => 'Hop it more often',
   many_hops: () => 'Hop it less often',
   low_hops: () => 'Lift a little quicker',

@@ -10,7 +10,7 @@ import { tipMotionOf } from './tip-motion';
  * The one thing in a hand's move that cost most:
  * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
  * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
- * `too_far` · `too_short` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
+ * `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
  */
 export type Fault =
   | 'none'
@@ -22,6 +22,7 @@ export type Fault =
   | 'jerk'
   | 'too_far'
   | 'too_short'
+  | 'no_hops'
   | 'few_hops'
   | 'many_hops'
   | 'low_hops'
@@ -101,6 +102,7 @@ function distanceFault(
 function hopsFault({ goals }: Challenge, result: Result): Fault {
   const goal = goals.find((one) => one.kind === 'hops');
   if (!goal) return 'none';
+  if (result.hops.length === 0) return 'no_hops';
   const [lowest, highest] = goal.height_m;
   const low = result.hops.filter(({ height_m }) => height_m < lowest).length;
   const high = result.hops.filter(({ height_m }) => height_m > highest).length;

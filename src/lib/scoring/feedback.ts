@@ -87,12 +87,14 @@ function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
 }
 
 function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGrade): string {
-  const others = grade.goals.filter((goal) => goal !== about);
-  const misses = others.map((goal) => missClause(goal, result, units));
+  // Where hops were asked and none was made, that says why, too.
+  if (about?.goal.kind === 'hops' && about.value === 0) return '';
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
   const first =
     fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
-  return `${[first, ...misses.filter(() => !isIdle || isCast(result))].filter(Boolean).join(', ')}.`;
+  const others = grade.goals.filter((goal) => goal !== about);
+  const miss = isIdle && !isCast(result) ? '' : worstMiss(others, result, units);
+  return `${[first, miss].filter(Boolean).join(', ')}.`;
 }
 
 /** A bait that was cast is off the bottom to begin with: its fall is no flight. */
@@ -119,9 +121,16 @@ function contactClause(result: Result, units: Units): string {
   return `It left the bottom ${place}, ${time}, and rose ${formatLength(hop.height_m, units)}`;
 }
 
-/** What else was missed. */
-function missClause({ goal, value, marks, outOf }: GoalGrade, result: Result, units: Units) {
-  return marks === outOf ? '' : missOf(goal, value, units, result);
+/** Of what else was missed, what weighs most: a result speaks once. What was kept is no miss, however little it earned. */
+function worstMiss(goals: readonly GoalGrade[], result: Result, units: Units): string {
+  const lost = ({ goal, met }: GoalGrade) => goal.weight * (1 - met);
+  return (
+    goals
+      .filter((one) => lost(one) > 0)
+      .sort((a, b) => lost(b) - lost(a))
+      .map(({ goal, value }) => missOf(goal, value, units, result))
+      .find((clause) => clause !== '') ?? ''
+  );
 }
 
 function highestHop(hops: readonly Hop[]): Hop | undefined {

@@ -9,7 +9,15 @@ export {
   type Phase,
   type Visibility
 } from './challenge';
-export { travelGoalOf, wordsOf, type Goal, type GoalWords, type WeightedGoal } from './goals';
+export {
+  drawnOf,
+  travelGoalOf,
+  wordsOf,
+  type DrawnGoal,
+  type Goal,
+  type GoalWords,
+  type WeightedGoal
+} from './goals';
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';

@@ -8,6 +8,7 @@ import { setFigures } from './type';
 import { drawBait } from './bait';
 import { paintBed } from './bed';
 import { drawGhost } from './ghost';
+import { drawGoals, drawHopCount } from './goals';
 import { drawLine } from './line';
 import { drawStems } from './stems';
 import { drawRuler } from './ruler';
@@ -27,9 +28,9 @@ export function paintBottomBack(
   paintWater(context, view, 0, floor, { widest: 16, closest: 9, alpha: 0.55 }, ink);
   paintBed(context, view, stage, { cell: 6, thickness: BED_PX + 4, dot: 1.25 }, ink);
   drawTravels(context, view, stage, ink);
-  if (stage.target) drawTarget(context, view, stage, ink);
   drawHeights(context, view, stage, ink);
   drawStart(context, view, stage, ink);
+  drawGoals(context, view, stage, ink);
 }
 
 /** Travels from the bait's start along the foot of the picture. */
@@ -49,42 +50,6 @@ function drawTravels(
     { top: view.height - STRIP_PX, width: view.width, height: STRIP_PX, bar: 7, font: 15 },
     ink
   );
-}
-
-/** Where the bait is asked to come to rest: uprights with the band between them hatched. */
-function drawTarget(
-  context: CanvasRenderingContext2D,
-  view: View,
-  stage: Backdrop,
-  ink: Ink
-): void {
-  const { travel_m, band_m } = stage.target as NonNullable<Backdrop['target']>;
-  const at = (m: number) => pixelX(view, stage.bait.x_m - Math.sign(stage.bait.x_m) * m);
-  const left = at(travel_m - band_m);
-  const right = at(travel_m + band_m);
-  const floor = pixelY(view, stage.bait.z_m);
-  const top = floor - Math.min(view.height * 0.4, 90);
-  context.save();
-  context.beginPath();
-  context.rect(left, floor, right - left, BED_PX);
-  context.clip();
-  context.strokeStyle = ink.reed;
-  context.lineWidth = 1.5;
-  context.beginPath();
-  for (let x = left - BED_PX; x < right; x += 5) {
-    context.moveTo(x, floor + BED_PX);
-    context.lineTo(x + BED_PX, floor);
-  }
-  context.stroke();
-  context.restore();
-  context.strokeStyle = ink.reed;
-  context.lineWidth = 1.5;
-  context.beginPath();
-  for (const x of [left, right]) {
-    context.moveTo(x, floor + BED_PX);
-    context.lineTo(x, top);
-  }
-  context.stroke();
 }
 
 /** Heights above the bottom, up the left edge. */
@@ -137,6 +102,7 @@ export function paintBottom(
   drawStems(context, view, stage, scenery?.leans ?? null, ink);
   if (!scenery) return sayHidden(context, view, stage, ink);
   drawPebbles(context, view, scenery, ink);
+  drawHopCount(context, view, stage, moment, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
   drawTrack(context, view, moment, ink);
   drawLine(context, view, pose, false, ink);

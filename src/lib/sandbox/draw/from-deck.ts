@@ -1,4 +1,4 @@
-import { eyeOf, gazeOf, onRod, seen, type Eye } from '../eye';
+import { eyeOf, gazeOf, onRod, seen, type Eye, type Space } from '../eye';
 import type { Ink } from '../palette';
 import type { Moment, Backdrop } from '../stage';
 import type { View } from '../view';
@@ -17,6 +17,13 @@ const PIECES = 16;
 const ROWS = 26;
 const NEAREST_M = 2.2;
 const FARTHEST_M = 90;
+/** Rows of cloud in the sky. */
+const CLOUDS = 9;
+/** The shores: how high, how coarse, px; seed; how solid, 0–1. */
+const SHORES = [
+  { high: 22, step: 9, seed: 5, alpha: 0.25 },
+  { high: 11, step: 4, seed: 17, alpha: 0.55 }
+] as const;
 /** The bow before the hand, m: half its width, its point and its height over the water. */
 const BOW = { half: 0.62, point: 1.5, up: 0.38 } as const;
 
@@ -42,8 +49,7 @@ export function paintDeckBack(
 ): void {
   const eye = eyeIn(stage, view);
   const horizon = onWater(eye, 4000).y;
-  context.fillStyle = ink.raised;
-  context.fillRect(0, 0, view.width, horizon);
+  drawSky(context, horizon, view.width, ink);
   const tint = context.createLinearGradient(0, horizon, 0, view.height);
   tint.addColorStop(0, ink.water);
   tint.addColorStop(1, ink.deep);
@@ -54,19 +60,48 @@ export function paintDeckBack(
   drawBow(context, eye, ink);
 }
 
-/** A low wooded shore on the horizon. */
-function drawShore(context: CanvasRenderingContext2D, y: number, width: number, ink: Ink): void {
-  context.strokeStyle = ink.lead;
+/** Long thin clouds, as an engraver lays them: closer together towards the horizon. */
+function drawSky(
+  context: CanvasRenderingContext2D,
+  horizon: number,
+  width: number,
+  ink: Ink
+): void {
+  const sky = context.createLinearGradient(0, 0, 0, horizon);
+  sky.addColorStop(0, ink.raised);
+  sky.addColorStop(1, ink.water);
+  context.fillStyle = sky;
+  context.fillRect(0, 0, width, horizon);
+  context.strokeStyle = ink.rule;
   context.lineWidth = 1;
   context.beginPath();
-  context.moveTo(0, y);
-  context.lineTo(width, y);
-  for (let x = 0; x < width; x += 4) {
-    const rise = 3 + 4 * grain(Math.floor(x / 24), 5) + 3 * grain(x, 9);
-    context.moveTo(x, y);
-    context.lineTo(x + 1, y - rise);
+  for (let row = 1; row <= CLOUDS; row++) {
+    const y = horizon * (1 - 0.86 * (row / CLOUDS) ** 1.7) - 10;
+    for (let piece = 0; piece < 3; piece++) {
+      const x = width * (grain(row, piece + 3) * 1.2 - 0.1);
+      const length = width * (0.06 + 0.2 * grain(row, piece + 8));
+      context.moveTo(x, y);
+      context.lineTo(x + length, y);
+    }
   }
   context.stroke();
+}
+
+/** Two wooded shores on the horizon, the farther one higher and fainter. */
+function drawShore(context: CanvasRenderingContext2D, y: number, width: number, ink: Ink): void {
+  context.fillStyle = ink.lead;
+  for (const { high, step, seed, alpha } of SHORES) {
+    context.globalAlpha = alpha;
+    context.beginPath();
+    context.moveTo(0, y);
+    for (let x = 0; x <= width + step; x += step) {
+      const land = grain(Math.floor(x / (14 * step)), seed);
+      context.lineTo(x, y - high * (0.35 + 0.4 * land + 0.25 * grain(x, seed + 1)));
+    }
+    context.lineTo(width + 2, y);
+    context.fill();
+  }
+  context.globalAlpha = 1;
 }
 
 /** Broken strokes on the water that come closer together towards the horizon. */
@@ -113,55 +148,105 @@ export function paintDeck(
   ink: Ink
 ): void {
   const eye = eyeIn(stage, view);
-  drawLineOut(context, eye, stage, moment, ink);
-  drawRodAway(context, eye, stage, moment, ink);
+  const placeOn = bentRod(stage, moment);
+  drawLineOut(context, eye, dryLine(stage, moment, placeOn(1)), ink);
+  drawRodAway(context, eye, placeOn, ink);
 }
 
-/** The dry part of the line: from the tip to where it goes into the water. */
-function drawLineOut(
-  context: CanvasRenderingContext2D,
-  eye: Eye,
-  stage: Backdrop,
-  { pose }: Moment,
-  ink: Ink
-): void {
-  const tip = onRod(stage.setup, pose, 1);
-  const { x, z } = pose;
-  const side = Math.sign(stage.bait.x_m);
+/**
+ * What a rod gives at its tip where its stiffness is not said, N/m: 1 N moves it 3 cm. Common practice, no
+ * source. For the eye alone: the model's rod is stiff there, and its pull is the true one.
+ */
+const NOMINAL_STIFFNESS_N_PER_M = 30;
+/** No rod is drawn bent further than this share of its length. */
+const MOST_BENT = 0.35;
+/** Rings where the line goes into the water. */
+const RINGS_PX = [5, 10] as const;
+
+/**
+ * The dry line from `tip` to where it goes into the water. The model's line lies in one upright plane
+ * through the tip; here it is stretched from the tip that is drawn to where the line meets the water.
+ */
+function dryLine({ bait }: Backdrop, { pose: { x, z } }: Moment, tip: Space): Space[] {
+  const side = Math.sign(bait.x_m);
   const wet = Math.max(
     z.findIndex((height) => height < 0),
     1
   );
   const share = z[wet - 1] > 0 ? z[wet - 1] / (z[wet - 1] - z[wet]) : 1;
   const meets_m = side * (x[wet - 1] + share * (x[wet] - x[wet - 1]));
+  return Array.from({ length: wet + 1 }, (_, i) => {
+    const way_m = (i === wet ? meets_m : side * x[i]) - side * x[0];
+    const along = Math.min(Math.max(way_m / Math.max(meets_m - side * x[0], 1e-6), 0), 1);
+    return {
+      out_m: tip.out_m + along * (meets_m - tip.out_m),
+      right_m: tip.right_m * (1 - along),
+      up_m: i === wet ? 0 : z[i] + (tip.up_m - z[0]) * (1 - along)
+    };
+  });
+}
+
+/** The rod under the pull of the line: a place on it, `share` of the way from the hand to the tip. */
+function bentRod(stage: Backdrop, moment: Moment): (share: number) => Space {
+  const { rod } = stage.setup;
+  const { pose } = moment;
+  const tip = onRod(stage.setup, pose, 1);
+  const [, next] = dryLine(stage, moment, tip);
+  const line = {
+    out_m: next.out_m - tip.out_m,
+    right_m: next.right_m - tip.right_m,
+    up_m: next.up_m - tip.up_m
+  };
+  const length_m = Math.hypot(line.out_m, line.right_m, line.up_m) || 1;
+  const stiffness = rod.tip_stiffness_N_per_m ?? NOMINAL_STIFFNESS_N_PER_M;
+  const give_m = Math.min(pose.tipTension_N / stiffness, MOST_BENT * rod.length_m);
+  return (share) => {
+    const straight = onRod(stage.setup, pose, share);
+    // A cantilever with its load at the end: Gere and Goodno, Mechanics of Materials, table of deflections.
+    const part = ((share * share * (3 - share)) / 2) * (give_m / length_m);
+    return {
+      out_m: straight.out_m + part * line.out_m,
+      right_m: straight.right_m + part * line.right_m,
+      up_m: straight.up_m + part * line.up_m
+    };
+  };
+}
+
+/** The dry part of the line, and the ring it makes where it goes into the water. */
+function drawLineOut(
+  context: CanvasRenderingContext2D,
+  eye: Eye,
+  points: readonly Space[],
+  ink: Ink
+): void {
+  const places = points.map((point) => seen(eye, point));
+  const line = new Path2D();
+  for (const { x, y } of places) line.lineTo(x, y);
+  // Light under dark, so that it stands out from sky and ripples alike.
+  context.strokeStyle = ink.raised;
+  context.lineWidth = 4;
+  context.stroke(line);
   context.strokeStyle = ink.ink;
+  context.lineWidth = 1.75;
+  context.stroke(line);
+  const end = places[places.length - 1];
   context.lineWidth = 1;
-  context.beginPath();
-  for (let i = 0; i <= wet; i++) {
-    const out_m = i === wet ? meets_m : side * x[i];
-    // The model's line lies in one plane; the tip's way aside fades out along it.
-    const along = (out_m - side * x[0]) / Math.max(meets_m - side * x[0], 1e-6);
-    const at = seen(eye, {
-      out_m: i === 0 ? tip.out_m : out_m,
-      right_m: tip.right_m * (1 - Math.min(Math.max(along, 0), 1)),
-      up_m: i === wet ? 0 : z[i]
-    });
-    if (i === 0) context.moveTo(at.x, at.y);
-    else context.lineTo(at.x, at.y);
+  for (const radius of RINGS_PX) {
+    context.beginPath();
+    context.ellipse(end.x, end.y, radius, radius / 3, 0, 0, 2 * Math.PI);
+    context.stroke();
   }
-  context.stroke();
 }
 
 /** One tapered blank from the hand to the tip, as wide as it is seen from the eye. */
 function drawRodAway(
   context: CanvasRenderingContext2D,
   eye: Eye,
-  stage: Backdrop,
-  { pose }: Moment,
+  placeOn: (share: number) => Space,
   ink: Ink
 ): void {
   const spine = Array.from({ length: PIECES + 1 }, (_, i) => {
-    const at = seen(eye, onRod(stage.setup, pose, i / PIECES));
+    const at = seen(eye, placeOn(i / PIECES));
     const thick_m = BUTT_M + ((TIP_M - BUTT_M) * i) / PIECES;
     return { ...at, half: Math.max((thick_m * eye.focus) / at.far_m, 1.2) / 2 };
   });

@@ -19,6 +19,18 @@ export interface GoalWords {
   reached: string;
 }
 
+/** What of a goal can be drawn where the bait is, SI; ranges are lowest, then highest. */
+export interface DrawnGoal {
+  /** Travel from the start, m: where the bait is to come to rest, or to stay. */
+  travel_m?: readonly [number, number];
+  /** Clearance above the bottom under the bait, m. */
+  height_m?: readonly [number, number];
+  /** Along the bottom, m/s. */
+  speed_m_s?: readonly [number, number];
+  /** How many hops are asked. */
+  hops?: number;
+}
+
 /**
  * One kind of goal, whole: a file each in this folder, and a line in `goals/index.ts`. `value` is what
  * the try reached, in the goal's own unit: m, m/s, N, s, a share from 0 to 1, or how many.
@@ -42,6 +54,8 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
   miss?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
   /** The first sentence of a try that is about this goal: what happened, in what was asked. */
   did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
+  /** What a picture of the bait can show of it; not given where there is nothing to be seen. */
+  drawn?(goal: Unweighted<S>): DrawnGoal;
   /** The one thing to change for who missed it; null where it is read from the hand, see fault.ts. */
   advice: ((goal: Unweighted<S>, value: number, result: Result) => string) | null;
 }

@@ -39,6 +39,7 @@ export const hops = goalKind({
     const hopped = `${times(value)}${counts}`;
     return `Hopped ${hopped}, ${top} high${value > 1 ? ' at most' : ''}; ${formatLength(low, units)} to ${formatLength(high, units)} was asked.`;
   },
+  drawn: ({ count, height_m }) => ({ hops: count, height_m }),
   advice: null
 });
 

@@ -7,7 +7,7 @@ import { contact } from './contact';
 import { dragFirst } from './drag-first';
 import { follow } from './follow';
 import { freed } from './freed';
-import type { GoalKind, GoalWords } from './goal-kind';
+import type { DrawnGoal, GoalKind, GoalWords } from './goal-kind';
 import { hops } from './hops';
 import { lowered } from './lowered';
 import { pace } from './pace';
@@ -131,10 +131,18 @@ export function isReadFromHand(goal: Goal): boolean {
   return kindOf(goal).advice === null;
 }
 
+/** What a picture of the bait can show of these goals together; of two alike, the first. */
+export function drawnOf(goals: readonly Goal[]): DrawnGoal {
+  return goals.reduceRight<DrawnGoal>(
+    (all, goal) => ({ ...all, ...kindOf(goal).drawn?.(goal) }),
+    {}
+  );
+}
+
 export type TravelGoal = Extract<Goal, { kind: 'travel' }>;
 
 export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal | undefined {
   return goals.find((goal) => goal.kind === 'travel');
 }
 
-export type { GoalWords };
+export type { DrawnGoal, GoalWords };

@@ -29,6 +29,7 @@ export const pace = goalKind({
     asked: `${formatSpeed(low, units)} to ${formatSpeed(high, units)}`,
     reached: formatBeside(value, [low, high], (speed) => formatSpeed(speed, units))
   }),
+  drawn: ({ m_s }) => ({ speed_m_s: m_s }),
   advice: ({ m_s }, value) =>
     value > m_s[1] ? 'Go slower over the same distance' : 'Go a little quicker'
 });

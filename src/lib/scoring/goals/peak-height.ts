@@ -19,5 +19,6 @@ export const peakHeight = goalKind({
     reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
   miss: () => '',
+  drawn: ({ most_m }) => ({ height_m: [0, most_m] }),
   advice: null
 });

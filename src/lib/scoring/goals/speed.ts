@@ -25,5 +25,6 @@ export const speed = goalKind({
     value <= most_m_s || hops.length > 0
       ? ''
       : `but ran at up to ${formatBeside(value, [0, most_m_s], (speed) => formatSpeed(speed, units))}; ${formatSpeed(most_m_s, units)} is the most`,
+  drawn: ({ most_m_s }) => ({ speed_m_s: [0, most_m_s] }),
   advice: null
 });

@@ -17,5 +17,6 @@ export const stayed = goalKind({
     asked: `within ${formatLength(most_m, units)}`,
     reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
+  drawn: ({ most_m }) => ({ travel_m: [-most_m, most_m] }),
   advice: () => 'Move the slack of the line, and stop before you feel the weight'
 });

@@ -25,5 +25,6 @@ export const swim = goalKind({
     asked: `${formatShare(least)} of its way between ${formatLength(low, units)} and ${formatLength(high, units)} up`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
+  drawn: ({ height_m }) => ({ height_m }),
   advice: () => 'Reel evenly: faster lifts it, slower lets it sink'
 });

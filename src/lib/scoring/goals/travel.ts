@@ -36,5 +36,6 @@ export const travel = goalKind({
     )
   }),
   miss: () => '',
+  drawn: ({ target_m, band_m }) => ({ travel_m: [target_m - band_m, target_m + band_m] }),
   advice: null
 });

@@ -1,0 +1,172 @@
+import { isOffBottom } from '$lib/model';
+import { BED_PX } from '../close-up';
+import type { Ink } from '../palette';
+import { PACE_S, type Backdrop, type Moment } from '../stage';
+import { metresX, pixelX, pixelY, type View } from '../view';
+import { setFigures } from './type';
+
+/** What a challenge asks, drawn where the bait is to do it. */
+
+/** The bottom's shape is followed in steps of so many pixels. */
+const STEP_PX = 6;
+/** How much the band of heights tints the water, 0–1. */
+const TINT = 0.1;
+/** Pips that count hops: radius, and distance from one to the next, px. */
+const PIP = { radius: 5, apart: 17, edge: 14 } as const;
+
+export function drawGoals(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  ink: Ink
+): void {
+  if (!stage.target) return;
+  const { height_m, travel_m, speed_m_s } = stage.target;
+  context.save();
+  context.strokeStyle = ink.reed;
+  context.fillStyle = ink.reed;
+  context.lineWidth = 1.5;
+  if (height_m) drawHeightBand(context, view, stage, height_m);
+  if (travel_m) drawZone(context, view, stage, travel_m);
+  if (speed_m_s) drawPace(context, view, stage, speed_m_s, ink);
+  context.restore();
+}
+
+/** Where a travel of `m` ends, px. */
+function placeOf(view: View, { bait }: Backdrop, m: number): number {
+  return pixelX(view, bait.x_m - Math.sign(bait.x_m) * m);
+}
+
+/** Where the bait is to come to rest, or to stay: uprights with the bottom between them hatched. */
+function drawZone(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  [least_m, most_m]: readonly [number, number]
+): void {
+  const left = placeOf(view, stage, least_m);
+  const right = placeOf(view, stage, most_m);
+  const floor = pixelY(view, stage.bait.z_m);
+  const top = floor - Math.min(view.height * 0.4, 90);
+  context.save();
+  context.beginPath();
+  context.rect(left, floor, right - left, BED_PX);
+  context.clip();
+  context.beginPath();
+  for (let x = left - BED_PX; x < right; x += 5) {
+    context.moveTo(x, floor + BED_PX);
+    context.lineTo(x + BED_PX, floor);
+  }
+  context.stroke();
+  context.restore();
+  context.beginPath();
+  for (const x of [left, right]) {
+    context.moveTo(x, floor + BED_PX);
+    context.lineTo(x, top);
+  }
+  context.stroke();
+}
+
+/** Between these heights over the bottom, whichever way it slopes; from the bottom up: only the upper. */
+function drawHeightBand(
+  context: CanvasRenderingContext2D,
+  view: View,
+  { heightAt }: Backdrop,
+  [low_m, high_m]: readonly [number, number]
+): void {
+  const edge = (over_m: number) => {
+    const along = new Path2D();
+    for (let x = 0; x <= view.width + STEP_PX; x += STEP_PX)
+      along.lineTo(x, pixelY(view, heightAt(metresX(view, x)) + over_m));
+    return along;
+  };
+  const band = edge(high_m);
+  for (let x = view.width + STEP_PX; x >= 0; x -= STEP_PX)
+    band.lineTo(x, pixelY(view, heightAt(metresX(view, x)) + low_m));
+  context.globalAlpha = TINT;
+  context.fill(band);
+  context.globalAlpha = 1;
+  context.setLineDash([9, 5]);
+  context.stroke(edge(high_m));
+  if (low_m > 0) context.stroke(edge(low_m));
+  context.setLineDash([]);
+}
+
+/** A pace as the way it makes in a second, in the bottom: thin up to the slowest, bold up to the fastest. */
+function drawPace(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  [slow_m_s, fast_m_s]: readonly [number, number],
+  ink: Ink
+): void {
+  const [start, slow, fast] = [0, slow_m_s, fast_m_s].map((m_s) =>
+    placeOf(view, stage, PACE_S * m_s)
+  );
+  const y = pixelY(view, stage.bait.z_m) + 0.6 * BED_PX;
+  context.beginPath();
+  for (const x of slow_m_s > 0 ? [start, slow, fast] : [start, fast]) {
+    context.moveTo(x, y - 5);
+    context.lineTo(x, y + 5);
+  }
+  context.moveTo(start, y);
+  context.lineTo(fast, y);
+  context.stroke();
+  context.lineWidth = 4;
+  context.beginPath();
+  context.moveTo(slow, y);
+  context.lineTo(fast, y);
+  context.stroke();
+  setFigures(context, ink, { px: 14, weight: 600, align: 'left' });
+  context.strokeStyle = ink.bed;
+  const at = Math.min(fast + 8, view.width - 44);
+  context.strokeText('in 1 s', at, y);
+  context.fillText('in 1 s', at, y);
+}
+
+/** A pip for each hop that is asked, filled as it is done; those too many are crossed. */
+export function drawHopCount(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  { trace, ticks }: Moment,
+  ink: Ink
+): void {
+  const asked = stage.target?.hops;
+  if (!asked) return;
+  const done = hopsSoFar(trace, ticks, stage);
+  context.strokeStyle = ink.reed;
+  context.fillStyle = ink.reed;
+  context.lineWidth = 2;
+  const all = Math.max(asked, done);
+  for (let i = 0; i < all; i++) {
+    const x = view.width - PIP.edge - (all - 1 - i) * PIP.apart;
+    const y = PIP.edge + 2;
+    context.beginPath();
+    context.arc(x, y, PIP.radius, 0, 2 * Math.PI);
+    if (i >= asked) {
+      context.moveTo(x - PIP.radius, y + PIP.radius);
+      context.lineTo(x + PIP.radius, y - PIP.radius);
+    } else if (i < done) context.fill();
+    context.stroke();
+  }
+}
+
+/** Flights that are over and left the bottom, in the first `ticks` of a run. */
+export function hopsSoFar(
+  { contact, bait_x_m, bait_z_m }: Pick<Moment['trace'], 'contact' | 'bait_x_m' | 'bait_z_m'>,
+  ticks: number,
+  { heightAt }: Pick<Backdrop, 'heightAt'>
+): number {
+  let hops = 0;
+  let highest_m = 0;
+  for (let i = 0; i < ticks; i++) {
+    if (contact[i] === 0) {
+      highest_m = Math.max(highest_m, bait_z_m[i] - heightAt(bait_x_m[i]));
+      continue;
+    }
+    if (isOffBottom(highest_m)) hops++;
+    highest_m = 0;
+  }
+  return hops;
+}
