@@ -107,6 +107,10 @@ export const features = {
     may: ['shell', 'try'],
     because: 'the learner’s record is kept without knowing who asks for it'
   },
+  gear: {
+    may: ['shell', 'record'],
+    because: 'a rod, a line and a jig are the same wherever they are chosen'
+  },
   lesson: {
     may: ['shell', 'try'],
     because: 'a lesson is done without a guide, a question or a server'
@@ -120,15 +124,15 @@ export const features = {
     because: 'a hand is described from tries, whoever asked for them'
   },
   water: {
-    may: ['shell', 'try'],
+    may: ['shell', 'try', 'gear'],
     because: 'free practice has no task'
   },
   homework: {
-    may: ['shell', 'connection', 'try', 'record', 'quiz', 'ruler'],
+    may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler'],
     because: 'the client’s side of homework must work without a guide’s pages'
   },
   guide: {
-    may: ['shell', 'connection', 'try', 'record', 'quiz', 'ruler', 'homework'],
+    may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler', 'homework'],
     because: 'a guide looks at homework, and runs no clinic from the desk'
   },
   clinic: {

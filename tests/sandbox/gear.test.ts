@@ -9,10 +9,12 @@ import {
 } from '../../src/lib/model';
 import { faultText } from '../../src/lib/sandbox/fault';
 import {
+  diameterFor,
   FIRST_GEAR,
   gearOf,
   lineName,
   LINES,
+  offeredWith,
   RANGES,
   setupOf,
   type Gear
@@ -130,4 +132,22 @@ test.each([
   }
   expect(fault).toBeInstanceOf(ScenarioError);
   expect(faultText(fault as ScenarioError)).toContain(`change the ${name}`);
+});
+
+test('what is chosen is among what is offered, once', () => {
+  expect(offeredWith([1.52, 3.353, 6.1], 3.35)).toEqual([1.52, 3.35, 6.1]);
+  expect(offeredWith([1.52, 3.353], 2)).toEqual([1.52, 2, 3.353]);
+  expect(offeredWith([1.52, 3.353], null)).toEqual([1.52, 3.353]);
+});
+
+test('a line has the diameter of its pound test, between the table’s lines and beyond them', () => {
+  for (const { material, strength_lb, diameter_m } of LINES) {
+    expect(diameterFor(material, strength_lb)).toBeCloseTo(diameter_m, 9);
+  }
+  const [twelve, fifteen, sixteen] = [12, 15, 16].map((lb) => diameterFor('fluorocarbon', lb));
+  expect(fifteen).toBeGreaterThan(twelve);
+  expect(fifteen).toBeLessThan(sixteen);
+  // Four times the strength of 20 lb: twice the diameter.
+  expect(diameterFor('nylon', 80)).toBeCloseTo(2 * 0.43e-3, 9);
+  expect(diameterFor('braid', 5)).toBeCloseTo(0.5 * 0.23e-3, 9);
 });

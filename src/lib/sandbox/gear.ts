@@ -43,13 +43,23 @@ export interface Gear {
 export type Begin = 'bottom' | 'free fall' | 'tight fall';
 
 /** Handle behind the gripping hand, m: what a rod's length on the label has and its reach has not. */
-const BUTT_M = 0.38;
+export const BUTT_M = 0.38;
 /** Height of the gripping hand above the water on a boat's deck, m. */
 const HAND_M = 1.2;
 
 export const WEIGHTS_KG = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1].map((oz) => oz * OUNCE_KG);
 
 export const RODS_M = [6.5, 6 + 10 / 12, 7, 7 + 2 / 12, 7.5].map((ft) => ft * FOOT_M);
+
+/** So near to what is offered it is the same: 11 ft are kept as 3.35 m in places. */
+const SAME_PART = 0.02;
+
+/** What is offered, with the value that is chosen among it. */
+export function offeredWith(offered: readonly number[], chosen: number | null): number[] {
+  if (chosen === null) return [...offered];
+  const others = offered.filter((one) => Math.abs(one - chosen) > SAME_PART * chosen);
+  return [...others, chosen].sort((a, b) => a - b);
+}
 
 export interface LineChoice {
   readonly material: LineMaterialName;
@@ -83,6 +93,29 @@ export const LINES: readonly LineChoice[] = [
 
 function lines(material: LineMaterialName, table: [lb: number, mm: number][]): LineChoice[] {
   return table.map(([strength_lb, mm]) => ({ material, strength_lb, diameter_m: mm / 1000 }));
+}
+
+/** What a material is called on the water. */
+export const MATERIAL_NAMES: Record<LineMaterialName, string> = {
+  fluorocarbon: 'fluorocarbon',
+  nylon: 'mono',
+  braid: 'braid'
+};
+
+/**
+ * Diameter of a line of this strength, from the table: between its lines, and beyond them, the
+ * cross-section goes with the strength.
+ */
+export function diameterFor(material: LineMaterialName, strength_lb: number): number {
+  const table = LINES.filter((one) => one.material === material);
+  const above = table.find((one) => one.strength_lb >= strength_lb) ?? table[table.length - 1];
+  const below = [...table].reverse().find((one) => one.strength_lb <= strength_lb) ?? table[0];
+  const area = ({ diameter_m }: LineChoice) => diameter_m ** 2;
+  if (above === below || below.strength_lb > above.strength_lb) {
+    return Math.sqrt((area(above) * strength_lb) / above.strength_lb);
+  }
+  const part = (strength_lb - below.strength_lb) / (above.strength_lb - below.strength_lb);
+  return Math.sqrt(area(below) + part * (area(above) - area(below)));
 }
 
 /** An afternoon on Quillmere, an invented lake, with the first rod of an invented locker. */
@@ -198,7 +231,7 @@ export function gearOf(setup: Setup): Gear {
 export function lineName({ material, strength_lb, diameter_m }: LineChoice, units: Units): string {
   const size =
     units === 'imperial' ? withUnit(strength_lb, 'lb') : formatDiameter(diameter_m, units);
-  return `${size} ${material}`;
+  return `${size} ${MATERIAL_NAMES[material]}`;
 }
 
 /** A slider's ends and step, m, in steps that are round for the learner. */

@@ -50,6 +50,14 @@ export {
   type LengthStyle,
   type Units
 } from './display';
+export {
+  typedLength_m,
+  typedNumber,
+  typedTemperature_C,
+  typedWeight_kg,
+  type LengthUnit,
+  type WeightUnit
+} from './typed';
 export { inUnits, wordingFault } from './wording';
 export {
   bandOf,

@@ -1,11 +1,5 @@
 import { expect, test } from 'vitest';
-import {
-  addressFor,
-  planRequestIn,
-  clientIn,
-  gearFor,
-  offeredWith
-} from '../../../src/lib/app/guide/asked';
+import { addressFor, planRequestIn, clientIn, gearFor } from '../../../src/lib/app/guide/asked';
 
 test('an address asks for a client, a day and minutes, and for somebody new by itself', () => {
   const asked = planRequestIn(
@@ -44,10 +38,4 @@ test('another client brings their own depth and weight, and nothing else is lost
     form.set(name, value);
   expect(addressFor(form, 'client')).toBe('?client=home.ina&minutes=45');
   expect(addressFor(form, 'depth')).toBe('?client=home.ina&depth=6.1&jig=0.01&minutes=45');
-});
-
-test('what is chosen is among what is offered, once', () => {
-  expect(offeredWith([1.52, 3.353, 6.1], 3.35)).toEqual([1.52, 3.35, 6.1]);
-  expect(offeredWith([1.52, 3.353], 2)).toEqual([1.52, 2, 3.353]);
-  expect(offeredWith([1.52, 3.353], null)).toEqual([1.52, 3.353]);
 });

@@ -4,18 +4,21 @@ import {
   FIRST_PAIRS,
   movesToCompare,
   comparedSideOf,
-  VARIANTS,
+  variantsOf,
   type Differing
 } from '../../../src/lib/app/water/choices';
 import { challengeAt } from '../../../src/lib/app/water/shown';
 import { firstWater, withTry } from '../../../src/lib/app/water/water';
+import { anOutfit } from '../../practice/samples';
 import { entries } from '../../../src/lib/app/lesson/glossary-entries';
 
 const [plain] = movesToCompare(null);
 
-function pairOf(differing: Differing) {
+function pairOf(differing: keyof typeof FIRST_PAIRS) {
+  const variantNamed = (id: string) =>
+    variantsOf(differing, []).find((one) => one.id === id) ?? variantsOf(differing, [])[0];
   return FIRST_PAIRS[differing].map((id) => {
-    const { setup, move, hold_s } = comparedSideOf(plain, differing, id, 'imperial');
+    const { setup, move, hold_s } = comparedSideOf(plain, variantNamed(id), 'imperial');
     return simulate({ ...setup, move, hold_s });
   });
 }
@@ -30,8 +33,9 @@ test('the first pairs are the classic cases: the lighter and the quicker one lea
 });
 
 test('each variant of a sweep can be run', () => {
-  const made = (Object.keys(VARIANTS) as Differing[]).flatMap((differing) =>
-    VARIANTS[differing].map(({ id }) => comparedSideOf(plain, differing, id, 'metric'))
+  const kinds: Differing[] = ['weight', 'pace', 'line', 'gear'];
+  const made = kinds.flatMap((differing) =>
+    variantsOf(differing, [anOutfit('o1')]).map((one) => comparedSideOf(plain, one, 'metric'))
   );
   const still = made.filter(
     ({ setup, move }) => !(simulate({ ...setup, move, hold_s: 1 }).travel_m > 0)

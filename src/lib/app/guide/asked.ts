@@ -83,16 +83,6 @@ export function gearFor(
   };
 }
 
-/** So near to what is offered it is the same: 11 ft are kept as 3.35 m in places. */
-const SAME_PART = 0.02;
-
-/** What is offered, with the value that is chosen among it. */
-export function offeredWith(offered: readonly number[], chosen: number | null): number[] {
-  if (chosen === null) return [...offered];
-  const others = offered.filter((one) => Math.abs(one - chosen) > SAME_PART * chosen);
-  return [...others, chosen].sort((a, b) => a - b);
-}
-
 /** The address of the plan that a form asks for. Another client brings their own depth and weight. */
 export function addressFor(form: FormData, changed: string): string {
   const asked = new URLSearchParams();

@@ -3,7 +3,7 @@ import type { Objective } from '$lib/course/items';
 import { parseSetup, type Setup } from '$lib/model';
 import { ownGearId } from '$lib/practice';
 import { MOST, type Assignment, type HomeworkPhase } from '$lib/wire';
-import type { Challenge } from '$lib/scoring';
+import type { Challenge, OwnSpread } from '$lib/scoring';
 
 /** A challenge that may be asked, and how. */
 export interface Choice {
@@ -11,6 +11,8 @@ export interface Choice {
   isSet: boolean;
   /** Another gear and water than the lesson's; null is the lesson's own. */
   setup: Setup | null;
+  /** What is left open of that gear, where it is an outfit with numbers of its own. */
+  spread?: OwnSpread;
 }
 
 /** What a lesson has to ask: itself, its challenges, and questions about what it teaches. */
@@ -111,9 +113,11 @@ export function draftedAssignment(draft: HomeworkDraft, suffix: string): Assignm
     from: from.trim(),
     note: note.trim(),
     lessons: idsOf(offers),
-    challenges: chosenIn(draft).map(({ challenge, setup }) =>
-      setup ? { ...challenge, id: ownGearId(challenge.id, suffix), setup } : challenge
-    ),
+    challenges: chosenIn(draft).map(({ challenge, setup, spread }) => {
+      if (!setup) return challenge;
+      const id = ownGearId(challenge.id, suffix);
+      return { ...challenge, id, setup, ...(spread && { spread }) };
+    }),
     objectives: idsOf(objectives),
     questions: inRange(questions, MOST.questions),
     tries: inRange(tries, MOST.tries),

@@ -4,7 +4,15 @@ export const ROOMS = [
   {
     name: 'Practice',
     address: '/practice',
-    holds: ['/practice', '/water', '/ruler/practise', '/retrieves', '/compare', '/homework']
+    holds: [
+      '/practice',
+      '/water',
+      '/ruler/practise',
+      '/retrieves',
+      '/compare',
+      '/homework',
+      '/gear'
+    ]
   },
   { name: 'Questions', address: '/quiz', holds: ['/quiz', '/standing', '/print-quiz'] },
   { name: 'Your ruler', address: '/ruler', holds: ['/ruler'] }

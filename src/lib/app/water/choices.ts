@@ -1,5 +1,8 @@
 import { OUNCE_KG, parseSetup, type Move, type RodAngles, type Setup } from '$lib/model';
 import { FIRST_GEAR, setupOf, stretched, type Plane, type Side } from '$lib/sandbox';
+import { outfitGearOf } from '$lib/fit';
+import { setupWith } from '$lib/app/gear';
+import type { Outfit } from '$lib/wire';
 import { LINES, lineName, WEIGHTS_KG } from '$lib/sandbox/gear';
 import { formatWeight, type Units } from '$lib/scoring';
 import { shownRetrieves } from './shown';
@@ -67,9 +70,9 @@ export interface Variant {
   apply(chosen: Chosen): Pick<Chosen, 'setup' | 'move'>;
 }
 
-export type Differing = 'weight' | 'pace' | 'line';
+export type Differing = 'weight' | 'pace' | 'line' | 'gear';
 
-export const VARIANTS: Record<Differing, readonly Variant[]> = {
+const VARIANTS: Record<Exclude<Differing, 'gear'>, readonly Variant[]> = {
   weight: WEIGHTS_KG.map((mass_kg) => ({
     id: `${mass_kg / OUNCE_KG}`,
     name: (units) => formatWeight(mass_kg, units),
@@ -107,21 +110,35 @@ function paced(id: string, name: string): Variant {
   };
 }
 
+/** What may be chosen of it; of gear the move's own and the learner's outfits. */
+export function variantsOf(differing: Differing, outfits: readonly Outfit[]): readonly Variant[] {
+  return differing === 'gear' ? [AS_IT_COMES, ...outfits.map(outfitVariant)] : VARIANTS[differing];
+}
+
+const AS_IT_COMES: Variant = {
+  id: 'own',
+  name: () => 'As it comes',
+  when: () => 'as it comes',
+  apply: ({ setup, move }) => ({ setup, move })
+};
+
+function outfitVariant(outfit: Outfit): Variant {
+  return {
+    id: outfit.id,
+    name: () => outfit.name,
+    when: () => `with ${outfit.name}`,
+    apply: ({ setup, move }) => ({ setup: setupWith(setup, outfitGearOf(outfit)), move })
+  };
+}
+
 /** What one sees first: the classic cases. */
-export const FIRST_PAIRS: Record<Differing, readonly [string, string]> = {
+export const FIRST_PAIRS: Record<Exclude<Differing, 'gear'>, readonly [string, string]> = {
   weight: ['0.375', '0.75'],
   pace: ['2', '0.5'],
   line: ['fluorocarbon-12', 'braid-30']
 };
 
-export function comparedSideOf(
-  chosen: Chosen,
-  differing: Differing,
-  id: string,
-  units: Units
-): Side {
-  const variant = VARIANTS[differing].find((one) => one.id === id);
-  if (!variant) throw new Error(`compare: there is no ${differing} ${id}`);
+export function comparedSideOf(chosen: Chosen, variant: Variant, units: Units): Side {
   const { hold_s } = chosen;
   return { name: variant.name(units), when: variant.when(units), hold_s, ...variant.apply(chosen) };
 }

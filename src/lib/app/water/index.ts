@@ -1,4 +1,4 @@
-export { type Differing, FIRST_PAIRS, VARIANTS, movesToCompare, comparedSideOf } from './choices';
+export { type Differing, FIRST_PAIRS, movesToCompare, comparedSideOf, variantsOf } from './choices';
 export { challengeAt, shownRetrieves } from './shown';
 export {
   HOLD_S,
@@ -9,5 +9,6 @@ export {
   firstWater,
   loadWater,
   saveWater,
+  withStandardGear,
   withTry
 } from './water';

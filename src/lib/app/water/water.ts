@@ -38,6 +38,12 @@ export function firstWater(): KeptWater {
   return { setup: setupOf(FIRST_GEAR), plane: 'sweep', tries: [], sees: 'seen' };
 }
 
+/** The same water with the gear that practice begins with. */
+export function withStandardGear(setup: Setup): Setup {
+  const { bait, line, rod } = setupOf(FIRST_GEAR);
+  return { ...setup, bait, line, rod };
+}
+
 export function withTry(water: KeptWater, input: RodInput): KeptWater {
   const { setup, plane, tries } = water;
   return { ...water, tries: [...tries, { setup, plane, input }].slice(-MOST_TRIES) };

@@ -8,7 +8,7 @@ import {
   type Units
 } from '$lib/scoring';
 import type { Readout } from '../readout';
-import { gearOf, isLine, lineName, LINES, type Gear } from '../gear';
+import { gearOf, isLine, lineName, LINES, MATERIAL_NAMES, type Gear } from '../gear';
 
 /** What a run was made with: 5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, bait 70 ft out. */
 export function gearLine(setup: Setup, units: Units): string {
@@ -26,7 +26,7 @@ function lineText(gear: Gear, units: Units): string {
   const known = LINES.find((line) => isLine(line, gear));
   return known
     ? lineName(known, units)
-    : `${formatDiameter(gear.diameter_m, units)} ${gear.material}`;
+    : `${formatDiameter(gear.diameter_m, units)} ${MATERIAL_NAMES[gear.material]}`;
 }
 
 /** How things stand at a moment of a clip. */

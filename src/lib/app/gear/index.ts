@@ -1,0 +1,6 @@
+export { default as OutfitCard } from './OutfitCard.svelte';
+export { default as OutfitForm } from './OutfitForm.svelte';
+export { default as OutfitPicker } from './OutfitPicker.svelte';
+export { gearNamed, outfitIn, setupWith } from './chosen';
+export { areaText, outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
+export { written } from './written';
