@@ -5,7 +5,7 @@ import { openStore, placeFrom } from '../src/lib/server/store';
 // Beside a running server or without one: the rows are of one moment.
 const [file] = process.argv.slice(2);
 if (!file) throw new Error('Say where to: npm run backup -- file.jsonl');
-const store = await openStore(placeFrom(process.env));
+const store = await openStore({ ...placeFrom(process.env), isPatient: true });
 const lines = await backupLines(store.db);
 await store.close();
 // For the owner alone: names of clients are in it. Never over another backup.

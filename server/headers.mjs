@@ -14,3 +14,10 @@ export const securityHeaders = {
   'Permissions-Policy':
     'accelerometer=(self), gyroscope=(self), camera=(), geolocation=(), microphone=(), payment=(), usb=()'
 };
+
+/** A browser that came by https comes by nothing else for a year: nobody between can make it. */
+const comeSecurely = { 'Strict-Transport-Security': 'max-age=31536000' };
+
+/** @param {string} protocol @returns {Record<string, string>} */
+export const headersUnder = (protocol) =>
+  protocol === 'https' ? { ...securityHeaders, ...comeSecurely } : securityHeaders;

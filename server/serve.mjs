@@ -1,7 +1,9 @@
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { securityHeaders } from './headers.mjs';
+import { createServer as createSecureServer } from 'node:https';
+import { boundByAddress, faultOf } from './admit.mjs';
+import { headersUnder } from './headers.mjs';
 import { allowedHosts, hostName, lanAddresses } from './hosts.mjs';
 import { markServed } from './served.mjs';
 
@@ -12,6 +14,17 @@ const graceMs = 500;
 const sweepMs = 20;
 /** To ask the system for its addresses takes as long as a vote; they change this seldom. */
 const lanKeptMs = 5000;
+/** A request that is not all there after this is no phone's, ms: an open line costs a place. */
+const headersWaitMs = 10_000;
+const requestWaitMs = 30_000;
+/** Looked after this often, ms. */
+const waitCheckMs = 1000;
+/**
+ * Connections in all, and of one address: a hall of two thousand phones behind one, each with a feed and
+ * two more. Behind a proxy all come from its address, and bounds by address are the proxy's to set.
+ */
+const mostConnections = 20_000;
+const mostConnectionsEach = 8000;
 /** Two minutes of rod and reel at every digit are 0.7 MB; nothing that anyone sends is larger. */
 const bodyLimit = '1M';
 
@@ -50,32 +63,72 @@ export async function loadHandler(folder) {
  * @param {string} [options.hosts] further allowed host names, comma-separated
  * @param {number} [options.proxies] how many proxies of ours stand in front, each of which adds the
  *   address it was asked from to X-Forwarded-For; further entries there are anybody's claims
+ * @param {{ key: string | Buffer, cert: string | Buffer }} [options.tls] speaks https itself
+ * @param {number} [options.headersMs] how long the headers of a request may take
+ * @param {number} [options.requestMs] and all of it
+ * @param {number} [options.connections] at a time
+ * @param {number} [options.connectionsEach] of one address
  */
-export async function serve({ handler, port, host, protocol = 'http', hosts = '', proxies = 0 }) {
+export async function serve({
+  handler,
+  port,
+  host,
+  tls,
+  protocol = tls ? 'https' : 'http',
+  hosts = '',
+  proxies = 0,
+  headersMs = headersWaitMs,
+  requestMs = requestWaitMs,
+  connections = mostConnections,
+  connectionsEach = mostConnectionsEach
+}) {
   if (!Number.isInteger(proxies) || proxies < 0) throw new Error(`FELTFOOT_PROXIES: ${proxies}`);
   const allowed = allowedHosts(hosts);
   const lan = keptFor(lanKeptMs, () => reachable(host).join(','));
-  const server = createServer((request, response) => {
-    for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
-    if (!allowed.has(hostName(request.headers.host) ?? '')) {
-      response.writeHead(421, { 'Content-Type': 'text/plain; charset=utf-8' });
-      response.end(
-        'This name is not one of ours. FELTFOOT_HOSTS lists further names to answer to.\n'
-      );
-      return;
-    }
+  const headers = Object.entries(headersUnder(protocol));
+  /** @type {RequestListener} */
+  const answer = (request, response) => {
+    for (const [name, value] of headers) response.setHeader(name, value);
+    const fault = faultOf(request);
+    if (fault) return refuse(response, fault);
+    if (!allowed.has(hostName(request.headers.host) ?? '')) return refuse(response, wrongName);
     request.headers[protocolHeader] = protocol;
     request.headers[hostHeader] = request.headers.host;
     request.headers[addressHeader] = addressOf(request, proxies);
     request.headers[lanHeader] = lan();
     handler(request, response);
-  });
+  };
+  const waits = {
+    headersTimeout: headersMs,
+    requestTimeout: requestMs,
+    connectionsCheckingInterval: Math.min(waitCheckMs, headersMs)
+  };
+  const server = tls
+    ? createSecureServer({ ...waits, ...tls }, answer)
+    : createServer(waits, answer);
+  server.maxConnections = connections;
+  if (proxies === 0) boundByAddress(server, connectionsEach);
   await new Promise((resolve, reject) => {
     server.once('error', reject);
     server.listen({ port, host }, () => resolve(undefined));
   });
   const address = /** @type {import('node:net').AddressInfo} */ (server.address());
   return { port: address.port, lan: reachable(host), stop: () => stopServer(server) };
+}
+
+const wrongName = {
+  status: 421,
+  says: 'This name is not one of ours. FELTFOOT_HOSTS lists further names to answer to.'
+};
+
+/**
+ * @param {import('node:http').ServerResponse} response
+ * @param {NonNullable<ReturnType<typeof faultOf>>} fault
+ */
+function refuse(response, { status, says, allow }) {
+  if (allow) response.setHeader('Allow', allow);
+  response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8' });
+  response.end(`${says}\n`);
 }
 
 /** @param {import('node:http').IncomingMessage} request @param {number} proxies */

@@ -105,7 +105,7 @@ describe('a challenge', () => {
     expect(jar.kept.get('feltfoot_passkey')?.options).toMatchObject({
       httpOnly: true,
       sameSite: 'strict',
-      path: '/api/guide/passkey'
+      path: '/'
     });
   });
 });

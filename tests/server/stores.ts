@@ -5,12 +5,19 @@ import { join } from 'node:path';
 import pg from 'pg';
 import type { StorePlace } from '../../src/lib/server/store';
 
+interface Started {
+  fresh: () => Promise<StorePlace>;
+  stop: () => Promise<void>;
+  /** Stops it under whoever uses it, and starts it again. */
+  restart?: (how: 'fast' | 'immediate') => void;
+}
+
 /** A kind of store to run a suite on: a fresh, empty place, and how to be rid of it. */
 export interface StoreKind {
   name: 'SQLite' | 'PostgreSQL';
   /** Reason why it cannot be had here, or null. */
   missing: string | null;
-  start(): Promise<{ fresh: () => Promise<StorePlace>; stop: () => Promise<void> }>;
+  start(): Promise<Started>;
 }
 
 const newFolder = (name: string) => mkdtempSync(join(tmpdir(), `feltfoot-${name}-`));
@@ -76,6 +83,20 @@ export const postgres: StoreKind = {
         await admin.query(`create database ${name}`);
         await admin.end();
         return { url: urlOf(name), folder };
+      },
+      restart(how) {
+        run(join(bin, 'pg_ctl'), '-D', data, '-m', how, '-w', 'stop');
+        run(
+          join(bin, 'pg_ctl'),
+          '-D',
+          data,
+          '-w',
+          '-o',
+          options,
+          '-l',
+          join(folder, 'log'),
+          'start'
+        );
       },
       async stop() {
         run(join(bin, 'pg_ctl'), '-D', data, '-m', 'immediate', 'stop');

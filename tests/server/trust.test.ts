@@ -45,6 +45,7 @@ describe('a request that changes something', () => {
     { origin: 'null' },
     { origin: 'http://localhost:3000', 'sec-fetch-site': 'same-site' },
     { origin: 'http://localhost:9999', 'content-type': 'text/plain' },
+    { origin: 'http://localhost:9999', 'content-type': 'application/json' },
     { 'sec-fetch-site': 'cross-site' }
   ])('is refused from another page: %o', (headers) => {
     expect(sent(headers)).toBe(true);

@@ -1,5 +1,6 @@
 import { type Assignment } from '../wire';
-import { daysAfter, deleteAssignments } from './retention';
+import { Refusal } from './faults';
+import { daysAfter } from './retention';
 import { type Guide, KEPT_DAYS } from './spaces';
 import type { Db } from './store';
 import { storedTask } from './stored';
@@ -111,6 +112,13 @@ export async function extend(db: Db, guide: Guide, id: string, due: string | nul
     .execute();
 }
 
-export async function deleteAssignment(db: Db, guide: Guide, id: string): Promise<void> {
-  if (await assignmentOf(db, guide, id)) await deleteAssignments(db, [id]);
+/** Refuses where there is no such homework of this guide's, readable or not. */
+export async function refuseNotOwn(db: Db, guide: Guide, id: string): Promise<void> {
+  const row = await db
+    .selectFrom('assignments')
+    .select('id')
+    .where('space_id', '=', guide.space)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (!row) throw new Refusal(404, 'There is no such homework.');
 }

@@ -11,11 +11,12 @@ export function isFromElsewhere({ method, headers }: Request, host: string): boo
   // Browsers say this only over https and on localhost.
   const site = headers.get('sec-fetch-site');
   if (site) return site !== 'same-origin' && site !== 'none';
-  // Another page needs leave to send JSON, and gets none. Our own always do; what some browsers and
-  // proxies make of Origin and Host must not shut them out.
-  if (isJson(headers)) return false;
   const origin = headers.get('origin');
-  return origin !== null && hostOf(origin) !== host;
+  if (origin === null) return false;
+  // Some browsers name no origin where a page sends no referrer, as ours do. A page of somebody else's
+  // needs leave to send JSON, and gets none.
+  if (isJson(headers) && origin === 'null') return false;
+  return !isAt(origin, host);
 }
 
 export function isJson(headers: Headers): boolean {
@@ -23,6 +24,6 @@ export function isJson(headers: Headers): boolean {
 }
 
 /** The scheme is left out: a proxy may speak https without our knowing. */
-function hostOf(origin: string): string | null {
-  return URL.canParse(origin) ? new URL(origin).host : null;
+function isAt(origin: string, host: string): boolean {
+  return URL.canParse(origin) && new URL(origin).host === host;
 }

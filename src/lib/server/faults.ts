@@ -12,19 +12,44 @@ export class Refusal extends Error {
 }
 
 /**
+ * PostgreSQL: 08 connection, 57P0 going down, 57014 and 55P03 statement and lock took too long, 25P03 and
+ * 40001, 40P01 a transaction that was given up, 53300 no connection left. ENOENT: its socket is gone.
+ */
+const NO_ANSWER =
+  /^(08|57P0|57014|55P03|25P03|40001|40P01|53300|ECONN|ENOENT|EPIPE|ETIMEDOUT|EAI_)/;
+
+/** Of connections that broke under a query the driver has words alone. */
+const BROKEN = [
+  'Connection terminated',
+  'Client has encountered a connection error',
+  'Client was closed and is not queryable',
+  'timeout exceeded when trying to connect',
+  'timeout expired',
+  'Query read timeout',
+  'driver has already been destroyed',
+  'Cannot use a pool after calling end'
+];
+
+const isBroken = (error: unknown) =>
+  error instanceof Error && BROKEN.some((words) => error.message.includes(words));
+
+/** PostgreSQL that is read-only; a folder that is. */
+const NOT_TO_WRITE = new Set(['25006', 'EACCES', 'EROFS', 'EPERM']);
+
+/**
  * What to say when the store cannot write: nothing was lost, since nothing was acknowledged.
  * @returns undefined when the error is none of the store's
  */
 export function storeTrouble(error: unknown): Refusal | undefined {
   const code = String((error as { code?: unknown } | null)?.code ?? '');
-  // PostgreSQL: 53100 disk full, 25006 read-only, 57P0x going down, 08xxx connection.
-  if (code === 'SQLITE_FULL' || code === '53100') {
+  // PostgreSQL: 53100 disk full.
+  if (code === 'SQLITE_FULL' || code === '53100' || code === 'ENOSPC') {
     return new Refusal(507, 'The disk is full. Nothing was taken; what you sent stays with you.');
   }
-  if (code.startsWith('SQLITE_READONLY') || code === '25006') {
+  if (code.startsWith('SQLITE_READONLY') || NOT_TO_WRITE.has(code)) {
     return new Refusal(503, 'The store can only be read. Nothing was taken; try again later.');
   }
-  if (code.startsWith('SQLITE_') || /^(08|57P|ECONN)/.test(code)) {
+  if (code.startsWith('SQLITE_') || NO_ANSWER.test(code) || isBroken(error)) {
     return new Refusal(503, 'The store does not answer. Nothing was taken; try again later.');
   }
   return undefined;

@@ -32,6 +32,7 @@ export class Feed {
   readonly #telling = new Throttle(() => this.#tell(), { gather_ms: 0, every_ms: TELL_MS });
   #ear: pg.PoolClient | undefined;
   #isClosed = false;
+  #againSoon: NodeJS.Timeout | undefined;
   readonly #heart: NodeJS.Timeout;
 
   private constructor(private readonly store: Store) {
@@ -165,16 +166,19 @@ export class Feed {
   #listenAgain(pool: pg.Pool): void {
     this.#ear?.release(true);
     this.#ear = undefined;
-    if (this.#isClosed) return;
-    const again = () =>
-      this.#listen(pool).then(
+    // A connection that breaks while it begins to listen says so twice.
+    if (this.#isClosed || this.#againSoon) return;
+    const again = () => {
+      this.#againSoon = undefined;
+      return this.#listen(pool).then(
         () => {
           for (const audience of this.#rooms.values()) audience.changed();
           if (this.#unsaid.size > 0) this.#telling.want();
         },
         () => this.#listenAgain(pool)
       );
-    setTimeout(again, 1000).unref();
+    };
+    this.#againSoon = setTimeout(again, 1000).unref();
   }
 
   #beat(): void {

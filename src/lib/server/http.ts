@@ -1,10 +1,12 @@
-import { error, json, redirect, type Cookies, type RequestEvent } from '@sveltejs/kit';
+import { error, json, redirect, type RequestEvent } from '@sveltejs/kit';
 import type * as v from 'valibot';
 import { ScenarioError } from '../model';
 import { DataError, parseData } from '../scoring';
 import { networkOf } from './code-guard';
+import { cookieName } from './cookie-name';
 import { isJson } from './elsewhere';
 import { Refusal, storeTrouble } from './faults';
+import { depthOf, MOST_DEPTH } from './json-depth';
 import { describeError, log } from './log';
 import type { RateLimiter } from './rate-limit';
 import { alive, kept, roomByCode, type Room } from './rooms';
@@ -50,6 +52,7 @@ export async function bodyOf<S extends v.GenericSchema>(
     throw new Refusal(415, 'Send JSON.');
   }
   const text = await textOf(request);
+  if (depthOf(text) > MOST_DEPTH) throw new Refusal(400, 'This JSON is nested too deep.');
   try {
     return parseData(schema, JSON.parse(text));
   } catch (fault) {
@@ -110,15 +113,17 @@ export async function roomAsked(event: RequestEvent<{ code: string }>): Promise<
   return alive(await byCode(event, (code) => roomByCode(db, code)), timeNow());
 }
 
+type WithCookies = Pick<RequestEvent, 'cookies' | 'url'>;
+
 /** The guide who asks. Refuses without a valid cookie. */
-export async function guideFrom(event: Pick<RequestEvent, 'cookies'>): Promise<Guide> {
-  const guide = await guideOf(await database(), event.cookies.get(COOKIE), timeNow());
+export async function guideFrom(event: WithCookies): Promise<Guide> {
+  const guide = await guideOf(await database(), cookieOf(event), timeNow());
   if (!guide) throw new Refusal(401, 'Open your space with your link or key file first.');
   return guide;
 }
 
 /** The same for a page: who has no cookie is led to the door. */
-export async function guideOfPage(event: Pick<RequestEvent, 'cookies'>): Promise<Guide> {
+export async function guideOfPage(event: WithCookies): Promise<Guide> {
   try {
     return await guideFrom(event);
   } catch (fault) {
@@ -128,30 +133,35 @@ export async function guideOfPage(event: Pick<RequestEvent, 'cookies'>): Promise
   }
 }
 
-export const cookieOf = (cookies: Cookies) => cookies.get(COOKIE);
+export const cookieOf = (event: WithCookies) => event.cookies.get(cookieName(COOKIE, event));
 
 /** Name and origin by which we were asked: one of ours, since the server in front refuses others. */
 export const siteOf = ({ url }: Pick<RequestEvent, 'url'>) => {
   return { host: url.hostname, origin: url.origin };
 };
 
-export function setCookie({ cookies, url }: RequestEvent, token: string): void {
-  cookies.set(COOKIE, token, {
+export function setCookie(event: RequestEvent, token: string): void {
+  event.cookies.set(cookieName(COOKIE, event), token, {
     path: '/',
     httpOnly: true,
     sameSite: 'lax',
-    secure: url.protocol === 'https:',
+    secure: event.url.protocol === 'https:',
     maxAge: SESSION_DAYS * DAY_S
   });
 }
 
-export function dropCookie(cookies: Cookies): void {
-  cookies.delete(COOKIE, { path: '/' });
+export function dropCookie(event: WithCookies): void {
+  // A cookie of such a name is taken from Secure headers alone, also to be dropped.
+  const secure = event.url.protocol === 'https:';
+  event.cookies.delete(cookieName(COOKIE, event), { path: '/', secure });
 }
 
-/** Server-sent events that no proxy holds back. */
-export function streamed(events: ReadableStream<Uint8Array>): Response {
-  return new Response(events, {
+/** Server-sent events that no proxy holds back. Who asks for the head alone listens to nothing. */
+export function streamed(
+  { request }: Pick<RequestEvent, 'request'>,
+  events: () => ReadableStream<Uint8Array>
+): Response {
+  return new Response(request.method === 'HEAD' ? null : events(), {
     headers: {
       'content-type': 'text/event-stream',
       'cache-control': 'no-store',

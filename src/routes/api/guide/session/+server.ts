@@ -27,7 +27,7 @@ export const POST: RequestHandler = (event) =>
 /** Leaves this browser. */
 export const DELETE: RequestHandler = (event) =>
   answering(async () => {
-    const space = await endSession(await database(), cookieOf(event.cookies) ?? '');
+    const space = await endSession(await database(), cookieOf(event) ?? '');
     if (space) (await runtime()).feed.doubt(space);
-    dropCookie(event.cookies);
+    dropCookie(event);
   });

@@ -35,7 +35,7 @@ export const DELETE: RequestHandler = (event) =>
     const guide = await guideFrom(event);
     const db = await database();
     await deleteSpace(db, guide.space);
-    await endSession(db, cookieOf(event.cookies) ?? '');
+    await endSession(db, cookieOf(event) ?? '');
     (await runtime()).feed.doubt(guide.space);
-    dropCookie(event.cookies);
+    dropCookie(event);
   });

@@ -18,5 +18,6 @@ export const GET: RequestHandler = (event) =>
     const seat = named !== null && (await isParticipantIn(db, id, named)) ? named : null;
     const { feed } = await runtime();
     const view = async () => phoneViewOf(await roomById(db, id));
-    return streamed(feed.stream(id, { key: 'phone', view, from: addressOf(event), seat }));
+    const from = addressOf(event);
+    return streamed(event, () => feed.stream(id, { key: 'phone', view, from, seat }));
   });

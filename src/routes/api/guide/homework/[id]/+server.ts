@@ -1,5 +1,6 @@
-import { deleteAssignment, extend, setClosed } from '$lib/server/assignments';
+import { extend, refuseNotOwn, setClosed } from '$lib/server/assignments';
 import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
+import { deleteAssignments } from '$lib/server/retention';
 import type { RequestHandler } from './$types';
 import { homeworkOrder } from '$lib/wire';
 
@@ -12,6 +13,7 @@ export const PATCH: RequestHandler = (event) =>
     const asked = await bodyOf(event, homeworkOrder.change);
     const db = await database();
     const { id } = event.params;
+    await refuseNotOwn(db, guide, id);
     if (asked.change === 'close') await setClosed(db, guide, id, timeNow());
     else await extend(db, guide, id, asked.due, timeNow());
   });
@@ -19,5 +21,8 @@ export const PATCH: RequestHandler = (event) =>
 /** Deletes homework with all its clients. */
 export const DELETE: RequestHandler = (event) =>
   answering(async () => {
-    await deleteAssignment(await database(), await guideFrom(event), event.params.id);
+    const guide = await guideFrom(event);
+    const db = await database();
+    await refuseNotOwn(db, guide, event.params.id);
+    await deleteAssignments(db, [event.params.id]);
   });

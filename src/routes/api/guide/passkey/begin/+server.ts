@@ -8,6 +8,7 @@ import {
   takeOne,
   timeNow
 } from '$lib/server/http';
+import { cookieName } from '$lib/server/cookie-name';
 import { beginAdding, beginOpening, CHALLENGE_S, PASSKEY_COOKIE } from '$lib/server/passkeys';
 import { limits } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -25,8 +26,8 @@ export const POST: RequestHandler = (event) =>
       way === 'add'
         ? await beginAdding(db, await guideFrom(event), site, now)
         : await beginOpening(db, site, now);
-    event.cookies.set(PASSKEY_COOKIE, token, {
-      path: '/api/guide/passkey',
+    event.cookies.set(cookieName(PASSKEY_COOKIE, event), token, {
+      path: '/',
       httpOnly: true,
       sameSite: 'strict',
       secure: event.url.protocol === 'https:',

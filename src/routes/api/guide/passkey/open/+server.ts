@@ -1,5 +1,6 @@
 import { answering, bodyOf, database, setCookie, siteOf, timeNow } from '$lib/server/http';
 import { openByPasskey, PASSKEY_COOKIE } from '$lib/server/passkeys';
+import { cookieName } from '$lib/server/cookie-name';
 import type { RequestHandler } from './$types';
 import { spaceRequest } from '$lib/wire';
 
@@ -9,7 +10,7 @@ export const prerender = false;
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const sent = await bodyOf(event, spaceRequest.usePasskey);
-    const begun = event.cookies.get(PASSKEY_COOKIE);
+    const begun = event.cookies.get(cookieName(PASSKEY_COOKIE, event));
     const db = await database();
     setCookie(event, await openByPasskey(db, siteOf(event), sent, begun, timeNow()));
   });

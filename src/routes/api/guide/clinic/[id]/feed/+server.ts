@@ -24,8 +24,8 @@ export const GET: RequestHandler = (event) =>
     const from = addressOf(event);
     codes.wasRight(from, code);
     const { feed } = await runtime();
-    const cookie = cookieOf(event.cookies) ?? '';
+    const cookie = cookieOf(event) ?? '';
     const keyed = { space: guide.space, holds: () => sessionHolds(db, cookie, timeNow()) };
     const view = () => screenViewOf(db, id, timeNow());
-    return streamed(feed.stream(id, { key: 'screen', view, from, keyed }));
+    return streamed(event, () => feed.stream(id, { key: 'screen', view, from, keyed }));
   });

@@ -1,0 +1,97 @@
+import pg from 'pg';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { Feed } from '../../src/lib/server/feed';
+import { storeTrouble } from '../../src/lib/server/faults';
+import { healthOf } from '../../src/lib/server/health';
+import { openStore, type Store } from '../../src/lib/server/store';
+import { newToken } from '../../src/lib/server/token';
+import { postgres } from './stores';
+
+const NOW = '2031-05-01T08:00:00.000Z';
+const IDLE = { threads: 1, busy: 0, waiting: 0, longest_s: 0 };
+
+const suite = postgres.missing ? describe.skip : describe;
+suite('PostgreSQL that goes down under load', () => {
+  let server: Awaited<ReturnType<typeof postgres.start>>;
+  let url: string;
+  let store: Store;
+  let feed: Feed;
+
+  beforeAll(async () => {
+    server = await postgres.start();
+    url = (await server.fresh()).url ?? '';
+    store = await openStore({ url, folder: '' });
+    feed = await Feed.open(store);
+  }, 60_000);
+  afterAll(async () => {
+    await feed.close();
+    await store.close();
+    await server.stop();
+  });
+
+  const challenge = () => ({
+    token_hash: newToken(),
+    challenge: 'x',
+    space_id: '',
+    ends_at: NOW
+  });
+
+  test.each(['fast', 'immediate'] as const)(
+    'by a stop that is %s ends nothing here: whoever asks hears 503, and it goes on by itself',
+    async (how) => {
+      const faults: unknown[] = [];
+      let [isOver, written] = [false, 0];
+      const load = Array.from({ length: 20 }, async () => {
+        while (!isOver) {
+          await store.db
+            .transaction()
+            .execute(async (inOne) => {
+              await inOne.insertInto('challenges').values(challenge()).execute();
+              await inOne.selectFrom('challenges').select('token_hash').limit(1).execute();
+            })
+            .then(
+              () => void written++,
+              (fault) => void faults.push(fault)
+            );
+          // Lets the sockets be heard: this test's own process is the server here.
+          await new Promise((next) => setTimeout(next, 5));
+        }
+      });
+      await expect.poll(() => written).toBeGreaterThan(0);
+      server.restart?.(how);
+      await expect.poll(() => faults.length, { timeout: 10_000 }).toBeGreaterThan(0);
+      const before = written;
+      await expect.poll(() => written, { timeout: 15_000 }).toBeGreaterThan(before + 20);
+      isOver = true;
+      await Promise.all(load);
+      for (const fault of faults) {
+        expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
+      }
+      // What is heard from other nodes comes again too.
+      let heard = 0;
+      const view = async () => ({ heard: ++heard });
+      const reader = feed.stream('room', { key: 'phone', view, from: 'here' }).getReader();
+      await reader.read();
+      const other = new pg.Client({ connectionString: url });
+      await other.connect();
+      const told = async () => {
+        await other.query("select pg_notify('feltfoot_room', 'room')");
+        return heard;
+      };
+      await expect.poll(told, { timeout: 15_000 }).toBeGreaterThan(1);
+      await reader.cancel();
+      await other.end();
+    },
+    60_000
+  );
+
+  test('a store that holds everybody up is told as unwell while it does', async () => {
+    const other = new pg.Client({ connectionString: url });
+    await other.connect();
+    await other.query('begin; lock table spaces in access exclusive mode');
+    expect(await healthOf(store, IDLE)).toMatchObject({ well: false, store: 'does not answer' });
+    await other.query('rollback');
+    await other.end();
+    await expect.poll(() => healthOf(store, IDLE)).toMatchObject({ well: true, compute: IDLE });
+  }, 30_000);
+});
