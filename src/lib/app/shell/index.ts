@@ -1,5 +1,6 @@
 export { default as Bed } from './Bed.svelte';
 export { default as Choice } from './Choice.svelte';
+export { default as Options } from './Options.svelte';
 export { default as Near } from './Near.svelte';
 export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
