@@ -33,6 +33,12 @@ const BROKEN = [
 const isBroken = (error: unknown) =>
   error instanceof Error && BROKEN.some((words) => error.message.includes(words));
 
+/** 53100 is PostgreSQL's. */
+const DISK_FULL = new Set(['SQLITE_FULL', '53100', 'ENOSPC']);
+
+export const isDiskFull = (error: unknown) =>
+  DISK_FULL.has(String((error as { code?: unknown } | null)?.code ?? ''));
+
 /** PostgreSQL that is read-only; a folder that is. */
 const NOT_TO_WRITE = new Set(['25006', 'EACCES', 'EROFS', 'EPERM']);
 
@@ -42,8 +48,7 @@ const NOT_TO_WRITE = new Set(['25006', 'EACCES', 'EROFS', 'EPERM']);
  */
 export function storeTrouble(error: unknown): Refusal | undefined {
   const code = String((error as { code?: unknown } | null)?.code ?? '');
-  // PostgreSQL: 53100 disk full.
-  if (code === 'SQLITE_FULL' || code === '53100' || code === 'ENOSPC') {
+  if (isDiskFull(error)) {
     return new Refusal(507, 'The disk is full. Nothing was taken; what you sent stays with you.');
   }
   if (code.startsWith('SQLITE_READONLY') || NOT_TO_WRITE.has(code)) {
@@ -51,6 +56,9 @@ export function storeTrouble(error: unknown): Refusal | undefined {
   }
   if (code.startsWith('SQLITE_') || NO_ANSWER.test(code) || isBroken(error)) {
     return new Refusal(503, 'The store does not answer. Nothing was taken; try again later.');
+  }
+  if (error instanceof Error && error.name === 'StoreLost') {
+    return new Refusal(503, 'The store here has lost what it held. Nothing was taken.');
   }
   return undefined;
 }

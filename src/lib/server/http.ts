@@ -76,6 +76,12 @@ export async function database(): Promise<Db> {
   return (await runtime()).store.db;
 }
 
+/** Does work that deletes, so that it works on a full disk and leaves nothing behind. */
+export async function deleting<T>(work: (db: Db) => Promise<T>): Promise<T> {
+  const { store } = await runtime();
+  return store.deleting(() => work(store.db));
+}
+
 export function takeOne(limiter: RateLimiter, key: string): void {
   if (!limiter.take(key, Date.now())) throw new Refusal(429, 'Too often. Wait a minute.');
 }

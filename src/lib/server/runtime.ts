@@ -4,6 +4,7 @@ import { describeError, log } from './log';
 import { Metrics } from './metrics';
 import { RateLimiter } from './rate-limit';
 import { deleteExpired } from './retention';
+import { StoreLost } from './store-marker';
 import { openStore, placeFrom, type Store } from './store';
 
 /** What one running server has: the store, the live feed, its limits and its counters. */
@@ -13,6 +14,8 @@ export interface Runtime {
 }
 
 const SWEEP_MS = 3_600_000;
+/** What was deleted behind somebody who was reading, and what a crash would have to go through again. */
+const CHECKPOINT_MS = 60_000;
 
 export const metrics = new Metrics();
 
@@ -35,6 +38,8 @@ let running: Promise<Runtime> | undefined;
 export function runtime(): Promise<Runtime> {
   running ??= start().catch((error) => {
     running = undefined;
+    // The one who runs the server must know which files; these words name no folder.
+    if (error instanceof StoreLost) log('store lost', { says: error.message });
     throw error;
   });
   return running;
@@ -47,9 +52,15 @@ async function start(): Promise<Runtime> {
   const sweep = setInterval(() => void sweepOnce(store), SWEEP_MS);
   sweep.unref();
   void sweepOnce(store);
+  const tidy = setInterval(() => {
+    store.checkpoint();
+    store.keepReserve();
+  }, CHECKPOINT_MS).unref();
+  store.keepReserve();
   const close = async () => {
     running = undefined;
     clearInterval(sweep);
+    clearInterval(tidy);
     await feed.close();
     await store.close();
     log('stopped');
@@ -65,7 +76,8 @@ async function start(): Promise<Runtime> {
 
 async function sweepOnce(store: Store): Promise<void> {
   try {
-    const deleted = await deleteExpired(store.db, new Date().toISOString());
+    const now = new Date().toISOString();
+    const deleted = await store.deleting(() => deleteExpired(store.db, now));
     if (deleted > 0) log('expired', { deleted });
   } catch (error) {
     log('sweep failed', describeError(error));

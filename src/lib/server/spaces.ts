@@ -1,3 +1,4 @@
+import { storeTrouble } from './faults';
 import { daysAfter } from './retention';
 import type { Db } from './store';
 import { hashToken, newToken, seal, unseal } from './token';
@@ -103,9 +104,18 @@ export async function guideOf(
     .where('sessions.ends_at', '>', now)
     .executeTakeFirst();
   if (!found) return undefined;
-  if (found.ends_at < daysAfter(now, RENEW_BELOW_DAYS)) await renew(db, found.id, token, now);
+  if (found.ends_at < daysAfter(now, RENEW_BELOW_DAYS)) await tryToRenew(db, found.id, token, now);
   const { id: space, name, keep_until } = found;
   return { space, name, keep_until, shareKey: unseal(found.sealed_share_key, token) };
+}
+
+/** On a full disk the cookie is good as it is: its guide may have come to delete. */
+async function tryToRenew(db: Db, space: string, token: string, now: string): Promise<void> {
+  try {
+    await renew(db, space, token, now);
+  } catch (fault) {
+    if (!storeTrouble(fault)) throw fault;
+  }
 }
 
 async function renew(db: Db, space: string, token: string, now: string): Promise<void> {

@@ -1,9 +1,8 @@
-import Database from 'better-sqlite3';
-import { Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely';
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { Kysely, Migrator, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import { migrations } from './migrations';
+import { openFile, storeOfFile } from './sqlite-store';
+import { StoreMarker } from './store-marker';
 import type { Tables } from './tables';
 
 export type Db = Kysely<Tables>;
@@ -14,6 +13,15 @@ export interface Store {
   /** Only PostgreSQL has one: connections that other nodes can be heard on. */
   readonly pool: pg.Pool | null;
   close(): Promise<void>;
+  /**
+   * Does work that deletes, so that it works on a full disk and leaves no byte behind. The work may be
+   * done twice.
+   */
+  deleting<T>(work: () => Promise<T>): Promise<T>;
+  /** Empties the log of what was written, if nobody reads it. @returns whether it is empty */
+  checkpoint(): boolean;
+  /** Keeps room on the disk for deleting. */
+  keepReserve(): void;
 }
 
 /** Where data is kept: a PostgreSQL address, or else a folder. */
@@ -22,10 +30,10 @@ export interface StorePlace {
   folder: string;
   /** All rows at once take their time: backups wait for it. */
   isPatient?: boolean;
+  /** What the store held before is not missed: it is about to be put back. */
+  isNew?: boolean;
 }
 
-/** How long a writer waits for another process at the same file, ms: a backup takes less. */
-const BUSY_MS = 5000;
 const CONNECTIONS = 10;
 /**
  * PostgreSQL that cannot be reached, a lock that somebody holds, a statement that takes for ever: whoever
@@ -45,8 +53,10 @@ export function placeFrom(env: Record<string, string | undefined>): StorePlace {
 }
 
 /** Opens the store and brings its tables up to date. Throws when it cannot be written. */
-export async function openStore({ url, folder, isPatient }: StorePlace): Promise<Store> {
-  const store = url ? openPostgres(url, isPatient ? {} : PATIENCE) : openSqlite(folder);
+export async function openStore({ url, folder, isPatient, isNew }: StorePlace): Promise<Store> {
+  const store = url
+    ? openPostgres(url, isPatient ? {} : PATIENCE)
+    : openSqlite(folder, isNew ?? false);
   try {
     if (!url || isPatient) await migrate(store.db);
     else await migratePatiently(url);
@@ -68,20 +78,25 @@ async function migratePatiently(url: string): Promise<void> {
   }
 }
 
-function openSqlite(folder: string): Store {
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const file = new Database(join(folder, 'feltfoot.sqlite'));
-  file.pragma('journal_mode = WAL');
-  // FULL: an acknowledged row has reached the disk, whatever happens to machine or process after it.
-  file.pragma('synchronous = FULL');
-  file.pragma(`busy_timeout = ${BUSY_MS}`);
-  return storeOfFile(file);
-}
-
-/** A store on an open SQLite file. */
-export function storeOfFile(file: Database.Database): Store {
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
-  return { kind: 'sqlite', db, pool: null, close: () => db.destroy() };
+function openSqlite(folder: string, isNew: boolean): Store {
+  const file = openFile(folder);
+  const marker = new StoreMarker(folder, file);
+  const store = storeOfFile(file, folder);
+  try {
+    if (!isNew) marker.check();
+    marker.countOn();
+  } catch (error) {
+    file.close();
+    throw error;
+  }
+  return {
+    ...store,
+    checkpoint() {
+      const isEmpty = store.checkpoint();
+      if (isEmpty) marker.countOn();
+      return isEmpty;
+    }
+  };
 }
 
 function openPostgres(url: string, patience: pg.PoolConfig): Store {
@@ -91,7 +106,15 @@ function openPostgres(url: string, patience: pg.PoolConfig): Store {
   pool.on('error', () => {});
   pool.on('connect', (client) => client.on('error', () => {}));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
-  return { kind: 'postgres', db, pool, close: () => db.destroy() };
+  return {
+    kind: 'postgres',
+    db,
+    pool,
+    close: () => db.destroy(),
+    deleting: (work) => work(),
+    checkpoint: () => true,
+    keepReserve: () => {}
+  };
 }
 
 /** Two nodes that start together wait for each other: the migrator takes a lock. */

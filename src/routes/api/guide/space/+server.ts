@@ -4,6 +4,7 @@ import {
   bodyOf,
   cookieOf,
   database,
+  deleting,
   dropCookie,
   guideFrom,
   setCookie,
@@ -34,7 +35,7 @@ export const DELETE: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const db = await database();
-    await deleteSpace(db, guide.space);
+    await deleting(() => deleteSpace(db, guide.space));
     await endSession(db, cookieOf(event) ?? '');
     (await runtime()).feed.doubt(guide.space);
     dropCookie(event);

@@ -1,5 +1,5 @@
 import { clientWith, forgetClient, sharedAssignment } from '$lib/server/clients';
-import { answering, bodyOf, database } from '$lib/server/http';
+import { answering, bodyOf, database, deleting } from '$lib/server/http';
 import type { RequestHandler } from './$types';
 import { homeworkRequest } from '$lib/wire';
 
@@ -12,5 +12,5 @@ export const POST: RequestHandler = (event) =>
     const db = await database();
     const { id } = await sharedAssignment(db, share);
     const client = await clientWith(db, id, token);
-    if (client) await forgetClient(db, id, client.id);
+    if (client) await deleting(() => forgetClient(db, id, client.id));
   });

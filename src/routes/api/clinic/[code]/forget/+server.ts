@@ -1,4 +1,4 @@
-import { answering, bodyOf, database, roomKept, takeOne } from '$lib/server/http';
+import { answering, bodyOf, deleting, roomKept, takeOne } from '$lib/server/http';
 import { forgetParticipant } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -12,6 +12,6 @@ export const POST: RequestHandler = (event) =>
     const { token } = await bodyOf(event, clinicRequest.forget);
     takeOne(limits.sender, token);
     const { id } = await roomKept(event);
-    await forgetParticipant(await database(), id, token);
+    await deleting((db) => forgetParticipant(db, id, token));
     (await runtime()).feed.changed(id);
   });

@@ -1,4 +1,4 @@
-import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
+import { answering, bodyOf, database, deleting, guideFrom, timeNow } from '$lib/server/http';
 import { act, deleteRoom } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -17,5 +17,6 @@ export const POST: RequestHandler = (event) =>
 
 export const DELETE: RequestHandler = (event) =>
   answering(async () => {
-    await deleteRoom(await database(), await guideFrom(event), event.params.id);
+    const guide = await guideFrom(event);
+    await deleting((db) => deleteRoom(db, guide, event.params.id));
   });

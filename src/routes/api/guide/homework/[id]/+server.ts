@@ -1,5 +1,5 @@
 import { extend, refuseNotOwn, setClosed } from '$lib/server/assignments';
-import { answering, bodyOf, database, guideFrom, timeNow } from '$lib/server/http';
+import { answering, bodyOf, database, deleting, guideFrom, timeNow } from '$lib/server/http';
 import { deleteAssignments } from '$lib/server/retention';
 import type { RequestHandler } from './$types';
 import { homeworkOrder } from '$lib/wire';
@@ -24,5 +24,5 @@ export const DELETE: RequestHandler = (event) =>
     const guide = await guideFrom(event);
     const db = await database();
     await refuseNotOwn(db, guide, event.params.id);
-    await deleteAssignments(db, [event.params.id]);
+    await deleting(() => deleteAssignments(db, [event.params.id]));
   });

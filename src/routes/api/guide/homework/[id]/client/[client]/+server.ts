@@ -1,7 +1,7 @@
 import { assignmentOf } from '$lib/server/assignments';
 import { clientOf, forgetClient } from '$lib/server/clients';
 import { Refusal } from '$lib/server/faults';
-import { answering, database, guideFrom } from '$lib/server/http';
+import { answering, database, deleting, guideFrom } from '$lib/server/http';
 import type { RequestHandler } from './$types';
 
 export const prerender = false;
@@ -16,5 +16,5 @@ export const DELETE: RequestHandler = (event) =>
     // A client of another homework, and so perhaps of another guide, is not here.
     if (!assignment || !(await clientOf(db, id, client)))
       throw new Refusal(404, 'This client is not here, or wished to be deleted.');
-    await forgetClient(db, id, client);
+    await deleting(() => forgetClient(db, id, client));
   });

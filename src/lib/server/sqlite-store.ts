@@ -1,0 +1,71 @@
+import Database from 'better-sqlite3';
+import { Kysely, SqliteDialect } from 'kysely';
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { isDiskFull } from './faults';
+import { Reserve } from './reserve';
+import type { Store } from './store';
+import type { Tables } from './tables';
+
+/** The store in a folder; -wal and -shm beside it belong to it. */
+export const STORE_FILE = 'feltfoot.sqlite';
+
+/** How long a writer waits for another process at the same file, ms: a backup takes less. */
+const BUSY_MS = 5000;
+
+/** The file of a store, made where there is none. */
+export function openFile(folder: string): Database.Database {
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const file = new Database(join(folder, STORE_FILE));
+  file.pragma('journal_mode = WAL');
+  // FULL: an acknowledged row has reached the disk, whatever happens to machine or process after it.
+  file.pragma('synchronous = FULL');
+  // Deleted is deleted: what stood there is written over, in rows, indices and free pages.
+  file.pragma('secure_delete = ON');
+  file.pragma(`busy_timeout = ${BUSY_MS}`);
+  return file;
+}
+
+/** A store on an open SQLite file. */
+export function storeOfFile(file: Database.Database, folder = ''): Store {
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  const reserve = new Reserve(folder);
+  return {
+    kind: 'sqlite',
+    db,
+    pool: null,
+    close: () => db.destroy(),
+    checkpoint: () => checkpoint(file),
+    keepReserve: () => reserve.fill(),
+    async deleting(work) {
+      try {
+        return await work();
+      } catch (error) {
+        if (!isDiskFull(error)) throw error;
+        reserve.give();
+        return await work();
+      } finally {
+        checkpoint(file);
+        reserve.fill();
+      }
+    }
+  };
+}
+
+/**
+ * Brings all that was written into the file itself and empties the log, which would else hold what was
+ * deleted until it is written over. Where somebody reads an older state it is left for the next time.
+ * @returns whether the log is empty
+ */
+function checkpoint(file: Database.Database): boolean {
+  file.pragma('busy_timeout = 0');
+  try {
+    const [{ busy }] = file.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
+    return busy === 0;
+  } catch {
+    // A full disk, or a file that can only be read: the log is whole, and stays.
+    return false;
+  } finally {
+    file.pragma(`busy_timeout = ${BUSY_MS}`);
+  }
+}
