@@ -21,6 +21,10 @@ export interface Checked {
   seconds: number;
 }
 
+/** A learner who meets a generator for years should not know its questions: so many in so many seeds. */
+const LEAST_DIFFERENT = 200;
+const MANY_SEEDS = 1000;
+
 process.on('message', ({ ids, seeds }: Task) => {
   for (const id of ids) {
     const generator = GENERATORS.find((one) => one.id === id);
@@ -35,14 +39,20 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
   const items = found.flatMap(({ item }) => (item ? [item] : []));
   const places = placesOf(items);
   // Seeds in a row put the key into each place in turn, so counts differ by one at most.
+  const different = new Set(items.map(nameOf)).size;
+  const few =
+    seeds.length >= MANY_SEEDS && different < LEAST_DIFFERENT && !generator.few
+      ? [`all: ${different} different questions, fewer than ${LEAST_DIFFERENT}`]
+      : [];
   const uneven = Math.max(0, ...places) - Math.min(...places) > 1 ? ['all: uneven places'] : [];
   return {
     id: generator.id,
     asked: seeds.length,
-    different: new Set(items.map(nameOf)).size,
+    different,
     faults: [
       ...found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
-      ...uneven
+      ...uneven,
+      ...few
     ],
     places,
     longest: longestOf(items),

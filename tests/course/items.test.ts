@@ -13,8 +13,7 @@ import {
   type OrderAnswer
 } from '../../src/lib/course/items';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
-import { simulate } from '../../src/lib/model';
-import { tied } from '../tied';
+import { FOOT_M, simulate } from '../../src/lib/model';
 
 /**
  * `npm run check:items`, a step of `npm test`, checks all that is drawn; one each, not the same for all, keeps them
@@ -42,10 +41,12 @@ describe('generated questions', () => {
 
   test('that say another way of the tip than the run has are found out', () => {
     const item = itemOf('bait-way-of-slow-drag', 1);
-    const ask = item.ask.replace(/goes \{length:[^}]*\}/, 'goes {length:0.2800}');
-    expect(faultsOf({ ...item, ask })).toEqual([
-      tied('the tip is said to go 11~in and goes 1~ft'),
-      tied('the tip is said to go 28~cm and goes 30~cm')
+    const cases = item.cases.map((one) => ({ ...one, caption: 'The sweep of {5 ft|1.5 m}' }));
+    const tip = (item.cases[0] && /of \{([\d½]+) ft/.exec(item.cases[0].caption)?.[1]) ?? '';
+    const tip_m = (Number(tip.replace('½', '.5')) * FOOT_M).toFixed(3);
+    expect(tipFaults({ ...item, cases })).toEqual([
+      `the tip is said to go 1.524 m and goes ${tip_m} m`,
+      `the tip is said to go 1.500 m and goes ${tip_m} m`
     ]);
   });
 
@@ -60,7 +61,9 @@ describe('generated questions', () => {
     expect(faultsOf({ ...row, answer: turned })[0]).toMatch(/^the order is /);
 
     const kind = itemOf('felt-smooth', 1);
-    const other = { ...(kind.answer as ChooseAnswer), key: 'knocks' };
+    const { options: kinds, key: felt } = kind.answer as ChooseAnswer;
+    const unfelt = kinds.find(({ id }) => id !== felt)?.id ?? '';
+    const other = { ...(kind.answer as ChooseAnswer), key: unfelt };
     expect(faultsOf({ ...kind, answer: other })).toEqual(['the run does not show the key alone']);
 
     const plan = itemOf('weight-and-pace', 2);
@@ -78,6 +81,29 @@ describe('generated questions', () => {
     expect(faultsOf({ ...stop, answer: { ...rest, key, band, errors } })).toEqual([
       'error close is within the band'
     ]);
+  });
+
+  test('whose count another depth might have are found out', () => {
+    const count = itemOf('count-to-depth', 1);
+    const { key, options } = count.answer as ChooseAnswer;
+    const wrong = options.find(({ id }) => id !== key)?.id ?? '';
+    const moved = { ...(count.answer as ChooseAnswer), key: wrong };
+    expect(faultsOf({ ...count, answer: moved })).toEqual([`what comes to it is ${key}`]);
+  });
+
+  test('that say a converted number, a banned word, or no reason are found out', () => {
+    const item = itemOf('mood', 1);
+    expect(faultsOf({ ...item, ask: 'How far is {length:0.9}?' })[0]).toMatch(
+      /converted, not round/
+    );
+    expect(faultsOf({ ...item, ask: 'Which shall it be?' })[0]).toMatch(/“shall”/);
+    expect(faultsOf({ ...item, explain: 'So.' })).toEqual(['it is not explained']);
+    const { options } = item.answer as ChooseAnswer;
+    const answer = {
+      ...(item.answer as ChooseAnswer),
+      options: [{ ...options[0], reply: 'No.' }, ...options.slice(1)]
+    };
+    expect(faultsOf({ ...item, answer })).toEqual(['a reply gives no reason: No.']);
   });
 
   test('are the same for the same seed, and differ between seeds', () => {

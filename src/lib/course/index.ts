@@ -16,10 +16,17 @@ export type {
 } from './lesson';
 export { parseLesson } from './parse-lesson';
 export { allLessons, findChallenge, findLesson, loadLessons } from './load';
-export { answerOf, isCertainPrediction, type PredictAnswer } from './prediction';
+export {
+  answerOf,
+  askedFigures,
+  type AskedFigure,
+  isCertainPrediction,
+  type PredictAnswer
+} from './prediction';
 export { checkLesson, type ContentReport, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill, type Sitting } from './drills';
+export { figureWords } from './figure-words';
 export { glossary, type Term } from './glossary';
 export { nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';

@@ -59,12 +59,7 @@ const option = v.strictObject({
   says: text,
   /** What is true of the run if this option is right. The key is computed, never typed in. */
   holds: v.pipe(
-    v.strictObject({
-      travel_m: v.optional(range),
-      peak_height_m: v.optional(range),
-      /** Share of its moving time on the bottom, 0–1. */
-      contact: v.optional(range)
-    }),
+    v.strictObject(v.entriesFromList(MEASURE_NAMES, v.optional(range))),
     v.check((holds) => Object.keys(holds).length > 0, 'must name a quantity')
   ),
   /** The answer to whoever chose it: why it is so, or which error leads there. */

@@ -1,5 +1,6 @@
 import { parseScenario, simulateScenario, type Result } from '../model';
-import { contactWhileMoving, cornersOf } from '../scoring';
+import { cornersOf } from '../scoring';
+import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/figures';
 import type { Option, PredictQuestion } from './lesson';
 
 export interface PredictAnswer {
@@ -33,12 +34,25 @@ export function isCertainPrediction(question: PredictQuestion): boolean {
   });
 }
 
+/** A quantity of a run that was asked about, SI. */
+export interface AskedFigure {
+  of: MeasureName;
+  value: number;
+}
+
+/** What the key says of the run, in figures: the quantities that were asked, and no other. */
+export function askedFigures({ key, result }: PredictAnswer): AskedFigure[] {
+  return MEASURE_NAMES.filter((measure) => key.holds[measure] !== undefined).map((of) => ({
+    of,
+    value: MEASURES[of].of(result)
+  }));
+}
+
 function holds({ holds: asked }: Option, result: Result): boolean {
-  const isIn = (value: number, range?: [number, number]) =>
-    range === undefined || (range[0] <= value && value <= range[1]);
-  return (
-    isIn(result.travel_m, asked.travel_m) &&
-    isIn(result.peak_height_m, asked.peak_height_m) &&
-    isIn(contactWhileMoving(result), asked.contact)
-  );
+  return MEASURE_NAMES.every((measure) => {
+    const range = asked[measure];
+    if (range === undefined) return true;
+    const value = MEASURES[measure].of(result);
+    return range[0] <= value && value <= range[1];
+  });
 }

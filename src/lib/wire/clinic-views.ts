@@ -45,9 +45,9 @@ const shown = v.variant('kind', [
 ]);
 export type ShownRound = v.InferOutput<typeof shown>;
 
-/** What the model's run came to, of the quantity that was asked for: m, m, or a share 0–1. */
+/** What the model's run came to, of the quantity that was asked for, SI; a share from 0 to 1. */
 const outcome = v.object({
-  of: v.picklist(['travel_m', 'peak_height_m', 'contact']),
+  of: v.picklist(['travel_m', 'peak_height_m', 'contact', 'fall_s', 'airborne_s', 'pull_N']),
   value: v.number()
 });
 export type ModelOutcome = v.InferOutput<typeof outcome>;

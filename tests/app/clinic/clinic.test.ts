@@ -10,7 +10,7 @@ import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
-import { ADVICE, clock, measuredWords, turnoutWords } from '../../../src/lib/app/clinic/words';
+import { ADVICE, clock, turnoutWords } from '../../../src/lib/app/clinic/words';
 import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';
@@ -268,12 +268,6 @@ test('a view that says the same in part keeps that part', () => {
   expect(next.shown).toBe(before.shown);
 });
 
-test('what a run came to is said of what was asked for', () => {
-  expect(measuredWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
-    tied('1~ft'),
-    'the jig went away from you'
-  ]);
-  expect(measuredWords({ of: 'peak_height_m', value: 0.1 }, 'metric')[1]).toBe('off the bottom');
-  expect(measuredWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe(tied('50~%'));
+test('a clock is read in minutes and seconds', () => {
   expect([clock(120), clock(5)]).toEqual(['2:00', '0:05']);
 });

@@ -1,5 +1,4 @@
-import { formatLength, formatShare, type Units } from '$lib/scoring';
-import type { FirstVote, ModelOutcome, PhoneView, VoteAdvice } from '$lib/wire';
+import type { FirstVote, PhoneView, VoteAdvice } from '$lib/wire';
 
 /**
  * What the instructor does next, by what the room said. It stands on the screen that the room reads
@@ -45,17 +44,6 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
   if (shown.kind === 'try') return shown.again || ballot > 1 ? 'Your hand, once more' : 'Your hand';
   const name = shown.kind === 'predict' ? 'Say it first' : 'The same, elsewhere';
   return ballot > 1 ? `${name}, vote ${ballot}` : name;
-}
-
-/** What the model's run came to, as a figure and what it is of. */
-export function measuredWords(
-  { of, value }: ModelOutcome,
-  units: Units
-): [figure: string, of: string] {
-  if (of === 'contact') return [formatShare(value), 'of its way on the bottom'];
-  if (of === 'peak_height_m') return [formatLength(value, units), 'off the bottom'];
-  const way = value < 0 ? 'the jig went away from you' : 'the jig came';
-  return [formatLength(Math.abs(value), units), way];
 }
 
 /** Whole seconds as minutes and seconds: 1:05. */

@@ -1,12 +1,13 @@
 import {
   answerOf,
+  askedFigures,
   findLesson,
   loadLessons,
   type PredictQuestion,
   type ShownRun
 } from '../../course';
 import { itemOf, type Item } from '../../course/items';
-import { contactWhileMoving, DataError } from '../../scoring';
+import { DataError } from '../../scoring';
 import type { ModelOutcome } from '../../wire';
 
 /** A question that a room votes on, with all that is known of it. */
@@ -53,14 +54,8 @@ function predictPoll({ lesson, section: at }: Extract<AskedRound, { kind: 'predi
 }
 
 function answered(question: PredictQuestion): { key: string; measured: ModelOutcome } {
-  const { key, result } = answerOf(question);
-  if (key.holds.travel_m) {
-    return { key: key.id, measured: { of: 'travel_m', value: result.travel_m } };
-  }
-  if (key.holds.peak_height_m) {
-    return { key: key.id, measured: { of: 'peak_height_m', value: result.peak_height_m } };
-  }
-  return { key: key.id, measured: { of: 'contact', value: contactWhileMoving(result) } };
+  const answer = answerOf(question);
+  return { key: answer.key.id, measured: askedFigures(answer)[0] };
 }
 
 /** What is given, and the question itself: a hall reads one sentence large, not four. */

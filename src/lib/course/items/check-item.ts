@@ -1,8 +1,10 @@
-import { wordingFault } from '../../scoring';
+import { inUnits, wordingFault, type Units } from '../../scoring';
+import { reportFaults, voiceFaults, wordCount } from '../voice';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
 import { isAbove, measured, shownScenarioOf } from './measure';
 import { onlyWithin } from './limits-item';
+import { onlyScaled } from './scaled-item';
 import { isCertainSign } from './sign';
 import { tipFaults } from './tip-said';
 
@@ -10,28 +12,58 @@ import { tipFaults } from './tip-said';
 const LONGEST = { ask: 330, option: 70 };
 /** Options differ in length by less than this, so that length gives nothing away. */
 const LIKE_LENGTH = 26;
+/** Fewer words give no reason. The reply tells why the chosen one is wrong, what is explained why the right one is right. */
+const LEAST_WORDS = { reply: 3, explain: 6 };
+const UNITS: readonly Units[] = ['imperial', 'metric'];
 
 /** What is wrong with an item, computed from its cases anew; empty for a good one. */
 export function faultsOf(item: Item): string[] {
   return [...wordFaults(item), ...answerFaults(item), ...evidenceFaults(item), ...tipFaults(item)];
 }
 
-function wordFaults({ ask, answer, explain }: Item): string[] {
+function wordFaults(item: Item): string[] {
+  const { ask, answer, explain, cases } = item;
   const says =
     answer.form === 'choose' ? answer.options : answer.form === 'order' ? answer.things : [];
-  const lengths = says.map((one) => one.says.replace(/\{[^}]*\}/g, '12 in').length);
-  const texts = [ask, explain, ...says.map((one) => one.says)];
+  const authored = [ask, ...says.map((one) => one.says), ...cases.map(({ caption }) => caption)];
+  const replies = repliesOf(answer);
+  const texts = [...authored, ...replies, explain];
   return [
     ...texts.flatMap((text) => (wordingFault(text) ? [`cannot write ${wordingFault(text)}`] : [])),
     ...texts
       .filter((text) => /NaN|Infinity|undefined/.test(text))
       .map((text) => `nonsense: ${text}`),
+    ...authored.flatMap(voiceFaults),
+    ...[...replies, explain].flatMap(reportFaults),
+    ...replies
+      .filter((reply) => wordCount(reply) < LEAST_WORDS.reply)
+      .map((reply) => `a reply gives no reason: ${reply}`),
+    ...(wordCount(explain) < LEAST_WORDS.explain ? ['it is not explained'] : []),
+    ...UNITS.flatMap((units) =>
+      lengthFaults(
+        inUnits(ask, units),
+        says.map((one) => inUnits(one.says, units))
+      )
+    )
+  ];
+}
+
+function lengthFaults(ask: string, says: readonly string[]): string[] {
+  const lengths = says.map((one) => one.length);
+  return [
     ...(ask.length > LONGEST.ask ? [`ask: ${ask.length} characters`] : []),
     ...(Math.max(0, ...lengths) > LONGEST.option ? ['an option is too long'] : []),
     ...(Math.max(...lengths) - Math.min(...lengths) > LIKE_LENGTH
       ? ['options of unlike length']
       : [])
   ];
+}
+
+/** What is said to each answer, the right one included. */
+function repliesOf(answer: Item['answer']): string[] {
+  if (answer.form === 'choose') return answer.options.map(({ reply }) => reply);
+  if (answer.form === 'order') return [answer.right, answer.reversed, answer.other];
+  return [answer.right, answer.other, ...answer.errors.map(({ reply }) => reply)];
 }
 
 function answerFaults({ answer }: Item): string[] {
@@ -82,19 +114,19 @@ function evidenceFaults(item: Item): string[] {
       const isOne = isCertainSign(cases[0].run, evidence.signs, key, evidence.unknowns);
       return isOne ? [] : ['the run does not show the key alone'];
     }
-    case 'limit': {
-      const within = cases
-        .map(({ run }) => measured(run, evidence.measure, evidence.unknowns))
-        .map(({ nominal, corners }) =>
-          [nominal, ...corners].every((value) => value <= evidence.most)
-        );
-      const key = evidence.ids[within.lastIndexOf(true)];
-      return answer.form === 'choose' && answer.key === key ? [] : [`the last within is ${key}`];
+    case 'scaled': {
+      const right = onlyScaled(
+        cases.map(({ run }) => run),
+        evidence
+      );
+      const key = right === null ? 'none' : evidence.ids[right];
+      return answer.form === 'choose' && answer.key === key ? [] : [`what comes to it is ${key}`];
     }
     case 'limits': {
       const within = onlyWithin(
         cases.map(({ run }) => run),
-        evidence.limits
+        evidence.limits,
+        evidence.timed_s
       );
       const key = within === null ? 'none' : evidence.ids[within];
       return answer.form === 'choose' && answer.key === key ? [] : [`within its limits is ${key}`];

@@ -1,5 +1,6 @@
 import { FOOT_M, INCH_M, OUNCE_KG, type SetupInput } from '../../model';
 import type { Random } from '../../model';
+import { saidOut, saidWeight } from './said';
 
 export function pick<T>(random: Random, from: readonly T[]): T {
   return from[Math.floor(random() * from.length)];
@@ -32,11 +33,19 @@ const HAND_M = 1.2;
 /** Fast tip of a medium-heavy rod, N/m. */
 const TIP_N_M = 20;
 
+/** Lines by what is on the spool's label, with the diameter that goes with it (makers differ by a tenth). */
 export const DRAWN_LINES = {
-  fluorocarbon: { material: 'fluorocarbon', diameter_m: 0.0003 },
-  nylon: { material: 'nylon', diameter_m: 0.00033 },
+  fluorocarbon: { material: 'fluorocarbon', diameter_m: 0.00028 },
+  nylon: { material: 'nylon', diameter_m: 0.00032 },
   braid: { material: 'braid', diameter_m: 0.00023 }
 } as const;
+type DrawnLine = keyof typeof DRAWN_LINES;
+const LINE_NAMES = ['fluorocarbon', 'nylon', 'braid'] as const;
+const SAID_LINES: Readonly<Record<DrawnLine, string>> = {
+  fluorocarbon: '{12-lb|0.28 mm} fluorocarbon',
+  nylon: '{12-lb|0.32 mm} mono',
+  braid: '{20-lb|0.23 mm} braid'
+};
 
 export const oz = (ounces: number) => ounces * OUNCE_KG;
 export const ft = (feet: number) => feet * FOOT_M;
@@ -46,55 +55,49 @@ export const inch = (inches: number) => inches * INCH_M;
 const WEIGHTS_OZ: readonly [under_ft: number, oz: readonly number[]][] = [
   [12, [1 / 4, 3 / 8, 1 / 2]],
   [20, [3 / 8, 1 / 2, 5 / 8]],
-  [30, [1 / 2, 3 / 4, 1]]
+  [60, [1 / 2, 3 / 4, 1]]
 ];
-
-/** A depth, and which of its three weights, which line, how long a cast and how much slack go with it. */
-interface Outfit {
-  feet: number;
-  heavy: 0 | 1 | 2;
-  line: keyof typeof DRAWN_LINES;
-  cast_ft: number;
-  slack_in: number;
-  friction: number;
-}
 
 /**
- * Boats as they lie: two at each depth. They are few, so that all questions that a generator can ask
- * can be checked, and each value goes with different others, so that none gives another away.
+ * Boats as they lie: three at each depth, one with each of its weights. They are few, so that a thousand
+ * questions can be checked in minutes, and what goes with a depth is dealt in other rounds than its
+ * weights, so that no value gives another away.
  */
-const OUTFITS: readonly Outfit[] = [
-  { feet: 8, heavy: 0, line: 'nylon', cast_ft: 35, slack_in: 1, friction: 0.3 },
-  { feet: 8, heavy: 2, line: 'fluorocarbon', cast_ft: 55, slack_in: 2, friction: 0.4 },
-  { feet: 10, heavy: 1, line: 'fluorocarbon', cast_ft: 45, slack_in: 3, friction: 0.4 },
-  { feet: 10, heavy: 2, line: 'braid', cast_ft: 65, slack_in: 1, friction: 0.3 },
-  { feet: 12, heavy: 0, line: 'braid', cast_ft: 55, slack_in: 2, friction: 0.4 },
-  { feet: 12, heavy: 1, line: 'fluorocarbon', cast_ft: 35, slack_in: 3, friction: 0.3 },
-  { feet: 15, heavy: 2, line: 'nylon', cast_ft: 65, slack_in: 2, friction: 0.3 },
-  { feet: 15, heavy: 0, line: 'fluorocarbon', cast_ft: 45, slack_in: 1, friction: 0.4 },
-  { feet: 18, heavy: 1, line: 'fluorocarbon', cast_ft: 55, slack_in: 3, friction: 0.3 },
-  { feet: 18, heavy: 2, line: 'braid', cast_ft: 45, slack_in: 2, friction: 0.4 },
-  { feet: 22, heavy: 0, line: 'fluorocarbon', cast_ft: 65, slack_in: 1, friction: 0.4 },
-  { feet: 22, heavy: 1, line: 'nylon', cast_ft: 35, slack_in: 3, friction: 0.3 }
-];
+const DEPTHS_FT = [8, 10, 12, 15, 18, 20, 22, 25];
+const CASTS_FT = [35, 45, 55, 65];
+const SLACKS_IN = [1, 2, 3];
+const FRICTIONS = [0.3, 0.4];
+const OUTFITS = DEPTHS_FT.flatMap((feet, d) =>
+  [0, 1, 2].map((heavy) => ({
+    feet,
+    ounces: weightsFor(feet)[heavy],
+    line: LINE_NAMES[(d + 2 * heavy) % LINE_NAMES.length],
+    cast_ft: CASTS_FT[(d + heavy) % CASTS_FT.length],
+    slack_in: SLACKS_IN[(d + heavy) % SLACKS_IN.length],
+    friction: FRICTIONS[(d + heavy) % FRICTIONS.length]
+  }))
+);
+
+function weightsFor(feet: number): readonly number[] {
+  return (WEIGHTS_OZ.find(([under]) => feet <= under) ?? WEIGHTS_OZ[2])[1];
+}
 
 interface Wanted {
   depth_m?: number;
   mass_kg?: number;
   cast_m?: number;
   slack_m?: number;
+  line?: DrawnLine;
 }
 
 /** Water and gear as a boat has them; what is `wanted` stands. */
 export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { start: object } {
   const outfit = pick(random, OUTFITS);
-  const depth_m = wanted.depth_m ?? ft(outfit.feet);
-  const weights = WEIGHTS_OZ.find(([under]) => depth_m <= ft(under)) ?? WEIGHTS_OZ[2];
   return {
-    water: { depth_m, temperature_C: 15 },
+    water: { depth_m: wanted.depth_m ?? ft(outfit.feet), temperature_C: 15 },
     bottom: { friction: outfit.friction },
-    line: { ...DRAWN_LINES[outfit.line] },
-    bait: { mass_kg: wanted.mass_kg ?? oz(weights[1][outfit.heavy]), drag_area_m2: 7e-4 },
+    line: { ...DRAWN_LINES[wanted.line ?? outfit.line] },
+    bait: { mass_kg: wanted.mass_kg ?? oz(outfit.ounces), drag_area_m2: 7e-4 },
     rod: { length_m: REACH_M, pivot_height_m: HAND_M, tip_stiffness_N_per_m: TIP_N_M },
     start: {
       bait_x_m: wanted.cast_m ?? ft(outfit.cast_ft),
@@ -103,12 +106,45 @@ export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { st
   };
 }
 
-/** "In {depth} of water a {weight} jig lies {depth} out." */
-export function placeWords({ water, bait, start }: SetupInput): string {
-  return `In ${depth(water.depth_m)} of water a jig of ${weightToken(bait.mass_kg)} lies ${depth(start.bait_x_m)} out.`;
+/** Trailers, by how much water the jig then pushes aside, m². From memory; nobody has published one. */
+export const TRAILERS = [
+  { says: 'no trailer', drag_area_m2: 4e-4 },
+  { says: 'a small trailer', drag_area_m2: 7e-4 },
+  { says: 'a big trailer', drag_area_m2: 13e-4 }
+] as const;
+
+const FALL_DEPTHS_FT = [8, 10, 12, 15, 18, 22, 26, 30];
+const FALL_CAST_FT = 40;
+
+/** A jig about to fall: depth, one of its weights, a trailer and a line, each drawn by itself. */
+export function drawFall(random: Random, depths_ft: readonly number[] = FALL_DEPTHS_FT) {
+  const feet = pick(random, depths_ft);
+  const trailer = pick(random, TRAILERS);
+  const wanted = {
+    depth_m: ft(feet),
+    mass_kg: oz(pick(random, weightsFor(feet))),
+    cast_m: ft(FALL_CAST_FT),
+    line: pick(random, LINE_NAMES)
+  };
+  const gear = drawGear(() => 0, wanted);
+  return {
+    feet,
+    trailer,
+    setup: { ...gear, bait: { ...gear.bait, drag_area_m2: trailer.drag_area_m2 } }
+  };
 }
 
+/** What is on the spool: 12-lb mono, or 0.32 mm mono. */
+export function saidLine(setup: SetupInput): string {
+  return SAID_LINES[setup.line.material as DrawnLine];
+}
+
+/** Depth, jig, line and how far out, in two short sentences. */
+export function placeWords(setup: SetupInput): string {
+  const { water, bait, start } = setup;
+  return `${saidOut(water.depth_m)} of water. A ${saidWeight(bait.mass_kg)} jig sits ${saidOut(start.bait_x_m)} out on ${saidLine(setup)}.`;
+}
+
+/** What happened, converted and exact to what a hand can use. */
 export const lengthToken = (m: number) => `{length:${m.toFixed(4)}}`;
-export const depth = (m: number) => `{depth:${m.toFixed(4)}}`;
-export const weightToken = (kg: number) => `{weight:${kg.toFixed(6)}}`;
 export const timeToken = (s: number) => `{time:${s.toFixed(2)}}`;

@@ -24,11 +24,31 @@ export const MEASURE_NAMES = Object.keys(MEASURES) as MeasureName[];
 /** A bait that came less far than this hardly moved, m: half a foot. */
 const HARDLY_M = 0.15;
 
+/** A jig is not lifted so far by pebbles, and is by rocks, m: gravel is 4–12 mm high, chunk rock 40–140. */
+const PEBBLE_M = 0.04;
+const ROCK_M = 0.05;
+/** The pull that starts a jig beside the pull that keeps it going: mud holds it at twice, sand does not. */
+const STUCK = 1.6;
+const EVEN = 1.4;
+/** A jig that has come so far is under way, m. */
+const UNDER_WAY_M = 0.05;
+
 /** What a run can be seen to have done. No two of those set against each other hold of one run. */
 export const SIGNS = {
   knocks: ({ events }) => count(events, 'stone') >= 3 && count(events, 'stem slips') === 0,
   springs: ({ events }) => lateSlips(events) >= 2 && count(events, 'stone') === 0,
-  smooth: ({ events }) => count(events, 'stone') === 0 && lateSlips(events) === 0,
+  smooth: ({ events }) => isSmooth(events),
+  'fine ticks': ({ events, peak_height_m }) =>
+    count(events, 'stone') >= 10 && peak_height_m < PEBBLE_M && count(events, 'stem slips') === 0,
+  'rock knocks': ({ events, peak_height_m }) =>
+    count(events, 'stone') >= 7 && peak_height_m > ROCK_M && count(events, 'stem slips') === 0,
+  'long loads': ({ events }) =>
+    count(events, 'stone') >= 1 && count(events, 'stone') <= 6 && lateSlips(events) === 0,
+  'bends and slips': ({ events }) =>
+    lateSlips(events) >= 1 && lateSlips(events) <= 4 && count(events, 'stone') === 0,
+  'keeps catching': ({ events }) => lateSlips(events) >= 6 && count(events, 'stone') === 0,
+  'sucks at the start': (result) => isSmooth(result.events) && startPull(result) > STUCK,
+  'even from the start': (result) => isSmooth(result.events) && startPull(result) < EVEN,
   lifted: ({ peak_height_m }) => isOffBottom(peak_height_m),
   'stayed down': ({ peak_height_m, travel_m }) =>
     !isOffBottom(peak_height_m) && travel_m > HARDLY_M,
@@ -82,6 +102,22 @@ function read(result: Result): Figures {
 /** From the splash to the bottom, s; infinite for a bait that has not come down. */
 function fallTime({ events }: Result): number {
   return events.find(({ kind }) => kind === 'bottom')?.t_s ?? Infinity;
+}
+
+function isSmooth(events: Result['events']): boolean {
+  return count(events, 'stone') === 0 && lateSlips(events) === 0;
+}
+
+/** Hardest pull until the jig is under way, as a multiple of the middle one while it goes on. */
+function startPull({ trace: { bait_x_m, tip_tension_N } }: Result): number {
+  const last = bait_x_m.length - 1;
+  const isFrom = (from: number, i: number) => Math.abs(bait_x_m[i] - from) >= UNDER_WAY_M;
+  let begun = 0;
+  while (begun < last && !isFrom(bait_x_m[0], begun)) begun++;
+  let ended = last;
+  while (ended > begun && !isFrom(bait_x_m[last], ended)) ended--;
+  const steady = [...tip_tension_N.slice(begun, ended + 1)].sort((a, b) => a - b);
+  return Math.max(...tip_tension_N.slice(0, begun + 1)) / steady[Math.floor(steady.length / 2)];
 }
 
 function count(events: Result['events'], kind: string): number {

@@ -8,6 +8,8 @@ export interface Generator {
   id: string;
   kind: ItemKind;
   objective: string;
+  /** Why it has fewer than 200 different questions in 1,000 seeds, where it has. */
+  few?: string;
   /** One attempt. Null where the draw makes no fair question: it is then drawn again. */
   make: (random: Random) => ItemDraft | null;
 }

@@ -59,10 +59,12 @@ export interface MarkAnswer {
 
 export type Answer = ChooseAnswer | OrderAnswer | MarkAnswer;
 
-/** Of a run, in whatever corner of what is unknown, this measure must not be above `most`, SI. */
+/** Of a run, in whatever corner of what is unknown, this measure must lie between these, SI. */
 export interface Limit {
   measure: MeasureName;
   unknowns: Unknowns;
+  /** From nothing on where it is left out. */
+  least?: number;
   most: number;
 }
 
@@ -72,10 +74,20 @@ export type Evidence =
   | { is: 'value'; measure: MeasureName; unknowns: Unknowns }
   /** Options or things stand for the cases in `cases` order by id; the key follows from their measures. */
   | { is: 'rank'; measure: MeasureName; unknowns: Unknowns; ids: string[]; pick?: 'most' | 'least' }
-  /** The key is the last of the cases whose measure stays within `most`. */
-  | { is: 'limit'; measure: MeasureName; unknowns: Unknowns; ids: string[]; most: number }
-  /** Each option has a case for each limit, in turn; the key's alone keep within all of them. */
-  | { is: 'limits'; limits: Limit[]; ids: string[] }
+  /** The first case was timed at `known`; the others stand for the options, the key's alone comes to `given`. */
+  | {
+      is: 'scaled';
+      measure: MeasureName;
+      unknowns: Unknowns;
+      ids: string[];
+      known: number;
+      given: number;
+    }
+  /**
+   * Each option has a case for each limit, in turn; the key's alone keep within all of them. Where the
+   * learner has timed a fall, it is the first case, and all falls are slowed as that one was.
+   */
+  | { is: 'limits'; limits: Limit[]; ids: string[]; timed_s?: number }
   /** Each option names a sign; of these the first case shows the key's alone. */
   | { is: 'sign'; signs: Record<string, SignName>; unknowns: Unknowns }
   /** The fact that is asked about shows in the cases: the most first by the measure, surely. */

@@ -1,7 +1,8 @@
 import type { ShownRun } from '../lesson';
 import type { ItemDraft } from './generator';
 import type { Limit } from './item';
-import { sideOf } from './limit-item';
+import { MEASURES } from './figures';
+import { measured } from './measure';
 
 export interface Plan {
   id: string;
@@ -12,20 +13,32 @@ export interface Plan {
   reply: string;
 }
 
+/** A fall that the learner has timed: what it came to, s, and the run of it. */
+interface Timed {
+  caption: string;
+  run: ShownRun;
+  fall_s: number;
+}
+
 interface Wanted {
   ask: string;
   limits: readonly Limit[];
   plans: readonly Plan[];
+  timed?: Timed;
   right: string;
   explain: string;
 }
 
 /** The one plan that keeps within every limit. Null where the model is not sure that it is just one. */
-export function onlyGood({ ask, limits, plans, right, explain }: Wanted): ItemDraft | null {
-  const cases = plans.flatMap(({ runs }) => runs);
+export function onlyGood({ ask, limits, plans, timed, right, explain }: Wanted): ItemDraft | null {
+  const cases = [
+    ...(timed ? [{ caption: timed.caption, run: timed.run }] : []),
+    ...plans.flatMap(({ runs }) => runs)
+  ];
   const good = onlyWithin(
     cases.map(({ run }) => run),
-    limits
+    limits,
+    timed?.fall_s
   );
   if (good === null) return null;
   const options = plans.map(({ id, says, reply }, i) => ({
@@ -37,21 +50,54 @@ export function onlyGood({ ask, limits, plans, right, explain }: Wanted): ItemDr
     ask,
     explain,
     answer: { form: 'choose', options, key: plans[good].id },
-    evidence: { is: 'limits', limits: [...limits], ids: plans.map(({ id }) => id) },
+    evidence: {
+      is: 'limits',
+      limits: [...limits],
+      ids: plans.map(({ id }) => id),
+      ...(timed && { timed_s: timed.fall_s })
+    },
     cases
   };
 }
 
 /**
  * Which plan keeps within all limits, each other one being surely beyond one of them; null where that
- * is not so. `runs` has a run for each limit of the first plan, then of the second, and so on.
+ * is not so. `runs` has a run for each limit of the first plan, then of the second, and so on; where
+ * a fall was timed, its run comes before them, and what is unknown slows all falls as it slowed that.
  */
-export function onlyWithin(runs: readonly ShownRun[], limits: readonly Limit[]): number | null {
+export function onlyWithin(
+  runs: readonly ShownRun[],
+  limits: readonly Limit[],
+  timed_s?: number
+): number | null {
+  const [base, own] = timed_s === undefined ? [null, runs] : [runs[0], runs.slice(1)];
   const width = limits.length;
-  const plans = Array.from({ length: runs.length / width }, (_, i) =>
-    limits.map((limit, k) => sideOf(runs[i * width + k], limit))
+  const plans = Array.from({ length: own.length / width }, (_, i) =>
+    limits.map((limit, k) => {
+      const values = valuesOf(own[i * width + k], limit);
+      const isTimed = base !== null && limit.measure === 'fall_s';
+      const scale = isTimed ? valuesOf(base, limit).map((fall_s) => (timed_s ?? 0) / fall_s) : [];
+      return sideOf(
+        values.map((value, c) => value * (scale[c] ?? 1)),
+        limit
+      );
+    })
   );
   const good = plans.findIndex((sides) => sides.every((side) => side === 'within'));
   const isSure = plans.every((sides, i) => i === good || sides.includes('beyond'));
   return good >= 0 && isSure ? good : null;
+}
+
+/** As it is said, and in every corner of what is unknown. */
+function valuesOf(run: ShownRun, { measure, unknowns }: Limit): number[] {
+  const { nominal, corners } = measured(run, measure, unknowns);
+  return [nominal, ...corners];
+}
+
+/** Which side of a limit these values are on; a bit beyond does not count as beyond. */
+function sideOf(values: readonly number[], { measure, least = -Infinity, most }: Limit) {
+  const apart = MEASURES[measure].least;
+  if (values.every((value) => value >= least && value <= most)) return 'within';
+  const isOver = values.every((value) => value > most + apart);
+  return isOver || values.every((value) => value < least - apart) ? 'beyond' : 'unsure';
 }

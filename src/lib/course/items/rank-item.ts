@@ -9,7 +9,7 @@ export interface Contender {
   id: string;
   says: string;
   run: ShownRun;
-  /** To whoever chooses it wrongly. */
+  /** Why it is not the one, to whoever chooses it; what it came to is added. */
   reply?: string;
 }
 
@@ -46,12 +46,17 @@ export function chooseBy(
 ): ItemDraft | null {
   const ranked = rankedOf(wanted);
   if (ranked === null) return null;
-  const { pick, right, contenders } = wanted;
+  const { pick, right, measure, contenders } = wanted;
   const best = pick === 'most' ? ranked[0] : ranked[ranked.length - 1];
+  const cameTo = (id: string) =>
+    written(ranked.find((one) => one.id === id)?.measured.nominal ?? NaN, measure);
   const options = contenders.map(({ id, says, reply = '' }) => ({
     id,
     says,
-    reply: id === best.id ? right : reply
+    reply:
+      id === best.id
+        ? right
+        : `${reply} It comes to ${cameTo(id)}, the right one to ${cameTo(best.id)}.`
   }));
   const draft = draftOf(wanted, ranked);
   const evidence = { ...draft.evidence, pick };

@@ -157,7 +157,7 @@ export const choices = [
     'Braid feels the most. What’s the catch?',
     [
       ['it bows in wind and cuts on rock', 'Right. A leader helps with the rock.'],
-      ['it sinks and lies among the rocks', 'Braid floats.'],
+      ['it sinks and lies among the rocks', 'Braid floats, so it stays up off the rocks.'],
       ['it stretches and hides the bites', 'It hardly stretches at all.']
     ],
     'Braid floats, so wind gets hold of it, and its fibers fray on rock.'

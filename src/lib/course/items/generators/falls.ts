@@ -1,89 +1,112 @@
-import { GRAVITY_M_S2 } from '../../../model';
-import { depth, drawGear, ft, oz, pick, several, shuffled, timeToken, weightToken } from '../draw';
+import { GRAVITY_M_S2, type SetupInput } from '../../../model';
+import { drawFall, ft, oz, pick, saidLine, several, shuffled, TRAILERS } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
-import { lastWithin } from '../limit-item';
 import { measured } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
+import { saidOut, saidWeight } from '../said';
+import { chooseScaled } from '../scaled-item';
 import { chooseValue, markValue } from '../value-item';
 
-/** Longer than any fall through this depth, s: the slowest of these jigs needs 4 s a metre. */
-const longest = (depth_m: number) => 6 + 4 * depth_m;
+/** Longer than any fall of such a jig through this depth on any of the lines, s: an ounce needs 2 s a metre. */
+function longest({ water, bait }: SetupInput): number {
+  return 3 + (2.6 * water.depth_m) / Math.sqrt(bait.mass_kg / oz(1));
+}
+const falling = (setup: SetupInput) => fall(setup, longest(setup));
 const inAir = (depth_m: number) => Math.sqrt((2 * depth_m) / GRAVITY_M_S2);
+
+const OFF = {
+  fifth: {
+    times: 1 / 5,
+    reply: 'That’s how it falls in air. Water stops it speeding up almost at once.'
+  },
+  short: {
+    times: 1 / 2.4,
+    reply: 'The water and the line it drags slow it more than that. Engage then, and it swings in.'
+  },
+  long: {
+    times: 2.2,
+    reply: 'It’s been sitting there half of that time. You’d miss what picked it up.'
+  },
+  longer: {
+    times: 4.5,
+    reply: 'A jig weighs too much for that. It’s down long before.'
+  }
+} as const;
+/** Two wrong ones beside the right one: both below it, on both sides, or both above. */
+const AROUND = [
+  ['fifth', 'short'],
+  ['short', 'long'],
+  ['long', 'longer']
+] as const;
 
 const fallCount: Generator = {
   id: 'fall-count',
   kind: 'choose',
   objective: 'fall-count',
   make: (random) => {
-    const setup = drawGear(random);
-    const { depth_m } = setup.water;
+    const { setup, trailer } = drawFall(random);
+    const wrong = pick(random, AROUND);
     return chooseValue({
-      ask: `A jig of ${weightToken(setup.bait.mass_kg)} falls on an open spool through ${depth(depth_m)} of water. How long until it is down?`,
+      ask: `${saidOut(setup.water.depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
       caption: 'The fall',
-      run: fall(setup, longest(depth_m)),
+      run: falling(setup),
       measure: 'fall_s',
       unknowns: 'drag',
-      right: 'Yes. Three timed drops in a known depth give you your own figure.',
+      right: 'Right. Three timed drops give you your own number.',
       explain:
-        'A jig soon falls at an even pace, which goes with the square root of its weight; the line it draws along slows it further.',
-      errors: (key) => [
-        {
-          id: 'in-air',
-          value: inAir(depth_m),
-          reply:
-            'So fast it falls in air. In water it soon stops gaining speed, and it draws the line along.'
-        },
-        {
-          id: 'too-long',
-          value: key * 2.2,
-          reply:
-            'A leaf would take so long. Waiting on a bait that lies there already costs you bites on the fall.'
-        },
-        {
-          id: 'short',
-          value: key / 2.4,
-          reply: 'The line slows it: closing the bail that early swings the bait towards you.'
-        }
-      ],
-      says: (s) => timeToken(s)
+        'A jig gets to one even speed right away. That goes with the square root of its weight, and the line it pulls slows it more.',
+      errors: (key) =>
+        wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
+      says: (s) => `about ${Math.max(1, Math.round(s))} seconds`
     });
   }
 };
+
+/** What was timed: a usual depth of water near the ramp, ft. */
+const KNOWN_FT = [8, 10, 12, 15];
+const DEEPER = [1.5, 1.75, 2, 2.5] as const;
 
 const countToDepth: Generator = {
   id: 'count-to-depth',
   kind: 'choose',
   objective: 'fall-count',
   make: (random) => {
-    // The right one is the shallowest or the middle one: there must be one that is too deep.
-    const place = random() < 0.5 ? 0 : 1;
-    const feet = place === 0 ? [7, 9, 11] : [12, 15, 18];
-    const setup = drawGear(random, { depth_m: ft(pick(random, feet)) });
-    const { depth_m } = setup.water;
-
-    const at = (there: number, hold_s: number) =>
-      fall({ ...setup, water: { ...setup.water, depth_m: there } }, hold_s);
-    const fallen = measured(at(depth_m, longest(depth_m)), 'fall_s', 'drag');
-    const count_s = Math.round(1.03 * Math.max(...fallen.corners));
-    // What is not down well after the count need not be followed further.
-    const depths = [0, 1, 2].map((i) => depth_m * 2.6 ** (i - place));
-    const contenders = depths.map((there, i) => ({
-      id: `step-${i + 1}`,
-      says: depth(there),
-      run: at(there, count_s + 2)
-    }));
-    return lastWithin({
-      ask: `A jig of ${weightToken(setup.bait.mass_kg)} falls on an open spool. You have counted ${timeToken(count_s)} and the line goes slack. Which is the deepest of these that it can have reached?`,
+    const { setup, trailer, feet } = drawFall(random, KNOWN_FT);
+    const there = Math.round(feet * pick(random, DEEPER));
+    const run = (deep: number) =>
+      falling({ ...setup, water: { ...setup.water, depth_m: ft(deep) } });
+    const count = (deep: number) => Math.round(measured(run(deep), 'fall_s', 'drag').nominal);
+    const known = count(feet);
+    const now = count(there);
+    const options = [
+      { deep: there, reply: 'Right. Same jig, same line: depth goes with the count.' },
+      {
+        deep: feet + now - known,
+        reply:
+          'That adds {1 ft|30 cm} for each second more. Your own drop went at another pace: use that.'
+      },
+      { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' },
+      {
+        deep: Math.round(there * 1.7),
+        reply: 'Your count would have to run longer for that. Use the pace you timed.'
+      }
+    ].filter(({ deep }, i, all) => all.findIndex((other) => other.deep === deep) === i);
+    if (options.length < 3) return null;
+    const [right, ...wrong] = options;
+    return chooseScaled({
+      ask: `You timed your ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}: ${known} seconds to bottom in ${saidOut(ft(feet))}. Now you count ${now}. About how deep is it here?`,
       measure: 'fall_s',
       unknowns: 'drag',
-      most: count_s,
-      contenders,
-      right: 'Yes: the count and the pace of the fall give the depth.',
-      timid: 'It gets deeper than that in this time.',
-      bold: 'It cannot be down there yet. A line that goes slack early has met a ledge, a fish, or your finger.',
-      explain:
-        'Pace times count is depth. Calibrate the pace with three timed drops where you know the depth.'
+      known: { caption: `The drop you timed, ${saidOut(ft(feet))}`, run: run(feet), value: known },
+      given: now,
+      options: [right, ...shuffled(random, wrong).slice(0, 2)].map(({ deep, reply }) => ({
+        id: `d${deep}`,
+        says: saidOut(ft(deep)),
+        reply,
+        run: run(deep)
+      })),
+      explain: 'Depth goes with the count: half again the count is about half again the depth.'
     });
   }
 };
@@ -93,26 +116,28 @@ const orderWeightsByFall: Generator = {
   kind: 'order',
   objective: 'weight-depth',
   make: (random) => {
-    const setup = drawGear(random, { depth_m: ft(pick(random, [12, 16, 20, 25])) });
-    const weights = several(random, [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1], 3);
+    const { setup } = drawFall(random);
+    const ounces = shuffled(random, several(random, [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1], 3));
+    const depths = shuffled(random, several(random, [8, 12, 16, 20, 24, 30], 3));
     return orderBy({
-      ask: `Three jigs with the same skirt fall through ${depth(setup.water.depth_m)} of water. Put the slowest first.`,
-      rule: 'slowest first',
+      ask: `Three drops on free spool, all on ${saidLine(setup)} with the same trailer. Which takes longest to hit bottom? Longest first.`,
+      rule: 'longest fall first',
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: shuffled(random, weights).map((ounces) => ({
-        id: `w${ounces * 8}`,
-        says: weightToken(oz(ounces)),
-        run: fall(
-          { ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } },
-          longest(setup.water.depth_m)
-        )
+      contenders: ounces.map((weight, i) => ({
+        id: `w${weight * 8}-d${depths[i]}`,
+        says: `${saidWeight(oz(weight))} in ${saidOut(ft(depths[i]))}`,
+        run: falling({
+          ...setup,
+          water: { ...setup.water, depth_m: ft(depths[i]) },
+          bait: { ...setup.bait, mass_kg: oz(weight) }
+        })
       })),
-      right: 'Yes: lighter is slower.',
-      reversed: 'That is the other way round: weight is what draws it down.',
-      other: 'Skirt and shape are the same, so only the weight decides.',
-      explain:
-        'The pace of a fall goes with the square root of the weight: four times the weight is twice the pace.'
+      right: 'Right. Depth counts in full, weight only by its square root.',
+      reversed: 'That’s shortest first: deep and light take long.',
+      other:
+        'Depth counts in full: twice as deep is twice as long. Four times the weight is only twice as fast.',
+      explain: 'Twice the depth takes twice the count. Four times the weight takes half of it.'
     });
   }
 };
@@ -122,44 +147,30 @@ const trailers: Generator = {
   kind: 'choose',
   objective: 'weight-depth',
   make: (random) => {
-    const setup = drawGear(random);
-    const sizes = [
-      {
-        id: 'bare',
-        says: 'no trailer',
-        area: 3e-4,
-        reply: 'A bare jig meets the least water and falls fastest.'
-      },
-      {
-        id: 'small',
-        says: 'a small trailer',
-        area: 7e-4,
-        reply: 'There is one of the three that meets more water.'
-      },
-      {
-        id: 'large',
-        says: 'a large trailer',
-        area: 16e-4,
-        reply: 'A large trailer adds hardly any weight, but much water to push aside: it brakes.'
-      }
-    ];
+    const { setup } = drawFall(random);
+    const pairs = [1 / 4, 3 / 8, 1 / 2, 3 / 4].flatMap((ounces) =>
+      TRAILERS.map((trailer) => ({ ounces, trailer }))
+    );
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
-      ask: `The same jig of ${weightToken(setup.bait.mass_kg)} in ${depth(setup.water.depth_m)} of water, with three trailers. With which does it fall ${want === 'most' ? 'slowest' : 'fastest'}?`,
+      ask: `${saidOut(setup.water.depth_m)} of water, free spool, ${saidLine(setup)}. Which falls ${want === 'most' ? 'slowest' : 'fastest'}?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: shuffled(random, sizes).map(({ id, says, area, reply }) => ({
-        id,
-        says,
-        reply,
-        run: fall(
-          { ...setup, bait: { ...setup.bait, drag_area_m2: area } },
-          longest(setup.water.depth_m)
-        )
-      })),
-      right: 'Yes. What slows a fall is the water it has to push aside.',
-      explain: 'To slow a fall without losing contact, add trailer rather than take off weight.'
+      contenders: shuffled(random, pairs)
+        .slice(0, 3)
+        .map(({ ounces, trailer }) => ({
+          id: `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`,
+          says: `${saidWeight(oz(ounces))} with ${trailer.says}`,
+          reply: 'Weigh both: what pulls it down, and how much water it pushes aside.',
+          run: falling({
+            ...setup,
+            bait: { mass_kg: oz(ounces), drag_area_m2: trailer.drag_area_m2 }
+          })
+        })),
+      right: 'Right. Weight pulls it down, and the trailer holds it back.',
+      explain:
+        'A bigger trailer slows the fall as less weight does. It also lifts off bottom sooner, as a lighter jig does.'
     });
   }
 };
@@ -169,26 +180,30 @@ const markFall: Generator = {
   kind: 'mark',
   objective: 'fall-count',
   make: (random) => {
-    const setup = drawGear(random, { depth_m: ft(pick(random, [10, 15, 20, 30])) });
+    const { setup, trailer } = drawFall(random);
     const { depth_m } = setup.water;
     return markValue({
-      ask: `A jig of ${weightToken(setup.bait.mass_kg)} meets the water over ${depth(depth_m)}, the spool is open. Mark how many seconds it falls.`,
+      ask: `A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} hits the water over ${saidOut(depth_m)}, free spool, ${saidLine(setup)}. Mark how many seconds it falls.`,
       caption: 'The fall',
-      run: fall(setup, longest(depth_m)),
+      run: falling(setup),
       measure: 'fall_s',
       unknowns: 'drag',
-      right: 'Yes, within what skirt and trailer leave open.',
+      right: 'Right, within what a skirt and trailer leave open.',
       explain:
-        'The band is wide, because nobody knows a skirt’s drag better than to a factor of two: time three drops of your own.',
+        'The band is wide because skirts differ by a factor of two. Time three drops of your own.',
       errors: (key) => [
         {
           id: 'in-air',
           value: inAir(depth_m),
-          reply: 'So fast it falls in air. Water and line slow it.'
+          reply: 'That’s how fast it falls in air. Water and line slow it.'
         },
-        { id: 'too-long', value: 2 * key, reply: 'It has been lying there for as long again.' }
+        {
+          id: 'too-long',
+          value: 2 * key,
+          reply: 'It’s been on bottom for half of that.'
+        }
       ],
-      other: 'A jig of this weight falls about a foot and a half a second, slower when it is light.'
+      other: `A jig falls about {1½ ft|45 cm} a second, more when it’s heavy. This one has ${saidOut(depth_m)} to go.`
     });
   }
 };

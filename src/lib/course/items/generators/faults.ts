@@ -1,8 +1,10 @@
-import { OFF_BOTTOM_M } from '../../../model';
-import { depth, drawGear, ft, inch, lengthToken, pick, placeWords, timeToken } from '../draw';
-import type { Generator } from '../generator';
-import { lastWithin } from '../limit-item';
+import { OFF_BOTTOM_M, type SetupInput } from '../../../model';
+import type { ShownRun } from '../../lesson';
+import { drawGear, ft, inch, pick, placeWords, shuffled } from '../draw';
+import type { Generator, ItemDraft } from '../generator';
+import { onlyGood } from '../limits-item';
 import { shownDrag, shownHops, shownLift } from '../moves';
+import { saidFeet, saidHour, saidSeconds } from '../said';
 import { recognise, type SignOption } from '../sign';
 
 const dragFault: Generator = {
@@ -20,36 +22,35 @@ const dragFault: Generator = {
         id: 'fast',
         says: 'too fast: it left the bottom',
         sign: 'lifted',
-        reply: 'A bait that was pulled too fast shows a gap under it. Look at the heights again.'
+        reply: 'Too fast shows a gap under the jig. This one kept to the bottom.'
       },
       {
         id: 'slack',
         says: 'slack: it hardly moved at all',
         sign: 'hardly moved',
-        reply:
-          'A slack line shows in a tip that moves and a bait that does not. This bait went along.'
+        reply: 'Slack shows as a tip that moves and a jig that doesn’t. This jig came along.'
       },
       {
         id: 'none',
-        says: 'nothing: dragged as was meant',
+        says: 'nothing: that’s a good drag',
         sign: 'stayed down',
         reply:
           fault === 'fast'
-            ? 'It left the bottom on its way: that was not meant. Look at the heights again.'
-            : 'It hardly moved: the tip took up slack, and the bait lay where it was.'
+            ? 'It was off bottom on the way: look at the gap under it.'
+            : 'It hardly moved: the tip only took up slack.'
       }
     ];
     return recognise({
-      ask: `${placeWords(setup)} It was meant to be dragged along the bottom. What went wrong?`,
+      ask: `${placeWords(setup)} You meant to drag it along the bottom. What went wrong?`,
       caption: 'The retrieve',
       run,
       shows: 'retrieve',
       options: options.map((one) =>
-        one.id === fault ? { ...one, reply: 'Yes, that is what the run shows.' } : one
+        one.id === fault ? { ...one, reply: 'Right. That’s what the jig did.' } : one
       ),
       key: fault,
       unknowns: 'drag',
-      explain: 'Look at the bait, not at the rod: was it on the bottom, and did it go along?'
+      explain: 'Look at the jig, not at the rod: was it down, and did it come along?'
     });
   }
 };
@@ -60,31 +61,74 @@ const hopFault: Generator = {
   objective: 'hops',
   make: (random) => {
     const count = pick(random, [1, 2, 3]);
-    const setup = drawGear(random, { cast_m: ft(pick(random, [24, 30])), slack_m: inch(0.5) });
+    const cast_m = ft(pick(random, [24, 27, 30]));
+    const pace_s = pick(random, [0.4, 0.5]);
+    const setup = drawGear(random, { cast_m, slack_m: inch(0.5) });
     const words = ['one', 'two', 'three'];
     const signs = ['one hop', 'two hops', 'three hops'] as const;
     const options: SignOption[] = words.map((word, i) => ({
       id: word,
-      says: `${signs[i]} off the bottom`,
+      says: `${signs[i]} off bottom`,
       sign: signs[i],
       reply:
         i + 1 === count
-          ? 'Yes. Each one has its own flight, and the bait is down between them.'
-          : 'Count the flights: the stretches in which the bait is clear of the bottom.'
+          ? 'Right. Each has its own flight, and the jig is down in between.'
+          : 'Count the flights: each stretch where the jig is clear of bottom.'
     }));
     return recognise({
-      ask: `${placeWords(setup)} Watch the retrieve. How many times did the bait hop?`,
+      ask: `${placeWords(setup)} Watch the retrieve. How many times did it hop?`,
       caption: `${words[count - 1]} hop${count === 1 ? '' : 's'}`,
-      run: shownHops(setup, 10, 11, 0.5, count, 2.5),
+      run: shownHops(setup, 10, 11, pace_s, count, 2.5),
       shows: 'retrieve',
       options,
       key: words[count - 1],
       unknowns: 'drag',
-      explain:
-        'A hop that is not followed by rest runs into the next: let it come down, and feel that it is down.'
+      explain: 'A hop ends when the jig is back on bottom. Let it land, and feel it land.'
     });
   }
 };
+
+/** A move with how fast it is, m/s of the tip, so that some of each kind are drawn. */
+interface Paced {
+  id: string;
+  says: string;
+  m_s: number;
+  run: ShownRun;
+}
+
+/**
+ * So slow a tip drags any of these jigs, and one between these is quick enough to lift it and not
+ * quicker than an arm; the model decides each anew.
+ */
+const SLOW_M_S = 0.25;
+const QUICK_M_S = [0.8, 2.5] as const;
+
+/** Which of three moves stays down; the two others surely lift. */
+function onlyOneDown(ask: string, moves: readonly Paced[]): ItemDraft | null {
+  return onlyGood({
+    ask,
+    limits: [{ measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }],
+    plans: moves.map(({ id, says, run }) => ({
+      id,
+      says,
+      reply: 'That’s too much tip in too little time: it leaves the bottom, and you feel nothing.',
+      runs: [{ caption: says, run }]
+    })),
+    right: 'Right. Of these three it’s the slow one: least tip for its time.',
+    explain:
+      'Divide how far by how long. That pace lifts a jig or leaves it, not the distance alone and not the time alone.'
+  });
+}
+
+/** One slow move and two quick ones of these, in any order. */
+function oneSlow(random: () => number, all: readonly Paced[]): Paced[] {
+  const slow = all.filter(({ m_s }) => m_s <= SLOW_M_S);
+  const quick = shuffled(
+    random,
+    all.filter(({ m_s }) => m_s >= QUICK_M_S[0] && m_s <= QUICK_M_S[1])
+  );
+  return shuffled(random, [pick(random, slow), ...quick.slice(0, 2)]);
+}
 
 const paceLimit: Generator = {
   id: 'pace-limit',
@@ -92,55 +136,49 @@ const paceLimit: Generator = {
   objective: 'speed-limit',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [24, 30, 36])) });
-    const paces = pick(random, [
-      [6, 3, 0.5],
-      [8, 3, 0.4],
-      [5, 2.5, 0.4],
-      [10, 0.6, 0.3]
-    ]);
-    return lastWithin({
-      ask: `${placeWords(setup)} You drag it ${lengthToken(ft(2))} with a low rod. What is the fastest that still scratches over the bottom?`,
-      measure: 'peak_height_m',
-      most: OFF_BOTTOM_M,
-      contenders: paces.map((s, i) => ({
-        id: `step-${i + 1}`,
-        says: `in ${timeToken(s)}`,
-        run: shownDrag(setup, ft(2), s)
-      })),
-      right: 'Yes. Any faster and it leaves the bottom.',
-      timid: 'It stays down, but a faster one does too.',
-      bold: 'That lifts it. Over rock you would feel nothing and think that nothing is there.',
-      explain: 'A missed rock pile may be a fast hand.'
-    });
+    const moves = [0.5, 1, 1.5, 2, 3].flatMap((feet) =>
+      [0.3, 0.4, 0.6, 1, 2, 3, 4, 6].map((s): Paced => ({
+        id: `f${feet * 2}-s${s * 10}`,
+        says: `${saidFeet(feet)} in ${saidSeconds(s)}`,
+        m_s: ft(feet) / s,
+        run: shownDrag(setup, ft(feet), s)
+      }))
+    );
+    return onlyOneDown(
+      `${placeWords(setup)} Three drags with a low rod. Which keeps it on bottom?`,
+      oneSlow(random, moves)
+    );
   }
 };
 
-const weightLimit: Generator = {
+const liftLimit: Generator = {
   id: 'lift-limit',
   kind: 'choose',
   objective: 'speed-limit',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [28, 34, 40])) });
-    const paces = pick(random, [
-      [6, 3.5, 0.5],
-      [8, 4, 0.6],
-      [10, 0.6, 0.4]
-    ]);
-    return lastWithin({
-      ask: `${placeWords(setup)} You lift from 9 to 10 o’clock. What is the fastest that leaves it on the bottom?`,
-      measure: 'peak_height_m',
-      most: OFF_BOTTOM_M,
-      contenders: paces.map((s, i) => ({
-        id: `step-${i + 1}`,
-        says: `in ${timeToken(s)}`,
-        run: shownLift(setup, 9, 10, s)
-      })),
-      right: 'Yes. It is the pace that lifts, not the height of the rod.',
-      timid: 'It stays down, but a faster one does too.',
-      bold: 'That lifts it off.',
-      explain: `In ${depth(setup.water.depth_m)} of water, as anywhere, a slow lift drags and a quick one hops.`
-    });
+    const moves = [9, 9.5, 10].flatMap((from) =>
+      [0.5, 1, 1.5].flatMap((hours) =>
+        [0.4, 0.6, 1, 3, 5, 8].map((s) => pacedLift(setup, from, hours, s))
+      )
+    );
+    return onlyOneDown(
+      `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which leaves it on bottom?`,
+      oneSlow(random, moves)
+    );
   }
 };
 
-export const faults = [dragFault, hopFault, paceLimit, weightLimit];
+/** An hour of a 7 ft rod takes its tip about 0.9 m round. */
+const TIP_M_AN_HOUR = 0.9;
+
+function pacedLift(setup: SetupInput, from: number, hours: number, s: number): Paced {
+  return {
+    id: `h${from * 10}-${hours * 10}-s${s * 10}`,
+    says: `${saidHour(from)} to ${saidHour(from + hours)} o’clock in ${saidSeconds(s)}`,
+    m_s: (hours * TIP_M_AN_HOUR) / s,
+    run: shownLift(setup, from, from + hours, s)
+  };
+}
+
+export const faults = [dragFault, hopFault, paceLimit, liftLimit];

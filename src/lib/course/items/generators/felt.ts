@@ -1,125 +1,203 @@
 import type { GroundKind } from '../../../model';
 import type { Random } from '../../../model';
-import { drawGear, ft, inch, pick } from '../draw';
+import { drawGear, ft, inch, pick, shuffled } from '../draw';
+import type { SignName } from '../figures';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';
-import { shownDrag, shownHold } from '../moves';
+import { shownDrag } from '../moves';
 import { recognise, type SignOption } from '../sign';
 
-/** Kinds of bottom by what they do to a bait that is drawn over them, and how that feels. */
-const FAMILIES = {
-  knocks: {
-    kinds: ['chunk rock', 'boulders'],
-    feels: 'Rock knocks: the pull climbs, then drops at once.'
-  },
-  springs: { kinds: ['brush', 'grass'], feels: 'Stems load up like a spring, then let go.' },
-  smooth: {
-    kinds: ['mud', 'sand', 'clay'],
-    feels: 'A smooth bottom pulls evenly, with no single knocks.'
-  }
-} as const satisfies Record<string, { kinds: readonly GroundKind[]; feels: string }>;
-
-/** Laid grounds that questions are asked over: few, so that each can be checked. */
-const GROUND_SEEDS = [11, 23, 37, 58];
-
-type Family = keyof typeof FAMILIES;
-const NAMES = Object.keys(FAMILIES) as Family[];
-
-function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 'felt'): Generator {
-  return { id, kind, objective: 'bottoms', make: (random) => bottomDraft(random, family, shows) };
+interface Bottom {
+  kind: GroundKind;
+  says: string;
+  sign: SignName;
+  feels: string;
 }
 
-function bottomDraft(random: Random, key: Family, shows: 'pull' | 'felt') {
-  const drawn = Object.fromEntries(
-    NAMES.map((name) => [name, pick(random, FAMILIES[name].kinds)])
-  ) as Record<Family, GroundKind>;
-  const seed = pick(random, GROUND_SEEDS);
+/** Bottoms that are taken for one another: three that knock, three that load up, three that are even. */
+const LOOK_ALIKES = {
+  hard: [
+    {
+      kind: 'gravel',
+      says: 'gravel',
+      sign: 'fine ticks',
+      feels: 'Gravel ticks fast and light: small stones, close together.'
+    },
+    {
+      kind: 'chunk rock',
+      says: 'chunk rock',
+      sign: 'rock knocks',
+      feels: 'Chunk rock knocks and climbs, again and again, at odd times.'
+    },
+    {
+      kind: 'boulders',
+      says: 'boulders',
+      sign: 'long loads',
+      feels: 'Boulders sit feet apart: one long load, then a drop.'
+    }
+  ],
+  springy: [
+    {
+      kind: 'brush',
+      says: 'brush',
+      sign: 'bends and slips',
+      feels: 'Brush loads up hard like a spring, then slips off, a few times at most.'
+    },
+    {
+      kind: 'grass',
+      says: 'grass',
+      sign: 'keeps catching',
+      feels: 'Grass catches and lets go, light and often.'
+    },
+    {
+      kind: 'chunk rock',
+      says: 'chunk rock',
+      sign: 'rock knocks',
+      feels: 'Rock is hard: it knocks, and doesn’t give.'
+    }
+  ],
+  even: [
+    {
+      kind: 'mud',
+      says: 'mud',
+      sign: 'sucks at the start',
+      feels: 'Mud grabs a jig that rests: the first pull is the heaviest.'
+    },
+    {
+      kind: 'sand',
+      says: 'sand',
+      sign: 'even from the start',
+      feels: 'Sand is even from the first inch.'
+    },
+    {
+      kind: 'gravel',
+      says: 'fine gravel',
+      sign: 'fine ticks',
+      feels: 'Fine gravel ticks: you feel single stones.'
+    }
+  ]
+} as const satisfies Record<string, readonly Bottom[]>;
+type Family = keyof typeof LOOK_ALIKES;
+
+/** Laid grounds that questions are asked over: few, so that each can be checked. */
+const GROUND_SEEDS = [3, 11, 23, 37, 58, 71];
+
+function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 'felt'): Generator {
+  return {
+    id,
+    kind,
+    objective: 'bottoms',
+    make: (random) => bottomDraft(random, LOOK_ALIKES[family], shows)
+  };
+}
+
+function bottomDraft(random: Random, bottoms: readonly Bottom[], shows: 'pull' | 'felt') {
+  const key = pick(random, bottoms);
+  const ground = { kind: key.kind, seed: pick(random, GROUND_SEEDS) };
   const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
-  const setup = { ...gear, bottom: { ground: { kind: drawn[key], seed } } };
-  const options: SignOption[] = NAMES.map((name) => ({
-    id: name,
-    says: drawn[name],
-    sign: name,
-    reply:
-      name === key
-        ? 'Yes, that is what came up the line.'
-        : `${FAMILIES[name].feels} That is not what came up the line here.`
+  const options: SignOption[] = shuffled(random, bottoms).map(({ kind, says, sign, feels }) => ({
+    id: kind.replaceAll(' ', '-'),
+    says,
+    sign,
+    reply: kind === key.kind ? `Right. ${feels}` : `${feels} That’s not what came up the line.`
   }));
   return recognise({
     ask:
       shows === 'felt'
-        ? 'A slow drag. Let it come up the line into your hand or ear. Over what did the bait go?'
-        : 'A slow drag: the pull at the rod’s tip over time. Over what did the bait go?',
-    caption: `A slow drag over ${drawn[key]}`,
-    run: shownDrag(setup, ft(4), 6),
+        ? 'One slow drag. Feel it in your hand or hear it. What did the jig go over?'
+        : 'One slow drag: this is the pull at the rod tip over time. What did the jig go over?',
+    caption: `A slow drag over ${key.says}`,
+    run: shownDrag({ ...gear, bottom: { ground } }, ft(4), 6),
     shows,
     options,
-    key,
-    explain: `${FAMILIES[key].feels} Slower drags tell more: a fast bait flies over what it should feel.`
+    key: key.kind.replaceAll(' ', '-'),
+    explain: `${key.feels} Go slow to tell: a fast jig flies over what you want to feel.`
   });
 }
 
 const BITES = {
-  tap: 'Two quick knocks while the rod is still: a bottom does not move by itself.',
-  mush: 'A soft weight that grows while the rod is still: something holds the bait.',
-  'weight gone':
-    'The weight goes off the line while the rod is still: something has lifted the bait.',
-  'moving off': 'The pull grows and stays while the rod is still: something swims away with it.'
+  tap: 'Two quick knocks while the rod is still: bottom doesn’t move on its own.',
+  mush: 'A soft weight that grows while the rod is still: something is holding the jig.',
+  'weight gone': 'The weight goes away while the rod is still: something picked the jig up.',
+  'moving off': 'The pull grows and stays while the rod is still: something is swimming off.'
 } as const;
+const BITE_KINDS = ['tap', 'mush', 'weight gone', 'moving off'] as const;
+/** The drag, and how long the rod is then held, s; the bite comes in that time. */
+const DRAG_S = 3;
+const BITE_S = [4.5, 5, 5.5];
 
 const biteOrStill: Generator = {
   id: 'bite-while-still',
   kind: 'trace',
   objective: 'bites',
   make: (random) => {
-    const kind = pick(random, ['tap', 'mush', 'weight gone', 'moving off'] as const);
+    const kind = pick(random, BITE_KINDS);
+    const what = pick(random, ['bite', 'rock', 'nothing'] as const);
     const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
-    const isBite = random() < 0.6;
-    const setup = { ...gear, bites: isBite ? [{ t_s: 2, kind }] : [] };
+    const ground = {
+      kind: what === 'rock' ? ('chunk rock' as const) : ('sand' as const),
+      seed: pick(random, GROUND_SEEDS)
+    };
+    const bites = what === 'bite' ? [{ t_s: pick(random, BITE_S), kind }] : [];
+    const dragged = shownDrag({ ...gear, bottom: { ground }, bites }, ft(2), DRAG_S);
+    const captions = {
+      bite: `A drag over sand, then a bite: ${kind}`,
+      rock: 'A drag over rock, then the rod held still',
+      nothing: 'A drag over sand, then the rod held still'
+    };
+    const options: SignOption[] = [
+      {
+        id: 'bite',
+        says: 'a fish: reel down and sweep',
+        sign: 'bite',
+        reply:
+          what === 'rock'
+            ? 'The knocks came while you dragged. With the rod still, nothing happened.'
+            : 'Nothing changed on this line after your drag. That’s a jig at rest.'
+      },
+      {
+        id: 'nothing',
+        says: 'nothing yet: wait it out',
+        sign: 'quiet',
+        reply: what === 'rock' ? 'You dragged over something hard: it knocked.' : BITES[kind]
+      },
+      {
+        id: 'rock',
+        says: 'rock: keep dragging slowly',
+        sign: 'knocks',
+        reply:
+          what === 'bite'
+            ? `Rock only knocks while you drag. ${BITES[kind]}`
+            : 'Rock knocks while you drag. This drag was even.'
+      }
+    ];
     return recognise({
-      ask: 'The rod is held still; this is the pull at its tip. What now?',
-      caption: isBite
-        ? `A bite, “${kind}”, and the rod held still`
-        : 'The rod held still, and nothing at the bait',
-      run: shownHold(setup, 6),
+      ask: `You drag for ${DRAG_S} seconds, then hold the rod still. This is the pull at the rod tip. What was it?`,
+      caption: captions[what],
+      run: { ...dragged, hold_s: 6 },
       shows: 'pull',
-      options: [
-        {
-          id: 'set',
-          says: 'reel down, test, sweep firmly',
-          sign: 'bite',
-          reply: isBite
-            ? `Yes. ${BITES[kind]}`
-            : 'Nothing has happened on this line: the pull is that of a resting bait.'
-        },
-        {
-          id: 'wait',
-          says: 'go on waiting, nothing is there',
-          sign: 'quiet',
-          reply: isBite
-            ? BITES[kind]
-            : 'Yes. The pull stays as it is: nothing but the line’s own weight.'
-        },
-        {
-          id: 'rock',
-          says: 'shake it loose from the rock',
-          sign: 'knocks',
-          reply:
-            'A rod that is still knocks against nothing. Only a fish moves a bait that you do not.'
-        }
-      ],
-      key: isBite ? 'set' : 'wait',
-      explain: 'The bottom holds steady; fish move. With the rod still, every change is news.'
+      options: options.map((one) =>
+        one.id === what ? { ...one, reply: RIGHT[what](BITES[kind]) } : one
+      ),
+      key: what,
+      explain:
+        'Bottom talks while you drag and holds still when you do. With the rod still, any change is news.'
     });
   }
 };
 
+const RIGHT = {
+  bite: (bite: string) => `Right. ${bite}`,
+  rock: () => 'Right. It knocked while you dragged and went quiet when you stopped.',
+  nothing: () => 'Right. Just the line’s own weight, and no change.'
+};
+
 export const felt: Generator[] = [
-  bottomItem('pull-over-rock', 'trace', 'knocks', 'pull'),
-  bottomItem('pull-over-stems', 'trace', 'springs', 'pull'),
-  bottomItem('pull-over-smooth', 'trace', 'smooth', 'pull'),
-  bottomItem('felt-rock', 'felt', 'knocks', 'felt'),
-  bottomItem('felt-stems', 'felt', 'springs', 'felt'),
-  bottomItem('felt-smooth', 'felt', 'smooth', 'felt'),
+  bottomItem('pull-over-rock', 'trace', 'hard', 'pull'),
+  bottomItem('pull-over-stems', 'trace', 'springy', 'pull'),
+  bottomItem('pull-over-smooth', 'trace', 'even', 'pull'),
+  bottomItem('felt-rock', 'felt', 'hard', 'felt'),
+  bottomItem('felt-stems', 'felt', 'springy', 'felt'),
+  bottomItem('felt-smooth', 'felt', 'even', 'felt'),
   biteOrStill
 ];

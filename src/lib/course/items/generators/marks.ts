@@ -1,9 +1,13 @@
-import { drawGear, ft, inch, lengthToken, pick, placeWords, timeToken } from '../draw';
+import { drawGear, ft, inch, lengthToken, oz, pick, placeWords } from '../draw';
+import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
+import { measured, shownScenarioOf } from '../measure';
 import { shownDrag, shownHops, shownLift } from '../moves';
+import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
 import { markValue } from '../value-item';
 
-const ON_RULER = 'Mark where it comes to rest, measured from where it lies now.';
+const STOPS = 'Mark where it stops, from where it sits now.';
+const ROD = '{7 ft|2.1 m} rod.';
 
 const dragStop: Generator = {
   id: 'mark-drag',
@@ -11,30 +15,29 @@ const dragStop: Generator = {
   objective: 'one-foot',
   make: (random) => {
     const setup = drawGear(random);
-    const tip = ft(pick(random, [1, 1.5, 2, 2.5, 3]));
-    const duration_s = pick(random, [3, 4, 5, 6]);
+    const feet = pick(random, [1, 1.5, 2, 2.5, 3]);
+    const duration_s = pick(random, [3, 4, 6]);
     return markValue({
-      ask: `${placeWords(setup)} You sweep a low rod slowly: the tip goes ${lengthToken(tip)} in ${timeToken(duration_s)}. ${ON_RULER}`,
-      caption: 'The sweep',
-      run: shownDrag(setup, tip, duration_s),
+      ask: `${placeWords(setup)} Low rod, slow sweep: the tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. ${STOPS}`,
+      caption: `The sweep of ${saidFeet(feet)}`,
+      run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
-      right: 'That is where it stops.',
+      right: 'Right. That’s where it stops: tip, less the slack.',
       explain:
-        'In a slow drag the bait goes about as far as the tip, less the slack that is taken up first.',
+        'In a slow drag the jig goes about as far as the tip, less the slack it takes up first.',
       errors: (key) => [
         {
           id: 'half',
           value: key / 2,
-          reply:
-            'Water does not hold a bait back by half: a slow line passes on nearly all of what the tip does.'
+          reply: 'Water doesn’t take half of it. A slow pull passes on nearly all of the tip.'
         },
         {
           id: 'double',
           value: 2 * key,
-          reply: 'It does not glide on. Bottom and water stop it where the line stops.'
+          reply: 'It doesn’t glide on. Bottom and water stop it when the line stops.'
         }
       ],
-      other: 'Take the way of the tip, and take off the slack.'
+      other: 'Take how far the tip goes, then take off the slack.'
     });
   }
 };
@@ -44,32 +47,40 @@ const slackDrag: Generator = {
   kind: 'mark',
   objective: 'slack',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(pick(random, [10, 14, 18])) });
-    const tip = ft(pick(random, [2, 2.5, 3]));
+    const inches = pick(random, [10, 14, 18]);
+    const setup = drawGear(random, { slack_m: inch(inches) });
+    const feet = pick(random, [2, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 5]);
+    const run = shownDrag(setup, ft(feet), duration_s);
+    const { travel_m } = figuresOf(shownScenarioOf(run));
     return markValue({
-      ask: `${placeWords(setup)} ${lengthToken(setup.start.slack_m ?? 0)} of slack hangs in the line. The tip goes ${lengthToken(tip)} to the side in ${timeToken(duration_s)}. ${ON_RULER}`,
-      caption: 'The sweep with slack',
-      run: shownDrag(setup, tip, duration_s),
+      ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. The tip goes ${saidFeet(feet)} to the side in ${saidSeconds(duration_s)}. ${STOPS}`,
+      caption: `The sweep of ${saidFeet(feet)}, with slack`,
+      run,
       measure: 'travel_m',
       unknowns: 'drag',
-      right: 'Yes: the slack came off the way of the bait.',
-      explain:
-        'The tip takes up the slack before it moves the bait. How much comes off depends on where the slack lies: some of it stays in the bow.',
-      errors: (key) => [
+      right: 'Right. Slack came off, and some of it stayed in the bow.',
+      explain: `The tip takes up slack before it moves the jig. Line that sinks keeps some in its bow; braid gives up nearly all. Here ${lengthToken(ft(feet) - travel_m)} of the tip went into slack.`,
+      errors: () => [
         {
           id: 'slack-ignored',
-          value: tip,
-          reply: 'That is the way of the tip. The slack has to be taken up first.'
+          value: ft(feet),
+          reply: 'That’s how far the tip went. The slack has to come out first.'
         },
         {
-          id: 'twice-slack',
-          value: key / 2,
+          id: 'all-slack',
+          value: Math.max(0, ft(feet) - inch(inches)),
           reply:
-            'Part of the slack stays in the bow of the line; less than half of the way is lost.'
+            'That takes off all of the slack. Part of it stays in the bow of a line that sinks.'
+        },
+        {
+          id: 'quarter',
+          value: travel_m / 4,
+          reply: 'Slack doesn’t eat that much: once it’s out, the jig comes with the tip.'
         }
       ],
-      other: 'Start from the way of the tip and take off what slack there was.'
+      other:
+        'Start from the tip and take off part of the slack: half to two thirds on mono or fluorocarbon, nearly all on braid.'
     });
   }
 };
@@ -80,30 +91,32 @@ const liftStop: Generator = {
   objective: 'clock',
   make: (random) => {
     const setup = drawGear(random);
-    const from = pick(random, [9, 9, 10, 11]);
+    const from = pick(random, [9, 9.5, 10, 11]);
     const duration_s = pick(random, [1.5, 2, 2.5]);
+    const run = shownLift(setup, from, from + 1, duration_s);
+    const { tip_m } = figuresOf(shownScenarioOf(run));
     return markValue({
-      ask: `${placeWords(setup)} You lift the rod from ${from} to ${from + 1} o’clock in ${timeToken(duration_s)}. ${ON_RULER}`,
-      caption: `From ${from} to ${from + 1} o’clock`,
-      run: shownLift(setup, from, from + 1, duration_s),
+      ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(duration_s)}, line tight. ${STOPS}`,
+      caption: `From ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
+      run,
       measure: 'travel_m',
-      right: 'That is where it stops.',
-      explain:
-        'An hour on the clock moves the tip along its arc; the bait follows as far as the tip gets away from it along the line.',
+      right: 'Right. That’s as far as the tip got away from it.',
+      explain: `The tip swings about ${lengthToken(tip_m)} in an hour. The jig only comes as far as the tip gets away from it along the line. Guides see less on the water, where there’s slack: film your own.`,
       errors: (key) => [
         {
           id: 'inches',
           value: key / 3,
           reply:
-            'An hour feels small in the hand, but the tip is far out: it moves the bait feet, not inches.'
+            'An hour feels small in your hand, but the tip is a rod away. It moves the jig by feet.'
         },
         {
-          id: 'double',
-          value: 2 * key,
-          reply: 'That is more than the tip’s arc. The bait cannot outrun the tip by so much.'
+          id: 'arc',
+          value: tip_m,
+          reply:
+            'That’s all of the tip’s swing. Low down, part of it goes across the line and moves nothing.'
         }
       ],
-      other: 'The tip’s arc for an hour is about half of the rod’s reach.'
+      other: 'The tip swings about half a rod in an hour. How much of that is away from the jig?'
     });
   }
 };
@@ -115,25 +128,30 @@ const hopHeight: Generator = {
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [25, 30, 35])) });
     const from = pick(random, [10, 10.5, 11]);
-    const pace_s = pick(random, [0.4, 0.5, 0.6]);
+    const pace_s = pick(random, [0.4, 0.6]);
+    const once = shownLift(setup, from, from + 1, pace_s);
+    const { tip_m } = figuresOf(shownScenarioOf(once));
     return markValue({
-      ask: `${placeWords(setup)} You lift from ${clock(from)} to ${clock(from + 1)} in ${timeToken(pace_s)} and come down again. Mark how high the bait gets above the bottom.`,
+      ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, and lower it again. Mark how high the jig gets off bottom.`,
       caption: 'The hop',
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
       measure: 'peak_height_m',
-      right: 'That is how high it gets.',
-      explain:
-        'Most of a quick lift goes into travel: the line pulls the bait towards you, and only its steepness pulls it up.',
+      right: 'Right. About half of the tip’s swing turns into height.',
+      explain: `The tip swings ${lengthToken(tip_m)}. Line pulls toward you first and up second, so only part of that is height.`,
       errors: (key) => [
         {
           id: 'arc',
-          value: Math.max(4 * key, 0.9),
+          value: tip_m,
           reply:
-            'That is the way of the tip. Most of it becomes travel along the bottom, not height.'
+            'That’s all of the tip’s swing. A good part of it pulls the jig toward you, not up.'
         },
-        { id: 'none', value: key / 8, reply: 'So quick a lift does not leave it on the bottom.' }
+        {
+          id: 'none',
+          value: key / 8,
+          reply: 'A lift that quick doesn’t leave it on bottom.'
+        }
       ],
-      other: 'Think of a part of the tip’s way, not all of it.'
+      other: 'Think of a part of the tip’s swing, not all of it and not a tenth.'
     });
   }
 };
@@ -145,29 +163,37 @@ const twoHops: Generator = {
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(2) });
     const pace_s = pick(random, [0.6, 0.8, 1]);
+    const ounces = pick(random, [3 / 8, 1 / 2, 5 / 8, 3 / 4]);
+    setup.bait.mass_kg = oz(ounces);
+    const one = measured(shownHops(setup, 10, 11, pace_s, 1, 1.5), 'travel_m', 'slack and drag');
     return markValue({
-      ask: `${placeWords(setup)} You lift from 10 to 11 o’clock in ${timeToken(pace_s)}, lower the rod, wait, and do it again, reeling nothing. ${ON_RULER}`,
-      caption: 'Twice from 10 to 11',
+      ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(oz(ounces))} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from 10 to 11 o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it ${about(one.nominal)}. Mark where it ends up.`,
+      caption: 'Two hops, nothing reeled',
       run: shownHops(setup, 10, 11, pace_s, 2, 1.5),
       measure: 'travel_m',
-      right: 'Yes. The second lift only took back the slack that lowering the rod had given.',
+      right: 'Right. The second hop added only a little.',
       explain:
-        'Lowering the rod gives slack. Unless the reel takes it in, the next lift spends itself on it: the reel recovers line, the rod moves the bait.',
-      errors: (key) => [
+        'Lowering the rod gives line back. Unless you reel it up, the next lift spends itself on that slack.',
+      errors: () => [
         {
           id: 'twice',
-          value: 2 * key,
-          reply: 'Twice the lift is not twice the way: lowering the rod gave the line back.'
+          value: 2 * one.nominal,
+          reply: 'Two lifts aren’t twice the travel: lowering the rod gave the line back.'
         },
-        { id: 'small', value: key / 2.5, reply: 'The first lift alone does more than that.' }
+        {
+          id: 'small',
+          value: one.nominal / 2.5,
+          reply: 'The first hop alone brought it farther than that.'
+        }
       ],
-      other: 'Think what lowering the rod does to the line before the second lift.'
+      other: 'What does lowering the rod do to the line before the second lift?'
     });
   }
 };
 
-function clock(hour: number): string {
-  return Number.isInteger(hour) ? `${hour} o’clock` : `half past ${Math.floor(hour)}`;
+/** To the nearest quarter of a foot and twentieth of a metre, as it is said. */
+function about(m: number): string {
+  return `about {${Math.round((m / ft(1)) * 4) * 3} in|${Math.round(m * 20) * 5} cm}`;
 }
 
 export const markGenerators = [dragStop, slackDrag, liftStop, hopHeight, twoHops];

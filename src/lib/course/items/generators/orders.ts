@@ -1,21 +1,10 @@
-import {
-  depth,
-  drawGear,
-  ft,
-  inch,
-  lengthToken,
-  oz,
-  pick,
-  placeWords,
-  several,
-  shuffled,
-  timeToken,
-  weightToken,
-  DRAWN_LINES
-} from '../draw';
+import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
-import { shownDrag, fall, shownLift } from '../moves';
+import { fall, shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
+import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
+
+const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to)} o’clock`;
 
 const pacesByHeight: Generator = {
   id: 'order-paces',
@@ -23,21 +12,22 @@ const pacesByHeight: Generator = {
   objective: 'speed-limit',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [22, 28, 35])) });
-    const paces = several(random, [0.5, 0.8, 1.2, 1.8, 3], 3);
+    const lifts = [10.5, 11, 11.5].flatMap((to) => [0.5, 0.8, 1.2, 2, 3.5].map((s) => ({ to, s })));
     return orderBy({
-      ask: `${placeWords(setup)} You lift from 10 to 11 o’clock at three paces. Which takes the bait highest? Highest first.`,
+      ask: `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which takes the jig highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
-      contenders: shuffled(random, paces).map((s) => ({
-        id: `s${s * 10}`,
-        says: `in ${timeToken(s)}`,
-        run: shownLift(setup, 10, 11, s)
-      })),
-      right: 'Yes. Only speed lifts a bait.',
-      reversed: 'The other way round: a slow pull drags it along, a quick one lifts it.',
-      other: 'The lift is the same; ask which is quickest.',
-      explain:
-        'A slow pull never lifts a jig off a smooth, flat bottom. Every lift is a matter of speed.'
+      contenders: shuffled(random, lifts)
+        .slice(0, 3)
+        .map(({ to, s }) => ({
+          id: `to${to * 10}-s${s * 10}`,
+          says: `${fromTo(10, to)} in ${saidSeconds(s)}`,
+          run: shownLift(setup, 10, to, s)
+        })),
+      right: 'Right. A quick lift gets it up, and a longer quick lift gets it higher.',
+      reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
+      other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
+      explain: 'A slow pull only drags a jig. Once a lift is quick, its length makes the height.'
     });
   }
 };
@@ -48,22 +38,30 @@ const slackByTravel: Generator = {
   objective: 'slack',
   make: (random) => {
     const setup = drawGear(random);
-    const slacks = several(random, [2, 5, 10, 16, 24], 3);
-    const tip = ft(pick(random, [2, 2.5, 3]));
+    const pairs = [1.5, 2, 2.5, 3].flatMap((feet) =>
+      [2, 6, 10, 14, 18].map((inches) => ({ feet, inches }))
+    );
     return orderBy({
-      ask: `${placeWords(setup)} The same slow sweep of ${lengthToken(tip)}, with three amounts of slack. Which moves the bait furthest? Furthest first.`,
-      rule: 'furthest first',
+      ask: `${placeWords(setup)} Three slow sweeps of a low rod, each with its own slack. Which moves the jig farthest? Farthest first.`,
+      rule: 'farthest first',
       measure: 'travel_m',
       unknowns: 'drag',
-      contenders: shuffled(random, slacks).map((inches) => ({
-        id: `in${inches}`,
-        says: `${lengthToken(inch(inches))} of slack`,
-        run: shownDrag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, tip, 4)
-      })),
-      right: 'Yes: slack comes off first.',
-      reversed: 'The other way round: slack eats the way of the tip, it adds nothing.',
-      other: 'What the tip spends on slack, the bait does not get.',
-      explain: 'Slack is what nobody sees. Reel down until you feel the bait, then move.'
+      contenders: shuffled(random, pairs)
+        .slice(0, 3)
+        .map(({ feet, inches }) => ({
+          id: `f${feet * 2}-in${inches}`,
+          says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
+          run: shownDrag(
+            { ...setup, start: { ...setup.start, slack_m: inch(inches) } },
+            ft(feet),
+            4
+          )
+        })),
+      right: 'Right. Tip, less what goes into slack.',
+      reversed: 'That’s least first. Slack eats tip; it adds nothing.',
+      other: 'Take the tip, take off part of the slack, then compare what’s left.',
+      explain:
+        'What the tip spends on slack, the jig doesn’t get. Reel down until you feel it, then move.'
     });
   }
 };
@@ -76,24 +74,22 @@ const hoursByTravel: Generator = {
     const setup = drawGear(random);
     const duration_s = pick(random, [1.5, 2, 3]);
     const want = pick(random, ['most', 'least'] as const);
-    const replies = [
-      'The first hour swings the tip up across the line to the bait, which takes up the least of it.',
-      'The second hour takes up more than the first, but it is not the end of the scale.',
-      'By now the tip swings back along the line: this hour takes up the most.'
-    ];
+    const hours = several(random, [8, 8.5, 9, 9.5, 10, 11], 3);
     return chooseBy({
-      ask: `${placeWords(setup)} You lift one hour on the clock in ${timeToken(duration_s)}. Which hour moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
+      ask: `${placeWords(setup)} {7 ft|2.1 m} rod, line tight. You lift one hour on the clock in ${saidSeconds(duration_s)}. Which hour moves the jig ${want === 'most' ? 'farthest' : 'least'}?`,
       pick: want,
       measure: 'travel_m',
-      contenders: [8, 9, 10.5].map((from, i) => ({
-        id: `h${i + 1}`,
-        says: `from ${clock(from)} to ${clock(from + 1)}`,
-        reply: replies[i],
+      contenders: shuffled(random, hours).map((from) => ({
+        id: `h${from * 10}`,
+        says: `from ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
+        reply:
+          from < 9.5
+            ? 'Down low the tip swings across the line, so little of that hour counts.'
+            : 'Up high the tip swings straight back from the jig, so most of that hour counts.',
         run: shownLift(setup, from, from + 1, duration_s)
       })),
-      right:
-        'Yes. What counts is how much further the tip gets from the bait, not how far it swings.',
-      explain: 'Low down the tip moves across the line; high up it moves back along it.'
+      right: 'Right. What counts is how much farther the tip gets from the jig.',
+      explain: 'Down low the tip moves across the line. Up high it moves back along it.'
     });
   }
 };
@@ -104,35 +100,25 @@ const nearOrFar: Generator = {
   objective: 'speed-limit',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(0.5) });
-    const { depth_m } = setup.water;
-    const duration_s = pick(random, [0.5, 0.6, 0.7]);
-    const places = [
-      { far: 1.3, id: 'near', reply: 'Close in the line is steep: the same pull lifts more.' },
-      {
-        far: 3,
-        id: 'middle',
-        reply: 'Here the line is flatter than close in and steeper than far out.'
-      },
-      { far: 6.5, id: 'far', reply: 'Far out the line lies flat and pulls along the bottom.' }
-    ];
+    const pairs = [18, 26, 38, 55].flatMap((feet) => [0.4, 0.7, 1, 1.5].map((s) => ({ feet, s })));
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
-      ask: `The same quick lift, 10 to 11 o’clock in ${timeToken(duration_s)}, in ${depth(depth_m)} of water. Where does it lift a jig of ${weightToken(setup.bait.mass_kg)} ${want}?`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig. You lift from 10 to 11 o’clock. Where does it come ${want === 'most' ? 'highest' : 'least'} off bottom?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: shuffled(random, places).map(({ far, id, reply }) => ({
-        id,
-        says: `${depth(far * depth_m)} out`,
-        reply,
-        run: shownLift(
-          { ...setup, start: { ...setup.start, bait_x_m: far * depth_m } },
-          10,
-          11,
-          duration_s
-        )
-      })),
-      right: 'Yes: the steeper the line at the bait, the more of the pull goes up.',
-      explain: 'As the bait comes near: slower, tip lower, or heavier.'
+      contenders: shuffled(random, pairs)
+        .slice(0, 3)
+        .map(({ feet, s }) => ({
+          id: `f${feet}-s${s * 10}`,
+          says: `${saidOut(ft(feet))} out, in ${saidSeconds(s)}`,
+          reply:
+            feet < 30
+              ? 'Close in the line is steep: a pull lifts more, if it’s quick enough.'
+              : 'Far out the line is flat: a pull drags more than it lifts.',
+          run: shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s)
+        })),
+      right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
+      explain: 'As the jig gets close: go slower, keep the tip lower, or tie on more weight.'
     });
   }
 };
@@ -144,82 +130,85 @@ const sweepOrLift: Generator = {
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(0.5), cast_m: ft(pick(random, [24, 30, 36])) });
     const want = pick(random, ['most', 'least'] as const);
+    const feet = pick(random, [1.5, 2, 2.5]);
+    const hop_s = pick(random, [0.6, 0.8]);
     const moves = [
       {
         id: 'slow-sweep',
-        says: 'a slow low sweep',
-        run: shownDrag(setup, ft(2.5), 5),
-        reply: 'A slow low sweep leaves it on the bottom.'
+        says: `a low sweep, ${saidFeet(feet)} in 5 seconds`,
+        run: shownDrag(setup, ft(feet), 5),
+        reply: 'A slow, low sweep only drags it.'
       },
       {
         id: 'one-hour',
-        says: 'one clock hour, briskly',
-        run: shownLift(setup, 10, 11, 0.8),
-        reply: 'A brisk hour makes a hop, but a longer, quicker move rises further.'
+        says: `a hop, 10 to 11 o’clock in ${saidSeconds(hop_s)}`,
+        run: shownLift(setup, 10, 11, hop_s),
+        reply: 'A short, quick lift hops it: more than a drag, less than a stroke.'
       },
       {
         id: 'stroke',
-        says: 'a snap, 9 to 12 o’clock',
+        says: 'a snap, 9 to 12 o’clock in 0.7 seconds',
         run: shownLift(setup, 9, 12, 0.7),
-        reply: 'A snap over three hours is what takes it highest.'
+        reply: 'A snap over three hours is long and quick: nothing takes it higher.'
       }
     ];
     return chooseBy({
-      ask: `${placeWords(setup)} Which move takes it ${want === 'most' ? 'highest off' : 'least off'} the bottom?`,
+      ask: `${placeWords(setup)} Which move takes it ${want === 'most' ? 'highest' : 'least'} off bottom?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: moves,
-      right: 'Yes. Speed and steepness lift; slowness and a low rod drag.',
-      explain: 'Drag, hop and stroke are one move at three speeds and sizes.'
+      contenders: shuffled(random, moves),
+      right: 'Right. Quick and long lifts it; slow and low drags it.',
+      explain: 'Drag, hop and stroke are one move of the rod, at three speeds and lengths.'
     });
   }
 };
+
+/** What is on the spool, by label and thickness, as shops sell it (makers differ by a tenth). */
+const SPOOLS = [
+  { id: 'braid-20', says: '{20-lb|0.23 mm} braid', material: 'braid', mm: 0.23 },
+  { id: 'braid-50', says: '{50-lb|0.36 mm} braid', material: 'braid', mm: 0.36 },
+  { id: 'fluoro-8', says: '{8-lb|0.23 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.23 },
+  { id: 'fluoro-20', says: '{20-lb|0.37 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.37 },
+  { id: 'mono-8', says: '{8-lb|0.26 mm} mono', material: 'nylon', mm: 0.26 },
+  { id: 'mono-20', says: '{20-lb|0.43 mm} mono', material: 'nylon', mm: 0.43 },
+  { id: 'mono-30', says: '{30-lb|0.55 mm} mono', material: 'nylon', mm: 0.55 }
+] as const;
 
 const linesByFall: Generator = {
   id: 'line-and-fall',
   kind: 'choose',
   objective: 'line-rod',
   make: (random) => {
-    const depth_m = ft(pick(random, [20, 24, 28]));
-    const setup = drawGear(random, { depth_m, mass_kg: oz(pick(random, [1 / 4, 3 / 8])) });
+    const depth_m = ft(pick(random, [18, 22, 26, 30, 34]));
+    const setup = drawGear(() => 0, { depth_m, cast_m: ft(40) });
+    const mass_kg = oz(pick(random, [1 / 4, 3 / 8, 1 / 2]));
     const want = pick(random, ['most', 'least'] as const);
-    const choices = [
-      {
-        id: 'thin',
-        says: 'thin braid',
-        mm: 0.15,
-        line: DRAWN_LINES.braid,
-        reply: 'Thin line has the least surface for the water to hold.'
-      },
-      {
-        id: 'thick',
-        says: 'thick nylon',
-        mm: 0.6,
-        line: DRAWN_LINES.nylon,
-        reply: 'The thick line has the most surface for the water to hold.'
-      }
-    ];
     return chooseBy({
-      ask: `A jig of ${weightToken(setup.bait.mass_kg)} falls on an open spool through ${depth(depth_m)} of water. On which line is it ${want === 'most' ? 'slower' : 'faster'} down?`,
+      ask: `A ${saidWeight(mass_kg)} jig with a small trailer falls on free spool through ${saidOut(setup.water.depth_m)} of water. On which line is it ${want === 'most' ? 'slowest' : 'fastest'} to bottom?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: choices.map(({ id, says, mm, line, reply }) => ({
-        id,
-        says: `${says}, {diameter:${(mm / 1000).toFixed(5)}}`,
-        reply,
-        run: fall({ ...setup, line: { ...line, diameter_m: mm / 1000 } }, 40)
-      })),
-      right: 'Yes: the falling jig draws its line through the water behind it.',
-      explain: 'The thicker the line, the slower the fall and the bigger the bow.'
+      contenders: shuffled(random, SPOOLS)
+        .slice(0, 3)
+        .map(({ id, says, material, mm }) => ({
+          id,
+          says,
+          reply: 'Don’t go by pound test alone: look at how thick each one is for its strength.',
+          run: fall(
+            {
+              ...setup,
+              bait: { ...setup.bait, mass_kg },
+              line: { material, diameter_m: mm / 1000 }
+            },
+            60
+          )
+        })),
+      right: 'Right. The jig drags its line down, and thin line slips through water.',
+      explain:
+        'Thicker line falls slower and bows more. Braid is thin for its strength, and it floats; fluorocarbon sinks.'
     });
   }
 };
-
-/** All alike in form, so that none of them stands out: 9:00, 10:30. */
-function clock(hour: number): string {
-  return `${Math.floor(hour)}:${Number.isInteger(hour) ? '00' : '30'}`;
-}
 
 export const orders = [
   pacesByHeight,

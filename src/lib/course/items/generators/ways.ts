@@ -1,31 +1,45 @@
-import { drawGear, ft, lengthToken, pick, placeWords, several, shuffled, timeToken } from '../draw';
+import { drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
 import type { Generator } from '../generator';
+import { onlyGood } from '../limits-item';
 import { shownDrag } from '../moves';
-import { chooseBy } from '../rank-item';
+import { saidAbout, saidFeet, saidInches, saidSeconds } from '../said';
 import { chooseValue } from '../value-item';
+
+/** A jig that comes within this of what was wanted came there, m: three inches. */
+const NEAR_M = 0.076;
 
 const wayOfTip: Generator = {
   id: 'tip-way-for-one-foot',
   kind: 'choose',
   objective: 'one-foot',
   make: (random) => {
-    const setup = drawGear(random);
-    const duration_s = pick(random, [3, 4, 5]);
-    const want = pick(random, ['most', 'least'] as const);
-    const ways = several(random, [0.5, 1, 1.5, 2, 2.5, 3], 3);
-    return chooseBy({
-      ask: `${placeWords(setup)} Three slow sweeps, each in ${timeToken(duration_s)}. Which moves the bait ${want === 'most' ? 'furthest' : 'least'}?`,
-      pick: want,
-      measure: 'travel_m',
-      contenders: shuffled(random, ways).map((feet) => ({
-        id: `f${feet * 2}`,
-        says: `tip ${lengthToken(ft(feet))} to the side`,
+    const inches = pick(random, [2, 6, 10, 14, 18]);
+    const setup = drawGear(random, { slack_m: inch(inches) });
+    const feet = pick(random, [1, 1.5, 2]);
+    const duration_s = pick(random, [4, 5]);
+    const tips = several(random, [0, 0.5, 1, 1.5, 2], 3).map((more) => feet + more);
+    return onlyGood({
+      ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. You want the jig to come ${saidFeet(feet)}, in a slow drag of ${saidSeconds(duration_s)}. How far do you move the tip?`,
+      limits: [
+        {
+          measure: 'travel_m',
+          unknowns: 'drag',
+          least: ft(feet) - NEAR_M,
+          most: ft(feet) + NEAR_M
+        }
+      ],
+      plans: shuffled(random, tips).map((tip) => ({
+        id: `f${tip * 2}`,
+        says: `tip ${saidFeet(tip)}`,
         reply:
-          'At this pace the bait goes as far as the tip, less the slack: compare the ways of the tip.',
-        run: shownDrag(setup, ft(feet), duration_s)
+          tip === feet
+            ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
+            : 'Add what goes into slack to what you want of the jig, no more and no less.',
+        runs: [{ caption: `tip ${saidFeet(tip)}`, run: shownDrag(setup, ft(tip), duration_s) }]
       })),
-      right: 'Yes: in a slow drag the bait follows the tip.',
-      explain: 'At a slow, even pace the way of the tip is the way of the bait, less the slack.'
+      right: 'Right. What you want, plus what goes into slack.',
+      explain:
+        'The tip takes up slack first, then the jig comes along foot for foot. Reel down first and you need less tip.'
     });
   }
 };
@@ -39,19 +53,19 @@ const ROUND_IT = [
 const OFF = {
   quarter: {
     times: 1 / 4,
-    reply: 'Depth and distance do not swallow a slow pull: the line is hardly loaded.'
+    reply: 'Depth and distance don’t eat a slow pull. The line is hardly loaded.'
   },
   half: {
     times: 1 / 2,
-    reply: 'Stretch and sag do not take half of it. Once the slack is out, the bait comes along.'
+    reply: 'Stretch and sag don’t take half of it. Once slack is out, the jig comes along.'
   },
   double: {
     times: 2,
-    reply: 'It gets no more line than the tip takes up, and does not glide on.'
+    reply: 'It only gets the line that the tip takes up, and it doesn’t glide.'
   },
   triple: {
     times: 3,
-    reply: 'It gets no more line than the tip takes up, however light it is.'
+    reply: 'It only gets the line that the tip takes up, however light it is.'
   }
 };
 
@@ -61,22 +75,22 @@ const wayOfBait: Generator = {
   objective: 'one-foot',
   make: (random) => {
     const setup = drawGear(random);
-    const tip = ft(pick(random, [1, 1.5, 2.5, 3]));
+    const feet = pick(random, [1, 1.5, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 5]);
     const wrong = pick(random, ROUND_IT);
     return chooseValue({
-      ask: `${placeWords(setup)} In ${timeToken(duration_s)} you draw the rod aside; its tip goes ${lengthToken(tip)} further from the jig. How far does the jig come?`,
-      caption: 'The sweep',
-      run: shownDrag(setup, tip, duration_s),
+      ask: `${placeWords(setup)} You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
+      caption: `The sweep of ${saidFeet(feet)}`,
+      run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
-      says: (value) => lengthToken(value),
-      right: 'Yes: slowly, the jig goes the way of the tip, less a little slack.',
+      says: (value) => `about ${saidAbout(value)}`,
+      right: 'Right. In a slow drag the jig does what the tip does, less a little slack.',
       explain:
-        'Deep or shallow, near or far, light or heavy: at a slow pace the way of the tip is the way of the jig, less the slack.',
+        'Deep or shallow, near or far, light or heavy: in a slow drag the jig goes with the tip, less the slack.',
       errors: (key) => wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply }))
     });
   }
 };
 
-/** A slow drag: the way of the tip is the way of the bait. */
+/** A slow drag: how far the tip goes is how far the jig goes. */
 export const ways = [wayOfTip, wayOfBait];

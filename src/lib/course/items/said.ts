@@ -1,0 +1,67 @@
+import { FOOT_M, OUNCE_KG } from '../../model';
+
+/**
+ * Quantities of questions as they are said in either units: what a hand would mean, not what a
+ * conversion gives. The model runs feet and ounces; the metric number beside them is within a twentieth.
+ */
+const HALF_CM = 5;
+
+/** What a jig is called, by its ounces. */
+const WEIGHTS: Readonly<Record<number, string>> = {
+  0.25: '{1/4 oz|7 g}',
+  0.375: '{3/8 oz|11 g}',
+  0.5: '{1/2 oz|14 g}',
+  0.625: '{5/8 oz|18 g}',
+  0.75: '{3/4 oz|21 g}',
+  1: '{1 oz|28 g}'
+};
+
+/** Of a move: 6 in, 1 ft, 2½ ft, or 15, 30, 75 cm. */
+export function saidFeet(feet: number): string {
+  return `{${feet < 1 ? `${12 * feet} in` : `${halves(feet)} ft`}|${metric(0.3 * feet)}}`;
+}
+
+/** Of slack, in even inches. */
+export function saidInches(inches: number): string {
+  return `{${inches} in|${Math.round((2.5 * inches) / HALF_CM) * HALF_CM} cm}`;
+}
+
+/** Of water and casts: whole feet, or half metres. */
+export function saidOut(m: number): string {
+  const half = Math.round(2 * m) / 2;
+  return `{${Math.round(m / FOOT_M)} ft|${m < 10 ? half : Math.round(m)} m}`;
+}
+
+/** Of what a move comes to, roughly: 9 in, 2½ ft, or 25 cm, 80 cm. */
+export function saidAbout(m: number): string {
+  const inches = Math.round(m / FOOT_M / 0.25) * 3;
+  const round = inches < 24 ? `${inches} in` : `${halves(Math.round((2 * m) / FOOT_M) / 2)} ft`;
+  return `{${round}|${metric(m)}}`;
+}
+
+export function saidWeight(kg: number): string {
+  const ounces = Math.round((16 * kg) / OUNCE_KG) / 16;
+  const said = WEIGHTS[ounces];
+  if (!said) throw new RangeError(`no jig of ${ounces} oz is in the box`);
+  return said;
+}
+
+/** 0.4 seconds, half a second, 1 second, 2½ seconds. */
+export function saidSeconds(s: number): string {
+  if (s === 0.5) return 'half a second';
+  return `${halves(s)} second${s === 1 ? '' : 's'}`;
+}
+
+/** "half past ten" as on a watch: 10:30; whole hours without. */
+export function saidHour(hour: number): string {
+  return Number.isInteger(hour) ? `${hour}` : `${Math.floor(hour)}:30`;
+}
+
+function halves(value: number): string {
+  return value % 1 === 0.5 ? `${Math.floor(value)}½` : `${value}`;
+}
+
+function metric(m: number): string {
+  const cm = Math.round((100 * m) / HALF_CM) * HALF_CM;
+  return cm < 100 ? `${cm} cm` : `${Math.round(cm / 10) / 10} m`;
+}

@@ -1,0 +1,37 @@
+import { describe, expect, test } from 'vitest';
+import { answerOf, askedFigures, figureWords, loadLessons } from '../../src/lib/course';
+import { MEASURES } from '../../src/lib/course/items/figures';
+import { tied } from '../tied';
+
+const questions = loadLessons().flatMap(({ id, sections }) =>
+  sections.flatMap((section) =>
+    section.kind === 'predict' ? [[id, section.question] as const] : []
+  )
+);
+
+describe('what a prediction reveals', () => {
+  test.each(questions)('%s: is what its right option speaks of, from the run', (_, question) => {
+    const answer = answerOf(question);
+    const figures = askedFigures(answer);
+    expect(figures.map(({ of }) => of).sort()).toEqual(Object.keys(answer.key.holds).sort());
+    for (const { of, value } of figures) expect(value).toBe(MEASURES[of].of(answer.result));
+  });
+
+  test('is height where height was asked, and no travel beside it', () => {
+    const asked = new Set(questions.map(([, { options }]) => Object.keys(options[0].holds)[0]));
+    expect(asked.size).toBeGreaterThan(1);
+  });
+
+  test('is said with what it is of, in the learner’s units', () => {
+    expect(figureWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
+      tied('1~ft'),
+      'the jig went away from you'
+    ]);
+    expect(figureWords({ of: 'peak_height_m', value: 0.1 }, 'metric')).toEqual([
+      tied('10~cm'),
+      'off bottom, at most'
+    ]);
+    expect(figureWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe(tied('50~%'));
+    expect(figureWords({ of: 'fall_s', value: 6.2 }, 'imperial')[0]).toBe(tied('6.2~s'));
+  });
+});
