@@ -40,6 +40,7 @@ export {
   formatDepth,
   formatDiameter,
   formatLength,
+  formatPull,
   formatShare,
   formatSpeed,
   formatBeside,

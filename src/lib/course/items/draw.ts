@@ -113,7 +113,7 @@ export const TRAILERS = [
   { says: 'a big trailer', drag_area_m2: 13e-4 }
 ] as const;
 
-const FALL_DEPTHS_FT = [8, 10, 12, 15, 18, 22, 26, 30];
+const FALL_DEPTHS_FT = [8, 9, 10, 12, 14, 16, 18, 20, 24, 28];
 const FALL_CAST_FT = 40;
 
 /** A jig about to fall: depth, one of its weights, a trailer and a line, each drawn by itself. */

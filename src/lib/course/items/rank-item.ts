@@ -67,6 +67,8 @@ function rankedOf({ contenders, measure, unknowns = 'slack and drag' }: Wanted):
   const ranked = contenders
     .map((one) => ({ ...one, measured: measured(one.run, measure, unknowns) }))
     .sort((a, b) => b.measured.nominal - a.measured.nominal);
+  // A jig that is not down yet has no time to be put in order.
+  if (!ranked.every(({ measured: { nominal } }) => Number.isFinite(nominal))) return null;
   const isSure = ranked
     .slice(1)
     .every((lower, i) => isAbove(ranked[i].measured, lower.measured, measure));

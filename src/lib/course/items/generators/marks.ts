@@ -1,7 +1,7 @@
-import { drawGear, ft, inch, lengthToken, oz, pick, placeWords } from '../draw';
+import { drawGear, ft, inch, lengthToken, pick, placeWords } from '../draw';
 import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
-import { measured, shownScenarioOf } from '../measure';
+import { shownScenarioOf } from '../measure';
 import { shownDrag, shownHops, shownLift } from '../moves';
 import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
 import { markValue } from '../value-item';
@@ -163,13 +163,13 @@ const twoHops: Generator = {
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(2) });
     const pace_s = pick(random, [0.6, 0.8, 1]);
-    const ounces = pick(random, [3 / 8, 1 / 2, 5 / 8, 3 / 4]);
-    setup.bait.mass_kg = oz(ounces);
-    const one = measured(shownHops(setup, 10, 11, pace_s, 1, 1.5), 'travel_m', 'slack and drag');
+    const from = pick(random, [9.5, 10, 10.5]);
+    const hopped = (count: number) => shownHops(setup, from, from + 1, pace_s, count, 1.5);
+    const one = figuresOf(shownScenarioOf(hopped(1))).travel_m;
     return markValue({
-      ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(oz(ounces))} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from 10 to 11 o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it ${about(one.nominal)}. Mark where it ends up.`,
+      ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it ${about(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
-      run: shownHops(setup, 10, 11, pace_s, 2, 1.5),
+      run: hopped(2),
       measure: 'travel_m',
       right: 'Right. The second hop added only a little.',
       explain:
@@ -177,12 +177,12 @@ const twoHops: Generator = {
       errors: () => [
         {
           id: 'twice',
-          value: 2 * one.nominal,
+          value: 2 * one,
           reply: 'Two lifts aren’t twice the travel: lowering the rod gave the line back.'
         },
         {
           id: 'small',
-          value: one.nominal / 2.5,
+          value: one / 2.5,
           reply: 'The first hop alone brought it farther than that.'
         }
       ],

@@ -164,22 +164,29 @@ const sweepOrLift: Generator = {
 };
 
 /** What is on the spool, by label and thickness, as shops sell it (makers differ by a tenth). */
-const SPOOLS = [
+const THIN = [
   { id: 'braid-20', says: '{20-lb|0.23 mm} braid', material: 'braid', mm: 0.23 },
-  { id: 'braid-50', says: '{50-lb|0.36 mm} braid', material: 'braid', mm: 0.36 },
   { id: 'fluoro-8', says: '{8-lb|0.23 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.23 },
-  { id: 'fluoro-20', says: '{20-lb|0.37 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.37 },
-  { id: 'mono-8', says: '{8-lb|0.26 mm} mono', material: 'nylon', mm: 0.26 },
-  { id: 'mono-20', says: '{20-lb|0.43 mm} mono', material: 'nylon', mm: 0.43 },
-  { id: 'mono-30', says: '{30-lb|0.55 mm} mono', material: 'nylon', mm: 0.55 }
+  { id: 'mono-8', says: '{8-lb|0.26 mm} mono', material: 'nylon', mm: 0.26 }
 ] as const;
+const MIDDLING = [
+  { id: 'fluoro-20', says: '{20-lb|0.37 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.37 },
+  { id: 'mono-17', says: '{17-lb|0.38 mm} mono', material: 'nylon', mm: 0.38 },
+  { id: 'braid-50', says: '{50-lb|0.36 mm} braid', material: 'braid', mm: 0.36 }
+] as const;
+const THICK = [
+  { id: 'mono-30', says: '{30-lb|0.55 mm} mono', material: 'nylon', mm: 0.55 },
+  { id: 'fluoro-40', says: '{40-lb|0.57 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.57 }
+] as const;
+/** Longer than any of these falls on a line that lets it fall, s. */
+const LONGEST_FALL_S = 45;
 
 const linesByFall: Generator = {
   id: 'line-and-fall',
   kind: 'choose',
   objective: 'line-rod',
   make: (random) => {
-    const depth_m = ft(pick(random, [18, 22, 26, 30, 34]));
+    const depth_m = ft(pick(random, [15, 18, 21, 24]));
     const setup = drawGear(() => 0, { depth_m, cast_m: ft(40) });
     const mass_kg = oz(pick(random, [1 / 4, 3 / 8, 1 / 2]));
     const want = pick(random, ['most', 'least'] as const);
@@ -188,21 +195,23 @@ const linesByFall: Generator = {
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: shuffled(random, SPOOLS)
-        .slice(0, 3)
-        .map(({ id, says, material, mm }) => ({
-          id,
-          says,
-          reply: 'Don’t go by pound test alone: look at how thick each one is for its strength.',
-          run: fall(
-            {
-              ...setup,
-              bait: { ...setup.bait, mass_kg },
-              line: { material, diameter_m: mm / 1000 }
-            },
-            60
-          )
-        })),
+      contenders: shuffled(random, [
+        pick<(typeof THIN)[number]>(random, THIN),
+        pick<(typeof MIDDLING)[number]>(random, MIDDLING),
+        pick<(typeof THICK)[number]>(random, THICK)
+      ]).map(({ id, says, material, mm }) => ({
+        id,
+        says,
+        reply: 'Don’t go by pound test alone: look at how thick each one is for its strength.',
+        run: fall(
+          {
+            ...setup,
+            bait: { ...setup.bait, mass_kg },
+            line: { material, diameter_m: mm / 1000 }
+          },
+          LONGEST_FALL_S
+        )
+      })),
       right: 'Right. The jig drags its line down, and thin line slips through water.',
       explain:
         'Thicker line falls slower and bows more. Braid is thin for its strength, and it floats; fluorocarbon sinks.'
