@@ -52,6 +52,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run fit': { stdin: SESSION, says: /"held_out":/ },
   'npm run golden': { says: /, 0 moved/ },
   'npm run check:content': { given: '-- --json safety', says: /"faults":\[\]/ },
+  'npm run check:rest': { given: '-- 5', says: /5 of 5 within the bounds/ },
   'npm run check:items': { given: '-- --seeds 1 --generator mood', says: /1 seeds, .* 0 faults/ },
   'npm run items': { given: '-- --seeds 1 --generator mood', says: /"stem":/ },
   'npm run bench': { given: '-- --json ruler', says: /"met":true/ },

@@ -173,6 +173,7 @@ describe('whatever the scenario', () => {
     kind: fc.constantFrom('lift', 'sweep')
   });
 
+  // A minute on a busy machine: each of the 150 lines comes to rest first.
   test('the bait stays in reach of the line, above the bottom, with a finite pull', () => {
     fc.assert(
       fc.property(scenario, (s) => {
@@ -200,14 +201,15 @@ describe('whatever the scenario', () => {
       }),
       { numRuns: 150, seed: 20, endOnFailure: true }
     );
-  });
+  }, 60_000);
 
-  // Over the lifts people make. Outside it the rule ends: jerked in a tenth of a second on four metres
-  // of line, a heavier bait carries further, since water stops a lighter one sooner.
+  // Over the lifts people make, of baits that lie where they were put: a line at rest draws a lighter one
+  // in, which then starts slacker. Jerked in a tenth of a second on four metres of line the rule ends too:
+  // a heavier bait carries further, since water stops a lighter one sooner.
   test('a heavier bait never hops higher for the same lift', () => {
     fc.assert(
       fc.property(scenario, fc.double({ min: 1.2, max: 2.5, noNaN: true }), (s, factor) => {
-        const height = (mass_kg: number): number =>
+        const lifted = (mass_kg: number) =>
           simulate({
             water: { depth_m: 2 + s.depth / 3 },
             line: { diameter_m: 0.0003 },
@@ -215,10 +217,12 @@ describe('whatever the scenario', () => {
             start: { bait_x_m: 15 + s.cast / 4, slack_m: s.slack },
             move: { kind: 'lift', from_deg: 0, to_deg: s.turn, duration_s: 0.25 + s.duration / 3 },
             hold_s: 2
-          }).peak_height_m;
-        const light = height(s.mass);
+          });
+        const light = lifted(s.mass);
+        fc.pre(!light.events.some(({ kind }) => kind === 'pulled in'));
         // 1 % and 2 mm for what the scheme itself leaves open.
-        expect(height(s.mass * factor)).toBeLessThan(1.01 * light + 0.002);
+        const most_m = 1.01 * light.peak_height_m + 0.002;
+        expect(lifted(s.mass * factor).peak_height_m).toBeLessThan(most_m);
       }),
       { numRuns: 60, seed: 21, endOnFailure: true }
     );

@@ -65,6 +65,8 @@ export function planeUnderBait(through: Point, friction: number, slope_deg = 0):
     highest_m: -Infinity,
     heightAt: () => -Infinity,
     bedAt: () => -Infinity,
+    evenedBedAt: () => -Infinity,
+    evenedSlopeAt: () => 0,
     contactsNear: (x, z, out) => {
       const gap_m = (x - through.x) * nx + (z - through.z) * nz;
       out[0] = { nx, nz, gap_m, stone: GROUND };

@@ -113,8 +113,14 @@ describe('gear', () => {
         cast_m: cast_m[cast],
         slack_m: slack_m[slack]
       });
-      const { x } = new LiveRun(setup, { elevation_deg: 0, azimuth_deg: 0 }).run.nodes;
-      expect(x[x.length - 1]).toBeCloseTo(cast_m[cast], 2);
+      const { nodes, record } = new LiveRun(setup, { elevation_deg: 0, azimuth_deg: 0 }).run;
+      const [first] = record.events;
+      // 150 ft of line without any slack pull harder than the bottom holds, and draw the bait in by inches.
+      const isDrawn = cast === 'most' && slack === 'least';
+      const by_m = first?.kind === 'pulled in' ? first.by_m : 0;
+      expect(by_m > 0).toBe(isDrawn);
+      expect(by_m).toBeLessThan(FOOT_M);
+      expect(nodes.x[nodes.x.length - 1]).toBeCloseTo(cast_m[cast] - by_m, 2);
     }
   );
 });

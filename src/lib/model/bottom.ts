@@ -3,6 +3,7 @@ import Query, { type CollisionBody, type Vector } from 'matter-js/src/collision/
 import Vertices from 'matter-js/src/geometry/Vertices.js';
 import { groundOf, stonesOf, type Stone } from './ground';
 import type { Setup } from './scenario';
+import type { Point } from './tip-path';
 
 /** A place where the bait touches, or is about to: unit normal out of the bottom and the gap left. */
 export interface Contact {
@@ -28,10 +29,15 @@ export interface Bottom {
   /** Height of the upper surface, stones included, at `x_m`. */
   heightAt(x_m: number): number;
   /**
-   * What the line rests on at `x_m`: the same, but falling off from a stone's top at 45° at most. A
-   * line spans the corner at a stone's foot, and its few nodes need not find their way down a wall.
+   * What the line of a bait at (x, z) rests on at `x_m`: the same, but falling off from a stone's top at
+   * 45° at most, and rising no steeper than BESIDE from the bait. A line spans the corner at a stone's foot,
+   * and its few nodes need not find their way down a wall; and a stone that the bait lies against is not a
+   * wall across the water: the line leads beside it, or any bait would be lifted over anything.
    */
-  bedAt(x_m: number): number;
+  bedAt(x_m: number, bait: Point): number;
+  /** The same evened out over EVENED_M to each side, and how steep that is (rise over run along x). */
+  evenedBedAt(x_m: number, bait: Point): number;
+  evenedSlopeAt(x_m: number, bait: Point): number;
   /** Fills `out` with the contacts within reach of a bait whose lowest point is at (x, z). */
   contactsNear(x_m: number, z_m: number, out: Contact[]): void;
 }
@@ -49,6 +55,17 @@ const REACH_M = 0.012;
 
 /** Sides of the polygon that stands for the round bait: its radius is right to 1 %. */
 const BAIT_SIDES = 24;
+
+/**
+ * A piece of line does not feel an edge as a point: the bed under it is evened out over this far to each
+ * side, m. Far less than a piece spans; without it a node on an edge finds no place to lie.
+ */
+const EVENED_M = 0.02;
+/**
+ * Stones lift the line beside a bait by this much for each metre from it (17°): about as line leads up from
+ * a bait that is drawn (common practice, no source). At 1 and more a bait is drawn up any face by its line.
+ */
+const BESIDE = 0.3;
 
 /** How far below its surface a piece of sloping ground extends, m; only has to exceed the reach. */
 const GROUND_THICKNESS_M = 0.5;
@@ -93,6 +110,8 @@ function flatBottom(level_m: number, grip: Grip): Bottom {
     highest_m: level_m,
     heightAt: () => level_m,
     bedAt: () => level_m,
+    evenedBedAt: () => level_m,
+    evenedSlopeAt: () => 0,
     contactsNear: (_x, z, out) => {
       contact.gap_m = z - level_m;
       out[0] = contact;
@@ -106,6 +125,11 @@ interface Ground {
   readonly z_m: readonly number[];
 }
 
+type Outline = readonly { x: number; z: number }[];
+const NO_OUTLINES: readonly Outline[] = [];
+/** Stones are looked up by strips of the bottom so wide, m: a strip has a few; all would be a hundred. */
+const STRIP_M = 0.25;
+
 class ShapedBottom implements Bottom {
   readonly isFlat = false;
   readonly friction: number;
@@ -117,7 +141,9 @@ class ShapedBottom implements Bottom {
   private readonly bodies: CollisionBody[];
   private readonly pieceOf = new Map<number, number>();
   private readonly stoneOf = new Map<number, number>();
-  private readonly outlines: { x: number; z: number }[][];
+  private readonly outlines: Outline[];
+  /** Stones that raise the bed in each strip of STRIP_M, by the strip's number. */
+  private readonly strips = new Map<number, Outline[]>();
 
   constructor(
     private readonly ground: Ground,
@@ -131,6 +157,7 @@ class ShapedBottom implements Bottom {
     this.stones = stones.length;
     this.outlines = stones.map((stone) => outlineOf(stone, interpolate(ground, stone.x_m)));
     this.highest_m = Math.max(...ground.z_m, ...this.outlines.flat().map(({ z }) => z));
+    this.sortIntoStrips(Math.min(...ground.z_m));
     this.bait = Body.create({
       position: { x: 0, y: 0 },
       vertices: circle((radius_m + REACH_M) * MM)
@@ -148,9 +175,28 @@ class ShapedBottom implements Bottom {
     this.bodies = [...pieces, ...rocks];
   }
 
+  /** A stone's 45° flanks reach as far to each side as its top is above the lowest ground. */
+  private sortIntoStrips(lowest_m: number): void {
+    for (const outline of this.outlines) {
+      const [, , left, right] = outline;
+      const reach = Math.max(left.z - lowest_m, 0);
+      const from = Math.min(left.x - reach, outline[0].x);
+      const to = Math.max(right.x + reach, outline[outline.length - 1].x);
+      for (let i = Math.floor(from / STRIP_M); i <= Math.floor(to / STRIP_M); i++) {
+        const strip = this.strips.get(i);
+        if (strip) strip.push(outline);
+        else this.strips.set(i, [outline]);
+      }
+    }
+  }
+
+  private outlinesAt(x_m: number): readonly Outline[] {
+    return this.strips.get(Math.floor(x_m / STRIP_M)) ?? NO_OUTLINES;
+  }
+
   heightAt(x_m: number): number {
     let height = interpolate(this.ground, x_m);
-    for (const outline of this.outlines) {
+    for (const outline of this.outlinesAt(x_m)) {
       if (x_m <= outline[0].x || x_m >= outline[outline.length - 1].x) continue;
       for (let i = 1; i < outline.length; i++) {
         const a = outline[i - 1];
@@ -163,14 +209,26 @@ class ShapedBottom implements Bottom {
     return height;
   }
 
-  bedAt(x_m: number): number {
-    let height = interpolate(this.ground, x_m);
-    for (const outline of this.outlines) {
+  bedAt(x_m: number, bait: Point): number {
+    const ground = interpolate(this.ground, x_m);
+    let height = ground;
+    for (const outline of this.outlinesAt(x_m)) {
       const [, , left, right] = outline;
       const beside = Math.max(left.x - x_m, x_m - right.x, 0);
       height = Math.max(height, left.z - beside);
     }
-    return height;
+    return Math.max(ground, Math.min(height, bait.z + BESIDE * Math.abs(x_m - bait.x)));
+  }
+
+  /** Simpson's rule for the mean, whose derivative is the slope below. */
+  evenedBedAt(x_m: number, bait: Point): number {
+    const ends = this.bedAt(x_m - EVENED_M, bait) + this.bedAt(x_m + EVENED_M, bait);
+    return (ends + 4 * this.bedAt(x_m, bait)) / 6;
+  }
+
+  evenedSlopeAt(x_m: number, bait: Point): number {
+    const rise = this.bedAt(x_m + EVENED_M, bait) - this.bedAt(x_m - EVENED_M, bait);
+    return rise / (2 * EVENED_M);
   }
 
   contactsNear(x_m: number, z_m: number, out: Contact[]): void {

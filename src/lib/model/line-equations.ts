@@ -28,6 +28,10 @@ export class LineEquations {
 
   /** 1 where a piece pulled at the place of linearisation. */
   readonly isTaut: Uint8Array;
+  /** 1 where the bottom bore a node at the place of linearisation. */
+  readonly isBorne: Uint8Array;
+  /** Where the bait was then. */
+  readonly bait = { x: 0, z: 0 };
 
   constructor(readonly nodes: number) {
     const array = () => new Float64Array(nodes);
@@ -47,6 +51,7 @@ export class LineEquations {
     this.nz = array();
     this.halfWet_m = array();
     this.isTaut = new Uint8Array(nodes);
+    this.isBorne = new Uint8Array(nodes);
   }
 
   /** Gaussian elimination from node `first` down to the bait, whose block and right side remain. */

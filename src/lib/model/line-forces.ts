@@ -125,48 +125,78 @@ export function addLineDrag(eq: LineEquations, line: Line, reel_m_s: number): vo
 const AIR_KG_M3 = 1.225;
 const CYLINDER_IN_AIR = 1.15;
 
-/** Wind across the dry part of the line: positive wind blows along x. */
-export function addWind(
+/** Force of air on half a piece by its speed across squared, N·s²/m², of which `dry_m` is dry. */
+export function airFactor({ diameter_m }: Line, piece: number, dry_m: number): number {
+  return 0.25 * AIR_KG_M3 * CYLINDER_IN_AIR * diameter_m[piece] * dry_m;
+}
+
+/**
+ * Air across the dry part of the line, by the line's speed through the air; positive wind blows along x.
+ * Each end of a piece bears half of it, at its own speed. Along a line air is nothing beside water.
+ */
+export function addAir(
   eq: LineEquations,
   line: Line,
   pieceLength_m: number,
   wind_m_s: number
 ): void {
-  const { rx, rz, nx, nz, halfWet_m } = eq;
+  const { pvx, pvz, rx, rz, dxx, dxz, dzz, nx, nz, halfWet_m } = eq;
   for (let i = 0; i < eq.nodes - 1; i++) {
     const dry_m = pieceLength_m - 2 * halfWet_m[i];
     if (dry_m <= 0) continue;
-    const across = -wind_m_s * nz[i];
-    const half =
-      0.25 * AIR_KG_M3 * CYLINDER_IN_AIR * line.diameter_m[i] * dry_m * Math.abs(across) * across;
-    rx[i] -= half * nz[i];
-    rz[i] += half * nx[i];
-    rx[i + 1] -= half * nz[i];
-    rz[i + 1] += half * nx[i];
+    const ux = nx[i];
+    const uz = nz[i];
+    const factor = airFactor(line, i, dry_m);
+    for (let j = i; j <= i + 1; j++) {
+      const across = (pvx[j] - wind_m_s) * uz - pvz[j] * ux;
+      const perSpeed = factor * Math.abs(across);
+      rx[j] -= perSpeed * across * uz;
+      rz[j] += perSpeed * across * ux;
+      dxx[j] += 2 * perSpeed * uz * uz;
+      dxz[j] -= 2 * perSpeed * uz * ux;
+      dzz[j] += 2 * perSpeed * ux * ux;
+    }
   }
 }
 
-/** The bottom under the line (not under the bait). */
+/**
+ * The bottom under the line (not under the bait). Its support has the energy ½ k depth², depth below the
+ * evened bed b, so that its force is k depth (−b′, 1): held straight up instead, line on a slope would be
+ * driven in circles and never rest. Friction is along the bed.
+ */
 export function addBed(
   eq: LineEquations,
   bottom: Bottom,
   pieceLength_m: number,
-  gamma: number
+  gamma: number,
+  stiffnessShare = 1
 ): void {
-  const { px, pz, pvx, pvz, rx, rz, dxx, dzz } = eq;
-  const stiffness = BED_STIFFNESS_N_M2 * pieceLength_m;
+  const { px, pz, pvx, pvz, rx, rz, dxx, dxz, dzz, isBorne, bait } = eq;
+  const stiffness = stiffnessShare * BED_STIFFNESS_N_M2 * pieceLength_m;
   const damping = BED_DAMPING_N_S_M2 * pieceLength_m;
+  bait.x = px[eq.nodes - 1];
+  bait.z = pz[eq.nodes - 1];
   for (let i = eq.nodes - 2; i > 0; i--) {
+    isBorne[i] = 0;
     if (pz[i] >= bottom.highest_m) continue;
-    const depth = bottom.bedAt(px[i]) - pz[i];
+    const depth = bottom.evenedBedAt(px[i], bait) - pz[i];
     if (depth <= 0) continue;
-    const support = stiffness * depth - damping * pvz[i];
+    const slope = bottom.evenedSlopeAt(px[i], bait);
+    const support = stiffness * depth - damping * (pvz[i] - slope * pvx[i]);
     if (support <= 0) continue;
-    rz[i] += support;
-    dzz[i] += damping + gamma * stiffness;
-    const rub = (bottom.friction * support) / Math.max(Math.abs(pvx[i]), BED_FRICTION_SPEED_M_S);
-    rx[i] -= rub * pvx[i];
-    dxx[i] += rub;
+    isBorne[i] = 1;
+    const steep = Math.sqrt(1 + slope * slope);
+    const tx = 1 / steep;
+    const tz = slope / steep;
+    const along = pvx[i] * tx + pvz[i] * tz;
+    const normal = support * steep;
+    const rub = (bottom.friction * normal) / Math.max(Math.abs(along), BED_FRICTION_SPEED_M_S);
+    rx[i] -= support * slope + rub * along * tx;
+    rz[i] += support - rub * along * tz;
+    const across = damping + gamma * stiffness;
+    dxx[i] += across * slope * slope + rub * tx * tx;
+    dxz[i] += rub * tx * tz - across * slope;
+    dzz[i] += across + rub * tz * tz;
   }
 }
 
@@ -183,6 +213,19 @@ export function addRodTip(
   rz[0] -= rod.stiffness_N_m * (pz[0] - tip.z) + rod.damping_N_s_m * (pvz[0] - tipSpeed.z);
   dxx[0] += gamma * rod.stiffness_N_m + rod.damping_N_s_m;
   dzz[0] += gamma * rod.stiffness_N_m + rod.damping_N_s_m;
+}
+
+/** Holds every node of the line back as if the air and the water were syrup; the bait is not held. */
+export function addSettling(
+  { pvx, pvz, rx, rz, dxx, dzz, nodes }: LineEquations,
+  damping: number
+): void {
+  for (let i = 0; i < nodes - 1; i++) {
+    rx[i] -= damping * pvx[i];
+    rz[i] -= damping * pvz[i];
+    dxx[i] += damping;
+    dzz[i] += damping;
+  }
 }
 
 /** Weight and water on the bait, and what else draws on it. */

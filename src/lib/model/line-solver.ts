@@ -4,8 +4,16 @@ import { pin, touchBottom, type Matrix2, type Touch } from './bait-contact';
 import type { Bottom, Contact } from './bottom';
 import { NO_LOAD, type ExternalLoad } from './external-load';
 import { LineEquations } from './line-equations';
-import { addBait, addBed, addLineDrag, addPieces, addRodTip, addWind } from './line-forces';
-import { pullOf, type Line } from './line';
+import {
+  addAir,
+  addBait,
+  addBed,
+  addLineDrag,
+  addPieces,
+  addRodTip,
+  addSettling
+} from './line-forces';
+import { meanWeights, pullOf, type Line } from './line';
 import type { LineState } from './line-state';
 import { planingForce } from './planing';
 import type { Point } from './tip-path';
@@ -29,6 +37,8 @@ export type RodBend = { stiffness_N_m: number; damping_N_s_m: number } | null;
  */
 /** Pieces whose pull was taken for slack, or slack for pull, by more than this are solved again, N. */
 const SLACK_TOLERANCE_N = 0.1;
+/** Nodes taken for clear of the bottom, or for borne by it, are solved again when off by more, m. */
+const BED_TOLERANCE_M = 2e-5;
 /** Time in which a soft bottom has closed over a resting bait to 63 %, s (common practice, no source). */
 const SINKING_IN_S = 2;
 /** Rounds of Newton's method a step may take; a step that needs more is too long. */
@@ -52,6 +62,8 @@ export class LineSolver {
   private readonly lift: Point = { x: 0, z: 0 };
   /** Load of the step on the bait. */
   private load: ExternalLoad = NO_LOAD;
+  /** Damping of every node against the ground, N·s/m: none but while a start comes to rest. */
+  settling_N_s_m = 0;
   /** Speed at which line comes in over the tip, m/s. */
   private reel_m_s = 0;
 
@@ -81,6 +93,24 @@ export class LineSolver {
     if (piece === this.pieceLength_m) return;
     this.pieceLength_m = piece;
     this.weigh();
+  }
+
+  /** Mean weight in air of what a node stands for, N. */
+  get nodeWeight_N(): number {
+    return meanWeights(this.line).inAir_N_m * this.pieceLength_m;
+  }
+
+  /** From the bait to the place on the line that is `length_m` from it. */
+  leadOf(length_m: number): Point {
+    const { x, z, nodes } = this.state;
+    const n = nodes - 1;
+    const pieces = Math.min(length_m / this.pieceLength_m, n);
+    const i = n - Math.ceil(pieces);
+    const share = Math.ceil(pieces) - pieces;
+    return {
+      x: x[i] + share * (x[i + 1] - x[i]) - x[n],
+      z: z[i] + share * (z[i + 1] - z[i]) - z[n]
+    };
   }
 
   /** Length of the line as it lies, each piece at its own or drawn straight, m. */
@@ -119,7 +149,7 @@ export class LineSolver {
     this.startFrom(ratio);
     this.placeTip(step_s, gamma, tip);
     this.lastChange_m_s = this.solveOnce(gamma, tip);
-    for (let round = 1; this.hasSlackFlipped(gamma); round++) {
+    for (let round = 1; this.hasSlackFlipped(gamma) || this.hasBedFlipped(gamma); round++) {
       if (round === MOST_ROUNDS) {
         this.lastChange_m_s = Infinity;
         break;
@@ -138,11 +168,12 @@ export class LineSolver {
     if (this.rod) addRodTip(eq, this.rod, tip, this.tipSpeed, gamma);
     addPieces(eq, this.line, this.pieceLength_m, gamma);
     addLineDrag(eq, this.line, this.reel_m_s);
-    if (this.wind_m_s !== 0) addWind(eq, this.line, this.pieceLength_m, this.wind_m_s);
+    addAir(eq, this.line, this.pieceLength_m, this.wind_m_s);
     addBed(eq, this.bottom, this.pieceLength_m, gamma);
     addBait(eq, this.bait, this.load, gamma);
     eq.rx[eq.nodes - 1] += this.lift.x;
     eq.rz[eq.nodes - 1] += this.lift.z;
+    if (this.settling_N_s_m > 0) addSettling(eq, this.settling_N_s_m);
     eq.eliminate(this.first);
     this.solveBait(gamma);
     eq.substitute(this.first);
@@ -164,6 +195,23 @@ export class LineSolver {
       const stretch = Math.sqrt(dx * dx + dz * dz) - length;
       const tolerance = (SLACK_TOLERANCE_N * length) / axialStiffness_N[i];
       if (isTaut[i] === 1 ? stretch < -tolerance : stretch > tolerance) return true;
+    }
+    return false;
+  }
+
+  /**
+   * Whether a node linearised as clear of the bottom came out in it, or one that was borne out of it.
+   * One that lands within the step would otherwise be thrown back up by the next.
+   */
+  private hasBedFlipped(gamma: number): boolean {
+    const { pvx, pvz, isBorne, bait } = this.eq;
+    const { x, z, nodes } = this.state;
+    const { highest_m } = this.bottom;
+    for (let i = 1; i < nodes - 1; i++) {
+      const now_z = z[i] + gamma * pvz[i];
+      if (isBorne[i] === 0 && now_z >= highest_m) continue;
+      const depth = this.bottom.evenedBedAt(x[i] + gamma * pvx[i], bait) - now_z;
+      if (isBorne[i] === 1 ? depth < -BED_TOLERANCE_M : depth > BED_TOLERANCE_M) return true;
     }
     return false;
   }

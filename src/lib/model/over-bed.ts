@@ -12,7 +12,7 @@ function tautOver(bottom: Bottom, tip: Point, bait: Point): Point[] {
   for (let i = 0; i <= HULL_SAMPLES; i++) {
     const share = i / HULL_SAMPLES;
     const x = tip.x + share * (bait.x - tip.x);
-    const point = i === 0 ? tip : i === HULL_SAMPLES ? bait : { x, z: bottom.bedAt(x) };
+    const point = i === 0 ? tip : i === HULL_SAMPLES ? bait : { x, z: bottom.bedAt(x, bait) };
     while (hull.length > 1 && isBelow(hull[hull.length - 2], hull[hull.length - 1], point))
       hull.pop();
     hull.push(point);
@@ -25,16 +25,24 @@ function isBelow(a: Point, middle: Point, b: Point): boolean {
   return middle.z <= a.z + ((b.z - a.z) * (middle.x - a.x)) / (b.x - a.x);
 }
 
-/** A line drawn tight over the bottom and given `slack_m`, its nodes evenly spaced; not yet at rest. */
+/** Length of that way, m. */
+export function tautLength(bottom: Bottom, tip: Point, bait: Point): number {
+  return lengthsOf(tautOver(bottom, tip, bait)).reduce((sum, length) => sum + length, 0);
+}
+
+function lengthsOf(hull: readonly Point[]): number[] {
+  return hull.slice(1).map((point, i) => chordOf(hull[i], point));
+}
+
+/** A line drawn tight over the bottom, its nodes evenly spaced. */
 export function overBed(
   line: Line,
   bottom: Bottom,
   tip: Point,
-  bait: Point,
-  slack_m: number
-): Laid {
+  bait: Point
+): Pick<Laid, 'x_m' | 'z_m'> {
   const hull = tautOver(bottom, tip, bait);
-  const lengths = hull.slice(1).map((point, i) => chordOf(hull[i], point));
+  const lengths = lengthsOf(hull);
   const total = lengths.reduce((sum, length) => sum + length, 0);
   const n = line.segments;
   const x_m = new Float64Array(n + 1);
@@ -48,5 +56,5 @@ export function overBed(
     x_m[i] = hull[edge].x + share * (hull[edge + 1].x - hull[edge].x);
     z_m[i] = hull[edge].z + share * (hull[edge + 1].z - hull[edge].z);
   }
-  return { x_m, z_m, pieceLength_m: (total + slack_m) / n };
+  return { x_m, z_m };
 }

@@ -18,6 +18,8 @@ export interface Hop {
 export type RunEvent = { t_s: number } & (
   | SnagEvent
   | { kind: 'bottom' | 'stem slips' | 'break' }
+  /** Before anything moved the line at rest drew the bait in, or steep ground let it down, by so far, m. */
+  | { kind: 'pulled in' | 'slid down'; by_m: number }
   | { kind: 'stone'; stone: number }
   | { kind: 'bite'; bite: Bite['kind'] }
 );

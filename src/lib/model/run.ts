@@ -21,8 +21,11 @@ const SPEED_CHANGE_TO_DOUBLE_M_S = SPEED_CHANGE_LIMIT_M_S / 3;
 /** The reel stops when this little line is left, m. */
 const SHORTEST_LINE_M = 0.5;
 
+/** A hook feels the line's direction over this length, m: that of a single piece depends on their number. */
+const LEAD_M = 0.25;
+
 /** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.1.1';
+export const MODEL_VERSION = '1.2.0';
 
 export interface Result extends Summary {
   trace: Trace;
@@ -56,9 +59,13 @@ export class Run {
     this.parts = startOf(setup, this.tip);
     this.saved = new LineState(this.parts.solver.state.nodes);
     this.record = new RunRecord(this.parts.solver, this.parts.bottom, this.parts.bottom.stones);
-    const { bait, solver } = this.parts;
+    const { bait, solver, drawnIn_m } = this.parts;
     const { x, nodes, isTouching } = solver.state;
     this.loads = new ExternalLoads(setup, bait.weightInWater_N, x[nodes - 1], isTouching);
+    if (drawnIn_m !== 0) {
+      const kind = drawnIn_m > 0 ? 'pulled in' : 'slid down';
+      this.record.events.push({ t_s: 0, kind, by_m: Math.abs(drawnIn_m) });
+    }
     this.startLength_m = this.parts.solver.pieceLength_m * setup.numerics.segments;
   }
 
@@ -146,7 +153,7 @@ export class Run {
       contact: solver.touch.contact,
       tipPull_N: solver.tensionNow(0),
       baitPull_N: solver.tensionNow(n - 1),
-      towardsLine: { x: x[n - 1] - x[n], z: z[n - 1] - z[n] }
+      towardsLine: solver.leadOf(LEAD_M)
     });
     this.record.events.push(...events);
     if (this.loads.isParted && !wasParted) solver.breakOff();

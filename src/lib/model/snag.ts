@@ -11,6 +11,8 @@ const TAKES_FROM_N = 1.6;
 const TAKES_TO_N = 3.6;
 /** A pull this hard drives the hook home: then shaking no longer helps, N. */
 const SETS_DEEPER_N = 8;
+/** Pulls are evened out over this long, s: shorter ones are blows of a few grams of line, and no hook's. */
+const EVENED_S = 0.05;
 /** Slack: less pull than this, N, for this long, s. */
 const SLACK_N = 0.03;
 const SLACK_S = 0.4;
@@ -40,6 +42,7 @@ export class Snag {
   private slack_s = 0;
   private shakes = 0;
   private isShaking = false;
+  private tension_N = 0;
   /** A freed hook has turned over this stone and does not take it again before it met the bed elsewhere. */
   private passed: number | null = null;
 
@@ -47,7 +50,9 @@ export class Snag {
   constructor(private readonly side: number) {}
 
   /** Notes one step; returns what came of it, if anything. */
-  follow(step_s: number, contact: Contact | null, pull: Pull): SnagEvent | null {
+  follow(step_s: number, contact: Contact | null, now: Pull): SnagEvent | null {
+    this.tension_N += (now.tension_N - this.tension_N) * -Math.expm1(-step_s / EVENED_S);
+    const pull = { ...now, tension_N: this.tension_N };
     if (this.isHeld) return this.hold(step_s, pull);
     if (contact && contact.stone !== this.passed) this.passed = null;
     return this.mayTake(contact, pull);

@@ -7,8 +7,12 @@ export interface Event {
   readonly text: string;
 }
 
-/** What happened in a try, in order: each hop, then where it ended. */
+/** What happened in a try, in order: how the bait came to rest, each hop, then where it ended. */
 export function eventsOf(result: Result, units: Units): Event[] {
+  const before = result.events.flatMap((event) => {
+    if (event.kind !== 'pulled in' && event.kind !== 'slid down') return [];
+    return [{ t_s: event.t_s, text: settledWords(event.kind, formatLength(event.by_m, units)) }];
+  });
   const hops = result.hops.flatMap((hop) => [
     { t_s: hop.t_s, text: 'The bait left the bottom.' },
     {
@@ -17,7 +21,13 @@ export function eventsOf(result: Result, units: Units): Event[] {
     }
   ]);
   const { t_s } = result.trace;
-  return [...hops, { t_s: t_s[t_s.length - 1], text: trySummaryOf(result, units) }];
+  return [...before, ...hops, { t_s: t_s[t_s.length - 1], text: trySummaryOf(result, units) }];
+}
+
+function settledWords(kind: 'pulled in' | 'slid down', length: string): string {
+  return kind === 'pulled in'
+    ? `The tight line drew the bait in ${length} before you moved.`
+    : `The bait slid down ${length} before the line held it.`;
 }
 
 /** The whole try in a sentence. */
