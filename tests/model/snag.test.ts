@@ -2,13 +2,12 @@ import { expect, test } from 'vitest';
 import { simulate, type Move, type ScenarioInput } from '../../src/lib/model';
 
 /** A stone dragged against, and let go of by three shakes from slack. */
-const CRACK: ScenarioInput = {
+const CRACK: Omit<ScenarioInput, 'move'> = {
   water: { depth_m: 2.7 },
   line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 },
   bait: { mass_kg: 0.0142 },
   bottom: { snags: true, stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }] },
   start: { bait_x_m: 10, slack_m: 0.03 },
-  move: { kind: 'pause', duration_s: 1 },
   hold_s: 2
 };
 const turn = (from_deg: number, to_deg: number, duration_s: number) =>
