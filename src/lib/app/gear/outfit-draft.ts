@@ -1,5 +1,5 @@
 import type { LineMaterialName } from '$lib/model';
-import { BUTT_M, diameterFor } from '$lib/sandbox/gear';
+import { diameterFor } from '$lib/sandbox/gear';
 import {
   typedLength_m,
   typedNumber,
@@ -51,6 +51,9 @@ export const BARE = {
   metric: { weight: 'g', rod: 'm', short: 'cm', drop: 'm', hung: 'g', diameter: 'mm', water: 'C' }
 } as const satisfies Record<Units, object>;
 
+/** Where a rod is held that nobody has measured: BUTT_M, as each tape has it. */
+const HELD: Record<Units, string> = { imperial: '15 in', metric: '38 cm' };
+
 /** A fluorocarbon leader unless it says otherwise. */
 const LEADER_MATERIAL = 'fluorocarbon';
 
@@ -67,7 +70,7 @@ export function draftOf(outfit: Outfit | null, units: Units): OutfitDraft {
     dropTimes: drop?.times_s.join('  ') ?? '',
     dropWater: drop ? temperature(drop.temperature_C) : '',
     rod: rod ? length(rod.length_m) : '',
-    held: length(rod?.held_m ?? BUTT_M),
+    held: rod ? length(rod.held_m) : HELD[units],
     hung: rod?.flex ? weight(rod.flex.hung_kg) : '',
     down: rod?.flex ? length(rod.flex.down_m) : '',
     material: line?.material ?? 'fluorocarbon',
