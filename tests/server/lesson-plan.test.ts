@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { loadLessons, RETRIEVES } from '../../src/lib/course';
+import { findChallenge, loadLessons, RETRIEVES } from '../../src/lib/course';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { ownGearId } from '../../src/lib/practice';
-import { inUnits } from '../../src/lib/scoring';
+import { figureOf, inUnits, type Challenge } from '../../src/lib/scoring';
 import { planLesson } from '../../src/lib/server/lesson-plan';
 import { jigFor, MOST_COUNT_S } from '../../src/lib/compute/jobs/jig';
 import { retrievesFor } from '../../src/lib/server/plan-retrieves';
 import { handLesson, type ClientHand } from '../../src/lib/server/plan-hand';
 import type { Conditions } from '../../src/lib/wire';
+import { sampleChallenge } from './samples';
 
 const lessons = loadLessons();
 const mild: Conditions = {
@@ -18,21 +19,27 @@ const mild: Conditions = {
   wind: 'calm',
   fish: 'unknown'
 };
-const ruler = {
-  target_m: 0.3,
-  band_m: 0.05,
-  bias_m: 0.18,
-  spread_m: 0.04,
-  tries: 9,
-  short: 0,
-  far: 9
+const figure = figureOf(sampleChallenge);
+const hop = figureOf(findChallenge('one-hop', lessons) as Challenge);
+const level = {
+  ...{ value: 0.48, band: 0.02, sd: 0.04, off: 0.18, miss: 3.6 },
+  ...{ tries: 9, less: 0, more: 9 }
 };
 const done: string[] = [];
 const hands: Record<string, ClientHand> = {
-  long: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.97, done },
-  uneven: { ruler: { ...ruler, spread_m: 0.3, advice: 'slower' }, contact: 0.97, done },
-  flying: { ruler: { ...ruler, advice: 'shorter' }, contact: 0.5, done },
-  good: { ruler: { ...ruler, bias_m: 0.01, advice: 'harder' }, contact: 1, done }
+  long: { worst: { figure, level: { ...level, advice: 'lower' } }, contact: 0.97, done },
+  uneven: {
+    worst: { figure, level: { ...level, sd: 0.3, advice: 'steady' } },
+    contact: 0.97,
+    done
+  },
+  flying: { worst: { figure, level: { ...level, advice: 'lower' } }, contact: 0.5, done },
+  good: { worst: { figure, level: { ...level, off: 0.01, advice: 'harder' } }, contact: 1, done },
+  low: {
+    worst: { figure: hop, level: { ...level, off: -0.1, advice: 'raise' } },
+    contact: 0.2,
+    done
+  }
 };
 const jig = jigFor(mild);
 const plan = (minutes: number, conditions = mild, hand: ClientHand | null = null) =>
@@ -88,7 +95,8 @@ describe('a lesson plan', () => {
     ['long', 'your-hands-ruler'],
     ['uneven', 'speed'],
     ['flying', 'speed'],
-    ['good', 'slack']
+    ['good', 'slack'],
+    ['low', 'hops']
   ])('gives a %s hand the drill of %s', (who, lesson) => {
     expect(handLesson(hands[who])).toBe(lesson);
     const { blocks } = plan(90, mild, hands[who]);
@@ -97,7 +105,7 @@ describe('a lesson plan', () => {
 
   test('asks for no homework that has just been done', () => {
     const before = (done: string[]) =>
-      plan(60, mild, { ruler: null, contact: 1, done }).before.map(({ id }) => id);
+      plan(60, mild, { worst: null, contact: 1, done }).before.map(({ id }) => id);
     expect(before([])).toEqual(['count-it-down', 'exactly-one-foot']);
     expect(before(['exactly-one-foot'])).toEqual(['count-it-down', 'exactly-two-feet']);
     expect(before(['count-it-down', 'exactly-one-foot'])).toEqual(['exactly-two-feet']);

@@ -1,9 +1,8 @@
 import type { Item, Verdict } from '../course/items';
 import { gradeTry, type Challenge, type GradedRun } from '../scoring';
 import { answeredOf, type AnswerTally } from './answered';
-import { errorScores, type ErrorScores } from './error-scores';
 import { judgedAgain } from './judged';
-import { errorOf, markOf, type Mark } from './mark';
+import { markOf, type Mark } from './mark';
 import { rulerOf, type Ruler } from './ruler';
 import { within, type PacketAnswer, type HomeworkResult, type PacketTry } from '../wire';
 
@@ -23,8 +22,6 @@ export interface ChallengeReport {
   /** How many tries today's model cannot run. */
   leftOut: number;
   passed: number;
-  /** Errors as parts of the distance meant; null without tries or without a distance. */
-  scores: ErrorScores | null;
 }
 
 /** An answer, judged again. */
@@ -63,13 +60,11 @@ export function gradeHomework(
   const challenges = assignment.challenges.map((challenge, i): ChallengeReport => {
     const made = tries.filter((one) => one.challenge === i);
     const graded = made.flatMap((one, n) => gradedTry(one, challenge, n, grade) ?? []);
-    const marks = marksOf(graded);
     return {
       challenge,
       tries: graded,
       leftOut: made.length - graded.length,
-      passed: graded.filter(({ grade }) => grade.passed).length,
-      scores: marks.length > 0 ? errorScores(marks.map(errorOf)) : null
+      passed: graded.filter(({ grade }) => grade.passed).length
     };
   });
   return {

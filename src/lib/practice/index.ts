@@ -10,8 +10,9 @@ export {
   type Station
 } from './lesson-progress';
 export { SHORT_DRILL_TRIES, TRIES, type Criterion, type Phase } from './design';
+export { figureLevel, figureOfReply } from './figure-level';
 export { errorScores, type ErrorScores } from './error-scores';
-export { markOf, travelOf, type Mark } from './mark';
+export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
 export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';

@@ -1,21 +1,11 @@
 import { peakBaitSpeed, tipTravel, type Challenge, type Grade, type GradedRun } from '../scoring';
-import type { StoredTry } from '../wire';
+import type { StoredTry, TryMark } from '../wire';
 
-/** One try on the ruler: what was meant and what was done. SI, distances towards the angler. */
-export interface Mark {
+/** One try on the ruler: what was meant and what was done, and when. */
+export interface Mark extends TryMark {
   id: string;
   challenge: string;
   at: string;
-  meant_m: number;
-  bait_m: number;
-  /** Length of the tip's way, never negative. */
-  tip_m: number;
-  /** Highest clearance of the bait above the bottom. */
-  lift_m: number;
-  /** Fastest tenth of a second of the bait along the bottom. */
-  speed_m_s: number;
-  /** Whether it kept the pace or the speed limit that was asked; true where none was. */
-  isPaceRight: boolean;
   guess_m?: number;
 }
 
@@ -23,21 +13,26 @@ type Made = Pick<StoredTry, 'id' | 'at' | 'guess_m'>;
 
 /** A graded try as the ruler has it, or null where its challenge asks for no distance. */
 export function markOf(made: Made, challenge: Challenge, graded: GradedRun): Mark | null {
+  const mark = tryMarkOf(challenge, graded);
+  const { id, at, guess_m } = made;
+  const said = guess_m === undefined ? {} : { guess_m };
+  return mark && { id, at, challenge: challenge.id, ...mark, ...said };
+}
+
+/** The same of the try alone, whoever made it and when. */
+export function tryMarkOf(
+  challenge: Challenge,
+  { result, grade }: Pick<GradedRun, 'result' | 'grade'>
+): TryMark | null {
   const travel = travelOf(challenge);
   if (!travel) return null;
-  const { id, at, guess_m } = made;
-  const { result, grade } = graded;
   return {
-    id,
-    at,
-    challenge: challenge.id,
     meant_m: travel.target_m,
     bait_m: result.travel_m,
     tip_m: tipTravel(result),
     lift_m: result.peak_height_m,
     speed_m_s: peakBaitSpeed(result),
-    isPaceRight: isPaceRight(grade),
-    ...(guess_m === undefined ? {} : { guess_m })
+    isPaceRight: isPaceRight(grade)
   };
 }
 

@@ -1,4 +1,4 @@
-import type { GuessQuantity, Challenge, GoalGrade, GradedRun } from '../scoring';
+import { figureOf, type GuessQuantity, type Challenge, type GradedRun } from '../scoring';
 import { TOLD_OUTSIDE } from './design';
 import { errorOf, isPaceRight, travelOf } from './mark';
 import type { Attempt } from './mastery';
@@ -24,26 +24,17 @@ export function measuredOf(challenge: Challenge, { result, grade }: GradedRun): 
     const error = errorOf({ bait_m: result.travel_m, meant_m: travel.target_m });
     return { asks: 'travel', error, miss: error, isRight: isPaceRight(grade) };
   }
-  for (const { goal, value } of grade.goals) {
-    const band = bandOf(goal);
-    if (!band) continue;
-    const did = goal.kind === 'hops' ? highest(result.hops) : value;
-    const error = inHalfBands(did, band.range);
-    const miss = error * TOLD_OUTSIDE.first;
-    return { asks: band.asks, error, miss, isRight: grade.passed };
-  }
-  return null;
+  const { goal, asked } = figureOf(challenge);
+  const asks = goal && ASKS[goal.kind];
+  if (!asks || !asked || asked[1] === null) return null;
+  // A rod that never moved waited too long.
+  const error = inHalfBands(grade.figure ?? Infinity, [asked[0], asked[1]]);
+  const miss = error * TOLD_OUTSIDE.first;
+  return { asks, error, miss, isRight: grade.passed };
 }
 
-function bandOf(goal: GoalGrade['goal']): { asks: GuessQuantity; range: [number, number] } | null {
-  if (goal.kind === 'hops') return { asks: 'height', range: goal.height_m };
-  if (goal.kind === 'bottom_first') return { asks: 'down', range: [0, goal.within_s] };
-  return null;
-}
-
-function highest(hops: GradedRun['result']['hops']): number {
-  return Math.max(0, ...hops.map(({ height_m }) => height_m));
-}
+/** Goals whose figure can be guessed and mastered, beside a distance. */
+const ASKS: Partial<Record<string, GuessQuantity>> = { hops: 'height', bottom_first: 'down' };
 
 function inHalfBands(value: number, [low, high]: [number, number]): number {
   const error = (value - (low + high) / 2) / ((high - low) / 2);

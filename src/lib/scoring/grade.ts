@@ -1,6 +1,14 @@
 import { simulate, type Move, type Result } from '../model';
 import { PASS_MARK, type Challenge } from './challenge';
-import { isRestraint, goalProgressOf, shareOf, valueOf, type WeightedGoal } from './goals';
+import {
+  figureIn,
+  figureOf,
+  isRestraint,
+  goalProgressOf,
+  shareOf,
+  valueOf,
+  type WeightedGoal
+} from './goals';
 import { runToGrade, type RunToGrade } from './run-to-grade';
 
 export interface GoalGrade {
@@ -23,6 +31,8 @@ export interface Grade {
   /** 0–1: how much was done of what was to be done. What a rod held still keeps counts by that part only. */
   done: number;
   goals: GoalGrade[];
+  /** What was reached of the task's figure, in its own unit (see figureOf); null where nothing was. */
+  figure: number | null;
 }
 
 /** Goals that earned less because not all was done; none where it was. */
@@ -59,7 +69,8 @@ export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade
     };
   });
   const marks = goals.reduce((sum, goal) => sum + goal.marks, 0);
-  return { marks, passed: marks >= PASS_MARK, done, goals };
+  const figure = figureIn(figureOf(challenge), run, marks);
+  return { marks, passed: marks >= PASS_MARK, done, goals, figure };
 }
 
 /**

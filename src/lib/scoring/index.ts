@@ -18,6 +18,16 @@ export {
   type GoalWords,
   type WeightedGoal
 } from './goals';
+export {
+  FIGURE_UNITS,
+  figureOf,
+  figureScale,
+  type AskedRange,
+  type FigureScale,
+  type FigureUnit,
+  type TaskFigure
+} from './goals';
+export { askedRangeText, figureTicks, formatFigure, sideOf, type FigureTick } from './figures';
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';

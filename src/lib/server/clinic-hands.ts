@@ -1,10 +1,11 @@
+import { errorScores, figureOfReply } from '../practice';
+import { figureOf, figureScale, sideOf } from '../scoring';
 import { challengeOfRound } from './clinic-answers';
 import { partOf } from './clinic-flow';
-import { errorsOf } from './hand-ruler';
 import type { Room } from './rooms';
 import type { Db } from './store';
 import { readStored } from './stored';
-import { type RoomHand, type Round, tryReply } from '../wire';
+import { type RoomHand, type Round, type TryReply, tryReply } from '../wire';
 
 /** How the room's hand did in every round of tries so far that was revealed or left, in order. */
 export async function handsOf(db: Db, { id, state }: Room): Promise<RoomHand[]> {
@@ -17,10 +18,10 @@ export async function handsOf(db: Db, { id, state }: Room): Promise<RoomHand[]> 
   const now = state.phase === 'revealed' || state.isOver ? '' : partOf(state);
   const parts = [...new Set(rows.map(({ part }) => part))].filter((part) => part !== now);
   return parts.sort(byRound).flatMap((part) => {
-    const travels = rows
+    const replies = rows
       .filter((row) => row.part === part)
-      .flatMap(({ reply }) => readStored(tryReply, reply)?.travel_m ?? []);
-    return handOf(state.plan, part, travels);
+      .flatMap(({ reply }) => readStored(tryReply, reply) ?? []);
+    return handOf(state.plan, part, replies);
   });
 }
 
@@ -33,13 +34,18 @@ function byRound(a: string, b: string): number {
   return atA - atB || ballotA - ballotB;
 }
 
-function handOf(plan: readonly Round[], part: string, travels_m: number[]): RoomHand[] {
+function handOf(plan: readonly Round[], part: string, replies: TryReply[]): RoomHand[] {
   const [at, ballot] = numbersOf(part);
   const round = plan[at];
-  const { title, goals } = challengeOfRound(round);
-  const goal = goals.find((one) => one.kind === 'travel');
-  if (goal?.kind !== 'travel' || travels_m.length === 0) return [];
-  const { target_m, band_m } = goal;
+  const challenge = challengeOfRound(round);
+  const figure = figureOf(challenge);
+  const values = replies.flatMap((reply) => figureOfReply(figure, reply) ?? []);
+  if (values.length === 0) return [];
+  const { constant: mean, variable: spread } = errorScores(values);
   const again = round.kind === 'try' && (round.again ?? false);
-  return [{ title, ballot, again, target_m, band_m, ...errorsOf(travels_m, target_m) }];
+  const right = values.filter((value) => sideOf(figure, value) === 0).length;
+  const scale = figureScale(challenge);
+  return [
+    { title: challenge.title, ballot, again, scale, mean, spread, right, tries: values.length }
+  ];
 }

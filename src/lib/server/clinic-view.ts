@@ -1,4 +1,6 @@
 import type { RodInput } from '../model';
+import { figureOfReply } from '../practice';
+import { figureOf } from '../scoring';
 import type { PhoneView, Revealed, RoomTry, Round, ScreenView, ShownRound } from '../wire';
 import {
   answeredIn,
@@ -86,15 +88,19 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
     counts: isShown && isAsked ? counts : null,
     hands,
     first,
-    tries: isShown && round.kind === 'try' ? answers.flatMap(tryOf) : null,
+    tries: isShown && round.kind === 'try' ? triesOf(round, answers) : null,
     rounds,
     replay: replayOf(round, answers, state.shown),
     rod: state.rod === null ? null : rodWater(state)
   };
 }
 
-function tryOf({ id, reply }: ParticipantAnswer): RoomTry[] {
-  return 'travel_m' in reply ? [{ id, travel_m: reply.travel_m, marks: reply.marks }] : [];
+function triesOf(round: Round, answers: readonly ParticipantAnswer[]): RoomTry[] {
+  const figure = figureOf(challengeOfRound(round));
+  return answers.flatMap(({ id, reply }) => {
+    if (!('travel_m' in reply)) return [];
+    return [{ id, figure: figureOfReply(figure, reply), passed: reply.passed }];
+  });
 }
 
 function replayOf(round: Round, answers: readonly ParticipantAnswer[], shown: string | null) {

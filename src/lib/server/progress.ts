@@ -1,5 +1,5 @@
 import { lessonOf } from '../course/items';
-import { answeredOf } from '../practice';
+import { answeredOf, figureLevel, figureOfReply } from '../practice';
 import {
   answerReply,
   type Assignment,
@@ -13,10 +13,9 @@ import {
   type ObjectiveProgress,
   tryReply
 } from '../wire';
-import type { Challenge } from '../scoring';
+import { figureOf, type Challenge } from '../scoring';
 import type { Homework } from './assignments';
 import { clientsOf } from './clients';
-import { adviceFor, handRulerOf } from './hand-ruler';
 import type { Db } from './store';
 import { readStored } from './stored';
 
@@ -97,16 +96,14 @@ function challengeProgress(
   tries: KeptTry[],
   asked: number
 ): ChallengeProgress {
-  const ruler = handRulerOf(
-    challenge,
-    tries.map(({ graded }) => graded.travel_m)
-  );
+  const figure = figureOf(challenge);
+  const reached = tries.flatMap(({ graded }) => figureOfReply(figure, graded) ?? []);
   return {
     challenge,
     tries,
     passed: tries.filter(({ graded }) => graded.passed).length,
     isDone: tries.length >= asked,
-    ruler: ruler && { ...ruler, advice: adviceFor(ruler) }
+    level: figureLevel(figure, reached)
   };
 }
 

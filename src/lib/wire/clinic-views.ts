@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { rodInputSchema, type Move } from '../model';
-import { checkMove, parseData, type Challenge } from '../scoring';
+import { checkMove, FIGURE_UNITS, parseData, type Challenge } from '../scoring';
 import { storedAnswer } from './answer';
 import { aid, counts, roomPhase } from './clinic';
 import { challenge, day, shortName, readBy } from './fields';
@@ -84,20 +84,32 @@ export type PhoneView = v.InferOutput<typeof phoneView>;
 /** What a phone hears that came in; the id of its place is for the feed. */
 export const joined = v.object({ ...phoneView.entries, seat: shortName });
 
-const roomTry = v.object({ id: shortName, travel_m: v.number(), marks: v.number() });
+/** What a try reached of its task's figure (null: nothing), and whether it passed. */
+const roomTry = v.object({ id: shortName, figure: v.nullable(v.number()), passed: v.boolean() });
 export type RoomTry = v.InferOutput<typeof roomTry>;
 
-/** The room's hand at a challenge: how far it is off, and how far apart, m. */
+/** What an axis of a task's figure says. */
+const scale = v.object({
+  unit: v.picklist(FIGURE_UNITS),
+  name: v.string(),
+  less: v.string(),
+  more: v.string(),
+  asked: v.nullable(v.pipe(v.tuple([v.number(), v.nullable(v.number())]), v.readonly()))
+});
+
+/** The room's hand at a challenge, in the unit of its figure. */
 const roomHand = v.object({
   title: v.string(),
   ballot: v.number(),
   /** Whether the challenge was there before, in an earlier round. */
   again: v.boolean(),
-  target_m: v.number(),
-  band_m: v.number(),
-  bias_m: v.number(),
-  spread_m: v.number(),
-  tries: v.number()
+  scale,
+  /** Average of all tries, and how far from it about two of three stayed. */
+  mean: v.number(),
+  spread: v.number(),
+  tries: v.number(),
+  /** How many of them were as asked. */
+  right: v.number()
 });
 export type RoomHand = v.InferOutput<typeof roomHand>;
 

@@ -45,21 +45,23 @@ export type KeptTry = Kept<SubmittedTry, TryReply>;
 export type KeptAnswer = Kept<SubmittedAnswer, AnswerReply>;
 export type KeptSubmission = KeptTry | KeptAnswer | Kept<FinishedLesson, null>;
 
-/**
- * How a hand errs at a distance, in metres: bias is the constant error, spread the variable one. They
- * are kept apart, since a biased hand needs a smaller number in mind and a spread hand slower practice.
- */
-export interface HandRuler {
-  target_m: number;
-  band_m: number;
-  bias_m: number;
-  spread_m: number;
+/** How a hand stands at a task, in the unit of the task's figure; see practice/figure-level.ts. */
+export interface FigureLevel {
+  /** Where it stands after the last try, and half the width of the band in which that lies. */
+  value: number;
+  band: number;
+  /** Standard deviation of one try about it. */
+  sd: number;
+  /** From the middle of what was asked. */
+  off: number;
+  /** The larger of `off` and `sd`, in half widths of what was asked. */
+  miss: number;
   tries: number;
-  /** How many of them ended before the band, and how many past it. */
-  short: number;
-  far: number;
+  /** How many of them were below what was asked, and how many above. */
+  less: number;
+  more: number;
+  advice: 'raise' | 'lower' | 'steady' | 'harder' | 'unclear';
 }
-export type HandAdvice = 'shorter' | 'longer' | 'slower' | 'harder' | 'unclear';
 
 /** How far a client is with one challenge. */
 export interface ChallengeProgress {
@@ -68,7 +70,8 @@ export interface ChallengeProgress {
   tries: KeptTry[];
   passed: number;
   isDone: boolean;
-  ruler: (HandRuler & { advice: HandAdvice }) | null;
+  /** Null for too few tries. */
+  level: FigureLevel | null;
 }
 
 /** How far a client is with the questions about one objective. */

@@ -38,6 +38,21 @@ export type SubmittedTry = v.InferOutput<typeof submittedTry>;
 export type SubmittedAnswer = v.InferOutput<typeof submittedAnswer>;
 export type FinishedLesson = v.InferOutput<typeof finishedLesson>;
 
+/** One try on a hand's ruler: what was meant and what was done. SI, distances towards the angler. */
+const tryMark = v.object({
+  meant_m: v.number(),
+  bait_m: v.number(),
+  /** Length of the tip's way, never negative. */
+  tip_m: v.number(),
+  /** Highest clearance of the bait above the bottom. */
+  lift_m: v.number(),
+  /** Fastest tenth of a second of the bait along the bottom. */
+  speed_m_s: v.number(),
+  /** Whether it kept the pace or the speed limit that was asked; true where none was. */
+  isPaceRight: v.boolean()
+});
+export type TryMark = v.InferOutput<typeof tryMark>;
+
 /** What the server made of a try, with all that it takes to say so. */
 export const tryReply = v.object({
   marks: v.number(),
@@ -45,6 +60,12 @@ export const tryReply = v.object({
   /** False when the phone showed other marks than these. */
   agrees: v.boolean(),
   travel_m: v.number(),
+  /** Of the task's figure, in its own unit; null where nothing was reached, left out in replies of before. */
+  figure: v.optional(v.nullable(v.number())),
+  /** What was reached of each goal, in order; null for none. */
+  reached: v.optional(v.array(v.nullable(v.number()))),
+  /** The try on the hand's ruler; null where no distance is asked. */
+  mark: v.optional(v.nullable(tryMark)),
   /** Share of its moving time that the bait touched the bottom, 0–1. */
   contact: v.number(),
   /** What tip and bait did, and why; replies of before say nothing. */

@@ -5,33 +5,65 @@ import type { Challenge, Units } from '../../../src/lib/scoring';
 import { roomPlot } from '../../../src/lib/app/clinic/room-plot';
 import { tied } from '../../tied';
 
-const oneFoot = findChallenge('exactly-one-foot', loadLessons()) as Challenge;
+const lessons = loadLessons();
+const task = (id: string) => findChallenge(id, lessons) as Challenge;
+const oneFoot = task('exactly-one-foot');
 const plotOf = (units: Units, ...travels_m: number[]) =>
   roomPlot(
     oneFoot,
-    travels_m.map((travel_m, i) => ({ id: String(i), travel_m, marks: 0 })),
+    travels_m.map((figure, i) => ({ id: String(i), figure, passed: i === 0 })),
     units
   ).spread;
 
 test.each([0.5, 1, 2, 5, 9])('a try of two feet lies on “2 ft”, beside one of %f ft', (other) => {
   const { marks, ticks } = plotOf('imperial', 2 * FOOT_M, other * FOOT_M);
   const two = ticks.find(({ label }) => label === tied('2~ft'));
-  if (two) expect(marks.find(({ id }) => id === '0')?.x).toBeCloseTo(two.x, 6);
-  else expect(other).toBe(9);
+  expect(two).toBeDefined();
+  expect(marks.find(({ id }) => id === '0')?.x).toBeCloseTo(two?.x ?? 0, 6);
 });
 
-test.each(['imperial', 'metric'] as const)('what is asked lies on its tick (%s)', (units) => {
-  for (const most of [0.2, 0.61, 1.4, 3]) {
-    const { target, ticks } = plotOf(units, most);
-    const at = ticks.filter(({ x }) => Math.abs(x - target) < 60);
-    expect(at).toEqual([{ x: target, label: units === 'imperial' ? tied('1~ft') : tied('30~cm') }]);
+test('ticks are even, and begin at nothing', () => {
+  for (const units of ['imperial', 'metric'] as const) {
+    for (const most of [0.2, 0.61, 1.4, 3]) {
+      const { ticks } = plotOf(units, most);
+      const gaps = ticks.slice(1).map(({ x }, i) => x - ticks[i].x);
+      expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThan(1e-6);
+      expect(ticks[0].label).toBe('0');
+      expect(ticks.length).toBeLessThanOrEqual(8);
+    }
   }
 });
 
-test('ticks are feet, half feet and inches, or whole tens of centimetres', () => {
-  const labels = (units: Units) => plotOf(units, 0.9).ticks.map(({ label }) => label);
-  expect(labels('imperial')).toEqual(['0', '6~in', '1~ft', '18~in', '2~ft', '2½~ft'].map(tied));
-  expect(labels('metric')).toEqual(['0', '20~cm', '30~cm', '60~cm', '80~cm'].map(tied));
+test.each([
+  ['exactly-one-foot', 0.3, 'How far the jig went', '10~in to 1~ft~2~in', '1~ft'],
+  ['three-hops-even', 0.15, 'How high it hopped', '3~in to 10~in', '6~in'],
+  ['count-it-down', 3, 'Wait after it touched bottom', '0~s to 2.5~s', '1~s'],
+  ['swim-at-a-height', 0.4, 'How fast it swam', '', '0.4~ft/s'],
+  ['shake-in-place', 5, 'Twitches', '5 or more', '2'],
+  ['dead-stick', 14, 'How long it rested', '12~s or more', '5~s'],
+  ['free-a-snag', 81, 'Marks of 100', '70 to 100~marks', '25']
+])('%s is plotted by its own figure: %s', (id, figure, name, asked, tick) => {
+  const plot = roomPlot(task(id), [{ id: 'a', figure, passed: true }], 'imperial');
+  expect(plot.name).toBe(name);
+  expect(plot.asked).toBe(asked && `asked: ${tied(asked)}`);
+  expect(plot.spread.ticks.map(({ label }) => label)).toContain(tied(tick));
+  const { band, marks } = plot.spread;
+  const isIn = band && marks[0].x >= band.x && marks[0].x <= band.x + band.width;
+  // The wait of three seconds is the one that is not as asked.
+  expect(isIn).toBe(asked === '' ? null : id !== 'count-it-down');
+});
+
+test('a rod that never moved is not on the axis, and that is said', () => {
+  const plot = roomPlot(
+    task('count-it-down'),
+    [
+      { id: 'a', figure: null, passed: false },
+      { id: 'b', figure: 1, passed: true }
+    ],
+    'metric'
+  );
+  expect(plot.spread.marks).toHaveLength(1);
+  expect(plot.note).toBe('1 try is not on it.');
 });
 
 test('the room’s middle lies on a try, or between two heaps with none between them', () => {

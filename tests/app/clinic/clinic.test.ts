@@ -3,9 +3,9 @@ import { findChallenge, loadLessons } from '../../../src/lib/course';
 import { parseScenario, simulateScenario } from '../../../src/lib/model';
 import { mergeRecords } from '../../../src/lib/practice';
 import { emptyRecord, type HomeView, type RoomState } from '../../../src/lib/wire';
-import { gradeRun, type Challenge } from '../../../src/lib/scoring';
+import { figureScale, gradeRun, type Challenge } from '../../../src/lib/scoring';
 import { besideReference } from '../../../src/lib/app/clinic/beside';
-import { biasRows } from '../../../src/lib/app/clinic/bias-plot';
+import { BIAS_WIDTH, biasRows } from '../../../src/lib/app/clinic/bias-plot';
 import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
@@ -127,31 +127,44 @@ test('what is advised on the projected screen is something to do, and no result 
 });
 
 describe('the plot of the room’s hand', () => {
+  const scale = (kind: string) => {
+    const id = kind === 'far' ? 'exactly-one-foot' : 'one-hop';
+    return figureScale(findChallenge(id, loadLessons()) as Challenge);
+  };
   const hand = {
     title: 'One foot',
     ballot: 1,
     again: false,
-    target_m: 0.3,
-    band_m: 0.05,
-    tries: 9
+    scale: scale('far'),
+    tries: 9,
+    right: 2
   };
-  const rounds = [
-    { ...hand, bias_m: 0.2, spread_m: 0.1 },
-    { ...hand, again: true, bias_m: -0.05, spread_m: 0.04 }
-  ];
-  const { rows, asked: middle, width, left } = biasRows(rounds);
+  const rows = biasRows(
+    [
+      { ...hand, mean: 0.5, spread: 0.1 },
+      { ...hand, again: true, mean: 0.28, spread: 0.04 },
+      { ...hand, title: 'One hop', scale: scale('high'), mean: 0.3, spread: 0.05 }
+    ],
+    'metric'
+  );
 
-  test('has all rounds to one scale about the asked mark', () => {
-    const perMetre = (rows[0].x - middle) / 0.2;
-    expect((rows[1].x - middle) / -0.05).toBeCloseTo(perMetre, 9);
+  test('has the rounds of one task to one scale, and each in its own figure', () => {
+    const perMetre = (rows[0].x - rows[1].x) / (0.5 - 0.28);
     expect((rows[0].to - rows[0].from) / 0.2).toBeCloseTo(perMetre, 9);
-    expect(rows.map(({ title }) => title)).toEqual(['One foot', 'One foot, once more']);
+    expect(rows[0].ticks).toEqual(rows[1].ticks);
+    expect(rows.map(({ title, of, said }) => [title, of, said])).toEqual(
+      [
+        ['One foot', 'How far the jig went, asked 25~cm to 35~cm', '50~cm, too far'],
+        ['One foot, once more', 'How far the jig went, asked 25~cm to 35~cm', '28~cm, as asked'],
+        ['One hop', 'How high it hopped, asked 8~cm to 20~cm', '30~cm, too high']
+      ].map((row) => row.map(tied))
+    );
   });
 
   test('keeps every whisker on the drawing', () => {
     for (const { from, to } of rows) {
-      expect(from).toBeGreaterThan(left);
-      expect(to).toBeLessThan(width);
+      expect(from).toBeGreaterThan(0);
+      expect(to).toBeLessThan(BIAS_WIDTH);
     }
   });
 });

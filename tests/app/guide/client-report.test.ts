@@ -8,11 +8,11 @@ const kept = (says?: { imperial: string; metric: string }) =>
   ({
     id: 'a-try-of-sixteen',
     sent: { input: evenHand(sampleChallenge, 9, 3), guess_m: 0.3 },
-    graded: { marks: 41, travel_m: 0.5, contact: 0.75, agrees: false, says }
+    graded: { marks: 41, figure: 0.5, contact: 0.75, agrees: false, says }
   }) as unknown as KeptTry;
 
 const reportOf = (tries: KeptTry[]) => {
-  const one = { challenge: sampleChallenge, tries, passed: 1, ruler: null };
+  const one = { challenge: sampleChallenge, tries, passed: 1, level: null };
   const progress = { challenges: [one], objectives: [] } as unknown as ClientProgress;
   const asked = { phase: 'half_seen', tries: 3, questions: 2 } as const;
   return clientReport(progress, asked, 'metric').challenges[0];

@@ -8,17 +8,19 @@ import {
 } from '../../../src/lib/app/guide/clients';
 import { isNamed, sharedNames } from '../../../src/lib/app/guide/find';
 import { optionsFor } from '../../../src/lib/app/guide/picker';
+import { sampleChallenge } from '../../server/samples';
 
 const client = (nickname: string, done: number) => {
   const joined_at = '2031-05-01T08:00:00.000Z';
   return { id: nickname, nickname, joined_at, done, parts: 3, hasBegun: true };
 };
-const rulerOf = (bias_m: number, spread_m: number) => ({
-  ...{ target_m: 0.3, band_m: 0.05, tries: 5, short: 0, far: 5, bias_m, spread_m },
-  advice: 'shorter' as const
+const levelOf = (miss: number) => ({
+  ...{ value: 0.4, band: 0.01, sd: 0.02, off: 0.1, miss, tries: 5, less: 0, more: 5 },
+  advice: 'lower' as const
 });
-const challenge = (id: string, ruler: ReturnType<typeof rulerOf> | null) => ({
-  ...{ id, title: id, tries: 5, passed: 0, contact: 1, isDone: false, ruler }
+const { goals } = sampleChallenge;
+const challenge = (id: string, level: ReturnType<typeof levelOf> | null) => ({
+  ...{ id, title: id, tries: 5, passed: 0, contact: 1, isDone: false, goals, level }
 });
 const about = (objective: string, right: number, backTo: string | null) => ({
   ...{ objective, right, guessed: 0, answered: 4, isDone: true, backTo }
@@ -45,14 +47,14 @@ test.each([
 
 describe('in short', () => {
   const one = {
-    challenges: [challenge('a', rulerOf(0.1, 0)), challenge('b', rulerOf(-0.2, 0.01))],
+    challenges: [challenge('a', levelOf(2)), challenge('b', levelOf(4))],
     objectives: [about('slack', 2, 'slack'), about('hops', 1, 'hops'), about('season', 4, null)]
   };
 
   test('the hand is spoken to where it misses most, the questions where least was right', () => {
-    expect(sayFirst(one)).toEqual({ ruler: rulerOf(-0.2, 0.01), backTo: 'hops' });
+    expect(sayFirst(one)).toMatchObject({ hand: { level: { miss: 4 } }, backTo: 'hops' });
     const nothing = { ...one, challenges: [challenge('c', null)], objectives: [] };
-    expect(sayFirst(nothing)).toEqual({ ruler: null, backTo: null });
+    expect(sayFirst(nothing)).toEqual({ hand: null, backTo: null });
   });
 
   test('what is done is counted by parts', () => {

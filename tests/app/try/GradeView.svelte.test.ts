@@ -16,6 +16,7 @@ function grade(travelMarks: number, done = 1): Grade {
     marks,
     passed: marks >= 70,
     done,
+    figure: 0.5334,
     goals: [
       {
         goal: { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 60 },

@@ -1,67 +1,56 @@
-import { scaleLinear } from 'd3-scale';
+import { askedRangeText, formatFigure, sideOf, type Units } from '$lib/scoring';
 import type { RoomHand } from '$lib/wire';
+import { figureAxis, type FigureAxis } from './figure-axis';
 
 /** One round of the room's hand in a drawing: the mean, and as far again as the spread on both sides. */
-export interface BiasRow {
+export interface BiasRow extends Omit<FigureAxis, 'at'> {
   title: string;
-  y: number;
+  /** "How far the jig went, asked 10 in to 1 ft 2 in" */
+  of: string;
+  said: string;
   x: number;
   from: number;
   to: number;
-  bias_m: number;
-  spread_m: number;
 }
 
 /** What mark and whisker mean: the spread is a standard deviation of the tries about their middle. */
 export const HAND_KEY = 'The mark is the average of all tries; about two of three lie on the line.';
 
-export interface BiasDrawing {
-  width: number;
-  height: number;
-  /** The asked mark: no bias. */
-  asked: number;
-  /** Where the scale begins. */
-  left: number;
-  rows: BiasRow[];
-  ticks: { x: number; value: number }[];
-}
+/** A row's axis begins and ends here. */
+export const BIAS_WIDTH = 900;
+const REACH = [340, 870] as const;
+const MOST_TICKS = 5;
 
-const WIDTH = 900;
-/** Titles stand left of this. */
-const LEFT = 330;
-const EDGE = 30;
-const TOP = 46;
-const ROW = 58;
-/** The scale shows at least so much on either side, m. */
-const LEAST_M = 0.1;
-
-/** Lays out the rounds under each other, the first on top, all to one scale about the asked mark. */
-export function biasRows(rounds: readonly RoomHand[]): BiasDrawing {
-  const reach = Math.max(
-    LEAST_M,
-    ...rounds.map(({ bias_m, spread_m }) => Math.abs(bias_m) + spread_m)
-  );
-  const scale = scaleLinear([-reach, reach], [LEFT + EDGE, WIDTH - EDGE]);
-  const rows = rounds.map((round, i) => {
-    const { bias_m, spread_m } = round;
+/** Each round on an axis of its own task's figure; rounds of one task have the same axis. */
+export function biasRows(rounds: readonly RoomHand[], units: Units): BiasRow[] {
+  return rounds.map((round) => {
+    const { scale, mean, spread } = round;
+    const alike = rounds.filter((one) => one.title === round.title);
+    const ends = alike.flatMap((one) => [one.mean - one.spread, one.mean + one.spread]);
+    const values = ends.map((end) => (scale.unit === 'm/s' ? Math.max(0, end) : end));
+    const { at, band, ticks } = figureAxis(scale, values, units, {
+      reach: REACH,
+      most: MOST_TICKS
+    });
+    const asked = askedRangeText(scale, units);
     return {
       title: roundTitle(round),
-      y: TOP + ROW * (i + 0.5),
-      x: scale(bias_m),
-      from: scale(bias_m - spread_m),
-      to: scale(bias_m + spread_m),
-      bias_m,
-      spread_m
+      of: asked ? `${scale.name}, asked ${asked}` : scale.name,
+      said: meanText(round, units),
+      band,
+      ticks,
+      x: at(mean),
+      from: at(mean - spread),
+      to: at(mean + spread)
     };
   });
-  return {
-    width: WIDTH,
-    height: TOP + ROW * rounds.length + 8,
-    asked: scale(0),
-    left: LEFT,
-    rows,
-    ticks: scale.ticks(5).map((value) => ({ x: scale(value), value }))
-  };
+}
+
+/** "1 ft 6 in, too far" */
+export function meanText({ scale, mean }: RoomHand, units: Units): string {
+  const side = sideOf(scale, mean);
+  const said = side === 0 ? (scale.asked ? 'as asked' : '') : side < 0 ? scale.less : scale.more;
+  return [formatFigure(scale, mean, units), said].filter(Boolean).join(', ');
 }
 
 /** The challenge, and which time it was tried. */

@@ -1,7 +1,7 @@
-import { passedText, tryWords, type ReportView } from '$lib/app/homework';
-import type { Units } from '$lib/scoring';
+import { adviceWords, errorWords, passedText, tryWords, type ReportView } from '$lib/app/homework';
+import { figureOfReply } from '$lib/practice';
+import { figureOf, type Units } from '$lib/scoring';
 import type { ClientProgress, HomeworkPhase } from '$lib/wire';
-import { adviceWords, errorWords } from './advice';
 
 type Asked = { phase: HomeworkPhase; tries: number; questions: number };
 
@@ -13,15 +13,17 @@ export function clientReport(
 ): ReportView {
   return {
     questions,
-    challenges: challenges.map(({ challenge, tries, passed, ruler }) => {
-      const error = ruler ? ` ${errorWords(ruler, units)}.` : '';
+    challenges: challenges.map(({ challenge, tries, passed, level }) => {
+      const figure = figureOf(challenge);
+      const error = level ? ` ${errorWords(figure, level, units)}.` : '';
       return {
         challenge,
         line: passedText(passed, tries.length, asked) + error,
-        advice: ruler ? adviceWords(ruler, units) : '',
+        advice: level ? adviceWords(figure, level, units) : '',
         leftOut: 0,
         tries: tries.map(({ id, sent, graded }, n) => {
-          const words = { ...sent, ...graded, reason: graded.says?.[units] ?? '' };
+          const reached = figureOfReply(figure, graded);
+          const words = { ...sent, ...graded, figure: reached, reason: graded.says?.[units] ?? '' };
           const { input } = sent;
           return {
             id,

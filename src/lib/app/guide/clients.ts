@@ -1,4 +1,5 @@
 import { dayText } from '$lib/app/shell';
+import { figureOf } from '$lib/scoring';
 import { isNamed } from './find';
 import type { ClientProgress, ClientStanding } from '$lib/wire';
 
@@ -9,6 +10,7 @@ export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
     challenges: challenges.map(({ challenge, tries, ...standing }) => ({
       ...standing,
       id: challenge.id,
+      goals: challenge.goals,
       title: challenge.title,
       tries: tries.length,
       contact: tries.length
@@ -72,12 +74,13 @@ export function homeworkText({ clients, done, isClosed, due }: Counted): string 
 
 /** What to say first: to the hand where it misses by most of a band, else of the weakest questions. */
 export function sayFirst({ challenges, objectives }: Pick<Brief, 'challenges' | 'objectives'>) {
-  const missed = (ruler: NonNullable<Brief['challenges'][number]['ruler']>) =>
-    Math.max(Math.abs(ruler.bias_m), ruler.spread_m) / ruler.band_m;
-  const rulers = challenges.flatMap(({ ruler }) => ruler ?? []);
-  const [worst] = rulers.sort((a, b) => missed(b) - missed(a));
+  const known = challenges.flatMap(({ goals, level }) => (level ? [{ goals, level }] : []));
+  const [worst] = known.sort((a, b) => b.level.miss - a.level.miss);
   const weak = objectives
     .filter(({ backTo }) => backTo !== null)
     .sort((a, b) => a.right / a.answered - b.right / b.answered)[0];
-  return { ruler: worst ?? null, backTo: weak?.backTo ?? null };
+  return {
+    hand: worst ? { figure: figureOf(worst), level: worst.level } : null,
+    backTo: weak?.backTo ?? null
+  };
 }

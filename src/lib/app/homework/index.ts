@@ -1,3 +1,4 @@
+export { adviceWords, errorWords } from './advice';
 export { default as AskedList } from './AskedList.svelte';
 export { default as Build } from './Build.svelte';
 export { default as Do } from './Do.svelte';

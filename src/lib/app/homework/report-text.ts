@@ -1,5 +1,5 @@
 import type { Answer, Given } from '$lib/course/items';
-import { guessOf, type AnswerTally, type ErrorScores } from '$lib/practice';
+import { guessOf, type AnswerTally } from '$lib/practice';
 import type { KeptGuess } from '$lib/wire';
 import {
   formatLength,
@@ -10,14 +10,6 @@ import {
   type Units
 } from '$lib/scoring';
 import { said } from '$lib/app/quiz';
-
-/** Bias and spread of a series, apart: "On average 12 % too far, 9 % from try to try." */
-export function spreadText({ constant, variable, count }: ErrorScores): string {
-  const bias = Math.round(Math.abs(constant) * 100);
-  const side = constant > 0 ? 'far' : 'short';
-  const average = bias === 0 ? 'On average right' : `On average ${withUnit(bias, '%')} too ${side}`;
-  return count < 2 ? `${average}.` : `${average}, ${formatShare(variable)} from try to try.`;
-}
 
 type Counted = Pick<AnswerTally, 'right' | 'guessed' | 'answered'>;
 

@@ -1,17 +1,19 @@
 import { lessonOf } from '$lib/course/items';
 import type { RodInput } from '$lib/model';
-import { planOf } from '$lib/practice';
+import { figureLevel, planOf } from '$lib/practice';
 import type { HomeworkReport } from '$lib/practice/homework-grading';
 import {
   contactWhileMoving,
   describeTry,
-  formatLength,
+  figureOf,
+  formatFigure,
   formatShare,
   type Challenge,
   type Units
 } from '$lib/scoring';
 import type { HomeworkPhase, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
-import { guessText, spreadText } from './report-text';
+import { adviceWords, errorWords } from './advice';
+import { guessText } from './report-text';
 
 /** A try as a report lists it, whoever graded it. */
 export interface ReportedTry {
@@ -56,7 +58,8 @@ export interface ReportView {
 
 interface Graded extends KeptGuess {
   marks: number;
-  travel_m: number;
+  /** Of the task's figure; null where nothing was reached. */
+  figure: number | null;
   contact: number;
   /** What tip and bait did and why; empty where it was not kept. */
   reason: string;
@@ -80,7 +83,7 @@ export function tryWords(
     graded.agrees ? '' : 'not as on the phone'
   ];
   return {
-    says: formatLength(graded.travel_m, units),
+    says: graded.figure === null ? '–' : formatFigure(figureOf(challenge), graded.figure, units),
     small: `${small.filter(Boolean).join(', ')}. ${graded.reason}`.trim()
   };
 }
@@ -97,18 +100,23 @@ export function resultView(
   units: Units
 ): ReportView {
   const challenges = report.challenges.map((one): ReportedChallenge => {
-    const { challenge, tries, leftOut, passed, scores } = one;
-    const spread = scores ? ` ${spreadText(scores)}` : '';
+    const { challenge, tries, leftOut, passed } = one;
+    const figure = figureOf(challenge);
+    const level = figureLevel(
+      figure,
+      tries.flatMap(({ grade }) => grade.figure ?? [])
+    );
+    const error = level ? ` ${errorWords(figure, level, units)}.` : '';
     return {
       challenge,
-      line: passedText(passed, tries.length, asked) + spread,
-      advice: '',
+      line: passedText(passed, tries.length, asked) + error,
+      advice: level ? adviceWords(figure, level, units) : '',
       leftOut,
       tries: tries.map(({ made, result, grade }, n) => {
         const { did, why } = describeTry(challenge, { result, grade }, units);
         const { marks } = grade;
         const contact = contactWhileMoving(result);
-        const measured = { marks, travel_m: result.travel_m, contact, reason: `${did} ${why}` };
+        const measured = { marks, figure: grade.figure, contact, reason: `${did} ${why}` };
         const words = { ...made, ...measured, agrees: true };
         return { input: made.input, marks, ...tryWords(challenge, phase, n, words, units) };
       })

@@ -14,6 +14,8 @@ import {
   type Grade,
   type Units
 } from '../../scoring';
+import { tryMarkOf } from '../../practice';
+import type { TryReply } from '../../wire';
 
 /** A try to grade. */
 export interface GivenTry {
@@ -21,15 +23,8 @@ export interface GivenTry {
   input: RodInput;
 }
 
-/** What a server keeps of a try. */
-export interface TryMarks {
-  marks: number;
-  passed: boolean;
-  travel_m: number;
-  contact: number;
-  /** What tip and bait did, and why: a guide reads it later without another run. */
-  says: Record<Units, string>;
-}
+/** What a server keeps of a try; what it says, a guide reads later without another run. */
+export type TryMarks = Required<Omit<TryReply, 'agrees' | 'model'>>;
 
 /** By the only grader there is. Throws ScenarioError for what is no rod input. */
 export function grade({ challenge, input }: GivenTry): TryMarks {
@@ -44,6 +39,9 @@ export function grade({ challenge, input }: GivenTry): TryMarks {
     passed: grade.passed,
     travel_m: result.travel_m,
     contact: contactWhileMoving(result),
+    figure: grade.figure,
+    reached: grade.goals.map(({ value }) => (Number.isFinite(value) ? value : null)),
+    mark: tryMarkOf(challenge, graded),
     says: { imperial: saidIn('imperial'), metric: saidIn('metric') }
   };
 }

@@ -68,6 +68,19 @@ export function paceEnds({ result, lineIn_m }: RunToGrade): [slow: number, fast:
   return [at(PACE_TAIL), at(1 - PACE_TAIL)];
 }
 
+/** How fast the bait went while it went, m/s: its level way over the time it took; 0 for one that lay still. */
+export function meanPace({ result }: RunToGrade): number {
+  const { bait_x_m: x } = result.trace;
+  let [way_m, ticks] = [0, 0];
+  for (let i = 1; i < x.length; i++) {
+    const step_m = Math.abs(x[i] - x[i - 1]);
+    if (step_m <= REST_SPEED_M_S * TICK_S) continue;
+    way_m += step_m;
+    ticks++;
+  }
+  return ticks === 0 ? 0 : way_m / (ticks * TICK_S);
+}
+
 /** Share of the bait's level way made at `lowest` to `highest` m above the bottom under it, 0–1. */
 export function swumShare(run: RunToGrade, lowest: number, highest: number): number {
   const { bait_x_m: x, bait_z_m: z } = run.result.trace;

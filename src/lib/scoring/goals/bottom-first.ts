@@ -11,6 +11,15 @@ const EARLY_REACH_S = 1;
 /** The rod waits until the bait is down, and then not longer than this. */
 export const bottomFirst = goalKind({
   schema: v.strictObject({ kind: v.literal('bottom_first'), within_s: numberIn(0.1, 120), weight }),
+  figure: {
+    unit: 's',
+    name: 'Wait after it touched bottom',
+    less: 'too early',
+    more: 'too late',
+    asked: ({ within_s }) => [0, within_s],
+    raise: (off) => `Wait ${off} longer: it was still falling.`,
+    lower: (off) => `Move ${off} sooner after it touches.`
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),

@@ -11,6 +11,15 @@ const REACH_PART = 0.5;
 /** How far the bait is dragged before the bite or the strike, at least, m. */
 export const dragFirst = goalKind({
   schema: v.strictObject({ kind: v.literal('drag_first'), least_m: numberIn(0.01, 30), weight }),
+  figure: {
+    unit: 'm',
+    name: 'Dragged before the strike',
+    less: 'too short',
+    more: 'too far',
+    asked: ({ least_m }) => [least_m, null],
+    raise: (off) => `Drag it ${off} farther first.`,
+    lower: (off) => `Drag it ${off} less.`
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, run) => drawnFirst(run),

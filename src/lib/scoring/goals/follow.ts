@@ -8,6 +8,15 @@ import { goalKind, weight } from './goal-kind';
 /** How closely the rod goes down with the falling bait, 0–1 (see followedShare). */
 export const follow = goalKind({
   schema: v.strictObject({ kind: v.literal('follow'), least: numberIn(0.05, 1), weight }),
+  figure: {
+    unit: 'share',
+    name: 'How closely the rod followed',
+    less: 'too loosely',
+    more: 'too closely',
+    asked: ({ least }) => [least, 1],
+    raise: () => 'Lower the rod with the fall, from its start to its end.',
+    lower: () => 'Lower the rod a little later than the fall.'
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => followedShare(result),

@@ -31,6 +31,38 @@ export interface DrawnGoal {
   hops?: number;
 }
 
+/** What a figure is counted in: it says how it is written and which ticks of an axis are even. */
+export const FIGURE_UNITS = ['m', 's', 'm/s', 'share', 'count', 'marks'] as const;
+export type FigureUnit = (typeof FIGURE_UNITS)[number];
+
+/** Lowest and highest that is right, the highest null where more is right as well. */
+export type AskedRange = readonly [low: number, high: number | null];
+
+/** What an axis, a table or an export says of a figure. SI, plain data. */
+export interface FigureScale {
+  readonly unit: FigureUnit;
+  /** What an axis of it is of: "How far the jig went". */
+  readonly name: string;
+  /** What less and more of it than was asked are called: "too short". */
+  readonly less: string;
+  readonly more: string;
+  /** Null where what is asked is no range of this figure. */
+  readonly asked: AskedRange | null;
+}
+
+/** The figure by which tries at a goal are set side by side. */
+export interface GoalFigure<G> extends Omit<FigureScale, 'asked'> {
+  /** Null where what is asked is no range of this figure. */
+  asked(goal: G): AskedRange | null;
+  /** Left out, it is the goal's own value. */
+  of?(goal: G, run: RunToGrade): number;
+  /** What a guide says to a hand that is so much below or above on average. */
+  readonly raise: (off: string) => string;
+  readonly lower: (off: string) => string;
+  /** And to one that differs from try to try; left out, what holds for any move. */
+  readonly steady?: string;
+}
+
 /**
  * One kind of goal, whole: a file each in this folder, and a line in `goals/index.ts`. `value` is what
  * the try reached, in the goal's own unit: m, m/s, N, s, a share from 0 to 1, or how many.
@@ -56,6 +88,8 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
   did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
   /** What a picture of the bait can show of it; not given where there is nothing to be seen. */
   drawn?(goal: Unweighted<S>): DrawnGoal;
+  /** Not given where tries at it are told apart by their marks alone. */
+  readonly figure?: GoalFigure<Unweighted<S>>;
   /** The one thing to change for who missed it; null where it is read from the hand, see fault.ts. */
   advice: ((goal: Unweighted<S>, value: number, result: Result) => string) | null;
 }

@@ -19,6 +19,16 @@ export const hops = goalKind({
     ),
     weight
   }),
+  figure: {
+    unit: 'm',
+    name: 'How high it hopped',
+    less: 'too low',
+    more: 'too high',
+    asked: ({ height_m }) => height_m,
+    of: (_, { result }) => highestOf(result.hops),
+    raise: (off) => `Aim ${off} higher.`,
+    lower: (off) => `Aim ${off} lower.`
+  },
   role: 'aim',
   isOfOneTurn: true,
   measure: ({ height_m }, { result }) => counted(height_m, result.hops).length,

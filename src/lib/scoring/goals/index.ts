@@ -1,13 +1,24 @@
 import type * as v from 'valibot';
 import type { Result } from '../../model';
 import type { Units } from '../display';
+import { PASS_MARK } from '../challenge';
 import type { RunToGrade } from '../run-to-grade';
 import { bottomFirst } from './bottom-first';
 import { contact } from './contact';
 import { dragFirst } from './drag-first';
 import { follow } from './follow';
 import { freed } from './freed';
-import type { DrawnGoal, GoalKind, GoalWords } from './goal-kind';
+import {
+  TOTAL_MARKS,
+  FIGURE_UNITS,
+  type AskedRange,
+  type DrawnGoal,
+  type FigureScale,
+  type FigureUnit,
+  type GoalFigure,
+  type GoalKind,
+  type GoalWords
+} from './goal-kind';
 import { hops } from './hops';
 import { lowered } from './lowered';
 import { pace } from './pace';
@@ -139,10 +150,61 @@ export function drawnOf(goals: readonly Goal[]): DrawnGoal {
   );
 }
 
+/** The figure of a task's tries, with what was asked of it and what a guide says. */
+export interface TaskFigure
+  extends FigureScale, Pick<GoalFigure<never>, 'raise' | 'lower' | 'steady'> {
+  /** The goal that it is of; null where only the marks tell tries apart. */
+  readonly goal: WeightedGoal | null;
+}
+
+/** Goals whose marks differ by no more are asked alike: three of a hundred are 34, 33 and 33. */
+const ALIKE_MARKS = 1;
+
+/**
+ * The one figure by which tries at a task are shown, wherever they are: of the goal that carries most
+ * marks and has one, a distance first among those that carry alike.
+ */
+export function figureOf({ goals }: { goals: readonly WeightedGoal[] }): TaskFigure {
+  const having = goals.filter((goal) => kindOf(goal).figure);
+  const most = Math.max(...having.map(({ weight }) => weight));
+  const alike = having.filter(({ weight }) => weight >= most - ALIKE_MARKS);
+  const goal = alike.find(({ kind }) => kind === 'travel') ?? alike[0];
+  const figure = goal && kindOf(goal).figure;
+  if (!figure) return { goal: null, ...MARKS_FIGURE };
+  const { unit, name, less, more, raise, lower, steady } = figure;
+  return { goal, unit, name, less, more, raise, lower, steady, asked: figure.asked(goal) };
+}
+
+const MARKS_FIGURE: Omit<TaskFigure, 'goal'> = {
+  unit: 'marks',
+  name: 'Marks of 100',
+  less: 'not passed',
+  more: 'over',
+  asked: [PASS_MARK, TOTAL_MARKS],
+  raise: () => 'Show what a try did, and let them say what to change.',
+  lower: () => ''
+};
+
+/** The same as plain data, for whoever shows it elsewhere. */
+export function figureScale(challenge: { goals: readonly WeightedGoal[] }): FigureScale {
+  const { unit, name, less, more, asked } = figureOf(challenge);
+  return { unit, name, less, more, asked };
+}
+
+/** What a try reached of its task's figure; null where there is nothing to set on an axis, as of a rod that never moved. */
+export function figureIn(figure: TaskFigure, run: RunToGrade, marks: number): number | null {
+  const { goal } = figure;
+  if (!goal) return marks;
+  const { figure: own, measure } = kindOf(goal);
+  const value = own?.of ? own.of(goal, run) : measure(goal, run);
+  return Number.isFinite(value) ? value : null;
+}
+
 export type TravelGoal = Extract<Goal, { kind: 'travel' }>;
 
 export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal | undefined {
   return goals.find((goal) => goal.kind === 'travel');
 }
 
-export type { DrawnGoal, GoalWords };
+export { FIGURE_UNITS };
+export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords };

@@ -11,6 +11,15 @@ const REACH = 0.5;
 /** Share of what the tip has drawn that it gives back, 0–1: the rod follows the bait down. */
 export const lowered = goalKind({
   schema: v.strictObject({ kind: v.literal('lowered'), least: numberIn(0.05, 1), weight }),
+  figure: {
+    unit: 'share',
+    name: 'How far the rod went down again',
+    less: 'too little',
+    more: 'too much',
+    asked: ({ least }) => [least, 1],
+    raise: () => 'Lower the rod again after the lift, as the jig falls.',
+    lower: () => 'Lower the rod less after the lift.'
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => loweredShare(result),

@@ -13,6 +13,15 @@ const REACH_IN_EDGES = 0.5;
  */
 export const pace = goalKind({
   schema: v.strictObject({ kind: v.literal('pace'), m_s: range(20), weight }),
+  figure: {
+    unit: 'm/s',
+    name: 'How fast it went',
+    less: 'too slow',
+    more: 'too fast',
+    asked: ({ m_s }) => m_s,
+    raise: (off) => `Go ${off} faster.`,
+    lower: (off) => `Go ${off} slower.`
+  },
   role: 'aim',
   isOfOneTurn: true,
   measure: ({ m_s: [low, high] }, run) => {

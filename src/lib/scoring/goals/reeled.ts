@@ -8,6 +8,15 @@ import { goalKind, weight } from './goal-kind';
 /** Line that the reel takes in while the bait lies still, m. */
 export const reeled = goalKind({
   schema: v.strictObject({ kind: v.literal('reeled'), least_m: numberIn(0.05, 30), weight }),
+  figure: {
+    unit: 'm',
+    name: 'Slack reeled in',
+    less: 'too little',
+    more: 'too much',
+    asked: ({ least_m }) => [least_m, null],
+    raise: (off) => `Reel in ${off} more slack.`,
+    lower: (off) => `Reel in ${off} less.`
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, run) => slackReeled(run),

@@ -16,6 +16,17 @@ export const rests = goalKind({
     least_s: numberIn(1, 120),
     weight
   }),
+  figure: {
+    unit: 's',
+    name: 'How long it rested',
+    less: 'too short',
+    more: 'too long',
+    asked: ({ least_s }) => [least_s, null],
+    // The shortest of those that were asked.
+    of: ({ count }, { result }) => restsBetweenMoves(result).sort((a, b) => b - a)[count - 1] ?? 0,
+    raise: (off) => `Let it lie ${off} longer.`,
+    lower: (off) => `Let it lie ${off} less.`
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: ({ least_s }, { result }) =>

@@ -9,6 +9,15 @@ export const stones = goalKind({
     touched: v.pipe(v.array(whole(0, 199)), v.minLength(1, 'must name a stone')),
     weight
   }),
+  figure: {
+    unit: 'count',
+    name: 'Stones touched',
+    less: 'too few',
+    more: 'too many',
+    asked: ({ touched }) => [touched.length, touched.length],
+    raise: (off) => `Keep it down over every stone: ${off} more to touch.`,
+    lower: (off) => `Touch ${off} fewer.`
+  },
   role: 'aim',
   isOfOneTurn: true,
   measure: ({ touched }, { result }) =>

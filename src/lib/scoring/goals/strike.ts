@@ -11,6 +11,15 @@ const REACTION_S = 0.15;
 /** The rod sweeps firmly after the bite, no later than this. */
 export const strike = goalKind({
   schema: v.strictObject({ kind: v.literal('strike'), within_s: numberIn(0.1, 120), weight }),
+  figure: {
+    unit: 's',
+    name: 'Hook set after the bite',
+    less: 'too early',
+    more: 'too late',
+    asked: ({ within_s }) => [REACTION_S, within_s],
+    raise: () => 'Wait for the bite.',
+    lower: (off) => `Set the hook ${off} sooner.`
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => strikeDelay(result),

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatLength, formatShare } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
-import { swumShare } from './bait-measures';
+import { meanPace, swumShare } from './bait-measures';
 import { goalKind, range, weight } from './goal-kind';
 
 /** So much less of the way at that height earns nothing. */
@@ -16,6 +16,18 @@ export const swim = goalKind({
     least: numberIn(0.01, 1),
     weight
   }),
+  figure: {
+    unit: 'm/s',
+    name: 'How fast it swam',
+    less: 'too slow',
+    more: 'too fast',
+    // A height is asked: the speed is what the hand changes it with.
+    asked: () => null,
+    of: (_, run) => meanPace(run),
+    raise: (off) => `Reel ${off} faster.`,
+    lower: (off) => `Reel ${off} slower.`,
+    steady: 'Reel evenly: faster lifts it, slower lets it sink.'
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: ({ height_m: [low, high] }, run) => swumShare(run, low, high),

@@ -22,6 +22,15 @@ export const travel = goalKind({
     }),
     v.check((goal) => goal.band_m < goal.target_m, 'band_m must be smaller than target_m')
   ),
+  figure: {
+    unit: 'm',
+    name: 'How far the jig went',
+    less: 'too short',
+    more: 'too far',
+    asked: ({ target_m, band_m }) => [target_m - band_m, target_m + band_m],
+    raise: (off) => `Aim ${off} farther than feels right.`,
+    lower: (off) => `Aim ${off} shorter than feels right.`
+  },
   role: 'aim',
   isOfOneTurn: true,
   measure: (_, run) => travelByRod(run),

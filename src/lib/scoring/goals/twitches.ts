@@ -7,6 +7,15 @@ import { goalKind, weight } from './goal-kind';
 /** So many times the tip draws and gives back line. */
 export const twitches = goalKind({
   schema: v.strictObject({ kind: v.literal('twitches'), count: whole(1, 50), weight }),
+  figure: {
+    unit: 'count',
+    name: 'Twitches',
+    less: 'too few',
+    more: 'too many',
+    asked: ({ count }) => [count, null],
+    raise: (off) => `Twitch it ${off} times more.`,
+    lower: (off) => `Twitch it ${off} times less.`
+  },
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => countTwitches(result),

@@ -1,0 +1,34 @@
+import { formatFigure, type TaskFigure, type Units } from '$lib/scoring';
+import type { FigureLevel } from '$lib/wire';
+
+/** How far the hand is off, in words: an average only where it is most of the error. */
+export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units): string {
+  const { value, off, sd, tries, less, more } = level;
+  const text = (value: number) => formatFigure(figure, value, units);
+  if (!figure.asked) return `${text(value)} on average, give or take ${text(sd)}`;
+  if (Math.abs(off) >= sd && off !== 0) {
+    const side = off > 0 ? figure.more : figure.less;
+    return `${text(Math.abs(off))} ${side} on average, give or take ${text(sd)}`;
+  }
+  const sides = [
+    less > 0 ? `${less} ${figure.less}` : '',
+    more > 0 ? `${more} ${figure.more}` : '',
+    tries > less + more ? `${tries - less - more} as asked` : ''
+  ].filter(Boolean);
+  return `${sides.join(', ')}: ${text(sd)} apart from try to try`;
+}
+
+const STEADY = 'The hand is uneven: the same move again, slowly and each time alike.';
+
+/** What a guide would say next to this hand. */
+export function adviceWords(figure: TaskFigure, { advice, off }: FigureLevel, units: Units) {
+  const size = formatFigure(figure, Math.abs(off), units);
+  const words: Record<FigureLevel['advice'], () => string> = {
+    raise: () => figure.raise(size),
+    lower: () => figure.lower(size),
+    steady: () => figure.steady ?? STEADY,
+    harder: () => 'In the band. Make it harder: hide the bait, or change the depth.',
+    unclear: () => 'Too few, and too different, to say more. Ask for five tries in a row.'
+  };
+  return words[advice]();
+}

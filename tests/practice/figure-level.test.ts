@@ -1,0 +1,70 @@
+import { describe, expect, test } from 'vitest';
+import { figureLevel, figureOfReply, rulerOf } from '../../src/lib/practice';
+import { findChallenge, loadLessons } from '../../src/lib/course';
+import { figureOf, type Challenge } from '../../src/lib/scoring';
+import { adviceWords, errorWords } from '../../src/lib/app/homework/advice';
+import { tied } from '../tied';
+
+const lessons = loadLessons();
+const figureAt = (id: string) => figureOf(findChallenge(id, lessons) as Challenge);
+/** About 0.3 m, give or take 5 cm. */
+const oneFoot = figureAt('exactly-one-foot');
+/** 8 to 20 cm high. */
+const hop = figureAt('one-hop');
+const count = figureAt('count-it-down');
+const rest = figureAt('dead-stick');
+
+describe('a hand at a task', () => {
+  test('has the level that its ruler has, in the unit of the figure', () => {
+    const travels = [0.42, 0.5, 0.46, 0.44, 0.49];
+    const marks = travels.map((bait_m, i) => {
+      const at = `2031-05-01T08:00:0${i}.000Z`;
+      const tip = { tip_m: 0.4, lift_m: 0, speed_m_s: 0.2, isPaceRight: true };
+      return { id: `${i}`, challenge: 'one', at, meant_m: 0.3048, bait_m, ...tip };
+    });
+    const ruler = rulerOf(marks);
+    expect(figureLevel(oneFoot, travels)?.value).toBeCloseTo((ruler?.bait.value ?? 0) * 0.3048, 9);
+  });
+
+  test('says nothing of fewer tries than a ruler takes', () => {
+    expect(figureLevel(oneFoot, [0.3, 0.4, 0.5])).toBeNull();
+  });
+
+  test.each([
+    ['far too far', oneFoot, [0.58, 0.6, 0.62, 0.6], 'lower', 'Aim 1~ft shorter than feels right.'],
+    ['too low', hop, [0.05, 0.06, 0.05, 0.06], 'raise', 'Aim 3~in higher.'],
+    [
+      'too early',
+      count,
+      [-1, -1.2, -0.9, -1.1],
+      'raise',
+      'Wait 2.3~s longer: it was still falling.'
+    ],
+    ['too short', rest, [6, 6.2, 5.9, 6], 'raise', 'Let it lie 6~s longer.'],
+    ['uneven', oneFoot, [0.02, 0.9, 0.1, 0.8, 0.05, 0.7], 'steady', /^The hand is uneven/],
+    ['few', oneFoot, [0, 1.2, 0.08, 0.9], 'unclear', /^Too few/],
+    ['in the band', hop, [0.13, 0.14, 0.15, 0.14], 'harder', /^In the band/]
+  ])('%s is told so in its own figure', (_, figure, values, advice, words) => {
+    const level = figureLevel(figure, values);
+    expect(level?.advice).toBe(advice);
+    const said = level && adviceWords(figure, level, 'imperial');
+    if (typeof words === 'string') expect(said).toBe(tied(words));
+    else expect(said).toMatch(words);
+  });
+
+  test.each([
+    [oneFoot, [0.6, 0.6, 0.6, 0.6], '1~ft too far on average, give or take 0~in'],
+    [hop, [0.05, 0.05, 0.05, 0.05], '4~in too low on average, give or take 0~in'],
+    [count, [4, 4, 4, 4], '2.8~s too late on average, give or take 0~s']
+  ])('an even one is put into words by its average', (figure, values, words) => {
+    const level = figureLevel(figure, values);
+    expect(level && errorWords(figure, level, 'imperial')).toBe(tied(words));
+  });
+});
+
+test('a reply of before says the figure of a distance, and of no other task', () => {
+  const old = { travel_m: 0.4, marks: 55 };
+  expect(figureOfReply(oneFoot, old)).toBe(0.4);
+  expect(figureOfReply(hop, old)).toBeNull();
+  expect(figureOfReply(hop, { ...old, figure: 0.12 })).toBe(0.12);
+});
