@@ -6,7 +6,7 @@ import {
   figureTicks,
   formatFigure,
   gradeTry,
-  sideOf,
+  figureSide,
   type Challenge
 } from '../../src/lib/scoring';
 import { tied } from '../tied';
@@ -18,7 +18,7 @@ test('every task’s reference move is as asked in the task’s own figure', () 
   const off = all.flatMap((challenge) => {
     const figure = figureOf(challenge);
     const { grade } = gradeTry(challenge, challenge.reference);
-    const isIn = grade.figure !== null && sideOf(figure, grade.figure) === 0;
+    const isIn = grade.figure !== null && figureSide(figure, grade.figure) === 0;
     return isIn ? [] : [[challenge.id, figure.name, grade.figure]];
   });
   expect(off).toEqual([]);

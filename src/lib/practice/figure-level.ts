@@ -1,4 +1,4 @@
-import { sideOf, type FigureScale, type TaskFigure } from '../scoring';
+import { figureSide, type FigureScale, type TaskFigure } from '../scoring';
 import type { FigureLevel, TryReply } from '../wire';
 import { RULER_LEAST, RULER_TRIES } from './design';
 import { levelNow } from './level-now';
@@ -18,7 +18,7 @@ export function figureLevel(
   const values = all.slice(-RULER_TRIES);
   if (values.length < RULER_LEAST) return null;
   const { value, band, sd } = levelNow(values);
-  const sides = values.map((one) => sideOf(figure, one));
+  const sides = values.map((one) => figureSide(figure, one));
   const [less, more] = [-1, 1].map((side) => sides.filter((one) => one === side).length);
   const level = { value, band, sd, tries: values.length, less, more };
   const off = offOf(figure, value);
@@ -51,7 +51,7 @@ function adviceFor(
   const reach = reachOf(figure);
   if (reach === null) return 'steady';
   if (tries < CLEAR_TRIES && less > 0 && more > 0) return 'unclear';
-  const side = sideOf(figure, value);
+  const side = figureSide(figure, value);
   if (side !== 0 && Math.abs(off) >= sd) return side > 0 ? 'lower' : 'raise';
   return side !== 0 || sd > reach ? 'steady' : 'harder';
 }

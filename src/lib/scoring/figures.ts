@@ -41,7 +41,7 @@ export function askedRangeText({ unit, asked }: Pick<FigureScale, 'unit' | 'aske
 }
 
 /** Where a value lies beside what was asked: −1 below, 1 above, 0 inside or where no range was. */
-export function sideOf({ asked }: Pick<FigureScale, 'asked'>, value: number): -1 | 0 | 1 {
+export function figureSide({ asked }: Pick<FigureScale, 'asked'>, value: number): -1 | 0 | 1 {
   if (!asked) return 0;
   if (value < asked[0]) return -1;
   return asked[1] !== null && value > asked[1] ? 1 : 0;

@@ -27,7 +27,7 @@ export {
   type FigureUnit,
   type TaskFigure
 } from './goals';
-export { askedRangeText, figureTicks, formatFigure, sideOf, type FigureTick } from './figures';
+export { askedRangeText, figureTicks, formatFigure, figureSide, type FigureTick } from './figures';
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';

@@ -1,5 +1,5 @@
 import { errorScores, figureOfReply } from '../practice';
-import { figureOf, figureScale, sideOf } from '../scoring';
+import { figureOf, figureScale, figureSide } from '../scoring';
 import { challengeOfRound } from './clinic-answers';
 import { partOf } from './clinic-flow';
 import type { Room } from './rooms';
@@ -43,7 +43,7 @@ function handOf(plan: readonly Round[], part: string, replies: TryReply[]): Room
   if (values.length === 0) return [];
   const { constant: mean, variable: spread } = errorScores(values);
   const again = round.kind === 'try' && (round.again ?? false);
-  const right = values.filter((value) => sideOf(figure, value) === 0).length;
+  const right = values.filter((value) => figureSide(figure, value) === 0).length;
   const scale = figureScale(challenge);
   return [
     { title: challenge.title, ballot, again, scale, mean, spread, right, tries: values.length }

@@ -1,4 +1,4 @@
-import { askedRangeText, formatFigure, sideOf, type Units } from '$lib/scoring';
+import { askedRangeText, formatFigure, figureSide, type Units } from '$lib/scoring';
 import type { RoomHand } from '$lib/wire';
 import { figureAxis, type FigureAxis } from './figure-axis';
 
@@ -48,7 +48,7 @@ export function biasRows(rounds: readonly RoomHand[], units: Units): BiasRow[] {
 
 /** "1 ft 6 in, too far" */
 export function meanText({ scale, mean }: RoomHand, units: Units): string {
-  const side = sideOf(scale, mean);
+  const side = figureSide(scale, mean);
   const said = side === 0 ? (scale.asked ? 'as asked' : '') : side < 0 ? scale.less : scale.more;
   return [formatFigure(scale, mean, units), said].filter(Boolean).join(', ');
 }
