@@ -12,7 +12,7 @@ import {
   type Homework
 } from '../../src/lib/server/assignments';
 import { enter, forgetClient } from '../../src/lib/server/clients';
-import { homeworkTable } from '../../src/lib/server/export';
+import { exportName, homeworkTable } from '../../src/lib/server/export';
 import { takeSent } from '../../src/lib/server/homework';
 import { clientProgressOf } from '../../src/lib/server/progress';
 import { standingsOf } from '../../src/lib/server/standing';
@@ -151,7 +151,7 @@ describe('homework', () => {
       await extend(store.db, guide, homework.id, due, NOW);
       return (await again()).keep_until.slice(0, 10);
     };
-    for (const due of [null, '2031-01-09', '9999-12-31']) {
+    for (const due of [null, '2031-05-01', '9999-12-31']) {
       expect(await keptUntil(due)).toBe('2031-07-30');
     }
     expect(await keptUntil('2031-05-09')).toBe('2031-08-07');
@@ -194,27 +194,58 @@ describe('homework', () => {
     const later = '2031-05-01T08:05:00.000Z';
     await send({ ...tried('b', 9), at: later, guess_m: 0.1 * 3, guess_lifted: false });
     await send(answered('c', 'mood', true));
-    const [head, ...lines] = homeworkTable(await clientProgressOf(store.db, homework), 'half_seen')
+    const reader = { units: 'imperial', zone: 'America/Chicago' } as const;
+    const text = homeworkTable(await clientProgressOf(store.db, homework), sampleTask, reader);
+    expect(text.charCodeAt(0)).toBe(0xfeff);
+    const [head, ...lines] = text
+      .slice(1)
       .trimEnd()
       .split('\r\n')
-      .map((text) => text.split(','));
-    const rows = lines.map((cells) => Object.fromEntries(cells.map((cell, i) => [head[i], cell])));
+      .map((line) =>
+        line.match(/("([^"]|"")*"|[^,]*)(,|$)/g)?.map((cell) => cell.replace(/,$/, ''))
+      );
+    const rows = lines.map((cells) =>
+      Object.fromEntries((cells ?? []).map((cell, i) => [head?.[i], cell]))
+    );
     expect(rows).toMatchObject([
       {
-        ...{ name: "'=cmd()", kind: 'try', of: 'exactly-one-foot', title: 'Exactly one foot' },
-        ...{ number: '1', bait_hidden: 'false', weight_kg: '0.0177', depth_m: '3.35' },
-        ...{ guess_m: '', guess_lifted: '', answer: '' }
+        ...{ Client: "'=cmd()", Kind: 'try', Task: 'Exactly one foot', Made: '2031-05-01 03:00' },
+        ...{ Try: '1', 'Bait hidden': 'no', Jig: '5/8 oz', Depth: '11 ft', Late: 'no', Guess: '' },
+        ...{
+          Figure: 'How far the jig went',
+          Unit: 'in',
+          'Asked from': '10.03',
+          'Asked to': '13.97'
+        },
+        ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; Contact: /), Question: '' }
       },
-      {
-        number: '2',
-        bait_hidden: 'true',
-        target_m: '0.305',
-        guess_m: '0.3',
-        guess_lifted: 'false'
-      },
-      { name: "'=cmd()", kind: 'answer', of: 'season', question: 'mood', right: 'true', marks: '' }
+      { Try: '2', 'Bait hidden': 'yes', Guess: '"1 ft, stayed down"' },
+      { Client: "'=cmd()", Kind: 'answer', Right: 'yes', Question: expect.stringMatching(/\?"?$/) }
     ]);
   });
+
+  test('has names that tell two of one name apart, and says what was done late', async () => {
+    await enterAs('Wim');
+    await send({ ...tried('a', 9), at: '2031-05-10T12:00:00.000Z' });
+    await enter(store.db, homework.share, newToken(), 'wim', NOW);
+    const reader = { units: 'metric', zone: 'UTC' } as const;
+    const text = homeworkTable(await clientProgressOf(store.db, homework), sampleTask, reader);
+    expect(text).toContain('Wim (first seen 2031-05-01 08:00)');
+    expect(text).toMatch(/2031-05-10 12:00,[^,]*,yes/);
+    expect(exportName('Vor Samstag: Öl & Jig', '2031-05-09', 'csv')).toBe(
+      'vor-samstag-ol-jig-2031-05-09.csv'
+    );
+  });
+});
+
+test('a last day that has passed everywhere is refused, when it is set and when it is changed', async () => {
+  const past = { ...sampleTask, due: '2031-04-29' };
+  await expect(createAssignment(store.db, guide, past, NOW)).rejects.toMatchObject({ status: 422 });
+  await expect(extend(store.db, guide, homework.id, '2031-04-29', NOW)).rejects.toThrow(
+    'Last day: 2031-04-29 has passed.'
+  );
+  // In Hawaii it is still the day before.
+  await extend(store.db, guide, homework.id, '2031-04-30', NOW);
 });
 
 describe('answers to questions', () => {

@@ -30,6 +30,21 @@ export function formatFigure({ unit }: Written, value: number, units: Units): st
   }
 }
 
+/** The same as a number for a table, with its unit: inches or centimetres, feet or metres a second. */
+export function figureNumber({ unit }: Written, value: number, units: Units) {
+  const [size, name] = TABLE_UNITS[unit][units];
+  return { value: Math.round((value / size) * 100) / 100, unit: name };
+}
+
+const TABLE_UNITS: Record<FigureUnit, Record<Units, readonly [size: number, name: string]>> = {
+  m: { imperial: [INCH_M, 'in'], metric: [0.01, 'cm'] },
+  s: both([1, 's']),
+  'm/s': { imperial: [FOOT_M, 'ft/s'], metric: [1, 'm/s'] },
+  share: both([0.01, '%']),
+  count: both([1, '']),
+  marks: both([1, 'marks'])
+};
+
 /** "10 in to 1 ft 2 in", "12 s or more", "3"; empty where no range of the figure is asked. */
 export function askedRangeText({ unit, asked }: Pick<FigureScale, 'unit' | 'asked'>, units: Units) {
   if (!asked) return '';
@@ -63,8 +78,8 @@ const STEPS: Record<FigureUnit, Record<Units, readonly number[]>> = {
   marks: both([10, 25, 50])
 };
 
-function both(steps: readonly number[]) {
-  return { imperial: steps, metric: steps };
+function both<T>(alike: T): Record<Units, T> {
+  return { imperial: alike, metric: alike };
 }
 
 export interface FigureTick {

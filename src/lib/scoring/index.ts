@@ -27,7 +27,14 @@ export {
   type FigureUnit,
   type TaskFigure
 } from './goals';
-export { askedRangeText, figureTicks, formatFigure, figureSide, type FigureTick } from './figures';
+export {
+  askedRangeText,
+  figureNumber,
+  figureSide,
+  figureTicks,
+  formatFigure,
+  type FigureTick
+} from './figures';
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';

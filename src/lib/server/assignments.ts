@@ -1,8 +1,8 @@
 import { type Assignment } from '../wire';
-import { Refusal } from './faults';
 import { daysAfter } from './retention';
 import { type Guide, KEPT_DAYS } from './spaces';
 import type { Db } from './store';
+import { Refusal } from './faults';
 import { storedTask } from './stored';
 import { hashToken, newToken, shareToken } from './token';
 
@@ -36,6 +36,7 @@ export async function createAssignment(
   task: Assignment,
   now: string
 ): Promise<string> {
+  refusePastDay(task.due, now);
   const id = newToken();
   const row = {
     id,
@@ -48,6 +49,14 @@ export async function createAssignment(
   };
   await db.insertInto('assignments').values(row).execute();
   return id;
+}
+
+/** Where the sun rises last it is the same day for half a day longer than in UTC. */
+const LAST_ZONE_DAYS = 0.5;
+
+function refusePastDay(due: string | null, now: string): void {
+  if (due === null || due >= daysAfter(now, -LAST_ZONE_DAYS).slice(0, due.length)) return;
+  throw new Refusal(422, `Last day: ${due} has passed. Choose today or a later day.`);
 }
 
 /** Its full time from today, or from the last day where that is later and not years away. */
@@ -99,6 +108,7 @@ export async function setClosed(db: Db, guide: Guide, id: string, closed: string
 
 /** Sets another last day, and keeps the homework for its full time from today or from that day on. */
 export async function extend(db: Db, guide: Guide, id: string, due: string | null, now: string) {
+  refusePastDay(due, now);
   const found = await assignmentOf(db, guide, id);
   if (!found) return;
   await db

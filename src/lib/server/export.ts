@@ -1,92 +1,175 @@
+import { OBJECTIVES } from '../course/items';
 import { parseSetup } from '../model';
-import { planOf, travelOf } from '../practice';
-import type { Challenge } from '../scoring';
+import { figureOfReply, guessOf, planOf } from '../practice';
+import {
+  figureNumber,
+  figureOf,
+  formatDepth,
+  formatLength,
+  formatShare,
+  formatWeight,
+  inUnits,
+  wordsOf,
+  type Challenge,
+  type Units
+} from '../scoring';
 import {
   csvTable,
+  type Assignment,
   type Cell,
+  type Client,
   type ClientProgress,
-  type HomeworkPhase,
   type KeptAnswer,
   type KeptTry
 } from '../wire';
 
+/** How a guide reads times and figures. */
+export interface ExportedFor {
+  units: Units;
+  /** IANA name of the reader's time zone. */
+  zone: string;
+}
+
+/** What belongs to tries and what to answers side by side; "Kind" says which a line is. */
+const HEAD = [
+  ...(['Client', 'Kind', 'Task', 'Made', 'Received', 'Late', 'Right', 'As on the phone'] as const),
+  ...(['Try', 'Bait hidden', 'Jig', 'Depth', 'Marks', 'Marks on the phone'] as const),
+  ...(['Figure', 'Reached', 'Unit', 'Asked from', 'Asked to'] as const),
+  ...(['All goals', 'On the bottom', 'Guess'] as const),
+  ...(['Question', 'Answer', 'Right answer', 'Came by', 'Model'] as const)
+];
 type Line = Partial<Record<(typeof HEAD)[number], Cell>>;
 
-/** What belongs to tries and what to answers side by side; `kind` says which a line is. */
-const HEAD = [
-  ...([
-    'name',
-    'kind',
-    'of',
-    'title',
-    'made_at',
-    'received_at',
-    'right',
-    'agrees',
-    'model'
-  ] as const),
-  ...(['number', 'bait_hidden', 'weight_kg', 'depth_m', 'marks', 'marks_on_phone'] as const),
-  ...(['travel_m', 'target_m', 'contact_share', 'guess_m', 'guess_lifted', 'guess_down'] as const),
-  ...(['question', 'seed', 'answer', 'came_by'] as const)
-];
+/** Spreadsheets take the letters of a file without it for those of one country. */
+const BYTE_ORDER_MARK = '\uFEFF';
 
-/** Every try and every answer of every client, one a line. */
-export function homeworkTable(clients: readonly ClientProgress[], phase: HomeworkPhase): string {
-  const lines = clients.flatMap(({ client: { nickname }, challenges, objectives }) => [
-    ...challenges.flatMap(({ challenge, tries }) =>
-      tries.map((one, n) => {
-        const bait_hidden = planOf(phase, n).isHidden;
-        return { name: nickname, number: n + 1, bait_hidden, ...tryLine(challenge, one) };
-      })
-    ),
-    ...objectives.flatMap(({ answers }) =>
-      answers.map((one) => ({ name: nickname, ...answerLine(one) }))
-    )
-  ]);
-  return csvTable(HEAD, lines);
+/** Every try and every answer of every client, one a line. Throws RangeError for a zone that is none. */
+export function homeworkTable(
+  clients: readonly ClientProgress[],
+  { phase, due }: Pick<Assignment, 'phase' | 'due'>,
+  { units, zone }: ExportedFor
+): string {
+  const moment = momentIn(zone);
+  const nameOf = namesOf(
+    clients.map(({ client }) => client),
+    moment
+  );
+  const lines = clients.flatMap(({ client, challenges, objectives }) => {
+    const dated = ({ sent, received_at }: KeptTry | KeptAnswer): Line => ({
+      Client: nameOf(client),
+      Made: moment(sent.at),
+      Received: moment(received_at),
+      Late: yes(due !== null && moment(sent.at).slice(0, due.length) > due)
+    });
+    const tries = challenges.flatMap(({ challenge, tries }) =>
+      tries.map((one, n) => ({
+        ...dated(one),
+        Try: n + 1,
+        'Bait hidden': yes(planOf(phase, n).isHidden),
+        ...tryLine(challenge, one, units)
+      }))
+    );
+    const answers = objectives.flatMap(({ answers }) =>
+      answers.map((one) => ({ ...dated(one), ...answerLine(one, units) }))
+    );
+    return [...tries, ...answers];
+  });
+  return BYTE_ORDER_MARK + csvTable(HEAD, lines);
 }
 
-function tryLine(challenge: Challenge, { sent, graded, received_at }: KeptTry): Line {
+const yes = (is: boolean) => (is ? 'yes' : 'no');
+
+function tryLine(challenge: Challenge, { sent, graded }: KeptTry, units: Units): Line {
   const { bait, water } = parseSetup(challenge.setup);
+  const figure = figureOf(challenge);
+  const inUnit = (value: number | null) =>
+    value === null ? null : figureNumber(figure, value, units);
+  const [from, to] = figure.asked ?? [null, null];
   return {
-    kind: 'try',
-    of: challenge.id,
-    title: challenge.title,
-    weight_kg: toTenthOfGram(bait.mass_kg),
-    depth_m: toMillimetre(water.depth_m),
-    made_at: sent.at,
-    received_at,
-    right: graded.passed,
-    agrees: graded.agrees,
-    model: graded.model,
-    marks: graded.marks,
-    marks_on_phone: sent.marks,
-    travel_m: toMillimetre(graded.travel_m),
-    target_m: toMillimetre(travelOf(challenge)?.target_m),
-    contact_share: toThousandth(graded.contact),
-    guess_m: toMillimetre(sent.guess_m),
-    guess_lifted: sent.guess_lifted,
-    guess_down: sent.guess_down
+    Kind: 'try',
+    Task: challenge.title,
+    Jig: plain(formatWeight(bait.mass_kg, units)),
+    Depth: plain(formatDepth(water.depth_m, units)),
+    Marks: graded.marks,
+    'Marks on the phone': sent.marks,
+    Right: yes(graded.passed),
+    'As on the phone': yes(graded.agrees),
+    Figure: figure.name,
+    Reached: inUnit(figureOfReply(figure, graded))?.value,
+    Unit: figureNumber(figure, 0, units).unit,
+    'Asked from': inUnit(from)?.value,
+    'Asked to': inUnit(to)?.value,
+    'All goals': goalsText(challenge, graded.reached ?? [], units),
+    'On the bottom': plain(formatShare(graded.contact)),
+    Guess: guessCell(challenge, sent, units),
+    Model: graded.model
   };
 }
 
-function answerLine({ sent, graded, received_at }: KeptAnswer): Line {
+/** "Travel: 11 in; Contact: 95 %": what was reached of each goal. */
+function goalsText(
+  { goals }: Challenge,
+  reached: readonly (number | null)[],
+  units: Units
+): string {
+  const said = goals.flatMap((goal, i) => {
+    const value = reached[i];
+    if (value === null || value === undefined) return [];
+    const words = wordsOf(goal, value, units);
+    return [`${words.name}: ${words.reached} (${words.asked})`];
+  });
+  return plain(said.join('; '));
+}
+
+function guessCell(challenge: Challenge, sent: KeptTry['sent'], units: Units): string {
+  const guess = guessOf(sent, challenge);
+  if (guess?.kind === 'down') return guess.isDown ? 'on the bottom' : 'still falling';
+  if (guess?.kind === 'height') return plain(formatLength(guess.height_m, units));
+  if (guess?.kind !== 'travel') return '';
+  const lifted = guess.lifted === undefined ? '' : guess.lifted ? ', lifted' : ', stayed down';
+  return plain(formatLength(guess.travel_m, units)) + lifted;
+}
+
+function answerLine({ sent, graded }: KeptAnswer, units: Units): Line {
+  const { says } = graded;
+  const about = OBJECTIVES.find(({ id }) => id === graded.objective)?.says ?? graded.objective;
+  const text = (words: string) => plain(inUnits(words, units));
   return {
-    kind: 'answer',
-    of: graded.objective,
-    made_at: sent.at,
-    received_at,
-    right: graded.right,
-    agrees: graded.agrees,
-    model: graded.model,
-    question: sent.item,
-    seed: sent.seed,
-    answer: Array.isArray(sent.given) ? sent.given.join(' ') : sent.given,
-    came_by: sent.report
+    Kind: 'answer',
+    Task: about,
+    Right: yes(graded.right),
+    'As on the phone': yes(graded.agrees),
+    Question: says ? text(says.ask) : `${sent.item} ${sent.seed}`,
+    Answer: says ? text(says.given) : [sent.given].flat().join(', '),
+    'Right answer': says ? text(says.key) : '',
+    'Came by': sent.report,
+    Model: graded.model
   };
 }
 
-const toThousandth = (value: number) => Math.round(value * 1e3) / 1e3;
-const toTenthOfGram = (kg: number) => Math.round(kg * 1e4) / 1e4;
-/** Finer than the model tells. */
-const toMillimetre = (m?: number) => (m === undefined ? null : toThousandth(m));
+/** Spreadsheets show a space that does not break as a strange letter, or sort by it. */
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
+/** A time as the reader's clock has it, in an order that sorts: "2031-05-09 08:05". */
+function momentIn(timeZone: string): (iso: string) => string {
+  const style = { dateStyle: 'short', timeStyle: 'short', timeZone } as const;
+  const format = new Intl.DateTimeFormat('sv-SE', style);
+  return (iso) => format.format(new Date(iso));
+}
+
+/** Names that tell clients apart: two of one name have the time when they were first seen beside it. */
+function namesOf(clients: readonly Client[], moment: (iso: string) => string) {
+  const plainly = (name: string) => name.toLowerCase();
+  const names = clients.map(({ nickname }) => plainly(nickname));
+  return ({ nickname, joined_at }: Client): string => {
+    const isShared = names.filter((name) => name === plainly(nickname)).length > 1;
+    return isShared ? `${nickname} (first seen ${moment(joined_at)})` : nickname;
+  };
+}
+
+/** "before-saturday-2031-05-09.csv" */
+export function exportName(title: string, day: string, ending: string): string {
+  const letters = title.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+  const name = letters.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'homework';
+  return `${name.slice(0, 60)}-${day}.${ending}`;
+}

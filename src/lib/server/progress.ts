@@ -70,6 +70,7 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
     isDone: [...challenges, ...lessons, ...objectives].every(({ isDone }) => isDone),
     disagreements: [...tries, ...answers].filter(({ graded }) => !graded.agrees).length,
     setAside: rows.length - all.length,
+    lastDone: all.at(-1)?.sent.at ?? null,
     lastSeen: rows.reduce(
       (last, one) => (one.received_at > last ? one.received_at : last),
       client.joined_at

@@ -98,6 +98,8 @@ export interface ClientProgress {
   /** What was stored and can no longer be read: set aside. */
   setAside: number;
   lastSeen: string;
+  /** When the last of it was done; null for nothing yet. */
+  lastDone: string | null;
 }
 
 /** What a guide chooses a clinic's lessons from. */

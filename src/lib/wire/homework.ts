@@ -79,6 +79,8 @@ export type TryReply = v.InferOutput<typeof tryReply>;
 export const answerReply = v.object({
   objective: shortName,
   right: v.boolean(),
+  /** Question, answer and right answer with quantities in braces; replies of before say nothing. */
+  says: v.optional(v.object({ ask: v.string(), given: v.string(), key: v.string() })),
   /** False when the phone said otherwise. */
   agrees: v.boolean(),
   /** Model that judged. */

@@ -4,17 +4,17 @@ import { passedText } from '../../../src/lib/app/homework/report-view';
 import type { ClientProgress, KeptTry } from '../../../src/lib/wire';
 import { evenHand, sampleChallenge } from '../../server/samples';
 
-const kept = (says?: { imperial: string; metric: string }) =>
+const kept = (says?: { imperial: string; metric: string }, at = '2031-05-09T12:00:00.000Z') =>
   ({
     id: 'a-try-of-sixteen',
-    sent: { input: evenHand(sampleChallenge, 9, 3), guess_m: 0.3 },
+    sent: { input: evenHand(sampleChallenge, 9, 3), guess_m: 0.3, at },
     graded: { marks: 41, figure: 0.5, contact: 0.75, agrees: false, says }
   }) as unknown as KeptTry;
 
 const reportOf = (tries: KeptTry[]) => {
   const one = { challenge: sampleChallenge, tries, passed: 1, level: null };
   const progress = { challenges: [one], objectives: [] } as unknown as ClientProgress;
-  const asked = { phase: 'half_seen', tries: 3, questions: 2 } as const;
+  const asked = { phase: 'half_seen', tries: 3, questions: 2, due: '2031-05-09' } as const;
   return clientReport(progress, asked, 'metric').challenges[0];
 };
 
@@ -30,4 +30,10 @@ test('a guide reads what the server graded and said, in their own units', () => 
 
 test('of a reply from before, which kept no words, only its figures are said', () => {
   expect(reportOf([kept()]).tries[0].small).toMatch(/not as on the phone\.$/);
+});
+
+test('a try after the last day is marked late, one on it is not', () => {
+  const [inTime, late] = reportOf([kept(), kept(undefined, '2031-05-11T12:00:00.000Z')]).tries;
+  expect(inTime.small).not.toContain('late');
+  expect(late.small).toMatch(/^late, 41 of 100/);
 });

@@ -1,16 +1,23 @@
-import { adviceWords, errorWords, passedText, tryWords, type ReportView } from '$lib/app/homework';
+import {
+  adviceWords,
+  errorWords,
+  passedText,
+  tryWords,
+  type ReportView,
+  type SetTask
+} from '$lib/app/homework';
 import { figureOfReply } from '$lib/practice';
 import { figureOf, type Units } from '$lib/scoring';
-import type { ClientProgress, HomeworkPhase } from '$lib/wire';
-
-type Asked = { phase: HomeworkPhase; tries: number; questions: number };
+import type { ClientProgress } from '$lib/wire';
+import { isLate } from '$lib/app/shell';
 
 /** What a client sent, as the server graded it when it came. */
 export function clientReport(
   { challenges, objectives }: Pick<ClientProgress, 'challenges' | 'objectives'>,
-  { phase, tries: asked, questions }: Asked,
+  task: SetTask,
   units: Units
 ): ReportView {
+  const { tries: asked, questions, due } = task;
   return {
     questions,
     challenges: challenges.map(({ challenge, tries, passed, level }) => {
@@ -29,7 +36,7 @@ export function clientReport(
             id,
             input,
             marks: graded.marks,
-            ...tryWords(challenge, phase, n, words, units)
+            ...tryWords(challenge, task, n, words, units)
           };
         })
       };
@@ -37,7 +44,8 @@ export function clientReport(
     objectives: objectives.map(({ answers, objective, right, guessed, backTo }) => ({
       ...{ objective, right, guessed, backTo },
       answers: answers.map(({ sent, graded }) => {
-        return { ...sent, right: graded.right, isFlagged: !graded.agrees };
+        const { right, agrees } = graded;
+        return { ...sent, right, isFlagged: !agrees, isLate: isLate(sent.at, due) };
       })
     }))
   };

@@ -3,7 +3,7 @@ import { parseSetup } from '$lib/model';
 import type { Assignment } from '$lib/wire';
 import { gearOf } from '$lib/sandbox/gear';
 import { formatDepth, formatLength, formatWeight, type Challenge, type Units } from '$lib/scoring';
-import { dayText } from '$lib/app/shell';
+import { dayText, isLate } from '$lib/app/shell';
 import { PHASE_NAMES } from './draft';
 
 /** "5/8 oz in 11 ft of water", and the rod where it is another than all lessons have */
@@ -32,8 +32,11 @@ export function countsText({ challenges, objectives, tries, questions, phase }: 
 /** "From Reedmere Guiding, by 9 May 2031" */
 export function headText(
   { from, due }: Pick<Assignment, 'from' | 'due'>,
-  isClosed = false
+  isClosed = false,
+  /** ISO time, to say that the day has passed; null says nothing of it. */
+  now: string | null = null
 ): string {
-  const until = isClosed ? ', closed by your guide' : due ? `, by ${dayText(due)}` : '';
+  const late = now !== null && isLate(now, due) ? ': what you do now is late' : '';
+  const until = isClosed ? ', closed by your guide' : due ? `, by ${dayText(due)}${late}` : '';
   return `${from ? `From ${from}` : 'Homework'}${until}`;
 }

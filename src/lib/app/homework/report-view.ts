@@ -11,7 +11,8 @@ import {
   type Challenge,
   type Units
 } from '$lib/scoring';
-import type { HomeworkPhase, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
+import type { Assignment, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
+import { isLate } from '$lib/app/shell';
 import { adviceWords, errorWords } from './advice';
 import { guessText } from './report-text';
 
@@ -40,7 +41,7 @@ type ReportedAnswer = Pick<StoredAnswer, 'item' | 'seed' | 'given' | 'report' | 
 export interface ReportedObjective {
   objective: string;
   /** As judged again; `isFlagged` where the phone said otherwise. */
-  answers: readonly (ReportedAnswer & { isFlagged?: boolean })[];
+  answers: readonly (ReportedAnswer & { isFlagged?: boolean; isLate: boolean })[];
   right: number;
   /** Of the right ones those that were guessed. */
   guessed: number;
@@ -64,18 +65,23 @@ interface Graded extends KeptGuess {
   /** What tip and bait did and why; empty where it was not kept. */
   reason: string;
   agrees: boolean;
+  at: string;
 }
+
+/** What of the homework the words of a try depend on. */
+export type SetTask = Pick<Assignment, 'phase' | 'due' | 'tries' | 'questions'>;
 
 /** The `n`-th try at a challenge in few words. */
 export function tryWords(
   challenge: Challenge,
-  phase: HomeworkPhase,
+  { phase, due }: Pick<SetTask, 'phase' | 'due'>,
   n: number,
   graded: Graded,
   units: Units
 ): Pick<ReportedTry, 'says' | 'small'> {
   const guess = guessText(graded, challenge, units);
   const small = [
+    isLate(graded.at, due) ? 'late' : '',
     `${graded.marks} of 100`,
     planOf(phase, n).isHidden ? 'bait hidden' : 'in sight',
     `${formatShare(graded.contact)} on the bottom`,
@@ -95,10 +101,11 @@ export function passedText(passed: number, made: number, asked: number): string 
 
 /** What came back by a link, graded again here. */
 export function resultView(
-  { assignment: { phase, tries: asked, questions } }: HomeworkResult,
+  { assignment }: HomeworkResult,
   report: HomeworkReport,
   units: Units
 ): ReportView {
+  const { tries: asked, questions, due } = assignment;
   const challenges = report.challenges.map((one): ReportedChallenge => {
     const { challenge, tries, leftOut, passed } = one;
     const figure = figureOf(challenge);
@@ -118,13 +125,17 @@ export function resultView(
         const contact = contactWhileMoving(result);
         const measured = { marks, figure: grade.figure, contact, reason: `${did} ${why}` };
         const words = { ...made, ...measured, agrees: true };
-        return { input: made.input, marks, ...tryWords(challenge, phase, n, words, units) };
+        return { input: made.input, marks, ...tryWords(challenge, assignment, n, words, units) };
       })
     };
   });
   const objectives = report.objectives.map(({ objective, answers, right, guessed, isWeak }) => {
     const backTo = isWeak ? lessonOf(objective) : null;
-    const judged = answers.map(({ answered, verdict }) => ({ ...answered, right: verdict.right }));
+    const judged = answers.map(({ answered, verdict }) => ({
+      ...answered,
+      right: verdict.right,
+      isLate: isLate(answered.at, due)
+    }));
     return { objective, right, guessed, backTo, answers: judged };
   });
   return { questions, challenges, objectives };

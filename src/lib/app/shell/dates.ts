@@ -11,3 +11,15 @@ const MOMENT = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle
 export function momentText(iso: string): string {
   return MOMENT.format(new Date(iso));
 }
+
+/** The day of a time by the reader's calendar: 2031-05-09. */
+export function calendarDay(iso: string): string {
+  const at = new Date(iso);
+  const [year, month, day] = [at.getFullYear(), at.getMonth() + 1, at.getDate()];
+  return [year, month, day].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
+/** Whether it was done after the last day. @param due a day, or null where none was set */
+export function isLate(at: string, due: string | null): boolean {
+  return due !== null && calendarDay(at) > due;
+}

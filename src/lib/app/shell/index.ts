@@ -9,4 +9,4 @@ export { NewVersion } from './new-version';
 export { showScheme } from './scheme';
 export type { Shelf } from './shelf';
 export { stayAwake } from './stay-awake';
-export { dayText, momentText } from './dates';
+export { calendarDay, dayText, isLate, momentText } from './dates';

@@ -1,4 +1,4 @@
-import { itemOf, type Item } from '../../course/items';
+import { itemOf, type Answer, type Given, type Item } from '../../course/items';
 import { judgedAgain, type GivenAnswer } from '../../practice/judged';
 
 /** The question of this name and seed, its key computed. Throws RangeError for none. */
@@ -16,7 +16,25 @@ export interface GivenJudgement {
 export function judgeQuestion({ given, objectives }: GivenJudgement): {
   objective: string;
   right: boolean;
+  says: { ask: string; given: string; key: string };
 } {
   const { item, verdict } = judgedAgain(given, objectives);
-  return { objective: item.objective, right: verdict.right };
+  const { objective, answer, ask } = item;
+  const says = {
+    ask,
+    given: answerWords(answer, given.given),
+    key: answerWords(answer, answer.key)
+  };
+  return { objective, right: verdict.right, says };
+}
+
+/** An answer in the question's own words, with quantities in braces. */
+function answerWords(answer: Answer, given: Given): string {
+  if (typeof given === 'number') {
+    return answer.form === 'mark' ? `{${answer.quantity}:${given.toFixed(4)}}` : String(given);
+  }
+  const things = answer.form === 'choose' ? answer.options : [];
+  const all = answer.form === 'order' ? answer.things : things;
+  const says = (id: string) => all.find((one) => one.id === id)?.says ?? id;
+  return [given].flat().map(says).join(', then ');
 }

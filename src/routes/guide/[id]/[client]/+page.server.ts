@@ -11,6 +11,6 @@ export const load: PageServerLoad = async (event) => {
   if (!assignment) error(404, 'There is no such homework.');
   const [found] = await clientProgressOf(db, assignment, [event.params.client]);
   if (!found) error(404, 'This client is not here, or wished to be deleted.');
-  const { title, tries, questions, phase } = assignment.task;
-  return { title, asked: { tries, questions, phase }, ...found };
+  const { title, tries, questions, phase, due } = assignment.task;
+  return { title, asked: { tries, questions, phase, due }, ...found };
 };

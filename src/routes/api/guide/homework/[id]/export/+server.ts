@@ -1,7 +1,7 @@
 import { assignmentOf } from '$lib/server/assignments';
-import { homeworkTable } from '$lib/server/export';
+import { exportName, homeworkTable } from '$lib/server/export';
 import { Refusal } from '$lib/server/faults';
-import { answering, database, guideFrom } from '$lib/server/http';
+import { answering, database, guideFrom, timeNow } from '$lib/server/http';
 import { clientProgressOf } from '$lib/server/progress';
 import type { RequestHandler } from './$types';
 
@@ -15,14 +15,26 @@ export const GET: RequestHandler = (event) =>
     const assignment = await assignmentOf(db, guide, event.params.id);
     if (!assignment) throw new Refusal(404, 'There is no such homework.');
     const clients = await clientProgressOf(db, assignment);
-    const isJson = event.url.searchParams.get('as') === 'json';
+    const { searchParams } = event.url;
+    const isJson = searchParams.get('as') === 'json';
+    const units = searchParams.get('units') === 'metric' ? 'metric' : 'imperial';
+    const zone = zoneIn(searchParams.get('zone') ?? 'UTC');
     const text = isJson
       ? JSON.stringify({ task: assignment.task, clients }, null, 1)
-      : homeworkTable(clients, assignment.task.phase);
+      : homeworkTable(clients, assignment.task, { units, zone });
+    const name = exportName(assignment.task.title, timeNow().slice(0, 10), isJson ? 'json' : 'csv');
     return new Response(text, {
       headers: {
         'content-type': `${isJson ? 'application/json' : 'text/csv'}; charset=utf-8`,
-        'content-disposition': `attachment; filename="homework.${isJson ? 'json' : 'csv'}"`
+        'content-disposition': `attachment; filename="${name}"`
       }
     });
   });
+
+function zoneIn(zone: string): string {
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone;
+  } catch {
+    throw new Refusal(422, `zone: "${zone}" is no time zone.`);
+  }
+}
