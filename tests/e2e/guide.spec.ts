@@ -6,7 +6,7 @@ import { turnByKey } from './hand';
 const LONG = { timeout: 40_000 };
 
 /** What the questions of the homework are about. */
-const QUESTIONS = /Choose retrieve and pace/;
+const QUESTIONS = /Pick a retrieve and pace/;
 
 async function openSpace(page: Page): Promise<void> {
   await page.goto('/guide');

@@ -18,7 +18,7 @@ async function accessible(page: Page): Promise<void> {
 /** The lesson of the homework. */
 const LESSON = 'Season and mood';
 /** What the question of the homework is about. */
-const QUESTION = /Choose retrieve and pace/;
+const QUESTION = /Pick a retrieve and pace/;
 
 /** A guide sets two tries of one foot and a question; returns the link. */
 async function setHomework(page: Page): Promise<string> {
