@@ -12,7 +12,6 @@ import {
   type Homework
 } from '../../src/lib/server/assignments';
 import { enter, forgetClient } from '../../src/lib/server/clients';
-import { exportName, homeworkTable } from '../../src/lib/server/export';
 import { takeSent } from '../../src/lib/server/homework';
 import { clientProgressOf } from '../../src/lib/server/progress';
 import { standingsOf } from '../../src/lib/server/standing';
@@ -186,55 +185,6 @@ describe('homework', () => {
     await forgetClient(store.db, homework.id, client.id);
     expect(await clientProgressOf(store.db, homework)).toEqual([]);
     expect(await store.db.selectFrom('submissions').selectAll().execute()).toEqual([]);
-  });
-
-  test('goes into a table with one line a try or answer, names made harmless', async () => {
-    await enterAs('=cmd()');
-    await send(tried('a', 9));
-    const later = '2031-05-01T08:05:00.000Z';
-    await send({ ...tried('b', 9), at: later, guess_m: 0.1 * 3, guess_lifted: false });
-    await send(answered('c', 'mood', true));
-    const reader = { units: 'imperial', zone: 'America/Chicago' } as const;
-    const text = homeworkTable(await clientProgressOf(store.db, homework), sampleTask, reader);
-    expect(text.charCodeAt(0)).toBe(0xfeff);
-    const [head, ...lines] = text
-      .slice(1)
-      .trimEnd()
-      .split('\r\n')
-      .map((line) =>
-        line.match(/("([^"]|"")*"|[^,]*)(,|$)/g)?.map((cell) => cell.replace(/,$/, ''))
-      );
-    const rows = lines.map((cells) =>
-      Object.fromEntries((cells ?? []).map((cell, i) => [head?.[i], cell]))
-    );
-    expect(rows).toMatchObject([
-      {
-        ...{ Client: "'=cmd()", Kind: 'try', Task: 'Exactly one foot', Made: '2031-05-01 03:00' },
-        ...{ Try: '1', 'Bait hidden': 'no', Jig: '5/8 oz', Depth: '11 ft', Late: 'no', Guess: '' },
-        ...{
-          Figure: 'How far the jig went',
-          Unit: 'in',
-          'Asked from': '10.03',
-          'Asked to': '13.97'
-        },
-        ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; Contact: /), Question: '' }
-      },
-      { Try: '2', 'Bait hidden': 'yes', Guess: '"1 ft, stayed down"' },
-      { Client: "'=cmd()", Kind: 'answer', Right: 'yes', Question: expect.stringMatching(/\?"?$/) }
-    ]);
-  });
-
-  test('has names that tell two of one name apart, and says what was done late', async () => {
-    await enterAs('Wim');
-    await send({ ...tried('a', 9), at: '2031-05-10T12:00:00.000Z' });
-    await enter(store.db, homework.share, newToken(), 'wim', NOW);
-    const reader = { units: 'metric', zone: 'UTC' } as const;
-    const text = homeworkTable(await clientProgressOf(store.db, homework), sampleTask, reader);
-    expect(text).toContain('Wim (first seen 2031-05-01 08:00)');
-    expect(text).toMatch(/2031-05-10 12:00,[^,]*,yes/);
-    expect(exportName('Vor Samstag: Öl & Jig', '2031-05-09', 'csv')).toBe(
-      'vor-samstag-ol-jig-2031-05-09.csv'
-    );
   });
 });
 

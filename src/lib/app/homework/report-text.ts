@@ -1,14 +1,7 @@
 import type { Answer, Given } from '$lib/course/items';
 import { guessOf, type AnswerTally } from '$lib/practice';
 import type { KeptGuess } from '$lib/wire';
-import {
-  formatLength,
-  formatShare,
-  inUnits,
-  withUnit,
-  type Challenge,
-  type Units
-} from '$lib/scoring';
+import { formatLength, inUnits, type Challenge, type Units } from '$lib/scoring';
 import { said } from '$lib/app/quiz';
 
 type Counted = Pick<AnswerTally, 'right' | 'guessed' | 'answered'>;

@@ -1,0 +1,98 @@
+import { expect, test } from 'vitest';
+import { grade } from '../../src/lib/compute/jobs/grade';
+import { judgeQuestion } from '../../src/lib/compute/jobs/question';
+import { itemOf } from '../../src/lib/course/items';
+import { MODEL_VERSION } from '../../src/lib/model';
+import { exportName, homeworkTable } from '../../src/lib/server/export';
+import { evenHand, sampleChallenge, sampleTask } from './samples';
+import type { ClientProgress, KeptAnswer, KeptTry, SubmittedTry } from '../../src/lib/wire';
+
+const NOW = '2031-05-01T08:00:00.000Z';
+const kept = { received_at: NOW, id: 'of-sixteen-letters' };
+const input = evenHand(sampleChallenge, 9, 3);
+const graded = {
+  ...grade({ challenge: sampleChallenge, input }),
+  agrees: true,
+  model: MODEL_VERSION
+};
+
+function tried(at: string, said: Partial<SubmittedTry> = {}): KeptTry {
+  const challenge = sampleChallenge.id;
+  const made = { input, challenge, marks: graded.marks, model: MODEL_VERSION };
+  return { ...kept, graded, sent: { kind: 'try', id: kept.id, at, ...made, ...said } };
+}
+
+/** Of a question about the season that needs no run of the model. */
+function answered(): KeptAnswer {
+  const { answer } = itemOf('mood', 7);
+  if (answer.form !== 'choose') throw new Error(answer.form);
+  const given = { item: 'mood', seed: 7, given: answer.key };
+  const judged = judgeQuestion({ given, objectives: ['season'] });
+  const model = MODEL_VERSION;
+  return {
+    ...kept,
+    sent: { ...given, kind: 'answer', id: kept.id, right: true, report: 'knew', model, at: NOW },
+    graded: { ...judged, agrees: true, model }
+  };
+}
+
+function client(
+  nickname: string,
+  tries: KeptTry[],
+  answers: KeptAnswer[] = [],
+  joined_at = NOW
+): ClientProgress {
+  const one = { challenge: sampleChallenge, tries, passed: 0, isDone: true, level: null };
+  const about = { objective: 'season', answers, right: 1, guessed: 0, isDone: true, backTo: null };
+  return {
+    client: { id: joined_at, nickname, joined_at, note: '' },
+    ...{ lessons: [], challenges: [one], objectives: [about], isDone: true },
+    ...{ disagreements: 0, setAside: 0, lastSeen: NOW, lastDone: NOW }
+  };
+}
+
+/** Cells by column; commas inside quotes are none of the table's. */
+function rowsOf(text: string): Record<string, string>[] {
+  const cellsOf = (line: string) => [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)];
+  const lines = text.slice(1).trimEnd().split('\r\n').map(cellsOf);
+  const [head, ...rows] = lines.map((cells) => cells.map(([, cell]) => cell));
+  return rows.map((cells) => Object.fromEntries(head.map((name, i) => [name, cells[i]])));
+}
+
+test('a table has a line a try or answer in the guide’s units and by their clock', () => {
+  const guessed = tried('2031-05-01T08:05:00.000Z', { guess_m: 0.3048, guess_lifted: false });
+  const clients = [client('=cmd()', [tried(NOW), guessed], [answered()])];
+  const reader = { units: 'imperial', zone: 'America/Chicago' } as const;
+  const text = homeworkTable(clients, sampleTask, reader);
+  // Without the mark a spreadsheet reads the letters of names as those of another country.
+  expect(text.charCodeAt(0)).toBe(0xfeff);
+  expect(rowsOf(text)).toMatchObject([
+    {
+      ...{ Client: "'=cmd()", Kind: 'try', Task: 'Exactly one foot', Made: '2031-05-01 03:00' },
+      ...{ Try: '1', 'Bait hidden': 'no', Jig: '5/8 oz', Depth: '11 ft', Late: 'no', Guess: '' },
+      ...{ Figure: 'How far the jig went', Unit: 'in', 'Asked from': '10.03', 'Asked to': '13.97' },
+      ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; Contact: /), Question: '' }
+    },
+    { Made: '2031-05-01 03:05', Try: '2', 'Bait hidden': 'yes', Guess: '"1 ft, stayed down"' },
+    {
+      ...{ Client: "'=cmd()", Kind: 'answer', Right: 'yes', 'Came by': 'knew' },
+      Question: expect.stringMatching(/ .*[?.]"?$/)
+    }
+  ]);
+});
+
+test('two of one name are told apart, and what was done late says so', () => {
+  const late = client('Wim', [tried('2031-05-10T12:00:00.000Z')]);
+  const other = client('wim', [tried(NOW)], [], '2031-05-02T09:30:00.000Z');
+  const rows = rowsOf(homeworkTable([late, other], sampleTask, { units: 'metric', zone: 'UTC' }));
+  expect(rows.map((row) => [row.Client, row.Late, row.Unit])).toEqual([
+    ['Wim (first seen 2031-05-01 08:00)', 'yes', 'cm'],
+    ['wim (first seen 2031-05-02 09:30)', 'no', 'cm']
+  ]);
+});
+
+test('its file is named by the homework and the day', () => {
+  expect(exportName('Vor Samstag: Öl & Jig', '2031-05-09', 'csv')).toBe(
+    'vor-samstag-ol-jig-2031-05-09.csv'
+  );
+});
