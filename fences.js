@@ -123,6 +123,10 @@ export const features = {
     may: ['shell', 'try', 'record'],
     because: 'a hand is described from tries, whoever asked for them'
   },
+  film: {
+    may: ['shell', 'record'],
+    because: 'a clip is measured without a lesson, a try or a server'
+  },
   water: {
     may: ['shell', 'try', 'gear'],
     because: 'free practice has no task'

@@ -17,6 +17,8 @@ export default {
         // Svelte's style: directives set element styles, which only 'unsafe-inline' lets through.
         'style-src': ['self', 'unsafe-inline'],
         'img-src': ['self', 'data:', 'blob:'],
+        // A clip from this device, played where it cannot be decoded.
+        'media-src': ['self', 'blob:'],
         'font-src': ['self'],
         'connect-src': ['self'],
         'worker-src': ['self', 'blob:'],

@@ -10,9 +10,9 @@ export const securityHeaders = {
   'Content-Security-Policy': "frame-ancestors 'none'",
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
-  // A phone held as a rod is read through its motion sensors; nothing here needs more than those.
+  // A phone held as a rod is read through its motion sensors; a jig and one's own rod are filmed.
   'Permissions-Policy':
-    'accelerometer=(self), gyroscope=(self), camera=(), geolocation=(), microphone=(), payment=(), usb=()'
+    'accelerometer=(self), gyroscope=(self), camera=(self), geolocation=(), microphone=(), payment=(), usb=()'
 };
 
 /** A browser that came by https comes by nothing else for a year: nobody between can make it. */

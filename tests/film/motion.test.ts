@@ -129,9 +129,16 @@ describe('what was filmed is told as it was', () => {
 });
 
 describe('times come from the frames', () => {
+  test('at a steady rate one dropped frame is a gap', () => {
+    const stamps_s = stampsAt(60, 1);
+    expect(frameTimes(stamps_s.filter((_, i) => i !== 30)).gaps).toEqual([30]);
+  });
+
   test('a rate that varies has no gaps, and a frame of the same time is left out', () => {
     const varied = frameTimes(variableStamps(3, 5));
     expect(varied.gaps).toEqual([]);
+    const other = stampsAt(60, 1).filter((_, i) => i % 4 !== 2);
+    expect(frameTimes(other).gaps).toEqual([]);
     const { t_s, repeats } = frameTimes([0, 0.033, 0.033, 0.066, 0.05, 0.1]);
     expect(t_s).toEqual([0, 0.033, 0.066, 0.1]);
     expect(repeats).toBe(2);

@@ -1,4 +1,4 @@
-import { scaleFaultOf, scaleOf, waySd, type Pixel, type ScaleMarks } from '$lib/film';
+import { scaleFaultOf, scaleOf, wayErrors, type Pixel, type ScaleMarks } from '$lib/film';
 import { seededRandom } from '$lib/model';
 import { describe, expect, test } from 'vitest';
 import { fourMarks } from './follow';
@@ -59,8 +59,7 @@ describe('a scale from marks', () => {
     const from = pixelOf(film, { x_m: 0.7, z_m: -0.2 });
     const to = pixelOf(film, { x_m: 1.0048, z_m: -0.2 });
     const exact = fourMarks(film, 1.5, 0.7, 1);
-    const said = waySd(
-      { marks: exact, size: HD, offPlane: 0 },
+    const said = wayErrors({ marks: exact, size: HD, offPlane: 0 })(
       { at: from, sd_px: 0 },
       { at: to, sd_px: 0 }
     );
@@ -83,8 +82,8 @@ describe('a scale from marks', () => {
   test('a jig off the plane of the marks adds its share', () => {
     const ends = [px(500, 400), px(700, 400)].map((at) => ({ at, sd_px: 0 }));
     const how = { marks: square(...corners), size: HD, offPlane: 0 };
-    const on = waySd(how, ends[0], ends[1]).along_m;
-    const off = waySd({ ...how, offPlane: 0.1 }, ends[0], ends[1]).along_m;
+    const on = wayErrors(how)(ends[0], ends[1]).along_m;
+    const off = wayErrors({ ...how, offPlane: 0.1 })(ends[0], ends[1]).along_m;
     const scale = scaleOf(how.marks);
     const way_m = scale(ends[1].at).x_m - scale(ends[0].at).x_m;
     expect(Math.sqrt(off ** 2 - on ** 2)).toBeCloseTo(0.1 * way_m, 6);

@@ -2,8 +2,6 @@
 export interface FrameTimes {
   /** s, as the clip counts; increasing. */
   readonly t_s: readonly number[];
-  /** Usual time from frame to frame, s. */
-  readonly usual_s: number;
   /** Frames before which others seem to be missing. */
   readonly gaps: readonly number[];
   /** Frames that came with a time no later than the one before: they are left out of `t_s`. */
@@ -11,10 +9,12 @@ export interface FrameTimes {
 }
 
 /**
- * Longer than so many usual steps, something is missing. Phones that vary their rate double a step
- * in poor light; beyond that a frame was dropped.
+ * Steps up to this share of all, the shorter ones, are the clip's own: a phone that varies its rate
+ * has long ones too, a steady one has none.
  */
-const GAP_STEPS = 2.5;
+const OWN_STEPS = 0.9;
+/** A step longer by so much than the longest of those has a frame missing: at a steady rate it has two. */
+const GAP_STEPS = 1.6;
 
 export function frameTimes(stamps_s: readonly number[]): FrameTimes {
   const t_s: number[] = [];
@@ -22,12 +22,8 @@ export function frameTimes(stamps_s: readonly number[]): FrameTimes {
     if (t_s.length === 0 || stamp_s > t_s[t_s.length - 1]) t_s.push(stamp_s);
   }
   const steps = t_s.slice(1).map((t, i) => t - t_s[i]);
-  const usual_s = median(steps);
-  const gaps = steps.flatMap((step, i) => (step > GAP_STEPS * usual_s ? [i + 1] : []));
-  return { t_s, usual_s, gaps, repeats: stamps_s.length - t_s.length };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted.length > 0 ? sorted[sorted.length >> 1] : 0;
+  const sorted = [...steps].sort((a, b) => a - b);
+  const longest_s = sorted[Math.floor(OWN_STEPS * (sorted.length - 1))] ?? 0;
+  const gaps = steps.flatMap((step, i) => (step > GAP_STEPS * longest_s ? [i + 1] : []));
+  return { t_s, gaps, repeats: stamps_s.length - t_s.length };
 }

@@ -6,4 +6,4 @@ export { motionOf, type AnglerSide, type FilmedMove, type MotionRow, type RowFla
 export { outcomeOf, type FilmedOutcome } from './outcome';
 export { scaleFaultOf, scaleOf, type Scale, type ScaleFault, type ScaleMarks } from './scale';
 export { HAND_SD_PX, SpotTracker, type Sighting, type SightingState } from './tracker';
-export { waySd, type FilmedHow, type WaySd } from './way-error';
+export { lensShare, wayErrors, type FilmedHow, type WaySd } from './way-error';

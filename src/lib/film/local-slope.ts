@@ -18,9 +18,11 @@ export function localSlope(
   sd: number,
   i: number
 ): Slope | null {
-  const near = t_s.flatMap((t, k) =>
-    Math.abs(t - t_s[i]) <= HALF_WINDOW_S || Math.abs(k - i) <= LEAST_EACH_SIDE ? [k] : []
-  );
+  const isNear = (k: number) =>
+    Math.abs(t_s[k] - t_s[i]) <= HALF_WINDOW_S || Math.abs(k - i) <= LEAST_EACH_SIDE;
+  const near = [i];
+  for (let k = i - 1; k >= 0 && isNear(k); k--) near.push(k);
+  for (let k = i + 1; k < t_s.length && isNear(k); k++) near.push(k);
   if (near.length < 3) return null;
   const mean_s = near.reduce((sum, k) => sum + t_s[k], 0) / near.length;
   const spread = near.reduce((sum, k) => sum + (t_s[k] - mean_s) ** 2, 0);

@@ -1,9 +1,9 @@
 import type { Pixel } from './frame';
 import type { FrameTimes } from './frame-times';
-import { localSlope } from './local-slope';
-import { scaleOf } from './scale';
+import { localSlope, type Slope } from './local-slope';
+import { scaleOf, type Scale } from './scale';
 import type { Sighting, SightingState } from './tracker';
-import { waySd, type FilmedHow, type PlacedPixel } from './way-error';
+import { wayErrors, type FilmedHow, type PlacedPixel, type WayErrors } from './way-error';
 
 /** Where the angler is, as seen in the picture: travel towards it is plus. */
 export type AnglerSide = 'left' | 'right';
@@ -99,44 +99,46 @@ function steady(
 
 function measured(filmed: FilmedMove, first: PlacedPixel, places: readonly Place[]) {
   const scale = scaleOf(filmed.marks);
+  const errors = wayErrors(filmed);
   const from = scale(first.at);
   const t_s = places.map((place) => place.t_s);
   const at = places.map(({ pixel }) => scale(pixel.at));
   const x_m = at.map((point) => point.x_m - from.x_m);
   const z_m = at.map((point) => point.z_m - from.z_m);
   return places.map(({ row, pixel }, i) => {
-    const sd = waySd(filmed, first, pixel);
+    const sd = errors(first, pixel);
+    const step = stepAt(scale, errors, pixel);
+    const along = localSlope(t_s, x_m, step.sd_m, i);
+    const up = localSlope(t_s, z_m, step.sd_m, i);
     return {
       row,
       travel_m: x_m[i],
       travel_sd_m: sd.along_m,
       height_m: z_m[i],
       height_sd_m: sd.up_m,
-      ...speedAt(filmed, t_s, x_m, z_m, pixel, i)
+      ...speedOf(along, up, step.share)
     };
   });
 }
 
-/** Two frames this far apart show how wrong the scale is in which a speed is read. */
+/** A step this long shows how wrong the scale is in which a speed is read. */
 const STEP_PX = 50;
 
-function speedAt(
-  filmed: FilmedMove,
-  t_s: readonly number[],
-  x_m: readonly number[],
-  z_m: readonly number[],
-  { at, sd_px }: PlacedPixel,
-  i: number
-): Pick<MotionRow, 'speed_m_s' | 'speed_sd_m_s'> {
-  const scale = scaleOf(filmed.marks);
+/** What a place's own error is in metres, and the scale's as a share. */
+function stepAt(scale: Scale, errors: WayErrors, { at, sd_px }: PlacedPixel) {
   const beside: Pixel = { x_px: at.x_px + STEP_PX, y_px: at.y_px };
-  const step_m = Math.hypot(scale(beside).x_m - scale(at).x_m, scale(beside).z_m - scale(at).z_m);
-  const sd_m = (sd_px * step_m) / STEP_PX;
-  const along = localSlope(t_s, x_m, sd_m, i);
-  const up = localSlope(t_s, z_m, sd_m, i);
+  const [a, b] = [scale(at), scale(beside)];
+  const step_m = Math.hypot(b.x_m - a.x_m, b.z_m - a.z_m);
+  const exact = errors({ at, sd_px: 0 }, { at: beside, sd_px: 0 });
+  return { sd_m: (sd_px * step_m) / STEP_PX, share: exact.along_m / step_m };
+}
+
+function speedOf(
+  along: Slope | null,
+  up: Slope | null,
+  share: number
+): Pick<MotionRow, 'speed_m_s' | 'speed_sd_m_s'> {
   if (!along || !up) return { speed_m_s: null, speed_sd_m_s: null };
   const speed_m_s = Math.hypot(along.per_s, up.per_s);
-  const exact = { sd_px: 0 };
-  const scaleSd = waySd(filmed, { at, ...exact }, { at: beside, ...exact }).along_m / step_m;
-  return { speed_m_s, speed_sd_m_s: Math.hypot(along.sd_per_s, scaleSd * speed_m_s) };
+  return { speed_m_s, speed_sd_m_s: Math.hypot(along.sd_per_s, share * speed_m_s) };
 }

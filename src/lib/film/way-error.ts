@@ -1,6 +1,6 @@
 import type { FrameSize, Pixel } from './frame';
 import type { PlanePoint } from './homography';
-import { scaleOf, type ScaleMarks } from './scale';
+import { scaleOf, type Scale, type ScaleMarks } from './scale';
 import { HAND_SD_PX } from './tracker';
 
 /** How a clip was filmed, as far as it bears on what a length is worth. */
@@ -36,45 +36,54 @@ export interface WaySd {
   readonly up_m: number;
 }
 
-/** √(marks² + spots² + lens² + plane²), each way, as docs/film.md derives it. */
-export function waySd(how: FilmedHow, from: PlacedPixel, to: PlacedPixel): WaySd {
-  const way = wayBetween(how.marks, from.at, to.at);
-  const spots = spotSd(how.marks, from, to);
-  const clicks = clickSd(how.marks, from.at, to.at, way);
-  const lens = areInMiddle(how.size, from.at, to.at) ? LENS_MIDDLE : LENS_OUTSIDE;
-  const shares = Math.hypot(lens, how.offPlane, squareness(how, from.at, to.at));
-  return {
-    along_m: Math.hypot(spots.x_m, clicks.x_m, shares * way.x_m),
-    up_m: Math.hypot(spots.z_m, clicks.z_m, shares * way.z_m, BOWING * lens * way.x_m)
+/** How well a way from one spot to another is known. */
+export type WayErrors = (from: PlacedPixel, to: PlacedPixel) => WaySd;
+
+/** √(marks² + spots² + lens² + plane²), each way, as docs/film.md has it. */
+export function wayErrors(how: FilmedHow): WayErrors {
+  const scale = scaleOf(how.marks);
+  const slipped = slippedScales(how.marks);
+  return (from, to) => {
+    const way = wayBetween(scale, from.at, to.at);
+    const spots = spotSd(scale, from, to);
+    const clicks = clickSd(slipped, from.at, to.at, way);
+    const lens = lensShare(how.size, from.at, to.at);
+    const shares = Math.hypot(lens, how.offPlane, squareness(how, from.at, to.at));
+    return {
+      along_m: Math.hypot(spots.x_m, clicks.x_m, shares * way.x_m),
+      up_m: Math.hypot(spots.z_m, clicks.z_m, shares * way.z_m, BOWING * lens * way.x_m)
+    };
   };
 }
 
-function wayBetween(marks: ScaleMarks, from: Pixel, to: Pixel): PlanePoint {
-  const scale = scaleOf(marks);
+function wayBetween(scale: Scale, from: Pixel, to: Pixel): PlanePoint {
   const a = scale(from);
   const b = scale(to);
   return { x_m: b.x_m - a.x_m, z_m: b.z_m - a.z_m };
 }
 
-/** What a slip of each mark does, one at a time. */
-function clickSd(marks: ScaleMarks, from: Pixel, to: Pixel, way: PlanePoint): PlanePoint {
-  const slips = marks.pixels.flatMap((pixel, i) =>
+/** The scale as it were had one mark slipped by a pixel, one at a time: for a whole clip made once. */
+function slippedScales(marks: ScaleMarks): Scale[] {
+  return marks.pixels.flatMap((pixel, i) =>
     [moved(pixel, 1, 0), moved(pixel, 0, 1)].map((slipped) => {
       const pixels = marks.pixels.map((other, k) => (k === i ? slipped : other));
-      const other = wayBetween({ ...marks, pixels }, from, to);
-      return { x_m: other.x_m - way.x_m, z_m: other.z_m - way.z_m };
+      return scaleOf({ ...marks, pixels });
     })
   );
+}
+
+function clickSd(slipped: readonly Scale[], from: Pixel, to: Pixel, way: PlanePoint): PlanePoint {
+  const ways = slipped.map((scale) => wayBetween(scale, from, to));
   return {
-    x_m: HAND_SD_PX * Math.hypot(...slips.map(({ x_m }) => x_m)),
-    z_m: HAND_SD_PX * Math.hypot(...slips.map(({ z_m }) => z_m))
+    x_m: HAND_SD_PX * Math.hypot(...ways.map(({ x_m }) => x_m - way.x_m)),
+    z_m: HAND_SD_PX * Math.hypot(...ways.map(({ z_m }) => z_m - way.z_m))
   };
 }
 
-function spotSd(marks: ScaleMarks, from: PlacedPixel, to: PlacedPixel): PlanePoint {
+function spotSd(scale: Scale, from: PlacedPixel, to: PlacedPixel): PlanePoint {
   const ends = [from, to].flatMap(({ at, sd_px }) =>
     [moved(at, 1, 0), moved(at, 0, 1)].map((slipped) => {
-      const { x_m, z_m } = wayBetween(marks, at, slipped);
+      const { x_m, z_m } = wayBetween(scale, at, slipped);
       return { x_m: sd_px * x_m, z_m: sd_px * z_m };
     })
   );
@@ -96,7 +105,12 @@ function squareness({ marks, size }: FilmedHow, from: Pixel, to: Pixel): number 
   return (away_px / focal_px) * Math.tan((SQUARE_SD_DEG * Math.PI) / 180);
 }
 
-function areInMiddle({ width_px, height_px }: FrameSize, ...pixels: Pixel[]): boolean {
+/** What a lens makes of a way between these places, as a share of it (one deviation). */
+export function lensShare(size: FrameSize, ...places: readonly Pixel[]): number {
+  return areInMiddle(size, ...places) ? LENS_MIDDLE : LENS_OUTSIDE;
+}
+
+function areInMiddle({ width_px, height_px }: FrameSize, ...pixels: readonly Pixel[]): boolean {
   return pixels.every(
     ({ x_px, y_px }) =>
       Math.abs(x_px / width_px - 0.5) <= 0.25 && Math.abs(y_px / height_px - 0.5) <= 0.25

@@ -3,4 +3,4 @@ export { default as Trouble } from './Trouble.svelte';
 export { default as TryList } from './TryList.svelte';
 export { Learner, provideLearner, useLearner } from './learner.svelte';
 export { download, openRecordFile, recordFile, recordTable } from './record-file';
-export { localDays, newId, now } from './stamp';
+export { localDay, localDays, newId, now } from './stamp';

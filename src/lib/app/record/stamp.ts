@@ -19,3 +19,9 @@ export function localDays(at = new Date()): Days {
   const of = (time: string) => dayNumberOf(time, -new Date(time).getTimezoneOffset());
   return { today: of(at.toISOString()), of };
 }
+
+/** Today in this device's calendar, as 2031-05-30. */
+export function localDay(at = new Date()): string {
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

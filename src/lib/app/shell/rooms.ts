@@ -11,7 +11,8 @@ export const ROOMS = [
       '/retrieves',
       '/compare',
       '/homework',
-      '/gear'
+      '/gear',
+      '/film'
     ]
   },
   { name: 'Questions', address: '/quiz', holds: ['/quiz', '/standing', '/print-quiz'] },

@@ -1,0 +1,40 @@
+/** Why there is no picture from a camera, in words for whoever asked for one. */
+export class CameraFault extends Error {}
+
+const FAULTS: Readonly<Record<string, string>> = {
+  NotAllowedError: 'The camera was not allowed. Allow it for this page and try again.',
+  NotFoundError: 'No camera was found on this device.',
+  NotReadableError: 'Another program is using the camera. Close it and try again.'
+};
+
+/** A camera's picture without sound, 60 frames a second where it has them. Throws CameraFault. */
+export async function openCamera(page: {
+  readonly isSecureContext: boolean;
+  readonly navigator: Navigator;
+}): Promise<MediaStream> {
+  if (!page.isSecureContext) {
+    throw new CameraFault(
+      'This page came over plain http, and browsers keep the camera from it. Over https it works.'
+    );
+  }
+  const { mediaDevices } = page.navigator;
+  if (!mediaDevices?.getUserMedia) throw new CameraFault('This browser gives no page a camera.');
+  try {
+    return await mediaDevices.getUserMedia({
+      audio: false,
+      video: {
+        facingMode: { ideal: 'environment' },
+        frameRate: { ideal: 60 },
+        width: { ideal: 1280 },
+        height: { ideal: 720 }
+      }
+    });
+  } catch (error) {
+    const name = error instanceof DOMException ? error.name : '';
+    throw new CameraFault(FAULTS[name] ?? 'The camera did not start. Try again.');
+  }
+}
+
+export function closeCamera(stream: MediaStream | null): void {
+  stream?.getTracks().forEach((track) => track.stop());
+}
