@@ -1,9 +1,9 @@
 import type { MotionRow, ScaleFault } from '$lib/film';
 import { formatLength, formatTime, type Units } from '$lib/scoring';
 import type { FollowEnd } from './follow-spots';
-import type { Spot } from './spot-track';
+import type { FilmedSpot } from './spot-track';
 
-export const SPOT_NAMES: Readonly<Record<Spot, string>> = {
+export const SPOT_NAMES: Readonly<Record<FilmedSpot, string>> = {
   bait: 'jig',
   bottom: 'bottom spot',
   tip: 'rod tip'

@@ -1,24 +1,24 @@
 import { SpotTracker, type Sighting } from '$lib/film';
 import type { Clip, PassingFrame } from './clip';
-import type { Spot } from './spot-track';
+import type { FilmedSpot } from './spot-track';
 
 /** Why following stopped: at the clip's end, told to, a spot lost, or nothing that could be followed. */
 export type FollowEnd =
   | { readonly kind: 'end' | 'stopped' | 'undecodable'; readonly index: number }
-  | { readonly kind: 'lost' | 'plain'; readonly index: number; readonly spot: Spot };
+  | { readonly kind: 'lost' | 'plain'; readonly index: number; readonly spot: FilmedSpot };
 
-export type Marks = readonly (readonly [Spot, Sighting])[];
+export type MarkedSpots = readonly (readonly [FilmedSpot, Sighting])[];
 
 /** Follows all spots from the frame they are marked in, in one pass, until one of them is lost. */
 export async function followSpots(
   clip: Clip,
   from: number,
-  marks: Marks,
+  marks: MarkedSpots,
   signal: AbortSignal,
-  onseen: (index: number, spot: Spot, seen: Sighting) => void,
+  onseen: (index: number, spot: FilmedSpot, seen: Sighting) => void,
   onframe: (frame: PassingFrame) => void = () => {}
 ): Promise<FollowEnd> {
-  const trackers = new Map<Spot, SpotTracker>();
+  const trackers = new Map<FilmedSpot, SpotTracker>();
   let last = from - 1;
   for await (const passing of clip.frames(from, signal)) {
     const { index, frame } = passing;

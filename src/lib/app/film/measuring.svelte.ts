@@ -10,14 +10,14 @@ import {
 } from '$lib/film';
 import type { Clip } from './clip';
 import { CORNERS, ENDS, endText, scaleFaultText } from './film-words';
-import { followSpots, type Marks } from './follow-spots';
-import { NO_TRACK, sightings, SPOTS, stretchOf, within, withMark, withSeen } from './spot-track';
-import type { Spot, SpotTrack } from './spot-track';
+import { followSpots, type MarkedSpots } from './follow-spots';
+import { NO_TRACK, sightings, SPOTS, stretchOf, trimmed, withMark, withSeen } from './spot-track';
+import type { FilmedSpot, SpotTrack } from './spot-track';
 
 /** What the cross is put on: a point of the scale, or a spot. */
-export type Marking = 'scale' | Spot;
+export type Marking = 'scale' | FilmedSpot;
 
-const NO_TRACKS: Readonly<Record<Spot, SpotTrack>> = {
+const NO_TRACKS: Readonly<Record<FilmedSpot, SpotTrack>> = {
   bait: NO_TRACK,
   bottom: NO_TRACK,
   tip: NO_TRACK
@@ -109,7 +109,7 @@ export class Measuring {
     };
   }
 
-  /** Marks what is being marked where the cross is. */
+  /** MarkedSpots what is being marked where the cross is. */
   mark(): void {
     if (this.isFollowing) return;
     if (this.marking !== 'scale') return this.#markSpot(this.marking);
@@ -118,7 +118,7 @@ export class Measuring {
     if (this.points.length === this.asked.length) this.marking = 'bait';
   }
 
-  #markSpot(spot: Spot): void {
+  #markSpot(spot: FilmedSpot): void {
     const t_s = this.clip.stamps_s[this.at];
     this.#keep(spot, withMark(this.tracks[spot], this.at, t_s, this.cross));
     this.said = '';
@@ -131,25 +131,25 @@ export class Measuring {
   }
 
   /** Forgets where this spot was seen. */
-  forget(spot: Spot): void {
+  forget(spot: FilmedSpot): void {
     this.#keep(spot, NO_TRACK);
     this.marking = spot;
   }
 
   /** The move is over in this frame: what was followed after it does not count. */
   endHere(): void {
-    for (const spot of SPOTS) this.#keep(spot, within(this.tracks[spot], 0, this.at));
+    for (const spot of SPOTS) this.#keep(spot, trimmed(this.tracks[spot], 0, this.at));
   }
 
   /** And begins in this one. */
   beginHere(): void {
-    for (const spot of SPOTS) this.#keep(spot, within(this.tracks[spot], this.at, Infinity));
+    for (const spot of SPOTS) this.#keep(spot, trimmed(this.tracks[spot], this.at, Infinity));
   }
 
   /** Follows from this frame on all that is marked in it. */
   async follow(): Promise<void> {
     const from = this.at;
-    const marks: Marks = SPOTS.flatMap((spot) => {
+    const marks: MarkedSpots = SPOTS.flatMap((spot) => {
       const seen = this.tracks[spot].get(from);
       return seen?.at ? [[spot, seen] as const] : [];
     });
@@ -159,8 +159,8 @@ export class Measuring {
       this.said = 'Mark the jig in this frame first.';
       return;
     }
-    const slip_px = (spot: Spot) => marks.find(([one]) => one === spot)?.[1].sd_px ?? 0;
-    for (const [spot] of marks) this.#keep(spot, within(this.tracks[spot], 0, from));
+    const slip_px = (spot: FilmedSpot) => marks.find(([one]) => one === spot)?.[1].sd_px ?? 0;
+    for (const [spot] of marks) this.#keep(spot, trimmed(this.tracks[spot], 0, from));
     this.#following = new AbortController();
     this.isFollowing = true;
     this.said = '';
@@ -197,7 +197,7 @@ export class Measuring {
     this.clip.close();
   }
 
-  #keep(spot: Spot, track: SpotTrack): void {
+  #keep(spot: FilmedSpot, track: SpotTrack): void {
     this.tracks = { ...this.tracks, [spot]: track };
   }
 }

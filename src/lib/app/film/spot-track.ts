@@ -2,7 +2,7 @@ import { HAND_SD_PX, type Pixel, type Sighting } from '$lib/film';
 
 /** What is marked and followed on a clip. */
 export const SPOTS = ['bait', 'bottom', 'tip'] as const;
-export type Spot = (typeof SPOTS)[number];
+export type FilmedSpot = (typeof SPOTS)[number];
 
 /** Where one spot was seen, by frame; what was followed after a second mark is off by two slips of the hand. */
 export type SpotTrack = ReadonlyMap<number, Sighting>;
@@ -30,7 +30,7 @@ export function withSeen(
 }
 
 /** Only frames from the one to the other, both with. */
-export function within(track: SpotTrack, from: number, to: number): SpotTrack {
+export function trimmed(track: SpotTrack, from: number, to: number): SpotTrack {
   return new Map([...track].filter(([index]) => index >= from && index <= to));
 }
 
