@@ -1,13 +1,18 @@
 import adapter from '@sveltejs/adapter-node';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
+import { staticAdapter } from './scripts/static-adapter.mjs';
+
+const { FELTFOOT_STATIC, FELTFOOT_BASE = '', FELTFOOT_BUILD_OUT = 'build' } = process.env;
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
   preprocess: vitePreprocess(),
   kit: {
-    adapter: adapter({ out: process.env.FELTFOOT_BUILD_OUT || 'build', precompress: true }),
+    adapter: FELTFOOT_STATIC
+      ? staticAdapter(FELTFOOT_STATIC)
+      : adapter({ out: FELTFOOT_BUILD_OUT, precompress: true }),
     // The service worker answers for a page with a slash too many, where './' means something else.
-    paths: { relative: false },
+    paths: { relative: false, base: FELTFOOT_BASE },
     // 'auto' writes nonces into rendered pages and hashes into prerendered ones, so both are covered.
     csp: {
       mode: 'auto',

@@ -18,6 +18,7 @@ const chromium = playwright({
 
 export default defineConfig({
   plugins: [sveltekit()],
+  define: { __FELTFOOT_HAS_SERVER__: JSON.stringify(!process.env.FELTFOOT_STATIC) },
   // A compute worker fetches the code of a job when it is first asked for one.
   worker: { format: 'es' },
   build: {

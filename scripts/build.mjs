@@ -13,6 +13,7 @@ const sources = [
   'static',
   'scripts/build.mjs',
   'scripts/compute-thread.vite.mjs',
+  'scripts/static-adapter.mjs',
   'package.json',
   'package-lock.json',
   'svelte.config.js',

@@ -36,22 +36,33 @@ function stopOnSignal(served) {
   }
 }
 
+/** With --https a certificate of this machine's own, or its owner's by file. */
+async function secured() {
+  const { tlsFrom } = await import('../server/tls.mjs');
+  const { FELTFOOT_TLS_CERT: certFile, FELTFOOT_TLS_KEY: keyFile } = process.env;
+  const isWanted = process.argv.includes('--https');
+  return tlsFrom({ isWanted, certFile, keyFile, folder: join(root, '.feltfoot', 'tls') });
+}
+
 async function start() {
   const folder = await ensureBuilt();
   const { loadHandler, serve } = await import('../server/serve.mjs');
+  const { tls, isOwnMade, says } = await secured();
   const handler = await loadHandler(join(root, folder));
   const { HOST: host, FELTFOOT_HOSTS: hosts, FELTFOOT_PROTOCOL: protocol } = process.env;
   // Behind a proxy all come from its address, and one guesser would slow everybody.
   const proxies = Number(process.env.FELTFOOT_PROXIES || 0);
   const served = await onFirstFreePort((port) =>
-    serve({ handler, port, host, hosts, protocol, proxies })
+    serve({ handler, port, host, hosts, protocol, proxies, tls, isOwnMade })
   );
   stopOnSignal(served);
   say('Feltfoot is running. Stop it with Ctrl+C.');
-  say(`  on this machine   http://localhost:${served.port}`);
+  const scheme = tls ? 'https' : 'http';
+  say(`  on this machine   ${scheme}://localhost:${served.port}`);
   for (const address of served.lan) {
-    say(`  on your network   http://${address}:${served.port}`);
+    say(`  on your network   ${scheme}://${address}:${served.port}`);
   }
+  for (const line of says) say(line);
 }
 
 // A stop during the install or the build ends the child (run.mjs) and lands here as its failure.

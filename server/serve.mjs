@@ -64,6 +64,7 @@ export async function loadHandler(folder) {
  * @param {number} [options.proxies] how many proxies of ours stand in front, each of which adds the
  *   address it was asked from to X-Forwarded-For; further entries there are anybody's claims
  * @param {{ key: string | Buffer, cert: string | Buffer }} [options.tls] speaks https itself
+ * @param {boolean} [options.isOwnMade] nobody vouches for that certificate
  * @param {number} [options.headersMs] how long the headers of a request may take
  * @param {number} [options.requestMs] and all of it
  * @param {number} [options.connections] at a time
@@ -74,6 +75,7 @@ export async function serve({
   port,
   host,
   tls,
+  isOwnMade = false,
   protocol = tls ? 'https' : 'http',
   hosts = '',
   proxies = 0,
@@ -85,7 +87,8 @@ export async function serve({
   if (!Number.isInteger(proxies) || proxies < 0) throw new Error(`FELTFOOT_PROXIES: ${proxies}`);
   const allowed = allowedHosts(hosts);
   const lan = keptFor(lanKeptMs, () => reachable(host).join(','));
-  const headers = Object.entries(headersUnder(protocol));
+  // A browser that has promised to come by https alone lets nobody past a certificate of our own making.
+  const headers = Object.entries(headersUnder(isOwnMade ? 'http' : protocol));
   /** @type {RequestListener} */
   const answer = (request, response) => {
     for (const [name, value] of headers) response.setHeader(name, value);

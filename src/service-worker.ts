@@ -47,15 +47,17 @@ async function fromCache(path: string, request: Request): Promise<Response> {
   return (await cache.match(path)) ?? fetch(request);
 }
 
-/** Pages with live data have no kept copy; offline, say so rather than show the browser's error. */
+/** Pages with live data have no kept copy; offline, the app says so rather than the browser. */
 async function fromServer(request: Request): Promise<Response> {
   try {
     return await fetch(request);
   } catch {
-    const page =
-      '<!doctype html><html lang="en"><meta name="viewport" content="width=device-width">' +
-      '<title>No connection · Feltfoot</title><h1>No connection</h1>' +
-      `<p>This page needs one. <a href="${base}/">The lessons</a> work without.</p></html>`;
-    return new Response(page, { status: 503, headers: { 'Content-Type': 'text/html' } });
+    const cache = await caches.open(cacheName);
+    const page = await cache.match(keptPath(`${base}/no-connection`) ?? '');
+    // Its own status: whoever asks by program must not take it for the page that was asked for.
+    return new Response(page?.body ?? 'No connection.', {
+      status: 503,
+      headers: { 'Content-Type': page ? 'text/html; charset=utf-8' : 'text/plain' }
+    });
   }
 }

@@ -11,6 +11,8 @@ export interface Trial {
   says: RegExp;
   /** The address in what it says once it serves; it is then asked for a page, and stopped. */
   serves?: RegExp;
+  /** Another way to give it, tried after the first in the same clone. */
+  also?: Trial;
   /** Works on a build, which it makes if there is none: it finds the one that `npm run build` made. */
   needsBuild?: true;
 }
@@ -34,7 +36,16 @@ const TWO_NODES: Trial = postgres.missing
 
 export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run build': { says: /Built in/ },
-  'npm start': { says: /is running/, serves: /this machine\s+(http:\S+)/, needsBuild: true },
+  'npm start': {
+    says: /is running/,
+    serves: /this machine\s+(http:\S+)/,
+    needsBuild: true,
+    also: { given: '-- --https', says: /fingerprint/, serves: /this machine\s+(https:\S+)/ }
+  },
+  'npm run build:static': {
+    given: '-- --base /learn --out site',
+    says: /static folder is site, for \/learn/
+  },
   'npm run dev': { given: '-- --port 0', says: /ready in/, serves: /Local:\s+(http:\S+\d)/ },
   'npm run check': { says: /0 errors and 0 warnings/ },
   'npm run lint': { given: '-- src/lib/model/units.ts', says: /no dependency violations/ },
@@ -59,6 +70,9 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run demo': { says: /guide\/open#\w/ },
   'npm run backup': { given: '-- saved.jsonl', says: /rows are in saved\.jsonl/ },
   'npm run restore': { given: '-- saved.jsonl', says: /rows were put back/ },
+  'npm run dependencies': { given: '-- --check', says: /are written down/ },
+  'npm run audit': { says: /Known faults in what is served|NOT AUDITED/ },
+  'npm run rollback': { says: /taken back/ },
   'npm run crash-test': { given: '-- --rounds 1', says: /"rounds":1,.*"lost":0,"doubled":0/ },
   'npm run load': {
     given: '-- --phones 1 --clients 1 --over 0 --nodes 1 --json',

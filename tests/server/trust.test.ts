@@ -1,5 +1,6 @@
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
+import { AddressLimit } from '../../src/lib/server/address-limit';
 import { networkOf } from '../../src/lib/server/code-guard';
 import { isFromElsewhere } from '../../src/lib/server/elsewhere';
 import { storeTrouble } from '../../src/lib/server/faults';
@@ -74,6 +75,32 @@ test.each([
   ['::1', '0:0:0:0']
 ])('%s counts as %s: who has a network of addresses has one to guess from', (address, network) => {
   expect(networkOf(address)).toBe(network);
+});
+
+describe('limits of strangers', () => {
+  const limit = () =>
+    new AddressLimit({
+      each: { burst: 2, perMinute: 0 },
+      block: { burst: 5, perMinute: 0 },
+      all: { burst: 8, perMinute: 60 }
+    });
+  /** How many of twenty get through, each from the next address. */
+  const through = (limited: AddressLimit, addressOf: (i: number) => string) =>
+    Array.from({ length: 20 }, (_, i) => limited.take(networkOf(addressOf(i)), 0)).filter(Boolean)
+      .length;
+
+  test('go by address, by a rented machine’s networks together, and by all together', () => {
+    expect(through(limit(), () => '192.0.2.7')).toBe(2);
+    expect(through(limit(), (i) => `2001:db8:7:${i.toString(16)}::1`)).toBe(5);
+    expect(through(limit(), (i) => `2001:db8:${i.toString(16)}::1`)).toBe(8);
+    expect(through(limit(), (i) => `192.0.2.${i}`)).toBe(8);
+  });
+
+  test('what one block has spent, another still has', () => {
+    const limited = limit();
+    expect(through(limited, (i) => `2001:db8:7:${i.toString(16)}::1`)).toBe(5);
+    expect(limited.take(networkOf('2001:db8:8::1'), 0)).toBe(true);
+  });
 });
 
 describe('limits', () => {

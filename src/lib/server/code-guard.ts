@@ -1,5 +1,5 @@
 import { isIPv6 } from 'node:net';
-import { RateLimiter } from './rate-limit';
+import { AddressLimit } from './address-limit';
 
 /** More pairs of address and code are forgotten, oldest first. */
 const MOST_KNOWN = 50_000;
@@ -13,13 +13,18 @@ const MOST_KNOWN = 50_000;
 export class CodeGuard {
   /**
    * A full room gets in at once, and so does one in which every second phone mistypes. Who guesses
-   * through a clinic's twelve hours has tried a ten-thousandth of the codes.
+   * through a clinic's twelve hours has tried a ten-thousandth of the codes; all who guess together a
+   * hundredth.
    */
-  readonly #wrong = new RateLimiter({ burst: 300, perMinute: 60 });
+  readonly #wrong = new AddressLimit({
+    each: { burst: 300, perMinute: 60 },
+    block: { burst: 1000, perMinute: 200 },
+    all: { burst: 20_000, perMinute: 6000 }
+  });
   readonly #known = new Set<string>();
 
   mayTry(address: string, code: string, now_ms: number): boolean {
-    return this.#wrong.left(address, now_ms) >= 1 || this.#known.has(pairOf(address, code));
+    return this.#wrong.has(address, now_ms) || this.#known.has(pairOf(address, code));
   }
 
   wasWrong(address: string, now_ms: number): void {

@@ -82,7 +82,7 @@ export async function deleting<T>(work: (db: Db) => Promise<T>): Promise<T> {
   return store.deleting(() => work(store.db));
 }
 
-export function takeOne(limiter: RateLimiter, key: string): void {
+export function takeOne(limiter: Pick<RateLimiter, 'take'>, key: string): void {
   if (!limiter.take(key, Date.now())) throw new Refusal(429, 'Too often. Wait a minute.');
 }
 

@@ -88,10 +88,16 @@ const passkeys: Migration = {
 const door: Migration = {
   async up(db) {
     await db.schema.alterTable('rooms').addColumn('door_closed_at', 'text').execute();
+  },
+  async down(db) {
+    await db.schema.alterTable('rooms').dropColumn('door_closed_at').execute();
   }
 };
 
-/** Names sort in order; one that has run anywhere is never changed. */
+/**
+ * Names sort in order; one that has run anywhere is never changed. The last can be taken back, so that the
+ * program before it can be put in place again.
+ */
 export const migrations: MigrationProvider = {
   getMigrations: async () => ({
     '0001-first': first,

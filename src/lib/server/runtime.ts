@@ -1,3 +1,4 @@
+import { AddressLimit } from './address-limit';
 import { CodeGuard } from './code-guard';
 import { Feed } from './feed';
 import { describeError, log } from './log';
@@ -23,7 +24,11 @@ export const limits = {
   /** A phone making tries or votes: one every two seconds for long, a queue of days at once. */
   sender: new RateLimiter({ burst: 120, perMinute: 60 }),
   /** New spaces from one address: a club's office, not a flood. */
-  opening: new RateLimiter({ burst: 20, perMinute: 1 }),
+  opening: new AddressLimit({
+    each: { burst: 20, perMinute: 1 },
+    block: { burst: 60, perMinute: 3 },
+    all: { burst: 1000, perMinute: 60 }
+  }),
   /** Passkeys asked for from one address: each leaves a challenge in the store for minutes. */
   beginning: new RateLimiter({ burst: 60, perMinute: 20 }),
   /** Homework and clinics set from one address: each may fill a request's size in the store. */

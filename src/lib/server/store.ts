@@ -117,6 +117,16 @@ function openPostgres(url: string, patience: pg.PoolConfig): Store {
   };
 }
 
+/**
+ * Takes back what this version added to the tables, for the version before it.
+ * @returns the name of what was taken back
+ */
+export async function rollBack(db: Db): Promise<string> {
+  const { error, results } = await new Migrator({ db, provider: migrations }).migrateDown();
+  if (error) throw error;
+  return results?.[0]?.migrationName ?? '';
+}
+
 /** Two nodes that start together wait for each other: the migrator takes a lock. */
 async function migrate(db: Db): Promise<void> {
   const migrator = new Migrator({ db, provider: migrations });

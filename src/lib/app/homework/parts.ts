@@ -50,13 +50,18 @@ export function nextAfter(
   return others.find((one) => !isPartDone(one)) ?? null;
 }
 
-/** Where this homework is, in one line for the top; nothing while there is something to do. */
+/** One on its way is a matter of a moment; more than that are held up. */
+const MOST_ON_ITS_WAY = 1;
+
+/** Where this homework is, in one line for the top; nothing while there is something to do and all is sent. */
 export function headline(task: TaskView, entries: readonly HomeworkEntry[]): string {
   const all = partsOf(task, entries).every(isPartDone);
   const waiting = entries.filter(({ state }) => state === 'waiting').length;
   if (all && waiting === 0) return 'Done. Your guide has it all.';
   if (task.isClosed) return 'Closed by your guide. Nothing more is taken.';
-  return all ? `Done. ${waiting} not sent yet, kept here until there is a connection.` : '';
+  const held = `${waiting} not sent yet, kept here until there is a connection.`;
+  if (all) return `Done. ${held}`;
+  return waiting > MOST_ON_ITS_WAY ? held : '';
 }
 
 /** Whether all went out and was taken: beside a refusal nobody is task that all was sent. */

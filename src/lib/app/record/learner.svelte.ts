@@ -1,6 +1,7 @@
 import { applyChange, type RecordChange } from '$lib/practice';
 import { emptyRecord, type LearnerRecord, type StoredAnswer, type StoredTry } from '$lib/wire';
 import { createContext } from 'svelte';
+import { StorageKeeping } from './keep-storage';
 import { newId, now } from './stamp';
 import { RecordStore } from './store';
 
@@ -19,6 +20,7 @@ export class Learner {
   #store: RecordStore | null = null;
   #unwritten: RecordChange[] = [];
   #queue: Promise<void> = Promise.resolve();
+  readonly #keeping = new StorageKeeping(globalThis.navigator?.storage);
   readonly #tabs =
     typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('feltfoot-record');
 
@@ -86,6 +88,7 @@ export class Learner {
       await this.#store.write(changes);
       this.#unwritten = this.#unwritten.slice(changes.length);
       this.trouble = null;
+      void this.#keeping.keep(this.record);
       for (const change of changes) this.#tabs?.postMessage(change);
     } catch {
       this.trouble = 'not-saved';

@@ -1,11 +1,13 @@
 export { default as Bed } from './Bed.svelte';
 export { default as Choice } from './Choice.svelte';
 export { default as Options } from './Options.svelte';
+export { default as NoPage } from './NoPage.svelte';
 export { default as Near } from './Near.svelte';
 export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
 export { bringIntoSight } from './in-sight';
 export { NewVersion } from './new-version';
+export { noPageReason } from './no-page';
 export { showScheme } from './scheme';
 export type { Shelf } from './shelf';
 export { stayAwake } from './stay-awake';

@@ -1,0 +1,33 @@
+import { run } from './run.mjs';
+import { say } from './say.mjs';
+
+/** What is served must have no fault of this weight or more that is known. */
+const LEVEL = 'high';
+
+/** Asks the registry for known faults of what is installed; says loudly where it does not answer. */
+const args = ['audit', '--omit=dev', '--json'];
+const { output } = await run('npm', args, { quiet: true, timeoutMs: 60_000 });
+const report = parsed(output);
+const counts = report?.metadata?.vulnerabilities;
+if (!counts) {
+  console.error(`!!! NOT AUDITED: the registry gave no report. ${report?.message ?? ''} !!!`);
+} else {
+  const { low, moderate, high, critical } = counts;
+  say(
+    `Known faults in what is served: ${low} low, ${moderate} moderate, ${high} high, ${critical} critical.`
+  );
+  if (high + critical > 0) {
+    const names = Object.keys(report.vulnerabilities ?? {}).join(', ');
+    console.error(`Of weight ${LEVEL} or more, among ${names}.`);
+    process.exitCode = 1;
+  }
+}
+
+/** @param {string} text @returns {any} */
+function parsed(text) {
+  try {
+    return JSON.parse(text.slice(text.indexOf('{')));
+  } catch {
+    return undefined;
+  }
+}
