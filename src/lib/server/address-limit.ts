@@ -1,4 +1,4 @@
-import { RateLimiter, type Limit } from './rate-limit';
+import { RateLimiter, type RateLimit } from './rate-limit';
 
 /**
  * Limits what strangers do by their address, by the block that it is of, and in all: who rents a machine
@@ -9,7 +9,7 @@ export class AddressLimit {
   readonly #block: RateLimiter;
   readonly #all: RateLimiter;
 
-  constructor(limits: { each: Limit; block: Limit; all: Limit }) {
+  constructor(limits: { each: RateLimit; block: RateLimit; all: RateLimit }) {
     this.#each = new RateLimiter(limits.each);
     this.#block = new RateLimiter(limits.block);
     this.#all = new RateLimiter(limits.all);
