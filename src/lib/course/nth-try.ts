@@ -44,16 +44,14 @@ export function tryNamed(id: string, challenges: readonly Challenge[]): Challeng
   return challenge?.bite_between_s && nthTry(challenge, Number(n));
 }
 
-/** The reference ends with a wait and the strike: it waits so much longer, and strikes at a bite only. */
+/** The reference waits and then answers: it waits so much longer, and answers a bite only. */
 function answering(reference: Move, later_s: number, isBlank: boolean): Move {
   if (reference.kind !== 'sequence') return reference;
-  const last = reference.moves.length - 1;
+  const wait = reference.moves.map(({ kind }) => kind).lastIndexOf('pause');
   const moves = reference.moves.map((step, i) =>
-    i === last - 1 && step.kind === 'pause'
-      ? { ...step, duration_s: step.duration_s + later_s }
-      : step
+    i === wait && step.kind === 'pause' ? { ...step, duration_s: step.duration_s + later_s } : step
   );
-  return { ...reference, moves: isBlank ? moves.slice(0, last) : moves };
+  return { ...reference, moves: isBlank ? moves.slice(0, wait + 1) : moves };
 }
 
 function numberOf(name: string): number {

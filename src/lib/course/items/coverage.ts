@@ -92,6 +92,15 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     ],
     'Adjust a hop for a soft rod.': ['rod-soft-hop']
   },
+  rigging: {
+    'Say what a trailer and a line change, and what only guides can tell you.': [
+      'rig-trailer',
+      'trailer-fall',
+      'rig-weedguard',
+      'rig-point'
+    ],
+    'Slow down for a big trailer.': ['rig-trailer']
+  },
   'reading-bottoms': {
     'Name a bottom by feel.': [
       'felt-rock',
@@ -106,15 +115,35 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Tell what moves from what holds.': ['bite-while-still', 'snag-or-fish', 'bite-weight-gone'],
     'Answer a bite in time, and only a bite.': ['bite-while-still', 'bite-sweep', 'bite-set-cost']
   },
+  'hook-set': {
+    'Reel down, then sweep, in time.': ['set-slack', 'bite-sweep'],
+    'Say when to set at once, when to reel first, and when not to set.': ['set-tight', 'set-not']
+  },
+  'first-drop': {
+    'Say what the line does when a fish takes it on the drop.': ['drop-watch', 'drop-early'],
+    'Answer a bite that comes after a hop, on semi-slack line.': ['bite-semi-slack']
+  },
   snags: {
     'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
     'Say what you never do with a stuck jig.': ['snag-break', 'snag-angle']
+  },
+  'boat-position': {
+    'Say what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
+    'Move a jig as far as you mean from a boat that drifts.': ['boat-onto', 'boat-cast']
+  },
+  offshore: {
+    'Say what deep water changes: the count, the line, and how fast you can drag.': [
+      'deep-count',
+      'deep-weight'
+    ],
+    'Drag and hop a jig in {33 ft|10 m} and know it’s down.': ['deep-count', 'count-to-depth']
   },
   'season-and-mood': {
     'Pick retrieve, weight and pace for a temperature and a mood.': [
       'season-retrieve',
       'mood',
-      'season-change'
+      'season-change',
+      'move-first'
     ],
     'Do nothing for as long as it takes.': ['season-pause']
   },

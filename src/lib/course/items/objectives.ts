@@ -36,9 +36,22 @@ export const OBJECTIVES: readonly Objective[] = [
     lesson: 'line-and-rod',
     says: 'Know what line and rod do between your hand and the jig.'
   },
+  { id: 'rigging', lesson: 'rigging', says: 'Know what trailer, guard and point change.' },
   { id: 'bottoms', lesson: 'reading-bottoms', says: 'Name a bottom by what comes up the line.' },
   { id: 'bites', lesson: 'bite-or-bottom', says: 'Tell a bite from the bottom, and act.' },
+  {
+    id: 'hook-set',
+    lesson: 'hook-set',
+    says: 'Set the hook: when at once, when after reeling, when not.'
+  },
+  { id: 'first-drop', lesson: 'first-drop', says: 'See a bite on the drop by the line.' },
   { id: 'snags', lesson: 'snags', says: 'Free a snag safely, the gentle ways first.' },
+  {
+    id: 'boat-position',
+    lesson: 'boat-position',
+    says: 'Put the boat where your rod can do its work.'
+  },
+  { id: 'offshore', lesson: 'offshore', says: 'Fish a jig in deep water.' },
   {
     id: 'season',
     lesson: 'season-and-mood',

@@ -11,9 +11,14 @@ import { theClock } from './08-the-clock';
 import { hopsLesson } from './09-hops';
 import { strokeAndFall } from './10-stroke-and-fall';
 import { lineAndRod } from './11-line-and-rod';
+import { rigging } from './12-rigging';
 import { readingBottoms } from './13-reading-bottoms';
 import { biteOrBottom } from './14-bite-or-bottom';
+import { hookSet } from './15-hook-set';
+import { firstDrop } from './16-first-drop';
 import { snagsLesson } from './17-snags';
+import { boatPosition } from './18-boat-position';
+import { offshore } from './19-offshore';
 import { seasonAndMood } from './20-season-and-mood';
 import { aMorning } from './21-a-morning';
 
@@ -31,9 +36,14 @@ export const folders: readonly LessonFolder[] = [
   hopsLesson,
   strokeAndFall,
   lineAndRod,
+  rigging,
   readingBottoms,
   biteOrBottom,
+  hookSet,
+  firstDrop,
   snagsLesson,
+  boatPosition,
+  offshore,
   seasonAndMood,
   aMorning
 ];

@@ -1,4 +1,5 @@
 import type { Item } from '../item';
+import { afloat } from './afloat';
 import { bites } from './bites';
 import { bottoms } from './bottoms';
 import { choices } from './choices';
@@ -12,7 +13,8 @@ const written: readonly Item[] = [
   ...choices,
   ...bottoms,
   ...bites,
-  ...snags
+  ...snags,
+  ...afloat
 ];
 
 /** Each place has the key equally often. */

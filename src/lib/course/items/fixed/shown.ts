@@ -19,6 +19,9 @@ const engagedFall: ShownRun = {
   ...freeFall,
   setup: { ...freeFall.setup, start: { ...freeFall.setup.start, line: 'splash', spool: 'closed' } }
 };
+/** A jig that pushes so much water aside, m², falls so deep. */
+const falling = (drag_area_m2: number, depth_m: number) =>
+  fall({ ...water, water: { ...water.water, depth_m }, bait: { ...water.bait, drag_area_m2 } }, 45);
 const SHOWN = {
   'slow drag': shownDrag(water, ft(2), 4),
   'fast drag': shownDrag(water, ft(2), 0.4),
@@ -26,6 +29,11 @@ const SHOWN = {
   'heavy drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1) } }, ft(2), 4),
   'light drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1 / 4) } }, ft(2), 4),
   fall: freeFall,
+  'fall with a big trailer': falling(13e-4, ft(15)),
+  'fall with no trailer': falling(4e-4, ft(15)),
+  'deep fall': falling(7e-4, ft(36)),
+  'drag, drifting away': shownDrag({ ...water, drift_m_s: -0.1 }, ft(2), 4),
+  'drag, drifting onto it': shownDrag({ ...water, drift_m_s: 0.1 }, ft(2), 4),
   'one hour': shownLift(water, 9, 10, 2),
   hop: shownHops(water, 10, 11, 0.6, 1, 1),
   'three hops': shownHops(near, 10, 11, 0.5, 3, 2.5),

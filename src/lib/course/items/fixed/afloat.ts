@@ -1,0 +1,177 @@
+import { fact } from './fact';
+
+/** Rigging, the hook set, the first drop, the boat, and deep water. */
+export const afloat = [
+  fact(
+    'rig-trailer',
+    'rigging',
+    'You swap a small trailer for a big one. What changes?',
+    [
+      ['it falls slower and lifts sooner', 'Right. It pushes more water aside.'],
+      ['it falls faster, as it weighs more', 'Soft plastic weighs next to nothing in water.'],
+      ['it looks bigger and acts the same', 'Fish see it, and your count hears it.']
+    ],
+    'A bigger trailer pushes more water aside. Count it again, and slow your hand.',
+    ['fall with a big trailer', 'fall with no trailer'],
+    { most: 'fall_s' }
+  ),
+  fact(
+    'rig-weedguard',
+    'rigging',
+    'A weedguard that is too stiff. What do you lose?',
+    [
+      ['hookups: the point can’t clear it', 'Right. Trim it or fan it.'],
+      ['depth: a stiff guard holds it up', 'A guard is a few bristles. It doesn’t float a jig.'],
+      ['feel: a stiff guard dulls the rocks', 'The head knocks on rock, not the guard.']
+    ],
+    'The guard has to give when a fish bites down. Push the point with your thumb to test it.'
+  ),
+  fact(
+    'rig-point',
+    'rigging',
+    'How do you know a hook is sharp enough?',
+    [
+      ['it digs into a nail and won’t slide', 'Right. If it slides, sharpen or swap it.'],
+      ['it looks sharp when held to the light', 'Dull points look fine. Test them.'],
+      ['it’s new and right out of the package', 'New hooks can be dull. Test them.']
+    ],
+    'A point that slides on your nail slides in a fish’s mouth. Check after every rock.'
+  ),
+  fact(
+    'set-slack',
+    'hook-set',
+    'Line jumps, and there’s slack in it. What comes first?',
+    [
+      ['reel down until tight', 'Right. Then sweep, low and firm.'],
+      ['sweep as hard as you can', 'The slack takes your sweep, hard or not.'],
+      ['open the reel and wait', 'A fish that feels nothing odd still spits it soon.']
+    ],
+    'Slack has to come out before the hook moves. The reel takes it faster than the rod.',
+    ['slow drag', 'slack drag'],
+    { most: 'travel_m' }
+  ),
+  fact(
+    'set-not',
+    'hook-set',
+    'When do you not set the hook?',
+    [
+      ['when someone is in line with the jig', 'Right. A jig that pulls free comes fast.'],
+      ['when the fish is a small one for sure', 'You can’t tell by the tap. Set.'],
+      ['when it’s early in the day and cold', 'Cold fish bite soft. Set all the same.']
+    ],
+    'A jig that pulls free flies right at them. Move them first, or let it go.'
+  ),
+  fact(
+    'set-tight',
+    'hook-set',
+    'Line tight, a sharp tap. What do guides do?',
+    [
+      ['some sweep now, some reel first', 'Right. On a tight line both work.'],
+      ['all of them wait for a second tap', 'Few wait. A fish can spit it by then.'],
+      ['all of them drop the rod and wait', 'Some drop it to reel down. Nobody waits long.']
+    ],
+    'There’s no slack to lose, so sweeping now works. Reeling down first makes sure it’s tight.',
+    [],
+    'guides differ'
+  ),
+  fact(
+    'drop-watch',
+    'first-drop',
+    'It’s falling on free spool. Where do you look?',
+    [
+      ['at the line, right at the water', 'Right. It stops, jumps or runs off sideways.'],
+      ['at the rod tip, for the first tap', 'On free spool the tip feels nothing.'],
+      ['at the reel, to count its turns', 'Turns tell you little. The line tells you all.']
+    ],
+    'A slack line can’t carry a tap to your hand. It shows you everything else.',
+    ['fall']
+  ),
+  fact(
+    'drop-early',
+    'first-drop',
+    'How do you tell a ledge from a fish when it stops early?',
+    [
+      ['engage, test: only fish move off', 'Right. The ledge is there next cast, too.'],
+      ['wait, and see if it stops there again', 'By then a fish is gone.'],
+      [
+        'let out line: a ledge gives you none',
+        'A jig on a ledge gives none, and neither does a fish.'
+      ]
+    ],
+    'Testing costs a few seconds. What pulls back is a fish, what holds still is a ledge.'
+  ),
+  fact(
+    'boat-away',
+    'boat-position',
+    'The boat drifts away from your jig. What does that do to a drag?',
+    [
+      ['adds to it: the jig comes farther', 'Right. Give line, or move the rod less.'],
+      ['takes from it: it comes less far', 'That’s drifting onto it.'],
+      ['nothing, if the line stays tight', 'The boat pulls that tight line along.']
+    ],
+    'The boat carries the whole rod away, and the jig follows its tip.',
+    ['drag, drifting away', 'slow drag'],
+    { most: 'travel_m' }
+  ),
+  fact(
+    'boat-onto',
+    'boat-position',
+    'You drag and feel no weight. The wind is on your back. What’s up?',
+    [
+      ['you drift onto it: it’s slack', 'Right. Reel first, or turn the boat.'],
+      ['the wind has lifted it off bottom', 'Wind pushes line in the air, not a jig on bottom.'],
+      ['the jig got lighter in rough water', 'It weighs the same. Your line got loose.']
+    ],
+    'The boat gives back what your tip takes. Reel it up before you move.',
+    ['slow drag', 'drag, drifting onto it'],
+    { most: 'travel_m' }
+  ),
+  fact(
+    'boat-cast',
+    'boat-position',
+    'Windy day, jig fishing. Where do most guides point the boat?',
+    [
+      ['nose into the wind, held there', 'Right. It drifts least, and you cast with it.'],
+      ['side to the wind, drifting freely', 'That drags your jig for you, at the wind’s pace.'],
+      ['tail to the wind, with motor off', 'Waves come over the back. Keep the nose into it.']
+    ],
+    'A boat that holds still leaves the pace to your hand. And never take waves over the back.'
+  ),
+  fact(
+    'deep-count',
+    'offshore',
+    'From {12 ft|3.5 m} to {36 ft|11 m}, same jig. What about your count?',
+    [
+      ['it’s about three times as long', 'Right. It falls at one even speed.'],
+      ['it’s a bit longer, as it speeds up', 'It’s at full speed after a foot or so.'],
+      ['it’s nine times as long or more', 'Line slows it some, not that much.']
+    ],
+    'A jig falls at one speed nearly all the way, so the count goes with the depth.',
+    ['deep fall', 'fall'],
+    { most: 'fall_s' }
+  ),
+  fact(
+    'deep-weight',
+    'offshore',
+    'You go from {12 ft|3.5 m} to {30 ft|9 m}. What do most guides tie on?',
+    [
+      ['{3/4 to 1 oz|21 to 28 g}, for depth', 'Right. Down sooner, and you still feel it.'],
+      ['{1/4 oz|7 g}, so that fish see it', 'It takes half a minute, and you feel little.'],
+      ['the same one, with a longer count', 'You can. You’ll feel it less, and wait more.']
+    ],
+    'Heavier gets down and talks better in deep water. Some guides go lighter on purpose, for a slow fall.',
+    [],
+    'guides differ'
+  ),
+  fact(
+    'move-first',
+    'season',
+    'Good spot, twenty casts, no bait, no fish on the screen. What now?',
+    [
+      ['move: find fish, then fine-tune', 'Right. Place comes before retrieve.'],
+      ['slow down: there must be some fish', 'Slow is for fish you know are there.'],
+      ['go lighter: the fall must be wrong', 'No fall is right where there’s no fish.']
+    ],
+    'No retrieve catches a fish that isn’t there. Season tells you where to look next.'
+  )
+];

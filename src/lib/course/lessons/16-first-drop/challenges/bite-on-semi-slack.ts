@@ -1,0 +1,26 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'bite-on-semi-slack',
+  title: 'A bite on semi-slack',
+  ask: 'Lift it, follow it down, then wait. Lift hard when a fish takes it. Some casts have none.',
+  setup: waterWith({
+    start: { bait_x_m: 10, slack_m: 0.03 },
+    more: { bites: [{ t_s: 4, kind: 'moving off' }] }
+  }),
+  plane: 'lift',
+  start: upright(30),
+  hold_s: 2,
+  longest_pause_s: 15,
+  bite_between_s: [3.5, 9],
+  goals: [
+    { kind: 'strike', within_s: 2.5, weight: 60 },
+    { kind: 'drag_first', least_m: 0.15, weight: 40 }
+  ],
+  visibility: 'half_seen',
+  reference: inTurn(lift(30, 45, 1), lift(45, 38, 1), pause(2.8), lift(38, 85, 0.6)),
+  // Lifted again before anything took it.
+  beginner: inTurn(lift(30, 45, 0.6), lift(45, 90, 0.5))
+} satisfies Challenge;

@@ -1,0 +1,22 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'drifting-onto',
+  title: 'Drifting onto it',
+  ask: 'The boat drifts onto your jig. Move it {1 ft|30 cm} anyway, on bottom.',
+  setup: waterWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 2,
+  goals: [
+    { kind: 'travel', target_m: 0.3048, band_m: 0.08, weight: 34 },
+    { kind: 'contact', least: 0.9, weight: 33 },
+    { kind: 'speed', most_m_s: 0.4, weight: 33 }
+  ],
+  visibility: 'half_seen',
+  reference: sweep(60, 75, 3),
+  // As from a boat that stays: the drift takes it.
+  beginner: sweep(60, 67, 3)
+} satisfies Challenge;

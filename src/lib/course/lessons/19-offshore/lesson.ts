@@ -1,0 +1,141 @@
+import { held, inTurn, pause, sweep } from '../../retrieves/moves';
+import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
+
+/** Three times as deep as Fathomley Water usually is: 33 ft. */
+const DEEP_M = 10;
+const fallAt = (depth_m: number, mass_kg: number) =>
+  uprightRun(
+    waterWith({ depth_m, mass_kg, start: castOut(14) }),
+    45,
+    inTurn(held(45), pause(1)),
+    45
+  );
+const dragAt = (mass_kg: number, duration_s: number) =>
+  lowRun(
+    waterWith({ depth_m: DEEP_M, mass_kg, start: { bait_x_m: 18, slack_m: 0.05 } }),
+    sweep(60, 82, duration_s)
+  );
+
+export default {
+  id: 'offshore',
+  order: 19,
+  title: 'Offshore',
+  minutes: 9,
+  about:
+    'Ledges, humps and roadbeds in {20 to 35 ft|6 to 11 m}. The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
+  place,
+  objectives: [
+    'Say what deep water changes: the count, the line, and how fast you can drag.',
+    'Drag and hop a jig in {33 ft|10 m} and know it’s down.'
+  ],
+  leaves_out: ['Reading sonar.', 'Finding the spot: maps and miles.'],
+  claims: [
+    {
+      says: 'The count triples',
+      basis: { most: 'fall_s', of: ['question', 'fall-shallow'], unknowns: 'drag' }
+    },
+    {
+      says: 'Light, it’s still falling when heavy is down.',
+      basis: { most: 'fall_s', of: ['fall-light', 'question'], unknowns: 'drag' }
+    },
+    {
+      says: 'a quick hand loses bottom',
+      basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
+    }
+  ],
+  proofs: [
+    { id: 'fall-shallow', run: fallAt(3.35, JIGS.ounce) },
+    { id: 'fall-light', run: fallAt(DEEP_M, JIGS.threeEighths) }
+  ],
+  builds_on: ['weight-and-depth', 'speed', 'boat-position'],
+  cautions: [drillCautions.water],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'In {11 ft|3.3 m} your {1 oz|28 g} jig takes 4 or 5 seconds. Now it’s {33 ft|10 m}.',
+      question: {
+        ask: 'How long is the count?',
+        hint: 'A jig falls at one even speed. How many times as deep is it?',
+        run: fallAt(DEEP_M, JIGS.ounce),
+        options: [
+          {
+            id: 'same',
+            says: 'A couple of seconds more',
+            holds: { fall_s: [4, 8] },
+            reply:
+              'It doesn’t speed up on the way. Three times the depth is about three times the count.'
+          },
+          {
+            id: 'triple',
+            says: 'About three times as long',
+            holds: { fall_s: [9, 28] },
+            reply: 'Right. Light, it’s still falling when heavy is down. Count before you move.'
+          },
+          {
+            id: 'minute',
+            says: 'About a minute',
+            holds: { fall_s: [45, 90] },
+            reply:
+              'It doesn’t slow down that much on the way. Three times the depth is about three times the count.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'Deep and heavy: the same drag at two paces.',
+      demos: [
+        { id: 'slow', caption: 'In 5 seconds.', run: dragAt(JIGS.threeQuarters, 5) },
+        { id: 'quick', caption: 'In half a second.', run: dragAt(JIGS.threeQuarters, 0.5) }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Count it, drag it, hop it. You won’t see it.',
+      challenges: ['offshore-count', 'offshore-foot', 'offshore-hop']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Deep, everything comes late and soft.',
+      cues: [
+        {
+          sign: 'A sharp edge, then nothing',
+          means: 'You pulled it off the ledge. Let it fall, and watch.',
+          basis: 'practice'
+        },
+        {
+          sign: 'No bottom after a sweep',
+          means: 'Too quick, too light, or too close in.',
+          basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
+        },
+        {
+          sign: 'Fish below a thermocline?',
+          means: 'Often few. Look at it and above it first.',
+          basis: 'practice'
+        },
+        {
+          sign: 'A fish from deep water floats',
+          means: 'Get it back down fast, by a descender or as local rules say.',
+          basis: 'practice'
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'One ledge, top and bottom.',
+      needs: ['A ledge in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
+      steps: [
+        'Move first: no bait, no fish on the screen, no bites in twenty casts. Go to the next spot.',
+        'Count it on top and below. The difference is your ledge.',
+        'Ten slow drags up or down the edge. Then ten hops.'
+      ],
+      log: ['Two depths, two counts', 'Which edge you felt, and how']
+    }
+  ]
+};
