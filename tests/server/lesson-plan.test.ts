@@ -164,8 +164,11 @@ describe('retrieves', () => {
 
   test('have the bounds of temperature that their words say', () => {
     for (const { use, suits } of RETRIEVES) {
-      const said = [...use.matchAll(/\{temperature:([\d.]+)\}/g)].map(([, degC]) => Number(degC));
-      const meant = suits ? suits.water_C.filter((degC) => degC > 0 && degC < 40) : [];
+      const ranges = [...use.matchAll(/\|([\d to]+) °C\}/g)].map(([, range]) => range);
+      const said = ranges.flatMap((range) => range.split(' to ').map(Number));
+      const bounds = suits ? suits.water_C.filter((degC) => degC > 0 && degC < 40) : [];
+      // Said in whole degrees: 75 °F is 23.9 °C.
+      const meant = bounds.map(Math.round);
       expect(meant).toEqual(said);
     }
   });
