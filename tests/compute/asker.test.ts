@@ -3,9 +3,16 @@ import { Asker, BrokeOff, inPagePort } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf } from '../../src/lib/course/items';
 import { solveCorrection } from '../../src/lib/scoring';
+import { fit, parseSession, sessionInputOf } from '../../src/lib/fit';
+import { aSession } from '../practice/samples';
 import { FakePort } from './fake-port';
 
 const [challenge] = findLesson('one-foot', loadLessons())?.challenges ?? [];
+const SESSION = {
+  gear: aSession('session-of-one-day').gear,
+  tests: aSession('session-of-one-day').tests,
+  known: { reach_m: 1.9, elevation_deg: 0, slack_m: 0.15 }
+};
 const QUESTION = { item: 'mark-drag', seed: 7 };
 
 function asking({ again = 1, kinds = 1 } = {}) {
@@ -46,6 +53,29 @@ describe('a job', () => {
     expect(shares.length).toBeGreaterThan(10);
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
     expect(shares.at(-1)).toBeLessThan(1);
+  });
+
+  test('that is done in one go tells how far it is, and comes to what the same call comes to', async () => {
+    const { asker, ports } = asking();
+    const shares: number[] = [];
+    const fitted = asker.ask('fit', SESSION, { onprogress: (share) => shares.push(share) });
+    ports[0].work();
+    expect(await fitted).toEqual(fit(parseSession(sessionInputOf(SESSION))));
+    expect(shares.length).toBeGreaterThan(5);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  });
+
+  test('that is done in one go and cancelled ends its thread, and what else waits begins in another', async () => {
+    const { asker, ports } = asking();
+    const stop = new AbortController();
+    const fitted = asker.ask('fit', SESSION, { signal: stop.signal });
+    const question = asker.ask('question', QUESTION);
+    stop.abort(new Error('changed a row'));
+    await expect(fitted).rejects.toThrow('changed a row');
+    expect(ports.map(({ isClosed }) => isClosed)).toEqual([true, false]);
+    ports[1].work();
+    expect(await question).toEqual(itemOf(QUESTION.item, QUESTION.seed));
+    expect(ports[1].asked.map((one) => one.kind === 'do' && one.job)).toEqual(['question']);
   });
 
   test('that is cancelled stops in the middle, and the one behind it is done', async () => {

@@ -58,7 +58,8 @@ export class Asker {
     return new Promise((done, fail) => {
       const stop = () => {
         this.#port?.post({ kind: 'cancel', ticket });
-        this.#waiting.delete(ticket);
+        const wasWaiting = this.#waiting.delete(ticket);
+        if (wasWaiting && JOBS[job].isWhole) this.#endWhole();
         fail(signal?.reason as Error);
       };
       signal?.addEventListener('abort', stop, { once: true });
@@ -127,6 +128,14 @@ export class Asker {
 
   get #hasOtherKind(): boolean {
     return this.#kind < this.kinds.length - 1;
+  }
+
+  /** What is done in one go hears no cancel: its thread ends, and what else waits begins again. */
+  #endWhole(): void {
+    const port = this.#port;
+    this.#port = null;
+    port?.close();
+    this.#beginAgain();
   }
 
   #beginAgain(): void {

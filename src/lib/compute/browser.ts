@@ -38,6 +38,7 @@ const openInPage = () =>
   inPagePort(
     {
       slice_ms: PAGE_SLICE_MS,
+      isPage: true,
       breathe: () => new Promise((next) => setTimeout(next))
     },
     atHand

@@ -6,6 +6,8 @@ export interface Slicing {
   slice_ms: number;
   /** Lets go, so that a page is drawn or a message is heard. */
   breathe: () => Promise<void>;
+  /** Whether what is drawn waits for it: then nothing is done in one go. */
+  isPage?: boolean;
 }
 
 /** Whoever asked wants it no more. */

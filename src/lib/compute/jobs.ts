@@ -1,4 +1,5 @@
 import { TICK_S } from '../model';
+import type * as Fit from './jobs/fit';
 import type * as Correct from './jobs/correct';
 import type * as Grade from './jobs/grade';
 import type * as Jig from './jobs/jig';
@@ -8,7 +9,12 @@ import type * as Questions from './jobs/question';
 /** A piece of work that takes more of the model than a page or a server has time for. */
 export interface Job<Given, Made> {
   /** The work itself. It is fetched when it is first wanted: a lesson needs no question's code. */
-  load: () => Promise<(given: Given) => Made>;
+  load: () => Promise<(given: Given, tell?: (share: number) => void) => Made>;
+  /**
+   * Done in one go where there is a thread for it, and cancelled by ending that thread: work of so many
+   * runs that beginning it again after each, as slices do, would take longer than the runs.
+   */
+  isWhole?: boolean;
   /** How long it may take, s: what a queue counts by. */
   cost_s: (given: Given) => number;
   /** Runs of the model that it usually takes, for whoever shows how far it is. */
@@ -37,6 +43,8 @@ export interface Jobs {
   poll: JobOf<typeof Poll.makePoll>;
   /** The jig for a day's water. */
   jig: JobOf<typeof Jig.jigFor>;
+  /** What a session of tests tells of its gear. */
+  fit: JobOf<typeof Fit.fitted>;
 }
 
 export type JobName = keyof Jobs;
@@ -54,6 +62,9 @@ const TRY_S = 0.02;
 const TICK_COST_S = 1e-4;
 /** The model's own, see model/scenario.ts. */
 const SEGMENTS = 40;
+
+/** A test of a session that is fitted: some sixty runs, s. */
+const FITTED_TEST_S = 0.25;
 
 const few = () => NEW_S;
 
@@ -90,7 +101,13 @@ export const JOBS: Jobs = {
     runs: 12
   },
   poll: { load: async () => (await import('./jobs/poll')).makePoll, cost_s: few, runs: 12 },
-  jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 }
+  jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 },
+  fit: {
+    load: async () => (await import('./jobs/fit')).fitted,
+    cost_s: ({ tests }) => FITTED_TEST_S * tests.length,
+    runs: 700,
+    isWhole: true
+  }
 };
 
 /** How long a piece of work may take, s. */

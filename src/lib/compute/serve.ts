@@ -30,17 +30,23 @@ export function serve(port: Port<Told, JobRequest>, pace: Slicing, atHand: AtHan
   async function tell(task: Task): Promise<void> {
     const { ticket } = task;
     const job = JOBS[task.job] as Job<unknown, unknown>;
-    const own = atHand[task.job] as ((given: unknown) => unknown) | undefined;
+    const own = atHand[task.job] as
+      ((given: unknown, tell?: (share: number) => void) => unknown) | undefined;
     const run = own ?? (await job.load().catch((error: unknown) => String(error)));
     if (typeof run === 'string') {
       port.post({ kind: 'unable', ticket, message: run });
       return;
     }
     try {
-      const made = await doneInSlices(() => run(task.given), pace, {
-        isCancelled: () => cancelled.has(ticket),
-        onrun: (runs) => port.post({ kind: 'progress', ticket, runs })
-      });
+      const tellShare = (share: number) =>
+        port.post({ kind: 'progress', ticket, runs: share * job.runs });
+      const isInOneGo = job.isWhole && !pace.isPage;
+      const made = isInOneGo
+        ? run(task.given, tellShare)
+        : await doneInSlices(() => run(task.given), pace, {
+            isCancelled: () => cancelled.has(ticket),
+            onrun: (runs) => port.post({ kind: 'progress', ticket, runs })
+          });
       port.post({ kind: 'done', ticket, outcome: { is: 'made', made } }, job.moves?.(made));
     } catch (error) {
       if (error instanceof Cancelled) return;

@@ -4,5 +4,5 @@ export { droppedAreaOf, outfitGearOf, stiffnessOf } from './outfit';
 export { dragAreaOf, fallTime_s, type DragArea } from './timed-drop';
 export type { NextTest } from './next-test';
 export type { Estimate, FitResult, Prediction90, TestFit } from './result';
-export { parseSession, type PoolTest, type Session } from './session';
+export { parseSession, sessionInputOf, type PoolTest, type Session } from './session';
 export { instruction } from './verdict';

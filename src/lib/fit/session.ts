@@ -1,6 +1,13 @@
 import * as v from 'valibot';
 import { parseSetup, ScenarioError, type Move, type SetupInput } from '../model';
-import { known, measuredTestEntries, MOST_TESTS, timedDrop, type TimedDrop } from '../wire';
+import {
+  known,
+  measuredTestEntries,
+  MOST_TESTS,
+  timedDrop,
+  type TestSession,
+  type TimedDrop
+} from '../wire';
 import type { UnknownName } from '../scoring';
 
 const test = v.strictObject(measuredTestEntries);
@@ -54,6 +61,19 @@ export function parseSession(input: unknown): Session {
       return { ...rest, setup: setup as SetupInput, hasOwnSlack: start?.slack_m !== undefined };
     })
   };
+}
+
+/** What the fit reads of a stored session: without notes, and without what was clicked on a clip. */
+export function sessionInputOf({
+  gear,
+  tests,
+  known,
+  drop
+}: Pick<TestSession, 'gear' | 'tests' | 'known' | 'drop'>) {
+  const read = tests.map(({ move, start, travel_m, travel_sd_m, peak_height_m, height_sd_m }) => {
+    return { move, start, travel_m, travel_sd_m, peak_height_m, height_sd_m };
+  });
+  return { gear, tests: read, known, drop };
 }
 
 function faultOf(issue: v.BaseIssue<unknown>): ScenarioError {

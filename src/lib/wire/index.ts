@@ -73,4 +73,5 @@ export {
   type StoredTest,
   type TestSession
 } from './test-session';
+export { readTestsCsv, testsCsv, typedAngle_deg, type ReadTests } from './tests-csv';
 export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';
