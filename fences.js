@@ -111,6 +111,10 @@ export const features = {
     may: ['shell', 'record'],
     because: 'a rod, a line and a jig are the same wherever they are chosen'
   },
+  testbench: {
+    may: ['shell', 'record', 'gear'],
+    because: 'gear is tested without a lesson, a try or a guide'
+  },
   lesson: {
     may: ['shell', 'try'],
     because: 'a lesson is done without a guide, a question or a server'

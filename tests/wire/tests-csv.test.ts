@@ -26,7 +26,7 @@ describe('a table of tests', () => {
       tests: [
         {
           move: { kind: 'lift', from_deg: 0, to_deg: 45, duration_s: 1.5 },
-          travel_m: 14 * 0.0254,
+          travel_m: 0.3048 + 2 * 0.0254,
           note: ''
         }
       ],

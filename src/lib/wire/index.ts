@@ -73,5 +73,12 @@ export {
   type StoredTest,
   type TestSession
 } from './test-session';
-export { readTestsCsv, testsCsv, typedAngle_deg, type ReadTests } from './tests-csv';
+export {
+  readTestCells,
+  readTestsCsv,
+  testsCsv,
+  type CellFault,
+  type TestCells,
+  type TestColumn
+} from './tests-csv';
 export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';

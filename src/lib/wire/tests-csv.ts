@@ -17,14 +17,14 @@ const COLUMNS = [
   'height_sd_m',
   'note'
 ] as const;
-type Column = (typeof COLUMNS)[number];
+export type TestColumn = (typeof COLUMNS)[number];
 
 /** What a length's column may be called instead: with another unit. */
 const UNITS: readonly LengthUnit[] = ['m', 'cm', 'mm', 'ft', 'in'];
 const MOST_DEG = 360;
 const MOST_S = 600;
 
-export interface ReadTests {
+interface ReadTests {
   tests: StoredTest[];
   /** A row that could not be read, by the number it has in the table, and why. */
   faults: { row: number; says: string }[];
@@ -46,7 +46,7 @@ export function readTestsCsv(text: string): ReadTests {
   if (faults.length > 0) return { tests: [], faults };
   const tests: StoredTest[] = [];
   rows.forEach((cells, i) => {
-    const read = readRow(
+    const read = readTestCells(
       Object.fromEntries(
         columns.flatMap((name, at) => {
           const one = names[at];
@@ -54,14 +54,14 @@ export function readTestsCsv(text: string): ReadTests {
         })
       )
     );
-    if (typeof read === 'string') faults.push({ row: i + 1, says: read });
+    if ('says' in read) faults.push({ row: i + 1, says: `${read.column} ${read.says}` });
     else tests.push(read);
   });
   return { tests, faults };
 }
 
 export function testsCsv(tests: readonly StoredTest[]): string {
-  const rows = tests.flatMap((one): Partial<Record<Column, string | number>>[] => {
+  const rows = tests.flatMap((one): Partial<Record<TestColumn, string | number>>[] => {
     const { move, start, note, travel_m, travel_sd_m, peak_height_m, height_sd_m } = one;
     if (move.kind !== 'lift' && move.kind !== 'sweep') return [];
     const { kind, from_deg, to_deg, duration_s } = move;
@@ -75,7 +75,7 @@ export function testsCsv(tests: readonly StoredTest[]): string {
 }
 
 interface Named {
-  column: Column;
+  column: TestColumn;
   unit: LengthUnit;
 }
 
@@ -88,25 +88,31 @@ function namesColumn(name: string): Named | null {
   return unit && column ? { column, unit } : null;
 }
 
-type Cells = Partial<Record<Column, { text: string; unit: LengthUnit }>>;
+export type TestCells = Partial<Record<TestColumn, { text: string; unit: LengthUnit }>>;
 
-/** @returns the test, or what is wrong with it */
-function readRow(cells: Cells): StoredTest | string {
-  const said = (column: Column) => cells[column]?.text.trim() ?? '';
+/** A cell that cannot be read: "must be an angle". */
+export interface CellFault {
+  column: TestColumn;
+  says: string;
+}
+
+/** One test from its cells; a length without a unit is in the cell's. */
+export function readTestCells(cells: TestCells): StoredTest | CellFault {
+  const said = (column: TestColumn) => cells[column]?.text.trim() ?? '';
   const kind = said('move').toLowerCase() || 'sweep';
   if (kind !== 'sweep' && kind !== 'lift')
-    return `“${said('move')}” is no move: write sweep or lift.`;
+    return { column: 'move', says: `must be sweep or lift, not “${said('move')}”.` };
   const [from_deg, to_deg] = [typedAngle_deg(said('from_deg')), typedAngle_deg(said('to_deg'))];
-  if (from_deg === null) return 'from_deg must be an angle, 0 or 9:00.';
-  if (to_deg === null) return 'to_deg must be an angle, 60 or 11:00.';
+  if (from_deg === null) return { column: 'from_deg', says: 'must be an angle, 0 or 9:00.' };
+  if (to_deg === null) return { column: 'to_deg', says: 'must be an angle, 60 or 11:00.' };
   const duration_s = typedNumber(said('duration_s'));
   if (duration_s === null || duration_s < 0.01 || duration_s > MOST_S) {
-    return 'duration_s must be seconds, from 0.01 to 600.';
+    return { column: 'duration_s', says: 'must be seconds, from 0.01 to 600.' };
   }
   const elevation_deg = said('elevation_deg') === '' ? 0 : typedAngle_deg(said('elevation_deg'));
-  if (elevation_deg === null) return 'elevation_deg must be an angle.';
+  if (elevation_deg === null) return { column: 'elevation_deg', says: 'must be an angle.' };
   const lengths = readLengths(cells);
-  if (typeof lengths === 'string') return lengths;
+  if ('says' in lengths) return lengths;
   const { slack_m, ...measured } = lengths;
   return {
     move:
@@ -128,7 +134,7 @@ const LENGTHS = {
 } as const;
 type LengthColumn = keyof typeof LENGTHS;
 
-function readLengths(cells: Cells): Partial<Record<LengthColumn, number>> | string {
+function readLengths(cells: TestCells): Partial<Record<LengthColumn, number>> | CellFault {
   const read: Partial<Record<LengthColumn, number>> = {};
   for (const column of Object.keys(LENGTHS) as LengthColumn[]) {
     const cell = cells[column];
@@ -136,14 +142,14 @@ function readLengths(cells: Cells): Partial<Record<LengthColumn, number>> | stri
     const m = typedLength_m(cell.text, cell.unit);
     const [least, most] = LENGTHS[column];
     if (m === null || m < least || m > most)
-      return `${column} must be a length, got “${cell.text}”.`;
+      return { column, says: `must be a length, not “${cell.text}”.` };
     read[column] = m;
   }
   return read;
 }
 
 /** Degrees, or a clock hour with its minutes. */
-export function typedAngle_deg(text: string): number | null {
+function typedAngle_deg(text: string): number | null {
   const [, hour, minutes] = /^(\d{1,2}):(\d\d)$/.exec(text.trim()) ?? [];
   if (hour !== undefined) return clockHourToDeg(Number(hour) + Number(minutes) / 60);
   const deg = typedNumber(text.replace(/°\s*$/, ''));
