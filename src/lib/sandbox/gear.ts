@@ -43,7 +43,7 @@ export interface Gear {
 export type Begin = 'bottom' | 'free fall' | 'tight fall';
 
 /** Handle behind the gripping hand, m: what a rod's length on the label has and its reach has not. */
-export const BUTT_M = 0.38;
+const BUTT_M = 0.38;
 /** Height of the gripping hand above the water on a boat's deck, m. */
 const HAND_M = 1.2;
 

@@ -60,7 +60,7 @@ export function unknownText(name: UnknownName, value: number, units: Units): str
     case 'slack_m':
       return formatLength(value, units);
     case 'elevation_deg':
-      return `${value < 0 ? '−' : ''}${Math.abs(Math.round(value))}°`;
+      return `${Math.round(value) < 0 ? '−' : ''}${Math.abs(Math.round(value))}°`;
     case 'drag_area_m2':
       return areaText(value, units);
     case 'lift_to_drag':

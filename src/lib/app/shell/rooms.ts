@@ -12,7 +12,8 @@ export const ROOMS = [
       '/compare',
       '/homework',
       '/gear',
-      '/film'
+      '/film',
+      '/tests'
     ]
   },
   { name: 'Questions', address: '/quiz', holds: ['/quiz', '/standing', '/print-quiz'] },

@@ -16,7 +16,11 @@ export interface Residual {
 export type Figure = 'travel' | 'height';
 
 /** Of every test of which this was measured. */
-export function residualsOf(result: FitResult, moves: readonly Move[], figure: Figure): Residual[] {
+export function shownResiduals(
+  result: FitResult,
+  moves: readonly Move[],
+  figure: Figure
+): Residual[] {
   return result.tests.flatMap(({ predicted, measured }, i) => {
     const measured_m = figure === 'travel' ? measured.travel_m : measured.peak_height_m;
     if (!predicted || measured_m === undefined) return [];
