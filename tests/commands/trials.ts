@@ -35,7 +35,7 @@ const TWO_NODES: Trial = postgres.missing
   : { says: /Stopping/, serves: /behind (http:\S+\d)/, needsBuild: true };
 
 export const TRIALS: Readonly<Record<string, Trial>> = {
-  'npm run build': { says: /Built in/ },
+  'npm run build': { says: /The build is in/ },
   'npm start': {
     says: /is running/,
     serves: /this machine\s+(http:\S+)/,
