@@ -46,8 +46,8 @@ export const AS_SAID: Holding = {
 };
 
 /** Middle drag area of a jig with a trailer, m²; draws go from half to twice of it. */
-const DRAG_AREA_M2 = 7e-4;
-const DEPTH_M = 13 * FOOT_M;
+export const DRAG_AREA_M2 = 7e-4;
+export const DEPTH_M = 13 * FOOT_M;
 /** Trailers that plane, at most (docs/planing.md). */
 export const MOST_PLANING = 0.4;
 
@@ -101,7 +101,7 @@ const PIVOT_HEIGHT_M = 1.2;
 const PATH_POINTS = 41;
 
 /** Raised in half a second to a second and a half, from nine o'clock unless it is held otherwise. */
-function lift(u: TradeDraw, hours: number, holding = AS_SAID): Move {
+export function lift(u: TradeDraw, hours: number, holding = AS_SAID): Move {
   const to_deg = holding.ends_deg(hours) + u.angleError_deg;
   const duration_s = between(0.5, 1.5, u.pace);
   const { from_deg, reaches_m } = holding;
@@ -123,7 +123,7 @@ export function liftedTravel_ft(u: TradeDraw, hours: number, holding = AS_SAID):
 }
 
 /** A low rod swung far enough for its tip to come back by `tip_m`. */
-function sweep(u: TradeDraw, tip_m: number, duration_s: number): Move {
+export function sweep(u: TradeDraw, tip_m: number, duration_s: number): Move {
   const share = Math.min(tip_m / u.rod_m, 1);
   return {
     kind: 'sweep',
@@ -134,7 +134,7 @@ function sweep(u: TradeDraw, tip_m: number, duration_s: number): Move {
   };
 }
 
-function threeHops(u: TradeDraw): Move {
+export function threeHops(u: TradeDraw): Move {
   const hop = (from_deg: number) => ({
     kind: 'lift' as const,
     from_deg,
@@ -146,9 +146,9 @@ function threeHops(u: TradeDraw): Move {
 }
 
 /** The sweeps of row e, 4–6 ft of tip, done in a third to two thirds of a second, or in 5–8 s. */
-const sweptTip_m = (u: TradeDraw) => between(4, 6, u.other) * FOOT_M;
-const fastSweep = (u: TradeDraw) => sweep(u, sweptTip_m(u), between(1 / 3, 2 / 3, u.pace));
-const slowSweep = (u: TradeDraw) => sweep(u, sweptTip_m(u), between(5, 8, u.pace));
+export const sweptTip_m = (u: TradeDraw) => between(4, 6, u.other) * FOOT_M;
+export const fastSweep = (u: TradeDraw) => sweep(u, sweptTip_m(u), between(1 / 3, 2 / 3, u.pace));
+export const slowSweep = (u: TradeDraw) => sweep(u, sweptTip_m(u), between(5, 8, u.pace));
 const easySweep_in = (u: TradeDraw, depths_ft: readonly [number, number]) =>
   inches(
     run(u, 0.25, sweep(u, 0.9, between(1.2, 2, u.pace)), between(...depths_ft, u.other) * FOOT_M)

@@ -1,3 +1,4 @@
+import { sessionLines } from './trade-session';
 import { MODEL_VERSION } from '../../src/lib/model';
 import {
   AS_SAID,
@@ -81,6 +82,8 @@ export function tradeDocument(): string {
     '| if it was | 1 h | 2 h | 3 h | fit all three |',
     '| --- | --- | --- | --- | --- |',
     ...HOLDINGS.map(({ name, holding, draws }) => holdingLine(name, holding, draws)),
+    '',
+    ...sessionLines(),
     ''
   ].join('\n');
 }
