@@ -83,8 +83,13 @@ test(
     await phones[0].reload();
     await expect(options(phones[0]).nth(0)).toHaveAttribute('aria-pressed', 'true');
     await page.getByText('Hands of those').click();
-    await page.getByRole('spinbutton').nth(1).fill('5');
-    await page.getByRole('spinbutton').nth(1).blur();
+    const hands = page.locator('.bar').getByRole('textbox').nth(1);
+    await hands.fill('5.5');
+    await hands.blur();
+    await expect(page.getByRole('alert')).toHaveText(/type a whole number from 0 to 1000/);
+    await hands.fill('5');
+    await hands.blur();
+    await expect(page.getByRole('alert')).toHaveCount(0);
     await page.getByRole('button', { name: 'Close the vote' }).click();
     await expect(options(late).first()).toBeDisabled();
     await page.getByRole('button', { name: 'Reveal' }).click();

@@ -1,4 +1,4 @@
-import { type Assignment } from '../wire';
+import { type Assignment, type RoomHomework } from '../wire';
 import { daysAfter } from './retention';
 import { type Guide, KEPT_DAYS } from './spaces';
 import type { Db } from './store';
@@ -74,6 +74,20 @@ export async function assignmentsOf(db: Db, guide: Guide): Promise<Homework[]> {
     .orderBy('created_at', 'desc')
     .execute();
   return rows.map((row) => read(row, guide));
+}
+
+/** What a room can still take along: the newest that is neither closed nor past its last day. */
+export async function openHomework(
+  db: Db,
+  guide: Guide,
+  origin: string,
+  now: string
+): Promise<RoomHomework | null> {
+  const all = await assignmentsOf(db, guide);
+  const open = all.find(({ closed_at, task: { due } }) => {
+    return closed_at === null && (due === null || due >= now.slice(0, due.length));
+  });
+  return open ? { title: open.task.title, link: `${origin}/guide/task#${open.share}` } : null;
 }
 
 /** One homework of this guide's; undefined as well when it is another guide's. */

@@ -4,11 +4,11 @@ import type { Aid, ClinicAction, RoomState, VoteAdvice } from '../wire';
 export type RoomChange = ClinicAction | { do: 'rod'; hash: string | null };
 
 const TALK_MS = 120_000;
-const nothingGiven = { given: [], aid: null, talk_ends_at: null };
+const nothingGiven = { given: [], aid: null, aid_ballot: null, talk_ends_at: null };
 
 export function newRoom({ name, plan }: Pick<RoomState, 'name' | 'plan'>): RoomState {
   const first = { at: 0, phase: 'open' as const, ballot: 1, ...nothingGiven };
-  return { name, plan, ...first, hands: {}, shown: null, rod: null, isOver: false };
+  return { name, plan, ...first, began_at: null, hands: {}, shown: null, rod: null, isOver: false };
 }
 
 /** Name of what is answered now; answers to anything else come too late. */
@@ -21,7 +21,15 @@ export function nextState(state: RoomState, action: RoomChange, now: string): Ro
   switch (action.do) {
     case 'go': {
       const at = Math.min(Math.max(0, action.to), state.plan.length - 1);
-      return { ...state, at, phase: 'open', ballot: 1, ...nothingGiven, shown: null };
+      return {
+        ...state,
+        at,
+        began_at: now,
+        phase: 'open',
+        ballot: 1,
+        ...nothingGiven,
+        shown: null
+      };
     }
     case 'hold':
       return { ...state, phase: 'held' };
@@ -59,7 +67,26 @@ function helped(state: RoomState, aid: Aid, now: string): RoomState {
   if (state.aid === aid && state.phase === 'held') return state;
   const given = state.given.includes(aid) ? state.given : [...state.given, aid];
   const ends = new Date(Date.parse(now) + TALK_MS).toISOString();
-  return { ...state, phase: 'held', aid, given, talk_ends_at: aid === 'talk' ? ends : null };
+  const { ballot: aid_ballot } = state;
+  return {
+    ...state,
+    phase: 'held',
+    aid,
+    aid_ballot,
+    given,
+    talk_ends_at: aid === 'talk' ? ends : null
+  };
+}
+
+/** Whether help was given since the last vote: then another vote is due, and no more help. */
+export function isHelped({ aid, aid_ballot, ballot }: RoomState): boolean {
+  return aid !== null && aid_ballot === ballot;
+}
+
+/** How long the round has been on, whole seconds; null where nobody knows. */
+export function roundTime({ began_at }: RoomState, now: string): number | null {
+  if (began_at === null) return null;
+  return Math.max(0, Math.round((Date.parse(now) - Date.parse(began_at)) / 1000));
 }
 
 /** What is left of the talk, whole seconds; null while there is none. */
@@ -86,12 +113,13 @@ const EXPLAIN_ABOVE = 0.7;
 export function adviceAfter(
   counts: Record<string, number>,
   key: string,
-  given: readonly Aid[] = []
+  given: readonly Aid[] = [],
+  hasHint = true
 ): VoteAdvice | null {
   const all = Object.values(counts).reduce((sum, count) => sum + count, 0);
   if (all === 0) return null;
   const share = (counts[key] ?? 0) / all;
-  if (share < TEACH_BELOW && !given.includes('hint')) return 'teach';
+  if (share < TEACH_BELOW && hasHint && !given.includes('hint')) return 'teach';
   if (share > EXPLAIN_ABOVE) return 'explain';
   return given.includes('talk') ? 'explain slowly' : 'discuss';
 }

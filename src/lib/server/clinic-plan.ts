@@ -104,7 +104,7 @@ function roundsOf({ id, sections, challenges }: Lesson, random: () => number): R
 }
 
 function drillOf({ title, steps }: { title: string; steps: string[] }): Round {
-  return { kind: 'talk', title, says: steps, minutes: MINUTES.field };
+  return { kind: 'talk', title, says: steps, isDrill: true, minutes: MINUTES.field };
 }
 
 function onceMore(parts: readonly Round[][]): Round[] {

@@ -1,6 +1,7 @@
 import { answersTo, countVotes } from './clinic-answers';
 import { handsIn } from './clinic-first-vote';
 import { handsOf } from './clinic-hands';
+import { drillsIn } from './clinic-view';
 import { pollOf } from './clinic-poll';
 import { daysAfter, ROOM_KEPT_DAYS } from './retention';
 import { participantsIn, type Room } from './rooms';
@@ -31,6 +32,7 @@ export async function clinicSummaryOf(db: Db, room: Room): Promise<ClinicSummary
     until: daysAfter(room.ends_at, ROOM_KEPT_DAYS).slice(0, 10),
     seats: await participantsIn(db, room.id),
     asked,
-    hands: await handsOf(db, { ...room, state })
+    hands: await handsOf(db, { ...room, state }),
+    drills: drillsIn(state.plan)
   };
 }

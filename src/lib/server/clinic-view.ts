@@ -9,7 +9,7 @@ import {
   countVotes,
   type ParticipantAnswer
 } from './clinic-answers';
-import { adviceAfter, partOf, talkLeft } from './clinic-flow';
+import { adviceAfter, isHelped, partOf, roundTime, talkLeft } from './clinic-flow';
 import { firstVote } from './clinic-first-vote';
 import { stationAsked } from './clinic-home';
 import { handsOf } from './clinic-hands';
@@ -82,8 +82,13 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
     isDoorClosed,
     silent,
     minutes: round.minutes,
-    advice: key === null ? null : adviceAfter(counts, key, state.given),
+    advice: key === null ? null : adviceAfter(counts, key, state.given, Boolean(poll?.hint)),
     hasHint: Boolean(poll?.hint),
+    isHelped: isHelped(state),
+    agenda: state.plan.map((one) => ({ title: roundTitle(one), minutes: one.minutes })),
+    round_s: roundTime(state, now),
+    notes: notesOf(round),
+    drills: state.isOver ? drillsIn(state.plan) : [],
     talk_left_s: talkLeft(state, now),
     counts: isShown && isAsked ? counts : null,
     hands,
@@ -107,4 +112,32 @@ function replayOf(round: Round, answers: readonly ParticipantAnswer[], shown: st
   const found = answers.find(({ id }) => id === shown)?.answer;
   if (found?.kind !== 'try') return null;
   return { challenge: challengeOfRound(round), input: found.input as RodInput };
+}
+
+/** What a round is called in the agenda. */
+function roundTitle(round: Round): string {
+  if (round.kind === 'talk') return round.title;
+  if (round.kind === 'try') return challengeOfRound(round).title;
+  return pollOf(round).ask;
+}
+
+/** What to say when the question is told; of other rounds nothing that the screen does not show. */
+function notesOf(round: Round): string[] {
+  if (round.kind !== 'predict' && round.kind !== 'ask') return [];
+  const { key, options, explain, hint } = pollOf(round);
+  const right = options.find(({ id }) => id === key);
+  const why = explain ?? right?.reply;
+  return [
+    `Right is: ${right?.says ?? ''}.`,
+    ...(why ? [why] : []),
+    ...(hint ? [`Hint: ${hint}`] : [])
+  ];
+}
+
+/** A talk that came from a lesson: between the welcome and the goodbye. */
+export function drillsIn(plan: readonly Round[]): { title: string; says: string[] }[] {
+  return plan.slice(1, -1).flatMap((round) => {
+    if (round.kind !== 'talk' || !round.isDrill) return [];
+    return [{ title: round.title, says: round.says }];
+  });
 }

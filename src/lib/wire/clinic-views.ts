@@ -136,6 +136,16 @@ export const screenView = v.object({
   minutes: v.number(),
   advice: v.nullable(advice),
   hasHint: v.boolean(),
+  /** Whether help was given since the last vote. */
+  isHelped: v.boolean(),
+  /** All rounds, for who leads the room. */
+  agenda: v.array(v.object({ title: v.string(), minutes: v.number() })),
+  /** How long this round has been on, s. */
+  round_s: v.nullable(v.number()),
+  /** What only who leads the room reads: what is right, and why. */
+  notes: v.array(v.string()),
+  /** Drills to take along, for the end. */
+  drills: v.array(v.object({ title: v.string(), says: v.array(v.string()) })),
   /** What is left of the talk, s. */
   talk_left_s: v.nullable(v.number()),
   /** Votes by option; null until they are revealed. */

@@ -10,6 +10,8 @@ const round = v.variant('kind', [
     kind: v.literal('talk'),
     title: v.string(),
     says: v.array(v.string()),
+    /** A drill to take along. */
+    isDrill: v.exactOptional(v.literal(true)),
     minutes: v.number()
   }),
   /** The question that a lesson asks before it shows anything. */
@@ -60,6 +62,10 @@ export const roomState = v.object({
   given: v.optional(v.array(aid), []),
   /** The help that is shown now; a hint stays through the vote after it. */
   aid: v.optional(v.nullable(aid), null),
+  /** The vote after which it was given: with the next one it has been used. */
+  aid_ballot: v.optional(v.nullable(v.number()), null),
+  /** When this round began; null in a room of before. */
+  began_at: v.optional(v.nullable(time), null),
   /** When the talk ends; the room may stop earlier. */
   talk_ends_at: v.optional(v.nullable(time), null),
   /** Hands counted by the instructor, by part and option. */

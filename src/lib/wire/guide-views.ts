@@ -111,6 +111,12 @@ export interface ClinicOffer {
   frame: Record<PlanMinutes, number>;
 }
 
+/** Homework that a room takes along. */
+export interface RoomHomework {
+  title: string;
+  link: string;
+}
+
 export interface AskedOnce {
   ask: string;
   right: string;
@@ -127,6 +133,7 @@ export interface ClinicSummary {
   seats: number;
   asked: AskedOnce[];
   hands: RoomHand[];
+  drills: { title: string; says: string[] }[];
 }
 
 /** What a guide knows of the day before it begins. */

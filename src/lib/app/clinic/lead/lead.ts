@@ -10,8 +10,18 @@ export interface Step {
 
 type Led = Pick<
   ScreenView,
-  'at' | 'of' | 'phase' | 'isOver' | 'shown' | 'aid' | 'advice' | 'hasHint'
+  'at' | 'of' | 'phase' | 'isOver' | 'shown' | 'isHelped' | 'advice' | 'hasHint'
 >;
+
+/** Before anything is asked the way in is what the screen is for, until the door is closed. */
+export function isJoining({
+  at,
+  shown,
+  isDoorClosed,
+  isOver
+}: Pick<ScreenView, 'at' | 'shown' | 'isDoorClosed' | 'isOver'>): boolean {
+  return at === 0 && shown.kind === 'talk' && !isDoorClosed && !isOver;
+}
 
 /** The rod in the water has a “Back” of its own. */
 const PREVIOUS = 'Previous';
@@ -69,12 +79,12 @@ function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction]
   return steps.flatMap(([isSayable, says, action]) => (isSayable ? [[says, action]] : []));
 }
 
-function mainOf({ at, of, phase, shown, aid, advice }: Led): ClinicAction['do'] | null {
+function mainOf({ at, of, phase, shown, isHelped, advice }: Led): ClinicAction['do'] | null {
   const onwards = at < of - 1 ? 'go' : 'end';
   if (shown.kind === 'talk' || phase === 'revealed') return onwards;
   if (phase === 'open') return 'hold';
   if (shown.kind === 'try') return 'reveal';
-  if (aid) return 'again';
+  if (isHelped) return 'again';
   if (advice === 'teach') return 'hint';
   return advice === 'discuss' ? 'talk' : 'reveal';
 }

@@ -1,5 +1,7 @@
+import { openHomework } from '$lib/server/assignments';
 import { clinicSummaryOf } from '$lib/server/clinic-summary';
-import { database, guideOfPage, refusalOf } from '$lib/server/http';
+import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
+import { phoneAddressOf } from '$lib/server/reach';
 import { roomOf } from '$lib/server/rooms';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
@@ -11,7 +13,10 @@ export const load: PageServerLoad = async (event) => {
   const db = await database();
   try {
     const room = await roomOf(db, guide, event.params.id);
-    return { guide: guide.name, id: room.id, summary: await clinicSummaryOf(db, room) };
+    const summary = await clinicSummaryOf(db, room);
+    const { origin } = phoneAddressOf(event);
+    const homework = await openHomework(db, guide, origin, timeNow());
+    return { guide: guide.name, id: room.id, summary, homework };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);
