@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { MODEL_VERSION } from '../../../src/lib/model';
 import {
   headline,
+  heldIn,
+  heldOf,
   isAllSent,
+  isPartDone,
   nextAfter,
   partsOf,
   refusalsOf
@@ -31,7 +34,7 @@ const all = [lesson(), tried(), tried(), answered()];
 
 test('a part is done by as many as are asked, and a refused one is none of them', () => {
   const made = (entries: HomeworkEntry[]) =>
-    partsOf(told, entries).map((one) => [one.made, one.of]);
+    partsOf(told, heldOf(entries)).map((one) => [one.made, one.of]);
   expect(made(all)).toEqual([
     [1, 1],
     [2, 2],
@@ -46,7 +49,7 @@ test('a part is done by as many as are asked, and a refused one is none of them'
 
 test('after a part comes the next that is not done, and after the last the first such', () => {
   const next = (entries: HomeworkEntry[], kind: 'lesson' | 'challenge' | 'questions', id: string) =>
-    nextAfter(partsOf(told, entries), kind, id)?.kind ?? null;
+    nextAfter(partsOf(told, heldOf(entries)), kind, id)?.kind ?? null;
   expect(next([], 'lesson', 'one-foot')).toBe('challenge');
   expect(next([tried(), tried()], 'lesson', 'one-foot')).toBe('questions');
   expect(next([tried(), tried(), answered()], 'questions', 'season')).toBe('lesson');
@@ -83,4 +86,22 @@ test('nobody is told “all sent” beside a refusal, and each reason is said on
     '2 were not taken: Closed.',
     '1 was not taken: Full.'
   ]);
+});
+
+test('homework by link is done when its lessons, too, were gone through', () => {
+  const { input } = tried().sent as { input: ReturnType<typeof evenHand> };
+  const made = { challenge: 0, at, input };
+  const { item, seed, given, report } = {
+    item: 'mood',
+    seed: 1,
+    given: 'a',
+    report: 'knew' as const
+  };
+  const result = {
+    ...{ assignment: told, by: '', model: MODEL_VERSION, tries: [made, made] },
+    answers: [{ item, seed, given, report, at }]
+  };
+  const done = (through: string[]) => partsOf(told, heldIn(result, through)).map(isPartDone);
+  expect(done([])).toEqual([false, true, true]);
+  expect(done(['one-foot'])).toEqual([true, true, true]);
 });

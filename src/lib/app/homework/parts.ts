@@ -1,4 +1,6 @@
-import { askedAbout } from './question-set';
+import type { Assignment, HomeworkResult } from '$lib/wire';
+import type { MadeTry } from '$lib/app/ruler';
+import { askedAbout, type QuestionKey } from './question-set';
 import type { HomeworkEntry, TaskView } from './homework-store';
 
 /** One thing that is asked, and how far it is done. What was refused does not count. */
@@ -17,9 +19,28 @@ export function heldOf(entries: readonly HomeworkEntry[]) {
   return entries.filter(({ state }) => state !== 'refused').map(({ sent }) => sent);
 }
 
+/** One thing that was done here, whoever it is for. */
+export type DoneHere =
+  | ({ kind: 'try'; challenge: string } & MadeTry)
+  | ({ kind: 'answer' } & QuestionKey)
+  | { kind: 'finished'; lesson: string };
+
+/** The same of homework that goes back as a link. @param through lessons that were gone through here */
+export function heldIn(
+  { assignment, tries, answers }: HomeworkResult,
+  through: readonly string[]
+): DoneHere[] {
+  return [
+    ...tries.map((made) => {
+      return { ...made, kind: 'try' as const, challenge: assignment.challenges[made.challenge].id };
+    }),
+    ...answers.map((made) => ({ ...made, kind: 'answer' as const })),
+    ...through.map((lesson) => ({ kind: 'finished' as const, lesson }))
+  ];
+}
+
 /** All that is asked, in the order of the page. */
-export function partsOf(task: TaskView, entries: readonly HomeworkEntry[]): TaskPart[] {
-  const held = heldOf(entries);
+export function partsOf(task: Assignment, held: readonly DoneHere[]): TaskPart[] {
   const tries = held.filter((one) => one.kind === 'try');
   const answers = held.filter((one) => one.kind === 'answer');
   const finished = held.filter((one) => one.kind === 'finished');
@@ -55,7 +76,7 @@ const MOST_ON_ITS_WAY = 1;
 
 /** Where this homework is, in one line for the top; nothing while there is something to do and all is sent. */
 export function headline(task: TaskView, entries: readonly HomeworkEntry[]): string {
-  const all = partsOf(task, entries).every(isPartDone);
+  const all = partsOf(task, heldOf(entries)).every(isPartDone);
   const waiting = entries.filter(({ state }) => state === 'waiting').length;
   if (all && waiting === 0) return 'Done. Your guide has it all.';
   if (task.isClosed) return 'Closed by your guide. Nothing more is taken.';
