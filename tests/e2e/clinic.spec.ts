@@ -131,6 +131,7 @@ test(
     await expect(phones[1].getByText('About 2 ft right')).toBeVisible();
     await expect(phones[1].getByText(/lies \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();
+    await expect(page.getByRole('heading', { name: 'Drills to take along' })).toBeVisible();
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
     await phones[1].getByRole('button', { name: 'I worked it out' }).click();
@@ -157,8 +158,15 @@ test(
     await options(voter).nth(0).click();
     await expect(page.getByText('1 of 2 answered')).toBeVisible();
 
+    // Who leads has a view of their own, and the way in goes from the screen with the door.
+    const leader = await page.context().newPage();
+    await leader.goto(`${page.url()}/lead`);
+    await expect(leader.getByText(/^Right is: /)).toBeVisible();
+    await expect(leader.getByRole('listitem')).not.toHaveCount(0);
+    await leader.close();
     await page.getByRole('button', { name: 'Close the door' }).focus();
     await page.keyboard.press('Enter');
+    await expect(page.locator('.code')).toHaveCount(0);
     const opening = page.getByRole('button', { name: 'Open the door' });
     await expect(opening).toBeFocused();
     const context = await browser.newContext({ viewport: { width: 360, height: 740 } });

@@ -6,7 +6,7 @@ export async function openClinic(page: Page): Promise<string> {
   await page.getByRole('button', { name: 'Open a space' }).click();
   await page.getByLabel('Name of the clinic').fill('May meeting');
   await page.getByRole('button', { name: 'Open a clinic' }).dblclick();
-  await expect(page.locator('.code')).toHaveText(/^[2-9A-Z]{6}$/);
+  await expect(page.locator('.code')).toHaveText(/^[2-9A-Z]{6}$/, { timeout: 15_000 });
   return page.locator('.code').innerText();
 }
 
