@@ -8,6 +8,8 @@ import {
   draftedAssignment,
   chosenIn,
   askedCountOf,
+  draftMinutes,
+  draftFrom,
   firstDraft,
   titleFor
 } from '../../../src/lib/app/homework/draft';
@@ -35,6 +37,30 @@ describe('a draft of homework', () => {
     const { offers } = firstDraft(loadLessons(), OBJECTIVES);
     const offered = offers.flatMap(({ objectives }) => objectives.map(({ id }) => id));
     expect([...offered].sort()).toEqual(OBJECTIVES.map(({ id }) => id).sort());
+  });
+
+  test('of homework that was set before asks the same again, in the guide’s own gear', () => {
+    const { draft, offer } = draftOfOneFoot();
+    offer.isSet = true;
+    offer.choices[0].isSet = true;
+    const setup = parseSetup(offer.choices[1].challenge.setup);
+    const own = { ...setup, water: { ...setup.water, depth_m: 6 } };
+    Object.assign(offer.choices[1], { isSet: true, setup: own });
+    offer.objectives[0].isSet = true;
+    Object.assign(draft, { title: 'Before Saturday', note: 'Slowly.', tries: 3, phase: 'seen' });
+    const set = draftedAssignment(draft, '0a1b2c3d');
+    const again = draftFrom(set, loadLessons(), OBJECTIVES, '');
+    expect(draftedAssignment(again, '0a1b2c3d')).toEqual(set);
+  });
+
+  test('says how long it takes in all', () => {
+    const { draft, offer } = draftOfOneFoot();
+    expect(draftMinutes(draft)).toBe(0);
+    offer.isSet = true;
+    offer.choices[0].isSet = true;
+    Object.assign(draft, { tries: 10 });
+    // Six tenths of a minute a try (design.ts).
+    expect(draftMinutes(draft)).toBeCloseTo(offer.minutes + 6, 9);
   });
 
   test('becomes an assignment that is read as it is', () => {

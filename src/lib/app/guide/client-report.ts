@@ -6,10 +6,21 @@ import {
   type ReportView,
   type SetTask
 } from '$lib/app/homework';
-import { figureOfReply } from '$lib/practice';
+import { figureOfReply, rulerOf, type Ruler } from '$lib/practice';
 import { figureOf, type Units } from '$lib/scoring';
 import type { ClientProgress } from '$lib/wire';
 import { isLate } from '$lib/app/shell';
+
+/** The client's hand over all tries at a distance, as a report by link has it; null for too few. */
+export function clientRuler({ challenges }: Pick<ClientProgress, 'challenges'>): Ruler | null {
+  const marks = challenges.flatMap(({ challenge, tries }) =>
+    tries.flatMap(({ id, sent: { at, guess_m }, graded: { mark } }) => {
+      const said = guess_m === undefined ? {} : { guess_m };
+      return mark ? [{ id, at, challenge: challenge.id, ...mark, ...said }] : [];
+    })
+  );
+  return rulerOf(marks);
+}
 
 /** What a client sent, as the server graded it when it came. */
 export function clientReport(

@@ -1,5 +1,5 @@
 export { type PlanRequest, type OwnGear, planRequestIn, clientIn, gearFor } from './asked';
-export { clientReport } from './client-report';
+export { clientReport, clientRuler } from './client-report';
 export { default as ClientList } from './ClientList.svelte';
 export { briefly, inOrder, isAllDone, pageOf } from './clients';
 export { default as ClinicIndex } from './ClinicIndex.svelte';

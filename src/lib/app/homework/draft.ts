@@ -1,7 +1,7 @@
 import type { Lesson } from '$lib/course';
 import type { Objective } from '$lib/course/items';
 import { parseSetup, type Setup } from '$lib/model';
-import { ownGearId } from '$lib/practice';
+import { isInAnyGear, ownGearId, QUESTION_MINUTES, TRY_MINUTES } from '$lib/practice';
 import { MOST, type Assignment, type HomeworkPhase } from '$lib/wire';
 import type { Challenge, OwnSpread } from '$lib/scoring';
 
@@ -75,6 +75,42 @@ export function firstDraft(
     phase: 'half_seen',
     due
   };
+}
+
+/**
+ * Homework that was set before, to be set again, changed or not. What the course no longer has is left
+ * out; a challenge in a guide's own gear keeps it.
+ */
+export function draftFrom(
+  { title, from, note, lessons: asked, challenges, objectives: about, ...how }: Assignment,
+  lessons: readonly Lesson[],
+  objectives: readonly Objective[],
+  due: string
+): HomeworkDraft {
+  const { tries, questions, phase } = how;
+  const blank = firstDraft(lessons, objectives, { from, due });
+  const offers = blank.offers.map((offer) => ({
+    ...offer,
+    isSet: asked.includes(offer.id),
+    choices: offer.choices.map((choice) => {
+      const { id } = choice.challenge;
+      const set = challenges.find((one) => isInAnyGear(one.id, id));
+      const isOwn = set !== undefined && set.id !== id;
+      return { ...choice, isSet: set !== undefined, setup: isOwn ? parseSetup(set.setup) : null };
+    }),
+    objectives: offer.objectives.map((one) => ({ ...one, isSet: about.includes(one.id) }))
+  }));
+  return { ...blank, title, note, offers, tries, questions, phase };
+}
+
+/** About how long the homework takes a client, minutes. */
+export function draftMinutes({ offers, tries, questions }: HomeworkDraft): number {
+  return offers.reduce((sum, { isSet, minutes, choices, objectives }) => {
+    const made = choices.filter((one) => one.isSet).length * (tries ?? 1);
+    const answered = objectives.filter((one) => one.isSet).length * (questions ?? 1);
+    const own = isSet ? minutes : 0;
+    return sum + own + made * TRY_MINUTES + answered * QUESTION_MINUTES;
+  }, 0);
 }
 
 /** The setup that a choice has now, all defaults filled in. */

@@ -1,4 +1,5 @@
-import { guideOfPage, timeNow } from '$lib/server/http';
+import { assignmentOf } from '$lib/server/assignments';
+import { database, guideOfPage, timeNow } from '$lib/server/http';
 import { daysAfter } from '$lib/server/retention';
 import type { PageServerLoad } from './$types';
 
@@ -6,7 +7,11 @@ import type { PageServerLoad } from './$types';
 const DAYS = 7;
 
 export const load: PageServerLoad = async (event) => {
-  const { name } = await guideOfPage(event);
-  const challenge = event.url.searchParams.get('challenge') ?? '';
-  return { name, challenge, due: daysAfter(timeNow(), DAYS).slice(0, 10) };
+  const guide = await guideOfPage(event);
+  const { searchParams } = event.url;
+  const challenge = searchParams.get('challenge') ?? '';
+  const again = searchParams.get('again');
+  const before = again ? await assignmentOf(await database(), guide, again) : undefined;
+  const due = daysAfter(timeNow(), DAYS).slice(0, 10);
+  return { name: guide.name, challenge, before: before?.task ?? null, due };
 };
