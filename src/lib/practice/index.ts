@@ -9,7 +9,14 @@ export {
   type StationPart,
   type Station
 } from './lesson-progress';
-export { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, TRIES, type Criterion, type Phase } from './design';
+export {
+  QUESTION_MINUTES,
+  SHORT_DRILL_TRIES,
+  TRY_MINUTES,
+  TRIES,
+  type Criterion,
+  type Phase
+} from './design';
 export { figureLevel, figureOfReply } from './figure-level';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
