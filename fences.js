@@ -99,6 +99,10 @@ export const features = {
     may: [],
     because: 'it knows how to reach a server, not what is said to it'
   },
+  trust: {
+    may: [],
+    because: 'how far to trust the model is said without anything that was done with it'
+  },
   try: {
     may: ['shell'],
     because: 'a try is the same wherever it is made, so it knows no lesson, homework or clinic'

@@ -11,6 +11,8 @@ import { say, since } from './say.mjs';
 const sources = [
   'src',
   'static',
+  'docs/model.md',
+  'docs/trade-check.md',
   'scripts/build.mjs',
   'scripts/compute-thread.vite.mjs',
   'scripts/static-adapter.mjs',

@@ -56,8 +56,8 @@ if (strange.length > 0) {
 const page = `# What is used, and why
 
 Written by \`npm run dependencies\` from the lockfile; a test holds it against it. Every part, with its hash, is in
-[bill-of-materials.json](bill-of-materials.json) (CycloneDX 1.5). No licence of what is served asks for more than
-to be named.
+[bill-of-materials.json](bill-of-materials.json) (CycloneDX 1.5). Of what is served no licence
+asks for more than to be named; of what is under MPL-2.0 the source is where the library is, unchanged.
 
 ## In what is served
 

@@ -13,6 +13,7 @@ export const REASONS = {
   idb: 'promises over the browser’s own store, for the record',
   kysely: 'one query language for both stores, with types',
   'matter-js': 'geometry of the bottom: hulls and collisions; no force of its is used',
+  mediabunny: 'reads the frames of a clip with their times, which no video element tells',
   pg: 'the store of several nodes',
   'ts-fsrs': 'when a question comes back',
   uqr: 'QR codes for links that phones read off a screen',

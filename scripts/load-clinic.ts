@@ -42,6 +42,9 @@ export async function follow(
   }
 }
 
+/** Behind one address: more at once are a crowd, and would have to wait. */
+const PHONES_A_HALL = 500;
+
 /** A room of phones that all vote, each vote sent twice, with everyone's feed open. */
 export async function loadClinic(nodes: readonly LoadNode[], phones: number): Promise<ClinicLoad> {
   const main = nodes[0].base;
@@ -61,11 +64,12 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
   const seats = Array.from({ length: phones }, (_, i) => {
     return {
       base: nodes[i % nodes.length].base,
-      token: `load-phone-${String(i).padStart(13, '0')}`
+      token: `load-phone-${String(i).padStart(13, '0')}`,
+      hall: `10.0.0.${Math.floor(i / PHONES_A_HALL)}`
     };
   });
-  await inGroups(seats, 25, async ({ base, token }) => {
-    const { seat } = (await askNode(base, `/api/clinic/${code}/join`, { token })).answer;
+  await inGroups(seats, 25, async ({ base, token, hall }) => {
+    const { seat } = (await askNode(base, `/api/clinic/${code}/join`, { token }, '', hall)).answer;
     followed.push(
       follow(`${base}/api/clinic/${code}/feed?seat=${seat}`, '', stop.signal, () => {})
     );

@@ -43,11 +43,15 @@ function told<T>(child: ChildProcess): Promise<T> {
   });
 }
 
-/** Asks a node. Throws on anything but yes. @param cookie of the guide */
-export async function askNode(base: string, path: string, body: unknown, cookie = '') {
+/**
+ * Asks a node. Throws on anything but yes.
+ * @param cookie of the guide
+ * @param from an address that a proxy in front would have seen, where the node is told of one
+ */
+export async function askNode(base: string, path: string, body: unknown, cookie = '', from = '') {
   const response = await insist(`${base}${path}`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json', cookie },
+    headers: { 'content-type': 'application/json', cookie, 'x-forwarded-for': from },
     body: JSON.stringify(body)
   });
   const text = await response.text();

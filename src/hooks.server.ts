@@ -2,7 +2,10 @@ import { building } from '$app/environment';
 import { isFromElsewhere } from '$lib/server/elsewhere';
 import { describeError, log } from '$lib/server/log';
 import { metrics } from '$lib/server/runtime';
+import { SecurityLog } from '$lib/server/security-log';
 import { json, type Handle, type HandleServerError } from '@sveltejs/kit';
+
+const security = new SecurityLog();
 
 /**
  * Counts and times every answer, keeps whatever belongs to somebody out of every cache, and refuses
@@ -14,6 +17,8 @@ export const handle: Handle = async ({ event, resolve }) => {
     ? json({ error: 'This was sent by another page.' }, { status: 403 })
     : await resolve(event);
   if (building) return response;
+  const { method } = event.request;
+  security.note({ method, route: event.route.id ?? '', status: response.status });
   metrics.answered(response.status, (performance.now() - from) / 1000);
   if (!response.headers.has('cache-control')) {
     response.headers.set('cache-control', 'private, no-store');

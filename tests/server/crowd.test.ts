@@ -26,6 +26,19 @@ describe('a hall of five hundred phones behind one address', () => {
   const join = (token: string, code: string, address: string) =>
     ask('/api/clinic/[code]/join', { body: { token }, params: { code }, address });
 
+  test('one address cannot take the seats of a whole room, nor those of another address', async () => {
+    const { code } = await newClinic(jar);
+    const enter = async (address: string) => (await join(newToken(), code, address)).status;
+    const statuses: number[] = [];
+    for (let i = 0; i < 1000; i++) statuses.push(await enter(ELSEWHERE));
+    const taken = statuses.filter((status) => status === 200).length;
+    expect(taken).toBeGreaterThan(PHONES);
+    // Within the seconds that this takes a few more come free.
+    expect(taken).toBeLessThan(900);
+    expect(new Set(statuses)).toEqual(new Set([200, 429]));
+    expect(await enter(HALL)).toBe(200);
+  });
+
   /** Tries codes until it is stopped. @returns how many it could try */
   async function guess(address: string): Promise<number> {
     for (let tried = 0; tried < 2 * PHONES; tried++) {

@@ -1,8 +1,8 @@
-import { roomColumns, roomIn, type Room } from './rooms';
+import { sql } from 'kysely';
+import { participantId, roomColumns, roomIn, type Room } from './rooms';
 import type { Db } from './store';
 import type { Stored } from './submissions';
 import { queryBatcher } from './query-batcher';
-import { hashToken } from './token';
 
 /** A phone's own token, the code it came in with, and the id of the answer it sends. */
 export interface Ask {
@@ -26,15 +26,17 @@ export interface ParticipantLook {
  * @returns null where the code leads to no room; a room may be dead
  */
 export const lookUp = queryBatcher(async (db, asks: Ask[]): Promise<(ParticipantLook | null)[]> => {
-  const [rooms, seats] = await Promise.all([roomsOf(db, asks), seatsOf(db, asks)]);
-  return asks.map(({ code, token, id }) => {
+  const rooms = await roomsOf(db, asks);
+  const keys = asks.map(({ code, token, id }) => {
     const room = rooms.get(code);
+    return { room, seat: room ? participantId(room.id, token) : '', id };
+  });
+  const [counts, same] = await Promise.all([countsOf(db, keys), storedUnder(db, keys)]);
+  return keys.map(({ room, seat, id }) => {
     if (!room) return null;
-    const hash = hashToken(token);
-    const rows = seats.filter((row) => row.room_id === room.id && row.token_hash === hash);
-    const same = rows.find((row) => row.sent === id);
-    const { seat = null, count = 0 } = rows[0] ?? {};
-    return { room, seat, count: Number(count), before: same && storedIn(same) };
+    const count = counts.get(seat);
+    const before = same.get(nameOf(seat, id));
+    return { room, seat: count === undefined ? null : seat, count: count ?? 0, before };
   });
 });
 
@@ -48,19 +50,18 @@ async function roomsOf(db: Db, asks: Ask[]): Promise<Map<string, Room>> {
   return new Map(rows.map((row) => [row.code, roomIn(row)]));
 }
 
-/** Each seat that a token has in a room of the codes, with what it has sent under one of the ids. */
-function seatsOf(db: Db, asks: Ask[]) {
-  const codes = unique(asks.map(({ code }) => code));
-  const hashes = unique(asks.map(({ token }) => hashToken(token)));
-  const ids = unique(asks.map(({ id }) => id));
-  return db
-    .selectFrom('rooms')
-    .innerJoin('seats', 'seats.room_id', 'rooms.id')
-    .leftJoin('submissions as same', (join) =>
-      join.onRef('same.scope', '=', 'seats.id').on('same.id', 'in', ids)
-    )
-    .select(['seats.room_id', 'seats.token_hash', 'seats.id as seat'])
-    .select(['same.id as sent', 'same.payload_hash', 'same.reply'])
+interface Key {
+  seat: string;
+  id: string;
+}
+
+const nameOf = (seat: string, id: string) => `${seat} ${id}`;
+
+/** How much each of the seats that there are has sent. */
+async function countsOf(db: Db, keys: readonly Key[]): Promise<Map<string, number>> {
+  const rows = await db
+    .selectFrom('seats')
+    .select('seats.id')
     .select((of) =>
       of
         .selectFrom('submissions')
@@ -68,14 +69,25 @@ function seatsOf(db: Db, asks: Ask[]) {
         .whereRef('submissions.scope', '=', 'seats.id')
         .as('count')
     )
-    .where('rooms.code', 'in', codes)
-    .where('seats.token_hash', 'in', hashes)
+    .where('seats.id', 'in', unique(keys.map(({ seat }) => seat)))
     .execute();
+  return new Map(rows.map(({ id, count }) => [id, Number(count)]));
 }
 
-function storedIn(row: { payload_hash: string | null; reply: string | null }): Stored | undefined {
-  const { payload_hash, reply } = row;
-  return payload_hash === null || reply === null ? undefined : { payload_hash, reply };
+/**
+ * What is stored under these very pairs of seat and id: each seat with each id would be the square of a
+ * room that votes together.
+ */
+async function storedUnder(db: Db, keys: readonly Key[]): Promise<Map<string, Stored>> {
+  const pairs = keys.map(({ seat, id }) => sql`(${seat}, ${id})`);
+  const rows = await db
+    .selectFrom('submissions')
+    .select(['scope', 'id', 'payload_hash', 'reply'])
+    .where(sql<boolean>`(scope, id) in (values ${sql.join(pairs)})`)
+    .execute();
+  return new Map(
+    rows.map(({ scope, id, payload_hash, reply }) => [nameOf(scope, id), { payload_hash, reply }])
+  );
 }
 
 const unique = (texts: string[]): string[] => [...new Set(texts)];

@@ -148,8 +148,17 @@ export function participantId(room: string, token: string): string {
   return hashToken(`seat ${hashToken(token)} ${room}`);
 }
 
-/** The seat of the phone that made this token; a phone that comes back has its place again. */
-export async function admit(db: Db, room: Room, token: string, now: string): Promise<string> {
+/**
+ * The seat of the phone that made this token; a phone that comes back has its place again.
+ * @param refuseCrowd throws where too many new ones have come from the same place
+ */
+export async function admit(
+  db: Db,
+  room: Room,
+  token: string,
+  now: string,
+  refuseCrowd: () => void = () => {}
+): Promise<string> {
   const token_hash = hashToken(token);
   const id = participantId(room.id, token);
   if (await hasParticipant(db, id)) return id;
@@ -157,6 +166,7 @@ export async function admit(db: Db, room: Room, token: string, now: string): Pro
   if (room.door_closed_at !== null) throw new Refusal(403, CLOSED);
   if ((await participantsIn(db, room.id)) >= MOST_PARTICIPANTS)
     throw new Refusal(429, 'The room is full.');
+  refuseCrowd();
   // The door is looked at by the same statement: nobody slips in behind its closing, on any node.
   const { numInsertedOrUpdatedRows: made } = await db
     .insertInto('seats')

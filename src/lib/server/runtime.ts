@@ -23,6 +23,12 @@ export const metrics = new Metrics();
 export const limits = {
   /** A phone making tries or votes: one every two seconds for long, a queue of days at once. */
   sender: new RateLimiter({ burst: 120, perMinute: 60 }),
+  /**
+   * New seats in one room from one address: a club hall behind one is in at once, a full one within five
+   * minutes, as its phones ask again by themselves; and who wants to take all the seats leaves the guide
+   * time to close the door.
+   */
+  seats: new RateLimiter({ burst: 700, perMinute: 300 }),
   /** New spaces from one address: a club's office, not a flood. */
   opening: new AddressLimit({
     each: { burst: 20, perMinute: 1 },

@@ -1,5 +1,5 @@
 import { phoneViewOf } from '$lib/server/clinic-view';
-import { answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
+import { addressOf, answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
 import { admit } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -13,7 +13,10 @@ export const POST: RequestHandler = (event) =>
     const { token } = await bodyOf(event, clinicRequest.join);
     takeOne(limits.sender, token);
     const room = await roomAsked(event);
-    const seat = await admit(await database(), room, token, timeNow());
+    const hall = `${room.id} ${addressOf(event)}`;
+    const seat = await admit(await database(), room, token, timeNow(), () =>
+      takeOne(limits.seats, hall)
+    );
     (await runtime()).feed.changed(room.id);
     return { ...phoneViewOf(room), seat };
   });

@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { errorText, publishedChecks } from '../../../src/lib/app/trust/checks';
+import { blocksOf, sectionOf, spansOf } from '../../../src/lib/app/trust/markdown';
+
+const doc = (name: string) =>
+  readFileSync(new URL(`../../../docs/${name}.md`, import.meta.url), 'utf8');
+
+test('a document of ours is read as what it is, and its markup is no markup of a page', () => {
+  const text =
+    '# A *b*\n\nWords and\n`<b>code</b>`.\n\n- one\n  more\n- **two**\n\n| a | b |\n| - | - |\n| 1 | 2 |';
+  const plain = (text: string) => ({ kind: 'plain', text });
+  expect(blocksOf(text)).toEqual([
+    { kind: 'heading', level: 1, text: [plain('A '), { kind: 'em', text: 'b' }] },
+    {
+      kind: 'paragraph',
+      text: [plain('Words and '), { kind: 'code', text: '<b>code</b>' }, plain('.')]
+    },
+    { kind: 'list', items: [[plain('one more')], [{ kind: 'strong', text: 'two' }]] },
+    { kind: 'table', head: [[plain('a')], [plain('b')]], rows: [[[plain('1')], [plain('2')]]] }
+  ]);
+  expect(spansOf('see [a *page*](x.md).').map(({ text }) => text)).toEqual([
+    'see ',
+    'a ',
+    'page',
+    '.'
+  ]);
+});
+
+test('the known faults and the trade’s table are found where the page looks for them', () => {
+  const faults = sectionOf(blocksOf(doc('model')), 'What is wrong with it');
+  expect(faults.map(({ kind }) => kind)).toContain('list');
+  expect(blocksOf(doc('trade-check')).filter(({ kind }) => kind === 'table')[0]).toMatchObject({
+    head: expect.arrayContaining([[{ kind: 'plain', text: 'trade' }]])
+  });
+  expect(sectionOf(faults, 'No such heading')).toEqual([]);
+});
+
+test('each published value is met, and its error is told', () => {
+  // As in tests/published: a digit of the density, half a per cent of a drag read off a curve.
+  for (const { what, error } of publishedChecks()) expect(Math.abs(error), what).toBeLessThan(6e-3);
+  expect([0.0004, -0.0123].map(errorText)).toEqual(['under 0.1 %', '1.2 %']);
+});
