@@ -1,5 +1,13 @@
 import { phoneViewOf } from '$lib/server/clinic-view';
-import { addressOf, answering, bodyOf, database, roomAsked, takeOne, timeNow } from '$lib/server/http';
+import {
+  addressOf,
+  answering,
+  bodyOf,
+  database,
+  roomAsked,
+  takeOne,
+  timeNow
+} from '$lib/server/http';
 import { admit } from '$lib/server/rooms';
 import { limits, runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
