@@ -63,6 +63,12 @@ test.describe('without a connection', () => {
       await page.evaluate(() => navigator.serviceWorker.ready);
       await context.setOffline(true);
       for (const address of addresses) await open(page, address);
+      // What is not kept says so, in the app's own look.
+      for (const address of ['/guide', '/no-such-page']) {
+        await open(page, address);
+        await expect(page.getByRole('heading', { level: 1 })).toHaveText('No connection');
+        await expect(page.getByRole('link', { name: 'Lessons', exact: true })).toBeVisible();
+      }
     }
   );
 });

@@ -1,13 +1,4 @@
-import { blocksOf, sectionOf } from '$lib/app/trust';
-import model from '../../../docs/model.md?raw';
-import trade from '../../../docs/trade-check.md?raw';
+import { knownFaults, tradeTable } from '$lib/app/trust';
 import type { PageLoad } from './$types';
 
-export const load: PageLoad = () => {
-  return {
-    faults: sectionOf(blocksOf(model), 'What is wrong with it'),
-    trade: blocksOf(trade)
-      .filter(({ kind }) => kind === 'table')
-      .slice(0, 1)
-  };
-};
+export const load: PageLoad = () => ({ faults: knownFaults(), trade: tradeTable() });

@@ -1,5 +1,4 @@
-import { blocksOf } from '$lib/app/trust';
-import model from '../../../../docs/model.md?raw';
+import { modelPage } from '$lib/app/trust';
 import type { PageLoad } from './$types';
 
-export const load: PageLoad = () => ({ blocks: blocksOf(model) });
+export const load: PageLoad = () => ({ blocks: modelPage() });

@@ -1,0 +1,15 @@
+import model from '../../../../docs/model.md?raw';
+import trade from '../../../../docs/trade-check.md?raw';
+import { blocksOf, sectionOf, type Block } from './markdown';
+
+/** The model's own page, whole. */
+export const modelPage = (): Block[] => blocksOf(model);
+
+/** What is known to be wrong with the model. */
+export const knownFaults = (): Block[] => sectionOf(modelPage(), 'What is wrong with it');
+
+/** What guides see, beside the model. */
+export const tradeTable = (): Block[] =>
+  blocksOf(trade)
+    .filter(({ kind }) => kind === 'table')
+    .slice(0, 1);
