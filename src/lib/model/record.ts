@@ -10,7 +10,7 @@ export interface Hop {
   t_s: number;
   /** Horizontal distance flown, m, positive towards the angler. */
   length_m: number;
-  /** Highest clearance, m. */
+  /** Highest above the bottom below it and above where it left it, m: to fall off a ledge is no height. */
   height_m: number;
   duration_s: number;
 }
@@ -71,6 +71,8 @@ export class RunRecord {
   readonly events: RunEvent[] = [];
   private flight: Hop | null = null;
   private flightStartX_m = 0;
+  /** Where the bait last lay on the bottom, m; before it ever did, heights count from the bottom alone. */
+  private takeOffZ_m = -Infinity;
   private peakHeight_m = 0;
   private peakTension_N = 0;
   private airborne_s = 0;
@@ -86,6 +88,7 @@ export class RunRecord {
   ) {
     const { x, nodes } = solver.state;
     this.isTouching = solver.state.isTouching;
+    if (this.isTouching) this.takeOffZ_m = solver.state.z[nodes - 1];
     this.startX_m = x[nodes - 1];
     this.towardsAngler = -Math.sign(this.startX_m);
     this.touched = new Array<boolean>(stones).fill(false);
@@ -102,9 +105,11 @@ export class RunRecord {
     this.isTouching = clearance < CONTACT_TOLERANCE_M;
     this.noteStone(t_s);
     this.peakTension_N = Math.max(this.peakTension_N, this.solver.tensionNow(0));
-    this.peakHeight_m = Math.max(this.peakHeight_m, clearance);
+    const rise = Math.min(clearance, state.z[n] - this.takeOffZ_m);
+    this.peakHeight_m = Math.max(this.peakHeight_m, rise);
+    if (this.isTouching) this.takeOffZ_m = state.z[n];
     if (!this.isTouching) this.airborne_s += step_s;
-    this.follow(t_s, x, clearance);
+    this.follow(t_s, x, rise);
     if (!this.isTouching || Math.hypot(state.vx[n], state.vz[n]) > REST_SPEED_M_S) {
       this.rest_s = t_s;
       this.airborneToRest_s = this.airborne_s;
@@ -120,13 +125,13 @@ export class RunRecord {
     this.lastStone = stone;
   }
 
-  private follow(t_s: number, x_m: number, clearance_m: number): void {
+  private follow(t_s: number, x_m: number, rise_m: number): void {
     if (!this.isTouching && !this.flight) {
       this.flight = { t_s, length_m: 0, height_m: 0, duration_s: 0 };
       this.flightStartX_m = x_m;
     }
     if (!this.flight) return;
-    this.flight.height_m = Math.max(this.flight.height_m, clearance_m);
+    this.flight.height_m = Math.max(this.flight.height_m, rise_m);
     this.flight.length_m = this.towardsAngler * (x_m - this.flightStartX_m);
     this.flight.duration_s = t_s - this.flight.t_s;
     if (!this.isTouching) return;

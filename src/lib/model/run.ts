@@ -8,8 +8,15 @@ import type { Point, TipPath } from './tip-path';
 
 /** Rod input is taken, the trace is written and the step length is chosen once a tick, s. */
 export const TICK_S = 1 / ROD_RATE_HZ;
-/** A tick holds this many of the shortest steps (1.25 ms); a step is 1, 2, 4, … of them. */
-const SHORTEST_STEPS_A_TICK = 8;
+/** A tick holds this many of the finest steps (78 µs); a step is 1, 2, 4, … of them. */
+const FINEST_STEPS_A_TICK = 128;
+/**
+ * Steps this short (1.25 ms, in finest ones) follow what rod and bait do. Shorter ones are taken only where
+ * a step changes a speed by more than SNAP_M_S: a metre of line that whirls a bait round turns by too much
+ * for one round of Newton, and would pull by kilonewtons that nobody put in.
+ */
+const SHORT = 16;
+const SNAP_M_S = 5;
 /**
  * A step is taken again at half the length when it changes some node's speed by more than this, m/s.
  * Smaller is slower and more accurate; the bench prints both.
@@ -18,14 +25,25 @@ const SPEED_CHANGE_LIMIT_M_S = 0.5;
 /** Doubling a step doubles the change: only done when that stays well within what is allowed. */
 const SPEED_CHANGE_TO_DOUBLE_M_S = SPEED_CHANGE_LIMIT_M_S / 3;
 
-/** The reel stops when this little line is left, m. */
-const SHORTEST_LINE_M = 0.5;
+/** Nobody winds on when this little line is left outside the tip, m (common practice, no source). */
+const SHORTEST_LINE_M = 1;
+/**
+ * Pull at which the reel's clutch slips, N (common practice, no source: some 6 kgf). Without it a reel pulls
+ * as hard as the line is stiff.
+ */
+const CLUTCH_N = 60;
 
 /** A hook feels the line's direction over this length, m: that of a single piece depends on their number. */
 const LEAD_M = 0.25;
 
 /** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.2.0';
+export const MODEL_VERSION = '1.3.0';
+
+/** Largest change of a speed with which a step of that size is kept, m/s. */
+function limitFor(size: number): number {
+  if (size > SHORT) return SPEED_CHANGE_LIMIT_M_S;
+  return size > 1 ? SNAP_M_S : Infinity;
+}
 
 export interface Result extends Summary {
   trace: Trace;
@@ -42,11 +60,11 @@ export class Run {
   private readonly saved: LineState;
   private readonly loads: ExternalLoads;
   private readonly startLength_m: number;
-  /** Line that a free spool has given, m. */
+  /** Line that a free spool or a slipping clutch has given, m. */
   private given_m = 0;
   private readonly tip: Point = { x: 0, z: 0 };
-  /** Length of the next step in shortest steps. */
-  private size = 4;
+  /** Length of the next step in finest steps. */
+  private size = 4 * SHORT;
   private shortestStep_s = TICK_S;
   private ticks = 0;
 
@@ -102,18 +120,18 @@ export class Run {
   }
 
   private tickFollowingMotion(): void {
-    for (let done = 0; done < SHORTEST_STEPS_A_TICK;) {
+    for (let done = 0; done < FINEST_STEPS_A_TICK;) {
       let size = this.size;
       while (done % size !== 0) size /= 2;
-      const share = size / SHORTEST_STEPS_A_TICK;
-      const limit = size > 1 ? SPEED_CHANGE_LIMIT_M_S : Infinity;
-      const change = this.step(done / SHORTEST_STEPS_A_TICK + share, share * TICK_S, limit);
+      const share = size / FINEST_STEPS_A_TICK;
+      const limit = limitFor(size);
+      const change = this.step(done / FINEST_STEPS_A_TICK + share, share * TICK_S, limit);
       if (change > limit) {
         this.size = size / 2;
         continue;
       }
       done += size;
-      const mayDouble = change < SPEED_CHANGE_TO_DOUBLE_M_S && size < SHORTEST_STEPS_A_TICK;
+      const mayDouble = change < SPEED_CHANGE_TO_DOUBLE_M_S && size < FINEST_STEPS_A_TICK;
       this.size = mayDouble ? 2 * size : size;
     }
   }
@@ -126,12 +144,14 @@ export class Run {
     this.path.at(end_s, this.tip);
     this.reel(end_s, step_s);
     const { x, nodes } = solver.state;
-    solver.step(step_s, this.tip, this.loads.at(end_s, x[nodes - 1]));
+    const isFree = this.setup.start.spool === 'free' && !this.loads.hasTouched;
+    solver.step(step_s, this.tip, this.loads.at(end_s, x[nodes - 1]), isFree);
     const change = solver.lastChange_m_s;
     if (change > limit_m_s) {
       solver.state.copyFrom(this.saved);
       return change;
     }
+    this.given_m += isFree ? solver.spool.given_m : this.slipped_m();
     this.record.step(end_s, step_s);
     this.follow(end_s, step_s);
     this.shortestStep_s = Math.min(this.shortestStep_s, step_s);
@@ -159,14 +179,17 @@ export class Run {
     if (this.loads.isParted && !wasParted) solver.breakOff();
   }
 
-  /** Sets the length of line for a step. A free spool gives as much as the bait draws, for nothing. */
+  /** Line that the reel's clutch lets slip after a step that left more pull than it holds, m. */
+  private slipped_m(): number {
+    const { solver, line } = this.parts;
+    const over_N = solver.tensionNow(0) - CLUTCH_N;
+    const length_m = solver.pieceLength_m * line.segments;
+    return over_N > 0 ? (over_N * length_m) / line.axialStiffness_N[0] : 0;
+  }
+
+  /** Sets the length of line for a step. */
   private reel(end_s: number, step_s: number): void {
     const { solver } = this.parts;
-    const isFree = this.setup.start.spool === 'free' && !this.loads.hasTouched;
-    if (isFree) {
-      const out = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
-      this.given_m += Math.max(0, solver.drawnLength() - out);
-    }
     const taken = this.path.lineIn_m(end_s) - this.path.lineIn_m(end_s - step_s);
     const length_m = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
     solver.setLength(Math.max(length_m, SHORTEST_LINE_M), taken / step_s);

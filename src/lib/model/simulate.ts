@@ -2,6 +2,7 @@ import { LineRecorder } from './line-history';
 import type { RecordedRun } from './recorded-run';
 import type { Move } from './move';
 import { Run, TICK_S, type Result } from './run';
+import { checkCost } from './run-cost';
 import { runsInUse } from './runs-ahead';
 import { parseScenario, type Scenario, type Setup } from './scenario';
 import { tipPathOf } from './tip-path';
@@ -40,11 +41,12 @@ export class ScenarioRun {
   private readonly recorder: LineRecorder | null;
   private left: number;
 
-  /** Throws ScenarioError when the line cannot be laid. */
+  /** Throws ScenarioError when the line cannot be laid, or the run would take too long. */
   constructor({ move, hold_s, ...setup }: Scenario, isRecorded: boolean) {
     this.setup = setup;
     this.move = move;
     const path = tipPathOf(setup, move);
+    checkCost(setup, path.duration_s, hold_s);
     this.run = new Run(setup, path);
     this.left = Math.ceil((path.duration_s + hold_s) / TICK_S - 1e-9);
     this.recorder = isRecorded ? new LineRecorder(this.run.nodes.x.length) : null;

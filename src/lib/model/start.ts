@@ -26,6 +26,9 @@ const TIP_MASS_KG = 0.004;
 /** A bait that has just met the water is this far under it, m. */
 const SPLASH_Z_M = -0.02;
 
+/** A line shorter than this from tip to bait has no direction, m. */
+const SHORTEST_CHORD_M = 0.05;
+
 export interface Start {
   readonly line: Line;
   readonly bait: Bait;
@@ -43,6 +46,9 @@ export function startOf(setup: Setup, tip: Point): Start {
   const { bait_x_m, slack_m = 0 } = setup.start;
   const isSplash = setup.start.line === 'splash';
   const place = isSplash ? { x: bait_x_m, z: SPLASH_Z_M } : restOnBottom(bottom, bait_x_m);
+  if (chordOf(tip, place) < SHORTEST_CHORD_M) {
+    throw new ScenarioError('start.bait_x_m', bait_x_m, 'puts the bait at the tip of the rod');
+  }
   const line = lineOf(setup, water, chordOf(tip, place) + slack_m);
   const rod = rodBendOf(setup);
   const wind_m_s = setup.wind_m_s * Math.sign(bait_x_m);
