@@ -12,7 +12,7 @@ const weightsByHeight: Generator = {
     const cast_m = ft(pick(random, [22, 26, 30]));
     const setup = drawGear(random, { slack_m: inch(1), cast_m });
     const pairs = [1 / 4, 1 / 2, 3 / 4, 1].flatMap((ounces) =>
-      [0.5, 0.9, 1.3].map((s) => ({ ounces, s }))
+      [0.4, 0.9, 2].map((s) => ({ ounces, s }))
     );
     return orderBy({
       ask: `${saidOut(setup.water.depth_m)} of water. Three jigs with the same skirt, ${saidOut(cast_m)} out. You lift each from 10 to 11 o’clock. Which goes highest? Highest first.`,
