@@ -107,7 +107,7 @@ export class RunRecord {
     this.peakTension_N = Math.max(this.peakTension_N, this.solver.tensionNow(0));
     const rise = Math.min(clearance, state.z[n] - this.takeOffZ_m);
     this.peakHeight_m = Math.max(this.peakHeight_m, rise);
-    if (this.isTouching) this.takeOffZ_m = state.z[n];
+    if (this.isTouching) this.takeOffZ_m = state.z[n] - clearance;
     if (!this.isTouching) this.airborne_s += step_s;
     this.follow(t_s, x, rise);
     if (!this.isTouching || Math.hypot(state.vx[n], state.vz[n]) > REST_SPEED_M_S) {
