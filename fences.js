@@ -115,6 +115,10 @@ export const features = {
     may: ['shell', 'record'],
     because: 'a rod, a line and a jig are the same wherever they are chosen'
   },
+  explore: {
+    may: ['shell', 'record', 'gear'],
+    because: 'a chart is of gear and water, and of nobody’s tries'
+  },
   testbench: {
     may: ['shell', 'record', 'gear'],
     because: 'gear is tested without a lesson, a try or a guide'

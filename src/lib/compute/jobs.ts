@@ -1,5 +1,6 @@
 import { TICK_S } from '../model';
 import type * as Fit from './jobs/fit';
+import type * as Figures from './jobs/figures';
 import type * as Correct from './jobs/correct';
 import type * as Grade from './jobs/grade';
 import type * as Jig from './jobs/jig';
@@ -45,6 +46,8 @@ export interface Jobs {
   jig: JobOf<typeof Jig.jigFor>;
   /** What a session of tests tells of its gear. */
   fit: JobOf<typeof Fit.fitted>;
+  /** What runs come to, for a chart. */
+  figures: JobOf<typeof Figures.figuresOfRuns>;
 }
 
 export type JobName = keyof Jobs;
@@ -107,6 +110,11 @@ export const JOBS: Jobs = {
     cost_s: ({ tests }) => FITTED_TEST_S * tests.length,
     runs: 700,
     isWhole: true
+  },
+  figures: {
+    load: async () => (await import('./jobs/figures')).figuresOfRuns,
+    cost_s: few,
+    runs: 10
   }
 };
 

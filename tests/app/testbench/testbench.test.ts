@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { demoSession, newSession, withOutfit } from '../../../src/lib/app/testbench/new-session';
+import {
+  demoSession,
+  newTestSession,
+  withOutfit
+} from '../../../src/lib/app/testbench/new-session';
 import { heldOutText, withOwnNumbers } from '../../../src/lib/app/testbench/report-words';
 import {
   residualScale,
@@ -37,7 +41,7 @@ describe('the demo', () => {
 describe('a session', () => {
   test('begins in a pool with the outfit as labelled, never with what was fitted to it', () => {
     const own = withOwnNumbers(anOutfit('o1'), demo, result, made.at);
-    const session = newSession(made, own);
+    const session = newTestSession(made, own);
     expect(session.gear.rod?.length_m).toBeCloseTo(1.8, 9);
     expect(session).toMatchObject({ outfit: 'o1', tests: [] });
     expect(v.safeParse(testSession, session).success).toBe(true);
@@ -46,7 +50,7 @@ describe('a session', () => {
   test('takes the drop of its outfit, and leaves that of another behind', () => {
     const drop = { distance_m: 2, times_s: [2], temperature_C: 15 };
     const timed = anOutfit('o1', { jig: { ...anOutfit('o1').jig, drop } });
-    const session = newSession(made, timed);
+    const session = newTestSession(made, timed);
     expect(session.drop).toEqual(drop);
     expect(withOutfit(session, anOutfit('o2')).drop).toBeUndefined();
   });

@@ -13,7 +13,8 @@ export const ROOMS = [
       '/homework',
       '/gear',
       '/film',
-      '/tests'
+      '/tests',
+      '/explore'
     ]
   },
   { name: 'Questions', address: '/quiz', holds: ['/quiz', '/standing', '/print-quiz'] },

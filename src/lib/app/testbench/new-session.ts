@@ -14,7 +14,7 @@ const POOL: SetupInput = {
 type Made = Pick<TestSession, 'id' | 'at' | 'on'>;
 
 /** An empty session, with this outfit if there is one. */
-export function newSession(made: Made, outfit: Outfit | undefined): TestSession {
+export function newTestSession(made: Made, outfit: Outfit | undefined): TestSession {
   const session = { ...made, ...BLANK, name: 'New session', gear: POOL };
   return outfit ? withOutfit(session, outfit) : session;
 }
