@@ -129,7 +129,7 @@ test(
     await expect(phones[1].getByText('take it after that')).toBeVisible();
     await expect(phones[1].getByRole('row', { name: /^Exactly one foot/ })).toContainText(/\d/);
     await expect(phones[1].getByText('About 2 ft right')).toBeVisible();
-    await expect(phones[1].getByText(/lies \d+\sft out.*You said: /)).toBeVisible();
+    await expect(phones[1].getByText(/sits \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();
     await expect(page.getByRole('heading', { name: 'Drills to take along' })).toBeVisible();
     await page.getByRole('button', { name: 'Open it again' }).click();
