@@ -55,7 +55,7 @@ if (strange.length > 0) {
 
 const page = `# What is used, and why
 
-Written by \`npm run dependencies\` from the lockfile; a test holds it against it. Every part, with its hash, is in
+Written by \`npm run licences\` from the lockfile; a test holds it against it. Every part, with its hash, is in
 [bill-of-materials.json](bill-of-materials.json) (CycloneDX 1.5). Of what is served no licence
 asks for more than to be named; of what is under MPL-2.0 the source is where the library is, unchanged.
 
@@ -106,7 +106,7 @@ const isChecking = process.argv.includes('--check');
 for (const [path, text] of Object.entries(files)) {
   if (!isChecking) writeFileSync(join(root, path), text);
   else if (readFileSync(join(root, path), 'utf8') !== text) {
-    throw new Error(`${path} is not what the lockfile says: npm run dependencies`);
+    throw new Error(`${path} is not what the lockfile says: npm run licences`);
   }
 }
 say(

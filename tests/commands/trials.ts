@@ -70,7 +70,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run demo': { says: /guide\/open#\w/ },
   'npm run backup': { given: '-- saved.jsonl', says: /rows are in saved\.jsonl/ },
   'npm run restore': { given: '-- saved.jsonl', says: /rows were put back/ },
-  'npm run dependencies': { given: '-- --check', says: /are written down/ },
+  'npm run licences': { given: '-- --check', says: /are written down/ },
   'npm run audit': { says: /Known faults in what is served|NOT AUDITED/ },
   'npm run rollback': { says: /taken back/ },
   'npm run crash-test': { given: '-- --rounds 1', says: /"rounds":1,.*"lost":0,"doubled":0/ },
