@@ -1,4 +1,5 @@
 import type { Pixel } from './frame';
+import { solveLinear } from './linear';
 
 /** A place in the filmed upright plane, m: x to the right, z up. */
 export interface PlanePoint {
@@ -23,33 +24,10 @@ export function homographyOf(
     rows.push([u, v, 1, 0, 0, 0, -u * x, -v * x, x]);
     rows.push([0, 0, 0, u, v, 1, -u * z, -v * z, z]);
   });
-  return solved(rows);
+  return solveLinear(rows);
 }
 
 export function throughHomography(h: Homography, { x_px: u, y_px: v }: Pixel): PlanePoint {
   const w = h[6] * u + h[7] * v + 1;
   return { x_m: (h[0] * u + h[1] * v + h[2]) / w, z_m: (h[3] * u + h[4] * v + h[5]) / w };
-}
-
-/** A pivot smaller than this share of the largest means the points lie on one line. */
-const SINGULAR = 1e-12;
-
-/** Gaussian elimination with pivots of rows [A | b]; the rows are used up. */
-function solved(rows: number[][]): number[] | null {
-  const n = rows.length;
-  const largest = Math.max(...rows.flat().map(Math.abs));
-  for (let column = 0; column < n; column++) {
-    let pivot = column;
-    for (let row = column + 1; row < n; row++) {
-      if (Math.abs(rows[row][column]) > Math.abs(rows[pivot][column])) pivot = row;
-    }
-    if (Math.abs(rows[pivot][column]) < SINGULAR * largest) return null;
-    [rows[column], rows[pivot]] = [rows[pivot], rows[column]];
-    for (let row = 0; row < n; row++) {
-      if (row === column) continue;
-      const share = rows[row][column] / rows[column][column];
-      for (let k = column; k <= n; k++) rows[row][k] -= share * rows[column][k];
-    }
-  }
-  return rows.map((row, i) => row[n] / row[i]);
 }

@@ -54,7 +54,9 @@ export const rodInputSchema = v.pipe(
     elevation_deg: angles,
     azimuth_deg: angles,
     /** Line taken in by the reel since the start, m; negative is line given. */
-    line_in_m: v.optional(samples(-60, 60, MOST_SAMPLES))
+    line_in_m: v.optional(samples(-60, 60, MOST_SAMPLES)),
+    /** Made with a rod before a camera; without it, on a screen or with a phone. The physics is the same. */
+    rod: v.optional(v.literal('real'))
   }),
   v.check((m) => samplesOf(m) > 0, 'elevation_deg or azimuth_deg must be a list'),
   v.check(

@@ -10,3 +10,4 @@ export { stretched } from './pace';
 export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
 export { FIRST_GEAR, gearOf, setupOf, type Gear } from './gear';
+export { CameraFault, closeCamera, openCamera } from './camera/open-camera';

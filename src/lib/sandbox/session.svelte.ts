@@ -61,6 +61,10 @@ export class TrySession {
   isHidden = false;
   asksGuess = false;
   onguess: (guess: Guess) => void = () => {};
+  /** Whether a rod before a camera moves it: its picture is over the water then. */
+  isFilmed = $state(false);
+  /** Gives the try that counts where the live one is for the eye only; null where there is none. */
+  retake: ((live: Try) => Try | null) | null = null;
   /** Brings the keys to the rod. */
   takeFocus: () => void = () => {};
   units: Units = 'imperial';
@@ -203,7 +207,9 @@ export class TrySession {
 
   private finish(): void {
     if (!this.live || !this.task) return;
-    const made = this.live.finish(this.task.hold_s);
+    const live = this.live.finish(this.task.hold_s);
+    const made = this.retake ? this.retake(live) : live;
+    if (!made) return this.again();
     this.lastTry = made;
     if (this.isHidden && this.asksGuess) this.phase = 'guessing';
     else this.reveal(made);

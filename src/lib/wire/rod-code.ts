@@ -17,7 +17,8 @@ const letters = v.pipe(v.string(), v.maxLength(MOST_SAMPLES * MOST_DIGITS, 'is t
 const codedRod = v.strictObject({
   elevation: v.union([v.number(), letters]),
   azimuth: v.union([v.number(), letters]),
-  line_in: v.optional(letters)
+  line_in: v.optional(letters),
+  rod: v.optional(v.literal('real'))
 });
 /** A rod input in few letters: a number for an angle that was held, else coded samples. */
 export type CodedRod = v.InferOutput<typeof codedRod>;
@@ -31,24 +32,26 @@ export const rodInLetters = v.pipe(readBy(decodeRod), rodInputSchema);
  * the sixth bit saying that more follow.
  */
 export function encodeRod(input: RodInput): CodedRod {
-  const { elevation_deg, azimuth_deg, line_in_m } = input;
+  const { elevation_deg, azimuth_deg, line_in_m, rod } = input;
   return {
     elevation: encodeAngle(elevation_deg),
     azimuth: encodeAngle(azimuth_deg),
-    ...(line_in_m ? { line_in: encodeList(line_in_m, STEPS_A_METRE) } : {})
+    ...(line_in_m ? { line_in: encodeList(line_in_m, STEPS_A_METRE) } : {}),
+    ...(rod ? { rod } : {})
   };
 }
 
 /** The input again, to the step. Throws DataError naming the field for what was not made by encodeRod. */
 export function decodeRod(coded: unknown): RodInput {
-  const { elevation, azimuth, line_in } = parseData(codedRod, coded);
+  const { elevation, azimuth, line_in, rod } = parseData(codedRod, coded);
   const line = line_in === undefined ? undefined : decodeList(line_in, STEPS_A_METRE, 'line_in');
   return {
     kind: 'rod_input',
     rate_Hz: 100,
     elevation_deg: decodeAngle(elevation, 'elevation'),
     azimuth_deg: decodeAngle(azimuth, 'azimuth'),
-    ...(line ? { line_in_m: line } : {})
+    ...(line ? { line_in_m: line } : {}),
+    ...(rod ? { rod } : {})
   };
 }
 

@@ -1,4 +1,4 @@
-import { CameraFault, closeCamera, openCamera } from './camera';
+import { CameraFault, closeCamera, openCamera } from '$lib/sandbox';
 
 /** Longer than a cast needs; beyond it somebody has forgotten the camera, s. */
 const LONGEST_S = 60;

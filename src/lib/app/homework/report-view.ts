@@ -66,6 +66,7 @@ interface Graded extends KeptGuess {
   reason: string;
   agrees: boolean;
   at: string;
+  input: Pick<RodInput, 'rod'>;
 }
 
 /** What of the homework the words of a try depend on. */
@@ -84,6 +85,7 @@ export function tryWords(
     isLate(graded.at, due) ? 'late' : '',
     `${graded.marks} of 100`,
     planOf(phase, n).isHidden ? 'bait hidden' : 'in sight',
+    graded.input.rod === 'real' ? 'real rod' : '',
     `${formatShare(graded.contact)} on the bottom`,
     guess && `guessed ${guess}`,
     graded.agrees ? '' : 'not as on the phone'

@@ -1,0 +1,66 @@
+/** Angles as a camera gave them, each at its own time. */
+export interface RodRecording {
+  /** s, increasing. */
+  readonly t_s: readonly number[];
+  readonly angle_deg: readonly number[];
+}
+
+/** Half-width of the filter, s: for a quick move, and for one of two seconds and more. */
+const QUICK_S = 0.06;
+const SLOW_S = 0.1;
+const SLOW_MOVE_S = 2;
+/** Farther than so many half-widths a reading has no weight left. */
+const TAIL = 3;
+
+/** How wide a move of this length is filtered, s. */
+export function filterWidth_s(duration_s: number): number {
+  return QUICK_S + (SLOW_S - QUICK_S) * Math.min(Math.max(duration_s / SLOW_MOVE_S, 0), 1);
+}
+
+/**
+ * The recording at even times, `rate_Hz` of them a second, through a Gaussian about each: no phase, so
+ * nothing comes late, and no jitter, which a bait that only comes nearer would add up.
+ */
+export function filtered(recording: RodRecording, rate_Hz: number, width_s: number): number[] {
+  const { t_s, angle_deg } = recording;
+  if (t_s.length === 0) return [];
+  const count = Math.floor((t_s[t_s.length - 1] - t_s[0]) * rate_Hz) + 1;
+  let first = 0;
+  return Array.from({ length: count }, (_, i) => {
+    const now_s = t_s[0] + i / rate_Hz;
+    while (first < t_s.length - 1 && t_s[first] < now_s - TAIL * width_s) first++;
+    return about(t_s, angle_deg, first, now_s, width_s);
+  });
+}
+
+/** A straight line under the Gaussian: a mean alone would pull the ends of a ramp inwards. */
+function about(
+  t_s: readonly number[],
+  values: readonly number[],
+  first: number,
+  now_s: number,
+  width_s: number
+): number {
+  let [sum, sumT, sumTT, sumV, sumTV] = [0, 0, 0, 0, 0];
+  for (let k = first; k < t_s.length && t_s[k] <= now_s + TAIL * width_s; k++) {
+    const away = t_s[k] - now_s;
+    const weight = Math.exp(-0.5 * (away / width_s) ** 2);
+    sum += weight;
+    sumT += weight * away;
+    sumTT += weight * away * away;
+    sumV += weight * values[k];
+    sumTV += weight * away * values[k];
+  }
+  const spread = sum * sumTT - sumT * sumT;
+  // One reading alone within reach: a gap.
+  if (sum === 0) return nearest(t_s, values, now_s);
+  return spread > 1e-9 * sum * sum ? (sumTT * sumV - sumT * sumTV) / spread : sumV / sum;
+}
+
+function nearest(t_s: readonly number[], values: readonly number[], now_s: number): number {
+  const best = t_s.reduce(
+    (near, t, i) => (Math.abs(t - now_s) < Math.abs(t_s[near] - now_s) ? i : near),
+    0
+  );
+  return values[best];
+}
