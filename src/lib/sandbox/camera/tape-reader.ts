@@ -15,7 +15,7 @@ export class TapeReader {
   private tape: Tape | null = null;
   private last: readonly Pixel[] = [];
   private frame: ColorFrame | null = null;
-  private readonly canvas = document.createElement('canvas');
+  private canvas: HTMLCanvasElement | null = null;
 
   constructor(private readonly count: 1 | 2) {}
 
@@ -27,7 +27,8 @@ export class TapeReader {
   take(picture: CanvasImageSource, shape: number): void {
     const width = WIDTH_PX;
     const height = Math.round(WIDTH_PX * shape);
-    Object.assign(this.canvas, this.canvas.height === height ? {} : { width, height });
+    this.canvas ??= document.createElement('canvas');
+    if (this.canvas.height !== height) Object.assign(this.canvas, { width, height });
     const context = this.canvas.getContext('2d', { willReadFrequently: true });
     if (!context) return;
     context.drawImage(picture, 0, 0, width, height);
