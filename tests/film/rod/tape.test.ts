@@ -1,4 +1,11 @@
-import { findTapes, learnTape, liftAngles, StillTaker, type ColorFrame, type Tape } from '$lib/film';
+import {
+  findTapes,
+  learnTape,
+  liftAngles,
+  StillTaker,
+  type ColorFrame,
+  type Tape
+} from '$lib/film';
 import { describe, expect, test } from 'vitest';
 
 const SIZE = { width_px: 320, height_px: 180 };
