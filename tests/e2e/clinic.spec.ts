@@ -82,7 +82,7 @@ test(
 
     await phones[0].reload();
     await expect(options(phones[0]).nth(0)).toHaveAttribute('aria-pressed', 'true');
-    await page.getByText('Hands of those').click();
+    await page.getByText('Hands of people').click();
     const hands = page.locator('.bar').getByRole('textbox').nth(1);
     await hands.fill('5.5');
     await hands.blur();

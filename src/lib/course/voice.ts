@@ -25,11 +25,10 @@ const NOT_SAID: readonly (readonly [what: RegExp, instead: string])[] = [
   [/\b(dearest|oneself|somebody else’s|in its turn|of those)\b/i, 'a plain word'],
   [/\b1 (times|hops|drags|turns|casts|tries)\b/, 'a count that agrees'],
   [/\b(great job|well done|awesome|don’t be|silly|stupid|of course)\b/i, 'nothing'],
-  [/!/, 'a period'],
+  [/[\p{L}\d]!/u, 'a period'],
   [/ & /, 'and'],
   [/\bhalf a met/i, 'a number in each unit'],
-  [/\bclose[sd]? the bail\b|\bopen(s|ed)? the (bail|spool)\b|\bopen spool\b/i, 'free spool'],
-  [/\bcannot\b|\bdo not\b|\bdoes not\b/i, 'a contraction']
+  [/\bclose[sd]? the bail\b|\bopen(s|ed)? the (bail|spool)\b|\bopen spool\b/i, 'free spool']
 ];
 
 /** Converted numbers that a hand would never mean, as they are read in one of the units. */

@@ -3,7 +3,7 @@ const FORMAT = 'feltfoot guide key';
 const TOKEN = /[A-Za-z0-9_-]{22,64}/;
 
 export function keyFile(name: string, link: string): string {
-  const why = 'Whoever has this file or link can open the space. Keep it where you keep keys.';
+  const why = 'Anyone who has this file or link can open the space. Keep it where you keep keys.';
   return `${FORMAT}\nspace: ${name}\nlink: ${link}\n${why}\n`;
 }
 

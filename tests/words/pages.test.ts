@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { saidWrongly } from '../../src/lib/course/voice';
+
+/** What a page's markup says: neither its script nor its style, no comments, and no code in braces. */
+function saidByMarkup(source: string): string {
+  return source
+    .replace(/<(script|style)[\s\S]*?<\/\1>/g, ' ')
+    .replace(/<!--[\s\S]*?-->/g, ' ')
+    .replace(/class="[^"]*"|resolve\('[^']*'\)/g, ' ')
+    .replace(/=\{[^{}]*\}/g, ' ')
+    .replace(/\{[#:/@][^{}]*\}/g, ' ');
+}
+
+/** Sentences in quotes of a script or a module: a capital, words, and a stop. */
+function saidByCode(source: string): string[] {
+  const code = source.replace(/\/\*[\s\S]*?\*\//g, ' ').replace(/^\s*\/\/.*$/gm, ' ');
+  return [...code.matchAll(/(['`])([A-Z][^'`\n]* [^'`\n]*[.:?])\1/g)].map(([, , said]) => said);
+}
+
+const files = ['src/lib/app', 'src/routes', 'src/lib/sandbox'].flatMap((room) =>
+  readdirSync(room, { recursive: true, encoding: 'utf8' }).map((file) => join(room, file))
+);
+const read = (ending: string) =>
+  files
+    .filter((file) => file.endsWith(ending))
+    .map((file) => [file, readFileSync(file, 'utf8')] as const);
+
+test('no page says what no guide says', () => {
+  const faults = read('.svelte').flatMap(([file, source]) => {
+    const script = /<script[\s\S]*?<\/script>/.exec(source)?.[0] ?? '';
+    const lines = saidByMarkup(source)
+      .split('\n')
+      .map((line) => line.trim());
+    return [...lines, ...saidByCode(script)].flatMap((line) =>
+      saidWrongly(line).map((fault) => `${file} ${fault}`)
+    );
+  });
+  expect(faults).toEqual([]);
+});
+
+test('nor do the sentences that pages take from modules, errors among them', () => {
+  const faults = read('.ts').flatMap(([file, source]) =>
+    saidByCode(source).flatMap((line) => saidWrongly(line).map((fault) => `${file} ${fault}`))
+  );
+  expect(faults).toEqual([]);
+});
+
+test('the scan finds what is said in markup and in code, and leaves code alone', () => {
+  expect(saidByMarkup('<p class={whoever}>Whoever <!-- shall --> casts</p>')).toMatch(
+    /Whoever +casts/
+  );
+  expect(saidByMarkup('<script>shall</script>')).not.toMatch(/shall/);
+  expect(saidByCode("const a = 'It shall be down.'; // 'We shall see.'")).toContain(
+    'It shall be down.'
+  );
+});
