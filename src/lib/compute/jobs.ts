@@ -6,6 +6,7 @@ import type * as Grade from './jobs/grade';
 import type * as Jig from './jobs/jig';
 import type * as Poll from './jobs/poll';
 import type * as Questions from './jobs/question';
+import type * as Weights from './jobs/weights';
 
 /** A piece of work that takes more of the model than a page or a server has time for. */
 export interface Job<Given, Made> {
@@ -48,6 +49,8 @@ export interface Jobs {
   fit: JobOf<typeof Fit.fitted>;
   /** What runs come to, for a chart. */
   figures: JobOf<typeof Figures.figuresOfRuns>;
+  /** What each weight of the box does in a water. */
+  weights: JobOf<typeof Weights.weightsFor>;
 }
 
 export type JobName = keyof Jobs;
@@ -59,6 +62,8 @@ export type AtHand = { [Name in JobName]?: Awaited<ReturnType<Jobs[Name]['load']
 
 /** A correction, a question, a jig or a vote that was not met before, s. */
 const NEW_S = 0.5;
+/** A chart of weights that was not met before, s. */
+const CHART_S = 10;
 /** Laying the line and reading the trace of any try, s: without it, short ones would seem to cost nothing. */
 const TRY_S = 0.02;
 /** A tick of a rod that is shaken wildly, at the model's own segments and step, s; of a calm one a tenth. */
@@ -115,6 +120,11 @@ export const JOBS: Jobs = {
     load: async () => (await import('./jobs/figures')).figuresOfRuns,
     cost_s: few,
     runs: 10
+  },
+  weights: {
+    load: async () => (await import('./jobs/weights')).weightsFor,
+    cost_s: () => CHART_S,
+    runs: 150
   }
 };
 

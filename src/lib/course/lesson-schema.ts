@@ -114,7 +114,9 @@ const field = v.strictObject({
   ...heading,
   needs: words,
   steps: words,
-  log: words
+  log: words,
+  /** A chart that the model makes for the learner's own gear. */
+  chart: v.optional(v.literal('weights'))
 });
 
 export const lessonSchema = v.strictObject({

@@ -116,7 +116,8 @@ export default {
         'Three counts with each.',
         'Drag each one foot. Which do you feel better?'
       ],
-      log: ['Six counts', 'The weight you’d fish here, and why']
+      log: ['Six counts', 'The weight you’d fish here, and why'],
+      chart: 'weights'
     }
   ]
 };

@@ -1,0 +1,38 @@
+import { waterWith } from '$lib/course/lessons/fathomley';
+import { FOOT_M, parseSetup, type Setup } from '$lib/model';
+import { withOutfitGear, type OutfitGear } from '$lib/wire';
+
+/** Waters that the chart is made for, as they are said in either units. */
+export const CHART_DEPTHS = [
+  { feet: 10, says: '{10 ft|3 m}' },
+  { feet: 20, says: '{20 ft|6 m}' },
+  { feet: 30, says: '{30 ft|9 m}' }
+] as const;
+export const CHART_WINDS = [
+  { m_s: 0, says: 'calm' },
+  { m_s: 6, says: '{13 mph|6 m/s}' }
+] as const;
+export const CHART_BEDS = ['sand', 'mud', 'clay'] as const;
+
+export interface ChartWater {
+  feet: number;
+  wind_m_s: number;
+  bed: (typeof CHART_BEDS)[number];
+}
+
+/** That water with the learner's gear, or with the lessons' own. Throws ScenarioError where the line cannot reach. */
+export function chartSetup({ feet, wind_m_s, bed }: ChartWater, gear?: OutfitGear): Setup {
+  const water = parseSetup(
+    waterWith({
+      depth_m: feet * FOOT_M,
+      bottom: { ground: { kind: bed, seed: 11 } },
+      more: { wind_m_s }
+    })
+  );
+  return gear ? parseSetup(withOutfitGear(water, gear)) : water;
+}
+
+/** What is asked for in a depth: a second for each two feet, and two feet of drag in four. */
+export function wantedAt({ feet }: Pick<ChartWater, 'feet'>) {
+  return { within_s: feet / 2 + 2, drag_s: 4 };
+}

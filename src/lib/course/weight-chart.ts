@@ -1,0 +1,77 @@
+import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
+import { formatPull, formatTime, type Units } from '../scoring';
+import { ft, inch } from './items/draw';
+import { measured } from './items/measure';
+import { fall, shownDrag } from './items/moves';
+
+/** Weights of the box, oz, and the drag that each is tried with: two feet, from quick to slow, s. */
+export const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1] as const;
+const DRAG_FT = 2;
+const DRAGS_S = [1, 2, 4, 8];
+/** The pace at which the pull is read, s: a drag that nearly every weight stays down at. */
+const READ_AT_S = 4;
+/** Where a drag is tried: half a cast, or close enough for shallow water, m. */
+const CAST_M = ft(45);
+const SLACK_M = inch(1);
+/** Longer than a jig of an ounce falls on any of the lines, s a metre; a lighter one by the root of its weight. */
+const LONGEST_S_A_M = 3;
+
+/** What a weight does in this water on this gear. */
+export interface WeightRow {
+  ounces: number;
+  /** From splash to bottom, s; infinite for one that never gets there. Give or take what a skirt leaves open. */
+  fall_s: number;
+  fall_band_s: number;
+  /** Quickest of the tried drags that stays down whatever skirt and slack really are, s; null for none. */
+  drag_s: number | null;
+  /** Pull at the tip in a slow drag, N. */
+  pull_N: number;
+}
+
+/** What is asked of a weight: down in time, and down at this pace. */
+export interface WeightWanted {
+  within_s: number;
+  drag_s: number;
+}
+
+/** The chart of the box for this water and gear: some hundred and fifty runs of the model. */
+export function weightChart(setup: SetupInput): WeightRow[] {
+  return BOX_OZ.map((ounces) => rowOf(setup, ounces));
+}
+
+function rowOf(given: SetupInput, ounces: number): WeightRow {
+  const setup: SetupInput = {
+    ...given,
+    bait: { ...given.bait, mass_kg: ounces * OUNCE_KG },
+    start: { bait_x_m: CAST_M, slack_m: SLACK_M }
+  };
+  const hold_s = Math.min(60, 4 + (LONGEST_S_A_M * setup.water.depth_m) / Math.sqrt(ounces));
+  const { nominal, band } = measured(fall(setup, hold_s), 'fall_s', 'drag');
+  const staysDown = (s: number) => {
+    const height = measured(shownDrag(setup, ft(DRAG_FT), s), 'peak_height_m', 'slack and drag');
+    return [height.nominal, ...height.corners].every((m) => m <= OFF_BOTTOM_M);
+  };
+  const slow = measured(shownDrag(setup, ft(DRAG_FT), READ_AT_S), 'pull_N', 'drag');
+  return {
+    ounces,
+    fall_s: nominal,
+    fall_band_s: band,
+    drag_s: DRAGS_S.find(staysDown) ?? null,
+    pull_N: slow.nominal
+  };
+}
+
+/** What the model says of the weight that was picked: is it down, does it stay down, is it felt. */
+export function weightVerdict(
+  { fall_s, fall_band_s, drag_s, pull_N }: WeightRow,
+  wanted: WeightWanted,
+  units: Units
+): string {
+  const isDown = fall_s <= wanted.within_s;
+  const staysDown = drag_s !== null && drag_s <= wanted.drag_s;
+  const count = Number.isFinite(fall_s)
+    ? `Down in ${formatTime(fall_s)}, give or take ${formatTime(fall_band_s)}: ${isDown ? 'in time' : 'too late'}.`
+    : 'It isn’t down after a minute: too light for this line.';
+  const drag = staysDown ? 'It stays down at that pace.' : 'At that pace it may leave the bottom.';
+  return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip: ${isDown && staysDown ? 'see if a lighter one does it, too.' : 'more weight helps all three.'}`;
+}
