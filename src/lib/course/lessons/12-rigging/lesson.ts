@@ -12,7 +12,7 @@ const fall = (drag_area_m2: number) =>
     waterWith({ ...HALF, drag_area_m2, depth_m: 6.1, start: castOut(14) }),
     45,
     inTurn(held(45), pause(1)),
-    40
+    30
   );
 const drag = (drag_area_m2: number) =>
   lowRun(waterWith({ ...HALF, drag_area_m2 }), sweep(60, 87.5, 1.8));
@@ -25,7 +25,7 @@ const thick = uprightRun(
   }),
   45,
   inTurn(held(45), pause(1)),
-  40
+  30
 );
 const thin = uprightRun(
   waterWith({
@@ -36,14 +36,14 @@ const thin = uprightRun(
   }),
   45,
   inTurn(held(45), pause(1)),
-  40
+  30
 );
 
 export default {
   id: 'rigging',
   order: 12,
   title: 'Rigging',
-  minutes: 9,
+  minutes: 8,
   about:
     'Trailer, line and rod change what the jig does. Head shape, weedguard and a sharp hook change what gets hung and what gets hooked. Know which is which.',
   place,
@@ -55,7 +55,7 @@ export default {
   claims: [
     {
       says: 'A big trailer slows the fall and lifts sooner.',
-      basis: { most: 'fall_s', of: ['big', 'bare'] }
+      basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
       says: 'At one pace it’s off bottom more.',
@@ -63,7 +63,7 @@ export default {
     },
     {
       says: 'Thick line falls slower.',
-      basis: { most: 'fall_s', of: ['thick', 'thin'] }
+      basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
     },
     {
       says: 'Football heads roll over rock, pointed heads slip through brush. The model can’t tell them apart.',
@@ -133,7 +133,7 @@ export default {
         {
           sign: 'Heavier line',
           means: 'Thick line falls slower. It also breaks later: match it to cover and rod.',
-          basis: { most: 'fall_s', of: ['thick', 'thin'] }
+          basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
         },
         {
           sign: 'Head shape',

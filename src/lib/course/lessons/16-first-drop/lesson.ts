@@ -126,7 +126,7 @@ export default {
         {
           sign: 'It goes slack on your count',
           means: 'That’s bottom.',
-          basis: { run: 'free', holds: { fall_s: [5, 18] } }
+          basis: { run: 'free', holds: { fall_s: [5, 18] }, unknowns: 'drag' }
         }
       ]
     },

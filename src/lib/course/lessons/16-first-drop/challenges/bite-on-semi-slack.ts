@@ -17,7 +17,7 @@ export default {
   bite_between_s: [3.5, 9],
   goals: [
     { kind: 'strike', within_s: 2.5, weight: 60 },
-    { kind: 'drag_first', least_m: 0.15, weight: 40 }
+    { kind: 'drag_first', least_m: 0.25, weight: 40 }
   ],
   visibility: 'half_seen',
   reference: inTurn(lift(30, 45, 1), lift(45, 38, 1), pause(2.8), lift(38, 85, 0.6)),
