@@ -4,3 +4,4 @@ export { default as OutfitPicker } from './OutfitPicker.svelte';
 export { gearNamed, outfitIn, setupWith } from './chosen';
 export { areaText, outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';
+export { default as WeightChart } from './WeightChart.svelte';
