@@ -42,8 +42,3 @@ export interface Challenge {
 export function phaseOf({ phase, visibility }: Pick<Challenge, 'phase' | 'visibility'>): Phase {
   return phase ?? visibility;
 }
-
-/** Marks of 100 from which a challenge counts as passed. */
-export const PASS_MARK = 70;
-/** Least marks of a challenge's own reference move. */
-export const REFERENCE_MARK = 95;

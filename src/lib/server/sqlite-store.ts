@@ -4,11 +4,8 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { isDiskFull } from './faults';
 import { Reserve } from './reserve';
-import type { Store } from './store';
+import { STORE_FILE, type Store } from './opened-store';
 import type { Tables } from './tables';
-
-/** The store in a folder; -wal and -shm beside it belong to it. */
-export const STORE_FILE = 'feltfoot.sqlite';
 
 /** How long a writer waits for another process at the same file, ms: a backup takes less. */
 const BUSY_MS = 5000;

@@ -2,7 +2,7 @@ import type Database from 'better-sqlite3';
 import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isDiskFull } from './faults';
-import { STORE_FILE } from './sqlite-store';
+import { STORE_FILE } from './opened-store';
 
 /** Beside the store: how far the store was when this was written. */
 export const MARKER_FILE = 'feltfoot.marker';

@@ -2,27 +2,11 @@ import { Kysely, Migrator, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import { migrations } from './migrations';
 import { openFile, storeOfFile } from './sqlite-store';
+import type { Db, Store } from './opened-store';
 import { StoreMarker } from './store-marker';
 import type { Tables } from './tables';
 
-export type Db = Kysely<Tables>;
-
-export interface Store {
-  readonly kind: 'sqlite' | 'postgres';
-  readonly db: Db;
-  /** Only PostgreSQL has one: connections that other nodes can be heard on. */
-  readonly pool: pg.Pool | null;
-  close(): Promise<void>;
-  /**
-   * Does work that deletes, so that it works on a full disk and leaves no byte behind. The work may be
-   * done twice.
-   */
-  deleting<T>(work: () => Promise<T>): Promise<T>;
-  /** Empties the log of what was written, if nobody reads it. @returns whether it is empty */
-  checkpoint(): boolean;
-  /** Keeps room on the disk for deleting. */
-  keepReserve(): void;
-}
+export type { Db, Store } from './opened-store';
 
 /** Where data is kept: a PostgreSQL address, or else a folder. */
 export interface StorePlace {

@@ -1,7 +1,7 @@
 import type * as v from 'valibot';
 import type { Result } from '../../model';
 import type { Units } from '../display';
-import { PASS_MARK } from '../challenge';
+import { PASS_MARK } from '../pass-mark';
 import type { RunToGrade } from '../run-to-grade';
 import { bottomFirst } from './bottom-first';
 import { contact } from './contact';
