@@ -11,8 +11,7 @@ export const drag: Challenge = {
     line: { diameter_m: 0.3e-3 },
     bait: { mass_kg: 0.016 },
     rod: { length_m: 1.7, pivot_height_m: 1.25 },
-    start: { bait_x_m: 14.2, slack_m: 0.02 },
-    numerics: { segments: 16 }
+    start: { bait_x_m: 14.2, slack_m: 0.02 }
   },
   plane: 'sweep',
   start: { elevation_deg: 0, azimuth_deg: 60 },

@@ -83,14 +83,21 @@ describe('work off the server’s own thread', () => {
   ])('says the same %s as at once, faults by their place and value too', async (_, isThread) => {
     const { asks, ports } = threads();
     const ask: typeof serverCompute = isThread ? asks.ask.bind(asks) : serverCompute;
-    const key = itemOf(fixed.item, 0).answer.key as string;
+    const { ask: asked, answer } = itemOf(fixed.item, 0);
+    if (answer.form !== 'choose') throw new Error('another form than the test is for');
+    const { key } = answer;
+    const said = answer.options.find(({ id }) => id === key)?.says;
     const verdict = ask('judge', question, account);
     const right = ask('judge', { ...question, given: { ...question.given, given: key } }, account);
     const fault = ask('judge', ofNothing, account);
     const jig = ask('jig', shallow, account);
     ports[0]?.work();
     await Promise.all([
-      expect(right).resolves.toEqual({ objective: fixed.objective, right: true }),
+      expect(right).resolves.toEqual({
+        objective: fixed.objective,
+        right: true,
+        says: { ask: asked, given: said, key: said }
+      }),
       expect(verdict).rejects.toEqual(
         new DataError('given', 'none of them', 'can be no answer to this question')
       ),

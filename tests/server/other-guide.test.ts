@@ -51,6 +51,7 @@ test('the addresses and pages of a guide’s are found', () => {
   expect(guarded.length).toBeGreaterThanOrEqual(11);
   expect(guardedPages.map(({ path }) => path).sort()).toEqual([
     '/clinic/[id]',
+    '/clinic/[id]/lead',
     '/clinic/[id]/summary',
     '/guide/[id]',
     '/guide/[id]/[client]',
