@@ -67,11 +67,12 @@ export function weightVerdict(
   wanted: WeightWanted,
   units: Units
 ): string {
-  const isDown = fall_s <= wanted.within_s;
+  // As a voice counts: what reads 12 s is down within 12.
+  const isDown = Math.round(fall_s) <= wanted.within_s;
   const staysDown = drag_s !== null && drag_s <= wanted.drag_s;
   const count = Number.isFinite(fall_s)
     ? `Down in ${formatTime(fall_s)}, give or take ${formatTime(fall_band_s)}: ${isDown ? 'in time' : 'too late'}.`
     : 'It isn’t down after a minute: too light for this line.';
   const drag = staysDown ? 'It stays down at that pace.' : 'At that pace it may leave the bottom.';
-  return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip: ${isDown && staysDown ? 'see if a lighter one does it, too.' : 'more weight helps all three.'}`;
+  return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip: ${isDown && staysDown ? 'see if a lighter one does it, too.' : 'more weight helps.'}`;
 }
