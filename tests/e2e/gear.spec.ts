@@ -27,9 +27,8 @@ test(
 
     await page.goto('/water');
     await page.getByLabel('Gear', { exact: true }).selectOption('Heavy rod');
-    await expect(page.getByLabel('Rod', { exact: true }).locator('option:checked')).toHaveText(
-      /7\sft\s4\sin/
-    );
+    const rod = page.getByRole('combobox', { name: 'Rod', exact: true });
+    await expect(rod.locator('option:checked')).toHaveText(/7\sft\s4\sin/);
     await page.reload();
     await expect(page.getByLabel('Gear', { exact: true }).locator('option:checked')).toHaveText(
       'Heavy rod'
