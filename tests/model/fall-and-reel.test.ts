@@ -43,6 +43,38 @@ describe('a fall from the splash', () => {
     expect(Math.abs(touchdown(scenario) / exact - 1)).toBeLessThan(0.01);
   });
 
+  test.each([3, 30, 200, 1231])(
+    'on a free spool pulls on no spring: EA of %s N takes the same time straight down',
+    (axial_N) => {
+      const diameter_m = 1e-4;
+      const result = simulate({
+        water: { depth_m: 6 },
+        line: {
+          ...THREAD,
+          diameter_m,
+          youngs_modulus_Pa: axial_N / ((Math.PI / 4) * diameter_m ** 2)
+        },
+        bait: {
+          mass_kg: 0.0142,
+          submerged_weight_fraction: 0.91,
+          drag_area_m2: 6e-4,
+          added_mass_fraction: 0
+        },
+        start: { bait_x_m: 15, line: 'splash', spool: 'free' },
+        move: { kind: 'tip_path', t_s: [0, 12], x_m: [1.9, 1.9], z_m: [1.2, 1.2] },
+        hold_s: 0
+      });
+      const gravity = 0.91 * GRAVITY_M_S2;
+      const v = fallSpeed(0.0142 * gravity, 6e-4, waterAt(15).density_kg_m3);
+      const exact = (v / gravity) * Math.acosh(Math.exp((5.98 * gravity) / (v * v)));
+      const down = result.events.find(({ kind }) => kind === 'bottom')?.t_s ?? NaN;
+      // Half a per cent: three ticks, and the swing that a soft line allows.
+      expect(Math.abs(down / exact - 1)).toBeLessThan(0.005);
+      // The dry thread has a weight, a few grams to the metre: it sags, and takes the bait inches along.
+      expect(Math.abs(result.trace.bait_x_m[Math.round(down * 100)] - 15)).toBeLessThan(0.1);
+    }
+  );
+
   test('goes straight down on a free spool and swings in on a closed one', () => {
     const fall = (spool: 'free' | 'closed') =>
       simulate({ ...BASE, start: { bait_x_m: 16, line: 'splash', spool, slack_m: 0.05 } });

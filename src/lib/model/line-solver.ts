@@ -3,6 +3,7 @@ import { settleBait } from './bait-history';
 import { pin, touchBottom, type Matrix2, type Touch } from './bait-contact';
 import type { Bottom, Contact } from './bottom';
 import { NO_LOAD, type ExternalLoad } from './external-load';
+import { FreeSpool } from './free-spool';
 import { LineEquations } from './line-equations';
 import {
   addAir,
@@ -66,6 +67,7 @@ export class LineSolver {
   settling_N_s_m = 0;
   /** Speed at which line comes in over the tip, m/s. */
   private reel_m_s = 0;
+  readonly spool = new FreeSpool();
 
   constructor(
     readonly state: LineState,
@@ -113,14 +115,6 @@ export class LineSolver {
     };
   }
 
-  /** Length of the line as it lies, each piece at its own or drawn straight, m. */
-  drawnLength(): number {
-    const { x, z, nodes } = this.state;
-    let sum = 0;
-    for (let i = 0; i < nodes - 1; i++) sum += Math.hypot(x[i + 1] - x[i], z[i + 1] - z[i]);
-    return sum;
-  }
-
   /** The knot at the bait parts. */
   breakOff(): void {
     this.line.axialStiffness_N[this.line.segments - 1] = 0;
@@ -139,8 +133,11 @@ export class LineSolver {
     mass[segments] += this.bait.movingMass_kg;
   }
 
-  /** Moves everything on by `step_s`; `tip` is where the stiff rod's tip is at the end of the step. */
-  step(step_s: number, tip: Point, load: ExternalLoad = NO_LOAD): void {
+  /**
+   * Moves everything on by `step_s`; `tip` is where the stiff rod's tip is at the end of the step. A free
+   * spool gives what line the step draws; then the pieces are longer after it.
+   */
+  step(step_s: number, tip: Point, load: ExternalLoad = NO_LOAD, isSpoolFree = false): void {
     const { state, touch } = this;
     this.load = load;
     const ratio = step_s / state.lastStep_s;
@@ -148,17 +145,52 @@ export class LineSolver {
     this.planeAhead(ratio);
     this.startFrom(ratio);
     this.placeTip(step_s, gamma, tip);
-    this.lastChange_m_s = this.solveOnce(gamma, tip);
-    for (let round = 1; this.hasSlackFlipped(gamma) || this.hasBedFlipped(gamma); round++) {
-      if (round === MOST_ROUNDS) {
-        this.lastChange_m_s = Infinity;
-        break;
-      }
-      this.solveOnce(gamma, tip);
+    if (isSpoolFree) this.payOut(step_s, gamma, tip);
+    else {
+      this.spool.close();
+      this.solve(gamma, tip);
     }
     this.advance(gamma);
     settleBait(state, touch, step_s);
     state.lastStep_s = step_s;
+  }
+
+  /** Rounds of Newton's method, until slack and bed are as they were taken to be. */
+  private solve(gamma: number, tip: Point): void {
+    this.lastChange_m_s = this.solveOnce(gamma, tip);
+    for (let round = 1; this.hasSlackFlipped(gamma) || this.hasBedFlipped(gamma); round++) {
+      if (round === MOST_ROUNDS) {
+        this.lastChange_m_s = Infinity;
+        return;
+      }
+      this.solveOnce(gamma, tip);
+    }
+  }
+
+  private payOut(step_s: number, gamma: number, tip: Point): void {
+    const { segments, axialStiffness_N } = this.line;
+    const running = {
+      piece_m: this.pieceLength_m,
+      segments,
+      axialStiffness_N: axialStiffness_N[0]
+    };
+    this.spool.pay(running, step_s, (piece_m) => this.overdrawnAt(piece_m, gamma, tip));
+  }
+
+  /** By how much the line is drawn longer than it is when the step is solved with pieces so long, m. */
+  private overdrawnAt(piece_m: number, gamma: number, tip: Point): number {
+    this.pieceLength_m = piece_m;
+    this.weigh();
+    this.solve(gamma, tip);
+    const { pvx, pvz } = this.eq;
+    const { x, z, nodes } = this.state;
+    let sum = 0;
+    for (let i = 0; i < nodes - 1; i++) {
+      const dx = x[i + 1] - x[i] + gamma * (pvx[i + 1] - pvx[i]);
+      const dz = z[i + 1] - z[i] + gamma * (pvz[i + 1] - pvz[i]);
+      sum += Math.sqrt(dx * dx + dz * dz);
+    }
+    return sum - piece_m * this.line.segments;
   }
 
   /** One round of Newton's method; returns the largest change of a speed, m/s. */
@@ -167,7 +199,7 @@ export class LineSolver {
     this.linearise(gamma);
     if (this.rod) addRodTip(eq, this.rod, tip, this.tipSpeed, gamma);
     addPieces(eq, this.line, this.pieceLength_m, gamma);
-    addLineDrag(eq, this.line, this.reel_m_s);
+    addLineDrag(eq, this.line, this.reel_m_s - this.spool.pace_m_s);
     addAir(eq, this.line, this.pieceLength_m, this.wind_m_s);
     addBed(eq, this.bottom, this.pieceLength_m, gamma);
     addBait(eq, this.bait, this.load, gamma);

@@ -37,7 +37,7 @@ const CLUTCH_N = 60;
 const LEAD_M = 0.25;
 
 /** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.2.1';
+export const MODEL_VERSION = '1.3.0';
 
 /** Largest change of a speed with which a step of that size is kept, m/s. */
 function limitFor(size: number): number {
@@ -144,13 +144,14 @@ export class Run {
     this.path.at(end_s, this.tip);
     this.reel(end_s, step_s);
     const { x, nodes } = solver.state;
-    solver.step(step_s, this.tip, this.loads.at(end_s, x[nodes - 1]));
+    const isFree = this.setup.start.spool === 'free' && !this.loads.hasTouched;
+    solver.step(step_s, this.tip, this.loads.at(end_s, x[nodes - 1]), isFree);
     const change = solver.lastChange_m_s;
     if (change > limit_m_s) {
       solver.state.copyFrom(this.saved);
       return change;
     }
-    this.given_m += this.slipped_m();
+    this.given_m += isFree ? solver.spool.given_m : this.slipped_m();
     this.record.step(end_s, step_s);
     this.follow(end_s, step_s);
     this.shortestStep_s = Math.min(this.shortestStep_s, step_s);
@@ -186,14 +187,9 @@ export class Run {
     return over_N > 0 ? (over_N * length_m) / line.axialStiffness_N[0] : 0;
   }
 
-  /** Sets the length of line for a step. A free spool gives as much as the bait draws, for nothing. */
+  /** Sets the length of line for a step. */
   private reel(end_s: number, step_s: number): void {
     const { solver } = this.parts;
-    const isFree = this.setup.start.spool === 'free' && !this.loads.hasTouched;
-    if (isFree) {
-      const out = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
-      this.given_m += Math.max(0, solver.drawnLength() - out);
-    }
     const taken = this.path.lineIn_m(end_s) - this.path.lineIn_m(end_s - step_s);
     const length_m = this.startLength_m + this.given_m - this.path.lineIn_m(end_s);
     solver.setLength(Math.max(length_m, SHORTEST_LINE_M), taken / step_s);
