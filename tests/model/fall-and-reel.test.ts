@@ -90,6 +90,21 @@ describe('a fall from the splash', () => {
     expect(on('closed')).toBeGreaterThan(1.1 * on('free'));
   });
 
+  test('thick line slows a swing on a tight line by its sideways drag, and hardly a fall on a free spool', () => {
+    const down = (spool: 'free' | 'closed', diameter_m: number) =>
+      touchdown({
+        ...BASE,
+        water: { depth_m: 6 },
+        line: { material: 'nylon', diameter_m },
+        start: { bait_x_m: 14, line: 'splash', spool, slack_m: 0.05 },
+        hold_s: 30
+      });
+    const slower = (spool: 'free' | 'closed') => down(spool, 0.00055) / down(spool, 0.00026) - 1;
+    // Hardly: less than a counting voice is off, a twentieth (common practice, no source).
+    expect(slower('free')).toBeLessThan(0.05);
+    expect(slower('closed')).toBeGreaterThan(0.1);
+  });
+
   test('as a pendulum keeps its radius and has the speed its drop gives it: v² = 2g′ · drop', () => {
     const result = simulate({
       ...BASE,

@@ -64,13 +64,22 @@ export function shownDrag(setup: SetupInput, tip_m: number, duration_s: number):
 
 /** The bait falls from the surface on a free spool, the rod held. */
 export function fall(setup: SetupInput, hold_s: number): ShownRun {
-  const start = { bait_x_m: setup.start.bait_x_m, line: 'splash', spool: 'free' } as const;
-  const shownHold = { kind: 'lift', from_deg: 10, to_deg: 10, duration_s: 0.1 } as const;
+  return fromSplash(setup, 'free', hold_s);
+}
+
+/** The reel is engaged at the splash: the bait swings down on a tight line, the rod held. */
+export function swingDown(setup: SetupInput, hold_s: number): ShownRun {
+  return fromSplash(setup, 'closed', hold_s);
+}
+
+function fromSplash(setup: SetupInput, spool: 'free' | 'closed', hold_s: number): ShownRun {
+  const start = { bait_x_m: setup.start.bait_x_m, line: 'splash', spool } as const;
+  const move = { kind: 'lift', from_deg: 10, to_deg: 10, duration_s: 0.1 } as const;
   return {
     setup: { ...setup, start },
     plane: 'lift',
     start: { elevation_deg: 10, azimuth_deg: 0 },
-    move: shownHold,
+    move,
     hold_s
   };
 }

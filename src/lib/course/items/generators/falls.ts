@@ -55,7 +55,7 @@ const fallCount: Generator = {
       unknowns: 'drag',
       right: 'Right. Three timed drops give you your own number.',
       explain:
-        'A jig gets to one even speed right away. That goes with the square root of its weight, and the line it pulls slows it more.',
+        'A jig gets to one even speed right away. That goes with the square root of its weight, and the line it pulls slows it a little more.',
       errors: (key) =>
         wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
       says: (s) => `about ${Math.max(1, Math.round(s))} seconds`
@@ -203,7 +203,7 @@ const markFall: Generator = {
           reply: 'It’s been on bottom for half of that.'
         }
       ],
-      other: `A jig falls about {1½ ft|45 cm} a second, more when it’s heavy. This one has ${saidOut(depth_m)} to go.`
+      other: `A jig falls about {2 ft|60 cm} a second, less when it’s light. This one has ${saidOut(depth_m)} to go.`
     });
   }
 };

@@ -1,6 +1,6 @@
 import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
-import { fall, shownDrag, shownLift } from '../moves';
+import { shownDrag, shownLift, swingDown } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
 
@@ -178,20 +178,21 @@ const THICK = [
   { id: 'mono-30', says: '{30-lb|0.55 mm} mono', material: 'nylon', mm: 0.55 },
   { id: 'fluoro-40', says: '{40-lb|0.57 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.57 }
 ] as const;
-/** Longer than any of these falls on a line that lets it fall, s. */
-const LONGEST_FALL_S = 45;
+/** Longer than any of these swings down on a tight line, s. */
+const LONGEST_SWING_S = 50;
 
+/** Of swings on a tight line: on a free spool the model's falls differ by less than anyone can count. */
 const linesByFall: Generator = {
   id: 'line-and-fall',
   kind: 'choose',
   objective: 'line-rod',
   make: (random) => {
-    const depth_m = ft(pick(random, [15, 18, 21, 24]));
+    const depth_m = ft(pick(random, [20, 22, 24, 26]));
     const setup = drawGear(() => 0, { depth_m, cast_m: ft(40) });
-    const mass_kg = oz(pick(random, [1 / 4, 3 / 8, 1 / 2]));
+    const mass_kg = oz(pick(random, [3 / 8, 1 / 2, 5 / 8]));
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
-      ask: `A ${saidWeight(mass_kg)} jig with a small trailer falls on free spool through ${saidOut(setup.water.depth_m)} of water. On which line is it ${want === 'most' ? 'slowest' : 'fastest'} to bottom?`,
+      ask: `A ${saidWeight(mass_kg)} jig with a small trailer lands ${saidOut(setup.start.bait_x_m)} out, over ${saidOut(setup.water.depth_m)} of water. You engage the reel at once, so it swings down on a tight line. On which line is it ${want === 'most' ? 'slowest' : 'fastest'} to bottom?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
@@ -203,18 +204,19 @@ const linesByFall: Generator = {
         id,
         says,
         reply: 'Don’t go by pound test alone: look at how thick each one is for its strength.',
-        run: fall(
+        run: swingDown(
           {
             ...setup,
             bait: { ...setup.bait, mass_kg },
             line: { material, diameter_m: mm / 1000 }
           },
-          LONGEST_FALL_S
+          LONGEST_SWING_S
         )
       })),
-      right: 'Right. The jig drags its line down, and thin line slips through water.',
+      right:
+        'Right. The jig pulls its line sideways through the water, and thin line slips through.',
       explain:
-        'Thicker line falls slower and bows more. Braid is thin for its strength, and it floats; fluorocarbon sinks.'
+        'On a tight line the whole line swings along, so thick line is slower. In free spool line hardly matters. Braid is thin for its strength.'
     });
   }
 };

@@ -16,28 +16,19 @@ const fall = (drag_area_m2: number) =>
   );
 const drag = (drag_area_m2: number) =>
   lowRun(waterWith({ ...HALF, drag_area_m2 }), sweep(60, 87.5, 1.8));
-const thick = uprightRun(
-  waterWith({
-    ...HALF,
-    depth_m: 6.1,
-    start: castOut(14),
-    line: { material: 'nylon', diameter_m: 0.00055 }
-  }),
-  45,
-  inTurn(held(45), pause(1)),
-  30
-);
-const thin = uprightRun(
-  waterWith({
-    ...HALF,
-    depth_m: 6.1,
-    start: castOut(14),
-    line: { material: 'nylon', diameter_m: 0.00026 }
-  }),
-  45,
-  inTurn(held(45), pause(1)),
-  30
-);
+/** The reel engaged at the splash: the jig swings down on a tight line. */
+const swingDown = (diameter_m: number) =>
+  uprightRun(
+    waterWith({
+      ...HALF,
+      depth_m: 6.1,
+      start: castOut(14, 'closed'),
+      line: { material: 'nylon', diameter_m }
+    }),
+    45,
+    inTurn(held(45), pause(1)),
+    40
+  );
 
 export default {
   id: 'rigging',
@@ -62,7 +53,7 @@ export default {
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
     {
-      says: 'Thick line falls slower.',
+      says: 'On a tight line, thick line swings down slower.',
       basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
     },
     {
@@ -71,8 +62,8 @@ export default {
     }
   ],
   proofs: [
-    { id: 'thick', run: thick },
-    { id: 'thin', run: thin }
+    { id: 'thick', run: swingDown(0.00055) },
+    { id: 'thin', run: swingDown(0.00026) }
   ],
   builds_on: ['weight-and-depth', 'line-and-rod'],
   cautions: [drillCautions.dry],
@@ -80,7 +71,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. Bare, it’s down in about 9 seconds. Now thread on a big trailer.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. Bare, it’s down in about 8 seconds. Now thread on a big trailer.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',
@@ -88,7 +79,7 @@ export default {
         options: [
           {
             id: 'same',
-            says: 'About 9 seconds again',
+            says: 'About 8 seconds again',
             holds: { fall_s: [4, 9.5] },
             reply:
               'It weighs the same, but it pushes more water aside. A big trailer slows the fall and lifts sooner.'
@@ -132,7 +123,8 @@ export default {
       cues: [
         {
           sign: 'Heavier line',
-          means: 'Thick line falls slower. It also breaks later: match it to cover and rod.',
+          means:
+            'On a tight line, thick line swings down slower. In free spool it hardly matters. It also breaks later: match it to cover and rod.',
           basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
         },
         {

@@ -18,7 +18,7 @@ export default {
   longest_pause_s: 40,
   goals: [{ kind: 'bottom_first', within_s: 4, weight: 100 }],
   visibility: 'unseen',
-  reference: inTurn(held(45), pause(17), lift(45, 20, 1)),
+  reference: inTurn(held(45), pause(16), lift(45, 20, 1)),
   // The count of a bare jig.
   beginner: inTurn(held(45), pause(8), lift(45, 20, 1))
 } satisfies Challenge;
