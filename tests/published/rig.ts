@@ -91,7 +91,8 @@ export function rigOf(
   tip: Point,
   baitAt: Point,
   unstretched_m: number,
-  isTouching = true
+  isTouching = true,
+  wind_m_s = 0
 ): Rig {
   const n = line.segments;
   const share = Float64Array.from({ length: n + 1 }, (_, i) => i / n);
@@ -103,7 +104,7 @@ export function rigOf(
     tip
   );
   state.isTouching = isTouching;
-  const solver = new LineSolver(state, line, bait, bottom, null, unstretched_m / n);
+  const solver = new LineSolver(state, line, bait, bottom, null, unstretched_m / n, wind_m_s);
   return {
     solver,
     state,
