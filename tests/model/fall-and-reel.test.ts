@@ -214,28 +214,7 @@ describe('the reel', () => {
   });
 });
 
-describe('conditions', () => {
-  test('wind on the dry line draws on a resting line, against it or with it', () => {
-    const pull = (wind_m_s: number) => simulate({ ...BASE, wind_m_s }).trace.tip_tension_N[0];
-    expect(Math.abs(pull(8) - pull(0))).toBeGreaterThan(0.001);
-    expect(pull(-8)).not.toBeCloseTo(pull(8), 4);
-  });
-
-  test('wind does not start a line moving that was laid in it', () => {
-    const { tip_tension_N } = simulate({ ...BASE, wind_m_s: 6 }).trace;
-    for (const pull of tip_tension_N) {
-      expect(Math.abs(pull / tip_tension_N[0] - 1)).toBeLessThan(0.01);
-    }
-  });
-
-  test('a boat that drifts off drags the bait along, about as far as it goes', () => {
-    const still = simulate({ ...BASE, hold_s: 9 });
-    const drifting = simulate({ ...BASE, drift_m_s: -0.3, hold_s: 9 });
-    expect(still.travel_m).toBe(0);
-    expect(drifting.travel_m).toBeGreaterThan(2.3);
-    expect(drifting.travel_m).toBeLessThan(3);
-  });
-
+describe('a leader', () => {
   test('a leader of the same stuff as the line changes nothing', () => {
     const stuff = { material: 'fluorocarbon' as const, diameter_m: 0.0003 };
     const move = { kind: 'lift' as const, from_deg: 0, to_deg: 50, duration_s: 0.6 };

@@ -71,6 +71,18 @@ describe('a start is at rest', () => {
     expect(Math.abs(trace.bait_tension_N[0] - left_N)).toBeLessThan(0.003);
   });
 
+  test('what never comes to rest is refused, by its field and with what to change', () => {
+    // Ten metres of spare braid in half a gale: it flaps on.
+    const flapping = (slack_m: number) => ({
+      ...CAST,
+      line: { material: 'braid' as const, diameter_m: 0.0003 },
+      wind_m_s: 20,
+      start: { bait_x_m: 20, slack_m }
+    });
+    expect(() => simulate(flapping(10))).toThrow(/^start: .*do not come to rest: give less slack/);
+    expect(() => simulate(flapping(4))).not.toThrow();
+  });
+
   test('a bait is drawn in just so far that friction holds it: H = μ (W − V)', () => {
     const far = { ...CAST, start: { bait_x_m: 45, slack_m: 0 } };
     const setup = parseScenario(far);

@@ -32,6 +32,20 @@ describe('a try', () => {
     expect(live.trace.t_s).toHaveLength(1);
   });
 
+  test('that begins after a wait is the one that begins at once', () => {
+    const triedAfter = (wait_ms: number) => {
+      const { hand, live } = ready('lift');
+      for (let t_ms = 0; t_ms < wait_ms; t_ms += 10) live.tick(t_ms);
+      hand.pointAt(wait_ms, 24);
+      for (let t_ms = wait_ms; live.stage !== 'still' && t_ms < wait_ms + 20_000;)
+        live.tick((t_ms += 10));
+      return live.finish(1).run.result;
+    };
+    const [now, later] = [triedAfter(0), triedAfter(60_000)];
+    expect(now.travel_m).toBeGreaterThan(0.1);
+    expect(later.trace).toEqual(now.trace);
+  });
+
   test('begins with the hand and ends when hand and bait have been still', () => {
     const { hand, live } = ready('lift');
     hand.pointAt(0, 24);

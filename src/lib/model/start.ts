@@ -66,7 +66,8 @@ export function startOf(setup: Setup, tip: Point): Start {
 /** Held first, so that a line still finding its shape draws nothing along; then let go. */
 function bringToRest(setup: Setup, solver: LineSolver, tip: Point): void {
   if (settled(solver, tip, true) && settled(solver, tip, false)) return;
-  throw new ScenarioError('start', setup.start, 'line and bait do not come to rest');
+  const reason = 'line and bait do not come to rest: give less slack, less wind or gentler ground';
+  throw new ScenarioError('start', setup.start, reason);
 }
 
 function layLine(setup: Setup, laying: Laying, bait: Bait, place: Point): Laid {
