@@ -78,9 +78,17 @@ describe('the one thing named', () => {
     }
   });
 
-  test('is said without figures when no move could be solved', () => {
-    expect(told(hands.far, drag, null).change).toBe('Stop sooner.');
-    expect(told(hands.still, drag, null).change).toBe('Move the rod.');
+  test('is said without figures while no move has been solved', () => {
+    const change = (input: RodInput) =>
+      describeTry(drag, gradeTry(drag, input), 'imperial', undefined).change;
+    expect(change(hands.far)).toBe('Stop sooner.');
+    expect(change(hands.still)).toBe('Move the rod.');
+  });
+
+  test('is said with the challenge’s own move where none can be solved', () => {
+    expect(told(hands.far, drag, null).change).toMatch(
+      /^Stop sooner\. Next: move the tip 1\sft.* in \d(\.5)?\ss\.$/
+    );
   });
 
   test('is haste, not a jerk, over a way twice as long in the same time', () => {

@@ -1,6 +1,5 @@
 import type { Move } from '../model';
 import {
-  advisedMove,
   gradeTry,
   PASS_MARK,
   REFERENCE_MARK,
@@ -11,7 +10,8 @@ import {
   type Phase
 } from '../scoring';
 import { claimFaults } from './claims';
-import { byHand, type HandError } from './hand';
+import { byHand } from './hand';
+import { followAdvice } from './follow-advice';
 import { LAZY, lazyRun, type LazyName } from './lazy';
 import type { Lesson, PredictSection } from './lesson';
 import { minutesOf } from './lesson-minutes';
@@ -23,14 +23,6 @@ import { seededRandom, type Random } from '../model';
 const HANDS = 6;
 /** So many tries of a challenge with bites are looked at. */
 const TRIES_WITH_BITES = 8;
-/** Typical misses: too short, too far, too quick, too slow, and a short jerk. */
-const MISSES: readonly HandError[] = [
-  { reach: -0.4, pace: 0, isEven: false },
-  { reach: 0.6, pace: 0, isEven: false },
-  { reach: 0, pace: 1.5, isEven: false },
-  { reach: 0, pace: -0.6, isEven: true },
-  { reach: -0.5, pace: 3, isEven: true }
-];
 /** How far off a hand is that means to be right, as a share of reach and of pace. */
 const HAND_SPREAD = 0.1;
 
@@ -43,7 +35,7 @@ export interface ContentReport {
   roughHandMarks: number;
   /** Marks of runs without the skill (see lazy.ts): none may pass. */
   lazy: Record<LazyName, number>;
-  /** Marks after five typical misses and the advice given to each, followed to the letter: all must pass. */
+  /** Marks after five typical misses and the advice given to each, see follow-advice.ts: all must pass. */
   advised: number[];
   /** The move that the trainer would advise, or null where it knows none. */
   advice: Pick<Correction, 'tipTravel_m' | 'band_m' | 'duration_s'> | null;
@@ -109,7 +101,8 @@ export function checkChallenge(
   const beginnerMarks = marksOf(challenge, challenge.beginner);
   const roughHandMarks = lowestByHand(challenge, hands, seededRandom(1));
   const lazy = lazyMarks(tries);
-  const advised = advisedMarks(challenge, correction);
+  const { advised, faults: adviceFaults } = followAdvice(challenge, correction);
+  faults.push(...adviceFaults.map((fault) => `${id}: ${fault}`));
   if (referenceMarks < REFERENCE_MARK) {
     faults.push(`${id}: reference gets ${referenceMarks}, must get ${REFERENCE_MARK} or more`);
   }
@@ -151,18 +144,6 @@ function lazyMarks(tries: readonly Challenge[]): Record<LazyName, number> {
       Math.max(...tries.map((challenge) => marksOf(challenge, lazyRun(name, tries[0]))))
     ])
   ) as Record<LazyName, number>;
-}
-
-/** Best marks of two rounds of advice after each miss; of the miss itself where it passed. */
-function advisedMarks(challenge: Challenge, correction: Correction | null): number[] {
-  const advised = advisedMove(challenge, correction);
-  // Where the moment decides, the advice is to wait for it: the reference does.
-  const move = advised?.move ?? challenge.reference;
-  const afterwards = marksOf(challenge, move);
-  return MISSES.map((error) => {
-    const missed = gradeTry(challenge, byHand(challenge.reference, challenge.start, error)).grade;
-    return missed.passed ? missed.marks : afterwards;
-  });
 }
 
 function marksOf(challenge: Challenge, move: Move): number {

@@ -1,7 +1,14 @@
 import type { Move } from '../model';
 import type { Challenge } from './challenge';
-import type { Correction } from './correction';
-import { moveOfSteps, spokenSteps, type SpokenStep } from './spoken-move';
+import { changeSentence } from './change-sentence';
+import { needsSeveralMoves, type Correction } from './correction';
+import type { Units } from './display';
+import { faultOf, type Fault } from './fault';
+import { adviceOf } from './goals';
+import type { GradedRun } from './grade';
+import { handRun } from './hand-run';
+import { isSameSteps, isSameTurn } from './same-move';
+import { moveOfSteps, spokenSteps, stepWords, type SpokenStep } from './spoken-move';
 
 /** The move that is advised, in the steps in which it is said. */
 export interface AdvisedMove {
@@ -11,13 +18,69 @@ export interface AdvisedMove {
 
 /**
  * What to do instead: the solved turn where there is one, else the challenge's own reference, both as
- * they are said. Null where the right moment decides and no count can be given.
+ * they are said. Null where it is no move of turns, rests and the reel.
  */
 export function advisedMove(
   challenge: Challenge,
   correction?: Correction | null
 ): AdvisedMove | null {
-  if (challenge.goals.some(({ kind }) => kind === 'strike')) return null;
   const steps = spokenSteps(challenge, correction?.move ?? challenge.reference);
   return steps && { steps, move: moveOfSteps(challenge, steps) };
+}
+
+/** The one thing to change: its words, and the move that they name, or null where they name none. */
+export interface Advice {
+  words: string;
+  move: Move | null;
+}
+
+/**
+ * `correction` is null where no single move does it, and undefined while that is not known: then no
+ * figures are given. A move that has just failed is not named again.
+ */
+export function adviceFor(
+  challenge: Challenge,
+  { result, grade }: GradedRun,
+  units: Units,
+  correction?: Correction | null
+): Advice {
+  const graded = { result: handRun(challenge, result), grade };
+  const lead = goalAdvice(graded);
+  const fault = faultOf(challenge, graded, correction);
+  if (!lead && (fault === 'none' || correction))
+    return oneTurn(fault, challenge, graded, units, correction);
+  const words = lead ? `${lead}.` : changeSentence(fault, graded.result, units);
+  const isKnown = correction === null || needsSeveralMoves(challenge);
+  const next = isKnown || lead ? nextSteps(challenge, graded, units) : null;
+  if (!next) return { words, move: null };
+  const isSaidTwice = lead && next.words.startsWith(`Next: ${lead.toLowerCase()}`);
+  return { words: isSaidTwice ? next.words : `${words} ${next.words}`, move: next.move };
+}
+
+function oneTurn(
+  fault: Fault,
+  challenge: Challenge,
+  { result }: GradedRun,
+  units: Units,
+  correction?: Correction | null
+): Advice {
+  const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
+  const named = isNamed ? correction : null;
+  const words = changeSentence(fault, result, units, named);
+  return { words, move: named && (advisedMove(challenge, named)?.move ?? null) };
+}
+
+/** The challenge's own move in steps, for who did another one. */
+function nextSteps(challenge: Challenge, { result }: GradedRun, units: Units): Advice | null {
+  const advised = advisedMove(challenge);
+  const words = advised && stepWords(challenge.plane, advised.steps, units);
+  if (!words || isSameSteps(challenge.setup, result, advised.move)) return null;
+  return { words: `Next: ${words[0].toLowerCase()}${words.slice(1)}`, move: advised.move };
+}
+
+/** Where a goal with advice of its own cost most, that. */
+function goalAdvice({ result, grade }: GradedRun): string | null {
+  const [worst] = [...grade.goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
+  if (worst.marks === worst.outOf) return null;
+  return adviceOf(worst.goal, worst.value, result);
 }

@@ -1,8 +1,7 @@
-import { INCH_M, type Result } from '../model';
+import type { Result } from '../model';
 import type { Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
-import { tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
 type Words = (hand: TipMotion, units: Units) => string;
@@ -36,15 +35,7 @@ export function changeSentence(
   if (fault === 'none') return 'Nothing to change: make the same move again.';
   if (fault === 'still' && correction) return moveSentence(correction, units);
   const advice = ADVICE[fault](tipMotionOf(result), units);
-  // What has just failed is not advised again.
-  const isNew = correction && !isSameMove(result, correction);
-  return isNew ? `${advice}. ${moveSentence(correction, units)}` : `${advice}.`;
-}
-
-/** Whether the hand's move, as it would be said, was the advised one. */
-function isSameMove(result: Result, { tipTravel_m, duration_s }: Correction): boolean {
-  const isAsFar = Math.abs(tipTravel(result) - tipTravel_m) < INCH_M / 2;
-  return isAsFar && tipMotionOf(result).duration_s >= duration_s;
+  return correction ? `${advice}. ${moveSentence(correction, units)}` : `${advice}.`;
 }
 
 /** "Move the tip 1 ft 1 in, give or take 1 in, in 2 s or more." */

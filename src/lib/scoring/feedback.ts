@@ -1,14 +1,12 @@
 import { OFF_BOTTOM_M, SKIP_M, type Hop, type Result } from '../model';
-import { advisedMove } from './advice';
+import { adviceFor } from './advice';
 import type { Challenge } from './challenge';
-import { changeSentence } from './change-sentence';
 import { formatLength, formatTime, type Units } from './display';
-import { faultOf } from './fault';
-import { needsSeveralMoves, type Correction } from './correction';
-import { adviceOf, didOf, missOf } from './goals';
+import type { Correction } from './correction';
+import { handRun } from './hand-run';
+import { didOf, missOf } from './goals';
 import type { GoalGrade, Grade, GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
-import { stepWords } from './spoken-move';
 import { tipMotionOf } from './tip-motion';
 
 /** Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. */
@@ -22,8 +20,8 @@ export interface Feedback {
 const AT_ONCE_S = 0.1;
 
 /**
- * What a guide would say about a try. Every figure comes from the result or the correction; without a
- * correction the last sentence has none.
+ * What a guide would say about a try. Every figure comes from the result, the correction or the
+ * challenge's own move; while no correction is known, the last sentence of a single turn has none.
  */
 export function describeTry(
   challenge: Challenge,
@@ -33,14 +31,9 @@ export function describeTry(
 ): Feedback {
   const { result, grade } = graded;
   const about = aboutGoal(graded, units);
-  const did = about?.did ?? didSentence(result, grade, units);
+  const did = about?.did ?? didSentence(handRun(challenge, result), grade, units);
   const why = whySentence(result, grade, units, about?.goal);
-  const advice = goalAdvice(graded);
-  if (advice) return { did, why, change: `${advice}.${nextWords(challenge, graded, units)}` };
-  const fault = faultOf(challenge, graded, correction);
-  const change = changeSentence(fault, result, units, correction);
-  const next = needsSeveralMoves(challenge) ? nextWords(challenge, graded, units) : '';
-  return { did, why, change: `${change}${next}` };
+  return { did, why, change: adviceFor(challenge, graded, units, correction).words };
 }
 
 /** The goal that a try is about, where it is not how far the jig went, and its sentence. */
@@ -51,20 +44,6 @@ function aboutGoal({ result, grade }: GradedRun, units: Units) {
     if (did !== null) return { did, goal: one };
   }
   return null;
-}
-
-/** The challenge's own move in steps, for who did another one. */
-function nextWords(challenge: Challenge, { grade }: GradedRun, units: Units): string {
-  const advised = grade.passed ? null : advisedMove(challenge);
-  const words = advised && stepWords(challenge.plane, advised.steps, units);
-  return words ? ` Next: ${words[0].toLowerCase()}${words.slice(1)}` : '';
-}
-
-/** Where a goal with advice of its own cost most, that. */
-function goalAdvice({ result, grade }: GradedRun): string | null {
-  const [worst] = [...grade.goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
-  if (worst.marks === worst.outOf) return null;
-  return adviceOf(worst.goal, worst.value, result);
 }
 
 function didSentence(result: Result, grade: Grade, units: Units): string {

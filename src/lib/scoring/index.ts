@@ -45,7 +45,7 @@ export {
 export { contactWhileMoving, peakBaitSpeed, tipTravel } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
-export { advisedMove, type AdvisedMove } from './advice';
+export { adviceFor, advisedMove, type Advice, type AdvisedMove } from './advice';
 export { moveSentence } from './change-sentence';
 export {
   formatDepth,

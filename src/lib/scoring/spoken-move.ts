@@ -9,6 +9,8 @@ import { formatLength, formatTime, type Units } from './display';
 export type SpokenStep =
   | { kind: 'turn'; isAway: boolean; way_m: number; time_s: number }
   | { kind: 'rest'; time_s: number }
+  /** A rest that a bite ends: no count is said of it. */
+  | { kind: 'bite'; time_s: number }
   | { kind: 'reel'; line_m: number; time_s: number };
 
 /** More steps than this nobody keeps in mind. */
@@ -17,15 +19,21 @@ const HALVES_FROM_S = 2;
 const HALF_INCHES_BELOW_M = FOOT_M / 4;
 
 type Rod = Pick<Challenge, 'setup' | 'plane' | 'start'>;
+type Task = Rod & Pick<Challenge, 'goals'>;
 
 /** The steps of a move of turns, rests and the reel; null for one that is none. */
-export function spokenSteps(rod: Rod, move: Move): SpokenStep[] | null {
-  const tip = new Tip(rod);
+export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
+  const tip = new Tip(task);
   const steps: SpokenStep[] = [];
-  for (const step of move.kind === 'sequence' ? move.moves : [move]) {
+  const all = move.kind === 'sequence' ? move.moves : [move];
+  const toBite = task.goals.some(({ kind }) => kind === 'strike')
+    ? all.map(({ kind }) => kind).lastIndexOf('pause')
+    : -1;
+  for (const [i, step] of all.entries()) {
     if (step.kind === 'tip_path' || step.kind === 'rod_input') return null;
     const time_s = spokenTime(step.duration_s);
-    if (step.kind === 'pause') steps.push({ kind: 'rest', time_s });
+    if (i === toBite) steps.push({ kind: 'bite', time_s: step.duration_s });
+    else if (step.kind === 'pause') steps.push({ kind: 'rest', time_s });
     else if (step.kind === 'reel') {
       steps.push({ kind: 'reel', line_m: spokenLength(step.line_m), time_s });
     } else if (step.from_deg !== step.to_deg) {
@@ -48,7 +56,8 @@ export function moveOfSteps(rod: Rod, steps: readonly SpokenStep[]): Move {
     return { kind: 'sweep', from_deg, to_deg, duration_s, elevation_deg };
   };
   const moves = steps.map((step): SequenceStep => {
-    if (step.kind === 'rest') return { kind: 'pause', duration_s: step.time_s };
+    if (step.kind === 'rest' || step.kind === 'bite')
+      return { kind: 'pause', duration_s: step.time_s };
     if (step.kind === 'reel') return { kind: 'reel', line_m: step.line_m, duration_s: step.time_s };
     const to_m = tip.at(now_deg) + (step.isAway ? step.way_m : -step.way_m);
     return turn(tip.angleAt(to_m), step.time_s);
@@ -68,6 +77,7 @@ export function stepWords(plane: Rod['plane'], all: readonly SpokenStep[], units
   const said = steps.map((step) => {
     const time = formatTime(step.time_s);
     if (step.kind === 'rest') return `wait ${time}`;
+    if (step.kind === 'bite') return 'wait for the bite';
     if (step.kind === 'reel') return `reel in ${formatLength(step.line_m, units)} in ${time}`;
     const [away, back] = plane === 'lift' ? ['lift', 'lower'] : ['move', 'turn back'];
     return `${step.isAway ? away : back} the tip ${formatLength(step.way_m, units)} in ${time}`;

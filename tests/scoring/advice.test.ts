@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { INCH_M } from '../../src/lib/model';
+import { loadLessons } from '../../src/lib/course';
+import {
+  adviceFor,
+  advisedMove,
+  describeTry,
+  gradeTry,
+  tipTravel,
+  type Challenge
+} from '../../src/lib/scoring';
+import { handRun } from '../../src/lib/scoring/hand-run';
+import { isSameSteps } from '../../src/lib/scoring/same-move';
+
+const challenge = (id: string): Challenge => {
+  const found = loadLessons()
+    .flatMap(({ challenges }) => challenges)
+    .find((one) => one.id === id);
+  if (!found) throw new Error(`there is no challenge ${id}`);
+  return found;
+};
+
+function said(asked: Challenge, move: Challenge['reference']) {
+  return adviceFor(asked, gradeTry(asked, move), 'imperial', null);
+}
+
+describe('a move of several steps', () => {
+  const hop = challenge('one-hop');
+  const advised = advisedMove(hop);
+
+  test('is named to who did another one', () => {
+    expect(said(hop, hop.beginner).move).toEqual(advised?.move);
+  });
+
+  test('is not named to who has just failed with it', () => {
+    const higher: Challenge = {
+      ...hop,
+      goals: [{ kind: 'hops', count: 1, height_m: [2, 3], weight: 100 }]
+    };
+    const { move, words } = said(higher, hop.reference);
+    expect({ move, words }).toEqual({ move: null, words: 'Lift a little quicker.' });
+  });
+
+  test.each(['one-hop', 'three-hops-uneven', 'lift-and-follow', 'drifting-onto'])(
+    'is known again when it was made, and no other one is taken for it: %s',
+    (id) => {
+      const asked = challenge(id);
+      const steps = advisedMove(asked)?.move ?? asked.reference;
+      const made = handRun(asked, gradeTry(asked, steps).result);
+      const other = handRun(asked, gradeTry(asked, asked.beginner).result);
+      expect(isSameSteps(asked.setup, made, steps)).toBe(true);
+      expect(isSameSteps(asked.setup, other, steps)).toBe(false);
+    }
+  );
+});
+
+test('where a bite decides, advice names the move and gives no count for the wait', () => {
+  const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
+  expect(words).toMatch(
+    /Next: move the tip \S+\sin in 3\ss, wait for the bite, move the tip .*\.$/
+  );
+});
+
+test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {
+  const asked = challenge('drifting-onto');
+  const graded = gradeTry(asked, asked.reference);
+  const still = gradeTry({ ...asked, setup: { ...asked.setup, drift_m_s: 0 } }, asked.reference);
+  // The line's pull bends the rod alike to half an inch.
+  const [hand_m, still_m] = [handRun(asked, graded.result), still.result].map(tipTravel);
+  expect(Math.abs(hand_m - still_m)).toBeLessThan(INCH_M / 2);
+  expect(describeTry(asked, graded, 'imperial', null).did).toMatch(/^The tip went 1\sft\s8\sin/);
+});
