@@ -24,7 +24,7 @@ const OFF_S = 3;
 const RISE_S = 0.35;
 
 /** How long each kind lasts, s. */
-const BITE_S: Record<Bite['kind'], number> = {
+export const BITE_S: Record<Bite['kind'], number> = {
   tap: TAP_GAP_S + TAP_S,
   mush: MUSH_S,
   'weight gone': CARRY_S,

@@ -46,6 +46,6 @@ export {
   type Stem,
   type Stone
 } from './ground';
-export type { Bite } from './bite';
+export { BITE_S, type Bite } from './bite';
 export { seededRandom, type Random } from './random';
 export { carriedPull, FELT_RATE_HZ, feltFrom, FeltStream, feltSignal, passedOn } from './felt';

@@ -84,6 +84,11 @@ export class LiveTry {
     return this.live.run.record.trace;
   }
 
+  /** What befell the bait up to now. Read only. */
+  get events() {
+    return this.live.run.record.events;
+  }
+
   /** Whether neither hand nor reel has anything left to do. */
   get isAtRest(): boolean {
     return this.hand.isAtRest && !this.reel.isTurning;

@@ -272,6 +272,8 @@ export class TrySession {
       pose: this.blended,
       trace,
       ticks: trace.t_s.length,
+      events: live.events,
+      isRevealed: false,
       isHidden: this.isHidden
     });
     this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms);

@@ -34,7 +34,14 @@ export class Showing {
 
   draw(scene: Scene): void {
     showAt(this.film, this.player.time_s, this.pose);
-    const { trace } = this.film.result;
-    scene.draw({ pose: this.pose, trace, ticks: this.tick + 1, isHidden: false });
+    const { trace, events } = this.film.result;
+    scene.draw({
+      pose: this.pose,
+      trace,
+      ticks: this.tick + 1,
+      events,
+      isHidden: false,
+      isRevealed: true
+    });
   }
 }

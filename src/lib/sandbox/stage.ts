@@ -3,6 +3,7 @@ import {
   stonesOf,
   waterAt,
   type RodAngles,
+  type RunEvent,
   type Setup,
   type Stem,
   type Stone,
@@ -65,6 +66,10 @@ export interface Moment {
   /** The run so far, and how many of its ticks have been. */
   readonly trace: Trace;
   readonly ticks: number;
+  /** What befell the bait, in the order of time; of a replay also what is still to come. */
+  readonly events: readonly RunEvent[];
+  /** Whether the try is over and all of it may be shown. */
+  readonly isRevealed: boolean;
   /** Whether line and bait are out of sight below the surface. */
   readonly isHidden: boolean;
 }

@@ -8,7 +8,9 @@ import { setFigures } from './type';
 import { drawBait } from './bait';
 import { paintBed } from './bed';
 import { drawGhost } from './ghost';
+import { drawFish } from './fish';
 import { drawGoals, drawHopCount } from './goals';
+import { drawHang } from './hang';
 import { drawLine } from './line';
 import { drawStems } from './stems';
 import { drawRuler } from './ruler';
@@ -103,6 +105,8 @@ export function paintBottom(
   if (!scenery) return sayHidden(context, view, stage, ink);
   drawPebbles(context, view, scenery, ink);
   drawHopCount(context, view, stage, moment, ink);
+  if (stage.target?.freed) drawHang(context, view, moment, ink);
+  drawFish(context, view, stage, moment, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
   drawTrack(context, view, moment, ink);
   drawLine(context, view, pose, false, ink);

@@ -17,6 +17,7 @@ export const freed = goalKind({
     reached: ENDS[value]
   }),
   did: (_, value) => DID[ENDS[value]],
+  drawn: () => ({ freed: true }),
   advice: (_, value) => ADVICE[ENDS[value]]
 });
 

@@ -29,6 +29,8 @@ export interface DrawnGoal {
   speed_m_s?: readonly [number, number];
   /** How many hops are asked. */
   hops?: number;
+  /** The hook is to hang, and then to come free. */
+  freed?: true;
 }
 
 /** What a figure is counted in: it says how it is written and which ticks of an axis are even. */
