@@ -60,8 +60,8 @@ export class Run {
   private readonly saved: LineState;
   private readonly loads: ExternalLoads;
   private readonly startLength_m: number;
-  /** Line that a free spool or a slipping clutch has given, m. */
-  private given_m = 0;
+  /** Line that a free spool or a slipping clutch has given, m. Read only. */
+  given_m = 0;
   private readonly tip: Point = { x: 0, z: 0 };
   /** Length of the next step in finest steps. */
   private size = 4 * SHORT;

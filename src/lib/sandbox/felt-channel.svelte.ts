@@ -3,6 +3,7 @@ import { Announcer } from './announcer';
 import { FIRST_FELT, KEY, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
 import { FeltWave, peakOf } from './felt-wave';
 import { feltWord, WORD_S } from './felt-words';
+import { addTicks, SpoolCue } from './spool-cue';
 import { Speaker } from './speaker';
 
 /** More ticks than this at once are a jump, not a run that goes on: nothing is played for them. */
@@ -19,6 +20,8 @@ export class FeltChannel {
   word = $state('');
   private wave: FeltWave | null = null;
   private heard = 0;
+  private spool = new SpoolCue();
+  private given_m = 0;
   private speaker: Speaker | null = null;
   private readonly recent = new Float32Array(WORD_S * FELT_RATE_HZ);
   private readonly announcer = new Announcer((text) => (this.word = text));
@@ -62,12 +65,14 @@ export class FeltChannel {
   begin(setup: Setup): void {
     this.wave = new FeltWave(setup);
     this.heard = 0;
+    this.spool = new SpoolCue();
+    this.given_m = 0;
     this.word = '';
     this.recent.fill(0);
   }
 
-  /** The run has come to row `last` of its trace. */
-  follow(setup: Setup, trace: Trace, last: number, now_ms: number): void {
+  /** The run has come to row `last` of its trace, and so much line has run off the spool, m. */
+  follow(setup: Setup, trace: Trace, last: number, now_ms: number, given_m = 0): void {
     if (!this.isOn && !this.settings.captions) return;
     if (!this.wave || last < this.heard || last - this.heard > MOST_TICKS) {
       this.begin(setup);
@@ -76,11 +81,15 @@ export class FeltChannel {
     if (!this.wave || last === this.heard) return;
     const { wave, signal } = this.wave.render(trace, this.heard, last);
     this.heard = last;
+    addTicks(wave, this.given_m, given_m);
+    this.given_m = given_m;
+    this.spool.follow(trace.t_s[last], given_m);
     if (this.isOn) this.speaker?.play(wave);
     this.buzz(signal);
     this.remember(signal);
     if (!this.settings.captions) return;
-    this.announcer.tell(feltWord(this.recent, trace, last, feltFrom(setup)));
+    const told = this.spool.word(trace.t_s[last]);
+    this.announcer.tell(told ?? feltWord(this.recent, trace, last, feltFrom(setup)));
     this.announcer.flush(now_ms);
   }
 

@@ -145,6 +145,7 @@ export class LiveTry {
     now.z.set(run.nodes.z);
     now.isTouching = run.isTouching;
     now.tipTension_N = run.tipTension_N;
+    now.given_m = run.given_m;
   }
 
   private isStill(): boolean {

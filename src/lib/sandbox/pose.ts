@@ -8,6 +8,8 @@ export interface Pose {
   readonly z: Float64Array;
   isTouching: boolean;
   tipTension_N: number;
+  /** Line that has run off a free spool, m; 0 in a film, which does not keep it. */
+  given_m: number;
 }
 
 export function newPose(nodes: number): Pose {
@@ -18,7 +20,8 @@ export function newPose(nodes: number): Pose {
     x: new Float64Array(nodes),
     z: new Float64Array(nodes),
     isTouching: true,
-    tipTension_N: 0
+    tipTension_N: 0,
+    given_m: 0
   };
 }
 
@@ -30,6 +33,7 @@ export function copyPose(from: Pose, to: Pose): void {
   to.z.set(from.z);
   to.isTouching = from.isTouching;
   to.tipTension_N = from.tipTension_N;
+  to.given_m = from.given_m;
 }
 
 /**
@@ -42,6 +46,7 @@ export function blendPoses(a: Pose, b: Pose, share: number, out: Pose): void {
   out.elevation_deg = mix(a.elevation_deg, b.elevation_deg);
   out.azimuth_deg = mix(a.azimuth_deg, b.azimuth_deg);
   out.tipTension_N = mix(a.tipTension_N, b.tipTension_N);
+  out.given_m = mix(a.given_m, b.given_m);
   out.isTouching = share < 1 ? a.isTouching : b.isTouching;
   for (let i = 0; i < out.x.length; i++) {
     out.x[i] = mix(a.x[i], b.x[i]);

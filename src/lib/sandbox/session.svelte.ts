@@ -276,7 +276,7 @@ export class TrySession {
       isRevealed: false,
       isHidden: this.isHidden
     });
-    this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms);
+    this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms, live.now.given_m);
     this.read(live, now_ms);
     if (live.stage === 'still') {
       if (!live.isTouch) this.finish();

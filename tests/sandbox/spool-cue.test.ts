@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { findChallenge, loadLessons } from '../../src/lib/course';
+import { LiveRun, parseSetup } from '../../src/lib/model';
+import { marksOn } from '../../src/lib/sandbox/draw/from-deck';
+import { peakOf, WAVE_RATE_HZ } from '../../src/lib/sandbox/felt-wave';
+import { addTicks, SpoolCue } from '../../src/lib/sandbox/spool-cue';
+
+const asked = findChallenge('count-it-down', loadLessons());
+if (!asked) throw new Error('there is no challenge count-it-down');
+
+/** A rod that is held while the bait falls, tick by tick. */
+function fall(task: NonNullable<typeof asked>) {
+  const live = new LiveRun(parseSetup(task.setup), task.start);
+  const cue = new SpoolCue();
+  const rows: { t_s: number; given_m: number; word: string | null }[] = [];
+  while (live.run.time_s < 9) {
+    live.push(task.start, 0);
+    const { time_s: t_s, given_m } = live.run;
+    cue.follow(t_s, given_m);
+    rows.push({ t_s, given_m, word: cue.word(t_s) });
+  }
+  const down_s = live.run.record.events.find(({ kind }) => kind === 'bottom')?.t_s ?? NaN;
+  return { rows, down_s };
+}
+
+describe('a bait that is counted down on a free spool', () => {
+  const { rows, down_s } = fall(asked);
+  const wordAt = (t_s: number) => rows.find((row) => row.t_s >= t_s)?.word;
+
+  test('is told by the line that runs out, and by its stop within half a second of the touch', () => {
+    expect([down_s - 2, down_s - 1, down_s - 0.1].map(wordAt)).toEqual(
+      Array<string>(3).fill('line runs out')
+    );
+    expect([down_s + 0.5, down_s + 2].map(wordAt)).toEqual(Array<string>(2).fill('the line stops'));
+    expect(wordAt(down_s + 3)).toBeNull();
+  });
+
+  test('ticks while the line runs and is silent once it has stopped', () => {
+    const heard = (from_s: number, to_s: number) => {
+      const [from, to] = [from_s, to_s].map((at) => rows.find(({ t_s }) => t_s >= at));
+      const wave = new Float32Array(WAVE_RATE_HZ * (to_s - from_s));
+      addTicks(wave, from?.given_m ?? NaN, to?.given_m ?? NaN);
+      return peakOf(wave);
+    };
+    // A quarter of full scale is well heard from a phone; a tick is a third.
+    expect(heard(down_s - 1, down_s)).toBeGreaterThan(0.25);
+    expect(heard(down_s + 0.1, down_s + 1.1)).toBe(0);
+  });
+
+  test('shows from the deck by marks that run out with the line and stand when it stops', () => {
+    const line = [
+      { out_m: 1, right_m: 0, up_m: 2 },
+      { out_m: 3, right_m: 0, up_m: 0 }
+    ];
+    const first = (t_s: number) =>
+      marksOn(line, rows.find((row) => row.t_s >= t_s)?.given_m ?? NaN)[0];
+    expect(first(down_s - 1)).not.toEqual(first(down_s - 0.9));
+    expect(first(down_s + 0.5)).toEqual(first(down_s + 1));
+    expect(marksOn(line, 0)).toHaveLength(10);
+  });
+});
