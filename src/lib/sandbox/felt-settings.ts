@@ -12,7 +12,7 @@ export interface FeltSettings {
 
 export const FIRST_FELT: FeltSettings = {
   isOn: false,
-  volume: 0.6,
+  volume: 0.8,
   isMuted: false,
   captions: false,
   vibration: true

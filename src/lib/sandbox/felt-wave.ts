@@ -7,8 +7,13 @@ import { FELT_RATE_HZ, FeltStream, TICK_S, type Setup, type Trace } from '$lib/m
 export const WAVE_RATE_HZ = 8000;
 /** Low enough for a knock to sound dull, high enough for a phone's loudspeaker, Hz. */
 const TONE_HZ = 210;
-/** A pull that changes by this much is loud, N; more only gets a little louder. */
-const LOUD_N = 0.25;
+/** A pull that changes by this much is as loud as it gets, N: a fish's tug, or rock on a short line. */
+const LOUDEST_N = 2;
+/**
+ * How steeply faint changes are raised, as telephony does (ITU-T G.711, μ-law): sand's hiss is a hundredth
+ * of a knock on rock, and a phone's loudspeaker must pass on both. Less, and sand is silence.
+ */
+const MU = 255;
 
 const SAMPLES_EACH = WAVE_RATE_HZ / FELT_RATE_HZ;
 
@@ -44,10 +49,16 @@ export class FeltWave {
       const felt_N = this.before_N + share * (now_N - this.before_N);
       if (share === 1) this.before_N = now_N;
       const tone = Math.sin((2 * Math.PI * TONE_HZ * this.sample++) / WAVE_RATE_HZ);
-      wave[i] = Math.tanh(felt_N / LOUD_N) * tone;
+      wave[i] = loudness(felt_N) * tone;
     }
     return { wave, signal };
   }
+}
+
+/** From nothing at no change to ±1. */
+function loudness(felt_N: number): number {
+  const share = Math.min(1, Math.abs(felt_N) / LOUDEST_N);
+  return (Math.sign(felt_N) * Math.log1p(MU * share)) / Math.log1p(MU);
 }
 
 /** Largest change of pull in a piece, N. */
