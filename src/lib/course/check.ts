@@ -15,14 +15,14 @@ import { followAdvice } from './follow-advice';
 import { LAZY, lazyRun, type LazyName } from './lazy';
 import type { Lesson, PredictSection } from './lesson';
 import { minutesOf } from './lesson-minutes';
-import { nthTry } from './nth-try';
+import { isVaried, nthTry } from './nth-try';
 import { answerOf, isCertainPrediction } from './prediction';
 import { seededRandom, type Random } from '../model';
 
 /** Hands that make the reference move roughly: each must pass, or no learner could. */
 const HANDS = 6;
-/** So many tries of a challenge with bites are looked at. */
-const TRIES_WITH_BITES = 8;
+/** So many tries of a challenge whose tries differ are looked at. */
+const VARIED_TRIES = 8;
 /** How far off a hand is that means to be right, as a share of reach and of pace. */
 const HAND_SPREAD = 0.1;
 
@@ -130,10 +130,10 @@ export function checkChallenge(
   };
 }
 
-/** Where bites come when they please, a few tries of it; a blank one is among them. */
+/** Where bites come when they please, or bottoms look alike, a few tries of it; a blank one is among them. */
 function triesOf(challenge: Challenge): Challenge[] {
-  if (!challenge.bite_between_s) return [challenge];
-  return Array.from({ length: TRIES_WITH_BITES }, (_, n) => nthTry(challenge, n));
+  if (!isVaried(challenge)) return [challenge];
+  return Array.from({ length: VARIED_TRIES }, (_, n) => nthTry(challenge, n));
 }
 
 /** The most that each lazy run gets in any of these tries. */

@@ -1,22 +1,47 @@
-import { seededRandom, type Move } from '../model';
+import { seededRandom, type Move, type Random } from '../model';
 import type { Challenge } from '../scoring';
 
 /** So many of the tries go without a bite: waiting is then right, and a strike is not. */
 const BLANK_PART = 0.25;
 /** Seeds of two challenges lie so far apart. */
 const SEEDS_APART = 1000;
+/** Stretches of a kind of bottom that a try may lie on. */
+const MOST_SEED = 999;
 
 const NTH = /^(.+)-try-(\d{1,3})$/;
 
 /**
  * A challenge as its nth try, from 1 on, meets it: fish bite when they please, at a time that follows
- * from the challenge and the number of the try, or not at all. Without bites, and for 0, it is the
- * challenge itself. Its id says which try it is, so that a stored try is graded as it was made.
+ * from the challenge and the number of the try, or not at all; of bottoms that look alike it has one.
+ * Without these, and for 0, it is the challenge itself. Its id says which try it is, so that a stored try is graded as it was made.
  */
 export function nthTry(challenge: Challenge, n: number): Challenge {
-  const { id, bite_between_s: between_s, setup } = challenge;
-  if (!between_s || n === 0) return challenge;
-  const random = seededRandom(numberOf(id) * SEEDS_APART + n);
+  if (!isVaried(challenge) || n === 0) return challenge;
+  const random = seededRandom(numberOf(challenge.id) * SEEDS_APART + n);
+  const varied = challenge.look_alikes ? onOne(challenge, random) : bitten(challenge, random);
+  return { ...varied, id: `${challenge.id}-try-${n}` };
+}
+
+/** Whether each try of it meets something else. */
+export function isVaried({ bite_between_s, look_alikes }: Challenge): boolean {
+  return bite_between_s !== undefined || look_alikes !== undefined;
+}
+
+/** On one of the bottoms that are not told apart by eye. */
+function onOne(challenge: Challenge, random: Random): Challenge {
+  const { look_alikes = [], setup, goals } = challenge;
+  const { ground, travel_m, reference } = look_alikes[Math.floor(random() * look_alikes.length)];
+  const seed = 1 + Math.floor(random() * MOST_SEED);
+  return {
+    ...challenge,
+    setup: { ...setup, bottom: { ...setup.bottom, ground: { kind: ground, seed } } },
+    goals: goals.map((goal) => (goal.kind === 'travel' ? { ...goal, target_m: travel_m } : goal)),
+    reference
+  };
+}
+
+function bitten(challenge: Challenge, random: Random): Challenge {
+  const { bite_between_s: between_s = [0, 0], setup } = challenge;
   const isBlank = random() < BLANK_PART;
   const [first_s, last_s] = between_s;
   const t_s = Math.round(100 * (first_s + random() * (last_s - first_s))) / 100;
@@ -24,7 +49,6 @@ export function nthTry(challenge: Challenge, n: number): Challenge {
   const bites = isBlank ? [] : setup.bites?.map((bite) => ({ ...bite, t_s }));
   return {
     ...challenge,
-    id: `${id}-try-${n}`,
     setup: { ...setup, bites },
     reference: answering(challenge.reference, later_s, isBlank)
   };
@@ -41,7 +65,7 @@ export function tryNamed(id: string, challenges: readonly Challenge[]): Challeng
   const [, task, n] = NTH.exec(id) ?? [];
   if (exact || task === undefined) return exact;
   const challenge = challenges.find((one) => one.id === task);
-  return challenge?.bite_between_s && nthTry(challenge, Number(n));
+  return challenge && isVaried(challenge) ? nthTry(challenge, Number(n)) : undefined;
 }
 
 /** The reference waits and then answers: it waits so much longer, and answers a bite only. */

@@ -2,9 +2,9 @@ import type { Move } from '../model';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
-import type { Units } from './display';
+import { formatLength, type Units } from './display';
 import { faultOf, type Fault } from './fault';
-import { adviceOf } from './goals';
+import { adviceOf, travelGoalOf } from './goals';
 import type { GradedRun } from './grade';
 import { handRun } from './hand-run';
 import { isSameSteps, isSameTurn } from './same-move';
@@ -47,14 +47,24 @@ export function adviceFor(
   const graded = { result: handRun(challenge, result), grade };
   const lead = goalAdvice(graded);
   const fault = faultOf(challenge, graded, correction);
-  if (!lead && (fault === 'none' || correction))
+  if (!lead && (fault === 'none' || (correction && !challenge.look_alikes)))
     return oneTurn(fault, challenge, graded, units, correction);
+  const named = lead ? null : rightPlace(challenge, units);
+  if (named && fault !== 'none')
+    return { words: named, move: advisedMove(challenge, correction)?.move ?? null };
   const words = lead ? `${lead}.` : changeSentence(fault, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
   const next = isKnown || lead ? nextSteps(challenge, graded, units) : null;
   if (!next) return { words, move: null };
   const isSaidTwice = lead && next.words.startsWith(`Next: ${lead.toLowerCase()}`);
   return { words: isSaidTwice ? next.words : `${words} ${next.words}`, move: next.move };
+}
+
+/** Where the next try has another bottom, what this one asked for and no figures of the hand. */
+function rightPlace({ look_alikes, setup, goals }: Challenge, units: Units): string | null {
+  const ground = look_alikes && setup.bottom?.ground?.kind;
+  const goal = travelGoalOf({ goals });
+  return ground && goal ? `On ${ground}, stop at ${formatLength(goal.target_m, units)}.` : null;
 }
 
 function oneTurn(

@@ -1,4 +1,4 @@
-import type { Move, RodAngles, SetupInput } from '../model';
+import type { GroundKind, Move, RodAngles, SetupInput } from '../model';
 import type { WeightedGoal } from './goals';
 import type { OwnSpread } from './unknowns';
 
@@ -31,12 +31,21 @@ export interface Challenge {
   longest_pause_s?: number;
   /** Bites come at a time between these, or not at all, see course/nth-try.ts; s. */
   bite_between_s?: [number, number];
+  /** Each try has one of these bottoms, and is not told which: how far the bait is brought says it. */
+  look_alikes?: LookAlike[];
   /** What is left open of gear whose own numbers are known; left out, what nobody knows of any gear. */
   spread?: OwnSpread;
   /** A move that must score at least REFERENCE_MARK. */
   reference: Move;
   /** The move of a hand that does not know yet: must score less than PASS_MARK. */
   beginner: Move;
+}
+
+/** A bottom, how far the bait is to be brought on it, m, and a move that does it. */
+export interface LookAlike {
+  ground: GroundKind;
+  travel_m: number;
+  reference: Move;
 }
 
 export function phaseOf({ phase, visibility }: Pick<Challenge, 'phase' | 'visibility'>): Phase {

@@ -42,6 +42,8 @@ const AIM_PART_OF_BAND = 0.1;
 const OTHER_PACES = [0.9, 3];
 /** How much further the tip is moved to see what an inch of tip is worth at the bait. */
 const PROBE_PART = 0.1;
+/** A bait that gains less than this part of what the tip gains is held by the bottom. */
+const HELD_PART = 0.25;
 
 interface Turn {
   turn_deg: number;
@@ -110,8 +112,12 @@ class Search {
     const result = this.run(turn);
     const move = this.moveOf(turn);
     const further = this.run({ duration_s, turn_deg: turn_deg * (1 + PROBE_PART) });
-    const tipPerBait =
-      (tipTravel(further) - tipTravel(result)) / (further.travel_m - result.travel_m);
+    const gained_m = further.travel_m - result.travel_m;
+    // A bait that a pebble holds gains nothing from a little more tip, which says nothing of the way.
+    const isHeld = gained_m < HELD_PART * PROBE_PART * result.travel_m;
+    const tipPerBait = isHeld
+      ? tipTravel(result) / result.travel_m
+      : (tipTravel(further) - tipTravel(result)) / gained_m;
     const scenario = { ...this.setup, move, hold_s: this.challenge.hold_s };
     const travel = (one: Scenario) => simulateScenario(one).travel_m;
     const spread_m = bandOf(scenario, travel, this.challenge.spread).half;

@@ -32,7 +32,9 @@ export function describeTry(
   const { result, grade } = graded;
   const about = aboutGoal(graded, units);
   const did = about?.did ?? didSentence(handRun(challenge, result), grade, units);
-  const why = whySentence(result, grade, units, about?.goal);
+  const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
+  const was = ground ? `It was ${ground}. ` : '';
+  const why = `${was}${whySentence(result, grade, units, about?.goal)}`;
   return { did, why, change: adviceFor(challenge, graded, units, correction).words };
 }
 

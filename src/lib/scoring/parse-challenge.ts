@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { parseSetup } from '../model';
+import { GROUND_KINDS, parseSetup } from '../model';
 import type { Challenge } from './challenge';
 import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
@@ -42,6 +42,18 @@ const challengeSchema = v.strictObject({
   phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
   longest_pause_s: v.optional(numberIn(0, 120)),
   bite_between_s: v.optional(range(120)),
+  look_alikes: v.optional(
+    v.pipe(
+      v.array(
+        v.strictObject({
+          ground: v.picklist(GROUND_KINDS),
+          travel_m: numberIn(0.01, 30),
+          reference: v.unknown()
+        })
+      ),
+      v.minLength(2, 'must be two or more')
+    )
+  ),
   spread: v.optional(ownSpread),
   reference: v.unknown(),
   beginner: v.unknown()
@@ -53,6 +65,9 @@ export function parseChallenge(input: unknown): Challenge {
   inField('setup', () => parseSetup(challenge.setup));
   checkMove({ ...challenge, move: challenge.reference }, 'reference');
   checkMove({ ...challenge, move: challenge.beginner }, 'beginner');
+  challenge.look_alikes?.forEach(({ reference }, i) =>
+    checkMove({ ...challenge, move: reference }, `look_alikes.${i}.reference`)
+  );
   checkGoals(challenge);
   checkPhase(challenge);
   return challenge;

@@ -6,13 +6,13 @@ import { lowRun } from '../runs';
 /** The same drag over each kind of bottom. */
 const on = (kind: GroundKind) =>
   waterWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 12, slack_m: 0.03 } });
-const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 8));
+const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 6));
 
 export default {
   id: 'reading-bottoms',
   order: 13,
   title: 'Reading bottoms',
-  minutes: 9,
+  minutes: 10,
   about:
     'Mud, sand, gravel, rock, brush, grass: each talks up the line. Drag slow and you can name them unseen. Drag fast and you can’t.',
   place,
@@ -79,8 +79,8 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three bottoms, one pace: slow.',
-      challenges: ['out-of-the-mud', 'over-gravel', 'through-grass']
+      text: 'Three bottoms, one pace: slow. Then name one by feel alone.',
+      challenges: ['out-of-the-mud', 'over-gravel', 'through-grass', 'what-is-this-bottom']
     },
     {
       kind: 'feel',

@@ -12,13 +12,13 @@ export default {
   }),
   plane: 'sweep',
   start: lowToTheSide,
-  hold_s: 3,
+  hold_s: 2,
   goals: [
     { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 60 },
     { kind: 'contact', least: 0.7, weight: 40 }
   ],
   visibility: 'unseen',
-  reference: sweep(60, 87.5, 9),
+  reference: sweep(60, 87.5, 6),
   // Too fast to feel one pebble from the next.
   beginner: sweep(60, 80, 0.7)
 } satisfies Challenge;

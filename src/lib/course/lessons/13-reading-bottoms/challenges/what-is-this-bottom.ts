@@ -1,0 +1,35 @@
+import type { Challenge } from '../../../../scoring';
+import { lowToTheSide, sweep } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+const onGravel = sweep(60, 70, 4);
+const onSand = sweep(60, 79, 8);
+const onMud = sweep(60, 87.5, 12);
+
+export default {
+  id: 'what-is-this-bottom',
+  title: 'What is this bottom?',
+  ask: 'Drag slow and feel. One tug at the start is mud: go {3 ft|90 cm}. Even all the way is sand: {2 ft|60 cm}. Ticks are gravel: stop at {1 ft|30 cm}.',
+  setup: waterWith({
+    bottom: { ground: { kind: 'gravel', seed: 5 } },
+    start: { bait_x_m: 12, slack_m: 0.03 }
+  }),
+  plane: 'sweep',
+  start: lowToTheSide,
+  hold_s: 1,
+  longest_pause_s: 4,
+  // A bottom taken for another one is a foot off: nothing for the travel.
+  goals: [
+    { kind: 'travel', target_m: 0.3, band_m: 0.1, weight: 60 },
+    { kind: 'tip_speed', most_m_s: 0.3, weight: 40 }
+  ],
+  visibility: 'unseen',
+  look_alikes: [
+    { ground: 'gravel', travel_m: 0.3, reference: onGravel },
+    { ground: 'sand', travel_m: 0.6, reference: onSand },
+    { ground: 'mud', travel_m: 0.9, reference: onMud }
+  ],
+  reference: onGravel,
+  // Ripped over it: nobody feels what it is.
+  beginner: sweep(60, 80, 0.6)
+} satisfies Challenge;
