@@ -17,12 +17,15 @@ export default defineConfig({
   testDir: 'tests/e2e',
   outputDir: 'test-results',
   globalSetup: './tests/e2e/serve-build.ts',
-  workers: 2,
+  // One more than two cores: some always wait, for a hand that moves in real time or for a server.
+  workers: 3,
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   // A second try is named where the whole ends: it is to be looked into.
   retries: process.env.CI ? 1 : 0,
   timeout: 60_000,
+  // How long a page takes to show something is the bench’s to say; a busy machine is no fault of it.
+  expect: { timeout: 15_000 },
   use: {
     baseURL: process.env.FELTFOOT_E2E_URL,
     launchOptions,

@@ -16,10 +16,13 @@ function wantedStamp() {
 
 const readJson = (/** @type {string} */ path) => JSON.parse(readFileSync(path, 'utf8')).packages;
 
+/** What the compile of the store leaves behind: without it, an install was broken off half-way. */
+const storePath = join(root, 'node_modules', 'better-sqlite3/build/Release/better_sqlite3.node');
+
 /** Whether someone ran npm by hand: npm's own record then agrees with the lockfile. */
 function npmAgrees() {
   const record = join(root, 'node_modules', '.package-lock.json');
-  if (!existsSync(record) || existsSync(stampPath)) return false;
+  if (!existsSync(record) || !existsSync(storePath) || existsSync(stampPath)) return false;
   const installed = readJson(record);
   return Object.entries(readJson(join(root, 'package-lock.json'))).every(
     ([path, wanted]) =>
@@ -37,26 +40,42 @@ function isInstalled() {
 
 /** Brings node_modules to what the lockfile says, if it is not there already. */
 export async function ensureInstalled() {
-  if (isInstalled()) return;
-  await withLock('install', async () => {
+  const { isCompiled } = await ensureUnpacked();
+  await isCompiled;
+}
+
+/**
+ * The first half of an install: the packages lie there, and all but the store works. The second is the
+ * compile of the store, a minute of one core, beside which other cores can do what needs no store.
+ * @returns {Promise<{ isCompiled: Promise<void> }>}
+ */
+export async function ensureUnpacked() {
+  if (isInstalled()) return { isCompiled: Promise.resolve() };
+  let unpacked = () => {};
+  const isUnpacked = new Promise((resolve) => (unpacked = () => resolve(undefined)));
+  const isCompiled = withLock('install', async () => {
     if (isInstalled()) return;
     const from = Date.now();
     say(
       'Installing what package-lock.json lists (the first time takes some minutes: the store is compiled)…'
     );
-    const { code, output } = await npm(['ci', '--include=dev', '--no-audit', '--no-fund']);
-    if (code !== 0) throw new Error(`npm ci failed:\n${output}`);
+    await npm(['ci', '--include=dev', '--no-audit', '--no-fund', '--ignore-scripts']);
+    unpacked();
+    await npm(['rebuild']);
     writeFileSync(stampPath, wantedStamp());
     say(`Installed in ${since(from)}.`);
   });
+  await Promise.race([isUnpacked, isCompiled]);
+  return { isCompiled };
 }
 
 /** @param {string[]} args */
-function npm(args) {
+async function npm(args) {
   // Under npm its own script is named, which also works where npm is a .cmd file.
   const script = process.env.npm_execpath;
   const isNpm = script?.endsWith('npm-cli.js');
-  return isNpm
+  const { code, output } = await (isNpm
     ? run(process.execPath, [script, ...args], { quiet: true })
-    : run('npm', args, { quiet: true });
+    : run('npm', args, { quiet: true }));
+  if (code !== 0) throw new Error(`npm ${args[0]} failed:\n${output}`);
 }

@@ -14,3 +14,9 @@ export async function fenced(paths = ['src', 'scripts', 'server']) {
   const { code } = await runInstalled(program, ['--config', '.dependency-cruiser.cjs', ...paths]);
   return code;
 }
+
+/** @param {string[]} how what Prettier does, and with which paths @returns {Promise<number>} its exit code */
+export async function formatted(...how) {
+  const { code } = await runInstalled('prettier/bin/prettier.cjs', how);
+  return code;
+}

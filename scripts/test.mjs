@@ -2,8 +2,8 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:f
 import { join } from 'node:path';
 import { ensureBuilt } from './build.mjs';
 import { findChromium } from './chromium.mjs';
-import { ensureInstalled } from './install.mjs';
-import { fenced, linted } from './linters.mjs';
+import { ensureUnpacked } from './install.mjs';
+import { fenced, formatted, linted } from './linters.mjs';
 import './orphan.mjs';
 import { root, run, runInstalled } from './run.mjs';
 import { say, since } from './say.mjs';
@@ -78,27 +78,57 @@ const installed = (/** @type {Parameters<typeof runInstalled>} */ ...what) =>
 
 const types = () => run(process.execPath, ['scripts/check.mjs']).then(({ code }) => code);
 
-const formatted = () =>
-  installed('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
 const built = async () => {
   found.FELTFOOT_BUILD = await ensureBuilt();
   return 0;
 };
 
-/** All at once, to keep both cores busy; the first bad code counts. @param {Promise<number>[]} codes */
-const together = async (...codes) => (await Promise.all(codes)).find((code) => code !== 0) ?? 0;
+/** All at once, to keep both cores busy; the first bad code counts. @param {Record<string, Promise<any>>} parts */
+async function together(parts) {
+  const from = Date.now();
+  const codes = Object.entries(parts).map(async ([name, part]) => {
+    const code = await part;
+    say(`    ${name}: ${since(from)}`);
+    return code ?? 0;
+  });
+  return (await Promise.all(codes)).find((code) => code !== 0) ?? 0;
+}
+
+/** The compile of the store: nothing before the tests in Node needs it. */
+let compiled = Promise.resolve();
+const unpacked = async () => {
+  const { isCompiled } = await ensureUnpacked();
+  compiled = isCompiled;
+  // Told where it is waited for, which may be after it failed.
+  compiled.catch(() => {});
+};
+const questions = () => installed('tsx/dist/cli.mjs', ['scripts/check-items.ts']);
 
 /** In order: the cheap ones that fail most often come first. @type {[string, () => Promise<any>][]} */
 const steps = [
-  ['install', ensureInstalled],
+  ['install', unpacked],
   ['browser', async () => void (found.FELTFOOT_CHROMIUM = await findChromium())],
-  ['types and lint', () => together(types(), linted())],
+  [
+    'types and lint, beside the rest of the install',
+    () => together({ types: types(), lint: linted(), 'rest of the install': compiled })
+  ],
   // The build before the tests in Node: some of them start a server from it.
-  ['format, fences and build', () => together(formatted(), fenced(), built())],
+  [
+    'format, fences and build',
+    () =>
+      together({
+        format: formatted('--check', '--log-level=warn', '.'),
+        fences: fenced(),
+        build: built()
+      })
+  ],
   ['tests in Node', () => vitest('node')],
-  ['questions that are drawn', () => installed('tsx/dist/cli.mjs', ['scripts/check-items.ts'])],
   ['commands in a fresh clone', () => vitest('commands')],
-  ['tests in a browser', () => vitest('browser')],
+  // One page works while the other cores make questions.
+  [
+    'questions that are drawn, and tests in a browser',
+    () => together({ questions: questions(), 'tests in a browser': vitest('browser') })
+  ],
   ['tests end to end', playwright]
 ];
 

@@ -48,8 +48,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   },
   'npm run dev': { given: '-- --port 0', says: /ready in/, serves: /Local:\s+(http:\S+\d)/ },
   'npm run lint': { given: '-- src/lib/model/units.ts', says: /no dependency violations/ },
-  'npm run format': { says: /prettier --write/ },
-  'npm run format:check': { says: /All matched files use Prettier/ },
+  'npm run format': { given: '-- src/lib/model/units.ts', says: /units\.ts .*\(unchanged\)/ },
   'npm run test:unit': { given: '-- tests/practice/error-scores.test.ts', says: /3 passed/ },
   'npm run test:browser': { given: '-- tests/app/quiz/End.svelte.test.ts', says: /2 passed/ },
   'npm run test:e2e': {
@@ -57,7 +56,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     says: /\d passed/,
     needsBuild: true
   },
-  'npm run trade-check': { says: /written/ },
+  'npm run trade-check': { given: '-- f2', says: /written/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
   'npm run fit': { stdin: SESSION, says: /"held_out":/ },
   'npm run golden': { says: /, 0 moved/ },
@@ -85,5 +84,6 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
 export const LEFT_OUT: Readonly<Record<string, string>> = {
   'npm test': 'it runs these tests, and so would never end',
   'npm run check': 'npm test runs its script as a step of its own, and it takes half a minute',
+  'npm run format:check': 'the same',
   'npm run test:commands': 'the same'
 };

@@ -1,5 +1,6 @@
 import { chromium, expect, test } from '@playwright/test';
 import { posesOf, tipAcross_px, writeCamera } from './fake-camera';
+import { visit } from './page';
 
 const pose = (to_deg: number) => ({ to_deg, in_s: 0.4, hold_s: 1.1 });
 /** Over the marks and back, still for a while, then a drag of a foot. */
@@ -24,7 +25,7 @@ test('a real rod before a camera drags a bait a foot @any-width', async ({ baseU
     ]
   });
   const page = await browser.newPage({ baseURL });
-  await page.goto('/water');
+  await visit(page, '/water');
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await page.getByText('More', { exact: true }).click();
   await page.getByText('Your own rod, before a camera').click();

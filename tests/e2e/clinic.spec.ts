@@ -1,11 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
+import { faultsOf, visit } from './page';
 
 /** The phone takes the screen's rod and drags it aside. */
 async function sweepFrom(phone: Page, rod: string): Promise<void> {
-  await phone.goto(rod);
+  await visit(phone, rod);
   const pad = phone.getByRole('slider');
   const { x, y, width, height } = (await pad.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
   const middle = y + height / 2;
@@ -20,13 +20,13 @@ async function takeHome(browser: Browser, phone: Page): Promise<void> {
   const link = await phone.getByRole('link', { name: /clinic\/home#/ }).innerText();
   const context = await browser.newContext();
   const elsewhere = await context.newPage();
-  await elsewhere.goto(link);
+  await visit(elsewhere, link);
   const counts = '1 answer said beforehand, 1 question answered and 1 try';
   await expect(elsewhere.getByText(counts)).toBeVisible();
   await expect(elsewhere.getByRole('heading', { name: 'What you said' })).toBeVisible();
   await elsewhere.getByRole('button', { name: 'Put all 3 into my record' }).click();
   await expect(elsewhere.getByText('All of it is in your record')).toBeVisible();
-  await elsewhere.goto('/record');
+  await visit(elsewhere, '/record');
   await expect(elsewhere.getByText('1 try kept')).toBeVisible();
   const row = elsewhere.getByRole('row', { name: /^Exactly one foot/ });
   await expect(row).toContainText(/\d+\s(in|ft)\s*\d+/);
@@ -160,7 +160,7 @@ test(
 
     // Who leads has a view of their own, and the way in goes from the screen with the door.
     const leader = await page.context().newPage();
-    await leader.goto(`${page.url()}/lead`);
+    await visit(leader, `${page.url()}/lead`);
     await expect(leader.getByText(/^Right is: /)).toBeVisible();
     await expect(leader.getByRole('listitem')).not.toHaveCount(0);
     await leader.close();
@@ -171,7 +171,7 @@ test(
     await expect(opening).toBeFocused();
     const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
     const late = await context.newPage();
-    await late.goto(`/clinic#${code}`);
+    await visit(late, `/clinic#${code}`);
     const shut = 'The door of this clinic is closed: ask who leads it.';
     await expect(late.getByRole('alert')).toHaveText(shut);
     await voter.reload();
@@ -200,11 +200,11 @@ test(
 
     const other = await (await browser.newContext()).newPage();
     const second = await openClinic(other);
-    await late.goto(`/clinic#${second}`);
+    await visit(late, `/clinic#${second}`);
     await expect(late.getByText('You are in. Look at the screen.')).toBeVisible();
     await late.getByRole('button', { name: 'Go to May meeting' }).click();
     await expect(options(late).nth(2)).toHaveAttribute('aria-pressed', 'true');
-    await other.goto('/guide');
+    await visit(other, '/guide');
     await expect(other.getByRole('link', { name: 'May meeting' })).toHaveCount(1);
     other.on('dialog', (dialog) => dialog.accept());
     await other.getByRole('button', { name: 'Delete May meeting' }).click();
@@ -240,23 +240,22 @@ for (const scheme of ['light', 'dark'] as const) {
       await phone.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
       await goToQuestion(page);
       await options(phone).nth(1).click();
-      const faults = async (of: Page) => (await new AxeBuilder({ page: of }).analyze()).violations;
-      expect(await faults(phone)).toEqual([]);
+      expect(await faultsOf(phone)).toEqual([]);
       await expect(page.getByText('1 of 1 answered')).toBeVisible();
       const silent = await phoneIn(browser, code);
       await page.getByRole('button', { name: 'Close the door' }).click();
       await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
-      expect(await faults(page)).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
       await silent.context().close();
       await page.getByRole('button', { name: 'Close the vote' }).click();
       await page.getByRole('button', { name: 'Reveal' }).click();
       await expect(page.locator('.share').first()).toBeVisible();
-      expect(await faults(page)).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
       await page.getByRole('button', { name: 'A phone as the rod' }).click();
       const rod = page.getByRole('link', { name: 'The rod’s link' });
-      await phone.goto((await rod.getAttribute('href')) ?? '');
+      await visit(phone, (await rod.getAttribute('href')) ?? '');
       await expect(phone.getByRole('slider')).toBeVisible();
-      expect([await faults(phone), await faults(page)]).toEqual([[], []]);
+      expect([await faultsOf(phone), await faultsOf(page)]).toEqual([[], []]);
       await phone.context().close();
     }
   );

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { faultsOf, spillOf } from './page';
 
 /** Addresses of all pages that are written at build time, which are those that open offline. */
 const addresses = readdirSync(join(process.env.FELTFOOT_BUILD ?? '', 'prerendered'), {
@@ -11,8 +11,6 @@ const addresses = readdirSync(join(process.env.FELTFOOT_BUILD ?? '', 'prerendere
   .filter((file) => file.endsWith('.html'))
   .map((file) => `/${file.slice(0, -'.html'.length)}`.replace(/\/index$/, '/'))
   .sort();
-
-const faults = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations;
 
 async function open(page: Page, address: string): Promise<void> {
   await page.goto(address);
@@ -30,9 +28,8 @@ test(
     test.setTimeout(10_000 * addresses.length);
     for (const address of addresses) {
       await open(page, address);
-      expect(await faults(page), address).toEqual([]);
-      const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(spill, address).toBeLessThanOrEqual(0);
+      expect(await faultsOf(page), address).toEqual([]);
+      expect(await spillOf(page), address).toBeLessThanOrEqual(0);
     }
   }
 );
@@ -45,7 +42,7 @@ test(
     await page.emulateMedia({ colorScheme: 'dark' });
     for (const address of byNight) {
       await open(page, address);
-      expect(await faults(page), address).toEqual([]);
+      expect(await faultsOf(page), address).toEqual([]);
     }
   }
 );

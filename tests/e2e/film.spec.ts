@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { makeClip, type MadeClip } from './made-clip';
+import { faultsOf, spillOf, visit } from './page';
 
 /** 200 px of the clip are two feet, so 100 px of way are one. */
 const WAY_PX = 100;
@@ -40,7 +40,7 @@ async function choose(page: Page, name: string, buffer: Buffer) {
 
 test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
   const clip = await makeClip(page, poolClip('webm'));
-  await page.goto('/film');
+  await visit(page, '/film');
   await choose(page, 'pool.webm', clip);
   await expect(page.getByText('frame 1 of 44')).toBeVisible();
   for (const corner of CORNERS) {
@@ -58,8 +58,8 @@ test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
   // One foot, within the ± that the page itself prints beside it.
   await expect(page.locator('.number')).toHaveText(/^(11\sin|1\sft|1\sft\s1\sin) give or take/);
   await expect(page.getByText('It stayed down.')).toBeVisible();
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await spillOf(page)).toBe(0);
 
   await page.getByLabel('Depth').fill('10');
   await page.getByLabel('Hand to jig').fill('25');
@@ -75,7 +75,7 @@ test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
 
 test('what is no clip is told so, and what was measured stays @any-width', async ({ page }) => {
   const clip = await makeClip(page, poolClip('mp4'));
-  await page.goto('/film');
+  await visit(page, '/film');
   await choose(page, 'empty.mp4', Buffer.alloc(0));
   await expect(page.getByText('That file is empty.')).toBeVisible();
   await choose(page, 'notes.mp4', Buffer.from('Ove, at the pool: 11 in, 12 in'));

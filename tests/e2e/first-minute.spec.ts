@@ -1,5 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
+import { visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 20_000 };
@@ -63,7 +64,7 @@ for (const [size, tag] of [
     async ({ page, hasTouch }) => {
       await page.setViewportSize(size);
       await page.emulateMedia({ reducedMotion: 'reduce' });
-      await page.goto('/');
+      await visit(page, '/');
       const words = (await page.locator('main').innerText()).split(/\s+/).filter(Boolean);
       expect(words.length).toBeLessThanOrEqual(MOST.words);
       await laidOut(page);
@@ -96,7 +97,7 @@ for (const size of SIZES) {
     async ({ page, hasTouch }) => {
       await page.setViewportSize(size);
       await page.emulateMedia({ reducedMotion: 'reduce' });
-      await page.goto('/lessons/one-foot');
+      await visit(page, '/lessons/one-foot');
       await beginLesson(page);
       await page.locator('#predict').getByRole('radio').nth(1).check();
       await page.getByRole('button', { name: 'That is my answer' }).click();
@@ -132,7 +133,7 @@ test(
   'a thumb that scrolls over the picture of a try makes none',
   { tag: '@narrow' },
   async ({ page }) => {
-    await page.goto('/water');
+    await visit(page, '/water');
     await page.getByRole('button', { name: 'Take the rod' }).waitFor();
     await expect(rod(page)).toHaveCount(0);
   }
@@ -141,7 +142,7 @@ test(
 test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.emulateMedia({ reducedMotion: 'reduce' });
-  await page.goto('/');
+  await visit(page, '/');
   await laidOut(page);
   await drag(page, page, false);
   const bait = page.locator('figure.bottom figcaption b');
@@ -150,8 +151,8 @@ test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ pa
   await page.getByRole('button', { name: 'Send it' }).click();
   await expect(page.getByRole('link', { name: 'Save the picture' })).toBeVisible(LONG);
   const link = await page.getByRole('textbox', { name: 'Link to this try' }).inputValue();
-  await page.goto('/about');
-  await page.goto(link);
+  await visit(page, '/about');
+  await visit(page, link);
   await expect(page.getByRole('heading', { level: 1, name: 'Can you beat it?' })).toBeVisible();
   await expect(page.getByText(`The bait went ${went}.`)).toBeVisible(LONG);
 });

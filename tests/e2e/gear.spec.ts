@@ -1,15 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-
-const faults = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations;
-const spill = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+import { faultsOf, spillOf, visit } from './page';
 
 test(
   'one’s own outfit is typed, timed, and chosen in practice water',
   { tag: '@narrow' },
   async ({ page }) => {
-    await page.goto('/gear');
+    await visit(page, '/gear');
     await page.getByLabel('Name').fill('Heavy rod');
     await page.getByRole('button', { name: 'Save outfit' }).press('Enter');
     await expect(page.getByLabel('Weight').first()).toBeFocused();
@@ -20,12 +16,12 @@ test(
     await page.getByLabel('How deep').fill('8');
     await page.getByLabel('Seconds').fill('2.3 2.4 2.3');
     await expect(page.getByText(/^Your drop says drag area/)).toBeVisible();
-    expect(await faults(page)).toEqual([]);
-    expect(await spill(page)).toBeLessThanOrEqual(0);
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await spillOf(page)).toBeLessThanOrEqual(0);
     await page.getByRole('button', { name: 'Save outfit' }).press('Enter');
     await expect(page.getByRole('heading', { name: 'Heavy rod' })).toBeVisible();
 
-    await page.goto('/water');
+    await visit(page, '/water');
     await page.getByLabel('Gear', { exact: true }).selectOption('Heavy rod');
     const rod = page.getByRole('combobox', { name: 'Rod', exact: true });
     await expect(rod.locator('option:checked')).toHaveText(/7\sft\s4\sin/);
@@ -37,7 +33,7 @@ test(
 );
 
 test('a session of tests is fitted, and can be stopped', { tag: '@narrow' }, async ({ page }) => {
-  await page.goto('/tests');
+  await visit(page, '/tests');
   await page.getByRole('button', { name: 'Look at a demo' }).click();
   await page.getByRole('button', { name: 'Fit the model to these tests' }).click();
   await page.getByRole('button', { name: 'Stop' }).click();
@@ -45,6 +41,6 @@ test('a session of tests is fitted, and can be stopped', { tag: '@narrow' }, asy
   const told = page.getByRole('region', { name: 'What the tests tell' });
   await expect(told).toBeVisible({ timeout: 30_000 });
   await expect(told.getByRole('img')).toHaveCount(2);
-  expect(await faults(page)).toEqual([]);
-  expect(await spill(page)).toBeLessThanOrEqual(0);
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await spillOf(page)).toBeLessThanOrEqual(0);
 });

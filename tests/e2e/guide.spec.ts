@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
+import { faultsOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 40_000 };
@@ -9,7 +9,7 @@ const LONG = { timeout: 40_000 };
 const QUESTIONS = /Pick a retrieve and pace/;
 
 async function openSpace(page: Page): Promise<void> {
-  await page.goto('/guide');
+  await visit(page, '/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Guiding');
   // Twice, as an impatient thumb does it.
   await page.getByRole('button', { name: 'Open a space' }).dblclick();
@@ -33,7 +33,7 @@ async function setHomework(page: Page): Promise<string> {
 
 async function clientAt(browser: Browser, link: string, name: string): Promise<Page> {
   const page = await (await browser.newContext()).newPage();
-  await page.goto(link);
+  await visit(page, link);
   await page.getByLabel(/^Your name/).fill(name);
   await page.getByRole('button', { name: 'Begin' }).dblclick();
   await expect(page.getByRole('heading', { name: 'Before Saturday' })).toBeVisible();
@@ -128,7 +128,7 @@ test(
     await page.reload();
     await expect(page.getByRole('heading', { name: 'No bottom here' })).toBeVisible();
 
-    await page.goto('/guide');
+    await visit(page, '/guide');
     await expect(page.getByText('2 of 2 clients done')).toBeVisible();
     await page.getByRole('link', { name: 'Before Saturday' }).click();
     await page.getByRole('link', { name: 'Bo' }).click();
@@ -146,7 +146,7 @@ test(
     await page.getByRole('button', { name: 'Close' }).click();
     await expect(page.getByText(/^Closed: nothing more is taken/)).toBeVisible();
     await expect(page.getByRole('heading', { name: 'For your clients' })).toHaveCount(0);
-    await ina.goto(link);
+    await visit(ina, link);
     await ina.reload();
     await expect(ina.getByText('Closed by your guide. Nothing more is taken.')).toBeVisible();
     await expect(ina.getByRole('button', { name: 'Begin' })).toHaveCount(0);
@@ -177,7 +177,7 @@ test(
     await expect(page.getByText(/^Saved as feltfoot-key\.txt/)).toBeVisible();
     const key = await page.locator('.link code').innerText();
     const other = await (await browser.newContext()).newPage();
-    await other.goto(key);
+    await visit(other, key);
     await expect(other.getByRole('heading', { name: 'Reedmere Guiding' })).toBeVisible();
     expect(other.url()).not.toContain('#');
     await page.getByRole('button', { name: 'New key' }).click();
@@ -226,21 +226,20 @@ for (const scheme of ['light', 'dark'] as const) {
     { tag: ONE_WIDTH[scheme] },
     async ({ page }) => {
       await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
-      const faults = async () => (await new AxeBuilder({ page }).analyze()).violations;
-      await page.goto('/guide');
-      expect(await faults()).toEqual([]);
+      await visit(page, '/guide');
+      expect(await faultsOf(page)).toEqual([]);
       await openSpace(page);
-      expect(await faults()).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
       const link = await setHomework(page);
-      expect(await faults()).toEqual([]);
-      await page.goto('/guide/plan');
-      expect(await faults()).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
+      await visit(page, '/guide/plan');
+      expect(await faultsOf(page)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(
         await page.evaluate(() => document.documentElement.clientWidth)
       );
-      await page.goto(link);
+      await visit(page, link);
       await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
-      expect(await faults()).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
     }
   );
 }

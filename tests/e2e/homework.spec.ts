@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
+import { faultsOf, spillOf, visit } from './page';
 
 const LONG = { timeout: 20_000 };
 
@@ -10,9 +10,8 @@ async function someone(browser: Browser): Promise<Page> {
 }
 
 async function accessible(page: Page): Promise<void> {
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-  expect(spill).toBeLessThanOrEqual(0);
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await spillOf(page)).toBeLessThanOrEqual(0);
 }
 
 /** The lesson of the homework. */
@@ -22,7 +21,7 @@ const QUESTION = /Pick a retrieve and pace/;
 
 /** A guide sets two tries of one foot and a question; returns the link. */
 async function setHomework(page: Page): Promise<string> {
-  await page.goto('/homework');
+  await visit(page, '/homework');
   await page.getByRole('textbox', { name: 'From' }).fill('Marit of Reed Bay');
   await page.getByText('One foot', { exact: true }).click();
   await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
@@ -68,7 +67,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   expect(new URL(link).search).toBe('');
 
   const client = await someone(browser);
-  await client.goto(link);
+  await visit(client, link);
   await expect(client.getByText('From Marit of Reed Bay')).toBeVisible();
   await client.getByRole('link', { name: LESSON }).click();
   await client
@@ -124,7 +123,7 @@ test('a link that was cut short is said to be so, by name', async ({ page }) => 
 
 test('the ruler says how to get one, and shows one after four tries @narrow', async ({ page }) => {
   test.slow();
-  await page.goto('/ruler');
+  await visit(page, '/ruler');
   await expect(page.getByText('Four tries show by how much yours does.')).toBeVisible();
   await accessible(page);
   await page.getByRole('link', { name: 'Begin' }).click();

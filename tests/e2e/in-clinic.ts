@@ -1,7 +1,8 @@
 import { expect, type Browser, type Page } from '@playwright/test';
+import { visit } from './page';
 
 export async function openClinic(page: Page): Promise<string> {
-  await page.goto('/guide');
+  await visit(page, '/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Club');
   await page.getByRole('button', { name: 'Open a space' }).click();
   await page.getByLabel('Name of the clinic').fill('May meeting');

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
 import { turnByButton } from './hand';
+import { faultsOf, spillOf, visit } from './page';
 
 const ADDRESS = '/lessons/one-foot';
 /** A try ends by itself when hand and bait have been still; then marks and advice are worked out. */
@@ -12,7 +12,7 @@ const first = (page: Page) => station(page, 'exactly-one-foot');
 const marks = (page: Page) => first(page).locator('.grade .number');
 
 async function predict(page: Page): Promise<void> {
-  await page.goto(ADDRESS);
+  await visit(page, ADDRESS);
   await beginLesson(page);
   const asked = station(page, 'predict');
   await asked.getByRole('radio').nth(1).check();
@@ -34,7 +34,7 @@ async function sweepByHold(page: Page, turn_deg: number): Promise<void> {
 }
 
 test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({ page }) => {
-  await page.goto(ADDRESS);
+  await visit(page, ADDRESS);
   await expect(station(page, 'see')).toContainText('Opens when you have said what you expect.');
   await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(0);
   await predict(page);
@@ -55,7 +55,7 @@ test(
     await page.reload();
     const kept = first(page).getByRole('button', { name: `Try 1: ${got} marks. Replay` });
     await expect(kept).toBeVisible(LONG);
-    await page.goto('/');
+    await visit(page, '/');
     await expect(page.getByText(/Go on with “One foot”/)).toBeVisible();
   }
 );
@@ -122,14 +122,13 @@ for (const colorScheme of ['light', 'dark'] as const) {
     async ({ page }) => {
       test.slow();
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      await page.goto(ADDRESS);
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+      await visit(page, ADDRESS);
+      expect(await faultsOf(page)).toEqual([]);
       await reachChallenge(page);
       await sweepByHold(page, 5);
       await expect(marks(page)).toBeVisible(LONG);
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-      const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(spill).toBeLessThanOrEqual(0);
+      expect(await faultsOf(page)).toEqual([]);
+      expect(await spillOf(page)).toBeLessThanOrEqual(0);
     }
   );
 }

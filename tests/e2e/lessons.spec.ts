@@ -3,6 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { loadLessons, type Lesson } from '../../src/lib/course';
 import { lessonStations, type StationPart, type Station } from '../../src/lib/practice';
 import { emptyRecord } from '../../src/lib/wire';
+import { visit } from './page';
 
 /** The model runs a try again before its marks are there. */
 const LONG = { timeout: 20_000 };
@@ -165,9 +166,17 @@ async function goTo(button: Locator, { id, name }: Station, learner: Learner): P
   }).toPass(LONG);
 }
 
+/** As `goTo`, from the last station on to another page. */
+async function leave(link: Locator, { id }: Lesson, learner: Learner): Promise<void> {
+  await expect(async () => {
+    await learner.press(link);
+    await expect(link.page()).not.toHaveURL(new RegExp(`${id}$`), { timeout: 3_000 });
+  }).toPass(LONG);
+}
+
 /** Down a lesson from its first station to its end, and home. */
 async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void> {
-  await page.goto(`/lessons/${lesson.id}`);
+  await visit(page, `/lessons/${lesson.id}`);
   const [, ...way] = lessonStations(lesson, emptyRecord(), new Map());
   await goTo(page.getByRole('button', { name: 'Begin', exact: true }), way[0], learner);
   for (const [i, station] of way.entries()) {
@@ -180,21 +189,35 @@ async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void>
         below,
         learner
       );
-    } else await learner.press(here.locator('.on').getByRole('link'));
+    } else await leave(here.locator('.on').getByRole('link'), lesson, learner);
   }
-  await expect(page).not.toHaveURL(new RegExp(`${lesson.id}$`));
-  await page.goto('/lessons');
+  await visit(page, '/lessons');
   const entry = page.getByRole('listitem').filter({ hasText: lesson.title });
   await expect(entry.getByText('done', { exact: true }).first()).toBeVisible(LONG);
 }
 
-for (const lesson of loadLessons()) {
-  test(`${lesson.id} is walked from end to end by keys alone, or by touch`, async ({
-    page,
-    hasTouch
-  }) => {
+/** Each lesson is walked once: in turn by keys on a wide window, and by touch on a phone. */
+const HOWS = ['by keys alone', 'by touch'] as const;
+const TAGS = { 'by keys alone': '@any-width', 'by touch': '@narrow' };
+const howOf = (i: number) => HOWS[i % HOWS.length];
+
+test('every kind of station is walked by keys, and by touch', { tag: '@any-width' }, () => {
+  const kindsOf = (lessons: readonly Lesson[]) =>
+    new Set(
+      lessons.flatMap((lesson) =>
+        lessonStations(lesson, emptyRecord(), new Map()).map(({ part }) => part.kind)
+      )
+    );
+  const lessons = loadLessons();
+  for (const how of HOWS)
+    expect(kindsOf(lessons.filter((_, i) => howOf(i) === how)), how).toEqual(kindsOf(lessons));
+});
+
+for (const [i, lesson] of loadLessons().entries()) {
+  const how = howOf(i);
+  test(`${lesson.id} is walked from end to end ${how}`, { tag: TAGS[how] }, async ({ page }) => {
     test.slow();
     await page.emulateMedia({ reducedMotion: 'reduce' });
-    await walk(page, (hasTouch ? byTouch : byKeys)(page), lesson);
+    await walk(page, (how === 'by touch' ? byTouch : byKeys)(page), lesson);
   });
 }

@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
+import { visit } from './page';
 
 /** Gives the page's browser an authenticator of its own, which touches itself. */
 async function giveAuthenticator(page: Page, hasPrf: boolean): Promise<void> {
@@ -19,7 +20,7 @@ async function giveAuthenticator(page: Page, hasPrf: boolean): Promise<void> {
 }
 
 async function openSpace(page: Page): Promise<void> {
-  await page.goto('/guide');
+  await visit(page, '/guide');
   await page.getByLabel('What clients call you').fill('Reedmere Guiding');
   await page.getByRole('button', { name: 'Open a space' }).click();
   await page.getByText('Key and space').click();

@@ -1,4 +1,5 @@
 import { expect, test, type CDPSession, type Page } from '@playwright/test';
+import { visit } from './page';
 
 /** Says how the phone is held, as the device's sensor would. */
 const hold = (devtools: CDPSession, beta: number) =>
@@ -8,7 +9,7 @@ async function openAsPhone(page: Page): Promise<CDPSession> {
   // A browser without windows has nobody to ask.
   await page.context().grantPermissions(['accelerometer', 'gyroscope']);
   const devtools = await page.context().newCDPSession(page);
-  await page.goto('/water');
+  await visit(page, '/water');
   await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await page.getByText('More', { exact: true }).click();

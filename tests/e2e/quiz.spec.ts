@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
+import { faultsOf, spillOf } from './page';
 
 /** The model works a question out in a second or two; on a busy machine in many more. */
 const WORKED_OUT = { timeout: 40_000 };
@@ -88,9 +88,8 @@ for (const kind of KINDS) {
     await control(page, kind).tap();
     await report(page, 'I guessed').tap();
     await expect(told(page)).toBeFocused();
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-    const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(spill).toBeLessThanOrEqual(0);
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await spillOf(page)).toBeLessThanOrEqual(0);
     await page.getByRole('button', { name: 'Go on' }).tap();
     await expect(page.getByText('That was the one.')).toBeVisible();
   });

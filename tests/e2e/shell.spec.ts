@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { visit } from './page';
 
 test('the first page answers with security headers and without errors', async ({ page }) => {
   const errors: string[] = [];
@@ -20,13 +21,13 @@ test(
   },
   async ({ page }) => {
     await page.emulateMedia({ colorScheme: 'light' });
-    await page.goto('/');
+    await visit(page, '/');
     const ground = () =>
       page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
     const byDay = await ground();
     await page.getByRole('radio', { name: 'Night' }).check();
+    await expect.poll(ground).not.toBe(byDay);
     const byNight = await ground();
-    expect(byNight).not.toBe(byDay);
     await page.reload({ waitUntil: 'commit' });
     await page.waitForSelector('main', { state: 'attached' });
     expect(await ground()).toBe(byNight);

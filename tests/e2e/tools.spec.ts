@@ -1,16 +1,13 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { turnByKey } from './hand';
+import { faultsOf, spillOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 20_000 };
 
-const spill = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-
 test('two runs are compared by keys alone @any-width', async ({ page }) => {
-  await page.goto('/compare');
+  await visit(page, '/compare');
   const said = page.getByRole('region', { name: 'Two runs side by side' }).getByRole('status');
   await expect(said).toContainText('With 3/8 oz');
   const pace = page.getByRole('radio', { name: 'Weight' });
@@ -31,7 +28,7 @@ test('two runs are compared by keys alone @any-width', async ({ page }) => {
 test('a retrieve is watched, done by hand and marked; its run is taken along @any-width', async ({
   page
 }) => {
-  await page.goto('/retrieves');
+  await visit(page, '/retrieves');
   await page.getByRole('button', { name: 'Exactly one foot' }).click();
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await page.getByText('More', { exact: true }).click();
@@ -61,10 +58,10 @@ for (const colorScheme of ['light', 'dark'] as const) {
   }) => {
     await page.emulateMedia({ colorScheme });
     for (const address of ['/compare', '/retrieves#one-hop', '/glossary']) {
-      await page.goto(address);
+      await visit(page, address);
       await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-      expect(await spill(page)).toBeLessThanOrEqual(0);
+      expect(await faultsOf(page)).toEqual([]);
+      expect(await spillOf(page)).toBeLessThanOrEqual(0);
     }
   });
 }
@@ -72,7 +69,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 test('a record says under which name it was saved, and a double tap does not erase it', async ({
   page
 }) => {
-  await page.goto('/record');
+  await visit(page, '/record');
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save to a file' }).click();
   const name = (await coming).suggestedFilename();

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { painted, turnByButton, turnByKey } from './hand';
+import { faultsOf, spillOf, visit } from './page';
 
 const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 const bait = (page: Page) => page.locator('figure.bottom figcaption b');
@@ -13,7 +13,7 @@ async function take(page: Page): Promise<void> {
 }
 
 async function open(page: Page): Promise<void> {
-  await page.goto('/water');
+  await visit(page, '/water');
   await take(page);
   await expect(page.locator('figure.whole canvas').first()).toHaveAttribute('width', /[1-9]\d\d/);
 }
@@ -114,7 +114,7 @@ test(
   'gear and the way the rod moves are there again after a reload',
   { tag: '@any-width' },
   async ({ page }) => {
-    await page.goto('/water');
+    await visit(page, '/water');
     await page.getByRole('combobox', { name: 'Bait' }).selectOption('3/8 oz');
     await page.getByRole('slider', { name: 'Depth' }).fill('7.3152');
     await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
@@ -136,14 +136,13 @@ for (const colorScheme of ['light', 'dark'] as const) {
     async ({ page }) => {
       await page.emulateMedia({ colorScheme });
       await open(page);
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
       await turnByKey(rod(page), 5);
       await shown(page);
       await page.getByRole('button', { name: 'Replay' }).click();
       await page.getByText('The same in words and figures').click();
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-      const spill = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(spill).toBeLessThanOrEqual(0);
+      expect(await faultsOf(page)).toEqual([]);
+      expect(await spillOf(page)).toBeLessThanOrEqual(0);
     }
   );
 }

@@ -60,6 +60,35 @@ export function unplaned(draws: readonly TradeDraw[]): TradeDraw[] {
 
 /** The document, made by `npm run trade-check`. */
 export function tradeDocument(): string {
+  return framed(
+    TRADE_CASES.map(caseLine),
+    HOLDINGS.map(({ name, holding, draws }) => holdingLine(name, holding, draws)),
+    sessionLines()
+  );
+}
+
+/** The document as it is, with these rows of its first table made anew. @throws {RangeError} for no row */
+export function withRows(document: string, ids: readonly string[]): string {
+  const made = new Map(ids.map((id) => [id, caseLine(caseNamed(id))]));
+  const isTable = (i: number, lines: string[]) => i < lines.indexOf('## Two hours of lift');
+  return document
+    .split('\n')
+    .map((line, i, lines) => (isTable(i, lines) && made.get(line.split(' ')[1])) || line)
+    .join('\n');
+}
+
+function caseNamed(id: string): TradeCase {
+  const found = TRADE_CASES.find((one) => one.id === id);
+  if (!found) throw new RangeError(`there is no row ${JSON.stringify(id)}`);
+  return found;
+}
+
+/** All that is written around the rows. */
+export function framed(
+  cases: readonly string[],
+  holdings: readonly string[],
+  session: readonly string[]
+): string {
   return [
     '# What practitioners see, beside the model',
     '',
@@ -71,7 +100,7 @@ export function tradeDocument(): string {
     '',
     `| | | trade | ${COLUMNS.map(({ name }) => `planing ${name}`).join(' | ')} |`,
     '| --- | --- | --- | --- | --- | --- | --- |',
-    ...TRADE_CASES.map((one) => caseLine(one)),
+    ...cases,
     '',
     '## Two hours of lift',
     '',
@@ -81,9 +110,9 @@ export function tradeDocument(): string {
     '',
     '| if it was | 1 h | 2 h | 3 h | fit all three |',
     '| --- | --- | --- | --- | --- |',
-    ...HOLDINGS.map(({ name, holding, draws }) => holdingLine(name, holding, draws)),
+    ...holdings,
     '',
-    ...sessionLines(),
+    ...session,
     ''
   ].join('\n');
 }

@@ -2,9 +2,18 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { attitudeOf, jigOf } from './attitude';
 import { AS_SAID, drawsOf, jointFit, TRADE_CASES } from './trade-cases';
-import { caseLine, DERIVED_PLANING, DRAWS, HOLDINGS, holdingLine, unplaned } from './trade-table';
+import {
+  caseLine,
+  DERIVED_PLANING,
+  DRAWS,
+  framed,
+  HOLDINGS,
+  holdingLine,
+  unplaned
+} from './trade-table';
 
-const document = readFileSync('docs/trade-check.md', 'utf8').split('\n');
+const text = readFileSync('docs/trade-check.md', 'utf8');
+const document = text.split('\n');
 
 /** Rows of the table that are cheap to make again; the whole is a minute of `npm run trade-check`. */
 const REMADE = ['f2', 'g2'];
@@ -13,6 +22,22 @@ test.each(TRADE_CASES.filter(({ id }) => REMADE.includes(id)).map((one) => [one.
   'docs/trade-check.md says of "%s" what the model says: if not, npm run trade-check',
   (_what, one) => expect(document).toContain(caseLine(one))
 );
+
+test('docs/trade-check.md is made by this model, with a row for each fact and each way to hold', () => {
+  const hours = document.indexOf('## Two hours of lift');
+  const session = document.indexOf('## The facts as one session');
+  const rows = (names: readonly string[], lines: readonly string[]) =>
+    names.map((name) => lines.find((line) => line.startsWith(`| ${name} | `)) ?? `none of ${name}`);
+  const cases = rows(
+    TRADE_CASES.map(({ id }) => id),
+    document.slice(0, hours)
+  );
+  const holdings = rows(
+    HOLDINGS.map(({ name }) => name),
+    document.slice(hours, session)
+  );
+  expect(framed(cases, holdings, document.slice(session, -1))).toBe(text);
+});
 
 test('docs/trade-check.md says what misread hours explain: if not, npm run trade-check', () => {
   const misread = HOLDINGS.find(({ name }) => name.startsWith('hours misread'));

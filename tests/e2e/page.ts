@@ -1,0 +1,21 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+
+/** Goes there, until the page hears what is done on it: what is pressed before is lost. */
+export async function visit(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.locator('main[data-awake]').waitFor();
+}
+
+/**
+ * What axe finds wrong with a page. Ours have no frames: for these alone axe would open, each time, a
+ * second page in which it puts together what it found in them.
+ */
+export async function faultsOf(page: Page) {
+  return (await new AxeBuilder({ page }).setLegacyMode().analyze()).violations;
+}
+
+/** By how much a page is wider than its window, CSS px: none, or it scrolls sideways. */
+export function spillOf(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+}
