@@ -3,6 +3,7 @@ import { Announcer } from './announcer';
 import { FIRST_FELT, KEY, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
 import { FeltWave, peakOf } from './felt-wave';
 import { feltWord, WORD_S } from './felt-words';
+import { PASS_BUZZ_MS, passWave } from './pass-sound';
 import { addTicks, SpoolCue } from './spool-cue';
 import { Speaker } from './speaker';
 
@@ -91,6 +92,13 @@ export class FeltChannel {
     const told = this.spool.word(trace.t_s[last]);
     this.announcer.tell(told ?? feltWord(this.recent, trace, last, feltFrom(setup)));
     this.announcer.flush(now_ms);
+  }
+
+  /** A try has passed: heard and felt by who wants either. */
+  passed(): void {
+    if (!this.isOn) return;
+    this.speaker?.play(passWave());
+    if (this.settings.vibration) navigator.vibrate?.(PASS_BUZZ_MS);
   }
 
   close(): void {

@@ -68,7 +68,7 @@ export class TrySession {
   /** Brings the keys to the rod. */
   takeFocus: () => void = () => {};
   units: Units = 'imperial';
-  ontry: (made: Try) => void = () => {};
+  ontry: (made: Try) => unknown = () => {};
   private stage: Backdrop | null = null;
   private task: TryTask | null = null;
   private live: LiveTry | null = null;
@@ -228,7 +228,10 @@ export class TrySession {
     const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.show(made.run, isReveal);
     this.announcer.tell(trySummaryOf(made.run.result, this.units));
-    this.ontry(made);
+    const isPassed = this.ontry(made) === true;
+    if (!isPassed || !this.showing) return;
+    this.showing.isPassed = true;
+    this.felt.passed();
   }
 
   private show(run: RecordedRun, fromStart: boolean): void {
@@ -274,6 +277,7 @@ export class TrySession {
       ticks: trace.t_s.length,
       events: live.events,
       isRevealed: false,
+      isPassed: false,
       isHidden: this.isHidden
     });
     this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms, live.now.given_m);

@@ -11,6 +11,8 @@ export class Showing {
   readonly series: Series;
   readonly felt: FeltBand;
   private readonly pose: Pose;
+  /** Whether what is shown has passed. */
+  isPassed = false;
 
   constructor(
     readonly film: Film,
@@ -41,7 +43,8 @@ export class Showing {
       ticks: this.tick + 1,
       events,
       isHidden: false,
-      isRevealed: true
+      isRevealed: true,
+      isPassed: this.isPassed && this.tick === this.series.t_s.length - 1
     });
   }
 }

@@ -70,6 +70,8 @@ export interface Moment {
   readonly events: readonly RunEvent[];
   /** Whether the try is over and all of it may be shown. */
   readonly isRevealed: boolean;
+  /** Whether it passed, and the bait has come to rest. */
+  readonly isPassed: boolean;
   /** Whether line and bait are out of sight below the surface. */
   readonly isHidden: boolean;
 }

@@ -12,6 +12,7 @@ import { drawFish } from './fish';
 import { drawGoals, drawHopCount } from './goals';
 import { drawHang } from './hang';
 import { drawLine } from './line';
+import { drawPassed } from './passed';
 import { drawStems } from './stems';
 import { drawRuler } from './ruler';
 import { drawTrack } from './track';
@@ -120,6 +121,7 @@ export function paintBottom(
     ink
   );
   drawClouds(context, view, scenery, ink);
+  if (moment.isPassed) drawPassed(context, view, moment, ink);
 }
 
 function sayHidden(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
