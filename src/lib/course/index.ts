@@ -28,6 +28,7 @@ export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill, type Sitting } from './drills';
 export { figureWords } from './figure-words';
 export { glossary, type Term } from './glossary';
+export { lessonNumber } from './lesson-number';
 export { nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';
 export { RETRIEVES, type Retrieve } from './retrieves';

@@ -65,6 +65,26 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
     item: 'season-retrieve',
     hint: 'How quick is a fish at this temperature?'
   },
+  rigging: {
+    item: 'rig-trailer',
+    hint: 'It weighs nearly the same. What else is bigger?'
+  },
+  'hook-set': {
+    item: 'set-slack',
+    hint: 'What has to happen before a sweep gets to the jig?'
+  },
+  'first-drop': {
+    item: 'drop-watch',
+    hint: 'What did the fall just show you, and where?'
+  },
+  'boat-position': {
+    item: 'boat-onto',
+    hint: 'Which way does the boat carry the whole rod?'
+  },
+  offshore: {
+    item: 'deep-count',
+    hint: 'Does a jig go on speeding up as it sinks?'
+  },
   'a-morning': {
     item: 'morning-choice',
     hint: 'Two things are known. One asks for a hand that feels, the other for one with patience.'

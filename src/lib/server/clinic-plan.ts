@@ -21,6 +21,7 @@ const welcome: Round = {
   says: [
     'Nobody is ranked, and no name is asked.',
     'Answer alone first. Then talk.',
+    'Phones only: no real rods in the room.',
     'Who has no phone shows a hand.'
   ],
   minutes: MINUTES.ends
@@ -37,6 +38,7 @@ const goodbye: Round = {
   says: [
     'One thing to keep: which of your moves will you change?',
     'The drills are for your own rod, on dry land first, with no hook on the line.',
+    'Before you pick one up, read Safety first: two minutes.',
     'What you tried is in the record on your phone. Its page now has a link that takes it to another device.'
   ],
   minutes: MINUTES.ends

@@ -3,7 +3,7 @@ import { groupsOf } from '../../../src/lib/app/lesson/groups';
 import { leftAt, lessonMarks } from '../../../src/lib/app/lesson/lesson-marks';
 import { tabName } from '../../../src/lib/app/lesson/tab-name';
 import { thumbOf } from '../../../src/lib/app/try/thumb';
-import { allLessons, findLesson, type Lesson } from '../../../src/lib/course';
+import { allLessons, findLesson, lessonNumber, type Lesson } from '../../../src/lib/course';
 import { applyChange } from '../../../src/lib/practice';
 import { aTry } from '../../practice/samples';
 import { emptyRecord, type LearnerRecord } from '../../../src/lib/wire';
@@ -19,17 +19,16 @@ function reached(...stations: string[]): LearnerRecord {
   );
 }
 
-test('every lesson stands in one group, and those with tries keep the order of the course', () => {
-  const listed = groupsOf(allLessons()).flatMap(({ lessons }) => lessons);
-  expect(listed.map(({ id }) => id).sort()).toEqual(
-    allLessons()
-      .map(({ id }) => id)
-      .sort()
+test('every lesson stands in one group in the order of the course, safety first and alone', () => {
+  const groups = groupsOf(allLessons());
+  expect(groups.flatMap(({ lessons }) => lessons)).toEqual(allLessons());
+  expect(groups[0].lessons.map(({ id }) => id)).toEqual(['safety']);
+});
+
+test('lessons are numbered by their order wherever they are named, and safety has no number', () => {
+  expect(allLessons().map(lessonNumber)).toEqual(
+    allLessons().map((_, i) => (i === 0 ? '' : `Lesson ${i}`))
   );
-  const tried = (lessons: readonly Lesson[]) =>
-    lessons.filter(({ challenges }) => challenges.length > 0).map(({ id }) => id);
-  expect(tried(listed)).toEqual(tried(allLessons()));
-  expect(listed[0].id).toBe('one-foot');
 });
 
 test('a lesson is new, begun by a try alone, and done', () => {

@@ -83,5 +83,7 @@ export const place = {
 export const drillCautions = {
   dry: 'No hook on the line. Look up and all around first.',
   water: 'Glasses on. Look behind before you cast.',
+  /** Begins on land and ends on the water. */
+  both: 'On land: no hook. On the water: glasses on. Look up and all around first.',
   snag: 'Never pull a jig toward anyone. Never wrap line on a hand.'
 };

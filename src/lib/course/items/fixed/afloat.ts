@@ -57,7 +57,7 @@ export const afloat = [
     [
       ['when someone is in line with the jig', 'Right. A jig that pulls free comes fast.'],
       ['when the fish is a small one for sure', 'You can’t tell by the tap. Set.'],
-      ['when it’s early in the day and cold', 'Cold fish bite soft. Set all the same.']
+      ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
     ],
     'A jig that pulls free flies right at them. Move them first, or let it go.'
   ),
@@ -66,9 +66,12 @@ export const afloat = [
     'hook-set',
     'Line tight, a sharp tap. What do guides do?',
     [
-      ['some sweep now, some reel first', 'Right. On a tight line both work.'],
-      ['all of them wait for a second tap', 'Few wait. A fish can spit it by then.'],
-      ['all of them drop the rod and wait', 'Some drop it to reel down. Nobody waits long.']
+      [
+        'sweep now, or reel a turn and sweep',
+        'Right. Guides differ, and on a tight line both work.'
+      ],
+      ['hold still, and wait for a second tap', 'Few wait. A fish can spit it by then.'],
+      ['give it line, so the fish takes it well', 'Slack gives the fish time to spit it.']
     ],
     'There’s no slack to lose, so sweeping now works. Reeling down first makes sure it’s tight.',
     [],
@@ -116,11 +119,11 @@ export const afloat = [
   fact(
     'boat-onto',
     'boat-position',
-    'You drag and feel no weight. The wind is on your back. What’s up?',
+    'Nothing holds the boat, wind at your back. You drag and feel no weight. What’s up?',
     [
       ['you drift onto it: it’s slack', 'Right. Reel first, or turn the boat.'],
       ['the wind has lifted it off bottom', 'Wind pushes line in the air, not a jig on bottom.'],
-      ['the jig got lighter in rough water', 'It weighs the same. Your line got loose.']
+      ['you’re out of bottom and need more line', 'More line is more slack. Reel it up first.']
     ],
     'The boat gives back what your tip takes. Reel it up before you move.',
     ['slow drag', 'drag, drifting onto it'],
@@ -131,11 +134,13 @@ export const afloat = [
     'boat-position',
     'Windy day, jig fishing. Where do most guides point the boat?',
     [
-      ['nose into the wind, held there', 'Right. It drifts least, and you cast with it.'],
+      ['bow into the wind, held there', 'Right. It drifts least. Cast ahead or across.'],
       ['side to the wind, drifting freely', 'That drags your jig for you, at the wind’s pace.'],
-      ['tail to the wind, with motor off', 'Waves come over the back. Keep the nose into it.']
+      ['tail to the wind, with motor off', 'Waves come over the back. Keep the bow into it.']
     ],
-    'A boat that holds still leaves the pace to your hand. And never take waves over the back.'
+    'A boat that holds still leaves the pace to your hand. Never cast over anyone. Some guides drift on purpose, upwind to downwind.',
+    [],
+    'guides differ'
   ),
   fact(
     'deep-count',

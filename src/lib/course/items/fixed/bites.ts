@@ -54,8 +54,11 @@ export const bites = [
     'bites',
     'The jig feels like mush, and you know it’s gravel down there. What is it?',
     [
-      ['maybe a fish: reel down and sweep', 'Right. Mush on clean gravel is news.'],
-      ['loose weeds: shake the rod to clear', 'Could be. A sweep tells you, and clears it too.'],
+      ['maybe a fish: reel down and test it', 'Right. Sweep if it gives or moves off.'],
+      [
+        'loose weeds: shake the rod to clear',
+        'It may be. Reel down and test first: it may be a fish.'
+      ],
       ['softer gravel: keep on dragging it', 'Gravel ticks, hard or soft. Mush doesn’t belong.']
     ],
     'Know your bottom. What doesn’t belong there is a bite until you’ve tested it.',
@@ -64,13 +67,13 @@ export const bites = [
   fact(
     'bite-set-cost',
     'bites',
-    'You’re not sure it’s a fish. What does an extra sweep cost you?',
+    'It feels odd, and you’re not sure it’s a fish. What do you do?',
     [
-      ['a few seconds, and one more move', 'Right. A bite you let go costs the fish.'],
-      ['the spot, since it spooks the fish', 'To them it’s a stroke. Some come to look.'],
-      ['the knot, which wears at each sweep', 'A good knot holds. Retie if you doubt it.']
+      ['reel down, test, sweep if it moves', 'Right. Rock doesn’t give, and a fish does.'],
+      ['sweep hard: it costs nothing at all', 'In rock a sweep hangs the jig. Test it first.'],
+      ['hold still until it pulls once more', 'A fish may spit it by then. Test it now.']
     ],
-    'When in doubt, reel down, test, sweep. In cold water some guides test longer before they sweep.',
+    'Reel down and test gently. Sweep if it gives or moves. In cold water some guides test longer.',
     [],
     'guides differ'
   )

@@ -32,7 +32,7 @@ export default {
     }
   ],
   builds_on: ['safety'],
-  cautions: [drillCautions.dry],
+  cautions: [drillCautions.both],
   sections: [
     {
       kind: 'predict',

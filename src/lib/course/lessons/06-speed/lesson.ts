@@ -32,7 +32,7 @@ export default {
     { id: 'far-out', run: lowRun(close(16), sweep(60, 80, 1)) }
   ],
   builds_on: ['one-foot', 'weight-and-depth'],
-  cautions: [drillCautions.dry],
+  cautions: [drillCautions.both],
   sections: [
     {
       kind: 'predict',

@@ -28,7 +28,7 @@ export default {
     }
   ],
   builds_on: ['safety', 'from-the-boat', 'slack'],
-  cautions: [drillCautions.dry],
+  cautions: [drillCautions.both],
   sections: [
     {
       kind: 'predict',

@@ -25,7 +25,7 @@ export default {
   ],
   proofs: [{ id: 'longer', run: uprightRun(fathomley, 30, lift(30, 54, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
-  cautions: [drillCautions.dry],
+  cautions: [drillCautions.both],
   sections: [
     {
       kind: 'predict',

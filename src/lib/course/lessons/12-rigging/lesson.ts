@@ -66,7 +66,7 @@ export default {
     { id: 'thin', run: swingDown(0.00026) }
   ],
   builds_on: ['weight-and-depth', 'line-and-rod'],
-  cautions: [drillCautions.dry],
+  cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',
@@ -158,7 +158,7 @@ export default {
       text: 'One jig, with and without.',
       needs: ['A jig and two trailers', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Test the point on your thumbnail.',
+        'Test the point lightly on your thumbnail, away from the fingertip.',
         'Time three drops bare, three with each trailer.',
         'Drag each one foot. Note which one you feel.'
       ],

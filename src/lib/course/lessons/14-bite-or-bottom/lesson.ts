@@ -49,13 +49,14 @@ export default {
             says: 'It stays where it is',
             holds: { travel_m: [-0.03, 0.03] },
             reply:
-              'A rock does that. This one goes with the fish, away from you, while your rod is still.'
+              'A rock stays. This one goes with the fish, away from you, while your rod is still.'
           },
           {
             id: 'away',
             says: 'It goes away from you',
             holds: { travel_m: [-20, -0.08] },
-            reply: 'Right. Whatever moves while you hold still is alive.'
+            reply:
+              'Right. If the boat is held and it moves off, treat it as a fish. Drift, current and wind in the line move it too.'
           },
           {
             id: 'toward',

@@ -15,7 +15,7 @@ export default {
   id: 'hook-set',
   order: 15,
   title: 'The hook set',
-  minutes: 6,
+  minutes: 7,
   about:
     'Reel down until you feel it, then sweep, low and firm. Slack takes your sweep. On a tight line you can sweep right at the tap.',
   place,
@@ -44,7 +44,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Line tight, 12-pound mono, {60 ft|18 m} out. You sweep {3 ft|90 cm} of tip, hard.',
+      text: 'No fish yet: a free jig, line tight, 12-pound mono, {60 ft|18 m} out. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'How hard does a free jig pull back? Line only stretches as far as it’s pulled.',
@@ -61,14 +61,14 @@ export default {
             says: 'Nearly all of it',
             holds: { travel_m: [0.75, 1.2] },
             reply:
-              'Right. Tight line passes it on, mono too. Slack takes your sweep, so reel down first. In a fish’s mouth stretch counts more.'
+              'Right. A free jig barely pulls back. Slack takes your sweep, so reel down first. A fish weighs pounds: then mono stretches, and you sweep longer.'
           },
           {
             id: 'half',
             says: 'About half: mono stretches',
             holds: { travel_m: [0.3, 0.6] },
             reply:
-              'A free jig doesn’t pull hard enough for that. Tight line passes nearly all on. Slack takes your sweep.'
+              'A fish weighs pounds and stretches it like that. A free jig doesn’t pull that hard. Slack takes your sweep.'
           },
           {
             id: 'none',
@@ -131,10 +131,10 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A spring scale on the end of your line.',
-      needs: ['Your rod, no hook', 'A spring scale', 'A friend'],
+      text: 'A spring scale tied to a post. Nobody holds it.',
+      needs: ['Your rod, no hook', 'A spring scale, tied to a post', 'Glasses for everyone'],
       steps: [
-        'Sweep on tight line. Read the scale.',
+        'Everyone behind you. Sweep on tight line, firm, not hard. Read the scale.',
         'Give it {2 ft|60 cm} of slack and sweep.',
         'Same slack: reel down, then sweep. Ten times.'
       ],

@@ -41,7 +41,7 @@ export default {
             says: 'It tears free and comes along',
             holds: { travel_m: [0.5, 3] },
             reply:
-              'Sometimes, and then it flies at somebody. Here the pull drives the point in, and it stays.'
+              'Sometimes, and then it comes straight at you. Here the pull drives the point in, and it stays.'
           },
           {
             id: 'holds',
@@ -102,7 +102,8 @@ export default {
         },
         {
           sign: 'No give at all',
-          means: 'Change the angle: from the other side, or from above.',
+          means:
+            'Point the rod down, give slack, move the boat over it. Then lift gently from above.',
           basis: 'practice'
         }
       ]

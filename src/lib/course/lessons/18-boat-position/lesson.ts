@@ -95,13 +95,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'One foot from a boat that drifts away. Two feet from one that drifts onto it.',
+      text: 'Drifting away, the boat does part of it. Drifting onto it, the boat takes part back.',
       challenges: ['drifting-away', 'drifting-onto']
     },
     {
       kind: 'feel',
       title: 'Where to put the boat',
-      text: 'Common practice: nose into the wind, cast with it or across it.',
+      text: 'Bow into the wind. Cast ahead or across, never over anyone. Guides differ.',
       cues: [
         {
           sign: 'Weight without moving the rod',

@@ -57,7 +57,7 @@ export default {
       text: 'In {11 ft|3.3 m} your {1 oz|28 g} jig takes 4 or 5 seconds. Now it’s {33 ft|10 m}.',
       question: {
         ask: 'How long is the count?',
-        hint: 'A jig falls at one even speed. How many times as deep is it?',
+        hint: 'A jig falls at one even speed. How much deeper is it?',
         run: fallAt(DEEP_M, JIGS.ounce),
         options: [
           {

@@ -35,7 +35,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Wind is up, {13 mph|6 m/s} at your back. {8 in|20 cm} of slack hangs in the line. Your rod is low.',
+      text: 'The boat is anchored. Wind is up, about {15 mph|6 m/s}, at your back. {8 in|20 cm} of slack hangs in the line. Your rod is low.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'The slack is pulled straight first, then the jig moves. How big is the slack beside the sweep?',
@@ -77,7 +77,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three waters in a row. Before each: what would you pick, and why?',
+      text: 'Three waters in a row: cold and still, then wind, then fish that chase.',
       challenges: ['first-light', 'wind-comes-up', 'they-wake']
     },
     {

@@ -5,7 +5,7 @@ import { hangs } from '../crack';
 export default {
   id: 'free-from-above',
   title: 'Change the angle',
-  ask: 'Raise the rod until it hangs. Stop. Then keep raising, slowly, so the pull comes from above.',
+  ask: 'Raise the rod until it hangs. Stop. Rod down, slack. The boat would now go over it. Then lift gently, from above.',
   setup: hangs,
   plane: 'lift',
   start: upright(0),
@@ -16,7 +16,7 @@ export default {
     { kind: 'tip_speed', most_m_s: 3, weight: 40 }
   ],
   visibility: 'seen',
-  reference: inTurn(lift(0, 32, 1), pause(1), lift(32, 75, 4)),
+  reference: inTurn(lift(0, 22, 0.7), pause(0.5), lift(22, 0, 1), pause(1), lift(0, 55, 4)),
   // It hangs, and is hauled at: the hook is driven home before the line stands steeper.
   beginner: lift(0, 60, 0.7)
 } satisfies Challenge;

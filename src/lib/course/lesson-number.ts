@@ -1,0 +1,6 @@
+import type { Lesson } from './lesson';
+
+/** "Lesson 3"; empty for the talk about safety, which comes before all of them and has no number. */
+export function lessonNumber({ order }: Pick<Lesson, 'order'>): string {
+  return order === 0 ? '' : `Lesson ${order}`;
+}
