@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { recordScenario, simulate, type Move } from '../../src/lib/model';
+import {
+  recordScenario,
+  simulate,
+  tipOf,
+  tipPathOf,
+  type Move,
+  type RodAngles
+} from '../../src/lib/model';
 import { filmOf, poseFor, showAt } from '../../src/lib/sandbox/film';
-import { planeOf, rodAnglesAt } from '../../src/lib/sandbox/rod-angles';
+import { planeOf } from '../../src/lib/sandbox/rod-angles';
 import { smallWater } from './waters';
 
 const LIFT: Move = { kind: 'lift', from_deg: 5, to_deg: 40, duration_s: 0.6 };
@@ -45,6 +52,11 @@ describe('a film', () => {
 
 describe('the rod', () => {
   const water = smallWater();
+  const rodAnglesAt = (setup: typeof water, move: Move, t_s: number): RodAngles => {
+    const angles = { elevation_deg: NaN, azimuth_deg: NaN };
+    tipPathOf(setup, move).anglesAt(t_s, angles);
+    return angles;
+  };
   test.each([
     ['before a lift', LIFT, 0, 5],
     ['halfway through it', LIFT, 0.3, 22.5],
@@ -73,12 +85,14 @@ describe('the rod', () => {
     });
   });
 
-  test('of a tip path points at the tip', () => {
+  test('of a tip path points at the tip, from a boat that drifts too: boat and tip go together', () => {
+    const drifting = { ...water, drift_m_s: 0.5 };
     const path: Move = { kind: 'tip_path', t_s: [0, 1], x_m: [1.7, 1.7], z_m: [1.25, 2.95] };
     expect(rodAnglesAt(water, path, 1).elevation_deg).toBeCloseTo(45, 6);
+    expect(rodAnglesAt(drifting, path, 1).elevation_deg).toBeCloseTo(45, 6);
   });
 
-  test('of a recording is where the hand had it, between samples too', () => {
+  test('of a recording is drawn where the model has its tip, between samples too', () => {
     const input = {
       kind: 'rod_input',
       rate_Hz: 100,
@@ -86,7 +100,17 @@ describe('the rod', () => {
       azimuth_deg: 0
     } as const;
     const move: Move = { ...input, elevation_deg: [...input.elevation_deg] };
-    expect(rodAnglesAt(water, move, 0.015).elevation_deg).toBeCloseTo(4, 9);
+    // The quadratic spline with 0, 2 and 6 for control points, half way over its middle piece:
+    // (0 + 6 · 2 + 6) / 8 (de Boor, A Practical Guide to Splines, 1978).
+    const { elevation_deg } = rodAnglesAt(water, move, 0.015);
+    expect(elevation_deg).toBeCloseTo(2.25, 9);
+    const [asDrawn, asRun] = [
+      { x: 0, z: 0 },
+      { x: 0, z: 0 }
+    ];
+    tipOf(water, elevation_deg, 0, asDrawn);
+    tipPathOf(water, move).at(0.015, asRun);
+    expect(asDrawn).toEqual(asRun);
     expect(move.kind === 'rod_input' && planeOf(move)).toBe('lift');
   });
 });

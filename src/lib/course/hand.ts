@@ -1,10 +1,13 @@
 import {
+  anglesIn,
   minimumJerk,
+  pieceAt,
   ROD_RATE_HZ,
+  timelineOf,
   type Move,
   type RodAngles,
   type RodInput,
-  type SequenceStep
+  type Timeline
 } from '../model';
 
 /** How a hand makes a move that it means to make exactly. */
@@ -17,18 +20,19 @@ export interface HandError {
   isEven: boolean;
 }
 
-type Turn = Extract<Move, { kind: 'lift' | 'sweep' }>;
-type Share = (u: number) => number;
-
 /** The move as such a hand records it. Throws RangeError for moves that are not turns of the rod. */
 export function byHand(move: Move, start: RodAngles, error: HandError): RodInput {
+  const timeline = timelineOf(move);
   const share = error.isEven ? even : minimumJerk;
-  const length = Math.round((durationOf(move) / (1 + error.pace)) * ROD_RATE_HZ);
-  const angles = Array.from({ length: length + 1 }, (_, i) =>
-    anglesAt(move, (i / ROD_RATE_HZ) * (1 + error.pace), start, share)
+  const length = Math.round((timeline.duration_s / (1 + error.pace)) * ROD_RATE_HZ);
+  const times_s = Array.from(
+    { length: length + 1 },
+    (_, i) => (i / ROD_RATE_HZ) * (1 + error.pace)
   );
+  const angles = times_s.map((t_s) => anglesAt(timeline, t_s, start, share));
   const off = (angle: number, from: number) => from + (angle - from) * (1 + error.reach);
-  const lineIn_m = angles.map((_, i) => lineInAt(move, (i / ROD_RATE_HZ) * (1 + error.pace)));
+  // A crank turns evenly, and takes in what was meant however quickly it is turned.
+  const lineIn_m = times_s.map((t_s) => timeline.lineIn_m(t_s));
   return {
     kind: 'rod_input',
     rate_Hz: ROD_RATE_HZ,
@@ -38,57 +42,24 @@ export function byHand(move: Move, start: RodAngles, error: HandError): RodInput
   };
 }
 
-/** A crank turns evenly, and takes in what was meant however quickly it is turned. */
-function lineInAt(move: Move, t_s: number): number {
-  if (move.kind !== 'sequence') return 0;
-  let begin_s = 0;
-  let line_m = 0;
-  for (const step of move.moves) {
-    if (step.kind === 'reel') line_m += step.line_m * even((t_s - begin_s) / step.duration_s);
-    begin_s += holdsRod(step) ? step.duration_s : turnOf(step).duration_s;
-  }
-  return line_m;
-}
-
 function even(u: number): number {
   return Math.min(1, Math.max(0, u));
 }
 
-function durationOf(move: Move): number {
-  if (move.kind === 'sequence') {
-    return move.moves.reduce(
-      (sum, step) => sum + (holdsRod(step) ? step.duration_s : durationOf(step)),
-      0
-    );
-  }
-  return turnOf(move).duration_s;
-}
-
-/** The reel may turn, the rod does not. */
-function holdsRod(step: SequenceStep): step is Extract<SequenceStep, { kind: 'pause' | 'reel' }> {
-  return step.kind === 'pause' || step.kind === 'reel';
-}
-
-function anglesAt(move: Move, t_s: number, start: RodAngles, share: Share): RodAngles {
-  if (move.kind !== 'sequence') return turnedAt(turnOf(move), t_s, share);
-  let now = start;
-  let begin_s = 0;
-  for (const step of move.moves) {
-    if (begin_s > t_s) break;
-    if (!holdsRod(step)) now = turnedAt(turnOf(step), t_s - begin_s, share);
-    begin_s += holdsRod(step) ? step.duration_s : turnOf(step).duration_s;
-  }
-  return now;
-}
-
-function turnedAt(turn: Turn, t_s: number, share: Share): RodAngles {
-  const angle = turn.from_deg + (turn.to_deg - turn.from_deg) * share(t_s / turn.duration_s);
-  return turn.kind === 'lift'
-    ? { elevation_deg: angle, azimuth_deg: 0 }
-    : { elevation_deg: turn.elevation_deg, azimuth_deg: angle };
-}
-
-function turnOf(move: Move): Turn {
-  if (move.kind === 'lift' || move.kind === 'sweep') return move;
-  throw new RangeError(`a hand turns the rod: it cannot make a ${move.kind}`);
+/** Before its first turn the hand holds the rod where it was. */
+function anglesAt(
+  timeline: Timeline,
+  t_s: number,
+  start: RodAngles,
+  share: (u: number) => number
+): RodAngles {
+  const [first] = timeline.pieces;
+  if (!first || first.start_s > t_s) return start;
+  const { i, into_s } = pieceAt(timeline, t_s);
+  const { move } = timeline.pieces[i];
+  if (move.kind === 'tip_path' || move.kind === 'rod_input')
+    throw new RangeError(`a hand turns the rod: it cannot make a ${move.kind}`);
+  const angles = { ...start };
+  anglesIn(move, into_s, angles, share);
+  return angles;
 }

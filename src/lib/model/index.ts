@@ -4,7 +4,7 @@ export { recordScenario, ScenarioRun, simulate, simulateScenario } from './simul
 export { RunsAhead, RunWanted, withRunsAhead } from './runs-ahead';
 export type { LineHistory } from './line-history';
 export type { RecordedRun } from './recorded-run';
-export { LiveRun, type RodAngles } from './live-run';
+export { LiveRun } from './live-run';
 export { Run, TICK_S, MODEL_VERSION, type Result } from './run';
 export { isOffBottom, OFF_BOTTOM_M, REST_SPEED_M_S, SKIP_M } from './lift-off';
 export type { Hop, RunEvent, Summary, Trace } from './record';
@@ -30,7 +30,15 @@ export {
 } from './move';
 export type { LineMaterialName } from './materials';
 export { raisedMove } from './raised-move';
-export { tipOf, tipPathOf, minimumJerk, type Point, type TipPath } from './tip-path';
+export {
+  anglesIn,
+  minimumJerk,
+  pieceAt,
+  timelineOf,
+  type RodAngles,
+  type Timeline
+} from './rod-path';
+export { tipOf, tipPathOf, type Point, type TipPath } from './tip-path';
 export { numberIn } from './schema-parts';
 export { baitOf } from './bait';
 export { waterAt, waterDensity, waterViscosity } from './water';

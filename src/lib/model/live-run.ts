@@ -1,14 +1,9 @@
 import { LineRecorder, type LineHistory } from './line-history';
 import { ROD_RATE_HZ, type RodInput } from './move';
+import type { RodAngles } from './rod-path';
 import { Run, TICK_S, type Result } from './run';
 import type { Setup } from './scenario';
 import { tipPathOf } from './tip-path';
-
-/** Where a rod points: 0° elevation is level, 0° azimuth towards the bait. */
-export interface RodAngles {
-  elevation_deg: number;
-  azimuth_deg: number;
-}
 
 /** Angles are kept to this, degrees, so that a recording is short and reads back exactly. */
 const ANGLE_STEP_DEG = 0.01;

@@ -1,5 +1,6 @@
 import { MonotoneCubic } from './monotone-cubic';
-import { ROD_RATE_HZ, type Move, type RodInput, type SequenceStep } from './move';
+import type { Move } from './move';
+import { anglesIn, pieceAt, timelineOf, type RodAngles, type Single } from './rod-path';
 import { ScenarioError, type Setup } from './scenario';
 import { degToRad } from './units';
 
@@ -9,15 +10,15 @@ export interface Point {
   z: number;
 }
 
-/** Where the (unbent) rod's tip is, `t` seconds after the start. Constant after `duration_s`. */
+/** Where the (unbent) rod and its tip are, `t` seconds after the start. Constant after `duration_s`. */
 export interface TipPath {
   readonly duration_s: number;
   at(t_s: number, out: Point): void;
+  /** Where the rod points, for the pictures: the model takes its tip only. */
+  anglesAt(t_s: number, out: RodAngles): void;
   /** Line taken in by the reel until then, m; negative is line given. */
   lineIn_m(t_s: number): number;
 }
-
-const NO_REEL = () => 0;
 
 /** How far apart two moves of a sequence may leave and take up the tip, m. */
 const JOINT_TOLERANCE_M = 1e-3;
@@ -42,146 +43,77 @@ export function tipOf(setup: RodGeometry, elevation_deg: number, azimuth_deg: nu
   out.x = baitX - Math.sign(baitX) * Math.hypot(along, across);
 }
 
-/** Minimum-jerk share of a move done after share `u` of its time (Flash & Hogan 1985). */
-export function minimumJerk(u: number): number {
-  if (u <= 0) return 0;
-  if (u >= 1) return 1;
-  return u * u * u * (10 + u * (6 * u - 15));
-}
-
 /** Throws ScenarioError when a sequence's moves do not join. */
 export function tipPathOf(setup: RodGeometry & Pick<Setup, 'drift_m_s'>, move: Move): TipPath {
-  const path = move.kind === 'sequence' ? sequencePath(setup, move.moves) : singlePath(setup, move);
+  const timeline = timelineOf(move);
+  const parts = timeline.pieces.map((piece) => partOf(setup, piece.move));
+  checkJoints(move, timeline.pieces, parts);
   const drift = setup.drift_m_s * Math.sign(setup.start.bait_x_m);
-  if (drift === 0) return path;
   return {
-    ...path,
+    duration_s: timeline.duration_s,
+    lineIn_m: timeline.lineIn_m,
     at: (t, out) => {
-      path.at(t, out);
-      out.x += drift * t;
-    }
-  };
-}
-
-function singlePath(setup: RodGeometry, move: Exclude<Move, { kind: 'sequence' }>): TipPath {
-  switch (move.kind) {
-    case 'lift':
-      return turnPath(move.duration_s, move.from_deg, move.to_deg, (deg, out) =>
-        tipOf(setup, deg, 0, out)
-      );
-    case 'sweep':
-      return turnPath(move.duration_s, move.from_deg, move.to_deg, (deg, out) =>
-        tipOf(setup, move.elevation_deg, deg, out)
-      );
-    case 'tip_path': {
-      const x = new MonotoneCubic(move.t_s, move.x_m);
-      const z = new MonotoneCubic(move.t_s, move.z_m);
-      return {
-        duration_s: move.t_s[move.t_s.length - 1],
-        lineIn_m: NO_REEL,
-        at: (t, out) => {
-          out.x = x.at(t);
-          out.z = z.at(t);
-        }
-      };
-    }
-    case 'rod_input':
-      return recordedPath(setup, move);
-  }
-}
-
-function turnPath(
-  duration_s: number,
-  from_deg: number,
-  to_deg: number,
-  place: (deg: number, out: Point) => void
-): TipPath {
-  return {
-    duration_s,
-    lineIn_m: NO_REEL,
-    at: (t, out) => place(from_deg + (to_deg - from_deg) * minimumJerk(t / duration_s), out)
-  };
-}
-
-function recordedPath(setup: RodGeometry, move: RodInput): TipPath {
-  const samples = Math.max(lengthOf(move.elevation_deg), lengthOf(move.azimuth_deg));
-  return {
-    duration_s: samples / ROD_RATE_HZ,
-    lineIn_m: (t) => smoothed(move.line_in_m ?? 0, t),
-    at: (t, out) =>
-      tipOf(setup, smoothed(move.elevation_deg, t), smoothed(move.azimuth_deg, t), out)
-  };
-}
-
-function lengthOf(angles: number | number[]): number {
-  return typeof angles === 'number' ? 1 : angles.length;
-}
-
-/**
- * Uniform quadratic B-spline with the samples as control points: continuous speed, no overshoot. The
- * tick that ends at sample k uses samples k − 2, k − 1 and k and nothing later, so a live run can go
- * on as the hand moves and comes out bit for bit as the headless run of the recording.
- */
-function smoothed(samples: number | number[], t_s: number): number {
-  if (typeof samples === 'number') return samples;
-  const ticks = t_s * ROD_RATE_HZ;
-  const k = Math.max(0, Math.floor(ticks));
-  const u = Math.min(Math.max(ticks - k, 0), 1);
-  const last = samples.length - 1;
-  const a = samples[Math.min(Math.max(k - 1, 0), last)];
-  const b = samples[Math.min(k, last)];
-  const c = samples[Math.min(k + 1, last)];
-  return 0.5 * (1 - u) * (1 - u) * a + (0.5 + u - u * u) * b + 0.5 * u * u * c;
-}
-
-interface Piece {
-  readonly start_s: number;
-  readonly path: TipPath;
-}
-
-function sequencePath(setup: RodGeometry, moves: readonly SequenceStep[]): TipPath {
-  const pieces: Piece[] = [];
-  const reels: { start_s: number; line_m: number; duration_s: number }[] = [];
-  let end_s = 0;
-  moves.forEach((move, i) => {
-    if (move.kind === 'reel') reels.push({ start_s: end_s, ...move });
-    if (move.kind !== 'pause' && move.kind !== 'reel') {
-      const path = singlePath(setup, move);
-      checkJoint(pieces[pieces.length - 1]?.path, path, move, i);
-      pieces.push({ start_s: end_s, path });
-    }
-    end_s += move.kind === 'tip_path' ? move.t_s[move.t_s.length - 1] : move.duration_s;
-  });
-  if (pieces.length === 0) {
-    throw new ScenarioError('move.moves', moves, 'needs at least one move of the rod');
-  }
-  return {
-    duration_s: end_s,
-    at: (t, out) => {
-      let i = pieces.length - 1;
-      while (i > 0 && pieces[i].start_s > t) i--;
-      const local = Math.min(Math.max(t - pieces[i].start_s, 0), pieces[i].path.duration_s);
-      pieces[i].path.at(local, out);
+      const { i, into_s } = pieceAt(timeline, t);
+      parts[i].at(into_s, out);
+      if (drift !== 0) out.x += drift * t;
     },
-    lineIn_m: (t) =>
-      reels.reduce((sum, { start_s, line_m, duration_s }) => {
-        const share = Math.min(Math.max((t - start_s) / duration_s, 0), 1);
-        return sum + line_m * share;
-      }, 0)
+    anglesAt: (t, out) => {
+      const { i, into_s } = pieceAt(timeline, t);
+      parts[i].anglesAt(into_s, out);
+    }
   };
 }
 
-function checkJoint(before: TipPath | undefined, next: TipPath, move: SequenceStep, i: number) {
-  if (!before) return;
+/** One movement, from a boat that stays. */
+type Part = Pick<TipPath, 'at' | 'anglesAt'>;
+
+function partOf(setup: RodGeometry, move: Single): Part {
+  if (move.kind !== 'tip_path') {
+    const angles: RodAngles = { elevation_deg: 0, azimuth_deg: 0 };
+    return {
+      anglesAt: (t, out) => anglesIn(move, t, out),
+      at: (t, out) => {
+        anglesIn(move, t, angles);
+        tipOf(setup, angles.elevation_deg, angles.azimuth_deg, out);
+      }
+    };
+  }
+  const x = new MonotoneCubic(move.t_s, move.x_m);
+  const z = new MonotoneCubic(move.t_s, move.z_m);
+  return {
+    at: (t, out) => {
+      out.x = x.at(t);
+      out.z = z.at(t);
+    },
+    anglesAt: (t, out) => {
+      const up = Math.atan2(z.at(t) - setup.rod.pivot_height_m, x.at(t));
+      out.elevation_deg = up / degToRad(1);
+      out.azimuth_deg = 0;
+    }
+  };
+}
+
+function checkJoints(
+  move: Move,
+  pieces: readonly { readonly duration_s: number; readonly move: Single }[],
+  parts: readonly Part[]
+): void {
+  if (move.kind !== 'sequence') return;
+  if (parts.length === 0) {
+    throw new ScenarioError('move.moves', move.moves, 'needs at least one move of the rod');
+  }
   const from: Point = { x: 0, z: 0 };
   const to: Point = { x: 0, z: 0 };
-  before.at(before.duration_s, from);
-  next.at(0, to);
-  const gap = Math.hypot(to.x - from.x, to.z - from.z);
-  if (gap <= JOINT_TOLERANCE_M) return;
-  throw new ScenarioError(
-    `move.moves.${i}`,
-    move,
-    `must begin where the move before it ended (the tip would jump ${gap.toFixed(3)} m)`
-  );
+  for (let i = 1; i < parts.length; i++) {
+    parts[i - 1].at(pieces[i - 1].duration_s, from);
+    parts[i].at(0, to);
+    const gap = Math.hypot(to.x - from.x, to.z - from.z);
+    if (gap <= JOINT_TOLERANCE_M) continue;
+    const step = pieces[i].move;
+    throw new ScenarioError(
+      `move.moves.${move.moves.findIndex((one) => one === step)}`,
+      step,
+      `must begin where the move before it ended (the tip would jump ${gap.toFixed(3)} m)`
+    );
+  }
 }

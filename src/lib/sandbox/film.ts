@@ -1,20 +1,24 @@
-import { TICK_S, tipPathOf, type RecordedRun } from '$lib/model';
+import { TICK_S, tipPathOf, type RecordedRun, type RodAngles, type TipPath } from '$lib/model';
 import { newPose, type Pose } from './pose';
-import { rodAnglesAt } from './rod-angles';
 import { restsAt } from './series';
 
 /** A recorded run as it is shown, at any moment. */
-export interface Film extends RecordedRun {
+export interface Film extends RecordedRun, Pick<TipPath, 'anglesAt' | 'lineIn_m'> {
   /** When everything has come to rest, s: what comes after is not shown. */
   readonly ends_s: number;
-  /** Line that the reel has taken in by then, m. */
-  lineIn_m(t_s: number): number;
 }
 
 /** The film of a run, which it does not run again. */
 export function filmOf(run: RecordedRun): Film {
-  const { lineIn_m } = tipPathOf(run.setup, run.move);
-  return { ...run, ends_s: restsAt(run.result.trace), lineIn_m };
+  const { anglesAt, lineIn_m } = tipPathOf(run.setup, run.move);
+  return { ...run, ends_s: restsAt(run.result.trace), anglesAt, lineIn_m };
+}
+
+/** Where the rod pointed before it was moved. */
+export function startOf(film: Film): RodAngles {
+  const angles = { elevation_deg: 0, azimuth_deg: 0 };
+  film.anglesAt(0, angles);
+  return angles;
 }
 
 /** A pose with as many nodes as the film has. */
@@ -37,10 +41,8 @@ export function showAt(film: Film, t_s: number, out: Pose): void {
     out.x[i] = x[a] + share * (x[b] - x[a]);
     out.z[i] = z[a] + share * (z[b] - z[a]);
   }
-  const angles = rodAnglesAt(film.setup, film.move, at * TICK_S);
   out.t_s = at * TICK_S;
-  out.elevation_deg = angles.elevation_deg;
-  out.azimuth_deg = angles.azimuth_deg;
+  film.anglesAt(out.t_s, out);
   out.isTouching = trace.contact[tick] === 1;
   out.tipTension_N = trace.tip_tension_N[tick];
 }
