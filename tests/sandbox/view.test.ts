@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { closeUp } from '../../src/lib/sandbox/close-up';
+import { closeUp, WORDS_PX } from '../../src/lib/sandbox/close-up';
 import { fitView, heightFor, metresX, metresZ, pixelX, pixelY } from '../../src/lib/sandbox/view';
 
 const EXTENT = { nearest_m: -3, farthest_m: 21, lowest_m: -5.5, highest_m: 3.1 };
@@ -75,3 +75,19 @@ describe('the close-up', () => {
     expect(pixelY(far, start.z_m)).toBeCloseTo(pixelY(near, start.z_m), 9);
   });
 });
+
+// The close-up's size at 360×640 on the front page and in a try, at 390×780, 768×1024 and 1280×800.
+test.each([
+  [360, 114],
+  [360, 152],
+  [390, 205],
+  [490, 470],
+  [819, 380]
+])(
+  'what is asked up to 1 m high stands below the words in a picture of %d by %d',
+  (width, height) => {
+    const reach = { least_travel_m: 0, most_travel_m: 0.5, most_height_m: 1, most_fall_m: 0 };
+    const view = closeUp(reach, { x_m: 12, z_m: -3 }, width, height);
+    expect(pixelY(view, -3 + 1)).toBeGreaterThanOrEqual(WORDS_PX);
+  }
+);

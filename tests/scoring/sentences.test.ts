@@ -66,5 +66,8 @@ describe('the first sentence answers what was asked', () => {
     const challenge = challengeOf([{ ...free, weight: 100 }]);
     const { change } = describeTry(challenge, gradedAs(challenge, made({})), 'imperial');
     expect(change).toMatch(/^Move the rod on until the hook hangs\./);
+    const over = { ...made({}), stones: [{ index: 0, touched: true }] };
+    const slid = describeTry(challenge, gradedAs(challenge, over), 'imperial');
+    expect(slid.change).toMatch(/^Pull firmer into the stone: the hook slid over it\./);
   });
 });

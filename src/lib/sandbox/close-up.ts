@@ -11,6 +11,8 @@ const WIDTHS_M = [0.9, 1.2, 1.8, 2.4, 3.6, 4.9, 7.3, 11, 15, 24, 40, 80];
 const BEHIND_SHARE = 0.16;
 /** Share that stays free on the other sides. */
 const FREE_SHARE = 0.1;
+/** What the words at the top of a low picture take, px: goals, lines and marks keep below it. */
+export const WORDS_PX = 30;
 /** Ground below the bait, and under it the ruler, px. */
 export const BED_PX = 30;
 export const STRIP_PX = 34;
@@ -33,7 +35,8 @@ export function closeUp(
 ): View {
   const holds = (span_m: number) => {
     const scale = width / span_m;
-    const above_m = ((height - BED_PX - STRIP_PX) * (1 - FREE_SHARE)) / scale;
+    const water_px = height - BED_PX - STRIP_PX;
+    const above_m = (water_px - Math.max(FREE_SHARE * water_px, WORDS_PX)) / scale;
     return (
       reach.most_travel_m <= span_m * (1 - BEHIND_SHARE - FREE_SHARE) &&
       -reach.least_travel_m <= span_m * BEHIND_SHARE * 0.8 &&

@@ -44,7 +44,7 @@ export class Showing {
       events,
       isHidden: false,
       isRevealed: true,
-      isPassed: this.isPassed && this.tick === this.series.t_s.length - 1
+      isPassed: this.isPassed && this.player.time_s >= this.film.ends_s
     });
   }
 }

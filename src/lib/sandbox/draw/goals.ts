@@ -1,5 +1,5 @@
 import { isOffBottom } from '$lib/model';
-import { BED_PX } from '../close-up';
+import { BED_PX, WORDS_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { PACE_S, type Backdrop, type Moment } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
@@ -47,7 +47,8 @@ function drawZone(
   const left = placeOf(view, stage, least_m);
   const right = placeOf(view, stage, most_m);
   const floor = pixelY(view, stage.bait.z_m);
-  const top = floor - Math.min(view.height * 0.4, 90);
+  // Below the words at the top of the picture, however low it is.
+  const top = Math.min(floor - 12, Math.max(WORDS_PX, floor - Math.min(view.height * 0.4, 90)));
   context.save();
   context.beginPath();
   context.rect(left, floor, right - left, BED_PX);

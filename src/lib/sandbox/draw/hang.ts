@@ -1,4 +1,5 @@
 import type { RunEvent } from '$lib/model';
+import { WORDS_PX } from '../close-up';
 import type { Ink } from '../palette';
 import type { Moment } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
@@ -28,6 +29,8 @@ const STEPS = [
 ] as const;
 /** The two marks: radius, how far from the top and right edge, and from one to the next, px. */
 const MARK = { radius: 5, edge: 14, apart: 62 } as const;
+/** In a narrower picture its caption takes the first line. */
+const NARROW_PX = 480;
 /** A ring round a hook that hangs, px. */
 const RING = 22;
 
@@ -44,7 +47,7 @@ export function drawHang(
   context.lineWidth = 2;
   for (const [i, { name, done }] of STEPS.entries()) {
     const x = view.width - MARK.edge - (STEPS.length - i) * MARK.apart;
-    const y = MARK.edge + 2;
+    const y = MARK.edge + 2 + (view.width < NARROW_PX ? WORDS_PX : 0);
     context.beginPath();
     context.arc(x, y, MARK.radius, 0, 2 * Math.PI);
     context.fillStyle = ink.reed;

@@ -1,3 +1,4 @@
+import { WORDS_PX } from '../close-up';
 import type { Ink } from '../palette';
 import type { Moment } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
@@ -15,7 +16,7 @@ export function drawPassed(
   const last = pose.x.length - 1;
   const { radius, above, edge } = MARK;
   const x = Math.max(edge, Math.min(view.width - edge, pixelX(view, pose.x[last])));
-  const y = Math.max(edge, pixelY(view, pose.z[last]) - above);
+  const y = Math.max(WORDS_PX + radius, pixelY(view, pose.z[last]) - above);
   context.beginPath();
   context.arc(x, y, radius, 0, 2 * Math.PI);
   context.fillStyle = ink.reed;

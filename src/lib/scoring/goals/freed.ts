@@ -18,7 +18,10 @@ export const freed = goalKind({
   }),
   did: (_, value) => DID[ENDS[value]],
   drawn: () => ({ freed: true }),
-  advice: (_, value) => ADVICE[ENDS[value]]
+  advice: (_, value, { stones }) =>
+    ENDS[value] === 'never hung' && stones.some(({ touched }) => touched)
+      ? SLID_OVER
+      : ADVICE[ENDS[value]]
 });
 
 const DID: Record<SnagEnd, string> = {
@@ -28,6 +31,8 @@ const DID: Record<SnagEnd, string> = {
   'not freed': 'The hook still hangs.',
   'line broke': 'The line broke.'
 };
+
+const SLID_OVER = 'Pull firmer into the stone: the hook slid over it';
 
 const ADVICE: Record<SnagEnd, string> = {
   freed: 'Do the same again',
