@@ -31,7 +31,7 @@ beforeAll(async () => {
     build: { outDir: folder }
   });
   writeFileSync(join(folder, 'package.json'), '{ "type": "module" }');
-}, 60_000);
+});
 
 afterAll(async () => {
   await Promise.all(threads.map((thread) => thread.terminate()));

@@ -34,7 +34,7 @@ describe('npm run check:content', () => {
       })
     );
     // Some three hundred runs of the model: ten seconds on an idle machine.
-  }, 120_000);
+  });
 
   test('refuses a lesson there is none of', () => {
     const { status, stderr } = checkContent('no-feet');

@@ -201,7 +201,7 @@ describe('whatever the scenario', () => {
       }),
       { numRuns: 150, seed: 20, endOnFailure: true }
     );
-  }, 60_000);
+  });
 
   // Over the lifts people make, of baits that lie where they were put: a line at rest draws a lighter one
   // in, which then starts slacker. Jerked in a tenth of a second on four metres of line the rule ends too:

@@ -18,7 +18,7 @@ const base = {
 
 const rod = () => page.getByRole('slider', { name: 'Rod, raised and lowered' });
 /** A try ends by itself 1.2 s after the last movement. */
-const LONG = { timeout: 8000 };
+const LONG = { timeout: 15_000 };
 
 /** Share of the pixels of a picture's front sheet that have been drawn on. */
 function inked(name: string): number {
@@ -109,7 +109,7 @@ describe('practice water', () => {
     await userEvent.keyboard(' ');
     await expect.element(page.getByRole('button', { name: 'Done' })).toBeVisible();
     await userEvent.keyboard(' ');
-    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce());
+    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
     await userEvent.keyboard(' ');
     await expect.element(page.getByRole('button', { name: 'Start' })).toBeVisible();
   });
@@ -126,9 +126,12 @@ describe('practice water', () => {
 
   test('shows nothing but the view from the deck when unseen', async () => {
     const { rerender } = await render(PracticeWater, base);
-    await vi.waitFor(() => expect(inked('Close-up of the bait')).toBeGreaterThan(0.001));
+    await vi.waitFor(() => expect(inked('Close-up of the bait')).toBeGreaterThan(0.001), LONG);
     await rerender({ ...base, visibility: 'unseen' });
-    await vi.waitFor(() => expect(inked('What you see from the deck')).toBeGreaterThan(0.001));
+    await vi.waitFor(
+      () => expect(inked('What you see from the deck')).toBeGreaterThan(0.001),
+      LONG
+    );
     for (const name of ['The whole line', 'Close-up of the bait']) {
       expect(page.getByRole('img', { name }).elements()).toEqual([]);
     }

@@ -64,7 +64,7 @@ describe('the advised move', () => {
       }),
       { numRuns: 12 }
     );
-  }, 60_000);
+  });
 
   test('is the shortest in half seconds: half a second less loses marks', () => {
     const drag = challengeOf(oneFootGoals);

@@ -115,7 +115,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
         await empty.close();
       }
       await Promise.all([other.stop(), server.stop()]);
-    }, 60_000);
+    });
 
     test('is open in a backup from before there were doors', async () => {
       const { room } = await newClinic();

@@ -34,11 +34,11 @@ describe.each(storeKinds)('a backup on $name', (kind) => {
       const payload = JSON.stringify({ text: 'Ünï “x”\n' });
       const rows = Array.from({ length: 1200 }, (_, i) => ({ ...row, id: String(i), payload }));
       await full.db.insertInto('submissions').values(rows).execute();
-    }, 120_000);
+    });
     afterAll(async () => {
       await full?.close();
       await server?.stop();
-    }, 60_000);
+    });
 
     test('puts every row back as it was, into this kind of store and into the other', async () => {
       const lines = linesIn(Buffer.from(`${(await backupLines(full.db)).join('\n')}\n`));

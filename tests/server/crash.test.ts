@@ -6,4 +6,4 @@ test('a process killed −9 while it writes loses nothing it has acknowledged, a
   const report = await crashRounds(6, seededRandom(11));
   expect(report).toMatchObject({ rounds: 6, lost: 0, doubled: 0, unkilled: 0 });
   expect(report.acknowledged).toBeGreaterThan(6);
-}, 60_000);
+});

@@ -124,7 +124,7 @@ describe('an address that has all that it may have', () => {
       refused(tried({ seat: 'late' }));
       await next.cancel();
     }
-  }, 30_000);
+  });
 
   test('none is left of a server that stops, nor comes after it', async () => {
     open();

@@ -21,10 +21,10 @@ export function guided(kind: StoreKind, now: string): Guided {
     const secret = await createSpace(store.db, 'Reed', now);
     const guide = await guideOf(store.db, await startSession(store.db, secret, now), now);
     Object.assign(here, { store, guide });
-  }, 60_000);
+  });
   afterAll(async () => {
     await here.store?.close();
     await server?.stop();
-  }, 60_000);
+  });
   return here;
 }

@@ -24,9 +24,9 @@ const bodies = (): Record<string, unknown> => ({
 beforeAll(async () => {
   other = (await newGuide('Silt')).jar;
   mine = await newOwned();
-}, 60_000);
+});
 
-/** Everything that the owner sees. */
+/** Everything that the owner sees, but for how long the round has gone on: that is the clock’s doing. */
 async function seen(): Promise<string> {
   const { jar, homework: id, clinic } = mine;
   const parts = [
@@ -36,7 +36,7 @@ async function seen(): Promise<string> {
     await load('/clinic/[id]', { jar, params: { id: clinic } })
   ];
   expect(parts.map(({ status }) => status)).toEqual([200, 200, 200, 200]);
-  return JSON.stringify(parts);
+  return JSON.stringify(parts).replace(/\\"round_s\\":\d+/, '');
 }
 
 function askAny({ method, path }: (typeof all)[number], jar: Jar, params: Record<string, string>) {

@@ -132,11 +132,11 @@ describe.each(storeKinds)('the protocol of submissions on $name', (kind) => {
       server = await kind.start();
       place = await server.fresh();
       store = await openStore(place);
-    }, 60_000);
+    });
     afterAll(async () => {
       await store?.close();
       await server?.stop();
-    }, 60_000);
+    });
 
     async function restart(): Promise<void> {
       await store.close();
@@ -164,6 +164,6 @@ describe.each(storeKinds)('the protocol of submissions on $name', (kind) => {
         }),
         { numRuns: 60, seed: 6 }
       );
-    }, 60_000);
+    });
   });
 });

@@ -22,7 +22,7 @@ suite('PostgreSQL that goes down under load', () => {
     url = (await server.fresh()).url ?? '';
     store = await openStore({ url, folder: '' });
     feed = await Feed.open(store);
-  }, 60_000);
+  });
   afterAll(async () => {
     await feed.close();
     await store.close();
@@ -93,5 +93,5 @@ suite('PostgreSQL that goes down under load', () => {
     await other.query('rollback');
     await other.end();
     await expect.poll(() => healthOf(store, IDLE)).toMatchObject({ well: true, compute: IDLE });
-  }, 30_000);
+  });
 });

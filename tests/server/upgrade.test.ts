@@ -39,7 +39,7 @@ describe.each(storeKinds)('on $name', (kind) => {
     let place: StorePlace;
     beforeAll(async () => {
       started = await kind.start();
-    }, 60_000);
+    });
     afterAll(() => started.stop());
 
     /** A store as the version whose last migration this was left it. */
