@@ -100,7 +100,7 @@ for (const size of SIZES) {
       await visit(page, '/lessons/one-foot');
       await beginLesson(page);
       await page.locator('#predict').getByRole('radio').nth(1).check();
-      await page.getByRole('button', { name: 'That is my answer' }).click();
+      await page.getByRole('button', { name: 'Lock it in' }).click();
       const step = page.locator('#exactly-one-foot');
       await step.getByRole('button', { name: 'Take the rod' }).click();
       const place = step.getByRole('dialog');

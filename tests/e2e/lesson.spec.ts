@@ -16,15 +16,15 @@ async function predict(page: Page): Promise<void> {
   await beginLesson(page);
   const asked = station(page, 'predict');
   await asked.getByRole('radio').nth(1).check();
-  await asked.getByRole('button', { name: 'That is my answer' }).click();
-  await expect(asked.getByText('the model says so')).toBeVisible();
+  await asked.getByRole('button', { name: 'Lock it in' }).click();
+  await expect(asked.getByText('right, by the model')).toBeVisible();
 }
 
 /** Waters are put up near the window only, so the way there is the learner's. */
 async function reachChallenge(page: Page): Promise<void> {
   await predict(page);
-  await page.getByRole('button', { name: 'On: See it' }).click();
-  await page.getByRole('button', { name: 'On: Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Next: See it' }).click();
+  await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
   await first(page).getByRole('button', { name: 'Take the rod' }).click();
 }
 

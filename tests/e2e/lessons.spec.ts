@@ -115,8 +115,8 @@ type Visit = (here: Locator, learner: Learner, part: StationPart) => Promise<voi
 
 async function predict(here: Locator, learner: Learner): Promise<void> {
   await learner.choose(here.getByRole('radio').first());
-  await learner.press(here.getByRole('button', { name: 'That is my answer' }));
-  await expect(here.getByText('the model says so')).toBeVisible();
+  await learner.press(here.getByRole('button', { name: 'Lock it in' }));
+  await expect(here.getByText('right, by the model')).toBeVisible();
 }
 
 async function watch(here: Locator, learner: Learner): Promise<void> {
@@ -185,7 +185,10 @@ async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void>
     const below: Station | undefined = way[i + 1];
     if (below) {
       await goTo(
-        here.getByRole('button', { name: `On: ${below.name}`, exact: true }),
+        here.getByRole('button', {
+          name: `${station.part.kind === 'try' ? 'Skip to' : 'Next'}: ${below.name}`,
+          exact: true
+        }),
         below,
         learner
       );

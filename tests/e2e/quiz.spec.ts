@@ -78,7 +78,7 @@ for (const kind of KINDS) {
     await page.keyboard.press('Enter');
     await expect(told(page)).toBeFocused();
     await page.keyboard.press('Tab');
-    await expect(page.getByRole('button', { name: 'Go on' })).toBeFocused();
+    await expect(page.getByRole('button', { name: 'Next', exact: true })).toBeFocused();
     await page.keyboard.press('Enter');
     await expect(page.getByText('That was the one.')).toBeVisible();
   });
@@ -90,7 +90,7 @@ for (const kind of KINDS) {
     await expect(told(page)).toBeFocused();
     expect(await faultsOf(page)).toEqual([]);
     expect(await spillOf(page)).toBeLessThanOrEqual(0);
-    await page.getByRole('button', { name: 'Go on' }).tap();
+    await page.getByRole('button', { name: 'Next', exact: true }).tap();
     await expect(page.getByText('That was the one.')).toBeVisible();
   });
 }
@@ -107,8 +107,8 @@ test.describe('without a connection', () => {
       await page.getByRole('link', { name: 'Begin: One foot' }).click();
       await beginLesson(page);
       await page.locator('section#predict').getByRole('radio').nth(1).check();
-      await page.getByRole('button', { name: 'That is my answer' }).click();
-      await page.getByRole('button', { name: 'On: See it' }).click();
+      await page.getByRole('button', { name: 'Lock it in' }).click();
+      await page.getByRole('button', { name: 'Next: See it' }).click();
       await page.goto('/quiz');
       await page.evaluate(() => navigator.serviceWorker.ready);
       await context.setOffline(true);

@@ -23,9 +23,9 @@ test('a lesson opened again after a reload stands at the step where it was left'
   await beginLesson(page);
   const asked = page.locator('section#predict');
   await asked.getByRole('radio').nth(1).check();
-  await asked.getByRole('button', { name: 'That is my answer' }).click();
-  await page.getByRole('button', { name: 'On: See it' }).click();
-  await page.getByRole('button', { name: 'On: Exactly one foot' }).click();
+  await asked.getByRole('button', { name: 'Lock it in' }).click();
+  await page.getByRole('button', { name: 'Next: See it' }).click();
+  await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
   await page.goto('/lessons');
   await expect(page.getByRole('listitem').filter({ hasText: 'One foot' })).toContainText('begun');
   await page.getByRole('link', { name: /One foot/ }).click();

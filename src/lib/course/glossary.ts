@@ -15,17 +15,23 @@ const TERMS: readonly Term[] = [
     'A reel whose spool turns. Push the button for free spool and thumb the spool as it runs.'
   ),
   term('bias', 'your-hands-ruler', 'How far your tries are off on average, and which way.'),
+  term('bobber stop', 'first-drop', 'A small knot or bead on the line. Watch it as the jig falls.'),
   term('bow', 'slack', 'The curve that weight, water and wind put in a line. It hides slack.'),
   term(
     'braid',
     'line-and-rod',
-    'Woven line: floats, hardly stretches, feels the most, bows in wind, cuts on rock.'
+    'Woven line: floats, hardly stretches, feels the most, bows in wind, gets cut on rock.'
   ),
   term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
   term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
   term('contact', 'speed', 'The jig is touching bottom. Drawn as a solid mark.'),
   term('count', 'from-the-boat', 'Seconds from the splash until the line goes slack: how deep.'),
   term('dead-stick', 'season-and-mood', 'Let the jig sit and do nothing, for a long time.'),
+  term(
+    'descending device',
+    'safety',
+    'A weighted clip or cage that takes a bloated fish down and lets it go there.'
+  ),
   term('drag', 'one-foot', 'Pull the jig along the bottom with the rod low and to the side.'),
   term(
     'engage',
@@ -33,14 +39,22 @@ const TERMS: readonly Term[] = [
     'Close the reel so it holds line: flip the bail, or turn the handle.'
   ),
   term('fall', 'stroke-and-fall', 'The jig sinks: free, or on a tight line like a pendulum.'),
-  term('fluorocarbon', 'line-and-rod', 'Clear line that sinks, takes rubbing, and stretches some.'),
+  term(
+    'fluorocarbon',
+    'line-and-rod',
+    'Clear line that sinks, resists abrasion, and stretches some.'
+  ),
   term(
     'free spool',
     'from-the-boat',
     'The reel gives line as the jig falls: open bail, or button down.'
   ),
+  term('football head', 'rigging', 'A wide, oval jig head. It rolls over rock.'),
   term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
+  term('hook set', 'hook-set', 'Reel down, then sweep: drives the point into the fish’s mouth.'),
+  term('hump', 'offshore', 'A rise in the bottom with deeper water all around.'),
   term('leader', 'line-and-rod', 'A length of other line between your main line and the jig.'),
+  term('ledge', 'offshore', 'An edge where the bottom drops off to deeper water.'),
   term('lift', 'the-clock', 'Raise the rod in line with the jig.'),
   term('mono', 'line-and-rod', 'Line about as heavy as water: bows, stretches, forgives.'),
   term('mush', 'bite-or-bottom', 'A soft, springy weight: weeds, or a fish that has the jig.'),
@@ -50,21 +64,34 @@ const TERMS: readonly Term[] = [
     'A jig that falls on tight line and swings in toward the boat.'
   ),
   term('pound test', 'line-and-rod', 'The pull a line is sold to hold. Thickness comes second.'),
+  term('reel drag', 'hook-set', 'The brake in the reel: it gives line before the line breaks.'),
   term(
     'semi-slack line',
     'stroke-and-fall',
     'Just short of tight: the jig falls free, and you still see a bite.'
   ),
   term('shake', 'season-and-mood', 'Twitch the slack so the jig hardly leaves its place.'),
-  term('slack', 'slack', 'Line that is longer than it is from tip to jig.'),
+  term('skirt', 'rigging', 'The strands around a jig’s hook. More of it slows the fall.'),
+  term('slack', 'slack', 'Extra line between tip and jig.'),
   term('snag', 'snags', 'The hook hangs on something. Give slack, shake, change the angle.'),
+  term(
+    'spinning reel',
+    'from-the-boat',
+    'A reel with a still spool under the rod. Flip the bail for free spool.'
+  ),
   term('spread', 'your-hands-ruler', 'How far apart your tries are. Slower tries close up.'),
   term('stroke', 'stroke-and-fall', 'A hard snap up, then a fall under control.'),
   term('sweep', 'one-foot', 'Swing a low rod to the side.'),
   term('swim', 'season-and-mood', 'Reel the jig along steady, a little off bottom.'),
+  term(
+    'thermocline',
+    'offshore',
+    'Where warm water meets cold in summer. Often too little oxygen below it.'
+  ),
   term('tip', 'your-hands-ruler', 'The end of the rod: what the jig follows.'),
   term('trailer', 'weight-and-depth', 'The soft bait behind the jig. Bigger ones slow the fall.'),
-  term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.')
+  term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
+  term('weedguard', 'rigging', 'Bristles that keep the hook off brush. Too stiff, it blocks bites.')
 ];
 
 /** The glossary. Throws DataError for a term that is not one. */

@@ -127,7 +127,7 @@ test('the pull is drawn over its time, higher for more', () => {
 test('the word before a reply is not said twice', () => {
   expect(openingOf({ right: true, reply: 'Yes. It is.' })).toBe('');
   expect(openingOf({ right: true, reply: 'There it stops.' })).toBe('Right.');
-  expect(openingOf({ right: false, reply: 'It floats.' })).toBe('Not so.');
+  expect(openingOf({ right: false, reply: 'It floats.' })).toBe('No.');
 });
 
 describe('where one stands, in words', () => {

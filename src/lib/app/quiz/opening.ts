@@ -1,7 +1,11 @@
 import type { Verdict } from '$lib/course/items';
 
-/** The word before the reply; none where the reply begins with a yes of its own. */
+/** A reply that begins with a yes or no of its own, or says what is right about a wrong answer. */
+const OPENS_ITSELF =
+  /^(Yes|Right|No|Not|Maybe|Could be|Sometimes|Some|You can|You could|It may|It does|Up to)\b/;
+
+/** The word before the reply; none where the reply opens itself. */
 export function openingOf({ right, reply }: Verdict): string {
-  if (!right) return 'Not so.';
-  return /^Yes\b/.test(reply) ? '' : 'Right.';
+  if (OPENS_ITSELF.test(reply)) return '';
+  return right ? 'Right.' : 'No.';
 }

@@ -2,10 +2,10 @@ import type { CheckResult, Phase, Progress } from '$lib/practice';
 import { formatShare, type GuessQuantity } from '$lib/scoring';
 
 const PHASES: Record<Phase, string> = {
-  seen: 'The bait is in sight, and every try is told.',
-  half_seen: 'The bait is hidden every other time. Then guess before you are told.',
-  unseen: 'The bait is hidden. You are told only when it was not as asked.',
-  kept: 'The check: the bait is hidden, and nothing is told before the end.'
+  seen: 'You see the bait. You hear how each try went.',
+  half_seen: 'The bait is hidden every other time. Call it, then look.',
+  unseen: 'The bait is hidden. You hear only about a miss.',
+  kept: 'The check: the bait is hidden, and you hear nothing until the end.'
 };
 
 const HOUR_MS = 3_600_000;

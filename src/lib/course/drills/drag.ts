@@ -43,6 +43,12 @@ interface Drag {
   depth: string;
 }
 
+/** As a hand counts it. */
+function counted(time_s: number): string {
+  const s = Math.round(time_s);
+  return `${s} second${s === 1 ? '' : 's'}`;
+}
+
 function dragOf({ distance_m, distance, pace, depth_m, depth }: Drag): Condition {
   return () => {
     const setup = waterWith({ depth_m, start: { bait_x_m: CAST_M, slack_m: SLACK_M } });
@@ -51,7 +57,7 @@ function dragOf({ distance_m, distance, pace, depth_m, depth }: Drag): Condition
     const time_s = distance_m / pace.about_m_s;
     return {
       title: 'A drag',
-      ask: `${depth} of water. Drag the jig ${distance} in about ${Math.round(time_s)} seconds. Keep it on bottom.`,
+      ask: `${depth} of water. Drag the jig ${distance} in about ${counted(time_s)}. Keep it on bottom.`,
       setup,
       plane: 'sweep',
       start: lowToTheSide,

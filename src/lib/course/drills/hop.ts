@@ -47,7 +47,7 @@ function hopOf({ hop, depth_m, depth }: Hop): Condition {
 
 export const hop: Drill = {
   id: 'hop',
-  title: 'Hop it as high as you mean',
+  title: 'Hop it as high as asked',
   lesson: 'hops',
   asks: 'height',
   practised: DEPTHS.flatMap((depth) => HOPS.map((hop) => hopOf({ hop, ...depth }))),

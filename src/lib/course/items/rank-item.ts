@@ -25,6 +25,16 @@ interface Ranked extends Contender {
   measured: RunMeasures;
 }
 
+/** What a move does, before how much of it. */
+const DOES: Readonly<Record<MeasureName, string>> = {
+  travel_m: 'moves it',
+  peak_height_m: 'lifts it',
+  contact: 'keeps bottom for',
+  fall_s: 'takes',
+  airborne_s: 'stays up for',
+  pull_N: 'pulls'
+};
+
 /** Things to be put in order, most first. Null where the model is not sure of it. */
 export function orderBy(
   wanted: Wanted & { rule: string; right: string; reversed: string; other: string }
@@ -56,7 +66,7 @@ export function chooseBy(
     reply:
       id === best.id
         ? right
-        : `${reply} It comes to ${cameTo(id)}, the right one to ${cameTo(best.id)}.`
+        : `${reply} That ${DOES[measure]} ${cameTo(id)}. The right one ${DOES[measure]} ${cameTo(best.id)}.`
   }));
   const draft = draftOf(wanted, ranked);
   const evidence = { ...draft.evidence, pick };

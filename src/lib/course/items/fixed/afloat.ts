@@ -59,7 +59,7 @@ export const afloat = [
       ['when the fish is a small one for sure', 'You can’t tell by the tap. Set.'],
       ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
     ],
-    'A jig that pulls free flies right at them. Move them first, or let it go.'
+    'A jig that pulls free comes right at them. Move them first, or let it go.'
   ),
   fact(
     'set-tight',

@@ -43,11 +43,11 @@ export const choices = [
     'speed-limit',
     'The map says rock, and you feel none. What do you try first?',
     [
-      ['the same cast again, at half speed', 'Right. Your jig may have flown over it.'],
+      ['the same cast again, at half speed', 'Right. Your jig may have gone over it, off bottom.'],
       ['another spot: that map must be off', 'Slow down first. It costs you one cast.'],
       ['a lighter jig, because it feels more', 'A lighter jig leaves the bottom sooner.']
     ],
-    'A fast jig flies right over rock. Missed rock may just be a fast hand.',
+    'A fast jig leaves bottom and misses rock. You may just be too fast.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
@@ -70,7 +70,7 @@ export const choices = [
     'The jig is climbing a rock. What do you do?',
     [
       ['hold the load until it comes over', 'Right. The drop tells you how tall it was.'],
-      ['snap it over before it can wedge', 'A snap wedges it, or flies it past the next three.'],
+      ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
       ['give slack so that it slides back', 'Then it never gets over.']
     ],
     'Slow over cover: load, over, drop, rest. That way you feel all of the rock.',
@@ -95,7 +95,7 @@ export const choices = [
     'Why don’t you hop to a steady beat?',
     [
       ['each hop takes its own time to land', 'Right. Wait for the touch, not for the beat.'],
-      ['fish can count, and they learn it', 'Fish don’t count. The jig has to be down.'],
+      ['fish want it as fast as they can get it', 'Some days. Even then the jig has to be down.'],
       ['the reel needs time to recover line', 'That’s quick. The fall is what takes time.']
     ],
     'If you hop before the touch, you’re swimming it, not hopping it.',
@@ -156,7 +156,7 @@ export const choices = [
     'line-rod',
     'Braid feels the most. What’s the catch?',
     [
-      ['it bows in wind and cuts on rock', 'Right. A leader helps with the rock.'],
+      ['it bows in wind and gets cut on rock', 'Right. A leader helps with the rock.'],
       ['it sinks and lies among the rocks', 'Braid floats, so it stays up off the rocks.'],
       ['it stretches and hides the bites', 'It hardly stretches at all.']
     ],
@@ -218,8 +218,8 @@ export const choices = [
     'Summer thermocline, hardly any oxygen under it. Where do you fish?',
     [
       ['at it or above it: few fish below', 'Right. Look there first.'],
-      ['below it, because it’s cool there', 'It’s cool, but they can’t breathe there.'],
-      ['anywhere: fish don’t care about it', 'They feel it more than you do.']
+      ['below it, because it’s cool there', 'It’s cool, and often too low on oxygen.'],
+      ['on bottom, however deep that is', 'Bottom below it is often too low on oxygen.']
     ],
     'Fish need oxygen. Deeper isn’t always better.'
   ),
@@ -229,7 +229,7 @@ export const choices = [
     'You’re done with a spot. What goes in the log?',
     [
       ['depth, bottom, weight, cadence, fault', 'Right. That’s enough to start there next time.'],
-      ['fish caught, weather, and time of day', 'Keep those too. They don’t say what you did.'],
+      ['only the biggest fish, with a photo', 'Nice to have. It doesn’t say what you did.'],
       ['just what worked, to keep it quick', 'What didn’t work saves your next hour.']
     ],
     'What you fished and how is what you can do again. No log is the habit beginners keep longest.'

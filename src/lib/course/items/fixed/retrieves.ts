@@ -82,13 +82,13 @@ export const retrieves = [
   fact(
     'reel-moves',
     'one-foot',
-    'What moves the jig, and what recovers line?',
+    'On a drag or a hop, what moves the jig and what recovers line?',
     [
       ['rod moves it, reel recovers line', 'Right. That’s how you keep a foot a foot.'],
       ['reel moves it, rod recovers line', 'One turn of a reel is two feet or more.'],
       ['both move it, as best as you can', 'Then slack is left after every move.']
     ],
-    'A rod can move a jig one foot. One turn of the handle moves it two or more.',
+    'On a drag or hop a rod can move a jig one foot. One turn of the handle moves it two or more. To swim it, you reel.',
     ['slow drag']
   ),
   fact(
@@ -132,7 +132,7 @@ export const retrieves = [
     [
       ['calling it is what trains your feel', 'Right. Watching without calling teaches little.'],
       ['calling it is part of your marks', 'It’s compared, not marked.'],
-      ['the replay takes time to come up', 'It’s there at once.']
+      ['so you move it less and play it safe', 'Move it as you mean to. Then call it.']
     ],
     'The gap between your call and the replay is what your hand learns from.'
   ),

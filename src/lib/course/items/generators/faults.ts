@@ -72,8 +72,8 @@ const hopFault: Generator = {
       sign: signs[i],
       reply:
         i + 1 === count
-          ? 'Right. Each has its own flight, and the jig is down in between.'
-          : 'Count the flights: each stretch where the jig is clear of bottom.'
+          ? 'Right. Each time it leaves bottom, and it’s down in between.'
+          : 'Count each stretch where the jig is off the bottom.'
     }));
     return recognise({
       ask: `${placeWords(setup)} Watch the retrieve. How many times did it hop?`,

@@ -27,7 +27,8 @@ const pacesByHeight: Generator = {
       right: 'Right. A quick lift gets it up, and a longer quick lift gets it higher.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
-      explain: 'A slow pull only drags a jig. Once a lift is quick, its length makes the height.'
+      explain:
+        'On a long line a slow pull drags it. Under the boat it lifts. Once a lift is quick, its length makes the height.'
     });
   }
 };

@@ -49,7 +49,7 @@ const linesByHeight: Generator = {
     const pace_s = pick(random, [0.4, 0.5]);
     const pairs = STRETCHES.flatMap((line) => [30, 50, 70].map((feet) => ({ line, feet })));
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig. You snap the rod from 10 to 12 o’clock in ${saidSeconds(pace_s)}. When does it go highest? Highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig. You snap the rod from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',

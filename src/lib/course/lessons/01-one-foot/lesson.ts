@@ -62,7 +62,7 @@ export default {
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [1, 1.44] },
             reply:
-              'The tip outruns your hand, but the jig can’t outrun the tip. Two feet of tip is about two feet of jig.'
+              'Your tip moves farther than your hand. The jig can’t move farther than the tip. Two feet of tip is about two feet of jig.'
           }
         ]
       }

@@ -28,7 +28,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The tip is {6½ ft|2 m} from your hand. You turn the rod slowly, as far as a minute hand goes in three minutes.',
+      text: 'The tip is {6½ ft|2 m} from your hand. You turn the rod slowly, a small turn, about 20°.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
@@ -90,7 +90,7 @@ export default {
         },
         {
           sign: 'Every try is long by the same',
-          means: 'Your hand is biased. Mean less.',
+          means: 'You run long. Aim shorter.',
           basis: 'practice'
         }
       ]

@@ -55,7 +55,7 @@ export default {
             says: 'It comes up some inches',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'Right. Towed faster than it can sink, it climbs. You feel nothing of the bottom.'
+              'Right. Towed faster than it can sink, it climbs, and bottom goes quiet. Guides see more lift than the model does.'
           },
           {
             id: 'flies',
@@ -85,7 +85,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Silence is a speed ticket.',
+      text: 'Gone quiet? You’re too fast.',
       cues: [
         {
           sign: 'The bottom goes quiet mid-move',

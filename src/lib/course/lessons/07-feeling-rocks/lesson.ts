@@ -20,13 +20,13 @@ export default {
   title: 'Feeling rocks',
   minutes: 6,
   about:
-    'You can miss a rock pile you cast right to: the jig flew over it. Go slow over cover. Then a rock knocks, loads, and lets go.',
+    'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow over cover. Then a rock knocks, loads, and lets go.',
   place,
   objectives: ['Touch every rock in the path.', 'Say why a missed rock pile may be a fast hand.'],
   leaves_out: ['Hanging up: the lesson on snags.'],
   claims: [
     {
-      says: 'You can miss a rock pile you cast right to: the jig flew over it.',
+      says: 'You can miss a rock pile you cast right to: the jig went over it, off bottom.',
       basis: { most: 'contact', of: ['slow', 'fast'] }
     }
   ],
@@ -47,20 +47,21 @@ export default {
             says: 'Nearly all of it',
             holds: { contact: [0.85, 1] },
             reply:
-              'It feels clean because nothing knocks. Nothing knocks because the jig is in the air off the first rock.'
+              'It feels clean because nothing knocks. Nothing knocks because the first rock kicks the jig off the bottom.'
           },
           {
             id: 'half',
             says: 'Less than two thirds',
             holds: { contact: [0, 0.7] },
             reply:
-              'Right. It kicks off the first rock and flies. From the boat that feels like clean, empty bottom.'
+              'Right. It kicks off the first rock and stays off bottom. From the boat that feels like clean, empty bottom.'
           },
           {
             id: 'still',
             says: 'It stops at the first rock',
             holds: { travel_m: [-0.1, 0.3] },
-            reply: 'Low rocks don’t stop it. At this speed it kicks off the first one and flies.'
+            reply:
+              'Low rocks don’t stop it. At this speed it kicks off the first one and off the bottom.'
           }
         ]
       }
@@ -101,7 +102,7 @@ export default {
         },
         {
           sign: 'Long nothing, then a thud',
-          means: 'It flew, and landed.',
+          means: 'It was off the bottom, and landed.',
           basis: { run: 'fast', sign: 'lifted' }
         }
       ]

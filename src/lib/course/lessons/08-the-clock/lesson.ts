@@ -76,7 +76,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'One slow hour. Then lift, and lower the rod as the jig falls.',
+      text: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}. For two hours, {2 to 2½ ft|60 to 75 cm} against {4 ft|1.2 m}. Film yours.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {

@@ -64,7 +64,7 @@ export default {
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
             reply:
-              'That takes a far harder pull. A slow drag pulls with an ounce or so, and loses an inch or two.'
+              'That takes a far harder pull. A slow drag pulls with less than half an ounce, and loses an inch or two.'
           },
           {
             id: 'none',

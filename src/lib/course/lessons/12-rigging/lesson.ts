@@ -71,7 +71,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. Bare, it’s down in about 8 seconds. Now thread on a big trailer.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}, 12-pound fluorocarbon. No trailer: down in about 8 seconds. Now thread on a big one.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',

@@ -58,7 +58,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{1/2 oz|14 g} over {18 ft|5.5 m}, free spool, {40 ft|12 m} out.',
+      text: '{1/2 oz|14 g} with a small trailer over {18 ft|5.5 m}, 12-pound fluorocarbon, free spool.',
       question: {
         ask: 'How long can a fish take it before it’s down?',
         hint: 'Think of your count in {11 ft|3.3 m}. This is half again as deep.',
@@ -66,21 +66,20 @@ export default {
         options: [
           {
             id: 'two',
-            says: '2 or 3 seconds',
-            holds: { fall_s: [1, 3.5] },
-            reply:
-              'That’s how it falls in air. Water slows it: you fish the drop three times as long.'
+            says: 'About 4 seconds',
+            holds: { fall_s: [3, 4.9] },
+            reply: 'That’s an anchor. A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.'
           },
           {
             id: 'ten',
-            says: '5 to 18 seconds',
+            says: 'About 10 seconds',
             holds: { fall_s: [5, 18] },
             reply:
               'Right. That’s a lot of fishing before bottom. Nothing in your hand tells you; the line does.'
           },
           {
             id: 'thirty',
-            says: 'Half a minute',
+            says: 'About 30 seconds',
             holds: { fall_s: [25, 60] },
             reply: 'Only a feather-light jig takes that. Yours is on bottom long before.'
           }

@@ -115,7 +115,7 @@ export default {
         },
         {
           sign: 'Fish below a thermocline?',
-          means: 'Often few. Look at it and above it first.',
+          means: 'Often few: there’s often too little oxygen. Look at it and above it first.',
           basis: 'practice'
         },
         {
