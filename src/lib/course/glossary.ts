@@ -44,14 +44,14 @@ const TERMS: readonly Term[] = [
     'line-and-rod',
     'Clear line that sinks, resists abrasion, and stretches some.'
   ),
+  term('football head', 'rigging', 'A wide, oval jig head. It rolls over rock.'),
   term(
     'free spool',
     'from-the-boat',
     'The reel gives line as the jig falls: open bail, or button down.'
   ),
-  term('football head', 'rigging', 'A wide, oval jig head. It rolls over rock.'),
-  term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
   term('hook set', 'hook-set', 'Reel down, then sweep: drives the point into the fish’s mouth.'),
+  term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
   term('hump', 'offshore', 'A rise in the bottom with deeper water all around.'),
   term('leader', 'line-and-rod', 'A length of other line between your main line and the jig.'),
   term('ledge', 'offshore', 'An edge where the bottom drops off to deeper water.'),
@@ -76,7 +76,7 @@ const TERMS: readonly Term[] = [
   term('snag', 'snags', 'The hook hangs on something. Give slack, shake, change the angle.'),
   term(
     'spinning reel',
-    'from-the-boat',
+    'first-drop',
     'A reel with a still spool under the rod. Flip the bail for free spool.'
   ),
   term('spread', 'your-hands-ruler', 'How far apart your tries are. Slower tries close up.'),

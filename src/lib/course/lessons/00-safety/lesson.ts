@@ -86,7 +86,7 @@ export default {
         {
           sign: 'A fish from deep water',
           means:
-            'Wet hands, short air time. Bloated or floating: send it back down on a descending device, or keep it where that’s legal.',
+            'Wet hands, short air time. Bloated? A weighted descending device clips to the jaw and lets go deep. Ask your state before you vent one.',
           basis: 'practice'
         },
         {

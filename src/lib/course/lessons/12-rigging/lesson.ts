@@ -34,7 +34,7 @@ export default {
   id: 'rigging',
   order: 12,
   title: 'Rigging',
-  minutes: 8,
+  minutes: 9,
   about:
     'Trailer, line and rod change what the jig does. Head shape, weedguard and a sharp hook change what gets hung and what gets hooked. Know which is which.',
   place,
@@ -131,6 +131,11 @@ export default {
           sign: 'Head shape',
           means:
             'Football heads roll over rock, pointed heads slip through brush. The model can’t tell them apart.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Skirt',
+          means: 'A full one slows the fall, as a trailer does. Trim it, and count again.',
           basis: 'practice'
         },
         {

@@ -23,7 +23,7 @@ export default {
     'Reel down, then sweep, in time.',
     'Say when to set at once, when to reel first, and when not to set.'
   ],
-  leaves_out: ['Fighting and landing fish.', 'Drag settings.'],
+  leaves_out: ['Fighting a big fish.', 'How tight to set your drag: ask your guide.'],
   claims: [
     {
       says: 'Slack takes your sweep.',
@@ -120,6 +120,12 @@ export default {
           sign: 'Knocks while you drag',
           means: 'Rock. Stop the rod: rock stops too.',
           basis: { run: 'rock', sign: 'knocks' }
+        },
+        {
+          sign: 'Hooked up',
+          means:
+            'Reel drag was set ashore. Rod low, steady pull. Net it, then pliers; a flat barb comes out easy. Never swing a fish at anyone.',
+          basis: 'practice'
         },
         {
           sign: 'Someone in line with your rod',

@@ -136,7 +136,7 @@ export default {
       needs: ['A jig you’ve counted here', 'Bright line, or a bobber stop on it'],
       steps: [
         'Say your count before each drop.',
-        'Spinning: open bail, line over a finger. Baitcaster: thumb just off the spool.',
+        'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.',
         'Stops early? Engage, reel down, sweep.'
       ],
       log: ['Ten counts', 'Early stops, and what each one was']

@@ -117,7 +117,8 @@ export default {
         'Stop. Slack. Three shakes.',
         'Move the boat past it and pull from the far side.',
         'Bow and snap the line, once or twice.',
-        'Last: wrap line on the tool, turn away, everyone clear, break it.'
+        'Last: wrap line on the tool, turn away, everyone clear, break it.',
+        'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
       ],
       log: ['What freed it', 'Line and hook checked']
     }

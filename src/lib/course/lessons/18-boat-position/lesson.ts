@@ -23,7 +23,7 @@ export default {
   id: 'boat-position',
   order: 18,
   title: 'Boat, cast and wind',
-  minutes: 6,
+  minutes: 7,
   about:
     'Where the boat sits decides what your rod can do. Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
   place,
@@ -31,7 +31,7 @@ export default {
     'Say what a drifting boat adds to your drag, or takes from it.',
     'Move a jig as far as you mean from a boat that drifts.'
   ],
-  leaves_out: ['Trolling motors and anchors: how to run yours.', 'Current.'],
+  leaves_out: ['Trolling motors and anchors: how to run yours.'],
   claims: [
     {
       says: 'Drift onto the jig and you drag slack.',
@@ -116,6 +116,12 @@ export default {
         {
           sign: 'A side wind bows the line',
           means: 'The bow pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Current',
+          means:
+            'Cast up-current. Go heavier and count longer. Let the line straighten before you move.',
           basis: 'practice'
         },
         {

@@ -29,7 +29,7 @@ export default {
     'Say what deep water changes: the count, the line, and how fast you can drag.',
     'Drag and hop a jig in {33 ft|10 m} and know it’s down.'
   ],
-  leaves_out: ['Reading sonar.', 'Finding the spot: maps and miles.'],
+  leaves_out: ['Setting up your sonar.', 'Finding the spot: maps and miles.'],
   claims: [
     {
       says: 'The count triples',
@@ -109,6 +109,12 @@ export default {
           basis: 'practice'
         },
         {
+          sign: 'On the screen',
+          means:
+            'Bait is a fuzzy cloud, fish are arcs or streaks near it. A ledge is a step in the bottom. Drop a waypoint, then hold upwind of it, bow in.',
+          basis: 'practice'
+        },
+        {
           sign: 'No bottom after a sweep',
           means: 'Too quick, too light, or too close in.',
           basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
@@ -120,7 +126,8 @@ export default {
         },
         {
           sign: 'A fish from deep water floats',
-          means: 'Get it back down fast, by a descender or as local rules say.',
+          means:
+            'A descending device takes it down and lets it go deep. Ask your state before you vent one.',
           basis: 'practice'
         }
       ]
