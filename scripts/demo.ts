@@ -1,9 +1,8 @@
 import { findChallenge, loadLessons } from '../src/lib/course';
 import { itemOf, judgeAnswer, SOURCES, type Answer, type Given } from '../src/lib/course/items';
-import { seededRandom } from '../src/lib/model';
-import { MODEL_VERSION, type RodInput } from '../src/lib/model';
+import { FOOT_M, INCH_M, MODEL_VERSION, seededRandom, type RodInput } from '../src/lib/model';
 import { parseAssignment } from '../src/lib/practice';
-import type { Report, SubmittedAnswer } from '../src/lib/wire';
+import { LAWN_DRAGS, type Report, type SubmittedAnswer } from '../src/lib/wire';
 import { gradeTry, type Challenge } from '../src/lib/scoring';
 import { assignmentOf, createAssignment } from '../src/lib/server/assignments';
 import { enter } from '../src/lib/server/clients';
@@ -12,11 +11,21 @@ import { createSpace, guideOf, startSession } from '../src/lib/server/spaces';
 import { openStore, placeFrom } from '../src/lib/server/store';
 import { newToken } from '../src/lib/server/token';
 
-/** Invented clients: how far each turns the rod, degrees, how evenly, and what share each knows. */
+/**
+ * Invented clients: how far each turns the rod, degrees, how evenly, what share each knows, and how far a
+ * real rod drags on the lawn for a foot meant, feet.
+ */
 const CLIENTS = [
-  { name: 'Ina', turn_deg: 10, spread_deg: 1, knows: 0.95 },
-  { name: 'Bo', turn_deg: 17, spread_deg: 2, knows: 0.4 },
-  { name: 'Wim from the jetty', turn_deg: 9, spread_deg: 6, knows: 0.8 }
+  { name: 'Ina', turn_deg: 10, spread_deg: 1, knows: 0.95, lawn_ft: 1.1, says: '' },
+  {
+    name: 'Bo',
+    turn_deg: 17,
+    spread_deg: 2,
+    knows: 0.4,
+    lawn_ft: 1.7,
+    says: 'Why is mine always too far?'
+  },
+  { name: 'Wim from the jetty', turn_deg: 9, spread_deg: 6, knows: 0.8, lawn_ft: 1.3, says: '' }
 ];
 const OBJECTIVES = ['one-foot', 'bottom-contact'];
 const TRIES = 8;
@@ -48,7 +57,8 @@ const task = parseAssignment({
   questions: QUESTIONS,
   tries: TRIES,
   phase: 'half_seen',
-  due: null
+  due: null,
+  lawn: { meant_m: FOOT_M }
 });
 const id = await createAssignment(db, guide, task, now.toISOString());
 const share = (await assignmentOf(db, guide, id))?.share ?? '';
@@ -60,6 +70,13 @@ for (const client of CLIENTS) {
     const turn_deg = client.turn_deg + client.spread_deg * (2 * random() - 1);
     const at = new Date(now.getTime() - (TRIES - n) * MINUTE_MS).toISOString();
     await takeSent(db, share, token, tryOf(challenge, turn_deg, at), at, HERE);
+  }
+  const at = now.toISOString();
+  const drags = { kind: 'lawn', id: newToken(), moved_m: dragsOf(client.lawn_ft), at } as const;
+  await takeSent(db, share, token, drags, at, HERE);
+  if (client.says) {
+    const word = { kind: 'word', id: newToken(), text: client.says, at } as const;
+    await takeSent(db, share, token, word, at, HERE);
   }
   for (const objective of OBJECTIVES) {
     const sources = SOURCES.filter((one) => one.objective === objective);
@@ -82,6 +99,12 @@ function tryOf(of: Challenge, turn_deg: number, at: string) {
   const { marks } = gradeTry(of, input).grade;
   const kind = 'try' as const;
   return { kind, id: newToken(), challenge: of.id, input, model: MODEL_VERSION, at, marks };
+}
+
+/** To the half inch, as a tape is read. */
+function dragsOf(mean_ft: number): number[] {
+  const inches = Array.from({ length: LAWN_DRAGS }, () => 12 * mean_ft + 6 * (random() - 0.5));
+  return inches.map((inch) => (Math.round(2 * inch) / 2) * INCH_M);
 }
 
 function answerOf(name: string, seed: number, knows: boolean, at: string): SubmittedAnswer {

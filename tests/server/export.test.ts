@@ -5,7 +5,13 @@ import { itemOf } from '../../src/lib/course/items';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { exportName, homeworkTable } from '../../src/lib/server/export';
 import { evenHand, sampleChallenge, sampleTask } from './samples';
-import type { ClientProgress, KeptAnswer, KeptTry, SubmittedTry } from '../../src/lib/wire';
+import type {
+  ClientProgress,
+  KeptAnswer,
+  KeptTry,
+  LawnDrags,
+  SubmittedTry
+} from '../../src/lib/wire';
 
 const NOW = '2031-05-01T08:00:00.000Z';
 const kept = { received_at: NOW, id: 'of-sixteen-letters' };
@@ -40,13 +46,15 @@ function client(
   nickname: string,
   tries: KeptTry[],
   answers: KeptAnswer[] = [],
-  joined_at = NOW
+  joined_at = NOW,
+  lawn: LawnDrags[] = []
 ): ClientProgress {
   const one = { challenge: sampleChallenge, tries, passed: 0, isDone: true, level: null };
   const about = { objective: 'season', answers, right: 1, guessed: 0, isDone: true, backTo: null };
   return {
     client: { id: joined_at, nickname, joined_at, note: '' },
     ...{ lessons: [], challenges: [one], objectives: [about], isDone: true },
+    ...{ lawn: { meant_m: 0.3048, sets: lawn }, words: [] },
     ...{ disagreements: 0, setAside: 0, lastSeen: NOW, lastDone: NOW }
   };
 }
@@ -79,6 +87,19 @@ test('a table has a line a try or answer in the guide’s units and by their clo
       Question: expect.stringMatching(/ .*[?.]"?$/)
     }
   ]);
+});
+
+test('drags on the lawn stand beside the tries, each a line in the same unit', () => {
+  const moved_m = [0.3048, 0.4064, ...Array(8).fill(0.254)];
+  const measured = client('Ina', [tried(NOW)], [], NOW, [{ moved_m, at: NOW }]);
+  const rows = rowsOf(
+    homeworkTable([measured], sampleTask, { units: 'imperial', zone: 'America/Chicago' })
+  ).filter(({ Kind }) => Kind === 'real rod');
+  expect(rows).toHaveLength(10);
+  expect(rows[1]).toMatchObject({
+    ...{ Client: 'Ina', Made: '2031-05-01 03:00', Try: '2', Reached: '16', Unit: 'in' },
+    ...{ 'Asked from': '12', 'Asked to': '12' }
+  });
 });
 
 test('two of one name are told apart, and what was done late says so', () => {

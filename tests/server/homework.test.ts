@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
-import { itemOf, SOURCES } from '../../src/lib/course/items';
-import { MODEL_VERSION } from '../../src/lib/model';
+import { SOURCES } from '../../src/lib/course/items';
 import { gradeTry } from '../../src/lib/scoring';
 import {
   assignmentOf,
@@ -18,11 +17,9 @@ import { standingsOf } from '../../src/lib/server/standing';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
 import { openStore, type Store } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
-import { evenHand, sampleChallenge, sampleTask } from './samples';
+import { answered, evenHand, sampleChallenge, sampleTask, SENT_AT as NOW, tried } from './samples';
 import { sqlite } from './stores';
-import type { SubmittedAnswer, SubmittedTry } from '../../src/lib/wire';
 
-const NOW = '2031-05-01T08:00:00.000Z';
 let server: Awaited<ReturnType<typeof sqlite.start>>;
 let store: Store;
 let guide: Guide;
@@ -41,32 +38,6 @@ afterEach(async () => {
   await store.close();
   await server.stop();
 });
-
-function tried(id: string, turn_deg: number, marks?: number): SubmittedTry {
-  const input = evenHand(sampleChallenge, turn_deg, 3);
-  const { grade } = gradeTry(sampleChallenge, input);
-  const challenge = sampleChallenge.id;
-  return {
-    kind: 'try',
-    id: id.padEnd(16, '0'),
-    challenge,
-    input,
-    model: MODEL_VERSION,
-    at: NOW,
-    marks: marks ?? grade.marks
-  };
-}
-
-/** Of a question about the season that needs no run of the model. */
-function answered(id: string, item: string, isRight: boolean): SubmittedAnswer {
-  const { answer } = itemOf(item, 7);
-  if (answer.form !== 'choose') throw new Error(answer.form);
-  const given = answer.options.find((one) => (one.id === answer.key) === isRight)?.id ?? '';
-  return {
-    ...{ kind: 'answer', id: id.padEnd(16, '0'), item, seed: 7, given },
-    ...{ right: isRight, report: 'knew', model: MODEL_VERSION, at: NOW }
-  };
-}
 
 const send = (sent: Parameters<typeof takeSent>[3]) =>
   takeSent(store.db, homework.share, phone, sent, NOW, 'a home');
@@ -115,6 +86,52 @@ describe('homework', () => {
     expect(await counted()).toMatchObject({ nickname: 'Ina', done: 3, parts: 3 });
   });
 
+  test('takes a word to the guide and drags on the lawn where they are asked', async () => {
+    await enterAs('Ina');
+    const moved_m = [0.3, 0.41, 0.35, 0.38, 0.29, 0.33, 0.4, 0.36, 0.31, 0.37];
+    const drags = { kind: 'lawn', id: 'l'.repeat(16), moved_m, at: NOW } as const;
+    await expect(send(drags)).rejects.toThrow('lawn');
+    await send({ kind: 'word', id: 'w'.repeat(16), text: 'My rod is 6 ft.', at: NOW });
+    const task = { ...sampleTask, lawn: { meant_m: 0.3048 } };
+    const id = await createAssignment(store.db, guide, task, NOW);
+    const other = (await assignmentOf(store.db, guide, id)) as Homework;
+    await enter(store.db, other.share, phone, 'Ina', NOW);
+    await takeSent(store.db, other.share, phone, drags, NOW, 'a home');
+    const [progress] = await clientProgressOf(store.db, other);
+    expect(progress.lawn).toMatchObject({ meant_m: 0.3048, sets: [{ moved_m }] });
+    expect((await standingsOf(store.db, other))[0].counts.at(-1)).toEqual({
+      made: 1,
+      good: null,
+      of: 1
+    });
+    expect((await standingsOf(store.db, homework))[0]).toMatchObject({
+      word: 'My rod is 6 ft.',
+      done: 0
+    });
+    expect((await clientProgressOf(store.db, homework))[0].words).toMatchObject([
+      { text: 'My rod is 6 ft.' }
+    ]);
+  });
+
+  test('counts what was passed and right, part by part, and takes no words for that', async () => {
+    await enterAs('Ina');
+    const good = await send(tried('a', 9));
+    const bad = await send(tried('b', 30));
+    expect([good, bad].map((one) => 'reply' in one && JSON.parse(one.reply).passed)).toEqual([
+      true,
+      false
+    ]);
+    await send(answered('e', 'mood', true));
+    await send(answered('f', 'mood', false));
+    await send({ kind: 'word', id: 'w'.repeat(16), text: '"passed":true "right":true', at: NOW });
+    const { counts } = (await standingsOf(store.db, homework))[0];
+    expect(counts).toEqual([
+      { made: 0, good: null, of: 1 },
+      { made: 2, good: 1, of: 3 },
+      { made: 2, good: 1, of: 2 }
+    ]);
+  });
+
   test('of one client is read without the others', async () => {
     const { client } = await enterAs('Ina');
     await enter(store.db, homework.share, newToken(), 'Bo', NOW);
@@ -128,6 +145,7 @@ describe('homework', () => {
     const lessons = loadLessons();
     const challenges = lessons.flatMap((lesson) => lesson.challenges);
     const names = [
+      ...['word', 'lawn'],
       ...SOURCES.map(({ item }) => item),
       ...[...lessons, ...challenges].map(({ id }) => id)
     ];

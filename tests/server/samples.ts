@@ -1,7 +1,8 @@
 import { findChallenge, loadLessons } from '../../src/lib/course';
-import type { RodInput } from '../../src/lib/model';
-import type { Challenge } from '../../src/lib/scoring';
-import type { Assignment } from '../../src/lib/wire';
+import { itemOf } from '../../src/lib/course/items';
+import { MODEL_VERSION, type RodInput } from '../../src/lib/model';
+import { gradeTry, type Challenge } from '../../src/lib/scoring';
+import type { Assignment, SubmittedAnswer, SubmittedTry } from '../../src/lib/wire';
 
 export const sampleChallenge: Challenge = findChallenge(
   'exactly-one-foot',
@@ -30,4 +31,34 @@ export function evenHand(challenge: Challenge, turn_deg: number, duration_s: num
     (_, i) => azimuth_deg + (turn_deg * i) / (samples - 1)
   );
   return { kind: 'rod_input', rate_Hz: 100, elevation_deg, azimuth_deg: turned };
+}
+
+/** When what is sent below was made. */
+export const SENT_AT = '2031-05-01T08:00:00.000Z';
+
+/** A try at the sample challenge by an even hand; its marks as they are, or as said. */
+export function tried(id: string, turn_deg: number, marks?: number): SubmittedTry {
+  const input = evenHand(sampleChallenge, turn_deg, 3);
+  const { grade } = gradeTry(sampleChallenge, input);
+  const challenge = sampleChallenge.id;
+  return {
+    kind: 'try',
+    id: id.padEnd(16, '0'),
+    challenge,
+    input,
+    model: MODEL_VERSION,
+    at: SENT_AT,
+    marks: marks ?? grade.marks
+  };
+}
+
+/** An answer to a question about the season, which needs no run of the model. */
+export function answered(id: string, item: string, isRight: boolean): SubmittedAnswer {
+  const { answer } = itemOf(item, 7);
+  if (answer.form !== 'choose') throw new Error(answer.form);
+  const given = answer.options.find((one) => (one.id === answer.key) === isRight)?.id ?? '';
+  return {
+    ...{ kind: 'answer', id: id.padEnd(16, '0'), item, seed: 7, given },
+    ...{ right: isRight, report: 'knew', model: MODEL_VERSION, at: SENT_AT }
+  };
 }

@@ -18,6 +18,7 @@ export {
   type Phase
 } from './design';
 export { figureLevel, figureOfReply } from './figure-level';
+export { lawnHandOf, type LawnHand } from './lawn';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
 export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';

@@ -20,7 +20,8 @@ import {
   type Client,
   type ClientProgress,
   type KeptAnswer,
-  type KeptTry
+  type KeptTry,
+  type LawnSets
 } from '../wire';
 
 /** How a guide reads times and figures. */
@@ -54,12 +55,15 @@ export function homeworkTable(
     clients.map(({ client }) => client),
     moment
   );
-  const lines = clients.flatMap(({ client, challenges, objectives }) => {
-    const dated = ({ sent, received_at }: KeptTry | KeptAnswer): Line => ({
+  const lines = clients.flatMap(({ client, challenges, objectives, lawn }) => {
+    const made = (at: string): Line => ({
       Client: nameOf(client),
-      Made: moment(sent.at),
-      Received: moment(received_at),
-      Late: yes(due !== null && moment(sent.at).slice(0, due.length) > due)
+      Made: moment(at),
+      Late: yes(due !== null && moment(at).slice(0, due.length) > due)
+    });
+    const dated = ({ sent, received_at }: KeptTry | KeptAnswer): Line => ({
+      ...made(sent.at),
+      Received: moment(received_at)
     });
     const tries = challenges.flatMap(({ challenge, tries }) =>
       tries.map((one, n) => ({
@@ -72,7 +76,8 @@ export function homeworkTable(
     const answers = objectives.flatMap(({ answers }) =>
       answers.map((one) => ({ ...dated(one), ...answerLine(one, units) }))
     );
-    return [...tries, ...answers];
+    const drags = lawn ? lawnLines(lawn, made, units) : [];
+    return [...tries, ...answers, ...drags];
   });
   return BYTE_ORDER_MARK + csvTable(HEAD, lines);
 }
@@ -145,6 +150,24 @@ function answerLine({ sent, graded }: KeptAnswer, units: Units): Line {
     'Came by': sent.report,
     Model: graded.model
   };
+}
+
+/** Each drag on the lawn a line, in the unit of the screen's travel. */
+function lawnLines({ meant_m, sets }: LawnSets, made: (at: string) => Line, units: Units): Line[] {
+  const number = (m: number) => figureNumber({ unit: 'm' }, m, units);
+  return sets.flatMap(({ at, moved_m }) =>
+    moved_m.map((moved, n) => ({
+      ...made(at),
+      Kind: 'real rod',
+      Task: 'Ten on the lawn',
+      Try: n + 1,
+      Figure: 'Travel',
+      Reached: number(moved).value,
+      Unit: number(moved).unit,
+      'Asked from': number(meant_m).value,
+      'Asked to': number(meant_m).value
+    }))
+  );
 }
 
 /** Spreadsheets show a space that does not break as a strange letter, or sort by it. */

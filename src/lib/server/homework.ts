@@ -22,7 +22,12 @@ import { accept, submissionCountOf, forgetSent, type Receipt } from './submissio
  */
 const MARKS_BAND = 1;
 /** Stored from one client at most: all that the largest homework asks for. */
-const MOST_SENT = MOST.challenges * MOST.tries + MOST.objectives * MOST.questions + MOST.lessons;
+const MOST_SENT =
+  MOST.challenges * MOST.tries +
+  MOST.objectives * MOST.questions +
+  MOST.lessons +
+  MOST.words +
+  MOST.lawns;
 
 /** Grades a try again. Throws DataError for what is no rod input. */
 export async function gradeAgain(
@@ -83,10 +88,11 @@ export async function takeSent(
 
 const NOT_ENTERED = 'This phone has not entered this homework yet.';
 
-/** Challenge, question or lesson that it belongs to. */
+/** Challenge, question or lesson that it belongs to; its kind, where it belongs to none. */
 function partOf(sent: HomeworkSubmission): string {
   if (sent.kind === 'try') return sent.challenge;
-  return sent.kind === 'answer' ? sent.item : sent.lesson;
+  if (sent.kind === 'answer') return sent.item;
+  return sent.kind === 'finished' ? sent.lesson : sent.kind;
 }
 
 async function replyTo(
@@ -95,6 +101,11 @@ async function replyTo(
   account: Account
 ): Promise<TryReply | AnswerReply | { done: true }> {
   if (sent.kind === 'answer') return judgeAgain(task.objectives, sent, account);
+  if (sent.kind === 'word') return { done: true };
+  if (sent.kind === 'lawn') {
+    if (task.lawn) return { done: true };
+    throw new DataError('kind', sent.kind, 'is not part of this homework');
+  }
   if (sent.kind === 'finished') {
     if (task.lessons.includes(sent.lesson)) return { done: true };
     throw new DataError('lesson', sent.lesson, 'is not part of this homework');

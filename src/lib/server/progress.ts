@@ -53,6 +53,9 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
   const tries = all.filter((one): one is KeptTry => one.sent.kind === 'try');
   const answers = all.filter((one): one is KeptAnswer => one.sent.kind === 'answer');
   const through = all.flatMap(({ sent }) => (sent.kind === 'finished' ? [sent.lesson] : []));
+  const words = all.flatMap(({ sent }) => (sent.kind === 'word' ? [sent] : []));
+  const sets = all.flatMap(({ sent }) => (sent.kind === 'lawn' ? [sent] : []));
+  const lawn = task.lawn ? { ...task.lawn, sets } : null;
   const lessons = task.lessons.map((lesson) => ({ lesson, isDone: through.includes(lesson) }));
   const challenges = task.challenges.map((challenge) => {
     const own = tries.filter((one) => one.sent.challenge === challenge.id);
@@ -67,7 +70,11 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
     lessons,
     challenges,
     objectives,
-    isDone: [...challenges, ...lessons, ...objectives].every(({ isDone }) => isDone),
+    lawn,
+    words,
+    isDone:
+      [...challenges, ...lessons, ...objectives].every(({ isDone }) => isDone) &&
+      (!lawn || sets.length > 0),
     disagreements: [...tries, ...answers].filter(({ graded }) => !graded.agrees).length,
     setAside: rows.length - all.length,
     lastDone: all.at(-1)?.sent.at ?? null,

@@ -1,11 +1,24 @@
+import { sql } from 'kysely';
 import { SOURCES } from '../course/items';
-import type { Assignment, ClientStanding } from '../wire';
+import { homeworkSubmission, type Assignment, type ClientStanding, type PartCount } from '../wire';
 import type { Homework } from './assignments';
 import { clientsOf } from './clients';
 import type { Db } from './store';
+import { readStored } from './stored';
 
-/** So many are sent by one phone of one part, by the part's name. */
-type Counts = ReadonlyMap<string, number>;
+/** What one phone sent of one part: how much, and how much of it was passed or right. */
+interface Sent {
+  made: number;
+  good: number;
+}
+
+const NOTHING: Sent = { made: 0, good: 0 };
+
+/**
+ * How a reply that says so reads as JSON, in every store alike; a quotation mark within its words has a
+ * stroke before it, and so is none of these.
+ */
+const GOOD = ['%"passed":true%', '%"right":true%'] as const;
 
 /**
  * Where everybody stands, without what they sent: of hundreds of clients that is megabytes of rod
@@ -16,27 +29,57 @@ export async function standingsOf(db: Db, { id, task }: Homework): Promise<Clien
   const rows = await db
     .selectFrom('submissions')
     .select(['scope', 'part'])
-    .select((of) => of.fn.countAll().as('count'))
+    .select((of) => of.fn.countAll().as('made'))
+    .select(
+      sql`sum(case when reply like ${GOOD[0]} or reply like ${GOOD[1]} then 1 else 0 end)`.as(
+        'good'
+      )
+    )
     .where('parent', '=', id)
     .groupBy(['scope', 'part'])
     .execute();
-  const sent = new Map(clients.map((client) => [client.id, new Map<string, number>()]));
-  for (const { scope, part, count } of rows) sent.get(scope)?.set(part, Number(count));
+  const words = await lastWords(db, id);
+  const sent = new Map(clients.map((client) => [client.id, new Map<string, Sent>()]));
+  for (const { scope, part, made, good } of rows)
+    sent.get(scope)?.set(part, { made: Number(made), good: Number(good) });
   return clients.map(({ id, nickname, joined_at }) => {
-    const counts = sent.get(id) ?? new Map();
-    const parts = partsDone(task, counts);
-    const done = parts.filter(Boolean).length;
-    return { id, nickname, joined_at, done, parts: parts.length, hasBegun: counts.size > 0 };
+    const all = sent.get(id) ?? new Map<string, Sent>();
+    const counts = countsOf(task, all);
+    const done = counts.filter(({ made, of }) => made >= of).length;
+    const hasBegun = all.size > 0;
+    const word = words.get(id) ?? null;
+    return { id, nickname, joined_at, done, parts: counts.length, hasBegun, counts, word };
   });
 }
 
-function partsDone(task: Assignment, counts: Counts): boolean[] {
-  const of = (part: string) => counts.get(part) ?? 0;
+function countsOf(task: Assignment, sent: ReadonlyMap<string, Sent>): PartCount[] {
+  const of = (part: string) => sent.get(part) ?? NOTHING;
+  const once = (part: string) => ({ made: Math.min(1, of(part).made), good: null, of: 1 });
   const about = (objective: string) =>
-    SOURCES.filter((one) => one.objective === objective).reduce((n, one) => n + of(one.item), 0);
+    SOURCES.filter((one) => one.objective === objective)
+      .map(({ item }) => of(item))
+      .reduce((sum, { made, good }) => ({ made: sum.made + made, good: sum.good + good }), NOTHING);
   return [
-    ...task.lessons.map((lesson) => of(lesson) > 0),
-    ...task.challenges.map(({ id }) => of(id) >= task.tries),
-    ...task.objectives.map((objective) => about(objective) >= task.questions)
+    ...task.lessons.map(once),
+    ...task.challenges.map(({ id }) => ({ ...of(id), of: task.tries })),
+    ...task.objectives.map((objective) => ({ ...about(objective), of: task.questions })),
+    ...(task.lawn ? [once('lawn')] : [])
   ];
+}
+
+/** What each client wrote last, by the client's id. */
+async function lastWords(db: Db, homework: string): Promise<ReadonlyMap<string, string>> {
+  const rows = await db
+    .selectFrom('submissions')
+    .select(['scope', 'payload'])
+    .where('parent', '=', homework)
+    .where('part', '=', 'word')
+    .orderBy('received_at')
+    .execute();
+  const read = rows.map(
+    ({ scope, payload }) => [scope, readStored(homeworkSubmission, payload)] as const
+  );
+  return new Map(
+    read.flatMap(([scope, sent]) => (sent?.kind === 'word' ? [[scope, sent.text]] : []))
+  );
 }

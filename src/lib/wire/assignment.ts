@@ -17,10 +17,25 @@ export const MOST = {
   objectives: 30,
   questions: 20,
   tries: 60,
+  /** What a client writes to the guide, of one homework. */
+  words: 50,
+  /** Sets of drags on the lawn. */
+  lawns: 20,
   seed: 100,
   note: 1000,
   line: 80
 };
+
+/** So many drags make a set on the lawn: fewer say little of a hand, more are not done. */
+export const LAWN_DRAGS = 10;
+/** What a rod drags at most in one move, with room for a slip; more is a number in the wrong unit, m. */
+export const LAWN_MOST_M = 15;
+const LAWN_LEAST_M = 0.05;
+
+/** Drags with a real rod on the lawn: how far each is meant to go. */
+const lawnTask = v.strictObject({
+  meant_m: v.pipe(v.number(), v.minValue(LAWN_LEAST_M), v.maxValue(LAWN_MOST_M / 3))
+});
 
 const names = (most: number, what: string) =>
   v.pipe(
@@ -45,6 +60,8 @@ const shape = v.strictObject({
   phase: v.picklist(HOMEWORK_PHASES),
   /** Last day, or none. */
   due: v.nullable(day),
+  /** Left out or null where nothing is asked on the lawn. */
+  lawn: v.optional(v.nullable(lawnTask)),
   challenges: v.pipe(v.array(challenge), v.maxLength(MOST.challenges, 'too many challenges'))
 });
 
@@ -56,8 +73,8 @@ export type Assignment = v.InferOutput<typeof shape>;
 
 function readAssignment(input: unknown): Assignment {
   const read = parseData(shape, input);
-  const { challenges, lessons, objectives } = read;
-  if (challenges.length + lessons.length + objectives.length === 0) {
+  const { challenges, lessons, objectives, lawn } = read;
+  if (challenges.length + lessons.length + objectives.length === 0 && !lawn) {
     throw new DataError('challenges', [], 'must ask for a lesson, a challenge or an objective');
   }
   const ids = challenges.map(({ id }) => id);

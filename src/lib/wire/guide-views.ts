@@ -9,8 +9,11 @@ import type { RoomHand } from './clinic-views';
 import type {
   AnswerReply,
   Client,
+  ClientWord,
   FinishedLesson,
+  LawnDrags,
   SubmittedAnswer,
+  SubmittedLawn,
   SubmittedTry,
   TryReply
 } from './homework';
@@ -32,6 +35,18 @@ export interface ClientStanding {
   done: number;
   parts: number;
   hasBegun: boolean;
+  /** Each part in the order of the task: lessons, challenges, kinds of questions, the lawn. */
+  counts: readonly PartCount[];
+  /** What the client wrote last; null for nothing. */
+  word: string | null;
+}
+
+/** How much of one part came, and how much of that was passed or right. */
+export interface PartCount {
+  made: number;
+  /** Null where there is nothing to pass: a lesson, the lawn. */
+  good: number | null;
+  of: number;
 }
 
 /** Something that a phone sent, and what the server made of it. */
@@ -43,7 +58,8 @@ interface Kept<Sent, Reply> {
 }
 export type KeptTry = Kept<SubmittedTry, TryReply>;
 export type KeptAnswer = Kept<SubmittedAnswer, AnswerReply>;
-export type KeptSubmission = KeptTry | KeptAnswer | Kept<FinishedLesson, null>;
+export type KeptSubmission =
+  KeptTry | KeptAnswer | Kept<FinishedLesson | ClientWord | SubmittedLawn, null>;
 
 /** How a hand stands at a task, in the unit of the task's figure; see practice/figure-level.ts. */
 export interface FigureLevel {
@@ -62,6 +78,15 @@ export interface FigureLevel {
   more: number;
   advice: 'raise' | 'lower' | 'steady' | 'harder' | 'unclear';
 }
+
+/** What a real rod did for what was meant. */
+export interface LawnSets {
+  meant_m: number;
+  sets: readonly LawnDrags[];
+}
+
+/** What a client wrote, and when. */
+export type WrittenWord = Pick<ClientWord, 'id' | 'text' | 'at'>;
 
 /** How far a client is with one challenge. */
 export interface ChallengeProgress {
@@ -92,6 +117,10 @@ export interface ClientProgress {
   lessons: { lesson: string; isDone: boolean }[];
   challenges: ChallengeProgress[];
   objectives: ObjectiveProgress[];
+  /** Drags on the lawn, oldest first; null where none were asked. */
+  lawn: LawnSets | null;
+  /** What the client wrote to the guide, oldest first. */
+  words: WrittenWord[];
   isDone: boolean;
   /** Tries and answers that the phone marked otherwise. */
   disagreements: number;

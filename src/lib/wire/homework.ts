@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { rodInputSchema } from '../model';
 import { storedAnswer } from './answer';
-import { storedAssignment } from './assignment';
+import { LAWN_DRAGS, LAWN_MOST_M, storedAssignment } from './assignment';
 import { day, id, line, shortName, time, token, words } from './fields';
 import { guessEntries, marks } from './try';
 
@@ -27,16 +27,39 @@ const finishedLesson = v.strictObject({
   at: time
 });
 
+/** What a client says to the guide in words. */
+const clientWord = v.strictObject({
+  kind: v.literal('word'),
+  id,
+  text: v.pipe(words(1000), v.nonEmpty('says nothing')),
+  at: time
+});
+
+/** Drags of a real rod, measured with a tape: as many as LAWN_DRAGS, in the order in which they were made. */
+export const lawnDrags = v.strictObject({
+  moved_m: v.pipe(
+    v.array(v.pipe(v.number(), v.minValue(0, 'must be 0 m or more'), v.maxValue(LAWN_MOST_M))),
+    v.length(LAWN_DRAGS, `must be ${LAWN_DRAGS} drags`)
+  ),
+  at: time
+});
+export type LawnDrags = v.InferOutput<typeof lawnDrags>;
+const submittedLawn = v.strictObject({ ...lawnDrags.entries, kind: v.literal('lawn'), id });
+
 /** Something that was done for homework. */
 export const homeworkSubmission = v.variant('kind', [
   submittedTry,
   submittedAnswer,
-  finishedLesson
+  finishedLesson,
+  clientWord,
+  submittedLawn
 ]);
 export type HomeworkSubmission = v.InferOutput<typeof homeworkSubmission>;
 export type SubmittedTry = v.InferOutput<typeof submittedTry>;
 export type SubmittedAnswer = v.InferOutput<typeof submittedAnswer>;
 export type FinishedLesson = v.InferOutput<typeof finishedLesson>;
+export type SubmittedLawn = v.InferOutput<typeof submittedLawn>;
+export type ClientWord = v.InferOutput<typeof clientWord>;
 
 /** One try on a hand's ruler: what was meant and what was done. SI, distances towards the angler. */
 const tryMark = v.object({

@@ -3,6 +3,8 @@ export { REPORTS, report, storedAnswer, type Report, type StoredAnswer } from '.
 export {
   assignment,
   HOMEWORK_PHASES,
+  LAWN_DRAGS,
+  LAWN_MOST_M,
   MOST,
   storedAssignment,
   type Assignment,

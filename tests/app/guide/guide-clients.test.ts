@@ -12,7 +12,16 @@ import { sampleChallenge } from '../../server/samples';
 
 const client = (nickname: string, done: number) => {
   const joined_at = '2031-05-01T08:00:00.000Z';
-  return { id: nickname, nickname, joined_at, done, parts: 3, hasBegun: true };
+  return {
+    id: nickname,
+    nickname,
+    joined_at,
+    done,
+    parts: 3,
+    hasBegun: true,
+    counts: [],
+    word: null
+  };
 };
 const levelOf = (miss: number) => ({
   ...{ value: 0.4, band: 0.01, sd: 0.02, off: 0.1, miss, tries: 5, less: 0, more: 5 },

@@ -5,6 +5,7 @@ export { briefly, inOrder, isAllDone, pageOf } from './clients';
 export { default as ClinicIndex } from './ClinicIndex.svelte';
 export { default as Door } from './Door.svelte';
 export { keepFresh } from './fresh';
+export { default as Grid } from './Grid.svelte';
 export { default as HomeworkIndex } from './HomeworkIndex.svelte';
 export { default as HomeworkTerms } from './HomeworkTerms.svelte';
 export { default as KeepKey } from './KeepKey.svelte';

@@ -36,6 +36,8 @@ export interface HomeworkDraft {
   phase: HomeworkPhase;
   /** A day, or empty for none. */
   due: string;
+  /** Drags with a real rod on the lawn, and how far each is meant to go. */
+  lawn: { isSet: boolean; meant_m: number };
 }
 
 export const PHASE_NAMES: Record<HomeworkPhase, string> = {
@@ -43,6 +45,11 @@ export const PHASE_NAMES: Record<HomeworkPhase, string> = {
   half_seen: 'In sight and hidden in turn',
   unseen: 'Bait hidden'
 };
+
+/** What a hand is first asked for, everywhere: a foot. */
+const LAWN_MEANT_M = 0.3048;
+/** Ten drags, each measured and written down, min. */
+const LAWN_MINUTES = 10;
 
 interface First {
   from?: string;
@@ -73,7 +80,8 @@ export function firstDraft(
     tries: 8,
     questions: 4,
     phase: 'half_seen',
-    due
+    due,
+    lawn: { isSet: false, meant_m: LAWN_MEANT_M }
   };
 }
 
@@ -87,7 +95,7 @@ export function draftFrom(
   objectives: readonly Objective[],
   due: string
 ): HomeworkDraft {
-  const { tries, questions, phase } = how;
+  const { tries, questions, phase, lawn } = how;
   const blank = firstDraft(lessons, objectives, { from, due });
   const offers = blank.offers.map((offer) => ({
     ...offer,
@@ -100,17 +108,19 @@ export function draftFrom(
     }),
     objectives: offer.objectives.map((one) => ({ ...one, isSet: about.includes(one.id) }))
   }));
-  return { ...blank, title, note, offers, tries, questions, phase };
+  const kept = lawn ? { isSet: true, ...lawn } : blank.lawn;
+  return { ...blank, title, note, offers, tries, questions, phase, lawn: kept };
 }
 
 /** About how long the homework takes a client, minutes. */
-export function draftMinutes({ offers, tries, questions }: HomeworkDraft): number {
+export function draftMinutes({ offers, tries, questions, lawn }: HomeworkDraft): number {
+  const onLawn = lawn.isSet ? LAWN_MINUTES : 0;
   return offers.reduce((sum, { isSet, minutes, choices, objectives }) => {
     const made = choices.filter((one) => one.isSet).length * (tries ?? 1);
     const answered = objectives.filter((one) => one.isSet).length * (questions ?? 1);
     const own = isSet ? minutes : 0;
     return sum + own + made * TRY_MINUTES + answered * QUESTION_MINUTES;
-  }, 0);
+  }, onLawn);
 }
 
 /** The setup that a choice has now, all defaults filled in. */
@@ -128,21 +138,26 @@ export function askedCountOf({ isSet, choices, objectives }: Offer): number {
   return [{ isSet }, ...choices, ...objectives].filter((one) => one.isSet).length;
 }
 
+/** Whether anything is asked at all. */
+export function asksAnything({ offers, lawn }: HomeworkDraft): boolean {
+  return lawn.isSet || offers.some((offer) => askedCountOf(offer) > 0);
+}
+
 /** What it is called when the guide says nothing: by what is asked, the first of it by name. */
-export function titleFor({ offers }: HomeworkDraft): string {
+export function titleFor({ offers, lawn }: HomeworkDraft): string {
   const titles = offers.flatMap(({ isSet, title, choices, objectives }) => [
     ...(isSet ? [title] : []),
     ...choices.filter((one) => one.isSet).map(({ challenge }) => challenge.title),
     ...objectives.filter((one) => one.isSet).map(() => `Questions: ${title}`)
   ]);
-  const [first, ...others] = [...new Set(titles)];
+  const [first, ...others] = [...new Set([...titles, ...(lawn.isSet ? ['Ten on the lawn'] : [])])];
   if (!first) return 'Homework';
   return others.length > 0 ? `${first} and ${others.length} more` : first;
 }
 
 /** The homework that the draft stands for. @param suffix for challenges in another gear, see ownGearId */
 export function draftedAssignment(draft: HomeworkDraft, suffix: string): Assignment {
-  const { title, from, note, offers, tries, questions, phase, due } = draft;
+  const { title, from, note, offers, tries, questions, phase, due, lawn } = draft;
   const objectives = offers.flatMap((offer) => offer.objectives);
   return {
     title: title.trim() || titleFor(draft),
@@ -158,7 +173,8 @@ export function draftedAssignment(draft: HomeworkDraft, suffix: string): Assignm
     questions: inRange(questions, MOST.questions),
     tries: inRange(tries, MOST.tries),
     phase,
-    due: due === '' ? null : due
+    due: due === '' ? null : due,
+    ...(lawn.isSet && { lawn: { meant_m: lawn.meant_m } })
   };
 }
 

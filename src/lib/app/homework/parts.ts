@@ -1,12 +1,12 @@
-import type { Assignment, HomeworkResult } from '$lib/wire';
+import type { Assignment, HomeworkResult, LawnDrags } from '$lib/wire';
 import type { MadeTry } from '$lib/app/ruler';
 import { askedAbout, type QuestionKey } from './question-set';
 import type { HomeworkEntry, TaskView } from './homework-store';
 
 /** One thing that is asked, and how far it is done. What was refused does not count. */
 export interface TaskPart {
-  kind: 'lesson' | 'challenge' | 'questions';
-  /** Of the lesson, the challenge or the objective. */
+  kind: 'lesson' | 'challenge' | 'questions' | 'lawn';
+  /** Of the lesson, the challenge or the objective; of the lawn there is one. */
   id: string;
   made: number;
   of: number;
@@ -23,11 +23,13 @@ export function heldOf(entries: readonly HomeworkEntry[]) {
 export type DoneHere =
   | ({ kind: 'try'; challenge: string } & MadeTry)
   | ({ kind: 'answer' } & QuestionKey)
-  | { kind: 'finished'; lesson: string };
+  | { kind: 'finished'; lesson: string }
+  | ({ kind: 'lawn' } & LawnDrags)
+  | { kind: 'word'; text: string };
 
 /** The same of homework that goes back as a link. @param through lessons that were gone through here */
 export function heldIn(
-  { assignment, tries, answers }: HomeworkResult,
+  { assignment, tries, answers, lawn = [] }: HomeworkResult,
   through: readonly string[]
 ): DoneHere[] {
   return [
@@ -35,7 +37,8 @@ export function heldIn(
       return { ...made, kind: 'try' as const, challenge: assignment.challenges[made.challenge].id };
     }),
     ...answers.map((made) => ({ ...made, kind: 'answer' as const })),
-    ...through.map((lesson) => ({ kind: 'finished' as const, lesson }))
+    ...through.map((lesson) => ({ kind: 'finished' as const, lesson })),
+    ...lawn.map((set) => ({ ...set, kind: 'lawn' as const }))
   ];
 }
 
@@ -56,8 +59,14 @@ export function partsOf(task: Assignment, held: readonly DoneHere[]): TaskPart[]
     ...task.objectives.map((id): TaskPart => {
       const { length: made } = askedAbout(id, answers);
       return { kind: 'questions', id, made, of: task.questions };
-    })
+    }),
+    ...(task.lawn ? [lawnPart(held)] : [])
   ];
+}
+
+function lawnPart(held: readonly DoneHere[]): TaskPart {
+  const isMade = held.some(({ kind }) => kind === 'lawn');
+  return { kind: 'lawn', id: 'lawn', made: isMade ? 1 : 0, of: 1 };
 }
 
 /** What to do after this part: the next that is not done, from the first again after the last. */

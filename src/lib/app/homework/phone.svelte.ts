@@ -99,6 +99,16 @@ export class Phone {
     return this.done({ kind: 'answer', id: newId(), at: now(), ...made });
   }
 
+  /** Ten drags on the lawn, measured with a tape. */
+  onLawn(moved_m: number[]): Promise<void> {
+    return this.done({ kind: 'lawn', id: newId(), at: now(), moved_m });
+  }
+
+  /** A word to the guide. */
+  says(text: string): Promise<void> {
+    return this.done({ kind: 'word', id: newId(), at: now(), text });
+  }
+
   /** Hears what the guide says, and sends what waits. One at a time. */
   sync(): Promise<void> {
     this.#queue = this.#queue.then(() => this.#sync());

@@ -5,6 +5,7 @@ export { default as NoPage } from './NoPage.svelte';
 export { default as Near } from './Near.svelte';
 export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
+export { lengthUnit } from './length-unit';
 export { bringIntoSight } from './in-sight';
 export { NewVersion } from './new-version';
 export { noPageReason } from './no-page';

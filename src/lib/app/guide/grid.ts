@@ -1,0 +1,91 @@
+import type { Assignment, ClientStanding, PartCount } from '$lib/wire';
+
+/** A homework of the grid. */
+export interface GridHomework {
+  id: string;
+  task: Pick<Assignment, 'title' | 'lessons' | 'objectives' | 'lawn'> & {
+    challenges: readonly { title: string }[];
+  };
+  standings: readonly ClientStanding[];
+}
+
+export interface GridColumn {
+  key: string;
+  nickname: string;
+}
+
+export interface GridRow {
+  title: string;
+  /** A cell a column; null where that client has not opened the homework. */
+  cells: readonly (PartCount | null)[];
+}
+
+export interface GridBlock {
+  id: string;
+  title: string;
+  /** The client's id in this homework, a column; null for who has not opened it. */
+  clients: readonly (string | null)[];
+  rows: readonly GridRow[];
+}
+
+/** More names than this are a club: its homework is read one by one. */
+export const MOST_COLUMNS = 40;
+
+interface Named {
+  lesson: (id: string) => string;
+  objective: (id: string) => string;
+}
+
+/**
+ * Clients across, parts of each homework down. A phone has a new secret for each homework, so a client is
+ * known from one to the next by name alone; two of one name in the same homework are two columns.
+ */
+export function gridOf(homework: readonly GridHomework[], named: Named) {
+  const keyed = homework.map(({ standings }) => keysOf(standings));
+  const columns = new Map<string, GridColumn>();
+  for (const all of keyed)
+    for (const [key, { nickname }] of all)
+      if (!columns.has(key)) columns.set(key, { key, nickname });
+  const sorted = [...columns.values()].sort(
+    (a, b) =>
+      a.nickname.localeCompare(b.nickname, undefined, { numeric: true }) || (a.key < b.key ? -1 : 1)
+  );
+  const shown = sorted.slice(0, MOST_COLUMNS);
+  const blocks = homework.map(({ id, task }, i): GridBlock => {
+    const of = shown.map(({ key }) => keyed[i].get(key) ?? null);
+    const rows = titlesOf(task, named).map((title, part) => {
+      return { title, cells: of.map((standing) => standing?.counts[part] ?? null) };
+    });
+    return { id, title: task.title, clients: of.map((one) => one?.id ?? null), rows };
+  });
+  return { columns: shown, blocks, leftOut: sorted.length - shown.length };
+}
+
+/** By name, letters alike, and a number for a second one of the same. */
+function keysOf(standings: readonly ClientStanding[]): Map<string, ClientStanding> {
+  const keys = new Map<string, ClientStanding>();
+  for (const standing of standings) {
+    const name = standing.nickname.trim().toLowerCase();
+    let key = name;
+    for (let n = 2; keys.has(key); n++) key = `${name} ${n}`;
+    keys.set(key, standing);
+  }
+  return keys;
+}
+
+/** In the order in which a standing counts them. */
+function titlesOf({ lessons, challenges, objectives, lawn }: GridHomework['task'], named: Named) {
+  return [
+    ...lessons.map((id) => `Lesson: ${named.lesson(id)}`),
+    ...challenges.map(({ title }) => title),
+    ...objectives.map((id) => `Questions: ${named.objective(id)}`),
+    ...(lawn ? ['Ten on the lawn'] : [])
+  ];
+}
+
+/** "6 of 8, 4 good"; "done" or "to do" for what is only done or not. */
+export function cellText({ made, good, of }: PartCount): string {
+  if (good === null) return made >= of ? 'done' : 'to do';
+  if (made === 0) return 'to do';
+  return `${made} of ${of}, ${good} good`;
+}

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { cellText, gridOf, type GridHomework } from '../../../src/lib/app/guide/grid';
+import type { PartCount } from '../../../src/lib/wire';
+
+const named = { lesson: (id: string) => id.toUpperCase(), objective: (id: string) => `of ${id}` };
+const standing = (id: string, nickname: string, ...counts: PartCount[]) => {
+  const joined_at = '2031-05-01T08:00:00.000Z';
+  return { id, nickname, joined_at, done: 0, parts: 2, hasBegun: true, counts, word: null };
+};
+const part = (made: number, good: number | null, of: number): PartCount => ({ made, good, of });
+const task = {
+  title: 'Second',
+  lessons: ['slack'],
+  challenges: [{ title: 'Two feet' }],
+  objectives: []
+};
+const second: GridHomework = {
+  id: 'b',
+  task,
+  standings: [standing('b1', 'ina ', part(1, null, 1), part(3, 2, 8))]
+};
+const first: GridHomework = {
+  id: 'a',
+  task: { ...task, title: 'First', lessons: [], lawn: { meant_m: 0.3 } },
+  standings: [
+    standing('a1', 'Wim', part(8, 8, 8), part(0, null, 1)),
+    standing('a2', 'Ina', part(5, 1, 8), part(1, null, 1)),
+    standing('a3', 'Wim', part(0, 0, 8), part(0, null, 1))
+  ]
+};
+
+describe('the grid of clients', () => {
+  const { columns, blocks } = gridOf([second, first], named);
+
+  test('has a column a name, two for two of one name in a homework', () => {
+    expect(columns.map(({ nickname }) => nickname)).toEqual(['ina ', 'Wim', 'Wim']);
+  });
+
+  test('has a row a part, and says who has not opened a homework', () => {
+    expect(blocks.map(({ title }) => title)).toEqual(['Second', 'First']);
+    expect(blocks[0].rows).toEqual([
+      { title: 'Lesson: SLACK', cells: [part(1, null, 1), null, null] },
+      { title: 'Two feet', cells: [part(3, 2, 8), null, null] }
+    ]);
+    expect(blocks[1].rows.at(-1)).toMatchObject({ title: 'Ten on the lawn' });
+    expect(blocks[1].rows[0].cells).toEqual([part(5, 1, 8), part(8, 8, 8), part(0, 0, 8)]);
+    expect(blocks[1].clients).toEqual(['a2', 'a1', 'a3']);
+  });
+});
+
+test.each([
+  [part(6, 4, 8), '6 of 8, 4 good'],
+  [part(0, 0, 8), 'to do'],
+  [part(1, null, 1), 'done'],
+  [part(0, null, 1), 'to do']
+])('%o reads “%s”', (cell, text) => expect(cellText(cell)).toBe(text));
