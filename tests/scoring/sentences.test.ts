@@ -62,6 +62,13 @@ describe('the first sentence answers what was asked', () => {
     expect(did).toBe(tied(sentence));
   });
 
+  test('and says nothing of the bottom to who was asked for a hook set or a free hook', () => {
+    for (const goal of [strike, free]) {
+      const challenge = challengeOf([{ ...goal, weight: 100 }]);
+      expect(describeTry(challenge, gradedAs(challenge, made({})), 'imperial').why).toBe('');
+    }
+  });
+
   test('and a snag that never hung gets no advice for one that hangs', () => {
     const challenge = challengeOf([{ ...free, weight: 100 }]);
     const { change } = describeTry(challenge, gradedAs(challenge, made({})), 'imperial');

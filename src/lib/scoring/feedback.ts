@@ -67,14 +67,20 @@ function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
   return `: ${formatLength(Math.abs(over_m), units)} too ${over_m > 0 ? 'far' : 'short'}`;
 }
 
+/** What these ask has nothing to do with whether it kept to the bottom. */
+const NOT_OF_CONTACT = new Set<GoalGrade['goal']['kind']>(['strike', 'freed']);
+
 function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGrade): string {
   // Where hops were asked and none was made, that says why, too.
   if (about?.goal.kind === 'hops' && about.value === 0) return '';
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
-  const first =
-    fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
   const others = grade.goals.filter((goal) => goal !== about);
   const miss = isIdle && !isCast(result) ? '' : worstMiss(others, result, units);
+  if (about && NOT_OF_CONTACT.has(about.goal.kind)) {
+    return miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
+  }
+  const first =
+    fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
   return `${[first, miss].filter(Boolean).join(', ')}.`;
 }
 

@@ -9,7 +9,7 @@ const onMud = sweep(60, 87.5, 12);
 export default {
   id: 'what-is-this-bottom',
   title: 'What is this bottom?',
-  ask: 'Drag slow and feel. One tug at the start is mud: go {3 ft|90 cm}. Even all the way is sand: {2 ft|60 cm}. Ticks are gravel: stop at {1 ft|30 cm}.',
+  ask: 'Drag slow and feel. Mud tugs once: go {3 ft|90 cm}. Sand is even: {2 ft|60 cm}. Gravel ticks: stop at {1 ft|30 cm}.',
   setup: waterWith({
     bottom: { ground: { kind: 'gravel', seed: 5 } },
     start: { bait_x_m: 12, slack_m: 0.03 }
