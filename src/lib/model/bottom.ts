@@ -1,8 +1,9 @@
 import Body from 'matter-js/src/body/Body.js';
 import Query, { type CollisionBody, type Vector } from 'matter-js/src/collision/Query.js';
-import Vertices from 'matter-js/src/geometry/Vertices.js';
 import { groundOf, stonesOf, type Stone } from './ground';
+import { extended, heightOf, levelGround, pieceOutline, type Profile } from './ground-profile';
 import type { Setup } from './scenario';
+import { MM, staticBody } from './solids';
 import type { Point } from './tip-path';
 
 /** A place where the bait touches, or is about to: unit normal out of the bottom and the gap left. */
@@ -43,11 +44,6 @@ export interface Bottom {
 }
 
 /**
- * The collision library's thresholds are meant for pixels, so its world is laid out in millimetres.
- */
-const MM = 1000;
-
-/**
  * Contacts are looked for this far ahead of the bait, m: more than the 6 mm it can move in the
  * shortest step at 5 m/s; much more would round off the corners of stones.
  */
@@ -66,12 +62,6 @@ const EVENED_M = 0.02;
  * a bait that is drawn (common practice, no source). At 1 and more a bait is drawn up any face by its line.
  */
 const BESIDE = 0.3;
-
-/** How far below its surface a piece of sloping ground extends, m; only has to exceed the reach. */
-const GROUND_THICKNESS_M = 0.5;
-
-/** Where level ground ends, m: beyond any cast. */
-const FAR_M = 1000;
 
 /** Outline of a stone as shares of half its width and of its height: steep flanks, a rounded top. */
 const STONE_OUTLINE: readonly (readonly [number, number])[] = [
@@ -95,7 +85,7 @@ export function bottomOf(
   const level = -setup.water.depth_m;
   const sloped = profile !== undefined && profile.x_m.length > 0;
   if (!sloped && stones.length === 0) return flatBottom(level, grip);
-  const ground = sloped ? extended(profile) : { x_m: [-FAR_M, FAR_M], z_m: [level, level] };
+  const ground = sloped ? extended(profile) : levelGround(level);
   return new ShapedBottom(ground, stones, grip, baitRadius_m);
 }
 
@@ -120,12 +110,7 @@ function flatBottom(level_m: number, grip: Grip): Bottom {
   };
 }
 
-interface Ground {
-  readonly x_m: readonly number[];
-  readonly z_m: readonly number[];
-}
-
-type Outline = readonly { x: number; z: number }[];
+type Outline = readonly Point[];
 const NO_OUTLINES: readonly Outline[] = [];
 /** Stones are looked up by strips of the bottom so wide, m: a strip has a few; all would be a hundred. */
 const STRIP_M = 0.25;
@@ -146,7 +131,7 @@ class ShapedBottom implements Bottom {
   private readonly strips = new Map<number, Outline[]>();
 
   constructor(
-    private readonly ground: Ground,
+    private readonly ground: Profile,
     stones: readonly Stone[],
     { friction, breakout_N, plough_N }: Grip,
     private readonly radius_m: number
@@ -155,7 +140,7 @@ class ShapedBottom implements Bottom {
     this.breakout_N = breakout_N;
     this.plough_N = plough_N;
     this.stones = stones.length;
-    this.outlines = stones.map((stone) => outlineOf(stone, interpolate(ground, stone.x_m)));
+    this.outlines = stones.map((stone) => outlineOf(stone, heightOf(ground, stone.x_m)));
     this.highest_m = Math.max(...ground.z_m, ...this.outlines.flat().map(({ z }) => z));
     this.sortIntoStrips(Math.min(...ground.z_m));
     this.bait = Body.create({
@@ -195,7 +180,7 @@ class ShapedBottom implements Bottom {
   }
 
   heightAt(x_m: number): number {
-    let height = interpolate(this.ground, x_m);
+    let height = heightOf(this.ground, x_m);
     for (const outline of this.outlinesAt(x_m)) {
       if (x_m <= outline[0].x || x_m >= outline[outline.length - 1].x) continue;
       for (let i = 1; i < outline.length; i++) {
@@ -210,7 +195,7 @@ class ShapedBottom implements Bottom {
   }
 
   bedAt(x_m: number, bait: Point): number {
-    const ground = interpolate(this.ground, x_m);
+    const ground = heightOf(this.ground, x_m);
     let height = ground;
     for (const outline of this.outlinesAt(x_m)) {
       const [, , left, right] = outline;
@@ -284,34 +269,11 @@ class ShapedBottom implements Bottom {
   }
 }
 
-function outlineOf(stone: Stone, base_m: number): { x: number; z: number }[] {
+function outlineOf(stone: Stone, base_m: number): Point[] {
   return STONE_OUTLINE.map(([across, up]) => ({
     x: stone.x_m + (across * stone.width_m) / 2,
     z: base_m + up * stone.height_m
   }));
-}
-
-function pieceOutline({ x_m, z_m }: Ground, i: number): { x: number; z: number }[] {
-  const foot = Math.min(z_m[i], z_m[i + 1]) - GROUND_THICKNESS_M;
-  return [
-    { x: x_m[i], z: foot },
-    { x: x_m[i], z: z_m[i] },
-    { x: x_m[i + 1], z: z_m[i + 1] },
-    { x: x_m[i + 1], z: foot }
-  ];
-}
-
-function staticBody(outline: readonly { x: number; z: number }[]): CollisionBody {
-  const vertices: Vector[] = outline.map(({ x, z }) => ({ x: x * MM, y: z * MM }));
-  return Body.create({ isStatic: true, position: Vertices.centre(vertices), vertices });
-}
-
-/** Ground goes on level beyond a profile's ends. */
-function extended({ x_m, z_m }: Ground): Ground {
-  return {
-    x_m: [-FAR_M, ...x_m, FAR_M],
-    z_m: [z_m[0], ...z_m, z_m[z_m.length - 1]]
-  };
 }
 
 /** Polygon drawn around a circle, so that its flat sides are where the circle is. */
@@ -321,14 +283,4 @@ function circle(circleRadius: number): Vector[] {
     const angle = (-2 * Math.PI * (i + 0.5)) / BAIT_SIDES;
     return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
   });
-}
-
-/** Ground level at `x_m`; level beyond the ends of the profile. */
-function interpolate({ x_m, z_m }: Ground, x: number): number {
-  const last = x_m.length - 1;
-  if (x <= x_m[0]) return z_m[0];
-  if (x >= x_m[last]) return z_m[last];
-  let i = 1;
-  while (x_m[i] < x) i++;
-  return z_m[i - 1] + ((z_m[i] - z_m[i - 1]) * (x - x_m[i - 1])) / (x_m[i] - x_m[i - 1]);
 }

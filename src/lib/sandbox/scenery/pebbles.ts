@@ -1,17 +1,15 @@
 import { seededRandom, TICK_S } from '$lib/model';
+import { MM, staticBody } from '$lib/model/solids';
 import { GRAVITY_M_S2 } from '$lib/model/units';
 import Body from 'matter-js/src/body/Body.js';
 import Composite from 'matter-js/src/body/Composite.js';
 import Engine from 'matter-js/src/core/Engine.js';
 import Sleeping from 'matter-js/src/core/Sleeping.js';
-import Vertices from 'matter-js/src/geometry/Vertices.js';
 import type { Backdrop } from '../stage';
 import type { BaitPlace } from './strands';
 
 /** Loose pebbles on gravel that a bait knocks aside: to look at, the model knows nothing of them. */
 
-/** The collision library's thresholds are meant for pixels: its world is in millimetres. */
-const MM = 1000;
 /** What of its weight a pebble of 2650 kg/m³ keeps in water. */
 const SUBMERGED = 1 - 1000 / 2650;
 /** Drag of water on a tumbling pebble, share of its speed a step; a choice. */
@@ -128,13 +126,12 @@ function groundOf({ bait, heightAt }: Backdrop): Body[] {
   return Array.from({ length: pieces }, (_, i) => {
     const [a, b] = [first + i * PIECE_M, first + (i + 1) * PIECE_M];
     const foot = Math.min(heightAt(a), heightAt(b)) - 0.04;
-    const outline = [
-      { x: a * MM, y: foot * MM },
-      { x: a * MM, y: heightAt(a) * MM },
-      { x: b * MM, y: heightAt(b) * MM },
-      { x: b * MM, y: foot * MM }
-    ];
-    return Body.create({ isStatic: true, position: Vertices.centre(outline), vertices: outline });
+    return staticBody([
+      { x: a, z: foot },
+      { x: a, z: heightAt(a) },
+      { x: b, z: heightAt(b) },
+      { x: b, z: foot }
+    ]);
   });
 }
 
