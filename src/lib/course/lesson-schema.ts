@@ -68,6 +68,9 @@ const option = v.strictObject({
 
 const heading = { title: text, text };
 
+/** A retrieve to choose for a day and to defend, against the season map and the model. */
+const asks = v.optional(v.literal('day'));
+
 /** Asked before anything is shown. */
 const predict = v.strictObject({
   kind: v.literal('predict'),
@@ -88,7 +91,8 @@ const see = v.strictObject({
   demos: v.pipe(
     v.array(v.strictObject({ id: name, caption: text, run })),
     v.minLength(1, 'must not be empty')
-  )
+  ),
+  asks
 });
 
 /** Challenges of this lesson, by id, in order. */
@@ -105,7 +109,8 @@ const feel = v.strictObject({
   cues: v.pipe(
     v.array(v.strictObject({ sign: text, means: text, basis })),
     v.minLength(1, 'must not be empty')
-  )
+  ),
+  asks
 });
 
 /** The drill with a real rod, and what to write down about it. */

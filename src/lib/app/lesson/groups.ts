@@ -16,7 +16,7 @@ const GROUPS = [
   },
   { begins: 'the-clock', name: 'Off the bottom', says: 'Lifts by the clock, hops and falls.' },
   { begins: 'line-and-rod', name: 'What you feel', says: 'Line, bottoms, bites and snags.' },
-  { begins: 'season-and-mood', name: 'A day out', says: 'Season, mood, and all of it together.' }
+  { begins: 'season-map', name: 'A day out', says: 'Season, mood, and all of it together.' }
 ] as const;
 
 /** The lessons in groups, in their order: safety stands first, and the screen does not wait for it. */

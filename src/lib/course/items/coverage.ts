@@ -138,12 +138,19 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     ],
     'Drag and hop a jig in {33 ft|10 m} and know it’s down.': ['deep-count', 'count-to-depth']
   },
+  'season-map': {
+    'Say where you’d start, and with what, for a water temperature.': [
+      'season-spot',
+      'season-retrieve',
+      'season-thermocline'
+    ],
+    'Know when to move first and when to stay.': ['move-or-stay', 'move-first']
+  },
   'season-and-mood': {
     'Pick retrieve, weight and pace for a temperature and a mood.': [
       'season-retrieve',
       'mood',
-      'season-change',
-      'move-first'
+      'season-change'
     ],
     'Do nothing for as long as it takes.': ['season-pause']
   },

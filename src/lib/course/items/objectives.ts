@@ -53,6 +53,11 @@ export const OBJECTIVES: readonly Objective[] = [
   },
   { id: 'offshore', lesson: 'offshore', says: 'Fish a jig in deep water.' },
   {
+    id: 'season-map',
+    lesson: 'season-map',
+    says: 'Start where the season puts fish, and know when to move.'
+  },
+  {
     id: 'season',
     lesson: 'season-and-mood',
     says: 'Pick a retrieve and pace for temperature and mood.'

@@ -19,8 +19,9 @@ import { firstDrop } from './16-first-drop';
 import { snagsLesson } from './17-snags';
 import { boatPosition } from './18-boat-position';
 import { offshore } from './19-offshore';
-import { seasonAndMood } from './20-season-and-mood';
-import { aMorning } from './21-a-morning';
+import { seasonMap } from './20-season-map';
+import { seasonAndMood } from './21-season-and-mood';
+import { aMorning } from './22-a-morning';
 
 /** Every lesson's folder. A new lesson is a new folder and a line here. */
 export const folders: readonly LessonFolder[] = [
@@ -44,6 +45,7 @@ export const folders: readonly LessonFolder[] = [
   snagsLesson,
   boatPosition,
   offshore,
+  seasonMap,
   seasonAndMood,
   aMorning
 ];

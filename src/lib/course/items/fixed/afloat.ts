@@ -170,7 +170,7 @@ export const afloat = [
   ),
   fact(
     'move-first',
-    'season',
+    'season-map',
     'Good spot, twenty casts, no bait, no fish on the screen. What now?',
     [
       ['move: find fish, then fine-tune', 'Right. Place comes before retrieve.'],

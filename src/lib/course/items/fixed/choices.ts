@@ -214,7 +214,7 @@ export const choices = [
   ),
   fact(
     'season-thermocline',
-    'season',
+    'season-map',
     'Summer thermocline, hardly any oxygen under it. Where do you fish?',
     [
       ['at it or above it: few fish below', 'Right. Look there first.'],

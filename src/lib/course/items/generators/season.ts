@@ -1,47 +1,17 @@
 import { drawGear, ft, inch, pick, shuffled } from '../draw';
 import type { Generator, ItemDraft } from '../generator';
 import type { Case } from '../item';
+import { SEASON_MAP, type SeasonRow } from '../../season-map';
 import { shownDrag, shownHops, shownLift } from '../moves';
 
 /** Ranges are the trade's, and each keeps clear of the next; lakes differ. */
 const SOURCE = 'common practice, no source; lakes differ';
 
-interface Season {
-  id: string;
-  /** On the bottom, °F: from, and how many degrees on. */
-  from_F: number;
-  spread_F: number;
-  retrieve: string;
-  pause: string;
-  why: string;
-}
-
-const SEASONS: readonly Season[] = [
-  {
-    id: 'cold',
-    from_F: 39,
-    spread_F: 7,
-    retrieve: 'short, slow drags',
-    pause: '10 seconds or more',
-    why: 'Cold fish hardly move for it, so it stays in front of them.'
-  },
-  {
-    id: 'cool',
-    from_F: 53,
-    spread_F: 5,
-    retrieve: 'drags with a short hop',
-    pause: '3 to 10 seconds',
-    why: 'Cool fish follow a little way: a short hop gets them to look.'
-  },
-  {
-    id: 'warm',
-    from_F: 78,
-    spread_F: 6,
-    retrieve: 'long hops and strokes',
-    pause: '1 to 3 seconds',
-    why: 'Warm, active fish go for what rises and falls.'
-  }
-];
+/** Rows of the map that are asked about, each well inside its borders, on the bottom, °F: from, and how many degrees on. */
+const ASKED = { cold: [39, 7], cool: [53, 5], warm: [78, 6] } as const;
+const SEASONS = SEASON_MAP.filter((row): row is SeasonRow & { id: keyof typeof ASKED } =>
+  Object.hasOwn(ASKED, row.id)
+);
 
 const PLACES = [
   'a main-lake point',
@@ -70,15 +40,18 @@ function casesOf(): Case[] {
 function bySeason(
   id: string,
   ask: (temperature: string, place: string) => string,
-  says: (season: Season) => string
+  says: (season: SeasonRow) => string,
+  objective = 'season',
+  places: readonly string[] = PLACES
 ): Generator {
   return {
     id,
     kind: 'choose',
-    objective: 'season',
+    objective,
     make: (random) => {
       const season = pick(random, SEASONS);
-      const degF = season.from_F + Math.floor(random() * (season.spread_F + 1));
+      const [from_F, spread_F] = ASKED[season.id];
+      const degF = from_F + Math.floor(random() * (spread_F + 1));
       const options = shuffled(random, SEASONS).map((one) => ({
         id: one.id,
         says: says(one),
@@ -87,7 +60,7 @@ function bySeason(
             ? `Right. ${one.why}`
             : `That’s where you’d start in ${one.id} water. Here: ${season.why}`
       }));
-      return practice(ask(said(degF), pick(random, PLACES)), options, season.id);
+      return practice(ask(said(degF), pick(random, places)), options, season.id);
     }
   };
 }
@@ -120,6 +93,95 @@ const seasonPause = bySeason(
   (t, place) => `It’s ${t} on bottom off ${place}. How long do you let it sit between moves?`,
   ({ pause }) => pause
 );
+
+const LAKES = [
+  'A lake you’ve never fished',
+  'A new reservoir for you',
+  'Your first trip to this lake',
+  'A lake you only know from the map',
+  'A friend’s home lake',
+  'A lake you last fished years ago',
+  'No log for this lake yet',
+  'A tournament on strange water',
+  'A lake with no one to ask',
+  'A day with only a paper map',
+  'A borrowed boat on new water',
+  'A lake three hours from home'
+];
+
+const seasonSpot = bySeason(
+  'season-spot',
+  (t, lake) => `${lake}. It’s ${t} on bottom. Where do you look first?`,
+  ({ where }) => where,
+  'season-map',
+  LAKES
+);
+
+interface Stand {
+  id: string;
+  signs: readonly string[];
+  says: string;
+  why: string;
+}
+
+/** What one does first with a spot, by what it shows. */
+const STANDS: readonly Stand[] = [
+  {
+    id: 'move',
+    signs: [
+      'Ten minutes of good casts, no bites, a blank sonar',
+      'No bait, no fish on sonar, no bites',
+      'A whole pass over the spot shows nothing',
+      'Twenty good casts, no bites, and nothing on the screen',
+      'You’ve covered all of it from two sides: nothing',
+      'The sonar has been blank since you came'
+    ],
+    says: 'move first, same retrieve',
+    why: 'No retrieve catches a fish that isn’t there.'
+  },
+  {
+    id: 'change',
+    signs: [
+      'Fish on sonar near bottom, no bites in ten casts',
+      'One bite an hour ago, and the fish are still there',
+      'Fish follow it and turn away',
+      'The screen is full of fish and none will eat',
+      'Fish show on bottom, and bait is all around',
+      'You see fish turn on it and drop back'
+    ],
+    says: 'stay, and change one thing',
+    why: 'They’re there: find out what they want, one thing at a time.'
+  },
+  {
+    id: 'keep',
+    signs: [
+      'Three bites in the last ten casts',
+      'Two fish on two casts',
+      'Every third cast gets bit',
+      'You just caught one, and the screen shows more',
+      'Bites come steadily, one every few casts',
+      'Four fish in fifteen minutes'
+    ],
+    says: 'stay, and change nothing',
+    why: 'It works. Write down what you did and do it again.'
+  }
+];
+
+const moveOrStay: Generator = {
+  id: 'move-or-stay',
+  kind: 'choose',
+  objective: 'season-map',
+  make: (random) => {
+    const drawn = pick(random, STANDS);
+    const options = shuffled(random, STANDS).map((one) => ({
+      id: one.id,
+      says: one.says,
+      reply: one === drawn ? `Right. ${one.why}` : `That’s for another spot. Here: ${drawn.why}`
+    }));
+    const ask = `You’re on ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
+    return practice(ask, options, drawn.id);
+  }
+};
 
 interface Mood {
   id: string;
@@ -186,4 +248,4 @@ const mood: Generator = {
   }
 };
 
-export const season = [seasonRetrieve, seasonPause, mood];
+export const season = [seasonRetrieve, seasonPause, seasonSpot, moveOrStay, mood];

@@ -12,7 +12,7 @@ const drifting = (drift_m_s: number) =>
 
 export default {
   id: 'a-morning',
-  order: 21,
+  order: 22,
   title: 'A morning on Fathomley Water',
   minutes: 8,
   about:
@@ -67,7 +67,8 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One drag, three boats.',
+      text: 'One drag, three boats. Then pick for a day, and say why.',
+      asks: 'day',
       demos: [
         { id: 'anchored', caption: 'Held in place.', run: drifting(0) },
         { id: 'away', caption: 'Drifting away from the jig.', run: drifting(-0.15) },

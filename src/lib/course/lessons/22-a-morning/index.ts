@@ -5,7 +5,7 @@ import windComesUp from './challenges/wind-comes-up';
 import lesson from './lesson';
 
 export const aMorning: LessonFolder = {
-  folder: '21-a-morning',
+  folder: '22-a-morning',
   lesson,
   challenges: {
     'first-light.ts': firstLight,

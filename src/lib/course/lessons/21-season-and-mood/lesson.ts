@@ -11,11 +11,11 @@ const swims = waterWith({
 
 export default {
   id: 'season-and-mood',
-  order: 20,
+  order: 21,
   title: 'Season and mood',
   minutes: 10,
   about:
-    'Cold water: short moves, long pauses. Warm water: faster, hops, strokes, or swim it. No fish in ten minutes of good casts? Move first, then change the retrieve.',
+    'Cold water: short moves, long pauses. Warm water: faster, hops, strokes, or swim it. Then let the fish’s mood correct you.',
   place,
   objectives: [
     'Pick retrieve, weight and pace for a temperature and a mood.',
@@ -26,15 +26,11 @@ export default {
     { says: 'Cold water: short moves, long pauses.', basis: 'practice' },
     { says: 'Warm water: faster, hops, strokes, or swim it.', basis: 'practice' },
     {
-      says: 'No fish in ten minutes of good casts? Move first, then change the retrieve.',
-      basis: 'practice'
-    },
-    {
       says: 'Cold water moves your jig just like warm water does.',
       basis: { run: 'question', holds: { travel_m: [0.78, 1] } }
     }
   ],
-  builds_on: ['hops', 'stroke-and-fall', 'slack'],
+  builds_on: ['season-map', 'slack'],
   cautions: [drillCautions.water],
   sections: [
     {
@@ -107,51 +103,36 @@ export default {
     },
     {
       kind: 'feel',
-      title: 'The season map',
-      text: 'Places to start, by bottom temperature and season. Lakes differ.',
+      title: 'What fish tell you',
+      text: 'Their mood comes before the map. Change one thing at a time.',
       cues: [
         {
-          sign: 'Under {50 °F|10 °C}, winter',
-          means: 'Steep banks and deep edges. Short slow drags, pauses of 10 seconds and more.',
-          basis: 'practice'
-        },
-        {
-          sign: '{50 to 60 °F|10 to 15 °C}, spring and late fall',
-          means: 'Points and ledges near the spawning bays. Drags and short hops.',
-          basis: 'practice'
-        },
-        {
-          sign: '{60 to 75 °F|15 to 24 °C}, after the spawn and fall',
-          means: 'First drops, humps, rock. Mix it up.',
-          basis: 'practice'
-        },
-        {
-          sign: 'Over {75 °F|24 °C}, summer',
-          means: 'Offshore ledges and humps, above the thermocline. Hops, strokes, or drag deep.',
-          basis: 'practice'
-        },
-        {
-          sign: 'No bites in ten minutes, no fish on sonar',
-          means: 'Move first. A change of retrieve can’t fix an empty spot.',
-          basis: 'practice'
-        },
-        {
           sign: 'Fish there, followed or pecked at',
-          means: 'Stay. Smaller moves, longer pauses.',
+          means: 'Stay. Smaller moves, longer waits.',
           basis: 'practice'
         },
-        { sign: 'Bit on the fall', means: 'Give them more falls.', basis: 'practice' }
+        { sign: 'Bit on the fall', means: 'Give them more falls.', basis: 'practice' },
+        {
+          sign: 'Fish on bottom that follow nothing',
+          means: 'Short drags right at them. Keep it in front of them.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Fish well up, chasing bait',
+          means: 'Swim it at their height, or stroke up to them.',
+          basis: 'practice'
+        }
       ]
     },
     {
       kind: 'field',
       title: 'On the water',
-      text: 'Temperature first, then the spot, then the retrieve.',
+      text: 'On a spot that holds fish.',
       needs: ['A thermometer', 'A notebook'],
       steps: [
-        'Read the temperature. Pick a spot from the map.',
-        'Ten minutes of good casts. Nothing? Move.',
-        'Fish there but not biting? Change one thing per ten casts.'
+        'Read the temperature. Start with what it asks for.',
+        'Fish there but not biting? Change one thing every ten casts.',
+        'One cast in ten: do nothing for a full minute.'
       ],
       log: [
         'Temperature, spot, retrieve, weight, cadence',

@@ -5,7 +5,7 @@ import swimAtAHeight from './challenges/swim-at-a-height';
 import lesson from './lesson';
 
 export const seasonAndMood: LessonFolder = {
-  folder: '20-season-and-mood',
+  folder: '21-season-and-mood',
   lesson,
   challenges: {
     'cold-water.ts': coldWater,

@@ -1,0 +1,23 @@
+import type { Challenge } from '../../../../scoring';
+import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
+import { waterWith } from '../../fathomley';
+
+export default {
+  id: 'drag-wait-hop',
+  title: 'Cool water: drag, wait, hop',
+  ask: '{55 °F|13 °C} on bottom. Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.',
+  setup: waterWith({ temperature_C: 13, start: { bait_x_m: 12, slack_m: 0.03 } }),
+  plane: 'lift',
+  start: upright(20),
+  hold_s: 3,
+  longest_pause_s: 8,
+  goals: [
+    { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 40 },
+    { kind: 'rests', count: 1, least_s: 3, weight: 30 },
+    { kind: 'drag_first', least_m: 0.2, weight: 30 }
+  ],
+  visibility: 'half_seen',
+  reference: inTurn(lift(20, 34, 3), pause(4), lift(34, 45, 0.25), lift(45, 36, 0.6)),
+  // Summer’s hand: no drag and no wait, and up it goes.
+  beginner: inTurn(lift(20, 50, 0.3), pause(1), lift(50, 75, 0.3))
+} satisfies Challenge;

@@ -1,0 +1,143 @@
+import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
+import { SEASON_MAP } from '../../season-map';
+import { drillCautions, place, waterWith } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
+
+const waterAt = (temperature_C: number) =>
+  waterWith({ temperature_C, start: { bait_x_m: 16, slack_m: 0.05 } });
+const cold = lowRun(waterAt(6), inTurn(sweep(60, 70, 2.5), pause(10), sweep(70, 80, 2.5)));
+const cool = uprightRun(
+  waterAt(13),
+  20,
+  inTurn(
+    lift(20, 32, 3),
+    pause(4),
+    lift(32, 43, 0.25),
+    lift(43, 34, 0.6),
+    pause(4),
+    lift(34, 44, 3)
+  )
+);
+const warm = uprightRun(
+  waterAt(26),
+  15,
+  inTurn(...times(3, lift(15, 75, 0.45), pause(0.1), lift(75, 15, 1.8), pause(0.7), reel(1.4, 2)))
+);
+
+const [winter, spring, after, summer] = SEASON_MAP;
+const mapped = ({ where, retrieve, pause: waits }: typeof winter) =>
+  `${where[0].toUpperCase()}${where.slice(1)}. ${retrieve[0].toUpperCase()}${retrieve.slice(1)}, waits of ${waits}.`;
+
+export default {
+  id: 'season-map',
+  order: 20,
+  title: 'The season map',
+  minutes: 8,
+  about:
+    'Water temperature says where to look first and how to start. And when a spot is empty, move first: a change of retrieve can’t fix it.',
+  place,
+  objectives: [
+    'Say where you’d start, and with what, for a water temperature.',
+    'Know when to move first and when to stay.'
+  ],
+  leaves_out: ['Your lake’s own calendar: ask locally.'],
+  claims: [
+    { says: 'a change of retrieve can’t fix it', basis: 'practice' },
+    {
+      says: 'Strokes cover far more bottom than cold-water drags.',
+      basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
+    },
+    { says: 'So in cold water the spot counts most.', basis: 'practice' }
+  ],
+  builds_on: ['hops', 'stroke-and-fall', 'offshore'],
+  cautions: [drillCautions.water],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'Summer. Three strokes of a {7 ft|2.1 m} rod in 15 seconds, the slack reeled up after each.',
+      question: {
+        ask: 'How far does the jig come?',
+        hint: 'How far does one stroke bring it? The reel keeps what the rod gained.',
+        run: warm,
+        options: [
+          {
+            id: 'little',
+            says: 'About {3 ft|1 m}',
+            holds: { travel_m: [0.5, 1.5] },
+            reply:
+              'That’s what cold-water drags cover in that time. One stroke alone brings it more than that.'
+          },
+          {
+            id: 'some',
+            says: 'About {16 ft|5 m}',
+            holds: { travel_m: [4, 6] },
+            reply:
+              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most.'
+          },
+          {
+            id: 'all',
+            says: 'About {40 ft|12 m}',
+            holds: { travel_m: [10, 14] },
+            reply:
+              'It only gets the line that rod and reel take in: about {5 ft|1.5 m} for each stroke.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'Fifteen seconds of each. Watch how much bottom goes by.',
+      demos: [
+        { id: 'cold', caption: 'Cold: a short drag, a long wait.', run: cold },
+        { id: 'cool', caption: 'Cool: a drag, a wait, a short hop.', run: cool },
+        { id: 'warm', caption: 'Warm: strokes, and reel.', run: warm }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Two waters, two hands.',
+      challenges: ['drag-wait-hop', 'two-strokes']
+    },
+    {
+      kind: 'feel',
+      title: 'The map',
+      text: 'Where to start, by the water on bottom. Lakes differ. Then pick for a day.',
+      asks: 'day',
+      cues: [
+        { sign: winter.says, means: mapped(winter), basis: 'practice' },
+        { sign: spring.says, means: mapped(spring), basis: 'practice' },
+        { sign: after.says, means: mapped(after), basis: 'practice' },
+        {
+          sign: summer.says,
+          means: `${mapped(summer)} Stay above the thermocline. Some guides drag deep instead.`,
+          basis: 'practice'
+        },
+        {
+          sign: 'Ten minutes of good casts, no bites, no fish on sonar',
+          means: 'Move first. Then think about the retrieve.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Fish on sonar, or one bite',
+          means: 'Stay, and change one thing.',
+          basis: 'practice'
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'Temperature first, then the spot, then the retrieve.',
+      needs: ['A thermometer', 'A map of the lake', 'A watch'],
+      steps: [
+        'Read the temperature. Mark three spots that the season map gives you.',
+        'Ten minutes of good casts at the first. No bites, no fish on sonar? Move.',
+        'Fish there? Stay, and change one thing every ten casts.'
+      ],
+      log: ['Temperature, three spots, minutes at each', 'Where you moved, and what you saw first']
+    }
+  ]
+};

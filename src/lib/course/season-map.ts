@@ -1,0 +1,61 @@
+/**
+ * Where to look and how to start, by the water at the bottom. Common practice, no source; lakes differ
+ * and neighbouring rows run into each other.
+ */
+export interface SeasonRow {
+  id: 'cold' | 'cool' | 'mild' | 'warm';
+  /** Water at the bottom, °F: from, and up to. */
+  water_F: readonly [from: number, to: number];
+  /** The row's name on the map. */
+  says: string;
+  where: string;
+  retrieve: string;
+  pause: string;
+  why: string;
+}
+
+export const SEASON_MAP: readonly SeasonRow[] = [
+  {
+    id: 'cold',
+    water_F: [32, 50],
+    says: 'Under {50 °F|10 °C}, winter',
+    where: 'steep banks and deep edges',
+    retrieve: 'short, slow drags',
+    pause: '10 seconds or more',
+    why: 'Cold fish hardly move for it, so it stays in front of them.'
+  },
+  {
+    id: 'cool',
+    water_F: [50, 60],
+    says: '{50 to 60 °F|10 to 15 °C}, spring and late fall',
+    where: 'points and ledges near the spawning bays',
+    retrieve: 'drags with a short hop',
+    pause: '3 to 10 seconds',
+    why: 'Cool fish follow a little way: a short hop gets them to look.'
+  },
+  {
+    id: 'mild',
+    water_F: [60, 75],
+    says: '{60 to 75 °F|15 to 24 °C}, after the spawn and fall',
+    where: 'first drops, humps, rock',
+    retrieve: 'a mix of drags and hops',
+    pause: '2 to 10 seconds',
+    why: 'Fish are spread out and their mood changes: mix it up, and keep what works.'
+  },
+  {
+    id: 'warm',
+    water_F: [75, 90],
+    says: 'Over {75 °F|24 °C}, summer',
+    where: 'offshore ledges and humps',
+    retrieve: 'long hops and strokes',
+    pause: '1 to 3 seconds',
+    why: 'Warm, active fish go for what rises and falls.'
+  }
+];
+
+/** The row of water of this temperature. Throws RangeError off the map. */
+export function seasonRowAt(degF: number): SeasonRow {
+  const row = SEASON_MAP.find(({ water_F: [from, to] }) => from <= degF && degF < to);
+  if (!row) throw new RangeError(`no season has water of ${degF} °F`);
+  return row;
+}
