@@ -105,13 +105,19 @@ test('a hand whose bias shrinks from try to try is not called settled, and is to
 const metrics = rulerMetrics();
 
 test.each(Object.keys(metrics).filter((name) => name.includes('in its 90 % band')))(
-  'simulated hands: %s at least as often as 85 in 100, but for chance',
-  // 500 seeds leave a standard error of 1.6 points at 85: twice of it.
-  (name) => expect(metrics[name].value).toBeGreaterThan(0.85 - 0.032)
+  'simulated hands: %s at least as often as 85 in 100',
+  // No allowance for chance: the seeds are the same each time, and 5,000 of them give 0.854 at least.
+  (name) => expect(metrics[name].value).toBeGreaterThanOrEqual(0.85)
 );
 
-test('simulated hands that stand: ten tries come within ten points about as often as a mean', () => {
-  const [ours, plain] = ['ruler: bias within 10 points', 'ruler: by the plain mean'];
-  // What it costs to follow a hand that drifts; the plain mean is the best for one that stands.
-  expect(metrics[plain].value - metrics[ours].value).toBeLessThan(0.08);
+test('simulated hands that stand: ten tries come as near as an observer who knows all kinds of hands', () => {
+  const { value, target } = metrics['ruler: bias within 10 points'];
+  // 0.827: docs/decisions/2026-11-28-what-ten-tries-can-tell.md has how it was found.
+  expect(target).toEqual({ atLeast: 0.827 });
+  expect(value).toBeGreaterThanOrEqual(0.827);
+});
+
+test('simulated hands that stand: the mean of ten tries is as near as normal noise lets it be', () => {
+  // 2Φ(0.1 √10/σ) − 1 over σ from 0.05 to 0.3 is 0.901; 500 seeds leave a standard error of 0.013: twice it.
+  expect(Math.abs(metrics['ruler: by the plain mean'].value - 0.901)).toBeLessThan(0.027);
 });

@@ -14,7 +14,7 @@ import type { Point } from './tip-path';
  * Stiffness and damping with which a metre of line lies on the bottom: stiff enough to sink less
  * than 0.01 mm under its own weight. The bait's own contact is exact and does not use them.
  */
-const BED_STIFFNESS_N_M2 = 100;
+export const BED_STIFFNESS_N_M2 = 100;
 const BED_DAMPING_N_S_M2 = 0.25;
 /** Below this speed the friction of line on the bottom fades to nothing, m/s. */
 const BED_FRICTION_SPEED_M_S = 0.005;

@@ -1,4 +1,8 @@
-import { knownFaults, tradeTable } from '$lib/app/trust';
+import { errorTables, knownFaults, tradeTable } from '$lib/app/trust';
 import type { PageLoad } from './$types';
 
-export const load: PageLoad = () => ({ faults: knownFaults(), trade: tradeTable() });
+export const load: PageLoad = () => ({
+  errors: errorTables(),
+  faults: knownFaults(),
+  trade: tradeTable()
+});

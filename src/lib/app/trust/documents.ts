@@ -1,3 +1,4 @@
+import errors from '../../../../docs/model-errors.md?raw';
 import model from '../../../../docs/model.md?raw';
 import trade from '../../../../docs/trade-check.md?raw';
 import { blocksOf, sectionOf, type Block } from './markdown';
@@ -13,3 +14,6 @@ export const tradeTable = (): Block[] =>
   blocksOf(trade)
     .filter(({ kind }) => kind === 'table')
     .slice(0, 1);
+
+/** Errors and bands, as they were computed for this version of the model. */
+export const errorTables = (): Block[] => blocksOf(errors).slice(1);
