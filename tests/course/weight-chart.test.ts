@@ -21,10 +21,10 @@ describe('the chart of weights', () => {
   test('says of a weight whether it is down in time, stays down, and how it is felt', () => {
     const wanted = { within_s: 12, drag_s: 4 };
     const row = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.3 };
-    expect(weightVerdict(row, wanted, 'imperial')).toMatch(/in time.*stays down.*lighter/);
-    expect(weightVerdict({ ...row, fall_s: 12.3 }, wanted, 'metric')).toMatch(/in time/);
+    expect(weightVerdict(row, wanted, 'imperial')).toMatch(/: in time.*stays down.*at the tip\.$/);
+    expect(weightVerdict({ ...row, fall_s: 12.3 }, wanted, 'metric')).toMatch(/probably in time/);
     const late = { ...row, fall_s: 20, drag_s: null };
-    expect(weightVerdict(late, wanted, 'imperial')).toMatch(/too late.*may leave.*more weight/);
+    expect(weightVerdict(late, wanted, 'imperial')).toMatch(/too late.*may leave.*More weight/);
     expect(weightVerdict({ ...row, fall_s: Infinity }, wanted, 'metric')).toMatch(/isn’t down/);
   });
 });

@@ -56,7 +56,7 @@ async function answerQuestion(page: Page): Promise<void> {
 async function answerOpenQuestion(page: Page): Promise<void> {
   await page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().check();
   await page.getByRole('button', { name: 'I guessed' }).click();
-  await page.getByRole('button', { name: 'Go on' }).click();
+  await page.getByRole('button', { name: 'Next', exact: true }).click();
   await expect(page.getByText('These questions are done.')).toBeVisible();
 }
 

@@ -7,7 +7,7 @@ import { fall, shownDrag } from './items/moves';
 /** Weights of the box, oz, and the drag that each is tried with: two feet, from quick to slow, s. */
 export const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1] as const;
 const DRAG_FT = 2;
-const DRAGS_S = [1, 2, 4, 8];
+const DRAGS_S = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
 /** The pace at which the pull is read, s: a drag that nearly every weight stays down at. */
 const READ_AT_S = 4;
 /** Where a drag is tried: half a cast, or close enough for shallow water, m. */
@@ -56,9 +56,20 @@ function rowOf(given: SetupInput, ounces: number): WeightRow {
     ounces,
     fall_s: nominal,
     fall_band_s: band,
-    drag_s: DRAGS_S.find(staysDown) ?? null,
+    drag_s: quickest(DRAGS_S, staysDown),
     pull_N: slow.nominal
   };
+}
+
+/** The first that stays down, of drags from quick to slow: a slower one stays down where a quick one does. */
+function quickest(drags_s: readonly number[], staysDown: (s: number) => boolean): number | null {
+  let [from, to] = [0, drags_s.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (staysDown(drags_s[middle])) to = middle;
+    else from = middle + 1;
+  }
+  return drags_s[from] ?? null;
 }
 
 /** What the model says of the weight that was picked: is it down, does it stay down, is it felt. */
@@ -69,10 +80,12 @@ export function weightVerdict(
 ): string {
   // As a voice counts: what reads 12 s is down within 12.
   const isDown = Math.round(fall_s) <= wanted.within_s;
+  const isSure = Math.round(fall_s + fall_band_s) <= wanted.within_s;
+  const inTime = isDown ? (isSure ? 'in time' : 'probably in time') : 'too late';
   const staysDown = drag_s !== null && drag_s <= wanted.drag_s;
   const count = Number.isFinite(fall_s)
-    ? `Down in ${formatTime(fall_s)}, give or take ${formatTime(fall_band_s)}: ${isDown ? 'in time' : 'too late'}.`
+    ? `Down in ${formatTime(fall_s)}, give or take ${formatTime(fall_band_s)}: ${inTime}.`
     : 'It isn’t down after a minute: too light for this line.';
   const drag = staysDown ? 'It stays down at that pace.' : 'At that pace it may leave the bottom.';
-  return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip: ${isDown && staysDown ? 'see if a lighter one does it, too.' : 'more weight helps.'}`;
+  return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip.${isDown && staysDown ? '' : ' More weight helps.'}`;
 }

@@ -13,7 +13,7 @@ const dragFault: Generator = {
   objective: 'faults',
   make: (random) => {
     const fault = pick(random, ['fast', 'slack', 'none'] as const);
-    const cast_m = ft(pick(random, [28, 34, 40]));
+    const cast_m = ft(pick(random, [30, 35, 40]));
     const slack_m = fault === 'slack' ? ft(4) : inch(1);
     const setup = drawGear(random, { cast_m, slack_m });
     const run = shownDrag(setup, ft(fault === 'slack' ? 1 : 2), fault === 'fast' ? 0.35 : 4);
@@ -135,7 +135,7 @@ const paceLimit: Generator = {
   kind: 'choose',
   objective: 'speed-limit',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [24, 30, 36])) });
+    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [25, 30, 35])) });
     const moves = [0.5, 1, 1.5, 2, 3].flatMap((feet) =>
       [0.3, 0.4, 0.6, 1, 2, 3, 4, 6].map((s): Paced => ({
         id: `f${feet * 2}-s${s * 10}`,
@@ -156,7 +156,7 @@ const liftLimit: Generator = {
   kind: 'choose',
   objective: 'speed-limit',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [28, 34, 40])) });
+    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 35, 40])) });
     const moves = [9, 9.5, 10].flatMap((from) =>
       [0.5, 1, 1.5].flatMap((hours) =>
         [0.4, 0.6, 1, 3, 5, 8].map((s) => pacedLift(setup, from, hours, s))

@@ -11,7 +11,7 @@ const pacesByHeight: Generator = {
   kind: 'order',
   objective: 'speed-limit',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [22, 28, 35])) });
+    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [20, 25, 35])) });
     const lifts = [10.5, 11, 11.5].flatMap((to) => [0.5, 0.8, 1.2, 2, 3.5].map((s) => ({ to, s })));
     return orderBy({
       ask: `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which takes the jig highest? Highest first.`,
@@ -101,7 +101,7 @@ const nearOrFar: Generator = {
   objective: 'speed-limit',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(0.5) });
-    const pairs = [18, 26, 38, 55].flatMap((feet) => [0.4, 0.7, 1, 1.5].map((s) => ({ feet, s })));
+    const pairs = [20, 25, 40, 55].flatMap((feet) => [0.4, 0.7, 1, 1.5].map((s) => ({ feet, s })));
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
       ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig. You lift from 10 to 11 o’clock. Where does it come ${want === 'most' ? 'highest' : 'least'} off bottom?`,
@@ -129,7 +129,7 @@ const sweepOrLift: Generator = {
   kind: 'choose',
   objective: 'stroke',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(0.5), cast_m: ft(pick(random, [24, 30, 36])) });
+    const setup = drawGear(random, { slack_m: inch(0.5), cast_m: ft(pick(random, [25, 30, 35])) });
     const want = pick(random, ['most', 'least'] as const);
     const feet = pick(random, [1.5, 2, 2.5]);
     const hop_s = pick(random, [0.6, 0.8]);

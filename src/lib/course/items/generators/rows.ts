@@ -9,7 +9,7 @@ const weightsByHeight: Generator = {
   kind: 'order',
   objective: 'weight-depth',
   make: (random) => {
-    const cast_m = ft(pick(random, [22, 26, 30]));
+    const cast_m = ft(pick(random, [20, 25, 30]));
     const setup = drawGear(random, { slack_m: inch(1), cast_m });
     const pairs = [1 / 4, 1 / 2, 3 / 4, 1].flatMap((ounces) =>
       [0.4, 0.9, 2].map((s) => ({ ounces, s }))
@@ -36,7 +36,7 @@ const weightsByHeight: Generator = {
 /** Two that stretch and one that hardly does, each as it is sold; makers differ by a tenth. */
 const STRETCHES = [
   { id: 'braid', says: '{20-lb|0.23 mm} braid', material: 'braid', diameter_m: 0.00023 },
-  { id: 'mono', says: '{6-lb|0.22 mm} mono', material: 'nylon', diameter_m: 0.00022 },
+  { id: 'mono', says: '{12-lb|0.32 mm} mono', material: 'nylon', diameter_m: 0.00032 },
   { id: 'thick', says: '{20-lb|0.43 mm} mono', material: 'nylon', diameter_m: 0.00043 }
 ] as const;
 
@@ -82,7 +82,7 @@ const movesByTravel: Generator = {
   kind: 'order',
   objective: 'clock',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 38])) });
+    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
     const pace_s = pick(random, [1.5, 2]);
     const lifts = [
       [8, 9],

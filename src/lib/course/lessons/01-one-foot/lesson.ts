@@ -37,7 +37,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The jig lies on flat sand, {33 ft|10 m} out. The line is just tight. Your rod is low and to the side.',
+      text: 'The jig lies on flat sand, about {35 ft|10 m} out. The line is just tight. Your rod is low and to the side.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slow and steady. How far does the jig come?',
         hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',

@@ -30,7 +30,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You snap the rod two clock hours and leave it up. The jig is {33 ft|10 m} out.',
+      text: 'You snap the rod two clock hours and leave it up. The jig is about {35 ft|10 m} out.',
       question: {
         ask: 'How much closer is the jig when it lands?',
         hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',

@@ -36,7 +36,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Water at {39 °F|4 °C} is thicker than at {79 °F|26 °C}. You drag {3 ft|90 cm} of tip, slowly.',
+      text: 'Water at {40 °F|4 °C} is thicker than at {80 °F|26 °C}. You drag {3 ft|90 cm} of tip, slowly.',
       question: {
         ask: 'How far does the jig come in the cold water?',
         hint: 'What does thick water hold back: a slow thing or a quick one? Which is this drag?',
