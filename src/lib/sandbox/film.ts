@@ -15,7 +15,7 @@ export function filmOf(run: RecordedRun): Film {
 }
 
 /** Where the rod pointed before it was moved. */
-export function startOf(film: Film): RodAngles {
+export function rodAtStart(film: Film): RodAngles {
   const angles = { elevation_deg: 0, azimuth_deg: 0 };
   film.anglesAt(0, angles);
   return angles;
