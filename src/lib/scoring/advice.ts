@@ -3,10 +3,11 @@ import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
-import { faultOf, type Fault } from './fault';
-import { adviceOf, travelGoalOf } from './goals';
+import { faultOf, isStill, type Fault } from './fault';
+import { adviceOf, TOTAL_MARKS, travelGoalOf } from './goals';
 import type { GradedRun } from './grade';
 import { handRun } from './hand-run';
+import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
 import { moveOfSteps, spokenSteps, stepWords, type SpokenStep } from './spoken-move';
 
@@ -45,8 +46,9 @@ export function adviceFor(
   correction?: Correction | null
 ): Advice {
   const graded = { result: handRun(challenge, result), grade };
-  const lead = goalAdvice(graded);
-  const fault = faultOf(challenge, graded, correction);
+  const isIdle = neverMoved(challenge, graded);
+  const lead = isIdle ? null : goalAdvice(graded);
+  const fault = isIdle ? 'still' : faultOf(challenge, graded, correction);
   if (!lead && (fault === 'none' || (correction && !challenge.look_alikes)))
     return oneTurn(fault, challenge, graded, units, correction);
   const named = lead ? null : rightPlace(challenge, units);
@@ -58,6 +60,16 @@ export function adviceFor(
   if (!next) return { words, move: null };
   const isSaidTwice = lead && next.words.startsWith(`Next: ${lead.toLowerCase()}`);
   return { words: isSaidTwice ? next.words : `${words} ${next.words}`, move: next.move };
+}
+
+/** Their own advice says what to wait for, or to do, with a rod that was held. */
+const HAVE_ADVICE_OF_REST = ['bottom_first', 'freed'];
+
+/** Nothing was done where a move was asked: that comes before any finer advice. */
+function neverMoved({ goals, setup }: Challenge, { result, grade }: GradedRun): boolean {
+  if (grade.marks === TOTAL_MARKS || !isStill(result)) return false;
+  if (goals.some(({ kind }) => HAVE_ADVICE_OF_REST.includes(kind))) return false;
+  return (setup.drift_m_s ?? 0) !== 0 || Math.abs(travelBeforeBite(result)) < NO_MOVE_M;
 }
 
 /** Where the next try has another bottom, what this one asked for and no figures of the hand. */

@@ -2,6 +2,7 @@ import type { Result } from '../model';
 import type { Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
+import { tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
 type Words = (hand: TipMotion, units: Units) => string;
@@ -16,6 +17,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
     `Keep the tip from swinging back: it gave ${formatLength(gaveBack_m, units)} of line away`,
   too_fast: ({ duration_s }) => `Go slower: the tip was there in ${formatTime(duration_s)}`,
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
+  ran_on: () => 'Go slower: at that pace the jig ran on past the tip’s way',
   too_far: () => 'Stop sooner',
   too_short: () => 'Go on further',
   no_hops: () => 'Lift quicker, so that it leaves the bottom',
@@ -33,9 +35,16 @@ export function changeSentence(
   correction?: Correction | null
 ): string {
   if (fault === 'none') return 'Nothing to change: make the same move again.';
-  if (fault === 'still' && correction) return moveSentence(correction, units);
+  const move = correction && moveSentence(withoutFailed(correction, result), units);
+  if (fault === 'still' && move) return move;
   const advice = ADVICE[fault](tipMotionOf(result), units);
-  return correction ? `${advice}. ${moveSentence(correction, units)}` : `${advice}.`;
+  return move ? `${advice}. ${move}` : `${advice}.`;
+}
+
+/** No give or take where it would hold the way that the tip has just gone, and failed. */
+function withoutFailed(correction: Correction, result: Result): Correction {
+  const off_m = Math.abs(tipTravel(result) - correction.tipTravel_m);
+  return off_m <= correction.band_m ? { ...correction, band_m: 0 } : correction;
 }
 
 /** "Move the tip 1 ft 1 in, give or take 1 in, in 2 s or more." */

@@ -38,6 +38,14 @@ export function formatLength(m: number, units: Units, style: LengthStyle = 'word
   return isZero(text) ? text : sign + text;
 }
 
+/** A length as formatLength tells it, m: inches, halves of them below three, or centimetres. */
+export function toldLength(m: number, units: Units): number {
+  if (units === 'metric') return Math.round(m * CM_A_M) / CM_A_M;
+  const exact = m / INCH_M;
+  const grain = Math.abs(exact) < HALF_INCH_BELOW_IN ? 2 : 1;
+  return (Math.round(exact * grain) / grain) * INCH_M;
+}
+
 /** Water depth and cast: 12 ft, or 3.7 m. */
 export function formatDepth(m: number, units: Units): string {
   return units === 'metric' ? withUnit(trimmed(m, 1), 'm') : withUnit(Math.round(m / FOOT_M), 'ft');

@@ -10,7 +10,8 @@ import { tipMotionOf } from './tip-motion';
  * The one thing in a hand's move that cost most:
  * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
  * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
- * `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
+ * `ran_on` the tip went
+ * far enough, and at its pace the bait ran on · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
  */
 export type Fault =
   | 'none'
@@ -20,6 +21,7 @@ export type Fault =
   | 'gave_back'
   | 'too_fast'
   | 'jerk'
+  | 'ran_on'
   | 'too_far'
   | 'too_short'
   | 'no_hops'
@@ -69,11 +71,16 @@ function causeOf(goal: Goal, result: Result): keyof Losses {
 }
 
 function idleFault(result: Result): Fault | null {
+  if (isStill(result)) return 'still';
   if (Math.abs(result.travel_m) >= NO_MOVE_M) return null;
   const { taken_m, gaveBack_m } = tipMotionOf(result);
-  if (tipTravel(result) < NO_MOVE_M) return 'still';
   if (taken_m < -NO_MOVE_M) return 'towards';
   return gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'slack';
+}
+
+/** Whether the hand never moved the rod, of a hand's own run (see handRun). */
+export function isStill(result: Result): boolean {
+  return tipTravel(result) < NO_MOVE_M;
 }
 
 function hasteFault(result: Result, correction?: Correction | null): Fault {
@@ -96,7 +103,8 @@ function distanceFault(
     return tipMotionOf(result).gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'too_short';
   }
   const isTipRight = correction && tipTravel(result) <= correction.tipTravel_m + correction.band_m;
-  return isTipRight ? hasteFault(result, correction) : 'too_far';
+  if (!isTipRight) return 'too_far';
+  return hasteFault(result, correction) === 'jerk' ? 'jerk' : 'ran_on';
 }
 
 function hopsFault({ goals }: Challenge, result: Result): Fault {

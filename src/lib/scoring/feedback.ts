@@ -1,10 +1,11 @@
 import { OFF_BOTTOM_M, SKIP_M, type Hop, type Result } from '../model';
 import { adviceFor } from './advice';
 import type { Challenge } from './challenge';
-import { formatLength, formatTime, type Units } from './display';
+import { formatLength, formatTime, toldLength, type Units } from './display';
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
-import { didOf, missOf } from './goals';
+import { isStill } from './fault';
+import { didOf, DRAGGED_M, missOf } from './goals';
 import type { GoalGrade, Grade, GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
@@ -31,7 +32,7 @@ export function describeTry(
 ): Feedback {
   const { result, grade } = graded;
   const about = aboutGoal(graded, units);
-  const did = about?.did ?? didSentence(handRun(challenge, result), grade, units);
+  const did = about?.did ?? didSentence(challenge, graded, units);
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
   const was = ground ? `It was ${ground}. ` : '';
   const why = `${was}${whySentence(result, grade, units, about?.goal)}`;
@@ -48,13 +49,23 @@ function aboutGoal({ result, grade }: GradedRun, units: Units) {
   return null;
 }
 
-function didSentence(result: Result, grade: Grade, units: Units): string {
-  const tip = formatLength(tipTravel(result), units);
+function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: Units): string {
+  const hand = handRun(challenge, result);
+  const tip = formatLength(tipTravel(hand), units);
   const { travel_m } = result;
+  const asked = grade.goals.find(({ goal }) => goal.kind === 'travel');
   if (Math.abs(travel_m) < NO_MOVE_M) return `The tip went ${tip}; the jig stayed where it was.`;
   const jig = formatLength(Math.abs(travel_m), units);
   if (travel_m < 0) return `The tip went ${tip}; the jig went ${jig} away from you.`;
-  return `The tip went ${tip} and the jig ${jig}${besideAsked(grade, travel_m, units)}.`;
+  const reeled_m = asked ? travel_m - asked.value : 0;
+  if (asked && reeled_m > DRAGGED_M) {
+    const rod = formatLength(asked.value, units);
+    return `The rod moved the jig ${rod}, the reel dragged it ${formatLength(reeled_m, units)} more.`;
+  }
+  const beside = besideAsked(grade, travel_m, units);
+  if (isStill(hand) && hand !== result)
+    return `You held still, and the boat moved the jig ${jig}${beside}.`;
+  return `The tip went ${tip} and the jig ${jig}${beside}${stonesTouched(grade)}.`;
 }
 
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
@@ -64,7 +75,16 @@ function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
   const { goal, marks, outOf } = graded;
   const over_m = travel_m - goal.target_m;
   if (marks === outOf) return `; ${formatLength(goal.target_m, units)} was asked`;
-  return `: ${formatLength(Math.abs(over_m), units)} too ${over_m > 0 ? 'far' : 'short'}`;
+  // Both as they are told, so that the reader's sum comes out.
+  const told_m = toldLength(travel_m, units) - toldLength(goal.target_m, units);
+  const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);
+  return `: ${formatLength(by_m, units)} too ${over_m > 0 ? 'far' : 'short'}`;
+}
+
+function stonesTouched({ goals }: Grade): string {
+  const stones = goals.find(({ goal }) => goal.kind === 'stones');
+  if (stones?.goal.kind !== 'stones') return '';
+  return `; it touched ${stones.value} of ${stones.goal.touched.length} rocks`;
 }
 
 /** What these ask has nothing to do with whether it kept to the bottom. */
@@ -97,7 +117,8 @@ function isCast({ trace }: Result): boolean {
 
 function contactClause(result: Result, units: Units): string {
   const hop = highestHop(result.hops);
-  if (!hop && result.peak_height_m < SKIP_M) return 'It never left the bottom';
+  if (!hop && result.airborne_s === 0) return 'It never left the bottom';
+  if (!hop && result.peak_height_m < SKIP_M) return 'It kept to the bottom';
   if (!hop) {
     return `It kept to the bottom but for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
   }

@@ -4,12 +4,15 @@ import { PASS_MARK } from './pass-mark';
 import {
   figureIn,
   figureOf,
-  isRestraint,
   goalProgressOf,
+  isKept,
+  isRestraint,
   shareOf,
   valueOf,
   type WeightedGoal
 } from './goals';
+import { handRun } from './hand-run';
+import { NO_MOVE_M, tipTravel } from './run-measures';
 import { runToGrade, type RunToGrade } from './run-to-grade';
 
 export interface GoalGrade {
@@ -38,7 +41,9 @@ export interface Grade {
 
 /** Goals that earned less because not all was done; none where it was. */
 export function heldBack({ done, goals }: Grade): GoalGrade[] {
-  return Math.round(done * 100) < 100 ? goals.filter(({ goal }) => isRestraint(goal)) : [];
+  if (Math.round(done * 100) >= 100) return [];
+  const deed = deedOf(goals.map(({ goal }) => goal));
+  return goals.filter(({ goal, value }) => earnsByDone(goal, value, deed));
 }
 
 /** A move and what came of it in the challenge's own water. */
@@ -56,14 +61,16 @@ export interface GradedRun {
 /** Marks for what the bait did. The formula is in docs/scoring.md. */
 export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade {
   const run = runToGrade(challenge.setup, move, result);
-  const done = doneShare(challenge, run);
+  const done = isUntouched(challenge, result) ? 0 : doneShare(challenge, run);
+  const deed = deedOf(challenge.goals);
   const goals = challenge.goals.map((goal): GoalGrade => {
     const met = shareOf(goal, run);
-    const share = met * (isRestraint(goal) ? done : 1);
+    const value = valueOf(goal, run);
+    const share = met * (earnsByDone(goal, value, deed) ? done : 1);
     return {
       goal,
       met,
-      value: valueOf(goal, run),
+      value,
       share,
       marks: marksFor(share, goal.weight),
       outOf: goal.weight
@@ -88,8 +95,24 @@ function marksFor(share: number, weight: number): number {
   return share === 1 ? weight : Math.min(weight - 1, Math.round(share * weight));
 }
 
+/** The goal without which the others are worth nothing: a rod lowered after no hop is lowered for nothing. */
+function deedOf(goals: readonly WeightedGoal[]): WeightedGoal | undefined {
+  return goals.find(({ kind }) => kind === 'hops');
+}
+
+function earnsByDone(goal: WeightedGoal, value: number, deed?: WeightedGoal): boolean {
+  return deed ? goal !== deed : isKept(goal, value);
+}
+
+/** A boat that drifts moves the bait of a rod that nobody touched. */
+function isUntouched(challenge: Challenge, result: Result): boolean {
+  const isDrifting = (challenge.setup.drift_m_s ?? 0) !== 0;
+  return isDrifting && tipTravel(handRun(challenge, result)) < NO_MOVE_M;
+}
+
 /** Keeping still is no achievement where something was to be done; where nothing was, it is all. */
 function doneShare({ goals }: Challenge, run: RunToGrade): number {
-  const aims = goals.filter((goal) => !isRestraint(goal));
+  const deed = deedOf(goals);
+  const aims = deed ? [deed] : goals.filter((goal) => !isRestraint(goal));
   return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => goalProgressOf(goal, run)));
 }

@@ -1,6 +1,8 @@
 import type { Result } from '../model';
 import type { Challenge } from './challenge';
 import { formatLength, type Units } from './display';
+import { travelGoalOf } from './goals';
+import { travelBeforeBite } from './run-measures';
 import { waitAfterTouch } from './goals/tip-measures';
 
 /** What a learner can say of a try before it is shown, by what the try is for. */
@@ -32,8 +34,9 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
         guess.lifted === undefined
           ? length(m)
           : `${length(m)}, ${lifted ? 'lifted' : 'stayed down'}`;
-      const was = told(result.travel_m, result.hops.length > 0);
-      return `You said ${told(guess.travel_m, guess.lifted === true)}; it went ${was}.`;
+      const was = told(travelBeforeBite(result), result.hops.length > 0);
+      const when = result.events.some(({ kind }) => kind === 'bite') ? ' before the bite' : '';
+      return `You said ${told(guess.travel_m, guess.lifted === true)}; it went ${was}${when}.`;
     }
     case 'height':
       return `You said ${length(guess.height_m)} high; it rose ${length(result.peak_height_m)}.`;
@@ -42,4 +45,22 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
       return `You said ${name(guess.isDown)}; it was ${name(waitAfterTouch(result) >= 0)}.`;
     }
   }
+}
+
+/**
+ * What to change of a call that was further off than the challenge allows the rod; null where it was
+ * close, or where no length was called.
+ */
+export function callAdvice(
+  guess: Guess,
+  challenge: Pick<Challenge, 'goals'>,
+  result: Result,
+  units: Units
+): string | null {
+  const goal = travelGoalOf(challenge);
+  if (guess.kind !== 'travel' || !goal) return null;
+  const off_m = guess.travel_m - travelBeforeBite(result);
+  if (Math.abs(off_m) <= goal.band_m) return null;
+  const off = formatLength(Math.abs(off_m), units);
+  return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. Feel where it starts and stops.`;
 }

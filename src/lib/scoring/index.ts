@@ -32,7 +32,7 @@ export {
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
-export { askedOf, guessWords, type GuessQuantity, type Guess } from './guess';
+export { askedOf, callAdvice, guessWords, type GuessQuantity, type Guess } from './guess';
 export {
   gradeRun,
   gradeTry,

@@ -28,6 +28,15 @@ export function tipTravel({ trace }: Traced): number {
   return way_m + Math.hypot(x[end] - x[last], z[end] - z[last]);
 }
 
+/** Travel towards the angler until something bit, m: what a fish takes along is not the hand's. */
+export function travelBeforeBite(result: Pick<Result, 'trace' | 'events' | 'travel_m'>): number {
+  const bite = result.events.find(({ kind }) => kind === 'bite');
+  if (!bite) return result.travel_m;
+  const { t_s, bait_x_m: x } = result.trace;
+  const at = t_s.findIndex((t) => t >= bite.t_s);
+  return -Math.sign(x[0]) * (x[at === -1 ? x.length - 1 : at] - x[0]);
+}
+
 /**
  * Share of the bait's moving time that it touched the bottom, 0–1; 1 for a bait that never moved.
  * Unlike the model's contact_fraction, waiting with a resting bait does not raise it.

@@ -19,14 +19,19 @@ const PACE_TICKS = 24;
 const PACE_TAIL = 0.05;
 
 /** Travel towards the angler less what the bait went while the reel turned, m. */
-export function travelByRod({ result, lineIn_m }: RunToGrade): number {
+export function travelByRod(run: RunToGrade): number {
+  return run.result.travel_m - drawnByReel(run);
+}
+
+/** What the bait went towards the angler while the reel turned, m. */
+export function drawnByReel({ result, lineIn_m }: RunToGrade): number {
   const { bait_x_m: x, t_s } = result.trace;
   const towards = -Math.sign(x[0]);
   let reeled_m = 0;
   for (let i = 1; i < x.length; i++) {
     if (isReeling(lineIn_m, t_s[i])) reeled_m += towards * (x[i] - x[i - 1]);
   }
-  return result.travel_m - reeled_m;
+  return reeled_m;
 }
 
 /** Line that the reel took in while the bait lay still, m: slack recovered. */

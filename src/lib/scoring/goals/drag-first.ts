@@ -17,7 +17,7 @@ export const dragFirst = goalKind({
     less: 'too short',
     more: 'too far',
     asked: ({ least_m }) => [least_m, null],
-    raise: (off) => `Drag it ${off} farther first.`,
+    raise: (off) => `Move it ${off} farther first.`,
     lower: (off) => `Drag it ${off} less.`
   },
   role: 'aim',
@@ -29,5 +29,5 @@ export const dragFirst = goalKind({
     asked: `${formatLength(least_m, units)} or more`,
     reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
   }),
-  advice: () => 'Drag the jig first, slowly, then wait'
+  advice: () => 'Move the jig first, then wait'
 });

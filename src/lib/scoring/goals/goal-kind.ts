@@ -75,6 +75,8 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
   readonly role: 'aim' | 'restraint';
   /** Whether one smooth turn of the rod can meet it; else it takes several moves, or the right moment. */
   readonly isOfOneTurn: boolean;
+  /** Of an aim: whether this value is kept by a rod held still, and so earns by what was done besides. */
+  isKept?(value: number): boolean;
   measure(goal: Unweighted<S>, run: RunToGrade): number;
   /** 0–1; 1 within the limit, and less at once outside it. */
   share(goal: Unweighted<S>, value: number, run: RunToGrade): number;

@@ -2,7 +2,9 @@ import type { Hop } from '../../model';
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { clamped, fading } from '../fading';
+import { timesOf } from '../times-of';
 import { whole } from '../schema-parts';
+import { NO_MOVE_M } from '../run-measures';
 import { goalKind, length, weight } from './goal-kind';
 
 /** Flights lower than this part of the lowest hop asked for are skips, and not counted. */
@@ -41,21 +43,21 @@ export const hops = goalKind({
   }),
   // Not how often, where that was right: how high says the sentence before.
   miss: ({ count }, value) =>
-    value === count ? '' : `and hopped ${times(value)}, not ${times(count)}`,
+    value === count ? '' : `and hopped ${timesOf(value)}, not ${timesOf(count)}`,
   did: ({ count, height_m: [low, high] }, value, units, result) => {
-    const counts = value === count ? '' : `, not ${times(count)}`;
-    if (value === 0) return 'It never hopped.';
+    const counts = value === count ? '' : `, not ${timesOf(count)}`;
+    if (value === 0) {
+      const rose_m = result.peak_height_m;
+      if (rose_m < NO_MOVE_M) return 'It never hopped.';
+      return `It never hopped: it rose ${formatLength(rose_m, units)}, ${formatLength(low, units)} is the least.`;
+    }
     const top = formatBeside(highestOf(result.hops), [low, high], (m) => formatLength(m, units));
-    const hopped = `${times(value)}${counts}`;
+    const hopped = `${timesOf(value)}${counts}`;
     return `Hopped ${hopped}, ${top} high${value > 1 ? ' at most' : ''}; ${formatLength(low, units)} to ${formatLength(high, units)} was asked.`;
   },
   drawn: ({ count, height_m }) => ({ hops: count, height_m }),
   advice: null
 });
-
-function times(count: number): string {
-  return ['never', 'once', 'twice'][count] ?? `${count} times`;
-}
 
 function highestOf(all: readonly Hop[]): number {
   return Math.max(0, ...all.map(({ height_m }) => height_m));

@@ -23,7 +23,7 @@ import { hops } from './hops';
 import { lowered } from './lowered';
 import { pace } from './pace';
 import { peakHeight } from './peak-height';
-import { reeled } from './reeled';
+import { DRAGGED_M, reeled } from './reeled';
 import { rests } from './rests';
 import { rhythm } from './rhythm';
 import { speed } from './speed';
@@ -101,13 +101,19 @@ export function shareOf(goal: Goal, run: RunToGrade): number {
 /** How much of what a goal wants done was done, 0–1; none of a restraint, which is nothing to do. */
 export function goalProgressOf(goal: Goal, run: RunToGrade): number {
   const kind = kindOf(goal);
-  if (kind.role === 'restraint') return 0;
-  return kind.progress?.(goal, kind.measure(goal, run)) ?? shareOf(goal, run);
+  const value = kind.measure(goal, run);
+  if (kind.role === 'restraint' || kind.isKept?.(value)) return 0;
+  return kind.progress?.(goal, value) ?? kind.share(goal, value, run);
 }
 
 /** Goals that a rod held still would meet: what they earn is limited by what was done. */
 export function isRestraint(goal: Goal): boolean {
   return kindOf(goal).role === 'restraint';
+}
+
+/** Whether what was reached of it is what a rod held still reaches. */
+export function isKept(goal: Goal, value: number): boolean {
+  return isRestraint(goal) || (kindOf(goal).isKept?.(value) ?? false);
 }
 
 export function isOfOneTurn(goal: Goal): boolean {
@@ -206,5 +212,5 @@ export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal 
   return goals.find((goal) => goal.kind === 'travel');
 }
 
-export { FIGURE_UNITS };
+export { DRAGGED_M, FIGURE_UNITS, TOTAL_MARKS };
 export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords };

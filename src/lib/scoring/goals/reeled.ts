@@ -2,8 +2,11 @@ import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
-import { slackReeled } from './bait-measures';
+import { drawnByReel, slackReeled } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
+
+/** A bait that the reel draws this far has been dragged with it; and so much further earns nothing, m. */
+export const DRAGGED_M = 0.05;
 
 /** Line that the reel takes in while the bait lies still, m. */
 export const reeled = goalKind({
@@ -20,7 +23,8 @@ export const reeled = goalKind({
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, run) => slackReeled(run),
-  share: ({ least_m }, value) => fading(least_m - value, least_m),
+  share: ({ least_m }, value, run) =>
+    fading(least_m - value, least_m) * fading(drawnByReel(run) - DRAGGED_M, DRAGGED_M),
   words: ({ least_m }, value, units) => ({
     name: 'Slack reeled in',
     asked: `${formatLength(least_m, units)} or more`,

@@ -22,6 +22,8 @@ export const strike = goalKind({
   },
   role: 'aim',
   isOfOneTurn: false,
+  // Nothing bit and nothing was struck: who slept did that as well.
+  isKept: (value) => Number.isNaN(value),
   measure: (_, { result }) => strikeDelay(result),
   share: ({ within_s }, value) => {
     if (Number.isNaN(value)) return 1;

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { clamped } from '../fading';
+import { timesOf } from '../times-of';
 import { whole } from '../schema-parts';
 import { countTwitches } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
@@ -25,6 +26,10 @@ export const twitches = goalKind({
     asked: `${count} or more`,
     reached: `${value}`
   }),
+  did: ({ count }, value) => {
+    const times = value === 0 ? 'never twitched it' : `twitched it ${timesOf(value)}`;
+    return value >= count ? `You ${times}.` : `You ${times}, not ${timesOf(count)}.`;
+  },
   advice: (_, value) =>
     value === 0 ? 'Twitch the tip, and give the line back each time' : 'Twitch it more often'
 });

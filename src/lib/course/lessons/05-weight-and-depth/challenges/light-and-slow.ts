@@ -5,15 +5,16 @@ import { waterWith, JIGS } from '../../fathomley';
 export default {
   id: 'light-and-slow',
   title: 'Light and slow',
-  ask: 'Drag {1/4 oz|7 g} {2 ft|60 cm}. Keep it on bottom.',
+  ask: 'Drag {1/4 oz|7 g} {2 ft|60 cm}, slower than {¾ ft|22 cm} a second. Keep it on bottom.',
   setup: waterWith({ mass_kg: JIGS.quarter }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 34 },
-    { kind: 'contact', least: 0.9, weight: 33 },
-    { kind: 'speed', most_m_s: 0.3, weight: 33 }
+    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 30 },
+    { kind: 'contact', least: 0.9, weight: 30 },
+    // A button that is held goes a foot a second: that is a heavy jig's pace.
+    { kind: 'pace', m_s: [0.03, 0.22], weight: 40 }
   ],
   visibility: 'seen',
   reference: sweep(60, 79, 6),

@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest';
+import { findChallenge, allLessons } from '../../src/lib/course';
+import { ROD_RATE_HZ, type Move, type RodInput } from '../../src/lib/model';
+import { callAdvice, describeTry, gradeTry, guessWords, PASS_MARK } from '../../src/lib/scoring';
+import { inTurn, lift, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
+import { tied } from '../tied';
+import { challengeOf, gradedAs, resultOf } from './results';
+
+/** What a learner did on the screen and was told something untrue, or passed. */
+
+function challengeNamed(id: string) {
+  const found = findChallenge(id, allLessons());
+  if (!found) throw new Error(`no challenge ${id}`);
+  return found;
+}
+
+function tried(id: string, move: Move) {
+  const challenge = challengeNamed(id);
+  const graded = gradeTry(challenge, move);
+  const words = describeTry(challenge, graded, 'imperial', null);
+  return { challenge, graded, words, marks: graded.grade.marks };
+}
+
+function untouched(id: string, time_s: number) {
+  const { elevation_deg, azimuth_deg } = challengeNamed(id).start;
+  const held: RodInput = {
+    kind: 'rod_input',
+    rate_Hz: ROD_RATE_HZ,
+    elevation_deg: new Array<number>(ROD_RATE_HZ * time_s).fill(elevation_deg),
+    azimuth_deg
+  };
+  return tried(id, held);
+}
+
+describe('a try that was not what was asked does not pass', () => {
+  test('a reel that drags the jig takes up no slack, and is told of', () => {
+    const right = [sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5)];
+    const { marks, words } = tried('reel-takes-slack', inTurn(...right, reel(1.2, 4)));
+    expect(marks).toBeLessThan(PASS_MARK);
+    expect(words.did).toMatch(/^The rod moved the jig .*, the reel dragged it .* more\.$/);
+    expect(words.change).toContain('reel in the slack while the jig lies still');
+  });
+
+  test('nothing done where nothing bites earns nothing', () => {
+    const challenge = challengeNamed('bite-on-semi-slack');
+    const blank = { ...challenge, setup: { ...challenge.setup, bites: [] } };
+    const { grade } = gradeTry(blank, inTurn(lift(30, 30, 0.1), pause(8)));
+    expect(grade.marks).toBe(0);
+  });
+
+  test('no hop earns nothing, and its lift is told', () => {
+    const { marks, words } = tried('one-hop', inTurn(lift(30, 34, 1), lift(34, 30, 1)));
+    expect(marks).toBe(0);
+    expect(words.did).toMatch(/^It never hopped/);
+  });
+
+  test('a boat that drifts earns nothing for a rod that was never touched', () => {
+    const { marks, words } = untouched('drifting-away', 4);
+    // What the boat alone does of the travel.
+    expect(marks).toBeLessThan(20);
+    expect(words.did).toMatch(/^You held still, and the boat moved the jig /);
+    expect(words.change).toMatch(/^Move the rod/);
+  });
+
+  test('light and slow is not passed at a heavy jig’s pace', () => {
+    // Two seconds at a foot a second: what the button does when it is held.
+    expect(tried('light-and-slow', evenSweep(2)).marks).toBeLessThan(PASS_MARK);
+  });
+});
+
+/** The rod from its start so that the tip goes two feet at one pace, as a button turns it. */
+function evenSweep(time_s: number): RodInput {
+  const count = ROD_RATE_HZ * time_s;
+  return {
+    kind: 'rod_input',
+    rate_Hz: ROD_RATE_HZ,
+    elevation_deg: 0,
+    azimuth_deg: Array.from({ length: count + 1 }, (_, i) => 60 + (19 * i) / count)
+  };
+}
+
+describe('a result does not contradict itself', () => {
+  test('who never moved is told to move, not to rest longer', () => {
+    expect(untouched('dead-stick', 15).words.change).toMatch(/^Move the rod/);
+    expect(untouched('drifting-onto', 4).words.change).toMatch(/^Move the rod/);
+  });
+
+  test('what is asked first is moved, whichever way the rod turns', () => {
+    const { words } = untouched('bite-on-semi-slack', 12);
+    expect(words.change).not.toContain('Drag');
+  });
+
+  test('what a fish moves is not what the hand moved', () => {
+    const bite = { t_s: 1, kind: 'bite', bite: 'tap' } as const;
+    const result = resultOf({ travel_m: 0.5, contact: new Array<1>(101).fill(1) });
+    const bitten = { ...result, events: [bite], travel_m: 1.5 };
+    expect(guessWords({ kind: 'travel', travel_m: 0.3 }, bitten, 'metric')).toBe(
+      tied('You said 30~cm; it went 1~m before the bite.')
+    );
+  });
+
+  test('what is too short is the difference of the lengths that are told', () => {
+    const challenge = challengeOf([
+      { kind: 'travel', target_m: 0.3048, band_m: 0.04, weight: 100 }
+    ]);
+    // 9.7 in: told as 10 in.
+    const graded = gradedAs(challenge, resultOf({ travel_m: 0.2464 }));
+    const { did } = describeTry(challenge, graded, 'imperial');
+    expect(did).toContain(tied('the jig 10~in: 2~in too short'));
+  });
+
+  test('a range of advice does not hold the move that just failed', () => {
+    const { challenge, graded } = tried('through-the-slack', sweep(60, 70, 3));
+    const correction = { ...WIDE, result: graded.result };
+    const { change } = describeTry(challenge, graded, 'imperial', correction);
+    expect(change).not.toContain('give or take');
+  });
+
+  test('twitches are told by their number', () => {
+    const challenge = challengeOf([{ kind: 'twitches', count: 5, weight: 100 }]);
+    const { did } = describeTry(challenge, gradedAs(challenge, resultOf({})), 'imperial');
+    expect(did).toBe('You never twitched it, not 5 times.');
+  });
+
+  test('stones touched are counted, all of them or not', () => {
+    const { words } = tried('contact-over-rocks', sweep(60, 88, 6));
+    expect(words.did).toContain('touched 3 of 3 rocks');
+  });
+
+  test('a call that was far off is something to change', () => {
+    const challenge = challengeNamed('one-foot-half-seen');
+    const { result } = gradeTry(challenge, challenge.reference);
+    const off = callAdvice({ kind: 'travel', travel_m: 0.9 }, challenge, result, 'imperial');
+    expect(off).toMatch(/^Your call was .* too long\. Feel/);
+    const near = callAdvice({ kind: 'travel', travel_m: 0.3 }, challenge, result, 'imperial');
+    expect(near).toBeNull();
+  });
+});
+
+const WIDE = { tipTravel_m: 0.66, band_m: 0.39, duration_s: 9.5, move: sweep(60, 77, 9.5) };
