@@ -4,6 +4,7 @@ export { mergeRecords } from './merge';
 export {
   sectionStation,
   stationToGoOn,
+  nextStation,
   lessonStations,
   type BestMarks,
   type StationPart,

@@ -53,6 +53,12 @@ export function stationToGoOn(way: readonly Station[]): Station {
   return way.find(({ isDone, isOpen }) => isOpen && !isDone) ?? way[way.length - 1];
 }
 
+/** What comes next of the stations below: tries that were passed before are not asked for again. */
+export function nextStation(below: readonly Station[]): Station {
+  const isLeft = ({ part, isDone, isOpen }: Station) => isOpen && !(part.kind === 'try' && isDone);
+  return below.find(isLeft) ?? below[0];
+}
+
 function isQuestion({ part }: Stop): boolean {
   return part.kind === 'predict';
 }

@@ -12,6 +12,8 @@ export class Marks {
   all = $state.raw<readonly GradedTry[]>([]);
   /** How many tries today's model cannot run. */
   leftOut = $state(0);
+  /** False while tries are still being run: no count of them is true before. */
+  isAll = $state(false);
   /** Best marks by challenge id, of those that were tried. */
   readonly best = $derived(bestOf(this.all));
 
@@ -28,7 +30,8 @@ export class Marks {
       const challenge = challengeOfTry(made, (id) => tryNamed(id, this.challenges));
       return challenge ? [{ challenge, made }] : [];
     });
-    return runTries([...mine].reverse(), () => {
+    return runTries([...mine].reverse(), (isAll) => {
+      this.isAll = isAll;
       this.all = mine.flatMap(({ made }) => gradedTry(made) ?? []);
       this.leftOut = mine.filter(({ made }) => tryRuns.known(made) === null).length;
     });
