@@ -111,7 +111,9 @@ for (const size of SIZES) {
       await inSight(place, picture);
       const result = place.locator('.result');
       await expect(result).toBeVisible(LONG);
-      await inSight(place, [...picture, '.result .number', '.result .change']);
+      // The rod has done its work: its bar gives the result the room.
+      await inSight(place, ['.task', 'figure.bottom', '.result .number', '.result .change']);
+      await expect(place.locator('.bar')).toHaveCount(0);
       const again = result.getByRole('button', { name: 'Try again' });
       const onward = result.getByRole('button', { name: 'Next: Exactly two feet' });
       await expect(again).toBeInViewport({ ratio: 1 });
@@ -124,7 +126,8 @@ for (const size of SIZES) {
       // The bait's way lies above the ruler, in the upper four fifths of its picture.
       expect(covered_px).toBeLessThan(close.height / 5);
       await onward.click();
-      await expect(page.getByRole('heading', { level: 2, name: 'Exactly two feet' })).toBeFocused();
+      // The rod of the next one is in hand at once.
+      await expect(page.getByRole('dialog', { name: 'Exactly two feet' })).toBeVisible();
     }
   );
 }

@@ -11,10 +11,10 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 30 },
-    { kind: 'contact', least: 0.9, weight: 30 },
+    { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 31 },
+    { kind: 'contact', least: 0.9, weight: 31 },
     // A button that is held goes a foot a second: that is a heavy jig's pace.
-    { kind: 'pace', m_s: [0.03, 0.22], weight: 40 }
+    { kind: 'pace', m_s: [0.03, 0.22], weight: 38 }
   ],
   visibility: 'seen',
   reference: sweep(60, 79, 6),
