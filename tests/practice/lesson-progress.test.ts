@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { findLesson, loadLessons, type Lesson } from '../../src/lib/course';
 import {
   applyChange,
+  nextStation,
   stationToGoOn,
   lessonStations,
   type RecordChange
@@ -78,6 +79,12 @@ describe('the way through the lesson about one foot', () => {
         [second, 0]
       ])
     ).toBe(true);
+  });
+
+  test('asks for no try again that was passed before', () => {
+    const below = way([predicted], [[first, 100]]).slice(3);
+    expect(nextStation(below).id).toBe(second);
+    expect(nextStation(way([predicted], [[first, 60]]).slice(3)).id).toBe(first);
   });
 
   test('counts a challenge as done from the pass mark on', () => {

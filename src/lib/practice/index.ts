@@ -30,7 +30,7 @@ export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf, type Measured } from './measured';
 export { judgeCheck, type Attempt, type CheckResult } from './mastery';
 export { drillProgressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
-export { questionsToday, type Question } from './questions';
+export { answeredToday, questionsToday, type Question } from './questions';
 export { today, drillTriesOf, type Course, type Now, type Practised, type Today } from './today';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';

@@ -6,6 +6,15 @@ export interface Question extends Askable {
   lesson: string;
 }
 
+/** How the day has gone so far: what was answered before a page was opened again counts as well. */
+export function answeredToday(
+  { answers }: Pick<LearnerRecord, 'answers'>,
+  days: Days
+): { count: number; right: number } {
+  const all = answers.filter(({ at }) => days.of(at) === days.today);
+  return { count: all.length, right: all.filter(({ right }) => right).length };
+}
+
 /** The questions for today; what was met in a lesson is asked before what was not. */
 export function questionsToday(
   { answers, progress }: LearnerRecord,

@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { answeredToday } from '../../src/lib/practice';
+import type { LearnerRecord } from '../../src/lib/wire';
+
+type Answer = LearnerRecord['answers'][number];
+const answer = (at: string, right: boolean) => ({ at, right }) as Answer;
+
+test('what was answered today before a reload counts, what was answered before today does not', () => {
+  const answers = [answer('1', true), answer('2', true), answer('2', false), answer('2', true)];
+  const days = { today: 2, of: Number };
+  expect(answeredToday({ answers }, days)).toEqual({ count: 3, right: 2 });
+});
