@@ -135,6 +135,10 @@ export const features = {
     may: ['shell', 'try', 'record'],
     because: 'a hand is described from tries, whoever asked for them'
   },
+  card: {
+    may: ['shell', 'connection', 'record', 'gear', 'ruler'],
+    because: 'a card is of an outfit and a hand, whoever takes it along'
+  },
   film: {
     may: ['shell', 'record'],
     because: 'a clip is measured without a lesson, a try or a server'

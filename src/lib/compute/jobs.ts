@@ -1,4 +1,5 @@
 import { TICK_S } from '../model';
+import type * as Card from './jobs/card';
 import type * as Fit from './jobs/fit';
 import type * as Figures from './jobs/figures';
 import type * as Correct from './jobs/correct';
@@ -51,6 +52,8 @@ export interface Jobs {
   figures: JobOf<typeof Figures.figuresOfRuns>;
   /** What each weight of the box does in a water. */
   weights: JobOf<typeof Weights.weightsFor>;
+  /** What a boat card says of an outfit. */
+  card: JobOf<typeof Card.cardFigures>;
 }
 
 export type JobName = keyof Jobs;
@@ -125,6 +128,12 @@ export const JOBS: Jobs = {
     load: async () => (await import('./jobs/weights')).weightsFor,
     cost_s: () => CHART_S,
     runs: 150
+  },
+  card: {
+    load: async () => (await import('./jobs/card')).cardFigures,
+    cost_s: () => CHART_S,
+    runs: 300,
+    isWhole: true
   }
 };
 

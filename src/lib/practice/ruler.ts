@@ -54,7 +54,10 @@ export function rulerOf(all: readonly Mark[]): Ruler | null {
 }
 
 /** What to have in mind, m, so that the bait goes `wanted_m`; null for a hand that moves it nowhere. */
-export function aimFor({ bait }: Pick<Ruler, 'bait'>, wanted_m: number): number | null {
+export function aimFor(
+  { bait }: { bait: Pick<LevelNow, 'value' | 'band'> },
+  wanted_m: number
+): number | null {
   return bait.value > bait.band ? wanted_m / bait.value : null;
 }
 

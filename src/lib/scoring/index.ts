@@ -73,6 +73,7 @@ export {
 export { inUnits, wordingFault } from './wording';
 export {
   bandOf,
+  bandsOf,
   cornersOf,
   UNKNOWN_NAMES,
   type Band,

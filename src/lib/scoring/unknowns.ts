@@ -95,11 +95,26 @@ export function bandOf(
   figure: (scenario: Scenario) => number,
   unknowns?: Unknowns
 ): Band {
-  const nominal = figure(scenario);
-  const corners = cornersOf(scenario, unknowns).map(figure);
-  const off = corners.map((value) => Math.abs(value - nominal));
-  const half = typeof unknowns === 'object' ? ofPairs(off) : Math.max(...off);
-  return { nominal, corners, half };
+  return bandsOf(scenario, (one) => ({ figure: figure(one) }), unknowns).figure;
+}
+
+/** The same of several figures that are read off one run. */
+export function bandsOf<Figures extends object>(
+  scenario: Scenario,
+  read: (scenario: Scenario) => Figures & Record<keyof Figures, number>,
+  unknowns?: Unknowns
+): Record<keyof Figures, Band> {
+  const said = read(scenario);
+  const inCorners = cornersOf(scenario, unknowns).map(read);
+  const names = Object.keys(said) as (keyof Figures)[];
+  const bands = names.map((name) => {
+    const nominal: number = said[name];
+    const corners = inCorners.map((one): number => one[name]);
+    const off = corners.map((value) => Math.abs(value - nominal));
+    const half = typeof unknowns === 'object' ? ofPairs(off) : Math.max(...off);
+    return [name, { nominal, corners, half }];
+  });
+  return Object.fromEntries(bands) as Record<keyof Figures, Band>;
 }
 
 /** Of each pair the farther end, all of them as independent errors. */

@@ -9,6 +9,12 @@ export const shortName = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 const DAY = String.raw`\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])`;
 const CLOCK = String.raw`([01]\d|2[0-3]):[0-5]\d:[0-5]\d\.\d{3}`;
 
+/** A quantity that lies between two values, both allowed. */
+export const between = (least: number, most: number) => {
+  const range = `must be from ${least} to ${most}`;
+  return v.pipe(v.number(), v.finite(range), v.minValue(least, range), v.maxValue(most, range));
+};
+
 /** One spelling only, so that times sort as text. */
 export const time = v.pipe(
   v.string(),

@@ -10,6 +10,16 @@ export {
   type Assignment,
   type HomeworkPhase
 } from './assignment';
+export {
+  boatCard,
+  CARD_ROWS,
+  CARD_SIZES,
+  type BoatCard,
+  type CardFigures,
+  type CardMove,
+  type CardRow,
+  type CardSize
+} from './boat-card';
 export * from './clinic';
 export * from './clinic-views';
 export { csvTable, type Cell } from './csv';

@@ -1,15 +1,10 @@
 import * as v from 'valibot';
 import type { LineMaterialName, SetupInput } from '../model';
 import { ownSpread, type UnknownName } from '../scoring';
-import { line, shortName, time } from './fields';
+import { between, line, shortName, time } from './fields';
 
 /** Most outfits a record holds: a full tackle room. */
 export const MOST_OUTFITS = 200;
-
-const between = (least: number, most: number) => {
-  const range = `must be from ${least} to ${most}`;
-  return v.pipe(v.number(), v.finite(range), v.minValue(least, range), v.maxValue(most, range));
-};
 
 const materials = ['fluorocarbon', 'nylon', 'braid'] as const satisfies LineMaterialName[];
 const lineSize = { material: v.picklist(materials), diameter_m: between(2e-5, 5e-3) };

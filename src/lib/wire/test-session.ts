@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { baseMove, parseSetup, ScenarioError, type SetupInput } from '../model';
 import { DataError } from '../scoring';
 import { timedDrop } from './outfit';
-import { day, id, line, readBy, shortName, time, words } from './fields';
+import { between, day, id, line, readBy, shortName, time, words } from './fields';
 
 /** Most tests of one session: an afternoon at the pool is a dozen. */
 export const MOST_TESTS = 200;
@@ -12,11 +12,6 @@ const MOST_POINTS = 15_000;
 const finite = v.pipe(v.number(), v.finite());
 const deviation = v.pipe(finite, v.minValue(1e-4, 'must be more than 0'));
 const record = v.record(v.string(), v.unknown());
-const between = (least: number, most: number) => {
-  const range = `must be from ${least} to ${most}`;
-  return v.pipe(finite, v.minValue(least, range), v.maxValue(most, range));
-};
-
 /** One move with what was measured of it; what the fit reads. A test without a measurement is only predicted. */
 export const measuredTestEntries = {
   move: baseMove,

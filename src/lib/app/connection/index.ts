@@ -4,4 +4,5 @@ export { default as QrCode } from './QrCode.svelte';
 export { Refused, ask, wordsFor } from './ask';
 export { oneAtATime } from './one-at-a-time';
 export { qrOf } from './qr';
+export { MOST_PACKED_BYTES, packedText, unpackedText } from './packed-text';
 export { deliver, isPassing, type OutboxEntry, RETRY_MS } from './outbox';

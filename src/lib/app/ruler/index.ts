@@ -5,4 +5,5 @@ export { default as ShortDrill } from './ShortDrill.svelte';
 export type { MadeTry } from './shown';
 export { nextTry } from './next-try';
 export { Readings } from './readings.svelte';
+export { RulerNow } from './ruler-now.svelte';
 export { checkText, standingText } from './standing';

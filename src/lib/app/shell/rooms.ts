@@ -14,7 +14,8 @@ export const ROOMS = [
       '/gear',
       '/film',
       '/tests',
-      '/explore'
+      '/explore',
+      '/card'
     ]
   },
   { name: 'Questions', address: '/quiz', holds: ['/quiz', '/standing', '/print-quiz'] },

@@ -1,0 +1,178 @@
+import { allLessons, findLesson } from '$lib/course';
+import { cautions } from '$lib/course/cautions';
+import { fishCare } from '$lib/course/fish-care';
+import { aimFor } from '$lib/practice';
+import {
+  formatDepth,
+  formatLength,
+  formatShare,
+  formatTime,
+  inUnits,
+  type Units
+} from '$lib/scoring';
+import type { BoatCard, CardMove, CardRow } from '$lib/wire';
+
+/** A part of the card: a heading on paper, a question on the phone, and a table or lines. */
+export interface CardSection {
+  row: CardRow;
+  title: string;
+  asks: string;
+  table?: { head: readonly string[]; rows: readonly (readonly string[])[] };
+  /** A sign with what it means, or a plain line. */
+  lines?: readonly { sign?: string; says: string }[];
+  note?: string;
+}
+
+/** Distances that a hand's correction is printed for. */
+const MEANT: Record<Units, readonly number[]> = {
+  imperial: [0.3048, 0.6096, 0.9144],
+  metric: [0.3, 0.6, 0.9]
+};
+/** Cautions for a lawn and a pool have no place in a boat. */
+const NOT_AFLOAT = new Set(['On the lawn']);
+
+const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | null> = {
+  moves: ({ moves, depths_m, units }) => ({
+    title: 'Rod to jig',
+    asks: 'How far does it go?',
+    table: {
+      head: ['Rod', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
+      rows: moves.map((one) => [
+        moveText(one, units),
+        ...[0, 1].map((i) => cameText(one, i, units))
+      ])
+    },
+    note: 'Low sweep, line just tight. ± is what nobody knows: slack, skirt, planing.'
+  }),
+  limits: ({ limits, depths_m, units }) => ({
+    title: 'Stays down',
+    asks: 'How fast can I drag?',
+    table: {
+      head: ['Jig out', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
+      rows: limits.out_m.map((m, i) => [
+        formatDepth(m, units),
+        ...limits.count_s.map((row) => countText(row[i], limits.tip_m, units))
+      ])
+    },
+    note: 'No quicker than this count, or it may leave the bottom.'
+  }),
+  falls: ({ falls, units }) => ({
+    title: 'Count it down',
+    asks: 'When is it down?',
+    table: {
+      head: ['Depth', 'Count'],
+      rows: falls.map(([m, s, half]) => [
+        formatDepth(m, units),
+        `${formatTime(Math.round(s))} ± ${Math.max(1, Math.round(half))}`
+      ])
+    },
+    note: 'Free spool, from the splash. Early stop: ledge, fish or tight line.'
+  }),
+  hand: ({ hand, units }) =>
+    hand && {
+      title: 'Your hand',
+      asks: 'What do I aim for?',
+      lines: [...MEANT[units].map((m) => ({ says: aimText(hand, m, units) }))],
+      note: `Your last ${hand.tries} tries: ${formatShare(hand.goes)} of what you mean, give or take ${Math.round(hand.band * 100)}.`
+    },
+  bites: ({ units }) => ({
+    title: 'Bite or bottom',
+    asks: 'Is it a fish?',
+    lines: cuesOf('bite-or-bottom', units),
+    note: 'Bottom holds still. Fish move. In doubt: reel down, test, sweep.'
+  }),
+  bottoms: ({ units }) => ({
+    title: 'What bottom is it',
+    asks: 'What am I on?',
+    lines: cuesOf('reading-bottoms', units),
+    note: 'Guides’ words. Drag slow to tell.'
+  }),
+  snag: ({ units }) => ({
+    title: 'Snagged',
+    asks: 'It’s stuck. What now?',
+    lines: stepsOf('snags', units),
+    note: 'Never pull toward anyone. Never wrap line on a hand.'
+  }),
+  fish: () => ({
+    title: 'Fish care',
+    asks: 'I have a fish.',
+    lines: fishCare.map((says) => ({ says })),
+    note: 'Common practice. Local rules come first.'
+  }),
+  cautions: ({ units }) => ({
+    title: 'Before anything else',
+    asks: 'What can hurt?',
+    lines: cautions
+      .filter(({ name }) => !NOT_AFLOAT.has(name))
+      .map(({ name, text }) => ({ sign: name, says: inUnits(text, units) }))
+  })
+};
+
+/** The parts that this card shows, in the order of printing; a hand that is not known has none. */
+export function cardSections(card: BoatCard): CardSection[] {
+  return (Object.keys(MAKERS) as CardRow[]).flatMap((row) => {
+    const made = card.rows.includes(row) ? MAKERS[row](card) : null;
+    return made ? [{ row, ...made }] : [];
+  });
+}
+
+/** "1 ft in 2 s", "9 to 10 in 1.5 s" */
+function moveText(move: CardMove, units: Units): string {
+  const seconds = formatTime(move.duration_s);
+  return move.kind === 'drag'
+    ? `Tip ${formatLength(move.tip_m, units)} in ${seconds}`
+    : `Up ${move.from_hour} to ${move.to_hour} o’clock in ${seconds}`;
+}
+
+/** "1 ft ± 1 in", "goes 2 ft ± 3 in, up 3 in ± 7" */
+function cameText(move: CardMove, depth: number, units: Units): string {
+  const came = move.came[depth];
+  if (!came) return 'can’t';
+  const text = give(came, units);
+  if (move.kind === 'drag') return move.lifts[depth] ? `${text}, may lift` : text;
+  const high = move.high[depth];
+  return high ? `${text}, up to ${formatLength(high[0] + high[1], units, 'short')} high` : text;
+}
+
+function give([m, half]: readonly [number, number], units: Units): string {
+  return `${formatLength(m, units, 'short')} ± ${formatLength(half, units, 'short')}`;
+}
+
+/** "2 ft: count 4" */
+export function countText(count_s: number | null, tip_m: number, units: Units): string {
+  return count_s === null ? 'at no pace' : `count ${count_s} for ${formatLength(tip_m, units)}`;
+}
+
+/** "Mean 1 ft, aim 8 in." */
+function aimText({ goes, band }: NonNullable<BoatCard['hand']>, m: number, units: Units): string {
+  const aim_m = aimFor({ bait: { value: goes, band } }, m);
+  const want = formatLength(m, units);
+  return aim_m === null
+    ? `Want ${want}: too uneven to say`
+    : `Want ${want}, aim ${formatLength(aim_m, units)}`;
+}
+
+function cuesOf(lesson: string, units: Units): { sign: string; says: string }[] {
+  const feel = sectionsOf(lesson).find((one) => one.kind === 'feel');
+  if (feel?.kind !== 'feel') throw new Error(`card: lesson ${lesson} has nothing to feel`);
+  return feel.cues.map(({ sign, means }) => ({ sign, says: inUnits(means, units) }));
+}
+
+function stepsOf(lesson: string, units: Units): { says: string }[] {
+  const field = sectionsOf(lesson).find((one) => one.kind === 'field');
+  if (field?.kind !== 'field') throw new Error(`card: lesson ${lesson} has no steps`);
+  return field.steps.map((step) => ({ says: inUnits(step, units) }));
+}
+
+function sectionsOf(id: string) {
+  const lesson = findLesson(id, allLessons());
+  if (!lesson) throw new Error(`card: no lesson ${id}`);
+  return lesson.sections;
+}
+
+/** "5/8 oz, 15 ft and 30 ft, 60 ft out, sand, 60 °F" */
+export function waterText(card: BoatCard, temperature: string): string {
+  const { depths_m, out_m, bottom, units } = card;
+  const depths = depths_m.map((m) => formatDepth(m, units)).join(' and ');
+  return [`${depths} deep`, `jig ${formatDepth(out_m, units)} out`, bottom, temperature].join(', ');
+}

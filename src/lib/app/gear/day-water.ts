@@ -1,0 +1,25 @@
+import { fahrenheitToCelsius, FOOT_M } from '$lib/model';
+import { formatDepth, formatTemperature, type Units } from '$lib/scoring';
+
+/** Choices of a day's water, by their places in the list, so that each is round in either units. */
+const DEPTHS: Record<Units, readonly number[]> = {
+  imperial: [5, 8, 10, 12, 15, 18, 20, 25, 30, 35, 40].map((feet) => feet * FOOT_M),
+  metric: [1.5, 2.5, 3, 3.5, 4.5, 5.5, 6, 7.5, 9, 10.5, 12]
+};
+const OUTS: Record<Units, readonly number[]> = {
+  imperial: [30, 40, 50, 60, 75, 90].map((feet) => feet * FOOT_M),
+  metric: [9, 12, 15, 18, 23, 27]
+};
+const TEMPERATURES: Record<Units, readonly number[]> = {
+  imperial: [40, 45, 50, 55, 60, 65, 70, 75, 80, 85].map(fahrenheitToCelsius),
+  metric: [4, 7, 10, 13, 16, 18, 21, 24, 27, 29]
+};
+
+export type WaterChoice = 'depth' | 'out' | 'temperature';
+
+/** What is offered: SI values with their words. */
+export function waterChoices(of: WaterChoice, units: Units): { value: number; says: string }[] {
+  const offered = { depth: DEPTHS, out: OUTS, temperature: TEMPERATURES }[of][units];
+  const says = of === 'temperature' ? formatTemperature : formatDepth;
+  return offered.map((value) => ({ value, says: says(value, units) }));
+}

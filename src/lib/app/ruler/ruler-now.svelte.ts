@@ -1,0 +1,19 @@
+import { allLessons, findChallenge } from '$lib/course';
+import { rulerOf, type Ruler } from '$lib/practice';
+import type { StoredTry } from '$lib/wire';
+import { marksSoFar } from './marks';
+
+/** The hand's ruler for a page that only reads it: null until there are tries enough. */
+export class RulerNow {
+  ruler = $state.raw<Ruler | null>(null);
+  isReading = $state(true);
+
+  /** Keeps up with these tries, for an effect. @returns how to stop. */
+  follow(tries: readonly StoredTry[]): () => void {
+    const find = (id: string) => findChallenge(id, allLessons());
+    return marksSoFar(tries, find, ({ marks, isAll }) => {
+      this.isReading = !isAll;
+      if (isAll) this.ruler = rulerOf(marks);
+    });
+  }
+}

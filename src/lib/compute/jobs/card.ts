@@ -1,0 +1,202 @@
+import { shownDrag, shownLift } from '../../course/items/moves';
+import { waterWith } from '../../course/lessons/fathomley';
+import type { ShownRun } from '../../course';
+import {
+  FOOT_M,
+  INCH_M,
+  isOffBottom,
+  parseScenario,
+  ScenarioError,
+  simulate,
+  type GroundKind,
+  type SetupInput
+} from '../../model';
+import { bandsOf, cornersOf, type Band, type Units } from '../../scoring';
+import { withOutfitGear, type CardFigures, type CardMove, type OutfitGear } from '../../wire';
+import { fallTimes } from './falls';
+
+export interface CardWanted {
+  /** Left out, the gear of the lessons. */
+  gear?: OutfitGear;
+  depths_m: readonly [number, number];
+  /** How far out the jig lies when the rod is moved. */
+  out_m: number;
+  temperature_C: number;
+  bottom: GroundKind;
+  /** Moves and depths are round in these. */
+  units: Units;
+}
+
+/** Rod moves of a card as they are said: tip of a low drag, hours and seconds of a lift. */
+const DRAGS: Record<Units, readonly number[]> = {
+  imperial: [0.5, 1, 2, 3].map((feet) => feet * FOOT_M),
+  metric: [0.15, 0.3, 0.6, 0.9]
+};
+const LIFTS = [
+  { from_hour: 9, to_hour: 10, duration_s: 0.5 },
+  { from_hour: 9, to_hour: 10, duration_s: 1.5 },
+  { from_hour: 9, to_hour: 11, duration_s: 2 }
+];
+/** Pace of a card's drags, m/s: half a foot a second, inside the trade's 0.3 to 1. */
+const DRAG_PACE_M_S = 0.5 * FOOT_M;
+/** The drag whose limit is looked for, and the counts tried, s: beyond the last nobody counts. */
+const LIMIT_TIP: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
+const COUNTS_S = [1, 2, 3, 4, 5, 6, 8, 10, 12];
+/** Shares of the way out at which the limit is looked for: it falls as the jig comes near. */
+const OUT_SHARES = [1, 0.7, 0.4];
+const FALLS: Record<Units, readonly number[]> = {
+  imperial: [5, 10, 15, 20, 25, 30, 40].map((feet) => feet * FOOT_M),
+  metric: [2, 3, 4.5, 6, 8, 10, 12]
+};
+/** Nearer than this the rod has no room, m. */
+const LEAST_OUT_M = 2;
+/** Slack of a line that looks just tight, where tests have not told it, m. */
+const SLACK_M = INCH_M;
+/**
+ * Everything of a boat card that the model computes: some three hundred runs. Throws ScenarioError for
+ * gear or water that cannot be run at all.
+ */
+export function cardFigures(wanted: CardWanted, tell: (share: number) => void = () => {}) {
+  const { units, depths_m, out_m } = wanted;
+  const moves = [
+    ...DRAGS[units].map((tip_m) => () => dragOf(wanted, tip_m)),
+    ...LIFTS.map((lift) => () => liftOf(wanted, lift))
+  ];
+  const outs_m = OUT_SHARES.map((share) => Math.max(LEAST_OUT_M, share * out_m));
+  const limits = depths_m.map((depth_m) =>
+    outs_m.map((at_m) => () => limitOf(wanted, depth_m, at_m))
+  );
+  const steps = moves.length + limits.flat().length + 1;
+  let done = 0;
+  const made = <T>(work: () => T): T => {
+    const one = work();
+    tell(++done / steps);
+    return one;
+  };
+  return {
+    moves: moves.map(made),
+    limits: {
+      tip_m: LIMIT_TIP[units],
+      out_m: outs_m,
+      count_s: limits.map((row) => row.map(made)) as CardFigures['limits']['count_s']
+    },
+    falls: made(() => fallsOf(wanted))
+  } satisfies CardFigures;
+}
+
+function setupAt(wanted: CardWanted, depth_m: number, out_m: number): SetupInput {
+  const { gear, temperature_C, bottom } = wanted;
+  const slack_m = gear?.spread?.middle.slack_m ?? SLACK_M;
+  const setup = waterWith({
+    depth_m,
+    temperature_C,
+    bottom: { ground: { kind: bottom, seed: 11 } },
+    start: { bait_x_m: out_m, slack_m }
+  });
+  return gear ? withOutfitGear(setup, gear) : setup;
+}
+
+interface Moved {
+  travel_m: number;
+  peak_height_m: number;
+}
+
+/** Of the run as it is said and in every corner of what is unknown; null for a move the rod cannot do. */
+function bandsAt(
+  wanted: CardWanted,
+  depth_m: number,
+  run: (setup: SetupInput) => ShownRun
+): Record<keyof Moved, Band> | null {
+  try {
+    const { setup, move, hold_s } = run(setupAt(wanted, depth_m, wanted.out_m));
+    return bandsOf(
+      parseScenario({ ...setup, move, hold_s }),
+      (scenario): Moved => {
+        const { travel_m, peak_height_m } = simulate(scenario);
+        return { travel_m, peak_height_m };
+      },
+      wanted.gear?.spread
+    );
+  } catch (error) {
+    if (error instanceof ScenarioError || error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+const inDepths = <T>({ depths_m }: CardWanted, of: (depth_m: number) => T): [T, T] => [
+  of(depths_m[0]),
+  of(depths_m[1])
+];
+const readingOf = (band: Band | undefined): [number, number] | null =>
+  band ? [rounded(band.nominal), rounded(band.half)] : null;
+
+function dragOf(wanted: CardWanted, tip_m: number): CardMove {
+  const duration_s = Math.max(1, Math.round(tip_m / DRAG_PACE_M_S));
+  const both = inDepths(wanted, (depth_m) =>
+    bandsAt(wanted, depth_m, (setup) => shownDrag(setup, tip_m, duration_s))
+  );
+  const lifts = both.map((bands) => !!bands && mayLift(bands.peak_height_m));
+  return {
+    kind: 'drag',
+    tip_m,
+    duration_s,
+    came: [readingOf(both[0]?.travel_m), readingOf(both[1]?.travel_m)],
+    lifts: [lifts[0], lifts[1]]
+  };
+}
+
+const mayLift = ({ nominal, corners }: Band) => isOffBottom(Math.max(nominal, ...corners));
+
+function liftOf(wanted: CardWanted, lift: (typeof LIFTS)[number]): CardMove {
+  const { from_hour, to_hour, duration_s } = lift;
+  const both = inDepths(wanted, (depth_m) =>
+    bandsAt(wanted, depth_m, (setup) => shownLift(setup, from_hour, to_hour, duration_s))
+  );
+  return {
+    kind: 'lift',
+    ...lift,
+    came: [readingOf(both[0]?.travel_m), readingOf(both[1]?.travel_m)],
+    high: [readingOf(both[0]?.peak_height_m), readingOf(both[1]?.peak_height_m)]
+  };
+}
+
+/** The quickest count at which the jig stays down whatever is unknown. Slower is never worse: halved. */
+function limitOf(wanted: CardWanted, depth_m: number, out_m: number): number | null {
+  let [low, high] = [0, COUNTS_S.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (staysDown(wanted, depth_m, out_m, COUNTS_S[middle])) high = middle;
+    else low = middle + 1;
+  }
+  return COUNTS_S[low] ?? null;
+}
+
+/** The corner in which a jig is lifted most, that of a big jig that planes, is mostly the last. */
+function staysDown(wanted: CardWanted, depth_m: number, out_m: number, count_s: number): boolean {
+  try {
+    const { setup, move, hold_s } = shownDrag(
+      setupAt(wanted, depth_m, out_m),
+      LIMIT_TIP[wanted.units],
+      count_s
+    );
+    const scenario = parseScenario({ ...setup, move, hold_s });
+    const all = [...cornersOf(scenario, wanted.gear?.spread).reverse(), scenario];
+    return all.every((one) => !isOffBottom(simulate(one).peak_height_m));
+  } catch (error) {
+    if (error instanceof ScenarioError || error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
+function fallsOf(wanted: CardWanted): CardFigures['falls'] {
+  const { gear, units } = wanted;
+  const setup = setupAt(wanted, wanted.depths_m[0], wanted.out_m);
+  return fallTimes(setup, FALLS[units], gear?.spread ?? 'drag').map(
+    ({ depth_m, fall_s, half_s }) => [rounded(depth_m), rounded(fall_s, 1), rounded(half_s, 1)]
+  );
+}
+
+/** A millimetre, or a tenth of a second: a link carries no more letters than it must. */
+function rounded(value: number, digits = 3): number {
+  return Number(value.toFixed(digits));
+}

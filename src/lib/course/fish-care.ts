@@ -1,0 +1,8 @@
+/** How a fish goes back alive: common practice, no source. The rules of the place come first. */
+export const fishCare: readonly string[] = [
+  'Wet your hands. Hold the jaw and the belly.',
+  'Unhook it in the water. Deep hook: cut the line close.',
+  'Out of the water for one held breath, no longer.',
+  'Up from deep and bloated: send it back down at once.',
+  'Let it swim off by itself.'
+];
