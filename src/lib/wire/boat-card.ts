@@ -56,7 +56,7 @@ export const cardFiguresEntries = {
   falls: v.pipe(v.array(v.tuple([between(0.1, 80), duration_s, between(0, 600)])), v.maxLength(12))
 };
 
-/** A boat card whole: what is printed, and what its link carries. docs/card-format.md. */
+/** A boat card whole: what is printed, and what its link carries. */
 export const boatCard = v.strictObject({
   on: day,
   /** Version of the bait model that the figures are from. */

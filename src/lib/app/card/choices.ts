@@ -22,5 +22,5 @@ export const ROW_NAMES: Record<CardRow, string> = {
 export const ROWS_OF: Record<CardSize, readonly CardRow[]> = {
   letter: ['moves', 'limits', 'falls', 'hand', 'bites', 'bottoms', 'snag', 'fish', 'cautions'],
   a4: ['moves', 'limits', 'falls', 'hand', 'bites', 'bottoms', 'snag', 'fish', 'cautions'],
-  a6: ['moves', 'limits', 'falls', 'hand', 'snag']
+  a6: ['moves', 'limits', 'falls', 'hand']
 };

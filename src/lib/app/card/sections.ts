@@ -139,7 +139,7 @@ function give([m, half]: readonly [number, number], units: Units): string {
 }
 
 /** "2 ft: count 4" */
-export function countText(count_s: number | null, tip_m: number, units: Units): string {
+function countText(count_s: number | null, tip_m: number, units: Units): string {
   return count_s === null ? 'at no pace' : `count ${count_s} for ${formatLength(tip_m, units)}`;
 }
 

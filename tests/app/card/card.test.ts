@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
+import { cardSections } from '../../../src/lib/app/card/sections';
+import { qrOf } from '../../../src/lib/app/connection/qr';
+import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
+import { FOOT_M } from '../../../src/lib/model';
+import { CARD_ROWS, type BoatCard } from '../../../src/lib/wire';
+
+/** Invented figures, unequal so that no two columns could be swapped unseen. */
+const card: BoatCard = {
+  on: '2031-05-30',
+  model: '1.3.0',
+  name: 'Half ounce on the heavy rod',
+  gear: '1/2 oz football, 7 ft 2 in rod, 12 lb fluorocarbon',
+  place: 'North hump',
+  units: 'imperial',
+  size: 'letter',
+  rows: [...CARD_ROWS],
+  depths_m: [15 * FOOT_M, 30 * FOOT_M],
+  out_m: 60 * FOOT_M,
+  temperature_C: 16,
+  bottom: 'sand',
+  moves: [
+    {
+      kind: 'drag',
+      tip_m: 2 * FOOT_M,
+      duration_s: 4,
+      came: [
+        [0.592, 0.021],
+        [0.559, 0.053]
+      ],
+      lifts: [false, true]
+    },
+    {
+      kind: 'lift',
+      from_hour: 9,
+      to_hour: 10,
+      duration_s: 0.5,
+      came: [[0.717, 0.073], null],
+      high: [[0.078, 0.184], null]
+    }
+  ],
+  limits: {
+    tip_m: 2 * FOOT_M,
+    out_m: [60, 42, 24].map((feet) => feet * FOOT_M),
+    count_s: [
+      [2, 3, 4],
+      [3, 5, null]
+    ]
+  },
+  falls: [
+    [15 * FOOT_M, 8, 2.9],
+    [30 * FOOT_M, 16.2, 5.8]
+  ],
+  hand: { goes: 1.5, band: 0.1, tries: 12 }
+};
+const words = (one: BoatCard) =>
+  cardSections(one).map(({ title, asks, table, lines, note }) =>
+    [
+      title,
+      asks,
+      ...(table?.head ?? []),
+      ...(table?.rows.flat() ?? []),
+      ...(lines?.flatMap(({ sign = '', says }) => [sign, says]) ?? []),
+      note ?? ''
+    ].map((text) => text.replaceAll('\u00a0', ' '))
+  );
+
+describe('a boat card', () => {
+  test('goes through its link whole, in a code that a phone reads', async () => {
+    const fragment = await cardFragment(card);
+    expect(await readCardFragment(`#${fragment}`)).toEqual(card);
+    expect(qrOf(`https://feltfoot.example.org/card#${fragment}`)).not.toBeNull();
+  });
+
+  test('names what is wrong with a link that was cut or made up', async () => {
+    const fragment = await cardFragment(card);
+    await expect(readCardFragment(fragment.slice(0, -20))).rejects.toThrow('was cut short');
+    await expect(readCardFragment('h1.abc')).rejects.toThrow('is no card');
+    const wrong = await cardFragment({ ...card, temperature_C: 400 });
+    await expect(readCardFragment(wrong)).rejects.toMatchObject({ path: 'temperature_C' });
+  });
+
+  test('says what the hand aims for, the count to drag by, and the count down', () => {
+    const said = words(card).flat();
+    expect(said).toContain('Want 1 ft, aim 8 in');
+    expect(said).toContain('count 4 for 2 ft');
+    expect(said).toContain('at no pace');
+    expect(said).toContain('16 s ± 6');
+    expect(said.some((text) => text.endsWith('may lift'))).toBe(true);
+  });
+
+  test('has the rows that were chosen, in the order of printing, and no hand that is not known', () => {
+    const few: BoatCard = { ...card, rows: ['snag', 'hand', 'moves'], hand: null };
+    expect(cardSections(few).map(({ row }) => row)).toEqual(['moves', 'snag']);
+    expect(cardSections(card).map(({ row }) => row)).toEqual([...CARD_ROWS]);
+  });
+
+  test.each(['imperial', 'metric'] as const)('speaks as a guide does in %s', (units) => {
+    const said = words({ ...card, units }).flat();
+    expect(said.flatMap((text) => [...saidWrongly(text), ...tooLong(text)])).toEqual([]);
+    // The words are in one kind of units already, so what is strange in the other is as it must be.
+    const strange = said.flatMap(strangeUnits);
+    expect(strange.filter((fault) => fault.startsWith(`other units in ${units}:`))).toEqual([]);
+  });
+});
