@@ -19,7 +19,14 @@ function saidByCode(source: string): string[] {
   return [...code.matchAll(/(['`])([A-Z][^'`\n]* [^'`\n]*[.:?])\1/g)].map(([, , said]) => said);
 }
 
-const files = ['src/lib/app', 'src/routes', 'src/lib/sandbox'].flatMap((room) =>
+/** Errors that a server tells are read, too, and so is what a schema says of a field. */
+const files = [
+  'src/lib/app',
+  'src/routes',
+  'src/lib/sandbox',
+  'src/lib/server',
+  'src/lib/wire'
+].flatMap((room) =>
   readdirSync(room, { recursive: true, encoding: 'utf8' }).map((file) => join(room, file))
 );
 const read = (ending: string) =>

@@ -17,53 +17,53 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   'the-clock': {
     item: 'hour-of-most-travel',
-    hint: 'In which hour does the tip go straight away from the jig, and in which across?'
+    hint: 'Which hour takes the tip straight away from the jig, and which one across?'
   },
   'one-foot': {
     item: 'bait-way-of-slow-drag',
-    hint: 'Think of the rope on the floor again. Is anything here that a slow pull would mind?'
+    hint: 'Think of the rope on the floor again. Does anything here change a slow pull?'
   },
   'your-hands-ruler': {
     item: 'ruler-bias',
-    hint: 'Are the ten apart from each other, or only from the target?'
+    hint: 'Are the ten scattered, or all off to the same side?'
   },
   slack: { item: 'slack-hop', hint: 'What has to happen before a quick lift reaches the jig?' },
   'weight-and-depth': {
     item: 'weight-and-pace',
-    hint: 'Which are down in time? Of those, which pull leaves it lying?'
+    hint: 'Which are down in time? Then: which pull leaves it on bottom?'
   },
   speed: {
     item: 'lift-limit',
-    hint: 'Two of them may hold. Begin with the most hasty, and ask whether a jig sinks that fast.'
+    hint: 'Start with the quickest. Does a jig sink that fast?'
   },
   'feeling-rocks': {
     item: 'pace-limit',
-    hint: 'Begin with the most hasty, and ask whether a jig sinks that fast.'
+    hint: 'Start with the quickest. Does a jig sink that fast?'
   },
   hops: {
     item: 'fault-of-hops',
-    hint: 'Look at the mark of the jig: solid when it lies, open when it is clear.'
+    hint: 'Watch the jig’s mark: solid on bottom, open when it’s clear.'
   },
   'stroke-and-fall': {
     item: 'stroke-pendulum',
-    hint: 'A tight line and a jig that sinks: what did they do together a moment ago?'
+    hint: 'A tight line and a sinking jig: what did they do a minute ago?'
   },
   'line-and-rod': {
     item: 'line-stretch',
-    hint: 'A hop is short. What is the first part of it spent on?'
+    hint: 'A hop is short. What does the first part of it go into?'
   },
   'reading-bottoms': {
     item: 'bottom-slow',
-    hint: 'When does the jig meet every small thing on its way?'
+    hint: 'When does the jig touch every small thing?'
   },
   'bite-or-bottom': {
     item: 'snag-or-fish',
-    hint: 'What did we say of what swims while the rod is still?'
+    hint: 'What moves while the rod is still?'
   },
-  snags: { item: 'snag-first', hint: 'What did pulling do to the hook a moment ago?' },
+  snags: { item: 'snag-first', hint: 'What did pulling do to the hook a minute ago?' },
   'season-and-mood': {
     item: 'season-retrieve',
-    hint: 'How quick is a fish at this temperature?'
+    hint: 'How far will a fish move at this temperature?'
   },
   rigging: {
     item: 'rig-trailer',
@@ -83,10 +83,10 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   offshore: {
     item: 'deep-count',
-    hint: 'Does a jig go on speeding up as it sinks?'
+    hint: 'Does a jig keep speeding up as it sinks?'
   },
   'a-morning': {
     item: 'morning-choice',
-    hint: 'Two things are known. One asks for a hand that feels, the other for one with patience.'
+    hint: 'You know two things. One asks you to feel, the other to wait.'
   }
 };

@@ -28,7 +28,7 @@ const FOR_TWO: Words = {
   steps: [
     'Tap, pull softly, or do nothing, in any order.',
     'The client says what it is, then answers with the rod.',
-    'Twenty times. Count what was missed and what was imagined.'
+    'Twenty times. Count the misses and the false alarms.'
   ]
 };
 
@@ -51,7 +51,7 @@ export function planDayOf(
   return [
     drill('safety', {
       title: 'Safety talk',
-      why: 'First, whoever it is.',
+      why: 'First, every time, with every client.',
       least: 6,
       grows: 0,
       rank: 0
@@ -82,7 +82,7 @@ export function planDayOf(
       'bite-or-bottom',
       {
         title: 'Bite or bottom',
-        why: 'A bite taken for a snag is a fish lost.',
+        why: 'Take a bite for a snag and you lose the fish.',
         least: 8,
         grows: 1,
         rank: isSnaggy ? 8 : 7
@@ -92,15 +92,15 @@ export function planDayOf(
     drill('snags', {
       title: 'A snag, on purpose',
       why: isSnaggy
-        ? `There is ${conditions.ground} down there: it will hang.`
-        : 'Better tried before it matters.',
+        ? `There is ${conditions.ground} down there: you’ll hang up.`
+        : 'Try it before it costs you a jig.',
       least: 5,
       grows: 0,
       rank: isSnaggy ? 4 : 8
     }),
     {
       title: 'The client chooses, and says why',
-      why: 'What one can explain, one keeps.',
+      why: 'If you can explain it, you’ll keep it.',
       needs: [],
       steps: [
         'Weight, retrieve and pace for this place: the client names them, with a reason each.'
@@ -112,7 +112,7 @@ export function planDayOf(
     },
     {
       title: 'Write the log',
-      why: 'One strength, one fault, and the day of the next look.',
+      why: 'One strength, one fault, and when you’ll check again.',
       needs: ['The lines at the end of this sheet'],
       steps: ['Together, before anything is packed.'],
       lesson: 'a-morning',
