@@ -33,6 +33,28 @@ describe('a start is at rest', () => {
     }
   );
 
+  test.each([-8, 0, 4, 8])(
+    'where the pieces of a straight slope of %d° meet changes nothing',
+    (deg) => {
+      const slope = Math.tan((deg * Math.PI) / 180);
+      const lifted = (x_m: number[]) => {
+        const { travel_m, trace } = simulate({
+          ...CAST,
+          water: { depth_m: 6 },
+          bottom: { profile: { x_m, z_m: x_m.map((x) => -6 + slope * (x - 20)) } },
+          bait: { mass_kg: 0.0283 },
+          start: { bait_x_m: 20, slack_m: 0.02 },
+          move: { kind: 'lift', from_deg: 0, to_deg: 60, duration_s: 1 }
+        });
+        return [travel_m, trace.bait_x_m[0], trace.tip_tension_N[0]];
+      };
+      const whole = lifted([0, 45]);
+      // Under the bait and just beside it; the same surface, so the same but for rounding.
+      for (const pieces of [lifted([0, 20, 45]), lifted([0, 19.999, 45])])
+        pieces.forEach((value, i) => expect(value).toBeCloseTo(whole[i], 5));
+    }
+  );
+
   test('nothing moves while nothing is done, without slack too', () => {
     const { travel_m } = simulate({
       ...CAST,

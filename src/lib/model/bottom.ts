@@ -224,7 +224,8 @@ class ShapedBottom implements Bottom {
       const other = hit.bodyA === this.bait ? hit.bodyB : hit.bodyA;
       const piece = this.pieceOf.get(other.id);
       if (piece !== undefined) {
-        out.push(this.groundContact(piece, x_m, centreZ));
+        const contact = this.groundContact(piece, x_m, centreZ);
+        if (contact) out.push(contact);
         continue;
       }
       const away =
@@ -240,32 +241,37 @@ class ShapedBottom implements Bottom {
     }
   }
 
-  /** Nearest point of a piece's upper edge: right at ridges too, where a plane would be too wide. */
-  private groundContact(piece: number, x: number, z: number): Contact {
+  /** Place along a piece's upper edge, as a share of it, that is nearest to a point; beyond its ends too. */
+  private shareAlong(piece: number, x: number, z: number): number {
     const { x_m, z_m } = this.ground;
     const dx = x_m[piece + 1] - x_m[piece];
     const dz = z_m[piece + 1] - z_m[piece];
-    const along = ((x - x_m[piece]) * dx + (z - z_m[piece]) * dz) / (dx * dx + dz * dz);
-    const share = Math.min(Math.max(along, 0), 1);
-    const awayX = x - (x_m[piece] + share * dx);
-    const awayZ = z - (z_m[piece] + share * dz);
-    const distance = Math.hypot(awayX, awayZ);
-    const length = Math.hypot(dx, dz);
-    const isAbove = dx * awayZ - dz * awayX > 0;
-    if (share !== along && isAbove && distance > 1e-9) {
-      return {
-        nx: awayX / distance,
-        nz: awayZ / distance,
-        gap_m: distance - this.radius_m,
-        stone: GROUND
-      };
+    return ((x - x_m[piece]) * dx + (z - z_m[piece]) * dz) / (dx * dx + dz * dz);
+  }
+
+  /**
+   * Contact with a piece's face, or where a ridge ends it with the ridge, told by the piece behind it. Null
+   * where the next piece is nearer than the corner that they share: a bait at a joint of straight ground
+   * touches one surface, and the corner would hold it as if the ground were level there.
+   */
+  private groundContact(piece: number, x: number, z: number): Contact | null {
+    const { x_m, z_m } = this.ground;
+    const dx = x_m[piece + 1] - x_m[piece];
+    const dz = z_m[piece + 1] - z_m[piece];
+    const awayX = x - x_m[piece];
+    const awayZ = z - z_m[piece];
+    const share = this.shareAlong(piece, x, z);
+    if (share > 1) return null;
+    if (share < 0) {
+      const distance = Math.hypot(awayX, awayZ);
+      const isRidge = piece > 0 && this.shareAlong(piece - 1, x, z) > 1 && distance > 1e-9;
+      if (!isRidge) return null;
+      const [nx, nz] = [awayX / distance, awayZ / distance];
+      return { nx, nz, gap_m: distance - this.radius_m, stone: GROUND };
     }
-    return {
-      nx: -dz / length,
-      nz: dx / length,
-      gap_m: (isAbove ? distance : -distance) - this.radius_m,
-      stone: GROUND
-    };
+    const length = Math.hypot(dx, dz);
+    const [nx, nz] = [-dz / length, dx / length];
+    return { nx, nz, gap_m: awayX * nx + awayZ * nz - this.radius_m, stone: GROUND };
   }
 }
 
