@@ -9,6 +9,8 @@ import {
   type ScenarioInput
 } from '../../src/lib/model';
 import { baitWith, lineWith, NO_BOTTOM, rigOf } from '../published/rig';
+import { stepErrorOf } from './steps';
+import { waitCase } from './waits';
 
 const BASE: ScenarioInput = {
   water: { depth_m: 4 },
@@ -66,6 +68,18 @@ describe('the stepping scheme', () => {
     expect(Math.min(...orders), `errors ${errors.join(', ')}`).toBeGreaterThan(1.7);
     expect(Math.max(...orders)).toBeLessThan(2.3);
   });
+
+  // Slow sweeps that take up slack, where dry line comes tight by itself; npm run check:steps takes forty.
+  test.each([318, 323, 331].map((n) => [waitCase(n).name, waitCase(n).scenario] as const))(
+    'loses little by steps that follow the motion: %s',
+    (_name, scenario) => {
+      const { travel, height, pull } = stepErrorOf(scenario);
+      // What the model aims at: 1 % of a travel, 2 % of a height and of a pull.
+      expect(travel).toBeLessThan(0.01);
+      expect(height).toBeLessThan(0.02);
+      expect(pull).toBeLessThan(0.02);
+    }
+  );
 
   test('makes no energy: with the tip held, none of what a jerk put in comes back as more', () => {
     const line = lineWith({

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { MODEL_VERSION } from '../../src/lib/model';
 import { attitudeOf, jigOf } from './attitude';
 import { AS_SAID, drawsOf, jointFit, TRADE_CASES } from './trade-cases';
 import {
@@ -11,9 +12,23 @@ import {
   holdingLine,
   unplaned
 } from './trade-table';
+import { modelItems, planingSections, tradeFigures, withItems, withSections } from './trade-words';
 
 const text = readFileSync('docs/trade-check.md', 'utf8');
 const document = text.split('\n');
+
+test('docs/trade-check.md is of this version of the model: if not, npm run trade-check', () => {
+  expect(text).toContain(`with model ${MODEL_VERSION}.`);
+});
+
+test('docs/planing.md and docs/model.md say what the table says: if not, npm run trade-check', () => {
+  const figures = tradeFigures(text);
+  const [planing, model] = ['planing', 'model'].map((name) =>
+    readFileSync(`docs/${name}.md`, 'utf8')
+  );
+  expect(withSections(planing, planingSections(figures))).toBe(planing);
+  expect(withItems(model, modelItems(figures))).toBe(model);
+});
 
 /** Rows of the table that are cheap to make again; the whole is a minute of `npm run trade-check`. */
 const REMADE = ['f2', 'g2'];

@@ -37,7 +37,7 @@ export type RodBend = { stiffness_N_m: number; damping_N_s_m: number } | null;
  * is solved exactly (bait-contact.ts).
  */
 /** Pieces whose pull was taken for slack, or slack for pull, by more than this are solved again, N. */
-const SLACK_TOLERANCE_N = 0.1;
+const SLACK_TOLERANCE_N = 0.01;
 /** Nodes taken for clear of the bottom, or for borne by it, are solved again when off by more, m. */
 const BED_TOLERANCE_M = 2e-5;
 /** Time in which a soft bottom has closed over a resting bait to 63 %, s (common practice, no source). */
