@@ -55,6 +55,7 @@ test('the addresses and pages of a guide’s are found', () => {
     '/clinic/[id]/summary',
     '/guide/[id]',
     '/guide/[id]/[client]',
+    '/guide/clients',
     '/guide/new',
     '/guide/plan'
   ]);
