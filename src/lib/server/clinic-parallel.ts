@@ -87,6 +87,6 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   'a-morning': {
     item: 'morning-choice',
-    hint: 'You know two things. One asks you to feel, the other to wait.'
+    hint: 'You know two things about this spot. What does each of them ask for?'
   }
 };
