@@ -132,11 +132,11 @@ const SESSION = {
 const BEYOND = {
   b: 'travel by weight',
   c1: 'the lift’s height of 1/4 oz',
-  c2: 'that of 3/4 oz',
+  c2: 'the lift’s height of 3/4 oz',
   f1: 'a fast sweep of 3/4 oz',
-  f3: 'one of 1/4 oz',
+  f3: 'a fast sweep of 1/4 oz',
   g1: 'an easy sweep of 1/4 oz in shallow water',
-  g2: 'one in deeper water'
+  g2: 'an easy sweep of 1/4 oz in deeper water'
 };
 
 /** Items of the list of known faults in docs/model.md, by their first words. */
