@@ -1,5 +1,6 @@
 import { isOffBottom } from '$lib/model';
 import { BED_PX, WORDS_PX } from '../close-up';
+import { formatSpeed } from '$lib/scoring';
 import type { Ink } from '../palette';
 import { PACE_S, type Backdrop, type Moment } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
@@ -9,6 +10,9 @@ import { setFigures } from './type';
 
 /** The bottom's shape is followed in steps of so many pixels. */
 const STEP_PX = 6;
+/** The pace's bar and its words, parts of the way down the bed. */
+const BAR_PART = 0.78;
+const LABEL_PART = 0.36;
 /** How much the band of heights tints the water, 0–1. */
 const TINT = 0.1;
 /** Pips that count hops: radius, and distance from one to the next, px. */
@@ -104,7 +108,8 @@ function drawPace(
   const [start, slow, fast] = [0, slow_m_s, fast_m_s].map((m_s) =>
     placeOf(view, stage, PACE_S * m_s)
   );
-  const y = pixelY(view, stage.bait.z_m) + 0.6 * BED_PX;
+  const floor = pixelY(view, stage.bait.z_m);
+  const y = floor + BAR_PART * BED_PX;
   context.beginPath();
   for (const x of slow_m_s > 0 ? [start, slow, fast] : [start, fast]) {
     context.moveTo(x, y - 5);
@@ -118,11 +123,13 @@ function drawPace(
   context.moveTo(slow, y);
   context.lineTo(fast, y);
   context.stroke();
-  setFigures(context, ink, { px: 14, weight: 600, align: 'left' });
+  // Over the bar, from where the bait lies: beyond it stands what is to be reached.
+  const most = `max ${formatSpeed(fast_m_s, stage.units)}`;
+  setFigures(context, ink, { px: 12, weight: 600, align: 'left' });
   context.strokeStyle = ink.bed;
-  const at = Math.min(fast + 8, view.width - 44);
-  context.strokeText('in 1 s', at, y);
-  context.fillText('in 1 s', at, y);
+  const label = floor + LABEL_PART * BED_PX;
+  context.strokeText(most, start + 3, label);
+  context.fillText(most, start + 3, label);
 }
 
 /** A pip for each hop that is asked, filled as it is done; those too many are crossed. */
