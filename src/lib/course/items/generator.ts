@@ -10,6 +10,8 @@ export interface Generator {
   objective: string;
   /** Why it has fewer than 200 different questions in 1,000 seeds, where it has. */
   few?: string;
+  /** Place of the key for a seed that the number of options divides; dealt in `generators/index.ts`. */
+  begins?: number;
   /** One attempt. Null where the draw makes no fair question: it is then drawn again. */
   make: (random: Random) => ItemDraft | null;
 }
@@ -25,21 +27,20 @@ export function generate(generator: Generator, seed: number): Item {
     const random = seededRandom(seed * MOST_ATTEMPTS + attempt + 1e6 * numberOf(generator.id));
     const draft = generator.make(random);
     if (draft === null) continue;
-    const { id: source, kind, objective } = generator;
-    return { source, seed, kind, objective, ...draft, answer: placed(draft.answer, source, seed) };
+    const { id: source, kind, objective, begins = 0 } = generator;
+    const answer = placed(draft.answer, seed + begins);
+    return { source, seed, kind, objective, ...draft, answer };
   }
   throw new RangeError(`${generator.id}: no fair question for seed ${seed}`);
 }
 
-/** Puts the key in each place equally often as seeds go on; the others keep their drawn order. */
-function placed(answer: ItemDraft['answer'], source: string, seed: number): ItemDraft['answer'] {
+/** Puts the key in each place in turn; the others keep their drawn order. */
+function placed(answer: ItemDraft['answer'], turn: number): ItemDraft['answer'] {
   if (answer.form !== 'choose') return answer;
   const { options, key } = answer;
   const others = options.filter(({ id }) => id !== key);
   const right = options.filter(({ id }) => id === key);
-  // Where a generator begins is spread like chance: all questions of one sheet have one seed.
-  const begin = Math.floor(seededRandom(numberOf(source))() * options.length);
-  others.splice((seed + begin) % options.length, 0, ...right);
+  others.splice(turn % options.length, 0, ...right);
   return { ...answer, options: others };
 }
 

@@ -1,3 +1,5 @@
+import { seededRandom } from '../../../model';
+import { shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { falls } from './falls';
 import { faults } from './faults';
@@ -9,7 +11,7 @@ import { rows } from './rows';
 import { season } from './season';
 import { ways } from './ways';
 
-export const GENERATORS: readonly Generator[] = [
+const written: readonly Generator[] = [
   ...markGenerators,
   ...falls,
   ...orders,
@@ -20,3 +22,19 @@ export const GENERATORS: readonly Generator[] = [
   ...season,
   ...ways
 ];
+
+/** Three options a question: whoever takes one place all through a sheet is right a third of the time. */
+const PLACES = 3;
+/** Any number will do; another deals the places of all questions anew. */
+const DEALT_BY = 5;
+
+/** Where each generator begins: every place as often, in an order that nobody foresees. */
+const begins = shuffled(
+  seededRandom(DEALT_BY),
+  written.map((_, i) => i % PLACES)
+);
+
+export const GENERATORS: readonly Generator[] = written.map((one, i) => ({
+  ...one,
+  begins: begins[i]
+}));
