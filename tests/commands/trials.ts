@@ -48,7 +48,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   },
   'npm run dev': { given: '-- --port 0', says: /ready in/, serves: /Local:\s+(http:\S+\d)/ },
   'npm run lint': { given: '-- src/lib/model/units.ts', says: /no dependency violations/ },
-  'npm run format': { given: '-- src/lib/model/units.ts', says: /units\.ts .*\(unchanged\)/ },
+  'npm run format': { given: '-- src/lib/model/units.ts', says: /units\.ts.*\(unchanged\)/ },
   'npm run test:unit': { given: '-- tests/practice/error-scores.test.ts', says: /3 passed/ },
   'npm run test:browser': { given: '-- tests/app/quiz/End.svelte.test.ts', says: /2 passed/ },
   'npm run test:e2e': {
