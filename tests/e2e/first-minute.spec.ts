@@ -113,7 +113,7 @@ for (const size of SIZES) {
       await expect(result).toBeVisible(LONG);
       // The rod has done its work: its bar gives the result the room.
       await inSight(place, ['.task', 'figure.bottom', '.result .number', '.result .change']);
-      await expect(place.locator('.bar')).toHaveCount(0);
+      await expect(place.locator('.bar')).toBeHidden();
       const again = result.getByRole('button', { name: 'Try again' });
       const onward = result.getByRole('button', { name: 'Next: Exactly two feet' });
       await expect(again).toBeInViewport({ ratio: 1 });

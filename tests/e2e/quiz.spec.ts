@@ -124,7 +124,8 @@ test.describe('without a connection', () => {
       await report(page, 'I guessed').click();
       await expect(told(page)).toBeFocused();
       await page.reload();
-      await expect(page.getByText('1 of 7')).toBeVisible(WORKED_OUT);
+      // The day's count goes on, with what is left of it.
+      await expect(page.getByText('2 of 8')).toBeVisible(WORKED_OUT);
       await page.goto('/standing');
       await expect(page.getByText(/[01] of 1 right/)).toBeVisible();
     }
