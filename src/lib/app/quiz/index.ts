@@ -1,12 +1,11 @@
 export { default as End } from './End.svelte';
-export { default as PullTrace } from './PullTrace.svelte';
+export { default as PaperQuiz } from './PaperQuiz.svelte';
 export { default as Question } from './Question.svelte';
 export { makeItem } from './make-item';
 export { QUESTIONS } from './questions';
 export { QuizRun } from './quiz-run.svelte';
 export { REPORT_WORDS } from './report-words';
-export { marksOf, said } from './ruler-marks';
-export { keyWords, letter, type Numbered, questionsOn, seedFrom, SHEET_SIZE } from './sheet';
+export { said } from './ruler-marks';
 export { bySoonest, standingWords } from './standing-words';
 export { rowsOf } from './statistics-rows';
 export { wantedOf } from './wanted';
