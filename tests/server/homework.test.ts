@@ -12,6 +12,7 @@ import {
 } from '../../src/lib/server/assignments';
 import { enter, forgetClient } from '../../src/lib/server/clients';
 import { takeSent } from '../../src/lib/server/homework';
+import { partsOf } from '../../src/lib/app/homework/parts';
 import { clientProgressOf } from '../../src/lib/server/progress';
 import { standingsOf } from '../../src/lib/server/standing';
 import { createSpace, guideOf, startSession, type Guide } from '../../src/lib/server/spaces';
@@ -99,7 +100,10 @@ describe('homework', () => {
     await takeSent(store.db, other.share, phone, drags, NOW, 'a home');
     const [progress] = await clientProgressOf(store.db, other);
     expect(progress.lawn).toMatchObject({ meant_m: 0.3048, sets: [{ moved_m }] });
-    expect((await standingsOf(store.db, other))[0].counts.at(-1)).toEqual({
+    const { counts } = (await standingsOf(store.db, other))[0];
+    // The same order as on the phone, whose page and the guide's grid name the parts by it.
+    expect(counts.map(({ of }) => of)).toEqual(partsOf(task, []).map(({ of }) => of));
+    expect(counts.at(-1)).toEqual({
       made: 1,
       good: null,
       of: 1

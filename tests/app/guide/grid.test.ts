@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { partsOf } from '../../../src/lib/app/homework/parts';
+import { sampleTask } from '../../server/samples';
 import { cellText, gridOf, type GridHomework } from '../../../src/lib/app/guide/grid';
 import type { PartCount } from '../../../src/lib/wire';
 
@@ -46,6 +48,17 @@ describe('the grid of clients', () => {
     expect(blocks[1].rows[0].cells).toEqual([part(5, 1, 8), part(8, 8, 8), part(0, 0, 8)]);
     expect(blocks[1].clients).toEqual(['a2', 'a1', 'a3']);
   });
+});
+
+test('names parts in the order in which a client’s phone has them', () => {
+  const asked = { ...sampleTask, objectives: ['slack', 'mood'], lawn: { meant_m: 0.3 } };
+  const { blocks } = gridOf([{ id: 'c', task: asked, standings: [] }], named);
+  const phone = partsOf(asked, []).map(({ kind, id }) => {
+    if (kind === 'lesson') return `Lesson: ${id.toUpperCase()}`;
+    if (kind === 'questions') return `Questions: of ${id}`;
+    return kind === 'lawn' ? 'Ten on the lawn' : asked.challenges[0].title;
+  });
+  expect(blocks[0].rows.map(({ title }) => title)).toEqual(phone);
 });
 
 test.each([
