@@ -124,7 +124,7 @@ export const features = {
     because: 'gear is tested without a lesson, a try or a guide'
   },
   lesson: {
-    may: ['shell', 'try'],
+    may: ['shell', 'try', 'record', 'gear'],
     because: 'a lesson is done without a guide, a question or a server'
   },
   quiz: {
@@ -132,7 +132,7 @@ export const features = {
     because: 'a question is asked alike in a review, in homework and in a clinic'
   },
   ruler: {
-    may: ['shell', 'try', 'record'],
+    may: ['shell', 'try', 'record', 'gear'],
     because: 'a hand is described from tries, whoever asked for them'
   },
   card: {
@@ -144,7 +144,7 @@ export const features = {
     because: 'a clip is measured without a lesson, a try or a server'
   },
   water: {
-    may: ['shell', 'try', 'gear'],
+    may: ['shell', 'try', 'record', 'gear'],
     because: 'free practice has no task'
   },
   homework: {

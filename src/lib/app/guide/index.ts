@@ -1,3 +1,6 @@
+export { default as SpacePage } from './SpacePage.svelte';
+export { default as SetHomework } from './SetHomework.svelte';
+export { default as ClientPage } from './ClientPage.svelte';
 export { type PlanRequest, type OwnGear, planRequestIn, clientIn, gearFor } from './asked';
 export { clientReport, clientRuler } from './client-report';
 export { default as ClientList } from './ClientList.svelte';

@@ -1,3 +1,4 @@
+export { default as HomeworkByLink } from './HomeworkByLink.svelte';
 export { adviceWords, errorWords } from './advice';
 export { default as AskedList } from './AskedList.svelte';
 export { default as Build } from './Build.svelte';

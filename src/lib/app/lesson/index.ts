@@ -1,3 +1,4 @@
+export { default as LessonPage } from './LessonPage.svelte';
 export { default as About } from './About.svelte';
 export { default as Feel } from './Feel.svelte';
 export { default as Field } from './Field.svelte';

@@ -1,3 +1,5 @@
+export { default as StandingPage } from './StandingPage.svelte';
+export { default as ReviewPage } from './ReviewPage.svelte';
 export { default as End } from './End.svelte';
 export { default as PaperQuiz } from './PaperQuiz.svelte';
 export { default as Question } from './Question.svelte';

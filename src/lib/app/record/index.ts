@@ -1,3 +1,4 @@
+export { default as RecordPage } from './RecordPage.svelte';
 export { default as Erase } from './Erase.svelte';
 export { default as Trouble } from './Trouble.svelte';
 export { default as TryList } from './TryList.svelte';

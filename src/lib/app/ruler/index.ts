@@ -1,3 +1,5 @@
+export { default as DrillsPage } from './DrillsPage.svelte';
+export { default as RulerPage } from './RulerPage.svelte';
 export { default as RulerPlot } from './RulerPlot.svelte';
 export { default as Series } from './Series.svelte';
 export { marksSoFar } from './marks';

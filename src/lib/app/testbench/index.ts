@@ -1,3 +1,4 @@
+export { default as TestBench } from './TestBench.svelte';
 export { default as SessionEditor } from './SessionEditor.svelte';
 export { demoSession, newTestSession } from './new-session';
 export { openSessionFile, sessionFile, sessionTable } from './session-file';

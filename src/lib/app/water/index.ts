@@ -1,3 +1,6 @@
+export { default as ComparePage } from './ComparePage.svelte';
+export { default as Retrieves } from './Retrieves.svelte';
+export { default as FreePractice } from './FreePractice.svelte';
 export { type Differing, FIRST_PAIRS, movesToCompare, comparedSideOf, variantsOf } from './choices';
 export { challengeAt, shownRetrieves } from './shown';
 export {

@@ -1,0 +1,53 @@
+import { gearNamed, setupWith } from '$lib/app/gear';
+import { simulate, type Result, type RodInput } from '$lib/model';
+import type { Outfit } from '$lib/wire';
+import {
+  comparable,
+  firstWater,
+  HOLD_S,
+  loadWater,
+  saveWater,
+  withStandardGear,
+  withTry,
+  type KeptWater,
+  type WaterTry
+} from './water';
+
+/** Free practice as it stands; each change is kept in this browser. */
+export class OwnWater {
+  water = $state.raw<KeptWater>(firstWater());
+  /** Whether the browser had room for the last change. */
+  isKept = $state(true);
+  /** Running the model again for every stroke of the hand would be felt. */
+  readonly #results = new WeakMap<WaterTry, Result>();
+  readonly ghosts = $derived(comparable(this.water).map((kept) => this.#resultOf(kept)));
+
+  open(): void {
+    this.water = loadWater(localStorage);
+  }
+
+  keep(change: Partial<KeptWater>): void {
+    this.water = { ...this.water, ...change };
+    this.isKept = saveWater(localStorage, this.water);
+  }
+
+  add(input: RodInput, result: Result): void {
+    const next = withTry(this.water, input);
+    this.#results.set(next.tries[next.tries.length - 1], result);
+    this.keep(next);
+  }
+
+  /** @param id of one of the outfits; undefined for the gear that practice begins with */
+  takeGear(id: string | undefined, outfits: readonly Outfit[]): void {
+    const { setup } = this.water;
+    const gear = gearNamed(id, outfits);
+    this.keep({ setup: gear ? setupWith(setup, gear) : withStandardGear(setup) });
+  }
+
+  #resultOf(kept: WaterTry): Result {
+    const { setup, input } = kept;
+    const result = this.#results.get(kept) ?? simulate({ ...setup, move: input, hold_s: HOLD_S });
+    this.#results.set(kept, result);
+    return result;
+  }
+}
