@@ -1,11 +1,4 @@
-import {
-  recordScenario,
-  ScenarioError,
-  type Move,
-  type RecordedRun,
-  type RodAngles,
-  type Setup
-} from '$lib/model';
+import { recordScenario, ScenarioError, type Move, type RecordedRun } from '$lib/model';
 import type { Guess, Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { trySummaryOf } from './events';
@@ -17,11 +10,12 @@ import { Hand } from './hand';
 import { LiveTry, ONLY_TOUCHED, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';
 import { NOTHING_YET, readoutOf, type Readout } from './readout';
-import { movedAngle, ROD_LIMITS, type Plane } from './rod-angles';
+import { movedAngle, ROD_LIMITS } from './rod-angles';
 import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
+import { isSameTask, type TryTask } from './try-task';
 
 /**
  * The model runs this far behind the clock on the wall, ms: pointer events come in bundles once a
@@ -33,15 +27,6 @@ const IDLE_MS = 600;
 /** Numbers change this often at most, ms: faster cannot be read. */
 const READOUT_MS = 90;
 const TICK_MS = 10;
-
-export interface TryTask {
-  readonly setup: Setup;
-  readonly plane: Plane;
-  readonly start: RodAngles;
-  readonly hold_s: number;
-  /** A rest of hand and bait shorter than this belongs to the try, s. */
-  readonly longest_pause_s: number;
-}
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
 export class TrySession {
@@ -84,7 +69,7 @@ export class TrySession {
 
   /** Puts out gear and water for a new try; the same again leaves the try in progress alone. */
   prepare(task: TryTask): void {
-    if (this.task && isSame(this.task, task)) return;
+    if (this.task && isSameTask(this.task, task)) return;
     this.task = task;
     this.again();
   }
@@ -129,21 +114,20 @@ export class TrySession {
 
   /** Held keys or buttons turn the rod up (1), down (−1) or not (0). */
   turn(t_ms: number, direction: -1 | 0 | 1): void {
-    if (this.phase === 'showing') {
-      if (direction === 0) return;
-      this.again();
-    }
-    this.live?.hand.turn(t_ms, direction);
-    this.feel(t_ms);
+    this.hold('hand', t_ms, direction);
   }
 
   /** Held keys or buttons take line in (1), give it (−1) or let the reel stand (0). */
   reel(t_ms: number, direction: -1 | 0 | 1): void {
+    this.hold('reel', t_ms, direction);
+  }
+
+  private hold(what: 'hand' | 'reel', t_ms: number, direction: -1 | 0 | 1): void {
     if (this.phase === 'showing') {
       if (direction === 0) return;
       this.again();
     }
-    this.live?.reel.turn(t_ms, direction);
+    this.live?.[what].turn(t_ms, direction);
     this.feel(t_ms);
   }
 
@@ -309,9 +293,4 @@ export class TrySession {
     }
     this.wasTouching = isTouching;
   }
-}
-
-function isSame(a: TryTask, b: TryTask): boolean {
-  const parts = ['setup', 'plane', 'start', 'hold_s', 'longest_pause_s'] as const;
-  return parts.every((part) => a[part] === b[part]);
 }

@@ -1,13 +1,5 @@
 import type { Challenge } from '$lib/scoring';
-import {
-  ask,
-  deliver,
-  isPassing,
-  type OutboxEntry,
-  Refused,
-  RETRY_MS,
-  wordsFor
-} from '$lib/app/connection';
+import { ask, isPassing, Refused, RETRY_MS, wordsFor } from '$lib/app/connection';
 import { newId, now } from '$lib/app/record';
 import { tryRuns } from '$lib/app/try';
 import { followFeed } from './follow';
@@ -25,6 +17,7 @@ import {
   withRefused,
   withTaken
 } from './place';
+import { PlaceSender } from './place-sender';
 import { revealedIn } from './revealed-answer';
 import {
   type ClinicSubmission,
@@ -39,9 +32,6 @@ import {
 
 /** No such room, or it is over and this phone was not in it. */
 const GONE = [404, 410];
-/** The server does not know this seat. */
-const NOT_ADMITTED = 403;
-
 /** A phone in a clinic. What it answers is sent until it is acknowledged or the round is closed. */
 export class Participant {
   view = $state.raw<PhoneView | null>(null);
@@ -62,9 +52,14 @@ export class Participant {
   onanswered: (made: StoredAnswer) => void = () => {};
 
   #stop = () => {};
-  #isSending = false;
   #joining = '';
   #isForgetting = false;
+  readonly #sender = new PlaceSender({
+    tokens: () => [this.place, ...this.others].flatMap((one) => one?.token ?? []),
+    placeOf: (token) => (this.#isForgetting ? undefined : this.#placeOf(token)),
+    isStaying: (token) => this.#isStaying(token),
+    settle: (...settled) => this.#settle(...settled)
+  });
 
   /** Takes the seat that this browser has, if any. @returns how to stop */
   open(code: string | null): () => void {
@@ -73,7 +68,7 @@ export class Participant {
     else if (last) void this.#enter(last);
     const timer = setInterval(() => {
       if (this.coming) void this.#enter(this.coming);
-      void this.#send();
+      void this.#sender.send();
     }, RETRY_MS.clinic);
     return () => {
       clearInterval(timer);
@@ -121,7 +116,7 @@ export class Participant {
         (view) => this.#show(view),
         (isConnected) => (this.isConnected = isConnected)
       );
-      void this.#send();
+      void this.#sender.send();
     } catch (error) {
       this.coming = isPassing(error) ? place : null;
       this.trouble = error instanceof TypeError ? '' : wordsFor(error);
@@ -237,50 +232,12 @@ export class Participant {
   #answer(answer: ClinicSubmission): void {
     if (!this.place) return;
     this.#keep(withAnswer(this.place, answer));
-    void this.#send();
-  }
-
-  /** What waits for this clinic, then for the others of this phone. */
-  async #send(): Promise<void> {
-    if (this.#isSending) return;
-    this.#isSending = true;
-    const tokens = [this.place, ...this.others].flatMap((one) => one?.token ?? []);
-    for (const token of tokens) await this.#sendOf(token);
-    this.#isSending = false;
-  }
-
-  async #sendOf(token: string): Promise<void> {
-    const next = () => {
-      const place = this.#isForgetting ? undefined : this.#placeOf(token);
-      const [sent] = place?.unsent ?? [];
-      return sent && ({ sent, state: 'waiting' } as OutboxEntry<ClinicSubmission>);
-    };
-    const code = this.#placeOf(token)?.code;
-    if (!code) return;
-    await deliver(
-      next,
-      (answer) => this.#sendOne(code, token, answer),
-      ({ sent, state, why = '' }) => this.#settle(token, sent, state === 'refused' ? why : null)
-    );
+    void this.#sender.send();
   }
 
   #placeOf(token: string): Place | undefined {
     if (this.place?.token === token) return this.place;
     return this.others.find((one) => one.token === token);
-  }
-
-  async #sendOne(code: string, token: string, answer: ClinicSubmission): Promise<unknown> {
-    const path = `/api/clinic/${code}`;
-    const send = () => ask('POST', `${path}/answer`, { token, answer });
-    try {
-      return await send();
-    } catch (error) {
-      const isUnknown = error instanceof Refused && error.status === NOT_ADMITTED;
-      if (!isUnknown || !this.#isStaying(token)) throw error;
-      // The store was put back as it was before this phone came in.
-      await ask('POST', `${path}/join`, { token });
-      return send();
-    }
   }
 
   /** Not where all was just deleted, here or in another window: a seat would bring it back. */
