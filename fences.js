@@ -115,10 +115,6 @@ export const features = {
     may: ['shell', 'record'],
     because: 'a rod, a line and a jig are the same wherever they are chosen'
   },
-  explore: {
-    may: ['shell', 'record', 'gear'],
-    because: 'a chart is of gear and water, and of nobody’s tries'
-  },
   testbench: {
     may: ['shell', 'record', 'gear'],
     because: 'gear is tested without a lesson, a try or a guide'
@@ -144,8 +140,12 @@ export const features = {
     because: 'a clip is measured without a lesson, a try or a server'
   },
   water: {
-    may: ['shell', 'try', 'record', 'gear'],
+    may: ['shell', 'connection', 'try', 'record', 'gear'],
     because: 'free practice has no task'
+  },
+  explore: {
+    may: ['shell', 'record', 'gear', 'ruler', 'water'],
+    because: 'a chart is of gear, water and a hand, and no lesson asks for it'
   },
   homework: {
     may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler'],

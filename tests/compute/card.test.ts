@@ -46,7 +46,7 @@ test('a card says what single runs of the model say, and its limit is the quicke
 
 test('one fall into deep water passes each depth when a fall that ends there ends', () => {
   const setup = setupAt(6, 9);
-  const [three, six] = fallTimes(setup, [3, 6]);
+  const [three, six] = fallTimes({ setup, depths_m: [3, 6] });
   const { setup: shallow, move, hold_s } = fall(setupAt(3, 9), 12);
   const { events } = simulate(parseScenario({ ...shallow, move, hold_s }));
   const down_s = events.find(({ kind }) => kind === 'bottom')?.t_s ?? 0;

@@ -1,10 +1,12 @@
 import { TICK_S } from '../model';
 import type * as Card from './jobs/card';
 import type * as Fit from './jobs/fit';
+import type * as Falls from './jobs/falls';
 import type * as Figures from './jobs/figures';
 import type * as Correct from './jobs/correct';
 import type * as Grade from './jobs/grade';
 import type * as Jig from './jobs/jig';
+import type * as Limits from './jobs/limits';
 import type * as Poll from './jobs/poll';
 import type * as Questions from './jobs/question';
 import type * as Weights from './jobs/weights';
@@ -50,6 +52,10 @@ export interface Jobs {
   fit: JobOf<typeof Fit.fitted>;
   /** What runs come to, for a chart. */
   figures: JobOf<typeof Figures.figuresOfRuns>;
+  /** How fast drags may be made so that the bait stays down, for a chart. */
+  limits: JobOf<typeof Limits.contactLimits>;
+  /** When a falling jig passes depths. */
+  falls: JobOf<typeof Falls.fallTimes>;
   /** What each weight of the box does in a water. */
   weights: JobOf<typeof Weights.weightsFor>;
   /** What a boat card says of an outfit. */
@@ -124,6 +130,12 @@ export const JOBS: Jobs = {
     cost_s: few,
     runs: 10
   },
+  limits: {
+    load: async () => (await import('./jobs/limits')).contactLimits,
+    cost_s: few,
+    runs: 15
+  },
+  falls: { load: async () => (await import('./jobs/falls')).fallTimes, cost_s: few, runs: 5 },
   weights: {
     load: async () => (await import('./jobs/weights')).weightsFor,
     cost_s: () => CHART_S,

@@ -1,5 +1,6 @@
 import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
 import { formatPull, formatTime, type Units } from '../scoring';
+import { quickest } from './contact-limit';
 import { ft, inch } from './items/draw';
 import { measured } from './items/measure';
 import { fall, shownDrag } from './items/moves';
@@ -56,20 +57,9 @@ function rowOf(given: SetupInput, ounces: number): WeightRow {
     ounces,
     fall_s: nominal,
     fall_band_s: band,
-    drag_s: quickest(DRAGS_S, staysDown),
+    drag_s: quickest(DRAGS_S, staysDown) ?? null,
     pull_N: slow.nominal
   };
-}
-
-/** The first that stays down, of drags from quick to slow: a slower one stays down where a quick one does. */
-function quickest(drags_s: readonly number[], staysDown: (s: number) => boolean): number | null {
-  let [from, to] = [0, drags_s.length];
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if (staysDown(drags_s[middle])) to = middle;
-    else from = middle + 1;
-  }
-  return drags_s[from] ?? null;
 }
 
 /** What the model says of the weight that was picked: is it down, does it stay down, is it felt. */

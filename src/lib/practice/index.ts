@@ -22,7 +22,7 @@ export { figureLevel, figureOfReply } from './figure-level';
 export { lawnHandOf, type LawnHand } from './lawn';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
-export { aimFor, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
+export { aimFor, handSpread, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { guessOf, keptGuess } from './guess';

@@ -1,9 +1,10 @@
 import { isOffBottom } from '../scoring';
-import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
+import { CONFIDENCE, RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 import { errorOf, type Mark } from './mark';
 import { levelNow, type LevelNow } from './level-now';
 import { halfWidthOf, robustMean, type RobustMean } from './robust-mean';
+import { studentQuantile } from './student';
 
 /** A learner's hand as a ruler: how far the bait goes for what the hand means. */
 export interface Ruler {
@@ -59,6 +60,19 @@ export function aimFor(
   wanted_m: number
 ): number | null {
   return bait.value > bait.band ? wanted_m / bait.value : null;
+}
+
+/**
+ * How far the tip goes astray from try to try, as a part of its way: nine tries in ten (CONFIDENCE) lie
+ * inside. The few tries that the spread was read off widen it, by Student's t.
+ */
+export function handSpread({
+  tip
+}: {
+  tip: Pick<LevelNow, 'value' | 'sd' | 'count'>;
+}): number | null {
+  if (tip.value <= 0) return null;
+  return (studentQuantile((1 + CONFIDENCE) / 2, tip.count - 1) * tip.sd) / tip.value;
 }
 
 /** Half of the hand's tries against the other half, at most as many each as the ruler rests on. */

@@ -33,18 +33,28 @@ export interface OwnSpread {
 /** What of a scenario nobody knows; where slack is what is asked, only what the water does to the bait. */
 export type Unknowns = 'slack and drag' | 'drag' | OwnSpread;
 
-/** The scenario as it may really have been: every corner of what is unknown, in the same order for each. */
-export function cornersOf(scenario: Scenario, unknowns: Unknowns = 'slack and drag'): Scenario[] {
+/**
+ * The scenario as it may really have been: every corner of what is unknown, in the same order for each.
+ * `asked` is what a chart sets itself, and so is known for each of its points.
+ */
+export function cornersOf(
+  scenario: Scenario,
+  unknowns: Unknowns = 'slack and drag',
+  asked?: UnknownName
+): Scenario[] {
   if (typeof unknowns === 'object') {
-    return unknowns.ends.map((end) => movedBy(scenario, unknowns.middle, end));
+    const { middle, ends } = unknowns;
+    const set = asked && { [asked]: middle[asked] };
+    return ends.map((end) => movedBy(scenario, middle, { ...end, ...set }));
   }
   const { bait, start } = scenario;
   const { slack_m } = start;
   const starts =
-    slack_m === undefined || unknowns === 'drag'
+    slack_m === undefined || unknowns === 'drag' || asked === 'slack_m'
       ? [start]
       : SLACK_FACTORS.map((factor) => ({ ...start, slack_m: factor * slack_m }));
-  const ratios = [0, Math.max(MOST_PLANING, bait.lift_to_drag)];
+  const ratios =
+    asked === 'lift_to_drag' ? [bait.lift_to_drag] : [0, Math.max(MOST_PLANING, bait.lift_to_drag)];
   return ratios.flatMap((lift_to_drag) =>
     starts.flatMap((unknownStart) =>
       DRAG_AREA_FACTORS.map((factor) => ({
@@ -87,6 +97,8 @@ export interface Band {
   corners: number[];
   /** Give or take: to the farthest corner, or to the 90 % ends of what an outfit's own tests leave open. */
   half: number;
+  /** Where it may lie: from the least of the corners to the most, or so much below and above by its tests. */
+  ends: readonly [low: number, high: number];
 }
 
 /** The band of a figure; `figure` runs the model once as it is said and once in each corner: ten or fewer. */
@@ -102,17 +114,22 @@ export function bandOf(
 export function bandsOf<Figures extends object>(
   scenario: Scenario,
   read: (scenario: Scenario) => Figures & Record<keyof Figures, number>,
-  unknowns?: Unknowns
+  unknowns?: Unknowns,
+  asked?: UnknownName
 ): Record<keyof Figures, Band> {
   const said = read(scenario);
-  const inCorners = cornersOf(scenario, unknowns).map(read);
+  const inCorners = cornersOf(scenario, unknowns, asked).map(read);
   const names = Object.keys(said) as (keyof Figures)[];
   const bands = names.map((name) => {
     const nominal: number = said[name];
     const corners = inCorners.map((one): number => one[name]);
     const off = corners.map((value) => Math.abs(value - nominal));
-    const half = typeof unknowns === 'object' ? ofPairs(off) : Math.max(...off);
-    return [name, { nominal, corners, half }];
+    const isOwn = typeof unknowns === 'object';
+    const half = isOwn ? ofPairs(off) : Math.max(...off);
+    const ends = isOwn
+      ? [nominal - half, nominal + half]
+      : [Math.min(nominal, ...corners), Math.max(nominal, ...corners)];
+    return [name, { nominal, corners, half, ends }];
   });
   return Object.fromEntries(bands) as Record<keyof Figures, Band>;
 }

@@ -94,3 +94,4 @@ export {
   type TestColumn
 } from './tests-csv';
 export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';
+export { sentRun } from './sent-run';

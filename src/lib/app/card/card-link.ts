@@ -1,30 +1,11 @@
-import { packedText, unpackedText } from '$lib/app/connection';
-import { DataError, parseData } from '$lib/scoring';
+import { linkFragment, readLinkFragment } from '$lib/app/connection';
 import { boatCard, type BoatCard } from '$lib/wire';
 
-/** What a link's fragment starts with; the number is that of this packing. */
-const MARK = 'c1.';
-/** Refused before it is unpacked, characters: ten times the longest card. */
-const LONGEST_FRAGMENT = 20_000;
+const CARD_LINK = { mark: 'c1.', name: 'card', schema: boatCard } as const;
 
-/** The whole card as a fragment: whoever has the link needs nothing else of it. */
-export async function cardFragment(card: BoatCard): Promise<string> {
-  return MARK + (await packedText(JSON.stringify(card)));
-}
+/** The whole card as a fragment. */
+export const cardFragment = (card: BoatCard): Promise<string> => linkFragment(CARD_LINK, card);
 
-/** Reads a fragment, with or without its #. Throws DataError naming field and value. */
-export async function readCardFragment(fragment: string): Promise<BoatCard> {
-  const text = fragment.replace(/^#/, '');
-  if (text.length > LONGEST_FRAGMENT) {
-    throw new DataError('link', text.length, `must have ${LONGEST_FRAGMENT} letters or fewer`);
-  }
-  if (!text.startsWith(MARK)) throw new DataError('link', text.slice(0, 12), 'is no card');
-  let json: unknown;
-  try {
-    json = JSON.parse(await unpackedText(text.slice(MARK.length)));
-  } catch (error) {
-    if (error instanceof DataError) throw error;
-    throw new DataError('link', text.slice(0, 12), 'is no card');
-  }
-  return parseData(boatCard, json);
-}
+/** Throws DataError naming field and value. */
+export const readCardFragment = (fragment: string): Promise<BoatCard> =>
+  readLinkFragment(CARD_LINK, fragment);

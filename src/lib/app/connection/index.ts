@@ -5,4 +5,5 @@ export { Refused, ask, wordsFor } from './ask';
 export { oneAtATime } from './one-at-a-time';
 export { qrOf } from './qr';
 export { MOST_PACKED_BYTES, packedText, unpackedText } from './packed-text';
+export { linkFragment, readLinkFragment } from './packed-link';
 export { deliver, isPassing, type OutboxEntry, RETRY_MS } from './outbox';

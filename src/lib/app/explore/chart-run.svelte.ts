@@ -1,50 +1,28 @@
 import { compute } from '$lib/compute/browser';
-import type { RunFigures } from '$lib/compute/jobs/figures';
-import { exploredScenario, valuesOn, type Axis, type ExploreBase } from './axes';
-
-export interface ChartPoint {
-  at: number;
-  figures: RunFigures;
-  /** Give or take; null where it has not been worked out. */
-  half: RunFigures | null;
-}
-
-/** So many runs are asked for at once: more would hold a change up. */
-const AT_ONCE = 9;
+import { curvesOf, stagesOf, type ChartPoint, type ChartWanted, type Curve } from './curves';
 
 /** A chart as it gets finer; another one asked for ends it. */
 export class ChartRun {
-  /** By value. */
-  points = $state.raw<readonly ChartPoint[]>([]);
+  curves = $state.raw<readonly Curve[]>([]);
   isDone = $state(true);
   #stop: AbortController | null = null;
 
-  async start(base: ExploreBase, axis: Axis): Promise<void> {
+  async start(wanted: ChartWanted): Promise<void> {
     this.cancel();
     const stop = (this.#stop = new AbortController());
+    const { signal } = stop;
     this.isDone = false;
-    const { first, finer } = valuesOn(axis);
-    const batches = [
-      { values: first, isBanded: false },
-      { values: finer.slice(0, AT_ONCE), isBanded: false },
-      { values: finer.slice(AT_ONCE), isBanded: false },
-      ...first.map((value) => ({ values: [value], isBanded: true }))
-    ];
-    let points: ChartPoint[] = [];
-    for (const { values, isBanded } of batches) {
-      const scenarios = values.map((value) => exploredScenario(axis.set(base, value)));
-      const unknowns = isBanded ? (base.spread ?? 'slack and drag') : undefined;
-      let made;
-      try {
-        made = await compute.ask('figures', { scenarios, unknowns }, { signal: stop.signal });
-      } catch (error) {
-        if (stop.signal.aborted) return;
-        throw error;
+    const curves = curvesOf(wanted);
+    try {
+      for (const { curve, make } of stagesOf(wanted, curves)) {
+        const fresh = await make((job, given) => compute.ask(job, given, { signal }));
+        const { points } = curves[curve];
+        curves[curve] = { ...curves[curve], points: withPoints(points, fresh) };
+        this.curves = [...curves];
       }
-      const fresh = values.flatMap((at, i) => (made[i] ? [{ at, ...made[i] }] : []));
-      const others = points.filter(({ at }) => !values.includes(at));
-      points = [...others, ...fresh].sort((a, b) => a.at - b.at);
-      this.points = points;
+    } catch (error) {
+      if (signal.aborted) return;
+      throw error;
     }
     this.isDone = true;
   }
@@ -53,4 +31,13 @@ export class ChartRun {
     this.#stop?.abort();
     this.#stop = null;
   }
+}
+
+/** What is finer stands for what was there before. */
+export function withPoints(
+  points: readonly ChartPoint[],
+  fresh: readonly ChartPoint[]
+): ChartPoint[] {
+  const isOld = ({ at }: ChartPoint) => !fresh.some((one) => one.at === at);
+  return [...points.filter(isOld), ...fresh].sort((a, b) => a.at - b.at);
 }

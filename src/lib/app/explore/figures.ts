@@ -1,87 +1,123 @@
 import type { RunFigures } from '$lib/compute/jobs/figures';
 import { FOOT_M, INCH_M } from '$lib/model';
-import { formatLength, formatShare, type Units } from '$lib/scoring';
-import { csvTable } from '$lib/wire';
-import { scaleLinear } from 'd3-scale';
-import type { Axis } from './axes';
-import type { ChartPoint } from './chart-run.svelte';
+import { formatLength, formatShare, formatSpeed, formatTime, type Units } from '$lib/scoring';
+import type { AxisName } from './axes';
 
-export type FigureName = keyof RunFigures;
+export type FigureName = keyof RunFigures | 'limit_m_s' | 'fall_s';
 
-export const FIGURE_NAMES: readonly { value: FigureName; name: string }[] = [
-  { value: 'travel_m', name: 'Jig goes' },
-  { value: 'peak_height_m', name: 'Highest' },
-  { value: 'contact', name: 'On the bottom' }
-];
+/** Which job makes it: those of one run come together. */
+export type ChartKind = 'runs' | 'limits' | 'falls';
 
-export function figureText(name: FigureName, value: number, units: Units): string {
-  return name === 'contact' ? formatShare(value) : formatLength(value, units);
+/** One way to number an axis: the first whose `upTo` holds what is drawn is taken. */
+interface Numbering {
+  /** In SI. */
+  upTo: number;
+  size: number;
+  unit: string;
+  /** What the numbers may go up by, in `unit`. */
+  steps: readonly number[];
 }
 
-const UNIT: Record<Units, Record<Exclude<FigureName, 'contact'>, readonly [number, string]>> = {
-  imperial: { travel_m: [FOOT_M, 'ft'], peak_height_m: [INCH_M, 'in'] },
-  metric: { travel_m: [1, 'm'], peak_height_m: [0.01, 'cm'] }
+interface Figure {
+  name: string;
+  kind: ChartKind;
+  axes: readonly AxisName[];
+  text: (value: number, units: Units) => string;
+  numbering: Record<Units, readonly Numbering[]>;
+  /** What is drawn at the least, SI: what hardly moves is not blown up to fill the chart. */
+  least: number;
+  /** Nothing lies above it. */
+  most?: number;
+}
+
+const OF_RUNS = [
+  'tip',
+  'hour',
+  'pace',
+  'weight',
+  'depth',
+  'cast',
+  'line',
+  'slack',
+  'planing',
+  'wind'
+] as const satisfies AxisName[];
+
+const LENGTH: Figure['numbering'] = {
+  imperial: [
+    { upTo: 2 * FOOT_M, size: INCH_M, unit: 'in', steps: [1, 2, 3, 6] },
+    { upTo: Infinity, size: FOOT_M, unit: 'ft', steps: [1, 2, 5, 10] }
+  ],
+  metric: [
+    { upTo: 1, size: 0.01, unit: 'cm', steps: [1, 2, 5, 10, 20] },
+    { upTo: Infinity, size: 1, unit: 'm', steps: [0.5, 1, 2, 5] }
+  ]
+};
+const alike = (numbering: Numbering): Figure['numbering'] => {
+  return { imperial: [numbering], metric: [numbering] };
 };
 
-export interface PlotFrame {
-  left: number;
-  right: number;
-  top: number;
-  bottom: number;
-}
+export const FIGURES: Record<FigureName, Figure> = {
+  travel_m: {
+    name: 'How far it goes',
+    kind: 'runs',
+    axes: OF_RUNS,
+    text: (m, units) => formatLength(m, units),
+    numbering: LENGTH,
+    least: 0.3
+  },
+  peak_height_m: {
+    name: 'How high it gets',
+    kind: 'runs',
+    axes: OF_RUNS,
+    text: (m, units) => formatLength(m, units),
+    numbering: LENGTH,
+    least: 0.05
+  },
+  contact: {
+    name: 'Share on the bottom',
+    kind: 'runs',
+    axes: OF_RUNS,
+    text: (share) => formatShare(share),
+    numbering: alike({ upTo: Infinity, size: 0.01, unit: '%', steps: [25] }),
+    least: 1,
+    most: 1
+  },
+  limit_m_s: {
+    name: 'Fastest tip that keeps it down',
+    kind: 'limits',
+    axes: ['weight', 'depth', 'cast', 'wind', 'slack', 'planing', 'line'],
+    text: (m_s, units) => formatSpeed(m_s, units),
+    numbering: {
+      imperial: [{ upTo: Infinity, size: FOOT_M, unit: 'ft/s', steps: [0.1, 0.2, 0.5, 1, 2] }],
+      metric: [{ upTo: Infinity, size: 1, unit: 'm/s', steps: [0.05, 0.1, 0.2, 0.5] }]
+    },
+    least: 0.2
+  },
+  fall_s: {
+    name: 'How long it falls',
+    kind: 'falls',
+    axes: ['depth'],
+    text: (s) => formatTime(s),
+    numbering: alike({ upTo: Infinity, size: 1, unit: 's', steps: [1, 2, 5, 10, 20] }),
+    least: 5
+  }
+};
 
-/** Places and ticks of a chart of these points, all that are drawn in it. */
-export function chartScale(
-  points: readonly ChartPoint[],
-  name: FigureName,
-  axis: Axis,
-  units: Units,
-  { left, right, top, bottom }: PlotFrame
-) {
-  const [size, unit] = name === 'contact' ? [0.01, '%'] : UNIT[units][name];
-  const tops = points.map(({ figures, half }) => figures[name] + (half?.[name] ?? 0));
-  const most =
-    name === 'contact' ? 100 : Math.max(LEAST[name] / size, ...tops.map((m) => m / size));
-  const x = scaleLinear([axis.least, axis.most], [left, right]);
-  const y = scaleLinear([0, most], [bottom, top]).nice(4);
-  const [floor, ceiling] = y.domain();
+const MOST_STEPS = 6;
+
+/** Even, round numbers from 0 past the most that is drawn. */
+export function numbersFor(name: FigureName, drawn: number, units: Units) {
+  const { numbering, least, most = Infinity } = FIGURES[name];
+  const top = Math.min(most, Math.max(least, drawn));
+  const ways = numbering[units];
+  const { size, unit, steps } = ways.find(({ upTo }) => top <= upTo) ?? ways[ways.length - 1];
+  const step = steps.find((one) => top / size / one <= MOST_STEPS) ?? steps[steps.length - 1];
+  const count = Math.ceil(top / size / step - 1e-9);
   return {
-    x,
-    y: (value: number) => y(Math.min(ceiling, Math.max(floor, value / size))),
     unit,
-    xTicks: Array.from({ length: 4 }, (_, i) => {
-      const value = axis.least + ((axis.most - axis.least) * i) / 3;
-      return { x: x(value), text: axis.text(value, units) };
-    }),
-    yTicks: y.ticks(4).map((value) => ({ y: y(value), text: `${value}` }))
+    values: Array.from({ length: count + 1 }, (_, i) => {
+      return { value: i * step * size, text: `${Number((i * step).toFixed(2))}` };
+    })
   };
-}
-
-/** A jig that hardly moves is not blown up to fill the chart, m. */
-const LEAST: Record<Exclude<FigureName, 'contact'>, number> = {
-  travel_m: 0.3,
-  peak_height_m: 0.05
-};
-
-/** The chart as a table, in SI. */
-export function chartCsv(points: readonly ChartPoint[], axisName: string): string {
-  const columns = [
-    axisName,
-    'travel_m',
-    'travel_half_m',
-    'peak_height_m',
-    'height_half_m',
-    'on_bottom',
-    'on_bottom_half'
-  ];
-  const rows = points.map(({ at, figures, half }) => ({
-    [axisName]: at,
-    travel_m: figures.travel_m,
-    travel_half_m: half?.travel_m,
-    peak_height_m: figures.peak_height_m,
-    height_half_m: half?.peak_height_m,
-    on_bottom: figures.contact,
-    on_bottom_half: half?.contact
-  }));
-  return csvTable(columns, rows);
 }

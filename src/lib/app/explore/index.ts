@@ -1,1 +1,1 @@
-export { default as WhatIf } from './WhatIf.svelte';
+export { default as Explore } from './Explore.svelte';

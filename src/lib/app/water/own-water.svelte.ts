@@ -1,5 +1,6 @@
 import { gearNamed, setupWith } from '$lib/app/gear';
-import { simulate, type Result, type RodInput } from '$lib/model';
+import { simulate, type Result, type RodInput, type Scenario } from '$lib/model';
+import { planeOf } from '$lib/sandbox/rod-angles';
 import type { Outfit } from '$lib/wire';
 import {
   comparable,
@@ -24,6 +25,12 @@ export class OwnWater {
 
   open(): void {
     this.water = loadWater(localStorage);
+  }
+
+  /** The water that a run was made in. It is kept with the first try or change in it. */
+  lookAt({ move, hold_s, ...setup }: Scenario): void {
+    void hold_s;
+    this.water = { ...this.water, setup, plane: planeOf(move) };
   }
 
   keep(change: Partial<KeptWater>): void {

@@ -1,3 +1,4 @@
+import { quickest } from '../../course/contact-limit';
 import { shownDrag, shownLift } from '../../course/items/moves';
 import { waterWith } from '../../course/lessons/fathomley';
 import type { ShownRun } from '../../course';
@@ -160,15 +161,9 @@ function liftOf(wanted: CardWanted, lift: (typeof LIFTS)[number]): CardMove {
   };
 }
 
-/** The quickest count at which the jig stays down whatever is unknown. Slower is never worse: halved. */
+/** The quickest count at which the jig stays down whatever is unknown. */
 function limitOf(wanted: CardWanted, depth_m: number, out_m: number): number | null {
-  let [low, high] = [0, COUNTS_S.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (staysDown(wanted, depth_m, out_m, COUNTS_S[middle])) high = middle;
-    else low = middle + 1;
-  }
-  return COUNTS_S[low] ?? null;
+  return quickest(COUNTS_S, (count_s) => staysDown(wanted, depth_m, out_m, count_s)) ?? null;
 }
 
 /** The corner in which a jig is lifted most, that of a big jig that planes, is mostly the last. */
@@ -191,7 +186,7 @@ function staysDown(wanted: CardWanted, depth_m: number, out_m: number, count_s: 
 function fallsOf(wanted: CardWanted): CardFigures['falls'] {
   const { gear, units } = wanted;
   const setup = setupAt(wanted, wanted.depths_m[0], wanted.out_m);
-  return fallTimes(setup, FALLS[units], gear?.spread ?? 'drag').map(
+  return fallTimes({ setup, depths_m: FALLS[units], unknowns: gear?.spread ?? 'drag' }).map(
     ({ depth_m, fall_s, half_s }) => [rounded(depth_m), rounded(fall_s, 1), rounded(half_s, 1)]
   );
 }

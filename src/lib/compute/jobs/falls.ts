@@ -7,6 +7,14 @@ export interface FallTime {
   depth_m: number;
   fall_s: number;
   half_s: number;
+  /** Soonest and latest. */
+  ends_s: readonly [number, number];
+}
+
+export interface FallsWanted {
+  setup: SetupInput;
+  depths_m: readonly number[];
+  unknowns?: Unknowns;
 }
 
 /** Longer than a jig of an ounce falls on any line, s a metre; a lighter one by the root of its weight. */
@@ -22,11 +30,7 @@ const LEAST_OUT_M = 2;
  * When the jig passes each depth on a free spool, shallowest first: one fall into the deepest water, and
  * one in each corner of what is unknown. A jig does not feel the bottom before it is there.
  */
-export function fallTimes(
-  setup: SetupInput,
-  depths_m: readonly number[],
-  unknowns: Unknowns = 'drag'
-): FallTime[] {
+export function fallTimes({ setup, depths_m, unknowns = 'drag' }: FallsWanted): FallTime[] {
   const deepest_m = Math.max(...depths_m);
   const out_m = Math.max(setup.start.bait_x_m, deepest_m + LEAST_OUT_M);
   const ounces = setup.bait.mass_kg / OUNCE_KG;
@@ -39,8 +43,8 @@ export function fallTimes(
     unknowns
   );
   return depths_m.map((depth_m) => {
-    const { nominal, half } = bands[depth_m];
-    return { depth_m, fall_s: nominal, half_s: half };
+    const { nominal, half, ends } = bands[depth_m];
+    return { depth_m, fall_s: nominal, half_s: half, ends_s: ends };
   });
 }
 

@@ -1,5 +1,11 @@
-import { parseScenario, ScenarioError, simulate, type ScenarioInput } from '../../model';
-import { bandOf, contactWhileMoving, type Unknowns } from '../../scoring';
+import {
+  parseScenario,
+  ScenarioError,
+  simulate,
+  type Scenario,
+  type ScenarioInput
+} from '../../model';
+import { bandsOf, contactWhileMoving, type UnknownName, type Unknowns } from '../../scoring';
 
 /** What is read off one run. */
 export interface RunFigures {
@@ -13,31 +19,44 @@ export interface FiguresWanted {
   scenarios: readonly ScenarioInput[];
   /** What is not known of them; left out, no bands are worked out. */
   unknowns?: Unknowns;
+  /** What the chart itself sets, and so is known. */
+  asked?: UnknownName;
 }
 
-/** Figures of a run, and how far each may be off: give or take. */
+/** Figures of a run, and where they may lie: [low, high]. */
 export interface FiguresMade {
   figures: RunFigures;
-  half: RunFigures | null;
+  ends: Record<keyof RunFigures, readonly [number, number]> | null;
 }
 
-const READ: { [Name in keyof RunFigures]: (scenario: ScenarioInput) => number } = {
-  travel_m: (scenario) => simulate(scenario).travel_m,
-  peak_height_m: (scenario) => simulate(scenario).peak_height_m,
-  contact: (scenario) => contactWhileMoving(simulate(scenario))
-};
-const NAMES = Object.keys(READ) as (keyof RunFigures)[];
+function read(scenario: Scenario): RunFigures {
+  const result = simulate(scenario);
+  const { travel_m, peak_height_m } = result;
+  return { travel_m, peak_height_m, contact: contactWhileMoving(result) };
+}
 
 /** Of each scenario; null for one that cannot be, as where the line is too short. */
-export function figuresOfRuns({ scenarios, unknowns }: FiguresWanted): (FiguresMade | null)[] {
+export function figuresOfRuns({
+  scenarios,
+  unknowns,
+  asked
+}: FiguresWanted): (FiguresMade | null)[] {
   return scenarios.map((input) => {
     try {
       const scenario = parseScenario(input);
-      const each = (of: (name: keyof RunFigures) => number) =>
-        Object.fromEntries(NAMES.map((name) => [name, of(name)])) as unknown as RunFigures;
+      if (!unknowns) return { figures: read(scenario), ends: null };
+      const { travel_m, peak_height_m, contact } = bandsOf(scenario, read, unknowns, asked);
       return {
-        figures: each((name) => READ[name](scenario)),
-        half: unknowns ? each((name) => bandOf(scenario, READ[name], unknowns).half) : null
+        figures: {
+          travel_m: travel_m.nominal,
+          peak_height_m: peak_height_m.nominal,
+          contact: contact.nominal
+        },
+        ends: {
+          travel_m: travel_m.ends,
+          peak_height_m: peak_height_m.ends,
+          contact: contact.ends
+        }
       };
     } catch (error) {
       if (error instanceof ScenarioError) return null;

@@ -1,0 +1,274 @@
+import type { GivenTo, JobName, MadeBy } from '$lib/compute';
+import type { FiguresMade, RunFigures } from '$lib/compute/jobs/figures';
+import { fall } from '$lib/course/items/moves';
+import { FOOT_M, OUNCE_KG, type ScenarioInput } from '$lib/model';
+import type { OwnSpread, Units } from '$lib/scoring';
+import { AXES, ticksOf, valuesOn, type Axis } from './axes';
+import { exploredScenario, handEnds, type ExploreBase } from './base';
+import type { ChartKind, FigureName } from './figures';
+
+export type Ends = readonly [low: number, high: number];
+
+/** A figure where the chart has run the model. */
+export interface Reading {
+  value: number;
+  /** Where it may lie for all that is not known of the gear. */
+  ends?: Ends;
+  /** Where nine tries in ten of the own hand lie. */
+  hand?: Ends;
+}
+
+export interface ChartPoint {
+  /** Along the axis, SI. */
+  at: number;
+  readings: Partial<Record<FigureName, Reading>>;
+}
+
+export interface Curve {
+  /** What it is of, where there are several. */
+  name: string;
+  base: ExploreBase;
+  /** As it was before anything was changed. */
+  isKept: boolean;
+  /** By value. */
+  points: readonly ChartPoint[];
+}
+
+export interface ChartWanted {
+  kind: ChartKind;
+  axis: Axis;
+  base: ExploreBase;
+  /** To look at beside it. */
+  kept: ExploreBase | null;
+  units: Units;
+}
+
+/** Asks compute/ for a job. */
+export type AskJob = <Name extends JobName>(
+  job: Name,
+  given: GivenTo<Name>
+) => Promise<MadeBy<Name>>;
+
+/** A piece of the work on a chart: after each there is more to see. */
+export interface Stage {
+  /** Place of its curve. */
+  curve: number;
+  make: (ask: AskJob) => Promise<ChartPoint[]>;
+}
+
+/** Limits are drawn one curve a weight, or a depth where the weight is along the axis. */
+const SEVERAL: Record<'weight' | 'depth', Record<Units, readonly number[]>> = {
+  weight: {
+    imperial: [0.25, 0.5, 1].map((ounces) => ounces * OUNCE_KG),
+    metric: [0.007, 0.014, 0.028]
+  },
+  depth: { imperial: [10, 20, 30].map((feet) => feet * FOOT_M), metric: [3, 6, 9] }
+};
+/** The tip's way of a drag whose limit is looked for, m: as the cards have it. */
+export const LIMIT_TIP_M: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
+/** A drag that has left the bottom has done so when the tip stops, s. */
+const LIMIT_HOLD_S = 0.3;
+/** So many runs are asked for at once: more would hold a change up. */
+const AT_ONCE = 9;
+/** Of what is not known nothing: for a first picture. */
+const ALL_KNOWN: OwnSpread = { middle: {}, ends: [] };
+
+/** The curves of a chart, empty yet: those that are asked for, then those to look at beside them. */
+export function curvesOf({ kind, axis, base, kept, units }: ChartWanted): Curve[] {
+  const of = (one: ExploreBase, isKept: boolean): Curve[] => {
+    if (kind !== 'limits') return [{ name: '', base: one, isKept, points: [] }];
+    const by: 'weight' | 'depth' = axis === AXES.weight ? 'depth' : 'weight';
+    return SEVERAL[by][units].map((value) => ({
+      name: AXES[by].text(value, units),
+      base: AXES[by].set(one, value),
+      isKept,
+      points: []
+    }));
+  };
+  return [...of(base, false), ...(kept ? of(kept, true) : [])];
+}
+
+/** All work on a chart, the roughest first. */
+export function stagesOf(wanted: ChartWanted, curves: readonly Curve[]): Stage[] {
+  const { kind } = wanted;
+  if (kind === 'runs') return runStages(wanted, curves);
+  return kind === 'limits' ? limitStages(wanted, curves) : fallStages(wanted, curves);
+}
+
+const placesOf = (curves: readonly Curve[], isKept: boolean): number[] =>
+  curves.flatMap((curve, i) => (curve.isKept === isKept ? [i] : []));
+
+function inBatches(values: readonly number[]): number[][] {
+  const count = Math.ceil(values.length / AT_ONCE);
+  return Array.from({ length: count }, (_, i) => values.slice(i * AT_ONCE, (i + 1) * AT_ONCE));
+}
+
+function runStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Stage[] {
+  const { first, finer } = valuesOn(axis, units);
+  const plain = (curve: number, values: readonly number[]): Stage => ({
+    curve,
+    make: async (ask) => {
+      const made = await figuresAt(
+        ask,
+        values.map((at) => axis.set(curves[curve].base, at)),
+        {}
+      );
+      return values.flatMap((at, i) => (made[i] ? [pointOf(at, made[i])] : []));
+    }
+  });
+  const banded = (at: number): Stage => ({
+    curve: 0,
+    make: (ask) => bandedPoint(ask, axis, curves[0].base, at)
+  });
+  return [
+    plain(0, first),
+    ...placesOf(curves, true).map((i) => plain(i, first)),
+    ...inBatches(finer).map((values) => plain(0, values)),
+    ...first.map(banded),
+    ...placesOf(curves, true).flatMap((i) => inBatches(finer).map((values) => plain(i, values))),
+    ...finer.map(banded)
+  ];
+}
+
+async function figuresAt(
+  ask: AskJob,
+  bases: readonly ExploreBase[],
+  given: Omit<GivenTo<'figures'>, 'scenarios'>
+): Promise<(FiguresMade | null)[]> {
+  const scenarios = bases.map((base) => exploredScenario(base));
+  const made = await ask('figures', {
+    scenarios: scenarios.filter((one) => one !== null),
+    ...given
+  });
+  let next = 0;
+  return scenarios.map((one) => (one ? made[next++] : null));
+}
+
+const RUN_FIGURES = ['travel_m', 'peak_height_m', 'contact'] as const;
+
+function pointOf(at: number, { figures, ends }: FiguresMade, hand?: (RunFigures | undefined)[]) {
+  const readings: ChartPoint['readings'] = {};
+  for (const name of RUN_FIGURES) {
+    const own = hand?.map((one) => one?.[name]).filter((value) => value !== undefined) ?? [];
+    const all = [figures[name], ...own];
+    readings[name] = {
+      value: figures[name],
+      ...(ends && { ends: ends[name] }),
+      // A tip that cannot go so far leaves that end open.
+      ...(own.length === 2 && { hand: [Math.min(...all), Math.max(...all)] })
+    };
+  }
+  return { at, readings };
+}
+
+async function bandedPoint(
+  ask: AskJob,
+  axis: Axis,
+  base: ExploreBase,
+  at: number
+): Promise<ChartPoint[]> {
+  const here = axis.set(base, at);
+  const unknowns = base.spread ?? 'slack and drag';
+  const [made] = await figuresAt(ask, [here], { unknowns, asked: axis.asked });
+  if (!made) return [];
+  const ends = handEnds(here);
+  const hand = ends && (await figuresAt(ask, ends, {}));
+  return [
+    pointOf(
+      at,
+      made,
+      hand?.map((one) => one?.figures)
+    )
+  ];
+}
+
+/** The drag whose limit is looked for. */
+function limitDrag(base: ExploreBase, units: Units): ScenarioInput | null {
+  const drag = { ...base, kind: 'sweep', tip_m: LIMIT_TIP_M[units] } as const;
+  return exploredScenario(drag, LIMIT_HOLD_S);
+}
+
+function limitStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Stage[] {
+  const ticks = ticksOf(axis, units);
+  const stage = (
+    curve: number,
+    values: readonly number[],
+    { isFine, isBanded }: { isFine: boolean; isBanded: boolean }
+  ): Stage => ({
+    curve,
+    make: async (ask) => {
+      const { base } = curves[curve];
+      const drags = values.map((at) => limitDrag(axis.set(base, at), units));
+      const made = await ask('limits', {
+        drags: drags.filter((one) => one !== null),
+        tip_m: LIMIT_TIP_M[units],
+        grain: isFine ? 'fine' : 'coarse',
+        ...(isBanded && { unknowns: base.spread ?? 'slack and drag', asked: axis.asked })
+      });
+      let next = 0;
+      return values.flatMap((at, i) => {
+        const one = drags[i] && made[next++];
+        if (!one) return [];
+        const { pace_m_s: value, ends } = one;
+        return [{ at, readings: { limit_m_s: { value, ...(ends && { ends }) } } }];
+      });
+    }
+  });
+  const coarse = { isFine: false, isBanded: false };
+  const fine = { isFine: true, isBanded: false };
+  const asked = placesOf(curves, false);
+  const kept = placesOf(curves, true);
+  // The middle one first: the first picture is a whole curve.
+  const [middle] = asked.splice(asked.length >> 1, 1);
+  const own = [middle, ...asked];
+  return [
+    ...own.map((i) => stage(i, ticks, coarse)),
+    ...own.map((i) => stage(i, ticks, fine)),
+    ...ticks.flatMap((at) => own.map((i) => stage(i, [at], { isFine: true, isBanded: true }))),
+    ...kept.map((i) => stage(i, ticks, fine))
+  ];
+}
+
+/** A fall does not feel the bottom: its time is that of the whole way, in a deep enough water. */
+function fallStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Stage[] {
+  const { first, finer } = valuesOn(axis, units);
+  const depths_m = [...first, ...finer].sort((a, b) => a - b);
+  const stage = (curve: number, isBanded: boolean): Stage => ({
+    curve,
+    make: async (ask) => {
+      const { setup, spread } = curves[curve].base;
+      const unknowns = isBanded ? (spread ?? 'drag') : ALL_KNOWN;
+      const made = await ask('falls', { setup, depths_m, unknowns });
+      return made.map(({ depth_m, fall_s, ends_s }) => ({
+        at: depth_m,
+        readings: { fall_s: { value: fall_s, ...(isBanded && { ends: ends_s }) } }
+      }));
+    }
+  });
+  return [stage(0, false), ...placesOf(curves, true).map((i) => stage(i, false)), stage(0, true)];
+}
+
+/** The run behind a point; null for one that cannot be. */
+export function runAt(
+  kind: ChartKind,
+  { base }: Pick<Curve, 'base'>,
+  axis: Axis,
+  { at, readings }: ChartPoint,
+  units: Units
+): ScenarioInput | null {
+  const here = axis.set(base, at);
+  if (kind === 'runs') return exploredScenario(here);
+  if (kind === 'falls') return fallScenario(here, readings.fall_s?.value ?? 0);
+  const pace_m_s = readings.limit_m_s?.value ?? 0;
+  if (pace_m_s === 0) return null;
+  const drag = limitDrag({ ...here, duration_s: LIMIT_TIP_M[units] / pace_m_s }, units);
+  return drag && { ...drag, hold_s: SEEN_S };
+}
+
+/** Long enough after what a chart tells of a run to see that it is over, s. */
+const SEEN_S = 2;
+
+function fallScenario(base: ExploreBase, fall_s: number): ScenarioInput {
+  const { setup, move, hold_s } = fall(base.setup, fall_s + SEEN_S);
+  return { ...setup, move, hold_s };
+}

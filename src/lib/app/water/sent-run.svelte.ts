@@ -1,0 +1,25 @@
+import { recordScenario, type RecordedRun, type Scenario } from '$lib/model';
+import { DataError } from '$lib/scoring';
+import { isRunFragment, readRunFragment } from './run-link';
+
+/** A run that came by a link, played in its own water. */
+export class SentRun {
+  played = $state.raw<RecordedRun | null>(null);
+  fault = $state('');
+
+  /** Null where the address holds none that can be read. */
+  async read(fragment: string): Promise<Scenario | null> {
+    this.played = null;
+    this.fault = '';
+    if (!isRunFragment(fragment)) return null;
+    try {
+      const run = await readRunFragment(fragment);
+      this.played = recordScenario(run);
+      return run;
+    } catch (error) {
+      if (!(error instanceof DataError)) throw error;
+      this.fault = 'This link doesn’t hold a whole run. Go back and play it again.';
+      return null;
+    }
+  }
+}

@@ -1,0 +1,27 @@
+import { expect, test } from '@playwright/test';
+import { faultsOf, spillOf, visit } from './page';
+
+test(
+  'a chart is asked for, read and saved by keys, and its point plays in practice water',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await visit(page, '/explore');
+    const point = page.getByRole('slider', { name: 'Point of the chart' });
+    await expect(point).toHaveAttribute('aria-valuetext', /^2\sft\. 2\sft: 1\sft \d/);
+    await page.getByRole('combobox', { name: 'Show' }).selectOption({ label: 'How long it falls' });
+    await expect(point).toHaveAttribute('aria-valuetext', /^18\sft\. 18\sft: \d.* s; likely /);
+    await point.focus();
+    await page.keyboard.press('ArrowRight');
+    await expect(point).toHaveAttribute('aria-valuetext', /^19\sft\. 19\sft: /);
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await spillOf(page)).toBeLessThanOrEqual(0);
+    for (const ending of ['CSV', 'SVG', 'PNG']) {
+      const saved = page.waitForEvent('download');
+      await page.getByRole('button', { name: ending }).press('Enter');
+      expect((await saved).suggestedFilename()).toBe(`feltfoot-depth.${ending.toLowerCase()}`);
+    }
+    await page.getByRole('button', { name: 'Play it in practice water' }).press('Enter');
+    await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();
+    await expect(page.getByText(/^Quillmere, 19\sft deep/)).toBeVisible();
+  }
+);
