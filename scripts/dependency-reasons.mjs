@@ -6,6 +6,8 @@ export const REASONS = {
   '@simplewebauthn/browser':
     'asks an authenticator for a passkey, with the oddities of each browser',
   '@simplewebauthn/server': 'checks what an authenticator signed: not to be written by oneself',
+  'age-encryption':
+    'encrypts backups in an open format, which other programs read too; not to be written by oneself',
   'better-sqlite3': 'the store of one machine; the only one that is compiled',
   'd3-array': 'bands and ticks of plots',
   'd3-scale': 'scales of plots',

@@ -19,10 +19,13 @@ import {
 import { lookUp } from '../../src/lib/server/participant-look';
 import { openStore, type Db } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
+import type { SilentCrowd } from '../../src/lib/wire';
 import { guided } from './guided';
 import { sqlite, storeKinds } from './stores';
 
 const NOW = '2031-05-01T08:00:00.000Z';
+const KEPT = { made: NOW, until: '2031-08-01T08:00:00.000Z' };
+const NONE = { deletions: [], now: NOW };
 const LATER = '2031-05-01T08:30:00.000Z';
 const plan = planFor(45, PREPARED[45], loadLessons(), () => 0.5);
 const asked = plan.findIndex(({ kind }) => kind === 'predict');
@@ -39,7 +42,8 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       const id = await createRoom(store.db, guide, { name: 'May meeting', plan }, NOW);
       await act(store.db, guide, id, { do: 'go', to: asked }, NOW);
       const room = () => roomOf(store.db, guide, id);
-      const sit = async (token: string) => admit(store.db, await room(), token, NOW);
+      const sit = async (token: string, address = '', at = NOW) =>
+        admit(store.db, await room(), token, at, { address });
       const { code } = await room();
       const vote = async (token: string) => {
         const vote = { kind: 'vote' as const, id: newToken(), part: `${asked}.1`, option };
@@ -47,7 +51,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
         return (await takeAnswer(store.db, look, vote, NOW, 'a hall')).receipt;
       };
       const door = (to: 'open' | 'closed', at = NOW) => setAdmission(store.db, guide, id, to, at);
-      const clear = () => clearSilent(store.db, guide, id);
+      const clear = (crowd?: SilentCrowd) => clearSilent(store.db, guide, id, crowd);
       return { id, room, sit, vote, door, clear, screen: () => screenViewOf(store.db, id, NOW) };
     }
 
@@ -104,13 +108,13 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       const again = await openStore(club.place);
       const kept = await rowOf(again.db, await room());
       expect(kept).toMatchObject({ door_closed_at: NOW });
-      const lines = await backupLines(again.db);
+      const lines = await backupLines(again.db, KEPT);
       await again.close();
       const other = await sqlite.start();
       const server = await kind.start();
       for (const place of [await other.fresh(), await server.fresh()]) {
         const empty = await openStore(place);
-        await restoreLines(empty.db, lines);
+        await restoreLines(empty.db, lines, NONE);
         expect(await rowOf(empty.db, await room())).toEqual(kept);
         await empty.close();
       }
@@ -119,7 +123,7 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
 
     test('is open in a backup from before there were doors', async () => {
       const { room } = await newClinic();
-      const lines = await backupLines(club.store.db);
+      const lines = await backupLines(club.store.db, KEPT);
       const body = lines.slice(0, -1).map((line, i) => {
         if (i === 0 || !line.startsWith('["rooms"')) return line;
         const [table, row] = JSON.parse(line);
@@ -128,7 +132,11 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       const sha256 = createHash('sha256').update(body.join('\n')).digest('hex');
       const other = await sqlite.start();
       const empty = await openStore(await other.fresh());
-      await restoreLines(empty.db, [...body, JSON.stringify({ rows: body.length - 1, sha256 })]);
+      await restoreLines(
+        empty.db,
+        [...body, JSON.stringify({ rows: body.length - 1, sha256 })],
+        NONE
+      );
       expect(await rowOf(empty.db, await room())).toMatchObject({ door_closed_at: null });
       await empty.close();
       await other.stop();
@@ -156,6 +164,32 @@ describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
       expect((await vote(silent)).kind).toBe('accepted');
       expect(await screen()).toMatchObject({ seats: 2, answered: 2 });
       expect(await next.screen()).toMatchObject({ seats: 1 });
+    });
+
+    test('has a crowd from one address and minute cleared away, and nobody who came otherwise', async () => {
+      const { door, sit, vote, clear, screen } = await newClinic();
+      const [hall, flood] = ['10.0.0.1', '192.0.2.7'];
+      const many = async (count: number, address: string, at: string) => {
+        const tokens = Array.from({ length: count }, newToken);
+        for (const token of tokens) await sit(token, address, at);
+        return tokens;
+      };
+      const early = await many(25, hall, NOW);
+      await vote(early[0]);
+      await many(60, flood, LATER);
+      await many(22, hall, LATER);
+      await many(5, '203.0.113.9', LATER);
+      expect(await screen()).toMatchObject({ silentCrowds: [] });
+      await door('closed');
+      const { silentCrowds, silent } = await screen();
+      expect(silent).toBe(24 + 60 + 22 + 5);
+      expect(silentCrowds.map(({ minute, count }) => [minute, count])).toEqual([
+        ['2031-05-01T08:00Z', 24],
+        ['2031-05-01T08:30Z', 60],
+        ['2031-05-01T08:30Z', 22]
+      ]);
+      await clear(silentCrowds[1]);
+      expect(await screen()).toMatchObject({ seats: 25 + 22 + 5, silent: 24 + 22 + 5 });
     });
 
     test('an answer that comes while seats are cleared is kept with its seat, or refused', async () => {

@@ -65,9 +65,9 @@ describe('after a deletion no byte of it is in any file of the store', () => {
     await reader.db.transaction().execute(async (inOne) => {
       await inOne.selectFrom('clients').select('id').execute();
       await store.deleting(() => forgetClient(store.db, made.homework, made.client));
-      expect(store.checkpoint()).toBe(false);
+      expect(await store.checkpoint()).toBe(false);
     });
-    expect(store.checkpoint()).toBe(true);
+    expect(await store.checkpoint()).toBe(true);
     expect(holding(folder, NAME)).toEqual([]);
     await reader.close();
     await store.close();

@@ -31,7 +31,7 @@ for (let i = 0; i < 50; i++) {
     .values({ ...row, id: String(i), payload })
     .execute();
 }
-store.checkpoint();
+await store.checkpoint();
 // Nothing is left for anybody, to the last byte.
 for (let bytes = 1024 * 1024; bytes >= 1; bytes = Math.floor(bytes / 2)) {
   for (let i = 0; ; i++) {

@@ -202,7 +202,7 @@ describe.each(storeKinds)('a store on $name', (kind) => {
       await accept(store.db, sent, NOW, () => 'yes');
       await store.db
         .insertInto('seats')
-        .values({ id: 's', room_id: 'gone', token_hash: 'h', joined_at: NOW })
+        .values({ id: 's', room_id: 'gone', token_hash: 'h', joined_at: NOW, address_group: '' })
         .execute();
       await deleteExpired(store.db, NOW);
       expect(await rowsOf()).toBe(JSON.stringify(TABLE_NAMES.map(() => [])));

@@ -58,9 +58,9 @@ describe.each(storeKinds)('on $name', (kind) => {
       await asOf(names[names.length - 2]);
       const { db, close } = await openStore(place);
       expect(await held(db)).toEqual(ALL);
-      const lines = await backupLines(db);
+      const lines = await backupLines(db, { made: NOW, until: NOW });
       const other = await openStore(await started.fresh());
-      await restoreLines(other.db, lines);
+      await restoreLines(other.db, lines, { deletions: [], now: NOW });
       expect(await held(other.db)).toEqual(ALL);
       await other.close();
       await close();

@@ -1,4 +1,5 @@
-import type { ExpressionBuilder } from 'kysely';
+import { type ExpressionBuilder, sql } from 'kysely';
+import type { SilentCrowd } from '../wire';
 import { roomOf } from './rooms';
 import type { Guide } from './spaces';
 import type { Db } from './store';
@@ -42,15 +43,51 @@ export async function silentIn(db: Db, room: string): Promise<number> {
   return Number(count);
 }
 
+/** So many seats that came in one minute from one place are a crowd that can be cleared by itself. */
+const A_CROWD = 20;
+/** More would be no help. */
+const MOST_CROWDS = 5;
+/** As much of a time as says its minute: 2031-05-01T08:00 */
+const MINUTE_LENGTH = 16;
+
+/** The largest crowds among the seats that have answered nothing, as they came. */
+export async function silentCrowds(db: Db, room: string): Promise<SilentCrowd[]> {
+  const minute = sql<string>`substr(joined_at, 1, ${sql.lit(MINUTE_LENGTH)})`;
+  const rows = await db
+    .selectFrom('seats')
+    .select((of) => ['address_group as group', minute.as('minute'), of.fn.countAll().as('count')])
+    .where('room_id', '=', room)
+    .where(isSilent)
+    .groupBy(['address_group', minute])
+    .having((of) => of.fn.countAll(), '>=', A_CROWD)
+    .orderBy('count', 'desc')
+    .limit(MOST_CROWDS)
+    .execute();
+  return rows
+    .map(({ group, minute, count }) => ({ group, minute: `${minute}Z`, count: Number(count) }))
+    .sort((a, b) => a.minute.localeCompare(b.minute));
+}
+
 /**
  * Takes out the seats that have answered nothing. Their phones come in again, as any other, once the
  * door is open.
+ * @param crowd only those that came in this minute from this group of addresses
  */
-export async function clearSilent(db: Db, guide: Guide, id: string): Promise<void> {
+export async function clearSilent(
+  db: Db,
+  guide: Guide,
+  id: string,
+  crowd?: Pick<SilentCrowd, 'group' | 'minute'>
+): Promise<void> {
   await roomOf(db, guide, id);
   const gone = await db
     .deleteFrom('seats')
     .where('room_id', '=', id)
+    .$if(crowd !== undefined, (seats) =>
+      seats
+        .where('address_group', '=', crowd?.group ?? '')
+        .where('joined_at', 'like', `${crowd?.minute.slice(0, MINUTE_LENGTH)}%`)
+    )
     .where(isSilent)
     .returningAll()
     .execute();

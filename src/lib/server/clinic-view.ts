@@ -15,7 +15,7 @@ import { stationAsked } from './clinic-home';
 import { handsOf } from './clinic-hands';
 import { pollOf } from './clinic-poll';
 import { rodWater } from './clinic-rod';
-import { silentIn } from './admission';
+import { silentCrowds, silentIn } from './admission';
 import { roomById, participantsIn, type Room } from './rooms';
 import type { Db } from './store';
 
@@ -61,9 +61,10 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
   // Of an open round the screen shows how many have answered, so their answers are not read.
   const isSeen = state.phase !== 'open' || state.shown !== null;
   const isDoorClosed = room.door_closed_at !== null;
-  const [seats, silent, answered, answers, rounds, first] = await Promise.all([
+  const [seats, silent, crowds, answered, answers, rounds, first] = await Promise.all([
     participantsIn(db, id),
     isDoorClosed ? silentIn(db, id) : 0,
+    isDoorClosed ? silentCrowds(db, id) : [],
     answeredIn(db, id, part),
     isSeen ? answersTo(db, id, part) : [],
     handsOf(db, room),
@@ -81,6 +82,7 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
     answered,
     isDoorClosed,
     silent,
+    silentCrowds: crowds,
     minutes: round.minutes,
     advice: key === null ? null : adviceAfter(counts, key, state.given, Boolean(poll?.hint)),
     hasHint: Boolean(poll?.hint),

@@ -139,6 +139,13 @@ export async function guideOfPage(event: WithCookies): Promise<Guide> {
   }
 }
 
+/** What kind of machine asks, as it says itself; nothing finer is kept. */
+export function deviceOf({ request: { headers } }: Pick<RequestEvent, 'request'>) {
+  const isMobile =
+    headers.get('sec-ch-ua-mobile') === '?1' || /Mobi/.test(headers.get('user-agent') ?? '');
+  return isMobile ? 'phone' : 'computer';
+}
+
 export const cookieOf = (event: WithCookies) => event.cookies.get(cookieName(COOKIE, event));
 
 /** Name and origin by which we were asked: one of ours, since the server in front refuses others. */

@@ -1,4 +1,5 @@
-import type { Kysely, Migration, MigrationProvider } from 'kysely';
+import type { ColumnDefinitionBuilder, Kysely, Migration, MigrationProvider } from 'kysely';
+import { addTriggers, dropTriggers, isPostgres } from './deletion-triggers';
 
 type Column = [name: string, type: 'text' | 'integer' | 'real', nullable?: 'null'];
 
@@ -94,6 +95,32 @@ const door: Migration = {
   }
 };
 
+const empty = (column: ColumnDefinitionBuilder) => column.notNull().defaultTo('');
+
+const deletions: Migration = {
+  async up(db) {
+    await db.schema
+      .createTable('deletions')
+      .addColumn('n', isPostgres(db) ? 'serial' : 'integer', (column) => column.primaryKey())
+      .addColumn('kind', 'text', empty)
+      .addColumn('id', 'text', empty)
+      .addColumn('more', 'text', empty)
+      .addColumn('at', 'text', empty)
+      .execute();
+    await addTriggers(db);
+    await db.schema.alterTable('sessions').addColumn('opened_at', 'text', empty).execute();
+    await db.schema.alterTable('sessions').addColumn('device', 'text', empty).execute();
+    await db.schema.alterTable('seats').addColumn('address_group', 'text', empty).execute();
+  },
+  async down(db) {
+    await db.schema.alterTable('seats').dropColumn('address_group').execute();
+    await db.schema.alterTable('sessions').dropColumn('device').execute();
+    await db.schema.alterTable('sessions').dropColumn('opened_at').execute();
+    await dropTriggers(db);
+    await db.schema.dropTable('deletions').execute();
+  }
+};
+
 /**
  * Names sort in order; one that has run anywhere is never changed. The last can be taken back, so that the
  * program before it can be put in place again.
@@ -102,6 +129,7 @@ export const migrations: MigrationProvider = {
   getMigrations: async () => ({
     '0001-first': first,
     '0002-passkeys': passkeys,
-    '0003-door': door
+    '0003-door': door,
+    '0004-deletions': deletions
   })
 };

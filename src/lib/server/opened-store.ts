@@ -18,8 +18,11 @@ export interface Store {
    * done twice.
    */
   deleting<T>(work: () => Promise<T>): Promise<T>;
-  /** Empties the log of what was written, if nobody reads it. @returns whether it is empty */
-  checkpoint(): boolean;
+  /**
+   * Brings out what was noted of deletions, and empties the log of what was written, if nobody reads it.
+   * @returns whether it is empty
+   */
+  checkpoint(): Promise<boolean>;
   /** Keeps room on the disk for deleting. */
   keepReserve(): void;
 }

@@ -95,7 +95,8 @@ export async function openByPasskey(
   site: Site,
   { response, sealing }: { response: AuthenticationResponseJSON; sealing: string },
   token: string | undefined,
-  now: string
+  now: string,
+  device = ''
 ): Promise<string> {
   const challenge = await takeChallenge(db, token, NO_SPACE, now);
   const row = await db
@@ -120,7 +121,7 @@ export async function openByPasskey(
     .set({ counter: String(authenticationInfo.newCounter) })
     .where('id', '=', row.id)
     .execute();
-  return sessionFor(db, row.space_id, shareKey, now);
+  return sessionFor(db, row.space_id, shareKey, now, device);
 }
 
 /** The guide's passkeys, oldest first. */

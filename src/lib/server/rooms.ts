@@ -1,4 +1,5 @@
 import { nextState, newRoom, type RoomChange } from './clinic-flow';
+import { addressGroup } from './address-group';
 import { Refusal } from './faults';
 import { deleteRooms } from './retention';
 import { newCode } from './room-code';
@@ -150,6 +151,7 @@ export function participantId(room: string, token: string): string {
 
 /**
  * The seat of the phone that made this token; a phone that comes back has its place again.
+ * @param address where it comes from; no more is kept of it than `addressGroup` tells
  * @param refuseCrowd throws where too many new ones have come from the same place
  */
 export async function admit(
@@ -157,7 +159,7 @@ export async function admit(
   room: Room,
   token: string,
   now: string,
-  refuseCrowd: () => void = () => {}
+  { address = '', refuseCrowd = () => {} }: { address?: string; refuseCrowd?: () => void } = {}
 ): Promise<string> {
   const token_hash = hashToken(token);
   const id = participantId(room.id, token);
@@ -170,14 +172,15 @@ export async function admit(
   // The door is looked at by the same statement: nobody slips in behind its closing, on any node.
   const { numInsertedOrUpdatedRows: made } = await db
     .insertInto('seats')
-    .columns(['id', 'room_id', 'token_hash', 'joined_at'])
+    .columns(['id', 'room_id', 'token_hash', 'joined_at', 'address_group'])
     .expression(({ selectFrom, val }) =>
       selectFrom('rooms')
         .select((of) => [
           val(id).as('id'),
           of.ref('rooms.id').as('room_id'),
           val(token_hash).as('token_hash'),
-          val(now).as('joined_at')
+          val(now).as('joined_at'),
+          val(addressGroup(room.id, address)).as('address_group')
         ])
         .where('rooms.id', '=', room.id)
         .where('door_closed_at', 'is', null)

@@ -1,5 +1,6 @@
 import { AddressLimit } from './address-limit';
 import { CodeGuard } from './code-guard';
+import { forgetOld } from './deletions';
 import { Feed } from './feed';
 import { describeError, log } from './log';
 import { Metrics } from './metrics';
@@ -57,14 +58,16 @@ export function runtime(): Promise<Runtime> {
 }
 
 async function start(): Promise<Runtime> {
-  const store = await openStore(placeFrom(process.env));
+  const place = placeFrom(process.env);
+  const store = await openStore(place);
+  forgetOld(place.folder, new Date().toISOString());
   const feed = await Feed.open(store);
   metrics.gauge('listeners', () => feed.listeners);
   const sweep = setInterval(() => void sweepOnce(store), SWEEP_MS);
   sweep.unref();
   void sweepOnce(store);
   const tidy = setInterval(() => {
-    store.checkpoint();
+    void store.checkpoint();
     store.keepReserve();
   }, CHECKPOINT_MS).unref();
   store.keepReserve();

@@ -36,7 +36,8 @@ export async function createSpace(db: Db, name: string, now: string): Promise<st
 export async function startSession(
   db: Db,
   secret: string,
-  now: string
+  now: string,
+  device = ''
 ): Promise<string | undefined> {
   const space = await db
     .selectFrom('spaces')
@@ -44,7 +45,7 @@ export async function startSession(
     .where('manage_hash', '=', hashToken(secret))
     .executeTakeFirst();
   if (!space) return undefined;
-  const token = await sessionFor(db, space.id, unseal(space.sealed_share_key, secret), now);
+  const token = await sessionFor(db, space.id, unseal(space.sealed_share_key, secret), now, device);
   const still = await db
     .selectFrom('spaces')
     .select('id')
@@ -56,19 +57,25 @@ export async function startSession(
   return undefined;
 }
 
-/** A cookie's token for who has shown to be this space's guide. The space lives on from now. */
+/**
+ * A cookie's token for who has shown to be this space's guide. The space lives on from now.
+ * @param device what kind of machine asks, for its guide to tell it from others
+ */
 export async function sessionFor(
   db: Db,
   space_id: string,
   shareKey: string,
-  now: string
+  now: string,
+  device = ''
 ): Promise<string> {
   const token = newToken();
   const session = {
     token_hash: hashToken(token),
     space_id,
     sealed_share_key: seal(shareKey, token),
-    ends_at: daysAfter(now, SESSION_DAYS)
+    ends_at: daysAfter(now, SESSION_DAYS),
+    opened_at: now,
+    device
   };
   await db.insertInto('sessions').values(session).execute();
   await keepSpace(db, space_id, now);

@@ -2,6 +2,7 @@ import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { bringOutIfPossible } from './deletions';
 import { isDiskFull } from './faults';
 import { Reserve } from './reserve';
 import { STORE_FILE, type Store } from './opened-store';
@@ -32,7 +33,10 @@ export function storeOfFile(file: Database.Database, folder = ''): Store {
     db,
     pool: null,
     close: () => db.destroy(),
-    checkpoint: () => checkpoint(file),
+    async checkpoint() {
+      await bringOutIfPossible(db, folder);
+      return checkpoint(file);
+    },
     keepReserve: () => reserve.fill(),
     async deleting(work) {
       try {
@@ -42,6 +46,7 @@ export function storeOfFile(file: Database.Database, folder = ''): Store {
         reserve.give();
         return await work();
       } finally {
+        await bringOutIfPossible(db, folder);
         checkpoint(file);
         reserve.fill();
       }

@@ -1,5 +1,6 @@
 import { Kysely, Migrator, PostgresDialect } from 'kysely';
 import pg from 'pg';
+import { bringOutIfPossible } from './deletions';
 import { migrations } from './migrations';
 import { openFile, storeOfFile } from './sqlite-store';
 import type { Db, Store } from './opened-store';
@@ -39,11 +40,11 @@ export function placeFrom(env: Record<string, string | undefined>): StorePlace {
 /** Opens the store and brings its tables up to date. Throws when it cannot be written. */
 export async function openStore({ url, folder, isPatient, isNew }: StorePlace): Promise<Store> {
   const store = url
-    ? openPostgres(url, isPatient ? {} : PATIENCE)
+    ? openPostgres(url, folder, isPatient ? {} : PATIENCE)
     : openSqlite(folder, isNew ?? false);
   try {
     if (!url || isPatient) await migrate(store.db);
-    else await migratePatiently(url);
+    else await migratePatiently(url, folder);
   } catch (error) {
     await store.close();
     throw error;
@@ -52,9 +53,9 @@ export async function openStore({ url, folder, isPatient, isNew }: StorePlace): 
 }
 
 /** Another node may be at it, and a table's rows may all be written anew. */
-async function migratePatiently(url: string): Promise<void> {
+async function migratePatiently(url: string, folder: string): Promise<void> {
   const { connectionTimeoutMillis } = PATIENCE;
-  const store = openPostgres(url, { connectionTimeoutMillis });
+  const store = openPostgres(url, folder, { connectionTimeoutMillis });
   try {
     await migrate(store.db);
   } finally {
@@ -75,15 +76,15 @@ function openSqlite(folder: string, isNew: boolean): Store {
   }
   return {
     ...store,
-    checkpoint() {
-      const isEmpty = store.checkpoint();
+    async checkpoint() {
+      const isEmpty = await store.checkpoint();
       if (isEmpty) marker.countOn();
       return isEmpty;
     }
   };
 }
 
-function openPostgres(url: string, patience: pg.PoolConfig): Store {
+function openPostgres(url: string, folder: string, patience: pg.PoolConfig): Store {
   const pool = new pg.Pool({ connectionString: url, max: CONNECTIONS, ...patience });
   // One that breaks is replaced, and whoever used it hears so from its query; but its own error, unheard,
   // ends the process, of one in use as of one that is idle.
@@ -95,8 +96,17 @@ function openPostgres(url: string, patience: pg.PoolConfig): Store {
     db,
     pool,
     close: () => db.destroy(),
-    deleting: (work) => work(),
-    checkpoint: () => true,
+    async deleting(work) {
+      try {
+        return await work();
+      } finally {
+        await bringOutIfPossible(db, folder);
+      }
+    },
+    async checkpoint() {
+      await bringOutIfPossible(db, folder);
+      return true;
+    },
     keepReserve: () => {}
   };
 }

@@ -1,3 +1,5 @@
+import type { Generated, Selectable } from 'kysely';
+
 /**
  * What is stored. Portable column types only (text, integer, real), so that SQLite and PostgreSQL hold
  * the same rows. Times are ISO 8601 in UTC and sort as text; they are handed in by the caller.
@@ -20,6 +22,9 @@ export interface Tables {
     /** The same key, readable only with this cookie. */
     sealed_share_key: string;
     ends_at: string;
+    /** When it was opened, and on what kind of machine, for its guide to tell it from others. */
+    opened_at: string;
+    device: string;
   };
   /** A second way in: an authenticator whose own secret reads the key again. */
   passkeys: {
@@ -79,10 +84,29 @@ export interface Tables {
     /** Since when no new phone gets a seat; null while the door is open. */
     door_closed_at: string | null;
   };
-  seats: { id: string; room_id: string; token_hash: string; joined_at: string };
+  seats: {
+    id: string;
+    room_id: string;
+    token_hash: string;
+    joined_at: string;
+    /** Which of a few thousand groups its address falls into, in this room alone; says no address. */
+    address_group: string;
+  };
+  /** Noted by triggers, and soon taken over into a file beside the store (deletions.ts). */
+  deletions: {
+    n: Generated<number>;
+    kind: string;
+    id: string;
+    /** Of a renewed secret what is to be put in place of the old, JSON; else empty. */
+    more: string;
+    at: string;
+  };
 }
 
-/** In an order in which rows can be put back. */
+/** A row of a table, as it is read. */
+export type RowOf<T extends keyof Tables> = Selectable<Tables[T]>;
+
+/** What a backup holds, in an order in which rows can be put back. */
 export const TABLE_NAMES = [
   'spaces',
   'sessions',

@@ -125,6 +125,15 @@ export type FirstVote = v.InferOutput<typeof firstVote>;
 const advice = v.picklist(['teach', 'discuss', 'explain', 'explain slowly']);
 export type VoteAdvice = v.InferOutput<typeof advice>;
 
+/** Seats without an answer that came within a minute from one group of addresses. */
+export const silentCrowd = v.object({
+  group: v.pipe(v.string(), v.regex(/^[0-9a-f]{0,3}$/)),
+  /** 2031-05-01T08:00Z */
+  minute: v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\dZ$/)),
+  count: v.number()
+});
+export type SilentCrowd = v.InferOutput<typeof silentCrowd>;
+
 /** What the big screen sees: the room as a whole, and nobody in it. */
 export const screenView = v.object({
   ...phoneView.entries,
@@ -133,6 +142,8 @@ export const screenView = v.object({
   isDoorClosed: v.boolean(),
   /** Participants that have answered nothing at all; counted while the door is closed. */
   silent: v.number(),
+  /** Those of them that came together. */
+  silentCrowds: v.array(silentCrowd),
   minutes: v.number(),
   advice: v.nullable(advice),
   hasHint: v.boolean(),

@@ -37,6 +37,17 @@ export const spaceRequest = {
   )
 };
 
+/** A browser in which a space is open, as far as its guide can tell it from others. */
+export interface OpenSession {
+  /** Names it to end it; opens nothing. */
+  id: string;
+  device: string;
+  /** Days. The first is empty where it was opened before that was noted. */
+  opened: string;
+  used: string;
+  isThis: boolean;
+}
+
 /** What comes back where something was made. */
 export const made = {
   secret: v.object({ secret: token }),

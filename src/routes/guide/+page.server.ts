@@ -1,7 +1,8 @@
 import { loadLessons } from '$lib/course';
 import { assignmentsOf } from '$lib/server/assignments';
 import { Refusal } from '$lib/server/faults';
-import { database, guideFrom } from '$lib/server/http';
+import { cookieOf, database, guideFrom, timeNow } from '$lib/server/http';
+import { sessionsOf } from '$lib/server/open-sessions';
 import { clinicOffer } from '$lib/server/clinic-plan';
 import { passkeysOf } from '$lib/server/passkeys';
 import { phoneAddressOf } from '$lib/server/reach';
@@ -32,6 +33,7 @@ export const load: PageServerLoad = async (event) => {
     const passkeys = (await passkeysOf(db, guide)).map(({ id, created_at }) => {
       return { id, day: created_at.slice(0, 10) };
     });
+    const sessions = await sessionsOf(db, guide, cookieOf(event) ?? '', timeNow());
     const { name, keep_until } = guide;
     const { origin } = phoneAddressOf(event);
     const offer = clinicOffer(lessons);
@@ -40,11 +42,12 @@ export const load: PageServerLoad = async (event) => {
       homework: await Promise.all(counted),
       clinics: await Promise.all(clinics),
       offer,
-      passkeys
+      passkeys,
+      sessions
     };
   } catch (fault) {
     if (fault instanceof Refusal && fault.status === 401)
-      return { guide: null, homework: [], clinics: [], offer: null, passkeys: [] };
+      return { guide: null, homework: [], clinics: [], offer: null, passkeys: [], sessions: [] };
     throw fault;
   }
 };

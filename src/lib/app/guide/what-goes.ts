@@ -26,6 +26,7 @@ export const asks = {
     return `Make a new key? It locks out ${gone}. Links of clients still work.`;
   },
   removePasskey: 'Remove this passkey? That device then needs the key to come in.',
+  endSession: 'End it? That browser then needs the key to come in.',
   deleteSpace: (name: string, homework: readonly { clients: number }[], clinics: number) => {
     const clients = homework.reduce((sum, one) => sum + one.clients, 0);
     const gone = onlyThere([

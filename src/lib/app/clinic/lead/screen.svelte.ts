@@ -7,7 +7,8 @@ import {
   type RodBatch,
   rodBatch,
   type ScreenView,
-  screenView
+  screenView,
+  type SilentCrowd
 } from '$lib/wire';
 
 /** A key that was made void opens nothing more, however long the screen asks. */
@@ -50,8 +51,10 @@ export class Screen {
     return this.#attempt(() => ask('POST', `${this.#address}/door`, { door }));
   }
 
-  clearSilent(): Promise<void> {
-    return this.#attempt(() => ask('DELETE', `${this.#address}/silent`));
+  /** @param crowd only these */
+  clearSilent(crowd?: SilentCrowd): Promise<void> {
+    const which = crowd ? `?group=${crowd.group}&minute=${crowd.minute}` : '';
+    return this.#attempt(() => ask('DELETE', `${this.#address}/silent${which}`));
   }
 
   lendRod(): Promise<void> {

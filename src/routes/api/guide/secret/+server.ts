@@ -1,4 +1,4 @@
-import { answering, database, guideFrom, setCookie, timeNow } from '$lib/server/http';
+import { answering, database, deviceOf, guideFrom, setCookie, timeNow } from '$lib/server/http';
 import { runtime } from '$lib/server/runtime';
 import { renewSecret, startSession } from '$lib/server/spaces';
 import type { RequestHandler } from './$types';
@@ -12,6 +12,6 @@ export const POST: RequestHandler = (event) =>
     const guide = await guideFrom(event);
     const secret = await renewSecret(db, guide);
     (await runtime()).feed.doubt(guide.space);
-    setCookie(event, (await startSession(db, secret, timeNow())) ?? '');
+    setCookie(event, (await startSession(db, secret, timeNow(), deviceOf(event))) ?? '');
     return { secret };
   });

@@ -4,6 +4,7 @@ import {
   bodyOf,
   cookieOf,
   database,
+  deviceOf,
   dropCookie,
   setCookie,
   timeNow
@@ -19,7 +20,7 @@ export const prerender = false;
 export const POST: RequestHandler = (event) =>
   answering(async () => {
     const { secret } = await bodyOf(event, spaceRequest.enter);
-    const session = await startSession(await database(), secret, timeNow());
+    const session = await startSession(await database(), secret, timeNow(), deviceOf(event));
     if (session) return setCookie(event, session);
     throw new Refusal(404, 'No space has this key. It may have been renewed or deleted.');
   });

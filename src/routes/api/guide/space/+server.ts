@@ -4,6 +4,7 @@ import {
   bodyOf,
   cookieOf,
   database,
+  deviceOf,
   deleting,
   dropCookie,
   guideFrom,
@@ -26,7 +27,7 @@ export const POST: RequestHandler = (event) =>
     takeOne(limits.opening, addressOf(event));
     const db = await database();
     const secret = await createSpace(db, name, timeNow());
-    setCookie(event, (await startSession(db, secret, timeNow())) ?? '');
+    setCookie(event, (await startSession(db, secret, timeNow(), deviceOf(event))) ?? '');
     return { secret };
   });
 

@@ -21,10 +21,9 @@ export const POST: RequestHandler = (event) =>
     const { token } = await bodyOf(event, clinicRequest.join);
     takeOne(limits.sender, token);
     const room = await roomAsked(event);
-    const hall = `${room.id} ${addressOf(event)}`;
-    const seat = await admit(await database(), room, token, timeNow(), () =>
-      takeOne(limits.seats, hall)
-    );
+    const address = addressOf(event);
+    const refuseCrowd = () => takeOne(limits.seats, `${room.id} ${address}`);
+    const seat = await admit(await database(), room, token, timeNow(), { address, refuseCrowd });
     (await runtime()).feed.changed(room.id);
     return { ...phoneViewOf(room), seat };
   });

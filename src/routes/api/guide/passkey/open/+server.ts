@@ -1,4 +1,12 @@
-import { answering, bodyOf, database, setCookie, siteOf, timeNow } from '$lib/server/http';
+import {
+  answering,
+  bodyOf,
+  database,
+  deviceOf,
+  setCookie,
+  siteOf,
+  timeNow
+} from '$lib/server/http';
 import { openByPasskey, PASSKEY_COOKIE } from '$lib/server/passkeys';
 import { cookieName } from '$lib/server/cookie-name';
 import type { RequestHandler } from './$types';
@@ -12,5 +20,8 @@ export const POST: RequestHandler = (event) =>
     const sent = await bodyOf(event, spaceRequest.usePasskey);
     const begun = event.cookies.get(cookieName(PASSKEY_COOKIE, event));
     const db = await database();
-    setCookie(event, await openByPasskey(db, siteOf(event), sent, begun, timeNow()));
+    setCookie(
+      event,
+      await openByPasskey(db, siteOf(event), sent, begun, timeNow(), deviceOf(event))
+    );
   });

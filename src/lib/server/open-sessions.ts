@@ -1,0 +1,45 @@
+import type { OpenSession } from '../wire';
+import { SESSION_DAYS, type Guide } from './spaces';
+import { daysAfter } from './retention';
+import type { Db } from './store';
+import { hashToken } from './token';
+
+/** What the guide may know it by is no secret, but the hash of one need not be shown. */
+const idOf = (token_hash: string) => hashToken(`session ${token_hash}`);
+const dayOf = (time: string) => time.slice(0, 10);
+
+/** Where the guide's space is open, last used first. @param token of the cookie that asks */
+export async function sessionsOf(
+  db: Db,
+  { space }: Guide,
+  token: string,
+  now: string
+): Promise<OpenSession[]> {
+  const rows = await db
+    .selectFrom('sessions')
+    .select(['token_hash', 'device', 'opened_at', 'ends_at'])
+    .where('space_id', '=', space)
+    .where('ends_at', '>', now)
+    .orderBy('ends_at', 'desc')
+    .execute();
+  return rows.map(({ token_hash, device, opened_at, ends_at }) => ({
+    id: idOf(token_hash),
+    device,
+    opened: dayOf(opened_at),
+    // A cookie that is used is written anew, to end so long after (spaces.ts).
+    used: dayOf(daysAfter(ends_at, -SESSION_DAYS)),
+    isThis: token_hash === hashToken(token)
+  }));
+}
+
+/** Ends one of the guide's own sessions; of another space's nothing is found. */
+export async function endOpenSession(db: Db, { space }: Guide, id: string): Promise<void> {
+  const rows = await db
+    .selectFrom('sessions')
+    .select('token_hash')
+    .where('space_id', '=', space)
+    .execute();
+  const named = rows.map(({ token_hash }) => token_hash).filter((hash) => idOf(hash) === id);
+  if (named.length === 0) return;
+  await db.deleteFrom('sessions').where('token_hash', 'in', named).execute();
+}
