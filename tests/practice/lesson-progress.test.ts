@@ -91,8 +91,8 @@ describe('the way through the lesson about one foot', () => {
     const done = way(
       [predicted, reached('field')],
       [
-        [first, 69],
-        [second, 70]
+        [first, 74],
+        [second, 75]
       ]
     ).filter(({ isDone }) => isDone);
     expect(ids(done)).toEqual(['about', 'predict', 'see', second, 'result', 'feel']);

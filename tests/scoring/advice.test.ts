@@ -24,6 +24,17 @@ function said(asked: Challenge, move: Challenge['reference']) {
   return adviceFor(asked, gradeTry(asked, move), 'imperial', null);
 }
 
+describe('a lift is said by the clock, and what is quick is not counted', () => {
+  test.each([
+    ['one-hop', /snap the tip up to 10:30, lower the tip to 10 o’clock quickly\.$/],
+    ['swim-at-a-height', /lift the tip to 11:30 quickly, reel in 19\sft steadily in 7\ss\.$/],
+    ['count-it-down', /count to 7, lower the tip to 9:45 in 1\ss\.$/],
+    ['three-hops-sideways', /snap the tip 1\sft\s3\sin, count to 3; 3 times\.$/]
+  ])('%s', (id, words) => {
+    expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
+  });
+});
+
 describe('a move of several steps', () => {
   const hop = challenge('one-hop');
   const advised = advisedMove(hop);
@@ -37,7 +48,7 @@ describe('a move of several steps', () => {
       ...hop,
       goals: [{ kind: 'hops', count: 1, height_m: [2, 3], weight: 100 }]
     };
-    const { move, words } = said(higher, hop.reference);
+    const { move, words } = said(higher, advised?.move ?? hop.reference);
     expect({ move, words }).toEqual({ move: null, words: 'Lift a little quicker.' });
   });
 

@@ -164,11 +164,11 @@ describe('a cast', () => {
   });
 
   test.each([
-    [2.5, 'It never came down.'],
-    [12, 'It was down after ']
+    [2.5, /^$/],
+    [12, /^It was down after /]
   ])('whose rod is moved after %d s falls, and has not flown', (moved_s, why) => {
     const input = hand([0, 55], [moved_s, 55], [moved_s + 0.4, 58]);
-    expect(told(input, cast, null).why).toContain(why);
+    expect(told(input, cast, null).why).toMatch(why);
   });
 });
 

@@ -88,6 +88,9 @@ function checkQuestion({ question }: PredictSection, faults: string[]): Question
   return { ask: question.ask, key: key.id };
 }
 
+/** So far below passing every lazy run stays, marks: nearer, and a change of the model by a hair lets one pass. */
+export const LAZY_BELOW = 5;
+
 /** Grades reference, beginner and rough hands, and notes what is wrong. */
 export function checkChallenge(
   challenge: Challenge,
@@ -113,8 +116,8 @@ export function checkChallenge(
     faults.push(`${id}: a rough hand gets ${roughHandMarks}, must get ${PASS_MARK} or more`);
   }
   for (const [name, marks] of Object.entries(lazy)) {
-    if (marks < PASS_MARK) continue;
-    faults.push(`${id}: "${name}" gets ${marks}, must get less than ${PASS_MARK}`);
+    if (marks <= PASS_MARK - LAZY_BELOW) continue;
+    faults.push(`${id}: "${name}" gets ${marks}, must get ${PASS_MARK - LAZY_BELOW} at most`);
   }
   if (Math.min(...advised) < PASS_MARK) {
     faults.push(`${id}: the advice gets ${advised.join(', ')}, must get ${PASS_MARK} or more`);

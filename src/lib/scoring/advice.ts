@@ -9,7 +9,8 @@ import type { GradedRun } from './grade';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
-import { moveOfSteps, spokenSteps, stepWords, type SpokenStep } from './spoken-move';
+import { moveOfSteps, singleTurn, spokenSteps, type SpokenStep } from './spoken-move';
+import { stepWords } from './step-words';
 
 /** The move that is advised, in the steps in which it is said. */
 export interface AdvisedMove {
@@ -25,7 +26,11 @@ export function advisedMove(
   challenge: Challenge,
   correction?: Correction | null
 ): AdvisedMove | null {
-  const steps = spokenSteps(challenge, correction?.move ?? challenge.reference);
+  const solved = correction?.move;
+  const isTurn = solved?.kind === 'sweep' || solved?.kind === 'lift';
+  const steps = isTurn
+    ? [singleTurn(challenge, solved)]
+    : spokenSteps(challenge, challenge.reference);
   return steps && { steps, move: moveOfSteps(challenge, steps) };
 }
 

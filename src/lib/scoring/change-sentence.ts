@@ -24,7 +24,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   few_hops: () => 'Hop it more often',
   many_hops: () => 'Hop it less often',
   low_hops: () => 'Lift a little quicker',
-  high_hops: () => 'Lift more gently'
+  high_hops: () => 'Stop the lift sooner'
 };
 
 /** The last sentence, with the move that would have done it where there is one. */

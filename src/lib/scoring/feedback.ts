@@ -87,12 +87,20 @@ function stonesTouched({ goals }: Grade): string {
   return `; it touched ${stones.value} of ${stones.goal.touched.length} rocks`;
 }
 
-/** What these ask has nothing to do with whether it kept to the bottom. */
-const NOT_OF_CONTACT = new Set<GoalGrade['goal']['kind']>(['strike', 'freed']);
+/** What these ask has nothing to do with whether it kept to the bottom, or says it. */
+const NOT_OF_CONTACT = new Set<GoalGrade['goal']['kind']>([
+  'strike',
+  'freed',
+  'hops',
+  'swim',
+  'swing'
+]);
 
 function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGrade): string {
   // Where hops were asked and none was made, that says why, too.
   if (about?.goal.kind === 'hops' && about.value === 0) return '';
+  // Moved before it was down, it is not told that it never came down.
+  if (about?.goal.kind === 'bottom_first' && !touchOf(result)) return '';
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
   const others = grade.goals.filter((goal) => goal !== about);
   const miss = isIdle && !isCast(result) ? '' : worstMiss(others, result, units);
@@ -107,8 +115,12 @@ function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGra
 /** A bait that was cast is off the bottom to begin with: its fall is no flight. */
 function fallClause(result: Result): string | null {
   if (!isCast(result)) return null;
-  const touch = result.events.find(({ kind }) => kind === 'bottom');
+  const touch = touchOf(result);
   return touch ? `It was down after ${formatTime(touch.t_s)}` : 'It never came down';
+}
+
+function touchOf({ events }: Result): Result['events'][number] | undefined {
+  return events.find(({ kind }) => kind === 'bottom');
 }
 
 function isCast({ trace }: Result): boolean {

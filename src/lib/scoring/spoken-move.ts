@@ -1,25 +1,35 @@
 import { FOOT_M, INCH_M, parseSetup, tipOf, type Move, type SequenceStep } from '../model';
 import type { Challenge } from './challenge';
-import { formatLength, formatTime, type Units } from './display';
 
 /**
- * A move in steps as a guide says them: whole inches of tip or line, tenths of a second up to two
- * seconds and halves above. What is said is what is run, so that advice can be followed to the letter.
+ * A move in steps as a guide says them: a lift to a quarter hour on the clock, a sweep by whole inches
+ * of tip, line by whole inches and half feet, whole seconds. What is said is what is run, so that advice
+ * can be followed to the letter; how quick "quickly" is, the run alone knows.
  */
 export type SpokenStep =
   | { kind: 'turn'; isAway: boolean; way_m: number; time_s: number }
+  /** A lift by where it ends on the clock: 0° is nine, 90° is twelve. */
+  | { kind: 'clock'; isAway: boolean; to_deg: number; time_s: number }
   | { kind: 'rest'; time_s: number }
   /** A rest that a bite ends: no count is said of it. */
   | { kind: 'bite'; time_s: number }
   | { kind: 'reel'; line_m: number; time_s: number };
 
-/** More steps than this nobody keeps in mind. */
-const MOST_STEPS = 5;
-const HALVES_FROM_S = 2;
+/** A quarter of an hour on the rod's clock, degrees: half of what its picture marks is hard to aim at. */
+const QUARTER_HOUR_DEG = 7.5;
+/** Done quicker than this it is not counted, s. */
+export const COUNTED_FROM_S = 0.95;
+/** A shorter rest nobody makes on purpose, s. */
+const LEAST_REST_S = 0.3;
 const HALF_INCHES_BELOW_M = FOOT_M / 4;
+const HALF_FEET_FROM_M = 4 * FOOT_M;
+const FEET_FROM_M = 10 * FOOT_M;
+/** Turns of one length to so much are said as one and the same, m: two inches. */
+const ALIKE_M = 2 * INCH_M;
 
 type Rod = Pick<Challenge, 'setup' | 'plane' | 'start'>;
 type Task = Rod & Pick<Challenge, 'goals'>;
+type TurnMove = Extract<Move, { kind: 'sweep' | 'lift' }>;
 
 /** The steps of a move of turns, rests and the reel; null for one that is none. */
 export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
@@ -33,21 +43,68 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
     if (step.kind === 'tip_path' || step.kind === 'rod_input') return null;
     const time_s = spokenTime(step.duration_s);
     if (i === toBite) steps.push({ kind: 'bite', time_s: step.duration_s });
-    else if (step.kind === 'pause') steps.push({ kind: 'rest', time_s });
-    else if (step.kind === 'reel') {
+    else if (step.kind === 'pause') {
+      if (step.duration_s >= LEAST_REST_S)
+        steps.push({ kind: 'rest', time_s: restTime(step.duration_s) });
+    } else if (step.kind === 'reel') {
       steps.push({ kind: 'reel', line_m: spokenLength(step.line_m), time_s });
-    } else if (step.from_deg !== step.to_deg) {
-      const way_m = tip.at(step.to_deg) - tip.at(step.from_deg);
-      steps.push({ kind: 'turn', isAway: way_m > 0, way_m: spokenLength(Math.abs(way_m)), time_s });
-    }
+    } else if (step.from_deg !== step.to_deg) steps.push(turnOf(tip, step, time_s));
   }
-  return steps;
+  return alike(steadily(steps));
+}
+
+/** A single turn by the way of its tip, which is what is said of one that was solved. */
+export function singleTurn(rod: Rod, move: TurnMove): SpokenStep {
+  const way_m = new Tip(rod).wayOf(move);
+  return {
+    kind: 'turn',
+    isAway: way_m > 0,
+    way_m: inInches(Math.abs(way_m)),
+    time_s: move.duration_s
+  };
+}
+
+function turnOf(tip: Tip, step: TurnMove, time_s: number): SpokenStep {
+  const way_m = tip.wayOf(step);
+  const isAway = way_m > 0;
+  // A twitch has no place of its own on the clock.
+  if (step.kind === 'sweep' || Math.abs(step.to_deg - step.from_deg) < QUARTER_HOUR_DEG) {
+    return { kind: 'turn', isAway, way_m: spokenLength(Math.abs(way_m)), time_s };
+  }
+  const to_deg = QUARTER_HOUR_DEG * Math.round(step.to_deg / QUARTER_HOUR_DEG);
+  return { kind: 'clock', isAway, to_deg, time_s };
+}
+
+/** Reeled on at about the same pace is reeled once. */
+function steadily(steps: readonly SpokenStep[]): SpokenStep[] {
+  return steps.reduce<SpokenStep[]>((all, step) => {
+    const before = all.at(-1);
+    if (step.kind !== 'reel' || before?.kind !== 'reel') return [...all, step];
+    const line_m = spokenLength(before.line_m + step.line_m);
+    return [...all.slice(0, -1), { kind: 'reel', line_m, time_s: before.time_s + step.time_s }];
+  }, []);
+}
+
+/** Turns that differ by less than a hand can tell become the first of them. */
+function alike(steps: readonly SpokenStep[]): SpokenStep[] {
+  return steps.map((step) => {
+    if (step.kind !== 'turn') return step;
+    const first = steps.find(
+      (one) =>
+        one.kind === 'turn' &&
+        one.isAway === step.isAway &&
+        one.time_s === step.time_s &&
+        Math.abs(one.way_m - step.way_m) <= ALIKE_M
+    );
+    return first ?? step;
+  });
 }
 
 /** The move that the steps say, from the challenge's start. */
 export function moveOfSteps(rod: Rod, steps: readonly SpokenStep[]): Move {
   const tip = new Tip(rod);
-  let now_deg = rod.plane === 'lift' ? rod.start.elevation_deg : rod.start.azimuth_deg;
+  const start_deg = rod.plane === 'lift' ? rod.start.elevation_deg : rod.start.azimuth_deg;
+  let now_deg = start_deg;
   const turn = (to_deg: number, duration_s: number): SequenceStep => {
     const from_deg = now_deg;
     now_deg = to_deg;
@@ -59,54 +116,33 @@ export function moveOfSteps(rod: Rod, steps: readonly SpokenStep[]): Move {
     if (step.kind === 'rest' || step.kind === 'bite')
       return { kind: 'pause', duration_s: step.time_s };
     if (step.kind === 'reel') return { kind: 'reel', line_m: step.line_m, duration_s: step.time_s };
+    if (step.kind === 'clock') return turn(step.to_deg, step.time_s);
     const to_m = tip.at(now_deg) + (step.isAway ? step.way_m : -step.way_m);
     return turn(tip.angleAt(to_m), step.time_s);
   });
   // A rest or the reel first needs a rod that is held.
   const holds = moves[0].kind === 'pause' || moves[0].kind === 'reel';
-  const start_deg = rod.plane === 'lift' ? rod.start.elevation_deg : rod.start.azimuth_deg;
   if (!holds) return { kind: 'sequence', moves };
   now_deg = start_deg;
   return { kind: 'sequence', moves: [turn(start_deg, 0.1), ...moves] };
 }
 
-/** "Lift the tip 1 ft 4 in in 0.3 s, lower it 1 ft in 0.6 s."; null where that is too much to keep in mind. */
-export function stepWords(plane: Rod['plane'], all: readonly SpokenStep[], units: Units) {
-  const { steps, times } = repeated(all);
-  if (steps.length > MOST_STEPS) return null;
-  const said = steps.map((step) => {
-    const time = formatTime(step.time_s);
-    if (step.kind === 'rest') return `wait ${time}`;
-    if (step.kind === 'bite') return 'wait for the bite';
-    if (step.kind === 'reel') return `reel in ${formatLength(step.line_m, units)} in ${time}`;
-    const [away, back] = plane === 'lift' ? ['lift', 'lower'] : ['move', 'turn back'];
-    return `${step.isAway ? away : back} the tip ${formatLength(step.way_m, units)} in ${time}`;
-  });
-  const text = said.join(', ');
-  const often = times > 1 ? `; ${times} times` : '';
-  return `${text[0].toUpperCase()}${text.slice(1)}${often}.`;
-}
-
-/** The shortest run of steps of which all of them are repeats; the last may lack its rest. */
-function repeated(all: readonly SpokenStep[]): { steps: readonly SpokenStep[]; times: number } {
-  for (let length = 1; length < all.length; length++) {
-    const isRepeat = all.every((step, i) => isAlike(step, all[i % length]));
-    const times = Math.ceil(all.length / length);
-    const lacksRest = all.length % length === 0 || all.length % length === length - 1;
-    if (isRepeat && lacksRest && times > 1) return { steps: all.slice(0, length), times };
-  }
-  return { steps: all, times: 1 };
-}
-
-function isAlike(a: SpokenStep, b: SpokenStep): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
-}
-
 function spokenTime(s: number): number {
-  return s < HALVES_FROM_S ? Math.max(1, Math.round(10 * s)) / 10 : Math.round(2 * s) / 2;
+  return s < COUNTED_FROM_S ? Math.max(1, Math.round(10 * s)) / 10 : Math.round(s);
+}
+
+/** Rests are asked at least so long: never less. */
+function restTime(s: number): number {
+  return s < COUNTED_FROM_S ? s : Math.ceil(s);
 }
 
 function spokenLength(m: number): number {
+  if (m < HALF_FEET_FROM_M) return inInches(m);
+  const grain_m = m < FEET_FROM_M ? FOOT_M / 2 : FOOT_M;
+  return Math.round(m / grain_m) * grain_m;
+}
+
+function inInches(m: number): number {
   const grain_m = m < HALF_INCHES_BELOW_M ? INCH_M / 2 : INCH_M;
   return Math.round(m / grain_m) * grain_m;
 }
@@ -125,6 +161,10 @@ class Tip {
     if (this.rod.plane === 'lift') return (this.setup.rod.length_m * deg * Math.PI) / 180;
     tipOf(this.setup, this.rod.start.elevation_deg, deg, this.point);
     return -Math.sign(this.setup.start.bait_x_m) * this.point.x;
+  }
+
+  wayOf({ from_deg, to_deg }: TurnMove): number {
+    return this.at(to_deg) - this.at(from_deg);
   }
 
   /** The angle at which the tip is so far along its way: halved down to far less than is said. */

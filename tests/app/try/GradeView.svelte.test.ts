@@ -14,7 +14,7 @@ function grade(travelMarks: number, done = 1): Grade {
   const marks = travelMarks + 28;
   return {
     marks,
-    passed: marks >= 70,
+    passed: marks >= 75,
     done,
     figure: 0.5334,
     goals: [
@@ -45,7 +45,7 @@ describe('the grade', () => {
   test('shows the marks, what passes, and the three sentences', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await expect.element(page.getByText('43 of 100')).toBeVisible();
-    await expect.element(page.getByText('Not yet: 70 passes')).toBeVisible();
+    await expect.element(page.getByText('Not yet: 75 passes')).toBeVisible();
     for (const sentence of Object.values(feedback)) {
       await expect.element(page.getByText(sentence)).toBeVisible();
     }

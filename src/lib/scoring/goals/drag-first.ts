@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
+import { NO_MOVE_M } from '../run-measures';
 import { drawnFirst } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -29,5 +30,10 @@ export const dragFirst = goalKind({
     asked: `${formatLength(least_m, units)} or more`,
     reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
   }),
+  miss: ({ least_m }, value, units) => {
+    const length = (m: number) => formatLength(m, units);
+    if (value < NO_MOVE_M) return 'you never moved it first';
+    return `you moved it ${formatBeside(value, [least_m, Infinity], length)} first, not ${length(least_m)}`;
+  },
   advice: () => 'Move the jig first, then wait'
 });

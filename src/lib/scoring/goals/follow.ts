@@ -5,6 +5,9 @@ import { numberIn } from '../schema-parts';
 import { followedShare } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
+/** A rod that went down so little was held. */
+const NOT_AT_ALL = 0.1;
+
 /** How closely the rod goes down with the falling bait, 0–1 (see followedShare). */
 export const follow = goalKind({
   schema: v.strictObject({ kind: v.literal('follow'), least: numberIn(0.05, 1), weight }),
@@ -26,5 +29,7 @@ export const follow = goalKind({
     asked: `${formatShare(least)} or more of the way`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
+  miss: (_, value) =>
+    value < NOT_AT_ALL ? 'the rod stayed up' : 'the rod did not keep to its fall',
   advice: () => 'Lower the rod at the pace of the fall, from its start to its end'
 });

@@ -7,6 +7,8 @@ import { goalKind, weight } from './goal-kind';
 
 /** So much less of the lift given back earns nothing. */
 const REACH = 0.5;
+/** Less of it given back is a rod that sags, and not one that is lowered. */
+const NO_LOWERING = 0.1;
 
 /** Share of what the tip has drawn that it gives back, 0–1: the rod follows the bait down. */
 export const lowered = goalKind({
@@ -29,5 +31,6 @@ export const lowered = goalKind({
     asked: `by ${formatShare(least)} of the lift or more`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
+  miss: (_, value) => (value < NO_LOWERING ? 'the rod stayed up' : 'the rod came down too little'),
   advice: () => 'Lower the rod again after the lift, as the jig falls'
 });

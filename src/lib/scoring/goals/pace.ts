@@ -38,6 +38,11 @@ export const pace = goalKind({
     asked: `${formatSpeed(low, units)} to ${formatSpeed(high, units)}`,
     reached: formatBeside(value, [low, high], (speed) => formatSpeed(speed, units))
   }),
+  miss: ({ m_s: [low, high] }, value, units) => {
+    const speed = (m_s: number) => formatSpeed(m_s, units);
+    const limit = value > high ? `${speed(high)} is the most` : `${speed(low)} is the least`;
+    return `it went ${formatBeside(value, [low, high], speed)}; ${limit}`;
+  },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),
   advice: ({ m_s }, value) =>
     value > m_s[1] ? 'Go slower over the same distance' : 'Go a little quicker'

@@ -30,5 +30,11 @@ export const reeled = goalKind({
     asked: `${formatLength(least_m, units)} or more`,
     reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
   }),
+  miss: ({ least_m }, value, units) => {
+    const length = (m: number) => formatLength(m, units);
+    if (value < DRAGGED_M) return 'the reel took up no slack';
+    if (value >= least_m) return '';
+    return `the reel took up ${formatBeside(value, [least_m, Infinity], length)} of slack, not ${length(least_m)}`;
+  },
   advice: () => 'Turn the rod back, then reel in the slack while the jig lies still'
 });

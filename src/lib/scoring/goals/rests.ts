@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { formatTime } from '../display';
 import { fading } from '../fading';
 import { numberIn, whole } from '../schema-parts';
+import { timesOf } from '../times-of';
 import { restsBetweenMoves } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -41,5 +42,11 @@ export const rests = goalKind({
     asked: `${count} of ${formatTime(least_s)} or longer`,
     reached: `${value}`
   }),
+  miss: ({ count, least_s }, value) => {
+    const asked = `${formatTime(least_s)} or longer`;
+    return value === 0
+      ? `it never rested ${asked}`
+      : `it rested ${asked} ${timesOf(value)}, not ${timesOf(count)}`;
+  },
   advice: () => 'Let it lie longer between your moves'
 });

@@ -17,6 +17,10 @@ export const stayed = goalKind({
     asked: `within ${formatLength(most_m, units)}`,
     reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
+  miss: ({ most_m }, value, units) => {
+    const length = (m: number) => formatLength(m, units);
+    return `it went ${formatBeside(value, [0, most_m], length)}; ${length(most_m)} is the most`;
+  },
   drawn: ({ most_m }) => ({ travel_m: [-most_m, most_m] }),
   advice: () => 'Move the slack of the line, and stop before you feel the weight'
 });

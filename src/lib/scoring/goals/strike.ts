@@ -41,6 +41,14 @@ export const strike = goalKind({
     const time = formatTime(Math.abs(value));
     return `You struck ${time} ${value < 0 ? 'before' : 'after'} the bite.`;
   },
+  // Where the try is about how far it went.
+  miss: (_, value) => {
+    if (Number.isNaN(value)) return '';
+    if (value === Infinity) return 'you never struck';
+    if (value === -Infinity) return 'you struck, and nothing had bitten';
+    const time = formatTime(Math.abs(value));
+    return `you struck ${time} ${value < 0 ? 'before' : 'after'} the bite`;
+  },
   advice: (_, value) =>
     value < REACTION_S ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
 });

@@ -7,6 +7,8 @@ import { goalKind, range, weight } from './goal-kind';
 
 /** So much less of the way at that height earns nothing. */
 const REACH = 0.25;
+/** A swim of less of its way only passed through that height. */
+const NONE = 0.05;
 
 /** Share of the bait's level way, 0–1, made at this height above the bottom under it. */
 export const swim = goalKind({
@@ -37,6 +39,11 @@ export const swim = goalKind({
     asked: `${formatShare(least)} of its way between ${formatLength(low, units)} and ${formatLength(high, units)} up`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
+  did: ({ height_m: [low, high], least }, value, units) => {
+    const band = `${formatLength(low, units)} to ${formatLength(high, units)} up`;
+    if (value < NONE) return `It never swam ${band}.`;
+    return `It swam ${band} for ${formatBeside(value, [least, 1], formatShare)} of its way.`;
+  },
   drawn: ({ height_m }) => ({ height_m }),
   advice: () => 'Reel evenly: faster lifts it, slower lets it sink'
 });

@@ -17,5 +17,6 @@ export const tight = goalKind({
     asked: `pulls ${formatPull(least_N, units)} or more`,
     reached: formatBeside(value, [least_N, Infinity], (pull) => formatPull(pull, units))
   }),
+  miss: () => 'the line hung slack at the end',
   advice: () => 'Reel in the slack that your rod has made'
 });

@@ -20,5 +20,9 @@ export const tipSpeed = goalKind({
     asked: `at most ${formatSpeed(most_m_s, units)}`,
     reached: formatBeside(value, [0, most_m_s], (speed) => formatSpeed(speed, units))
   }),
+  miss: ({ most_m_s }, value, units) => {
+    const speed = (m_s: number) => formatSpeed(m_s, units);
+    return `the tip went ${formatBeside(value, [0, most_m_s], speed)}; ${speed(most_m_s)} is the most`;
+  },
   advice: () => 'Move the rod more gently: that was a jerk'
 });

@@ -11,7 +11,7 @@ export default {
   start: upright(20),
   hold_s: 3,
   longest_pause_s: 5,
-  goals: [{ kind: 'swim', height_m: [0.12, 1], least: 0.75, weight: 100 }],
+  goals: [{ kind: 'swim', height_m: [0.15, 1], least: 0.75, weight: 100 }],
   visibility: 'seen',
   reference: inTurn(lift(20, 75, 0.7), reel(2.2, 2.2), reel(3.75, 5)),
   // Reeled too slowly: it ploughs along the bottom.

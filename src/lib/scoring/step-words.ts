@@ -1,0 +1,76 @@
+import type { Challenge } from './challenge';
+import { formatLength, formatTime, type Units } from './display';
+import { COUNTED_FROM_S, type SpokenStep } from './spoken-move';
+
+/** More steps than this nobody keeps in mind. */
+const MOST_STEPS = 5;
+/** A turn done in less is a snap, s; more, up to what is counted, is quick. */
+const SNAP_S = 0.45;
+const NINE = 9;
+const HOUR_DEG = 30;
+const HOUR_MIN = 60;
+
+type Plane = Challenge['plane'];
+
+/** "Snap the tip up to 10:30, lower it quickly to 10 o’clock."; null where that is too much to keep in mind. */
+export function stepWords(plane: Plane, all: readonly SpokenStep[], units: Units): string | null {
+  const { steps, times } = repeated(all);
+  if (steps.length > MOST_STEPS) return null;
+  const said = steps.map((step) => wordsOf(step, plane, units)).join(', ');
+  const often = times > 1 ? `; ${times} times` : '';
+  return `${said[0].toUpperCase()}${said.slice(1)}${often}.`;
+}
+
+function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
+  switch (step.kind) {
+    case 'rest':
+      return step.time_s < COUNTED_FROM_S ? 'rest a moment' : `count to ${step.time_s}`;
+    case 'bite':
+      return 'wait for the bite';
+    case 'reel':
+      return `reel in ${formatLength(step.line_m, units)} steadily in ${formatTime(step.time_s)}`;
+    case 'clock':
+      return turnWords(step, ['lift the tip', 'lower the tip'], `to ${clockTime(step.to_deg)}`);
+    case 'turn': {
+      const verbs = plane === 'lift' ? ['lift', 'lower'] : ['move', 'turn back'];
+      const [away, back] = verbs.map((verb) => `${verb} the tip`);
+      return turnWords(step, [away, back], formatLength(step.way_m, units));
+    }
+  }
+}
+
+type Turn = Extract<SpokenStep, { kind: 'clock' | 'turn' }>;
+
+function turnWords(
+  { isAway, time_s }: Turn,
+  [away, back]: readonly string[],
+  where: string
+): string {
+  const verb = isAway ? away : back;
+  if (time_s >= COUNTED_FROM_S) return `${verb} ${where} in ${formatTime(time_s)}`;
+  if (!isAway || time_s >= SNAP_S) return `${verb} ${where} quickly`;
+  return `snap the tip ${where.startsWith('to ') ? 'up ' : ''}${where}`;
+}
+
+/** Where a lifted tip stands, read as on a clock from the side: 45° is 10:30. */
+function clockTime(deg: number): string {
+  const minutes = Math.round((deg / HOUR_DEG) * HOUR_MIN);
+  const hour = NINE + Math.floor(minutes / HOUR_MIN);
+  const past = minutes % HOUR_MIN;
+  return past === 0 ? `${hour} o’clock` : `${hour}:${String(past).padStart(2, '0')}`;
+}
+
+/** The shortest run of steps of which all of them are repeats; the last may lack its rest. */
+function repeated(all: readonly SpokenStep[]): { steps: readonly SpokenStep[]; times: number } {
+  for (let length = 1; length < all.length; length++) {
+    const isRepeat = all.every((step, i) => isAlike(step, all[i % length]));
+    const times = Math.ceil(all.length / length);
+    const lacksRest = all.length % length === 0 || all.length % length === length - 1;
+    if (isRepeat && lacksRest && times > 1) return { steps: all.slice(0, length), times };
+  }
+  return { steps: all, times: 1 };
+}
+
+function isAlike(a: SpokenStep, b: SpokenStep): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
