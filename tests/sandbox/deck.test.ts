@@ -6,6 +6,7 @@ import { tied } from '../tied';
 import { smallWater } from './waters';
 
 const setup = smallWater();
+const LEVEL = { elevation_deg: 0, azimuth_deg: 0 };
 const eye = eyeOf(setup, 800, 500);
 const tipAt = (elevation_deg: number, azimuth_deg: number) =>
   seen(eye, onRod(setup, { elevation_deg, azimuth_deg }, 1));
@@ -33,8 +34,8 @@ describe('from the deck', () => {
     [800, 500]
   ])('in a sweep rod and line are in a picture of %d by %d', (width, height) => {
     for (const side of [1, -1]) {
-      const aside_deg = gazeOf('sweep', { elevation_deg: 0, azimuth_deg: 60 * side });
-      const sideways = eyeOf(setup, width, height, aside_deg);
+      const gaze = gazeOf('sweep', { elevation_deg: 0, azimuth_deg: 60 * side });
+      const sideways = eyeOf(setup, width, height, gaze);
       const tips = [60, 70, 80].map((azimuth_deg) => {
         const angles = { elevation_deg: 0, azimuth_deg: azimuth_deg * side };
         return seen(sideways, onRod(setup, angles, 1));
@@ -53,14 +54,33 @@ describe('from the deck', () => {
     [800, 500],
     [1280, 660]
   ])('the hand at the rod is in a picture of %d by %d', (width, height) => {
-    for (const aside_deg of [0, 34, -34]) {
-      const hand = onRod(setup, { elevation_deg: 0, azimuth_deg: aside_deg }, 0);
-      const { x, y } = seen(eyeOf(setup, width, height, aside_deg), hand);
+    for (const gaze of [
+      gazeOf('lift', LEVEL),
+      ...[60, -60].map((azimuth_deg) => gazeOf('sweep', { ...LEVEL, azimuth_deg }))
+    ]) {
+      const hand = onRod(setup, LEVEL, 0);
+      const { x, y } = seen(eyeOf(setup, width, height, gaze), hand);
       expect(x).toBeGreaterThan(0);
       expect(x).toBeLessThan(width);
       expect(y).toBeLessThan(height);
     }
   });
+
+  test.each([10, 45, 70])(
+    'a rod lifted to %d° does not hide the line behind it',
+    (elevation_deg) => {
+      const width = 360;
+      const eye = eyeOf(setup, width, 500, gazeOf('lift', { elevation_deg, azimuth_deg: 0 }));
+      const place = (share: number) =>
+        seen(eye, onRod(setup, { elevation_deg, azimuth_deg: 0 }, share));
+      const [hand, tip] = [place(0), place(1)];
+      const end = seen(eye, { out_m: 9, right_m: 0, up_m: 0 });
+      // The rod's own straight line, carried on to the height at which the line meets the water.
+      const behind = tip.x + ((hand.x - tip.x) * (end.y - tip.y)) / (hand.y - tip.y);
+      // More than the rod is thick, and than a thumb takes for the same.
+      expect(Math.abs(behind - end.x)).toBeGreaterThan(10);
+    }
+  );
 
   test('the same foot of tip travel looks shorter the farther away the tip is', () => {
     const first = Math.abs(tipAt(0, 10).x - tipAt(0, 0).x);

@@ -18,6 +18,11 @@ const FOCUS_PER_HEIGHT = 0.62;
 const FOCUS_PER_WIDTH = 0.69;
 /** For a sweep the gaze is turned between the line's end and the rod, degrees: both are in sight. */
 const ASIDE_DEG = 34;
+/**
+ * For a lift the eye is so far to the left of the hand, m, as of who holds the rod before the right hip:
+ * straight behind it, the rod would hide the line.
+ */
+const EYE_LEFT_M = 0.35;
 /** Nothing nearer to the eye than this is drawn, m. */
 export const NEAR_M = 0.12;
 
@@ -35,20 +40,28 @@ export interface Eye {
   readonly tilt: number;
   /** How far to the right of the bait it looks, radians. */
   readonly aside: number;
+  /** How far to the left of the hand it is, m. */
+  readonly left_m: number;
   readonly focus: number;
 }
 
-/** Which way the eye looks while a rod is moved in this plane from there, degrees to the right. */
-export function gazeOf(plane: Plane, start: RodAngles): number {
-  if (plane === 'lift') return 0;
-  return start.azimuth_deg < 0 ? -ASIDE_DEG : ASIDE_DEG;
+/** Where the eye is, m to the left of the hand, and which way it looks, degrees to the right. */
+export interface Gaze {
+  readonly left_m: number;
+  readonly aside_deg: number;
+}
+
+/** The gaze while a rod is moved in this plane from there. */
+export function gazeOf(plane: Plane, start: RodAngles): Gaze {
+  if (plane === 'lift') return { left_m: EYE_LEFT_M, aside_deg: 0 };
+  return { left_m: 0, aside_deg: start.azimuth_deg < 0 ? -ASIDE_DEG : ASIDE_DEG };
 }
 
 export function eyeOf(
   { rod }: Pick<Setup, 'rod'>,
   width: number,
   height: number,
-  aside_deg = 0
+  { left_m, aside_deg }: Gaze = { left_m: 0, aside_deg: 0 }
 ): Eye {
   const up_m = rod.pivot_height_m + EYE_UP_M;
   return {
@@ -57,6 +70,7 @@ export function eyeOf(
     up_m,
     tilt: Math.atan2(up_m, GAZE_M + EYE_BACK_M),
     aside: degToRad(aside_deg),
+    left_m,
     focus: Math.min(FOCUS_PER_HEIGHT * height, FOCUS_PER_WIDTH * width)
   };
 }
@@ -67,8 +81,9 @@ export function seen(
   { out_m, right_m, up_m }: Space
 ): { x: number; y: number; far_m: number } {
   const out = out_m + EYE_BACK_M;
-  const ahead = out * Math.cos(eye.aside) + right_m * Math.sin(eye.aside);
-  const right = right_m * Math.cos(eye.aside) - out * Math.sin(eye.aside);
+  const beside = right_m + eye.left_m;
+  const ahead = out * Math.cos(eye.aside) + beside * Math.sin(eye.aside);
+  const right = beside * Math.cos(eye.aside) - out * Math.sin(eye.aside);
   const above = up_m - eye.up_m;
   const far_m = ahead * Math.cos(eye.tilt) - above * Math.sin(eye.tilt);
   const over_m = ahead * Math.sin(eye.tilt) + above * Math.cos(eye.tilt);

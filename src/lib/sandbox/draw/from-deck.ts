@@ -121,7 +121,9 @@ function ripple(context: CanvasRenderingContext2D, eye: Eye, ink: Ink): void {
 }
 
 function drawBow(context: CanvasRenderingContext2D, eye: Eye, ink: Ink): void {
-  const rail = (out_m: number, right_m: number) => seen(eye, { out_m, right_m, up_m: BOW.up });
+  // The bow is before the one who stands there, wherever the hand is.
+  const rail = (out_m: number, aside_m: number) =>
+    seen(eye, { out_m, right_m: aside_m - eye.left_m, up_m: BOW.up });
   const point = rail(BOW.point, 0);
   const left = rail(0.25, -BOW.half);
   const right = rail(0.25, BOW.half);
