@@ -38,12 +38,21 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
   };
 }
 
-/** How things stood at a tick of a run that is shown again. */
-export function readoutAt(series: Series, tick: number, line_in_m: number): Readout {
+/**
+ * How things stood at a tick of a run that is shown again. What a fish takes along from its bite on is
+ * not what the hand moved, here as in what is said of the try.
+ */
+export function readoutAt(
+  series: Pick<Series, 't_s' | 'tipTravel_m' | 'baitTravel_m' | 'height_m' | 'contact'>,
+  tick: number,
+  line_in_m: number,
+  bite_s = Infinity
+): Readout {
+  const bite = series.t_s.findIndex((t) => t >= bite_s);
   return {
     t_s: series.t_s[tick],
     tip_m: series.tipTravel_m[tick],
-    bait_m: series.baitTravel_m[tick],
+    bait_m: series.baitTravel_m[bite === -1 ? tick : Math.min(tick, bite)],
     height_m: series.height_m[tick],
     isTouching: series.contact[tick] === 1,
     line_in_m

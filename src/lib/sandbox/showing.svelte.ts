@@ -31,7 +31,8 @@ export class Showing {
   }
 
   get readout(): Readout {
-    return readoutAt(this.series, this.tick, this.film.lineIn_m(this.player.time_s));
+    const bite = this.film.result.events.find(({ kind }) => kind === 'bite');
+    return readoutAt(this.series, this.tick, this.film.lineIn_m(this.player.time_s), bite?.t_s);
   }
 
   draw(scene: Scene): void {
