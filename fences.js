@@ -135,6 +135,10 @@ export const features = {
     may: ['shell', 'connection', 'record', 'gear', 'ruler'],
     because: 'a card is of an outfit and a hand, whoever takes it along'
   },
+  plan: {
+    may: ['shell', 'connection', 'record', 'gear', 'ruler'],
+    because: 'a day is planned for an outfit and a hand, and knows no guide’s desk'
+  },
   film: {
     may: ['shell', 'record'],
     because: 'a clip is measured without a lesson, a try or a server'

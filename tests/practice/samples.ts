@@ -1,7 +1,9 @@
 import { dayNumberOf, type Days } from '../../src/lib/practice';
 import {
+  type DayPlan,
   emptyRecord,
   type LearnerRecord,
+  type LogEntry,
   type Outfit,
   type StoredAnswer,
   type StoredTry,
@@ -70,6 +72,73 @@ export function aSession(id: string, more: Partial<TestSession> = {}): TestSessi
     ],
     known: {},
     invented: false,
+    ...more
+  };
+}
+
+/** @param id 16 letters or more */
+export function aPlan(id: string, more: Partial<DayPlan> = {}): DayPlan {
+  return {
+    id,
+    at: '2030-05-01T05:00:00.000Z',
+    on: '2030-05-01',
+    name: '1 May 2030',
+    model: '1.4.0',
+    units: 'imperial',
+    asked: {
+      depth_m: 6.096,
+      ground: 'gravel',
+      temperature_C: 7,
+      wind: 'calm',
+      fish: 'slow',
+      light: 'clouds',
+      out_m: 18.288,
+      minutes: 240,
+      clients: 0
+    },
+    weights: [
+      {
+        outfit: 'o2',
+        name: 'Ounce on braid',
+        mass_kg: 0.0284,
+        fall: [7.9, 3],
+        limit: { tip_m: 0.6096, out_m: [18.288, 7.315], count_s: [2, 3] }
+      },
+      {
+        outfit: 'o1',
+        name: 'Half ounce on twelve pound',
+        mass_kg: 0.0142,
+        fall: [11.1, 4.2],
+        limit: { tip_m: 0.6096, out_m: [18.288, 7.315], count_s: [3, 5] }
+      }
+    ],
+    moves: [{ retrieve: 'drag', came: [0.564, 0.033], high: [0, 0] }],
+    hand: { goes: 1.5, band: 0.1, tries: 12, strays: 0.2, lifted: 0.4 },
+    ...more
+  };
+}
+
+/** @param id 16 letters or more */
+export function anEntry(id: string, more: Partial<LogEntry> = {}): LogEntry {
+  return {
+    id,
+    at: '2030-05-01T08:40:00.000Z',
+    on: '2030-05-01',
+    place: 'North hump',
+    outfit: 'o1',
+    jig: 'Half ounce on twelve pound',
+    mass_kg: 0.0142,
+    depth_m: 6.1,
+    ground: 'gravel',
+    retrieve: 'drag',
+    pace: 'steady',
+    felt: ['bottom', 'tap'],
+    casts: 10,
+    bites: 2,
+    fish: 1,
+    drops_s: [],
+    looks: [],
+    note: '',
     ...more
   };
 }

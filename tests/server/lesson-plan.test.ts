@@ -1,12 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findChallenge, loadLessons, RETRIEVES } from '../../src/lib/course';
+import { findChallenge, loadLessons, RETRIEVES, retrievesFor } from '../../src/lib/course';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { ownGearId } from '../../src/lib/practice';
 import { figureOf, inUnits, type Challenge } from '../../src/lib/scoring';
 import { planLesson } from '../../src/lib/server/lesson-plan';
 import { jigFor, MOST_COUNT_S } from '../../src/lib/compute/jobs/jig';
-import { retrievesFor } from '../../src/lib/server/plan-retrieves';
 import { handLesson, type ClientHand } from '../../src/lib/server/plan-hand';
 import type { Conditions } from '../../src/lib/wire';
 import { sampleChallenge } from './samples';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readDocument, RecordError, toDocument } from '../../src/lib/wire';
-import { aRecord, anAnswer, anOutfit, aSession, aTry } from '../practice/samples';
+import { aPlan, aRecord, anAnswer, anEntry, anOutfit, aSession, aTry } from '../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
@@ -9,6 +9,8 @@ describe('a record as a document', () => {
   test('reads back as what was written', () => {
     const record = aRecord({
       outfits: [anOutfit('o1')],
+      plans: [aPlan('plan-of-one-morning')],
+      entries: [anEntry('entry-of-one-morning')],
       sessions: [aSession('session-of-one-day')],
       setAside: [{ what: 'tries.3', why: 'at: missing', at: now, value: [1, 2] }]
     });
@@ -55,7 +57,7 @@ describe('a record as a document', () => {
     ['document', null],
     ['document', [1]],
     ['format', { version: 1 }],
-    ['version', { format: 'feltfoot-record', version: 4 }],
+    ['version', { format: 'feltfoot-record', version: 5 }],
     ['version', { format: 'feltfoot-record', version: 'one' }]
   ])('is refused for its %s, naming the field: %j', (field, document) => {
     let error: unknown;
@@ -84,6 +86,19 @@ describe('a record as a document', () => {
     expect(read).toEqual(aRecord());
   });
 
+  test('of version 3, before there were plans and a log, reads with neither', () => {
+    const { plans, entries, ...third } = toDocument(
+      aRecord({
+        plans: [aPlan('plan-of-one-morning')],
+        entries: [anEntry('entry-of-one-morning')],
+        sessions: [aSession('session-of-one-day')]
+      })
+    );
+    const read = readDocument(throughJson({ ...third, version: 3 }), now);
+    expect([plans, entries].map(({ length }) => length)).toEqual([1, 1]);
+    expect(read).toEqual(aRecord({ sessions: [aSession('session-of-one-day')] }));
+  });
+
   const badGear: [string, object, string][] = [
     ['outfits', { ...anOutfit('o1'), rod: { length_m: 2, held_m: 1.95 } }, 'rod: must reach 0.1 m'],
     ['outfits', { ...anOutfit('o1'), jig: { mass_kg: 14 } }, 'jig.mass_kg: must be from'],
@@ -98,6 +113,12 @@ describe('a record as a document', () => {
       'tests.0.move'
     ]
   ];
+  test('sets an entry of the log aside with more fish than bites', () => {
+    const spoilt = { ...anEntry('entry-of-one-morning'), fish: 3 };
+    const { setAside } = readDocument({ ...toDocument(aRecord()), entries: [spoilt] }, now);
+    expect(setAside).toMatchObject([{ what: 'entries.0', why: 'fish must be bites, too' }]);
+  });
+
   test.each(badGear)('sets aside one of its %s that cannot be', (what, spoilt, reason) => {
     const { setAside } = readDocument({ ...toDocument(aRecord()), [what]: [spoilt] }, now);
     expect(setAside).toMatchObject([{ what: `${what}.0`, value: spoilt }]);

@@ -7,6 +7,7 @@ import type * as Correct from './jobs/correct';
 import type * as Grade from './jobs/grade';
 import type * as Jig from './jobs/jig';
 import type * as Limits from './jobs/limits';
+import type * as Plan from './jobs/plan';
 import type * as Poll from './jobs/poll';
 import type * as Questions from './jobs/question';
 import type * as Weights from './jobs/weights';
@@ -60,6 +61,10 @@ export interface Jobs {
   weights: JobOf<typeof Weights.weightsFor>;
   /** What a boat card says of an outfit. */
   card: JobOf<typeof Card.cardFigures>;
+  /** What an outfit does in a day's water. */
+  planWeight: JobOf<typeof Plan.weightForPlan>;
+  /** What the retrieves of a day do with it. */
+  planMoves: JobOf<typeof Plan.movesForPlan>;
 }
 
 export type JobName = keyof Jobs;
@@ -73,6 +78,8 @@ export type AtHand = { [Name in JobName]?: Awaited<ReturnType<Jobs[Name]['load']
 const NEW_S = 0.5;
 /** A chart of weights that was not met before, s. */
 const CHART_S = 10;
+/** One outfit of a plan, or its moves, s. */
+const PLANNED_S = 3;
 /** Laying the line and reading the trace of any try, s: without it, short ones would seem to cost nothing. */
 const TRY_S = 0.02;
 /** A tick of a rod that is shaken wildly, at the model's own segments and step, s; of a calm one a tenth. */
@@ -145,6 +152,18 @@ export const JOBS: Jobs = {
     load: async () => (await import('./jobs/card')).cardFigures,
     cost_s: () => CHART_S,
     runs: 300,
+    isWhole: true
+  },
+  planWeight: {
+    load: async () => (await import('./jobs/plan')).weightForPlan,
+    cost_s: () => PLANNED_S,
+    runs: 60,
+    isWhole: true
+  },
+  planMoves: {
+    load: async () => (await import('./jobs/plan')).movesForPlan,
+    cost_s: () => PLANNED_S,
+    runs: 45,
     isWhole: true
   }
 };

@@ -1,9 +1,11 @@
 import { isSameQuestion, later, mergeRecords, movedToEnd } from './merge';
 import {
   type StoredAnswer,
+  type DayPlan,
   emptyRecord,
   type LearnerRecord,
   type LessonProgress,
+  type LogEntry,
   type Outfit,
   type Prediction,
   type Settings,
@@ -23,6 +25,10 @@ export type RecordChange =
   | { kind: 'outfit dropped'; id: string }
   | { kind: 'session kept'; session: TestSession }
   | { kind: 'session dropped'; id: string }
+  | { kind: 'plan kept'; plan: DayPlan }
+  | { kind: 'plan dropped'; id: string }
+  | { kind: 'logged'; entry: LogEntry }
+  | { kind: 'log dropped'; id: string }
   | { kind: 'imported'; record: LearnerRecord }
   | { kind: 'erased' };
 
@@ -49,6 +55,14 @@ export function applyChange(record: LearnerRecord, change: RecordChange): Learne
       return { ...record, sessions: withLatest(record.sessions, change.session) };
     case 'session dropped':
       return { ...record, sessions: record.sessions.filter(({ id }) => id !== change.id) };
+    case 'plan kept':
+      return { ...record, plans: withLatest(record.plans, change.plan) };
+    case 'plan dropped':
+      return { ...record, plans: record.plans.filter(({ id }) => id !== change.id) };
+    case 'logged':
+      return { ...record, entries: withLatest(record.entries, change.entry) };
+    case 'log dropped':
+      return { ...record, entries: record.entries.filter(({ id }) => id !== change.id) };
     case 'imported':
       return mergeRecords(record, change.record);
     case 'erased':

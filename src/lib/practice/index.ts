@@ -26,6 +26,7 @@ export { aimFor, handSpread, rulerOf, trendOf, type Ruler, type Trend } from './
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { guessOf, keptGuess } from './guess';
+export { handDrill, type HandDrill, type HandSaid } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf, type Measured } from './measured';
 export { judgeCheck, type Attempt, type CheckResult } from './mastery';

@@ -5,7 +5,7 @@ type Asked = Pick<Prediction, 'lesson' | 'station'>;
 /**
  * Two records of one learner as one, say of a phone and of a computer. Nothing of either is lost:
  * tries are joined by id, of two predictions the earlier stands, of two places in a lesson the later, and
- * so of an outfit or a session that was changed on both.
+ * so of an outfit, a session, a plan or an entry of the log that was changed on both.
  * Settings stay those of `mine`, since they suit the device in hand.
  */
 export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): LearnerRecord {
@@ -16,6 +16,8 @@ export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): Learner
     setAside: joined(mine.setAside, other.setAside, (one) => JSON.stringify(one), first),
     answers: joined(mine.answers, other.answers, ({ id }) => id, first).sort(byTime),
     outfits: joined(mine.outfits, other.outfits, ({ id }) => id, later),
+    plans: joined(mine.plans, other.plans, ({ id }) => id, later),
+    entries: joined(mine.entries, other.entries, ({ id }) => id, later),
     tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime),
     sessions: joined(mine.sessions, other.sessions, ({ id }) => id, later)
   };

@@ -1,11 +1,11 @@
 import {
   findChallenge,
   findLesson,
+  retrievesFor,
   type FieldSection,
   type Lesson,
   type Retrieve
 } from '../course';
-import { retrievesFor } from './plan-retrieves';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 

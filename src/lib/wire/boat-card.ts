@@ -19,7 +19,7 @@ export const CARD_ROWS = [
 const length_m = between(-100, 100);
 const duration_s = between(0, 600);
 /** A value with its give or take; null where the gear cannot do it. */
-const reading = v.nullable(v.tuple([length_m, between(0, 100)]));
+export const reading = v.nullable(v.tuple([length_m, between(0, 100)]));
 /** In each of the card's two depths. */
 const inBoth = <S extends v.GenericSchema>(one: S) => v.tuple([one, one]);
 
@@ -56,6 +56,13 @@ export const cardFiguresEntries = {
   falls: v.pipe(v.array(v.tuple([between(0.1, 80), duration_s, between(0, 600)])), v.maxLength(12))
 };
 
+/** A hand as a ruler, at the end of so many tries. */
+export const handEntries = {
+  goes: between(0, 20),
+  band: between(0, 20),
+  tries: between(1, 10_000)
+};
+
 /** A boat card whole: what is printed, and what its link carries. */
 export const boatCard = v.strictObject({
   on: day,
@@ -74,9 +81,7 @@ export const boatCard = v.strictObject({
   bottom: v.picklist(GROUND_KINDS),
   ...cardFiguresEntries,
   /** What the hand does of what it means, give or take, after so many tries. */
-  hand: v.nullable(
-    v.strictObject({ goes: between(0, 20), band: between(0, 20), tries: between(1, 10_000) })
-  )
+  hand: v.nullable(v.strictObject(handEntries))
 });
 
 export type BoatCard = v.InferOutput<typeof boatCard>;

@@ -2,7 +2,6 @@
  * What a guide's pages show. Kit itself carries the data of a page, so these are types alone; what is
  * in them from outside has been parsed where it was read.
  */
-import type { GroundKind } from '../model';
 import type { Challenge } from '../scoring';
 import type { PlanMinutes } from './clinic';
 import type { RoomHand } from './clinic-views';
@@ -163,17 +162,6 @@ export interface ClinicSummary {
   asked: AskedOnce[];
   hands: RoomHand[];
   drills: { title: string; says: string[] }[];
-}
-
-/** What a guide knows of the day before it begins. */
-export interface Conditions {
-  temperature_C: number;
-  depth_m: number;
-  ground: GroundKind;
-  wind: 'calm' | 'breeze' | 'strong';
-  fish: 'slow' | 'active' | 'unknown';
-  /** A weight that the guide has settled on; null or left out for the lightest that is down in time. */
-  jig_kg?: number | null;
 }
 
 export interface JigChoice {

@@ -22,7 +22,24 @@ export {
 } from './boat-card';
 export * from './clinic';
 export * from './clinic-views';
+export {
+  FISH_MOODS,
+  LIGHTS,
+  WINDS,
+  type Conditions,
+  type FishMood,
+  type Light,
+  type Wind
+} from './conditions';
 export { csvTable, type Cell } from './csv';
+export {
+  dayPlan,
+  planAsked,
+  type DayPlan,
+  type PlanAsked,
+  type PlannedMove,
+  type PlannedWeight
+} from './day-plan';
 export {
   ID_BYTES,
   id,
@@ -50,6 +67,16 @@ export {
   type OwnNumbers,
   type TimedDrop
 } from './outfit';
+export {
+  FELT_SIGNS,
+  LOG_PACES,
+  logEntry,
+  MOST_ENTRIES,
+  type CameraLook,
+  type FeltSign,
+  type LogEntry,
+  type LogPace
+} from './log-entry';
 export {
   packetOf,
   readPacket,

@@ -10,6 +10,8 @@ import {
   type LearnerRecord,
   type SetAside
 } from './record';
+import { dayPlan } from './day-plan';
+import { logEntry } from './log-entry';
 import { outfit } from './outfit';
 import { testSession } from './test-session';
 import { storedTry } from './try';
@@ -39,11 +41,12 @@ type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
 /**
  * The first turns version 1 into version 2, and so on. Version 1 had no questions to answer, version 2
- * no gear of one's own.
+ * no gear of one's own, version 3 neither plans nor a log.
  */
 const migrations: readonly Migration[] = [
   (first) => ({ ...first, answers: [] }),
-  (second) => ({ ...second, outfits: [], sessions: [] })
+  (second) => ({ ...second, outfits: [], sessions: [] }),
+  (third) => ({ ...third, plans: [], entries: [] })
 ];
 
 export function toDocument(record: LearnerRecord): RecordDocument {
@@ -69,6 +72,8 @@ export function readDocument(
     progress: list('progress', lessonProgress),
     answers: list('answers', storedAnswer),
     outfits: list('outfits', outfit),
+    plans: list('plans', dayPlan),
+    entries: list('entries', logEntry),
     tries: list('tries', storedTry),
     sessions: list('sessions', testSession)
   };

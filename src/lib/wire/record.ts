@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
+import type { DayPlan } from './day-plan';
 import { shortName, time } from './fields';
+import type { LogEntry } from './log-entry';
 import type { Outfit } from './outfit';
 import type { TestSession } from './test-session';
 import type { StoredTry } from './try';
@@ -11,7 +13,7 @@ import type { StoredTry } from './try';
  * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
  * docs/record-format.md.
  */
-export const RECORD_VERSION = 3;
+export const RECORD_VERSION = 4;
 
 export const prediction = v.strictObject({
   lesson: shortName,
@@ -59,6 +61,9 @@ export interface Notes {
   /** Answers to questions, in the order in which they were given. */
   answers: readonly StoredAnswer[];
   outfits: readonly Outfit[];
+  plans: readonly DayPlan[];
+  /** The field log. */
+  entries: readonly LogEntry[];
   setAside: readonly SetAside[];
 }
 
@@ -78,6 +83,8 @@ export function emptyRecord(): LearnerRecord {
     progress: [],
     answers: [],
     outfits: [],
+    plans: [],
+    entries: [],
     setAside: [],
     tries: [],
     sessions: []

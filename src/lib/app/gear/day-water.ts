@@ -1,5 +1,6 @@
 import { fahrenheitToCelsius, FOOT_M } from '$lib/model';
 import { formatDepth, formatTemperature, type Units } from '$lib/scoring';
+import type { FishMood, Light, Wind } from '$lib/wire';
 
 /** Choices of a day's water, by their places in the list, so that each is round in either units. */
 const DEPTHS: Record<Units, readonly number[]> = {
@@ -22,4 +23,28 @@ export function waterChoices(of: WaterChoice, units: Units): { value: number; sa
   const offered = { depth: DEPTHS, out: OUTS, temperature: TEMPERATURES }[of][units];
   const says = of === 'temperature' ? formatTemperature : formatDepth;
   return offered.map((value) => ({ value, says: says(value, units) }));
+}
+
+export const WIND_CHOICES: readonly { value: Wind; name: string }[] = [
+  { value: 'calm', name: 'Calm' },
+  { value: 'breeze', name: 'Light wind' },
+  { value: 'strong', name: 'Strong wind' }
+];
+export const FISH_CHOICES: readonly { value: FishMood; name: string }[] = [
+  { value: 'unknown', name: 'Not known' },
+  { value: 'slow', name: 'Slow' },
+  { value: 'active', name: 'Active' }
+];
+export const LIGHT_CHOICES: readonly { value: Light; name: string }[] = [
+  { value: 'bright', name: 'Bright sun' },
+  { value: 'clouds', name: 'Clouds' },
+  { value: 'low', name: 'Dawn or dusk' }
+];
+
+/** "light wind": an option as it stands in a sentence. */
+export function nameOf<T extends string>(
+  options: readonly { value: T; name: string }[],
+  value: T
+): string {
+  return options.find((option) => option.value === value)?.name.toLowerCase() ?? value;
 }

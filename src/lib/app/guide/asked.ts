@@ -1,33 +1,12 @@
 import { FOOT_M, GROUND_KINDS } from '$lib/model';
 import { parseData } from '$lib/scoring';
+import { FISH_MOODS, WINDS } from '$lib/wire';
 import * as v from 'valibot';
 
 /** Offered depths, m: what practice waters have, in steps that are whole feet. */
 export const DEPTHS_M = [5, 8, 11, 15, 20, 25, 30, 40].map((feet) => feet * FOOT_M);
 /** Offered temperatures, °C. */
 export const TEMPERATURES_C = [4, 7, 10, 13, 16, 19, 22, 25, 28];
-export const WINDS = [
-  { value: 'calm', name: 'Calm' },
-  { value: 'breeze', name: 'Light wind' },
-  { value: 'strong', name: 'Strong wind' }
-] as const;
-export const FISH = [
-  { value: 'unknown', name: 'Not known' },
-  { value: 'slow', name: 'Slow' },
-  { value: 'active', name: 'Active' }
-] as const;
-
-/** "light wind": an option as it stands in a sentence. */
-export function nameOf<T extends string>(
-  options: readonly { value: T; name: string }[],
-  value: T
-): string {
-  return options.find((option) => option.value === value)?.name.toLowerCase() ?? value;
-}
-
-const names = <T extends string>(options: readonly { value: T }[]) =>
-  options.map(({ value }) => value);
-
 const within = (least: number, most: number) =>
   v.pipe(v.string(), v.transform(Number), v.number(), v.minValue(least), v.maxValue(most));
 
@@ -41,8 +20,8 @@ const schema = v.strictObject({
   /** A weight, or empty for the lightest that is down in time. */
   jig: v.optional(v.union([v.literal(''), within(0.003, 0.1)])),
   ground: v.optional(v.picklist(GROUND_KINDS), 'gravel'),
-  wind: v.optional(v.picklist(names(WINDS)), 'calm'),
-  fish: v.optional(v.picklist(names(FISH)), 'unknown'),
+  wind: v.optional(v.picklist(WINDS), 'calm'),
+  fish: v.optional(v.picklist(FISH_MOODS), 'unknown'),
   minutes: v.optional(within(30, 480), '120'),
   day: v.optional(v.pipe(v.string(), v.isoDate()))
 });

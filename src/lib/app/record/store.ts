@@ -134,12 +134,14 @@ async function add(transaction: Transaction, record: LearnerRecord): Promise<voi
   }
 }
 
-type Later = 'answers' | 'outfits';
+type Later = 'answers' | 'outfits' | 'plans' | 'entries';
 
-/** Notes of version 1 have no answers, those of version 2 no outfits. */
+/** Notes of version 1 have no answers, those of 2 no outfits, those of 3 no plans and no log. */
 function withoutTag(notes: Omit<StoredNotes, Later> & Partial<Pick<StoredNotes, Later>>) {
-  const { settings, predictions, progress, answers = [], outfits = [], setAside } = notes;
-  return { settings, predictions, progress, answers, outfits, setAside, tries: [], sessions: [] };
+  const { settings, predictions, progress, setAside } = notes;
+  const { answers = [], outfits = [], plans = [], entries = [] } = notes;
+  const own = { answers, outfits, plans, entries };
+  return { settings, predictions, progress, setAside, ...own, tries: [], sessions: [] };
 }
 
 function byTime(a: StoredTry, b: StoredTry): number {

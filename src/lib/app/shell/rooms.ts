@@ -15,7 +15,9 @@ export const ROOMS = [
       '/film',
       '/tests',
       '/explore',
-      '/card'
+      '/card',
+      '/plan',
+      '/log'
     ]
   },
   { name: 'Questions', address: '/quiz', holds: ['/quiz', '/standing', '/print-quiz'] },

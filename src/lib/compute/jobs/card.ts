@@ -1,4 +1,3 @@
-import { quickest } from '../../course/contact-limit';
 import { shownDrag, shownLift } from '../../course/items/moves';
 import { waterWith } from '../../course/lessons/fathomley';
 import type { ShownRun } from '../../course';
@@ -12,9 +11,10 @@ import {
   type GroundKind,
   type SetupInput
 } from '../../model';
-import { bandsOf, cornersOf, type Band, type Units } from '../../scoring';
+import { bandsOf, type Band, type Units } from '../../scoring';
 import { withOutfitGear, type CardFigures, type CardMove, type OutfitGear } from '../../wire';
 import { fallTimes } from './falls';
+import { quickestCount } from './stays-down';
 
 export interface CardWanted {
   /** Left out, the gear of the lessons. */
@@ -40,9 +40,8 @@ const LIFTS = [
 ];
 /** Pace of a card's drags, m/s: half a foot a second, inside the trade's 0.3 to 1. */
 const DRAG_PACE_M_S = 0.5 * FOOT_M;
-/** The drag whose limit is looked for, and the counts tried, s: beyond the last nobody counts. */
-const LIMIT_TIP: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
-const COUNTS_S = [1, 2, 3, 4, 5, 6, 8, 10, 12];
+/** The drag whose limit is looked for. */
+export const LIMIT_TIP: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
 /** Shares of the way out at which the limit is looked for: it falls as the jig comes near. */
 const OUT_SHARES = [1, 0.7, 0.4];
 const FALLS: Record<Units, readonly number[]> = {
@@ -65,7 +64,10 @@ export function cardFigures(wanted: CardWanted, tell: (share: number) => void = 
   ];
   const outs_m = OUT_SHARES.map((share) => Math.max(LEAST_OUT_M, share * out_m));
   const limits = depths_m.map((depth_m) =>
-    outs_m.map((at_m) => () => limitOf(wanted, depth_m, at_m))
+    outs_m.map(
+      (at_m) => () =>
+        quickestCount([setupAt(wanted, depth_m, at_m)], LIMIT_TIP[units], wanted.gear?.spread)
+    )
   );
   const steps = moves.length + limits.flat().length + 1;
   let done = 0;
@@ -159,28 +161,6 @@ function liftOf(wanted: CardWanted, lift: (typeof LIFTS)[number]): CardMove {
     came: [readingOf(both[0]?.travel_m), readingOf(both[1]?.travel_m)],
     high: [readingOf(both[0]?.peak_height_m), readingOf(both[1]?.peak_height_m)]
   };
-}
-
-/** The quickest count at which the jig stays down whatever is unknown. */
-function limitOf(wanted: CardWanted, depth_m: number, out_m: number): number | null {
-  return quickest(COUNTS_S, (count_s) => staysDown(wanted, depth_m, out_m, count_s)) ?? null;
-}
-
-/** The corner in which a jig is lifted most, that of a big jig that planes, is mostly the last. */
-function staysDown(wanted: CardWanted, depth_m: number, out_m: number, count_s: number): boolean {
-  try {
-    const { setup, move, hold_s } = shownDrag(
-      setupAt(wanted, depth_m, out_m),
-      LIMIT_TIP[wanted.units],
-      count_s
-    );
-    const scenario = parseScenario({ ...setup, move, hold_s });
-    const all = [...cornersOf(scenario, wanted.gear?.spread).reverse(), scenario];
-    return all.every((one) => !isOffBottom(simulate(one).peak_height_m));
-  } catch (error) {
-    if (error instanceof ScenarioError || error instanceof RangeError) return false;
-    throw error;
-  }
 }
 
 function fallsOf(wanted: CardWanted): CardFigures['falls'] {

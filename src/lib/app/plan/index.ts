@@ -1,0 +1,1 @@
+export { default as DayPlanPage } from './DayPlanPage.svelte';

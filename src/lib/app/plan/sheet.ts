@@ -1,0 +1,202 @@
+import { CHART_BEDS, nameOf, WIND_CHOICES, FISH_CHOICES, LIGHT_CHOICES } from '$lib/app/gear';
+import { findLesson, allLessons, type Retrieve } from '$lib/course';
+import {
+  castsIn,
+  CASTS_A_CHANGE,
+  firstWeight,
+  PLAIN_MOVES,
+  rulesFor,
+  weightUse,
+  type PlanRule,
+  type WeightUse
+} from '$lib/course/plan';
+import { seasonRowAt } from '$lib/course/season-map';
+import { celsiusToFahrenheit, isOffBottom } from '$lib/model';
+import { aimFor, handDrill, type HandDrill } from '$lib/practice';
+import {
+  formatDepth,
+  formatLength,
+  formatTemperature,
+  formatTime,
+  formatWeight,
+  inUnits
+} from '$lib/scoring';
+import type { DayPlan, PlanAsked, PlannedWeight } from '$lib/wire';
+import { plannedRetrieves } from './made-plan.svelte';
+
+type Units = DayPlan['units'];
+
+/** "20 ft, sand, 55 °F, light wind, clouds, fish: slow" */
+export function dayWater(asked: PlanAsked, units: Units): string {
+  const { depth_m, ground, temperature_C, wind, light, fish } = asked;
+  return [
+    `${formatDepth(depth_m, units)} deep`,
+    ground,
+    formatTemperature(temperature_C, units),
+    nameOf(WIND_CHOICES, wind),
+    nameOf(LIGHT_CHOICES, light),
+    `fish: ${nameOf(FISH_CHOICES, fish)}`
+  ].join(', ');
+}
+
+const USES: Record<WeightUse, string> = {
+  holds: 'Stays down at a plain drag',
+  'slow only': 'Stays down if you slow way down',
+  lifts: 'Lifts, even slow',
+  'long count': 'Too long a count'
+};
+
+/** One jig of the box as a row: what the model says of it, and whether to begin with it. */
+export interface WeightLine {
+  name: string;
+  count: string;
+  far: string;
+  near: string;
+  says: string;
+  isFirst: boolean;
+}
+
+export function weightLines(weights: readonly PlannedWeight[], units: Units): WeightLine[] {
+  const first = weights.length > 0 ? firstWeight(weights) : -1;
+  return weights.map((one, i) => {
+    const { name, mass_kg, outfit, fall, limit } = one;
+    const at = (place: number) => countOf(limit.count_s[place]);
+    return {
+      name: outfit ? name : formatWeight(mass_kg, units),
+      count: `${formatTime(Math.round(fall[0]))} ± ${Math.max(1, Math.round(fall[1]))}`,
+      far: at(0),
+      near: at(limit.count_s.length - 1),
+      says: USES[weightUse(one)],
+      isFirst: i === first
+    };
+  });
+}
+
+const countOf = (count_s: number | null) => (count_s === null ? 'at no pace' : `${count_s}`);
+
+/** "Count 4 for 2 ft far out. Inside 24 ft, count 6." */
+export function speedWords({ limit }: PlannedWeight, units: Units): string {
+  const { tip_m, out_m, count_s } = limit;
+  const tip = formatLength(tip_m, units);
+  const [far, near] = [count_s[0], count_s[count_s.length - 1]];
+  const inside = formatDepth(out_m[out_m.length - 1], units);
+  if (far === null) return 'No drag keeps it down here. Go heavier.';
+  const first = `Count ${counted(far)} for ${tip} far out.`;
+  if (near === null) return `${first} Inside ${inside}, reel in and cast again.`;
+  return near === far
+    ? `Count ${counted(far)} for ${tip}.`
+    : `${first} Inside ${inside}, count ${counted(near)}.`;
+}
+
+const NUMBERS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const counted = (s: number) => NUMBERS[s] ?? `${s}`;
+
+/** A retrieve of the day, trade and model apart. */
+export interface RetrieveLine {
+  name: string;
+  trade: string;
+  /** Empty where the model was not asked: a move that hardly moves the jig. */
+  model: string;
+  /** The challenge to practice it with. */
+  challenge: string;
+}
+
+export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] {
+  return plannedRetrieves(asked).map(({ name, use, challenges }: Retrieve) => {
+    const plain = PLAIN_MOVES.find(({ retrieve }) => retrieve === name);
+    const made = moves.find(({ retrieve }) => retrieve === name);
+    return {
+      name,
+      trade: inUnits(use, units),
+      model: plain && made ? `${inUnits(plain.says, units)}: ${movedText(made, units)}` : '',
+      challenge: challenges[0]
+    };
+  });
+}
+
+function movedText({ came, high }: DayPlan['moves'][number], units: Units): string {
+  if (!came || !high) return 'your rod can’t.';
+  const length = (m: number) => formatLength(m, units);
+  const up = isOffBottom(high[0]) ? `, up ${length(high[0])} ± ${length(high[1])}` : ', stays down';
+  return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
+}
+
+export interface SheetRules {
+  boat: PlanRule[];
+  light: PlanRule[];
+  noBites: PlanRule[];
+  /** In one line. */
+  caution: string;
+}
+
+export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
+  const of = (part: Parameters<typeof rulesFor>[0]) =>
+    rulesFor(part, asked).map((rule) => ({ ...rule, says: inUnits(rule.says, units) }));
+  return {
+    boat: of('boat'),
+    light: of('light'),
+    noBites: of('no bites'),
+    caution: ['Local rules first.', ...of('caution').map(({ says }) => says)].join(' ')
+  };
+}
+
+/** What the model leaves out of this bottom; empty for one that is as it runs it. */
+export function leftOutWords({ ground }: PlanAsked): string {
+  const isLevel = LEVEL_BEDS.has(ground);
+  return isLevel
+    ? ''
+    : `The model runs a level bottom with no ${ground} on it. Expect more knocks.`;
+}
+const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
+
+/** Water off the map begins with its nearest row. */
+const MAP_F = [32, 89] as const;
+
+/** "60 to 75 °F: a mix of drags and hops, wait 2 to 10 seconds. First drops, humps, rock." */
+export function seasonWords({ temperature_C }: PlanAsked, units: Units): string {
+  const degF = Math.min(MAP_F[1], Math.max(MAP_F[0], celsiusToFahrenheit(temperature_C)));
+  const { says, where, retrieve, pause } = seasonRowAt(degF);
+  return inUnits(`${says}: look at ${where}. Start with ${retrieve}, then wait ${pause}.`, units);
+}
+
+/** Between the trade's 2 and 15 s, by the season's row, s. */
+const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
+
+/** "About 30 casts. One change in 10 casts: 3 changes." */
+export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
+  const { fall, limit } = weights[firstWeight(weights)];
+  const degF = Math.min(MAP_F[1], Math.max(MAP_F[0], celsiusToFahrenheit(asked.temperature_C)));
+  const pause_s = PAUSE_S[seasonRowAt(degF).id];
+  const drag_s = limit.count_s[0] ?? 6;
+  const pace = { out_m: asked.out_m, fall_s: fall[0], tip_m: limit.tip_m, drag_s, pause_s };
+  const casts = castsIn(asked.minutes, asked.clients, pace);
+  const changes = Math.floor(casts / CASTS_A_CHANGE);
+  const room =
+    changes === 0
+      ? 'No room for a change: stay with the first.'
+      : `Room for ${changes} ${changes === 1 ? 'change' : 'changes'}, one in ten casts.`;
+  const half = asked.clients > 0 ? ' Half the time goes to talk and knots.' : '';
+  return `About ${casts} casts a rod, with ${pause_s}-second waits.${half} ${room}`;
+}
+
+export interface HandLine extends HandDrill {
+  /** "Want 1 ft, aim 8 in." Empty for a hand that is not known. */
+  aim: string;
+  steps: string[];
+}
+
+const WANTED = { imperial: 0.3048, metric: 0.3 };
+
+export function handLine({ hand, units }: Pick<DayPlan, 'hand' | 'units'>): HandLine {
+  const drill = handDrill(hand);
+  const want_m = WANTED[units];
+  const aim_m = hand && aimFor({ bait: { value: hand.goes, band: hand.band } }, want_m);
+  const field = findLesson(drill.lesson, allLessons())?.sections.find(
+    (one) => one.kind === 'field'
+  );
+  return {
+    ...drill,
+    aim: aim_m ? `Want ${formatLength(want_m, units)}: aim ${formatLength(aim_m, units)}.` : '',
+    steps: field?.kind === 'field' ? field.steps.map((step) => inUnits(step, units)) : []
+  };
+}

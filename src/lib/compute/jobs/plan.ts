@@ -1,0 +1,141 @@
+import { PLAIN_MOVES } from '../../course/plan';
+import { waterWith } from '../../course/lessons/fathomley';
+import {
+  GROUNDS,
+  INCH_M,
+  OUNCE_KG,
+  parseScenario,
+  ScenarioError,
+  simulate,
+  type GroundKind,
+  type SetupInput
+} from '../../model';
+import { bandsOf, type Units } from '../../scoring';
+import {
+  withOutfitGear,
+  type OutfitGear,
+  type PlanAsked,
+  type PlannedMove,
+  type PlannedWeight,
+  type Wind
+} from '../../wire';
+import { LIMIT_TIP } from './card';
+import { fallTimes } from './falls';
+import { quickestCount } from './stays-down';
+
+export interface DayWanted {
+  asked: PlanAsked;
+  /** Left out, the course's own with a jig of `mass_kg`. */
+  gear?: OutfitGear;
+  mass_kg?: number;
+  units: Units;
+}
+
+/** What a day's wind is to the model, m/s: 7 and 18 mph. Common practice, no source. */
+const WIND_M_S: Record<Wind, number> = { calm: 0, breeze: 3, strong: 8 };
+/** Slack of a line that looks just tight, where tests have not told it, m. */
+const SLACK_M = INCH_M;
+/** Where the limit is looked for, as parts of the way out: it falls as the jig comes near. */
+const OUT_PARTS = [1, 0.4];
+
+/**
+ * What one outfit does in the day's water. The wind blows from behind or from ahead, whichever lifts
+ * sooner. Throws ScenarioError for gear or water that cannot be run.
+ */
+export function weightForPlan(wanted: DayWanted): PlannedWeight {
+  const { asked, gear, units } = wanted;
+  const unknowns = gear?.spread;
+  const setup = setupFor(wanted, asked.out_m, WIND_M_S[asked.wind]);
+  const { mass_kg } = setup.bait;
+  const [{ fall_s, half_s }] = fallTimes({
+    setup,
+    depths_m: [asked.depth_m],
+    unknowns: unknowns ?? 'drag'
+  });
+  const out_m = OUT_PARTS.map((part) => part * asked.out_m);
+  const count_s = out_m.map((m) =>
+    quickestCount(
+      windsOf(asked.wind).map((wind_m_s) => setupFor(wanted, m, wind_m_s)),
+      LIMIT_TIP[units],
+      unknowns
+    )
+  );
+  return {
+    ...(gear && { outfit: gear.outfit }),
+    name: gear?.name ?? `${rounded(mass_kg / OUNCE_KG)} oz`,
+    mass_kg,
+    fall: [rounded(fall_s, 1), rounded(half_s, 1)],
+    limit: { tip_m: LIMIT_TIP[units], out_m: out_m.map((m) => rounded(m)), count_s }
+  };
+}
+
+/** The plain moves of these retrieves, a third of the way in; null readings where the rod cannot do one. */
+export function movesForPlan(
+  wanted: DayWanted & { retrieves: readonly string[] },
+  tell: (share: number) => void = () => {}
+): PlannedMove[] {
+  const { asked, retrieves } = wanted;
+  const setup = setupFor(wanted, asked.out_m * WORKED_PART, WIND_M_S[asked.wind]);
+  const plain = PLAIN_MOVES.filter(({ retrieve }) => retrieves.includes(retrieve));
+  return plain.map((one, i) => {
+    tell(i / plain.length);
+    return moveFor(one, setup, wanted);
+  });
+}
+const WORKED_PART = 0.7;
+
+function moveFor(
+  { retrieve, run }: (typeof PLAIN_MOVES)[number],
+  given: SetupInput,
+  { gear }: DayWanted
+): PlannedMove {
+  try {
+    const { setup, move, hold_s } = run(given);
+    const { travel_m, peak_height_m } = bandsOf(
+      parseScenario({ ...setup, move, hold_s }),
+      (scenario) => {
+        const { travel_m, peak_height_m } = simulate(scenario);
+        return { travel_m, peak_height_m };
+      },
+      gear?.spread
+    );
+    return {
+      retrieve,
+      came: [rounded(travel_m.nominal), rounded(travel_m.half)],
+      high: [rounded(peak_height_m.nominal), rounded(peak_height_m.half)]
+    };
+  } catch (error) {
+    if (!(error instanceof ScenarioError || error instanceof RangeError)) throw error;
+    return { retrieve, came: null, high: null };
+  }
+}
+
+const windsOf = (wind: Wind) => (WIND_M_S[wind] === 0 ? [0] : [WIND_M_S[wind], -WIND_M_S[wind]]);
+
+function setupFor(
+  { asked, gear, mass_kg }: DayWanted,
+  out_m: number,
+  wind_m_s: number
+): SetupInput {
+  const setup = waterWith({
+    depth_m: asked.depth_m,
+    temperature_C: asked.temperature_C,
+    mass_kg,
+    bottom: levelBed(asked.ground),
+    start: { bait_x_m: out_m, slack_m: gear?.spread?.middle.slack_m ?? SLACK_M },
+    more: { wind_m_s }
+  });
+  return gear ? withOutfitGear(setup, gear) : setup;
+}
+
+/** Without its stones and stems: a jig that climbs one is not lifted off the bottom by the hand. */
+function levelBed(kind: GroundKind): SetupInput['bottom'] {
+  const ground = GROUNDS[kind];
+  const isLevel = !('stones' in ground) && !('stems' in ground);
+  return isLevel ? { ground: { kind, seed: 11 } } : { friction: ground.friction };
+}
+
+/** A millimetre, or a tenth of a second: a link carries no more letters than it must. */
+function rounded(value: number, digits = 3): number {
+  return Number(value.toFixed(digits));
+}

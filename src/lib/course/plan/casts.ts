@@ -1,0 +1,27 @@
+/** What a spell of casts takes: counts and pauses as they are said. */
+export interface CastPace {
+  out_m: number;
+  fall_s: number;
+  /** Of one drag of the tip. */
+  tip_m: number;
+  drag_s: number;
+  pause_s: number;
+}
+
+/** The jig is worked so much of its way out; then it hangs below the rod and is reeled in. */
+const WORKED_PART = 0.6;
+/** Casting, reeling in, looking at hook and line, s. Common practice, no source. */
+const BETWEEN_S = 25;
+/** Casts before one thing is changed (trade.md). */
+export const CASTS_A_CHANGE = 10;
+/** With clients about half the time goes to talk, knots and nets. Common practice, no source. */
+const FISHED_PART = 0.5;
+
+/** How many casts a rod makes in so many minutes: arithmetic, no model. */
+export function castsIn(minutes: number, clients: number, pace: CastPace): number {
+  const { out_m, fall_s, tip_m, drag_s, pause_s } = pace;
+  const drags = Math.max(1, Math.round((WORKED_PART * out_m) / tip_m));
+  const cast_s = fall_s + drags * (drag_s + pause_s) + BETWEEN_S;
+  const fished_s = 60 * minutes * (clients > 0 ? FISHED_PART : 1);
+  return Math.max(1, Math.floor(fished_s / cast_s));
+}

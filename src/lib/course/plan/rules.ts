@@ -1,0 +1,160 @@
+import type { PlannedDay } from './day';
+
+/** What a rule is about, in the order in which a sheet has them. */
+export const RULE_PARTS = ['boat', 'light', 'no bites', 'caution'] as const;
+export type RulePart = (typeof RULE_PARTS)[number];
+
+/** Common practice has no published source; lakes and guides differ. */
+export type RuleSource = 'common practice' | 'lesson on boat and wind, by the model';
+
+/** One rule of the trade: what is said on which day. */
+export interface PlanRule {
+  part: RulePart;
+  /** In words, for who reads the table. */
+  when: string;
+  holds: (day: PlannedDay) => boolean;
+  /** Quantities in braces. */
+  says: string;
+  source: RuleSource;
+}
+
+const always = { when: 'always', holds: () => true };
+const PRACTICE = 'common practice' as const;
+const MODEL = 'lesson on boat and wind, by the model' as const;
+
+/** Water colder than this, °C, takes the use of the hands within minutes. Common practice. */
+const COLD_C = 15;
+/** Strokes begin here, 75 °F, as the retrieves have it. */
+const WARM_C = 23.9;
+const SNAGGY: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
+
+/** The rules of a day, in the order in which they are said. */
+export const PLAN_RULES: readonly PlanRule[] = [
+  {
+    part: 'boat',
+    when: 'there is wind',
+    holds: ({ wind }) => wind !== 'calm',
+    says: 'Bow into the wind. Cast within 45° of straight upwind: the bow in the line stays small.',
+    source: PRACTICE
+  },
+  {
+    part: 'boat',
+    when: 'there is wind',
+    holds: ({ wind }) => wind !== 'calm',
+    says: 'Hold the boat. Drift onto the jig and you drag slack. Drift away and you drag it without trying.',
+    source: MODEL
+  },
+  {
+    part: 'boat',
+    when: 'calm',
+    holds: ({ wind }) => wind === 'calm',
+    says: 'Stay a full cast off the spot. Fan your casts across it, one by one.',
+    source: PRACTICE
+  },
+  {
+    part: 'boat',
+    when: 'rock, brush or stumps',
+    holds: ({ ground }) => SNAGGY.has(ground),
+    says: 'Boat shallow, cast deep: pulled uphill it hangs less. Guides differ.',
+    source: PRACTICE
+  },
+  {
+    part: 'boat',
+    when: 'with clients',
+    holds: ({ clients }) => clients > 0,
+    says: 'One angler casts forward, one aft, never over a head. Agree on it before the first cast.',
+    source: PRACTICE
+  },
+  {
+    part: 'light',
+    when: 'bright sun',
+    holds: ({ light }) => light === 'bright',
+    says: 'Bright sun: shade, cover and the deeper edge first. Keep it close and slow.',
+    source: PRACTICE
+  },
+  {
+    part: 'light',
+    when: 'clouds',
+    holds: ({ light }) => light === 'clouds',
+    says: 'Clouds: fish roam. Cover water between the good spots.',
+    source: PRACTICE
+  },
+  {
+    part: 'light',
+    when: 'low light',
+    holds: ({ light }) => light === 'low',
+    says: 'Low light: start on the shallow end of the depth, and go deeper as the sun climbs.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    ...always,
+    says: 'Move first. No retrieve catches what isn’t there.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    ...always,
+    says: 'Then depth: {5 ft|1.5 m} shallower, {5 ft|1.5 m} deeper, same retrieve.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    when: 'slow fish, or cold water',
+    holds: ({ fish, temperature_C }) => fish === 'slow' || temperature_C < COLD_C,
+    says: 'Then the pause: twice as long, in the same place.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    when: 'active fish, or warm water',
+    holds: ({ fish, temperature_C }) =>
+      fish === 'active' || (fish === 'unknown' && temperature_C >= WARM_C),
+    says: 'Then the pace: shorter pauses, a higher hop.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    ...always,
+    says: 'Then the next retrieve on the list. Jig and color come last.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    ...always,
+    says: 'One change in ten casts. Change two and you learn nothing.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    when: 'water under 59 °F',
+    holds: ({ temperature_C }) => temperature_C < COLD_C,
+    says: 'Cold water: life jacket on. Ten minutes is all your hands have.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    when: 'strong wind',
+    holds: ({ wind }) => wind === 'strong',
+    says: 'Strong wind: if you have to ask, stay in. Life jacket on, cut-off clipped.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    when: 'with clients',
+    holds: ({ clients }) => clients > 0,
+    says: 'Glasses on everyone near a cast.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    ...always,
+    says: 'First thunder: rods down, shelter, 30 minutes after the last.',
+    source: PRACTICE
+  }
+];
+
+/** What this day calls for of one part, in order. */
+export function rulesFor(part: RulePart, day: PlannedDay): PlanRule[] {
+  return PLAN_RULES.filter((rule) => rule.part === part && rule.holds(day));
+}

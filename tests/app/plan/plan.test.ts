@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { planFragment, readPlanFragment } from '../../../src/lib/app/plan/plan-link';
+import {
+  castsWords,
+  handLine,
+  retrieveLines,
+  seasonWords,
+  sheetRules,
+  speedWords,
+  weightLines
+} from '../../../src/lib/app/plan/sheet';
+import { saidWrongly, tooLong } from '../../../src/lib/course/voice';
+import { aPlan } from '../../practice/samples';
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+const plan = aPlan('plan-of-one-morning');
+
+describe('a plan', () => {
+  test('goes through its link whole, and a link that was cut or made up is named', async () => {
+    const fragment = await planFragment(plan);
+    expect(await readPlanFragment(`#${fragment}`)).toEqual(plan);
+    await expect(readPlanFragment(fragment.slice(0, -20))).rejects.toThrow('was cut short');
+    await expect(readPlanFragment('c1.abc')).rejects.toThrow('is no plan');
+    const asked = { ...plan.asked, minutes: 5 };
+    await expect(readPlanFragment(await planFragment({ ...plan, asked }))).rejects.toMatchObject({
+      path: 'asked.minutes'
+    });
+  });
+
+  test('says the speed limit as a hand counts it', () => {
+    const [heavy, light] = plan.weights;
+    expect(plain(speedWords(light, 'imperial'))).toBe(
+      'Count three for 2 ft far out. Inside 24 ft, count five.'
+    );
+    const limit = { ...heavy.limit, count_s: [4, null] };
+    expect(plain(speedWords({ ...heavy, limit }, 'imperial'))).toBe(
+      'Count four for 2 ft far out. Inside 24 ft, reel in and cast again.'
+    );
+    const never = { ...heavy.limit, count_s: [null, null] };
+    expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);
+  });
+
+  test('ties on the lightest that holds, and says of each what it does', () => {
+    const lines = weightLines(plan.weights, 'imperial');
+    expect(lines.map(({ isFirst }) => isFirst)).toEqual([false, true]);
+    expect(plain(lines[1].count)).toBe('11 s ± 4');
+  });
+
+  test('keeps what the trade says apart from what the model says', () => {
+    const [drag, dead] = retrieveLines(plan);
+    expect(drag.name).toBe('drag');
+    expect(plain(drag.model)).toBe('Tip 2 ft in 4 s: goes 1 ft 10 in ± 1½ in, stays down.');
+    expect(dead).toMatchObject({ name: 'dead-stick', model: '' });
+  });
+
+  test('gives a hand that lifts the drill for its pace, and one unknown the first lesson', () => {
+    expect(handLine(plan)).toMatchObject({ lesson: 'speed' });
+    expect(handLine(plan).steps.length).toBeGreaterThan(0);
+    expect(plain(handLine(plan).aim)).toBe('Want 1 ft: aim 8 in.');
+    expect(handLine({ ...plan, hand: null })).toMatchObject({ lesson: 'one-foot', aim: '' });
+  });
+
+  test('has its cautions in one line, the rules of the place first', () => {
+    const { caution } = sheetRules(plan.asked, 'imperial');
+    expect(caution).toMatch(/^Local rules first\. Cold water: .+ First thunder: /);
+    expect(caution).not.toContain('\n');
+  });
+
+  test.each(['imperial', 'metric'] as const)('speaks as a guide does in %s', (units) => {
+    const one = { ...plan, units };
+    const rules = sheetRules(one.asked, units);
+    const said = [
+      seasonWords(one.asked, units),
+      castsWords(one),
+      handLine(one).why,
+      rules.caution,
+      ...one.weights.map((weight) => speedWords(weight, units)),
+      ...retrieveLines(one).flatMap(({ trade, model }) => [trade, model])
+    ];
+    expect(said.flatMap((text) => [...saidWrongly(text), ...tooLong(text)])).toEqual([]);
+  });
+});

@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest';
+import {
+  castsIn,
+  firstWeight,
+  PLAIN_MOVES,
+  PLAN_RULES,
+  rulesFor,
+  weightUse,
+  type PlannedDay,
+  type RulePart,
+  type WeightFigures
+} from '../../src/lib/course/plan';
+import { RETRIEVES } from '../../src/lib/course';
+import { voiceFaults } from '../../src/lib/course/voice';
+
+const mild: PlannedDay = {
+  depth_m: 6,
+  ground: 'sand',
+  temperature_C: 18,
+  wind: 'calm',
+  fish: 'unknown',
+  light: 'clouds',
+  clients: 0
+};
+
+describe('the rules of a day', () => {
+  /** All of common practice, from memory (the project's notes on the trade), no published source. */
+  const cases: [string, Partial<PlannedDay>, RulePart, RegExp, boolean][] = [
+    ['wind', { wind: 'breeze' }, 'boat', /^Bow into the wind/, true],
+    ['no wind', {}, 'boat', /^Bow into the wind/, false],
+    ['no wind', {}, 'boat', /^Stay a full cast off/, true],
+    ['wind', { wind: 'strong' }, 'boat', /^Hold the boat/, true],
+    ['brush', { ground: 'brush' }, 'boat', /^Boat shallow/, true],
+    ['sand', {}, 'boat', /^Boat shallow/, false],
+    ['clients', { clients: 2 }, 'boat', /^One angler casts forward/, true],
+    ['alone', {}, 'boat', /^One angler casts forward/, false],
+    ['bright sun', { light: 'bright' }, 'light', /^Bright sun/, true],
+    ['dusk', { light: 'low' }, 'light', /^Low light/, true],
+    ['slow fish', { fish: 'slow' }, 'no bites', /^Then the pause: twice/, true],
+    ['cold water', { temperature_C: 9 }, 'no bites', /^Then the pause: twice/, true],
+    ['active fish', { fish: 'active' }, 'no bites', /^Then the pace/, true],
+    ['warm water', { temperature_C: 26 }, 'no bites', /^Then the pace/, true],
+    [
+      'warm water, slow fish',
+      { temperature_C: 26, fish: 'slow' },
+      'no bites',
+      /^Then the pace/,
+      false
+    ],
+    ['mild water', {}, 'no bites', /^Then the pa[uc]/, false],
+    ['cold water', { temperature_C: 14.9 }, 'caution', /^Cold water/, true],
+    ['mild water', {}, 'caution', /^Cold water/, false],
+    ['strong wind', { wind: 'strong' }, 'caution', /^Strong wind/, true],
+    ['any day', {}, 'caution', /^First thunder/, true]
+  ];
+  test.each(cases)('%s (%o): %s says %s: %s', (_, change, part, says, isSaid) => {
+    const said = rulesFor(part, { ...mild, ...change });
+    expect(said.some((rule) => says.test(rule.says))).toBe(isSaid);
+  });
+
+  test('move first, whatever the day, and change one thing last of all', () => {
+    for (const { when } of PLAN_RULES) expect(when).not.toBe('');
+    for (const change of [
+      {},
+      { fish: 'slow' },
+      { temperature_C: 28 },
+      { wind: 'strong' }
+    ] as const) {
+      const said = rulesFor('no bites', { ...mild, ...change }).map(({ says }) => says);
+      expect(said[0]).toMatch(/^Move first/);
+      expect(said.at(-1)).toMatch(/^One change in ten casts/);
+    }
+  });
+
+  test('each has its source, and is said as a guide says it', () => {
+    for (const { source } of PLAN_RULES) expect(source).not.toBe('');
+    const words = [...PLAN_RULES, ...PLAIN_MOVES].map(({ says }) => says);
+    expect(words.flatMap(voiceFaults)).toEqual([]);
+  });
+});
+
+test('a plain move belongs to a retrieve of the course', () => {
+  const names = RETRIEVES.map(({ name }) => name);
+  expect(PLAIN_MOVES.filter(({ retrieve }) => !names.includes(retrieve))).toEqual([]);
+});
+
+describe('weights', () => {
+  const jig = (mass_kg: number, fall_s: number, ...count_s: (number | null)[]): WeightFigures => ({
+    mass_kg,
+    fall: [fall_s, 1],
+    limit: { tip_m: 0.6, count_s }
+  });
+
+  test.each([
+    [jig(0.014, 9, 4, 6), 'holds'],
+    [jig(0.014, 9, 4, 8), 'slow only'],
+    [jig(0.014, 9, 5, 6), 'slow only'],
+    [jig(0.014, 9, 8, 12), 'lifts'],
+    [jig(0.014, 9, null, null), 'lifts'],
+    [jig(0.014, 16, 2, 3), 'long count']
+  ] as const)('%j: %s', (figures, use) => {
+    expect(weightUse(figures)).toBe(use);
+  });
+
+  test('the lightest that holds is tied on first, whatever the order of the box', () => {
+    const box = [
+      jig(0.028, 7, 2, 3),
+      jig(0.007, 17, 2, 3),
+      jig(0.014, 10, 3, 5),
+      jig(0.021, 8, 2, 4)
+    ];
+    expect(firstWeight(box)).toBe(2);
+    expect(firstWeight([...box].reverse())).toBe(1);
+  });
+
+  test('where none stays down the heaviest is, and an empty box is refused', () => {
+    expect(firstWeight([jig(0.007, 9, null), jig(0.028, 4, 12), jig(0.014, 7, null)])).toBe(1);
+    expect(() => firstWeight([])).toThrow('box must not be empty');
+  });
+});
+
+test('casts of a day are what count, drags and pauses leave time for', () => {
+  const pace = { out_m: 18, fall_s: 10, tip_m: 0.6, drag_s: 4, pause_s: 5 };
+  // 18 drags in the first 10.8 m of 18: 10 + 18 · 9 + 25 = 197 s a cast.
+  expect(castsIn(60, 0, pace)).toBe(18);
+  expect(castsIn(60, 2, pace)).toBe(9);
+  expect(castsIn(60, 0, { ...pace, pause_s: 10 })).toBe(12);
+});
