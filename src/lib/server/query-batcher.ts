@@ -1,4 +1,4 @@
-import { setImmediate } from 'node:timers/promises';
+import { setImmediate, setTimeout } from 'node:timers/promises';
 import type { Db } from './store';
 
 /** What is asked for, and what came of each, in the same order. */
@@ -9,6 +9,13 @@ interface Waiting<Ask, Answer> {
   done: (answer: Answer) => void;
   fail: (error: unknown) => void;
 }
+
+/**
+ * What waits for the disk holds up everything else on SQLite, which writes on the thread that serves. Between
+ * two such statements others get at least as long as the last one took, ms: at most half of the time goes to
+ * the disk, and the next takes along what comes meanwhile. No longer than this, on a disk that hardly answers.
+ */
+const MOST_BREATH_MS = 40;
 
 /** Asks in one statement at most: SQLite takes 32,766 values. */
 const AT_ONCE = 200;
@@ -22,7 +29,10 @@ class QueryBatcher<Ask, Answer> {
   #waiting: Waiting<Ask, Answer>[] = [];
   #isBusy = false;
 
-  constructor(private readonly work: (asks: Ask[]) => Promise<Answer[]>) {}
+  constructor(
+    private readonly work: (asks: Ask[]) => Promise<Answer[]>,
+    private readonly isForDisk: boolean
+  ) {}
 
   ask(ask: Ask): Promise<Answer> {
     return new Promise((done, fail) => {
@@ -36,7 +46,10 @@ class QueryBatcher<Ask, Answer> {
     while (this.#waiting.length > 0) {
       // Whatever else has arrived by now comes along.
       await setImmediate();
+      const from = performance.now();
       await this.#answerSome(this.#waiting.splice(0, AT_ONCE));
+      const took = performance.now() - from;
+      if (this.isForDisk) await setTimeout(Math.min(took, MOST_BREATH_MS));
     }
     this.#isBusy = false;
   }
@@ -51,13 +64,19 @@ class QueryBatcher<Ask, Answer> {
   }
 }
 
-/** The same work for all who ask for it at one store. */
+export const FOR_DISK = { isForDisk: true };
+
+/**
+ * The same work for all who ask for it at one store.
+ * @param isForDisk whether it waits until something is on the disk
+ */
 export function queryBatcher<Ask, Answer>(
-  work: Work<Ask, Answer>
+  work: Work<Ask, Answer>,
+  { isForDisk = false } = {}
 ): (db: Db, ask: Ask) => Promise<Answer> {
   const of = new WeakMap<Db, QueryBatcher<Ask, Answer>>();
   return (db, ask) => {
-    const one = of.get(db) ?? new QueryBatcher((asks: Ask[]) => work(db, asks));
+    const one = of.get(db) ?? new QueryBatcher((asks: Ask[]) => work(db, asks), isForDisk);
     of.set(db, one);
     return one.ask(ask);
   };

@@ -3,6 +3,7 @@ import { addressGroup } from './address-group';
 import { Refusal } from './faults';
 import { deleteRooms } from './retention';
 import { newCode } from './room-code';
+import { makeSeat } from './seat-writer';
 import type { Guide } from './spaces';
 import type { Db } from './store';
 import { parseStored } from './stored';
@@ -169,26 +170,12 @@ export async function admit(
   if ((await participantsIn(db, room.id)) >= MOST_PARTICIPANTS)
     throw new Refusal(429, 'The room is full.');
   refuseCrowd();
-  // The door is looked at by the same statement: nobody slips in behind its closing, on any node.
-  const { numInsertedOrUpdatedRows: made } = await db
-    .insertInto('seats')
-    .columns(['id', 'room_id', 'token_hash', 'joined_at', 'address_group'])
-    .expression(({ selectFrom, val }) =>
-      selectFrom('rooms')
-        .select((of) => [
-          val(id).as('id'),
-          of.ref('rooms.id').as('room_id'),
-          val(token_hash).as('token_hash'),
-          val(now).as('joined_at'),
-          val(addressGroup(room.id, address)).as('address_group')
-        ])
-        .where('rooms.id', '=', room.id)
-        .where('door_closed_at', 'is', null)
-    )
-    .onConflict((conflict) => conflict.column('id').doNothing())
-    .executeTakeFirst();
+  const address_group = addressGroup(room.id, address);
+  const seat = { id, room_id: room.id, token_hash, joined_at: now, address_group };
   // None was made either where the same phone came twice at once.
-  if (made === 0n && !(await hasParticipant(db, id))) throw new Refusal(403, CLOSED);
+  if (!(await makeSeat(db, seat)) && !(await hasParticipant(db, id))) {
+    throw new Refusal(403, CLOSED);
+  }
   return id;
 }
 

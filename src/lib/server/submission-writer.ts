@@ -1,5 +1,5 @@
 import type { Tables } from './tables';
-import { queryBatcher } from './query-batcher';
+import { FOR_DISK, queryBatcher } from './query-batcher';
 
 type Row = Tables['submissions'];
 
@@ -18,6 +18,6 @@ export const write = queryBatcher(async (db, rows: Row[]): Promise<boolean[]> =>
   const isNew = new Set(written.map(keyOf));
   // The same key twice in one statement: the first is the new one.
   return rows.map((row) => isNew.has(keyOf(row)) && first.get(keyOf(row)) === row);
-});
+}, FOR_DISK);
 
 const keyOf = ({ scope, id }: { scope: string; id: string }) => JSON.stringify([scope, id]);
