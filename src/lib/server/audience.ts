@@ -35,6 +35,7 @@ const encoder = new TextEncoder();
 
 export class Listener {
   #last = '';
+  #pending = 0;
   #turn: Promise<void> = Promise.resolve();
   readonly key: string;
   readonly from: string;
@@ -43,7 +44,8 @@ export class Listener {
 
   constructor(
     { key, from, seat = null, keyed }: FeedRequest,
-    private readonly view: () => Promise<string>,
+    /** What all with this key see now. */
+    readonly view: () => Promise<string>,
     private readonly controller: Controller
   ) {
     this.key = key;
@@ -52,14 +54,27 @@ export class Listener {
     this.keyed = keyed;
   }
 
-  /** One after the other: an older view never comes after a newer one. */
-  show(): Promise<void> {
-    this.#turn = this.#turn.then(() => this.#show()).catch(() => {});
+  /**
+   * One after the other: an older view never comes after a newer one.
+   * @param seen what was just seen; where another is on its way, that may be newer, and it is looked anew
+   */
+  show(seen?: string): Promise<void> {
+    const known = this.#pending === 0 ? seen : undefined;
+    this.#pending++;
+    this.#turn = this.#turn
+      .then(() => this.#show(known))
+      .catch(() => {})
+      .finally(() => this.#pending--);
     return this.#turn;
   }
 
-  async #show(): Promise<void> {
-    const text = await this.view();
+  /** Whether this is what it was shown last, and nothing is on its way. */
+  hasSeen(text: string): boolean {
+    return this.#pending === 0 && this.#last === text;
+  }
+
+  async #show(known?: string): Promise<void> {
+    const text = known ?? (await this.view());
     if (text !== this.#last) this.write(`data: ${text}\n\n`);
     this.#last = text;
   }
@@ -119,7 +134,15 @@ export class Audience {
   async #showAll(): Promise<void> {
     // What is being made may be older than the change.
     this.#views.clear();
-    await Promise.allSettled([...this.listeners].map((one) => one.show()));
+    const keys = new Map([...this.listeners].map((one) => [one.key, one] as const));
+    await Promise.allSettled([...keys].map(([key, one]) => this.#showTo(key, one.view)));
+  }
+
+  /** While votes come in, a thousand phones see what they saw: they are passed over at once. */
+  async #showTo(key: string, view: () => Promise<string>): Promise<void> {
+    const text = await view();
+    const behind = [...this.listeners].filter((one) => one.key === key && !one.hasSeen(text));
+    await Promise.all(behind.map((one) => one.show(text)));
   }
 
   #viewOnce(key: string, view: ViewMaker): Promise<string> {
