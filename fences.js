@@ -139,6 +139,10 @@ export const features = {
     may: ['shell', 'connection', 'record', 'gear', 'ruler'],
     because: 'a day is planned for an outfit and a hand, and knows no guide’s desk'
   },
+  log: {
+    may: ['shell', 'record', 'gear'],
+    because: 'what was fished is kept without a lesson, a guide or a server'
+  },
   film: {
     may: ['shell', 'record'],
     because: 'a clip is measured without a lesson, a try or a server'

@@ -11,7 +11,8 @@ const [challenge] = findLesson('one-foot', loadLessons())?.challenges ?? [];
 const SESSION = {
   gear: aSession('session-of-one-day').gear,
   tests: aSession('session-of-one-day').tests,
-  known: { reach_m: 1.9, elevation_deg: 0, slack_m: 0.15 }
+  known: { reach_m: 1.9, elevation_deg: 0, slack_m: 0.15 },
+  drops: []
 };
 const QUESTION = { item: 'mark-drag', seed: 7 };
 

@@ -71,6 +71,7 @@ export function aSession(id: string, more: Partial<TestSession> = {}): TestSessi
       }
     ],
     known: {},
+    drops: [],
     invented: false,
     ...more
   };

@@ -1,7 +1,14 @@
 /** The model's unknowns from measurements, and the next best test. See docs/fit.md. */
 export { fit, type FitOptions } from './fit';
 export { droppedAreaOf, outfitGearOf, stiffnessOf } from './outfit';
-export { dragAreaOf, fallTime_s, type DragArea } from './timed-drop';
+export {
+  isMeasured,
+  newTestSession,
+  sessionFromLog,
+  testedBefore,
+  withOutfit
+} from './outfit-session';
+export { dragAreaOf, fallTime_s, lineFallTime_s, type DragArea } from './timed-drop';
 export type { NextTest } from './next-test';
 export type { Estimate, FitResult, Prediction90, TestFit } from './result';
 export { parseSession, sessionInputOf, type PoolTest, type Session } from './session';

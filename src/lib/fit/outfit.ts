@@ -50,7 +50,7 @@ export function droppedAreaOf({ jig, line }: Pick<Outfit, 'jig' | 'line'>): Drag
     },
     line: { material, diameter_m }
   };
-  return dragAreaOf(setup, jig.drop);
+  return dragAreaOf(setup, [jig.drop]);
 }
 
 /** As its tests left it; with a drop alone, as that left the drag area; as published, nothing. */

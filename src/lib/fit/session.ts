@@ -1,10 +1,11 @@
 import * as v from 'valibot';
 import { parseSetup, ScenarioError, type Move, type SetupInput } from '../model';
 import {
+  dropEntries,
+  inOneList,
   known,
   measuredTestEntries,
   MOST_TESTS,
-  timedDrop,
   type TestSession,
   type TimedDrop
 } from '../wire';
@@ -12,13 +13,15 @@ import type { UnknownName } from '../scoring';
 
 const test = v.strictObject(measuredTestEntries);
 
-const schema = v.strictObject({
-  gear: v.record(v.string(), v.unknown()),
-  tests: v.pipe(v.array(test), v.minLength(1), v.maxLength(MOST_TESTS)),
-  known: v.optional(known, {}),
-  /** The jig timed as it fell, before the drag area is fitted. */
-  drop: v.optional(timedDrop)
-});
+const schema = v.pipe(
+  v.strictObject({
+    gear: v.record(v.string(), v.unknown()),
+    tests: v.pipe(v.array(test), v.minLength(1), v.maxLength(MOST_TESTS)),
+    known: v.optional(known, {}),
+    ...dropEntries
+  }),
+  v.transform((read) => inOneList(read))
+);
 
 /** One move with what was measured of it. A test without a measurement is only predicted. */
 export interface PoolTest {
@@ -38,7 +41,8 @@ export interface Session {
   readonly gear: SetupInput;
   readonly tests: readonly PoolTest[];
   readonly known: Readonly<Partial<Record<UnknownName, number>>>;
-  readonly drop?: TimedDrop;
+  /** The jig timed as it fell, before the drag area is fitted. */
+  readonly drops: readonly TimedDrop[];
 }
 
 /**
@@ -49,14 +53,15 @@ export interface Session {
 export function parseSession(input: unknown): Session {
   const parsed = v.safeParse(schema, input, { abortEarly: true });
   if (!parsed.success) throw faultOf(parsed.issues[0]);
-  const { gear, tests, known, drop } = parsed.output;
+  const { gear, tests, known, drops } = parsed.output;
   inside('gear', () => parseSetup(gear));
   return {
     gear: gear as SetupInput,
     known,
-    drop,
-    tests: tests.map(({ start, ...rest }, i) => {
-      const setup = { ...gear, start: { ...(gear.start as object), ...start } };
+    drops,
+    tests: tests.map(({ start, depth_m, ...rest }, i) => {
+      const water = { ...(gear.water as object), ...(depth_m !== undefined && { depth_m }) };
+      const setup = { ...gear, water, start: { ...(gear.start as object), ...start } };
       inside(`tests.${i}`, () => parseSetup(setup));
       return { ...rest, setup: setup as SetupInput, hasOwnSlack: start?.slack_m !== undefined };
     })
@@ -68,12 +73,13 @@ export function sessionInputOf({
   gear,
   tests,
   known,
-  drop
-}: Pick<TestSession, 'gear' | 'tests' | 'known' | 'drop'>) {
-  const read = tests.map(({ move, start, travel_m, travel_sd_m, peak_height_m, height_sd_m }) => {
-    return { move, start, travel_m, travel_sd_m, peak_height_m, height_sd_m };
+  drops
+}: Pick<TestSession, 'gear' | 'tests' | 'known' | 'drops'>) {
+  const read = tests.map(({ note, filmed, ...measured }) => {
+    void [note, filmed];
+    return measured;
   });
-  return { gear, tests: read, known, drop };
+  return { gear, tests: read, known, drops };
 }
 
 function faultOf(issue: v.BaseIssue<unknown>): ScenarioError {

@@ -36,14 +36,16 @@ const DEFAULT_DRAG_AREA_M2 = 6e-4;
 const DEFAULT_SLACK_M = 0.15;
 
 /** The unknowns of a session, less what is known and what its starts leave no room for. */
-export function unknownsOf({ gear, known, tests, drop }: Session): Unknown[] {
+export function unknownsOf({ gear, known, tests, drops }: Session): Unknown[] {
   const reach_m = gear.rod?.length_m ?? DEFAULT_REACH_M;
   const drag_area_m2 = gear.bait.drag_area_m2 ?? DEFAULT_DRAG_AREA_M2;
   const all = [
     linear('reach_m', reach_m, REACH_SD_PART * reach_m, [0.1, 6]),
     linear('elevation_deg', 0, ELEVATION_SD_DEG, [-45, 45]),
     linear('slack_m', gear.start.slack_m ?? DEFAULT_SLACK_M, SLACK_SD_M, [0, 2]),
-    drop ? droppedDragArea(dragAreaOf(gear, drop)) : dragArea(drag_area_m2, DRAG_AREA_LOG_SD),
+    drops.length > 0
+      ? droppedDragArea(dragAreaOf(gear, drops))
+      : dragArea(drag_area_m2, DRAG_AREA_LOG_SD),
     linear('lift_to_drag', LIFT_MIDDLE, LIFT_SD, [0, 1])
   ];
   const isSlackFree = tests.some((one) => hasSlack(one) && !one.hasOwnSlack);

@@ -20,6 +20,7 @@ export {
 } from './design';
 export { figureLevel, figureOfReply } from './figure-level';
 export { lawnHandOf, type LawnHand } from './lawn';
+export { countedShare, doOverlap, type CountedShare } from './counted-share';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
 export { aimFor, handSpread, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
@@ -33,6 +34,7 @@ export { judgeCheck, type Attempt, type CheckResult } from './mastery';
 export { drillProgressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
 export { answeredToday, questionsToday, type Question } from './questions';
 export { today, drillTriesOf, type Course, type Now, type Practised, type Today } from './today';
+export { isToldApart, LOG_SORTS, logGroups, type LogGroup, type LogSort } from './season-log';
 export { recordCsv, type TableTry } from './record-csv';
 export { triesCsv } from './tries-csv';
 export { isInAnyGear, ownGearId, parseAssignment, parsePacket } from './assignment';

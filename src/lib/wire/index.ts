@@ -77,6 +77,7 @@ export {
   type LogEntry,
   type LogPace
 } from './log-entry';
+export { logCsv, logText, readLog, withoutPlaces, type LogStamp, type ReadLog } from './log-file';
 export {
   packetOf,
   readPacket,
@@ -104,6 +105,8 @@ export {
 } from './record-document';
 export { asSent, decodeRod, encodeRod, type CodedRod } from './rod-code';
 export {
+  dropEntries,
+  inOneList,
   known,
   measuredTestEntries,
   MOST_TESTS,

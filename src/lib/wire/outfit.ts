@@ -14,7 +14,9 @@ export const timedDrop = v.strictObject({
   /** From rest, just under the surface, to the bottom. */
   distance_m: between(0.1, 80),
   times_s: v.pipe(v.array(between(0.05, 120)), v.minLength(1), v.maxLength(50)),
-  temperature_C: v.optional(between(0, 40), 15)
+  temperature_C: v.optional(between(0, 40), 15),
+  /** Whether its line ran out behind it off a free spool, as from a boat. */
+  has_line: v.optional(v.boolean())
 });
 
 const interval = v.pipe(

@@ -17,6 +17,8 @@ export const measuredTestEntries = {
   move: baseMove,
   /** What lay otherwise than the gear says, in this test alone. */
   start: v.optional(record),
+  /** Of the water, where it was another than the gear's. */
+  depth_m: v.optional(between(0.1, 80)),
   /** Towards the angler, from the start of the move to rest, m. */
   travel_m: v.optional(between(-100, 100)),
   travel_sd_m: v.optional(deviation),
@@ -81,8 +83,28 @@ const setup = readBy((input): SetupInput => {
   }
 });
 
-/** What was tried with one outfit in one water on one day. docs/session-format.md. */
-export const testSession = v.strictObject({
+/** Most depths that a jig was timed in. */
+const MOST_DROPS = 50;
+
+/**
+ * Drops of a jig: what they tell of the drag area the tests go on from. A session was once written with
+ * one, `drop`, and is still read.
+ */
+export const dropEntries = {
+  drop: v.optional(timedDrop),
+  drops: v.optional(v.pipe(v.array(timedDrop), v.maxLength(MOST_DROPS)), [])
+};
+interface Dropped {
+  drop?: v.InferOutput<typeof timedDrop> | undefined;
+  drops: v.InferOutput<typeof timedDrop>[];
+}
+
+/** All of them in one list. */
+export function inOneList<S extends Dropped>({ drop, drops, ...rest }: S) {
+  return { ...rest, drops: drop ? [drop, ...drops] : drops };
+}
+
+const entries = {
   id,
   name: line(80),
   /** When it was last changed: of two the later stands. */
@@ -96,11 +118,18 @@ export const testSession = v.strictObject({
   gear: setup,
   tests: v.pipe(v.array(storedTest), v.maxLength(MOST_TESTS)),
   known: v.optional(known, {}),
-  /** The jig timed as it fell: what it tells of the drag area the tests go on from. */
-  drop: v.optional(timedDrop),
+  ...dropEntries,
+  /** Made of what the field log measured, after the tests of another session if there were any. */
+  from_log: v.optional(v.strictObject({ after: v.optional(shortName) })),
   /** Made up to show how it goes. */
   invented: v.optional(v.boolean(), false)
-});
+};
+
+/** What was tried with one outfit, in one water on one day or from the log. docs/session-format.md. */
+export const testSession = v.pipe(
+  v.strictObject(entries),
+  v.transform((read) => inOneList(read))
+);
 
 export type TestSession = v.InferOutput<typeof testSession>;
 export type StoredTest = v.InferOutput<typeof storedTest>;

@@ -11,6 +11,8 @@ const COLUMNS = [
   'duration_s',
   'elevation_deg',
   'slack_m',
+  'depth_m',
+  'out_m',
   'travel_m',
   'travel_sd_m',
   'peak_height_m',
@@ -62,14 +64,16 @@ export function readTestsCsv(text: string): ReadTests {
 
 export function testsCsv(tests: readonly StoredTest[]): string {
   const rows = tests.flatMap((one): Partial<Record<TestColumn, string | number>>[] => {
-    const { move, start, note, travel_m, travel_sd_m, peak_height_m, height_sd_m } = one;
+    const { move, start, depth_m, note, travel_m, travel_sd_m, peak_height_m, height_sd_m } = one;
     if (move.kind !== 'lift' && move.kind !== 'sweep') return [];
     const { kind, from_deg, to_deg, duration_s } = move;
-    const slack_m = typeof start?.slack_m === 'number' ? start.slack_m : undefined;
+    const [slack_m, out_m] = [start?.slack_m, start?.bait_x_m].map((one) =>
+      typeof one === 'number' ? one : undefined
+    );
     const angles = { from_deg, to_deg, duration_s };
     const elevation = move.kind === 'sweep' ? { elevation_deg: move.elevation_deg } : {};
     const measured = { travel_m, travel_sd_m, peak_height_m, height_sd_m };
-    return [{ move: kind, ...angles, ...elevation, slack_m, ...measured, note }];
+    return [{ move: kind, ...angles, ...elevation, slack_m, depth_m, out_m, ...measured, note }];
   });
   return csvTable(COLUMNS, rows);
 }
@@ -113,13 +117,17 @@ export function readTestCells(cells: TestCells): StoredTest | CellFault {
   if (elevation_deg === null) return { column: 'elevation_deg', says: 'must be an angle.' };
   const lengths = readLengths(cells);
   if ('says' in lengths) return lengths;
-  const { slack_m, ...measured } = lengths;
+  const { slack_m, out_m, ...measured } = lengths;
+  const start = {
+    ...(slack_m !== undefined && { slack_m }),
+    ...(out_m !== undefined && { bait_x_m: out_m })
+  };
   return {
     move:
       kind === 'sweep'
         ? { kind, from_deg, to_deg, duration_s, elevation_deg }
         : { kind, from_deg, to_deg, duration_s },
-    ...(slack_m !== undefined && { start: { slack_m } }),
+    ...(Object.keys(start).length > 0 && { start }),
     ...measured,
     note: said('note').slice(0, 200)
   };
@@ -127,6 +135,8 @@ export function readTestCells(cells: TestCells): StoredTest | CellFault {
 
 const LENGTHS = {
   slack_m: [0, 10],
+  depth_m: [0.1, 80],
+  out_m: [0.1, 100],
   travel_m: [-100, 100],
   travel_sd_m: [1e-4, 100],
   peak_height_m: [-100, 100],

@@ -1,9 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  demoSession,
-  newTestSession,
-  withOutfit
-} from '../../../src/lib/app/testbench/new-session';
+import { demoSession } from '../../../src/lib/app/testbench/demo-session';
 import { heldOutText, withOwnNumbers } from '../../../src/lib/app/testbench/report-words';
 import {
   residualScale,
@@ -13,7 +9,14 @@ import {
 import { openSessionFile, sessionFile } from '../../../src/lib/app/testbench/session-file';
 import { emptyRow, readRows, rowOf } from '../../../src/lib/app/testbench/test-rows';
 import { readWater, waterDraftOf } from '../../../src/lib/app/testbench/water-draft';
-import { fit, outfitGearOf, parseSession, sessionInputOf } from '../../../src/lib/fit';
+import {
+  fit,
+  newTestSession,
+  outfitGearOf,
+  parseSession,
+  sessionInputOf,
+  withOutfit
+} from '../../../src/lib/fit';
 import { outfit as outfitSchema, testSession } from '../../../src/lib/wire';
 import * as v from 'valibot';
 import { anOutfit, aSession } from '../../practice/samples';
@@ -48,11 +51,11 @@ describe('a session', () => {
   });
 
   test('takes the drop of its outfit, and leaves that of another behind', () => {
-    const drop = { distance_m: 2, times_s: [2], temperature_C: 15 };
+    const drop = { distance_m: 2, times_s: [2], temperature_C: 15, has_line: false };
     const timed = anOutfit('o1', { jig: { ...anOutfit('o1').jig, drop } });
     const session = newTestSession(made, timed);
-    expect(session.drop).toEqual(drop);
-    expect(withOutfit(session, anOutfit('o2')).drop).toBeUndefined();
+    expect(session.drops).toEqual([drop]);
+    expect(withOutfit(session, anOutfit('o2')).drops).toEqual([]);
   });
 
   test('goes into a file and comes back, and another file is refused with a word', async () => {

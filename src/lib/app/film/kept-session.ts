@@ -38,6 +38,7 @@ export function newSession(
     notes: '',
     ...(outfit ? { outfit: outfit.id } : {}),
     tests: [test],
+    drops: [],
     known: {},
     invented: false
   };

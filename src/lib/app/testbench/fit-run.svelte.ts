@@ -18,11 +18,11 @@ export class FitRun {
     this.result = null;
     this.fault = '';
     this.share = 0;
-    const { gear, tests, known, drop } = session;
+    const { gear, tests, known, drops } = session;
     try {
       const result = await compute.ask(
         'fit',
-        { gear, tests, known, drop },
+        { gear, tests, known, drops },
         {
           signal: stop.signal,
           onprogress: (share) => this.#stop === stop && (this.share = share)

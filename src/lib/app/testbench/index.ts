@@ -1,4 +1,4 @@
 export { default as TestBench } from './TestBench.svelte';
 export { default as SessionEditor } from './SessionEditor.svelte';
-export { demoSession, newTestSession } from './new-session';
+export { demoSession } from './demo-session';
 export { openSessionFile, sessionFile, sessionTable } from './session-file';

@@ -17,6 +17,8 @@ export const FIELD_NAMES: Record<RowField, string> = {
   to_deg: 'To',
   duration_s: 'Seconds',
   slack_m: 'Slack',
+  depth_m: 'Depth',
+  out_m: 'Jig out',
   travel_m: 'Bait went',
   travel_sd_m: '±',
   peak_height_m: 'Highest',
@@ -30,6 +32,8 @@ const EMPTY: TestRow['cells'] = {
   to_deg: '',
   duration_s: '',
   slack_m: '',
+  depth_m: '',
+  out_m: '',
   travel_m: '',
   travel_sd_m: '',
   peak_height_m: '',
@@ -51,6 +55,8 @@ export function rowOf(test: StoredTest, key: number, units: Units): TestRow {
     to_deg: isTyped ? `${move.to_deg}` : '',
     duration_s: isTyped ? `${move.duration_s}` : '',
     slack_m: length(start?.slack_m),
+    depth_m: length(test.depth_m),
+    out_m: length(start?.bait_x_m),
     travel_m: length(test.travel_m),
     travel_sd_m: length(test.travel_sd_m),
     peak_height_m: length(test.peak_height_m),
@@ -89,10 +95,12 @@ function isEmpty({ cells, kept }: TestRow): boolean {
 }
 
 function readRow({ cells, kept }: TestRow, units: Units) {
-  const unit = units === 'metric' ? 'cm' : 'in';
+  const [unit, long] = units === 'metric' ? (['cm', 'm'] as const) : (['in', 'ft'] as const);
   const isFilmed = cells.move === 'filmed';
   const said: TestCells = Object.fromEntries(
-    Object.entries(cells).map(([column, text]) => [column, { text, unit }])
+    Object.entries(cells).map(([column, text]) => {
+      return [column, { text, unit: LONG.has(column) ? long : unit }];
+    })
   );
   const stand = { text: '0', unit } as const;
   const read = readTestCells(
@@ -110,6 +118,9 @@ function readRow({ cells, kept }: TestRow, units: Units) {
   const { filmed } = kept;
   return { ...read, ...(isFilmed && { move: kept.move }), ...(filmed && { filmed }) };
 }
+
+/** Lengths that are told in feet or metres. */
+const LONG: ReadonlySet<string> = new Set(['depth_m', 'out_m']);
 
 function elevationOf(kept: StoredTest | undefined): string {
   return kept?.move.kind === 'sweep' ? `${kept.move.elevation_deg}` : '0';

@@ -1,36 +1,6 @@
-import { outfitGearOf } from '$lib/fit';
-import { FOOT_M, INCH_M, type SetupInput } from '$lib/model';
-import { withOutfitGear, type Outfit, type TestSession } from '$lib/wire';
-
-/** A pool: what most first sessions are made in. */
-const POOL: SetupInput = {
-  water: { depth_m: 8 * FOOT_M },
-  line: { material: 'fluorocarbon', diameter_m: 0.28e-3 },
-  bait: { mass_kg: 0.0142 },
-  rod: { length_m: 1.8 },
-  start: { bait_x_m: 40 * FOOT_M, slack_m: 6 * INCH_M }
-};
+import type { TestSession } from '$lib/wire';
 
 type Made = Pick<TestSession, 'id' | 'at' | 'on'>;
-
-/** An empty session, with this outfit if there is one. */
-export function newTestSession(made: Made, outfit: Outfit | undefined): TestSession {
-  const session = { ...made, ...BLANK, name: 'New session', gear: POOL };
-  return outfit ? withOutfit(session, outfit) : session;
-}
-
-const BLANK = { by: '', notes: '', tests: [], known: {}, invented: false };
-
-/** The session with this outfit as labelled: what is fitted must not start from what was fitted. */
-export function withOutfit(session: TestSession, outfit: Outfit): TestSession {
-  const { own, ...labelled } = outfit;
-  const { drop, ...jig } = outfit.jig;
-  void own;
-  const gear = withOutfitGear(session.gear, outfitGearOf({ ...labelled, jig }));
-  const { drop: before, ...rest } = session;
-  void before;
-  return { ...rest, outfit: outfit.id, gear, ...(drop && { drop }) };
-}
 
 /**
  * An invented session: the model’s own moves with a rod that reaches 2.04 m, is held 3½° low, with 11 cm
@@ -56,7 +26,9 @@ export function demoSession(made: Made): TestSession {
   ] as const;
   return {
     ...made,
-    ...BLANK,
+    by: '',
+    known: {},
+    drops: [],
     name: 'Demo: an afternoon that never was',
     notes: 'Invented numbers, to show how it goes.',
     gear: {

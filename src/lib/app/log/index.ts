@@ -1,0 +1,1 @@
+export { default as LogPage } from './LogPage.svelte';

@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import {
+  planComparison,
+  proofText,
+  shareText,
+  spellText
+} from '../../../src/lib/app/log/log-words';
+import { logFile } from '../../../src/lib/app/log/log-export';
+import { readLook } from '../../../src/lib/app/log/looks';
+import {
+  LOGGED_RETRIEVES,
+  loggedSpell,
+  nextSpell,
+  recounted
+} from '../../../src/lib/app/log/spell-draft';
+import { countedShare, logGroups } from '../../../src/lib/practice';
+import { logEntry } from '../../../src/lib/wire';
+import * as v from 'valibot';
+import { anEntry, anOutfit, aPlan } from '../../practice/samples';
+
+const made = { id: 'entry-of-one-noon-x', at: '2030-05-01T12:00:00.000Z', on: '2030-05-01' };
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
+describe('the next spell', () => {
+  test('is where and with what the last one was, with nothing counted yet', () => {
+    const last = anEntry('entry-of-one-morning', { retrieve: 'hop', drops_s: [11] });
+    const draft = nextSpell(last, undefined, []);
+    expect(draft).toMatchObject({ place: 'North hump', retrieve: 'hop', depth_m: 6.1, bites: 0 });
+    expect(draft).toMatchObject({ felt: [], drops_s: [], looks: [], casts: 10 });
+  });
+
+  test('of a new day is as planned, with the jig to begin with', () => {
+    const draft = nextSpell(anEntry('entry-of-last-week-x'), aPlan('plan-of-one-morning'), []);
+    expect(draft).toMatchObject({ plan: 'plan-of-one-morning', outfit: 'o1', depth_m: 6.096 });
+  });
+
+  test('is what the record takes, whatever it begins with', () => {
+    const drafts = [
+      nextSpell(undefined, undefined, []),
+      nextSpell(undefined, undefined, [anOutfit('o1')]),
+      nextSpell(undefined, aPlan('plan-of-one-morning'), [])
+    ];
+    for (const draft of drafts) {
+      const entry = loggedSpell(draft, made);
+      expect(v.parse(logEntry, entry)).toEqual(entry);
+      expect(LOGGED_RETRIEVES).toContain(entry.retrieve);
+    }
+  });
+
+  test('never holds more fish than bites, nor more bites than casts', () => {
+    const draft = nextSpell(undefined, undefined, []);
+    expect(recounted(draft, { fish: 2 })).toMatchObject({ fish: 2, bites: 2, casts: 10 });
+    expect(recounted({ ...draft, bites: 3, fish: 2 }, { bites: 1 })).toMatchObject({ fish: 1 });
+    expect(recounted({ ...draft, bites: 3, fish: 3 }, { casts: 2 })).toMatchObject({
+      casts: 2,
+      bites: 2,
+      fish: 2
+    });
+    expect(recounted({ ...draft, casts: 1 }, { bites: 4 })).toMatchObject({ casts: 4, bites: 4 });
+  });
+});
+
+test('a look is typed in the learner’s units, and a field that cannot be is named', () => {
+  const draft = { move: 1, out: '40', travel: '16', height: '' };
+  expect(readLook(draft, 'imperial')).toMatchObject({
+    out_m: 12.192,
+    travel_m: expect.closeTo(0.4064, 6)
+  });
+  expect(readLook({ ...draft, out: 'far' }, 'metric')).toEqual({
+    fault: 'Jig out must be like 12 m.'
+  });
+  expect(readLook({ ...draft, travel: '' }, 'metric')).toMatchObject({
+    fault: 'Fill in how far it came, or how high.'
+  });
+});
+
+describe('against the plan', () => {
+  const plan = aPlan('plan-of-one-morning');
+  const fished = (drops_s: number[], more = {}) =>
+    planComparison(
+      plan,
+      [anEntry('entry-of-one-morning', { plan: plan.id, drops_s, ...more })],
+      'imperial'
+    ).map((line) => [plain(line.said), plain(line.fished)]);
+
+  test('stand depth, jig and count, each beside what was fished', () => {
+    expect(fished([12, 13])).toEqual([
+      ['Depth 20 ft', '20 ft'],
+      ['Jig: Half ounce on twelve pound', 'Half ounce on twelve pound'],
+      ['Count 11 s ± 4', '13 s in 2 drops: as planned']
+    ]);
+    expect(fished([17])[2][1]).toMatch(/slower/);
+    expect(fished([5])[2][1]).toMatch(/quicker/);
+  });
+
+  test('a count of another jig or another depth is not held against it', () => {
+    expect(fished([12], { outfit: 'o9' })).toHaveLength(2);
+    expect(fished([12], { depth_m: 9 })).toHaveLength(2);
+  });
+});
+
+test('a log says how little it proves', () => {
+  const entries = [1, 2].map((n) => anEntry(`entry-of-one-morning-${n}`, { retrieve: `r${n}` }));
+  expect(proofText(logGroups(entries, 'retrieve'), 1)).toBe(
+    '1 day on the water. The bars overlap: this log can’t tell them apart yet.'
+  );
+  expect(plain(shareText(countedShare(2, 5)))).toMatch(/^2 of 5 \(\d+ to \d+ %\)$/);
+  expect(spellText(entries[0])).toBe(
+    'Half ounce on twelve pound: r1, steady, 2 bites, 1 fish in 10 casts'
+  );
+});
+
+test('a saved log holds no place unless it is asked for', async () => {
+  const entries = [anEntry('entry-of-one-morning')];
+  for (const kind of ['json', 'csv'] as const) {
+    expect(await logFile(entries, kind, false, made.on).text()).not.toContain('North hump');
+    expect(await logFile(entries, kind, true, made.on).text()).toContain('North hump');
+  }
+});

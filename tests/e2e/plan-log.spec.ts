@@ -1,0 +1,41 @@
+import { expect, test } from '@playwright/test';
+import { faultsOf, spillOf, visit } from './page';
+
+/** A box of jigs is some hundreds of runs on a busy machine. */
+const LONG = { timeout: 60_000 };
+
+test('a day is planned, kept and fished by: six taps log a spell, held against the plan @narrow', async ({
+  page
+}) => {
+  test.setTimeout(90_000);
+  await visit(page, '/plan');
+  await page.getByLabel('Depth').selectOption({ index: 0 });
+  await page.getByLabel('Cast').selectOption({ index: 0 });
+  await page.getByRole('button', { name: 'Plan it' }).click();
+  // The trade's part is there at once.
+  await expect(page.getByText('Move first. No retrieve')).toBeVisible();
+  await page.getByRole('button', { name: 'Save it' }).click(LONG);
+  await expect(page).toHaveURL(/#d1\./);
+  await expect(page.getByText(/^Tie on/)).toBeVisible();
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await spillOf(page)).toBeLessThanOrEqual(0);
+
+  await visit(page, '/log');
+  await expect(page.getByText('5 ft, gravel')).toBeVisible();
+  const tap = async (role: 'radio' | 'checkbox' | 'button', name: string) => {
+    const target = page.getByRole(role, { name, exact: true });
+    const box = await target.boundingBox();
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0), name).toBeGreaterThanOrEqual(48);
+    await target.click();
+  };
+  await tap('radio', 'hop');
+  await tap('radio', 'Slow');
+  await tap('checkbox', 'Tap');
+  await tap('button', 'Bites: more');
+  await tap('button', 'Fish: more');
+  await tap('button', 'Log it');
+  await expect(page.getByRole('status')).toContainText('hop, slow, 1 bite, 1 fish in 10 casts');
+  await expect(page.getByRole('heading', { name: /^Against the plan/ })).toBeVisible();
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await spillOf(page)).toBeLessThanOrEqual(0);
+});
