@@ -23,6 +23,9 @@ export class LineEquations {
   /** Unit vectors along the pieces, from tip to bait. */
   readonly nx: Float64Array;
   readonly nz: Float64Array;
+  /** A second right side: what a metre more of every piece puts on the nodes. */
+  readonly sx: Float64Array;
+  readonly sz: Float64Array;
   /** Half of the wet length of each piece, m. */
   readonly halfWet_m: Float64Array;
 
@@ -47,6 +50,8 @@ export class LineEquations {
     this.bxx = array();
     this.bxz = array();
     this.bzz = array();
+    this.sx = array();
+    this.sz = array();
     this.nx = array();
     this.nz = array();
     this.halfWet_m = array();
@@ -84,9 +89,20 @@ export class LineEquations {
     }
   }
 
-  /** Given the bait's solution in r, puts every other node's into r, up to node `first`. */
-  substitute(first: number): void {
-    const { bxx, bxz, bzz, dxx, dxz, dzz, rx, rz } = this;
+  /** Takes the second right side down to the bait, once the blocks are eliminated. */
+  eliminateSecond(first: number): void {
+    const { bxx, bxz, bzz, dxx, dxz, dzz, sx, sz } = this;
+    for (let i = first; i < this.nodes - 1; i++) {
+      const qx = dxx[i] * sx[i] + dxz[i] * sz[i];
+      const qz = dxz[i] * sx[i] + dzz[i] * sz[i];
+      sx[i + 1] += bxx[i] * qx + bxz[i] * qz;
+      sz[i + 1] += bxz[i] * qx + bzz[i] * qz;
+    }
+  }
+
+  /** Given the bait's solution in a right side, puts every other node's into it, up to node `first`. */
+  substitute(first: number, rx: Float64Array, rz: Float64Array): void {
+    const { bxx, bxz, bzz, dxx, dxz, dzz } = this;
     for (let i = this.nodes - 2; i >= first; i--) {
       const j = i + 1;
       const sx = rx[i] + bxx[i] * rx[j] + bxz[i] * rz[j];

@@ -79,6 +79,22 @@ export function addPieces(
   }
 }
 
+/** What a metre more of every piece's length would take from the pulls, N/m, to the second right side. */
+export function addLengthening(eq: LineEquations, line: Line, pieceLength_m: number): void {
+  const { px, pz, nx, nz, sx, sz, isTaut } = eq;
+  sx.fill(0);
+  sz.fill(0);
+  for (let i = 0; i < eq.nodes - 1; i++) {
+    if (isTaut[i] === 0) continue;
+    const length = (px[i + 1] - px[i]) * nx[i] + (pz[i + 1] - pz[i]) * nz[i];
+    const less = (line.axialStiffness_N[i] * length) / (pieceLength_m * pieceLength_m);
+    sx[i] -= less * nx[i];
+    sz[i] -= less * nz[i];
+    sx[i + 1] += less * nx[i];
+    sz[i + 1] += less * nz[i];
+  }
+}
+
 /**
  * Water across and along the line. Line that comes in over the tip runs towards it along itself,
  * faster than its nodes do: by the reel's speed at the tip, not at all at the bait.

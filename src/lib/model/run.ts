@@ -43,7 +43,7 @@ const CLUTCH_N = 60;
 const LEAD_M = 0.25;
 
 /** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.4.0';
+export const MODEL_VERSION = '1.4.1';
 
 /** Largest change of a speed with which a step of that size is kept, m/s. */
 function limitFor(size: number): number {
