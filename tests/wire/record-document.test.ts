@@ -31,7 +31,8 @@ describe('a record as a document', () => {
       { ...aTry('t2'), input: { ...aTry('t2').input, azimuth_deg: 4.5 } },
       'input: elevation_deg or azimuth_deg must be a list'
     ],
-    ['with a key nobody knows', { ...aTry('t2'), marks: 100 }, 'marks: '],
+    ['with a key nobody knows', { ...aTry('t2'), stars: 5 }, 'stars: '],
+    ['with more marks than there are', { ...aTry('t2'), marks: 101 }, 'marks: '],
     ['that is no object', 'lost', 'Invalid type']
   ];
   test.each(broken)('sets a try %s aside, whole and with the reason', (_, spoilt, reason) => {
@@ -57,7 +58,7 @@ describe('a record as a document', () => {
     ['document', null],
     ['document', [1]],
     ['format', { version: 1 }],
-    ['version', { format: 'feltfoot-record', version: 5 }],
+    ['version', { format: 'feltfoot-record', version: 6 }],
     ['version', { format: 'feltfoot-record', version: 'one' }]
   ])('is refused for its %s, naming the field: %j', (field, document) => {
     let error: unknown;
@@ -97,6 +98,25 @@ describe('a record as a document', () => {
     const read = readDocument(throughJson({ ...third, version: 3 }), now);
     expect([plans, entries].map(({ length }) => length)).toEqual([1, 1]);
     expect(read).toEqual(aRecord({ sessions: [aSession('session-of-one-day')] }));
+  });
+
+  test('of version 4, before tries kept their marks, loses nothing', () => {
+    const record = aRecord({
+      outfits: [anOutfit('o1')],
+      sessions: [aSession('session-of-one-day')],
+      plans: [aPlan('plan-of-one-morning')],
+      entries: [anEntry('entry-of-one-morning')],
+      answers: [anAnswer('a1')],
+      tries: [aTry('t1', { guess_m: 0.4, phase: 'kept' }), aTry('t2', { model: '1.3.1' })]
+    });
+    const fourth = { ...toDocument(record), version: 4 };
+    expect(readDocument(throughJson(fourth), now)).toEqual(record);
+  });
+
+  test('keeps the marks of a try with the version that gave them', () => {
+    const tries = [aTry('t1', { marks: 83, model: '1.3.1' })];
+    const read = readDocument(throughJson(toDocument(aRecord({ tries }))), now);
+    expect(read.tries).toEqual(tries);
   });
 
   const badGear: [string, object, string][] = [

@@ -1,4 +1,5 @@
 /** The learner's record: what was done, when, and with which rod input. See docs/record-format.md. */
+export { given, keptMarks, type MarkedBy, type KeptMarks } from './kept-marks';
 export { applyChange, type RecordChange } from './change';
 export { mergeRecords } from './merge';
 export {

@@ -1,4 +1,6 @@
+import { MODEL_VERSION } from '../model';
 import type { Grade } from '../scoring';
+import { keptMarks } from './kept-marks';
 import { csvTable, type Cell, type LearnerRecord, type StoredTry } from '../wire';
 
 /** A stored try run and graded again, as far as a table has room for it. */
@@ -21,7 +23,8 @@ const COLUMNS = [
   'guess_down',
   'answer',
   'right',
-  'model'
+  'model',
+  'marks_model'
 ] as const;
 
 type Row = Partial<Record<(typeof COLUMNS)[number], Cell>>;
@@ -30,7 +33,8 @@ const yesOrNo = (is?: boolean) => (is === undefined ? undefined : is ? 'yes' : '
 
 /**
  * The whole record as one table, CSV (RFC 4180) in SI, a row each: tries, predictions, answers to
- * questions, lessons. `graded` gives null for a try that cannot be graded: its row has no marks.
+ * questions, lessons. `graded` gives null for a try that today's model cannot run: its row has no
+ * figures, and marks only if it kept them. `marks_model` is the version that gave the marks.
  */
 export function recordCsv(
   { tries, predictions, answers, progress }: LearnerRecord,
@@ -64,19 +68,20 @@ export function recordCsv(
 
 function tryRow(made: StoredTry, graded: TableTry | null): Row {
   const { at, challenge, phase = '', guess_m, guess_lifted, guess_down, model } = made;
-  const marks = graded && { ...graded.grade, ...graded.result };
+  const kept = keptMarks(made, graded && graded.grade);
   return {
     kind: 'try',
     at,
     what: challenge,
     phase,
-    marks: marks?.marks,
-    passed: yesOrNo(marks?.passed),
-    travel_m: marks?.travel_m,
-    peak_height_m: marks?.peak_height_m,
+    marks: kept?.marks,
+    passed: yesOrNo(kept?.passed),
+    travel_m: graded?.result.travel_m,
+    peak_height_m: graded?.result.peak_height_m,
     guess_m,
     guess_lifted: yesOrNo(guess_lifted),
     guess_down: yesOrNo(guess_down),
-    model
+    model,
+    marks_model: kept ? (kept.model ?? MODEL_VERSION) : undefined
   };
 }

@@ -64,8 +64,8 @@ interface Sent {
 
 function tryIn({ id, at, answer, round }: Sent): StoredTry[] {
   if (answer.kind !== 'try' || round.kind !== 'try') return [];
-  const { input, model } = answer;
-  return [{ id, challenge: round.challenge, input, model, at }];
+  const { input, model, marks } = answer;
+  return [{ id, challenge: round.challenge, input, model, marks, at }];
 }
 
 function predictionsIn(sent: readonly Sent[]): Prediction[] {

@@ -41,12 +41,13 @@ type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
 /**
  * The first turns version 1 into version 2, and so on. Version 1 had no questions to answer, version 2
- * no gear of one's own, version 3 neither plans nor a log.
+ * no gear of one's own, version 3 neither plans nor a log, and the tries of version 4 no marks.
  */
 const migrations: readonly Migration[] = [
   (first) => ({ ...first, answers: [] }),
   (second) => ({ ...second, outfits: [], sessions: [] }),
-  (third) => ({ ...third, plans: [], entries: [] })
+  (third) => ({ ...third, plans: [], entries: [] }),
+  (fourth) => fourth
 ];
 
 export function toDocument(record: LearnerRecord): RecordDocument {

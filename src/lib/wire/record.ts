@@ -8,12 +8,13 @@ import type { TestSession } from './test-session';
 import type { StoredTry } from './try';
 
 /**
- * What a learner's record holds. It keeps what the learner did, never how it was marked: marks come
- * from grading the rod input again, so a record cannot disagree with the model or be flattered.
+ * What a learner's record holds: what the learner did, and the marks it was given. Under the version of the
+ * model that gave them they are worked out anew from the rod input, so that nobody is flattered; under
+ * another they stand as they were given.
  * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
  * docs/record-format.md.
  */
-export const RECORD_VERSION = 4;
+export const RECORD_VERSION = 5;
 
 export const prediction = v.strictObject({
   lesson: shortName,

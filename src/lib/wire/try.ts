@@ -17,13 +17,18 @@ export const guessEntries = {
 };
 export type KeptGuess = v.InferOutput<v.StrictObjectSchema<typeof guessEntries, undefined>>;
 
-/** A try as it is kept: what the hand did, never how it was marked. */
+/** Marks of 100 as the phone showed them; a server or a guide that takes them grades for itself. */
+export const marks = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
+
+/** A try as it is kept: what the hand did, and what it was given for it. */
 export const storedTry = v.strictObject({
   id: shortName,
   challenge: shortName,
   input: rodInputSchema,
   /** Version of the bait model under which the learner saw this try. */
   model: shortName,
+  /** Marks it was given under that version; records before version 5 have none. */
+  marks: v.optional(marks),
   at: time,
   ...guessEntries,
   /** The phase of practice it was made in; without it, it was made in a lesson. */
@@ -32,6 +37,3 @@ export const storedTry = v.strictObject({
   gear: v.optional(outfitGear)
 });
 export type StoredTry = v.InferOutput<typeof storedTry>;
-
-/** Marks of 100 as the phone showed them; whoever takes them grades for itself. */
-export const marks = v.pipe(v.number(), v.minValue(0), v.maxValue(100));

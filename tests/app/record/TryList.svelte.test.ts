@@ -21,6 +21,16 @@ test('a try at a drill is listed with its way, its marks, its time of day and it
   await expect.element(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();
 });
 
+test('a try of an older model keeps the marks it was given, and shows today’s beside them', async () => {
+  const tries = [aTry('d4', { challenge: drag, input, at, marks: 3, model: '1.3.0' })];
+  await render(TryList, { tries, units: 'metric' });
+  const row = page.getByRole('row', { name: /A drag/ });
+  await expect.element(row.getByRole('cell', { name: /^3 model 1\.3\.0$/ })).toBeVisible();
+  await row.getByRole('button', { name: 'Show this try of A drag' }).click();
+  const words = /Model 1\.3\.0 gave this 3\. Today’s model gives \d+\./;
+  await expect.element(page.getByText(words)).toBeVisible();
+});
+
 test('a try says why it cannot be shown', async () => {
   const broken = aTry('d2', { challenge: drag, at });
   broken.input = { ...broken.input, elevation_deg: 3, azimuth_deg: 4 };

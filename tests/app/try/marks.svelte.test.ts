@@ -33,6 +33,16 @@ test('tries are graded from their rod input, each challenge for itself, with the
   expect(marks.at(second)).toHaveLength(1);
 });
 
+test('a pass given by an older model stays one', async () => {
+  const older = { ...swept('m9', first.id, 1), marks: 88, model: '1.3.0' };
+  expect(gradeTry(first, older.input).grade.passed).toBe(false);
+  const marks = new Marks(challenges);
+  marks.follow([older]);
+  await expect.poll(() => marks.all.length).toBe(1);
+  flushSync();
+  expect(marks.best.get(first.id)).toBe(88);
+});
+
 test('a try that the model cannot run has no marks and stops nothing', async () => {
   const broken = aTry('m5', { challenge: first.id });
   broken.input = { ...broken.input, elevation_deg: 3, azimuth_deg: 4 };

@@ -1,5 +1,5 @@
 import { allLessons, findChallenge } from '$lib/course';
-import { challengeOfTry } from '$lib/practice';
+import { challengeOfTry, keptMarks, type KeptMarks } from '$lib/practice';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type TryRun } from '$lib/app/try';
@@ -12,6 +12,8 @@ export interface ListedTry {
   title: string;
   challenge: Challenge | undefined;
   graded: TryRun | null | undefined;
+  /** Null as long as there are no marks. */
+  kept: KeptMarks | null;
   /** Why there is nothing to show; empty where there is, or where the model is still at it. */
   why: string;
 }
@@ -34,5 +36,6 @@ export function listed(stored: StoredTry): ListedTry {
     : graded === null
       ? 'Today’s model cannot run this try.'
       : '';
-  return { stored, title: challenge?.title ?? stored.challenge, challenge, graded, why };
+  const kept = keptMarks(stored, graded?.grade ?? null);
+  return { stored, title: challenge?.title ?? stored.challenge, challenge, graded, kept, why };
 }

@@ -1,25 +1,46 @@
 import { taskIdOf } from '$lib/course';
+import { keptMarks, type KeptMarks } from '$lib/practice';
 import { tryRuns, type TryRun } from './try-runs';
 import type { StoredTry } from '$lib/wire';
 
-/** A stored try and all that came of it. */
-export interface GradedTry {
+/** A stored try with the marks that it counts with. */
+export interface MarkedTry {
   readonly stored: StoredTry;
+  readonly kept: KeptMarks;
+}
+
+/** The same with all that came of it under today's model. */
+export interface GradedTry extends MarkedTry {
   readonly graded: TryRun;
 }
 
-/** What is known of a stored try, see TryRuns. */
-export function gradedTry(stored: StoredTry): GradedTry | null | undefined {
+/** Null for a try without marks, as far as is known. */
+export function markedTry(stored: StoredTry): MarkedTry | null {
+  const kept = keptMarks(stored, tryRuns.known(stored)?.grade ?? null);
+  return kept && { stored, kept };
+}
+
+/** Null for a try that today's model cannot run or has not run yet. */
+export function gradedTry(stored: StoredTry): GradedTry | null {
   const graded = tryRuns.known(stored);
-  return graded && { stored, graded };
+  const marked = markedTry(stored);
+  return graded && marked ? { ...marked, graded } : null;
 }
 
 /** Best marks by the id of the challenge, of those that were tried. */
-export function bestOf(tries: readonly GradedTry[]): Map<string, number> {
+export function bestOf(tries: readonly MarkedTry[]): Map<string, number> {
   const best = new Map<string, number>();
-  for (const { stored, graded } of tries) {
+  for (const { stored, kept } of tries) {
     const task = taskIdOf(stored.challenge);
-    best.set(task, Math.max(graded.grade.marks, best.get(task) ?? 0));
+    best.set(task, Math.max(kept.marks, best.get(task) ?? 0));
   }
   return best;
+}
+
+/** What is said of marks from another version of the model; empty where they are today's. */
+export function keptWords({ kept, graded }: Pick<GradedTry, 'kept' | 'graded'>): string {
+  const today = graded.grade.marks;
+  if (kept.model)
+    return `Model ${kept.model} gave this ${kept.marks}. Today’s model gives ${today}.`;
+  return kept.isRegraded ? 'Marks by today’s model. The ones you saw weren’t kept.' : '';
 }

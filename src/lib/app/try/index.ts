@@ -9,5 +9,6 @@ export { default as Verdict } from './Verdict.svelte';
 export { correctionOf } from './corrections';
 export { default as LeftOut } from './LeftOut.svelte';
 export { Marks } from './marks.svelte';
+export { keptWords } from './graded-try';
 export { runAllTries, runTries } from './run-tries';
 export { tryRuns, type TryRun } from './try-runs';

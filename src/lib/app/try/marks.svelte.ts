@@ -2,7 +2,7 @@ import { taskIdOf, tryNamed } from '$lib/course';
 import { challengeOfTry } from '$lib/practice';
 import type { StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
-import { bestOf, gradedTry, type GradedTry } from './graded-try';
+import { bestOf, gradedTry, markedTry, type GradedTry, type MarkedTry } from './graded-try';
 import { runTries } from './run-tries';
 import { tryRuns } from './try-runs';
 
@@ -10,12 +10,14 @@ import { tryRuns } from './try-runs';
 export class Marks {
   /** Oldest first. */
   all = $state.raw<readonly GradedTry[]>([]);
+  /** With those that today's model cannot run, if they kept their marks. */
+  #marked = $state.raw<readonly MarkedTry[]>([]);
   /** How many tries today's model cannot run. */
   leftOut = $state(0);
   /** False while tries are still being run: no count of them is true before. */
   isAll = $state(false);
   /** Best marks by challenge id, of those that were tried. */
-  readonly best = $derived(bestOf(this.all));
+  readonly best = $derived(bestOf(this.#marked));
 
   constructor(private readonly challenges: readonly Challenge[]) {}
 
@@ -33,6 +35,7 @@ export class Marks {
     return runTries([...mine].reverse(), (isAll) => {
       this.isAll = isAll;
       this.all = mine.flatMap(({ made }) => gradedTry(made) ?? []);
+      this.#marked = mine.flatMap(({ made }) => markedTry(made) ?? []);
       this.leftOut = mine.filter(({ made }) => tryRuns.known(made) === null).length;
     });
   }

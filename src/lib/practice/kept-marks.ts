@@ -1,0 +1,35 @@
+import { MODEL_VERSION } from '../model';
+import { PASS_MARK, type Grade } from '../scoring';
+import type { StoredTry } from '../wire';
+
+/** The marks that a stored try counts with. */
+export interface KeptMarks {
+  readonly marks: number;
+  readonly passed: boolean;
+  /** Version of the model that gave them, where it is not today's. */
+  readonly model: string | null;
+  /** Made under another version that left no marks: these are today's model's. */
+  readonly isRegraded: boolean;
+}
+
+/**
+ * A try keeps the marks that it was given: a new version of the model takes no pass away and gives none.
+ * Without such marks, and under the version that gave them, those of today's model count.
+ * @param today null where today's model cannot run the try
+ */
+export function keptMarks(
+  { marks, model }: Pick<StoredTry, 'marks' | 'model'>,
+  today: Pick<Grade, 'marks' | 'passed'> | null
+): KeptMarks | null {
+  const isOlder = model !== MODEL_VERSION;
+  if (isOlder && marks !== undefined) {
+    return { marks, passed: marks >= PASS_MARK, model, isRegraded: false };
+  }
+  return today && { marks: today.marks, passed: today.passed, model: null, isRegraded: isOlder };
+}
+
+/** What a try made now keeps of its grade; null for one that could not be run. */
+export type MarkedBy = Pick<StoredTry, 'marks' | 'model'>;
+export function given(grade: Pick<Grade, 'marks'> | null): MarkedBy {
+  return { model: MODEL_VERSION, ...(grade && { marks: grade.marks }) };
+}
