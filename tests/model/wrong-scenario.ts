@@ -10,6 +10,7 @@ export interface WrongScenario {
 
 const OUT = [Number.NaN, Infinity, '5', null, [1], {}] as const;
 const LIFT = { kind: 'lift', from_deg: 0, to_deg: 30, duration_s: 0.5 };
+const LEADER = { diameter_m: 0.0003, length_m: 2 };
 const PROFILE = { x_m: [0, 10, 20], z_m: [-3, -4, -5] };
 
 /** Fields, with values that each refuses beside those that no number field takes. */
@@ -48,6 +49,8 @@ const TOGETHER: readonly [path: string, at: string, value: unknown, named?: unkn
   ['bottom.stones.0.height_m', 'bottom.stones', [{ x_m: 9, width_m: 0.2, height_m: 9 }], 9],
   ['bites.0.t_s', 'bites', [{ t_s: -1, kind: 'tap' }], -1],
   ['line.leader.length_m', 'line.leader', { diameter_m: 0.0003, length_m: 0 }, 0],
+  ['line.leader.knot_strength', 'line.leader', { ...LEADER, knot_strength: 1.2 }, 1.2],
+  ['line.leader.breaking_load_N', 'line.leader', { ...LEADER, breaking_load_N: 0 }, 0],
   ['move.kind', 'move', { ...LIFT, kind: 'twitch' }, 'twitch'],
   ['move.duration_s', 'move', { ...LIFT, duration_s: 0 }, 0],
   ['move.moves', 'move', { kind: 'sequence', moves: [] }, []],

@@ -22,7 +22,7 @@ test('a hook hangs and comes free in the picture when it does in the model', () 
       hangAt(events, t_s)
     )
   ).toEqual(['loose', 'loose', 'hung', 'hung', 'free']);
-  expect(hangAt([...events, { kind: 'break', t_s: 99 }], 99)).toBe('broken');
+  expect(hangAt([...events, { kind: 'break', at: 'bait', t_s: 99 }], 99)).toBe('broken');
 });
 
 test('a fish is at the bait from its bite to its end, then where it let go, and never before', () => {

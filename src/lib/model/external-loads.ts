@@ -16,17 +16,16 @@ export interface StepEnd {
   readonly height_m: number;
   readonly isTouching: boolean;
   readonly contact: Contact | null;
-  readonly tipPull_N: number;
   readonly baitPull_N: number;
   /** Way from the bait to where the line comes from. */
   readonly towardsLine: { readonly x: number; readonly z: number };
 }
 
-/** Bites, stems, snags and the strength of the knot: forces for a step, and what the step changed. */
+/** Bites, stems and snags: forces for a step, and what the step changed. */
 export class ExternalLoads {
   /** Whether the bait has been on the bottom. */
   hasTouched: boolean;
-  /** Whether the knot has parted. */
+  /** Whether the line has parted: a hook holds it no more. */
   isParted = false;
   private readonly side: number;
   private readonly stems: Stems | null;
@@ -75,7 +74,6 @@ export class ExternalLoads {
     for (let i = 0; i < slips; i++) events.push({ t_s: end.t_s, kind: 'stem slips' });
     this.followBites(end.t_s, events);
     this.followSnag(end, events);
-    this.followKnot(end, events);
     return events;
   }
 
@@ -95,13 +93,5 @@ export class ExternalLoads {
       angle_deg: (Math.atan2(z, -this.side * x) * 180) / Math.PI
     });
     if (came) events.push({ t_s: end.t_s, ...came });
-  }
-
-  private followKnot(end: StepEnd, events: RunEvent[]): void {
-    const load_N = this.setup.line.breaking_load_N;
-    if (load_N === undefined || this.isParted) return;
-    if (Math.max(end.tipPull_N, end.baitPull_N) <= load_N) return;
-    this.isParted = true;
-    events.push({ t_s: end.t_s, kind: 'break' });
   }
 }

@@ -112,9 +112,9 @@ export class LineSolver {
     };
   }
 
-  /** The knot at the bait parts. */
-  breakOff(): void {
-    this.line.axialStiffness_N[this.line.segments - 1] = 0;
+  /** A piece parts: it pulls no more. */
+  part(piece: number): void {
+    this.line.axialStiffness_N[piece] = 0;
   }
 
   /** Half of each neighbouring piece's mass goes to a node, the bait's to the last. */

@@ -9,6 +9,8 @@ import type { Water } from './water';
  */
 export interface Line {
   readonly segments: number;
+  /** The piece with the leader's knot in it; null without a leader. */
+  readonly knotPiece: number | null;
   readonly diameter_m: Float64Array;
   /** Force at 100 % stretch, N. */
   readonly axialStiffness_N: Float64Array;
@@ -29,10 +31,12 @@ export function lineOf(setup: Setup, water: Water, length_m: number): Line {
   if (!leader) return lineOfPieces(segments, () => main);
   const end = material(lineProperties(leader), water);
   const leaderPieces = Math.min((leader.length_m / length_m) * segments, segments);
-  return lineOfPieces(segments, (i) => {
+  const knotPiece = Math.min(Math.floor(segments - leaderPieces), segments - 1);
+  const pieceAt = (i: number) => {
     const share = Math.min(Math.max(i + 1 - (segments - leaderPieces), 0), 1);
     return share === 0 ? main : share === 1 ? end : joined(main, end, share);
-  });
+  };
+  return lineOfPieces(segments, pieceAt, knotPiece);
 }
 
 interface Material {
@@ -74,11 +78,16 @@ function joined(main: Material, end: Material, share: number): Material {
   };
 }
 
-export function lineOfPieces(segments: number, pieceAt: (i: number) => Material): Line {
+export function lineOfPieces(
+  segments: number,
+  pieceAt: (i: number) => Material,
+  knotPiece: number | null = null
+): Line {
   const pieces = Array.from({ length: segments }, (_, i) => pieceAt(i));
   const list = (value: (piece: Material) => number) => Float64Array.from(pieces, value);
   return {
     segments,
+    knotPiece,
     diameter_m: list((piece) => piece.diameter_m),
     axialStiffness_N: list((piece) => piece.axialStiffness_N),
     massPerLength_kg_m: list((piece) => piece.massPerLength_kg_m),

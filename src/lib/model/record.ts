@@ -3,6 +3,7 @@ import { GROUND, type Bottom } from './bottom';
 import { isOffBottom, REST_SPEED_M_S } from './lift-off';
 import type { LineSolver } from './line-solver';
 import type { SnagEvent } from './snag';
+import type { BreakPlace } from './strength';
 
 /** One flight of the bait off the bottom (see isOffBottom). */
 export interface Hop {
@@ -17,7 +18,8 @@ export interface Hop {
 
 export type RunEvent = { t_s: number } & (
   | SnagEvent
-  | { kind: 'bottom' | 'stem slips' | 'break' }
+  | { kind: 'bottom' | 'stem slips' }
+  | { kind: 'break'; at: BreakPlace }
   /** Before anything moved the line at rest drew the bait in, or steep ground let it down, by so far, m. */
   | { kind: 'pulled in' | 'slid down'; by_m: number }
   | { kind: 'stone'; stone: number }

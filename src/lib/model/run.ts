@@ -3,6 +3,7 @@ import { LineState } from './line-state';
 import { ROD_RATE_HZ } from './move';
 import { RunRecord, type Summary, type Trace } from './record';
 import type { Setup } from './scenario';
+import { Strength } from './strength';
 import { startOf, type Start } from './start';
 import type { Point, TipPath } from './tip-path';
 
@@ -73,6 +74,7 @@ export class Run {
   private readonly parts: Start;
   private readonly saved: LineState;
   private readonly loads: ExternalLoads;
+  private readonly strength: Strength;
   private readonly startLength_m: number;
   /** Line that a free spool or a slipping clutch has given, m. Read only. */
   given_m = 0;
@@ -91,7 +93,8 @@ export class Run {
     this.parts = startOf(setup, this.tip);
     this.saved = new LineState(this.parts.solver.state.nodes);
     this.record = new RunRecord(this.parts.solver, this.parts.bottom, this.parts.bottom.stones);
-    const { bait, solver, drawnIn_m } = this.parts;
+    const { bait, line, solver, drawnIn_m } = this.parts;
+    this.strength = new Strength(setup.line, line);
     const { x, nodes, isTouching } = solver.state;
     this.loads = new ExternalLoads(setup, bait.weightInWater_N, x[nodes - 1], isTouching);
     if (drawnIn_m !== 0) {
@@ -171,12 +174,11 @@ export class Run {
     return change;
   }
 
-  /** Lets fish, stems, snags and the knot answer to a step that was kept. */
+  /** Lets fish, stems and snags answer to a step that was kept. */
   private follow(t_s: number, step_s: number): void {
     const { solver, bottom } = this.parts;
     const { x, z, nodes, isTouching } = solver.state;
     const n = nodes - 1;
-    const wasParted = this.loads.isParted;
     const events = this.loads.follow({
       t_s,
       step_s,
@@ -184,12 +186,21 @@ export class Run {
       height_m: z[n] - bottom.heightAt(x[n]),
       isTouching,
       contact: solver.touch.contact,
-      tipPull_N: solver.tensionNow(0),
       baitPull_N: solver.tensionNow(n - 1),
       towardsLine: solver.leadOf(LEAD_M)
     });
     this.record.events.push(...events);
-    if (this.loads.isParted && !wasParted) solver.breakOff();
+    this.giveWay(t_s);
+  }
+
+  private giveWay(t_s: number): void {
+    const { solver } = this.parts;
+    if (this.loads.isParted) return;
+    const parted = this.strength.parting((piece) => solver.tensionNow(piece));
+    if (!parted) return;
+    solver.part(parted.piece);
+    this.loads.isParted = true;
+    this.record.events.push({ t_s, kind: 'break', at: parted.at });
   }
 
   /** Line that the reel's clutch lets slip after a step that left more pull than it holds, m. */

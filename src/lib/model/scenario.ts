@@ -54,6 +54,9 @@ const lineEntries = {
   tangential_drag: v.optional(numberIn(0, 1))
 };
 
+/** Pull at which it parts, N; without it it never breaks. */
+const breakingLoad = v.optional(numberIn(1, 1000));
+
 const start = v.pipe(
   v.strictObject({
     bait_x_m: v.pipe(
@@ -102,9 +105,16 @@ const setupEntries = {
   line: v.strictObject({
     ...lineEntries,
     /** Tied to the bait's end of the line. */
-    leader: v.optional(v.strictObject({ ...lineEntries, length_m: numberIn(0.1, 20) })),
-    /** Pull at which it parts, N; without it the line never breaks. */
-    breaking_load_N: v.optional(numberIn(1, 1000))
+    leader: v.optional(
+      v.strictObject({
+        ...lineEntries,
+        length_m: numberIn(0.1, 20),
+        breaking_load_N: breakingLoad,
+        /** The knot that ties it on holds this share of the weaker of the two; without it, it never gives first. */
+        knot_strength: v.optional(numberIn(0.05, 1))
+      })
+    ),
+    breaking_load_N: breakingLoad
   }),
   bait: v.strictObject({
     mass_kg: numberIn(1e-4, 1),
