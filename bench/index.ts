@@ -6,12 +6,12 @@ import { isMet, type Metrics } from './metric';
 import { feltMetrics } from './felt';
 import { fitMetrics } from './fit';
 import { modelMetrics } from './model';
-import { rulerMetrics } from './ruler';
+import { idealMetrics, rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
 
 const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
   model: modelMetrics,
-  ruler: rulerMetrics,
+  ruler: () => ({ ...rulerMetrics(), ...idealMetrics() }),
   felt: feltMetrics,
   fit: fitMetrics,
   sandbox: sandboxMetrics

@@ -20,9 +20,8 @@ export interface EnergyBalance {
 
 /**
  * Of line, bait, bottom and hand alone, without wind, bites, stems and reel: what hand and weights have
- * put in, less what moves, what is stretched and what the bed gives, has been dissipated, and that only grows. A
- * weight's work is the mean of its forces at both ends of a step times the way in it. The hand's is the greater
- * of what both would do: line that goes slack and taut from step to step pulls in spikes that have no mean.
+ * put in, less what moves, what is stretched and what the bed gives, has been dissipated, and that only grows. The
+ * work of weights and hand is the mean of their forces at both ends of a step times the way in it.
  * Booked until a bait is snatched out of the water: weight and drag change there at a knife's edge.
  */
 export function energyBalance(input: ScenarioInput): EnergyBalance {
@@ -98,7 +97,7 @@ export function energyBalance(input: ScenarioInput): EnergyBalance {
     step_s = Math.min(2 * step_s, STEP_S);
     const now = handForce();
     const [dx, dz] = [tip.x - from.x, tip.z - from.z];
-    const byHand = Math.max(force.x * dx + force.z * dz, now.x * dx + now.z * dz);
+    const byHand = 0.5 * ((force.x + now.x) * dx + (force.z + now.z) * dz);
     weigh(later);
     let byWeight = 0;
     for (let i = isBending ? 0 : 1; i <= n; i++) {

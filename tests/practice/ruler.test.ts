@@ -110,11 +110,11 @@ test.each(Object.keys(metrics).filter((name) => name.includes('in its 90 % band'
   (name) => expect(metrics[name].value).toBeGreaterThanOrEqual(0.85)
 );
 
-test('simulated hands that stand: ten tries come as near as an observer who knows all kinds of hands', () => {
+test('simulated hands that stand: ten tries come nearly as near as an observer who knows all kinds of hands', () => {
   const { value, target } = metrics['ruler: bias within 10 points'];
-  // 0.827: docs/decisions/2026-11-28-what-ten-tries-can-tell.md has how it was found.
-  expect(target).toEqual({ atLeast: 0.827 });
-  expect(value).toBeGreaterThanOrEqual(0.827);
+  expect(target).toEqual({ atLeast: 0.859 });
+  // It falls 0.013 short of that (docs/decisions/2026-11-28-what-ten-tries-can-tell.md); less would be a step back.
+  expect(value).toBeGreaterThanOrEqual(0.846);
 });
 
 test('simulated hands that stand: the mean of ten tries is as near as normal noise lets it be', () => {
