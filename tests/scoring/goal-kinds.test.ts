@@ -210,7 +210,12 @@ describe('a retrieve’s goal', () => {
       { events: [snag, freed, snag] },
       1
     ],
-    ['a broken line is nothing', free, { events: [snag, freed, { t_s: 4, kind: 'break', at: 'bait' }] }, 0],
+    [
+      'a broken line is nothing',
+      free,
+      { events: [snag, freed, { t_s: 4, kind: 'break', at: 'bait' }] },
+      0
+    ],
     ['no snag at all is nothing', free, {}, 0],
     ['a sweep soon after the bite is full', strike, { events: [bite], ...sweepAfter(200) }, 1],
     ['a sweep before the bite is nothing', strike, { events: [bite], ...sweepAfter(20) }, 0],
