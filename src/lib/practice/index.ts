@@ -1,5 +1,4 @@
 /** The learner's record: what was done, when, and with which rod input. See docs/record-format.md. */
-export { given, keptMarks, type MarkedBy, type KeptMarks } from './kept-marks';
 export { applyChange, type RecordChange } from './change';
 export { mergeRecords } from './merge';
 export {

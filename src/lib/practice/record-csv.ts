@@ -1,7 +1,5 @@
-import { MODEL_VERSION } from '../model';
 import type { Grade } from '../scoring';
-import { keptMarks } from './kept-marks';
-import { csvTable, type Cell, type LearnerRecord, type StoredTry } from '../wire';
+import { csvTable, keptMarks, type Cell, type LearnerRecord, type StoredTry } from '../wire';
 
 /** A stored try run and graded again, as far as a table has room for it. */
 export interface TableTry {
@@ -82,6 +80,6 @@ function tryRow(made: StoredTry, graded: TableTry | null): Row {
     guess_lifted: yesOrNo(guess_lifted),
     guess_down: yesOrNo(guess_down),
     model,
-    marks_model: kept ? (kept.model ?? MODEL_VERSION) : undefined
+    marks_model: kept?.by
   };
 }

@@ -1,6 +1,6 @@
 import { allLessons, findChallenge } from '$lib/course';
-import { challengeOfTry, keptMarks, type KeptMarks } from '$lib/practice';
-import type { StoredTry } from '$lib/wire';
+import { challengeOfTry } from '$lib/practice';
+import { keptMarks, type KeptMarks, type StoredTry } from '$lib/wire';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type TryRun } from '$lib/app/try';
 

@@ -1,7 +1,6 @@
 import { taskIdOf } from '$lib/course';
-import { keptMarks, type KeptMarks } from '$lib/practice';
 import { tryRuns, type TryRun } from './try-runs';
-import type { StoredTry } from '$lib/wire';
+import { keptMarks, type KeptMarks, type StoredTry } from '$lib/wire';
 
 /** A stored try with the marks that it counts with. */
 export interface MarkedTry {

@@ -1,12 +1,14 @@
 import { MODEL_VERSION } from '../model';
 import { PASS_MARK, type Grade } from '../scoring';
-import type { StoredTry } from '../wire';
+import type { StoredTry } from './try';
 
 /** The marks that a stored try counts with. */
 export interface KeptMarks {
   readonly marks: number;
   readonly passed: boolean;
-  /** Version of the model that gave them, where it is not today's. */
+  /** Version of the model that gave them. */
+  readonly by: string;
+  /** The same where it is not today's; null where it is. */
   readonly model: string | null;
   /** Made under another version that left no marks: these are today's model's. */
   readonly isRegraded: boolean;
@@ -23,9 +25,11 @@ export function keptMarks(
 ): KeptMarks | null {
   const isOlder = model !== MODEL_VERSION;
   if (isOlder && marks !== undefined) {
-    return { marks, passed: marks >= PASS_MARK, model, isRegraded: false };
+    return { marks, passed: marks >= PASS_MARK, by: model, model, isRegraded: false };
   }
-  return today && { marks: today.marks, passed: today.passed, model: null, isRegraded: isOlder };
+  if (!today) return null;
+  const { marks: now, passed } = today;
+  return { marks: now, passed, by: MODEL_VERSION, model: null, isRegraded: isOlder };
 }
 
 /** What a try made now keeps of its grade; null for one that could not be run. */
