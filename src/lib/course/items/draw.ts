@@ -6,6 +6,11 @@ export function pick<T>(random: Random, from: readonly T[]): T {
   return from[Math.floor(random() * from.length)];
 }
 
+/** The member at this share of the list, from 0 to 1. */
+export function dealt<T>(share: number, from: readonly T[]): T {
+  return from[Math.floor(share * from.length)];
+}
+
 /** Fisher and Yates. */
 export function shuffled<T>(random: Random, from: readonly T[]): T[] {
   const list = [...from];

@@ -24,9 +24,13 @@ export const MEASURE_NAMES = Object.keys(MEASURES) as MeasureName[];
 /** A bait that came less far than this hardly moved, m: half a foot. */
 const HARDLY_M = 0.15;
 
-/** A jig is not lifted so far by pebbles, and is by rocks, m: gravel is 4–12 mm high, chunk rock 40–140. */
-const PEBBLE_M = 0.04;
-const ROCK_M = 0.05;
+/**
+ * Gravel lifts a jig less than this, m, and chunk rock more: the one is 4–12 mm high, the other 40–140,
+ * and a jig goes up part of a rock. Boulders are long: a jig slides up and down them without a gap.
+ */
+const PEBBLE_M = 0.02;
+const ROCK_M = 0.025;
+const SLID_M = 0.01;
 /** The pull that starts a jig beside the pull that keeps it going: mud holds it at twice, sand does not. */
 const STUCK = 1.6;
 const EVEN = 1.4;
@@ -41,9 +45,12 @@ export const SIGNS = {
   'fine ticks': ({ events, peak_height_m }) =>
     count(events, 'stone') >= 10 && peak_height_m < PEBBLE_M && count(events, 'stem slips') === 0,
   'rock knocks': ({ events, peak_height_m }) =>
-    count(events, 'stone') >= 7 && peak_height_m > ROCK_M && count(events, 'stem slips') === 0,
-  'long loads': ({ events }) =>
-    count(events, 'stone') >= 1 && count(events, 'stone') <= 6 && lateSlips(events) === 0,
+    count(events, 'stone') >= 4 && peak_height_m > ROCK_M && count(events, 'stem slips') === 0,
+  'long loads': ({ events, peak_height_m }) =>
+    count(events, 'stone') >= 1 &&
+    count(events, 'stone') <= 6 &&
+    peak_height_m < SLID_M &&
+    lateSlips(events) === 0,
   'bends and slips': ({ events }) =>
     lateSlips(events) >= 1 && lateSlips(events) <= 4 && count(events, 'stone') === 0,
   'keeps catching': ({ events }) => lateSlips(events) >= 6 && count(events, 'stone') === 0,

@@ -12,9 +12,16 @@ export interface Generator {
   few?: string;
   /** Place of the key for a seed that the number of options divides; dealt in `generators/index.ts`. */
   begins?: number;
-  /** One attempt. Null where the draw makes no fair question: it is then drawn again. */
-  make: (random: Random) => ItemDraft | null;
+  /**
+   * One attempt. Null where the draw makes no fair question: it is then drawn again. `share`, from 0 to 1,
+   * is the same in each attempt and spread evenly over seeds: what the key is goes by it, so that a kind
+   * of key whose scenes are seldom fair is asked for as often as the others.
+   */
+  make: (random: Random, share: number) => ItemDraft | null;
 }
+
+/** The golden ratio's multiples, less their whole parts, spread more evenly than any other's. */
+const EVENLY = (Math.sqrt(5) - 1) / 2;
 
 /** A generator that needs more attempts than this asks for what the model cannot decide. */
 const MOST_ATTEMPTS = 60;
@@ -23,9 +30,10 @@ const MOST_ATTEMPTS = 60;
 export function generate(generator: Generator, seed: number): Item {
   if (!Number.isInteger(seed) || seed < 1)
     throw new RangeError(`seed: must be 1 or more, got ${seed}`);
+  const share = (seed * EVENLY) % 1;
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
     const random = seededRandom(seed * MOST_ATTEMPTS + attempt + 1e6 * numberOf(generator.id));
-    const draft = generator.make(random);
+    const draft = generator.make(random, share);
     if (draft === null) continue;
     const { id: source, kind, objective, begins = 0 } = generator;
     const answer = placed(draft.answer, seed + begins);

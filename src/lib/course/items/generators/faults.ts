@@ -1,6 +1,6 @@
-import { OFF_BOTTOM_M, type SetupInput } from '../../../model';
+import { OFF_BOTTOM_M, type Random, type SetupInput } from '../../../model';
 import type { ShownRun } from '../../lesson';
-import { drawGear, ft, inch, pick, placeWords, shuffled } from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords, shuffled } from '../draw';
 import type { Generator, ItemDraft } from '../generator';
 import { onlyGood } from '../limits-item';
 import { shownDrag, shownHops, shownLift } from '../moves';
@@ -11,8 +11,8 @@ const dragFault: Generator = {
   id: 'fault-of-drag',
   kind: 'fault',
   objective: 'faults',
-  make: (random) => {
-    const fault = pick(random, ['fast', 'slack', 'none'] as const);
+  make: (random, share) => {
+    const fault = dealt(share, ['fast', 'slack', 'none'] as const);
     const cast_m = ft(pick(random, [30, 35, 40]));
     const slack_m = fault === 'slack' ? ft(4) : inch(1);
     const setup = drawGear(random, { cast_m, slack_m });
@@ -59,8 +59,8 @@ const hopFault: Generator = {
   id: 'fault-of-hops',
   kind: 'fault',
   objective: 'hops',
-  make: (random) => {
-    const count = pick(random, [1, 2, 3]);
+  make: (random, share) => {
+    const count = dealt(share, [1, 2, 3]);
     const cast_m = ft(pick(random, [24, 27, 30]));
     const pace_s = pick(random, [0.4, 0.5]);
     const setup = drawGear(random, { cast_m, slack_m: inch(0.5) });
@@ -88,11 +88,12 @@ const hopFault: Generator = {
   }
 };
 
-/** A move with how fast it is, m/s of the tip, so that some of each kind are drawn. */
+/** A move, how far it takes the tip, m, and in how long. */
 interface Paced {
   id: string;
   says: string;
-  m_s: number;
+  tip_m: number;
+  s: number;
   run: ShownRun;
 }
 
@@ -101,7 +102,7 @@ interface Paced {
  * quicker than an arm; the model decides each anew.
  */
 const SLOW_M_S = 0.25;
-const QUICK_M_S = [0.8, 2.5] as const;
+const QUICK_M_S = [0.5, 2.5] as const;
 
 /** Which of three moves stays down; the two others surely lift. */
 function onlyOneDown(ask: string, moves: readonly Paced[]): ItemDraft | null {
@@ -111,42 +112,60 @@ function onlyOneDown(ask: string, moves: readonly Paced[]): ItemDraft | null {
     plans: moves.map(({ id, says, run }) => ({
       id,
       says,
-      reply: 'That’s too much tip in too little time: it leaves the bottom, and you feel nothing.',
+      reply: 'That’s too much tip for its time: the jig comes off bottom, and you feel nothing.',
       runs: [{ caption: says, run }]
     })),
-    right: 'Right. Of these three it’s the slow one: least tip for its time.',
+    right: 'Right. Least tip for its time, so it’s the slowest of the three.',
     explain:
       'Divide how far by how long. That pace lifts a jig or leaves it, not the distance alone and not the time alone.'
   });
 }
 
-/** One slow move and two quick ones of these, in any order. */
-function oneSlow(random: () => number, all: readonly Paced[]): Paced[] {
-  const slow = all.filter(({ m_s }) => m_s <= SLOW_M_S);
+/** Whether the slow move is the shortest of the three, in length and in time alike, the middle one, or the longest. */
+const RANKS = [0, 1, 2] as const;
+
+/**
+ * One slow move and two quick ones of these, in any order. Length and time have the slow one in the
+ * same place, each place as often, so that neither number gives it away.
+ */
+function oneSlow(random: Random, share: number, all: readonly Paced[]): Paced[] {
+  const shorter = dealt(share, RANKS);
   const quick = shuffled(
     random,
-    all.filter(({ m_s }) => m_s >= QUICK_M_S[0] && m_s <= QUICK_M_S[1])
+    all.filter(({ tip_m, s }) => tip_m / s >= QUICK_M_S[0] && tip_m / s <= QUICK_M_S[1])
   );
-  return shuffled(random, [pick(random, slow), ...quick.slice(0, 2)]);
+  const sets = all
+    .filter(({ tip_m, s }) => tip_m / s <= SLOW_M_S)
+    .map((slow) => [slow, ...around(slow, quick, shorter)])
+    .filter((moves) => moves.length === 3);
+  return shuffled(random, pick(random, sets));
+}
+
+/** As many of these below the slow move, in length and in time, as are to be, and the rest above. */
+function around(slow: Paced, quick: readonly Paced[], shorter: number): Paced[] {
+  const below = quick.filter(({ tip_m, s }) => tip_m < slow.tip_m && s < slow.s);
+  const above = quick.filter(({ tip_m, s }) => tip_m > slow.tip_m && s > slow.s);
+  return [...below.slice(0, shorter), ...above.slice(0, 2 - shorter)];
 }
 
 const paceLimit: Generator = {
   id: 'pace-limit',
   kind: 'choose',
   objective: 'speed-limit',
-  make: (random) => {
+  make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [25, 30, 35])) });
-    const moves = [0.5, 1, 1.5, 2, 3].flatMap((feet) =>
-      [0.3, 0.4, 0.6, 1, 2, 3, 4, 6].map((s): Paced => ({
+    const moves = [0.5, 1, 1.5, 2, 3, 4, 5, 6].flatMap((feet) =>
+      [0.3, 0.4, 0.6, 1, 1.5, 2, 2.5, 3, 4, 6].map((s): Paced => ({
         id: `f${feet * 2}-s${s * 10}`,
         says: `${saidFeet(feet)} in ${saidSeconds(s)}`,
-        m_s: ft(feet) / s,
+        tip_m: ft(feet),
+        s,
         run: shownDrag(setup, ft(feet), s)
       }))
     );
     return onlyOneDown(
       `${placeWords(setup)} Three drags with a low rod. Which keeps it on bottom?`,
-      oneSlow(random, moves)
+      oneSlow(random, share, moves)
     );
   }
 };
@@ -155,16 +174,18 @@ const liftLimit: Generator = {
   id: 'lift-limit',
   kind: 'choose',
   objective: 'speed-limit',
-  make: (random) => {
+  make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 35, 40])) });
     const moves = [9, 9.5, 10].flatMap((from) =>
-      [0.5, 1, 1.5].flatMap((hours) =>
-        [0.4, 0.6, 1, 3, 5, 8].map((s) => pacedLift(setup, from, hours, s))
-      )
+      [0.5, 1, 1.5, 2, 3]
+        .filter((hours) => from + hours <= 12)
+        .flatMap((hours) =>
+          [0.4, 0.6, 1, 1.5, 2, 3, 4, 5, 8].map((s) => pacedLift(setup, from, hours, s))
+        )
     );
     return onlyOneDown(
       `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which leaves it on bottom?`,
-      oneSlow(random, moves)
+      oneSlow(random, share, moves)
     );
   }
 };
@@ -176,7 +197,8 @@ function pacedLift(setup: SetupInput, from: number, hours: number, s: number): P
   return {
     id: `h${from * 10}-${hours * 10}-s${s * 10}`,
     says: `${saidHour(from)} to ${saidHour(from + hours)} o’clock in ${saidSeconds(s)}`,
-    m_s: (hours * TIP_M_AN_HOUR) / s,
+    tip_m: hours * TIP_M_AN_HOUR,
+    s,
     run: shownLift(setup, from, from + hours, s)
   };
 }

@@ -1,6 +1,6 @@
 import type { GroundKind } from '../../../model';
 import type { Random } from '../../../model';
-import { drawGear, ft, inch, pick, shuffled } from '../draw';
+import { dealt, drawGear, ft, inch, pick, shuffled } from '../draw';
 import type { SignName } from '../figures';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';
@@ -87,20 +87,21 @@ function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 
     id,
     kind,
     objective: 'bottoms',
-    make: (random) => bottomDraft(random, LOOK_ALIKES[family], shows)
+    make: (random, share) => bottomDraft(random, dealt(share, LOOK_ALIKES[family]), family, shows)
   };
 }
 
-function bottomDraft(random: Random, bottoms: readonly Bottom[], shows: 'pull' | 'felt') {
-  const key = pick(random, bottoms);
+function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' | 'felt') {
   const ground = { kind: key.kind, seed: pick(random, GROUND_SEEDS) };
   const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
-  const options: SignOption[] = shuffled(random, bottoms).map(({ kind, says, sign, feels }) => ({
-    id: kind.replaceAll(' ', '-'),
-    says,
-    sign,
-    reply: kind === key.kind ? `Right. ${feels}` : `${feels} That’s not what came up the line.`
-  }));
+  const options: SignOption[] = shuffled<Bottom>(random, LOOK_ALIKES[family]).map(
+    ({ kind, says, sign, feels }) => ({
+      id: kind.replaceAll(' ', '-'),
+      says,
+      sign,
+      reply: kind === key.kind ? `Right. ${feels}` : `${feels} That’s not what came up the line.`
+    })
+  );
   return recognise({
     ask:
       shows === 'felt'
@@ -111,7 +112,7 @@ function bottomDraft(random: Random, bottoms: readonly Bottom[], shows: 'pull' |
     shows,
     options,
     key: key.kind.replaceAll(' ', '-'),
-    explain: `${key.feels} Go slow to tell: a fast jig flies over what you want to feel.`
+    explain: `${key.feels} Go slow to tell: a fast jig comes off bottom and misses what you want to feel.`
   });
 }
 
@@ -130,9 +131,9 @@ const biteOrStill: Generator = {
   id: 'bite-while-still',
   kind: 'trace',
   objective: 'bites',
-  make: (random) => {
+  make: (random, share) => {
     const kind = pick(random, BITE_KINDS);
-    const what = pick(random, ['bite', 'rock', 'nothing'] as const);
+    const what = dealt(share, ['bite', 'rock', 'nothing'] as const);
     const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
     const ground = {
       kind: what === 'rock' ? ('chunk rock' as const) : ('sand' as const),
