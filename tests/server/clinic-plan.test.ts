@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
-import { COVERAGE, itemOf, LAST_CHECKED_SEED } from '../../src/lib/course/items';
+import { COVERAGE, itemOf, LAST_CHECKED_SEED, SOURCES } from '../../src/lib/course/items';
 import { challengeOfRound } from '../../src/lib/server/clinic-answers';
 import { adviceAfter, newRoom, nextState, talkLeft } from '../../src/lib/server/clinic-flow';
 import { PARALLELS } from '../../src/lib/server/clinic-parallel';
@@ -79,10 +79,10 @@ test('after “one foot” the right answer is no more often the least or the gr
 });
 
 test('what is played to an answer is the run of the right option', () => {
-  const { cases, answer } = itemOf('lift-limit', 1);
+  const { cases, answer } = itemOf('lift-limit', 2);
   if (answer.form !== 'choose') throw new Error('no options');
   const right = answer.options.find(({ id }) => id === answer.key)?.says;
-  const { run } = pollOf({ kind: 'ask', lesson: 'speed', item: 'lift-limit', seed: 1, minutes: 3 });
+  const { run } = pollOf({ kind: 'ask', lesson: 'speed', item: 'lift-limit', seed: 2, minutes: 3 });
   expect(run).toEqual(cases.find(({ caption }) => caption === right)?.run);
   expect(run).not.toEqual(cases[0].run);
 });
@@ -117,6 +117,14 @@ describe.each(roomLessons(lessons))('in $id', (lesson) => {
     const asked = Object.values(COVERAGE[lesson.id]).flat();
     expect(asked).toContain(PARALLELS[lesson.id].item);
   });
+});
+
+test('the season map is offered, and no two questions of a plan ask for the same thing', () => {
+  expect(roomLessons(lessons).map(({ id }) => id)).toContain('season-map');
+  const things = Object.values(PARALLELS).map(
+    ({ item }) => SOURCES.find((one) => one.item === item)?.thing ?? ''
+  );
+  expect(new Set(things).size).toBe(things.length);
 });
 
 describe('a room’s flow', () => {

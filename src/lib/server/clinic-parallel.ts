@@ -8,7 +8,8 @@ export interface Parallel {
 
 /**
  * By lesson. A generated item wherever one asks for the same thing: the room then gets figures that
- * nobody has seen before. The others are fixed.
+ * nobody has seen before. The others are fixed. No two are twins, as a
+ * plan may take any of the lessons.
  */
 export const PARALLELS: Readonly<Record<string, Parallel>> = {
   'from-the-boat': {
@@ -37,30 +38,34 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
     hint: 'Start with the quickest. Does a jig sink that fast?'
   },
   'feeling-rocks': {
-    item: 'pace-limit',
-    hint: 'Start with the quickest. Does a jig sink that fast?'
+    item: 'speed-rock',
+    hint: 'What did the first rock do to a fast jig a minute ago?'
   },
   hops: {
     item: 'fault-of-hops',
     hint: 'Watch the jig’s mark: solid on bottom, open when it’s clear.'
   },
   'stroke-and-fall': {
-    item: 'stroke-pendulum',
-    hint: 'A tight line and a sinking jig: what did they do a minute ago?'
+    item: 'sweep-or-lift',
+    hint: 'Two things make height. How quick is each move, and how long?'
   },
   'line-and-rod': {
     item: 'line-stretch',
     hint: 'A hop is short. What does the first part of it go into?'
   },
   'reading-bottoms': {
-    item: 'bottom-slow',
-    hint: 'When does the jig touch every small thing?'
+    item: 'bottom-grass',
+    hint: 'Does it come on slowly, or all at once? Which of these does that?'
   },
   'bite-or-bottom': {
     item: 'snag-or-fish',
     hint: 'What moves while the rod is still?'
   },
   snags: { item: 'snag-first', hint: 'What did pulling do to the hook a minute ago?' },
+  'season-map': {
+    item: 'move-or-stay',
+    hint: 'Are fish there? Do they bite?'
+  },
   'season-and-mood': {
     item: 'season-retrieve',
     hint: 'How far will a fish move at this temperature?'
@@ -86,7 +91,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
     hint: 'Does a jig keep speeding up as it sinks?'
   },
   'a-morning': {
-    item: 'morning-choice',
-    hint: 'You know two things about this spot. What does each of them ask for?'
+    item: 'morning-order',
+    hint: 'Which mistake costs you the most time here?'
   }
 };

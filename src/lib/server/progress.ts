@@ -1,4 +1,4 @@
-import { lessonOf } from '../course/items';
+import { lessonOf, questionsAbout } from '../course/items';
 import { answeredOf, figureLevel, figureOfReply } from '../practice';
 import {
   answerReply,
@@ -63,7 +63,7 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
   });
   const objectives = task.objectives.map((objective) => {
     const own = answers.filter((one) => one.graded.objective === objective);
-    return objectiveProgress(objective, own, task.questions);
+    return objectiveProgress(objective, own, questionsAbout(objective, task.questions));
   });
   return {
     client,

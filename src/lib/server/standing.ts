@@ -1,5 +1,5 @@
 import { sql } from 'kysely';
-import { SOURCES } from '../course/items';
+import { questionsAbout, SOURCES } from '../course/items';
 import { homeworkSubmission, type Assignment, type ClientStanding, type PartCount } from '../wire';
 import type { Homework } from './assignments';
 import { clientsOf } from './clients';
@@ -62,7 +62,10 @@ function countsOf(task: Assignment, sent: ReadonlyMap<string, Sent>): PartCount[
   return [
     ...task.lessons.map(once),
     ...task.challenges.map(({ id }) => ({ ...of(id), of: task.tries })),
-    ...task.objectives.map((objective) => ({ ...about(objective), of: task.questions })),
+    ...task.objectives.map((objective) => ({
+      ...about(objective),
+      of: questionsAbout(objective, task.questions)
+    })),
     ...(task.lawn ? [once('lawn')] : [])
   ];
 }

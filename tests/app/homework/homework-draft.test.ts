@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { loadLessons } from '../../../src/lib/course';
-import { CHECKED_SEEDS, itemOf, OBJECTIVES, SOURCES } from '../../../src/lib/course/items';
+import { allLessons, loadLessons } from '../../../src/lib/course';
+import {
+  CHECKED_SEEDS,
+  itemOf,
+  OBJECTIVES,
+  questionsAbout,
+  SOURCES
+} from '../../../src/lib/course/items';
 import { parseSetup } from '../../../src/lib/model';
 import { keptGuess, parseAssignment } from '../../../src/lib/practice';
 import { MOST } from '../../../src/lib/wire';
@@ -168,13 +174,31 @@ describe('questions left about an objective', () => {
     expect(left(answers, 1).set.items).toEqual([]);
   });
 
-  test('go once through all there are before one comes again', () => {
-    const own = SOURCES.filter(({ objective }) => objective === 'one-foot').map(({ item }) => item);
-    const drawn = left([], 2 * own.length).set.items.map(({ item }) => item);
-    expect([...drawn.slice(0, own.length)].sort()).toEqual([...own].sort());
-    expect([...drawn.slice(own.length)].sort()).toEqual([...own].sort());
-    const rest = left([{ item: own[0], seed: 1 }], own.length).set.items;
-    expect(rest.map(({ item }) => item)).not.toContain(own[0]);
+  test('go once through all there is to ask before a generated one comes again', () => {
+    const own = SOURCES.filter(({ objective }) => objective === 'one-foot');
+    const things = new Set(own.map(({ thing }) => thing));
+    const drawn = left([], MOST.questions).set.items;
+    expect(new Set(drawn.slice(0, things.size).map(({ thing }) => thing))).toEqual(things);
+    expect(drawn.slice(things.size).every(({ isGenerated }) => isGenerated)).toBe(true);
+    const rest = left([{ item: own[0].item, seed: 1 }], things.size).set.items;
+    expect(rest.map(({ item }) => item)).not.toContain(own[0].item);
+  });
+
+  test.each(OBJECTIVES)('hold no question twice and no twins: $id', ({ id }) => {
+    const { items } = questionsLeft(id, [], MOST.questions, seededRandom(5)).set;
+    expect(items).toHaveLength(questionsAbout(id, MOST.questions));
+    const alike = items.filter((one, i) =>
+      items.slice(0, i).some(({ item, thing }) => {
+        return thing === one.thing && (item !== one.item || !one.isGenerated);
+      })
+    );
+    expect(alike).toEqual([]);
+  });
+
+  test('the season map is offered with its challenges and questions', () => {
+    const map = firstDraft(allLessons(), OBJECTIVES).offers.find(({ id }) => id === 'season-map');
+    expect(map?.choices.length).toBeGreaterThan(0);
+    expect(map?.objectives).toHaveLength(1);
   });
 
   test('never come from the same seed twice, and from none that was not checked', () => {

@@ -6,6 +6,7 @@ import {
   standingOf,
   type Askable
 } from '../../../src/lib/practice';
+import type { StoredAnswer } from '../../../src/lib/wire';
 import { anAnswer, daysAt } from '../samples';
 
 const all: Askable[] = ['mark', 'order', 'choose'].flatMap((kind) =>
@@ -13,6 +14,7 @@ const all: Askable[] = ['mark', 'order', 'choose'].flatMap((kind) =>
     item: `${kind}-${objective}`,
     kind,
     objective,
+    thing: `${kind}-${objective}`,
     chance: 1 / 3
   }))
 );
@@ -56,6 +58,18 @@ describe('the set of a day', () => {
     const answers = all.slice(0, SET_SIZE).map(({ item }) => answered(item, 1));
     expect(dailySet(all, answers.slice(0, 3), daysAt(day(1))).items).toHaveLength(SET_SIZE - 3);
     expect(dailySet(all, answers, daysAt(day(1))).items).toEqual([]);
+  });
+
+  test('asks one of two that ask for the same thing, due or new, also after a reload', () => {
+    const twins = all.map((one, i) => ({ ...one, thing: all[i - (i % 2)].item }));
+    const things = (answers: StoredAnswer[], n: number) =>
+      dailySet(twins, answers, daysAt(day(n))).items.map(({ thing }) => thing);
+    const due = all.map(({ item }) => answered(item, 1, false));
+    for (const asked of [things([], 1), things(due, 9)]) {
+      expect(asked.length).toBeGreaterThan(4);
+      expect(new Set(asked).size).toBe(asked.length);
+    }
+    expect(things([answered(all[1].item, 1)], 1)).not.toContain(all[0].item);
   });
 
   test('never grows, however many days were missed', () => {

@@ -1,5 +1,5 @@
 import type { Lesson } from '$lib/course';
-import type { Objective } from '$lib/course/items';
+import { questionsAbout, type Objective } from '$lib/course/items';
 import { parseSetup, type Setup } from '$lib/model';
 import { isInAnyGear, ownGearId, QUESTION_MINUTES, TRY_MINUTES } from '$lib/practice';
 import { MOST, type Assignment, type HomeworkPhase } from '$lib/wire';
@@ -117,7 +117,9 @@ export function draftMinutes({ offers, tries, questions, lawn }: HomeworkDraft):
   const onLawn = lawn.isSet ? LAWN_MINUTES : 0;
   return offers.reduce((sum, { isSet, minutes, choices, objectives }) => {
     const made = choices.filter((one) => one.isSet).length * (tries ?? 1);
-    const answered = objectives.filter((one) => one.isSet).length * (questions ?? 1);
+    const answered = objectives
+      .filter((one) => one.isSet)
+      .reduce((all, one) => all + questionsAbout(one.id, questions ?? 1), 0);
     const own = isSet ? minutes : 0;
     return sum + own + made * TRY_MINUTES + answered * QUESTION_MINUTES;
   }, onLawn);

@@ -1,3 +1,4 @@
+import { questionsAbout } from '$lib/course/items';
 import type { Assignment, HomeworkResult, LawnDrags } from '$lib/wire';
 import type { MadeTry } from '$lib/app/ruler';
 import { askedAbout, type QuestionKey } from './question-set';
@@ -58,7 +59,7 @@ export function partsOf(task: Assignment, held: readonly DoneHere[]): TaskPart[]
     }),
     ...task.objectives.map((id): TaskPart => {
       const { length: made } = askedAbout(id, answers);
-      return { kind: 'questions', id, made, of: task.questions };
+      return { kind: 'questions', id, made, of: questionsAbout(id, task.questions) };
     }),
     ...(task.lawn ? [lawnPart(held)] : [])
   ];

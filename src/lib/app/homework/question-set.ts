@@ -1,4 +1,4 @@
-import { drawCheckedSeed, SOURCES, type Source } from '$lib/course/items';
+import { drawCheckedSeed, questionsAbout, SOURCES, type Source } from '$lib/course/items';
 import { type DailySet } from '$lib/practice';
 import type { StoredAnswer } from '$lib/wire';
 
@@ -13,7 +13,7 @@ export function askedAbout<A extends QuestionKey>(objective: string, answers: re
 
 /**
  * What is still to ask about an objective, and the seeds for it: what was asked least comes first, no
- * seed comes twice, and all were checked. `random` draws from 0 to below 1.
+ * question comes twice, nor with a twin, and all were checked. `random` draws from 0 to below 1.
  */
 export function questionsLeft(
   objective: string,
@@ -22,21 +22,28 @@ export function questionsLeft(
   random: () => number
 ): { set: DailySet<Source>; nextSeed: () => number } {
   const asked = askedAbout(objective, answers);
-  const times = new Map(sourcesOf(objective).map(({ item }) => [item, 0]));
-  const count = ({ item }: { item: string }) => times.set(item, (times.get(item) ?? 0) + 1);
-  asked.forEach(count);
+  const all = sourcesOf(objective);
+  const made = asked.flatMap(({ item }) => all.find((one) => one.item === item) ?? []);
   const items: Source[] = [];
-  while (items.length < of - asked.length) {
-    const least = Math.min(...times.values());
-    const open = sourcesOf(objective).filter(({ item }) => times.get(item) === least);
-    const next = open[Math.floor(random() * open.length)];
+  while (items.length < questionsAbout(objective, of) - asked.length) {
+    const next = nextOf(all, [...made, ...items], random);
+    if (!next) break;
     items.push(next);
-    count(next);
   }
   return {
     set: { items, due: 0, missed: 0, fresh: items.length },
     nextSeed: unusedSeeds(asked, random)
   };
+}
+
+/** One of those asked least so far; a generated one of twins stands for both, a written one for itself, once. */
+function nextOf(all: readonly Source[], asked: readonly Source[], random: () => number) {
+  const times = ({ item }: Source) => asked.filter((one) => one.item === item).length;
+  const isNew = ({ thing }: Source) => asked.every((one) => one.thing !== thing);
+  const open = all.filter((one) => isNew(one) || (one.isGenerated && times(one) > 0));
+  const least = Math.min(...open.map(times));
+  const next = open.filter((one) => times(one) === least);
+  return next[Math.floor(random() * next.length)];
 }
 
 function sourcesOf(objective: string): Source[] {

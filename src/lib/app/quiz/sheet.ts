@@ -20,7 +20,8 @@ export function namesOn(seed: number): string[] {
   const drawn = SOURCES.filter(({ kind }) => ON_PAPER.includes(kind))
     .map((one) => ({ one, place: random() }))
     .sort((a, b) => a.place - b.place)
-    .map(({ one }) => one);
+    .map(({ one }) => one)
+    .filter(({ thing }, i, all) => all.findIndex((other) => other.thing === thing) === i);
   const each = (isGenerated: boolean) => drawn.filter((one) => one.isGenerated === isGenerated);
   const half = SHEET_SIZE / 2;
   return interleaved([...each(true).slice(0, half), ...each(false).slice(0, half)]).map(

@@ -2,13 +2,17 @@ import { FIXED } from './fixed';
 import { generate } from './generator';
 import { GENERATORS } from './generators';
 import type { Answer, Item, ItemKind } from './item';
+import { CHECKED_SEEDS } from './checked-seeds';
 import { OBJECTIVES } from './objectives';
+import { askedThing } from './twins';
 
 /** A generator or a fixed item: what can be asked, before it is made. */
 export interface Source {
   item: string;
   kind: ItemKind;
   objective: string;
+  /** The same of two questions that ask for the same thing. */
+  thing: string;
   isGenerated: boolean;
   /** Share right by guessing. */
   chance: number;
@@ -24,13 +28,20 @@ const CHANCES: Record<ItemKind, number> = {
   mark: 0.1
 };
 
-export const SOURCES: readonly Source[] = [...FIXED, ...GENERATORS].map((one) => ({
-  item: 'source' in one ? one.source : one.id,
-  kind: one.kind,
-  objective: one.objective,
-  isGenerated: 'make' in one,
-  chance: CHANCES[one.kind]
-}));
+export const SOURCES: readonly Source[] = [...FIXED, ...GENERATORS].map((one) => {
+  const item = 'source' in one ? one.source : one.id;
+  const { kind, objective } = one;
+  const isGenerated = 'make' in one;
+  return { item, kind, objective, thing: askedThing(item), isGenerated, chance: CHANCES[kind] };
+});
+
+/** How many questions of so many wanted a set about this objective has: none of them twice, and no twins. */
+export function questionsAbout(objective: string, wanted: number): number {
+  const own = SOURCES.filter((one) => one.objective === objective);
+  const made = own.filter(({ isGenerated }) => isGenerated).map(({ thing }) => thing);
+  const told = new Set(own.map(({ thing }) => thing).filter((thing) => !made.includes(thing)));
+  return Math.min(wanted, told.size + new Set(made).size * CHECKED_SEEDS.length);
+}
 
 /** The question of this name; `seed` counts only where it is generated. Throws RangeError. */
 export function itemOf(name: string, seed: number): Item {

@@ -106,8 +106,10 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'felt-rock',
       'felt-stems',
       'felt-smooth',
+      'pull-over-rock',
       'pull-over-stems',
-      'pull-over-smooth'
+      'pull-over-smooth',
+      'bottom-grass'
     ],
     'Drag slowly enough to tell.': ['bottom-slow']
   },

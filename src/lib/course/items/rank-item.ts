@@ -1,8 +1,8 @@
 import { formatShare, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
-import { MEASURES, type MeasureName } from './figures';
+import { figuresOf, MEASURES, type MeasureName } from './figures';
 import type { ItemDraft } from './generator';
-import { isAbove, measured, type RunMeasures } from './measure';
+import { isAbove, measured, shownScenarioOf, type RunMeasures } from './measure';
 import { lengthToken, timeToken } from './draw';
 
 export interface Contender {
@@ -74,15 +74,24 @@ export function chooseBy(
 }
 
 function rankedOf({ contenders, measure, unknowns = 'slack and drag' }: Wanted): Ranked[] | null {
+  // Most draws fail as they are said; the corners, eight times the runs, are for those that do not.
+  if (!areApart(contenders, measure)) return null;
   const ranked = contenders
     .map((one) => ({ ...one, measured: measured(one.run, measure, unknowns) }))
     .sort((a, b) => b.measured.nominal - a.measured.nominal);
-  // A jig that is not down yet has no time to be put in order.
-  if (!ranked.every(({ measured: { nominal } }) => Number.isFinite(nominal))) return null;
   const isSure = ranked
     .slice(1)
     .every((lower, i) => isAbove(ranked[i].measured, lower.measured, measure));
   return isSure ? ranked : null;
+}
+
+function areApart(contenders: readonly Contender[], measure: MeasureName): boolean {
+  // A jig that is not down yet has no time to be put in order.
+  const values = contenders
+    .map(({ run }) => figuresOf(shownScenarioOf(run))[measure])
+    .sort((a, b) => b - a);
+  const { least } = MEASURES[measure];
+  return values.every((value, i) => Number.isFinite(value) && !(values[i - 1] - value <= least));
 }
 
 function draftOf(

@@ -8,6 +8,8 @@ export interface Askable {
   /** Questions of one kind are not asked one after the other. */
   kind: string;
   objective: string;
+  /** The same of two that ask for the same thing: a day has one of them. */
+  thing: string;
   /** Share right by guessing. */
   chance: number;
 }
@@ -38,21 +40,29 @@ export function dailySet<Q extends Askable>(
   isOpen: (one: Q) => boolean = () => true
 ): DailySet<Q> {
   const memories = memoriesOf(answers, dayOf);
-  const done = answers.filter(({ at }) => dayOf(at) === today).length;
-  const room = Math.max(0, SET_SIZE - done);
+  const done = answers.filter(({ at }) => dayOf(at) === today);
+  const asked = all.filter(({ item }) => done.some((one) => one.item === item));
+  const room = Math.max(0, SET_SIZE - done.length);
   const due = all
+    .filter((one) => !isTwin(one, asked))
     .flatMap((one) => {
       const memory = memories.get(one.item);
       return memory && memory.due_day <= today ? [{ one, share: recall(memory, today) }] : [];
     })
     .sort((a, b) => a.share - b.share || byName(a.one, b.one))
     .map(({ one }) => one)
+    .filter((one, i, before) => !isTwin(one, before.slice(0, i)))
     .slice(0, room);
   const places = due.length === 0 ? room : Math.min(MOST_FRESH, room - due.length);
-  const fresh = freshOnes(all, answers, isOpen, places);
+  const fresh = freshOnes(all, answers, isOpen, places, [...asked, ...due]);
   const missed = due.filter(({ item }) => !isLastRight(item, answers)).length;
   const items = interleaved([...due, ...fresh]);
   return { items, due: due.length, missed, fresh: fresh.length };
+}
+
+/** Whether one of these asks for the same thing in other words. */
+function isTwin({ item, thing }: Askable, others: readonly Askable[]): boolean {
+  return others.some((one) => one.thing === thing && one.item !== item);
 }
 
 function isLastRight(item: string, answers: readonly StoredAnswer[]): boolean {
@@ -69,7 +79,8 @@ function freshOnes<Q extends Askable>(
   all: readonly Q[],
   answers: readonly StoredAnswer[],
   isOpen: (one: Q) => boolean,
-  places: number
+  places: number,
+  taken: readonly Q[]
 ): Q[] {
   const chances = new Map(all.map(({ item, chance }) => [item, chance]));
   const { learner, items } = ratingsOf(answers, (item) => chances.get(item) ?? 0);
@@ -83,7 +94,8 @@ function freshOnes<Q extends Askable>(
   for (const left of [open, other]) {
     while (chosen.length < places && left.length > 0) {
       const scores = left.map(against);
-      chosen.push(...left.splice(scores.indexOf(Math.min(...scores)), 1));
+      const [next] = left.splice(scores.indexOf(Math.min(...scores)), 1);
+      if (!isTwin(next, [...taken, ...chosen])) chosen.push(next);
     }
   }
   return chosen;

@@ -101,8 +101,8 @@ interface Paced {
  * So slow a tip drags any of these jigs, and one between these is quick enough to lift it and not
  * quicker than an arm; the model decides each anew.
  */
-const SLOW_M_S = 0.25;
-const QUICK_M_S = [0.5, 2.5] as const;
+const SLOW_M_S = 0.26;
+const QUICK_M_S = [0.6, 2.5] as const;
 
 /** Which of three moves stays down; the two others surely lift. */
 function onlyOneDown(ask: string, moves: readonly Paced[]): ItemDraft | null {
@@ -180,7 +180,7 @@ const liftLimit: Generator = {
       [0.5, 1, 1.5, 2, 3]
         .filter((hours) => from + hours <= 12)
         .flatMap((hours) =>
-          [0.4, 0.6, 1, 1.5, 2, 3, 4, 5, 8].map((s) => pacedLift(setup, from, hours, s))
+          [0.4, 0.6, 1, 1.5, 2, 3, 3.5, 4, 5, 8].map((s) => pacedLift(setup, from, hours, s))
         )
     );
     return onlyOneDown(

@@ -1,4 +1,4 @@
-import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
+import { dealt, drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { shownDrag, shownLift, swingDown } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
@@ -124,40 +124,57 @@ const nearOrFar: Generator = {
   }
 };
 
+/** Which move is right, what is asked for it to be right, and what stands beside it. */
+const HEIGHTS = [
+  { want: 'least', moves: ['slow-sweep', 'hop', 'stroke'] },
+  { want: 'most', moves: ['hop', 'slow-sweep', 'slow-lift'] },
+  { want: 'most', moves: ['stroke', 'hop', 'slow-sweep'] },
+  { want: 'least', moves: ['slow-lift', 'hop', 'stroke'] },
+  { want: 'least', moves: ['hop', 'long-hop', 'stroke'] },
+  { want: 'most', moves: ['stroke', 'hop', 'slow-lift'] }
+] as const;
+
 const sweepOrLift: Generator = {
   id: 'sweep-or-lift',
   kind: 'choose',
   objective: 'stroke',
-  make: (random) => {
+  make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5), cast_m: ft(pick(random, [25, 30, 35])) });
-    const want = pick(random, ['most', 'least'] as const);
+    const { want, moves } = dealt(share, HEIGHTS);
     const feet = pick(random, [1.5, 2, 2.5]);
     const hop_s = pick(random, [0.6, 0.8]);
-    const moves = [
-      {
-        id: 'slow-sweep',
+    const all = {
+      'slow-sweep': {
         says: `a low sweep, ${saidFeet(feet)} in 5 seconds`,
         run: shownDrag(setup, ft(feet), 5),
         reply: 'A slow, low sweep only drags it.'
       },
-      {
-        id: 'one-hour',
+      'slow-lift': {
+        says: 'a lift, 9 to 10 o’clock in 6 seconds',
+        run: shownLift(setup, 9, 10, 6),
+        reply: 'A slow lift drags it, nearly as a sweep does.'
+      },
+      hop: {
         says: `a hop, 10 to 11 o’clock in ${saidSeconds(hop_s)}`,
         run: shownLift(setup, 10, 11, hop_s),
         reply: 'A short, quick lift hops it: more than a drag, less than a stroke.'
       },
-      {
-        id: 'stroke',
+      'long-hop': {
+        says: 'a hop, 10 to 12 o’clock in 0.9 seconds',
+        run: shownLift(setup, 10, 12, 0.9),
+        reply: 'Two quick hours lift it more than one.'
+      },
+      stroke: {
         says: 'a snap, 9 to 12 o’clock in 0.7 seconds',
         run: shownLift(setup, 9, 12, 0.7),
         reply: 'A snap over three hours is long and quick: nothing takes it higher.'
       }
-    ];
+    };
     return chooseBy({
       ask: `${placeWords(setup)} Which move takes it ${want === 'most' ? 'highest' : 'least'} off bottom?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: shuffled(random, moves),
+      contenders: shuffled(random, moves).map((id) => ({ id, ...all[id] })),
       right: 'Right. Quick and long lifts it; slow and low drags it.',
       explain: 'Drag, hop and stroke are one move of the rod, at three speeds and lengths.'
     });

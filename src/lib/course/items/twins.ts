@@ -1,0 +1,34 @@
+/**
+ * Questions that ask for the same thing: in other words, by a picture instead of by feel, or with other
+ * figures. Whoever has answered one has answered the other, so a set has one of each row.
+ */
+const TWINS: readonly (readonly string[])[] = [
+  ['felt-rock', 'pull-over-rock'],
+  ['felt-stems', 'pull-over-stems'],
+  ['felt-smooth', 'pull-over-smooth'],
+  ['bottom-boulder', 'cover-slow'],
+  ['bottom-slow', 'speed-rock', 'speed-what-lifts'],
+  ['bite-sweep', 'set-slack'],
+  ['bite-early-stop', 'drop-early'],
+  ['bite-semi-slack', 'drop-watch'],
+  ['bite-mush', 'bite-set-cost'],
+  ['contact-pendulum', 'stroke-pendulum'],
+  ['deep-count', 'count-to-depth'],
+  ['fall-count', 'mark-fall'],
+  ['hops-follow', 'stroke-fall'],
+  ['hour-of-most-travel', 'clock-third'],
+  ['mark-drag', 'bait-way-of-slow-drag'],
+  ['mark-slack-drag', 'tip-way-for-one-foot'],
+  ['morning-choice', 'season-retrieve'],
+  ['move-first', 'move-or-stay'],
+  ['near-or-far', 'weight-near'],
+  ['pace-limit', 'lift-limit'],
+  ['rig-trailer', 'trailer-fall'],
+  ['rod-tip', 'rod-soft-hop'],
+  ['slack-hop', 'order-slack']
+];
+
+/** The name that twins share; a question without one has its own. */
+export function askedThing(item: string): string {
+  return TWINS.find((row) => row.includes(item))?.[0] ?? item;
+}
