@@ -13,6 +13,7 @@ const questions = Array.from({ length: 12 }, (_, i) => ({
   kind: 'choose',
   objective: `objective-${i}`,
   lesson: 'one-foot',
+  thing: `question-${i}`,
   chance: 1 / 3
 }));
 const START = Date.UTC(2030, 4, 1, 8);

@@ -10,6 +10,7 @@ import type * as Limits from './jobs/limits';
 import type * as Plan from './jobs/plan';
 import type * as Poll from './jobs/poll';
 import type * as Questions from './jobs/question';
+import type * as Said from './jobs/said';
 import type * as Weights from './jobs/weights';
 
 /** A piece of work that takes more of the model than a page or a server has time for. */
@@ -45,6 +46,8 @@ export interface Jobs {
   question: JobOf<typeof Questions.question>;
   /** An answer to a question of homework, judged. */
   judge: JobOf<typeof Questions.judgeQuestion>;
+  /** A number that was said of a lesson's run, judged. */
+  said: JobOf<typeof Said.judged>;
   /** A question that a room votes on. */
   poll: JobOf<typeof Poll.makePoll>;
   /** The jig for a day's water. */
@@ -124,6 +127,7 @@ export const JOBS: Jobs = {
     cost_s: few,
     runs: 12
   },
+  said: { load: async () => (await import('./jobs/said')).judged, cost_s: few, runs: 9 },
   poll: { load: async () => (await import('./jobs/poll')).makePoll, cost_s: few, runs: 12 },
   jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 },
   fit: {

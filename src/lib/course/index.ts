@@ -21,6 +21,10 @@ export {
   askedFigures,
   type AskedFigure,
   isCertainPrediction,
+  judgeSaid,
+  nearestOption,
+  saidOf,
+  type SaidVerdict,
   type PredictAnswer
 } from './prediction';
 export { checkLesson, type ContentReport, type LessonReport } from './check';

@@ -79,6 +79,11 @@ const predict = v.strictObject({
     ask: text,
     /** For a room in which few have it: where to look, never what is right. */
     hint: v.optional(text),
+    /**
+     * The learner says a number, in these units, in place of choosing: it is right within the model's own
+     * band. A room still votes on the options, and the one that comes nearest answers a number that is off.
+     */
+    say: v.optional(v.picklist(['feet', 'inches', 'seconds'])),
     run,
     options: v.pipe(v.array(option), v.minLength(3, 'must be three or more'), v.maxLength(5))
   })

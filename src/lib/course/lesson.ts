@@ -31,6 +31,8 @@ export type Option = Parts<'predict'>['question']['options'][number];
 export interface PredictQuestion {
   ask: string;
   hint?: string;
+  /** A number is said in these units instead of an option being chosen. */
+  say?: 'feet' | 'inches' | 'seconds';
   run: ShownRun;
   options: Option[];
 }

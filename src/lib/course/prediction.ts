@@ -1,5 +1,6 @@
 import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
+import { measured } from './items/measure';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/figures';
 import type { Option, PredictQuestion } from './lesson';
 
@@ -46,6 +47,48 @@ export function askedFigures({ key, result }: PredictAnswer): AskedFigure[] {
     of,
     value: MEASURES[of].of(result)
   }));
+}
+
+/** What is said to a number that was said of a run before it was shown. */
+export interface SaidVerdict {
+  right: boolean;
+  /** What the model makes of it, SI, give or take `band`: what slack and drag area leave open. */
+  figure: AskedFigure;
+  band: number;
+  reply: string;
+}
+
+/** The quantity that a number is said of: the one that the options tell apart. */
+export function saidOf({ options }: PredictQuestion): MeasureName {
+  const [of] = MEASURE_NAMES.filter((name) => options.every(({ holds }) => holds[name]));
+  if (!of) throw new RangeError('a number is said of what no option names');
+  return of;
+}
+
+/** The option whose range is nearest to a number, SI. */
+export function nearestOption(question: PredictQuestion, said: number): Option {
+  const of = saidOf(question);
+  const off = ({ holds: { [of]: range } }: Option) => {
+    const [low, high] = range ?? [Infinity, Infinity];
+    return Math.max(low - said, said - high, 0);
+  };
+  return question.options.reduce((best, one) => (off(one) < off(best) ? one : best));
+}
+
+/** Right within the model's own band; a number that is off hears what its nearest option hears. */
+export function judgeSaid(question: PredictQuestion, said: number): SaidVerdict {
+  const of = saidOf(question);
+  const { nominal, band } = measured(question.run, of, 'slack and drag');
+  const { key } = answerOf(question);
+  const right = Math.abs(said - nominal) <= band;
+  const nearest = nearestOption(question, said);
+  const reply = right ? key.reply : nearest.id === key.id ? closeTo(key) : nearest.reply;
+  return { right, figure: { of, value: nominal }, band, reply };
+}
+
+/** To a number beside the band whose nearest option is the right one. */
+function closeTo({ reply }: Option): string {
+  return `Close, but outside what the model leaves open. ${reply.replace(/^Right\. /, '')}`;
 }
 
 function holds({ holds: asked }: Option, result: Result): boolean {

@@ -40,11 +40,11 @@ export function recordCsv(
 ): string {
   const rows: Row[] = [
     ...tries.map((made) => tryRow(made, graded(made))),
-    ...predictions.map(({ at, lesson, station, option }) => ({
+    ...predictions.map(({ at, lesson, station, option, said }) => ({
       kind: 'prediction',
       at,
       what: `${lesson}/${station}`,
-      answer: option
+      answer: said ?? option
     })),
     ...answers.map(({ at, item, seed, given, right, model }) => ({
       kind: 'answer',

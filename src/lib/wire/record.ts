@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
 import type { DayPlan } from './day-plan';
-import { shortName, time } from './fields';
+import { between, shortName, time } from './fields';
 import type { LogEntry } from './log-entry';
 import type { Outfit } from './outfit';
 import type { TestSession } from './test-session';
@@ -20,7 +20,10 @@ export const prediction = v.strictObject({
   lesson: shortName,
   /** The station of the lesson that asked. */
   station: shortName,
+  /** Chosen, or nearest to the number that was said. */
   option: shortName,
+  /** The number, SI, where the lesson asks for one. */
+  said: v.optional(between(-100, 1000)),
   at: time
 });
 

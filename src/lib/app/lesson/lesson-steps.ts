@@ -1,6 +1,7 @@
 import type { Lesson } from '$lib/course';
 import { now, type Learner } from '$lib/app/record';
 import type { Station } from '$lib/practice';
+import type { Prediction } from '$lib/wire';
 import { tick } from 'svelte';
 import { goTo } from './place';
 
@@ -12,14 +13,13 @@ export class LessonSteps {
   ) {}
 
   /** Null where nothing was predicted yet. */
-  chosenAt({ id }: Station): string | null {
+  predictedAt({ id }: Station): Prediction | null {
     const { predictions } = this.learner.record;
-    const made = predictions.find((one) => one.lesson === this.lesson.id && one.station === id);
-    return made?.option ?? null;
+    return predictions.find((one) => one.lesson === this.lesson.id && one.station === id) ?? null;
   }
 
-  predicted({ id }: Station, option: string): void {
-    const prediction = { lesson: this.lesson.id, station: id, option, at: now() };
+  predicted({ id }: Station, made: Pick<Prediction, 'option' | 'said'>): void {
+    const prediction = { lesson: this.lesson.id, station: id, ...made, at: now() };
     this.learner.change({ kind: 'predicted', prediction });
   }
 

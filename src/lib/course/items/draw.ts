@@ -68,7 +68,7 @@ const WEIGHTS_OZ: readonly [under_ft: number, oz: readonly number[]][] = [
  * questions can be checked in minutes, and what goes with a depth is dealt in other rounds than its
  * weights, so that no value gives another away.
  */
-const DEPTHS_FT = [8, 10, 12, 15, 18, 20, 22, 25];
+const DEPTHS_FT = [8, 10, 12, 15, 18, 22, 26, 30];
 const CASTS_FT = [35, 45, 55, 65];
 const SLACKS_IN = [1, 2, 3];
 const FRICTIONS = [0.3, 0.4];
@@ -118,7 +118,7 @@ export const TRAILERS = [
   { says: 'a big trailer', drag_area_m2: 13e-4 }
 ] as const;
 
-const FALL_DEPTHS_FT = [8, 9, 10, 12, 14, 16, 18, 20, 24, 28];
+const FALL_DEPTHS_FT = [8, 10, 12, 14, 16, 18, 20, 24, 28, 32];
 const FALL_CAST_FT = 40;
 
 /** A jig about to fall: depth, one of its weights, a trailer and a line, each drawn by itself. */

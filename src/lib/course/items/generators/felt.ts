@@ -87,7 +87,8 @@ function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 
     id,
     kind,
     objective: 'bottoms',
-    make: (random, share) => bottomDraft(random, dealt(share, LOOK_ALIKES[family]), family, shows)
+    make: (random, share) =>
+      bottomDraft(random, dealt<Bottom>(share, LOOK_ALIKES[family]), family, shows)
   };
 }
 

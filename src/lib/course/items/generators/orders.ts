@@ -181,20 +181,20 @@ const sweepOrLift: Generator = {
   }
 };
 
-/** What is on the spool, by label and thickness, as shops sell it (makers differ by a tenth). */
+/** What is on the spool, by label and thickness, as jigs are fished on it (makers differ by a tenth). */
 const THIN = [
   { id: 'braid-20', says: '{20-lb|0.23 mm} braid', material: 'braid', mm: 0.23 },
-  { id: 'fluoro-8', says: '{8-lb|0.23 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.23 },
-  { id: 'mono-8', says: '{8-lb|0.26 mm} mono', material: 'nylon', mm: 0.26 }
+  { id: 'braid-30', says: '{30-lb|0.28 mm} braid', material: 'braid', mm: 0.28 },
+  { id: 'fluoro-12', says: '{12-lb|0.28 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.28 }
 ] as const;
 const MIDDLING = [
-  { id: 'fluoro-20', says: '{20-lb|0.37 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.37 },
-  { id: 'mono-17', says: '{17-lb|0.38 mm} mono', material: 'nylon', mm: 0.38 },
+  { id: 'fluoro-17', says: '{17-lb|0.35 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.35 },
+  { id: 'mono-15', says: '{15-lb|0.36 mm} mono', material: 'nylon', mm: 0.36 },
   { id: 'braid-50', says: '{50-lb|0.36 mm} braid', material: 'braid', mm: 0.36 }
 ] as const;
 const THICK = [
-  { id: 'mono-30', says: '{30-lb|0.55 mm} mono', material: 'nylon', mm: 0.55 },
-  { id: 'fluoro-40', says: '{40-lb|0.57 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.57 }
+  { id: 'mono-20', says: '{20-lb|0.43 mm} mono', material: 'nylon', mm: 0.43 },
+  { id: 'braid-65', says: '{65-lb|0.43 mm} braid', material: 'braid', mm: 0.43 }
 ] as const;
 /** Longer than any of these swings down on a tight line, s. */
 const LONGEST_SWING_S = 50;

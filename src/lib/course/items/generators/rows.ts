@@ -88,8 +88,11 @@ const movesByTravel: Generator = {
       [8, 9],
       [9, 10],
       [10, 11],
+      [11, 12],
+      [8, 10],
+      [8, 11],
       [9, 11],
-      [9, 12]
+      [10, 12]
     ].map(([from, to]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,

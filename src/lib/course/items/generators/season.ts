@@ -1,4 +1,4 @@
-import { drawGear, ft, inch, pick, shuffled } from '../draw';
+import { dealt, drawGear, ft, inch, pick, shuffled } from '../draw';
 import type { Generator, ItemDraft } from '../generator';
 import type { Case } from '../item';
 import { SEASON_MAP, type SeasonRow } from '../../season-map';
@@ -48,8 +48,8 @@ function bySeason(
     id,
     kind: 'choose',
     objective,
-    make: (random) => {
-      const season = pick(random, SEASONS);
+    make: (random, share) => {
+      const season = dealt(share, SEASONS);
       const [from_F, spread_F] = ASKED[season.id];
       const degF = from_F + Math.floor(random() * (spread_F + 1));
       const options = shuffled(random, SEASONS).map((one) => ({
@@ -171,8 +171,8 @@ const moveOrStay: Generator = {
   id: 'move-or-stay',
   kind: 'choose',
   objective: 'season-map',
-  make: (random) => {
-    const drawn = pick(random, STANDS);
+  make: (random, share) => {
+    const drawn = dealt(share, STANDS);
     const options = shuffled(random, STANDS).map((one) => ({
       id: one.id,
       says: one.says,
@@ -236,8 +236,8 @@ const mood: Generator = {
   id: 'mood',
   kind: 'choose',
   objective: 'season',
-  make: (random) => {
-    const drawn = pick(random, MOODS);
+  make: (random, share) => {
+    const drawn = dealt(share, MOODS);
     const options = shuffled(random, MOODS).map((one) => ({
       id: one.id,
       says: one.says,

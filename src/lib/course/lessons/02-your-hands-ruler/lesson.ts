@@ -32,6 +32,7 @@ export default {
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
+        say: 'feet',
         run: lowRun(fathomley, sweep(60, 78, 4)),
         options: [
           {

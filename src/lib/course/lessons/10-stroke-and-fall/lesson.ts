@@ -34,6 +34,7 @@ export default {
       question: {
         ask: 'How much closer is the jig when it lands?',
         hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',
+        say: 'feet',
         run: heldUp,
         options: [
           {

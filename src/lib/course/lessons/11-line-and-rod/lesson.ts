@@ -47,6 +47,7 @@ export default {
       question: {
         ask: 'How far does the jig come on 12-lb mono?',
         hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
+        say: 'feet',
         run: lowRun(
           waterWith({ line: mono, start: { bait_x_m: 14, slack_m: 0.05 } }),
           sweep(60, 87.5, 6)

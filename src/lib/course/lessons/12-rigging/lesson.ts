@@ -75,6 +75,7 @@ export default {
       question: {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',
+        say: 'seconds',
         run: fall(BIG_M2),
         options: [
           {

@@ -62,6 +62,7 @@ export default {
       question: {
         ask: 'How long can a fish take it before it’s down?',
         hint: 'Think of your count in {11 ft|3.3 m}. This is half again as deep.',
+        say: 'seconds',
         run: free,
         options: [
           {

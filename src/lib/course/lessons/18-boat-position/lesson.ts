@@ -56,6 +56,7 @@ export default {
       question: {
         ask: 'How far does the jig come?',
         hint: 'The tip pulls one way. Which way does the boat carry the whole rod?',
+        say: 'feet',
         run: drifting(DRIFT_M_S),
         options: [
           {

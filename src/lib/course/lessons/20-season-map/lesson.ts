@@ -59,6 +59,7 @@ export default {
       question: {
         ask: 'How far does the jig come?',
         hint: 'How far does one stroke bring it? The reel keeps what the rod gained.',
+        say: 'feet',
         run: warm,
         options: [
           {

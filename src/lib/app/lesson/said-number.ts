@@ -1,0 +1,49 @@
+import { FOOT_M, INCH_M } from '$lib/model';
+import type { PredictQuestion } from '$lib/course';
+import type { Units } from '$lib/scoring';
+
+type Say = NonNullable<PredictQuestion['say']>;
+
+/** How a number is said: its unit, and what one press of a stepper is worth in it. */
+export interface SaidUnit {
+  name: string;
+  /** In full, for who hears the page. */
+  fullName: string;
+  step: number;
+  /** Of one unit, SI. */
+  size: number;
+}
+
+const FEET = { name: 'ft', fullName: 'feet', step: 0.5, size: FOOT_M };
+const METERS = { name: 'm', fullName: 'meters', step: 0.1, size: 1 };
+const INCHES = { name: 'in', fullName: 'inches', step: 1, size: INCH_M };
+const CENTIMETERS = { name: 'cm', fullName: 'centimeters', step: 1, size: 0.01 };
+const SECONDS = { name: 's', fullName: 'seconds', step: 1, size: 1 };
+
+export function saidUnit(say: Say, units: Units): SaidUnit {
+  if (say === 'seconds') return SECONDS;
+  if (say === 'feet') return units === 'imperial' ? FEET : METERS;
+  return units === 'imperial' ? INCHES : CENTIMETERS;
+}
+
+/** What was typed, in the unit; null for what is no number from nothing up. */
+export function readNumber(typed: string): number | null {
+  const number = Number(typed.trim().replace(',', '.'));
+  return typed.trim() !== '' && Number.isFinite(number) && number >= 0 ? number : null;
+}
+
+/** One press up or down from what is typed: to the next whole step, never below nothing. */
+export function stepped(typed: string, { step }: SaidUnit, by: 1 | -1): string {
+  const steps = (readNumber(typed) ?? 0) / step;
+  const next = by > 0 ? Math.floor(steps + 1e-6) + 1 : Math.ceil(steps - 1e-6) - 1;
+  return String(Number((Math.max(0, next) * step).toFixed(2)));
+}
+
+/** SI as it is said in this unit: "2½" is typed 2.5. */
+export function inUnit(value: number, { size }: SaidUnit): string {
+  return String(Number((value / size).toFixed(size === 1 ? 1 : 2)));
+}
+
+/** Most that a number can be, in its unit: more than any rod, reel or fall in a lesson gives. */
+const MOST_SI = 200;
+export const isSayable = (number: number, { size }: SaidUnit) => number * size <= MOST_SI;

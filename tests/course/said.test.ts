@@ -1,0 +1,41 @@
+import { describe, expect, test } from 'vitest';
+import { answerOf, judgeSaid, loadLessons, nearestOption, saidOf } from '../../src/lib/course';
+
+const asked = loadLessons().flatMap(({ id, sections }) =>
+  sections.flatMap((section) =>
+    section.kind === 'predict' && section.question.say ? [{ id, question: section.question }] : []
+  )
+);
+
+test('several lessons ask for a number and not for a choice', () => {
+  expect(asked.length).toBeGreaterThanOrEqual(6);
+});
+
+describe.each(asked)('in $id', ({ question }) => {
+  const of = saidOf(question);
+  const { key } = answerOf(question);
+
+  test('what the model makes of it is right, and what its band leaves out is not', () => {
+    const { figure, band, ...told } = judgeSaid(question, 0);
+    expect(figure.of).toBe(of);
+    expect(told.right).toBe(figure.value <= band);
+    expect(judgeSaid(question, figure.value + 0.99 * band)).toMatchObject({
+      right: true,
+      reply: key.reply
+    });
+    const off = judgeSaid(question, figure.value + 1.01 * band);
+    expect(off.right).toBe(false);
+    expect(off.reply).not.toMatch(/Right/);
+  });
+
+  test('a number that is off hears what the option nearest to it hears', () => {
+    const { figure, band } = judgeSaid(question, 0);
+    for (const option of question.options.filter(({ id }) => id !== key.id)) {
+      const [low, high] = option.holds[of] ?? [0, 0];
+      const said = Math.max(0, (low + high) / 2);
+      expect(nearestOption(question, said).id).toBe(option.id);
+      expect(Math.abs(said - figure.value), 'a wrong option within the band').toBeGreaterThan(band);
+      expect(judgeSaid(question, said)).toMatchObject({ right: false, reply: option.reply });
+    }
+  });
+});
