@@ -63,6 +63,15 @@ export function waterWith(change: {
   };
 }
 
+/** Off the main-lake points of Fathomley Water, where the later lessons fish: 22 ft. */
+const DEEPER_M = 6.7;
+
+/** Deeper water, with what a lesson changes of it. */
+export const deeperWith = (change: Parameters<typeof waterWith>[0]): SetupInput =>
+  waterWith({ depth_m: DEEPER_M, ...change });
+
+export const deeper = deeperWith({});
+
 /** A cast that has just met the water; the spool gives line until the bait touches the bottom. */
 export const castOut = (
   bait_x_m: number,
@@ -77,6 +86,11 @@ export const castOut = (
 export const place = {
   name: 'Fathomley Water',
   note: 'An invented lake, {11 ft|3.3 m} deep here unless we say otherwise.'
+};
+
+export const deepPlace = {
+  name: place.name,
+  note: 'An invented lake, {22 ft|6.7 m} deep here unless we say otherwise.'
 };
 
 /** One line where a drill needs it; the whole of it is said once, in the lesson on safety. */

@@ -1,8 +1,8 @@
 import { sweep } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
-const twoStones = waterWith({
+const twoStones = deeperWith({
   bottom: {
     friction: 0.4,
     stones: [
@@ -21,7 +21,7 @@ export default {
   minutes: 6,
   about:
     'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow over cover. Then a rock knocks, loads, and lets go.',
-  place,
+  place: deepPlace,
   objectives: ['Touch every rock in the path.', 'Say why a missed rock pile may be a fast hand.'],
   leaves_out: ['Hanging up: the lesson on snags.'],
   claims: [

@@ -1,5 +1,5 @@
 import { lift, sweep } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const mono = { material: 'nylon', diameter_m: 0.0003 } as const;
@@ -9,10 +9,10 @@ const braid = {
   leader: { material: 'fluorocarbon', diameter_m: 0.0003, length_m: 2 }
 } as const;
 const farOut = { bait_x_m: 26, slack_m: 0.05 };
-const snapOn = (line?: Parameters<typeof waterWith>[0]['line']) =>
-  uprightRun(waterWith({ start: farOut, ...(line && { line }) }), 10, lift(10, 55, 0.5));
+const snapOn = (line?: Parameters<typeof deeperWith>[0]['line']) =>
+  uprightRun(deeperWith({ start: farOut, ...(line && { line }) }), 10, lift(10, 55, 0.5));
 const hopWith = (tip_stiffness_N_per_m: number) =>
-  uprightRun(waterWith({ start: farOut, tip_stiffness_N_per_m }), 10, lift(10, 55, 0.5));
+  uprightRun(deeperWith({ start: farOut, tip_stiffness_N_per_m }), 10, lift(10, 55, 0.5));
 
 export default {
   id: 'line-and-rod',
@@ -21,7 +21,7 @@ export default {
   minutes: 6,
   about:
     'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. How much of that reaches the jig depends on how fast you move.',
-  place,
+  place: deepPlace,
   objectives: [
     'Say when stretch and rod bend matter, and when they don’t.',
     'Adjust a hop for a soft rod.'
@@ -49,7 +49,7 @@ export default {
         hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
         say: 'feet',
         run: lowRun(
-          waterWith({ line: mono, start: { bait_x_m: 14, slack_m: 0.05 } }),
+          deeperWith({ line: mono, start: { bait_x_m: 14, slack_m: 0.05 } }),
           sweep(60, 87.5, 6)
         ),
         options: [

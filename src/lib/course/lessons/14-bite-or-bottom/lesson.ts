@@ -1,11 +1,11 @@
 import type { Bite } from '../../../model';
 import { sweep } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const withBite = (kind: Bite['kind'], t_s: number) =>
-  waterWith({ start: { bait_x_m: 12, slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
-const rocks = waterWith({
+  deeperWith({ start: { bait_x_m: 12, slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
+const rocks = deeperWith({
   bottom: {
     friction: 0.4,
     stones: [
@@ -23,7 +23,7 @@ export default {
   minutes: 6,
   about:
     'A tap, mush, lost weight, a line that swims off. Or a rock. Bottom holds still; fish move. Hold the rod still and find out which.',
-  place,
+  place: deepPlace,
   objectives: ['Tell what moves from what holds.', 'Answer a bite in time, and only a bite.'],
   leaves_out: ['Setting the hook: its own lesson.', 'Fighting and landing fish.'],
   claims: [

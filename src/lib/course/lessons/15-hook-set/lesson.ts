@@ -1,12 +1,12 @@
 import { inTurn, reel, sweep } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const FAR = 14;
-const withSlack = (slack_m: number) => waterWith({ start: { bait_x_m: FAR, slack_m } });
+const withSlack = (slack_m: number) => deeperWith({ start: { bait_x_m: FAR, slack_m } });
 /** Three feet of tip in little more than half a second. */
 const hard = sweep(60, 87.5, 0.6);
-const rocks = waterWith({
+const rocks = deeperWith({
   bottom: { friction: 0.4, ground: { kind: 'chunk rock', seed: 3 } },
   start: { bait_x_m: FAR, slack_m: 0.03 }
 });
@@ -18,7 +18,7 @@ export default {
   minutes: 7,
   about:
     'Reel down until you feel it, then sweep, low and firm. Slack takes your sweep. On a tight line you can sweep right at the tap.',
-  place,
+  place: deepPlace,
   objectives: [
     'Reel down, then sweep, in time.',
     'Say when to set at once, when to reel first, and when not to set.'
@@ -49,7 +49,7 @@ export default {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'How hard does a free jig pull back? Line only stretches as far as it’s pulled.',
         run: lowRun(
-          waterWith({
+          deeperWith({
             line: { material: 'nylon', diameter_m: 0.00032 },
             start: { bait_x_m: 18, slack_m: 0.03 }
           }),

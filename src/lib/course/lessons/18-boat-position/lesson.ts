@@ -1,5 +1,5 @@
 import { sweep } from '../../retrieves/moves';
-import { drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun } from '../runs';
 
 const CAST_M = 16;
@@ -7,15 +7,15 @@ const CAST_M = 16;
 const DRIFT_M_S = 0.15;
 const drifting = (drift_m_s: number) =>
   lowRun(
-    waterWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 }, more: { drift_m_s } }),
+    deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 }, more: { drift_m_s } }),
     sweep(60, 78.2, 4)
   );
 const close = lowRun(
-  waterWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 7, slack_m: 0.03 } }),
+  deeperWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 7, slack_m: 0.03 } }),
   sweep(60, 78.2, 1.2)
 );
 const far = lowRun(
-  waterWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 24, slack_m: 0.03 } }),
+  deeperWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 24, slack_m: 0.03 } }),
   sweep(60, 78.2, 1.2)
 );
 
@@ -26,7 +26,7 @@ export default {
   minutes: 7,
   about:
     'Where the boat sits decides what your rod can do. Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
-  place,
+  place: deepPlace,
   objectives: [
     'Say what a drifting boat adds to your drag, or takes from it.',
     'Move a jig as far as you mean from a boat that drifts.'

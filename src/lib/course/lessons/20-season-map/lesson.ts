@@ -1,10 +1,10 @@
 import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
 import { SEASON_MAP } from '../../season-map';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const waterAt = (temperature_C: number) =>
-  waterWith({ temperature_C, start: { bait_x_m: 16, slack_m: 0.05 } });
+  deeperWith({ temperature_C, start: { bait_x_m: 16, slack_m: 0.05 } });
 const cold = lowRun(waterAt(6), inTurn(sweep(60, 70, 2.5), pause(10), sweep(70, 80, 2.5)));
 const cool = uprightRun(
   waterAt(13),
@@ -35,7 +35,7 @@ export default {
   minutes: 8,
   about:
     'Water temperature says where to look first and how to start. And when a spot is empty, move first: a change of retrieve can’t fix it.',
-  place,
+  place: deepPlace,
   objectives: [
     'Say where you’d start, and with what, for a water temperature.',
     'Know when to move first and when to stay.'

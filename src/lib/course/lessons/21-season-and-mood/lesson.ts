@@ -1,9 +1,9 @@
 import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
-import { drillCautions, fathomley, place, waterWith } from '../fathomley';
+import { deeper, deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const cold = waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } });
-const swims = waterWith({
+const cold = deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } });
+const swims = deeperWith({
   depth_m: 4.5,
   temperature_C: 21,
   start: { bait_x_m: 22, slack_m: 0.05 }
@@ -16,7 +16,7 @@ export default {
   minutes: 10,
   about:
     'Cold water: short moves, long pauses. Warm water: faster, hops, strokes, or swim it. Then let the fish’s mood correct you.',
-  place,
+  place: deepPlace,
   objectives: [
     'Pick retrieve, weight and pace for a temperature and a mood.',
     'Do nothing for as long as it takes.'
@@ -41,7 +41,7 @@ export default {
         ask: 'How far does the jig come in the cold water?',
         hint: 'What does thick water hold back: a slow thing or a quick one? Which is this drag?',
         run: lowRun(
-          waterWith({ temperature_C: 4, start: { bait_x_m: 14, slack_m: 0.03 } }),
+          deeperWith({ temperature_C: 4, start: { bait_x_m: 14, slack_m: 0.03 } }),
           sweep(60, 87.5, 6)
         ),
         options: [
@@ -82,12 +82,12 @@ export default {
           id: 'shake',
           caption: 'Shake in place.',
           run: uprightRun(
-            waterWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
+            deeperWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
             30,
             inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3)))
           )
         },
-        { id: 'hop', caption: 'Hop.', run: uprightRun(fathomley, 30, lift(30, 42, 0.25)) },
+        { id: 'hop', caption: 'Hop.', run: uprightRun(deeper, 30, lift(30, 42, 0.25)) },
         {
           id: 'swim',
           caption: 'Swim.',

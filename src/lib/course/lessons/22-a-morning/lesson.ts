@@ -1,12 +1,12 @@
 import { sweep } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const start = { bait_x_m: 18, slack_m: 0.2 };
-const breezy = waterWith({ start, more: { wind_m_s: 6 } });
+const breezy = deeperWith({ start, more: { wind_m_s: 6 } });
 const drifting = (drift_m_s: number) =>
   lowRun(
-    waterWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s } }),
+    deeperWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s } }),
     sweep(60, 75, 4)
   );
 
@@ -17,7 +17,7 @@ export default {
   minutes: 8,
   about:
     'Put it together. Cold at first light, then wind, then the fish wake up. Pick, do it, write down one good thing and one fault.',
-  place,
+  place: deepPlace,
   objectives: [
     'Pick a retrieve for what you find and say why.',
     'Do three different things well, unseen, one after another.'

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'over-one-boulder',
   title: 'Over one boulder',
   ask: 'Pull the jig up and over the boulder. Let it down the back on a short line.',
-  setup: waterWith({
+  setup: deeperWith({
     bottom: { friction: 0.4, stones: [{ x_m: 11.5, width_m: 0.6, height_m: 0.22 }] },
     start: { bait_x_m: 12, slack_m: 0.03 }
   }),

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'three-stones-unseen',
   title: 'Three rocks, unseen',
   ask: 'Drag the jig {3 ft|1 m} and touch every rock on the way.',
-  setup: waterWith({
+  setup: deeperWith({
     bottom: {
       friction: 0.4,
       stones: [

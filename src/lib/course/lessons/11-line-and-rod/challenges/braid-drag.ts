@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'braid-drag',
   title: 'One foot on braid',
   ask: 'Braid with a leader. Drag the jig {1 ft|30 cm}.',
-  setup: waterWith({
+  setup: deeperWith({
     line: {
       material: 'braid',
       diameter_m: 0.0002,

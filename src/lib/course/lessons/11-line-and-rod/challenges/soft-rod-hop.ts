@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'soft-rod-hop',
   title: 'A hop with a soft rod',
   ask: 'Soft rod, mono line. Hop the jig once, {3 to 10 in|8 to 25 cm} high. Lower the rod with it.',
-  setup: waterWith({ tip_stiffness_N_per_m: 8, line: { material: 'nylon', diameter_m: 0.0003 } }),
+  setup: deeperWith({ tip_stiffness_N_per_m: 8, line: { material: 'nylon', diameter_m: 0.0003 } }),
   plane: 'lift',
   start: upright(30),
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, pause, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'strike-a-lost-weight',
   title: 'Lost weight',
   ask: 'Drag a little, then wait. When the weight goes away, reel down and sweep.',
-  setup: waterWith({
+  setup: deeperWith({
     start: { bait_x_m: 12, slack_m: 0.03 },
     more: { bites: [{ t_s: 6, kind: 'weight gone' }] }
   }),

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, pause, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'strike-a-tap',
   title: 'Answer a tap',
   ask: 'Drag slowly on a tight line. When the tap comes, sweep firmly.',
-  setup: waterWith({
+  setup: deeperWith({
     start: { bait_x_m: 12, slack_m: 0.03 },
     more: { bites: [{ t_s: 4, kind: 'tap' }] }
   }),

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, pause, reel, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'reel-down-and-sweep',
   title: 'Reel down, then sweep',
   ask: '{18 in|45 cm} of slack. When the fish taps, reel down, then sweep, so the jig comes {2 ft|60 cm}.',
-  setup: waterWith({
+  setup: deeperWith({
     start: { bait_x_m: 12, slack_m: 0.45 },
     more: { bites: [{ t_s: 3, kind: 'tap' }] }
   }),

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, pause, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'set-on-fish-not-rock',
   title: 'Set on fish, not on rock',
   ask: 'Drag slowly over rock, then hold still. Sweep for a fish, and only for a fish. Some casts have none.',
-  setup: waterWith({
+  setup: deeperWith({
     bottom: {
       friction: 0.4,
       stones: [

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'drifting-away',
   title: 'Drifting away',
   ask: 'The boat drifts away from your jig. Move it {2 ft|60 cm}, boat and rod together.',
-  setup: waterWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: -0.05 } }),
+  setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: -0.05 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,

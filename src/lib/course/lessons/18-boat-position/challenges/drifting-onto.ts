@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'drifting-onto',
   title: 'Drifting onto it',
   ask: 'The boat drifts onto your jig. Move it {1 ft|30 cm} anyway, on bottom.',
-  setup: waterWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
+  setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 2,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'drag-wait-hop',
   title: 'Cool water: drag, wait, hop',
   ask: '{55 °F|13 °C} on bottom. Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.',
-  setup: waterWith({ temperature_C: 13, start: { bait_x_m: 12, slack_m: 0.03 } }),
+  setup: deeperWith({ temperature_C: 13, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(20),
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, pause, reel, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'two-strokes',
   title: 'Warm water: two strokes',
   ask: '{79 °F|26 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
-  setup: waterWith({ temperature_C: 26, start: { bait_x_m: 12, slack_m: 0.03 } }),
+  setup: deeperWith({ temperature_C: 26, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(15),
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lowToTheSide, pause, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'dead-stick',
   title: 'Dead-stick',
   ask: 'Drag a little. Do nothing for 12 seconds or more. Drag a little again.',
-  setup: waterWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
+  setup: deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,

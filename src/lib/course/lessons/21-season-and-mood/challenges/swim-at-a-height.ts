@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, reel, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'swim-at-a-height',
   title: 'Swim it',
   ask: 'Lift the jig off bottom and reel. Keep it {6 in to 3 ft|15 cm to 1 m} up most of the way.',
-  setup: waterWith({ depth_m: 4.5, temperature_C: 21, start: { bait_x_m: 22, slack_m: 0.05 } }),
+  setup: deeperWith({ depth_m: 4.5, temperature_C: 21, start: { bait_x_m: 22, slack_m: 0.05 } }),
   plane: 'lift',
   start: upright(20),
   hold_s: 3,

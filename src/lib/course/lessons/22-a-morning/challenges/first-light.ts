@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith, JIGS } from '../../fathomley';
+import { deeperWith, JIGS } from '../../fathomley';
 
 export default {
   id: 'first-light',
   title: 'First light',
   ask: '{48 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. One slow foot, unseen, on bottom.',
-  setup: waterWith({
+  setup: deeperWith({
     depth_m: 6,
     temperature_C: 9,
     mass_kg: JIGS.half,

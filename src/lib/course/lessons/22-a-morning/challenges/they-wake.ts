@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'they-wake',
   title: 'They wake up',
   ask: '{64 °F|18 °C}, fish on the move. Three even hops, unseen.',
-  setup: waterWith({ temperature_C: 18, start: { bait_x_m: 10, slack_m: 0.03 } }),
+  setup: deeperWith({ temperature_C: 18, start: { bait_x_m: 10, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(30),
   hold_s: 3,

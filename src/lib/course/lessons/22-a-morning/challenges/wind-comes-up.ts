@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith, JIGS } from '../../fathomley';
+import { deeperWith, JIGS } from '../../fathomley';
 
 export default {
   id: 'wind-comes-up',
   title: 'Wind comes up',
   ask: 'Wind bows your line. Move the jig {2 ft|60 cm} anyway.',
-  setup: waterWith({
+  setup: deeperWith({
     mass_kg: JIGS.threeQuarters,
     start: { bait_x_m: 18, slack_m: 0.2 },
     more: { wind_m_s: 6 }
