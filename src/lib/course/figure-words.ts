@@ -1,17 +1,24 @@
-import { formatLength, formatPull, formatShare, formatTime, type Units } from '../scoring';
+import { formatLength, formatPull, formatShare, formatTime, inUnits, type Units } from '../scoring';
 import type { MeasureName } from './items/figures';
+import { saidAbout } from './items/said';
 
 type Words = readonly [figure: string, of: string];
 
 /** A jig that moved less than this away stayed put, m: half an inch. */
 const PUT_M = 0.0127;
 
+/** From here on nobody on the water knows it to the inch, m: a foot. */
+const LONG_M = 0.3;
+
+const lengthWords = (m: number, units: Units) =>
+  m < LONG_M ? formatLength(m, units) : `about ${inUnits(saidAbout(m), units)}`;
+
 const WORDS: Record<MeasureName, (value: number, units: Units) => Words> = {
   travel_m: (m, units) => [
-    formatLength(Math.abs(m), units),
+    lengthWords(Math.abs(m), units),
     m < -PUT_M ? 'the jig went away from you' : 'the jig came'
   ],
-  peak_height_m: (m, units) => [formatLength(m, units), 'off bottom, at most'],
+  peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at most'],
   contact: (share) => [formatShare(share), 'of the move on bottom'],
   fall_s: (s) => [formatTime(s), 'from splash to bottom'],
   airborne_s: (s) => [formatTime(s), 'off bottom'],

@@ -8,7 +8,7 @@ export type StationPart =
   | { kind: 'about' }
   | { kind: 'predict'; section: PredictSection }
   | { kind: 'see'; section: SeeSection }
-  | { kind: 'try'; challenge: Challenge; says: string }
+  | { kind: 'try'; challenge: Challenge; says: string | null }
   | { kind: 'result' }
   | { kind: 'feel'; section: FeelSection }
   | { kind: 'field'; section: FieldSection };
@@ -87,10 +87,15 @@ function stopsAt(
   challenges: readonly Challenge[]
 ): Stop[] {
   if (section.kind === 'try') {
-    return section.challenges.flatMap((id) => {
+    // What is said of all of them is said once, above the first.
+    return section.challenges.flatMap((id, nth) => {
       const challenge = challenges.find((one) => one.id === id);
       if (!challenge) return [];
-      return { id, name: challenge.title, part: { kind: 'try', challenge, says: section.text } };
+      return {
+        id,
+        name: challenge.title,
+        part: { kind: 'try', challenge, says: nth === 0 ? section.text : null }
+      };
     });
   }
   const id = sectionStation(sections, i);

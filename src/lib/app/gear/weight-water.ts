@@ -10,7 +10,7 @@ export const CHART_DEPTHS = [
 ] as const;
 export const CHART_WINDS = [
   { m_s: 0, says: 'calm' },
-  { m_s: 6, says: '{13 mph|6 m/s}' }
+  { m_s: 6, says: '{15 mph|6 m/s}' }
 ] as const;
 export const CHART_BEDS = ['sand', 'mud', 'clay'] as const;
 

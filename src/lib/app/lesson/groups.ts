@@ -12,10 +12,14 @@ const GROUPS = [
   {
     begins: 'one-foot',
     name: 'Down there',
-    says: 'How far, how slack, how deep, how heavy, how fast.'
+    says: 'How far, how deep, how heavy, how fast, and from where.'
   },
   { begins: 'the-clock', name: 'Off the bottom', says: 'Lifts by the clock, hops and falls.' },
-  { begins: 'line-and-rod', name: 'What you feel', says: 'Line, bottoms, bites and snags.' },
+  {
+    begins: 'line-and-rod',
+    name: 'What you feel',
+    says: 'Line, bottoms, bites, snags and deep water.'
+  },
   { begins: 'season-map', name: 'A day out', says: 'Season, mood, and all of it together.' }
 ] as const;
 

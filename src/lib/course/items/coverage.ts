@@ -55,6 +55,10 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Say what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
     'Slow down as the jig gets close.': ['near-or-far', 'weight-near']
   },
+  'boat-position': {
+    'Say what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
+    'Move a jig as far as you mean from a boat that drifts.': ['boat-onto', 'boat-cast']
+  },
   'feeling-rocks': {
     'Touch every rock in the path.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
     'Say why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
@@ -129,16 +133,12 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
     'Say what you never do with a stuck jig.': ['snag-break', 'snag-angle']
   },
-  'boat-position': {
-    'Say what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
-    'Move a jig as far as you mean from a boat that drifts.': ['boat-onto', 'boat-cast']
-  },
   offshore: {
     'Say what deep water changes: the count, the line, and how fast you can drag.': [
       'deep-count',
       'deep-weight'
     ],
-    'Drag and hop a jig in {33 ft|10 m} and know it’s down.': ['deep-count', 'count-to-depth']
+    'Drag and hop a jig in {35 ft|10.5 m} and know it’s down.': ['deep-count', 'count-to-depth']
   },
   'season-map': {
     'Say where you’d start, and with what, for a water temperature.': [

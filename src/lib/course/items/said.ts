@@ -35,7 +35,8 @@ export function saidOut(m: number): string {
 /** Of what a move comes to, roughly: 9 in, 2½ ft, or 25 cm, 80 cm. */
 export function saidAbout(m: number): string {
   const inches = Math.round(m / FOOT_M / 0.25) * 3;
-  const round = inches < 24 ? `${inches} in` : `${halves(Math.round((2 * m) / FOOT_M) / 2)} ft`;
+  const isFeet = inches === 12 || inches >= 24;
+  const round = !isFeet ? `${inches} in` : `${halves(Math.round((2 * m) / FOOT_M) / 2)} ft`;
   return `{${round}|${metric(m)}}`;
 }
 

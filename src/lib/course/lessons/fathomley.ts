@@ -16,7 +16,7 @@ export const JIGS = {
 export const DRAG_AREA_M2 = 8e-4;
 
 /**
- * 11 ft of water, a 5/8 oz jig with a small trailer, 0.30 mm fluorocarbon, and the last 33 ft of a
+ * A 7¾ ft rod, held 15 in up the butt. 11 ft of water, a 5/8 oz jig with a small trailer, 0.30 mm fluorocarbon, and the last 33 ft of a
  * 60 ft cast, where a drag leaves the bottom soonest.
  */
 export const fathomley = {

@@ -6,18 +6,18 @@ import { slack } from './03-slack';
 import { fromTheBoat } from './04-from-the-boat';
 import { weightAndDepth } from './05-weight-and-depth';
 import { speedLesson } from './06-speed';
-import { feelingRocks } from './07-feeling-rocks';
-import { theClock } from './08-the-clock';
-import { hopsLesson } from './09-hops';
-import { strokeAndFall } from './10-stroke-and-fall';
-import { lineAndRod } from './11-line-and-rod';
-import { rigging } from './12-rigging';
-import { readingBottoms } from './13-reading-bottoms';
-import { biteOrBottom } from './14-bite-or-bottom';
-import { hookSet } from './15-hook-set';
-import { firstDrop } from './16-first-drop';
-import { snagsLesson } from './17-snags';
-import { boatPosition } from './18-boat-position';
+import { boatPosition } from './07-boat-position';
+import { feelingRocks } from './08-feeling-rocks';
+import { theClock } from './09-the-clock';
+import { hopsLesson } from './10-hops';
+import { strokeAndFall } from './11-stroke-and-fall';
+import { lineAndRod } from './12-line-and-rod';
+import { rigging } from './13-rigging';
+import { readingBottoms } from './14-reading-bottoms';
+import { biteOrBottom } from './15-bite-or-bottom';
+import { hookSet } from './16-hook-set';
+import { firstDrop } from './17-first-drop';
+import { snagsLesson } from './18-snags';
 import { offshore } from './19-offshore';
 import { seasonMap } from './20-season-map';
 import { seasonAndMood } from './21-season-and-mood';
@@ -32,6 +32,7 @@ export const folders: readonly LessonFolder[] = [
   fromTheBoat,
   weightAndDepth,
   speedLesson,
+  boatPosition,
   feelingRocks,
   theClock,
   hopsLesson,
@@ -43,7 +44,6 @@ export const folders: readonly LessonFolder[] = [
   hookSet,
   firstDrop,
   snagsLesson,
-  boatPosition,
   offshore,
   seasonMap,
   seasonAndMood,

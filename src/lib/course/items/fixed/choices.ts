@@ -148,7 +148,7 @@ export const choices = [
       ['nothing: the pull is just too small', 'A quick hop pulls hard for a moment.']
     ],
     'Stretch takes the start of a quick move, and a quick move is nearly all start.',
-    ['snap on braid', 'snap on thin mono'],
+    ['snap on braid', 'snap on mono'],
     { most: 'peak_height_m' }
   ),
   fact(

@@ -42,7 +42,7 @@ const SHOWN = {
   'hop close in': shownLift(near, 10, 11, 0.6),
   'hop far out': shownLift(far, 10, 11, 0.6),
   'snap on braid': snapOn({ material: 'braid', diameter_m: 0.0002 }),
-  'snap on thin mono': snapOn({ material: 'nylon', diameter_m: 0.0002 }),
+  'snap on mono': snapOn({ material: 'nylon', diameter_m: 0.00032 }),
   'snap with a stiff rod': hopWith(20),
   'snap with a soft rod': hopWith(4),
   'fall with the reel engaged': engagedFall,

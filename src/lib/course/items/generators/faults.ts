@@ -61,7 +61,7 @@ const hopFault: Generator = {
   objective: 'hops',
   make: (random, share) => {
     const count = dealt(share, [1, 2, 3]);
-    const cast_m = ft(pick(random, [24, 27, 30]));
+    const cast_m = ft(pick(random, [20, 25, 30]));
     const pace_s = pick(random, [0.4, 0.5]);
     const setup = drawGear(random, { cast_m, slack_m: inch(0.5) });
     const words = ['one', 'two', 'three'];

@@ -75,7 +75,7 @@ const hoursByTravel: Generator = {
     const setup = drawGear(random);
     const duration_s = pick(random, [1.5, 2, 3]);
     const want = pick(random, ['most', 'least'] as const);
-    const hours = several(random, [8, 8.5, 9, 9.5, 10, 11], 3);
+    const hours = several(random, [9, 9.5, 10, 10.5, 11], 3);
     return chooseBy({
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod, line tight. You lift one hour on the clock in ${saidSeconds(duration_s)}. Which hour moves the jig ${want === 'most' ? 'farthest' : 'least'}?`,
       pick: want,

@@ -28,7 +28,7 @@ const weightAndPace: Generator = {
   kind: 'choose',
   objective: 'weight-depth',
   make: (random) => {
-    const setup = drawGear(random, { cast_m: ft(pick(random, [32, 38])), slack_m: inch(1) });
+    const setup = drawGear(random, { cast_m: ft(pick(random, [30, 40])), slack_m: inch(1) });
     const { depth_m } = setup.water;
     const [timed, light, good] = pick(random, STEPS).map((i) => BOX_OZ[i]);
     const [slow_s, quick_s] = [pick(random, [3, 4, 5]), pick(random, [0.4, 0.5])];

@@ -85,20 +85,18 @@ const movesByTravel: Generator = {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
     const pace_s = pick(random, [1.5, 2]);
     const lifts = [
-      [8, 9],
       [9, 10],
       [10, 11],
       [11, 12],
-      [8, 10],
-      [8, 11],
       [9, 11],
-      [10, 12]
+      [10, 12],
+      [9, 12]
     ].map(([from, to]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
       run: shownLift(setup, from, to, (to - from) * pace_s)
     }));
-    const sweeps = [1, 3].map((feet) => ({
+    const sweeps = [1, 2, 3, 4].map((feet) => ({
       id: `sweep-${feet}`,
       says: `a low sweep, tip ${saidFeet(feet)}`,
       run: shownDrag(setup, ft(feet), 3 * feet)

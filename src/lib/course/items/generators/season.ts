@@ -8,7 +8,7 @@ import { shownDrag, shownHops, shownLift } from '../moves';
 const SOURCE = 'common practice, no source; lakes differ';
 
 /** Rows of the map that are asked about, each well inside its borders, on the bottom, °F: from, and how many degrees on. */
-const ASKED = { cold: [39, 7], cool: [53, 5], warm: [78, 6] } as const;
+const ASKED = { cold: [40, 6], cool: [53, 5], warm: [78, 6] } as const;
 const SEASONS = SEASON_MAP.filter((row): row is SeasonRow & { id: keyof typeof ASKED } =>
   Object.hasOwn(ASKED, row.id)
 );

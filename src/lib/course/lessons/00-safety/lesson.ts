@@ -52,7 +52,8 @@ export default {
         },
         {
           sign: 'Someone else is in the water',
-          means: 'Reach, throw, call for help. Don’t go in. Engine off before they’re near it.',
+          means:
+            'Reach, throw, call for help. Don’t go in. Engine off before they’re near it. Then dry and warm; confused or no longer shivering is an emergency.',
           basis: 'practice'
         },
         {

@@ -62,7 +62,7 @@ export default {
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [1, 1.44] },
             reply:
-              'Your tip moves farther than your hand. The jig can’t move farther than the tip. Two feet of tip is about two feet of jig.'
+              'The jig can’t move farther than the tip takes it. Two feet of tip is about two feet of jig.'
           }
         ]
       }
@@ -127,7 +127,7 @@ export default {
       ],
       log: [
         'Ten numbers',
-        'Depth, weight, what the bottom felt like',
+        'On the water: depth, weight, what bottom felt like',
         'One thing good, one to change'
       ]
     }

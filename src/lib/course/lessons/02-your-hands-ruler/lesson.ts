@@ -28,7 +28,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The tip is {6½ ft|2 m} from your hand. You turn the rod slowly, a small turn, about 20°.',
+      text: 'A {7¾ ft|2.35 m} rod: its tip is {6½ ft|2 m} from your hand. You turn the rod slowly, a small turn, about 20°.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
@@ -40,7 +40,7 @@ export default {
             says: 'About {4 in|10 cm}',
             holds: { travel_m: [0.02, 0.2] },
             reply:
-              'That’s what the hand feels. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.'
+              'Your hand moves about that far. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.'
           },
           {
             id: 'tip',
@@ -62,10 +62,14 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One foot as many hands do it, and one foot.',
+      text: 'First what most hands do when they mean a foot. Then a real foot.',
       demos: [
-        { id: 'meant', caption: 'Meant as one foot.', run: lowRun(fathomley, sweep(60, 80, 2)) },
-        { id: 'is', caption: 'One foot.', run: lowRun(fathomley, sweep(60, 70, 2.5)) }
+        {
+          id: 'meant-as-a-foot',
+          caption: 'Most hands: about {2 ft|60 cm}.',
+          run: lowRun(fathomley, sweep(60, 80, 2))
+        },
+        { id: 'a-real-foot', caption: 'One foot.', run: lowRun(fathomley, sweep(60, 70, 2.5)) }
       ]
     },
     {

@@ -51,7 +51,7 @@ export default {
             says: 'It stays on bottom all the way',
             holds: { contact: [0.92, 1] },
             reply:
-              'The heavy one does. What sinks slowly lifts at a slow pull, so the light one is up for much of the move.'
+              'The heavy one stays down. The light one sinks slower, so the same pull keeps it up for much of the move.'
           },
           {
             id: 'lifts',
@@ -112,7 +112,7 @@ export default {
       text: 'Two jigs, six counts.',
       needs: ['Two weights', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Call the ratio first.',
+        'Say first: how many seconds more will the light one take?',
         'Three counts with each.',
         'Drag each one foot. Which do you feel better?'
       ],

@@ -48,7 +48,7 @@ export default {
             says: 'It slides along, only faster',
             holds: { peak_height_m: [0, 0.02] },
             reply:
-              'Up to a limit it does. This is past it: the line pulls up faster than the jig can sink, so it lifts.'
+              'A slower pull slides it. This one is too fast: the line pulls up faster than the jig can sink, so it lifts.'
           },
           {
             id: 'rises',

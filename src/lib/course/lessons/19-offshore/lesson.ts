@@ -2,8 +2,9 @@ import { held, inTurn, pause, sweep } from '../../retrieves/moves';
 import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-/** Three times as deep as Fathomley Water usually is: 33 ft. */
-const DEEP_M = 10;
+/** 35 ft, where lessons near the boat have 12. */
+const DEEP_M = 10.7;
+const SHALLOW_M = 3.66;
 const fallAt = (depth_m: number, mass_kg: number) =>
   uprightRun(
     waterWith({ depth_m, mass_kg, start: castOut(14) }),
@@ -27,7 +28,7 @@ export default {
   place,
   objectives: [
     'Say what deep water changes: the count, the line, and how fast you can drag.',
-    'Drag and hop a jig in {33 ft|10 m} and know it’s down.'
+    'Drag and hop a jig in {35 ft|10.5 m} and know it’s down.'
   ],
   leaves_out: ['Setting up your sonar.', 'Finding the spot: maps and miles.'],
   claims: [
@@ -45,7 +46,7 @@ export default {
     }
   ],
   proofs: [
-    { id: 'fall-shallow', run: fallAt(3.35, JIGS.ounce) },
+    { id: 'fall-shallow', run: fallAt(SHALLOW_M, JIGS.ounce) },
     { id: 'fall-light', run: fallAt(DEEP_M, JIGS.threeEighths) }
   ],
   builds_on: ['weight-and-depth', 'speed', 'boat-position'],
@@ -54,7 +55,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'In {11 ft|3.3 m} your {1 oz|28 g} jig takes 4 or 5 seconds. Now it’s {33 ft|10 m}.',
+      text: 'In {12 ft|3.5 m} your {1 oz|28 g} jig takes about 5 seconds. Now it’s {35 ft|10.5 m}.',
       question: {
         ask: 'How long is the count?',
         hint: 'A jig falls at one even speed. How much deeper is it?',

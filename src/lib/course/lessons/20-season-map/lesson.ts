@@ -55,7 +55,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Summer. Three strokes of a {7 ft|2.1 m} rod in 15 seconds, the slack reeled up after each.',
+      text: 'Summer. Three strokes of a {7¾ ft|2.35 m} rod in 15 seconds, the slack reeled up after each.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'How far does one stroke bring it? The reel keeps what the rod gained.',

@@ -57,13 +57,13 @@ export default {
             says: 'Two thirds of it',
             holds: { travel_m: [0.5, 0.75] },
             reply:
-              'The water is thicker, but a slow drag hardly feels it. Nearly all of it arrives.'
+              'The water is thicker, but a slow drag hardly feels it. Nearly all of it gets there.'
           },
           {
             id: 'half',
             says: 'Less than half',
             holds: { travel_m: [0, 0.45] },
-            reply: 'Slack eats half a drag. Cold doesn’t: nearly all of it arrives.'
+            reply: 'Slack eats half a drag. Cold doesn’t: nearly all of it gets there.'
           }
         ]
       }

@@ -59,7 +59,7 @@ export default {
             says: 'More: the wind helps',
             holds: { travel_m: [0.8, 2] },
             reply:
-              'Wind pushes on the line in the air, and a low rod leaves little of it there. Less arrives, not more.'
+              'Wind pushes on the line in the air, and a low rod leaves little of it there. The jig gets less, not more.'
           }
         ]
       }

@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'near-the-boat',
   title: 'Close to the boat',
-  ask: 'The jig is close. Drag it {16 in|40 cm} without lifting it.',
+  ask: 'The jig is close. Drag it {15 in|40 cm} without lifting it.',
   setup: waterWith({ start: { bait_x_m: 6, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,8 +5,8 @@ import { castOut, JIGS, waterWith } from '../../fathomley';
 export default {
   id: 'offshore-count',
   title: 'Count it deep',
-  ask: 'Free spool, {33 ft|10 m}, {1 oz|28 g}, unseen. Lower the rod once it’s down.',
-  setup: waterWith({ depth_m: 10, mass_kg: JIGS.ounce, start: castOut(14) }),
+  ask: 'Free spool, {35 ft|10.5 m}, {1 oz|28 g}, unseen. Lower the rod once it’s down.',
+  setup: waterWith({ depth_m: 10.7, mass_kg: JIGS.ounce, start: castOut(14) }),
   plane: 'lift',
   start: upright(45),
   hold_s: 2,

@@ -5,9 +5,9 @@ import { JIGS, waterWith } from '../../fathomley';
 export default {
   id: 'offshore-foot',
   title: 'One foot, deep',
-  ask: '{33 ft|10 m}, {3/4 oz|21 g}, {60 ft|18 m} out. Drag it {1 ft|30 cm} on bottom, unseen.',
+  ask: '{35 ft|10.5 m}, {3/4 oz|21 g}, {60 ft|18 m} out. Drag it {1 ft|30 cm} on bottom, unseen.',
   setup: waterWith({
-    depth_m: 10,
+    depth_m: 10.7,
     mass_kg: JIGS.threeQuarters,
     start: { bait_x_m: 18, slack_m: 0.05 }
   }),

@@ -5,9 +5,9 @@ import { JIGS, waterWith } from '../../fathomley';
 export default {
   id: 'offshore-hop',
   title: 'One hop, deep',
-  ask: '{33 ft|10 m}, {3/4 oz|21 g}. Hop it once, {4 in to 2 ft|10 to 60 cm} up, and follow it down.',
+  ask: '{35 ft|10.5 m}, {3/4 oz|21 g}. Hop it once, {4 in to 2 ft|10 to 60 cm} up, and follow it down.',
   setup: waterWith({
-    depth_m: 10,
+    depth_m: 10.7,
     mass_kg: JIGS.threeQuarters,
     start: { bait_x_m: 15, slack_m: 0.03 }
   }),

@@ -5,7 +5,7 @@ import { deeperWith } from '../../fathomley';
 export default {
   id: 'two-strokes',
   title: 'Warm water: two strokes',
-  ask: '{79 °F|26 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
+  ask: '{80 °F|26 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
   setup: deeperWith({ temperature_C: 26, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(15),

@@ -5,7 +5,7 @@ import { deeperWith } from '../../fathomley';
 export default {
   id: 'they-wake',
   title: 'They wake up',
-  ask: '{64 °F|18 °C}, fish on the move. Three even hops, unseen.',
+  ask: '{65 °F|18 °C}, fish on the move. Three even hops, unseen.',
   setup: deeperWith({ temperature_C: 18, start: { bait_x_m: 10, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(30),

@@ -1,0 +1,149 @@
+import { sweep } from '../../retrieves/moves';
+import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
+import { lowRun } from '../runs';
+
+const CAST_M = 16;
+/** Of a drifting boat, m/s: about half a foot a second, a fresh breeze on the side. */
+const DRIFT_M_S = 0.15;
+const drifting = (drift_m_s: number) =>
+  lowRun(
+    deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 }, more: { drift_m_s } }),
+    sweep(60, 78.2, 4)
+  );
+const close = lowRun(
+  deeperWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 7, slack_m: 0.03 } }),
+  sweep(60, 78.2, 1.2)
+);
+const far = lowRun(
+  deeperWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 24, slack_m: 0.03 } }),
+  sweep(60, 78.2, 1.2)
+);
+
+export default {
+  id: 'boat-position',
+  order: 7,
+  title: 'Boat, cast and wind',
+  minutes: 7,
+  about:
+    'Where the boat sits decides what your rod can do. Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
+  place: deepPlace,
+  objectives: [
+    'Say what a drifting boat adds to your drag, or takes from it.',
+    'Move a jig as far as you mean from a boat that drifts.'
+  ],
+  leaves_out: ['Trolling motors and anchors: how to run yours.'],
+  claims: [
+    {
+      says: 'Drift onto the jig and you drag slack.',
+      basis: { most: 'travel_m', of: ['held', 'onto'] }
+    },
+    {
+      says: 'Drift away and you drag it without trying.',
+      basis: { most: 'travel_m', of: ['away', 'held'] }
+    },
+    {
+      says: 'Close in, the same pull lifts more.',
+      basis: { most: 'peak_height_m', of: ['close', 'far'], unknowns: 'drag' }
+    }
+  ],
+  builds_on: ['speed', 'slack'],
+  cautions: [drillCautions.water],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'You sweep {2 ft|60 cm} in 4 seconds. The wind drifts you onto the jig, half a foot a second.',
+      question: {
+        ask: 'How far does the jig come?',
+        hint: 'The tip pulls one way. Which way does the boat carry the whole rod?',
+        say: 'feet',
+        run: drifting(DRIFT_M_S),
+        options: [
+          {
+            id: 'more',
+            says: 'Farther than the tip moved',
+            holds: { travel_m: [0.7, 3] },
+            reply: 'Drifting away adds to your sweep. Drifting onto it, the boat gives line back.'
+          },
+          {
+            id: 'same',
+            says: 'About {2 ft|60 cm}',
+            holds: { travel_m: [0.45, 0.68] },
+            reply:
+              'A held boat gives you all of it. Here the boat gives back nearly all that your tip takes.'
+          },
+          {
+            id: 'little',
+            says: 'Half of that, or less',
+            holds: { travel_m: [-0.1, 0.35] },
+            reply: 'Right. The boat gives back what your tip takes. Reel, or turn the boat around.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'One sweep, five boats.',
+      demos: [
+        { id: 'held', caption: 'Held in place.', run: drifting(0) },
+        { id: 'onto', caption: 'Drifting onto it.', run: drifting(DRIFT_M_S) },
+        { id: 'away', caption: 'Drifting away.', run: drifting(-DRIFT_M_S) },
+        { id: 'close', caption: 'Close in, a quicker sweep.', run: close },
+        { id: 'far', caption: 'Far out, the same sweep.', run: far }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Drifting away, the boat does part of it. Drifting onto it, the boat takes part back.',
+      challenges: ['drifting-away', 'drifting-onto']
+    },
+    {
+      kind: 'feel',
+      title: 'Where to put the boat',
+      text: 'Bow into the wind. Cast ahead or across, never over anyone. Guides differ.',
+      cues: [
+        {
+          sign: 'Weight without moving the rod',
+          means: 'You’re drifting away: it drags. Give line, or hold the boat.',
+          basis: { most: 'travel_m', of: ['away', 'held'] }
+        },
+        {
+          sign: 'Sweep, and no weight',
+          means: 'You’re drifting onto it. Reel first.',
+          basis: { most: 'travel_m', of: ['held', 'onto'] }
+        },
+        {
+          sign: 'A side wind bows the line',
+          means: 'The bow pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
+          basis: 'practice'
+        },
+        {
+          sign: 'Current',
+          means:
+            'Cast up-current. Go heavier and count longer. Let the line straighten before you move.',
+          basis: 'practice'
+        },
+        {
+          sign: 'You drag down the slope',
+          means:
+            'Boat shallow, cast deep: it climbs and hangs less if you pull uphill. Guides differ.',
+          basis: 'practice'
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'One spot from three sides.',
+      needs: ['A calm day, then a breezy one', 'A buoy or a waypoint'],
+      steps: [
+        'Ten casts upwind, ten downwind, ten across.',
+        'Call each drag before you make it.',
+        'Keep the side you felt the most from.'
+      ],
+      log: ['Wind, side, depth', 'Where you felt bottom, where you lost it']
+    }
+  ]
+};

@@ -1,0 +1,123 @@
+import { sweep } from '../../retrieves/moves';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
+import { lowRun } from '../runs';
+
+const twoStones = deeperWith({
+  bottom: {
+    friction: 0.4,
+    stones: [
+      { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
+      { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
+    ]
+  },
+  start: { bait_x_m: 12, slack_m: 0.03 }
+});
+const fast = lowRun(twoStones, sweep(60, 90.5, 0.9));
+
+export default {
+  id: 'feeling-rocks',
+  order: 8,
+  title: 'Feeling rocks',
+  minutes: 6,
+  about:
+    'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow over cover. Then a rock knocks, loads, and lets go.',
+  place: deepPlace,
+  objectives: ['Touch every rock in the path.', 'Say why a missed rock pile may be a fast hand.'],
+  leaves_out: ['Hanging up: the lesson on snags.'],
+  claims: [
+    {
+      says: 'You can miss a rock pile you cast right to: the jig went over it, off bottom.',
+      basis: { most: 'contact', of: ['slow', 'fast'] }
+    }
+  ],
+  builds_on: ['speed'],
+  cautions: [drillCautions.snag],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} in under a second.',
+      question: {
+        ask: 'How much of the way does the jig stay in contact?',
+        hint: 'What does a rock do to something that hits it fast? How long does that take to sink again?',
+        run: fast,
+        options: [
+          {
+            id: 'most',
+            says: 'Nearly all of it',
+            holds: { contact: [0.85, 1] },
+            reply:
+              'It feels clean because nothing knocks. Nothing knocks because the first rock kicks the jig off the bottom.'
+          },
+          {
+            id: 'half',
+            says: 'Less than two thirds',
+            holds: { contact: [0, 0.7] },
+            reply:
+              'Right. It kicks off the first rock and stays off bottom. From the boat that feels like clean, empty bottom.'
+          },
+          {
+            id: 'still',
+            says: 'It stops at the first rock',
+            holds: { travel_m: [-0.1, 0.3] },
+            reply:
+              'Low rocks don’t stop it. At this speed it kicks off the first one and off the bottom.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'Same rocks, slow and fast.',
+      demos: [
+        {
+          id: 'slow',
+          caption: '8 seconds: it feels both.',
+          run: lowRun(twoStones, sweep(60, 90.5, 8))
+        },
+        { id: 'fast', caption: 'Under a second: silence.', run: fast }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Touch them all, unseen. Then one boulder.',
+      challenges: ['three-stones-unseen', 'over-one-boulder']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Three sounds, three stories.',
+      cues: [
+        {
+          sign: 'A knock',
+          means: 'It hit a rock.',
+          basis: { run: 'three-stones-unseen', sign: 'knocks' }
+        },
+        {
+          sign: 'A growing load, then a drop',
+          means: 'It climbed one and fell off the back.',
+          basis: { run: 'over-one-boulder', holds: { travel_m: [0.6, 1.4] } }
+        },
+        {
+          sign: 'Long nothing, then a thud',
+          means: 'It was off the bottom, and landed.',
+          basis: { run: 'fast', sign: 'lifted' }
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'One rock pile, three speeds.',
+      needs: ['A jig you can lose', 'A spot with known rock'],
+      steps: [
+        'Drag the same line slow, slower, slowest.',
+        'Count the knocks each time.',
+        'Most at the slowest? You were too fast before.'
+      ],
+      log: ['Knocks at each pace', 'Depth, weight, kind of rock']
+    }
+  ]
+};

@@ -1,0 +1,128 @@
+import { lift } from '../../retrieves/moves';
+import { drillCautions, place, waterWith } from '../fathomley';
+import { uprightRun } from '../runs';
+
+const far = waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } });
+/** Held 15 in up the butt, as a boat card has it. */
+const sevenFootRod = {
+  ...far,
+  rod: { ...far.rod, length_m: 1.75 },
+  start: { bait_x_m: 18, slack_m: 0.4 }
+};
+
+export default {
+  id: 'the-clock',
+  order: 9,
+  title: 'The clock',
+  minutes: 6,
+  about:
+    'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up. An hour up high moves the jig more than the first one.',
+  place,
+  objectives: [
+    'Say what one hour of lift does at nine and at eleven.',
+    'Lift a jig and follow it down.'
+  ],
+  leaves_out: ['How high to hop: next lesson.'],
+  claims: [
+    {
+      says: 'An hour up high moves the jig more than the first one.',
+      basis: { most: 'travel_m', of: ['third', 'first'] }
+    },
+    {
+      says: 'Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line.',
+      basis: { run: 'question', holds: { travel_m: [2.4, 2.95] }, disputed: true }
+    },
+    {
+      says: 'A {7 ft|2.1 m} rod with everyday slack: about {7 ft|2.1 m}.',
+      basis: { run: 'seven-foot-rod', holds: { travel_m: [1.8, 2.4] }, unknowns: 'drag' }
+    }
+  ],
+  proofs: [{ id: 'seven-foot-rod', run: uprightRun(sevenFootRod, 0, lift(0, 90, 2.5)) }],
+  builds_on: ['safety', 'from-the-boat', 'slack'],
+  cautions: [drillCautions.both],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'The jig is {60 ft|18 m} out, line just tight. A {7¾ ft|2.35 m} rod, its tip {6½ ft|2 m} from your hand, at nine: level.',
+      question: {
+        ask: 'You lift evenly to twelve. About how far does the jig come?',
+        hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',
+        run: uprightRun(far, 0, lift(0, 90, 2.5)),
+        options: [
+          {
+            id: 'one',
+            says: '{2 to 3 ft|60 cm to 1 m}',
+            holds: { travel_m: [0.5, 1.1] },
+            reply:
+              'That’s about one hour’s worth. All three hours take up line: {6 ft|1.8 m} and more.'
+          },
+          {
+            id: 'more',
+            says: '{5 to 10 ft|1.5 to 3 m}',
+            holds: { travel_m: [1.5, 3.05] },
+            reply:
+              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line. A {7 ft|2.1 m} rod with everyday slack: about {7 ft|2.1 m}. Film your own.'
+          },
+          {
+            id: 'far',
+            says: '{15 ft|4.5 m} or more',
+            holds: { travel_m: [4, 8] },
+            reply:
+              'The tip only goes a rod up and a rod back. That can’t take up so much: guides see {6 ft|1.8 m}.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'One hour at a time, same pace. Low, the tip crosses the line. High, it goes straight away from the jig.',
+      demos: [
+        { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
+        { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
+        { id: 'third', caption: 'Eleven to twelve.', run: uprightRun(far, 60, lift(60, 90, 1.5)) }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}. For two hours, {2 to 2½ ft|60 to 75 cm} against {4 ft|1.2 m}. Film yours.',
+      challenges: ['one-hour', 'lift-and-follow']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Feel for when the weight comes on.',
+      cues: [
+        {
+          sign: 'The rod loads late in the lift',
+          means: 'The early part took up slack.',
+          basis: { most: 'travel_m', of: ['third', 'first'] }
+        },
+        {
+          sign: 'The tip springs up, no weight',
+          means: 'The jig is off bottom already.',
+          basis: 'practice'
+        },
+        {
+          sign: 'The line stays just short of tight on the way down',
+          means: 'Good. It falls straight, and you’d see a bite.',
+          basis: { run: 'lift-and-follow', sign: 'one hop' }
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'With a real rod',
+      text: 'Mark the hours on a wall.',
+      needs: ['Your rod, no hook', 'A wall to mark'],
+      steps: [
+        'Eyes shut, nine to ten. Open: which hour is it?',
+        'Ten times. Then ten to eleven.',
+        'On the water: one hour up, follow down, wait.'
+      ],
+      log: ['Where the rod really was, ten times', 'What you felt at each hour']
+    }
+  ]
+};

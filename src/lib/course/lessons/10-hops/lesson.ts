@@ -1,0 +1,115 @@
+import { inTurn, lift, pause } from '../../retrieves/moves';
+import { drillCautions, fathomley, place } from '../fathomley';
+import { uprightRun } from '../runs';
+
+const quick = uprightRun(fathomley, 30, lift(30, 42, 0.25));
+
+export default {
+  id: 'hops',
+  order: 10,
+  title: 'Hops',
+  minutes: 10,
+  about:
+    'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height. Three hops, even or uneven, up or to the side.',
+  place,
+  objectives: [
+    'Hop the jig to a height you called.',
+    'Make three hops with even rests, and with uneven ones.'
+  ],
+  leaves_out: ['Hard strokes: next lesson.'],
+  claims: [
+    {
+      says: 'How far and how fast the tip goes both make height.',
+      basis: { most: 'peak_height_m', of: ['longer', 'quick', 'slow'] }
+    }
+  ],
+  proofs: [{ id: 'longer', run: uprightRun(fathomley, 30, lift(30, 54, 0.5)) }],
+  builds_on: ['the-clock', 'slack'],
+  cautions: [drillCautions.both],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'Rod at ten, line just tight. You lift less than half an hour, in a quarter second: {15 in|40 cm} of tip.',
+      question: {
+        ask: 'How high does the jig come up?',
+        hint: 'How much of that goes into pulling it toward you? The line can’t give it more than the tip took.',
+        run: quick,
+        options: [
+          {
+            id: 'not',
+            says: 'It hardly leaves bottom',
+            holds: { peak_height_m: [0, 0.03] },
+            reply: 'A slow lift of that size drags it. Quick, it hops about {5 in|13 cm}.'
+          },
+          {
+            id: 'hand',
+            says: 'About {5 in|13 cm}',
+            holds: { peak_height_m: [0.05, 0.35] },
+            reply: 'Right. Most of the tip’s move goes into travel, the rest into height.'
+          },
+          {
+            id: 'knee',
+            says: 'About {2 ft|60 cm}',
+            holds: { peak_height_m: [0.45, 1] },
+            reply: 'More than the tip moved. It can’t. Two feet takes an hour of lift and more.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'One lift quick, the same slow, then three hops.',
+      demos: [
+        { id: 'quick', caption: 'A quarter second.', run: quick },
+        { id: 'slow', caption: 'Two seconds.', run: uprightRun(fathomley, 30, lift(30, 42, 2)) },
+        {
+          id: 'three',
+          caption: 'Three hops, a rest after each.',
+          run: uprightRun(
+            fathomley,
+            30,
+            inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25))
+          )
+        }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'One hop. Then three. Let it lie between them.',
+      challenges: ['one-hop', 'three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Feel for the landing.',
+      cues: [
+        {
+          sign: 'A tick after the hop',
+          means: 'It’s back on bottom.',
+          basis: { run: 'quick', sign: 'one hop' }
+        },
+        {
+          sign: 'No tick',
+          means: 'It never left, or it hasn’t landed.',
+          basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
+        },
+        { sign: 'Slack that stays', means: 'You lowered too far. Reel up.', basis: 'practice' }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'With a real rod',
+      text: 'Small and quick, not big.',
+      needs: ['Your rod, no hook', 'A tape along the tip’s arc'],
+      steps: [
+        'Ten quick lifts, {15 in|40 cm} of tip each.',
+        'On the water: one hop, count to the landing.',
+        'Three hops, even rests. Then short, long.'
+      ],
+      log: ['Count from hop to landing', 'Which rhythm got bit']
+    }
+  ]
+};

@@ -1,0 +1,117 @@
+import { inTurn, lift, pause } from '../../retrieves/moves';
+import { drillCautions, fathomley, place } from '../fathomley';
+import { uprightRun } from '../runs';
+
+const heldUp = uprightRun(fathomley, 15, lift(15, 75, 0.45), 5);
+
+export default {
+  id: 'stroke-and-fall',
+  order: 11,
+  title: 'Stroke and fall',
+  minutes: 8,
+  about:
+    'Warm water, active fish: a hard snap and a controlled fall. The fall makes it or breaks it. On a tight line the jig swings in; on a following rod it drops where it is.',
+  place,
+  objectives: [
+    'Snap it up, then follow it down on semi-slack line.',
+    'Say what a pendulum fall costs.'
+  ],
+  leaves_out: ['Setting the hook: its own lesson.'],
+  claims: [
+    { says: 'Warm water, active fish: a hard snap and a controlled fall.', basis: 'practice' },
+    {
+      says: 'On a tight line the jig swings in; on a following rod it drops where it is.',
+      basis: { most: 'travel_m', of: ['held', 'follow'] }
+    }
+  ],
+  builds_on: ['hops'],
+  cautions: [drillCautions.water],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'You snap the rod two clock hours and leave it up. The jig is about {35 ft|10 m} out.',
+      question: {
+        ask: 'How much closer is the jig when it lands?',
+        hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',
+        say: 'feet',
+        run: heldUp,
+        options: [
+          {
+            id: 'little',
+            says: 'Under {3 ft|1 m}',
+            holds: { travel_m: [0, 1] },
+            reply:
+              'It comes up steep, but then it hangs on a tight line and swings. Snap and swing together: over {5 ft|1.5 m}.'
+          },
+          {
+            id: 'much',
+            says: 'Over {5 ft|1.5 m}',
+            holds: { travel_m: [1.5, 3.4] },
+            reply: 'Right. Part is the snap. The rest is the swing on a tight line.'
+          },
+          {
+            id: 'boat',
+            says: 'Nearly at the boat',
+            holds: { travel_m: [5, 10] },
+            reply:
+              'One stroke takes up one swing of the tip, plus the pendulum: {5 to 10 ft|1.5 to 3 m}.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'Same snap. The rod stays up, then it follows.',
+      demos: [
+        { id: 'held', caption: 'Rod stays up: it swings.', run: heldUp },
+        {
+          id: 'follow',
+          caption: 'Rod follows: it drops.',
+          run: uprightRun(
+            fathomley,
+            15,
+            inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)),
+            4
+          )
+        }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Snap, then give line back as fast as it falls. Last, low hops again: short rest, long rest.',
+      challenges: ['stroke', 'fall-on-a-following-rod', 'three-hops-sideways-uneven']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Most bites on a stroke come on the fall.',
+      cues: [
+        {
+          sign: 'Weight all the way down',
+          means: 'Too tight. It’s swinging.',
+          basis: { most: 'travel_m', of: ['held', 'follow'] }
+        },
+        {
+          sign: 'Nothing on the way down',
+          means: 'Too slack. You’d miss a bite.',
+          basis: 'practice'
+        },
+        { sign: 'A touch of weight now and then', means: 'That’s it.', basis: 'practice' }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'Five strokes, then rest the spot.',
+      needs: ['Room overhead', 'A jig whose fall you’ve timed'],
+      steps: [
+        'Snap nine to eleven. Follow down in the time it falls.',
+        'Watch the line, not the tip. It’s never quite straight.'
+      ],
+      log: ['Seconds of fall', 'Where they bit: up, down, or at rest']
+    }
+  ]
+};

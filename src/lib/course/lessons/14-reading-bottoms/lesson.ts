@@ -1,0 +1,118 @@
+import type { GroundKind } from '../../../model';
+import { sweep } from '../../retrieves/moves';
+import { drillCautions, place, waterWith } from '../fathomley';
+import { lowRun } from '../runs';
+
+/** The same drag over each kind of bottom. */
+const on = (kind: GroundKind) =>
+  waterWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 12, slack_m: 0.03 } });
+const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 6));
+
+export default {
+  id: 'reading-bottoms',
+  order: 14,
+  title: 'Reading bottoms',
+  minutes: 10,
+  about:
+    'Mud, sand, gravel, rock, brush, grass: each talks up the line. Drag slow and you can name them unseen. Drag fast and you can’t.',
+  place,
+  objectives: ['Name a bottom by feel.', 'Drag slowly enough to tell.'],
+  leaves_out: ['Which bottom holds fish today.'],
+  claims: [
+    {
+      says: 'Drag slow and you can name them unseen.',
+      basis: { run: 'rock', sign: 'knocks' }
+    },
+    {
+      says: 'Drag fast and you can’t.',
+      basis: { run: 'fast-rock', sign: 'lifted', unknowns: 'drag' }
+    }
+  ],
+  proofs: [{ id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) }],
+  builds_on: ['feeling-rocks'],
+  cautions: [drillCautions.snag],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'The jig has sunk into mud a little. You sweep {1 ft|30 cm} of tip, slowly.',
+      question: {
+        ask: 'How does the jig come?',
+        hint: 'The pull keeps growing. How long can mud hold against it?',
+        run: lowRun(on('mud'), sweep(60, 70, 4)),
+        options: [
+          {
+            id: 'smooth',
+            says: 'Late start, then nearly all of it',
+            holds: { travel_m: [0.16, 0.4] },
+            reply:
+              'Right. Mud holds until the pull beats it. Then it lets go and the rod gives the jig what it stored.'
+          },
+          {
+            id: 'stuck',
+            says: 'It stays put',
+            holds: { travel_m: [-0.02, 0.1] },
+            reply: 'Mud sucks, but a slow pull beats it. It starts late and comes most of the way.'
+          },
+          {
+            id: 'leap',
+            says: 'It jumps twice that far',
+            holds: { travel_m: [0.55, 2] },
+            reply:
+              'A jig jumps when you rip it. Pulled slowly it starts late and comes most of the way.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it, hear it',
+      text: 'One slow drag, five bottoms. Watch the pull. Turn the sound on.',
+      demos: [
+        { id: 'mud', caption: 'Mud.', run: slow('mud') },
+        { id: 'sand', caption: 'Sand.', run: slow('sand') },
+        { id: 'gravel', caption: 'Gravel.', run: slow('gravel') },
+        { id: 'rock', caption: 'Chunk rock.', run: slow('chunk rock') },
+        { id: 'grass', caption: 'Grass.', run: slow('grass') }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Three bottoms, one pace: slow. Then name one by feel alone.',
+      challenges: ['out-of-the-mud', 'over-gravel', 'through-grass', 'what-is-this-bottom']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Guides’ words for each. Yours may differ.',
+      cues: [
+        { sign: 'Dull, heavy, sucks at the start', means: 'Mud.', basis: 'practice' },
+        { sign: 'Smooth, firm, tacky', means: 'Clay.', basis: 'practice' },
+        { sign: 'An even, faint hiss', means: 'Sand.', basis: { run: 'sand', sign: 'smooth' } },
+        { sign: 'Fine, rapid ticks', means: 'Gravel.', basis: 'practice' },
+        {
+          sign: 'Knocks, climbs, drops, wedges',
+          means: 'Chunk rock.',
+          basis: { run: 'rock', sign: 'knocks' }
+        },
+        { sign: 'A long load, then a free drop', means: 'Boulders.', basis: 'practice' },
+        { sign: 'A springy load that slips off', means: 'Brush.', basis: 'practice' },
+        { sign: 'A solid thud, a dead stop', means: 'A stump.', basis: 'practice' },
+        {
+          sign: 'A mushy build-up, a crisp release',
+          means: 'Grass.',
+          basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'Ten spots, ten names.',
+      needs: ['A jig you can lose', 'Sonar, or someone who knows the lake'],
+      steps: ['Eyes shut, one slow drag. Name the bottom.', 'Check it.'],
+      log: ['How many you got right', 'Which two you mix up']
+    }
+  ]
+};

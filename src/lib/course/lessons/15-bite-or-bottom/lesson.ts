@@ -1,0 +1,127 @@
+import type { Bite } from '../../../model';
+import { sweep } from '../../retrieves/moves';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
+import { lowRun } from '../runs';
+
+const withBite = (kind: Bite['kind'], t_s: number) =>
+  deeperWith({ start: { bait_x_m: 12, slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
+const rocks = deeperWith({
+  bottom: {
+    friction: 0.4,
+    stones: [
+      { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
+      { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
+    ]
+  },
+  start: { bait_x_m: 12, slack_m: 0.03 }
+});
+
+export default {
+  id: 'bite-or-bottom',
+  order: 15,
+  title: 'Bite or bottom',
+  minutes: 6,
+  about:
+    'A tap, mush, lost weight, a line that swims off. Or a rock. Bottom holds still; fish move. Hold the rod still and find out which.',
+  place: deepPlace,
+  objectives: ['Tell what moves from what holds.', 'Answer a bite in time, and only a bite.'],
+  leaves_out: ['Setting the hook: its own lesson.', 'Fighting and landing fish.'],
+  claims: [
+    {
+      says: 'Bottom holds still; fish move.',
+      basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
+    }
+  ],
+  builds_on: ['reading-bottoms', 'slack'],
+  cautions: [drillCautions.dry],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'You hold still. A fish has picked up the jig and swims away from you.',
+      question: {
+        ask: 'What does the jig do?',
+        hint: 'The rod is still, so only one thing moves. Which way does it go, and what does it take along?',
+        run: lowRun(withBite('moving off', 1), sweep(60, 60, 0.5), 4),
+        options: [
+          {
+            id: 'still',
+            says: 'It stays where it is',
+            holds: { travel_m: [-0.03, 0.03] },
+            reply:
+              'A rock stays. This one goes with the fish, away from you, while your rod is still.'
+          },
+          {
+            id: 'away',
+            says: 'It goes away from you',
+            holds: { travel_m: [-20, -0.08] },
+            reply:
+              'Right. If the boat is held and it moves off, treat it as a fish. Drift, current and wind in the line move it too.'
+          },
+          {
+            id: 'toward',
+            says: 'It comes toward you',
+            holds: { travel_m: [0.1, 5] },
+            reply:
+              'Some fish do that, and the weight goes away. This one swims off and takes it along.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it, hear it',
+      text: 'Three bites and a rock. Watch the pull. Turn the sound on.',
+      demos: [
+        { id: 'tap', caption: 'A tap.', run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4) },
+        { id: 'mush', caption: 'Mush.', run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4) },
+        {
+          id: 'gone',
+          caption: 'Lost weight.',
+          run: lowRun(withBite('weight gone', 2), sweep(60, 64, 1), 4)
+        },
+        { id: 'rock', caption: 'A rock.', run: lowRun(rocks, sweep(60, 78, 4)) }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Drag a little, then wait. Sweep when the line tells you.',
+      challenges: ['strike-a-tap', 'strike-a-lost-weight']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'When in doubt: reel down, test, sweep.',
+      cues: [
+        {
+          sign: 'A tap while you hold still',
+          means: 'Treat it as a bite. Small fish peck too, and a rocking boat tugs the line.',
+          basis: { run: 'tap', sign: 'bite' }
+        },
+        {
+          sign: 'Mush',
+          means: 'Weeds, or a fish that has it. Test.',
+          basis: { run: 'mush', sign: 'bite' }
+        },
+        {
+          sign: 'Lost weight',
+          means: 'A fish came toward you. Reel, then sweep.',
+          basis: { run: 'gone', sign: 'bite' }
+        },
+        { sign: 'It holds, and holds', means: 'Bottom. Don’t set; ease it off.', basis: 'practice' }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'With a real rod',
+      text: 'You on one end, a friend on the other.',
+      needs: ['A friend', 'Your rod, no hook'],
+      steps: [
+        'Your friend taps, pulls softly, or does nothing.',
+        'Call it, then answer with the rod. Twenty times.'
+      ],
+      log: ['Missed, imagined, right', 'Which ones you mix up']
+    }
+  ]
+};

@@ -1,0 +1,146 @@
+import type { Bite } from '../../../model';
+import { held, inTurn, lift, pause } from '../../retrieves/moves';
+import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { uprightRun } from '../runs';
+
+const DEEP_M = 5.5;
+const free = uprightRun(
+  waterWith({ depth_m: DEEP_M, mass_kg: JIGS.half, start: castOut(12) }),
+  45,
+  inTurn(held(45), pause(1)),
+  25
+);
+const engaged = uprightRun(
+  waterWith({ depth_m: DEEP_M, mass_kg: JIGS.half, start: castOut(12, 'closed') }),
+  45,
+  inTurn(held(45), pause(1)),
+  30
+);
+/** A lift, and the rod lowered with the jig; a fish takes it while the line hangs semi-slack. */
+const afterHop = (bites: Bite[]) =>
+  uprightRun(
+    waterWith({ start: { bait_x_m: 10, slack_m: 0.03 }, more: { bites } }),
+    30,
+    inTurn(lift(30, 50, 0.5), lift(50, 38, 1.2), pause(2)),
+    3
+  );
+
+export default {
+  id: 'first-drop',
+  order: 17,
+  title: 'The first drop',
+  minutes: 8,
+  about:
+    'Many bites come before you ever feel bottom. On the drop your line is your only tell: watch it stop early, jump, or run off sideways.',
+  place,
+  objectives: [
+    'Say what the line does when a fish takes it on the drop.',
+    'Answer a bite that comes after a hop, on semi-slack line.'
+  ],
+  leaves_out: ['Electronics.', 'Which fish suspend where.'],
+  claims: [
+    {
+      says: 'Engage the reel too soon and it takes longer, and lands closer.',
+      basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
+    },
+    {
+      says: 'Nothing in your hand tells you; the line does.',
+      basis: 'practice'
+    },
+    {
+      says: 'Semi-slack line shows you a bite that your hand misses.',
+      basis: 'practice'
+    }
+  ],
+  builds_on: ['hook-set', 'from-the-boat', 'stroke-and-fall'],
+  cautions: [drillCautions.water],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: '{1/2 oz|14 g} with a small trailer over {18 ft|5.5 m}, 12-pound fluorocarbon, free spool.',
+      question: {
+        ask: 'How long can a fish take it before it’s down?',
+        hint: 'Think of your count in {11 ft|3.3 m}. This is half again as deep.',
+        say: 'seconds',
+        run: free,
+        options: [
+          {
+            id: 'two',
+            says: 'About 4 seconds',
+            holds: { fall_s: [3, 4.9] },
+            reply: 'That’s an anchor. A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.'
+          },
+          {
+            id: 'ten',
+            says: 'About 10 seconds',
+            holds: { fall_s: [5, 18] },
+            reply:
+              'Right. That’s a lot of fishing before bottom. Nothing in your hand tells you; the line does.'
+          },
+          {
+            id: 'thirty',
+            says: 'About 30 seconds',
+            holds: { fall_s: [25, 60] },
+            reply: 'Only a feather-light jig takes that. Yours is on bottom long before.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'Watch the line on each. Engage the reel too soon and it takes longer, and lands closer.',
+      demos: [
+        { id: 'free', caption: 'Free spool, down undisturbed.', run: free },
+        { id: 'engaged', caption: 'Engaged at the splash.', run: engaged },
+        {
+          id: 'taken',
+          caption: 'Taken on semi-slack, after a hop.',
+          run: afterHop([{ t_s: 2.6, kind: 'moving off' }])
+        },
+        { id: 'untouched', caption: 'The same hop, nobody home.', run: afterHop([]) }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Count a drop by the line. Then hop it, follow it down, and answer what comes.',
+      challenges: ['watch-it-down', 'bite-on-semi-slack']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d see',
+      text: 'Semi-slack line shows you a bite that your hand misses.',
+      cues: [
+        {
+          sign: 'It stops before your count',
+          means: 'Engage, reel down, sweep. A ledge is there next cast too.',
+          basis: 'practice'
+        },
+        {
+          sign: 'The line jumps or runs off',
+          means: 'A fish. Reel down and sweep.',
+          basis: { run: 'taken', sign: 'bite' }
+        },
+        {
+          sign: 'It goes slack on your count',
+          means: 'That’s bottom.',
+          basis: { run: 'free', holds: { fall_s: [5, 18] }, unknowns: 'drag' }
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'With a real rod',
+      text: 'Ten drops at one spot, eyes on the line.',
+      needs: ['A jig you’ve counted here', 'Bright line, or a bobber stop on it'],
+      steps: [
+        'Say your count before each drop.',
+        'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.',
+        'Stops early? Engage, reel down, sweep.'
+      ],
+      log: ['Ten counts', 'Early stops, and what each one was']
+    }
+  ]
+};

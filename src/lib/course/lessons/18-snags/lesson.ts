@@ -1,0 +1,126 @@
+import { inTurn, pause, sweep, times } from '../../retrieves/moves';
+import { drillCautions, place } from '../fathomley';
+import { lowRun } from '../runs';
+import { hangs } from './crack';
+
+const harder = lowRun(hangs, sweep(60, 110, 1.5), 2);
+
+export default {
+  id: 'snags',
+  order: 18,
+  title: 'Snags',
+  minutes: 6,
+  about:
+    'Sooner or later you hang up. Pulling harder drives the hook in. Stop, give slack, shake, change the angle. Know when to quit.',
+  place,
+  objectives: [
+    'Free a hook with slack and small shakes.',
+    'Say what you never do with a stuck jig.'
+  ],
+  leaves_out: ['Lure retrievers.'],
+  claims: [
+    {
+      says: 'Pulling harder drives the hook in.',
+      basis: { run: 'harder', sign: 'set deeper' }
+    }
+  ],
+  builds_on: ['feeling-rocks'],
+  cautions: [drillCautions.snag],
+  sections: [
+    {
+      kind: 'predict',
+      title: 'Call it first',
+      text: 'The hook has caught on the face of a rock.',
+      question: {
+        ask: 'You keep pulling, harder. What happens?',
+        hint: 'Which way does the hook point? What does a harder pull do to it?',
+        run: harder,
+        options: [
+          {
+            id: 'free',
+            says: 'It tears free and comes along',
+            holds: { travel_m: [0.5, 3] },
+            reply:
+              'Sometimes, and then it comes straight at you. Here the pull drives the point in, and it stays.'
+          },
+          {
+            id: 'holds',
+            says: 'It stays where it is',
+            holds: { travel_m: [0, 0.35] },
+            reply: 'Right. The pull drives the point in. After that shaking won’t help.'
+          },
+          {
+            id: 'back',
+            says: 'It slips back off the rock',
+            holds: { travel_m: [-2, -0.1] },
+            reply: 'Slack lets it slip back. A pull drives the point in, and it stays.'
+          }
+        ]
+      }
+    },
+    {
+      kind: 'see',
+      title: 'See it',
+      text: 'The wrong way, then the right one.',
+      demos: [
+        { id: 'harder', caption: 'Pulled harder.', run: harder },
+        {
+          id: 'shaken',
+          caption: 'Slack, then gentle shakes.',
+          run: lowRun(
+            hangs,
+            inTurn(
+              sweep(60, 80, 1),
+              pause(0.5),
+              sweep(80, 50, 1),
+              ...times(3, pause(0.7), sweep(50, 71, 0.4), sweep(71, 50, 0.4))
+            )
+          )
+        }
+      ]
+    },
+    {
+      kind: 'try',
+      title: 'Your turn',
+      text: 'Hang it on purpose. Take off all the pull before anything else.',
+      challenges: ['free-a-snag', 'free-from-above']
+    },
+    {
+      kind: 'feel',
+      title: 'What you’d feel',
+      text: 'Gentle first. Force last.',
+      cues: [
+        {
+          sign: 'Dead stop, and it holds',
+          means: 'Hung up. Stop pulling.',
+          basis: { run: 'harder', holds: { travel_m: [0, 0.35] } }
+        },
+        {
+          sign: 'A little give with each shake',
+          means: 'Keep going, gently.',
+          basis: { run: 'shaken', sign: 'freed' }
+        },
+        {
+          sign: 'No give at all',
+          means:
+            'Point the rod down, give slack, move the boat over it. Then lift gently from above.',
+          basis: 'practice'
+        }
+      ]
+    },
+    {
+      kind: 'field',
+      title: 'On the water',
+      text: 'In this order.',
+      needs: ['A jig you can lose', 'Glasses for all', 'A padded tool to wrap line on'],
+      steps: [
+        'Stop. Slack. Three shakes.',
+        'Move the boat past it and pull from the far side.',
+        'Bow and snap the line, once or twice.',
+        'Last: wrap line on the tool, turn away, everyone clear, break it.',
+        'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
+      ],
+      log: ['What freed it', 'Line and hook checked']
+    }
+  ]
+};
