@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
-import { guessOf, keptGuess, measuredOf } from '../../src/lib/practice';
+import { guessOf, keptGuess, markOf, measuredOf } from '../../src/lib/practice';
 import { askedOf, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
 import { challengeOf, gradedAs, oneFootGoals, resultOf } from '../scoring/results';
 import { tied } from '../tied';
@@ -34,6 +34,14 @@ describe.each(drills)('%s', (id, asks) => {
     expect(poor?.isRight).toBe(false);
     expect(Math.abs(poor?.error ?? NaN)).toBeGreaterThan(asks === 'travel' ? 0.5 : 1);
   });
+});
+
+test('a rod that nobody moved is no mark on the ruler', () => {
+  const challenge = task('drag-seen-4-1');
+  const made = { id: 'a', at: '2030-05-01T08:00:00.000Z' };
+  const held = { kind: 'sweep', from_deg: 60, to_deg: 60, duration_s: 1 } as const;
+  expect(markOf(made, challenge, gradeTry(challenge, held))).toBeNull();
+  expect(markOf(made, challenge, gradeTry(challenge, challenge.reference))).not.toBeNull();
 });
 
 test('a count that was cut short is early', () => {

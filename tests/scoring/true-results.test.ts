@@ -131,7 +131,7 @@ describe('a result does not contradict itself', () => {
     const challenge = challengeNamed('one-foot-half-seen');
     const { result } = gradeTry(challenge, challenge.reference);
     const off = callAdvice({ kind: 'travel', travel_m: 0.9 }, challenge, result, 'imperial');
-    expect(off).toMatch(/^Your call was .* too long\. Feel/);
+    expect(off).toMatch(/^Your call was .* too long\. It costs no marks\. Feel/);
     const near = callAdvice({ kind: 'travel', travel_m: 0.3 }, challenge, result, 'imperial');
     expect(near).toBeNull();
   });

@@ -1,4 +1,11 @@
-import { peakBaitSpeed, tipTravel, type Challenge, type Grade, type GradedRun } from '../scoring';
+import {
+  NO_MOVE_M,
+  peakBaitSpeed,
+  tipTravel,
+  type Challenge,
+  type Grade,
+  type GradedRun
+} from '../scoring';
 import type { StoredTry, TryMark } from '../wire';
 
 /** One try on the ruler: what was meant and what was done, and when. */
@@ -11,12 +18,14 @@ export interface Mark extends TryMark {
 
 type Made = Pick<StoredTry, 'id' | 'at' | 'guess_m'>;
 
-/** A graded try as the ruler has it, or null where its challenge asks for no distance. */
+/** A graded try as the ruler has it, or null where its challenge asks for no distance or the rod was not moved. */
 export function markOf(made: Made, challenge: Challenge, graded: GradedRun): Mark | null {
   const mark = tryMarkOf(challenge, graded);
+  // A rod that nobody moved says nothing of the hand.
+  if (!mark || mark.tip_m < NO_MOVE_M) return null;
   const { id, at, guess_m } = made;
   const said = guess_m === undefined ? {} : { guess_m };
-  return mark && { id, at, challenge: challenge.id, ...mark, ...said };
+  return { id, at, challenge: challenge.id, ...mark, ...said };
 }
 
 /** The same of the try alone, whoever made it and when. */

@@ -30,7 +30,7 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
       aim_m === null
         ? 'Too uneven yet to say what to aim for.'
         : isTrue
-          ? 'Aim for what you want.'
+          ? 'Near enough: aim for what you want.'
           : `Aim for ${length(aim_m)}.`,
     sure: sureSentence(ruler, meant_m, units),
     why: whySentence(ruler)

@@ -62,5 +62,5 @@ export function callAdvice(
   const off_m = guess.travel_m - travelBeforeBite(result);
   if (Math.abs(off_m) <= goal.band_m) return null;
   const off = formatLength(Math.abs(off_m), units);
-  return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. Feel where it starts and stops.`;
+  return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. It costs no marks. Feel where it starts and stops.`;
 }

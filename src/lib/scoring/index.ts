@@ -42,7 +42,7 @@ export {
   type GradedRun,
   type MadeRun
 } from './grade';
-export { contactWhileMoving, peakBaitSpeed, tipTravel } from './run-measures';
+export { contactWhileMoving, NO_MOVE_M, peakBaitSpeed, tipTravel } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
 export { adviceFor, advisedMove, type Advice, type AdvisedMove } from './advice';

@@ -15,6 +15,8 @@ import { ruleWater } from './texture';
 
 /** Room for the degrees outside the rod's reach, px, and for the angler behind the hand, m. */
 const DIAL_PX = 32;
+/** A picture with no room for its dial is drawn as small as this, and not inside out, px a metre. */
+const LEAST_PX_A_M = 1;
 const BEHIND_M = 0.75;
 
 /** What is written beside the dial takes so much, px; where there is less the ruler above tells it. */
@@ -23,7 +25,8 @@ const BESIDE_PX = 120;
 /** Here x is along the way to the bait and "z" across it, to the angler's right. */
 export function sweepView(stage: Backdrop, width: number, height: number): View {
   const reach = stage.setup.rod.length_m;
-  const scale = Math.min((width - DIAL_PX) / (reach + BEHIND_M), (height / 2 - DIAL_PX) / reach);
+  const fitting = Math.min((width - DIAL_PX) / (reach + BEHIND_M), (height / 2 - DIAL_PX) / reach);
+  const scale = Math.max(fitting, LEAST_PX_A_M);
   return { width, height, scale, x0: width - BEHIND_M * scale, y0: height / 2 };
 }
 

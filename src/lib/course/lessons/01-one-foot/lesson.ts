@@ -79,7 +79,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Move the rod, then hold still. You’re graded when the jig stops.',
+      text: 'One pull or several, then hold still. You’re graded when the jig stops.',
       challenges: [
         'exactly-one-foot',
         'exactly-two-feet',

@@ -80,7 +80,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Wait for the line to go slack. Then engage the reel: flip the bail or turn the handle.',
+      text: 'Wait for the line to go slack, then lower the rod. In the boat, engage the reel first.',
       challenges: ['count-it-down', 'count-a-lighter-one']
     },
     {

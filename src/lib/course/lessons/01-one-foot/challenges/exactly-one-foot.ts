@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'exactly-one-foot',
   title: 'Exactly one foot',
-  ask: 'Drag the jig {1 ft|30 cm}. Keep it on bottom.',
+  ask: 'Drag the jig {1 ft|30 cm}, within {2 in|5 cm}. Keep it on bottom.',
   setup: fathomley,
   plane: 'sweep',
   start: lowToTheSide,

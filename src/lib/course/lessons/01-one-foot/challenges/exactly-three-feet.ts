@@ -5,7 +5,7 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'exactly-three-feet',
   title: 'Exactly three feet',
-  ask: 'Drag the jig {3 ft|90 cm}. Keep it on bottom.',
+  ask: 'Drag the jig {3 ft|90 cm}, within {5½ in|14 cm}. Keep it on bottom.',
   setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'exactly-two-feet',
   title: 'Exactly two feet',
-  ask: 'Drag the jig {2 ft|60 cm}. Keep it on bottom.',
+  ask: 'Drag the jig {2 ft|60 cm}, within {3½ in|9 cm}. Keep it on bottom.',
   setup: fathomley,
   plane: 'sweep',
   start: lowToTheSide,
