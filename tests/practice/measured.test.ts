@@ -39,7 +39,7 @@ describe.each(drills)('%s', (id, asks) => {
 test('a rod that nobody moved is no mark on the ruler', () => {
   const challenge = task('drag-seen-4-1');
   const made = { id: 'a', at: '2030-05-01T08:00:00.000Z' };
-  const held = { kind: 'sweep', from_deg: 60, to_deg: 60, duration_s: 1 } as const;
+  const held = byHand(challenge.reference, challenge.start, { ...exact, reach: -1 });
   expect(markOf(made, challenge, gradeTry(challenge, held))).toBeNull();
   expect(markOf(made, challenge, gradeTry(challenge, challenge.reference))).not.toBeNull();
 });
