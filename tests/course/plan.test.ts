@@ -30,6 +30,8 @@ describe('the rules of a day', () => {
     ['no wind', {}, 'boat', /^Bow into the wind/, false],
     ['no wind', {}, 'boat', /^Stay a full cast off/, true],
     ['wind', { wind: 'strong' }, 'boat', /^Hold the boat/, true],
+    ['strong wind', { wind: 'strong' }, 'boat', /^One jig size heavier/, true],
+    ['light wind', { wind: 'breeze' }, 'boat', /^One jig size heavier/, false],
     ['brush', { ground: 'brush' }, 'boat', /^Boat shallow/, true],
     ['sand', {}, 'boat', /^Boat shallow/, false],
     ['clients', { clients: 2 }, 'boat', /^One angler casts forward/, true],

@@ -87,15 +87,16 @@ describe('against the plan', () => {
     expect(fished([12, 13])).toEqual([
       ['Depth 20 ft', '20 ft'],
       ['Jig: Half ounce on twelve pound', 'Half ounce on twelve pound'],
+      ['First: drag', 'drag 2 of 10 casts bitten'],
       ['Count 11 s ± 4', '13 s in 2 drops: as planned']
     ]);
-    expect(fished([17])[2][1]).toMatch(/slower/);
-    expect(fished([5])[2][1]).toMatch(/quicker/);
+    expect(fished([17])[3][1]).toMatch(/slower/);
+    expect(fished([5])[3][1]).toMatch(/quicker/);
   });
 
   test('a count of another jig or another depth is not held against it', () => {
-    expect(fished([12], { outfit: 'o9' })).toHaveLength(2);
-    expect(fished([12], { depth_m: 9 })).toHaveLength(2);
+    expect(fished([12], { outfit: 'o9' })).toHaveLength(3);
+    expect(fished([12], { depth_m: 9 })).toHaveLength(3);
   });
 });
 

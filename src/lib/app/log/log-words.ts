@@ -1,5 +1,6 @@
 import type { CountedShare, LogGroup, LogSort } from '$lib/practice';
-import { isToldApart } from '$lib/practice';
+import { isToldApart, logGroups } from '$lib/practice';
+import { retrievesFor } from '$lib/course';
 import { formatDepth, formatTime, type Units } from '$lib/scoring';
 import type { DayPlan, FeltSign, LogEntry, LogPace } from '$lib/wire';
 import { firstWeight } from '$lib/course/plan';
@@ -64,7 +65,8 @@ export function planComparison(
   const first = plan.weights[firstWeight(plan.weights)];
   const lines = [
     { said: `Depth ${formatDepth(plan.asked.depth_m, units)}`, fished: depthsText(fished, units) },
-    { said: `Jig: ${first.name}`, fished: listed(fished.map(({ jig }) => jig)) }
+    { said: `Jig: ${first.name}`, fished: listed(fished.map(({ jig }) => jig)) },
+    { said: `First: ${retrievesFor(plan.asked)[0].name}`, fished: bittenText(fished) }
   ];
   const timed = fished.flatMap((one) =>
     sameJig(one, first) && isSameDepth(one, plan) ? one.drops_s : []
@@ -101,6 +103,13 @@ function depthsText(entries: readonly LogEntry[], units: Units): string {
   const [least, most] = [Math.min(...depths), Math.max(...depths)];
   const text = formatDepth(least, units);
   return formatDepth(most, units) === text ? text : `${text} to ${formatDepth(most, units)}`;
+}
+
+/** "drag 2 of 10 casts bitten, hop 0 of 20 casts bitten" */
+function bittenText(entries: readonly LogEntry[]): string {
+  return logGroups(entries, 'retrieve')
+    .map(({ key, bites, casts }) => `${key} ${bites} of ${casts} casts bitten`)
+    .join(', ');
 }
 
 const listed = (all: readonly string[]) => [...new Set(all)].join(', ');

@@ -46,6 +46,13 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'boat',
+    when: 'strong wind',
+    holds: ({ wind }) => wind === 'strong',
+    says: 'One jig size heavier than the model says. The bow takes your feel before the bottom.',
+    source: PRACTICE
+  },
+  {
+    part: 'boat',
     when: 'calm',
     holds: ({ wind }) => wind === 'calm',
     says: 'Stay a full cast off the spot. Fan your casts across it, one by one.',
