@@ -34,7 +34,7 @@ const setupAt = (out_m: number, wind_m_s: number) =>
 test('the limit of a plan is the quickest count that stays down in either wind, near as far', () => {
   const { limit, fall, name, outfit } = weightForPlan(wanted);
   expect(limit.out_m).toEqual([10, 4]);
-  expect([name, outfit]).toEqual(['0.5 oz', undefined]);
+  expect([name.replace('\u00a0', ' '), outfit]).toEqual(['14 g', undefined]);
   expect(fall[0]).toBeGreaterThan(fall[1]);
   const lifts = (count_s: number, wind_m_s: number) => {
     const { setup, move, hold_s } = shownDrag(setupAt(4, wind_m_s), limit.tip_m, count_s);

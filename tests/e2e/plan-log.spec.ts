@@ -34,7 +34,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await tap('button', 'Bites: more');
   await tap('button', 'Fish: more');
   await tap('button', 'Log it');
-  await expect(page.getByRole('status')).toContainText('hop, slow, 1 bite, 1 fish in 10 casts');
+  await expect(page.getByText(/^Logged\. .*hop, slow, 1 bite, 1 fish in 10 casts/)).toBeVisible();
   await expect(page.getByRole('heading', { name: /^Against the plan/ })).toBeVisible();
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBeLessThanOrEqual(0);

@@ -3,14 +3,13 @@ import { waterWith } from '../../course/lessons/fathomley';
 import {
   GROUNDS,
   INCH_M,
-  OUNCE_KG,
   parseScenario,
   ScenarioError,
   simulate,
   type GroundKind,
   type SetupInput
 } from '../../model';
-import { bandsOf, type Units } from '../../scoring';
+import { bandsOf, formatWeight, type Units } from '../../scoring';
 import {
   withOutfitGear,
   type OutfitGear,
@@ -62,7 +61,7 @@ export function weightForPlan(wanted: DayWanted): PlannedWeight {
   );
   return {
     ...(gear && { outfit: gear.outfit }),
-    name: gear?.name ?? `${rounded(mass_kg / OUNCE_KG)} oz`,
+    name: gear?.name ?? formatWeight(mass_kg, units),
     mass_kg,
     fall: [rounded(fall_s, 1), rounded(half_s, 1)],
     limit: { tip_m: LIMIT_TIP[units], out_m: out_m.map((m) => rounded(m)), count_s }
