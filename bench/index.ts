@@ -4,7 +4,7 @@
  */
 import { isMet, type Metrics } from './metric';
 import { feltMetrics } from './felt';
-import { fitMetrics } from './fit';
+import { fitKindMetrics, fitMetrics } from './fit';
 import { modelMetrics } from './model';
 import { idealMetrics, rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
@@ -14,6 +14,7 @@ const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
   ruler: () => ({ ...rulerMetrics(), ...idealMetrics() }),
   felt: feltMetrics,
   fit: fitMetrics,
+  'fit-kinds': fitKindMetrics,
   sandbox: sandboxMetrics
 };
 

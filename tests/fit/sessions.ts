@@ -36,8 +36,27 @@ export const MOVES: readonly Move[] = [
 /** What is true of an outfit, by the fit's own names. */
 export type Truth = Record<UnknownName, number>;
 
+/** How a made-up session was measured, and where it truly took place. */
+export interface Circumstances {
+  readonly moves?: readonly Move[];
+  /** Gear and water as the session has them. */
+  readonly gear?: SetupInput;
+  /** Gear and water as they truly were, less what is unknown. */
+  readonly really?: SetupInput;
+  /** Deviation of a measurement of this value, m. */
+  readonly sd_m?: (value_m: number) => number;
+  /** What the session says it is; left out, the session says nothing. */
+  readonly said_m?: (value_m: number) => number;
+  readonly hasHeights?: boolean;
+  /** Slack was pulled out before every move, and the session says so. */
+  readonly isSlackKnown?: boolean;
+}
+
+const usual_m = (value_m: number) => Math.max(0.15 * Math.abs(value_m), 0.02);
+
 /** A session of invented measurements, and the truth they were made with. */
-export function madeUp(seed: number, moves: readonly Move[] = MOVES) {
+export function madeUp(seed: number, how: Circumstances = {}) {
+  const { moves = MOVES, gear = NOMINAL, really = gear, sd_m = usual_m, said_m } = how;
   const random = seededRandom(seed);
   const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   const truth: Truth = {
@@ -47,21 +66,27 @@ export function madeUp(seed: number, moves: readonly Move[] = MOVES) {
     drag_area_m2: 6e-4 * Math.exp(0.35 * normal()),
     lift_to_drag: Math.min(Math.max(0.2 + 0.12 * normal(), 0), 0.5)
   };
-  const measured = (value_m: number) =>
-    value_m + Math.max(0.15 * Math.abs(value_m), 0.02) * normal();
+  if (how.isSlackKnown) truth.slack_m = 0;
+  const measured = (value_m: number) => value_m + sd_m(value_m) * normal();
   const tests = moves.map((move) => {
-    const { travel_m, peak_height_m } = trueOutcome(truth, move);
+    const { travel_m, peak_height_m } = trueOutcome(truth, move, really);
+    const height = {
+      peak_height_m: Math.max(0, measured(peak_height_m)),
+      ...(said_m && { height_sd_m: said_m(peak_height_m) })
+    };
     return {
       move,
       travel_m: measured(travel_m),
-      peak_height_m: Math.max(0, measured(peak_height_m))
+      ...(said_m && { travel_sd_m: said_m(travel_m) }),
+      ...(how.hasHeights !== false && height)
     };
   });
-  return { session: { gear: NOMINAL, tests }, truth };
+  const known = how.isSlackKnown ? { slack_m: 0 } : {};
+  return { session: { gear, tests, known }, truth };
 }
 
 /** What the outfit as it truly is does with a move. Written out here, apart from the fit's own way. */
-export function trueOutcome(truth: Truth, move: Move) {
+export function trueOutcome(truth: Truth, move: Move, really: SetupInput = NOMINAL) {
   const { reach_m, elevation_deg: by, slack_m, drag_area_m2, lift_to_drag } = truth;
   const held =
     move.kind === 'lift'
@@ -70,10 +95,10 @@ export function trueOutcome(truth: Truth, move: Move) {
         ? { ...move, elevation_deg: move.elevation_deg + by }
         : move;
   return simulate({
-    ...NOMINAL,
-    rod: { ...NOMINAL.rod, length_m: reach_m },
-    bait: { ...NOMINAL.bait, drag_area_m2, lift_to_drag },
-    start: { ...NOMINAL.start, slack_m },
+    ...really,
+    rod: { ...really.rod, length_m: reach_m },
+    bait: { ...really.bait, drag_area_m2, lift_to_drag },
+    start: { ...really.start, slack_m },
     move: held
   });
 }

@@ -1,4 +1,4 @@
-import { parseScenario, ScenarioError, simulateScenario } from '../model';
+import { parseScenario, ScenarioError, simulateScenario, type SetupInput } from '../model';
 import type { PoolTest } from './session';
 import { testScenarioOf, type Unknown, type Values } from './unknowns';
 
@@ -29,27 +29,56 @@ export function valuesAt(
 
 /**
  * Segments of the line where the gear asks for none: half the model's own. Its error, about 1 %, is
- * small beside a measurement's 15 %, and the runs take half as long.
+ * small beside a measurement's 15 %, and the runs take half as long; see settled.ts for finer ones.
  */
 const SEGMENTS = 20;
 
+/** No shift. */
+const NOUGHT: Forecast = { travel_m: 0, peak_height_m: 0 };
+
 /**
- * Runs a test with these values. Null where no such outfit can be: the tip would be at the bait, or
- * the line too short.
+ * Runs a test with these values, on the coarse line, and adds the shift. Null where no such outfit can
+ * be: the tip would be at the bait, or the line too short.
  */
-export function forecastOf(test: PoolTest, values: Values): Forecast | null {
+export function forecastOf(test: PoolTest, values: Values, shift = NOUGHT): Forecast | null {
+  const coarse = run(test, values, { segments: SEGMENTS, ...test.setup.numerics });
+  if (!coarse) return null;
+  return {
+    travel_m: coarse.travel_m + shift.travel_m,
+    peak_height_m: coarse.peak_height_m + shift.peak_height_m
+  };
+}
+
+/** What the model's own segments make of it beside the coarse line's; nought where the gear asks for some. */
+export function fineShiftOf(test: PoolTest, values: Values): Forecast {
+  if (test.setup.numerics?.segments !== undefined) return NOUGHT;
+  const fine = run(test, values, test.setup.numerics);
+  const coarse = forecastOf(test, values);
+  if (!fine || !coarse) return NOUGHT;
+  return {
+    travel_m: fine.travel_m - coarse.travel_m,
+    peak_height_m: fine.peak_height_m - coarse.peak_height_m
+  };
+}
+
+function run(test: PoolTest, values: Values, numerics: SetupInput['numerics']): Forecast | null {
   try {
-    const { travel_m, peak_height_m } = simulateScenario(scenarioFor(test, values));
-    return { travel_m, peak_height_m };
+    return runOf(test, values, numerics);
   } catch (error) {
     if (error instanceof ScenarioError) return null;
     throw error;
   }
 }
 
-function scenarioFor(test: PoolTest, values: Values) {
-  const numerics = { segments: SEGMENTS, ...test.setup.numerics };
-  return parseScenario({ ...testScenarioOf(test, values), numerics });
+/** Throws ScenarioError where no such outfit can be. */
+export function runOf(
+  test: PoolTest,
+  values: Values,
+  numerics: SetupInput['numerics'] = test.setup.numerics
+): Forecast {
+  const scenario = parseScenario({ ...testScenarioOf(test, values), numerics });
+  const { travel_m, peak_height_m } = simulateScenario(scenario);
+  return { travel_m, peak_height_m };
 }
 
 /** One measured number of a session. */

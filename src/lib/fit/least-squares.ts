@@ -17,6 +17,10 @@ export interface Problem {
   readonly measurements: readonly Measurement[];
   readonly unknowns: readonly Unknown[];
   readonly known: Values;
+  /** What is added to the forecast of each test for the coarse line it is made with, m; none yet. */
+  readonly shifts: readonly Forecast[];
+  /** Every deviation is so many times as wide as it is said to be. */
+  readonly widened: number;
 }
 
 /** A point in the scaled unknowns with what the model says there. */
@@ -43,12 +47,12 @@ export function iterateAt(
   const wanted = new Set(problem.measurements.map(({ test }) => test));
   const forecasts: Forecast[] = [];
   for (const test of wanted) {
-    const forecast = forecastOf(problem.tests[test], values);
+    const forecast = forecastOf(problem.tests[test], values, problem.shifts[test]);
     if (!forecast) return { u, forecasts: [], sd_m: [], cost: Infinity };
     forecasts[test] = forecast;
   }
-  const own = problem.measurements.map(({ test, figure, sd_m: said }) =>
-    deviationOf(forecasts[test][figure], said)
+  const own = problem.measurements.map(
+    ({ test, figure, sd_m: said }) => problem.widened * deviationOf(forecasts[test][figure], said)
   );
   const weights = sd_m ?? own;
   const misfit = residualsOf(problem, forecasts, weights).reduce((sum, r) => sum + r * r, 0);

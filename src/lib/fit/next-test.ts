@@ -58,9 +58,11 @@ export function nextTests(
 /** Slopes of a move that was not made yet, were its travel and height measured. */
 function rowsOf(problem: Problem, u: readonly number[], move: Move): number[][] {
   const [first] = problem.tests;
-  const setup = { ...first.setup };
-  const test: PoolTest = { move, setup, hasOwnSlack: false, travel_m: 0, peak_height_m: 0 };
-  const offered: Problem = { ...problem, tests: [test], measurements: measurementsOf([test]) };
+  const { setup, hold_s } = first;
+  const made = { move, setup, hold_s, hasOwnSlack: false };
+  const test: PoolTest = { ...made, travel_m: 0, peak_height_m: 0 };
+  const measurements = measurementsOf([test]);
+  const offered: Problem = { ...problem, tests: [test], measurements, shifts: [] };
   const here = iterateAt(offered, u);
   return here.cost < Infinity ? slopesAt(offered, here) : [];
 }

@@ -13,9 +13,12 @@ import type { UnknownName } from '../scoring';
 
 const test = v.strictObject(measuredTestEntries);
 
+/** As a scenario's own, which says how long it is waited after the move. */
+const hold_s = v.pipe(v.number(), v.minValue(0), v.maxValue(600));
+
 const schema = v.pipe(
   v.strictObject({
-    gear: v.record(v.string(), v.unknown()),
+    gear: v.objectWithRest({ hold_s: v.optional(hold_s) }, v.unknown()),
     tests: v.pipe(v.array(test), v.minLength(1), v.maxLength(MOST_TESTS)),
     known: v.optional(known, {}),
     ...dropEntries
@@ -28,6 +31,8 @@ export interface PoolTest {
   readonly move: Move;
   /** Gear, water and start of this test: the session's gear with the test's own start. */
   readonly setup: SetupInput;
+  /** How long it is waited after the move, s; left out, as long as the model does. */
+  readonly hold_s?: number;
   /** Whether the test says its own slack, so that the session's does not hold for it. */
   readonly hasOwnSlack: boolean;
   readonly travel_m?: number;
@@ -53,8 +58,13 @@ export interface Session {
 export function parseSession(input: unknown): Session {
   const parsed = v.safeParse(schema, input, { abortEarly: true });
   if (!parsed.success) throw faultOf(parsed.issues[0]);
-  const { gear, tests, known, drops } = parsed.output;
-  inside('gear', () => parseSetup(gear));
+  const { tests, known, drops } = parsed.output;
+  const { hold_s, ...gear } = parsed.output.gear;
+  const { bait } = inside('gear', () => parseSetup(gear));
+  if (bait.drag_area_m2 === 0 && known.drag_area_m2 === undefined) {
+    const reason = 'must be more than 0 to fit it, or be in known';
+    throw new ScenarioError('gear.bait.drag_area_m2', 0, reason);
+  }
   return {
     gear: gear as SetupInput,
     known,
@@ -63,7 +73,8 @@ export function parseSession(input: unknown): Session {
       const water = { ...(gear.water as object), ...(depth_m !== undefined && { depth_m }) };
       const setup = { ...gear, water, start: { ...(gear.start as object), ...start } };
       inside(`tests.${i}`, () => parseSetup(setup));
-      return { ...rest, setup: setup as SetupInput, hasOwnSlack: start?.slack_m !== undefined };
+      const hasOwnSlack = start?.slack_m !== undefined;
+      return { ...rest, setup: setup as SetupInput, hasOwnSlack, hold_s };
     })
   };
 }
@@ -83,10 +94,12 @@ export function sessionInputOf({
 }
 
 function faultOf(issue: v.BaseIssue<unknown>): ScenarioError {
-  const path = v.getDotPath(issue) ?? '';
+  const path = v.getDotPath(issue) ?? 'session';
   const isUnknown = issue.type === 'strict_object' && issue.expected === 'never';
   if (isUnknown) return new ScenarioError(path, issue.path?.at(-1)?.value, 'unknown key');
-  const reason = issue.input === undefined ? 'is missing' : issue.message;
+  if (issue.input === undefined) return new ScenarioError(path, undefined, 'is missing');
+  const isOfType = issue.kind === 'schema' && issue.expected !== null;
+  const reason = isOfType ? `expected ${issue.expected}` : issue.message;
   return new ScenarioError(path, issue.input, reason);
 }
 

@@ -56,7 +56,7 @@ export type Values = Partial<Record<UnknownName, number>>;
 
 /** The scenario of a test with these values in it. */
 export function testScenarioOf(test: PoolTest, values: Values): object {
-  const { setup, move } = test;
+  const { setup, move, hold_s } = test;
   const { reach_m, slack_m, drag_area_m2, lift_to_drag, elevation_deg = 0 } = values;
   const isSlackSet = slack_m !== undefined && hasSlack(test) && !test.hasOwnSlack;
   return {
@@ -68,7 +68,8 @@ export function testScenarioOf(test: PoolTest, values: Values): object {
       ...(lift_to_drag !== undefined && { lift_to_drag })
     },
     start: { ...setup.start, ...(isSlackSet && { slack_m }) },
-    move: raisedMove(move, elevation_deg)
+    move: raisedMove(move, elevation_deg),
+    ...(hold_s !== undefined && { hold_s })
   };
 }
 

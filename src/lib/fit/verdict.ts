@@ -14,7 +14,8 @@ const UNEXPLAINED = 3;
 /** What the tests tell, in plain words, and what to test next. */
 export function verdictOf(
   { unknowns, next }: Pick<FitResult, 'unknowns' | 'next'>,
-  { test, off }: { test: number; off: number }
+  { test, off }: { test: number; off: number },
+  widened: number
 ): string {
   const names = Object.entries(unknowns) as [UnknownName, { told: boolean }][];
   const told = names.filter(([, { told }]) => told).map(([name]) => NAMES[name]);
@@ -22,6 +23,8 @@ export function verdictOf(
   return [
     told.length > 0 ? `Your tests tell ${listed(told)}.` : '',
     not.length > 0 ? `They do not tell ${listed(not)}.` : '',
+    names.length === 0 ? 'You gave every number: nothing is left to fit.' : '',
+    widened > 1 ? 'Your tests scatter more than their ± allows, so every range here is wider.' : '',
     off > UNEXPLAINED ? `No set-up explains test ${test + 1}: measure it again.` : '',
     not.length > 0 && next.length > 0 ? `Next: ${instruction(next[0].move)}.` : ''
   ]
