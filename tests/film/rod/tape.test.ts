@@ -82,7 +82,7 @@ describe('a lift seen from the side', () => {
     if (typeof view === 'string') throw new Error(view);
     expect(view.angleAt(1)).toBeCloseTo(0, 6);
     expect(view.angleAt(91)).toBeCloseTo(90, 6);
-    expect(1.645 * view.waySd_m(20, 35, 1.8)).toBeLessThan(0.0254);
+    expect(view.wayOff_m(20, 35, 1.8)).toBeLessThan(0.0254);
   });
 
   test('is refused where the camera looks aslant, or the poses were not those', () => {

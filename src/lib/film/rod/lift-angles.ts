@@ -25,6 +25,8 @@ const spacing = ({ outer, inner }: TapePair) =>
 const RAD = Math.PI / 180;
 /** A rod is held level or upright by eye to about this, degrees. */
 const POSE_SD_DEG = 1;
+/** Deviations of a normal distribution. */
+const NINE_IN_TEN = 1.645;
 /** Level tapes may look closer together than upright ones by so much: cos 20°, which bends a foot by 6 %. */
 const LEAST_SPACING = 0.94;
 /** And upright ones than level ones, where the tapes are as far from the camera as they were. */
@@ -46,13 +48,13 @@ export function liftAngles(level: TapePair, upright: TapePair): RodView | ViewFa
   if (Math.abs(turned_deg - 90) > TURN_DEG) return 'poses';
   return {
     angleAt: (shown_deg) => ((shown_deg - level_deg) * 90) / turned_deg,
-    waySd_m: (from_deg, to_deg, reach_m) => {
+    wayOff_m: (from_deg, to_deg, reach_m) => {
       // Each pose's own error shifts an angle by how near it is to that pose.
       const shift = (atLevel: boolean) =>
         [from_deg, to_deg]
           .map((deg) => Math.sin(deg * RAD) * (atLevel ? 1 - deg / 90 : deg / 90))
           .reduce((from, to) => to - from);
-      return reach_m * POSE_SD_DEG * RAD * Math.hypot(shift(true), shift(false));
+      return NINE_IN_TEN * reach_m * POSE_SD_DEG * RAD * Math.hypot(shift(true), shift(false));
     }
   };
 }

@@ -23,8 +23,8 @@ interface SweepCamera {
 export interface RodView {
   /** Where the rod points, degrees; null where the camera cannot tell. */
   readonly angleAt: (reading: number) => number | null;
-  /** Standard deviation of what the tip comes nearer between two angles, m. */
-  readonly waySd_m: (from_deg: number, to_deg: number, reach_m: number) => number;
+  /** By how much what the tip comes nearer between two angles may be off, nine times in ten, m. */
+  readonly wayOff_m: (from_deg: number, to_deg: number, reach_m: number) => number;
 }
 
 export type ViewFault = 'fold' | 'yaw' | 'poses';
@@ -46,6 +46,7 @@ const RAD = Math.PI / 180;
 export function sweepAngles(poses: readonly SweepPose[]): RodView | ViewFault {
   const camera = fitted(poses);
   if (!camera) return 'poses';
+  if (turnsBack(poses)) return 'fold';
   const fold_deg = Math.acos(1 / camera.rho) / RAD - FOLD_MARGIN_DEG;
   const off = poses.map((pose) => offBy_deg(camera, pose));
   const rms = Math.sqrt(off.reduce((sum, one) => sum + one * one, 0) / off.length);
@@ -57,8 +58,20 @@ export function sweepAngles(poses: readonly SweepPose[]): RodView | ViewFault {
       const angle_deg = angleIn(camera, u_px);
       return Math.abs(angle_deg - camera.bearing_deg) < fold_deg ? angle_deg : null;
     },
-    waySd_m: (from_deg, to_deg, reach_m) => waySd(camera, covariance, from_deg, to_deg, reach_m)
+    wayOff_m: (from_deg, to_deg, reach_m) =>
+      studentT90(freedomOf(poses)) * waySd(camera, covariance, from_deg, to_deg, reach_m)
   };
+}
+
+/** Whether the tip, swept farther out, came back in the picture: it went over the fold. */
+function turnsBack(poses: readonly SweepPose[]): boolean {
+  const marks = [...new Set(poses.map(({ azimuth_deg }) => azimuth_deg))].sort((a, b) => a - b);
+  const places = marks.map((deg) => {
+    const there = poses.filter(({ azimuth_deg }) => azimuth_deg === deg);
+    return there.reduce((sum, { u_px }) => sum + u_px, 0) / there.length;
+  });
+  const ways = places.slice(1).map((place, i) => Math.sign(place - places[i]));
+  return ways.some((way) => way !== ways[0]);
 }
 
 function placeIn({ u0_px, focal_px, rho, bearing_deg }: SweepCamera, azimuth_deg: number): number {
@@ -138,16 +151,31 @@ const nudged = (camera: SweepCamera, part: (typeof PARTS)[number]): SweepCamera 
   [part]: camera[part] + STEPS[part]
 });
 
+/** So many usual poses' worth of weight the spread has: seven poses alone tell a spread to a third. */
+const USUAL_POSES = 2;
+
+const freedomOf = (poses: readonly SweepPose[]) =>
+  Math.max(poses.length - PARTS.length, 0) + USUAL_POSES;
+
+/**
+ * Half the width that holds nine in ten of Student's distribution, in deviations that so many readings
+ * told (Abramowitz & Stegun 26.7.5).
+ */
+function studentT90(freedom: number): number {
+  const z = 1.6449;
+  return (
+    z + (z ** 3 + z) / (4 * freedom) + (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * freedom ** 2)
+  );
+}
+
 /** (JᵀJ / σ²)⁻¹ with the prior of the bearing; σ from the poses' own spread and what is usual. */
 function covarianceOf(
   camera: SweepCamera,
   poses: readonly SweepPose[],
   off: readonly number[]
 ): number[][] | null {
-  const freedom = Math.max(poses.length - PARTS.length, 0);
   const squares = off.reduce((sum, one) => sum + one * one, 0);
-  // Two usual poses' worth of weight: seven poses alone tell a spread to a third.
-  const variance = (squares + 2 * POSE_SD_DEG ** 2) / (freedom + 2);
+  const variance = (squares + USUAL_POSES * POSE_SD_DEG ** 2) / freedomOf(poses);
   const slopes = poses.map((pose) =>
     PARTS.map(
       (part) => (offBy_deg(nudged(camera, part), pose) - offBy_deg(camera, pose)) / STEPS[part]

@@ -35,6 +35,7 @@ export function bringRodText(away_deg: number, plane: Plane): string {
   return away_deg > 0 ? `Sweep the rod out ${by}.` : `Bring the rod back ${by}.`;
 }
 
+export const ONCE_MORE = 'Not sure to the inch yet. Once more over the marks.';
 export const HOLD_STILL = 'Hold it there for two seconds.';
 export const READY = 'Ready. Make your move.';
 export const OUT_OF_SIGHT = 'The tape is out of sight.';

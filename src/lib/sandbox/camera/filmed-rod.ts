@@ -15,8 +15,6 @@ const FADE_DEG = 20;
 export const STILL_BAIT_M = 0.5 * INCH_M;
 /** With more give or take than this there is no grade. */
 export const MOST_ROUGH_M = INCH_M;
-/** What is printed behind ± holds nine times in ten of a normal distribution. */
-const NINE_IN_TEN = 1.645;
 
 /** The rod as the task has it at its start, and as it was held there; farther on as it was filmed. */
 export function fromStart(angle_deg: number, heldAt_deg: number, start_deg: number): number {
@@ -85,7 +83,7 @@ export function roughness_m(
     (most, one) => (Math.abs(one - angle_deg[0]) > Math.abs(most - angle_deg[0]) ? one : most),
     angle_deg[0]
   );
-  const way_m = view.waySd_m(angle_deg[0], far, reach_m);
+  const way_m = view.wayOff_m(angle_deg[0], far, reach_m);
   const jitter_m = (still.travel_m * (t_s[last] - t_s[0])) / still.seconds;
-  return Math.hypot(NINE_IN_TEN * way_m, jitter_m);
+  return Math.hypot(way_m, jitter_m);
 }
