@@ -67,6 +67,59 @@ test('one test tells little, and the fit says so', () => {
   expect(verdict).toMatch(/ do not tell .*Next: /);
 });
 
+describe('what the tests say of themselves', () => {
+  const two = session.tests.slice(0, 2);
+
+  test('how long each was waited out is kept', () => {
+    const { unknowns } = fit(parseSession({ gear: { ...NOMINAL, hold_s: 1 }, tests: two }));
+    const longer = fit(parseSession({ gear: NOMINAL, tests: two })).unknowns;
+    expect(unknowns.reach_m?.estimate).not.toBe(longer.reach_m?.estimate);
+  });
+
+  test('that they contradict each other widens every range, and is said', () => {
+    // One move, measured three times to a centimetre: half a metre apart.
+    const tests = [0.6, 1.1, 1.6].map((travel_m) => ({
+      move: MOVES[0],
+      travel_m,
+      travel_sd_m: 0.01
+    }));
+    const { unknowns, verdict } = fit(parseSession({ gear: NOMINAL, tests }));
+    expect(verdict).toContain('scatter more than their ± allows');
+    expect(verdict).toMatch(/No set-up explains test [13]/);
+    const [least, most] = unknowns.reach_m?.interval90 ?? [0, 0];
+    // Said to a centimetre, one such travel would tell the reach to some hundredths.
+    expect(most - least).toBeGreaterThan(0.2);
+  });
+
+  test('a line twice as fine as the fit’s own changes nothing that it finds', () => {
+    // Made with the model’s 40 segments; measured better than the coarse line is exact.
+    const exact = MOVES.slice(0, 3).map((move) => {
+      const { travel_m, peak_height_m } = trueOutcome(truth, move);
+      return { move, travel_m, travel_sd_m: 0.004, peak_height_m, height_sd_m: 0.004 };
+    });
+    const result = fit(parseSession({ gear: NOMINAL, tests: exact }));
+    result.tests.forEach(({ predicted, measured }) => {
+      // Three deviations: without the shift the coarse line is off by more.
+      expect(Math.abs((predicted?.travel_m ?? NaN) - (measured.travel_m ?? NaN))).toBeLessThan(
+        0.012
+      );
+    });
+  });
+
+  test('where every number is given nothing is left to fit', () => {
+    const known = {
+      reach_m: 2,
+      elevation_deg: 0,
+      slack_m: 0,
+      drag_area_m2: 6e-4,
+      lift_to_drag: 0.1
+    };
+    const { unknowns, verdict } = fit(parseSession({ gear: NOMINAL, tests: two, known }));
+    expect(unknowns).toEqual({});
+    expect(verdict).toContain('nothing is left to fit');
+  });
+});
+
 test('progress is told, and a listener that throws stops the fit', () => {
   const heard: number[] = [];
   const few = parseSession({ ...session, tests: session.tests.slice(0, 2) });
@@ -96,6 +149,12 @@ describe('a session with a fault is refused with its path and value', () => {
       { ...session, tests: [first, { ...first, start: { slack_m: -1 } }] },
       'tests.1.start.slack_m'
     ],
+    [
+      'a bait without drag, of which no factor can be found',
+      { ...session, gear: { ...NOMINAL, bait: { mass_kg: 0.0142, drag_area_m2: 0 } } },
+      'gear.bait.drag_area_m2'
+    ],
+    ['what is no object', 'twelve drags', 'session'],
     [
       'a line as thick as a rope',
       { ...session, gear: { ...NOMINAL, line: { diameter_m: 1 } } },

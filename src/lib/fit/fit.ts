@@ -8,14 +8,14 @@ import {
   type Iterate,
   type Problem
 } from './least-squares';
-import { heldOut, measuredOf, normal, predictions } from './predictions';
+import { heldOut, measuredIn, normal, predictions } from './predictions';
 import { drawOf, nextTests } from './next-test';
 import { intervalOf } from './profile';
 import type { Estimate, FitResult } from './result';
 import type { UnknownName } from '../scoring';
 import type { OwnSpread, OwnValues } from '../scoring';
 import { inside, type Session } from './session';
-import { settled } from './settled';
+import { refined } from './refined';
 import { TOLD_BELOW, unknownsOf, Z90 } from './unknowns';
 import { verdictOf } from './verdict';
 
@@ -39,7 +39,7 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
   const measurements = measurementsOf(tests);
   const coarse: Problem = { tests, measurements, unknowns, known, shifts: [], widened: 1 };
   const found = descend(coarse, scouted(coarse, random), (part) => tell(0.05 + 0.25 * part));
-  const { problem, fitted } = settled(coarse, found, (part) => tell(0.3 + 0.15 * part));
+  const { problem, fitted } = refined(coarse, found, (part) => tell(0.3 + 0.15 * part));
   const estimates = unknowns.map(({ name, at }, j): [UnknownName, Estimate] => {
     tell(0.45 + (0.25 * j) / unknowns.length);
     const [least, most] = intervalOf(problem, fitted, j);
@@ -56,7 +56,7 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
   );
   const result = {
     unknowns: Object.fromEntries(estimates),
-    tests: tests.map((_, i) => ({ predicted: predicted[i], measured: measuredOf(problem, i) })),
+    tests: tests.map((_, i) => ({ predicted: predicted[i], measured: measuredIn(problem, i) })),
     held_out,
     spread: spreadOf(problem, fitted),
     next

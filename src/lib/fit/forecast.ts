@@ -29,7 +29,7 @@ export function valuesAt(
 
 /**
  * Segments of the line where the gear asks for none: half the model's own. Its error, about 1 %, is
- * small beside a measurement's 15 %, and the runs take half as long; see settled.ts for finer ones.
+ * small beside a measurement's 15 %, and the runs take half as long; see refined.ts for finer ones.
  */
 const SEGMENTS = 20;
 

@@ -102,10 +102,10 @@ export function heldOut(problem: Problem, fitted: Fitted, random: Random): FitRe
     { iterate: { ...fitted.iterate, u, forecasts: [] }, covariance, slopes: [] },
     random
   );
-  return { test, predicted, measured: measuredOf(problem, test) };
+  return { test, predicted, measured: measuredIn(problem, test) };
 }
 
-export function measuredOf({ tests }: Problem, i: number): TestFit['measured'] {
+export function measuredIn({ tests }: Problem, i: number): TestFit['measured'] {
   const { travel_m, peak_height_m } = tests[i];
   return {
     ...(travel_m !== undefined && { travel_m }),

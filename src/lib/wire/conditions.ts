@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { GROUND_KINDS } from '../model';
 import { between } from './fields';
+import type { OutfitGear } from './outfit';
 
 export const WINDS = ['calm', 'breeze', 'strong'] as const;
 export const FISH_MOODS = ['unknown', 'slow', 'active'] as const;
@@ -18,6 +19,8 @@ export const conditions = v.strictObject({
 export interface Conditions extends v.InferOutput<typeof conditions> {
   /** A weight that the guide has settled on; null or left out for the lightest that is down in time. */
   jig_kg?: number | null;
+  /** The outfit that this weight is of. */
+  outfit?: OutfitGear | null;
 }
 export type Wind = Conditions['wind'];
 export type FishMood = Conditions['fish'];

@@ -1,6 +1,6 @@
 import { FOOT_M, GROUND_KINDS } from '$lib/model';
 import { parseData } from '$lib/scoring';
-import { FISH_MOODS, WINDS } from '$lib/wire';
+import { FISH_MOODS, outfitGear, WINDS, type OutfitGear } from '$lib/wire';
 import * as v from 'valibot';
 
 /** Offered depths, m: what practice waters have, in steps that are whole feet. */
@@ -13,12 +13,15 @@ const within = (least: number, most: number) =>
 /** Homework and client with a dot between, or nothing for somebody new. */
 const client = v.pipe(v.string(), v.regex(/^([\w-]{1,64}\.[\w-]{1,64})?$/, 'must be a client'));
 
+/** Gear of one's own as an address carries it. */
+const gearText = v.pipe(v.string(), v.maxLength(2000), v.parseJson(), outfitGear);
+
 const schema = v.strictObject({
   client: v.optional(client, ''),
   temperature: v.optional(within(0, 40), '16'),
   depth: v.optional(within(0.5, 15)),
-  /** A weight, or empty for the lightest that is down in time. */
-  jig: v.optional(v.union([v.literal(''), within(0.003, 0.1)])),
+  /** A weight, an outfit, or empty for the lightest that is down in time. */
+  jig: v.optional(v.union([v.literal(''), within(0.003, 0.1), gearText])),
   ground: v.optional(v.picklist(GROUND_KINDS), 'gravel'),
   wind: v.optional(v.picklist(WINDS), 'calm'),
   fish: v.optional(v.picklist(FISH_MOODS), 'unknown'),
@@ -49,6 +52,8 @@ export interface OwnGear {
 export interface PlannedGear {
   depth_m: number;
   jig_kg: number | null;
+  /** The outfit that the jig is of, where it is one of the guide's own. */
+  outfit: OutfitGear | null;
 }
 
 /** Depth and weight to plan for: what is not asked for is the client's own, and else the course's. */
@@ -56,10 +61,19 @@ export function gearFor(
   { depth, jig }: Pick<PlanRequest, 'depth' | 'jig'>,
   own: OwnGear | null
 ): PlannedGear {
+  const depth_m = depth ?? own?.depth_m ?? DEPTHS_M[2];
+  if (typeof jig === 'object') return { depth_m, jig_kg: jig.bait.mass_kg, outfit: jig };
   return {
-    depth_m: depth ?? own?.depth_m ?? DEPTHS_M[2],
-    jig_kg: jig === undefined ? (own?.mass_kg ?? null) : jig || null
+    depth_m,
+    jig_kg: jig === undefined ? (own?.mass_kg ?? null) : jig || null,
+    outfit: null
   };
+}
+
+/** The outfit as an address carries it: what its tests left open does not change a count by much. */
+export function outfitInAddress({ spread, ...gear }: OutfitGear): string {
+  void spread;
+  return JSON.stringify(gear);
 }
 
 /** The address of the plan that a form asks for. Another client brings their own depth and weight. */

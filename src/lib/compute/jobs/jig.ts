@@ -7,7 +7,7 @@ import {
   submergedFraction,
   waterDensity
 } from '../../model';
-import type { Conditions, JigChoice } from '../../wire';
+import { withOutfitGear, type Conditions, type JigChoice } from '../../wire';
 
 /**
  * A count that a learner can hold, s: with it the model picks, in light wind, weights inside the ranges
@@ -54,8 +54,10 @@ function isDown(mass_kg: number, conditions: Conditions): boolean {
   return countOf(mass_kg, conditions, MOST_COUNT_S) !== null;
 }
 
-const setupOf = (mass_kg: number, { depth_m, temperature_C }: Conditions) =>
-  parseSetup(waterWith({ depth_m, temperature_C, mass_kg, start: castOut(CAST_M) }));
+function setupOf(mass_kg: number, { depth_m, temperature_C, outfit }: Conditions) {
+  const setup = waterWith({ depth_m, temperature_C, mass_kg, start: castOut(CAST_M) });
+  return parseSetup(outfit ? withOutfitGear(setup, outfit) : setup);
+}
 
 /** Of the bait alone, s. */
 function freeFall(mass_kg: number, conditions: Conditions): number {

@@ -4,7 +4,7 @@ import { descend, iterateAt, residualsOf, type Fitted, type Problem } from './le
 /** A coarse line is off by less than this part of each measurement's deviation: then it does no harm. */
 const NO_HARM = 0.3;
 
-export interface Settled {
+export interface Refined {
   readonly problem: Problem;
   readonly fitted: Fitted;
 }
@@ -14,7 +14,7 @@ export interface Settled {
  * another. The coarse line's error hardly changes with the unknowns: it is worked out once, at the best
  * values, and added to every forecast from there on.
  */
-export function settled(coarse: Problem, found: Fitted, tell: (share: number) => void): Settled {
+export function refined(coarse: Problem, found: Fitted, tell: (share: number) => void): Refined {
   const { tests, unknowns, known } = coarse;
   const values = valuesAt(unknowns, found.iterate.u, known);
   const shifts = tests.map((test) => fineShiftOf(test, values));
