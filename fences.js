@@ -119,6 +119,10 @@ export const features = {
     may: ['shell', 'record', 'gear'],
     because: 'gear is tested without a lesson, a try or a guide'
   },
+  club: {
+    may: ['shell', 'record', 'gear', 'testbench'],
+    because: 'what several people measured is pooled without a server or a guide'
+  },
   lesson: {
     may: ['shell', 'try', 'record', 'gear'],
     because: 'a lesson is done without a guide, a question or a server'

@@ -3,6 +3,7 @@
  * npm run --silent bench -- --json: one object, metric name → { value, unit, target, met }.
  */
 import { isMet, type Metrics } from './metric';
+import { exploreMetrics } from './explore';
 import { feltMetrics } from './felt';
 import { fitKindMetrics, fitMetrics } from './fit';
 import { modelMetrics } from './model';
@@ -11,6 +12,7 @@ import { sandboxMetrics } from './sandbox';
 
 const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
   model: modelMetrics,
+  explore: exploreMetrics,
   ruler: () => ({ ...rulerMetrics(), ...idealMetrics() }),
   felt: feltMetrics,
   fit: fitMetrics,

@@ -55,3 +55,17 @@ export const MODEL_CASES: Record<string, ScenarioInput> = {
     }
   }
 };
+
+/** A chart's sweep: so many runs of so many seconds. */
+export const SWEEP_RUNS = 40;
+const SWEEP_S = 8;
+const SWEEP_MOVE_S = 3;
+
+/** One of them: as many lengths of a slow sweep. */
+export function sweepScenario(i: number): ScenarioInput {
+  return {
+    ...MODEL_SETUP,
+    move: { kind: 'sweep', from_deg: 0, to_deg: 20 + i, duration_s: SWEEP_MOVE_S },
+    hold_s: SWEEP_S - SWEEP_MOVE_S
+  };
+}

@@ -1,7 +1,7 @@
 import { LiveRun, parseScenario, parseSetup, simulateScenario } from '../src/lib/model';
 import { simulateExplicitly } from '../tests/published/explicit-peer';
 import { cpuSeconds, percentile, type Metrics } from './metric';
-import { MODEL_CASES, MODEL_SETUP } from './model-cases';
+import { MODEL_CASES, MODEL_SETUP, SWEEP_RUNS, sweepScenario } from './model-cases';
 
 const CASES = Object.values(MODEL_CASES);
 
@@ -67,19 +67,9 @@ function frameCost_ms(): number {
   return percentile(costs, 0.95);
 }
 
-const SWEEP_RUNS = 40;
-const SWEEP_S = 8;
-
 /** CPU seconds of one thread for a chart's sweep: 40 runs of 8 s over as many lengths of a slow sweep. */
 function sweepCost_s(): number {
-  const duration_s = 3;
-  const scenarios = Array.from({ length: SWEEP_RUNS }, (_, i) =>
-    parseScenario({
-      ...MODEL_SETUP,
-      move: { kind: 'sweep', from_deg: 0, to_deg: 20 + i, duration_s },
-      hold_s: SWEEP_S - duration_s
-    })
-  );
+  const scenarios = Array.from({ length: SWEEP_RUNS }, (_, i) => parseScenario(sweepScenario(i)));
   const round = () => cpuSeconds(() => scenarios.forEach((one) => simulateScenario(one)));
   round();
   return Math.min(round(), round(), round());

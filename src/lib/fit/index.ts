@@ -1,4 +1,12 @@
 /** The model's unknowns from measurements, and the next best test. See docs/fit.md. */
+export {
+  agreementOf,
+  chiSquare95,
+  LOOK_AT_Z,
+  OFF_AT_Z,
+  type Agreement,
+  type PooledValue
+} from './agreement';
 export { fit, type FitOptions } from './fit';
 export { droppedAreaOf, outfitGearOf, stiffnessOf } from './outfit';
 export {
@@ -13,3 +21,4 @@ export type { NextTest } from './next-test';
 export type { Estimate, FitResult, Prediction90, TestFit } from './result';
 export { parseSession, sessionInputOf, type PoolTest, type Session } from './session';
 export { instruction } from './verdict';
+export { ownValueOf, POOLED_NAMES, POOLED_SCALE, type PooledName } from './without-prior';

@@ -56,6 +56,7 @@ export {
 export * from './guide';
 export type * from './guide-views';
 export * from './homework';
+export { jigTable, type JigTable, type MeasuredJig, type TableJig } from './jig-table';
 export {
   MOST_OUTFITS,
   outfit,

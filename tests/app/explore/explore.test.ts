@@ -5,7 +5,6 @@ import { chartCsv } from '../../../src/lib/app/explore/chart-file';
 import { withPoints } from '../../../src/lib/app/explore/chart-run.svelte';
 import {
   curvesOf,
-  LIMIT_TIP_M,
   runAt,
   stagesOf,
   type AskJob,
@@ -13,7 +12,12 @@ import {
   type ChartWanted,
   type Stage
 } from '../../../src/lib/app/explore/curves';
-import { FIGURES, numbersFor, type FigureName } from '../../../src/lib/app/explore/figures';
+import {
+  FIGURES,
+  LIMIT_TIP_M,
+  numbersFor,
+  type FigureName
+} from '../../../src/lib/app/explore/figures';
 import { nearestAt, plotOf } from '../../../src/lib/app/explore/plot';
 import { saidAt } from '../../../src/lib/app/explore/said';
 import { readRunFragment, runFragment } from '../../../src/lib/app/water/run-link';

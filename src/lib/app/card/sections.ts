@@ -116,6 +116,21 @@ export function cardSections(card: BoatCard): CardSection[] {
   });
 }
 
+/** Letters up to which a part leaves much room on a phone, or some. */
+const MUCH_BELOW = 90;
+const SOME_BELOW = 240;
+
+/** How much room a part leaves on a phone's screen: it is set so much larger. */
+export function phoneRoom({ table, lines }: Pick<CardSection, 'table' | 'lines'>) {
+  const texts = [
+    ...(table?.rows.flat() ?? []),
+    ...(lines?.flatMap(({ sign = '', says }) => [sign, says]) ?? [])
+  ];
+  const letters = texts.reduce((sum, text) => sum + text.length, 0);
+  if (letters < MUCH_BELOW) return 'much';
+  return letters < SOME_BELOW ? 'some' : '';
+}
+
 /** "1 ft in 2 s", "9 to 10 in 1.5 s" */
 function moveText(move: CardMove, units: Units): string {
   const seconds = formatTime(move.duration_s);

@@ -5,7 +5,7 @@ import { FOOT_M, OUNCE_KG, type ScenarioInput } from '$lib/model';
 import type { OwnSpread, Units } from '$lib/scoring';
 import { AXES, ticksOf, valuesOn, type Axis } from './axes';
 import { exploredScenario, handEnds, type ExploreBase } from './base';
-import type { ChartKind, FigureName } from './figures';
+import { LIMIT_TIP_M, type ChartKind, type FigureName } from './figures';
 
 export type Ends = readonly [low: number, high: number];
 
@@ -64,8 +64,6 @@ const SEVERAL: Record<'weight' | 'depth', Record<Units, readonly number[]>> = {
   },
   depth: { imperial: [10, 20, 30].map((feet) => feet * FOOT_M), metric: [3, 6, 9] }
 };
-/** The tip's way of a drag whose limit is looked for, m: as the cards have it. */
-export const LIMIT_TIP_M: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
 /** A drag that has left the bottom has done so when the tip stops, s. */
 const LIMIT_HOLD_S = 0.3;
 /** So many runs are asked for at once: more would hold a change up. */

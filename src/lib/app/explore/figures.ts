@@ -1,4 +1,5 @@
 import type { RunFigures } from '$lib/compute/jobs/figures';
+import { mostPace_m_s } from '$lib/compute/jobs/limits';
 import { FOOT_M, INCH_M } from '$lib/model';
 import { formatLength, formatShare, formatSpeed, formatTime, type Units } from '$lib/scoring';
 import type { AxisName } from './axes';
@@ -57,6 +58,15 @@ const alike = (numbering: Numbering): Figure['numbering'] => {
   return { imperial: [numbering], metric: [numbering] };
 };
 
+/** The tip's way of a drag whose limit is looked for, m: as the cards have it. */
+export const LIMIT_TIP_M: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
+
+/** "1.4 ft/s"; beyond the quickest drag that is tried no limit is known. */
+function limitText(m_s: number, units: Units): string {
+  const isMost = m_s > 0.999 * mostPace_m_s(LIMIT_TIP_M[units]);
+  return isMost ? `${formatSpeed(m_s, units)} or more` : formatSpeed(m_s, units);
+}
+
 export const FIGURES: Record<FigureName, Figure> = {
   travel_m: {
     name: 'How far it goes',
@@ -87,7 +97,7 @@ export const FIGURES: Record<FigureName, Figure> = {
     name: 'Fastest tip that keeps it down',
     kind: 'limits',
     axes: ['weight', 'depth', 'cast', 'wind', 'slack', 'planing', 'line'],
-    text: (m_s, units) => formatSpeed(m_s, units),
+    text: limitText,
     numbering: {
       imperial: [{ upTo: Infinity, size: FOOT_M, unit: 'ft/s', steps: [0.1, 0.2, 0.5, 1, 2] }],
       metric: [{ upTo: Infinity, size: 1, unit: 'm/s', steps: [0.05, 0.1, 0.2, 0.5] }]

@@ -65,12 +65,12 @@ export function plotOf({ curves, figure, axis, units, width, level }: PlotWanted
   const numbers = numbersFor(figure, most, units);
   const ceiling = numbers.values[numbers.values.length - 1].value;
   const ticks = ticksOf(axis, units);
-  const aside = axis.isChoice ? (right - left) / (2 * ticks.length) : 0;
+  const several = curves.filter(({ isKept }) => !isKept).length > 1;
+  const aside = axis.isChoice ? (right - left) / (2 * ticks.length) : several ? 3 * ASIDE : 0;
   const along = scaleLinear([ticks[0], ticks[ticks.length - 1]], [left + aside, right - aside]);
   const high = scaleLinear([0, ceiling], [bottom, top]);
   const x = (at: number) => round(along(at));
   const y = (value: number) => round(high(Math.min(ceiling, Math.max(0, value))));
-  const several = curves.filter(({ isKept }) => !isKept).length > 1;
   const own = curves.find(({ isKept }) => !isKept);
   const isBanded = !several && !axis.isChoice;
   const draw = { figure, ticks, x, y, isJoined: !axis.isChoice };

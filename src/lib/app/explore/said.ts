@@ -1,7 +1,26 @@
+import { MODEL_VERSION } from '$lib/model';
 import type { Units } from '$lib/scoring';
 import type { Axis } from './axes';
 import type { Curve, Reading } from './curves';
 import { FIGURES, type FigureName } from './figures';
+
+/** The marks of several curves, for where there is no drawing of them. */
+const MARKS = ['■', '▲', '◆'];
+
+/** What stands under a chart that is saved: where it is read off, what is drawn, and whose model it is. */
+export function savedWords(told: readonly Said[], place: string): string[] {
+  const own = told.filter(({ curve }) => !curve.isKept);
+  const text = (one: Said) => {
+    const mark = own.length > 1 ? MARKS[own.indexOf(one)] : undefined;
+    return mark ? `${mark} ${one.text}` : one.text;
+  };
+  const hasHand = told.some(({ text }) => text.includes('your hand'));
+  return [
+    ...(own.length > 1 ? [`At ${place}:`] : []),
+    ...told.map(text),
+    `Hatched or barred: likely.${hasHand ? ' Dotted: your hand, 9 tries in 10.' : ''} Feltfoot model ${MODEL_VERSION}.`
+  ];
+}
 
 /** What a chart says at one place, a sentence a curve. */
 export interface Said {

@@ -1,0 +1,1 @@
+export { default as ClubPage } from './ClubPage.svelte';
