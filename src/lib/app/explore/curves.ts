@@ -96,7 +96,8 @@ export function stagesOf(wanted: ChartWanted, curves: readonly Curve[]): Stage[]
 const placesOf = (curves: readonly Curve[], isKept: boolean): number[] =>
   curves.flatMap((curve, i) => (curve.isKept === isKept ? [i] : []));
 
-function inBatches(values: readonly number[]): number[][] {
+/** As a chart asks: a few at once, so that it hears between when it is cancelled. */
+export function inBatches<T>(values: readonly T[]): T[][] {
   const count = Math.ceil(values.length / AT_ONCE);
   return Array.from({ length: count }, (_, i) => values.slice(i * AT_ONCE, (i + 1) * AT_ONCE));
 }
