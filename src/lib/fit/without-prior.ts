@@ -29,9 +29,7 @@ export function ownValueOf(
   { estimate, interval90: [least, most], told }: Estimate
 ): PooledValue | null {
   if (!told) return null;
-  const { drop, ...before } = session;
-  void drop;
-  const unknown = unknownsOf(before).find((one) => one.name === name);
+  const unknown = unknownsOf({ ...session, drops: [] }).find((one) => one.name === name);
   if (!unknown) return null;
   const { to } = POOLED_SCALE[name];
   const s = (unknown.scaledOf(most) - unknown.scaledOf(least)) / (2 * Z90);

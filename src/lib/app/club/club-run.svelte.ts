@@ -18,12 +18,12 @@ export class ClubRun {
     const fitted: FittedSession[] = [];
     this.share = 0;
     for (const one of sessions) {
-      const { gear, tests, known, drop } = one.session;
+      const { gear, tests, known, drops } = one.session;
       const onprogress = (share: number) => {
         if (!signal.aborted) this.share = (fitted.length + share) / sessions.length;
       };
       try {
-        const given = { gear, tests, known, drop };
+        const given = { gear, tests, known, drops };
         const result = await compute.ask('fit', given, { signal, onprogress });
         fitted.push({ ...one, result });
       } catch (error) {

@@ -98,6 +98,7 @@ export function demoClub(at: string): TestSession[] {
       testOf(MOVES[test], travel_m, peak_height_m)
     ),
     known: { slack_m },
+    drops: [],
     invented: true
   }));
 }

@@ -85,7 +85,7 @@ function readOff({ value, sd }: PooledValue, name: PooledName) {
   return { estimate: from(value), interval90 };
 }
 
-function whoAndHow({ by, on, id, tests, drop }: TestSession): MeasuredJig {
+function whoAndHow({ by, on, id, tests, drops }: TestSession): MeasuredJig {
   const errors = tests.flatMap(({ travel_m, travel_sd_m }) =>
     travel_m === undefined ? [] : [travel_sd_m ?? Math.max(LEAST_SD_M, SD_PART * travel_m)]
   );
@@ -93,7 +93,7 @@ function whoAndHow({ by, on, id, tests, drop }: TestSession): MeasuredJig {
     ...{ by, on, session: id },
     tests: tests.length,
     filmed: tests.filter(({ filmed }) => filmed).length,
-    drops: drop?.times_s.length ?? 0,
+    drops: drops.reduce((sum, { times_s }) => sum + times_s.length, 0),
     error_m: medianOf(errors),
     numbers: { drag_area_m2: null, lift_to_drag: null }
   };
