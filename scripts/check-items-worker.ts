@@ -52,6 +52,7 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
     faults: [
       ...found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
       ...uneven,
+      ...rareKeys(items),
       ...few
     ],
     places,
@@ -83,6 +84,21 @@ function placesOf(items: readonly Item[]): number[] {
     places[answer.options.findIndex(({ id }) => id === answer.key)]++;
   }
   return places;
+}
+
+/** A key that is asked for less than this part of its fair share is one that nobody learns. */
+const LEAST_SHARE = 0.5;
+
+/** Keys that are hardly ever right, where all questions have the same options. */
+function rareKeys(items: readonly Item[]): string[] {
+  const asked = items.flatMap(({ answer }) => (answer.form === 'choose' ? [answer] : []));
+  const names = asked.map(({ options }) => options.map(({ id }) => id).sort());
+  if (new Set(names.map(String)).size !== 1) return [];
+  const fair = asked.length / names[0].length;
+  return names[0]
+    .map((id) => ({ id, times: asked.filter(({ key }) => key === id).length }))
+    .filter(({ times }) => times < LEAST_SHARE * fair)
+    .map(({ id, times }) => `all: ${id} is right in ${times} of ${asked.length}`);
 }
 
 function longestOf(items: readonly Item[]): number | null {
