@@ -10,6 +10,7 @@ import { followSpots } from '../../../src/lib/app/film/follow-spots';
 import * as track from '../../../src/lib/app/film/spot-track';
 import { emptyRecord } from '$lib/wire';
 import { filmer, HD } from '../../film/pool-film';
+import { anOutfit } from '../../practice/samples';
 import { hop, stampsAt } from '../../film/follow';
 
 const stamps_s = stampsAt(30, 0.5);
@@ -116,6 +117,16 @@ describe('a filmed move is one test of a session', () => {
     const { gear, known } = read;
     const tests = read.tests.map(({ note: _, filmed: __, ...rest }) => rest);
     expect(parseSession({ gear, known, tests }).tests[1].travel_m).toBe(0.3123);
+  });
+
+  test('and goes on from the drop that its outfit was timed by', () => {
+    const drop = { distance_m: 2, times_s: [2], temperature_C: 15 };
+    const timed = anOutfit('o1', { jig: { ...anOutfit('o1').jig, drop } });
+    const empty = emptyRecord();
+    const record = { outfits: [timed], settings: { ...empty.settings, outfit: 'o1' } };
+    const kept = newSession(filmedTest(measured, outcome, sweep, ''), pool, record, stamp);
+    expect(kept).toMatchObject({ outfit: 'o1', drops: [drop] });
+    expect(v.safeParse(testSession, kept).success).toBe(true);
   });
 
   test('without a height where the peak may be missing', () => {

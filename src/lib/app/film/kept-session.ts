@@ -1,12 +1,6 @@
-import { outfitGearOf } from '$lib/fit';
+import { withOutfit } from '$lib/fit';
 import { FIRST_GEAR, setupOf } from '$lib/sandbox';
-import {
-  withOutfitGear,
-  type LearnerRecord,
-  type Outfit,
-  type StoredTest,
-  type TestSession
-} from '$lib/wire';
+import type { LearnerRecord, StoredTest, TestSession } from '$lib/wire';
 
 export interface PoolWater {
   readonly depth_m: number;
@@ -29,24 +23,18 @@ export function newSession(
   { id, at, on }: Made
 ): TestSession {
   const outfit = outfits.find((one) => one.id === settings.outfit);
-  const setup = setupOf({ ...FIRST_GEAR, depth_m, cast_m });
-  const gear = outfit ? withOutfitGear(setup, gearAsPublished(outfit)) : setup;
-  return {
-    ...{ id, at, on, gear },
+  const session: TestSession = {
+    ...{ id, at, on },
     name: `Filmed on ${on}`,
     by: '',
     notes: '',
-    ...(outfit ? { outfit: outfit.id } : {}),
+    gear: setupOf({ ...FIRST_GEAR, depth_m, cast_m }),
     tests: [test],
     drops: [],
     known: {},
     invented: false
   };
-}
-
-/** The fit goes on from what the label says, not from what an earlier fit has found. */
-function gearAsPublished(outfit: Outfit) {
-  return outfitGearOf({ ...outfit, asPublished: true });
+  return outfit ? withOutfit(session, outfit) : session;
 }
 
 /** The same session with one more test. */
