@@ -2,6 +2,7 @@ import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
 import { faultsOf, visit } from './page';
+import { expectReadable } from './smallest-text';
 
 /** The phone takes the screen's rod and drags it aside. */
 async function sweepFrom(phone: Page, rod: string): Promise<void> {
@@ -35,10 +36,14 @@ async function takeHome(browser: Browser, phone: Page): Promise<void> {
   await context.close();
 }
 
-/** How many pages of A4 it prints to. */
-async function pagesOf(page: Page): Promise<number> {
-  const paper = (await page.pdf({ format: 'A4' })).toString('latin1');
-  return paper.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+/** How many sheets it prints to, of letter and of A4. */
+async function pagesOf(page: Page): Promise<number[]> {
+  const pages: number[] = [];
+  for (const format of ['Letter', 'A4']) {
+    const paper = (await page.pdf({ format })).toString('latin1');
+    pages.push(paper.match(/\/Type\s*\/Page\b/g)?.length ?? 0);
+  }
+  return pages;
 }
 
 async function go(page: Page, to: string): Promise<void> {
@@ -65,6 +70,7 @@ test(
     await expect(page.getByRole('complementary')).toContainText(
       /Join: scan this, or go to.*and type/s
     );
+    await expectReadable(page, 'joining');
     await goToQuestion(page);
     for (const phone of phones) await expect(options(phone).first()).toBeEnabled();
 
@@ -94,6 +100,7 @@ test(
     await expect(options(late).first()).toBeDisabled();
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share')).toHaveText(['10 %', '80 %', '10 %']);
+    await expectReadable(page, 'a vote revealed');
     await expect(phones[1].getByText('the jig came')).toBeVisible();
 
     await go(page, 'The same, elsewhere');
@@ -110,14 +117,19 @@ test(
     await expect(page.getByText('1 of 5 tried')).toBeVisible();
     await page.getByRole('button', { name: 'Close the round' }).click();
     await page.getByRole('button', { name: 'Reveal' }).click();
-    await page.getByRole('button', { name: 'Replay one try' }).click();
+    await expectReadable(page, 'tries revealed');
+    await page.getByRole('button', { name: 'Replay one try' }).press('Enter');
     const beside = page.getByRole('region', { name: 'Two runs side by side' });
     await expect(beside.getByRole('heading')).toHaveText(['A try of this room', 'The reference']);
+    await expectReadable(page, 'a try replayed');
+    await page.getByRole('button', { name: 'All tries' }).click();
+    await expect(beside).toHaveCount(0);
 
     await page.getByRole('button', { name: 'A phone as the rod' }).click();
     const rod = await page.getByRole('link', { name: 'The rod’s link' }).getAttribute('href');
     await sweepFrom(late, rod ?? '');
     const water = page.getByRole('region', { name: 'The water of the phone’s rod' });
+    await expectReadable(page, 'a phone as the rod');
     await expect(water.getByText('of 100')).toBeVisible({ timeout: 15_000 });
     const replay = await water.getByRole('button', { name: 'Replay' }).boundingBox();
     const bar = await page.locator('.bar.only-on-screen').boundingBox();
@@ -132,6 +144,8 @@ test(
     await expect(phones[1].getByText(/sits \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();
     await expect(page.getByRole('heading', { name: 'Drills to take along' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
+    await expectReadable(page, 'the end');
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
     await phones[1].getByRole('button', { name: 'I worked it out' }).click();
@@ -140,9 +154,52 @@ test(
 
     await page.getByRole('link', { name: 'Summary' }).click();
     await expect(page.getByText(/of 10 had it/)).toBeVisible();
+    expect(await pagesOf(page)).toEqual([1, 1]);
+    await page.getByRole('button', { name: 'Print a handout' }).click();
     await page.emulateMedia({ media: 'print' });
-    expect(await pagesOf(page)).toBe(1);
+    await expect(page.getByRole('heading', { name: 'One foot: with a real rod' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
+    expect(await pagesOf(page)).toEqual([1, 1]);
     for (const phone of [...phones, late]) await phone.context().close();
+  }
+);
+
+test(
+  'a hint leads on: after it all have it, and the clicker goes to the answer and the next round',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    test.setTimeout(90_000);
+    const code = await openClinic(page);
+    const phone = await phoneIn(browser, code);
+    await goToQuestion(page);
+    await options(phone).nth(0).click();
+    await expect(page.getByText('1 of 1 answered')).toBeVisible();
+    const press = () => page.keyboard.press('PageDown');
+    await press();
+    await expect(page.getByText('Advised: the hint')).toBeVisible();
+    await press();
+    await expect(page.getByText('A hint.')).toBeVisible();
+    // The same words on the phone.
+    const hint = await page.locator('.hint').innerText();
+    await expect(phone.locator('.hint')).toHaveText(hint);
+    await expectReadable(page, 'a hint');
+    await press();
+    await expect(page.getByText('vote 2')).toBeVisible();
+    // Hands are counted in any vote, and summed with the phones.
+    await options(phone).nth(1).click();
+    await page.getByText('Hands of people').click();
+    const hands = page.locator('.bar').getByRole('textbox').nth(1);
+    await hands.fill('3');
+    await hands.blur();
+    await expect(page.getByText('1 of 1 answered, 3 hands')).toBeVisible();
+    await press();
+    await expect(page.getByText('Advised: reveal it')).toBeVisible();
+    await press();
+    await expect(page.locator('.share').nth(1)).toContainText('100 %');
+    await expect(page.getByText('1 voted at first, 4 in this vote.')).toBeVisible();
+    await press();
+    await expect(page.getByText('The same, elsewhere')).toBeVisible();
+    await phone.context().close();
   }
 );
 

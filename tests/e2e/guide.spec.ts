@@ -112,7 +112,8 @@ test(
     await page.getByRole('spinbutton', { name: 'Minutes' }).pressSequentially('0');
     await expect(page.getByRole('button', { name: 'Print' })).toBeDisabled();
     await page.getByRole('spinbutton', { name: 'Minutes' }).fill('60');
-    await page.getByRole('combobox', { name: 'Depth' }).selectOption('20 ft');
+    await page.getByRole('spinbutton', { name: 'Depth' }).fill('20');
+    await page.getByRole('spinbutton', { name: 'Depth' }).blur();
     await expect(page.getByRole('heading', { name: 'Ina, 60 minutes' })).toBeVisible();
     await expect(page.getByText(/20\sft deep/)).toBeVisible();
     await expect(page.getByRole('button', { name: 'Print' })).toBeEnabled();
@@ -154,6 +155,41 @@ test(
     await expect(wim.getByText('Done. Your guide has it all.')).toBeVisible();
     await expect(wim.getByRole('button', { name: 'Exactly one foot' })).toBeDisabled();
     for (const client of [ina, bo, wim]) await client.context().close();
+  }
+);
+
+test(
+  'a party of three is planned on one sheet, by the clock, at any depth, and typed names stay here',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await openSpace(page);
+    await page.getByRole('link', { name: 'Save the key file' }).click();
+    await page.getByRole('link', { name: 'Plan a lesson' }).click();
+    const sent: string[] = [];
+    page.on('request', (request) => sent.push(`${request.url()} ${request.postData() ?? ''}`));
+    const more = page.getByRole('button', { name: 'One more in the boat' });
+    await more.click();
+    await expect(page.getByRole('combobox', { name: 'Client 2' })).toBeVisible();
+    await more.click();
+    await expect(page.getByRole('combobox', { name: 'Client 3' })).toBeVisible();
+    for (const [i, name] of ['Adalind', 'Bo', 'Wim'].entries())
+      await page.getByLabel('Their name').nth(i).fill(name);
+    await page.getByRole('spinbutton', { name: 'Depth' }).fill('33');
+    await page.getByRole('spinbutton', { name: 'Minutes' }).fill('240');
+    await page.getByLabel('Begins at').fill('06:30');
+    await page.getByLabel('Begins at').blur();
+    await expect(page.getByText(/6:30 am to 10:30 am.*33\sft deep/)).toBeVisible();
+    await page.reload();
+    await expect(
+      page.getByRole('heading', { name: 'Adalind, Bo and Wim, 240 minutes' })
+    ).toBeVisible();
+    await expect(page.getByRole('row', { name: /^Bo Nobody knows this hand yet/ })).toBeVisible();
+    expect(await faultsOf(page)).toEqual([]);
+    expect(sent.join()).not.toContain('Adalind');
+    for (const format of ['Letter', 'A4']) {
+      const sheet = (await page.pdf({ format })).toString('latin1');
+      expect(sheet.match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
+    }
   }
 );
 
@@ -200,7 +236,7 @@ test(
 );
 
 test(
-  'a doubt about gear is told where it is seen and heard',
+  'a doubt about gear is told where it is seen and heard; a favorite starts another, and what nobody began is changed',
   { tag: '@any-width' },
   async ({ page }) => {
     await openSpace(page);
@@ -214,6 +250,22 @@ test(
     await expect(page.getByRole('alert')).toContainText('“The reel takes the slack” is not known');
     await expect(page.getByRole('alert')).toBeInViewport({ ratio: 1 });
     await expect(page.getByRole('button', { name: 'all the same' })).toBeInViewport({ ratio: 1 });
+    await expect(page.getByRole('alert')).toContainText(/oz in 11\sft of water: whether it can/);
+    await page.getByRole('button', { name: 'Keep as a favorite' }).click();
+    await expect(page.getByText('Kept: “The reel takes the slack”.')).toBeVisible();
+    await page.getByRole('button', { name: 'Make the link all the same' }).click();
+    await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
+    await page.getByRole('link', { name: 'Change it' }).click();
+    await page.getByLabel('What it is called').fill('For Sunday');
+    await page.getByRole('button', { name: 'Save it' }).click();
+    await page.getByRole('button', { name: 'Save it all the same' }).click();
+    await expect(page.getByRole('heading', { level: 1, name: 'For Sunday' })).toBeVisible();
+    await page.getByRole('link', { name: 'Your space' }).click();
+    await page.getByRole('link', { name: 'Set homework' }).click();
+    await page.getByRole('button', { name: 'Start from it' }).click();
+    await expect(page.getByRole('checkbox', { name: /^The reel takes the slack/ })).toBeChecked();
+    await expect(page.getByText(/^About \d+ minutes in all\.$/)).toBeVisible();
+    expect(await faultsOf(page)).toEqual([]);
   }
 );
 

@@ -7,6 +7,7 @@ import {
   assignmentOf,
   createAssignment,
   extend,
+  replaceTask,
   setClosed,
   type Homework
 } from '../../src/lib/server/assignments';
@@ -218,6 +219,17 @@ test('a last day that has passed everywhere is refused, when it is set and when 
   );
   // In Hawaii it is still the day before.
   await extend(store.db, guide, homework.id, '2031-04-30', NOW);
+});
+
+test('homework is changed under its link until somebody comes in', async () => {
+  const change = (title: string) =>
+    replaceTask(store.db, guide, homework.id, { ...sampleTask, title }, NOW);
+  await change('Before Sunday');
+  const now = await assignmentOf(store.db, guide, homework.id);
+  expect([now?.task.title, now?.share]).toEqual(['Before Sunday', homework.share]);
+  await enterAs('Ina');
+  await expect(change('Before Monday')).rejects.toMatchObject({ status: 409 });
+  expect((await assignmentOf(store.db, guide, homework.id))?.task.title).toBe('Before Sunday');
 });
 
 describe('answers to questions', () => {

@@ -42,7 +42,7 @@ const hands: Record<string, ClientHand> = {
 };
 const jig = jigFor(mild);
 const plan = (minutes: number, conditions = mild, hand: ClientHand | null = null) =>
-  planLesson({ conditions, jig, minutes, hand }, lessons);
+  planLesson({ conditions, jig, minutes, hands: [hand] }, lessons);
 const titles = (minutes: number, conditions = mild) =>
   plan(minutes, conditions).blocks.map(({ title }) => title);
 
@@ -55,10 +55,11 @@ describe('a lesson plan', () => {
       wind: fc.constantFrom('calm' as const, 'strong' as const),
       fish: fc.constantFrom('slow' as const, 'active' as const, 'unknown' as const)
     });
-    const hand = fc.constantFrom(null, ...Object.values(hands));
+    const one = fc.constantFrom(null, ...Object.values(hands));
+    const boat = fc.array(one, { minLength: 1, maxLength: 4 });
     fc.assert(
-      fc.property(conditions, fc.integer({ min: 30, max: 480 }), hand, (day, minutes, who) => {
-        const { blocks } = plan(minutes, day, who);
+      fc.property(conditions, fc.integer({ min: 30, max: 480 }), boat, (day, minutes, who) => {
+        const { blocks } = planLesson({ conditions: day, jig, minutes, hands: who }, lessons);
         expect(blocks.reduce((sum, block) => sum + block.minutes, 0)).toBe(minutes);
         expect(Math.min(...blocks.map((block) => block.minutes))).toBeGreaterThanOrEqual(4);
         expect(blocks[0].title).toBe('Safety talk');
@@ -100,6 +101,30 @@ describe('a lesson plan', () => {
     expect(handLesson(hands[who])).toBe(lesson);
     const { blocks } = plan(90, mild, hands[who]);
     expect(blocks[1].lesson).toBe(lesson);
+  });
+
+  test('for a party has a turn for each, each one’s figures and drill, and casts one at a time', () => {
+    const boat = [hands.long, null, hands.low];
+    const party = planLesson({ conditions: mild, jig, minutes: 240, hands: boat }, lessons);
+    expect(party.hands.map(({ lesson, figures }) => [lesson, figures?.average ?? null])).toEqual([
+      ['your-hands-ruler', level.value],
+      ['one-foot', null],
+      ['hops', level.value]
+    ]);
+    const dryLand = party.blocks[1];
+    expect(dryLand.title).toBe('Dry land: each hand');
+    expect(dryLand.steps.map((step) => step.split(':')[0])).toEqual([
+      'Your hand’s ruler',
+      'One foot',
+      'Hops'
+    ]);
+    const alone = plan(240).blocks[1];
+    expect(dryLand.minutes).toBeGreaterThan(alone.minutes);
+    expect(party.blocks[0].steps[0]).toMatch(/^One casts at a time/);
+    expect(plan(240).blocks[0].steps[0]).not.toMatch(/^One casts at a time/);
+    expect(party.blocks.flatMap(({ title, steps }) => [title, ...steps]).join()).not.toMatch(
+      /the client/i
+    );
   });
 
   test('asks for no homework that has just been done', () => {

@@ -136,6 +136,28 @@ export async function extend(db: Db, guide: Guide, id: string, due: string | nul
     .execute();
 }
 
+/** Asks for something else under the same link; refused once somebody came in: they were told what it was. */
+export async function replaceTask(
+  db: Db,
+  guide: Guide,
+  id: string,
+  task: Assignment,
+  now: string
+): Promise<void> {
+  refusePastDay(task.due, now);
+  const { numUpdatedRows } = await db
+    .updateTable('assignments')
+    .set({ task: JSON.stringify(task), keep_until: keptUntil(task.due, now) })
+    .where('space_id', '=', guide.space)
+    .where('id', '=', id)
+    .where(({ not, exists, selectFrom }) =>
+      not(exists(selectFrom('clients').select('id').where('assignment_id', '=', id)))
+    )
+    .executeTakeFirst();
+  if (numUpdatedRows > 0n) return;
+  throw new Refusal(409, 'Somebody has begun this homework. Set it again instead, changed.');
+}
+
 /** Refuses where there is no such homework of this guide's, readable or not. */
 export async function refuseNotOwn(db: Db, guide: Guide, id: string): Promise<void> {
   const row = await db

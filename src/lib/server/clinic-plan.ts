@@ -93,7 +93,7 @@ export function planFor(
   return [welcome, ...rounds, ...onceMore(parts), goodbye];
 }
 
-function roundsOf({ id, sections, challenges }: Lesson, random: () => number): Round[] {
+function roundsOf({ id, title, sections, challenges }: Lesson, random: () => number): Round[] {
   const section = sections.findIndex(({ kind }) => kind === 'predict');
   const drill = sections.find((one) => one.kind === 'field');
   const seed = drawCheckedSeed(random);
@@ -101,12 +101,20 @@ function roundsOf({ id, sections, challenges }: Lesson, random: () => number): R
     { kind: 'predict', lesson: id, section, minutes: MINUTES.predict },
     { kind: 'ask', lesson: id, item: PARALLELS[id].item, seed, minutes: MINUTES.ask },
     { kind: 'try', lesson: id, challenge: challenges[0].id, minutes: MINUTES.try },
-    ...(drill ? [drillOf(drill)] : [])
+    ...(drill ? [drillOf(title, drill)] : [])
   ];
 }
 
-function drillOf({ title, steps }: { title: string; steps: string[] }): Round {
-  return { kind: 'talk', title, says: steps, isDrill: true, minutes: MINUTES.field };
+/** Called by its lesson as well: several drills of one clinic are “With a real rod”. */
+function drillOf(lesson: string, { title, steps }: { title: string; steps: string[] }): Round {
+  const where = title.charAt(0).toLowerCase() + title.slice(1);
+  return {
+    kind: 'talk',
+    title: `${lesson}: ${where}`,
+    says: steps,
+    isDrill: true,
+    minutes: MINUTES.field
+  };
 }
 
 function onceMore(parts: readonly Round[][]): Round[] {

@@ -2,15 +2,15 @@ import { findChallenge, type Lesson } from '../course';
 import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
 import { planDayOf, fieldOf, requiredLesson, type BlockDraft } from './plan-day';
-import { handLesson, type ClientHand } from './plan-hand';
-import type { Conditions, JigChoice, LessonPlan, PlanBlock } from '../wire';
+import { handLesson, handWhy, type ClientHand } from './plan-hand';
+import type { Conditions, JigChoice, LessonPlan, PlanBlock, PlannedHand } from '../wire';
 
 export interface PlanWanted {
   conditions: Conditions;
   jig: JigChoice;
   minutes: number;
-  /** Null for somebody new. */
-  hand: ClientHand | null;
+  /** One of each in the boat; null for somebody new. */
+  hands: readonly (ClientHand | null)[];
 }
 
 const LEAST_MINUTES = 30;
@@ -19,13 +19,16 @@ const MOST_MINUTES = 480;
 /** Below this, falling in is dangerous within minutes, °C. Common practice. */
 const COLD_C = 15;
 
+/** Where several cast from one boat. Common practice, no source. */
+const ONE_AT_A_TIME = 'One casts at a time: look behind you, say “Casting”, then cast.';
+
 /**
- * A lesson for one client and one day. In the order of the day: safety, dry land, count, bottom,
+ * A lesson for one client, or a party in one boat, and one day. In the order of the day: safety, dry land, count, bottom,
  * retrieves, bites, snags, the client's own reasons, the log. When time is short the last in rank are
  * left out whole. Throws DataError for minutes that hold no lesson.
  */
 export function planLesson(
-  { conditions, jig, minutes, hand }: PlanWanted,
+  { conditions, jig, minutes, hands }: PlanWanted,
   lessons: readonly Lesson[]
 ): LessonPlan {
   if (!Number.isInteger(minutes) || minutes < LEAST_MINUTES || minutes > MOST_MINUTES) {
@@ -33,12 +36,17 @@ export function planLesson(
     throw new DataError('minutes', minutes, reason);
   }
   const safety = requiredLesson('safety', lessons);
-  const cautions = [...safety.cautions, ...talkOf(conditions, safety)];
-  const drafts = planDayOf(conditions, jig, hand, lessons).map((draft) =>
+  const cautions = [
+    ...(hands.length > 1 ? [ONE_AT_A_TIME] : []),
+    ...safety.cautions,
+    ...talkOf(conditions, safety)
+  ];
+  const drafts = planDayOf(conditions, jig, hands, lessons).map((draft) =>
     draft.lesson === safety.id ? { ...draft, steps: [...cautions, ...draft.steps] } : draft
   );
   return {
-    before: homeworkFor(hand, lessons),
+    hands: hands.map((hand) => plannedHand(hand, lessons)),
+    before: homeworkForAll(hands, lessons),
     blocks: timed(fitting(drafts, minutes), minutes),
     log: fieldOf(requiredLesson('a-morning', lessons)).log
   };
@@ -50,6 +58,27 @@ function talkOf({ temperature_C }: Conditions, safety: Lesson): string[] {
     temperature_C < COLD_C ? /hook|thunder|wires|jig|cold water/i : /hook|thunder|wires|jig/i;
   const cues = safety.sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
   return cues.filter(({ sign }) => said.test(sign)).map(({ sign, means }) => `${sign}: ${means}`);
+}
+
+function plannedHand(hand: ClientHand | null, lessons: readonly Lesson[]): PlannedHand {
+  const { id: lesson, title: drill } = requiredLesson(handLesson(hand), lessons);
+  const worst = hand?.worst;
+  const figures =
+    hand && worst
+      ? {
+          unit: worst.figure.unit,
+          average: worst.level.value,
+          spread: worst.level.sd,
+          contact: hand.contact
+        }
+      : null;
+  return { why: handWhy(hand), lesson, drill, figures };
+}
+
+/** What some of them have not done yet, each once. */
+function homeworkForAll(hands: PlanWanted['hands'], lessons: readonly Lesson[]) {
+  const all = hands.flatMap((hand) => homeworkFor(hand, lessons));
+  return all.filter(({ id }, i) => all.findIndex((one) => one.id === id) === i);
 }
 
 /** What may be asked before the day: the count, and the first not done yet of what the hand needs. */

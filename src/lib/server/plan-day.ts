@@ -32,13 +32,26 @@ const FOR_TWO: Words = {
   ]
 };
 
+const IN_PAIRS: Words = {
+  needs: ['The other end of the line in a neighbor’s hand, no hook'],
+  steps: [
+    'In pairs: one taps, pulls softly, or does nothing, in any order.',
+    'The other says what it is, then answers with the rod.',
+    'Twenty times, then change over. Count the misses and the false alarms.'
+  ]
+};
+
+/** What each further one in the boat takes, minutes: a turn at the tape, a cast watched, a reason heard. By hand. */
+const TURN = { dryLand: 3, count: 2, reasons: 2 };
+
 /** All that a day could hold, in its order. */
 export function planDayOf(
   conditions: Conditions,
   jig: JigChoice,
-  hand: ClientHand | null,
+  hands: readonly (ClientHand | null)[],
   lessons: readonly Lesson[]
 ): BlockDraft[] {
+  const others = hands.length - 1;
   const drill = (
     lesson: string,
     rest: Omit<BlockDraft, 'lesson' | 'needs' | 'steps'>,
@@ -56,23 +69,17 @@ export function planDayOf(
       grows: 0,
       rank: 0
     }),
-    drill(handLesson(hand), {
-      title: 'Dry land: the hand',
-      why: handWhy(hand),
-      least: 6,
-      grows: hand ? 2 : 1,
-      rank: 3
-    }),
+    dryLand(hands, lessons),
     drill('from-the-boat', {
       title: 'Cast and count down',
       why: countWhy(jig),
-      least: 6,
+      least: 6 + TURN.count * others,
       grows: 1,
       rank: 2
     }),
     drill('reading-bottoms', {
       title: 'Name the bottom, eyes shut',
-      why: `Expect ${conditions.ground}. Let the client say so first.`,
+      why: `Expect ${conditions.ground}. Let them say so first.`,
       least: 8,
       grows: 1,
       rank: 5
@@ -87,7 +94,7 @@ export function planDayOf(
         grows: 1,
         rank: isSnaggy ? 8 : 7
       },
-      FOR_TWO
+      others > 0 ? IN_PAIRS : FOR_TWO
     ),
     drill('snags', {
       title: 'A snag, on purpose',
@@ -99,21 +106,23 @@ export function planDayOf(
       rank: isSnaggy ? 4 : 8
     }),
     {
-      title: 'The client chooses, and says why',
+      title: others > 0 ? 'Each chooses, and says why' : 'The client chooses, and says why',
       why: 'If you can explain it, you’ll keep it.',
       needs: [],
       steps: [
-        'Weight, retrieve and pace for this place: the client names them, with a reason each.'
+        others > 0
+          ? 'Weight, retrieve and pace for this place: each names them, with a reason each.'
+          : 'Weight, retrieve and pace for this place: the client names them, with a reason each.'
       ],
       lesson: 'season-and-mood',
-      least: 4,
+      least: 4 + TURN.reasons * others,
       grows: 0,
       rank: 6
     },
     {
       title: 'Write the log',
       why: 'One strength, one fault, and when you’ll check again.',
-      needs: ['The lines at the end of this sheet'],
+      needs: [],
       steps: ['Together, before anything is packed.'],
       lesson: 'a-morning',
       least: 4,
@@ -121,6 +130,28 @@ export function planDayOf(
       rank: 1
     }
   ];
+}
+
+/** The drill that the hand needs; of a party each one's, as far as it goes without water: it is one sheet. */
+function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson[]): BlockDraft {
+  const [hand] = hands;
+  const needed = [...new Set(hands.map(handLesson))].map((id) => requiredLesson(id, lessons));
+  const fields = needed.map(fieldOf);
+  const isParty = hands.length > 1;
+  const onLand = needed.flatMap(({ title }, i) => {
+    const steps = fields[i].steps.filter((step) => !step.startsWith('On the water'));
+    return needed.length > 1 ? [`${title}: ${steps.slice(0, 2).join(' ')}`] : steps;
+  });
+  return {
+    title: isParty ? 'Dry land: each hand' : 'Dry land: the hand',
+    why: isParty ? 'One sweeps, the others measure. Then change over.' : handWhy(hand),
+    needs: [...new Set(fields.flatMap(({ needs }) => needs))],
+    steps: isParty ? onLand : fields[0].steps,
+    lesson: needed[0].id,
+    least: 6 + TURN.dryLand * (hands.length - 1),
+    grows: hands.some(Boolean) ? 2 : 1,
+    rank: 3
+  };
 }
 
 function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): BlockDraft {

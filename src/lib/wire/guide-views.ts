@@ -2,7 +2,7 @@
  * What a guide's pages show. Kit itself carries the data of a page, so these are types alone; what is
  * in them from outside has been parsed where it was read.
  */
-import type { Challenge } from '../scoring';
+import type { Challenge, FigureUnit } from '../scoring';
 import type { PlanMinutes } from './clinic';
 import type { RoomHand } from './clinic-views';
 import type {
@@ -185,7 +185,25 @@ export interface PlanBlock {
   lesson: string;
 }
 
+/** One who is taught: what the hand does, as far as it is known, and the drill on land that it needs first. */
+export interface PlannedHand {
+  why: string;
+  /** The lesson that the drill comes from: id and title. */
+  lesson: string;
+  drill: string;
+  /** At the task that it misses most, in the unit of the task's figure; null where it is not known. */
+  figures: {
+    unit: FigureUnit;
+    average: number;
+    spread: number;
+    /** Share of its moving time that the bait was on the bottom, 0–1. */
+    contact: number;
+  } | null;
+}
+
 export interface LessonPlan {
+  /** Each one in the boat, in the order asked. */
+  hands: PlannedHand[];
   /** Challenges worth setting as homework before the day. */
   before: { id: string; title: string }[];
   /** In order; the safety talk is the first, and says all that must be said. Minutes sum to those of the plan. */

@@ -131,7 +131,9 @@ export const homeworkOrder = {
   set: v.strictObject({ task: v.unknown() }),
   change: v.variant('change', [
     v.strictObject({ change: v.literal('close') }),
-    v.strictObject({ change: v.literal('extend'), due: v.nullable(day) })
+    v.strictObject({ change: v.literal('extend'), due: v.nullable(day) }),
+    /** Another assignment in its place, while nobody has begun it. */
+    v.strictObject({ change: v.literal('edit'), task: v.unknown() })
   ]),
   note: v.strictObject({ client: token, note: words(1000) })
 };

@@ -37,7 +37,8 @@ const held = {
   aid: null,
   isHelped: false,
   advice: null,
-  hasHint: true
+  hasHint: true,
+  replay: null
 };
 const mainOf = (view: Parameters<typeof stepsOf>[0]) =>
   stepsOf(view).flatMap(({ says, isMain }) => (isMain ? [says] : []));

@@ -25,7 +25,16 @@ describe('a clicker that only goes forward', () => {
       const advice =
         state.phase === 'open' ? null : adviceAfter(counts, 'right', state.given, hasHint);
       const { at, phase, isOver } = state;
-      const led = { at, of: plan.length, phase, isOver, shown: asked, advice, hasHint };
+      const led = {
+        at,
+        of: plan.length,
+        phase,
+        isOver,
+        shown: asked,
+        advice,
+        hasHint,
+        replay: null
+      };
       const steps = stepsOf({ ...led, isHelped: isHelped(state) });
       const key = { key: 'PageDown', repeat: false, ctrlKey: false };
       const step = stepOfKey({ ...key, altKey: false, metaKey: false, shiftKey: false }, steps);

@@ -1,11 +1,19 @@
 import { expect, test } from 'vitest';
 import {
   addressFor,
-  planRequestIn,
-  clientIn,
+  addressWith,
+  clientsIn,
   gearFor,
-  outfitInAddress
+  outfitInAddress,
+  planRequestIn
 } from '../../../src/lib/app/guide/asked';
+import {
+  boatNames,
+  calledInBoat,
+  keepBoatNames,
+  listedNames
+} from '../../../src/lib/app/guide/boat';
+import { clockTimes } from '../../../src/lib/app/guide/clock-times';
 import { jigFor } from '../../../src/lib/compute/jobs/jig';
 import { outfitGearOf } from '../../../src/lib/fit';
 import { anOutfit } from '../../practice/samples';
@@ -15,11 +23,67 @@ test('an address asks for a client, a day and minutes, and for somebody new by i
     new URLSearchParams('client=home-1.ina_2&depth=6.1&minutes=45&wind=strong')
   );
   expect(asked).toMatchObject({ depth: 6.1, minutes: 45, wind: 'strong', ground: 'gravel' });
-  expect(clientIn(asked)).toEqual({ homework: 'home-1', client: 'ina_2' });
-  expect(clientIn(planRequestIn(new URLSearchParams()))).toBeNull();
+  expect(clientsIn(asked)).toEqual([{ homework: 'home-1', client: 'ina_2' }]);
+  expect(clientsIn(planRequestIn(new URLSearchParams()))).toEqual([null]);
 });
 
-test.each(['minutes=20', 'depth=deep', 'ground=lava', 'client=ina', 'key=1', 'jig={"outfit":1}'])(
+test('an address asks for a party, one after the other, and for any depth', () => {
+  const asked = planRequestIn(
+    new URLSearchParams('client=a.b&client=&client=a.c&depth=9.9&start=06:30')
+  );
+  expect(asked).toMatchObject({ depth: 9.9, start: '06:30' });
+  expect(clientsIn(asked)).toEqual([
+    { homework: 'a', client: 'b' },
+    null,
+    { homework: 'a', client: 'c' }
+  ]);
+  expect(() =>
+    planRequestIn(new URLSearchParams('client=&client=&client=&client=&client='))
+  ).toThrow(/client.*4 at most/);
+});
+
+test('one more comes into the boat, and one is taken out, with nothing else changed', () => {
+  const formOf = () => {
+    const form = new FormData();
+    for (const [name, value] of [
+      ['client', 'a.b'],
+      ['client', ''],
+      ['depth', '9']
+    ])
+      form.append(name, value);
+    return form;
+  };
+  const asked = (address: string) => new URLSearchParams(address);
+  expect(asked(addressWith(formOf(), 'one more')).getAll('client')).toEqual(['a.b', '', '']);
+  expect(asked(addressWith(formOf(), { without: 0 })).getAll('client')).toEqual(['']);
+  expect(asked(addressWith(formOf(), { without: 0 })).get('depth')).toBe('9');
+  // With several a depth is the boat’s, whoever else comes.
+  expect(asked(addressFor(formOf(), 'client')).get('depth')).toBe('9');
+});
+
+test('names that were typed stay on the shelf, and stand where homework has none', () => {
+  const kept = new Map<string, string>();
+  const shelf = {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, text: string) => void kept.set(key, text),
+    removeItem: (key: string) => void kept.delete(key)
+  };
+  expect(boatNames(shelf)).toEqual([]);
+  keepBoatNames(shelf, ['', 'Bo']);
+  expect(boatNames(shelf)).toEqual(['', 'Bo']);
+  expect(calledInBoat(['Ina', null, null], boatNames(shelf))).toEqual(['Ina', 'Bo', 'Client 3']);
+  expect(calledInBoat([null], [])).toEqual(['Somebody new']);
+  expect(listedNames(['Ina', 'Bo', 'Wim'])).toBe('Ina, Bo and Wim');
+});
+
+test('each part says when it begins by the clock, over noon and midnight, and the last when it ends', () => {
+  const blocks = [{ minutes: 65 }, { minutes: 20 }];
+  expect(clockTimes('11:50', blocks, 'imperial')).toEqual(['11:50 am', '12:55 pm', '1:15 pm']);
+  expect(clockTimes('23:30', blocks, 'metric')).toEqual(['23:30', '00:35', '00:55']);
+  expect(clockTimes('00:05', [], 'imperial')).toEqual(['12:05 am']);
+});
+
+test.each(['minutes=20', 'depth=deep', 'ground=lava', 'client=ina', 'key=1', 'start=25:00', 'jig={"outfit":1}'])(
   'an address with %s is refused by its field',
   (address) => {
     expect(() => planRequestIn(new URLSearchParams(address))).toThrow(address.split('=')[0]);

@@ -19,7 +19,7 @@ import {
   firstDraft,
   titleFor
 } from '../../../src/lib/app/homework/draft';
-import { doubtsOf, doubtTexts } from '../../../src/lib/app/homework/doubts';
+import { doubtsOf, doubtTexts, gearName } from '../../../src/lib/app/homework/doubts';
 import { askedAbout, questionsLeft } from '../../../src/lib/app/homework/question-set';
 import {
   answerText,
@@ -30,6 +30,8 @@ import {
 import { seededRandom } from '../../../src/lib/model';
 import { drag } from '../../practice/drag';
 import { tied } from '../../tied';
+
+const named = () => 'The old rod';
 
 function draftOfOneFoot() {
   const draft = firstDraft(loadLessons(), OBJECTIVES, { from: 'Reedmere Guiding' });
@@ -55,6 +57,7 @@ describe('a draft of homework', () => {
     offer.objectives[0].isSet = true;
     Object.assign(draft, { title: 'Before Saturday', note: 'Slowly.', tries: 3, phase: 'seen' });
     const set = draftedAssignment(draft, '0a1b2c3d');
+    expect(parseAssignment(set).challenges[1].setup).toMatchObject({ water: { depth_m: 6 } });
     const again = draftFrom(set, loadLessons(), OBJECTIVES, '');
     expect(draftedAssignment(again, '0a1b2c3d')).toEqual(set);
   });
@@ -120,12 +123,12 @@ describe('a draft of homework', () => {
     const { draft, offer } = draftOfOneFoot();
     const [own] = offer.choices;
     own.isSet = true;
-    expect(await doubtsOf(draft)).toEqual([]);
+    expect(await doubtsOf(draft, named)).toEqual([]);
     const setup = parseSetup(own.challenge.setup);
     for (const slack_m of [3, 9]) {
       own.setup = { ...setup, start: { ...setup.start, slack_m } };
-      expect(await doubtsOf(draft), `${slack_m} m of slack`).toEqual([
-        { title: own.challenge.title, kind: 'impossible' }
+      expect(await doubtsOf(draft, named), `${slack_m} m of slack`).toEqual([
+        { title: own.challenge.title, gear: 'The old rod', kind: 'impossible' }
       ]);
     }
   });
@@ -144,7 +147,7 @@ describe('a challenge of several moves in another gear', () => {
       water: { ...setup.water, depth_m },
       start: { ...setup.start, slack_m }
     };
-    return doubtsOf(draft);
+    return doubtsOf(draft, named);
   }
 
   test('is doubted by nobody where the lesson’s own moves do it', async () => {
@@ -153,10 +156,33 @@ describe('a challenge of several moves in another gear', () => {
 
   test('is never called impossible, only not known', async () => {
     const doubts = await reelIn(3.35, 2);
-    expect(doubts).toEqual([{ title: 'The reel takes the slack', kind: 'unknown' }]);
+    expect(doubts).toEqual([
+      { title: 'The reel takes the slack', gear: 'The old rod', kind: 'unknown' }
+    ]);
     const [text, ...others] = doubtTexts(doubts);
-    expect(text).toMatch(/“The reel takes the slack” is not known/);
+    expect(text).toMatch(/^The old rod: whether it can do “The reel takes the slack” is not known/);
     expect(others).toEqual([]);
+  });
+});
+
+describe('doubts about gear', () => {
+  test('name each gear once, with all that it cannot do', () => {
+    const of = (title: string, gear: string) => ({ title, gear, kind: 'impossible' as const });
+    const said = doubtTexts([
+      of('One foot', 'Pike rod'),
+      of('Slack', 'Fly rod'),
+      of('Hops', 'Pike rod')
+    ]);
+    expect(said.map((text) => text.split('.')[0])).toEqual([
+      'Pike rod: no single move of the rod does “One foot”, “Hops”',
+      'Fly rod: no single move of the rod does “Slack”'
+    ]);
+  });
+
+  test('call gear that has no name by its weight and water', () => {
+    const { offer } = draftOfOneFoot();
+    const setup = parseSetup(offer.choices[0].challenge.setup);
+    expect(gearName(setup, [], 'imperial')).toMatch(/oz in 11\sft of water$/);
   });
 });
 

@@ -1,5 +1,6 @@
 export { readHomeLink } from './home/home-link';
 export { countsOf, homeRecord, newIn } from './home/take-home';
+export { default as Handout } from './Handout.svelte';
 export { default as HomeList } from './HomeList.svelte';
 export { default as BiasPlot } from './BiasPlot.svelte';
 export { default as BigScreen } from './lead/BigScreen.svelte';

@@ -3,10 +3,15 @@ import { parseData } from '$lib/scoring';
 import { FISH_MOODS, outfitGear, WINDS, type OutfitGear } from '$lib/wire';
 import * as v from 'valibot';
 
-/** Offered depths, m: what practice waters have, in steps that are whole feet. */
-export const DEPTHS_M = [5, 8, 11, 15, 20, 25, 30, 40].map((feet) => feet * FOOT_M);
+/** Where nobody says another: what the course's water has. */
+const DEPTH_M = 11 * FOOT_M;
+/** Deeper a jig cannot be followed by a count; shallower there is nothing to count, m. */
+export const DEPTH_RANGE_M = [0.5, 15] as const;
+/** As many as a guide's boat carries and one guide teaches. */
+export const MOST_IN_BOAT = 4;
 /** Offered temperatures, °C. */
 export const TEMPERATURES_C = [4, 7, 10, 13, 16, 19, 22, 25, 28];
+
 const within = (least: number, most: number) =>
   v.pipe(v.string(), v.transform(Number), v.number(), v.minValue(least), v.maxValue(most));
 
@@ -17,9 +22,11 @@ const client = v.pipe(v.string(), v.regex(/^([\w-]{1,64}\.[\w-]{1,64})?$/, 'must
 const gearText = v.pipe(v.string(), v.maxLength(2000), v.parseJson(), outfitGear);
 
 const schema = v.strictObject({
-  client: v.optional(client, ''),
+  client: v.pipe(v.array(client), v.maxLength(MOST_IN_BOAT, `takes ${MOST_IN_BOAT} at most`)),
+  /** When it begins, by the clock. */
+  start: v.optional(v.pipe(v.string(), v.regex(/^([01]\d|2[0-3]):[0-5]\d$/)), '07:00'),
   temperature: v.optional(within(0, 40), '16'),
-  depth: v.optional(within(0.5, 15)),
+  depth: v.optional(within(...DEPTH_RANGE_M)),
   /** A weight, an outfit, or empty for the lightest that is down in time. */
   jig: v.optional(v.union([v.literal(''), within(0.003, 0.1), gearText])),
   ground: v.optional(v.picklist(GROUND_KINDS), 'gravel'),
@@ -33,13 +40,19 @@ export type PlanRequest = v.InferOutput<typeof schema>;
 
 /** What the address of a plan asks for. Throws DataError with the field and value of the first fault. */
 export function planRequestIn(params: URLSearchParams): PlanRequest {
-  return parseData(schema, Object.fromEntries(params));
+  const clients = params.getAll('client');
+  const client = clients.length > 0 ? clients : [''];
+  return parseData(schema, { ...Object.fromEntries(params), client });
 }
 
-/** The client that is asked for, or null for somebody new. */
-export function clientIn({ client }: PlanRequest): { homework: string; client: string } | null {
-  const [homework, id] = client.split('.');
-  return id ? { homework, client: id } : null;
+/** Each who is asked for: a client, or null for somebody new. */
+export function clientsIn({
+  client
+}: PlanRequest): ({ homework: string; client: string } | null)[] {
+  return client.map((one) => {
+    const [homework, id] = one.split('.');
+    return id ? { homework, client: id } : null;
+  });
 }
 
 /** Depth and weight of one challenge of homework. */
@@ -61,7 +74,7 @@ export function gearFor(
   { depth, jig }: Pick<PlanRequest, 'depth' | 'jig'>,
   own: OwnGear | null
 ): PlannedGear {
-  const depth_m = depth ?? own?.depth_m ?? DEPTHS_M[2];
+  const depth_m = depth ?? own?.depth_m ?? DEPTH_M;
   if (typeof jig === 'object') return { depth_m, jig_kg: jig.bait.mass_kg, outfit: jig };
   return {
     depth_m,
@@ -76,10 +89,20 @@ export function outfitInAddress({ spread, ...gear }: OutfitGear): string {
   return JSON.stringify(gear);
 }
 
-/** The address of the plan that a form asks for. Another client brings their own depth and weight. */
+/** The address of the plan that a form asks for. Another client, alone, brings their own depth and weight. */
 export function addressFor(form: FormData, changed: string): string {
   const asked = new URLSearchParams();
-  for (const [name, value] of form) asked.set(name, String(value));
-  if (changed === 'client') for (const name of ['depth', 'jig']) asked.delete(name);
+  for (const [name, value] of form) asked.append(name, String(value));
+  const isAlone = asked.getAll('client').length < 2;
+  if (changed === 'client' && isAlone) for (const name of ['depth', 'jig']) asked.delete(name);
   return `?${asked}`;
+}
+
+/** The same with one more in the boat, somebody new; or without the one at this place. */
+export function addressWith(form: FormData, change: 'one more' | { without: number }): string {
+  const clients = form.getAll('client').map(String);
+  form.delete('client');
+  const kept = change === 'one more' ? [...clients, ''] : clients.toSpliced(change.without, 1);
+  for (const one of kept) form.append('client', one);
+  return addressFor(form, '');
 }

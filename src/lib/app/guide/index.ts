@@ -1,7 +1,7 @@
 export { default as SpacePage } from './SpacePage.svelte';
 export { default as SetHomework } from './SetHomework.svelte';
 export { default as ClientPage } from './ClientPage.svelte';
-export { type PlanRequest, type OwnGear, planRequestIn, clientIn, gearFor } from './asked';
+export { type PlanRequest, type OwnGear, planRequestIn, clientsIn, gearFor } from './asked';
 export { clientReport, clientRuler } from './client-report';
 export { default as ClientList } from './ClientList.svelte';
 export { briefly, inOrder, isAllDone, pageOf } from './clients';
@@ -20,3 +20,4 @@ export { default as ShareHomework } from './ShareHomework.svelte';
 export { default as SpaceSettings } from './SpaceSettings.svelte';
 export { dropUnsaved, keepUnsaved, unsavedKeys, type GuideKey } from './unsaved-keys';
 export { asks } from './what-goes';
+export { boatNames, calledInBoat, keepBoatNames } from './boat';

@@ -1,12 +1,17 @@
 import { compute } from '$lib/compute/browser';
-import { ScenarioError } from '$lib/model';
+import { ScenarioError, type Setup } from '$lib/model';
 import { travelOf } from '$lib/practice';
-import type { Challenge } from '$lib/scoring';
+import type { Challenge, Units } from '$lib/scoring';
+import { outfitIn } from '$lib/app/gear';
+import type { Outfit } from '$lib/wire';
+import { gearText } from './asked-text';
 import { chosenIn, type HomeworkDraft } from './draft';
 
 /** A challenge that the gear chosen for it may spoil: none can do it, or nobody knows. */
 export interface Doubt {
   title: string;
+  /** What that gear is called. */
+  gear: string;
   kind: 'impossible' | 'unknown';
 }
 
@@ -19,15 +24,16 @@ type CanBeDone = (challenge: Challenge) => Promise<'yes' | 'no' | 'unknown'>;
  */
 export async function doubtsOf(
   draft: HomeworkDraft,
+  nameOf: (setup: Setup) => string,
   canBeDone: CanBeDone = (challenge) => compute.ask('canBeDone', challenge)
 ): Promise<Doubt[]> {
   const own = chosenIn(draft)
     .flatMap(({ challenge, setup }) => (setup ? [{ ...challenge, setup }] : []))
     .filter((one) => travelOf(one));
   const kinds = await Promise.all(own.map((one) => doubtOf(one, canBeDone)));
-  return own.flatMap(({ title }, i) => {
+  return own.flatMap(({ title, setup }, i) => {
     const kind = kinds[i];
-    return kind ? [{ title, kind }] : [];
+    return kind ? [{ title, gear: nameOf(setup), kind }] : [];
   });
 }
 
@@ -43,21 +49,26 @@ async function doubtOf(challenge: Challenge, canBeDone: CanBeDone): Promise<Doub
   }
 }
 
-/** A sentence for each kind of doubt. */
+/** Gear by its owner's name for it, else by weight and water. */
+export function gearName(setup: Setup, outfits: readonly Outfit[], units: Units): string {
+  return outfitIn(setup, outfits)?.name ?? gearText({ setup }, units);
+}
+
+const SENTENCES: Record<Doubt['kind'], (gear: string, titles: string) => string> = {
+  impossible: (gear, titles) =>
+    `${gear}: no single move of the rod does ${titles}. Change that gear, or leave it as a riddle.`,
+  unknown: (gear, titles) =>
+    `${gear}: whether it can do ${titles} is not known. The lesson’s own moves don’t do it there. Try it first, or change that gear.`
+};
+
+/** A sentence for each gear, and each kind of doubt about it. */
 export function doubtTexts(doubts: readonly Doubt[]): string[] {
-  const titles = (kind: Doubt['kind']) =>
-    doubts.filter((one) => one.kind === kind).map(({ title }) => `“${title}”`);
-  const [impossible, unknown] = [titles('impossible'), titles('unknown')];
-  return [
-    ...(impossible.length > 0
-      ? [
-          `With your gear no single move of the rod does ${impossible.join(', ')}: change the gear, or leave it as a riddle.`
-        ]
-      : []),
-    ...(unknown.length > 0
-      ? [
-          `Whether your gear can do ${unknown.join(', ')} is not known: the lesson’s own moves do not do it there. Try it first, or change the gear.`
-        ]
-      : [])
-  ];
+  const about = ({ kind, gear }: Doubt) => `${kind} ${gear}`;
+  const firsts = doubts.filter(
+    (one, i) => doubts.findIndex((other) => about(other) === about(one)) === i
+  );
+  return firsts.map((first) => {
+    const alike = doubts.filter((one) => about(one) === about(first));
+    return SENTENCES[first.kind](first.gear, alike.map(({ title }) => `“${title}”`).join(', '));
+  });
 }

@@ -103,8 +103,8 @@ export function draftFrom(
     choices: offer.choices.map((choice) => {
       const { id } = choice.challenge;
       const set = challenges.find((one) => isInAnyGear(one.id, id));
-      const isOwn = set !== undefined && set.id !== id;
-      return { ...choice, isSet: set !== undefined, setup: isOwn ? parseSetup(set.setup) : null };
+      if (!set || set.id === id) return { ...choice, isSet: set !== undefined };
+      return { ...choice, isSet: true, setup: parseSetup(set.setup), spread: set.spread };
     }),
     objectives: offer.objectives.map((one) => ({ ...one, isSet: about.includes(one.id) }))
   }));
@@ -169,7 +169,7 @@ export function draftedAssignment(draft: HomeworkDraft, suffix: string): Assignm
     challenges: chosenIn(draft).map(({ challenge, setup, spread }) => {
       if (!setup) return challenge;
       const id = ownGearId(challenge.id, suffix);
-      return { ...challenge, id, setup, ...(spread && { spread }) };
+      return { ...challenge, id, setup: sharedSetup(setup), ...(spread && { spread }) };
     }),
     objectives: idsOf(objectives),
     questions: inRange(questions, MOST.questions),
@@ -178,6 +178,13 @@ export function draftedAssignment(draft: HomeworkDraft, suffix: string): Assignm
     due: due === '' ? null : due,
     ...(lawn.isSet && { lawn: { meant_m: lawn.meant_m } })
   };
+}
+
+/** As it crosses a boundary: how finely the model runs is not the guide’s to say. */
+function sharedSetup(setup: Setup): Challenge['setup'] {
+  const shared: Challenge['setup'] = { ...setup };
+  delete shared.numerics;
+  return shared;
 }
 
 function idsOf(all: readonly { id: string; isSet: boolean }[]): string[] {

@@ -10,8 +10,17 @@ export const load: PageServerLoad = async (event) => {
   const guide = await guideOfPage(event);
   const { searchParams } = event.url;
   const challenge = searchParams.get('challenge') ?? '';
-  const again = searchParams.get('again');
-  const before = again ? await assignmentOf(await database(), guide, again) : undefined;
-  const due = daysAfter(timeNow(), DAYS).slice(0, 10);
-  return { name: guide.name, challenge, before: before?.task ?? null, due };
+  const edited = searchParams.get('edit');
+  const asked = edited ?? searchParams.get('again');
+  const before = asked ? await assignmentOf(await database(), guide, asked) : undefined;
+  const week = daysAfter(timeNow(), DAYS).slice(0, 10);
+  const due = before && edited ? (before.task.due ?? '') : week;
+  return {
+    name: guide.name,
+    challenge,
+    before: before?.task ?? null,
+    /** The homework that is changed, rather than set anew. */
+    edited: before && edited ? before.id : null,
+    due
+  };
 };

@@ -11,7 +11,7 @@ import { clientProgressOf } from '$lib/server/progress';
 import type { Guide } from '$lib/server/spaces';
 import type { Db } from '$lib/server/store';
 import { error } from '@sveltejs/kit';
-import { planRequestIn, clientIn, gearFor, type PlanRequest, type OwnGear } from '$lib/app/guide';
+import { planRequestIn, clientsIn, gearFor, type OwnGear } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
 import type { ChallengeProgress } from '$lib/wire';
 
@@ -27,18 +27,22 @@ export const load: PageServerLoad = async (event) => {
   });
   try {
     const asked = planRequestIn(event.url.searchParams);
-    const { nickname, hand, own } = await clientOf(db, guide, asked);
-    const gear = gearFor(asked, own);
+    const people = await Promise.all(clientsIn(asked).map((one) => clientOf(db, guide, one)));
+    const gear = gearFor(asked, people.find(({ own }) => own)?.own ?? null);
     const { temperature, ground, wind, fish, minutes } = asked;
     const conditions = { temperature_C: temperature, ground, wind, fish, ...gear };
     const jig = await serverCompute('jig', conditions, {
       space: guide.space,
       address: addressOf(event)
     });
-    const plan = planLesson({ conditions, jig, minutes, hand }, lessons);
+    const plan = planLesson(
+      { conditions, jig, minutes, hands: people.map(({ hand }) => hand) },
+      lessons
+    );
     const day = asked.day ?? timeNow().slice(0, 10);
     const wanted_s = MOST_COUNT_S;
-    return { groups: await Promise.all(groups), asked, gear, day, wanted_s, nickname, jig, plan };
+    const known = people.map(({ nickname }) => nickname);
+    return { groups: await Promise.all(groups), asked, gear, day, wanted_s, known, jig, plan };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);
@@ -51,8 +55,11 @@ interface Known {
   own: OwnGear | null;
 }
 
-async function clientOf(db: Db, guide: Guide, asked: PlanRequest): Promise<Known> {
-  const wanted = clientIn(asked);
+async function clientOf(
+  db: Db,
+  guide: Guide,
+  wanted: ReturnType<typeof clientsIn>[number]
+): Promise<Known> {
   if (!wanted) return { nickname: null, hand: null, own: null };
   const assignment = await assignmentOf(db, guide, wanted.homework);
   const [found] = assignment ? await clientProgressOf(db, assignment, [wanted.client]) : [];

@@ -1,4 +1,4 @@
-import type { ClinicAction, ScreenView } from '$lib/wire';
+import type { ClinicAction, RoomTry, ScreenView } from '$lib/wire';
 
 /** Something that the instructor can do now. */
 export interface Step {
@@ -10,7 +10,7 @@ export interface Step {
 
 type Led = Pick<
   ScreenView,
-  'at' | 'of' | 'phase' | 'isOver' | 'shown' | 'isHelped' | 'advice' | 'hasHint'
+  'at' | 'of' | 'phase' | 'isOver' | 'shown' | 'isHelped' | 'advice' | 'hasHint' | 'replay'
 >;
 
 /** Before anything is asked the way in is what the screen is for, until the door is closed. */
@@ -21,6 +21,42 @@ export function isJoining({
   isOver
 }: Pick<ScreenView, 'at' | 'shown' | 'isDoorClosed' | 'isOver'>): boolean {
   return at === 0 && shown.kind === 'talk' && !isDoorClosed && !isOver;
+}
+
+/** A plot under more lines than these, or of more rounds, would stand under the bar. */
+const MOST_LINES = 3;
+const MOST_ROUNDS = 2;
+
+/** The rounds whose hand the room sees now: the last ones in a pause, and the same task after a try. */
+export function roundsBeside({
+  shown,
+  rounds,
+  tries,
+  replay
+}: Pick<ScreenView, 'shown' | 'rounds' | 'tries' | 'replay'>): ScreenView['rounds'] {
+  if (shown.kind === 'talk')
+    return shown.says.length <= MOST_LINES ? rounds.slice(-MOST_ROUNDS) : [];
+  if (shown.kind !== 'try' || tries === null || replay !== null) return [];
+  const alike = rounds.filter(({ title }) => title === shown.challenge.title);
+  return alike.length > 1 ? alike.slice(-MOST_ROUNDS) : [];
+}
+
+/** Tries worth a look, by what they reached of the task: the least, the middle and the most. */
+export function triesToShow(tries: readonly RoomTry[] | null): { says: string; id: string }[] {
+  const reached = (tries ?? []).flatMap(({ id, figure }) =>
+    figure === null ? [] : [{ id, figure }]
+  );
+  const sorted = reached.sort((a, b) => a.figure - b.figure);
+  const middle = sorted[Math.floor((sorted.length - 1) / 2)];
+  const all = [
+    { says: 'The least', of: sorted[0] },
+    { says: 'The middle one', of: middle },
+    { says: 'The most', of: sorted.at(-1) }
+  ];
+  return all.flatMap(({ says, of }, i) => {
+    const isFirst = all.findIndex((one) => one.of === of) === i;
+    return of && isFirst ? [{ says, id: of.id }] : [];
+  });
 }
 
 /** The rod in the water has a “Back” of its own. */
@@ -60,7 +96,7 @@ export function takesKeys(target: EventTarget | null): boolean {
   );
 }
 
-function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction][] {
+function sayable({ at, of, phase, shown, hasHint, replay }: Led): [string, ClinicAction][] {
   const isAsked = shown.kind === 'predict' || shown.kind === 'ask';
   const isHeld = phase === 'held';
   const isDone = shown.kind === 'talk' || phase === 'revealed';
@@ -73,6 +109,7 @@ function sayable({ at, of, phase, shown, hasHint }: Led): [string, ClinicAction]
     [shown.kind !== 'talk' && isHeld, 'Reveal', { do: 'reveal' }],
     [isAsked && phase !== 'open', 'Vote again', { do: 'again' }],
     [shown.kind === 'try' && phase !== 'open', 'Room tries again', { do: 'again' }],
+    [replay !== null, 'All tries', { do: 'show', id: null }],
     [at < of - 1, isDone ? 'Next' : 'Skip', { do: 'go', to: at + 1 }],
     [at === of - 1, 'End', { do: 'end' }]
   ];

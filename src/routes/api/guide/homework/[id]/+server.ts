@@ -1,4 +1,5 @@
-import { extend, refuseNotOwn, setClosed } from '$lib/server/assignments';
+import { parseAssignment } from '$lib/practice';
+import { extend, refuseNotOwn, replaceTask, setClosed } from '$lib/server/assignments';
 import { answering, bodyOf, database, deleting, guideFrom, timeNow } from '$lib/server/http';
 import { deleteAssignments } from '$lib/server/retention';
 import type { RequestHandler } from './$types';
@@ -6,7 +7,7 @@ import { homeworkOrder } from '$lib/wire';
 
 export const prerender = false;
 
-/** Closes or extends homework. */
+/** Closes, extends or edits homework. */
 export const PATCH: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
@@ -15,7 +16,8 @@ export const PATCH: RequestHandler = (event) =>
     const { id } = event.params;
     await refuseNotOwn(db, guide, id);
     if (asked.change === 'close') await setClosed(db, guide, id, timeNow());
-    else await extend(db, guide, id, asked.due, timeNow());
+    else if (asked.change === 'extend') await extend(db, guide, id, asked.due, timeNow());
+    else await replaceTask(db, guide, id, parseAssignment(asked.task, 'task'), timeNow());
   });
 
 /** Deletes homework with all its clients. */
