@@ -83,12 +83,17 @@ test('each part says when it begins by the clock, over noon and midnight, and th
   expect(clockTimes('00:05', [], 'imperial')).toEqual(['12:05 am']);
 });
 
-test.each(['minutes=20', 'depth=deep', 'ground=lava', 'client=ina', 'key=1', 'start=25:00', 'jig={"outfit":1}'])(
-  'an address with %s is refused by its field',
-  (address) => {
-    expect(() => planRequestIn(new URLSearchParams(address))).toThrow(address.split('=')[0]);
-  }
-);
+test.each([
+  'minutes=20',
+  'depth=deep',
+  'ground=lava',
+  'client=ina',
+  'key=1',
+  'start=25:00',
+  'jig={"outfit":1}'
+])('an address with %s is refused by its field', (address) => {
+  expect(() => planRequestIn(new URLSearchParams(address))).toThrow(address.split('=')[0]);
+});
 
 test('depth and weight are the client’s own until the guide says others', () => {
   const own = { depth_m: 7.6, mass_kg: 0.018 };
