@@ -254,13 +254,13 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       await doing({ do: 'go', to: atTry });
       const challenge = challengeOfRound(plan[atTry]);
       const input = evenHand(challenge, 8, 1);
+      const { marks } = gradeTry(challenge, input).grade;
       const made = { kind: 'try' as const, id: 'home-try-0123456', input, model: MODEL_VERSION };
-      const answer = { ...made, part: `${atTry}.1`, marks: gradeTry(challenge, input).grade.marks };
-      await take(await room(), phone, answer);
+      await take(await room(), phone, { ...made, part: `${atTry}.1`, marks });
 
       const home = await homeOf(club.store.db, link);
       expect(home.tries).toEqual([
-        { id: made.id, challenge: challenge.id, input, model: MODEL_VERSION, at: NOW }
+        { id: made.id, challenge: challenge.id, input, model: MODEL_VERSION, marks, at: NOW }
       ]);
       expect(home.predictions).toMatchObject([
         { lesson: 'one-foot', station: 'predict', option: wrong }
