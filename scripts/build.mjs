@@ -11,6 +11,8 @@ import { say, since } from './say.mjs';
 const sources = [
   'src',
   'static',
+  'docs/accessibility.md',
+  'docs/model-errors.md',
   'docs/model.md',
   'docs/trade-check.md',
   'scripts/build.mjs',

@@ -22,7 +22,7 @@ const isLesson = (address: string) => address.startsWith('/lessons/');
 const byNight = addresses.filter((address, i) => !isLesson(address) || !isLesson(addresses[i - 1]));
 
 test(
-  'every page is accessible at first sight, and no wider than a phone',
+  'every page is accessible at first sight, and no wider than a phone, also with text at twice its size',
   { tag: '@narrow' },
   async ({ page }) => {
     test.setTimeout(10_000 * addresses.length);
@@ -30,6 +30,9 @@ test(
       await open(page, address);
       expect(await faultsOf(page), address).toEqual([]);
       expect(await spillOf(page), address).toBeLessThanOrEqual(0);
+      // WCAG 2.2, 1.4.4: text at twice its size.
+      await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+      expect(await spillOf(page), `${address} at 200 %`).toBeLessThanOrEqual(0);
     }
   }
 );

@@ -1,3 +1,4 @@
+import access from '../../../../docs/accessibility.md?raw';
 import errors from '../../../../docs/model-errors.md?raw';
 import model from '../../../../docs/model.md?raw';
 import trade from '../../../../docs/trade-check.md?raw';
@@ -5,6 +6,9 @@ import { blocksOf, sectionOf, type Block } from './markdown';
 
 /** The model's own page, whole. */
 export const modelPage = (): Block[] => blocksOf(model);
+
+/** Who can use it, how that was checked, and what was not. */
+export const accessPage = (): Block[] => blocksOf(access);
 
 /** What is known to be wrong with the model. */
 export const knownFaults = (): Block[] => sectionOf(modelPage(), 'What is wrong with it');

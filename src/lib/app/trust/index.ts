@@ -1,4 +1,4 @@
 /** How far to trust what is computed here: values that others published, what guides say, known faults. */
 export { default as Checks } from './Checks.svelte';
-export { errorTables, knownFaults, modelPage, tradeTable } from './documents';
+export { accessPage, errorTables, knownFaults, modelPage, tradeTable } from './documents';
 export { default as Markdown } from './Markdown.svelte';
