@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { ensureInstalled } from './install.mjs';
+import { ensureUnpacked } from './install.mjs';
 import { withLock } from './lock.mjs';
 import { forgetOldBuilds } from './old-builds.mjs';
 import { root, runInstalled } from './run.mjs';
@@ -67,7 +67,15 @@ async function buildThread(/** @type {string} */ folder) {
  * @returns {Promise<string>} the build's folder, relative to the root
  */
 export async function ensureBuilt() {
-  await ensureInstalled();
+  // A build needs no store; whoever serves it does.
+  const { isCompiled } = await ensureUnpacked();
+  const folder = await builtFolder();
+  await isCompiled;
+  return folder;
+}
+
+/** @returns {Promise<string>} */
+function builtFolder() {
   return withLock('build', async () => {
     const folder = join(builds, sourceHash());
     if (isBuilt(folder)) return folder;

@@ -49,7 +49,14 @@ export async function ensureInstalled() {
  * compile of the store, a minute of one core, beside which other cores can do what needs no store.
  * @returns {Promise<{ isCompiled: Promise<void> }>}
  */
-export async function ensureUnpacked() {
+export function ensureUnpacked() {
+  return (unpacking ??= unpack());
+}
+
+/** @type {ReturnType<typeof unpack> | undefined} */
+let unpacking;
+
+async function unpack() {
   if (isInstalled()) return { isCompiled: Promise.resolve() };
   let unpacked = () => {};
   const isUnpacked = new Promise((resolve) => (unpacked = () => resolve(undefined)));
@@ -65,6 +72,8 @@ export async function ensureUnpacked() {
     writeFileSync(stampPath, wantedStamp());
     say(`Installed in ${since(from)}.`);
   });
+  // Told where it is waited for, which may be after it failed.
+  isCompiled.catch(() => {});
   await Promise.race([isUnpacked, isCompiled]);
   return { isCompiled };
 }

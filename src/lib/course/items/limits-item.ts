@@ -1,8 +1,8 @@
 import type { ShownRun } from '../lesson';
 import type { ItemDraft } from './generator';
 import type { Limit } from './item';
-import { figuresOf, MEASURES } from './figures';
-import { measured, shownScenarioOf } from './measure';
+import { MEASURES } from './figures';
+import { measured, nominalOf } from './measure';
 
 export interface Plan {
   id: string;
@@ -91,12 +91,10 @@ export function onlyWithin(
     return good >= 0 && isSure ? good : null;
   };
   // Most draws fail as they are said; the corners, eight times the runs, are for those that do not.
-  return within(nominalOf) === null ? null : within(allOf);
+  return within(saidOf) === null ? null : within(allOf);
 }
 
-function nominalOf(run: ShownRun, { measure }: Limit): number[] {
-  return [figuresOf(shownScenarioOf(run))[measure]];
-}
+const saidOf = (run: ShownRun, { measure }: Limit): number[] => [nominalOf(run, measure)];
 
 /** As it is said, and in every corner of what is unknown. */
 function allOf(run: ShownRun, { measure, unknowns }: Limit): number[] {

@@ -15,6 +15,11 @@ export interface RunMeasures {
   band: number;
 }
 
+/** As it is said, with nothing tried of what is unknown: one run. */
+export function nominalOf(run: ShownRun, name: MeasureName): number {
+  return figuresOf(shownScenarioOf(run))[name];
+}
+
 export function measured(run: ShownRun, name: MeasureName, unknowns: Unknowns): RunMeasures {
   const scenario = shownScenarioOf(run);
   const { nominal, corners, half } = bandOf(scenario, (one) => figuresOf(one)[name], unknowns);

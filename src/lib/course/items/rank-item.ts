@@ -1,8 +1,8 @@
 import { formatShare, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
-import { figuresOf, MEASURES, type MeasureName } from './figures';
+import { MEASURES, type MeasureName } from './figures';
 import type { ItemDraft } from './generator';
-import { isAbove, measured, shownScenarioOf, type RunMeasures } from './measure';
+import { isAbove, measured, nominalOf, type RunMeasures } from './measure';
 import { lengthToken, timeToken } from './draw';
 
 export interface Contender {
@@ -88,7 +88,7 @@ function rankedOf({ contenders, measure, unknowns = 'slack and drag' }: Wanted):
 function areApart(contenders: readonly Contender[], measure: MeasureName): boolean {
   // A jig that is not down yet has no time to be put in order.
   const values = contenders
-    .map(({ run }) => figuresOf(shownScenarioOf(run))[measure])
+    .map(({ run }) => nominalOf(run, measure))
     .sort((a, b) => b - a);
   const { least } = MEASURES[measure];
   return values.every((value, i) => Number.isFinite(value) && !(values[i - 1] - value <= least));

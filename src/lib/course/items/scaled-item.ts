@@ -2,7 +2,7 @@ import type { Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import type { MeasureName } from './figures';
 import type { ItemDraft } from './generator';
-import { measured } from './measure';
+import { measured, nominalOf } from './measure';
 
 /**
  * A count within a tenth of what is asked is that count, as a voice counts; one that is off by a fifth
@@ -65,12 +65,23 @@ export function onlyScaled(
     given
   }: Pick<Wanted, 'measure' | 'unknowns' | 'given'> & { known: number }
 ): number | null {
-  const base = measured(first, measure, unknowns);
-  const shares = runs.map((run) => {
+  const said = (run: ShownRun) => [nominalOf(run, measure)];
+  const ever = (run: ShownRun) => {
     const { nominal, corners } = measured(run, measure, unknowns);
-    const all = [nominal / base.nominal, ...corners.map((value, i) => value / base.corners[i])];
-    return all.map((ratio) => Math.abs((ratio * known) / given - 1));
-  });
+    return [nominal, ...corners];
+  };
+  const onlyBy = (valuesOf: typeof ever) => {
+    const base = valuesOf(first);
+    const ratios = runs.map((run) => valuesOf(run).map((value, i) => value / base[i]));
+    return onlyNear(ratios, given / known);
+  };
+  // What fails as it is said fails with the corners, too, which take up to ten times the runs.
+  return onlyBy(said) === null ? null : onlyBy(ever);
+}
+
+/** Which has all its ratios near the one that is asked for, the others having none near it; or null. */
+function onlyNear(ratios: readonly (readonly number[])[], asked: number): number | null {
+  const shares = ratios.map((all) => all.map((ratio) => Math.abs(ratio / asked - 1)));
   const right = shares.findIndex((all) => all.every((share) => share <= SAME));
   const isSure = shares.every((all, i) => i === right || all.every((share) => share >= OTHER));
   return right >= 0 && isSure ? right : null;

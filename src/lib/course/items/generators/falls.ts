@@ -2,7 +2,7 @@ import { GRAVITY_M_S2, type SetupInput } from '../../../model';
 import { drawFall, ft, oz, pick, saidLine, several, shuffled, TRAILERS } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
-import { measured } from '../measure';
+import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidOut, saidWeight } from '../said';
 import { chooseScaled } from '../scaled-item';
@@ -76,7 +76,7 @@ const countToDepth: Generator = {
     const there = Math.round(feet * pick(random, DEEPER));
     const run = (deep: number) =>
       falling({ ...setup, water: { ...setup.water, depth_m: ft(deep) } });
-    const count = (deep: number) => Math.round(measured(run(deep), 'fall_s', 'drag').nominal);
+    const count = (deep: number) => Math.round(nominalOf(run(deep), 'fall_s'));
     const known = count(feet);
     const now = count(there);
     const options = [
