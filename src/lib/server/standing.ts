@@ -1,6 +1,12 @@
 import { sql } from 'kysely';
 import { questionsAbout, SOURCES } from '../course/items';
-import { homeworkSubmission, type Assignment, type ClientStanding, type PartCount } from '../wire';
+import {
+  askedParts,
+  homeworkSubmission,
+  type Assignment,
+  type ClientStanding,
+  type PartCount
+} from '../wire';
 import type { Homework } from './assignments';
 import { clientsOf } from './clients';
 import type { Db } from './store';
@@ -55,19 +61,15 @@ export async function standingsOf(db: Db, { id, task }: Homework): Promise<Clien
 function countsOf(task: Assignment, sent: ReadonlyMap<string, Sent>): PartCount[] {
   const of = (part: string) => sent.get(part) ?? NOTHING;
   const once = (part: string) => ({ made: Math.min(1, of(part).made), good: null, of: 1 });
-  const about = (objective: string) =>
+  const about = (objective: string): Sent =>
     SOURCES.filter((one) => one.objective === objective)
       .map(({ item }) => of(item))
       .reduce((sum, { made, good }) => ({ made: sum.made + made, good: sum.good + good }), NOTHING);
-  return [
-    ...task.lessons.map(once),
-    ...task.challenges.map(({ id }) => ({ ...of(id), of: task.tries })),
-    ...task.objectives.map((objective) => ({
-      ...about(objective),
-      of: questionsAbout(objective, task.questions)
-    })),
-    ...(task.lawn ? [once('lawn')] : [])
-  ];
+  return askedParts(task).map(({ kind, id }) => {
+    if (kind === 'challenge') return { ...of(id), of: task.tries };
+    if (kind === 'lesson' || kind === 'lawn') return once(id);
+    return { ...about(id), of: questionsAbout(id, task.questions) };
+  });
 }
 
 /** What each client wrote last, by the client's id. */

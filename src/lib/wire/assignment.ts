@@ -114,3 +114,31 @@ export const storedAssignment = v.pipe(
   }),
   assignment
 );
+
+/** One thing that is asked: a lesson, a challenge, questions about an objective, or the lawn. */
+export interface AskedPart {
+  kind: 'lesson' | 'challenge' | 'questions' | 'lawn';
+  /** Of the lesson, the challenge or the objective; of the lawn there is one. */
+  id: string;
+}
+
+/** All that is asked, in the order in which phone, server and guide count and list it. */
+export function askedParts({
+  lessons,
+  challenges,
+  objectives,
+  lawn
+}: Pick<Assignment, 'lessons' | 'objectives' | 'lawn'> & {
+  challenges: readonly { id: string }[];
+}): AskedPart[] {
+  const of = (kind: AskedPart['kind'], ids: readonly string[]) => ids.map((id) => ({ kind, id }));
+  return [
+    ...of('lesson', lessons),
+    ...of(
+      'challenge',
+      challenges.map(({ id }) => id)
+    ),
+    ...of('questions', objectives),
+    ...of('lawn', lawn ? ['lawn'] : [])
+  ];
+}

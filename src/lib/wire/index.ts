@@ -1,12 +1,14 @@
 /** Everything that crosses a boundary: one schema each, and types that are derived from it. */
 export { REPORTS, report, storedAnswer, type Report, type StoredAnswer } from './answer';
 export {
+  askedParts,
   assignment,
   HOMEWORK_PHASES,
   LAWN_DRAGS,
   LAWN_MOST_M,
   MOST,
   storedAssignment,
+  type AskedPart,
   type Assignment,
   type HomeworkPhase
 } from './assignment';

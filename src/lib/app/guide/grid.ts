@@ -1,10 +1,10 @@
-import type { Assignment, ClientStanding, PartCount } from '$lib/wire';
+import { askedParts, type Assignment, type ClientStanding, type PartCount } from '$lib/wire';
 
 /** A homework of the grid. */
 export interface GridHomework {
   id: string;
   task: Pick<Assignment, 'title' | 'lessons' | 'objectives' | 'lawn'> & {
-    challenges: readonly { title: string }[];
+    challenges: readonly { id: string; title: string }[];
   };
   standings: readonly ClientStanding[];
 }
@@ -73,14 +73,19 @@ function keysOf(standings: readonly ClientStanding[]): Map<string, ClientStandin
   return keys;
 }
 
-/** In the order in which a standing counts them. */
-function titlesOf({ lessons, challenges, objectives, lawn }: GridHomework['task'], named: Named) {
-  return [
-    ...lessons.map((id) => `Lesson: ${named.lesson(id)}`),
-    ...challenges.map(({ title }) => title),
-    ...objectives.map((id) => `Questions: ${named.objective(id)}`),
-    ...(lawn ? ['Ten on the lawn'] : [])
-  ];
+function titlesOf(task: GridHomework['task'], named: Named): string[] {
+  return askedParts(task).map(({ kind, id }) => {
+    switch (kind) {
+      case 'lesson':
+        return `Lesson: ${named.lesson(id)}`;
+      case 'challenge':
+        return task.challenges.find((one) => one.id === id)?.title ?? id;
+      case 'questions':
+        return `Questions: ${named.objective(id)}`;
+      case 'lawn':
+        return 'Ten on the lawn';
+    }
+  });
 }
 
 /** "6 of 8, 4 good"; "done" or "to do" for what is only done or not. */

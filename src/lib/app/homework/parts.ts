@@ -1,14 +1,17 @@
 import { questionsAbout } from '$lib/course/items';
-import type { Assignment, HomeworkResult, LawnDrags } from '$lib/wire';
+import {
+  askedParts,
+  type AskedPart,
+  type Assignment,
+  type HomeworkResult,
+  type LawnDrags
+} from '$lib/wire';
 import type { MadeTry } from '$lib/app/ruler';
 import { askedAbout, type QuestionKey } from './question-set';
 import type { HomeworkEntry, TaskView } from './homework-store';
 
 /** One thing that is asked, and how far it is done. What was refused does not count. */
-export interface TaskPart {
-  kind: 'lesson' | 'challenge' | 'questions' | 'lawn';
-  /** Of the lesson, the challenge or the objective; of the lawn there is one. */
-  id: string;
+export interface TaskPart extends AskedPart {
   made: number;
   of: number;
 }
@@ -45,29 +48,30 @@ export function heldIn(
 
 /** All that is asked, in the order of the page. */
 export function partsOf(task: Assignment, held: readonly DoneHere[]): TaskPart[] {
-  const tries = held.filter((one) => one.kind === 'try');
-  const answers = held.filter((one) => one.kind === 'answer');
-  const finished = held.filter((one) => one.kind === 'finished');
-  return [
-    ...task.lessons.map((id): TaskPart => {
-      const { length: made } = finished.filter(({ lesson }) => lesson === id);
-      return { kind: 'lesson', id, made, of: 1 };
-    }),
-    ...task.challenges.map(({ id }): TaskPart => {
-      const { length: made } = tries.filter(({ challenge }) => challenge === id);
-      return { kind: 'challenge', id, made, of: task.tries };
-    }),
-    ...task.objectives.map((id): TaskPart => {
-      const { length: made } = askedAbout(id, answers);
-      return { kind: 'questions', id, made, of: questionsAbout(id, task.questions) };
-    }),
-    ...(task.lawn ? [lawnPart(held)] : [])
-  ];
+  return askedParts(task).map((part) => ({ ...part, ...countOf(part, task, held) }));
 }
 
-function lawnPart(held: readonly DoneHere[]): TaskPart {
-  const isMade = held.some(({ kind }) => kind === 'lawn');
-  return { kind: 'lawn', id: 'lawn', made: isMade ? 1 : 0, of: 1 };
+function countOf(
+  { kind, id }: AskedPart,
+  { tries, questions }: Assignment,
+  held: readonly DoneHere[]
+): Pick<TaskPart, 'made' | 'of'> {
+  const made = (isOfIt: (one: DoneHere) => boolean) => held.filter(isOfIt).length;
+  switch (kind) {
+    case 'lesson':
+      return { made: made((one) => one.kind === 'finished' && one.lesson === id), of: 1 };
+    case 'challenge':
+      return { made: made((one) => one.kind === 'try' && one.challenge === id), of: tries };
+    case 'questions': {
+      const answers = held.filter((one) => one.kind === 'answer');
+      return { made: askedAbout(id, answers).length, of: questionsAbout(id, questions) };
+    }
+    case 'lawn':
+      return {
+        made: held.some((one) => one.kind === 'lawn') ? 1 : 0,
+        of: 1
+      };
+  }
 }
 
 /** What to do after this part: the next that is not done, from the first again after the last. */
