@@ -30,7 +30,7 @@ export function claimFaults(lesson: Lesson): string[] {
 }
 
 /** Every run of the lesson by its name. */
-export function runsOf({ sections, challenges, proofs = [] }: Lesson): Map<string, ShownRun> {
+function runsOf({ sections, challenges, proofs = [] }: Lesson): Map<string, ShownRun> {
   const questions = sections.flatMap((section) =>
     section.kind === 'predict' ? [{ id: QUESTION, run: section.question.run }] : []
   );

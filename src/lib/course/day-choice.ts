@@ -85,7 +85,7 @@ export function dayOf(n: number): Day {
 }
 
 /** The retrieve in this water for about fifteen seconds. */
-export function dayRun({ degF, depth_m }: Day, retrieve: DayRetrieve): ShownRun {
+function dayRun({ degF, depth_m }: Day, retrieve: DayRetrieve): ShownRun {
   const slack_m = retrieve === 'shake' ? 1.2 : 0.03;
   const water = waterWith({
     depth_m,

@@ -9,7 +9,6 @@ export type {
   PredictSection,
   PredictQuestion,
   Section,
-  SectionKind,
   SeeSection,
   ShownRun,
   TrySection

@@ -23,7 +23,6 @@ export type TrySection = Parts<'try'>;
 export type FeelSection = Parts<'feel'>;
 export type FieldSection = Parts<'field'>;
 export type Section = PredictSection | SeeSection | TrySection | FeelSection | FieldSection;
-export type SectionKind = Section['kind'];
 
 export type Option = Parts<'predict'>['question']['options'][number];
 

@@ -1,14 +1,14 @@
 /** From a clip to lengths, heights and speeds, each with its error. See docs/film.md. */
 export type { FrameSize, LumaFrame, Pixel } from './frame';
-export { frameTimes, type FrameTimes } from './frame-times';
+export { frameTimes } from './frame-times';
 export type { PlanePoint } from './homography';
-export { motionOf, type AnglerSide, type FilmedMove, type MotionRow, type RowFlag } from './motion';
+export { motionOf, type AnglerSide, type FilmedMove, type MotionRow } from './motion';
 export { outcomeOf, type FilmedOutcome } from './outcome';
-export { scaleFaultOf, scaleOf, type Scale, type ScaleFault, type ScaleMarks } from './scale';
-export { HAND_SD_PX, SpotTracker, type Sighting, type SightingState } from './tracker';
-export { lensShare, wayErrors, type FilmedHow, type WaySd } from './way-error';
+export { scaleFaultOf, scaleOf, type ScaleFault, type ScaleMarks } from './scale';
+export { HAND_SD_PX, SpotTracker, type Sighting } from './tracker';
+export { lensShare, wayErrors } from './way-error';
 export { filtered, filterWidth_s, type RodRecording } from './rod/filtered';
-export { liftAngles, pairAngle, pairAngleFrom, type TapePair } from './rod/lift-angles';
+export { liftAngles, pairAngleFrom, type TapePair } from './rod/lift-angles';
 export { OneEuro } from './rod/one-euro';
 export { StillTaker } from './rod/still-taker';
 export { sweepAngles, type RodView, type SweepPose, type ViewFault } from './rod/sweep-angles';

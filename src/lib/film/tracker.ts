@@ -18,9 +18,9 @@ export interface Sighting {
   readonly sd_px: number;
 }
 
-export const SPOT_RADIUS_PX = 15;
+const SPOT_RADIUS_PX = 15;
 /** How far from where it is expected a spot is looked for. Farther costs time by its square. */
-export const REACH_PX = 32;
+const REACH_PX = 32;
 /** While the first patch is this like, the place is its place: nothing can drift. */
 const ANCHORED_SCORE = 0.75;
 /** Less like than this it is lost: chance likeness in murk and noise stays below. */

@@ -5,7 +5,7 @@ import { ScenarioError, type Setup } from './scenario';
  * Most node-steps of one run: seconds × pieces × steps a second. A core does some three million a second,
  * so this is five seconds. A higher bound lets one scenario hold up all others.
  */
-export const MOST_NODE_STEPS = 15e6;
+const MOST_NODE_STEPS = 15e6;
 /** Steps a second where the step follows the motion: between 100 and 800 by what the bait does. */
 const USUAL_STEPS_A_SECOND = 200;
 /** So many stones cost as much again as the line. */

@@ -9,5 +9,5 @@ export type { Side } from './comparison';
 export { stretched } from './pace';
 export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
-export { FIRST_GEAR, gearOf, setupOf, type Gear } from './gear';
+export { FIRST_GEAR, setupOf } from './gear';
 export { CameraFault, closeCamera, openCamera } from './camera/open-camera';

@@ -13,7 +13,7 @@ export const PREPARED: Readonly<Record<PlanMinutes, readonly string[]>> = {
 /** By hand: a vote, the talk, a second vote and the run; one vote more; ten tries; a drill told. */
 const MINUTES = { predict: 6, ask: 3, try: 7, field: 2, again: 5, pause: 5, ends: 2 };
 /** How long one lesson takes a room. */
-export const PART_MINUTES = MINUTES.predict + MINUTES.ask + MINUTES.try + MINUTES.field;
+const PART_MINUTES = MINUTES.predict + MINUTES.ask + MINUTES.try + MINUTES.field;
 
 const welcome: Round = {
   kind: 'talk',
@@ -45,7 +45,7 @@ const goodbye: Round = {
 };
 
 /** What a plan of so many minutes spends on all but its lessons. */
-export function frameMinutes(minutes: PlanMinutes): number {
+function frameMinutes(minutes: PlanMinutes): number {
   const pauses = minutes > PLAN_MINUTES[0] ? MINUTES.pause : 0;
   return 2 * MINUTES.ends + MINUTES.again + pauses;
 }

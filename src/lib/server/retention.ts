@@ -40,7 +40,7 @@ export function deleteRooms(db: Db, ids: readonly string[]): Promise<void> {
  * Deletes what came in while what it belongs to was being deleted: a try takes a while to grade, and
  * its client may go meanwhile.
  */
-export async function deleteOrphans(db: Db): Promise<void> {
+async function deleteOrphans(db: Db): Promise<void> {
   await db
     .deleteFrom('clients')
     .where(({ not, exists, selectFrom: from }) =>

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { shortName, time } from './fields';
 
 /** How the learner came by the answer, in their own judgement. */
-export const REPORTS = ['knew', 'worked out', 'guessed'] as const;
+const REPORTS = ['knew', 'worked out', 'guessed'] as const;
 export const report = v.picklist(REPORTS);
 export type Report = v.InferOutput<typeof report>;
 

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { GROUND_KINDS } from '../model';
 import { between, day, line, shortName } from './fields';
 
-export const CARD_SIZES = ['letter', 'a4', 'a6'] as const;
+const CARD_SIZES = ['letter', 'a4', 'a6'] as const;
 /** Parts of a card that may be left off, in the order in which they are printed. */
 export const CARD_ROWS = [
   'moves',
@@ -44,7 +44,7 @@ const move = v.variant('kind', [
 ]);
 
 /** What the model says of one outfit for a card: figures alone, in SI. */
-export const cardFiguresEntries = {
+const cardFiguresEntries = {
   moves: v.pipe(v.array(move), v.maxLength(12)),
   /** Fewest whole seconds for a drag of the tip that stays down whatever is unknown; null for none. */
   limits: v.strictObject({

@@ -29,9 +29,7 @@ export const day = v.pipe(
 /** Letters of an id: none is taken for another when it is read out. */
 const LETTERS = '0123456789abcdefghjkmnpqrstvwxyz';
 
-/** How many random bytes make an id, unique wherever it was made: 80 bits, 16 letters. */
-export const ID_BYTES = 16;
-/** And a secret, past guessing: 160 bits. */
+/** How many random bytes make a secret, past guessing: 160 bits. */
 export const TOKEN_BYTES = 32;
 
 /** An id or a token from random bytes, a letter each. */

@@ -1,5 +1,5 @@
 /** Everything that crosses a boundary: one schema each, and types that are derived from it. */
-export { REPORTS, report, storedAnswer, type Report, type StoredAnswer } from './answer';
+export { report, storedAnswer, type Report, type StoredAnswer } from './answer';
 export {
   askedParts,
   assignment,
@@ -15,7 +15,6 @@ export {
 export {
   boatCard,
   CARD_ROWS,
-  CARD_SIZES,
   type BoatCard,
   type CardFigures,
   type CardMove,
@@ -43,7 +42,6 @@ export {
   type PlannedWeight
 } from './day-plan';
 export {
-  ID_BYTES,
   id,
   idFrom,
   line,
@@ -60,7 +58,6 @@ export type * from './guide-views';
 export * from './homework';
 export { jigTable, type JigTable, type MeasuredJig, type TableJig } from './jig-table';
 export {
-  MOST_OUTFITS,
   outfit,
   outfitGear,
   timedDrop,

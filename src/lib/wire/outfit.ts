@@ -3,9 +3,6 @@ import type { LineMaterialName, SetupInput } from '../model';
 import { ownSpread, type UnknownName } from '../scoring';
 import { between, line, shortName, time } from './fields';
 
-/** Most outfits a record holds: a full tackle room. */
-export const MOST_OUTFITS = 200;
-
 const materials = ['fluorocarbon', 'nylon', 'braid'] as const satisfies LineMaterialName[];
 const lineSize = { material: v.picklist(materials), diameter_m: between(2e-5, 5e-3) };
 
@@ -29,7 +26,7 @@ const estimate = v.strictObject({
   told: v.boolean()
 });
 /** An outfit's own numbers: what its tests told. */
-export const ownNumbers = v.strictObject({
+const ownNumbers = v.strictObject({
   unknowns: v.partial(
     v.strictObject({
       reach_m: estimate,

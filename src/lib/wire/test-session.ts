@@ -66,7 +66,7 @@ export const filmed = v.strictObject({
 });
 
 /** A test as a session keeps it. */
-export const storedTest = v.strictObject({
+const storedTest = v.strictObject({
   ...measuredTestEntries,
   note: v.optional(line(200, 0), ''),
   filmed: v.optional(filmed)

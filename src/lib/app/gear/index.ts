@@ -2,15 +2,8 @@ export { default as OutfitCard } from './OutfitCard.svelte';
 export { default as OutfitForm } from './OutfitForm.svelte';
 export { default as OutfitPicker } from './OutfitPicker.svelte';
 export { gearNamed, outfitIn, setupWith } from './chosen';
-export {
-  FISH_CHOICES,
-  LIGHT_CHOICES,
-  nameOf,
-  waterChoices,
-  WIND_CHOICES,
-  type WaterChoice
-} from './day-water';
+export { FISH_CHOICES, LIGHT_CHOICES, nameOf, waterChoices, WIND_CHOICES } from './day-water';
 export { CHART_BEDS } from './weight-water';
-export { areaText, outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
+export { outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';
 export { default as WeightChart } from './WeightChart.svelte';

@@ -38,7 +38,7 @@ export type DraftField = Exclude<keyof OutfitDraft, 'hasLeader' | 'material'>;
 export type DraftFaults = Partial<Record<DraftField, string>>;
 
 /** Bare numbers are in these units. */
-export const BARE = {
+const BARE = {
   imperial: {
     weight: 'oz',
     rod: 'ft',
@@ -111,7 +111,7 @@ export function readDraft(
 }
 
 /** Whether what was fitted of one holds for the other. */
-export function isSameTackle(a: Outfit, b: Outfit): boolean {
+function isSameTackle(a: Outfit, b: Outfit): boolean {
   const tackle = ({ jig: { mass_kg, head, trailer }, rod, line }: Outfit) =>
     JSON.stringify([mass_kg, head, trailer, rod, line]);
   return tackle(a) === tackle(b);

@@ -26,7 +26,7 @@ export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
 export type Brief = ReturnType<typeof briefly>;
 
 /** So many clients are shown at a time, and what they sent is read. */
-export const PAGE = 60;
+const PAGE = 60;
 
 /** A page of clients, from 1, and how many there are; the last where there are fewer. */
 export function pageOf<T>(all: readonly T[], asked: number) {

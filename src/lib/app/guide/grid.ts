@@ -29,7 +29,7 @@ export interface GridBlock {
 }
 
 /** More names than this are a club: its homework is read one by one. */
-export const MOST_COLUMNS = 40;
+const MOST_COLUMNS = 40;
 
 interface Named {
   lesson: (id: string) => string;

@@ -1,15 +1,5 @@
 export { default as LessonPage } from './LessonPage.svelte';
-export { default as About } from './About.svelte';
-export { default as Feel } from './Feel.svelte';
-export { default as Field } from './Field.svelte';
 export { default as FirstTry } from './FirstTry.svelte';
 export { default as LessonList } from './LessonList.svelte';
-export { default as Outcome } from './Outcome.svelte';
-export { default as Predict } from './Predict.svelte';
-export { default as See } from './See.svelte';
-export { default as SoundingLine } from './SoundingLine.svelte';
-export { default as StationFrame } from './StationFrame.svelte';
 export { default as Today } from './Today.svelte';
 export { entries } from './glossary-entries';
-export { leftAt } from './lesson-marks';
-export { goTo, watchPlace } from './place';

@@ -1,6 +1,5 @@
 export { default as StandingPage } from './StandingPage.svelte';
 export { default as ReviewPage } from './ReviewPage.svelte';
-export { default as End } from './End.svelte';
 export { default as PaperQuiz } from './PaperQuiz.svelte';
 export { default as Question } from './Question.svelte';
 export { makeItem } from './make-item';
@@ -8,6 +7,4 @@ export { QUESTIONS } from './questions';
 export { QuizRun } from './quiz-run.svelte';
 export { REPORT_WORDS } from './report-words';
 export { said } from './ruler-marks';
-export { bySoonest, standingWords } from './standing-words';
 export { rowsOf } from './statistics-rows';
-export { wantedOf } from './wanted';

@@ -41,7 +41,7 @@ export function shownResiduals(
 }
 
 /** "lift 0–40°, 1.5 s" */
-export function shortMove(move: Move): string {
+function shortMove(move: Move): string {
   if (move.kind !== 'lift' && move.kind !== 'sweep') return 'as filmed';
   return `${move.kind} ${move.from_deg}–${move.to_deg}°, ${move.duration_s} s`;
 }

@@ -39,7 +39,7 @@ const HAND_M = 1.2;
 const TIP_N_M = 20;
 
 /** Lines by what is on the spool's label, with the diameter that goes with it (makers differ by a tenth). */
-export const DRAWN_LINES = {
+const DRAWN_LINES = {
   fluorocarbon: { material: 'fluorocarbon', diameter_m: 0.00028 },
   nylon: { material: 'nylon', diameter_m: 0.00032 },
   braid: { material: 'braid', diameter_m: 0.00023 }

@@ -8,14 +8,4 @@ export { generate, type Generator } from './generator';
 export { GENERATORS } from './generators';
 export { judgeAnswer, type Verdict } from './judge';
 export { OBJECTIVES, type Objective } from './objectives';
-export type {
-  Answer,
-  Case,
-  ChooseAnswer,
-  Given,
-  Item,
-  ItemKind,
-  ItemOption,
-  MarkAnswer,
-  OrderAnswer
-} from './item';
+export type { Answer, Case, ChooseAnswer, Given, Item, MarkAnswer, OrderAnswer } from './item';

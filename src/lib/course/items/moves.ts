@@ -83,15 +83,3 @@ function fromSplash(setup: SetupInput, spool: 'free' | 'closed', hold_s: number)
     hold_s
   };
 }
-
-/** The rod is held while something happens at the bait. */
-export function shownHold(setup: SetupInput, hold_s: number): ShownRun {
-  const move = {
-    kind: 'sweep',
-    from_deg: 60,
-    to_deg: 60,
-    duration_s: 0.1,
-    elevation_deg: 10
-  } as const;
-  return { setup, plane: 'sweep', start: { elevation_deg: 10, azimuth_deg: 60 }, move, hold_s };
-}

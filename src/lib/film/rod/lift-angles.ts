@@ -7,13 +7,10 @@ export interface TapePair {
   readonly inner: Pixel;
 }
 
-/** From the inner tape to the outer, degrees above level, as the picture has it; right and left alike. */
-export function pairAngle({ outer, inner }: TapePair): number {
-  const right = Math.abs(outer.x_px - inner.x_px);
-  return Math.atan2(inner.y_px - outer.y_px, right) / RAD;
-}
-
-/** Past upright the outer tape is on the other side: the way the rod points when level is kept. */
+/**
+ * From the inner tape to the outer, degrees above level, as the picture has it. Past upright the outer tape
+ * is on the other side: the way the rod points when level is kept.
+ */
 export function pairAngleFrom({ outer, inner }: TapePair, pointsRight: boolean): number {
   const right = (outer.x_px - inner.x_px) * (pointsRight ? 1 : -1);
   return Math.atan2(inner.y_px - outer.y_px, right) / RAD;

@@ -1,5 +1,5 @@
 /** As many as the server takes of one option. */
-export const MOST_HANDS = 1000;
+const MOST_HANDS = 1000;
 
 /** Hands as they were typed: how many, or what is wrong with it. */
 export function handsTyped(text: string): { count: number } | { fault: string } {
