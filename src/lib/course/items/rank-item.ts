@@ -87,9 +87,7 @@ function rankedOf({ contenders, measure, unknowns = 'slack and drag' }: Wanted):
 
 function areApart(contenders: readonly Contender[], measure: MeasureName): boolean {
   // A jig that is not down yet has no time to be put in order.
-  const values = contenders
-    .map(({ run }) => nominalOf(run, measure))
-    .sort((a, b) => b - a);
+  const values = contenders.map(({ run }) => nominalOf(run, measure)).sort((a, b) => b - a);
   const { least } = MEASURES[measure];
   return values.every((value, i) => Number.isFinite(value) && !(values[i - 1] - value <= least));
 }
