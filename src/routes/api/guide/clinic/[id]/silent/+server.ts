@@ -13,9 +13,9 @@ const crowdAsked = v.pick(silentCrowd, ['group', 'minute']);
 /** Takes out the seats that have answered nothing: all, or those of the group and minute in the address. */
 export const DELETE: RequestHandler = (event) =>
   answering(async () => {
+    const guide = await guideFrom(event);
     const asked = [...event.url.searchParams];
     const crowd = asked.length > 0 ? parseData(crowdAsked, Object.fromEntries(asked)) : undefined;
-    const guide = await guideFrom(event);
     await deleting((db) => clearSilent(db, guide, event.params.id, crowd));
     (await runtime()).feed.changed(event.params.id);
   });
