@@ -88,6 +88,8 @@ function placesOf(items: readonly Item[]): number[] {
 
 /** A key that is asked for less than this part of its fair share is one that nobody learns. */
 const LEAST_SHARE = 0.5;
+/** With fewer to be expected of each, chance alone leaves one out (Cochran 1954: five in a cell). */
+const LEAST_EXPECTED = 5;
 
 /** Keys that are hardly ever right, where all questions have the same options. */
 function rareKeys(items: readonly Item[]): string[] {
@@ -95,6 +97,7 @@ function rareKeys(items: readonly Item[]): string[] {
   const names = asked.map(({ options }) => options.map(({ id }) => id).sort());
   if (new Set(names.map(String)).size !== 1) return [];
   const fair = asked.length / names[0].length;
+  if (fair < LEAST_EXPECTED) return [];
   return names[0]
     .map((id) => ({ id, times: asked.filter(({ key }) => key === id).length }))
     .filter(({ times }) => times < LEAST_SHARE * fair)

@@ -70,7 +70,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run bench': { given: '-- --json ruler', says: /"met":true/ },
   'npm run demo': { says: /guide\/open#\w/ },
   'npm run backup': { given: '-- saved.jsonl', says: /rows are in saved\.jsonl/ },
-  'npm run restore': { given: '-- saved.jsonl', says: /rows were put back/ },
+  'npm run restore': { given: '-- saved.jsonl --deletions /dev/null', says: /rows were put back/ },
   'npm run licences': { given: '-- --check', says: /are written down/ },
   'npm run audit': { says: /Known faults in what is served|NOT AUDITED/ },
   'npm run rollback': { says: /taken back/ },
