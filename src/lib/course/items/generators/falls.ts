@@ -79,6 +79,8 @@ const countToDepth: Generator = {
     const count = (deep: number) => Math.round(nominalOf(run(deep), 'fall_s'));
     const known = count(feet);
     const now = count(there);
+    // A light jig that is not down within the longest fall that is shown has no count.
+    if (!Number.isFinite(known) || !Number.isFinite(now)) return null;
     const options = [
       { deep: there, reply: 'Right. Same jig, same line: depth goes with the count.' },
       {
