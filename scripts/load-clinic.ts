@@ -1,4 +1,5 @@
-import { askNode, newGuide, quantile, type LoadNode } from './load-nodes';
+import { monitorEventLoopDelay, type IntervalHistogram } from 'node:perf_hooks';
+import { askNode, cpuOf, listen, newGuide, quantile, type LoadNode } from './load-nodes';
 
 export interface ClinicLoad {
   phones: number;
@@ -7,6 +8,12 @@ export interface ClinicLoad {
   doubled: number;
   /** From a vote's sending until the screen counts it, ms. */
   vote_to_screen_ms: { p50: number; p95: number; most: number };
+  /** How late the generator came to its own work while votes were sent: its part of the wait, ms. */
+  generator_late_ms: { p50: number; p95: number };
+  /** What one seat cost (join and feed), and one vote (sent twice, seen by all), ms of one core. */
+  cpu_ms: { seat: number; vote: number; generator_vote: number };
+  /** What one phone heard by its feed while the room voted and was told the answer. */
+  heard_bytes_each: number;
 }
 
 interface Screen {
@@ -20,6 +27,11 @@ const SECONDS = 1000;
 /** A room does not press at the same instant: votes come within so long, ms. */
 const WITHIN_MS = 3 * SECONDS;
 const PATIENCE_MS = 30 * SECONDS;
+
+/** How often the generator looks whether it is late, ms. */
+const LATE_EVERY_MS = 10;
+const lateAt = (late: IntervalHistogram, percentile: number) =>
+  Math.max(0, late.percentile(percentile) / 1e6 - LATE_EVERY_MS);
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -68,11 +80,13 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
       hall: `10.0.0.${Math.floor(i / PHONES_A_HALL)}`
     };
   });
+  const cpuAtFirst = await cpuOf(nodes);
+  let heard_bytes = 0;
+  const hangUp: (() => void)[] = [];
   await inGroups(seats, 25, async ({ base, token, hall }) => {
     const { seat } = (await askNode(base, `/api/clinic/${code}/join`, { token }, '', hall)).answer;
-    followed.push(
-      follow(`${base}/api/clinic/${code}/feed?seat=${seat}`, '', stop.signal, () => {})
-    );
+    const feed = `${base}/api/clinic/${code}/feed?seat=${seat}`;
+    hangUp.push(listen(feed, (bytes) => (heard_bytes += bytes)));
   });
   for (let to = 1; now().shown.kind !== 'predict'; to++) {
     await act({ do: 'go', to });
@@ -80,6 +94,12 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
   }
   const { part, shown } = now();
   const options = shown.options?.map((option) => option.id) ?? [];
+  const cpuOfSeats = (await cpuOf(nodes)) - cpuAtFirst;
+  const heardBefore = heard_bytes;
+  const cpuBefore = await cpuOf(nodes);
+  const ownBefore = process.cpuUsage();
+  const late = monitorEventLoopDelay({ resolution: LATE_EVERY_MS });
+  late.enable();
   const sent_ms: number[] = [];
   await Promise.all(
     seats.map(async ({ base, token }, i) => {
@@ -93,6 +113,9 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
     })
   );
   await until(() => now().answered === phones);
+  late.disable();
+  const own = process.cpuUsage(ownBefore);
+  const cpuOfVotes = (await cpuOf(nodes)) - cpuBefore;
   const waits = waitsOf(sent_ms, screens, part);
   await act({ do: 'hold' });
   await act({ do: 'reveal' });
@@ -103,6 +126,7 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
     return (counts[option] ?? 0) - asked;
   });
   stop.abort();
+  for (const end of hangUp) end();
   await Promise.allSettled(followed);
   return {
     phones,
@@ -113,7 +137,14 @@ export async function loadClinic(nodes: readonly LoadNode[], phones: number): Pr
       p50: quantile(waits, 0.5),
       p95: quantile(waits, 0.95),
       most: Math.max(...waits)
-    }
+    },
+    generator_late_ms: { p50: lateAt(late, 50), p95: lateAt(late, 95) },
+    cpu_ms: {
+      seat: cpuOfSeats / phones,
+      vote: cpuOfVotes / phones,
+      generator_vote: (own.user + own.system) / 1000 / phones
+    },
+    heard_bytes_each: (heard_bytes - heardBefore) / phones
   };
 }
 

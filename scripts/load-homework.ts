@@ -3,7 +3,7 @@ import { MODEL_VERSION, type RodInput } from '../src/lib/model';
 import { parseAssignment } from '../src/lib/practice';
 import { MOST } from '../src/lib/wire';
 import { gradeTry, type Challenge } from '../src/lib/scoring';
-import { askNode, newGuide, quantile, type LoadNode } from './load-nodes';
+import { askNode, memoryOf, newGuide, quantile, type LoadNode } from './load-nodes';
 
 export interface HomeworkLoad {
   clients: number;
@@ -78,8 +78,6 @@ export async function loadHomework(
     })
   };
 }
-
-const memoryOf = (nodes: readonly LoadNode[]) => Promise.all(nodes.map((node) => node.memory()));
 
 export async function newHomework(base: string, cookie: string) {
   const challenge = findChallenge('exactly-one-foot', loadLessons());

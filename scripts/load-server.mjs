@@ -9,7 +9,9 @@ const served = await serve({ handler, port: 0, host: '127.0.0.1', hosts, protoco
 process.send?.({ port: served.port });
 
 process.on('message', (asked) => {
-  if (asked === 'memory') process.send?.({ memory_bytes: process.memoryUsage().rss });
+  if (asked !== 'spent') return;
+  const { user, system } = process.cpuUsage();
+  process.send?.({ memory_bytes: process.memoryUsage().rss, cpu_ms: (user + system) / 1000 });
 });
 // Ctrl+C in a terminal goes to us too; the parent decides when we stop.
 process.on('SIGINT', () => {});

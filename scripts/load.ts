@@ -5,7 +5,7 @@ import { parseArgs } from 'node:util';
 import { ensureBuilt } from './build.mjs';
 import { loadClinic } from './load-clinic';
 import { loadHomework } from './load-homework';
-import { startNode } from './load-nodes';
+import { memoryOf, startNode } from './load-nodes';
 import { ownPostgres } from './own-postgres';
 import { root } from './run.mjs';
 
@@ -17,6 +17,8 @@ const { values } = parseArgs({
     over: { type: 'string', default: '0' },
     nodes: { type: 'string', default: '1' },
     build: { type: 'string' },
+    /** A folder for a CPU profile of each node. */
+    profile: { type: 'string' },
     json: { type: 'boolean', default: false }
   }
 });
@@ -45,11 +47,13 @@ if (isShared && !own) process.exit(1);
 const url = own?.url ?? '';
 // Phones come by the addresses of several halls, as a proxy would say.
 const env = { FELTFOOT_DATA: folder, DATABASE_URL: url, FELTFOOT_PROXIES: '1' };
-const nodes = await Promise.all(Array.from({ length: wanted.nodes }, () => startNode(build, env)));
+const nodes = await Promise.all(
+  Array.from({ length: wanted.nodes }, () => startNode(build, env, values.profile))
+);
 try {
   const clinic = await loadClinic(nodes, wanted.phones);
   const homework = await loadHomework(nodes, wanted.clients, wanted.over_s);
-  const memory_bytes = await Promise.all(nodes.map((node) => node.memory()));
+  const memory_bytes = await memoryOf(nodes);
   const store = url ? 'postgres' : 'sqlite';
   const report = { store, nodes: wanted.nodes, clinic, homework, memory_bytes };
   if (values.json) console.log(JSON.stringify(report));

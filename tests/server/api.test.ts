@@ -120,8 +120,8 @@ test('feeds of phones without a seat are bounded, and a phone with one has its o
   const next = await newClinic((await newGuide('Silt')).jar);
   // A seat is one in its own room alone.
   const { db } = (await runtime()).store;
-  expect(await isParticipantIn(db, id, seat)).toBe(true);
-  expect(await isParticipantIn(db, next.id, seat)).toBe(false);
+  expect(await isParticipantIn(db, { room: id, id: seat })).toBe(true);
+  expect(await isParticipantIn(db, { room: next.id, id: seat })).toBe(false);
   await Promise.all(feeds.map(({ body }) => body?.cancel()));
   expect((await runtime()).feed.listeners).toBe(0);
 });

@@ -28,6 +28,13 @@ test('the questions of a plan are worked out elsewhere, each once, and say the s
   expect(made).toEqual(asked.map(makePoll));
 });
 
+test('two who wait for the same question have it worked out once', async () => {
+  const ask = vi.fn(elsewhere);
+  const polls = new Polls(makePoll, ask);
+  await Promise.all([polls.prepare(rounds, guide), polls.prepare(rounds, guide)]);
+  expect(ask).toHaveBeenCalledTimes(asked.length);
+});
+
 test.each([
   ['has too much in hand', new Refusal(503, 'Too much to work out just now.')],
   ['cannot be had', new Error('no thread to be had')]

@@ -99,9 +99,13 @@ export class Listener {
   }
 }
 
+const placeOf = (key: string, seat: string | null) => JSON.stringify([key, seat]);
+
 /** All who listen to one room at this node. */
 export class Audience {
   readonly listeners = new Set<Listener>();
+  /** The same by key and seat: each of two thousand phones that come looks for its own alone. */
+  readonly #places = new Map<string, Set<Listener>>();
   readonly #views = new Map<string, Promise<string>>();
   readonly #pace = new Throttle(() => this.#showAll(), {
     gather_ms: GATHER_MS,
@@ -112,11 +116,22 @@ export class Audience {
     const { key, view } = wanted;
     const listener = new Listener(wanted, () => this.#viewOnce(key, view), controller);
     this.listeners.add(listener);
+    const place = placeOf(key, listener.seat);
+    this.#places.set(place, (this.#places.get(place) ?? new Set()).add(listener));
     return listener;
+  }
+
+  /** Who listens with the same key and seat, oldest first. */
+  alike(key: string, seat: string | null): Listener[] {
+    return [...(this.#places.get(placeOf(key, seat)) ?? [])];
   }
 
   drop(listener: Listener): void {
     this.listeners.delete(listener);
+    const place = placeOf(listener.key, listener.seat);
+    const left = this.#places.get(place);
+    left?.delete(listener);
+    if (left?.size === 0) this.#places.delete(place);
     listener.end();
     if (this.listeners.size === 0) this.#pace.stop();
   }

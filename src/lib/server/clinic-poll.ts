@@ -19,6 +19,8 @@ export function askedIn(round: Round): AskedRound | null {
 /** Polls of questions, run through the model once. Seeds are few, so that this stays small. */
 export class Polls {
   readonly #made = new Map<string, Poll>();
+  /** Being worked out: a room's screen asks for it while its opening does. */
+  readonly #making = new Map<string, Promise<void>>();
 
   /** @param ask has one worked out off the server's own thread */
   constructor(
@@ -40,16 +42,24 @@ export class Polls {
     for (const round of plan) await this.#prepareOne(round, account);
   }
 
-  async #prepareOne(round: Round, account: Account): Promise<void> {
+  #prepareOne(round: Round, account: Account): Promise<void> | undefined {
     const asked = askedIn(round);
     const name = JSON.stringify(asked);
     if (!asked || this.#made.has(name)) return;
+    const making = this.#making.get(name) ?? this.#workOut(round, asked, name, account);
+    this.#making.set(name, making);
+    return making;
+  }
+
+  async #workOut(round: Round, asked: AskedRound, name: string, account: Account): Promise<void> {
     try {
       this.#made.set(name, await this.ask('poll', asked, account));
     } catch {
       // The thread has too much in hand, or there is none: then here, after all who wait.
       await new Promise((next) => setImmediate(next));
       this.of(round);
+    } finally {
+      this.#making.delete(name);
     }
   }
 }

@@ -13,7 +13,7 @@ import { adviceAfter, isHelped, partOf, roundTime, talkLeft } from './clinic-flo
 import { firstVote } from './clinic-first-vote';
 import { stationAsked } from './clinic-home';
 import { handsOf } from './clinic-hands';
-import { pollOf } from './clinic-poll';
+import { pollOf, prepare } from './clinic-poll';
 import { rodWater } from './clinic-rod';
 import { silentCrowds, silentIn } from './admission';
 import { roomById, participantsIn, type Room } from './rooms';
@@ -37,6 +37,16 @@ export function phoneViewOf({ state }: Room): PhoneView {
   };
 }
 
+/** What a room has to show is worked out before its own tries are graded: after a restart both are asked for. */
+const onAccountOf = ({ id }: Room) => ({ space: `view ${id}`, address: `view ${id}` });
+
+/** The same, with the question of the round worked out before, off the server's own thread. */
+export async function phoneViewFor(room: Room): Promise<PhoneView> {
+  const { plan, at } = room.state;
+  await prepare([plan[at]], onAccountOf(room));
+  return phoneViewOf(room);
+}
+
 function shownOf(round: Round): ShownRound {
   if (round.kind === 'talk') return { kind: 'talk', title: round.title, says: round.says };
   if (round.kind === 'try') {
@@ -56,6 +66,7 @@ function revealedOf(round: Round): Revealed {
 export async function screenViewOf(db: Db, id: string, now: string): Promise<ScreenView> {
   const room = await roomById(db, id);
   const { state } = room;
+  await prepare(state.plan, onAccountOf(room));
   const round = state.plan[state.at];
   const part = partOf(state);
   // Of an open round the screen shows how many have answered, so their answers are not read.

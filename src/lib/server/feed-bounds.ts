@@ -13,14 +13,10 @@ const RETRY_AFTER_S = 15;
 /**
  * Looks whether a room has a place for one more. Nobody takes another seat's place, so that who fills
  * a room with feeds keeps no phone from its own.
+ * @param alike who listens to that room with the same key and seat, oldest first
  * @returns the same seat's older feeds, which make way
  */
-export function makingWay(
-  listeners: Iterable<Listener>,
-  key: string,
-  seat: string | null
-): Listener[] {
-  const alike = [...listeners].filter((one) => one.key === key && one.seat === seat);
+export function makingWay(alike: readonly Listener[], seat: string | null): Listener[] {
   if (seat !== null) return alike.slice(0, Math.max(0, alike.length + 1 - FEEDS_A_SEAT));
   if (alike.length < SPARE) return [];
   throw full('Too many follow this clinic just now.');

@@ -102,7 +102,7 @@ export class Feed {
   /** A stream of a room's views. Refuses with 503 when there are too many, see feed-bounds.ts. */
   stream(room: string, wanted: FeedRequest): ReadableStream<Uint8Array> {
     const { key, seat = null, from } = wanted;
-    const older = makingWay(this.#rooms.get(room)?.listeners ?? [], key, seat);
+    const older = makingWay(this.#rooms.get(room)?.alike(key, seat) ?? [], seat);
     if (!older.some((one) => one.from === from)) this.#addresses.check(from);
     for (const one of older) this.#drop(room, one);
     let listener: Listener;

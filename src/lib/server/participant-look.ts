@@ -1,5 +1,5 @@
 import { sql } from 'kysely';
-import { participantId, roomColumns, roomIn, type Room } from './rooms';
+import { participantId, roomsByCode, type Room } from './rooms';
 import type { Db } from './store';
 import type { Stored } from './submissions';
 import { queryBatcher } from './query-batcher';
@@ -26,7 +26,8 @@ export interface ParticipantLook {
  * @returns null where the code leads to no room; a room may be dead
  */
 export const lookUp = queryBatcher(async (db, asks: Ask[]): Promise<(ParticipantLook | null)[]> => {
-  const rooms = await roomsOf(db, asks);
+  const codes = asks.map(({ code }) => code);
+  const rooms = await roomsByCode(db, codes);
   const keys = asks.map(({ code, token, id }) => {
     const room = rooms.get(code);
     return { room, seat: room ? participantId(room.id, token) : '', id };
@@ -39,16 +40,6 @@ export const lookUp = queryBatcher(async (db, asks: Ask[]): Promise<(Participant
     return { room, seat: count === undefined ? null : seat, count: count ?? 0, before };
   });
 });
-
-async function roomsOf(db: Db, asks: Ask[]): Promise<Map<string, Room>> {
-  const codes = unique(asks.map(({ code }) => code));
-  const rows = await db
-    .selectFrom('rooms')
-    .select(roomColumns)
-    .where('code', 'in', codes)
-    .execute();
-  return new Map(rows.map((row) => [row.code, roomIn(row)]));
-}
 
 interface Key {
   seat: string;

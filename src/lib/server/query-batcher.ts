@@ -11,11 +11,14 @@ interface Waiting<Ask, Answer> {
 }
 
 /**
- * What waits for the disk holds up everything else on SQLite, which writes on the thread that serves. Between
- * two such statements others get at least as long as the last one took, ms: at most half of the time goes to
- * the disk, and the next takes along what comes meanwhile. No longer than this, on a disk that hardly answers.
+ * A statement costs much more than a row of it, and one that waits for the disk holds up everything else on
+ * SQLite, which writes on the thread that serves. So where several come at once the next statement waits this
+ * long and takes along what comes meanwhile, ms. Shorter: a room that votes spends the server on statements.
+ * Longer: a vote is thanked for later than a thumb would notice.
  */
-const MOST_BREATH_MS = 40;
+const GATHER_MS = { read: 10, disk: 50 };
+/** To a slow disk goes half of the time at most, but nobody waits for longer than this, ms. */
+const MOST_GATHER_MS = 200;
 
 /** Asks in one statement at most: SQLite takes 32,766 values. */
 const AT_ONCE = 200;
@@ -47,11 +50,18 @@ class QueryBatcher<Ask, Answer> {
       // Whatever else has arrived by now comes along.
       await setImmediate();
       const from = performance.now();
-      await this.#answerSome(this.#waiting.splice(0, AT_ONCE));
-      const took = performance.now() - from;
-      if (this.isForDisk) await setTimeout(Math.min(took, MOST_BREATH_MS));
+      const some = this.#waiting.splice(0, AT_ONCE);
+      await this.#answerSome(some);
+      await this.#gather(some.length, performance.now() - from);
     }
     this.#isBusy = false;
+  }
+
+  /** Who comes alone, one thing after the other, is not kept waiting for company. */
+  async #gather(count: number, took_ms: number): Promise<void> {
+    const least_ms = count > 1 ? GATHER_MS[this.isForDisk ? 'disk' : 'read'] : 0;
+    const wait_ms = Math.max(least_ms, this.isForDisk ? took_ms : 0);
+    if (wait_ms > 0) await setTimeout(Math.min(wait_ms, MOST_GATHER_MS));
   }
 
   async #answerSome(some: Waiting<Ask, Answer>[]): Promise<void> {

@@ -6,11 +6,11 @@ import { newCode } from './room-code';
 import { makeSeat } from './seat-writer';
 import type { Guide } from './spaces';
 import type { Db } from './store';
-import { parseStored } from './stored';
+import { storedRoom } from './stored';
 import { forgetSent } from './submissions';
 import { queryBatcher } from './query-batcher';
 import { hashToken, newToken } from './token';
-import { type RoomState, roomState } from '../wire';
+import type { RoomState } from '../wire';
 
 export interface Room {
   id: string;
@@ -28,7 +28,7 @@ export interface Room {
 const ALIVE_MS = 12 * 3_600_000;
 /** More phones than any hall holds. */
 const MOST_PARTICIPANTS = 2000;
-export const roomColumns = [
+const roomColumns = [
   'id',
   'space_id',
   'code',
@@ -81,15 +81,22 @@ export async function roomOf(db: Db, guide: Guide, id: string): Promise<Room> {
   return roomIn(row);
 }
 
-/** The clinic of a code, dead or alive. */
-export async function roomByCode(db: Db, code: string): Promise<Room | null> {
-  const row = await db
+/** The clinics of these codes, dead or alive. */
+export async function roomsByCode(db: Db, codes: string[]): Promise<Map<string, Room>> {
+  const asked = [...new Set(codes)];
+  const rows = await db
     .selectFrom('rooms')
     .select(roomColumns)
-    .where('code', '=', code)
-    .executeTakeFirst();
-  return row ? roomIn(row) : null;
+    .where('code', 'in', asked)
+    .execute();
+  return new Map(rows.map((row) => [row.code, roomIn(row)]));
 }
+
+/** The clinic of a code, found for all who come in the same moment. */
+export const roomByCode = queryBatcher(async (db, codes: string[]): Promise<(Room | null)[]> => {
+  const rooms = await roomsByCode(db, codes);
+  return codes.map((code) => rooms.get(code) ?? null);
+});
 
 /** The clinic that a code on a screen led to, if it is alive. */
 export function alive(room: Room | null, now: string): Room {
@@ -112,11 +119,11 @@ export async function roomById(db: Db, id: string): Promise<Room> {
 }
 
 /** The room that a row holds. */
-export function roomIn(row: Omit<Room, 'state'> & { state: string }): Room {
+function roomIn(row: Omit<Room, 'state'> & { state: string }): Room {
   return {
     ...row,
     version: Number(row.version),
-    state: parseStored(roomState, row.state)
+    state: storedRoom(row.state)
   };
 }
 
@@ -189,10 +196,16 @@ export const hasParticipant = queryBatcher(async (db, ids: string[]): Promise<bo
 });
 
 /** Whether this is a seat of this room. */
-export async function isParticipantIn(db: Db, room: string, id: string): Promise<boolean> {
-  const seats = db.selectFrom('seats').select('id').where('room_id', '=', room);
-  return Boolean(await seats.where('id', '=', id).executeTakeFirst());
-}
+export const isParticipantIn = queryBatcher(async (db, asks: { room: string; id: string }[]) => {
+  const ids = asks.map(({ id }) => id);
+  const rows = await db
+    .selectFrom('seats')
+    .select(['id', 'room_id'])
+    .where('id', 'in', ids)
+    .execute();
+  const rooms = new Map(rows.map(({ id, room_id }) => [id, room_id]));
+  return asks.map(({ room, id }) => rooms.get(id) === room);
+});
 
 /**
  * Deletes a seat and all that came from it. The seat goes first and for itself: what is stored after
@@ -204,11 +217,14 @@ export async function forgetParticipant(db: Db, room: string, token: string): Pr
   await forgetSent(db, id);
 }
 
-export async function participantsIn(db: Db, room: string): Promise<number> {
-  const { count } = await db
+/** How many seats a room has: counted once for all who come in the same moment. */
+export const participantsIn = queryBatcher(async (db, rooms: string[]): Promise<number[]> => {
+  const rows = await db
     .selectFrom('seats')
-    .select((of) => of.fn.countAll().as('count'))
-    .where('room_id', '=', room)
-    .executeTakeFirstOrThrow();
-  return Number(count);
-}
+    .select((of) => ['room_id', of.fn.countAll().as('count')])
+    .where('room_id', 'in', [...new Set(rooms)])
+    .groupBy('room_id')
+    .execute();
+  const counts = new Map(rows.map(({ room_id, count }) => [room_id, Number(count)]));
+  return rooms.map((room) => counts.get(room) ?? 0);
+});

@@ -1,5 +1,5 @@
 import Database from 'better-sqlite3';
-import { Kysely, SqliteDialect } from 'kysely';
+import { Kysely, SqliteDialect, type SqliteDatabase, type SqliteStatement } from 'kysely';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { bringOutIfPossible } from './deletions';
@@ -24,9 +24,28 @@ export function openFile(folder: string): Database.Database {
   return file;
 }
 
+/** Statements that are kept: of those that take many rows, one for each number of them. */
+const MOST_STATEMENTS = 500;
+
+/** To make a statement takes SQLite longer than to answer it, and a room asks the same all the time. */
+function withStatements(file: Database.Database): SqliteDatabase {
+  const made = new Map<string, SqliteStatement>();
+  return {
+    close: () => file.close(),
+    prepare(text) {
+      const known = made.get(text);
+      if (known) return known;
+      if (made.size >= MOST_STATEMENTS) made.clear();
+      const statement = file.prepare(text);
+      made.set(text, statement);
+      return statement;
+    }
+  };
+}
+
 /** A store on an open SQLite file. */
 export function storeOfFile(file: Database.Database, folder = ''): Store {
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: withStatements(file) }) });
   const reserve = new Reserve(folder);
   return {
     kind: 'sqlite',

@@ -1,6 +1,6 @@
 import type * as v from 'valibot';
 import { DataError, parseData } from '../scoring';
-import { storedAssignment, type Assignment } from '../wire';
+import { roomState, storedAssignment } from '../wire';
 
 /** What a row holds as JSON. Throws DataError for what this version cannot read. */
 export function parseStored<S extends v.GenericSchema>(schema: S, json: string): v.InferOutput<S> {
@@ -20,16 +20,23 @@ export function readStored<S extends v.GenericSchema>(
   }
 }
 
-/** Homework by its row. Every try that is sent asks for it, and its challenges take milliseconds. */
-const tasks = new Map<string, Assignment>();
-/** More than are worked on at a time. */
-const MOST_TASKS = 200;
+/** More are not looked at at a time. */
+const MOST_KEPT = 200;
 
-export function storedTask(json: string): Assignment {
-  const known = tasks.get(json);
-  if (known) return known;
-  if (tasks.size >= MOST_TASKS) tasks.clear();
-  const read = parseStored(storedAssignment, json);
-  tasks.set(json, read);
-  return read;
+/** Reads rows that are asked for again and again, and takes milliseconds for each. Nobody writes into them. */
+function keeping<S extends v.GenericSchema>(schema: S): (json: string) => v.InferOutput<S> {
+  const kept = new Map<string, v.InferOutput<S>>();
+  return (json) => {
+    const known = kept.get(json);
+    if (known) return known;
+    if (kept.size >= MOST_KEPT) kept.clear();
+    const read = parseStored(schema, json);
+    kept.set(json, read);
+    return read;
+  };
 }
+
+/** Every try that is sent asks for its homework. */
+export const storedTask = keeping(storedAssignment);
+/** Every vote asks for its room. */
+export const storedRoom = keeping(roomState);

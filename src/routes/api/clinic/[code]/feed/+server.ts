@@ -1,4 +1,4 @@
-import { phoneViewOf } from '$lib/server/clinic-view';
+import { phoneViewFor } from '$lib/server/clinic-view';
 import { addressOf, answering, database, roomAsked, streamed } from '$lib/server/http';
 import { isParticipantIn, roomById } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
@@ -15,9 +15,10 @@ export const GET: RequestHandler = (event) =>
     const db = await database();
     const { id } = await roomAsked(event);
     const named = event.url.searchParams.get('seat');
-    const seat = named !== null && (await isParticipantIn(db, id, named)) ? named : null;
+    const seat =
+      named !== null && (await isParticipantIn(db, { room: id, id: named })) ? named : null;
     const { feed } = await runtime();
-    const view = async () => phoneViewOf(await roomById(db, id));
+    const view = async () => phoneViewFor(await roomById(db, id));
     const from = addressOf(event);
     return streamed(event, () => feed.stream(id, { key: 'phone', view, from, seat }));
   });

@@ -1,4 +1,4 @@
-import { phoneViewOf } from '$lib/server/clinic-view';
+import { phoneViewFor } from '$lib/server/clinic-view';
 import {
   addressOf,
   answering,
@@ -25,5 +25,5 @@ export const POST: RequestHandler = (event) =>
     const refuseCrowd = () => takeOne(limits.seats, `${room.id} ${address}`);
     const seat = await admit(await database(), room, token, timeNow(), { address, refuseCrowd });
     (await runtime()).feed.changed(room.id);
-    return { ...phoneViewOf(room), seat };
+    return { ...(await phoneViewFor(room)), seat };
   });
