@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { isCertainPrediction, loadLessons, type Lesson } from '../../src/lib/course';
 import { claimFaults, claimsOf } from '../../src/lib/course/claims';
+import { formatAsked, inUnits, travelGoalOf } from '../../src/lib/scoring';
 import { minutesOf } from '../../src/lib/course/lesson-minutes';
 
+const UNITS = ['imperial', 'metric'] as const;
 const lessons = loadLessons();
 const told = lessons.map((lesson): [string, Lesson] => [lesson.id, lesson]);
 const practised = told.filter(([id]) => id !== 'safety');
@@ -11,6 +13,20 @@ const practised = told.filter(([id]) => id !== 'safety');
 function wordsOf(thing: unknown): string {
   return JSON.stringify(thing);
 }
+
+test('the distance that a result names is the one that was asked for, in either units', () => {
+  const faults = lessons.flatMap(({ challenges }) =>
+    challenges.flatMap((challenge) =>
+      UNITS.flatMap((units) => {
+        const target_m = travelGoalOf(challenge)?.target_m;
+        if (target_m === undefined) return [];
+        const [said, asked] = [inUnits(challenge.ask, units), formatAsked(target_m, units)];
+        return said.includes(asked) ? [] : [`${challenge.id}: ${asked}, said "${said}"`];
+      })
+    )
+  );
+  expect(faults).toEqual([]);
+});
 
 describe('the course', () => {
   test('begins with safety and goes on with one foot', () => {

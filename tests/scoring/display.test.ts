@@ -111,13 +111,14 @@ describe('read back, a figure is off by no more than half of its last place', ()
   const length = both(formatLength);
   const weight = both(formatWeight);
   const inch = (m: number) => (Math.abs(m) < 3 * INCH_M ? INCH_M / 2 : INCH_M);
+  const foot_s = (m_s: number) => (m_s < 9.95 * FOOT_M ? FOOT_M / 10 : FOOT_M);
   const gram = (kg: number) => (kg < 0.01 ? 1e-4 : 1e-3);
   const cases: Case[] = [
     ['length in ft and in', length.imperial, -3, 30, inch],
     ['length in m and cm', length.metric, -3, 30, () => 0.01],
     ['depth in ft', both(formatDepth).imperial, 0, 40, () => FOOT_M],
     ['depth in m', both(formatDepth).metric, 0, 40, () => 0.1],
-    ['speed in ft/s', both(formatSpeed).imperial, 0, 5, () => FOOT_M / 10],
+    ['speed in ft/s', both(formatSpeed).imperial, 0, 9, foot_s],
     ['speed in m/s', both(formatSpeed).metric, 0, 5, () => 0.01],
     ['weight in oz', weight.imperial, 0, 0.1, () => OUNCE_KG / 16],
     ['weight in g', weight.metric, 0, 0.1, gram],

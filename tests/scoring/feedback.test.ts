@@ -111,7 +111,7 @@ describe('what happened', () => {
       /^The tip went 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/
     );
     expect(told(hands.short).did).toMatch(/: \d(\s1\/2)?\sin too short\.$/);
-    expect(told(hands.still).did).toBe(tied('The tip went 0~in; the jig stayed where it was.'));
+    expect(told(hands.still).did).toBe('You never moved the rod, and the jig stayed where it was.');
   });
 
   test('follows the units', () => {
@@ -143,7 +143,7 @@ describe('what happened', () => {
 
   test('says so when it stayed down but ran', () => {
     expect(told(hands.jerked).why).toMatch(
-      /^It never left the bottom, but ran at up to \d(\.\d)?\sft\/s; 1\.1\sft\/s is the most\.$/
+      /^It never left the bottom, but its top speed was \d(\.\d)?\sft\/s; 1\.1\sft\/s is the most\.$/
     );
   });
 

@@ -303,7 +303,7 @@ describe('a retrieve’s goal', () => {
     ]);
     const result = { ...run({ bait_x_m: rested(200) }), travel_m: 0.5 };
     const { why, change } = describeTry(challenge, gradedAs(challenge, result), 'metric');
-    expect(why).toContain(tied('it never rested 4~s or longer'));
+    expect(why).toContain(tied('It never rested 4~s or longer'));
     expect(change).toBe(
       tied('Let it lie longer between your moves. Next: move the tip 36~cm in 3~s.')
     );

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LiveRun, parseSetup, ROD_RATE_HZ } from '../../src/lib/model';
-import { gradeRun, gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
+import { gradeRun, gradeTry, PASS_MARK, shownMarks, type Challenge } from '../../src/lib/scoring';
 import { challengeOf, gradedAs, oneFootGoals, resultOf } from './results';
 
 const drag = challengeOf(oneFootGoals);
@@ -66,6 +66,21 @@ describe('marks', () => {
 
   test('are none for a rod held still, though contact and speed are kept', () => {
     expect(gradedAs(drag, resultOf({})).grade.marks).toBe(0);
+  });
+
+  test('in a table never leave what was kept below its most, and sum to the same', () => {
+    fc.assert(
+      fc.property(goals, madeUp, (aims, made) => {
+        const { grade } = gradedAs(challengeOf(aims), resultOf(made));
+        const shown = shownMarks(grade);
+        const sums = (key: 'marks' | 'outOf') => shown.reduce((all, one) => all + one[key], 0);
+        expect([sums('marks'), sums('outOf')]).toEqual([grade.marks, 100]);
+        for (const { met, marks, outOf } of shown) {
+          if (met === 1) expect(marks).toBe(outOf);
+          else expect(marks).toBeLessThan(outOf);
+        }
+      })
+    );
   });
 
   test('for contact are earned by the way that was asked for', () => {

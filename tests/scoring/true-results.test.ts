@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, allLessons } from '../../src/lib/course';
 import { ROD_RATE_HZ, type Move, type RodInput } from '../../src/lib/model';
-import { callAdvice, describeTry, gradeTry, guessWords, PASS_MARK } from '../../src/lib/scoring';
+import {
+  callAdvice,
+  describeTry,
+  gradeTry,
+  guessWords,
+  PASS_MARK,
+  wordsOf
+} from '../../src/lib/scoring';
 import { inTurn, lift, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
 import { tied } from '../tied';
 import { challengeOf, gradedAs, resultOf } from './results';
@@ -37,8 +44,8 @@ describe('a try that was not what was asked does not pass', () => {
     const right = [sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5)];
     const { marks, words } = tried('reel-takes-slack', inTurn(...right, reel(1.2, 4)));
     expect(marks).toBeLessThan(PASS_MARK);
-    expect(words.did).toMatch(/^The rod moved the jig .*, the reel dragged it .* more\.$/);
-    expect(words.change).toContain('reel in the slack while the jig lies still');
+    expect(words.did).toMatch(/^The rod moved the jig .*\. The reel dragged it .*\.$/);
+    expect(words.change).toMatch(/^Stop reeling as soon as the line is tight\./);
   });
 
   test('nothing done where nothing bites earns nothing', () => {
@@ -119,12 +126,74 @@ describe('a result does not contradict itself', () => {
   test('twitches are told by their number', () => {
     const challenge = challengeOf([{ kind: 'twitches', count: 5, weight: 100 }]);
     const { did } = describeTry(challenge, gradedAs(challenge, resultOf({})), 'imperial');
-    expect(did).toBe('You never twitched it, not 5 times.');
+    expect(did).toBe('You never twitched it; 5 times was asked.');
   });
 
   test('stones touched are counted, all of them or not', () => {
     const { words } = tried('contact-over-rocks', sweep(60, 88, 6));
-    expect(words.did).toContain('touched 3 of 3 rocks');
+    expect(words.did).toContain('touched all 3 rocks');
+    expect(tried('over-one-boulder', sweep(60, 70, 4)).words.did).toMatch(
+      /; it (touched|missed) the rock\.$/
+    );
+  });
+
+  test('who turned the rod back as asked is not told to keep it from swinging back', () => {
+    const short = inTurn(sweep(60, 70, 2), pause(0.5), sweep(70, 60, 1), reel(0.52, 2));
+    expect(tried('reel-takes-slack', short).words.change).not.toContain('swinging back');
+  });
+
+  test('line that was reeled with the jig in tow is not told as enough', () => {
+    const { challenge, graded } = tried(
+      'reel-takes-slack',
+      inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5), reel(0.75, 3))
+    );
+    const [, { goal, value, met }] = graded.grade.goals;
+    expect(challenge.goals[1]).toBe(goal);
+    expect(met).toBeLessThan(1);
+    expect(wordsOf(goal, value, 'imperial', met).reached).toMatch(/, and the jig came along$/);
+  });
+
+  test('a jig that the reel moved in the rod’s place is the reel’s work', () => {
+    const { words } = tried('contact-over-rocks', inTurn(sweep(60, 60, 0.1), reel(0.95, 5)));
+    expect(words.did).toMatch(/^The rod hardly moved the jig\. The reel dragged it .*\.$/);
+    expect(words.change).toMatch(/^Leave the reel alone/);
+  });
+
+  test('five twitches without a rest are not one', () => {
+    const twitch = [lift(30, 34, 0.08), lift(34, 30, 0.08)];
+    const { words } = tried(
+      'shake-in-place',
+      inTurn(...Array.from({ length: 6 }, () => twitch).flat())
+    );
+    expect(words.did).toMatch(
+      /^You twitched it 6 times, (without a rest|but rested after only 1)\.$/
+    );
+    expect(words.change).toMatch(/^Rest a moment after each twitch/);
+  });
+
+  test('where nothing bit nobody is told to strike', () => {
+    const challenge = challengeNamed('bite-on-semi-slack');
+    const blank = { ...challenge, setup: { ...challenge.setup, bites: [] } };
+    const graded = gradeTry(blank, inTurn(lift(30, 34, 1), lift(34, 32, 1), pause(8)));
+    const { did, change } = describeTry(blank, graded, 'imperial', null);
+    expect(did).toBe('Nothing bit, and you let it be.');
+    expect(change).toMatch(/^Move the jig (farther )?first/);
+  });
+
+  test('a hook set is told of first, and then how far the rod brought the jig', () => {
+    const { challenge } = tried('reel-down-and-sweep', sweep(60, 61, 1));
+    expect(tried('reel-down-and-sweep', challenge.reference).words.did).toMatch(
+      /^You struck .* after the bite\. The rod moved the jig 1\sft.*; 2\sft was asked\.$/
+    );
+  });
+
+  test('the table and the sentence tell one distance', () => {
+    const { graded, words } = tried(
+      'reel-takes-slack',
+      challengeNamed('reel-takes-slack').reference
+    );
+    const { goal, value } = graded.grade.goals[0];
+    expect(words.did).toContain(`the jig ${wordsOf(goal, value, 'imperial').reached};`);
   });
 
   test('a call that was far off is something to change', () => {

@@ -4,8 +4,8 @@ import { changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
-import { adviceOf, TOTAL_MARKS, travelGoalOf } from './goals';
-import type { GradedRun } from './grade';
+import { adviceOf, isReadFromHand, TOTAL_MARKS, travelGoalOf } from './goals';
+import type { GoalGrade, GradedRun } from './grade';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
@@ -105,9 +105,11 @@ function nextSteps(challenge: Challenge, { result }: GradedRun, units: Units): A
   return { words: `Next: ${words[0].toLowerCase()}${words.slice(1)}`, move: advised.move };
 }
 
-/** Where a goal with advice of its own cost most, that. */
+/** Where a goal with advice of its own cost most, that: by what it missed itself, not by what was left undone. */
 function goalAdvice({ result, grade }: GradedRun): string | null {
-  const [worst] = [...grade.goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
-  if (worst.marks === worst.outOf) return null;
-  return adviceOf(worst.goal, worst.value, result);
+  const lost = ({ outOf, met }: GoalGrade) => outOf * (1 - met);
+  const [worst] = grade.goals
+    .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result) !== null)
+    .sort((a, b) => lost(b) - lost(a));
+  return worst && lost(worst) > 0 ? adviceOf(worst, result) : null;
 }

@@ -5,6 +5,9 @@ import type { Fault } from './fault';
 import { tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
+/** A give or take wider than this part of the way would let through what fails: it is not said. */
+const WIDEST_BAND = 0.2;
+
 type Words = (hand: TipMotion, units: Units) => string;
 
 /** The one thing to change, as a guide says it. The hand's own figure is told where it explains. */
@@ -17,9 +20,10 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
     `Keep the tip from swinging back: it gave ${formatLength(gaveBack_m, units)} of line away`,
   too_fast: ({ duration_s }) => `Go slower: the tip was there in ${formatTime(duration_s)}`,
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
-  ran_on: () => 'Go slower: at that pace the jig ran on past the tip’s way',
+  ran_on: () => 'Go slower: at that pace the jig runs on',
   too_far: () => 'Stop sooner',
   too_short: () => 'Go on further',
+  reel: () => 'Leave the reel alone: the rod moves the jig',
   no_hops: () => 'Lift quicker, so that it leaves the bottom',
   few_hops: () => 'Hop it more often',
   many_hops: () => 'Hop it less often',
@@ -54,7 +58,8 @@ export function moveSentence(
 ): string {
   const way = formatLength(tipTravel_m, units);
   const band = formatLength(band_m, units);
-  const giveOrTake = /^0\D/.test(band) ? '' : `, give or take ${band}`;
+  const isUseful = band_m <= WIDEST_BAND * tipTravel_m && !/^0\D/.test(band);
+  const giveOrTake = isUseful ? `, give or take ${band}` : '';
   return `Move the tip ${way}${giveOrTake}, in ${formatTime(duration_s)} or more.`;
 }
 

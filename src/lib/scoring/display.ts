@@ -7,7 +7,7 @@ import { celsiusToFahrenheit, FOOT_M, GRAVITY_M_S2, INCH_M, OUNCE_KG } from '../
  * | -------- | ---------------------------------------- | ------------------------------- |
  * | length   | whole inch, below 3 in the half inch     | whole cm, from 1 m on in m to cm |
  * | depth    | whole foot                               | a tenth of a metre              |
- * | speed    | a tenth of a ft/s                        | a hundredth of a m/s            |
+ * | speed    | a tenth of a ft/s, from 10 on whole      | a hundredth of a m/s            |
  * | weight   | a sixteenth of an ounce, reduced         | gram, below 10 g a tenth        |
  * | pull     | a tenth of an ounce, the weight of it    | a hundredth of a newton         |
  */
@@ -38,6 +38,19 @@ export function formatLength(m: number, units: Units, style: LengthStyle = 'word
   return isZero(text) ? text : sign + text;
 }
 
+/** Steps in which a guide names a distance, largest first: one of them is meant where it is this near. */
+const ROUND_M: Record<Units, readonly number[]> = {
+  imperial: [FOOT_M / 2, FOOT_M / 4],
+  metric: [0.1, 0.05]
+};
+const MEANT_PART = 0.025;
+
+/** A distance as it is asked for: 1 ft, or 30 cm and not the 30.48 that a foot has. */
+export function formatAsked(m: number, units: Units): string {
+  const round_m = ROUND_M[units].map((step_m) => Math.round(m / step_m) * step_m);
+  return formatLength(round_m.find((one) => Math.abs(one - m) <= MEANT_PART * m) ?? m, units);
+}
+
 /** A length as formatLength tells it, m: inches, halves of them below three, or centimetres. */
 export function toldLength(m: number, units: Units): number {
   if (units === 'metric') return Math.round(m * CM_A_M) / CM_A_M;
@@ -55,7 +68,7 @@ export function formatDepth(m: number, units: Units): string {
 export function formatSpeed(m_s: number, units: Units): string {
   return units === 'metric'
     ? withUnit(trimmed(m_s, 2), 'm/s')
-    : withUnit(trimmed(m_s / FOOT_M, 1), 'ft/s');
+    : withUnit(wholeFrom10(m_s / FOOT_M), 'ft/s');
 }
 
 /** A value beside its limits: what lies outside and rounds to the limit is said to be over or under it. */
@@ -100,7 +113,7 @@ export function formatTemperature(degC: number, units: Units): string {
 
 /** Alike in both: 2 s, 0.4 s. */
 export function formatTime(s: number): string {
-  return withUnit(s < TENTH_BELOW ? trimmed(s, 1) : Math.round(s), 's');
+  return withUnit(wholeFrom10(s), 's');
 }
 
 /** 0.95 is 95 %. */
@@ -139,6 +152,10 @@ function fraction(parts: number, of: number): string {
   const part = `${top}/${bottom}`;
   if (whole === 0) return part;
   return part in SIGNS ? `${whole}${SIGNS[part]}` : `${whole}${NO_BREAK}${part}`;
+}
+
+function wholeFrom10(value: number): string {
+  return trimmed(value, value < TENTH_BELOW ? 1 : 0);
 }
 
 function trimmed(value: number, digits: number): string {

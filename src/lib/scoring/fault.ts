@@ -1,7 +1,7 @@
 import type { Result } from '../model';
 import type { Challenge } from './challenge';
 import type { Correction } from './correction';
-import { isReadFromHand, travelGoalOf, type Goal } from './goals';
+import { DRAGGED_M, isReadFromHand, travelGoalOf, type Goal } from './goals';
 import type { GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
@@ -11,7 +11,7 @@ import { tipMotionOf } from './tip-motion';
  * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
  * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
  * `ran_on` the tip went
- * far enough, and at its pace the bait ran on · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
+ * far enough, and at its pace the bait ran on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
  */
 export type Fault =
   | 'none'
@@ -22,6 +22,7 @@ export type Fault =
   | 'too_fast'
   | 'jerk'
   | 'ran_on'
+  | 'reel'
   | 'too_far'
   | 'too_short'
   | 'no_hops'
@@ -46,7 +47,8 @@ export function faultOf(
   const lost = lossesOf(grade.goals, result);
   const total = Object.values(lost).reduce((sum, marks) => sum + marks, 0);
   if (total < 0.5) return 'none';
-  const idle = idleFault(result);
+  if (isReelsWork(challenge, { result, grade })) return 'reel';
+  const idle = idleFault(challenge, result);
   if (idle) return idle;
   if (lost.hops > Math.max(lost.travel, lost.restraint)) return hopsFault(challenge, result);
   return lost.restraint > 0 && lost.restraint >= lost.travel
@@ -70,12 +72,26 @@ function causeOf(goal: Goal, result: Result): keyof Losses {
   return goal.kind === 'travel' || goal.kind === 'hops' ? goal.kind : 'restraint';
 }
 
-function idleFault(result: Result): Fault | null {
+/** What the rod was to do, the reel did; where it takes up slack as well, its own goal says so. */
+function isReelsWork({ goals }: Challenge, { result, grade }: GradedRun): boolean {
+  const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
+  if (!travel || goals.some(({ kind }) => kind === 'reeled' || kind === 'strike')) return false;
+  return travel.met < 1 && result.travel_m - travel.value > DRAGGED_M;
+}
+
+/** Tasks in which line is to be given back. */
+const GIVE_BACK = new Set<Goal['kind']>(['reeled', 'lowered', 'follow', 'twitches', 'freed']);
+
+function hasGivenBack({ goals }: Challenge, result: Result): boolean {
+  if (goals.some(({ kind }) => GIVE_BACK.has(kind))) return false;
+  return tipMotionOf(result).gaveBack_m > GAVE_BACK_M;
+}
+
+function idleFault(challenge: Challenge, result: Result): Fault | null {
   if (isStill(result)) return 'still';
   if (Math.abs(result.travel_m) >= NO_MOVE_M) return null;
-  const { taken_m, gaveBack_m } = tipMotionOf(result);
-  if (taken_m < -NO_MOVE_M) return 'towards';
-  return gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'slack';
+  if (tipMotionOf(result).taken_m < -NO_MOVE_M) return 'towards';
+  return hasGivenBack(challenge, result) ? 'gave_back' : 'slack';
 }
 
 /** Whether the hand never moved the rod, of a hand's own run (see handRun). */
@@ -100,9 +116,11 @@ function distanceFault(
 ): Fault {
   const goal = travelGoalOf(challenge);
   if (!goal || result.travel_m <= goal.target_m) {
-    return tipMotionOf(result).gaveBack_m > GAVE_BACK_M ? 'gave_back' : 'too_short';
+    return hasGivenBack(challenge, result) ? 'gave_back' : 'too_short';
   }
-  const isTipRight = correction && tipTravel(result) <= correction.tipTravel_m + correction.band_m;
+  const isTipRight =
+    correction &&
+    tipTravel(result) <= correction.tipTravel_m + Math.min(correction.band_m, goal.band_m);
   if (!isTipRight) return 'too_far';
   return hasteFault(result, correction) === 'jerk' ? 'jerk' : 'ran_on';
 }

@@ -1,7 +1,7 @@
 import { OFF_BOTTOM_M, SKIP_M, type Hop, type Result } from '../model';
 import { adviceFor } from './advice';
 import type { Challenge } from './challenge';
-import { formatLength, formatTime, toldLength, type Units } from './display';
+import { formatAsked, formatLength, formatTime, toldLength, type Units } from './display';
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
@@ -39,44 +39,57 @@ export function describeTry(
   return { did, why, change: adviceFor(challenge, graded, units, correction).words };
 }
 
-/** The goal that a try is about, where it is not how far the jig went, and its sentence. */
+/** The goal that a try is about, where it is not how far the jig went alone, and its sentence. */
 function aboutGoal({ result, grade }: GradedRun, units: Units) {
-  if (grade.goals.some(({ goal }) => goal.kind === 'travel')) return null;
+  const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
+  if (travel && !grade.goals.some(({ goal }) => goal.kind === 'strike')) return null;
   for (const one of grade.goals) {
     const did = didOf(one.goal, one.value, units, result);
-    if (did !== null) return { did, goal: one };
+    if (did === null) continue;
+    return { did: travel ? `${did} ${rodSentence(travel, units)}.` : did, goal: one };
   }
   return null;
+}
+
+/** What the rod alone did to the jig, and how that is beside what was asked. */
+function rodSentence(travel: GoalGrade, units: Units): string {
+  const { value } = travel;
+  if (Math.abs(value) < NO_MOVE_M) return 'The rod hardly moved the jig';
+  const way = formatLength(Math.abs(value), units);
+  if (value < 0) return `The rod let the jig go ${way} away from you`;
+  return `The rod moved the jig ${way}${besideAsked(travel, units)}`;
 }
 
 function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: Units): string {
   const hand = handRun(challenge, result);
   const tip = formatLength(tipTravel(hand), units);
   const { travel_m } = result;
-  const asked = grade.goals.find(({ goal }) => goal.kind === 'travel');
-  if (Math.abs(travel_m) < NO_MOVE_M) return `The tip went ${tip}; the jig stayed where it was.`;
-  const jig = formatLength(Math.abs(travel_m), units);
-  if (travel_m < 0) return `The tip went ${tip}; the jig went ${jig} away from you.`;
-  const reeled_m = asked ? travel_m - asked.value : 0;
-  if (asked && reeled_m > DRAGGED_M) {
-    const rod = formatLength(asked.value, units);
-    return `The rod moved the jig ${rod}, the reel dragged it ${formatLength(reeled_m, units)} more.`;
+  if (Math.abs(travel_m) < NO_MOVE_M) {
+    if (isStill(hand)) return 'You never moved the rod, and the jig stayed where it was.';
+    return `The tip went ${tip}; the jig stayed where it was.`;
   }
-  const beside = besideAsked(grade, travel_m, units);
+  const asked = grade.goals.find(({ goal }) => goal.kind === 'travel');
+  // As the table tells it: less the little that a reel has drawn along.
+  const moved_m = asked ? asked.value : travel_m;
+  const reeled_m = travel_m - moved_m;
+  if (asked && reeled_m > DRAGGED_M) {
+    return `${rodSentence(asked, units)}. The reel dragged it ${formatLength(reeled_m, units)}.`;
+  }
+  const jig = formatLength(Math.abs(moved_m), units);
+  if (travel_m < 0) return `The tip went ${tip}; the jig went ${jig} away from you.`;
+  const beside = asked ? besideAsked(asked, units) : '';
   if (isStill(hand) && hand !== result)
     return `You held still, and the boat moved the jig ${jig}${beside}.`;
   return `The tip went ${tip} and the jig ${jig}${beside}${stonesTouched(grade)}.`;
 }
 
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
-function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
-  const graded = goals.find(({ goal }) => goal.kind === 'travel');
-  if (graded?.goal.kind !== 'travel') return '';
-  const { goal, marks, outOf } = graded;
-  const over_m = travel_m - goal.target_m;
-  if (marks === outOf) return `; ${formatLength(goal.target_m, units)} was asked`;
+function besideAsked({ goal, value, marks, outOf }: GoalGrade, units: Units): string {
+  if (goal.kind !== 'travel') return '';
+  const over_m = value - goal.target_m;
+  if (marks === outOf) return `; ${formatAsked(goal.target_m, units)} was asked`;
   // Both as they are told, so that the reader's sum comes out.
-  const told_m = toldLength(travel_m, units) - toldLength(goal.target_m, units);
+  const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
   const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);
   return `: ${formatLength(by_m, units)} too ${over_m > 0 ? 'far' : 'short'}`;
 }
@@ -84,7 +97,10 @@ function besideAsked({ goals }: Grade, travel_m: number, units: Units): string {
 function stonesTouched({ goals }: Grade): string {
   const stones = goals.find(({ goal }) => goal.kind === 'stones');
   if (stones?.goal.kind !== 'stones') return '';
-  return `; it touched ${stones.value} of ${stones.goal.touched.length} rocks`;
+  const count = stones.goal.touched.length;
+  if (count === 1) return stones.value === 1 ? '; it touched the rock' : '; it missed the rock';
+  if (stones.value === count) return `; it touched all ${count} rocks`;
+  return `; it touched ${stones.value === 0 ? 'none' : stones.value} of ${count} rocks`;
 }
 
 /** What these ask has nothing to do with whether it kept to the bottom, or says it. */
@@ -104,12 +120,11 @@ function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGra
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
   const others = grade.goals.filter((goal) => goal !== about);
   const miss = isIdle && !isCast(result) ? '' : worstMiss(others, result, units);
-  if (about && NOT_OF_CONTACT.has(about.goal.kind)) {
-    return miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
-  }
+  const second = miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
+  if (about && NOT_OF_CONTACT.has(about.goal.kind)) return second;
   const first =
     fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
-  return `${[first, miss].filter(Boolean).join(', ')}.`;
+  return miss.startsWith('but ') ? `${first}, ${miss}.` : `${first}. ${second}`.trim();
 }
 
 /** A bait that was cast is off the bottom to begin with: its fall is no flight. */
@@ -148,7 +163,7 @@ function worstMiss(goals: readonly GoalGrade[], result: Result, units: Units): s
     goals
       .filter((one) => lost(one) > 0)
       .sort((a, b) => lost(b) - lost(a))
-      .map(({ goal, value }) => missOf(goal, value, units, result))
+      .map((one) => missOf(one, units, result))
       .find((clause) => clause !== '') ?? ''
   );
 }

@@ -8,6 +8,7 @@ import {
   isKept,
   isRestraint,
   shareOf,
+  TOTAL_MARKS,
   valueOf,
   type WeightedGoal
 } from './goals';
@@ -39,11 +40,26 @@ export interface Grade {
   figure: number | null;
 }
 
-/** Goals that earned less because not all was done; none where it was. */
-export function heldBack({ done, goals }: Grade): GoalGrade[] {
-  if (Math.round(done * 100) >= 100) return [];
+/**
+ * The goals as a table shows them: what was left undone costs the goal that asks for it, and what was
+ * kept meanwhile has full marks of the fewer that it could earn. The sums are those of the grade.
+ */
+export function shownMarks({ goals, done }: Grade): GoalGrade[] {
+  if (done >= 1) return goals;
   const deed = deedOf(goals.map(({ goal }) => goal));
-  return goals.filter(({ goal, value }) => earnsByDone(goal, value, deed));
+  const shown = goals.map((one) => {
+    if (!earnsByDone(one.goal, one.value, deed)) return one;
+    const could = Math.min(one.outOf - 1, Math.round(done * one.outOf));
+    return { ...one, outOf: one.met === 1 ? could : Math.max(could, one.marks + 1) };
+  });
+  const [undone] = goals
+    .filter(({ goal, value }) => !earnsByDone(goal, value, deed))
+    .sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
+  if (!undone) return goals;
+  const rest = TOTAL_MARKS - shown.reduce((sum, { outOf }) => sum + outOf, 0);
+  return shown
+    .map((one) => (one === undone ? { ...one, outOf: one.outOf + rest } : one))
+    .filter(({ outOf }) => outOf > 0);
 }
 
 /** A move and what came of it in the challenge's own water. */

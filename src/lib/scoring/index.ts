@@ -36,7 +36,7 @@ export { askedOf, callAdvice, guessWords, type GuessQuantity, type Guess } from 
 export {
   gradeRun,
   gradeTry,
-  heldBack,
+  shownMarks,
   type GoalGrade,
   type Grade,
   type GradedRun,
@@ -50,6 +50,7 @@ export { moveSentence } from './change-sentence';
 export {
   formatDepth,
   formatDiameter,
+  formatAsked,
   formatLength,
   formatPull,
   formatShare,

@@ -57,16 +57,6 @@ describe('the grade', () => {
     await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
   });
 
-  test('says why what was kept earned little, only where it did', async () => {
-    const { rerender } = await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
-    await expect.element(page.getByText(/earned only/)).not.toBeInTheDocument();
-    await rerender({ grade: grade(15, 0.25) });
-    await openMarks();
-    await expect
-      .element(page.getByText(/Only 25.% of what was asked was done, so contact earned/))
-      .toBeVisible();
-  });
-
   test('shows each goal: what was asked, what was reached, its marks and a bar of that length', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await openMarks();

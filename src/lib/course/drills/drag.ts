@@ -20,7 +20,7 @@ const DEPTHS = [
 /** Neither the distance nor the depth was ever practised. */
 const FRESH: Drag = {
   distance_m: 1.5 * FOOT_M,
-  distance: '{18 in|45 cm}',
+  distance: '{1 ft 6 in|45 cm}',
   pace: PACES[0],
   depth_m: 4.6,
   depth: '{15 ft|4.5 m}'

@@ -26,7 +26,7 @@ export const dragFirst = goalKind({
   measure: (_, run) => drawnFirst(run),
   share: ({ least_m }, value) => fading(least_m - value, REACH_PART * least_m),
   words: ({ least_m }, value, units) => ({
-    name: 'Drag before the strike',
+    name: 'Dragged first',
     asked: `${formatLength(least_m, units)} or more`,
     reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
   }),
@@ -35,5 +35,6 @@ export const dragFirst = goalKind({
     if (value < NO_MOVE_M) return 'you never moved it first';
     return `you moved it ${formatBeside(value, [least_m, Infinity], length)} first, not ${length(least_m)}`;
   },
-  advice: () => 'Move the jig first, then wait'
+  advice: (_, value) =>
+    value < NO_MOVE_M ? 'Move the jig first, then wait' : 'Move the jig farther first, then wait'
 });

@@ -82,20 +82,25 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
   share(goal: Unweighted<S>, value: number, run: RunToGrade): number;
   /** How much of what an aim wants done was done, 0–1, overdone or not; the share where not given. */
   progress?(goal: Unweighted<S>, value: number): number;
-  words(goal: Unweighted<S>, value: number, units: Units): GoalWords;
+  /** `met` is the share that it earned on its own: where the value alone does not say what was amiss. */
+  words(goal: Unweighted<S>, value: number, units: Units, met: number): GoalWords;
   /**
    * What of it went wrong, a clause after "It never left the bottom,"; '' where other words say it.
    * Not given, it is what `words` says: "rests: 0, asked 1 of 4 s or longer".
    */
-  miss?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
+  miss?(goal: Unweighted<S>, value: number, units: Units, result: Result, met: number): string;
   /** The first sentence of a try that is about this goal: what happened, in what was asked. */
   did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
   /** What a picture of the bait can show of it; not given where there is nothing to be seen. */
   drawn?(goal: Unweighted<S>): DrawnGoal;
   /** Not given where tries at it are told apart by their marks alone. */
   readonly figure?: GoalFigure<Unweighted<S>>;
-  /** The one thing to change for who missed it; null where it is read from the hand, see fault.ts. */
-  advice: ((goal: Unweighted<S>, value: number, result: Result) => string) | null;
+  /**
+   * The one thing to change for who missed it; null where it is read from the hand, see fault.ts, or
+   * where another goal's miss is why this one was missed.
+   */
+  advice:
+    ((goal: Unweighted<S>, value: number, result: Result, met: number) => string | null) | null;
 }
 
 export type Unweighted<S extends v.GenericSchema> = Omit<v.InferOutput<S>, 'weight'>;

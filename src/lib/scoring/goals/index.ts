@@ -121,15 +121,22 @@ export function isOfOneTurn(goal: Goal): boolean {
 }
 
 /** A goal's name, what it asks and what was reached of it. */
-export function wordsOf(goal: Goal, value: number, units: Units): GoalWords {
-  return kindOf(goal).words(goal, value, units);
+export function wordsOf(goal: Goal, value: number, units: Units, met = 1): GoalWords {
+  return kindOf(goal).words(goal, value, units, met);
+}
+
+/** A goal, what was reached of it, and how well that meets it, 0–1. */
+interface MetGoal {
+  readonly goal: Goal;
+  readonly value: number;
+  readonly met: number;
 }
 
 /** What went wrong of a goal that was missed, as a clause; may be empty. */
-export function missOf(goal: Goal, value: number, units: Units, result: Result): string {
+export function missOf({ goal, value, met }: MetGoal, units: Units, result: Result): string {
   const kind = kindOf(goal);
-  if (kind.miss) return kind.miss(goal, value, units, result);
-  const { name, asked, reached } = kind.words(goal, value, units);
+  if (kind.miss) return kind.miss(goal, value, units, result, met);
+  const { name, asked, reached } = kind.words(goal, value, units, met);
   return `${name.toLowerCase()}: ${reached}, asked ${asked}`;
 }
 
@@ -139,8 +146,8 @@ export function didOf(goal: Goal, value: number, units: Units, result: Result): 
 }
 
 /** The one thing to change for who missed it, or null where it is read from the hand (fault.ts). */
-export function adviceOf(goal: Goal, value: number, result: Result): string | null {
-  return kindOf(goal).advice?.(goal, value, result) ?? null;
+export function adviceOf({ goal, value, met }: MetGoal, result: Result): string | null {
+  return kindOf(goal).advice?.(goal, value, result, met) ?? null;
 }
 
 /** Whether what to change is read from the hand, and not said by the goal itself. */

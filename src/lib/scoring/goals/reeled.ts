@@ -25,16 +25,28 @@ export const reeled = goalKind({
   measure: (_, run) => slackReeled(run),
   share: ({ least_m }, value, run) =>
     fading(least_m - value, least_m) * fading(drawnByReel(run) - DRAGGED_M, DRAGGED_M),
-  words: ({ least_m }, value, units) => ({
-    name: 'Slack reeled in',
-    asked: `${formatLength(least_m, units)} or more`,
-    reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
-  }),
-  miss: ({ least_m }, value, units) => {
+  words: ({ least_m }, value, units, met) => {
+    const length = formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units));
+    const reached = value < DRAGGED_M ? 'none' : length;
+    return {
+      name: 'Slack reeled in',
+      asked: `${formatLength(least_m, units)} or more, the jig at rest`,
+      reached: hasDragged(least_m, value, met) ? `${reached}, and the jig came along` : reached
+    };
+  },
+  miss: ({ least_m }, value, units, _, met) => {
     const length = (m: number) => formatLength(m, units);
+    if (hasDragged(least_m, value, met)) return 'the reel drew the jig along';
     if (value < DRAGGED_M) return 'the reel took up no slack';
-    if (value >= least_m) return '';
     return `the reel took up ${formatBeside(value, [least_m, Infinity], length)} of slack, not ${length(least_m)}`;
   },
-  advice: () => 'Turn the rod back, then reel in the slack while the jig lies still'
+  advice: ({ least_m }, value, _, met) =>
+    hasDragged(least_m, value, met)
+      ? 'Stop reeling as soon as the line is tight'
+      : 'Turn the rod back, then reel in the slack while the jig lies still'
 });
+
+/** What was earned is less than the slack alone would have: the reel has drawn the bait. */
+function hasDragged(least_m: number, value: number, met: number): boolean {
+  return met < fading(least_m - value, least_m);
+}

@@ -25,13 +25,18 @@ export const rhythm = goalKind({
   words: ({ even }, value) => ({
     name: 'Rhythm',
     asked: even ? 'even' : 'uneven',
-    reached: value === 0 ? 'too few hops to tell' : `longest gap ${value.toFixed(1)} × shortest`
+    reached:
+      value === 0 ? 'too few hops to tell' : `longest gap ${value.toFixed(1)} times the shortest`
   }),
   // Hops that are too few are told of as hops.
   miss: ({ even }, value) => {
     if (value === 0) return '';
     return even ? 'the rests were not alike' : 'the rests were too much alike';
   },
-  advice: ({ even }) =>
-    even ? 'Count the same between all hops' : 'Wait longer before one hop than before the next'
+  advice: ({ even }, value) => {
+    if (value === 0) return null;
+    return even
+      ? 'Count the same between all hops'
+      : 'Wait longer before one hop than before the next';
+  }
 });

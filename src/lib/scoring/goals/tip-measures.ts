@@ -19,8 +19,11 @@ export const SWEEP_TICKS = 60;
 /** The pull at the end is a mean over this many ticks. */
 const END_TICKS = 50;
 
+/** How many times the tip drew line and gave it back, rested or not. */
+export const countDraws = (result: Traced): number => countTwitches(result, 0);
+
 /** How many times the tip drew line, gave it back, and rested for a fifth of a second. */
-export function countTwitches(result: Traced): number {
+export function countTwitches(result: Traced, rest_ticks = TIP_REST_TICKS): number {
   const taken = takenLine(result);
   let [low, high, count] = [taken[0], taken[0], 0];
   let isUp = false;
@@ -28,7 +31,7 @@ export function countTwitches(result: Traced): number {
   let [restedAt, restedFrom] = [taken[0], 0];
   for (const [i, now] of taken.entries()) {
     if (Math.abs(now - restedAt) >= TIP_REST_M) [restedAt, restedFrom] = [now, i];
-    if (isDone && i - restedFrom >= TIP_REST_TICKS) {
+    if (isDone && i - restedFrom >= rest_ticks) {
       count++;
       isDone = false;
     }

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { clamped } from '../fading';
 import { timesOf } from '../times-of';
 import { whole } from '../schema-parts';
-import { countTwitches } from './tip-measures';
+import { countDraws, countTwitches } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** So many times the tip draws and gives back line. */
@@ -26,10 +26,19 @@ export const twitches = goalKind({
     asked: `${count} or more`,
     reached: `${value}`
   }),
-  did: ({ count }, value) => {
-    const times = value === 0 ? 'never twitched it' : `twitched it ${timesOf(value)}`;
-    return value >= count ? `You ${times}.` : `You ${times}, not ${timesOf(count)}.`;
+  did: ({ count }, value, _, result) => {
+    if (value >= count) return `You twitched it ${timesOf(value)}.`;
+    const draws = countDraws(result);
+    if (draws === 0) return `You never twitched it; ${timesOf(count)} was asked.`;
+    if (draws < count) return `You twitched it ${timesOf(draws)}, not ${timesOf(count)}.`;
+    const rested = value === 0 ? 'without a rest' : `but rested after only ${value}`;
+    return `You twitched it ${timesOf(draws)}, ${rested}.`;
   },
-  advice: (_, value) =>
-    value === 0 ? 'Twitch the tip, and give the line back each time' : 'Twitch it more often'
+  advice: ({ count }, _, result) => {
+    const draws = countDraws(result);
+    if (draws >= count) return 'Rest a moment after each twitch';
+    return draws === 0
+      ? 'Twitch the tip, and give the line back each time'
+      : 'Twitch it more often';
+  }
 });

@@ -12,7 +12,7 @@ export default {
   hold_s: 4,
   longest_pause_s: 6,
   goals: [
-    { kind: 'travel', target_m: 0.6, band_m: 0.09, weight: 34 },
+    { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
     { kind: 'reeled', least_m: 0.35, weight: 33 },
     { kind: 'speed', most_m_s: 0.45, weight: 33 }
   ],

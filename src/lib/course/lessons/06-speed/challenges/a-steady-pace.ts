@@ -11,7 +11,7 @@ export default {
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 34 },
+    { kind: 'travel', target_m: 0.9144, band_m: 0.15, weight: 34 },
     { kind: 'pace', m_s: [0.06, 0.3], weight: 33 },
     { kind: 'contact', least: 0.9, weight: 33 }
   ],

@@ -5,13 +5,13 @@ import { waterWith } from '../../fathomley';
 export default {
   id: 'near-the-boat',
   title: 'Close to the boat',
-  ask: 'The jig is close. Drag it {15 in|40 cm} without lifting it.',
+  ask: 'The jig is close. Drag it {1 ft 3 in|38 cm} without lifting it.',
   setup: waterWith({ start: { bait_x_m: 6, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,
   goals: [
-    { kind: 'travel', target_m: 0.4, band_m: 0.08, weight: 34 },
+    { kind: 'travel', target_m: 0.381, band_m: 0.08, weight: 34 },
     { kind: 'contact', least: 0.9, weight: 33 },
     { kind: 'speed', most_m_s: 0.25, weight: 33 }
   ],

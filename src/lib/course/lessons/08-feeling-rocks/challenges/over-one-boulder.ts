@@ -5,7 +5,7 @@ import { deeperWith } from '../../fathomley';
 export default {
   id: 'over-one-boulder',
   title: 'Over one boulder',
-  ask: 'Pull the jig up and over the boulder. Let it down the back on a short line.',
+  ask: 'Pull the jig {3 ft 6 in|1.05 m}, up and over the boulder. Let it down the back on a short line.',
   setup: deeperWith({
     bottom: { friction: 0.4, stones: [{ x_m: 11.5, width_m: 0.6, height_m: 0.22 }] },
     start: { bait_x_m: 12, slack_m: 0.03 }
@@ -16,7 +16,7 @@ export default {
   goals: [
     { kind: 'stones', touched: [0], weight: 33 },
     { kind: 'contact', least: 0.75, weight: 34 },
-    { kind: 'travel', target_m: 1, band_m: 0.22, weight: 33 }
+    { kind: 'travel', target_m: 1.0668, band_m: 0.22, weight: 33 }
   ],
   visibility: 'half_seen',
   reference: sweep(60, 90, 9),

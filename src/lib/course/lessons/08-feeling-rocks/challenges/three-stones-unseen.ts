@@ -5,7 +5,7 @@ import { deeperWith } from '../../fathomley';
 export default {
   id: 'three-stones-unseen',
   title: 'Three rocks, unseen',
-  ask: 'Drag the jig {3 ft|1 m} and touch every rock on the way.',
+  ask: 'Drag the jig {3 ft 6 in|1.05 m} and touch every rock on the way.',
   setup: deeperWith({
     bottom: {
       friction: 0.4,
@@ -23,7 +23,7 @@ export default {
   goals: [
     { kind: 'stones', touched: [0, 1, 2], weight: 33 },
     { kind: 'contact', least: 0.8, weight: 34 },
-    { kind: 'travel', target_m: 1, band_m: 0.2, weight: 33 }
+    { kind: 'travel', target_m: 1.0668, band_m: 0.2, weight: 33 }
   ],
   visibility: 'unseen',
   reference: sweep(60, 90.5, 8),

@@ -14,7 +14,7 @@ export default {
   start: lowToTheSide,
   hold_s: 2,
   goals: [
-    { kind: 'travel', target_m: 0.9, band_m: 0.15, weight: 60 },
+    { kind: 'travel', target_m: 0.9144, band_m: 0.15, weight: 60 },
     { kind: 'contact', least: 0.7, weight: 40 }
   ],
   visibility: 'unseen',

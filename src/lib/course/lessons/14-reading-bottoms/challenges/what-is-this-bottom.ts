@@ -20,14 +20,14 @@ export default {
   longest_pause_s: 4,
   // A bottom taken for another one is a foot off: nothing for the travel.
   goals: [
-    { kind: 'travel', target_m: 0.3, band_m: 0.1, weight: 60 },
+    { kind: 'travel', target_m: 0.3048, band_m: 0.1, weight: 60 },
     { kind: 'tip_speed', most_m_s: 0.3, weight: 40 }
   ],
   visibility: 'unseen',
   look_alikes: [
-    { ground: 'gravel', travel_m: 0.3, reference: onGravel },
-    { ground: 'sand', travel_m: 0.6, reference: onSand },
-    { ground: 'mud', travel_m: 0.9, reference: onMud }
+    { ground: 'gravel', travel_m: 0.3048, reference: onGravel },
+    { ground: 'sand', travel_m: 0.6096, reference: onSand },
+    { ground: 'mud', travel_m: 0.9144, reference: onMud }
   ],
   reference: onGravel,
   // Ripped over it: nobody feels what it is.

@@ -5,14 +5,14 @@ import { deeperWith } from '../../fathomley';
 export default {
   id: 'cold-water',
   title: 'Cold water: drag and wait',
-  ask: 'Three drags of about {1 ft|30 cm}. Rest 4 seconds or more between them.',
+  ask: 'Three drags of about {1 ft|30 cm}, {3 ft|90 cm} in all. Rest 4 seconds or more between them.',
   setup: deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,
   longest_pause_s: 8,
   goals: [
-    { kind: 'travel', target_m: 1, band_m: 0.2, weight: 40 },
+    { kind: 'travel', target_m: 0.9144, band_m: 0.2, weight: 40 },
     { kind: 'rests', count: 2, least_s: 4, weight: 40 },
     { kind: 'contact', least: 0.9, weight: 20 }
   ],

@@ -5,7 +5,7 @@ import { deeperWith } from '../../fathomley';
 export default {
   id: 'dead-stick',
   title: 'Dead-stick',
-  ask: 'Drag a little. Do nothing for 12 seconds or more. Drag a little again.',
+  ask: 'Drag about {1 ft|30 cm}. Do nothing for 12 seconds or more. Drag on to {2 ft|60 cm}.',
   setup: deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,
@@ -13,7 +13,7 @@ export default {
   longest_pause_s: 30,
   goals: [
     { kind: 'rests', count: 1, least_s: 12, weight: 60 },
-    { kind: 'travel', target_m: 0.65, band_m: 0.2, weight: 20 },
+    { kind: 'travel', target_m: 0.6096, band_m: 0.2, weight: 20 },
     { kind: 'contact', least: 0.9, weight: 20 }
   ],
   visibility: 'half_seen',

@@ -5,7 +5,7 @@ import { deeperWith, JIGS } from '../../fathomley';
 export default {
   id: 'first-light',
   title: 'First light',
-  ask: '{50 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. One slow foot, unseen, on bottom.',
+  ask: '{50 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. Drag it {1 ft|30 cm}, slow, unseen, on bottom.',
   setup: deeperWith({
     depth_m: 6,
     temperature_C: 9,
