@@ -18,6 +18,7 @@ const sources = [
   'scripts/build.mjs',
   'scripts/compute-thread.vite.mjs',
   'scripts/static-adapter.mjs',
+  'scripts/through-indexes.mjs',
   'package.json',
   'package-lock.json',
   'svelte.config.js',

@@ -8,7 +8,7 @@ import {
 } from '../../src/lib/model';
 import { baitOf } from '../../src/lib/model/bait';
 import { bottomOf } from '../../src/lib/model/bottom';
-import { TICK_S } from '../../src/lib/model/run';
+import { TICK_S } from '../../src/lib/model/move';
 import { tipPathOf } from '../../src/lib/model/tip-path';
 import { waterAt } from '../../src/lib/model/water';
 import { energyBalance } from './energy';

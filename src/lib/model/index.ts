@@ -5,7 +5,8 @@ export { RunsAhead, RunWanted, withRunsAhead } from './runs-ahead';
 export type { LineHistory } from './line-history';
 export type { RecordedRun } from './recorded-run';
 export { LiveRun } from './live-run';
-export { Run, TICK_S, MODEL_VERSION, type Result } from './run';
+export { Run, type Result } from './run';
+export { MODEL_VERSION } from './version';
 export { isOffBottom, OFF_BOTTOM_M, REST_SPEED_M_S, SKIP_M } from './lift-off';
 export type { Hop, RunEvent, Summary, Trace } from './record';
 export {
@@ -24,6 +25,7 @@ export {
   MOST_SAMPLES,
   ROD_RATE_HZ,
   rodInputSchema,
+  TICK_S,
   type Move,
   type RodInput,
   type SequenceStep

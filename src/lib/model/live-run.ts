@@ -1,7 +1,7 @@
 import { LineRecorder, type LineHistory } from './line-history';
-import { ROD_RATE_HZ, type RodInput } from './move';
+import { ROD_RATE_HZ, TICK_S, type RodInput } from './move';
 import type { RodAngles } from './rod-path';
-import { Run, TICK_S, type Result } from './run';
+import { Run, type Result } from './run';
 import type { Setup } from './scenario';
 import { tipPathOf } from './tip-path';
 

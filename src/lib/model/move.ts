@@ -107,3 +107,5 @@ export type SequenceStep = v.InferOutput<typeof sequence>['moves'][number];
 
 /** Samples a second of a hand's recorded move: one a tick of the model (see TICK_S). */
 export const ROD_RATE_HZ = 100;
+/** Rod input is taken, the trace is written and the step length is chosen once a tick, s. */
+export const TICK_S = 1 / ROD_RATE_HZ;

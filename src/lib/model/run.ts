@@ -1,14 +1,13 @@
 import { ExternalLoads } from './external-loads';
 import { LineState } from './line-state';
-import { ROD_RATE_HZ } from './move';
+import { TICK_S } from './move';
 import { RunRecord, type Summary, type Trace } from './record';
 import type { Setup } from './scenario';
 import { Strength } from './strength';
 import { startOf, type Start } from './start';
 import type { Point, TipPath } from './tip-path';
+import { MODEL_VERSION } from './version';
 
-/** Rod input is taken, the trace is written and the step length is chosen once a tick, s. */
-export const TICK_S = 1 / ROD_RATE_HZ;
 /** A tick holds this many of the finest steps (78 µs); a step is 1, 2, 4, … of them. */
 const FINEST_STEPS_A_TICK = 128;
 /**
@@ -42,9 +41,6 @@ const CLUTCH_N = 60;
 
 /** A hook feels the line's direction over this length, m: that of a single piece depends on their number. */
 const LEAD_M = 0.25;
-
-/** Version of the model's physics and numerics: a change that moves results moves this. */
-export const MODEL_VERSION = '1.4.1';
 
 /** Largest change of a speed with which a step of that size is kept, m/s. */
 function limitFor(size: number): number {

@@ -1,7 +1,7 @@
 import { LineRecorder } from './line-history';
 import type { RecordedRun } from './recorded-run';
-import type { Move } from './move';
-import { Run, TICK_S, type Result } from './run';
+import { TICK_S, type Move } from './move';
+import { Run, type Result } from './run';
 import { checkCost } from './run-cost';
 import { runsInUse } from './runs-ahead';
 import { parseScenario, type Scenario, type Setup } from './scenario';

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { DataError, parseData } from '../scoring';
-import { challenge, day, line, shortName, readBy, whole, words } from './fields';
+import { challenge } from './challenge';
+import { day, line, shortName, readBy, whole, words } from './fields';
 
 /** How much of the bait is seen, and how much is said, while homework is done. */
 export const HOMEWORK_PHASES = ['seen', 'half_seen', 'unseen'] as const;

@@ -3,7 +3,8 @@ import { rodInputSchema, type Move } from '../model';
 import { checkMove, FIGURE_UNITS, parseData, type Challenge } from '../scoring';
 import { storedAnswer } from './answer';
 import { aid, counts, roomPhase } from './clinic';
-import { challenge, day, shortName, readBy } from './fields';
+import { challenge } from './challenge';
+import { day, shortName, readBy } from './fields';
 import { prediction } from './record';
 import { storedTry } from './try';
 

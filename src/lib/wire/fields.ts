@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { DataError, parseChallenge, whole, type Challenge } from '../scoring';
+import { DataError, whole } from '../scoring';
 
 export { whole };
 
@@ -84,17 +84,6 @@ export function readBy<T>(read: (input: unknown) => T) {
     })
   );
 }
-
-/**
- * A challenge with its water and gear, whole: what goals there are is known to scoring alone. How finely
- * the model runs is ours to say: a try at 640 segments in microseconds would take a server for hours.
- */
-export const challenge = readBy<Challenge>((input) => {
-  const read = parseChallenge(input);
-  const { numerics } = read.setup;
-  if (numerics === undefined) return read;
-  throw new DataError('setup.numerics', numerics, 'is not for others to set');
-});
 
 /** Names a fault from where the part stands in the whole. */
 export function within<T>(field: string, read: () => T): T {

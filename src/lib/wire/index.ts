@@ -86,8 +86,8 @@ export {
   type PacketAnswer,
   type PacketTry
 } from './packet';
+export { emptyRecord } from './empty-record';
 export {
-  emptyRecord,
   RECORD_VERSION,
   type LearnerRecord,
   type LessonProgress,

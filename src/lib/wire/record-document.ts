@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import { storedAnswer } from './answer';
 import {
-  firstSettings,
   lessonProgress,
   prediction,
   RECORD_VERSION,
@@ -11,6 +10,7 @@ import {
   type SetAside
 } from './record';
 import { dayPlan } from './day-plan';
+import { firstSettings } from './empty-record';
 import { logEntry } from './log-entry';
 import { outfit } from './outfit';
 import { testSession } from './test-session';

@@ -77,20 +77,3 @@ export interface LearnerRecord extends Notes {
   /** Tests of the learner's own gear. */
   sessions: readonly TestSession[];
 }
-
-export const firstSettings: Settings = { units: 'imperial', scheme: 'auto' };
-
-export function emptyRecord(): LearnerRecord {
-  return {
-    settings: firstSettings,
-    predictions: [],
-    progress: [],
-    answers: [],
-    outfits: [],
-    plans: [],
-    entries: [],
-    setAside: [],
-    tries: [],
-    sessions: []
-  };
-}

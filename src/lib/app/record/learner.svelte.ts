@@ -3,7 +3,7 @@ import { emptyRecord, type LearnerRecord, type StoredAnswer, type StoredTry } fr
 import { createContext } from 'svelte';
 import { StorageKeeping } from './keep-storage';
 import { newId, now } from './stamp';
-import { RecordStore } from './store';
+import type { RecordStore } from './store';
 
 export type Trouble = 'no-storage' | 'not-saved' | 'set-aside';
 
@@ -64,6 +64,8 @@ export class Learner {
 
   async #openStore(): Promise<void> {
     try {
+      // Its schemas are as much code as a page: they come after the page, not before it.
+      const { RecordStore } = await import('./store');
       const store = await RecordStore.open(this.name);
       await this.#load(store);
       this.#store = store;

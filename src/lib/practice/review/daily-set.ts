@@ -1,5 +1,6 @@
 import { AIM, expectedShare, ratingsOf, UNRATED } from './elo';
-import { memoriesOf, recall, type Days } from './memory';
+import type { Days } from './days';
+import { memoriesOf, recall } from './memory';
 import type { StoredAnswer } from '../../wire';
 
 /** What can be asked: a generator or a fixed item. */

@@ -1,6 +1,7 @@
 /** The review: what is asked today, what is known, and how good the questions are. */
 export { gradeOf } from './grade';
-export { dayNumberOf, memoriesOf, recall, type DayOf, type Days, type Memory } from './memory';
+export { dayNumberOf, type DayOf, type Days } from './days';
+export { memoriesOf, recall, type Memory } from './memory';
 export {
   AIM,
   expectedShare,

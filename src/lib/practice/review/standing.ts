@@ -1,5 +1,6 @@
 import type { Askable } from './daily-set';
-import { memoriesOf, recall, type Days, type Memory } from './memory';
+import type { Days } from './days';
+import { memoriesOf, recall, type Memory } from './memory';
 import type { StoredAnswer } from '../../wire';
 
 /** Where a learner stands with one objective. */

@@ -1,0 +1,18 @@
+import type { LearnerRecord, Settings } from './record';
+
+export const firstSettings: Settings = { units: 'imperial', scheme: 'auto' };
+
+export function emptyRecord(): LearnerRecord {
+  return {
+    settings: firstSettings,
+    predictions: [],
+    progress: [],
+    answers: [],
+    outfits: [],
+    plans: [],
+    entries: [],
+    setAside: [],
+    tries: [],
+    sessions: []
+  };
+}
