@@ -2,7 +2,7 @@
 export type Matrix = readonly (readonly number[])[];
 
 /** The lower factor L of a symmetric positive definite matrix, A = L·Lᵀ (Cholesky–Banachiewicz). */
-function factorOf(a: Matrix): number[][] {
+export function factorOf(a: Matrix): number[][] {
   const l = a.map((row) => row.map(() => 0));
   for (let i = 0; i < a.length; i++) {
     for (let j = 0; j <= i; j++) {
@@ -17,8 +17,7 @@ function factorOf(a: Matrix): number[][] {
 }
 
 /** x with A·x = b, for a symmetric positive definite A. Throws RangeError for another. */
-export function solved(a: Matrix, b: readonly number[]): number[] {
-  const l = factorOf(a);
+export function solved(a: Matrix, b: readonly number[], l: Matrix = factorOf(a)): number[] {
   const y = [...b];
   for (let i = 0; i < y.length; i++) {
     for (let k = 0; k < i; k++) y[i] -= l[i][k] * y[k];

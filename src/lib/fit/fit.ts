@@ -1,26 +1,27 @@
-import { seededRandom } from '../model';
-import { measurementsOf, runOf, valuesAt } from './forecast';
+import { seededRandom, type Random } from '../model';
+import type { OwnSpread, OwnValues, UnknownName } from '../scoring';
+import { correlated, type Matrix } from './cholesky';
 import {
-  clipped,
-  descend,
-  iterateAt,
-  type Fitted,
-  type Iterate,
-  type Problem
-} from './least-squares';
-import { heldOut, measuredIn, normal, predictions } from './predictions';
-import { drawOf, nextTests } from './next-test';
-import { intervalOf } from './profile';
+  deviationOf,
+  fineShiftOf,
+  measurementsOf,
+  runOf,
+  valuesAt,
+  type Forecast
+} from './forecast';
+import { covarianceOf, interval90Of } from './interval';
+import { clipped, descend, iterateAt, type Iterate, type Problem } from './least-squares';
+import { nextTests } from './next-test';
+import { normal } from './normal';
+import { posteriorOf } from './posterior';
+import { heldOut, measuredIn, middleOf, predictions, type Found } from './predictions';
 import type { Estimate, FitResult } from './result';
-import type { UnknownName } from '../scoring';
-import type { OwnSpread, OwnValues } from '../scoring';
 import { inside, type Session } from './session';
-import { refined } from './refined';
 import { TOLD_BELOW, unknownsOf, Z90 } from './unknowns';
 import { verdictOf } from './verdict';
 
 /** Places looked at before the descent: heights are nothing until the bait leaves the bottom. */
-const SCOUTS = 10;
+const SCOUTS = 8;
 
 export interface FitOptions {
   /** Hears the share done, 0–1; may throw to stop. */
@@ -34,51 +35,60 @@ export interface FitOptions {
  */
 export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions = {}): FitResult {
   const random = seededRandom(seed);
-  const unknowns = unknownsOf(session);
-  const { tests, known } = session;
-  const measurements = measurementsOf(tests);
-  const coarse: Problem = { tests, measurements, unknowns, known, shifts: [], widened: 1 };
-  const found = descend(coarse, scouted(coarse, random), (part) => tell(0.05 + 0.25 * part));
-  const { problem, fitted } = refined(coarse, found, (part) => tell(0.3 + 0.15 * part));
-  const estimates = unknowns.map(({ name, at }, j): [UnknownName, Estimate] => {
-    tell(0.45 + (0.25 * j) / unknowns.length);
-    const [least, most] = intervalOf(problem, fitted, j);
-    const { bounds, isTold } = unknowns[j];
+  const found = foundFor(session, random, (share) => tell(0.7 * share));
+  const { problem, posterior, u } = found;
+  const covariance = covarianceOf(posterior.samples, u);
+  const estimates = problem.unknowns.map(({ name, at, bounds, isTold }, j): [UnknownName, Estimate] => {
+    const [least, most] = interval90Of(posterior.samples, j, bounds);
     const told = isTold || (most - least) / 2 < TOLD_BELOW * priorHalfWidth(bounds);
-    return [name, { estimate: at(fitted.iterate.u[j]), interval90: [at(least), at(most)], told }];
+    return [name, { estimate: at(u[j]), interval90: [at(least), at(most)], told }];
   });
   tell(0.7);
-  const predicted = predictions(problem, fitted, random);
+  const predicted = predictions(found, random);
   tell(0.8);
-  const held_out = heldOut(problem, fitted, random);
-  const next = nextTests(problem, fitted.iterate.u, fitted.slopes, (part) =>
-    tell(0.9 + 0.1 * part)
-  );
+  const held_out = heldOut(found, random);
+  const next = nextTests(problem, u, covariance, (part) => tell(0.85 + 0.15 * part));
   const result = {
     unknowns: Object.fromEntries(estimates),
-    tests: tests.map((_, i) => ({ predicted: predicted[i], measured: measuredIn(problem, i) })),
+    tests: problem.tests.map((_, i) => ({
+      predicted: predicted[i],
+      measured: measuredIn(problem, i)
+    })),
     held_out,
-    spread: spreadOf(problem, fitted),
+    spread: spreadOf(problem, u, covariance),
     next
   };
-  return { ...result, verdict: verdictOf(result, misfitOf(problem, fitted), problem.widened) };
+  const { samples } = posterior;
+  const scatter = samples.reduce((sum, one) => sum + one.scatter, 0) / samples.length;
+  return { ...result, verdict: verdictOf(result, misfitOf(found), scatter) };
+}
+
+/** The best place, then all that the tests leave open around it. */
+function foundFor(session: Session, random: Random, tell: (share: number) => void): Found {
+  const { tests, known } = session;
+  const unknowns = unknownsOf(session);
+  const problem: Problem = {
+    ...{ tests, measurements: measurementsOf(tests), unknowns, known, runs: [] }
+  };
+  const fitted = descend(problem, scouted(problem, random), (part) => tell(0.1 + 0.3 * part));
+  const values = valuesAt(unknowns, fitted.iterate.u, known);
+  const shifts = tests.map((test): Forecast => fineShiftOf(test, values));
+  tell(0.45);
+  const posterior = posteriorOf(problem, fitted, shifts, random, (part) => tell(0.45 + 0.55 * part));
+  return { problem, posterior, shifts, u: middleOf(posterior.samples) };
 }
 
 /** The values found and, along each column of the covariance's factor, the 90 % ends either way. */
-function spreadOf(problem: Problem, { iterate: { u }, covariance }: Fitted): OwnSpread {
+function spreadOf(problem: Problem, u: readonly number[], covariance: Matrix): OwnSpread {
   const { unknowns } = problem;
   const at = (scaled: readonly number[]): OwnValues =>
     valuesAt(unknowns, clipped(problem, scaled), {});
   const ends = unknowns.flatMap((_, k) =>
-    [-Z90, Z90].map((by) =>
-      at(
-        drawOf(
-          u,
-          covariance,
-          unknowns.map((__, j) => (j === k ? by : 0))
-        )
-      )
-    )
+    [-Z90, Z90].map((by) => {
+      const along = unknowns.map((__, j) => (j === k ? by : 0));
+      const off = correlated(covariance, along);
+      return at(u.map((one, j) => one + off[j]));
+    })
   );
   return { middle: at(u), ends };
 }
@@ -89,17 +99,14 @@ function priorHalfWidth([least, most]: readonly [number, number]): number {
 }
 
 /** The best of a few draws from the prior and its middle. */
-function scouted(problem: Problem, random: () => number): Iterate {
-  const middle = clipped(
-    problem,
-    problem.unknowns.map(() => 0)
-  );
-  const draws = Array.from({ length: SCOUTS }, () =>
+function scouted(problem: Problem, random: Random): Iterate {
+  const drawn = (of: () => number) =>
     clipped(
       problem,
-      problem.unknowns.map(() => normal(random))
-    )
-  );
+      problem.unknowns.map(() => of())
+    );
+  const middle = drawn(() => 0);
+  const draws = Array.from({ length: SCOUTS }, () => drawn(() => normal(random)));
   const best = [middle, ...draws]
     .map((u) => iterateAt(problem, u))
     .reduce((best, one) => (one.cost < best.cost ? one : best));
@@ -114,11 +121,12 @@ function refuse({ tests, unknowns, known }: Problem, u: readonly number[]): void
 }
 
 /** The measurement that lies furthest from what is predicted, in the deviations it was said to have. */
-function misfitOf({ measurements, widened }: Problem, { iterate }: Fitted) {
-  return measurements
-    .map(({ test, figure, measured_m }, i) => ({
+function misfitOf({ problem, posterior, u }: Found) {
+  const predicted_m = posterior.saidAt(u);
+  return problem.measurements
+    .map(({ test, measured_m, sd_m }, i) => ({
       test,
-      off: (widened * Math.abs(measured_m - iterate.forecasts[test][figure])) / iterate.sd_m[i]
+      off: Math.abs(measured_m - predicted_m[i]) / deviationOf(predicted_m[i], sd_m)
     }))
     .reduce((worst, one) => (one.off > worst.off ? one : worst), { test: -1, off: 0 });
 }

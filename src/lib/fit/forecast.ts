@@ -1,4 +1,14 @@
-import { parseScenario, ScenarioError, simulateScenario, type SetupInput } from '../model';
+import {
+  parseScenario,
+  ScenarioError,
+  ScenarioRun,
+  simulateScenario,
+  TICK_S,
+  tipPathOf,
+  type Result,
+  type Scenario,
+  type SetupInput
+} from '../model';
 import type { PoolTest } from './session';
 import { testScenarioOf, type Unknown, type Values } from './unknowns';
 
@@ -36,12 +46,17 @@ const SEGMENTS = 20;
 /** No shift. */
 const NOUGHT: Forecast = { travel_m: 0, peak_height_m: 0 };
 
+/** A bait that has lain on the bottom so long after the move, s, and moved by no more, m, is done. */
+const STILL_S = 0.6;
+const STILL_M = 2e-4;
+
 /**
- * Runs a test with these values, on the coarse line, and adds the shift. Null where no such outfit can
+ * Runs a test with these values, on the coarse line and no longer than the bait moves, and adds the shift. Null where no such outfit can
  * be: the tip would be at the bait, or the line too short.
  */
 export function forecastOf(test: PoolTest, values: Values, shift = NOUGHT): Forecast | null {
-  const coarse = run(test, values, { segments: SEGMENTS, ...test.setup.numerics });
+  const numerics = { segments: SEGMENTS, ...test.setup.numerics };
+  const coarse = possible(() => untilStill(scenarioOf(test, values, numerics)));
   if (!coarse) return null;
   return {
     travel_m: coarse.travel_m + shift.travel_m,
@@ -49,10 +64,12 @@ export function forecastOf(test: PoolTest, values: Values, shift = NOUGHT): Fore
   };
 }
 
-/** What the model's own segments make of it beside the coarse line's; nought where the gear asks for some. */
+/**
+ * What the model's own segments make of it, waited out to the end, beside the coarse line's. A line that
+ * sinks long after the bait lay still may draw it on by millimetres.
+ */
 export function fineShiftOf(test: PoolTest, values: Values): Forecast {
-  if (test.setup.numerics?.segments !== undefined) return NOUGHT;
-  const fine = run(test, values, test.setup.numerics);
+  const fine = possible(() => runOf(test, values));
   const coarse = forecastOf(test, values);
   if (!fine || !coarse) return NOUGHT;
   return {
@@ -61,9 +78,9 @@ export function fineShiftOf(test: PoolTest, values: Values): Forecast {
   };
 }
 
-function run(test: PoolTest, values: Values, numerics: SetupInput['numerics']): Forecast | null {
+function possible(work: () => Forecast): Forecast | null {
   try {
-    return runOf(test, values, numerics);
+    return work();
   } catch (error) {
     if (error instanceof ScenarioError) return null;
     throw error;
@@ -71,13 +88,32 @@ function run(test: PoolTest, values: Values, numerics: SetupInput['numerics']): 
 }
 
 /** Throws ScenarioError where no such outfit can be. */
-export function runOf(
-  test: PoolTest,
-  values: Values,
-  numerics: SetupInput['numerics'] = test.setup.numerics
-): Forecast {
-  const scenario = parseScenario({ ...testScenarioOf(test, values), numerics });
-  const { travel_m, peak_height_m } = simulateScenario(scenario);
+export function runOf(test: PoolTest, values: Values): Forecast {
+  return figuresOf(simulateScenario(scenarioOf(test, values, test.setup.numerics)));
+}
+
+function scenarioOf(test: PoolTest, values: Values, numerics: SetupInput['numerics']): Scenario {
+  return parseScenario({ ...testScenarioOf(test, values), numerics });
+}
+
+function untilStill(scenario: Scenario): Forecast {
+  const run = new ScenarioRun(scenario, false);
+  const looks = Math.round(STILL_S / TICK_S);
+  let isOver = run.advance(Math.ceil(tipPathOf(scenario, scenario.move).duration_s / TICK_S));
+  while (!isOver) {
+    isOver = run.advance(looks);
+    if (isStill(run.result(), looks)) break;
+  }
+  return figuresOf(run.result());
+}
+
+/** Whether the bait lay still on the bottom over the last so many ticks. */
+function isStill({ trace: { bait_x_m, contact } }: Result, ticks: number): boolean {
+  const x_m = bait_x_m.slice(-ticks);
+  return !contact.slice(-ticks).includes(0) && Math.max(...x_m) - Math.min(...x_m) < STILL_M;
+}
+
+function figuresOf({ travel_m, peak_height_m }: Result): Forecast {
   return { travel_m, peak_height_m };
 }
 

@@ -10,32 +10,36 @@ import type { Unknown, Values } from './unknowns';
  *
  * σᵢ is that of the *predicted* value (15 %, at least 2 cm), held while a step is made: with that of the
  * observed one, values that came out small by chance would weigh more. Gauss–Newton with Levenberg's
- * damping; steps are clipped to the bounds. (Nocedal & Wright, Numerical Optimization, ch. 10, from memory.)
+ * damping and Broyden's slopes (Nocedal & Wright, Numerical Optimization, ch. 10 and 11.1, from memory);
+ * steps are clipped to the bounds. It only finds the place; how sure that is, posterior.ts tells.
  */
 export interface Problem {
   readonly tests: readonly PoolTest[];
   readonly measurements: readonly Measurement[];
   readonly unknowns: readonly Unknown[];
   readonly known: Values;
-  /** What is added to the forecast of each test for the coarse line it is made with, m; none yet. */
-  readonly shifts: readonly Forecast[];
-  /** Every deviation is so many times as wide as it is said to be. */
-  readonly widened: number;
+  /** Every run that could be made so far is noted here: each costs as much as all the rest. */
+  readonly runs: Run[];
+}
+
+/** What the model says of each measured test at scaled unknowns. */
+export interface Run {
+  readonly u: readonly number[];
+  /** By number of the test; none of those of which nothing was measured. */
+  readonly forecasts: readonly Forecast[];
 }
 
 /** A point in the scaled unknowns with what the model says there. */
-export interface Iterate {
-  readonly u: readonly number[];
-  readonly forecasts: readonly Forecast[];
+export interface Iterate extends Run {
   readonly sd_m: readonly number[];
   readonly cost: number;
 }
 
 /** A finite difference this wide, in prior deviations, sees past the kinks of contact. */
 const DIFFERENCE = 0.25;
-const MOST_STEPS = 8;
+const MOST_STEPS = 14;
 /** A step that lowers the cost by less than this is the last. */
-const ENOUGH = 0.02;
+const ENOUGH = 0.05;
 
 /** The tests whose outcome is needed: measured ones, or all. */
 export function iterateAt(
@@ -47,22 +51,29 @@ export function iterateAt(
   const wanted = new Set(problem.measurements.map(({ test }) => test));
   const forecasts: Forecast[] = [];
   for (const test of wanted) {
-    const forecast = forecastOf(problem.tests[test], values, problem.shifts[test]);
+    const forecast = forecastOf(problem.tests[test], values);
     if (!forecast) return { u, forecasts: [], sd_m: [], cost: Infinity };
     forecasts[test] = forecast;
   }
-  const own = problem.measurements.map(
-    ({ test, figure, sd_m: said }) => problem.widened * deviationOf(forecasts[test][figure], said)
-  );
-  const weights = sd_m ?? own;
+  problem.runs.push({ u, forecasts });
+  return weighed(problem, { u, forecasts }, sd_m);
+}
+
+/** With the deviations that these forecasts have, or with those given. */
+function weighed(problem: Problem, { u, forecasts }: Run, sd_m?: readonly number[]): Iterate {
+  const weights =
+    sd_m ??
+    problem.measurements.map(({ test, figure, sd_m: said }) =>
+      deviationOf(forecasts[test][figure], said)
+    );
   const misfit = residualsOf(problem, forecasts, weights).reduce((sum, r) => sum + r * r, 0);
   const prior = u.reduce((sum, one) => sum + one * one, 0);
   return { u, forecasts, sd_m: weights, cost: misfit + prior };
 }
 
 /** (measured − predicted) / σ of each measurement. */
-export function residualsOf(
-  { measurements }: Pick<Problem, 'measurements'>,
+function residualsOf(
+  { measurements }: Problem,
   forecasts: readonly Forecast[],
   sd_m: readonly number[]
 ): number[] {
@@ -71,33 +82,30 @@ export function residualsOf(
   );
 }
 
-/**
- * Rows of ∂f/∂u over σ, one a measurement: from both sides, or from one where a rough slope will do,
- * which is half the runs.
- */
-export function slopesAt(problem: Problem, here: Iterate, isRough = false): number[][] {
-  const columns = problem.unknowns.map((_, j) => columnAt(problem, here, j, isRough));
+/** Rows of ∂f/∂u, m, one a measurement: from one side, the one with more room. */
+export function slopesAt(problem: Problem, here: Iterate): number[][] {
+  const columns = here.u.map((_, j) => columnAt(problem, here, j));
   return problem.measurements.map((_, i) => columns.map((column) => column[i]));
 }
 
-function columnAt(problem: Problem, here: Iterate, j: number, isRough: boolean): number[] {
-  const { u } = here;
-  const [least, most] = problem.unknowns[j].bounds;
-  const beside = (at: number) => {
-    const one = at === u[j] ? here : iterateAt(problem, replaced(u, j, at), here.sd_m);
-    return one.cost < Infinity ? one : here;
-  };
-  const up = Math.min(u[j] + DIFFERENCE, most);
-  const high = beside(up);
-  const low = isRough && high !== here ? here : beside(Math.max(u[j] - DIFFERENCE, least));
-  const width = high.u[j] - low.u[j];
-  return problem.measurements.map(({ test, figure }, i) => {
-    if (width === 0) return 0;
-    return (high.forecasts[test][figure] - low.forecasts[test][figure]) / width / here.sd_m[i];
-  });
+function columnAt(problem: Problem, here: Iterate, j: number): number[] {
+  const by = here.u[j] > 0 ? -DIFFERENCE : DIFFERENCE;
+  const sides = [by, -by].map((width) => ({
+    width,
+    beside: () => iterateAt(problem, clipped(problem, replaced(here.u, j, here.u[j] + width)))
+  }));
+  for (const { beside } of sides) {
+    const one = beside();
+    const width = one.u[j] - here.u[j];
+    if (one.cost === Infinity || width === 0) continue;
+    return problem.measurements.map(
+      ({ test, figure }) => (one.forecasts[test][figure] - here.forecasts[test][figure]) / width
+    );
+  }
+  return problem.measurements.map(() => 0);
 }
 
-/** JᵀJ + 1, the curvature of half the cost with the prior in it. */
+/** JᵀJ + 1, the curvature of half the cost with the prior in it; `slopes` over their σ. */
 export function curvatureOf(slopes: Matrix, size: number): number[][] {
   return Array.from({ length: size }, (_, j) =>
     Array.from({ length: size }, (__, k) =>
@@ -106,54 +114,60 @@ export function curvatureOf(slopes: Matrix, size: number): number[][] {
   );
 }
 
+export const overDeviations = (slopes: Matrix, sd_m: readonly number[]): number[][] =>
+  slopes.map((row, i) => row.map((slope) => slope / sd_m[i]));
+
 export interface Fitted {
   readonly iterate: Iterate;
-  /** Of the scaled unknowns; a prior alone would be the identity. */
+  /** Of the scaled unknowns, were the model straight; a prior alone would be the identity. */
   readonly covariance: Matrix;
-  readonly slopes: Matrix;
 }
 
 /** The least cost that can be reached from here. `tell` hears the share done, 0–1. */
 export function descend(problem: Problem, from: Iterate, tell: (share: number) => void): Fitted {
   let here = from;
-  let slopes = slopesAt(problem, here, true);
+  let slopes = slopesAt(problem, here);
+  let isFresh = true;
   let damping = 0.01;
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MOST_STEPS && damping < 100; step++) {
     tell(step / MOST_STEPS);
-    const next = better(problem, here, slopes, damping);
-    if (!next) {
-      damping *= 10;
-      if (damping > 100) break;
-      continue;
+    const next = iterateAt(problem, stepFrom(problem, here, slopes, damping), here.sd_m);
+    if (next.cost < here.cost) {
+      const gain = here.cost - next.cost;
+      slopes = broyden(problem, slopes, here, next);
+      // The weights follow what is predicted now.
+      here = weighed(problem, next);
+      if (gain < ENOUGH) break;
+      isFresh = false;
+      damping = Math.max(damping / 5, 1e-4);
+    } else if (isFresh) damping *= 10;
+    else {
+      slopes = slopesAt(problem, here);
+      isFresh = true;
     }
-    const gain = here.cost - next.cost;
-    // The weights follow what is predicted now.
-    here = iterateAt(problem, next.u);
-    if (gain < ENOUGH) break;
-    slopes = slopesAt(problem, here, true);
-    damping = Math.max(damping / 5, 1e-4);
   }
-  slopes = slopesAt(problem, here);
-  const size = problem.unknowns.length;
-  return { iterate: here, slopes, covariance: inverseOf(curvatureOf(slopes, size)) };
+  const curvature = curvatureOf(overDeviations(slopes, here.sd_m), here.u.length);
+  return { iterate: here, covariance: inverseOf(curvature) };
 }
 
-function better(problem: Problem, here: Iterate, slopes: Matrix, damping: number): Iterate | null {
-  const next = iterateAt(problem, stepFrom(problem, here, slopes, damping), here.sd_m);
-  return next.cost < here.cost ? next : null;
+/** The slopes that agree with the step just made and change least (Broyden 1965). */
+function broyden({ measurements }: Problem, slopes: Matrix, from: Run, to: Run): number[][] {
+  const by = to.u.map((one, j) => one - from.u[j]);
+  const square = by.reduce((sum, one) => sum + one * one, 0);
+  return measurements.map(({ test, figure }, i) => {
+    const change = to.forecasts[test][figure] - from.forecasts[test][figure];
+    const off = change - slopes[i].reduce((sum, slope, j) => sum + slope * by[j], 0);
+    return slopes[i].map((slope, j) => slope + (off * by[j]) / square);
+  });
 }
 
 /** One damped Gauss–Newton step; what stands at a bound and would leave it is held there. */
-export function stepFrom(
-  problem: Problem,
-  here: Iterate,
-  slopes: Matrix,
-  damping: number
-): number[] {
+function stepFrom(problem: Problem, here: Iterate, slopes: Matrix, damping: number): number[] {
   const { u } = here;
+  const rows = overDeviations(slopes, here.sd_m);
   const r = residualsOf(problem, here.forecasts, here.sd_m);
-  const down = u.map((one, j) => slopes.reduce((sum, row, i) => sum + row[j] * r[i], -one));
-  const curvature = curvatureOf(slopes, u.length).map((row, j) =>
+  const down = u.map((one, j) => rows.reduce((sum, row, i) => sum + row[j] * r[i], -one));
+  const curvature = curvatureOf(rows, u.length).map((row, j) =>
     row.map((value, k) => (j === k ? value * (1 + damping) : value))
   );
   return clipped(
@@ -166,6 +180,6 @@ export function clipped({ unknowns }: Pick<Problem, 'unknowns'>, u: readonly num
   return u.map((one, j) => Math.min(Math.max(one, unknowns[j].bounds[0]), unknowns[j].bounds[1]));
 }
 
-export function replaced(u: readonly number[], j: number, by: number): number[] {
+function replaced(u: readonly number[], j: number, by: number): number[] {
   return u.map((one, k) => (k === j ? by : one));
 }

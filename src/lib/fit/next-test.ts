@@ -1,7 +1,7 @@
 import type { Move } from '../model';
-import { correlated, logDeterminant, type Matrix } from './cholesky';
+import { inverseOf, logDeterminant, type Matrix } from './cholesky';
 import { measurementsOf } from './forecast';
-import { curvatureOf, iterateAt, slopesAt, type Problem } from './least-squares';
+import { iterateAt, overDeviations, slopesAt, type Problem } from './least-squares';
 import type { PoolTest } from './session';
 
 /** A move worth trying next, and by what share it shrinks the widths, 0–1. */
@@ -31,7 +31,7 @@ const SHOWN = 3;
 export function nextTests(
   problem: Problem,
   u: readonly number[],
-  slopes: Matrix,
+  covariance: Matrix,
   tell: (share: number) => void
 ): NextTest[] {
   const size = problem.unknowns.length;
@@ -40,35 +40,37 @@ export function nextTests(
     tell(i / OFFERED.length);
     return { move, rows: rowsOf(problem, u, move) };
   });
-  let known = [...slopes];
+  let known = inverseOf(covariance);
   const chosen: NextTest[] = [];
   while (chosen.length < SHOWN && left.length > 0) {
-    const before = logDeterminant(curvatureOf(known, size));
-    const gains = left.map(
-      ({ rows }) => logDeterminant(curvatureOf([...known, ...rows], size)) - before
-    );
+    const before = logDeterminant(known);
+    const gains = left.map(({ rows }) => logDeterminant(told(known, rows)) - before);
     const best = gains.indexOf(Math.max(...gains));
     const [{ move, rows }] = left.splice(best, 1);
     chosen.push({ move, shrinks: 1 - Math.exp(-gains[best] / (2 * size)) });
-    known = [...known, ...rows];
+    known = told(known, rows);
   }
   return chosen;
 }
 
-/** Slopes of a move that was not made yet, were its travel and height measured. */
+/** Information with that of more measurements. */
+const told = (known: Matrix, rows: Matrix): number[][] =>
+  known.map((line, j) =>
+    line.map((value, k) => rows.reduce((sum, row) => sum + row[j] * row[k], value))
+  );
+
+/** Slopes over their deviations of a move that was not made yet, were its travel and height measured. */
 function rowsOf(problem: Problem, u: readonly number[], move: Move): number[][] {
   const [first] = problem.tests;
   const { setup, hold_s } = first;
   const made = { move, setup, hold_s, hasOwnSlack: false };
   const test: PoolTest = { ...made, travel_m: 0, peak_height_m: 0 };
-  const measurements = measurementsOf([test]);
-  const offered: Problem = { ...problem, tests: [test], measurements, shifts: [] };
+  const offered: Problem = {
+    ...problem,
+    tests: [test],
+    measurements: measurementsOf([test]),
+    runs: []
+  };
   const here = iterateAt(offered, u);
-  return here.cost < Infinity ? slopesAt(offered, here) : [];
-}
-
-/** A draw from the estimate with its covariance. */
-export function drawOf(u: readonly number[], covariance: Matrix, z: readonly number[]): number[] {
-  const by = correlated(covariance, z);
-  return u.map((one, j) => one + by[j]);
+  return here.cost < Infinity ? overDeviations(slopesAt(offered, here), here.sd_m) : [];
 }

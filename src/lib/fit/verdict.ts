@@ -10,12 +10,14 @@ const NAMES: Record<UnknownName, string> = {
 };
 /** A measurement so many deviations off is one that no set-up explains. */
 const UNEXPLAINED = 3;
+/** Deviations so many times as wide as they were said to be are worth a word; a dozen tests scatter by a third. */
+const SCATTERED = 1.4;
 
 /** What the tests tell, in plain words, and what to test next. */
 export function verdictOf(
   { unknowns, next }: Pick<FitResult, 'unknowns' | 'next'>,
   { test, off }: { test: number; off: number },
-  widened: number
+  scatter: number
 ): string {
   const names = Object.entries(unknowns) as [UnknownName, { told: boolean }][];
   const told = names.filter(([, { told }]) => told).map(([name]) => NAMES[name]);
@@ -24,7 +26,7 @@ export function verdictOf(
     told.length > 0 ? `Your tests tell ${listed(told)}.` : '',
     not.length > 0 ? `They do not tell ${listed(not)}.` : '',
     names.length === 0 ? 'You gave every number: nothing is left to fit.' : '',
-    widened > 1 ? 'Your tests scatter more than their ± allows, so every range here is wider.' : '',
+    scatter > SCATTERED ? 'Your tests scatter more than their ± allows, so every range here is wider.' : '',
     off > UNEXPLAINED ? `No set-up explains test ${test + 1}: measure it again.` : '',
     not.length > 0 && next.length > 0 ? `Next: ${instruction(next[0].move)}.` : ''
   ]
