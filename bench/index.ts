@@ -5,7 +5,7 @@
 import { isMet, type Metrics } from './metric';
 import { exploreMetrics } from './explore';
 import { feltMetrics } from './felt';
-import { fitKindMetrics, fitMetrics } from './fit';
+import { fitKindMetrics, fitMetrics, fitVariedMetrics } from './fit';
 import { modelMetrics } from './model';
 import { idealMetrics, rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
@@ -16,6 +16,7 @@ const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
   ruler: () => ({ ...rulerMetrics(), ...idealMetrics() }),
   felt: feltMetrics,
   fit: fitMetrics,
+  'fit-varied': fitVariedMetrics,
   'fit-kinds': fitKindMetrics,
   sandbox: sandboxMetrics
 };

@@ -64,6 +64,8 @@ export interface Jobs {
   weights: JobOf<typeof Weights.weightsFor>;
   /** What a boat card says of an outfit. */
   card: JobOf<typeof Card.cardFigures>;
+  /** What one drag of it says. */
+  drag: JobOf<typeof Card.dragFigure>;
   /** What an outfit does in a day's water. */
   planWeight: JobOf<typeof Plan.weightForPlan>;
   /** What the retrieves of a day do with it. */
@@ -158,6 +160,7 @@ export const JOBS: Jobs = {
     runs: 300,
     isWhole: true
   },
+  drag: { load: async () => (await import('./jobs/card')).dragFigure, cost_s: few, runs: 11 },
   planWeight: {
     load: async () => (await import('./jobs/plan')).weightForPlan,
     cost_s: () => PLANNED_S,

@@ -17,7 +17,7 @@ const LENGTHS = [0.7, 1.2, 2, 3.5];
 /** Variance of the plane beside that of what bends, each in units of an output's scale squared. */
 const PLANE = 10;
 /** Of a single run, the same unit: kinks, and matrices that can be factored. */
-const NUGGET = 1e-4;
+const NUGGET = 1e-5;
 /** An output that never changes is still not known better than this, m. */
 const LEAST_SCALE_M = 1e-4;
 

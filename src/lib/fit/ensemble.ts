@@ -14,7 +14,7 @@ const STRETCH = 2;
  * in turn is moved along the line to another, so that a long narrow density needs no tuning. Changes
  * `walkers` in place; there must be more than twice as many as unknowns.
  */
-export function stretched(
+export function stretchWalkers(
   walkers: Walker[],
   logDensity: (at: readonly number[]) => number,
   steps: number,

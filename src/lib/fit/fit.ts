@@ -14,7 +14,7 @@ import { clipped, descend, iterateAt, type Iterate, type Problem } from './least
 import { nextTests } from './next-test';
 import { normal } from './normal';
 import { posteriorOf } from './posterior';
-import { heldOut, measuredIn, middleOf, predictions, type Found } from './predictions';
+import { heldOut, measuredIn, middleOf, predictions, type FitFound } from './predictions';
 import type { Estimate, FitResult } from './result';
 import { inside, type Session } from './session';
 import { TOLD_BELOW, unknownsOf, Z90 } from './unknowns';
@@ -38,11 +38,13 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
   const found = foundFor(session, random, (share) => tell(0.7 * share));
   const { problem, posterior, u } = found;
   const covariance = covarianceOf(posterior.samples, u);
-  const estimates = problem.unknowns.map(({ name, at, bounds, isTold }, j): [UnknownName, Estimate] => {
-    const [least, most] = interval90Of(posterior.samples, j, bounds);
-    const told = isTold || (most - least) / 2 < TOLD_BELOW * priorHalfWidth(bounds);
-    return [name, { estimate: at(u[j]), interval90: [at(least), at(most)], told }];
-  });
+  const estimates = problem.unknowns.map(
+    ({ name, at, bounds, isTold }, j): [UnknownName, Estimate] => {
+      const [least, most] = interval90Of(posterior.samples, j, bounds);
+      const told = isTold || (most - least) / 2 < TOLD_BELOW * priorHalfWidth(bounds);
+      return [name, { estimate: at(u[j]), interval90: [at(least), at(most)], told }];
+    }
+  );
   tell(0.7);
   const predicted = predictions(found, random);
   tell(0.8);
@@ -64,7 +66,7 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
 }
 
 /** The best place, then all that the tests leave open around it. */
-function foundFor(session: Session, random: Random, tell: (share: number) => void): Found {
+function foundFor(session: Session, random: Random, tell: (share: number) => void): FitFound {
   const { tests, known } = session;
   const unknowns = unknownsOf(session);
   const problem: Problem = {
@@ -74,7 +76,9 @@ function foundFor(session: Session, random: Random, tell: (share: number) => voi
   const values = valuesAt(unknowns, fitted.iterate.u, known);
   const shifts = tests.map((test): Forecast => fineShiftOf(test, values));
   tell(0.45);
-  const posterior = posteriorOf(problem, fitted, shifts, random, (part) => tell(0.45 + 0.55 * part));
+  const posterior = posteriorOf(problem, fitted, shifts, random, (part) =>
+    tell(0.45 + 0.55 * part)
+  );
   return { problem, posterior, shifts, u: middleOf(posterior.samples) };
 }
 
@@ -121,7 +125,7 @@ function refuse({ tests, unknowns, known }: Problem, u: readonly number[]): void
 }
 
 /** The measurement that lies furthest from what is predicted, in the deviations it was said to have. */
-function misfitOf({ problem, posterior, u }: Found) {
+function misfitOf({ problem, posterior, u }: FitFound) {
   const predicted_m = posterior.saidAt(u);
   return problem.measurements
     .map(({ test, measured_m, sd_m }, i) => ({

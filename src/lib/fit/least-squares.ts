@@ -19,18 +19,18 @@ export interface Problem {
   readonly unknowns: readonly Unknown[];
   readonly known: Values;
   /** Every run that could be made so far is noted here: each costs as much as all the rest. */
-  readonly runs: Run[];
+  readonly runs: RunAt[];
 }
 
 /** What the model says of each measured test at scaled unknowns. */
-export interface Run {
+export interface RunAt {
   readonly u: readonly number[];
   /** By number of the test; none of those of which nothing was measured. */
   readonly forecasts: readonly Forecast[];
 }
 
 /** A point in the scaled unknowns with what the model says there. */
-export interface Iterate extends Run {
+export interface Iterate extends RunAt {
   readonly sd_m: readonly number[];
   readonly cost: number;
 }
@@ -60,7 +60,7 @@ export function iterateAt(
 }
 
 /** With the deviations that these forecasts have, or with those given. */
-function weighed(problem: Problem, { u, forecasts }: Run, sd_m?: readonly number[]): Iterate {
+function weighed(problem: Problem, { u, forecasts }: RunAt, sd_m?: readonly number[]): Iterate {
   const weights =
     sd_m ??
     problem.measurements.map(({ test, figure, sd_m: said }) =>
@@ -151,7 +151,7 @@ export function descend(problem: Problem, from: Iterate, tell: (share: number) =
 }
 
 /** The slopes that agree with the step just made and change least (Broyden 1965). */
-function broyden({ measurements }: Problem, slopes: Matrix, from: Run, to: Run): number[][] {
+function broyden({ measurements }: Problem, slopes: Matrix, from: RunAt, to: RunAt): number[][] {
   const by = to.u.map((one, j) => one - from.u[j]);
   const square = by.reduce((sum, one) => sum + one * one, 0);
   return measurements.map(({ test, figure }, i) => {

@@ -1,7 +1,7 @@
 import type { Random } from '../model';
 import { correlated, type Matrix } from './cholesky';
 import { emulatorOf, type Emulator } from './emulator';
-import { stretched, type Walker } from './ensemble';
+import { stretchWalkers, type Walker } from './ensemble';
 import { deviationOf, type Forecast, type Measurement } from './forecast';
 import { clipped, iterateAt, type Fitted, type Problem } from './least-squares';
 import { normal } from './normal';
@@ -68,7 +68,7 @@ export function posteriorOf(
     const density = densityOf(problem, emulator, used);
     const own = sampled(walkers, density, random, FORGET);
     return Array.from({ length: KEPT / EVERY }, () => {
-      stretched(own, density, EVERY, random);
+      stretchWalkers(own, density, EVERY, random);
       return own.map(({ at }) => ({ u: at.slice(0, -1), scatter: Math.exp(at[at.length - 1]) }));
     }).flat();
   };
@@ -115,7 +115,7 @@ function sampled(
   steps = STEPS_A_ROUND
 ): Walker[] {
   const walkers = from.map(({ at }) => ({ at, log: density(at) }));
-  stretched(walkers, density, steps, random);
+  stretchWalkers(walkers, density, steps, random);
   return walkers;
 }
 
@@ -162,7 +162,9 @@ function densityOf(
     return places.reduce((sum, i) => {
       const { measured_m, sd_m: said_m } = measurements[i];
       const own = scatter * deviationOf(mean[i], said_m);
-      return sum + logLikelihood(measured_m - mean[i], own * own + sd[i] * sd[i]);
+      // More doubt than that would explain anything: a sample that fits badly would flee to where no run was.
+      const doubt = Math.min(sd[i], own);
+      return sum + logLikelihood(measured_m - mean[i], own * own + doubt * doubt);
     }, prior);
   };
 }

@@ -13,7 +13,7 @@ const NOISE_A_DRAW = 16;
 const LEAST_OTHERS = 3;
 
 /** What a fit has in hand when it predicts. */
-export interface Found {
+export interface FitFound {
   readonly problem: Problem;
   readonly posterior: Posterior;
   /** What full runs of each test at the values found give more than coarse ones, m. */
@@ -23,13 +23,13 @@ export interface Found {
 }
 
 /** Each test at the values found, and over what the tests leave open. */
-export function predictions(found: Found, random: Random): (Prediction90 | null)[] {
+export function predictions(found: FitFound, random: Random): (Prediction90 | null)[] {
   const { samples } = found.posterior;
   return found.problem.tests.map((_, i) => predicted(found, i, samples, found.u, random));
 }
 
 /** The last measured test from the others. */
-export function heldOut(found: Found, random: Random): FitResult['held_out'] {
+export function heldOut(found: FitFound, random: Random): FitResult['held_out'] {
   const measured = [...new Set(found.problem.measurements.map(({ test }) => test))];
   const test = measured.at(-1);
   if (test === undefined || measured.length <= LEAST_OTHERS) return null;
@@ -42,7 +42,7 @@ export function heldOut(found: Found, random: Random): FitResult['held_out'] {
 }
 
 function predicted(
-  found: Found,
+  found: FitFound,
   i: number,
   samples: readonly Sample[],
   u: readonly number[],

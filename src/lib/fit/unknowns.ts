@@ -23,7 +23,7 @@ export interface Unknown {
 const REACH_SD_PART = 0.12;
 const ELEVATION_SD_DEG = 10;
 /** Slack that nobody looked at, m. */
-const SLACK_SD_M = 0.12;
+const SLACK_SD_M = 0.15;
 /** Planing: 0 to 0.4 is what skirted jigs may have. */
 const LIFT_MIDDLE = 0.2;
 const LIFT_SD = 0.15;

@@ -26,7 +26,9 @@ export function verdictOf(
     told.length > 0 ? `Your tests tell ${listed(told)}.` : '',
     not.length > 0 ? `They do not tell ${listed(not)}.` : '',
     names.length === 0 ? 'You gave every number: nothing is left to fit.' : '',
-    scatter > SCATTERED ? 'Your tests scatter more than their ± allows, so every range here is wider.' : '',
+    scatter > SCATTERED
+      ? 'Your tests scatter more than their ± allows, so every range here is wider.'
+      : '',
     off > UNEXPLAINED ? `No set-up explains test ${test + 1}: measure it again.` : '',
     not.length > 0 && next.length > 0 ? `Next: ${instruction(next[0].move)}.` : ''
   ]

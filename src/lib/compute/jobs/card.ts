@@ -11,7 +11,7 @@ import {
   type GroundKind,
   type SetupInput
 } from '../../model';
-import { bandsOf, type Band, type Units } from '../../scoring';
+import { bandsOf, type Band, type OwnSpread, type Units } from '../../scoring';
 import { withOutfitGear, type CardFigures, type CardMove, type OutfitGear } from '../../wire';
 import { fallTimes } from './falls';
 import { quickestCount } from './stays-down';
@@ -105,20 +105,19 @@ interface Moved {
 }
 
 /** Of the run as it is said and in every corner of what is unknown; null for a move the rod cannot do. */
-function bandsAt(
-  wanted: CardWanted,
-  depth_m: number,
-  run: (setup: SetupInput) => ShownRun
+function bandsIn(
+  shown: () => ShownRun,
+  spread: OwnSpread | undefined
 ): Record<keyof Moved, Band> | null {
   try {
-    const { setup, move, hold_s } = run(setupAt(wanted, depth_m, wanted.out_m));
+    const { setup, move, hold_s } = shown();
     return bandsOf(
       parseScenario({ ...setup, move, hold_s }),
       (scenario): Moved => {
         const { travel_m, peak_height_m } = simulate(scenario);
         return { travel_m, peak_height_m };
       },
-      wanted.gear?.spread
+      spread
     );
   } catch (error) {
     if (error instanceof ScenarioError || error instanceof RangeError) return null;
@@ -133,19 +132,39 @@ const inDepths = <T>({ depths_m }: CardWanted, of: (depth_m: number) => T): [T, 
 const readingOf = (band: Band | undefined): [number, number] | null =>
   band ? [rounded(band.nominal), rounded(band.half)] : null;
 
-function dragOf(wanted: CardWanted, tip_m: number): CardMove {
+/** What a low drag at a card's pace does; null for one that the rod cannot do. */
+export interface DragFigure {
+  readonly duration_s: number;
+  /** How far the bait comes and half its band, m. */
+  readonly came: [number, number] | null;
+  /** Whether it may leave the bottom. */
+  readonly lifts: boolean;
+}
+
+/** Of a low drag that takes the tip `tip_m` further away. Throws ScenarioError for water that cannot be run. */
+export function dragFigure(given: {
+  setup: SetupInput;
+  tip_m: number;
+  spread?: OwnSpread | undefined;
+}): DragFigure {
+  const { setup, tip_m, spread } = given;
   const duration_s = Math.max(1, Math.round(tip_m / DRAG_PACE_M_S));
-  const both = inDepths(wanted, (depth_m) =>
-    bandsAt(wanted, depth_m, (setup) => shownDrag(setup, tip_m, duration_s))
-  );
-  const lifts = both.map((bands) => !!bands && mayLift(bands.peak_height_m));
-  return {
-    kind: 'drag',
-    tip_m,
-    duration_s,
-    came: [readingOf(both[0]?.travel_m), readingOf(both[1]?.travel_m)],
-    lifts: [lifts[0], lifts[1]]
-  };
+  const bands = bandsIn(() => shownDrag(setup, tip_m, duration_s), spread);
+  const lifts = !!bands && mayLift(bands.peak_height_m);
+  return { duration_s, came: readingOf(bands?.travel_m), lifts };
+}
+
+function dragOf(wanted: CardWanted, tip_m: number): CardMove {
+  const [shallow, deep] = inDepths(wanted, (depth_m) => {
+    const setup = setupAt(wanted, depth_m, wanted.out_m);
+    return dragFigure({ setup, tip_m, spread: wanted.gear?.spread });
+  });
+  const { duration_s } = shallow;
+  const [came, lifts] = [
+    [shallow.came, deep.came] as CardMove['came'],
+    [shallow.lifts, deep.lifts] as [boolean, boolean]
+  ];
+  return { kind: 'drag', tip_m, duration_s, came, lifts };
 }
 
 const mayLift = ({ nominal, corners }: Band) => isOffBottom(Math.max(nominal, ...corners));
@@ -153,7 +172,10 @@ const mayLift = ({ nominal, corners }: Band) => isOffBottom(Math.max(nominal, ..
 function liftOf(wanted: CardWanted, lift: (typeof LIFTS)[number]): CardMove {
   const { from_hour, to_hour, duration_s } = lift;
   const both = inDepths(wanted, (depth_m) =>
-    bandsAt(wanted, depth_m, (setup) => shownLift(setup, from_hour, to_hour, duration_s))
+    bandsIn(
+      () => shownLift(setupAt(wanted, depth_m, wanted.out_m), from_hour, to_hour, duration_s),
+      wanted.gear?.spread
+    )
   );
   return {
     kind: 'lift',
