@@ -1,11 +1,12 @@
 import { held, inTurn, pause, sweep } from '../../retrieves/moves';
-import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const light = lowRun(waterWith({ mass_kg: JIGS.quarter }), sweep(60, 87.5, 2));
-const heavy = lowRun(waterWith({ mass_kg: JIGS.ounce }), sweep(60, 87.5, 2));
+const start = { bait_x_m: 16, slack_m: 0.03 };
+const light = lowRun(deeperWith({ mass_kg: JIGS.quarter, start }), sweep(60, 87.5, 2));
+const heavy = lowRun(deeperWith({ mass_kg: JIGS.ounce, start }), sweep(60, 87.5, 2));
 const fall = (mass_kg: number) =>
-  uprightRun(waterWith({ mass_kg, start: castOut(14) }), 45, inTurn(held(45), pause(1)), 20);
+  uprightRun(deeperWith({ mass_kg, start: castOut(14) }), 45, inTurn(held(45), pause(1)), 35);
 
 export default {
   id: 'weight-and-depth',
@@ -14,7 +15,7 @@ export default {
   minutes: 8,
   about:
     'A heavier jig falls faster and stays down better. A lighter one takes longer and lifts sooner. Pick by depth and wind, then check with a count.',
-  place,
+  place: deepPlace,
   objectives: [
     'Pick a weight for a depth and say why.',
     'Expect a longer count for a lighter jig or deeper water.'

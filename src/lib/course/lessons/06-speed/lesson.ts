@@ -1,10 +1,10 @@
 import { sweep } from '../../retrieves/moves';
-import { drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun } from '../runs';
 
-const jig = { mass_kg: JIGS.threeEighths };
-const far = waterWith(jig);
-const close = (bait_x_m: number) => waterWith({ ...jig, start: { bait_x_m, slack_m: 0.03 } });
+const out = (bait_x_m: number) =>
+  deeperWith({ mass_kg: JIGS.half, start: { bait_x_m, slack_m: 0.03 } });
+const far = out(16);
 
 export default {
   id: 'speed',
@@ -13,7 +13,7 @@ export default {
   minutes: 6,
   about:
     'Pull slowly and a jig slides on smooth bottom. Pull fast and it lifts. Somewhere between is the limit, and it drops as the jig gets close.',
-  place,
+  place: deepPlace,
   objectives: ['Say what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
   leaves_out: ['What a swimming trailer does.'],
   claims: [
@@ -28,8 +28,8 @@ export default {
     }
   ],
   proofs: [
-    { id: 'close-in', run: lowRun(close(6), sweep(60, 80, 1)) },
-    { id: 'far-out', run: lowRun(close(16), sweep(60, 80, 1)) }
+    { id: 'close-in', run: lowRun(out(8), sweep(60, 80, 1)) },
+    { id: 'far-out', run: lowRun(out(24), sweep(60, 80, 1)) }
   ],
   builds_on: ['one-foot', 'weight-and-depth'],
   cautions: [drillCautions.both],
@@ -37,7 +37,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Smooth bottom, a {3/8 oz|11 g} jig, {3 ft|90 cm} of tip.',
+      text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|16 m} out, {3 ft|90 cm} of tip.',
       question: {
         ask: 'You take one second for it. What does the jig do?',
         hint: 'The line pulls up as well as toward you. Which is faster: that pull, or a sinking jig?',

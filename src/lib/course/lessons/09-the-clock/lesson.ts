@@ -1,13 +1,15 @@
 import { lift } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const far = waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } });
+/** 90 ft out: a cast as guides make it, and in 22 ft of water as flat a line as a short one in shallow water. */
+const CAST_M = 28;
+const far = deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 } });
 /** Held 15 in up the butt, as a boat card has it. */
 const sevenFootRod = {
   ...far,
   rod: { ...far.rod, length_m: 1.75 },
-  start: { bait_x_m: 18, slack_m: 0.4 }
+  start: { bait_x_m: CAST_M, slack_m: 0.4 }
 };
 
 export default {
@@ -17,7 +19,7 @@ export default {
   minutes: 6,
   about:
     'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up. An hour up high moves the jig more than the first one.',
-  place,
+  place: deepPlace,
   objectives: [
     'Say what one hour of lift does at nine and at eleven.',
     'Lift a jig and follow it down.'
@@ -34,17 +36,44 @@ export default {
     },
     {
       says: 'A {7 ft|2.1 m} rod with everyday slack: about {7 ft|2.1 m}.',
-      basis: { run: 'seven-foot-rod', holds: { travel_m: [1.8, 2.4] }, unknowns: 'drag' }
+      basis: { run: 'seven-foot-rod', holds: { travel_m: [2, 2.4] }, unknowns: 'drag' }
+    },
+    {
+      says: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}.',
+      basis: {
+        run: 'seven-foot-hour',
+        holds: { travel_m: [0.5, 0.7] },
+        unknowns: 'drag',
+        disputed: true
+      }
+    },
+    {
+      says: 'For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more.',
+      basis: {
+        run: 'seven-foot-two-hours',
+        holds: { travel_m: [1.3, 1.7] },
+        unknowns: 'drag',
+        disputed: true
+      }
+    },
+    {
+      says: 'For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more.',
+      basis: { run: 'two-hours', holds: { travel_m: [1.4, 1.9] }, disputed: true }
     }
   ],
-  proofs: [{ id: 'seven-foot-rod', run: uprightRun(sevenFootRod, 0, lift(0, 90, 2.5)) }],
+  proofs: [
+    { id: 'seven-foot-rod', run: uprightRun(sevenFootRod, 0, lift(0, 90, 2.5)) },
+    { id: 'seven-foot-hour', run: uprightRun(sevenFootRod, 0, lift(0, 30, 3)) },
+    { id: 'seven-foot-two-hours', run: uprightRun(sevenFootRod, 0, lift(0, 60, 3)) },
+    { id: 'two-hours', run: uprightRun(far, 0, lift(0, 60, 3)) }
+  ],
   builds_on: ['safety', 'from-the-boat', 'slack'],
   cautions: [drillCautions.both],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The jig is {60 ft|18 m} out, line just tight. A {7¾ ft|2.35 m} rod, its tip {6½ ft|2 m} from your hand, at nine: level.',
+      text: 'The jig is {90 ft|28 m} out, line just tight. A {7¾ ft|2.35 m} rod, its tip {6½ ft|2 m} from your hand, at nine: level.',
       question: {
         ask: 'You lift evenly to twelve. About how far does the jig come?',
         hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',
@@ -87,7 +116,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}. For two hours, {2 to 2½ ft|60 to 75 cm} against {4 ft|1.2 m}. Film yours.',
+      text: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}. For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more. Film yours.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {

@@ -1,8 +1,10 @@
 import { inTurn, lift, pause } from '../../retrieves/moves';
-import { drillCautions, fathomley, place } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const quick = uprightRun(fathomley, 30, lift(30, 42, 0.25));
+/** 45 ft out in 22 ft of water. */
+const out = deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } });
+const quick = uprightRun(out, 30, lift(30, 42, 0.25));
 
 export default {
   id: 'hops',
@@ -11,7 +13,7 @@ export default {
   minutes: 10,
   about:
     'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height. Three hops, even or uneven, up or to the side.',
-  place,
+  place: deepPlace,
   objectives: [
     'Hop the jig to a height you called.',
     'Make three hops with even rests, and with uneven ones.'
@@ -23,7 +25,7 @@ export default {
       basis: { most: 'peak_height_m', of: ['longer', 'quick', 'slow'] }
     }
   ],
-  proofs: [{ id: 'longer', run: uprightRun(fathomley, 30, lift(30, 54, 0.5)) }],
+  proofs: [{ id: 'longer', run: uprightRun(out, 30, lift(30, 54, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
   cautions: [drillCautions.both],
   sections: [
@@ -63,12 +65,12 @@ export default {
       text: 'One lift quick, the same slow, then three hops.',
       demos: [
         { id: 'quick', caption: 'A quarter second.', run: quick },
-        { id: 'slow', caption: 'Two seconds.', run: uprightRun(fathomley, 30, lift(30, 42, 2)) },
+        { id: 'slow', caption: 'Two seconds.', run: uprightRun(out, 30, lift(30, 42, 2)) },
         {
           id: 'three',
           caption: 'Three hops, a rest after each.',
           run: uprightRun(
-            fathomley,
+            out,
             30,
             inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25))
           )

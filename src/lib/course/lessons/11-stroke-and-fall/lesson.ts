@@ -1,8 +1,9 @@
 import { inTurn, lift, pause } from '../../retrieves/moves';
-import { drillCautions, fathomley, place } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const heldUp = uprightRun(fathomley, 15, lift(15, 75, 0.45), 5);
+const out = deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } });
+const heldUp = uprightRun(out, 15, lift(15, 75, 0.45), 5);
 
 export default {
   id: 'stroke-and-fall',
@@ -11,7 +12,7 @@ export default {
   minutes: 8,
   about:
     'Warm water, active fish: a hard snap and a controlled fall. The fall makes it or breaks it. On a tight line the jig swings in; on a following rod it drops where it is.',
-  place,
+  place: deepPlace,
   objectives: [
     'Snap it up, then follow it down on semi-slack line.',
     'Say what a pendulum fall costs.'
@@ -30,7 +31,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You snap the rod two clock hours and leave it up. The jig is about {35 ft|10 m} out.',
+      text: 'You snap the rod two clock hours and leave it up. The jig is about {45 ft|14 m} out.',
       question: {
         ask: 'How much closer is the jig when it lands?',
         hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',
@@ -69,12 +70,7 @@ export default {
         {
           id: 'follow',
           caption: 'Rod follows: it drops.',
-          run: uprightRun(
-            fathomley,
-            15,
-            inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)),
-            4
-          )
+          run: uprightRun(out, 15, inTurn(lift(15, 75, 0.45), pause(0.1), lift(75, 20, 1.8)), 4)
         }
       ]
     },

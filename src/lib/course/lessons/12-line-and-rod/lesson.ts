@@ -35,6 +35,16 @@ export default {
     {
       says: 'A slow drag hardly loads the line, so it hardly stretches.',
       basis: { run: 'question', holds: { travel_m: [0.75, 1] } }
+    },
+    {
+      says: 'A slow drag pulls with less than half an ounce',
+      // Half an ounce is 0.139 N.
+      basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
+    },
+    {
+      says: 'and loses an inch or two.',
+      // The tip goes 0.90 m. Slack would take more: the words are about a tight line.
+      basis: { run: 'question', holds: { travel_m: [0.84, 0.88] }, unknowns: 'drag' }
     }
   ],
   builds_on: ['slack', 'hops'],

@@ -1,5 +1,5 @@
 import { held, inTurn, pause, sweep } from '../../retrieves/moves';
-import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 /** How much water a jig pushes aside, m²: bare, and with a big trailer. From memory. */
@@ -9,17 +9,20 @@ const HALF = { mass_kg: JIGS.half };
 
 const fall = (drag_area_m2: number) =>
   uprightRun(
-    waterWith({ ...HALF, drag_area_m2, depth_m: 6.1, start: castOut(14) }),
+    deeperWith({ ...HALF, drag_area_m2, depth_m: 6.1, start: castOut(14) }),
     45,
     inTurn(held(45), pause(1)),
     30
   );
 const drag = (drag_area_m2: number) =>
-  lowRun(waterWith({ ...HALF, drag_area_m2 }), sweep(60, 87.5, 1.8));
+  lowRun(
+    deeperWith({ ...HALF, drag_area_m2, start: { bait_x_m: 16, slack_m: 0.03 } }),
+    sweep(60, 87.5, 1.8)
+  );
 /** The reel engaged at the splash: the jig swings down on a tight line. */
 const swingDown = (diameter_m: number) =>
   uprightRun(
-    waterWith({
+    deeperWith({
       ...HALF,
       depth_m: 6.1,
       start: castOut(14, 'closed'),
@@ -37,7 +40,7 @@ export default {
   minutes: 9,
   about:
     'Trailer, line and rod change what the jig does. Head shape, weedguard and a sharp hook change what gets hung and what gets hooked. Know which is which.',
-  place,
+  place: deepPlace,
   objectives: [
     'Say what a trailer and a line change, and what only guides can tell you.',
     'Slow down for a big trailer.'

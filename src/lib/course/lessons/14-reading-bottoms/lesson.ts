@@ -1,11 +1,11 @@
 import type { GroundKind } from '../../../model';
 import { sweep } from '../../retrieves/moves';
-import { drillCautions, place, waterWith } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 /** The same drag over each kind of bottom. */
 const on = (kind: GroundKind) =>
-  waterWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 12, slack_m: 0.03 } });
+  deeperWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 20, slack_m: 0.03 } });
 const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 6));
 
 export default {
@@ -15,7 +15,7 @@ export default {
   minutes: 10,
   about:
     'Mud, sand, gravel, rock, brush, grass: each talks up the line. Drag slow and you can name them unseen. Drag fast and you can’t.',
-  place,
+  place: deepPlace,
   objectives: ['Name a bottom by feel.', 'Drag slowly enough to tell.'],
   leaves_out: ['Which bottom holds fish today.'],
   claims: [

@@ -1,17 +1,16 @@
 import type { Bite } from '../../../model';
 import { held, inTurn, lift, pause } from '../../retrieves/moves';
-import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
+import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const DEEP_M = 5.5;
 const free = uprightRun(
-  waterWith({ depth_m: DEEP_M, mass_kg: JIGS.half, start: castOut(12) }),
+  deeperWith({ mass_kg: JIGS.half, start: castOut(14) }),
   45,
   inTurn(held(45), pause(1)),
   25
 );
 const engaged = uprightRun(
-  waterWith({ depth_m: DEEP_M, mass_kg: JIGS.half, start: castOut(12, 'closed') }),
+  deeperWith({ mass_kg: JIGS.half, start: castOut(14, 'closed') }),
   45,
   inTurn(held(45), pause(1)),
   30
@@ -19,7 +18,7 @@ const engaged = uprightRun(
 /** A lift, and the rod lowered with the jig; a fish takes it while the line hangs semi-slack. */
 const afterHop = (bites: Bite[]) =>
   uprightRun(
-    waterWith({ start: { bait_x_m: 10, slack_m: 0.03 }, more: { bites } }),
+    deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 }, more: { bites } }),
     30,
     inTurn(lift(30, 50, 0.5), lift(50, 38, 1.2), pause(2)),
     3
@@ -32,7 +31,7 @@ export default {
   minutes: 8,
   about:
     'Many bites come before you ever feel bottom. On the drop your line is your only tell: watch it stop early, jump, or run off sideways.',
-  place,
+  place: deepPlace,
   objectives: [
     'Say what the line does when a fish takes it on the drop.',
     'Answer a bite that comes after a hop, on semi-slack line.'
@@ -58,10 +57,10 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{1/2 oz|14 g} with a small trailer over {18 ft|5.5 m}, 12-pound fluorocarbon, free spool.',
+      text: '{1/2 oz|14 g} with a small trailer over {22 ft|6.7 m}, 12-pound fluorocarbon, free spool.',
       question: {
         ask: 'How long can a fish take it before it’s down?',
-        hint: 'Think of your count in {11 ft|3.3 m}. This is half again as deep.',
+        hint: 'Think of your count in {11 ft|3.3 m}. This is twice as deep.',
         say: 'seconds',
         run: free,
         options: [
@@ -72,16 +71,16 @@ export default {
             reply: 'That’s an anchor. A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.'
           },
           {
-            id: 'ten',
-            says: 'About 10 seconds',
-            holds: { fall_s: [5, 18] },
+            id: 'twelve',
+            says: 'About 12 seconds',
+            holds: { fall_s: [6, 20] },
             reply:
               'Right. That’s a lot of fishing before bottom. Nothing in your hand tells you; the line does.'
           },
           {
             id: 'thirty',
-            says: 'About 30 seconds',
-            holds: { fall_s: [25, 60] },
+            says: 'About 35 seconds',
+            holds: { fall_s: [28, 60] },
             reply: 'Only a feather-light jig takes that. Yours is on bottom long before.'
           }
         ]
@@ -126,7 +125,7 @@ export default {
         {
           sign: 'It goes slack on your count',
           means: 'That’s bottom.',
-          basis: { run: 'free', holds: { fall_s: [5, 18] }, unknowns: 'drag' }
+          basis: { run: 'free', holds: { fall_s: [6, 20] }, unknowns: 'drag' }
         }
       ]
     },

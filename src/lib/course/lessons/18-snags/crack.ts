@@ -1,7 +1,8 @@
-import { waterWith } from '../fathomley';
+import { deeperWith } from '../fathomley';
 
 /** A stone that takes the hook of a jig dragged against it, and line that would hold a hard pull. */
-export const hangs = waterWith({
-  bottom: { friction: 0.4, snags: true, stones: [{ x_m: 9.7, width_m: 0.2, height_m: 0.25 }] },
+export const hangs = deeperWith({
+  bottom: { friction: 0.4, snags: true, stones: [{ x_m: 17.7, width_m: 0.2, height_m: 0.25 }] },
+  start: { bait_x_m: 18, slack_m: 0.03 },
   line: { material: 'fluorocarbon', diameter_m: 0.0003, breaking_load_N: 60 }
 });

@@ -1,5 +1,5 @@
 import { inTurn, pause, sweep, times } from '../../retrieves/moves';
-import { drillCautions, place } from '../fathomley';
+import { deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 import { hangs } from './crack';
 
@@ -12,7 +12,7 @@ export default {
   minutes: 6,
   about:
     'Sooner or later you hang up. Pulling harder drives the hook in. Stop, give slack, shake, change the angle. Know when to quit.',
-  place,
+  place: deepPlace,
   objectives: [
     'Free a hook with slack and small shakes.',
     'Say what you never do with a stuck jig.'

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { fathomley } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'a-steady-pace',
   title: 'A steady pace',
   ask: 'Drag the jig {3 ft|90 cm} at {0.2 to 1 ft/s|0.06 to 0.3 m/s}, all on bottom.',
-  setup: fathomley,
+  setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'near-the-boat',
   title: 'Close to the boat',
   ask: 'The jig is close. Drag it {1 ft 3 in|38 cm} without lifting it.',
-  setup: waterWith({ start: { bait_x_m: 6, slack_m: 0.03 } }),
+  setup: deeperWith({ start: { bait_x_m: 8, slack_m: 0.03 } }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, upright } from '../../../retrieves/moves';
-import { fathomley } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'lift-and-follow',
   title: 'Lift and follow it down',
   ask: 'Lift the jig {6 to 18 in|15 to 45 cm} off bottom. Lower the rod as it falls.',
-  setup: fathomley,
+  setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(10),
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { lift, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'one-hour',
   title: 'One hour',
   ask: 'From nine o’clock, lift slowly until the jig has come {2 ft|60 cm}.',
-  setup: waterWith({ start: { bait_x_m: 18, slack_m: 0.05 } }),
+  setup: deeperWith({ start: { bait_x_m: 28, slack_m: 0.05 } }),
   plane: 'lift',
   start: upright(0),
   hold_s: 3,

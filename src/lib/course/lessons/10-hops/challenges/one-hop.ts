@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, upright } from '../../../retrieves/moves';
-import { fathomley } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'one-hop',
   title: 'One hop',
   ask: 'Hop the jig once, {3 to 8 in|8 to 20 cm} high. Lower the rod with it.',
-  setup: fathomley,
+  setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(30),
   hold_s: 3,

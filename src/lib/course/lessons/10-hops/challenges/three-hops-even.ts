@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
-import { fathomley } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'three-hops-even',
   title: 'Three hops, even',
   ask: 'Three hops, {3 to 10 in|8 to 25 cm} high, with the same rest between them.',
-  setup: fathomley,
+  setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
   plane: 'lift',
   start: upright(30),
   hold_s: 3,

@@ -1,12 +1,12 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, pause, sweep } from '../../../retrieves/moves';
-import { fathomley } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'three-hops-sideways',
   title: 'Three hops, sideways',
   ask: 'Rod to the side: three low hops, {1 to 8 in|3 to 20 cm} high.',
-  setup: fathomley,
+  setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
   plane: 'sweep',
   start: { elevation_deg: 0, azimuth_deg: 50 },
   hold_s: 3,

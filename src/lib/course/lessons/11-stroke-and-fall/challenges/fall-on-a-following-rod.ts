@@ -5,7 +5,7 @@ import { waterWith, castOut } from '../../fathomley';
 export default {
   id: 'fall-on-a-following-rod',
   title: 'A fall that stays out',
-  ask: 'The reel is engaged. Follow the falling jig with the rod so it doesn’t swing in.',
+  ask: 'In {11 ft|3.3 m}, reel engaged. Follow the falling jig with the rod so it doesn’t swing in.',
   setup: waterWith({ start: castOut(14, 'closed') }),
   plane: 'lift',
   start: upright(70),

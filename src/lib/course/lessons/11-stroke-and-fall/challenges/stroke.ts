@@ -5,7 +5,7 @@ import { fathomley } from '../../fathomley';
 export default {
   id: 'stroke',
   title: 'The stroke',
-  ask: 'Snap the jig {2 to 5 ft|60 cm to 1.5 m} up. Lower the rod with it as it falls.',
+  ask: 'In {11 ft|3.3 m}, snap the jig {2 to 5 ft|60 cm to 1.5 m} up. Lower the rod with it as it falls.',
   setup: fathomley,
   plane: 'lift',
   start: upright(15),

@@ -1,12 +1,16 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { JIGS, waterWith } from '../../fathomley';
+import { JIGS, deeperWith } from '../../fathomley';
 
 export default {
   id: 'big-trailer-drag',
   title: 'Drag a big trailer',
   ask: 'Big trailer, {1/2 oz|14 g}. Drag it {2 ft|60 cm} and keep it on bottom.',
-  setup: waterWith({ mass_kg: JIGS.half, drag_area_m2: 13e-4 }),
+  setup: deeperWith({
+    mass_kg: JIGS.half,
+    drag_area_m2: 13e-4,
+    start: { bait_x_m: 16, slack_m: 0.03 }
+  }),
   plane: 'sweep',
   start: lowToTheSide,
   hold_s: 3,

@@ -1,14 +1,14 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'out-of-the-mud',
   title: 'Out of the mud',
   ask: 'Mud holds the jig. Bring it {1 ft|30 cm} without making it jump.',
-  setup: waterWith({
+  setup: deeperWith({
     bottom: { ground: { kind: 'mud', seed: 3 } },
-    start: { bait_x_m: 12, slack_m: 0.03 }
+    start: { bait_x_m: 20, slack_m: 0.03 }
   }),
   plane: 'sweep',
   start: lowToTheSide,

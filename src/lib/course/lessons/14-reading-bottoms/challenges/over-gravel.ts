@@ -1,14 +1,14 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'over-gravel',
   title: 'Over gravel',
   ask: 'Drag the jig {3 ft|90 cm} over gravel, slow enough to feel it tick.',
-  setup: waterWith({
+  setup: deeperWith({
     bottom: { ground: { kind: 'gravel', seed: 5 } },
-    start: { bait_x_m: 12, slack_m: 0.03 }
+    start: { bait_x_m: 20, slack_m: 0.03 }
   }),
   plane: 'sweep',
   start: lowToTheSide,

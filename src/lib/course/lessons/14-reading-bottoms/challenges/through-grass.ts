@@ -1,14 +1,14 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'through-grass',
   title: 'Through grass',
   ask: 'Grass loads the line and lets go. Drag the jig {2 ft|60 cm} through it.',
-  setup: waterWith({
+  setup: deeperWith({
     bottom: { ground: { kind: 'grass', seed: 4 } },
-    start: { bait_x_m: 12, slack_m: 0.03 }
+    start: { bait_x_m: 20, slack_m: 0.03 }
   }),
   plane: 'sweep',
   start: lowToTheSide,

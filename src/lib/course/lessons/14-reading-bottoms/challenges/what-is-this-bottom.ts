@@ -1,6 +1,6 @@
 import type { Challenge } from '../../../../scoring';
 import { lowToTheSide, sweep } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith, JIGS } from '../../fathomley';
 
 const onGravel = sweep(60, 70, 4);
 const onSand = sweep(60, 79, 8);
@@ -9,10 +9,11 @@ const onMud = sweep(60, 87.5, 12);
 export default {
   id: 'what-is-this-bottom',
   title: 'What is this bottom?',
-  ask: 'Drag slow and feel. Mud tugs once: go {3 ft|90 cm}. Sand is even: {2 ft|60 cm}. Gravel ticks: stop at {1 ft|30 cm}.',
-  setup: waterWith({
+  ask: '{1 oz|28 g}: drag slow and feel. Mud tugs once: go {3 ft|90 cm}. Sand is even: {2 ft|60 cm}. Gravel ticks: stop at {1 ft|30 cm}.',
+  setup: deeperWith({
+    mass_kg: JIGS.ounce,
     bottom: { ground: { kind: 'gravel', seed: 5 } },
-    start: { bait_x_m: 12, slack_m: 0.03 }
+    start: { bait_x_m: 18, slack_m: 0.03 }
   }),
   plane: 'sweep',
   start: lowToTheSide,

@@ -1,13 +1,13 @@
 import type { Challenge } from '../../../../scoring';
 import { inTurn, lift, pause, upright } from '../../../retrieves/moves';
-import { waterWith } from '../../fathomley';
+import { deeperWith } from '../../fathomley';
 
 export default {
   id: 'bite-on-semi-slack',
   title: 'A bite on semi-slack',
   ask: 'Lift it, follow it down, then wait. Lift hard when a fish takes it. Some casts have none.',
-  setup: waterWith({
-    start: { bait_x_m: 10, slack_m: 0.03 },
+  setup: deeperWith({
+    start: { bait_x_m: 14, slack_m: 0.03 },
     more: { bites: [{ t_s: 4, kind: 'moving off' }] }
   }),
   plane: 'lift',
