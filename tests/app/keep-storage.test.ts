@@ -1,7 +1,9 @@
 import { expect, test, vi } from 'vitest';
+import { emptyRecord } from '../../src/lib/wire';
+import { anEntry } from '../practice/samples';
 import { StorageKeeping } from '../../src/lib/app/record/keep-storage';
 
-const one = { tries: [{}], answers: [] } as never;
+const one = { ...emptyRecord(), entries: [anEntry('entry-of-one-morning')] };
 
 function browser(isKept: boolean) {
   return { persisted: async () => isKept, persist: vi.fn(async () => true) };
@@ -10,7 +12,7 @@ function browser(isKept: boolean) {
 test('a browser is asked to keep the record once there is something to lose, and once', async () => {
   const storage = browser(false);
   const keeping = new StorageKeeping(storage);
-  await keeping.keep({ tries: [], answers: [] });
+  await keeping.keep(emptyRecord());
   expect(storage.persist).not.toHaveBeenCalled();
   await keeping.keep(one);
   await keeping.keep(one);

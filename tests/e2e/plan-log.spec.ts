@@ -1,11 +1,14 @@
 import { expect, test } from '@playwright/test';
 import { faultsOf, spillOf, visit } from './page';
 
+test.use({ serviceWorkers: 'allow' });
+
 /** A box of jigs is some hundreds of runs on a busy machine. */
 const LONG = { timeout: 60_000 };
 
 test('a day is planned, kept and fished by: six taps log a spell, held against the plan @narrow', async ({
-  page
+  page,
+  context
 }) => {
   test.setTimeout(90_000);
   await visit(page, '/plan');
@@ -20,6 +23,13 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBeLessThanOrEqual(0);
 
+  // The card takes over the day: half its depth has no choice of its own, so the next one down is added.
+  await page.getByRole('link', { name: 'Boat card' }).click();
+  await expect(page.getByLabel('Shallow')).toHaveValue('0');
+  await expect(page.getByLabel('Deep')).toHaveValue('1');
+  await expect(page.getByLabel('Jig out')).toHaveValue('0');
+  await expect(page.getByLabel('Bottom')).toHaveValue('gravel');
+
   await visit(page, '/log');
   await expect(page.getByText('5 ft, gravel')).toBeVisible();
   const tap = async (role: 'radio' | 'checkbox' | 'button', name: string) => {
@@ -33,6 +43,12 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await tap('checkbox', 'Tap');
   await tap('button', 'Bites: more');
   await tap('button', 'Fish: more');
+  // The phone is dropped between two taps, far from any network.
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByRole('radio', { name: 'hop', exact: true })).toBeChecked();
+  await expect(page.getByRole('checkbox', { name: 'Tap', exact: true })).toBeChecked();
   await tap('button', 'Log it');
   await expect(page.getByText(/^Logged\. .*hop, slow, 1 bite, 1 fish in 10 casts/)).toBeVisible();
   await expect(page.getByRole('heading', { name: /^Against the plan/ })).toBeVisible();

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeRecords } from '../../src/lib/practice';
-import { anOutfit, aRecord, aSession, aTry } from './samples';
+import { aDraft, anOutfit, aRecord, aSession, aTry } from './samples';
 
 const hour = (h: number) => `2030-05-01T${String(h).padStart(2, '0')}:00:00.000Z`;
 
@@ -30,6 +30,16 @@ describe('two records of one learner become one', () => {
       expect(merged.outfits).toEqual(late.outfits);
       expect(merged.sessions).toEqual(late.sessions);
     }
+  });
+
+  test('a session of a club stands as it was changed last, and a spell half filled in is that of this device', () => {
+    const at = (h: number, jig: string) => {
+      return { session: aSession('session-of-one-day', { at: hour(h) }), jig };
+    };
+    const mine = aRecord({ draft: aDraft({ bites: 1 }), club: [at(9, 'Half')] });
+    const other = aRecord({ draft: aDraft({ bites: 3 }), club: [at(11, 'Half ounce')] });
+    expect(mergeRecords(mine, other)).toMatchObject({ draft: { bites: 1 }, club: other.club });
+    expect(mergeRecords(aRecord(), other)).toMatchObject({ draft: { bites: 3 } });
   });
 
   test('of two predictions the earlier stands, whichever record is merged into which', () => {

@@ -5,6 +5,7 @@ import {
   type LearnerRecord,
   type LogEntry,
   type Outfit,
+  type SpellDraft,
   type StoredAnswer,
   type StoredTry,
   type TestSession
@@ -75,6 +76,11 @@ export function aSession(id: string, more: Partial<TestSession> = {}): TestSessi
     invented: false,
     ...more
   };
+}
+
+export function aDraft(more: Partial<SpellDraft> = {}): SpellDraft {
+  const { id, at, ...draft } = anEntry('entry-of-one-morning');
+  return { ...draft, ...more };
 }
 
 /** @param id 16 letters or more */

@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { readDocument, RecordError, toDocument } from '../../src/lib/wire';
-import { aPlan, aRecord, anAnswer, anEntry, anOutfit, aSession, aTry } from '../practice/samples';
+import {
+  aDraft,
+  aPlan,
+  aRecord,
+  anAnswer,
+  anEntry,
+  anOutfit,
+  aSession,
+  aTry
+} from '../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 const throughJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
@@ -11,7 +20,9 @@ describe('a record as a document', () => {
       outfits: [anOutfit('o1')],
       plans: [aPlan('plan-of-one-morning')],
       entries: [anEntry('entry-of-one-morning')],
+      draft: aDraft({ bites: 4 }),
       sessions: [aSession('session-of-one-day')],
+      club: [{ session: aSession('session-of-another'), jig: 'Half ounce' }],
       setAside: [{ what: 'tries.3', why: 'at: missing', at: now, value: [1, 2] }]
     });
     expect(readDocument(throughJson(toDocument(record)), now)).toEqual(record);
@@ -58,7 +69,7 @@ describe('a record as a document', () => {
     ['document', null],
     ['document', [1]],
     ['format', { version: 1 }],
-    ['version', { format: 'feltfoot-record', version: 6 }],
+    ['version', { format: 'feltfoot-record', version: 7 }],
     ['version', { format: 'feltfoot-record', version: 'one' }]
   ])('is refused for its %s, naming the field: %j', (field, document) => {
     let error: unknown;
@@ -111,6 +122,13 @@ describe('a record as a document', () => {
     });
     const fourth = { ...toDocument(record), version: 4 };
     expect(readDocument(throughJson(fourth), now)).toEqual(record);
+  });
+
+  test('of version 5, before there were drafts and clubs, reads with neither', () => {
+    const record = aRecord({ entries: [anEntry('entry-of-one-morning')] });
+    const { draft, club, ...fifth } = toDocument({ ...record, draft: aDraft() });
+    expect([draft?.bites, club]).toEqual([2, []]);
+    expect(readDocument(throughJson({ ...fifth, version: 5 }), now)).toEqual(record);
   });
 
   test('keeps the marks of a try with the version that gave them', () => {

@@ -1,6 +1,7 @@
 import { isSameQuestion, later, mergeRecords, movedToEnd } from './merge';
 import {
   type StoredAnswer,
+  type ClubSession,
   type DayPlan,
   emptyRecord,
   type LearnerRecord,
@@ -9,6 +10,7 @@ import {
   type Outfit,
   type Prediction,
   type Settings,
+  type SpellDraft,
   type StoredTry,
   type TestSession
 } from '../wire';
@@ -29,6 +31,9 @@ export type RecordChange =
   | { kind: 'plan dropped'; id: string }
   | { kind: 'logged'; entry: LogEntry }
   | { kind: 'log dropped'; id: string }
+  | { kind: 'drafted'; draft: SpellDraft | null }
+  | { kind: 'club kept'; one: ClubSession }
+  | { kind: 'club dropped'; id: string }
   | { kind: 'imported'; record: LearnerRecord }
   | { kind: 'erased' };
 
@@ -63,6 +68,12 @@ export function applyChange(record: LearnerRecord, change: RecordChange): Learne
       return { ...record, entries: withLatest(record.entries, change.entry) };
     case 'log dropped':
       return { ...record, entries: record.entries.filter(({ id }) => id !== change.id) };
+    case 'drafted':
+      return { ...record, draft: change.draft };
+    case 'club kept':
+      return { ...record, club: withMember(record.club, change.one) };
+    case 'club dropped':
+      return { ...record, club: record.club.filter(({ session }) => session.id !== change.id) };
     case 'imported':
       return mergeRecords(record, change.record);
     case 'erased':
@@ -90,6 +101,12 @@ function withLatest<T extends { id: string; at: string }>(
   const before = list.find(({ id }) => id === made.id);
   if (!before) return [...list, made];
   return list.map((one) => (one === before ? later(before, made) : one));
+}
+
+/** In its place, or at the end: what a club is given last stands. */
+function withMember(club: readonly ClubSession[], made: ClubSession): readonly ClubSession[] {
+  const isIt = ({ session }: ClubSession) => session.id === made.session.id;
+  return club.some(isIt) ? club.map((one) => (isIt(one) ? made : one)) : [...club, made];
 }
 
 /** Tries and sessions made with it stay as they are. */

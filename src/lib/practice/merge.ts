@@ -1,4 +1,4 @@
-import type { LearnerRecord, LessonProgress, Prediction } from '../wire';
+import type { ClubSession, LearnerRecord, LessonProgress, Prediction } from '../wire';
 
 type Asked = Pick<Prediction, 'lesson' | 'station'>;
 
@@ -6,7 +6,7 @@ type Asked = Pick<Prediction, 'lesson' | 'station'>;
  * Two records of one learner as one, say of a phone and of a computer. Nothing of either is lost:
  * tries are joined by id, of two predictions the earlier stands, of two places in a lesson the later, and
  * so of an outfit, a session, a plan or an entry of the log that was changed on both.
- * Settings stay those of `mine`, since they suit the device in hand.
+ * Settings stay those of `mine`, since they suit the device in hand, and so does a spell half filled in.
  */
 export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): LearnerRecord {
   return {
@@ -18,8 +18,10 @@ export function mergeRecords(mine: LearnerRecord, other: LearnerRecord): Learner
     outfits: joined(mine.outfits, other.outfits, ({ id }) => id, later),
     plans: joined(mine.plans, other.plans, ({ id }) => id, later),
     entries: joined(mine.entries, other.entries, ({ id }) => id, later),
+    draft: mine.draft ?? other.draft,
     tries: joined(mine.tries, other.tries, ({ id }) => id, first).sort(byTime),
-    sessions: joined(mine.sessions, other.sessions, ({ id }) => id, later)
+    sessions: joined(mine.sessions, other.sessions, ({ id }) => id, later),
+    club: joined(mine.club, other.club, ({ session }) => session.id, laterTested)
   };
 }
 
@@ -49,6 +51,10 @@ const first = <T>(one: T): T => one;
 
 export function later<T extends { at: string }>(a: T, b: T): T {
   return b.at > a.at ? b : a;
+}
+
+function laterTested(a: ClubSession, b: ClubSession): ClubSession {
+  return b.session.at > a.session.at ? b : a;
 }
 
 function earlier(a: Prediction, b: Prediction): Prediction {

@@ -11,8 +11,10 @@ export function emptyRecord(): LearnerRecord {
     outfits: [],
     plans: [],
     entries: [],
+    draft: null,
     setAside: [],
     tries: [],
-    sessions: []
+    sessions: [],
+    club: []
   };
 }

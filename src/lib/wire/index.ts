@@ -75,7 +75,8 @@ export {
   type CameraLook,
   type FeltSign,
   type LogEntry,
-  type LogPace
+  type LogPace,
+  type SpellDraft
 } from './log-entry';
 export { logCsv, logText, readLog, withoutPlaces, type LogStamp, type ReadLog } from './log-file';
 export {
@@ -111,6 +112,7 @@ export {
   measuredTestEntries,
   MOST_TESTS,
   testSession,
+  type ClubSession,
   type Filmed,
   type StoredTest,
   type TestSession

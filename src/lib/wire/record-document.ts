@@ -11,9 +11,9 @@ import {
 } from './record';
 import { dayPlan } from './day-plan';
 import { firstSettings } from './empty-record';
-import { logEntry } from './log-entry';
+import { logEntry, spellDraft } from './log-entry';
 import { outfit } from './outfit';
-import { testSession } from './test-session';
+import { clubSession, testSession } from './test-session';
 import { storedTry } from './try';
 
 export const RECORD_FORMAT = 'feltfoot-record';
@@ -41,13 +41,15 @@ type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
 /**
  * The first turns version 1 into version 2, and so on. Version 1 had no questions to answer, version 2
- * no gear of one's own, version 3 neither plans nor a log, and the tries of version 4 no marks.
+ * no gear of one's own, version 3 neither plans nor a log, the tries of version 4 no marks, and version 5
+ * neither a spell half filled in nor a club.
  */
 const migrations: readonly Migration[] = [
   (first) => ({ ...first, answers: [] }),
   (second) => ({ ...second, outfits: [], sessions: [] }),
   (third) => ({ ...third, plans: [], entries: [] }),
-  (fourth) => fourth
+  (fourth) => fourth,
+  (fifth) => ({ ...fifth, draft: null, club: [] })
 ];
 
 export function toDocument(record: LearnerRecord): RecordDocument {
@@ -68,7 +70,8 @@ export function readDocument(
   const list = <S extends v.GenericSchema>(what: string, schema: S) =>
     readList(what, schema, current[what], at, aside);
   const read = {
-    settings: readSettings(current.settings, at, aside),
+    settings: readOne('settings', settings, firstSettings, current.settings, at, aside),
+    draft: readOne('draft', v.nullable(spellDraft), null, current.draft, at, aside),
     predictions: list('predictions', prediction),
     progress: list('progress', lessonProgress),
     answers: list('answers', storedAnswer),
@@ -76,7 +79,8 @@ export function readDocument(
     plans: list('plans', dayPlan),
     entries: list('entries', logEntry),
     tries: list('tries', storedTry),
-    sessions: list('sessions', testSession)
+    sessions: list('sessions', testSession),
+    club: list('club', clubSession)
   };
   return { ...read, setAside: [...list('setAside', setAside), ...aside] };
 }
@@ -98,12 +102,19 @@ function migrate(document: unknown, steps: readonly Migration[]): Record<string,
   return steps.slice((version as number) - 1).reduce((old, step) => step(old), document);
 }
 
-function readSettings(value: unknown, at: string, aside: SetAside[]) {
-  if (value === undefined) return firstSettings;
-  const parsed = v.safeParse(settings, value);
+function readOne<S extends v.GenericSchema>(
+  what: string,
+  schema: S,
+  fallback: v.InferOutput<S>,
+  value: unknown,
+  at: string,
+  aside: SetAside[]
+): v.InferOutput<S> {
+  if (value === undefined) return fallback;
+  const parsed = v.safeParse(schema, value);
   if (parsed.success) return parsed.output;
-  aside.push({ what: 'settings', why: reasonOf(parsed.issues[0]), at, value });
-  return firstSettings;
+  aside.push({ what, why: reasonOf(parsed.issues[0]), at, value });
+  return fallback;
 }
 
 function readList<S extends v.GenericSchema>(

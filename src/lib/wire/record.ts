@@ -2,9 +2,9 @@ import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
 import type { DayPlan } from './day-plan';
 import { between, shortName, time } from './fields';
-import type { LogEntry } from './log-entry';
+import type { LogEntry, SpellDraft } from './log-entry';
 import type { Outfit } from './outfit';
-import type { TestSession } from './test-session';
+import type { ClubSession, TestSession } from './test-session';
 import type { StoredTry } from './try';
 
 /**
@@ -14,7 +14,7 @@ import type { StoredTry } from './try';
  * Times are ISO 8601 in UTC and are handed in by the caller. The document is described in
  * docs/record-format.md.
  */
-export const RECORD_VERSION = 5;
+export const RECORD_VERSION = 6;
 
 export const prediction = v.strictObject({
   lesson: shortName,
@@ -68,6 +68,8 @@ export interface Notes {
   plans: readonly DayPlan[];
   /** The field log. */
   entries: readonly LogEntry[];
+  /** The spell that is being filled in; null for none. */
+  draft: SpellDraft | null;
   setAside: readonly SetAside[];
 }
 
@@ -76,4 +78,6 @@ export interface LearnerRecord extends Notes {
   tries: readonly StoredTry[];
   /** Tests of the learner's own gear. */
   sessions: readonly TestSession[];
+  /** Sessions of a club, the learner's own among them where they were added. */
+  club: readonly ClubSession[];
 }

@@ -131,6 +131,10 @@ export const testSession = v.pipe(
   v.transform((read) => inOneList(read))
 );
 
+/** Somebody's session in a club's table, with the jig it is of by the club's name for it. */
+export const clubSession = v.strictObject({ session: testSession, jig: line(60) });
+
+export type ClubSession = v.InferOutput<typeof clubSession>;
 export type TestSession = v.InferOutput<typeof testSession>;
 export type StoredTest = v.InferOutput<typeof storedTest>;
 export type Filmed = v.InferOutput<typeof filmed>;

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { cardWater, waterOffered } from '../../../src/lib/app/card/choices';
+import { aPlan } from '../../practice/samples';
 import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
 import { cardSections } from '../../../src/lib/app/card/sections';
 import { qrOf } from '../../../src/lib/app/connection/qr';
@@ -102,5 +104,24 @@ describe('a boat card', () => {
     // The words are in one kind of units already, so what is strange in the other is as it must be.
     const strange = said.flatMap(strangeUnits);
     expect(strange.filter((fault) => fault.startsWith(`other units in ${units}:`))).toEqual([]);
+  });
+});
+
+describe('a card made from a plan', () => {
+  const { depths, outs, temperatures } = waterOffered('imperial');
+
+  test('takes its depth and half of it, its cast, temperature, bottom and jig', () => {
+    const made = cardWater(aPlan('plan-of-one-morning'), 'imperial');
+    expect(depths[made.shallow].says).toBe('10\u00a0ft');
+    expect(depths[made.deep].says).toBe('20\u00a0ft');
+    expect(outs[made.out].says).toBe('60\u00a0ft');
+    expect(temperatures[made.temperature].says).toBe('45\u00a0°F');
+    expect(made).toMatchObject({ bottom: 'gravel', mass_kg: 0.0142 });
+  });
+
+  test('of the shallowest water has the next one beside it', () => {
+    const plan = aPlan('plan-of-one-morning');
+    const made = cardWater({ ...plan, asked: { ...plan.asked, depth_m: 1.5 } }, 'metric');
+    expect([made.shallow, made.deep]).toEqual([0, 1]);
   });
 });

@@ -18,27 +18,28 @@ import { logEntry } from '../../../src/lib/wire';
 import * as v from 'valibot';
 import { anEntry, anOutfit, aPlan } from '../../practice/samples';
 
-const made = { id: 'entry-of-one-noon-x', at: '2030-05-01T12:00:00.000Z', on: '2030-05-01' };
+const made = { id: 'entry-of-one-noon-x', at: '2030-05-01T12:00:00.000Z' };
+const ON = '2030-05-01';
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
 describe('the next spell', () => {
   test('is where and with what the last one was, with nothing counted yet', () => {
     const last = anEntry('entry-of-one-morning', { retrieve: 'hop', drops_s: [11] });
-    const draft = nextSpell(last, undefined, []);
+    const draft = nextSpell(last, undefined, [], ON);
     expect(draft).toMatchObject({ place: 'North hump', retrieve: 'hop', depth_m: 6.1, bites: 0 });
     expect(draft).toMatchObject({ felt: [], drops_s: [], looks: [], casts: 10 });
   });
 
   test('of a new day is as planned, with the jig to begin with', () => {
-    const draft = nextSpell(anEntry('entry-of-last-week-x'), aPlan('plan-of-one-morning'), []);
+    const draft = nextSpell(anEntry('entry-of-last-week-x'), aPlan('plan-of-one-morning'), [], ON);
     expect(draft).toMatchObject({ plan: 'plan-of-one-morning', outfit: 'o1', depth_m: 6.096 });
   });
 
   test('is what the record takes, whatever it begins with', () => {
     const drafts = [
-      nextSpell(undefined, undefined, []),
-      nextSpell(undefined, undefined, [anOutfit('o1')]),
-      nextSpell(undefined, aPlan('plan-of-one-morning'), [])
+      nextSpell(undefined, undefined, [], ON),
+      nextSpell(undefined, undefined, [anOutfit('o1')], ON),
+      nextSpell(undefined, aPlan('plan-of-one-morning'), [], ON)
     ];
     for (const draft of drafts) {
       const entry = loggedSpell(draft, made);
@@ -47,8 +48,14 @@ describe('the next spell', () => {
     }
   });
 
+  test('is logged on the day on which it was begun, without spaces around its place', () => {
+    const begun = { ...nextSpell(undefined, undefined, [], ON), place: 'North hump ' };
+    const entry = loggedSpell(begun, { ...made, at: '2030-05-03T09:00:00.000Z' });
+    expect([entry.on, entry.place]).toEqual([ON, 'North hump']);
+  });
+
   test('never holds more fish than bites, nor more bites than casts', () => {
-    const draft = nextSpell(undefined, undefined, []);
+    const draft = nextSpell(undefined, undefined, [], ON);
     expect(recounted(draft, { fish: 2 })).toMatchObject({ fish: 2, bites: 2, casts: 10 });
     expect(recounted({ ...draft, bites: 3, fish: 2 }, { bites: 1 })).toMatchObject({ fish: 1 });
     expect(recounted({ ...draft, bites: 3, fish: 3 }, { casts: 2 })).toMatchObject({
@@ -114,7 +121,7 @@ test('a log says how little it proves', () => {
 test('a saved log holds no place unless it is asked for', async () => {
   const entries = [anEntry('entry-of-one-morning')];
   for (const kind of ['json', 'csv'] as const) {
-    expect(await logFile(entries, kind, false, made.on).text()).not.toContain('North hump');
-    expect(await logFile(entries, kind, true, made.on).text()).toContain('North hump');
+    expect(await logFile(entries, kind, false, ON).text()).not.toContain('North hump');
+    expect(await logFile(entries, kind, true, ON).text()).toContain('North hump');
   }
 });

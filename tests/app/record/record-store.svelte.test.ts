@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { toDocument } from '../../../src/lib/wire';
 import { RecordStore } from '../../../src/lib/app/record/store';
 import { Learner } from '../../../src/lib/app/record/learner.svelte';
-import { anOutfit, aRecord, aSession, aTry } from '../../practice/samples';
+import { aDraft, anOutfit, aRecord, aSession, aTry } from '../../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 let name: string;
@@ -54,6 +54,27 @@ describe('the stored record', () => {
     store.close();
   });
 
+  test('keeps a club’s sessions beside one’s own, and a spell half filled in', async () => {
+    const [a, b] = ['session-of-one-day', 'session-of-another'];
+    const store = await RecordStore.open(name);
+    const of = (id: string, jig: string) => ({ session: aSession(id), jig });
+    await store.write([
+      { kind: 'session kept', session: aSession(a) },
+      { kind: 'club kept', one: of(a, 'Half') },
+      { kind: 'club kept', one: of(b, 'Half') }
+    ]);
+    await store.write([{ kind: 'drafted', draft: aDraft({ bites: 4 }) }]);
+    await store.write([
+      { kind: 'club kept', one: of(a, 'Half ounce') },
+      { kind: 'club dropped', id: b }
+    ]);
+    const { club, sessions, draft } = await store.load(now);
+    expect([club, sessions, draft?.bites]).toEqual([[of(a, 'Half ounce')], [aSession(a)], 4]);
+    await store.write([{ kind: 'erased' }]);
+    expect(await store.load(now)).toMatchObject({ club: [], sessions: [], draft: null });
+    store.close();
+  });
+
   test('of a browser that had no place for sessions yet gets one, and loses nothing', async () => {
     const old = await openDB(name, 1, {
       upgrade(fresh) {
@@ -61,8 +82,10 @@ describe('the stored record', () => {
         fresh.createObjectStore('tries', { keyPath: 'id' });
       }
     });
-    const { tries, sessions, outfits, ...notes } = toDocument(aRecord({ tries: [aTry('t1')] }));
-    expect([sessions, outfits]).toEqual([[], []]);
+    const { tries, sessions, club, outfits, ...notes } = toDocument(
+      aRecord({ tries: [aTry('t1')] })
+    );
+    expect([sessions, club, outfits]).toEqual([[], [], []]);
     await old.put('notes', { ...notes, version: 2 }, 'notes');
     await old.put('tries', tries[0]);
     old.close();

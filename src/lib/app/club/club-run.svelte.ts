@@ -1,7 +1,7 @@
 import { compute } from '$lib/compute/browser';
 import { ScenarioError } from '$lib/model';
-import type { JigTable } from '$lib/wire';
-import { jigTableOf, type ClubSession, type FittedSession } from './table';
+import type { ClubSession, JigTable } from '$lib/wire';
+import { jigTableOf, type FittedSession } from './table';
 
 /** A table while its sessions are fitted, one after the other, and when they are. */
 export class ClubRun {

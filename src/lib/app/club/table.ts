@@ -12,17 +12,12 @@ import {
 import { MODEL_VERSION } from '$lib/model';
 import {
   csvTable,
+  type ClubSession,
   type JigTable,
   type MeasuredJig,
   type TableJig,
   type TestSession
 } from '$lib/wire';
-
-/** One person's session with the jig it is of, by the name that the club has for it. */
-export interface ClubSession {
-  session: TestSession;
-  jig: string;
-}
 
 export interface FittedSession extends ClubSession {
   result: FitResult;

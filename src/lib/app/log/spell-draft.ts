@@ -1,36 +1,7 @@
 import { RETRIEVES } from '$lib/course';
 import { firstWeight } from '$lib/course/plan';
-import { FOOT_M, OUNCE_KG, type GroundKind } from '$lib/model';
-import type {
-  CameraLook,
-  DayPlan,
-  FeltSign,
-  LogEntry,
-  LogPace,
-  Outfit,
-  PlannedWeight
-} from '$lib/wire';
-
-/** A spell of casts as it is being logged. */
-export interface SpellDraft {
-  place: string;
-  plan: string | undefined;
-  outfit: string | undefined;
-  jig: string;
-  mass_kg: number;
-  depth_m: number;
-  ground: GroundKind;
-  temperature_C: number | undefined;
-  retrieve: string;
-  pace: LogPace;
-  felt: readonly FeltSign[];
-  casts: number;
-  bites: number;
-  fish: number;
-  drops_s: readonly number[];
-  looks: readonly CameraLook[];
-  note: string;
-}
+import { FOOT_M, OUNCE_KG } from '$lib/model';
+import type { DayPlan, LogEntry, Outfit, PlannedWeight, SpellDraft } from '$lib/wire';
 
 /** Retrieves for fish: the others are skills. */
 export const LOGGED_RETRIEVES = RETRIEVES.filter(({ suits }) => suits).map(({ name }) => name);
@@ -39,7 +10,7 @@ export const LOGGED_RETRIEVES = RETRIEVES.filter(({ suits }) => suits).map(({ na
 const CASTS = 10;
 /** Where nothing is known. */
 const FIRST_DEPTH_M = 15 * FOOT_M;
-const FIRST_JIG = { outfit: undefined, jig: '1/2 oz jig', mass_kg: OUNCE_KG / 2 };
+const FIRST_JIG = { jig: '1/2 oz jig', mass_kg: OUNCE_KG / 2 };
 
 type Counted = 'felt' | 'casts' | 'bites' | 'fish' | 'drops_s' | 'looks' | 'note';
 const NOTHING_YET: Pick<SpellDraft, Counted> = {
@@ -56,18 +27,18 @@ const NOTHING_YET: Pick<SpellDraft, Counted> = {
 export function nextSpell(
   last: LogEntry | undefined,
   plan: DayPlan | undefined,
-  outfits: readonly Outfit[]
+  outfits: readonly Outfit[],
+  on: string
 ): SpellDraft {
-  if (last && (!plan || last.plan === plan.id)) return { ...fromLast(last), ...NOTHING_YET };
-  if (plan) return { ...fromPlan(plan), ...NOTHING_YET };
+  if (last && (!plan || last.plan === plan.id)) return { on, ...fromLast(last), ...NOTHING_YET };
+  if (plan) return { on, ...fromPlan(plan), ...NOTHING_YET };
   const [outfit] = outfits;
   return {
+    on,
     place: '',
-    plan: undefined,
     ...(outfit ? jigOf(outfit) : FIRST_JIG),
     depth_m: FIRST_DEPTH_M,
     ground: 'gravel',
-    temperature_C: undefined,
     retrieve: LOGGED_RETRIEVES[0],
     pace: 'steady',
     ...NOTHING_YET
@@ -78,13 +49,13 @@ export function jigOf({ id, name, jig }: Outfit): Pick<SpellDraft, 'outfit' | 'j
   return { outfit: id, jig: name, mass_kg: jig.mass_kg };
 }
 
-function fromLast(last: LogEntry): Omit<SpellDraft, Counted> {
+function fromLast(last: LogEntry): Omit<SpellDraft, Counted | 'on'> {
   const { place, plan, outfit, jig, mass_kg, depth_m, ground, temperature_C, retrieve, pace } =
     last;
   return { place, plan, outfit, jig, mass_kg, depth_m, ground, temperature_C, retrieve, pace };
 }
 
-function fromPlan({ id, asked, weights }: DayPlan): Omit<SpellDraft, Counted> {
+function fromPlan({ id, asked, weights }: DayPlan): Omit<SpellDraft, Counted | 'on'> {
   const { outfit, name, mass_kg }: PlannedWeight = weights[firstWeight(weights)];
   const { depth_m, ground, temperature_C } = asked;
   return {
@@ -113,18 +84,6 @@ export function recounted(
 }
 
 /** What is kept of it. */
-export function loggedSpell(draft: SpellDraft, made: Pick<LogEntry, 'id' | 'at' | 'on'>): LogEntry {
-  const { plan, outfit, temperature_C, felt, drops_s, looks, ...rest } = draft;
-  return {
-    ...made,
-    ...rest,
-    place: rest.place.trim().slice(0, 60),
-    note: rest.note.trim().slice(0, 200),
-    felt: [...felt],
-    drops_s: [...drops_s],
-    looks: [...looks],
-    ...(plan && { plan }),
-    ...(outfit && { outfit }),
-    ...(temperature_C !== undefined && { temperature_C })
-  };
+export function loggedSpell(draft: SpellDraft, made: Pick<LogEntry, 'id' | 'at'>): LogEntry {
+  return { ...draft, ...made, place: draft.place.trim(), note: draft.note.trim() };
 }

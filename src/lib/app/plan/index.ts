@@ -1,1 +1,2 @@
+export { readPlanFragment } from './plan-link';
 export { default as DayPlanPage } from './DayPlanPage.svelte';

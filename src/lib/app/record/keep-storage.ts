@@ -1,5 +1,8 @@
 import type { LearnerRecord } from '$lib/wire';
 
+/** Parts of a record that nobody would like to do again. */
+const WORTH = ['tries', 'answers', 'outfits', 'sessions', 'entries', 'club'] as const;
+
 type Keeper = Pick<StorageManager, 'persist' | 'persisted'>;
 
 /**
@@ -13,8 +16,8 @@ export class StorageKeeping {
   /** @param storage none where the page has no secure context */
   constructor(private readonly storage: Keeper | undefined) {}
 
-  async keep({ tries, answers }: Pick<LearnerRecord, 'tries' | 'answers'>): Promise<void> {
-    if (this.#isAsked || !this.storage || tries.length + answers.length === 0) return;
+  async keep(record: Pick<LearnerRecord, (typeof WORTH)[number]>): Promise<void> {
+    if (this.#isAsked || !this.storage || WORTH.every((part) => record[part].length === 0)) return;
     this.#isAsked = true;
     try {
       if (!(await this.storage.persisted())) await this.storage.persist();

@@ -1,5 +1,6 @@
 import { applyChange, type RecordChange } from '$lib/practice';
 import {
+  type ClubSession,
   emptyRecord,
   readDocument,
   RecordError,
@@ -11,19 +12,21 @@ import {
 } from '$lib/wire';
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 
-type StoredNotes = Omit<RecordDocument, 'tries' | 'sessions'>;
+type StoredNotes = Omit<RecordDocument, 'tries' | 'sessions' | 'club'>;
 
 interface Tables extends DBSchema {
-  /** One entry, the record without its tries and sessions. */
+  /** One entry, the record without what is stored one by one. */
   notes: { key: 'notes'; value: StoredNotes };
   tries: { key: string; value: StoredTry };
   sessions: { key: string; value: TestSession };
+  club: { key: string; value: ClubSession };
 }
-type TableName = 'notes' | 'tries' | 'sessions';
+const TABLES = ['notes', 'tries', 'sessions', 'club'] as const;
+type TableName = (typeof TABLES)[number];
 type Transaction = IDBPTransaction<Tables, TableName[], 'readwrite'>;
 
-/** 2 added the sessions. */
-const TABLES_VERSION = 2;
+/** 2 added the sessions, 3 those of a club. */
+const TABLES_VERSION = 3;
 
 /**
  * The record in this browser's IndexedDB. Every write is one transaction on what is stored at that
@@ -40,7 +43,8 @@ export class RecordStore {
           tables.createObjectStore('notes');
           tables.createObjectStore('tries', { keyPath: 'id' });
         }
-        tables.createObjectStore('sessions', { keyPath: 'id' });
+        if (before < 2) tables.createObjectStore('sessions', { keyPath: 'id' });
+        tables.createObjectStore('club', { keyPath: 'session.id' });
       }
     });
     // Deleting the site's data in another tab must not hang on this one.
@@ -55,7 +59,8 @@ export class RecordStore {
       if (!notes) return emptyRecord();
       const tries = await transaction.objectStore('tries').getAll();
       const sessions = await transaction.objectStore('sessions').getAll();
-      const record = read({ ...notes, tries: [...tries].sort(byTime), sessions }, at);
+      const club = await transaction.objectStore('club').getAll();
+      const record = read({ ...notes, tries: [...tries].sort(byTime), sessions, club }, at);
       if (record.setAside.length !== notes.setAside?.length) await replace(transaction, record);
       return record;
     });
@@ -68,12 +73,18 @@ export class RecordStore {
       const before = notes ? withoutTag(notes) : emptyRecord();
       const erased = changes.some(({ kind }) => kind === 'erased');
       if (erased) await transaction.objectStore('tries').clear();
-      const stored = transaction.objectStore('sessions');
-      const sessions = changes.some(isAboutSessions) ? await stored.getAll() : [];
-      const after = changes.reduce(applyChange, { ...before, sessions });
+      const [own, others] = [transaction.objectStore('sessions'), transaction.objectStore('club')];
+      const sessions = changes.some(isAbout('session')) ? await own.getAll() : [];
+      const club = changes.some(isAbout('club')) ? await others.getAll() : [];
+      const after = changes.reduce(applyChange, { ...before, sessions, club });
       await add(transaction, after);
       for (const { id } of sessions) {
-        if (!after.sessions.some((one) => one.id === id)) await stored.delete(id);
+        if (!after.sessions.some((one) => one.id === id)) await own.delete(id);
+      }
+      for (const {
+        session: { id }
+      } of club) {
+        if (!after.club.some((one) => one.session.id === id)) await others.delete(id);
       }
     });
   }
@@ -84,8 +95,7 @@ export class RecordStore {
 
   /** Does all of the work or, when any of it fails, nothing. */
   private async inOneGo<T>(work: (transaction: Transaction) => Promise<T>): Promise<T> {
-    const tables: TableName[] = ['notes', 'tries', 'sessions'];
-    const transaction = this.db.transaction(tables, 'readwrite', { durability: 'strict' });
+    const transaction = this.db.transaction([...TABLES], 'readwrite', { durability: 'strict' });
     // Its failure is that of the work, which is told below.
     const done = transaction.done.then(
       () => true,
@@ -115,33 +125,36 @@ function read(document: unknown, at: string): LearnerRecord {
 async function replace(transaction: Transaction, record: LearnerRecord): Promise<void> {
   await transaction.objectStore('tries').clear();
   await transaction.objectStore('sessions').clear();
+  await transaction.objectStore('club').clear();
   await add(transaction, record);
 }
 
 /** Changes that leave the sessions alone need not read them. */
-function isAboutSessions({ kind }: RecordChange): boolean {
-  return kind.startsWith('session') || kind === 'imported' || kind === 'erased';
-}
+const isAbout =
+  (what: 'session' | 'club') =>
+  ({ kind }: RecordChange) =>
+    kind.startsWith(what) || kind === 'imported' || kind === 'erased';
 
-/** Writes the notes, the sessions there are, and those tries that are not stored yet. */
+/** Writes the notes, the sessions there are, own and a club's, and those tries that are not stored yet. */
 async function add(transaction: Transaction, record: LearnerRecord): Promise<void> {
-  const { tries, sessions, ...notes } = toDocument(record);
+  const { tries, sessions, club, ...notes } = toDocument(record);
   await transaction.objectStore('notes').put(notes, 'notes');
   for (const one of sessions) await transaction.objectStore('sessions').put(one);
+  for (const one of club) await transaction.objectStore('club').put(one);
   const stored = transaction.objectStore('tries');
   for (const made of tries) {
     if ((await stored.getKey(made.id)) === undefined) await stored.put(made);
   }
 }
 
-type Later = 'answers' | 'outfits' | 'plans' | 'entries';
+type Later = 'answers' | 'outfits' | 'plans' | 'entries' | 'draft';
 
-/** Notes of version 1 have no answers, those of 2 no outfits, those of 3 no plans and no log. */
+/** Notes of version 1 have no answers, those of 2 no outfits, of 3 no plans and no log, of 5 no draft. */
 function withoutTag(notes: Omit<StoredNotes, Later> & Partial<Pick<StoredNotes, Later>>) {
   const { settings, predictions, progress, setAside } = notes;
-  const { answers = [], outfits = [], plans = [], entries = [] } = notes;
-  const own = { answers, outfits, plans, entries };
-  return { settings, predictions, progress, setAside, ...own, tries: [], sessions: [] };
+  const { answers = [], outfits = [], plans = [], entries = [], draft = null } = notes;
+  const own = { answers, outfits, plans, entries, draft };
+  return { settings, predictions, progress, setAside, ...own, tries: [], sessions: [], club: [] };
 }
 
 function byTime(a: StoredTry, b: StoredTry): number {

@@ -1,9 +1,7 @@
 import { shownDrag, shownLift } from '../../course/items/moves';
-import { waterWith } from '../../course/lessons/fathomley';
 import type { ShownRun } from '../../course';
 import {
   FOOT_M,
-  INCH_M,
   isOffBottom,
   parseScenario,
   ScenarioError,
@@ -12,13 +10,15 @@ import {
   type SetupInput
 } from '../../model';
 import { bandsOf, type Band, type OwnSpread, type Units } from '../../scoring';
-import { withOutfitGear, type CardFigures, type CardMove, type OutfitGear } from '../../wire';
+import type { CardFigures, CardMove, OutfitGear } from '../../wire';
+import { daySetup, readingOf, rounded } from './day-setup';
 import { fallTimes } from './falls';
 import { quickestCount } from './stays-down';
 
 export interface CardWanted {
-  /** Left out, the gear of the lessons. */
+  /** Left out, the gear of the lessons with a jig of `mass_kg`. */
   gear?: OutfitGear;
+  mass_kg?: number;
   depths_m: readonly [number, number];
   /** How far out the jig lies when the rod is moved. */
   out_m: number;
@@ -50,8 +50,6 @@ const FALLS: Record<Units, readonly number[]> = {
 };
 /** Nearer than this the rod has no room, m. */
 const LEAST_OUT_M = 2;
-/** Slack of a line that looks just tight, where tests have not told it, m. */
-const SLACK_M = INCH_M;
 /**
  * Everything of a boat card that the model computes: some three hundred runs. Throws ScenarioError for
  * gear or water that cannot be run at all.
@@ -88,15 +86,8 @@ export function cardFigures(wanted: CardWanted, tell: (share: number) => void = 
 }
 
 function setupAt(wanted: CardWanted, depth_m: number, out_m: number): SetupInput {
-  const { gear, temperature_C, bottom } = wanted;
-  const slack_m = gear?.spread?.middle.slack_m ?? SLACK_M;
-  const setup = waterWith({
-    depth_m,
-    temperature_C,
-    bottom: { ground: { kind: bottom, seed: 11 } },
-    start: { bait_x_m: out_m, slack_m }
-  });
-  return gear ? withOutfitGear(setup, gear) : setup;
+  const { gear, mass_kg, temperature_C, bottom: ground } = wanted;
+  return daySetup({ gear, mass_kg, depth_m, temperature_C, ground, out_m });
 }
 
 interface Moved {
@@ -129,8 +120,6 @@ const inDepths = <T>({ depths_m }: CardWanted, of: (depth_m: number) => T): [T, 
   of(depths_m[0]),
   of(depths_m[1])
 ];
-const readingOf = (band: Band | undefined): [number, number] | null =>
-  band ? [rounded(band.nominal), rounded(band.half)] : null;
 
 /** What a low drag at a card's pace does; null for one that the rod cannot do. */
 export interface DragFigure {
@@ -191,9 +180,4 @@ function fallsOf(wanted: CardWanted): CardFigures['falls'] {
   return fallTimes({ setup, depths_m: FALLS[units], unknowns: gear?.spread ?? 'drag' }).map(
     ({ depth_m, fall_s, half_s }) => [rounded(depth_m), rounded(fall_s, 1), rounded(half_s, 1)]
   );
-}
-
-/** A millimetre, or a tenth of a second: a link carries no more letters than it must. */
-function rounded(value: number, digits = 3): number {
-  return Number(value.toFixed(digits));
 }

@@ -1,24 +1,9 @@
 import { PLAIN_MOVES } from '../../course/plan';
-import { waterWith } from '../../course/lessons/fathomley';
-import {
-  GROUNDS,
-  INCH_M,
-  parseScenario,
-  ScenarioError,
-  simulate,
-  type GroundKind,
-  type SetupInput
-} from '../../model';
+import { parseScenario, ScenarioError, simulate, type SetupInput } from '../../model';
 import { bandsOf, formatWeight, type Units } from '../../scoring';
-import {
-  withOutfitGear,
-  type OutfitGear,
-  type PlanAsked,
-  type PlannedMove,
-  type PlannedWeight,
-  type Wind
-} from '../../wire';
+import type { OutfitGear, PlanAsked, PlannedMove, PlannedWeight, Wind } from '../../wire';
 import { LIMIT_TIP } from './card';
+import { daySetup, readingOf, rounded } from './day-setup';
 import { fallTimes } from './falls';
 import { quickestCount } from './stays-down';
 
@@ -32,8 +17,6 @@ export interface DayWanted {
 
 /** What a day's wind is to the model, m/s: 7 and 18 mph. Common practice, no source. */
 const WIND_M_S: Record<Wind, number> = { calm: 0, breeze: 3, strong: 8 };
-/** Slack of a line that looks just tight, where tests have not told it, m. */
-const SLACK_M = INCH_M;
 /** Where the limit is looked for, as parts of the way out: it falls as the jig comes near. */
 const OUT_PARTS = [1, 0.4];
 
@@ -100,8 +83,8 @@ function moveFor(
     );
     return {
       retrieve,
-      came: [rounded(travel_m.nominal), rounded(travel_m.half)],
-      high: [rounded(peak_height_m.nominal), rounded(peak_height_m.half)]
+      came: readingOf(travel_m),
+      high: readingOf(peak_height_m)
     };
   } catch (error) {
     if (!(error instanceof ScenarioError || error instanceof RangeError)) throw error;
@@ -111,30 +94,8 @@ function moveFor(
 
 const windsOf = (wind: Wind) => (WIND_M_S[wind] === 0 ? [0] : [WIND_M_S[wind], -WIND_M_S[wind]]);
 
-function setupFor(
+const setupFor = (
   { asked, gear, mass_kg }: DayWanted,
   out_m: number,
   wind_m_s: number
-): SetupInput {
-  const setup = waterWith({
-    depth_m: asked.depth_m,
-    temperature_C: asked.temperature_C,
-    mass_kg,
-    bottom: levelBed(asked.ground),
-    start: { bait_x_m: out_m, slack_m: gear?.spread?.middle.slack_m ?? SLACK_M },
-    more: { wind_m_s }
-  });
-  return gear ? withOutfitGear(setup, gear) : setup;
-}
-
-/** Without its stones and stems: a jig that climbs one is not lifted off the bottom by the hand. */
-function levelBed(kind: GroundKind): SetupInput['bottom'] {
-  const ground = GROUNDS[kind];
-  const isLevel = !('stones' in ground) && !('stems' in ground);
-  return isLevel ? { ground: { kind, seed: 11 } } : { friction: ground.friction };
-}
-
-/** A millimetre, or a tenth of a second: a link carries no more letters than it must. */
-function rounded(value: number, digits = 3): number {
-  return Number(value.toFixed(digits));
-}
+): SetupInput => daySetup({ ...asked, gear, mass_kg, out_m, wind_m_s });
