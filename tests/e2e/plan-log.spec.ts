@@ -28,7 +28,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await expect(page.getByLabel('Shallow')).toHaveValue('0');
   await expect(page.getByLabel('Deep')).toHaveValue('1');
   await expect(page.getByLabel('Jig out')).toHaveValue('0');
-  await expect(page.getByLabel('Bottom')).toHaveValue('gravel');
+  await expect(page.getByRole('combobox', { name: 'Bottom' })).toHaveValue('gravel');
 
   await visit(page, '/log');
   await expect(page.getByText('5 ft, gravel')).toBeVisible();

@@ -1,5 +1,6 @@
 import type { GivenTo, JobName, MadeBy } from '$lib/compute';
 import type { FiguresMade, RunFigures } from '$lib/compute/jobs/figures';
+import type { LimitMade } from '$lib/compute/jobs/limits';
 import { fall } from '$lib/course/items/moves';
 import { FOOT_M, OUNCE_KG, type ScenarioInput } from '$lib/model';
 import type { OwnSpread, Units } from '$lib/scoring';
@@ -76,9 +77,10 @@ export function curvesOf({ kind, axis, base, kept, units }: ChartWanted): Curve[
   const of = (one: ExploreBase, isKept: boolean): Curve[] => {
     if (kind !== 'limits') return [{ name: '', base: one, isKept, points: [] }];
     const by: 'weight' | 'depth' = axis === AXES.weight ? 'depth' : 'weight';
+    const drag = { ...one, tip_m: LIMIT_TIP_M[units] };
     return SEVERAL[by][units].map((value) => ({
       name: AXES[by].text(value, units),
-      base: AXES[by].set(one, value),
+      base: AXES[by].set(drag, value),
       isKept,
       points: []
     }));
@@ -181,51 +183,71 @@ async function bandedPoint(
   ];
 }
 
-/** The drag whose limit is looked for. */
-function limitDrag(base: ExploreBase, units: Units): ScenarioInput | null {
-  const drag = { ...base, kind: 'sweep', tip_m: LIMIT_TIP_M[units] } as const;
-  return exploredScenario(drag, LIMIT_HOLD_S);
+/** The drag whose limit is looked for, of its base's own way. */
+const limitDrag = (base: ExploreBase): ScenarioInput | null =>
+  exploredScenario({ ...base, kind: 'sweep' }, LIMIT_HOLD_S);
+
+/** Of several values at once: those that cannot be made are left out. */
+async function limitsAt(
+  ask: AskJob,
+  bases: readonly ExploreBase[],
+  units: Units,
+  given: Omit<GivenTo<'limits'>, 'drags' | 'tip_m'>
+): Promise<(LimitMade | null)[]> {
+  const drags = bases.map(limitDrag);
+  const asked = drags.filter((one) => one !== null);
+  const made = await ask('limits', { drags: asked, tip_m: LIMIT_TIP_M[units], ...given });
+  let next = 0;
+  return drags.map((one) => (one ? made[next++] : null));
+}
+
+/** The pace to mean, so that the tip of this hand keeps the limit: its drags end short, and long. */
+async function limitsOfHand(ask: AskJob, base: ExploreBase, units: Units): Promise<Ends | null> {
+  const ends = handEnds(base);
+  if (!ends) return null;
+  const made = await limitsAt(ask, ends, units, { grain: 'fine' });
+  const paces = made.flatMap((one) => one?.pace_m_s ?? []);
+  return paces.length === 2 ? [Math.min(...paces), Math.max(...paces)] : null;
 }
 
 function limitStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Stage[] {
   const ticks = ticksOf(axis, units);
-  const stage = (
-    curve: number,
-    values: readonly number[],
-    { isFine, isBanded }: { isFine: boolean; isBanded: boolean }
-  ): Stage => ({
+  const plain = (curve: number, grain: 'fine' | 'coarse'): Stage => ({
+    curve,
+    make: async (ask) => {
+      const bases = ticks.map((at) => axis.set(curves[curve].base, at));
+      const made = await limitsAt(ask, bases, units, { grain });
+      return ticks.flatMap((at, i) => limitPoint(at, made[i]));
+    }
+  });
+  const banded = (curve: number, at: number): Stage => ({
     curve,
     make: async (ask) => {
       const { base } = curves[curve];
-      const drags = values.map((at) => limitDrag(axis.set(base, at), units));
-      const made = await ask('limits', {
-        drags: drags.filter((one) => one !== null),
-        tip_m: LIMIT_TIP_M[units],
-        grain: isFine ? 'fine' : 'coarse',
-        ...(isBanded && { unknowns: base.spread ?? 'slack and drag', asked: axis.asked })
-      });
-      let next = 0;
-      return values.flatMap((at, i) => {
-        const one = drags[i] && made[next++];
-        if (!one) return [];
-        const { pace_m_s: value, ends } = one;
-        return [{ at, readings: { limit_m_s: { value, ...(ends && { ends }) } } }];
-      });
+      const here = axis.set(base, at);
+      const unknowns = base.spread ?? 'slack and drag';
+      const given = { grain: 'fine', unknowns, asked: axis.asked } as const;
+      const [made] = await limitsAt(ask, [here], units, given);
+      return limitPoint(at, made, made && (await limitsOfHand(ask, here, units)));
     }
   });
-  const coarse = { isFine: false, isBanded: false };
-  const fine = { isFine: true, isBanded: false };
   const asked = placesOf(curves, false);
   const kept = placesOf(curves, true);
   // The middle one first: the first picture is a whole curve.
   const [middle] = asked.splice(asked.length >> 1, 1);
   const own = [middle, ...asked];
   return [
-    ...own.map((i) => stage(i, ticks, coarse)),
-    ...own.map((i) => stage(i, ticks, fine)),
-    ...ticks.flatMap((at) => own.map((i) => stage(i, [at], { isFine: true, isBanded: true }))),
-    ...kept.map((i) => stage(i, ticks, fine))
+    ...own.map((i) => plain(i, 'coarse')),
+    ...own.map((i) => plain(i, 'fine')),
+    ...ticks.flatMap((at) => own.map((i) => banded(i, at))),
+    ...kept.map((i) => plain(i, 'fine'))
   ];
+}
+
+function limitPoint(at: number, made: LimitMade | null, hand?: Ends | null): ChartPoint[] {
+  if (!made) return [];
+  const { pace_m_s: value, ends } = made;
+  return [{ at, readings: { limit_m_s: { value, ...(ends && { ends }), ...(hand && { hand }) } } }];
 }
 
 /** A fall does not feel the bottom: its time is that of the whole way, in a deep enough water. */
@@ -252,15 +274,14 @@ export function runAt(
   kind: ChartKind,
   { base }: Pick<Curve, 'base'>,
   axis: Axis,
-  { at, readings }: ChartPoint,
-  units: Units
+  { at, readings }: ChartPoint
 ): ScenarioInput | null {
   const here = axis.set(base, at);
   if (kind === 'runs') return exploredScenario(here);
   if (kind === 'falls') return fallScenario(here, readings.fall_s?.value ?? 0);
   const pace_m_s = readings.limit_m_s?.value ?? 0;
   if (pace_m_s === 0) return null;
-  const drag = limitDrag({ ...here, duration_s: LIMIT_TIP_M[units] / pace_m_s }, units);
+  const drag = limitDrag({ ...here, duration_s: here.tip_m / pace_m_s });
   return drag && { ...drag, hold_s: SEEN_S };
 }
 

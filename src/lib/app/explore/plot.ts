@@ -50,7 +50,14 @@ export interface DrawnCurve {
   style: number;
   isKept: boolean;
   path: string;
-  marks: readonly { at: number; x: number; y: number; bar: readonly [number, number] | null }[];
+  marks: readonly {
+    at: number;
+    x: number;
+    y: number;
+    /** Ends of what is likely, and of the hand, where no area is hatched for it. */
+    bar: readonly [number, number] | null;
+    handBar: readonly [number, number] | null;
+  }[];
 }
 
 export function plotOf({ curves, figure, axis, units, width, level }: PlotWanted): Plot {
@@ -130,11 +137,12 @@ function drawnCurve(
     path: isJoined && places.length > 1 ? `M${places.join('L')}` : '',
     marks: read
       .filter(({ at }) => ticks.includes(at))
-      .map(({ at, reading: { value, ends } }) => ({
+      .map(({ at, reading: { value, ends, hand } }) => ({
         at,
         x: x(at) + shift,
         y: y(value),
-        bar: hasBars && ends ? ([y(ends[0]), y(ends[1])] as const) : null
+        bar: hasBars && ends ? ([y(ends[0]), y(ends[1])] as const) : null,
+        handBar: hasBars && hand ? ([y(hand[0]), y(hand[1])] as const) : null
       }))
   };
 }
