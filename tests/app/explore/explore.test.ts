@@ -213,7 +213,7 @@ test('a jig stays down at the limit and not a step above it, and its point plays
   const fine = stages.filter(({ curve }) => curve === 1)[1];
   const points = await fine.make(ask);
   const [light] = points;
-  const run = runAt('limits', curves[1], AXES.weight, light, 'imperial');
+  const run = runAt('limits', curves[1], AXES.weight, light);
   if (!run || run.move.kind !== 'sweep') throw new Error('no drag');
   const lifts = (duration_s: number) =>
     isOffBottom(
