@@ -136,8 +136,8 @@ export const features = {
     because: 'a hand is described from tries, whoever asked for them'
   },
   card: {
-    may: ['shell', 'connection', 'record', 'gear', 'ruler'],
-    because: 'a card is of an outfit and a hand, whoever takes it along'
+    may: ['shell', 'connection', 'record', 'gear', 'ruler', 'plan'],
+    because: 'a card is of an outfit, a hand and a planned day, whoever takes it along'
   },
   plan: {
     may: ['shell', 'connection', 'record', 'gear', 'ruler'],
@@ -160,7 +160,7 @@ export const features = {
     because: 'a chart is of gear, water and a hand, and no lesson asks for it'
   },
   homework: {
-    may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler'],
+    may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler', 'log'],
     because: 'the client’s side of homework must work without a guide’s pages'
   },
   guide: {

@@ -79,8 +79,25 @@ export function aSession(id: string, more: Partial<TestSession> = {}): TestSessi
 }
 
 export function aDraft(more: Partial<SpellDraft> = {}): SpellDraft {
-  const { id, at, ...draft } = anEntry('entry-of-one-morning');
-  return { ...draft, ...more };
+  return {
+    on: '2030-05-01',
+    place: 'North hump',
+    outfit: 'o1',
+    jig: 'Half ounce on twelve pound',
+    mass_kg: 0.0142,
+    depth_m: 6.1,
+    ground: 'gravel',
+    retrieve: 'drag',
+    pace: 'steady',
+    felt: ['bottom', 'tap'],
+    casts: 10,
+    bites: 2,
+    fish: 1,
+    drops_s: [],
+    looks: [],
+    note: '',
+    ...more
+  };
 }
 
 /** @param id 16 letters or more */
@@ -127,27 +144,7 @@ export function aPlan(id: string, more: Partial<DayPlan> = {}): DayPlan {
 
 /** @param id 16 letters or more */
 export function anEntry(id: string, more: Partial<LogEntry> = {}): LogEntry {
-  return {
-    id,
-    at: '2030-05-01T08:40:00.000Z',
-    on: '2030-05-01',
-    place: 'North hump',
-    outfit: 'o1',
-    jig: 'Half ounce on twelve pound',
-    mass_kg: 0.0142,
-    depth_m: 6.1,
-    ground: 'gravel',
-    retrieve: 'drag',
-    pace: 'steady',
-    felt: ['bottom', 'tap'],
-    casts: 10,
-    bites: 2,
-    fish: 1,
-    drops_s: [],
-    looks: [],
-    note: '',
-    ...more
-  };
+  return { id, at: '2030-05-01T08:40:00.000Z', ...aDraft(), ...more };
 }
 
 export function aRecord(more: Partial<LearnerRecord> = {}): LearnerRecord {

@@ -55,6 +55,7 @@ function client(
     client: { id: joined_at, nickname, joined_at, note: '' },
     ...{ lessons: [], challenges: [one], objectives: [about], isDone: true },
     ...{ lawn: { meant_m: 0.3048, sets: lawn }, words: [] },
+    log: [],
     ...{ disagreements: 0, setAside: 0, lastSeen: NOW, lastDone: NOW }
   };
 }

@@ -150,7 +150,7 @@ describe('homework', () => {
     const lessons = loadLessons();
     const challenges = lessons.flatMap((lesson) => lesson.challenges);
     const names = [
-      ...['word', 'lawn'],
+      ...['word', 'lawn', 'log'],
       ...SOURCES.map(({ item }) => item),
       ...[...lessons, ...challenges].map(({ id }) => id)
     ];

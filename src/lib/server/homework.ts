@@ -27,7 +27,8 @@ const MOST_SENT =
   MOST.objectives * MOST.questions +
   MOST.lessons +
   MOST.words +
-  MOST.lawns;
+  MOST.lawns +
+  MOST.days;
 
 /** Grades a try again. Throws DataError for what is no rod input. */
 export async function gradeAgain(
@@ -101,7 +102,8 @@ async function replyTo(
   account: Account
 ): Promise<TryReply | AnswerReply | { done: true }> {
   if (sent.kind === 'answer') return judgeAgain(task.objectives, sent, account);
-  if (sent.kind === 'word') return { done: true };
+  // A word, or days of the own log: of any homework, at the client's wish.
+  if (sent.kind === 'word' || sent.kind === 'log') return { done: true };
   if (sent.kind === 'lawn') {
     if (task.lawn) return { done: true };
     throw new DataError('kind', sent.kind, 'is not part of this homework');

@@ -55,6 +55,7 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
   const through = all.flatMap(({ sent }) => (sent.kind === 'finished' ? [sent.lesson] : []));
   const words = all.flatMap(({ sent }) => (sent.kind === 'word' ? [sent] : []));
   const sets = all.flatMap(({ sent }) => (sent.kind === 'lawn' ? [sent] : []));
+  const log = all.flatMap(({ sent }) => (sent.kind === 'log' ? [sent] : []));
   const lawn = task.lawn ? { ...task.lawn, sets } : null;
   const lessons = task.lessons.map((lesson) => ({ lesson, isDone: through.includes(lesson) }));
   const challenges = task.challenges.map((challenge) => {
@@ -71,6 +72,7 @@ function clientProgress(task: Assignment, client: Client, rows: Row[]): ClientPr
     challenges,
     objectives,
     lawn,
+    log,
     words,
     isDone:
       [...challenges, ...lessons, ...objectives].every(({ isDone }) => isDone) &&

@@ -22,6 +22,9 @@ export const MOST = {
   words: 50,
   /** Sets of drags on the lawn. */
   lawns: 20,
+  /** Days of the own log that a client adds, and spells of one. */
+  days: 20,
+  spells: 60,
   seed: 100,
   note: 1000,
   line: 80

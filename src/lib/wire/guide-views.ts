@@ -11,7 +11,9 @@ import type {
   ClientWord,
   FinishedLesson,
   LawnDrags,
+  LoggedDay,
   SubmittedAnswer,
+  SubmittedDay,
   SubmittedLawn,
   SubmittedTry,
   TryReply
@@ -58,7 +60,7 @@ interface Kept<Sent, Reply> {
 export type KeptTry = Kept<SubmittedTry, TryReply>;
 export type KeptAnswer = Kept<SubmittedAnswer, AnswerReply>;
 export type KeptSubmission =
-  KeptTry | KeptAnswer | Kept<FinishedLesson | ClientWord | SubmittedLawn, null>;
+  KeptTry | KeptAnswer | Kept<FinishedLesson | ClientWord | SubmittedLawn | SubmittedDay, null>;
 
 /** How a hand stands at a task, in the unit of the task's figure; see practice/figure-level.ts. */
 export interface FigureLevel {
@@ -118,6 +120,8 @@ export interface ClientProgress {
   objectives: ObjectiveProgress[];
   /** Drags on the lawn, oldest first; null where none were asked. */
   lawn: LawnSets | null;
+  /** Days of the own log that the client added, as they came. */
+  log: LoggedDay[];
   /** What the client wrote to the guide, oldest first. */
   words: WrittenWord[];
   isDone: boolean;

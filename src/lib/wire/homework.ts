@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import { rodInputSchema } from '../model';
 import { storedAnswer } from './answer';
-import { LAWN_DRAGS, LAWN_MOST_M, storedAssignment } from './assignment';
+import { LAWN_DRAGS, LAWN_MOST_M, MOST, storedAssignment } from './assignment';
 import { day, id, line, shortName, time, token, words } from './fields';
+import { logEntry } from './log-entry';
 import { guessEntries, marks } from './try';
 
 /** A try as a phone sends it. */
@@ -46,19 +47,39 @@ export const lawnDrags = v.strictObject({
 export type LawnDrags = v.InferOutput<typeof lawnDrags>;
 const submittedLawn = v.strictObject({ ...lawnDrags.entries, kind: v.literal('lawn'), id });
 
+/** A day of the client's own log, added at the client's wish. Where it was fished stays on the device. */
+export const loggedDay = v.strictObject({
+  on: day,
+  spells: v.pipe(
+    v.array(
+      v.pipe(
+        logEntry,
+        v.check(({ place }) => place === '', 'place must be left out')
+      )
+    ),
+    v.minLength(1, 'must be 1 spell or more'),
+    v.maxLength(MOST.spells, `must be ${MOST.spells} spells or fewer`)
+  ),
+  at: time
+});
+export type LoggedDay = v.InferOutput<typeof loggedDay>;
+const submittedDay = v.strictObject({ ...loggedDay.entries, kind: v.literal('log'), id });
+
 /** Something that was done for homework. */
 export const homeworkSubmission = v.variant('kind', [
   submittedTry,
   submittedAnswer,
   finishedLesson,
   clientWord,
-  submittedLawn
+  submittedLawn,
+  submittedDay
 ]);
 export type HomeworkSubmission = v.InferOutput<typeof homeworkSubmission>;
 export type SubmittedTry = v.InferOutput<typeof submittedTry>;
 export type SubmittedAnswer = v.InferOutput<typeof submittedAnswer>;
 export type FinishedLesson = v.InferOutput<typeof finishedLesson>;
 export type SubmittedLawn = v.InferOutput<typeof submittedLawn>;
+export type SubmittedDay = v.InferOutput<typeof submittedDay>;
 export type ClientWord = v.InferOutput<typeof clientWord>;
 
 /** One try on a hand's ruler: what was meant and what was done. SI, distances towards the angler. */

@@ -4,7 +4,7 @@ import { report, storedAnswer } from './answer';
 import { assignment, MOST, storedAssignment, type Assignment } from './assignment';
 import { line, shortName, time, whole } from './fields';
 import { encodeRod, rodInLetters } from './rod-code';
-import { lawnDrags } from './homework';
+import { lawnDrags, loggedDay } from './homework';
 import { guessEntries } from './try';
 
 /** Homework that travels without a server. The format is described in docs/packet-format.md. */
@@ -38,7 +38,9 @@ const resultOf = <A extends v.GenericSchema<unknown, Assignment>>(assignment: A)
     tries: v.pipe(v.array(packetTry), v.maxLength(MOST_TRIES, 'too many tries')),
     answers: v.pipe(v.array(packetAnswer), v.maxLength(MOST_ANSWERS, 'too many answers')),
     /** Sets of drags on the lawn; left out where there are none. */
-    lawn: v.optional(v.pipe(v.array(lawnDrags), v.maxLength(MOST.lawns, 'too many sets')))
+    lawn: v.optional(v.pipe(v.array(lawnDrags), v.maxLength(MOST.lawns, 'too many sets'))),
+    /** Days of the client's own log; left out where none was added. */
+    log: v.optional(v.pipe(v.array(loggedDay), v.maxLength(MOST.days, 'too many days')))
   });
 const result = resultOf(assignment);
 /** What a client hands back: the homework it answers, and what the hand did. No marks. */

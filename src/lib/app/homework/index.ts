@@ -7,6 +7,7 @@ export { default as ClientRuler } from './ClientRuler.svelte';
 export { default as DraftFields } from './DraftFields.svelte';
 export { default as Enter } from './Enter.svelte';
 export { default as Favorites } from './Favorites.svelte';
+export { default as LogReport } from './LogReport.svelte';
 export { default as LawnReport } from './LawnReport.svelte';
 export { default as Open } from './Open.svelte';
 export { default as Report } from './Report.svelte';

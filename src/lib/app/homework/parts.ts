@@ -4,7 +4,8 @@ import {
   type AskedPart,
   type Assignment,
   type HomeworkResult,
-  type LawnDrags
+  type LawnDrags,
+  type LoggedDay
 } from '$lib/wire';
 import type { MadeTry } from '$lib/app/ruler';
 import { askedAbout, type QuestionKey } from './question-set';
@@ -29,7 +30,8 @@ export type DoneHere =
   | ({ kind: 'answer' } & QuestionKey)
   | { kind: 'finished'; lesson: string }
   | ({ kind: 'lawn' } & LawnDrags)
-  | { kind: 'word'; text: string };
+  | { kind: 'word'; text: string }
+  | ({ kind: 'log' } & LoggedDay);
 
 /** The same of homework that goes back as a link. @param through lessons that were gone through here */
 export function heldIn(

@@ -11,6 +11,7 @@ import {
   clientView,
   type ClientView,
   type HomeworkSubmission,
+  type LoggedDay,
   type StoredAnswer,
   type StoredTry
 } from '$lib/wire';
@@ -102,6 +103,11 @@ export class Phone {
   /** Ten drags on the lawn, measured with a tape. */
   onLawn(moved_m: number[]): Promise<void> {
     return this.done({ kind: 'lawn', id: newId(), at: now(), moved_m });
+  }
+
+  /** A day of the own log. */
+  addsDay({ on, spells, at }: LoggedDay): Promise<void> {
+    return this.done({ kind: 'log', id: newId(), at, on, spells });
   }
 
   /** A word to the guide. */

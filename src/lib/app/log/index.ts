@@ -1,1 +1,2 @@
+export { spellText } from './log-words';
 export { default as LogPage } from './LogPage.svelte';
