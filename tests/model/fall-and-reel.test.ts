@@ -75,6 +75,28 @@ describe('a fall from the splash', () => {
     }
   );
 
+  test('of a light jig on braid draws no more line than the way down, and goes on after it in numbers', () => {
+    const ounce_kg = 0.028349523125;
+    const fallOf = (drag_area_m2: number) =>
+      simulate({
+        water: { depth_m: 9.4488 },
+        line: { material: 'braid', diameter_m: 0.00023 },
+        bait: { mass_kg: ounce_kg / 4, drag_area_m2 },
+        rod: { length_m: 1.75, tip_stiffness_N_per_m: 20 },
+        start: { bait_x_m: 12.192, line: 'splash', spool: 'free' },
+        move: { kind: 'lift', from_deg: 10, to_deg: 10, duration_s: 0.1 },
+        hold_s: 30
+      });
+    const areas_m2 = [6.5e-4, 7e-4, 7.5e-4];
+    const results = areas_m2.map(fallOf);
+    for (const { trace } of results) expect([...trace.bait_z_m].every(Number.isFinite)).toBe(true);
+    const [less, down, more] = results.map(
+      ({ events }) => events.find(({ kind }) => kind === 'bottom')?.t_s ?? NaN
+    );
+    // A fall goes with the root of the drag area: between its neighbours to what slack braid whips, half a per cent.
+    expect(Math.abs((2 * down) / (less + more) - 1)).toBeLessThan(0.01);
+  });
+
   test('goes straight down on a free spool and swings in on a closed one', () => {
     const fall = (spool: 'free' | 'closed') =>
       simulate({ ...BASE, start: { bait_x_m: 16, line: 'splash', spool, slack_m: 0.05 } });

@@ -125,6 +125,9 @@ export class Run {
     if (step_s === undefined) this.tickFollowingMotion();
     else this.tickInEqualSteps(Math.ceil(TICK_S / step_s - 1e-9));
     this.ticks++;
+    const { z, nodes } = this.parts.solver.state;
+    if (!Number.isFinite(z[nodes - 1]))
+      throw new Error(`The model lost the bait at ${this.time_s.toFixed(2)} s of a run.`);
     this.record.sample(this.time_s);
   }
 
@@ -152,16 +155,23 @@ export class Run {
   private step(share: number, step_s: number, limit_m_s: number): number {
     const { solver } = this.parts;
     const end_s = this.time_s + share * TICK_S;
-    if (limit_m_s < Infinity) this.saved.copyFrom(solver.state);
+    this.saved.copyFrom(solver.state);
     this.path.at(end_s, this.tip);
     this.reel(end_s, step_s);
     const { x, nodes } = solver.state;
     const isFree = this.setup.start.spool === 'free' && !this.loads.hasTouched;
-    solver.step(step_s, this.tip, this.loads.at(end_s, x[nodes - 1]), isFree);
+    const load = this.loads.at(end_s, x[nodes - 1]);
+    solver.step(step_s, this.tip, load, isFree);
     const change = solver.lastChange_m_s;
     if (change > limit_m_s) {
       solver.state.copyFrom(this.saved);
       return change;
+    }
+    // No shorter step is left to try, and lengths that were not found must not be given.
+    if (isFree && change === Infinity) {
+      solver.state.copyFrom(this.saved);
+      this.reel(end_s, step_s);
+      solver.step(step_s, this.tip, load);
     }
     this.given_m += isFree ? solver.spool.given_m : this.slipped_m();
     this.record.step(end_s, step_s);
