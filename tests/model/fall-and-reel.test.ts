@@ -97,6 +97,19 @@ describe('a fall from the splash', () => {
     expect(Math.abs((2 * down) / (less + more) - 1)).toBeLessThan(0.01);
   });
 
+  test('asked for until the bottom is the same run, and ends with the tick that touches it', () => {
+    const scenario: ScenarioInput = {
+      ...BASE,
+      start: { bait_x_m: 16, line: 'splash', spool: 'free', slack_m: 0.05 }
+    };
+    const whole = simulate(scenario);
+    const { events, trace } = simulate({ ...scenario, until: 'bottom' });
+    const down_s = touchdown(scenario);
+    expect(events.at(-1)).toEqual({ t_s: down_s, kind: 'bottom' });
+    expect(trace.t_s.at(-1)).toBeCloseTo(Math.ceil(down_s * 100 - 1e-9) / 100, 9);
+    expect([...trace.bait_z_m]).toEqual([...whole.trace.bait_z_m.slice(0, trace.t_s.length)]);
+  });
+
   test('goes straight down on a free spool and swings in on a closed one', () => {
     const fall = (spool: 'free' | 'closed') =>
       simulate({ ...BASE, start: { bait_x_m: 16, line: 'splash', spool, slack_m: 0.05 } });

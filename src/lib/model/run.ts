@@ -119,6 +119,11 @@ export class Run {
     return contact[contact.length - 1] === 1;
   }
 
+  /** Whether the bait has touched the bottom yet. */
+  get hasTouched(): boolean {
+    return this.loads.hasTouched;
+  }
+
   /** Moves on by one tick. */
   tick(): void {
     const { step_s } = this.setup.numerics;

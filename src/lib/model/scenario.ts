@@ -151,7 +151,9 @@ const setupSchema = v.strictObject(setupEntries);
 const scenarioSchema = v.strictObject({
   ...setupEntries,
   move: baseMove,
-  hold_s: v.optional(numberIn(0, 600), 6)
+  hold_s: v.optional(numberIn(0, 600), 6),
+  /** "bottom": the run ends with the tick in which the bait first touches the bottom, if it does by then. */
+  until: v.optional(v.literal('bottom'))
 });
 
 /** A scenario without its move: gear, water and start, as a challenge or the practice water has it. */

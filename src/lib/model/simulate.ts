@@ -39,12 +39,14 @@ export class ScenarioRun {
   private readonly setup: Setup;
   private readonly move: Move;
   private readonly recorder: LineRecorder | null;
+  private readonly endsAtBottom: boolean;
   private left: number;
 
   /** Throws ScenarioError when the line cannot be laid, or the run would take too long. */
-  constructor({ move, hold_s, ...setup }: Scenario, isRecorded: boolean) {
+  constructor({ move, hold_s, until, ...setup }: Scenario, isRecorded: boolean) {
     this.setup = setup;
     this.move = move;
+    this.endsAtBottom = until === 'bottom';
     const path = tipPathOf(setup, move);
     checkCost(setup, path.duration_s, hold_s);
     this.run = new Run(setup, path);
@@ -55,9 +57,11 @@ export class ScenarioRun {
 
   /** Runs so many ticks more, or to the end. @returns whether that was the end. */
   advance(ticks: number): boolean {
-    for (let i = 0; i < ticks && this.left > 0; i++, this.left--) {
+    for (let i = 0; i < ticks && this.left > 0; i++) {
       this.run.tick();
+      this.left--;
       this.recorder?.add(this.run.nodes);
+      if (this.endsAtBottom && this.run.hasTouched) this.left = 0;
     }
     return this.left === 0;
   }

@@ -38,7 +38,7 @@ export function fallTimes({ setup, depths_m, unknowns = 'drag' }: FallsWanted): 
   const deep = { ...setup.water, depth_m: deepest_m };
   const run = fall({ ...setup, water: deep, start: { ...setup.start, bait_x_m: out_m } }, most_s);
   const bands = bandsOf(
-    parseScenario({ ...run.setup, move: run.move, hold_s: run.hold_s }),
+    parseScenario({ ...run.setup, move: run.move, hold_s: run.hold_s, until: 'bottom' }),
     (scenario) => passedAt(scenario, depths_m, most_s),
     unknowns
   );

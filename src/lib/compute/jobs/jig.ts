@@ -69,6 +69,11 @@ function freeFall(mass_kg: number, conditions: Conditions): number {
 
 /** From the splash to the bottom, s; null when that takes longer than `most_s`. */
 function countOf(mass_kg: number, conditions: Conditions, most_s: number): number | null {
-  const { events } = simulate({ ...setupOf(mass_kg, conditions), move: still, hold_s: most_s });
+  const { events } = simulate({
+    ...setupOf(mass_kg, conditions),
+    move: still,
+    hold_s: most_s,
+    until: 'bottom'
+  });
   return events.find(({ kind }) => kind === 'bottom')?.t_s ?? null;
 }

@@ -17,11 +17,17 @@ export interface RunMeasures {
 
 /** As it is said, with nothing tried of what is unknown: one run. */
 export function nominalOf(run: ShownRun, name: MeasureName): number {
-  return figuresOf(shownScenarioOf(run))[name];
+  return figuresOf(measuredScenarioOf(run, name))[name];
+}
+
+/** Nothing that comes after a fall is asked of one: what lies on the bottom then costs more than the fall. */
+function measuredScenarioOf(run: ShownRun, name: MeasureName): Scenario {
+  const scenario = shownScenarioOf(run);
+  return name === 'fall_s' ? { ...scenario, until: 'bottom' } : scenario;
 }
 
 export function measured(run: ShownRun, name: MeasureName, unknowns: Unknowns): RunMeasures {
-  const scenario = shownScenarioOf(run);
+  const scenario = measuredScenarioOf(run, name);
   const { nominal, corners, half } = bandOf(scenario, (one) => figuresOf(one)[name], unknowns);
   return { nominal, corners, band: Math.max(MEASURES[name].least, half) };
 }
