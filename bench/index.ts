@@ -5,6 +5,7 @@
 import { isMet, type Metrics } from './metric';
 import { exploreMetrics } from './explore';
 import { feltMetrics } from './felt';
+import { filmMetrics } from './film';
 import { fitKindMetrics, fitMetrics, fitVariedMetrics } from './fit';
 import { modelMetrics } from './model';
 import { idealMetrics, rulerMetrics } from './ruler';
@@ -18,7 +19,8 @@ const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
   fit: fitMetrics,
   'fit-varied': fitVariedMetrics,
   'fit-kinds': fitKindMetrics,
-  sandbox: sandboxMetrics
+  sandbox: sandboxMetrics,
+  film: filmMetrics
 };
 
 const named = process.argv.slice(2).filter((arg) => arg !== '--json');

@@ -28,7 +28,7 @@ function clipOf(decodable = stamps_s.length): Clip {
     draw: async () => true,
     async *frames(from) {
       for (let index = from; index < decodable; index++) {
-        yield { index, frame: frameAt(stamps_s[index]), draw: () => {} };
+        yield { index, frame: frameAt(stamps_s[index]), draw: () => Promise.resolve() };
       }
     },
     close: () => {}

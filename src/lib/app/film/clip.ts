@@ -4,7 +4,7 @@ import type { FrameSize, LumaFrame } from '$lib/film';
 export interface PassingFrame {
   readonly index: number;
   readonly frame: LumaFrame;
-  readonly draw: (canvas: HTMLCanvasElement) => void;
+  readonly draw: (canvas: HTMLCanvasElement) => Promise<void>;
 }
 
 /** A clip that is open: its frames are decoded as they are asked for, and never held. */

@@ -2,6 +2,7 @@ import type { FrameSize } from '$lib/film';
 import type * as Bunny from 'mediabunny';
 import type { InputVideoTrack, VideoSample, VideoSampleSink } from 'mediabunny';
 import type { Clip, PassingFrame } from './clip';
+import { FramePainter } from './frame-painter';
 import { LumaCopy } from './luma-copy';
 import type { Packets } from './read-packets';
 
@@ -14,6 +15,7 @@ export class DecodedClip implements Clip {
   readonly isCut: boolean;
   readonly isSlow = false;
   private readonly sink: VideoSampleSink;
+  private readonly painter = new FramePainter();
   /** Where stepping on goes on, without decoding from the last key frame again. */
   private open: { next: number; samples: AsyncGenerator<VideoSample, void, unknown> } | null = null;
 
@@ -40,7 +42,7 @@ export class DecodedClip implements Clip {
         this.forget();
         return false;
       }
-      drawOn(canvas, sample);
+      await this.painter.paint(canvas, sample);
       sample.close();
       return true;
     } catch {
@@ -60,7 +62,7 @@ export class DecodedClip implements Clip {
           if (signal.aborted) return;
           while (this.stamps_s[index] < sample.timestamp - SAME_S) index++;
           const frame = await copy.of(sample);
-          yield { index, frame, draw: (canvas) => drawOn(canvas, sample) };
+          yield { index, frame, draw: (canvas) => this.painter.paint(canvas, sample) };
           index++;
         } finally {
           sample.close();
@@ -94,9 +96,4 @@ export class DecodedClip implements Clip {
     void this.open?.samples.return().catch(() => {});
     this.open = null;
   }
-}
-
-function drawOn(canvas: HTMLCanvasElement, sample: VideoSample): void {
-  const context = canvas.getContext('2d');
-  if (context) sample.draw(context, 0, 0, canvas.width, canvas.height);
 }

@@ -16,13 +16,13 @@ export async function followSpots(
   marks: MarkedSpots,
   signal: AbortSignal,
   onseen: (index: number, spot: FilmedSpot, seen: Sighting) => void,
-  onframe: (frame: PassingFrame) => void = () => {}
+  onframe: (frame: PassingFrame) => Promise<void> | undefined = () => undefined
 ): Promise<FollowEnd> {
   const trackers = new Map<FilmedSpot, SpotTracker>();
   let last = from - 1;
   for await (const passing of clip.frames(from, signal)) {
     const { index, frame } = passing;
-    onframe(passing);
+    await onframe(passing);
     last = index;
     const t_s = clip.stamps_s[index];
     if (index === from) {

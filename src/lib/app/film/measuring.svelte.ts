@@ -174,7 +174,7 @@ export class Measuring {
         this.#keep(spot, withSeen(this.tracks[spot], index, seen, slip_px(spot))),
       (frame) => {
         this.at = frame.index;
-        if (this.canvas && frame.index % SHOWN_EVERY === 0) frame.draw(this.canvas);
+        return frame.index % SHOWN_EVERY === 0 && this.canvas ? frame.draw(this.canvas) : undefined;
       }
     );
     this.isFollowing = false;

@@ -13,8 +13,11 @@ declare module 'mediabunny' {
     readonly timestamp: number;
     readonly displayWidth: number;
     readonly displayHeight: number;
-    allocationSize(): number;
-    copyTo(destination: Uint8Array): Promise<{ offset: number; stride: number }[]>;
+    allocationSize(as?: { format: 'RGBA' }): number;
+    copyTo(
+      destination: Uint8Array | Uint8ClampedArray,
+      as?: { format: 'RGBA' }
+    ): Promise<{ offset: number; stride: number }[]>;
     /** Turned as it is to be seen. */
     draw(
       context: CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D,

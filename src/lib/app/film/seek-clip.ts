@@ -53,7 +53,7 @@ export class SeekClip implements Clip {
       if (signal.aborted || !(await this.seek(index))) return;
       context.drawImage(this.video, 0, 0);
       const frame = lumaOf(context, width_px, height_px, luma);
-      yield { index, frame, draw: (canvas) => this.drawOn(canvas) };
+      yield { index, frame, draw: async (canvas) => this.drawOn(canvas) };
     }
   }
 
