@@ -3,6 +3,9 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { faultsOf, spillOf } from './page';
 
+/** Of a phone's 640 px the bar takes no more than a quarter, also with text at twice its size. */
+const MOST_BAR_PX = 160;
+
 /** Addresses of all pages that are written at build time, which are those that open offline. */
 const addresses = readdirSync(join(process.env.FELTFOOT_BUILD ?? '', 'prerendered'), {
   recursive: true,
@@ -17,6 +20,9 @@ async function open(page: Page, address: string): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 }
 
+/** The bar of places. */
+const placesOf = (page: Page) => page.getByRole('navigation', { name: 'Main' }).getByRole('link');
+
 const isLesson = (address: string) => address.startsWith('/lessons/');
 /** Lessons differ in words only: by night one stands for all. */
 const byNight = addresses.filter((address, i) => !isLesson(address) || !isLesson(addresses[i - 1]));
@@ -29,10 +35,13 @@ test(
     for (const address of addresses) {
       await open(page, address);
       expect(await faultsOf(page), address).toEqual([]);
+      await expect(placesOf(page), address).toHaveCount(4);
       expect(await spillOf(page), address).toBeLessThanOrEqual(0);
       // WCAG 2.2, 1.4.4: text at twice its size.
       await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
       expect(await spillOf(page), `${address} at 200 %`).toBeLessThanOrEqual(0);
+      const bar = await page.locator('header').first().boundingBox();
+      expect(bar?.height, `the bar of ${address} at 200 %`).toBeLessThan(MOST_BAR_PX);
     }
   }
 );

@@ -80,7 +80,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
-  await openChallenge(client);
+  // Left in its midst, it is gone on with.
   await expect(client.getByText('Try 2 of 2')).toBeVisible();
   await take(client);
   await turnByKey(rod(client), 8);

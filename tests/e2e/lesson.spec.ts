@@ -49,9 +49,12 @@ test(
     await sweepByHold(page, 8);
     await expect(marks(page)).toBeVisible(LONG);
     await expect(first(page).locator('.grade .words')).toContainText('The tip went');
+    const got = parseInt((await marks(page).textContent()) ?? '');
     await first(page).getByRole('button', { name: 'Replay', exact: true }).click();
     await first(page).getByRole('slider', { name: 'Moment of the replay' }).fill('0');
-    const got = parseInt((await marks(page).textContent()) ?? '');
+    await expect(first(page).locator('figure.bottom')).toBeInViewport({ ratio: 0.95 });
+    await first(page).getByRole('button', { name: 'Back to the result' }).click();
+    await expect(marks(page)).toBeVisible();
     await page.reload();
     const kept = first(page).getByRole('button', { name: `Try 1: ${got} marks. Replay` });
     await expect(kept).toBeVisible(LONG);

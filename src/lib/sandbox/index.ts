@@ -6,6 +6,7 @@ export { default as Compare } from './Compare.svelte';
 export { default as GearPanel } from './GearPanel.svelte';
 export { default as GuessForm } from './GuessForm.svelte';
 export type { Side } from './comparison';
+export { trySummaryOf } from './events';
 export { stretched } from './pace';
 export type { Try } from './live-try';
 export type { Plane } from './rod-angles';

@@ -20,6 +20,12 @@ export class Player {
     this.isPlaying = true;
   }
 
+  /** Plays from the beginning, wherever it stands. */
+  again(): void {
+    this.time_s = 0;
+    this.isPlaying = true;
+  }
+
   pause(): void {
     this.isPlaying = false;
   }

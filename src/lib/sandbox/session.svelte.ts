@@ -45,6 +45,8 @@ export class TrySession {
   wasTouch = $state(false);
   isHidden = false;
   asksGuess = false;
+  /** Whether the page says what came of a try: it is not read out a second time. */
+  isTold = false;
   onguess: (guess: Guess) => void = () => {};
   /** Whether a rod before a camera moves it: its picture is over the water then. */
   isFilmed = $state(false);
@@ -211,7 +213,7 @@ export class TrySession {
   private reveal(made: Try): void {
     const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.show(made.run, isReveal);
-    this.announcer.tell(trySummaryOf(made.run.result, this.units));
+    if (!this.isTold) this.announcer.tell(trySummaryOf(made.run.result, this.units));
     const isPassed = this.ontry(made) === true;
     if (!isPassed || !this.showing) return;
     this.showing.isPassed = true;

@@ -30,11 +30,12 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
   const length = (m: number) => formatLength(m, units);
   switch (guess.kind) {
     case 'travel': {
+      const hasLifted = result.hops.length > 0;
+      // What was called right needs no words.
+      const isRight = guess.lifted === undefined || guess.lifted === hasLifted;
       const told = (m: number, lifted: boolean) =>
-        guess.lifted === undefined
-          ? length(m)
-          : `${length(m)}, ${lifted ? 'lifted' : 'stayed down'}`;
-      const was = told(travelBeforeBite(result), result.hops.length > 0);
+        isRight ? length(m) : `${length(m)}, ${lifted ? 'lifted' : 'stayed down'}`;
+      const was = told(travelBeforeBite(result), hasLifted);
       const when = result.events.some(({ kind }) => kind === 'bite') ? ' before the bite' : '';
       return `You said ${told(guess.travel_m, guess.lifted === true)}; it went ${was}${when}.`;
     }

@@ -8,7 +8,8 @@ import {
   isPartDone,
   nextAfter,
   partsOf,
-  refusalsOf
+  refusalsOf,
+  underWay
 } from '../../../src/lib/app/homework/parts';
 import type { HomeworkEntry, TaskView } from '../../../src/lib/app/homework/homework-store';
 import { evenHand, sampleChallenge, sampleTask } from '../../server/samples';
@@ -45,6 +46,13 @@ test('a part is done by as many as are asked, and a refused one is none of them'
     [1, 2],
     [0, 1]
   ]);
+});
+
+test('opened again it goes on with the part that was left in its midst', () => {
+  const left = (entries: HomeworkEntry[]) => underWay(partsOf(told, heldOf(entries)))?.kind ?? null;
+  expect(left([])).toBeNull();
+  expect(left([lesson(), tried()])).toBe('challenge');
+  expect(left([tried(), tried()])).toBeNull();
 });
 
 test('after a part comes the next that is not done, and after the last the first such', () => {

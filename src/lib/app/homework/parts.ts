@@ -19,6 +19,11 @@ export interface TaskPart extends AskedPart {
 
 export const isPartDone = ({ made, of }: TaskPart) => made >= of;
 
+/** The part that was left in its midst, to be gone on with; null where none was. */
+export function underWay(parts: readonly TaskPart[]): TaskPart | null {
+  return parts.findLast((part) => part.made > 0 && !isPartDone(part)) ?? null;
+}
+
 /** What was done here and not refused. */
 export function heldOf(entries: readonly HomeworkEntry[]) {
   return entries.filter(({ state }) => state !== 'refused').map(({ sent }) => sent);
