@@ -56,6 +56,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     says: /\d passed/,
     needsBuild: true
   },
+  'npm run test:lessons': { given: '-- -g "safety is walked"', says: /1 passed/, needsBuild: true },
   'npm run trade-check': { given: '-- f2', says: /written/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
   'npm run fit': { stdin: SESSION, says: /"held_out":/ },

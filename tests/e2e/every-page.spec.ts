@@ -25,6 +25,8 @@ const placesOf = (page: Page) => page.getByRole('navigation', { name: 'Main' }).
 
 const isLesson = (address: string) => address.startsWith('/lessons/');
 /** Lessons differ in words only: by night one stands for all. */
+/** What a scheme and a width change; the rest of the rules was seen on the phone. */
+const BY_NIGHT = ['color-contrast', 'target-size', 'scrollable-region-focusable'];
 const byNight = addresses.filter((address, i) => !isLesson(address) || !isLesson(addresses[i - 1]));
 
 test(
@@ -54,7 +56,7 @@ test(
     await page.emulateMedia({ colorScheme: 'dark' });
     for (const address of byNight) {
       await open(page, address);
-      expect(await faultsOf(page), address).toEqual([]);
+      expect(await faultsOf(page, BY_NIGHT), address).toEqual([]);
     }
   }
 );

@@ -11,8 +11,9 @@ export async function visit(page: Page, address: string): Promise<void> {
  * What axe finds wrong with a page. Ours have no frames: for these alone axe would open, each time, a
  * second page in which it puts together what it found in them.
  */
-export async function faultsOf(page: Page) {
-  return (await new AxeBuilder({ page }).setLegacyMode().analyze()).violations;
+export async function faultsOf(page: Page, rules?: string[]) {
+  const axe = new AxeBuilder({ page }).setLegacyMode();
+  return (await (rules ? axe.withRules(rules) : axe).analyze()).violations;
 }
 
 /** By how much a page is wider than its window, CSS px: none, or it scrolls sideways. */
