@@ -1,7 +1,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
-import { faultsOf, visit } from './page';
+import { faultsOf, sheetsOf, visit } from './page';
 import { expectReadable } from './smallest-text';
 
 /** The phone takes the screen's rod and drags it aside. */
@@ -34,16 +34,6 @@ async function takeHome(browser: Browser, phone: Page): Promise<void> {
   await row.getByRole('button', { name: 'Show' }).click();
   await expect(elsewhere.locator('.plate')).toBeVisible();
   await context.close();
-}
-
-/** How many sheets it prints to, of letter and of A4. */
-async function pagesOf(page: Page): Promise<number[]> {
-  const pages: number[] = [];
-  for (const format of ['Letter', 'A4']) {
-    const paper = (await page.pdf({ format })).toString('latin1');
-    pages.push(paper.match(/\/Type\s*\/Page\b/g)?.length ?? 0);
-  }
-  return pages;
 }
 
 async function go(page: Page, to: string): Promise<void> {
@@ -154,12 +144,12 @@ test(
 
     await page.getByRole('link', { name: 'Summary' }).click();
     await expect(page.getByText(/of 10 had it/)).toBeVisible();
-    expect(await pagesOf(page)).toEqual([1, 1]);
+    expect(await sheetsOf(page)).toEqual([1, 1]);
     await page.getByRole('button', { name: 'Print a handout' }).click();
     await page.emulateMedia({ media: 'print' });
     await expect(page.getByRole('heading', { name: 'One foot: with a real rod' })).toBeVisible();
     await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
-    expect(await pagesOf(page)).toEqual([1, 1]);
+    expect(await sheetsOf(page)).toEqual([1, 1]);
     for (const phone of [...phones, late]) await phone.context().close();
   }
 );

@@ -1,7 +1,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { openSpace } from './in-guide';
-import { faultsOf, visit } from './page';
+import { faultsOf, sheetsOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
 const LONG = { timeout: 40_000 };
@@ -165,8 +165,7 @@ test(
     await page.getByText('Key and space').click();
     await page.getByRole('button', { name: 'Leave this browser' }).click();
     await expect(page.getByRole('alert')).toHaveText(/^Save your key first/);
-    const card = (await page.pdf({ format: 'Letter' })).toString('latin1');
-    expect(card.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    expect(await sheetsOf(page)).toEqual([1, 1]);
     await page.getByRole('link', { name: 'Save the key file' }).click();
     await expect(page.getByText(/^Saved as feltfoot-key\.txt/)).toBeVisible();
     const key = await page.locator('.link code').innerText();

@@ -20,3 +20,13 @@ export async function faultsOf(page: Page, rules?: string[]) {
 export function spillOf(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 }
+
+/** How many sheets it prints to, of letter and of A4. */
+export async function sheetsOf(page: Page): Promise<number[]> {
+  const sheets: number[] = [];
+  for (const format of ['Letter', 'A4']) {
+    const paper = (await page.pdf({ format })).toString('latin1');
+    sheets.push(paper.match(/\/Type\s*\/Page\b/g)?.length ?? 0);
+  }
+  return sheets;
+}

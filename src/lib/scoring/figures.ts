@@ -40,7 +40,8 @@ const TABLE_UNITS: Record<FigureUnit, Record<Units, readonly [size: number, name
   m: { imperial: [INCH_M, 'in'], metric: [0.01, 'cm'] },
   s: both([1, 's']),
   'm/s': { imperial: [FOOT_M, 'ft/s'], metric: [1, 'm/s'] },
-  share: both([0.01, '%']),
+  // No sign: spreadsheets take it for the start of a formula.
+  share: both([0.01, 'percent']),
   count: both([1, '']),
   marks: both([1, 'marks'])
 };

@@ -75,7 +75,7 @@ describe('in short', () => {
 
 test('homework in the list says how many are done', () => {
   const one = { clients: 3, done: 1, isClosed: false, due: '2031-05-09' };
-  expect(homeworkText(one)).toBe('1 of 3 clients done, due 9 May 2031');
+  expect(homeworkText(one)).toBe('1 of 3 clients done, due May 9, 2031');
   expect(homeworkText({ ...one, clients: 1, isClosed: true, due: null })).toBe(
     '1 of 1 client done, closed'
   );
@@ -105,8 +105,8 @@ test('two of one name are told apart by when they were first seen', () => {
   expect([...sharedNames(clients)]).toEqual(['Ina', 'ina']);
   const [{ options }] = optionsFor([{ id: 'may', title: 'May', clients }], '');
   expect(options.map(({ name }) => name)).toEqual([
-    'Ina, first seen 1 May 2031, 08:05',
-    'ina, first seen 1 May 2031, 17:05',
+    'Ina, first seen May 1, 2031, 8:05 am',
+    'ina, first seen May 1, 2031, 5:05 pm',
     'Bo'
   ]);
 });

@@ -32,12 +32,12 @@ test('how much is asked is said only of what there is', () => {
 });
 
 test('a day, and the day of a time, read alike', () => {
-  expect(dayText('2031-05-09')).toBe('9 May 2031');
-  expect(dayText('2031-05-09T23:30:00.000Z')).toBe('9 May 2031');
+  expect(dayText('2031-05-09')).toBe('May 9, 2031');
+  expect(dayText('2031-05-09T23:30:00.000Z')).toBe('May 9, 2031');
 });
 
 test('from whom and until when, as far as that is said', () => {
-  expect(headText({ from: 'Reedmere', due: '2031-05-09' })).toBe('From Reedmere, by 9 May 2031');
+  expect(headText({ from: 'Reedmere', due: '2031-05-09' })).toBe('From Reedmere, by May 9, 2031');
   expect(headText({ from: '', due: null })).toBe('Homework');
   expect(headText({ from: '', due: '2031-05-09' }, true)).toBe('Homework, closed by your guide');
 });

@@ -63,7 +63,7 @@ export interface Counted {
   due: string | null;
 }
 
-/** "1 of 3 clients done, due 9 May 2031" */
+/** "1 of 3 clients done, due May 9, 2031" */
 export function homeworkText({ clients, done, isClosed, due }: Counted): string {
   const counted =
     clients === 0

@@ -29,7 +29,7 @@ export function countsText({ challenges, objectives, tries, questions, phase }: 
   return said.join(' ');
 }
 
-/** "From Reedmere Guiding, by 9 May 2031" */
+/** "From Reedmere Guiding, by May 9, 2031" */
 export function headText(
   { from, due }: Pick<Assignment, 'from' | 'due'>,
   isClosed = false,

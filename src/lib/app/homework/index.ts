@@ -22,5 +22,5 @@ export { isAllSent } from './parts';
 export { Phone } from './phone.svelte';
 export { forgetHomework } from './progress';
 export { rightText, triesText } from './report-text';
-export { passedText, type ReportView, type SetTask, tryWords } from './report-view';
+export { contactText, passedText, type ReportView, type SetTask, tryWords } from './report-view';
 export { type HomeworkReturn, wayBackFrom } from './way-back';

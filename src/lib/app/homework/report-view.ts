@@ -72,6 +72,12 @@ interface Graded extends KeptGuess {
 /** What of the homework the words of a try depend on. */
 export type SetTask = Pick<Assignment, 'phase' | 'due' | 'tries' | 'questions'>;
 
+/** "95 % of the way on the bottom", of a task that asks for it: a hop or a count-down has nothing of it. */
+export function contactText({ goals }: Pick<Challenge, 'goals'>, contact: number): string {
+  const isAsked = goals.some(({ kind }) => kind === 'contact');
+  return isAsked ? `${formatShare(contact)} of the way on the bottom` : '';
+}
+
 /** The `n`-th try at a challenge in few words. */
 export function tryWords(
   challenge: Challenge,
@@ -86,7 +92,7 @@ export function tryWords(
     `${graded.marks} of 100`,
     planOf(phase, n).isHidden ? 'bait hidden' : 'in sight',
     graded.input.rod === 'real' ? 'real rod' : '',
-    `${formatShare(graded.contact)} on the bottom`,
+    contactText(challenge, graded.contact),
     guess && `guessed ${guess}`,
     graded.agrees ? '' : 'not as on the phone'
   ];

@@ -1,15 +1,18 @@
-const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' });
+const DAY = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeZone: 'UTC' });
 
-/** A day, or the day of a time in UTC, as it is read here: 2031-05-09 is 9 May 2031. */
+/** A day, or the day of a time in UTC, as it is read here: 2031-05-09 is May 9, 2031. */
 export function dayText(iso: string): string {
   return DAY.format(new Date(iso));
 }
 
-const MOMENT = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+const MOMENT = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' });
 
-/** A time as the reader's clock has it: "9 May 2031, 08:05" */
+/** A time as the reader's clock has it: "May 9, 2031, 8:05 am" */
 export function momentText(iso: string): string {
-  return MOMENT.format(new Date(iso));
+  return MOMENT.format(new Date(iso)).replace(
+    /\s([AP]M)$/,
+    (_, half: string) => ` ${half.toLowerCase()}`
+  );
 }
 
 /** The day of a time by the reader's calendar: 2031-05-09. */

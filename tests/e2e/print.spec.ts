@@ -1,0 +1,31 @@
+import { expect, test } from '@playwright/test';
+import { sheetsOf, visit } from './page';
+
+/** Of the drills the one whose step is open at once, and the one with most to write down. */
+for (const lesson of ['safety', 'one-foot'])
+  test(`the drill of ${lesson} is one sheet`, { tag: '@any-width' }, async ({ page }) => {
+    await visit(page, `/lessons/${lesson}`);
+    expect(await sheetsOf(page)).toEqual([1, 1]);
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.getByRole('heading', { name: /: the drill$/ })).toBeVisible();
+    await expect(page.getByRole('heading', { level: 2 }).filter({ visible: true })).toHaveCount(1);
+  });
+
+test(
+  'a quiz is a sheet of questions and one of answers',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    test.slow();
+    await visit(page, '/print-quiz?seed=4');
+    const answers = page.getByRole('region', { name: 'Answers' });
+    await expect(answers.getByRole('list').first().locator('> li')).toHaveCount(10, {
+      timeout: 60_000
+    });
+    expect(await sheetsOf(page)).toEqual([2, 2]);
+  }
+);
+
+test('what to think of before going out is one sheet', { tag: '@any-width' }, async ({ page }) => {
+  await visit(page, '/safety');
+  expect(await sheetsOf(page)).toEqual([1, 1]);
+});
