@@ -2,7 +2,7 @@ import { inUnits, wordingFault, type Units } from '../../scoring';
 import { reportFaults, voiceFaults, wordCount } from '../voice';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
-import { isAbove, measured, shownScenarioOf } from './measure';
+import { areFarApart, isAbove, measured, shownScenarioOf } from './measure';
 import { onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
 import { isCertainSign } from './sign';
@@ -160,9 +160,11 @@ function rankFaults(
       value: measured(run, evidence.measure, evidence.unknowns)
     }))
     .sort((a, b) => b.value.nominal - a.value.nominal);
-  const isSure = ranked
-    .slice(1)
-    .every((one, i) => isAbove(ranked[i].value, one.value, evidence.measure));
+  const isSure = areFarApart(
+    ranked.map(({ value }) => value),
+    evidence.measure,
+    evidence.pick
+  );
   const order = ranked.map(({ id }) => id);
   const best = evidence.pick === 'least' ? order[order.length - 1] : order[0];
   const isKey =

@@ -6,16 +6,23 @@ interface Measure {
   quantity: 'length' | 'time' | 'share' | 'pull';
   /** Less than this nobody tells apart on the water, whatever the model says. */
   least: number;
+  /** Moves that are ranked differ by more: half a foot of lift, a hand of travel, a second of the count. */
+  apart: number;
 }
 
 /** What items ask about, SI. `least` is an inch, a beat of the count, a tenth of the way. */
 export const MEASURES = {
-  travel_m: { of: (r) => r.travel_m, quantity: 'length', least: 0.025 },
-  peak_height_m: { of: (r) => r.peak_height_m, quantity: 'length', least: 0.025 },
-  contact: { of: contactWhileMoving, quantity: 'share', least: 0.1 },
-  fall_s: { of: fallTime, quantity: 'time', least: 0.5 },
-  airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3 },
-  pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05 }
+  travel_m: { of: (r) => r.travel_m, quantity: 'length', least: 0.025, apart: 0.076 },
+  peak_height_m: {
+    of: (r) => r.peak_height_m,
+    quantity: 'length',
+    least: 0.025,
+    apart: 0.152
+  },
+  contact: { of: contactWhileMoving, quantity: 'share', least: 0.1, apart: 0.1 },
+  fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 1 },
+  airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3, apart: 0.5 },
+  pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05, apart: 0.05 }
 } as const satisfies Record<string, Measure>;
 
 export type MeasureName = keyof typeof MEASURES;

@@ -34,8 +34,30 @@ export function measured(run: ShownRun, name: MeasureName, unknowns: Unknowns): 
 
 /** Whether `a` is above `b` in the middle and in every corner, by more than can be told apart. */
 export function isAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): boolean {
-  const { least } = MEASURES[name];
-  return (
-    a.nominal - b.nominal > least && a.corners.every((value, i) => value - b.corners[i] > least)
-  );
+  return isAboveBy(a, b, MEASURES[name].least);
+}
+
+/** Whether a boat can tell which of two ranked moves did more: surely above, and far enough. */
+export function isFarAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): boolean {
+  const { least, apart } = MEASURES[name];
+  return a.nominal - b.nominal > apart && isAboveBy(a, b, least);
+}
+
+function isAboveBy(a: RunMeasures, b: RunMeasures, by: number): boolean {
+  return a.nominal - b.nominal > by && a.corners.every((value, i) => value - b.corners[i] > by);
+}
+
+/**
+ * Whether the ranked, most first, are far enough apart for what is asked: one after the other, or the
+ * most or the least from all others.
+ */
+export function areFarApart(
+  ranked: readonly RunMeasures[],
+  name: MeasureName,
+  pick?: 'most' | 'least'
+): boolean {
+  if (pick === 'most') return ranked.slice(1).every((one) => isFarAbove(ranked[0], one, name));
+  const last = ranked[ranked.length - 1];
+  if (pick === 'least') return ranked.slice(0, -1).every((one) => isFarAbove(one, last, name));
+  return ranked.slice(1).every((one, i) => isFarAbove(ranked[i], one, name));
 }

@@ -2,15 +2,15 @@ import { formatShare, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './figures';
 import type { ItemDraft } from './generator';
-import { isAbove, measured, nominalOf, type RunMeasures } from './measure';
+import { areFarApart, measured, nominalOf, type RunMeasures } from './measure';
 import { lengthToken, timeToken } from './draw';
 
 export interface Contender {
   id: string;
   says: string;
   run: ShownRun;
-  /** Why it is not the one, to whoever chooses it; what it came to is added. */
-  reply?: string;
+  /** Why it is not the one, beside the one that is, to whoever chooses it; what it came to is added. */
+  reply?: (best: string) => string;
 }
 
 interface Wanted {
@@ -54,42 +54,41 @@ export function orderBy(
 export function chooseBy(
   wanted: Wanted & { pick: 'most' | 'least'; right: string }
 ): ItemDraft | null {
-  const ranked = rankedOf(wanted);
+  const ranked = rankedOf(wanted, wanted.pick);
   if (ranked === null) return null;
   const { pick, right, measure, contenders } = wanted;
   const best = pick === 'most' ? ranked[0] : ranked[ranked.length - 1];
-  const cameTo = (id: string) =>
-    written(ranked.find((one) => one.id === id)?.measured.nominal ?? NaN, measure);
-  const options = contenders.map(({ id, says, reply = '' }) => ({
+  const did = (id: string) =>
+    done(ranked.find((one) => one.id === id)?.measured.nominal ?? NaN, measure);
+  const options = contenders.map(({ id, says, reply }) => ({
     id,
     says,
     reply:
       id === best.id
         ? right
-        : `${reply} That ${DOES[measure]} ${cameTo(id)}. The right one ${DOES[measure]} ${cameTo(best.id)}.`
+        : `${reply ? `${reply(best.id)} ` : ''}That ${did(id)}. The right one ${did(best.id)}.`
   }));
   const draft = draftOf(wanted, ranked);
   const evidence = { ...draft.evidence, pick };
   return { ...draft, evidence, answer: { form: 'choose', options, key: best.id } };
 }
 
-function rankedOf({ contenders, measure, unknowns = 'slack and drag' }: Wanted): Ranked[] | null {
+function rankedOf(
+  { contenders, measure, unknowns = 'slack and drag' }: Wanted,
+  pick?: 'most' | 'least'
+): Ranked[] | null {
   // Most draws fail as they are said; the corners, eight times the runs, are for those that do not.
-  if (!areApart(contenders, measure)) return null;
+  const asSaid = contenders
+    .map(({ run }) => ({ nominal: nominalOf(run, measure), corners: [], band: 0 }))
+    .sort((a, b) => b.nominal - a.nominal);
+  // A jig that is not down yet has no time to be put in order.
+  const isDone = asSaid.every(({ nominal }) => Number.isFinite(nominal));
+  if (!isDone || !areFarApart(asSaid, measure, pick)) return null;
   const ranked = contenders
     .map((one) => ({ ...one, measured: measured(one.run, measure, unknowns) }))
     .sort((a, b) => b.measured.nominal - a.measured.nominal);
-  const isSure = ranked
-    .slice(1)
-    .every((lower, i) => isAbove(ranked[i].measured, lower.measured, measure));
-  return isSure ? ranked : null;
-}
-
-function areApart(contenders: readonly Contender[], measure: MeasureName): boolean {
-  // A jig that is not down yet has no time to be put in order.
-  const values = contenders.map(({ run }) => nominalOf(run, measure)).sort((a, b) => b - a);
-  const { least } = MEASURES[measure];
-  return values.every((value, i) => Number.isFinite(value) && !(values[i - 1] - value <= least));
+  const all = ranked.map((one) => one.measured);
+  return areFarApart(all, measure, pick) ? ranked : null;
 }
 
 function draftOf(
@@ -97,7 +96,8 @@ function draftOf(
   ranked: readonly Ranked[]
 ) {
   const figures = ranked.map(
-    ({ says, measured: { nominal } }) => `${says}: ${written(nominal, measure)}`
+    ({ says, measured: { nominal } }) =>
+      `${says}: ${isDown(nominal, measure) ? 'on bottom' : written(nominal, measure)}`
   );
   const ids = contenders.map(({ id }) => id);
   return {
@@ -106,6 +106,17 @@ function draftOf(
     evidence: { is: 'rank', measure, unknowns, ids } as const,
     cases: contenders.map(({ says, run }) => ({ caption: says, run }))
   };
+}
+
+/** What a move did: "lifts it 9 in", "leaves it on bottom". */
+function done(value: number, measure: MeasureName): string {
+  if (isDown(value, measure)) return 'leaves it on bottom';
+  return `${DOES[measure]} ${written(value, measure)}`;
+}
+
+/** Less than an inch up is down, for whoever holds the rod. */
+function isDown(value: number, measure: MeasureName): boolean {
+  return measure === 'peak_height_m' && value < MEASURES.peak_height_m.least;
 }
 
 function written(value: number, measure: MeasureName): string {

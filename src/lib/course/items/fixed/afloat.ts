@@ -9,7 +9,7 @@ export const afloat = [
     [
       ['it falls slower and lifts sooner', 'Right. It pushes more water aside.'],
       ['it falls faster, as it weighs more', 'Soft plastic weighs next to nothing in water.'],
-      ['it looks bigger and acts the same', 'Fish see it, and your count hears it.']
+      ['it looks bigger and acts the same', 'It doesn’t act the same: time a drop and see.']
     ],
     'A bigger trailer pushes more water aside. Count it again, and slow your hand.',
     ['fall with a big trailer', 'fall with no trailer'],
@@ -95,7 +95,7 @@ export const afloat = [
     'How do you tell a ledge from a fish when it stops early?',
     [
       ['engage, test: only fish move off', 'Right. The ledge is there next cast, too.'],
-      ['wait, and see if it stops there again', 'By then a fish is gone.'],
+      ['wait, and see if it stops there again', 'By then a fish would be gone.'],
       [
         'let out line: a ledge gives you none',
         'A jig on a ledge gives none, and neither does a fish.'
@@ -123,7 +123,7 @@ export const afloat = [
     [
       ['you drift onto it: it’s slack', 'Right. Reel first, or turn the boat.'],
       ['the wind has lifted it off bottom', 'Wind pushes line in the air, not a jig on bottom.'],
-      ['you’re out of bottom and need more line', 'More line is more slack. Reel it up first.']
+      ['you’ve lost bottom and need more line', 'More line is more slack. Reel it up first.']
     ],
     'The boat gives back what your tip takes. Reel it up before you move.',
     ['slow drag', 'drag, drifting onto it'],
@@ -149,7 +149,10 @@ export const afloat = [
     [
       ['it’s about three times as long', 'Right. It falls at one even speed.'],
       ['it’s a bit longer, as it speeds up', 'It’s at full speed after a foot or so.'],
-      ['it’s nine times as long or more', 'Line slows it some, not that much.']
+      [
+        'it’s nine times as long or more',
+        'Nine times would take a jig that slows down. It doesn’t.'
+      ]
     ],
     'A jig falls at one speed nearly all the way, so the count goes with the depth.',
     ['deep fall', 'fall'],

@@ -22,7 +22,7 @@ export const bites = [
       ['let it lie: it’s just shallower here', 'Maybe. A fish won’t wait while you decide.'],
       ['give it line and count once more', 'If it’s a fish, you just handed it slack.']
     ],
-    'An early stop is a ledge, a fish or a tight line. Testing costs you nothing.',
+    'An early stop is a ledge, a fish or a tight line. Testing costs you a few seconds.',
     ['fall']
   ),
   fact(

@@ -94,7 +94,7 @@ export const bottoms = [
     'bottoms',
     'Which drag tells you most about the bottom?',
     [
-      ['a slow one that keeps the jig down', 'Right. A jig in the water feels nothing.'],
+      ['a slow one that keeps the jig down', 'Right. A jig that’s off bottom tells you nothing.'],
       ['a fast one that covers more of it', 'A fast jig leaves the bottom and touches less.'],
       ['a long one, however fast you pull it', 'Long only helps while the jig is down.']
     ],

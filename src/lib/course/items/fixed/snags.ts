@@ -10,7 +10,7 @@ export const snags = [
       ['pull hard before it works in deeper', 'Pulling is what drives it deeper.'],
       ['wrap the line, then walk backward', 'That’s the last resort, and never on a hand.']
     ],
-    'Slack lets the jig’s own weight fall back out. Then change the angle, then bow and snap, then a retriever.',
+    'On slack line the jig’s own weight can back it out. Then change the angle, then bow and snap, then a retriever.',
     ['chunk rock']
   ),
   fact(
@@ -45,7 +45,7 @@ export const snags = [
       ['wrapped twice around a gloved hand', 'Line cuts right through a glove.'],
       ['rod bent double, drag locked down', 'That breaks the rod, and the jig comes at you.']
     ],
-    'A padded tool takes the line, and a jig that flies hits nobody.'
+    'The tool takes the pull. Keep everyone out of the jig’s path.'
   ),
   fact(
     'snag-braid',

@@ -144,6 +144,17 @@ const orderWeightsByFall: Generator = {
   }
 };
 
+/** Why a jig falls otherwise than the right one: how much heavier it is, and how much bigger its trailer. */
+function besideTheRight(heavier: number, bigger: number): string {
+  const weight = heavier > 0 ? 'heavier' : 'lighter';
+  const trailer = bigger > 0 ? 'bigger' : 'smaller';
+  if (heavier === 0) return `It weighs the same as the right one, and its trailer is ${trailer}.`;
+  if (bigger === 0) return `It has the same trailer as the right one, and it’s ${weight}.`;
+  const both = `It’s ${weight} than the right one, and its trailer is ${trailer}.`;
+  if (heavier > 0 !== bigger > 0) return both;
+  return `${both} Those pull two ways, and one of them wins.`;
+}
+
 const trailers: Generator = {
   id: 'trailer-fall',
   kind: 'choose',
@@ -154,22 +165,32 @@ const trailers: Generator = {
       TRAILERS.map((trailer) => ({ ounces, trailer }))
     );
     const want = pick(random, ['most', 'least'] as const);
+    const drawn = shuffled(random, pairs).slice(0, 3);
+    const idOf = ({ ounces, trailer }: (typeof pairs)[number]) =>
+      `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`;
     return chooseBy({
       ask: `${saidOut(setup.water.depth_m)} of water, free spool, ${saidLine(setup)}. Which falls ${want === 'most' ? 'slowest' : 'fastest'}?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: shuffled(random, pairs)
-        .slice(0, 3)
-        .map(({ ounces, trailer }) => ({
-          id: `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`,
+      contenders: drawn.map((one) => {
+        const { ounces, trailer } = one;
+        return {
+          id: idOf(one),
           says: `${saidWeight(oz(ounces))} with ${trailer.says}`,
-          reply: 'Weigh both: what pulls it down, and how much water it pushes aside.',
+          reply: (best: string) => {
+            const right = drawn.find((other) => idOf(other) === best) ?? one;
+            return besideTheRight(
+              ounces - right.ounces,
+              trailer.drag_area_m2 - right.trailer.drag_area_m2
+            );
+          },
           run: falling({
             ...setup,
             bait: { mass_kg: oz(ounces), drag_area_m2: trailer.drag_area_m2 }
           })
-        })),
+        };
+      }),
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
         'A bigger trailer slows the fall as less weight does. It also lifts off bottom sooner, as a lighter jig does.'

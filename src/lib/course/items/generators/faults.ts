@@ -7,6 +7,13 @@ import { shownDrag, shownHops, shownLift } from '../moves';
 import { saidFeet, saidHour, saidSeconds } from '../said';
 import { recognise, type SignOption } from '../sign';
 
+/** What shows in the retrieve, to whoever saw it. */
+const SEEN = {
+  fast: 'Right. There’s a gap under it on the way.',
+  slack: 'Right. The tip moved, and the jig stayed where it was.',
+  none: 'Right. It came along, on bottom all the way.'
+} as const;
+
 const dragFault: Generator = {
   id: 'fault-of-drag',
   kind: 'fault',
@@ -45,9 +52,7 @@ const dragFault: Generator = {
       caption: 'The retrieve',
       run,
       shows: 'retrieve',
-      options: options.map((one) =>
-        one.id === fault ? { ...one, reply: 'Right. That’s what the jig did.' } : one
-      ),
+      options: options.map((one) => (one.id === fault ? { ...one, reply: SEEN[fault] } : one)),
       key: fault,
       unknowns: 'drag',
       explain: 'Look at the jig, not at the rod: was it down, and did it come along?'
@@ -73,7 +78,7 @@ const hopFault: Generator = {
       reply:
         i + 1 === count
           ? 'Right. Each time it leaves bottom, and it’s down in between.'
-          : 'Count each stretch where the jig is off the bottom.'
+          : `It left bottom ${i + 1 < count ? 'more' : 'fewer'} times. Count each stretch where it’s off bottom.`
     }));
     return recognise({
       ask: `${placeWords(setup)} Watch the retrieve. How many times did it hop?`,

@@ -100,7 +100,10 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
       id: kind.replaceAll(' ', '-'),
       says,
       sign,
-      reply: kind === key.kind ? `Right. ${feels}` : `${feels} That’s not what came up the line.`
+      reply:
+        kind === key.kind
+          ? 'Right. That’s what came up the line.'
+          : `${feels} That’s not what came up the line.`
     })
   );
   return recognise({

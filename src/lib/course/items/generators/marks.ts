@@ -3,7 +3,15 @@ import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import { shownScenarioOf } from '../measure';
 import { shownDrag, shownHops, shownLift } from '../moves';
-import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
+import {
+  saidAbout,
+  saidFeet,
+  saidHour,
+  saidInches,
+  saidOut,
+  saidSeconds,
+  saidWeight
+} from '../said';
 import { markValue } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
@@ -94,7 +102,9 @@ const liftStop: Generator = {
     const from = pick(random, [9, 9.5, 10, 11]);
     const duration_s = pick(random, [1.5, 2, 2.5]);
     const run = shownLift(setup, from, from + 1, duration_s);
-    const { tip_m } = figuresOf(shownScenarioOf(run));
+    const { tip_m, travel_m } = figuresOf(shownScenarioOf(run));
+    // Close under the boat the jig is lifted and swings in: more than the tip's swing.
+    if (travel_m > tip_m) return null;
     return markValue({
       ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(duration_s)}, line tight. ${STOPS}`,
       caption: `From ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
@@ -167,7 +177,7 @@ const twoHops: Generator = {
     const hopped = (count: number) => shownHops(setup, from, from + 1, pace_s, count, 1.5);
     const one = figuresOf(shownScenarioOf(hopped(1))).travel_m;
     return markValue({
-      ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it ${about(one)}. Mark where it ends up.`,
+      ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
       measure: 'travel_m',
@@ -190,10 +200,5 @@ const twoHops: Generator = {
     });
   }
 };
-
-/** To the nearest quarter of a foot and twentieth of a metre, as it is said. */
-function about(m: number): string {
-  return `about {${Math.round((m / ft(1)) * 4) * 3} in|${Math.round(m * 20) * 5} cm}`;
-}
 
 export const markGenerators = [dragStop, slackDrag, liftStop, hopHeight, twoHops];

@@ -1,5 +1,6 @@
 import { dealt, drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
+import { nominalOf } from '../measure';
 import { shownDrag, shownLift, swingDown } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
@@ -33,6 +34,12 @@ const pacesByHeight: Generator = {
   }
 };
 
+/** Whether the jig of a longer tip always came farther. */
+function isInOrder(dragged: readonly { feet: number; travel_m: number }[]): boolean {
+  const byTravel = [...dragged].sort((a, b) => b.travel_m - a.travel_m);
+  return byTravel.slice(1).every(({ feet }, i) => byTravel[i].feet >= feet);
+}
+
 const slackByTravel: Generator = {
   id: 'order-slack',
   kind: 'order',
@@ -40,24 +47,27 @@ const slackByTravel: Generator = {
   make: (random) => {
     const setup = drawGear(random);
     const pairs = [1.5, 2, 2.5, 3].flatMap((feet) =>
-      [2, 6, 10, 14, 18].map((inches) => ({ feet, inches }))
+      [2, 8, 14, 20, 26].map((inches) => ({ feet, inches }))
     );
+    const withSlack = (feet: number, inches: number) =>
+      shownDrag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, ft(feet), 4);
+    const drawn = shuffled(random, pairs).slice(0, 3);
+    // Where the longest tip moves the jig farthest, the order stands in the printed feet.
+    const dragged = drawn.map(({ feet, inches }) => ({
+      feet,
+      travel_m: nominalOf(withSlack(feet, inches), 'travel_m')
+    }));
+    if (new Set(drawn.map(({ feet }) => feet)).size === 1 || isInOrder(dragged)) return null;
     return orderBy({
       ask: `${placeWords(setup)} Three slow sweeps of a low rod, each with its own slack. Which moves the jig farthest? Farthest first.`,
       rule: 'farthest first',
       measure: 'travel_m',
       unknowns: 'drag',
-      contenders: shuffled(random, pairs)
-        .slice(0, 3)
-        .map(({ feet, inches }) => ({
-          id: `f${feet * 2}-in${inches}`,
-          says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
-          run: shownDrag(
-            { ...setup, start: { ...setup.start, slack_m: inch(inches) } },
-            ft(feet),
-            4
-          )
-        })),
+      contenders: drawn.map(({ feet, inches }) => ({
+        id: `f${feet * 2}-in${inches}`,
+        says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
+        run: withSlack(feet, inches)
+      })),
       right: 'Right. Tip, less what goes into slack.',
       reversed: 'That’s least first. Slack eats tip; it adds nothing.',
       other: 'Take the tip, take off part of the slack, then compare what’s left.',
@@ -83,17 +93,27 @@ const hoursByTravel: Generator = {
       contenders: shuffled(random, hours).map((from) => ({
         id: `h${from * 10}`,
         says: `from ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
-        reply:
-          from < 9.5
-            ? 'Down low the tip swings across the line, so little of that hour counts.'
-            : 'Up high the tip swings straight back from the jig, so most of that hour counts.',
+        reply: () =>
+          want === 'most'
+            ? 'In that hour less of the tip’s swing goes along the line, away from the jig.'
+            : 'In that hour more of the tip’s swing goes along the line, away from the jig.',
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
-      explain: 'Down low the tip moves across the line. Up high it moves back along it.'
+      explain:
+        'Only swing along the line moves the jig. On a flat line that’s up high. The steeper the line, the earlier the best hour.'
     });
   }
 };
+
+/** Why a lift gets the jig to another height than the right one: so much farther out, so much slower. */
+function besideTheRight(farther: number, slower: number): string {
+  const line = farther > 0 ? 'flatter, which lifts less' : 'steeper, which lifts more';
+  const hand = slower > 0 ? 'slower, which lifts less' : 'quicker, which lifts more';
+  if (slower === 0) return `The hand is as quick. The line is ${line}.`;
+  if (farther === 0) return `It’s as far out. The hand is ${hand}.`;
+  return `The line is ${line}. The hand is ${hand}.`;
+}
 
 const nearOrFar: Generator = {
   id: 'near-or-far',
@@ -103,21 +123,24 @@ const nearOrFar: Generator = {
     const setup = drawGear(random, { slack_m: inch(0.5) });
     const pairs = [20, 25, 40, 55].flatMap((feet) => [0.4, 0.7, 1, 1.5].map((s) => ({ feet, s })));
     const want = pick(random, ['most', 'least'] as const);
+    const drawn = shuffled(random, pairs).slice(0, 3);
+    const idOf = ({ feet, s }: (typeof pairs)[number]) => `f${feet}-s${s * 10}`;
     return chooseBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig. You lift from 10 to 11 o’clock. Where does it come ${want === 'most' ? 'highest' : 'least'} off bottom?`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Where does it come ${want === 'most' ? 'highest' : 'least'} off bottom?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: shuffled(random, pairs)
-        .slice(0, 3)
-        .map(({ feet, s }) => ({
-          id: `f${feet}-s${s * 10}`,
+      contenders: drawn.map((one) => {
+        const { feet, s } = one;
+        return {
+          id: idOf(one),
           says: `${saidOut(ft(feet))} out, in ${saidSeconds(s)}`,
-          reply:
-            feet < 30
-              ? 'Close in the line is steep: a pull lifts more, if it’s quick enough.'
-              : 'Far out the line is flat: a pull drags more than it lifts.',
+          reply: (best: string) => {
+            const right = drawn.find((other) => idOf(other) === best) ?? one;
+            return besideTheRight(feet - right.feet, s - right.s);
+          },
           run: shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s)
-        })),
+        };
+      }),
       right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
       explain: 'As the jig gets close: go slower, keep the tip lower, or tie on more weight.'
     });
@@ -152,7 +175,7 @@ const sweepOrLift: Generator = {
       'slow-lift': {
         says: 'a lift, 9 to 10 o’clock in 6 seconds',
         run: shownLift(setup, 9, 10, 6),
-        reply: 'A slow lift drags it, nearly as a sweep does.'
+        reply: 'A slow lift gets it up less than a quick one.'
       },
       hop: {
         says: `a hop, 10 to 11 o’clock in ${saidSeconds(hop_s)}`,
@@ -171,10 +194,13 @@ const sweepOrLift: Generator = {
       }
     };
     return chooseBy({
-      ask: `${placeWords(setup)} Which move takes it ${want === 'most' ? 'highest' : 'least'} off bottom?`,
+      ask: `${placeWords(setup)} {7 ft|2.1 m} rod. Which move takes it ${want === 'most' ? 'highest' : 'least'} off bottom?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: shuffled(random, moves).map((id) => ({ id, ...all[id] })),
+      contenders: shuffled(random, moves).map((id) => {
+        const { reply, ...move } = all[id];
+        return { id, ...move, reply: () => reply };
+      }),
       right: 'Right. Quick and long lifts it; slow and low drags it.',
       explain: 'Drag, hop and stroke are one move of the rod, at three speeds and lengths.'
     });
@@ -221,7 +247,8 @@ const linesByFall: Generator = {
       ]).map(({ id, says, material, mm }) => ({
         id,
         says,
-        reply: 'Don’t go by pound test alone: look at how thick each one is for its strength.',
+        reply: () =>
+          `It’s ${want === 'most' ? 'thinner than the right one, so it slips through the water quicker' : 'thicker than the right one, so it pushes more water aside'}. Pound test alone doesn’t tell.`,
         run: swingDown(
           {
             ...setup,

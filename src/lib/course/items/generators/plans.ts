@@ -1,5 +1,5 @@
 import { OFF_BOTTOM_M, type GroundKind } from '../../../model';
-import { drawGear, ft, inch, oz, pick } from '../draw';
+import { drawGear, ft, inch, oz, pick, several } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
 import { measured } from '../measure';
@@ -69,8 +69,16 @@ const weightAndPace: Generator = {
       ],
       plans: [
         plan(good, slow_s, ''),
-        plan(light, slow_s, 'Too light: it’s still falling when your time is up.'),
-        plan(good, quick_s, 'It’s down in time, but at that pace it leaves the bottom.')
+        // Two of three wrong ones: neither the weight nor the pace that stands there twice is always right.
+        ...several(
+          random,
+          [
+            plan(light, slow_s, 'Too light: it’s still falling when your time is up.'),
+            plan(good, quick_s, 'It’s down in time, but at that pace it leaves the bottom.'),
+            plan(light, quick_s, 'Too light for your count, and too quick to stay down.')
+          ],
+          2
+        )
       ],
       right: 'Right. Down in time, and slow enough to stay there.',
       explain:

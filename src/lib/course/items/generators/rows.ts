@@ -9,13 +9,13 @@ const weightsByHeight: Generator = {
   kind: 'order',
   objective: 'weight-depth',
   make: (random) => {
-    const cast_m = ft(pick(random, [20, 25, 30]));
+    const cast_m = ft(pick(random, [25, 30, 35]));
     const setup = drawGear(random, { slack_m: inch(1), cast_m });
     const pairs = [1 / 4, 1 / 2, 3 / 4, 1].flatMap((ounces) =>
-      [0.4, 0.9, 2].map((s) => ({ ounces, s }))
+      [0.5, 1, 2, 4].map((s) => ({ ounces, s }))
     );
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water. Three jigs with the same skirt, ${saidOut(cast_m)} out. You lift each from 10 to 11 o’clock. Which goes highest? Highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water. Three jigs with the same skirt, ${saidOut(cast_m)} out, {7 ft|2.1 m} rod. You lift each from 10 to 12 o’clock. Which goes highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       contenders: shuffled(random, pairs)
@@ -23,7 +23,7 @@ const weightsByHeight: Generator = {
         .map(({ ounces, s }) => ({
           id: `w${ounces * 8}-s${s * 10}`,
           says: `${saidWeight(oz(ounces))} in ${saidSeconds(s)}`,
-          run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 11, s)
+          run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 12, s)
         })),
       right: 'Right. Light and quick goes up; heavy and slow stays down.',
       reversed: 'That’s lowest first: weight keeps it down, a quick hand gets it up.',
@@ -49,7 +49,7 @@ const linesByHeight: Generator = {
     const pace_s = pick(random, [0.4, 0.5]);
     const pairs = STRETCHES.flatMap((line) => [30, 50, 70].map((feet) => ({ line, feet })));
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig. You snap the rod from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You snap it from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',
@@ -105,7 +105,8 @@ const movesByTravel: Generator = {
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod. You take ${saidSeconds(pace_s)} for each hour of lift, and sweep slowly. Which brings the jig farthest? Farthest first.`,
       rule: 'farthest first',
       measure: 'travel_m',
-      contenders: shuffled(random, several(random, [...lifts, ...sweeps], 3)),
+      // One sweep at most: of several the printed feet would give the order away.
+      contenders: shuffled(random, [...several(random, lifts, 2), pick(random, sweeps)]),
       right: 'Right. The farther the tip gets from the jig, the farther the jig comes.',
       reversed: 'That’s least first. Compare how far the tip gets from the jig.',
       other:

@@ -9,9 +9,20 @@ const SOURCE = 'common practice, no source; lakes differ';
 
 /** Rows of the map that are asked about, each well inside its borders, on the bottom, °F: from, and how many degrees on. */
 const ASKED = { cold: [40, 6], cool: [53, 5], warm: [78, 6] } as const;
-const SEASONS = SEASON_MAP.filter((row): row is SeasonRow & { id: keyof typeof ASKED } =>
-  Object.hasOwn(ASKED, row.id)
-);
+type Asked = SeasonRow & { id: keyof typeof ASKED };
+const SEASONS = SEASON_MAP.filter((row): row is Asked => Object.hasOwn(ASKED, row.id));
+
+/** Why one waits so long, and why one looks there. */
+const WAITS: Record<Asked['id'], string> = {
+  cold: 'Cold fish take their time, so it sits in front of them.',
+  cool: 'Cool fish follow a little way: give them time to get there.',
+  warm: 'Warm fish chase: a long wait loses them.'
+};
+const PLACES_BECAUSE: Record<Asked['id'], string> = {
+  cold: 'Cold fish travel little: they want deep water right below.',
+  cool: 'Cool fish gather near the bays, with deep water close by.',
+  warm: 'Summer fish move out to where bait and deep water meet.'
+};
 
 const PLACES = [
   'a main-lake point',
@@ -41,6 +52,7 @@ function bySeason(
   id: string,
   ask: (temperature: string, place: string) => string,
   says: (season: SeasonRow) => string,
+  why: (season: Asked) => string,
   objective = 'season',
   places: readonly string[] = PLACES
 ): Generator {
@@ -57,8 +69,8 @@ function bySeason(
         says: says(one),
         reply:
           one === season
-            ? `Right. ${one.why}`
-            : `That’s where you’d start in ${one.id} water. Here: ${season.why}`
+            ? `Right. ${why(season)}`
+            : `That’s for ${one.id} water, and this is ${season.id}. ${why(season)}`
       }));
       return practice(ask(said(degF), pick(random, places)), options, season.id);
     }
@@ -86,12 +98,14 @@ const said = (degF: number) => `{${degF} °F|${Math.round(((degF - 32) * 5) / 9)
 const seasonRetrieve = bySeason(
   'season-retrieve',
   (t, place) => `It’s ${t} on bottom off ${place}. What do you start with?`,
-  ({ retrieve }) => retrieve
+  ({ retrieve }) => retrieve,
+  ({ why }) => why
 );
 const seasonPause = bySeason(
   'season-pause',
   (t, place) => `It’s ${t} on bottom off ${place}. How long do you let it sit between moves?`,
-  ({ pause }) => pause
+  ({ pause }) => pause,
+  ({ id }) => WAITS[id]
 );
 
 const LAKES = [
@@ -113,6 +127,7 @@ const seasonSpot = bySeason(
   'season-spot',
   (t, lake) => `${lake}. It’s ${t} on bottom. Where do you look first?`,
   ({ where }) => where,
+  ({ id }) => PLACES_BECAUSE[id],
   'season-map',
   LAKES
 );
@@ -122,6 +137,8 @@ interface Stand {
   signs: readonly string[];
   says: string;
   why: string;
+  /** When it is right, to whoever chose it when it is not. */
+  not: string;
 }
 
 /** What one does first with a spot, by what it shows. */
@@ -137,7 +154,8 @@ const STANDS: readonly Stand[] = [
       'The sonar has been blank since you came'
     ],
     says: 'move first, same retrieve',
-    why: 'No retrieve catches a fish that isn’t there.'
+    why: 'No retrieve catches a fish that isn’t there.',
+    not: 'You move when nothing shows and nothing bites.'
   },
   {
     id: 'change',
@@ -150,7 +168,8 @@ const STANDS: readonly Stand[] = [
       'You see fish turn on it and drop back'
     ],
     says: 'stay, and change one thing',
-    why: 'They’re there: find out what they want, one thing at a time.'
+    why: 'They’re there: find out what they want, one thing at a time.',
+    not: 'You change something when fish are there and don’t bite.'
   },
   {
     id: 'keep',
@@ -163,7 +182,8 @@ const STANDS: readonly Stand[] = [
       'Four fish in fifteen minutes'
     ],
     says: 'stay, and change nothing',
-    why: 'It works. Write down what you did and do it again.'
+    why: 'It works. Write down what you did and do it again.',
+    not: 'You change nothing while you’re getting bit.'
   }
 ];
 
@@ -176,7 +196,7 @@ const moveOrStay: Generator = {
     const options = shuffled(random, STANDS).map((one) => ({
       id: one.id,
       says: one.says,
-      reply: one === drawn ? `Right. ${one.why}` : `That’s for another spot. Here: ${drawn.why}`
+      reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
     }));
     const ask = `You’re on ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
     return practice(ask, options, drawn.id);
@@ -188,6 +208,8 @@ interface Mood {
   signs: readonly string[];
   says: string;
   why: string;
+  /** When it is right, to whoever chose it when it is not. */
+  not: string;
 }
 
 const MOODS: readonly Mood[] = [
@@ -196,39 +218,42 @@ const MOODS: readonly Mood[] = [
     signs: [
       'Fish are schooled up and chasing bait',
       'Two fish raced for the last hop',
-      'They hit it before it lands',
+      'Fish hit it before it lands',
       'Bait is getting pushed to the surface',
-      'You see them come up to meet it',
+      'You see fish come up to meet it',
       'Three casts, three fish'
     ],
     says: 'hops and strokes, short waits',
-    why: 'Fish on the chase go for what rises and falls.'
+    why: 'Fish on the chase go for what rises and falls.',
+    not: 'Hops and strokes are for fish that chase.'
   },
   {
     id: 'lookers',
     signs: [
       'Fish follow it and turn away',
-      'They nose up to it and stop',
+      'Fish nose up to it and stop',
       'You get taps and no hookups',
-      'One follows it to the boat every cast',
-      'They back off each time it hops',
-      'They circle it and won’t eat'
+      'A fish follows it to the boat every cast',
+      'Fish back off each time it hops',
+      'Fish circle it and won’t eat'
     ],
     says: 'small shakes, longer waits',
-    why: 'Fish that look and won’t eat want it close to still.'
+    why: 'Fish that look and won’t eat want it close to still.',
+    not: 'Small shakes are for fish that come and look.'
   },
   {
     id: 'tight',
     signs: [
       'Fish are glued to bottom and follow nothing',
-      'They hold tight behind the rocks and don’t move',
+      'Fish hold tight behind the rocks and don’t move',
       'The front went through and nothing stirs',
       'You see fish, and not one leaves its spot',
-      'They sit under the ledge all morning',
+      'Fish have sat under the ledge all morning',
       'Nothing follows, whatever you do'
     ],
     says: 'short drags right at them',
-    why: 'Fish that won’t move need it kept in front of them.'
+    why: 'Fish that won’t move need it kept in front of them.',
+    not: 'Drags right at them are for fish that won’t move.'
   }
 ];
 
@@ -241,7 +266,7 @@ const mood: Generator = {
     const options = shuffled(random, MOODS).map((one) => ({
       id: one.id,
       says: one.says,
-      reply: one === drawn ? `Right. ${one.why}` : `That’s for another mood. ${drawn.why}`
+      reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
     }));
     const ask = `You’re on ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
     return practice(ask, options, drawn.id);

@@ -1,6 +1,7 @@
 import { drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
+import { nominalOf } from '../measure';
 import { shownDrag } from '../moves';
 import { saidAbout, saidFeet, saidInches, saidSeconds } from '../said';
 import { chooseValue } from '../value-item';
@@ -28,15 +29,21 @@ const wayOfTip: Generator = {
           most: ft(feet) + NEAR_M
         }
       ],
-      plans: shuffled(random, tips).map((tip) => ({
-        id: `f${tip * 2}`,
-        says: `tip ${saidFeet(tip)}`,
-        reply:
-          tip === feet
-            ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
-            : 'Add what goes into slack to what you want of the jig, no more and no less.',
-        runs: [{ caption: `tip ${saidFeet(tip)}`, run: shownDrag(setup, ft(tip), duration_s) }]
-      })),
+      plans: shuffled(random, tips).map((tip) => {
+        const run = shownDrag(setup, ft(tip), duration_s);
+        const isShort = nominalOf(run, 'travel_m') < ft(feet);
+        return {
+          id: `f${tip * 2}`,
+          says: `tip ${saidFeet(tip)}`,
+          reply:
+            tip === feet
+              ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
+              : isShort
+                ? 'Too short: slack takes more of the tip than that.'
+                : 'Too far: slack doesn’t take that much of the tip.',
+          runs: [{ caption: `tip ${saidFeet(tip)}`, run }]
+        };
+      }),
       right: 'Right. What you want, plus what goes into slack.',
       explain:
         'The tip takes up slack first, then the jig comes along foot for foot. Reel down first and you need less tip.'
