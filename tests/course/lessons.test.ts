@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { isCertainPrediction, loadLessons, type Lesson } from '../../src/lib/course';
-import { claimFaults, claimsOf } from '../../src/lib/course/claims';
+import { claimFaults, claimsOf, unbacked } from '../../src/lib/course/claims';
 import { formatAsked, inUnits, travelGoalOf } from '../../src/lib/scoring';
 import { minutesOf } from '../../src/lib/course/lesson-minutes';
 
@@ -85,6 +85,10 @@ describe.each(told)('%s', (_, lesson) => {
     expect(lesson.cautions).toHaveLength(1);
   });
 
+  test('states nothing, in what it is about, in replies and in what is felt, that has no run and no mark', () => {
+    expect(unbacked(lesson)).toEqual([]);
+  });
+
   test('ends with a field drill and what to write down', () => {
     expect(lesson.sections.at(-1)?.kind).toBe('field');
   });
@@ -116,5 +120,31 @@ describe.each(practised)('%s', (_, lesson) => {
     for (const section of lesson.sections) {
       if (section.kind === 'predict') expect(isCertainPrediction(section.question)).toBe(true);
     }
+  });
+});
+
+describe('the check of what a lesson states', () => {
+  const lesson = lessons.find(({ id }) => id === 'weight-and-depth') as Lesson;
+  const claiming = (claims: Lesson['claims']) => ({ ...lesson, claims });
+  const says = 'A heavier jig falls faster and stays down better.';
+  const of = ['fall-quarter', 'fall-ounce'];
+
+  test('refuses a sentence that neither a run nor common practice stands behind', () => {
+    expect(unbacked(claiming([{ says, basis: 'practice' }]))).toContain(
+      'A lighter one takes longer and lifts sooner.'
+    );
+  });
+
+  test('refuses a number of times that the runs do not show', () => {
+    const basis = { most: 'fall_s' as const, of, unknowns: 'drag' as const };
+    const right = claiming([{ says, basis: { ...basis, times: [1.7, 2.4] } }]);
+    const wrong = claiming([{ says, basis: { ...basis, times: [3, 5] } }]);
+    expect(claimFaults(right)).toEqual([]);
+    expect(claimFaults(wrong)).toHaveLength(1);
+  });
+
+  test('refuses that runs are alike which anyone could tell apart', () => {
+    const basis = { alike: 'fall_s' as const, of, unknowns: 'drag' as const };
+    expect(claimFaults(claiming([{ says, basis }]))).toHaveLength(1);
   });
 });

@@ -1,8 +1,9 @@
-import type { MeasureName, SignName } from './items/figures';
-import { isAbove, measured } from './items/measure';
+import { MEASURES, type MeasureName, type SignName } from './items/figures';
+import { allOf, isAbove, measured, timesFaults, type RunMeasures } from './items/measure';
 import { isCertainSign } from './items/sign';
 import type { Unknowns } from '../scoring';
 import type { Basis, Claim, Lesson, ShownRun } from './lesson';
+import { sentencesOf } from './voice';
 
 type RunBasis = Extract<Basis, { run: string }>;
 
@@ -13,7 +14,7 @@ const QUESTION = 'question';
 export function claimsOf({ claims, sections }: Lesson): Claim[] {
   const cues = sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
   return [
-    ...claims,
+    ...claims.flatMap(({ says, basis }) => [says].flat().map((one) => ({ says: one, basis }))),
     ...cues.map(({ sign, means, basis }) => ({ says: `${sign}: ${means}`, basis }))
   ];
 }
@@ -46,7 +47,7 @@ function runsOf({ sections, challenges, proofs = [] }: Lesson): Map<string, Show
 function unsaid({ claims, proofs: _, ...said }: Lesson): string[] {
   const words = JSON.stringify(said);
   return claims
-    .map(({ says }) => says)
+    .flatMap(({ says }) => says)
     .filter((says) => !words.includes(JSON.stringify(says).slice(1, -1)));
 }
 
@@ -61,12 +62,24 @@ function basisFaults(basis: Basis, runs: Map<string, ShownRun>): string[] {
     const values = shown.map((run) => measured(run, basis.most, unknowns));
     const isRow = values.slice(1).every((one, i) => isAbove(values[i], one, basis.most));
     const figures = values.map(({ nominal }) => nominal.toFixed(3)).join(', ');
-    return isRow ? [] : [`the runs do not show the most first: ${figures}`];
+    if (!isRow) return [`the runs do not show the most first: ${figures}`];
+    return timesFaults(basis.times, values);
+  }
+  if ('alike' in basis) {
+    const [first, ...others] = shown.map((run) => measured(run, basis.alike, unknowns));
+    const off = others.map((one) => farthestApart(first, one));
+    const isAlike = Math.max(...off) <= MEASURES[basis.alike].apart;
+    return isAlike ? [] : [`the runs are apart by ${off.map((one) => one.toFixed(3)).join(', ')}`];
   }
   return [
     ...signFaults(basis.sign, shown[0], unknowns),
     ...holdFaults(basis.holds ?? {}, shown[0], unknowns)
   ];
+}
+
+/** By how much two runs differ at most, each with the same of what is unknown. */
+function farthestApart(a: RunMeasures, b: RunMeasures): number {
+  return Math.max(...allOf(a).map((value, i) => Math.abs(value - allOf(b)[i])));
 }
 
 function signFaults(sign: SignName | undefined, run: ShownRun, unknowns: Unknowns): string[] {
@@ -86,3 +99,30 @@ function holdFaults(
     return beyond.length === 0 ? [] : [`${name} is ${figures}, not ${low} to ${high}`];
   });
 }
+
+/** A sentence that begins like this asks for something and states nothing. */
+const ASKS =
+  /^(Before every move|Bow|Call|Cast|Change|Count|Drag|Feel for|Film|Find|Go|Hold|Know|Pick|Put it|Read|Reel|Run|See|Stop|Then pick|Tip down|Watch)\b/;
+
+/**
+ * Sentences of what a lesson is about, of its replies and of what is felt that neither a run nor common
+ * practice stands behind. What a step asks for, and where a question is set, states nothing.
+ */
+export function unbacked(lesson: Lesson): string[] {
+  const backed = claimsOf(lesson).map(({ says }) => bare(says));
+  return statementsOf(lesson)
+    .flatMap(sentencesOf)
+    .filter((one) => one !== 'Right.' && !one.endsWith('?') && !ASKS.test(one))
+    .filter((one) => !backed.some((says) => says.includes(bare(one)) || bare(one).includes(says)));
+}
+
+function statementsOf({ about, sections }: Lesson): string[] {
+  const replies = sections.flatMap((section) =>
+    section.kind === 'predict' ? section.question.options.map(({ reply }) => reply) : []
+  );
+  const felt = sections.flatMap((section) => (section.kind === 'feel' ? [section.text] : []));
+  return [about, ...replies, ...felt];
+}
+
+/** Without the stop at its end, so that a part of a sentence can be claimed. */
+const bare = (sentence: string) => sentence.replace(/[.:;]$/, '');

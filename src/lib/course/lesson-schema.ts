@@ -21,7 +21,7 @@ const run = v.strictObject({
 /**
  * What a statement rests on. `practice`: common practice, which no run decides and no source backs.
  * `run`: that run shows it, whatever is unknown (see `Unknowns`). `most`: of these runs the first has
- * the most, and so on. Runs go by the id of a demonstration, a proof or a challenge (its reference),
+ * the most, and so on. `alike`: nobody in a boat tells these runs apart by it. Runs go by the id of a demonstration, a proof or a challenge (its reference),
  * the predicted one by "question".
  */
 const unknowns = v.optional(v.picklist(['slack and drag', 'drag']));
@@ -41,8 +41,15 @@ const basis = v.union(
     v.strictObject({
       most: measure,
       of: v.pipe(v.array(name), v.minLength(2, 'must name two runs')),
+      /** So many times as much as the second has the first, at least and at most. */
+      times: v.optional(v.tuple([numberIn(0, 100), numberIn(0, 100)])),
       unknowns,
       disputed: v.optional(v.literal(true))
+    }),
+    v.strictObject({
+      alike: measure,
+      of: v.pipe(v.array(name), v.minLength(2, 'must name two runs')),
+      unknowns
     })
   ],
   'must be "practice", a run with what holds of it, or the runs that have the most'
@@ -142,7 +149,7 @@ export const lessonSchema = v.strictObject({
   objectives: words,
   leaves_out: words,
   /** What the lesson states, in its own words, and what each rests on. */
-  claims: v.array(v.strictObject({ says: text, basis })),
+  claims: v.array(v.strictObject({ says: v.union([text, words]), basis })),
   /** Runs that are not shown and stand behind a claim. */
   proofs: v.optional(v.array(v.strictObject({ id: name, run }))),
   /** Ids of lessons that come before. */

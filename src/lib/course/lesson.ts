@@ -42,8 +42,13 @@ export interface Demo {
   run: ShownRun;
 }
 
-export type Claim = Parsed['claims'][number];
-export type Basis = Claim['basis'];
+export type Basis = Parsed['claims'][number]['basis'];
+
+/** One sentence, or a part of one, and what it rests on. */
+export interface Claim {
+  says: string;
+  basis: Basis;
+}
 
 /** A lesson with its challenges. Its fields are documented in lesson-schema.ts. */
 export interface Lesson extends Omit<Parsed, 'sections' | 'proofs'> {

@@ -94,7 +94,7 @@ export function tooLong(text: string): string[] {
     .map((sentence) => `${wordCount(sentence)} words in a sentence: ${sentence}`);
 }
 
-function sentencesOf(text: string): string[] {
+export function sentencesOf(text: string): string[] {
   return text.split(/(?<=[.?:;])\s+(?=\S)/).filter((sentence) => sentence !== '');
 }
 

@@ -2,7 +2,7 @@ import { inUnits, wordingFault, type Units } from '../../scoring';
 import { reportFaults, voiceFaults, wordCount } from '../voice';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
-import { areFarApart, isAbove, measured, shownScenarioOf } from './measure';
+import { areFarApart, isAbove, measured, shownScenarioOf, timesFaults } from './measure';
 import { onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
 import { isCertainSign } from './sign';
@@ -98,7 +98,8 @@ function evidenceFaults(item: Item): string[] {
       const all = cases.map(({ run }) => measured(run, evidence.measure, evidence.unknowns));
       const isRow =
         all.length > 1 && all.slice(1).every((one, i) => isAbove(all[i], one, evidence.measure));
-      return isRow ? [] : ['the runs do not show the most first'];
+      if (!isRow) return ['the runs do not show the most first'];
+      return timesFaults(evidence.times, all);
     }
     case 'seen': {
       const isSeen = isCertainSign(

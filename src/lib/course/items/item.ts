@@ -91,7 +91,13 @@ export type Evidence =
   /** Each option names a sign; of these the first case shows the key's alone. */
   | { is: 'sign'; signs: Record<string, SignName>; unknowns: Unknowns }
   /** The fact that is asked about shows in the cases: the most first by the measure, surely. */
-  | { is: 'shown'; measure: MeasureName; unknowns: Unknowns }
+  | {
+      is: 'shown';
+      measure: MeasureName;
+      unknowns: Unknowns;
+      /** So many times as much as the second has the first, at least and at most. */
+      times?: readonly [number, number];
+    }
   /** The fact that is asked about shows in the first case, as this sign. */
   | { is: 'seen'; sign: SignName; unknowns: Unknowns }
   /** Common practice or a caution, which no model decides. */

@@ -61,3 +61,19 @@ export function areFarApart(
   if (pick === 'least') return ranked.slice(0, -1).every((one) => isFarAbove(one, last, name));
   return ranked.slice(1).every((one, i) => isFarAbove(ranked[i], one, name));
 }
+
+/** What is wrong with saying that the first has so many times the second's, at least and at most. */
+export function timesFaults(
+  times: readonly [number, number] | undefined,
+  [first, second]: readonly RunMeasures[]
+): string[] {
+  if (!times) return [];
+  const ratios = allOf(first).map((value, i) => value / allOf(second)[i]);
+  const beyond = ratios.filter((ratio) => ratio < times[0] || ratio > times[1]);
+  const figures = beyond.map((ratio) => ratio.toFixed(2)).join(', ');
+  return beyond.length === 0
+    ? []
+    : [`the first has ${figures} times the second, not ${times[0]} to ${times[1]}`];
+}
+
+export const allOf = ({ nominal, corners }: RunMeasures) => [nominal, ...corners];

@@ -155,8 +155,8 @@ export const afloat = [
       ]
     ],
     'A jig falls at one speed nearly all the way, so the count goes with the depth.',
-    ['deep fall', 'fall'],
-    { most: 'fall_s' }
+    ['deep fall', 'fall in shallow water'],
+    { most: 'fall_s', times: [2.5, 3.6] }
   ),
   fact(
     'deep-weight',

@@ -11,7 +11,8 @@ export const bottoms = [
       ['rock, which knocks here and there', 'Rock knocks. This is dull.']
     ],
     'Mud holds a jig that has rested in it, so the start tells you.',
-    ['mud', 'sand']
+    ['mud', 'sand'],
+    { sign: 'sucks at the start' }
   ),
   fact(
     'bottom-sand',
@@ -49,8 +50,8 @@ export const bottoms = [
       ['a soft hole in an otherwise flat spot', 'A hole drops without the load before it.']
     ],
     'A climb and a drop make a rock. How long it climbs tells you how big.',
-    ['chunk rock'],
-    { sign: 'knocks' }
+    ['boulders'],
+    { sign: 'long loads' }
   ),
   fact(
     'bottom-brush',

@@ -74,8 +74,7 @@ export const choices = [
       ['give slack so that it slides back', 'Then it never gets over.']
     ],
     'Slow over cover: load, over, drop, rest. That way you feel all of the rock.',
-    ['chunk rock'],
-    { sign: 'knocks' }
+    ['chunk rock']
   ),
   fact(
     'cover-rest',
@@ -99,8 +98,7 @@ export const choices = [
       ['the reel needs time to recover line', 'That’s quick. The fall is what takes time.']
     ],
     'If you hop before the touch, you’re swimming it, not hopping it.',
-    ['three hops'],
-    { sign: 'three hops' }
+    ['three hops']
   ),
   fact(
     'hops-follow',

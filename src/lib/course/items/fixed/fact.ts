@@ -5,10 +5,12 @@ import { caseOf, type ShownName } from './shown';
 type Option = readonly [says: string, reply: string];
 
 /**
- * What the runs show of what the question states: the most first by a measure, or a sign of the first;
+ * What the runs show of what the question states: the most first by a measure (so many times as much
+ * as the second, where the words say so), or a sign of the first;
  * or that guides differ about it, and the words say both. None: common practice.
  */
-type Claim = { most: MeasureName } | { sign: SignName } | 'guides differ';
+type Claim =
+  { most: MeasureName; times?: readonly [number, number] } | { sign: SignName } | 'guides differ';
 
 /** A question with the right option first; `dealt` puts it into its place. */
 export function fact(
@@ -38,7 +40,10 @@ export function fact(
 function evidenceFor(claim: Claim | undefined, objective: string): Evidence {
   if (claim === 'guides differ')
     return { is: 'practice', source: 'common practice, no source; guides differ' };
-  if (claim && 'most' in claim) return { is: 'shown', measure: claim.most, unknowns: 'drag' };
+  if (claim && 'most' in claim) {
+    const { most: measure, times } = claim;
+    return { is: 'shown', measure, unknowns: 'drag', ...(times && { times }) };
+  }
   if (claim) return { is: 'seen', sign: claim.sign, unknowns: 'drag' };
   const first = '; local rules and licensed instruction come first';
   return {

@@ -7,8 +7,10 @@ import { shownDrag, fall, shownHops, shownLift } from '../moves';
 const middling = () => 0.5;
 const water = drawGear(middling, { depth_m: ft(15), cast_m: ft(36), slack_m: inch(1) });
 const slack = drawGear(middling, { depth_m: ft(15), cast_m: ft(36), slack_m: ft(2) });
-const over = (kind: 'mud' | 'sand' | 'gravel' | 'chunk rock' | 'brush' | 'grass', seed = 3) =>
-  shownDrag({ ...water, bottom: { ground: { kind, seed } } }, ft(4), 6);
+const over = (
+  kind: 'mud' | 'sand' | 'gravel' | 'chunk rock' | 'boulders' | 'brush' | 'grass',
+  seed = 3
+) => shownDrag({ ...water, bottom: { ground: { kind, seed } } }, ft(4), 6);
 const far = drawGear(middling, { depth_m: ft(15), cast_m: ft(60), slack_m: inch(0.5) });
 const near = drawGear(middling, { depth_m: ft(15), cast_m: ft(22), slack_m: inch(0.5) });
 const snapOn = (line: typeof far.line) => shownLift({ ...far, line }, 10, 12, 0.5);
@@ -31,6 +33,7 @@ const SHOWN = {
   fall: freeFall,
   'fall with a big trailer': falling(13e-4, ft(15)),
   'fall with no trailer': falling(4e-4, ft(15)),
+  'fall in shallow water': falling(7e-4, ft(12)),
   'deep fall': falling(7e-4, ft(36)),
   'drag, drifting away': shownDrag({ ...water, drift_m_s: -0.1 }, ft(2), 4),
   'drag, drifting onto it': shownDrag({ ...water, drift_m_s: 0.1 }, ft(2), 4),
@@ -51,12 +54,21 @@ const SHOWN = {
   sand: over('sand'),
   gravel: over('gravel'),
   'chunk rock': over('chunk rock'),
+  boulders: over('boulders'),
   brush: over('brush', 23),
   grass: over('grass')
 } as const;
 export type ShownName = keyof typeof SHOWN;
 
-const GROUNDS: readonly string[] = ['mud', 'sand', 'gravel', 'chunk rock', 'brush', 'grass'];
+const GROUNDS: readonly string[] = [
+  'mud',
+  'sand',
+  'gravel',
+  'chunk rock',
+  'boulders',
+  'brush',
+  'grass'
+];
 
 export function caseOf(name: ShownName): Case {
   const caption = GROUNDS.includes(name) ? `A slow drag over ${name}` : captionOf(name);

@@ -13,7 +13,15 @@ export default {
     'Say what you do about a hook near an eye, thunder, and a person in cold water.'
   ],
   leaves_out: ['First aid and boat handling: take a course.', 'Your local rules: look them up.'],
-  claims: [],
+  claims: [
+    {
+      says: [
+        'Local rules come first, and a boating or first-aid course beats this page.',
+        'Nobody looks them up in time.'
+      ],
+      basis: 'practice'
+    }
+  ],
   builds_on: [],
   cautions: ['Local rules and licensed training come before anything said here.'],
   sections: [

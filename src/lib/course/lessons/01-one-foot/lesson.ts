@@ -29,6 +29,27 @@ export default {
     {
       says: 'Stretch and sag don’t eat half of a slow pull.',
       basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
+    },
+    {
+      says: 'The line is hardly loaded.',
+      basis: { run: 'slow', holds: { pull_N: [0, 0.2] } }
+    },
+    {
+      says: [
+        'With the slack out, the jig comes along with the tip: about {2 ft|60 cm}.',
+        'Slack out, slow tip: the jig goes about as far as the tip.',
+        'Two feet of tip is about two feet of jig.',
+        'The jig can’t move farther than the tip takes it.'
+      ],
+      basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
+    },
+    {
+      says: [
+        'Your tip is what you learn to judge.',
+        'Nobody sees the jig on the water.',
+        'The line tells you.'
+      ],
+      basis: 'practice'
     }
   ],
   builds_on: ['safety'],

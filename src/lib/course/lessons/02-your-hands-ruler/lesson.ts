@@ -20,6 +20,18 @@ export default {
     {
       says: 'The jig follows the tip, not the hand.',
       basis: { run: 'question', holds: { travel_m: [0.45, 0.72] } }
+    },
+    {
+      says: [
+        'The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.',
+        'A small turn is a long move out there.',
+        'The jig never gets more line than the tip takes up, and that’s about {2 ft|60 cm}.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [0.45, 0.72] } }
+    },
+    {
+      says: ['Your hand moves about that far.', 'Two faults, two cures.'],
+      basis: 'practice'
     }
   ],
   builds_on: ['one-foot'],

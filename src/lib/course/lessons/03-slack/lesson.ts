@@ -28,8 +28,27 @@ export default {
       says: 'The bow takes its share first.',
       basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
     },
-    { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' }
+    { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' },
+    {
+      says: 'The same move drags the jig a foot, or not at all.',
+      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
+    },
+    {
+      says: 'On a tight line, yes.',
+      basis: { run: 'tight-drag', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
+    },
+    {
+      says: [
+        'Here the first part of your move straightens the bow.',
+        'The jig gets what’s left.',
+        'What’s left reaches the jig.',
+        'You feel nothing at first, and that fools you.',
+        'This bow is smaller than your sweep, so the jig comes late, and less.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
+    }
   ],
+  proofs: [{ id: 'tight-drag', run: lowRun(tight, sweep(60, 78.2, 4)) }],
   builds_on: ['one-foot', 'your-hands-ruler'],
   cautions: [drillCautions.dry],
   sections: [

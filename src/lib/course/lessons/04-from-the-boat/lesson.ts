@@ -27,6 +27,29 @@ export default {
     {
       says: 'A tight line makes it a pendulum',
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
+    },
+    {
+      says: 'That takes free spool.',
+      basis: { run: 'free', holds: { travel_m: [-0.5, 0.3] }, unknowns: 'drag' }
+    },
+    {
+      says: [
+        'With the reel engaged the line holds it like a weight on a string, and it swings toward you.',
+        'it swings in as it sinks.',
+        'You fish water you didn’t cast to.'
+      ],
+      basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
+    },
+    {
+      says: 'It swings in, but the bottom stops it first: a few feet, not half the cast.',
+      basis: { run: 'engaged', holds: { travel_m: [0.7, 2.8] } }
+    },
+    {
+      says: [
+        'You’ll never see your jig.',
+        'The line tells you when it’s down, and the count tells you how deep.'
+      ],
+      basis: 'practice'
     }
   ],
   builds_on: ['safety', 'one-foot'],
@@ -101,7 +124,7 @@ export default {
         {
           sign: 'It never goes slack',
           means: 'The line is tight. You don’t know where the jig is.',
-          basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
+          basis: { most: 'pull_N', of: ['engaged', 'free'], unknowns: 'drag' }
         }
       ]
     },

@@ -29,6 +29,37 @@ export default {
     {
       says: 'A lighter one takes longer and lifts sooner.',
       basis: { most: 'contact', of: ['heavy', 'light'] }
+    },
+    {
+      says: 'The light one sinks slower, so the same pull keeps it up for much of the move.',
+      basis: { run: 'light', holds: { contact: [0, 0.88] } }
+    },
+    {
+      says: [
+        'A heavier jig falls faster and stays down better.',
+        'The weight decides if it stays down: this one doesn’t.'
+      ],
+      basis: { most: 'contact', of: ['heavy', 'light'] }
+    },
+    {
+      says: [
+        'A lighter one takes longer and lifts sooner.',
+        'It sinks about half as fast, so it lifts at about half the speed.'
+      ],
+      basis: {
+        most: 'fall_s',
+        of: ['fall-quarter', 'fall-ounce'],
+        times: [1.7, 2.4],
+        unknowns: 'drag'
+      }
+    },
+    {
+      says: 'The tip decides how far it comes, not the weight.',
+      basis: { alike: 'travel_m', of: ['heavy', 'light'], unknowns: 'drag' }
+    },
+    {
+      says: 'The jig tells you when the weight is wrong.',
+      basis: 'practice'
     }
   ],
   proofs: [
@@ -51,8 +82,7 @@ export default {
             id: 'stays',
             says: 'It stays on bottom all the way',
             holds: { contact: [0.92, 1] },
-            reply:
-              'The heavy one stays down. The light one sinks slower, so the same pull keeps it up for much of the move.'
+            reply: 'The light one sinks slower, so the same pull keeps it up for much of the move.'
           },
           {
             id: 'lifts',

@@ -25,6 +25,26 @@ export default {
     {
       says: 'Somewhere between is the limit, and it drops as the jig gets close.',
       basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
+    },
+    {
+      says: 'A slower pull slides it.',
+      basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
+    },
+    {
+      says: [
+        'This one is too fast: the line pulls up faster than the jig can sink, so it lifts.',
+        'Towed faster than it can sink, it climbs, and bottom goes quiet.',
+        'You’re too fast.'
+      ],
+      basis: { run: 'question', sign: 'lifted' }
+    },
+    {
+      says: ['It lifts, but the sweep is over long before that.', 'Inches, not yards.'],
+      basis: { run: 'question', holds: { peak_height_m: [0.04, 0.6] } }
+    },
+    {
+      says: 'Guides see more lift than the model does.',
+      basis: 'practice'
     }
   ],
   proofs: [

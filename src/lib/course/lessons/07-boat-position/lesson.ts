@@ -44,6 +44,33 @@ export default {
     {
       says: 'Close in, the same pull lifts more.',
       basis: { most: 'peak_height_m', of: ['close', 'far'], unknowns: 'drag' }
+    },
+    {
+      says: 'Where the boat sits decides what your rod can do.',
+      basis: { most: 'travel_m', of: ['away', 'held', 'onto'] }
+    },
+    {
+      says: 'Drifting away adds to your sweep.',
+      basis: { most: 'travel_m', of: ['away', 'held'] }
+    },
+    {
+      says: 'Drifting onto it, the boat gives line back.',
+      basis: { most: 'travel_m', of: ['held', 'onto'] }
+    },
+    {
+      says: 'A held boat gives you all of it.',
+      basis: { run: 'held', holds: { travel_m: [0.45, 0.68] } }
+    },
+    {
+      says: [
+        'Here the boat gives back nearly all that your tip takes.',
+        'The boat gives back what your tip takes.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [-0.1, 0.35] } }
+    },
+    {
+      says: 'Guides differ.',
+      basis: 'practice'
     }
   ],
   builds_on: ['speed', 'slack'],

@@ -28,6 +28,31 @@ export default {
     {
       says: 'You can miss a rock pile you cast right to: the jig went over it, off bottom.',
       basis: { most: 'contact', of: ['slow', 'fast'] }
+    },
+    {
+      says: 'Then a rock knocks, loads, and lets go.',
+      basis: { run: 'three-stones-unseen', sign: 'knocks' }
+    },
+    {
+      says: [
+        'It feels clean because nothing knocks.',
+        'Nothing knocks because the first rock kicks the jig off the bottom.',
+        'It kicks off the first rock and stays off bottom.',
+        'From the boat that feels like clean, empty bottom.'
+      ],
+      basis: { run: 'fast', holds: { contact: [0, 0.7] } }
+    },
+    {
+      says: 'At this speed it kicks off the first one and off the bottom.',
+      basis: { run: 'fast', sign: 'lifted' }
+    },
+    {
+      says: 'Low rocks don’t stop it.',
+      basis: { run: 'fast', holds: { travel_m: [0.6, 1.3] } }
+    },
+    {
+      says: 'Three sounds, three stories.',
+      basis: 'practice'
     }
   ],
   builds_on: ['speed'],
@@ -98,7 +123,7 @@ export default {
         {
           sign: 'A growing load, then a drop',
           means: 'It climbed one and fell off the back.',
-          basis: { run: 'over-one-boulder', holds: { travel_m: [0.6, 1.4] } }
+          basis: 'practice'
         },
         {
           sign: 'Long nothing, then a thud',

@@ -59,10 +59,37 @@ export default {
     {
       says: 'For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more.',
       basis: { run: 'two-hours', holds: { travel_m: [1.4, 1.9] }, disputed: true }
+    },
+    {
+      says: 'That’s about one hour’s worth.',
+      basis: { run: 'first', holds: { travel_m: [0.5, 1.1] } }
+    },
+    {
+      says: [
+        'All three hours take up line: {6 ft|1.8 m} and more.',
+        'That can’t take up so much: guides see {6 ft|1.8 m}.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [1.8, 3.05] } }
+    },
+    {
+      says: [
+        'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up.',
+        'The tip only goes a rod up and a rod back.'
+      ],
+      basis: 'practice'
     }
   ],
   proofs: [
     { id: 'seven-foot-rod', run: uprightRun(sevenFootRod, 0, lift(0, 90, 2.5)) },
+    {
+      id: 'lift-and-hold',
+      run: uprightRun(
+        deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+        10,
+        lift(10, 40, 0.55),
+        5
+      )
+    },
     { id: 'seven-foot-hour', run: uprightRun(sevenFootRod, 0, lift(0, 30, 3)) },
     { id: 'seven-foot-two-hours', run: uprightRun(sevenFootRod, 0, lift(0, 60, 3)) },
     { id: 'two-hours', run: uprightRun(far, 0, lift(0, 60, 3)) }
@@ -137,7 +164,7 @@ export default {
         {
           sign: 'The line stays just short of tight on the way down',
           means: 'Good. It falls straight, and you’d see a bite.',
-          basis: { run: 'lift-and-follow', sign: 'one hop' }
+          basis: { most: 'travel_m', of: ['lift-and-hold', 'lift-and-follow'], unknowns: 'drag' }
         }
       ]
     },

@@ -23,6 +23,33 @@ export default {
     {
       says: 'How far and how fast the tip goes both make height.',
       basis: { most: 'peak_height_m', of: ['longer', 'quick', 'slow'] }
+    },
+    {
+      says: 'A slow lift of that size drags it.',
+      basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
+    },
+    {
+      says: 'Quick, it hops about {5 in|13 cm}.',
+      basis: { run: 'quick', holds: { peak_height_m: [0.05, 0.35] } }
+    },
+    {
+      says: 'Most of the tip’s move goes into travel, the rest into height.',
+      basis: { run: 'quick', holds: { travel_m: [0.3, 0.65] } }
+    },
+    {
+      says: ['More than the tip moved.', 'It can’t.'],
+      basis: { run: 'quick', holds: { peak_height_m: [0, 0.4] } }
+    },
+    {
+      says: 'Two feet takes an hour of lift and more.',
+      basis: { run: 'longer', holds: { peak_height_m: [0, 0.61] } }
+    },
+    {
+      says: [
+        'A hop is a short, quick lift, a fall, and a rest.',
+        'Three hops, even or uneven, up or to the side.'
+      ],
+      basis: 'practice'
     }
   ],
   proofs: [{ id: 'longer', run: uprightRun(out, 30, lift(30, 54, 0.5)) }],

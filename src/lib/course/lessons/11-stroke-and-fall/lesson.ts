@@ -23,6 +23,29 @@ export default {
     {
       says: 'On a tight line the jig swings in; on a following rod it drops where it is.',
       basis: { most: 'travel_m', of: ['held', 'follow'] }
+    },
+    {
+      says: [
+        'It comes up steep, but then it hangs on a tight line and swings.',
+        'The rest is the swing on a tight line.'
+      ],
+      basis: { most: 'travel_m', of: ['held', 'follow'] }
+    },
+    {
+      says: 'Snap and swing together: over {5 ft|1.5 m}.',
+      basis: { run: 'held', holds: { travel_m: [1.5, 3.4] } }
+    },
+    {
+      says: 'Part is the snap.',
+      basis: { run: 'follow', holds: { travel_m: [0.8, 2.5] } }
+    },
+    {
+      says: 'One stroke takes up one swing of the tip, plus the pendulum: {5 to 10 ft|1.5 to 3 m}.',
+      basis: { run: 'held', holds: { travel_m: [1.5, 3.05] } }
+    },
+    {
+      says: ['The fall makes it or breaks it.', 'Most bites on a stroke come on the fall.'],
+      basis: 'practice'
     }
   ],
   builds_on: ['hops'],

@@ -45,6 +45,30 @@ export default {
       says: 'and loses an inch or two.',
       // The tip goes 0.90 m. Slack would take more: the words are about a tight line.
       basis: { run: 'question', holds: { travel_m: [0.84, 0.88] }, unknowns: 'drag' }
+    },
+    {
+      says: 'That takes a far harder pull.',
+      basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
+    },
+    {
+      says: 'On a line just tight, nearly all of it gets there.',
+      basis: { run: 'question', holds: { travel_m: [0.75, 1] } }
+    },
+    {
+      says: [
+        'Stretch matters on hops and hook sets.',
+        'Mono stretches and nearly floats.',
+        'Braid floats and hardly stretches.'
+      ],
+      basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }
+    },
+    {
+      says: 'Mono and fluorocarbon come out alike.',
+      basis: { alike: 'peak_height_m', of: ['fluoro', 'mono'], unknowns: 'drag' }
+    },
+    {
+      says: ['Fluorocarbon sinks.', 'Slack would do that, not stretch.'],
+      basis: 'practice'
     }
   ],
   builds_on: ['slack', 'hops'],

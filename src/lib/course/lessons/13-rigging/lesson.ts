@@ -33,6 +33,19 @@ const swingDown = (diameter_m: number) =>
     40
   );
 
+const freeFall = (diameter_m: number) =>
+  uprightRun(
+    deeperWith({
+      ...HALF,
+      depth_m: 6.1,
+      start: castOut(14),
+      line: { material: 'nylon', diameter_m }
+    }),
+    45,
+    inTurn(held(45), pause(1)),
+    30
+  );
+
 export default {
   id: 'rigging',
   order: 13,
@@ -48,6 +61,10 @@ export default {
   leaves_out: ['Colors.', 'Knots: use one you trust, and test it.'],
   claims: [
     {
+      says: 'In free spool it hardly matters.',
+      basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
+    },
+    {
       says: 'A big trailer slows the fall and lifts sooner.',
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
@@ -62,9 +79,34 @@ export default {
     {
       says: 'Football heads roll over rock, pointed heads slip through brush. The model can’t tell them apart.',
       basis: 'practice'
+    },
+    {
+      says: [
+        'Trailer, line and rod change what the jig does.',
+        'It weighs the same, but it pushes more water aside.',
+        'More water to push aside.'
+      ],
+      basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
+    },
+    {
+      says: ['Lead still pulls it down.', 'It takes a few seconds more, not a minute.'],
+      basis: { run: 'question', holds: { fall_s: [9.6, 25] }, unknowns: 'drag' }
+    },
+    {
+      says: 'A big trailer slows the fall and lifts sooner.',
+      basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
+    },
+    {
+      says: [
+        'Head shape, weedguard and a sharp hook change what gets hung and what gets hooked.',
+        'What the model knows, and what only guides tell you.'
+      ],
+      basis: 'practice'
     }
   ],
   proofs: [
+    { id: 'thick-free', run: freeFall(0.00043) },
+    { id: 'thin-free', run: freeFall(0.0003) },
     { id: 'thick', run: swingDown(0.00043) },
     { id: 'thin', run: swingDown(0.0003) }
   ],

@@ -26,6 +26,27 @@ export default {
     {
       says: 'Drag fast and you can’t.',
       basis: { run: 'fast-rock', sign: 'lifted', unknowns: 'drag' }
+    },
+    {
+      says: ['Mud holds until the pull beats it.', 'Mud sucks, but a slow pull beats it.'],
+      basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
+    },
+    {
+      says: [
+        'Then it lets go and the rod gives the jig what it stored.',
+        'It starts late and comes most of the way.',
+        'Pulled slowly it starts late and comes most of the way.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [0.16, 0.4] } }
+    },
+    {
+      says: [
+        'Mud, sand, gravel, rock, brush, grass: each talks up the line.',
+        'A jig jumps when you rip it.',
+        'Guides’ words for each.',
+        'Yours may differ.'
+      ],
+      basis: 'practice'
     }
   ],
   proofs: [{ id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) }],
@@ -87,10 +108,18 @@ export default {
       title: 'What you’d feel',
       text: 'Guides’ words for each. Yours may differ.',
       cues: [
-        { sign: 'Dull, heavy, sucks at the start', means: 'Mud.', basis: 'practice' },
+        {
+          sign: 'Dull, heavy, sucks at the start',
+          means: 'Mud.',
+          basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
+        },
         { sign: 'Smooth, firm, tacky', means: 'Clay.', basis: 'practice' },
         { sign: 'An even, faint hiss', means: 'Sand.', basis: { run: 'sand', sign: 'smooth' } },
-        { sign: 'Fine, rapid ticks', means: 'Gravel.', basis: 'practice' },
+        {
+          sign: 'Fine, rapid ticks',
+          means: 'Gravel.',
+          basis: { run: 'gravel', sign: 'fine ticks', unknowns: 'drag' }
+        },
         {
           sign: 'Knocks, climbs, drops, wedges',
           means: 'Chunk rock.',

@@ -30,6 +30,25 @@ export default {
     {
       says: 'Bottom holds still; fish move.',
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
+    },
+    {
+      says: [
+        'This one goes with the fish, away from you, while your rod is still.',
+        'This one swims off and takes it along.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
+    },
+    {
+      says: [
+        'A rock stays.',
+        'A tap, mush, lost weight, a line that swims off.',
+        'Or a rock.',
+        'If the boat is held and it moves off, treat it as a fish.',
+        'Drift, current and wind in the line move it too.',
+        'Some fish do that, and the weight goes away.',
+        'When in doubt: reel down, test, sweep.'
+      ],
+      basis: 'practice'
     }
   ],
   builds_on: ['reading-bottoms', 'slack'],

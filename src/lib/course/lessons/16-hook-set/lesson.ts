@@ -36,6 +36,27 @@ export default {
     {
       says: 'Some guides sweep at the tap, some always reel down first. On a tight line both work.',
       basis: 'practice'
+    },
+    {
+      says: [
+        'Distance alone takes little.',
+        'Tight line passes nearly all on.',
+        'A free jig barely pulls back.',
+        'A free jig doesn’t pull that hard.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [0.75, 1.2] } }
+    },
+    {
+      says: 'Slack takes your sweep, so reel down first.',
+      basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
+    },
+    {
+      says: [
+        'On a tight line you can sweep right at the tap.',
+        'A fish weighs pounds: then mono stretches, and you sweep longer.',
+        'A fish weighs pounds and stretches it like that.'
+      ],
+      basis: 'practice'
     }
   ],
   builds_on: ['bite-or-bottom', 'slack'],

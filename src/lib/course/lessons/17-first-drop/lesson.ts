@@ -49,6 +49,20 @@ export default {
     {
       says: 'Semi-slack line shows you a bite that your hand misses.',
       basis: 'practice'
+    },
+    {
+      says: ['That’s a lot of fishing before bottom.', 'Yours is on bottom long before.'],
+      basis: { run: 'free', holds: { fall_s: [6, 20] }, unknowns: 'drag' }
+    },
+    {
+      says: [
+        'Many bites come before you ever feel bottom.',
+        'On the drop your line is your only tell: watch it stop early, jump, or run off sideways.',
+        'That’s an anchor.',
+        'A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.',
+        'Only a feather-light jig takes that.'
+      ],
+      basis: 'practice'
     }
   ],
   builds_on: ['hook-set', 'from-the-boat', 'stroke-and-fall'],

@@ -22,6 +22,28 @@ export default {
     {
       says: 'Pulling harder drives the hook in.',
       basis: { run: 'harder', sign: 'set deeper' }
+    },
+    {
+      says: [
+        'Here the pull drives the point in, and it stays.',
+        'The pull drives the point in.',
+        'A pull drives the point in, and it stays.'
+      ],
+      basis: { run: 'harder', sign: 'set deeper' }
+    },
+    {
+      says: 'Slack lets it slip back.',
+      basis: { run: 'shaken', sign: 'freed' }
+    },
+    {
+      says: [
+        'Sooner or later you hang up.',
+        'Sometimes, and then it comes straight at you.',
+        'After that shaking won’t help.',
+        'Gentle first.',
+        'Force last.'
+      ],
+      basis: 'practice'
     }
   ],
   builds_on: ['feeling-rocks'],

@@ -34,7 +34,12 @@ export default {
   claims: [
     {
       says: 'The count triples',
-      basis: { most: 'fall_s', of: ['question', 'fall-shallow'], unknowns: 'drag' }
+      basis: {
+        most: 'fall_s',
+        of: ['question', 'fall-shallow'],
+        times: [2.5, 3.5],
+        unknowns: 'drag'
+      }
     },
     {
       says: 'Light, it’s still falling when heavy is down.',
@@ -43,10 +48,47 @@ export default {
     {
       says: 'a quick hand loses bottom',
       basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
+    },
+    {
+      says: [
+        'It doesn’t speed up on the way.',
+        'Three times the depth is about three times the count.',
+        'It doesn’t slow down that much on the way.'
+      ],
+      basis: {
+        most: 'fall_s',
+        of: ['question', 'fall-shallow'],
+        times: [2.5, 3.5],
+        unknowns: 'drag'
+      }
+    },
+    {
+      says: 'a quick hand loses bottom sooner.',
+      basis: { most: 'peak_height_m', of: ['quick', 'quick-shallow'], unknowns: 'drag' }
+    },
+    {
+      says: [
+        'Ledges, humps and roadbeds in {20 to 35 ft|6 to 11 m}.',
+        'the line gets steep',
+        'Heavier and slower.',
+        'Deep, everything comes late and soft.'
+      ],
+      basis: 'practice'
     }
   ],
   proofs: [
     { id: 'fall-shallow', run: fallAt(SHALLOW_M, JIGS.ounce) },
+    {
+      id: 'quick-shallow',
+      run: lowRun(
+        waterWith({
+          depth_m: SHALLOW_M,
+          mass_kg: JIGS.threeQuarters,
+          start: { bait_x_m: 18, slack_m: 0.05 }
+        }),
+        sweep(60, 82, 0.5)
+      )
+    },
     { id: 'fall-light', run: fallAt(DEEP_M, JIGS.threeEighths) }
   ],
   builds_on: ['weight-and-depth', 'speed', 'boat-position'],
@@ -55,7 +97,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'In {12 ft|3.5 m} your {1 oz|28 g} jig takes about 5 seconds. Now it’s {35 ft|10.5 m}.',
+      text: 'In {12 ft|3.5 m} your {1 oz|28 g} jig with a small trailer takes about 5 seconds. Now it’s {35 ft|10.5 m}.',
       question: {
         ask: 'How long is the count?',
         hint: 'A jig falls at one even speed. How much deeper is it?',

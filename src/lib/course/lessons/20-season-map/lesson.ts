@@ -47,7 +47,27 @@ export default {
       says: 'Strokes cover far more bottom than cold-water drags.',
       basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
     },
-    { says: 'So in cold water the spot counts most.', basis: 'practice' }
+    { says: 'So in cold water the spot counts most.', basis: 'practice' },
+    {
+      says: 'That’s what cold-water drags cover in that time.',
+      basis: { run: 'cold', holds: { travel_m: [0.4, 1.2] } }
+    },
+    {
+      says: [
+        'One stroke alone brings it more than that.',
+        'It only gets the line that rod and reel take in: about {5 ft|1.5 m} for each stroke.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [4, 6] } }
+    },
+    {
+      says: [
+        'Water temperature says where to look first and how to start.',
+        'And when a spot is empty, move first',
+        'Where to start, by the water on bottom.',
+        'Lakes differ.'
+      ],
+      basis: 'practice'
+    }
   ],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],

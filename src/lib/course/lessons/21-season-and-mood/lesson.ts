@@ -28,6 +28,37 @@ export default {
     {
       says: 'Cold water moves your jig just like warm water does.',
       basis: { run: 'question', holds: { travel_m: [0.78, 1] } }
+    },
+    {
+      says: [
+        'The water is thicker, but a slow drag hardly feels it.',
+        'Cold water moves your jig just like warm water does.'
+      ],
+      basis: { alike: 'travel_m', of: ['question', 'warm-drag'], unknowns: 'drag' }
+    },
+    {
+      says: ['Nearly all of it gets there.', 'Cold doesn’t: nearly all of it gets there.'],
+      basis: { run: 'question', holds: { travel_m: [0.78, 1] } }
+    },
+    {
+      says: [
+        'The fish are slow, so you slow down.',
+        'Slack eats half a drag.',
+        'Cold water: short moves, long pauses.',
+        'Warm water: faster, hops, strokes, or swim it.',
+        'Then let the fish’s mood correct you.',
+        'Their mood comes before the map.'
+      ],
+      basis: 'practice'
+    }
+  ],
+  proofs: [
+    {
+      id: 'warm-drag',
+      run: lowRun(
+        deeperWith({ temperature_C: 26, start: { bait_x_m: 14, slack_m: 0.03 } }),
+        sweep(60, 87.5, 6)
+      )
     }
   ],
   builds_on: ['season-map', 'slack'],

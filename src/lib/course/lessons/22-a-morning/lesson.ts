@@ -27,8 +27,32 @@ export default {
     {
       says: 'Slack takes its share. Wind of this size, low rod, hardly adds to it.',
       basis: { run: 'question', holds: { travel_m: [0.25, 0.72] } }
+    },
+    {
+      says: [
+        'The slack takes its share, not all of it.',
+        'The jig still gets most of the sweep.',
+        'The jig gets less, not more.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [0.25, 0.72] } }
+    },
+    {
+      says: [
+        'Wind of this size, low rod, hardly adds to it.',
+        'Wind pushes on the line in the air, and a low rod leaves little of it there.'
+      ],
+      basis: { alike: 'travel_m', of: ['question', 'calm'], unknowns: 'drag' }
+    },
+    {
+      says: 'The boat is part of your rod.',
+      basis: { most: 'travel_m', of: ['away', 'anchored', 'onto'] }
+    },
+    {
+      says: 'Cold at first light, then wind, then the fish wake up.',
+      basis: 'practice'
     }
   ],
+  proofs: [{ id: 'calm', run: lowRun(deeperWith({ start }), sweep(60, 78.2, 4)) }],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
   cautions: [drillCautions.water],
   sections: [
