@@ -139,9 +139,9 @@ describe('fixed questions', () => {
     expect(faultsOf({ ...hop, cases: [...hop.cases].reverse() })).toEqual([
       'the runs do not show the most first'
     ]);
-    const rock = itemOf('cover-slow', 1);
+    const rock = itemOf('bottom-boulder', 1);
     expect(faultsOf({ ...rock, cases: itemOf('bottom-sand', 1).cases })).toEqual([
-      'the run does not show knocks'
+      'the run does not show long loads'
     ]);
   });
 
