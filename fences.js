@@ -135,6 +135,10 @@ export const features = {
     may: ['shell', 'try', 'record', 'gear'],
     because: 'a hand is described from tries, whoever asked for them'
   },
+  home: {
+    may: ['record', 'lesson', 'quiz', 'ruler'],
+    because: 'what to do today is told from all that can be done'
+  },
   card: {
     may: ['shell', 'connection', 'record', 'gear', 'ruler', 'plan'],
     because: 'a card is of an outfit, a hand and a planned day, whoever takes it along'

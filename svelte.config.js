@@ -12,6 +12,8 @@ export default {
       ? staticAdapter(FELTFOOT_STATIC)
       : adapter({ out: FELTFOOT_BUILD_OUT, precompress: true }),
     // The service worker answers for a page with a slash too many, where './' means something else.
+    // Pages have up to nine small style sheets: each by itself would cost a round trip before the page shows.
+    inlineStyleThreshold: 12_000,
     paths: { relative: false, base: FELTFOOT_BASE },
     // 'auto' writes nonces into rendered pages and hashes into prerendered ones, so both are covered.
     csp: {

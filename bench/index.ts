@@ -7,6 +7,7 @@ import { exploreMetrics } from './explore';
 import { feltMetrics } from './felt';
 import { filmMetrics } from './film';
 import { fitKindMetrics, fitMetrics, fitVariedMetrics } from './fit';
+import { lightMetrics } from './light';
 import { modelMetrics } from './model';
 import { idealMetrics, rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
@@ -20,7 +21,8 @@ const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
   'fit-varied': fitVariedMetrics,
   'fit-kinds': fitKindMetrics,
   sandbox: sandboxMetrics,
-  film: filmMetrics
+  film: filmMetrics,
+  light: lightMetrics
 };
 
 const named = process.argv.slice(2).filter((arg) => arg !== '--json');

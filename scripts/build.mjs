@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { ensureUnpacked } from './install.mjs';
 import { withLock } from './lock.mjs';
 import { forgetOldBuilds } from './old-builds.mjs';
+import { writePageWeights } from './page-weight.mjs';
 import { root, runInstalled } from './run.mjs';
 import { say, since } from './say.mjs';
 
@@ -17,6 +18,7 @@ const sources = [
   'docs/trade-check.md',
   'scripts/build.mjs',
   'scripts/compute-thread.vite.mjs',
+  'scripts/page-weight.mjs',
   'scripts/static-adapter.mjs',
   'scripts/through-indexes.mjs',
   'package.json',
@@ -89,6 +91,7 @@ function builtFolder() {
     });
     if (code !== 0) throw new Error(`The build failed:\n${output}`);
     await buildThread(folder);
+    writePageWeights(join(root, folder));
     writeFileSync(stampOf(folder), '');
     forgetOldBuilds(join(root, builds), 1 + keptBuilds);
     say(`Built in ${since(from)}.`);

@@ -1,7 +1,7 @@
 /** Why each library is here: one that is not named here is not to be used. */
 export const REASONS = {
   '@fontsource-variable/literata':
-    'the words, in a typeface that comes along and is fetched from nowhere',
+    'the words, in a typeface that comes along and is fetched from nowhere; cut to what we set',
   '@fontsource/barlow-semi-condensed': 'numbers and labels, likewise',
   '@simplewebauthn/browser':
     'asks an authenticator for a passkey, with the oddities of each browser',

@@ -7,6 +7,10 @@ import { json, type Handle, type HandleServerError } from '@sveltejs/kit';
 
 const security = new SecurityLog();
 
+/** Scripts, styles, and the upright fonts, which every page shows at once; italics come when they are met. */
+const isOfFirstSight = ({ type, path }: { type: string; path: string }) =>
+  type !== 'font' ? type === 'js' || type === 'css' : !path.includes('italic');
+
 /**
  * Counts and times every answer, keeps whatever belongs to somebody out of every cache, and refuses
  * what another page had a guide's browser send.
@@ -15,7 +19,7 @@ export const handle: Handle = async ({ event, resolve }) => {
   const from = performance.now();
   const response = isFromElsewhere(event.request, event.url.host)
     ? json({ error: 'This was sent by another page.' }, { status: 403 })
-    : await resolve(event);
+    : await resolve(event, { preload: isOfFirstSight });
   if (building) return response;
   const { method } = event.request;
   security.note({ method, route: event.route.id ?? '', status: response.status });

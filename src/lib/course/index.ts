@@ -14,7 +14,8 @@ export type {
   TrySection
 } from './lesson';
 export { parseLesson } from './parse-lesson';
-export { allLessons, findChallenge, findLesson, loadLessons } from './load';
+export { findChallenge } from './find-challenge';
+export { allLessons, findLesson, loadLessons } from './load';
 export {
   answerOf,
   askedFigures,

@@ -1,5 +1,4 @@
 import { DataError, type Challenge } from '../scoring';
-import { findDrillChallenge } from './drills';
 import type { Lesson, LessonFolder } from './lesson';
 import { folders } from './lessons';
 import { tryNamed } from './nth-try';
@@ -24,12 +23,8 @@ export function findLesson(id: string, lessons: readonly Lesson[]): Lesson | und
   return lessons.find((lesson) => lesson.id === id);
 }
 
-/** A challenge of any lesson or drill by its id, or undefined. */
-export function findChallenge(id: string, lessons: readonly Lesson[]): Challenge | undefined {
-  return inLessons(id, lessons) ?? findDrillChallenge(id);
-}
-
-function inLessons(id: string, lessons: readonly Lesson[]): Challenge | undefined {
+/** A challenge of these lessons by its id, or undefined. */
+export function inLessons(id: string, lessons: readonly Lesson[]): Challenge | undefined {
   return tryNamed(
     id,
     lessons.flatMap(({ challenges }) => challenges)

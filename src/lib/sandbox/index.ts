@@ -1,8 +1,8 @@
 /** Practice water: rod, line, bait and bottom as they are, moved by hand. It knows no lesson. */
-export { default as PracticeWater } from './PracticeWater.svelte';
-export { default as Replay } from './Replay.svelte';
-export { default as RunFilm } from './RunFilm.svelte';
-export { default as Compare } from './Compare.svelte';
+export { default as PracticeWater } from './later/PracticeWater.svelte';
+export { default as Replay } from './later/Replay.svelte';
+export { default as RunFilm } from './later/RunFilm.svelte';
+export { default as Compare } from './later/Compare.svelte';
 export { default as GearPanel } from './GearPanel.svelte';
 export { default as GuessForm } from './GuessForm.svelte';
 export type { Side } from './comparison';
@@ -12,3 +12,4 @@ export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
 export { FIRST_GEAR, setupOf } from './gear';
 export { CameraFault, closeCamera, openCamera } from './camera/open-camera';
+export { waterCode } from './later/code.svelte';

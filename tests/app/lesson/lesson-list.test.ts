@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { groupsOf } from '../../../src/lib/app/lesson/groups';
 import { leftAt, lessonMarks } from '../../../src/lib/app/lesson/lesson-marks';
 import { tabName } from '../../../src/lib/app/lesson/tab-name';
-import { thumbOf } from '../../../src/lib/app/try/thumb';
+import { thumbOf } from '../../../src/lib/app/try/drawn-thumb';
 import { allLessons, findLesson, lessonNumber, type Lesson } from '../../../src/lib/course';
 import { applyChange } from '../../../src/lib/practice';
 import { aTry } from '../../practice/samples';

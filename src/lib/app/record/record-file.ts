@@ -1,9 +1,4 @@
-import { allLessons, findChallenge } from '$lib/course';
-import { challengeOfTry, recordCsv } from '$lib/practice';
-import { runAllTries, tryRuns } from '$lib/app/try';
 import { type LearnerRecord, readDocument, RecordError, toDocument } from '$lib/wire';
-
-const lessons = allLessons();
 
 /** Bigger than years of practice; a larger file is some other file, and would freeze the page. */
 const LARGEST_FILE_BYTES = 200e6;
@@ -14,17 +9,6 @@ export type Opened = { record: LearnerRecord } | { fault: string };
 export function recordFile(record: LearnerRecord, at: string): File {
   const text = JSON.stringify(toDocument(record), null, 1);
   return new File([text], `feltfoot-record-${at.slice(0, 10)}.json`, { type: 'application/json' });
-}
-
-/** The record as a table, once every try has been run again; the page is left free meanwhile. */
-export async function recordTable(record: LearnerRecord, at: string): Promise<File> {
-  const tries = record.tries.flatMap((made) => {
-    const challenge = challengeOfTry(made, (id) => findChallenge(id, lessons));
-    return challenge ? [{ challenge, made }] : [];
-  });
-  await runAllTries(tries);
-  const text = recordCsv(record, (made) => tryRuns.known(made) ?? null);
-  return new File([text], `feltfoot-record-${at.slice(0, 10)}.csv`, { type: 'text/csv' });
 }
 
 /** Reads a file that the learner chose; what is wrong with it is said in words for them. */
@@ -39,5 +23,3 @@ export async function openRecordFile(file: Blob, at: string): Promise<Opened> {
     throw error;
   }
 }
-
-export { download } from '$lib/sandbox/export/download';

@@ -1,5 +1,6 @@
 import type { TryRun } from './try-runs';
-import { THUMB, wayOf } from './thumb';
+import { wayOf } from './drawn-thumb';
+import { THUMB } from './thumb';
 
 /** The picture's size, px: what messengers show whole. */
 const SIZE = { width: 1200, height: 900 } as const;

@@ -1,0 +1,152 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { chromium, type Browser, type Page } from 'playwright';
+import { ensureBuilt } from '../scripts/build.mjs';
+import { findChromium } from '../scripts/chromium.mjs';
+import { loadHandler, serve } from '../server/serve.mjs';
+import type { Metric, Metrics } from './metric';
+
+/**
+ * Each kind of page, opened cold as a cheap phone far from a mast would: bytes as sent, how long the
+ * thread is blocked, what moves, and how long the main button takes. Bytes and shifts are exact on a
+ * busy machine; times are by the clock, and there other programs count.
+ */
+const PAGES = {
+  home: '/',
+  lessons: '/lessons',
+  lesson: '/lessons/one-foot',
+  water: '/water',
+  try: '/try',
+  quiz: '/quiz',
+  ruler: '/ruler',
+  compare: '/compare',
+  explore: '/explore',
+  film: '/film',
+  record: '/record',
+  homework: '/homework',
+  guide: '/guide',
+  clinic: '/clinic',
+  about: '/about'
+};
+const SCREEN = { width: 390, height: 844 };
+const SLOWED = 4;
+const MBIT = 1e6 / 8;
+const NETWORK = {
+  offline: false,
+  latency: 100,
+  downloadThroughput: 9 * MBIT,
+  uploadThroughput: 3 * MBIT
+};
+/** A page left alone for so long has fetched what it fetches by itself, and has stopped moving, ms. */
+const SETTLED_MS = 4000;
+const KIB = 1024;
+
+interface Seen {
+  lcp_ms: number;
+  shifts: number;
+  blocked_ms: number;
+  inp_ms: number;
+}
+declare global {
+  interface Window {
+    seen: Seen;
+  }
+}
+
+/** Runs in the page before anything of it. */
+function watch(): void {
+  const seen: Seen = { lcp_ms: 0, shifts: 0, blocked_ms: 0, inp_ms: 0 };
+  window.seen = seen;
+  const observe = (type: string, each: (entry: PerformanceEntry) => void, more = {}) =>
+    new PerformanceObserver((list) => list.getEntries().forEach(each)).observe({
+      type,
+      buffered: true,
+      ...more
+    });
+  observe('largest-contentful-paint', ({ startTime }) => (seen.lcp_ms = startTime));
+  observe('layout-shift', (entry) => {
+    const { value, hadRecentInput } = entry as PerformanceEntry & Record<string, never>;
+    if (!hadRecentInput) seen.shifts += value;
+  });
+  // What a task takes above this is felt (web.dev, "Total Blocking Time").
+  observe('longtask', ({ duration }) => (seen.blocked_ms += duration - 50));
+  observe('event', ({ duration }) => (seen.inp_ms = Math.max(seen.inp_ms, duration)), {
+    durationThreshold: 16
+  });
+}
+
+/** Bytes as sent of what came, by kind of resource. */
+async function sentTo(page: Page) {
+  const session = await page.context().newCDPSession(page);
+  const kinds = new Map<string, string>();
+  const sent: Record<string, number> = {};
+  session.on('Network.responseReceived', ({ requestId, type }) => kinds.set(requestId, type));
+  session.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
+    const kind = kinds.get(requestId) ?? 'Other';
+    sent[kind] = (sent[kind] ?? 0) + encodedDataLength;
+  });
+  await session.send('Network.enable');
+  await session.send('Network.emulateNetworkConditions', NETWORK);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  await session.send('Performance.enable');
+  return { session, sent };
+}
+
+const atMost = (value: number, most: number | null, unit: string): Metric => ({
+  value,
+  unit,
+  target: most === null ? null : { atMost: most }
+});
+const sum = (sent: Record<string, number>) => Object.values(sent).reduce((a, b) => a + b, 0) / KIB;
+
+async function opened(browser: Browser, name: string, url: string): Promise<Metrics> {
+  // The service worker fetches the whole site for later, beside the page.
+  const context = await browser.newContext({ viewport: SCREEN, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.addInitScript(watch);
+  const { session, sent } = await sentTo(page);
+  await page.goto(url);
+  await page.locator('main[data-awake]').waitFor();
+  const first = { ...sent };
+  await page.waitForTimeout(SETTLED_MS);
+  const { lcp_ms, shifts, blocked_ms } = await page.evaluate(() => window.seen);
+  const { metrics } = await session.send('Performance.getMetrics');
+  const taken_s = metrics.find((one) => one.name === 'TaskDuration')?.value ?? NaN;
+  const button = page.locator('main button:enabled:visible').first();
+  await page.evaluate(() => (window.seen.inp_ms = 0));
+  if ((await button.count()) > 0) await button.click({ noWaitAfter: true });
+  await page.waitForTimeout(1000);
+  const inp_ms = await page.evaluate(() => window.seen?.inp_ms ?? 0).catch(() => 0);
+  await context.close();
+  return {
+    [`light.${name}.javascript`]: atMost((first.Script ?? 0) / KIB, 120, 'KiB before it is alive'),
+    [`light.${name}.fonts`]: atMost((sent.Font ?? 0) / KIB, null, 'KiB'),
+    [`light.${name}.all`]: atMost(sum(first), 250, 'KiB before it is alive'),
+    [`light.${name}.all_later`]: atMost(sum(sent), null, 'KiB, left alone for 4 s'),
+    [`light.${name}.largest_paint`]: atMost(lcp_ms / 1000, 1.8, 's'),
+    [`light.${name}.shifts`]: atMost(shifts, 0.02, 'layout shift'),
+    [`light.${name}.blocked`]: atMost(blocked_ms, 300, `ms, ${SLOWED}× slower`),
+    [`light.${name}.thread`]: atMost(taken_s, null, 's of tasks, by the clock'),
+    [`light.${name}.button`]: atMost(inp_ms, 100, 'ms to the next paint')
+  };
+}
+
+export async function lightMetrics(): Promise<Metrics> {
+  process.env.FELTFOOT_DATA ??= mkdtempSync(join(tmpdir(), 'feltfoot-bench-'));
+  const build = process.env.FELTFOOT_BUILD || (await ensureBuilt());
+  const handler = await loadHandler(resolve(build));
+  const { port, stop } = await serve({ handler, port: 0, host: '127.0.0.1' });
+  const args = ['--no-sandbox', '--disable-background-networking'];
+  const browser = await chromium.launch({ executablePath: await findChromium(), args });
+  try {
+    const metrics: Metrics = {};
+    for (const [name, path] of Object.entries(PAGES)) {
+      Object.assign(metrics, await opened(browser, name, `http://localhost:${port}${path}`));
+    }
+    return metrics;
+  } finally {
+    await browser.close();
+    await stop();
+  }
+}
