@@ -40,13 +40,14 @@ const NETWORK = {
 };
 /** A page left alone for so long has fetched what it fetches by itself, and has stopped moving, ms. */
 const SETTLED_MS = 4000;
-const KIB = 1024;
 
 interface Seen {
   lcp_ms: number;
   shifts: number;
   blocked_ms: number;
   inp_ms: number;
+  /** When scripts had taken the page over. */
+  alive_ms: number;
 }
 declare global {
   interface Window {
@@ -54,43 +55,46 @@ declare global {
   }
 }
 
-/** Runs in the page before anything of it. */
-function watch(): void {
-  const seen: Seen = { lcp_ms: 0, shifts: 0, blocked_ms: 0, inp_ms: 0 };
-  window.seen = seen;
-  const observe = (type: string, each: (entry: PerformanceEntry) => void, more = {}) =>
-    new PerformanceObserver((list) => list.getEntries().forEach(each)).observe({
-      type,
-      buffered: true,
-      ...more
-    });
+/** Runs in the page before anything of it: as text, since a compiled function brings helpers that are not there. */
+const WATCH = `
+  const seen = (window.seen = { lcp_ms: 0, shifts: 0, blocked_ms: 0, inp_ms: 0, alive_ms: 0 });
+  const observe = (type, each, more = {}) =>
+    new PerformanceObserver((list) => list.getEntries().forEach(each)).observe({ type, buffered: true, ...more });
   observe('largest-contentful-paint', ({ startTime }) => (seen.lcp_ms = startTime));
-  observe('layout-shift', (entry) => {
-    const { value, hadRecentInput } = entry as PerformanceEntry & Record<string, never>;
-    if (!hadRecentInput) seen.shifts += value;
-  });
+  observe('layout-shift', ({ value, hadRecentInput }) => (seen.shifts += hadRecentInput ? 0 : value));
   // What a task takes above this is felt (web.dev, "Total Blocking Time").
   observe('longtask', ({ duration }) => (seen.blocked_ms += duration - 50));
-  observe('event', ({ duration }) => (seen.inp_ms = Math.max(seen.inp_ms, duration)), {
-    durationThreshold: 16
-  });
-}
+  observe('event', ({ duration }) => (seen.inp_ms = Math.max(seen.inp_ms, duration)), { durationThreshold: 16 });
+  new MutationObserver(() => {
+    if (!seen.alive_ms && document.querySelector('main[data-awake]')) seen.alive_ms = performance.now();
+  }).observe(document, { subtree: true, childList: true, attributes: true });
+`;
 
-/** Bytes as sent of what came, by kind of resource. */
-async function sentTo(page: Page) {
-  const session = await page.context().newCDPSession(page);
-  const kinds = new Map<string, string>();
-  const sent: Record<string, number> = {};
-  session.on('Network.responseReceived', ({ requestId, type }) => kinds.set(requestId, type));
-  session.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
-    const kind = kinds.get(requestId) ?? 'Other';
-    sent[kind] = (sent[kind] ?? 0) + encodedDataLength;
+/** What came until the page was alive, and in all: bodies as sent, KiB. */
+const fetched = (page: Page) =>
+  page.evaluate(() => {
+    const entries = [
+      ...performance.getEntriesByType('navigation'),
+      ...performance.getEntriesByType('resource')
+    ] as PerformanceResourceTiming[];
+    const sums = { script: 0, font: 0, first: 0, all: 0 };
+    for (const { name, responseEnd, encodedBodySize } of entries) {
+      const isFirst = responseEnd <= window.seen.alive_ms;
+      sums.all += encodedBodySize / 1024;
+      if (isFirst) sums.first += encodedBodySize / 1024;
+      if (isFirst && name.endsWith('.js')) sums.script += encodedBodySize / 1024;
+      if (name.endsWith('.woff2')) sums.font += encodedBodySize / 1024;
+    }
+    return sums;
   });
+
+async function slowed(page: Page) {
+  const session = await page.context().newCDPSession(page);
   await session.send('Network.enable');
   await session.send('Network.emulateNetworkConditions', NETWORK);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
   await session.send('Performance.enable');
-  return { session, sent };
+  return session;
 }
 
 const atMost = (value: number, most: number | null, unit: string): Metric => ({
@@ -98,18 +102,17 @@ const atMost = (value: number, most: number | null, unit: string): Metric => ({
   unit,
   target: most === null ? null : { atMost: most }
 });
-const sum = (sent: Record<string, number>) => Object.values(sent).reduce((a, b) => a + b, 0) / KIB;
 
 async function opened(browser: Browser, name: string, url: string): Promise<Metrics> {
   // The service worker fetches the whole site for later, beside the page.
   const context = await browser.newContext({ viewport: SCREEN, serviceWorkers: 'block' });
   const page = await context.newPage();
-  await page.addInitScript(watch);
-  const { session, sent } = await sentTo(page);
+  await page.addInitScript(WATCH);
+  const session = await slowed(page);
   await page.goto(url);
   await page.locator('main[data-awake]').waitFor();
-  const first = { ...sent };
   await page.waitForTimeout(SETTLED_MS);
+  const { script, font, first, all } = await fetched(page);
   const { lcp_ms, shifts, blocked_ms } = await page.evaluate(() => window.seen);
   const { metrics } = await session.send('Performance.getMetrics');
   const taken_s = metrics.find((one) => one.name === 'TaskDuration')?.value ?? NaN;
@@ -120,10 +123,10 @@ async function opened(browser: Browser, name: string, url: string): Promise<Metr
   const inp_ms = await page.evaluate(() => window.seen?.inp_ms ?? 0).catch(() => 0);
   await context.close();
   return {
-    [`light.${name}.javascript`]: atMost((first.Script ?? 0) / KIB, 120, 'KiB before it is alive'),
-    [`light.${name}.fonts`]: atMost((sent.Font ?? 0) / KIB, null, 'KiB'),
-    [`light.${name}.all`]: atMost(sum(first), 250, 'KiB before it is alive'),
-    [`light.${name}.all_later`]: atMost(sum(sent), null, 'KiB, left alone for 4 s'),
+    [`light.${name}.javascript`]: atMost(script, 120, 'KiB before it is alive'),
+    [`light.${name}.fonts`]: atMost(font, null, 'KiB'),
+    [`light.${name}.all`]: atMost(first, 250, 'KiB before it is alive'),
+    [`light.${name}.all_later`]: atMost(all, null, 'KiB, left alone for 4 s'),
     [`light.${name}.largest_paint`]: atMost(lcp_ms / 1000, 1.8, 's'),
     [`light.${name}.shifts`]: atMost(shifts, 0.02, 'layout shift'),
     [`light.${name}.blocked`]: atMost(blocked_ms, 300, `ms, ${SLOWED}× slower`),
