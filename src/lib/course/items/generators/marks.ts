@@ -99,8 +99,8 @@ const liftStop: Generator = {
   objective: 'clock',
   make: (random) => {
     const setup = drawGear(random);
-    const from = pick(random, [9, 9.5, 10, 11]);
-    const duration_s = pick(random, [1.5, 2, 2.5]);
+    const from = pick(random, [9, 9.5, 10, 10.5, 11]);
+    const duration_s = pick(random, [1.5, 2, 2.5, 3, 3.5]);
     const run = shownLift(setup, from, from + 1, duration_s);
     const { tip_m, travel_m } = figuresOf(shownScenarioOf(run));
     // Close under the boat the jig is lifted and swings in: more than the tip's swing.
