@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { readFile } from 'node:fs/promises';
 import { faultsOf, spillOf, visit } from './page';
 
 test(
@@ -15,11 +16,18 @@ test(
     await expect(point).toHaveAttribute('aria-valuetext', /^19\sft: /);
     expect(await faultsOf(page)).toEqual([]);
     expect(await spillOf(page)).toBeLessThanOrEqual(0);
-    for (const ending of ['CSV', 'SVG', 'PNG']) {
+    await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
+    const save = async (ending: string) => {
       const saved = page.waitForEvent('download');
       await page.getByRole('button', { name: ending }).press('Enter');
       expect((await saved).suggestedFilename()).toBe(`feltfoot-depth.${ending.toLowerCase()}`);
-    }
+      return readFile(await (await saved).path(), 'utf8');
+    };
+    await save('CSV');
+    await save('PNG');
+    // By night it is ink on white all the same.
+    const [, red] = /<text[^>]* fill="rgb\((\d+)/.exec(await save('SVG')) ?? [];
+    expect(Number(red)).toBeLessThan(128);
     await page.getByRole('button', { name: 'Play it in practice water' }).press('Enter');
     await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();
     await expect(page.getByText(/^Quillmere, 19\sft deep/)).toBeVisible();

@@ -51,7 +51,7 @@ test.each(axes)('numbers along $name stand clear of each other on a phone, $unit
   // 328 px are left of 360; a figure of this narrow face is 7 px wide at most.
   const plot = plotOf({ curves: [], figure: 'travel_m', axis, units, width: 328 });
   const wide = plot.across.map(({ text }) => 7 * text.length);
-  const gaps = plot.across.slice(1).map(({ x }, i) => x - plot.across[i].x);
+  const gaps = plot.across.slice(1).map(({ at }, i) => at - plot.across[i].at);
   gaps.forEach((gap, i) => expect(gap).toBeGreaterThan((wide[i] + wide[i + 1]) / 2));
   // Even: steps of one size. Round: what is written is the value and not near it.
   expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThan(0.3);

@@ -30,10 +30,10 @@ export interface Plot {
   top: number;
   bottom: number;
   unit: string;
-  across: readonly { x: number; text: string }[];
+  across: readonly { at: number; text: string }[];
   /** Under the numbers, once for neighbours that share it. */
-  groups: readonly { x: number; text: string }[];
-  up: readonly { y: number; text: string }[];
+  groups: readonly { at: number; text: string }[];
+  up: readonly { at: number; text: string }[];
   /** Where nothing is known of the gear, closed; only of a chart with one curve. */
   band: string;
   /** The two ends of what the hand does. */
@@ -84,9 +84,9 @@ export function plotOf({ curves, figure, axis, units, width, level }: PlotWanted
   return {
     ...{ width, height, left, right, top, bottom, x, y },
     unit: numbers.unit,
-    across: ticks.map((at) => ({ x: x(at), text: tickText(axis, at, units) })),
+    across: ticks.map((at) => ({ at: x(at), text: tickText(axis, at, units) })),
     groups: groupsOf(axis, ticks, x),
-    up: numbers.values.map(({ value, text }) => ({ y: y(value), text })),
+    up: numbers.values.map(({ value, text }) => ({ at: y(value), text })),
     band: isBanded && own ? bandPath(own.points, figure, x, y) : '',
     hand: isBanded && own ? handPaths(own.points, figure, x, y) : [],
     drawn: curves.map((curve, i) => {
@@ -103,7 +103,7 @@ function groupsOf({ groupText }: Axis, ticks: readonly number[], x: Place): Plot
   const texts = [...new Set(ticks.map(groupText))];
   return texts.map((text) => {
     const members = ticks.filter((at) => groupText(at) === text).map(x);
-    return { x: (members[0] + members[members.length - 1]) / 2, text };
+    return { at: (members[0] + members[members.length - 1]) / 2, text };
   });
 }
 

@@ -49,7 +49,8 @@ function readingText({ value, ends, hand }: Reading, figure: FigureName, units: 
   const { text } = FIGURES[figure];
   const said = (one: number) => text(Math.max(0, one), units);
   if (figure === 'limit_m_s' && value === 0) return 'no pace keeps it down';
-  const range = ([low, high]: readonly [number, number]) => `${said(low)} to ${said(high)}`;
+  const range = ([low, high]: readonly [number, number]) =>
+    said(low) === said(high) ? said(low) : `${said(low)} to ${said(high)}`;
   return [said(value), ends && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
     .filter(Boolean)
     .join('; ');

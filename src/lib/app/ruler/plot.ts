@@ -15,8 +15,10 @@ export interface RulerPicture {
   points: readonly { id: string; x: number; y: number; isLifted: boolean }[];
   across: readonly PlotTick[];
   up: readonly PlotTick[];
-  /** Inner edges: left and bottom. */
+  /** Inner edges. */
   left: number;
+  right: number;
+  top: number;
   bottom: number;
 }
 
@@ -25,7 +27,7 @@ export interface PlotTick {
   text: string;
 }
 
-const EDGE = { left: 62, right: 16, top: 14, bottom: 46 };
+const EDGE = { left: 62, right: 16, top: 28, bottom: 46 };
 const FOOT_M = 0.3048;
 const MOST_TICKS = 6;
 /** Steps of an axis that are round for a learner, m. */
@@ -64,6 +66,8 @@ export function pictureOf({ marks, bait }: Ruler, units: Units, width: number): 
     across: ticks(mostMeant, units).map((m) => ({ at: round(x(m)), text: shortLength(m, units) })),
     up: ticks(mostDone, units).map((m) => ({ at: round(y(m)), text: shortLength(m, units) })),
     left: EDGE.left,
+    right: width - EDGE.right,
+    top: EDGE.top,
     bottom: height - EDGE.bottom
   };
 }
