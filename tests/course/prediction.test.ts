@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { answerOf, askedFigures, figureWords, loadLessons } from '../../src/lib/course';
-import { MEASURES } from '../../src/lib/course/items/figures';
+import { MEASURES } from '../../src/lib/course/items/measures';
 import { tied } from '../tied';
 
 const questions = loadLessons().flatMap(({ id, sections }) =>

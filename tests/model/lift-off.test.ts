@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { isOffBottom, OFF_BOTTOM_M, simulate, type ScenarioInput } from '../../src/lib/model';
 import { trySummaryOf } from '../../src/lib/sandbox/events';
-import { SIGNS } from '../../src/lib/course/items/figures';
+import { SIGNS } from '../../src/lib/course/items/measures';
 
 /** A lift of one hour; quicker ones leave the bottom, at heights from nothing to half a foot. */
 const lifted = (duration_s: number): ScenarioInput => ({

@@ -50,7 +50,15 @@ function client(
   lawn: LawnDrags[] = []
 ): ClientProgress {
   const one = { challenge: sampleChallenge, tries, passed: 0, isDone: true, level: null };
-  const about = { objective: 'season', answers, right: 1, guessed: 0, isDone: true, backTo: null };
+  const about = {
+    objective: 'season',
+    answers,
+    asked: 1,
+    right: 1,
+    guessed: 0,
+    isDone: true,
+    backTo: null
+  };
   return {
     client: { id: joined_at, nickname, joined_at, note: '' },
     ...{ lessons: [], challenges: [one], objectives: [about], isDone: true },

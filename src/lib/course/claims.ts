@@ -1,4 +1,4 @@
-import { MEASURES, type MeasureName, type SignName } from './items/figures';
+import { MEASURES, type MeasureName, type SignName } from './items/measures';
 import { allOf, isAbove, measured, timesFaults, type RunMeasures } from './items/measure';
 import { isCertainSign } from './items/sign';
 import type { Unknowns } from '../scoring';

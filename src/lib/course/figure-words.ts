@@ -1,5 +1,5 @@
 import { formatLength, formatPull, formatShare, formatTime, inUnits, type Units } from '../scoring';
-import type { MeasureName } from './items/figures';
+import type { MeasureName } from './items/measures';
 import { saidAbout } from './items/said';
 
 type Words = readonly [figure: string, of: string];

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { name, numberIn, text, whole } from '../scoring';
-import { MEASURE_NAMES, SIGN_NAMES } from './items/figures';
+import { MEASURE_NAMES, SIGN_NAMES } from './items/measures';
 
 /**
  * A lesson, as its folder in lessons/ gives it. Words are short and plain; quantities stand in braces

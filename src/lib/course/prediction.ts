@@ -1,7 +1,7 @@
 import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
 import { measured } from './items/measure';
-import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/figures';
+import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/measures';
 import type { Option, PredictQuestion } from './lesson';
 
 export interface PredictAnswer {

@@ -128,6 +128,7 @@ function objectiveProgress(
   return {
     objective,
     answers,
+    asked,
     right,
     guessed,
     isDone: answers.length >= asked,

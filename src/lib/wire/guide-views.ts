@@ -105,6 +105,8 @@ export interface ObjectiveProgress {
   objective: string;
   /** In the order in which they were given. */
   answers: KeptAnswer[];
+  /** How many were asked. */
+  asked: number;
   right: number;
   /** Of the right ones those that were guessed. */
   guessed: number;

@@ -57,6 +57,7 @@ export * from './guide';
 export type * from './guide-views';
 export * from './homework';
 export { jigTable, type JigTable, type MeasuredJig, type TableJig } from './jig-table';
+export { lessonPictures, type LessonPictures, type Thumb } from './lesson-pictures';
 export {
   outfit,
   outfitGear,

@@ -32,7 +32,7 @@ const challenge = (id: string, level: ReturnType<typeof levelOf> | null) => ({
   ...{ id, title: id, tries: 5, passed: 0, contact: 1, isDone: false, goals, level }
 });
 const about = (objective: string, right: number, backTo: string | null) => ({
-  ...{ objective, right, guessed: 0, answered: 4, isDone: true, backTo }
+  ...{ objective, asked: 4, right, guessed: 0, answered: 4, isDone: true, backTo }
 });
 
 /** A client who came on the first of May, at that hour here. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { addedDays, daysOfLog, dayWords, isAdded } from '../../../src/lib/app/homework/log-days';
+import { addedDays, daysOfLog, spellsText, isAdded } from '../../../src/lib/app/homework/log-days';
 import { parsePacket } from '../../../src/lib/practice';
 import { packetOf, type HomeworkResult } from '../../../src/lib/wire';
 import { sampleTask } from '../../server/samples';
@@ -20,7 +20,7 @@ test('days of the log are offered latest first, their spells in order, without a
     'entry-of-one-morning'
   ]);
   expect(JSON.stringify(days)).not.toContain('North hump');
-  expect(days.map(dayWords)).toEqual(['1 spell, 2 bites', '2 spells, 3 bites, 1 fish']);
+  expect(days.map(spellsText)).toEqual(['1 spell, 2 bites', '2 spells, 3 bites, 1 fish']);
 });
 
 test('a day that was added and fished on is offered again, and stands as it was added last', () => {

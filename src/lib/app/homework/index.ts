@@ -1,6 +1,6 @@
 export { default as HomeworkByLink } from './HomeworkByLink.svelte';
 export { adviceWords, errorWords } from './advice';
-export { default as AskedList } from './AskedList.svelte';
+export { default as AskedLater } from './AskedLater.svelte';
 export { default as Build } from './Build.svelte';
 export { default as Do } from './Do.svelte';
 export { default as ClientRuler } from './ClientRuler.svelte';
@@ -21,6 +21,6 @@ export { readFragment } from './link';
 export { isAllSent } from './parts';
 export { Phone } from './phone.svelte';
 export { forgetHomework } from './progress';
-export { rightText, triesText } from './report-text';
-export { contactText, passedText, type ReportView, type SetTask, tryWords } from './report-view';
+export { contactText, rightText, triesText } from './report-text';
+export { passedText, type ReportView, type SetTask, tryWords } from './report-view';
 export { type HomeworkReturn, wayBackFrom } from './way-back';

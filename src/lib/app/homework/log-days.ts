@@ -25,7 +25,7 @@ export const isAdded = (day: LoggedDay, added: readonly LoggedDay[]): boolean =>
   );
 
 /** "4 spells, 3 bites, 1 fish" */
-export function dayWords({ spells }: LoggedDay): string {
+export function spellsText({ spells }: LoggedDay): string {
   const sum = (what: 'bites' | 'fish') => spells.reduce((all, one) => all + one[what], 0);
   const [bites, fish] = [sum('bites'), sum('fish')];
   return [

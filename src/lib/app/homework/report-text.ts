@@ -1,7 +1,7 @@
 import type { Answer, Given } from '$lib/course/items';
 import { guessOf, type AnswerTally } from '$lib/practice';
 import type { KeptGuess } from '$lib/wire';
-import { formatLength, inUnits, type Challenge, type Units } from '$lib/scoring';
+import { formatLength, formatShare, inUnits, type Challenge, type Units } from '$lib/scoring';
 import { said } from '$lib/app/quiz';
 
 type Counted = Pick<AnswerTally, 'right' | 'guessed' | 'answered'>;
@@ -50,4 +50,10 @@ export function rightText({ right, guessed, answered }: Counted, asked: number):
   if (answered === 0) return `None answered yet; ${asked} were asked.`;
   const guess = guessed > 0 ? `, ${guessed} by a guess` : '';
   return `${right} of ${answered} right${guess}${answered < asked ? `; ${asked} were asked` : ''}.`;
+}
+
+/** "95 % of the way on the bottom", of a task that asks for it: a hop or a count-down has nothing of it. */
+export function contactText({ goals }: Pick<Challenge, 'goals'>, contact: number): string {
+  const isAsked = goals.some(({ kind }) => kind === 'contact');
+  return isAsked ? `${formatShare(contact)} of the way on the bottom` : '';
 }

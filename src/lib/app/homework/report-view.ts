@@ -7,14 +7,13 @@ import {
   describeTry,
   figureOf,
   formatFigure,
-  formatShare,
   type Challenge,
   type Units
 } from '$lib/scoring';
 import type { Assignment, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
 import { isLate } from '$lib/app/shell';
 import { adviceWords, errorWords } from './advice';
-import { guessText } from './report-text';
+import { contactText, guessText } from './report-text';
 
 /** A try as a report lists it, whoever graded it. */
 export interface ReportedTry {
@@ -71,12 +70,6 @@ interface Graded extends KeptGuess {
 
 /** What of the homework the words of a try depend on. */
 export type SetTask = Pick<Assignment, 'phase' | 'due' | 'tries' | 'questions'>;
-
-/** "95 % of the way on the bottom", of a task that asks for it: a hop or a count-down has nothing of it. */
-export function contactText({ goals }: Pick<Challenge, 'goals'>, contact: number): string {
-  const isAsked = goals.some(({ kind }) => kind === 'contact');
-  return isAsked ? `${formatShare(contact)} of the way on the bottom` : '';
-}
 
 /** The `n`-th try at a challenge in few words. */
 export function tryWords(

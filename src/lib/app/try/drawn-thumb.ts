@@ -1,7 +1,8 @@
 import { parseSetup, simulate, type Result } from '$lib/model';
 import { bottomOf } from '$lib/model/bottom';
 import type { Challenge } from '$lib/scoring';
-import { THUMB, type Thumb } from './thumb';
+import type { Thumb } from '$lib/wire';
+import { THUMB } from './thumb';
 
 /** The bottom lies so far above the foot, and the way keeps so far off the sides. */
 const FOOT = 14;

@@ -1,5 +1,5 @@
 import type { ShownRun } from '../lesson';
-import type { MeasureName, SignName } from './figures';
+import type { MeasureName, SignName } from './measures';
 import type { Unknowns } from '../../scoring';
 
 /** How an item is met: what is shown with it and what the learner does. */

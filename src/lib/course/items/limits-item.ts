@@ -1,7 +1,7 @@
 import type { ShownRun } from '../lesson';
 import type { ItemDraft } from './generator';
 import type { Limit } from './item';
-import { MEASURES } from './figures';
+import { MEASURES } from './measures';
 import { measured, nominalOf } from './measure';
 
 export interface Plan {

@@ -1,7 +1,8 @@
 import { parseScenario, type Scenario } from '../../model';
 import { bandOf, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
-import { figuresOf, MEASURES, type MeasureName } from './figures';
+import { figuresOf } from './figures';
+import { MEASURES, type MeasureName } from './measures';
 
 export function shownScenarioOf({ setup, move, hold_s }: ShownRun): Scenario {
   return parseScenario({ ...setup, move, hold_s });

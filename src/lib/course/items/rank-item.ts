@@ -1,6 +1,6 @@
 import { formatShare, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
-import { MEASURES, type MeasureName } from './figures';
+import { MEASURES, type MeasureName } from './measures';
 import type { ItemDraft } from './generator';
 import { areFarApart, measured, nominalOf, type RunMeasures } from './measure';
 import { lengthToken, timeToken } from './draw';

@@ -1,6 +1,6 @@
 import type { Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
-import type { MeasureName } from './figures';
+import type { MeasureName } from './measures';
 import type { ItemDraft } from './generator';
 import { measured, nominalOf } from './measure';
 

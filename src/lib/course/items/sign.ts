@@ -1,5 +1,6 @@
 import type { ShownRun } from '../lesson';
-import { figuresOf, type SignName } from './figures';
+import { figuresOf } from './figures';
+import { type SignName } from './measures';
 import type { ItemDraft } from './generator';
 import type { ItemOption } from './item';
 import { cornersOf, type Unknowns } from '../../scoring';

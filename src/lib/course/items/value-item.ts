@@ -1,5 +1,5 @@
 import type { ShownRun } from '../lesson';
-import { MEASURES, type MeasureName } from './figures';
+import { MEASURES, type MeasureName } from './measures';
 import type { ItemDraft } from './generator';
 import type { BeginnerError } from './item';
 import type { Unknowns } from '../../scoring';

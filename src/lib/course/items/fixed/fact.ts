@@ -1,4 +1,4 @@
-import type { MeasureName, SignName } from '../figures';
+import type { MeasureName, SignName } from '../measures';
 import type { Evidence, Item } from '../item';
 import { caseOf, type ShownName } from './shown';
 

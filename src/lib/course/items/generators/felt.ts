@@ -1,7 +1,7 @@
 import type { GroundKind } from '../../../model';
 import type { Random } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, shuffled } from '../draw';
-import type { SignName } from '../figures';
+import type { SignName } from '../measures';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';
 import { shownDrag } from '../moves';
