@@ -1,7 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { checkLesson, parseLesson, type LessonReport } from '../../src/lib/course';
-import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
+import { folders } from '../../src/lib/course/lessons';
+
+const [, oneFoot] = folders;
 
 function checkContent(...args: string[]) {
   return spawnSync('node_modules/.bin/tsx', ['scripts/check-content.ts', ...args], {

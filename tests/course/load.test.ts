@@ -6,11 +6,11 @@ import {
   parseLesson,
   type LessonFolder
 } from '../../src/lib/course';
-import { safetyLesson } from '../../src/lib/course/lessons/00-safety';
-import { oneFoot } from '../../src/lib/course/lessons/01-one-foot';
+import { folders } from '../../src/lib/course/lessons';
 import { DataError } from '../../src/lib/scoring';
 
 type Data = Record<string, unknown>;
+const [safetyLesson, oneFoot] = folders;
 const lesson = oneFoot.lesson as Data & { sections: Data[] };
 const [predict, ...others] = lesson.sections;
 const question = predict.question as Data & { options: Data[]; run: Data };
@@ -115,28 +115,25 @@ describe('a lesson’s folder', () => {
     );
   });
 
-  test('with a fault in a challenge names the challenge’s file', () => {
-    const challenges = {
-      ...oneFoot.challenges,
-      'contact-over-rocks.ts': { id: 'contact-over-rocks' }
-    };
+  test('with a fault in a challenge names its file and its place there', () => {
+    const challenges = [...oneFoot.challenges, { id: 'contact-over-rocks' }];
     const fault = faultOf(() => parseLesson({ ...oneFoot, challenges }));
     expect(fault.message).toBe(
-      'lessons/01-one-foot/challenges/contact-over-rocks.ts: title: is missing, got undefined'
+      'lessons/01-one-foot/challenges.ts: 4.title: is missing, got undefined'
     );
   });
 
   test('with a challenge that no try names, or a try without its challenge, is refused', () => {
-    const unasked = { ...oneFoot.challenges, 'third.ts': { ...first(oneFoot), id: 'third' } };
+    const unasked = [...oneFoot.challenges, { ...first(oneFoot), id: 'third' }];
     expect(faultOf(() => parseLesson({ ...oneFoot, challenges: unasked })).value).toBe('third');
-    const lacking = { 'exactly-one-foot.ts': first(oneFoot) };
+    const lacking = [first(oneFoot)];
     const fault = faultOf(() => parseLesson({ ...oneFoot, challenges: lacking }));
     expect([fault.path, fault.value]).toEqual(['sections.2.challenges.1', 'exactly-two-feet']);
   });
 });
 
 function first({ challenges }: LessonFolder): Data {
-  return challenges['exactly-one-foot.ts'] as Data;
+  return challenges[0] as Data;
 }
 
 describe('the course', () => {
@@ -149,7 +146,7 @@ describe('the course', () => {
       builds_on: ['one-foot'],
       sections: lesson.sections.filter(({ kind }) => kind !== 'try')
     },
-    challenges: {}
+    challenges: []
   };
 
   test('is in order, whatever order the folders are in', () => {

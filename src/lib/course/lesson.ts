@@ -62,6 +62,5 @@ export interface LessonFolder {
   /** "01-one-foot" */
   folder: string;
   lesson: unknown;
-  /** By file name below challenges/. */
-  challenges: Record<string, unknown>;
+  challenges: readonly unknown[];
 }

@@ -11,7 +11,7 @@ import type { Lesson, LessonFolder, Section, ShownRun } from './lesson';
 import { lessonSchema } from './lesson-schema';
 
 /** Checks a lesson's folder. Throws DataError with the file, path and value of the first fault. */
-export function parseLesson({ folder, lesson: data, challenges: files }: LessonFolder): Lesson {
+export function parseLesson({ folder, lesson: data, challenges: drafts }: LessonFolder): Lesson {
   return inFile(`lessons/${folder}/lesson.ts`, () => {
     const lesson = parseData(lessonSchema, data) as Omit<Lesson, 'challenges'>;
     const named = `${String(lesson.order).padStart(2, '0')}-${lesson.id}`;
@@ -19,18 +19,18 @@ export function parseLesson({ folder, lesson: data, challenges: files }: LessonF
       throw new DataError('id', lesson.id, `order and id make ${named}, the folder is ${folder}`);
     }
     lesson.sections.forEach(checkRuns);
-    const challenges = Object.entries(files).map(([file, challenge]) =>
-      inFile(`lessons/${folder}/challenges/${file}`, () => parseChallenge(challenge))
+    const challenges = drafts.map((draft, i) =>
+      inFile(`lessons/${folder}/challenges.ts`, () => parseChallenge(draft), `${i}.`)
     );
     return { ...lesson, challenges: inOrderOfTries(lesson.sections, challenges) };
   });
 }
 
-function inFile<T>(file: string, parse: () => T): T {
+function inFile<T>(file: string, parse: () => T, within = ''): T {
   try {
     return parse();
   } catch (error) {
-    throw error instanceof DataError && error.file === '' ? error.inFile(file) : error;
+    throw error instanceof DataError && error.file === '' ? error.inFile(file, within) : error;
   }
 }
 

@@ -16,8 +16,8 @@ export class DataError extends Error {
     this.name = 'DataError';
   }
 
-  inFile(file: string): DataError {
-    return new DataError(this.path, this.value, this.reason, file);
+  inFile(file: string, within = ''): DataError {
+    return new DataError(within + this.path, this.value, this.reason, file);
   }
 }
 

@@ -1,0 +1,60 @@
+import type { Challenge } from '../../../scoring';
+import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { waterWith } from '../fathomley';
+
+export default [
+  {
+    id: 'one-foot-half-seen',
+    title: 'One foot, half seen',
+    ask: 'Drag the jig {1 ft|30 cm}. Call it before you look.',
+    setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+      { kind: 'contact', least: 0.9, weight: 33 },
+      { kind: 'speed', most_m_s: 0.3048, weight: 33 }
+    ],
+    visibility: 'half_seen',
+    reference: sweep(60, 70, 2.5),
+    // What most hands do that mean one foot: two.
+    beginner: sweep(60, 79, 2)
+  },
+  {
+    id: 'two-feet-unseen',
+    title: 'Two feet, unseen',
+    ask: 'Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
+    setup: waterWith({ depth_m: 5, start: { bait_x_m: 16, slack_m: 0.03 } }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
+      { kind: 'contact', least: 0.9, weight: 33 },
+      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+    ],
+    visibility: 'unseen',
+    reference: sweep(60, 79, 4),
+    // A foot and a half too far.
+    beginner: sweep(60, 92, 3)
+  },
+  {
+    id: 'one-foot-unseen',
+    title: 'One foot, unseen',
+    ask: 'Drag the jig {1 ft|30 cm}. You see only the boat and the rod.',
+    setup: waterWith({ start: { bait_x_m: 12, slack_m: 0.03 } }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+      { kind: 'contact', least: 0.9, weight: 33 },
+      { kind: 'speed', most_m_s: 0.3048, weight: 33 }
+    ],
+    visibility: 'unseen',
+    reference: sweep(60, 70, 2.5),
+    // Too far, and too fast.
+    beginner: sweep(60, 82, 1)
+  }
+] satisfies Challenge[];

@@ -1,0 +1,36 @@
+import type { Challenge } from '../../../scoring';
+import { held, inTurn, lift, pause, upright } from '../../retrieves/moves';
+import { castOut, JIGS, waterWith } from '../fathomley';
+
+export default [
+  {
+    id: 'count-it-down',
+    title: 'Count it down',
+    ask: 'Let the jig fall on free spool. Line goes slack: it’s down. Lower the rod then, not before.',
+    setup: waterWith({ start: castOut(14) }),
+    plane: 'lift',
+    start: upright(45),
+    hold_s: 2,
+    longest_pause_s: 30,
+    goals: [{ kind: 'bottom_first', within_s: 2.5, weight: 100 }],
+    visibility: 'seen',
+    reference: inTurn(held(45), pause(6.4), lift(45, 20, 1)),
+    // Not waiting for the bottom: the dearest habit after a wrong place.
+    beginner: inTurn(held(45), pause(2.5), lift(45, 70, 0.6))
+  },
+  {
+    id: 'count-a-lighter-one',
+    title: 'Count a lighter one',
+    ask: 'Same cast, {3/8 oz|11 g}, unseen. Lower the rod once it’s down.',
+    setup: waterWith({ mass_kg: JIGS.threeEighths, start: castOut(14) }),
+    plane: 'lift',
+    start: upright(45),
+    hold_s: 2,
+    longest_pause_s: 30,
+    goals: [{ kind: 'bottom_first', within_s: 2.5, weight: 100 }],
+    visibility: 'unseen',
+    reference: inTurn(held(45), pause(8.1), lift(45, 20, 1)),
+    // The count of the heavier jig, used for the lighter one.
+    beginner: inTurn(held(45), pause(5.5), lift(45, 20, 1))
+  }
+] satisfies Challenge[];

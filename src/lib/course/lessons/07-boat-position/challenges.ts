@@ -1,0 +1,42 @@
+import type { Challenge } from '../../../scoring';
+import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { deeperWith } from '../fathomley';
+
+export default [
+  {
+    id: 'drifting-away',
+    title: 'Drifting away',
+    ask: 'The boat drifts away from your jig. Move it {2 ft|60 cm}, boat and rod together.',
+    setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: -0.05 } }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.6, band_m: 0.12, weight: 34 },
+      { kind: 'contact', least: 0.9, weight: 33 },
+      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+    ],
+    visibility: 'half_seen',
+    reference: sweep(60, 70, 3),
+    // All of it by the rod, as from a boat that stays.
+    beginner: sweep(60, 88, 3)
+  },
+  {
+    id: 'drifting-onto',
+    title: 'Drifting onto it',
+    ask: 'The boat drifts onto your jig. Move it {1 ft|30 cm} anyway, on bottom.',
+    setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 2,
+    goals: [
+      { kind: 'travel', target_m: 0.3048, band_m: 0.08, weight: 34 },
+      { kind: 'contact', least: 0.9, weight: 33 },
+      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+    ],
+    visibility: 'half_seen',
+    reference: sweep(60, 75, 3),
+    // As from a boat that stays: the drift takes it.
+    beginner: sweep(60, 67, 3)
+  }
+] satisfies Challenge[];

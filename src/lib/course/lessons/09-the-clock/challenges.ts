@@ -1,0 +1,42 @@
+import type { Challenge } from '../../../scoring';
+import { inTurn, lift, upright } from '../../retrieves/moves';
+import { deeperWith } from '../fathomley';
+
+export default [
+  {
+    id: 'one-hour',
+    title: 'One hour',
+    ask: 'From nine o’clock, lift slowly until the jig has come {2 ft|60 cm}.',
+    setup: deeperWith({ start: { bait_x_m: 28, slack_m: 0.05 } }),
+    plane: 'lift',
+    start: upright(0),
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 34 },
+      { kind: 'contact', least: 0.8, weight: 33 },
+      { kind: 'speed', most_m_s: 0.5, weight: 33 }
+    ],
+    visibility: 'seen',
+    reference: lift(0, 26, 3),
+    // Three hours for one: the last hour adds most.
+    beginner: lift(0, 80, 2)
+  },
+  {
+    id: 'lift-and-follow',
+    title: 'Lift and follow it down',
+    ask: 'Lift the jig {6 to 18 in|15 to 45 cm} off bottom. Lower the rod as it falls.',
+    setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    plane: 'lift',
+    start: upright(10),
+    hold_s: 3,
+    goals: [
+      { kind: 'hops', count: 1, height_m: [0.15, 0.45], weight: 34 },
+      { kind: 'lowered', least: 0.6, weight: 33 },
+      { kind: 'tip_speed', most_m_s: 4, weight: 33 }
+    ],
+    visibility: 'seen',
+    reference: inTurn(lift(10, 40, 0.55), lift(40, 12, 1.4)),
+    // Lifted too far, and held: it swings in on a tight line.
+    beginner: lift(10, 62, 0.6)
+  }
+] satisfies Challenge[];

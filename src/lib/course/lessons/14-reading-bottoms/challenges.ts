@@ -1,0 +1,100 @@
+import type { Challenge } from '../../../scoring';
+import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { deeperWith, JIGS } from '../fathomley';
+
+const onGravel = sweep(60, 70, 4);
+const onSand = sweep(60, 79, 8);
+const onMud = sweep(60, 87.5, 12);
+
+export default [
+  {
+    id: 'out-of-the-mud',
+    title: 'Out of the mud',
+    ask: 'Mud holds the jig. Bring it {1 ft|30 cm} without making it jump.',
+    setup: deeperWith({
+      bottom: { ground: { kind: 'mud', seed: 3 } },
+      start: { bait_x_m: 20, slack_m: 0.03 }
+    }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.3048, band_m: 0.07, weight: 34 },
+      { kind: 'contact', least: 0.9, weight: 33 },
+      { kind: 'speed', most_m_s: 0.45, weight: 33 }
+    ],
+    visibility: 'seen',
+    reference: sweep(60, 71, 4),
+    // Torn out: it goes twice as far.
+    beginner: sweep(60, 82, 0.6)
+  },
+  {
+    id: 'over-gravel',
+    title: 'Over gravel',
+    ask: 'Drag the jig {3 ft|90 cm} over gravel, slow enough to feel it tick.',
+    setup: deeperWith({
+      bottom: { ground: { kind: 'gravel', seed: 5 } },
+      start: { bait_x_m: 20, slack_m: 0.03 }
+    }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 2,
+    goals: [
+      { kind: 'travel', target_m: 0.9144, band_m: 0.15, weight: 60 },
+      { kind: 'contact', least: 0.7, weight: 40 }
+    ],
+    visibility: 'unseen',
+    reference: sweep(60, 87.5, 6),
+    // Too fast to feel one pebble from the next.
+    beginner: sweep(60, 80, 0.7)
+  },
+  {
+    id: 'through-grass',
+    title: 'Through grass',
+    ask: 'Grass loads the line and lets go. Drag the jig {2 ft|60 cm} through it.',
+    setup: deeperWith({
+      bottom: { ground: { kind: 'grass', seed: 4 } },
+      start: { bait_x_m: 20, slack_m: 0.03 }
+    }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 34 },
+      { kind: 'contact', least: 0.7, weight: 33 },
+      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+    ],
+    visibility: 'half_seen',
+    reference: sweep(60, 80, 8),
+    // Stopped at the first load.
+    beginner: sweep(60, 68, 2)
+  },
+  {
+    id: 'what-is-this-bottom',
+    title: 'What is this bottom?',
+    ask: '{1 oz|28 g}: drag slow and feel. Mud tugs once: go {3 ft|90 cm}. Sand is even: {2 ft|60 cm}. Gravel ticks: stop at {1 ft|30 cm}.',
+    setup: deeperWith({
+      mass_kg: JIGS.ounce,
+      bottom: { ground: { kind: 'gravel', seed: 5 } },
+      start: { bait_x_m: 18, slack_m: 0.03 }
+    }),
+    plane: 'sweep',
+    start: lowToTheSide,
+    hold_s: 1,
+    longest_pause_s: 4,
+    // A bottom taken for another one is a foot off: nothing for the travel.
+    goals: [
+      { kind: 'travel', target_m: 0.3048, band_m: 0.1, weight: 60 },
+      { kind: 'tip_speed', most_m_s: 0.3, weight: 40 }
+    ],
+    visibility: 'unseen',
+    look_alikes: [
+      { ground: 'gravel', travel_m: 0.3048, reference: onGravel },
+      { ground: 'sand', travel_m: 0.6096, reference: onSand },
+      { ground: 'mud', travel_m: 0.9144, reference: onMud }
+    ],
+    reference: onGravel,
+    // Ripped over it: nobody feels what it is.
+    beginner: sweep(60, 80, 0.6)
+  }
+] satisfies Challenge[];

@@ -1,0 +1,53 @@
+import type { Challenge } from '../../../scoring';
+import { inTurn, lift, pause, reel, upright } from '../../retrieves/moves';
+import { deeperWith } from '../fathomley';
+
+export default [
+  {
+    id: 'drag-wait-hop',
+    title: 'Cool water: drag, wait, hop',
+    ask: '{55 °F|13 °C} on bottom. Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.',
+    setup: deeperWith({ temperature_C: 13, start: { bait_x_m: 12, slack_m: 0.03 } }),
+    plane: 'lift',
+    start: upright(20),
+    hold_s: 3,
+    longest_pause_s: 8,
+    goals: [
+      { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 40 },
+      { kind: 'rests', count: 1, least_s: 3, weight: 30 },
+      { kind: 'drag_first', least_m: 0.2, weight: 30 }
+    ],
+    visibility: 'half_seen',
+    reference: inTurn(lift(20, 34, 3), pause(4), lift(34, 45, 0.25), lift(45, 36, 0.6)),
+    // Summer’s hand: no drag and no wait, and up it goes.
+    beginner: inTurn(lift(20, 50, 0.3), pause(1), lift(50, 75, 0.3))
+  },
+  {
+    id: 'two-strokes',
+    title: 'Warm water: two strokes',
+    ask: '{80 °F|26 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
+    setup: deeperWith({ temperature_C: 26, start: { bait_x_m: 12, slack_m: 0.03 } }),
+    plane: 'lift',
+    start: upright(15),
+    hold_s: 3,
+    longest_pause_s: 5,
+    goals: [
+      { kind: 'hops', count: 2, height_m: [0.61, 1.52], weight: 45 },
+      { kind: 'reeled', least_m: 0.5, weight: 20 },
+      { kind: 'tip_speed', most_m_s: 9, weight: 35 }
+    ],
+    visibility: 'unseen',
+    reference: inTurn(
+      lift(15, 75, 0.45),
+      pause(0.1),
+      lift(75, 15, 1.8),
+      pause(1),
+      reel(1, 2),
+      lift(15, 75, 0.45),
+      pause(0.1),
+      lift(75, 15, 1.8)
+    ),
+    // Winter’s hand: it never leaves the bottom.
+    beginner: inTurn(lift(15, 30, 3), pause(3), lift(30, 45, 3))
+  }
+] satisfies Challenge[];
