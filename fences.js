@@ -64,9 +64,40 @@ export const rooms = {
     pure: false,
     because: 'it gets a scenario and hands back a trace, so that every page can use it'
   },
+  connection: {
+    fence: 'connection-knows-no-errand',
+    may: ['scoring', 'wire'],
+    pure: false,
+    because: 'it knows how to reach a server or a phone, not what is said to it'
+  },
+  learner: {
+    fence: 'learner-keeps-the-record',
+    may: ['wire', 'practice'],
+    pure: false,
+    because: 'the learner’s record is kept without knowing who asks for it'
+  },
+  shell: {
+    fence: 'shell-is-around-every-page',
+    may: ['model', 'scoring', 'wire', 'practice'],
+    pure: false,
+    because: 'every page stands in it, so it must not pull in what only some pages show'
+  },
   app: {
     fence: 'app-is-what-pages-are-made-of',
-    may: ['model', 'scoring', 'wire', 'course', 'practice', 'fit', 'film', 'compute', 'sandbox'],
+    may: [
+      'model',
+      'scoring',
+      'wire',
+      'course',
+      'practice',
+      'fit',
+      'film',
+      'compute',
+      'sandbox',
+      'connection',
+      'learner',
+      'shell'
+    ],
     pure: false,
     because: 'what a page shows is put together here, so that a page itself stays a few lines'
   },
@@ -91,88 +122,80 @@ export function closedTo(name) {
  * @type {Record<string, Feature>}
  */
 export const features = {
-  shell: {
-    may: [],
-    because: 'every page stands in it, so it must not pull in what only some pages show'
-  },
-  connection: {
-    may: [],
-    because: 'it knows how to reach a server, not what is said to it'
-  },
   trust: {
     may: [],
     because: 'how far to trust the model is said without anything that was done with it'
   },
   try: {
-    may: ['shell'],
+    may: [],
     because: 'a try is the same wherever it is made, so it knows no lesson, homework or clinic'
   },
   record: {
-    may: ['shell', 'try'],
-    because: 'the learner’s record is kept without knowing who asks for it'
+    may: ['try'],
+    because: 'the record is listed, saved and erased without a lesson, a guide or a server'
   },
   gear: {
-    may: ['shell', 'record'],
+    may: [],
     because: 'a rod, a line and a jig are the same wherever they are chosen'
   },
   testbench: {
-    may: ['shell', 'record', 'gear'],
+    may: ['gear'],
     because: 'gear is tested without a lesson, a try or a guide'
   },
   club: {
-    may: ['shell', 'record', 'gear', 'testbench'],
+    may: ['gear', 'testbench'],
     because: 'what several people measured is pooled without a server or a guide'
   },
   lesson: {
-    may: ['shell', 'try', 'record', 'gear'],
+    may: ['try', 'gear'],
     because: 'a lesson is done without a guide, a question or a server'
   },
   quiz: {
-    may: ['shell', 'record'],
+    may: [],
     because: 'a question is asked alike in a review, in homework and in a clinic'
   },
   ruler: {
-    may: ['shell', 'try', 'record', 'gear'],
+    may: ['try', 'gear'],
     because: 'a hand is described from tries, whoever asked for them'
   },
   home: {
-    may: ['record', 'lesson', 'quiz', 'ruler'],
+    may: ['lesson', 'quiz', 'ruler'],
     because: 'what to do today is told from all that can be done'
   },
   card: {
-    may: ['shell', 'connection', 'record', 'gear', 'ruler', 'plan'],
+    may: ['gear', 'ruler', 'plan'],
     because: 'a card is of an outfit, a hand and a planned day, whoever takes it along'
   },
   plan: {
-    may: ['shell', 'connection', 'record', 'gear', 'ruler'],
+    may: ['gear', 'ruler'],
     because: 'a day is planned for an outfit and a hand, and knows no guide’s desk'
   },
   log: {
-    may: ['shell', 'record', 'gear'],
+    may: [],
     because: 'what was fished is kept without a lesson, a guide or a server'
   },
   film: {
-    may: ['shell', 'record'],
+    may: [],
     because: 'a clip is measured without a lesson, a try or a server'
   },
   water: {
-    may: ['shell', 'connection', 'try', 'record', 'gear'],
+    may: ['try', 'gear'],
     because: 'free practice has no task'
   },
   explore: {
-    may: ['shell', 'record', 'gear', 'ruler', 'water'],
+    may: ['gear', 'ruler', 'water'],
     because: 'a chart is of gear, water and a hand, and no lesson asks for it'
   },
   homework: {
-    may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler', 'log'],
+    may: ['try', 'gear', 'quiz', 'ruler', 'log'],
     because: 'the client’s side of homework must work without a guide’s pages'
   },
   guide: {
-    may: ['shell', 'connection', 'try', 'record', 'gear', 'quiz', 'ruler', 'homework'],
+    may: ['gear', 'homework'],
     because: 'a guide looks at homework, and runs no clinic from the desk'
   },
   clinic: {
-    may: ['shell', 'connection', 'try', 'record', 'quiz', 'ruler'],
+    may: ['try', 'record', 'quiz'],
     because: 'a hall of phones must not load what a guide’s desk needs'
   }
 };

@@ -13,7 +13,7 @@ test.each([
     'dayNumberOf'
   ],
   ['one of a file that is handed on whole', 'model/index.ts', 'FOOT_M', 'model/units.ts', 'FOOT_M'],
-  ['a part of a page', 'app/shell/index.ts', 'Bed', 'app/shell/Bed.svelte', 'default']
+  ['a part of a page', 'shell/index.ts', 'Bed', 'shell/Bed.svelte', 'default']
 ])('%s is imported from the file that makes it', (_, index, name, file, made) => {
   expect(madeIn(lib + index, name)).toEqual({ file: lib + file, name: made });
 });

@@ -3,7 +3,7 @@ import { cardWater, waterOffered } from '../../../src/lib/app/card/choices';
 import { aPlan } from '../../practice/samples';
 import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
 import { cardSections } from '../../../src/lib/app/card/sections';
-import { qrOf } from '../../../src/lib/app/connection/qr';
+import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
 import { FOOT_M } from '../../../src/lib/model';
 import { CARD_ROWS, type BoatCard } from '../../../src/lib/wire';

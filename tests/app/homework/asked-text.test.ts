@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { countsText, gearText, headText } from '../../../src/lib/app/homework/asked-text';
-import { dayText } from '../../../src/lib/app/shell/dates';
+import { dayText } from '../../../src/lib/shell/dates';
 import { loadLessons } from '../../../src/lib/course';
 import { parseSetup } from '../../../src/lib/model';
 import { sampleChallenge, sampleTask } from '../../server/samples';

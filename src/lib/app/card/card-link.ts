@@ -1,4 +1,4 @@
-import { linkFragment, readLinkFragment } from '$lib/app/connection';
+import { linkFragment, readLinkFragment } from '$lib/connection';
 import { boatCard, type BoatCard } from '$lib/wire';
 
 const CARD_LINK = { mark: 'c1.', name: 'card', schema: boatCard } as const;

@@ -1,6 +1,6 @@
 import type { Challenge } from '$lib/scoring';
-import { ask, isPassing, Refused, RETRY_MS, wordsFor } from '$lib/app/connection';
-import { newId, now } from '$lib/app/record';
+import { ask, isPassing, Refused, RETRY_MS, wordsFor } from '$lib/connection';
+import { newId, now } from '$lib/learner';
 import { tryRuns } from '$lib/app/try';
 import { followFeed } from './follow';
 import { foretold } from './foretold';

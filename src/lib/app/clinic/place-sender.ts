@@ -1,4 +1,4 @@
-import { ask, deliver, type OutboxEntry, Refused } from '$lib/app/connection';
+import { ask, deliver, type OutboxEntry, Refused } from '$lib/connection';
 import type { ClinicSubmission } from '$lib/wire';
 import type { Place } from './place';
 

@@ -1,4 +1,4 @@
-import type { Shelf } from '$lib/app/shell';
+import type { Shelf } from '$lib/shell';
 import * as v from 'valibot';
 import { MOST_IN_BOAT } from './asked';
 

@@ -9,7 +9,7 @@ import {
 import { figureOfReply, rulerOf, type Ruler } from '$lib/practice';
 import { figureOf, type Units } from '$lib/scoring';
 import type { ClientProgress } from '$lib/wire';
-import { isLate } from '$lib/app/shell';
+import { isLate } from '$lib/shell';
 
 /** The client's hand over all tries at a distance, as a report by link has it; null for too few. */
 export function clientRuler({ challenges }: Pick<ClientProgress, 'challenges'>): Ruler | null {

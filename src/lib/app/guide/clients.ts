@@ -1,4 +1,4 @@
-import { dayText } from '$lib/app/shell';
+import { dayText } from '$lib/shell';
 import { figureOf } from '$lib/scoring';
 import { isNamed } from './find';
 import type { ClientProgress, ClientStanding } from '$lib/wire';

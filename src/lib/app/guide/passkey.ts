@@ -7,7 +7,7 @@ import {
   type PublicKeyCredentialCreationOptionsJSON,
   type PublicKeyCredentialRequestOptionsJSON
 } from '@simplewebauthn/browser';
-import { ask, Refused } from '$lib/app/connection';
+import { ask, Refused } from '$lib/connection';
 
 /** The same at every use, so that the authenticator's secret makes the same key every time. */
 const SALT = new TextEncoder().encode('feltfoot share key');

@@ -1,4 +1,4 @@
-import { momentText } from '$lib/app/shell';
+import { momentText } from '$lib/shell';
 import { isNamed, sharedNames } from './find';
 
 /** The clients of one homework. */

@@ -3,7 +3,7 @@ import { parseSetup } from '$lib/model';
 import type { Assignment } from '$lib/wire';
 import { gearOf } from '$lib/sandbox/gear';
 import { formatDepth, formatLength, formatWeight, type Challenge, type Units } from '$lib/scoring';
-import { dayText, isLate } from '$lib/app/shell';
+import { dayText, isLate } from '$lib/shell';
 import { PHASE_NAMES } from './draft';
 
 /** "5/8 oz in 11 ft of water", and the rod where it is another than all lessons have */

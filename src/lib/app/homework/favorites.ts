@@ -1,5 +1,5 @@
 import { type Assignment, storedAssignment } from '$lib/wire';
-import type { Shelf } from '$lib/app/shell';
+import type { Shelf } from '$lib/shell';
 import * as v from 'valibot';
 
 /** Homework that its guide wants to start from again; it stays in this browser. */

@@ -5,7 +5,7 @@ import {
   homeworkSubmission,
   storedAssignment
 } from '$lib/wire';
-import type { OutboxEntry } from '$lib/app/connection';
+import type { OutboxEntry } from '$lib/connection';
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 
 /** Homework as this phone has it, to be opened offline too. */

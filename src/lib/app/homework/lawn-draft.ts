@@ -1,5 +1,5 @@
 import { LAWN_DRAGS, LAWN_MOST_M } from '$lib/wire';
-import { lengthUnit, type Shelf } from '$lib/app/shell';
+import { lengthUnit, type Shelf } from '$lib/shell';
 import type { Units } from '$lib/scoring';
 
 /** Numbers from a tape as they are typed, one a drag: kept until they are sent, for a lawn has no table. */

@@ -1,6 +1,6 @@
 import type { LawnHand, Ruler } from '$lib/practice';
 import { formatLength, type Units } from '$lib/scoring';
-import { lengthUnit } from '$lib/app/shell';
+import { lengthUnit } from '$lib/shell';
 import type { LawnDrags } from '$lib/wire';
 import type { HandRow } from './hands-strip';
 

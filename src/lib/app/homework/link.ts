@@ -1,6 +1,6 @@
 import { parsePacket } from '$lib/practice';
 import { DataError } from '$lib/scoring';
-import { MOST_PACKED_BYTES, packedText, unpackedText } from '$lib/app/connection';
+import { MOST_PACKED_BYTES, packedText, unpackedText } from '$lib/connection';
 import { type Packet, packetOf } from '$lib/wire';
 
 /** What a link's fragment starts with; the number is that of this packing, not of the packet. */

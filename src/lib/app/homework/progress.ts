@@ -1,6 +1,6 @@
 import { type Assignment, type HomeworkResult, packetOf } from '$lib/wire';
 import { parsePacket } from '$lib/practice';
-import type { Shelf } from '$lib/app/shell';
+import type { Shelf } from '$lib/shell';
 import { forgetWayBack } from './way-back';
 
 const KEY = 'feltfoot-homework-in-hand';

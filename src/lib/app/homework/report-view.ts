@@ -11,7 +11,7 @@ import {
   type Units
 } from '$lib/scoring';
 import type { Assignment, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
-import { isLate } from '$lib/app/shell';
+import { isLate } from '$lib/shell';
 import { adviceWords, errorWords } from './advice';
 import { contactText, guessText } from './report-text';
 

@@ -1,5 +1,5 @@
 import type { Lesson } from '$lib/course';
-import { now, type Learner } from '$lib/app/record';
+import { now, type Learner } from '$lib/learner';
 import type { Station } from '$lib/practice';
 import type { Prediction } from '$lib/wire';
 import { tick } from 'svelte';

@@ -1,4 +1,4 @@
-import { linkFragment, readLinkFragment } from '$lib/app/connection';
+import { linkFragment, readLinkFragment } from '$lib/connection';
 import { dayPlan, type DayPlan } from '$lib/wire';
 
 const PLAN_LINK = { mark: 'd1.', name: 'plan', schema: dayPlan } as const;

@@ -2,7 +2,7 @@ import { judgeAnswer, type Given, type Item, type Verdict } from '$lib/course/it
 import { MODEL_VERSION } from '$lib/model';
 import type { Askable, DailySet } from '$lib/practice';
 import type { Report } from '$lib/wire';
-import type { Learner } from '$lib/app/record';
+import type { Learner } from '$lib/learner';
 
 /** Has a question made, until the signal says that nobody waits for it. */
 export type MakeItem = (

@@ -1,4 +1,4 @@
-import { linkFragment, readLinkFragment } from '$lib/app/connection';
+import { linkFragment, readLinkFragment } from '$lib/connection';
 import type { Scenario, ScenarioInput } from '$lib/model';
 import { sentRun } from '$lib/wire';
 

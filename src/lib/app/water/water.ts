@@ -1,5 +1,5 @@
 import { parseScenario, parseSetup, type RodAngles, type RodInput, type Setup } from '$lib/model';
-import type { Shelf } from '$lib/app/shell';
+import type { Shelf } from '$lib/shell';
 import { FIRST_GEAR, setupOf, type Plane } from '$lib/sandbox';
 
 /** A try as it is kept: what the hand did, and with what. What came of it the model knows. */

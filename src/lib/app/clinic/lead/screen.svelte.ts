@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { ask, wordsFor } from '$lib/app/connection';
+import { ask, wordsFor } from '$lib/connection';
 import { followFeed } from '../follow';
 import {
   type ClinicAction,

@@ -1,5 +1,5 @@
-import { ask, Refused, wordsFor } from '$lib/app/connection';
-import { newId } from '$lib/app/record';
+import { ask, Refused, wordsFor } from '$lib/connection';
+import { newId } from '$lib/learner';
 import { BATCH_MS, RodSender } from './rod-sender';
 import { type RodPlace, rodPlace } from '$lib/wire';
 

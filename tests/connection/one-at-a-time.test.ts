@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { oneAtATime } from '../../../src/lib/app/connection/one-at-a-time';
+import { oneAtATime } from '../../src/lib/connection/one-at-a-time';
 
 test('a second tap while the first is under way does nothing; one after it does it again', async () => {
   const made: string[] = [];

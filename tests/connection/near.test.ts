@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nearText } from '../../../src/lib/app/connection/reach';
+import { nearText } from '../../src/lib/connection/reach';
 
 const network = 'Works for phones on this network only.';
 const computer = 'Works on this computer only.';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { roomAddressOf } from '../../../src/lib/app/shell/rooms';
+import { roomAddressOf } from '../../src/lib/shell/rooms';
 
 test.each([
   ['/', null],

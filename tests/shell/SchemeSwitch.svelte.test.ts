@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
-import { showScheme } from '../../../src/lib/app/shell/scheme';
-import SchemeSwitch from '../../../src/lib/app/shell/SchemeSwitch.svelte';
+import { showScheme } from '../../src/lib/shell/scheme';
+import SchemeSwitch from '../../src/lib/shell/SchemeSwitch.svelte';
 
 const root = document.documentElement;
 

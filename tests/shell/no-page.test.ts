@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { noPageReason, type NoPageGiven } from '../../src/lib/app/shell/no-page';
+import { noPageReason, type NoPageGiven } from '../../src/lib/shell/no-page';
 
 const given: NoPageGiven = {
   status: 404,

@@ -1,9 +1,9 @@
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { toDocument } from '../../../src/lib/wire';
-import { RecordStore } from '../../../src/lib/app/record/store';
-import { Learner } from '../../../src/lib/app/record/learner.svelte';
-import { aDraft, anOutfit, aRecord, aSession, aTry } from '../../practice/samples';
+import { toDocument } from '../../src/lib/wire';
+import { RecordStore } from '../../src/lib/learner/store';
+import { Learner } from '../../src/lib/learner/learner.svelte';
+import { aDraft, anOutfit, aRecord, aSession, aTry } from '../practice/samples';
 
 const now = '2030-06-01T10:00:00.000Z';
 let name: string;

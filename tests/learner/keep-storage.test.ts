@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { emptyRecord } from '../../src/lib/wire';
 import { anEntry } from '../practice/samples';
-import { StorageKeeping } from '../../src/lib/app/record/keep-storage';
+import { StorageKeeping } from '../../src/lib/learner/keep-storage';
 
 const one = { ...emptyRecord(), entries: [anEntry('entry-of-one-morning')] };
 
