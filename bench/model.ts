@@ -1,6 +1,7 @@
 import { LiveRun, parseScenario, parseSetup, simulateScenario } from '../src/lib/model';
 import { simulateExplicitly } from '../tests/published/explicit-peer';
 import { cpuSeconds, percentile, type Metrics } from './metric';
+import { twoWorkersOverOne } from './model/two-workers';
 import { MODEL_CASES, MODEL_SETUP, SWEEP_RUNS, sweepScenario } from './model-cases';
 
 const CASES = Object.values(MODEL_CASES);
@@ -81,7 +82,7 @@ function explicitRate(): number {
   return 2.35 / spent_s;
 }
 
-export function modelMetrics(): Metrics {
+export async function modelMetrics(): Promise<Metrics> {
   const rates = { 20: rate(20), 40: rate(40), 80: rate(80) };
   const worst = errors();
   return {
@@ -91,6 +92,11 @@ export function modelMetrics(): Metrics {
       value: sweepCost_s(),
       unit: 'CPU s, one thread',
       target: { atMost: 0.5 }
+    },
+    'model.sweep_over_two_workers': {
+      value: await twoWorkersOverOne(),
+      unit: '× as soon, by the clock',
+      target: { atLeast: 1.7 }
     },
     'model.rate_n80': { value: rates[80], unit: 'simulated s/s', target: null },
     'model.rate_over_explicit_n40': {

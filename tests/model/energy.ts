@@ -1,5 +1,5 @@
 import { parseScenario, type ScenarioInput } from '../../src/lib/model';
-import { startOf } from '../../src/lib/model/start';
+import { rodBendOf, startOf } from '../../src/lib/model/start';
 import { BED_STIFFNESS_N_M2 } from '../../src/lib/model/line-forces';
 import { LineState } from '../../src/lib/model/line-state';
 import { wetShare } from '../../src/lib/model/line';
@@ -8,7 +8,7 @@ import { tipPathOf } from '../../src/lib/model/tip-path';
 /** Steps as a run takes them where much happens (run.ts): shorter where one changes a speed by more. */
 const STEP_S = 0.00125;
 const SNAP_M_S = 5;
-const FINEST_S = STEP_S / 16;
+const FINEST_SHARE = 1 / 16;
 
 /** Energy that a run got and what of it was taken, J. */
 export interface EnergyBalance {
@@ -21,10 +21,12 @@ export interface EnergyBalance {
 /**
  * Of line, bait, bottom and hand alone, without wind, bites, stems and reel: what hand and weights have
  * put in, less what moves, what is stretched and what the bed gives, has been dissipated, and that only grows. The
- * work of weights and hand is the mean of their forces at both ends of a step times the way in it.
- * Booked until a bait is snatched out of the water: weight and drag change there at a knife's edge.
+ * work of weights and hand is the mean of their forces at both ends of a step times the way in it; what the hand
+ * gives through the damping of a rod's bend is the damper's force in the step, by the tip's speed in it.
+ * Steps are as usual, or so many times finer. Booked until a bait is snatched out of the water: weight and drag change there at a knife's edge.
  */
-export function energyBalance(input: ScenarioInput): EnergyBalance {
+export function energyBalance(input: ScenarioInput, finer = 1): EnergyBalance {
+  const longest_s = STEP_S / finer;
   const { move, hold_s, ...setup } = parseScenario({ ...input, bites: [], wind_m_s: 0 });
   const path = tipPathOf(setup, move);
   const tip = { x: 0, z: 0 };
@@ -34,8 +36,10 @@ export function energyBalance(input: ScenarioInput): EnergyBalance {
   const { x, z, vx, vz } = state;
   const n = state.nodes - 1;
   const piece = solver.pieceLength_m;
-  const isBending = setup.rod.tip_stiffness_N_per_m !== null;
-  const spring = setup.rod.tip_stiffness_N_per_m ?? 0;
+  const bend = rodBendOf(setup);
+  const isBending = bend !== null;
+  const spring = bend?.stiffness_N_m ?? 0;
+  const damping = bend?.damping_N_s_m ?? 0;
 
   /** Force of the hand on what moves: on the line's first node, or on the rod's spring. */
   const handForce = () => {
@@ -83,21 +87,22 @@ export function energyBalance(input: ScenarioInput): EnergyBalance {
   let [work, throughput_J, most, made_J] = [0, 0, 0, 0];
   const end_s = path.duration_s + Math.min(hold_s, 3);
   const saved = new LineState(state.nodes);
-  for (let [t_s, step_s] = [0, STEP_S]; t_s < end_s;) {
+  for (let [t_s, step_s] = [0, longest_s]; t_s < end_s;) {
     saved.copyFrom(state);
     path.at(t_s + step_s, tip);
     solver.step(step_s, tip);
-    if (solver.lastChange_m_s > SNAP_M_S && step_s > FINEST_S) {
+    if (solver.lastChange_m_s > SNAP_M_S && step_s > FINEST_SHARE * longest_s) {
       state.copyFrom(saved);
       step_s /= 2;
       continue;
     }
     if (z[n] >= 0) break;
-    t_s += step_s;
-    step_s = Math.min(2 * step_s, STEP_S);
     const now = handForce();
     const [dx, dz] = [tip.x - from.x, tip.z - from.z];
-    const byHand = 0.5 * ((force.x + now.x) * dx + (force.z + now.z) * dz);
+    const byDamper = damping * ((dx / step_s - vx[0]) * dx + (dz / step_s - vz[0]) * dz);
+    const byHand = 0.5 * ((force.x + now.x) * dx + (force.z + now.z) * dz) + byDamper;
+    t_s += step_s;
+    step_s = Math.min(2 * step_s, longest_s);
     weigh(later);
     let byWeight = 0;
     for (let i = isBending ? 0 : 1; i <= n; i++) {

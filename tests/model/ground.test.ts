@@ -156,6 +156,26 @@ describe('a snag', () => {
     expect(result.travel_m).toBeLessThan(0.5);
     expect(result.trace.bait_tension_N.at(-1)).toBe(0);
   });
+
+  test.each([
+    ['bait', { breaking_load_N: 12 }],
+    [
+      'leader knot',
+      {
+        breaking_load_N: 30,
+        leader: { material: 'fluorocarbon', diameter_m: 0.0003, length_m: 1, knot_strength: 0.4 }
+      }
+    ]
+  ] as const)('keeps its hook in the rock when the line parts at the %s', (at, strength) => {
+    const result = snagged(sweepTo(85, 0.8), { line: { diameter_m: 0.0003, ...strength } });
+    const broke = result.events.find(({ kind }) => kind === 'break');
+    expect(broke).toMatchObject({ at });
+    const { t_s, bait_x_m, bait_z_m } = result.trace;
+    const after = t_s.findIndex((t) => t >= (broke?.t_s ?? NaN));
+    // Not to the last bit: the bait is put back on its stone by rounding.
+    expect(Math.abs(bait_x_m[bait_x_m.length - 1] - bait_x_m[after])).toBeLessThan(1e-9);
+    expect(Math.abs(bait_z_m[bait_z_m.length - 1] - bait_z_m[after])).toBeLessThan(1e-9);
+  });
 });
 
 describe('a bite', () => {

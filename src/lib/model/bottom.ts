@@ -1,9 +1,7 @@
-import Body from 'matter-js/src/body/Body.js';
-import Query, { type CollisionBody, type Vector } from 'matter-js/src/collision/Query.js';
 import { groundOf, stonesOf, type Stone } from './ground';
 import { extended, heightOf, levelGround, pieceOutline, type Profile } from './ground-profile';
 import type { Setup } from './scenario';
-import { MM, staticBody } from './solids';
+import { Solids } from './solids';
 import type { Point } from './tip-path';
 
 /** A place where the bait touches, or is about to: unit normal out of the bottom and the gap left. */
@@ -48,9 +46,6 @@ export interface Bottom {
  * shortest step at 5 m/s; much more would round off the corners of stones.
  */
 const REACH_M = 0.012;
-
-/** Sides of the polygon that stands for the round bait: its radius is right to 1 %. */
-const BAIT_SIDES = 24;
 
 /**
  * A piece of line does not feel an edge as a point: the bed under it is evened out over this far to each
@@ -122,10 +117,9 @@ class ShapedBottom implements Bottom {
   readonly plough_N: number;
   readonly stones: number;
   readonly highest_m: number;
-  private readonly bait: CollisionBody;
-  private readonly bodies: CollisionBody[];
-  private readonly pieceOf = new Map<number, number>();
-  private readonly stoneOf = new Map<number, number>();
+  /** Pieces of the ground, and after them the stones. */
+  private readonly solids: Solids;
+  private readonly pieces: number;
   private readonly outlines: Outline[];
   /** Stones that raise the bed in each strip of STRIP_M, by the strip's number. */
   private readonly strips = new Map<number, Outline[]>();
@@ -143,21 +137,9 @@ class ShapedBottom implements Bottom {
     this.outlines = stones.map((stone) => outlineOf(stone, heightOf(ground, stone.x_m)));
     this.highest_m = Math.max(...ground.z_m, ...this.outlines.flat().map(({ z }) => z));
     this.sortIntoStrips(Math.min(...ground.z_m));
-    this.bait = Body.create({
-      position: { x: 0, y: 0 },
-      vertices: circle((radius_m + REACH_M) * MM)
-    });
-    const pieces = ground.x_m.slice(1).map((_, i) => {
-      const body = staticBody(pieceOutline(ground, i));
-      this.pieceOf.set(body.id, i);
-      return body;
-    });
-    const rocks = this.outlines.map((outline, i) => {
-      const body = staticBody(outline);
-      this.stoneOf.set(body.id, i);
-      return body;
-    });
-    this.bodies = [...pieces, ...rocks];
+    const pieces = ground.x_m.slice(1).map((_, i) => pieceOutline(ground, i));
+    this.pieces = pieces.length;
+    this.solids = new Solids([...pieces, ...this.outlines], radius_m + REACH_M);
   }
 
   /** A stone's 45° flanks reach as far to each side as its top is above the lowest ground. */
@@ -219,25 +201,13 @@ class ShapedBottom implements Bottom {
   contactsNear(x_m: number, z_m: number, out: Contact[]): void {
     out.length = 0;
     const centreZ = z_m + this.radius_m;
-    Body.setPosition(this.bait, { x: x_m * MM, y: centreZ * MM });
-    for (const hit of Query.collides(this.bait, this.bodies)) {
-      const other = hit.bodyA === this.bait ? hit.bodyB : hit.bodyA;
-      const piece = this.pieceOf.get(other.id);
-      if (piece !== undefined) {
-        const contact = this.groundContact(piece, x_m, centreZ);
-        if (contact) out.push(contact);
+    for (const { solid, nx, nz, depth_m } of this.solids.overlapsAt(x_m, centreZ)) {
+      if (solid >= this.pieces) {
+        out.push({ nx, nz, gap_m: REACH_M - depth_m, stone: solid - this.pieces });
         continue;
       }
-      const away =
-        hit.normal.x * (x_m * MM - other.position.x) +
-        hit.normal.y * (centreZ * MM - other.position.y);
-      const sign = away >= 0 ? 1 : -1;
-      out.push({
-        nx: sign * hit.normal.x,
-        nz: sign * hit.normal.y,
-        gap_m: REACH_M - hit.depth / MM,
-        stone: this.stoneOf.get(other.id) ?? GROUND
-      });
+      const contact = this.groundContact(solid, x_m, centreZ);
+      if (contact) out.push(contact);
     }
   }
 
@@ -280,13 +250,4 @@ function outlineOf(stone: Stone, base_m: number): Point[] {
     x: stone.x_m + (across * stone.width_m) / 2,
     z: base_m + up * stone.height_m
   }));
-}
-
-/** Polygon drawn around a circle, so that its flat sides are where the circle is. */
-function circle(circleRadius: number): Vector[] {
-  const radius = circleRadius / Math.cos(Math.PI / BAIT_SIDES);
-  return Array.from({ length: BAIT_SIDES }, (_, i) => {
-    const angle = (-2 * Math.PI * (i + 0.5)) / BAIT_SIDES;
-    return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
-  });
 }

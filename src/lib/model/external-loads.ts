@@ -25,7 +25,7 @@ export interface StepEnd {
 export class ExternalLoads {
   /** Whether the bait has been on the bottom. */
   hasTouched: boolean;
-  /** Whether the line has parted: a hook holds it no more. */
+  /** Whether the line has parted: nothing takes or frees a hook any more. */
   isParted = false;
   private readonly side: number;
   private readonly stems: Stems | null;
@@ -52,7 +52,7 @@ export class ExternalLoads {
   at(end_s: number, x_m: number): ExternalLoad {
     const { load } = this;
     load.x = load.z = load.stiffness_N_m = 0;
-    load.isPinned = this.snag !== null && this.snag.isHeld && !this.isParted;
+    load.isPinned = this.snag !== null && this.snag.isHeld;
     for (const bite of this.setup.bites) {
       addBite(bite, end_s, this.side, this.weightInWater_N, load);
     }

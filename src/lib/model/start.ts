@@ -92,7 +92,7 @@ function layLine(setup: Setup, laying: Laying, bait: Bait, place: Point): Laid {
   }
 }
 
-function rodBendOf({ rod }: Setup): RodBend {
+export function rodBendOf({ rod }: Setup): RodBend {
   const stiffness_N_m = rod.tip_stiffness_N_per_m;
   if (stiffness_N_m === null) return null;
   const critical = 2 * Math.sqrt(stiffness_N_m * TIP_MASS_KG);
