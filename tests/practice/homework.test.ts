@@ -4,6 +4,7 @@ import { itemOf } from '../../src/lib/course/items';
 import { asSent, type Assignment, type HomeworkResult, packetOf } from '../../src/lib/wire';
 import { parsePacket } from '../../src/lib/practice';
 import { gradeHomework } from '../../src/lib/practice/homework-grading';
+import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
 import { aSweep, drag } from './drag';
 
@@ -55,6 +56,24 @@ describe('homework', () => {
   test('comes back with the tries to the sample', () => {
     const packet = { kind: 'result', result } as const;
     expect(parsePacket(posted(packet))).toEqual(packet);
+  });
+
+  test('keeps the marks that an older model gave, with its version; of today’s model those of today count', () => {
+    const [first, second] = result.tries;
+    const tries = [
+      { ...first, marks: 41, model: '1.1.0' },
+      { ...first, marks: 41, model: MODEL_VERSION },
+      { ...second, challenge: 0 }
+    ];
+    const read = parsePacket(posted({ kind: 'result', result: { ...result, tries } }));
+    if (read.kind !== 'result') throw new Error(read.kind);
+    const [report] = gradeHomework(read.result).challenges;
+    const [older, now, unsaid] = report.tries;
+    expect(older.kept).toMatchObject({ marks: 41, model: '1.1.0', passed: false });
+    expect(older.grade.marks).toBeGreaterThan(90);
+    expect(now.kept).toMatchObject({ marks: now.grade.marks, model: null });
+    expect(unsaid.kept).toMatchObject({ marks: unsaid.grade.marks, isRegraded: true });
+    expect(report.passed).toBe(report.tries.filter(({ kept }) => kept.passed).length);
   });
 
   test('gets the marks there that it got here', () => {

@@ -4,13 +4,22 @@ import { answeredOf, type AnswerTally } from './answered';
 import { judgedAgain } from './judged';
 import { markOf, type Mark } from './mark';
 import { rulerOf, type Ruler } from './ruler';
-import { within, type PacketAnswer, type HomeworkResult, type PacketTry } from '../wire';
+import {
+  keptMarks,
+  within,
+  type HomeworkResult,
+  type KeptMarks,
+  type PacketAnswer,
+  type PacketTry
+} from '../wire';
 
 /** What came of a try; null where today's model cannot run it. */
 export type Grader = (challenge: Challenge, input: PacketTry['input']) => GradedRun | null;
 
 export type GradedHomeworkTry = GradedRun & {
   made: PacketTry;
+  /** What it counts with: as it was given by an older version of the model, else today's. */
+  kept: KeptMarks;
   /** Null where the challenge asks for no distance. */
   mark: Mark | null;
 };
@@ -54,17 +63,19 @@ export function homeworkTriesOf({ assignment, tries }: HomeworkResult) {
  * answer of a result again. Throws DataError for an answer that is none to this homework.
  */
 export function gradeHomework(
-  { assignment, tries, answers }: HomeworkResult,
+  { assignment, tries, answers, model }: HomeworkResult,
   grade: Grader = gradeTry
 ): HomeworkReport {
   const challenges = assignment.challenges.map((challenge, i): ChallengeReport => {
-    const made = tries.filter((one) => one.challenge === i);
+    const made = tries
+      .filter((one) => one.challenge === i)
+      .map((one) => ({ ...one, model: one.model ?? model }));
     const graded = made.flatMap((one, n) => gradedTry(one, challenge, n, grade) ?? []);
     return {
       challenge,
       tries: graded,
       leftOut: made.length - graded.length,
-      passed: graded.filter(({ grade }) => grade.passed).length
+      passed: graded.filter(({ kept }) => kept.passed).length
     };
   });
   return {
@@ -95,16 +106,17 @@ function objectiveReports(
 }
 
 function gradedTry(
-  made: PacketTry,
+  made: PacketTry & { model: string },
   challenge: Challenge,
   n: number,
   grade: Grader
 ): GradedHomeworkTry | null {
   const graded = grade(challenge, made.input);
+  const kept = keptMarks(made, graded && graded.grade);
+  if (!graded || !kept) return null;
   const { at, guess_m } = made;
-  return (
-    graded && { ...graded, made, mark: markOf({ id: `${n}`, at, guess_m }, challenge, graded) }
-  );
+  const mark = markOf({ id: `${n}`, at, guess_m }, challenge, graded);
+  return { ...graded, made, kept, mark };
 }
 
 function marksOf(tries: readonly GradedHomeworkTry[]): Mark[] {

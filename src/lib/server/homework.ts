@@ -1,5 +1,6 @@
 import { MODEL_VERSION } from '../model';
 import {
+  areSameMarks,
   type AnswerReply,
   type Assignment,
   type HomeworkSubmission,
@@ -16,11 +17,6 @@ import { Refusal } from './faults';
 import type { Db } from './store';
 import { accept, submissionCountOf, forgetSent, type Receipt } from './submissions';
 
-/**
- * Browsers and Node differ in the last bits of sine and cosine, and a share that lies on the border
- * of two marks then rounds either way: one mark is no disagreement.
- */
-const MARKS_BAND = 1;
 /** Stored from one client at most: all that the largest homework asks for. */
 const MOST_SENT =
   MOST.challenges * MOST.tries +
@@ -37,7 +33,7 @@ export async function gradeAgain(
   account: Account
 ): Promise<TryReply> {
   const graded = await serverCompute('grade', { challenge, input }, account);
-  const same = Math.abs(graded.marks - marks) <= MARKS_BAND;
+  const same = areSameMarks(graded.marks, marks);
   return { ...graded, agrees: same && model === MODEL_VERSION, model: MODEL_VERSION };
 }
 

@@ -128,4 +128,4 @@ export {
 } from './tests-csv';
 export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';
 export { sentRun } from './sent-run';
-export { given, keptMarks, type KeptMarks, type MarkedBy } from './kept-marks';
+export { areSameMarks, given, keptMarks, type KeptMarks, type MarkedBy } from './kept-marks';

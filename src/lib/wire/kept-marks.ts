@@ -37,3 +37,14 @@ export type MarkedBy = Pick<StoredTry, 'marks' | 'model'>;
 export function given(grade: Pick<Grade, 'marks'> | null): MarkedBy {
   return { model: MODEL_VERSION, ...(grade && { marks: grade.marks }) };
 }
+
+/**
+ * Browsers and Node differ in the last bits of sine and cosine, and a share that lies on the border
+ * of two marks then rounds either way: one mark is no disagreement.
+ */
+const MARKS_BAND = 1;
+
+/** Whether the marks that were sent and those of the same model here agree. */
+export function areSameMarks(sent: number, here: number): boolean {
+  return Math.abs(here - sent) <= MARKS_BAND;
+}

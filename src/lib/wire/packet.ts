@@ -5,7 +5,7 @@ import { assignment, MOST, storedAssignment, type Assignment } from './assignmen
 import { line, shortName, time, whole } from './fields';
 import { encodeRod, rodInLetters } from './rod-code';
 import { lawnDrags, loggedDay } from './homework';
-import { guessEntries } from './try';
+import { guessEntries, marks } from './try';
 
 /** Homework that travels without a server. The format is described in docs/packet-format.md. */
 const FORMAT = 'feltfoot-homework';
@@ -19,6 +19,9 @@ const packetTry = v.strictObject({
   challenge: whole(0, Number.MAX_SAFE_INTEGER),
   at: time,
   input: rodInLetters,
+  /** What the client was shown, and by which version of the model; older packets say neither. */
+  marks: v.optional(marks),
+  model: v.optional(shortName),
   ...guessEntries
 });
 export type PacketTry = v.InferOutput<typeof packetTry>;
@@ -33,7 +36,7 @@ const resultOf = <A extends v.GenericSchema<unknown, Assignment>>(assignment: A)
     assignment,
     /** Who did it, as the guide knows them; may be empty. */
     by: line(MOST.line, 0),
-    /** Version of the bait model under which it was done. */
+    /** Version of the bait model under which it was done last. */
     model: shortName,
     tries: v.pipe(v.array(packetTry), v.maxLength(MOST_TRIES, 'too many tries')),
     answers: v.pipe(v.array(packetAnswer), v.maxLength(MOST_ANSWERS, 'too many answers')),
@@ -43,7 +46,7 @@ const resultOf = <A extends v.GenericSchema<unknown, Assignment>>(assignment: A)
     log: v.optional(v.pipe(v.array(loggedDay), v.maxLength(MOST.days, 'too many days')))
   });
 const result = resultOf(assignment);
-/** What a client hands back: the homework it answers, and what the hand did. No marks. */
+/** What a client hands back: the homework it answers, what the hand did and what it was given for it. */
 export type HomeworkResult = v.InferOutput<typeof result>;
 
 /** Of version 1, which had no questions. */

@@ -10,7 +10,13 @@ import {
   type Challenge,
   type Units
 } from '$lib/scoring';
-import type { Assignment, HomeworkResult, KeptGuess, StoredAnswer } from '$lib/wire';
+import {
+  areSameMarks,
+  type Assignment,
+  type HomeworkResult,
+  type KeptGuess,
+  type StoredAnswer
+} from '$lib/wire';
 import { isLate } from '$lib/shell';
 import { adviceWords, errorWords } from './advice';
 import { contactText, guessText } from './report-text';
@@ -58,6 +64,8 @@ export interface ReportView {
 
 interface Graded extends KeptGuess {
   marks: number;
+  /** Who gave the marks, and what today's model gives, where it was an older one. */
+  markedBy?: string;
   /** Of the task's figure; null where nothing was reached. */
   figure: number | null;
   contact: number;
@@ -82,7 +90,7 @@ export function tryWords(
   const guess = guessText(graded, challenge, units);
   const small = [
     isLate(graded.at, due) ? 'late' : '',
-    `${graded.marks} of 100`,
+    `${graded.marks} of 100${graded.markedBy ?? ''}`,
     planOf(phase, n).isHidden ? 'bait hidden' : 'in sight',
     graded.input.rod === 'real' ? 'real rod' : '',
     contactText(challenge, graded.contact),
@@ -120,12 +128,14 @@ export function resultView(
       line: passedText(passed, tries.length, asked) + error,
       advice: level ? adviceWords(figure, level, units) : '',
       leftOut,
-      tries: tries.map(({ made, result, grade }, n) => {
+      tries: tries.map(({ made, kept, result, grade }, n) => {
         const { did, why } = describeTry(challenge, { result, grade }, units);
-        const { marks } = grade;
+        const { marks, model } = kept;
+        const markedBy = model ? ` by model ${model} (today’s gives ${grade.marks})` : '';
+        const agrees = model !== null || areSameMarks(made.marks ?? marks, marks);
         const contact = contactWhileMoving(result);
-        const measured = { marks, figure: grade.figure, contact, reason: `${did} ${why}` };
-        const words = { ...made, ...measured, agrees: true };
+        const measured = { marks, markedBy, figure: grade.figure, contact };
+        const words = { ...made, ...measured, reason: `${did} ${why}`, agrees };
         return { input: made.input, marks, ...tryWords(challenge, assignment, n, words, units) };
       })
     };
