@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { figureLevel, figureOfReply, rulerOf } from '../../src/lib/practice';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import { figureOf, type Challenge } from '../../src/lib/scoring';
-import { adviceWords, errorWords } from '../../src/lib/app/homework/advice';
+import { adviceWords, errorWords, fewWords } from '../../src/lib/app/homework/advice';
 import { tied } from '../tied';
 
 const lessons = loadLessons();
@@ -55,11 +55,19 @@ describe('a hand at a task', () => {
   test.each([
     [oneFoot, [0.6, 0.6, 0.6, 0.6], '1~ft too far on average, give or take 0~in'],
     [hop, [0.05, 0.05, 0.05, 0.05], '4~in too low on average, give or take 0~in'],
-    [count, [4, 4, 4, 4], '2.8~s too late on average, give or take 0~s']
+    [count, [4, 4, 4, 4], '2.8~s too late on average, give or take 0~s'],
+    // Longer than the middle of the band, and within it: nothing is wrong with it.
+    [oneFoot, [0.33, 0.33, 0.33, 0.33], '1~ft~1~in on average, give or take 0~in']
   ])('an even one is put into words by its average', (figure, values, words) => {
     const level = figureLevel(figure, values);
     expect(level && errorWords(figure, level, 'imperial')).toBe(tied(words));
   });
+});
+
+test('tries too few for an average are told one by one', () => {
+  expect(fewWords(oneFoot, [0.41, 0.38], 'imperial')).toBe(tied('1~ft~4~in and 1~ft~3~in'));
+  expect(fewWords(count, [7.2, 1, 3], 'imperial')).toBe(tied('7.2~s, 1~s and 3~s'));
+  expect(fewWords(hop, [0.1], 'imperial')).toBe(tied('4~in'));
 });
 
 test('a reply of before says the figure of a distance, and of no other task', () => {

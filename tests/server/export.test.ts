@@ -109,6 +109,11 @@ test('drags on the lawn stand beside the tries, each a line in the same unit', (
     ...{ Client: 'Ina', Made: '2031-05-01 03:00', Try: '2', Reached: '16', Unit: 'in' },
     ...{ 'Asked from': '12', 'Asked to': '12' }
   });
+  // One column is one figure: a spreadsheet sorts real rod and screen together.
+  const screen = rowsOf(
+    homeworkTable([client('Ina', [tried(NOW)])], sampleTask, { units: 'imperial', zone: 'UTC' })
+  );
+  expect(rows[1].Figure).toBe(screen[0].Figure);
 });
 
 test('two of one name are told apart, and what was done late says so', () => {
@@ -116,8 +121,8 @@ test('two of one name are told apart, and what was done late says so', () => {
   const other = client('wim', [tried(NOW)], [], '2031-05-02T09:30:00.000Z');
   const rows = rowsOf(homeworkTable([late, other], sampleTask, { units: 'metric', zone: 'UTC' }));
   expect(rows.map((row) => [row.Client, row.Late, row.Unit])).toEqual([
-    ['Wim (first seen 2031-05-01 08:00)', 'yes', 'cm'],
-    ['wim (first seen 2031-05-02 09:30)', 'no', 'cm']
+    ['Wim 1 (first seen 2031-05-01 08:00)', 'yes', 'cm'],
+    ['wim 2 (first seen 2031-05-02 09:30)', 'no', 'cm']
   ]);
 });
 

@@ -149,6 +149,14 @@ describe('a lesson plan', () => {
   });
 });
 
+test('what is packed for any day is named in one way: glasses, a tape and a watch once each', () => {
+  const needs = Object.values(hands).flatMap((hand) =>
+    plan(480, { ...mild, ground: 'boulders' }, hand).blocks.flatMap(({ needs }) => needs)
+  );
+  for (const thing of [/glasses/i, /\btape\b/i, /\bwatch\b/i])
+    expect([...new Set(needs.filter((need) => thing.test(need)))]).toHaveLength(1);
+});
+
 describe('what is tied on', () => {
   test('is the lightest that is down in time: heavier as it gets deeper', () => {
     const at = [2, 5, 7, 12].map((depth_m) => jigFor({ ...mild, depth_m }));

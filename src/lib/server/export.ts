@@ -161,7 +161,7 @@ function lawnLines({ meant_m, sets }: LawnSets, made: (at: string) => Line, unit
       Kind: 'real rod',
       Task: 'Ten on the lawn',
       Try: n + 1,
-      Figure: 'Travel',
+      Figure: 'How far the jig went',
       Reached: number(moved).value,
       Unit: number(moved).unit,
       'Asked from': number(meant_m).value,
@@ -180,13 +180,18 @@ function momentIn(timeZone: string): (iso: string) => string {
   return (iso) => format.format(new Date(iso));
 }
 
-/** Names that tell clients apart: two of one name have the time when they were first seen beside it. */
+/**
+ * Names that tell clients apart: two of one name have a number, as they came, and the time when they were
+ * first seen beside it, which two in one boat may share.
+ */
 function namesOf(clients: readonly Client[], moment: (iso: string) => string) {
-  const plainly = (name: string) => name.toLowerCase();
-  const names = clients.map(({ nickname }) => plainly(nickname));
-  return ({ nickname, joined_at }: Client): string => {
-    const isShared = names.filter((name) => name === plainly(nickname)).length > 1;
-    return isShared ? `${nickname} (first seen ${moment(joined_at)})` : nickname;
+  const plainly = ({ nickname }: Client) => nickname.trim().toLowerCase();
+  const asTheyCame = [...clients].sort((a, b) => (a.joined_at < b.joined_at ? -1 : 1));
+  return (client: Client): string => {
+    const alike = asTheyCame.filter((one) => plainly(one) === plainly(client));
+    if (alike.length === 1) return client.nickname;
+    const number = alike.findIndex(({ id }) => id === client.id) + 1;
+    return `${client.nickname} ${number} (first seen ${moment(client.joined_at)})`;
   };
 }
 

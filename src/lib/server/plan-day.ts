@@ -24,18 +24,18 @@ type Words = Pick<BlockDraft, 'needs' | 'steps'>;
 
 /** The lesson speaks to the learner and a friend; here the guide is the friend. */
 const FOR_TWO: Words = {
-  needs: ['The other end of the line in your hand, no hook'],
+  needs: [],
   steps: [
-    'Tap, pull softly, or do nothing, in any order.',
+    'Take the other end of the line, no hook. Tap, pull softly, or do nothing, in any order.',
     'The client says what it is, then answers with the rod.',
     'Twenty times. Count the misses and the false alarms.'
   ]
 };
 
 const IN_PAIRS: Words = {
-  needs: ['The other end of the line in a neighbor’s hand, no hook'],
+  needs: [],
   steps: [
-    'In pairs: one taps, pulls softly, or does nothing, in any order.',
+    'In pairs, one at each end of the line, no hook. One taps, pulls softly, or does nothing, in any order.',
     'The other says what it is, then answers with the rod.',
     'Twenty times, then change over. Count the misses and the false alarms.'
   ]

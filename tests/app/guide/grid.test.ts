@@ -40,8 +40,8 @@ describe('the grid of clients', () => {
   test('has a row a part, and says who has not opened a homework', () => {
     expect(blocks.map(({ title }) => title)).toEqual(['Second', 'First']);
     expect(blocks[0].rows).toEqual([
-      { title: 'Lesson: SLACK', cells: [part(1, null, 1), null, null] },
-      { title: 'Two feet', cells: [part(3, 2, 8), null, null] }
+      { title: 'Lesson: SLACK', good: 'passed', cells: [part(1, null, 1), null, null] },
+      { title: 'Two feet', good: 'passed', cells: [part(3, 2, 8), null, null] }
     ]);
     expect(blocks[1].rows.at(-1)).toMatchObject({ title: 'Ten on the lawn' });
     expect(blocks[1].rows[0].cells).toEqual([part(5, 1, 8), part(8, 8, 8), part(0, 0, 8)]);
@@ -52,6 +52,7 @@ describe('the grid of clients', () => {
 test('names a part of each kind', () => {
   const asked = { ...sampleTask, objectives: ['slack', 'mood'], lawn: { meant_m: 0.3 } };
   const { blocks } = gridOf([{ id: 'c', task: asked, standings: [] }], named);
+  expect(blocks[0].rows.map(({ good }) => good).slice(-3)).toEqual(['right', 'right', 'passed']);
   expect(blocks[0].rows.map(({ title }) => title)).toEqual([
     ...asked.lessons.map((id) => `Lesson: ${id.toUpperCase()}`),
     ...asked.challenges.map(({ title }) => title),
@@ -62,8 +63,11 @@ test('names a part of each kind', () => {
 });
 
 test.each([
-  [part(6, 4, 8), '6 of 8, 4 good'],
-  [part(0, 0, 8), 'to do'],
-  [part(1, null, 1), 'done'],
-  [part(0, null, 1), 'to do']
-])('%o reads “%s”', (cell, text) => expect(cellText(cell)).toBe(text));
+  [part(6, 4, 8), 'passed', '6 of 8, 4 passed'],
+  [part(3, 2, 3), 'right', '3 of 3, 2 right'],
+  [part(0, 0, 8), 'passed', 'to do'],
+  [part(1, null, 1), 'passed', 'done'],
+  [part(0, null, 1), 'passed', 'to do']
+] as const)('%o, of which some %s, reads “%s”', (cell, good, text) =>
+  expect(cellText(cell, good)).toBe(text)
+);

@@ -29,7 +29,7 @@ const levelOf = (miss: number) => ({
 });
 const { goals } = sampleChallenge;
 const challenge = (id: string, level: ReturnType<typeof levelOf> | null) => ({
-  ...{ id, title: id, tries: 5, passed: 0, contact: 1, isDone: false, goals, level }
+  ...{ id, title: id, tries: 5, passed: 0, few: [], contact: 1, isDone: false, goals, level }
 });
 const about = (objective: string, right: number, backTo: string | null) => ({
   ...{ objective, asked: 4, right, guessed: 0, answered: 4, isDone: true, backTo }

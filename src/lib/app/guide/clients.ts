@@ -1,7 +1,8 @@
 import { dayText } from '$lib/shell';
-import { figureOf } from '$lib/scoring';
+import { figureOfReply } from '$lib/practice';
+import { figureOf, type Challenge } from '$lib/scoring';
 import { isNamed } from './find';
-import type { ClientProgress, ClientStanding } from '$lib/wire';
+import type { ClientProgress, ClientStanding, KeptTry } from '$lib/wire';
 
 /** A client as the list shows one: without the rod inputs, which only the page of one client needs. */
 export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
@@ -13,6 +14,7 @@ export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
       goals: challenge.goals,
       title: challenge.title,
       tries: tries.length,
+      few: standing.level ? [] : tries.flatMap((one) => reachedOf(challenge, one)),
       contact: tries.length
         ? tries.reduce((sum, { graded }) => sum + graded.contact, 0) / tries.length
         : null
@@ -21,6 +23,12 @@ export function briefly({ challenges, objectives, ...rest }: ClientProgress) {
       return { ...standing, answered: answers.length };
     })
   };
+}
+
+/** What a try reached of its task's figure: too few for a level are told one by one. */
+function reachedOf(challenge: Challenge, { graded }: KeptTry): number[] {
+  const reached = figureOfReply(figureOf(challenge), graded);
+  return reached === null ? [] : [reached];
 }
 
 export type Brief = ReturnType<typeof briefly>;

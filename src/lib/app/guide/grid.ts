@@ -16,6 +16,8 @@ export interface GridColumn {
 
 export interface GridRow {
   title: string;
+  /** What is good of it: a try passes, an answer is right. */
+  good: 'passed' | 'right';
   /** A cell a column; null where that client has not opened the homework. */
   cells: readonly (PartCount | null)[];
 }
@@ -53,8 +55,8 @@ export function gridOf(homework: readonly GridHomework[], named: Named) {
   const shown = sorted.slice(0, MOST_COLUMNS);
   const blocks = homework.map(({ id, task }, i): GridBlock => {
     const of = shown.map(({ key }) => keyed[i].get(key) ?? null);
-    const rows = titlesOf(task, named).map((title, part) => {
-      return { title, cells: of.map((standing) => standing?.counts[part] ?? null) };
+    const rows = partsOf(task, named).map((row, part) => {
+      return { ...row, cells: of.map((standing) => standing?.counts[part] ?? null) };
     });
     return { id, title: task.title, clients: of.map((one) => one?.id ?? null), rows };
   });
@@ -73,24 +75,24 @@ function keysOf(standings: readonly ClientStanding[]): Map<string, ClientStandin
   return keys;
 }
 
-function titlesOf(task: GridHomework['task'], named: Named): string[] {
+function partsOf(task: GridHomework['task'], named: Named): Omit<GridRow, 'cells'>[] {
   return askedParts(task).map(({ kind, id }) => {
     switch (kind) {
       case 'lesson':
-        return `Lesson: ${named.lesson(id)}`;
+        return { title: `Lesson: ${named.lesson(id)}`, good: 'passed' };
       case 'challenge':
-        return task.challenges.find((one) => one.id === id)?.title ?? id;
+        return { title: task.challenges.find((one) => one.id === id)?.title ?? id, good: 'passed' };
       case 'questions':
-        return `Questions: ${named.objective(id)}`;
+        return { title: `Questions: ${named.objective(id)}`, good: 'right' };
       case 'lawn':
-        return 'Ten on the lawn';
+        return { title: 'Ten on the lawn', good: 'passed' };
     }
   });
 }
 
-/** "6 of 8, 4 good"; "done" or "to do" for what is only done or not. */
-export function cellText({ made, good, of }: PartCount): string {
+/** "6 of 8, 4 passed"; "done" or "to do" for what is only done or not. */
+export function cellText({ made, good, of }: PartCount, word: GridRow['good']): string {
   if (good === null) return made >= of ? 'done' : 'to do';
   if (made === 0) return 'to do';
-  return `${made} of ${of}, ${good} good`;
+  return `${made} of ${of}, ${good} ${word}`;
 }

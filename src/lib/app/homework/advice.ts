@@ -1,12 +1,17 @@
-import { formatFigure, type TaskFigure, type Units } from '$lib/scoring';
+import { figureSide, formatFigure, type TaskFigure, type Units } from '$lib/scoring';
 import type { FigureLevel } from '$lib/wire';
 
-/** How far the hand is off, in words: an average only where it is most of the error. */
+/**
+ * How far the hand is off, in words: an average only where it is most of the error. What lies in the
+ * band is not off, wherever in it.
+ */
 export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units): string {
   const { value, off, sd, tries, less, more } = level;
   const text = (value: number) => formatFigure(figure, value, units);
-  if (!figure.asked) return `${text(value)} on average, give or take ${text(sd)}`;
+  const average = `${text(value)} on average, give or take ${text(sd)}`;
+  if (!figure.asked) return average;
   if (Math.abs(off) >= sd && off !== 0) {
+    if (figureSide(figure, value) === 0) return average;
     const side = off > 0 ? figure.more : figure.less;
     return `${text(Math.abs(off))} ${side} on average, give or take ${text(sd)}`;
   }
@@ -17,6 +22,14 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
   ].filter(Boolean);
   return `${sides.join(', ')}: ${text(sd)} apart from try to try`;
 }
+
+/** What each of a few tries reached: too few for an average. */
+export function fewWords(figure: TaskFigure, values: readonly number[], units: Units): string {
+  return listed(values.map((value) => formatFigure(figure, value, units)));
+}
+
+const listed = (words: readonly string[]) =>
+  [words.slice(0, -1).join(', '), words.at(-1)].filter(Boolean).join(' and ');
 
 const STEADY = 'The hand is uneven: the same move again, slowly and each time alike.';
 

@@ -1,5 +1,5 @@
 export { default as HomeworkByLink } from './HomeworkByLink.svelte';
-export { adviceWords, errorWords } from './advice';
+export { adviceWords, errorWords, fewWords } from './advice';
 export { default as AskedLater } from './AskedLater.svelte';
 export { default as Build } from './Build.svelte';
 export { default as Do } from './Do.svelte';

@@ -111,7 +111,7 @@ export default {
       text: 'Two minutes, every time.',
       needs: [
         'Life jackets, worn: most people who drown from boats wore none',
-        'Glasses for everyone near a cast',
+        'Glasses for everyone',
         'A phone in a dry bag'
       ],
       steps: [

@@ -128,7 +128,7 @@ export default {
       kind: 'field',
       title: 'With a real rod',
       text: 'Three paces on the lawn, then one on the water.',
-      needs: ['Your rod, no hook', 'A tape and a watch'],
+      needs: ['Your rod, no hook', 'A tape measure', 'A watch'],
       steps: [
         'Sweep {3 ft|90 cm} in 5 seconds, in 3, in 1. Film it.',
         'Were they?',

@@ -132,9 +132,9 @@ export default {
       kind: 'field',
       title: 'With a real rod',
       text: 'Small and quick, not big.',
-      needs: ['Your rod, no hook', 'A tape along the tip’s arc'],
+      needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
-        'Ten quick lifts, {15 in|40 cm} of tip each.',
+        'Ten quick lifts along the tape, {15 in|40 cm} of tip each.',
         'On the water: one hop, count to the landing.',
         'Three hops, even rests. Then short, long.'
       ],

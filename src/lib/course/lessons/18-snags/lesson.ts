@@ -134,7 +134,7 @@ export default {
       kind: 'field',
       title: 'On the water',
       text: 'In this order.',
-      needs: ['A jig you can lose', 'Glasses for all', 'A padded tool to wrap line on'],
+      needs: ['A jig you can lose', 'Glasses for everyone', 'A padded tool to wrap line on'],
       steps: [
         'Stop. Slack. Three shakes.',
         'Move the boat past it and pull from the far side.',
