@@ -15,3 +15,4 @@ export { showScheme } from './scheme';
 export type { Shelf } from './shelf';
 export { stayAwake } from './stay-awake';
 export { calendarDay, dayText, isLate, momentText } from './dates';
+export { default as Foot } from './Foot.svelte';

@@ -170,6 +170,12 @@ export interface ClinicSummary {
   drills: { title: string; says: string[] }[];
 }
 
+/** Depth and weight of one challenge of homework. */
+export interface OwnGear {
+  depth_m: number;
+  mass_kg: number;
+}
+
 export interface JigChoice {
   mass_kg: number;
   /** From the splash to the bottom by the model, s, in still air and water. */

@@ -1,14 +1,8 @@
-export { readHomeLink } from './home/home-link';
-export { countsOf, homeRecord, newIn } from './home/take-home';
-export { default as Handout } from './Handout.svelte';
-export { default as HomeList } from './HomeList.svelte';
-export { default as BiasPlot } from './BiasPlot.svelte';
 export { default as BigScreen } from './lead/BigScreen.svelte';
+export { default as ClinicHome } from './home/HomePage.svelte';
 export { default as LeaderView } from './lead/LeaderView.svelte';
-export { default as Phone } from './Phone.svelte';
 export { default as Pad } from './rod/Pad.svelte';
-export { RemoteRod } from './rod/remote-rod.svelte';
-export { default as RoomHands } from './RoomHands.svelte';
-export { default as TakeAlong } from './TakeAlong.svelte';
 export { Participant } from './participant.svelte';
-export { asSentence, votesText } from './votes';
+export { default as Phone } from './Phone.svelte';
+export { RemoteRod } from './rod/remote-rod.svelte';
+export { default as SummaryPage } from './SummaryPage.svelte';

@@ -1,5 +1,3 @@
-export { default as OutfitCard } from './OutfitCard.svelte';
-export { default as OutfitForm } from './OutfitForm.svelte';
 export { default as OutfitPicker } from './OutfitPicker.svelte';
 export { gearNamed, outfitIn, setupWith } from './chosen';
 export { FISH_CHOICES, LIGHT_CHOICES, nameOf, waterChoices, WIND_CHOICES } from './day-water';
@@ -7,3 +5,4 @@ export { CHART_BEDS } from './weight-water';
 export { outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';
 export { default as WeightChart } from './WeightChart.svelte';
+export { default as GearPage } from './GearPage.svelte';

@@ -1,6 +1,6 @@
 import { FOOT_M, GROUND_KINDS } from '$lib/model';
 import { parseData } from '$lib/scoring';
-import { FISH_MOODS, outfitGear, WINDS, type OutfitGear } from '$lib/wire';
+import { FISH_MOODS, outfitGear, WINDS, type OutfitGear, type OwnGear } from '$lib/wire';
 import * as v from 'valibot';
 
 /** Where nobody says another: what the course's water has. */
@@ -53,12 +53,6 @@ export function clientsIn({
     const [homework, id] = one.split('.');
     return id ? { homework, client: id } : null;
   });
-}
-
-/** Depth and weight of one challenge of homework. */
-export interface OwnGear {
-  depth_m: number;
-  mass_kg: number;
 }
 
 /** What is planned for; no weight is the lightest that is down in time. */

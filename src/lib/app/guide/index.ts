@@ -1,7 +1,7 @@
 export { default as SpacePage } from './SpacePage.svelte';
 export { default as SetHomework } from './SetHomework.svelte';
 export { default as ClientPage } from './ClientPage.svelte';
-export { type PlanRequest, type OwnGear, planRequestIn, clientsIn, gearFor } from './asked';
+export { type PlanRequest, planRequestIn, clientsIn, gearFor } from './asked';
 export { clientReport, clientRuler } from './client-report';
 export { default as ClientList } from './ClientList.svelte';
 export { briefly, inOrder, isAllDone, pageOf } from './clients';
@@ -16,8 +16,8 @@ export { secretIn } from './key-file';
 export { default as OpenClinic } from './OpenClinic.svelte';
 export { default as PlanForm } from './PlanForm.svelte';
 export { default as PlanSheet } from './PlanSheet.svelte';
-export { default as ShareHomework } from './ShareHomework.svelte';
 export { default as SpaceSettings } from './SpaceSettings.svelte';
 export { dropUnsaved, keepUnsaved, unsavedKeys, type GuideKey } from './unsaved-keys';
 export { asks } from './what-goes';
 export { boatNames, calledInBoat, keepBoatNames } from './boat';
+export { default as HomeworkHead } from './HomeworkHead.svelte';

@@ -2,4 +2,4 @@ export { default as LessonPage } from './LessonPage.svelte';
 export { default as FirstTry } from './FirstTry.svelte';
 export { default as LessonList } from './LessonList.svelte';
 export { default as Today } from './Today.svelte';
-export { entries } from './glossary-entries';
+export { default as Glossary } from './Glossary.svelte';

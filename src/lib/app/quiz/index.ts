@@ -8,3 +8,4 @@ export { QuizRun } from './quiz-run.svelte';
 export { REPORT_WORDS } from './report-words';
 export { said } from './ruler-marks';
 export { rowsOf } from './statistics-rows';
+export { default as QuestionTable } from './QuestionTable.svelte';

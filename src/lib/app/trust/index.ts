@@ -2,3 +2,4 @@
 export { default as Checks } from './Checks.svelte';
 export { accessPage, errorTables, knownFaults, modelPage, tradeTable } from './documents';
 export { default as Markdown } from './Markdown.svelte';
+export { default as TrustDetails } from './TrustDetails.svelte';
