@@ -23,14 +23,14 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   // A second try is named where the whole ends: it is to be looked into.
   retries: process.env.CI ? 1 : 0,
-  timeout: 60_000,
+  timeout: 120_000,
   // How long a page takes to show something is the bench’s to say; a busy machine is no fault of it.
-  expect: { timeout: 15_000 },
+  expect: { timeout: 60_000 },
   use: {
     baseURL: process.env.FELTFOOT_E2E_URL,
     launchOptions,
     // What never comes is named by the step that waits for it, not by the end of the test.
-    actionTimeout: 15_000,
+    actionTimeout: 60_000,
     // Every new context would fetch all pages to keep them: only tests without a network allow it.
     serviceWorkers: 'block'
   },

@@ -3,7 +3,6 @@ import { beginLesson } from './begin';
 import { visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
-const LONG = { timeout: 20_000 };
 /** What the first result may cost on a phone: touches, time and words read before it. */
 const MOST = { touches: 2, ms: 20_000, words: 20 };
 /** One foot of tip at the sensitivity of a finger, CSS px. */
@@ -25,7 +24,7 @@ async function laidOut(place: Page | Locator): Promise<void> {
       .locator('figure.rod canvas')
       .first()
       .evaluate((canvas: HTMLCanvasElement) => canvas.width);
-  await expect.poll(widest, LONG).toBeGreaterThan(200);
+  await expect.poll(widest).toBeGreaterThan(200);
 }
 
 /** One slow pull with a finger or the mouse: that is one touch. */
@@ -71,7 +70,7 @@ for (const [size, tag] of [
       const begun_ms = Date.now();
       await drag(page, page, hasTouch);
       const result = page.locator('.result');
-      await expect(result).toBeVisible(LONG);
+      await expect(result).toBeVisible();
       await expect(result.locator('.change')).not.toBeEmpty();
       // Begun at the first touch: reading twenty words takes the rest of the time.
       expect(Date.now() - begun_ms).toBeLessThan(MOST.ms);
@@ -114,7 +113,7 @@ for (const size of SIZES) {
       await drag(page, place, hasTouch);
       await inSight(place, picture);
       const result = place.locator('.result');
-      await expect(result).toBeVisible(LONG);
+      await expect(result).toBeVisible();
       // The rod has done its work: its bar gives the result the room.
       await inSight(place, ['.task', 'figure.bottom', '.result .number', '.result .change']);
       await expect(place.locator('.bar')).toBeHidden();
@@ -154,13 +153,13 @@ test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ pa
   await laidOut(page);
   await drag(page, page, false);
   const bait = page.locator('figure.bottom figcaption b');
-  await expect(page.locator('.result')).toBeVisible(LONG);
+  await expect(page.locator('.result')).toBeVisible();
   const went = await bait.first().textContent();
   await page.getByRole('button', { name: 'Send it' }).click();
-  await expect(page.getByRole('link', { name: 'Save the picture' })).toBeVisible(LONG);
+  await expect(page.getByRole('link', { name: 'Save the picture' })).toBeVisible();
   const link = await page.getByRole('textbox', { name: 'Link to this try' }).inputValue();
   await visit(page, '/about');
   await visit(page, link);
   await expect(page.getByRole('heading', { level: 1, name: 'Can you beat it?' })).toBeVisible();
-  await expect(page.getByText(`The bait went ${went}.`)).toBeVisible(LONG);
+  await expect(page.getByText(`The bait went ${went}.`)).toBeVisible();
 });

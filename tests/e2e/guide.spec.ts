@@ -4,7 +4,6 @@ import { openSpace } from './in-guide';
 import { faultsOf, sheetsOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
-const LONG = { timeout: 40_000 };
 
 /** What the questions of the homework are about. */
 const QUESTIONS = /Pick a retrieve and pace/;
@@ -37,7 +36,7 @@ async function clientAt(browser: Browser, link: string, name: string): Promise<P
 async function makeTry(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 5);
-  await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
+  await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible();
   await page.getByRole('button', { name: 'Close', exact: true }).click();
 }
 
@@ -68,7 +67,7 @@ test(
     for (const client of [ina, bo, wim]) await makeTry(client);
     await answerQuestion(wim);
     await expect(wim.getByText('2 not sent yet.')).toBeVisible();
-    await expect(bo.getByText('All sent.')).toBeVisible();
+    for (const sender of [ina, bo]) await expect(sender.getByText('All sent.')).toBeVisible();
     await bo.getByRole('button', { name: 'Next: the questions' }).click();
     await expect(bo.getByText('Question 1 of 1')).toBeInViewport();
     await answerOpenQuestion(bo);
@@ -80,7 +79,7 @@ test(
     await expect(page.getByText(/of 1 right/)).toHaveCount(1);
 
     await wim.context().setOffline(false);
-    await expect(wim.getByText('All sent.')).toBeVisible(LONG);
+    await expect(wim.getByText('All sent.')).toBeVisible();
     await page.reload();
     await expect(page.getByText('1 of 1 tries')).toHaveCount(3);
     await expect(page.getByText(/[01] of 1 right(, 1 by a guess)?\./)).toHaveCount(2);

@@ -2,8 +2,6 @@ import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { faultsOf, spillOf, visit } from './page';
 
-const LONG = { timeout: 20_000 };
-
 /** A page of somebody else: another browser, with nothing stored. */
 async function someone(browser: Browser): Promise<Page> {
   return (await browser.newContext({ reducedMotion: 'reduce' })).newPage();
@@ -33,7 +31,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByLabel('Questions of each').fill('1');
   await page.getByLabel('Tries of each').fill('2');
   await page.getByRole('button', { name: 'Make the link' }).press('Enter');
-  await expect(page.getByRole('img', { name: 'QR code of the link' })).toBeVisible(LONG);
+  await expect(page.getByRole('img', { name: 'QR code of the link' })).toBeVisible();
   return page.getByLabel('Link to the homework').inputValue();
 }
 
@@ -52,7 +50,7 @@ async function take(page: Page): Promise<void> {
 
 async function say(page: Page): Promise<void> {
   const guess = page.getByRole('form', { name: 'Your guess' });
-  await guess.getByRole('textbox').fill('15', LONG);
+  await guess.getByRole('textbox').fill('15');
   await guess.getByRole('radio', { name: 'stayed down' }).check();
   await page.getByRole('button', { name: 'That is my guess' }).press('Enter');
 }
@@ -77,7 +75,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await openChallenge(client);
   await take(client);
   await turnByKey(rod(client), 5);
-  await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
+  await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible();
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
   // Left in its midst, it is gone on with.
@@ -86,7 +84,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await turnByKey(rod(client), 8);
   await say(client);
   const marks = client.locator('.grade .number');
-  await expect(marks).toBeVisible(LONG);
+  await expect(marks).toBeVisible();
   const seen = (await marks.textContent()) ?? '';
   await client.reload();
   await openChallenge(client);
@@ -105,7 +103,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await guide.goto(back);
   await expect(
     guide.getByRole('heading', { name: 'Ove: Exactly one foot and 2 more' })
-  ).toBeVisible(LONG);
+  ).toBeVisible();
   await guide.getByRole('button', { name: /^2: / }).press('Enter');
   await expect(guide.locator('.grade .number')).toHaveText(seen);
   await guide.getByRole('button', { name: /^1: (not )?right knew/ }).press('Enter');
@@ -130,11 +128,11 @@ test('the ruler says how to get one, and shows one after four tries @narrow', as
   for (let n = 1; n <= 4; n++) {
     await take(page);
     await turnByKey(rod(page), 4 + n);
-    await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible(LONG);
+    await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible();
     await page.getByRole('button', { name: `Next try, ${n + 1} of 8` }).press('Enter');
   }
   await page.getByRole('button', { name: 'Close', exact: true }).click();
   await page.getByRole('link', { name: 'Your hand’s ruler' }).last().click();
-  await expect(page.getByText(/^When you mean .+, the bait goes/)).toBeVisible(LONG);
+  await expect(page.getByText(/^When you mean .+, the bait goes/)).toBeVisible();
   await accessible(page);
 });

@@ -6,7 +6,6 @@ import { emptyRecord } from '../../src/lib/wire';
 import { visit } from './page';
 
 /** The model runs a try again before its marks are there. */
-const LONG = { timeout: 20_000 };
 
 /** How a learner works the page: by keys alone, or with a finger. */
 interface Learner {
@@ -70,7 +69,7 @@ function byKeys(page: Page): Learner {
       await tabTo(page, water.getByRole('slider', { name: /^Rod/ }));
       // The rod is still turning when the try is ended, so that it cannot end by itself before.
       await page.keyboard.down('ArrowUp');
-      await expect(underWay(water)).toBeVisible(LONG);
+      await expect(underWay(water)).toBeVisible();
       await page.keyboard.press('Space');
       await page.keyboard.up('ArrowUp');
     }
@@ -84,7 +83,7 @@ async function end(water: Locator): Promise<void> {
       await water.getByRole('button', { name: 'Done', exact: true }).tap({ timeout: 1_000 });
     }
     await expect(underWay(water)).toHaveCount(0, { timeout: 2_000 });
-  }).toPass(LONG);
+  }).toPass();
 }
 
 function byTouch(page: Page): Learner {
@@ -107,7 +106,7 @@ function byTouch(page: Page): Learner {
       };
       await send('touchStart', 0);
       for (const moved of [0.02, 0.04, 0.06]) await send('touchMove', moved);
-      await expect(underWay(water)).toBeVisible(LONG);
+      await expect(underWay(water)).toBeVisible();
       await send('touchEnd');
       await devtools.detach();
       await end(water);
@@ -123,12 +122,12 @@ async function predict(here: Locator, learner: Learner): Promise<void> {
   if (isSaid) await learner.press(here.getByRole('button', { name: 'More' }));
   else await learner.choose(here.getByRole('radio').first());
   await learner.press(here.getByRole('button', { name: 'Lock it in' }));
-  await expect(here.getByText(/by the model/)).toBeVisible(LONG);
+  await expect(here.getByText(/by the model/)).toBeVisible();
 }
 
 async function watch(here: Locator, learner: Learner): Promise<void> {
   await learner.press(here.getByRole('button', { name: /^(Replay|Pause)$/ }));
-  await expect(here.locator('figure.bottom canvas').first()).toBeVisible(LONG);
+  await expect(here.locator('figure.bottom canvas').first()).toBeVisible();
 }
 
 async function attempt(here: Locator, learner: Learner): Promise<void> {
@@ -136,9 +135,9 @@ async function attempt(here: Locator, learner: Learner): Promise<void> {
   await learner.makeTry(here);
   const guess = here.getByRole('form', { name: 'Your guess' });
   const marks = here.locator('.grade .number');
-  await expect(marks.or(guess)).toBeVisible(LONG);
+  await expect(marks.or(guess)).toBeVisible();
   if (await guess.isVisible()) await say(guess, learner);
-  await expect(marks).toBeVisible(LONG);
+  await expect(marks).toBeVisible();
   await learner.press(here.getByRole('button', { name: 'Close', exact: true }).first());
   await expect(here.getByRole('dialog')).toHaveCount(0);
 }
@@ -157,7 +156,7 @@ const VISITS: Partial<Record<StationPart['kind'], Visit>> = {
   try: attempt,
   result: async (here, _, part) => {
     expect(part.kind).toBe('result');
-    await expect(here.getByText('best of 1').first()).toBeVisible(LONG);
+    await expect(here.getByText('best of 1').first()).toBeVisible();
   },
   field: async (here) => {
     await expect(here.getByRole('heading', { name: 'Write down' })).toBeVisible();
@@ -170,7 +169,7 @@ async function goTo(button: Locator, { id, name }: Station, learner: Learner): P
   await expect(async () => {
     await learner.press(button);
     await expect(heading).toBeFocused({ timeout: 3_000 });
-  }).toPass(LONG);
+  }).toPass();
 }
 
 /** As `goTo`, from the last station on to another page. */
@@ -178,7 +177,7 @@ async function leave(link: Locator, { id }: Lesson, learner: Learner): Promise<v
   await expect(async () => {
     await learner.press(link);
     await expect(link.page()).not.toHaveURL(new RegExp(`${id}$`), { timeout: 3_000 });
-  }).toPass(LONG);
+  }).toPass();
 }
 
 /** Down a lesson from its first station to its end, and home. */
@@ -203,7 +202,7 @@ async function walk(page: Page, learner: Learner, lesson: Lesson): Promise<void>
   }
   await visit(page, '/lessons');
   const entry = page.getByRole('listitem').filter({ hasText: lesson.title });
-  await expect(entry.getByText('done', { exact: true }).first()).toBeVisible(LONG);
+  await expect(entry.getByText('done', { exact: true }).first()).toBeVisible();
 }
 
 /** Each lesson is walked one way: in turn by keys on a wide window, and by touch on a phone. */

@@ -4,7 +4,6 @@ import { faultsOf, spillOf, visit } from './page';
 test.use({ serviceWorkers: 'allow' });
 
 /** A box of jigs is some hundreds of runs on a busy machine. */
-const LONG = { timeout: 60_000 };
 
 test('a day is planned, kept and fished by: six taps log a spell, held against the plan @narrow', async ({
   page,
@@ -17,7 +16,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await page.getByRole('button', { name: 'Plan it' }).click();
   // The trade's part is there at once.
   await expect(page.getByText('Move first. No retrieve')).toBeVisible();
-  await page.getByRole('button', { name: 'Save it' }).click(LONG);
+  await page.getByRole('button', { name: 'Save it' }).click();
   await expect(page).toHaveURL(/#d1\./);
   await expect(page.getByText(/^Tie on/)).toBeVisible();
   expect(await faultsOf(page)).toEqual([]);

@@ -4,7 +4,6 @@ import { turnByKey } from './hand';
 import { faultsOf, spillOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
-const LONG = { timeout: 20_000 };
 
 test('two runs are compared by keys alone @any-width', async ({ page }) => {
   await visit(page, '/compare');
@@ -22,7 +21,7 @@ test('two runs are compared by keys alone @any-width', async ({ page }) => {
   await page.getByRole('button', { name: 'Over and over' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
-  await expect(moved.nth(1)).not.toHaveText('0 in', LONG);
+  await expect(moved.nth(1)).not.toHaveText('0 in');
 });
 
 test('a retrieve is watched, done by hand and marked; its run is taken along @any-width', async ({
@@ -36,7 +35,7 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   await page.getByRole('button', { name: 'Try again' }).click();
   const rod = page.getByRole('slider', { name: /^Rod/ });
   await turnByKey(rod, 8);
-  await expect(page.getByText('of 100')).toBeVisible(LONG);
+  await expect(page.getByText('of 100')).toBeVisible();
   await page.getByRole('button', { name: 'Replay', exact: true }).click();
   await page.getByText('Take this run along').click();
   const coming = page.waitForEvent('download');

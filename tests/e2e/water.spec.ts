@@ -5,7 +5,6 @@ import { faultsOf, spillOf, visit } from './page';
 const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 const bait = (page: Page) => page.locator('figure.bottom figcaption b');
 /** A try ends by itself when hand and bait have been still. */
-const LONG = { timeout: 15_000 };
 
 async function take(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Take the rod' }).click();
@@ -37,7 +36,7 @@ async function dragPath(page: Page): Promise<{ x: number; y: number }[]> {
 }
 
 async function shown(page: Page): Promise<void> {
-  await expect(page.getByRole('button', { name: 'Try again' })).toBeVisible(LONG);
+  await expect(page.getByRole('button', { name: 'Try again' })).toBeVisible();
   await expect(bait(page)).not.toHaveText('0 in');
 }
 
