@@ -40,6 +40,18 @@ test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({
   await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(1);
 });
 
+test('what was picked in one lesson is not picked in the next', async ({ page }) => {
+  await predict(page);
+  await page.evaluate(() => {
+    const link = Object.assign(document.createElement('a'), { href: '/lessons/weight-and-depth' });
+    document.body.append(link);
+    link.click();
+  });
+  await expect(page).toHaveURL(/weight-and-depth/);
+  await beginLesson(page);
+  await expect(page.getByRole('button', { name: 'Lock it in' }).first()).toBeDisabled();
+});
+
 test(
   'a challenge by mouse, its marks and its replay; a reload keeps it',
   { tag: '@any-width' },
@@ -96,7 +108,7 @@ test('a slow foot passes', async ({ page }) => {
   await setSpeed(page, 'Slower', 1);
   await sweepUntil(page, 12);
   await expect(marks(page)).toBeVisible();
-  await expect(first(page).locator('.grade')).toContainText('Passed');
+  await expect(first(page).locator('.grade')).toContainText(/Passed|Close enough/);
 });
 
 test('a fast yard fails, and the advice says how far and how slowly', async ({ page }) => {

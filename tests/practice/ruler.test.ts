@@ -56,6 +56,27 @@ test('a bait that goes further than the tip is told to stay down', () => {
   expect(words(flying).why).toContain('it leaves the bottom');
 });
 
+test('a hand that moves a foot whatever is asked has a ruler for each distance', () => {
+  const foot = Array.from({ length: 16 }, (_, n) => {
+    const meant_m = (n % 4 === 3 ? 3 : 1 + (n % 2) * 2) * FOOT;
+    return aMark(n, (FOOT * (1 + 0.03 * ((n % 5) - 2))) / meant_m, { meant_m });
+  });
+  const ruler = rulerOf(foot);
+  if (!ruler) throw new Error('no ruler');
+  expect(rulerWords(ruler, FOOT, 'imperial').goes).toBe(
+    tied('When you mean 1~ft, the bait goes 1~ft.')
+  );
+  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Near enough: aim for what you want.');
+  expect(rulerWords(ruler, 3 * FOOT, 'imperial').goes).toBe(
+    tied('When you mean 3~ft, the bait goes 1~ft.')
+  );
+  expect(rulerWords(ruler, 2 * FOOT, 'imperial').goes).toBe(tied('Too few tries at 2~ft.'));
+});
+
+test('a hand that misses by the same part has one ruler for all distances', () => {
+  expect(rulerOf(marks)?.differsByDistance).toBe(false);
+});
+
 test('three tries are no ruler', () => {
   expect(rulerOf(marks.slice(0, 3))).toBeNull();
 });
@@ -88,7 +109,7 @@ test.each([
   );
   const trend = trendOf(series);
   expect(trend?.direction).toBe(direction);
-  expect(trend && trendText(trend)).toMatch(/^At first \d+\s% too far/);
+  expect(trend && trendText(trend)).toMatch(/^First half of your tries: \d+\s% too far/);
 });
 
 test('a hand whose bias shrinks from try to try is not called settled, and is told so', () => {

@@ -23,7 +23,7 @@ export { lawnHandOf, type LawnHand } from './lawn';
 export { countedShare, doOverlap, type CountedShare } from './counted-share';
 export { errorScores, type ErrorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
-export { aimFor, handSpread, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
+export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
 export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { guessOf, keptGuess } from './guess';

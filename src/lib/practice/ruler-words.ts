@@ -1,5 +1,5 @@
 import { formatLength, formatShare, withUnit, type Units } from '../scoring';
-import { aimFor, type Ruler, type Trend } from './ruler';
+import { aimFor, rulerAt, type Ruler, type Trend } from './ruler';
 import type { RobustMean } from './robust-mean';
 
 /** What the ruler says to a learner, in their units. */
@@ -21,8 +21,17 @@ const WIDE_SPREAD = 0.15;
 /** The sentences for a hand that means `meant_m`. */
 export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWords {
   const length = (m: number) => formatLength(m, units);
-  const { bait } = ruler;
-  const aim_m = aimFor(ruler, meant_m);
+  const here = rulerAt(ruler, meant_m);
+  if (here === null) {
+    return {
+      goes: `Too few tries at ${length(meant_m)}.`,
+      aim: 'Your hand misses differently at each distance.',
+      sure: 'Four tries at this one make a ruler for it.',
+      why: whySentence(ruler)
+    };
+  }
+  const { bait } = here;
+  const aim_m = aimFor(here, meant_m);
   const isTrue = Math.abs(bait.value - 1) < NO_BIAS;
   return {
     goes: `When you mean ${length(meant_m)}, the bait goes ${length(bait.value * meant_m)}.`,
@@ -32,8 +41,8 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
         : isTrue
           ? 'Near enough: aim for what you want.'
           : `Aim for ${length(aim_m)}.`,
-    sure: sureSentence(ruler, meant_m, units),
-    why: whySentence(ruler)
+    sure: sureSentence(here, meant_m, units),
+    why: whySentence(here)
   };
 }
 
@@ -48,13 +57,17 @@ export function biasText({ value, band }: RobustMean): string {
 }
 
 export function trendText({ before, now, direction }: Trend): string {
-  const was = `At first ${biasText(before)}; lately ${biasText(now)}.`;
+  const was = `First half of your tries: ${lower(biasText(before))}. Second half: ${lower(biasText(now))}.`;
   const said = {
     shrinking: 'Your bias is shrinking.',
     growing: 'Your bias is growing.',
     unclear: 'That is no clear change yet.'
   };
   return `${was} ${said[direction]}`;
+}
+
+function lower(text: string): string {
+  return text[0].toLowerCase() + text.slice(1);
 }
 
 function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: number, units: Units) {

@@ -4,6 +4,7 @@ import { errorScores, type ErrorScores } from './error-scores';
 import { errorOf, type Mark } from './mark';
 import { levelNow, type LevelNow } from './level-now';
 import { halfWidthOf, robustMean, type RobustMean } from './robust-mean';
+import { fitLine } from './line';
 import { studentQuantile } from './student';
 
 /** A learner's hand as a ruler: how far the bait goes for what the hand means. */
@@ -20,6 +21,8 @@ export interface Ruler {
   leftBottom: number;
   /** Of the tries that were guessed before they were shown: errors of the guess, in the same parts. */
   guess: ErrorScores | null;
+  /** It misses by another part at short distances than at long ones: `rulerAt` says what holds at one. */
+  differsByDistance: boolean;
   /** Its bias is known, and stands. */
   isSettled: boolean;
   /** About how many more tries would settle it at this spread; null when no ruler's worth would, or it moves. */
@@ -33,9 +36,16 @@ export interface Trend {
   direction: 'shrinking' | 'growing' | 'unclear';
 }
 
+/** Distances within this factor of each other are one distance to `rulerAt`. */
+const ONE_DISTANCE = 1.25;
+/** How sure a slope over distance must be before the ruler is taken apart for it. */
+const SLOPE_SURE = 0.99;
+/** A part that changes by less than this over the distances tried is the same part. */
+const SAME_PART = 0.2;
+
 /**
  * The hand's ruler from its last tries, or null when there are too few. The hand is taken to miss by
- * the same part at each distance, which holds near the distances tried and not far beyond.
+ * the same part at each distance, unless its own tries speak against that.
  */
 export function rulerOf(all: readonly Mark[]): Ruler | null {
   const marks = inOrder(all).slice(-RULER_TRIES);
@@ -49,9 +59,21 @@ export function rulerOf(all: readonly Mark[]): Ruler | null {
     scores: errorScores(marks.map(errorOf)),
     leftBottom: marks.filter(({ lift_m }) => isOffBottom(lift_m)).length / marks.length,
     guess: guessScores(marks),
+    differsByDistance: differsByDistance(marks),
     isSettled,
     moreTries: isSettled ? 0 : bait.isMoving ? null : moreTries(bait.sd, marks.length)
   };
+}
+
+/**
+ * The ruler for one distance: all of it where the hand misses by the same part everywhere, else from
+ * the tries near that distance; null where those are too few.
+ */
+export function rulerAt(ruler: Ruler, meant_m: number): Ruler | null {
+  if (!ruler.differsByDistance) return ruler;
+  const isNear = (mark: Mark) =>
+    Math.abs(Math.log(mark.meant_m / meant_m)) < Math.log(ONE_DISTANCE);
+  return rulerOf(ruler.marks.filter(isNear));
 }
 
 /** What to have in mind, m, so that the bait goes `wanted_m`; null for a hand that moves it nowhere. */
@@ -86,6 +108,18 @@ export function trendOf(all: readonly Mark[]): Trend | null {
   const change = Math.abs(now.value - 1) - Math.abs(before.value - 1);
   const isClear = Math.abs(change) > Math.hypot(before.band, now.band);
   return { before, now, direction: !isClear ? 'unclear' : change < 0 ? 'shrinking' : 'growing' };
+}
+
+/** Whether the part by which tries miss goes with the distance meant: a slope that is not 0, by Student's t. */
+function differsByDistance(marks: readonly Mark[]): boolean {
+  const line = fitLine(
+    marks.map(({ meant_m }) => Math.log(meant_m)),
+    ratiosOf(marks, ({ bait_m }) => bait_m)
+  );
+  if (line === null || Math.abs(line.slope) * line.span < SAME_PART) return false;
+  return (
+    Math.abs(line.slope) > studentQuantile((1 + SLOPE_SURE) / 2, marks.length - 2) * line.slopeError
+  );
 }
 
 function moreTries(sd: number, made: number): number | null {

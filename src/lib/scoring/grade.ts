@@ -62,6 +62,11 @@ export function shownMarks({ goals, done }: Grade): GoalGrade[] {
     .filter(({ outOf }) => outOf > 0);
 }
 
+/** Whether every figure came out as asked; a pass without that is close enough, and no more. */
+export function isAsAsked({ goals }: Pick<Grade, 'goals'>): boolean {
+  return goals.every(({ met }) => met === 1);
+}
+
 /** A move and what came of it in the challenge's own water. */
 export interface MadeRun {
   readonly move: Move;

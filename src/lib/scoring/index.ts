@@ -36,6 +36,7 @@ export { askedOf, callAdvice, guessWords, type GuessQuantity, type Guess } from 
 export {
   gradeRun,
   gradeTry,
+  isAsAsked,
   shownMarks,
   type GoalGrade,
   type Grade,

@@ -45,15 +45,23 @@ describe('the grade', () => {
   test('shows the marks, what passes, and the three sentences', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await expect.element(page.getByText('43 of 100')).toBeVisible();
-    await expect.element(page.getByText('Not yet: 75 passes')).toBeVisible();
+    await expect.element(page.getByText('Not yet: you need 75')).toBeVisible();
     for (const sentence of Object.values(feedback)) {
       await expect.element(page.getByText(sentence)).toBeVisible();
     }
   });
 
-  test('says so when the challenge is passed', async () => {
-    await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
+  test('says passed when every figure came out as asked', async () => {
+    const whole = grade(60);
+    const goals = whole.goals.map((one) => ({ ...one, met: 1 }));
+    await render(GradeView, { grade: { ...whole, goals }, feedback, units: 'imperial' });
     await expect.element(page.getByText('Passed')).toBeVisible();
+  });
+
+  test('says close enough, not passed, when the marks pass and a figure is outside what was asked', async () => {
+    await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
+    await expect.element(page.getByText('Close enough')).toBeVisible();
+    await expect.element(page.getByText('Passed')).not.toBeInTheDocument();
     await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
   });
 
