@@ -34,12 +34,15 @@ function isOrderOf(things: readonly string[], given: Given): given is readonly s
   );
 }
 
-/** Right within the model's own band; else the beginner's error that comes nearest, if it is near. */
+/**
+ * Right within the model's own band; else the beginner's error that lies nearest, where the mark lies no
+ * farther from it than half its way to the right one: its reply says something of that place alone.
+ */
 function judgeMark({ key, band, errors, right, other }: MarkAnswer, given: number): Verdict {
   if (Math.abs(given - key) <= band) return { right: true, reply: right };
-  const nearest = [...errors].sort(
-    (a, b) => Math.abs(a.value - given) - Math.abs(b.value - given)
-  )[0];
-  const isNear = nearest !== undefined && Math.abs(nearest.value - given) < Math.abs(key - given);
-  return { right: false, reply: isNear ? nearest.reply : other };
+  const off = ({ value }: { value: number }) => Math.abs(value - given);
+  const near = errors
+    .filter((error) => off(error) <= Math.max(band, Math.abs(error.value - key) / 2))
+    .sort((a, b) => off(a) - off(b))[0];
+  return { right: false, reply: near?.reply ?? other };
 }
