@@ -118,6 +118,19 @@ export function diameterFor(material: LineMaterialName, strength_lb: number): nu
   return Math.sqrt(area(below) + part * (area(above) - area(below)));
 }
 
+/** A line by the strength that goes with its diameter: its own where the table has it, else between. */
+export function namedLine({ material, diameter_m }: Omit<LineChoice, 'strength_lb'>): LineChoice {
+  const table = LINES.filter((one) => one.material === material);
+  const known = table.find((one) => isLine(one, { material, diameter_m }));
+  if (known) return known;
+  const last = table[table.length - 1];
+  const most_lb = Math.ceil((last.strength_lb * diameter_m ** 2) / last.diameter_m ** 2) + 1;
+  const strengths = Array.from({ length: most_lb }, (_, i) => i + 1);
+  const off = (lb: number) => Math.abs(diameterFor(material, lb) - diameter_m);
+  const strength_lb = strengths.reduce((best, lb) => (off(lb) < off(best) ? lb : best));
+  return { material, strength_lb, diameter_m };
+}
+
 /** An afternoon on Quillmere, an invented lake, with the first rod of an invented locker. */
 export const FIRST_GEAR: Gear = {
   mass_kg: (5 / 8) * OUNCE_KG,

@@ -71,6 +71,16 @@ export function formatSpeed(m_s: number, units: Units): string {
     : withUnit(wholeFrom10(m_s / FOOT_M), 'ft/s');
 }
 
+/** International mile an hour. */
+export const MPH_M_S = 0.44704;
+
+/** Wind, and how a boat drifts in it: "13 mph", "0.7 mph". */
+export function formatWind(m_s: number, units: Units): string {
+  return units === 'metric'
+    ? withUnit(trimmed(m_s, 1), 'm/s')
+    : withUnit(wholeFrom10(m_s / MPH_M_S), 'mph');
+}
+
 /** A value beside its limits: what lies outside and rounds to the limit is said to be over or under it. */
 export function formatBeside(
   value: number,

@@ -56,6 +56,8 @@ export {
   formatPull,
   formatShare,
   formatSpeed,
+  formatWind,
+  MPH_M_S,
   formatBeside,
   formatTemperature,
   formatTime,

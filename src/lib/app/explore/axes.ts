@@ -13,11 +13,13 @@ import {
   formatDepth,
   formatTime,
   formatWeight,
+  formatWind,
+  MPH_M_S,
   withUnit,
   type UnknownName,
   type Units
 } from '$lib/scoring';
-import { lineName, LINES, MATERIAL_NAMES, type LineChoice } from '$lib/sandbox/gear';
+import { lineName, LINES, MATERIAL_NAMES, namedLine, type LineChoice } from '$lib/sandbox/gear';
 import type { ExploreBase } from './base';
 
 export type AxisName =
@@ -46,6 +48,8 @@ export interface Axis {
   set: (base: ExploreBase, value: number) => ExploreBase;
   /** As a sentence has it. */
   text: (value: number, units: Units) => string;
+  /** What the base has, where it need not be a value of the axis; as `text` unless said otherwise. */
+  said?: (base: ExploreBase, units: Units) => string;
   /** As it stands under its tick; the number alone unless said otherwise. */
   tickText?: (value: number, units: Units) => string;
   /** What stands once under all neighbours that share it. */
@@ -70,7 +74,6 @@ const SHOWN_LINES: readonly LineChoice[] = LINES.filter(({ material, strength_lb
   (material === 'braid' ? [20, 40] : [8, 12, 20]).includes(strength_lb)
 );
 const lineAt = (i: number) => SHOWN_LINES[Math.round(i)] ?? SHOWN_LINES[0];
-const MPH_M_S = 0.44704;
 
 /** "10:30" */
 function hourText(hour: number): string {
@@ -171,6 +174,7 @@ export const AXES: Record<AxisName, Axis> = {
       return inSetup(base, { line: { material, diameter_m } });
     },
     text: (i, units) => lineName(lineAt(i), units),
+    said: ({ setup }, units) => lineName(namedLine(setup.line), units),
     tickText: (i, units) => lineName(lineAt(i), units).split(/\s/)[0],
     groupText: (i) => MATERIAL_NAMES[lineAt(i).material],
     isChoice: true
@@ -209,8 +213,7 @@ export const AXES: Record<AxisName, Axis> = {
     perTick: 5,
     of: ({ setup }) => setup.wind_m_s,
     set: (base, wind_m_s) => inSetup(base, { wind_m_s }),
-    text: (m_s, units) =>
-      units === 'metric' ? withUnit(number(m_s), 'm/s') : withUnit(Math.round(m_s / MPH_M_S), 'mph')
+    text: formatWind
   }
 };
 

@@ -1,14 +1,7 @@
 import { MODEL_VERSION, type Setup } from '$lib/model';
-import {
-  formatDepth,
-  formatDiameter,
-  formatLength,
-  formatWeight,
-  withUnit,
-  type Units
-} from '$lib/scoring';
+import { formatDepth, formatLength, formatWeight, withUnit, type Units } from '$lib/scoring';
 import type { Readout } from '../readout';
-import { gearOf, isLine, lineName, LINES, MATERIAL_NAMES, type Gear } from '../gear';
+import { gearOf, lineName, namedLine } from '../gear';
 
 /** What a run was made with: 5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, bait 70 ft out. */
 export function gearLine(setup: Setup, units: Units): string {
@@ -16,17 +9,9 @@ export function gearLine(setup: Setup, units: Units): string {
   const depth = formatDepth(gear.depth_m, units);
   const out = formatDepth(gear.cast_m, units);
   return (
-    `${formatWeight(gear.mass_kg, units)}, ${lineText(gear, units)}, ` +
+    `${formatWeight(gear.mass_kg, units)}, ${lineName(namedLine(gear), units)}, ` +
     `${formatLength(gear.rod_m, units)} rod; ${depth} deep, bait ${out} out`
   );
-}
-
-/** By its strength where the locker has such a line, else by its thickness. */
-function lineText(gear: Gear, units: Units): string {
-  const known = LINES.find((line) => isLine(line, gear));
-  return known
-    ? lineName(known, units)
-    : `${formatDiameter(gear.diameter_m, units)} ${MATERIAL_NAMES[gear.material]}`;
 }
 
 /** How things stand at a moment of a clip. */
