@@ -1,9 +1,10 @@
-import { biasText, type Ruler } from '$lib/practice';
+import { biasText, rulerAt, type Ruler } from '$lib/practice';
 import { formatLength, formatShare, type Units } from '$lib/scoring';
 
 /** A client's hand at a distance, as their guide reads it: of them, where the ruler speaks to a learner. */
 export function clientHandWords(ruler: Ruler, meant_m: number, units: Units) {
-  const { bait, scores, marks, isSettled } = ruler;
+  // The distance is one of the hand's own; where too few tries lie near it, all of them speak.
+  const { bait, scores, marks, isSettled } = rulerAt(ruler, meant_m) ?? ruler;
   const length = (m: number) => formatLength(m, units);
   const known = bait.isMoving || !isSettled ? ' Not settled yet.' : '';
   return {
