@@ -17,6 +17,9 @@ export const WORDS_PX = 30;
 export const BED_PX = 30;
 export const STRIP_PX = 34;
 
+/** A bait with its skirt stands so far over its lowest point, m: clear of the words, on a rock too. */
+const BAIT_M = 0.06;
+
 /** What has to be seen: travel along the bottom and clearance above and below its start, m. */
 export interface CloseUpExtent {
   least_travel_m: number;
@@ -40,7 +43,7 @@ export function closeUp(
     return (
       reach.most_travel_m <= span_m * (1 - BEHIND_SHARE - FREE_SHARE) &&
       -reach.least_travel_m <= span_m * BEHIND_SHARE * 0.8 &&
-      reach.most_height_m + reach.most_fall_m <= above_m
+      reach.most_height_m + BAIT_M + reach.most_fall_m <= above_m
     );
   };
   const span_m = WIDTHS_M.find(holds) ?? WIDTHS_M[WIDTHS_M.length - 1];

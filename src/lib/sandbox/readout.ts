@@ -1,5 +1,5 @@
-import type { Trace } from '$lib/model';
-import { tipTravel } from '$lib/scoring';
+import type { RunEvent, Trace } from '$lib/model';
+import { tipTravel, type DrawnGoal } from '$lib/scoring';
 import type { Series } from './series';
 import type { Backdrop } from './stage';
 
@@ -36,6 +36,12 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
     isTouching,
     line_in_m
   };
+}
+
+/** The bite from which on the bait's way is the fish's; Infinity where the way after it is what is asked. */
+export function readoutUntil_s(events: readonly RunEvent[], target: DrawnGoal | null): number {
+  if (target?.travel_m) return Infinity;
+  return events.find(({ kind }) => kind === 'bite')?.t_s ?? Infinity;
 }
 
 /**

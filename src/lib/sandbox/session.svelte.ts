@@ -223,7 +223,7 @@ export class TrySession {
   private show(run: RecordedRun, fromStart: boolean): void {
     if (!this.stage) return;
     const film = filmOf(run);
-    this.showing = new Showing(film, this.stage.heightAt);
+    this.showing = new Showing(film, this.stage);
     this.phase = 'showing';
     this.showing.player.seek(fromStart ? 0 : film.ends_s);
     if (fromStart) this.showing.player.play();

@@ -2,8 +2,9 @@ import { TICK_S } from '$lib/model';
 import { poseFor, showAt, type Film } from './film';
 import { Player } from './player.svelte';
 import type { Pose } from './pose';
-import { readoutAt, type Readout } from './readout';
+import { readoutAt, readoutUntil_s, type Readout } from './readout';
 import type { Scene } from './scene';
+import type { Backdrop } from './stage';
 import { feltBandOf, seriesOf, type FeltBand, type Series } from './series';
 
 /** A film on the scene: the scrubber moves all three pictures and the numbers beside them. */
@@ -16,11 +17,11 @@ export class Showing {
 
   constructor(
     readonly film: Film,
-    heightAt: (x_m: number) => number,
+    private readonly stage: Pick<Backdrop, 'heightAt' | 'target'>,
     /** Two films that are compared are played by one. */
     readonly player = new Player(film.ends_s)
   ) {
-    this.series = seriesOf(film.result.trace, heightAt);
+    this.series = seriesOf(film.result.trace, stage.heightAt);
     this.felt = feltBandOf(film.setup, film.result.trace);
     this.pose = poseFor(film);
   }
@@ -31,8 +32,12 @@ export class Showing {
   }
 
   get readout(): Readout {
-    const bite = this.film.result.events.find(({ kind }) => kind === 'bite');
-    return readoutAt(this.series, this.tick, this.film.lineIn_m(this.player.time_s), bite?.t_s);
+    return readoutAt(
+      this.series,
+      this.tick,
+      this.film.lineIn_m(this.player.time_s),
+      readoutUntil_s(this.film.result.events, this.stage.target)
+    );
   }
 
   draw(scene: Scene): void {

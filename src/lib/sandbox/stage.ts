@@ -84,7 +84,7 @@ export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
   const reach: CloseUpExtent = {
     least_travel_m: 0,
     most_travel_m: 0.5,
-    most_height_m: 0.2,
+    most_height_m: 0.14,
     most_fall_m: 0
   };
   const { travel_m = [0, 0], height_m = [0, 0], speed_m_s = [0, 0] } = stage.target ?? {};

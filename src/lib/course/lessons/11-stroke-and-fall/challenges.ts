@@ -43,7 +43,7 @@ export default [
   {
     ...sideways,
     id: 'three-hops-sideways-uneven',
-    title: 'Three hops, sideways and uneven',
+    title: 'Uneven hops, sideways',
     ask: 'Three low hops to the side again. Make one rest at least twice the other.',
     longest_pause_s: 10,
     goals: [
