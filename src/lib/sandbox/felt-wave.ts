@@ -5,8 +5,11 @@ import { FELT_RATE_HZ, FeltStream, TICK_S, type Setup, type Trace } from '$lib/m
  * trembles at 20 a second in the hand is heard as a tone trembling at 20 a second.
  */
 export const WAVE_RATE_HZ = 8000;
-/** Low enough for a knock to sound dull, high enough for a phone's loudspeaker, Hz. */
-const TONE_HZ = 210;
+/**
+ * Hz. Low enough for a knock to sound dull, high enough for a phone's loudspeaker, which gives little
+ * under 400: of a drag's level this loses one decibel there, a tone at 210 would lose twenty-three.
+ */
+const TONE_HZ = 640;
 /** A pull that changes by this much is as loud as it gets, N: a fish's tug, or rock on a short line. */
 const LOUDEST_N = 2;
 /**
