@@ -1,11 +1,11 @@
 import config from './playwright.config';
 
-/** Every lesson walked from end to end, for `npm run test:lessons`; npm test walks one for each kind of station. */
+/** For `npm run test:lessons`: every lesson walked from end to end, and each try on five sizes of screen. npm test walks one lesson for each kind of station. */
 const [desktop, phone] = config.projects ?? [];
 
 export default {
   ...config,
-  testMatch: 'lessons.spec.ts',
+  testMatch: ['lessons.spec.ts', 'one-screen.spec.ts'],
   projects: [
     { ...desktop, grepInvert: /@narrow/ },
     { ...phone, grepInvert: /@any-width/ }
