@@ -131,3 +131,15 @@ test('its file is named by the homework and the day', () => {
     'vor-samstag-ol-jig-2031-05-09.csv'
   );
 });
+
+test('what a client wrote is a line, and so is who has not begun', () => {
+  const wrote = { ...client('Ina', []), words: [{ id: 'w', text: 'The tape slid.', at: NOW }] };
+  const table = homeworkTable([wrote, client('Bo', [])], sampleTask, {
+    units: 'metric',
+    zone: 'UTC'
+  });
+  expect(rowsOf(table).map(({ Client, Kind, Answer }) => [Client, Kind, Answer])).toEqual([
+    ['Ina', 'word', 'The tape slid.'],
+    ['Bo', 'not begun', '']
+  ]);
+});

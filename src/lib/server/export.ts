@@ -44,7 +44,7 @@ type Line = Partial<Record<(typeof HEAD)[number], Cell>>;
 /** Spreadsheets take the letters of a file without it for those of one country. */
 const BYTE_ORDER_MARK = '\uFEFF';
 
-/** Every try and every answer of every client, one a line. Throws RangeError for a zone that is none. */
+/** Every try, answer and word of every client, one a line, and who has not begun. Throws RangeError for a zone that is none. */
 export function homeworkTable(
   clients: readonly ClientProgress[],
   { phase, due }: Pick<Assignment, 'phase' | 'due'>,
@@ -55,7 +55,7 @@ export function homeworkTable(
     clients.map(({ client }) => client),
     moment
   );
-  const lines = clients.flatMap(({ client, challenges, objectives, lawn }) => {
+  const lines = clients.flatMap(({ client, challenges, objectives, lawn, words }) => {
     const made = (at: string): Line => ({
       Client: nameOf(client),
       Made: moment(at),
@@ -77,7 +77,9 @@ export function homeworkTable(
       answers.map((one) => ({ ...dated(one), ...answerLine(one, units) }))
     );
     const drags = lawn ? lawnLines(lawn, made, units) : [];
-    return [...tries, ...answers, ...drags];
+    const written = words.map(({ text, at }) => ({ ...made(at), Kind: 'word', Answer: text }));
+    const all: Line[] = [...tries, ...answers, ...drags, ...written];
+    return all.length > 0 ? all : [{ Client: nameOf(client), Kind: 'not begun' }];
   });
   return BYTE_ORDER_MARK + csvTable(HEAD, lines);
 }

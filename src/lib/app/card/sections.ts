@@ -100,7 +100,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     note: 'Common practice. Local rules come first.'
   }),
   cautions: ({ units }) => ({
-    title: 'Before anything else',
+    title: 'Safety',
     asks: 'What can hurt?',
     lines: cautions
       .filter(({ name }) => !NOT_AFLOAT.has(name))

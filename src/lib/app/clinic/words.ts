@@ -1,4 +1,4 @@
-import type { FirstVote, PhoneView, VoteAdvice } from '$lib/wire';
+import type { FirstVote, PhoneView, ScreenView, VoteAdvice } from '$lib/wire';
 
 /**
  * What the instructor does next, by what the room said. It stands on the screen that the room reads
@@ -44,6 +44,12 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
   if (shown.kind === 'try') return shown.again || ballot > 1 ? 'Your hand, once more' : 'Your hand';
   const name = shown.kind === 'predict' ? 'Say it first' : 'The same, elsewhere';
   return ballot > 1 ? `${name}, vote ${ballot}` : name;
+}
+
+/** What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered". */
+export function cameWord({ shown, seats }: Pick<ScreenView, 'shown' | 'seats'>): string {
+  if (shown.kind === 'talk') return 'here';
+  return `of ${seats} ${shown.kind === 'try' ? 'tried' : 'answered'}`;
 }
 
 /** Whole seconds as minutes and seconds: 1:05. */

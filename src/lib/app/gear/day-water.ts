@@ -4,8 +4,8 @@ import type { FishMood, Light, Wind } from '$lib/wire';
 
 /** Choices of a day's water, by their places in the list, so that each is round in either units. */
 const DEPTHS: Record<Units, readonly number[]> = {
-  imperial: [5, 8, 10, 12, 15, 18, 20, 25, 30, 35, 40].map((feet) => feet * FOOT_M),
-  metric: [1.5, 2.5, 3, 3.5, 4.5, 5.5, 6, 7.5, 9, 10.5, 12]
+  imperial: [5, 8, 10, 12, 15, 18, 20, 22, 25, 30, 35, 40].map((feet) => feet * FOOT_M),
+  metric: [1.5, 2.5, 3, 3.5, 4.5, 5.5, 6, 6.5, 7.5, 9, 10.5, 12]
 };
 const OUTS: Record<Units, readonly number[]> = {
   imperial: [30, 40, 50, 60, 75, 90].map((feet) => feet * FOOT_M),
