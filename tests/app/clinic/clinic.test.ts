@@ -10,7 +10,7 @@ import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
-import { ADVICE, clock, turnoutWords } from '../../../src/lib/app/clinic/words';
+import { ADVICE, cameWord, clock, turnoutWords } from '../../../src/lib/app/clinic/words';
 import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';
@@ -286,3 +286,16 @@ test('a view that says the same in part keeps that part', () => {
 test('a clock is read in minutes and seconds', () => {
   expect([clock(120), clock(5)]).toEqual(['2:00', '0:05']);
 });
+
+test.each([
+  ['talk', 'open', 'here'],
+  ['try', 'open', 'of 5 tried'],
+  ['predict', 'open', 'of 5 answered'],
+  ['predict', 'held', 'of 5 answered, the vote is closed'],
+  ['try', 'held', 'of 5 tried, the round is closed'],
+  ['predict', 'revealed', 'of 5 answered']
+])('leader and screen say of a %s that is %s: %s', (kind, phase, said) =>
+  expect(cameWord({ shown: { kind }, phase, seats: 5 } as Parameters<typeof cameWord>[0])).toBe(
+    said
+  )
+);

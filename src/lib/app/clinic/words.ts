@@ -46,10 +46,15 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
   return ballot > 1 ? `${name}, vote ${ballot}` : name;
 }
 
-/** What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered". */
-export function cameWord({ shown, seats }: Pick<ScreenView, 'shown' | 'seats'>): string {
+/**
+ * What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered". The phones
+ * say "Look at the screen" once a round is closed, so the screen says that it is.
+ */
+export function cameWord(view: Pick<ScreenView, 'shown' | 'seats' | 'phase'>): string {
+  const { shown, seats, phase } = view;
   if (shown.kind === 'talk') return 'here';
-  return `of ${seats} ${shown.kind === 'try' ? 'tried' : 'answered'}`;
+  const [came, round] = shown.kind === 'try' ? ['tried', 'round'] : ['answered', 'vote'];
+  return `of ${seats} ${came}${phase === 'held' ? `, the ${round} is closed` : ''}`;
 }
 
 /** Whole seconds as minutes and seconds: 1:05. */

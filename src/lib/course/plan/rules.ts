@@ -48,7 +48,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'boat',
     when: 'strong wind',
     holds: ({ wind }) => wind === 'strong',
-    says: 'One jig size heavier than the model says. The bow takes your feel before the bottom.',
+    says: 'One jig size heavier than the model says, if you have it. The bow takes your feel before the bottom.',
     source: PRACTICE
   },
   {
