@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { expect, test } from 'vitest';
 
 /** What a module declares and exports; `export … from` gives no new meaning. */
@@ -25,6 +25,24 @@ test('an exported name has one meaning in all of src/lib', () => {
     .map((file) => [file, readFileSync(join('src/lib', file), 'utf8')] as const);
   expect(declaredIn(files).size).toBeGreaterThan(500);
   expect(twice(files)).toEqual([]);
+});
+
+/** Parts of a page that show the very thing whose name they bear. */
+const SHOWN = [
+  ...['DayChoice', 'Plot', 'Question', 'Report', 'Round', 'SentTry', 'Thumb', 'Today', 'Trouble']
+];
+
+test('a part of a page bears no other thing’s name', () => {
+  const files = readdirSync('src/lib', { recursive: true, encoding: 'utf8' });
+  const modules = files
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => [file, readFileSync(join('src/lib', file), 'utf8')] as const);
+  const declared = declaredIn(modules);
+  const parts = files
+    .filter((file) => file.endsWith('.svelte'))
+    .map((file) => basename(file, '.svelte'));
+  expect(parts.length).toBeGreaterThan(200);
+  expect(parts.filter((name) => declared.has(name)).sort()).toEqual(SHOWN.sort());
 });
 
 test('a name that two modules declare is found, a re-export is not', () => {

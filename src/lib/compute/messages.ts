@@ -11,10 +11,10 @@ export type Told =
   | { kind: 'progress'; ticket: number; runs: number }
   /** The work's code could not be fetched: no network, or a newer version of the app. */
   | { kind: 'unable'; ticket: number; message: string }
-  | { kind: 'done'; ticket: number; outcome: Outcome };
+  | { kind: 'done'; ticket: number; outcome: JobOutcome };
 
 /** What was made, or what was wrong, fit to be sent from one thread to another. */
-export type Outcome =
+export type JobOutcome =
   | { is: 'made'; made: unknown }
   | { is: 'fault'; path: string; value: unknown; reason: string; of: 'data' | 'scenario' }
   | { is: 'error'; message: string };
@@ -32,7 +32,7 @@ export interface HostPort extends Port<JobRequest, Told> {
   close(): void;
 }
 
-export function outcomeOfError(error: unknown): Outcome {
+export function outcomeOfError(error: unknown): JobOutcome {
   if (error instanceof DataError || error instanceof ScenarioError) {
     const { path, value, reason } = error;
     return {
@@ -47,7 +47,7 @@ export function outcomeOfError(error: unknown): Outcome {
 }
 
 /** Throws DataError or ScenarioError for what was wrong with what was given. */
-export function madeIn(outcome: Outcome): unknown {
+export function madeIn(outcome: JobOutcome): unknown {
   if (outcome.is === 'made') return outcome.made;
   if (outcome.is === 'error') throw new Error(`in a compute worker: ${outcome.message}`);
   const { path, value, reason } = outcome;

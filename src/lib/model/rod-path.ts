@@ -12,7 +12,7 @@ export type Single = Exclude<Move, { kind: 'sequence' }>;
 export type Turn = Exclude<Single, { kind: 'tip_path' }>;
 
 /** What share of a turn is done after share `u` of its time. */
-export type Share = (u: number) => number;
+export type TurnProfile = (u: number) => number;
 
 /** Minimum-jerk share of a move done after share `u` of its time (Flash & Hogan 1985). */
 export function minimumJerk(u: number): number {
@@ -88,7 +88,12 @@ export function pieceAt({ pieces }: Timeline, t_s: number): { i: number; into_s:
 }
 
 /** Where the rod points `t_s` seconds into a turn, written to `out`. */
-export function anglesIn(turn: Turn, t_s: number, out: RodAngles, share: Share = minimumJerk) {
+export function anglesIn(
+  turn: Turn,
+  t_s: number,
+  out: RodAngles,
+  share: TurnProfile = minimumJerk
+) {
   if (turn.kind === 'rod_input') return recordedAngles(turn, t_s, out);
   const { from_deg, to_deg, duration_s } = turn;
   const angle_deg = from_deg + (to_deg - from_deg) * share(t_s / duration_s);

@@ -1,4 +1,4 @@
-import type { Item, Verdict } from '../course/items';
+import type { Item, Judgement } from '../course/items';
 import { gradeTry, type Challenge, type GradedRun } from '../scoring';
 import { answeredOf, type AnswerTally } from './answered';
 import { judgedAgain } from './judged';
@@ -37,7 +37,7 @@ export interface ChallengeReport {
 export interface JudgedAnswer {
   answered: PacketAnswer;
   item: Item;
-  verdict: Verdict;
+  verdict: Judgement;
 }
 
 /** What was answered about one objective. */

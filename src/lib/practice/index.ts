@@ -30,7 +30,7 @@ export { guessOf, keptGuess } from './guess';
 export { handDrill, type HandDrill, type HandSaid } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf, type Measured } from './measured';
-export { judgeCheck, type Attempt, type CheckResult } from './mastery';
+export { judgeCheck, type JudgedTry, type CheckResult } from './mastery';
 export { drillProgressOf, type Progress, type ScheduledTry, type Standing } from './schedule';
 export { answeredToday, questionsToday, type Question } from './questions';
 export { today, drillTriesOf, type Course, type Now, type Practised, type Today } from './today';

@@ -1,4 +1,4 @@
-import { itemOf, judgeAnswer, SOURCES, type Item, type Verdict } from '../course/items';
+import { itemOf, judgeAnswer, SOURCES, type Item, type Judgement } from '../course/items';
 import { DataError } from '../scoring';
 import { type StoredAnswer, MOST } from '../wire';
 
@@ -15,7 +15,7 @@ const made = new Map<string, Item>();
 export function judgedAgain(
   { item: name, seed, given }: GivenAnswer,
   objectives: readonly string[]
-): { item: Item; verdict: Verdict } {
+): { item: Item; verdict: Judgement } {
   const source = SOURCES.find((one) => one.item === name);
   if (!source || !objectives.includes(source.objective)) {
     throw new DataError('item', name, 'is no question of this homework');
@@ -35,7 +35,7 @@ function itemFor(name: string, seed: number): Item {
   return item;
 }
 
-function verdictOn({ answer }: Item, given: GivenAnswer['given']): Verdict {
+function verdictOn({ answer }: Item, given: GivenAnswer['given']): Judgement {
   const isOutside =
     answer.form === 'mark' &&
     typeof given === 'number' &&

@@ -3,7 +3,7 @@ import { MASTERED } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 
 /** What mastery asks of a try. */
-export interface Attempt {
+export interface JudgedTry {
   /** In the unit of the drill's criterion, see design.ts: of a distance, 0.5 is half as far again. */
   error: number;
   /** Made in the pace asked; where no distance is asked, passed. */
@@ -20,7 +20,7 @@ export interface CheckResult {
 }
 
 /** Judges a check by the criterion, never by a number of tries. Throws RangeError for an empty one. */
-export function judgeCheck(attempts: readonly Attempt[], asks: GuessQuantity): CheckResult {
+export function judgeCheck(attempts: readonly JudgedTry[], asks: GuessQuantity): CheckResult {
   const least = MASTERED[asks];
   const scores = errorScores(attempts.map(({ error }) => error));
   const right = attempts.filter(({ isRight }) => isRight).length / attempts.length;

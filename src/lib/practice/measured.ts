@@ -1,10 +1,10 @@
 import { figureOf, type GuessQuantity, type Challenge, type GradedRun } from '../scoring';
 import { TOLD_OUTSIDE } from './design';
 import { errorOf, isPaceRight, travelOf } from './mark';
-import type { Attempt } from './mastery';
+import type { JudgedTry } from './mastery';
 
 /** A practised try as mastery and feedback read it. */
-export interface Measured extends Attempt {
+export interface Measured extends JudgedTry {
   asks: GuessQuantity;
   /** The error on the scale of the bands outside which it is told, see feedback-plan.ts. */
   miss: number;

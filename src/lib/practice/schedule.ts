@@ -1,9 +1,9 @@
 import { CHECK_AFTER_MS, TRIES, type Phase } from './design';
 import type { GuessQuantity } from '../scoring';
-import { judgeCheck, type Attempt, type CheckResult } from './mastery';
+import { judgeCheck, type JudgedTry, type CheckResult } from './mastery';
 
 /** A try as the schedule reads it. */
-export interface ScheduledTry extends Attempt {
+export interface ScheduledTry extends JudgedTry {
   /** When it was made, ms since 1970 in UTC. */
   at_ms: number;
   phase: Phase;

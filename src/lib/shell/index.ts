@@ -5,6 +5,7 @@ export { default as NoPage } from './NoPage.svelte';
 export { default as Near } from './Near.svelte';
 export { watchNear } from './near';
 export { default as PlotFrame } from './PlotFrame.svelte';
+export type { PlotEdges, PlotTick } from './plot-frame';
 export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
 export { lengthUnit } from './length-unit';

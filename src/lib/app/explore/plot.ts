@@ -1,4 +1,5 @@
 import type { Units } from '$lib/scoring';
+import type { PlotEdges, PlotTick } from '$lib/shell';
 import { scaleLinear } from 'd3-scale';
 import { tickText, ticksOf, type Axis } from './axes';
 import type { ChartPoint, Curve, Reading } from './curves';
@@ -22,18 +23,12 @@ const GROUPS_PX = 16;
 const ASIDE = 5;
 
 /** A chart in the units of its drawing. */
-export interface Plot {
-  width: number;
-  height: number;
-  left: number;
-  right: number;
-  top: number;
-  bottom: number;
+export interface Plot extends PlotEdges {
   unit: string;
-  across: readonly { at: number; text: string }[];
+  across: readonly PlotTick[];
   /** Under the numbers, once for neighbours that share it. */
-  groups: readonly { at: number; text: string }[];
-  up: readonly { at: number; text: string }[];
+  groups: readonly PlotTick[];
+  up: readonly PlotTick[];
   /** Where nothing is known of the gear, closed; only of a chart with one curve. */
   band: string;
   /** The two ends of what the hand does. */

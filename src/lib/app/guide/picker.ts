@@ -8,7 +8,7 @@ export interface Group {
   clients: readonly { id: string; nickname: string; joined_at: string }[];
 }
 
-export interface Options {
+export interface PickerOptions {
   title: string;
   options: { value: string; name: string }[];
 }
@@ -17,7 +17,7 @@ export interface Options {
  * Who can be picked: those of that name; homework without any is left out. Two of one name are told
  * apart by when they were first seen.
  */
-export function optionsFor(groups: readonly Group[], typed: string): Options[] {
+export function optionsFor(groups: readonly Group[], typed: string): PickerOptions[] {
   return groups
     .map(({ id, title, clients }) => {
       const shared = sharedNames(clients);

@@ -6,7 +6,7 @@ import { MOST, type Assignment, type HomeworkPhase } from '$lib/wire';
 import type { Challenge, OwnSpread } from '$lib/scoring';
 
 /** A challenge that may be asked, and how. */
-export interface Choice {
+export interface DraftChoice {
   challenge: Challenge;
   isSet: boolean;
   /** Another gear and water than the lesson's; null is the lesson's own. */
@@ -21,7 +21,7 @@ export interface Offer {
   title: string;
   minutes: number;
   isSet: boolean;
-  choices: Choice[];
+  choices: DraftChoice[];
   objectives: { id: string; says: string; isSet: boolean }[];
 }
 
@@ -126,12 +126,12 @@ export function draftMinutes({ offers, tries, questions, lawn }: HomeworkDraft):
 }
 
 /** The setup that a choice has now, all defaults filled in. */
-export function chosenSetupOf({ challenge, setup }: Choice): Setup {
+export function chosenSetupOf({ challenge, setup }: DraftChoice): Setup {
   return setup ?? parseSetup(challenge.setup);
 }
 
 /** The challenges that are asked. */
-export function chosenIn({ offers }: HomeworkDraft): Choice[] {
+export function chosenIn({ offers }: HomeworkDraft): DraftChoice[] {
   return offers.flatMap(({ choices }) => choices).filter(({ isSet }) => isSet);
 }
 

@@ -19,7 +19,7 @@ export { doubtTexts, doubtsOf, gearName } from './doubts';
 export { asksAnything, draftedAssignment, draftMinutes, draftFrom, firstDraft } from './draft';
 export { readFragment } from './link';
 export { isAllSent } from './parts';
-export { Phone } from './phone.svelte';
+export { ClientPhone } from './phone.svelte';
 export { forgetHomework } from './progress';
 export { contactText, rightText, triesText } from './report-text';
 export { passedText, type ReportView, type SetTask, tryWords } from './report-view';

@@ -20,7 +20,7 @@ import {
 const GONE = 410;
 
 /** Homework on a client's phone: shows at once what is kept here, and sends what waits when it can. */
-export class Phone {
+export class ClientPhone {
   homes = $state.raw<KeptHomework[]>([]);
   home = $state.raw<KeptHomework | null>(null);
   entries = $state.raw<HomeworkEntry[]>([]);

@@ -1,4 +1,4 @@
-import { judgeAnswer, type Given, type Item, type Verdict } from '$lib/course/items';
+import { judgeAnswer, type Given, type Item, type Judgement } from '$lib/course/items';
 import { MODEL_VERSION } from '$lib/model';
 import type { Askable, DailySet } from '$lib/practice';
 import type { Report } from '$lib/wire';
@@ -22,7 +22,7 @@ export interface Answered {
 export class QuizRun {
   item = $state.raw<Item | null>(null);
   seed = $state(0);
-  verdict = $state.raw<Verdict | null>(null);
+  verdict = $state.raw<Judgement | null>(null);
   given = $state.raw<Given | null>(null);
   stage = $state<QuizStage>('making');
   at = $state(0);

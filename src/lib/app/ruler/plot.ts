@@ -1,12 +1,11 @@
 import { isOffBottom } from '$lib/model';
 import type { Mark, Ruler } from '$lib/practice';
 import { formatLength, type Units } from '$lib/scoring';
+import type { PlotEdges, PlotTick } from '$lib/shell';
 import { scaleLinear } from 'd3-scale';
 
 /** The picture of a ruler, in the units of its drawing: what was meant to the right, what came of it up. */
-export interface RulerPicture {
-  width: number;
-  height: number;
+export interface RulerPicture extends PlotEdges {
   /** Where what was meant is what was done. */
   truth: string;
   /** What the hand does, and the band in which it lies. */
@@ -15,16 +14,6 @@ export interface RulerPicture {
   points: readonly { id: string; x: number; y: number; isLifted: boolean }[];
   across: readonly PlotTick[];
   up: readonly PlotTick[];
-  /** Inner edges. */
-  left: number;
-  right: number;
-  top: number;
-  bottom: number;
-}
-
-export interface PlotTick {
-  at: number;
-  text: string;
 }
 
 const EDGE = { left: 62, right: 16, top: 28, bottom: 46 };

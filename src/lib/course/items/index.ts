@@ -6,6 +6,6 @@ export { askedBy, COVERAGE } from './coverage';
 export { FIXED } from './fixed';
 export { generate, type Generator } from './generator';
 export { GENERATORS } from './generators';
-export { judgeAnswer, type Verdict } from './judge';
+export { judgeAnswer, type Judgement } from './judge';
 export { OBJECTIVES, type Objective } from './objectives';
 export type { Answer, Case, ChooseAnswer, Given, Item, MarkAnswer, OrderAnswer } from './item';

@@ -1,14 +1,14 @@
 import type { Answer, Given, MarkAnswer } from './item';
 
 /** What is said to an answer. */
-export interface Verdict {
+export interface Judgement {
   right: boolean;
   /** Meant for what was answered: which error leads there, or why it is right. */
   reply: string;
 }
 
 /** Throws RangeError for an answer that this question cannot have. */
-export function judgeAnswer(answer: Answer, given: Given): Verdict {
+export function judgeAnswer(answer: Answer, given: Given): Judgement {
   if (answer.form === 'choose') {
     const chosen = answer.options.find(({ id }) => id === given);
     if (!chosen) throw new RangeError(`given: no option ${JSON.stringify(given)}`);
@@ -38,7 +38,7 @@ function isOrderOf(things: readonly string[], given: Given): given is readonly s
  * Right within the model's own band; else the beginner's error that lies nearest, where the mark lies no
  * farther from it than half its way to the right one: its reply says something of that place alone.
  */
-function judgeMark({ key, band, errors, right, other }: MarkAnswer, given: number): Verdict {
+function judgeMark({ key, band, errors, right, other }: MarkAnswer, given: number): Judgement {
   if (Math.abs(given - key) <= band) return { right: true, reply: right };
   const off = ({ value }: { value: number }) => Math.abs(value - given);
   const near = errors
