@@ -4,7 +4,7 @@ import { errorScores, type ErrorScores } from './error-scores';
 import { errorOf, type Mark } from './mark';
 import { levelNow, type LevelNow } from './level-now';
 import { halfWidthOf, robustMean, type RobustMean } from './robust-mean';
-import { fitLine } from './line';
+import { fitLine } from './fitted-line';
 import { studentQuantile } from './student';
 
 /** A learner's hand as a ruler: how far the bait goes for what the hand means. */

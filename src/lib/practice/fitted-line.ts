@@ -1,5 +1,5 @@
 /** A straight line through points, by least squares. */
-export interface Line {
+export interface FittedLine {
   slope: number;
   /** Standard error of the slope. */
   slopeError: number;
@@ -8,7 +8,7 @@ export interface Line {
 }
 
 /** The line of `y` over `x`; null for fewer than three points, or where all x are the same. */
-export function fitLine(x: readonly number[], y: readonly number[]): Line | null {
+export function fitLine(x: readonly number[], y: readonly number[]): FittedLine | null {
   const span = Math.max(...x) - Math.min(...x);
   if (x.length < 3 || !(span > 0)) return null;
   const [middleX, middleY] = [mean(x), mean(y)];
