@@ -14,6 +14,7 @@ import {
 } from '../../src/lib/course/items';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { FOOT_M, simulate } from '../../src/lib/model';
+import { inUnits } from '../../src/lib/scoring';
 
 // That what is drawn is sound, `npm run check:items` shows for every seed, as a step of `npm test`.
 describe('generated questions', () => {
@@ -185,4 +186,24 @@ describe('an answer', () => {
     ).toThrow('no order');
     expect(judgeAnswer(answer, [...answer.key].reverse()).reply).toBe(answer.reversed);
   });
+});
+
+test.each([
+  ['order-weights-fall', / (\d+) ft/],
+  ['order-lines-hop', /^(\d+) ft/],
+  ['order-moves-travel', /from (\d+) to (\d+)/]
+])('%s: the order is not that of the numbers that are read', (id, number) => {
+  for (let seed = 1; seed <= 4; seed++) {
+    const { key, things } = itemOf(id, seed).answer as OrderAnswer;
+    const read = key.map((one) => {
+      const says = inUnits(things.find((thing) => thing.id === one)?.says ?? '', 'imperial');
+      const [, first, second = 2 * Number(first)] = number.exec(says.replaceAll('\u00a0', ' ')) ?? [
+        0, 0, 0
+      ];
+      return id === 'order-moves-travel' ? Number(second) - Number(first) : Number(first);
+    });
+    const steps = read.slice(1).map((value, i) => Math.sign(value - read[i]));
+    expect(steps, `${seed}: ${read.join(', ')}`).not.toEqual([-1, -1]);
+    expect(steps, `${seed}: ${read.join(', ')}`).not.toEqual([1, 1]);
+  }
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { isCertainPrediction, loadLessons, type Lesson } from '../../src/lib/course';
 import { claimFaults, claimsOf, unbacked } from '../../src/lib/course/claims';
+import { wideFaults } from '../../src/lib/course/said-numbers';
 import { formatAsked, inUnits, travelGoalOf } from '../../src/lib/scoring';
 import { minutesOf } from '../../src/lib/course/lesson-minutes';
 
@@ -141,6 +142,18 @@ describe('the check of what a lesson states', () => {
     const wrong = claiming([{ says, basis: { ...basis, times: [3, 5] } }]);
     expect(claimFaults(right)).toEqual([]);
     expect(claimFaults(wrong)).toHaveLength(1);
+  });
+
+  test.each([
+    ['It hops about {5 in|13 cm}.', { peak_height_m: [0.05, 0.35] }],
+    ['The snap is {5 to 6 ft|1.5 to 1.8 m} of it.', { travel_m: [1, 1.8] }],
+    ['It takes less than half a pound.', { pull_N: [0, 5] }],
+    ['It comes a few inches.', { travel_m: [-0.1, 0.35] }]
+  ] as const)('refuses a range wider than “%s”', (text, holds) => {
+    expect(wideFaults(text, holds)).toHaveLength(1);
+    const [[name, [, high]]] = Object.entries(holds);
+    const narrow = { 0.35: [0.12, 0.14], 1.8: [1.55, 1.8], 5: [0, 2] }[high] ?? [0, 0];
+    expect(wideFaults(text, { [name]: narrow })).toEqual([]);
   });
 
   test('refuses that runs are alike which anyone could tell apart', () => {

@@ -28,7 +28,7 @@ test('a real rod before a camera drags a bait a foot @any-width', async ({ baseU
   await visit(page, '/water');
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await page.getByText('More', { exact: true }).click();
-  await page.getByText('Your own rod, before a camera').click();
+  await page.getByText('Your own rod, on camera').click();
   await page.getByRole('button', { name: 'Camera on' }).click();
   const picture = page.getByRole('button', { name: /^Tap the tape/ });
   await expect(page.getByText('Tap the tape.', { exact: true })).toBeVisible();

@@ -16,7 +16,7 @@ test(
     // Reloaded where nothing gets through at first: the place and the answer wait.
     await phone.route('**/join', (route) => route.abort());
     await phone.reload();
-    await expect(phone.getByText(`On the way to ${code}.`)).toBeVisible();
+    await expect(phone.getByText(`Joining ${code}.`)).toBeVisible();
     await phone.unroute('**/join');
     await expect(options(phone).nth(1)).toHaveAttribute('aria-pressed', 'true');
     await expect(page.getByText('0 of 2 answered')).toBeVisible();

@@ -56,7 +56,7 @@ test(
     const code = await openClinic(page);
     const phones = await Promise.all(Array.from({ length: 4 }, () => phoneIn(browser, code)));
     await expect(page.getByText('4 here', { exact: true })).toBeVisible();
-    await expect(phones[0].getByText('You are in. Look at the screen.')).toBeVisible();
+    await expect(phones[0].getByText('You’re in. Watch the screen.')).toBeVisible();
     await expect(page.getByRole('complementary')).toContainText(
       /Join: scan this, or go to.*and type/s
     );
@@ -78,7 +78,7 @@ test(
 
     await phones[0].reload();
     await expect(options(phones[0]).nth(0)).toHaveAttribute('aria-pressed', 'true');
-    await page.getByText('Hands of people').click();
+    await page.getByText('Raised hands').click();
     const hands = page.locator('.bar').getByRole('textbox').nth(1);
     await hands.fill('5.5');
     await hands.blur();
@@ -133,7 +133,7 @@ test(
     await expect(phones[1].getByText('About 2 ft right')).toBeVisible();
     await expect(phones[1].getByText(/sits \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();
-    await expect(page.getByRole('heading', { name: 'Drills to take along' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Drills to take home' })).toBeVisible();
     await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
     await expectReadable(page, 'the end');
     await page.getByRole('button', { name: 'Open it again' }).click();
@@ -166,7 +166,7 @@ test(
     await expect(page.getByText('1 of 1 answered')).toBeVisible();
     const press = () => page.keyboard.press('PageDown');
     await press();
-    await expect(page.getByText('Advised: the hint')).toBeVisible();
+    await expect(page.getByText('Next: give the hint')).toBeVisible();
     await press();
     await expect(page.getByText('A hint.')).toBeVisible();
     // The same words on the phone.
@@ -177,16 +177,16 @@ test(
     await expect(page.getByText('vote 2')).toBeVisible();
     // Hands are counted in any vote, and summed with the phones.
     await options(phone).nth(1).click();
-    await page.getByText('Hands of people').click();
+    await page.getByText('Raised hands').click();
     const hands = page.locator('.bar').getByRole('textbox').nth(1);
     await hands.fill('3');
     await hands.blur();
     await expect(page.getByText('1 of 1 answered, 3 hands')).toBeVisible();
     await press();
-    await expect(page.getByText('Advised: reveal it')).toBeVisible();
+    await expect(page.getByText('Next: reveal it')).toBeVisible();
     await press();
     await expect(page.locator('.share').nth(1)).toContainText('100 %');
-    await expect(page.getByText('1 voted at first, 4 in this vote.')).toBeVisible();
+    await expect(page.getByText('1voted first, 4 in this vote.')).toBeVisible();
     await press();
     await expect(page.getByText('The same, elsewhere')).toBeVisible();
     await phone.context().close();
@@ -219,7 +219,7 @@ test(
     const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
     const late = await context.newPage();
     await visit(late, `/clinic#${code}`);
-    const shut = 'The door of this clinic is closed: ask who leads it.';
+    const shut = 'This clinic’s door is closed. Ask the leader.';
     await expect(late.getByRole('alert')).toHaveText(shut);
     await voter.reload();
     await options(voter).nth(1).click();
@@ -242,13 +242,13 @@ test(
     await expect(silent.getByText(/^Not sent yet/)).toBeVisible();
     await page.getByRole('button', { name: 'Close the vote' }).click();
     await silent.context().setOffline(false);
-    await expect(silent.getByRole('alert')).toHaveText(/does not count.*before it counts/);
+    await expect(silent.getByRole('alert')).toHaveText(/doesn’t count.*earlier vote counts/);
     await expect(options(silent).nth(1)).toHaveAttribute('aria-pressed', 'true');
 
     const other = await (await browser.newContext()).newPage();
     const second = await openClinic(other);
     await visit(late, `/clinic#${second}`);
-    await expect(late.getByText('You are in. Look at the screen.')).toBeVisible();
+    await expect(late.getByText('You’re in. Watch the screen.')).toBeVisible();
     await late.getByRole('button', { name: 'Go to May meeting' }).click();
     await expect(options(late).nth(2)).toHaveAttribute('aria-pressed', 'true');
     await visit(other, '/guide');
@@ -269,7 +269,7 @@ test(
     await page.context().clearCookies();
     // The feed is asked again, as after a loss of the network.
     await page.evaluate(() => dispatchEvent(new Event('online')));
-    await expect(page.getByRole('alert')).toContainText('opens it no more');
+    await expect(page.getByRole('alert')).toContainText('no longer opens');
     await expect(page.getByText('No connection')).toHaveCount(0);
     await page.getByRole('link', { name: 'Open your space' }).click();
     await expect(page).toHaveURL(/\/guide$/);

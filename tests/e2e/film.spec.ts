@@ -79,17 +79,17 @@ test('what is no clip is told so, and what was measured stays @any-width', async
   await choose(page, 'empty.mp4', Buffer.alloc(0));
   await expect(page.getByText('That file is empty.')).toBeVisible();
   await choose(page, 'notes.mp4', Buffer.from('Ove, at the pool: 11 in, 12 in'));
-  await expect(page.getByText('not a clip this page can read')).toBeVisible();
+  await expect(page.getByText('This page can’t read that file')).toBeVisible();
   await choose(page, 'begins.mp4', clip.subarray(0, 300));
-  await expect(page.getByText(/breaks off|not a clip/)).toBeVisible();
+  await expect(page.getByText(/cut short|can’t read that file/)).toBeVisible();
   // What there is of a clip that was not copied to its end can be measured.
   const half = clip.subarray(0, Math.floor(clip.length / 2));
   await choose(page, 'half.mp4', half);
   await expect(page.getByText(/frame 1 of \d+$/)).toBeVisible();
   await page.getByRole('slider', { name: 'Frame' }).fill('43');
-  await expect(page.getByText('This frame cannot be decoded. Step on.')).toBeVisible();
+  await expect(page.getByText('This frame can’t be read. Go to the next one.')).toBeVisible();
   await page.getByRole('slider', { name: 'Frame' }).fill('0');
-  await expect(page.getByText('This frame cannot be decoded. Step on.')).toBeHidden();
+  await expect(page.getByText('This frame can’t be read. Go to the next one.')).toBeHidden();
   await page.getByRole('radio', { name: 'Jig' }).check({ force: true });
   await page.getByRole('application').focus();
   // By keys: from the middle of the picture to the jig.
@@ -97,5 +97,5 @@ test('what is no clip is told so, and what was measured stays @any-width', async
   for (let i = 0; i < 7; i++) await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Follow from here' }).press('Enter');
-  await expect(page.getByText('The clip cannot be decoded past')).toBeVisible();
+  await expect(page.getByText('The clip can’t be read past')).toBeVisible();
 });

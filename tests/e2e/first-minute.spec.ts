@@ -161,5 +161,5 @@ test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ pa
   await visit(page, '/about');
   await visit(page, link);
   await expect(page.getByRole('heading', { level: 1, name: 'Can you beat it?' })).toBeVisible();
-  await expect(page.getByText(`The bait went ${went}.`)).toBeVisible();
+  await expect(page.getByText(`The jig went ${went}.`)).toBeVisible();
 });

@@ -38,14 +38,14 @@ test('a session of tests is fitted, and can be stopped', { tag: '@narrow' }, asy
   await page.getByRole('button', { name: 'Fit the model to these tests' }).click();
   await page.getByRole('button', { name: 'Stop' }).click();
   await page.getByRole('button', { name: 'Fit the model to these tests' }).press('Enter');
-  const told = page.getByRole('region', { name: 'What the tests tell' });
+  const told = page.getByRole('region', { name: 'What the tests say' });
   await expect(told).toBeVisible({ timeout: 30_000 });
   await expect(told.getByRole('img')).toHaveCount(2);
   await expect(
-    told.getByText(/^This jig, this rod: 1\sft of tip is .* of jig at 18\sft\./)
+    told.getByText(/^This jig, this rod: 1\sft of tip moves the jig .* at 18\sft\./)
   ).toBeVisible();
   await told.getByLabel('Water').selectOption('25 ft');
-  await expect(told.getByText(/ of jig at 25\sft\./)).toBeVisible();
+  await expect(told.getByText(/ at 25\sft\./)).toBeVisible();
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBeLessThanOrEqual(0);
 });

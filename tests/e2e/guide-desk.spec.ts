@@ -11,7 +11,7 @@ test(
     await page.getByRole('link', { name: 'Plan a lesson' }).click();
     const sent: string[] = [];
     page.on('request', (request) => sent.push(`${request.url()} ${request.postData() ?? ''}`));
-    const more = page.getByRole('button', { name: 'One more in the boat' });
+    const more = page.getByRole('button', { name: 'Add someone' });
     await more.click();
     await expect(page.getByRole('combobox', { name: 'Client 2' })).toBeVisible();
     await more.click();

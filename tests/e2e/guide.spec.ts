@@ -10,14 +10,14 @@ const QUESTIONS = /Pick a retrieve and pace/;
 
 async function setHomework(page: Page): Promise<string> {
   await page.getByRole('link', { name: 'Set homework' }).click();
-  await page.getByLabel('What it is called').fill('Before Saturday');
+  await page.getByLabel('Title').fill('Before Saturday');
   await page.getByText('One foot', { exact: true }).click();
   await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
   await page.getByText('Season and mood', { exact: true }).click();
   await page.getByRole('checkbox', { name: QUESTIONS }).check();
   await page.getByLabel('Tries of each challenge').fill('1');
   await page.getByLabel('Questions of each kind').fill('1');
-  await page.getByLabel('What is seen').selectOption('Bait in sight');
+  await page.getByLabel('What they see').selectOption('Bait in sight');
   await page.getByRole('button', { name: 'Make the link' }).dblclick();
   await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
   return page.locator('.share .link code').innerText();
@@ -84,7 +84,7 @@ test(
     await expect(page.getByText('1 of 1 tries')).toHaveCount(3);
     await expect(page.getByText(/[01] of 1 right(, 1 by a guess)?\./)).toHaveCount(2);
     await expect(page.getByText('Tell them: go back to “Season and mood”.').first()).toBeVisible();
-    await expect(page.getByText('had other marks on the phone')).toHaveCount(0);
+    await expect(page.getByText('scored differently on the phone')).toHaveCount(0);
 
     await page.getByRole('link', { name: 'Wim' }).click();
     await page.getByRole('button', { name: /^1: (not )?right/ }).click();
@@ -119,7 +119,7 @@ test(
     await expect(ina.getByRole('button', { name: 'Begin' })).toBeVisible();
     await page.goBack();
     await page.reload();
-    await expect(page.getByRole('heading', { name: 'No bottom here' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Page not found' })).toBeVisible();
 
     await visit(page, '/guide');
     await expect(page.getByText('2 of 2 clients done')).toBeVisible();
@@ -130,18 +130,18 @@ test(
     await expect(page.getByRole('link', { name: 'Wim' })).toBeVisible();
     await expect(page.getByRole('link', { name: 'Bo' })).toHaveCount(0);
     await bo.reload();
-    await expect(bo.getByRole('alert')).toHaveText(/^You are no longer on this homework/);
+    await expect(bo.getByRole('alert')).toHaveText(/^You’re off this homework/);
     // What was deleted, or lost with a store put back from a backup, is still on the phone.
     await bo.getByRole('button', { name: 'Come in again' }).click();
     await expect(bo.getByRole('alert')).toHaveCount(0);
     await page.reload();
     await expect(page.getByRole('heading', { name: 'Bo done' })).toBeVisible();
     await page.getByRole('button', { name: 'Close' }).click();
-    await expect(page.getByText(/^Closed: nothing more is taken/)).toBeVisible();
+    await expect(page.getByText(/^Closed: nothing more comes in/)).toBeVisible();
     await expect(page.getByRole('heading', { name: 'For your clients' })).toHaveCount(0);
     await visit(ina, link);
     await ina.reload();
-    await expect(ina.getByText('Closed by your guide. Nothing more is taken.')).toBeVisible();
+    await expect(ina.getByText('Your guide closed this. Nothing more can be sent.')).toBeVisible();
     await expect(ina.getByRole('button', { name: 'Begin' })).toHaveCount(0);
     await wim.reload();
     await expect(wim.getByText('Done. Your guide has it all.')).toBeVisible();
@@ -203,22 +203,24 @@ test(
     const gear = page.locator('.gear');
     await gear.getByRole('slider', { name: 'Slack' }).press('End');
     await page.getByRole('button', { name: 'Make the link' }).click();
-    await expect(page.getByRole('alert')).toContainText('“The reel takes the slack” is not known');
+    await expect(page.getByRole('alert')).toContainText(
+      'don’t do “The reel takes the slack” there'
+    );
     await expect(page.getByRole('alert')).toBeInViewport({ ratio: 1 });
-    await expect(page.getByRole('button', { name: 'all the same' })).toBeInViewport({ ratio: 1 });
-    await expect(page.getByRole('alert')).toContainText(/oz in 11\sft of water: whether it can/);
+    await expect(page.getByRole('button', { name: 'anyway' })).toBeInViewport({ ratio: 1 });
+    await expect(page.getByRole('alert')).toContainText(/oz in 11\sft of water: the lesson’s own/);
     await page.getByRole('button', { name: 'Keep as a favorite' }).click();
     await expect(page.getByText('Kept: “The reel takes the slack”.')).toBeVisible();
-    await page.getByRole('button', { name: 'Make the link all the same' }).click();
+    await page.getByRole('button', { name: 'Make the link anyway' }).click();
     await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
     await page.getByRole('link', { name: 'Change it' }).click();
-    await page.getByLabel('What it is called').fill('For Sunday');
+    await page.getByLabel('Title').fill('For Sunday');
     await page.getByRole('button', { name: 'Save it' }).click();
-    await page.getByRole('button', { name: 'Save it all the same' }).click();
+    await page.getByRole('button', { name: 'Save it anyway' }).click();
     await expect(page.getByRole('heading', { level: 1, name: 'For Sunday' })).toBeVisible();
     await page.getByRole('link', { name: 'Your space' }).click();
     await page.getByRole('link', { name: 'Set homework' }).click();
-    await page.getByRole('button', { name: 'Start from it' }).click();
+    await page.getByRole('button', { name: 'Use it' }).click();
     await expect(page.getByRole('checkbox', { name: /^The reel takes the slack/ })).toBeChecked();
     await expect(page.getByText(/^About \d+ minutes in all\.$/)).toBeVisible();
     expect(await faultsOf(page)).toEqual([]);

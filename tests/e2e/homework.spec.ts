@@ -94,10 +94,10 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await client.getByRole('group', { name: 'Your answer' }).getByRole('radio').first().check();
   await client.getByRole('button', { name: 'I knew it' }).press('Enter');
   // The lesson was opened and not gone through.
-  await expect(client.getByRole('heading', { name: 'Hand back what there is' })).toBeVisible();
+  await expect(client.getByRole('heading', { name: 'Hand back what you have' })).toBeVisible();
   await accessible(client);
   await client.getByRole('textbox', { name: /Your name/ }).fill('Ove');
-  await client.getByRole('button', { name: 'Make the link back' }).press('Enter');
+  await client.getByRole('button', { name: 'Make the link to send back' }).press('Enter');
   const back = await client.getByLabel('Link to the result').inputValue();
 
   await guide.goto(back);
@@ -122,7 +122,7 @@ test('a link that was cut short is said to be so, by name', async ({ page }) => 
 test('the ruler says how to get one, and shows one after four tries @narrow', async ({ page }) => {
   test.slow();
   await visit(page, '/ruler');
-  await expect(page.getByText('Four tries show by how much yours does.')).toBeVisible();
+  await expect(page.getByText('Four tries show how far yours does.')).toBeVisible();
   await accessible(page);
   await page.getByRole('link', { name: 'Begin' }).click();
   for (let n = 1; n <= 4; n++) {
@@ -133,6 +133,6 @@ test('the ruler says how to get one, and shows one after four tries @narrow', as
   }
   await page.getByRole('button', { name: 'Close', exact: true }).click();
   await page.getByRole('link', { name: 'Your hand’s ruler' }).last().click();
-  await expect(page.getByText(/^When you mean .+, the bait goes/)).toBeVisible();
+  await expect(page.getByText(/^When you mean .+, the jig goes/)).toBeVisible();
   await accessible(page);
 });

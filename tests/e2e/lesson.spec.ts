@@ -34,7 +34,7 @@ async function sweepByHold(page: Page, turn_deg: number): Promise<void> {
 
 test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({ page }) => {
   await visit(page, ADDRESS);
-  await expect(station(page, 'see')).toContainText('Opens when you have said what you expect.');
+  await expect(station(page, 'see')).toContainText('Opens once you’ve made your call.');
   await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(0);
   await predict(page);
   await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(1);
@@ -70,7 +70,7 @@ test(
     const kept = first(page).getByRole('button', { name: `Try 1: ${got} marks. Replay` });
     await expect(kept).toBeVisible();
     await visit(page, '/');
-    await expect(page.getByText(/Go on with “One foot”/)).toBeVisible();
+    await expect(page.getByText(/Finish “One foot”/)).toBeVisible();
   }
 );
 

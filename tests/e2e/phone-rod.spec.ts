@@ -43,6 +43,6 @@ test('a phone that is tilted lifts the rod', { tag: '@narrow' }, async ({ page }
 test('a device without the sensor is told so', { tag: '@narrow' }, async ({ page }) => {
   await openAsPhone(page);
   await page.getByRole('button', { name: 'Use this phone' }).tap();
-  await expect(page.getByText('No reading came')).toBeVisible();
+  await expect(page.getByText('No reading:')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Use this phone' })).toBeVisible();
 });

@@ -19,12 +19,12 @@ type Kind = (typeof KINDS)[number];
 /** What is shown with the question, by role and name. */
 const SHOWN: Partial<Record<Kind['kind'], [role: 'img' | 'button', name: string]>> = {
   trace: ['img', 'Pull at the rod’s tip over time'],
-  felt: ['button', 'Let it come up the line'],
+  felt: ['button', 'Feel it come up the line'],
   fault: ['button', 'Show me']
 };
 
 const reports = (page: Page) =>
-  page.getByRole('group', { name: 'Answer, and say how you came by it:' });
+  page.getByRole('group', { name: 'Answer, and say how you got it:' });
 const report = (page: Page, name: string) => reports(page).getByRole('button', { name });
 const told = (page: Page) => page.locator('.told');
 
@@ -80,7 +80,7 @@ for (const kind of KINDS) {
     await page.keyboard.press('Tab');
     await expect(page.getByRole('button', { name: 'Next', exact: true })).toBeFocused();
     await page.keyboard.press('Enter');
-    await expect(page.getByText('That was the one.')).toBeVisible();
+    await expect(page.getByText('That’s it.')).toBeVisible();
   });
 
   test(`${kind.kind}: answered by touch`, { tag: '@narrow' }, async ({ page }) => {
@@ -91,7 +91,7 @@ for (const kind of KINDS) {
     expect(await faultsOf(page)).toEqual([]);
     expect(await spillOf(page)).toBeLessThanOrEqual(0);
     await page.getByRole('button', { name: 'Next', exact: true }).tap();
-    await expect(page.getByText('That was the one.')).toBeVisible();
+    await expect(page.getByText('That’s it.')).toBeVisible();
   });
 }
 
@@ -115,7 +115,7 @@ test.describe('without a connection', () => {
       await page.reload();
       await expect(page.getByText('1 of 8')).toBeVisible(WORKED_OUT);
       await expect(report(page, 'I guessed')).toBeVisible(WORKED_OUT);
-      const standing = page.getByRole('button', { name: 'It is right as it stands' });
+      const standing = page.getByRole('button', { name: 'That’s the right order' });
       const option = page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first();
       await standing
         .or(option)

@@ -37,7 +37,7 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   await turnByKey(rod, 8);
   await expect(page.getByText('of 100')).toBeVisible();
   await page.getByRole('button', { name: 'Replay', exact: true }).click();
-  await page.getByText('Take this run along').click();
+  await page.getByText('Save this run').click();
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Figures CSV' }).click();
   const file = await coming;

@@ -20,7 +20,7 @@ describe('a fit of twelve invented tests', () => {
   });
 
   test('says what the tests tell, and what to do next', () => {
-    expect(result.verdict).toMatch(/^Your tests tell .*how far your rod reaches/);
+    expect(result.verdict).toMatch(/^Your tests pin down .*how far your rod reaches/);
     expect(result.next.length).toBeGreaterThan(0);
     for (const { shrinks } of result.next) {
       expect(shrinks).toBeGreaterThan(0);
@@ -64,7 +64,7 @@ test('what is known is not fitted, and a test’s own slack stands', () => {
 test('one test tells little, and the fit says so', () => {
   const { unknowns, verdict } = fit(parseSession({ ...session, tests: session.tests.slice(4, 5) }));
   expect(unknowns.lift_to_drag?.told).toBe(false);
-  expect(verdict).toMatch(/ do not tell .*Next: /);
+  expect(verdict).toMatch(/ don’t pin down .*Next: /);
 });
 
 describe('what the tests say of themselves', () => {
@@ -85,7 +85,7 @@ describe('what the tests say of themselves', () => {
     }));
     const { unknowns, verdict } = fit(parseSession({ gear: NOMINAL, tests }));
     expect(verdict).toContain('scatter more than their ± allows');
-    expect(verdict).toMatch(/No set-up explains test [13]/);
+    expect(verdict).toMatch(/Nothing explains test [13]/);
     const [least, most] = unknowns.reach_m?.interval90 ?? [0, 0];
     // Said to a centimetre, one such travel would tell the reach to some hundredths.
     expect(most - least).toBeGreaterThan(0.2);
@@ -106,7 +106,7 @@ describe('what the tests say of themselves', () => {
     });
   });
 
-  test('where every number is given nothing is left to fit', () => {
+  test('where every number is given There’s nothing left to fit', () => {
     const known = {
       reach_m: 2,
       elevation_deg: 0,
@@ -116,7 +116,7 @@ describe('what the tests say of themselves', () => {
     };
     const { unknowns, verdict } = fit(parseSession({ gear: NOMINAL, tests: two, known }));
     expect(unknowns).toEqual({});
-    expect(verdict).toContain('nothing is left to fit');
+    expect(verdict).toContain('There’s nothing left to fit');
   });
 });
 

@@ -15,21 +15,21 @@ function words(of = marks, units: 'imperial' | 'metric' = 'imperial') {
 
 test('a hand that goes too far is told how far, and what to aim for', () => {
   const { goes, aim, sure } = words();
-  expect(goes).toBe(tied('When you mean 2~ft, the bait goes 3~ft~7~in.'));
+  expect(goes).toBe(tied('When you mean 2~ft, the jig goes 3~ft~7~in.'));
   expect(aim).toBe(tied('Aim for 1~ft~1~in.'));
-  expect(sure).toMatch(/^After your last 8 tries this is known to \d½?\sin, nine times in ten\./);
+  expect(sure).toMatch(/^From your last 8 tries: good to \d½?\sin, nine times in ten\./);
   expect(sure).toMatch(/settled\.$/);
 });
 
 test('the sentence follows the learner’s units', () => {
-  expect(words(marks, 'metric').goes).toBe(tied('When you mean 61~cm, the bait goes 1.09~m.'));
+  expect(words(marks, 'metric').goes).toBe(tied('When you mean 61~cm, the jig goes 1.09~m.'));
 });
 
 test('an uneven hand is told how many more tries would settle it', () => {
   const uneven = [1.5, 2, 1.6, 2.1, 1.7].map((ratio, n) => aMark(n, ratio));
   // A deviation of 0.25 wants (1.7 · 0.25 / 0.1)² ≈ 19 to 20 tries in all, and five were made.
   expect(words(uneven).sure).toMatch(/About 1[45] more would settle it\.$/);
-  expect(words(uneven).why).toMatch(/practise slowly/);
+  expect(words(uneven).why).toMatch(/slow down/);
 });
 
 test('a hand that is all over the place is not promised anything', () => {
@@ -39,7 +39,7 @@ test('a hand that is all over the place is not promised anything', () => {
 
 test('a true hand is told to go on as it is', () => {
   const ruler = [0.99, 1.02, 1.01, 0.98, 1.0].map((ratio, n) => aMark(n, ratio));
-  expect(words(ruler).aim).toBe('Near enough: aim for what you want.');
+  expect(words(ruler).aim).toBe('Close enough. Aim for what you want.');
 });
 
 test('one wild try in ten hardly moves the ruler', () => {
@@ -53,7 +53,7 @@ test('a bait that goes further than the tip is told to stay down', () => {
   const flying = ratios.map((ratio, n) =>
     aMark(n, ratio, { tip_m: FOOT * ratio * 0.5, lift_m: 0.2 })
   );
-  expect(words(flying).why).toContain('it leaves the bottom');
+  expect(words(flying).why).toContain('it’s leaving the bottom');
 });
 
 test('a hand that moves a foot whatever is asked has a ruler for each distance', () => {

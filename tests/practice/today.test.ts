@@ -57,17 +57,17 @@ function at(
 
 test('a new learner begins the first lesson', () => {
   expect(at({})).toEqual({
-    line: 'Begin “One foot”.',
-    why: 'That lesson comes next.',
+    line: 'Start “One foot”.',
+    why: 'That lesson’s next.',
     minutes: 12,
     address: '/lessons/one-foot'
   });
 });
 
 test('a lesson in hand is gone on with; a finished one leads to the next', () => {
-  expect(at({ progress: [progress('slack', null)] })?.line).toBe('Go on with “Slack”.');
+  expect(at({ progress: [progress('slack', null)] })?.line).toBe('Finish “Slack”.');
   const finished = progress('one-foot', '2030-05-01T09:00:00.000Z');
-  expect(at({ progress: [finished] })?.line).toBe('Begin “Slack”.');
+  expect(at({ progress: [finished] })?.line).toBe('Start “Slack”.');
 });
 
 test('a few hidden tries come between a lesson and the next, and no more', () => {
@@ -81,22 +81,22 @@ test('a few hidden tries come between a lesson and the next, and no more', () =>
   expect(at({ progress: [finished], tries: hidden.slice(0, 5) })?.line).toBe(
     'Make 1 hidden try at “The drag”.'
   );
-  expect(at({ progress: [finished], tries: hidden })?.line).toBe('Begin “One foot”.');
+  expect(at({ progress: [finished], tries: hidden })?.line).toBe('Start “One foot”.');
 });
 
 test('a lesson without anything to try waits for the others', () => {
   const talk = { ...lesson('safety', 'Safety first', 5), challenges: [] };
   const course = { lessons: [talk, ...lessons], drills, questions: [] };
   const now = { at_ms: START, days: daysAt(new Date(START).toISOString(), 0) };
-  expect(today(emptyRecord(), course, now, read)?.line).toBe('Begin “One foot”.');
+  expect(today(emptyRecord(), course, now, read)?.line).toBe('Start “One foot”.');
   const done = lessons.map(({ id }) => progress(id, '2030-05-01T09:00:00.000Z'));
   const record = { ...emptyRecord(), progress: done, tries: tries('unseen', 6, 0) };
-  expect(today(record, course, now, read)?.line).toBe('Begin “Safety first”.');
+  expect(today(record, course, now, read)?.line).toBe('Start “Safety first”.');
 });
 
 test('practice that was begun comes before a lesson', () => {
   expect(at({ tries: all.slice(0, 5), progress: [progress('slack', null)] })).toMatchObject({
-    line: 'Practise “The drag” with the bait in sight.',
+    line: 'Practice “The drag” with the bait in sight.',
     minutes: 2,
     address: '/ruler/practise?drill=drag'
   });
@@ -104,15 +104,15 @@ test('practice that was begun comes before a lesson', () => {
 
 test('a check that is due comes first, and one that is not due waits', () => {
   expect(at({ tries: all }, START + 2 * DAY)).toMatchObject({
-    line: 'See whether “The drag” is still there.',
+    line: 'Check that you still have “The drag”.',
     minutes: 7
   });
-  expect(at({ tries: all }, START + DAY / 2)?.line).toBe('Begin “One foot”.');
+  expect(at({ tries: all }, START + DAY / 2)?.line).toBe('Start “One foot”.');
 });
 
 test('tries made in a lesson are no practice', () => {
   expect(at({ tries: [aTry('t1', { challenge: 'drag-seen-7-1' })] })?.line).toBe(
-    'Begin “One foot”.'
+    'Start “One foot”.'
   );
 });
 
@@ -131,11 +131,11 @@ describe('the questions of the day', () => {
 
   test('wait for the first lesson to be finished', () => {
     expect(at({ progress: [progress('one-foot', null)] }, START, { asked })?.line).toBe(
-      'Go on with “One foot”.'
+      'Finish “One foot”.'
     );
     expect(at({ progress: [done] }, START, { asked })).toEqual({
-      line: 'Answer 8 questions, then begin “Slack”.',
-      why: 'Questions show what you can use of what you saw. That lesson comes next.',
+      line: 'Answer 8 questions, then start “Slack”.',
+      why: 'Questions show what stuck. That lesson’s next.',
       minutes: 5 + 9,
       address: '/quiz'
     });
@@ -148,10 +148,10 @@ describe('the questions of the day', () => {
       answers: answers(1, '2030-05-02T08:00:00.000Z')
     };
     expect(at(record, START + 2 * DAY, { asked })).toEqual({
-      line: 'See whether “The drag” is still there, then answer 5 questions.',
+      line: 'Check that you still have “The drag”, then answer 5 questions.',
       why:
-        'A day or more later, without help, is what counts. ' +
-        'You missed one question last time, so it comes again.',
+        'What you can do a day later, with no help, is what counts. ' +
+        'You missed one last time, so it’s back.',
       minutes: 7 + 3,
       address: '/ruler/practise?drill=drag'
     });
@@ -163,21 +163,21 @@ describe('the questions of the day', () => {
       wrong.map((one, i) => ({ ...one, right: i < count, report: 'guessed' as const }));
     const why = (given: typeof wrong) =>
       at({ progress: [done], answers: given }, START + 60 * DAY, { asked })?.why;
-    expect(why(wrong)).toMatch(/^You missed 8 of them last time, so they come again\./);
+    expect(why(wrong)).toMatch(/^You missed 8 of them last time, so they’re back\./);
     expect(why(rightOf(1))).toMatch(
-      /^You missed 7 of them last time, and 1 is about to be forgotten\./
+      /^You missed 7 of them last time, and you’re about to forget 1\./
     );
-    expect(why(rightOf(8))).toMatch(/^8 of them are about to be forgotten, so now is their time\./);
+    expect(why(rightOf(8))).toMatch(/^You’re about to forget 8 of them, so now’s the time\./);
     // What was missed once and then known is known.
     const later = rightOf(8).map((one) => ({ ...one, at: '2030-05-03T08:00:00.000Z' }));
-    expect(why([...later, ...wrong])).toMatch(/^8 of them are about to be forgotten/);
+    expect(why([...later, ...wrong])).toMatch(/^You’re about to forget 8 of them/);
   });
 
   test('are left out when they are answered, until the next day', () => {
     const record = { progress: [done], answers: answers(8, '2030-05-01T08:00:00.000Z') };
-    expect(at(record, START, { asked })?.line).toBe('Begin “Slack”.');
+    expect(at(record, START, { asked })?.line).toBe('Start “Slack”.');
     expect(at(record, START + DAY, { asked })?.line).toBe(
-      'Answer 8 questions, then begin “Slack”.'
+      'Answer 8 questions, then start “Slack”.'
     );
   });
 
@@ -189,9 +189,9 @@ describe('the questions of the day', () => {
 
   // Answered at 23:30 UTC on the first of May; asked again at 00:30 UTC, an hour later.
   test.each([
-    ['Greenwich, where midnight has passed', 0, 'Answer 8 questions, then begin “Slack”.'],
-    ['two hours ahead, where both are the second of May', 120, 'Begin “Slack”.'],
-    ['six hours behind, where both are the first', -360, 'Begin “Slack”.']
+    ['Greenwich, where midnight has passed', 0, 'Answer 8 questions, then start “Slack”.'],
+    ['two hours ahead, where both are the second of May', 120, 'Start “Slack”.'],
+    ['six hours behind, where both are the first', -360, 'Start “Slack”.']
   ])('go by the learner’s own midnight: %s', (_, offset_min, line) => {
     const record = { progress: [done], answers: answers(8, '2030-05-01T23:30:00.000Z') };
     expect(at(record, Date.UTC(2030, 4, 2, 0, 30), { asked, offset_min })?.line).toBe(line);

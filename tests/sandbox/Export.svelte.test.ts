@@ -57,7 +57,7 @@ function coloursOf(picture: CanvasImageSource, width: number, height: number): n
 test('the plots become a picture for paper, whatever the light on the screen', async () => {
   document.documentElement.dataset.scheme = 'dark';
   await render(Replay, { run, units: 'imperial' });
-  await page.getByText('Take this run along').click();
+  await page.getByText('Save this run').click();
   const file = await saved('Plots PNG');
   delete document.documentElement.dataset.scheme;
   expect(await firstBytes(file, 4)).toEqual([0x89, 0x50, 0x4e, 0x47]);
@@ -72,7 +72,7 @@ test('the plots become a picture for paper, whatever the light on the screen', a
 
 test('the replay becomes a clip, with something to be seen in it', async () => {
   await render(Replay, { run, units: 'imperial' });
-  await page.getByText('Take this run along').click();
+  await page.getByText('Save this run').click();
   const file = await saved('Clip WebM');
   expect(await firstBytes(file, 4)).toEqual([0x1a, 0x45, 0xdf, 0xa3]);
   expect(file.name).toBe('feltfoot-clip.webm');
@@ -88,7 +88,7 @@ test('the replay becomes a clip, with something to be seen in it', async () => {
 
 test('a clip that is stopped is not kept, and that is said', async () => {
   await render(Replay, { run: aRun(2000), units: 'imperial' });
-  await page.getByText('Take this run along').click();
+  await page.getByText('Save this run').click();
   await page.getByRole('button', { name: 'Clip WebM' }).click();
   await page.getByRole('button', { name: 'Stop the clip' }).click();
   await expect.element(page.getByText('No clip: it was stopped')).toBeVisible();
@@ -98,7 +98,7 @@ test('a clip that is stopped is not kept, and that is said', async () => {
 test('where nothing can be recorded there is no button, and a sentence says why', async () => {
   const can = vi.spyOn(MediaRecorder, 'isTypeSupported').mockReturnValue(false);
   await render(Replay, { run, units: 'imperial' });
-  await page.getByText('Take this run along').click();
+  await page.getByText('Save this run').click();
   await expect.element(page.getByText('cannot record a clip')).toBeVisible();
   await expect.element(page.getByRole('button', { name: 'Clip WebM' })).not.toBeInTheDocument();
   can.mockRestore();

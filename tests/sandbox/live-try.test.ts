@@ -108,7 +108,7 @@ describe('a try', () => {
   test.each([
     [0, null],
     [1.2, null],
-    [30, tied('“Done” ends the try. By itself it ends after 30~s of stillness.')]
+    [30, tied('“Done” ends the try. So does holding still for 30~s.')]
   ])('that rests for %d s says: %s', (longest_pause_s, said) => {
     expect(waitText(longest_pause_s)).toBe(said);
   });

@@ -67,13 +67,13 @@ describe('a phone as the rod', () => {
 describe('asking for the sensors', () => {
   test.each([
     [{ isSecureContext: false }, /plain http/],
-    [{ isSecureContext: true }, /does not tell/],
+    [{ isSecureContext: true }, /doesn’t tell/],
     [
       {
         isSecureContext: true,
         DeviceOrientationEvent: { requestPermission: vi.fn().mockResolvedValue('denied') }
       },
-      /not allowed/
+      /blocked/
     ]
   ])('says why not: %o', async (page, why) => {
     expect(await askForTilt(page)).toMatch(why);

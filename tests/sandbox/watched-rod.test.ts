@@ -148,7 +148,7 @@ describe('a camera that cannot tell says why, and gives no grade', () => {
       4,
       (t_s) => 1.5 * Math.sin(2 * Math.PI * t_s)
     );
-    expect(page.heard.join(' ')).toMatch(/Not steady enough to grade: .* Tuck the butt/);
+    expect(page.heard.join(' ')).toMatch(/Not steady enough to grade\. .* Tuck the butt/);
     expect(page.heard).not.toContain(words.READY);
   });
 

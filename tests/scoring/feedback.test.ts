@@ -48,20 +48,16 @@ function told(input: RodInput, challenge: Challenge = drag, correction = advice)
 
 describe('the one thing named', () => {
   const cases: [keyof typeof hands, Fault, string][] = [
-    ['right', 'none', 'Nothing to change: make the same move again.'],
+    ['right', 'none', 'Nothing to change. Do it again just like that.'],
     ['still', 'still', 'Move the tip '],
-    ['towards', 'towards', 'Turn the rod away from the jig, not towards it. Move the tip '],
-    ['onlySlack', 'slack', tied('Go on further: the 1~in you pulled only took up slack. ')],
-    [
-      'swungBack',
-      'gave_back',
-      tied('Keep the tip from swinging back: it gave 7~in of line away. ')
-    ],
+    ['towards', 'towards', 'Turn the rod away from the jig, not toward it. Move the tip '],
+    ['onlySlack', 'slack', tied('Keep going: the 1~in you pulled only took up slack. ')],
+    ['swungBack', 'gave_back', tied('Don’t let the tip swing back: it gave back 7~in of line. ')],
     ['fast', 'too_fast', tied('Go slower: the tip was there in 0.4~s. Move the tip ')],
     ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
     ['far', 'too_far', 'Stop sooner. Move the tip '],
-    ['short', 'too_short', 'Go on further. Move the tip ']
+    ['short', 'too_short', 'Keep going. Move the tip ']
   ];
   test.each(cases)('of a hand that was %s is %s', (name, fault, change) => {
     const words = told(hands[name]);

@@ -58,7 +58,7 @@ const cases: [Goal, number, string, string][] = [
     'Wait for the bottom moved within 2.5~s of the touch, not before: never moved',
     'Wait for the bottom moved within 2.5~s of the touch, not before: never moved'
   ],
-  [{ kind: 'stones', touched: [0, 1, 4] }, 2, 'Stones touched 3: 2', 'Stones touched 3: 2']
+  [{ kind: 'stones', touched: [0, 1, 4] }, 2, 'Rocks touched 3: 2', 'Rocks touched 3: 2']
 ];
 
 test.each(cases)('a goal of %j is said in the learner’s units', (goal, value, ft, cm) => {

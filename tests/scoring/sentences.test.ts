@@ -50,7 +50,7 @@ describe('the first sentence answers what was asked', () => {
     ],
     [strike, { events: [bite] }, 'It bit, and you never struck.'],
     [strike, { events: [bite], sweep_s: 2 }, 'You struck 1.3~s after the bite.'],
-    [strike, {}, 'Nothing bit, and you let it be.'],
+    [strike, {}, 'Nothing bit, and you left it alone.'],
     [strike, { sweep_s: 2 }, 'You struck, and nothing had bitten.'],
     [free, {}, 'The hook never hung.'],
     [free, { events: [snag] }, 'The hook still hangs.'],
@@ -75,6 +75,6 @@ describe('the first sentence answers what was asked', () => {
     expect(change).toMatch(/^Move the rod on until the hook hangs\./);
     const over = { ...made({}), stones: [{ index: 0, touched: true }] };
     const slid = describeTry(challenge, gradedAs(challenge, over), 'imperial');
-    expect(slid.change).toMatch(/^Pull firmer into the stone: the hook slid over it\./);
+    expect(slid.change).toMatch(/^Pull harder into the rock: the hook slid over it\./);
   });
 });

@@ -126,7 +126,7 @@ describe('a result does not contradict itself', () => {
   test('twitches are told by their number', () => {
     const challenge = challengeOf([{ kind: 'twitches', count: 5, weight: 100 }]);
     const { did } = describeTry(challenge, gradedAs(challenge, resultOf({})), 'imperial');
-    expect(did).toBe('You never twitched it; 5 times was asked.');
+    expect(did).toBe('You never twitched it; we asked for 5.');
   });
 
   test('stones touched are counted, all of them or not', () => {
@@ -150,7 +150,7 @@ describe('a result does not contradict itself', () => {
     const [, { goal, value, met }] = graded.grade.goals;
     expect(challenge.goals[1]).toBe(goal);
     expect(met).toBeLessThan(1);
-    expect(wordsOf(goal, value, 'imperial', met).reached).toMatch(/, and the jig came along$/);
+    expect(wordsOf(goal, value, 'imperial', met).reached).toMatch(/, and the jig moved$/);
   });
 
   test('a jig that the reel moved in the rod’s place is the reel’s work', () => {
@@ -176,7 +176,7 @@ describe('a result does not contradict itself', () => {
     const blank = { ...challenge, setup: { ...challenge.setup, bites: [] } };
     const graded = gradeTry(blank, inTurn(lift(30, 34, 1), lift(34, 32, 1), pause(8)));
     const { did, change } = describeTry(blank, graded, 'imperial', null);
-    expect(did).toBe('Nothing bit, and you let it be.');
+    expect(did).toBe('Nothing bit, and you left it alone.');
     expect(change).toMatch(/^Move the jig (farther )?first/);
   });
 

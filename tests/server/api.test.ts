@@ -109,7 +109,7 @@ test('feeds of phones without a seat are bounded, and a phone with one has its o
   expect(refused.status).toBe(503);
   expect(refused.headers.get('retry-after')).toBe('15');
   expect(await refused.json()).toEqual({
-    error: 'Too many follow this clinic just now. Try again soon.'
+    error: 'Too many people are watching this clinic. Try again soon.'
   });
   const body = { token: newToken() };
   const entered = await ask('/api/clinic/[code]/join', { body, params: { code } });

@@ -36,7 +36,7 @@ test('two who wait for the same question have it worked out once', async () => {
 });
 
 test.each([
-  ['has too much in hand', new Refusal(503, 'Too much to work out just now.')],
+  ['has too much in hand', new Refusal(503, 'Too busy right now.')],
   ['cannot be had', new Error('no thread to be had')]
 ])('where the thread %s, they are worked out here before a room asks', async (_, fault) => {
   const make = vi.fn(makePoll);

@@ -205,7 +205,7 @@ describe.each(storeKinds)('a clinic on $name', (kind) => {
       const { code } = await room();
       const found = await roomByCode(club.store.db, code);
       expect(alive(found, NOW)).toMatchObject({ code });
-      expect(() => alive(found, '2031-05-01T23:00:00.000Z')).toThrow('No clinic has this code');
+      expect(() => alive(found, '2031-05-01T23:00:00.000Z')).toThrow('No clinic has that code');
     });
 
     test('shows the room’s tries as a bias and a spread, and one of them without a name', async () => {

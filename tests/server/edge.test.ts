@@ -137,7 +137,7 @@ describe('with a guide, a clinic and a client', () => {
       const unsaid = { ...headers, 'transfer-encoding': 'chunked' };
       for (const one of [said, unsaid]) {
         const answer = await answerTo({ method: 'POST', path, headers: one, body: huge });
-        expect(answer).toMatchObject({ status: 413, body: '{"error":"This is too large."}' });
+        expect(answer).toMatchObject({ status: 413, body: '{"error":"This is too big."}' });
         expectHeaders(answer);
       }
     });

@@ -10,7 +10,7 @@ const refused = (fault: unknown) =>
   expect(fault).toMatchObject({
     status: 503,
     retryAfter_s: 15,
-    message: expect.stringMatching(/^Too many follow/)
+    message: expect.stringMatching(/^Too many people/)
   });
 
 let feed: Feed;

@@ -66,7 +66,7 @@ describe('homework of another guide’s, and none at all', () => {
     const path = '/api/guide/homework/[id]';
     for (const id of [await newHomework(mine.jar), newToken()]) {
       const answer = await ask(path, { method, body, jar: other.jar, params: { id } });
-      expect(answer).toEqual({ status: 404, body: '{"error":"There is no such homework."}' });
+      expect(answer).toEqual({ status: 404, body: '{"error":"That homework isn’t here."}' });
     }
   });
 });

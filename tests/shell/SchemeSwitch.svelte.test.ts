@@ -13,7 +13,7 @@ beforeEach(() => {
 
 describe('the light', () => {
   test.each([
-    ['As the device', 'auto'],
+    ['Same as device', 'auto'],
     ['Day', 'light'],
     ['Night', 'dark']
   ] as const)('shows %s as chosen when it is', async (name, scheme) => {

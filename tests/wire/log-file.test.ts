@@ -46,8 +46,8 @@ describe('a log', () => {
   test.each([
     ['on,jig\n2030-05-03,Half', 0, 'The column mass_kg is missing.'],
     ['on,lure\n2030-05-03,Half', 0, 'No column is called “lure”.'],
-    ['{"format":"feltfoot-record"}', 0, 'This file is not a log. Choose one saved here.'],
-    ['{', 0, 'This file is not a log. Choose one saved here.'],
+    ['{"format":"feltfoot-record"}', 0, 'This isn’t a log. Choose one saved here.'],
+    ['{', 0, 'This isn’t a log. Choose one saved here.'],
     [
       'on,jig,mass_kg,depth_m,ground,retrieve,casts\n2030-05-03,Half,0.0142,deep,sand,hop,12',
       1,

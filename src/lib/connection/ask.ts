@@ -29,7 +29,7 @@ export async function ask<S extends v.GenericSchema = v.UnknownSchema>(
   if (!response.ok) throw new Refused(response.status, await reasonOf(response));
   const answer = v.safeParse(schema ?? v.unknown(), await response.json());
   if (answer.success) return answer.output;
-  throw new Refused(response.status, 'The server is newer than this page. Load it again.');
+  throw new Refused(response.status, 'The server is newer than this page. Reload it.');
 }
 
 async function reasonOf(response: Response): Promise<string> {
@@ -37,7 +37,7 @@ async function reasonOf(response: Response): Promise<string> {
     const { error, message } = await response.json();
     return String(error ?? message);
   } catch {
-    return `The server answered ${response.status}.`;
+    return `The server had trouble (${response.status}). Try again.`;
   }
 }
 

@@ -53,7 +53,7 @@ export interface LessonReport {
   minutes: number;
   questions: QuestionReport[];
   challenges: ContentReport[];
-  /** What is wrong with it, each naming the challenge or question; empty if all is well. */
+  /** What’s wrong with it, each naming the challenge or question; empty if all is well. */
   faults: string[];
 }
 

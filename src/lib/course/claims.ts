@@ -3,6 +3,7 @@ import { allOf, isAbove, measured, timesFaults, type RunMeasures } from './items
 import { isCertainSign } from './items/sign';
 import type { Unknowns } from '../scoring';
 import type { Basis, Claim, Lesson, ShownRun } from './lesson';
+import { wideFaults } from './said-numbers';
 import { sentencesOf } from './voice';
 
 type RunBasis = Extract<Basis, { run: string }>;
@@ -25,9 +26,19 @@ export function claimFaults(lesson: Lesson): string[] {
   return [
     ...unsaid(lesson).map((says) => `"${says}": the lesson does not say so`),
     ...claimsOf(lesson).flatMap(({ says, basis }) =>
-      basisFaults(basis, runs).map((fault) => `"${says}": ${fault}`)
+      [...basisFaults(basis, runs), ...wideBasis(says, basis)].map((fault) => `"${says}": ${fault}`)
+    ),
+    ...lesson.sections.flatMap((section) =>
+      section.kind === 'predict'
+        ? section.question.options.flatMap(({ says, holds }) => wideFaults(says, holds))
+        : []
     )
   ];
+}
+
+/** What a run is said to show in numbers is what it is held against. */
+function wideBasis(says: string, basis: Basis): string[] {
+  return typeof basis === 'object' && 'run' in basis ? wideFaults(says, basis.holds ?? {}) : [];
 }
 
 /** Every run of the lesson by its name. */

@@ -13,7 +13,7 @@ const UNEXPLAINED = 3;
 /** Deviations so many times as wide as they were said to be are worth a word; a dozen tests scatter by a third. */
 const SCATTERED = 1.4;
 
-/** What the tests tell, in plain words, and what to test next. */
+/** What the tests say, in plain words, and what to test next. */
 export function verdictOf(
   { unknowns, next }: Pick<FitResult, 'unknowns' | 'next'>,
   { test, off }: { test: number; off: number },
@@ -23,13 +23,13 @@ export function verdictOf(
   const told = names.filter(([, { told }]) => told).map(([name]) => NAMES[name]);
   const not = names.filter(([, { told }]) => !told).map(([name]) => NAMES[name]);
   return [
-    told.length > 0 ? `Your tests tell ${listed(told)}.` : '',
-    not.length > 0 ? `They do not tell ${listed(not)}.` : '',
-    names.length === 0 ? 'You gave every number: nothing is left to fit.' : '',
+    told.length > 0 ? `Your tests pin down ${listed(told)}.` : '',
+    not.length > 0 ? `They don’t pin down ${listed(not)}.` : '',
+    names.length === 0 ? 'You gave every number. There’s nothing left to fit.' : '',
     scatter > SCATTERED
       ? 'Your tests scatter more than their ± allows, so every range here is wider.'
       : '',
-    off > UNEXPLAINED ? `No set-up explains test ${test + 1}: measure it again.` : '',
+    off > UNEXPLAINED ? `Nothing explains test ${test + 1}. Measure it again.` : '',
     not.length > 0 && next.length > 0 ? `Next: ${instruction(next[0].move)}.` : ''
   ]
     .filter(Boolean)

@@ -29,15 +29,15 @@ export function handDrill(hand: HandSaid | null): HandDrill {
   }
   const { goes, strays, lifted } = hand;
   if (lifted >= MOSTLY_LIFTED) {
-    const why = `${formatShare(lifted)} of your tries left the bottom. Pace before distance.`;
+    const why = `${formatShare(lifted)} of your tries left the bottom. Fix pace first, then distance.`;
     return { lesson: 'speed', title: 'Pace', why };
   }
   if (Math.abs(goes - 1) > MOST_BIAS) {
-    const why = `Your jig goes ${formatShare(goes)} of what you mean. Aim for the number below.`;
+    const why = `Your jig goes ${formatShare(goes)} of what you want. Aim for the number below.`;
     return { lesson: 'your-hands-ruler', title: 'Your hand’s ruler', why };
   }
   if (strays > MOST_STRAY) {
-    const why = `Single drags stray by ${formatShare(strays)}. Same drag, slower, each time alike.`;
+    const why = `Your drags differ by ${formatShare(strays)}. Same drag, slower, the same every time.`;
     return { lesson: 'one-foot', title: 'One foot', why };
   }
   return { lesson: 'slack', title: 'Slack', why: 'Your reach is true and even. Slack is next.' };

@@ -34,12 +34,12 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
   const aim_m = aimFor(here, meant_m);
   const isTrue = Math.abs(bait.value - 1) < NO_BIAS;
   return {
-    goes: `When you mean ${length(meant_m)}, the bait goes ${length(bait.value * meant_m)}.`,
+    goes: `When you mean ${length(meant_m)}, the jig goes ${length(bait.value * meant_m)}.`,
     aim:
       aim_m === null
         ? 'Too uneven yet to say what to aim for.'
         : isTrue
-          ? 'Near enough: aim for what you want.'
+          ? 'Close enough. Aim for what you want.'
           : `Aim for ${length(aim_m)}.`,
     sure: sureSentence(here, meant_m, units),
     why: whySentence(here)
@@ -61,7 +61,7 @@ export function trendText({ before, now, direction }: Trend): string {
   const said = {
     shrinking: 'Your bias is shrinking.',
     growing: 'Your bias is growing.',
-    unclear: 'That is no clear change yet.'
+    unclear: 'No clear change yet.'
   };
   return `${was} ${said[direction]}`;
 }
@@ -72,20 +72,20 @@ function lower(text: string): string {
 
 function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: number, units: Units) {
   const give = formatLength(bait.band * meant_m, units);
-  const known = `After your last ${marks.length} tries this is known to ${give}, nine times in ten.`;
-  if (bait.isMoving) return `${known} It is still changing from try to try, so it is not settled.`;
-  if (isSettled) return `${known} That is settled.`;
+  const known = `From your last ${marks.length} tries: good to ${give}, nine times in ten.`;
+  if (bait.isMoving) return `${known} It’s still changing from try to try.`;
+  if (isSettled) return `${known} That’s settled.`;
   if (moreTries === null) return `${known} Your tries differ too much to settle it.`;
   return `${known} About ${moreTries} more would settle it.`;
 }
 
 function whySentence({ scores, bait, tip, leftBottom }: Ruler): string {
-  const spread = `Single tries stray from it by ${formatShare(scores.variable)} of what you mean`;
+  const spread = `Single tries are off by ${formatShare(scores.variable)} of what you mean`;
   const slower =
-    scores.variable > WIDE_SPREAD ? `${spread}: practise slowly, each alike.` : `${spread}.`;
+    scores.variable > WIDE_SPREAD ? `${spread}: slow down, the same every time.` : `${spread}.`;
   const flight =
     leftBottom > 0.5 && bait.value > tip.value + bait.band
-      ? ' The bait goes further than your tip: it leaves the bottom. Move slower.'
+      ? ' The jig goes farther than your tip: it’s leaving the bottom. Move slower.'
       : '';
   return slower + flight;
 }

@@ -49,26 +49,26 @@ type Reason = { does: (title: string) => string; why: string };
 
 const PRACTISE: Record<Phase, Reason> = {
   seen: {
-    does: (title) => `practise “${title}” with the bait in sight`,
-    why: 'First the hand learns what the eye sees.'
+    does: (title) => `practice “${title}” with the bait in sight`,
+    why: 'First your hand learns what your eye sees.'
   },
   half_seen: {
-    does: (title) => `practise “${title}” in sight and out of sight in turn`,
-    why: 'The hand begins to go by itself; guess before you look.'
+    does: (title) => `practice “${title}”, every other try hidden`,
+    why: 'Now your hand takes over. Call it before you look.'
   },
   unseen: {
-    does: (title) => `practise “${title}” out of sight`,
+    does: (title) => `practice “${title}” with the bait hidden`,
     why: 'On the water nobody shows you the bait.'
   },
   kept: {
-    does: (title) => `see whether “${title}” is still there`,
-    why: 'A day or more later, without help, is what counts.'
+    does: (title) => `check that you still have “${title}”`,
+    why: 'What you can do a day later, with no help, is what counts.'
   }
 };
 
 const LAPSED: Reason = {
-  does: (title) => `practise “${title}” again, out of sight`,
-  why: 'It had gone at the last check. That happens; it comes back quicker than it came.'
+  does: (title) => `practice “${title}” again with the bait hidden`,
+  why: 'You’d lost it at the last check. It comes back faster than the first time.'
 };
 
 /**
@@ -111,7 +111,7 @@ function questionsOf(
   if (items.length === 0 || (due === 0 && !isTaught)) return null;
   return {
     does: items.length === 1 ? 'answer one question' : `answer ${items.length} questions`,
-    why: due > 0 ? whyDue(due, missed) : 'Questions show what you can use of what you saw.',
+    why: due > 0 ? whyDue(due, missed) : 'Questions show what stuck.',
     minutes: Math.max(1, Math.round(items.length * QUESTION_MINUTES)),
     address: '/quiz'
   };
@@ -121,15 +121,15 @@ function whyDue(due: number, missed: number): string {
   const fading = due - missed;
   if (missed === 0) {
     return fading === 1
-      ? 'One question is about to be forgotten, so now is its time.'
-      : `${fading} of them are about to be forgotten, so now is their time.`;
+      ? 'You’re about to forget one, so now’s the time.'
+      : `You’re about to forget ${fading} of them, so now’s the time.`;
   }
   if (fading === 0) {
     return missed === 1
-      ? 'You missed one question last time, so it comes again.'
-      : `You missed ${missed} of them last time, so they come again.`;
+      ? 'You missed one last time, so it’s back.'
+      : `You missed ${missed} of them last time, so they’re back.`;
   }
-  return `You missed ${missed} of them last time, and ${fading} ${fading === 1 ? 'is' : 'are'} about to be forgotten.`;
+  return `You missed ${missed} of them last time, and you’re about to forget ${fading}.`;
 }
 
 function onward(
@@ -213,8 +213,8 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | nul
   const lesson = inHand ?? left.find(({ challenges }) => challenges.length > 0) ?? left[0];
   if (!lesson) return null;
   return {
-    does: inHand ? `go on with “${lesson.title}”` : `begin “${lesson.title}”`,
-    why: inHand ? 'You are in the middle of this lesson.' : 'That lesson comes next.',
+    does: inHand ? `finish “${lesson.title}”` : `start “${lesson.title}”`,
+    why: inHand ? 'You’re in the middle of this lesson.' : 'That lesson’s next.',
     minutes: lesson.minutes,
     address: `/lessons/${lesson.id}`
   };

@@ -26,8 +26,8 @@ export function eventsOf(result: Result, units: Units): Event[] {
 
 function settledWords(kind: 'pulled in' | 'slid down', length: string): string {
   return kind === 'pulled in'
-    ? `The tight line drew the bait in ${length} before you moved.`
-    : `The bait slid down ${length} before the line held it.`;
+    ? `The tight line pulled the jig in ${length} before you moved.`
+    : `The jig slid down ${length} before the line held it.`;
 }
 
 /** The whole try in a sentence. */

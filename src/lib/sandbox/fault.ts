@@ -16,5 +16,5 @@ const names: [path: string, name: string][] = [
 /** What the gear cannot do, in a learner's words; nothing has been changed by it. */
 export function faultText(error: ScenarioError): string {
   const name = names.find(([path]) => error.path.startsWith(path))?.[1] ?? 'gear';
-  return `That does not go together: change the ${name}. The water stays as it was. (${error.message})`;
+  return `That doesn’t work together: change the ${name}. The water stays as it was. (${error.message})`;
 }

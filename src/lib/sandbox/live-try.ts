@@ -21,10 +21,10 @@ export interface Try {
 /** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
 export function waitText(longest_pause_s: number): string | null {
   if (longest_pause_s <= STILL_S) return null;
-  return `“Done” ends the try. By itself it ends after ${formatTime(longest_pause_s)} of stillness.`;
+  return `“Done” ends the try. So does holding still for ${formatTime(longest_pause_s)}.`;
 }
 
-export const ONLY_TOUCHED = 'Only a touch: that was no try. The rod is back where it starts.';
+export const ONLY_TOUCHED = 'Just a touch, so it doesn’t count. The rod is back at the start.';
 
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;

@@ -93,10 +93,10 @@ export async function askForTilt(page: {
   readonly DeviceOrientationEvent?: unknown;
 }): Promise<string | null> {
   if (!page.isSecureContext) {
-    return 'This page came over plain http, and browsers keep the sensors from it. Over https it works.';
+    return 'This page came over plain http, so the browser blocks the sensors. It works over https.';
   }
   const sensor = page.DeviceOrientationEvent as Permission | undefined;
-  if (!sensor) return 'This device does not tell a page how it is held.';
+  if (!sensor) return 'This device doesn’t tell pages how you hold it.';
   const answer = await sensor.requestPermission?.().catch(() => 'denied' as const);
-  return answer === 'denied' ? 'The sensors were not allowed. Nothing else is lost.' : null;
+  return answer === 'denied' ? 'The sensors are blocked. Everything else still works.' : null;
 }

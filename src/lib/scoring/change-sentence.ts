@@ -13,20 +13,20 @@ type Words = (hand: TipMotion, units: Units) => string;
 /** The one thing to change, as a guide says it. The hand's own figure is told where it explains. */
 const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   still: () => 'Move the rod',
-  towards: () => 'Turn the rod away from the jig, not towards it',
+  towards: () => 'Turn the rod away from the jig, not toward it',
   slack: ({ taken_m }, units) =>
-    `Go on further: the ${formatLength(taken_m, units)} you pulled only took up slack`,
+    `Keep going: the ${formatLength(taken_m, units)} you pulled only took up slack`,
   gave_back: ({ gaveBack_m }, units) =>
-    `Keep the tip from swinging back: it gave ${formatLength(gaveBack_m, units)} of line away`,
+    `Don’t let the tip swing back: it gave back ${formatLength(gaveBack_m, units)} of line`,
   too_fast: ({ duration_s }) => `Go slower: the tip was there in ${formatTime(duration_s)}`,
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
-  ran_on: () => 'Go slower: at that pace the jig runs on',
+  ran_on: () => 'Go slower: at that pace the jig keeps going',
   too_far: () => 'Stop sooner',
-  too_short: () => 'Go on further',
+  too_short: () => 'Keep going',
   reel: () => 'Leave the reel alone: the rod moves the jig',
   no_hops: () => 'Lift quicker, so that it leaves the bottom',
-  few_hops: () => 'Hop it more often',
-  many_hops: () => 'Hop it less often',
+  few_hops: () => 'Make more hops',
+  many_hops: () => 'Make fewer hops',
   low_hops: () => 'Lift a little quicker',
   high_hops: () => 'Stop the lift sooner'
 };
@@ -38,7 +38,7 @@ export function changeSentence(
   units: Units,
   correction?: Correction | null
 ): string {
-  if (fault === 'none') return 'Nothing to change: make the same move again.';
+  if (fault === 'none') return 'Nothing to change. Do it again just like that.';
   const move = correction && moveSentence(withoutFailed(correction, result), units);
   if (fault === 'still' && move) return move;
   const advice = ADVICE[fault](tipMotionOf(result), units);

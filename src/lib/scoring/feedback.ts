@@ -145,9 +145,9 @@ function isCast({ trace }: Result): boolean {
 function contactClause(result: Result, units: Units): string {
   const hop = highestHop(result.hops);
   if (!hop && result.airborne_s === 0) return 'It never left the bottom';
-  if (!hop && result.peak_height_m < SKIP_M) return 'It kept to the bottom';
+  if (!hop && result.peak_height_m < SKIP_M) return 'It stayed on bottom';
   if (!hop) {
-    return `It kept to the bottom but for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
+    return `It stayed on bottom except for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
   }
   const after_s = Math.max(0, hop.t_s - tipMotionOf(result).start_s);
   const way_m = Math.abs(baitXAt(result, hop.t_s) - result.trace.bait_x_m[0]);

@@ -155,7 +155,7 @@ export async function replaceTask(
     )
     .executeTakeFirst();
   if (numUpdatedRows > 0n) return;
-  throw new Refusal(409, 'Somebody has begun this homework. Set it again instead, changed.');
+  throw new Refusal(409, 'Someone has started this homework. Set a changed copy instead.');
 }
 
 /** Refuses where there is no such homework of this guide's, readable or not. */
@@ -166,5 +166,5 @@ export async function refuseNotOwn(db: Db, guide: Guide, id: string): Promise<vo
     .where('space_id', '=', guide.space)
     .where('id', '=', id)
     .executeTakeFirst();
-  if (!row) throw new Refusal(404, 'There is no such homework.');
+  if (!row) throw new Refusal(404, 'That homework isn’t here.');
 }

@@ -15,7 +15,8 @@ export async function sharedAssignment(db: Db, share: string) {
     .select(['id', 'space_id', 'task', 'closed_at'])
     .where('share_hash', '=', hashToken(share))
     .executeTakeFirst();
-  if (!row) throw new Refusal(404, 'This link leads to no homework. Ask your guide for a new one.');
+  if (!row)
+    throw new Refusal(404, 'There’s no homework at this link. Ask your guide for a new one.');
   return { ...row, task: storedTask(row.task) };
 }
 
@@ -62,7 +63,7 @@ export async function comeBack(db: Db, share: string, token: string): Promise<Cl
   if (client) return viewOf(client, assignment);
   throw new Refusal(
     410,
-    'You are no longer on this homework, and your guide has nothing of what you sent. It is kept here.'
+    'You’re off this homework, and your guide no longer has what you sent. It’s kept here.'
   );
 }
 

@@ -25,7 +25,7 @@ const lessons = loadLessons();
 
 export function challengeOfRound(round: Round): Challenge {
   const found = round.kind === 'try' ? findChallenge(round.challenge, lessons) : undefined;
-  if (!found) throw new Refusal(422, 'There is nothing to try in this round.');
+  if (!found) throw new Refusal(422, 'There’s nothing to try in this round.');
   return found;
 }
 
@@ -63,10 +63,10 @@ export async function takeAnswer(
 }
 
 const TOO_LATE = {
-  vote: 'Your vote came after the vote was closed. It does not count.',
-  try: 'Your try came after the round was closed. It does not count here.'
+  vote: 'The vote had closed. Yours doesn’t count.',
+  try: 'The round had closed. Your try doesn’t count here.'
 };
-const NOT_ADMITTED = 'This phone has no place in this room. Come in with the code first.';
+const NOT_ADMITTED = 'This phone isn’t in this room yet. Type the code first.';
 
 async function replyTo(
   round: Round,

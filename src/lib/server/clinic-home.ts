@@ -19,7 +19,7 @@ import { hasParticipant, roomByCode, participantId } from './rooms';
 import type { Db } from './store';
 import { readStored } from './stored';
 
-const NOTHING = 'There is nothing under this link, or it is kept no more.';
+const NOTHING = 'There’s nothing at this link, or it has expired.';
 const lessons = loadLessons();
 
 /**

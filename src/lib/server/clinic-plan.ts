@@ -19,10 +19,10 @@ const welcome: Round = {
   kind: 'talk',
   title: 'Before we start',
   says: [
-    'Nobody is ranked, and no name is asked.',
-    'Answer alone first. Then talk.',
+    'No ranking, and no names.',
+    'Answer on your own first. Then talk.',
     'Phones only: no real rods in the room.',
-    'Who has no phone shows a hand.'
+    'No phone? Raise a hand.'
   ],
   minutes: MINUTES.ends
 };
@@ -39,7 +39,7 @@ const goodbye: Round = {
     'One thing to keep: which of your moves will you change?',
     'The drills are for your own rod, on dry land first, with no hook on the line.',
     'Before you pick one up, read Safety first: two minutes.',
-    'What you tried is in the record on your phone. Its page now has a link that takes it to another device.'
+    'Your tries are in the record on your phone. The link on its screen takes them to another device.'
   ],
   minutes: MINUTES.ends
 };
@@ -82,10 +82,10 @@ export function planFor(
 ): Round[] {
   const open = roomLessons(lessons);
   const stranger = chosen.find((id) => !open.some((lesson) => lesson.id === id));
-  if (stranger !== undefined) throw new Refusal(422, `lessons: a room cannot do "${stranger}".`);
+  if (stranger !== undefined) throw new Refusal(422, `lessons: a room can’t do "${stranger}".`);
   const parts = open.filter(({ id }) => chosen.includes(id)).map((one) => roundsOf(one, random));
   const takes = frameMinutes(minutes) + parts.length * PART_MINUTES;
-  if (parts.length === 0) throw new Refusal(422, 'lessons: choose one at least.');
+  if (parts.length === 0) throw new Refusal(422, 'lessons: choose at least one.');
   if (takes > minutes) throw new Refusal(422, `lessons: they take ${takes} minutes.`);
   const half = Math.ceil(parts.length / 2);
   const rests = minutes > PLAN_MINUTES[0] && parts.length > 1 ? [pause] : [];

@@ -38,7 +38,7 @@ export async function rodRoom(db: Db, link: string, now: string): Promise<Room> 
   return room;
 }
 
-const GONE = 'This link is the rod no more. Scan the screen again.';
+const GONE = 'This link isn’t the rod anymore. Scan the screen again.';
 
 /** The water that the rod works in: of this round, else of the tries before, else of those to come. */
 export function rodWater({ plan, at }: Pick<RoomState, 'plan' | 'at'>): Challenge {

@@ -114,7 +114,7 @@ export class ServerCompute {
     clearTimeout(piece.patience);
     this.#queue.remove(piece);
     const wait_s = Math.ceil(this.#queue.waiting_s / this.threads);
-    piece.fail(busy('Too much to work out just now.', Math.min(60, Math.max(1, wait_s))));
+    piece.fail(busy('Too busy right now.', Math.min(60, Math.max(1, wait_s))));
   }
 
   #begin(): void {
@@ -149,7 +149,7 @@ export class ServerCompute {
     try {
       done(await asker.ask(job, given as GivenTo<typeof job>, { signal: stop.signal }));
     } catch (error) {
-      fail(error instanceof BrokeOff ? busy('Working it out broke off.', 5) : error);
+      fail(error instanceof BrokeOff ? busy('That got cut off.', 5) : error);
     }
     clearTimeout(late);
     this.#begun.delete(asker);
@@ -170,11 +170,10 @@ const nameOf = (job: JobName, given: unknown) =>
 
 /** What a phone hears when its try cannot be worked out now: it keeps it and sends it again. */
 const busy = (what: string, retryAfter_s: number) =>
-  new Refusal(503, `${what} Nothing was taken; try again later.`, retryAfter_s);
+  new Refusal(503, `${what} Nothing was saved; try again later.`, retryAfter_s);
 
 /** And when it never can: sent again it would only hold up others. */
-const endless = () =>
-  new Refusal(422, 'This takes longer to work out than any try does. It was not taken.');
+const endless = () => new Refusal(422, 'This takes too long to run. It wasn’t saved.');
 
 /** In a thread where the build has its program, as a server's has; else between two requests. */
 function open(): HostPort {

@@ -49,16 +49,22 @@ const NOT_TO_WRITE = new Set(['25006', 'EACCES', 'EROFS', 'EPERM']);
 export function storeTrouble(error: unknown): Refusal | undefined {
   const code = String((error as { code?: unknown } | null)?.code ?? '');
   if (isDiskFull(error)) {
-    return new Refusal(507, 'The disk is full. Nothing was taken; what you sent stays with you.');
+    return new Refusal(
+      507,
+      'The server’s disk is full. Nothing was saved there; you still have what you sent.'
+    );
   }
   if (code.startsWith('SQLITE_READONLY') || NOT_TO_WRITE.has(code)) {
-    return new Refusal(503, 'The store can only be read. Nothing was taken; try again later.');
+    return new Refusal(503, 'The server can’t save right now. Nothing was saved; try again later.');
   }
   if (code.startsWith('SQLITE_') || NO_ANSWER.test(code) || isBroken(error)) {
-    return new Refusal(503, 'The store does not answer. Nothing was taken; try again later.');
+    return new Refusal(
+      503,
+      'The server’s store isn’t answering. Nothing was saved; try again later.'
+    );
   }
   if (error instanceof Error && error.name === 'StoreLost') {
-    return new Refusal(503, 'The store here has lost what it held. Nothing was taken.');
+    return new Refusal(503, 'The server has lost its data. Nothing was saved.');
   }
   return undefined;
 }

@@ -19,7 +19,7 @@ const RETRY_AFTER_S = 15;
 export function makingWay(alike: readonly Listener[], seat: string | null): Listener[] {
   if (seat !== null) return alike.slice(0, Math.max(0, alike.length + 1 - FEEDS_A_SEAT));
   if (alike.length < SPARE) return [];
-  throw full('Too many follow this clinic just now.');
+  throw full('Too many people are watching this clinic.');
 }
 
 /** The feeds that each address has at this node. */
@@ -29,7 +29,7 @@ export class Addresses {
   /** Refuses when the address has all that it may have. */
   check(address: string): void {
     const has = this.#feeds.get(address)?.size ?? 0;
-    if (has >= MOST_FROM_ADDRESS) throw full('Too many follow clinics from here just now.');
+    if (has >= MOST_FROM_ADDRESS) throw full('Too many people are watching clinics from here.');
   }
 
   add(listener: Listener): void {

@@ -74,7 +74,7 @@ export async function takeSent(
   // Asked only for what is new: what was acknowledged once stays so after the homework was closed.
   const receipt = await accept(db, submission, now, () => {
     if (assignment.closed_at) throw new Refusal(410, 'Your guide has closed this homework.');
-    if (!room) throw new Refusal(429, `More than ${MOST_SENT} were sent from this phone.`);
+    if (!room) throw new Refusal(429, `This phone has sent the most it can, ${MOST_SENT}.`);
     return replyTo(assignment.task, sent, { space: assignment.space_id, address });
   });
   if (await clientWith(db, assignment.id, token)) return receipt;
@@ -83,7 +83,7 @@ export async function takeSent(
   throw new Refusal(403, NOT_ENTERED);
 }
 
-const NOT_ENTERED = 'This phone has not entered this homework yet.';
+const NOT_ENTERED = 'This phone hasn’t opened this homework yet.';
 
 /** Challenge, question or lesson that it belongs to; its kind, where it belongs to none. */
 function partOf(sent: HomeworkSubmission): string {

@@ -56,7 +56,7 @@ export async function bodyOf<S extends v.GenericSchema>(
   try {
     return parseData(schema, JSON.parse(text));
   } catch (fault) {
-    if (fault instanceof SyntaxError) throw new Refusal(400, 'This is no JSON.');
+    if (fault instanceof SyntaxError) throw new Refusal(400, 'This isn’t JSON.');
     throw fault;
   }
 }
@@ -66,8 +66,7 @@ async function textOf(request: Request): Promise<string> {
   try {
     return await request.text();
   } catch (fault) {
-    if ((fault as { status?: unknown }).status === 413)
-      throw new Refusal(413, 'This is too large.');
+    if ((fault as { status?: unknown }).status === 413) throw new Refusal(413, 'This is too big.');
     throw fault;
   }
 }
@@ -83,7 +82,7 @@ export async function deleting<T>(work: (db: Db) => Promise<T>): Promise<T> {
 }
 
 export function takeOne(limiter: Pick<RateLimiter, 'take'>, key: string): void {
-  if (!limiter.take(key, Date.now())) throw new Refusal(429, 'Too often. Wait a minute.');
+  if (!limiter.take(key, Date.now())) throw new Refusal(429, 'Too many tries. Wait a minute.');
 }
 
 /** Where a request comes from, as far as limits go. */
@@ -98,7 +97,7 @@ export async function byCode<T>(
   const { code } = event.params;
   const address = addressOf(event);
   if (!codes.mayTry(address, code, Date.now())) {
-    throw new Refusal(429, 'Too many wrong codes from here. Wait some minutes.');
+    throw new Refusal(429, 'Too many wrong codes from here. Wait a few minutes.');
   }
   const found = await find(code);
   // A dead code is no guess: yesterday's phones, left open, ask for it again and again.

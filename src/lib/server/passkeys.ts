@@ -158,7 +158,7 @@ async function takeChallenge(db: Db, token: string | undefined, space: string, n
     .returningAll()
     .executeTakeFirst();
   if (row && row.space_id === space && row.ends_at > now) return row.challenge;
-  throw new Refusal(403, 'That took too long, or came from elsewhere. Begin again.');
+  throw new Refusal(403, 'That took too long, or came from somewhere else. Start over.');
 }
 
 const expected = ({ host, origin }: Site, expectedChallenge: string) => {
@@ -171,7 +171,7 @@ const expected = ({ host, origin }: Site, expectedChallenge: string) => {
   };
 };
 
-const unfit = () => new Refusal(403, 'This passkey does not fit.');
+const unfit = () => new Refusal(403, 'That’s the wrong passkey.');
 
 /** What the library throws tells of its inside, and is no fault of ours. */
 async function checked<T>(work: () => Promise<T>): Promise<T> {

@@ -23,7 +23,7 @@ export async function plannedClient(
   if (!wanted) return { nickname: null, hand: null, own: null };
   const assignment = await assignmentOf(db, guide, wanted.homework);
   const [found] = assignment ? await clientProgressOf(db, assignment, [wanted.client]) : [];
-  if (!found) throw new Refusal(404, 'This client is not here, or wished to be deleted.');
+  if (!found) throw new Refusal(404, 'This client isn’t here, or asked to be deleted.');
   const { client, challenges } = found;
   return { nickname: client.nickname, hand: handOf(challenges), own: gearOf(challenges) };
 }

@@ -27,7 +27,7 @@ const FOR_TWO: Words = {
   needs: [],
   steps: [
     'Take the other end of the line, no hook. Tap, pull softly, or do nothing, in any order.',
-    'The client says what it is, then answers with the rod.',
+    'The client calls it, then answers with the rod.',
     'Twenty times. Count the misses and the false alarms.'
   ]
 };
@@ -36,8 +36,8 @@ const IN_PAIRS: Words = {
   needs: [],
   steps: [
     'In pairs, one at each end of the line, no hook. One taps, pulls softly, or does nothing, in any order.',
-    'The other says what it is, then answers with the rod.',
-    'Twenty times, then change over. Count the misses and the false alarms.'
+    'The other calls it, then answers with the rod.',
+    'Twenty times, then trade places. Count the misses and the false alarms.'
   ]
 };
 
@@ -79,7 +79,7 @@ export function planDayOf(
     }),
     drill('reading-bottoms', {
       title: 'Name the bottom, eyes shut',
-      why: `Expect ${conditions.ground}. Let them say so first.`,
+      why: `Expect ${conditions.ground}. Let them call it first.`,
       least: 8,
       grows: 1,
       rank: 5
@@ -99,20 +99,20 @@ export function planDayOf(
     drill('snags', {
       title: 'A snag, on purpose',
       why: isSnaggy
-        ? `There is ${conditions.ground} down there: you’ll hang up.`
+        ? `There’s ${conditions.ground} down there. You’ll hang up.`
         : 'Try it before it costs you a jig.',
       least: 5,
       grows: 0,
       rank: isSnaggy ? 4 : 8
     }),
     {
-      title: others > 0 ? 'Each chooses, and says why' : 'The client chooses, and says why',
+      title: others > 0 ? 'Everyone picks, and says why' : 'The client picks, and says why',
       why: 'If you can explain it, you’ll keep it.',
       needs: [],
       steps: [
         others > 0
-          ? 'Weight, retrieve and pace for this place: each names them, with a reason each.'
-          : 'Weight, retrieve and pace for this place: the client names them, with a reason each.'
+          ? 'Weight, retrieve and pace for this spot: everyone picks, with a reason for each.'
+          : 'Weight, retrieve and pace for this spot: the client picks, with a reason for each.'
       ],
       lesson: 'season-and-mood',
       least: 4 + TURN.reasons * others,
@@ -123,7 +123,7 @@ export function planDayOf(
       title: 'Write the log',
       why: 'One strength, one fault, and when you’ll check again.',
       needs: [],
-      steps: ['Together, before anything is packed.'],
+      steps: ['Together, before you pack up.'],
       lesson: 'a-morning',
       least: 4,
       grows: 0,
@@ -144,7 +144,7 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
   });
   return {
     title: isParty ? 'Dry land: each hand' : 'Dry land: the hand',
-    why: isParty ? 'One sweeps, the others measure. Then change over.' : handWhy(hand),
+    why: isParty ? 'One sweeps, the others measure. Then trade places.' : handWhy(hand),
     needs: [...new Set(fields.flatMap(({ needs }) => needs))],
     steps: isParty ? onLand : fields[0].steps,
     lesson: needed[0].id,
@@ -166,7 +166,7 @@ function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]
     steps: [
       challenge.ask,
       `What to feel for: ${lowerFirst(retrieve.feel)}`,
-      'Change one thing in ten casts.'
+      'Change one thing every ten casts.'
     ],
     lesson: lesson.id,
     least: i === 0 ? 8 : 10,
@@ -179,9 +179,8 @@ const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1
 
 function countWhy({ mass_kg, count_s, isLong, isHeavierForWind }: JigChoice): string {
   const count = `{weight:${mass_kg}} should be down in about {time:${count_s}}, by the model.`;
-  if (isLong) return `${count} A long wait: nobody moves the rod before it ends.`;
-  if (isHeavierForWind)
-    return `${count} One size more than in light wind, for the bow in the line.`;
+  if (isLong) return `${count} It’s a long wait. Nobody moves the rod until it’s over.`;
+  if (isHeavierForWind) return `${count} That’s one size up, for the wind in the line.`;
   return `${count} An early stop is a ledge, a fish or a tight line.`;
 }
 

@@ -42,12 +42,12 @@ export function handLesson(hand: ClientHand | null): string {
 
 /** Why that one, in words with quantities in braces. */
 export function handWhy(hand: ClientHand | null): string {
-  if (!hand) return 'Nobody knows this hand yet: measure it.';
+  if (!hand) return 'Nobody knows this hand yet. Measure it.';
   const { worst, contact } = hand;
-  if (!worst) return 'Too few tries to know this hand: measure it.';
+  if (!worst) return 'Too few tries to know this hand. Measure it.';
   if (isOfDistance(worst) && contact < LOW_CONTACT) {
     const share = formatShare(contact);
-    return `The jig was on the bottom for ${share} of its way: too fast. Pace before distance.`;
+    return `The jig was on the bottom for ${share} of its way: too fast. Fix pace first, then distance.`;
   }
   const { figure, level } = worst;
   const off = inBraces(figure.unit, Math.abs(level.off));
@@ -56,9 +56,9 @@ export function handWhy(hand: ClientHand | null): string {
   const says: Record<FigureLevel['advice'], string> = {
     lower: `On average ${off} ${figure.more}: ${what}.`,
     raise: `On average ${off} ${figure.less}: ${what}.`,
-    steady: `Differs by ${spread} from try to try: the same move, slowly and each time alike.`,
+    steady: `Differs by ${spread} from try to try: same move, slower, the same every time.`,
     harder: `Off by ${off} on average, ${spread} from try to try: in the band. Next is slack.`,
-    unclear: `Tries went both ${figure.less} and ${figure.more}, too few to tell: measure it.`
+    unclear: `Tries went both ${figure.less} and ${figure.more}, and there are too few to tell. Measure it.`
   };
   return says[level.advice];
 }

@@ -77,7 +77,7 @@ export async function roomOf(db: Db, guide: Guide, id: string): Promise<Room> {
     .where('space_id', '=', guide.space)
     .where('id', '=', id)
     .executeTakeFirst();
-  if (!row) throw new Refusal(404, 'There is no such clinic.');
+  if (!row) throw new Refusal(404, 'That clinic isn’t here.');
   return roomIn(row);
 }
 
@@ -105,7 +105,7 @@ export function alive(room: Room | null, now: string): Room {
 
 export function kept(room: Room | null): Room {
   if (room) return room;
-  throw new Refusal(404, 'No clinic has this code now. Look at the screen again.');
+  throw new Refusal(404, 'No clinic has that code now. Check the screen again.');
 }
 
 export async function roomById(db: Db, id: string): Promise<Room> {
@@ -114,7 +114,7 @@ export async function roomById(db: Db, id: string): Promise<Room> {
     .select(roomColumns)
     .where('id', '=', id)
     .executeTakeFirst();
-  if (!row) throw new Refusal(404, 'There is no such clinic.');
+  if (!row) throw new Refusal(404, 'That clinic isn’t here.');
   return roomIn(row);
 }
 
@@ -172,7 +172,7 @@ export async function admit(
   const token_hash = hashToken(token);
   const id = participantId(room.id, token);
   if (await hasParticipant(db, id)) return id;
-  if (room.state.isOver) throw new Refusal(410, 'This clinic is over. There is nothing to join.');
+  if (room.state.isOver) throw new Refusal(410, 'This clinic is over.');
   if (room.door_closed_at !== null) throw new Refusal(403, CLOSED);
   if ((await participantsIn(db, room.id)) >= MOST_PARTICIPANTS)
     throw new Refusal(429, 'The room is full.');
@@ -186,7 +186,7 @@ export async function admit(
   return id;
 }
 
-const CLOSED = 'The door of this clinic is closed: ask who leads it.';
+const CLOSED = 'This clinic’s door is closed. Ask the leader.';
 
 /** Whether a seat is there now: looked for after what was written before it was asked. */
 export const hasParticipant = queryBatcher(async (db, ids: string[]): Promise<boolean[]> => {

@@ -156,7 +156,7 @@ export const screenView = v.object({
   round_s: v.nullable(v.number()),
   /** What only who leads the room reads: what is right, and why. */
   notes: v.array(v.string()),
-  /** Drills to take along, for the end. */
+  /** Drills to take home, for the end. */
   drills: v.array(v.object({ title: v.string(), says: v.array(v.string()) })),
   /** What is left of the talk, s. */
   talk_left_s: v.nullable(v.number()),

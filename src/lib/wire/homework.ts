@@ -57,8 +57,8 @@ export const loggedDay = v.strictObject({
         v.check(({ place }) => place === '', 'place must be left out')
       )
     ),
-    v.minLength(1, 'must be 1 spell or more'),
-    v.maxLength(MOST.spells, `must be ${MOST.spells} spells or fewer`)
+    v.minLength(1, 'must be 1 stop or more'),
+    v.maxLength(MOST.spells, `must be ${MOST.spells} stops or fewer`)
   ),
   at: time
 });

@@ -86,10 +86,10 @@ function readLogJson(text: string): ReadLog {
   try {
     json = JSON.parse(text);
   } catch {
-    return refused('This file is not a log. Choose one saved here.');
+    return refused('This isn’t a log. Choose one saved here.');
   }
   const parsed = v.safeParse(file, json, { abortEarly: true });
-  if (!parsed.success) return refused('This file is not a log. Choose one saved here.');
+  if (!parsed.success) return refused('This isn’t a log. Choose one saved here.');
   return readEntries(parsed.output.entries);
 }
 

@@ -89,7 +89,7 @@ function migrate(document: unknown, steps: readonly Migration[]): Record<string,
   if (!isObject(document)) throw new RecordError('document', document, 'This is no record.');
   const { format, version } = document;
   if (format !== RECORD_FORMAT) {
-    throw new RecordError('format', format, 'This file is not a Feltfoot record.');
+    throw new RecordError('format', format, 'This isn’t a Feltfoot record.');
   }
   const newest = steps.length + 1;
   if (!Number.isInteger(version) || (version as number) < 1) {

@@ -110,7 +110,7 @@ test('the summary tells one vote, and how it went on to the next', () => {
 test('a later vote is told with how many were in it, and whether hands were', () => {
   const first = { counts: { a: 2, b: 7 }, hasHandsAlone: true };
   expect(turnoutWords(first, { a: 2 })).toBe(
-    '9 voted at first, 2 in this vote. Hands of the first vote are not in it.'
+    '9voted first, 2 in this vote. Hands from the first vote aren’t in it.'
   );
   expect(turnoutWords({ ...first, hasHandsAlone: false }, { a: 2 })).not.toMatch(/hands/i);
 });
@@ -123,7 +123,7 @@ test('a step begins at its top when it follows another, not when it is the first
 
 test('what is advised on the projected screen is something to do, and no result of the vote', () => {
   for (const says of Object.values(ADVICE)) {
-    expect(says).toMatch(/^Advised: /);
+    expect(says).toMatch(/^Next: /);
     expect(says).not.toMatch(/most|few|divided|half|right|wrong|have it/i);
   }
 });

@@ -82,9 +82,9 @@ describe('a clicker that only goes forward', () => {
 test.each([
   ['', { count: 0 }],
   [' 12 ', { count: 12 }],
-  ['5.5', { fault: 'Hands: type a whole number from 0 to 1000. “5.5” is not counted.' }],
-  ['1001', { fault: 'Hands: type a whole number from 0 to 1000. “1001” is not counted.' }],
-  ['many', { fault: 'Hands: type a whole number from 0 to 1000. “many” is not counted.' }]
+  ['5.5', { fault: 'Hands: type a whole number from 0 to 1000. “5.5” isn’t counted.' }],
+  ['1001', { fault: 'Hands: type a whole number from 0 to 1000. “1001” isn’t counted.' }],
+  ['many', { fault: 'Hands: type a whole number from 0 to 1000. “many” isn’t counted.' }]
 ])('hands typed as “%s” are counted or said to be wrong', (typed, read) => {
   expect(handsTyped(typed)).toEqual(read);
 });

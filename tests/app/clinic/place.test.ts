@@ -52,7 +52,7 @@ describe('a phone in two clinics', () => {
 
 describe('a vote', () => {
   const here = newPlace('REED22', 'token-of-reed');
-  const why = 'Your vote came after the vote was closed. It does not count.';
+  const why = 'The vote had closed. Yours doesn’t count.';
 
   test('that came too late is no vote any more, and says why', () => {
     const late = withRefused(withAnswer(here, vote('a')), vote('a'), why);

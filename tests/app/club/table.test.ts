@@ -78,9 +78,11 @@ test('a number that the tests do not tell is left out, and another name is anoth
   const { jigs } = jigTableOf(two, AT);
   expect(jigs.map(({ name }) => name)).toEqual(['1/2 oz', 'Swing head']);
   expect(jigs[0].pooled).toEqual({ drag_area_m2: null, lift_to_drag: null });
-  expect(agreementText(jigs[0], 'drag_area_m2')).toBe('One session tells it. Two make a table.');
+  expect(agreementText(jigs[0], 'drag_area_m2')).toBe(
+    'One session pins it down. Two make a table.'
+  );
   expect(valueText('drag_area_m2', jigs[0].measured[0].numbers.drag_area_m2, 'metric')).toBe(
-    'not told by these tests'
+    'not pinned down by these tests'
   );
 });
 

@@ -44,10 +44,10 @@ describe('a clip that cannot be measured says why and what to do', () => {
     ['that is none', { isRead: false }, 'x', 'It takes MP4, MOV, WebM and MKV.'],
     ['that breaks off before its frames', { frames: 2 }, 'x', 'Copy it to this device again.'],
     ['of nine minutes', { frames: 16_000 }, 'x', 'Cut it to four minutes or less'],
-    ['finer than 4K', { width: 7680, height: 4320 }, 'x', 'Film in 1080p: it is plenty.'],
-    ['in HEVC', {}, 'x', 'cannot decode HEVC. Set the camera to “Most compatible”'],
+    ['finer than 4K', { width: 7680, height: 4320 }, 'x', 'Film in 1080p. It’s plenty.'],
+    ['in HEVC', {}, 'x', 'can’t play HEVC. Set the camera to “Most compatible”'],
     ['in a codec of which nobody heard', { codec: 'odd' }, 'x', 'save it as MP4 (H.264).'],
-    ['in 4K and HEVC', { width: 3840, height: 2160 }, 'x', 'cannot decode HEVC.']
+    ['in 4K and HEVC', { width: 3840, height: 2160 }, 'x', 'can’t play HEVC.']
   ])('%s', async (_what, of, bytes, says) => {
     expect(await saidOf(of, bytes)).toContain(says);
   });

@@ -27,12 +27,12 @@ test('a guide reads what the server graded and said, in their own units', () => 
   expect(tries[0].small).toMatch(
     /^41 of 100, in sight, 75\u00a0% of the way on the bottom, guessed /
   );
-  expect(tries[0].small).toMatch(/not as on the phone\. In metres\.$/);
+  expect(tries[0].small).toMatch(/differs from the phone\. In metres\.$/);
   expect(tries[1].small).toContain('bait hidden');
 });
 
 test('of a reply from before, which kept no words, only its figures are said', () => {
-  expect(reportOf([kept()]).tries[0].small).toMatch(/not as on the phone\.$/);
+  expect(reportOf([kept()]).tries[0].small).toMatch(/differs from the phone\.$/);
 });
 
 test('how long it stayed down is said of a task that asks for it, and of no other', () => {

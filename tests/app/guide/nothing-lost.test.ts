@@ -34,27 +34,27 @@ describe('before something goes, it is said', () => {
   test.each([
     [
       asks.deleteSpace('Reedmere', [{ clients: 2 }, { clients: 1 }], 1),
-      'Delete “Reedmere”? This deletes 2 homeworks, 3 clients, 1 clinic and the space itself. There is no way back.'
+      'Delete “Reedmere”? This deletes 2 homeworks, 3 clients, 1 clinic and the space itself. You can’t undo this.'
     ],
     [
       asks.deleteSpace('Bay', [], 0),
-      'Delete “Bay”? This deletes the space itself. There is no way back.'
+      'Delete “Bay”? This deletes the space itself. You can’t undo this.'
     ],
     [
       asks.deleteHomework('Before Saturday', 3),
-      'Delete “Before Saturday”? This deletes its link and 3 clients, with all they sent. There is no way back.'
+      'Delete “Before Saturday”? This deletes its link and 3 clients, with all they sent. You can’t undo this.'
     ],
     [
       asks.deleteClient('Bo', 1, 0),
-      'Delete Bo? This deletes 1 try and what you wrote. There is no way back.'
+      'Delete Bo? This deletes 1 try and what you wrote. You can’t undo this.'
     ],
     [
       asks.deleteClinic('May meeting', 6),
-      'Delete “May meeting”? This deletes 6 phones’ answers, its summary and the links to take it home. There is no way back.'
+      'Delete “May meeting”? This deletes 6 phones’ answers, its summary and the links to take it home. You can’t undo this.'
     ],
     [
       asks.renew(1),
-      'Make a new key? It locks out the old key, 1 passkey and every other browser. Links of clients still work.'
+      'Make a new key? It locks out the old key, 1 passkey and every other browser. Clients’ links still work.'
     ]
   ])('%s', (said, expected) => expect(said).toBe(expected));
 });

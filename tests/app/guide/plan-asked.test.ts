@@ -72,7 +72,7 @@ test('names that were typed stay on the shelf, and stand where homework has none
   keepBoatNames(shelf, ['', 'Bo']);
   expect(boatNames(shelf)).toEqual(['', 'Bo']);
   expect(calledInBoat(['Ina', null, null], boatNames(shelf))).toEqual(['Ina', 'Bo', 'Client 3']);
-  expect(calledInBoat([null], [])).toEqual(['Somebody new']);
+  expect(calledInBoat([null], [])).toEqual(['Someone new']);
   expect(listedNames(['Ina', 'Bo', 'Wim'])).toBe('Ina, Bo and Wim');
 });
 

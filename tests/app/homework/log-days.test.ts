@@ -20,7 +20,7 @@ test('days of the log are offered latest first, their spells in order, without a
     'entry-of-one-morning'
   ]);
   expect(JSON.stringify(days)).not.toContain('North hump');
-  expect(days.map(spellsText)).toEqual(['1 spell, 2 bites', '2 spells, 3 bites, 1 fish']);
+  expect(days.map(spellsText)).toEqual(['1 stop, 2 bites', '2 stops, 3 bites, 1 fish']);
 });
 
 test('a day that was added and fished on is offered again, and stands as it was added last', () => {

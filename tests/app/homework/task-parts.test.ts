@@ -72,14 +72,14 @@ describe('the line at the top', () => {
   test('says done, and what has not gone out', () => {
     expect(headline(told, all)).toBe('Done. Your guide has it all.');
     expect(headline(told, [...all.slice(0, 3), answered('waiting')])).toBe(
-      'Done. 1 not sent yet, kept here until there is a connection.'
+      'Done. 1 not sent yet. Kept here until there’s a connection.'
     );
   });
 
   test('says closed to who is not done, and done to who is', () => {
     const closed = { ...told, isClosed: true };
-    expect(headline(closed, [])).toMatch(/^Closed by your guide/);
-    expect(headline(closed, [...all.slice(0, 3), answered('refused')])).toMatch(/^Closed/);
+    expect(headline(closed, [])).toMatch(/^Your guide closed this/);
+    expect(headline(closed, [...all.slice(0, 3), answered('refused')])).toMatch(/^Your guide closed this/);
     expect(headline(closed, all)).toMatch(/^Done/);
   });
 });

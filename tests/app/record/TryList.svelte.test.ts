@@ -41,5 +41,5 @@ test('a try says why it cannot be shown', async () => {
   const gone = page.getByRole('row', { name: /no-such-challenge/ });
   await expect.element(gone.getByText(/no longer there/)).toBeVisible();
   const refused = page.getByRole('row', { name: /A drag/ });
-  await expect.element(refused.getByText('Today’s model cannot run this try.')).toBeVisible();
+  await expect.element(refused.getByText('Today’s model can’t run this try.')).toBeVisible();
 });

@@ -27,7 +27,7 @@ test('what the pool told is said of a foot of tip in the lake', () => {
     bait: { mass_kg: 0.0142, drag_area_m2: 8e-4, lift_to_drag: 0.1 }
   });
   const text = tipText(dragFigure(asked), DEEP_M, 'imperial').replaceAll('\u00a0', ' ');
-  expect(text).toMatch(/^1 ft of tip is (1 ft|\d+ in) ± [\d½]+ in of jig at 18 ft\./);
+  expect(text).toMatch(/^1 ft of tip moves the jig (1 ft|\d+ in) ± [\d½]+ in at 18 ft\./);
 });
 
 test('a rod too short for it is said to be, and a drag that may lift says so', () => {
@@ -37,6 +37,6 @@ test('a rod too short for it is said to be, and a drag that may lift says so', (
   );
   const lifted = tipText({ ...figure, came: [0.28, 0.025], lifts: true }, 6, 'metric');
   expect(lifted.replaceAll('\u00a0', ' ')).toBe(
-    '30 cm of tip is 28 cm ± 3 cm of jig at 6 m. It may leave the bottom.'
+    '30 cm of tip moves the jig 28 cm ± 3 cm at 6 m. It may leave the bottom.'
   );
 });

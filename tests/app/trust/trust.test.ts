@@ -28,7 +28,7 @@ test('a document of ours is read as what it is, and its markup is no markup of a
 });
 
 test('the known faults and the trade’s table are found where the page looks for them', () => {
-  const faults = sectionOf(blocksOf(doc('model')), 'What is wrong with it');
+  const faults = sectionOf(blocksOf(doc('model')), 'What’s wrong with it');
   expect(faults.map(({ kind }) => kind)).toContain('list');
   expect(blocksOf(doc('trade-check')).filter(({ kind }) => kind === 'table')[0]).toMatchObject({
     head: expect.arrayContaining([[{ kind: 'plain', text: 'trade' }]])

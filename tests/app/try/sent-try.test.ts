@@ -32,6 +32,6 @@ test('what is sent says what was meant and what was done, and no more', () => {
   const graded = new TryRuns().of(challenge, { input });
   if (!graded) throw new Error('it cannot be run');
   expect(sendWords(graded, 'imperial')).toMatch(
-    /^I meant 1\sft\. The bait went \d.*\. Can you beat it\?$/
+    /^I wanted 1\sft\. The jig went \d.*\. Can you beat it\?$/
   );
 });

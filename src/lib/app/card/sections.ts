@@ -42,7 +42,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: 'Low sweep, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.'
+    note: 'Low sweep, line just tight, level bottom. ± covers what nobody knows: slack, skirt, planing.'
   }),
   limits: ({ limits, depths_m, units }) => ({
     title: 'Stays down',
@@ -163,7 +163,7 @@ function aimText({ goes, band }: NonNullable<BoatCard['hand']>, m: number, units
   const aim_m = aimFor({ bait: { value: goes, band } }, m);
   const want = formatLength(m, units);
   return aim_m === null
-    ? `Want ${want}: too uneven to say`
+    ? `Want ${want}: your tries are too uneven to say`
     : `Want ${want}, aim ${formatLength(aim_m, units)}`;
 }
 

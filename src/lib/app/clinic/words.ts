@@ -5,10 +5,10 @@ import type { FirstVote, PhoneView, ScreenView, VoteAdvice } from '$lib/wire';
  * before the reveal: what to do, and never how the room voted.
  */
 export const ADVICE: Record<VoteAdvice, string> = {
-  teach: 'Advised: the hint, then another vote.',
-  discuss: 'Advised: two minutes with a neighbor, then another vote.',
-  explain: 'Advised: reveal it, and say why.',
-  'explain slowly': 'Advised: reveal it, and take your time over why.'
+  teach: 'Next: give the hint, then vote again.',
+  discuss: 'Next: two minutes with a neighbor, then vote again.',
+  explain: 'Next: reveal it, and say why.',
+  'explain slowly': 'Next: reveal it, and take your time on why.'
 };
 
 /** By what a hand is raised: the options are called A, B, C and so on. */
@@ -19,8 +19,8 @@ export const votesIn = (counts: Record<string, number>) =>
 
 /** Who voted first and who now: without it a share of few reads as one of all. */
 export function turnoutWords(first: FirstVote, counts: Record<string, number>): string {
-  const hands = first.hasHandsAlone ? ' Hands of the first vote are not in it.' : '';
-  return `${votesIn(first.counts)} voted at first, ${votesIn(counts)} in this vote.${hands}`;
+  const hands = first.hasHandsAlone ? ' Hands from the first vote aren’t in it.' : '';
+  return `${votesIn(first.counts)}voted first, ${votesIn(counts)} in this vote.${hands}`;
 }
 
 /** What a phone says of its owner's vote: taken only once the server has it. */
@@ -29,12 +29,12 @@ export function voteWords(
   hasVoted: boolean,
   isWaiting: boolean
 ): string {
-  if (isWaiting) return 'Not sent yet. It counts if it gets there before the vote is closed.';
+  if (isWaiting) return 'Not sent yet. It counts if it gets there before the vote closes.';
   if (phase === 'open' && !isOver) {
-    if (hasVoted) return 'Taken. You may still change it.';
-    return ballot > 1 ? 'Once more, alone.' : 'Alone, and before you see it.';
+    if (hasVoted) return 'Got it. You can still change it.';
+    return ballot > 1 ? 'Once more, on your own.' : 'On your own, before you see it.';
   }
-  if (aid === 'talk') return 'Say to a neighbor why you chose it. Then all vote again.';
+  if (aid === 'talk') return 'Tell a neighbor why you picked it. Then all vote again.';
   return 'Look at the screen.';
 }
 

@@ -86,7 +86,7 @@ export function demoClub(at: string): TestSession[] {
     at,
     on: at.slice(0, 10),
     by,
-    notes: 'Invented numbers, to show how it goes.',
+    notes: 'Made-up numbers, to show how it works.',
     gear: {
       water: { depth_m: 3 },
       line: { material: 'fluorocarbon', diameter_m: 0.00028 },

@@ -11,7 +11,7 @@ export function valueText(
   one: { estimate: number; interval90: Ends } | null,
   units: Units
 ): string {
-  if (!one) return 'not told by these tests';
+  if (!one) return 'not pinned down by these tests';
   const text = (value: number) => unknownText(name, value, units);
   const [low, high] = one.interval90;
   return `${text(one.estimate)} (${text(low)} to ${text(high)})`;
@@ -22,11 +22,13 @@ export function agreementText({ pooled, measured }: TableJig, name: PooledName):
   const all = pooled[name];
   const told = measured.filter(({ numbers }) => numbers[name]);
   if (!all)
-    return told.length === 1 ? 'One session tells it. Two make a table.' : 'No session tells it.';
+    return told.length === 1
+      ? 'One session pins it down. Two make a table.'
+      : 'No session pins it down.';
   if (all.agrees) return `They agree (Birge ratio ${all.birge.toFixed(1)}).`;
   const off = told.filter(({ numbers }) => Math.abs(numbers[name]?.z ?? 0) >= LOOK_AT_Z);
   const who = off.map(measurerName).join(', ');
-  return `They differ by more than their errors (Birge ratio ${all.birge.toFixed(1)}).${who ? ` Look at: ${who}.` : ''}`;
+  return `They differ by more than their errors allow (Birge ratio ${all.birge.toFixed(1)}).${who ? ` Look at: ${who}.` : ''}`;
 }
 
 /** "off" beyond three deviations from the others, "look" beyond two. */

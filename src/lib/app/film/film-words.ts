@@ -27,11 +27,11 @@ export function endText(end: FollowEnd, t_s: number): string {
     case 'stopped':
       return `Stopped at ${formatTime(t_s)}.`;
     case 'undecodable':
-      return `The clip cannot be decoded past ${formatTime(t_s)}. What was followed is kept.`;
+      return `The clip can’t be read past ${formatTime(t_s)}. Everything before that is kept.`;
     case 'lost':
-      return `Lost the ${SPOT_NAMES[end.spot]} here. Mark it, or step on to where it shows, then follow again.`;
+      return `Lost the ${SPOT_NAMES[end.spot]} here. Mark it, or step to where it shows, then follow again.`;
     case 'plain':
-      return `Nothing to hold on to there. Mark the ${SPOT_NAMES[end.spot]} where light meets dark, off the edge of the picture.`;
+      return `Nothing to lock on to there. Mark the ${SPOT_NAMES[end.spot]} where light meets dark, off the edge of the picture.`;
   }
 }
 
@@ -59,7 +59,7 @@ export function doubtText({ lost, unsure, gaps }: { lost: number; unsure: number
     lost > 0 ? `Lost in ${frames(lost)}.` : '',
     unsure > 0 ? `Unsure in ${frames(unsure)}: step there and mark by hand.` : '',
     gaps > 0 ? `The camera skipped in ${gaps === 1 ? '1 place' : `${gaps} places`}.` : '',
-    lost + gaps > 0 ? 'No height is given: the peak may be in what is missing.' : ''
+    lost + gaps > 0 ? 'No height: the peak may be in the missing frames.' : ''
   ]
     .filter(Boolean)
     .join(' ');

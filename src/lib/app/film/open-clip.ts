@@ -10,9 +10,9 @@ const MOST_PIXELS = 4096 * 2304;
 const LEAST_FRAMES = 5;
 
 const EMPTY = 'That file is empty. Choose the clip again, or copy it to this device first.';
-const NO_CLIP = 'That file is not a clip this page can read. It takes MP4, MOV, WebM and MKV.';
-const CUT_SHORT = 'That file breaks off before its clip begins. Copy it to this device again.';
-const TOO_FINE = 'That clip is finer than 4K. Film in 1080p: it is plenty.';
+const NO_CLIP = 'This page can’t read that file. It takes MP4, MOV, WebM and MKV.';
+const CUT_SHORT = 'That file is cut short before the clip starts. Copy it to this device again.';
+const TOO_FINE = 'That clip is bigger than 4K. Film in 1080p. It’s plenty.';
 
 /** Opens a clip from this device. Throws ClipFault. */
 export async function openClip(file: File): Promise<Clip> {
@@ -54,6 +54,6 @@ async function trackOf(input: Input) {
 
 function undecodable(codec: string | null): string {
   return codec === 'hevc'
-    ? 'This browser cannot decode HEVC. Set the camera to “Most compatible”, or record the clip here.'
-    : 'This browser cannot decode that clip. Record it here, or save it as MP4 (H.264).';
+    ? 'This browser can’t play HEVC. Set the camera to “Most compatible”, or record the clip here.'
+    : 'This browser can’t play that clip. Record it here, or save it as MP4 (H.264).';
 }

@@ -26,7 +26,7 @@ export class ClipRecorder {
 
   begin(onclip: (clip: File) => void): void {
     if (!this.stream || typeof MediaRecorder === 'undefined') {
-      this.fault = 'This browser cannot record. Use the camera app and choose the clip here.';
+      this.fault = 'This browser can’t record. Use the camera app and choose the clip here.';
       return;
     }
     const mimeType = TYPES.find((type) => MediaRecorder.isTypeSupported(type));

@@ -118,8 +118,8 @@ function isSameTackle(a: Outfit, b: Outfit): boolean {
 }
 
 const FAULTS = {
-  range: 'That is out of range. Check the unit.',
-  name: 'Give it a name you will know in the boat.',
+  range: 'That’s out of range. Check the unit.',
+  name: 'Give it a name you’ll know in the boat.',
   weight: { imperial: 'Weight as 5/8 or 5/8 oz.', metric: 'Weight as 18 or 18 g.' },
   rod: { imperial: 'Length as 7 ft 2 in.', metric: 'Length as 2.18 m.' },
   short: { imperial: 'A length as 15 or 15 in.', metric: 'A length as 38 or 38 cm.' },

@@ -29,7 +29,7 @@ export function calledInBoat(
 ): string[] {
   return known.map((name, i) => {
     if (name) return name;
-    return typed[i]?.trim() || (known.length > 1 ? `Client ${i + 1}` : 'Somebody new');
+    return typed[i]?.trim() || (known.length > 1 ? `Client ${i + 1}` : 'Someone new');
   });
 }
 

@@ -13,7 +13,7 @@ import { ask, Refused } from '$lib/connection';
 const SALT = new TextEncoder().encode('feltfoot share key');
 const EXTENSIONS: AuthenticationExtensionsClientInputs = { prf: { eval: { first: SALT } } };
 const NO_PRF =
-  'This device cannot read a key with its passkey (it has no “PRF”), so it cannot be a way in. ' +
+  'This device’s passkey can’t hold a key (it has no “PRF”), so it can’t open your space. ' +
   'Keep the key file, and remove the passkey from the device again.';
 
 /** Whether a passkey can be had here: on https or localhost, and not behind a bare number. */
@@ -114,10 +114,10 @@ async function touching<T>(work: () => Promise<T>): Promise<T> {
   } catch (error) {
     const name = error instanceof Error ? error.name : '';
     if (name === 'InvalidStateError') {
-      throw new Refused(0, 'This device has a passkey for your space already.');
+      throw new Refused(0, 'This device already has a passkey for your space.');
     }
     if (['NotAllowedError', 'AbortError'].includes(name)) {
-      throw new Refused(0, 'The device gave no passkey. Try again, or use your key file.');
+      throw new Refused(0, 'No passkey came from the device. Try again, or use your key file.');
     }
     throw error;
   }

@@ -12,7 +12,7 @@ function onlyThere(all: readonly [count: number, one: string, more?: string][]):
   return all.filter(([count]) => count > 0).map((one) => counted(...one));
 }
 
-const NO_WAY_BACK = 'There is no way back.';
+const NO_WAY_BACK = 'You can’t undo this.';
 
 /** Each says what goes with one tap, and asks. */
 export const asks = {
@@ -23,10 +23,10 @@ export const asks = {
       ...onlyThere([[passkeys, 'passkey']]),
       'every other browser'
     ]);
-    return `Make a new key? It locks out ${gone}. Links of clients still work.`;
+    return `Make a new key? It locks out ${gone}. Clients’ links still work.`;
   },
-  removePasskey: 'Remove this passkey? That device then needs the key to come in.',
-  endSession: 'End it? That browser then needs the key to come in.',
+  removePasskey: 'Remove this passkey? That device will need the key to get in.',
+  endSession: 'End it? That browser will need the key to get in.',
   deleteSpace: (name: string, homework: readonly { clients: number }[], clinics: number) => {
     const clients = homework.reduce((sum, one) => sum + one.clients, 0);
     const gone = onlyThere([

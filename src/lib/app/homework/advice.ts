@@ -18,9 +18,9 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
   const sides = [
     less > 0 ? `${less} ${figure.less}` : '',
     more > 0 ? `${more} ${figure.more}` : '',
-    tries > less + more ? `${tries - less - more} as asked` : ''
+    tries > less + more ? `${tries - less - more} on target` : ''
   ].filter(Boolean);
-  return `${sides.join(', ')}: ${text(sd)} apart from try to try`;
+  return `${sides.join(', ')}: tries differ by ${text(sd)}`;
 }
 
 /** What each of a few tries reached: too few for an average. */
@@ -31,7 +31,7 @@ export function fewWords(figure: TaskFigure, values: readonly number[], units: U
 const listed = (words: readonly string[]) =>
   [words.slice(0, -1).join(', '), words.at(-1)].filter(Boolean).join(' and ');
 
-const STEADY = 'The hand is uneven: the same move again, slowly and each time alike.';
+const STEADY = 'The hand is uneven. Same move again, slowly, the same every time.';
 
 /** What a guide would say next to this hand. */
 export function adviceWords(figure: TaskFigure, { advice, off }: FigureLevel, units: Units) {
@@ -41,7 +41,7 @@ export function adviceWords(figure: TaskFigure, { advice, off }: FigureLevel, un
     lower: () => figure.lower(size),
     steady: () => figure.steady ?? STEADY,
     harder: () => 'In the band. Make it harder: hide the bait, or change the depth.',
-    unclear: () => 'Too few, and too different, to say more. Ask for five tries in a row.'
+    unclear: () => 'Too few, and too far apart, to say more. Ask for five tries in a row.'
   };
   return words[advice]();
 }

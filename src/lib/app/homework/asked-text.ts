@@ -36,7 +36,7 @@ export function headText(
   /** ISO time, to say that the day has passed; null says nothing of it. */
   now: string | null = null
 ): string {
-  const late = now !== null && isLate(now, due) ? ': what you do now is late' : '';
+  const late = now !== null && isLate(now, due) ? ': it’s late now' : '';
   const until = isClosed ? ', closed by your guide' : due ? `, by ${dayText(due)}${late}` : '';
   return `${from ? `From ${from}` : 'Homework'}${until}`;
 }

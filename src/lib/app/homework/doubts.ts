@@ -55,10 +55,9 @@ export function gearName(setup: Setup, outfits: readonly Outfit[], units: Units)
 }
 
 const SENTENCES: Record<Doubt['kind'], (gear: string, titles: string) => string> = {
-  impossible: (gear, titles) =>
-    `${gear}: no single move of the rod does ${titles}. Change that gear, or leave it as a riddle.`,
+  impossible: (gear, titles) => `${gear}: no single rod move does ${titles}. Change that gear.`,
   unknown: (gear, titles) =>
-    `${gear}: whether it can do ${titles} is not known. The lesson’s own moves don’t do it there. Try it first, or change that gear.`
+    `${gear}: the lesson’s own moves don’t do ${titles} there. Try it first, or change that gear.`
 };
 
 /** A sentence for each gear, and each kind of doubt about it. */

@@ -145,7 +145,7 @@ export function asksAnything({ offers, lawn }: HomeworkDraft): boolean {
   return lawn.isSet || offers.some((offer) => askedCountOf(offer) > 0);
 }
 
-/** What it is called when the guide says nothing: by what is asked, the first of it by name. */
+/** Title when the guide says nothing: by what is asked, the first of it by name. */
 export function titleFor({ offers, lawn }: HomeworkDraft): string {
   const titles = offers.flatMap(({ isSet, title, choices, objectives }) => [
     ...(isSet ? [title] : []),

@@ -24,7 +24,8 @@ export function lawnWords(
   const real = `Means ${length(1)}, moves it ${length(level.value)}, give or take ${length(level.band)}.`;
   if (!ruler) return real;
   const apart = Math.abs(level.value - ruler.bait.value);
-  if (apart <= Math.hypot(level.band, ruler.bait.band)) return `${real} Much as on the screen.`;
+  if (apart <= Math.hypot(level.band, ruler.bait.band))
+    return `${real} About the same as on the screen.`;
   const more = level.value > ruler.bait.value ? 'farther' : 'shorter';
   return `${real} That is ${length(apart)} ${more} than on the screen.`;
 }

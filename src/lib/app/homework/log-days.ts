@@ -29,7 +29,7 @@ export function spellsText({ spells }: LoggedDay): string {
   const sum = (what: 'bites' | 'fish') => spells.reduce((all, one) => all + one[what], 0);
   const [bites, fish] = [sum('bites'), sum('fish')];
   return [
-    `${spells.length} ${spells.length === 1 ? 'spell' : 'spells'}`,
+    `${spells.length} ${spells.length === 1 ? 'stop' : 'stops'}`,
     bites === 0 ? 'no bites' : `${bites} ${bites === 1 ? 'bite' : 'bites'}`,
     fish > 0 && `${fish} fish`
   ]

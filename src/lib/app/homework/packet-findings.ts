@@ -21,7 +21,7 @@ export function packetFindings(
       const again = own.length - new Set(own).size;
       if (again === 0) return [];
       return [
-        `“${title}”: ${again} of ${own.length} tries ${again === 1 ? 'is' : 'are'} the very same move as another.`
+        `“${title}”: ${again} of ${own.length} tries ${again === 1 ? 'is' : 'are'} the exact same move as another.`
       ];
     })
   ];
@@ -32,7 +32,7 @@ function goalFindings(asked: Challenge, course: readonly Challenge[], units: Uni
   if (!known) return [`“${asked.title}” is no challenge of this course.`];
   if (JSON.stringify(known.goals) === JSON.stringify(asked.goals)) return [];
   return [
-    `“${asked.title}” asks for something else than the course: ${goalsText(asked, units)}. The course asks for ${goalsText(known, units)}.`
+    `“${asked.title}” asks for something different from the course: ${goalsText(asked, units)}. The course asks for ${goalsText(known, units)}.`
   ];
 }
 

@@ -100,8 +100,8 @@ export function headline(task: TaskView, entries: readonly HomeworkEntry[]): str
   const all = partsOf(task, heldOf(entries)).every(isPartDone);
   const waiting = entries.filter(({ state }) => state === 'waiting').length;
   if (all && waiting === 0) return 'Done. Your guide has it all.';
-  if (task.isClosed) return 'Closed by your guide. Nothing more is taken.';
-  const held = `${waiting} not sent yet, kept here until there is a connection.`;
+  if (task.isClosed) return 'Your guide closed this. Nothing more can be sent.';
+  const held = `${waiting} not sent yet. Kept here until there’s a connection.`;
   if (all) return `Done. ${held}`;
   return waiting > MOST_ON_ITS_WAY ? held : '';
 }

@@ -61,7 +61,7 @@ export class ClientPhone {
       const home = this.homes.find((one) => one.share === share) ?? (share ? null : this.homes[0]);
       if (home) await this.choose(home);
     } catch {
-      this.trouble = 'This browser keeps nothing, so homework cannot be done here.';
+      this.trouble = 'This browser won’t save anything, so you can’t do homework here.';
     }
     this.isReady = true;
     void this.sync();

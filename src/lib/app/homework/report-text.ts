@@ -28,7 +28,7 @@ function liftedText(lifted: boolean | undefined): string {
 
 /** "2 of 8 tries", or "9 tries, 8 were asked" */
 export function triesText(made: number, asked: number): string {
-  return made > asked ? `${made} tries, ${asked} were asked` : `${made} of ${asked} tries`;
+  return made > asked ? `${made} tries, ${asked} asked for` : `${made} of ${asked} tries`;
 }
 
 /** An answer, given or right, in the question's own words. */
@@ -47,7 +47,7 @@ export function answerText(answer: Answer, given: Given, units: Units): string {
 
 /** "3 of 4 right, 1 by a guess; 5 were asked." */
 export function rightText({ right, guessed, answered }: Counted, asked: number): string {
-  if (answered === 0) return `None answered yet; ${asked} were asked.`;
+  if (answered === 0) return `None of ${asked} answered yet.`;
   const guess = guessed > 0 ? `, ${guessed} by a guess` : '';
   return `${right} of ${answered} right${guess}${answered < asked ? `; ${asked} were asked` : ''}.`;
 }

@@ -95,7 +95,7 @@ export function tryWords(
     graded.input.rod === 'real' ? 'real rod' : '',
     contactText(challenge, graded.contact),
     guess && `guessed ${guess}`,
-    graded.agrees ? '' : 'not as on the phone'
+    graded.agrees ? '' : 'differs from the phone'
   ];
   return {
     says: graded.figure === null ? '–' : formatFigure(figureOf(challenge), graded.figure, units),
@@ -105,7 +105,7 @@ export function tryWords(
 
 /** "3 of 5 passed; 5 were asked." */
 export function passedText(passed: number, made: number, asked: number): string {
-  return `${passed} of ${made} passed; ${asked} were asked.`;
+  return `${passed} of ${made} passed; ${asked} asked for.`;
 }
 
 /** What came back by a link, graded again here. */

@@ -44,7 +44,7 @@ export function proofText(groups: readonly LogGroup[], days: number): string {
   const so = `${days} ${days === 1 ? 'day' : 'days'} on the water.`;
   if (groups.length < 2) return `${so} Nothing to compare yet.`;
   return isToldApart(groups)
-    ? `${so} The first stands clear of the rest. Try it again on another day.`
+    ? `${so} The first one stands out. Try it again another day.`
     : `${so} The bars overlap: this log can’t tell them apart yet.`;
 }
 

@@ -28,7 +28,7 @@ export function standingWords({
   return {
     known: knownWord(known),
     sure:
-      `${right} of ${answers} right; over many questions it may be ${least} to ${withUnit(most, '%')}. ` +
+      `${right} of ${answers} right; over many questions, expect ${least} to ${withUnit(most, '%')}. ` +
       `${asked} of ${of} questions asked.`,
     fades:
       fades_in_days === 0 ? 'today' : fades_in_days === 1 ? 'tomorrow' : `in ${fades_in_days} days`

@@ -32,9 +32,9 @@ export function listed(stored: StoredTry): ListedTry {
   const challenge = challengeOfTry(stored, challengeNamed);
   const graded = tryRuns.known(stored);
   const why = !challenge
-    ? 'This challenge is no longer there, so the try cannot be run again.'
+    ? 'This challenge is gone, so the try can’t be run again.'
     : graded === null
-      ? 'Today’s model cannot run this try.'
+      ? 'Today’s model can’t run this try.'
       : '';
   const kept = keptMarks(stored, graded?.grade ?? null);
   return { stored, title: challenge?.title ?? stored.challenge, challenge, graded, kept, why };

@@ -13,13 +13,13 @@ export function recordFile(record: LearnerRecord, at: string): File {
 
 /** Reads a file that the learner chose; what is wrong with it is said in words for them. */
 export async function openRecordFile(file: Blob, at: string): Promise<Opened> {
-  if (file.size > LARGEST_FILE_BYTES) return { fault: 'This file is too large to be a record.' };
+  if (file.size > LARGEST_FILE_BYTES) return { fault: 'This file is too big to be a record.' };
   const text = await file.text();
   try {
     return { record: readDocument(JSON.parse(text), at) };
   } catch (error) {
     if (error instanceof RecordError) return { fault: error.message };
-    if (error instanceof SyntaxError) return { fault: 'This file is not a Feltfoot record.' };
+    if (error instanceof SyntaxError) return { fault: 'This isn’t a Feltfoot record.' };
     throw error;
   }
 }

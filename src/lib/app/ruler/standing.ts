@@ -16,11 +16,11 @@ const ON_THE_MARK = 0.25;
 export function standingText({ standing, phase, due_ms }: Progress, now_ms: number): string {
   if (standing === 'kept') return 'It was still there after a week. It is yours.';
   if (due_ms !== null && due_ms > now_ms) {
-    const practised = standing === 'mastered' ? 'Mastered, and to be checked again' : 'Practised';
-    return `${practised}. The check comes in ${timeText(due_ms - now_ms)}: what counts is what is still there then.`;
+    const practised = standing === 'mastered' ? 'Mastered. One more check to come' : 'Practised';
+    return `${practised}. The check comes in ${timeText(due_ms - now_ms)}: what you still have then is what counts.`;
   }
   const lapsed =
-    standing === 'lapsed' ? 'It had gone after the week, so it is practised again. ' : '';
+    standing === 'lapsed' ? 'It was gone after the week, so it’s back to practice. ' : '';
   return lapsed + PHASES[phase];
 }
 
@@ -77,7 +77,7 @@ export function checkText(
       ? `${formatShare(Math.abs(scores.constant))} ${side}, ${formatShare(scores.variable)} from try to try`
       : `a little ${side}`;
   const isOn = asks !== 'travel' && Math.abs(scores.constant) < ON_THE_MARK;
-  const found = `Last check: ${formatShare(right)} ${words.right}; on average ${isOn ? 'on the mark' : average}.`;
+  const found = `Last check: ${formatShare(right)} ${words.right}; on average ${isOn ? 'right on' : average}.`;
   return isPassed
     ? `${found} Passed.`
     : `${found} It wanted ${missed.map((one) => words.wants[one]).join(' and ')}.`;

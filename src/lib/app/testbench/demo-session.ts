@@ -29,8 +29,8 @@ export function demoSession(made: Made): TestSession {
     by: '',
     known: {},
     drops: [],
-    name: 'Demo: an afternoon that never was',
-    notes: 'Invented numbers, to show how it goes.',
+    name: 'Demo: a made-up afternoon',
+    notes: 'Made-up numbers, to show how it works.',
     gear: {
       water: { depth_m: 3 },
       line: { material: 'fluorocarbon', diameter_m: 0.00033 },

@@ -49,6 +49,6 @@ export class FitRun {
 function faultWords({ path, reason }: ScenarioError): string {
   const row = /^tests\.(\d+)/.exec(path)?.[1];
   return row === undefined
-    ? `The gear cannot be run: ${path} ${reason}.`
-    : `Row ${Number(row) + 1} cannot be run: ${reason}.`;
+    ? `The model can’t run this gear: ${path} ${reason}.`
+    : `The model can’t run row ${Number(row) + 1}: ${reason}.`;
 }

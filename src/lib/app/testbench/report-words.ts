@@ -7,7 +7,7 @@ type HeldOut = NonNullable<FitResult['held_out']>;
 
 /** "Test 10, from the others alone: travel 2 ft 6 in, 1 ft 10 in to 3 ft 2 in. You measured 2 ft 8 in." */
 export function heldOutText({ test, predicted, measured }: HeldOut, units: Units): string {
-  if (!predicted) return `The others do not tell test ${test + 1}.`;
+  if (!predicted) return `The others say nothing about test ${test + 1}.`;
   const length = (m: number) => formatLength(m, units);
   const band = ([least, most]: readonly [number, number]) => `${length(least)} to ${length(most)}`;
   const parts = [

@@ -21,12 +21,12 @@ const fileName = ({ on }: TestSession) => `feltfoot-session-${on}`;
 export async function openSessionFile(
   file: Blob
 ): Promise<{ session: TestSession } | { fault: string }> {
-  if (file.size > LARGEST_FILE_BYTES) return { fault: 'This file is too large to be a session.' };
+  if (file.size > LARGEST_FILE_BYTES) return { fault: 'This file is too big to be a session.' };
   let input: unknown;
   try {
     input = JSON.parse(await file.text());
   } catch {
-    return { fault: 'This file is not a session. Choose a .json file saved here.' };
+    return { fault: 'This isn’t a session. Choose a .json file saved here.' };
   }
   const parsed = v.safeParse(testSession, input, { abortEarly: true });
   if (parsed.success) return { session: parsed.output };

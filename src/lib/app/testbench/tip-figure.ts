@@ -31,12 +31,12 @@ export function tipAsked(
   return { setup, tip_m: TIP_M[units], spread };
 }
 
-/** "1 ft of tip is 11 in ± 1 in of jig at 18 ft." */
+/** "1 ft of tip is 11 in ± 1 in at 18 ft." */
 export function tipText(figure: DragFigure, depth_m: number, units: Units): string {
   const at = formatDepth(depth_m, units);
   if (!figure.came) return `This rod can’t do it at ${at}.`;
   const [came, half] = figure.came.map((m) => formatLength(m, units));
   const lifts = figure.lifts ? ' It may leave the bottom.' : '';
   const tip = formatLength(TIP_M[units], units);
-  return `${tip} of tip is ${came} ± ${half} of jig at ${at}.${lifts}`;
+  return `${tip} of tip moves the jig ${came} ± ${half} at ${at}.${lifts}`;
 }

@@ -11,7 +11,7 @@ export const modelPage = (): Block[] => blocksOf(model);
 export const accessPage = (): Block[] => blocksOf(access);
 
 /** What is known to be wrong with the model. */
-export const knownFaults = (): Block[] => sectionOf(modelPage(), 'What is wrong with it');
+export const knownFaults = (): Block[] => sectionOf(modelPage(), 'What’s wrong with it');
 
 /** What guides see, beside the model. */
 export const tradeTable = (): Block[] =>

@@ -48,7 +48,7 @@ export function sendWords({ challenge, result, grade }: TryRun, units: Units): s
   const travel = travelOf(challenge);
   const length = (m: number) => formatLength(m, units);
   const said = travel
-    ? `I meant ${length(travel.target_m)}. The bait went ${length(result.travel_m)}.`
+    ? `I wanted ${length(travel.target_m)}. The jig went ${length(result.travel_m)}.`
     : `${challenge.title}: ${grade.marks} of 100.`;
   return `${said} Can you beat it?`;
 }
@@ -59,6 +59,6 @@ export function sentWords(graded: TryRun, units: Units): string {
   const travel = travelOf(challenge);
   const length = (m: number) => formatLength(m, units);
   return travel
-    ? `Meant: ${length(travel.target_m)}. The bait went ${length(result.travel_m)}.`
+    ? `Wanted: ${length(travel.target_m)}. The jig went ${length(result.travel_m)}.`
     : `${grade.marks} of 100.`;
 }

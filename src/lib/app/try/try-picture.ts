@@ -20,7 +20,7 @@ export async function tryPicture(graded: TryRun, words: string): Promise<File> {
   drawWay(context, graded, colour);
   drawWords(context, words, colour);
   const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
-  if (!blob) throw new Error('The browser made no picture.');
+  if (!blob) throw new Error('The browser couldn’t make the picture.');
   return new File([blob], 'feltfoot-try.png', { type: 'image/png' });
 }
 

@@ -18,7 +18,7 @@ export class SentRun {
       return run;
     } catch (error) {
       if (!(error instanceof DataError)) throw error;
-      this.fault = 'This link doesn’t hold a whole run. Go back and play it again.';
+      this.fault = 'Part of this run’s link is missing. Go back and play it again.';
       return null;
     }
   }

@@ -9,6 +9,8 @@ export interface Contender {
   id: string;
   says: string;
   run: ShownRun;
+  /** The numbers that are read of it, the same kind in the same place: none of them may give the order away. */
+  printed?: readonly number[];
   /** Why it is not the one, beside the one that is, to whoever chooses it; what it came to is added. */
   reply?: (best: string) => string;
 }
@@ -18,6 +20,8 @@ interface Wanted {
   measure: MeasureName;
   unknowns?: Unknowns;
   contenders: readonly Contender[];
+  /** The one asked for is apart from the others by this share of it at least, besides what a boat can tell. */
+  apartShare?: number;
   explain: string;
 }
 
@@ -74,21 +78,52 @@ export function chooseBy(
 }
 
 function rankedOf(
-  { contenders, measure, unknowns = 'slack and drag' }: Wanted,
+  { contenders, measure, apartShare = 0, unknowns = 'slack and drag' }: Wanted,
   pick?: 'most' | 'least'
 ): Ranked[] | null {
   // Most draws fail as they are said; the corners, eight times the runs, are for those that do not.
   const asSaid = contenders
-    .map(({ run }) => ({ nominal: nominalOf(run, measure), corners: [], band: 0 }))
+    .map(({ run, printed = [] }) => ({
+      ...{ nominal: nominalOf(run, measure), corners: [], band: 0 },
+      printed
+    }))
     .sort((a, b) => b.nominal - a.nominal);
   // A jig that is not down yet has no time to be put in order.
   const isDone = asSaid.every(({ nominal }) => Number.isFinite(nominal));
   if (!isDone || !areFarApart(asSaid, measure, pick)) return null;
+  if (
+    standsInPrint(
+      asSaid.map(({ printed }) => printed),
+      pick
+    )
+  )
+    return null;
+  const [best, next] = pick === 'least' ? [...asSaid].reverse() : asSaid;
+  if (Math.abs(best.nominal / next.nominal - 1) < apartShare) return null;
   const ranked = contenders
     .map((one) => ({ ...one, measured: measured(one.run, measure, unknowns) }))
     .sort((a, b) => b.measured.nominal - a.measured.nominal);
   const all = ranked.map((one) => one.measured);
   return areFarApart(all, measure, pick) ? ranked : null;
+}
+
+/**
+ * Whether the answer can be read off the numbers, most first: one kind of them rises or falls all along the
+ * row, or the one asked for is at the same end of every kind.
+ */
+function standsInPrint(rows: readonly (readonly number[])[], pick?: 'most' | 'least'): boolean {
+  const columns = rows[0].map((_, c) => rows.map((row) => row[c]));
+  if (columns.length === 0) return false;
+  if (pick === undefined) return columns.some(isMonotone);
+  return columns.every((column) => {
+    const [best, ...others] = pick === 'least' ? [...column].reverse() : column;
+    return others.every((one) => one <= best) || others.every((one) => one >= best);
+  });
+}
+
+function isMonotone(column: readonly number[]): boolean {
+  const steps = column.slice(1).map((value, i) => Math.sign(value - column[i]));
+  return steps[0] !== 0 && steps.every((step) => step === steps[0]);
 }
 
 function draftOf(

@@ -2,8 +2,8 @@
 export class CameraFault extends Error {}
 
 const FAULTS: Readonly<Record<string, string>> = {
-  NotAllowedError: 'The camera was not allowed. Allow it for this page and try again.',
-  NotFoundError: 'No camera was found on this device.',
+  NotAllowedError: 'The camera is blocked. Allow it for this page and try again.',
+  NotFoundError: 'No camera on this device.',
   NotReadableError: 'Another program is using the camera. Close it and try again.'
 };
 
@@ -14,11 +14,11 @@ export async function openCamera(page: {
 }): Promise<MediaStream> {
   if (!page.isSecureContext) {
     throw new CameraFault(
-      'This page came over plain http, and browsers keep the camera from it. Over https it works.'
+      'This page came over plain http, so the browser blocks the camera. It works over https.'
     );
   }
   const { mediaDevices } = page.navigator;
-  if (!mediaDevices?.getUserMedia) throw new CameraFault('This browser gives no page a camera.');
+  if (!mediaDevices?.getUserMedia) throw new CameraFault('This browser has no camera for pages.');
   try {
     return await mediaDevices.getUserMedia({
       audio: false,
@@ -31,7 +31,7 @@ export async function openCamera(page: {
     });
   } catch (error) {
     const name = error instanceof DOMException ? error.name : '';
-    throw new CameraFault(FAULTS[name] ?? 'The camera did not start. Try again.');
+    throw new CameraFault(FAULTS[name] ?? 'The camera didn’t start. Try again.');
   }
 }
 

@@ -19,7 +19,7 @@ export function clipFault(): string | null {
     typeof MediaRecorder !== 'undefined' &&
     MediaRecorder.isTypeSupported(TYPE) &&
     'captureStream' in HTMLCanvasElement.prototype;
-  return canRecord ? null : 'This browser cannot record a clip as WebM.';
+  return canRecord ? null : 'This browser can’t record a WebM clip.';
 }
 
 /**

@@ -38,7 +38,7 @@ export const bottomFirst = goalKind({
   advice: (_, value) =>
     value < 0
       ? 'Wait until the line goes slack: it was still falling'
-      : 'Watch for the line to go slack, then begin'
+      : 'Watch for the line to go slack, then start'
 });
 
 function reachedWords(value: number, within_s: number): string {

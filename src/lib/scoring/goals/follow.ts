@@ -29,7 +29,6 @@ export const follow = goalKind({
     asked: `${formatShare(least)} or more of the way`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
-  miss: (_, value) =>
-    value < NOT_AT_ALL ? 'the rod stayed up' : 'the rod did not keep to its fall',
+  miss: (_, value) => (value < NOT_AT_ALL ? 'the rod stayed up' : 'the rod didn’t follow the fall'),
   advice: () => 'Lower the rod at the pace of the fall, from its start to its end'
 });

@@ -13,7 +13,7 @@ export const freed = goalKind({
   share: (_, value) => SNAG_ENDS[ENDS[value]],
   words: (_, value) => ({
     name: 'Snag',
-    asked: 'freed, hook not driven home',
+    asked: 'freed, hook not set deeper',
     reached: ENDS[value]
   }),
   did: (_, value) => DID[ENDS[value]],
@@ -26,18 +26,18 @@ export const freed = goalKind({
 
 const DID: Record<SnagEnd, string> = {
   freed: 'The hook hung, and you freed it.',
-  'freed, but driven home first': 'The hook came free, but you drove it home first.',
+  'freed, but set deeper first': 'The hook came free, but you drove it in first.',
   'never hung': 'The hook never hung.',
   'not freed': 'The hook still hangs.',
   'line broke': 'The line broke.'
 };
 
-const SLID_OVER = 'Pull firmer into the stone: the hook slid over it';
+const SLID_OVER = 'Pull harder into the rock: the hook slid over it';
 
 const ADVICE: Record<SnagEnd, string> = {
   freed: 'Do the same again',
-  'freed, but driven home first': 'Stop as soon as it hangs',
+  'freed, but set deeper first': 'Stop as soon as it hangs',
   'never hung': 'Move the rod on until the hook hangs',
-  'not freed': 'Stop as soon as it hangs, and do not pull harder',
+  'not freed': 'Stop as soon as it hangs, and don’t pull harder',
   'line broke': 'Stop as soon as it hangs: the pull broke the line'
 };

@@ -30,20 +30,20 @@ export const reeled = goalKind({
     const reached = value < DRAGGED_M ? 'none' : length;
     return {
       name: 'Slack reeled in',
-      asked: `${formatLength(least_m, units)} or more, the jig at rest`,
-      reached: hasDragged(least_m, value, met) ? `${reached}, and the jig came along` : reached
+      asked: `${formatLength(least_m, units)} or more, jig still`,
+      reached: hasDragged(least_m, value, met) ? `${reached}, and the jig moved` : reached
     };
   },
   miss: ({ least_m }, value, units, _, met) => {
     const length = (m: number) => formatLength(m, units);
-    if (hasDragged(least_m, value, met)) return 'the reel drew the jig along';
+    if (hasDragged(least_m, value, met)) return 'the reel moved the jig';
     if (value < DRAGGED_M) return 'the reel took up no slack';
     return `the reel took up ${formatBeside(value, [least_m, Infinity], length)} of slack, not ${length(least_m)}`;
   },
   advice: ({ least_m }, value, _, met) =>
     hasDragged(least_m, value, met)
       ? 'Stop reeling as soon as the line is tight'
-      : 'Turn the rod back, then reel in the slack while the jig lies still'
+      : 'Turn the rod back, then reel up the slack while the jig sits still'
 });
 
 /** What was earned is less than the slack alone would have: the reel has drawn the bait. */

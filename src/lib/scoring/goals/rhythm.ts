@@ -31,12 +31,12 @@ export const rhythm = goalKind({
   // Hops that are too few are told of as hops.
   miss: ({ even }, value) => {
     if (value === 0) return '';
-    return even ? 'the rests were not alike' : 'the rests were too much alike';
+    return even ? 'the rests weren’t even' : 'the rests were too even';
   },
   advice: ({ even }, value) => {
     if (value === 0) return null;
     return even
-      ? 'Count the same between all hops'
+      ? 'Count the same after each hop'
       : 'Wait longer before one hop than before the next';
   }
 });

@@ -11,11 +11,11 @@ export const stones = goalKind({
   }),
   figure: {
     unit: 'count',
-    name: 'Stones touched',
+    name: 'Rocks touched',
     less: 'too few',
     more: 'too many',
     asked: ({ touched }) => [touched.length, touched.length],
-    raise: (off) => `Keep it down over every stone: ${off} more to touch.`,
+    raise: (off) => `Keep it down over every rock: ${off} more to touch.`,
     lower: (off) => `Touch ${off} fewer.`
   },
   role: 'aim',
@@ -24,7 +24,7 @@ export const stones = goalKind({
     touched.filter((index) => result.stones[index]?.touched).length,
   share: ({ touched }, value) => value / touched.length,
   words: ({ touched }, value) => ({
-    name: 'Stones touched',
+    name: 'Rocks touched',
     asked: `${touched.length}`,
     reached: `${value}`
   }),

@@ -35,7 +35,7 @@ export const strike = goalKind({
     reached: reachedWords(value, within_s)
   }),
   did: (_, value) => {
-    if (Number.isNaN(value)) return 'Nothing bit, and you let it be.';
+    if (Number.isNaN(value)) return 'Nothing bit, and you left it alone.';
     if (value === -Infinity) return 'You struck, and nothing had bitten.';
     if (value === Infinity) return 'It bit, and you never struck.';
     const time = formatTime(Math.abs(value));

@@ -14,8 +14,8 @@ export const twitches = goalKind({
     less: 'too few',
     more: 'too many',
     asked: ({ count }) => [count, null],
-    raise: (off) => `Twitch it ${off} times more.`,
-    lower: (off) => `Twitch it ${off} times less.`
+    raise: (off) => `Twitch it ${off} more times.`,
+    lower: (off) => `Twitch it ${off} fewer times.`
   },
   role: 'aim',
   isOfOneTurn: false,
@@ -29,7 +29,7 @@ export const twitches = goalKind({
   did: ({ count }, value, _, result) => {
     if (value >= count) return `You twitched it ${timesOf(value)}.`;
     const draws = countDraws(result);
-    if (draws === 0) return `You never twitched it; ${timesOf(count)} was asked.`;
+    if (draws === 0) return `You never twitched it; we asked for ${count}.`;
     if (draws < count) return `You twitched it ${timesOf(draws)}, not ${timesOf(count)}.`;
     const rested = value === 0 ? 'without a rest' : `but rested after only ${value}`;
     return `You twitched it ${timesOf(draws)}, ${rested}.`;

@@ -11,7 +11,7 @@ export const load: PageServerLoad = async (event) => {
   const guide = await guideOfPage(event);
   const db = await database();
   const assignment = await assignmentOf(db, guide, event.params.id);
-  if (!assignment) error(404, 'There is no such homework.');
+  if (!assignment) error(404, 'That homework isn’t here.');
   const standings = inOrder(await standingsOf(db, assignment), '');
   const asked = Number(event.url.searchParams.get('page') ?? 1);
   const { page, pages, shown } = pageOf(standings, asked);

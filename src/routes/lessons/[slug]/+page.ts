@@ -6,7 +6,7 @@ export const entries: EntryGenerator = () => allLessons().map(({ id }) => ({ slu
 
 export const load: PageLoad = ({ params }) => {
   const lesson = findLesson(params.slug, allLessons());
-  if (!lesson) error(404, `There is no lesson "${params.slug}".`);
+  if (!lesson) error(404, `There’s no lesson "${params.slug}".`);
   const at = allLessons().indexOf(lesson);
   return { lesson, next: allLessons()[at + 1] ?? null };
 };

@@ -8,6 +8,6 @@ export function handsTyped(text: string): { count: number } | { fault: string } 
   const count = Number(typed);
   if (Number.isInteger(count) && count >= 0 && count <= MOST_HANDS) return { count };
   return {
-    fault: `Hands: type a whole number from 0 to ${MOST_HANDS}. “${typed}” is not counted.`
+    fault: `Hands: type a whole number from 0 to ${MOST_HANDS}. “${typed}” isn’t counted.`
   };
 }

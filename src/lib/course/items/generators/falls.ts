@@ -88,11 +88,16 @@ const countToDepth: Generator = {
         reply:
           'That adds {1 ft|30 cm} for each second more. Your own drop went at another pace: use that.'
       },
-      { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' },
+      {
+        deep: feet + 2 * (now - known),
+        reply:
+          'That adds {2 ft|60 cm} for each second more. Your own drop went at another pace: use that.'
+      },
       {
         deep: Math.round(there * 1.7),
         reply: 'Your count would have to run longer for that. Use the pace you timed.'
-      }
+      },
+      { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' }
     ].filter(({ deep }, i, all) => all.findIndex((other) => other.deep === deep) === i);
     if (options.length < 3) return null;
     const [right, ...wrong] = options;
@@ -129,6 +134,7 @@ const orderWeightsByFall: Generator = {
       contenders: ounces.map((weight, i) => ({
         id: `w${weight * 8}-d${depths[i]}`,
         says: `${saidWeight(oz(weight))} in ${saidOut(ft(depths[i]))}`,
+        printed: [weight, depths[i]],
         run: falling({
           ...setup,
           water: { ...setup.water, depth_m: ft(depths[i]) },
@@ -178,6 +184,7 @@ const trailers: Generator = {
         return {
           id: idOf(one),
           says: `${saidWeight(oz(ounces))} with ${trailer.says}`,
+          printed: [ounces, trailer.drag_area_m2],
           reply: (best: string) => {
             const right = drawn.find((other) => idOf(other) === best) ?? one;
             return besideTheRight(

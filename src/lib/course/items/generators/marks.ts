@@ -50,6 +50,9 @@ const dragStop: Generator = {
   }
 };
 
+/** Share of the slack that the tip's move loses, as the replies have it. */
+const SLACK_LOST = { braid: [0.8, 1.02], sinking: [0.45, 0.9] } as const;
+
 const slackDrag: Generator = {
   id: 'mark-slack-drag',
   kind: 'mark',
@@ -61,13 +64,20 @@ const slackDrag: Generator = {
     const duration_s = pick(random, [3, 4, 5]);
     const run = shownDrag(setup, ft(feet), duration_s);
     const { travel_m } = figuresOf(shownScenarioOf(run));
+    const isBraid = setup.line.material === 'braid';
+    const [least, most] = isBraid ? SLACK_LOST.braid : SLACK_LOST.sinking;
+    const lost = (ft(feet) - travel_m) / inch(inches);
+    // Steep line close in takes up less than the tip goes: then the words below would not hold.
+    if (lost < least || lost > most) return null;
     return markValue({
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. The tip goes ${saidFeet(feet)} to the side in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}, with slack`,
       run,
       measure: 'travel_m',
       unknowns: 'drag',
-      right: 'Right. Slack came off, and some of it stayed in the bow.',
+      right: isBraid
+        ? 'Right. Nearly all of the slack came off the tip’s move.'
+        : 'Right. Slack came off, and some of it stayed in the bow.',
       explain: `The tip takes up slack before it moves the jig. Line that sinks keeps some in its bow; braid gives up nearly all. Here ${lengthToken(ft(feet) - travel_m)} of the tip went into slack.`,
       errors: () => [
         {
@@ -78,8 +88,9 @@ const slackDrag: Generator = {
         {
           id: 'all-slack',
           value: Math.max(0, ft(feet) - inch(inches)),
-          reply:
-            'That takes off all of the slack. Part of it stays in the bow of a line that sinks.'
+          reply: isBraid
+            ? 'That takes off all of the slack. Even braid keeps a little.'
+            : 'That takes off all of the slack. Part of it stays in the bow of a line that sinks.'
         },
         {
           id: 'quarter',
@@ -87,8 +98,9 @@ const slackDrag: Generator = {
           reply: 'Slack doesn’t eat that much: once it’s out, the jig comes with the tip.'
         }
       ],
-      other:
-        'Start from the tip and take off part of the slack: half to two thirds on mono or fluorocarbon, nearly all on braid.'
+      other: isBraid
+        ? 'Start from the tip and take off the slack: braid gives up nearly all of it.'
+        : 'Start from the tip and take off part of the slack: half of it or more, not all.'
     });
   }
 };
@@ -181,7 +193,7 @@ const twoHops: Generator = {
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
       measure: 'travel_m',
-      right: 'Right. The second hop added only a little.',
+      right: 'Right. The second hop added a lot less.',
       explain:
         'Lowering the rod gives line back. Unless you reel it up, the next lift spends itself on that slack.',
       errors: () => [

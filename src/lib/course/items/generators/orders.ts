@@ -123,7 +123,15 @@ const nearOrFar: Generator = {
     const setup = drawGear(random, { slack_m: inch(0.5) });
     const pairs = [20, 25, 40, 55].flatMap((feet) => [0.4, 0.7, 1, 1.5].map((s) => ({ feet, s })));
     const want = pick(random, ['most', 'least'] as const);
-    const drawn = shuffled(random, pairs).slice(0, 3);
+    // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
+    const isPlain = (three: typeof pairs) =>
+      three.some(({ feet, s }) =>
+        three.every((one) =>
+          want === 'most' ? feet <= one.feet && s <= one.s : feet >= one.feet && s >= one.s
+        )
+      );
+    let drawn = shuffled(random, pairs).slice(0, 3);
+    while (isPlain(drawn)) drawn = shuffled(random, pairs).slice(0, 3);
     const idOf = ({ feet, s }: (typeof pairs)[number]) => `f${feet}-s${s * 10}`;
     return chooseBy({
       ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Where does it come ${want === 'most' ? 'highest' : 'least'} off bottom?`,
@@ -134,6 +142,7 @@ const nearOrFar: Generator = {
         return {
           id: idOf(one),
           says: `${saidOut(ft(feet))} out, in ${saidSeconds(s)}`,
+          printed: [feet, s],
           reply: (best: string) => {
             const right = drawn.find((other) => idOf(other) === best) ?? one;
             return besideTheRight(feet - right.feet, s - right.s);
@@ -225,14 +234,18 @@ const THICK = [
 /** Longer than any of these swings down on a tight line, s. */
 const LONGEST_SWING_S = 50;
 
+/** On a count of half a minute a second tells nothing apart. A design value. */
+const TOLD_SHARE = 0.06;
+
 /** Of swings on a tight line: on a free spool the model's falls differ by less than anyone can count. */
 const linesByFall: Generator = {
   id: 'line-and-fall',
   kind: 'choose',
   objective: 'line-rod',
   make: (random) => {
-    const depth_m = ft(pick(random, [20, 22, 24, 26]));
-    const setup = drawGear(() => 0, { depth_m, cast_m: ft(40) });
+    const depth_m = ft(pick(random, [20, 22, 24, 26, 28]));
+    const cast_m = ft(pick(random, [35, 40, 45, 50]));
+    const setup = drawGear(() => 0, { depth_m, cast_m });
     const mass_kg = oz(pick(random, [3 / 8, 1 / 2, 5 / 8]));
     const want = pick(random, ['most', 'least'] as const);
     return chooseBy({
@@ -240,6 +253,7 @@ const linesByFall: Generator = {
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
+      apartShare: TOLD_SHARE,
       contenders: shuffled(random, [
         pick<(typeof THIN)[number]>(random, THIN),
         pick<(typeof MIDDLING)[number]>(random, MIDDLING),

@@ -23,6 +23,7 @@ const weightsByHeight: Generator = {
         .map(({ ounces, s }) => ({
           id: `w${ounces * 8}-s${s * 10}`,
           says: `${saidWeight(oz(ounces))} in ${saidSeconds(s)}`,
+          printed: [ounces, s],
           run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 12, s)
         })),
       right: 'Right. Light and quick goes up; heavy and slow stays down.',
@@ -45,19 +46,30 @@ const linesByHeight: Generator = {
   kind: 'order',
   objective: 'line-rod',
   make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(0.5) });
-    const pace_s = pick(random, [0.4, 0.5]);
-    const pairs = STRETCHES.flatMap((line) => [30, 50, 70].map((feet) => ({ line, feet })));
+    // Heavy and far out: there lines differ by more than anyone would miss.
+    const setup = drawGear(random, { slack_m: inch(0.5), mass_kg: oz(1) });
+    const pace_s = pick(random, [0.3, 0.4, 0.5]);
+    // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
+    const far = pick(random, [80, 85, 90]);
+    const [braid, mono] = STRETCHES;
+    const drawn = [
+      { line: braid, feet: far },
+      { line: mono, feet: far },
+      {
+        line: pick<(typeof STRETCHES)[number]>(random, STRETCHES),
+        feet: pick(random, [30, 40, 50])
+      }
+    ];
     return orderBy({
       ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You snap it from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',
-      contenders: shuffled(random, pairs)
-        .slice(0, 3)
-        .map(({ line: { id, says, material, diameter_m }, feet }) => ({
+      contenders: shuffled(random, drawn).map(
+        ({ line: { id, says, material, diameter_m }, feet }) => ({
           id: `${id}-f${feet}`,
           says: `${saidOut(ft(feet))} out on ${says}`,
+          printed: [feet],
           run: shownLift(
             {
               ...setup,
@@ -68,7 +80,8 @@ const linesByHeight: Generator = {
             12,
             pace_s
           )
-        })),
+        })
+      ),
       right: 'Right. What stretch takes, the hop loses, and a flat line lifts less.',
       reversed: 'That’s lowest first: long, thin mono soaks up a snap.',
       other: 'Two things count: how much the line gives, and how steep it is.',
@@ -94,11 +107,13 @@ const movesByTravel: Generator = {
     ].map(([from, to]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
+      printed: [to - from],
       run: shownLift(setup, from, to, (to - from) * pace_s)
     }));
     const sweeps = [1, 2, 3, 4].map((feet) => ({
       id: `sweep-${feet}`,
       says: `a low sweep, tip ${saidFeet(feet)}`,
+      printed: [0],
       run: shownDrag(setup, ft(feet), 3 * feet)
     }));
     return orderBy({

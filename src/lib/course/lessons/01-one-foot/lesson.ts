@@ -32,7 +32,8 @@ export default {
     },
     {
       says: 'The line is hardly loaded.',
-      basis: { run: 'slow', holds: { pull_N: [0, 0.2] } }
+      // Less than half an ounce.
+      basis: { run: 'slow', holds: { pull_N: [0, 0.139] } }
     },
     {
       says: [
@@ -41,12 +42,13 @@ export default {
         'Two feet of tip is about two feet of jig.',
         'The jig can’t move farther than the tip takes it.'
       ],
-      basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
+      // The tip goes 0.633 m.
+      basis: { run: 'slow', holds: { travel_m: [0.5, 0.633] } }
     },
     {
       says: [
         'Your tip is what you learn to judge.',
-        'Nobody sees the jig on the water.',
+        'You can’t see the jig down there.',
         'The line tells you.'
       ],
       basis: 'practice'
@@ -67,7 +69,7 @@ export default {
           {
             id: 'half',
             says: 'About {1 ft|30 cm}',
-            holds: { travel_m: [0.2, 0.4] },
+            holds: { travel_m: [0.23, 0.38] },
             reply:
               'Stretch and sag don’t eat half of a slow pull. The line is hardly loaded. With the slack out, the jig comes along with the tip: about {2 ft|60 cm}.'
           },
@@ -111,7 +113,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Nobody sees the jig on the water. The line tells you.',
+      text: 'You can’t see the jig down there. The line tells you.',
       cues: [
         {
           sign: 'A light, steady drag',

@@ -8,7 +8,7 @@ export default {
   title: 'Your hand’s ruler',
   minutes: 7,
   about:
-    'Your hand has its own ruler, and it’s marked wrong. Find out by how much. Call how far the jig went before you look.',
+    'Your hand measures a foot its own way, and it’s off. Find out by how much. Call how far the jig went before you look.',
   place,
   objectives: [
     'Call how far the jig went before you see it.',
@@ -16,10 +16,10 @@ export default {
   ],
   leaves_out: ['Why line sometimes swallows the move: next lesson.'],
   claims: [
-    { says: 'Your hand has its own ruler, and it’s marked wrong.', basis: 'practice' },
+    { says: 'Your hand measures a foot its own way, and it’s off.', basis: 'practice' },
     {
       says: 'The jig follows the tip, not the hand.',
-      basis: { run: 'question', holds: { travel_m: [0.45, 0.72] } }
+      basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
       says: [
@@ -27,10 +27,10 @@ export default {
         'A small turn is a long move out there.',
         'The jig never gets more line than the tip takes up, and that’s about {2 ft|60 cm}.'
       ],
-      basis: { run: 'question', holds: { travel_m: [0.45, 0.72] } }
+      basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
-      says: ['Your hand moves about that far.', 'Two faults, two cures.'],
+      says: ['Your hand moves about that far.', 'Three faults, three cures.'],
       basis: 'practice'
     }
   ],
@@ -50,21 +50,21 @@ export default {
           {
             id: 'hand',
             says: 'About {4 in|10 cm}',
-            holds: { travel_m: [0.02, 0.2] },
+            holds: { travel_m: [0.08, 0.12] },
             reply:
               'Your hand moves about that far. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.'
           },
           {
             id: 'tip',
             says: 'About {2 ft|60 cm}',
-            holds: { travel_m: [0.45, 0.72] },
+            holds: { travel_m: [0.48, 0.72] },
             reply:
               'Right. The jig follows the tip, not the hand. A small turn is a long move out there.'
           },
           {
             id: 'more',
             says: 'About {4 ft|1.2 m}',
-            holds: { travel_m: [0.85, 1.4] },
+            holds: { travel_m: [0.95, 1.4] },
             reply:
               'The jig never gets more line than the tip takes up, and that’s about {2 ft|60 cm}.'
           }
@@ -93,7 +93,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d notice',
-      text: 'Two faults, two cures.',
+      text: 'Three faults, three cures.',
       cues: [
         {
           sign: '“That was a foot”',

@@ -12,7 +12,7 @@ export default {
   title: 'Slack',
   minutes: 8,
   about:
-    'The same move drags the jig a foot, or not at all. Slack makes the difference, and you can’t see it. The reel takes up slack; the rod moves the jig.',
+    'The same move drags the jig, or hardly moves it. Slack makes the difference, and you can’t see it. The reel takes up slack; the rod moves the jig.',
   place,
   objectives: [
     'Say what slack does to a drag and to a hop.',
@@ -26,11 +26,11 @@ export default {
     },
     {
       says: 'The bow takes its share first.',
-      basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
+      basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     },
     { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' },
     {
-      says: 'The same move drags the jig a foot, or not at all.',
+      says: 'The same move drags the jig, or hardly moves it.',
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
@@ -45,7 +45,7 @@ export default {
         'You feel nothing at first, and that fools you.',
         'This bow is smaller than your sweep, so the jig comes late, and less.'
       ],
-      basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
+      basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     }
   ],
   proofs: [{ id: 'tight-drag', run: lowRun(tight, sweep(60, 78.2, 4)) }],
@@ -70,8 +70,8 @@ export default {
           },
           {
             id: 'part',
-            says: 'Clearly less, but it comes',
-            holds: { travel_m: [0.1, 0.47] },
+            says: 'About half: {1 ft|30 cm}',
+            holds: { travel_m: [0.23, 0.38] },
             reply: 'Right. The bow takes its share first. What’s left reaches the jig.'
           },
           {
@@ -100,7 +100,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Pull through the slack once. Let the reel do it. Then use slack: shake it in place.',
+      text: 'First pull through the slack. Then let the reel take it. Then use it: shake the jig in place.',
       challenges: ['through-the-slack', 'reel-takes-slack', 'shake-in-place']
     },
     {
@@ -116,7 +116,7 @@ export default {
         {
           sign: 'Weight comes on soft and late',
           means: 'The bow is straightening.',
-          basis: { run: 'question', holds: { travel_m: [0.1, 0.47] } }
+          basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
         },
         {
           sign: 'You reel and feel weight at once',

@@ -31,7 +31,7 @@ export default {
       basis: { most: 'contact', of: ['heavy', 'light'] }
     },
     {
-      says: 'The light one sinks slower, so the same pull keeps it up for much of the move.',
+      says: 'The light one sinks slower, so the same pull lifts it for part of the move.',
       basis: { run: 'light', holds: { contact: [0, 0.88] } }
     },
     {
@@ -82,11 +82,11 @@ export default {
             id: 'stays',
             says: 'It stays on bottom all the way',
             holds: { contact: [0.92, 1] },
-            reply: 'The light one sinks slower, so the same pull keeps it up for much of the move.'
+            reply: 'The light one sinks slower, so the same pull lifts it for part of the move.'
           },
           {
             id: 'lifts',
-            says: 'It’s off bottom for much of the move',
+            says: 'It’s off bottom for part of the move',
             holds: { contact: [0, 0.88] },
             reply: 'Right. It sinks about half as fast, so it lifts at about half the speed.'
           },
@@ -112,7 +112,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'A long count, a light jig, a heavy one deep.',
+      text: 'Count one down deep. Then drag a light one, and a heavy one.',
       challenges: ['thirty-feet-down', 'light-and-slow', 'heavy-in-deep-water']
     },
     {

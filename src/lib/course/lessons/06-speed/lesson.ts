@@ -59,7 +59,7 @@ export default {
       title: 'Call it first',
       text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|16 m} out, {3 ft|90 cm} of tip.',
       question: {
-        ask: 'You take one second for it. What does the jig do?',
+        ask: 'You sweep it in one second. What does the jig do?',
         hint: 'The line pulls up as well as toward you. Which is faster: that pull, or a sinking jig?',
         run: lowRun(far, sweep(60, 87.5, 1)),
         options: [
@@ -131,8 +131,8 @@ export default {
       needs: ['Your rod, no hook', 'A tape measure', 'A watch'],
       steps: [
         'Sweep {3 ft|90 cm} in 5 seconds, in 3, in 1. Film it.',
-        'Were they?',
-        'On the water: find the pace where bottom goes quiet. Fish half of it.'
+        'Check the film. Was it really 5, 3 and 1?',
+        'On the water: find the pace where bottom goes quiet. Fish half that fast.'
       ],
       log: ['Times you meant, times you did', 'The pace that lost bottom, and the weight']
     }

@@ -59,14 +59,15 @@ export default {
     },
     {
       says: 'A held boat gives you all of it.',
-      basis: { run: 'held', holds: { travel_m: [0.45, 0.68] } }
+      basis: { run: 'held', holds: { travel_m: [0.48, 0.68] } }
     },
     {
       says: [
-        'Here the boat gives back nearly all that your tip takes.',
+        'Here the boat gives back nearly all your tip takes.',
         'The boat gives back what your tip takes.'
       ],
-      basis: { run: 'question', holds: { travel_m: [-0.1, 0.35] } }
+      // A few inches of two feet.
+      basis: { run: 'question', holds: { travel_m: [0.051, 0.15] } }
     },
     {
       says: 'Guides differ.',
@@ -95,14 +96,14 @@ export default {
           {
             id: 'same',
             says: 'About {2 ft|60 cm}',
-            holds: { travel_m: [0.45, 0.68] },
+            holds: { travel_m: [0.48, 0.68] },
             reply:
-              'A held boat gives you all of it. Here the boat gives back nearly all that your tip takes.'
+              'A held boat gives you all of it. Here the boat gives back nearly all your tip takes.'
           },
           {
             id: 'little',
-            says: 'Half of that, or less',
-            holds: { travel_m: [-0.1, 0.35] },
+            says: 'A few inches',
+            holds: { travel_m: [0.051, 0.15] },
             reply: 'Right. The boat gives back what your tip takes. Reel, or turn the boat around.'
           }
         ]

@@ -40,7 +40,7 @@ export default {
         'It kicks off the first rock and stays off bottom.',
         'From the boat that feels like clean, empty bottom.'
       ],
-      basis: { run: 'fast', holds: { contact: [0, 0.7] } }
+      basis: { run: 'fast', holds: { contact: [0, 0.33] } }
     },
     {
       says: 'At this speed it kicks off the first one and off the bottom.',
@@ -76,8 +76,8 @@ export default {
           },
           {
             id: 'half',
-            says: 'Less than two thirds',
-            holds: { contact: [0, 0.7] },
+            says: 'Less than a third',
+            holds: { contact: [0, 0.33] },
             reply:
               'Right. It kicks off the first rock and stays off bottom. From the boat that feels like clean, empty bottom.'
           },

@@ -31,15 +31,15 @@ export default {
       basis: { most: 'travel_m', of: ['third', 'first'] }
     },
     {
-      says: 'Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line.',
-      basis: { run: 'question', holds: { travel_m: [2.4, 2.95] }, disputed: true }
+      says: 'The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line.',
+      basis: { run: 'question', holds: { travel_m: [2.4, 2.9] }, disputed: true }
     },
     {
-      says: 'A {7 ft|2.1 m} rod with everyday slack: about {7 ft|2.1 m}.',
+      says: 'A {7 ft|2.1 m} rod and normal slack: about {7 ft|2.1 m}.',
       basis: { run: 'seven-foot-rod', holds: { travel_m: [2, 2.4] }, unknowns: 'drag' }
     },
     {
-      says: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}.',
+      says: 'the model says about {2 ft|60 cm}.',
       basis: {
         run: 'seven-foot-hour',
         holds: { travel_m: [0.5, 0.7] },
@@ -48,33 +48,36 @@ export default {
       }
     },
     {
-      says: 'For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more.',
+      says: 'the model says {4½ to 5½ ft|1.4 to 1.7 m}.',
       basis: {
         run: 'seven-foot-two-hours',
-        holds: { travel_m: [1.3, 1.7] },
+        holds: { travel_m: [1.32, 1.7] },
         unknowns: 'drag',
         disputed: true
       }
     },
     {
-      says: 'For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more.',
-      basis: { run: 'two-hours', holds: { travel_m: [1.4, 1.9] }, disputed: true }
+      says: 'the model says {4½ to 5½ ft|1.4 to 1.7 m}.',
+      basis: { run: 'two-hours', holds: { travel_m: [1.4, 1.7] }, disputed: true }
     },
     {
       says: 'That’s about one hour’s worth.',
-      basis: { run: 'first', holds: { travel_m: [0.5, 1.1] } }
+      basis: { run: 'first', holds: { travel_m: [0.6, 0.95] } }
     },
     {
       says: [
         'All three hours take up line: {6 ft|1.8 m} and more.',
-        'That can’t take up so much: guides see {6 ft|1.8 m}.'
+        'That can’t take up {15 ft|4.5 m} of line.'
       ],
-      basis: { run: 'question', holds: { travel_m: [1.8, 3.05] } }
+      basis: { run: 'question', holds: { travel_m: [1.8, 4.5] } }
     },
     {
       says: [
         'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up.',
-        'The tip only goes a rod up and a rod back.'
+        'The tip only goes a rod up and a rod back.',
+        'Most guides see about {6 ft|1.8 m}.',
+        'guides see about {1 ft|30 cm}',
+        'guides see {2 to 2½ ft|60 to 75 cm}'
       ],
       basis: 'practice'
     }
@@ -109,7 +112,7 @@ export default {
           {
             id: 'one',
             says: '{2 to 3 ft|60 cm to 1 m}',
-            holds: { travel_m: [0.5, 1.1] },
+            holds: { travel_m: [0.6, 0.95] },
             reply:
               'That’s about one hour’s worth. All three hours take up line: {6 ft|1.8 m} and more.'
           },
@@ -118,14 +121,14 @@ export default {
             says: '{5 to 10 ft|1.5 to 3 m}',
             holds: { travel_m: [1.5, 3.05] },
             reply:
-              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line. A {7 ft|2.1 m} rod with everyday slack: about {7 ft|2.1 m}. Film your own.'
+              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line. A {7 ft|2.1 m} rod and normal slack: about {7 ft|2.1 m}. Film your own.'
           },
           {
             id: 'far',
             says: '{15 ft|4.5 m} or more',
-            holds: { travel_m: [4, 8] },
+            holds: { travel_m: [4.5, 8] },
             reply:
-              'The tip only goes a rod up and a rod back. That can’t take up so much: guides see {6 ft|1.8 m}.'
+              'The tip only goes a rod up and a rod back. That can’t take up {15 ft|4.5 m} of line.'
           }
         ]
       }
@@ -143,7 +146,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'For nine to ten, most guides see about {1 ft|30 cm}; the model says {2 ft|60 cm}. For nine to eleven, {2 to 2½ ft|60 to 75 cm} against {4½ ft|1.4 m} or more. Film yours.',
+      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}. To eleven: guides see {2 to 2½ ft|60 to 75 cm}; the model says {4½ to 5½ ft|1.4 to 1.7 m}. Film yours.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {

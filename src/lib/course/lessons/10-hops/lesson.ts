@@ -12,7 +12,7 @@ export default {
   title: 'Hops',
   minutes: 10,
   about:
-    'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height. Three hops, even or uneven, up or to the side.',
+    'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height. Make one, then three: even, uneven, to the side.',
   place: deepPlace,
   objectives: [
     'Hop the jig to a height you called.',
@@ -29,30 +29,30 @@ export default {
       basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
     },
     {
-      says: 'Quick, it hops about {5 in|13 cm}.',
-      basis: { run: 'quick', holds: { peak_height_m: [0.05, 0.35] } }
+      says: 'Quick, it hops {5 to 10 in|12 to 25 cm}.',
+      basis: { run: 'quick', holds: { peak_height_m: [0.122, 0.26] } }
     },
     {
-      says: 'Most of the tip’s move goes into travel, the rest into height.',
-      basis: { run: 'quick', holds: { travel_m: [0.3, 0.65] } }
+      says: 'The line pulls mostly toward you, so it travels more than it climbs.',
+      basis: { run: 'quick', holds: { travel_m: [0.4, 0.6], peak_height_m: [0.122, 0.26] } }
     },
     {
-      says: ['More than the tip moved.', 'It can’t.'],
+      says: 'It can’t climb more than the tip moved.',
       basis: { run: 'quick', holds: { peak_height_m: [0, 0.4] } }
     },
     {
-      says: 'Two feet takes an hour of lift and more.',
-      basis: { run: 'longer', holds: { peak_height_m: [0, 0.61] } }
+      says: 'Even a full hour of lift makes {1 to 2½ ft|30 to 75 cm}.',
+      basis: { run: 'longer', holds: { peak_height_m: [0.3, 0.76] } }
     },
     {
       says: [
         'A hop is a short, quick lift, a fall, and a rest.',
-        'Three hops, even or uneven, up or to the side.'
+        'Make one, then three: even, uneven, to the side.'
       ],
       basis: 'practice'
     }
   ],
-  proofs: [{ id: 'longer', run: uprightRun(out, 30, lift(30, 54, 0.5)) }],
+  proofs: [{ id: 'longer', run: uprightRun(out, 30, lift(30, 60, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
   cautions: [drillCautions.both],
   sections: [
@@ -69,19 +69,20 @@ export default {
             id: 'not',
             says: 'It hardly leaves bottom',
             holds: { peak_height_m: [0, 0.03] },
-            reply: 'A slow lift of that size drags it. Quick, it hops about {5 in|13 cm}.'
+            reply: 'A slow lift of that size drags it. Quick, it hops {5 to 10 in|12 to 25 cm}.'
           },
           {
             id: 'hand',
-            says: 'About {5 in|13 cm}',
-            holds: { peak_height_m: [0.05, 0.35] },
-            reply: 'Right. Most of the tip’s move goes into travel, the rest into height.'
+            says: '{5 to 10 in|12 to 25 cm}',
+            holds: { peak_height_m: [0.122, 0.26] },
+            reply: 'Right. The line pulls mostly toward you, so it travels more than it climbs.'
           },
           {
             id: 'knee',
             says: 'About {2 ft|60 cm}',
-            holds: { peak_height_m: [0.45, 1] },
-            reply: 'More than the tip moved. It can’t. Two feet takes an hour of lift and more.'
+            holds: { peak_height_m: [0.46, 0.76] },
+            reply:
+              'It can’t climb more than the tip moved. Even a full hour of lift makes {1 to 2½ ft|30 to 75 cm}.'
           }
         ]
       }
@@ -138,7 +139,7 @@ export default {
         'On the water: one hop, count to the landing.',
         'Three hops, even rests. Then short, long.'
       ],
-      log: ['Count from hop to landing', 'Which rhythm got bit']
+      log: ['Count from hop to landing', 'Which rhythm got bites']
     }
   ]
 };

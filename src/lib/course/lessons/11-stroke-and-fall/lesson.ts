@@ -11,7 +11,7 @@ export default {
   title: 'Stroke and fall',
   minutes: 8,
   about:
-    'Warm water, active fish: a hard snap and a controlled fall. The fall makes it or breaks it. On a tight line the jig swings in; on a following rod it drops where it is.',
+    'Warm water, active fish: a hard snap and a controlled fall. The fall makes or breaks it. On a tight line the jig swings in; on a following rod it drops where it is.',
   place: deepPlace,
   objectives: [
     'Snap it up, then follow it down on semi-slack line.',
@@ -32,19 +32,19 @@ export default {
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
-      says: 'Snap and swing together: over {5 ft|1.5 m}.',
-      basis: { run: 'held', holds: { travel_m: [1.5, 3.4] } }
+      says: 'Snap and swing together: about {8½ ft|2.6 m}.',
+      basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
-      says: 'Part is the snap.',
-      basis: { run: 'follow', holds: { travel_m: [0.8, 2.5] } }
+      says: 'The snap is about {5½ ft|1.7 m} of it.',
+      basis: { run: 'follow', holds: { travel_m: [1.35, 1.95] } }
     },
     {
-      says: 'One stroke takes up one swing of the tip, plus the pendulum: {5 to 10 ft|1.5 to 3 m}.',
-      basis: { run: 'held', holds: { travel_m: [1.5, 3.05] } }
+      says: 'One stroke takes up one swing of the tip, plus the pendulum: about {8½ ft|2.6 m}.',
+      basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
-      says: ['The fall makes it or breaks it.', 'Most bites on a stroke come on the fall.'],
+      says: ['The fall makes or breaks it.', 'Most bites on a stroke come on the fall.'],
       basis: 'practice'
     }
   ],
@@ -63,23 +63,24 @@ export default {
         options: [
           {
             id: 'little',
-            says: 'Under {3 ft|1 m}',
-            holds: { travel_m: [0, 1] },
+            says: 'About {3 ft|1 m}',
+            holds: { travel_m: [0.75, 1.14] },
             reply:
-              'It comes up steep, but then it hangs on a tight line and swings. Snap and swing together: over {5 ft|1.5 m}.'
+              'It comes up steep, but then it hangs on a tight line and swings. Snap and swing together: about {8½ ft|2.6 m}.'
           },
           {
             id: 'much',
-            says: 'Over {5 ft|1.5 m}',
-            holds: { travel_m: [1.5, 3.4] },
-            reply: 'Right. Part is the snap. The rest is the swing on a tight line.'
+            says: 'About {8½ ft|2.6 m}',
+            holds: { travel_m: [2.3, 2.9] },
+            reply:
+              'Right. The snap is about {5½ ft|1.7 m} of it. The rest is the swing on a tight line.'
           },
           {
             id: 'boat',
             says: 'Nearly at the boat',
             holds: { travel_m: [5, 10] },
             reply:
-              'One stroke takes up one swing of the tip, plus the pendulum: {5 to 10 ft|1.5 to 3 m}.'
+              'One stroke takes up one swing of the tip, plus the pendulum: about {8½ ft|2.6 m}.'
           }
         ]
       }

@@ -34,7 +34,7 @@ export default {
     },
     {
       says: 'A slow drag hardly loads the line, so it hardly stretches.',
-      basis: { run: 'question', holds: { travel_m: [0.75, 1] } }
+      basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
       says: 'A slow drag pulls with less than half an ounce',
@@ -43,8 +43,8 @@ export default {
     },
     {
       says: 'and loses an inch or two.',
-      // The tip goes 0.90 m. Slack would take more: the words are about a tight line.
-      basis: { run: 'question', holds: { travel_m: [0.84, 0.88] }, unknowns: 'drag' }
+      // The tip goes 0.916 m. Slack would take more: the words are about a tight line.
+      basis: { run: 'question', holds: { travel_m: [0.865, 0.891] }, unknowns: 'drag' }
     },
     {
       says: 'That takes a far harder pull.',
@@ -52,7 +52,7 @@ export default {
     },
     {
       says: 'On a line just tight, nearly all of it gets there.',
-      basis: { run: 'question', holds: { travel_m: [0.75, 1] } }
+      basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
       says: [
@@ -90,7 +90,7 @@ export default {
           {
             id: 'most',
             says: 'Nearly all of it',
-            holds: { travel_m: [0.75, 1] },
+            holds: { travel_m: [0.8, 0.95] },
             reply:
               'Right. A slow drag hardly loads the line, so it hardly stretches. Stretch matters on hops and hook sets.'
           },

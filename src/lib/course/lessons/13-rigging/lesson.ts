@@ -89,8 +89,8 @@ export default {
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
-      says: ['Lead still pulls it down.', 'It takes a few seconds more, not a minute.'],
-      basis: { run: 'question', holds: { fall_s: [9.6, 25] }, unknowns: 'drag' }
+      says: ['Lead still pulls it down.', 'It takes 10 to 20 seconds, not a minute.'],
+      basis: { run: 'question', holds: { fall_s: [10, 20] }, unknowns: 'drag' }
     },
     {
       says: 'A big trailer slows the fall and lifts sooner.',
@@ -126,21 +126,21 @@ export default {
           {
             id: 'same',
             says: 'About 8 seconds again',
-            holds: { fall_s: [4, 9.5] },
+            holds: { fall_s: [6, 9.9] },
             reply:
               'It weighs the same, but it pushes more water aside. A big trailer slows the fall and lifts sooner.'
           },
           {
             id: 'longer',
-            says: 'A few seconds longer',
-            holds: { fall_s: [9.6, 25] },
+            says: '10 to 20 seconds',
+            holds: { fall_s: [10, 20] },
             reply: 'Right. More water to push aside. A big trailer slows the fall and lifts sooner.'
           },
           {
             id: 'far-longer',
             says: 'A minute or so',
             holds: { fall_s: [40, 90] },
-            reply: 'Lead still pulls it down. It takes a few seconds more, not a minute.'
+            reply: 'Lead still pulls it down. It takes 10 to 20 seconds, not a minute.'
           }
         ]
       }

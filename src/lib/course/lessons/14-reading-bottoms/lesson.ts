@@ -37,7 +37,7 @@ export default {
         'It starts late and comes most of the way.',
         'Pulled slowly it starts late and comes most of the way.'
       ],
-      basis: { run: 'question', holds: { travel_m: [0.16, 0.4] } }
+      basis: { run: 'question', holds: { travel_m: [0.24, 0.33] } }
     },
     {
       says: [
@@ -65,7 +65,7 @@ export default {
           {
             id: 'smooth',
             says: 'Late start, then nearly all of it',
-            holds: { travel_m: [0.16, 0.4] },
+            holds: { travel_m: [0.24, 0.33] },
             reply:
               'Right. Mud holds until the pull beats it. Then it lets go and the rod gives the jig what it stored.'
           },

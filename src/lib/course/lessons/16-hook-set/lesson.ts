@@ -17,7 +17,7 @@ export default {
   title: 'The hook set',
   minutes: 7,
   about:
-    'Reel down until you feel it, then sweep, low and firm. Slack takes your sweep. On a tight line you can sweep right at the tap.',
+    'Reel down until you feel it, then sweep, low and firm. Slack eats your sweep. On a tight line you can sweep right at the tap.',
   place: deepPlace,
   objectives: [
     'Reel down, then sweep, in time.',
@@ -26,7 +26,7 @@ export default {
   leaves_out: ['Fighting a big fish.', 'How tight to set your drag: ask your guide.'],
   claims: [
     {
-      says: 'Slack takes your sweep.',
+      says: 'Slack eats your sweep.',
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
@@ -38,16 +38,15 @@ export default {
       basis: 'practice'
     },
     {
-      says: [
-        'Distance alone takes little.',
-        'Tight line passes nearly all on.',
-        'A free jig barely pulls back.',
-        'A free jig doesn’t pull that hard.'
-      ],
-      basis: { run: 'question', holds: { travel_m: [0.75, 1.2] } }
+      says: ['Distance alone takes little.', 'Tight line passes nearly all on.'],
+      basis: { run: 'question', holds: { travel_m: [0.8, 1.05] } }
     },
     {
-      says: 'Slack takes your sweep, so reel down first.',
+      says: ['A free jig pulls back less than half a pound.', 'A free jig doesn’t pull that hard.'],
+      basis: { run: 'question', holds: { pull_N: [0, 2.22] } }
+    },
+    {
+      says: 'Slack eats your sweep, so reel down first.',
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
     },
     {
@@ -80,23 +79,23 @@ export default {
           {
             id: 'all',
             says: 'Nearly all of it',
-            holds: { travel_m: [0.75, 1.2] },
+            holds: { travel_m: [0.8, 1.05] },
             reply:
-              'Right. A free jig barely pulls back. Slack takes your sweep, so reel down first. A fish weighs pounds: then mono stretches, and you sweep longer.'
+              'Right. A free jig pulls back less than half a pound. Slack eats your sweep, so reel down first. A fish weighs pounds: then mono stretches, and you sweep longer.'
           },
           {
             id: 'half',
             says: 'About half: mono stretches',
             holds: { travel_m: [0.3, 0.6] },
             reply:
-              'A fish weighs pounds and stretches it like that. A free jig doesn’t pull that hard. Slack takes your sweep.'
+              'A fish weighs pounds and stretches it like that. A free jig doesn’t pull that hard. Slack eats your sweep.'
           },
           {
             id: 'none',
             says: 'Next to nothing, that far out',
             holds: { travel_m: [-0.1, 0.2] },
             reply:
-              'Distance alone takes little. Tight line passes nearly all on. Slack takes your sweep.'
+              'Distance alone takes little. Tight line passes nearly all on. Slack eats your sweep.'
           }
         ]
       }
@@ -134,7 +133,7 @@ export default {
         },
         {
           sign: 'Line jumps, slack in it',
-          means: 'Reel down first: slack takes your sweep.',
+          means: 'Reel down first: slack eats your sweep.',
           basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
         },
         {

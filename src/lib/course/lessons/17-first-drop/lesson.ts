@@ -30,7 +30,7 @@ export default {
   title: 'The first drop',
   minutes: 8,
   about:
-    'Many bites come before you ever feel bottom. On the drop your line is your only tell: watch it stop early, jump, or run off sideways.',
+    'Many bites come before you ever feel bottom. On the drop, the line is all you have. Watch it stop early, jump, or run off sideways.',
   place: deepPlace,
   objectives: [
     'Say what the line does when a fish takes it on the drop.',
@@ -52,15 +52,15 @@ export default {
     },
     {
       says: ['That’s a lot of fishing before bottom.', 'Yours is on bottom long before.'],
-      basis: { run: 'free', holds: { fall_s: [6, 20] }, unknowns: 'drag' }
+      basis: { run: 'free', holds: { fall_s: [9, 18] }, unknowns: 'drag' }
     },
     {
       says: [
         'Many bites come before you ever feel bottom.',
-        'On the drop your line is your only tell: watch it stop early, jump, or run off sideways.',
+        'On the drop, the line is all you have.',
         'That’s an anchor.',
         'A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.',
-        'Only a feather-light jig takes that.'
+        'Only a very light jig takes that long.'
       ],
       basis: 'practice'
     }
@@ -80,22 +80,22 @@ export default {
         options: [
           {
             id: 'two',
-            says: 'About 4 seconds',
-            holds: { fall_s: [3, 4.9] },
+            says: '3 to 5 seconds',
+            holds: { fall_s: [3, 5] },
             reply: 'That’s an anchor. A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.'
           },
           {
             id: 'twelve',
-            says: 'About 12 seconds',
-            holds: { fall_s: [6, 20] },
+            says: '9 to 18 seconds',
+            holds: { fall_s: [9, 18] },
             reply:
               'Right. That’s a lot of fishing before bottom. Nothing in your hand tells you; the line does.'
           },
           {
             id: 'thirty',
-            says: 'About 35 seconds',
-            holds: { fall_s: [28, 60] },
-            reply: 'Only a feather-light jig takes that. Yours is on bottom long before.'
+            says: '25 to 60 seconds',
+            holds: { fall_s: [25, 60] },
+            reply: 'Only a very light jig takes that long. Yours is on bottom long before.'
           }
         ]
       }
@@ -139,7 +139,7 @@ export default {
         {
           sign: 'It goes slack on your count',
           means: 'That’s bottom.',
-          basis: { run: 'free', holds: { fall_s: [6, 20] }, unknowns: 'drag' }
+          basis: { run: 'free', holds: { fall_s: [9, 18] }, unknowns: 'drag' }
         }
       ]
     },

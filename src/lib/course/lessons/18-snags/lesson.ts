@@ -52,7 +52,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The hook has caught on the face of a rock.',
+      text: 'You drag the jig {8 in|20 cm}. Its hook catches on the face of a rock.',
       question: {
         ask: 'You keep pulling, harder. What happens?',
         hint: 'Which way does the hook point? What does a harder pull do to it?',
@@ -67,8 +67,8 @@ export default {
           },
           {
             id: 'holds',
-            says: 'It stays where it is',
-            holds: { travel_m: [0, 0.35] },
+            says: 'It stays hung there',
+            holds: { travel_m: [0.18, 0.22] },
             reply: 'Right. The pull drives the point in. After that shaking won’t help.'
           },
           {
@@ -115,7 +115,7 @@ export default {
         {
           sign: 'Dead stop, and it holds',
           means: 'Hung up. Stop pulling.',
-          basis: { run: 'harder', holds: { travel_m: [0, 0.35] } }
+          basis: { run: 'harder', holds: { travel_m: [0.18, 0.22] } }
         },
         {
           sign: 'A little give with each shake',

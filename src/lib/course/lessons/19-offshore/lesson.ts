@@ -106,20 +106,20 @@ export default {
         options: [
           {
             id: 'same',
-            says: 'A couple of seconds more',
-            holds: { fall_s: [4, 8] },
+            says: '6 to 8 seconds',
+            holds: { fall_s: [6, 8] },
             reply:
               'It doesn’t speed up on the way. Three times the depth is about three times the count.'
           },
           {
             id: 'triple',
-            says: 'About three times as long',
-            holds: { fall_s: [9, 28] },
+            says: '10 to 20 seconds',
+            holds: { fall_s: [10, 20] },
             reply: 'Right. Light, it’s still falling when heavy is down. Count before you move.'
           },
           {
             id: 'minute',
-            says: 'About a minute',
+            says: '45 to 90 seconds',
             holds: { fall_s: [45, 90] },
             reply:
               'It doesn’t slow down that much on the way. Three times the depth is about three times the count.'

@@ -18,11 +18,12 @@ const cool = uprightRun(
     lift(34, 44, 3)
   )
 );
-const warm = uprightRun(
-  waterAt(26),
-  15,
-  inTurn(...times(3, lift(15, 75, 0.45), pause(0.1), lift(75, 15, 1.8), pause(0.7), reel(1.4, 2)))
-);
+/** Snap, follow it down, reel up what that left slack; so many times. */
+const strokes = (count: number) =>
+  inTurn(
+    ...times(count, lift(15, 75, 0.45), pause(0.1), lift(75, 15, 1.8), pause(0.7), reel(1.4, 2))
+  );
+const warm = uprightRun(waterAt(26), 15, strokes(3));
 
 const [winter, spring, after, summer] = SEASON_MAP;
 const mapped = ({ where, retrieve, pause: waits }: typeof winter) =>
@@ -50,14 +51,14 @@ export default {
     { says: 'So in cold water the spot counts most.', basis: 'practice' },
     {
       says: 'That’s what cold-water drags cover in that time.',
-      basis: { run: 'cold', holds: { travel_m: [0.4, 1.2] } }
+      basis: { run: 'cold', holds: { travel_m: [0.46, 0.76] } }
     },
     {
       says: [
         'One stroke alone brings it more than that.',
-        'It only gets the line that rod and reel take in: about {5 ft|1.5 m} for each stroke.'
+        'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.'
       ],
-      basis: { run: 'question', holds: { travel_m: [4, 6] } }
+      basis: { run: 'one-stroke', holds: { travel_m: [1.5, 2.1] } }
     },
     {
       says: [
@@ -69,6 +70,7 @@ export default {
       basis: 'practice'
     }
   ],
+  proofs: [{ id: 'one-stroke', run: uprightRun(waterAt(26), 15, strokes(1)) }],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],
   sections: [
@@ -84,15 +86,15 @@ export default {
         options: [
           {
             id: 'little',
-            says: 'About {3 ft|1 m}',
-            holds: { travel_m: [0.5, 1.5] },
+            says: 'About {2 ft|60 cm}',
+            holds: { travel_m: [0.46, 0.76] },
             reply:
               'That’s what cold-water drags cover in that time. One stroke alone brings it more than that.'
           },
           {
             id: 'some',
-            says: 'About {16 ft|5 m}',
-            holds: { travel_m: [4, 6] },
+            says: 'About {17 ft|5.3 m}',
+            holds: { travel_m: [4.9, 5.7] },
             reply:
               'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most.'
           },
@@ -100,8 +102,7 @@ export default {
             id: 'all',
             says: 'About {40 ft|12 m}',
             holds: { travel_m: [10, 14] },
-            reply:
-              'It only gets the line that rod and reel take in: about {5 ft|1.5 m} for each stroke.'
+            reply: 'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.'
           }
         ]
       }

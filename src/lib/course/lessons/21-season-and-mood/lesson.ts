@@ -27,7 +27,7 @@ export default {
     { says: 'Warm water: faster, hops, strokes, or swim it.', basis: 'practice' },
     {
       says: 'Cold water moves your jig just like warm water does.',
-      basis: { run: 'question', holds: { travel_m: [0.78, 1] } }
+      basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
     },
     {
       says: [
@@ -38,7 +38,7 @@ export default {
     },
     {
       says: ['Nearly all of it gets there.', 'Cold doesn’t: nearly all of it gets there.'],
-      basis: { run: 'question', holds: { travel_m: [0.78, 1] } }
+      basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
     },
     {
       says: [
@@ -79,7 +79,7 @@ export default {
           {
             id: 'same',
             says: 'Nearly all of it, as in summer',
-            holds: { travel_m: [0.78, 1] },
+            holds: { travel_m: [0.82, 0.98] },
             reply:
               'Right. Cold water moves your jig just like warm water does. The fish are slow, so you slow down.'
           },

@@ -25,20 +25,20 @@ export default {
   leaves_out: ['What only your own lake can teach you.'],
   claims: [
     {
-      says: 'Slack takes its share. Wind of this size, low rod, hardly adds to it.',
-      basis: { run: 'question', holds: { travel_m: [0.25, 0.72] } }
+      says: 'Slack eats some of it.',
+      basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
       says: [
-        'The slack takes its share, not all of it.',
+        'Slack eats some of it, not all.',
         'The jig still gets most of the sweep.',
         'The jig gets less, not more.'
       ],
-      basis: { run: 'question', holds: { travel_m: [0.25, 0.72] } }
+      basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
       says: [
-        'Wind of this size, low rod, hardly adds to it.',
+        'With the rod low, this wind hardly adds to it.',
         'Wind pushes on the line in the air, and a low rod leaves little of it there.'
       ],
       basis: { alike: 'travel_m', of: ['question', 'calm'], unknowns: 'drag' }
@@ -69,14 +69,14 @@ export default {
             id: 'none',
             says: 'It hardly moves',
             holds: { travel_m: [-0.1, 0.15] },
-            reply: 'The slack takes its share, not all of it. The jig still gets most of the sweep.'
+            reply: 'Slack eats some of it, not all. The jig still gets most of the sweep.'
           },
           {
             id: 'part',
             says: 'Most of it, less the slack',
-            holds: { travel_m: [0.25, 0.72] },
+            holds: { travel_m: [0.305, 0.61] },
             reply:
-              'Right. Slack takes its share. Wind of this size, low rod, hardly adds to it. Tip down, reel down, then move.'
+              'Right. Slack eats some of it. With the rod low, this wind hardly adds to it. Tip down, reel down, then move.'
           },
           {
             id: 'more',

@@ -22,7 +22,7 @@ export const POST: RequestHandler = (event) =>
     const { secret } = await bodyOf(event, spaceRequest.enter);
     const session = await startSession(await database(), secret, timeNow(), deviceOf(event));
     if (session) return setCookie(event, session);
-    throw new Refusal(404, 'No space has this key. It may have been renewed or deleted.');
+    throw new Refusal(404, 'No space has this key. It may have been replaced or deleted.');
   });
 
 /** Leaves this browser. */

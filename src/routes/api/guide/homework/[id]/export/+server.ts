@@ -13,7 +13,7 @@ export const GET: RequestHandler = (event) =>
     const guide = await guideFrom(event);
     const db = await database();
     const assignment = await assignmentOf(db, guide, event.params.id);
-    if (!assignment) throw new Refusal(404, 'There is no such homework.');
+    if (!assignment) throw new Refusal(404, 'That homework isn’t here.');
     const clients = await clientProgressOf(db, assignment);
     const { searchParams } = event.url;
     const isJson = searchParams.get('as') === 'json';
@@ -35,6 +35,6 @@ function zoneIn(zone: string): string {
   try {
     return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone;
   } catch {
-    throw new Refusal(422, `zone: "${zone}" is no time zone.`);
+    throw new Refusal(422, `zone: "${zone}" isn’t a time zone.`);
   }
 }

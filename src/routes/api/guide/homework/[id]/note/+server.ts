@@ -14,6 +14,6 @@ export const POST: RequestHandler = (event) =>
     const { client, note } = await bodyOf(event, homeworkOrder.note);
     const db = await database();
     const assignment = await assignmentOf(db, guide, event.params.id);
-    if (!assignment) throw new Refusal(404, 'There is no such homework.');
+    if (!assignment) throw new Refusal(404, 'That homework isn’t here.');
     await writeNote(db, assignment.id, client, note);
   });

@@ -15,6 +15,6 @@ export const DELETE: RequestHandler = (event) =>
     const assignment = await assignmentOf(db, guide, id);
     // A client of another homework, and so perhaps of another guide, is not here.
     if (!assignment || !(await clientOf(db, id, client)))
-      throw new Refusal(404, 'This client is not here, or wished to be deleted.');
+      throw new Refusal(404, 'This client isn’t here, or asked to be deleted.');
     await deleting(() => forgetClient(db, id, client));
   });
