@@ -79,7 +79,9 @@ describe('the line at the top', () => {
   test('says closed to who is not done, and done to who is', () => {
     const closed = { ...told, isClosed: true };
     expect(headline(closed, [])).toMatch(/^Your guide closed this/);
-    expect(headline(closed, [...all.slice(0, 3), answered('refused')])).toMatch(/^Your guide closed this/);
+    expect(headline(closed, [...all.slice(0, 3), answered('refused')])).toMatch(
+      /^Your guide closed this/
+    );
     expect(headline(closed, all)).toMatch(/^Done/);
   });
 });
