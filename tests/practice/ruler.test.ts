@@ -64,11 +64,11 @@ test('a hand that moves a foot whatever is asked has a ruler for each distance',
   const ruler = rulerOf(foot);
   if (!ruler) throw new Error('no ruler');
   expect(rulerWords(ruler, FOOT, 'imperial').goes).toBe(
-    tied('When you mean 1~ft, the bait goes 1~ft.')
+    tied('When you mean 1~ft, the jig goes 1~ft.')
   );
   expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Near enough: aim for what you want.');
   expect(rulerWords(ruler, 3 * FOOT, 'imperial').goes).toBe(
-    tied('When you mean 3~ft, the bait goes 1~ft.')
+    tied('When you mean 3~ft, the jig goes 1~ft.')
   );
   expect(rulerWords(ruler, 2 * FOOT, 'imperial').goes).toBe(tied('Too few tries at 2~ft.'));
 });
