@@ -66,7 +66,7 @@ test('a hand that moves a foot whatever is asked has a ruler for each distance',
   expect(rulerWords(ruler, FOOT, 'imperial').goes).toBe(
     tied('When you mean 1~ft, the jig goes 1~ft.')
   );
-  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Near enough: aim for what you want.');
+  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Close enough. Aim for what you want.');
   expect(rulerWords(ruler, 3 * FOOT, 'imperial').goes).toBe(
     tied('When you mean 3~ft, the jig goes 1~ft.')
   );

@@ -23,16 +23,22 @@ export interface Generator {
 /** The golden ratio's multiples, less their whole parts, spread more evenly than any other's. */
 const EVENLY = (Math.sqrt(5) - 1) / 2;
 
-/** A generator that needs more attempts than this asks for what the model cannot decide. */
-const MOST_ATTEMPTS = 60;
+/** Attempts of a round. Another number draws another question for every seed. */
+const A_ROUND = 60;
+/** A generator that needs more rounds than this asks for what the model cannot decide. */
+const MOST_ROUNDS = 4;
+/** Apart by more than any checked seed has attempts, so that no round draws what another seed drew. */
+const ROUND_APART = 200_000;
 
 /** The item of this generator for a whole seed from 1 on: always the same one. Throws RangeError. */
 export function generate(generator: Generator, seed: number): Item {
   if (!Number.isInteger(seed) || seed < 1)
     throw new RangeError(`seed: must be 1 or more, got ${seed}`);
   const share = (seed * EVENLY) % 1;
-  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-    const random = seededRandom(seed * MOST_ATTEMPTS + attempt + 1e6 * numberOf(generator.id));
+  for (let attempt = 0; attempt < MOST_ROUNDS * A_ROUND; attempt++) {
+    const round = Math.floor(attempt / A_ROUND);
+    const drawn = seed * A_ROUND + (attempt % A_ROUND) + round * ROUND_APART;
+    const random = seededRandom(drawn + 1e6 * numberOf(generator.id));
     const draft = generator.make(random, share);
     if (draft === null) continue;
     const { id: source, kind, objective, begins = 0 } = generator;
