@@ -91,7 +91,7 @@ test('a clip that is stopped is not kept, and that is said', async () => {
   await page.getByText('Save this run').click();
   await page.getByRole('button', { name: 'Clip WebM' }).click();
   await page.getByRole('button', { name: 'Stop the clip' }).click();
-  await expect.element(page.getByText('No clip: it was stopped')).toBeVisible();
+  await expect.element(page.getByText('No clip: you stopped it')).toBeVisible();
   await expect.element(page.getByRole('button', { name: 'Clip WebM' })).toBeVisible();
 });
 
@@ -99,7 +99,7 @@ test('where nothing can be recorded there is no button, and a sentence says why'
   const can = vi.spyOn(MediaRecorder, 'isTypeSupported').mockReturnValue(false);
   await render(Replay, { run, units: 'imperial' });
   await page.getByText('Save this run').click();
-  await expect.element(page.getByText('cannot record a clip')).toBeVisible();
+  await expect.element(page.getByText('can’t record a WebM clip')).toBeVisible();
   await expect.element(page.getByRole('button', { name: 'Clip WebM' })).not.toBeInTheDocument();
   can.mockRestore();
 });

@@ -83,12 +83,12 @@ describe('practice water', () => {
     say('pointerdown', 0);
     say('pointermove', 2);
     say('pointerup', 2);
-    await expect.element(page.getByText('Only a touch').first(), LONG).toBeVisible();
+    await expect.element(page.getByText('Just a touch').first(), LONG).toBeVisible();
     expect(ontry).not.toHaveBeenCalled();
     await expect.element(page.getByRole('button', { name: 'Start', exact: true })).toBeVisible();
     await hold('ArrowUp', 700);
     await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
-    await vi.waitFor(() => expect(page.getByText('Only a touch').elements()).toHaveLength(0), LONG);
+    await vi.waitFor(() => expect(page.getByText('Just a touch').elements()).toHaveLength(0), LONG);
   });
 
   test('follows a held key that the page came to only long after it went down', async () => {
@@ -235,7 +235,7 @@ describe('practice water', () => {
   test('says what cannot be laid out, and can be used when that is mended', async () => {
     const start = { ...setup.start, slack_m: undefined, horizontal_tension_N: NaN };
     const { rerender } = await render(PracticeWater, { ...base, setup: { ...setup, start } });
-    await expect.element(page.getByRole('alert')).toHaveTextContent('does not go together');
+    await expect.element(page.getByRole('alert')).toHaveTextContent('doesn’t work together');
     await rerender(base);
     await expect.element(page.getByRole('alert')).not.toBeInTheDocument();
     await expect.element(rod()).toHaveAttribute('aria-valuetext', '9.0 o’clock');

@@ -20,7 +20,7 @@ test('the end of the questions says how many were right, and the right answer to
   const { key, options } = eyes.answer;
   const says = options.find(({ id }) => id === key)?.says ?? '';
   await expect.element(missed).toHaveTextContent(says);
-  await expect.element(page.getByText(/What you missed comes again soon/)).toBeVisible();
+  await expect.element(page.getByText(/What you missed comes back soon/)).toBeVisible();
 });
 
 test('speaks of forgetting only what was right', async () => {
@@ -29,7 +29,7 @@ test('speaks of forgetting only what was right', async () => {
     isOne: false,
     units: 'metric'
   });
-  await expect.element(page.getByText(/They come again soon/)).toBeVisible();
+  await expect.element(page.getByText(/They come back soon/)).toBeVisible();
   await expect.element(forget).not.toBeInTheDocument();
   // A place on the ruler has its answer in the learner's units.
   await expect.element(page.getByText(/\d\s(cm|m), give or take \d/)).toBeVisible();

@@ -39,7 +39,7 @@ test('a try says why it cannot be shown', async () => {
     units: 'metric'
   });
   const gone = page.getByRole('row', { name: /no-such-challenge/ });
-  await expect.element(gone.getByText(/no longer there/)).toBeVisible();
+  await expect.element(gone.getByText(/challenge is gone/)).toBeVisible();
   const refused = page.getByRole('row', { name: /A drag/ });
   await expect.element(refused.getByText('Today’s model can’t run this try.')).toBeVisible();
 });
