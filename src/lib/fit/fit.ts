@@ -18,7 +18,7 @@ import { heldOut, measuredIn, middleOf, predictions, type FitFound } from './pre
 import type { Estimate, FitResult } from './result';
 import { inside, type Session } from './session';
 import { TOLD_BELOW, unknownsOf, Z90 } from './unknowns';
-import { verdictOf } from './verdict';
+import { verdictOf, type Misfit } from './verdict';
 
 /** Places looked at before the descent: heights are nothing until the bait leaves the bottom. */
 const SCOUTS = 8;
@@ -62,7 +62,7 @@ export function fit(session: Session, { tell = () => {}, seed = 1 }: FitOptions 
   };
   const { samples } = posterior;
   const scatter = samples.reduce((sum, one) => sum + one.scatter, 0) / samples.length;
-  return { ...result, verdict: verdictOf(result, misfitOf(found), scatter) };
+  return { ...result, verdict: verdictOf(result, misfitsOf(found), scatter) };
 }
 
 /** The best place, then all that the tests leave open around it. */
@@ -125,12 +125,10 @@ function refuse({ tests, unknowns, known }: Problem, u: readonly number[]): void
 }
 
 /** The measurement that lies furthest from what is predicted, in the deviations it was said to have. */
-function misfitOf({ problem, posterior, u }: FitFound) {
+function misfitsOf({ problem, posterior, u }: FitFound): Misfit[] {
   const predicted_m = posterior.saidAt(u);
-  return problem.measurements
-    .map(({ test, measured_m, sd_m }, i) => ({
-      test,
-      off: Math.abs(measured_m - predicted_m[i]) / deviationOf(predicted_m[i], sd_m)
-    }))
-    .reduce((worst, one) => (one.off > worst.off ? one : worst), { test: -1, off: 0 });
+  return problem.measurements.map(({ test, measured_m, sd_m }, i) => ({
+    test,
+    off: Math.abs(measured_m - predicted_m[i]) / deviationOf(predicted_m[i], sd_m)
+  }));
 }

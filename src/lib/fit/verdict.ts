@@ -10,13 +10,21 @@ const NAMES: Record<UnknownName, string> = {
 };
 /** A measurement so many deviations off is one that no set-up explains. */
 const UNEXPLAINED = 3;
+/** Where there is one, others so far off are as doubtful: the fit gives way to all of them. */
+const DOUBTFUL = 2;
 /** Deviations so many times as wide as they were said to be are worth a word; a dozen tests scatter by a third. */
 const SCATTERED = 1.4;
+
+/** How many deviations a measurement of a test, counted from 0, is off. */
+export interface Misfit {
+  readonly test: number;
+  readonly off: number;
+}
 
 /** What the tests say, in plain words, and what to test next. */
 export function verdictOf(
   { unknowns, next }: Pick<FitResult, 'unknowns' | 'next'>,
-  { test, off }: { test: number; off: number },
+  misfits: readonly Misfit[],
   scatter: number
 ): string {
   const names = Object.entries(unknowns) as [UnknownName, { told: boolean }][];
@@ -29,12 +37,20 @@ export function verdictOf(
     scatter > SCATTERED
       ? 'Your tests scatter more than their ± allows, so every range here is wider.'
       : '',
-    off > UNEXPLAINED ? `Nothing explains test ${test + 1}. Measure it again.` : '',
+    unexplained(misfits),
     not.length > 0 && next.length > 0 ? `Next: ${instruction(next[0].move)}.` : ''
   ]
     .filter(Boolean)
     .join(' ')
     .replace(/^They do/, 'Your tests do');
+}
+
+function unexplained(misfits: readonly Misfit[]): string {
+  if (!misfits.some(({ off }) => off > UNEXPLAINED)) return '';
+  const doubtful = misfits.filter(({ off }) => off > DOUBTFUL).map(({ test }) => test + 1);
+  const tests = [...new Set(doubtful)].sort((a, b) => a - b).map(String);
+  const [name, them] = tests.length > 1 ? ['tests', 'them'] : ['test', 'it'];
+  return `No set-up explains ${name} ${listed(tests)}: measure ${them} again before you use these numbers.`;
 }
 
 function listed(names: readonly string[]): string {

@@ -1,6 +1,7 @@
 import { allLessons, findLesson } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
+import { isOffBottom } from '$lib/model';
 import { aimFor } from '$lib/practice';
 import {
   formatDepth,
@@ -146,7 +147,10 @@ function cameText(move: CardMove, depth: number, units: Units): string {
   const text = give(came, units);
   if (move.kind === 'drag') return move.lifts[depth] ? `${text}, may lift` : text;
   const high = move.high[depth];
-  return high ? `${text}, up to ${formatLength(high[0] + high[1], units, 'short')} high` : text;
+  if (!high) return text;
+  const most_m = high[0] + high[1];
+  if (!isOffBottom(most_m)) return `${text}, stays down`;
+  return `${text}, up to ${formatLength(most_m, units, 'short')} high`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {

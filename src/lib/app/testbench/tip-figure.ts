@@ -31,12 +31,20 @@ export function tipAsked(
   return { setup, tip_m: TIP_M[units], spread };
 }
 
-/** "1 ft of tip is 11 in ± 1 in at 18 ft." */
-export function tipText(figure: DragFigure, depth_m: number, units: Units): string {
+/** "1 ft of tip moves the jig 11 in ± 1 in at 18 ft, 45 ft out with 2 in of slack." */
+export function tipText(
+  figure: DragFigure,
+  { water, start }: Pick<SetupInput, 'water' | 'start'>,
+  units: Units
+): string {
+  const { depth_m } = water;
   const at = formatDepth(depth_m, units);
   if (!figure.came) return `This rod can’t do it at ${at}.`;
   const [came, half] = figure.came.map((m) => formatLength(m, units));
   const lifts = figure.lifts ? ' It may leave the bottom.' : '';
   const tip = formatLength(TIP_M[units], units);
-  return `${tip} of tip moves the jig ${came} ± ${half} at ${at}.${lifts}`;
+  const out = formatDepth(start.bait_x_m, units);
+  const slack =
+    start.slack_m === undefined ? '' : ` with ${formatLength(start.slack_m, units)} of slack`;
+  return `${tip} of tip moves the jig ${came} ± ${half} at ${at}, ${out} out${slack}.${lifts}`;
 }

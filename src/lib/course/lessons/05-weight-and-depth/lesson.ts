@@ -72,7 +72,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Tip moves {3 ft|90 cm} in 2 seconds. {1 oz|28 g} stays down. Now tie on {1/4 oz|7 g}.',
+      text: 'Tip moves {3 ft|90 cm} in 2 seconds. Say {1 oz|28 g} just stays down. Now tie on {1/4 oz|7 g}.',
       question: {
         ask: 'Same move. What does the light one do?',
         hint: 'Which sinks slower? What sinks slowly needs little to stay up.',
