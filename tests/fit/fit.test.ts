@@ -85,7 +85,7 @@ describe('what the tests say of themselves', () => {
     }));
     const { unknowns, verdict } = fit(parseSession({ gear: NOMINAL, tests }));
     expect(verdict).toContain('scatter more than their ± allows');
-    // Tests 1 and 3 are the same move with another travel: neither may be named without the other.
+    // The least and the most are off alike: neither may be named without the other.
     expect(verdict).toMatch(/No set-up explains tests 1(, 2)? and 3: measure them again/);
     const [least, most] = unknowns.reach_m?.interval90 ?? [0, 0];
     // Said to a centimetre, one such travel would tell the reach to some hundredths.

@@ -11,7 +11,7 @@ import {
 import type { Clip } from './clip';
 import { CORNERS, ENDS, endText, scaleFaultText } from './film-words';
 import { followSpots, type MarkedSpots } from './follow-spots';
-import { NO_TRACK, sightings, SPOTS, stretchOf, trimmed, withMark, withSeen } from './spot-track';
+import { afterMark, NO_TRACK, sightings, SPOTS, stretchOf, trimmed, withMark } from './spot-track';
 import type { FilmedSpot, SpotTrack } from './spot-track';
 
 /** What the cross is put on: a point of the scale, or a spot. */
@@ -160,7 +160,10 @@ export class Measuring {
       return;
     }
     const slip_px = (spot: FilmedSpot) => marks.find(([one]) => one === spot)?.[1].sd_px ?? 0;
-    for (const [spot] of marks) this.#keep(spot, trimmed(this.tracks[spot], 0, from));
+    // Grown in place and shown now and then: a new track a frame would copy a minute's 3600 as many times.
+    const grown = new Map(marks.map(([spot]) => [spot, trimmed(this.tracks[spot], 0, from)]));
+    const show = () => (this.tracks = { ...this.tracks, ...Object.fromEntries(grown) });
+    show();
     this.#following = new AbortController();
     this.isFollowing = true;
     this.said = '';
@@ -170,13 +173,17 @@ export class Measuring {
       from,
       marks,
       signal,
-      (index, spot, seen) =>
-        this.#keep(spot, withSeen(this.tracks[spot], index, seen, slip_px(spot))),
+      (index, spot, seen) => {
+        grown.get(spot)?.set(index, afterMark(seen, slip_px(spot)));
+        if (index % SHOWN_EVERY === 0) show();
+      },
       (frame) => {
+        if (frame.index % SHOWN_EVERY !== 0) return undefined;
         this.at = frame.index;
-        return frame.index % SHOWN_EVERY === 0 && this.canvas ? frame.draw(this.canvas) : undefined;
+        return this.canvas ? frame.draw(this.canvas) : undefined;
       }
     );
+    show();
     this.isFollowing = false;
     this.at = end.index;
     if ('spot' in end) this.marking = end.spot;

@@ -19,18 +19,13 @@ export function withMark(track: SpotTrack, index: number, t_s: number, at: Pixel
   return new Map(track).set(index, { t_s, at, state: 'by_hand', sd_px });
 }
 
-/** With what a tracker saw after a mark that is itself off by `slip_px`. */
-export function withSeen(
-  track: SpotTrack,
-  index: number,
-  seen: Sighting,
-  slip_px: number
-): SpotTrack {
-  return new Map(track).set(index, { ...seen, sd_px: Math.hypot(seen.sd_px, slip_px) });
+/** What a tracker saw after a mark that is itself off by `slip_px`. */
+export function afterMark(seen: Sighting, slip_px: number): Sighting {
+  return { ...seen, sd_px: Math.hypot(seen.sd_px, slip_px) };
 }
 
 /** Only frames from the one to the other, both with. */
-export function trimmed(track: SpotTrack, from: number, to: number): SpotTrack {
+export function trimmed(track: SpotTrack, from: number, to: number): Map<number, Sighting> {
   return new Map([...track].filter(([index]) => index >= from && index <= to));
 }
 
