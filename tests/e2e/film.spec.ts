@@ -1,5 +1,6 @@
-import { expect, test, type Page } from '@playwright/test';
+import { chromium, expect, test, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
+import { posesOf, writeCamera } from './fake-camera';
 import { makeClip, type MadeClip } from './made-clip';
 import { faultsOf, spillOf, visit } from './page';
 
@@ -38,10 +39,8 @@ async function choose(page: Page, name: string, buffer: Buffer) {
   await page.getByLabel('Choose a clip').setInputFiles({ name, mimeType: 'video/mp4', buffer });
 }
 
-test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
-  const clip = await makeClip(page, poolClip('webm'));
-  await visit(page, '/film');
-  await choose(page, 'pool.webm', clip);
+/** Gives the clip its scale and follows its jig to the end. */
+async function measure(page: Page) {
   await expect(page.getByText('frame 1 of 44')).toBeVisible();
   for (const corner of CORNERS) {
     await cross(page, corner);
@@ -57,6 +56,13 @@ test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
   await expect(page.getByText('Followed to the end of the clip.')).toBeVisible();
   // One foot, within the ± that the page itself prints beside it.
   await expect(page.locator('.number')).toHaveText(/^(11\sin|1\sft|1\sft\s1\sin) give or take/);
+}
+
+test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
+  const clip = await makeClip(page, poolClip('webm'));
+  await visit(page, '/film');
+  await choose(page, 'pool.webm', clip);
+  await measure(page);
   await expect(page.getByText('It stayed down.')).toBeVisible();
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBe(0);
@@ -98,4 +104,37 @@ test('what is no clip is told so, and what was measured stays @any-width', async
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Follow from here' }).press('Enter');
   await expect(page.getByText('The clip can’t be read past')).toBeVisible();
+});
+
+test('where no decoder can be asked, the browser’s player shows each frame, and the foot is a foot @any-width', async ({
+  page
+}) => {
+  const clip = await makeClip(page, poolClip('webm'));
+  await page.addInitScript(() => Reflect.deleteProperty(window, 'VideoDecoder'));
+  await visit(page, '/film');
+  await choose(page, 'pool.webm', clip);
+  await measure(page);
+});
+
+test('a clip recorded here is opened as any other @any-width', async ({ baseURL }, info) => {
+  const camera = info.outputPath('pool.y4m');
+  writeCamera(camera, 4, posesOf([{ to_deg: 0, in_s: 0, hold_s: 4 }]));
+  const browser = await chromium.launch({
+    executablePath: process.env.FELTFOOT_CHROMIUM || undefined,
+    args: [
+      '--no-sandbox',
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-video-capture=${camera}`
+    ]
+  });
+  const page = await browser.newPage({ baseURL });
+  await visit(page, '/film');
+  await page.getByRole('button', { name: 'Record one' }).click();
+  await page.getByRole('button', { name: 'Start recording' }).click();
+  // A clip needs five frames; the camera has twenty a second.
+  await page.waitForTimeout(2000);
+  await page.getByRole('button', { name: 'Stop recording' }).click();
+  await expect(page.getByText(/frame 1 of \d+$/)).toBeVisible();
+  await browser.close();
 });
