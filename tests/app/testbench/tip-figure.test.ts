@@ -40,6 +40,6 @@ test('a rod too short for it is said to be, and a drag that may lift says so', (
   );
   const lifted = tipText({ ...figure, came: [0.28, 0.025], lifts: true }, at, 'metric');
   expect(lifted.replaceAll('\u00a0', ' ')).toBe(
-    '30 cm of tip is 28 cm ± 3 cm of jig at 6 m, 14 m out with 2 cm of slack. It may leave the bottom.'
+    '30 cm of tip moves the jig 28 cm ± 3 cm at 6 m, 14 m out with 2 cm of slack. It may leave the bottom.'
   );
 });

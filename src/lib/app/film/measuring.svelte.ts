@@ -161,8 +161,9 @@ export class Measuring {
     }
     const slip_px = (spot: FilmedSpot) => marks.find(([one]) => one === spot)?.[1].sd_px ?? 0;
     // Grown in place and shown now and then: a new track a frame would copy a minute's 3600 as many times.
-    const grown = new Map(marks.map(([spot]) => [spot, trimmed(this.tracks[spot], 0, from)]));
-    const show = () => (this.tracks = { ...this.tracks, ...Object.fromEntries(grown) });
+    const grown = marks.map(([spot]) => [spot, trimmed(this.tracks[spot], 0, from)] as const);
+    const growing = Object.fromEntries(grown) as Partial<Record<FilmedSpot, (typeof grown)[0][1]>>;
+    const show = () => (this.tracks = { ...this.tracks, ...growing });
     show();
     this.#following = new AbortController();
     this.isFollowing = true;
@@ -174,7 +175,7 @@ export class Measuring {
       marks,
       signal,
       (index, spot, seen) => {
-        grown.get(spot)?.set(index, afterMark(seen, slip_px(spot)));
+        growing[spot]?.set(index, afterMark(seen, slip_px(spot)));
         if (index % SHOWN_EVERY === 0) show();
       },
       (frame) => {
