@@ -156,7 +156,7 @@ describe('a store that cannot write says so and loses nothing', () => {
     const { trouble, again } = await withFile(() => {}, true);
     expect(trouble).toMatchObject({
       status: 503,
-      message: expect.stringContaining('only be read')
+      message: expect.stringContaining('can’t save right now')
     });
     expect(again).toEqual({ kind: 'repeated', reply: '"yes"' });
   });
