@@ -66,7 +66,7 @@ test(
     // One hand after the other: practice water runs in real time, and a machine has few cores.
     for (const client of [ina, bo, wim]) await makeTry(client);
     await answerQuestion(wim);
-    await expect(wim.getByText('2 not sent yet.')).toBeVisible();
+    await expect(wim.locator('.sent')).toContainText('2 not sent yet.');
     for (const sender of [ina, bo]) await expect(sender.getByText('All sent.')).toBeVisible();
     await bo.getByRole('button', { name: 'Next: the questions' }).click();
     await expect(bo.getByText('Question 1 of 1')).toBeInViewport();

@@ -43,7 +43,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: 'Low sweep, line just tight, level bottom. ± covers what nobody knows: slack, skirt, planing.'
+    note: 'Low sweep, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.'
   }),
   limits: ({ limits, depths_m, units }) => ({
     title: 'Stays down',
