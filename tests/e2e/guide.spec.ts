@@ -93,9 +93,9 @@ test(
     await page.getByRole('link', { name: 'Ina' }).click();
     await page.getByRole('button', { name: /^1: / }).click();
     await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();
-    await page.getByLabel('Write back').fill('Half as fast, and you have it.');
+    await page.getByLabel('Reply').fill('Half as fast, and you have it.');
     await page.getByRole('button', { name: 'Send' }).click();
-    await expect(page.getByText(/^Written\./)).toBeVisible();
+    await expect(page.getByText(/^Sent\. They/)).toBeVisible();
     await ina.reload();
     await expect(ina.getByText('Half as fast, and you have it.')).toBeVisible();
 
@@ -132,7 +132,7 @@ test(
     await bo.reload();
     await expect(bo.getByRole('alert')).toHaveText(/^You’re off this homework/);
     // What was deleted, or lost with a store put back from a backup, is still on the phone.
-    await bo.getByRole('button', { name: 'Come in again' }).click();
+    await bo.getByRole('button', { name: 'Join again' }).click();
     await expect(bo.getByRole('alert')).toHaveCount(0);
     await page.reload();
     await expect(page.getByRole('heading', { name: 'Bo done' })).toBeVisible();
