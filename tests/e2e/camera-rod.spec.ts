@@ -1,5 +1,5 @@
-import { chromium, expect, test } from '@playwright/test';
-import { posesOf, tipAcross_px, writeCamera } from './fake-camera';
+import { expect, test } from '@playwright/test';
+import { pageBefore, posesOf, tipAcross_px, writeCamera } from './fake-camera';
 import { visit } from './page';
 
 const pose = (to_deg: number) => ({ to_deg, in_s: 0.4, hold_s: 1.1 });
@@ -15,16 +15,7 @@ const foot = posesOf([
 test('a real rod before a camera drags a bait a foot @any-width', async ({ baseURL }, info) => {
   const clip = info.outputPath('rod.y4m');
   writeCamera(clip, 30, foot);
-  const browser = await chromium.launch({
-    executablePath: process.env.FELTFOOT_CHROMIUM || undefined,
-    args: [
-      '--no-sandbox',
-      '--use-fake-ui-for-media-stream',
-      '--use-fake-device-for-media-stream',
-      `--use-file-for-fake-video-capture=${clip}`
-    ]
-  });
-  const page = await browser.newPage({ baseURL });
+  const page = await pageBefore(clip, baseURL);
   await visit(page, '/water');
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await page.getByText('More', { exact: true }).click();
@@ -41,5 +32,5 @@ test('a real rod before a camera drags a bait a foot @any-width', async ({ baseU
   // From 20 to 40° this rod's tip comes 12.3 in nearer: within an inch, as the page rounds it.
   const tip = page.locator('.water').getByText(/^(1[123]\sin|1\sft(\s1\sin)?)\smoved$/);
   await expect(tip.first()).toBeVisible();
-  await browser.close();
+  await page.context().browser()?.close();
 });

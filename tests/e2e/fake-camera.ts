@@ -1,3 +1,4 @@
+import { chromium, type Page } from '@playwright/test';
 import { closeSync, openSync, writeSync } from 'node:fs';
 
 const WIDTH = 320;
@@ -14,6 +15,20 @@ export type RodAngle = (t_s: number) => number;
 export function tipAcross_px(azimuth_deg: number): number {
   const a = ((azimuth_deg - 45) * Math.PI) / 180;
   return 160 + (240 * Math.sin(a)) / (2.5 - Math.cos(a));
+}
+
+/** A page of a browser of its own, whose camera shows what this file holds. */
+export async function pageBefore(camera: string, baseURL: string | undefined): Promise<Page> {
+  const browser = await chromium.launch({
+    executablePath: process.env.FELTFOOT_CHROMIUM || undefined,
+    args: [
+      '--no-sandbox',
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-video-capture=${camera}`
+    ]
+  });
+  return browser.newPage({ baseURL });
 }
 
 /** Writes what a camera sees as a Y4M file that Chromium plays in place of one. */

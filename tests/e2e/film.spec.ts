@@ -1,6 +1,6 @@
-import { chromium, expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
-import { posesOf, writeCamera } from './fake-camera';
+import { pageBefore, posesOf, writeCamera } from './fake-camera';
 import { makeClip, type MadeClip } from './made-clip';
 import { faultsOf, spillOf, visit } from './page';
 
@@ -119,22 +119,13 @@ test('where no decoder can be asked, the browser’s player shows each frame, an
 test('a clip recorded here is opened as any other @any-width', async ({ baseURL }, info) => {
   const camera = info.outputPath('pool.y4m');
   writeCamera(camera, 4, posesOf([{ to_deg: 0, in_s: 0, hold_s: 4 }]));
-  const browser = await chromium.launch({
-    executablePath: process.env.FELTFOOT_CHROMIUM || undefined,
-    args: [
-      '--no-sandbox',
-      '--use-fake-ui-for-media-stream',
-      '--use-fake-device-for-media-stream',
-      `--use-file-for-fake-video-capture=${camera}`
-    ]
-  });
-  const page = await browser.newPage({ baseURL });
+  const page = await pageBefore(camera, baseURL);
   await visit(page, '/film');
   await page.getByRole('button', { name: 'Record one' }).click();
   await page.getByRole('button', { name: 'Start recording' }).click();
   // A clip needs five frames; the camera has twenty a second.
-  await page.waitForTimeout(2000);
+  await expect(page.getByText(/^2\ss of 60$/)).toBeVisible();
   await page.getByRole('button', { name: 'Stop recording' }).click();
   await expect(page.getByText(/frame 1 of \d+$/)).toBeVisible();
-  await browser.close();
+  await page.context().browser()?.close();
 });

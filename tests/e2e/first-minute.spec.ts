@@ -1,20 +1,12 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
 import { visit } from './page';
+import { SCREENS } from './screens';
 
-/** A try ends by itself when hand and bait have been still. */
 /** What the first result may cost on a phone: touches, time and words read before it. */
 const MOST = { touches: 2, ms: 20_000, words: 20 };
 /** One foot of tip at the sensitivity of a finger, CSS px. */
 const ONE_FOOT_PX = 52;
-
-const SIZES = [
-  { width: 360, height: 640 },
-  { width: 390, height: 780 },
-  { width: 768, height: 1024 },
-  { width: 1280, height: 800 },
-  { width: 1920, height: 1080 }
-];
 
 const rod = (place: Page | Locator) => place.getByRole('slider', { name: /^Rod/ });
 
@@ -54,8 +46,8 @@ async function drag(page: Page, place: Page | Locator, isFinger: boolean): Promi
 }
 
 for (const [size, tag] of [
-  [SIZES[0], '@narrow'],
-  [SIZES[3], '@any-width']
+  [SCREENS[0], '@narrow'],
+  [SCREENS[3], '@any-width']
 ] as const) {
   test(
     `the first result comes with one touch on ${size.width}×${size.height}`,
@@ -92,7 +84,7 @@ async function inSight(place: Locator, names: readonly string[]): Promise<void> 
   for (const name of names) await expect(place.locator(name).first(), name).toBeInViewport();
 }
 
-for (const size of SIZES) {
+for (const size of SCREENS) {
   const tag = size.width < 500 ? '@narrow' : '@any-width';
   test(
     `a try stands on one screen of ${size.width}×${size.height}`,

@@ -2,16 +2,10 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import { loadLessons, type Lesson } from '../../src/lib/course';
 import { beginLesson } from './begin';
 import { visit } from './page';
+import { SCREENS } from './screens';
 
 /** A try ends by itself when hand and bait have been still; then its advice is worked out. */
 const LONG = { timeout: 30_000 };
-const SIZES = [
-  { width: 360, height: 640 },
-  { width: 390, height: 780 },
-  { width: 768, height: 1024 },
-  { width: 1280, height: 800 },
-  { width: 1920, height: 1080 }
-];
 
 /** What of an open try is cut, covered or to be scrolled to. Runs in the page. */
 function faultsOnScreen(place: Element): string[] {
@@ -39,7 +33,7 @@ function faultsOnScreen(place: Element): string[] {
 
 /** At each of the sizes, so that one try serves for all. */
 async function expectOnScreen(page: Page, place: Locator, when: string): Promise<void> {
-  for (const size of SIZES) {
+  for (const size of SCREENS) {
     await page.setViewportSize(size);
     const named = `${when} on ${size.width}×${size.height}`;
     await expect.poll(() => place.evaluate(faultsOnScreen), named).toEqual([]);

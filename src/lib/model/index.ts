@@ -40,6 +40,7 @@ export {
   type RodAngles,
   type Timeline
 } from './rod-path';
+export { STANDARD_ROD } from './standard-rod';
 export { tipOf, tipPathOf, type Point, type TipPath } from './tip-path';
 export { numberIn } from './schema-parts';
 export { baitOf } from './bait';

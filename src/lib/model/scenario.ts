@@ -4,6 +4,7 @@ import { GROUND_KINDS, groundOf, type Stone } from './ground';
 import { LEAD_DENSITY_KG_M3, LINE_MATERIALS, type LineMaterialName } from './materials';
 import { baseMove, type Move } from './move';
 import { numberIn, list } from './schema-parts';
+import { STANDARD_ROD } from './standard-rod';
 import { waterDensity } from './water';
 
 /**
@@ -128,8 +129,8 @@ const setupEntries = {
   }),
   rod: v.optional(
     v.strictObject({
-      length_m: v.optional(numberIn(0.1, 6), 1.9),
-      pivot_height_m: v.optional(numberIn(0, 10), 1.2),
+      length_m: v.optional(numberIn(0.1, 6), STANDARD_ROD.length_m),
+      pivot_height_m: v.optional(numberIn(0, 10), STANDARD_ROD.pivot_height_m),
       /** Force over displacement of the tip; null is rigid. */
       tip_stiffness_N_per_m: v.optional(v.nullable(numberIn(0.5, 1e5)), null),
       tip_damping_N_s_per_m: v.optional(numberIn(0, 100))

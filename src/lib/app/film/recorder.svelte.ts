@@ -1,7 +1,7 @@
 import { CameraFault, closeCamera, openCamera } from '$lib/sandbox';
 
 /** Longer than a cast needs; beyond it somebody has forgotten the camera, s. */
-const LONGEST_S = 60;
+export const LONGEST_S = 60;
 /** Sharp enough to follow a jig, bits a second at 720p60. */
 const BITS_PER_S = 12e6;
 const TYPES = ['video/mp4;codecs=avc1', 'video/webm;codecs=vp9', 'video/webm;codecs=vp8'];
@@ -10,6 +10,8 @@ const TYPES = ['video/mp4;codecs=avc1', 'video/webm;codecs=vp9', 'video/webm;cod
 export class ClipRecorder {
   stream = $state.raw<MediaStream | null>(null);
   isRecording = $state(false);
+  /** Whole seconds of the clip so far. */
+  recorded_s = $state(0);
   fault = $state('');
   #recorder: MediaRecorder | null = null;
   #ends: ReturnType<typeof setTimeout> | undefined;
@@ -32,7 +34,10 @@ export class ClipRecorder {
     const mimeType = TYPES.find((type) => MediaRecorder.isTypeSupported(type));
     const parts: Blob[] = [];
     const recorder = new MediaRecorder(this.stream, { mimeType, videoBitsPerSecond: BITS_PER_S });
-    recorder.ondataavailable = ({ data }) => parts.push(data);
+    this.recorded_s = 0;
+    recorder.ondataavailable = ({ data }) => {
+      this.recorded_s = parts.push(data);
+    };
     recorder.onstop = () => {
       const type = recorder.mimeType.split(';')[0] || 'video/webm';
       const clip = new File(parts, `clip.${type.split('/')[1]}`, { type });

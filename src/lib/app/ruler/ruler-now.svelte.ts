@@ -8,6 +8,11 @@ export class RulerNow {
   ruler = $state.raw<Ruler | null>(null);
   isReading = $state(true);
 
+  /** For a sheet, which has room for one correction: null too where the hand needs one for each distance. */
+  get oneForAll(): Ruler | null {
+    return this.ruler?.differsByDistance ? null : this.ruler;
+  }
+
   /** Keeps up with these tries, for an effect. @returns how to stop. */
   follow(tries: readonly StoredTry[]): () => void {
     const find = (id: string) => findChallenge(id, allLessons());

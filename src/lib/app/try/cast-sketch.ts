@@ -1,4 +1,4 @@
-import { degToRad, type RodAngles, type SetupInput } from '$lib/model';
+import { degToRad, STANDARD_ROD, type RodAngles, type SetupInput } from '$lib/model';
 
 /** The drawing's size in its own units. */
 export const SKETCH = { width: 240, height: 112 } as const;
@@ -10,8 +10,6 @@ const BEHIND = 34;
 /** An angler's head above the gripping hand, m, and air above whatever is highest, units. */
 const HEAD_M = 0.75;
 const AIR = 6;
-/** Hand and rod where a setup says nothing of them, m: as the model has it. */
-const STANDARD = { pivot_height_m: 1.2, length_m: 1.9 } as const;
 
 /** A cast as it lies before a try: what a drawing of it needs of a setup and of where the rod points. */
 export interface Cast {
@@ -33,7 +31,7 @@ export interface CastSketch {
 
 /** Boat, rod, line and bait to one scale, the boat to the right as in practice water. */
 export function castSketch({ setup, start }: Cast): CastSketch {
-  const { pivot_height_m, length_m } = { ...STANDARD, ...setup.rod };
+  const { pivot_height_m, length_m } = { ...STANDARD_ROD, ...setup.rod };
   const out_m = Math.abs(setup.start.bait_x_m);
   const { depth_m } = setup.water;
   const up_m = length_m * Math.sin(degToRad(start.elevation_deg));

@@ -1,0 +1,8 @@
+/** CSS px: small and usual phone, tablet, laptop, desk. */
+export const SCREENS = [
+  { width: 360, height: 640 },
+  { width: 390, height: 780 },
+  { width: 768, height: 1024 },
+  { width: 1280, height: 800 },
+  { width: 1920, height: 1080 }
+];
