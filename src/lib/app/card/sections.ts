@@ -193,5 +193,12 @@ function sectionsOf(id: string) {
 export function waterText(card: BoatCard, temperature: string): string {
   const { depths_m, out_m, bottom, units } = card;
   const depths = depths_m.map((m) => formatDepth(m, units)).join(' and ');
-  return [`${depths} deep`, `jig ${formatDepth(out_m, units)} out`, bottom, temperature].join(', ');
+  // A plan of the same day has wind in its figures: said, so that the two papers do not seem to argue.
+  return [
+    `${depths} deep`,
+    `jig ${formatDepth(out_m, units)} out`,
+    bottom,
+    temperature,
+    'no wind'
+  ].join(', ');
 }
