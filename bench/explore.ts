@@ -10,7 +10,7 @@ import {
 import { Asker, inPagePort } from '../src/lib/compute';
 import { FOOT_M, type ScenarioInput } from '../src/lib/model';
 import { FIRST_GEAR, setupOf } from '../src/lib/sandbox/gear';
-import { SWEEP_RUNS, sweepScenario } from './model-cases';
+import { SWEEP_RUNS, sweepScenario } from './model/cases';
 import type { Metrics } from './metric';
 
 /** As a page's worker works: in slices, between which it hears that it is cancelled. */

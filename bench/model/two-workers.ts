@@ -1,7 +1,7 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
-import { SWEEP_RUNS } from '../model-cases';
+import { SWEEP_RUNS } from './cases';
 
 const ROUNDS = 7;
 
@@ -10,7 +10,7 @@ const ROUNDS = 7;
  * of some rounds: only of use on a machine that has two cores to spare.
  */
 export async function twoWorkersOverOne(): Promise<number> {
-  const path = fileURLToPath(new URL('./worker.ts', import.meta.url));
+  const path = fileURLToPath(new URL('./worker.js', import.meta.url));
   const workers = [fork(path), fork(path)];
   try {
     await round(workers);

@@ -1,6 +1,6 @@
 /** One of the bench's workers: makes the runs of the sweep that it is told to, and says when they are made. */
 import { parseScenario, simulateScenario } from '../../src/lib/model';
-import { SWEEP_RUNS, sweepScenario } from '../model-cases';
+import { SWEEP_RUNS, sweepScenario } from './cases';
 
 const scenarios = Array.from({ length: SWEEP_RUNS }, (_, i) => parseScenario(sweepScenario(i)));
 

@@ -1,5 +1,5 @@
 import { percentile } from '../../bench/metric';
-import { MODEL_CASES } from '../../bench/model-cases';
+import { MODEL_CASES } from '../../bench/model/cases';
 import { MODEL_VERSION, parseScenario, simulateScenario } from '../../src/lib/model';
 import { bandOf } from '../../src/lib/scoring';
 import { differenceOf, isWithin, waitCase } from '../model/waits';

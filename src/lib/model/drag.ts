@@ -28,7 +28,28 @@ export interface NormalDrag {
 const TABLE_POINTS = 2048;
 const TABLE_MAX_SPEED_M_S = 40;
 
-export function tabulateNormalDrag(
+/** Tables made last, by what they are of: a chart runs one line forty times, and a table costs as much as a second of it. */
+const TABLES_KEPT = 8;
+const tablesKept = new Map<string, NormalDrag>();
+
+/** Shared by all runs of such a line: read only. `law`: a coefficient, or that of the Reynolds number. */
+export function normalDragOf(
+  law: number | 'reynolds',
+  diameter_m: number,
+  density_kg_m3: number,
+  viscosity_Pa_s: number
+): NormalDrag {
+  const key = [law, diameter_m, density_kg_m3, viscosity_Pa_s].join(' ');
+  const kept = tablesKept.get(key);
+  if (kept) return kept;
+  const made = tabulateNormalDrag(law, diameter_m, density_kg_m3, viscosity_Pa_s);
+  const [oldest] = tablesKept.keys();
+  if (tablesKept.size === TABLES_KEPT) tablesKept.delete(oldest);
+  tablesKept.set(key, made);
+  return made;
+}
+
+function tabulateNormalDrag(
   law: number | 'reynolds',
   diameter_m: number,
   density_kg_m3: number,

@@ -1,4 +1,4 @@
-import { tabulateNormalDrag, type NormalDrag } from './drag';
+import { normalDragOf, type NormalDrag } from './drag';
 import { lineProperties, type LineProperties, type Setup } from './scenario';
 import { GRAVITY_M_S2 } from './units';
 import type { Water } from './water';
@@ -55,7 +55,7 @@ export function material(line: LineProperties, water: Water): Material {
     axialStiffness_N: line.youngs_modulus_Pa * area,
     massPerLength_kg_m: line.density_kg_m3 * area,
     weightInWater_N_m: (line.density_kg_m3 - water.density_kg_m3) * area * GRAVITY_M_S2,
-    normalDrag: tabulateNormalDrag(
+    normalDrag: normalDragOf(
       line.normal_drag,
       line.diameter_m,
       water.density_kg_m3,

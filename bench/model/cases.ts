@@ -1,4 +1,4 @@
-import type { ScenarioInput, SetupInput } from '../src/lib/model';
+import type { ScenarioInput, SetupInput } from '../../src/lib/model';
 
 export const MODEL_SETUP: SetupInput = {
   water: { depth_m: 4, temperature_C: 15 },
