@@ -76,18 +76,33 @@ export async function assignmentsOf(db: Db, guide: Guide): Promise<Homework[]> {
   return rows.map((row) => read(row, guide));
 }
 
-/** What a room can still take along: the newest that is neither closed nor past its last day. */
-export async function openHomework(
-  db: Db,
-  guide: Guide,
-  origin: string,
-  now: string
-): Promise<RoomHomework | null> {
+/** What a room may take along, newest first: neither closed nor past its last day. */
+export async function openHomework(db: Db, guide: Guide, now: string): Promise<Homework[]> {
   const all = await assignmentsOf(db, guide);
-  const open = all.find(({ closed_at, task: { due } }) => {
+  return all.filter(({ closed_at, task: { due } }) => {
     return closed_at === null && (due === null || due >= now.slice(0, due.length));
   });
-  return open ? { title: open.task.title, link: `${origin}/guide/task#${open.share}` } : null;
+}
+
+/**
+ * What a room takes along, and what else it could: only what the guide chose for this room has a link,
+ * since whoever reads it can come in.
+ */
+export async function roomHomework(
+  db: Db,
+  guide: Guide,
+  chosen: string | null,
+  origin: string,
+  now: string
+): Promise<{ homework: RoomHomework | null; choices: { id: string; title: string }[] }> {
+  const open = await openHomework(db, guide, now);
+  const one = open.find(({ id }) => id === chosen);
+  return {
+    homework: one
+      ? { id: one.id, title: one.task.title, link: `${origin}/guide/task#${one.share}` }
+      : null,
+    choices: open.map(({ id, task }) => ({ id, title: task.title }))
+  };
 }
 
 /** One homework of this guide's; undefined as well when it is another guide's. */

@@ -8,7 +8,8 @@ const nothingGiven = { given: [], aid: null, aid_ballot: null, talk_ends_at: nul
 
 export function newRoom({ name, plan }: Pick<RoomState, 'name' | 'plan'>): RoomState {
   const first = { at: 0, phase: 'open' as const, ballot: 1, ...nothingGiven };
-  return { name, plan, ...first, began_at: null, hands: {}, shown: null, rod: null, isOver: false };
+  const nobody = { shown: null, rod: null, homework: null };
+  return { name, plan, ...first, began_at: null, hands: {}, ...nobody, isOver: false };
 }
 
 /** Name of what is answered now; answers to anything else come too late. */
@@ -46,6 +47,8 @@ export function nextState(state: RoomState, action: RoomChange, now: string): Ro
       return { ...state, hands: withHands(state, action.option, action.count) };
     case 'show':
       return { ...state, shown: action.id };
+    case 'homework':
+      return { ...state, homework: action.id };
     case 'rod':
       return { ...state, rod: action.hash };
     case 'end':

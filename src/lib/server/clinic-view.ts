@@ -104,12 +104,14 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
     drills: state.isOver ? drillsIn(state.plan) : [],
     talk_left_s: talkLeft(state, now),
     counts: isShown && isAsked ? counts : null,
+    split: isAsked && state.phase !== 'open' ? counts : null,
     hands,
     first,
     tries: isShown && round.kind === 'try' ? triesOf(round, answers) : null,
     rounds,
     replay: replayOf(round, answers, state.shown),
-    rod: state.rod === null ? null : rodWater(state)
+    rod: state.rod === null ? null : rodWater(state),
+    homework: state.homework
   };
 }
 

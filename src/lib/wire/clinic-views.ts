@@ -162,6 +162,8 @@ export const screenView = v.object({
   talk_left_s: v.nullable(v.number()),
   /** Votes by option; null until they are revealed. */
   counts: v.nullable(counts),
+  /** The same as soon as the vote is closed: for who leads, and not for the big screen. */
+  split: v.nullable(counts),
   hands: counts,
   first: v.nullable(firstVote),
   tries: v.nullable(v.array(roomTry)),
@@ -169,7 +171,9 @@ export const screenView = v.object({
   rounds: v.array(roomHand),
   replay: v.nullable(v.object({ challenge, input: rodInputSchema })),
   /** The water in which a phone is the rod now. */
-  rod: v.nullable(challenge)
+  rod: v.nullable(challenge),
+  /** Id of the homework that its guide chose for this room. */
+  homework: v.nullable(v.string())
 });
 export type ScreenView = v.InferOutput<typeof screenView>;
 

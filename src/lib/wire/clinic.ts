@@ -74,6 +74,8 @@ export const roomState = v.object({
   shown: v.optional(v.nullable(v.string()), null),
   /** Hash of the token of the phone that is the screen's rod. */
   rod: v.optional(v.nullable(v.string()), null),
+  /** Id of the homework that this room takes along; only what its guide chose for it. */
+  homework: v.optional(v.nullable(v.string()), null),
   isOver: v.optional(v.boolean(), false)
 });
 export type RoomState = v.InferOutput<typeof roomState>;
@@ -85,7 +87,8 @@ export const clinicAction = v.variant('do', [
     do: v.picklist(['hold', 'open', 'hint', 'talk', 'reveal', 'again', 'end', 'resume'])
   }),
   v.strictObject({ do: v.literal('hands'), option: shortName, count: whole(0, 1000) }),
-  v.strictObject({ do: v.literal('show'), id: v.nullable(id) })
+  v.strictObject({ do: v.literal('show'), id: v.nullable(id) }),
+  v.strictObject({ do: v.literal('homework'), id: v.nullable(id) })
 ]);
 export type ClinicAction = v.InferOutput<typeof clinicAction>;
 

@@ -147,6 +147,7 @@ export interface ClinicOffer {
 
 /** Homework that a room takes along. */
 export interface RoomHomework {
+  id: string;
   title: string;
   link: string;
 }

@@ -10,7 +10,7 @@ import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
-import { ADVICE, cameWord, clock, turnoutWords } from '../../../src/lib/app/clinic/words';
+import { ADVICE, cameWord, clock, splitWords, turnoutWords } from '../../../src/lib/app/clinic/words';
 import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';
@@ -285,6 +285,14 @@ test('a view that says the same in part keeps that part', () => {
 
 test('a clock is read in minutes and seconds', () => {
   expect([clock(120), clock(5)]).toEqual(['2:00', '0:05']);
+});
+
+test('who leads is told how a closed vote was split, by letters', () => {
+  const options = ['half', 'same', 'twice'].map((id) => ({ id, says: id }));
+  const view = { ...held, shown: { ...asked, options }, split: { half: 2, twice: 3 } };
+  expect(splitWords(view)).toBe('A 2, B 0, C 3');
+  expect(splitWords({ ...view, phase: 'revealed' })).toBe('');
+  expect(splitWords({ ...view, split: null })).toBe('');
 });
 
 test.each([

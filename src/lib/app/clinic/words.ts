@@ -57,6 +57,16 @@ export function cameWord(view: Pick<ScreenView, 'shown' | 'seats' | 'phase'>): s
   return `of ${seats} ${came}${phase === 'held' ? `, the ${round} is closed` : ''}`;
 }
 
+/** How the room voted, for who leads it, once the vote is closed: "A 2, B 3, C 0". */
+export function splitWords({
+  shown,
+  split,
+  phase
+}: Pick<ScreenView, 'shown' | 'split' | 'phase'>): string {
+  if (split === null || phase !== 'held' || shown.kind === 'talk' || shown.kind === 'try') return '';
+  return shown.options.map(({ id }, i) => `${letterOf(i)} ${split[id] ?? 0}`).join(', ');
+}
+
 /** Whole seconds as minutes and seconds: 1:05. */
 export function clock(left_s: number): string {
   return `${Math.floor(left_s / 60)}:${String(left_s % 60).padStart(2, '0')}`;

@@ -1,4 +1,4 @@
-import { openHomework } from '$lib/server/assignments';
+import { roomHomework } from '$lib/server/assignments';
 import { screenViewOf } from '$lib/server/clinic-view';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { phoneAddressOf } from '$lib/server/reach';
@@ -12,9 +12,9 @@ export const load: PageServerLoad = async (event) => {
   const guide = await guideOfPage(event);
   const db = await database();
   try {
-    const { id, code } = await roomOf(db, guide, event.params.id);
+    const { id, code, state } = await roomOf(db, guide, event.params.id);
     const reach = phoneAddressOf(event);
-    const homework = await openHomework(db, guide, reach.origin, timeNow());
+    const { homework } = await roomHomework(db, guide, state.homework, reach.origin, timeNow());
     return { id, code, reach, homework, view: await screenViewOf(db, id, timeNow()) };
   } catch (fault) {
     const { status, message } = refusalOf(fault);

@@ -1,5 +1,7 @@
+import { roomHomework } from '$lib/server/assignments';
 import { screenViewOf } from '$lib/server/clinic-view';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
+import { phoneAddressOf } from '$lib/server/reach';
 import { roomOf } from '$lib/server/rooms';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
@@ -10,8 +12,10 @@ export const load: PageServerLoad = async (event) => {
   const guide = await guideOfPage(event);
   const db = await database();
   try {
-    const { id, code } = await roomOf(db, guide, event.params.id);
-    return { id, code, view: await screenViewOf(db, id, timeNow()) };
+    const { id, code, state } = await roomOf(db, guide, event.params.id);
+    const { origin } = phoneAddressOf(event);
+    const { choices } = await roomHomework(db, guide, state.homework, origin, timeNow());
+    return { id, code, origin, choices, view: await screenViewOf(db, id, timeNow()) };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);

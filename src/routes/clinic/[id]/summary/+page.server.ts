@@ -1,4 +1,4 @@
-import { openHomework } from '$lib/server/assignments';
+import { roomHomework } from '$lib/server/assignments';
 import { clinicSummaryOf } from '$lib/server/clinic-summary';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { phoneAddressOf } from '$lib/server/reach';
@@ -15,8 +15,8 @@ export const load: PageServerLoad = async (event) => {
     const room = await roomOf(db, guide, event.params.id);
     const summary = await clinicSummaryOf(db, room);
     const { origin } = phoneAddressOf(event);
-    const homework = await openHomework(db, guide, origin, timeNow());
-    return { guide: guide.name, id: room.id, summary, homework };
+    const along = await roomHomework(db, guide, room.state.homework, origin, timeNow());
+    return { guide: guide.name, id: room.id, summary, ...along };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);

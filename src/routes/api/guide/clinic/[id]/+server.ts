@@ -1,4 +1,5 @@
 import { answering, bodyOf, database, deleting, guideFrom, timeNow } from '$lib/server/http';
+import { refuseNotOwn } from '$lib/server/assignments';
 import { act, deleteRoom } from '$lib/server/rooms';
 import { runtime } from '$lib/server/runtime';
 import type { RequestHandler } from './$types';
@@ -11,7 +12,9 @@ export const POST: RequestHandler = (event) =>
   answering(async () => {
     const guide = await guideFrom(event);
     const asked = await bodyOf(event, clinicAction);
-    await act(await database(), guide, event.params.id, asked, timeNow());
+    const db = await database();
+    if (asked.do === 'homework' && asked.id !== null) await refuseNotOwn(db, guide, asked.id);
+    await act(db, guide, event.params.id, asked, timeNow());
     (await runtime()).feed.changed(event.params.id);
   });
 
