@@ -10,7 +10,13 @@ import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
-import { ADVICE, cameWord, clock, splitWords, turnoutWords } from '../../../src/lib/app/clinic/words';
+import {
+  ADVICE,
+  cameWord,
+  clock,
+  splitWords,
+  turnoutWords
+} from '../../../src/lib/app/clinic/words';
 import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';

@@ -63,7 +63,8 @@ export function splitWords({
   split,
   phase
 }: Pick<ScreenView, 'shown' | 'split' | 'phase'>): string {
-  if (split === null || phase !== 'held' || shown.kind === 'talk' || shown.kind === 'try') return '';
+  if (split === null || phase !== 'held' || shown.kind === 'talk' || shown.kind === 'try')
+    return '';
   return shown.options.map(({ id }, i) => `${letterOf(i)} ${split[id] ?? 0}`).join(', ');
 }
 
