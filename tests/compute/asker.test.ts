@@ -176,14 +176,6 @@ describe('a worker', () => {
     await expect(question).rejects.toThrow('Failed to fetch');
   });
 
-  test('does what is at hand without fetching anything', async () => {
-    const correct = vi.fn(() => null);
-    const pace = { slice_ms: 0, breathe: () => Promise.resolve() };
-    const asker = new Asker([() => inPagePort(pace, { correct })], 1);
-    expect(await asker.ask('correct', challenge)).toBe(null);
-    expect(correct).toHaveBeenCalledWith(challenge);
-  });
-
   test('that cannot be had gives way to the next kind', async () => {
     const port = new FakePort();
     const none = () => {

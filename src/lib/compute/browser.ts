@@ -1,7 +1,6 @@
 import { Asker } from './asker';
-import { inPagePort } from './in-page';
-import type { AtHand } from './jobs';
-import type { HostPort } from './messages';
+import { JOBS, type JobName } from './jobs';
+import type { HostPort, JobRequest } from './messages';
 
 /** A page is drawn sixty times a second, and a slice leaves it most of that. */
 const PAGE_SLICE_MS = 8;
@@ -24,25 +23,45 @@ export function workerPort(worker: Worker): HostPort {
 const openWorker = () =>
   workerPort(new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module' }));
 
-const atHand: AtHand = {};
+/** A page that is open so long has fetched what it is drawn with, ms. */
+const AT_REST_MS = 3000;
 
 /**
  * Work that this page must be able to do even without a network, before the app is kept for offline
- * use: what its worker would have to fetch, the page then does itself.
+ * use: its code is fetched when the page is at rest, for what a worker could not fetch the page does.
  */
-export function keepAtHand(work: AtHand): void {
-  Object.assign(atHand, work);
+export function keepAtHand(...jobs: JobName[]): void {
+  if (typeof document === 'undefined') return;
+  setTimeout(() => {
+    // Without a network it is fetched when it is asked for, and told then.
+    for (const coming of [inPage(), ...jobs.map((name) => JOBS[name].load())]) {
+      coming.catch(() => {});
+    }
+  }, AT_REST_MS);
 }
 
-const openInPage = () =>
-  inPagePort(
-    {
+const inPage = () => import('./in-page');
+
+/** The work done in the page itself: few pages ever need the code for it. */
+function openInPage(): HostPort {
+  const coming = inPage().then(({ inPagePort }) =>
+    inPagePort({
       slice_ms: PAGE_SLICE_MS,
       isPage: true,
       breathe: () => new Promise((next) => setTimeout(next))
-    },
-    atHand
+    })
   );
+  const then = (use: (port: HostPort) => void) => void coming.then(use, () => {});
+  return {
+    post: (asked: JobRequest) => then((port) => port.post(asked)),
+    onmessage: (hear) => then((port) => port.onmessage(hear)),
+    onend: (ended) => {
+      then((port) => port.onend(ended));
+      coming.catch(ended);
+    },
+    close: () => then((port) => port.close())
+  };
+}
 
 /** Everything that a page has worked out: in a worker, or in slices where there is none. */
 export const compute = new Asker([openWorker, openInPage], 1);

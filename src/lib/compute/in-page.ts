@@ -1,10 +1,9 @@
 import type { Slicing } from './in-slices';
-import type { AtHand } from './jobs';
 import type { JobRequest, HostPort, Told } from './messages';
 import { serve } from './serve';
 
 /** Both sides in one thread: where there is no other, the work is done in slices between all else. */
-export function inPagePort(pace: Slicing, atHand: AtHand = {}): HostPort {
+export function inPagePort(pace: Slicing): HostPort {
   let toWorker: (asked: JobRequest) => void = () => {};
   let toAsker: (told: Told) => void = () => {};
   let isClosed = false;
@@ -13,8 +12,7 @@ export function inPagePort(pace: Slicing, atHand: AtHand = {}): HostPort {
       post: (told) => !isClosed && toAsker(told),
       onmessage: (hear) => (toWorker = hear)
     },
-    pace,
-    atHand
+    pace
   );
   return {
     // A turn later, as from another thread: nobody is answered while still asking.

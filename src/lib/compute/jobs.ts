@@ -76,9 +76,6 @@ export type JobName = keyof Jobs;
 export type GivenTo<Name extends JobName> = Parameters<Awaited<ReturnType<Jobs[Name]['load']>>>[0];
 export type MadeBy<Name extends JobName> = ReturnType<Awaited<ReturnType<Jobs[Name]['load']>>>;
 
-/** Work whose code a page holds already, so that nothing has to be fetched for it. */
-export type AtHand = { [Name in JobName]?: Awaited<ReturnType<Jobs[Name]['load']>> };
-
 /** A correction, a question, a jig or a vote that was not met before, s. */
 const NEW_S = 0.5;
 /** A chart of weights that was not met before, s. */

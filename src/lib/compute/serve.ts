@@ -1,11 +1,11 @@
 import { Cancelled, doneInSlices, type Slicing } from './in-slices';
-import { JOBS, type AtHand, type Job } from './jobs';
+import { JOBS, type Job } from './jobs';
 import { outcomeOfError, type JobRequest, type Port, type Told } from './messages';
 
 type Task = Extract<JobRequest, { kind: 'do' }>;
 
 /** The working side: does what is asked, one piece after the other, and hears meanwhile what is cancelled. */
-export function serve(port: Port<Told, JobRequest>, pace: Slicing, atHand: AtHand = {}): void {
+export function serve(port: Port<Told, JobRequest>, pace: Slicing): void {
   const waiting: Task[] = [];
   const cancelled = new Set<number>();
   let isWorking = false;
@@ -30,9 +30,7 @@ export function serve(port: Port<Told, JobRequest>, pace: Slicing, atHand: AtHan
   async function tell(task: Task): Promise<void> {
     const { ticket } = task;
     const job = JOBS[task.job] as Job<unknown, unknown>;
-    const own = atHand[task.job] as
-      ((given: unknown, tell?: (share: number) => void) => unknown) | undefined;
-    const run = own ?? (await job.load().catch((error: unknown) => String(error)));
+    const run = await job.load().catch((error: unknown) => String(error));
     if (typeof run === 'string') {
       port.post({ kind: 'unable', ticket, message: run });
       return;

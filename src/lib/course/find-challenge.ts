@@ -1,7 +1,7 @@
 import type { Challenge } from '../scoring';
 import { findDrillChallenge } from './drills';
 import type { Lesson } from './lesson';
-import { inLessons } from './load';
+import { inLessons } from './find-lesson';
 
 /** A challenge of any lesson or drill by its id, or undefined. */
 export function findChallenge(id: string, lessons: readonly Lesson[]): Challenge | undefined {

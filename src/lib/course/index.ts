@@ -15,7 +15,8 @@ export type {
 } from './lesson';
 export { parseLesson } from './parse-lesson';
 export { findChallenge } from './find-challenge';
-export { allLessons, findLesson, loadLessons } from './load';
+export { findLesson } from './find-lesson';
+export { allLessons, loadLessons } from './load';
 export {
   answerOf,
   askedFigures,

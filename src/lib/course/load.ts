@@ -1,7 +1,7 @@
-import { DataError, type Challenge } from '../scoring';
+import { DataError } from '../scoring';
+import { findLesson, inLessons } from './find-lesson';
 import type { Lesson, LessonFolder } from './lesson';
 import { folders } from './lessons';
-import { tryNamed } from './nth-try';
 import { parseLesson } from './parse-lesson';
 
 /** All lessons in order. Throws DataError with the file, path and value of the first fault. */
@@ -16,19 +16,6 @@ let ours: Lesson[] | undefined;
 /** All our lessons in order, checked once a process: that takes a tenth of a second. */
 export function allLessons(): readonly Lesson[] {
   return (ours ??= loadLessons());
-}
-
-/** The lesson at an address, or undefined. */
-export function findLesson(id: string, lessons: readonly Lesson[]): Lesson | undefined {
-  return lessons.find((lesson) => lesson.id === id);
-}
-
-/** A challenge of these lessons by its id, or undefined. */
-export function inLessons(id: string, lessons: readonly Lesson[]): Challenge | undefined {
-  return tryNamed(
-    id,
-    lessons.flatMap(({ challenges }) => challenges)
-  );
 }
 
 /** Tries are recorded by challenge id alone, so no two lessons may share one. */

@@ -14,11 +14,11 @@ import {
   draftedAssignment,
   chosenIn,
   askedCountOf,
-  draftMinutes,
   draftFrom,
   firstDraft,
   titleFor
 } from '../../../src/lib/app/homework/draft';
+import { draftMinutes } from '../../../src/lib/app/homework/draft-minutes';
 import { doubtsOf, doubtTexts, gearName } from '../../../src/lib/app/homework/doubts';
 import { askedAbout, questionsLeft } from '../../../src/lib/app/homework/question-set';
 import {

@@ -1,7 +1,7 @@
 import type { Lesson } from '$lib/course';
-import { questionsAbout, type Objective } from '$lib/course/items';
+import type { Objective } from '$lib/course/items';
 import { parseSetup, type Setup } from '$lib/model';
-import { isInAnyGear, ownGearId, QUESTION_MINUTES, TRY_MINUTES } from '$lib/practice';
+import { isInAnyGear, ownGearId } from '$lib/practice';
 import { MOST, type Assignment, type HomeworkPhase } from '$lib/wire';
 import type { Challenge, OwnSpread } from '$lib/scoring';
 
@@ -48,8 +48,6 @@ export const PHASE_NAMES: Record<HomeworkPhase, string> = {
 
 /** What a hand is first asked for, everywhere: a foot. */
 const LAWN_MEANT_M = 0.3048;
-/** Ten drags, each measured and written down, min. */
-const LAWN_MINUTES = 10;
 
 interface First {
   from?: string;
@@ -110,19 +108,6 @@ export function draftFrom(
   }));
   const kept = lawn ? { isSet: true, ...lawn } : blank.lawn;
   return { ...blank, title, note, offers, tries, questions, phase, lawn: kept };
-}
-
-/** About how long the homework takes a client, minutes. */
-export function draftMinutes({ offers, tries, questions, lawn }: HomeworkDraft): number {
-  const onLawn = lawn.isSet ? LAWN_MINUTES : 0;
-  return offers.reduce((sum, { isSet, minutes, choices, objectives }) => {
-    const made = choices.filter((one) => one.isSet).length * (tries ?? 1);
-    const answered = objectives
-      .filter((one) => one.isSet)
-      .reduce((all, one) => all + questionsAbout(one.id, questions ?? 1), 0);
-    const own = isSet ? minutes : 0;
-    return sum + own + made * TRY_MINUTES + answered * QUESTION_MINUTES;
-  }, onLawn);
 }
 
 /** The setup that a choice has now, all defaults filled in. */

@@ -1,8 +1,7 @@
 import { compute, keepAtHand } from '$lib/compute/browser';
-import { question } from '$lib/compute/jobs/question';
 import type { MakeItem } from './quiz-run.svelte';
 
-keepAtHand({ question });
+keepAtHand('question');
 
 /** Off the page: a question takes the model up to half a second. */
 export const makeItem: MakeItem = (named, signal) => compute.ask('question', named, { signal });

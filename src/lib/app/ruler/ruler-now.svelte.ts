@@ -1,7 +1,6 @@
-import { allLessons, findChallenge } from '$lib/course';
 import { rulerOf, type Ruler } from '$lib/practice';
 import type { StoredTry } from '$lib/wire';
-import { marksSoFar } from './marks';
+import { followMarks } from './follow-marks';
 
 /** The hand's ruler for a page that only reads it: null until there are tries enough. */
 export class RulerNow {
@@ -15,8 +14,7 @@ export class RulerNow {
 
   /** Keeps up with these tries, for an effect. @returns how to stop. */
   follow(tries: readonly StoredTry[]): () => void {
-    const find = (id: string) => findChallenge(id, allLessons());
-    return marksSoFar(tries, find, ({ marks, isAll }) => {
+    return followMarks(tries, ({ marks, isAll }) => {
       this.isReading = !isAll;
       if (isAll) this.ruler = rulerOf(marks);
     });

@@ -1,8 +1,7 @@
 import { compute, keepAtHand } from '$lib/compute/browser';
-import { correct } from '$lib/compute/jobs/correct';
 import type { Challenge, Correction } from '$lib/scoring';
 
-keepAtHand({ correct });
+keepAtHand('correct');
 
 /** Solved once a challenge, not once an id: homework may ask the same in another water. */
 const solved = new WeakMap<Challenge, Promise<Correction | null>>();

@@ -1,7 +1,7 @@
 export { default as Attempt } from './Attempt.svelte';
 export { default as ChallengeWater } from './ChallengeWater.svelte';
 export { default as SendTry } from './SendTry.svelte';
-export { default as SentTry } from './SentTry.svelte';
+export { default as SentTry } from './SentTryLater.svelte';
 export { thumbOf } from './drawn-thumb';
 export { fromHash } from './sent-try';
 export { default as Thumb } from './Thumb.svelte';

@@ -1,10 +1,9 @@
 import { compute, keepAtHand } from '$lib/compute/browser';
-import { record } from '$lib/compute/jobs/grade';
 import { ScenarioError } from '$lib/model';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type KnownInput } from './try-runs';
 
-keepAtHand({ record });
+keepAtHand('record');
 
 /** A stored try and the challenge it was made at. */
 export interface TryToRun {
