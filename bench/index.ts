@@ -1,5 +1,5 @@
 /**
- * npm run bench [-- part …]: a table of figures, of every part or of those named.
+ * npm run bench [-- part …]: a table of figures, of every part or of those named; light:ruler,try for two pages.
  * npm run --silent bench -- --json: one object, metric name → { value, unit, target, met }.
  */
 import { isMet, type Metrics } from './metric';
@@ -12,7 +12,7 @@ import { modelMetrics } from './model';
 import { idealMetrics, rulerMetrics } from './ruler';
 import { sandboxMetrics } from './sandbox';
 
-const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
+const PARTS: Record<string, (asked: readonly string[]) => Metrics | Promise<Metrics>> = {
   model: modelMetrics,
   explore: exploreMetrics,
   ruler: () => ({ ...rulerMetrics(), ...idealMetrics() }),
@@ -26,13 +26,19 @@ const PARTS: Record<string, () => Metrics | Promise<Metrics>> = {
 };
 
 const named = process.argv.slice(2).filter((arg) => arg !== '--json');
-const unknown = named.find((part) => !(part in PARTS));
+/** "light:ruler,try" is the part and what is asked of it. */
+const split = (one: string) => {
+  const [part, asked = ''] = one.split(':');
+  return { part, asked: asked.split(',').filter(Boolean) };
+};
+const parts = (named.length > 0 ? named : Object.keys(PARTS)).map(split);
+const unknown = parts.find(({ part }) => !(part in PARTS))?.part;
 if (unknown)
   throw new Error(`bench: no part ${unknown}; there is ${Object.keys(PARTS).join(', ')}`);
 
 const metrics: Metrics = {};
-for (const part of named.length > 0 ? named : Object.keys(PARTS)) {
-  Object.assign(metrics, await PARTS[part]());
+for (const { part, asked } of parts) {
+  Object.assign(metrics, await PARTS[part](asked));
 }
 
 const rows = Object.entries(metrics).map(([name, metric]) => {

@@ -4,13 +4,12 @@ import {
   headline,
   heldIn,
   heldOf,
-  isAllSent,
   isPartDone,
   nextAfter,
   partsOf,
-  refusalsOf,
   underWay
 } from '../../../src/lib/app/homework/parts';
+import { isAllSent, refusalsOf } from '../../../src/lib/app/homework/sent-entries';
 import type { HomeworkEntry, TaskView } from '../../../src/lib/app/homework/homework-store';
 import { evenHand, sampleChallenge, sampleTask } from '../../server/samples';
 

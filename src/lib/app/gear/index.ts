@@ -4,5 +4,5 @@ export { FISH_CHOICES, LIGHT_CHOICES, nameOf, waterChoices, WIND_CHOICES } from 
 export { CHART_BEDS } from './weight-water';
 export { outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';
-export { default as WeightChart } from './WeightChart.svelte';
+export { default as WeightChart } from './WeightChartLater.svelte';
 export { default as GearPage } from './GearPage.svelte';

@@ -18,7 +18,7 @@ export { gearText } from './asked-text';
 export { doubtTexts, doubtsOf, gearName } from './doubts';
 export { asksAnything, draftedAssignment, draftFrom, firstDraft } from './draft';
 export { readFragment } from './link';
-export { isAllSent } from './parts';
+export { isAllSent } from './sent-entries';
 export { ClientPhone } from './phone.svelte';
 export { forgetHomework } from './progress';
 export { contactText, rightText, triesText } from './report-text';
