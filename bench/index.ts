@@ -19,7 +19,7 @@ const PARTS: Record<string, (asked: readonly string[]) => Metrics | Promise<Metr
   felt: feltMetrics,
   fit: fitMetrics,
   'fit-varied': fitVariedMetrics,
-  'fit-kinds': fitKindMetrics,
+  'fit-kinds': () => fitKindMetrics(),
   sandbox: sandboxMetrics,
   film: filmMetrics,
   light: lightMetrics
