@@ -1,6 +1,6 @@
 export { default as Attempt } from './Attempt.svelte';
 export { default as ChallengeWater } from './ChallengeWater.svelte';
-export { default as SendTry } from './SendTry.svelte';
+export { default as SendTry } from './SendTryLater.svelte';
 export { default as SentTry } from './SentTryLater.svelte';
 export { thumbOf } from './drawn-thumb';
 export { fromHash } from './sent-try';
