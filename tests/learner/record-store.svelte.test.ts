@@ -191,6 +191,57 @@ describe('the learner on a page', () => {
     expect(learner.record.tries).toHaveLength(1);
   });
 
+  test('says that the code for the record did not come, and reads and writes it once there is a connection', async () => {
+    const store = await RecordStore.open(name);
+    await store.write([{ kind: 'tried', try: aTry('t1') }]);
+    let isOnline = false;
+    const learner = new Learner(name, () =>
+      isOnline
+        ? import('../../src/lib/learner/store')
+        : Promise.reject(new TypeError('Failed to fetch dynamically imported module'))
+    );
+    learner.open();
+    await learner.settled();
+    expect(learner.trouble).toBe('not-loaded');
+    learner.change({ kind: 'tried', try: aTry('t2') });
+    await learner.settled();
+    expect(learner.trouble).toBe('not-loaded');
+    isOnline = true;
+    dispatchEvent(new Event('online'));
+    await learner.settled();
+    expect(learner.trouble).toBeNull();
+    expect(learner.record.tries.map(({ id }) => id).sort()).toEqual(['t1', 't2']);
+    expect((await store.load(now)).tries).toHaveLength(2);
+  });
+
+  test('says that a record of a newer version is here and cannot be read, and leaves it as it is', async () => {
+    const newer = await openDB(name, 99);
+    newer.close();
+    const learner = await opened();
+    expect(learner.trouble).toBe('unread');
+    learner.change({ kind: 'tried', try: aTry('t1') });
+    await learner.settled();
+    expect(learner.record.tries).toHaveLength(1);
+    expect((await openDB(name)).version).toBe(99);
+  });
+
+  test('says that reading failed where the disk gives nothing back, not that nothing is kept', async () => {
+    vi.spyOn(IDBObjectStore.prototype, 'get').mockImplementation(() => {
+      throw new DOMException('disk', 'UnknownError');
+    });
+    expect((await opened()).trouble).toBe('unread');
+  });
+
+  test('says that the whole record was set aside where none of it can be read', async () => {
+    const tables = await RecordStore.open(name);
+    await tables.write([{ kind: 'imported', record: aRecord() }]);
+    tables.close();
+    const db = await openDB(name);
+    await db.put('notes', { version: 99 }, 'notes');
+    db.close();
+    expect((await opened()).trouble).toBe('all-set-aside');
+  });
+
   test('says when the disk is full, and writes all of it once there is room', async () => {
     const learner = await opened();
     const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {

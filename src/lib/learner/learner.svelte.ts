@@ -5,7 +5,16 @@ import { StorageKeeping } from './keep-storage';
 import { newId, now } from './stamp';
 import type { RecordStore } from './store';
 
-export type Trouble = 'no-storage' | 'not-saved' | 'set-aside';
+export type Trouble =
+  | 'no-storage'
+  /** The code that reads the record did not come: no connection, or a new version on the server. */
+  | 'not-loaded'
+  /** The record is here, and cannot be read now; nothing of it is touched. */
+  | 'unread'
+  | 'not-saved'
+  | 'set-aside'
+  /** The same, of the whole record. */
+  | 'all-set-aside';
 
 /**
  * The learner's record as every page sees it. A change shows at once and is written behind it, in
@@ -24,16 +33,22 @@ export class Learner {
   readonly #tabs =
     typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('feltfoot-record');
 
-  constructor(private readonly name?: string) {}
+  constructor(
+    private readonly name?: string,
+    // Its schemas are as much code as a page: they come after the page, not before it.
+    private readonly storeCode = () => import('./store')
+  ) {}
 
   /** Reads the stored record and follows changes in other tabs. @returns how to stop. */
   open(): () => void {
     this.#tabs?.addEventListener('message', this.#hear);
     addEventListener('pageshow', this.#comeBack);
+    addEventListener('online', this.#loadAgain);
     this.#queue = this.#queue.then(() => this.#openStore());
     return () => {
       this.#tabs?.removeEventListener('message', this.#hear);
       removeEventListener('pageshow', this.#comeBack);
+      removeEventListener('online', this.#loadAgain);
       this.#tabs?.close();
       void this.#queue.then(() => this.#store?.close());
     };
@@ -63,14 +78,16 @@ export class Learner {
   }
 
   async #openStore(): Promise<void> {
+    let ifItFails: Trouble = 'not-loaded';
     try {
-      // Its schemas are as much code as a page: they come after the page, not before it.
-      const { RecordStore } = await import('./store');
+      const { RecordStore } = await this.storeCode();
+      ifItFails = 'no-storage';
       const store = await RecordStore.open(this.name);
+      ifItFails = 'unread';
       await this.#load(store);
       this.#store = store;
-    } catch {
-      this.trouble = 'no-storage';
+    } catch (error) {
+      this.trouble = isOfNewerVersion(error) ? 'unread' : ifItFails;
     }
     this.isReady = true;
   }
@@ -80,10 +97,14 @@ export class Learner {
     const at = now();
     const stored = await store.load(at);
     this.record = this.#unwritten.reduce(applyChange, stored);
-    if (stored.setAside.some((one) => one.at === at)) this.trouble = 'set-aside';
+    const aside = stored.setAside.filter((one) => one.at === at);
+    const isAll = aside.some(({ what }) => what === 'document');
+    if (aside.length > 0) this.trouble = isAll ? 'all-set-aside' : 'set-aside';
+    else if (this.trouble === 'not-loaded') this.trouble = null;
   }
 
   async #write(): Promise<void> {
+    if (this.trouble === 'not-loaded') await this.#openStore();
     const changes = [...this.#unwritten];
     if (!this.#store || changes.length === 0) return;
     try {
@@ -101,10 +122,17 @@ export class Learner {
     this.record = applyChange(this.record, data);
   };
 
+  readonly #loadAgain = (): void => {
+    this.#queue = this.#queue.then(() => this.#write());
+  };
+
   /** A page that comes back from the browser's back-forward cache has heard nothing meanwhile. */
   readonly #comeBack = ({ persisted }: PageTransitionEvent): void => {
     if (persisted) this.#queue = this.#queue.then(() => this.#openStore());
   };
 }
+
+const isOfNewerVersion = (error: unknown) =>
+  error instanceof DOMException && error.name === 'VersionError';
 
 export const [useLearner, provideLearner] = createContext<Learner>();
