@@ -1,6 +1,7 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
+import { offlineWorkers } from './scripts/offline-workers.mjs';
 import { throughIndexes } from './scripts/through-indexes.mjs';
 
 const componentTests = 'tests/**/*.svelte.test.ts';
@@ -18,7 +19,7 @@ const chromium = playwright({
 });
 
 export default defineConfig({
-  plugins: [sveltekit(), throughIndexes()],
+  plugins: [sveltekit(), throughIndexes(), offlineWorkers()],
   define: { __FELTFOOT_HAS_SERVER__: JSON.stringify(!process.env.FELTFOOT_STATIC) },
   // A compute worker fetches the code of a job when it is first asked for one.
   worker: { format: 'es' },

@@ -18,6 +18,7 @@ const sources = [
   'docs/trade-check.md',
   'scripts/build.mjs',
   'scripts/compute-thread.vite.mjs',
+  'scripts/offline-workers.mjs',
   'scripts/page-weight.mjs',
   'scripts/static-adapter.mjs',
   'scripts/through-indexes.mjs',

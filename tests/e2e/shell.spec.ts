@@ -33,3 +33,39 @@ test(
     expect(await ground()).toBe(byNight);
   }
 );
+
+test(
+  'a page that is open while the app is updated loads what comes next afresh',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await visit(page, '/ruler/practise');
+    const opened = () => page.evaluate(() => performance.timeOrigin);
+    /** From now on the server has another version, and none of the files that this page knows. */
+    async function update() {
+      let isAfresh = false;
+      await page.unrouteAll();
+      await page.route('**/_app/version.json', (route) =>
+        route.fulfill({ json: { version: 'another' } })
+      );
+      await page.route('**/_app/immutable/**', (route) =>
+        isAfresh ? route.continue() : route.fulfill({ status: 404, body: 'Not found' })
+      );
+      page.on('request', (request) => (isAfresh ||= request.isNavigationRequest()));
+      return opened();
+    }
+
+    // A part of the same page.
+    const first = await update();
+    await page.getByRole('main').getByRole('listitem').getByRole('link').first().click();
+    await expect(page.getByText('This part did not load.')).toBeVisible();
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByText('Try 1 of', { exact: false }).first()).toBeVisible();
+    expect(await opened()).not.toBe(first);
+
+    // Another page.
+    const second = await update();
+    await page.getByRole('link', { name: 'Lessons', exact: true }).first().click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Lessons');
+    expect(await opened()).not.toBe(second);
+  }
+);

@@ -23,8 +23,13 @@ export function workerPort(worker: Worker): HostPort {
 const openWorker = () =>
   workerPort(new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module' }));
 
-/** A page that is open so long has fetched what it is drawn with, ms. */
+/** A page that is open so long has fetched what it is drawn with, even where nothing says so, ms. */
 const AT_REST_MS = 3000;
+const LOOK_AGAIN_MS = 100;
+
+/** Before a page hears what is done on it, it fetches nothing but what it is drawn with. */
+const isAtRest = () =>
+  performance.now() > AT_REST_MS || document.querySelector('main[data-awake]') !== null;
 
 /**
  * Work that this page must be able to do even without a network, before the app is kept for offline
@@ -32,12 +37,14 @@ const AT_REST_MS = 3000;
  */
 export function keepAtHand(...jobs: JobName[]): void {
   if (typeof document === 'undefined') return;
-  setTimeout(() => {
-    // Without a network it is fetched when it is asked for, and told then.
-    for (const coming of [inPage(), ...jobs.map((name) => JOBS[name].load())]) {
-      coming.catch(() => {});
-    }
-  }, AT_REST_MS);
+  if (!isAtRest()) {
+    setTimeout(() => keepAtHand(...jobs), LOOK_AGAIN_MS);
+    return;
+  }
+  // Without a network it is fetched when it is asked for, and told then.
+  for (const coming of [inPage(), ...jobs.map((name) => JOBS[name].load())]) {
+    coming.catch(() => {});
+  }
 }
 
 const inPage = () => import('./in-page');
