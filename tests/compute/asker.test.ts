@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { Asker, BrokeOff, inPagePort } from '../../src/lib/compute';
+import { Asker, BrokeOff } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf } from '../../src/lib/course/items';
 import { solveCorrection } from '../../src/lib/scoring';
