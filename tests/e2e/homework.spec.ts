@@ -52,7 +52,7 @@ async function say(page: Page): Promise<void> {
   const guess = page.getByRole('form', { name: 'Your guess' });
   await guess.getByRole('textbox').fill('15');
   await guess.getByRole('radio', { name: 'stayed down' }).check();
-  await page.getByRole('button', { name: 'That is my guess' }).press('Enter');
+  await page.getByRole('button', { name: 'Call it' }).press('Enter');
 }
 
 test('homework goes out as a link, is done by keys, and comes back to be graded again', async ({

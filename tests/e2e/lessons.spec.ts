@@ -147,7 +147,7 @@ async function say(guess: Locator, learner: Learner): Promise<void> {
   if (await length.isVisible()) await learner.write(length, '9');
   const option = guess.getByRole('radio').first();
   if (await option.isVisible()) await learner.choose(option);
-  await learner.press(guess.getByRole('button', { name: 'Show me' }));
+  await learner.press(guess.getByRole('button', { name: 'Call it' }));
 }
 
 const VISITS: Partial<Record<StationPart['kind'], Visit>> = {

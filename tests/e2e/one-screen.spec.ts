@@ -54,7 +54,7 @@ async function say(guess: Locator): Promise<void> {
   if (await length.isVisible()) await length.fill('9');
   const option = guess.getByRole('radio').first();
   if (await option.isVisible()) await option.check();
-  await guess.getByRole('button', { name: 'Show me' }).click();
+  await guess.getByRole('button', { name: 'Call it' }).click();
 }
 
 /** Before the hand moves, while it does, where the bait's way is called, and with the result. */

@@ -65,6 +65,24 @@ test('practice goes seen, half seen, unseen, as many tries each as the design sa
   expect(progressOf(PRACTICE, LAST)).toMatchObject({ phase: 'kept', due_ms: LAST + DAY });
 });
 
+test('good tries in a row end a part early, and it is said how many of it were good', () => {
+  const [miss, good] = [tried('seen', START, 0.3), tried('seen', START + 60_000, 0.1)];
+  const rushed = { ...good, isRight: false };
+  const seen = (tries: readonly ScheduledTry[]) => progressOf(tries, START + HOUR);
+  expect(seen([good, good])).toMatchObject({ phase: 'seen', made: 2, done: null });
+  expect(seen([good, good, rushed, good])).toMatchObject({ phase: 'seen', made: 4 });
+  const done = { phase: 'seen', made: 4, good: 3 };
+  expect(seen([miss, good, good, good])).toMatchObject({ phase: 'half_seen', made: 0, done });
+  const half = series('half_seen', START + HOUR, 0.1, 4);
+  expect(seen([good, good, good, ...half])).toMatchObject({
+    phase: 'unseen',
+    done: { phase: 'half_seen', made: 4, good: 4 }
+  });
+  // The ruler counts on these.
+  const unseen = series('unseen', START + 2 * HOUR, 0, 15);
+  expect(seen([good, good, good, ...half, ...unseen])).toMatchObject({ phase: 'unseen', left: 1 });
+});
+
 test('a check that comes too soon counts for nothing', () => {
   const soon = series('kept', LAST + 20 * HOUR, 0);
   expect(progressOf([...PRACTICE, ...soon], LAST + 21 * HOUR)).toMatchObject({

@@ -177,7 +177,7 @@ describe('practice water', () => {
     await expect.element(page.getByRole('alert')).toHaveTextContent('Give a number of inches.');
     await page.getByRole('textbox', { name: 'It moved' }).fill('7');
     await page.getByRole('radio', { name: 'lifted' }).click();
-    await page.getByRole('button', { name: 'Show me' }).click();
+    await page.getByRole('button', { name: 'Call it' }).click();
     await expect.element(page.getByRole('group', { name: 'Replay' })).toBeVisible();
     await expect.element(rod()).toHaveFocus();
     expect(told).toEqual(['guess', 'try']);
@@ -210,7 +210,7 @@ describe('practice water', () => {
     const ontry = vi.fn();
     const demo = { kind: 'lift', from_deg: 0, to_deg: 30, duration_s: 0.4 } as const;
     await render(PracticeWater, { ...base, demo, ontry });
-    await page.getByRole('button', { name: 'Show me' }).click();
+    await page.getByRole('button', { name: 'Call it' }).click();
     await expect.element(page.getByRole('button', { name: 'Pause' })).toBeVisible();
     await expect.element(page.getByRole('button', { name: 'Replay' }), LONG).toBeVisible();
     expect(ontry).not.toHaveBeenCalled();

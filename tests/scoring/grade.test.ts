@@ -53,6 +53,22 @@ describe('marks', () => {
     );
   });
 
+  test('a third of the way at the right pace earns a third of what the pace and the bottom give', () => {
+    const paced = challengeOf([
+      { kind: 'travel', target_m: 0.9, band_m: 0.13, weight: 34 },
+      { kind: 'pace', m_s: [0.05, 0.27], weight: 33 },
+      { kind: 'contact', least: 0.9, weight: 33 }
+    ]);
+    const going = (travel_m: number) => {
+      const made = resultOf({ travel_m, contact: new Array(101).fill(1) });
+      const bait_x_m = made.trace.bait_x_m.map((_, i) => 10 - i * 0.01 * 0.15);
+      return gradedAs(paced, { ...made, trace: { ...made.trace, bait_x_m } }).grade;
+    };
+    expect(going(0.9).marks).toBe(100);
+    // Nothing for the distance, and 0.3 / (0.9 − 0.13) of 66 for how it was gone, rounded twice.
+    expect(Math.abs(going(0.3).marks - (0.3 / 0.77) * 66)).toBeLessThanOrEqual(1);
+  });
+
   test('never fall when the bait rises less', () => {
     const share = fc.double({ min: 0, max: 1, noNaN: true });
     fc.assert(

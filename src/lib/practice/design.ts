@@ -4,7 +4,8 @@
  * published work name it; the rest is this project's own choice and may be changed here alone.
  */
 
-import type { GuessQuantity } from '../scoring';
+import { TASKS_IN_TURN } from '../course/phases';
+import type { GuessQuantity, Phase } from '../scoring';
 
 export { PHASES, TRIES } from '../course/phases';
 export type { Phase } from '../scoring';
@@ -14,6 +15,19 @@ export type { Phase } from '../scoring';
  * Schmidt 1990). Those in sight tell by themselves.
  */
 export const TOLD_ONE_IN = 2;
+
+/**
+ * So many good tries in a row end a part before its number of tries is up: what goes well over and over
+ * teaches nothing more. Of the part that takes tasks in turn, each task once. Out of sight all are made:
+ * the ruler counts on them.
+ */
+export const ENDED_BY_GOOD: Partial<Record<Phase, number>> = {
+  seen: 3,
+  half_seen: TASKS_IN_TURN.serial
+};
+
+/** How far off a good try may be, in the unit of the drill's criterion: its own band, see drills/drag.ts. */
+export const GOOD_WITHIN: Record<GuessQuantity, number> = { travel: 0.15, height: 1, down: 1 };
 
 /**
  * Unseen tries are told only outside this part of the target (15 %: Cruz 2018), and outside the

@@ -1,5 +1,5 @@
 import type { GuessQuantity } from '../scoring';
-import { MASTERED } from './design';
+import { GOOD_WITHIN, MASTERED } from './design';
 import { errorScores, type ErrorScores } from './error-scores';
 
 /** What mastery asks of a try. */
@@ -8,6 +8,11 @@ export interface JudgedTry {
   error: number;
   /** Made in the pace asked; where no distance is asked, passed. */
   isRight: boolean;
+}
+
+/** Whether nothing of the try is to be changed. */
+export function isGood({ error, isRight }: JudgedTry, asks: GuessQuantity): boolean {
+  return isRight && Math.abs(error) <= GOOD_WITHIN[asks];
 }
 
 /** How a check went, and what it wanted that was not there. */

@@ -1,6 +1,6 @@
-import { CHECK_AFTER_MS, TRIES, type Phase } from './design';
+import { CHECK_AFTER_MS, ENDED_BY_GOOD, TRIES, type Phase } from './design';
 import type { GuessQuantity } from '../scoring';
-import { judgeCheck, type JudgedTry, type CheckResult } from './mastery';
+import { isGood, judgeCheck, type JudgedTry, type CheckResult } from './mastery';
 
 /** A try as the schedule reads it. */
 export interface ScheduledTry extends JudgedTry {
@@ -15,6 +15,13 @@ export interface ScheduledTry extends JudgedTry {
  */
 export type Standing = 'new' | 'practising' | 'mastered' | 'kept' | 'lapsed';
 
+/** A part of practice that was gone through. */
+export interface DonePart {
+  phase: Phase;
+  made: number;
+  good: number;
+}
+
 /** Where a learner stands with one challenge, and what comes next. */
 export interface Progress {
   standing: Standing;
@@ -23,6 +30,8 @@ export interface Progress {
   /** Tries made in that phase; those of a check that was broken off are not among them. */
   made: number;
   left: number;
+  /** The part of practice that was ended last. */
+  done: DonePart | null;
   /** When the next check may be made, ms; null while there is practice to do. */
   due_ms: number | null;
   checks: readonly (CheckResult & { at_ms: number })[];
@@ -34,7 +43,7 @@ const SITTING_MS = 2 * 3_600_000;
 
 /**
  * Reads one drill's tries, in any order, as of `now_ms`. Practice goes seen, half seen, unseen,
- * as many tries each as the design says; a try of a later phase does not count for an earlier one.
+ * as many tries each as the design says, or fewer where they went well; a try of a later phase does not count for an earlier one.
  * Then a check at least a day after the last practice, and another at least 7 days after the first
  * was passed. A failed check leads back to unseen practice and, if it was the second, is a lapse.
  */
@@ -52,6 +61,9 @@ class Walk {
   private standing: Standing = 'new';
   private stage = 0;
   private made = 0;
+  private good = 0;
+  private goodInARow = 0;
+  private done: DonePart | null = null;
   private last_ms = 0;
   private due_ms: number | null = null;
   private check: ScheduledTry[] = [];
@@ -68,19 +80,25 @@ class Walk {
   }
 
   progress(now_ms: number): Progress {
-    const { standing, due_ms, checks } = this;
+    const { standing, due_ms, checks, done } = this;
     const isOpen = this.check.length > 0 && now_ms - this.last_ms <= SITTING_MS;
     const phase = due_ms === null ? ORDER[this.stage] : 'kept';
     const made = due_ms === null ? this.made : isOpen ? this.check.length : 0;
     const hasMore = standing !== 'kept' || due_ms !== null;
-    return { standing, phase, made, left: hasMore ? TRIES[phase] - made : 0, due_ms, checks };
+    return { standing, phase, made, left: hasMore ? TRIES[phase] - made : 0, done, due_ms, checks };
   }
 
-  private practise({ phase, at_ms }: ScheduledTry): void {
+  private practise(made: ScheduledTry): void {
+    const { phase, at_ms } = made;
     if (this.standing === 'kept' || phase !== ORDER[this.stage]) return;
+    const isAsAsked = isGood(made, this.asks);
     this.made++;
-    if (this.made < TRIES[phase]) return;
-    this.made = 0;
+    if (isAsAsked) this.good++;
+    this.goodInARow = isAsAsked ? this.goodInARow + 1 : 0;
+    const isEnded = this.goodInARow >= (ENDED_BY_GOOD[phase] ?? Infinity);
+    if (this.made < TRIES[phase] && !isEnded) return;
+    this.done = { phase, made: this.made, good: this.good };
+    this.begin();
     if (this.stage < ORDER.length - 1) this.stage++;
     else this.due_ms = at_ms + CHECK_AFTER_MS[0];
   }
@@ -113,6 +131,10 @@ class Walk {
     this.standing = this.standing === 'mastered' ? 'lapsed' : this.standing;
     this.stage = ORDER.length - 1;
     this.due_ms = null;
-    this.made = 0;
+    this.begin();
+  }
+
+  private begin(): void {
+    this.made = this.good = this.goodInARow = 0;
   }
 }

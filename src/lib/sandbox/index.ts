@@ -4,7 +4,6 @@ export { default as Replay } from './later/Replay.svelte';
 export { default as RunFilm } from './later/RunFilm.svelte';
 export { default as Compare } from './later/Compare.svelte';
 export { default as GearPanel } from './GearPanel.svelte';
-export { default as GuessForm } from './GuessForm.svelte';
 export type { Side } from './comparison';
 export { trySummaryOf } from './events';
 export { stretched } from './pace';

@@ -46,14 +46,15 @@ export interface Grade {
  */
 export function shownMarks({ goals, done }: Grade): GoalGrade[] {
   if (done >= 1) return goals;
-  const deed = deedOf(goals.map(({ goal }) => goal));
+  const all = goals.map(({ goal }) => goal);
+  const deed = deedOf(all);
   const shown = goals.map((one) => {
-    if (!earnsByDone(one.goal, one.value, deed)) return one;
+    if (!earnsByDone(one, all, deed)) return one;
     const could = Math.min(one.outOf - 1, Math.round(done * one.outOf));
     return { ...one, outOf: one.met === 1 ? could : Math.max(could, one.marks + 1) };
   });
   const [undone] = goals
-    .filter(({ goal, value }) => !earnsByDone(goal, value, deed))
+    .filter((one) => !earnsByDone(one, all, deed))
     .sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
   if (!undone) return goals;
   const rest = TOTAL_MARKS - shown.reduce((sum, { outOf }) => sum + outOf, 0);
@@ -87,7 +88,7 @@ export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade
   const goals = challenge.goals.map((goal): GoalGrade => {
     const met = shareOf(goal, run);
     const value = valueOf(goal, run);
-    const share = met * (earnsByDone(goal, value, deed) ? done : 1);
+    const share = met * (earnsByDone({ goal, value }, challenge.goals, deed) ? done : 1);
     return {
       goal,
       met,
@@ -121,8 +122,17 @@ function deedOf(goals: readonly WeightedGoal[]): WeightedGoal | undefined {
   return goals.find(({ kind }) => kind === 'hops');
 }
 
-function earnsByDone(goal: WeightedGoal, value: number, deed?: WeightedGoal): boolean {
-  return deed ? goal !== deed : isKept(goal, value);
+function earnsByDone(
+  { goal, value }: Pick<GoalGrade, 'goal' | 'value'>,
+  all: readonly WeightedGoal[],
+  deed?: WeightedGoal
+): boolean {
+  return deed ? goal !== deed : isKept(goal, value) || isPaceOfTravel(goal, all);
+}
+
+/** Where a distance is asked, its pace is how it is gone and no deed beside it: half the way is half done. */
+function isPaceOfTravel({ kind }: WeightedGoal, all: readonly WeightedGoal[]): boolean {
+  return kind === 'pace' && all.some((one) => one.kind === 'travel');
 }
 
 /** A boat that drifts moves the bait of a rod that nobody touched. */
@@ -134,6 +144,6 @@ function isUntouched(challenge: Challenge, result: Result): boolean {
 /** Keeping still is no achievement where something was to be done; where nothing was, it is all. */
 function doneShare({ goals }: Challenge, run: RunToGrade): number {
   const deed = deedOf(goals);
-  const aims = deed ? [deed] : goals.filter((goal) => !isRestraint(goal));
+  const aims = deed ? [deed] : goals.filter((goal) => !isRestraint(goal) && !isPaceOfTravel(goal, goals));
   return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => goalProgressOf(goal, run)));
 }

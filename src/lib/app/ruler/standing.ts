@@ -1,11 +1,20 @@
-import type { CheckResult, Phase, Progress } from '$lib/practice';
+import {
+  ENDED_BY_GOOD,
+  PHASES,
+  TRIES,
+  TRY_MINUTES,
+  type CheckResult,
+  type DonePart,
+  type Phase,
+  type Progress
+} from '$lib/practice';
 import { formatShare, type GuessQuantity } from '$lib/scoring';
 
-const PHASES: Record<Phase, string> = {
-  seen: 'You see the bait. You hear how each try went.',
-  half_seen: 'The bait is hidden every other time. Call it, then look.',
-  unseen: 'The bait is hidden. You hear only about a miss.',
-  kept: 'The check: the bait is hidden, and you hear nothing until the end.'
+const HOW: Record<Phase, string> = {
+  seen: 'You see the jig, and you’re told how each try went.',
+  half_seen: 'The jig is hidden every other time. Call it, then look.',
+  unseen: 'The jig is hidden. You’re told only about a miss.',
+  kept: 'The check: the jig is hidden, and you’re told nothing until the end.'
 };
 
 const HOUR_MS = 3_600_000;
@@ -21,7 +30,26 @@ export function standingText({ standing, phase, due_ms }: Progress, now_ms: numb
   }
   const lapsed =
     standing === 'lapsed' ? 'It was gone after the week, so it’s back to practice. ' : '';
-  return lapsed + PHASES[phase];
+  return `${lapsed}${lengthText(phase)} ${HOW[phase]}`;
+}
+
+/** "Part 2 of 4" */
+export function partName(phase: Phase): string {
+  return `Part ${PHASES.indexOf(phase) + 1} of ${PHASES.length}`;
+}
+
+/** "Part 2 of 4, up to 12 tries, 7 minutes. 4 good ones in a row end it." */
+function lengthText(phase: Phase): string {
+  const row = ENDED_BY_GOOD[phase];
+  const minutes = Math.round(TRIES[phase] * TRY_MINUTES);
+  const tries = `${row ? 'up to ' : ''}${TRIES[phase]} tries`;
+  const sooner = row ? ` ${row} good ones in a row end it.` : '';
+  return `${partName(phase)}, ${tries}, ${minutes} minutes.${sooner}`;
+}
+
+/** "Part 1 of 4 is done: 3 of 5 tries were good." */
+export function doneText({ phase, made, good }: DonePart): string {
+  return `${partName(phase)} is done: ${good} of ${made} tries ${good === 1 ? 'was' : 'were'} good.`;
 }
 
 interface Words {
