@@ -36,7 +36,7 @@ async function clientAt(browser: Browser, link: string, name: string): Promise<P
 async function makeTry(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 5);
-  await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'What the jig did' })).toBeVisible();
   await page.getByRole('button', { name: 'Close', exact: true }).click();
 }
 

@@ -75,7 +75,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await openChallenge(client);
   await take(client);
   await turnByKey(rod(client), 5);
-  await expect(client.getByRole('heading', { name: 'What the bait did' })).toBeVisible();
+  await expect(client.getByRole('heading', { name: 'What the jig did' })).toBeVisible();
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
   // Left in its midst, it is gone on with.
@@ -128,7 +128,7 @@ test('the ruler says how to get one, and shows one after four tries @narrow', as
   for (let n = 1; n <= 4; n++) {
     await take(page);
     await turnByKey(rod(page), 4 + n);
-    await expect(page.getByRole('heading', { name: 'What the bait did' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'What the jig did' })).toBeVisible();
     await page.getByRole('button', { name: `Next try, ${n + 1} of 8` }).press('Enter');
   }
   await page.getByRole('button', { name: 'Close', exact: true }).click();

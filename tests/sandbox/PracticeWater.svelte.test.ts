@@ -171,7 +171,7 @@ describe('practice water', () => {
     const props = { ...base, visibility: 'unseen', askGuess: true, onguess, ontry } as const;
     await render(PracticeWater, props);
     await hold('ArrowUp', 500);
-    await expect.element(page.getByText(/What did the bait do\?/), LONG).toBeVisible();
+    await expect.element(page.getByText(/What did the jig do\?/), LONG).toBeVisible();
     expect(page.getByRole('group', { name: 'Replay' }).elements()).toEqual([]);
     await userEvent.keyboard('{Enter}');
     await expect.element(page.getByRole('alert')).toHaveTextContent('Give a number of inches.');

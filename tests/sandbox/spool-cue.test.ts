@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import { LiveRun, parseSetup } from '../../src/lib/model';
-import { marksOn } from '../../src/lib/sandbox/draw/rod-from-deck';
+import { marksOn } from '../../src/lib/sandbox/draw/line-marks';
 import { peakOf, WAVE_RATE_HZ } from '../../src/lib/sandbox/felt-wave';
 import { addTicks, SpoolCue } from '../../src/lib/sandbox/spool-cue';
 

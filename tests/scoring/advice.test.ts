@@ -68,7 +68,7 @@ describe('a move of several steps', () => {
 test('where a bite decides, advice names the move and gives no count for the wait', () => {
   const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
   expect(words).toMatch(
-    /Next: move the tip \S+\sin in 3\ss, wait for the bite, move the tip .*\.$/
+    /Move the tip \S+\sin in 3\ss, wait for the bite, move the tip .*\.$/
   );
 });
 

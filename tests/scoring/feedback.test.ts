@@ -48,7 +48,7 @@ function told(input: RodInput, challenge: Challenge = drag, correction = advice)
 
 describe('the one thing named', () => {
   const cases: [keyof typeof hands, Fault, string][] = [
-    ['right', 'none', 'Nothing to change. Do it again just like that.'],
+    ['right', 'none', 'Nothing to change.'],
     ['still', 'still', 'Move the tip '],
     ['towards', 'towards', 'Turn the rod away from the jig, not toward it. Move the tip '],
     ['onlySlack', 'slack', tied('Keep going: the 1~in you pulled only took up slack. ')],
@@ -83,7 +83,7 @@ describe('the one thing named', () => {
 
   test('is said with the challenge’s own move where none can be solved', () => {
     expect(told(hands.far, drag, null).change).toMatch(
-      /^Stop sooner\. Next: move the tip 1\sft.* in \d(\.5)?\ss\.$/
+      /^Stop sooner\. Move the tip 1\sft.* in \d(\.5)?\ss\.$/
     );
   });
 

@@ -305,7 +305,7 @@ describe('a retrieve’s goal', () => {
     const { why, change } = describeTry(challenge, gradedAs(challenge, result), 'metric');
     expect(why).toContain(tied('It never rested 4~s or longer'));
     expect(change).toBe(
-      tied('Let it lie longer between your moves. Next: move the tip 36~cm in 3~s.')
+      tied('Let it lie longer between your moves. Move the tip 36~cm in 3~s.')
     );
   });
 

@@ -4,15 +4,15 @@ import { withUnit, type GuessQuantity, type Guess, type Units } from '$lib/scori
 /** What is asked in words, and what the mark beside each answer is: solid down, open off the bottom. */
 export const GUESS_QUESTIONS: Record<GuessQuantity, Question> = {
   travel: {
-    ask: 'What did the bait do?',
+    ask: 'What did the jig do?',
     typed: 'It moved',
     choice: 'Did it stay on the bottom?',
     down: 'stayed down',
     up: 'lifted'
   },
-  height: { ask: 'How high did the bait go?', typed: 'It rose' },
+  height: { ask: 'How high did the jig go?', typed: 'It rose' },
   down: {
-    ask: 'Where was the bait when you moved the rod?',
+    ask: 'Where was the jig when you moved the rod?',
     choice: 'Was it on the bottom?',
     down: 'on the bottom',
     up: 'still falling'

@@ -106,7 +106,12 @@ export function soundingMarks(
   const marks: RulerTick[] = [];
   for (let i = 1; i * step * unit_m < depth_m - 0.25 * step * unit_m; i++) {
     const isSolid = i % 2 === 1;
-    marks.push({ at_m: i * step * unit_m, rank: 2, label: String(i * step), isSolid });
+    marks.push({
+      at_m: i * step * unit_m,
+      rank: 2,
+      label: withUnit(i * step, units === 'imperial' ? 'ft' : 'm'),
+      isSolid
+    });
   }
   return marks;
 }

@@ -63,7 +63,7 @@ export function adviceFor(
   const isKnown = correction === null || needsSeveralMoves(challenge);
   const next = isKnown || lead ? nextSteps(challenge, graded, units) : null;
   if (!next) return { words, move: null };
-  const isSaidTwice = lead && next.words.startsWith(`Next: ${lead.toLowerCase()}`);
+  const isSaidTwice = lead && next.words.startsWith(lead);
   return { words: isSaidTwice ? next.words : `${words} ${next.words}`, move: next.move };
 }
 
@@ -102,7 +102,7 @@ function nextSteps(challenge: Challenge, { result }: GradedRun, units: Units): A
   const advised = advisedMove(challenge);
   const words = advised && stepWords(challenge.plane, advised.steps, units);
   if (!words || isSameSteps(challenge.setup, result, advised.move)) return null;
-  return { words: `Next: ${words[0].toLowerCase()}${words.slice(1)}`, move: advised.move };
+  return { words, move: advised.move };
 }
 
 /** Where a goal with advice of its own cost most, that: by what it missed itself, not by what was left undone. */

@@ -38,7 +38,7 @@ export function changeSentence(
   units: Units,
   correction?: Correction | null
 ): string {
-  if (fault === 'none') return 'Nothing to change. Do it again just like that.';
+  if (fault === 'none') return 'Nothing to change.';
   const move = correction && moveSentence(withoutFailed(correction, result), units);
   if (fault === 'still' && move) return move;
   const advice = ADVICE[fault](tipMotionOf(result), units);

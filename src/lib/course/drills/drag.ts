@@ -1,17 +1,20 @@
 import { FOOT_M, parseSetup, tipOf, type SetupInput } from '../../model';
-import { waterWith } from '../lessons/fathomley';
+import { DRAG_MOST_M_S, waterWith } from '../lessons/fathomley';
 import { lowToTheSide, sweep } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
 
-/** Three distances, two paces, two depths. */
+/**
+ * Three distances, two paces, two depths. The quick one is as fast as the lessons let a drag be, the slow
+ * one less than half of it, so that a count tells them apart.
+ */
 const DISTANCES = [
   { distance_m: FOOT_M, distance: '{1 ft|30 cm}' },
   { distance_m: 2 * FOOT_M, distance: '{2 ft|60 cm}' },
   { distance_m: 3 * FOOT_M, distance: '{3 ft|90 cm}' }
 ];
 const PACES = [
-  { about_m_s: 0.12, within_m_s: [0.05, 0.27] },
-  { about_m_s: 0.27, within_m_s: [0.1, 0.55] }
+  { about_m_s: 0.08, within_m_s: [0.03, 0.18] },
+  { about_m_s: 0.2, within_m_s: [0.07, DRAG_MOST_M_S] }
 ] as const;
 const DEPTHS = [
   { depth_m: 3.35, depth: '{11 ft|3.3 m}' },

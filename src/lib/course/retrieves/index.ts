@@ -86,8 +86,8 @@ export const RETRIEVES: readonly Retrieve[] = [
   },
   {
     name: 'fall and count',
-    look: 'The line: it goes slack when the jig is down, and not before. Your count is your depth.',
-    feel: 'Nothing in the hand. Watch the line: it goes slack when the jig is down.',
+    look: 'The line: it stops running out when the jig is down, and not before. Your count is your depth.',
+    feel: 'Nothing in the hand. Watch the line: it stops running out when the jig is down.',
     use: 'Every first cast to a spot. An early stop is a ledge, a fish or a tight line.',
     suits: null,
     challenges: ['count-it-down', 'thirty-feet-down']

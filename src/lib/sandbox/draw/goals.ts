@@ -52,7 +52,7 @@ function drawZone(
   const right = placeOf(view, stage, most_m);
   const floor = pixelY(view, stage.bait.z_m);
   // Below the words at the top of the picture, however low it is.
-  const top = Math.min(floor - 12, Math.max(WORDS_PX, floor - Math.min(view.height * 0.4, 90)));
+  const top = Math.min(floor - 12, Math.max(WORDS_PX, floor - Math.min(view.height * 0.32, 76)));
   context.save();
   context.beginPath();
   context.rect(left, floor, right - left, BED_PX);
@@ -123,8 +123,8 @@ function drawPace(
   context.moveTo(slow, y);
   context.lineTo(fast, y);
   context.stroke();
-  // Over the bar, from where the bait lies: beyond it stands what is to be reached.
-  const most = `max ${formatSpeed(fast_m_s, stage.units)}`;
+  // The bar is a way, and the way of one second: so it says. Over it, from where the bait lies: beyond it stands what is to be reached.
+  const most = `max ${formatSpeed(fast_m_s, stage.units).replace('/s', ' a second')}`;
   setFigures(context, ink, { px: 12, weight: 600, align: 'left' });
   context.strokeStyle = ink.bed;
   const label = floor + LABEL_PART * BED_PX;

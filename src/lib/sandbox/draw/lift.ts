@@ -1,10 +1,12 @@
 import { clockHourToDeg, degToRad, tipOf, type Trace } from '$lib/model';
 import type { Ink } from '../palette';
+import type { Pose } from '../pose';
 import type { Moment, Backdrop } from '../stage';
 import { fitView, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 import { drawBoat } from './boat';
 import { drawLine } from './line';
+import { drawLineMarks, marksOn } from './line-marks';
 import { drawRod } from './rod';
 import { drawSurface, paintWater } from './water';
 
@@ -65,7 +67,8 @@ function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop
   setFigures(context, ink, { px: 15, weight: 600, align: 'center' });
   for (const hour of HOURS) {
     const { x: tx, y: ty } = spot(clockHourToDeg(hour), radius + 21);
-    context.fillText(String(hour), tx, ty);
+    // One of them says what they all are.
+    context.fillText(hour === HOURS[3] ? `${hour} o’clock` : String(hour), tx, ty);
   }
 }
 
@@ -82,11 +85,28 @@ export function paintLift(
   markGhosts(context, view, stage, ink);
   drawWay(context, view, stage, pose.elevation_deg, ink);
   drawLine(context, view, pose, moment.isHidden, ink);
+  if (stage.setup.start.spool === 'free') drawRunningMarks(context, view, pose, ink);
   const stiff = { x: 0, z: 0 };
   tipOf(stage.setup, pose.elevation_deg, pose.azimuth_deg, stiff);
   const unbent = { x: pixelX(view, stiff.x), y: pixelY(view, stiff.z) };
   const tip = { x: pixelX(view, pose.x[0]), y: pixelY(view, pose.z[0]) };
   drawRod(context, hand, unbent, tip, 5, ink);
+}
+
+/** The marks of a line that runs out, on what of it is over the water. */
+function drawRunningMarks(
+  context: CanvasRenderingContext2D,
+  view: View,
+  { x, z, given_m }: Pose,
+  ink: Ink
+): void {
+  const points = [...x].map((out_m, i) => ({ out_m, right_m: 0, up_m: z[i] }));
+  const marks = marksOn(points, given_m).filter(({ up_m }) => up_m >= 0);
+  const places = marks.map(({ out_m, up_m }) => ({
+    x: pixelX(view, out_m),
+    y: pixelY(view, up_m)
+  }));
+  drawLineMarks(context, places, ink);
 }
 
 /** The tip's way from where it started: a broad arc inside the dial. */

@@ -19,7 +19,7 @@ import { drawSurface, paintWater } from './water';
 
 /** Room behind the hand for the boat, m, and behind that for the sounding line, px. */
 const BEHIND_M = 2.8;
-const SOUNDING_PX = 46;
+const SOUNDING_PX = 62;
 /** Room beyond the bait, as a share of the cast. */
 const BEYOND_SHARE = 0.05;
 /** Ground below the bait, and under it the distances, px. */
@@ -73,7 +73,6 @@ export function paintOverviewBack(
   drawDistances(context, view, stage, ink);
   drawBoat(context, view, stage.setup.rod.pivot_height_m, ink);
   drawSurface(context, view, ink);
-  levelMark(context, Math.min(40, view.width * 0.06), surface, ink);
   const depth_m = stage.setup.water.depth_m;
   drawSounding(
     context,
@@ -84,23 +83,6 @@ export function paintOverviewBack(
     formatDepth(depth_m, stage.units),
     ink
   );
-}
-
-/** The draughtsman's sign for a water level. */
-function levelMark(context: CanvasRenderingContext2D, x: number, y: number, ink: Ink): void {
-  context.lineWidth = 1;
-  context.beginPath();
-  context.moveTo(x, y - 1);
-  context.lineTo(x - 5, y - 9);
-  context.lineTo(x + 5, y - 9);
-  context.closePath();
-  context.fillStyle = ink.raised;
-  context.fill();
-  context.moveTo(x - 6, y + 3.5);
-  context.lineTo(x + 6, y + 3.5);
-  context.moveTo(x - 3, y + 6.5);
-  context.lineTo(x + 3, y + 6.5);
-  context.stroke();
 }
 
 /** Distances from the rod hand along the foot of the picture. */

@@ -1,6 +1,7 @@
 import { onRod, seen, type Eye, type Space } from '../eye';
 import type { Ink } from '../palette';
 import type { Backdrop, Moment } from '../stage';
+import { drawLineMarks, marksOn } from './line-marks';
 
 /** The rod's thickness at the hand and at the tip, m. */
 const BUTT_M = 0.022;
@@ -18,7 +19,14 @@ export function paintRodAndLine(
   const placeOn = bentRod(stage, moment);
   const line = dryLine(stage, moment, placeOn(1));
   drawLineOut(context, eye, line, ink);
-  if (stage.setup.start.spool === 'free') drawMarks(context, eye, line, moment.pose.given_m, ink);
+  if (stage.setup.start.spool === 'free') {
+    const marks = marksOn(line, moment.pose.given_m);
+    drawLineMarks(
+      context,
+      marks.map((place) => seen(eye, place)),
+      ink
+    );
+  }
   drawRodAway(context, eye, placeOn, ink);
 }
 
@@ -105,49 +113,6 @@ function drawLineOut(
     context.ellipse(end.x, end.y, radius, radius / 3, 0, 0, 2 * Math.PI);
     context.stroke();
   }
-}
-
-/** A free line has marks so far apart, m: they run out with it, and stand when it stops. */
-const MARK_EVERY_M = 0.3;
-const MARK_PX = 3;
-
-function drawMarks(
-  context: CanvasRenderingContext2D,
-  eye: Eye,
-  points: readonly Space[],
-  given_m: number,
-  ink: Ink
-): void {
-  context.fillStyle = ink.ink;
-  context.strokeStyle = ink.raised;
-  context.lineWidth = 1;
-  for (const place of marksOn(points, given_m)) {
-    const { x, y } = seen(eye, place);
-    context.beginPath();
-    context.arc(x, y, MARK_PX, 0, 2 * Math.PI);
-    context.fill();
-    context.stroke();
-  }
-}
-
-/** Where the marks of a line are that has run out so far. */
-export function marksOn(points: readonly Space[], given_m: number): Space[] {
-  const marks: Space[] = [];
-  let next_m = given_m % MARK_EVERY_M;
-  for (let i = 1; i < points.length; i++) {
-    const [a, b] = [points[i - 1], points[i]];
-    const long_m = Math.hypot(b.out_m - a.out_m, b.right_m - a.right_m, b.up_m - a.up_m);
-    for (; next_m <= long_m; next_m += MARK_EVERY_M) {
-      const mix = (from: number, to: number) => from + (next_m / long_m) * (to - from);
-      marks.push({
-        out_m: mix(a.out_m, b.out_m),
-        right_m: mix(a.right_m, b.right_m),
-        up_m: mix(a.up_m, b.up_m)
-      });
-    }
-    next_m -= long_m;
-  }
-  return marks;
 }
 
 /** One tapered blank from the hand to the tip, as wide as it is seen from the eye. */

@@ -28,7 +28,8 @@ export function drawRuler(
   const middle = top + bar + 2 + (height - bar) / 2;
   for (const { at_m, label } of ticks) {
     const x = at(at_m);
-    if (x > font && x < width - font) context.fillText(label, x, middle);
+    const half = context.measureText(label).width / 2;
+    if (x > half && x < width - half) context.fillText(label, x, middle);
   }
 }
 

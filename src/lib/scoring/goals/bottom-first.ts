@@ -37,8 +37,8 @@ export const bottomFirst = goalKind({
   },
   advice: (_, value) =>
     value < 0
-      ? 'Wait until the line goes slack: it was still falling'
-      : 'Watch for the line to go slack, then start'
+      ? 'Wait until the line stops running out: it was still falling'
+      : 'Watch for the line to stop running out, then start'
 });
 
 function reachedWords(value: number, within_s: number): string {

@@ -1,6 +1,6 @@
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
-import { waterWith } from '../fathomley';
+import { DRAG_MOST_M_S, waterWith } from '../fathomley';
 
 export default [
   {
@@ -14,7 +14,7 @@ export default [
     goals: [
       { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.3048, weight: 33 }
+      { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'half_seen',
     reference: sweep(60, 70, 2.5),
@@ -32,7 +32,7 @@ export default [
     goals: [
       { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+      { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'unseen',
     reference: sweep(60, 79, 4),
@@ -50,7 +50,7 @@ export default [
     goals: [
       { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.3048, weight: 33 }
+      { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'unseen',
     reference: sweep(60, 70, 2.5),

@@ -9,7 +9,7 @@ import {
   times,
   upright
 } from '../../retrieves/moves';
-import { waterWith } from '../fathomley';
+import { DRAG_MOST_M_S, waterWith } from '../fathomley';
 
 export default [
   {
@@ -23,7 +23,7 @@ export default [
     goals: [
       { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.3048, weight: 33 }
+      { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'seen',
     reference: sweep(60, 77.5, 4),
@@ -42,7 +42,7 @@ export default [
     goals: [
       { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
       { kind: 'reeled', least_m: 0.35, weight: 33 },
-      { kind: 'speed', most_m_s: 0.45, weight: 33 }
+      { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'seen',
     reference: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5), reel(0.52, 2)),

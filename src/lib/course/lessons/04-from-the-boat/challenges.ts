@@ -6,7 +6,7 @@ export default [
   {
     id: 'count-it-down',
     title: 'Count it down',
-    ask: 'Let the jig fall on free spool. Line goes slack: it’s down. Lower the rod then, not before.',
+    ask: 'Free spool: the dots on the line run out with it. They stop: it’s down. Then lower the rod.',
     setup: waterWith({ start: castOut(14) }),
     plane: 'lift',
     start: upright(45),

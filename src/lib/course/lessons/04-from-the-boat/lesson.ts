@@ -103,7 +103,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Wait for the line to go slack, then lower the rod. In the boat, engage the reel first.',
+      text: 'Wait for the line to stop running out, then lower the rod. In the boat, engage the reel first.',
       challenges: ['count-it-down', 'count-a-lighter-one']
     },
     {
@@ -112,7 +112,7 @@ export default {
       text: 'Watch the line where it meets the water.',
       cues: [
         {
-          sign: 'Line runs, then goes slack',
+          sign: 'Line runs out, then stops',
           means: 'It’s down.',
           basis: { run: 'free', holds: { fall_s: [2, 12] } }
         },
@@ -122,7 +122,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'It never goes slack',
+          sign: 'It never runs out',
           means: 'The line is tight. You don’t know where the jig is.',
           basis: { most: 'pull_N', of: ['engaged', 'free'], unknowns: 'drag' }
         }
@@ -135,7 +135,7 @@ export default {
       needs: ['A jig you know the weight of', 'A watch', 'Water you know the depth of'],
       steps: [
         'Cast and stay in free spool.',
-        'Count seconds from the splash until the line goes slack.',
+        'Count seconds from the splash until the line stops and goes slack.',
         'Three times. That’s your own table.'
       ],
       log: ['Depth, weight, three counts']

@@ -1,6 +1,6 @@
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, lowToTheSide, pause, sweep, upright } from '../../retrieves/moves';
-import { castOut, JIGS, waterWith } from '../fathomley';
+import { castOut, DRAG_MOST_M_S, JIGS, waterWith } from '../fathomley';
 
 export default [
   {
@@ -52,7 +52,7 @@ export default [
     goals: [
       { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.45, weight: 33 }
+      { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'half_seen',
     reference: sweep(60, 80, 4),
