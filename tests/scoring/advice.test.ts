@@ -26,10 +26,10 @@ function said(asked: Challenge, move: Challenge['reference']) {
 
 describe('a lift is said by the clock, and what is quick is not counted', () => {
   test.each([
-    ['one-hop', /snap the tip up to 10:30, lower the tip to 10 o’clock quickly\.$/],
-    ['swim-at-a-height', /lift the tip to 11:30 quickly, reel in 19\sft steadily in 7\ss\.$/],
-    ['count-it-down', /count to 7, lower the tip to 9:45 in 1\ss\.$/],
-    ['three-hops-sideways', /snap the tip 1\sft\s3\sin, count to 3; 3 times\.$/]
+    ['one-hop', /Snap the tip up to 10:30, lower the tip to 10 o’clock quickly\.$/],
+    ['swim-at-a-height', /Lift the tip to 11:30 quickly, reel in 19\sft steadily in 7\ss\.$/],
+    ['count-it-down', /Count to 7, lower the tip to 9:45 in 1\ss\.$/],
+    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, count to 3; 3 times\.$/]
   ])('%s', (id, words) => {
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
   });
@@ -79,5 +79,5 @@ test('from a boat that drifts, the tip’s way is the hand’s and not the boat�
   // The line's pull bends the rod alike to half an inch.
   const [hand_m, still_m] = [handRun(asked, graded.result), still.result].map(tipTravel);
   expect(Math.abs(hand_m - still_m)).toBeLessThan(INCH_M / 2);
-  expect(describeTry(asked, graded, 'imperial', null).did).toMatch(/^The tip went 1\sft\s8\sin/);
+  expect(describeTry(asked, graded, 'imperial', null).did).toMatch(/^The tip came back 1\sft\s8\sin/);
 });

@@ -101,10 +101,10 @@ describe('the one thing named', () => {
 describe('what happened', () => {
   test('is told with tip, jig and distance from what was asked', () => {
     expect(told(hands.right).did).toMatch(
-      /^The tip went 1\sft\s\d\sin and the jig (1\sft|11\sin); 1\sft was asked\.$/
+      /^The tip came back 1\sft\s\d\sin and the jig (1\sft|11\sin); 1\sft was asked\.$/
     );
     expect(told(hands.far).did).toMatch(
-      /^The tip went 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/
+      /^The tip came back 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/
     );
     expect(told(hands.short).did).toMatch(/: \d(\s1\/2)?\sin too short\.$/);
     expect(told(hands.still).did).toBe('You never moved the rod, and the jig stayed where it was.');
@@ -112,7 +112,7 @@ describe('what happened', () => {
 
   test('follows the units', () => {
     const words = describeTry(drag, gradeTry(drag, hands.far), 'metric', advice);
-    expect(words.did).toMatch(/^The tip went \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/);
+    expect(words.did).toMatch(/^The tip came back \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/);
     expect(words.change).toMatch(
       /Move the tip \d\d\scm, give or take \d\scm, in \d(\.5)?\ss or more\.$/
     );

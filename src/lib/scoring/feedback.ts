@@ -62,11 +62,11 @@ function rodSentence(travel: GoalGrade, units: Units): string {
 
 function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: Units): string {
   const hand = handRun(challenge, result);
-  const tip = formatLength(tipTravel(hand), units);
+  const tip = tipWords(challenge, hand, units);
   const { travel_m } = result;
   if (Math.abs(travel_m) < NO_MOVE_M) {
     if (isStill(hand)) return 'You never moved the rod, and the jig stayed where it was.';
-    return `The tip went ${tip}; the jig stayed where it was.`;
+    return `${tip}; the jig stayed where it was.`;
   }
   const asked = grade.goals.find(({ goal }) => goal.kind === 'travel');
   // As the table tells it: less the little that a reel has drawn along.
@@ -76,11 +76,27 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
     return `${rodSentence(asked, units)}. The reel dragged it ${formatLength(reeled_m, units)}.`;
   }
   const jig = formatLength(Math.abs(moved_m), units);
-  if (travel_m < 0) return `The tip went ${tip}; the jig went ${jig} away from you.`;
+  if (travel_m < 0) return `${tip}; the jig went ${jig} away from you.`;
   const beside = asked ? besideAsked(asked, units) : '';
   if (isStill(hand) && hand !== result)
     return `You held still, and the boat moved the jig ${jig}${beside}.`;
-  return `The tip went ${tip} and the jig ${jig}${beside}${stonesTouched(grade)}.`;
+  return `${tip} and the jig ${jig}${beside}${stonesTouched(grade)}.`;
+}
+
+/** Less than this part of its way from where it began, a tip has turned back. */
+const TURNED_BACK = 0.9;
+
+/**
+ * The tip's way. Of a sweep that is how far it came from the jig, which is less than the arc that is
+ * drawn; of one that turned back, all of it both ways.
+ */
+function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
+  const way_m = tipTravel(hand);
+  const { tip_x_m: x, tip_z_m: z } = hand.trace;
+  const off_m = Math.hypot(x[x.length - 1] - x[0], z[z.length - 1] - z[0]);
+  const way = formatLength(way_m, units);
+  if (off_m < TURNED_BACK * way_m) return `The tip went ${way} in all`;
+  return plane === 'sweep' ? `The tip came back ${way}` : `The tip went ${way}`;
 }
 
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
