@@ -52,12 +52,18 @@ describe('the ruler', () => {
 
 describe('the marks of the sounding line', () => {
   test('stand every five feet, and stay clear of the bottom', () => {
-    expect(labels(soundingMarks(18 * FOOT_M, 40, 'imperial'))).toEqual(['5~ft', '10~ft', '15~ft'].map(tied));
-    expect(labels(soundingMarks(15.5 * FOOT_M, 40, 'imperial'))).toEqual(['5~ft', '10~ft'].map(tied));
+    expect(labels(soundingMarks(18 * FOOT_M, 40, 'imperial'))).toEqual(
+      ['5~ft', '10~ft', '15~ft'].map(tied)
+    );
+    expect(labels(soundingMarks(15.5 * FOOT_M, 40, 'imperial'))).toEqual(
+      ['5~ft', '10~ft'].map(tied)
+    );
   });
 
   test('are fewer where there is less room', () => {
     expect(labels(soundingMarks(12, 9, 'metric'))).toEqual(['5~m', '10~m'].map(tied));
-    expect(labels(soundingMarks(4.4, 40, 'metric'))).toEqual(['1~m', '2~m', '3~m', '4~m'].map(tied));
+    expect(labels(soundingMarks(4.4, 40, 'metric'))).toEqual(
+      ['1~m', '2~m', '3~m', '4~m'].map(tied)
+    );
   });
 });

@@ -67,9 +67,7 @@ describe('a move of several steps', () => {
 
 test('where a bite decides, advice names the move and gives no count for the wait', () => {
   const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
-  expect(words).toMatch(
-    /Move the tip \S+\sin in 3\ss, wait for the bite, move the tip .*\.$/
-  );
+  expect(words).toMatch(/Move the tip \S+\sin in 3\ss, wait for the bite, move the tip .*\.$/);
 });
 
 test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {
@@ -79,5 +77,7 @@ test('from a boat that drifts, the tip’s way is the hand’s and not the boat�
   // The line's pull bends the rod alike to half an inch.
   const [hand_m, still_m] = [handRun(asked, graded.result), still.result].map(tipTravel);
   expect(Math.abs(hand_m - still_m)).toBeLessThan(INCH_M / 2);
-  expect(describeTry(asked, graded, 'imperial', null).did).toMatch(/^The tip came back 1\sft\s8\sin/);
+  expect(describeTry(asked, graded, 'imperial', null).did).toMatch(
+    /^The tip came back 1\sft\s8\sin/
+  );
 });

@@ -112,7 +112,9 @@ describe('what happened', () => {
 
   test('follows the units', () => {
     const words = describeTry(drag, gradeTry(drag, hands.far), 'metric', advice);
-    expect(words.did).toMatch(/^The tip came back \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/);
+    expect(words.did).toMatch(
+      /^The tip came back \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
+    );
     expect(words.change).toMatch(
       /Move the tip \d\d\scm, give or take \d\scm, in \d(\.5)?\ss or more\.$/
     );

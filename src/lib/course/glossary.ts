@@ -25,7 +25,11 @@ const TERMS: readonly Term[] = [
   term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
   term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
   term('contact', 'speed', 'The jig is touching bottom. Drawn as a solid mark.'),
-  term('count', 'from-the-boat', 'Seconds from the splash until the line stops running out: how deep.'),
+  term(
+    'count',
+    'from-the-boat',
+    'Seconds from the splash until the line stops running out: how deep.'
+  ),
   term('dead-stick', 'season-and-mood', 'Let the jig sit and do nothing, for a long time.'),
   term(
     'descending device',

@@ -33,7 +33,13 @@ export { handDrill, type HandDrill, type HandSaid } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf, type Measured } from './measured';
 export { judgeCheck, type JudgedTry, type CheckResult } from './mastery';
-export { drillProgressOf, type DonePart, type Progress, type ScheduledTry, type Standing } from './schedule';
+export {
+  drillProgressOf,
+  type DonePart,
+  type Progress,
+  type ScheduledTry,
+  type Standing
+} from './schedule';
 export { answeredToday, questionsToday, type Question } from './questions';
 export { today, drillTriesOf, type Course, type Now, type Practised, type Today } from './today';
 export { isToldApart, LOG_SORTS, logGroups, type LogGroup, type LogSort } from './season-log';

@@ -144,6 +144,8 @@ function isUntouched(challenge: Challenge, result: Result): boolean {
 /** Keeping still is no achievement where something was to be done; where nothing was, it is all. */
 function doneShare({ goals }: Challenge, run: RunToGrade): number {
   const deed = deedOf(goals);
-  const aims = deed ? [deed] : goals.filter((goal) => !isRestraint(goal) && !isPaceOfTravel(goal, goals));
+  const aims = deed
+    ? [deed]
+    : goals.filter((goal) => !isRestraint(goal) && !isPaceOfTravel(goal, goals));
   return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => goalProgressOf(goal, run)));
 }
