@@ -37,11 +37,14 @@ export function metresZ(view: View, py: number): number {
   return (view.y0 - py) / view.scale;
 }
 
+/** A picture with no room for what it must hold is drawn as small as this, and not inside out, px a metre. */
+export const LEAST_PX_A_M = 1;
+
 /** The largest view of `extent` in a picture of this size; what is left over goes to the far side. */
 export function fitView(extent: Extent, width: number, height: number): View {
   const along = extent.farthest_m - extent.nearest_m;
   const up = extent.highest_m - extent.lowest_m;
-  const scale = Math.min(width / along, height / up);
+  const scale = Math.max(Math.min(width / along, height / up), LEAST_PX_A_M);
   return {
     width,
     height,

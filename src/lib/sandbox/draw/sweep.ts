@@ -2,7 +2,7 @@ import { degToRad } from '$lib/model';
 import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
 import type { Moment, Backdrop } from '../stage';
-import type { View } from '../view';
+import { LEAST_PX_A_M, type View } from '../view';
 import { setFigures } from './type';
 import { drawDeck } from './deck';
 import { drawRod } from './rod';
@@ -15,8 +15,6 @@ import { ruleWater } from './texture';
 
 /** Room for the degrees outside the rod's reach, px, and for the angler behind the hand, m. */
 const DIAL_PX = 32;
-/** A picture with no room for its dial is drawn as small as this, and not inside out, px a metre. */
-const LEAST_PX_A_M = 1;
 const BEHIND_M = 0.75;
 
 /** What is written beside the dial takes so much, px; where there is less the ruler above tells it. */
