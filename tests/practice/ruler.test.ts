@@ -126,16 +126,19 @@ test('a hand whose bias shrinks from try to try is not called settled, and is to
 const metrics = rulerMetrics();
 
 test.each(Object.keys(metrics).filter((name) => name.includes('in its 90 % band')))(
-  'simulated hands: %s at least as often as 85 in 100',
-  // No allowance for chance: the seeds are the same each time, and 5,000 of them give 0.854 at least.
-  (name) => expect(metrics[name].value).toBeGreaterThanOrEqual(0.85)
+  'simulated hands: %s in 85 to 95 of 100',
+  // No allowance for chance: the seeds are the same each time, and 5,000 of them give 0.853 to 0.939.
+  (name) => {
+    expect(metrics[name].value).toBeGreaterThanOrEqual(0.85);
+    expect(metrics[name].value).toBeLessThanOrEqual(0.95);
+  }
 );
 
 test('simulated hands that stand: ten tries come nearly as near as an observer who knows all kinds of hands', () => {
   const { value, target } = metrics['ruler: bias within 10 points'];
   expect(target).toEqual({ atLeast: 0.859 });
-  // It falls 0.013 short of that (docs/decisions/2026-11-28-what-ten-tries-can-tell.md); less would be a step back.
-  expect(value).toBeGreaterThanOrEqual(0.846);
+  // On these 500; on 4,000 it is 0.858 (docs/decisions/2026-11-28-what-ten-tries-can-tell.md).
+  expect(value).toBeGreaterThanOrEqual(0.859);
 });
 
 test('simulated hands that stand: the mean of ten tries is as near as normal noise lets it be', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { studentQuantile } from '../../src/lib/practice/student';
+import { studentQuantile, studentShareBelow } from '../../src/lib/practice/student';
 
 /** Student's t as tabled anywhere (NIST/SEMATECH e-Handbook 1.3.6.7.2), three decimals. */
 const table: [p: number, freedom: number, t: number][] = [
@@ -18,3 +18,12 @@ test.each(table)('t of %d at %d degrees of freedom is the table’s %d', (p, fre
   // The expansion is worst at 3 degrees of freedom, where a term of the fifth order is left out.
   expect(Math.abs(studentQuantile(p, freedom) / t - 1)).toBeLessThan(0.005);
 });
+
+test.each(table)(
+  'the share of t below the table’s is %d at %d degrees of freedom',
+  (p, freedom, t) => {
+    // The table gives three decimals: half a thousandth of t is at most 0.0001 of the share here.
+    expect(Math.abs(studentShareBelow(t, freedom) - p)).toBeLessThan(1e-4);
+    expect(studentShareBelow(-t, freedom)).toBeCloseTo(1 - studentShareBelow(t, freedom), 12);
+  }
+);

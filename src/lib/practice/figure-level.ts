@@ -1,6 +1,6 @@
 import { figureSide, type FigureScale, type TaskFigure } from '../scoring';
 import type { FigureLevel, TryReply } from '../wire';
-import { RULER_LEAST, RULER_TRIES } from './design';
+import { RULER_LEAST, RULER_TRIES, SETTLED_WITHIN } from './design';
 import { levelNow } from './level-now';
 
 /** So few that miss on both sides are no hand yet: one of them makes the average. */
@@ -17,7 +17,7 @@ export function figureLevel(
 ): FigureLevel | null {
   const values = all.slice(-RULER_TRIES);
   if (values.length < RULER_LEAST) return null;
-  const { value, band, sd } = levelNow(values);
+  const { value, band, sd } = levelNow(values, SETTLED_WITHIN * sizeOf(figure, values));
   const sides = values.map((one) => figureSide(figure, one));
   const [less, more] = [-1, 1].map((side) => sides.filter((one) => one === side).length);
   const level = { value, band, sd, tries: values.length, less, more };
@@ -25,6 +25,12 @@ export function figureLevel(
   const reach = reachOf(figure);
   const miss = reach === null ? 0 : Math.max(Math.abs(off), sd) / reach;
   return { ...level, off, miss, advice: adviceFor(figure, { ...level, off }) };
+}
+
+/** What a part of a figure is a part of: the middle of what was asked, or its open end; else what is usual. */
+function sizeOf({ asked }: Pick<FigureScale, 'asked'>, values: readonly number[]): number {
+  if (asked) return Math.abs(asked[1] === null ? asked[0] : (asked[0] + asked[1]) / 2);
+  return values.reduce((sum, value) => sum + Math.abs(value), 0) / values.length;
 }
 
 /** How far a value is from the middle of what was asked, or from its open range; 0 where none was. */

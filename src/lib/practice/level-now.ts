@@ -1,5 +1,5 @@
 import { CONFIDENCE } from './design';
-import { studentQuantile } from './student';
+import { studentShareBelow } from './student';
 
 /** Where a row of values stands now, though it may have drifted on the way. */
 export interface LevelNow {
@@ -16,17 +16,18 @@ export interface LevelNow {
 
 /**
  * How much a level may move from one try to the next, in standard deviations of one try: by chance, and
- * along a slope. Larger ones follow faster and leave wider bands.
+ * along a slope. Larger ones follow faster and leave wider bands; smaller ones cannot be told from a hand that
+ * stands, and widen its band for nothing.
  */
-const STEPS = [0, 0.1, 0.3, 1];
-const SLOPES = [0, 0.03, 0.1, 0.3];
+const STEPS = [0, 0.25, 0.9];
+const SLOPES = [0, 0.07, 0.21];
 const HYPOTHESES = STEPS.flatMap((step) => SLOPES.map((slope) => ({ step, slope })));
 
 /**
  * How likely it is beforehand that a hand that practises moves, over that it stands; each pair above as
  * likely as the other. Larger holds the truth more often for hands that learn, at wider bands for all.
  */
-const MOVING_ODDS = 1.5;
+const MOVING_ODDS = 1.4;
 
 /**
  * Values further than so many deviations from the median of their neighbours count as if they lay
@@ -40,10 +41,13 @@ const MAD_OF_SD = 0.6744898;
 /**
  * A local level with a slope (Harvey 1989, Forecasting, structural time series models and the Kalman
  * filter, 2.3), filtered to the last value under each hypothesis and averaged by how well each foretold
- * the row (Hoeting et al. 1999). Recent values weigh the more, the more the level seems to move. Throws
- * RangeError for fewer than two values.
+ * the row (Hoeting et al. 1999). Recent values weigh the more, the more the level seems to move. What is
+ * known of the level is the average, by weight, of a Student's t for each hypothesis: `value` is the middle of
+ * the window that reaches `near` to each side and holds most of it, the band holds CONFIDENCE of it about
+ * that. Throws RangeError for fewer than two values.
+ * @param near in the unit of the values
  */
-export function levelNow(values: readonly number[]): LevelNow {
+export function levelNow(values: readonly number[], near: number): LevelNow {
   const count = values.length;
   if (count < 2) throw new RangeError(`values must be two or more, got ${count}`);
   const row = heldBack(values);
@@ -56,15 +60,62 @@ export function levelNow(values: readonly number[]): LevelNow {
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const average = (of: (one: Filtered) => number) =>
     filtered.reduce((sum, one, i) => sum + weights[i] * of(one), 0) / total;
-  const value = average(({ level }) => level);
-  const variance = average((one) => one.variance * one.perTry + (one.level - value) ** 2);
+  const shareBelow = (x: number) =>
+    average(({ level, variance, perTry }) => {
+      const scale = Math.sqrt(variance * perTry);
+      return scale === 0 ? Number(level <= x) : studentShareBelow((x - level) / scale, count - 1);
+    });
+  const shareWithin = (middle: number, reach: number) =>
+    shareBelow(middle + reach) - shareBelow(middle - reach);
+  const value = likeliest(
+    average(({ level }) => level),
+    filtered.map(({ level }) => level),
+    (middle) => shareWithin(middle, near)
+  );
   return {
     value,
-    band: studentQuantile((1 + CONFIDENCE) / 2, count - 1) * Math.sqrt(variance),
+    band: bandThatHolds(CONFIDENCE, (band) => shareWithin(value, band)),
     sd: Math.sqrt(average(({ perTry }) => perTry)),
     count,
     isMoving: total - weights[0] > MOVING_ODDS * weights[0]
   };
+}
+
+/** Places tried for the level, from the least to the most that a hypothesis says. */
+const PLACES = 60;
+/** A place must hold this much more to be taken for the level: of a quiet hand many places hold all there is. */
+const CLEARLY_MORE = 1e-6;
+
+/** The place that has most by `shareAt`, from the least to the most of `levels`; `usual` where none has clearly more. */
+function likeliest(
+  usual: number,
+  levels: readonly number[],
+  shareAt: (place: number) => number
+): number {
+  const [least, most] = [Math.min(...levels), Math.max(...levels)];
+  let [place, share] = [usual, shareAt(usual) + CLEARLY_MORE];
+  for (let i = 0; i <= PLACES; i++) {
+    const tried = least + ((most - least) * i) / PLACES;
+    const there = shareAt(tried);
+    if (there > share) [place, share] = [tried, there];
+  }
+  return place;
+}
+
+/** Halvings that find a band to 1e-12 of the first guess. */
+const HALVINGS = 40;
+
+/** Half width within which `share` lies, from how much lies within one. */
+function bandThatHolds(share: number, within: (band: number) => number): number {
+  if (within(0) >= share) return 0;
+  let [low, high] = [0, 1];
+  while (within(high) < share) high *= 2;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (within(middle) < share) low = middle;
+    else high = middle;
+  }
+  return high;
 }
 
 interface Filtered {

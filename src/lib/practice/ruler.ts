@@ -50,12 +50,18 @@ const SAME_PART = 0.2;
 export function rulerOf(all: readonly Mark[]): Ruler | null {
   const marks = inOrder(all).slice(-RULER_TRIES);
   if (marks.length < RULER_LEAST) return null;
-  const bait = levelNow(ratiosOf(marks, ({ bait_m }) => bait_m));
+  const bait = levelNow(
+    ratiosOf(marks, ({ bait_m }) => bait_m),
+    SETTLED_WITHIN
+  );
   const isSettled = bait.band <= SETTLED_WITHIN && !bait.isMoving;
   return {
     marks,
     bait,
-    tip: levelNow(ratiosOf(marks, ({ tip_m }) => tip_m)),
+    tip: levelNow(
+      ratiosOf(marks, ({ tip_m }) => tip_m),
+      SETTLED_WITHIN
+    ),
     scores: errorScores(marks.map(errorOf)),
     leftBottom: marks.filter(({ lift_m }) => isOffBottom(lift_m)).length / marks.length,
     guess: guessScores(marks),

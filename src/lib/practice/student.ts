@@ -25,3 +25,23 @@ function normalQuantile(p: number): number {
   const above = 2.515517 + t * (0.802853 + t * 0.010328);
   return t - above / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
 }
+
+/**
+ * Share of Student's t for a whole number `freedom` ≥ 1 of degrees of freedom that lies below `t`. Exact
+ * (Abramowitz & Stegun 26.7.3 and 26.7.4: finite sums over powers of a cosine).
+ */
+export function studentShareBelow(t: number, freedom: number): number {
+  if (!(freedom >= 1 && Number.isInteger(freedom)))
+    throw new RangeError(`freedom must be a whole number from 1 on, got ${freedom}`);
+  const angle = Math.atan(t / Math.sqrt(freedom));
+  const squared = Math.cos(angle) ** 2;
+  const isOdd = freedom % 2 === 1;
+  let term = isOdd ? Math.cos(angle) : 1;
+  let sum = freedom === 1 ? 0 : term;
+  for (let k = isOdd ? 2 : 1; k <= freedom - 3; k += 2) {
+    term *= (k / (k + 1)) * squared;
+    sum += term;
+  }
+  const within = Math.sin(angle) * sum;
+  return 0.5 + 0.5 * (isOdd ? (2 / Math.PI) * (angle + within) : within);
+}
