@@ -1,6 +1,7 @@
 /** One core's part of `check-items.ts`: checks whole generators, and tells of each. */
 import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
 import { inUnits } from '../src/lib/scoring';
+import { printedFaults } from './printed-order';
 
 export interface Task {
   ids: string[];
@@ -69,7 +70,7 @@ function nameOf({ ask, cases }: Item): string {
 function made(generator: Generator, seed: number): { item?: Item; faults: string[] } {
   try {
     const item = generate(generator, seed);
-    return { item, faults: faultsOf(item) };
+    return { item, faults: [...faultsOf(item), ...printedFaults(item)] };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { faults: [error.message] };

@@ -6,7 +6,7 @@ import { ensureUnpacked } from './install.mjs';
 import { fenced, formatted, linted } from './linters.mjs';
 import './orphan.mjs';
 import { root, run, runInstalled } from './run.mjs';
-import { say, since } from './say.mjs';
+import { say, since, stopwatch } from './say.mjs';
 
 const reports = join(root, '.feltfoot', 'reports');
 
@@ -73,9 +73,6 @@ function showPages() {
   }
 }
 
-const installed = (/** @type {Parameters<typeof runInstalled>} */ ...what) =>
-  runInstalled(...what).then(({ code }) => code);
-
 const types = () => run(process.execPath, ['scripts/check.mjs']).then(({ code }) => code);
 
 const built = async () => {
@@ -100,7 +97,21 @@ const unpacked = async () => {
   const { isCompiled } = await ensureUnpacked();
   compiled = isCompiled;
 };
-const questions = () => installed('tsx/dist/cli.mjs', ['scripts/check-items.ts']);
+/**
+ * Every question that may be drawn is made: minutes of work that wait for nothing. They fill what the
+ * steps beside them leave of the cores, and what is then left to do has its own step.
+ */
+const stopQuestions = new AbortController();
+let questions = Promise.resolve({ code: 0, output: '' });
+const beginQuestions = async () => {
+  const how = { quiet: true, isFiller: true, signal: stopQuestions.signal };
+  questions = runInstalled('tsx/dist/cli.mjs', ['scripts/check-items.ts'], how);
+};
+const endQuestions = async () => {
+  const { code, output } = await questions;
+  console.log(output.trim());
+  return code;
+};
 
 /** In order: the cheap ones that fail most often come first. @type {[string, () => Promise<any>][]} */
 const steps = [
@@ -119,30 +130,33 @@ const steps = [
         'rest of the install': compiled
       })
   ],
+  ['questions that are drawn, begun beside the rest', beginQuestions],
   ['tests in Node', () => vitest('node')],
-  ['commands in a fresh clone', () => vitest('commands')],
-  // One page works while the other cores make questions.
+  // Commands wait for servers, and pages for one thread of a browser: together they fill the cores.
   [
-    'questions that are drawn, and tests in a browser',
-    () => together({ questions: questions(), 'tests in a browser': vitest('browser') })
+    'commands in a fresh clone, and tests in a browser',
+    () => together({ commands: vitest('commands'), 'tests in a browser': vitest('browser') })
   ],
-  ['tests end to end', playwright]
+  ['tests end to end', playwright],
+  ['the rest of the questions', endQuestions]
 ];
 
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
+const all = stopwatch();
 for (const [name, step] of steps) {
-  const from = Date.now();
+  const took = stopwatch();
   say(`— ${name}`);
   try {
     const code = (await step()) ?? 0;
     if (code !== 0) throw new Error(`it ended with code ${code}; what it found is printed above.`);
   } catch (error) {
     console.error(`\nfeltfoot  Failed at “${name}”: ${error.message}`);
+    stopQuestions.abort();
     process.exit(1);
   }
-  say(`  ${name}: ${since(from)}`);
+  say(`  ${name}: ${took()}`);
 }
-say(`All of it took ${since()}.`);
+say(`All of it took ${all()}.`);
 const skipped = total.skipped > 0 ? `, ${total.skipped} skipped` : '';
 console.log(`${total.passed} passed, ${total.failed} failed${skipped}`);

@@ -59,7 +59,10 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run test:lessons': { given: '-- -g "safety is walked"', says: /1 passed/, needsBuild: true },
   'npm run trade-check': { given: '-- f2', says: /written/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
-  'npm run fit': { stdin: SESSION, says: /"held_out":/ },
+  'npm run fit': {
+    stdin: SESSION,
+    says: /(?=[^]*"unknowns":)(?=[^]*"tests":)(?=[^]*"next":)(?=[^]*"verdict":)[^]*"held_out":/
+  },
   'npm run golden': { says: /, 0 moved/ },
   'npm run check:content': { given: '-- --json safety', says: /"faults":\[\]/ },
   'npm run check:scenarios': { given: '-- 2', says: /2 of 2 scenarios hold/ },

@@ -1,7 +1,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
-import { faultsOf, sheetsOf, visit } from './page';
+import { faultsByDayAndNight, sheetsOf, visit } from './page';
 import { expectReadable } from './smallest-text';
 
 /** The phone takes the screen's rod and drags it aside. */
@@ -276,34 +276,32 @@ test(
   }
 );
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(
-    `the clinic’s pages have no faults that axe can find (${scheme})`,
-    { tag: '@any-width' },
-    async ({ page, browser }) => {
-      await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
-      const code = await openClinic(page);
-      const phone = await phoneIn(browser, code);
-      await phone.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
-      await goToQuestion(page);
-      await options(phone).nth(1).click();
-      expect(await faultsOf(phone)).toEqual([]);
-      await expect(page.getByText('1 of 1 answered')).toBeVisible();
-      const silent = await phoneIn(browser, code);
-      await page.getByRole('button', { name: 'Close the door' }).click();
-      await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
-      expect(await faultsOf(page)).toEqual([]);
-      await silent.context().close();
-      await page.getByRole('button', { name: 'Close the vote' }).click();
-      await page.getByRole('button', { name: 'Reveal' }).click();
-      await expect(page.locator('.share').first()).toBeVisible();
-      expect(await faultsOf(page)).toEqual([]);
-      await page.getByRole('button', { name: 'A phone as the rod' }).click();
-      const rod = page.getByRole('link', { name: 'The rod’s link' });
-      await visit(phone, (await rod.getAttribute('href')) ?? '');
-      await expect(phone.getByRole('slider')).toBeVisible();
-      expect([await faultsOf(phone), await faultsOf(page)]).toEqual([[], []]);
-      await phone.context().close();
-    }
-  );
-}
+test(
+  'the clinic’s pages have no faults that axe can find',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const code = await openClinic(page);
+    const phone = await phoneIn(browser, code);
+    await phone.emulateMedia({ reducedMotion: 'reduce' });
+    await goToQuestion(page);
+    await options(phone).nth(1).click();
+    expect(await faultsByDayAndNight(phone)).toEqual([]);
+    await expect(page.getByText('1 of 1 answered')).toBeVisible();
+    const silent = await phoneIn(browser, code);
+    await page.getByRole('button', { name: 'Close the door' }).click();
+    await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    await silent.context().close();
+    await page.getByRole('button', { name: 'Close the vote' }).click();
+    await page.getByRole('button', { name: 'Reveal' }).click();
+    await expect(page.locator('.share').first()).toBeVisible();
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    await page.getByRole('button', { name: 'A phone as the rod' }).click();
+    const rod = page.getByRole('link', { name: 'The rod’s link' });
+    await visit(phone, (await rod.getAttribute('href')) ?? '');
+    await expect(phone.getByRole('slider')).toBeVisible();
+    expect([await faultsByDayAndNight(phone), await faultsByDayAndNight(page)]).toEqual([[], []]);
+    await phone.context().close();
+  }
+);

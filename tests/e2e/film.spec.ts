@@ -58,7 +58,7 @@ async function measure(page: Page) {
   await expect(page.locator('.number')).toHaveText(/^(11\sin|1\sft|1\sft\s1\sin) give or take/);
 }
 
-test('a clip becomes a test: scale, jig, follow, keep', async ({ page }) => {
+test('a clip becomes a test: scale, jig, follow, keep @narrow', async ({ page }) => {
   const clip = await makeClip(page, poolClip('webm'));
   await visit(page, '/film');
   await choose(page, 'pool.webm', clip);

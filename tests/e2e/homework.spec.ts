@@ -55,7 +55,7 @@ async function say(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Call it' }).press('Enter');
 }
 
-test('homework goes out as a link, is done by keys, and comes back to be graded again', async ({
+test('homework goes out as a link, is done by keys, and comes back to be graded again @narrow', async ({
   browser
 }) => {
   test.slow();
@@ -111,13 +111,17 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await accessible(guide);
 });
 
-test('a link that was cut short is said to be so, by name', async ({ page }) => {
-  const link = await setHomework(page);
-  await page.goto('about:blank');
-  await page.goto(link.slice(0, -40));
-  await expect(page.getByRole('alert')).toContainText('link: is damaged or was cut short');
-  await accessible(page);
-});
+test(
+  'a link that was cut short is said to be so, by name',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    const link = await setHomework(page);
+    await page.goto('about:blank');
+    await page.goto(link.slice(0, -40));
+    await expect(page.getByRole('alert')).toContainText('link: is damaged or was cut short');
+    await accessible(page);
+  }
+);
 
 test('the ruler says how to get one, and shows one after four tries @narrow', async ({ page }) => {
   test.slow();

@@ -1,7 +1,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
 import { turnByButton } from './hand';
-import { faultsOf, spillOf, visit } from './page';
+import { faultsByDayAndNight, spillOf, visit } from './page';
 
 const ADDRESS = '/lessons/one-foot';
 /** A try ends by itself when hand and bait have been still; then marks and advice are worked out. */
@@ -40,17 +40,23 @@ test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({
   await expect(page.getByRole('group', { name: 'Replay' })).toHaveCount(1);
 });
 
-test('what was picked in one lesson is not picked in the next', async ({ page }) => {
-  await predict(page);
-  await page.evaluate(() => {
-    const link = Object.assign(document.createElement('a'), { href: '/lessons/weight-and-depth' });
-    document.body.append(link);
-    link.click();
-  });
-  await expect(page).toHaveURL(/weight-and-depth/);
-  await beginLesson(page);
-  await expect(page.getByRole('button', { name: 'Lock it in' }).first()).toBeDisabled();
-});
+test(
+  'what was picked in one lesson is not picked in the next',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await predict(page);
+    await page.evaluate(() => {
+      const link = Object.assign(document.createElement('a'), {
+        href: '/lessons/weight-and-depth'
+      });
+      document.body.append(link);
+      link.click();
+    });
+    await expect(page).toHaveURL(/weight-and-depth/);
+    await beginLesson(page);
+    await expect(page.getByRole('button', { name: 'Lock it in' }).first()).toBeDisabled();
+  }
+);
 
 test(
   'a challenge by mouse, its marks and its replay; a reload keeps it',
@@ -103,7 +109,7 @@ async function sweepUntil(page: Page, tip_in: number): Promise<void> {
   await page.keyboard.up('ArrowUp');
 }
 
-test('a slow foot passes', async ({ page }) => {
+test('a slow foot passes', { tag: '@any-width' }, async ({ page }) => {
   await reachChallenge(page);
   await setSpeed(page, 'Slower', 1);
   await sweepUntil(page, 12);
@@ -111,38 +117,33 @@ test('a slow foot passes', async ({ page }) => {
   await expect(first(page).locator('.grade')).toContainText('Passed');
 });
 
-test('a fast yard fails, and the advice says how far and how slowly', async ({ page }) => {
+test(
+  'a fast yard fails, and the advice says how far and how slowly',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await reachChallenge(page);
+    await setSpeed(page, 'Faster', 4);
+    // With the rod's 1.75 m from hand to tip, a yard and a little.
+    await sweepByHold(page, 34);
+    await expect(marks(page)).toBeVisible();
+    await expect(first(page).locator('.grade')).toContainText('Not yet');
+    await expect(first(page).locator('.grade .change')).toContainText('1 ft');
+    await expect(first(page).locator('.grade .words')).toContainText(/too far|left the bottom/);
+    await first(page).getByRole('button', { name: 'Try again' }).click();
+    await expect(first(page).getByRole('slider', { name: /^Rod/ })).toBeFocused();
+    await expect(first(page).locator('.task')).toBeInViewport();
+    await expect(first(page).getByRole('button', { name: 'Start', exact: true })).toBeEnabled();
+  }
+);
+
+test('is accessible from first sight to the marks', { tag: '@narrow' }, async ({ page }) => {
+  test.slow();
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await visit(page, ADDRESS);
+  expect(await faultsByDayAndNight(page)).toEqual([]);
   await reachChallenge(page);
-  await setSpeed(page, 'Faster', 4);
-  // With the rod's 1.75 m from hand to tip, a yard and a little.
-  await sweepByHold(page, 34);
+  await sweepByHold(page, 5);
   await expect(marks(page)).toBeVisible();
-  await expect(first(page).locator('.grade')).toContainText('Not yet');
-  await expect(first(page).locator('.grade .change')).toContainText('1 ft');
-  await expect(first(page).locator('.grade .words')).toContainText(/too far|left the bottom/);
-  await first(page).getByRole('button', { name: 'Try again' }).click();
-  await expect(first(page).getByRole('slider', { name: /^Rod/ })).toBeFocused();
-  await expect(first(page).locator('.task')).toBeInViewport();
-  await expect(first(page).getByRole('button', { name: 'Start', exact: true })).toBeEnabled();
+  expect(await spillOf(page)).toBeLessThanOrEqual(0);
+  expect(await faultsByDayAndNight(page)).toEqual([]);
 });
-
-/** By day on a phone, by night on a wide window. */
-const ONE_WIDTH = { light: '@narrow', dark: '@any-width' };
-
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(
-    `is accessible in the ${colorScheme}, from first sight to the marks`,
-    { tag: ONE_WIDTH[colorScheme] },
-    async ({ page }) => {
-      test.slow();
-      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      await visit(page, ADDRESS);
-      expect(await faultsOf(page)).toEqual([]);
-      await reachChallenge(page);
-      await sweepByHold(page, 5);
-      await expect(marks(page)).toBeVisible();
-      expect(await faultsOf(page)).toEqual([]);
-      expect(await spillOf(page)).toBeLessThanOrEqual(0);
-    }
-  );
-}

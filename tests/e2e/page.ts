@@ -16,6 +16,31 @@ export async function faultsOf(page: Page, rules?: string[]) {
   return (await (rules ? axe.withRules(rules) : axe).analyze()).violations;
 }
 
+/** What light and width change: the rest of the rules sees the same by day and by night. */
+const BY_NIGHT = ['color-contrast', 'target-size', 'scrollable-region-focusable'];
+const WIDE = { width: 1280, height: 720 };
+
+/** What axe finds by night in the rules that light and width change. */
+export async function faultsByNight(page: Page) {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  return faultsOf(page, BY_NIGHT);
+}
+
+/**
+ * What axe finds on the page as it stands, by day, and then by night on a wide window: one walk to a place
+ * shows it in both. The page is left as it was.
+ */
+export async function faultsByDayAndNight(page: Page) {
+  await page.emulateMedia({ colorScheme: 'light' });
+  const byDay = await faultsOf(page);
+  const before = page.viewportSize();
+  await page.setViewportSize(WIDE);
+  const byNight = await faultsByNight(page);
+  await page.emulateMedia({ colorScheme: 'light' });
+  if (before) await page.setViewportSize(before);
+  return [...byDay, ...byNight];
+}
+
 /** By how much a page is wider than its window, CSS px: none, or it scrolls sideways. */
 export function spillOf(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -1,18 +1,22 @@
 import { expect, test } from '@playwright/test';
 import { visit } from './page';
 
-test('the first page answers with security headers and without errors', async ({ page }) => {
-  const errors: string[] = [];
-  page.on('pageerror', (error) => errors.push(error.message));
-  page.on('console', (line) => line.type() === 'error' && errors.push(line.text()));
-  const answer = await page.goto('/');
-  expect(answer?.headers()).toMatchObject({
-    'x-content-type-options': 'nosniff',
-    'x-frame-options': 'DENY'
-  });
-  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  expect(errors).toEqual([]);
-});
+test(
+  'the first page answers with security headers and without errors',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(error.message));
+    page.on('console', (line) => line.type() === 'error' && errors.push(line.text()));
+    const answer = await page.goto('/');
+    expect(answer?.headers()).toMatchObject({
+      'x-content-type-options': 'nosniff',
+      'x-frame-options': 'DENY'
+    });
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    expect(errors).toEqual([]);
+  }
+);
 
 test(
   'a chosen night is there again at the next visit, from the first paint on',

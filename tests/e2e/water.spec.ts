@@ -1,6 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { painted, turnByButton, turnByKey } from './hand';
-import { faultsOf, spillOf, visit } from './page';
+import { faultsByDayAndNight, spillOf, visit } from './page';
 
 const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 const bait = (page: Page) => page.locator('figure.bottom figcaption b');
@@ -67,7 +67,7 @@ test(
   }
 );
 
-test('a try by touch', async ({ page, context }) => {
+test('a try by touch', { tag: '@narrow' }, async ({ page, context }) => {
   await open(page);
   const path = await dragPath(page);
   const devtools = await context.newCDPSession(page);
@@ -102,7 +102,7 @@ test('a try by keys alone, from the top of the page', { tag: '@any-width' }, asy
   await expect(bait(page)).toHaveText('0 in');
 });
 
-test('a try by the hold buttons, ended by Done', async ({ page }) => {
+test('a try by the hold buttons, ended by Done', { tag: '@any-width' }, async ({ page }) => {
   await open(page);
   await turnByButton(rod(page), page.getByRole('button', { name: 'Sweep', exact: true }), 12);
   await page.getByRole('button', { name: 'Done' }).click();
@@ -125,23 +125,13 @@ test(
   }
 );
 
-/** By day on a phone, by night on a wide window. */
-const ONE_WIDTH = { light: '@narrow', dark: '@any-width' };
-
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(
-    `is accessible in the ${colorScheme}, before and after a try`,
-    { tag: ONE_WIDTH[colorScheme] },
-    async ({ page }) => {
-      await page.emulateMedia({ colorScheme });
-      await open(page);
-      expect(await faultsOf(page)).toEqual([]);
-      await turnByKey(rod(page), 5);
-      await shown(page);
-      await page.getByRole('button', { name: 'Replay' }).click();
-      await page.getByText('The same in words and figures').click();
-      expect(await faultsOf(page)).toEqual([]);
-      expect(await spillOf(page)).toBeLessThanOrEqual(0);
-    }
-  );
-}
+test('is accessible before and after a try', { tag: '@narrow' }, async ({ page }) => {
+  await open(page);
+  expect(await faultsByDayAndNight(page)).toEqual([]);
+  await turnByKey(rod(page), 5);
+  await shown(page);
+  await page.getByRole('button', { name: 'Replay' }).click();
+  await page.getByText('The same in words and figures').click();
+  expect(await spillOf(page)).toBeLessThanOrEqual(0);
+  expect(await faultsByDayAndNight(page)).toEqual([]);
+});
