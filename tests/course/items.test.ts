@@ -14,7 +14,6 @@ import {
 } from '../../src/lib/course/items';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { FOOT_M, simulate } from '../../src/lib/model';
-import { inUnits } from '../../src/lib/scoring';
 
 // That what is drawn is sound, `npm run check:items` shows for every seed, as a step of `npm test`.
 describe('generated questions', () => {
