@@ -89,7 +89,7 @@ test(
     await page.getByRole('button', { name: 'Close the vote' }).click();
     await expect(options(late).first()).toBeDisabled();
     await page.getByRole('button', { name: 'Reveal' }).click();
-    await expect(page.locator('.share')).toHaveText(['10 %', '80 %', '10 %']);
+    await expect(page.locator('.share')).toHaveText(['10%', '80%', '10%']);
     await expectReadable(page, 'a vote revealed');
     await expect(phones[1].getByText('the jig came')).toBeVisible();
 
@@ -185,7 +185,7 @@ test(
     await press();
     await expect(page.getByText('Next: reveal it')).toBeVisible();
     await press();
-    await expect(page.locator('.share').nth(1)).toContainText('100 %');
+    await expect(page.locator('.share').nth(1)).toContainText('100%');
     await expect(page.getByText('1voted first, 4 in this vote.')).toBeVisible();
     await press();
     await expect(page.getByText('The same, elsewhere')).toBeVisible();

@@ -48,7 +48,8 @@ describe('the check of words', () => {
     'Practise it.',
     'Hopped 1 times.',
     'Well done, you.',
-    'Look out!'
+    'Look out!',
+    'It’s 64 % too short.'
   ])('refuses “%s”', (text) => {
     expect(saidWrongly(text)).toHaveLength(1);
   });

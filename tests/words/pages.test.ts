@@ -63,3 +63,20 @@ test('the scan finds what is said in markup and in code, and leaves code alone',
     'It shall be down.'
   );
 });
+
+/** Spaced by hand, or by the function that sets a unit behind a number: `formatShare` sets none. */
+const SPACED_PERCENT = /[\d}](?:\s|&nbsp;|\\u00a0)%(?=['"`<).,])|, '%'\)/;
+
+test('no source sets a space before a percent sign that is read', () => {
+  const rooms = ['src/lib/scoring', 'src/lib/practice', 'src/lib/course', 'src/lib/fit'];
+  const sources = [
+    ...files,
+    ...rooms.flatMap((room) =>
+      readdirSync(room, { recursive: true, encoding: 'utf8' }).map((file) => join(room, file))
+    )
+  ].filter((file) => /\.(ts|svelte)$/.test(file));
+  const spaced = sources.filter((file) =>
+    SPACED_PERCENT.test(readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, ' '))
+  );
+  expect(spaced).toEqual([]);
+});

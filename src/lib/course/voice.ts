@@ -27,6 +27,7 @@ const NOT_SAID: readonly (readonly [what: RegExp, instead: string])[] = [
   [/\b(great job|well done|awesome|don’t be|silly|stupid|of course)\b/i, 'nothing'],
   [/[\p{L}\d]!/u, 'a period'],
   [/ & /, 'and'],
+  [/[\d}](\s|&nbsp;|\\u00a0)%/, 'a percent sign without a space'],
   [/\bhalf a met/i, 'a number in each unit'],
   [/\bclose[sd]? the bail\b|\bopen(s|ed)? the (bail|spool)\b|\bopen spool\b/i, 'free spool']
 ];

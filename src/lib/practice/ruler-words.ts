@@ -1,4 +1,4 @@
-import { formatLength, formatShare, withUnit, type Units } from '../scoring';
+import { formatLength, formatShare, type Units } from '../scoring';
 import { aimFor, rulerAt, type Ruler, type Trend } from './ruler';
 import type { RobustMean } from './robust-mean';
 
@@ -52,7 +52,7 @@ export function biasText({ value, band }: RobustMean): string {
   const size =
     percent === 0
       ? 'Right on the mark'
-      : `${withUnit(Math.abs(percent), '%')} too ${percent > 0 ? 'far' : 'short'}`;
+      : `${formatShare(Math.abs(value - 1))} too ${percent > 0 ? 'far' : 'short'}`;
   return `${size}, give or take ${Math.round(band * 100)}`;
 }
 

@@ -126,9 +126,9 @@ export function formatTime(s: number): string {
   return withUnit(wholeFrom10(s), 's');
 }
 
-/** 0.95 is 95 %. */
-export function formatShare(share: number): string {
-  return withUnit(Math.round(share * 100), '%');
+/** 0.95 is 95%: no space, as Americans write it. With `digits` behind the point: 0.0123 is 1.2%. */
+export function formatShare(share: number, digits: 0 | 1 = 0): string {
+  return digits === 0 ? `${Math.round(share * 100)}%` : `${(share * 100).toFixed(digits)}%`;
 }
 
 function metricLength(m: number): string {

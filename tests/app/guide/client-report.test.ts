@@ -25,7 +25,7 @@ test('a guide reads what the server graded and said, in their own units', () => 
   expect(line).toBe(passedText(1, 2, 3));
   expect(tries[0]).toMatchObject({ says: '50\u00a0cm', marks: 41 });
   expect(tries[0].small).toMatch(
-    /^41 of 100, in sight, 75\u00a0% of the way on the bottom, guessed /
+    /^41 of 100, in sight, 75% of the way on the bottom, guessed /
   );
   expect(tries[0].small).toMatch(/differs from the phone\. In metres\.$/);
   expect(tries[1].small).toContain('bait hidden');
@@ -37,7 +37,7 @@ test('of a reply from before, which kept no words, only its figures are said', (
 
 test('how long it stayed down is said of a task that asks for it, and of no other', () => {
   const goals = sampleChallenge.goals.filter(({ kind }) => kind !== 'contact');
-  expect(contactText(sampleChallenge, 0.75)).toMatch(/^75.% of the way on the bottom$/);
+  expect(contactText(sampleChallenge, 0.75)).toMatch(/^75% of the way on the bottom$/);
   expect(contactText({ goals }, 0)).toBe('');
   expect(reportOf([kept()], { ...sampleChallenge, goals }).tries[0].small).not.toContain('bottom');
 });

@@ -140,7 +140,7 @@ describe('where one stands, in words', () => {
       fades: 'tomorrow'
     });
     expect(standingWords(standing).sure).toMatch(
-      /^1 of 1 right; over many questions, expect 21 to 100\s%\. 1 of \d questions asked\.$/
+      /^1 of 1 right; over many questions, expect 21 to 100%\. 1 of \d questions asked\.$/
     );
   });
 
@@ -152,7 +152,7 @@ describe('where one stands, in words', () => {
     if (!standing) throw new Error('no such objective');
     expect(standingWords(standing).known).toBe('Not known yet');
     expect(standingWords(standing).sure).toMatch(
-      /^0 of 4 right; over many questions, expect 0 to 49\s%\./
+      /^0 of 4 right; over many questions, expect 0 to 49%\./
     );
   });
 

@@ -39,5 +39,5 @@ test('the known faults and the trade’s table are found where the page looks fo
 test('each published value is met, and its error is told', () => {
   // As in tests/published: a digit of the density, half a per cent of a drag read off a curve.
   for (const { what, error } of publishedChecks()) expect(Math.abs(error), what).toBeLessThan(6e-3);
-  expect([0.0004, -0.0123].map(errorText)).toEqual(['under 0.1 %', '1.2 %']);
+  expect([0.0004, -0.0123].map(errorText)).toEqual(['under 0.1%', '1.2%']);
 });

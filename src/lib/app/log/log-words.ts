@@ -1,7 +1,7 @@
 import type { CountedShare, LogGroup, LogSort } from '$lib/practice';
 import { isToldApart, logGroups } from '$lib/practice';
 import { retrievesFor } from '$lib/course';
-import { formatDepth, formatTime, type Units } from '$lib/scoring';
+import { formatDepth, formatShare, formatTime, type Units } from '$lib/scoring';
 import type { DayPlan, FeltSign, LogEntry, LogPace } from '$lib/wire';
 import { firstWeight } from '$lib/course/plan';
 
@@ -34,9 +34,9 @@ export function groupName({ key }: LogGroup, units: Units): string {
   return typeof key === 'number' ? `About ${formatDepth(key, units)}` : key;
 }
 
-/** "2 of 5 (15 to 74 %)" */
+/** "2 of 5 (15 to 74%)" */
 export function shareText({ hits, of, interval90: [least, most] }: CountedShare): string {
-  return `${hits} of ${of} (${Math.round(least * 100)} to ${Math.round(most * 100)}\u00a0%)`;
+  return `${hits} of ${of} (${Math.round(least * 100)} to ${formatShare(most)})`;
 }
 
 /** How little so few days prove. */

@@ -1,5 +1,5 @@
 import type { ObjectiveStanding } from '$lib/practice';
-import { withUnit } from '$lib/scoring';
+import { formatShare } from '$lib/scoring';
 
 /** Known for sure from here on, and shaky below: the scheduler asks again at nine tenths. */
 const SURE = 0.9;
@@ -24,11 +24,11 @@ export function standingWords({
   if (between === null || fades_in_days === null) {
     return { known: 'Not asked yet', sure: '', fades: '' };
   }
-  const [least, most] = between.map((share) => Math.round(100 * share));
+  const [least, most] = between;
   return {
     known: knownWord(known),
     sure:
-      `${right} of ${answers} right; over many questions, expect ${least} to ${withUnit(most, '%')}. ` +
+      `${right} of ${answers} right; over many questions, expect ${Math.round(100 * least)} to ${formatShare(most)}. ` +
       `${asked} of ${of} questions asked.`,
     fades:
       fades_in_days === 0 ? 'today' : fades_in_days === 1 ? 'tomorrow' : `in ${fades_in_days} days`

@@ -66,8 +66,8 @@ const WORDS: Record<GuessQuantity, Words> = {
     less: 'too short',
     right: 'at the pace asked',
     wants: {
-      bias: 'a truer reach (within 10\u00a0%)',
-      spread: 'more even tries (within 15\u00a0%)',
+      bias: 'a truer reach (within 10%)',
+      spread: 'more even tries (within 15%)',
       right: 'the pace asked in 8 of 10'
     }
   },

@@ -1,4 +1,5 @@
 import { cylinderDragCoefficient, minimumJerk, waterDensity, waterViscosity } from '$lib/model';
+import { formatShare } from '$lib/scoring';
 
 /** A value that others have published, and what the model makes of it here and now. */
 export interface PublishedCheck {
@@ -41,6 +42,6 @@ export function publishedChecks(): PublishedCheck[] {
 
 /** @param error as a share @returns in words, to a tenth of a per cent */
 export function errorText(error: number): string {
-  const percent = Math.abs(error * 100);
-  return percent < 0.1 ? 'under 0.1 %' : `${percent.toFixed(1)} %`;
+  const share = Math.abs(error);
+  return share < 0.001 ? 'under 0.1%' : formatShare(share, 1);
 }
