@@ -22,7 +22,7 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     where: 'steep banks and deep edges',
     retrieve: 'short, slow drags',
     pause: '10 seconds or more',
-    why: 'Cold fish hardly move for it, so it stays in front of them.'
+    why: 'Cold fish hardly move: keep it in front of them.'
   },
   {
     id: 'cool',

@@ -36,7 +36,11 @@ const MEASURES: readonly Measure[] = [
     format: formatLength
   },
   { name: 'Off the bottom for', of: ({ airborne_s }) => airborne_s, format: formatTime },
-  { name: 'On the bottom', of: ({ contact_fraction }) => contact_fraction, format: formatShare },
+  {
+    name: 'On the bottom',
+    of: ({ contact_fraction }) => contact_fraction,
+    format: (share) => formatShare(share)
+  },
   { name: 'Most pull', of: ({ peak_tip_tension_N }) => peak_tip_tension_N, format: formatPull }
 ];
 

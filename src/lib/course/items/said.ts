@@ -32,10 +32,10 @@ export function saidOut(m: number): string {
   return `{${Math.round(m / FOOT_M)} ft|${m < 10 ? half : Math.round(m)} m}`;
 }
 
-/** Of what a move comes to, roughly: 9 in, 2½ ft, or 25 cm, 80 cm. */
+/** Of what a move comes to, roughly: 9 in, 1½ ft, 2½ ft, or 25 cm, 80 cm. */
 export function saidAbout(m: number): string {
   const inches = Math.round(m / FOOT_M / 0.25) * 3;
-  const isFeet = inches === 12 || inches >= 24;
+  const isFeet = inches === 12 || inches === 18 || inches >= 24;
   const round = !isFeet ? `${inches} in` : `${halves(Math.round((2 * m) / FOOT_M) / 2)} ft`;
   return `{${round}|${metric(m)}}`;
 }

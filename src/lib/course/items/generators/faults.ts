@@ -60,6 +60,8 @@ const dragFault: Generator = {
   }
 };
 
+const TIMES = ['once', 'twice', 'three times'];
+
 const hopFault: Generator = {
   id: 'fault-of-hops',
   kind: 'fault',
@@ -78,7 +80,7 @@ const hopFault: Generator = {
       reply:
         i + 1 === count
           ? 'Right. Each time it leaves bottom, and it’s down in between.'
-          : `It left bottom ${i + 1 < count ? 'more' : 'fewer'} times. Count each stretch where it’s off bottom.`
+          : `It hopped ${TIMES[count - 1]}. Count each stretch with a gap under it, not each time the rod moves.`
     }));
     return recognise({
       ask: `${placeWords(setup)} Watch the retrieve. How many times did it hop?`,
@@ -117,12 +119,11 @@ function onlyOneDown(ask: string, moves: readonly Paced[]): ItemDraft | null {
     plans: moves.map(({ id, says, run }) => ({
       id,
       says,
-      reply: 'That’s too much tip for its time: the jig comes off bottom, and you feel nothing.',
+      reply: 'Too much tip for each second: the jig comes off bottom, and you feel nothing.',
       runs: [{ caption: says, run }]
     })),
-    right: 'Right. Least tip for its time, so it’s the slowest of the three.',
-    explain:
-      'Divide how far by how long. That pace lifts a jig or leaves it, not the distance alone and not the time alone.'
+    right: 'Right. It’s the slowest of the three: the least tip for each second.',
+    explain: 'Divide how far by how long. Pace lifts a jig: not distance alone, not time alone.'
   });
 }
 

@@ -12,6 +12,8 @@ interface Bottom {
   says: string;
   sign: SignName;
   feels: string;
+  /** What of it came up the line this time. */
+  came: string;
 }
 
 /** Bottoms that are taken for one another: three that knock, three that load up, three that are even. */
@@ -21,19 +23,22 @@ const LOOK_ALIKES = {
       kind: 'gravel',
       says: 'gravel',
       sign: 'fine ticks',
-      feels: 'Gravel ticks fast and light: small stones, close together.'
+      feels: 'Gravel ticks fast and light: small stones, close together.',
+      came: 'Here it ticked fast and light.'
     },
     {
       kind: 'chunk rock',
       says: 'chunk rock',
       sign: 'rock knocks',
-      feels: 'Chunk rock knocks and climbs, again and again, at odd times.'
+      feels: 'Chunk rock knocks and climbs, again and again, at odd times.',
+      came: 'Here it knocked hard, at odd times.'
     },
     {
       kind: 'boulders',
       says: 'boulders',
       sign: 'long loads',
-      feels: 'Boulders sit feet apart: one long load, then a drop.'
+      feels: 'Boulders sit feet apart: one long load, then a drop.',
+      came: 'Here it loaded long, then dropped.'
     }
   ],
   springy: [
@@ -41,19 +46,22 @@ const LOOK_ALIKES = {
       kind: 'brush',
       says: 'brush',
       sign: 'bends and slips',
-      feels: 'Brush loads up hard like a spring, then slips off, a few times at most.'
+      feels: 'Brush loads up hard like a spring, then slips off, a few times at most.',
+      came: 'Here it loaded like a spring and slipped off.'
     },
     {
       kind: 'grass',
       says: 'grass',
       sign: 'keeps catching',
-      feels: 'Grass catches and lets go, light and often.'
+      feels: 'Grass catches and lets go, light and often.',
+      came: 'Here it caught and let go, light and often.'
     },
     {
       kind: 'chunk rock',
       says: 'chunk rock',
       sign: 'rock knocks',
-      feels: 'Rock is hard: it knocks, and doesn’t give.'
+      feels: 'Rock is hard: it knocks, and doesn’t give.',
+      came: 'Here it knocked and didn’t give.'
     }
   ],
   even: [
@@ -61,19 +69,22 @@ const LOOK_ALIKES = {
       kind: 'mud',
       says: 'mud',
       sign: 'sucks at the start',
-      feels: 'Mud grabs a jig that rests: the first pull is the heaviest.'
+      feels: 'Mud grabs a jig that rests: the first pull is the heaviest.',
+      came: 'Here the first pull was the heaviest.'
     },
     {
       kind: 'sand',
       says: 'sand',
       sign: 'even from the start',
-      feels: 'Sand is even from the first inch.'
+      feels: 'Sand is even from the first inch.',
+      came: 'Here it was even all the way.'
     },
     {
       kind: 'gravel',
       says: 'fine gravel',
       sign: 'fine ticks',
-      feels: 'Fine gravel ticks: you feel single stones.'
+      feels: 'Fine gravel ticks: you feel single stones.',
+      came: 'Here you could feel single stones tick.'
     }
   ]
 } as const satisfies Record<string, readonly Bottom[]>;
@@ -100,10 +111,7 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
       id: kind.replaceAll(' ', '-'),
       says,
       sign,
-      reply:
-        kind === key.kind
-          ? 'Right. That’s what came up the line.'
-          : `${feels} That’s not what came up the line.`
+      reply: kind === key.kind ? `Right. ${key.came}` : `${feels} ${key.came}`
     })
   );
   return recognise({

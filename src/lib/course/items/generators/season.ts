@@ -14,7 +14,7 @@ const SEASONS = SEASON_MAP.filter((row): row is Asked => Object.hasOwn(ASKED, ro
 
 /** Why one waits so long, and why one looks there. */
 const WAITS: Record<Asked['id'], string> = {
-  cold: 'Cold fish take their time, so it sits in front of them.',
+  cold: 'Cold fish take their time: let it sit in front of them.',
   cool: 'Cool fish follow a little way: give them time to get there.',
   warm: 'Warm fish chase: a long wait loses them.'
 };
@@ -50,11 +50,19 @@ function casesOf(): Case[] {
 
 function bySeason(
   id: string,
-  ask: (temperature: string, place: string) => string,
+  ask: (temperature: string, place: string, season: Asked['id']) => string,
   says: (season: SeasonRow) => string,
   why: (season: Asked) => string,
-  objective = 'season',
-  places: readonly string[] = PLACES
+  {
+    objective = 'season',
+    places = PLACES,
+    held
+  }: {
+    objective?: string;
+    places?: readonly string[];
+    /** What is said to whoever chose one that guides hold with too, though fewer. */
+    held?: (chosen: Asked['id'], season: Asked['id']) => string | undefined;
+  } = {}
 ): Generator {
   return {
     id,
@@ -70,23 +78,28 @@ function bySeason(
         reply:
           one === season
             ? `Right. ${why(season)}`
-            : `That’s for ${one.id} water, and this is ${season.id}. ${why(season)}`
+            : (held?.(one.id, season.id) ??
+              `That’s for ${one.id} water, and this is ${season.id}. ${why(season)}`)
       }));
-      return practice(ask(said(degF), pick(random, places)), options, season.id);
+      return practice(ask(said(degF), pick(random, places), season.id), options, season.id, START);
     }
   };
 }
+
+const START =
+  'It’s where you start, not a rule. Change one thing every ten casts or so, and keep what works.';
+const FIND_THEM = 'Find fish first. Then find what they eat. Then leave it alone while it works.';
 
 /** What is asked of common practice, where no run decides; the runs only show the moves. */
 function practice(
   ask: string,
   options: { id: string; says: string; reply: string }[],
-  key: string
+  key: string,
+  explain: string
 ): ItemDraft {
   return {
     ask,
-    explain:
-      'It’s where you start, not a rule. Change one thing every ten casts or so, and keep what works.',
+    explain,
     answer: { form: 'choose', options, key },
     evidence: { is: 'practice', source: SOURCE },
     cases: casesOf()
@@ -99,7 +112,13 @@ const seasonRetrieve = bySeason(
   'season-retrieve',
   (t, place) => `It’s ${t} on bottom off ${place}. What do you start with?`,
   ({ retrieve }) => retrieve,
-  ({ why }) => why
+  ({ why }) => why,
+  {
+    held: (chosen, season) =>
+      chosen === 'cold' && season === 'warm'
+        ? 'A slow drag still catches deep summer fish, and some guides start there. Most start with what rises and falls: warm fish chase.'
+        : undefined
+  }
 );
 const seasonPause = bySeason(
   'season-pause',
@@ -123,13 +142,19 @@ const LAKES = [
   'A lake three hours from home'
 ];
 
+/** Spring and fall pass through the same water, and fish stand elsewhere in each. */
+const TURNS: Record<Asked['id'], string> = {
+  cold: ' and holding',
+  cool: ' and warming',
+  warm: ' and holding'
+};
+
 const seasonSpot = bySeason(
   'season-spot',
-  (t, lake) => `${lake}. It’s ${t} on bottom. Where do you look first?`,
+  (t, lake, season) => `${lake}. It’s ${t} on bottom${TURNS[season]}. Where do you look first?`,
   ({ where }) => where,
   ({ id }) => PLACES_BECAUSE[id],
-  'season-map',
-  LAKES
+  { objective: 'season-map', places: LAKES }
 );
 
 interface Stand {
@@ -198,8 +223,8 @@ const moveOrStay: Generator = {
       says: one.says,
       reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
     }));
-    const ask = `You’re on ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
-    return practice(ask, options, drawn.id);
+    const ask = `You’re fishing ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
+    return practice(ask, options, drawn.id, FIND_THEM);
   }
 };
 
@@ -221,7 +246,7 @@ const MOODS: readonly Mood[] = [
       'Fish hit it before it lands',
       'Bait is getting pushed to the surface',
       'You see fish come up to meet it',
-      'Three casts, three fish'
+      'Fish rush it as it falls'
     ],
     says: 'hops and strokes, short waits',
     why: 'Fish on the chase go for what rises and falls.',
@@ -232,7 +257,7 @@ const MOODS: readonly Mood[] = [
     signs: [
       'Fish follow it and turn away',
       'Fish nose up to it and stop',
-      'You get taps and no hookups',
+      'Fish swim up to look and drift off',
       'A fish follows it to the boat every cast',
       'Fish back off each time it hops',
       'Fish circle it and won’t eat'
@@ -245,10 +270,10 @@ const MOODS: readonly Mood[] = [
     id: 'tight',
     signs: [
       'Fish are glued to bottom and follow nothing',
-      'Fish hold tight behind the rocks and don’t move',
+      'Fish hold tight to cover and don’t move',
       'The front went through and nothing stirs',
       'You see fish, and not one leaves its spot',
-      'Fish have sat under the ledge all morning',
+      'Fish have sat in one place all morning',
       'Nothing follows, whatever you do'
     ],
     says: 'short drags right at them',
@@ -268,8 +293,8 @@ const mood: Generator = {
       says: one.says,
       reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
     }));
-    const ask = `You’re on ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
-    return practice(ask, options, drawn.id);
+    const ask = `You’re fishing ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
+    return practice(ask, options, drawn.id, START);
   }
 };
 

@@ -68,11 +68,11 @@ const OFF = {
   },
   double: {
     times: 2,
-    reply: 'It only gets the line that the tip takes up, and it doesn’t glide.'
+    reply: 'It only gets the line the tip takes up, and it doesn’t glide.'
   },
   triple: {
     times: 3,
-    reply: 'It only gets the line that the tip takes up, however light it is.'
+    reply: 'It only gets the line the tip takes up. A light jig gets no more.'
   }
 };
 
@@ -86,7 +86,7 @@ const wayOfBait: Generator = {
     const duration_s = pick(random, [3, 4, 5]);
     const wrong = pick(random, ROUND_IT);
     return chooseValue({
-      ask: `${placeWords(setup)} You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
+      ask: `${placeWords(setup)} The line is close to tight. You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
       caption: `The sweep of ${saidFeet(feet)}`,
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
