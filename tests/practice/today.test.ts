@@ -96,7 +96,7 @@ test('a lesson without anything to try waits for the others', () => {
 
 test('practice that was begun comes before a lesson', () => {
   expect(at({ tries: all.slice(0, 2), progress: [progress('slack', null)] })).toMatchObject({
-    line: 'Practice “The drag” with the bait in sight.',
+    line: 'Practice “The drag” with the jig in sight.',
     minutes: 4,
     address: '/ruler/practise?drill=drag'
   });

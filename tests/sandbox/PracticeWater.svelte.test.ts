@@ -51,7 +51,7 @@ describe('practice water', () => {
     await render(PracticeWater, base);
     await expect.element(page.getByRole('region', { name: 'Practice water' })).toBeVisible();
     await expect.element(page.getByRole('img', { name: 'The whole line' })).toBeVisible();
-    await expect.element(page.getByRole('img', { name: 'Close-up of the bait' })).toBeVisible();
+    await expect.element(page.getByRole('img', { name: 'Close-up of the jig' })).toBeVisible();
     await expect.element(rod()).toHaveAttribute('aria-valuetext', '9.0 o’clock');
     for (const name of ['Raise', 'Lower', 'Slower', 'Faster', 'Start']) {
       const box = page.getByRole('button', { name, exact: true }).element().getBoundingClientRect();
@@ -147,13 +147,13 @@ describe('practice water', () => {
 
   test('shows nothing but the view from the deck when unseen', async () => {
     const { rerender } = await render(PracticeWater, base);
-    await vi.waitFor(() => expect(inked('Close-up of the bait')).toBeGreaterThan(0.001), LONG);
+    await vi.waitFor(() => expect(inked('Close-up of the jig')).toBeGreaterThan(0.001), LONG);
     await rerender({ ...base, visibility: 'unseen' });
     await vi.waitFor(
       () => expect(inked('What you see from the deck')).toBeGreaterThan(0.001),
       LONG
     );
-    for (const name of ['The whole line', 'Close-up of the bait']) {
+    for (const name of ['The whole line', 'Close-up of the jig']) {
       expect(page.getByRole('img', { name }).elements()).toEqual([]);
     }
     expect(

@@ -78,7 +78,7 @@ test('what befell the bait stands in the row in which it did', () => {
 test('gear and moment are said in the learner’s units', () => {
   const setup = setupOf(FIRST_GEAR);
   expect(gearLine(setup, 'imperial')).toBe(
-    tied('5/8~oz, 12~lb fluorocarbon, 7~ft rod; 18~ft deep, bait 70~ft out')
+    tied('5/8~oz, 12~lb fluorocarbon, 7~ft rod; 18~ft deep, jig 70~ft out')
   );
   expect(gearLine(smallWater(), 'metric')).toContain(tied('16~g, 0.30~mm fluorocarbon'));
   const now = { t_s: 1.25, tip_m: 0.4, bait_m: 0.31, height_m: 0.12, line_in_m: 0 };

@@ -76,9 +76,9 @@ describe('the plots', () => {
 describe('in words', () => {
   test('a hop is told with its height and length, and the end with tip and bait', () => {
     const events = eventsOf(snap, 'metric');
-    expect(events[0].text).toBe('The bait left the bottom.');
+    expect(events[0].text).toBe('The jig left the bottom.');
     expect(events[1].text).toMatch(/^Down again: \d+\scm high, [\d.]+\sm along\.$/);
-    expect(trySummaryOf(snap, 'metric')).toMatch(/^The tip went .*\sm, the bait \d.*\. It was off/);
+    expect(trySummaryOf(snap, 'metric')).toMatch(/^The tip went .*\sm, the jig \d.*\. It was off/);
   });
 
   test('a bait that stayed down is said to have done so', () => {

@@ -49,7 +49,9 @@ describe('the check of words', () => {
     'Hopped 1 times.',
     'Well done, you.',
     'Look out!',
-    'It’s 64 % too short.'
+    'It’s 64 % too short.',
+    'Drag the bait a foot.',
+    'There is a bow in the line.'
   ])('refuses “%s”', (text) => {
     expect(saidWrongly(text)).toHaveLength(1);
   });

@@ -65,6 +65,9 @@ test('the scan finds what is said in markup and in code, and leaves code alone',
 });
 
 /** Spaced by hand, or by the function that sets a unit behind a number: `formatShare` sets none. */
+/** The thing tied on is the jig; "bait" is any bait, or what fish eat. Strings that are no sentences, too. */
+const THE_BAIT = /['"`>][^'"`<>\n]*\b(the|your) bait\b(?! model)/i;
+
 const SPACED_PERCENT = /[\d}](?:\s|&nbsp;|\\u00a0)%(?=['"`<).,])|, '%'\)/;
 
 test('no source sets a space before a percent sign that is read', () => {

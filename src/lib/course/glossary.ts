@@ -14,13 +14,13 @@ const TERMS: readonly Term[] = [
     'from-the-boat',
     'A reel whose spool turns. Push the button for free spool and thumb the spool as it runs.'
   ),
+  term('belly', 'slack', 'The curve that weight, water and wind put in a line. It hides slack.'),
   term('bias', 'your-hands-ruler', 'How far your tries are off on average, and which way.'),
   term('bobber stop', 'first-drop', 'A small knot or bead on the line. Watch it as the jig falls.'),
-  term('bow', 'slack', 'The curve that weight, water and wind put in a line. It hides slack.'),
   term(
     'braid',
     'line-and-rod',
-    'Woven line: floats, hardly stretches, feels the most, bows in wind, gets cut on rock.'
+    'Woven line: floats, hardly stretches, feels the most, bellies in wind, gets cut on rock.'
   ),
   term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
   term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
@@ -60,7 +60,7 @@ const TERMS: readonly Term[] = [
   term('leader', 'line-and-rod', 'A length of other line between your main line and the jig.'),
   term('ledge', 'offshore', 'An edge where the bottom drops off to deeper water.'),
   term('lift', 'the-clock', 'Raise the rod in line with the jig.'),
-  term('mono', 'line-and-rod', 'Line about as heavy as water: bows, stretches, forgives.'),
+  term('mono', 'line-and-rod', 'Line about as heavy as water: sags, stretches, forgives.'),
   term('mush', 'bite-or-bottom', 'A soft, springy weight: weeds, or a fish that has the jig.'),
   term(
     'pendulum',
@@ -93,7 +93,11 @@ const TERMS: readonly Term[] = [
     'Where warm water meets cold in summer. Often too little oxygen below it.'
   ),
   term('tip', 'your-hands-ruler', 'The end of the rod: what the jig follows.'),
-  term('trailer', 'weight-and-depth', 'The soft bait behind the jig. Bigger ones slow the fall.'),
+  term(
+    'trailer',
+    'weight-and-depth',
+    'The soft plastic behind the jig. Bigger ones slow the fall.'
+  ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
   term('weedguard', 'rigging', 'Bristles that keep the hook off brush. Too stiff, it blocks bites.')
 ];

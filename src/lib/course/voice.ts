@@ -27,6 +27,8 @@ const NOT_SAID: readonly (readonly [what: RegExp, instead: string])[] = [
   [/\b(great job|well done|awesome|don’t be|silly|stupid|of course)\b/i, 'nothing'],
   [/[\p{L}\d]!/u, 'a period'],
   [/ & /, 'and'],
+  [/\b(the|your) bait\b(?! model)/i, 'the jig: it’s what is tied on'],
+  [/\bbow in (the|a|its|your) line\b|\bline bows\b/i, 'a belly: the bow is the boat’s'],
   [/[\d}](\s|&nbsp;|\\u00a0)%/, 'a percent sign without a space'],
   [/\bhalf a met/i, 'a number in each unit'],
   [/\bclose[sd]? the bail\b|\bopen(s|ed)? the (bail|spool)\b|\bopen spool\b/i, 'free spool']

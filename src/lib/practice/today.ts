@@ -49,7 +49,7 @@ type Reason = { does: (title: string) => string; why: string };
 
 const PRACTISE: Record<Phase, Reason> = {
   seen: {
-    does: (title) => `practice “${title}” with the bait in sight`,
+    does: (title) => `practice “${title}” with the jig in sight`,
     why: 'First your hand learns what your eye sees.'
   },
   half_seen: {
@@ -57,8 +57,8 @@ const PRACTISE: Record<Phase, Reason> = {
     why: 'Now your hand takes over. Call it before you look.'
   },
   unseen: {
-    does: (title) => `practice “${title}” with the bait hidden`,
-    why: 'On the water nobody shows you the bait.'
+    does: (title) => `practice “${title}” with the jig hidden`,
+    why: 'On the water nobody shows you the jig.'
   },
   kept: {
     does: (title) => `check that you still have “${title}”`,
@@ -67,7 +67,7 @@ const PRACTISE: Record<Phase, Reason> = {
 };
 
 const LAPSED: Reason = {
-  does: (title) => `practice “${title}” again with the bait hidden`,
+  does: (title) => `practice “${title}” again with the jig hidden`,
   why: 'You’d lost it at the last check. It comes back faster than the first time.'
 };
 
@@ -180,7 +180,7 @@ function shortDrillOf({ progress, tries }: LearnerRecord, drills: Course['drills
   const left = SHORT_DRILL_TRIES - drillTriesOf(short.id, tries).length;
   return {
     does: `make ${left} hidden ${left === 1 ? 'try' : 'tries'} at “${short.title}”`,
-    why: 'Now without seeing the bait.',
+    why: 'Now without seeing the jig.',
     minutes: Math.max(1, Math.round(left * TRY_MINUTES)),
     address: `/ruler/practise?drill=${short.id}&short`
   };

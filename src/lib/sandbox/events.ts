@@ -14,7 +14,7 @@ export function eventsOf(result: Result, units: Units): Event[] {
     return [{ t_s: event.t_s, text: settledWords(event.kind, formatLength(event.by_m, units)) }];
   });
   const hops = result.hops.flatMap((hop) => [
-    { t_s: hop.t_s, text: 'The bait left the bottom.' },
+    { t_s: hop.t_s, text: 'The jig left the bottom.' },
     {
       t_s: hop.t_s + hop.duration_s,
       text: `Down again: ${formatLength(hop.height_m, units)} high, ${formatLength(hop.length_m, units)} along.`
@@ -38,5 +38,5 @@ export function trySummaryOf(result: Result, units: Units): string {
     result.hops.length === 0
       ? 'It stayed on the bottom'
       : `It was off the bottom for ${formatTime(result.airborne_s)}, ${formatLength(result.peak_height_m, units)} at most`;
-  return `The tip went ${tip}, the bait ${bait}. ${air}.`;
+  return `The tip went ${tip}, the jig ${bait}. ${air}.`;
 }

@@ -28,7 +28,7 @@ test('a guide reads what the server graded and said, in their own units', () => 
     /^41 of 100, in sight, 75% of the way on the bottom, guessed /
   );
   expect(tries[0].small).toMatch(/differs from the phone\. In metres\.$/);
-  expect(tries[1].small).toContain('bait hidden');
+  expect(tries[1].small).toContain('jig hidden');
 });
 
 test('of a reply from before, which kept no words, only its figures are said', () => {

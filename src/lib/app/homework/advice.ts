@@ -40,7 +40,7 @@ export function adviceWords(figure: TaskFigure, { advice, off }: FigureLevel, un
     raise: () => figure.raise(size),
     lower: () => figure.lower(size),
     steady: () => figure.steady ?? STEADY,
-    harder: () => 'In the band. Make it harder: hide the bait, or change the depth.',
+    harder: () => 'In the band. Make it harder: hide the jig, or change the depth.',
     unclear: () => 'Too few, and too far apart, to say more. Ask for five tries in a row.'
   };
   return words[advice]();

@@ -91,7 +91,7 @@ export function tryWords(
   const small = [
     isLate(graded.at, due) ? 'late' : '',
     `${graded.marks} of 100${graded.markedBy ?? ''}`,
-    planOf(phase, n).isHidden ? 'bait hidden' : 'in sight',
+    planOf(phase, n).isHidden ? 'jig hidden' : 'in sight',
     graded.input.rod === 'real' ? 'real rod' : '',
     contactText(challenge, graded.contact),
     guess && `guessed ${guess}`,

@@ -34,7 +34,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'boat',
     when: 'there is wind',
     holds: ({ wind }) => wind !== 'calm',
-    says: 'Bow into the wind. Cast within 45° of straight upwind: the bow in the line stays small.',
+    says: 'Bow into the wind. Cast within 45° of straight upwind: the belly in the line stays small.',
     source: PRACTICE
   },
   {
@@ -48,7 +48,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'boat',
     when: 'strong wind',
     holds: ({ wind }) => wind === 'strong',
-    says: 'One jig size heavier than the model says, if you have it. The bow takes your feel before the bottom.',
+    says: 'One jig size heavier than the model says, if you have it. The belly takes your feel before the bottom.',
     source: PRACTICE
   },
   {

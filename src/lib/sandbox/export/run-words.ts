@@ -3,14 +3,14 @@ import { formatDepth, formatLength, formatWeight, withUnit, type Units } from '$
 import type { Readout } from '../readout';
 import { gearOf, lineName, namedLine } from '../gear';
 
-/** What a run was made with: 5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, bait 70 ft out. */
+/** What a run was made with: 5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, jig 70 ft out. */
 export function gearLine(setup: Setup, units: Units): string {
   const gear = gearOf(setup);
   const depth = formatDepth(gear.depth_m, units);
   const out = formatDepth(gear.cast_m, units);
   return (
     `${formatWeight(gear.mass_kg, units)}, ${lineName(namedLine(gear), units)}, ` +
-    `${formatLength(gear.rod_m, units)} rod; ${depth} deep, bait ${out} out`
+    `${formatLength(gear.rod_m, units)} rod; ${depth} deep, jig ${out} out`
   );
 }
 

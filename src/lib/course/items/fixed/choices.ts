@@ -17,7 +17,7 @@ export const choices = [
   fact(
     'weight-wind',
     'weight-depth',
-    'Wind comes up and your line bows. What do you change?',
+    'Wind comes up and your line bellies. What do you change?',
     [
       ['a size heavier, and the rod tip low', 'Right. Less line in the wind, more weight below.'],
       ['a size lighter, and the rod tip high', 'Then the wind sails your line away.'],
@@ -154,7 +154,7 @@ export const choices = [
     'line-rod',
     'Braid feels the most. What’s the catch?',
     [
-      ['it bows in wind and gets cut on rock', 'Right. A leader helps with the rock.'],
+      ['it bellies in wind and gets cut on rock', 'Right. A leader helps with the rock.'],
       ['it sinks and lies among the rocks', 'Braid floats, so it stays up off the rocks.'],
       ['it stretches and hides the bites', 'It hardly stretches at all.']
     ],

@@ -143,7 +143,7 @@ export const retrieves = [
     [
       ['reel down slow until you feel weight', 'Right, and then stop, or you move the jig.'],
       ['lift the rod once, as high as it goes', 'That moves the jig before your move.'],
-      ['see if the line at the tip looks tight', 'The bow that counts is under water.']
+      ['see if the line at the tip looks tight', 'The belly that counts is under water.']
     ],
     'Weight on the line says the slack is gone. Slack decides how much of your move gets there.',
     ['slow drag', 'slack drag'],

@@ -77,8 +77,8 @@ const slackDrag: Generator = {
       unknowns: 'drag',
       right: isBraid
         ? 'Right. Nearly all of the slack came off the tip’s move.'
-        : 'Right. Slack came off, and some of it stayed in the bow.',
-      explain: `The tip takes up slack before it moves the jig. Line that sinks keeps some in its bow; braid gives up nearly all. Here ${lengthToken(ft(feet) - travel_m)} of the tip went into slack.`,
+        : 'Right. Slack came off, and some of it stayed in the belly.',
+      explain: `The tip takes up slack before it moves the jig. Line that sinks keeps some in its belly; braid gives up nearly all. Here ${lengthToken(ft(feet) - travel_m)} of the tip went into slack.`,
       errors: () => [
         {
           id: 'slack-ignored',
@@ -90,7 +90,7 @@ const slackDrag: Generator = {
           value: Math.max(0, ft(feet) - inch(inches)),
           reply: isBraid
             ? 'That takes off all of the slack. Even braid keeps a little.'
-            : 'That takes off all of the slack. Part of it stays in the bow of a line that sinks.'
+            : 'That takes off all of the slack. Part of it stays in the belly of a line that sinks.'
         },
         {
           id: 'quarter',

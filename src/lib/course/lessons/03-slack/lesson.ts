@@ -25,7 +25,7 @@ export default {
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'The bow takes its share first.',
+      says: 'The belly takes its share first.',
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     },
     { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' },
@@ -39,11 +39,11 @@ export default {
     },
     {
       says: [
-        'Here the first part of your move straightens the bow.',
+        'Here the first part of your move straightens the belly.',
         'The jig gets what’s left.',
         'What’s left reaches the jig.',
         'You feel nothing at first, and that fools you.',
-        'This bow is smaller than your sweep, so the jig comes late, and less.'
+        'This belly is smaller than your sweep, so the jig comes late, and less.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     }
@@ -55,7 +55,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The line hangs in a bow. You feel almost no weight.',
+      text: 'The line has a belly in it, about {1 ft|30 cm} of slack. You feel almost no weight.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'What must the sweep take up before the jig feels anything? Is that all of the sweep?',
@@ -66,20 +66,20 @@ export default {
             says: 'All of it: {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
             reply:
-              'On a tight line, yes. Here the first part of your move straightens the bow. The jig gets what’s left.'
+              'On a tight line, yes. Here the first part of your move straightens the belly. The jig gets what’s left.'
           },
           {
             id: 'part',
             says: 'About half: {1 ft|30 cm}',
             holds: { travel_m: [0.23, 0.38] },
-            reply: 'Right. The bow takes its share first. What’s left reaches the jig.'
+            reply: 'Right. The belly takes its share first. What’s left reaches the jig.'
           },
           {
             id: 'none',
             says: 'It doesn’t move',
             holds: { travel_m: [-0.05, 0.06] },
             reply:
-              'You feel nothing at first, and that fools you. This bow is smaller than your sweep, so the jig comes late, and less.'
+              'You feel nothing at first, and that fools you. This belly is smaller than your sweep, so the jig comes late, and less.'
           }
         ]
       }
@@ -115,7 +115,7 @@ export default {
         },
         {
           sign: 'Weight comes on soft and late',
-          means: 'The bow is straightening.',
+          means: 'The belly is straightening.',
           basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
         },
         {

@@ -143,8 +143,8 @@ export default {
           basis: { most: 'travel_m', of: ['held', 'onto'] }
         },
         {
-          sign: 'A side wind bows the line',
-          means: 'The bow pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
+          sign: 'A side wind puts a belly in the line',
+          means: 'The belly pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
           basis: 'practice'
         },
         {

@@ -141,7 +141,7 @@ export default {
         },
         { sign: 'Every pebble is loud', means: 'Braid carries feel best.', basis: 'practice' },
         {
-          sign: 'Line bows on the surface',
+          sign: 'A belly of line on the surface',
           means: 'Braid in wind. Tip down, reel down.',
           basis: 'practice'
         }

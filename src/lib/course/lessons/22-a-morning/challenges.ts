@@ -29,7 +29,7 @@ export default [
   {
     id: 'wind-comes-up',
     title: 'Wind comes up',
-    ask: 'Wind bows your line. Move the jig {2 ft|60 cm} anyway.',
+    ask: 'Wind puts a belly in your line. Move the jig {2 ft|60 cm} anyway.',
     setup: deeperWith({
       mass_kg: JIGS.threeQuarters,
       start: { bait_x_m: 18, slack_m: 0.2 },

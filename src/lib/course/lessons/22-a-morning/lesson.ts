@@ -121,7 +121,7 @@ export default {
           basis: { most: 'travel_m', of: ['anchored', 'onto'] }
         },
         {
-          sign: 'The line bows',
+          sign: 'A belly in the line',
           means: 'Wind. Tip down, reel down, or go heavier.',
           basis: 'practice'
         }
