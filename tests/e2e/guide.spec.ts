@@ -17,7 +17,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByRole('checkbox', { name: QUESTIONS }).check();
   await page.getByLabel('Tries of each challenge').fill('1');
   await page.getByLabel('Questions of each kind').fill('1');
-  await page.getByLabel('What they see').selectOption('Bait in sight');
+  await page.getByLabel('What they see').selectOption('Jig in sight');
   await page.getByRole('button', { name: 'Make the link' }).dblclick();
   await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
   return page.locator('.share .link code').innerText();

@@ -114,12 +114,12 @@ test(
   { tag: '@any-width' },
   async ({ page }) => {
     await visit(page, '/water');
-    await page.getByRole('combobox', { name: 'Bait' }).selectOption('3/8 oz');
+    await page.getByRole('combobox', { name: 'Jig' }).selectOption('3/8 oz');
     await page.getByRole('slider', { name: 'Depth' }).fill('7.3152');
     await page.getByRole('radio', { name: 'Lift' }).check({ force: true });
     await page.reload();
     await expect(page.getByText('70 ft out, 24 ft deep')).toBeVisible();
-    await expect(page.getByRole('combobox', { name: 'Bait' })).toHaveValue('1');
+    await expect(page.getByRole('combobox', { name: 'Jig' })).toHaveValue('1');
     await take(page);
     await expect(rod(page)).toHaveAttribute('aria-valuetext', '9.0 o’clock');
   }

@@ -59,7 +59,7 @@ test('what the plots show stands below in words and figures', async () => {
 test('gear is changed in the learner’s units and handed on as a setup', async () => {
   const onchange = vi.fn();
   await render(GearPanel, { setup, units: 'imperial', onchange });
-  await page.getByRole('combobox', { name: 'Bait' }).selectOptions('3/4 oz');
+  await page.getByRole('combobox', { name: 'Jig' }).selectOptions('3/4 oz');
   expect(onchange.mock.lastCall?.[0].bait.mass_kg).toBeCloseTo(0.02126, 5);
   await page.getByRole('combobox', { name: 'Line' }).selectOptions('30 lb braid');
   expect(onchange.mock.lastCall?.[0].line.material).toBe('braid');

@@ -48,7 +48,7 @@ describe('the plots', () => {
   test('share one axis of time and leave no row unnamed', () => {
     expect(plots.rows.map(({ name }) => name)).toEqual([
       'Tip',
-      'Bait',
+      'Jig',
       'Height',
       'Bottom',
       'Pull',

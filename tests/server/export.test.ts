@@ -86,11 +86,11 @@ test('a table has a line a try or answer in the guide’s units and by their clo
   expect(rowsOf(text)).toMatchObject([
     {
       ...{ Client: "'=cmd()", Kind: 'try', Task: 'Exactly one foot', Made: '2031-05-01 03:00' },
-      ...{ Try: '1', 'Bait hidden': 'no', Jig: '5/8 oz', Depth: '11 ft', Late: 'no', Guess: '' },
+      ...{ Try: '1', 'Jig hidden': 'no', Jig: '5/8 oz', Depth: '11 ft', Late: 'no', Guess: '' },
       ...{ Figure: 'How far the jig went', Unit: 'in', 'Asked from': '10.03', 'Asked to': '13.97' },
       ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; Contact: /), Question: '' }
     },
-    { Made: '2031-05-01 03:05', Try: '2', 'Bait hidden': 'yes', Guess: '"1 ft, stayed down"' },
+    { Made: '2031-05-01 03:05', Try: '2', 'Jig hidden': 'yes', Guess: '"1 ft, stayed down"' },
     {
       ...{ Client: "'=cmd()", Kind: 'answer', Right: 'yes', 'Came by': 'knew' },
       Question: expect.stringMatching(/ .*[?.]"?$/)

@@ -64,7 +64,7 @@ export function plotsOf(
   const pull = (newton: number) => formatPull(newton, units);
   const [tip, bait, height, tension]: Curve[] = [
     { name: 'Tip', isBait: false, values: series.tipTravel_m, least: 0.1, label: length },
-    { name: 'Bait', isBait: true, values: series.baitTravel_m, least: 0.1, label: length },
+    { name: 'Jig', isBait: true, values: series.baitTravel_m, least: 0.1, label: length },
     { name: 'Height', isBait: true, values: series.height_m, least: 0.05, label: length },
     { name: 'Pull', isBait: false, values: series.tension_N, least: 0.2, label: pull }
   ];

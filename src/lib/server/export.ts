@@ -34,7 +34,7 @@ export interface ExportedFor {
 /** What belongs to tries and what to answers side by side; "Kind" says which a line is. */
 const HEAD = [
   ...(['Client', 'Kind', 'Task', 'Made', 'Received', 'Late', 'Right', 'As on the phone'] as const),
-  ...(['Try', 'Bait hidden', 'Jig', 'Depth', 'Marks', 'Marks on the phone'] as const),
+  ...(['Try', 'Jig hidden', 'Jig', 'Depth', 'Marks', 'Marks on the phone'] as const),
   ...(['Figure', 'Reached', 'Unit', 'Asked from', 'Asked to'] as const),
   ...(['All goals', 'On the bottom', 'Guess'] as const),
   ...(['Question', 'Answer', 'Right answer', 'Came by', 'Model'] as const)
@@ -69,7 +69,7 @@ export function homeworkTable(
       tries.map((one, n) => ({
         ...dated(one),
         Try: n + 1,
-        'Bait hidden': yes(planOf(phase, n).isHidden),
+        'Jig hidden': yes(planOf(phase, n).isHidden),
         ...tryLine(challenge, one, units)
       }))
     );

@@ -112,7 +112,7 @@ describe('the table', () => {
   test('names row and field of what cannot be read', () => {
     const rows = [emptyRow(0), emptyRow(1, { to_deg: '60', duration_s: '3', travel_m: 'far' })];
     expect(readRows(rows, 'imperial').faults).toEqual([
-      { key: 1, field: 'travel_m', says: 'Row 2: Bait went must be a length, not “far”.' }
+      { key: 1, field: 'travel_m', says: 'Row 2: Jig went must be a length, not “far”.' }
     ]);
   });
 });

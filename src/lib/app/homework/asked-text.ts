@@ -17,7 +17,7 @@ export function gearText({ setup }: Pick<Challenge, 'setup'>, units: Units): str
 
 type Counts = Pick<Assignment, 'challenges' | 'objectives' | 'tries' | 'questions' | 'phase'>;
 
-/** "2 tries of each challenge. Bait hidden. 4 questions of each kind." Only of what there is. */
+/** "2 tries of each challenge. Jig hidden. 4 questions of each kind." Only of what there is. */
 export function countsText({ challenges, objectives, tries, questions, phase }: Counts): string {
   const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
   const said = [

@@ -41,9 +41,9 @@ export interface HomeworkDraft {
 }
 
 export const PHASE_NAMES: Record<HomeworkPhase, string> = {
-  seen: 'Bait in sight',
+  seen: 'Jig in sight',
   half_seen: 'In sight and hidden in turn',
-  unseen: 'Bait hidden'
+  unseen: 'Jig hidden'
 };
 
 /** What a hand is first asked for, everywhere: a foot. */

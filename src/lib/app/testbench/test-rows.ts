@@ -19,7 +19,7 @@ export const FIELD_NAMES: Record<RowField, string> = {
   slack_m: 'Slack',
   depth_m: 'Depth',
   out_m: 'Jig out',
-  travel_m: 'Bait went',
+  travel_m: 'Jig went',
   travel_sd_m: '±',
   peak_height_m: 'Highest',
   height_sd_m: '± ',
