@@ -24,9 +24,7 @@ test('a guide reads what the server graded and said, in their own units', () => 
   const { line, tries } = reportOf([kept(says), kept(says)]);
   expect(line).toBe(passedText(1, 2, 3));
   expect(tries[0]).toMatchObject({ says: '50\u00a0cm', marks: 41 });
-  expect(tries[0].small).toMatch(
-    /^41 of 100, in sight, 75% of the way on the bottom, guessed /
-  );
+  expect(tries[0].small).toMatch(/^41 of 100, in sight, 75% of the way on the bottom, guessed /);
   expect(tries[0].small).toMatch(/differs from the phone\. In metres\.$/);
   expect(tries[1].small).toContain('jig hidden');
 });
