@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { glossary, loadLessons } from '../../src/lib/course';
+import { claimsOf } from '../../src/lib/course/claims';
 
 const terms = glossary();
 
@@ -15,4 +16,17 @@ test('each word leads to a lesson, and that lesson uses it', () => {
     return !words.includes(term);
   });
   expect(lost.map(({ term }) => term)).toEqual([]);
+});
+
+test('what the model can decide of a word’s meaning names what its lesson shows by a run', () => {
+  const shown = terms.flatMap(({ lesson, basis }) =>
+    basis === 'practice' ? [] : [{ lesson, ...basis }]
+  );
+  const lost = shown.filter(({ lesson: id, claim }) => {
+    const lesson = loadLessons().find((one) => one.id === id);
+    const runs = lesson ? claimsOf(lesson).filter(({ basis }) => basis !== 'practice') : [];
+    return !runs.some(({ says }) => says === claim);
+  });
+  expect(shown.length).toBeGreaterThan(5);
+  expect(lost).toEqual([]);
 });

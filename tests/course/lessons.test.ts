@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { isCertainPrediction, loadLessons, type Lesson } from '../../src/lib/course';
 import { claimFaults, claimsOf, unbacked } from '../../src/lib/course/claims';
+import { setUpFaults } from '../../src/lib/course/set-up';
 import { wideFaults } from '../../src/lib/course/said-numbers';
 import { formatAsked, inUnits, travelGoalOf } from '../../src/lib/scoring';
 import { minutesOf } from '../../src/lib/course/lesson-minutes';
@@ -86,8 +87,12 @@ describe.each(told)('%s', (_, lesson) => {
     expect(lesson.cautions).toHaveLength(1);
   });
 
-  test('states nothing, in what it is about, in replies and in what is felt, that has no run and no mark', () => {
+  test('states nothing, in set-ups, replies, captions, tasks and drills, that has no run and no mark', () => {
     expect(unbacked(lesson)).toEqual([]);
+  });
+
+  test('sets its questions and tasks with the numbers of their runs', () => {
+    expect(setUpFaults(lesson)).toEqual([]);
   });
 
   test('ends with a field drill and what to write down', () => {
@@ -134,6 +139,14 @@ describe('the check of what a lesson states', () => {
     expect(unbacked(claiming([{ says, basis: 'practice' }]))).toContain(
       'A lighter one takes longer and lifts sooner.'
     );
+  });
+
+  test('refuses what a hint or a task states without it, and a set-up with a number of no run', () => {
+    const hint = 'What sinks slowly needs little to stay up.';
+    expect(unbacked(claiming([{ says, basis: 'practice' }]))).toContain(hint);
+    const [predict, ...others] = lesson.sections;
+    const deeper = { ...predict, text: 'The water is {130 ft|40 m} deep.' } as typeof predict;
+    expect(setUpFaults({ ...lesson, sections: [deeper, ...others] })).toHaveLength(1);
   });
 
   test('refuses a number of times that the runs do not show', () => {

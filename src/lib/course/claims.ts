@@ -42,7 +42,7 @@ function wideBasis(says: string, basis: Basis): string[] {
 }
 
 /** Every run of the lesson by its name. */
-function runsOf({ sections, challenges, proofs = [] }: Lesson): Map<string, ShownRun> {
+export function runsOf({ sections, challenges, proofs = [] }: Lesson): Map<string, ShownRun> {
   const questions = sections.flatMap((section) =>
     section.kind === 'predict' ? [{ id: QUESTION, run: section.question.run }] : []
   );
@@ -63,7 +63,7 @@ function unsaid({ claims, proofs: _, ...said }: Lesson): string[] {
 }
 
 function basisFaults(basis: Basis, runs: Map<string, ShownRun>): string[] {
-  if (basis === 'practice') return [];
+  if (basis === 'practice' || 'published' in basis) return [];
   const names = 'run' in basis ? [basis.run] : basis.of;
   const missing = names.filter((id) => !runs.has(id));
   if (missing.length > 0) return [`there is no run called ${missing.join(', ')}`];
@@ -116,15 +116,36 @@ const ASKS =
   /^(Before every move|Bow|Call|Cast|Change|Count|Drag|Feel for|Film|Find|Go|Hold|Know|Pick|Put it|Read|Reel|Run|See|Stop|Then pick|Tip down|Watch)\b/;
 
 /**
- * Sentences of what a lesson is about, of its replies and of what is felt that neither a run nor common
- * practice stands behind. What a step asks for, and where a question is set, states nothing.
+ * Sentences that neither a run, nor a published value, nor common practice stands behind. What a step asks
+ * for states nothing; where a question is set is held against its run's numbers (see set-up.ts).
  */
 export function unbacked(lesson: Lesson): string[] {
   const backed = claimsOf(lesson).map(({ says }) => bare(says));
-  return statementsOf(lesson)
-    .flatMap(sentencesOf)
+  return [...statementsOf(lesson).flatMap(sentencesOf), ...besideIt(lesson)]
     .filter((one) => one !== 'Right.' && !one.endsWith('?') && !ASKS.test(one))
     .filter((one) => !backed.some((says) => says.includes(bare(one)) || bare(one).includes(says)));
+}
+
+/** A verb that says how something is; without one, words name a move, a thing or a place. */
+const STATES =
+  /\b(is|are|was|were|isn’t|can’t|doesn’t|does|goes|takes|makes|pulls|needs|weighs|holds|crosses|swings|stretches|keeps|moves|feels|has|gets|comes|loads|lets|ticks|tugs|hangs|catches|stays|wore|brings?|silence|thicker)\b|\b(it|that|there|here)’s\b|’re\b/i;
+/** What the water of a try is, what its screen does, and what a step asks for after a word of place or order. */
+const SETS =
+  /^(Bring|license|find|From|Which|What|One|Two|Three|Ten|Time|On a|Nobody|Your rod|its tip|Its hook|Tip moves|A fish has picked|Now it’s|Wind is up|\{|This is twice|There’s (slack|nothing)|The (boat|jig|rod|line) (drifts|has|is|would|stays)|You’re graded|Wind puts|Your friend|When |Raise the rod until|Drag until|Let (it|the jig)|Lower|Lift|Move|Count|Follow|Turn|Point|Grass|Twitch|Snap|Add|Think|Lay|Keep|Reel|Watch|Wait|Line goes slack: lower|Same|Then|On the water|Take|Tell|Look|Rules|Agree|Name|Fish there|Explain|Before)\b/;
+
+/** What is stated beside what a lesson is about: in set-ups, hints, captions, tasks and drills. */
+function besideIt({ sections, challenges }: Lesson): string[] {
+  const said = sections.flatMap((section) => {
+    if (section.kind === 'predict')
+      return [section.text, section.question.ask, section.question.hint ?? ''];
+    if (section.kind === 'see')
+      return [section.text, ...section.demos.map(({ caption }) => caption)];
+    if (section.kind === 'field') return [section.text, ...section.needs, ...section.steps];
+    return section.kind === 'try' ? [section.text] : [];
+  });
+  return [...said, ...challenges.map(({ ask }) => ask)]
+    .flatMap(sentencesOf)
+    .filter((one) => STATES.test(one) && !SETS.test(one));
 }
 
 function statementsOf({ about, sections }: Lesson): string[] {

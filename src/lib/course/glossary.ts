@@ -1,11 +1,24 @@
 import * as v from 'valibot';
 import { name, parseData, text } from '../scoring';
 
-/** A word of the trade, in a sentence or two, with the lesson that says more. */
-const termSchema = v.strictObject({ term: text, means: text, lesson: name });
+/**
+ * A word of the trade, in a sentence or two, with the lesson that says more. `basis`: how the word is used,
+ * by common practice, or what of its meaning a run of that lesson shows, in the lesson's own words.
+ */
+const termSchema = v.strictObject({
+  term: text,
+  means: text,
+  lesson: name,
+  basis: v.union([v.literal('practice'), v.strictObject({ claim: text })])
+});
 export type Term = v.InferOutput<typeof termSchema>;
 
-const term = (word: string, lesson: string, means: string): Term => ({ term: word, means, lesson });
+const term = (word: string, lesson: string, means: string, claim?: string): Term => ({
+  term: word,
+  means,
+  lesson,
+  basis: claim === undefined ? 'practice' : { claim }
+});
 
 /** In the order of the alphabet. */
 const TERMS: readonly Term[] = [
@@ -14,13 +27,19 @@ const TERMS: readonly Term[] = [
     'from-the-boat',
     'A reel whose spool turns. Push the button for free spool and thumb the spool as it runs.'
   ),
-  term('belly', 'slack', 'The curve that weight, water and wind put in a line. It hides slack.'),
+  term(
+    'belly',
+    'slack',
+    'The curve that weight, water and wind put in a line. It hides slack.',
+    'The belly takes its share first.'
+  ),
   term('bias', 'your-hands-ruler', 'How far your tries are off on average, and which way.'),
   term('bobber stop', 'first-drop', 'A small knot or bead on the line. Watch it as the jig falls.'),
   term(
     'braid',
     'line-and-rod',
-    'Woven line: floats, hardly stretches, feels the most, bellies in wind, gets cut on rock.'
+    'Woven line: floats, hardly stretches, feels the most, bellies in wind, gets cut on rock.',
+    'Braid floats and hardly stretches.'
   ),
   term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
   term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
@@ -36,7 +55,12 @@ const TERMS: readonly Term[] = [
     'safety',
     'A weighted clip or cage that takes a bloated fish down and lets it go there.'
   ),
-  term('drag', 'one-foot', 'Pull the jig along the bottom with the rod low and to the side.'),
+  term(
+    'drag',
+    'one-foot',
+    'Pull the jig along the bottom with the rod low and to the side.',
+    'Your rod tip moves the jig.'
+  ),
   term(
     'engage',
     'from-the-boat',
@@ -60,12 +84,18 @@ const TERMS: readonly Term[] = [
   term('leader', 'line-and-rod', 'A length of other line between your main line and the jig.'),
   term('ledge', 'offshore', 'An edge where the bottom drops off to deeper water.'),
   term('lift', 'the-clock', 'Raise the rod in line with the jig.'),
-  term('mono', 'line-and-rod', 'Line about as heavy as water: sags, stretches, forgives.'),
+  term(
+    'mono',
+    'line-and-rod',
+    'Line about as heavy as water: sags, stretches, forgives.',
+    'Mono stretches and nearly floats.'
+  ),
   term('mush', 'bite-or-bottom', 'A soft, springy weight: weeds, or a fish that has the jig.'),
   term(
     'pendulum',
     'from-the-boat',
-    'A jig that falls on tight line and swings in toward the boat.'
+    'A jig that falls on tight line and swings in toward the boat.',
+    'A tight line makes it a pendulum'
   ),
   term('pound test', 'line-and-rod', 'The pull a line is sold to hold. Thickness comes second.'),
   term('reel drag', 'hook-set', 'The brake in the reel: it gives line before the line breaks.'),
@@ -76,7 +106,12 @@ const TERMS: readonly Term[] = [
   ),
   term('shake', 'season-and-mood', 'Twitch the slack so the jig hardly leaves its place.'),
   term('skirt', 'rigging', 'The strands around a jig’s hook. More of it slows the fall.'),
-  term('slack', 'slack', 'Extra line between tip and jig.'),
+  term(
+    'slack',
+    'slack',
+    'Extra line between tip and jig.',
+    'Slack makes the difference, and you can’t see it.'
+  ),
   term('snag', 'snags', 'The hook hangs on something. Give slack, shake, change the angle.'),
   term(
     'spinning reel',
@@ -92,11 +127,17 @@ const TERMS: readonly Term[] = [
     'offshore',
     'Where warm water meets cold in summer. Often too little oxygen below it.'
   ),
-  term('tip', 'your-hands-ruler', 'The end of the rod: what the jig follows.'),
+  term(
+    'tip',
+    'your-hands-ruler',
+    'The end of the rod: what the jig follows.',
+    'The jig follows the tip, not the hand.'
+  ),
   term(
     'trailer',
-    'weight-and-depth',
-    'The soft plastic behind the jig. Bigger ones slow the fall.'
+    'rigging',
+    'The soft plastic behind the jig. Bigger ones slow the fall.',
+    'A big trailer slows the fall and lifts sooner.'
   ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
   term('weedguard', 'rigging', 'Bristles that keep the hook off brush. Too stiff, it blocks bites.')

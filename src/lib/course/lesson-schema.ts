@@ -20,6 +20,7 @@ const run = v.strictObject({
 
 /**
  * What a statement rests on. `practice`: common practice, which no run decides and no source backs.
+ * `published`: a value of others that the model is tested against, with where.
  * `run`: that run shows it, whatever is unknown (see `Unknowns`). `most`: of these runs the first has
  * the most, and so on. `alike`: nobody in a boat tells these runs apart by it. Runs go by the id of a demonstration, a proof or a challenge (its reference),
  * the predicted one by "question".
@@ -29,6 +30,7 @@ const measure = v.picklist(MEASURE_NAMES);
 const basis = v.union(
   [
     v.literal('practice'),
+    v.strictObject({ published: text }),
     v.strictObject({
       run: name,
       holds: v.optional(v.record(measure, v.tuple([numberIn(-100, 100), numberIn(-100, 100)]))),
@@ -52,7 +54,7 @@ const basis = v.union(
       unknowns
     })
   ],
-  'must be "practice", a run with what holds of it, or the runs that have the most'
+  'must be "practice", what is published, a run with what holds of it, or the runs that have the most'
 );
 
 /** Lowest and highest, in the quantity's unit. An option holds when all that it names lie between. */

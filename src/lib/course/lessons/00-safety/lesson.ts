@@ -14,6 +14,7 @@ export default {
   ],
   leaves_out: ['First aid and boat handling: take a course.', 'Your local rules: look them up.'],
   claims: [
+    { says: ['most people who drown from boats wore none'], basis: 'practice' },
     {
       says: [
         'Local rules come first, and a boating or first-aid course beats this page.',

@@ -16,6 +16,7 @@ export default {
   ],
   leaves_out: ['Why line sometimes swallows the move: next lesson.'],
   claims: [
+    { says: ['First what most hands do when they mean a foot.'], basis: 'practice' },
     { says: 'Your hand measures a foot its own way, and it’s off.', basis: 'practice' },
     {
       says: 'The jig follows the tip, not the hand.',

@@ -24,6 +24,11 @@ export default {
   ],
   leaves_out: ['Finding fish.', 'Sonar.'],
   claims: [
+    { says: ['That’s your own table.'], basis: 'practice' },
+    {
+      says: ['Line goes slack:', 'it’s down.'],
+      basis: { run: 'free', holds: { fall_s: [2, 12] } }
+    },
     {
       says: 'A tight line makes it a pendulum',
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }

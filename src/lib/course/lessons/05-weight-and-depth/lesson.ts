@@ -23,6 +23,14 @@ export default {
   leaves_out: ['Tungsten.', 'Head shapes and trailer sizes: the lesson on rigging.'],
   claims: [
     {
+      says: ['What sinks slowly needs little to stay up.'],
+      basis: { most: 'contact', of: ['heavy', 'light'] }
+    },
+    {
+      says: ['Say {1 oz|28 g} just stays down.'],
+      basis: { most: 'contact', of: ['heavy', 'light'] }
+    },
+    {
       says: 'A heavier jig falls faster and stays down better.',
       basis: { most: 'fall_s', of: ['fall-quarter', 'fall-ounce'], unknowns: 'drag' }
     },

@@ -18,6 +18,10 @@ export default {
   leaves_out: ['What a swimming trailer does.'],
   claims: [
     {
+      says: ['The line pulls up as well as toward you.'],
+      basis: { run: 'question', sign: 'lifted' }
+    },
+    {
       says: 'Pull slowly and a jig slides on smooth bottom.',
       basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
     },

@@ -33,6 +33,15 @@ export default {
   ],
   leaves_out: ['Trolling motors and anchors: how to run yours.'],
   claims: [
+    { says: ['The tip pulls one way.'], basis: { most: 'travel_m', of: ['held', 'onto'] } },
+    {
+      says: ['Drifting away, the boat does part of it.'],
+      basis: { most: 'travel_m', of: ['away', 'held'] }
+    },
+    {
+      says: ['Drifting onto it, the boat takes part back.'],
+      basis: { most: 'travel_m', of: ['held', 'onto'] }
+    },
     {
       says: 'Drift onto the jig and you drag slack.',
       basis: { most: 'travel_m', of: ['held', 'onto'] }

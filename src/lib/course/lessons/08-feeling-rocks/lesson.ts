@@ -25,6 +25,9 @@ export default {
   objectives: ['Touch every rock in the path.', 'Say why a missed rock pile may be a fast hand.'],
   leaves_out: ['Hanging up: the lesson on snags.'],
   claims: [
+    { says: ['You were too fast before.'], basis: 'practice' },
+    { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
+    { says: ['silence.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
     {
       says: 'You can miss a rock pile you cast right to: the jig went over it, off bottom.',
       basis: { most: 'contact', of: ['slow', 'fast'] }

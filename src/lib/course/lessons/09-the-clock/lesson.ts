@@ -27,6 +27,10 @@ export default {
   leaves_out: ['How high to hop: next lesson.'],
   claims: [
     {
+      says: ['Low, the tip crosses the line.', 'High, it goes straight away from the jig.'],
+      basis: { most: 'travel_m', of: ['third', 'first'] }
+    },
+    {
       says: 'An hour up high moves the jig more than the first one.',
       basis: { most: 'travel_m', of: ['third', 'first'] }
     },

@@ -21,6 +21,10 @@ export default {
   leaves_out: ['Hard strokes: next lesson.'],
   claims: [
     {
+      says: ['The line can’t give it more than the tip took.'],
+      basis: { run: 'quick', holds: { peak_height_m: [0, 0.4] } }
+    },
+    {
       says: 'How far and how fast the tip goes both make height.',
       basis: { most: 'peak_height_m', of: ['longer', 'quick', 'slow'] }
     },

@@ -19,6 +19,15 @@ export default {
   ],
   leaves_out: ['Setting the hook: its own lesson.'],
   claims: [
+    {
+      says: [
+        'Two things bring it in: the snap, and what a tight line does to a sinking jig.',
+        'Rod stays up: it swings.',
+        'Rod follows: it drops.'
+      ],
+      basis: { most: 'travel_m', of: ['held', 'follow'] }
+    },
+    { says: ['It’s never quite straight.'], basis: 'practice' },
     { says: 'Warm water, active fish: a hard snap and a controlled fall.', basis: 'practice' },
     {
       says: 'On a tight line the jig swings in; on a following rod it drops where it is.',

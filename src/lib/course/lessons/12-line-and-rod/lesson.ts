@@ -28,6 +28,7 @@ export default {
   ],
   leaves_out: ['Knots and wear: check your line.'],
   claims: [
+    { says: ['That pull is what stretches line.'], basis: 'practice' },
     {
       says: 'How much of that reaches the jig depends on how fast you move.',
       basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }

@@ -60,6 +60,7 @@ export default {
   ],
   leaves_out: ['Colors.', 'Knots: use one you trust, and test it.'],
   claims: [
+    { says: ['It weighs about the same.'], basis: 'practice' },
     {
       says: 'In free spool it hardly matters.',
       basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
@@ -116,7 +117,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}, 12-pound fluorocarbon. No trailer: down in about 8 seconds. Now thread on a big one.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}, 12-pound fluorocarbon. No trailer: you counted about 8 seconds. Now thread on a big one.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',

@@ -20,6 +20,20 @@ export default {
   leaves_out: ['Which bottom holds fish today.'],
   claims: [
     {
+      says: ['The pull keeps growing.'],
+      basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
+    },
+    {
+      says: ['Mud holds the jig.', 'Mud tugs once:'],
+      basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
+    },
+    { says: ['Sand is even:'], basis: { run: 'sand', sign: 'smooth' } },
+    { says: ['Gravel ticks:'], basis: { run: 'gravel', sign: 'fine ticks', unknowns: 'drag' } },
+    {
+      says: ['Grass loads the line and lets go.'],
+      basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
+    },
+    {
       says: 'Drag slow and you can name them unseen.',
       basis: { run: 'rock', sign: 'knocks' }
     },

@@ -28,6 +28,10 @@ export default {
   leaves_out: ['Setting the hook: its own lesson.', 'Fighting and landing fish.'],
   claims: [
     {
+      says: ['The rod is still, so only one thing moves.'],
+      basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
+    },
+    {
       says: 'Bottom holds still; fish move.',
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },

@@ -25,6 +25,7 @@ export default {
   ],
   leaves_out: ['Fighting a big fish.', 'How tight to set your drag: ask your guide.'],
   claims: [
+    { says: ['Line only stretches as far as it’s pulled.'], basis: 'practice' },
     {
       says: 'Slack eats your sweep.',
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }

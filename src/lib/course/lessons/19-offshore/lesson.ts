@@ -33,6 +33,16 @@ export default {
   leaves_out: ['Setting up your sonar.', 'Finding the spot: maps and miles.'],
   claims: [
     {
+      says: ['A jig falls at one even speed.'],
+      basis: {
+        most: 'fall_s',
+        of: ['question', 'fall-shallow'],
+        times: [2.5, 3.5],
+        unknowns: 'drag'
+      }
+    },
+    { says: ['The difference is your ledge.'], basis: 'practice' },
+    {
       says: 'The count triples',
       basis: {
         most: 'fall_s',
@@ -97,7 +107,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'In {12 ft|3.5 m} your {1 oz|28 g} jig with a small trailer takes about 5 seconds. Now it’s {35 ft|10.5 m}.',
+      text: 'In {12 ft|3.5 m} you counted about 5 seconds: {1 oz|28 g}, small trailer. Now it’s {35 ft|10.5 m}.',
       question: {
         ask: 'How long is the count?',
         hint: 'A jig falls at one even speed. How much deeper is it?',

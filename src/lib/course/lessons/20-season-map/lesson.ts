@@ -43,6 +43,7 @@ export default {
   ],
   leaves_out: ['Your lake’s own calendar: ask locally.'],
   claims: [
+    { says: ['The reel keeps what the rod gained.'], basis: 'practice' },
     { says: 'a change of retrieve can’t fix it', basis: 'practice' },
     {
       says: 'Strokes cover far more bottom than cold-water drags.',

@@ -25,6 +25,10 @@ export default {
   leaves_out: ['What only your own lake can teach you.'],
   claims: [
     {
+      says: ['The slack is pulled straight first, then the jig moves.'],
+      basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
+    },
+    {
       says: 'Slack eats some of it.',
       basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
