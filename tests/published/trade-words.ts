@@ -157,10 +157,10 @@ export function modelItems(t: TradeFigures): Record<string, string> {
       `([planing.md](planing.md)) brings it to ${f16} in at 0.16 and ${f3} at 0.3, and then lifts the heavy one too far.`
     ].join(' '),
     'All facts as one session.': [
-      'Fitted like anybody’s own tests, the facts of the 1/2 oz jig are explained best by a rod held',
-      `${Math.round(-t.best('elevation_deg'))}° lower than said, ${t.best('reach_m')} m of reach,`,
-      `${Math.round(100 * t.best('slack_m'))} cm of slack, ${(t.best('drag_area_m2') / USUAL_M2).toFixed(1)} times the`,
-      `usual drag area and planing of ${t.best('lift_to_drag')}. It explains ${t.explained('yes', SESSION)};`,
+      'Fitted like anybody’s own tests, one set-up explains the facts of the 1/2 oz jig best. Its rod is held',
+      `${Math.round(-t.best('elevation_deg'))}° lower than said, with ${t.best('reach_m')} m of reach and`,
+      `${Math.round(100 * t.best('slack_m'))} cm of slack. Its drag area is ${(t.best('drag_area_m2') / USUAL_M2).toFixed(1)} times`,
+      `the usual, its planing ${t.best('lift_to_drag')}. It explains ${t.explained('yes', SESSION)};`,
       `not ${t.explained('no', SESSION)}. Of what is said of other weights it explains`,
       `${t.explained('yes', BEYOND)}. Angles that far off say that hours are read otherwise than they are held,`,
       'not that the model is right.'

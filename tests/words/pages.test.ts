@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { saidWrongly } from '../../src/lib/course/voice';
+import { saidWrongly, tooLong } from '../../src/lib/course/voice';
 
 /** What a page's markup says: neither its script nor its style, no comments, and no code in braces. */
 function saidByMarkup(source: string): string {
@@ -87,3 +87,15 @@ test.each([
   );
   expect(found).toEqual([]);
 });
+
+/** Pages that are made of a file in docs/: its paragraphs and points, each on one line. */
+test.each(['docs/model.md', 'docs/accessibility.md'])(
+  '%s has no sentence over 25 words',
+  (file) => {
+    const points = readFileSync(file, 'utf8')
+      .split(/\n\s*\n|\n(?=\s*- )/)
+      .filter((point) => !/^\s*\|/m.test(point))
+      .map((point) => point.replace(/\*\*/g, '').replace(/\s*\n\s*/g, ' '));
+    expect(points.flatMap(tooLong)).toEqual([]);
+  }
+);

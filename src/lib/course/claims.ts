@@ -131,7 +131,7 @@ const STATES =
   /\b(is|are|was|were|isn’t|can’t|doesn’t|does|goes|takes|makes|pulls|needs|weighs|holds|crosses|swings|stretches|keeps|moves|feels|has|gets|comes|loads|lets|ticks|tugs|hangs|catches|stays|wore|brings?|silence|thicker)\b|\b(it|that|there|here)’s\b|’re\b/i;
 /** What the water of a try is, what its screen does, and what a step asks for after a word of place or order. */
 const SETS =
-  /^(Bring|license|find|From|Which|What|One|Two|Three|Ten|Time|On a|Nobody|Your rod|its tip|Its hook|Tip moves|A fish has picked|Now it’s|Wind is up|\{|This is twice|There’s (slack|nothing)|The (boat|jig|rod|line) (drifts|has|is|would|stays)|You’re graded|Wind puts|Your friend|When |Raise the rod until|Drag until|Let (it|the jig)|Lower|Lift|Move|Count|Follow|Turn|Point|Grass|Twitch|Snap|Add|Think|Lay|Keep|Reel|Watch|Wait|Line goes slack: lower|Same|Then|On the water|Take|Tell|Look|Rules|Agree|Name|Fish there|Explain|Before)\b/;
+  /^(Bring|license|find|From|Which|What does|One|Two|Three|Ten|Time|On a|Nobody|Your rod|its tip|Its hook|Tip moves|A fish has picked|Now it’s|Wind is up|\{|This is twice|There’s (slack|nothing)|The (boat|jig|rod|line) (drifts|has|is|would|stays)|You’re graded|Wind puts|Your friend|When |Raise the rod until|Drag until|Let (it|the jig)|Lower|Lift|Move|Count|Follow|Turn|Point|Grass|Twitch|Snap|Add|Think|Lay|Keep|Reel|Watch|Wait|Line goes slack: lower|Same|Then|On the water|Take|Tell|Look|Rules|Agree|Name|Fish there|Explain|Before)\b/;
 
 /** What is stated beside what a lesson is about: in set-ups, hints, captions, tasks and drills. */
 function besideIt({ sections, challenges }: Lesson): string[] {

@@ -23,7 +23,7 @@ const NOT_SAID: readonly (readonly [what: RegExp, instead: string])[] = [
     'American spelling'
   ],
   [/\b(dearest|oneself|somebody else’s|in its turn|of those)\b/i, 'a plain word'],
-  [/\b1 (times|hops|drags|turns|casts|tries)\b/, 'a count that agrees'],
+  [/(?<![.\d])\b1 (times|hops|drags|turns|casts|tries)\b/, 'a count that agrees'],
   [/\b(great job|well done|awesome|don’t be|silly|stupid|of course)\b/i, 'nothing'],
   [/[\p{L}\d]!/u, 'a period'],
   [/ & /, 'and'],
