@@ -23,6 +23,8 @@ describe('the chart of weights', () => {
     const row = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.3 };
     expect(weightVerdict(row, wanted, 'imperial')).toMatch(/: in time.*stays down.*at the tip\.$/);
     expect(weightVerdict({ ...row, fall_s: 12.3 }, wanted, 'metric')).toMatch(/probably in time/);
+    const near = { ...row, fall_s: 13, fall_band_s: 5 };
+    expect(weightVerdict(near, wanted, 'imperial')).toMatch(/probably too late/);
     const late = { ...row, fall_s: 20, drag_s: null };
     expect(weightVerdict(late, wanted, 'imperial')).toMatch(/too late.*may leave.*More weight/);
     expect(weightVerdict({ ...row, fall_s: Infinity }, wanted, 'metric')).toMatch(/isn’t down/);

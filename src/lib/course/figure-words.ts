@@ -16,7 +16,7 @@ const lengthWords = (m: number, units: Units) =>
 const WORDS: Record<MeasureName, (value: number, units: Units) => Words> = {
   travel_m: (m, units) => [
     lengthWords(Math.abs(m), units),
-    m < -PUT_M ? 'the jig went away from you' : 'the jig came'
+    m < -PUT_M ? 'of jig travel, away from you' : 'of jig travel'
   ],
   peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at most'],
   contact: (share) => [formatShare(share), 'of the move on bottom'],

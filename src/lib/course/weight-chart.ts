@@ -71,7 +71,9 @@ export function weightVerdict(
   // As a voice counts: what reads 12 s is down within 12.
   const isDown = Math.round(fall_s) <= wanted.within_s;
   const isSure = Math.round(fall_s + fall_band_s) <= wanted.within_s;
-  const inTime = isDown ? (isSure ? 'in time' : 'probably in time') : 'too late';
+  const isSurelyLate = Math.round(fall_s - fall_band_s) > wanted.within_s;
+  const late = isSurelyLate ? 'too late' : 'probably too late';
+  const inTime = isDown ? (isSure ? 'in time' : 'probably in time') : late;
   const staysDown = drag_s !== null && drag_s <= wanted.drag_s;
   const count = Number.isFinite(fall_s)
     ? `Down in ${formatTime(fall_s)}, give or take ${formatTime(fall_band_s)}: ${inTime}.`

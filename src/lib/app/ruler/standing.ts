@@ -25,7 +25,7 @@ const ON_THE_MARK = 0.25;
 export function standingText({ standing, phase, due_ms }: Progress, now_ms: number): string {
   if (standing === 'kept') return 'It was still there after a week. It is yours.';
   if (due_ms !== null && due_ms > now_ms) {
-    const practised = standing === 'mastered' ? 'Mastered. One more check to come' : 'Practised';
+    const practised = standing === 'mastered' ? 'Mastered. One more check to come' : 'Practiced';
     return `${practised}. The check comes in ${timeText(due_ms - now_ms)}: what you still have then is what counts.`;
   }
   const lapsed =

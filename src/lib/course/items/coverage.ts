@@ -23,7 +23,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'bait-way-of-slow-drag',
       'pace-limit'
     ],
-    'Say whether a move was short, right or long before you see it.': ['mark-drag', 'foot-hand'],
+    'Say how far a slow sweep brings the jig.': ['mark-drag', 'foot-hand'],
     'Drag over rocks and keep feeling them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
   },
   'your-hands-ruler': {

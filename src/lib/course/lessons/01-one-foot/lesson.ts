@@ -16,7 +16,7 @@ export default {
   place,
   objectives: [
     'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.',
-    'Say whether a move was short, right or long before you see it.',
+    'Say how far a slow sweep brings the jig.',
     'Drag over rocks and keep feeling them.'
   ],
   leaves_out: ['Wind and a drifting boat.', 'Lifts and hops.', 'Fish.'],
@@ -60,7 +60,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The jig lies on flat sand, about {35 ft|10 m} out. The line is just tight. Your rod is low and to the side.',
+      text: 'The jig lies on flat sand, about {33 ft|10 m} out. The line is just tight. Your rod is low and to the side.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slow and steady. How far does the jig come?',
         hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',
@@ -140,7 +140,7 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Ten minutes on the lawn.',
+      text: 'Ten minutes on the lawn, then one sweep on the water.',
       needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
         'Lay the tape beside the rod tip, along the sweep.',

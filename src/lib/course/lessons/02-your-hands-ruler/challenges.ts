@@ -5,7 +5,7 @@ import { DRAG_MOST_M_S, waterWith } from '../fathomley';
 export default [
   {
     id: 'one-foot-half-seen',
-    title: 'One foot, half seen',
+    title: 'One foot, called first',
     ask: 'Drag the jig {1 ft|30 cm}. Call it before you look.',
     setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
     plane: 'sweep',
@@ -24,7 +24,7 @@ export default [
   {
     id: 'two-feet-unseen',
     title: 'Two feet, unseen',
-    ask: 'Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
+    ask: '{16 ft|5 m} deep. Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
     setup: waterWith({ depth_m: 5, start: { bait_x_m: 16, slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
