@@ -26,7 +26,7 @@ export default {
   claims: [
     { says: ['That’s your own table.'], basis: 'practice' },
     {
-      says: ['Line goes slack:', 'it’s down.'],
+      says: 'They stop: it’s down.',
       basis: { run: 'free', holds: { fall_s: [2, 12] } }
     },
     {
