@@ -109,7 +109,7 @@ test.each([
   );
   const trend = trendOf(series);
   expect(trend?.direction).toBe(direction);
-  expect(trend && trendText(trend)).toMatch(/^First half of your tries: \d+\s% too far/);
+  expect(trend && trendText(trend)).toMatch(/^First half of your tries: \d+% too far/);
 });
 
 test('a hand whose bias shrinks from try to try is not called settled, and is told so', () => {
