@@ -32,13 +32,13 @@ describe('a hand at a task', () => {
 
   test.each([
     ['far too far', oneFoot, [0.58, 0.6, 0.62, 0.6], 'lower', 'Aim 1~ft shorter than feels right.'],
-    ['too low', hop, [0.05, 0.06, 0.05, 0.06], 'raise', 'Aim 3~in higher.'],
+    ['too low', hop, [0.05, 0.06, 0.05, 0.06], 'raise', 'Aim 1~in higher.'],
     [
       'too early',
       count,
       [-1, -1.2, -0.9, -1.1],
       'raise',
-      'Wait 2.3~s longer: it was still falling.'
+      'Wait 1.1~s longer: it was still falling.'
     ],
     ['too short', rest, [6, 6.2, 5.9, 6], 'raise', 'Let it lie 6~s longer.'],
     ['uneven', oneFoot, [0.02, 0.9, 0.1, 0.8, 0.05, 0.7], 'steady', /^The hand is uneven/],
@@ -54,8 +54,10 @@ describe('a hand at a task', () => {
 
   test.each([
     [oneFoot, [0.6, 0.6, 0.6, 0.6], '1~ft too far on average, give or take 0~in'],
-    [hop, [0.05, 0.05, 0.05, 0.05], '4~in too low on average, give or take 0~in'],
-    [count, [4, 4, 4, 4], '2.8~s too late on average, give or take 0~s'],
+    [hop, [0.05, 0.05, 0.05, 0.05], '1~in too low on average, give or take 0~in'],
+    // As each try says it: from the end of the range, which is when it touched bottom.
+    [count, [4, 4, 4, 4], '1.5~s too late on average, give or take 0~s'],
+    [count, [-2.5, -2.5, -2.5, -2.5], '2.5~s too early on average, give or take 0~s'],
     // Longer than the middle of the band, and within it: nothing is wrong with it.
     [oneFoot, [0.33, 0.33, 0.33, 0.33], '1~ft~1~in on average, give or take 0~in']
   ])('an even one is put into words by its average', (figure, values, words) => {
@@ -65,8 +67,12 @@ describe('a hand at a task', () => {
 });
 
 test('tries too few for an average are told one by one', () => {
-  expect(fewWords(oneFoot, [0.41, 0.38], 'imperial')).toBe(tied('1~ft~4~in and 1~ft~3~in'));
-  expect(fewWords(count, [7.2, 1, 3], 'imperial')).toBe(tied('7.2~s, 1~s and 3~s'));
+  expect(fewWords(oneFoot, [0.41, 0.38], 'imperial')).toBe(
+    tied('1~ft~4~in (4~in too far) and 1~ft~3~in (3~in too far)')
+  );
+  expect(fewWords(count, [7.2, 1, 3], 'imperial')).toBe(
+    tied('7.2~s (4.7~s too late), 1~s and 3~s (0.5~s too late)')
+  );
   expect(fewWords(hop, [0.1], 'imperial')).toBe(tied('4~in'));
 });
 

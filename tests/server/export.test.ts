@@ -83,11 +83,13 @@ test('a table has a line a try or answer in the guide’s units and by their clo
   const text = homeworkTable(clients, sampleTask, reader);
   // Without the mark a spreadsheet reads the letters of names as those of another country.
   expect(text.charCodeAt(0)).toBe(0xfeff);
+  const tip_in = `${Math.round(((graded.mark?.tip_m ?? 0) / 0.0254) * 100) / 100}`;
   expect(rowsOf(text)).toMatchObject([
     {
       ...{ Client: "'=cmd()", Kind: 'try', Task: 'Exactly one foot', Made: '2031-05-01 03:00' },
       ...{ Try: '1', 'Jig hidden': 'no', Jig: '5/8 oz', Depth: '11 ft', Late: 'no', Guess: '' },
       ...{ Figure: 'How far the jig went', Unit: 'in', 'Asked from': '10.03', 'Asked to': '13.97' },
+      ...{ 'Tip went': tip_in, 'Tip unit': 'in', 'Phone said otherwise': '' },
       ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; Contact: /), Question: '' }
     },
     { Made: '2031-05-01 03:05', Try: '2', 'Jig hidden': 'yes', Guess: '"1 ft, stayed down"' },
@@ -96,6 +98,14 @@ test('a table has a line a try or answer in the guide’s units and by their clo
       Question: expect.stringMatching(/ .*[?.]"?$/)
     }
   ]);
+});
+
+test('what a phone said otherwise stands beside what counts, and else nothing does', () => {
+  const other = { ...tried(NOW, { marks: 99 }), graded: { ...graded, agrees: false } };
+  const [row] = rowsOf(
+    homeworkTable([client('Ina', [other])], sampleTask, { units: 'imperial', zone: 'UTC' })
+  );
+  expect(row).toMatchObject({ Marks: `${graded.marks}`, 'Phone said otherwise': '99' });
 });
 
 test('drags on the lawn stand beside the tries, each a line in the same unit', () => {

@@ -1,3 +1,4 @@
+export { nearText } from './reach';
 export { default as NearOnly } from './NearOnly.svelte';
 export { default as NoPhones } from './NoPhones.svelte';
 export { default as QrCode } from './QrCode.svelte';

@@ -7,7 +7,7 @@ import {
   withUnit,
   type Units
 } from './display';
-import type { FigureScale, FigureUnit } from './goals';
+import type { FigureScale, FigureUnit, TaskFigure } from './goals';
 
 type Written = Pick<FigureScale, 'unit'>;
 
@@ -61,6 +61,18 @@ export function figureSide({ asked }: Pick<FigureScale, 'asked'>, value: number)
   if (!asked) return 0;
   if (value < asked[0]) return -1;
   return asked[1] !== null && value > asked[1] ? 1 : 0;
+}
+
+/**
+ * How far a value is beside what was asked, as the words of each try have it: a distance is one length,
+ * and its miss counts from there; any other range is missed by its nearer end.
+ */
+export function figureMiss({ asked, goal }: Pick<TaskFigure, 'asked' | 'goal'>, value: number) {
+  if (!asked) return 0;
+  const [low, high] = asked;
+  if (goal?.kind === 'travel' && high !== null) return value - (low + high) / 2;
+  if (value < low) return value - low;
+  return high !== null && value > high ? value - high : 0;
 }
 
 /** Steps of an axis that are round for a reader, in SI. */

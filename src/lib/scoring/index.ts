@@ -24,6 +24,7 @@ export {
 export {
   askedRangeText,
   figureNumber,
+  figureMiss,
   figureSide,
   figureTicks,
   formatFigure,

@@ -33,10 +33,10 @@ export interface ExportedFor {
 
 /** What belongs to tries and what to answers side by side; "Kind" says which a line is. */
 const HEAD = [
-  ...(['Client', 'Kind', 'Task', 'Made', 'Received', 'Late', 'Right', 'As on the phone'] as const),
-  ...(['Try', 'Jig hidden', 'Jig', 'Depth', 'Marks', 'Marks on the phone'] as const),
+  ...(['Client', 'Kind', 'Task', 'Made', 'Received', 'Late', 'Right'] as const),
+  ...(['Try', 'Jig hidden', 'Jig', 'Depth', 'Marks', 'Phone said otherwise'] as const),
   ...(['Figure', 'Reached', 'Unit', 'Asked from', 'Asked to'] as const),
-  ...(['All goals', 'On the bottom', 'Guess'] as const),
+  ...(['Tip went', 'Tip unit', 'All goals', 'On the bottom', 'Guess'] as const),
   ...(['Question', 'Answer', 'Right answer', 'Came by', 'Model'] as const)
 ];
 type Line = Partial<Record<(typeof HEAD)[number], Cell>>;
@@ -91,6 +91,7 @@ function tryLine(challenge: Challenge, { sent, graded }: KeptTry, units: Units):
   const figure = figureOf(challenge);
   const inUnit = (value: number | null) =>
     value === null ? null : figureNumber(figure, value, units);
+  const tip = graded.mark && figureNumber({ unit: 'm' }, graded.mark.tip_m, units);
   const [from, to] = figure.asked ?? [null, null];
   return {
     Kind: 'try',
@@ -98,14 +99,15 @@ function tryLine(challenge: Challenge, { sent, graded }: KeptTry, units: Units):
     Jig: plain(formatWeight(bait.mass_kg, units)),
     Depth: plain(formatDepth(water.depth_m, units)),
     Marks: graded.marks,
-    'Marks on the phone': sent.marks,
+    'Phone said otherwise': graded.agrees ? '' : sent.marks,
     Right: yes(graded.passed),
-    'As on the phone': yes(graded.agrees),
     Figure: figure.name,
     Reached: inUnit(figureOfReply(figure, graded))?.value,
     Unit: figureNumber(figure, 0, units).unit,
     'Asked from': inUnit(from)?.value,
     'Asked to': inUnit(to)?.value,
+    'Tip went': tip?.value,
+    'Tip unit': tip?.unit,
     'All goals': goalsText(challenge, graded.reached ?? [], units),
     'On the bottom': plain(formatShare(graded.contact)),
     Guess: guessCell(challenge, sent, units),
@@ -145,7 +147,7 @@ function answerLine({ sent, graded }: KeptAnswer, units: Units): Line {
     Kind: 'answer',
     Task: about,
     Right: yes(graded.right),
-    'As on the phone': yes(graded.agrees),
+    'Phone said otherwise': graded.agrees ? '' : yes(sent.right),
     Question: says ? text(says.ask) : `${sent.item} ${sent.seed}`,
     Answer: says ? text(says.given) : [sent.given].flat().join(', '),
     'Right answer': says ? text(says.key) : '',

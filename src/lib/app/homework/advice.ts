@@ -1,4 +1,4 @@
-import { figureSide, formatFigure, type TaskFigure, type Units } from '$lib/scoring';
+import { figureMiss, figureSide, formatFigure, type TaskFigure, type Units } from '$lib/scoring';
 import type { FigureLevel } from '$lib/wire';
 
 /**
@@ -13,7 +13,7 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
   if (Math.abs(off) >= sd && off !== 0) {
     if (figureSide(figure, value) === 0) return average;
     const side = off > 0 ? figure.more : figure.less;
-    return `${text(Math.abs(off))} ${side} on average, give or take ${text(sd)}`;
+    return `${text(Math.abs(figureMiss(figure, value)))} ${side} on average, give or take ${text(sd)}`;
   }
   const sides = [
     less > 0 ? `${less} ${figure.less}` : '',
@@ -23,9 +23,17 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
   return `${sides.join(', ')}: tries differ by ${text(sd)}`;
 }
 
-/** What each of a few tries reached: too few for an average. */
+/** What each of a few tries reached, and how far that missed: too few for an average. */
 export function fewWords(figure: TaskFigure, values: readonly number[], units: Units): string {
-  return listed(values.map((value) => formatFigure(figure, value, units)));
+  return listed(
+    values.map((value) => {
+      const side = figureSide(figure, value);
+      const reached = formatFigure(figure, value, units);
+      if (side === 0) return reached;
+      const miss = formatFigure(figure, Math.abs(figureMiss(figure, value)), units);
+      return `${reached} (${miss} ${side > 0 ? figure.more : figure.less})`;
+    })
+  );
 }
 
 const listed = (words: readonly string[]) =>
@@ -34,8 +42,8 @@ const listed = (words: readonly string[]) =>
 const STEADY = 'The hand is uneven. Same move again, slowly, the same every time.';
 
 /** What a guide would say next to this hand. */
-export function adviceWords(figure: TaskFigure, { advice, off }: FigureLevel, units: Units) {
-  const size = formatFigure(figure, Math.abs(off), units);
+export function adviceWords(figure: TaskFigure, { advice, value }: FigureLevel, units: Units) {
+  const size = formatFigure(figure, Math.abs(figureMiss(figure, value)), units);
   const words: Record<FigureLevel['advice'], () => string> = {
     raise: () => figure.raise(size),
     lower: () => figure.lower(size),

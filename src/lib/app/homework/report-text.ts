@@ -52,8 +52,13 @@ export function rightText({ right, guessed, answered }: Counted, asked: number):
   return `${right} of ${answered} right${guess}${answered < asked ? `; ${asked} were asked` : ''}.`;
 }
 
-/** "95 % of the way on the bottom", of a task that asks for it: a hop or a count-down has nothing of it. */
+/** So much of the way on the bottom is nothing to talk about. */
+const ALL_BUT_ON_IT = 0.95;
+
+/** "60 % of the way on the bottom", where a task asks for it and it was lost. */
 export function contactText({ goals }: Pick<Challenge, 'goals'>, contact: number): string {
   const isAsked = goals.some(({ kind }) => kind === 'contact');
-  return isAsked ? `${formatShare(contact)} of the way on the bottom` : '';
+  return isAsked && contact < ALL_BUT_ON_IT
+    ? `${formatShare(contact)} of the way on the bottom`
+    : '';
 }

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { loadLessons } from '../../../src/lib/course';
+import { OBJECTIVES } from '../../../src/lib/course/items';
+import { askedCountOf, draftMinutes } from '../../../src/lib/app/homework/draft';
+import { readySets } from '../../../src/lib/app/homework/ready-sets';
+
+test('each ready set asks all that it names, and says for how long', () => {
+  const given = { from: 'Reed', due: '2031-05-09', note: 'Slowly.' };
+  const sets = readySets(loadLessons(), OBJECTIVES, given);
+  const counted = sets.map((set) => [
+    set.title,
+    set.offers.reduce((sum, offer) => sum + askedCountOf(offer), 0),
+    Math.ceil(draftMinutes(set))
+  ]);
+  expect(counted).toEqual([
+    ['First time', 2, 15],
+    ['Hand only', 2, 10],
+    ['Count it down', 3, 14],
+    ['Hops', 3, 18]
+  ]);
+  expect(sets[0]).toMatchObject(given);
+});
