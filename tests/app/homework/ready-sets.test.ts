@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { loadLessons } from '../../../src/lib/course';
 import { OBJECTIVES } from '../../../src/lib/course/items';
-import { askedCountOf, draftMinutes } from '../../../src/lib/app/homework/draft';
+import { askedCountOf } from '../../../src/lib/app/homework/draft';
+import { draftMinutes } from '../../../src/lib/app/homework/draft-minutes';
 import { readySets } from '../../../src/lib/app/homework/ready-sets';
 
 test('each ready set asks all that it names, and says for how long', () => {
