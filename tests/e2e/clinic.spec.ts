@@ -186,7 +186,7 @@ test(
     await expect(page.getByText('Next: reveal it')).toBeVisible();
     await press();
     await expect(page.locator('.share').nth(1)).toContainText('100%');
-    await expect(page.getByText('1voted first, 4 in this vote.')).toBeVisible();
+    await expect(page.getByText('1 voted first, 4 in this vote.')).toBeVisible();
     await press();
     await expect(page.getByText('The same, elsewhere')).toBeVisible();
     await phone.context().close();

@@ -116,7 +116,7 @@ test('the summary tells one vote, and how it went on to the next', () => {
 test('a later vote is told with how many were in it, and whether hands were', () => {
   const first = { counts: { a: 2, b: 7 }, hasHandsAlone: true };
   expect(turnoutWords(first, { a: 2 })).toBe(
-    '9voted first, 2 in this vote. Hands from the first vote aren’t in it.'
+    '9 voted first, 2 in this vote. Hands from the first vote aren’t in it.'
   );
   expect(turnoutWords({ ...first, hasHandsAlone: false }, { a: 2 })).not.toMatch(/hands/i);
 });

@@ -20,7 +20,7 @@ export const votesIn = (counts: Record<string, number>) =>
 /** Who voted first and who now: without it a share of few reads as one of all. */
 export function turnoutWords(first: FirstVote, counts: Record<string, number>): string {
   const hands = first.hasHandsAlone ? ' Hands from the first vote aren’t in it.' : '';
-  return `${votesIn(first.counts)}voted first, ${votesIn(counts)} in this vote.${hands}`;
+  return `${votesIn(first.counts)} voted first, ${votesIn(counts)} in this vote.${hands}`;
 }
 
 /** What a phone says of its owner's vote: taken only once the server has it. */
