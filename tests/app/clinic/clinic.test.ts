@@ -101,8 +101,8 @@ describe('a presenter’s clicker', () => {
 
 test('the summary tells one vote, and how it went on to the next', () => {
   const first = { ballot: 1, share: 1 / 3, of: 3, hands: 0 };
-  expect(votesText([first])).toBe(tied('1 of 3 had it (33~%).'));
-  const text = '1 of 3 had it at first (33~%), 1 of 3 in the second vote (33~%).';
+  expect(votesText([first])).toBe(tied('1 of 3 had it (33%).'));
+  const text = '1 of 3 had it at first (33%), 1 of 3 in the second vote (33%).';
   expect(votesText([first, { ...first, ballot: 2 }])).toBe(tied(text));
   expect(
     votesText([
