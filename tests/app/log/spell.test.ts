@@ -112,7 +112,7 @@ test('a log says how little it proves', () => {
   expect(proofText(logGroups(entries, 'retrieve'), 1)).toBe(
     '1 day on the water. The bars overlap: this log can’t tell them apart yet.'
   );
-  expect(plain(shareText(countedShare(2, 5)))).toMatch(/^2 of 5 \(\d+ to \d+ %\)$/);
+  expect(plain(shareText(countedShare(2, 5)))).toMatch(/^2 of 5 \(\d+ to \d+%\)$/);
   expect(spellText(entries[0])).toBe(
     'Half ounce on twelve pound: r1, steady, 2 bites, 1 fish in 10 casts'
   );
