@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { cardFigures, type CardWanted } from '../../src/lib/compute/jobs/card';
 import { fallTimes } from '../../src/lib/compute/jobs/falls';
+import { movesForPlan, weightForPlan } from '../../src/lib/compute/jobs/plan';
 import { fall, shownDrag } from '../../src/lib/course/items/moves';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
 import { isOffBottom, parseScenario, simulate, type SetupInput } from '../../src/lib/model';
@@ -12,6 +13,7 @@ const wanted: CardWanted = {
   out_m: 9,
   temperature_C: 16,
   bottom: 'sand',
+  wind: 'calm',
   units: 'metric'
 };
 const setupAt = (depth_m: number, out_m: number): SetupInput =>
@@ -29,7 +31,7 @@ test('a card says what single runs of the model say, and its limit is the quicke
   const { moves, limits } = cardFigures(wanted, (share) => shares.push(share));
   expect(shares.at(-1)).toBe(1);
   const drag = moves.find((one) => one.kind === 'drag' && one.tip_m === 0.6);
-  const lone = simulate(runOf(shownDrag(setupAt(4.5, 9), 0.6, 4))).travel_m;
+  const lone = simulate(runOf(shownDrag(setupAt(4.5, 0.7 * 9), 0.6, 4))).travel_m;
   // A card's lengths are whole millimetres.
   expect(drag?.came[1]?.[0]).toBeCloseTo(lone, 2);
 
@@ -42,6 +44,36 @@ test('a card says what single runs of the model say, and its limit is the quicke
   };
   expect(lifted(count_s)).toBe(false);
   expect(lifted(count_s - 1)).toBe(true);
+}, 120_000);
+
+test('a card and a plan of the same day say the same: the counts far and near, the drag and the hop, in its wind', () => {
+  const asked = {
+    depth_m: 4.572,
+    ground: 'sand',
+    temperature_C: 16,
+    wind: 'strong',
+    fish: 'unknown',
+    light: 'clouds',
+    out_m: 9,
+    minutes: 120,
+    clients: 0
+  } as const;
+  const given = { asked, mass_kg: 0.01417, units: 'imperial' } as const;
+  const card = cardFigures({
+    ...{ ...wanted, units: 'imperial', mass_kg: given.mass_kg, wind: 'strong' },
+    depths_m: [2.286, 4.572]
+  });
+  const { limit, fall: planned } = weightForPlan(given);
+  const deep_s = card.limits.count_s[1];
+  expect([deep_s[0], deep_s[2]]).toEqual(limit.count_s);
+  const fallen = card.falls.find(([m]) => m === 4.572);
+  expect(fallen?.[1]).toBeCloseTo(planned[0], 0);
+  const [drag, hop] = movesForPlan({ ...given, retrieves: ['drag', 'hop'] });
+  const hopped = card.moves.find((one) => one.kind === 'lift' && one.duration_s === 0.5);
+  expect(hopped?.came[1]).toEqual(hop.came);
+  expect(hopped?.kind === 'lift' && hopped.high[1]).toEqual(hop.high);
+  const dragged = card.moves.find((one) => one.kind === 'drag' && one.duration_s === 4);
+  expect(dragged?.came[1]).toEqual(drag.came);
 }, 120_000);
 
 test('one fall into deep water passes each depth when a fall that ends there ends', () => {

@@ -163,7 +163,7 @@ export function setupOf(gear: Gear, base?: Setup): Setup {
     bottom: bottomOf(gear, base),
     wind_m_s: gear.wind_m_s,
     drift_m_s: gear.drift_m_s,
-    line: lineOf(gear),
+    line: base && isLineOf(base, gear) ? base.line : lineOf(gear),
     bait: { ...base?.bait, mass_kg: gear.mass_kg },
     rod: {
       pivot_height_m: HAND_M,
@@ -186,6 +186,10 @@ function bottomOf(gear: Gear, base?: Setup): SetupInput['bottom'] {
     snags
   };
 }
+
+/** A line that was not changed stays as it is: one of one's own is not in the table. */
+const isLineOf = ({ line }: Setup, gear: Gear) =>
+  isLine(line, gear) && (line.leader?.length_m ?? 0) === gear.leader_m;
 
 /** The line parts at the strength on its label. */
 function lineOf({ material, diameter_m, leader_m }: Gear): SetupInput['line'] {

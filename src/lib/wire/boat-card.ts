@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { GROUND_KINDS } from '../model';
+import { WINDS } from './conditions';
 import { between, day, line, shortName } from './fields';
 
 const CARD_SIZES = ['letter', 'a4', 'a6'] as const;
@@ -71,14 +72,19 @@ export const boatCard = v.strictObject({
   name: line(60),
   /** The outfit in words. */
   gear: line(200),
+  /** Whether its figures are with what tests of this outfit told. */
+  isOwn: v.optional(v.boolean(), false),
   place: v.optional(line(60, 0), ''),
   units: v.picklist(['imperial', 'metric']),
   size: v.picklist(CARD_SIZES),
   rows: v.pipe(v.array(v.picklist(CARD_ROWS)), v.maxLength(CARD_ROWS.length)),
   depths_m: inBoth(between(0.5, 40)),
+  /** How far out the jig lies after the cast. */
   out_m: between(1, 100),
   temperature_C: between(0, 40),
   bottom: v.picklist(GROUND_KINDS),
+  /** The day's wind; a card of a time when there was none on it is of a calm day. */
+  wind: v.optional(v.picklist(WINDS), 'calm'),
   ...cardFiguresEntries,
   /** What the hand does of what it means, give or take, after so many tries. */
   hand: v.nullable(v.strictObject(handEntries))

@@ -96,7 +96,8 @@ export {
   type Notes,
   type Prediction,
   type SetAside,
-  type Settings
+  type Settings,
+  type WaterNow
 } from './record';
 export {
   readDocument,

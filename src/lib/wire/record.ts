@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { StoredAnswer } from './answer';
-import type { DayPlan } from './day-plan';
+import { planAsked, type DayPlan } from './day-plan';
 import { between, shortName, time } from './fields';
 import type { LogEntry, SpellDraft } from './log-entry';
 import type { Outfit } from './outfit';
@@ -37,11 +37,16 @@ export const lessonProgress = v.strictObject({
   finished: v.nullable(time)
 });
 
+/** The water that was fished or planned last: every page that asks for water begins with it. */
+const waterNow = v.pick(planAsked, ['depth_m', 'ground', 'temperature_C', 'wind', 'out_m']);
+
 export const settings = v.strictObject({
   units: v.picklist(['imperial', 'metric']),
   scheme: v.picklist(['auto', 'light', 'dark']),
   /** The outfit in hand; none: the gear that a page comes with. */
-  outfit: v.optional(shortName)
+  outfit: v.optional(shortName),
+  /** None: the water that a page comes with. */
+  water: v.optional(waterNow)
 });
 
 /** Something that could not be read: kept as it was found, with the reason. */
@@ -54,6 +59,7 @@ export const setAside = v.strictObject({
 
 export type Prediction = v.InferOutput<typeof prediction>;
 export type LessonProgress = v.InferOutput<typeof lessonProgress>;
+export type WaterNow = v.InferOutput<typeof waterNow>;
 export type Settings = v.InferOutput<typeof settings>;
 export type SetAside = v.InferOutput<typeof setAside>;
 

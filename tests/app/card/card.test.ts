@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { cardWater, waterOffered } from '../../../src/lib/app/card/choices';
+import { cardWater } from '../../../src/lib/app/card/choices';
 import { aPlan } from '../../practice/samples';
 import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
-import { cardSections } from '../../../src/lib/app/card/sections';
+import { cardSections, waterText } from '../../../src/lib/app/card/sections';
 import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
 import { FOOT_M } from '../../../src/lib/model';
@@ -22,6 +22,8 @@ const card: BoatCard = {
   out_m: 60 * FOOT_M,
   temperature_C: 16,
   bottom: 'sand',
+  wind: 'breeze',
+  isOwn: false,
   moves: [
     {
       kind: 'drag',
@@ -90,6 +92,25 @@ describe('a boat card', () => {
     expect(said).toContain('at no pace');
     expect(said).toContain('16 s ± 6');
     expect(said.some((text) => text.endsWith('may lift'))).toBe(true);
+    // Invented with ± 2.1 cm, which no hand keeps.
+    expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
+  });
+
+  test('of tested gear says why it may be dragged faster', () => {
+    const why = 'From your own tests: less is left open';
+    expect(
+      words({ ...card, isOwn: true })
+        .flat()
+        .join()
+    ).toContain(why);
+    expect(words(card).flat().join()).not.toContain(why);
+  });
+
+  test('says the wind that its figures are with', () => {
+    const said = (wind: BoatCard['wind']) =>
+      waterText({ ...card, wind }, '60 °F').replaceAll('\u00a0', ' ');
+    expect(said('breeze')).toBe('15 ft and 30 ft deep, 60 ft cast, sand, 60 °F, light wind, 7 mph');
+    expect(said('calm')).toMatch(/, no wind$/);
   });
 
   test('has the rows that were chosen, in the order of printing, and no hand that is not known', () => {
@@ -108,20 +129,44 @@ describe('a boat card', () => {
 });
 
 describe('a card made from a plan', () => {
-  const { depths, outs, temperatures } = waterOffered('imperial');
+  const settings = { units: 'imperial', scheme: 'auto' } as const;
 
-  test('takes its depth and half of it, its cast, temperature, bottom and jig', () => {
-    const made = cardWater(aPlan('plan-of-one-morning'), 'imperial');
-    expect(depths[made.shallow].says).toBe('10\u00a0ft');
-    expect(depths[made.deep].says).toBe('20\u00a0ft');
-    expect(outs[made.out].says).toBe('60\u00a0ft');
-    expect(temperatures[made.temperature].says).toBe('45\u00a0°F');
-    expect(made).toMatchObject({ bottom: 'gravel', mass_kg: 0.0142 });
+  test('takes its depth and half of it, its cast, temperature, bottom, wind and jig', () => {
+    const plan = aPlan('plan-of-one-morning', {
+      asked: { ...aPlan('plan-of-one-morning').asked, depth_m: 22 * FOOT_M, wind: 'strong' }
+    });
+    expect(cardWater(plan, settings)).toEqual({
+      shallow_m: expect.closeTo(11 * FOOT_M, 9),
+      deep_m: 22 * FOOT_M,
+      out_m: 18.288,
+      temperature_C: 7,
+      bottom: 'gravel',
+      wind: 'strong',
+      mass_kg: 0.0142
+    });
   });
 
-  test('of the shallowest water has the next one beside it', () => {
+  test('of the shallowest water has one twice as deep beside it', () => {
     const plan = aPlan('plan-of-one-morning');
-    const made = cardWater({ ...plan, asked: { ...plan.asked, depth_m: 1.5 } }, 'metric');
-    expect([made.shallow, made.deep]).toEqual([0, 1]);
+    const made = cardWater({ ...plan, asked: { ...plan.asked, depth_m: 1.5 } }, settings);
+    expect([made.shallow_m, made.deep_m]).toEqual([1.5, 3]);
+  });
+
+  test('without a plan is for the water that was fished last', () => {
+    const water = {
+      depth_m: 8,
+      out_m: 20,
+      temperature_C: 9,
+      ground: 'mud',
+      wind: 'breeze'
+    } as const;
+    const made = cardWater(null, { ...settings, units: 'metric', water });
+    expect(made).toMatchObject({
+      shallow_m: 4,
+      deep_m: 8,
+      out_m: 20,
+      bottom: 'mud',
+      wind: 'breeze'
+    });
   });
 });

@@ -11,7 +11,8 @@ import {
   LOGGED_RETRIEVES,
   loggedSpell,
   nextSpell,
-  recounted
+  recounted,
+  settingsOf
 } from '../../../src/lib/app/log/spell-draft';
 import { countedShare, logGroups } from '../../../src/lib/practice';
 import { logEntry } from '../../../src/lib/wire';
@@ -20,26 +21,44 @@ import { anEntry, anOutfit, aPlan } from '../../practice/samples';
 
 const made = { id: 'entry-of-one-noon-x', at: '2030-05-01T12:00:00.000Z' };
 const ON = '2030-05-01';
+const settings = { units: 'imperial', scheme: 'auto' } as const;
+const fresh = { outfits: [], settings };
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
 describe('the next spell', () => {
   test('is where and with what the last one was, with nothing counted yet', () => {
     const last = anEntry('entry-of-one-morning', { retrieve: 'hop', drops_s: [11] });
-    const draft = nextSpell(last, undefined, [], ON);
+    const draft = nextSpell({ ...fresh, last }, ON);
     expect(draft).toMatchObject({ place: 'North hump', retrieve: 'hop', depth_m: 6.1, bites: 0 });
     expect(draft).toMatchObject({ felt: [], drops_s: [], looks: [], casts: 10 });
   });
 
   test('of a new day is as planned, with the jig to begin with', () => {
-    const draft = nextSpell(anEntry('entry-of-last-week-x'), aPlan('plan-of-one-morning'), [], ON);
+    const draft = nextSpell(
+      { ...fresh, earlier: anEntry('entry-of-last-week-x'), plan: aPlan('plan-of-one-morning') },
+      ON
+    );
     expect(draft).toMatchObject({ plan: 'plan-of-one-morning', outfit: 'o1', depth_m: 6.096 });
+  });
+
+  test('of a new day without a plan is in the water and with the gear that other pages had last', () => {
+    const water = { depth_m: 7, out_m: 20, temperature_C: 9, ground: 'mud', wind: 'calm' } as const;
+    const outfits = [anOutfit('o1'), anOutfit('o2')];
+    const before = { outfits, settings: { ...settings, outfit: 'o2', water } };
+    const draft = nextSpell({ ...before, earlier: anEntry('entry-of-last-week-x') }, ON);
+    expect(draft).toMatchObject({ outfit: 'o2', depth_m: 7, ground: 'mud', place: 'North hump' });
+    expect(draft.plan).toBeUndefined();
+    expect(settingsOf({ ...draft, depth_m: 5 }, before.settings)).toEqual({
+      outfit: 'o2',
+      water: { ...water, depth_m: 5 }
+    });
   });
 
   test('is what the record takes, whatever it begins with', () => {
     const drafts = [
-      nextSpell(undefined, undefined, [], ON),
-      nextSpell(undefined, undefined, [anOutfit('o1')], ON),
-      nextSpell(undefined, aPlan('plan-of-one-morning'), [], ON)
+      nextSpell(fresh, ON),
+      nextSpell({ ...fresh, outfits: [anOutfit('o1')] }, ON),
+      nextSpell({ ...fresh, plan: aPlan('plan-of-one-morning') }, ON)
     ];
     for (const draft of drafts) {
       const entry = loggedSpell(draft, made);
@@ -49,13 +68,13 @@ describe('the next spell', () => {
   });
 
   test('is logged on the day on which it was begun, without spaces around its place', () => {
-    const begun = { ...nextSpell(undefined, undefined, [], ON), place: 'North hump ' };
+    const begun = { ...nextSpell(fresh, ON), place: 'North hump ' };
     const entry = loggedSpell(begun, { ...made, at: '2030-05-03T09:00:00.000Z' });
     expect([entry.on, entry.place]).toEqual([ON, 'North hump']);
   });
 
   test('never holds more fish than bites, nor more bites than casts', () => {
-    const draft = nextSpell(undefined, undefined, [], ON);
+    const draft = nextSpell(fresh, ON);
     expect(recounted(draft, { fish: 2 })).toMatchObject({ fish: 2, bites: 2, casts: 10 });
     expect(recounted({ ...draft, bites: 3, fish: 2 }, { bites: 1 })).toMatchObject({ fish: 1 });
     expect(recounted({ ...draft, bites: 3, fish: 3 }, { casts: 2 })).toMatchObject({

@@ -85,6 +85,7 @@ test('pool, fit, plan, card, log, and the card again from what the boat has told
     out_m: 12,
     temperature_C: 15,
     bottom: 'sand',
+    wind: asked.wind,
     units: 'metric'
   } as const;
   const before = cardFigures({ ...wanted, gear });

@@ -1,8 +1,8 @@
-import { waterChoices } from '$lib/app/gear';
+import { waterNow } from '$lib/app/gear';
 import { firstWeight } from '$lib/course/plan';
-import type { GroundKind } from '$lib/model';
+import { FOOT_M, type GroundKind } from '$lib/model';
 import type { Units } from '$lib/scoring';
-import type { CardRow, CardSize, DayPlan } from '$lib/wire';
+import type { CardRow, CardSize, DayPlan, Settings, WaterNow } from '$lib/wire';
 
 export const SIZES: readonly { value: CardSize; name: string }[] = [
   { value: 'letter', name: 'Letter' },
@@ -29,40 +29,30 @@ export const ROWS_OF: Record<CardSize, readonly CardRow[]> = {
   a6: ['moves', 'limits', 'falls', 'hand']
 };
 
-/** The water of a card, most of it by the place of a choice among those offered. */
-export interface CardWater {
-  shallow: number;
-  deep: number;
-  out: number;
-  temperature: number;
+/** The water of a card. */
+export interface CardWater extends Omit<WaterNow, 'depth_m' | 'ground'> {
+  shallow_m: number;
+  deep_m: number;
   bottom: GroundKind;
   /** Of the jig where there is no outfit of one's own; left out for that of the lessons. */
   mass_kg?: number;
 }
 
-export const waterOffered = (units: Units) => ({
-  depths: waterChoices('depth', units),
-  outs: waterChoices('out', units),
-  temperatures: waterChoices('temperature', units)
-});
+/** A step of depth that is round in these units, m. */
+const STEP_M: Record<Units, number> = { imperial: FOOT_M, metric: 0.5 };
+/** A water of which half is less has a card for it and for twice as deep, m. */
+const LEAST_HALF_M = 3 * FOOT_M - 0.01;
 
-/** As a day was planned, down to its depth and in half of it; else as it comes. */
-export function cardWater(day: DayPlan | null, units: Units): CardWater {
-  if (!day) return { shallow: 4, deep: 8, out: 3, temperature: 4, bottom: 'sand' };
-  const { depths, outs, temperatures } = waterOffered(units);
-  const { depth_m, out_m, temperature_C, ground } = day.asked;
-  const { mass_kg } = day.weights[firstWeight(day.weights)];
-  const [half, whole] = [nearest(depths, depth_m / 2), nearest(depths, depth_m)];
-  const [shallow, deep] = half < whole ? [half, whole] : [whole, whole + 1];
+/** As a day was planned or the water is now, down to its depth and in half of it. */
+export function cardWater(day: DayPlan | null, settings: Settings): CardWater {
+  const { depth_m, ground, ...others } = day?.asked ?? waterNow(settings);
+  const { out_m, temperature_C, wind } = others;
+  const step_m = STEP_M[settings.units];
+  const half_m = Math.round(depth_m / 2 / step_m) * step_m;
+  const [shallow_m, deep_m] = half_m < LEAST_HALF_M ? [depth_m, 2 * depth_m] : [half_m, depth_m];
   return {
-    ...{ shallow, deep, out: nearest(outs, out_m) },
-    temperature: nearest(temperatures, temperature_C),
+    ...{ shallow_m, deep_m, out_m, temperature_C, wind },
     bottom: ground,
-    mass_kg
+    ...(day && { mass_kg: day.weights[firstWeight(day.weights)].mass_kg })
   };
-}
-
-function nearest(offered: readonly { value: number }[], wanted: number): number {
-  const off = offered.map(({ value }) => Math.abs(value - wanted));
-  return off.indexOf(Math.min(...off));
 }

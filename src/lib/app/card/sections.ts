@@ -1,7 +1,9 @@
 import { allLessons, findLesson } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
-import { isOffBottom } from '$lib/model';
+import { windText } from '$lib/app/gear';
+import { workedAt_m } from '$lib/compute/jobs/day-setup';
+import { INCH_M, isOffBottom } from '$lib/model';
 import { aimFor } from '$lib/practice';
 import {
   formatDepth,
@@ -32,8 +34,13 @@ const MEANT: Record<Units, readonly number[]> = {
 /** Cautions for a lawn and a pool have no place in a boat. */
 const NOT_AFLOAT = new Set(['On the lawn']);
 
+/** Why a jig that was tested may be dragged faster than the same one as published, though it planes. */
+const OWN_COUNTS = ' From your own tests: less is left open, so a count may be shorter.';
+/** No hand stops a tip nearer than this, m: common practice, no source. */
+const LEAST_GIVE_M: Record<Units, number> = { imperial: INCH_M, metric: 0.02 };
+
 const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | null> = {
-  moves: ({ moves, depths_m, units }) => ({
+  moves: ({ moves, depths_m, out_m, units }) => ({
     title: 'Rod to jig',
     asks: 'How far does it go?',
     table: {
@@ -43,9 +50,9 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: 'Low sweep, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.'
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.`
   }),
-  limits: ({ limits, depths_m, units }) => ({
+  limits: ({ limits, depths_m, isOwn, units }) => ({
     title: 'Stays down',
     asks: 'How fast can I drag?',
     table: {
@@ -55,7 +62,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...limits.count_s.map((row) => countText(row[i], limits.tip_m, units))
       ])
     },
-    note: 'No quicker than this count, or it may leave the bottom.'
+    note: `No quicker than this count, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''}`
   }),
   falls: ({ falls, units }) => ({
     title: 'Count it down',
@@ -154,7 +161,8 @@ function cameText(move: CardMove, depth: number, units: Units): string {
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {
-  return `${formatLength(m, units, 'short')} ± ${formatLength(half, units, 'short')}`;
+  const give_m = Math.max(half, LEAST_GIVE_M[units]);
+  return `${formatLength(m, units, 'short')} ± ${formatLength(give_m, units, 'short')}`;
 }
 
 /** "2 ft: count 4" */
@@ -189,16 +197,10 @@ function sectionsOf(id: string) {
   return lesson.sections;
 }
 
-/** "5/8 oz, 15 ft and 30 ft, 60 ft out, sand, 60 °F" */
+/** "15 ft and 30 ft deep, 60 ft cast, sand, 60 °F, no wind" */
 export function waterText(card: BoatCard, temperature: string): string {
-  const { depths_m, out_m, bottom, units } = card;
+  const { depths_m, out_m, bottom, wind, units } = card;
   const depths = depths_m.map((m) => formatDepth(m, units)).join(' and ');
-  // A plan of the same day has wind in its figures: said, so that the two papers do not seem to argue.
-  return [
-    `${depths} deep`,
-    `jig ${formatDepth(out_m, units)} out`,
-    bottom,
-    temperature,
-    'no wind'
-  ].join(', ');
+  const cast = `${formatDepth(out_m, units)} cast`;
+  return [`${depths} deep`, cast, bottom, temperature, windText(wind, units)].join(', ');
 }

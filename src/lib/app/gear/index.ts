@@ -1,6 +1,16 @@
 export { default as OutfitPicker } from './OutfitPicker.svelte';
 export { gearNamed, outfitIn, setupWith } from './chosen';
-export { FISH_CHOICES, LIGHT_CHOICES, nameOf, waterChoices, WIND_CHOICES } from './day-water';
+export {
+  FISH_CHOICES,
+  LIGHT_CHOICES,
+  nameOf,
+  temperatureChoices,
+  typedWater,
+  WIND_CHOICES,
+  windText
+} from './day-water';
+export { inLevelWater, inWater, waterIn, waterNow } from './water-now';
+export { default as WaterField } from './WaterField.svelte';
 export { CHART_BEDS } from './weight-water';
 export { outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';

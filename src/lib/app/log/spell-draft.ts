@@ -1,7 +1,8 @@
+import { waterNow } from '$lib/app/gear';
 import { RETRIEVES } from '$lib/course';
 import { firstWeight } from '$lib/course/plan';
-import { FOOT_M, OUNCE_KG } from '$lib/model';
-import type { DayPlan, LogEntry, Outfit, PlannedWeight, SpellDraft } from '$lib/wire';
+import { OUNCE_KG } from '$lib/model';
+import type { DayPlan, LogEntry, Outfit, PlannedWeight, Settings, SpellDraft } from '$lib/wire';
 
 /** Retrieves for fish: the others are skills. */
 export const LOGGED_RETRIEVES = RETRIEVES.filter(({ suits }) => suits).map(({ name }) => name);
@@ -9,7 +10,6 @@ export const LOGGED_RETRIEVES = RETRIEVES.filter(({ suits }) => suits).map(({ na
 /** Casts before one thing is changed (trade.md). */
 const CASTS = 10;
 /** Where nothing is known. */
-const FIRST_DEPTH_M = 15 * FOOT_M;
 const FIRST_JIG = { jig: '1/2 oz jig', mass_kg: OUNCE_KG / 2 };
 
 type Counted = 'felt' | 'casts' | 'bites' | 'fish' | 'drops_s' | 'looks' | 'note';
@@ -23,31 +23,58 @@ const NOTHING_YET: Pick<SpellDraft, Counted> = {
   note: ''
 };
 
-/** The next spell: where and with what the last one was, or as planned, or as it comes. */
-export function nextSpell(
-  last: LogEntry | undefined,
-  plan: DayPlan | undefined,
-  outfits: readonly Outfit[],
-  on: string
-): SpellDraft {
+/** What the next spell may begin with, the nearest first. */
+export interface SpellBefore {
+  /** Of the same day. */
+  last?: LogEntry;
+  /** The day's. */
+  plan?: DayPlan;
+  /** Of a day before: where it was, and how. */
+  earlier?: LogEntry;
+  /** Gear and water of the other pages. */
+  outfits: readonly Outfit[];
+  settings: Settings;
+}
+
+/** The next spell: where and with what the last one was, or as planned, or with the gear and water of now. */
+export function nextSpell(before: SpellBefore, on: string): SpellDraft {
+  const { last, plan, earlier, outfits, settings } = before;
   if (last && (!plan || last.plan === plan.id)) return { on, ...fromLast(last), ...NOTHING_YET };
   if (plan) return { on, ...fromPlan(plan), ...NOTHING_YET };
-  const [outfit] = outfits;
+  const outfit = outfits.find(({ id }) => id === settings.outfit) ?? outfits[0];
+  const { depth_m, ground } = earlier && !settings.water ? earlier : waterNow(settings);
   return {
     on,
-    place: '',
-    ...(outfit ? jigOf(outfit) : FIRST_JIG),
-    depth_m: FIRST_DEPTH_M,
-    ground: 'gravel',
-    retrieve: LOGGED_RETRIEVES[0],
-    pace: 'steady',
+    ...(earlier ? { ...fromLast(earlier), plan: undefined } : FIRST_SPELL),
+    ...(outfit && jigOf(outfit)),
+    ...{ depth_m, ground },
     ...NOTHING_YET
   };
+}
+
+/** Gear and water of an entry, for the other pages. */
+export function settingsOf(entry: SpellDraft, settings: Settings): Partial<Settings> {
+  const { outfit, depth_m, ground, temperature_C } = entry;
+  const before = waterNow(settings);
+  const water = {
+    ...before,
+    depth_m,
+    ground,
+    temperature_C: temperature_C ?? before.temperature_C
+  };
+  return { water, ...(outfit && { outfit }) };
 }
 
 export function jigOf({ id, name, jig }: Outfit): Pick<SpellDraft, 'outfit' | 'jig' | 'mass_kg'> {
   return { outfit: id, jig: name, mass_kg: jig.mass_kg };
 }
+
+const FIRST_SPELL = {
+  place: '',
+  ...FIRST_JIG,
+  retrieve: LOGGED_RETRIEVES[0],
+  pace: 'steady'
+} as const;
 
 function fromLast(last: LogEntry): Omit<SpellDraft, Counted | 'on'> {
   const { place, plan, outfit, jig, mass_kg, depth_m, ground, temperature_C, retrieve, pace } =

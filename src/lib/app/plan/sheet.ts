@@ -1,4 +1,4 @@
-import { CHART_BEDS, nameOf, WIND_CHOICES, FISH_CHOICES, LIGHT_CHOICES } from '$lib/app/gear';
+import { CHART_BEDS, nameOf, windText, FISH_CHOICES, LIGHT_CHOICES } from '$lib/app/gear';
 import { findLesson, allLessons, type Retrieve } from '$lib/course';
 import {
   castsIn,
@@ -26,14 +26,14 @@ import { plannedRetrieves } from './made-plan.svelte';
 
 type Units = DayPlan['units'];
 
-/** "20 ft, sand, 55 °F, light wind, clouds, fish: slow" */
+/** "20 ft deep, sand, 55 °F, light wind, 7 mph, clouds, fish: slow" */
 export function dayWater(asked: PlanAsked, units: Units): string {
   const { depth_m, ground, temperature_C, wind, light, fish } = asked;
   return [
     `${formatDepth(depth_m, units)} deep`,
     ground,
     formatTemperature(temperature_C, units),
-    nameOf(WIND_CHOICES, wind),
+    windText(wind, units),
     nameOf(LIGHT_CHOICES, light),
     `fish: ${nameOf(FISH_CHOICES, fish)}`
   ].join(', ');
@@ -117,8 +117,14 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
 function movedText({ came, high }: DayPlan['moves'][number], units: Units): string {
   if (!came || !high) return 'your rod can’t.';
   const length = (m: number) => formatLength(m, units);
-  const up = isOffBottom(high[0]) ? `, up ${length(high[0])} ± ${length(high[1])}` : ', stays down';
+  const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
   return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
+}
+
+/** "3 in to 2 ft 5 in", or "to 2 ft 5 in" for what may also stay down. */
+function upText([m, half]: readonly [number, number], length: (m: number) => string): string {
+  const least = m - half;
+  return isOffBottom(least) ? `${length(least)} to ${length(m + half)}` : `to ${length(m + half)}`;
 }
 
 export interface SheetRules {

@@ -1,7 +1,7 @@
-import { gearNamed, setupWith } from '$lib/app/gear';
-import { simulate, type Result, type RodInput, type Scenario } from '$lib/model';
+import { gearNamed, inWater, outfitIn, setupWith, waterIn } from '$lib/app/gear';
+import { ScenarioError, simulate, type Result, type RodInput, type Scenario } from '$lib/model';
 import { planeOf } from '$lib/sandbox/rod-angles';
-import type { Outfit } from '$lib/wire';
+import type { LearnerRecord, Outfit, WaterNow } from '$lib/wire';
 import {
   comparable,
   firstWater,
@@ -51,6 +51,19 @@ export class OwnWater {
     this.keep({ setup: gear ? setupWith(setup, gear) : withStandardGear(setup) });
   }
 
+  /** Gear and water as the other pages left them; as it was where the line would not reach. */
+  takeOver({ settings, outfits }: Pick<LearnerRecord, 'settings' | 'outfits'>): void {
+    const { outfit, water } = settings;
+    const { setup } = this.water;
+    if (outfit && outfitIn(setup, outfits)?.id !== outfit) this.takeGear(outfit, outfits);
+    if (!water || isSame(waterIn(setup, water), water)) return;
+    try {
+      this.keep({ setup: inWater(this.water.setup, water) });
+    } catch (error) {
+      if (!(error instanceof ScenarioError)) throw error;
+    }
+  }
+
   #resultOf(kept: WaterTry): Result {
     const { setup, input } = kept;
     const result = this.#results.get(kept) ?? simulate({ ...setup, move: input, hold_s: HOLD_S });
@@ -58,3 +71,6 @@ export class OwnWater {
     return result;
   }
 }
+
+const isSame = (one: WaterNow, other: WaterNow) =>
+  (Object.keys(other) as (keyof WaterNow)[]).every((key) => one[key] === other[key]);

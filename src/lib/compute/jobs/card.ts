@@ -10,8 +10,8 @@ import {
   type SetupInput
 } from '../../model';
 import { bandsOf, type Band, type OwnSpread, type Units } from '../../scoring';
-import type { CardFigures, CardMove, OutfitGear } from '../../wire';
-import { daySetup, readingOf, rounded } from './day-setup';
+import type { CardFigures, CardMove, OutfitGear, Wind } from '../../wire';
+import { daySetup, readingOf, rounded, WIND_M_S, windsOf, workedAt_m } from './day-setup';
 import { fallTimes } from './falls';
 import { quickestCount } from './stays-down';
 
@@ -20,10 +20,11 @@ export interface CardWanted {
   gear?: OutfitGear;
   mass_kg?: number;
   depths_m: readonly [number, number];
-  /** How far out the jig lies when the rod is moved. */
+  /** How far out the jig lies after the cast. */
   out_m: number;
   temperature_C: number;
   bottom: GroundKind;
+  wind: Wind;
   /** Moves and depths are round in these. */
   units: Units;
 }
@@ -64,7 +65,11 @@ export function cardFigures(wanted: CardWanted, tell: (share: number) => void = 
   const limits = depths_m.map((depth_m) =>
     outs_m.map(
       (at_m) => () =>
-        quickestCount([setupAt(wanted, depth_m, at_m)], LIMIT_TIP[units], wanted.gear?.spread)
+        quickestCount(
+          windsOf(wanted.wind).map((wind_m_s) => setupAt(wanted, depth_m, at_m, wind_m_s)),
+          LIMIT_TIP[units],
+          wanted.gear?.spread
+        )
     )
   );
   const steps = moves.length + limits.flat().length + 1;
@@ -85,10 +90,19 @@ export function cardFigures(wanted: CardWanted, tell: (share: number) => void = 
   } satisfies CardFigures;
 }
 
-function setupAt(wanted: CardWanted, depth_m: number, out_m: number): SetupInput {
+function setupAt(
+  wanted: CardWanted,
+  depth_m: number,
+  out_m: number,
+  wind_m_s = WIND_M_S[wanted.wind]
+): SetupInput {
   const { gear, mass_kg, temperature_C, bottom: ground } = wanted;
-  return daySetup({ gear, mass_kg, depth_m, temperature_C, ground, out_m });
+  return daySetup({ gear, mass_kg, depth_m, temperature_C, ground, out_m, wind_m_s });
 }
+
+/** Where the card's moves are made, as the plan of the same day has them. */
+const workedSetup = (wanted: CardWanted, depth_m: number) =>
+  setupAt(wanted, depth_m, workedAt_m(wanted.out_m));
 
 interface Moved {
   travel_m: number;
@@ -145,7 +159,7 @@ export function dragFigure(given: {
 
 function dragOf(wanted: CardWanted, tip_m: number): CardMove {
   const [shallow, deep] = inDepths(wanted, (depth_m) => {
-    const setup = setupAt(wanted, depth_m, wanted.out_m);
+    const setup = workedSetup(wanted, depth_m);
     return dragFigure({ setup, tip_m, spread: wanted.gear?.spread });
   });
   const { duration_s } = shallow;
@@ -162,7 +176,7 @@ function liftOf(wanted: CardWanted, lift: (typeof LIFTS)[number]): CardMove {
   const { from_hour, to_hour, duration_s } = lift;
   const both = inDepths(wanted, (depth_m) =>
     bandsIn(
-      () => shownLift(setupAt(wanted, depth_m, wanted.out_m), from_hour, to_hour, duration_s),
+      () => shownLift(workedSetup(wanted, depth_m), from_hour, to_hour, duration_s),
       wanted.gear?.spread
     )
   );

@@ -1,7 +1,17 @@
 import { waterWith } from '../../course/lessons/fathomley';
 import { GROUNDS, INCH_M, type GroundKind, type SetupInput } from '../../model';
 import type { Band } from '../../scoring';
-import { withOutfitGear, type OutfitGear } from '../../wire';
+import { withOutfitGear, type OutfitGear, type Wind } from '../../wire';
+
+/** What a day's wind is to the model, m/s: 7 and 18 mph. Common practice, no source. */
+export const WIND_M_S: Record<Wind, number> = { calm: 0, breeze: 3, strong: 8 };
+/** From behind and from ahead: which of them lifts sooner depends on the line. */
+export const windsOf = (wind: Wind) =>
+  WIND_M_S[wind] === 0 ? [0] : [WIND_M_S[wind], -WIND_M_S[wind]];
+
+/** Part of the cast at which the moves of a plan and of a card are worked out: the first third is fished. */
+const WORKED_PART = 0.7;
+export const workedAt_m = (out_m: number) => WORKED_PART * out_m;
 
 /** A jig in a day's water. */
 export interface DayWater {
@@ -32,7 +42,7 @@ export function daySetup(water: DayWater): SetupInput {
 }
 
 /** Without its stones and stems: a jig that climbs one is not lifted off the bottom by the hand. */
-function levelBed(kind: GroundKind): SetupInput['bottom'] {
+export function levelBed(kind: GroundKind): SetupInput['bottom'] {
   const ground = GROUNDS[kind];
   const isLevel = !('stones' in ground) && !('stems' in ground);
   return isLevel ? { ground: { kind, seed: 11 } } : { friction: ground.friction };

@@ -1,9 +1,9 @@
 import { PLAIN_MOVES } from '../../course/plan';
 import { parseScenario, ScenarioError, simulate, type SetupInput } from '../../model';
 import { bandsOf, formatWeight, type Units } from '../../scoring';
-import type { OutfitGear, PlanAsked, PlannedMove, PlannedWeight, Wind } from '../../wire';
+import type { OutfitGear, PlanAsked, PlannedMove, PlannedWeight } from '../../wire';
 import { LIMIT_TIP } from './card';
-import { daySetup, readingOf, rounded } from './day-setup';
+import { daySetup, readingOf, rounded, WIND_M_S, windsOf, workedAt_m } from './day-setup';
 import { fallTimes } from './falls';
 import { quickestCount } from './stays-down';
 
@@ -15,8 +15,6 @@ export interface DayWanted {
   units: Units;
 }
 
-/** What a day's wind is to the model, m/s: 7 and 18 mph. Common practice, no source. */
-const WIND_M_S: Record<Wind, number> = { calm: 0, breeze: 3, strong: 8 };
 /** Where the limit is looked for, as parts of the way out: it falls as the jig comes near. */
 const OUT_PARTS = [1, 0.4];
 
@@ -57,14 +55,13 @@ export function movesForPlan(
   tell: (share: number) => void = () => {}
 ): PlannedMove[] {
   const { asked, retrieves } = wanted;
-  const setup = setupFor(wanted, asked.out_m * WORKED_PART, WIND_M_S[asked.wind]);
+  const setup = setupFor(wanted, workedAt_m(asked.out_m), WIND_M_S[asked.wind]);
   const plain = PLAIN_MOVES.filter(({ retrieve }) => retrieves.includes(retrieve));
   return plain.map((one, i) => {
     tell(i / plain.length);
     return moveFor(one, setup, wanted);
   });
 }
-const WORKED_PART = 0.7;
 
 function moveFor(
   { retrieve, run }: (typeof PLAIN_MOVES)[number],
@@ -91,8 +88,6 @@ function moveFor(
     return { retrieve, came: null, high: null };
   }
 }
-
-const windsOf = (wind: Wind) => (WIND_M_S[wind] === 0 ? [0] : [WIND_M_S[wind], -WIND_M_S[wind]]);
 
 const setupFor = (
   { asked, gear, mass_kg }: DayWanted,
