@@ -11,9 +11,15 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
 }) => {
   test.setTimeout(90_000);
   await visit(page, '/plan');
-  await page.getByLabel('Depth').selectOption({ index: 0 });
-  await page.getByLabel('Cast').selectOption({ index: 0 });
-  await page.getByRole('button', { name: 'Plan it' }).click();
+  const depth = page.getByLabel('Depth');
+  await depth.fill('66');
+  await page.getByRole('button', { name: 'Plan it' }).press('Enter');
+  expect(await depth.evaluate((field: HTMLInputElement) => field.validationMessage)).toBe(
+    'Depth must be 3\u00a0ft to 60\u00a0ft.'
+  );
+  await depth.fill('7');
+  await page.getByLabel('Cast').fill('30 ft');
+  await page.getByRole('button', { name: 'Plan it' }).press('Enter');
   // The trade's part is there at once.
   await expect(page.getByText('Move first. No retrieve')).toBeVisible();
   await page.getByRole('button', { name: 'Save it' }).click();
@@ -22,15 +28,21 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBeLessThanOrEqual(0);
 
-  // The card takes over the day: half its depth has no choice of its own, so the next one down is added.
-  await page.getByRole('link', { name: 'Boat card' }).click();
-  await expect(page.getByLabel('Shallow')).toHaveValue('0');
-  await expect(page.getByLabel('Deep')).toHaveValue('1');
-  await expect(page.getByLabel('Jig out')).toHaveValue('0');
+  // The card takes over the day, and half its depth beside it.
+  await page.getByRole('link', { name: 'Boat card' }).press('Enter');
+  await expect(page.getByLabel('Shallow')).toHaveValue('4');
+  await expect(page.getByLabel('Deep')).toHaveValue('7');
+  await expect(page.getByLabel('Cast')).toHaveValue('30');
   await expect(page.getByRole('combobox', { name: 'Bottom' })).toHaveValue('gravel');
 
+  // And so does every page after it.
+  await visit(page, '/water');
+  await expect(page.getByRole('slider', { name: 'Depth' })).toHaveAttribute(
+    'aria-valuetext',
+    /^7\sft$/
+  );
   await visit(page, '/log');
-  await expect(page.getByText('5 ft, gravel')).toBeVisible();
+  await expect(page.getByText('7 ft, gravel')).toBeVisible();
   const tap = async (role: 'radio' | 'checkbox' | 'button', name: string) => {
     const target = page.getByRole(role, { name, exact: true });
     const box = await target.boundingBox();
@@ -49,7 +61,9 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await expect(page.getByRole('radio', { name: 'hop', exact: true })).toBeChecked();
   await expect(page.getByRole('checkbox', { name: 'Tap', exact: true })).toBeChecked();
   await tap('button', 'Log it');
-  await expect(page.getByText(/^Logged\. .*hop, slow, 1 bite, 1 fish in 10 casts/)).toBeVisible();
+  await expect(
+    page.getByText(/^Logged\. .*hop, slow, 1 bite, 1 fish in 10 casts, felt tap/)
+  ).toBeVisible();
   await expect(page.getByRole('heading', { name: /^Against the plan/ })).toBeVisible();
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBeLessThanOrEqual(0);

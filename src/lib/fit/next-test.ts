@@ -10,16 +10,16 @@ export interface NextTest {
   readonly shrinks: number;
 }
 
-/** Moves that a hand at a pool can make and a tape can measure. */
-const OFFERED: readonly Move[] = [
+/** Moves that a hand at a pool can make and count, of a second or more, and a tape can measure. */
+export const OFFERED: readonly Move[] = [
   { kind: 'sweep', from_deg: 0, to_deg: 60, duration_s: 3, elevation_deg: 0 },
-  { kind: 'lift', from_deg: 0, to_deg: 20, duration_s: 0.3 },
-  { kind: 'sweep', from_deg: 30, to_deg: 60, duration_s: 0.5, elevation_deg: 0 },
+  { kind: 'lift', from_deg: 0, to_deg: 20, duration_s: 1 },
+  { kind: 'sweep', from_deg: 30, to_deg: 60, duration_s: 1, elevation_deg: 0 },
   { kind: 'lift', from_deg: 0, to_deg: 40, duration_s: 1.5 },
   { kind: 'sweep', from_deg: 0, to_deg: 15, duration_s: 3, elevation_deg: 0 },
   { kind: 'lift', from_deg: 0, to_deg: 60, duration_s: 3 },
-  { kind: 'sweep', from_deg: 0, to_deg: 40, duration_s: 0.6, elevation_deg: 0 },
-  { kind: 'lift', from_deg: 30, to_deg: 70, duration_s: 0.5 }
+  { kind: 'sweep', from_deg: 0, to_deg: 40, duration_s: 1, elevation_deg: 0 },
+  { kind: 'lift', from_deg: 30, to_deg: 70, duration_s: 1 }
 ];
 const SHOWN = 3;
 

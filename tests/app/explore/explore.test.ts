@@ -4,6 +4,7 @@ import { exploredScenario } from '../../../src/lib/app/explore/base';
 import { chartCsv } from '../../../src/lib/app/explore/chart-file';
 import { withPoints } from '../../../src/lib/app/explore/chart-run.svelte';
 import {
+  comparedWeights,
   curvesOf,
   runAt,
   stagesOf,
@@ -20,8 +21,8 @@ import { nearestAt, plotOf } from '../../../src/lib/app/explore/plot';
 import { saidAt } from '../../../src/lib/app/explore/said';
 import { readRunFragment, runFragment } from '../../../src/lib/app/water/run-link';
 import { figuresOfRuns } from '../../../src/lib/compute/jobs/figures';
-import { FOOT_M, isOffBottom, parseScenario, simulate } from '../../../src/lib/model';
-import { bandOf, contactWhileMoving } from '../../../src/lib/scoring';
+import { FOOT_M, isOffBottom, OUNCE_KG, parseScenario, simulate } from '../../../src/lib/model';
+import { bandOf, contactWhileMoving, formatWeight } from '../../../src/lib/scoring';
 import { ask, base, firstBanded, made, wanted } from './asked-chart';
 
 const both = ['imperial', 'metric'] as const;
@@ -197,6 +198,26 @@ test('all that is drawn lies inside the frame, and goes into a table', () => {
     'curve,depth,travel_m,low,high,hand_low,hand_high',
     'now,1.524,0.2,0.1,0.25,0.15,0.3'
   ]);
+});
+
+test('a limit is told by the pace that is safe, not by the middle of what it may be', () => {
+  const said = (value: number, ends: [number, number]) => {
+    const points = [{ at: 6, readings: { limit_m_s: { value, ends } } }];
+    const curve: Curve = { name: '7 g', base, isKept: false, points };
+    return saidAt([curve], AXES.depth, 'limit_m_s', 6, 'metric')[0].text.replaceAll('\u00a0', ' ');
+  };
+  expect(said(1.5, [0.3, 1.5])).toBe('7 g: 0.3 m/s is safe; it may hold to 1.5 m/s or more');
+  expect(said(0.4, [0, 0.6])).toBe('7 g: no pace is safe; it may hold to 0.6 m/s');
+  expect(said(0, [0, 0])).toBe('7 g: no pace keeps it down');
+});
+
+test.each([
+  [1 / 2, ['3/8', '1/2', '3/4']],
+  [1 / 4, ['1/4', '3/8']],
+  [1, ['3/4', '1']]
+])('limits are drawn for a jig of %s oz beside those that one would change to', (ounces, names) => {
+  const shown = comparedWeights(ounces * OUNCE_KG).map((kg) => formatWeight(kg, 'imperial'));
+  expect(shown.map((text) => text.replace('\u00a0oz', ''))).toEqual(names);
 });
 
 test('a point is told with what is likely and with the own hand', () => {

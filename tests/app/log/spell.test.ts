@@ -133,7 +133,7 @@ test('a log says how little it proves', () => {
   );
   expect(plain(shareText(countedShare(2, 5)))).toMatch(/^2 of 5 \(\d+ to \d+%\)$/);
   expect(spellText(entries[0])).toBe(
-    'Half ounce on twelve pound: r1, steady, 2 bites, 1 fish in 10 casts'
+    'Half ounce on twelve pound: r1, steady, 2 bites, 1 fish in 10 casts, felt bottom and tap'
   );
 });
 

@@ -3,6 +3,8 @@ import { planFragment, readPlanFragment } from '../../../src/lib/app/plan/plan-l
 import {
   castsWords,
   handLine,
+  heavierWords,
+  hoursText,
   retrieveLines,
   seasonWords,
   sheetRules,
@@ -27,14 +29,43 @@ describe('a plan', () => {
     });
   });
 
+  test('says how high a hop may go as a range, which a band as wide as itself is not', () => {
+    const up = (high: [number, number]) => {
+      const moves = [{ retrieve: 'drag', came: [0.564, 0.033] as [number, number], high }];
+      const lines = retrieveLines({ ...plan, moves });
+      return plain(lines.find(({ name }) => name === 'drag')?.model ?? '').split(', ')[1];
+    };
+    expect(up([0.406, 0.33])).toBe('up 3 in to 2 ft 5 in.');
+    expect(up([0.15, 0.2])).toBe('up to 1 ft 2 in.');
+    expect(up([0, 0])).toBe('stays down.');
+  });
+
+  test('in a strong wind says whether the box has the size up that guides tie on', () => {
+    const asked = { ...plan.asked, wind: 'strong' } as const;
+    const said = (weights: typeof plan.weights) => plain(heavierWords({ ...plan, asked, weights }));
+    const [heavy, light] = plan.weights;
+    const holds = { ...light, limit: { ...light.limit, count_s: [3, 5] } };
+    expect(said([heavy, holds])).toBe('In this wind many guides go up a size: Ounce on braid.');
+    expect(said([holds])).toBe('In this wind many guides go up to 5/8 oz. Your box has none.');
+    expect(heavierWords(plan)).toBe('');
+  });
+
+  test.each([
+    [30, '½ hour'],
+    [60, '1 hour'],
+    [270, '4½ hours']
+  ])('says %s minutes as a day is spoken of', (minutes, says) => {
+    expect(hoursText(minutes)).toBe(says);
+  });
+
   test('says the speed limit as a hand counts it', () => {
     const [heavy, light] = plan.weights;
     expect(plain(speedWords(light, 'imperial'))).toBe(
-      'Count three for 2 ft far out. Inside 24 ft, count five.'
+      'Take 3 counts for 2 ft of tip. Inside 24 ft, take 5.'
     );
     const limit = { ...heavy.limit, count_s: [4, null] };
     expect(plain(speedWords({ ...heavy, limit }, 'imperial'))).toBe(
-      'Count four for 2 ft far out. Inside 24 ft, reel in and cast again.'
+      'Take 4 counts for 2 ft of tip. Inside 24 ft, reel in and cast again.'
     );
     const never = { ...heavy.limit, count_s: [null, null] };
     expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);

@@ -2,7 +2,8 @@ import type { GivenTo, JobName, MadeBy } from '$lib/compute';
 import type { FiguresMade, RunFigures } from '$lib/compute/jobs/figures';
 import type { LimitMade } from '$lib/compute/jobs/limits';
 import { fall } from '$lib/course/items/moves';
-import { FOOT_M, OUNCE_KG, type ScenarioInput } from '$lib/model';
+import { FOOT_M, type ScenarioInput } from '$lib/model';
+import { WEIGHTS_KG } from '$lib/sandbox/gear';
 import type { OwnSpread, Units } from '$lib/scoring';
 import { AXES, ticksOf, valuesOn, type Axis } from './axes';
 import { exploredScenario, handEnds, type ExploreBase } from './base';
@@ -58,13 +59,20 @@ export interface Stage {
 }
 
 /** Limits are drawn one curve a weight, or a depth where the weight is along the axis. */
-const SEVERAL: Record<'weight' | 'depth', Record<Units, readonly number[]>> = {
-  weight: {
-    imperial: [0.25, 0.5, 1].map((ounces) => ounces * OUNCE_KG),
-    metric: [0.007, 0.014, 0.028]
-  },
-  depth: { imperial: [10, 20, 30].map((feet) => feet * FOOT_M), metric: [3, 6, 9] }
+const DEPTHS: Record<Units, readonly number[]> = {
+  imperial: [10, 20, 30].map((feet) => feet * FOOT_M),
+  metric: [3, 6, 9]
 };
+/** A weight that one would change to: so much lighter, or heavier, than the own one (3/8 and 3/4 oz for 1/2). */
+const CHANGE = { lighter: 0.8, heavier: 1.25 };
+
+/** The own weight between those that one would change to. */
+export function comparedWeights(own_kg: number): number[] {
+  const lighter = WEIGHTS_KG.findLast((kg) => kg <= own_kg * CHANGE.lighter);
+  const heavier = WEIGHTS_KG.find((kg) => kg > own_kg * CHANGE.heavier);
+  return [lighter, own_kg, heavier].filter((kg) => kg !== undefined);
+}
+
 /** A drag that has left the bottom has done so when the tip stops, s. */
 const LIMIT_HOLD_S = 0.3;
 /** So many runs are asked for at once: more would hold a change up. */
@@ -78,7 +86,8 @@ export function curvesOf({ kind, axis, base, kept, units }: ChartWanted): Curve[
     if (kind !== 'limits') return [{ name: '', base: one, isKept, points: [] }];
     const by: 'weight' | 'depth' = axis === AXES.weight ? 'depth' : 'weight';
     const drag = { ...one, tip_m: LIMIT_TIP_M[units] };
-    return SEVERAL[by][units].map((value) => ({
+    const several = by === 'depth' ? DEPTHS[units] : comparedWeights(one.setup.bait.mass_kg);
+    return several.map((value) => ({
       name: AXES[by].text(value, units),
       base: AXES[by].set(drag, value),
       isKept,

@@ -25,7 +25,7 @@ export function savedWords(told: readonly Said[], place: string): string[] {
 /** What a chart says at one place, a sentence a curve. */
 export interface Said {
   curve: Curve;
-  /** "1/2 oz: 1.4 ft/s, 0.9 to 2.1 ft/s" */
+  /** "1/2 oz: 0.9 ft/s is safe; it may hold to 2.1 ft/s" */
   text: string;
 }
 
@@ -48,9 +48,16 @@ export function saidAt(
 function readingText({ value, ends, hand }: Reading, figure: FigureName, units: Units): string {
   const { text } = FIGURES[figure];
   const said = (one: number) => text(Math.max(0, one), units);
-  if (figure === 'limit_m_s' && value === 0) return 'no pace keeps it down';
   const range = ([low, high]: readonly [number, number]) =>
     said(low) === said(high) ? said(low) : `${said(low)} to ${said(high)}`;
+  // The pace that is safe comes first: above it the jig may fly, whatever the middle says.
+  if (figure === 'limit_m_s' && Math.max(value, ...(ends ?? [])) === 0)
+    return 'no pace keeps it down';
+  if (figure === 'limit_m_s' && ends) {
+    const safe = ends[0] > 0 ? `${said(ends[0])} is safe` : 'no pace is safe';
+    const most = said(ends[1]) === said(ends[0]) ? '' : `it may hold to ${said(ends[1])}`;
+    return [safe, most, hand && `your hand ${range(hand)}`].filter(Boolean).join('; ');
+  }
   return [said(value), ends && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
     .filter(Boolean)
     .join('; ');

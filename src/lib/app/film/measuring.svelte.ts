@@ -79,7 +79,8 @@ export class Measuring {
       bottom: hasBottom ? sightings(tracks.bottom, stretch, stamps_s) : undefined
     };
   });
-  readonly rows = $derived(this.filmed ? motionOf(this.filmed) : []);
+  /** Once it is followed: at every frame shown on the way it would be worked out over the whole track anew. */
+  readonly rows = $derived(this.filmed && !this.isFollowing ? motionOf(this.filmed) : []);
   readonly outcome = $derived(outcomeOf(this.rows));
 
   /** Names of the points that a scale needs. */

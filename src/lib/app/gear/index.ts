@@ -12,7 +12,7 @@ export {
 export { inLevelWater, inWater, waterIn, waterNow } from './water-now';
 export { default as WaterField } from './WaterField.svelte';
 export { CHART_BEDS } from './weight-water';
-export { outfitText, UNKNOWN_TITLES, unknownText } from './outfit-words';
+export { outfitText, UNKNOWN_SAYS, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';
 export { default as WeightChart } from './WeightChartLater.svelte';
 export { default as GearPage } from './GearPage.svelte';

@@ -53,6 +53,15 @@ export const UNKNOWN_TITLES: Record<UnknownName, string> = {
   lift_to_drag: 'Planing, lift over drag'
 };
 
+/** What each is, in plain words. */
+export const UNKNOWN_SAYS: Record<UnknownName, string> = {
+  reach_m: 'A rod that bends acts shorter than your tape says.',
+  elevation_deg: 'Than you said. Minus: lower.',
+  slack_m: 'Line that comes tight before the jig moves.',
+  drag_area_m2: 'How much water the jig and trailer push. Bigger falls slower.',
+  lift_to_drag: 'How it rises when pulled. 0: it doesn’t. 0.30: a lot.'
+};
+
 /** A fitted value in the learner's unit. */
 export function unknownText(name: UnknownName, value: number, units: Units): string {
   switch (name) {

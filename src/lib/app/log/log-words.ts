@@ -39,6 +39,9 @@ export function shareText({ hits, of, interval90: [least, most] }: CountedShare)
   return `${hits} of ${of} (${Math.round(least * 100)} to ${formatShare(most)})`;
 }
 
+/** Fewer stops are no table: what was logged stands above it. */
+export const LEAST_STOPS = 3;
+
 /** How little so few days prove. */
 export function proofText(groups: readonly LogGroup[], days: number): string {
   const so = `${days} ${days === 1 ? 'day' : 'days'} on the water.`;
@@ -48,11 +51,12 @@ export function proofText(groups: readonly LogGroup[], days: number): string {
     : `${so} The bars overlap: this log can’t tell them apart yet.`;
 }
 
-/** "8:40: drag, steady, 2 bites in 10 casts" */
-export function spellText({ retrieve, pace, casts, bites, fish, jig }: LogEntry): string {
+/** "1/2 oz jig: drag, steady, 2 bites in 10 casts, felt tap and mush" */
+export function spellText({ retrieve, pace, casts, bites, fish, jig, felt }: LogEntry): string {
   const bitten = bites === 0 ? 'no bites' : `${bites} ${bites === 1 ? 'bite' : 'bites'}`;
   const landed = fish === 0 ? '' : `, ${fish} fish`;
-  return `${jig}: ${retrieve}, ${pace}, ${bitten}${landed} in ${casts} ${casts === 1 ? 'cast' : 'casts'}`;
+  const told = felt.length === 0 ? '' : `, felt ${felt.join(' and ')}`;
+  return `${jig}: ${retrieve}, ${pace}, ${bitten}${landed} in ${casts} ${casts === 1 ? 'cast' : 'casts'}${told}`;
 }
 
 /** What the plan said beside what was fished by it, a line each. */

@@ -21,6 +21,7 @@ import {
   formatWeight,
   inUnits
 } from '$lib/scoring';
+import { WEIGHTS_KG } from '$lib/sandbox/gear';
 import type { DayPlan, PlanAsked, PlannedWeight } from '$lib/wire';
 import { plannedRetrieves } from './made-plan.svelte';
 
@@ -59,10 +60,10 @@ export interface WeightLine {
 export function weightLines(weights: readonly PlannedWeight[], units: Units): WeightLine[] {
   const first = weights.length > 0 ? firstWeight(weights) : -1;
   return weights.map((one, i) => {
-    const { name, mass_kg, outfit, fall, limit } = one;
+    const { fall, limit } = one;
     const at = (place: number) => countOf(limit.count_s[place]);
     return {
-      name: outfit ? name : formatWeight(mass_kg, units),
+      name: weightName(one, units),
       count: `${formatTime(Math.round(fall[0]))} ± ${Math.max(1, Math.round(fall[1]))}`,
       far: at(0),
       near: at(limit.count_s.length - 1),
@@ -74,22 +75,40 @@ export function weightLines(weights: readonly PlannedWeight[], units: Units): We
 
 const countOf = (count_s: number | null) => (count_s === null ? 'at no pace' : `${count_s}`);
 
-/** "Count 4 for 2 ft far out. Inside 24 ft, count 6." */
+/** "Take 4 counts for 2 ft of tip. Inside 24 ft, take 6." */
 export function speedWords({ limit }: PlannedWeight, units: Units): string {
   const { tip_m, out_m, count_s } = limit;
-  const tip = formatLength(tip_m, units);
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
   const inside = formatDepth(out_m[out_m.length - 1], units);
   if (far === null) return 'No drag keeps it down here. Go heavier.';
-  const first = `Count ${counted(far)} for ${tip} far out.`;
+  const first = `Take ${far} ${far === 1 ? 'count' : 'counts'} for ${formatLength(tip_m, units)} of tip.`;
   if (near === null) return `${first} Inside ${inside}, reel in and cast again.`;
-  return near === far
-    ? `Count ${counted(far)} for ${tip}.`
-    : `${first} Inside ${inside}, count ${counted(near)}.`;
+  return near === far ? first : `${first} Inside ${inside}, take ${near}.`;
 }
 
-const NUMBERS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
-const counted = (s: number) => NUMBERS[s] ?? `${s}`;
+/** Where the trade asks for more weight than the one to begin with: whether the box has it. */
+export function heavierWords({ asked, weights, units }: DayPlan): string {
+  if (asked.wind !== 'strong') return '';
+  const first = weights[firstWeight(weights)];
+  const wanted_kg = WEIGHTS_KG.find((kg) => kg > first.mass_kg * A_SIZE_UP);
+  const own = weights.find(({ mass_kg }) => mass_kg > first.mass_kg * A_SIZE_UP);
+  if (own) return `In this wind many guides go up a size: ${weightName(own, units)}.`;
+  return wanted_kg === undefined
+    ? ''
+    : `In this wind many guides go up to ${formatWeight(wanted_kg, units)}. Your box has none.`;
+}
+/** Less is no size of its own: a jig weighs a little more or less than its label. */
+const A_SIZE_UP = 1.05;
+
+const weightName = ({ outfit, name, mass_kg }: PlannedWeight, units: Units) =>
+  outfit ? name : formatWeight(mass_kg, units);
+
+/** "Half a day" is no number to plan by: "4 hours", "4½ hours". */
+export function hoursText(minutes: number): string {
+  const halves = Math.round(minutes / 30);
+  const text = `${halves >= 2 ? Math.floor(halves / 2) : ''}${halves % 2 === 1 ? '½' : ''}`;
+  return `${text} ${halves <= 2 ? 'hour' : 'hours'}`;
+}
 
 /** A retrieve of the day, trade and model apart. */
 export interface RetrieveLine {

@@ -1,6 +1,6 @@
 import type { FitResult } from '$lib/fit';
 import { formatLength, type Units } from '$lib/scoring';
-import { MODEL_VERSION, type Move } from '$lib/model';
+import { MODEL_VERSION } from '$lib/model';
 import type { Outfit, TestSession } from '$lib/wire';
 
 type HeldOut = NonNullable<FitResult['held_out']>;
@@ -17,13 +17,6 @@ export function heldOutText({ test, predicted, measured }: HeldOut, units: Units
       `highest ${length(predicted.peak_height_m)} (${band(predicted.height_interval90)}), measured ${length(measured.peak_height_m)}`
   ].filter(Boolean);
   return `Test ${test + 1} from the others alone: ${parts.join('; ')}.`;
-}
-
-/** No hand times less by counting, s (common practice, no source). */
-const COUNTED_S = 1;
-
-export function isQuick(move: Move): boolean {
-  return 'duration_s' in move && move.duration_s < COUNTED_S;
 }
 
 /** The outfit with what a session of its tests found. */

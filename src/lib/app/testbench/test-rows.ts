@@ -45,6 +45,13 @@ export function emptyRow(key: number, change: Partial<TestRow['cells']> = {}): T
   return { key, cells: { ...EMPTY, ...change } };
 }
 
+/** The same move in the same water, made once more: of a filmed move an empty row. */
+export function likeRow({ cells }: TestRow, key: number): TestRow {
+  const { move, from_deg, to_deg, duration_s, slack_m, depth_m, out_m } = cells;
+  if (move === 'filmed') return emptyRow(key);
+  return emptyRow(key, { move, from_deg, to_deg, duration_s, slack_m, depth_m, out_m });
+}
+
 export function rowOf(test: StoredTest, key: number, units: Units): TestRow {
   const { move, start, note } = test;
   const length = (m: unknown) => (typeof m === 'number' ? written(units).length(m) : '');
