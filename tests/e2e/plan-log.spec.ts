@@ -17,7 +17,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   expect(await depth.evaluate((field: HTMLInputElement) => field.validationMessage)).toBe(
     'Depth must be 3\u00a0ft to 60\u00a0ft.'
   );
-  await depth.fill('7');
+  await depth.fill('8');
   await page.getByLabel('Cast').fill('30 ft');
   await page.getByRole('button', { name: 'Plan it' }).press('Enter');
   // The trade's part is there at once.
@@ -31,7 +31,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   // The card takes over the day, and half its depth beside it.
   await page.getByRole('link', { name: 'Boat card' }).press('Enter');
   await expect(page.getByLabel('Shallow')).toHaveValue('4');
-  await expect(page.getByLabel('Deep')).toHaveValue('7');
+  await expect(page.getByLabel('Deep')).toHaveValue('8');
   await expect(page.getByLabel('Cast')).toHaveValue('30');
   await expect(page.getByRole('combobox', { name: 'Bottom' })).toHaveValue('gravel');
 
@@ -39,10 +39,10 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await visit(page, '/water');
   await expect(page.getByRole('slider', { name: 'Depth' })).toHaveAttribute(
     'aria-valuetext',
-    /^7\sft$/
+    /^8\sft$/
   );
   await visit(page, '/log');
-  await expect(page.getByText('7 ft, gravel')).toBeVisible();
+  await expect(page.getByText('8 ft, gravel')).toBeVisible();
   const tap = async (role: 'radio' | 'checkbox' | 'button', name: string) => {
     const target = page.getByRole(role, { name, exact: true });
     const box = await target.boundingBox();

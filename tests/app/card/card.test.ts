@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { cardWater } from '../../../src/lib/app/card/choices';
+import { cardWater, ROWS_OF } from '../../../src/lib/app/card/choices';
 import { aPlan } from '../../practice/samples';
 import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
+import { beyondA6 } from '../../../src/lib/app/card/a6-room';
 import { cardSections, waterText } from '../../../src/lib/app/card/sections';
 import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
@@ -94,6 +95,17 @@ describe('a boat card', () => {
     expect(said.some((text) => text.endsWith('may lift'))).toBe(true);
     // Invented with ± 2.1 cm, which no hand keeps.
     expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
+  });
+
+  test('with all its rows names those that one A6 sheet has no room for, and keeps the tables', () => {
+    const all = cardSections({ ...card, size: 'a6' });
+    const beyond = beyondA6(all);
+    expect(beyond).toContain('cautions');
+    expect(beyond).not.toContain('moves');
+    const first = all.filter(({ row }) => ROWS_OF.a6.includes(row));
+    expect(beyondA6(first)).toEqual([]);
+    const few = all.filter(({ row }) => ['limits', 'hand', 'snag'].includes(row));
+    expect(beyondA6(few)).toEqual([]);
   });
 
   test('of tested gear says why it may be dragged faster', () => {

@@ -5,6 +5,7 @@ import { chartCsv } from '../../../src/lib/app/explore/chart-file';
 import { withPoints } from '../../../src/lib/app/explore/chart-run.svelte';
 import {
   comparedWeights,
+  type Curve,
   curvesOf,
   runAt,
   stagesOf,

@@ -94,7 +94,7 @@ export const FIGURES: Record<FigureName, Figure> = {
     most: 1
   },
   limit_m_s: {
-    name: 'Fastest that stays down',
+    name: 'Speed limit',
     kind: 'limits',
     axes: ['weight', 'depth', 'cast', 'wind', 'slack', 'planing', 'line'],
     text: limitText,
