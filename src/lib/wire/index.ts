@@ -130,3 +130,4 @@ export {
 export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';
 export { sentRun } from './sent-run';
 export { areSameMarks, given, keptMarks, type KeptMarks, type MarkedBy } from './kept-marks';
+export { waterNow } from './first-water';

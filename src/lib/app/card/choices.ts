@@ -1,8 +1,14 @@
-import { waterNow } from '$lib/app/gear';
 import { firstWeight } from '$lib/course/plan';
 import { FOOT_M, type GroundKind } from '$lib/model';
 import type { Units } from '$lib/scoring';
-import type { CardRow, CardSize, DayPlan, Settings, WaterNow } from '$lib/wire';
+import {
+  waterNow,
+  type CardRow,
+  type CardSize,
+  type DayPlan,
+  type Settings,
+  type WaterNow
+} from '$lib/wire';
 
 export const SIZES: readonly { value: CardSize; name: string }[] = [
   { value: 'letter', name: 'Letter' },

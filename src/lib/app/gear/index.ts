@@ -9,7 +9,7 @@ export {
   WIND_CHOICES,
   windText
 } from './day-water';
-export { inLevelWater, inWater, waterIn, waterNow } from './water-now';
+export { inLevelWater, inWater, waterIn } from './water-now';
 export { default as WaterField } from './WaterField.svelte';
 export { CHART_BEDS } from './weight-water';
 export { outfitText, UNKNOWN_SAYS, UNKNOWN_TITLES, unknownText } from './outfit-words';

@@ -1,20 +1,7 @@
 import { levelBed } from '$lib/compute/jobs/day-setup';
-import { fahrenheitToCelsius, FOOT_M, groundOf, parseSetup, type Setup } from '$lib/model';
+import { groundOf, parseSetup, type Setup } from '$lib/model';
 import { gearOf, setupOf } from '$lib/sandbox/gear';
-import type { Units } from '$lib/scoring';
-import type { Settings, WaterNow } from '$lib/wire';
-
-const FIRST: Record<Units, WaterNow> = {
-  imperial: waterOf(20 * FOOT_M, 60 * FOOT_M, fahrenheitToCelsius(60)),
-  metric: waterOf(6, 18, 16)
-};
-function waterOf(depth_m: number, out_m: number, temperature_C: number): WaterNow {
-  return { depth_m, out_m, temperature_C, ground: 'gravel', wind: 'calm' };
-}
-
-/** The water that was fished or planned last, or one to begin with. */
-export const waterNow = ({ water, units }: Pick<Settings, 'water' | 'units'>): WaterNow =>
-  water ?? FIRST[units];
+import type { WaterNow } from '$lib/wire';
 
 /** What a setup says of the water; what it leaves open (a plain bottom, the day's wind) is as `before`. */
 export function waterIn({ water, bottom, start }: Setup, before: WaterNow): WaterNow {

@@ -1,8 +1,15 @@
-import { waterNow } from '$lib/app/gear';
 import { RETRIEVES } from '$lib/course';
 import { firstWeight } from '$lib/course/plan';
 import { OUNCE_KG } from '$lib/model';
-import type { DayPlan, LogEntry, Outfit, PlannedWeight, Settings, SpellDraft } from '$lib/wire';
+import {
+  waterNow,
+  type DayPlan,
+  type LogEntry,
+  type Outfit,
+  type PlannedWeight,
+  type Settings,
+  type SpellDraft
+} from '$lib/wire';
 
 /** Retrieves for fish: the others are skills. */
 export const LOGGED_RETRIEVES = RETRIEVES.filter(({ suits }) => suits).map(({ name }) => name);
