@@ -31,7 +31,7 @@ describe('what a prediction reveals', () => {
       tied('10~cm'),
       'off bottom, at most'
     ]);
-    expect(figureWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe(tied('50~%'));
+    expect(figureWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe(tied('50%'));
     expect(figureWords({ of: 'fall_s', value: 6.2 }, 'imperial')[0]).toBe(tied('6.2~s'));
   });
 });

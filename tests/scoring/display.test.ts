@@ -68,7 +68,7 @@ describe('what a learner reads', () => {
     expect([formatTime(0.42), formatTime(2.5), formatTime(12.4)]).toEqual(
       ['0.4~s', '2.5~s', '12~s'].map(tied)
     );
-    expect(formatShare(0.955)).toBe(tied('96~%'));
+    expect(formatShare(0.955)).toBe(tied('96%'));
   });
 });
 

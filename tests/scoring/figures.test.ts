@@ -43,7 +43,7 @@ test.each([
   ['m', 0.3048, '1~ft', '30~cm'],
   ['s', -1.25, '−1.3~s', '−1.3~s'],
   ['m/s', 0.3048, '1~ft/s', '0.3~m/s'],
-  ['share', 0.75, '75~%', '75~%'],
+  ['share', 0.75, '75%', '75%'],
   ['count', 3, '3', '3'],
   ['marks', 82, '82~marks', '82~marks']
 ] as const)('%s is written as a reader knows it', (unit, value, imperial, metric) => {
