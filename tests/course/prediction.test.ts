@@ -25,7 +25,7 @@ describe('what a prediction reveals', () => {
   test('is said with what it is of, in the learner’s units', () => {
     expect(figureWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
       `about ${tied('1~ft')}`,
-      'the jig went away from you'
+      'of jig travel, away from you'
     ]);
     expect(figureWords({ of: 'peak_height_m', value: 0.1 }, 'metric')).toEqual([
       tied('10~cm'),
