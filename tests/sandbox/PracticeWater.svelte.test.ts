@@ -210,7 +210,7 @@ describe('practice water', () => {
     const ontry = vi.fn();
     const demo = { kind: 'lift', from_deg: 0, to_deg: 30, duration_s: 0.4 } as const;
     await render(PracticeWater, { ...base, demo, ontry });
-    await page.getByRole('button', { name: 'Call it' }).click();
+    await page.getByRole('button', { name: 'Show me' }).click();
     await expect.element(page.getByRole('button', { name: 'Pause' })).toBeVisible();
     await expect.element(page.getByRole('button', { name: 'Replay' }), LONG).toBeVisible();
     expect(ontry).not.toHaveBeenCalled();

@@ -62,5 +62,6 @@ function listed(names: readonly string[]): string {
 export function instruction(move: FitResult['next'][number]['move']): string {
   if (move.kind !== 'lift' && move.kind !== 'sweep') return 'make the same move again';
   const { kind, from_deg, to_deg, duration_s } = move;
-  return `${kind} ${from_deg} to ${to_deg} degrees in ${duration_s} seconds, measure how far and how high`;
+  const time = `${duration_s} second${duration_s === 1 ? '' : 's'}`;
+  return `${kind} ${from_deg} to ${to_deg} degrees in ${time}, measure how far and how high`;
 }
