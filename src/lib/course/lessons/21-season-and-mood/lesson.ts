@@ -23,7 +23,10 @@ export default {
   ],
   leaves_out: ['Your lake’s own calendar: ask locally.'],
   claims: [
-    { says: ['is thicker than at'], basis: { published: 'IAPWS R12-08, tests/published/constants' } },
+    {
+      says: ['is thicker than at'],
+      basis: { published: 'IAPWS R12-08, tests/published/constants' }
+    },
     { says: ['The slow ones are harder.'], basis: 'practice' },
     { says: 'Cold water: short moves, long pauses.', basis: 'practice' },
     { says: 'Warm water: faster, hops, strokes, or swim it.', basis: 'practice' },
