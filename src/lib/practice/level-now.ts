@@ -1,4 +1,5 @@
 import { CONFIDENCE } from './design';
+import { median } from './robust-mean';
 import { studentShareBelow } from './student';
 
 /** Where a row of values stands now, though it may have drifted on the way. */
@@ -162,10 +163,4 @@ function heldBack(values: readonly number[]): number[] {
   if (scale === 0) return [...values];
   const reach = HELD_AT * scale;
   return values.map((x, i) => Math.min(middles[i] + reach, Math.max(middles[i] - reach, x)));
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
 }

@@ -47,7 +47,8 @@ export function halfWidthOf(sd: number, count: number): number {
   return (studentQuantile((1 + CONFIDENCE) / 2, count - 1) * sd) / Math.sqrt(count);
 }
 
-function median(values: readonly number[]): number {
+/** The middle of the values, or the mean of the two there. */
+export function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;

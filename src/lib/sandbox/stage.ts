@@ -2,6 +2,7 @@ import {
   stemsOf,
   stonesOf,
   waterAt,
+  type Result,
   type RodAngles,
   type RunEvent,
   type Setup,
@@ -11,7 +12,7 @@ import {
 } from '$lib/model';
 import { baitOf } from '$lib/model/bait';
 import { bottomOf } from '$lib/model/bottom';
-import type { DrawnGoal, Units } from '$lib/scoring';
+import type { DrawnGoal, Units, Visibility } from '$lib/scoring';
 import type { CloseUpExtent } from './close-up';
 import type { Pose } from './pose';
 import type { Plane } from './rod-angles';
@@ -110,4 +111,23 @@ export function widen(
     reach.most_fall_m = Math.max(reach.most_fall_m, stage.bait.z_m - trace.bait_z_m[i]);
     reach.most_height_m = Math.max(reach.most_height_m, trace.bait_z_m[i] - stage.bait.z_m);
   }
+}
+
+/** What the picture of the rod is called. */
+export function rodViewName({ isFromDeck, plane }: Pick<Backdrop, 'isFromDeck' | 'plane'>): string {
+  if (isFromDeck) return 'What you see from the deck: the rod over the water';
+  return plane === 'lift' ? 'The rod from the side' : 'The rod from above';
+}
+
+/** Traces of the tries before, newest first, without the one that is being shown. */
+export function ghostTraces(ghosts: readonly Result[], shown: Result | undefined): Trace[] {
+  return ghosts
+    .filter((ghost) => ghost !== shown)
+    .map(({ trace }) => trace)
+    .reverse();
+}
+
+/** Whether the jig is hidden in a try; of a half seen series in every other one, from the second on. */
+export function isUnseenIn(visibility: Visibility, round: number): boolean {
+  return visibility === 'unseen' || (visibility === 'half_seen' && round % 2 === 1);
 }

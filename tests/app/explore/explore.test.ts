@@ -3,8 +3,8 @@ import { AXES, rangeOf, tickText, ticksOf, valuesOn } from '../../../src/lib/app
 import { exploredScenario } from '../../../src/lib/app/explore/base';
 import { chartCsv } from '../../../src/lib/app/explore/chart-file';
 import { withPoints } from '../../../src/lib/app/explore/chart-run.svelte';
+import { comparedWeights } from '../../../src/lib/app/explore/compared-weights';
 import {
-  comparedWeights,
   type Curve,
   curvesOf,
   runAt,

@@ -3,10 +3,10 @@ import type { FiguresMade, RunFigures } from '$lib/compute/jobs/figures';
 import type { LimitMade } from '$lib/compute/jobs/limits';
 import { fall } from '$lib/course/items/moves';
 import { FOOT_M, type ScenarioInput } from '$lib/model';
-import { WEIGHTS_KG } from '$lib/sandbox/gear';
 import type { OwnSpread, Units } from '$lib/scoring';
 import { AXES, ticksOf, valuesOn, type Axis } from './axes';
 import { exploredScenario, handEnds, type ExploreBase } from './base';
+import { comparedWeights } from './compared-weights';
 import { LIMIT_TIP_M, type ChartKind, type FigureName } from './figures';
 
 export type Ends = readonly [low: number, high: number];
@@ -63,16 +63,6 @@ const DEPTHS: Record<Units, readonly number[]> = {
   imperial: [10, 20, 30].map((feet) => feet * FOOT_M),
   metric: [3, 6, 9]
 };
-/** A weight that one would change to: so much lighter, or heavier, than the own one (3/8 and 3/4 oz for 1/2). */
-const CHANGE = { lighter: 0.8, heavier: 1.25 };
-
-/** The own weight between those that one would change to. */
-export function comparedWeights(own_kg: number): number[] {
-  const lighter = WEIGHTS_KG.findLast((kg) => kg <= own_kg * CHANGE.lighter);
-  const heavier = WEIGHTS_KG.find((kg) => kg > own_kg * CHANGE.heavier);
-  return [lighter, own_kg, heavier].filter((kg) => kg !== undefined);
-}
-
 /** A drag that has left the bottom has done so when the tip stops, s. */
 const LIMIT_HOLD_S = 0.3;
 /** So many runs are asked for at once: more would hold a change up. */

@@ -22,6 +22,20 @@ export function savedWords(told: readonly Said[], place: string): string[] {
   ];
 }
 
+/** Where a chart has points, in order. */
+export function placesAlong(curves: readonly Curve[]): number[] {
+  const all = curves.flatMap(({ points }) => points.map(({ at }) => at));
+  return [...new Set(all)].sort((a, b) => a - b);
+}
+
+/** The place nearest to a value; null where there is none yet. */
+export function nearestPlace(places: readonly number[], value: number): number | null {
+  return places.reduce<number | null>(
+    (best, at) => (best === null || Math.abs(at - value) < Math.abs(best - value) ? at : best),
+    null
+  );
+}
+
 /** What a chart says at one place, a sentence a curve. */
 export interface Said {
   curve: Curve;

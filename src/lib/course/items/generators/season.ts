@@ -2,6 +2,7 @@ import { dealt, drawGear, ft, inch, pick, shuffled } from '../draw';
 import type { Generator, ItemDraft } from '../generator';
 import type { Case } from '../item';
 import { SEASON_MAP, type SeasonRow } from '../../season-map';
+import { FISHED_PLACES } from './fished-places';
 import { shownDrag, shownHops, shownLift } from '../moves';
 
 /** Ranges are the trade's, and each keeps clear of the next; lakes differ. */
@@ -24,21 +25,6 @@ const PLACES_BECAUSE: Record<Asked['id'], string> = {
   warm: 'Summer fish move out to where bait and deep water meet.'
 };
 
-const PLACES = [
-  'a main-lake point',
-  'a channel bend',
-  'an offshore hump',
-  'a long gravel flat',
-  'a ledge',
-  'a creek mouth',
-  'a roadbed',
-  'a rock pile',
-  'a bluff end',
-  'a saddle between two islands',
-  'a ditch',
-  'an old pond dam'
-];
-
 function casesOf(): Case[] {
   const setup = drawGear(() => 0.5, { cast_m: ft(36), slack_m: inch(1) });
   return [
@@ -55,7 +41,7 @@ function bySeason(
   why: (season: Asked) => string,
   {
     objective = 'season',
-    places = PLACES,
+    places = FISHED_PLACES,
     held
   }: {
     objective?: string;
@@ -223,7 +209,7 @@ const moveOrStay: Generator = {
       says: one.says,
       reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
     }));
-    const ask = `You’re fishing ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
+    const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
     return practice(ask, options, drawn.id, FIND_THEM);
   }
 };
@@ -293,7 +279,7 @@ const mood: Generator = {
       says: one.says,
       reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
     }));
-    const ask = `You’re fishing ${pick(random, PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
+    const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
     return practice(ask, options, drawn.id, START);
   }
 };
