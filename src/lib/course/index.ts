@@ -1,17 +1,13 @@
 /** Lessons, challenges and questions: data, with the schema that checks it. */
 export type {
-  Demo,
   FeelSection,
   FieldSection,
   Lesson,
   LessonFolder,
-  Option,
   PredictSection,
   PredictQuestion,
-  Section,
   SeeSection,
-  ShownRun,
-  TrySection
+  ShownRun
 } from './lesson';
 export { parseLesson } from './parse-lesson';
 export { findChallenge } from './find-challenge';
@@ -20,19 +16,17 @@ export { allLessons, loadLessons } from './load';
 export {
   answerOf,
   askedFigures,
-  type AskedFigure,
   isCertainPrediction,
   judgeSaid,
   nearestOption,
   saidOf,
-  type SaidVerdict,
-  type PredictAnswer
+  type SaidVerdict
 } from './prediction';
-export { checkLesson, type ContentReport, type LessonReport } from './check';
+export { checkLesson, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
-export { challengesOf, drills, idsOf, type Drill, type Sitting } from './drills';
+export { challengesOf, drills, idsOf, type Drill } from './drills';
 export { figureWords } from './figure-words';
-export { glossary, type Term } from './glossary';
+export { glossary } from './glossary';
 export { lessonNumber } from './lesson-number';
 export { nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';

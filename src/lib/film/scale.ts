@@ -25,7 +25,7 @@ export type Scale = (pixel: Pixel) => PlanePoint;
 export type ScaleFault = 'missing_marks' | 'no_length' | 'too_close' | 'not_a_frame';
 
 /** Closer marks turn a slip of two pixels into more than 5 %. */
-export const CLOSEST_PX = 40;
+const CLOSEST_PX = 40;
 
 export function scaleFaultOf(marks: ScaleMarks): ScaleFault | null {
   const { pixels } = marks;

@@ -106,7 +106,7 @@ function columnAt(problem: Problem, here: Iterate, j: number): number[] {
 }
 
 /** JᵀJ + 1, the curvature of half the cost with the prior in it; `slopes` over their σ. */
-export function curvatureOf(slopes: Matrix, size: number): number[][] {
+function curvatureOf(slopes: Matrix, size: number): number[][] {
   return Array.from({ length: size }, (_, j) =>
     Array.from({ length: size }, (__, k) =>
       slopes.reduce((sum, row) => sum + row[j] * row[k], j === k ? 1 : 0)

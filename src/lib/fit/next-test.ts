@@ -11,7 +11,7 @@ export interface NextTest {
 }
 
 /** Moves that a hand at a pool can make and count, of a second or more, and a tape can measure. */
-export const OFFERED: readonly Move[] = [
+const OFFERED: readonly Move[] = [
   { kind: 'sweep', from_deg: 0, to_deg: 60, duration_s: 3, elevation_deg: 0 },
   { kind: 'lift', from_deg: 0, to_deg: 20, duration_s: 1 },
   { kind: 'sweep', from_deg: 30, to_deg: 60, duration_s: 1, elevation_deg: 0 },

@@ -8,7 +8,7 @@ export { LiveRun } from './live-run';
 export { Run, type Result } from './run';
 export { MODEL_VERSION } from './version';
 export { isOffBottom, OFF_BOTTOM_M, REST_SPEED_M_S, SKIP_M } from './lift-off';
-export type { Hop, RunEvent, Summary, Trace } from './record';
+export type { Hop, RunEvent, Trace } from './record';
 export {
   parseScenario,
   parseSetup,
@@ -52,7 +52,6 @@ export {
   groundOf,
   stemsOf,
   stonesOf,
-  type Ground,
   type GroundKind,
   type Stem,
   type Stone

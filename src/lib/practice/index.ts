@@ -6,7 +6,6 @@ export {
   stationToGoOn,
   nextStation,
   lessonStations,
-  type BestMarks,
   type StationPart,
   type Station
 } from './lesson-progress';
@@ -17,33 +16,26 @@ export {
   SHORT_DRILL_TRIES,
   TRY_MINUTES,
   TRIES,
-  type Criterion,
   type Phase
 } from './design';
 export { figureLevel, figureOfReply } from './figure-level';
 export { lawnHandOf, type LawnHand } from './lawn';
 export { countedShare, doOverlap, type CountedShare } from './counted-share';
-export { errorScores, type ErrorScores } from './error-scores';
+export { errorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
-export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler, type Trend } from './ruler';
-export { biasText, rulerWords, trendText, type RulerWords } from './ruler-words';
-export { isTold, planOf, type TryPlan } from './feedback-plan';
+export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler } from './ruler';
+export { biasText, rulerWords, trendText } from './ruler-words';
+export { isTold, planOf } from './feedback-plan';
 export { guessOf, keptGuess } from './guess';
-export { handDrill, type HandDrill, type HandSaid } from './hand-drill';
+export { handDrill, type HandDrill } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';
-export { measuredOf, type Measured } from './measured';
-export { judgeCheck, type JudgedTry, type CheckResult } from './mastery';
-export {
-  drillProgressOf,
-  type DonePart,
-  type Progress,
-  type ScheduledTry,
-  type Standing
-} from './schedule';
+export { measuredOf } from './measured';
+export { judgeCheck, type CheckResult } from './mastery';
+export { drillProgressOf, type DonePart, type Progress, type ScheduledTry } from './schedule';
 export { answeredToday, questionsToday, type Question } from './questions';
-export { today, drillTriesOf, type Course, type Now, type Practised, type Today } from './today';
-export { isToldApart, LOG_SORTS, logGroups, type LogGroup, type LogSort } from './season-log';
-export { recordCsv, type TableTry } from './record-csv';
+export { today, drillTriesOf, type Today } from './today';
+export { isToldApart, logGroups, type LogGroup, type LogSort } from './season-log';
+export { recordCsv } from './record-csv';
 export { triesCsv } from './tries-csv';
 export { isInAnyGear, ownGearId, parseAssignment, parsePacket } from './assignment';
 export { answeredOf, type AnswerTally } from './answered';

@@ -24,7 +24,7 @@ const ASIDE_DEG = 34;
  */
 const EYE_LEFT_M = 0.35;
 /** Nothing nearer to the eye than this is drawn, m. */
-export const NEAR_M = 0.12;
+const NEAR_M = 0.12;
 
 /** Metres out towards the bait, to the angler's right, and up from the water. */
 export interface Space {

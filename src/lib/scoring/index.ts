@@ -3,20 +3,11 @@
 export { isOffBottom } from '../model';
 export { phaseOf, type Challenge, type Phase, type Visibility } from './challenge';
 export { PASS_MARK, REFERENCE_MARK } from './pass-mark';
-export {
-  drawnOf,
-  travelGoalOf,
-  wordsOf,
-  type DrawnGoal,
-  type Goal,
-  type GoalWords,
-  type WeightedGoal
-} from './goals';
+export { drawnOf, travelGoalOf, wordsOf, type DrawnGoal, type Goal } from './goals';
 export {
   FIGURE_UNITS,
   figureOf,
   figureScale,
-  type AskedRange,
   type FigureScale,
   type FigureUnit,
   type TaskFigure
@@ -27,27 +18,17 @@ export {
   figureMiss,
   figureSide,
   figureTicks,
-  formatFigure,
-  type FigureTick
+  formatFigure
 } from './figures';
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { askedOf, callAdvice, guessWords, type GuessQuantity, type Guess } from './guess';
-export {
-  gradeRun,
-  gradeTry,
-  isAsAsked,
-  shownMarks,
-  type GoalGrade,
-  type Grade,
-  type GradedRun,
-  type MadeRun
-} from './grade';
+export { gradeRun, gradeTry, isAsAsked, shownMarks, type Grade, type GradedRun } from './grade';
 export { contactWhileMoving, NO_MOVE_M, peakBaitSpeed, tipTravel } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
-export { adviceFor, advisedMove, type Advice, type AdvisedMove } from './advice';
+export { adviceFor, advisedMove, type Advice } from './advice';
 export { moveSentence } from './change-sentence';
 export {
   formatDepth,
@@ -59,12 +40,10 @@ export {
   formatSpeed,
   formatWind,
   MPH_M_S,
-  formatBeside,
   formatTemperature,
   formatTime,
   formatWeight,
   withUnit,
-  type LengthStyle,
   type Units
 } from './display';
 export {
@@ -72,8 +51,7 @@ export {
   typedNumber,
   typedTemperature_C,
   typedWeight_kg,
-  type LengthUnit,
-  type WeightUnit
+  type LengthUnit
 } from './typed';
 export { inUnits, wordingFault } from './wording';
 export {

@@ -77,7 +77,7 @@ export async function assignmentsOf(db: Db, guide: Guide): Promise<Homework[]> {
 }
 
 /** What a room may take along, newest first: neither closed nor past its last day. */
-export async function openHomework(db: Db, guide: Guide, now: string): Promise<Homework[]> {
+async function openHomework(db: Db, guide: Guide, now: string): Promise<Homework[]> {
   const all = await assignmentsOf(db, guide);
   return all.filter(({ closed_at, task: { due } }) => {
     return closed_at === null && (due === null || due >= now.slice(0, due.length));

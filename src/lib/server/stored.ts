@@ -3,7 +3,7 @@ import { DataError, parseData } from '../scoring';
 import { roomState, storedAssignment } from '../wire';
 
 /** What a row holds as JSON. Throws DataError for what this version cannot read. */
-export function parseStored<S extends v.GenericSchema>(schema: S, json: string): v.InferOutput<S> {
+function parseStored<S extends v.GenericSchema>(schema: S, json: string): v.InferOutput<S> {
   return parseData(schema, JSON.parse(json));
 }
 

@@ -4,7 +4,7 @@ import { conditions, LIGHTS } from './conditions';
 import { between, day, id, line, shortName, time, whole } from './fields';
 
 /** Most outfits of one day's box: what lies on a deck. */
-export const MOST_BOX = 12;
+const MOST_BOX = 12;
 const MOST_CLIENTS = 6;
 
 /** What a day is planned for. */

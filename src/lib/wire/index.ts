@@ -1,5 +1,5 @@
 /** Everything that crosses a boundary: one schema each, and types that are derived from it. */
-export { report, storedAnswer, type Report, type StoredAnswer } from './answer';
+export { report, type Report, type StoredAnswer } from './answer';
 export {
   askedParts,
   assignment,
@@ -25,7 +25,6 @@ export * from './clinic';
 export * from './clinic-views';
 export {
   FISH_MOODS,
-  LIGHTS,
   WINDS,
   type Conditions,
   type FishMood,
@@ -35,24 +34,12 @@ export {
 export { csvTable, type Cell } from './csv';
 export {
   dayPlan,
-  planAsked,
   type DayPlan,
   type PlanAsked,
   type PlannedMove,
   type PlannedWeight
 } from './day-plan';
-export {
-  id,
-  idFrom,
-  line,
-  shortName,
-  time,
-  token,
-  TOKEN_BYTES,
-  TOKEN_PATTERN,
-  within,
-  words
-} from './fields';
+export { idFrom, TOKEN_BYTES, TOKEN_PATTERN, within } from './fields';
 export * from './guide';
 export type * from './guide-views';
 export * from './homework';
@@ -61,7 +48,6 @@ export { lessonPictures, type LessonPictures, type Thumb } from './lesson-pictur
 export {
   outfit,
   outfitGear,
-  timedDrop,
   withOutfitGear,
   type Outfit,
   type OutfitGear,
@@ -69,17 +55,14 @@ export {
   type TimedDrop
 } from './outfit';
 export {
-  FELT_SIGNS,
-  LOG_PACES,
   logEntry,
-  MOST_ENTRIES,
   type CameraLook,
   type FeltSign,
   type LogEntry,
   type LogPace,
   type SpellDraft
 } from './log-entry';
-export { logCsv, logText, readLog, withoutPlaces, type LogStamp, type ReadLog } from './log-file';
+export { logCsv, logText, readLog, withoutPlaces } from './log-file';
 export {
   packetOf,
   readPacket,
@@ -93,9 +76,7 @@ export {
   RECORD_VERSION,
   type LearnerRecord,
   type LessonProgress,
-  type Notes,
   type Prediction,
-  type SetAside,
   type Settings,
   type WaterNow
 } from './record';
@@ -123,11 +104,10 @@ export {
   readTestCells,
   readTestsCsv,
   testsCsv,
-  type CellFault,
   type TestCells,
   type TestColumn
 } from './tests-csv';
-export { guessEntries, storedTry, type KeptGuess, type StoredTry } from './try';
+export { type KeptGuess, type StoredTry } from './try';
 export { sentRun } from './sent-run';
 export { areSameMarks, given, keptMarks, type KeptMarks, type MarkedBy } from './kept-marks';
 export { waterNow } from './first-water';

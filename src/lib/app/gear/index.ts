@@ -5,7 +5,6 @@ export {
   LIGHT_CHOICES,
   nameOf,
   temperatureChoices,
-  typedWater,
   WIND_CHOICES,
   windText
 } from './day-water';

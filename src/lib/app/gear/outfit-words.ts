@@ -30,7 +30,7 @@ function lineText(line: Outfit['line'], units: Units): string {
 }
 
 /** 0.9 in², 5.8 cm²: frontal area times drag coefficient. */
-export function areaText(m2: number, units: Units): string {
+function areaText(m2: number, units: Units): string {
   return units === 'metric'
     ? withUnit((m2 * 1e4).toFixed(1), 'cm²')
     : withUnit((m2 / INCH_M ** 2).toFixed(2), 'in²');

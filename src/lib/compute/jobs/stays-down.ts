@@ -4,7 +4,7 @@ import { isOffBottom, parseScenario, ScenarioError, simulate, type SetupInput } 
 import { cornersOf, type Unknowns } from '../../scoring';
 
 /** Counts that are tried for a drag, s: beyond the last nobody counts. */
-export const COUNTS_S: readonly number[] = [1, 2, 3, 4, 5, 6, 8, 10, 12];
+const COUNTS_S: readonly number[] = [1, 2, 3, 4, 5, 6, 8, 10, 12];
 
 /**
  * The quickest count for a low drag of the tip at which the jig stays down in each of these setups,

@@ -39,7 +39,7 @@ export function isAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): bool
 }
 
 /** Whether a boat can tell which of two ranked moves did more: surely above, and far enough. */
-export function isFarAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): boolean {
+function isFarAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): boolean {
   const { least, apart } = MEASURES[name];
   return a.nominal - b.nominal > apart && isAboveBy(a, b, least);
 }

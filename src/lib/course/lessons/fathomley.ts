@@ -13,7 +13,7 @@ export const JIGS = {
 } as const;
 
 /** A skirted jig with a small trailer, m². */
-export const DRAG_AREA_M2 = 8e-4;
+const DRAG_AREA_M2 = 8e-4;
 
 /**
  * The fastest tenth of a second of a drag in these lessons, however far it goes, m/s: 1.3 ft/s. A hand's

@@ -1,6 +1,6 @@
 /** What the trade says of a day, as tables; what the model says of it is worked out in compute/. */
-export { castsIn, CASTS_A_CHANGE, type CastPace } from './casts';
+export { castsIn, CASTS_A_CHANGE } from './casts';
 export type { PlannedDay } from './day';
-export { PLAIN_MOVES, type PlainMove } from './moves';
-export { PLAN_RULES, RULE_PARTS, rulesFor, type PlanRule, type RulePart } from './rules';
+export { PLAIN_MOVES } from './moves';
+export { PLAN_RULES, rulesFor, type PlanRule, type RulePart } from './rules';
 export { firstWeight, weightUse, type WeightFigures, type WeightUse } from './weights';

@@ -1,17 +1,8 @@
 /** The review: what is asked today, what is known, and how good the questions are. */
 export { gradeOf } from './grade';
 export { dayNumberOf, type DayOf, type Days } from './days';
-export { memoriesOf, recall, type Memory } from './memory';
-export {
-  AIM,
-  expectedShare,
-  rated,
-  ratingsOf,
-  ratingStepOf,
-  UNRATED,
-  type Rating,
-  type Ratings
-} from './elo';
+export { memoriesOf, recall } from './memory';
+export { AIM, expectedShare, rated, ratingsOf, ratingStepOf, UNRATED } from './elo';
 export { dailySet, interleaved, SET_SIZE, type Askable, type DailySet } from './daily-set';
 export { standingOf, type ObjectiveStanding } from './standing';
 export {
