@@ -1,28 +1,80 @@
-/** Where one can practise besides lessons and drills. */
-export const PLACES = [
-  { path: '/retrieves', title: 'Retrieves', says: 'Watch one, then do it.' },
-  { path: '/compare', title: 'Two runs side by side', says: 'One move, two weights or two paces.' },
+import { drills } from '$lib/course';
+
+/** A page to practice on; a drill is told by its id. */
+type Place = { title: string; says: string } & ({ drill: string } | { path: PlacePath });
+
+type PlacePath =
+  | '/water'
+  | '/retrieves'
+  | '/compare'
+  | '/explore'
+  | '/gear'
+  | '/plan'
+  | '/card'
+  | '/log'
+  | '/film'
+  | '/tests';
+
+interface PlaceGroup {
+  name: string;
+  places: readonly Place[];
+}
+
+/** Where one can practice besides lessons. */
+export const PLACE_GROUPS: readonly PlaceGroup[] = [
   {
-    path: '/explore',
-    title: 'What if',
-    says: 'Charts: how far and how high, as one thing changes.'
-  },
-  { path: '/gear', title: 'My gear', says: 'Your own rod, line and jig.' },
-  {
-    path: '/plan',
-    title: 'Plan a day',
-    says: 'Which jig holds, what to throw first, what to change.'
-  },
-  { path: '/card', title: 'Boat card', says: 'Your rod and jig on one page.' },
-  {
-    path: '/log',
-    title: 'Field log',
-    says: 'Six taps after ten casts. What worked, and how little it proves.'
+    name: 'Train your hand',
+    places: [
+      { path: '/water', title: 'Practice water', says: 'Any weight, any depth, no marks.' },
+      ...drills.map(({ id, title }) => ({
+        drill: id,
+        title,
+        says: 'A drill, first in sight, then hidden.'
+      }))
+    ]
   },
   {
-    path: '/film',
-    title: 'Film your jig',
-    says: 'From a clip to how far it came, each with its ±.'
+    name: 'See what changes',
+    places: [
+      { path: '/retrieves', title: 'Retrieves', says: 'Watch one, then do it.' },
+      {
+        path: '/compare',
+        title: 'Two runs side by side',
+        says: 'One move, two weights or two paces.'
+      },
+      {
+        path: '/explore',
+        title: 'What if',
+        says: 'Charts: how far and how high, as one thing changes.'
+      }
+    ]
   },
-  { path: '/tests', title: 'Test your gear', says: 'Measure it, and fit the model to it.' }
-] as const;
+  {
+    name: 'Your own gear',
+    places: [
+      { path: '/gear', title: 'My gear', says: 'Your own rod, line and jig.' },
+      {
+        path: '/film',
+        title: 'Film your jig',
+        says: 'From a clip to how far it came, each with its ±.'
+      },
+      { path: '/tests', title: 'Test your gear', says: 'Measure it, and fit the model to it.' }
+    ]
+  },
+  {
+    name: 'A day on the water',
+    places: [
+      {
+        path: '/plan',
+        title: 'Plan a day',
+        says: 'Which jig holds, what to throw first, what to change.'
+      },
+      { path: '/card', title: 'Boat card', says: 'Your rod and jig on one page.' },
+      {
+        path: '/log',
+        title: 'Field log',
+        says: 'Six taps after ten casts. What worked, and how little it proves.'
+      }
+    ]
+  }
+];
