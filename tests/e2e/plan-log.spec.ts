@@ -3,6 +3,20 @@ import { faultsOf, spillOf, visit } from './page';
 
 test.use({ serviceWorkers: 'allow' });
 
+test('nothing can be typed into a day or a card before the record is read, and be lost @narrow', async ({
+  browser,
+  baseURL
+}) => {
+  const asleep = await browser.newContext({ javaScriptEnabled: false, baseURL });
+  const page = await asleep.newPage();
+  const fields = { '/plan': 'Depth', '/card': 'Shallow' };
+  for (const [address, field] of Object.entries(fields)) {
+    await page.goto(address);
+    await expect(page.getByLabel(field)).toBeDisabled();
+  }
+  await asleep.close();
+});
+
 /** A box of jigs is some hundreds of runs on a busy machine. */
 
 test('a day is planned, kept and fished by: six taps log a spell, held against the plan @narrow', async ({
