@@ -1,5 +1,6 @@
 import { openDB } from 'idb';
-import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { RecordChange } from '../../src/lib/practice';
 import { toDocument } from '../../src/lib/wire';
 import { RecordStore } from '../../src/lib/learner/store';
 import { Learner } from '../../src/lib/learner/learner.svelte';
@@ -155,6 +156,57 @@ describe('the learner on a page', () => {
     const after = await opened();
     expect(after.record.settings.units).toBe('metric');
     expect(after.record.tries.map((one) => one.id)).toEqual([id]);
+  });
+
+  describe('that goes before its changes are written', () => {
+    const inStorage = () => Object.keys(localStorage).filter((key) => key.startsWith(name));
+    afterEach(() => inStorage().forEach((key) => localStorage.removeItem(key)));
+
+    /** A page that goes while the disk has not yet answered. */
+    async function leaving(...changes: RecordChange[]) {
+      const learner = await opened();
+      vi.spyOn(RecordStore.prototype, 'write').mockReturnValue(new Promise(() => {}));
+      for (const change of changes) learner.change(change);
+      dispatchEvent(new PageTransitionEvent('pagehide'));
+      vi.restoreAllMocks();
+    }
+
+    test('leaves them to the next page, which writes them', async () => {
+      await leaving(
+        { kind: 'tried', try: aTry('t1', { at: now }) },
+        { kind: 'drafted', draft: aDraft() }
+      );
+      const next = await opened();
+      await next.settled();
+      expect(next.record.tries).toEqual([aTry('t1', { at: now })]);
+      expect(next.record.draft).toEqual(aDraft());
+      const stored = await (await RecordStore.open(name)).load(now);
+      expect(stored.tries).toHaveLength(1);
+      expect(inStorage()).toEqual([]);
+    });
+
+    test('leaves nothing where all was written', async () => {
+      const learner = await opened();
+      learner.change({ kind: 'tried', try: aTry('t1') });
+      dispatchEvent(new PageTransitionEvent('pagehide', { persisted: true }));
+      expect(inStorage()).toHaveLength(1);
+      await learner.settled();
+      expect(inStorage()).toEqual([]);
+    });
+
+    test('does no harm where what it left was spoilt', async () => {
+      localStorage.setItem(
+        `${name}-left-behind-a`,
+        '[{"kind":"tried","try":{"id":7}},{"kind":"?"},3]'
+      );
+      localStorage.setItem(`${name}-left-behind-b`, '{"kind"');
+      await leaving({ kind: 'tried', try: aTry('t1') });
+      const next = await opened();
+      await next.settled();
+      expect(next.record.tries).toEqual([aTry('t1')]);
+      expect(next.record.setAside).toEqual([]);
+      expect(next.trouble).toBeNull();
+    });
   });
 
   test('keeps what was done before the stored record had been read', async () => {

@@ -2,6 +2,7 @@ import { applyChange, type RecordChange } from '$lib/practice';
 import { emptyRecord, type LearnerRecord, type StoredAnswer, type StoredTry } from '$lib/wire';
 import { createContext } from 'svelte';
 import { StorageKeeping } from './keep-storage';
+import { leaveBehind, placeFor, takeLeftBehind } from './left-behind';
 import { newId, now } from './stamp';
 import type { RecordStore } from './store';
 
@@ -18,7 +19,8 @@ export type Trouble =
 
 /**
  * The learner's record as every page sees it. A change shows at once and is written behind it, in
- * order; what could not be written is kept in memory and tried again with the next change.
+ * order; what could not be written is kept in memory and tried again with the next change, and is left
+ * behind for the next page if this one goes.
  */
 export class Learner {
   record = $state.raw<LearnerRecord>(emptyRecord());
@@ -33,22 +35,29 @@ export class Learner {
   readonly #tabs =
     typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('feltfoot-record');
 
+  readonly #leftBehind: string;
+  #hasLeft = false;
+
   constructor(
-    private readonly name?: string,
+    private readonly name = 'feltfoot-record',
     // Its schemas are as much code as a page: they come after the page, not before it.
     private readonly storeCode = () => import('./store')
-  ) {}
+  ) {
+    this.#leftBehind = placeFor(name, newId());
+  }
 
   /** Reads the stored record and follows changes in other tabs. @returns how to stop. */
   open(): () => void {
     this.#tabs?.addEventListener('message', this.#hear);
     addEventListener('pageshow', this.#comeBack);
     addEventListener('online', this.#loadAgain);
+    addEventListener('pagehide', this.#leave);
     this.#queue = this.#queue.then(() => this.#openStore());
     return () => {
       this.#tabs?.removeEventListener('message', this.#hear);
       removeEventListener('pageshow', this.#comeBack);
       removeEventListener('online', this.#loadAgain);
+      removeEventListener('pagehide', this.#leave);
       this.#tabs?.close();
       void this.#queue.then(() => this.#store?.close());
     };
@@ -86,6 +95,8 @@ export class Learner {
       ifItFails = 'unread';
       await this.#load(store);
       this.#store = store;
+      const leftBehind = RecordStore.readable(this.record, takeLeftBehind(this.name), now());
+      for (const change of leftBehind) this.change(change);
     } catch (error) {
       this.trouble = isOfNewerVersion(error) ? 'unread' : ifItFails;
     }
@@ -111,6 +122,7 @@ export class Learner {
       await this.#store.write(changes);
       this.#unwritten = this.#unwritten.slice(changes.length);
       this.trouble = null;
+      if (this.#hasLeft) this.#leave();
       void this.#keeping.keep(this.record);
       for (const change of changes) this.#tabs?.postMessage(change);
     } catch {
@@ -120,6 +132,11 @@ export class Learner {
 
   readonly #hear = ({ data }: MessageEvent<RecordChange>): void => {
     this.record = applyChange(this.record, data);
+  };
+
+  readonly #leave = (): void => {
+    leaveBehind(this.#leftBehind, this.#unwritten);
+    this.#hasLeft = this.#unwritten.length > 0;
   };
 
   readonly #loadAgain = (): void => {

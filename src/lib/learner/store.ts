@@ -36,7 +36,7 @@ export class RecordStore {
   private constructor(private readonly db: IDBPDatabase<Tables>) {}
 
   /** Rejects where the browser keeps nothing, as some do in private windows. */
-  static async open(name = 'feltfoot-record'): Promise<RecordStore> {
+  static async open(name: string): Promise<RecordStore> {
     const db = await openDB<Tables>(name, TABLES_VERSION, {
       upgrade(tables, before) {
         if (before < 1) {
@@ -64,6 +64,11 @@ export class RecordStore {
       if (record.setAside.length !== notes.setAside?.length) await replace(transaction, record);
       return record;
     });
+  }
+
+  /** Of what a page left behind, that which leaves a record as it may be. */
+  static readable(record: LearnerRecord, found: readonly unknown[], at: string): RecordChange[] {
+    return found.filter((one): one is RecordChange => isReadable(record, one, at));
   }
 
   /** Resolves when the changes are safe on the disk. Rejects when none of them is. */
@@ -119,6 +124,17 @@ function read(document: unknown, at: string): LearnerRecord {
     if (!(error instanceof RecordError)) throw error;
     const aside = { what: 'document', why: error.message, at, value: document };
     return { ...emptyRecord(), setAside: [aside] };
+  }
+}
+
+function isReadable(record: LearnerRecord, change: unknown, at: string): boolean {
+  try {
+    // None, of a kind that there is not.
+    const after: LearnerRecord | undefined = applyChange(record, change as RecordChange);
+    if (!after) return false;
+    return readDocument(toDocument(after), at).setAside.length === record.setAside.length;
+  } catch {
+    return false;
   }
 }
 
