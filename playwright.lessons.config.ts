@@ -1,11 +1,14 @@
 import config from './playwright.config';
 
-/** For `npm run test:lessons`: every lesson walked from end to end, and each try on five sizes of screen. npm test walks one lesson for each kind of station. */
+/**
+ * For `npm run test:lessons`: every lesson walked from end to end, each try on five sizes of screen, and one's
+ * own rod before a camera wherever a try is made. npm test walks one lesson for each kind of station.
+ */
 const [desktop, phone] = config.projects ?? [];
 
 export default {
   ...config,
-  testMatch: ['lessons.spec.ts', 'one-screen.spec.ts'],
+  testMatch: ['lessons.spec.ts', 'one-screen.spec.ts', 'own-rod.spec.ts'],
   projects: [
     { ...desktop, grepInvert: /@narrow/ },
     { ...phone, grepInvert: /@any-width/ }

@@ -7,6 +7,7 @@ import { findChromium } from '../scripts/chromium.mjs';
 import { loadHandler, serve } from '../server/serve.mjs';
 import { FIRST_PLACE, makeLongClip } from './film/long-clip';
 import { mostHeld } from './film/memory';
+import { processorSeconds } from './film/processor';
 import type { Metrics } from './metric';
 
 const BUNDLE = 'node_modules/mediabunny/dist/bundles/mediabunny.min.cjs';
@@ -68,6 +69,7 @@ async function pageWith(browser: Browser, address: string, file: string): Promis
 
 async function followedIn(browser: Browser, address: string, file: string): Promise<Metrics> {
   let seconds = 0;
+  let processor_s = 0;
   const most = await mostHeld(browser, async () => {
     const page = await pageWith(browser, address, file);
     await page.getByRole('radio', { name: 'Jig' }).check({ force: true });
@@ -77,13 +79,19 @@ async function followedIn(browser: Browser, address: string, file: string): Prom
     await page.mouse.click(box.x + x * box.width, box.y + y * box.height);
     await page.getByRole('button', { name: 'Mark jig' }).click();
     const from = performance.now();
+    const before_s = await processorSeconds(browser);
     await page.getByRole('button', { name: 'Follow from here' }).click();
     await page.getByText('Followed to the end of the clip.').waitFor();
     seconds = (performance.now() - from) / 1000;
+    processor_s = (await processorSeconds(browser)) - before_s;
     await page.close();
   });
   return {
     'film.memory': { value: most, unit: 'MB, a minute of 1080p', target: { atMost: MOST_MB } },
+    'film.follow_cpu': {
+      value: (1000 * processor_s) / (MINUTE.rate_Hz * MINUTE.seconds),
+      ...{ unit: 'CPU ms a frame, 1080p', target: null }
+    },
     'film.follow': { value: seconds, unit: 's for 1,800 frames', target: null }
   };
 }

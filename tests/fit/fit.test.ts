@@ -135,7 +135,28 @@ describe('a session with a fault is refused with its path and value', () => {
   const [first] = session.tests;
   test.each([
     ['an unknown key', { ...session, pond: 1 }, 'pond'],
-    ['no tests', { ...session, tests: [] }, 'tests'],
+    ['no tests', { ...session, tests: [] }, 'tests: must hold 1 to 200 tests, got []'],
+    ['too many', { ...session, tests: Array(201).fill(first) }, 'must hold 1 to 200 tests, got [{'],
+    [
+      'a length in another unit',
+      { ...session, tests: [{ move: first.move, travel_in: 12 }] },
+      'tests.0.travel_in: unknown key, got 12'
+    ],
+    [
+      'grams for kilograms',
+      { ...session, gear: { ...NOMINAL, bait: { mass_kg: 14.2 } } },
+      'gear.bait.mass_kg: must be a number from 0.0001 to 1, got 14.2'
+    ],
+    [
+      'a test without its move',
+      { ...session, tests: [{ travel_m: 1 }] },
+      'tests.0.move: is missing'
+    ],
+    [
+      'a slack that nobody has',
+      { ...session, known: { slack_m: 50 } },
+      'known.slack_m: must be from 0 to 10, got 50'
+    ],
     ['no gear', { tests: [first] }, 'gear'],
     ['a move without an end', { ...session, tests: [{ move: { kind: 'lift' } }] }, 'tests.0.move'],
     [

@@ -26,13 +26,13 @@ class Draws {
 }
 
 /**
- * Sessions as nobody planned them: pool or lake, any jig and line, 3 to 12 tests, of one kind or both, with
+ * Sessions as nobody planned them: pool or lake, any jig and line, half with a leader, 3 to 12 tests, of one kind or both, with
  * heights, without or with some; measured by eye, by tape or from film, one in ten with a slip; truths from
  * bells or from even spreads, some beyond what the fit thinks likely.
  */
 export function variedSession(seed: number): VariedSession {
   const draws = new Draws(seed);
-  const gear = gearOf(draws);
+  const gear = withLeader(gearOf(draws), seed);
   const truth = truthOf(draws, gear);
   const moves = movesOf(draws);
   const deviation = draws.one([eye, eye, film, tape]);
@@ -76,6 +76,16 @@ function gearOf(draws: Draws): SetupInput {
     rod: { length_m: draws.between(1.7, 2.2), pivot_height_m: 1.2 },
     start: { bait_x_m: draws.between(8, 22), slack_m: 0.15 }
   };
+}
+
+/** From draws of its own: with it or without, the rest of a session is drawn the same. */
+function withLeader(gear: SetupInput, seed: number): SetupInput {
+  const draws = new Draws(seed + 0.5);
+  if (draws.share() < 0.5) return gear;
+  const material = draws.one(['fluorocarbon', 'fluorocarbon', 'nylon'] as const);
+  const diameter_m = draws.one([0.00025, 0.00033, 0.00045]);
+  const leader = { material, diameter_m, length_m: draws.between(0.5, 4) };
+  return { ...gear, line: { ...gear.line, leader } };
 }
 
 function truthOf(draws: Draws, { rod, bait }: SetupInput): Truth {

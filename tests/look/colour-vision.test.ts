@@ -42,6 +42,9 @@ const STROKES = [
   { what: 'the trail', name: 'ink', grounds: ['bed', 'water'] },
   { what: 'dots of a flight', name: 'ink-soft', grounds: ['water', 'deep'] },
   { what: 'ghosts', name: 'lead', grounds: ['water', 'deep'] },
+  { what: 'a chart’s curves', name: 'ink', grounds: ['paper'] },
+  { what: 'a chart’s bars, and its curve before', name: 'lead', grounds: ['paper'] },
+  { what: 'a chart’s own pace', name: 'reed', grounds: ['paper'] },
   {
     what: 'goal bands, and the sign of what was right',
     name: 'reed',
@@ -125,4 +128,22 @@ test('goals, trail and ghosts are told apart by their strokes alone', () => {
   for (const mark of ['clip', 'dashed stroke', 'arc']) expect(trail).not.toContain(mark);
   expect(ghost).toContain('arc');
   expect(ghost).not.toContain('dashed stroke');
+});
+
+test('the curves of a chart are told apart by their dashes and marks alone: none has a colour of its own', () => {
+  const chart = readFileSync('src/lib/app/explore/Plot.svelte', 'utf8');
+  const [, style = ''] = /<style>([\s\S]*)<\/style>/.exec(chart) ?? [];
+  const rules = new Map(
+    [...style.matchAll(/\.([\w.]+) \{([^}]*)\}/g)].map(([, of, is]) => [of, is])
+  );
+  const dashes = ['s1', 's2', 'curve.kept', 'level', 'hand'].map(
+    (name) => /stroke-dasharray: ([^;]+)/.exec(rules.get(name) ?? '')?.[1]
+  );
+  expect(new Set(dashes).size).toBe(dashes.length);
+  expect(dashes).not.toContain(undefined);
+  // The first curve of all is the one without dashes.
+  expect(rules.get('curve')).not.toContain('dasharray');
+  for (const name of ['s1', 's2']) expect(rules.get(name)).not.toMatch(/stroke:|fill:/);
+  const [, marks = ''] = /const MARKS = \[(.*)\];/.exec(chart) ?? [];
+  expect(new Set(marks.split(', ')).size).toBe(3);
 });

@@ -13,13 +13,15 @@ import type { UnknownName } from '../scoring';
 
 const test = v.strictObject(measuredTestEntries);
 
+const HOW_MANY = `must hold 1 to ${MOST_TESTS} tests`;
+
 /** As a scenario's own, which says how long it is waited after the move. */
 const hold_s = v.pipe(v.number(), v.minValue(0), v.maxValue(600));
 
 const schema = v.pipe(
   v.strictObject({
     gear: v.objectWithRest({ hold_s: v.optional(hold_s) }, v.unknown()),
-    tests: v.pipe(v.array(test), v.minLength(1), v.maxLength(MOST_TESTS)),
+    tests: v.pipe(v.array(test), v.minLength(1, HOW_MANY), v.maxLength(MOST_TESTS, HOW_MANY)),
     known: v.optional(known, {}),
     ...dropEntries
   }),

@@ -11,4 +11,5 @@ export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
 export { FIRST_GEAR, setupOf } from './gear';
 export { CameraFault, closeCamera, openCamera } from './camera/open-camera';
+export { RodCamera } from './camera/rod-camera.svelte';
 export { waterCode } from './later/code.svelte';

@@ -13,18 +13,57 @@ interface TakenSession extends FilmedSession {
 
 export type CameraPhase = 'off' | 'tap' | WatchPhase;
 
-/** One's own rod as the rod: a camera and tape. */
+/** One's own rod as the rod: a camera and tape. Set up once, it may go from water to water. */
 export class RodCamera {
   phase = $state<CameraPhase>('off');
   says = $state('');
   stream = $state.raw<MediaStream | null>(null);
   shown = $state.raw<TapeReader['shown']>([]);
+  /** What the last try was graded from, and how far it may be off; empty before one. */
+  graded = $state('');
+  #session: TakenSession | null = null;
   #task: FilmedTask | null = null;
   #reader = new TapeReader(1);
   #rod: WatchedRod | null = null;
   #stop: AbortController | null = null;
 
-  constructor(private readonly session: TakenSession) {}
+  /** @param outlasts whether it stays on when its water goes, for the next one; its owner closes it */
+  constructor(private readonly outlasts = false) {}
+
+  /** This water's rod is the camera's now, until what is handed back is called: the water is gone. */
+  join(session: TakenSession): () => void {
+    this.#session = session;
+    if (this.phase !== 'off') this.#lend(session);
+    return () => {
+      if (!this.outlasts) this.close();
+      if (this.#session === session) this.#session = null;
+    };
+  }
+
+  #lend(session: TakenSession): void {
+    session.isFilmed = true;
+    session.retake = (live) => {
+      const graded = this.#rod ? this.#rod.retake(live) : live;
+      this.#tell();
+      this.graded = graded && graded !== live ? this.says : '';
+      return graded;
+    };
+  }
+
+  /** What a rod moves: the water there is; between two waters nothing. */
+  #water(): FilmedSession {
+    const now = () => this.#session;
+    return {
+      get phase() {
+        return now()?.phase ?? 'showing';
+      },
+      get units() {
+        return now()?.units ?? 'imperial';
+      },
+      tilt: (t_ms, turned_deg) => now()?.tilt(t_ms, turned_deg),
+      next: () => now()?.next()
+    };
+  }
 
   /** What the rod is to do now. For a move in another plane the camera has to stand elsewhere. */
   take(task: FilmedTask): void {
@@ -41,12 +80,7 @@ export class RodCamera {
       this.says = error.message;
       return;
     }
-    this.session.isFilmed = true;
-    this.session.retake = (live) => {
-      const graded = this.#rod ? this.#rod.retake(live) : live;
-      this.#tell();
-      return graded;
-    };
+    if (this.#session) this.#lend(this.#session);
     this.#rod = null;
     this.#reader = new TapeReader(this.#isLift ? 2 : 1);
     this.phase = 'tap';
@@ -62,8 +96,10 @@ export class RodCamera {
     this.stream = null;
     this.#rod = null;
     this.phase = 'off';
-    this.session.isFilmed = false;
-    this.session.retake = null;
+    this.graded = '';
+    if (!this.#session) return;
+    this.#session.isFilmed = false;
+    this.#session.retake = null;
   }
 
   /** A tap on the picture, in shares of it. */
@@ -77,7 +113,7 @@ export class RodCamera {
   calibrate(): void {
     const task = this.#task;
     if (!task) return;
-    this.#rod = new WatchedRod(this.session, () => this.#task ?? task);
+    this.#rod = new WatchedRod(this.#water(), () => this.#task ?? task);
     this.#tell();
   }
 

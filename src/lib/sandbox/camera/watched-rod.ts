@@ -26,7 +26,7 @@ export interface FilmedTask {
 /** The session it moves. */
 export interface FilmedSession {
   readonly phase: 'ready' | 'moving' | 'guessing' | 'showing';
-  units: Units;
+  readonly units: Units;
   tilt(t_ms: number, turned_deg: number): void;
   next(): void;
 }
