@@ -1,14 +1,19 @@
 import config from './playwright.config';
 
 /**
- * For `npm run test:lessons`: every lesson walked from end to end, each try on five sizes of screen, and one's
- * own rod before a camera wherever a try is made. npm test walks one lesson for each kind of station.
+ * For `npm run test:lessons`: every lesson walked from end to end, each try, there and
+ * elsewhere, on five sizes of screen, and one's own rod before a camera wherever a try is made. npm test walks one lesson for each kind of station.
  */
 const [desktop, phone] = config.projects ?? [];
 
 export default {
   ...config,
-  testMatch: ['lessons.spec.ts', 'one-screen.spec.ts', 'own-rod.spec.ts'],
+  testMatch: [
+    'lessons.spec.ts',
+    'one-screen.spec.ts',
+    'one-screen-elsewhere.spec.ts',
+    'own-rod.spec.ts'
+  ],
   projects: [
     { ...desktop, grepInvert: /@narrow/ },
     { ...phone, grepInvert: /@any-width/ }

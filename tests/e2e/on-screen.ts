@@ -1,0 +1,75 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+import { SCREENS } from './screens';
+
+/** A try ends by itself when hand and bait have been still; then its advice is worked out. */
+export const LONG = { timeout: 30_000 };
+
+/** What of an open try is cut, covered or to be scrolled to. Runs in the page. */
+function faultsOnScreen(place: Element): string[] {
+  const faults: string[] = [];
+  const box = (element: Element) => element.getBoundingClientRect();
+  const all = (names: string) =>
+    [...place.querySelectorAll(names)].filter((e) => e.checkVisibility());
+  for (const element of all('.body, .result, .layer')) {
+    const over = element.scrollHeight - element.clientHeight;
+    if (over > 1) faults.push(`${element.classList[0]} scrolls ${over} px`);
+  }
+  for (const element of all('.task, figure, .bar button, .result button, .layer button')) {
+    const { left, top, right, bottom } = box(element);
+    if (left < -1 || top < -1 || right > innerWidth + 1 || bottom > innerHeight + 1)
+      faults.push(`${element.textContent.trim().slice(0, 30)} is cut by the window`);
+  }
+  const [bait] = all('figure.bottom').map(box);
+  for (const layer of all('.result').map(box)) {
+    // The layer's own edge is three pixels.
+    if (bait && layer.left < bait.right - 2 && layer.top < bait.bottom - 3)
+      faults.push(`the bait is covered by ${Math.round(bait.bottom - layer.top)} px`);
+  }
+  return faults;
+}
+
+/** At each of the sizes, so that one try serves for all. */
+export async function expectOnScreen(page: Page, place: Locator, when: string): Promise<void> {
+  for (const size of SCREENS) {
+    await page.setViewportSize(size);
+    const named = `${when} on ${size.width}×${size.height}`;
+    await expect.poll(() => place.evaluate(faultsOnScreen), named).toEqual([]);
+  }
+}
+
+/** By the keys, until the rod has begun to move, and the try is ended by hand. */
+async function move(page: Page, place: Locator): Promise<void> {
+  await place.getByRole('slider', { name: /^Rod/ }).focus();
+  await page.keyboard.down('ArrowUp');
+  await expect(place.locator('[data-phase="moving"]')).toBeVisible(LONG);
+  await expectOnScreen(page, place, 'during');
+  await page.keyboard.press('Space');
+  await page.keyboard.up('ArrowUp');
+}
+
+/** What the bait did, as the form of this try asks for it. */
+async function say(guess: Locator): Promise<void> {
+  const length = guess.getByRole('textbox');
+  if (await length.isVisible()) await length.fill('9');
+  const option = guess.getByRole('radio').first();
+  if (await option.isVisible()) await option.check();
+  await guess.getByRole('button', { name: 'Call it' }).click();
+}
+
+/**
+ * An open try in each of its states: before the hand moves, while it does, where the bait's way is
+ * called, and with the result.
+ * @param told what the result shows when it is all there
+ */
+export async function expectTryOnScreen(page: Page, place: Locator, told: Locator): Promise<void> {
+  await expectOnScreen(page, place, 'before');
+  await move(page, place);
+  const guess = place.getByRole('form', { name: 'Your guess' });
+  await expect(told.or(guess).first()).toBeVisible(LONG);
+  if (await guess.isVisible()) {
+    await expectOnScreen(page, place, 'called');
+    await say(guess);
+  }
+  await expect(told).not.toBeEmpty(LONG);
+  await expectOnScreen(page, place, 'result');
+}
