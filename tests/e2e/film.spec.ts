@@ -13,6 +13,8 @@ const CORNERS = [
   [220, 100]
 ] as const;
 
+const SENTENCE = /^This jig, this rod: 1\sft of tip moves the jig .* ± .* at 18\sft, /;
+
 /** From rest to rest, filmed at steps that vary as a phone's do. */
 function poolClip(format: MadeClip['format']): MadeClip {
   const steps = [1 / 30, 1 / 60, 1 / 60, 1 / 20];
@@ -58,9 +60,20 @@ async function measure(page: Page) {
   await expect(page.locator('.number')).toHaveText(/^(11\sin|1\sft|1\sft\s1\sin) give or take/);
 }
 
-test('a clip becomes a test: scale, jig, follow, keep @narrow', async ({ page }) => {
+test('a rod and a clip become a sentence: gear, scale, jig, follow, keep, fit, the outfit’s own @narrow', async ({
+  page
+}) => {
   const clip = await makeClip(page, poolClip('webm'));
-  await visit(page, '/film');
+  await visit(page, '/gear');
+  await page.getByLabel('Name').fill('Pool rod');
+  await page.getByLabel('Weight').first().fill('0.5 oz');
+  await page.getByLabel('Length', { exact: true }).fill('7 ft');
+  await page.getByLabel('Pound test', { exact: true }).fill('12');
+  await page.getByRole('button', { name: 'Save outfit' }).press('Enter');
+  await expect(page.getByRole('heading', { name: 'Pool rod' })).toBeVisible();
+  await visit(page, '/practice');
+  await page.getByRole('link', { name: 'Film your jig' }).click();
+  await page.locator('main[data-awake]').waitFor();
   await choose(page, 'pool.webm', clip);
   await measure(page);
   await expect(page.getByText('It stayed down.')).toBeVisible();
@@ -77,6 +90,16 @@ test('a clip becomes a test: scale, jig, follow, keep @narrow', async ({ page })
   expect(session.tests[0].filmed.bait.t_s).toHaveLength(44);
   await page.getByRole('button', { name: 'Keep as one test' }).click();
   await expect(page.getByText(/^Kept in “Filmed on .*”: 1 test\.$/)).toBeVisible();
+
+  await page.getByRole('link', { name: /^Fit the model to “Filmed on / }).click();
+  await page.getByRole('combobox', { name: 'Gear' }).selectOption('Pool rod');
+  await page.getByRole('button', { name: 'Fit the model to these tests' }).press('Enter');
+  const told = page.getByRole('region', { name: 'What the tests say' });
+  await expect(told.getByText(SENTENCE)).toBeVisible();
+  await told.getByRole('button', { name: 'Use as Pool rod’s own numbers' }).press('Enter');
+  await expect(told.getByText('Pool rod has its own numbers now.')).toBeVisible();
+  await told.getByRole('link', { name: 'My gear' }).click();
+  await expect(page.getByText(/own numbers/i).first()).toBeVisible();
 });
 
 test('what is no clip is told so, and what was measured stays @any-width', async ({ page }) => {
