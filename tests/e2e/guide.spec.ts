@@ -40,6 +40,23 @@ async function makeTry(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Close', exact: true }).click();
 }
 
+/** Logs a stop on the water, and adds its day to the homework that is open: by the client’s wish alone. */
+async function addLoggedDay(page: Page): Promise<void> {
+  const homework = page.url();
+  await visit(page, '/log');
+  await page.getByLabel(/^Place, kept/).locator('xpath=ancestor::details/summary').click();
+  await page.getByLabel(/^Place, kept/).fill('North hump');
+  await page.getByRole('radio', { name: 'hop', exact: true }).click();
+  await page.getByRole('button', { name: 'Fish: more' }).click();
+  await page.getByRole('button', { name: 'Log it' }).click();
+  await expect(page.getByText(/^Logged\./)).toBeVisible();
+  await visit(page, homework);
+  await page.getByText('Add days of your log').click();
+  await page.getByRole('button', { name: /^Add / }).click();
+  await expect(page.getByText('Added', { exact: true })).toBeVisible();
+  await expect(page.getByText('All sent.')).toBeVisible();
+}
+
 async function answerQuestion(page: Page): Promise<void> {
   await page.getByRole('button', { name: QUESTIONS }).click();
   await answerOpenQuestion(page);
@@ -96,8 +113,12 @@ test(
     await page.getByLabel('Reply').fill('Half as fast, and you have it.');
     await page.getByRole('button', { name: 'Send' }).click();
     await expect(page.getByText(/^Sent\. They/)).toBeVisible();
-    await ina.reload();
+    await addLoggedDay(ina);
     await expect(ina.getByText('Half as fast, and you have it.')).toBeVisible();
+
+    await page.reload();
+    await expect(page.getByText(/^\d+\sft, .*hop, .*1 bite, 1 fish in 10 casts/)).toBeVisible();
+    await expect(page.getByText('North hump')).toHaveCount(0);
 
     await page.getByRole('link', { name: 'Plan a lesson for them' }).click();
     await expect(page.getByRole('heading', { name: 'Ina, 120 minutes' })).toBeVisible();

@@ -104,6 +104,10 @@ describe('a boat card', () => {
     expect(beyond).not.toContain('moves');
     const first = all.filter(({ row }) => ROWS_OF.a6.includes(row));
     expect(beyondA6(first)).toEqual([]);
+    // As the page makes it: seven moves, seven depths, gear that was tested.
+    const seven = (one: unknown[]) => Array(7).fill(one.at(-1));
+    const full = { ...card, moves: seven(card.moves), falls: seven(card.falls), isOwn: true };
+    expect(beyondA6(cardSections({ ...full, rows: [...ROWS_OF.a6] }))).toEqual([]);
     const few = all.filter(({ row }) => ['limits', 'hand', 'snag'].includes(row));
     expect(beyondA6(few)).toEqual([]);
   });

@@ -2,7 +2,7 @@ import type { CardRow } from '$lib/wire';
 import type { CardSection } from './sections';
 
 /** Lines of print that an A6 sheet has beside the card's head and its code, counted on the sheet itself. */
-const ROOM_LINES = 32;
+const ROOM_LINES = 36;
 /** Letters to a line of it; a heading with the space around it, a ruled row, in lines. */
 const LETTERS = 84;
 const HEADING_LINES = 2.2;
