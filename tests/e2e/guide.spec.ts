@@ -44,7 +44,10 @@ async function makeTry(page: Page): Promise<void> {
 async function addLoggedDay(page: Page): Promise<void> {
   const homework = page.url();
   await visit(page, '/log');
-  await page.getByLabel(/^Place, kept/).locator('xpath=ancestor::details/summary').click();
+  await page
+    .getByLabel(/^Place, kept/)
+    .locator('xpath=ancestor::details/summary')
+    .click();
   await page.getByLabel(/^Place, kept/).fill('North hump');
   await page.getByRole('radio', { name: 'hop', exact: true }).click();
   await page.getByRole('button', { name: 'Fish: more' }).click();
@@ -79,6 +82,8 @@ test(
     const [ina, bo, wim] = await Promise.all(
       ['Ina', 'Bo', 'Wim'].map((name) => clientAt(browser, link, name))
     );
+    // Without the worker that keeps all pages, what practice water is made of has to be here first.
+    await wim.waitForLoadState('networkidle');
     await wim.context().setOffline(true);
     // One hand after the other: practice water runs in real time, and a machine has few cores.
     for (const client of [ina, bo, wim]) await makeTry(client);
