@@ -1,7 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { faultsByNight, faultsOf, spillOf } from './page';
+import { cutOff, faultsByNight, faultsOf, spillOf } from './page';
 
 /** Of a phone's 640 px the bar takes no more than a quarter, also with text at twice its size. */
 const MOST_BAR_PX = 160;
@@ -41,6 +41,7 @@ test(
       // WCAG 2.2, 1.4.4: text at twice its size.
       await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
       expect(await spillOf(page), `${address} at 200 %`).toBeLessThanOrEqual(0);
+      expect(await cutOff(page), `${address} at 200 %`).toEqual([]);
       const bar = await page.locator('header').first().boundingBox();
       expect(bar?.height, `the bar of ${address} at 200 %`).toBeLessThan(MOST_BAR_PX);
     }

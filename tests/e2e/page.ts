@@ -46,6 +46,32 @@ export function spillOf(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 }
 
+/**
+ * Words past the edge of the window, where no sideways scroll brings them back. The page's own width
+ * does not tell: what lies past it is cut off.
+ */
+export function cutOff(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const scrolls = (element: Element | null): boolean =>
+      element !== null &&
+      (/auto|scroll/.test(getComputedStyle(element).overflowX) || scrolls(element.parentElement));
+    const isOut = ({ left, right, width }: DOMRect) =>
+      width > 1 && (left < -1 || right > innerWidth + 1);
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const out: string[] = [];
+    while (walker.nextNode()) {
+      const { parentElement, textContent } = walker.currentNode;
+      const isSeen =
+        parentElement?.checkVisibility() && !parentElement.closest('.out-of-sight, svg');
+      if (!isSeen || !textContent?.trim() || scrolls(parentElement)) continue;
+      const range = document.createRange();
+      range.selectNodeContents(walker.currentNode);
+      if ([...range.getClientRects()].some(isOut)) out.push(textContent.trim());
+    }
+    return out;
+  });
+}
+
 /** How many sheets it prints to, of letter and of A4. */
 export async function sheetsOf(page: Page): Promise<number[]> {
   const sheets: number[] = [];
