@@ -3,6 +3,7 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { offlineWorkers } from './scripts/offline-workers.mjs';
 import { throughIndexes } from './scripts/through-indexes.mjs';
+import { wholePreload } from './scripts/whole-preload.mjs';
 
 const componentTests = 'tests/**/*.svelte.test.ts';
 const commandTests = 'tests/commands/**/*.test.ts';
@@ -19,7 +20,7 @@ const chromium = playwright({
 });
 
 export default defineConfig({
-  plugins: [sveltekit(), throughIndexes(), offlineWorkers()],
+  plugins: [sveltekit(), throughIndexes(), offlineWorkers(), wholePreload()],
   define: { __FELTFOOT_HAS_SERVER__: JSON.stringify(!process.env.FELTFOOT_STATIC) },
   // A compute worker fetches the code of a job when it is first asked for one.
   worker: { format: 'es' },

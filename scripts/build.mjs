@@ -22,6 +22,7 @@ const sources = [
   'scripts/page-weight.mjs',
   'scripts/static-adapter.mjs',
   'scripts/through-indexes.mjs',
+  'scripts/whole-preload.mjs',
   'package.json',
   'package-lock.json',
   'svelte.config.js',

@@ -4,10 +4,29 @@ import { root } from './run.mjs';
 
 const server = join(root, '.svelte-kit', 'output', 'server');
 
+const client = join(root, '.svelte-kit', 'output', 'client');
+
+/**
+ * These files and all that they import, as the bundler wrote it down. What Kit lists of a page is less:
+ * it leaves out what it met before behind an import() (kit/src/exports/vite/build/utils.js, `seen`).
+ * @param {Iterable<string>} files @returns {Set<string>}
+ */
+function withImports(files) {
+  const manifest = JSON.parse(readFileSync(join(client, '.vite', 'manifest.json'), 'utf8'));
+  /** @type {Map<string, { file: string, imports?: string[] }>} */
+  const byFile = new Map(Object.values(manifest).map((chunk) => [chunk.file, chunk]));
+  const all = new Set(files);
+  // A set that grows while it is gone through hands out what was added, too.
+  for (const file of all) {
+    for (const key of byFile.get(file)?.imports ?? []) all.add(manifest[key].file);
+  }
+  return all;
+}
+
 /** @param {string} text @param {RegExp} pattern @returns {string[]} the list of strings it captures */
 const listIn = (text, pattern) => JSON.parse(pattern.exec(text)?.[1] ?? '[]');
 
-/** What Kit says a page fetches before it is alive: layout and page, with all that they import. */
+/** What a page fetches before it is alive: layout and page, with all that they import. */
 function filesByRoute() {
   const manifest = readFileSync(join(server, 'manifest-full.js'), 'utf8');
   const start = listIn(manifest, /client: \{.*?imports:(\[[^\]]*\])/);
@@ -22,8 +41,8 @@ function filesByRoute() {
   );
   return [...pages].map(([, route, layouts, leaf]) => {
     const used = [...layouts.split(',').filter(Boolean), leaf].map(Number);
-    const files = new Set([...start, ...used.flatMap((node) => filesOf.get(node) ?? [])]);
-    return /** @type {const} */ ([route, [...files]]);
+    const listed = [...start, ...used.flatMap((node) => filesOf.get(node) ?? [])];
+    return /** @type {const} */ ([route, [...withImports(listed)]]);
   });
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
-import { BOX_OZ, weightChart, weightVerdict } from '../../src/lib/course/weight-chart';
+import { BOX_OZ } from '../../src/lib/course/box';
+import { weightChart, weightVerdict } from '../../src/lib/course/weight-chart';
 
 describe('the chart of weights', () => {
   const rows = weightChart(waterWith({ depth_m: 6.1 }));

@@ -31,20 +31,23 @@ const LOOK_AGAIN_MS = 100;
 const isAtRest = () =>
   performance.now() > AT_REST_MS || document.querySelector('main[data-awake]') !== null;
 
-/**
- * Work that this page must be able to do even without a network, before the app is kept for offline
- * use: its code is fetched when the page is at rest, for what a worker could not fetch the page does.
- */
-export function keepAtHand(...jobs: JobName[]): void {
+/** Code that this page may need later, even without a network: fetched when the page is at rest. */
+export function fetchAtRest(...codes: (() => Promise<unknown>)[]): void {
   if (typeof document === 'undefined') return;
   if (!isAtRest()) {
-    setTimeout(() => keepAtHand(...jobs), LOOK_AGAIN_MS);
+    setTimeout(() => fetchAtRest(...codes), LOOK_AGAIN_MS);
     return;
   }
   // Without a network it is fetched when it is asked for, and told then.
-  for (const coming of [inPage(), ...jobs.map((name) => JOBS[name].load())]) {
-    coming.catch(() => {});
-  }
+  for (const fetched of codes) fetched().catch(() => {});
+}
+
+/**
+ * Work that this page must be able to do even without a network, before the app is kept for offline
+ * use: what a worker could not fetch the page does.
+ */
+export function keepAtHand(...jobs: JobName[]): void {
+  fetchAtRest(inPage, ...jobs.map((name) => () => JOBS[name].load()));
 }
 
 const inPage = () => import('./in-page');

@@ -48,6 +48,8 @@ export interface Jobs {
   judge: JobOf<typeof Questions.judgeQuestion>;
   /** A number that was said of a lesson's run, judged. */
   said: JobOf<typeof Said.judged>;
+  /** What is right of a lesson's options. */
+  key: JobOf<typeof Said.keyed>;
   /** A question that a room votes on. */
   poll: JobOf<typeof Poll.makePoll>;
   /** The jig for a day's water. */
@@ -127,6 +129,7 @@ export const JOBS: Jobs = {
     runs: 12
   },
   said: { load: async () => (await import('./jobs/said')).judged, cost_s: few, runs: 9 },
+  key: { load: async () => (await import('./jobs/said')).keyed, cost_s: few, runs: 1 },
   poll: { load: async () => (await import('./jobs/poll')).makePoll, cost_s: few, runs: 12 },
   jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 },
   fit: {

@@ -7,7 +7,8 @@ export type {
   PredictSection,
   PredictQuestion,
   SeeSection,
-  ShownRun
+  ShownRun,
+  ToldLesson
 } from './lesson';
 export { parseLesson } from './parse-lesson';
 export { findChallenge } from './find-challenge';
@@ -18,10 +19,10 @@ export {
   askedFigures,
   isCertainPrediction,
   judgeSaid,
-  nearestOption,
-  saidOf,
+  type AskedFigure,
   type SaidVerdict
 } from './prediction';
+export { nearestOption, saidOf } from './nearest-option';
 export { checkLesson, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill } from './drills';

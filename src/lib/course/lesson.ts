@@ -57,6 +57,13 @@ export interface Lesson extends Omit<Parsed, 'sections' | 'proofs'> {
   challenges: Challenge[];
 }
 
+/** A lesson as its page is told of it. */
+export interface ToldLesson {
+  lesson: Lesson;
+  /** The one after it; null after the last. */
+  next: Pick<Lesson, 'id' | 'title'> | null;
+}
+
 /** What a lesson's folder gives: nothing in it is trusted before parseLesson. */
 export interface LessonFolder {
   /** "01-one-foot" */

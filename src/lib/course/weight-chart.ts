@@ -1,12 +1,12 @@
 import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
 import { formatPull, formatTime, type Units } from '../scoring';
+import { BOX_OZ } from './box';
 import { quickest } from './contact-limit';
 import { ft, inch } from './items/draw';
 import { measured } from './items/measure';
 import { fall, shownDrag } from './items/moves';
 
-/** Weights of the box, oz, and the drag that each is tried with: two feet, from quick to slow, s. */
-export const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1] as const;
+/** The drag that each weight of the box is tried with: two feet, from quick to slow, s. */
 const DRAG_FT = 2;
 const DRAGS_S = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
 /** The pace at which the pull is read, s: a drag that nearly every weight stays down at. */

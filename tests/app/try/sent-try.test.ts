@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { fromHash, sendWords, toHash } from '../../../src/lib/app/try/sent-try';
-import { TryRuns } from '../../../src/lib/app/try/try-runs';
+import { gradedNow } from '../../../src/lib/app/try/run-try';
 import { allLessons, findChallenge } from '../../../src/lib/course';
 import type { RodInput } from '../../../src/lib/model';
 
@@ -29,7 +29,7 @@ test.each(['', '#', '#c=one', '#c=one&e=0', '#c=one&e=0&a=!!', '#c=one&e=0&a=A']
 test('what is sent says what was meant and what was done, and no more', () => {
   const challenge = findChallenge('exactly-one-foot', allLessons());
   if (!challenge) throw new Error('no such challenge');
-  const graded = new TryRuns().of(challenge, { input });
+  const graded = gradedNow(challenge, { input });
   if (!graded) throw new Error('it cannot be run');
   expect(sendWords(graded, 'imperial')).toMatch(
     /^I wanted 1\sft\. The jig went \d.*\. Can you beat it\?$/

@@ -7,12 +7,14 @@ import {
   variantsOf,
   type Differing
 } from '../../../src/lib/app/water/choices';
-import { challengeAt } from '../../../src/lib/app/water/shown';
+import { challengeAt } from '../../../src/lib/app/water/challenge-at';
+import { shownRetrieves } from '../../../src/lib/app/water/shown';
 import { firstWater, withTry } from '../../../src/lib/app/water/water';
 import { anOutfit } from '../../practice/samples';
 import { entries } from '../../../src/lib/app/lesson/glossary-entries';
 
-const [plain] = movesToCompare(null);
+const shown = shownRetrieves().flatMap(({ challenges }) => challenges);
+const [plain] = movesToCompare(null, shown);
 
 function pairOf(differing: keyof typeof FIRST_PAIRS) {
   const variantNamed = (id: string) =>
@@ -46,9 +48,9 @@ test('each variant of a sweep can be run', () => {
 test('the last try in practice water can be compared, in its own water', () => {
   const input = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 0, azimuth_deg: [3, 4] } as const;
   const water = withTry(firstWater(), { ...input, azimuth_deg: [...input.azimuth_deg] });
-  const own = movesToCompare(water).find(({ id }) => id === 'last-try');
+  const own = movesToCompare(water, shown).find(({ id }) => id === 'last-try');
   expect(own).toMatchObject({ move: input, setup: water.setup, plane: water.plane });
-  expect(movesToCompare(firstWater()).some(({ id }) => id === 'last-try')).toBe(false);
+  expect(movesToCompare(firstWater(), shown).some(({ id }) => id === 'last-try')).toBe(false);
 });
 
 test('an address names a challenge of the retrieves, or none', () => {

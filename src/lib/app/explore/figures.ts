@@ -1,5 +1,5 @@
 import type { RunFigures } from '$lib/compute/jobs/figures';
-import { mostPace_m_s } from '$lib/compute/jobs/limits';
+import { mostPace_m_s } from '$lib/compute/quickest-drag';
 import { FOOT_M, INCH_M } from '$lib/model';
 import { formatLength, formatShare, formatSpeed, formatTime, type Units } from '$lib/scoring';
 import type { AxisName } from './axes';

@@ -3,11 +3,11 @@ import {
   homeworkTriesOf,
   type HomeworkReport
 } from '$lib/practice/homework-grading';
-import { runAllTries, tryRuns } from '$lib/app/try';
+import { gradedNow, runAllTries } from '$lib/app/try';
 import type { HomeworkResult } from '$lib/wire';
 
 /** What came back, every try of it run and graded again. Throws DataError for what is none of its homework. */
 export async function gradedResult(result: HomeworkResult): Promise<HomeworkReport> {
   await runAllTries(homeworkTriesOf(result));
-  return gradeHomework(result, (challenge, input) => tryRuns.of(challenge, { input }));
+  return gradeHomework(result, (challenge, input) => gradedNow(challenge, { input }));
 }

@@ -4,7 +4,7 @@ import type { Challenge, Guess } from '$lib/scoring';
 import { forgetWayBack } from './way-back';
 import { newId, now } from '$lib/learner';
 import { ask, deliver, oneAtATime, Refused, RETRY_MS, wordsFor } from '$lib/connection';
-import { tryRuns } from '$lib/app/try';
+import { gradedNow } from '$lib/app/try';
 import { HomeworkStore, type HomeworkEntry, type KeptHomework } from './homework-store';
 import { taskViewFrom } from './task-view';
 import {
@@ -91,7 +91,7 @@ export class ClientPhone {
   }
 
   tried(challenge: Challenge, input: StoredTry['input'], guess: Guess | null): Promise<void> {
-    const marks = tryRuns.of(challenge, { input })?.grade.marks ?? 0;
+    const marks = gradedNow(challenge, { input })?.grade.marks ?? 0;
     const made = { challenge: challenge.id, input, marks, model: MODEL_VERSION };
     return this.done({ kind: 'try', id: newId(), at: now(), ...made, ...keptGuess(guess) });
   }

@@ -2,7 +2,7 @@ import { gearNamed } from '$lib/app/gear';
 import { compute } from '$lib/compute/browser';
 import { retrievesFor } from '$lib/course';
 import { firstWeight } from '$lib/course/plan';
-import { BOX_OZ } from '$lib/course/weight-chart';
+import { BOX_OZ } from '$lib/course/box';
 import { OUNCE_KG, ScenarioError } from '$lib/model';
 import type { Units } from '$lib/scoring';
 import type { Outfit, OutfitGear, PlanAsked, PlannedMove, PlannedWeight } from '$lib/wire';

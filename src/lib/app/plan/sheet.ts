@@ -1,4 +1,4 @@
-import { CHART_BEDS, nameOf, windText, FISH_CHOICES, LIGHT_CHOICES } from '$lib/app/gear';
+import { CHART_BEDS } from '$lib/app/gear';
 import { findLesson, allLessons, type Retrieve } from '$lib/course';
 import {
   castsIn,
@@ -13,32 +13,12 @@ import {
 import { seasonRowAt } from '$lib/course/season-map';
 import { celsiusToFahrenheit, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
-import {
-  formatDepth,
-  formatLength,
-  formatTemperature,
-  formatTime,
-  formatWeight,
-  inUnits
-} from '$lib/scoring';
+import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
 import { WEIGHTS_KG } from '$lib/sandbox/gear';
 import type { DayPlan, PlanAsked, PlannedWeight } from '$lib/wire';
 import { plannedRetrieves } from './made-plan.svelte';
 
 type Units = DayPlan['units'];
-
-/** "20 ft deep, sand, 55 °F, light wind, 7 mph, clouds, fish: slow" */
-export function dayWater(asked: PlanAsked, units: Units): string {
-  const { depth_m, ground, temperature_C, wind, light, fish } = asked;
-  return [
-    `${formatDepth(depth_m, units)} deep`,
-    ground,
-    formatTemperature(temperature_C, units),
-    windText(wind, units),
-    nameOf(LIGHT_CHOICES, light),
-    `fish: ${nameOf(FISH_CHOICES, fish)}`
-  ].join(', ');
-}
 
 const USES: Record<WeightUse, string> = {
   holds: 'Stays down at a plain drag',

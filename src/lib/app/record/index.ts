@@ -1,3 +1,3 @@
 export { default as RecordPage } from './RecordPage.svelte';
-export { default as TryList } from './TryList.svelte';
+export { default as TryList } from './TryListLater.svelte';
 export { recordTable } from './record-table';

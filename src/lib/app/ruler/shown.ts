@@ -1,7 +1,7 @@
 import { guessOf, isTold, measuredOf, type Phase } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
 import type { RodInput } from '$lib/model';
-import { tryRuns, type TryRun } from '$lib/app/try';
+import { gradedNow, type TryRun } from '$lib/app/try';
 import type { KeptGuess, StoredTry } from '$lib/wire';
 
 /** A try of a series with all that is said of it. */
@@ -22,7 +22,7 @@ export function shownOf(
   n: number,
   { input, ...kept }: MadeTry
 ): Shown | null {
-  const graded = tryRuns.of(challenge, { input });
+  const graded = gradedNow(challenge, { input });
   return (
     graded && {
       phase,

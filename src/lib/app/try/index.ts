@@ -1,4 +1,4 @@
-export { default as Attempt } from './Attempt.svelte';
+export { default as Attempt } from './AttemptLater.svelte';
 export { default as ChallengeWater } from './ChallengeWater.svelte';
 export { default as SendTry } from './SendTryLater.svelte';
 export { default as SentTry } from './SentTryLater.svelte';
@@ -12,4 +12,5 @@ export { default as LeftOut } from './LeftOut.svelte';
 export { Marks } from './marks.svelte';
 export { keptWords } from './graded-try';
 export { runAllTries, runTries } from './run-tries';
+export { gradedNow, gradeMade, recordedRun } from './run-try';
 export { tryRuns, type TryRun } from './try-runs';

@@ -1,15 +1,5 @@
-import {
-  parseScenario,
-  parseSetup,
-  recordScenario,
-  ScenarioError,
-  type LineHistory,
-  type RecordedRun,
-  type Result,
-  type RodInput
-} from '$lib/model';
-import type { Try } from '$lib/sandbox';
-import { gradeRun, type Challenge, type Grade } from '$lib/scoring';
+import type { LineHistory, RecordedRun, Result, RodInput } from '$lib/model';
+import type { Challenge, Grade } from '$lib/scoring';
 
 /** A try with all that came of it. Marks, measures, advice and pictures are views of this. */
 export interface TryRun {
@@ -26,14 +16,15 @@ export interface KnownInput {
 }
 
 /** What came of a try, as a compute worker tells it. */
-type RanTry = Pick<RecordedRun, 'result' | 'line'> & { grade: Grade };
+export type RanTry = Pick<RecordedRun, 'result' | 'line'> & { grade: Grade };
 
 /** Lines are kept of so many tries, some 300 kB each: the last replays of a phone, within its memory. */
 const KEPT_LINES = 40;
 
 /**
  * Every try that was run while the site is open, with its grade. A try never changes, and its input
- * says all of it: so it is run once, by the hand that makes it or by the first page that needs it.
+ * says all of it: so it is run once, by the hand that makes it or by the first page that needs it. What
+ * is known is asked for without the model, which few pages need before they can be read: run-try.ts runs.
  */
 export class TryRuns {
   readonly #byId = new Map<string, TryRun | null>();
@@ -41,26 +32,13 @@ export class TryRuns {
   readonly #byInput = new WeakMap<RodInput, TryRun | null>();
   readonly #lines = new Map<TryRun, LineHistory>();
 
-  /** A try that a hand has just made: it was run meanwhile. */
-  made(challenge: Challenge, { input, run }: Try): TryRun {
-    const { result } = run;
-    const graded = {
-      challenge,
-      input,
-      result,
-      grade: gradeRun(challenge, { move: input, result })
-    };
-    this.#byInput.set(input, graded);
-    this.#keepLine(graded, run.line);
-    return graded;
-  }
-
-  /** A try that was run elsewhere; null for one that could not be. */
-  learn(challenge: Challenge, { id, input }: KnownInput, ran: RanTry | null): void {
+  /** What came of a try; null for one that today's model cannot run. */
+  learn(challenge: Challenge, { id, input }: KnownInput, ran: RanTry | null): TryRun | null {
     const graded = ran && { challenge, input, result: ran.result, grade: ran.grade };
     this.#byInput.set(input, graded);
     if (id !== undefined) this.#byId.set(id, graded);
-    if (graded && ran) this.#keepLine(graded, ran.line);
+    if (graded && ran) this.keepLine(graded, ran.line);
+    return graded;
   }
 
   /** What is known of it: null where today's model cannot run it, undefined before it was run. */
@@ -71,42 +49,12 @@ export class TryRuns {
     return this.#byId.get(id);
   }
 
-  /** The try, run now if it was not before. Null where today's model cannot run it. */
-  of(challenge: Challenge, made: KnownInput): TryRun | null {
-    const known = this.known(made);
-    if (known !== undefined) return known;
-    const graded = this.#run(challenge, made.input);
-    this.#byInput.set(made.input, graded);
-    if (made.id) this.#byId.set(made.id, graded);
-    return graded;
+  /** The line of the last replays; undefined where it was let go of. */
+  lineOf(graded: TryRun): LineHistory | undefined {
+    return this.#lines.get(graded);
   }
 
-  /** What a replay needs. One whose line was let go of is run once more. */
-  recorded(graded: TryRun): RecordedRun {
-    const { challenge, input, result } = graded;
-    const line = this.#lines.get(graded) ?? recordTry(challenge, input).line;
-    this.#keepLine(graded, line);
-    return { setup: parseSetup(challenge.setup), move: input, result, line };
-  }
-
-  #run(challenge: Challenge, input: RodInput): TryRun | null {
-    try {
-      const { result, line } = recordTry(challenge, input);
-      const graded = {
-        challenge,
-        input,
-        result,
-        grade: gradeRun(challenge, { move: input, result })
-      };
-      this.#keepLine(graded, line);
-      return graded;
-    } catch (error) {
-      if (error instanceof ScenarioError) return null;
-      throw error;
-    }
-  }
-
-  #keepLine(graded: TryRun, line: LineHistory): void {
+  keepLine(graded: TryRun, line: LineHistory): void {
     this.#lines.delete(graded);
     this.#lines.set(graded, line);
     for (const [oldest] of this.#lines) {
@@ -114,10 +62,6 @@ export class TryRuns {
       this.#lines.delete(oldest);
     }
   }
-}
-
-function recordTry({ setup, hold_s }: Challenge, input: RodInput): RecordedRun {
-  return recordScenario(parseScenario({ ...setup, move: input, hold_s }));
 }
 
 /** One for all pages. */

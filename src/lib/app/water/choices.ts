@@ -4,8 +4,7 @@ import { outfitGearOf } from '$lib/fit';
 import { setupWith } from '$lib/app/gear';
 import type { Outfit } from '$lib/wire';
 import { LINES, lineName, WEIGHTS_KG } from '$lib/sandbox/gear';
-import { formatWeight, type Units } from '$lib/scoring';
-import { shownRetrieves } from './shown';
+import { formatWeight, type Challenge, type Units } from '$lib/scoring';
 import { HOLD_S, STARTS, type KeptWater } from './water';
 
 /** A move that can be made twice, with the water it is made in. */
@@ -31,7 +30,7 @@ const PLAIN_SWEEP: Chosen = {
 };
 
 /** The moves to choose from: a sweep, the last try in practice water if there is one, the retrieves. */
-export function movesToCompare(water: KeptWater | null): Chosen[] {
+export function movesToCompare(water: KeptWater | null, shown: readonly Challenge[]): Chosen[] {
   const last = water?.tries.at(-1);
   const own: Chosen[] = last
     ? [
@@ -46,7 +45,6 @@ export function movesToCompare(water: KeptWater | null): Chosen[] {
         }
       ]
     : [];
-  const shown = shownRetrieves.flatMap(({ challenges }) => challenges);
   return [
     PLAIN_SWEEP,
     ...own,

@@ -1,4 +1,5 @@
 export { default as ComparePage } from './ComparePage.svelte';
 export { default as Retrieves } from './Retrieves.svelte';
 export { default as FreePractice } from './FreePractice.svelte';
+export { shownRetrieves, type ShownRetrieve } from './shown';
 export { runFragment } from './run-link';

@@ -1,30 +1,25 @@
 import { allLessons, findChallenge, type Lesson, type Retrieve, RETRIEVES } from '$lib/course';
 import type { Challenge } from '$lib/scoring';
 
-const lessons = allLessons();
-
-/** A retrieve with all that the page needs of it. */
+/** A retrieve with all that a page needs of it. */
 export interface ShownRetrieve extends Omit<Retrieve, 'challenges'> {
   readonly challenges: readonly Challenge[];
   /** The lesson that teaches the plainest of them. */
-  readonly lesson: Lesson;
+  readonly lesson: Pick<Lesson, 'id' | 'order' | 'title'>;
 }
 
-export const shownRetrieves: readonly ShownRetrieve[] = RETRIEVES.map((retrieve) => {
-  const challenges = retrieve.challenges.map(challengeOf);
-  const lesson = lessons.find((one) => one.challenges.includes(challenges[0]));
-  if (!lesson) throw new Error(`retrieves: no lesson teaches ${retrieve.name}`);
-  return { ...retrieve, challenges, lesson };
-});
+/** For the build, which writes them down: a page would fetch and check all lessons for these few. */
+export const shownRetrieves = (): ShownRetrieve[] =>
+  RETRIEVES.map((retrieve) => {
+    const challenges = retrieve.challenges.map(challengeOf);
+    const lesson = allLessons().find((one) => one.challenges.includes(challenges[0]));
+    if (!lesson) throw new Error(`retrieves: no lesson teaches ${retrieve.name}`);
+    const { id, order, title } = lesson;
+    return { ...retrieve, challenges, lesson: { id, order, title } };
+  });
 
 function challengeOf(id: string): Challenge {
-  const challenge = findChallenge(id, lessons);
+  const challenge = findChallenge(id, allLessons());
   if (!challenge) throw new Error(`retrieves: there is no challenge ${id}`);
   return challenge;
-}
-
-/** The challenge that an address names by its hash, or null. */
-export function challengeAt(hash: string): string | null {
-  const id = hash.replace(/^#/, '');
-  return RETRIEVES.some(({ challenges }) => challenges.includes(id)) ? id : null;
 }

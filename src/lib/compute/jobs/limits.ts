@@ -1,6 +1,7 @@
 import { contactLimit_s } from '../../course/contact-limit';
 import { parseScenario, ScenarioError, type Scenario, type ScenarioInput } from '../../model';
 import { bandsOf, type UnknownName, type Unknowns } from '../../scoring';
+import { QUICKEST_S } from '../quickest-drag';
 
 export interface LimitsWanted {
   /** Each a drag of the tip by so much; its own time is not looked at. */
@@ -18,8 +19,7 @@ export interface LimitMade {
   ends: readonly [number, number] | null;
 }
 
-/** Times that a drag is tried in, quick to slow, s: a jerk, and slower than anybody drags. */
-const QUICKEST_S = 0.4;
+/** Times that a drag is tried in end slower than anybody drags, s. */
 const SLOWEST_S = 10;
 const TIMES_S = { coarse: timesFor(7), fine: timesFor(31) };
 
@@ -28,9 +28,6 @@ function timesFor(count: number): number[] {
   const ratio = SLOWEST_S / QUICKEST_S;
   return Array.from({ length: count }, (_, i) => QUICKEST_S * ratio ** (i / (count - 1)));
 }
-
-/** The quickest pace that is tried of a drag so long, m/s: no limit is told above it. */
-export const mostPace_m_s = (tip_m: number): number => tip_m / QUICKEST_S;
 
 /** Of each drag; null for one that cannot be made. */
 export function contactLimits(wanted: LimitsWanted): (LimitMade | null)[] {

@@ -1,11 +1,25 @@
-import { findLesson, judgeSaid, loadLessons, type SaidVerdict } from '../../course';
-import { DataError } from '../../scoring';
+import {
+  answerOf,
+  askedFigures,
+  judgeSaid,
+  type AskedFigure,
+  type PredictQuestion,
+  type SaidVerdict
+} from '../../course';
 
-const lessons = loadLessons();
+/** A number, SI, said of what a lesson asks. */
+export function judged({
+  question,
+  said
+}: {
+  question: PredictQuestion;
+  said: number;
+}): SaidVerdict {
+  return judgeSaid(question, said);
+}
 
-/** A number, SI, said of what this section of a lesson asks. Throws DataError for one that asks none. */
-export function judged({ lesson, said }: { lesson: string; said: number }): SaidVerdict {
-  const section = findLesson(lesson, lessons)?.sections.find(({ kind }) => kind === 'predict');
-  if (section?.kind !== 'predict') throw new DataError('lesson', lesson, 'asks for no number');
-  return judgeSaid(section.question, said);
+/** The right option of a lesson's question by its id, and what the run comes to. */
+export function keyed(question: PredictQuestion): { key: string; figures: AskedFigure[] } {
+  const answer = answerOf(question);
+  return { key: answer.key.id, figures: askedFigures(answer) };
 }

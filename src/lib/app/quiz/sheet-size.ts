@@ -1,0 +1,2 @@
+/** Questions on one page of paper. */
+export const SHEET_SIZE = 10;
