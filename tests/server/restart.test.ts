@@ -1,4 +1,6 @@
 import { sql } from 'kysely';
+import { once } from 'node:events';
+import { createServer, type AddressInfo } from 'node:net';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Feed } from '../../src/lib/server/feed';
@@ -90,11 +92,58 @@ suite('PostgreSQL that goes down under load', () => {
     60_000
   );
 
-  test('a store that holds everybody up is told as unwell while it does', async () => {
+  test('no connection of ours waits for ever: for a lock, a statement, or a transaction left open', async () => {
+    const { rows } = await sql<{ name: string; setting: string }>`
+      select name, setting from pg_settings where name in
+      ('lock_timeout', 'statement_timeout', 'idle_in_transaction_session_timeout')
+    `.execute(store.db);
+    expect(Object.fromEntries(rows.map(({ name, setting }) => [name, setting]))).toEqual({
+      lock_timeout: '4000',
+      statement_timeout: '8000',
+      idle_in_transaction_session_timeout: '10000'
+    });
+    const other = new pg.Client({ connectionString: url });
+    await other.connect();
+    await other.query('begin; lock table challenges in access exclusive mode');
+    const waiting = store.db.insertInto('challenges').values(challenge()).execute();
+    const fault: unknown = await waiting.then(
+      () => 'it was written',
+      (error: unknown) => error
+    );
+    await other.query('rollback');
+    await other.end();
+    expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
+  });
+
+  test('a store that cannot be reached is refused in time, with 503', async () => {
+    // Listens, and never says a word.
+    const mute = createServer().listen(0, '127.0.0.1');
+    await once(mute, 'listening');
+    const { port } = mute.address() as AddressInfo;
+    const fault: unknown = await openStore({
+      url: `postgres://feltfoot@127.0.0.1:${port}/store`,
+      folder: ''
+    }).then(
+      () => 'it opened',
+      (error: unknown) => error
+    );
+    mute.close();
+    expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
+  });
+
+  test('a store that holds everybody up is told as unwell while it does, within a second, and how the graders are', async () => {
     const other = new pg.Client({ connectionString: url });
     await other.connect();
     await other.query('begin; lock table spaces in access exclusive mode');
-    expect(await healthOf(store, IDLE)).toMatchObject({ well: false, store: 'does not answer' });
+    const from = performance.now();
+    const grading = { threads: 2, busy: 2, waiting: 5, longest_s: 9 };
+    expect(await healthOf(store, grading)).toEqual({
+      well: false,
+      store: 'does not answer',
+      compute: grading
+    });
+    // What watches gives up after that.
+    expect(performance.now() - from).toBeLessThan(1000);
     await other.query('rollback');
     await other.end();
     await expect.poll(() => healthOf(store, IDLE)).toMatchObject({ well: true, compute: IDLE });
