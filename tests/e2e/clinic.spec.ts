@@ -136,6 +136,11 @@ test(
     await expect(page.getByRole('heading', { name: 'Drills to take home' })).toBeVisible();
     await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
     await expectReadable(page, 'the end');
+    await page.setViewportSize({ width: 1280, height: 800 });
+    const drill = page.getByText('On the water: one sweep, hold still');
+    const bottom = await drill.evaluate((step) => step.getBoundingClientRect().bottom);
+    const foot = await page.locator('.bar').evaluate((bar) => bar.getBoundingClientRect().top);
+    expect(bottom, 'drills above the fold').toBeLessThanOrEqual(foot);
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
     await phones[1].getByRole('button', { name: 'I worked it out' }).click();

@@ -7,6 +7,7 @@ import { PARALLELS } from '../../src/lib/server/clinic-parallel';
 import { clinicOffer, planFor, PREPARED, roomLessons } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
 import type { Poll } from '../../src/lib/compute/jobs/poll';
+import { drillsIn } from '../../src/lib/server/clinic-view';
 import { CODE_LETTERS, CODE_PATTERN, newCode } from '../../src/lib/server/room-code';
 import { PLAN_MINUTES, type Round } from '../../src/lib/wire';
 
@@ -172,6 +173,17 @@ describe('a room’s flow', () => {
     const open = nextState(ended, { do: 'resume' }, NOW);
     expect(open).toMatchObject({ isOver: false, phase: 'open', at: 2, ballot: 1 });
     expect(nextState(open, { do: 'resume' }, NOW)).toBe(open);
+  });
+
+  test('of a lesson that was skipped there is no drill to take along', () => {
+    const titles = (state: ReturnType<typeof after>) => drillsIn(state).map(({ title }) => title);
+    const all = titles({ ...after(), done: null });
+    expect(all).toHaveLength(2);
+    const second = plan.findLastIndex(({ kind }) => kind === 'predict');
+    const steps = plan.map((_, to) => ({ do: 'go' as const, to }));
+    expect(titles(after(...steps, { do: 'end' }))).toEqual([]);
+    expect(titles(after({ do: 'go', to: second }, { do: 'reveal' }))).toEqual([all[1]]);
+    expect(titles(after({ do: 'go', to: 1 }, { do: 'hold' }, ...steps))).toEqual([all[0]]);
   });
 
   test('codes are six of 28 letters and digits, none like another', () => {

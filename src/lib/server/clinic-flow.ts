@@ -9,7 +9,7 @@ const nothingGiven = { given: [], aid: null, aid_ballot: null, talk_ends_at: nul
 export function newRoom({ name, plan }: Pick<RoomState, 'name' | 'plan'>): RoomState {
   const first = { at: 0, phase: 'open' as const, ballot: 1, ...nothingGiven };
   const nobody = { shown: null, rod: null, homework: null };
-  return { name, plan, ...first, began_at: null, hands: {}, ...nobody, isOver: false };
+  return { name, plan, ...first, began_at: null, hands: {}, ...nobody, done: [], isOver: false };
 }
 
 /** Name of what is answered now; answers to anything else come too late. */
@@ -33,14 +33,14 @@ export function nextState(state: RoomState, action: RoomChange, now: string): Ro
       };
     }
     case 'hold':
-      return { ...state, phase: 'held' };
+      return { ...withDone(state), phase: 'held' };
     case 'open':
       return { ...state, phase: 'open' };
     case 'hint':
     case 'talk':
-      return helped(state, action.do, now);
+      return helped(withDone(state), action.do, now);
     case 'reveal':
-      return { ...state, phase: 'revealed', aid: null };
+      return { ...withDone(state), phase: 'revealed', aid: null };
     case 'again':
       return again(state);
     case 'hands':
@@ -56,6 +56,12 @@ export function nextState(state: RoomState, action: RoomChange, now: string): Ro
     case 'resume':
       return state.isOver ? { ...state, isOver: false, phase: 'open' } : state;
   }
+}
+
+/** The room has done this round: what is only passed over has no drill to take along. */
+function withDone(state: RoomState): RoomState {
+  const { done, at } = state;
+  return done === null || done.includes(at) ? state : { ...state, done: [...done, at] };
 }
 
 /** From open already: pressed twice, and the second ballot is running. */

@@ -1,4 +1,4 @@
-import { errorScores, figureOfReply } from '../practice';
+import { errorScores, figureOfReply, RULER_LEAST } from '../practice';
 import { figureOf, figureScale, figureSide } from '../scoring';
 import { challengeOfRound } from './clinic-answers';
 import { partOf } from './clinic-flow';
@@ -45,7 +45,7 @@ function handOf(plan: readonly Round[], part: string, replies: TryReply[]): Room
   const again = round.kind === 'try' && (round.again ?? false);
   const right = values.filter((value) => figureSide(figure, value) === 0).length;
   const scale = figureScale(challenge);
-  return [
-    { title: challenge.title, ballot, again, scale, mean, spread, right, tries: values.length }
-  ];
+  const tries = values.length;
+  const few = tries < RULER_LEAST ? [...values].sort((a, b) => a - b) : [];
+  return [{ title: challenge.title, ballot, again, scale, mean, spread, right, tries, few }];
 }

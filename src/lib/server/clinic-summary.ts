@@ -33,6 +33,6 @@ export async function clinicSummaryOf(db: Db, room: Room): Promise<ClinicSummary
     seats: await participantsIn(db, room.id),
     asked,
     hands: await handsOf(db, { ...room, state }),
-    drills: drillsIn(state.plan)
+    drills: drillsIn(state)
   };
 }

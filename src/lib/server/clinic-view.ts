@@ -1,7 +1,15 @@
 import type { RodInput } from '../model';
 import { figureOfReply } from '../practice';
 import { figureOf } from '../scoring';
-import type { PhoneView, Revealed, RoomTry, Round, ScreenView, ShownRound } from '../wire';
+import type {
+  PhoneView,
+  Revealed,
+  RoomState,
+  RoomTry,
+  Round,
+  ScreenView,
+  ShownRound
+} from '../wire';
 import {
   answeredIn,
   answersTo,
@@ -101,7 +109,7 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
     agenda: state.plan.map((one) => ({ title: roundTitle(one), minutes: one.minutes })),
     round_s: roundTime(state, now),
     notes: notesOf(round),
-    drills: state.isOver ? drillsIn(state.plan) : [],
+    drills: state.isOver ? drillsIn(state) : [],
     talk_left_s: talkLeft(state, now),
     counts: isShown && isAsked ? counts : null,
     split: isAsked && state.phase !== 'open' ? counts : null,
@@ -149,10 +157,12 @@ function notesOf(round: Round): string[] {
   ];
 }
 
-/** A talk that came from a lesson: between the welcome and the goodbye. */
-export function drillsIn(plan: readonly Round[]): { title: string; says: string[] }[] {
-  return plan.slice(1, -1).flatMap((round) => {
+/** Drills to take along: of the lessons of which the room did a round, the ones between the talk before and the drill. */
+export function drillsIn({ plan, done }: Pick<RoomState, 'plan' | 'done'>) {
+  return plan.flatMap((round, i) => {
     if (round.kind !== 'talk' || !round.isDrill) return [];
-    return [{ title: round.title, says: round.says }];
+    const begins = plan.findLastIndex(({ kind }, at) => at < i && kind === 'talk');
+    const isDone = done?.some((at) => at > begins && at < i) ?? true;
+    return isDone ? [{ title: round.title, says: round.says }] : [];
   });
 }

@@ -109,6 +109,8 @@ const roomHand = v.object({
   mean: v.number(),
   spread: v.number(),
   tries: v.number(),
+  /** Each of them, where they are too few for an average; else none. */
+  few: v.optional(v.array(v.number()), []),
   /** How many of them were as asked. */
   right: v.number()
 });

@@ -76,6 +76,8 @@ export const roomState = v.object({
   rod: v.optional(v.nullable(v.string()), null),
   /** Id of the homework that this room takes along; only what its guide chose for it. */
   homework: v.optional(v.nullable(v.string()), null),
+  /** Places in the plan whose round was closed or revealed, not skipped; null in a room of before. */
+  done: v.optional(v.nullable(v.array(v.number())), null),
   isOver: v.optional(v.boolean(), false)
 });
 export type RoomState = v.InferOutput<typeof roomState>;

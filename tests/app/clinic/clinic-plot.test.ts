@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../../src/lib/course';
 import { FOOT_M } from '../../../src/lib/model';
-import type { Challenge, Units } from '../../../src/lib/scoring';
+import { figureScale, type Challenge, type Units } from '../../../src/lib/scoring';
+import { BIAS_WIDTH, biasRows, handKey } from '../../../src/lib/app/clinic/bias-plot';
 import { roomPlot } from '../../../src/lib/app/clinic/room-plot';
 import { tied } from '../../tied';
 
@@ -85,4 +86,15 @@ test('the name of the room’s middle stands on the drawing, away from what is a
     (travel) => plotOf('imperial', travel, travel, travel).middle?.name.anchor
   );
   expect(anchors).toEqual(['start', 'end', 'start', 'end']);
+});
+
+test('the room’s hand has each of a few tries instead of an average, and says so', () => {
+  const round = { title: 'One foot', ballot: 1, again: false, scale: figureScale(oneFoot) };
+  const two = { ...round, mean: 0.3, spread: 0.15, tries: 2, few: [0.15, 0.45], right: 0 };
+  const [row] = biasRows([two], 'metric');
+  expect(row).toMatchObject({ said: tied('15~cm, 45~cm'), spread: null });
+  expect(row.marks).toHaveLength(2);
+  expect(row.marks.every((x) => x > 0 && x < BIAS_WIDTH)).toBe(true);
+  expect(handKey([two])).toBe('A ring is one try: too few for an average.');
+  expect(handKey([{ ...two, few: [] }, two])).toMatch(/^The mark is the average.*ring is one try/);
 });

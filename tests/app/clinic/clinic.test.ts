@@ -145,6 +145,7 @@ describe('the plot of the room’s hand', () => {
     again: false,
     scale: scale('far'),
     tries: 9,
+    few: [],
     right: 2
   };
   const rows = biasRows(
@@ -157,8 +158,9 @@ describe('the plot of the room’s hand', () => {
   );
 
   test('has the rounds of one task to one scale, and each in its own figure', () => {
-    const perMetre = (rows[0].x - rows[1].x) / (0.5 - 0.28);
-    expect((rows[0].to - rows[0].from) / 0.2).toBeCloseTo(perMetre, 9);
+    const perMetre = (rows[0].marks[0] - rows[1].marks[0]) / (0.5 - 0.28);
+    const { from, to } = rows[0].spread ?? { from: 0, to: 0 };
+    expect((to - from) / 0.2).toBeCloseTo(perMetre, 9);
     expect(rows[0].ticks).toEqual(rows[1].ticks);
     expect(rows.map(({ title, of, said }) => [title, of, said])).toEqual(
       [
@@ -170,9 +172,9 @@ describe('the plot of the room’s hand', () => {
   });
 
   test('keeps every whisker on the drawing', () => {
-    for (const { from, to } of rows) {
-      expect(from).toBeGreaterThan(0);
-      expect(to).toBeLessThan(BIAS_WIDTH);
+    for (const { spread } of rows) {
+      expect(spread?.from).toBeGreaterThan(0);
+      expect(spread?.to).toBeLessThan(BIAS_WIDTH);
     }
   });
 });

@@ -8,13 +8,20 @@ export interface BiasRow extends Omit<FigureAxis, 'at'> {
   /** "How far the jig went, asked 10 in to 1 ft 2 in" */
   of: string;
   said: string;
-  x: number;
-  from: number;
-  to: number;
+  /** The average, or each try where they are too few for one. */
+  marks: number[];
+  /** Where the spread begins and ends; null where the tries are too few. */
+  spread: { from: number; to: number } | null;
 }
 
 /** What mark and whisker mean: the spread is a standard deviation of the tries about their middle. */
-export const HAND_KEY = 'The mark is the average of all tries; about two of three lie on the line.';
+export function handKey(rounds: readonly RoomHand[]): string {
+  const few = rounds.some(isFew) ? 'A ring is one try: too few for an average.' : '';
+  const many = rounds.every(isFew)
+    ? ''
+    : 'The mark is the average of all tries; about two of three lie on the line.';
+  return [many, few].filter(Boolean).join(' ');
+}
 
 /** A row's axis begins and ends here. */
 export const BIAS_WIDTH = 900;
@@ -26,7 +33,9 @@ export function biasRows(rounds: readonly RoomHand[], units: Units): BiasRow[] {
   return rounds.map((round) => {
     const { scale, mean, spread } = round;
     const alike = rounds.filter((one) => one.title === round.title);
-    const ends = alike.flatMap((one) => [one.mean - one.spread, one.mean + one.spread]);
+    const ends = alike.flatMap((one) =>
+      isFew(one) ? one.few : [one.mean - one.spread, one.mean + one.spread]
+    );
     const values = ends.map((end) => (scale.unit === 'm/s' ? Math.max(0, end) : end));
     const { at, band, ticks } = figureAxis(scale, values, units, {
       reach: REACH,
@@ -39,15 +48,19 @@ export function biasRows(rounds: readonly RoomHand[], units: Units): BiasRow[] {
       said: meanText(round, units),
       band,
       ticks,
-      x: at(mean),
-      from: at(mean - spread),
-      to: at(mean + spread)
+      marks: isFew(round) ? round.few.map(at) : [at(mean)],
+      spread: isFew(round) ? null : { from: at(mean - spread), to: at(mean + spread) }
     };
   });
 }
 
-/** "1 ft 6 in, too far" */
-export function meanText({ scale, mean }: RoomHand, units: Units): string {
+/** An average of so few says nothing: each try is told. */
+export const isFew = ({ few }: Pick<RoomHand, 'few'>): boolean => few.length > 0;
+
+/** "1 ft 6 in, too far"; of few tries each: "5 in, 1 ft 6 in" */
+export function meanText(round: RoomHand, units: Units): string {
+  const { scale, mean, few } = round;
+  if (isFew(round)) return few.map((value) => formatFigure(scale, value, units)).join(', ');
   const side = figureSide(scale, mean);
   const said = side === 0 ? (scale.asked ? 'as asked' : '') : side < 0 ? scale.less : scale.more;
   return [formatFigure(scale, mean, units), said].filter(Boolean).join(', ');
