@@ -34,6 +34,31 @@ describe('a challenge with bites', () => {
   });
 });
 
+describe('where a distance is asked after the bite', () => {
+  const reelDown = findChallenge('reel-down-and-sweep', lessons) as Challenge;
+  const all = Array.from({ length: 20 }, (_, n) => nthTry(reelDown, n + 1));
+
+  test('there is a bite in each try: without one the distance could not be gone', () => {
+    expect(all.filter(({ setup }) => setup.bites?.length !== 1)).toEqual([]);
+  });
+
+  test('who answers the bite passes each try, and who counts the seconds does not', () => {
+    const marksOf = (one: Challenge, move = one.reference) => gradeTry(one, move).grade.marks;
+    // Some tries suffice: each is a run of its own.
+    const some = all.slice(0, 6);
+    for (const one of some) expect(marksOf(one), one.id).toBeGreaterThanOrEqual(REFERENCE_MARK);
+    const passed = some.filter((one) => gradeTry(one, reelDown.reference).grade.passed);
+    expect(passed.length).toBeLessThan(some.length);
+  });
+});
+
+test('no challenge bites at a time that can be counted', () => {
+  const fixed = lessons
+    .flatMap(({ challenges }) => challenges)
+    .filter(({ setup, bite_between_s }) => setup.bites?.length && !bite_between_s);
+  expect(fixed.map(({ id }) => id)).toEqual([]);
+});
+
 test('a challenge without bites is the same at every try', () => {
   const drag = findChallenge('exactly-one-foot', lessons) as Challenge;
   expect(nthTry(drag, 5)).toBe(drag);

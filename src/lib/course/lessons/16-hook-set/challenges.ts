@@ -15,6 +15,7 @@ export default [
     start: { elevation_deg: 0, azimuth_deg: 60 },
     hold_s: 2,
     longest_pause_s: 15,
+    bite_between_s: [2.5, 9],
     goals: [
       { kind: 'strike', within_s: 3, weight: 60 },
       { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 40 }
