@@ -69,6 +69,7 @@ for (const [size, tag] of [
       await expect(result.getByRole('button', { name: 'Try again' })).toBeInViewport();
       await expect(result.getByRole('link', { name: 'Next: One foot' })).toBeInViewport();
       expect(await page.evaluate(() => scrollY)).toBe(0);
+      await expectRoomForLargeText(page, result);
       await result.getByRole('button', { name: 'Try again' }).click();
       await expect(rod(page)).toBeInViewport();
       await expect(result).toHaveCount(0);
@@ -78,6 +79,16 @@ for (const [size, tag] of [
       await expect(rod(page)).toBeInViewport();
     }
   );
+}
+
+/** With letters of twice the size the page scrolls; the result still has a third of the window. */
+async function expectRoomForLargeText(page: Page, result: Locator): Promise<void> {
+  const write = (size: string) =>
+    page.evaluate((to) => (document.documentElement.style.fontSize = to), size);
+  await write('200%');
+  const height = () => result.evaluate((layer) => layer.clientHeight / innerHeight);
+  await expect.poll(height).toBeGreaterThan(1 / 3);
+  await write('');
 }
 
 async function inSight(place: Locator, names: readonly string[]): Promise<void> {

@@ -19,6 +19,10 @@ function faultsOnScreen(place: Element): string[] {
     if (left < -1 || top < -1 || right > innerWidth + 1 || bottom > innerHeight + 1)
       faults.push(`${element.textContent.trim().slice(0, 30)} is cut by the window`);
   }
+  const row = all('.result .row > :is(button, a)').map(box);
+  const last = row.at(-1);
+  if (last && row.length > 2 && !row.slice(0, -1).some(({ bottom }) => bottom > last.top))
+    faults.push('the last button of the result stands alone in a row');
   const [bait] = all('figure.bottom').map(box);
   for (const layer of all('.result').map(box)) {
     // The layer's own edge is three pixels.

@@ -18,7 +18,7 @@ test('two runs are compared by keys alone @any-width', async ({ page }) => {
   await page.keyboard.press('Home');
   const moved = page.locator('figure.bottom figcaption b');
   await expect(moved).toHaveText(['0 in', '0 in']);
-  await page.getByRole('button', { name: 'Over and over' }).focus();
+  await page.getByRole('button', { name: 'Loop', exact: true }).focus();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
   await expect(moved.nth(1)).not.toHaveText('0 in');

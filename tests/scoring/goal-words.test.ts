@@ -69,3 +69,11 @@ test.each(cases)('a goal of %j is said in the learner’s units', (goal, value, 
   expect(said('imperial')).toBe(tied(ft));
   expect(said('metric')).toBe(tied(cm));
 });
+
+test('hops of the right number and the wrong height are not told as what was asked', () => {
+  const reached = (count: number, met: number) =>
+    wordsOf({ kind: 'hops', count, height_m: [0.1, 0.2] }, count, 'imperial', met).reached;
+  expect(reached(1, 0.9)).toBe('1, not the right height');
+  expect(reached(3, 0.9)).toBe('3, not all the right height');
+  expect(reached(3, 1)).toBe('3');
+});

@@ -39,7 +39,7 @@ describe('the first sentence answers what was asked', () => {
     [
       hops,
       { hops: [hop(0.1), hop(0.127)] },
-      'Hopped twice, not once, 5~in high at most; 3~in to 8~in was asked.'
+      'Hopped twice, not once, 4~in to 5~in high; 3~in to 8~in was asked.'
     ],
     [first, { events: [touch] }, 'You never moved the rod.'],
     [first, { events: [touch], sweep_s: 2 }, 'You moved the rod 1~s after it was down.'],

@@ -7,6 +7,7 @@ import {
   type Challenge,
   phaseOf,
   type Correction,
+  type GradedRun,
   type Phase
 } from '../scoring';
 import { claimFaults } from './claims';
@@ -15,6 +16,7 @@ import { followAdvice } from './follow-advice';
 import { LAZY, lazyRun, type LazyName } from './lazy';
 import type { Lesson, PredictSection } from './lesson';
 import { minutesOf } from './lesson-minutes';
+import { missFaults, resultFaults } from './result-faults';
 import { isVaried, nthTry } from './nth-try';
 import { answerOf, isCertainPrediction } from './prediction';
 import { seededRandom, type Random } from '../model';
@@ -101,9 +103,18 @@ export function checkChallenge(
   const { id } = challenge;
   const tries = triesOf(challenge);
   const referenceMarks = Math.min(...tries.map((one) => marksOf(one, one.reference)));
-  const beginnerMarks = marksOf(challenge, challenge.beginner);
-  const roughHandMarks = lowestByHand(challenge, hands, seededRandom(1));
+  const beginner = gradeTry(challenge, challenge.beginner);
+  const beginnerMarks = beginner.grade.marks;
+  const rough = byHands(challenge, hands, seededRandom(1));
+  const roughHandMarks = Math.min(...rough.map(({ grade }) => grade.marks));
   const lazy = lazyMarks(tries);
+  const made = [...rough, beginner];
+  faults.push(
+    ...[
+      ...made.flatMap((one) => resultFaults(challenge, one, correction)),
+      ...missFaults(challenge, made)
+    ].map((fault) => `${id}: ${fault}`)
+  );
   const { advised, faults: adviceFaults } = followAdvice(challenge, correction);
   faults.push(...adviceFaults.map((fault) => `${id}: ${fault}`));
   if (referenceMarks < REFERENCE_MARK) {
@@ -153,14 +164,12 @@ function marksOf(challenge: Challenge, move: Move): number {
   return gradeTry(challenge, move).grade.marks;
 }
 
-function lowestByHand(challenge: Challenge, hands: number, random: Random): number {
+function byHands(challenge: Challenge, hands: number, random: Random): GradedRun[] {
   const off = () => HAND_SPREAD * (2 * random() - 1);
-  const marks = Array.from({ length: hands }, (_, i) => {
+  return Array.from({ length: hands }, (_, i) => {
     const error = { reach: off(), pace: off(), isEven: i % 2 === 1 };
-    const input = byHand(challenge.reference, challenge.start, error);
-    return gradeTry(challenge, input).grade.marks;
+    return gradeTry(challenge, byHand(challenge.reference, challenge.start, error));
   });
-  return Math.min(...marks);
 }
 
 function adviceFor(correction: Correction | null): ContentReport['advice'] {

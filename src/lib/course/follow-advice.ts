@@ -8,6 +8,7 @@ import {
   type GradedRun
 } from '../scoring';
 import { byHand, type HandError } from './hand';
+import { missFaults, resultFaults } from './result-faults';
 
 /** So often is a hand told what to change before it must have passed. */
 const ROUNDS = 2;
@@ -45,7 +46,12 @@ export function followAdvice(challenge: Challenge, correction: Correction | null
     known.set(key, made);
     return made;
   };
-  const advised = missesOf(challenge, run).map((miss) => {
+  const misses = missesOf(challenge, run);
+  faults.push(
+    ...misses.flatMap((one) => resultFaults(challenge, one, correction)),
+    ...missFaults(challenge, misses)
+  );
+  const advised = misses.map((miss) => {
     let made = miss;
     for (let round = 0; round < ROUNDS && !(round > 0 && made.grade.passed); round++) {
       const advice = adviceFor(challenge, made, 'imperial', correction);

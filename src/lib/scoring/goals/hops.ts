@@ -27,7 +27,7 @@ export const hops = goalKind({
     less: 'too low',
     more: 'too high',
     asked: ({ height_m }) => height_m,
-    of: (_, { result }) => highestOf(result.hops),
+    of: ({ height_m }, { result }) => farthestOut(height_m, result.hops),
     raise: (off) => `Aim ${off} higher.`,
     lower: (off) => `Aim ${off} lower.`
   },
@@ -36,10 +36,10 @@ export const hops = goalKind({
   measure: ({ height_m }, { result }) => counted(height_m, result.hops).length,
   share: ({ count, height_m }, _, { result }) => shareOfHops(count, height_m, result.hops),
   progress: ({ count }, value) => clamped(value / count),
-  words: ({ count, height_m: [low, high] }, value, units) => ({
+  words: ({ count, height_m: [low, high] }, value, units, met) => ({
     name: 'Hops',
     asked: `${count}, ${formatLength(low, units)} to ${formatLength(high, units)} high`,
-    reached: `${value}`
+    reached: value === count && met < 1 ? `${value}, ${heightAmiss(count)}` : `${value}`
   }),
   // Not how often, where that was right: how high says the sentence before.
   miss: ({ count }, value) =>
@@ -51,16 +51,37 @@ export const hops = goalKind({
       if (rose_m < NO_MOVE_M) return 'It never hopped.';
       return `It never hopped: it rose ${formatLength(rose_m, units)}, ${formatLength(low, units)} is the least.`;
     }
-    const top = formatBeside(highestOf(result.hops), [low, high], (m) => formatLength(m, units));
-    const hopped = `${timesOf(value)}${counts}`;
-    return `Hopped ${hopped}, ${top} high${value > 1 ? ' at most' : ''}; ${formatLength(low, units)} to ${formatLength(high, units)} was asked.`;
+    const told = (m: number) => formatLength(m, units);
+    const heights = counted([low, high], result.hops).map(({ height_m }) => height_m);
+    const [least, most] = [Math.min(...heights), Math.max(...heights)].map((m) =>
+      formatBeside(m, [low, high], told)
+    );
+    const height = least === most ? most : `${least} to ${most}`;
+    return `Hopped ${timesOf(value)}${counts}, ${height} high; ${told(low)} to ${told(high)} was asked.`;
   },
   drawn: ({ count, height_m }) => ({ hops: count, height_m }),
   advice: null
 });
 
-function highestOf(all: readonly Hop[]): number {
-  return Math.max(0, ...all.map(({ height_m }) => height_m));
+/** By their number they were right. */
+function heightAmiss(count: number): string {
+  return count === 1 ? 'not the right height' : 'not all the right height';
+}
+
+/** Of the hops that count the one that misses most, the highest of those that miss none. */
+function farthestOut(heights: Heights, all: readonly Hop[]): number {
+  const [lowest, highest] = heights;
+  const hops = counted(heights, all);
+  const missOf = (height_m: number) => Math.max(0, lowest - height_m, height_m - highest);
+  return (hops.length > 0 ? hops : all)
+    .map(({ height_m }) => height_m)
+    .reduce(
+      (worst, one) => {
+        const more_m = missOf(one) - missOf(worst);
+        return more_m > 0 || (more_m === 0 && one > worst) ? one : worst;
+      },
+      hops.length > 0 ? hops[0].height_m : 0
+    );
 }
 
 type Heights = readonly [number, number];
