@@ -65,7 +65,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   };
   await tap('radio', 'hop');
   await tap('radio', 'Slow');
-  await tap('checkbox', 'Tap');
+  await tap('checkbox', 'Tap, thump');
   await tap('button', 'Bites: more');
   await tap('button', 'Fish: more');
   // The phone is dropped between two taps, far from any network.
@@ -73,7 +73,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await context.setOffline(true);
   await page.reload();
   await expect(page.getByRole('radio', { name: 'hop', exact: true })).toBeChecked();
-  await expect(page.getByRole('checkbox', { name: 'Tap', exact: true })).toBeChecked();
+  await expect(page.getByRole('checkbox', { name: 'Tap, thump', exact: true })).toBeChecked();
   await tap('button', 'Log it');
   await expect(
     page.getByText(/^Logged\. .*hop, slow, 1 bite, 1 fish in 10 casts, felt tap/)

@@ -61,11 +61,11 @@ describe('a plan', () => {
   test('says the speed limit as a hand counts it', () => {
     const [heavy, light] = plan.weights;
     expect(plain(speedWords(light, 'imperial'))).toBe(
-      'Take 3 counts for 2 ft of tip. Inside 24 ft, take 5.'
+      'Count 3 for 2 ft of tip. Within 24 ft of you, count 5.'
     );
     const limit = { ...heavy.limit, count_s: [4, null] };
     expect(plain(speedWords({ ...heavy, limit }, 'imperial'))).toBe(
-      'Take 4 counts for 2 ft of tip. Inside 24 ft, reel in and cast again.'
+      'Count 4 for 2 ft of tip. Within 24 ft of you, reel in and cast again.'
     );
     const never = { ...heavy.limit, count_s: [null, null] };
     expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);

@@ -14,7 +14,7 @@ export const PACE_NAMES: readonly { value: LogPace; name: string }[] = [
 export const FELT_NAMES: readonly { value: FeltSign; name: string }[] = [
   { value: 'nothing', name: 'Nothing' },
   { value: 'bottom', name: 'Bottom' },
-  { value: 'tap', name: 'Tap' },
+  { value: 'tap', name: 'Tap, thump' },
   { value: 'mush', name: 'Mush' },
   { value: 'weight gone', name: 'Weight gone' },
   { value: 'line moved', name: 'Line moved' },

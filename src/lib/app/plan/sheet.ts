@@ -55,15 +55,15 @@ export function weightLines(weights: readonly PlannedWeight[], units: Units): We
 
 const countOf = (count_s: number | null) => (count_s === null ? 'at no pace' : `${count_s}`);
 
-/** "Take 4 counts for 2 ft of tip. Inside 24 ft, take 6." */
+/** "Count 4 for 2 ft of tip. Within 24 ft of you, count 6." */
 export function speedWords({ limit }: PlannedWeight, units: Units): string {
   const { tip_m, out_m, count_s } = limit;
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
-  const inside = formatDepth(out_m[out_m.length - 1], units);
+  const inside = `Within ${formatDepth(out_m[out_m.length - 1], units)} of you,`;
   if (far === null) return 'No drag keeps it down here. Go heavier.';
-  const first = `Take ${far} ${far === 1 ? 'count' : 'counts'} for ${formatLength(tip_m, units)} of tip.`;
-  if (near === null) return `${first} Inside ${inside}, reel in and cast again.`;
-  return near === far ? first : `${first} Inside ${inside}, take ${near}.`;
+  const first = `Count ${far} for ${formatLength(tip_m, units)} of tip.`;
+  if (near === null) return `${first} ${inside} reel in and cast again.`;
+  return near === far ? first : `${first} ${inside} count ${near}.`;
 }
 
 /** Where the trade asks for more weight than the one to begin with: whether the box has it. */
