@@ -50,7 +50,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing. Guides see about half of a lift: film yours.`
   }),
   limits: ({ limits, depths_m, isOwn, units }) => ({
     title: 'Stays down',
