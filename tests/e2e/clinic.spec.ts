@@ -1,7 +1,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
-import { faultsByDayAndNight, sheetsOf, visit } from './page';
+import { cutOffAtTwice, faultsByDayAndNight, sheetsOf, visit } from './page';
 import { expectReadable } from './smallest-text';
 
 /** The phone takes the screen's rod and drags it aside. */
@@ -292,11 +292,13 @@ test(
     await goToQuestion(page);
     await options(phone).nth(1).click();
     expect(await faultsByDayAndNight(phone)).toEqual([]);
+    expect(await cutOffAtTwice(phone)).toEqual([]);
     await expect(page.getByText('1 of 1 answered')).toBeVisible();
     const silent = await phoneIn(browser, code);
     await page.getByRole('button', { name: 'Close the door' }).click();
     await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
     expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page)).toEqual([]);
     await silent.context().close();
     await page.getByRole('button', { name: 'Close the vote' }).click();
     await page.getByRole('button', { name: 'Reveal' }).click();

@@ -1,7 +1,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { turnByKey } from './hand';
 import { openSpace } from './in-guide';
-import { faultsByDayAndNight, faultsOf, sheetsOf, spillOf, visit } from './page';
+import { cutOffAtTwice, faultsByDayAndNight, faultsOf, sheetsOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
 
@@ -253,18 +253,26 @@ test(
   }
 );
 
-test('the guide’s pages have no faults that axe can find', { tag: '@narrow' }, async ({ page }) => {
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  await visit(page, '/guide');
-  expect(await faultsByDayAndNight(page)).toEqual([]);
-  await openSpace(page);
-  expect(await faultsByDayAndNight(page)).toEqual([]);
-  const link = await setHomework(page);
-  expect(await faultsByDayAndNight(page)).toEqual([]);
-  await visit(page, '/guide/plan');
-  expect(await spillOf(page)).toBeLessThanOrEqual(0);
-  expect(await faultsByDayAndNight(page)).toEqual([]);
-  await visit(page, link);
-  await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
-  expect(await faultsByDayAndNight(page)).toEqual([]);
-});
+test(
+  'the guide’s pages have no faults that axe can find, nor cut a word off with text at twice its size',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await visit(page, '/guide');
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page), page.url()).toEqual([]);
+    await openSpace(page);
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page), page.url()).toEqual([]);
+    const link = await setHomework(page);
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page), page.url()).toEqual([]);
+    await visit(page, '/guide/plan');
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page), page.url()).toEqual([]);
+    await visit(page, link);
+    await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page), page.url()).toEqual([]);
+  }
+);
