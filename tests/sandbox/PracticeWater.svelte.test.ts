@@ -129,7 +129,7 @@ describe('practice water', () => {
     await expect.element(raise).toHaveAttribute('aria-pressed', 'false');
     await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
     const { run } = ontry.mock.calls[0][0];
-    // 0.3 m/s of tip for 1.2 s less the slack, or less where the browser leaves frames out; one press
+    // 0.3 m/s of tip for 1.2 s minus the slack, or less where the browser leaves frames out; one press
     // that only nudged would be 9 cm of tip, and no travel once the slack is off.
     expect(run.result.travel_m).toBeGreaterThan(0.1);
     localStorage.removeItem(PRESS_KEY);

@@ -82,9 +82,12 @@ test('gear and moment are said in the learner’s units', () => {
   );
   expect(gearLine(smallWater(), 'metric')).toContain(tied('16~g, 0.30~mm fluorocarbon'));
   const now = { t_s: 1.25, tip_m: 0.4, bait_m: 0.31, height_m: 0.12, line_in_m: 0 };
-  expect(momentLine({ ...now, isTouching: false }, 'metric')).toBe(
+  expect(momentLine({ ...now, isTouching: false }, 5, 'metric')).toBe(
     tied('1.3~s: tip 40~cm, bait 31~cm, 12~cm up')
   );
+  const splashed = { ...now, height_m: 4.97, isTouching: false };
+  expect(momentLine(splashed, 5, 'metric')).toContain('at the surface');
+  expect(momentLine({ ...splashed, height_m: 4.9 }, 5, 'metric')).toContain('up');
   expect(SIGNED).toContain(MODEL_VERSION);
 });
 

@@ -20,8 +20,8 @@ export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Falling in',
     text:
-      'Wear the life jacket: most people who drown from boats wore none. Clip on the engine ' +
-      'cut-off. Someone ashore knows your plan. No alcohol.'
+      'Wear the life jacket: most people who drown from boats wore none. Clip on the kill ' +
+      'switch. Somebody on the bank knows your plan. No alcohol.'
   },
   {
     name: 'Cold water',

@@ -64,7 +64,7 @@ const TERMS: readonly Term[] = [
   term(
     'engage',
     'from-the-boat',
-    'Close the reel so it holds line: flip the bail, or turn the handle.'
+    'Put the reel in gear so it holds line: flip the bail on a spinning reel, turn the handle on a baitcaster.'
   ),
   term('fall', 'stroke-and-fall', 'The jig sinks: free, or on a tight line like a pendulum.'),
   term(
@@ -136,7 +136,7 @@ const TERMS: readonly Term[] = [
   term(
     'trailer',
     'rigging',
-    'The soft plastic behind the jig. Bigger ones slow the fall.',
+    'The soft plastic behind the jig. Small: a trimmed chunk. Big: a full craw with flapping claws. Bigger ones slow the fall.',
     'A big trailer slows the fall and lifts sooner.'
   ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),

@@ -28,7 +28,7 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     id: 'cool',
     water_F: [50, 60],
     says: '{50 to 60 °F|10 to 15 °C}, spring and late fall',
-    where: 'points and ledges near the spawning bays',
+    where: 'points and ledges near the spawning pockets',
     retrieve: 'drags with a short hop',
     pause: '3 to 10 seconds',
     why: 'Cool fish follow a little way: a short hop gets them to look.'

@@ -1,5 +1,5 @@
 import type { RunEvent, Trace } from '$lib/model';
-import { tipTravel, type DrawnGoal } from '$lib/scoring';
+import { formatLength, tipTravel, type DrawnGoal, type Units } from '$lib/scoring';
 import type { Series } from './series';
 import type { Backdrop } from './stage';
 
@@ -36,6 +36,21 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
     isTouching,
     line_in_m
   };
+}
+
+/** A bait this near the surface is on it, as far as an eye can tell, m. */
+const AT_SURFACE_M = 0.05;
+
+/** Where in the water the bait is, as it's read beside the pictures. */
+export function heightWords(
+  { isTouching, height_m }: Pick<Readout, 'isTouching' | 'height_m'>,
+  depth_m: number,
+  units: Units
+): string {
+  if (isTouching) return 'on the bottom';
+  return height_m > depth_m - AT_SURFACE_M
+    ? 'at the surface'
+    : `${formatLength(height_m, units)} up`;
 }
 
 /** The bite from which on the bait's way is the fish's; Infinity where the way after it is what is asked. */

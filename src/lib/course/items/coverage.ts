@@ -4,13 +4,13 @@
  */
 export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   safety: {
-    'Say what you check before the first cast.': [
+    'Know what to check before the first cast.': [
       'safety-eyes',
       'safety-power-line',
       'safety-life-jacket',
       'safety-plan'
     ],
-    'Say what you do about a hook near an eye, thunder, and a person in cold water.': [
+    'Know what to do about a hook near an eye, thunder, and a person in cold water.': [
       'safety-hook-in-eye',
       'safety-thunder',
       'safety-cold-water'
@@ -23,7 +23,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'bait-way-of-slow-drag',
       'pace-limit'
     ],
-    'Say how far a slow sweep brings the jig.': ['mark-drag', 'foot-hand'],
+    'Know how far a slow sweep brings the jig.': ['mark-drag', 'foot-hand'],
     'Drag over rocks and keep feeling them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
   },
   'your-hands-ruler': {
@@ -31,12 +31,12 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know if your hand runs long, short, or uneven.': ['ruler-bias', 'ruler-spread']
   },
   slack: {
-    'Say what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
+    'Know what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
     'Reel up slack without moving the jig.': ['slack-feel']
   },
   'from-the-boat': {
     'Tell by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
-    'Say why a fall on a tight line lands closer to you.': ['contact-pendulum']
+    'Know why a fall on a tight line lands closer to you.': ['contact-pendulum']
   },
   'weight-and-depth': {
     'Pick a weight for a depth and say why.': [
@@ -52,19 +52,19 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     ]
   },
   speed: {
-    'Say what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
+    'Know what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
     'Slow down as the jig gets close.': ['near-or-far', 'weight-near']
   },
   'boat-position': {
-    'Say what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
+    'Know what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
     'Move a jig as far as you mean from a boat that drifts.': ['boat-onto', 'boat-cast']
   },
   'feeling-rocks': {
     'Touch every rock in the path.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
-    'Say why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
+    'Know why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
   },
   'the-clock': {
-    'Say what one hour of lift does at nine and at eleven.': [
+    'Know what one hour of lift does at nine and at eleven.': [
       'hour-of-most-travel',
       'mark-hour',
       'order-moves-travel',
@@ -86,10 +86,10 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'stroke-when',
       'stroke-fall'
     ],
-    'Say what a pendulum fall costs.': ['stroke-pendulum', 'contact-pendulum']
+    'Know what a pendulum fall costs.': ['stroke-pendulum', 'contact-pendulum']
   },
   'line-and-rod': {
-    'Say when stretch and rod bend matter, and when they don’t.': [
+    'Know when stretch and rod bend matter, and when they don’t.': [
       'order-lines-hop',
       'line-stretch',
       'rod-tip'
@@ -97,7 +97,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Adjust a hop for a soft rod.': ['rod-soft-hop']
   },
   rigging: {
-    'Say what a trailer and a line change, and what only guides can tell you.': [
+    'Know what a trailer and a line change, and what only guides can tell you.': [
       'rig-trailer',
       'trailer-fall',
       'rig-weedguard',
@@ -119,29 +119,33 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   'bite-or-bottom': {
     'Tell what moves from what holds.': ['bite-while-still', 'snag-or-fish', 'bite-weight-gone'],
-    'Answer a bite in time, and only a bite.': ['bite-while-still', 'bite-sweep', 'bite-set-cost']
+    'Set on a bite in time, and only on a bite.': [
+      'bite-while-still',
+      'bite-sweep',
+      'bite-set-cost'
+    ]
   },
   'hook-set': {
     'Reel down, then sweep, in time.': ['set-slack', 'bite-sweep'],
-    'Say when to set at once, when to reel first, and when not to set.': ['set-tight', 'set-not']
+    'Know when to set at once, when to reel first, and when not to set.': ['set-tight', 'set-not']
   },
   'first-drop': {
-    'Say what the line does when a fish takes it on the drop.': ['drop-watch', 'drop-early'],
-    'Answer a bite that comes after a hop, on semi-slack line.': ['bite-semi-slack']
+    'Know what the line does when a fish takes it on the drop.': ['drop-watch', 'drop-early'],
+    'Set on a bite that comes after a hop, on semi-slack line.': ['bite-semi-slack']
   },
   snags: {
     'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
-    'Say what you never do with a stuck jig.': ['snag-break', 'snag-angle']
+    'Know what you never do with a stuck jig.': ['snag-break', 'snag-angle']
   },
   offshore: {
-    'Say what deep water changes: the count, the line, and how fast you can drag.': [
+    'Know what deep water changes: the count, the line, and how fast you can drag.': [
       'deep-count',
       'deep-weight'
     ],
     'Drag and hop a jig in {35 ft|10.5 m} and know it’s down.': ['deep-count', 'count-to-depth']
   },
   'season-map': {
-    'Say where you’d start, and with what, for a water temperature.': [
+    'Know where you’d start, and with what, for a water temperature.': [
       'season-spot',
       'season-retrieve',
       'season-thermocline'

@@ -17,7 +17,7 @@ export const OBJECTIVES: readonly Objective[] = [
     says: 'Know when the jig is down, and that it’s still down.'
   },
   { id: 'fall-count', lesson: 'from-the-boat', says: 'Count a fall to depth.' },
-  { id: 'clock', lesson: 'the-clock', says: 'Say what each hour of lift does to the jig.' },
+  { id: 'clock', lesson: 'the-clock', says: 'Know what each hour of lift does to the jig.' },
   { id: 'one-foot', lesson: 'one-foot', says: 'Turn tip travel into jig travel.' },
   {
     id: 'own-ruler',

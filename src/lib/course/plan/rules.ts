@@ -143,7 +143,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'caution',
     when: 'strong wind',
     holds: ({ wind }) => wind === 'strong',
-    says: 'Strong wind: if you have to ask, stay in. Life jacket on, cut-off clipped.',
+    says: 'Strong wind: if you have to ask, stay in. Life jacket on, kill switch clipped.',
     source: PRACTICE
   },
   {

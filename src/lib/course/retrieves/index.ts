@@ -13,7 +13,7 @@ export interface Retrieve {
   challenges: readonly string[];
 }
 
-/** The reel recovers slack; the rod moves the bait. */
+/** The reel picks up slack; the rod moves the bait. */
 export const RETRIEVES: readonly Retrieve[] = [
   {
     name: 'drag',
@@ -93,10 +93,10 @@ export const RETRIEVES: readonly Retrieve[] = [
     challenges: ['count-it-down', 'thirty-feet-down']
   },
   {
-    name: 'reel recovers slack',
+    name: 'reel picks up slack',
     look: 'The rod goes back, then the handle turns, and the jig stays put.',
     feel: 'No weight while you reel. Weight right away: there was no slack, and you moved the jig.',
-    use: 'After every move of the rod. The reel recovers slack; the rod moves the jig.',
+    use: 'After every move of the rod. The reel picks up slack; the rod moves the jig.',
     suits: null,
     challenges: ['reel-takes-slack']
   },

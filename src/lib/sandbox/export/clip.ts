@@ -125,9 +125,11 @@ function writeWords(
   const most = width - 2 * MARGIN;
   context.fillStyle = ink.ink;
   context.font = `600 22px ${ink.figures}`;
-  context.fillText(momentLine(showing.readout, units), MARGIN, words + 29, most);
+  const { setup } = showing.film;
+  const moment = momentLine(showing.readout, setup.water.depth_m, units);
+  context.fillText(moment, MARGIN, words + 29, most);
   context.fillStyle = ink.inkSoft;
   context.font = `500 16px ${ink.figures}`;
-  const below = `${gearLine(showing.film.setup, units)}. ${SIGNED}`;
+  const below = `${gearLine(setup, units)}. ${SIGNED}`;
   context.fillText(below, MARGIN, words + 54, most);
 }

@@ -8,7 +8,7 @@ export const afloat = [
     'You swap a small trailer for a big one. What changes?',
     [
       ['it falls slower and lifts sooner', 'Right. It pushes more water aside.'],
-      ['it falls faster, as it weighs more', 'Soft plastic weighs next to nothing in water.'],
+      ['it falls faster: it weighs more', 'Soft plastic weighs next to nothing in water.'],
       ['it looks bigger and acts the same', 'It doesn’t act the same: time a drop and see.']
     ],
     'A bigger trailer pushes more water aside. Count it again, and slow your hand.',
@@ -94,7 +94,7 @@ export const afloat = [
     'first-drop',
     'How do you tell a ledge from a fish when it stops early?',
     [
-      ['engage, test: only fish move off', 'Right. The ledge is there next cast, too.'],
+      ['tighten up: only fish move off', 'Right. The ledge is there next cast, too.'],
       ['wait, and see if it stops there again', 'By then a fish would be gone.'],
       [
         'let out line: a ledge gives you none',
@@ -148,7 +148,7 @@ export const afloat = [
     'From {12 ft|3.5 m} to {36 ft|11 m}, same jig. What about your count?',
     [
       ['it’s about three times as long', 'Right. It falls at one even speed.'],
-      ['it’s a bit longer, as it speeds up', 'It’s at full speed after a foot or so.'],
+      ['it’s a bit longer: it speeds up', 'It’s at full speed after a foot or so.'],
       [
         'it’s nine times as long or more',
         'Nine times would take a jig that slows down. It doesn’t.'

@@ -95,7 +95,7 @@ export const choices = [
     [
       ['each hop takes its own time to land', 'Right. Wait for the touch, not for the beat.'],
       ['fish want it as fast as they can get it', 'Some days. Even then the jig has to be down.'],
-      ['the reel needs time to recover line', 'That’s quick. The fall is what takes time.']
+      ['the reel needs time to pick up line', 'That’s quick. The fall is what takes time.']
     ],
     'If you hop before the touch, you’re swimming it, not hopping it.',
     ['three hops']
@@ -130,7 +130,10 @@ export const choices = [
     'Most bites on a stroke come on the fall. How do you keep the line?',
     [
       ['just short of tight, followed down', 'Right. It falls free, and you see the bite.'],
-      ['tight all the way, to feel it all', 'Then it swings toward you. It doesn’t fall.'],
+      [
+        'tight all the way, to feel it all',
+        'Then it swings toward you instead of dropping straight.'
+      ],
       ['good and loose, so that it tumbles', 'Then nothing tells you about the bite.']
     ],
     'The tip goes down with the jig: the fall is free and the line still talks.',
@@ -180,7 +183,7 @@ export const choices = [
     [
       ['a quicker lift, or a longer one', 'Right. The tip gives first, so ask for more.'],
       ['a slower lift, to spare the tip', 'Slower keeps it lower, or on the bottom.'],
-      ['nothing: a rod just carries feel', 'Its tip bends before the jig ever moves.']
+      ['nothing: the tip goes just as far', 'It bends first, so less of that gets to the jig.']
     ],
     'A soft tip soaks up the start, so put more in. Then go by what you saw.',
     ['snap with a stiff rod', 'snap with a soft rod'],

@@ -49,7 +49,10 @@ export const retrieves = [
     [
       ['time three drops in a known depth', 'Right, with the line and trailer you fish.'],
       ['look its weight up in a sink chart', 'Skirt, trailer and line change it by half or more.'],
-      ['drop it in a bucket with the line off', 'A bucket is too short, and has no line to pull.']
+      [
+        'time one drop in the deepest water',
+        'One drop can hit a ledge. Time three where you know the depth.'
+      ]
     ],
     'Only your own drops have your skirt, trailer and line in them. Keep the middle one.',
     ['fall']
@@ -72,9 +75,9 @@ export const retrieves = [
     'clock',
     'You lifted to eleven. Now you lower the rod. What does the line do?',
     [
-      ['goes slack until you reel it up', 'Right. The reel recovers line.'],
+      ['goes slack until you reel it up', 'Right. The reel picks up line.'],
       ['pushes the jig out away from you', 'Line can’t push.'],
-      ['stays tight, as the reel holds it', 'The tip came closer, so there’s line to spare.']
+      ['stays tight: the reel holds it', 'The tip came closer, so there’s line to spare.']
     ],
     'Lower the tip and there’s more line out than you need. The reel takes it back.',
     ['hop']
@@ -82,10 +85,10 @@ export const retrieves = [
   fact(
     'reel-moves',
     'one-foot',
-    'On a drag or a hop, what moves the jig and what recovers line?',
+    'On a drag or a hop, what moves the jig and what picks up line?',
     [
-      ['rod moves it, reel recovers line', 'Right. That’s how you keep a foot a foot.'],
-      ['reel moves it, rod recovers line', 'One turn of a reel is two feet or more.'],
+      ['rod moves it, reel picks up line', 'Right. That’s how you keep a foot a foot.'],
+      ['reel moves it, rod picks up line', 'One turn of a reel is two feet or more.'],
       ['both move it, as best as you can', 'Then slack is left after every move.']
     ],
     'On a drag or hop a rod can move a jig one foot. One turn of the handle moves it two or more. To swim it, you reel.',
@@ -121,7 +124,7 @@ export const retrieves = [
     [
       ['slower tries, until they close up', 'Right. Your average is fine already.'],
       ['a smaller number in mind each time', 'That spoils the average, which is right.'],
-      ['nothing, as the average is right', 'A fish sees one move, not your average.']
+      ['nothing: the average is right', 'A fish sees one move, not your average.']
     ],
     'Spread is a hand that isn’t steady. Slow it down and tries close up.'
   ),
@@ -167,11 +170,11 @@ export const retrieves = [
     'slack',
     'When do you want slack?',
     [
-      ['for shakes that leave the jig put', 'Right. Twitch the slack and it shakes in place.'],
+      ['for shaking it right where it sits', 'Right. Twitch the slack and it shakes in place.'],
       ['for long drags at one slow pace', 'A drag loses whatever slack there is.'],
       ['for hook sets in very deep water', 'There it costs you the fish.']
     ],
-    'Slack lets you twitch line without moving the jig. Use it when you know it’s there.',
+    'Slack lets you twitch line without moving the jig. Leave some in when you mean to.',
     ['slack drag']
   )
 ];

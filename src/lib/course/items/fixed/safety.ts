@@ -8,7 +8,7 @@ export const safety = [
     [
       ['pick sides, and glasses on you both', 'Right. A jig that pops loose flies at the boat.'],
       ['take turns and yell before each cast', 'Yelling doesn’t stop a hook. Glasses do.'],
-      ['stand back to back while you cast', 'Then each of you casts over the other.']
+      ['cast sidearm, so hooks stay low', 'Sidearm swings the hook at eye height.']
     ],
     'Glasses stop the hook, and sides keep your casts apart. Look behind you every time.'
   ),
@@ -50,9 +50,9 @@ export const safety = [
     'safety',
     'Flat lake, short run. Where’s your life jacket?',
     [
-      ['on, with the engine cut-off clipped', 'Right. Most who drown from boats wore none.'],
+      ['on, with the kill switch clipped on', 'Right. Most who drown from boats wore none.'],
       ['within reach, since the lake is calm', 'You can’t put one on in the water.'],
-      ['under the seat until the wind is up', 'It’s the fall that counts, not the wind.']
+      ['on for the run, off while you fish', 'People fall in while they fish, too.']
     ],
     'Falls come without warning. A jacket you wear works; one you reach for doesn’t.'
   ),
@@ -88,7 +88,7 @@ export const safety = [
     [
       ['wash your hands with soap and water', 'Right. And small lead is banned in many places.'],
       ['wipe your hands well on a dry rag', 'A rag doesn’t take it off.'],
-      ['nothing: painted lead is no problem', 'Paint chips. Wash your hands.']
+      ['use hand sanitizer, if it’s handy', 'Sanitizer kills germs. Lead stays on.']
     ],
     'Lead gets in by mouth, so wash it off. Where lead is restricted, fish something else.'
   ),
@@ -99,7 +99,7 @@ export const safety = [
     [
       ['clean, drain and dry it all first', 'Right. What lives in one lake can ruin another.'],
       ['rinse it in the next lake’s water', 'That’s how it gets there.'],
-      ['nothing, if the lakes are close by', 'Close is not the same lake.']
+      ['pull the plug, drain the livewell', 'Draining isn’t drying, and weeds ride along.']
     ],
     'What rides along in a wet boat takes over the next lake. Dry, it dies.'
   ),
@@ -108,7 +108,7 @@ export const safety = [
     'safety',
     'You’re launching alone. Who knows your plan?',
     [
-      ['someone ashore, with a time to call', 'Right. Then somebody misses you in time.'],
+      ['somebody on the bank, and when to call', 'Right. Then somebody misses you in time.'],
       ['nobody: I have my phone in a pocket', 'A phone under water calls nobody.'],
       ['the one who finds the note in my truck', 'Nobody reads it until dark.']
     ],

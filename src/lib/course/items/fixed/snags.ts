@@ -42,7 +42,7 @@ export const snags = [
     'Nothing works, so you have to break the line. How?',
     [
       ['wrapped on a padded tool, face away', 'Right. Never on a hand, never toward anyone.'],
-      ['wrapped twice around a gloved hand', 'Line cuts right through a glove.'],
+      ['wrapped on a gloved hand, face away', 'Line cuts right through a glove.'],
       ['rod bent double, drag locked down', 'That breaks the rod, and the jig comes at you.']
     ],
     'The tool takes the pull. Keep everyone out of the jig’s path.'

@@ -22,7 +22,7 @@ const OFF = {
   },
   short: {
     times: 1 / 2.4,
-    reply: 'The water and the line it drags slow it more than that. Engage then, and it swings in.'
+    reply: 'Too soon. Engage the reel then and it swings in on you.'
   },
   long: {
     times: 2.2,
@@ -55,7 +55,7 @@ const fallCount: Generator = {
       unknowns: 'drag',
       right: 'Right. Three timed drops give you your own number.',
       explain:
-        'A jig gets to one even speed right away. That goes with the square root of its weight, and the line it pulls slows it a little more.',
+        'A jig gets to one even speed right away. Four times the weight falls about twice as fast. The line it drags slows it a bit.',
       errors: (key) =>
         wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
       says: (s) => `about ${Math.max(1, Math.round(s))} seconds`
@@ -66,6 +66,7 @@ const fallCount: Generator = {
 /** What was timed: a usual depth of water near the ramp, ft. */
 const KNOWN_FT = [8, 10, 12, 15];
 const DEEPER = [1.5, 1.75, 2, 2.5] as const;
+const TIMES_SAID = { 1.5: '1½ times', 1.75: '1¾ times', 2: 'twice', 2.5: '2½ times' } as const;
 
 const countToDepth: Generator = {
   id: 'count-to-depth',
@@ -73,7 +74,8 @@ const countToDepth: Generator = {
   objective: 'fall-count',
   make: (random) => {
     const { setup, trailer, feet } = drawFall(random, KNOWN_FT);
-    const there = Math.round(feet * pick(random, DEEPER));
+    const times = pick(random, DEEPER);
+    const there = Math.round(feet * times);
     const run = (deep: number) =>
       falling({ ...setup, water: { ...setup.water, depth_m: ft(deep) } });
     const count = (deep: number) => Math.round(nominalOf(run(deep), 'fall_s'));
@@ -113,7 +115,7 @@ const countToDepth: Generator = {
         reply,
         run: run(deep)
       })),
-      explain: 'Depth goes with the count: half again the count is about half again the depth.'
+      explain: `Depth goes with the count: ${TIMES_SAID[times]} the count, about ${TIMES_SAID[times]} the depth.`
     });
   }
 };
@@ -141,7 +143,7 @@ const orderWeightsByFall: Generator = {
           bait: { ...setup.bait, mass_kg: oz(weight) }
         })
       })),
-      right: 'Right. Depth counts in full, weight only by its square root.',
+      right: 'Right. Depth counts in full, weight less than you’d think.',
       reversed: 'That’s shortest first: deep and light take long.',
       other:
         'Depth counts in full: twice as deep is twice as long. Four times the weight is only twice as fast.',
@@ -200,7 +202,7 @@ const trailers: Generator = {
       }),
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
-        'A bigger trailer slows the fall as less weight does. It also lifts off bottom sooner, as a lighter jig does.'
+        'A bigger trailer slows the fall, like less weight. It also lifts off bottom sooner, like a lighter jig.'
     });
   }
 };

@@ -119,7 +119,7 @@ function onlyOneDown(ask: string, moves: readonly Paced[]): ItemDraft | null {
     plans: moves.map(({ id, says, run }) => ({
       id,
       says,
-      reply: 'Too much tip for each second: the jig comes off bottom, and you feel nothing.',
+      reply: `${says} is too fast: the jig comes off bottom, and you feel nothing.`,
       runs: [{ caption: says, run }]
     })),
     right: 'Right. It’s the slowest of the three: the least tip for each second.',

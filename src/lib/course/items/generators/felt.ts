@@ -185,7 +185,7 @@ const biteOrStill: Generator = {
       }
     ];
     return recognise({
-      ask: `You drag for ${DRAG_S} seconds, then hold the rod still. This is the pull at the rod tip. What was it?`,
+      ask: `You drag for ${DRAG_S} seconds, then hold the rod still. This is the pull at the rod tip. What’s your next move?`,
       caption: captions[what],
       run: { ...dragged, hold_s: 6 },
       shows: 'pull',

@@ -30,9 +30,9 @@ const dragStop: Generator = {
       caption: `The sweep of ${saidFeet(feet)}`,
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
-      right: 'Right. That’s where it stops: tip, less the slack.',
+      right: 'Right. That’s where it stops: tip, minus the slack.',
       explain:
-        'In a slow drag the jig goes about as far as the tip, less the slack it takes up first.',
+        'In a slow drag the jig goes about as far as the tip, minus the slack it takes up first.',
       errors: (key) => [
         {
           id: 'half',

@@ -262,7 +262,7 @@ const linesByFall: Generator = {
         id,
         says,
         reply: () =>
-          `It’s ${want === 'most' ? 'thinner than the right one, so it slips through the water quicker' : 'thicker than the right one, so it pushes more water aside'}. Pound test alone doesn’t tell.`,
+          `${says} is ${want === 'most' ? 'thinner, so it slips through the water quicker' : 'thicker, so it pushes more water aside'}.`,
         run: swingDown(
           {
             ...setup,
@@ -275,7 +275,7 @@ const linesByFall: Generator = {
       right:
         'Right. The jig pulls its line sideways through the water, and thin line slips through.',
       explain:
-        'On a tight line the whole line swings along, so thick line is slower. In free spool line hardly matters. Braid is thin for its strength.'
+        'On a tight line the whole line swings along, so thick line is slower. Pound test doesn’t tell: braid is thin for its strength. In free spool line hardly matters.'
     });
   }
 };

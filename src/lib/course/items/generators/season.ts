@@ -21,7 +21,7 @@ const WAITS: Record<Asked['id'], string> = {
 };
 const PLACES_BECAUSE: Record<Asked['id'], string> = {
   cold: 'Cold fish travel little: they want deep water right below.',
-  cool: 'Cool fish gather near the bays, with deep water close by.',
+  cool: 'Cool fish gather near the spawning pockets, with deep water close by.',
   warm: 'Summer fish move out to where bait and deep water meet.'
 };
 
@@ -63,15 +63,16 @@ function bySeason(
         says: says(one),
         reply:
           one === season
-            ? `Right. ${why(season)}`
-            : (held?.(one.id, season.id) ??
-              `That’s for ${one.id} water, and this is ${season.id}. ${why(season)}`)
+            ? `Right for ${season.id} water.`
+            : (held?.(one.id, season.id) ?? `That’s for ${one.id} water, and this is ${season.id}.`)
       }));
-      return practice(ask(said(degF), pick(random, places), season.id), options, season.id, START);
+      const asked = ask(said(degF), pick(random, places), season.id);
+      return practice(asked, options, season.id, `${why(season)} ${START}`);
     }
   };
 }
 
+const RIGHT = 'Right for what you see.';
 const START =
   'It’s where you start, not a rule. Change one thing every ten casts or so, and keep what works.';
 const FIND_THEM = 'Find fish first. Then find what they eat. Then leave it alone while it works.';
@@ -96,7 +97,7 @@ const said = (degF: number) => `{${degF} °F|${Math.round(((degF - 32) * 5) / 9)
 
 const seasonRetrieve = bySeason(
   'season-retrieve',
-  (t, place) => `It’s ${t} on bottom off ${place}. What do you start with?`,
+  (t, place) => `You’re fishing ${place}. It’s ${t} on bottom. What do you start with?`,
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
@@ -108,7 +109,8 @@ const seasonRetrieve = bySeason(
 );
 const seasonPause = bySeason(
   'season-pause',
-  (t, place) => `It’s ${t} on bottom off ${place}. How long do you let it sit between moves?`,
+  (t, place) =>
+    `You’re fishing ${place}. It’s ${t} on bottom. How long do you let it sit between moves?`,
   ({ pause }) => pause,
   ({ id }) => WAITS[id]
 );
@@ -173,10 +175,10 @@ const STANDS: readonly Stand[] = [
     signs: [
       'Fish on sonar near bottom, no bites in ten casts',
       'One bite an hour ago, and the fish are still there',
-      'Fish follow it and turn away',
+      'On sonar, fish follow it and turn away',
       'The screen is full of fish and none will eat',
       'Fish show on bottom, and bait is all around',
-      'You see fish turn on it and drop back'
+      'On sonar, fish turn on it and drop back'
     ],
     says: 'stay, and change one thing',
     why: 'They’re there: find out what they want, one thing at a time.',
@@ -207,10 +209,10 @@ const moveOrStay: Generator = {
     const options = shuffled(random, STANDS).map((one) => ({
       id: one.id,
       says: one.says,
-      reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
+      reply: one === drawn ? RIGHT : one.not
     }));
     const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
-    return practice(ask, options, drawn.id, FIND_THEM);
+    return practice(ask, options, drawn.id, `${drawn.why} ${FIND_THEM}`);
   }
 };
 
@@ -228,11 +230,11 @@ const MOODS: readonly Mood[] = [
     id: 'active',
     signs: [
       'Fish are schooled up and chasing bait',
-      'Two fish raced for the last hop',
+      'On sonar, two fish raced for the last hop',
       'Fish hit it before it lands',
       'Bait is getting pushed to the surface',
-      'You see fish come up to meet it',
-      'Fish rush it as it falls'
+      'On sonar, fish come up to meet it',
+      'On sonar, fish rush it as it falls'
     ],
     says: 'hops and strokes, short waits',
     why: 'Fish on the chase go for what rises and falls.',
@@ -241,12 +243,12 @@ const MOODS: readonly Mood[] = [
   {
     id: 'lookers',
     signs: [
-      'Fish follow it and turn away',
-      'Fish nose up to it and stop',
-      'Fish swim up to look and drift off',
+      'On sonar, fish follow it and turn away',
+      'On sonar, fish nose up to it and stop',
+      'On sonar, fish swim up to look and drift off',
       'A fish follows it to the boat every cast',
-      'Fish back off each time it hops',
-      'Fish circle it and won’t eat'
+      'On sonar, fish back off each time it hops',
+      'On sonar, fish circle it and won’t eat'
     ],
     says: 'small shakes, longer waits',
     why: 'Fish that look and won’t eat want it close to still.',
@@ -255,11 +257,11 @@ const MOODS: readonly Mood[] = [
   {
     id: 'tight',
     signs: [
-      'Fish are glued to bottom and follow nothing',
-      'Fish hold tight to cover and don’t move',
+      'On sonar, fish are glued to bottom and won’t chase',
+      'On sonar, fish hold tight to cover and don’t move',
       'The front went through and nothing stirs',
-      'You see fish, and not one leaves its spot',
-      'Fish have sat in one place all morning',
+      'On sonar, not one fish leaves its spot',
+      'On sonar, fish have sat in one place all morning',
       'Nothing follows, whatever you do'
     ],
     says: 'short drags right at them',
@@ -277,10 +279,10 @@ const mood: Generator = {
     const options = shuffled(random, MOODS).map((one) => ({
       id: one.id,
       says: one.says,
-      reply: one === drawn ? `Right. ${one.why}` : `${one.not} ${drawn.why}`
+      reply: one === drawn ? RIGHT : one.not
     }));
     const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
-    return practice(ask, options, drawn.id, START);
+    return practice(ask, options, drawn.id, `${drawn.why} ${START}`);
   }
 };
 

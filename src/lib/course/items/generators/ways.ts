@@ -91,9 +91,9 @@ const wayOfBait: Generator = {
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
       says: (value) => `about ${saidAbout(value)}`,
-      right: 'Right. In a slow drag the jig does what the tip does, less a little slack.',
+      right: 'Right. In a slow drag the jig does what the tip does, minus a little slack.',
       explain:
-        'Deep or shallow, near or far, light or heavy: in a slow drag the jig goes with the tip, less the slack.',
+        'Deep or shallow, near or far, light or heavy: in a slow drag the jig goes with the tip, minus the slack.',
       errors: (key) => wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply }))
     });
   }

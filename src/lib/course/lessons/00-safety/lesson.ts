@@ -9,8 +9,8 @@ export default {
     'Read this once. Run the list every time you go out. Local rules come first, and a boating or first-aid course beats this page.',
   place,
   objectives: [
-    'Say what you check before the first cast.',
-    'Say what you do about a hook near an eye, thunder, and a person in cold water.'
+    'Know what to check before the first cast.',
+    'Know what to do about a hook near an eye, thunder, and a person in cold water.'
   ],
   leaves_out: ['First aid and boat handling: take a course.', 'Your local rules: look them up.'],
   claims: [
@@ -62,18 +62,18 @@ export default {
         {
           sign: 'Someone else is in the water',
           means:
-            'Reach, throw, call for help. Don’t go in. Engine off before they’re near it. Then dry and warm; confused or no longer shivering is an emergency.',
+            'Reach, throw, call for help. Don’t go in. Motor off before they’re near it. Then dry and warm; confused or no longer shivering is an emergency.',
           basis: 'practice'
         },
         {
           sign: 'Getting back aboard',
           means:
-            'Know your ladder or strap before you need it. Engine off, hold on, kick flat, slide in.',
+            'Know your ladder or strap before you need it. Motor off, hold on, kick flat, slide in.',
           basis: 'practice'
         },
         {
           sign: 'Boat under way',
-          means: 'Everyone seated, rods down, cut-off clipped on, one person looking ahead.',
+          means: 'Everyone seated, rods down, kill switch clipped on, one person looking ahead.',
           basis: 'practice'
         },
         {
@@ -117,9 +117,9 @@ export default {
       ],
       steps: [
         'Rules: license, seasons, limits, is lead allowed here.',
-        'Tell someone ashore where you’ll be, and when to worry.',
+        'Tell somebody on the bank where you’ll be, and when to worry.',
         'Look up: wires, branches, sky. Check wind and fog.',
-        'Cut-off clipped on. No alcohol.',
+        'Kill switch clipped on. No alcohol.',
         'Agree who casts on which side. Look behind every time.',
         'After: wash your hands, clean, drain and dry everything.'
       ],

@@ -16,7 +16,7 @@ export default {
   place,
   objectives: [
     'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.',
-    'Say how far a slow sweep brings the jig.',
+    'Know how far a slow sweep brings the jig.',
     'Drag over rocks and keep feeling them.'
   ],
   leaves_out: ['Wind and a drifting boat.', 'Lifts and hops.', 'Fish.'],

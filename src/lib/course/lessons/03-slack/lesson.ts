@@ -15,7 +15,7 @@ export default {
     'The same move drags the jig, or hardly moves it. Slack makes the difference, and you can’t see it. The reel takes up slack; the rod moves the jig.',
   place,
   objectives: [
-    'Say what slack does to a drag and to a hop.',
+    'Know what slack does to a drag and to a hop.',
     'Reel up slack without moving the jig.'
   ],
   leaves_out: ['Slack that wind and drift make: the lesson on wind.'],

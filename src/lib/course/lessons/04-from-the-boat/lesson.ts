@@ -20,7 +20,7 @@ export default {
   place,
   objectives: [
     'Tell by the line when the jig is down.',
-    'Say why a fall on a tight line lands closer to you.'
+    'Know why a fall on a tight line lands closer to you.'
   ],
   leaves_out: ['Finding fish.', 'Sonar.'],
   claims: [
@@ -102,7 +102,11 @@ export default {
           caption: 'Free spool: open bail, or a baitcaster’s button and your thumb.',
           run: free
         },
-        { id: 'engaged', caption: 'Reel engaged: it swings in.', run: engaged }
+        {
+          id: 'engaged',
+          caption: 'Bail flipped or reel in gear: it swings in.',
+          run: engaged
+        }
       ]
     },
     {

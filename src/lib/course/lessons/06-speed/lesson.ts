@@ -14,7 +14,7 @@ export default {
   about:
     'Pull slowly and a jig slides on smooth bottom. Pull fast and it lifts. Somewhere between is the limit, and it drops as the jig gets close.',
   place: deepPlace,
-  objectives: ['Say what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
+  objectives: ['Know what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
   leaves_out: ['What a swimming trailer does.'],
   claims: [
     {

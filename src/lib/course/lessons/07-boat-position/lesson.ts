@@ -28,7 +28,7 @@ export default {
     'Where the boat sits decides what your rod can do. Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
   place: deepPlace,
   objectives: [
-    'Say what a drifting boat adds to your drag, or takes from it.',
+    'Know what a drifting boat adds to your drag, or takes from it.',
     'Move a jig as far as you mean from a boat that drifts.'
   ],
   leaves_out: ['Trolling motors and anchors: how to run yours.'],

@@ -22,7 +22,7 @@ export default {
   about:
     'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow over cover. Then a rock knocks, loads, and lets go.',
   place: deepPlace,
-  objectives: ['Touch every rock in the path.', 'Say why a missed rock pile may be a fast hand.'],
+  objectives: ['Touch every rock in the path.', 'Know why a missed rock pile may be a fast hand.'],
   leaves_out: ['Hanging up: the lesson on snags.'],
   claims: [
     { says: ['You were too fast before.'], basis: 'practice' },

@@ -18,10 +18,10 @@ export default {
   title: 'The clock',
   minutes: 6,
   about:
-    'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up. An hour up high moves the jig more than the first one.',
+    'Guides call the rod a clock hand: nine is level, twelve is straight up. An hour up high moves the jig more than the first one.',
   place: deepPlace,
   objectives: [
-    'Say what one hour of lift does at nine and at eleven.',
+    'Know what one hour of lift does at nine and at eleven.',
     'Lift a jig and follow it down.'
   ],
   leaves_out: ['How high to hop: next lesson.'],
@@ -77,7 +77,7 @@ export default {
     },
     {
       says: [
-        'Guides call the rod a clock hand: nine is level at the jig, twelve is straight up.',
+        'Guides call the rod a clock hand: nine is level, twelve is straight up.',
         'The tip only goes a rod up and a rod back.',
         'Most guides see about {6 ft|1.8 m}.',
         'guides see about {1 ft|30 cm}',

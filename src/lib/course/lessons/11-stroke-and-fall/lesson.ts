@@ -15,7 +15,7 @@ export default {
   place: deepPlace,
   objectives: [
     'Snap it up, then follow it down on semi-slack line.',
-    'Say what a pendulum fall costs.'
+    'Know what a pendulum fall costs.'
   ],
   leaves_out: ['Setting the hook: its own lesson.'],
   claims: [

@@ -23,7 +23,7 @@ export default {
     'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. How much of that reaches the jig depends on how fast you move.',
   place: deepPlace,
   objectives: [
-    'Say when stretch and rod bend matter, and when they don’t.',
+    'Know when stretch and rod bend matter, and when they don’t.',
     'Adjust a hop for a soft rod.'
   ],
   leaves_out: ['Knots and wear: check your line.'],
@@ -48,7 +48,7 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.865, 0.891] }, unknowns: 'drag' }
     },
     {
-      says: 'That takes a far harder pull.',
+      says: 'Mono only gives that much on a far harder pull.',
       basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
     },
     {
@@ -100,7 +100,7 @@ export default {
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
             reply:
-              'That takes a far harder pull. A slow drag pulls with less than half an ounce, and loses an inch or two.'
+              'Mono only gives that much on a far harder pull. A slow drag pulls with less than half an ounce, and loses an inch or two.'
           },
           {
             id: 'none',

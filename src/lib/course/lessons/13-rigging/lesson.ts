@@ -55,7 +55,7 @@ export default {
     'Trailer, line and rod change what the jig does. Head shape, weedguard and a sharp hook change what gets hung and what gets hooked. Know which is which.',
   place: deepPlace,
   objectives: [
-    'Say what a trailer and a line change, and what only guides can tell you.',
+    'Know what a trailer and a line change, and what only guides can tell you.',
     'Slow down for a big trailer.'
   ],
   leaves_out: ['Colors.', 'Knots: use one you trust, and test it.'],
@@ -117,7 +117,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}, 12-pound fluorocarbon. No trailer: you counted about 8 seconds. Now thread on a big one.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}, 12-pound fluorocarbon. No trailer: you counted about 8 seconds. Now thread on a big one: a full craw with flapping claws.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',

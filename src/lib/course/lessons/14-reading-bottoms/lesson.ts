@@ -49,7 +49,7 @@ export default {
       says: [
         'Then it lets go and the rod gives the jig what it stored.',
         'It starts late and comes most of the way.',
-        'Pulled slowly it starts late and comes most of the way.'
+        'Pull slow and it breaks loose late, then comes most of the way.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.24, 0.33] } }
     },
@@ -94,7 +94,7 @@ export default {
             says: 'It jumps twice that far',
             holds: { travel_m: [0.55, 2] },
             reply:
-              'A jig jumps when you rip it. Pulled slowly it starts late and comes most of the way.'
+              'A jig jumps when you rip it. Pull slow and it breaks loose late, then comes most of the way.'
           }
         ]
       }

@@ -5,7 +5,7 @@ import { deeperWith } from '../fathomley';
 export default [
   {
     id: 'strike-a-tap',
-    title: 'Answer a tap',
+    title: 'Set on a tap',
     ask: 'Drag slowly on a tight line. When the tap comes, sweep firmly.',
     setup: deeperWith({
       start: { bait_x_m: 12, slack_m: 0.03 },

@@ -24,7 +24,7 @@ export default {
   about:
     'A tap, mush, lost weight, a line that swims off. Or a rock. Bottom holds still; fish move. Hold the rod still and find out which.',
   place: deepPlace,
-  objectives: ['Tell what moves from what holds.', 'Answer a bite in time, and only a bite.'],
+  objectives: ['Tell what moves from what holds.', 'Set on a bite in time, and only on a bite.'],
   leaves_out: ['Setting the hook: its own lesson.', 'Fighting and landing fish.'],
   claims: [
     {

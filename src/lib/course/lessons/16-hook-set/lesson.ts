@@ -21,7 +21,7 @@ export default {
   place: deepPlace,
   objectives: [
     'Reel down, then sweep, in time.',
-    'Say when to set at once, when to reel first, and when not to set.'
+    'Know when to set at once, when to reel first, and when not to set.'
   ],
   leaves_out: ['Fighting a big fish.', 'How tight to set your drag: ask your guide.'],
   claims: [
@@ -145,7 +145,7 @@ export default {
         {
           sign: 'Hooked up',
           means:
-            'Reel drag was set ashore. Rod low, steady pull. Net it, then pliers; a flat barb comes out easy. Never swing a fish at anyone.',
+            'You set your drag at the ramp. Rod low, steady pull. Net it, then pliers; a flat barb comes out easy. Never swing a fish at anyone.',
           basis: 'practice'
         },
         {

@@ -33,8 +33,8 @@ export default {
     'Many bites come before you ever feel bottom. On the drop, the line is all you have. Watch it stop early, jump, or run off sideways.',
   place: deepPlace,
   objectives: [
-    'Say what the line does when a fish takes it on the drop.',
-    'Answer a bite that comes after a hop, on semi-slack line.'
+    'Know what the line does when a fish takes it on the drop.',
+    'Set on a bite that comes after a hop, on semi-slack line.'
   ],
   leaves_out: ['Electronics.', 'Which fish suspend where.'],
   claims: [
@@ -118,7 +118,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Count a drop by the line. Then hop it, follow it down, and answer what comes.',
+      text: 'Count a drop by the line. Then hop it, follow it down, and set on a bite.',
       challenges: ['watch-it-down', 'bite-on-semi-slack']
     },
     {
@@ -128,7 +128,7 @@ export default {
       cues: [
         {
           sign: 'It stops before your count',
-          means: 'Engage, reel down, sweep. A ledge is there next cast too.',
+          means: 'Engage the reel, reel down, sweep. A ledge is there next cast too.',
           basis: 'practice'
         },
         {
@@ -151,7 +151,7 @@ export default {
       steps: [
         'Say your count before each drop.',
         'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.',
-        'Stops early? Engage, reel down, sweep.'
+        'Stops early? Engage the reel, reel down, sweep.'
       ],
       log: ['Ten counts', 'Early stops, and what each one was']
     }

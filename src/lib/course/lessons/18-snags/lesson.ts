@@ -15,7 +15,7 @@ export default {
   place: deepPlace,
   objectives: [
     'Free a hook with slack and small shakes.',
-    'Say what you never do with a stuck jig.'
+    'Know what you never do with a stuck jig.'
   ],
   leaves_out: ['Lure retrievers.'],
   claims: [

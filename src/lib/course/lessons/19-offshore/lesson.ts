@@ -25,9 +25,12 @@ export default {
   minutes: 9,
   about:
     'Ledges, humps and roadbeds in {20 to 35 ft|6 to 11 m}. The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
-  place,
+  place: {
+    name: place.name,
+    note: 'An invented lake, {35 ft|10.7 m} deep here unless we say otherwise.'
+  },
   objectives: [
-    'Say what deep water changes: the count, the line, and how fast you can drag.',
+    'Know what deep water changes: the count, the line, and how fast you can drag.',
     'Drag and hop a jig in {35 ft|10.5 m} and know it’s down.'
   ],
   leaves_out: ['Setting up your sonar.', 'Finding the spot: maps and miles.'],
@@ -81,7 +84,7 @@ export default {
         'Ledges, humps and roadbeds in {20 to 35 ft|6 to 11 m}.',
         'the line gets steep',
         'Heavier and slower.',
-        'Deep, everything comes late and soft.'
+        'In deep water everything feels late and mushy.'
       ],
       basis: 'practice'
     }
@@ -155,7 +158,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Deep, everything comes late and soft.',
+      text: 'In deep water everything feels late and mushy.',
       cues: [
         {
           sign: 'A sharp edge, then nothing',

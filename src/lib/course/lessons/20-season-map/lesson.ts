@@ -38,7 +38,7 @@ export default {
     'Water temperature says where to look first and how to start. And when a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
   objectives: [
-    'Say where you’d start, and with what, for a water temperature.',
+    'Know where you’d start, and with what, for a water temperature.',
     'Know when to move first and when to stay.'
   ],
   leaves_out: ['Your lake’s own calendar: ask locally.'],
@@ -121,13 +121,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Two waters, two hands.',
+      text: 'Cool water first, then warm.',
       challenges: ['drag-wait-hop', 'two-strokes']
     },
     {
       kind: 'feel',
       title: 'The map',
-      text: 'Where to start, by the water on bottom. Lakes differ. Then pick for a day.',
+      text: 'Where to start, by the water on bottom. Lakes differ. Then pick a retrieve for one day.',
       asks: 'day',
       cues: [
         { sign: winter.says, means: mapped(winter), basis: 'practice' },

@@ -149,7 +149,7 @@ export default {
         },
         { sign: 'Bit on the fall', means: 'Give them more falls.', basis: 'practice' },
         {
-          sign: 'Fish on bottom that follow nothing',
+          sign: 'Fish on bottom that won’t chase',
           means: 'Short drags right at them. Keep it in front of them.',
           basis: 'practice'
         },

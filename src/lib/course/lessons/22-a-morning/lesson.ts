@@ -77,7 +77,7 @@ export default {
           },
           {
             id: 'part',
-            says: 'Most of it, less the slack',
+            says: 'Most of it, minus the slack',
             holds: { travel_m: [0.305, 0.61] },
             reply:
               'Right. Slack eats some of it. With the rod low, this wind hardly adds to it. Tip down, reel down, then move.'
@@ -95,7 +95,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One drag, three boats. Then pick for a day, and say why.',
+      text: 'One drag, three boats. Then pick a retrieve for one day, and say why.',
       asks: 'day',
       demos: [
         { id: 'anchored', caption: 'Held in place.', run: drifting(0) },
@@ -106,7 +106,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three waters in a row: cold and still, then wind, then fish that chase.',
+      text: 'Three spots, one after another: cold and still, then wind, then fish that chase.',
       challenges: ['first-light', 'wind-comes-up', 'they-wake']
     },
     {
