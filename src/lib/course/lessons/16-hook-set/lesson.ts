@@ -145,7 +145,7 @@ export default {
         {
           sign: 'Hooked up',
           means:
-            'You set your drag at the ramp. Rod low, steady pull. Net it, then pliers; a flat barb comes out easy. Never swing a fish at anyone.',
+            'You set your reel drag at the ramp. Rod low, steady pull. Net it, then pliers; a flat barb comes out easy. Never swing a fish at anyone.',
           basis: 'practice'
         },
         {
