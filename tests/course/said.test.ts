@@ -26,6 +26,9 @@ describe.each(asked)('in $id', ({ question }) => {
     const off = judgeSaid(question, figure.value + 1.01 * band);
     expect(off.right).toBe(false);
     expect(off.reply).not.toMatch(/Right/);
+    // It is told by how much, and not called close.
+    if (nearestOption(question, figure.value + 1.01 * band).id === key.id)
+      expect(off.reply).toMatch(/^\{(length|time):[\d.]+\} too much\. /);
   });
 
   test('a number that is off hears what the option nearest to it hears', () => {

@@ -1,6 +1,7 @@
 import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
 import { measured } from './items/measure';
+import { lengthToken, timeToken } from './items/draw';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/measures';
 import type { Option, PredictQuestion } from './lesson';
 import { nearestOption, saidOf } from './nearest-option';
@@ -66,13 +67,18 @@ export function judgeSaid(question: PredictQuestion, said: number): SaidVerdict 
   const { key } = answerOf(question);
   const right = Math.abs(said - nominal) <= band;
   const nearest = nearestOption(question, said);
-  const reply = right ? key.reply : nearest.id === key.id ? closeTo(key) : nearest.reply;
+  const reply = right
+    ? key.reply
+    : nearest.id === key.id
+      ? beside(key, of, said - nominal)
+      : nearest.reply;
   return { right, figure: { of, value: nominal }, band, reply };
 }
 
-/** To a number beside the band whose nearest option is the right one. */
-function closeTo({ reply }: Option): string {
-  return `Close, but outside what the model leaves open. ${reply.replace(/^Right\. /, '')}`;
+/** To a number beside the band whose nearest option is the right one: by how much it is off. */
+function beside({ reply }: Option, of: MeasureName, off: number): string {
+  const by = of === 'fall_s' ? timeToken(Math.abs(off)) : lengthToken(Math.abs(off));
+  return `${by} too ${off > 0 ? 'much' : 'little'}. ${reply.replace(/^Right\. /, '')}`;
 }
 
 function holds({ holds: asked }: Option, result: Result): boolean {

@@ -4,11 +4,11 @@ export const choices = [
   fact(
     'weight-heavier',
     'weight-depth',
-    'Two weights both get down and stay down. What does the heavier one give you?',
+    'Two weights both get down and stay down. What is the heavier one sure to do?',
     [
-      ['a harder pull, so you feel more', 'Right. It falls faster, too, and wedges more.'],
-      ['a slower fall, so fish can see it', 'Heavier falls faster.'],
-      ['a better hook set in deep water', 'The rod sets the hook, not the weight of the jig.']
+      ['pull harder on your line', 'Right. It falls faster, too, and wedges more.'],
+      ['fall slower, so fish see it', 'Heavier falls faster.'],
+      ['set the hook better', 'The rod sets the hook, not the weight of the jig.']
     ],
     'A heavier jig pulls harder on your line, so you feel it better. Some guides go as light as they can; some want all the feel they can get.',
     ['heavy drag', 'light drag'],

@@ -125,11 +125,11 @@ const orderWeightsByFall: Generator = {
   kind: 'order',
   objective: 'weight-depth',
   make: (random) => {
-    const { setup } = drawFall(random);
+    const { setup, trailer } = drawFall(random);
     const ounces = shuffled(random, several(random, [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1], 3));
     const depths = shuffled(random, several(random, [8, 12, 16, 20, 24, 30], 3));
     return orderBy({
-      ask: `Three drops on free spool, all on ${saidLine(setup)} with the same trailer. Which takes longest to hit bottom? Longest first.`,
+      ask: `Three drops on free spool, each with ${trailer.says}, on ${saidLine(setup)}. Which takes longest to hit bottom? Longest first.`,
       rule: 'longest fall first',
       measure: 'fall_s',
       unknowns: 'drag',

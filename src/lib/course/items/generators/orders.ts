@@ -275,7 +275,7 @@ const linesByFall: Generator = {
       right:
         'Right. The jig pulls its line sideways through the water, and thin line slips through.',
       explain:
-        'On a tight line the whole line swings along, so thick line is slower. Pound test doesn’t tell: braid is thin for its strength. In free spool line hardly matters.'
+        'On a tight line the whole line swings along, so thick line is slower. Pound test doesn’t tell: braid is thin for its strength. In free spool the model sees hardly any difference; some guides count thick line slower.'
     });
   }
 };

@@ -48,7 +48,7 @@ const linesByHeight: Generator = {
   make: (random) => {
     // Heavy and far out: there lines differ by more than anyone would miss.
     const setup = drawGear(random, { slack_m: inch(0.5), mass_kg: oz(1) });
-    const pace_s = pick(random, [0.3, 0.4, 0.5]);
+    const pace_s = pick(random, [0.5, 0.6, 0.7, 0.8]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
     const far = pick(random, [80, 85, 90]);
     const [braid, mono] = STRETCHES;
@@ -61,7 +61,7 @@ const linesByHeight: Generator = {
       }
     ];
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You snap it from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You stroke it from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',
@@ -83,7 +83,7 @@ const linesByHeight: Generator = {
         })
       ),
       right: 'Right. What stretch takes, the hop loses, and a flat line lifts less.',
-      reversed: 'That’s lowest first: long, thin mono soaks up a snap.',
+      reversed: 'That’s lowest first: long, thin mono soaks up a stroke.',
       other: 'Two things count: how much the line gives, and how steep it is.',
       explain: 'More line and thinner mono stretch more. Far out, the line also pulls flatter.'
     });

@@ -53,7 +53,11 @@ export default {
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
-      says: ['The fall makes or breaks it.', 'Most bites on a stroke come on the fall.'],
+      says: [
+        'The fall makes or breaks it.',
+        'Most bites on a stroke come on the fall.',
+        'Guides see less; film your own.'
+      ],
       basis: 'practice'
     }
   ],
@@ -82,7 +86,7 @@ export default {
             says: 'About {8½ ft|2.6 m}',
             holds: { travel_m: [2.3, 2.9] },
             reply:
-              'Right. The snap is about {5½ ft|1.7 m} of it. The rest is the swing on a tight line.'
+              'Right. The snap is about {5½ ft|1.7 m} of it. The rest is the swing on a tight line. Guides see less; film your own.'
           },
           {
             id: 'boat',

@@ -43,6 +43,11 @@ export default {
       basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
+      // Through 6.7 m.
+      says: 'This jig sinks {1¼ to 2½ ft|40 to 75 cm} a second.',
+      basis: { run: 'free', holds: { fall_s: [8.8, 17.6] }, unknowns: 'drag' }
+    },
+    {
       says: 'Nothing in your hand tells you; the line does.',
       basis: 'practice'
     },
@@ -59,7 +64,6 @@ export default {
         'Many bites come before you ever feel bottom.',
         'On the drop, the line is all you have.',
         'That’s an anchor.',
-        'A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.',
         'Only a very light jig takes that long.'
       ],
       basis: 'practice'
@@ -82,7 +86,7 @@ export default {
             id: 'two',
             says: '3 to 5 seconds',
             holds: { fall_s: [3, 5] },
-            reply: 'That’s an anchor. A jig sinks at {1½ to 2 ft|45 to 60 cm} a second.'
+            reply: 'That’s an anchor. This jig sinks {1¼ to 2½ ft|40 to 75 cm} a second.'
           },
           {
             id: 'twelve',

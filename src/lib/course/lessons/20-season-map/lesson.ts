@@ -49,7 +49,13 @@ export default {
       says: 'Strokes cover far more bottom than cold-water drags.',
       basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
     },
-    { says: 'So in cold water the spot counts most.', basis: 'practice' },
+    {
+      says: [
+        'So in cold water the spot counts most.',
+        'Guides see less of a lift than the model does.'
+      ],
+      basis: 'practice'
+    },
     {
       says: 'That’s what cold-water drags cover in that time.',
       basis: { run: 'cold', holds: { travel_m: [0.46, 0.76] } }
@@ -97,7 +103,7 @@ export default {
             says: 'About {17 ft|5.3 m}',
             holds: { travel_m: [4.9, 5.7] },
             reply:
-              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most.'
+              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see less of a lift than the model does.'
           },
           {
             id: 'all',
