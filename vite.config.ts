@@ -36,7 +36,7 @@ export default defineConfig({
   },
   test: {
     // How long a page takes is the bench’s to say: what never comes fails, what comes late does not.
-    expect: { requireAssertions: true, poll: { timeout: 15_000 } },
+    expect: { requireAssertions: true, poll: { timeout: 60_000 } },
     projects: [
       {
         extends: true,
@@ -74,7 +74,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: [componentTests],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           browser: {
             enabled: true,
             provider: chromium,

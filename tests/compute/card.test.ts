@@ -44,7 +44,7 @@ test('a card says what single runs of the model say, and its limit is the quicke
   };
   expect(lifted(count_s)).toBe(false);
   expect(lifted(count_s - 1)).toBe(true);
-}, 120_000);
+});
 
 test('a card and a plan of the same day say the same: the counts far and near, the drag and the hop, in its wind', () => {
   const asked = {
@@ -74,7 +74,7 @@ test('a card and a plan of the same day say the same: the counts far and near, t
   expect(hopped?.kind === 'lift' && hopped.high[1]).toEqual(hop.high);
   const dragged = card.moves.find((one) => one.kind === 'drag' && one.duration_s === 4);
   expect(dragged?.came[1]).toEqual(drag.came);
-}, 120_000);
+});
 
 test('one fall into deep water passes each depth when a fall that ends there ends', () => {
   const setup = setupAt(6, 9);
@@ -86,4 +86,4 @@ test('one fall into deep water passes each depth when a fall that ends there end
   expect(Math.abs(three.fall_s - down_s)).toBeLessThan(0.5);
   expect(six.fall_s).toBeGreaterThan(three.fall_s);
   expect(three.half_s).toBeGreaterThan(0);
-}, 60_000);
+});

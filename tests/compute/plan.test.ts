@@ -46,14 +46,14 @@ test('the limit of a plan is the quickest count that stays down in either wind, 
   const near_s = limit.count_s[1]!;
   expect([lifts(near_s, 3), lifts(near_s, -3)]).toEqual([false, false]);
   expect(lifts(near_s - 1, 3) || lifts(near_s - 1, -3)).toBe(true);
-}, 120_000);
+});
 
 test('stones are left out: a jig that climbs one is not lifted by the hand', () => {
   const asked = { ...wanted.asked, wind: 'calm', ground: 'gravel' } as const;
   const [far_s] = weightForPlan({ ...wanted, asked }).limit.count_s;
   // Of sand it is 2 or 3; on stones laid out no count at all would do.
   expect(far_s).toBeLessThanOrEqual(4);
-}, 60_000);
+});
 
 test('a retrieve’s move is the single run of it, and one that the rod cannot do has no reading', () => {
   const [drag, hop] = movesForPlan({ ...wanted, retrieves: ['hop', 'drag', 'dead-stick'] });
@@ -73,4 +73,4 @@ test('a retrieve’s move is the single run of it, and one that the rod cannot d
   };
   const [none] = movesForPlan({ ...wanted, gear: short, retrieves: ['drag'] });
   expect(none).toEqual({ retrieve: 'drag', came: null, high: null });
-}, 60_000);
+});

@@ -33,7 +33,7 @@ async function saved(button: string): Promise<File> {
   });
   const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => {});
   await page.getByRole('button', { name: button }).click();
-  await expect.poll(() => files.length, { timeout: 10_000 }).toBe(1);
+  await expect.poll(() => files.length).toBe(1);
   address.mockRestore();
   click.mockRestore();
   return files[0] as File;

@@ -19,7 +19,7 @@ const base = {
 
 const rod = () => page.getByRole('slider', { name: 'Rod, raised and lowered' });
 /** A try ends by itself 1.2 s after the last movement. */
-const LONG = { timeout: 15_000 };
+const LONG = { timeout: 50_000 };
 
 /** Share of the pixels of a picture's front sheet that have been drawn on. */
 function inked(name: string): number {

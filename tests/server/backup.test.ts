@@ -119,7 +119,7 @@ describe('a backup that is encrypted', () => {
     await expect(unseal(changed, own)).rejects.toThrow();
     const phrase = { FELTFOOT_BACKUP_PASSPHRASE: 'reed by the jetty' };
     expect(await unseal(await seal(plain, phrase), phrase)).toEqual(plain);
-  }, 30_000);
+  });
 
   test('is neither made nor opened without a key, and says which', async () => {
     await expect(seal(plain, {})).rejects.toThrow('FELTFOOT_BACKUP_RECIPIENT');

@@ -12,7 +12,7 @@ beforeAll(async () => {
   homework = await newHomework(jar);
   share = await shareOf(jar, homework);
   ({ id, code } = await newClinic(jar));
-}, 60_000);
+});
 
 const choose = (chosen: string | null) =>
   ask('/api/guide/clinic/[id]', { body: { do: 'homework', id: chosen }, jar, params: { id } });

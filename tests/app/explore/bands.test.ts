@@ -43,7 +43,7 @@ test('nine random hands in ten, and nine random jigs in ten, lie inside their ba
     };
   }, ends);
   expect(jigs).toBeGreaterThanOrEqual(0.9);
-}, 60_000);
+});
 
 test('nine in ten of what an outfit’s own tests leave open lie inside its band', async () => {
   // Invented: slack 10 cm, give or take 5, and a drag area known to a third, each at nine in ten.
@@ -64,7 +64,7 @@ test('nine in ten of what an outfit’s own tests leave open lie inside its band
   const share = draws.filter((m) => m >= low && m <= high).length / draws.length;
   // Three deviations of a share of 0.9 among 120: 0.082.
   expect(Math.abs(share - 0.9)).toBeLessThan(0.082);
-}, 60_000);
+});
 
 test('nine random hands in ten have their limit inside that of the own hand', async () => {
   const limits: ChartWanted = { ...wanted, kind: 'limits', axis: AXES.weight };
@@ -86,4 +86,4 @@ test('nine random hands in ten have their limit inside that of the own hand', as
   // Three deviations of a share of 0.9 among 60: 0.116. A limit is told in steps, which widen no more.
   expect(inside.length / drags.length).toBeGreaterThanOrEqual(0.9 - 0.116);
   expect(inside.length).toBeLessThan(drags.length);
-}, 60_000);
+});

@@ -28,7 +28,7 @@ describe('the set of a day', () => {
     const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
     const run = new QuizRun(learner, set, nextSeed, makeItem);
     expect(run.stage).toBe('making');
-    await expect.poll(() => run.stage, { timeout: 10_000 }).toBe('asking');
+    await expect.poll(() => run.stage).toBe('asking');
     const first = run.item;
     if (first?.answer.form !== 'choose') throw new Error('the first is a choice');
     run.answer(first.answer.key, 'guessed');

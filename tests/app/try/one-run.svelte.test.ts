@@ -14,7 +14,7 @@ import { aRecord } from '../../practice/samples';
 import type { StoredTry } from '../../../src/lib/wire';
 
 /** A try ends by itself 1.2 s after the last movement. */
-const LONG = { timeout: 15_000 };
+const LONG = { timeout: 50_000 };
 
 const lessons = loadLessons();
 const [dragId] = idsOf({ drill: 'drag', phase: 'seen', seed: 0 });
