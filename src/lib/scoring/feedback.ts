@@ -95,7 +95,7 @@ function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
   const { tip_x_m: x, tip_z_m: z } = hand.trace;
   const off_m = Math.hypot(x[x.length - 1] - x[0], z[z.length - 1] - z[0]);
   const way = formatLength(way_m, units);
-  if (off_m < TURNED_BACK * way_m) return `The tip went ${way} in all`;
+  if (off_m < TURNED_BACK * way_m) return `The tip went ${way}, counting both ways`;
   return plane === 'sweep' ? `The tip came back ${way}` : `The tip went ${way}`;
 }
 

@@ -32,7 +32,7 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'clock':
       return turnWords(step, ['lift the tip', 'lower the tip'], `to ${clockTime(step.to_deg)}`);
     case 'turn': {
-      const verbs = plane === 'lift' ? ['lift', 'lower'] : ['move', 'turn back'];
+      const verbs = plane === 'lift' ? ['lift', 'lower'] : ['move', 'swing back'];
       const [away, back] = verbs.map((verb) => `${verb} the tip`);
       return turnWords(step, [away, back], formatLength(step.way_m, units));
     }

@@ -100,7 +100,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'First pull through the slack. Then let the reel take it. Then use it: shake the jig in place.',
+      text: 'Three tries. Pull through the slack; let the reel take it; shake the jig in place.',
       challenges: ['through-the-slack', 'reel-takes-slack', 'shake-in-place']
     },
     {
