@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { jigFor } from '../../src/lib/compute/jobs/jig';
+import { jigFor } from '../../src/lib/compute/jobs/jig-for';
 import type { Conditions } from '../../src/lib/wire';
 import type { GivenTo } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';

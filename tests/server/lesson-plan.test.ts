@@ -5,7 +5,7 @@ import { GROUND_KINDS } from '../../src/lib/model';
 import { ownGearId } from '../../src/lib/practice';
 import { figureOf, inUnits, type Challenge } from '../../src/lib/scoring';
 import { planLesson } from '../../src/lib/server/lesson-plan';
-import { jigFor, MOST_COUNT_S } from '../../src/lib/compute/jobs/jig';
+import { jigFor, MOST_COUNT_S } from '../../src/lib/compute/jobs/jig-for';
 import { handLesson, type ClientHand } from '../../src/lib/server/plan-hand';
 import type { Conditions } from '../../src/lib/wire';
 import { sampleChallenge } from './samples';

@@ -5,7 +5,7 @@ import type * as Falls from './jobs/falls';
 import type * as Figures from './jobs/figures';
 import type * as Correct from './jobs/correct';
 import type * as Grade from './jobs/grade';
-import type * as Jig from './jobs/jig';
+import type * as Jig from './jobs/jig-for';
 import type * as Limits from './jobs/limits';
 import type * as Plan from './jobs/plan';
 import type * as Poll from './jobs/poll';
@@ -131,7 +131,7 @@ export const JOBS: Jobs = {
   said: { load: async () => (await import('./jobs/said')).judged, cost_s: few, runs: 9 },
   key: { load: async () => (await import('./jobs/said')).keyed, cost_s: few, runs: 1 },
   poll: { load: async () => (await import('./jobs/poll')).makePoll, cost_s: few, runs: 12 },
-  jig: { load: async () => (await import('./jobs/jig')).jigFor, cost_s: few, runs: 4 },
+  jig: { load: async () => (await import('./jobs/jig-for')).jigFor, cost_s: few, runs: 4 },
   fit: {
     load: async () => (await import('./jobs/fit')).fitted,
     cost_s: ({ tests }) => FITTED_TEST_S * tests.length,

@@ -14,7 +14,7 @@ import {
   listedNames
 } from '../../../src/lib/app/guide/boat';
 import { clockTimes } from '../../../src/lib/app/guide/clock-times';
-import { jigFor } from '../../../src/lib/compute/jobs/jig';
+import { jigFor } from '../../../src/lib/compute/jobs/jig-for';
 import { outfitGearOf } from '../../../src/lib/fit';
 import { anOutfit } from '../../practice/samples';
 

@@ -5,7 +5,7 @@ import { clientsOf } from '$lib/server/clients';
 import { addressOf, database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { plannedClient } from '$lib/server/plan-client';
 import { planLesson } from '$lib/server/lesson-plan';
-import { MOST_COUNT_S } from '$lib/compute/jobs/jig';
+import { MOST_COUNT_S } from '$lib/compute/jobs/jig-for';
 import { error } from '@sveltejs/kit';
 import { planRequestIn, clientsIn, gearFor } from '$lib/app/guide';
 import type { PageServerLoad } from './$types';
