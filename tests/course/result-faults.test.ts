@@ -16,7 +16,7 @@ const challenges = [
   ...drills.flatMap(({ id }) => challengesOf({ drill: id, phase: 'seen', seed: 4 }).slice(0, 1))
 ];
 
-// Every challenge, with two of the hands each; `npm run check:content` does so with all of its runs.
+// Every challenge, with two of the hands each; `npm run check:content` does so with more hands, the beginner and the misses.
 test('no result contradicts its marks, its limits or its advice', () => {
   const all = Number(process.env.ALL_HANDS ?? 0);
   const faults = challenges.flatMap((challenge, n) => {

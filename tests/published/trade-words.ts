@@ -147,9 +147,9 @@ export function modelItems(t: TradeFigures): Record<string, string> {
   return {
     'Lifts by the clock.': [
       `Practitioners say that two clock hours move a 1/2 oz jig ${t.row('a2').said}; the model's median is`,
-      `${medians(as.hours)[1]} ft, and ${share(as.hours[1].inside)} of what is unknown comes so low. One hour and`,
-      `three hours agree in ${as.hours[0].inside} and ${as.hours[2].inside} of draws, all three at once in`,
-      `${as.joint === '0 %' ? 'none' : as.joint}. Hours misread by eye would do it; slack, longer casts or a rod that starts below level would`,
+      `${medians(as.hours)[1]} ft, and ${share(as.hours[1].inside)} of what is unknown comes so low. One hour agrees in`,
+      `${among(as.hours[0].inside)}, three hours agree in ${among(as.hours[2].inside)}, all three at once in`,
+      `${among(as.joint)}. Hours misread by eye would do it; slack, longer casts or a rod that starts below level would`,
       'not ([planing.md](planing.md)). Nothing was changed to hide it.'
     ].join(' '),
     'Fast sweeps': [
@@ -169,6 +169,7 @@ export function modelItems(t: TradeFigures): Record<string, string> {
 }
 
 const share = (inside: string) => (inside === '0 %' ? 'no draw' : `${inside} of draws`);
+const among = (inside: string) => (inside === '0 %' ? 'none' : `${inside} of draws`);
 
 const WIDTH = 112;
 
