@@ -25,8 +25,13 @@ function byPath<T>(files: Record<string, T>): Map<string, T> {
 export const endpoints = byPath(
   import.meta.glob<Endpoint>('../../src/routes/**/+server.ts', { eager: true })
 );
-export const pages = byPath(
-  import.meta.glob<Page>('../../src/routes/**/+page.server.ts', { eager: true })
+/** Those that hand out what a server knows: a list of what there is to write at build time does not. */
+export const pages = new Map(
+  [
+    ...byPath(
+      import.meta.glob<Partial<Page>>('../../src/routes/**/+page.server.ts', { eager: true })
+    )
+  ].filter((page): page is [string, Page] => page[1].load !== undefined)
 );
 
 /** Every address of ours with each method that it takes. */
