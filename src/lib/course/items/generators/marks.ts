@@ -159,7 +159,7 @@ const hopHeight: Generator = {
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
       measure: 'peak_height_m',
       right: 'Right. About half of the tip’s swing turns into height.',
-      explain: `The tip swings ${lengthToken(tip_m)}. Line pulls toward you first and up second, so only part of that is height.`,
+      explain: `The tip swings ${lengthToken(tip_m)}. Part of the pull is toward you, so only part of that is height.`,
       errors: (key) => [
         {
           id: 'arc',
