@@ -3,6 +3,7 @@ import { cardWater, ROWS_OF } from '../../../src/lib/app/card/choices';
 import { aPlan } from '../../practice/samples';
 import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
 import { beyondA6 } from '../../../src/lib/app/card/a6-room';
+import { practiceGearText } from '../../../src/lib/app/card/practice-gear';
 import { cardSections, waterText } from '../../../src/lib/app/card/sections';
 import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
@@ -127,6 +128,14 @@ describe('a boat card', () => {
       waterText({ ...card, wind }, '60 °F').replaceAll('\u00a0', ' ');
     expect(said('breeze')).toBe('15 ft and 30 ft deep, 60 ft cast, sand, 60 °F, light wind, 7 mph');
     expect(said('calm')).toMatch(/, no wind$/);
+  });
+
+  test('of the lessons’ gear names jig, trailer, line and rod, with the day’s own weight', () => {
+    const water = cardWater(null, { units: 'imperial', scheme: 'auto' });
+    const said = (mass_kg?: number) =>
+      practiceGearText({ ...water, mass_kg }, 'imperial').replaceAll('\u00a0', ' ');
+    expect(said()).toMatch(/^5\/8 oz, small trailer, 13 lb fluorocarbon, 7 ft 10 in rod$/);
+    expect(said(0.0283495)).toMatch(/^1 oz, small trailer, /);
   });
 
   test('has the rows that were chosen, in the order of printing, and no hand that is not known', () => {
