@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { groupsOf } from '../../../src/lib/app/lesson/groups';
-import { leftAt, lessonMarks } from '../../../src/lib/app/lesson/lesson-marks';
+import { leftAt, lessonMarks, marksText } from '../../../src/lib/app/lesson/lesson-marks';
 import { tabName } from '../../../src/lib/app/lesson/tab-name';
 import { thumbOf } from '../../../src/lib/app/try/drawn-thumb';
 import { allLessons, findLesson, lessonNumber, type Lesson } from '../../../src/lib/course';
 import { applyChange } from '../../../src/lib/practice';
 import { aTry } from '../../practice/samples';
+import { PASS_MARK } from '../../../src/lib/scoring';
 import { emptyRecord, type LearnerRecord } from '../../../src/lib/wire';
 
 const oneFoot = findLesson('one-foot', allLessons()) as Lesson;
@@ -31,15 +32,21 @@ test('lessons are numbered by their order wherever they are named, and safety ha
   );
 });
 
-test('a lesson is new, begun by a try alone, and done', () => {
+test('a lesson is new, begun by a try alone, and done when all its tries were passed, not when it was only read', () => {
   expect(lessonMarks(oneFoot, emptyRecord())).toMatchObject({ state: 'new', at: '' });
-  const made = { ...emptyRecord(), tries: [aTry('t1', { challenge: 'exactly-two-feet' })] };
-  expect(lessonMarks(oneFoot, made)).toMatchObject({
-    state: 'begun',
-    tried: [false, true, false, false]
-  });
+  const tries = oneFoot.challenges.map(({ id }, i) => aTry(`t${i}`, { challenge: id, marks: 100 }));
+  const [first] = tries;
+  const one = lessonMarks(oneFoot, { ...emptyRecord(), tries: [first] });
+  expect(one).toMatchObject({ state: 'begun', passed: [true, false, false, false] });
+  expect(marksText(one)).toBe('1 of 4 passed');
+
   const change = { kind: 'finished', lesson: oneFoot.id, station: 'field', at: AT } as const;
-  expect(lessonMarks(oneFoot, applyChange(emptyRecord(), change)).state).toBe('done');
+  const read = applyChange(emptyRecord(), change);
+  expect(lessonMarks(oneFoot, read)).toMatchObject({ state: 'begun', at: '' });
+  const failed = [...tries.slice(1), { ...first, marks: PASS_MARK - 1 }];
+  expect(lessonMarks(oneFoot, { ...read, tries: failed }).state).toBe('begun');
+  const all = lessonMarks(oneFoot, { ...read, tries });
+  expect([all.state, marksText(all)]).toEqual(['done', 'done']);
 });
 
 test('a lesson is gone on with at the step where it was left, a try included', () => {

@@ -1,12 +1,14 @@
 import { taskIdOf, type Lesson } from '$lib/course';
 import { lessonStations } from '$lib/practice';
-import type { LearnerRecord } from '$lib/wire';
+import { PASS_MARK } from '$lib/scoring';
+import type { LearnerRecord, StoredTry } from '$lib/wire';
 
 /** What a list says of a lesson: how far it was done, and where to go on. */
 export interface LessonMarks {
+  /** Done is one that was gone through and whose every challenge was passed. */
   readonly state: 'new' | 'begun' | 'done';
-  /** Of its challenges, whether each was tried. */
-  readonly tried: readonly boolean[];
+  /** Of its challenges, whether each was passed. */
+  readonly passed: readonly boolean[];
   /** The station where it was left, '' before it was begun and once it is finished. */
   readonly at: string;
 }
@@ -14,12 +16,23 @@ export interface LessonMarks {
 /** Reads it from the record alone: no try is run for a list. */
 export function lessonMarks(lesson: Lesson, { progress, tries }: LearnerRecord): LessonMarks {
   const mine = progress.find((one) => one.lesson === lesson.id);
-  const tried = lesson.challenges.map(({ id }) =>
-    tries.some((one) => taskIdOf(one.challenge) === id)
+  const made = lesson.challenges.map(({ id }) =>
+    tries.filter((one) => taskIdOf(one.challenge) === id)
   );
-  const isDone = mine !== undefined && mine.finished !== null;
-  const state = isDone ? 'done' : mine || tried.some(Boolean) ? 'begun' : 'new';
-  return { state, tried, at: isDone ? '' : (mine?.reached.at(-1) ?? '') };
+  const passed = made.map((tries) => tries.some(isPassed));
+  const isFinished = mine !== undefined && mine.finished !== null;
+  const isBegun = mine !== undefined || made.some(({ length }) => length > 0);
+  const state = isFinished && passed.every(Boolean) ? 'done' : isBegun ? 'begun' : 'new';
+  return { state, passed, at: isFinished ? '' : (mine?.reached.at(-1) ?? '') };
+}
+
+/** A try of before marks were kept with it counts as it always did. */
+const isPassed = ({ marks }: StoredTry) => marks === undefined || marks >= PASS_MARK;
+
+/** What a list says beside a lesson that was begun. */
+export function marksText({ state, passed }: LessonMarks): string {
+  if (state !== 'begun' || passed.length === 0) return state === 'new' ? '' : state;
+  return `${passed.filter(Boolean).length} of ${passed.length} passed`;
 }
 
 /** The step at which a lesson was left and is gone on with; null for one that is not under way. */
