@@ -15,21 +15,42 @@ function words(of = marks, units: 'imperial' | 'metric' = 'imperial') {
 
 test('a hand that goes too far is told how far, and what to aim for', () => {
   const { goes, aim, sure } = words();
-  expect(goes).toBe(tied('When you mean 2~ft, the jig goes 3~ft~7~in.'));
+  expect(goes).toBe(tied('When you mean 2~ft, the jig goes 3~ft~7~in on average.'));
   expect(aim).toBe(tied('Aim for 1~ft~1~in.'));
-  expect(sure).toMatch(/^From your last 8 tries: good to \d½?\sin, nine times in ten\./);
+  expect(sure).toMatch(
+    /^From your last 8 tries: that average holds to \d½?\sin, nine times in ten\./
+  );
   expect(sure).toMatch(/settled\.$/);
 });
 
+test('how sure the average is, and how far a single try strays from it, are not said as one thing', () => {
+  const { sure, why } = words(
+    [0.6, 1.5, 0.7, 1.4, 0.65, 1.45, 0.8, 1.3].map((r, n) => aMark(n, r))
+  );
+  expect(sure).toContain('that average holds to');
+  expect(why).toMatch(
+    /^On average .+, give or take \d+%\. A single try strays about .+ from that average\./
+  );
+});
+
+test('a hand said to be changing is not told that there is no clear change', () => {
+  const still = trendOf(Array.from({ length: 12 }, (_, n) => aMark(n, 1.5 + (n % 2) * 0.1)));
+  if (!still) throw new Error('no trend');
+  expect(trendText(still, false)).toMatch(/No clear change yet\.$/);
+  expect(trendText(still, true)).not.toMatch(/No clear change/);
+});
+
 test('the sentence follows the learner’s units', () => {
-  expect(words(marks, 'metric').goes).toBe(tied('When you mean 61~cm, the jig goes 1.09~m.'));
+  expect(words(marks, 'metric').goes).toBe(
+    tied('When you mean 61~cm, the jig goes 1.09~m on average.')
+  );
 });
 
 test('an uneven hand is told how many more tries would settle it', () => {
   const uneven = [1.5, 2, 1.6, 2.1, 1.7].map((ratio, n) => aMark(n, ratio));
   // A deviation of 0.25 wants (1.7 · 0.25 / 0.1)² ≈ 19 to 20 tries in all, and five were made.
   expect(words(uneven).sure).toMatch(/About 1[45] more would settle it\.$/);
-  expect(words(uneven).why).toMatch(/slow down/);
+  expect(words(uneven).why).toMatch(/Slow down/);
 });
 
 test('a hand that is all over the place is not promised anything', () => {
@@ -64,11 +85,11 @@ test('a hand that moves a foot whatever is asked has a ruler for each distance',
   const ruler = rulerOf(foot);
   if (!ruler) throw new Error('no ruler');
   expect(rulerWords(ruler, FOOT, 'imperial').goes).toBe(
-    tied('When you mean 1~ft, the jig goes 1~ft.')
+    tied('When you mean 1~ft, the jig goes 1~ft on average.')
   );
   expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Close enough. Aim for what you want.');
   expect(rulerWords(ruler, 3 * FOOT, 'imperial').goes).toBe(
-    tied('When you mean 3~ft, the jig goes 1~ft.')
+    tied('When you mean 3~ft, the jig goes 1~ft on average.')
   );
   expect(rulerWords(ruler, 2 * FOOT, 'imperial').goes).toBe(tied('Too few tries at 2~ft.'));
 });
@@ -109,7 +130,7 @@ test.each([
   );
   const trend = trendOf(series);
   expect(trend?.direction).toBe(direction);
-  expect(trend && trendText(trend)).toMatch(/^First half of your tries: \d+% too far/);
+  expect(trend && trendText(trend, false)).toMatch(/^First half of your tries: \d+% too far/);
 });
 
 test('a hand whose bias shrinks from try to try is not called settled, and is told so', () => {
