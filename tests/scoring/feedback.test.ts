@@ -141,7 +141,7 @@ describe('what happened', () => {
 
   test('says so when it stayed down but ran', () => {
     expect(told(hands.jerked).why).toMatch(
-      /^It never left the bottom, but its top speed was \d(\.\d)?\sft\/s; 1\.1\sft\/s is the most\.$/
+      /^It never left the bottom, but its top speed was \d(\.\d)?\sft\/s; the limit is 1\.1\sft\/s\.$/
     );
   });
 

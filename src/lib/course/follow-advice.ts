@@ -70,7 +70,7 @@ export function followAdvice(challenge: Challenge, correction: Correction | null
 /** To the letter where a move is named; where only the moment is, as the reference meets it. Null for no change. */
 function followed(challenge: Challenge, { words, move }: Advice): Move | null {
   if (move) return move;
-  return words.startsWith('Nothing to change') ? null : challenge.reference;
+  return /^(Nothing|Hardly anything) to change/.test(words) ? null : challenge.reference;
 }
 
 function missesOf(challenge: Challenge, run: (move: Move) => GradedRun): GradedRun[] {

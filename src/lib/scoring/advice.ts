@@ -5,7 +5,7 @@ import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
 import { adviceOf, isReadFromHand, TOTAL_MARKS, travelGoalOf } from './goals';
-import type { GoalGrade, GradedRun } from './grade';
+import { isAsAsked, type GoalGrade, type GradedRun } from './grade';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
@@ -84,13 +84,17 @@ function rightPlace({ look_alikes, setup, goals }: Challenge, units: Units): str
   return ground && goal ? `On ${ground}, stop at ${formatLength(goal.target_m, units)}.` : null;
 }
 
+const HARDLY = 'Hardly anything to change.';
+
 function oneTurn(
   fault: Fault,
   challenge: Challenge,
-  { result }: GradedRun,
+  { result, grade }: GradedRun,
   units: Units,
   correction?: Correction | null
 ): Advice {
+  // A hair outside costs a mark and no advice, and is told as that.
+  if (fault === 'none' && !isAsAsked(grade)) return { words: HARDLY, move: null };
   const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
   const named = isNamed ? correction : null;
   const words = changeSentence(fault, result, units, named);

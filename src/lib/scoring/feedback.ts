@@ -96,6 +96,8 @@ function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
   const off_m = Math.hypot(x[x.length - 1] - x[0], z[z.length - 1] - z[0]);
   const way = formatLength(way_m, units);
   if (off_m < TURNED_BACK * way_m) return `The tip went ${way}, counting both ways`;
+  if (plane === 'sweep' && tipMotionOf(hand).taken_m < 0)
+    return `The tip went ${way} toward the jig`;
   return plane === 'sweep' ? `The tip came back ${way}` : `The tip went ${way}`;
 }
 

@@ -48,9 +48,11 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
   }
 }
 
+const NO_MARKS = 'It costs no marks.';
+
 /**
- * What to change of a call that was further off than the challenge allows the rod; null where it was
- * close, or where no length was called.
+ * What to change of a call that was wrong: whether it lifted, whether it was down, or a length further off
+ * than the challenge allows the rod. Null where it was right, or close.
  */
 export function callAdvice(
   guess: Guess,
@@ -58,10 +60,20 @@ export function callAdvice(
   result: Result,
   units: Units
 ): string | null {
+  const said = guessWords(guess, result, units);
+  if (guess.kind === 'down') {
+    const isRight = guess.isDown === waitAfterTouch(result) >= 0;
+    return isRight
+      ? null
+      : `${said} ${NO_MARKS} Watch the line: it goes slack when the jig is down.`;
+  }
+  if (guess.kind === 'height') return null;
+  if (guess.lifted !== undefined && guess.lifted !== result.hops.length > 0)
+    return `${said} ${NO_MARKS} Feel whether it is still on the bottom.`;
   const goal = travelGoalOf(challenge);
-  if (guess.kind !== 'travel' || !goal) return null;
+  if (!goal) return null;
   const off_m = guess.travel_m - travelBeforeBite(result);
   if (Math.abs(off_m) <= goal.band_m) return null;
   const off = formatLength(Math.abs(off_m), units);
-  return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. It costs no marks. Feel where it starts and stops.`;
+  return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. ${NO_MARKS} Feel where it starts and stops.`;
 }

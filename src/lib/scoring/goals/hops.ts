@@ -49,7 +49,7 @@ export const hops = goalKind({
     if (value === 0) {
       const rose_m = result.peak_height_m;
       if (rose_m < NO_MOVE_M) return 'It never hopped.';
-      return `It never hopped: it rose ${formatLength(rose_m, units)}, ${formatLength(low, units)} is the least.`;
+      return `It never hopped: it rose ${formatLength(rose_m, units)}, at least ${formatLength(low, units)} was asked.`;
     }
     const told = (m: number) => formatLength(m, units);
     const heights = counted([low, high], result.hops).map(({ height_m }) => height_m);

@@ -40,7 +40,7 @@ export const pace = goalKind({
   }),
   miss: ({ m_s: [low, high] }, value, units) => {
     const speed = (m_s: number) => formatSpeed(m_s, units);
-    const limit = value > high ? `${speed(high)} is the most` : `${speed(low)} is the least`;
+    const limit = value > high ? `the limit is ${speed(high)}` : `at least ${speed(low)} was asked`;
     return `it went ${formatBeside(value, [low, high], speed)}; ${limit}`;
   },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),

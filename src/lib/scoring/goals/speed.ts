@@ -24,7 +24,7 @@ export const speed = goalKind({
   miss: ({ most_m_s }, value, units, { hops }) =>
     value <= most_m_s || hops.length > 0
       ? ''
-      : `but its top speed was ${formatBeside(value, [0, most_m_s], (speed) => formatSpeed(speed, units))}; ${formatSpeed(most_m_s, units)} is the most`,
+      : `but its top speed was ${formatBeside(value, [0, most_m_s], (speed) => formatSpeed(speed, units))}; the limit is ${formatSpeed(most_m_s, units)}`,
   drawn: ({ most_m_s }) => ({ speed_m_s: [0, most_m_s] }),
   advice: null
 });

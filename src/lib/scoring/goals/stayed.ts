@@ -19,7 +19,7 @@ export const stayed = goalKind({
   }),
   miss: ({ most_m }, value, units) => {
     const length = (m: number) => formatLength(m, units);
-    return `it went ${formatBeside(value, [0, most_m], length)}; ${length(most_m)} is the most`;
+    return `it went ${formatBeside(value, [0, most_m], length)}; the limit is ${length(most_m)}`;
   },
   drawn: ({ most_m }) => ({ travel_m: [-most_m, most_m] }),
   advice: () => 'Move the slack of the line, and stop before you feel the weight'

@@ -20,7 +20,7 @@ export const swing = goalKind({
   did: ({ most_m }, value, units) => {
     const swung = formatBeside(value, [0, most_m], (m) => formatLength(m, units));
     return value > most_m
-      ? `It swung in ${swung} as it fell; ${formatLength(most_m, units)} is the most.`
+      ? `It swung in ${swung} as it fell; the limit is ${formatLength(most_m, units)}.`
       : `It swung in only ${swung} as it fell.`;
   },
   advice: () => 'Give it line as it falls: lower the rod with it'

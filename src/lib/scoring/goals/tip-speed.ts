@@ -22,7 +22,7 @@ export const tipSpeed = goalKind({
   }),
   miss: ({ most_m_s }, value, units) => {
     const speed = (m_s: number) => formatSpeed(m_s, units);
-    return `the tip went ${formatBeside(value, [0, most_m_s], speed)}; ${speed(most_m_s)} is the most`;
+    return `the tip went ${formatBeside(value, [0, most_m_s], speed)}; the limit is ${speed(most_m_s)}`;
   },
   advice: () => 'Move the rod more gently: that was a jerk'
 });
