@@ -43,6 +43,7 @@ test('a lesson is new, begun by a try alone, and done when all its tries were pa
   const change = { kind: 'finished', lesson: oneFoot.id, station: 'field', at: AT } as const;
   const read = applyChange(emptyRecord(), change);
   expect(lessonMarks(oneFoot, read)).toMatchObject({ state: 'begun', at: '' });
+  expect(marksText(lessonMarks(oneFoot, read))).toBe('begun');
   const failed = [...tries.slice(1), { ...first, marks: PASS_MARK - 1 }];
   expect(lessonMarks(oneFoot, { ...read, tries: failed }).state).toBe('begun');
   const all = lessonMarks(oneFoot, { ...read, tries });

@@ -31,8 +31,9 @@ const isPassed = ({ marks }: StoredTry) => marks === undefined || marks >= PASS_
 
 /** What a list says beside a lesson that was begun. */
 export function marksText({ state, passed }: LessonMarks): string {
-  if (state !== 'begun' || passed.length === 0) return state === 'new' ? '' : state;
-  return `${passed.filter(Boolean).length} of ${passed.length} passed`;
+  const count = passed.filter(Boolean).length;
+  if (state === 'begun' && count > 0) return `${count} of ${passed.length} passed`;
+  return state === 'new' ? '' : state;
 }
 
 /** The step at which a lesson was left and is gone on with; null for one that is not under way. */
