@@ -65,6 +65,17 @@ describe('the one thing named', () => {
     expect(words.change).toContain(change);
   });
 
+  test('a tip that went toward the jig is not said to have come back', () => {
+    expect(told(hands.towards).did).toMatch(/^The tip went .* toward the jig; the jig stayed/);
+  });
+
+  test('what lies a hair outside its limit is not told that there is nothing to change', () => {
+    const { result, grade } = gradeTry(drag, hands.right);
+    const goals = grade.goals.map((one, i) => (i > 0 ? one : { ...one, met: 0.999 }));
+    const graded = { result, grade: { ...grade, goals } };
+    expect(describeTry(drag, graded, 'imperial', advice).change).toBe('Hardly anything to change.');
+  });
+
   test('ends with the solved move, unless there is nothing to change', () => {
     for (const [name, input] of Object.entries(hands)) {
       if (name === 'right') continue;
