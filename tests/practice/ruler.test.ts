@@ -29,7 +29,7 @@ test('how sure the average is, and how far a single try strays from it, are not 
   );
   expect(sure).toContain('that average holds to');
   expect(why).toMatch(
-    /^On average .+, give or take \d+%\. A single try strays about .+ from that average\./
+    /^On average .+, give or take \d+%\. A single try strays about .+ from your average\./
   );
 });
 

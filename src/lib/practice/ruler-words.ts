@@ -84,7 +84,7 @@ function whySentence(ruler: Ruler, meant_m: number, units: Units): string {
   const { scores, bait, tip, leftBottom, differsByDistance } = ruler;
   const all = differsByDistance ? '' : `On average ${lower(biasText(bait))}. `;
   const stray = formatLength(scores.variable * meant_m, units);
-  const single = `A single try strays about ${stray} from that average.`;
+  const single = `A single try strays about ${stray} from your average.`;
   const slower = scores.variable > WIDE_SPREAD ? ' Slow down, and keep one speed.' : '';
   const flight =
     leftBottom > 0.5 && bait.value > tip.value + bait.band
