@@ -45,6 +45,16 @@ module.exports = (async () => {
         to: { dependencyTypes: ['core'] }
       },
       {
+        name: 'rigid-bodies-through-two-files',
+        comment: 'what the library is asked for can be read in one place, and in metres',
+        severity: 'error',
+        from: {
+          path: '^src/',
+          pathNot: '^src/lib/(model/solids|sandbox/scenery/loose-solids)\\.ts$'
+        },
+        to: { path: 'matter-js' }
+      },
+      {
         name: 'nothing-imports-tests',
         comment: 'what ships must not need what checks it',
         severity: 'error',

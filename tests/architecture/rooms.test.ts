@@ -56,6 +56,12 @@ describe('dependency-cruiser, behind ESLint’s fences,', () => {
     expect((await broken(files)).sort()).toEqual(['feature-by-its-index', 'feature-clinic']);
   });
 
+  test('sees the rigid-body library taken past its two files', async () => {
+    const use = "import Body from 'matter-js/src/body/Body.js';\nexport const body = Body;";
+    const files = { 'src/lib/model/solids.ts': use, 'src/lib/sandbox/draw/water.ts': use };
+    expect(await broken(files)).toEqual(['rigid-bodies-through-two-files']);
+  });
+
   test('is content with the ways that are open', async () => {
     const files = {
       'src/lib/scoring/mark.ts': "import { bait } from '../model/bait';\nexport const mark = bait;",
