@@ -304,6 +304,7 @@ test(
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share').first()).toBeVisible();
     expect(await faultsByDayAndNight(page)).toEqual([]);
+    expect(await cutOffAtTwice(page)).toEqual([]);
     await page.getByRole('button', { name: 'A phone as the rod' }).click();
     const rod = page.getByRole('link', { name: 'The rod’s link' });
     await visit(phone, (await rod.getAttribute('href')) ?? '');
