@@ -9,6 +9,7 @@ export {
   type StationPart,
   type Station
 } from './lesson-progress';
+export { leftAt, lessonMarks, marksText, type LessonMarks } from './lesson-marks';
 export {
   QUESTION_MINUTES,
   ENDED_BY_GOOD,

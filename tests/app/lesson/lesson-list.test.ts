@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
 import { groupsOf } from '../../../src/lib/app/lesson/groups';
-import { leftAt, lessonMarks, marksText } from '../../../src/lib/app/lesson/lesson-marks';
 import { tabName } from '../../../src/lib/app/lesson/tab-name';
 import { thumbOf } from '../../../src/lib/app/try/drawn-thumb';
 import { allLessons, findLesson, lessonNumber, type Lesson } from '../../../src/lib/course';
-import { applyChange } from '../../../src/lib/practice';
+import { applyChange, leftAt, lessonMarks, marksText } from '../../../src/lib/practice';
 import { aTry } from '../../practice/samples';
 import { PASS_MARK } from '../../../src/lib/scoring';
 import { emptyRecord, type LearnerRecord } from '../../../src/lib/wire';

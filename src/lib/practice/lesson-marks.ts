@@ -1,7 +1,8 @@
-import { taskIdOf, type Lesson } from '$lib/course';
-import { lessonStations } from '$lib/practice';
-import { PASS_MARK } from '$lib/scoring';
-import type { LearnerRecord, StoredTry } from '$lib/wire';
+import type { Lesson } from '../course';
+import { taskIdOf } from '../course/nth-try';
+import { PASS_MARK } from '../scoring';
+import type { LearnerRecord, StoredTry } from '../wire';
+import { lessonStations } from './lesson-progress';
 
 /** What a list says of a lesson: how far it was done, and where to go on. */
 export interface LessonMarks {
