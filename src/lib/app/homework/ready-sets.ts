@@ -2,29 +2,39 @@ import type { Lesson } from '$lib/course';
 import type { Objective } from '$lib/course/items';
 import { firstDraft, type HomeworkDraft } from './draft';
 
-interface ReadySet {
+interface Ready {
   title: string;
+  /** About how long it takes a client; tested, since counting questions takes the whole bank. */
+  minutes: number;
   lessons: readonly string[];
   challenges: readonly string[];
   objectives: readonly string[];
 }
 
 /** What a guide sets most often (common practice, no source): a lesson at most, and one hand. */
-const READY: readonly ReadySet[] = [
-  { title: 'First time', lessons: ['one-foot'], challenges: ['exactly-one-foot'], objectives: [] },
+const READY: readonly Ready[] = [
+  {
+    title: 'First time',
+    minutes: 15,
+    lessons: ['one-foot'],
+    challenges: ['exactly-one-foot'],
+    objectives: []
+  },
   {
     title: 'Hand only',
+    minutes: 10,
     lessons: [],
     challenges: ['exactly-one-foot', 'exactly-two-feet'],
     objectives: []
   },
   {
     title: 'Count it down',
+    minutes: 14,
     lessons: ['from-the-boat'],
     challenges: ['count-it-down'],
     objectives: ['fall-count']
   },
-  { title: 'Hops', lessons: ['hops'], challenges: ['one-hop'], objectives: ['hops'] }
+  { title: 'Hops', minutes: 18, lessons: ['hops'], challenges: ['one-hop'], objectives: ['hops'] }
 ];
 
 /** Homework that is put together already, to be set as it is or changed. */
@@ -32,7 +42,7 @@ export function readySets(
   lessons: readonly Lesson[],
   objectives: readonly Objective[],
   { from, due, note }: Pick<HomeworkDraft, 'from' | 'due' | 'note'>
-): HomeworkDraft[] {
+): { minutes: number; draft: HomeworkDraft }[] {
   return READY.map((ready) => {
     const blank = firstDraft(lessons, objectives, { from, due });
     const offers = blank.offers.map((offer) => ({
@@ -45,6 +55,6 @@ export function readySets(
         return { ...one, isSet: ready.objectives.includes(one.id) };
       })
     }));
-    return { ...blank, title: ready.title, note, offers };
+    return { minutes: ready.minutes, draft: { ...blank, title: ready.title, note, offers } };
   });
 }

@@ -1,0 +1,140 @@
+import { expect, test, type Page } from '@playwright/test';
+import { loadLessons } from '../../src/lib/course';
+import { lessonStations } from '../../src/lib/practice';
+import { toDocument, type LearnerRecord } from '../../src/lib/wire';
+import { aPlan, anEntry, anOutfit, aRecord, aTry } from '../practice/samples';
+import { visit } from './page';
+
+/** What web.dev calls good is five times this; one line that comes late is more than this. */
+const MOST = 0.02;
+/** A page left alone for so long has fetched what it fetches by itself, ms. */
+const SETTLED_MS = 3000;
+
+interface Shift {
+  value: number;
+  /** What moved, from where to where, px. */
+  moved: string[];
+}
+declare global {
+  interface Window {
+    shifts: Shift[];
+  }
+}
+const WATCH = `
+  window.shifts = [];
+  const told = ({ node, previousRect: a, currentRect: b }) =>
+    (node?.textContent ?? '').trim().slice(0, 40) + ' ' + [a.y, a.height, b.y, b.height].map(Math.round).join(' ');
+  new PerformanceObserver((list) => {
+    for (const { value, hadRecentInput, sources } of list.getEntries()) {
+      if (!hadRecentInput) shifts.push({ value, moved: sources.map(told) });
+    }
+  }).observe({ type: 'layout-shift', buffered: true });
+`;
+
+/** As far from a mast: what a page fetches late comes late, and what was drawn before has moved or not. */
+const FAR = { offline: false, latency: 100, downloadThroughput: 1.1e6, uploadThroughput: 4e5 };
+
+async function farAway(page: Page): Promise<void> {
+  await page.addInitScript(WATCH);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Network.enable');
+  await session.send('Network.emulateNetworkConditions', FAR);
+}
+
+/** Nothing of the page as it is now moved by itself. */
+async function expectStill(page: Page, what: string): Promise<void> {
+  await page.waitForTimeout(SETTLED_MS);
+  const shifts = await page.evaluate(() => window.shifts.splice(0));
+  const sum = shifts.reduce((all, { value }) => all + value, 0);
+  expect(sum, `${what}: ${JSON.stringify(shifts)}`).toBeLessThanOrEqual(MOST);
+}
+
+// The first of the lessons is safety, which has nothing to try.
+const [, lesson] = loadLessons();
+const input = {
+  ...({ kind: 'rod_input', rate_Hz: 100, elevation_deg: 8 } as const),
+  azimuth_deg: Array.from({ length: 300 }, (_, i) => 60 + Math.min(10, i / 25))
+};
+const tries = Array.from({ length: 6 }, (_, i) => {
+  const { id: challenge } = lesson.challenges[i % lesson.challenges.length];
+  return aTry(`t${i}`, { challenge, input, at: `2030-05-01T08:1${i}:00.000Z` });
+});
+
+/** Somebody with a past: tries, a day planned, a day fished, gear of one's own. */
+const EXPERIENCED = aRecord({
+  ...{ tries, predictions: [], outfits: [anOutfit('o1')], entries: [anEntry('entry-0123456789')] },
+  ...{ plans: [aPlan('plan-0123456789ab')], progress: [] }
+});
+
+/** Takes a record over as its owner would. */
+async function withRecord(page: Page, record: LearnerRecord): Promise<void> {
+  await visit(page, '/record');
+  const buffer = Buffer.from(JSON.stringify(toDocument(record)));
+  const file = { name: 'record.json', mimeType: 'application/json', buffer };
+  await page.getByLabel('Add from a file').setInputFiles(file);
+  await expect(page.getByText(/^Added/)).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Set aside' })).toHaveCount(0);
+}
+
+test.describe('nothing moves by itself', { tag: '@narrow' }, () => {
+  test('where homework is put together', async ({ page }) => {
+    await farAway(page);
+    await visit(page, '/homework');
+    await expect(page.getByRole('button', { name: 'First time, 15 minutes' })).toBeVisible();
+    await expectStill(page, '/homework');
+  });
+
+  test('where a record is shown', async ({ page }) => {
+    await withRecord(page, EXPERIENCED);
+    await farAway(page);
+    for (const address of ['/', '/lessons', '/practice', '/standing', '/ruler', '/log']) {
+      await visit(page, address);
+      await expectStill(page, address);
+    }
+    await visit(page, '/record');
+    await expect(page.getByRole('row')).toHaveCount(1 + tries.length);
+    await expectStill(page, 'a list of tries');
+  });
+
+  test('where a day is planned or its card is made', async ({ page }) => {
+    await withRecord(page, EXPERIENCED);
+    await farAway(page);
+    for (const address of ['/plan', '/card', '/gear', '/tests', '/water']) {
+      await visit(page, address);
+      await expectStill(page, address);
+    }
+    await visit(page, '/plan');
+    await page.getByRole('button', { name: '1 May 2030', exact: true }).click();
+    await expect(page).toHaveURL(/#d1\./);
+    await page.reload();
+    await expect(page.getByRole('button', { name: 'Print it' })).toBeVisible();
+    await expectStill(page, 'a plan');
+    await visit(page, '/card');
+    await page.getByRole('button', { name: 'Make the card' }).click();
+    await expect(page.getByRole('article')).toBeVisible();
+    await expectStill(page, 'a card that is made');
+    await page.reload();
+    await expect(page.getByRole('article')).toBeVisible();
+    await expectStill(page, 'a card');
+  });
+
+  test('in a lesson from its first part to its last', async ({ page }) => {
+    const at = '2030-05-01T08:10:00.000Z';
+    const stations = lessonStations(lesson, aRecord(), new Map());
+    const predictions = stations.flatMap(({ id: station, part }) => {
+      const { question } = part.kind === 'predict' ? part.section : {};
+      return question ? [{ lesson: lesson.id, station, option: question.options[0].id, at }] : [];
+    });
+    const reached = stations.map(({ id }) => id);
+    const progress = [{ lesson: lesson.id, reached, at, finished: at }];
+    await withRecord(page, { ...EXPERIENCED, predictions, progress });
+    await farAway(page);
+    await visit(page, `/lessons/${lesson.id}`);
+    await expect(page.locator('section.shut')).toHaveCount(0);
+    await expectStill(page, 'the lesson');
+    for (const id of reached) {
+      await page.locator(`section#${id}`).evaluate((part) => part.scrollIntoView());
+      await expectStill(page, id);
+    }
+  });
+});
