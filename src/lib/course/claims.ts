@@ -113,7 +113,7 @@ function holdFaults(
 
 /** A sentence that begins like this asks for something and states nothing. */
 const ASKS =
-  /^(Before every move|Bow|Call|Cast|Change|Count|Drag|Feel for|Film|Find|Go|Hold|Know|Pick|Put it|Read|Reel|Run|See|Stop|Then pick|Tip down|Watch)\b/;
+  /^(Before every move|Bow|Call|Cast|Change|Count|Drag|Feel for|Film|Find|Go|Hold|Know|Listen|Pick|Put it|Read|Reel|Run|See|Stop|Then pick|Tip down|Watch)\b/;
 
 /**
  * Sentences that neither a run, nor a published value, nor common practice stands behind. What a step asks

@@ -110,7 +110,7 @@ const TERMS: readonly Term[] = [
     'slack',
     'slack',
     'Extra line between tip and jig.',
-    'Slack makes the difference, and you can’t see it.'
+    'Slack decides how much of a move reaches the jig.'
   ),
   term('snag', 'snags', 'The hook hangs on something. Give slack, shake, change the angle.'),
   term(

@@ -10,7 +10,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'safety-life-jacket',
       'safety-plan'
     ],
-    'Know what to do about a hook near an eye, thunder, and a person in cold water.': [
+    'Know what to do about a hook, thunder, and cold water.': [
       'safety-hook-in-eye',
       'safety-thunder',
       'safety-cold-water'
@@ -23,12 +23,12 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'bait-way-of-slow-drag',
       'pace-limit'
     ],
-    'Know how far a slow sweep brings the jig.': ['mark-drag', 'foot-hand'],
-    'Drag over rocks and keep feeling them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
+    'Know how far a sweep brings it.': ['mark-drag', 'foot-hand'],
+    'Drag over rocks and feel them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
   },
   'your-hands-ruler': {
     'Call how far the jig went before you see it.': ['ruler-first', 'mark-drag'],
-    'Know if your hand runs long, short, or uneven.': ['ruler-bias', 'ruler-spread']
+    'Know if your hand runs long, short or uneven.': ['ruler-bias', 'ruler-spread']
   },
   slack: {
     'Know what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
@@ -57,11 +57,11 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   'boat-position': {
     'Know what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
-    'Move a jig as far as you mean from a boat that drifts.': ['boat-onto', 'boat-cast']
+    'Move a jig as far as you mean from one.': ['boat-onto', 'boat-cast']
   },
   'feeling-rocks': {
     'Touch every rock in the path.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
-    'Know why a missed rock pile may be a fast hand.': ['speed-rock', 'pace-limit']
+    'Know a fast hand from an empty spot.': ['speed-rock', 'pace-limit']
   },
   'the-clock': {
     'Know what one hour of lift does at nine and at eleven.': [
@@ -89,15 +89,11 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know what a pendulum fall costs.': ['stroke-pendulum', 'contact-pendulum']
   },
   'line-and-rod': {
-    'Know when stretch and rod bend matter, and when they don’t.': [
-      'order-lines-hop',
-      'line-stretch',
-      'rod-tip'
-    ],
+    'Know when stretch and rod bend matter.': ['order-lines-hop', 'line-stretch', 'rod-tip'],
     'Adjust a hop for a soft rod.': ['rod-soft-hop']
   },
   rigging: {
-    'Know what a trailer and a line change, and what only guides can tell you.': [
+    'Know what a trailer and a line change.': [
       'rig-trailer',
       'trailer-fall',
       'rig-weedguard',
@@ -127,29 +123,22 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   'hook-set': {
     'Reel down, then sweep, in time.': ['set-slack', 'bite-sweep'],
-    'Know when to set at once, when to reel first, and when not to set.': ['set-tight', 'set-not']
+    'Know when to set, when to reel first, and when not to.': ['set-tight', 'set-not']
   },
   'first-drop': {
-    'Know what the line does when a fish takes it on the drop.': ['drop-watch', 'drop-early'],
-    'Set on a bite that comes after a hop, on semi-slack line.': ['bite-semi-slack']
+    'Know a bite on the drop by the line.': ['drop-watch', 'drop-early'],
+    'Set on a bite on semi-slack line.': ['bite-semi-slack']
   },
   snags: {
     'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
     'Know what you never do with a stuck jig.': ['snag-break', 'snag-angle']
   },
   offshore: {
-    'Know what deep water changes: the count, the line, and how fast you can drag.': [
-      'deep-count',
-      'deep-weight'
-    ],
-    'Drag and hop a jig in {35 ft|10.5 m} and know it’s down.': ['deep-count', 'count-to-depth']
+    'Know what deep water changes.': ['deep-count', 'deep-weight'],
+    'Drag and hop in {35 ft|10.5 m} and know it’s down.': ['deep-count', 'count-to-depth']
   },
   'season-map': {
-    'Know where you’d start, and with what, for a water temperature.': [
-      'season-spot',
-      'season-retrieve',
-      'season-thermocline'
-    ],
+    'Know where to start, and with what.': ['season-spot', 'season-retrieve', 'season-thermocline'],
     'Know when to move first and when to stay.': ['move-or-stay', 'move-first']
   },
   'season-and-mood': {
@@ -161,8 +150,8 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Do nothing for as long as it takes.': ['season-pause']
   },
   'a-morning': {
-    'Pick a retrieve for what you find and say why.': ['morning-choice', 'morning-order'],
-    'Do three different things well, unseen, one after another.': ['morning-three']
+    'Pick a retrieve and say why.': ['morning-choice', 'morning-order'],
+    'Do three things well, one after another.': ['morning-three']
   }
 };
 

@@ -91,12 +91,12 @@ export const castOut = (
 
 export const place = {
   name: 'Fathomley Water',
-  note: 'An invented lake, {11 ft|3.3 m} deep here unless we say otherwise.'
+  note: 'An invented lake, about {11 ft|3.3 m} deep.'
 };
 
 export const deepPlace = {
   name: place.name,
-  note: 'An invented lake, {22 ft|6.7 m} deep here unless we say otherwise.'
+  note: 'An invented lake, about {22 ft|6.7 m} deep.'
 };
 
 /** One line where a drill needs it; the whole of it is said once, in the lesson on safety. */

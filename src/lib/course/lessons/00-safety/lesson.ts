@@ -5,21 +5,17 @@ export default {
   order: 0,
   title: 'Safety first',
   minutes: 2,
-  about:
-    'Read this once. Run the list every time you go out. Local rules come first, and a boating or first-aid course beats this page.',
-  place,
+  about: 'Run the list every time. A boating or first-aid course beats this page.',
+  place: { name: place.name, note: 'An invented lake.' },
   objectives: [
     'Know what to check before the first cast.',
-    'Know what to do about a hook near an eye, thunder, and a person in cold water.'
+    'Know what to do about a hook, thunder, and cold water.'
   ],
-  leaves_out: ['First aid and boat handling: take a course.', 'Your local rules: look them up.'],
+  leaves_out: ['First aid, boat handling, your local rules.'],
   claims: [
     { says: ['most people who drown from boats wore none'], basis: 'practice' },
     {
-      says: [
-        'Local rules come first, and a boating or first-aid course beats this page.',
-        'Nobody looks them up in time.'
-      ],
+      says: ['A boating or first-aid course beats this page.', 'Nobody looks these up in time.'],
       basis: 'practice'
     }
   ],
@@ -29,7 +25,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you do when',
-      text: 'Know these cold. Nobody looks them up in time.',
+      text: 'Nobody looks these up in time.',
       cues: [
         {
           sign: 'A hook near an eye',
@@ -96,7 +92,7 @@ export default {
         {
           sign: 'A fish from deep water',
           means:
-            'Wet hands, short air time. Bloated? A weighted descending device clips to the jaw and lets go deep. Ask your state before you vent one.',
+            'Wet hands, short air time. Bloated? Clip on a weighted descending device: it lets go deep. Ask your state before you vent one.',
           basis: 'practice'
         },
         {
@@ -109,15 +105,15 @@ export default {
     {
       kind: 'field',
       title: 'Before the first cast',
-      text: 'Two minutes, every time.',
+      text: 'Every time.',
       needs: [
         'Life jackets, worn: most people who drown from boats wore none',
         'Glasses for everyone',
         'A phone in a dry bag'
       ],
       steps: [
-        'Rules: license, seasons, limits, is lead allowed here.',
-        'Tell somebody on the bank where you’ll be, and when to worry.',
+        'Rules: license, seasons, limits, lead.',
+        'Tell somebody on the bank where, and when to worry.',
         'Look up: wires, branches, sky. Check wind and fog.',
         'Kill switch clipped on. No alcohol.',
         'Agree who casts on which side. Look behind every time.',

@@ -11,46 +11,41 @@ export default {
   order: 1,
   title: 'One foot',
   minutes: 10,
-  about:
-    'Your rod tip moves the jig. Most hands misjudge how far the tip went, and how fast. Drag a jig one foot, see what it did, fix it.',
+  about: 'Your rod tip moves the jig. Most hands misjudge how far the tip went, and how fast.',
   place,
   objectives: [
     'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.',
-    'Know how far a slow sweep brings the jig.',
-    'Drag over rocks and keep feeling them.'
+    'Know how far a sweep brings it.',
+    'Drag over rocks and feel them.'
   ],
-  leaves_out: ['Wind and a drifting boat.', 'Lifts and hops.', 'Fish.'],
+  leaves_out: ['Wind, lifts, fish.'],
   claims: [
     {
       says: 'Your rod tip moves the jig.',
       basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
     },
+    { says: 'it stays down.', basis: { run: 'slow', sign: 'stayed down' } },
+    { says: 'it lifts.', basis: { run: 'fast', sign: 'lifted' } },
     { says: 'Most hands misjudge how far the tip went, and how fast.', basis: 'practice' },
     {
-      says: 'Stretch and sag don’t eat half of a slow pull.',
+      says: 'Stretch and sag don’t eat half of a slow pull:',
       basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
     },
     {
-      says: 'The line is hardly loaded.',
+      says: 'the line is hardly loaded.',
       // Less than half an ounce.
       basis: { run: 'slow', holds: { pull_N: [0, 0.139] } }
     },
     {
       says: [
-        'With the slack out, the jig comes along with the tip: about {2 ft|60 cm}.',
         'Slack out, slow tip: the jig goes about as far as the tip.',
-        'Two feet of tip is about two feet of jig.',
-        'The jig can’t move farther than the tip takes it.'
+        'The jig can’t go farther than the tip takes it: about {2 ft|60 cm}.'
       ],
       // The tip goes 0.633 m.
       basis: { run: 'slow', holds: { travel_m: [0.5, 0.633] } }
     },
     {
-      says: [
-        'Your tip is what you learn to judge.',
-        'You can’t see the jig down there.',
-        'The line tells you.'
-      ],
+      says: ['The line tells you.'],
       basis: 'practice'
     }
   ],
@@ -60,7 +55,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The jig lies on flat sand, about {33 ft|10 m} out. The line is just tight. Your rod is low and to the side.',
+      text: 'Jig on flat sand, about {33 ft|10 m} out. Line just tight, rod low to the side.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slow and steady. How far does the jig come?',
         hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',
@@ -70,22 +65,19 @@ export default {
             id: 'half',
             says: 'About {1 ft|30 cm}',
             holds: { travel_m: [0.23, 0.38] },
-            reply:
-              'Stretch and sag don’t eat half of a slow pull. The line is hardly loaded. With the slack out, the jig comes along with the tip: about {2 ft|60 cm}.'
+            reply: 'Stretch and sag don’t eat half of a slow pull: the line is hardly loaded.'
           },
           {
             id: 'same',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.48, 0.74] },
-            reply:
-              'Right. Slack out, slow tip: the jig goes about as far as the tip. Your tip is what you learn to judge.'
+            reply: 'Right. Slack out, slow tip: the jig goes about as far as the tip.'
           },
           {
             id: 'double',
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [1, 1.44] },
-            reply:
-              'The jig can’t move farther than the tip takes it. Two feet of tip is about two feet of jig.'
+            reply: 'The jig can’t go farther than the tip takes it: about {2 ft|60 cm}.'
           }
         ]
       }
@@ -93,10 +85,10 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One sweep, two speeds. Solid mark: on bottom. Open mark: off it.',
+      text: 'Solid mark: on bottom. Open mark: off it.',
       demos: [
-        { id: 'slow', caption: 'In 5 seconds.', run: slow },
-        { id: 'fast', caption: 'In half a second.', run: fast }
+        { id: 'slow', caption: '5 seconds: it stays down.', run: slow },
+        { id: 'fast', caption: 'Half a second: it lifts.', run: fast }
       ]
     },
     {
@@ -113,7 +105,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'You can’t see the jig down there. The line tells you.',
+      text: 'The line tells you.',
       cues: [
         {
           sign: 'A light, steady drag',
@@ -140,19 +132,15 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Ten minutes on the lawn, then one sweep on the water.',
-      needs: ['Your rod, no hook', 'A tape measure'],
+      text: 'Ten minutes on the lawn.',
+      needs: ['Your rod, a tape measure', 'On the water: a jig'],
       steps: [
-        'Lay the tape beside the rod tip, along the sweep.',
+        'Lay the tape along the sweep.',
         'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',
-        'Call your error, then read the tape. Ten times.',
-        'On the water: one sweep, hold still, wait for a quiet line.'
+        'Call it, then read the tape. Ten times.',
+        'On the water: one sweep, wait for a quiet line.'
       ],
-      log: [
-        'Ten numbers',
-        'On the water: depth, weight, what bottom felt like',
-        'One thing good, one to change'
-      ]
+      log: ['Ten numbers', 'On the water: what bottom felt like']
     }
   ]
 };

@@ -5,7 +5,7 @@ import { DRAG_MOST_M_S, waterWith } from '../fathomley';
 export default [
   {
     id: 'one-foot-half-seen',
-    title: 'One foot, called first',
+    title: 'One foot, then call it',
     ask: 'Drag the jig {1 ft|30 cm}. Call it before you look.',
     setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
     plane: 'sweep',
@@ -42,7 +42,7 @@ export default [
   {
     id: 'one-foot-unseen',
     title: 'One foot, unseen',
-    ask: 'Drag the jig {1 ft|30 cm}. You see only the boat and the rod.',
+    ask: '{11 ft|3.3 m} deep. Drag the jig {1 ft|30 cm}.',
     setup: waterWith({ start: { bait_x_m: 12, slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,

@@ -7,16 +7,15 @@ export default {
   order: 2,
   title: 'Your hand’s ruler',
   minutes: 7,
-  about:
-    'Your hand measures a foot its own way, and it’s off. Find out by how much. Call how far the jig went before you look.',
+  about: 'Your hand measures a foot its own way, and it’s off. Find out by how much.',
   place,
   objectives: [
     'Call how far the jig went before you see it.',
-    'Know if your hand runs long, short, or uneven.'
+    'Know if your hand runs long, short or uneven.'
   ],
-  leaves_out: ['Why line sometimes swallows the move: next lesson.'],
+  leaves_out: ['Slack: next lesson.'],
   claims: [
-    { says: ['First what most hands do when they mean a foot.'], basis: 'practice' },
+    { says: 'Most hands: about {2 ft|60 cm}.', basis: 'practice' },
     { says: 'Your hand measures a foot its own way, and it’s off.', basis: 'practice' },
     {
       says: 'The jig follows the tip, not the hand.',
@@ -24,14 +23,13 @@ export default {
     },
     {
       says: [
-        'The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.',
-        'A small turn is a long move out there.',
-        'The jig never gets more line than the tip takes up, and that’s about {2 ft|60 cm}.'
+        'The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows.',
+        'The jig never gets more line than the tip takes up: about {2 ft|60 cm}.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
-      says: ['Your hand moves about that far.', 'Three faults, three cures.'],
+      says: ['That’s your hand.', 'Three faults, three cures.'],
       basis: 'practice'
     }
   ],
@@ -41,33 +39,31 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'A {7¾ ft|2.35 m} rod: its tip is {6½ ft|2 m} from your hand. You turn the rod slowly, a small turn, about 20°.',
+      text: 'Rod low to the side, its tip {6½ ft|2 m} from your hand. You turn it slowly, about 20°.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
         say: 'feet',
-        run: lowRun(fathomley, sweep(60, 78, 4)),
+        run: lowRun(fathomley, sweep(60, 80, 4.4)),
         options: [
           {
             id: 'hand',
             says: 'About {4 in|10 cm}',
             holds: { travel_m: [0.08, 0.12] },
             reply:
-              'Your hand moves about that far. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows the tip.'
+              'That’s your hand. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows.'
           },
           {
             id: 'tip',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.48, 0.72] },
-            reply:
-              'Right. The jig follows the tip, not the hand. A small turn is a long move out there.'
+            reply: 'Right. The jig follows the tip, not the hand.'
           },
           {
             id: 'more',
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [0.95, 1.4] },
-            reply:
-              'The jig never gets more line than the tip takes up, and that’s about {2 ft|60 cm}.'
+            reply: 'The jig never gets more line than the tip takes up: about {2 ft|60 cm}.'
           }
         ]
       }
@@ -75,14 +71,14 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'First what most hands do when they mean a foot. Then a real foot.',
+      text: 'You mean one foot.',
       demos: [
         {
           id: 'meant-as-a-foot',
           caption: 'Most hands: about {2 ft|60 cm}.',
           run: lowRun(fathomley, sweep(60, 80, 2))
         },
-        { id: 'a-real-foot', caption: 'One foot.', run: lowRun(fathomley, sweep(60, 70, 2.5)) }
+        { id: 'a-real-foot', caption: 'A real foot.', run: lowRun(fathomley, sweep(60, 70, 2.5)) }
       ]
     },
     {
@@ -102,7 +98,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Two moves felt alike, and the jig says no',
+          sign: 'Felt alike, and the jig says no',
           means: 'Your hand is uneven. Go slower.',
           basis: 'practice'
         },
@@ -117,13 +113,9 @@ export default {
       kind: 'field',
       title: 'With a real rod',
       text: 'Twenty sweeps on the lawn.',
-      needs: ['Your rod, no hook', 'A tape measure', 'A friend to read it, or a phone to film it'],
-      steps: [
-        'Eyes shut: one foot, ten times.',
-        'Then two feet, ten times.',
-        'Write down all twenty.'
-      ],
-      log: ['Twenty numbers', 'The average of each ten, and the spread']
+      needs: ['Your rod, no hook', 'A tape measure', 'A friend, or a phone to film it'],
+      steps: ['Eyes shut: one foot, ten times.', 'Then two feet, ten times.'],
+      log: ['Twenty numbers', 'Average and spread of each ten']
     }
   ]
 };

@@ -12,38 +12,42 @@ export default {
   title: 'Slack',
   minutes: 8,
   about:
-    'The same move drags the jig, or hardly moves it. Slack makes the difference, and you can’t see it. The reel takes up slack; the rod moves the jig.',
+    'Slack decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
   place,
   objectives: [
     'Know what slack does to a drag and to a hop.',
     'Reel up slack without moving the jig.'
   ],
-  leaves_out: ['Slack that wind and drift make: the lesson on wind.'],
+  leaves_out: ['Slack from wind and drift.'],
   claims: [
+    { says: 'it hops.', basis: { run: 'tight', sign: 'one hop', unknowns: 'drag' } },
     {
-      says: 'Slack makes the difference, and you can’t see it.',
+      says: 'it comes less far,',
+      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
+    },
+    {
+      says: 'and less high.',
+      basis: { most: 'peak_height_m', of: ['tight', 'slack'], unknowns: 'drag' }
+    },
+    {
+      says: 'Slack decides how much of a move reaches the jig.',
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
       says: 'The belly takes its share first.',
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     },
-    { says: 'The reel takes up slack; the rod moves the jig.', basis: 'practice' },
-    {
-      says: 'The same move drags the jig, or hardly moves it.',
-      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
-    },
+    { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
     {
       says: 'On a tight line, yes.',
       basis: { run: 'tight-drag', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
     },
     {
       says: [
-        'Here the first part of your move straightens the belly.',
+        'Here the belly eats half.',
         'The jig gets what’s left.',
-        'What’s left reaches the jig.',
-        'You feel nothing at first, and that fools you.',
-        'This belly is smaller than your sweep, so the jig comes late, and less.'
+        'You feel nothing at first.',
+        'But the belly is smaller than your sweep: the jig comes late, and less.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     }
@@ -55,7 +59,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The line has a belly in it, about {1 ft|30 cm} of slack. You feel almost no weight.',
+      text: 'The line has a belly in it, about {1 ft|30 cm} of slack.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'What must the sweep take up before the jig feels anything? Is that all of the sweep?',
@@ -65,21 +69,20 @@ export default {
             id: 'all',
             says: 'All of it: {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
-            reply:
-              'On a tight line, yes. Here the first part of your move straightens the belly. The jig gets what’s left.'
+            reply: 'On a tight line, yes. Here the belly eats half.'
           },
           {
             id: 'part',
             says: 'About half: {1 ft|30 cm}',
             holds: { travel_m: [0.23, 0.38] },
-            reply: 'Right. The belly takes its share first. What’s left reaches the jig.'
+            reply: 'Right. The belly takes its share first. The jig gets what’s left.'
           },
           {
             id: 'none',
             says: 'It doesn’t move',
             holds: { travel_m: [-0.05, 0.06] },
             reply:
-              'You feel nothing at first, and that fools you. This belly is smaller than your sweep, so the jig comes late, and less.'
+              'You feel nothing at first. But the belly is smaller than your sweep: the jig comes late, and less.'
           }
         ]
       }
@@ -87,12 +90,16 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One lift on two lines. Only the slack differs.',
+      text: 'One quick lift, two lines.',
       demos: [
-        { id: 'tight', caption: 'Just tight.', run: uprightRun(tight, 10, lift(10, 40, 0.5)) },
+        {
+          id: 'tight',
+          caption: 'Just tight: it hops.',
+          run: uprightRun(tight, 10, lift(10, 40, 0.5))
+        },
         {
           id: 'slack',
-          caption: '{2 ft|60 cm} of slack.',
+          caption: '{2 ft|60 cm} of slack: it comes less far, and less high.',
           run: uprightRun(loose, 10, lift(10, 40, 0.5))
         }
       ]
@@ -100,13 +107,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three tries. Pull through the slack; let the reel take it; shake the jig in place.',
+      text: 'Two tries with slack in your way, one that uses it.',
       challenges: ['through-the-slack', 'reel-takes-slack', 'shake-in-place']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Before every move, find out how much slack you have.',
+      text: 'Before every move, find your slack.',
       cues: [
         {
           sign: 'You move and feel nothing',
@@ -120,7 +127,7 @@ export default {
         },
         {
           sign: 'You reel and feel weight at once',
-          means: 'There was no slack. You’re moving the jig with the reel.',
+          means: 'There was no slack. The reel moves the jig.',
           basis: 'practice'
         }
       ]
@@ -135,7 +142,7 @@ export default {
         'Turn the rod back, don’t reel. Sweep again, look.',
         'Turn back and reel until the line just leaves the grass. Sweep, look.'
       ],
-      log: ['How far it came, three numbers', 'On the water: turns of the reel after each drag']
+      log: ['How far it came, three numbers']
     }
   ]
 };

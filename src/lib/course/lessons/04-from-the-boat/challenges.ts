@@ -6,7 +6,7 @@ export default [
   {
     id: 'count-it-down',
     title: 'Count it down',
-    ask: 'Free spool: the dots on the line run out with it. They stop: it’s down. Then lower the rod.',
+    ask: '{5/8 oz|18 g}, free spool: the dots on the line run out with it. They stop: it’s down. Then lower the rod.',
     setup: waterWith({ start: castOut(14) }),
     plane: 'lift',
     start: upright(45),

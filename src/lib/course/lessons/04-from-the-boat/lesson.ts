@@ -15,14 +15,13 @@ export default {
   order: 4,
   title: 'Down yet?',
   minutes: 6,
-  about:
-    'You’ll never see your jig. The line tells you when it’s down, and the count tells you how deep. Watch two falls, then count them unseen.',
+  about: 'The line tells you when it’s down, and the count tells you how deep.',
   place,
   objectives: [
     'Tell by the line when the jig is down.',
     'Know why a fall on a tight line lands closer to you.'
   ],
-  leaves_out: ['Finding fish.', 'Sonar.'],
+  leaves_out: ['Fish and sonar.'],
   claims: [
     { says: ['That’s your own table.'], basis: 'practice' },
     {
@@ -30,7 +29,7 @@ export default {
       basis: { run: 'free', holds: { fall_s: [2, 12] } }
     },
     {
-      says: 'A tight line makes it a pendulum',
+      says: ['A tight line makes it a pendulum', 'it swings in.'],
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
@@ -39,8 +38,7 @@ export default {
     },
     {
       says: [
-        'With the reel engaged the line holds it like a weight on a string, and it swings toward you.',
-        'it swings in as it sinks.',
+        'On a tight line it swings toward you, like a weight on a string.',
         'You fish water you didn’t cast to.'
       ],
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
@@ -50,10 +48,7 @@ export default {
       basis: { run: 'engaged', holds: { travel_m: [0.7, 2.8] } }
     },
     {
-      says: [
-        'You’ll never see your jig.',
-        'The line tells you when it’s down, and the count tells you how deep.'
-      ],
+      says: ['The line tells you when it’s down, and the count tells you how deep.'],
       basis: 'practice'
     }
   ],
@@ -63,7 +58,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You cast {45 ft|14 m} into {11 ft|3.3 m} and engage the reel at once. The rod stays still, the line stays tight.',
+      text: 'You cast {45 ft|14 m} into {11 ft|3.3 m} and engage the reel at once. Rod still, line tight.',
       question: {
         ask: 'Where does the jig land?',
         hint: 'Think of a weight on a string held at the top. Which way does it swing, and what stops it?',
@@ -74,14 +69,13 @@ export default {
             says: 'Right under where it hit the water',
             holds: { travel_m: [-0.5, 0.3] },
             reply:
-              'That takes free spool. With the reel engaged the line holds it like a weight on a string, and it swings toward you.'
+              'That takes free spool. On a tight line it swings toward you, like a weight on a string.'
           },
           {
             id: 'nearer',
             says: 'A few feet closer to you',
             holds: { travel_m: [0.7, 2.8] },
-            reply:
-              'Right. A tight line makes it a pendulum: it swings in as it sinks. You fish water you didn’t cast to.'
+            reply: 'Right. A tight line makes it a pendulum. You fish water you didn’t cast to.'
           },
           {
             id: 'far',
@@ -95,7 +89,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One cast, two falls. Watch where each lands.',
+      text: 'One cast, two falls.',
       demos: [
         {
           id: 'free',
@@ -112,13 +106,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Wait for the line to stop running out, then lower the rod. In the boat, engage the reel first.',
+      text: 'In the boat, engage the reel before you lower the rod.',
       challenges: ['count-it-down', 'count-a-lighter-one']
     },
     {
       kind: 'feel',
       title: 'What you’d see',
-      text: 'Watch the line where it meets the water.',
+      text: 'Watch where the line meets the water.',
       cues: [
         {
           sign: 'Line runs out, then stops',
@@ -144,7 +138,7 @@ export default {
       needs: ['A jig you know the weight of', 'A watch', 'Water you know the depth of'],
       steps: [
         'Cast and stay in free spool.',
-        'Count seconds from the splash until the line stops and goes slack.',
+        'Count seconds from the splash until the line goes slack.',
         'Three times. That’s your own table.'
       ],
       log: ['Depth, weight, three counts']

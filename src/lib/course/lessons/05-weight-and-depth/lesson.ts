@@ -14,20 +14,16 @@ export default {
   title: 'Weight and depth',
   minutes: 8,
   about:
-    'A heavier jig falls faster and stays down better. A lighter one takes longer and lifts sooner. Pick by depth and wind, then check with a count.',
+    'A heavier jig falls faster and stays down better. Pick by depth and wind, then check with a count.',
   place: deepPlace,
   objectives: [
     'Pick a weight for a depth and say why.',
     'Expect a longer count for a lighter jig or deeper water.'
   ],
-  leaves_out: ['Tungsten.', 'Head shapes and trailer sizes: the lesson on rigging.'],
+  leaves_out: ['Heads and trailers: the lesson on rigging.'],
   claims: [
     {
       says: ['What sinks slowly needs little to stay up.'],
-      basis: { most: 'contact', of: ['heavy', 'light'] }
-    },
-    {
-      says: ['Say {1 oz|28 g} just stays down.'],
       basis: { most: 'contact', of: ['heavy', 'light'] }
     },
     {
@@ -35,11 +31,7 @@ export default {
       basis: { most: 'fall_s', of: ['fall-quarter', 'fall-ounce'], unknowns: 'drag' }
     },
     {
-      says: 'A lighter one takes longer and lifts sooner.',
-      basis: { most: 'contact', of: ['heavy', 'light'] }
-    },
-    {
-      says: 'The light one sinks slower, so the same pull lifts it for part of the move.',
+      says: 'It sinks slower, so the same pull lifts it for part of the move.',
       basis: { run: 'light', holds: { contact: [0, 0.88] } }
     },
     {
@@ -50,10 +42,7 @@ export default {
       basis: { most: 'contact', of: ['heavy', 'light'] }
     },
     {
-      says: [
-        'A lighter one takes longer and lifts sooner.',
-        'It sinks about half as fast, so it lifts at about half the speed.'
-      ],
+      says: ['It sinks about half as fast, so it lifts at half the speed.'],
       basis: {
         most: 'fall_s',
         of: ['fall-quarter', 'fall-ounce'],
@@ -62,7 +51,7 @@ export default {
       }
     },
     {
-      says: 'The tip decides how far it comes, not the weight.',
+      says: 'The tip decides how far it comes.',
       basis: { alike: 'travel_m', of: ['heavy', 'light'], unknowns: 'drag' }
     },
     {
@@ -80,9 +69,9 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Tip moves {3 ft|90 cm} in 2 seconds. Say {1 oz|28 g} just stays down. Now tie on {1/4 oz|7 g}.',
+      text: 'You drag {1 oz|28 g}: {3 ft|90 cm} of tip in 2 seconds. Now you tie on {1/4 oz|7 g}.',
       question: {
-        ask: 'Same move. What does the light one do?',
+        ask: 'Same move. What does it do?',
         hint: 'Which sinks slower? What sinks slowly needs little to stay up.',
         run: light,
         options: [
@@ -90,20 +79,20 @@ export default {
             id: 'stays',
             says: 'It stays on bottom all the way',
             holds: { contact: [0.92, 1] },
-            reply: 'The light one sinks slower, so the same pull lifts it for part of the move.'
+            reply: 'It sinks slower, so the same pull lifts it for part of the move.'
           },
           {
             id: 'lifts',
             says: 'It’s off bottom for part of the move',
             holds: { contact: [0, 0.88] },
-            reply: 'Right. It sinks about half as fast, so it lifts at about half the speed.'
+            reply: 'Right. It sinks about half as fast, so it lifts at half the speed.'
           },
           {
             id: 'back',
             says: 'It doesn’t come along',
             holds: { travel_m: [-0.1, 0.1] },
             reply:
-              'The tip decides how far it comes, not the weight. The weight decides if it stays down: this one doesn’t.'
+              'The tip decides how far it comes. The weight decides if it stays down: this one doesn’t.'
           }
         ]
       }
@@ -120,7 +109,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Count one down deep. Then drag a light one, and a heavy one.',
+      text: 'One deep count, two drags.',
       challenges: ['thirty-feet-down', 'light-and-slow', 'heavy-in-deep-water']
     },
     {

@@ -12,22 +12,22 @@ export default {
   title: 'Speed',
   minutes: 6,
   about:
-    'Pull slowly and a jig slides on smooth bottom. Pull fast and it lifts. Somewhere between is the limit, and it drops as the jig gets close.',
+    'Pull slow and a jig slides. Pull fast and it lifts. The limit between drops as the jig gets close.',
   place: deepPlace,
   objectives: ['Know what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
-  leaves_out: ['What a swimming trailer does.'],
+  leaves_out: ['Swimming trailers.'],
   claims: [
     {
       says: ['The line pulls up as well as toward you.'],
       basis: { run: 'question', sign: 'lifted' }
     },
     {
-      says: 'Pull slowly and a jig slides on smooth bottom.',
+      says: 'Pull slow and a jig slides.',
       basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
     },
     { says: 'Pull fast and it lifts.', basis: { run: 'one', sign: 'lifted' } },
     {
-      says: 'Somewhere between is the limit, and it drops as the jig gets close.',
+      says: 'The limit between drops as the jig gets close.',
       basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
     },
     {
@@ -36,14 +36,13 @@ export default {
     },
     {
       says: [
-        'This one is too fast: the line pulls up faster than the jig can sink, so it lifts.',
-        'Towed faster than it can sink, it climbs, and bottom goes quiet.',
-        'You’re too fast.'
+        'This one pulls up faster than the jig can sink.',
+        'Towed faster than it can sink, it climbs, and bottom goes quiet.'
       ],
       basis: { run: 'question', sign: 'lifted' }
     },
     {
-      says: ['It lifts, but the sweep is over long before that.', 'Inches, not yards.'],
+      says: ['Inches, not yards:', 'the sweep is over long before that.'],
       basis: { run: 'question', holds: { peak_height_m: [0.04, 0.6] } }
     },
     {
@@ -71,8 +70,7 @@ export default {
             id: 'stays',
             says: 'It slides along, only faster',
             holds: { peak_height_m: [0, 0.02] },
-            reply:
-              'A slower pull slides it. This one is too fast: the line pulls up faster than the jig can sink, so it lifts.'
+            reply: 'A slower pull slides it. This one pulls up faster than the jig can sink.'
           },
           {
             id: 'rises',
@@ -85,7 +83,7 @@ export default {
             id: 'flies',
             says: 'It comes up to the surface',
             holds: { peak_height_m: [1.5, 4] },
-            reply: 'It lifts, but the sweep is over long before that. Inches, not yards.'
+            reply: 'Inches, not yards: the sweep is over long before that.'
           }
         ]
       }
@@ -103,13 +101,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Hold a pace. Then keep it down close to the boat.',
+      text: 'First far out, then close in.',
       challenges: ['a-steady-pace', 'near-the-boat']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Gone quiet? You’re too fast.',
+      text: 'Listen for quiet.',
       cues: [
         {
           sign: 'The bottom goes quiet mid-move',
@@ -135,10 +133,10 @@ export default {
       needs: ['Your rod, no hook', 'A tape measure', 'A watch'],
       steps: [
         'Sweep {3 ft|90 cm} in 5 seconds, in 3, in 1. Film it.',
-        'Check the film. Was it really 5, 3 and 1?',
+        'Was it really 5, 3 and 1?',
         'On the water: find the pace where bottom goes quiet. Fish half that fast.'
       ],
-      log: ['Times you meant, times you did', 'The pace that lost bottom, and the weight']
+      log: ['Times you meant, times you did', 'The pace that lost bottom']
     }
   ]
 };

@@ -23,25 +23,17 @@ export default {
   id: 'boat-position',
   order: 7,
   title: 'Boat, cast and wind',
-  minutes: 7,
+  minutes: 6,
   about:
-    'Where the boat sits decides what your rod can do. Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
+    'Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
   place: deepPlace,
   objectives: [
     'Know what a drifting boat adds to your drag, or takes from it.',
-    'Move a jig as far as you mean from a boat that drifts.'
+    'Move a jig as far as you mean from one.'
   ],
-  leaves_out: ['Trolling motors and anchors: how to run yours.'],
+  leaves_out: ['Trolling motors and anchors.'],
   claims: [
     { says: ['The tip pulls one way.'], basis: { most: 'travel_m', of: ['held', 'onto'] } },
-    {
-      says: ['Drifting away, the boat does part of it.'],
-      basis: { most: 'travel_m', of: ['away', 'held'] }
-    },
-    {
-      says: ['Drifting onto it, the boat takes part back.'],
-      basis: { most: 'travel_m', of: ['held', 'onto'] }
-    },
     {
       says: 'Drift onto the jig and you drag slack.',
       basis: { most: 'travel_m', of: ['held', 'onto'] }
@@ -53,10 +45,6 @@ export default {
     {
       says: 'Close in, the same pull lifts more.',
       basis: { most: 'peak_height_m', of: ['close', 'far'], unknowns: 'drag' }
-    },
-    {
-      says: 'Where the boat sits decides what your rod can do.',
-      basis: { most: 'travel_m', of: ['away', 'held', 'onto'] }
     },
     {
       says: 'Drifting away adds to your sweep.',
@@ -72,7 +60,7 @@ export default {
     },
     {
       says: [
-        'Here the boat gives back nearly all your tip takes.',
+        'This one gives back nearly all your tip takes.',
         'The boat gives back what your tip takes.'
       ],
       // A few inches of two feet.
@@ -106,8 +94,7 @@ export default {
             id: 'same',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.48, 0.68] },
-            reply:
-              'A held boat gives you all of it. Here the boat gives back nearly all your tip takes.'
+            reply: 'A held boat gives you all of it. This one gives back nearly all your tip takes.'
           },
           {
             id: 'little',
@@ -133,7 +120,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Drifting away, the boat does part of it. Drifting onto it, the boat takes part back.',
+      text: 'Once away from it, once onto it.',
       challenges: ['drifting-away', 'drifting-onto']
     },
     {
@@ -143,7 +130,7 @@ export default {
       cues: [
         {
           sign: 'Weight without moving the rod',
-          means: 'You’re drifting away: it drags. Give line, or hold the boat.',
+          means: 'You’re drifting away. Give line, or hold the boat.',
           basis: { most: 'travel_m', of: ['away', 'held'] }
         },
         {
@@ -153,19 +140,18 @@ export default {
         },
         {
           sign: 'A side wind puts a belly in the line',
-          means: 'The belly pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
+          means: 'It pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
           basis: 'practice'
         },
         {
           sign: 'Current',
-          means:
-            'Cast up-current. Go heavier and count longer. Let the line straighten before you move.',
+          means: 'Cast up-current, go heavier. Let the line straighten before you move.',
           basis: 'practice'
         },
         {
           sign: 'You drag down the slope',
           means:
-            'Boat shallow, cast deep: it climbs and hangs less if you pull uphill. Guides differ.',
+            'Some put the boat shallow and cast deep: pulled uphill, it hangs less. Guides differ.',
           basis: 'practice'
         }
       ]
@@ -174,13 +160,13 @@ export default {
       kind: 'field',
       title: 'On the water',
       text: 'One spot from three sides.',
-      needs: ['A calm day, then a breezy one', 'A buoy or a waypoint'],
+      needs: ['A breezy day', 'A waypoint'],
       steps: [
         'Ten casts upwind, ten downwind, ten across.',
         'Call each drag before you make it.',
-        'Keep the side you felt the most from.'
+        'Keep the side you felt most.'
       ],
-      log: ['Wind, side, depth', 'Where you felt bottom, where you lost it']
+      log: ['Wind, side, depth', 'Where you lost bottom']
     }
   ]
 };

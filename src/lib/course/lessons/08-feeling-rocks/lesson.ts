@@ -20,10 +20,10 @@ export default {
   title: 'Feeling rocks',
   minutes: 6,
   about:
-    'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow over cover. Then a rock knocks, loads, and lets go.',
+    'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow, and a rock knocks, loads, lets go.',
   place: deepPlace,
-  objectives: ['Touch every rock in the path.', 'Know why a missed rock pile may be a fast hand.'],
-  leaves_out: ['Hanging up: the lesson on snags.'],
+  objectives: ['Touch every rock in the path.', 'Know a fast hand from an empty spot.'],
+  leaves_out: ['Snags.'],
   claims: [
     { says: ['You were too fast before.'], basis: 'practice' },
     { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
@@ -33,20 +33,19 @@ export default {
       basis: { most: 'contact', of: ['slow', 'fast'] }
     },
     {
-      says: 'Then a rock knocks, loads, and lets go.',
+      says: 'a rock knocks, loads, lets go.',
       basis: { run: 'three-stones-unseen', sign: 'knocks' }
     },
     {
       says: [
-        'It feels clean because nothing knocks.',
-        'Nothing knocks because the first rock kicks the jig off the bottom.',
-        'It kicks off the first rock and stays off bottom.',
-        'From the boat that feels like clean, empty bottom.'
+        'It feels clean, but the first rock kicks the jig off bottom.',
+        'It kicks off the first rock and stays up.',
+        'To you that’s clean, empty bottom.'
       ],
       basis: { run: 'fast', holds: { contact: [0, 0.33] } }
     },
     {
-      says: 'At this speed it kicks off the first one and off the bottom.',
+      says: 'At this speed it kicks off the first one.',
       basis: { run: 'fast', sign: 'lifted' }
     },
     {
@@ -74,22 +73,20 @@ export default {
             id: 'most',
             says: 'Nearly all of it',
             holds: { contact: [0.85, 1] },
-            reply:
-              'It feels clean because nothing knocks. Nothing knocks because the first rock kicks the jig off the bottom.'
+            reply: 'It feels clean, but the first rock kicks the jig off bottom.'
           },
           {
             id: 'half',
             says: 'Less than a third',
             holds: { contact: [0, 0.33] },
             reply:
-              'Right. It kicks off the first rock and stays off bottom. From the boat that feels like clean, empty bottom.'
+              'Right. It kicks off the first rock and stays up. To you that’s clean, empty bottom.'
           },
           {
             id: 'still',
             says: 'It stops at the first rock',
             holds: { travel_m: [-0.1, 0.3] },
-            reply:
-              'Low rocks don’t stop it. At this speed it kicks off the first one and off the bottom.'
+            reply: 'Low rocks don’t stop it. At this speed it kicks off the first one.'
           }
         ]
       }
@@ -110,7 +107,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Touch them all, unseen. Then one boulder.',
+      text: 'First low rocks, then a boulder.',
       challenges: ['three-stones-unseen', 'over-one-boulder']
     },
     {

@@ -24,7 +24,7 @@ export default {
     'Know what one hour of lift does at nine and at eleven.',
     'Lift a jig and follow it down.'
   ],
-  leaves_out: ['How high to hop: next lesson.'],
+  leaves_out: ['Hops: next lesson.'],
   claims: [
     {
       says: ['Low, the tip crosses the line.', 'High, it goes straight away from the jig.'],
@@ -65,14 +65,11 @@ export default {
       basis: { run: 'two-hours', holds: { travel_m: [1.4, 1.7] }, disputed: true }
     },
     {
-      says: 'That’s about one hour’s worth.',
+      says: 'That’s one hour’s worth.',
       basis: { run: 'first', holds: { travel_m: [0.6, 0.95] } }
     },
     {
-      says: [
-        'All three hours take up line: {6 ft|1.8 m} and more.',
-        'That can’t take up {15 ft|4.5 m} of line.'
-      ],
+      says: ['All three hours take up line: {6 ft|1.8 m} and more.'],
       basis: { run: 'question', holds: { travel_m: [1.8, 4.5] } }
     },
     {
@@ -107,7 +104,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The jig is {90 ft|28 m} out, line just tight. A {7¾ ft|2.35 m} rod, its tip {6½ ft|2 m} from your hand, at nine: level.',
+      text: 'Jig {90 ft|28 m} out, line just tight. A {7 ft 9 in|2.35 m} rod at nine: level.',
       question: {
         ask: 'You lift evenly to twelve. About how far does the jig come?',
         hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',
@@ -117,8 +114,7 @@ export default {
             id: 'one',
             says: '{2 to 3 ft|60 cm to 1 m}',
             holds: { travel_m: [0.6, 0.95] },
-            reply:
-              'That’s about one hour’s worth. All three hours take up line: {6 ft|1.8 m} and more.'
+            reply: 'That’s one hour’s worth. All three hours take up line: {6 ft|1.8 m} and more.'
           },
           {
             id: 'more',
@@ -131,8 +127,7 @@ export default {
             id: 'far',
             says: '{15 ft|4.5 m} or more',
             holds: { travel_m: [4.5, 8] },
-            reply:
-              'The tip only goes a rod up and a rod back. That can’t take up {15 ft|4.5 m} of line.'
+            reply: 'The tip only goes a rod up and a rod back.'
           }
         ]
       }
@@ -140,7 +135,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One hour at a time, same pace. Low, the tip crosses the line. High, it goes straight away from the jig.',
+      text: 'One hour at a time. Low, the tip crosses the line. High, it goes straight away from the jig.',
       demos: [
         { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
         { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
@@ -150,13 +145,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}. To eleven: guides see {2 to 2½ ft|60 to 75 cm}; the model says {4½ to 5½ ft|1.4 to 1.7 m}. Film yours.',
+      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}. To eleven: guides see {2 to 2½ ft|60 to 75 cm}; the model says {4½ to 5½ ft|1.4 to 1.7 m}.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Feel for when the weight comes on.',
+      text: 'When does the weight come on?',
       cues: [
         {
           sign: 'The rod loads late in the lift',
@@ -181,11 +176,11 @@ export default {
       text: 'Mark the hours on a wall.',
       needs: ['Your rod, no hook', 'A wall to mark'],
       steps: [
-        'Eyes shut, nine to ten. Open: which hour is it?',
-        'Ten times. Then ten to eleven.',
-        'On the water: one hour up, follow down, wait.'
+        'Eyes shut, nine to ten. Open, look. Ten times.',
+        'Then ten to eleven.',
+        'On the water: one hour up, follow down.'
       ],
-      log: ['Where the rod really was, ten times', 'What you felt at each hour']
+      log: ['Where the rod really was', 'What you felt at each hour']
     }
   ]
 };

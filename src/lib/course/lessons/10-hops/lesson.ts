@@ -12,13 +12,13 @@ export default {
   title: 'Hops',
   minutes: 10,
   about:
-    'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height. Make one, then three: even, uneven, to the side.',
+    'A hop is a short, quick lift, a fall, and a rest. How far and how fast the tip goes both make height.',
   place: deepPlace,
   objectives: [
     'Hop the jig to a height you called.',
     'Make three hops with even rests, and with uneven ones.'
   ],
-  leaves_out: ['Hard strokes: next lesson.'],
+  leaves_out: ['Strokes: next lesson.'],
   claims: [
     {
       says: ['The line can’t give it more than the tip took.'],
@@ -49,10 +49,7 @@ export default {
       basis: { run: 'longer', holds: { peak_height_m: [0.3, 0.76] } }
     },
     {
-      says: [
-        'A hop is a short, quick lift, a fall, and a rest.',
-        'Make one, then three: even, uneven, to the side.'
-      ],
+      says: ['A hop is a short, quick lift, a fall, and a rest.'],
       basis: 'practice'
     }
   ],
@@ -63,7 +60,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Rod at ten, line just tight. You lift less than half an hour, in a quarter second: {15 in|40 cm} of tip.',
+      text: 'Rod at ten, line just tight. You lift {15 in|40 cm} of tip in a quarter second.',
       question: {
         ask: 'How high does the jig come up?',
         hint: 'How much of that goes into pulling it toward you? The line can’t give it more than the tip took.',
@@ -94,7 +91,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One lift quick, the same slow, then three hops.',
+      text: 'One lift, quick and slow. Then three hops.',
       demos: [
         { id: 'quick', caption: 'A quarter second.', run: quick },
         { id: 'slow', caption: 'Two seconds.', run: uprightRun(out, 30, lift(30, 42, 2)) },
@@ -112,7 +109,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'One hop. Then three. Let it lie between them.',
+      text: 'Let it lie between hops.',
       challenges: ['one-hop', 'three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
     },
     {
@@ -139,9 +136,9 @@ export default {
       text: 'Small and quick, not big.',
       needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
-        'Ten quick lifts along the tape, {15 in|40 cm} of tip each.',
+        'Ten quick lifts of {15 in|40 cm} along the tape.',
         'On the water: one hop, count to the landing.',
-        'Three hops, even rests. Then short, long.'
+        'Three hops, even rests. Then uneven.'
       ],
       log: ['Count from hop to landing', 'Which rhythm got bites']
     }

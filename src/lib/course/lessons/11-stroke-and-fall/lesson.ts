@@ -11,13 +11,13 @@ export default {
   title: 'Stroke and fall',
   minutes: 8,
   about:
-    'Warm water, active fish: a hard snap and a controlled fall. The fall makes or breaks it. On a tight line the jig swings in; on a following rod it drops where it is.',
+    'Warm water, active fish: a hard snap and a controlled fall. On a tight line the jig swings in; on a following rod it drops where it is.',
   place: deepPlace,
   objectives: [
     'Snap it up, then follow it down on semi-slack line.',
     'Know what a pendulum fall costs.'
   ],
-  leaves_out: ['Setting the hook: its own lesson.'],
+  leaves_out: ['The hook set.'],
   claims: [
     {
       says: [
@@ -34,10 +34,7 @@ export default {
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
-      says: [
-        'It comes up steep, but then it hangs on a tight line and swings.',
-        'The rest is the swing on a tight line.'
-      ],
+      says: ['Then it swings in on the tight line.', 'The rest is the swing.'],
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
@@ -53,11 +50,7 @@ export default {
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
-      says: [
-        'The fall makes or breaks it.',
-        'Most bites on a stroke come on the fall.',
-        'Guides see less; film your own.'
-      ],
+      says: ['Most bites on a stroke come on the fall.', 'Guides see less; film your own.'],
       basis: 'practice'
     }
   ],
@@ -79,14 +72,14 @@ export default {
             says: 'About {3 ft|1 m}',
             holds: { travel_m: [0.75, 1.14] },
             reply:
-              'It comes up steep, but then it hangs on a tight line and swings. Snap and swing together: about {8½ ft|2.6 m}.'
+              'Then it swings in on the tight line. Snap and swing together: about {8½ ft|2.6 m}.'
           },
           {
             id: 'much',
             says: 'About {8½ ft|2.6 m}',
             holds: { travel_m: [2.3, 2.9] },
             reply:
-              'Right. The snap is about {5½ ft|1.7 m} of it. The rest is the swing on a tight line. Guides see less; film your own.'
+              'Right. The snap is about {5½ ft|1.7 m} of it. The rest is the swing. Guides see less; film your own.'
           },
           {
             id: 'boat',
@@ -101,7 +94,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Same snap. The rod stays up, then it follows.',
+      text: 'One snap, two falls.',
       demos: [
         { id: 'held', caption: 'Rod stays up: it swings.', run: heldUp },
         {
@@ -114,7 +107,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Snap, then give line back as fast as it falls. Last, low hops again: short rest, long rest.',
+      text: 'Lower the rod as fast as the jig falls.',
       challenges: ['stroke', 'fall-on-a-following-rod', 'three-hops-sideways-uneven']
     },
     {
@@ -141,7 +134,7 @@ export default {
       text: 'Five strokes, then rest the spot.',
       needs: ['Room overhead', 'A jig whose fall you’ve timed'],
       steps: [
-        'Snap nine to eleven. Follow down in the time it falls.',
+        'Snap nine to eleven. Follow it down.',
         'Watch the line, not the tip. It’s never quite straight.'
       ],
       log: ['Seconds of fall', 'Where they bit: up, down, or at rest']

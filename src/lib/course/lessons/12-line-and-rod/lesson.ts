@@ -22,11 +22,8 @@ export default {
   about:
     'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. How much of that reaches the jig depends on how fast you move.',
   place: deepPlace,
-  objectives: [
-    'Know when stretch and rod bend matter, and when they don’t.',
-    'Adjust a hop for a soft rod.'
-  ],
-  leaves_out: ['Knots and wear: check your line.'],
+  objectives: ['Know when stretch and rod bend matter.', 'Adjust a hop for a soft rod.'],
+  leaves_out: ['Knots and wear.'],
   claims: [
     { says: ['That pull is what stretches line.'], basis: 'practice' },
     {
@@ -52,7 +49,7 @@ export default {
       basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
     },
     {
-      says: 'On a line just tight, nearly all of it gets there.',
+      says: 'On a tight line nearly all of it gets there.',
       basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
@@ -78,7 +75,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Mono stretches. You drag {3 ft|90 cm} of tip in 6 seconds, jig {45 ft|14 m} out.',
+      text: 'You drag {3 ft|90 cm} of tip in 6 seconds, jig {45 ft|14 m} out.',
       question: {
         ask: 'How far does the jig come on 12-lb mono?',
         hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
@@ -106,8 +103,7 @@ export default {
             id: 'none',
             says: 'Next to nothing',
             holds: { travel_m: [-0.05, 0.2] },
-            reply:
-              'Slack would do that, not stretch. On a line just tight, nearly all of it gets there.'
+            reply: 'Slack would do that, not stretch. On a tight line nearly all of it gets there.'
           }
         ]
       }
@@ -115,7 +111,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One snap, {85 ft|26 m} out, on three lines and two rods. Mono and fluorocarbon come out alike.',
+      text: 'One snap, {85 ft|26 m} out. Mono and fluorocarbon come out alike.',
       demos: [
         { id: 'braid', caption: '20-lb braid, leader.', run: snapOn(braid) },
         { id: 'fluoro', caption: '12-lb fluorocarbon.', run: snapOn() },
@@ -151,7 +147,7 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Weigh your own pull.',
+      text: 'Weigh your pull.',
       needs: ['The rod and line you fish, and its pound test', 'A spring scale'],
       steps: [
         'Pull the scale as you’d hop. Read it.',

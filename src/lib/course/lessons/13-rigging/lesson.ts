@@ -50,19 +50,16 @@ export default {
   id: 'rigging',
   order: 13,
   title: 'Rigging',
-  minutes: 9,
+  minutes: 8,
   about:
-    'Trailer, line and rod change what the jig does. Head shape, weedguard and a sharp hook change what gets hung and what gets hooked. Know which is which.',
+    'Trailer, line and rod change what the jig does. Head, weedguard and point change what gets hung and hooked.',
   place: deepPlace,
-  objectives: [
-    'Know what a trailer and a line change, and what only guides can tell you.',
-    'Slow down for a big trailer.'
-  ],
-  leaves_out: ['Colors.', 'Knots: use one you trust, and test it.'],
+  objectives: ['Know what a trailer and a line change.', 'Slow down for a big trailer.'],
+  leaves_out: ['Colors and knots.'],
   claims: [
     { says: ['It weighs about the same.'], basis: 'practice' },
     {
-      says: 'In free spool it hardly matters.',
+      says: 'In free spool the model sees no difference;',
       basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
     },
     {
@@ -70,7 +67,7 @@ export default {
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
-      says: 'At one pace it’s off bottom more.',
+      says: 'same drag, off bottom more.',
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
     {
@@ -90,7 +87,7 @@ export default {
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
-      says: ['Lead still pulls it down.', 'It takes 10 to 20 seconds, not a minute.'],
+      says: 'It takes 10 to 20 seconds, not a minute.',
       basis: { run: 'question', holds: { fall_s: [10, 20] }, unknowns: 'drag' }
     },
     {
@@ -99,8 +96,8 @@ export default {
     },
     {
       says: [
-        'Head shape, weedguard and a sharp hook change what gets hung and what gets hooked.',
-        'What the model knows, and what only guides tell you.'
+        'Head, weedguard and point change what gets hung and hooked.',
+        'Much of it only guides can tell you.'
       ],
       basis: 'practice'
     }
@@ -117,7 +114,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}, 12-pound fluorocarbon. No trailer: you counted about 8 seconds. Now thread on a big one: a full craw with flapping claws.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a big one, a full craw with flapping claws.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',
@@ -128,8 +125,7 @@ export default {
             id: 'same',
             says: 'About 8 seconds again',
             holds: { fall_s: [6, 9.9] },
-            reply:
-              'It weighs the same, but it pushes more water aside. A big trailer slows the fall and lifts sooner.'
+            reply: 'It weighs the same, but it pushes more water aside.'
           },
           {
             id: 'longer',
@@ -141,7 +137,7 @@ export default {
             id: 'far-longer',
             says: 'A minute or so',
             holds: { fall_s: [40, 90] },
-            reply: 'Lead still pulls it down. It takes 10 to 20 seconds, not a minute.'
+            reply: 'It takes 10 to 20 seconds, not a minute.'
           }
         ]
       }
@@ -149,12 +145,12 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One jig, two trailers. At one pace it’s off bottom more.',
+      text: 'One jig, bare and with a big trailer.',
       demos: [
         { id: 'bare', caption: 'Bare: the fall.', run: fall(BARE_M2) },
         { id: 'big', caption: 'Big trailer: the fall.', run: fall(BIG_M2) },
         { id: 'drag-bare', caption: 'Bare: the drag.', run: drag(BARE_M2) },
-        { id: 'drag-big', caption: 'Big trailer: the same drag.', run: drag(BIG_M2) }
+        { id: 'drag-big', caption: 'Big trailer: same drag, off bottom more.', run: drag(BIG_M2) }
       ]
     },
     {
@@ -166,12 +162,12 @@ export default {
     {
       kind: 'feel',
       title: 'What it changes',
-      text: 'What the model knows, and what only guides tell you.',
+      text: 'Much of it only guides can tell you.',
       cues: [
         {
           sign: 'Heavier line',
           means:
-            'On a tight line, thick line swings down slower. In free spool it hardly matters. It also breaks later: match it to cover and rod.',
+            'On a tight line, thick line swings down slower. In free spool the model sees no difference; guides count it slower. Match it to cover and rod.',
           basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
         },
         {
@@ -182,13 +178,13 @@ export default {
         },
         {
           sign: 'Skirt',
-          means: 'A full one slows the fall, as a trailer does. Trim it, and count again.',
+          means: 'A full one slows the fall. Trim it, and count again.',
           basis: 'practice'
         },
         {
           sign: 'Weedguard',
           means:
-            'Stiff sheds brush and blocks bites. Trim it or fan it until the point finds your thumbnail.',
+            'Stiff sheds brush and blocks bites. Trim it until the point finds your thumbnail.',
           basis: 'practice'
         },
         {
@@ -199,7 +195,7 @@ export default {
         {
           sign: 'Rod power',
           means:
-            'Medium-heavy for {3/8 to 5/8 oz|11 to 18 g}, heavy above. 12- to 20-pound test, spinning or baitcaster.',
+            'Medium-heavy to {5/8 oz|18 g}, heavy above. 12- to 20-pound test, spinning or baitcaster.',
           basis: 'practice'
         }
       ]
@@ -210,11 +206,11 @@ export default {
       text: 'One jig, with and without.',
       needs: ['A jig and two trailers', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Test the point lightly on your thumbnail, away from the fingertip.',
+        'Test the point on your thumbnail, lightly, away from the fingertip.',
         'Time three drops bare, three with each trailer.',
-        'Drag each one foot. Note which one you feel.'
+        'Drag each one foot.'
       ],
-      log: ['Nine counts', 'The trailer you’d fish here, and why']
+      log: ['Nine counts', 'The one you’d fish here, and why']
     }
   ]
 };

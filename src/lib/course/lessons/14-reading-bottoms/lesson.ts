@@ -14,10 +14,10 @@ export default {
   title: 'Reading bottoms',
   minutes: 10,
   about:
-    'Mud, sand, gravel, rock, brush, grass: each talks up the line. Drag slow and you can name them unseen. Drag fast and you can’t.',
+    'Every bottom talks up the line. Drag slow and you can name it unseen. Drag fast and you can’t.',
   place: deepPlace,
   objectives: ['Name a bottom by feel.', 'Drag slowly enough to tell.'],
-  leaves_out: ['Which bottom holds fish today.'],
+  leaves_out: ['Which one holds fish.'],
   claims: [
     {
       says: ['The pull keeps growing.'],
@@ -34,7 +34,7 @@ export default {
       basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
     },
     {
-      says: 'Drag slow and you can name them unseen.',
+      says: 'Drag slow and you can name it unseen.',
       basis: { run: 'rock', sign: 'knocks' }
     },
     {
@@ -47,7 +47,7 @@ export default {
     },
     {
       says: [
-        'Then it lets go and the rod gives the jig what it stored.',
+        'Then the rod gives back what it stored.',
         'It starts late and comes most of the way.',
         'Pull slow and it breaks loose late, then comes most of the way.'
       ],
@@ -55,7 +55,7 @@ export default {
     },
     {
       says: [
-        'Mud, sand, gravel, rock, brush, grass: each talks up the line.',
+        'Every bottom talks up the line.',
         'A jig jumps when you rip it.',
         'Guides’ words for each.',
         'Yours may differ.'
@@ -81,7 +81,7 @@ export default {
             says: 'Late start, then nearly all of it',
             holds: { travel_m: [0.24, 0.33] },
             reply:
-              'Right. Mud holds until the pull beats it. Then it lets go and the rod gives the jig what it stored.'
+              'Right. Mud holds until the pull beats it. Then the rod gives back what it stored.'
           },
           {
             id: 'stuck',
@@ -102,7 +102,7 @@ export default {
     {
       kind: 'see',
       title: 'See it, hear it',
-      text: 'One slow drag, five bottoms. Watch the pull. Turn the sound on.',
+      text: 'One slow drag, five bottoms. Sound on.',
       demos: [
         { id: 'mud', caption: 'Mud.', run: slow('mud') },
         { id: 'sand', caption: 'Sand.', run: slow('sand') },
@@ -114,7 +114,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three bottoms, one pace: slow. Then name one by feel alone.',
+      text: 'One pace: slow.',
       challenges: ['out-of-the-mud', 'over-gravel', 'through-grass', 'what-is-this-bottom']
     },
     {
@@ -153,7 +153,7 @@ export default {
       kind: 'field',
       title: 'On the water',
       text: 'Ten spots, ten names.',
-      needs: ['A jig you can lose', 'Sonar, or someone who knows the lake'],
+      needs: ['A jig you can lose', 'Someone who knows the lake'],
       steps: ['Eyes shut, one slow drag. Name the bottom.', 'Check it.'],
       log: ['How many you got right', 'Which two you mix up']
     }

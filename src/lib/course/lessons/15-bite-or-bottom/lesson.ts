@@ -22,10 +22,10 @@ export default {
   title: 'Bite or bottom',
   minutes: 6,
   about:
-    'A tap, mush, lost weight, a line that swims off. Or a rock. Bottom holds still; fish move. Hold the rod still and find out which.',
+    'A tick, a thump, mush, lost weight. Or a rock. Bottom holds still; fish move. Hold the rod still and find out.',
   place: deepPlace,
   objectives: ['Tell what moves from what holds.', 'Set on a bite in time, and only on a bite.'],
-  leaves_out: ['Setting the hook: its own lesson.', 'Fighting and landing fish.'],
+  leaves_out: ['Fighting and landing fish.'],
   claims: [
     {
       says: ['The rod is still, so only one thing moves.'],
@@ -36,16 +36,13 @@ export default {
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
-      says: [
-        'This one goes with the fish, away from you, while your rod is still.',
-        'This one swims off and takes it along.'
-      ],
+      says: ['This one goes with the fish.', 'This one swims off with it.'],
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
       says: [
         'A rock stays.',
-        'A tap, mush, lost weight, a line that swims off.',
+        'A tick, a thump, mush, lost weight.',
         'Or a rock.',
         'If the boat is held and it moves off, treat it as a fish.',
         'Drift, current and wind in the line move it too.',
@@ -71,8 +68,7 @@ export default {
             id: 'still',
             says: 'It stays where it is',
             holds: { travel_m: [-0.03, 0.03] },
-            reply:
-              'A rock stays. This one goes with the fish, away from you, while your rod is still.'
+            reply: 'A rock stays. This one goes with the fish.'
           },
           {
             id: 'away',
@@ -85,8 +81,7 @@ export default {
             id: 'toward',
             says: 'It comes toward you',
             holds: { travel_m: [0.1, 5] },
-            reply:
-              'Some fish do that, and the weight goes away. This one swims off and takes it along.'
+            reply: 'Some fish do that, and the weight goes away. This one swims off with it.'
           }
         ]
       }
@@ -94,7 +89,7 @@ export default {
     {
       kind: 'see',
       title: 'See it, hear it',
-      text: 'Three bites and a rock. Watch the pull. Turn the sound on.',
+      text: 'Three bites and a rock. Sound on.',
       demos: [
         { id: 'tap', caption: 'A tap.', run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4) },
         { id: 'mush', caption: 'Mush.', run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4) },
@@ -109,7 +104,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Drag a little, then wait. Sweep when the line tells you.',
+      text: 'Sweep when the line tells you.',
       challenges: ['strike-a-tap', 'strike-a-lost-weight']
     },
     {
@@ -118,7 +113,7 @@ export default {
       text: 'When in doubt: reel down, test, sweep.',
       cues: [
         {
-          sign: 'A tap while you hold still',
+          sign: 'A tap or tick while you hold still',
           means: 'Treat it as a bite. Small fish peck too, and a rocking boat tugs the line.',
           basis: { run: 'tap', sign: 'bite' }
         },
@@ -132,7 +127,12 @@ export default {
           means: 'A fish came toward you. Reel, then sweep.',
           basis: { run: 'gone', sign: 'bite' }
         },
-        { sign: 'It holds, and holds', means: 'Bottom. Don’t set; ease it off.', basis: 'practice' }
+        { sign: 'A thump, then weight', means: 'It’s loaded up. Sweep.', basis: 'practice' },
+        {
+          sign: 'Solid and dead',
+          means: 'Bottom. Don’t set; ease into it once before you quit on it.',
+          basis: 'practice'
+        }
       ]
     },
     {

@@ -15,15 +15,14 @@ export default {
   id: 'hook-set',
   order: 16,
   title: 'The hook set',
-  minutes: 7,
-  about:
-    'Reel down until you feel it, then sweep, low and firm. Slack eats your sweep. On a tight line you can sweep right at the tap.',
+  minutes: 6,
+  about: 'Reel down until you feel it, then sweep, low and firm. Slack eats your sweep.',
   place: deepPlace,
   objectives: [
     'Reel down, then sweep, in time.',
-    'Know when to set at once, when to reel first, and when not to set.'
+    'Know when to set, when to reel first, and when not to.'
   ],
-  leaves_out: ['Fighting a big fish.', 'How tight to set your drag: ask your guide.'],
+  leaves_out: ['Big fish, and how tight to set your drag.'],
   claims: [
     { says: ['Line only stretches as far as it’s pulled.'], basis: 'practice' },
     {
@@ -47,13 +46,8 @@ export default {
       basis: { run: 'question', holds: { pull_N: [0, 2.22] } }
     },
     {
-      says: 'Slack eats your sweep, so reel down first.',
-      basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
-    },
-    {
       says: [
-        'On a tight line you can sweep right at the tap.',
-        'A fish weighs pounds: then mono stretches, and you sweep longer.',
+        'A fish weighs pounds: mono stretches, and you sweep longer.',
         'A fish weighs pounds and stretches it like that.'
       ],
       basis: 'practice'
@@ -65,7 +59,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'No fish yet: a free jig, line tight, 12-pound mono, {60 ft|18 m} out. You sweep {3 ft|90 cm} of tip, hard.',
+      text: 'No fish yet: a free jig {60 ft|18 m} out, 12-pound mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'How hard does a free jig pull back? Line only stretches as far as it’s pulled.',
@@ -82,21 +76,20 @@ export default {
             says: 'Nearly all of it',
             holds: { travel_m: [0.8, 1.05] },
             reply:
-              'Right. A free jig pulls back less than half a pound. Slack eats your sweep, so reel down first. A fish weighs pounds: then mono stretches, and you sweep longer.'
+              'Right. A free jig pulls back less than half a pound. A fish weighs pounds: mono stretches, and you sweep longer.'
           },
           {
             id: 'half',
             says: 'About half: mono stretches',
             holds: { travel_m: [0.3, 0.6] },
             reply:
-              'A fish weighs pounds and stretches it like that. A free jig doesn’t pull that hard. Slack eats your sweep.'
+              'A fish weighs pounds and stretches it like that. A free jig doesn’t pull that hard.'
           },
           {
             id: 'none',
             says: 'Next to nothing, that far out',
             holds: { travel_m: [-0.1, 0.2] },
-            reply:
-              'Distance alone takes little. Tight line passes nearly all on. Slack eats your sweep.'
+            reply: 'Distance alone takes little. Tight line passes nearly all on.'
           }
         ]
       }
@@ -104,12 +97,12 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One sweep, three lines. Reeled down, the same sweep gets there.',
+      text: 'One sweep, three lines. Then a rock.',
       demos: [
         { id: 'slack', caption: 'Slack in the line.', run: lowRun(withSlack(0.6), hard) },
         {
           id: 'reeled',
-          caption: 'Reeled down, then swept.',
+          caption: 'Reeled down, the same sweep gets there.',
           run: lowRun(withSlack(0.6), inTurn(sweep(60, 60, 0.1), reel(0.5, 1), hard))
         },
         { id: 'tight', caption: 'Tight all along.', run: lowRun(withSlack(0.03), hard) },
@@ -119,7 +112,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Slack line and a tap. Then rock on the way, and some casts with no fish.',
+      text: 'Wait for it.',
       challenges: ['reel-down-and-sweep', 'set-on-fish-not-rock']
     },
     {
@@ -127,11 +120,6 @@ export default {
       title: 'Set or don’t',
       text: 'Some guides sweep at the tap, some always reel down first. On a tight line both work.',
       cues: [
-        {
-          sign: 'A tap, line tight',
-          means: 'Sweep now, or reel a turn and sweep. Guides differ.',
-          basis: 'practice'
-        },
         {
           sign: 'Line jumps, slack in it',
           means: 'Reel down first: slack eats your sweep.',
@@ -145,7 +133,7 @@ export default {
         {
           sign: 'Hooked up',
           means:
-            'You set your reel drag at the ramp. Rod low, steady pull. Net it, then pliers; a flat barb comes out easy. Never swing a fish at anyone.',
+            'Rod low, steady pull; reel drag set at the ramp. Net it, then pliers. Never swing a fish at anyone.',
           basis: 'practice'
         },
         {
@@ -158,14 +146,14 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'A spring scale tied to a post. Nobody holds it.',
+      text: 'Nobody holds the scale.',
       needs: ['Your rod, no hook', 'A spring scale, tied to a post', 'Glasses for everyone'],
       steps: [
-        'Everyone behind you. Sweep on tight line, firm, not hard. Read the scale.',
+        'Everyone behind you. Sweep on tight line, firm, not hard.',
         'Give it {2 ft|60 cm} of slack and sweep.',
-        'Same slack: reel down, then sweep. Ten times.'
+        'Same slack: reel down, then sweep.'
       ],
-      log: ['Three readings', 'How often you swept into slack']
+      log: ['Three readings']
     }
   ]
 };

@@ -30,16 +30,13 @@ export default {
   title: 'The first drop',
   minutes: 8,
   about:
-    'Many bites come before you ever feel bottom. On the drop, the line is all you have. Watch it stop early, jump, or run off sideways.',
+    'Many bites come before you ever feel bottom. Watch the line stop early, jump, or run off sideways.',
   place: deepPlace,
-  objectives: [
-    'Know what the line does when a fish takes it on the drop.',
-    'Set on a bite that comes after a hop, on semi-slack line.'
-  ],
-  leaves_out: ['Electronics.', 'Which fish suspend where.'],
+  objectives: ['Know a bite on the drop by the line.', 'Set on a bite on semi-slack line.'],
+  leaves_out: ['Which fish suspend where.'],
   claims: [
     {
-      says: 'Engage the reel too soon and it takes longer, and lands closer.',
+      says: 'it takes longer, and lands closer.',
       basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
@@ -62,7 +59,6 @@ export default {
     {
       says: [
         'Many bites come before you ever feel bottom.',
-        'On the drop, the line is all you have.',
         'That’s an anchor.',
         'Only a very light jig takes that long.'
       ],
@@ -107,10 +103,14 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Watch the line on each. Engage the reel too soon and it takes longer, and lands closer.',
+      text: 'Watch the line on each.',
       demos: [
-        { id: 'free', caption: 'Free spool, down undisturbed.', run: free },
-        { id: 'engaged', caption: 'Engaged at the splash.', run: engaged },
+        { id: 'free', caption: 'Free spool.', run: free },
+        {
+          id: 'engaged',
+          caption: 'Engaged at the splash: it takes longer, and lands closer.',
+          run: engaged
+        },
         {
           id: 'taken',
           caption: 'Taken on semi-slack, after a hop.',
@@ -122,7 +122,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Count a drop by the line. Then hop it, follow it down, and set on a bite.',
+      text: 'Eyes on the line.',
       challenges: ['watch-it-down', 'bite-on-semi-slack']
     },
     {
@@ -150,12 +150,11 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Ten drops at one spot, eyes on the line.',
+      text: 'Ten drops at one spot.',
       needs: ['A jig you’ve counted here', 'Bright line, or a bobber stop on it'],
       steps: [
         'Say your count before each drop.',
-        'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.',
-        'Stops early? Engage the reel, reel down, sweep.'
+        'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.'
       ],
       log: ['Ten counts', 'Early stops, and what each one was']
     }

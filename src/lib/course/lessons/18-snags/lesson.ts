@@ -11,7 +11,7 @@ export default {
   title: 'Snags',
   minutes: 6,
   about:
-    'Sooner or later you hang up. Pulling harder drives the hook in. Stop, give slack, shake, change the angle. Know when to quit.',
+    'Pulling harder drives the hook in. Stop, give slack, shake, change the angle. Know when to quit.',
   place: deepPlace,
   objectives: [
     'Free a hook with slack and small shakes.',
@@ -27,7 +27,7 @@ export default {
       says: [
         'Here the pull drives the point in, and it stays.',
         'The pull drives the point in.',
-        'A pull drives the point in, and it stays.'
+        'A pull drives the point in.'
       ],
       basis: { run: 'harder', sign: 'set deeper' }
     },
@@ -37,7 +37,6 @@ export default {
     },
     {
       says: [
-        'Sooner or later you hang up.',
         'Sometimes, and then it comes straight at you.',
         'After that shaking won’t help.',
         'Gentle first.',
@@ -52,7 +51,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You drag the jig {8 in|20 cm}. Its hook catches on the face of a rock.',
+      text: '{8 in|20 cm} into a drag its hook catches on a rock.',
       question: {
         ask: 'You keep pulling, harder. What happens?',
         hint: 'Which way does the hook point? What does a harder pull do to it?',
@@ -75,7 +74,7 @@ export default {
             id: 'back',
             says: 'It slips back off the rock',
             holds: { travel_m: [-2, -0.1] },
-            reply: 'Slack lets it slip back. A pull drives the point in, and it stays.'
+            reply: 'Slack lets it slip back. A pull drives the point in.'
           }
         ]
       }
@@ -104,7 +103,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Hang it on purpose. Take off all the pull before anything else.',
+      text: 'Hang it on purpose.',
       challenges: ['free-a-snag', 'free-from-above']
     },
     {

@@ -24,16 +24,16 @@ export default {
   title: 'Offshore',
   minutes: 9,
   about:
-    'Ledges, humps and roadbeds in {20 to 35 ft|6 to 11 m}. The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
+    'Ledges, humps and roadbeds. The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
   place: {
     name: place.name,
-    note: 'An invented lake, {35 ft|10.7 m} deep here unless we say otherwise.'
+    note: 'An invented lake, about {35 ft|10.7 m} deep here.'
   },
   objectives: [
-    'Know what deep water changes: the count, the line, and how fast you can drag.',
-    'Drag and hop a jig in {35 ft|10.5 m} and know it’s down.'
+    'Know what deep water changes.',
+    'Drag and hop in {35 ft|10.5 m} and know it’s down.'
   ],
-  leaves_out: ['Setting up your sonar.', 'Finding the spot: maps and miles.'],
+  leaves_out: ['Sonar and maps.'],
   claims: [
     {
       says: ['A jig falls at one even speed.'],
@@ -55,7 +55,7 @@ export default {
       }
     },
     {
-      says: 'Light, it’s still falling when heavy is down.',
+      says: 'A lighter jig is still falling then.',
       basis: { most: 'fall_s', of: ['fall-light', 'question'], unknowns: 'drag' }
     },
     {
@@ -66,7 +66,7 @@ export default {
       says: [
         'It doesn’t speed up on the way.',
         'Three times the depth is about three times the count.',
-        'It doesn’t slow down that much on the way.'
+        'It doesn’t slow down on the way.'
       ],
       basis: {
         most: 'fall_s',
@@ -81,10 +81,10 @@ export default {
     },
     {
       says: [
-        'Ledges, humps and roadbeds in {20 to 35 ft|6 to 11 m}.',
+        'Ledges, humps and roadbeds.',
         'the line gets steep',
         'Heavier and slower.',
-        'In deep water everything feels late and mushy.'
+        'Deep, everything feels late and mushy.'
       ],
       basis: 'practice'
     }
@@ -128,14 +128,13 @@ export default {
             id: 'triple',
             says: '10 to 20 seconds',
             holds: { fall_s: [10, 20] },
-            reply: 'Right. Light, it’s still falling when heavy is down. Count before you move.'
+            reply: 'Right. A lighter jig is still falling then.'
           },
           {
             id: 'minute',
             says: '45 to 90 seconds',
             holds: { fall_s: [45, 90] },
-            reply:
-              'It doesn’t slow down that much on the way. Three times the depth is about three times the count.'
+            reply: 'It doesn’t slow down on the way.'
           }
         ]
       }
@@ -152,23 +151,23 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Count it, drag it, hop it. You won’t see it.',
+      text: 'You won’t see it.',
       challenges: ['offshore-count', 'offshore-foot', 'offshore-hop']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'In deep water everything feels late and mushy.',
+      text: 'Deep, everything feels late and mushy.',
       cues: [
         {
           sign: 'A sharp edge, then nothing',
-          means: 'You pulled it off the ledge. Let it fall, and watch.',
+          means: 'It’s off the ledge. Let it fall, and watch.',
           basis: 'practice'
         },
         {
           sign: 'On the screen',
           means:
-            'Bait is a fuzzy cloud, fish are arcs or streaks near it. A ledge is a step in the bottom. Drop a waypoint, then hold upwind of it, bow in.',
+            'Bait is a fuzzy cloud, fish are arcs or streaks near it, a ledge is a step. Hold upwind of it, bow in.',
           basis: 'practice'
         },
         {
@@ -178,13 +177,12 @@ export default {
         },
         {
           sign: 'Fish below a thermocline?',
-          means: 'Often few: there’s often too little oxygen. Look at it and above it first.',
+          means: 'Often few: too little oxygen. Look above it first.',
           basis: 'practice'
         },
         {
           sign: 'A fish from deep water floats',
-          means:
-            'A descending device takes it down and lets it go deep. Ask your state before you vent one.',
+          means: 'Send it down with a descending device. Ask your state before you vent one.',
           basis: 'practice'
         }
       ]
@@ -192,10 +190,10 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'One ledge, top and bottom.',
+      text: 'One ledge.',
       needs: ['A ledge in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
       steps: [
-        'Move first: no bait, no fish on the screen, no bites in twenty casts. Go to the next spot.',
+        'No bait, no fish on the screen, no bites in twenty casts? Move.',
         'Count it on top and below. The difference is your ledge.',
         'Ten slow drags up or down the edge. Then ten hops.'
       ],

@@ -33,15 +33,12 @@ export default {
   id: 'season-map',
   order: 20,
   title: 'The season map',
-  minutes: 8,
+  minutes: 7,
   about:
-    'Water temperature says where to look first and how to start. And when a spot is empty, move first: a change of retrieve can’t fix it.',
+    'Water temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
-  objectives: [
-    'Know where you’d start, and with what, for a water temperature.',
-    'Know when to move first and when to stay.'
-  ],
-  leaves_out: ['Your lake’s own calendar: ask locally.'],
+  objectives: ['Know where to start, and with what.', 'Know when to move first and when to stay.'],
+  leaves_out: ['Your lake’s own calendar.'],
   claims: [
     { says: ['The reel keeps what the rod gained.'], basis: 'practice' },
     { says: 'a change of retrieve can’t fix it', basis: 'practice' },
@@ -50,19 +47,16 @@ export default {
       basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
     },
     {
-      says: [
-        'So in cold water the spot counts most.',
-        'Guides see less of a lift than the model does.'
-      ],
+      says: ['So in cold water the spot counts most.', 'Guides see less than the model does.'],
       basis: 'practice'
     },
     {
-      says: 'That’s what cold-water drags cover in that time.',
+      says: 'Cold-water drags cover that much.',
       basis: { run: 'cold', holds: { travel_m: [0.46, 0.76] } }
     },
     {
       says: [
-        'One stroke alone brings it more than that.',
+        'One stroke brings it more.',
         'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.'
       ],
       basis: { run: 'one-stroke', holds: { travel_m: [1.5, 2.1] } }
@@ -70,8 +64,8 @@ export default {
     {
       says: [
         'Water temperature says where to look first and how to start.',
-        'And when a spot is empty, move first',
-        'Where to start, by the water on bottom.',
+        'When a spot is empty, move first',
+        'Where to start.',
         'Lakes differ.'
       ],
       basis: 'practice'
@@ -84,7 +78,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Summer. Three strokes of a {7¾ ft|2.35 m} rod in 15 seconds, the slack reeled up after each.',
+      text: 'Summer. Three strokes of a {7 ft 9 in|2.35 m} rod in 15 seconds, the slack reeled up after each.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'How far does one stroke bring it? The reel keeps what the rod gained.',
@@ -95,15 +89,14 @@ export default {
             id: 'little',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.46, 0.76] },
-            reply:
-              'That’s what cold-water drags cover in that time. One stroke alone brings it more than that.'
+            reply: 'Cold-water drags cover that much. One stroke brings it more.'
           },
           {
             id: 'some',
             says: 'About {17 ft|5.3 m}',
             holds: { travel_m: [4.9, 5.7] },
             reply:
-              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see less of a lift than the model does.'
+              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see less than the model does.'
           },
           {
             id: 'all',
@@ -117,7 +110,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Fifteen seconds of each. Watch how much bottom goes by.',
+      text: 'Fifteen seconds of each.',
       demos: [
         { id: 'cold', caption: 'Cold: a short drag, a long wait.', run: cold },
         { id: 'cool', caption: 'Cool: a drag, a wait, a short hop.', run: cool },
@@ -127,13 +120,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Cool water first, then warm.',
+      text: 'Cool, then warm.',
       challenges: ['drag-wait-hop', 'two-strokes']
     },
     {
       kind: 'feel',
       title: 'The map',
-      text: 'Where to start, by the water on bottom. Lakes differ. Then pick a retrieve for one day.',
+      text: 'Where to start. Lakes differ. Then pick for one day.',
       asks: 'day',
       cues: [
         { sign: winter.says, means: mapped(winter), basis: 'practice' },
@@ -145,8 +138,8 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Ten minutes of good casts, no bites, no fish on sonar',
-          means: 'Move first. Then think about the retrieve.',
+          sign: 'Ten good minutes, no bites, no fish on sonar',
+          means: 'Move first.',
           basis: 'practice'
         },
         {
@@ -159,14 +152,13 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'Temperature first, then the spot, then the retrieve.',
-      needs: ['A thermometer', 'A map of the lake', 'A watch'],
+      text: 'Three spots.',
+      needs: ['A thermometer', 'A lake map', 'A watch'],
       steps: [
-        'Read the temperature. Mark three spots that the season map gives you.',
-        'Ten minutes of good casts at the first. No bites, no fish on sonar? Move.',
-        'Fish there? Stay, and change one thing every ten casts.'
+        'Read the temperature. Mark three spots from the map.',
+        'Ten minutes at the first. Then move, or stay?'
       ],
-      log: ['Temperature, three spots, minutes at each', 'Where you moved, and what you saw first']
+      log: ['Temperature, spots, minutes at each', 'Why you moved']
     }
   ]
 };

@@ -21,7 +21,7 @@ export default {
     'Pick retrieve, weight and pace for a temperature and a mood.',
     'Do nothing for as long as it takes.'
   ],
-  leaves_out: ['Your lake’s own calendar: ask locally.'],
+  leaves_out: ['Your lake’s own calendar.'],
   claims: [
     {
       says: ['is thicker than at'],
@@ -42,7 +42,7 @@ export default {
       basis: { alike: 'travel_m', of: ['question', 'warm-drag'], unknowns: 'drag' }
     },
     {
-      says: ['Nearly all of it gets there.', 'Cold doesn’t: nearly all of it gets there.'],
+      says: ['Cold doesn’t:', 'nearly all of it gets there.'],
       basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
     },
     {
@@ -92,8 +92,7 @@ export default {
             id: 'less',
             says: 'Two thirds of it',
             holds: { travel_m: [0.5, 0.75] },
-            reply:
-              'The water is thicker, but a slow drag hardly feels it. Nearly all of it gets there.'
+            reply: 'The water is thicker, but a slow drag hardly feels it.'
           },
           {
             id: 'half',
@@ -134,13 +133,13 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Patience first. The slow ones are harder.',
+      text: 'The slow ones are harder.',
       challenges: ['cold-water', 'dead-stick', 'swim-at-a-height']
     },
     {
       kind: 'feel',
       title: 'What fish tell you',
-      text: 'Their mood comes before the map. Change one thing at a time.',
+      text: 'Their mood comes before the map.',
       cues: [
         {
           sign: 'Fish there, followed or pecked at',
@@ -155,7 +154,7 @@ export default {
         },
         {
           sign: 'Fish well up, chasing bait',
-          means: 'Swim it at their height, or stroke up to them.',
+          means: 'Swim it at their height, or stroke up.',
           basis: 'practice'
         }
       ]
@@ -166,14 +165,11 @@ export default {
       text: 'On a spot that holds fish.',
       needs: ['A thermometer', 'A notebook'],
       steps: [
-        'Read the temperature. Start with what it asks for.',
-        'Fish there but not biting? Change one thing every ten casts.',
+        'Start with what the temperature asks for.',
+        'Not biting? Change one thing every ten casts.',
         'One cast in ten: do nothing for a full minute.'
       ],
-      log: [
-        'Temperature, spot, retrieve, weight, cadence',
-        'The one thing you changed, and what it did'
-      ]
+      log: ['Temperature, spot, retrieve, cadence', 'What you changed, and what it did']
     }
   ]
 };

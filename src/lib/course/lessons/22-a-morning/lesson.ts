@@ -15,14 +15,10 @@ export default {
   order: 22,
   title: 'A morning on Fathomley Water',
   minutes: 8,
-  about:
-    'Put it together. Cold at first light, then wind, then the fish wake up. Pick, do it, write down one good thing and one fault.',
+  about: 'Put it together. Cold at first light, then wind, then the fish wake up.',
   place: deepPlace,
-  objectives: [
-    'Pick a retrieve for what you find and say why.',
-    'Do three different things well, unseen, one after another.'
-  ],
-  leaves_out: ['What only your own lake can teach you.'],
+  objectives: ['Pick a retrieve and say why.', 'Do three things well, one after another.'],
+  leaves_out: ['Your own lake.'],
   claims: [
     {
       says: ['The slack is pulled straight first, then the jig moves.'],
@@ -33,17 +29,13 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
-      says: [
-        'Slack eats some of it, not all.',
-        'The jig still gets most of the sweep.',
-        'The jig gets less, not more.'
-      ],
+      says: ['Slack eats some of it, not all.', 'The jig gets less, not more.'],
       basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
       says: [
         'With the rod low, this wind hardly adds to it.',
-        'Wind pushes on the line in the air, and a low rod leaves little of it there.'
+        'Wind pushes on line in the air, and a low rod leaves little there.'
       ],
       basis: { alike: 'travel_m', of: ['question', 'calm'], unknowns: 'drag' }
     },
@@ -63,7 +55,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The boat is anchored. Wind is up, about {15 mph|6 m/s}, at your back. {8 in|20 cm} of slack hangs in the line. Your rod is low.',
+      text: 'Anchored, wind at your back, about {15 mph|6 m/s}. {8 in|20 cm} of slack in the line, rod low.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'The slack is pulled straight first, then the jig moves. How big is the slack beside the sweep?',
@@ -73,7 +65,7 @@ export default {
             id: 'none',
             says: 'It hardly moves',
             holds: { travel_m: [-0.1, 0.15] },
-            reply: 'Slack eats some of it, not all. The jig still gets most of the sweep.'
+            reply: 'Slack eats some of it, not all.'
           },
           {
             id: 'part',
@@ -87,7 +79,7 @@ export default {
             says: 'More: the wind helps',
             holds: { travel_m: [0.8, 2] },
             reply:
-              'Wind pushes on the line in the air, and a low rod leaves little of it there. The jig gets less, not more.'
+              'Wind pushes on line in the air, and a low rod leaves little there. The jig gets less, not more.'
           }
         ]
       }
@@ -106,7 +98,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three spots, one after another: cold and still, then wind, then fish that chase.',
+      text: 'Three spots, one after another.',
       challenges: ['first-light', 'wind-comes-up', 'they-wake']
     },
     {
@@ -137,15 +129,11 @@ export default {
       text: 'One real morning.',
       needs: ['Your log so far', 'A morning'],
       steps: [
-        'Before the first cast: depth, temperature, wind, and what you pick because of them.',
+        'First: depth, temperature, wind, and what you pick because of them.',
         'Ten casts, then change one thing.',
         'Explain one choice to somebody.'
       ],
-      log: [
-        'Depth, bottom, weight, cadence',
-        'One good thing, one fault',
-        'When you’ll check again'
-      ]
+      log: ['One good thing, one fault', 'When you’ll check again']
     }
   ]
 };
