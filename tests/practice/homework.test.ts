@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { itemOf } from '../../src/lib/course/items';
 import { asSent, type Assignment, type HomeworkResult, packetOf } from '../../src/lib/wire';
-import { parsePacket } from '../../src/lib/practice';
+import { callOf, parsePacket } from '../../src/lib/practice';
 import { gradeHomework } from '../../src/lib/practice/homework-grading';
 import { MODEL_VERSION } from '../../src/lib/model';
 import { gradeTry } from '../../src/lib/scoring';
@@ -84,7 +84,10 @@ describe('homework', () => {
     for (const [c, { tries }] of challenges.entries()) {
       const mine = result.tries.filter(({ challenge }) => challenge === c);
       expect(tries.map(({ grade }) => grade)).toEqual(
-        mine.map(({ input }) => gradeTry(assignment.challenges[c], input).grade)
+        mine.map(({ input, ...said }) => {
+          const asked = assignment.challenges[c];
+          return gradeTry(asked, input, callOf(said, asked)).grade;
+        })
       );
     }
     const reached = challenges[1].tries.map(({ grade }) => grade.figure ?? NaN);

@@ -1,15 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, allLessons } from '../../src/lib/course';
 import { ROD_RATE_HZ, type Move, type RodInput } from '../../src/lib/model';
-import {
-  callAdvice,
-  describeTry,
-  gradeTry,
-  guessWords,
-  PASS_MARK,
-  wordsOf,
-  type Guess
-} from '../../src/lib/scoring';
+import { describeTry, gradeTry, guessWords, PASS_MARK, wordsOf } from '../../src/lib/scoring';
 import { inTurn, lift, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
 import { tied } from '../tied';
 import { challengeOf, gradedAs, resultOf } from './results';
@@ -195,34 +187,6 @@ describe('a result does not contradict itself', () => {
     );
     const { goal, value } = graded.grade.goals[0];
     expect(words.did).toContain(`the jig ${wordsOf(goal, value, 'imperial').reached};`);
-  });
-
-  test('a call that was far off is something to change', () => {
-    const challenge = challengeNamed('one-foot-half-seen');
-    const { result } = gradeTry(challenge, challenge.reference);
-    const off = callAdvice({ kind: 'travel', travel_m: 0.9 }, challenge, result, 'imperial');
-    expect(off).toMatch(/^Your call was .* too long\. It costs no marks\. Feel/);
-    const near = callAdvice({ kind: 'travel', travel_m: 0.3 }, challenge, result, 'imperial');
-    expect(near).toBeNull();
-  });
-
-  test('a wrong call of lifted or of down is said, and what it was; a right one is not', () => {
-    const called = (id: string, guess: Guess) => {
-      const challenge = challengeNamed(id);
-      const { result } = gradeTry(challenge, challenge.reference);
-      return callAdvice(guess, challenge, result, 'imperial');
-    };
-    const lifted = (isLifted: boolean) =>
-      called('one-foot-half-seen', { kind: 'travel', travel_m: 0.3, lifted: isLifted });
-    expect(lifted(true)).toMatch(
-      /^You said .*, lifted; it went .*, stayed down\. It costs no marks/
-    );
-    expect(lifted(false)).toBeNull();
-    const down = (isDown: boolean) => called('count-it-down', { kind: 'down', isDown });
-    expect(down(false)).toMatch(
-      /^You said still falling; it was on the bottom\. It costs no marks/
-    );
-    expect(down(true)).toBeNull();
   });
 });
 

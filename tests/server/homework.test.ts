@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { SOURCES } from '../../src/lib/course/items';
-import { gradeTry } from '../../src/lib/scoring';
+import { CALL_MARKS, gradeTry } from '../../src/lib/scoring';
 import {
   assignmentOf,
   createAssignment,
@@ -63,6 +63,15 @@ describe('homework', () => {
     expect(graded.find(({ agrees }) => !agrees)?.marks).toBe(
       gradeTry(sampleChallenge, evenHand(sampleChallenge, 30, 3)).grade.marks
     );
+  });
+
+  test('is marked with what was called of it, as on the phone', async () => {
+    await enterAs('Ina');
+    const move = tried('blind', 9);
+    const marks = move.marks - CALL_MARKS;
+    await send({ ...move, guess_m: 9, marks });
+    const [{ challenges }] = await clientProgressOf(store.db, homework);
+    expect(challenges[0].tries[0].graded).toMatchObject({ marks, passed: false, agrees: true });
   });
 
   test('a phone that enters twice is one client, under its first name', async () => {

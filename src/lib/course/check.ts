@@ -1,5 +1,7 @@
 import type { Move } from '../model';
 import {
+  asksCall,
+  gradeRun,
   gradeTry,
   PASS_MARK,
   REFERENCE_MARK,
@@ -8,12 +10,14 @@ import {
   phaseOf,
   type Correction,
   type GradedRun,
+  type Guess,
   type Phase
 } from '../scoring';
 import { claimFaults } from './claims';
 import { byHand } from './hand';
 import { followAdvice } from './follow-advice';
 import { LAZY, lazyRun, type LazyName } from './lazy';
+import { LAZY_CALLS, lazyCall, type LazyCallName } from './lazy-calls';
 import type { Lesson, PredictSection } from './lesson';
 import { minutesOf } from './lesson-minutes';
 import { missFaults, resultFaults } from './result-faults';
@@ -35,8 +39,8 @@ export interface ContentReport {
   beginnerMarks: number;
   /** Lowest marks among rough hands. */
   roughHandMarks: number;
-  /** Marks of runs without the skill (see lazy.ts): none may pass. */
-  lazy: Record<LazyName, number>;
+  /** Marks of runs without the skill, and of wrong calls of a right one (lazy.ts, lazy-calls.ts): none may pass. */
+  lazy: Record<LazyName, number> & Partial<Record<LazyCallName, number>>;
   /** Marks after five typical misses and the advice given to each, see follow-advice.ts: all must pass. */
   advised: number[];
   /** The move that the trainer would advise, or null where it knows none. */
@@ -107,7 +111,7 @@ export function checkChallenge(
   const beginnerMarks = beginner.grade.marks;
   const rough = byHands(challenge, hands, seededRandom(1));
   const roughHandMarks = Math.min(...rough.map(({ grade }) => grade.marks));
-  const lazy = lazyMarks(tries);
+  const lazy = { ...lazyMarks(tries), ...lazyCallMarks(challenge) };
   const made = [...rough, beginner];
   faults.push(
     ...[
@@ -158,6 +162,17 @@ function lazyMarks(tries: readonly Challenge[]): Record<LazyName, number> {
       Math.max(...tries.map((challenge) => marksOf(challenge, lazyRun(name, tries[0]))))
     ])
   ) as Record<LazyName, number>;
+}
+
+/** Marks of the reference called wrong, where a call is asked for: it was out of sight. */
+function lazyCallMarks(challenge: Challenge): Partial<Record<LazyCallName, number>> {
+  if (challenge.visibility === 'seen' || !asksCall(challenge)) return {};
+  const { reference: move } = challenge;
+  const { result } = gradeTry(challenge, move);
+  const marks = (call: Guess | null) => gradeRun(challenge, { move, result, call }).marks;
+  return Object.fromEntries(
+    LAZY_CALLS.map((name) => [name, marks(lazyCall(name, challenge, result))])
+  );
 }
 
 function marksOf(challenge: Challenge, move: Move): number {

@@ -24,3 +24,8 @@ export function guessOf(kept: KeptGuess, challenge: Challenge): Guess | null {
   if (askedOf(challenge) === 'height') return { kind: 'height', height_m: guess_m };
   return { kind: 'travel', travel_m: guess_m, ...(lifted === undefined ? {} : { lifted }) };
 }
+
+/** The same as the grader asks for it: undefined where none was kept, since none was asked for. */
+export function callOf(kept: KeptGuess, challenge: Challenge): Guess | undefined {
+  return guessOf(kept, challenge) ?? undefined;
+}

@@ -1,5 +1,6 @@
 import type { Item, Judgement } from '../course/items';
 import { gradeTry, type Challenge, type GradedRun } from '../scoring';
+import { callOf } from './guess';
 import { answeredOf, type AnswerTally } from './answered';
 import { judgedAgain } from './judged';
 import { markOf, type Mark } from './mark';
@@ -14,7 +15,7 @@ import {
 } from '../wire';
 
 /** What came of a try; null where today's model cannot run it. */
-export type Grader = (challenge: Challenge, input: PacketTry['input']) => GradedRun | null;
+export type Grader = (challenge: Challenge, made: PacketTry) => GradedRun | null;
 
 export type GradedHomeworkTry = GradedRun & {
   made: PacketTry;
@@ -64,7 +65,7 @@ export function homeworkTriesOf({ assignment, tries }: HomeworkResult) {
  */
 export function gradeHomework(
   { assignment, tries, answers, model }: HomeworkResult,
-  grade: Grader = gradeTry
+  grade: Grader = (challenge, made) => gradeTry(challenge, made.input, callOf(made, challenge))
 ): HomeworkReport {
   const challenges = assignment.challenges.map((challenge, i): ChallengeReport => {
     const made = tries
@@ -111,7 +112,7 @@ function gradedTry(
   n: number,
   grade: Grader
 ): GradedHomeworkTry | null {
-  const graded = grade(challenge, made.input);
+  const graded = grade(challenge, made);
   const kept = keptMarks(made, graded && graded.grade);
   if (!graded || !kept) return null;
   const { at, guess_m } = made;

@@ -28,7 +28,7 @@ export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
 export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler } from './ruler';
 export { biasText, rulerWords, trendText } from './ruler-words';
 export { isTold, planOf } from './feedback-plan';
-export { guessOf, keptGuess } from './guess';
+export { callOf, guessOf, keptGuess } from './guess';
 export { handDrill, type HandDrill } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf } from './measured';

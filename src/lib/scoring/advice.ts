@@ -1,11 +1,12 @@
 import type { Move } from '../model';
+import { callAdvice } from './call';
 import type { Challenge } from './challenge';
 import { changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
 import { adviceOf, isReadFromHand, TOTAL_MARKS, travelGoalOf } from './goals';
-import { isAsAsked, type GoalGrade, type GradedRun } from './grade';
+import { isAsAsked, moveMarks, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
@@ -50,6 +51,8 @@ export function adviceFor(
   units: Units,
   correction?: Correction | null
 ): Advice {
+  if (grade.call && isCallTheFix(grade))
+    return { words: callAdvice(grade.call, result, units), move: null };
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
   const lead = isIdle ? null : goalAdvice(graded);
@@ -67,12 +70,17 @@ export function adviceFor(
   return { words: isSaidTwice ? next.words : `${words} ${next.words}`, move: next.move };
 }
 
+/** What cost most is the one thing to change: the call, or the move. */
+export function isCallTheFix(grade: Pick<Grade, 'call' | 'goals'>): boolean {
+  return grade.call !== null && grade.call.lost > TOTAL_MARKS - moveMarks(grade);
+}
+
 /** Their own advice says what to wait for, or to do, with a rod that was held. */
 const HAVE_ADVICE_OF_REST = ['bottom_first', 'freed'];
 
 /** Nothing was done where a move was asked: that comes before any finer advice. */
 function neverMoved({ goals, setup }: Challenge, { result, grade }: GradedRun): boolean {
-  if (grade.marks === TOTAL_MARKS || !isStill(result)) return false;
+  if (moveMarks(grade) === TOTAL_MARKS || !isStill(result)) return false;
   if (goals.some(({ kind }) => HAVE_ADVICE_OF_REST.includes(kind))) return false;
   return (setup.drift_m_s ?? 0) !== 0 || Math.abs(travelBeforeBite(result)) < NO_MOVE_M;
 }

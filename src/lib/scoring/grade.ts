@@ -1,4 +1,5 @@
 import { simulate, type Move, type Result } from '../model';
+import { gradeCall, type CallGrade } from './call';
 import type { Challenge } from './challenge';
 import { PASS_MARK } from './pass-mark';
 import {
@@ -12,6 +13,7 @@ import {
   valueOf,
   type WeightedGoal
 } from './goals';
+import type { Guess } from './guess';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { runToGrade, type RunToGrade } from './run-to-grade';
@@ -30,12 +32,14 @@ export interface GoalGrade {
 }
 
 export interface Grade {
-  /** 0–100: the sum of the goals' whole marks. */
+  /** 0–100: the sum of the goals' whole marks, less what a wrong call cost. */
   marks: number;
   passed: boolean;
   /** 0–1: how much was done of what was to be done. What a rod held still keeps counts by that part only. */
   done: number;
   goals: GoalGrade[];
+  /** What was called of a try that was out of sight; null where no call was asked for. */
+  call: CallGrade | null;
   /** What was reached of the task's figure, in its own unit (see figureOf); null where nothing was. */
   figure: number | null;
 }
@@ -64,14 +68,21 @@ export function shownMarks({ goals, done }: Grade): GoalGrade[] {
 }
 
 /** Whether every figure came out as asked; a pass without that is close enough, and no more. */
-export function isAsAsked({ goals }: Pick<Grade, 'goals'>): boolean {
-  return goals.every(({ met }) => met === 1);
+export function isAsAsked({ goals, call }: Pick<Grade, 'goals' | 'call'>): boolean {
+  return goals.every(({ met }) => met === 1) && (call === null || call.share === 1);
+}
+
+/** What the move alone is worth, whatever was called. */
+export function moveMarks({ goals }: Pick<Grade, 'goals'>): number {
+  return goals.reduce((sum, goal) => sum + goal.marks, 0);
 }
 
 /** A move and what came of it in the challenge's own water. */
 export interface MadeRun {
   readonly move: Move;
   readonly result: Result;
+  /** Undefined where no call was asked for, null where none was given. */
+  readonly call?: Guess | null;
 }
 
 /** A run with its marks: what the words, the ruler and the record are views of. */
@@ -80,8 +91,8 @@ export interface GradedRun {
   readonly grade: Grade;
 }
 
-/** Marks for what the bait did. The formula is in docs/scoring.md. */
-export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade {
+/** Marks for what the bait did, and for what was called of it. The formula is in docs/scoring.md. */
+export function gradeRun(challenge: Challenge, { move, result, call: guess }: MadeRun): Grade {
   const run = runToGrade(challenge.setup, move, result);
   const done = isUntouched(challenge, result) ? 0 : doneShare(challenge, run);
   const deed = deedOf(challenge.goals);
@@ -98,18 +109,19 @@ export function gradeRun(challenge: Challenge, { move, result }: MadeRun): Grade
       outOf: goal.weight
     };
   });
-  const marks = goals.reduce((sum, goal) => sum + goal.marks, 0);
+  const call = gradeCall(challenge, guess, result);
+  const marks = Math.max(0, moveMarks({ goals }) - (call?.lost ?? 0));
   const figure = figureIn(figureOf(challenge), run, marks);
-  return { marks, passed: marks >= PASS_MARK, done, goals, figure };
+  return { marks, passed: marks >= PASS_MARK, done, goals, call, figure };
 }
 
 /**
  * Runs a move, a hand's recorded one or any other, and grades it: the only grader, so that the same try
  * gets the same marks wherever it is graded. Throws ScenarioError for a move that cannot be made.
  */
-export function gradeTry(challenge: Challenge, move: Move): GradedRun {
+export function gradeTry(challenge: Challenge, move: Move, call?: Guess | null): GradedRun {
   const result = simulate({ ...challenge.setup, move, hold_s: challenge.hold_s });
-  return { result, grade: gradeRun(challenge, { move, result }) };
+  return { result, grade: gradeRun(challenge, { move, result, call }) };
 }
 
 /** Whole marks; all of them within the limit only. */

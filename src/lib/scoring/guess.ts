@@ -1,7 +1,6 @@
-import type { Result } from '../model';
+import { SKIP_M, type Result } from '../model';
 import type { Challenge } from './challenge';
 import { formatLength, type Units } from './display';
-import { travelGoalOf } from './goals';
 import { travelBeforeBite } from './run-measures';
 import { waitAfterTouch } from './goals/tip-measures';
 
@@ -25,6 +24,24 @@ export function askedOf({ goals }: Pick<Challenge, 'goals'>): GuessQuantity {
   return has('bottom_first') ? 'down' : 'travel';
 }
 
+/** Whether a try that was out of sight is called before it is seen: where a goal says how near is right. */
+export function asksCall({
+  goals,
+  look_alikes
+}: Pick<Challenge, 'goals' | 'look_alikes'>): boolean {
+  return !look_alikes && goals.some(({ kind }) => ASK_CALLS.includes(kind));
+}
+
+const ASK_CALLS = ['travel', 'hops', 'bottom_first'];
+
+/** A skip is so little of a lift that either may be said of it. */
+export function isLiftRight(
+  { lifted }: { lifted?: boolean },
+  { hops, peak_height_m }: Pick<Result, 'hops' | 'peak_height_m'>
+): boolean {
+  return lifted === undefined || (lifted ? peak_height_m >= SKIP_M : hops.length === 0);
+}
+
 /** What was said beside what was: "You said 6 in, stayed down; it went 9 in, lifted." */
 export function guessWords(guess: Guess, result: Result, units: Units): string {
   const length = (m: number) => formatLength(m, units);
@@ -32,7 +49,7 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
     case 'travel': {
       const hasLifted = result.hops.length > 0;
       // What was called right needs no words.
-      const isRight = guess.lifted === undefined || guess.lifted === hasLifted;
+      const isRight = isLiftRight(guess, result);
       const told = (m: number, lifted: boolean) =>
         isRight ? length(m) : `${length(m)}, ${lifted ? 'lifted' : 'stayed down'}`;
       const was = told(travelBeforeBite(result), hasLifted);
@@ -46,34 +63,4 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
       return `You said ${name(guess.isDown)}; it was ${name(waitAfterTouch(result) >= 0)}.`;
     }
   }
-}
-
-const NO_MARKS = 'It costs no marks.';
-
-/**
- * What to change of a call that was wrong: whether it lifted, whether it was down, or a length further off
- * than the challenge allows the rod. Null where it was right, or close.
- */
-export function callAdvice(
-  guess: Guess,
-  challenge: Pick<Challenge, 'goals'>,
-  result: Result,
-  units: Units
-): string | null {
-  const said = guessWords(guess, result, units);
-  if (guess.kind === 'down') {
-    const isRight = guess.isDown === waitAfterTouch(result) >= 0;
-    return isRight
-      ? null
-      : `${said} ${NO_MARKS} Watch the line: it goes slack when the jig is down.`;
-  }
-  if (guess.kind === 'height') return null;
-  if (guess.lifted !== undefined && guess.lifted !== result.hops.length > 0)
-    return `${said} ${NO_MARKS} Feel whether it is still on the bottom.`;
-  const goal = travelGoalOf(challenge);
-  if (!goal) return null;
-  const off_m = guess.travel_m - travelBeforeBite(result);
-  if (Math.abs(off_m) <= goal.band_m) return null;
-  const off = formatLength(Math.abs(off_m), units);
-  return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. ${NO_MARKS} Feel where it starts and stops.`;
 }

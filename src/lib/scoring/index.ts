@@ -23,8 +23,18 @@ export {
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
-export { askedOf, callAdvice, guessWords, type GuessQuantity, type Guess } from './guess';
-export { gradeRun, gradeTry, isAsAsked, shownMarks, type Grade, type GradedRun } from './grade';
+export { isCallTheFix } from './advice';
+export { CALL_MARKS, callReached, trueCall, type CallGrade } from './call';
+export { askedOf, asksCall, guessWords, type GuessQuantity, type Guess } from './guess';
+export {
+  gradeRun,
+  gradeTry,
+  isAsAsked,
+  moveMarks,
+  shownMarks,
+  type Grade,
+  type GradedRun
+} from './grade';
 export { contactWhileMoving, NO_MOVE_M, peakBaitSpeed, tipTravel } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';

@@ -1,9 +1,11 @@
 import { MODEL_VERSION } from '../model';
+import { callOf } from '../practice';
 import {
   areSameMarks,
   type AnswerReply,
   type Assignment,
   type HomeworkSubmission,
+  type KeptGuess,
   MOST,
   type SubmittedAnswer,
   type SubmittedTry,
@@ -29,10 +31,11 @@ const MOST_SENT =
 /** Grades a try again. Throws DataError for what is no rod input. */
 export async function gradeAgain(
   challenge: Challenge,
-  { input, marks, model }: Pick<SubmittedTry, 'input' | 'marks' | 'model'>,
+  { input, marks, model, ...said }: Pick<SubmittedTry, 'input' | 'marks' | 'model'> & KeptGuess,
   account: Account
 ): Promise<TryReply> {
-  const graded = await serverCompute('grade', { challenge, input }, account);
+  const call = callOf(said, challenge);
+  const graded = await serverCompute('grade', { challenge, input, call }, account);
   const same = areSameMarks(graded.marks, marks);
   return { ...graded, agrees: same && model === MODEL_VERSION, model: MODEL_VERSION };
 }

@@ -15,6 +15,14 @@ test('a kept try is shown again as it was: told or not by its number, with its g
   });
 });
 
+test('out of sight a try near enough is told of where its call was wrong', () => {
+  const near = evenHand(sampleChallenge, 10, 3);
+  const told = (guess_lifted: boolean) =>
+    shownOf(sampleChallenge, 'unseen', 3, { input: { ...near }, guess_m: 0.3, guess_lifted });
+  expect(told(false)).toMatchObject({ isTold: false, graded: { grade: { passed: true } } });
+  expect(told(true)).toMatchObject({ isTold: true, graded: { grade: { passed: false } } });
+});
+
 test('tries beyond those asked are counted as such', () => {
   expect([2, 3, 5].map((n) => countText(n, 2))).toEqual([
     'Try 2 of 2',

@@ -13,6 +13,7 @@ const feedback = {
 function grade(travelMarks: number, done = 1): Grade {
   const marks = travelMarks + 28;
   return {
+    call: null,
     marks,
     passed: marks >= 75,
     done,

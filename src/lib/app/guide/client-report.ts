@@ -6,7 +6,7 @@ import {
   type ReportView,
   type SetTask
 } from '$lib/app/homework';
-import { figureOfReply, rulerOf, type Ruler } from '$lib/practice';
+import { figureOfReply, guessOf, keptGuess, rulerOf, type Ruler } from '$lib/practice';
 import { figureOf, type Units } from '$lib/scoring';
 import type { ClientProgress } from '$lib/wire';
 import { isLate } from '$lib/shell';
@@ -45,6 +45,7 @@ export function clientReport(
           const { input } = sent;
           return {
             id,
+            ...keptGuess(guessOf(sent, challenge)),
             input,
             marks: graded.marks,
             ...tryWords(challenge, task, n, words, units)

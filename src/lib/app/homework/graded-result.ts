@@ -9,5 +9,5 @@ import type { HomeworkResult } from '$lib/wire';
 /** What came back, every try of it run and graded again. Throws DataError for what is none of its homework. */
 export async function gradedResult(result: HomeworkResult): Promise<HomeworkReport> {
   await runAllTries(homeworkTriesOf(result));
-  return gradeHomework(result, (challenge, input) => gradedNow(challenge, { input }));
+  return gradeHomework(result, gradedNow);
 }

@@ -91,9 +91,10 @@ export class ClientPhone {
   }
 
   tried(challenge: Challenge, input: StoredTry['input'], guess: Guess | null): Promise<void> {
-    const marks = gradedNow(challenge, { input })?.grade.marks ?? 0;
+    const said = keptGuess(guess);
+    const marks = gradedNow(challenge, { input, ...said })?.grade.marks ?? 0;
     const made = { challenge: challenge.id, input, marks, model: MODEL_VERSION };
-    return this.done({ kind: 'try', id: newId(), at: now(), ...made, ...keptGuess(guess) });
+    return this.done({ kind: 'try', id: newId(), at: now(), ...made, ...said });
   }
 
   answered(made: Omit<StoredAnswer, 'id' | 'at'>): Promise<void> {

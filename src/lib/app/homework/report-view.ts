@@ -1,6 +1,6 @@
 import { lessonOf } from '$lib/course/items';
 import type { RodInput } from '$lib/model';
-import { figureLevel, planOf } from '$lib/practice';
+import { figureLevel, guessOf, keptGuess, planOf } from '$lib/practice';
 import type { HomeworkReport } from '$lib/practice/homework-grading';
 import {
   contactWhileMoving,
@@ -22,7 +22,7 @@ import { adviceWords, errorWords } from './advice';
 import { contactText, guessText } from './report-text';
 
 /** A try as a report lists it, whoever graded it. */
-export interface ReportedTry {
+export interface ReportedTry extends KeptGuess {
   /** None where it came by a link. */
   id?: string;
   input: RodInput;
@@ -136,7 +136,13 @@ export function resultView(
         const contact = contactWhileMoving(result);
         const measured = { marks, markedBy, figure: grade.figure, contact };
         const words = { ...made, ...measured, reason: `${did} ${why}`, agrees };
-        return { input: made.input, marks, ...tryWords(challenge, assignment, n, words, units) };
+        const said = keptGuess(guessOf(made, challenge));
+        return {
+          ...said,
+          input: made.input,
+          marks,
+          ...tryWords(challenge, assignment, n, words, units)
+        };
       })
     };
   });

@@ -1,5 +1,5 @@
 import { guessOf, isTold, measuredOf, type Phase } from '$lib/practice';
-import type { Challenge, Guess } from '$lib/scoring';
+import { isCallTheFix, type Challenge, type Guess } from '$lib/scoring';
 import type { RodInput } from '$lib/model';
 import { gradedNow, type TryRun } from '$lib/app/try';
 import type { KeptGuess, StoredTry } from '$lib/wire';
@@ -20,24 +20,25 @@ export function shownOf(
   challenge: Challenge,
   phase: Phase,
   n: number,
-  { input, ...kept }: MadeTry
+  made: MadeTry
 ): Shown | null {
-  const graded = gradedNow(challenge, { input });
+  const graded = gradedNow(challenge, made);
   return (
     graded && {
       phase,
       graded,
       isTold: isToldOf(phase, n, graded),
-      guess: guessOf(kept, challenge)
+      guess: guessOf(made, challenge)
     }
   );
 }
 
-/** A try out of sight that was not as asked is told of, near as it may have been. */
+/** A try out of sight that was not as asked, or called wrong, is told of, near as it may have been. */
 function isToldOf(phase: Phase, n: number, graded: TryRun): boolean {
   const measured = measuredOf(graded.challenge, graded);
   if (!measured) return phase !== 'kept';
-  return isTold(phase, n, measured.miss) || (phase === 'unseen' && !measured.isRight);
+  const isRight = measured.isRight && !isCallTheFix(graded.grade);
+  return isTold(phase, n, measured.miss) || (phase === 'unseen' && !isRight);
 }
 
 /** Whether both are one hand's move, to the last bit. */

@@ -1,5 +1,6 @@
 import { compute, keepAtHand } from '$lib/compute/browser';
 import { ScenarioError } from '$lib/model';
+import { callOf } from '$lib/practice';
 import type { Challenge } from '$lib/scoring';
 import { tryRuns, type KnownInput } from './try-runs';
 
@@ -67,7 +68,11 @@ async function run(one: TryToRun, signal: AbortSignal): Promise<void> {
 
 async function runOnce({ challenge, made }: TryToRun, signal: AbortSignal): Promise<void> {
   try {
-    const ran = await compute.ask('record', { challenge, input: made.input }, { signal });
+    const ran = await compute.ask(
+      'record',
+      { challenge, input: made.input, call: callOf(made, challenge) },
+      { signal }
+    );
     tryRuns.learn(challenge, made, ran);
   } catch (error) {
     if (signal.aborted) return;

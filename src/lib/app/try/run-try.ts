@@ -6,22 +6,23 @@ import {
   type RecordedRun,
   type RodInput
 } from '$lib/model';
+import { callOf } from '$lib/practice';
 import type { Try } from '$lib/sandbox';
 import { gradeRun, type Challenge } from '$lib/scoring';
+import type { KeptGuess } from '$lib/wire';
 import { tryRuns, type KnownInput, type RanTry, type TryRun } from './try-runs';
 
 /** A try that a hand has just made: it was run meanwhile. */
-export function gradeMade(challenge: Challenge, { input, run }: Try): TryRun {
-  const ran = { ...run, grade: gradeRun(challenge, { move: input, result: run.result }) };
+export function gradeMade(challenge: Challenge, { input, run }: Try, said: KeptGuess = {}): TryRun {
+  const made = { move: input, result: run.result, call: callOf(said, challenge) };
+  const ran = { ...run, grade: gradeRun(challenge, made) };
   return tryRuns.learn(challenge, { input }, ran) as TryRun;
 }
 
 /** The try, run now if it was not before. Null where today's model cannot run it. */
 export function gradedNow(challenge: Challenge, made: KnownInput): TryRun | null {
   const known = tryRuns.known(made);
-  return known !== undefined
-    ? known
-    : tryRuns.learn(challenge, made, runNow(challenge, made.input));
+  return known !== undefined ? known : tryRuns.learn(challenge, made, runNow(challenge, made));
 }
 
 /** What a replay needs. One whose line was let go of is run once more. */
@@ -32,10 +33,14 @@ export function recordedRun(graded: TryRun): RecordedRun {
   return { setup: parseSetup(challenge.setup), move: input, result, line };
 }
 
-function runNow(challenge: Challenge, input: RodInput): RanTry | null {
+function runNow(challenge: Challenge, { input, ...said }: KnownInput): RanTry | null {
   try {
     const { result, line } = recordTry(challenge, input);
-    return { result, line, grade: gradeRun(challenge, { move: input, result }) };
+    return {
+      result,
+      line,
+      grade: gradeRun(challenge, { move: input, result, call: callOf(said, challenge) })
+    };
   } catch (error) {
     if (error instanceof ScenarioError) return null;
     throw error;

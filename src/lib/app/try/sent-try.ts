@@ -1,7 +1,7 @@
 import { travelOf } from '$lib/practice';
 import { decodeRod, encodeRod, type CodedRod } from '$lib/wire';
 import type { RodInput } from '$lib/model';
-import { DataError, formatLength, type Units } from '$lib/scoring';
+import { DataError, formatLength, moveMarks, type Units } from '$lib/scoring';
 import type { TryRun } from './try-runs';
 
 /** What a link holds of a try: enough to run it again, and no word of who made it. */
@@ -49,7 +49,7 @@ export function sendWords({ challenge, result, grade }: TryRun, units: Units): s
   const length = (m: number) => formatLength(m, units);
   const said = travel
     ? `I wanted ${length(travel.target_m)}. The jig went ${length(result.travel_m)}.`
-    : `${challenge.title}: ${grade.marks} of 100.`;
+    : `${challenge.title}: ${moveMarks(grade)} of 100.`;
   return `${said} Can you beat it?`;
 }
 
@@ -60,5 +60,5 @@ export function sentWords(graded: TryRun, units: Units): string {
   const length = (m: number) => formatLength(m, units);
   return travel
     ? `Wanted: ${length(travel.target_m)}. The jig went ${length(result.travel_m)}.`
-    : `${grade.marks} of 100.`;
+    : `${moveMarks(grade)} of 100.`;
 }

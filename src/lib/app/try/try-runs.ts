@@ -1,5 +1,6 @@
 import type { LineHistory, RecordedRun, Result, RodInput } from '$lib/model';
 import type { Challenge, Grade } from '$lib/scoring';
+import type { KeptGuess } from '$lib/wire';
 
 /** A try with all that came of it. Marks, measures, advice and pictures are views of this. */
 export interface TryRun {
@@ -9,8 +10,8 @@ export interface TryRun {
   readonly grade: Grade;
 }
 
-/** A try as it is kept: homework without a server gives it no id. */
-export interface KnownInput {
+/** A try as it is kept, with what was called of it: homework without a server gives it no id. */
+export interface KnownInput extends KeptGuess {
   readonly id?: string;
   readonly input: RodInput;
 }

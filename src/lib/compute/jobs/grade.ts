@@ -12,6 +12,7 @@ import {
   gradeTry,
   type Challenge,
   type Grade,
+  type Guess,
   type Units
 } from '../../scoring';
 import { tryMarkOf } from '../../practice';
@@ -21,14 +22,16 @@ import type { TryReply } from '../../wire';
 export interface GivenTry {
   challenge: Challenge;
   input: RodInput;
+  /** What was called of it, where a call was asked for. */
+  call?: Guess;
 }
 
 /** What a server keeps of a try; what it says, a guide reads later without another run. */
 export type TryMarks = Required<Omit<TryReply, 'agrees' | 'model'>>;
 
 /** By the only grader there is. Throws ScenarioError for what is no rod input. */
-export function grade({ challenge, input }: GivenTry): TryMarks {
-  const graded = gradeTry(challenge, input);
+export function grade({ challenge, input, call }: GivenTry): TryMarks {
+  const graded = gradeTry(challenge, input, call);
   const { result, grade } = graded;
   const saidIn = (units: Units) => {
     const { did, why } = describeTry(challenge, graded, units);
@@ -54,8 +57,8 @@ export interface RecordedTry {
 }
 
 /** The same with the run itself, for whoever shows it. Throws ScenarioError for what is no rod input. */
-export function record({ challenge, input }: GivenTry): RecordedTry {
+export function record({ challenge, input, call }: GivenTry): RecordedTry {
   const { setup, hold_s } = challenge;
   const { result, line } = recordScenario(parseScenario({ ...setup, move: input, hold_s }));
-  return { result, grade: gradeRun(challenge, { move: input, result }), line };
+  return { result, grade: gradeRun(challenge, { move: input, result, call }), line };
 }

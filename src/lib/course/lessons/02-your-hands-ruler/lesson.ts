@@ -84,7 +84,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'The jig is hidden while you move. Call it, then look.',
+      text: 'The jig is hidden while you move. Call it, then look. A wrong call doesn’t pass.',
       challenges: ['one-foot-half-seen', 'two-feet-unseen', 'one-foot-unseen']
     },
     {

@@ -1,0 +1,112 @@
+import { OFF_BOTTOM_M, type Result } from '../model';
+import type { Challenge } from './challenge';
+import { formatLength, type Units } from './display';
+import { fading } from './fading';
+import { travelGoalOf } from './goals';
+import { waitAfterTouch } from './goals/tip-measures';
+import { askedOf, asksCall, guessWords, isLiftRight, type Guess } from './guess';
+import { travelBeforeBite } from './run-measures';
+
+/**
+ * What a wrong call costs. More than passing leaves, so that nobody passes who does not know what the jig
+ * did, and five marks below it, as far as a lazy run has to stay.
+ */
+export const CALL_MARKS = 30;
+
+/** A call that was asked for, beside what the bait did. */
+export interface CallGrade {
+  /** Null where none was made. */
+  guess: Guess | null;
+  /** 0–1: how right it was. */
+  share: number;
+  /** Whole marks that it costs. */
+  lost: number;
+}
+
+/** `guess` is undefined where none was asked for, null where none was given. A call of what was not asked is none. */
+export function gradeCall(
+  challenge: Pick<Challenge, 'goals' | 'look_alikes'>,
+  guess: Guess | null | undefined,
+  result: Result
+): CallGrade | null {
+  if (guess === undefined || !asksCall(challenge)) return null;
+  if (guess && guess.kind !== askedOf(challenge)) return null;
+  const share = guess ? shareOfCall(challenge, guess, result) : 0;
+  return {
+    guess,
+    share,
+    lost: share === 1 ? 0 : Math.max(1, Math.round((1 - share) * CALL_MARKS))
+  };
+}
+
+/** A distance may be off by as much as the rod may, and earns nothing a band further off. */
+function shareOfCall(challenge: Pick<Challenge, 'goals'>, guess: Guess, result: Result): number {
+  if (guess.kind === 'down') return isDown(result) === guess.isDown ? 1 : 0;
+  if (guess.kind === 'travel' && !isLiftRight(guess, result)) return 0;
+  const band_m = bandOf(challenge, guess, result);
+  return fading(Math.abs(offBy(guess, result)) - band_m, band_m);
+}
+
+type Length = Exclude<Guess, { kind: 'down' }>;
+
+/**
+ * A height may be off by this part of what the bait rose. Above a half, one who always says "not at all"
+ * would earn by it. A design value.
+ */
+const HEIGHT_PART = 1 / 3;
+
+function bandOf(
+  challenge: Pick<Challenge, 'goals'>,
+  { kind }: Length,
+  { peak_height_m }: Result
+): number {
+  const travel_m = kind === 'travel' && travelGoalOf(challenge)?.band_m;
+  return travel_m || HEIGHT_PART * Math.max(OFF_BOTTOM_M, peak_height_m);
+}
+
+function offBy(guess: Length, result: Result): number {
+  return guess.kind === 'travel'
+    ? guess.travel_m - travelBeforeBite(result)
+    : guess.height_m - result.peak_height_m;
+}
+
+function isDown(result: Result): boolean {
+  return waitAfterTouch(result) >= 0;
+}
+
+/** What the table says of it. */
+export function callReached({ share, lost }: CallGrade): string {
+  if (lost === 0) return 'right';
+  return share > 0 ? 'a bit off' : 'wrong';
+}
+
+/** What to change of a call that was not right. */
+export function callAdvice({ guess }: CallGrade, result: Result, units: Units): string {
+  if (!guess) return 'Call it before you look.';
+  const said = guessWords(guess, result, units);
+  if (guess.kind === 'down') return `${said} Watch the line: it goes slack when the jig is down.`;
+  if (guess.kind === 'travel' && !isLiftRight(guess, result))
+    return `${said} Feel whether it is still on the bottom.`;
+  const off_m = offBy(guess, result);
+  const off = formatLength(Math.abs(off_m), units);
+  if (guess.kind === 'travel')
+    return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. Feel where it starts and stops.`;
+  const rose = formatLength(result.peak_height_m, units);
+  return `Your call was ${off} too ${off_m > 0 ? 'high' : 'low'}: it rose ${rose}. Count its fall: a higher hop falls longer.`;
+}
+
+/** What one would call who saw the try. */
+export function trueCall(challenge: Pick<Challenge, 'goals'>, result: Result): Guess {
+  switch (askedOf(challenge)) {
+    case 'travel':
+      return {
+        kind: 'travel',
+        travel_m: travelBeforeBite(result),
+        lifted: result.hops.length > 0
+      };
+    case 'height':
+      return { kind: 'height', height_m: result.peak_height_m };
+    case 'down':
+      return { kind: 'down', isDown: isDown(result) };
+  }
+}
