@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { FOOT_M } from '../../src/lib/model';
 import { answerOf, judgeSaid, loadLessons, nearestOption, saidOf } from '../../src/lib/course';
 
 const asked = loadLessons().flatMap(({ id, sections }) =>
@@ -41,4 +42,11 @@ describe.each(asked)('in $id', ({ question }) => {
       expect(judgeSaid(question, said)).toMatchObject({ right: false, reply: option.reply });
     }
   });
+});
+
+test('who works it out right is right: the arc of the turn, and the whole foot that it comes to', () => {
+  const { question } = asked.find(({ id }) => id === 'your-hands-ruler') ?? asked[0];
+  const arc_m = 2 * ((20 * Math.PI) / 180);
+  for (const said of [arc_m, 2 * FOOT_M, 0.7]) expect(judgeSaid(question, said).right).toBe(true);
+  expect(judgeSaid(question, 1.5 * FOOT_M).right).toBe(false);
 });

@@ -1,4 +1,4 @@
-import { parseScenario, simulateScenario, type Result } from '../model';
+import { FOOT_M, INCH_M, parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
 import { measured } from './items/measure';
 import { lengthToken, timeToken } from './items/draw';
@@ -54,16 +54,25 @@ export function askedFigures({ key, result }: PredictAnswer): AskedFigure[] {
 /** What is said to a number that was said of a run before it was shown. */
 export interface SaidVerdict {
   right: boolean;
-  /** What the model makes of it, SI, give or take `band`: what slack and drag area leave open. */
+  /** What the model makes of it, SI. */
   figure: AskedFigure;
+  /** So far off is right: what slack and drag area leave open, and half of what one press is worth. */
   band: number;
   reply: string;
 }
 
-/** Right within the model's own band; a number that is off hears what its nearest option hears. */
+/** A number is said to the half foot, the inch, the second: half of that is no error. */
+const SAID_TO: Record<NonNullable<PredictQuestion['say']>, number> = {
+  feet: FOOT_M / 2,
+  inches: INCH_M,
+  seconds: 1
+};
+
+/** Right within the model's own band, and to the step in which it is said; a number that is off hears what its nearest option hears. */
 export function judgeSaid(question: PredictQuestion, said: number): SaidVerdict {
   const of = saidOf(question);
-  const { nominal, band } = measured(question.run, of, 'slack and drag');
+  const { nominal, band: open } = measured(question.run, of, 'slack and drag');
+  const band = Math.max(open, SAID_TO[question.say ?? 'feet'] / 2);
   const { key } = answerOf(question);
   const right = Math.abs(said - nominal) <= band;
   const nearest = nearestOption(question, said);

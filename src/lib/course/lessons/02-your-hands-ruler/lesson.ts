@@ -39,7 +39,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Rod low to the side, its tip {6½ ft|2 m} from your hand. You turn it slowly, about 20°.',
+      text: 'Rod low to the side, 60° off your line, its tip {6½ ft|2 m} from your hand. You turn it 20° farther off, slowly.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
@@ -84,7 +84,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'The jig is hidden while you move. Call it, then look. A wrong call doesn’t pass.',
+      text: 'The jig is hidden while you move. Call it, then look. You’re graded on the call, too.',
       challenges: ['one-foot-half-seen', 'two-feet-unseen', 'one-foot-unseen']
     },
     {
