@@ -17,7 +17,7 @@ const challenges = [
 ];
 
 // Every challenge, with two of the hands each; `npm run check:content` does so with more hands, the beginner and the misses.
-test('no result contradicts its marks, its limits or its advice', () => {
+test('no result contradicts its marks or its limits', () => {
   const all = Number(process.env.ALL_HANDS ?? 0);
   const faults = challenges.flatMap((challenge, n) => {
     const hands = all ? HANDS : [HANDS[n % HANDS.length], HANDS[(n + 3) % HANDS.length]];
@@ -25,7 +25,7 @@ test('no result contradicts its marks, its limits or its advice', () => {
       gradeTry(challenge, byHand(challenge.reference, challenge.start, hand))
     );
     return [
-      ...made.flatMap((one) => resultFaults(challenge, one, null)),
+      ...made.flatMap((one) => resultFaults(challenge, one)),
       ...missFaults(challenge, made)
     ].map((fault) => `${challenge.id}: ${fault}`);
   });

@@ -1,8 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, allLessons } from '../../src/lib/course';
 import { ROD_RATE_HZ, type Move, type RodInput } from '../../src/lib/model';
-import { describeTry, gradeTry, guessWords, PASS_MARK, wordsOf } from '../../src/lib/scoring';
+import {
+  describeTry,
+  gradeTry,
+  guessWords,
+  PASS_MARK,
+  solveCorrection,
+  wordsOf
+} from '../../src/lib/scoring';
 import { inTurn, lift, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
+import { wayWords } from '../../src/lib/sandbox/readout';
 import { tied } from '../tied';
 import { challengeOf, gradedAs, resultOf } from './results';
 
@@ -106,13 +114,27 @@ describe('a result does not contradict itself', () => {
     // 9.7 in: told as 10 in.
     const graded = gradedAs(challenge, resultOf({ travel_m: 0.2464 }));
     const { did } = describeTry(challenge, graded, 'imperial');
-    expect(did).toContain(tied('the jig 10~in: 2~in too short'));
+    expect(did).toContain(tied('the jig just under 10~in: 2~in too short'));
   });
 
-  test('a range of advice does not hold the move that just failed', () => {
-    const { challenge, graded } = tried('through-the-slack', sweep(60, 70, 3));
-    const correction = { ...WIDE, result: graded.result };
+  test('a hair outside the limit is told as outside, in the sentence and beside the picture', () => {
+    const challenge = challengeOf([
+      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 100 }
+    ]);
+    // 9.8 in, told as 10 in: within 2 in to who reads it.
+    const graded = gradedAs(challenge, resultOf({ travel_m: 0.2489 }));
+    const { did } = describeTry(challenge, graded, 'imperial');
+    expect(did).toContain(tied('the jig just under 10~in: just over 2~in too short'));
+    const stage = { target: { travel_m: [0.2548, 0.3548] as const }, units: 'imperial' as const };
+    expect(wayWords({ bait_m: 0.2489 }, stage)).toBe(tied('just under 10~in'));
+    expect(wayWords({ bait_m: 0.26 }, stage)).toBe(tied('10~in'));
+  });
+
+  test('a fix has no tolerance beside the goal’s', () => {
+    const { challenge, graded } = tried('exactly-two-feet', sweep(60, 70, 3));
+    const correction = solveCorrection(challenge);
     const { change } = describeTry(challenge, graded, 'imperial', correction);
+    expect(change).toMatch(/^Keep going\. Move the tip 2\sft.*, in \d\S*\ss or more\.$/);
     expect(change).not.toContain('give or take');
   });
 
@@ -189,5 +211,3 @@ describe('a result does not contradict itself', () => {
     expect(words.did).toContain(`the jig ${wordsOf(goal, value, 'imperial').reached};`);
   });
 });
-
-const WIDE = { tipTravel_m: 0.66, band_m: 0.39, duration_s: 9.5, move: sweep(60, 77, 9.5) };

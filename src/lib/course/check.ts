@@ -114,10 +114,9 @@ export function checkChallenge(
   const lazy = { ...lazyMarks(tries), ...lazyCallMarks(challenge) };
   const made = [...rough, beginner];
   faults.push(
-    ...[
-      ...made.flatMap((one) => resultFaults(challenge, one, correction)),
-      ...missFaults(challenge, made)
-    ].map((fault) => `${id}: ${fault}`)
+    ...[...made.flatMap((one) => resultFaults(challenge, one)), ...missFaults(challenge, made)].map(
+      (fault) => `${id}: ${fault}`
+    )
   );
   const { advised, faults: adviceFaults } = followAdvice(challenge, correction);
   faults.push(...adviceFaults.map((fault) => `${id}: ${fault}`));

@@ -48,7 +48,7 @@ export function followAdvice(challenge: Challenge, correction: Correction | null
   };
   const misses = missesOf(challenge, run);
   faults.push(
-    ...misses.flatMap((one) => resultFaults(challenge, one, correction)),
+    ...misses.flatMap((one) => resultFaults(challenge, one)),
     ...missFaults(challenge, misses)
   );
   const advised = misses.map((miss) => {

@@ -1,29 +1,19 @@
 import {
-  describeTry,
   figureOf,
   shownMarks,
-  tipTravel,
   wordsOf,
   type Challenge,
-  type Correction,
   type GradedRun,
   type Units
 } from '../scoring';
 
 const UNITS: readonly Units[] = ['imperial', 'metric'];
 
-/** What of one try's result contradicts itself: its marks, the limits beside them, and its advice. */
-export function resultFaults(
-  challenge: Challenge,
-  graded: GradedRun,
-  correction: Correction | null
-): string[] {
+/** What of one try's result contradicts itself: its marks and the limits beside them. */
+export function resultFaults(challenge: Challenge, graded: GradedRun): string[] {
   return [
     ...figureFaults(challenge, graded),
-    ...UNITS.flatMap((units) => [
-      ...limitFaults(graded, units),
-      ...adviceFaults(challenge, graded, units, correction)
-    ])
+    ...UNITS.flatMap((units) => limitFaults(graded, units))
   ];
 }
 
@@ -50,19 +40,6 @@ function figureFaults(challenge: Challenge, { grade }: GradedRun): string[] {
   const isInside = grade.figure >= low && grade.figure <= (high ?? Infinity);
   if (isInside || met < 1) return [];
   return [`${name}: ${grade.figure} of ${low} to ${high ?? 'more'} meets it by ${met}`];
-}
-
-/** A give or take that holds the way that has just failed would name that way again. */
-function adviceFaults(
-  challenge: Challenge,
-  graded: GradedRun,
-  units: Units,
-  correction: Correction | null
-): string[] {
-  const { change } = describeTry(challenge, graded, units, correction);
-  if (graded.grade.passed || !correction || !change.includes('give or take')) return [];
-  const off_m = Math.abs(tipTravel(graded.result) - correction.tipTravel_m);
-  return off_m <= correction.band_m ? [`"${change}" holds the way that failed`] : [];
 }
 
 /** Marks of a figure never rise as tries come out farther from what was asked, on either side of it. */

@@ -1,4 +1,4 @@
-import { inUnits, type Challenge } from '../scoring';
+import { drawnOf, inUnits, type Challenge } from '../scoring';
 import type { Lesson } from './lesson';
 import { runsOf } from './claims';
 
@@ -26,7 +26,7 @@ export function setUpFaults(lesson: Lesson): string[] {
 }
 
 function given({ setup, goals, reference, look_alikes }: Challenge): unknown {
-  return [setup, goals, reference, look_alikes ?? []];
+  return [setup, goals, drawnOf(goals), reference, look_alikes ?? []];
 }
 
 function strangeNumbers(said: string, values: readonly number[]): string[] {

@@ -1,5 +1,5 @@
 import type { RunEvent, Trace } from '$lib/model';
-import { formatLength, tipTravel, type DrawnGoal, type Units } from '$lib/scoring';
+import { formatBeside, formatLength, tipTravel, type DrawnGoal, type Units } from '$lib/scoring';
 import type { Series } from './series';
 import type { Backdrop } from './stage';
 
@@ -36,6 +36,15 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
     isTouching,
     line_in_m
   };
+}
+
+/** How far the bait has come, beside what is asked as the marks are. */
+export function wayWords(
+  { bait_m }: Pick<Readout, 'bait_m'>,
+  { target, units }: Pick<Backdrop, 'target' | 'units'>
+): string {
+  const length = (m: number) => formatLength(m, units);
+  return target?.travel_m ? formatBeside(bait_m, target.travel_m, length) : length(bait_m);
 }
 
 /** A bait this near the surface is on it, as far as an eye can tell, m. */

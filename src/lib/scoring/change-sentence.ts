@@ -2,11 +2,7 @@ import type { Result } from '../model';
 import type { Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
-import { tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
-
-/** A give or take wider than this part of the way would let through what fails: it is not said. */
-const WIDEST_BAND = 0.2;
 
 type Words = (hand: TipMotion, units: Units) => string;
 
@@ -39,28 +35,15 @@ export function changeSentence(
   correction?: Correction | null
 ): string {
   if (fault === 'none') return 'Nothing to change.';
-  const move = correction && moveSentence(withoutFailed(correction, result), units);
+  const move = correction && moveSentence(correction, units);
   if (fault === 'still' && move) return move;
   const advice = ADVICE[fault](tipMotionOf(result), units);
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 
-/** No give or take where it would hold the way that the tip has just gone, and failed. */
-function withoutFailed(correction: Correction, result: Result): Correction {
-  const off_m = Math.abs(tipTravel(result) - correction.tipTravel_m);
-  return off_m <= correction.band_m ? { ...correction, band_m: 0 } : correction;
-}
-
-/** "Move the tip 1 ft 1 in, give or take 1 in, in 2 s or more." */
-export function moveSentence(
-  { tipTravel_m, band_m, duration_s }: Correction,
-  units: Units
-): string {
-  const way = formatLength(tipTravel_m, units);
-  const band = formatLength(band_m, units);
-  const isUseful = band_m <= WIDEST_BAND * tipTravel_m && !/^0\D/.test(band);
-  const giveOrTake = isUseful ? `, give or take ${band}` : '';
-  return `Move the tip ${way}${giveOrTake}, in ${formatTime(duration_s)} or more.`;
+/** "Move the tip 1 ft 1 in, in 2 s or more." What may be off is said once, by the goal: of the jig. */
+export function moveSentence({ tipTravel_m, duration_s }: Correction, units: Units): string {
+  return `Move the tip ${formatLength(tipTravel_m, units)}, in ${formatTime(duration_s)} or more.`;
 }
 
 function burstAt(share: number): string {

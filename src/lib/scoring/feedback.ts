@@ -1,11 +1,18 @@
 import { OFF_BOTTOM_M, SKIP_M, type Hop, type Result } from '../model';
 import { adviceFor } from './advice';
 import type { Challenge } from './challenge';
-import { formatAsked, formatLength, formatTime, toldLength, type Units } from './display';
+import {
+  formatAsked,
+  formatBeside,
+  formatLength,
+  formatTime,
+  toldLength,
+  type Units
+} from './display';
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
-import { didOf, DRAGGED_M, missOf } from './goals';
+import { didOf, DRAGGED_M, drawnOf, missOf } from './goals';
 import type { GoalGrade, Grade, GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
@@ -55,7 +62,7 @@ function aboutGoal({ result, grade }: GradedRun, units: Units) {
 function rodSentence(travel: GoalGrade, units: Units): string {
   const { value } = travel;
   if (Math.abs(value) < NO_MOVE_M) return 'The rod hardly moved the jig';
-  const way = formatLength(Math.abs(value), units);
+  const way = besideLimits(travel, Math.abs(value), units);
   if (value < 0) return `The rod let the jig go ${way} away from you`;
   return `The rod moved the jig ${way}${besideAsked(travel, units)}`;
 }
@@ -75,7 +82,9 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
   if (asked && reeled_m > DRAGGED_M) {
     return `${rodSentence(asked, units)}. The reel dragged it ${formatLength(reeled_m, units)}.`;
   }
-  const jig = formatLength(Math.abs(moved_m), units);
+  const jig = asked
+    ? besideLimits(asked, Math.abs(moved_m), units)
+    : formatLength(Math.abs(moved_m), units);
   if (travel_m < 0) return `${tip}; the jig went ${jig} away from you.`;
   const beside = asked ? besideAsked(asked, units) : '';
   if (isStill(hand) && hand !== result)
@@ -101,6 +110,13 @@ function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
   return plane === 'sweep' ? `The tip came back ${way}` : `The tip went ${way}`;
 }
 
+/** A way as the table has it: just under its limit, where it rounds to that and lies outside. */
+function besideLimits({ goal }: GoalGrade, way_m: number, units: Units): string {
+  const length = (m: number) => formatLength(m, units);
+  const { travel_m } = drawnOf([goal]);
+  return travel_m ? formatBeside(way_m, travel_m, length) : length(way_m);
+}
+
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
 function besideAsked({ goal, value, marks, outOf }: GoalGrade, units: Units): string {
   if (goal.kind !== 'travel') return '';
@@ -109,7 +125,9 @@ function besideAsked({ goal, value, marks, outOf }: GoalGrade, units: Units): st
   // Both as they are told, so that the reader's sum comes out.
   const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
   const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);
-  return `: ${formatLength(by_m, units)} too ${over_m > 0 ? 'far' : 'short'}`;
+  const by = formatLength(by_m, units);
+  const just = by === formatLength(goal.band_m, units) ? 'just over ' : '';
+  return `: ${just}${by} too ${over_m > 0 ? 'far' : 'short'}`;
 }
 
 function stonesTouched({ goals }: Grade): string {

@@ -44,6 +44,7 @@ export {
   formatDepth,
   formatDiameter,
   formatAsked,
+  formatBeside,
   formatLength,
   formatPull,
   formatShare,

@@ -8,8 +8,19 @@ import { goalKind, weight } from './goal-kind';
 /** One more band outside the band it is another move altogether: nothing. Larger is kinder. */
 const REACH_IN_BANDS = 1;
 
+interface Asked {
+  target_m: number;
+  band_m: number;
+}
+
+/** Nearest and farthest that get full marks, m: what is graded, drawn and told. */
+const limitsOf = ({ target_m, band_m }: Asked): [number, number] => [
+  target_m - band_m,
+  target_m + band_m
+];
+
 /**
- * The bait's travel towards the angler, m: full marks where |travel − target| ≤ band. The reel recovers
+ * The bait's travel towards the angler, m: full marks within `band_m` of the target. The reel recovers
  * slack, the rod moves the bait: what the bait goes while the reel turns does not count.
  */
 export const travel = goalKind({
@@ -27,24 +38,27 @@ export const travel = goalKind({
     name: 'How far the jig went',
     less: 'too short',
     more: 'too far',
-    asked: ({ target_m, band_m }) => [target_m - band_m, target_m + band_m],
+    asked: limitsOf,
     raise: (off) => `Aim ${off} farther than feels right.`,
     lower: (off) => `Aim ${off} shorter than feels right.`
   },
   role: 'aim',
   isOfOneTurn: true,
   measure: (_, run) => travelByRod(run),
-  share: ({ target_m, band_m }, value) =>
-    fading(Math.abs(value - target_m) - band_m, REACH_IN_BANDS * band_m),
-  progress: ({ target_m, band_m }, value) => clamped(value / (target_m - band_m)),
-  words: ({ target_m, band_m }, value, units) => ({
-    name: 'Travel',
-    asked: `${formatLength(target_m - band_m, units)} to ${formatLength(target_m + band_m, units)}`,
-    reached: formatBeside(value, [target_m - band_m, target_m + band_m], (m) =>
-      formatLength(m, units)
-    )
-  }),
+  share(goal, value) {
+    const [low, high] = limitsOf(goal);
+    return fading(Math.max(low - value, value - high), REACH_IN_BANDS * goal.band_m);
+  },
+  progress: (goal, value) => clamped(value / limitsOf(goal)[0]),
+  words(goal, value, units) {
+    const length = (m: number) => formatLength(m, units);
+    return {
+      name: 'Travel',
+      asked: limitsOf(goal).map(length).join(' to '),
+      reached: formatBeside(value, limitsOf(goal), length)
+    };
+  },
   miss: () => '',
-  drawn: ({ target_m, band_m }) => ({ travel_m: [target_m - band_m, target_m + band_m] }),
+  drawn: (goal) => ({ travel_m: limitsOf(goal) }),
   advice: null
 });

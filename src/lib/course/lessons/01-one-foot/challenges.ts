@@ -24,13 +24,13 @@ export default [
   {
     id: 'exactly-two-feet',
     title: 'Exactly two feet',
-    ask: 'Drag the jig {2 ft|60 cm}, within {3½ in|9 cm}. Keep it on bottom.',
+    ask: 'Drag the jig {2 ft|60 cm}, within {4 in|10 cm}. Keep it on bottom.',
     setup: fathomley,
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
+      { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
@@ -42,13 +42,13 @@ export default [
   {
     id: 'exactly-three-feet',
     title: 'Exactly three feet',
-    ask: 'Drag the jig {3 ft|90 cm}, within {5½ in|14 cm}. Keep it on bottom.',
+    ask: 'Drag the jig {3 ft, within 6 in|90 cm, between 76 cm and 1.07 m}. Keep it on bottom.',
     setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.9144, band_m: 0.14, weight: 34 },
+      { kind: 'travel', target_m: 0.9144, band_m: 0.1524, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],

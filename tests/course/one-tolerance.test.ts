@@ -1,0 +1,88 @@
+import { expect, test } from 'vitest';
+import { allLessons, challengesOf, drills } from '../../src/lib/course';
+import { FOOT_M, INCH_M } from '../../src/lib/model';
+import {
+  drawnOf,
+  formatLength,
+  gradeRun,
+  inUnits,
+  wordsOf,
+  type Challenge,
+  type Units
+} from '../../src/lib/scoring';
+import { challengeOf, resultOf } from '../scoring/results';
+import { tied } from '../tied';
+
+const UNITS: readonly Units[] = ['imperial', 'metric'];
+
+const withTravel = [
+  ...allLessons().flatMap(({ challenges }) => challenges),
+  ...drills.flatMap(({ id }) => challengesOf({ drill: id, phase: 'unseen', seed: 1 }))
+].flatMap((challenge) => {
+  const goal = challenge.goals.find(({ kind }) => kind === 'travel');
+  return goal?.kind === 'travel' ? [{ challenge, goal }] : [];
+});
+
+const cases = UNITS.flatMap((units) =>
+  withTravel.map(({ challenge, goal }) => ({ id: challenge.id, units, challenge, goal }))
+);
+
+/** "2 ft 6 in" or "1.05 m", m. */
+function readLength(text: string): number {
+  const one = (unit: RegExp, m: number) => {
+    const [, whole, half] = unit.exec(text.replaceAll('\u00a0', ' ')) ?? [];
+    return (Number(whole || 0) + (half ? 0.5 : 0)) * m;
+  };
+  return (
+    one(/([\d.]+)() ft/, FOOT_M) +
+    one(/(\d*)(½?) in/, INCH_M) +
+    one(/([\d.]+)() m\b/, 1) +
+    one(/([\d.]+)() cm/, 0.01)
+  );
+}
+
+test.each(cases)('$id: what is asked tells the limits of the table ($units)', (one) => {
+  const [low_m, high_m] = drawnOf(one.challenge.goals)?.travel_m ?? [];
+  const { asked } = wordsOf(one.goal, 0, one.units);
+  expect(asked).toBe(
+    `${formatLength(low_m ?? NaN, one.units)} to ${formatLength(high_m ?? NaN, one.units)}`
+  );
+  const said = inUnits(one.challenge.ask, one.units).replaceAll('\u00a0', ' ');
+  const [, way, within] = /Drag the jig ([^,]+), within ([^.]+)\./.exec(said) ?? [];
+  const [, low, high] = /, between (.+) and (.+?)\. /.exec(said) ?? [];
+  const limits = within
+    ? [readLength(way) - readLength(within), readLength(way) + readLength(within)]
+    : [low, high].filter(Boolean).map(readLength);
+  if (limits.length === 0) return;
+  expect(limits.map((m) => formatLength(m, one.units)).join(' to ')).toBe(asked);
+});
+
+test.each(cases)('$id: inside as it is told has full marks, outside never ($units)', (one) => {
+  const challenge = challengeOf([{ ...one.goal, weight: 100 }]);
+  const [low, high] = wordsOf(one.goal, 0, one.units).asked.split(' to ').map(readLength);
+  for (let travel_m = 0.002; travel_m < 2 * one.goal.target_m; travel_m += 0.001) {
+    const { marks, reached } = told(challenge, travel_m, one.units);
+    const m = readLength(reached);
+    const isInside = !reached.startsWith('just') && m > low - 1e-6 && m < high + 1e-6;
+    expect([reached, marks === 100]).toEqual([reached, isInside]);
+  }
+});
+
+function told(challenge: Challenge, travel_m: number, units: Units) {
+  const run = { move: challenge.reference, result: resultOf({ travel_m }) };
+  const { marks, goals } = gradeRun(challenge, run);
+  return { marks, reached: wordsOf(goals[0].goal, goals[0].value, units).reached };
+}
+
+test('three tries of the first lesson say their tolerance', () => {
+  const asks = withTravel
+    .map(({ challenge }) => inUnits(challenge.ask, 'imperial'))
+    .filter((ask) => ask.includes('within'));
+  expect(asks).toEqual(
+    [
+      'Drag the jig 1~ft, within 2~in. Keep it on bottom.',
+      'Drag the jig 2~ft, within 4~in. Keep it on bottom.',
+      'Drag the jig 3~ft, within 6~in. Keep it on bottom.'
+    ].map(tied)
+  );
+});
