@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
 import { hopsSoFar } from '../../src/lib/sandbox/draw/goals';
-import { stageOf } from '../../src/lib/sandbox/stage';
-import { drawnOf } from '../../src/lib/scoring';
+import { closeUpExtentOf, stageOf } from '../../src/lib/sandbox/stage';
+import { speedWords } from '../../src/lib/sandbox/readout';
+import { drawnOf, type DrawnGoal, type Units } from '../../src/lib/scoring';
+import { tied } from '../tied';
 import { smallWater } from './waters';
 
 describe('goals in the picture', () => {
@@ -26,6 +28,24 @@ describe('goals in the picture', () => {
     const between = trace.t_s.findIndex((t) => t > hops[0].t_s + hops[0].duration_s + 0.2);
     expect(hopsSoFar(trace, between, stage)).toBe(1);
     expect(hopsSoFar(trace, trace.t_s.length, stage)).toBe(2);
+  });
+
+  test('a speed is said in words, and is nothing on the ruler of ways', () => {
+    const target = { travel_m: [0.51, 0.69], speed_m_s: [0, 0.4] } as const;
+    const of = (one: DrawnGoal, units: Units) => speedWords({ target: one, units });
+    expect(of(target, 'imperial')).toBe(tied('Jig: 1.3~ft/s at most'));
+    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Jig: 0.06~m/s to 0.3~m/s'));
+    expect(of({}, 'metric')).toBeNull();
+    const start = { elevation_deg: 0, azimuth_deg: 0 };
+    const props = {
+      setup: smallWater(),
+      plane: 'sweep',
+      start,
+      units: 'metric',
+      ghosts: []
+    } as const;
+    const reach = (one: DrawnGoal) => closeUpExtentOf(stageOf({ ...props, target: one }));
+    expect(reach({ ...target, speed_m_s: [0, 4] })).toEqual(reach(target));
   });
 
   test('every goal that has a place shows it, and the first of two alike is drawn', () => {

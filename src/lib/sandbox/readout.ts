@@ -1,5 +1,12 @@
 import type { RunEvent, Trace } from '$lib/model';
-import { formatBeside, formatLength, tipTravel, type DrawnGoal, type Units } from '$lib/scoring';
+import {
+  formatBeside,
+  formatLength,
+  formatSpeed,
+  tipTravel,
+  type DrawnGoal,
+  type Units
+} from '$lib/scoring';
 import type { Series } from './series';
 import type { Backdrop } from './stage';
 
@@ -45,6 +52,14 @@ export function wayWords(
 ): string {
   const length = (m: number) => formatLength(m, units);
   return target?.travel_m ? formatBeside(bait_m, target.travel_m, length) : length(bait_m);
+}
+
+/** The jig's speed that is asked, in words: on the ruler of ways it would be read as a way. */
+export function speedWords({ target, units }: Pick<Backdrop, 'target' | 'units'>): string | null {
+  if (!target?.speed_m_s) return null;
+  const [slow, fast] = target.speed_m_s;
+  const most = formatSpeed(fast, units);
+  return slow > 0 ? `Jig: ${formatSpeed(slow, units)} to ${most}` : `Jig: ${most} at most`;
 }
 
 /** A bait this near the surface is on it, as far as an eye can tell, m. */

@@ -77,9 +77,6 @@ export interface Moment {
   readonly isHidden: boolean;
 }
 
-/** A pace is drawn as the way it makes in this time, s. */
-export const PACE_S = 1;
-
 /** What the close-up has to hold before the bait has moved: the target and the tries before. */
 export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
   const reach: CloseUpExtent = {
@@ -88,8 +85,8 @@ export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
     most_height_m: 0.14,
     most_fall_m: 0
   };
-  const { travel_m = [0, 0], height_m = [0, 0], speed_m_s = [0, 0] } = stage.target ?? {};
-  reach.most_travel_m = Math.max(reach.most_travel_m, travel_m[1], PACE_S * speed_m_s[1]);
+  const { travel_m = [0, 0], height_m = [0, 0] } = stage.target ?? {};
+  reach.most_travel_m = Math.max(reach.most_travel_m, travel_m[1]);
   reach.most_height_m = Math.max(reach.most_height_m, height_m[1]);
   for (const ghost of stage.ghosts) widen(reach, stage, ghost, 0, ghost.t_s.length);
   return reach;

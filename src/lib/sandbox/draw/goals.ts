@@ -1,18 +1,13 @@
 import { isOffBottom } from '$lib/model';
 import { BED_PX, WORDS_PX } from '../close-up';
-import { formatSpeed } from '$lib/scoring';
 import type { Ink } from '../palette';
-import { PACE_S, type Backdrop, type Moment } from '../stage';
+import type { Backdrop, Moment } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
-import { setFigures } from './type';
 
 /** What a challenge asks, drawn where the bait is to do it. */
 
 /** The bottom's shape is followed in steps of so many pixels. */
 const STEP_PX = 6;
-/** The pace's bar and its words, parts of the way down the bed. */
-const BAR_PART = 0.78;
-const LABEL_PART = 0.36;
 /** How much the band of heights tints the water, 0–1. */
 const TINT = 0.1;
 /** Pips that count hops: radius, and distance from one to the next, px. */
@@ -25,14 +20,13 @@ export function drawGoals(
   ink: Ink
 ): void {
   if (!stage.target) return;
-  const { height_m, travel_m, speed_m_s } = stage.target;
+  const { height_m, travel_m } = stage.target;
   context.save();
   context.strokeStyle = ink.reed;
   context.fillStyle = ink.reed;
   context.lineWidth = 1.5;
   if (height_m) drawHeightBand(context, view, stage, height_m);
   if (travel_m) drawZone(context, view, stage, travel_m);
-  if (speed_m_s) drawPace(context, view, stage, speed_m_s, ink);
   context.restore();
 }
 
@@ -95,41 +89,6 @@ function drawHeightBand(
   context.stroke(edge(high_m));
   if (low_m > 0) context.stroke(edge(low_m));
   context.setLineDash([]);
-}
-
-/** A pace as the way it makes in a second, in the bottom: thin up to the slowest, bold up to the fastest. */
-function drawPace(
-  context: CanvasRenderingContext2D,
-  view: View,
-  stage: Backdrop,
-  [slow_m_s, fast_m_s]: readonly [number, number],
-  ink: Ink
-): void {
-  const [start, slow, fast] = [0, slow_m_s, fast_m_s].map((m_s) =>
-    placeOf(view, stage, PACE_S * m_s)
-  );
-  const floor = pixelY(view, stage.bait.z_m);
-  const y = floor + BAR_PART * BED_PX;
-  context.beginPath();
-  for (const x of slow_m_s > 0 ? [start, slow, fast] : [start, fast]) {
-    context.moveTo(x, y - 5);
-    context.lineTo(x, y + 5);
-  }
-  context.moveTo(start, y);
-  context.lineTo(fast, y);
-  context.stroke();
-  context.lineWidth = 4;
-  context.beginPath();
-  context.moveTo(slow, y);
-  context.lineTo(fast, y);
-  context.stroke();
-  // The bar is a way, and the way of one second: so it says. Over it, from where the bait lies: beyond it stands what is to be reached.
-  const most = `max ${formatSpeed(fast_m_s, stage.units).replace('/s', ' a second')}`;
-  setFigures(context, ink, { px: 12, weight: 600, align: 'left' });
-  context.strokeStyle = ink.bed;
-  const label = floor + LABEL_PART * BED_PX;
-  context.strokeText(most, start + 3, label);
-  context.fillText(most, start + 3, label);
 }
 
 /** A pip for each hop that is asked, filled as it is done; those too many are crossed. */
