@@ -1,6 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
-import { visit } from './page';
+import { faultsOf, visit } from './page';
 import { SCREENS } from './screens';
 
 /** What the first result may cost on a phone: touches, time and words read before it. */
@@ -167,9 +167,19 @@ test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ pa
   const bait = page.locator('figure.bottom figcaption b');
   await expect(page.locator('.result')).toBeVisible();
   const went = await bait.first().textContent();
+  const before = await page.locator('figure.bottom').boundingBox();
   await page.getByRole('button', { name: 'Send it' }).click();
-  await expect(page.getByRole('link', { name: 'Save the picture' })).toBeVisible();
-  const link = await page.getByRole('textbox', { name: 'Link to this try' }).inputValue();
+  const sheet = page.getByRole('dialog', { name: 'Send this try' });
+  await expect(sheet.getByRole('img', { name: /^I wanted 1\sft\..* of 100\./ })).toBeVisible();
+  await expect(sheet.getByRole('link', { name: 'Save the picture' })).toBeVisible();
+  await sheet.getByRole('button', { name: 'Copy' }).click();
+  await expect(sheet.getByRole('status')).toHaveText('Copied.');
+  const link = await sheet.getByRole('textbox', { name: 'Link to this try' }).inputValue();
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link);
+  expect(await faultsOf(page)).toEqual([]);
+  await sheet.getByRole('button', { name: 'Close' }).click();
+  // What was sent lay over the water, which kept its size.
+  expect(await page.locator('figure.bottom').boundingBox()).toEqual(before);
   await visit(page, '/about');
   await visit(page, link);
   await expect(page.getByRole('heading', { level: 1, name: 'Can you beat it?' })).toBeVisible();

@@ -32,7 +32,8 @@ const COLOURS = {
   bait: '--bait'
 } as const;
 
-function readInk(element: Element): Ink {
+/** The colours of the page's light, as they are at this element. */
+export function readInk(element: Element): Ink {
   const style = getComputedStyle(element);
   const token = (property: string) => style.getPropertyValue(property).trim();
   const colours = Object.entries(COLOURS).map(([name, property]) => [name, token(property)]);

@@ -1,9 +1,14 @@
-/** Puts text on the clipboard. @returns whether this browser lets a page do that */
-export async function copied(text: string): Promise<boolean> {
+/**
+ * Puts text on the clipboard. Without https a page has none: then what stands selected is copied.
+ * @param box holds the text, to be selected
+ * @returns whether this browser lets a page do that
+ */
+export async function copied(text: string, box?: HTMLInputElement | null): Promise<boolean> {
   try {
     await navigator.clipboard.writeText(text);
     return true;
   } catch {
-    return false;
+    box?.select();
+    return box ? document.execCommand('copy') : false;
   }
 }

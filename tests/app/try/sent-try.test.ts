@@ -3,13 +3,16 @@ import { fromHash, sendWords, toHash } from '../../../src/lib/app/try/sent-try';
 import { gradedNow } from '../../../src/lib/app/try/run-try';
 import { allLessons, findChallenge } from '../../../src/lib/course';
 import type { RodInput } from '../../../src/lib/model';
+import { encodeRod } from '../../../src/lib/wire';
 
 /** A slow sweep of two feet, in steps of a hundredth of a degree as a link keeps them. */
+const swept = Array.from({ length: 300 }, (_, i) => Math.round(6000 + 6 * i) / 100);
+const last = 77.94;
 const input: RodInput = {
   kind: 'rod_input',
   rate_Hz: 100,
   elevation_deg: 0,
-  azimuth_deg: Array.from({ length: 300 }, (_, i) => Math.round(6000 + 6 * i) / 100)
+  azimuth_deg: swept
 };
 
 test('a link gives the try again, sample by sample, and the reel with it', () => {
@@ -17,6 +20,16 @@ test('a link gives the try again, sample by sample, and the reel with it', () =>
   expect(fromHash(`#${toHash(sent)}`)).toEqual(sent);
   const reeled = { ...input, line_in_m: input.elevation_deg === 0 ? [0, 0.01, 0.03] : [] };
   expect(fromHash(toHash({ ...sent, input: reeled }))?.input).toEqual(reeled);
+});
+
+test('a link tells a still rod in three letters, and links from before still open', () => {
+  const held = { ...input, azimuth_deg: [...swept, ...Array.from({ length: 5000 }, () => last)] };
+  const sent = { challenge: 'exactly-one-foot', input: held };
+  const hash = toHash(sent);
+  expect(hash.length).toBeLessThan(60);
+  expect(fromHash(hash)).toEqual(sent);
+  const before = `c=exactly-one-foot&e=0&a=${encodeRod(input).azimuth}`;
+  expect(fromHash(before)).toEqual({ challenge: 'exactly-one-foot', input });
 });
 
 test.each(['', '#', '#c=one', '#c=one&e=0', '#c=one&e=0&a=!!', '#c=one&e=0&a=A'])(
@@ -32,6 +45,16 @@ test('what is sent says what was meant and what was done, and no more', () => {
   const graded = gradedNow(challenge, { input });
   if (!graded) throw new Error('it cannot be run');
   expect(sendWords(graded, 'imperial')).toMatch(
-    /^I wanted 1\sft\. The jig went \d.*\. Can you beat it\?$/
+    /^I wanted 1\sft\. The jig went \d.*\. \d+ of 100\. Can you beat it\?$/
+  );
+});
+
+test('of a task that asks no travel, who sends it says in the first person what came of it', () => {
+  const challenge = findChallenge('count-it-down', allLessons());
+  if (!challenge) throw new Error('no such challenge');
+  const graded = gradedNow(challenge, { input: { ...input, elevation_deg: swept } });
+  if (!graded) throw new Error('it cannot be run');
+  expect(sendWords(graded, 'imperial')).toMatch(
+    /^Count it down\. I moved the rod .* before it was down\. \d+ of 100\. Can you beat it\?$/
   );
 });

@@ -1,7 +1,7 @@
 import { travelOf } from '$lib/practice';
 import { decodeRod, encodeRod, type CodedRod } from '$lib/wire';
 import type { RodInput } from '$lib/model';
-import { DataError, formatLength, moveMarks, type Units } from '$lib/scoring';
+import { DataError, describeTry, formatLength, moveMarks, type Units } from '$lib/scoring';
 import type { TryRun } from './try-runs';
 
 /** What a link holds of a try: enough to run it again, and no word of who made it. */
@@ -15,20 +15,42 @@ export function toHash({ challenge, input }: SentTry): string {
   const { elevation, azimuth, line_in } = encodeRod(input);
   const parts = {
     c: challenge,
-    e: `${elevation}`,
-    a: `${azimuth}`,
-    ...(line_in && { l: line_in })
+    e: shortened(`${elevation}`),
+    a: shortened(`${azimuth}`),
+    ...(line_in && { l: shortened(line_in) })
   };
   return new URLSearchParams(parts).toString();
 }
 
+/** Longer ones are none of ours, letters: two minutes of a hand and a reel that never rest take fewer. */
+const LONGEST_HASH = 100_000;
+
+/** A still rod is a row of the letter for no change: a dot and the row's length in two letters. */
+const STILL = 'A';
+const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
+
+function shortened(letters: string): string {
+  return letters.replace(/A{4,4095}/g, ({ length }) => {
+    const [high, low] = [Math.floor(length / LETTERS.length), length % LETTERS.length];
+    return `.${LETTERS[high]}${LETTERS[low]}`;
+  });
+}
+
+function whole(short: string): string {
+  return short.replace(/\.([\w-])([\w-])/g, (_, high: string, low: string) =>
+    STILL.repeat(LETTERS.indexOf(high) * LETTERS.length + LETTERS.indexOf(low))
+  );
+}
+
 /** The try again, to the step; null for what no link of ours holds. */
 export function fromHash(hash: string): SentTry | null {
+  if (hash.length > LONGEST_HASH) return null;
   const parts = new URLSearchParams(hash.replace(/^#/, ''));
   const challenge = parts.get('c');
   const [elevation, azimuth] = [angle(parts.get('e')), angle(parts.get('a'))];
   if (!challenge || elevation === null || azimuth === null) return null;
-  const line_in = parts.get('l') ?? undefined;
+  const reeled = parts.get('l');
+  const line_in = reeled === null ? undefined : whole(reeled);
   try {
     return { challenge, input: decodeRod({ elevation, azimuth, line_in }) };
   } catch (error) {
@@ -40,17 +62,28 @@ export function fromHash(hash: string): SentTry | null {
 /** A held angle is sent as its degrees, a moved one as letters, which always are more than a number's. */
 function angle(text: string | null): CodedRod['elevation'] | null {
   if (text === null || text === '') return null;
-  return /^-?\d{1,3}(\.\d+)?$/.test(text) ? Number(text) : text;
+  return /^-?\d{1,3}(\.\d+)?$/.test(text) ? Number(text) : whole(text);
 }
 
-/** "I meant 1 ft. The bait went 1 ft 9 in. Can you beat it?" */
-export function sendWords({ challenge, result, grade }: TryRun, units: Units): string {
+export const BEAT_IT = 'Can you beat it?';
+
+/** What was asked and what came of it, a sentence each; of a task that asks no travel, its name first. */
+export function toldByHand({ challenge, result, grade }: TryRun, units: Units): string[] {
   const travel = travelOf(challenge);
   const length = (m: number) => formatLength(m, units);
-  const said = travel
-    ? `I wanted ${length(travel.target_m)}. The jig went ${length(result.travel_m)}.`
-    : `${challenge.title}: ${moveMarks(grade)} of 100.`;
-  return `${said} Can you beat it?`;
+  return travel
+    ? [`I wanted ${length(travel.target_m)}.`, `The jig went ${length(result.travel_m)}.`]
+    : [`${challenge.title}.`, bySender(describeTry(challenge, { result, grade }, units, null).did)];
+}
+
+/** What was said to who made the try, as they say it on. */
+function bySender(did: string): string {
+  return did.replace(/\bfrom you\b/g, 'from me').replace(/\byou\b/gi, 'I');
+}
+
+/** "I wanted 1 ft. The jig went 1 ft 9 in. 40 of 100. Can you beat it?" */
+export function sendWords(graded: TryRun, units: Units): string {
+  return [...toldByHand(graded, units), `${moveMarks(graded.grade)} of 100.`, BEAT_IT].join(' ');
 }
 
 /** What the one who opens the link is told. */
