@@ -1,0 +1,29 @@
+import { createRawSnippet } from 'svelte';
+import { expect, test } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import TryDialog from '../../../src/lib/app/try/TryDialog.svelte';
+import { parseChallenge } from '../../../src/lib/scoring';
+import challenges from '../../../src/lib/course/lessons/01-one-foot/challenges';
+
+const [challenge] = challenges.map((one) => parseChallenge(one));
+const frame = () => new Promise(requestAnimationFrame);
+
+test('a try’s screen is painted before its water is put up, and is empty again once closed', async () => {
+  let puts = 0;
+  const children = createRawSnippet(() => ({
+    render: () => '<p>the water</p>',
+    setup: () => void puts++
+  }));
+  const screen = await render(TryDialog, {
+    ...{ title: 'A try', task: 'Drag it.', cast: challenge, units: 'imperial', children }
+  });
+  // Without waiting, as the browser does before it paints.
+  (screen.getByRole('button', { name: 'Take the rod' }).element() as HTMLElement).click();
+  await frame();
+  await expect.element(screen.getByRole('dialog')).toBeVisible();
+  expect(puts).toBe(0);
+  await expect.element(screen.getByText('the water')).toBeVisible();
+  await screen.getByRole('button', { name: 'Close' }).click();
+  await expect.element(screen.getByText('the water')).not.toBeInTheDocument();
+  expect(puts).toBe(1);
+});
