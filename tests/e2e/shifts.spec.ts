@@ -77,11 +77,14 @@ async function withRecord(page: Page, record: LearnerRecord): Promise<void> {
 }
 
 test.describe('nothing moves by itself', { tag: '@narrow' }, () => {
-  test('where homework is put together', async ({ page }) => {
+  test('where homework is put together or two runs are compared', async ({ page }) => {
     await farAway(page);
     await visit(page, '/homework');
     await expect(page.getByRole('button', { name: 'First time, 15 minutes' })).toBeVisible();
     await expectStill(page, '/homework');
+    await visit(page, '/compare');
+    await expect(page.getByRole('heading', { name: '3/4 oz' })).toBeVisible();
+    await expectStill(page, '/compare');
   });
 
   test('where a record is shown', async ({ page }) => {

@@ -10,6 +10,7 @@ import type * as Limits from './jobs/limits';
 import type * as Plan from './jobs/plan';
 import type * as Poll from './jobs/poll';
 import type * as Questions from './jobs/question';
+import type * as Runs from './jobs/runs';
 import type * as Said from './jobs/said';
 import type * as Weights from './jobs/weights';
 
@@ -38,6 +39,8 @@ export interface Jobs {
   grade: JobOf<typeof Grade.grade>;
   /** A try with all that came of it. */
   record: JobOf<typeof Grade.record>;
+  /** Runs that are no tries, with all that came of them. */
+  runs: JobOf<typeof Runs.recordRuns>;
   /** The move that would have done it. */
   correct: JobOf<typeof Correct.correct>;
   /** Whether a challenge can be done in the gear that was chosen for it. */
@@ -115,6 +118,12 @@ export const JOBS: Jobs = {
     cost_s: costOfTry,
     runs: 1,
     moves: ({ line }) => [line.x.buffer, line.z.buffer]
+  },
+  runs: {
+    load: async () => (await import('./jobs/runs')).recordRuns,
+    cost_s: few,
+    runs: 2,
+    moves: (made) => made.flatMap(({ line }) => [line.x.buffer, line.z.buffer])
   },
   correct: { load: async () => (await import('./jobs/correct')).correct, cost_s: few, runs: 25 },
   canBeDone: {

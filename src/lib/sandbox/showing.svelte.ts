@@ -10,7 +10,7 @@ import { feltBandOf, seriesOf, type FeltBand, type Series } from './series';
 /** A film on the scene: the scrubber moves all three pictures and the numbers beside them. */
 export class Showing {
   readonly series: Series;
-  readonly felt: FeltBand;
+  #felt: FeltBand | null = null;
   private readonly pose: Pose;
   /** Whether what is shown has passed. */
   isPassed = false;
@@ -22,8 +22,12 @@ export class Showing {
     readonly player = new Player(film.ends_s)
   ) {
     this.series = seriesOf(film.result.trace, stage.heightAt);
-    this.felt = feltBandOf(film.setup, film.result.trace);
     this.pose = poseFor(film);
+  }
+
+  /** Worked out for whoever plots it: a film that is only watched has no use for it. */
+  get felt(): FeltBand {
+    return (this.#felt ??= feltBandOf(this.film.setup, this.film.result.trace));
   }
 
   get tick(): number {

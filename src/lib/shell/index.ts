@@ -9,7 +9,6 @@ export { default as PlotFrame } from './PlotFrame.svelte';
 export type { PlotEdges, PlotTick } from './plot-frame';
 export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
-export { painted } from './painted';
 export { lengthUnit } from './length-unit';
 export { bringIntoSight } from './in-sight';
 export { NewVersion } from './new-version';
