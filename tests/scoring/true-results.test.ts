@@ -130,6 +130,19 @@ describe('a result does not contradict itself', () => {
     expect(wayWords({ bait_m: 0.26 }, stage)).toBe(tied('10~in'));
   });
 
+  test('a fix asks for no slower pull than does it, and says so where slower does not', () => {
+    const { challenge, graded } = tried('through-the-slack', sweep(60, 70, 3));
+    const solved = solveCorrection(challenge);
+    if (!solved) throw new Error('one pull does it');
+    const { change } = describeTry(challenge, graded, 'imperial', solved);
+    expect(change).toMatch(/^Keep going.*\. Move the tip .*, in about 2\ss\.$/);
+    const pace = (duration_s: number) =>
+      gradeTry(challenge, { ...solved.move, duration_s } as Move).grade;
+    expect(pace(solved.duration_s).marks).toBe(100);
+    expect(pace((solved.duration_s - 0.5) * 0.9).marks).toBeLessThan(100);
+    expect(pace(3 * solved.duration_s).marks).toBeLessThan(100);
+  });
+
   test('a fix has no tolerance beside the goal’s', () => {
     const { challenge, graded } = tried('exactly-two-feet', sweep(60, 70, 3));
     const correction = solveCorrection(challenge);

@@ -42,8 +42,12 @@ export function changeSentence(
 }
 
 /** "Move the tip 1 ft 1 in, in 2 s or more." What may be off is said once, by the goal: of the jig. */
-export function moveSentence({ tipTravel_m, duration_s }: Correction, units: Units): string {
-  return `Move the tip ${formatLength(tipTravel_m, units)}, in ${formatTime(duration_s)} or more.`;
+export function moveSentence(
+  { tipTravel_m, duration_s, isSlowToo }: Correction,
+  units: Units
+): string {
+  const time = isSlowToo ? `${formatTime(duration_s)} or more` : `about ${formatTime(duration_s)}`;
+  return `Move the tip ${formatLength(tipTravel_m, units)}, in ${time}.`;
 }
 
 function burstAt(share: number): string {

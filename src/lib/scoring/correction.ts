@@ -9,7 +9,7 @@ import {
 } from '../model';
 import type { Challenge } from './challenge';
 import { isOfOneTurn, travelGoalOf, type TravelGoal } from './goals';
-import { gradeRun } from './grade';
+import { gradeRun, type Grade } from './grade';
 import { regulaFalsi } from './regula-falsi';
 import { tipTravel } from './run-measures';
 import { singleMove, widestTurn } from './single-move';
@@ -21,8 +21,10 @@ export interface Correction {
   tipTravel_m: number;
   /** Give or take, m: what unknown slack, drag area and planing make of it. */
   band_m: number;
-  /** At least so long, s, a multiple of half a second: any slower does it too. */
+  /** The shortest time that does it, s, a multiple of half a second. */
   duration_s: number;
+  /** Whether any slower does it too; with slack in the line a slow pull sinks it away and drags less. */
+  isSlowToo: boolean;
   move: Move;
   result: Result;
 }
@@ -35,11 +37,12 @@ const SLOW_TRAVEL_M_S = 0.1;
 const SLOWER_ROUNDS = 3;
 /** Hit the target this much closer than its band asks: less than an inch is rounded to. */
 const AIM_PART_OF_BAND = 0.1;
-/**
- * A move must also do it in so many times its duration: a hand that means to take two seconds is at
- * times a tenth quicker, and "or more" promises that slow does it too, where no swing helps the bait.
- */
-const OTHER_PACES = [0.9, 3];
+/** A move must also do it this much quicker: a hand that means to take two seconds is at times so quick. */
+const QUICK_PACE = 0.9;
+/** And pass this much slower. */
+const UNHURRIED_PACE = 1.5;
+/** "Or more" is said where the same turn in so many times its duration gets full marks. */
+const SLOW_PACE = 3;
 /** How much further the tip is moved to see what an inch of tip is worth at the bait. */
 const PROBE_PART = 0.1;
 /** A bait that gains less than this part of what the tip gains is held by the bottom. */
@@ -53,7 +56,7 @@ interface Turn {
 /**
  * Finds the single sweep or lift that gets full marks in the challenge's own water, or in `setup`:
  * first the turn that brings the bait to the target, slowly, then the shortest time that still meets
- * all goals. Null where there is no travel to aim at, or no smooth single move does it. About
+ * all goals, whatever slower would do. Null where there is no travel to aim at, or no smooth single move does it. About
  * twenty-five runs of the model. Throws ScenarioError for a setup that cannot be run.
  */
 export function solveCorrection(
@@ -125,6 +128,7 @@ class Search {
       tipTravel_m: tipTravel(result),
       band_m: spread_m * tipPerBait,
       duration_s,
+      isSlowToo: this.meetsAll({ turn_deg, duration_s: SLOW_PACE * duration_s }),
       move,
       result
     };
@@ -147,11 +151,17 @@ class Search {
   }
 
   private meets({ turn_deg, duration_s }: Turn): boolean {
-    return [1, ...OTHER_PACES].every((pace) => {
-      const turn = { turn_deg, duration_s: duration_s * pace };
-      const made = { move: this.moveOf(turn), result: this.run(turn) };
-      return gradeRun(this.challenge, made).goals.every(({ share }) => share === 1);
-    });
+    const at = (pace: number): Turn => ({ turn_deg, duration_s: duration_s * pace });
+    const isMet = [1, QUICK_PACE].every((pace) => this.meetsAll(at(pace)));
+    return isMet && this.gradeOf(at(UNHURRIED_PACE)).passed;
+  }
+
+  private meetsAll(turn: Turn): boolean {
+    return this.gradeOf(turn).goals.every(({ share }) => share === 1);
+  }
+
+  private gradeOf(turn: Turn): Grade {
+    return gradeRun(this.challenge, { move: this.moveOf(turn), result: this.run(turn) });
   }
 
   private moveOf({ turn_deg, duration_s }: Turn): Move {

@@ -9,10 +9,18 @@ const ON_ITS_WAY_M = INCH_M / 2;
 /** Steps are said in whole inches: a tip that is so near to them on the average makes them, m. */
 const ALIKE_M = INCH_M;
 
+/** So much slower is still about that time, where slower still does not do it. */
+const ABOUT_PACE = 1.5;
+
 /** Whether the hand's turn, as it would be said, was the solved one: as far, and as slow or slower. */
-export function isSameTurn(result: Result, { tipTravel_m, duration_s }: Correction): boolean {
+export function isSameTurn(
+  result: Result,
+  { tipTravel_m, duration_s, isSlowToo }: Correction
+): boolean {
   const isAsFar = Math.abs(tipTravel(result) - tipTravel_m) < INCH_M / 2;
-  return isAsFar && tipMotionOf(result).duration_s >= duration_s;
+  const { duration_s: taken_s } = tipMotionOf(result);
+  const isInTime = taken_s >= duration_s && (isSlowToo || taken_s <= ABOUT_PACE * duration_s);
+  return isAsFar && isInTime;
 }
 
 /**
