@@ -14,6 +14,7 @@ import {
   listedNames
 } from '../../../src/lib/app/guide/boat';
 import { clockTimes } from '../../../src/lib/app/guide/clock-times';
+import { temperatureChoices } from '../../../src/lib/app/gear/day-water';
 import { jigFor } from '../../../src/lib/compute/jobs/jig-for';
 import { outfitGearOf } from '../../../src/lib/fit';
 import { anOutfit } from '../../practice/samples';
@@ -25,6 +26,14 @@ test('an address asks for a client, a day and minutes, and for somebody new by i
   expect(asked).toMatchObject({ depth: 6.1, minutes: 45, wind: 'strong', ground: 'gravel' });
   expect(clientsIn(asked)).toEqual([{ homework: 'home-1', client: 'ina_2' }]);
   expect(clientsIn(planRequestIn(new URLSearchParams()))).toEqual([null]);
+});
+
+test('a plan begins with a temperature that any day’s form offers, in either units', () => {
+  const { temperature } = planRequestIn(new URLSearchParams());
+  const offered = (units: 'imperial' | 'metric') =>
+    temperatureChoices(temperature, units).map(({ says }) => parseInt(says));
+  expect(offered('imperial')).toEqual([40, 45, 50, 55, 60, 65, 70, 75, 80, 85]);
+  expect(offered('metric')).toEqual([4, 7, 10, 13, 16, 18, 21, 24, 27, 29]);
 });
 
 test('an address asks for a party, one after the other, and for any depth', () => {

@@ -1,4 +1,4 @@
-import { FOOT_M, GROUND_KINDS } from '$lib/model';
+import { fahrenheitToCelsius, FOOT_M, GROUND_KINDS } from '$lib/model';
 import { parseData } from '$lib/scoring';
 import { FISH_MOODS, outfitGear, WINDS, type OutfitGear, type OwnGear } from '$lib/wire';
 import * as v from 'valibot';
@@ -9,8 +9,8 @@ const DEPTH_M = 11 * FOOT_M;
 export const DEPTH_RANGE_M = [0.5, 15] as const;
 /** As many as a guide's boat carries and one guide teaches. */
 export const MOST_IN_BOAT = 4;
-/** Offered temperatures, °C. */
-export const TEMPERATURES_C = [4, 7, 10, 13, 16, 19, 22, 25, 28];
+/** Where nobody says another: one of those offered in either units, °C. */
+const TEMPERATURE_C = fahrenheitToCelsius(60);
 
 const within = (least: number, most: number) =>
   v.pipe(v.string(), v.transform(Number), v.number(), v.minValue(least), v.maxValue(most));
@@ -25,7 +25,7 @@ const schema = v.strictObject({
   client: v.pipe(v.array(client), v.maxLength(MOST_IN_BOAT, `takes ${MOST_IN_BOAT} at most`)),
   /** When it begins, by the clock. */
   start: v.optional(v.pipe(v.string(), v.regex(/^([01]\d|2[0-3]):[0-5]\d$/)), '07:00'),
-  temperature: v.optional(within(0, 40), '16'),
+  temperature: v.optional(within(0, 40), String(TEMPERATURE_C)),
   depth: v.optional(within(...DEPTH_RANGE_M)),
   /** A weight, an outfit, or empty for the lightest that is down in time. */
   jig: v.optional(v.union([v.literal(''), within(0.003, 0.1), gearText])),
