@@ -61,7 +61,9 @@ describe('a lesson plan', () => {
       fc.property(conditions, fc.integer({ min: 30, max: 480 }), boat, (day, minutes, who) => {
         const { blocks } = planLesson({ conditions: day, jig, minutes, hands: who }, lessons);
         expect(blocks.reduce((sum, block) => sum + block.minutes, 0)).toBe(minutes);
-        expect(Math.min(...blocks.map((block) => block.minutes))).toBeGreaterThanOrEqual(4);
+        expect(Math.min(...blocks.map((block) => block.minutes))).toBeGreaterThanOrEqual(5);
+        // The last has what is left of minutes that are no fives.
+        expect(blocks.slice(0, -1).filter((block) => block.minutes % 5 !== 0)).toEqual([]);
         expect(blocks[0].title).toBe('Safety talk');
         expect(blocks.at(-1)?.title).toBe('Write the log');
         expect(blocks[0].steps.length).toBeGreaterThan(9);
@@ -155,6 +157,16 @@ test('what is packed for any day is named in one way: glasses, a tape and a watc
   );
   for (const thing of [/glasses/i, /\btape\b/i, /\bwatch\b/i])
     expect([...new Set(needs.filter((need) => thing.test(need)))]).toHaveLength(1);
+});
+
+test('what is packed says what is for the lawn and what for the water, where that differs', () => {
+  const needs = Object.values(hands).flatMap((hand) =>
+    plan(480, { ...mild, ground: 'boulders' }, hand).blocks.flatMap(({ needs }) => needs)
+  );
+  const gear = needs.filter((need) => /\b(rod|jig)\b/i.test(need));
+  expect(gear).toContain('On the lawn: your rod, no hook');
+  expect(gear).toContain('On the water: a jig you can lose');
+  expect(gear.filter((need) => !/^On the (lawn|water): [a-z]/.test(need))).toEqual([]);
 });
 
 describe('what is tied on', () => {

@@ -103,14 +103,21 @@ function fitting(drafts: readonly BlockDraft[], minutes: number): BlockDraft[] {
   return drafts.filter((draft) => kept.has(draft));
 }
 
-/** Shares the minutes left over by `grows`, in whole minutes that sum to all of them. */
+/** Nobody keeps to the minute in a boat: each part begins on one of these, min. */
+const STEP_MIN = 5;
+
+/** Shares the minutes left over by `grows`; each begins on a five, and the last has what is then left. */
 function timed(drafts: readonly BlockDraft[], minutes: number): PlanBlock[] {
-  let left = minutes - drafts.reduce((sum, { least }) => sum + least, 0);
-  let parts = drafts.reduce((sum, { grows }) => sum + grows, 0);
-  return drafts.map(({ least, grows, title, why, needs, steps, lesson }) => {
-    const more = parts > 0 ? Math.round((left * grows) / parts) : 0;
-    left -= more;
-    parts -= grows;
-    return { title, why, needs, steps, lesson, minutes: least + more };
+  const over = minutes - drafts.reduce((sum, { least }) => sum + least, 0);
+  const parts = drafts.reduce((sum, { grows }) => sum + grows, 0);
+  const share = (grows: number) => (parts > 0 ? (over * grows) / parts : 0);
+  let end = 0;
+  let begins = 0;
+  return drafts.map(({ least, grows, title, why, needs, steps, lesson }, i) => {
+    end += least + share(grows);
+    const next = i === drafts.length - 1 ? minutes : Math.floor(end / STEP_MIN) * STEP_MIN;
+    const block = { title, why, needs, steps, lesson, minutes: next - begins };
+    begins = next;
+    return block;
   });
 }

@@ -11,6 +11,7 @@ import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
 /** Before it is known how long it gets: `least` minutes, and its part of those left over. */
 export interface BlockDraft extends Omit<PlanBlock, 'minutes'> {
+  /** No less than five: each begins on a five of the clock. */
   least: number;
   grows: number;
   /** The smaller, the longer it stays when time is short. */
@@ -57,7 +58,7 @@ export function planDayOf(
     rest: Omit<BlockDraft, 'lesson' | 'needs' | 'steps'>,
     { needs, steps }: Words = fieldOf(requiredLesson(lesson, lessons))
   ): BlockDraft => {
-    return { ...rest, lesson, needs, steps };
+    return { ...rest, lesson, needs: packedFor('water', needs), steps };
   };
   const isSnaggy = SNAGGY.has(conditions.ground);
   const retrieves = retrievesFor(conditions).slice(0, 2);
@@ -73,7 +74,7 @@ export function planDayOf(
     drill('from-the-boat', {
       title: 'Cast and count down',
       why: countWhy(jig),
-      least: 6 + TURN.count * others,
+      least: 5 + TURN.count * others,
       grows: 1,
       rank: 2
     }),
@@ -115,7 +116,7 @@ export function planDayOf(
           : 'Weight, retrieve and pace for this spot: the client picks, with a reason for each.'
       ],
       lesson: 'season-and-mood',
-      least: 4 + TURN.reasons * others,
+      least: 5 + TURN.reasons * others,
       grows: 0,
       rank: 6
     },
@@ -125,7 +126,7 @@ export function planDayOf(
       needs: [],
       steps: ['Together, before you pack up.'],
       lesson: 'a-morning',
-      least: 4,
+      least: 5,
       grows: 0,
       rank: 1
     }
@@ -145,7 +146,7 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
   return {
     title: isParty ? 'Dry land: each hand' : 'Dry land: the hand',
     why: isParty ? 'One sweeps, the others measure. Then trade places.' : handWhy(hand),
-    needs: [...new Set(fields.flatMap(({ needs }) => needs))],
+    needs: packedFor('lawn', [...new Set(fields.flatMap(({ needs }) => needs))]),
     steps: isParty ? onLand : fields[0].steps,
     lesson: needed[0].id,
     least: 6 + TURN.dryLand * (hands.length - 1),
@@ -153,6 +154,12 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
     rank: 3
   };
 }
+
+/** A rod without a hook and a jig to lose are both taken along: each says for where. */
+const packedFor = (place: 'lawn' | 'water', needs: readonly string[]): string[] =>
+  needs.map((need) =>
+    /\b(rod|jig)\b/i.test(need) ? `On the ${place}: ${lowerFirst(need)}` : need
+  );
 
 function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): BlockDraft {
   const [id] = retrieve.challenges;
