@@ -13,6 +13,10 @@ const oneFoot = figureAt('exactly-one-foot');
 const hop = figureAt('one-hop');
 const count = figureAt('count-it-down');
 const rest = figureAt('dead-stick');
+/** Five or more. */
+const twitches = figureAt('shake-in-place');
+/** Has no figure of its own: its marks. */
+const snag = figureAt('free-a-snag');
 
 describe('a hand at a task', () => {
   test('has the level that its ruler has, in the unit of the figure', () => {
@@ -43,7 +47,9 @@ describe('a hand at a task', () => {
     ['too short', rest, [6, 6.2, 5.9, 6], 'raise', 'Let it lie 6~s longer.'],
     ['uneven', oneFoot, [0.02, 0.9, 0.1, 0.8, 0.05, 0.7], 'steady', /^The hand is uneven/],
     ['few', oneFoot, [0, 1.2, 0.08, 0.9], 'unclear', /^Too few/],
-    ['in the band', hop, [0.13, 0.14, 0.15, 0.14], 'harder', /^In the band/]
+    ['in the band', hop, [0.13, 0.14, 0.15, 0.14], 'harder', /^In the band/],
+    ['at the end of the band', twitches, [5, 5, 5, 5, 5], 'harder', /^In the band/],
+    ['a hair over', hop, [0.2001, 0.2001, 0.2001, 0.2001], 'lower', 'Hardly anything to change.']
   ])('%s is told so in its own figure', (_, figure, values, advice, words) => {
     const level = figureLevel(figure, values);
     expect(level?.advice).toBe(advice);
@@ -59,7 +65,11 @@ describe('a hand at a task', () => {
     [count, [4, 4, 4, 4], '1.5~s too late on average, give or take 0~s'],
     [count, [-2.5, -2.5, -2.5, -2.5], '2.5~s too early on average, give or take 0~s'],
     // Longer than the middle of the band, and within it: nothing is wrong with it.
-    [oneFoot, [0.33, 0.33, 0.33, 0.33], '1~ft~1~in on average, give or take 0~in']
+    [oneFoot, [0.33, 0.33, 0.33, 0.33], '1~ft~1~in on average, give or take 0~in'],
+    // At the very end of the range, and inside it.
+    [twitches, [5, 5, 5, 5, 5], '5 on target: tries differ by 0'],
+    [hop, [0.2001, 0.2001, 0.2001, 0.2001], 'a hair too high on average, give or take 0~in'],
+    [snag, [60, 61, 60, 61], 'not passed on average: 61~marks, give or take 1~mark']
   ])('an even one is put into words by its average', (figure, values, words) => {
     const level = figureLevel(figure, values);
     expect(level && errorWords(figure, level, 'imperial')).toBe(tied(words));
@@ -74,6 +84,9 @@ test('tries too few for an average are told one by one', () => {
     tied('7.2~s (4.7~s too late), 1~s and 3~s (0.5~s too late)')
   );
   expect(fewWords(hop, [0.1], 'imperial')).toBe(tied('4~in'));
+  // What rounds to nothing is no "0 too high".
+  expect(fewWords(hop, [0.2001], 'imperial')).toBe(tied('8~in (a hair too high)'));
+  expect(fewWords(snag, [100, 0], 'imperial')).toBe(tied('100~marks and 0~marks (not passed)'));
 });
 
 test('a reply of before says the figure of a distance, and of no other task', () => {

@@ -94,7 +94,9 @@ function likeliest(
   shareAt: (place: number) => number
 ): number {
   const [least, most] = [Math.min(...levels), Math.max(...levels)];
-  let [place, share] = [usual, shareAt(usual) + CLEARLY_MORE];
+  // An average of equal levels is rounded past them, and would lie outside of what was asked.
+  let place = Math.min(most, Math.max(least, usual));
+  let share = shareAt(place) + CLEARLY_MORE;
   for (let i = 0; i <= PLACES; i++) {
     const tried = least + ((most - least) * i) / PLACES;
     const there = shareAt(tried);

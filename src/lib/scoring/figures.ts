@@ -26,7 +26,7 @@ export function formatFigure({ unit }: Written, value: number, units: Units): st
     case 'count':
       return `${Math.round(value * 10) / 10}`;
     case 'marks':
-      return withUnit(Math.round(value), 'marks');
+      return withUnit(Math.round(value), Math.round(value) === 1 ? 'mark' : 'marks');
   }
 }
 

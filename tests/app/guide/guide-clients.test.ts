@@ -68,7 +68,7 @@ describe('in short', () => {
 
   test('what is done is counted by parts', () => {
     expect(partsText(client('Ina', 2))).toBe('2 of 3 parts done');
-    expect(partsText(client('Ina', 0))).toBe('nothing done yet');
+    expect(partsText(client('Ina', 0))).toBe('begun, no part done yet');
     expect(partsText(client('Bo', 3))).toBe('done');
     expect(partsText({ ...client('Wim', 0), hasBegun: false })).toBe('not begun');
   });

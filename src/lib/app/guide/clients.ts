@@ -60,7 +60,7 @@ export function inOrder(clients: readonly ClientStanding[], typed: string): Clie
 /** "2 of 3 parts done" */
 export function partsText(one: ClientStanding): string {
   if (!one.hasBegun) return 'not begun';
-  if (one.done === 0) return 'nothing done yet';
+  if (one.done === 0) return 'begun, no part done yet';
   return isAllDone(one) ? 'done' : `${one.done} of ${one.parts} parts done`;
 }
 

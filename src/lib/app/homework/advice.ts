@@ -12,8 +12,9 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
   if (!figure.asked) return average;
   if (Math.abs(off) >= sd && off !== 0) {
     if (figureSide(figure, value) === 0) return average;
-    const side = off > 0 ? figure.more : figure.less;
-    return `${text(Math.abs(figureMiss(figure, value)))} ${side} on average, give or take ${text(sd)}`;
+    if (figure.unit === 'marks')
+      return `${figure.less} on average: ${text(value)}, give or take ${text(sd)}`;
+    return `${missWords(figure, value, units)} on average, give or take ${text(sd)}`;
   }
   const sides = [
     less > 0 ? `${less} ${figure.less}` : '',
@@ -27,14 +28,26 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
 export function fewWords(figure: TaskFigure, values: readonly number[], units: Units): string {
   return listed(
     values.map((value) => {
-      const side = figureSide(figure, value);
       const reached = formatFigure(figure, value, units);
-      if (side === 0) return reached;
-      const miss = formatFigure(figure, Math.abs(figureMiss(figure, value)), units);
-      return `${reached} (${miss} ${side > 0 ? figure.more : figure.less})`;
+      const isIn = figureSide(figure, value) === 0;
+      return isIn ? reached : `${reached} (${missWords(figure, value, units)})`;
     })
   );
 }
+
+/** "7 in too far"; of marks only that they were too few. */
+function missWords(figure: TaskFigure, value: number, units: Units): string {
+  const side = figureSide(figure, value) > 0 ? figure.more : figure.less;
+  if (figure.unit === 'marks') return side;
+  return `${isHair(figure, value, units) ? 'a hair' : missText(figure, value, units)} ${side}`;
+}
+
+const missText = (figure: TaskFigure, value: number, units: Units) =>
+  formatFigure(figure, Math.abs(figureMiss(figure, value)), units);
+
+/** Whether the miss rounds to nothing. */
+const isHair = (figure: TaskFigure, value: number, units: Units) =>
+  missText(figure, value, units) === formatFigure(figure, 0, units);
 
 const listed = (words: readonly string[]) =>
   [words.slice(0, -1).join(', '), words.at(-1)].filter(Boolean).join(' and ');
@@ -43,7 +56,9 @@ const STEADY = 'The hand is uneven. Same move again, slowly, the same every time
 
 /** What a guide would say next to this hand. */
 export function adviceWords(figure: TaskFigure, { advice, value }: FigureLevel, units: Units) {
-  const size = formatFigure(figure, Math.abs(figureMiss(figure, value)), units);
+  const isMissed = advice === 'raise' || advice === 'lower';
+  if (isMissed && isHair(figure, value, units)) return 'Hardly anything to change.';
+  const size = missText(figure, value, units);
   const words: Record<FigureLevel['advice'], () => string> = {
     raise: () => figure.raise(size),
     lower: () => figure.lower(size),
