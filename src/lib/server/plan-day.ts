@@ -158,7 +158,9 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
 /** A rod without a hook and a jig to lose are both taken along: each says for where. */
 const packedFor = (place: 'lawn' | 'water', needs: readonly string[]): string[] =>
   needs.map((need) =>
-    /\b(rod|jig)\b/i.test(need) ? `On the ${place}: ${lowerFirst(need)}` : need
+    /\b(rod|jig)\b/i.test(need) && !need.startsWith('On the ')
+      ? `On the ${place}: ${lowerFirst(need)}`
+      : need
   );
 
 function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): BlockDraft {
