@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../../src/lib/course';
 import { FOOT_M } from '../../../src/lib/model';
 import { figureScale, type Challenge, type Units } from '../../../src/lib/scoring';
-import { BIAS_WIDTH, biasRows, handKey } from '../../../src/lib/app/clinic/bias-plot';
+import { BIAS_LAYOUTS, biasRows, handKey } from '../../../src/lib/app/clinic/bias-plot';
 import { roomPlot } from '../../../src/lib/app/clinic/room-plot';
 import { tied } from '../../tied';
 
@@ -94,7 +94,20 @@ test('the room’s hand has each of a few tries instead of an average, and says 
   const [row] = biasRows([two], 'metric');
   expect(row).toMatchObject({ said: tied('15~cm, 45~cm'), spread: null });
   expect(row.marks).toHaveLength(2);
-  expect(row.marks.every((x) => x > 0 && x < BIAS_WIDTH)).toBe(true);
+  expect(row.marks.every((x) => x > 0 && x < BIAS_LAYOUTS.wide.width)).toBe(true);
   expect(handKey([two])).toBe('A ring is one try: too few for an average.');
   expect(handKey([{ ...two, few: [] }, two])).toMatch(/^The mark is the average.*ring is one try/);
+});
+
+test('no spread goes past what there is: no marks above 100, no swim below nothing', () => {
+  const ends = (id: string, mean: number, spread: number) => {
+    const round = { title: id, ballot: 1, again: false, scale: figureScale(task(id)) };
+    const many = { ...round, mean, spread, tries: 6, few: [], right: 5 };
+    const [{ spread: drawn, ticks }] = biasRows([many], 'metric', BIAS_LAYOUTS.narrow);
+    return { ...drawn, first: ticks[0].x, last: ticks.at(-1)?.x };
+  };
+  const snag = ends('free-a-snag', 83, 37);
+  expect(snag.to).toBeCloseTo(snag.last ?? 0, 6);
+  const swim = ends('swim-at-a-height', 0.3, 0.5);
+  expect(swim.from).toBeCloseTo(swim.first, 6);
 });

@@ -5,7 +5,7 @@ import { mergeRecords } from '../../../src/lib/practice';
 import { emptyRecord, type HomeView, type RoomState } from '../../../src/lib/wire';
 import { figureScale, gradeRun, type Challenge } from '../../../src/lib/scoring';
 import { besideReference } from '../../../src/lib/app/clinic/beside';
-import { BIAS_WIDTH, biasRows } from '../../../src/lib/app/clinic/bias-plot';
+import { BIAS_LAYOUTS, biasRows } from '../../../src/lib/app/clinic/bias-plot';
 import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
@@ -174,7 +174,7 @@ describe('the plot of the room’s hand', () => {
   test('keeps every whisker on the drawing', () => {
     for (const { spread } of rows) {
       expect(spread?.from).toBeGreaterThan(0);
-      expect(spread?.to).toBeLessThan(BIAS_WIDTH);
+      expect(spread?.to).toBeLessThan(BIAS_LAYOUTS.wide.width);
     }
   });
 });

@@ -1,4 +1,10 @@
-import { askedRangeText, formatFigure, figureSide, type Units } from '$lib/scoring';
+import {
+  askedRangeText,
+  figureSide,
+  formatFigure,
+  type FigureUnit,
+  type Units
+} from '$lib/scoring';
 import type { RoomHand } from '$lib/wire';
 import { figureAxis, type FigureAxis } from './figure-axis';
 
@@ -23,24 +29,27 @@ export function handKey(rounds: readonly RoomHand[]): string {
   return [many, few].filter(Boolean).join(' ');
 }
 
-/** A row's axis begins and ends here. */
-export const BIAS_WIDTH = 900;
-const REACH = [340, 870] as const;
-const MOST_TICKS = 5;
+/** A drawing so many units wide, a row of it so high, and where a row's axis begins and ends and lies. */
+export const BIAS_LAYOUTS = {
+  /** Names beside the axes. */
+  wide: { width: 900, row: 92, reach: [340, 870], ground: 54, most: 5 },
+  /** Names above them: as wide as a phone, so that figures keep their size. */
+  narrow: { width: 400, row: 136, reach: [14, 370], ground: 96, most: 4 }
+} as const;
+export type BiasLayout = (typeof BIAS_LAYOUTS)[keyof typeof BIAS_LAYOUTS];
 
 /** Each round on an axis of its own task's figure; rounds of one task have the same axis. */
-export function biasRows(rounds: readonly RoomHand[], units: Units): BiasRow[] {
+export function biasRows(
+  rounds: readonly RoomHand[],
+  units: Units,
+  { reach, most }: Pick<BiasLayout, 'reach' | 'most'> = BIAS_LAYOUTS.wide
+): BiasRow[] {
   return rounds.map((round) => {
-    const { scale, mean, spread } = round;
+    const { scale, mean } = round;
     const alike = rounds.filter((one) => one.title === round.title);
-    const ends = alike.flatMap((one) =>
-      isFew(one) ? one.few : [one.mean - one.spread, one.mean + one.spread]
-    );
-    const values = ends.map((end) => (scale.unit === 'm/s' ? Math.max(0, end) : end));
-    const { at, band, ticks } = figureAxis(scale, values, units, {
-      reach: REACH,
-      most: MOST_TICKS
-    });
+    const values = alike.flatMap((one) => (isFew(one) ? one.few : endsOf(one)));
+    const { at, band, ticks } = figureAxis(scale, values, units, { reach, most });
+    const [from, to] = endsOf(round).map(at);
     const asked = askedRangeText(scale, units);
     return {
       title: roundTitle(round),
@@ -49,9 +58,23 @@ export function biasRows(rounds: readonly RoomHand[], units: Units): BiasRow[] {
       band,
       ticks,
       marks: isFew(round) ? round.few.map(at) : [at(mean)],
-      spread: isFew(round) ? null : { from: at(mean - spread), to: at(mean + spread) }
+      spread: isFew(round) ? null : { from, to }
     };
   });
+}
+
+/** What no try goes past: below nothing, or above all there is. */
+const BOUNDS: Partial<Record<FigureUnit, readonly [number, number]>> = {
+  'm/s': [0, Infinity],
+  count: [0, Infinity],
+  share: [0, 1],
+  marks: [0, 100]
+};
+
+/** Where about two of three tries lie. */
+function endsOf({ scale, mean, spread }: RoomHand): [number, number] {
+  const [least, most] = BOUNDS[scale.unit] ?? [-Infinity, Infinity];
+  return [Math.max(least, mean - spread), Math.min(most, mean + spread)];
 }
 
 /** An average of so few says nothing: each try is told. */
