@@ -1,5 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
+import { turnByKey } from './hand';
 import { faultsOf, spillOf } from './page';
 
 /** The model works a question out in a second or two; on a busy machine in many more. */
@@ -104,11 +105,16 @@ test.describe('without a connection', () => {
     async ({ page, context }) => {
       await page.goto('/quiz');
       await expect(page.getByText('Questions come after your first lesson.')).toBeVisible();
-      await page.getByRole('link', { name: 'Begin: One foot' }).click();
+      await expect(page.getByRole('link', { name: 'Begin: One foot' })).toBeVisible();
+      // The try of the front page is one of that lesson's.
+      await page.goto('/');
+      await page.locator('main[data-awake]').waitFor();
+      await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 5);
+      await page.getByRole('link', { name: 'Next: One foot' }).click();
       await beginLesson(page);
       await page.locator('section#predict').getByRole('radio').nth(1).check();
       await page.getByRole('button', { name: 'Lock it in' }).click();
-      await page.getByRole('button', { name: 'Next: See it' }).click();
+      await page.getByRole('link', { name: 'Next: Your hand’s ruler' }).click();
       await page.goto('/quiz');
       await page.evaluate(() => navigator.serviceWorker.ready);
       await context.setOffline(true);

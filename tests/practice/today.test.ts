@@ -5,7 +5,7 @@ import { emptyRecord, type LearnerRecord } from '../../src/lib/wire';
 import { aTry, anAnswer, daysAt } from './samples';
 
 const lesson = (id: string, title: string, minutes: number): Lesson =>
-  ({ id, title, minutes, challenges: [{}] }) as unknown as Lesson;
+  ({ id, title, minutes, challenges: [{ id: `${id}-try` }] }) as unknown as Lesson;
 const lessons = [lesson('one-foot', 'One foot', 12), lesson('slack', 'Slack', 9)];
 const drills = [{ id: 'drag', title: 'The drag', lesson: 'slack', asks: 'travel' as const }];
 const questions = Array.from({ length: 12 }, (_, i) => ({
@@ -124,6 +124,11 @@ test('when all is done there is nothing to do', () => {
 describe('the questions of the day', () => {
   const asked = questions;
   const done = progress('one-foot', '2030-05-01T09:00:00.000Z');
+  /** Gone through, and tried. */
+  const learnt = {
+    progress: [done],
+    tries: [aTry('t', { challenge: 'one-foot-try' })]
+  };
   const answers = (count: number, time: string, right = false) =>
     questions
       .slice(0, count)
@@ -133,7 +138,13 @@ describe('the questions of the day', () => {
     expect(at({ progress: [progress('one-foot', null)] }, START, { asked })?.line).toBe(
       'Finish “One foot”.'
     );
-    expect(at({ progress: [done] }, START, { asked })).toEqual({
+    // The talk about safety has nothing to try, and is no first lesson.
+    expect(at({ progress: [progress('safety', done.finished)] }, START, { asked })?.line).toBe(
+      'Start “One foot”.'
+    );
+    // Read to its end without a try.
+    expect(at({ progress: [done] }, START, { asked })?.line).toBe('Start “Slack”.');
+    expect(at(learnt, START, { asked })).toEqual({
       line: 'Answer 8 questions, then start “Slack”.',
       why: 'Questions show what stuck. That lesson’s next.',
       minutes: 5 + 9,
@@ -162,7 +173,7 @@ describe('the questions of the day', () => {
     const rightOf = (count: number) =>
       wrong.map((one, i) => ({ ...one, right: i < count, report: 'guessed' as const }));
     const why = (given: typeof wrong) =>
-      at({ progress: [done], answers: given }, START + 60 * DAY, { asked })?.why;
+      at({ ...learnt, answers: given }, START + 60 * DAY, { asked })?.why;
     expect(why(wrong)).toMatch(/^You missed 8 of them last time, so they’re back\./);
     expect(why(rightOf(1))).toMatch(
       /^You missed 7 of them last time, and you’re about to forget 1\./
@@ -174,7 +185,7 @@ describe('the questions of the day', () => {
   });
 
   test('are left out when they are answered, until the next day', () => {
-    const record = { progress: [done], answers: answers(8, '2030-05-01T08:00:00.000Z') };
+    const record = { ...learnt, answers: answers(8, '2030-05-01T08:00:00.000Z') };
     expect(at(record, START, { asked })?.line).toBe('Start “Slack”.');
     expect(at(record, START + DAY, { asked })?.line).toBe(
       'Answer 8 questions, then start “Slack”.'
@@ -182,7 +193,7 @@ describe('the questions of the day', () => {
   });
 
   test('are no more after a month away than after a day', () => {
-    const record = { progress: [done], answers: answers(12, '2030-05-01T08:00:00.000Z') };
+    const record = { ...learnt, answers: answers(12, '2030-05-01T08:00:00.000Z') };
     const after = (days: number) => at(record, START + days * DAY, { asked })?.minutes;
     expect(after(30)).toBe(after(1));
   });
@@ -193,13 +204,13 @@ describe('the questions of the day', () => {
     ['two hours ahead, where both are the second of May', 120, 'Start “Slack”.'],
     ['six hours behind, where both are the first', -360, 'Start “Slack”.']
   ])('go by the learner’s own midnight: %s', (_, offset_min, line) => {
-    const record = { progress: [done], answers: answers(8, '2030-05-01T23:30:00.000Z') };
+    const record = { ...learnt, answers: answers(8, '2030-05-01T23:30:00.000Z') };
     expect(at(record, Date.UTC(2030, 4, 2, 0, 30), { asked, offset_min })?.line).toBe(line);
   });
 
   test('come back where the day has begun, though it has not in Greenwich', () => {
     // 20:00 and, three hours later, 23:00 in UTC; at +120 the second is the next day.
-    const record = { progress: [done], answers: answers(8, '2030-05-01T20:00:00.000Z') };
+    const record = { ...learnt, answers: answers(8, '2030-05-01T20:00:00.000Z') };
     const now = Date.UTC(2030, 4, 1, 23);
     expect(at(record, now, { asked, offset_min: 120 })?.address).toBe('/quiz');
     expect(at(record, now, { asked })?.address).toBe('/lessons/slack');

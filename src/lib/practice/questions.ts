@@ -1,4 +1,6 @@
 import { dailySet, type Askable, type DailySet, type Days } from './review';
+import type { Lesson } from '../course';
+import { taskIdOf } from '../course/nth-try';
 import type { LearnerRecord } from '../wire';
 
 /** What can be asked, with the lesson that teaches it. */
@@ -23,4 +25,17 @@ export function questionsToday(
 ): DailySet<Question> {
   const met = new Set(progress.map(({ lesson }) => lesson));
   return dailySet(questions, answers, days, ({ lesson }) => met.has(lesson));
+}
+
+/** Questions come after something was learnt: a lesson was gone through, and one of its tries was made. */
+export function isTaught(
+  { progress, tries }: Pick<LearnerRecord, 'progress' | 'tries'>,
+  lessons: readonly Pick<Lesson, 'id' | 'challenges'>[]
+): boolean {
+  const tried = new Set(tries.map(({ challenge }) => taskIdOf(challenge)));
+  return lessons.some(
+    ({ id, challenges }) =>
+      challenges.some((one) => tried.has(one.id)) &&
+      progress.some(({ lesson, finished }) => lesson === id && finished !== null)
+  );
 }

@@ -1,6 +1,6 @@
 import type { Drill, Lesson } from '../course';
 import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
-import { questionsToday, type Question } from './questions';
+import { isTaught, questionsToday, type Question } from './questions';
 import type { Days } from './review';
 import { drillProgressOf, type Progress, type ScheduledTry } from './schedule';
 import type { LearnerRecord, StoredTry } from '../wire';
@@ -84,7 +84,7 @@ export function today(
 ): Today | null {
   const practised = practisedIn(record, course, now.at_ms, read);
   const due = practised.find(({ progress }) => isDue(progress, now.at_ms));
-  const questions = questionsOf(record, course.questions, now.days);
+  const questions = questionsOf(record, course, now.days);
   const last = due ? null : onward(record, course, practised);
   const parts = [due ? practiceOf(due) : null, questions, last].filter((one) => one !== null);
   return parts.length === 0 ? null : joined(parts);
@@ -100,15 +100,14 @@ function joined(parts: readonly Part[]): Today {
   };
 }
 
-/** Questions wait until a lesson is finished, unless some were answered and are due again. */
+/** Questions wait until a lesson was learnt, unless some were answered and are due again. */
 function questionsOf(
   record: LearnerRecord,
-  questions: readonly Question[],
+  { questions, lessons }: Pick<Course, 'questions' | 'lessons'>,
   days: Days
 ): Part | null {
   const { items, due, missed } = questionsToday(record, questions, days);
-  const isTaught = record.progress.some(({ finished }) => finished !== null);
-  if (items.length === 0 || (due === 0 && !isTaught)) return null;
+  if (items.length === 0 || (due === 0 && !isTaught(record, lessons))) return null;
   return {
     does: items.length === 1 ? 'answer one question' : `answer ${items.length} questions`,
     why: due > 0 ? whyDue(due, missed) : 'Questions show what stuck.',
@@ -171,10 +170,10 @@ export function drillTriesOf(drill: string, tries: readonly StoredTry[]): Stored
 
 /** A few hidden tries of what the last lesson taught, where they were not made yet. */
 function shortDrillOf({ progress, tries }: LearnerRecord, drills: Course['drills']): Part | null {
-  const isTaught = ({ lesson }: Course['drills'][number]) =>
+  const isTold = ({ lesson }: Course['drills'][number]) =>
     progress.some((one) => one.lesson === lesson && one.finished !== null);
   const short = drills.find(
-    (drill) => isTaught(drill) && drillTriesOf(drill.id, tries).length < SHORT_DRILL_TRIES
+    (drill) => isTold(drill) && drillTriesOf(drill.id, tries).length < SHORT_DRILL_TRIES
   );
   if (!short) return null;
   const left = SHORT_DRILL_TRIES - drillTriesOf(short.id, tries).length;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { standingOf } from '../../../src/lib/practice';
-import { emptyRecord, type StoredAnswer } from '../../../src/lib/wire';
+import { emptyRecord, type LearnerRecord, type StoredAnswer } from '../../../src/lib/wire';
 import { loadLessons } from '../../../src/lib/course';
 import { itemOf, judgeAnswer, SOURCES, type Item } from '../../../src/lib/course/items';
 import { inUnits } from '../../../src/lib/scoring';
@@ -16,7 +16,7 @@ import { marksOf, stepOf } from '../../../src/lib/app/quiz/ruler-marks';
 import { wantedOf } from '../../../src/lib/app/quiz/wanted';
 import { rowsOf } from '../../../src/lib/app/quiz/statistics-rows';
 import { standingWords } from '../../../src/lib/app/quiz/standing-words';
-import { anAnswer, daysAt } from '../../practice/samples';
+import { anAnswer, aTry, daysAt } from '../../practice/samples';
 import { tied } from '../../tied';
 
 const days = daysAt('2030-05-02T08:00:00.000Z');
@@ -39,6 +39,23 @@ describe('the set of a day', () => {
     for (let i = 1; i < run.set.items.length; i++) run.next();
     run.next();
     expect(run.stage).toBe('done');
+  });
+
+  test('comes after the first lesson, not when that was only read', () => {
+    const isEarly = (record: Partial<LearnerRecord>) =>
+      wantedOf(new URLSearchParams(), { ...emptyRecord(), ...record }, days, () => 0.25).isEarly;
+    const at = '2030-05-01T08:00:00.000Z';
+    const progress = (lesson: string, finished: string | null) => [
+      { lesson, reached: ['predict'], at, finished }
+    ];
+    expect(isEarly({})).toBe(true);
+    expect(isEarly({ progress: progress('one-foot', null) })).toBe(true);
+    expect(isEarly({ progress: progress('safety', at) })).toBe(true);
+    expect(isEarly({ progress: progress('one-foot', at) })).toBe(true);
+    const tries = [aTry('t', { challenge: 'exactly-one-foot' })];
+    expect(isEarly({ progress: progress('one-foot', at), tries })).toBe(false);
+    // What was missed in a homework or a hall is due all the same.
+    expect(isEarly({ answers: [anAnswer('a', { item: 'mark-drag', right: false })] })).toBe(false);
   });
 
   test('is not called back by a question that is made after it was passed over or left', async () => {

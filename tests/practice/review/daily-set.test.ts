@@ -60,6 +60,19 @@ describe('the set of a day', () => {
     expect(dailySet(all, answers, daysAt(day(1))).items).toEqual([]);
   });
 
+  test('that was gone through is the last of its day, whatever was reviewed in it', () => {
+    let answers = all.slice(0, 3).map(({ item }) => answered(item, 1, false));
+    for (const n of [2, 3, 4, 7]) {
+      const { items } = dailySet(all, answers, daysAt(day(n)));
+      for (const [i, { item }] of items.entries()) {
+        const left = dailySet(all, answers, daysAt(day(n))).items;
+        expect(left, `day ${n}`).toHaveLength(items.length - i);
+        answers = [...answers, answered(item, n, i % 3 !== 0)];
+      }
+      expect(dailySet(all, answers, daysAt(day(n))).items, `day ${n}`).toEqual([]);
+    }
+  });
+
   test('asks one of two that ask for the same thing, due or new, also after a reload', () => {
     const twins = all.map((one, i) => ({ ...one, thing: all[i - (i % 2)].item }));
     const things = (answers: StoredAnswer[], n: number) =>

@@ -1,4 +1,5 @@
-import { questionsToday, type DailySet, type Days } from '$lib/practice';
+import { allLessons } from '$lib/course';
+import { isTaught, questionsToday, type DailySet, type Days } from '$lib/practice';
 import type { LearnerRecord } from '$lib/wire';
 import { QUESTIONS } from './questions';
 
@@ -10,6 +11,8 @@ export interface QuizWanted {
   nextSeed: () => number;
   /** Whether the address asked for this one question, and not for the day's. */
   isOne: boolean;
+  /** Whether nothing was learnt yet that the day could ask about. */
+  isEarly: boolean;
 }
 
 /**
@@ -24,9 +27,13 @@ export function wantedOf(
 ): QuizWanted {
   const drawn = () => 1 + Math.floor(random() * SEEDS);
   const one = QUESTIONS.find(({ item }) => item === address.get('ask'));
-  if (!one) return { set: questionsToday(record, QUESTIONS, days), nextSeed: drawn, isOne: false };
+  if (!one) {
+    const set = questionsToday(record, QUESTIONS, days);
+    const isEarly = set.due === 0 && !isTaught(record, allLessons());
+    return { set, nextSeed: drawn, isOne: false, isEarly };
+  }
   const seed = Number(address.get('seed'));
   const isSeed = Number.isInteger(seed) && seed >= 1 && seed <= SEEDS;
   const set = { items: [one], due: 0, missed: 0, fresh: 1 };
-  return { set, nextSeed: isSeed ? () => seed : drawn, isOne: true };
+  return { set, nextSeed: isSeed ? () => seed : drawn, isOne: true, isEarly: false };
 }

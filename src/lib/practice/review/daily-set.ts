@@ -42,6 +42,10 @@ export function dailySet<Q extends Askable>(
 ): DailySet<Q> {
   const memories = memoriesOf(answers, dayOf);
   const done = answers.filter(({ at }) => dayOf(at) === today);
+  /** What was answered on a day before was due again: then the day has few new ones, also after a reload. */
+  const isReview = ({ item }: StoredAnswer) =>
+    answers.some((one) => one.item === item && dayOf(one.at) < today);
+  const freshOf = (some: readonly StoredAnswer[]) => some.filter((one) => !isReview(one)).length;
   const asked = all.filter(({ item }) => done.some((one) => one.item === item));
   const room = Math.max(0, SET_SIZE - done.length);
   const due = all
@@ -54,7 +58,8 @@ export function dailySet<Q extends Askable>(
     .map(({ one }) => one)
     .filter((one, i, before) => !isTwin(one, before.slice(0, i)))
     .slice(0, room);
-  const places = due.length === 0 ? room : Math.min(MOST_FRESH, room - due.length);
+  const fullFresh = due.length === 0 && !done.some(isReview) ? room : MOST_FRESH - freshOf(done);
+  const places = Math.max(0, Math.min(fullFresh, room - due.length));
   const fresh = freshOnes(all, answers, isOpen, places, [...asked, ...due]);
   const missed = due.filter(({ item }) => !isLastRight(item, answers)).length;
   const items = interleaved([...due, ...fresh]);
