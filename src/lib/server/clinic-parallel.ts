@@ -35,7 +35,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   speed: {
     item: 'lift-limit',
-    hint: 'Start with the quickest. Does a jig sink that fast?'
+    hint: 'Which are too quick for that jig? Of the rest, which goes farthest?'
   },
   'feeling-rocks': {
     item: 'speed-rock',

@@ -111,20 +111,22 @@ export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { st
   };
 }
 
-/** Trailers, by how much water the jig then pushes aside, m². From memory; nobody has published one. */
-export const TRAILERS = [
-  { says: 'no trailer', drag_area_m2: 4e-4 },
+/**
+ * Trailers, by how much water the jig then pushes aside, m². From memory; nobody has published one. Nobody
+ * ties on such a jig without one.
+ */
+export const TIED_ON = [
   { says: 'a small trailer', drag_area_m2: 7e-4 },
   { says: 'a big trailer', drag_area_m2: 13e-4 }
 ] as const;
 
-const FALL_DEPTHS_FT = [8, 10, 12, 14, 16, 18, 20, 24, 28, 32];
+const FALL_DEPTHS_FT = [8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 34];
 const FALL_CAST_FT = 40;
 
 /** A jig about to fall: depth, one of its weights, a trailer and a line, each drawn by itself. */
 export function drawFall(random: Random, depths_ft: readonly number[] = FALL_DEPTHS_FT) {
   const feet = pick(random, depths_ft);
-  const trailer = pick(random, TRAILERS);
+  const trailer = pick(random, TIED_ON);
   const wanted = {
     depth_m: ft(feet),
     mass_kg: oz(pick(random, weightsFor(feet))),

@@ -70,7 +70,7 @@ export function chooseBy(
     reply:
       id === best.id
         ? right
-        : `${reply ? `${reply(best.id)} ` : ''}That ${did(id)}. The right one ${did(best.id)}.`
+        : `${reply ? `${reply(best.id)} ` : ''}That ${did(id)}; ${best.says} ${did(best.id)}.`
   }));
   const draft = draftOf(wanted, ranked);
   const evidence = { ...draft.evidence, pick };

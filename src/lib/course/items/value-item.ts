@@ -34,15 +34,24 @@ export function chooseValue(
   return { ...draft, answer: { form: 'choose', options, key: 'right', band } };
 }
 
-/** A place to be marked on a ruler. */
-export function markValue(wanted: Wanted & { other: string }): ItemDraft | null {
+/**
+ * A length is marked where what the model leaves open is at most a third of it: of a wider band nobody
+ * learns a number. Of a fall it is wider, as skirts differ by a factor of two, and the words say so.
+ */
+const LEAST_BANDS = { length: 3, time: 2.5 } as const;
+/** How much longer than all that is marked on it a ruler may be: its middle then tells nothing. */
+export const ROOMS = [1.15, 1.5, 2.2, 3] as const;
+
+/** A place to be marked on a ruler; `room` is one of `ROOMS`. */
+export function markValue(wanted: Wanted & { other: string; room: number }): ItemDraft | null {
   const { key, band, draft, wrong } = begun(wanted);
   const { quantity } = MEASURES[wanted.measure];
-  if (!Number.isFinite(key) || key < 2 * band || quantity === 'share' || quantity === 'pull')
-    return null;
+  if (!Number.isFinite(key) || quantity === 'share' || quantity === 'pull') return null;
+  if (key < LEAST_BANDS[quantity] * band) return null;
+  const { right, other, room } = wanted;
   const step = quantity === 'length' ? 0.3048 : 5;
-  const most = Math.ceil((1.6 * Math.max(key, ...wrong.map(({ value }) => value))) / step) * step;
-  const { right, other } = wanted;
+  const longest = Math.max(key + band, ...wrong.map(({ value }) => value));
+  const most = Math.ceil((room * longest) / step) * step;
   return {
     ...draft,
     answer: { form: 'mark', quantity, key, band, least: 0, most, right, errors: wrong, other }

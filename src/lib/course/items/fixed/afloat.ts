@@ -12,7 +12,7 @@ export const afloat = [
       ['it looks bigger and acts the same', 'It doesn’t act the same: time a drop and see.']
     ],
     'A bigger trailer pushes more water aside. Count it again, and slow your hand.',
-    ['fall with a big trailer', 'fall with no trailer'],
+    ['fall with a big trailer', 'fall with a small trailer'],
     { most: 'fall_s' }
   ),
   fact(
@@ -84,7 +84,7 @@ export const afloat = [
     [
       ['at the line, right at the water', 'Right. It stops, jumps or runs off sideways.'],
       ['at the rod tip, for the first tap', 'On free spool the tip feels nothing.'],
-      ['at the reel, to count its turns', 'Turns tell you little. The line tells you all.']
+      ['at the spool, for when it stops', 'It runs on for a while. The line shows it first.']
     ],
     'A slack line can’t carry a tap to your hand. It shows you everything else.',
     ['fall']
@@ -164,7 +164,7 @@ export const afloat = [
     'You go from {12 ft|3.5 m} to {30 ft|9 m}. What do most guides tie on?',
     [
       ['{3/4 to 1 oz|21 to 28 g}, for depth', 'Right. Down sooner, and you still feel it.'],
-      ['{1/4 oz|7 g}, so that fish see it', 'It takes half a minute, and you feel little.'],
+      ['{3/8 oz|11 g}, for a slower fall', 'Some do. Most don’t: you wait long and feel little.'],
       ['the same one, with a longer count', 'You can. You’ll feel it less, and wait more.']
     ],
     'Heavier gets down and talks better in deep water. Some guides go lighter on purpose, for a slow fall.',

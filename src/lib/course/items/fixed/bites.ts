@@ -8,7 +8,7 @@ export const bites = [
     [
       ['the line, where it meets the water', 'Right. It jumps before you feel a thing.'],
       ['the rod tip, since it bends first', 'On semi-slack line the tip is the last to know.'],
-      ['the reel handle, in case it turns', 'By the time a handle turns, the fish is long gone.']
+      ['the sonar, for fish that move in', 'It shows fish. It doesn’t show who has your jig.']
     ],
     'Slack hides a bite from your hand, not from your eye. Watch where line meets water.',
     ['hop']
@@ -32,7 +32,7 @@ export const bites = [
     [
       ['a fish has it and came toward you', 'Right. Reel until you feel it, then sweep.'],
       ['the jig is resting on a soft spot', 'A jig at rest feels the same on any bottom.'],
-      ['the line stretched in cold water', 'Line doesn’t stretch until you pull on it.']
+      ['it slid down a ledge on its own', 'A jig at rest stays put. And you’d feel it land.']
     ],
     'Lost weight is as much a bite as added weight: something is carrying your jig.'
   ),

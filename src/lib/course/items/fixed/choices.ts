@@ -7,7 +7,7 @@ export const choices = [
     'Two weights both get down and stay down. What is the heavier one sure to do?',
     [
       ['pull harder on your line', 'Right. It falls faster, too, and wedges more.'],
-      ['fall slower, so fish see it', 'Heavier falls faster.'],
+      ['come farther on a drag', 'On a slow drag both come as far as the tip.'],
       ['set the hook better', 'The rod sets the hook, not the weight of the jig.']
     ],
     'A heavier jig pulls harder on your line, so you feel it better. Some guides go as light as they can; some want all the feel they can get.',
@@ -159,7 +159,7 @@ export const choices = [
     [
       ['it bellies in wind and gets cut on rock', 'Right. A leader helps with the rock.'],
       ['it sinks and lies among the rocks', 'Braid floats, so it stays up off the rocks.'],
-      ['it stretches and hides the bites', 'It hardly stretches at all.']
+      ['it’s thick and slows the fall a lot', 'Braid is thin for its pound test.']
     ],
     'Braid floats, so wind gets hold of it, and its fibers fray on rock.'
   ),
@@ -170,7 +170,7 @@ export const choices = [
     [
       ['quick hops: they don’t go as high', 'Right. The tip gives while the line loads.'],
       ['slow drags: they don’t go as far', 'A slow drag changes by hardly an inch.'],
-      ['falls: they take a bit more time', 'A rod doesn’t reach down there.']
+      ['feel: each rock knocks harder', 'A soft tip soaks up knocks, too.']
     ],
     'A soft tip gives at the start of a quick move. A slow move has time to load it.',
     ['snap with a stiff rod', 'snap with a soft rod'],
@@ -241,8 +241,8 @@ export const choices = [
     'Drag, hop, stroke, all unseen. What do you make sure of in between?',
     [
       ['it’s back on bottom: you felt it', 'Right. Every move starts on bottom.'],
-      ['each one is quicker than the last', 'You pick the pace. It doesn’t have to climb.'],
-      ['all three of them take as long', 'Each takes its own time to land.']
+      ['the rod is back where it began', 'The rod is back while the jig still falls.'],
+      ['slack is reeled up right away', 'Reel as it falls, and it swings in.']
     ],
     'Move, down, touch, next. Without the touch you don’t know where it started.'
   ),
@@ -264,7 +264,7 @@ export const choices = [
     [
       ['depth and bottom, in a few casts', 'Right. Place comes before bait.'],
       ['what color the fish want today', 'Color comes late. First: where’s your jig?'],
-      ['how fast you can get through it', 'Fast is how you miss a spot.']
+      ['which weight gets down fastest', 'Weight follows depth. Find the depth first.']
     ],
     'A wrong place costs you more than any bait. A few casts tell you depth and bottom.',
     ['fall', 'slow drag']

@@ -172,7 +172,7 @@ export const retrieves = [
     [
       ['for shaking it right where it sits', 'Right. Twitch the slack and it shakes in place.'],
       ['for long drags at one slow pace', 'A drag loses whatever slack there is.'],
-      ['for hook sets in very deep water', 'There it costs you the fish.']
+      ['for feeling each rock on the way', 'Slack hides rock from your hand.']
     ],
     'Slack lets you twitch line without moving the jig. Leave some in when you mean to.',
     ['slack drag']

@@ -98,7 +98,7 @@ export const safety = [
     'You’re going to another lake today. What about boat and gear?',
     [
       ['clean, drain and dry it all first', 'Right. What lives in one lake can ruin another.'],
-      ['rinse it in the next lake’s water', 'That’s how it gets there.'],
+      ['rinse it in the lake you’re leaving', 'That water is what carries it along.'],
       ['pull the plug, drain the livewell', 'Draining isn’t drying, and weeds ride along.']
     ],
     'What rides along in a wet boat takes over the next lake. Dry, it dies.'

@@ -32,7 +32,7 @@ const SHOWN = {
   'light drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1 / 4) } }, ft(2), 4),
   fall: freeFall,
   'fall with a big trailer': falling(13e-4, ft(15)),
-  'fall with no trailer': falling(4e-4, ft(15)),
+  'fall with a small trailer': falling(7e-4, ft(15)),
   'fall in shallow water': falling(7e-4, ft(12)),
   'deep fall': falling(7e-4, ft(36)),
   'drag, drifting away': shownDrag({ ...water, drift_m_s: -0.1 }, ft(2), 4),

@@ -1,12 +1,12 @@
 import { GRAVITY_M_S2, type SetupInput } from '../../../model';
-import { drawFall, ft, oz, pick, saidLine, several, shuffled, TRAILERS } from '../draw';
+import { dealt, drawFall, ft, oz, pick, saidLine, several, shuffled, TIED_ON } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
 import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidOut, saidWeight } from '../said';
 import { chooseScaled } from '../scaled-item';
-import { chooseValue, markValue } from '../value-item';
+import { chooseValue, markValue, ROOMS } from '../value-item';
 
 /** Longer than any fall of such a jig through this depth on any of the lines, s: an ounce needs 2 s a metre. */
 function longest({ water, bait }: SetupInput): number {
@@ -167,26 +167,38 @@ const trailers: Generator = {
   id: 'trailer-fall',
   kind: 'choose',
   objective: 'weight-depth',
-  make: (random) => {
-    const { setup } = drawFall(random);
-    const pairs = [1 / 4, 3 / 8, 1 / 2, 3 / 4].flatMap((ounces) =>
-      TRAILERS.map((trailer) => ({ ounces, trailer }))
-    );
+  make: (random, share) => {
+    const { setup } = drawFall(random, [14, 18, 22, 26, 30, 34]);
+    const drawn = several(random, [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1], 3).map((ounces) => ({
+      ounces,
+      trailer: pick<(typeof TIED_ON)[number]>(random, TIED_ON)
+    }));
     const want = pick(random, ['most', 'least'] as const);
-    const drawn = shuffled(random, pairs).slice(0, 3);
-    const idOf = ({ ounces, trailer }: (typeof pairs)[number]) =>
+    const idOf = ({ ounces, trailer }: (typeof drawn)[number]) =>
       `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`;
+    const run = ({ ounces, trailer: { drag_area_m2 } }: (typeof drawn)[number]) =>
+      falling({ ...setup, bait: { mass_kg: oz(ounces), drag_area_m2 } });
+    // The lightest, the middle one and the heaviest are each as often right, and trailers differ.
+    const falls_s = drawn.map((one) => nominalOf(run(one), 'fall_s'));
+    const best_s = want === 'most' ? Math.max(...falls_s) : Math.min(...falls_s);
+    const rank = dealt(share, [0, 1, 2]);
+    if (falls_s[rank] !== best_s || new Set(drawn.map(({ trailer }) => trailer)).size === 1)
+      return null;
+    // Light with a big trailer is slowest, heavy with a small one fastest: nothing to weigh up.
+    const [small, big] = TIED_ON;
+    if (rank !== 1 && drawn[rank].trailer === (want === 'most' ? big : small)) {
+      if (rank === (want === 'most' ? 0 : 2)) return null;
+    }
     return chooseBy({
       ask: `${saidOut(setup.water.depth_m)} of water, free spool, ${saidLine(setup)}. Which falls ${want === 'most' ? 'slowest' : 'fastest'}?`,
       pick: want,
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: drawn.map((one) => {
+      contenders: shuffled(random, drawn).map((one) => {
         const { ounces, trailer } = one;
         return {
           id: idOf(one),
           says: `${saidWeight(oz(ounces))} with ${trailer.says}`,
-          printed: [ounces, trailer.drag_area_m2],
           reply: (best: string) => {
             const right = drawn.find((other) => idOf(other) === best) ?? one;
             return besideTheRight(
@@ -194,10 +206,7 @@ const trailers: Generator = {
               trailer.drag_area_m2 - right.trailer.drag_area_m2
             );
           },
-          run: falling({
-            ...setup,
-            bait: { mass_kg: oz(ounces), drag_area_m2: trailer.drag_area_m2 }
-          })
+          run: run(one)
         };
       }),
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
@@ -215,6 +224,7 @@ const markFall: Generator = {
     const { setup, trailer } = drawFall(random);
     const { depth_m } = setup.water;
     return markValue({
+      room: pick(random, ROOMS),
       ask: `A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} hits the water over ${saidOut(depth_m)}, free spool, ${saidLine(setup)}. Mark how many seconds it falls.`,
       caption: 'The fall',
       run: falling(setup),

@@ -6,6 +6,7 @@ import { faults } from './faults';
 import { felt } from './felt';
 import { markGenerators } from './marks';
 import { orders } from './orders';
+import { paces } from './paces';
 import { plans } from './plans';
 import { rows } from './rows';
 import { season } from './season';
@@ -19,6 +20,7 @@ const written: readonly Generator[] = [
   ...plans,
   ...felt,
   ...faults,
+  ...paces,
   ...season,
   ...ways
 ];

@@ -1,4 +1,4 @@
-import { drawGear, ft, inch, lengthToken, pick, placeWords } from '../draw';
+import { dealt, drawGear, ft, inch, lengthToken, pick, placeWords } from '../draw';
 import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import { shownScenarioOf } from '../measure';
@@ -12,40 +12,57 @@ import {
   saidSeconds,
   saidWeight
 } from '../said';
-import { markValue } from '../value-item';
+import { markValue, ROOMS } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
 const ROD = '{7 ft|2.1 m} rod.';
+
+/** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
+const HANGING_IN = [1, 8, 14] as const;
 
 const dragStop: Generator = {
   id: 'mark-drag',
   kind: 'mark',
   objective: 'one-foot',
-  make: (random) => {
-    const setup = drawGear(random);
-    const feet = pick(random, [1, 1.5, 2, 2.5, 3]);
+  make: (random, share) => {
+    const inches = dealt(share, HANGING_IN);
+    const isTight = inches === HANGING_IN[0];
+    const setup = drawGear(random, { slack_m: inch(inches) });
+    const feet = pick(random, [1.5, 2, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 6]);
     return markValue({
-      ask: `${placeWords(setup)} Low rod, slow sweep: the tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. ${STOPS}`,
+      room: pick(random, ROOMS),
+      ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} Low rod, slow sweep: the tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}`,
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
-      right: 'Right. That’s where it stops: tip, minus the slack.',
+      unknowns: isTight ? 'slack and drag' : 'drag',
+      right: isTight
+        ? 'Right. With no slack to take up, the jig goes nearly as far as the tip.'
+        : 'Right. That’s the tip’s move, minus what went into slack.',
       explain:
         'In a slow drag the jig goes about as far as the tip, minus the slack it takes up first.',
       errors: (key) => [
-        {
-          id: 'half',
-          value: key / 2,
-          reply: 'Water doesn’t take half of it. A slow pull passes on nearly all of the tip.'
-        },
+        isTight
+          ? {
+              id: 'half',
+              value: key / 2,
+              reply: 'Water doesn’t take half of it. A slow pull passes on nearly all of the tip.'
+            }
+          : {
+              id: 'slack-ignored',
+              value: ft(feet),
+              reply: 'That’s as far as the tip went. Slack has to come out first.'
+            },
         {
           id: 'double',
-          value: 2 * key,
+          value: 2 * ft(feet),
           reply: 'It doesn’t glide on. Bottom and water stop it when the line stops.'
         }
       ],
-      other: 'Take how far the tip goes, then take off the slack.'
+      other: isTight
+        ? 'There’s hardly any slack: it stops close to where the tip’s move ends.'
+        : 'Take how far the tip goes, then take off most of the slack.'
     });
   }
 };
@@ -70,6 +87,7 @@ const slackDrag: Generator = {
     // Steep line close in takes up less than the tip goes: then the words below would not hold.
     if (lost < least || lost > most) return null;
     return markValue({
+      room: pick(random, ROOMS),
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. The tip goes ${saidFeet(feet)} to the side in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}, with slack`,
       run,
@@ -118,6 +136,7 @@ const liftStop: Generator = {
     // Close under the boat the jig is lifted and swings in: more than the tip's swing.
     if (travel_m > tip_m) return null;
     return markValue({
+      room: pick(random, ROOMS),
       ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(duration_s)}, line tight. ${STOPS}`,
       caption: `From ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
       run,
@@ -154,6 +173,7 @@ const hopHeight: Generator = {
     const once = shownLift(setup, from, from + 1, pace_s);
     const { tip_m } = figuresOf(shownScenarioOf(once));
     return markValue({
+      room: pick(random, ROOMS),
       ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, and lower it again. Mark how high the jig gets off bottom.`,
       caption: 'The hop',
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
@@ -189,6 +209,7 @@ const twoHops: Generator = {
     const hopped = (count: number) => shownHops(setup, from, from + 1, pace_s, count, 1.5);
     const one = figuresOf(shownScenarioOf(hopped(1))).travel_m;
     return markValue({
+      room: pick(random, ROOMS),
       ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
       run: hopped(2),

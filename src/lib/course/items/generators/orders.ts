@@ -68,7 +68,7 @@ const slackByTravel: Generator = {
         says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
         run: withSlack(feet, inches)
       })),
-      right: 'Right. Tip, less what goes into slack.',
+      right: 'Right. Tip, minus what goes into slack.',
       reversed: 'That’s least first. Slack eats tip; it adds nothing.',
       other: 'Take the tip, take off part of the slack, then compare what’s left.',
       explain:
@@ -182,8 +182,8 @@ const sweepOrLift: Generator = {
         reply: 'A slow, low sweep only drags it.'
       },
       'slow-lift': {
-        says: 'a lift, 9 to 10 o’clock in 6 seconds',
-        run: shownLift(setup, 9, 10, 6),
+        says: 'a lift, 9 to 10 o’clock in 4 seconds',
+        run: shownLift(setup, 9, 10, 4),
         reply: 'A slow lift gets it up less than a quick one.'
       },
       hop: {

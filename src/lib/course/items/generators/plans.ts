@@ -1,10 +1,10 @@
 import { OFF_BOTTOM_M, type GroundKind } from '../../../model';
-import { drawGear, ft, inch, oz, pick, several } from '../draw';
+import { dealt, drawGear, ft, inch, oz, pick } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
-import { measured } from '../measure';
+import { nominalOf } from '../measure';
 import { fall, shownDrag } from '../moves';
-import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
+import { saidOut, saidSeconds, saidWeight } from '../said';
 
 const WAY_FT = 2;
 const BOTTOMS = ['mud', 'sand', 'clay'] as const satisfies readonly GroundKind[];
@@ -13,78 +13,99 @@ const BOTTOMS = ['mud', 'sand', 'clay'] as const satisfies readonly GroundKind[]
 const longest = (depth_m: number, ounces: number) => 2 + (2.6 * depth_m) / Math.sqrt(ounces);
 const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
 
-/** What was timed, what is too light, and what is right: places in the box, each one above the one before. */
+/** Drags that stay down, slow to slower, s, and such as leave the bottom. */
+const SLOW_S = [3, 4, 5, 6] as const;
+const QUICK_S = [0.4, 0.5] as const;
+/** A count is met within a second. */
+const COUNTED_S = 1;
+/** Places in the box of what is timed, what is right, and what falls too slowly and too fast. */
 const STEPS = [
-  [0, 1, 3],
-  [0, 0, 2],
-  [1, 2, 4],
-  [1, 1, 3],
-  [2, 2, 5],
-  [2, 3, 5]
+  { timed: 0, light: 0, good: 2, heavy: 4 },
+  { timed: 1, light: 0, good: 2, heavy: 5 },
+  { timed: 5, light: 0, good: 2, heavy: 4 },
+  { timed: 1, light: 1, good: 3, heavy: 5 },
+  { timed: 4, light: 0, good: 2, heavy: 5 },
+  { timed: 0, light: 1, good: 3, heavy: 5 }
+] as const;
+/**
+ * The wrong ones beside the right one, by weight and pace. The right weight is the heaviest, the middle
+ * one or the lightest of the three as often, and so is the right pace the slowest.
+ */
+const BESIDE = [
+  ['light slower', 'good quick'],
+  ['light own', 'light quick'],
+  ['heavy slower', 'good quick'],
+  ['heavy quicker', 'heavy quick'],
+  ['light slower', 'heavy slower'],
+  ['light quicker', 'heavy quick']
 ] as const;
 
 const weightAndPace: Generator = {
   id: 'weight-and-pace',
   kind: 'choose',
   objective: 'weight-depth',
-  make: (random) => {
-    const setup = drawGear(random, { cast_m: ft(pick(random, [30, 40])), slack_m: inch(1) });
+  make: (random, share) => {
+    const setup = drawGear(random, { cast_m: ft(pick(random, [40, 50])), slack_m: inch(1) });
     const { depth_m } = setup.water;
-    const [timed, light, good] = pick(random, STEPS).map((i) => BOX_OZ[i]);
-    const [slow_s, quick_s] = [pick(random, [3, 4, 5]), pick(random, [0.4, 0.5])];
+    const steps = pick(random, STEPS);
+    const beside = dealt(share, BESIDE);
     const bottom = { ground: { kind: pick(random, BOTTOMS), seed: 11 } };
+    const [pace_s, quick_s] = [pick(random, SLOW_S.slice(1, 3)), pick(random, QUICK_S)];
+    const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: quick_s, own: pace_s };
 
     const withWeight = (ounces: number) => ({
       ...setup,
       bait: { ...setup.bait, mass_kg: oz(ounces) }
     });
     const falling = (ounces: number) => fall(withWeight(ounces), longest(depth_m, ounces));
-    const count = (ounces: number) =>
-      Math.round(measured(falling(ounces), 'fall_s', 'drag').nominal);
-    const within_s = count(good) + 1;
+    const count = (ounces: number) => Math.round(nominalOf(falling(ounces), 'fall_s'));
+    const [timed, good] = [BOX_OZ[steps.timed], BOX_OZ[steps.good]];
+    const [least_s, most_s] = [count(good) - COUNTED_S, count(good) + COUNTED_S];
 
-    const plan = (ounces: number, pace_s: number, reply: string): Plan => {
-      const name = `${saidWeight(oz(ounces))}, dragged in ${saidSeconds(pace_s)}`;
+    const plan = (weight: 'light' | 'good' | 'heavy', pace: keyof typeof paces): Plan => {
+      const ounces = BOX_OZ[steps[weight]];
+      const name = `${saidWeight(oz(ounces))}, dragged in ${saidSeconds(paces[pace])}`;
       const dragged = { ...withWeight(ounces), bottom };
       return {
-        id: `w${ounces * 8}-s${pace_s * 10}`,
+        id: `w${ounces * 8}-s${paces[pace] * 10}`,
         says: name,
-        reply,
+        reply: [OFF_COUNT[weight], pace === 'quick' ? TOO_QUICK : ''].join(' ').trim(),
         runs: [
           { caption: `${saidWeight(oz(ounces))}: the fall`, run: falling(ounces) },
-          { caption: name, run: shownDrag(dragged, ft(WAY_FT), pace_s) }
+          { caption: name, run: shownDrag(dragged, ft(WAY_FT), paces[pace]) }
         ]
       };
     };
     return onlyGood({
-      ask: `${saidOut(depth_m)} of water over ${bottom.ground.kind}. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want to be down within ${within_s}, then stay down while you drag it ${saidFeet(WAY_FT)}, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast?`,
+      ask: `${saidOut(depth_m)} of water over ${bottom.ground.kind}. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want a fall of ${least_s} to ${most_s} seconds, then a {2 ft|60 cm} drag that stays down, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast?`,
       timed: {
         caption: `${saidWeight(oz(timed))}: the fall you timed`,
         run: falling(timed),
         fall_s: count(timed)
       },
       limits: [
-        { measure: 'fall_s', unknowns: 'drag', most: within_s },
+        { measure: 'fall_s', unknowns: 'drag', least: least_s, most: most_s },
         { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }
       ],
       plans: [
-        plan(good, slow_s, ''),
-        // Two of three wrong ones: neither the weight nor the pace that stands there twice is always right.
-        ...several(
-          random,
-          [
-            plan(light, slow_s, 'Too light: it’s still falling when your time is up.'),
-            plan(good, quick_s, 'It’s down in time, but at that pace it leaves the bottom.'),
-            plan(light, quick_s, 'Too light for your count, and too quick to stay down.')
-          ],
-          2
-        )
+        plan('good', 'own'),
+        ...beside.map((one) => {
+          const [weight, pace] = one.split(' ') as ['light', 'slower'];
+          return plan(weight, pace);
+        })
       ],
-      right: 'Right. Down in time, and slow enough to stay there.',
+      right: 'Right. It falls in your count, and it’s slow enough to stay down.',
       explain:
-        'Enough weight to be down when you want it, then a pace it can stay down at. Some guides go lighter for the slow fall, some heavier for the feel.'
+        'Weight sets the fall, pace keeps it down. Four times the weight falls twice as fast. Some guides want a slow fall, some a heavy jig they feel.'
     });
   }
 };
+
+const OFF_COUNT = {
+  light: 'Too light: it’s still falling when your count is up.',
+  good: 'It falls in your count.',
+  heavy: 'Too heavy: it’s down before your count starts.'
+} as const;
+const TOO_QUICK = 'At that pace it leaves the bottom.';
 
 export const plans = [weightAndPace];

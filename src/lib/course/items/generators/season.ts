@@ -97,7 +97,8 @@ const said = (degF: number) => `{${degF} °F|${Math.round(((degF - 32) * 5) / 9)
 
 const seasonRetrieve = bySeason(
   'season-retrieve',
-  (t, place) => `You’re fishing ${place}. It’s ${t} on bottom. What do you start with?`,
+  (t, place) =>
+    `You’re fishing ${place}. You drop a thermometer: ${t} on bottom. What do you start with?`,
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
@@ -110,24 +111,25 @@ const seasonRetrieve = bySeason(
 const seasonPause = bySeason(
   'season-pause',
   (t, place) =>
-    `You’re fishing ${place}. It’s ${t} on bottom. How long do you let it sit between moves?`,
+    `You’re fishing ${place}. You drop a thermometer: ${t} on bottom. How long do you let it sit between moves?`,
   ({ pause }) => pause,
   ({ id }) => WAITS[id]
 );
 
+/** The key holds on such water: in steep, clear highland lakes summer fish stay on bluffs, too. */
 const LAKES = [
-  'A lake you’ve never fished',
-  'A new reservoir for you',
-  'Your first trip to this lake',
-  'A lake you only know from the map',
-  'A friend’s home lake',
-  'A lake you last fished years ago',
-  'No log for this lake yet',
-  'A tournament on strange water',
-  'A lake with no one to ask',
-  'A day with only a paper map',
-  'A borrowed boat on new water',
-  'A lake three hours from home'
+  'A flat river reservoir you’ve never fished',
+  'A new river reservoir for you, no bluffs',
+  'Your first trip to a wide river reservoir',
+  'A lowland reservoir you only know from the map',
+  'A friend’s home lake, a flat river reservoir',
+  'A river reservoir you last fished years ago',
+  'No log yet for this lowland reservoir',
+  'A tournament on a strange river reservoir',
+  'A lowland reservoir with no one to ask',
+  'A river reservoir and only a paper map',
+  'A borrowed boat on a lowland reservoir',
+  'A flat river reservoir three hours from home'
 ];
 
 /** Spring and fall pass through the same water, and fish stand elsewhere in each. */
@@ -139,10 +141,18 @@ const TURNS: Record<Asked['id'], string> = {
 
 const seasonSpot = bySeason(
   'season-spot',
-  (t, lake, season) => `${lake}. It’s ${t} on bottom${TURNS[season]}. Where do you look first?`,
+  (t, lake, season) =>
+    `${lake}. You drop a thermometer: ${t} on bottom${TURNS[season]}. Where do you look first?`,
   ({ where }) => where,
   ({ id }) => PLACES_BECAUSE[id],
-  { objective: 'season-map', places: LAKES }
+  {
+    objective: 'season-map',
+    places: LAKES,
+    held: (chosen, season) =>
+      chosen === 'cold' && season === 'warm'
+        ? 'Summer fish do that in steep, clear highland lakes. On a flat river reservoir most guides look offshore.'
+        : undefined
+  }
 );
 
 interface Stand {

@@ -1,4 +1,4 @@
-import { drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
@@ -51,7 +51,7 @@ const wayOfTip: Generator = {
   }
 };
 
-/** Two wrong values beside the right one: both below it, on both sides, or both above. */
+/** Two wrong values beside the right one of a tight line: both below it, on both sides, or both above. */
 const ROUND_IT = [
   ['quarter', 'half'],
   ['half', 'double'],
@@ -76,25 +76,72 @@ const OFF = {
   }
 };
 
+/** What hangs in the line, in: as good as nothing, or enough that the tip’s move is no answer. */
+const SLACKS_IN = [1, 8, 12, 16] as const;
+
+/** Wrong values of a drag with slack in it: how far the tip went, more, and too little. */
+function offWithSlack(tip_m: number, slack_m: number, key: number) {
+  return {
+    tip: {
+      id: 'tip',
+      value: tip_m,
+      reply: 'That’s as far as the tip went. Slack had to come out first.'
+    },
+    more: {
+      id: 'more',
+      value: tip_m + slack_m,
+      reply: 'Slack adds nothing: the tip spends part of its move on it.'
+    },
+    less: {
+      id: 'less',
+      value: key / 1.8,
+      reply: 'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.'
+    },
+    least: {
+      id: 'least',
+      value: key / 4,
+      reply: 'That’s hardly a nudge. Only slack comes off the tip’s move, and the rest gets there.'
+    }
+  };
+}
+/** As above: the right one is the lowest, the middle one or the highest, each as often. */
+const ROUND_SLACK = [
+  ['tip', 'more'],
+  ['tip', 'less'],
+  ['less', 'least']
+] as const;
+
+/** Each slack with each place of the right one among the three. */
+const DEALS = SLACKS_IN.flatMap((inches) => [0, 1, 2].map((place) => ({ inches, place })));
+
 const wayOfBait: Generator = {
   id: 'bait-way-of-slow-drag',
   kind: 'choose',
   objective: 'one-foot',
-  make: (random) => {
-    const setup = drawGear(random);
-    const feet = pick(random, [1, 1.5, 2.5, 3]);
+  make: (random, share) => {
+    const { inches, place } = dealt(share, DEALS);
+    const isTight = inches === SLACKS_IN[0];
+    const setup = drawGear(random, { slack_m: inch(inches) });
+    const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5]);
     const duration_s = pick(random, [3, 4, 5]);
-    const wrong = pick(random, ROUND_IT);
     return chooseValue({
-      ask: `${placeWords(setup)} The line is close to tight. You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
+      ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
       caption: `The sweep of ${saidFeet(feet)}`,
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
+      unknowns: isTight ? 'slack and drag' : 'drag',
       says: (value) => `about ${saidAbout(value)}`,
-      right: 'Right. In a slow drag the jig does what the tip does, minus a little slack.',
+      right: isTight
+        ? 'Right. On a tight line a slow drag moves the jig as far as the tip.'
+        : 'Right. That’s what is left of the tip’s move once slack is out.',
       explain:
         'Deep or shallow, near or far, light or heavy: in a slow drag the jig goes with the tip, minus the slack.',
-      errors: (key) => wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply }))
+      errors: (key) => {
+        const off = offWithSlack(ft(feet), inch(inches), key);
+        return isTight
+          ? ROUND_IT[place].map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply }))
+          : ROUND_SLACK[place].map((id) => off[id]);
+      }
     });
   }
 };
