@@ -40,9 +40,9 @@ export function chooseValue(
  */
 const LEAST_BANDS = { length: 3, time: 2.5 } as const;
 /** How much longer than all that is marked on it a ruler may be: its middle then tells nothing. */
-export const ROOMS = [1.15, 1.5, 2.2, 3] as const;
+export const RULER_ROOMS = [1.15, 1.5, 2.2, 3] as const;
 
-/** A place to be marked on a ruler; `room` is one of `ROOMS`. */
+/** A place to be marked on a ruler; `room` is one of `RULER_ROOMS`. */
 export function markValue(wanted: Wanted & { other: string; room: number }): ItemDraft | null {
   const { key, band, draft, wrong } = begun(wanted);
   const { quantity } = MEASURES[wanted.measure];

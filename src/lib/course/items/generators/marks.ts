@@ -12,7 +12,7 @@ import {
   saidSeconds,
   saidWeight
 } from '../said';
-import { markValue, ROOMS } from '../value-item';
+import { markValue, RULER_ROOMS } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
 const ROD = '{7 ft|2.1 m} rod.';
@@ -31,7 +31,7 @@ const dragStop: Generator = {
     const feet = pick(random, [1.5, 2, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 6]);
     return markValue({
-      room: pick(random, ROOMS),
+      room: pick(random, RULER_ROOMS),
       ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} Low rod, slow sweep: the tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}`,
       run: shownDrag(setup, ft(feet), duration_s),
@@ -87,7 +87,7 @@ const slackDrag: Generator = {
     // Steep line close in takes up less than the tip goes: then the words below would not hold.
     if (lost < least || lost > most) return null;
     return markValue({
-      room: pick(random, ROOMS),
+      room: pick(random, RULER_ROOMS),
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. The tip goes ${saidFeet(feet)} to the side in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}, with slack`,
       run,
@@ -136,7 +136,7 @@ const liftStop: Generator = {
     // Close under the boat the jig is lifted and swings in: more than the tip's swing.
     if (travel_m > tip_m) return null;
     return markValue({
-      room: pick(random, ROOMS),
+      room: pick(random, RULER_ROOMS),
       ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(duration_s)}, line tight. ${STOPS}`,
       caption: `From ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
       run,
@@ -173,7 +173,7 @@ const hopHeight: Generator = {
     const once = shownLift(setup, from, from + 1, pace_s);
     const { tip_m } = figuresOf(shownScenarioOf(once));
     return markValue({
-      room: pick(random, ROOMS),
+      room: pick(random, RULER_ROOMS),
       ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, and lower it again. Mark how high the jig gets off bottom.`,
       caption: 'The hop',
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
@@ -209,7 +209,7 @@ const twoHops: Generator = {
     const hopped = (count: number) => shownHops(setup, from, from + 1, pace_s, count, 1.5);
     const one = figuresOf(shownScenarioOf(hopped(1))).travel_m;
     return markValue({
-      room: pick(random, ROOMS),
+      room: pick(random, RULER_ROOMS),
       ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
