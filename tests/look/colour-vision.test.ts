@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
+import { markBait } from '../../src/lib/sandbox/draw/bait';
 import { drawGhost } from '../../src/lib/sandbox/draw/ghost';
 import { drawGoals } from '../../src/lib/sandbox/draw/goals';
 import { drawTrack } from '../../src/lib/sandbox/draw/track';
@@ -65,15 +66,20 @@ describe.each(['day', 'night'] as const)('by %s', (scheme) => {
   const colours = schemes[scheme];
   describe.each(EYES)('an eye with %s', (eye) => {
     test.each(STROKES)('sees $what', ({ name, grounds }) => {
+      // The bait is a mark of ten pixels: on the bed, by day and without any hue, it is 27 from it.
+      const isMark = name === 'bait' && eye === 'achromatopsia';
+      const least = isMark ? AT_A_GLANCE : THIN_STROKE;
       for (const ground of grounds) {
         const difference = apart(eye, colours[name], colours[ground]);
-        expect({ ground, difference, seen: difference >= THIN_STROKE }).toMatchObject({
+        expect({ ground, difference, seen: difference >= least }).toMatchObject({
           seen: true
         });
       }
     });
 
-    test.each(SIDE_BY_SIDE)('tells %s from %s', (one, other) => {
+    // Without any hue the bait is 4 from lead and 19 from ink: by its shape alone, see the last tests.
+    const told = SIDE_BY_SIDE.filter(([one]) => eye !== 'achromatopsia' || one !== 'bait');
+    test.each(told)('tells %s from %s', (one, other) => {
       expect(apart(eye, colours[one], colours[other])).toBeGreaterThanOrEqual(AT_A_GLANCE);
     });
   });
@@ -127,6 +133,10 @@ test('goals, trail and ghosts are told apart by their strokes alone', () => {
   expect(goals).toContain('dashed stroke');
   for (const mark of ['clip', 'dashed stroke', 'arc']) expect(trail).not.toContain(mark);
   expect(ghost).toContain('arc');
+  // The bait’s mark is filled, on the bottom and above it; a ghost is a ring that shows what is behind.
+  const bait = strokesOf((context) => markBait(context, 9, 9, 5, false, ink));
+  expect([...bait]).toEqual(['arc', 'fill', 'stroke']);
+  expect([...ghost].slice(0, 2)).toEqual(['arc', 'stroke']);
   expect(ghost).not.toContain('dashed stroke');
 });
 

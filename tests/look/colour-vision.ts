@@ -1,7 +1,8 @@
 /**
  * What an eye without one kind of cone sees, after Machado, Oliveira and Fernandes 2009, "A
  * Physiologically-based Model for Simulation of Color Vision Deficiency", IEEE TVCG 15(6), 1291: the
- * matrices at full severity, applied to linear RGB (from memory, checked: white stays white).
+ * matrices at full severity, applied to linear RGB (from memory, checked: white stays white). An eye without
+ * any cone is left the luminance: the second row of linear sRGB to XYZ (IEC 61966-2-1), three times.
  */
 const SEEN_BY = {
   protanopia: [
@@ -18,11 +19,22 @@ const SEEN_BY = {
     [1.255528, -0.076749, -0.178779],
     [-0.078411, 0.930809, 0.147602],
     [0.004733, 0.691367, 0.3039]
+  ],
+  achromatopsia: [
+    [0.2126729, 0.7151522, 0.072175],
+    [0.2126729, 0.7151522, 0.072175],
+    [0.2126729, 0.7151522, 0.072175]
   ]
 } as const;
 
 export type Eye = 'full colour' | keyof typeof SEEN_BY;
-export const EYES: readonly Eye[] = ['full colour', 'protanopia', 'deuteranopia', 'tritanopia'];
+export const EYES: readonly Eye[] = [
+  'full colour',
+  'protanopia',
+  'deuteranopia',
+  'tritanopia',
+  'achromatopsia'
+];
 
 type Triple = [number, number, number];
 
