@@ -17,3 +17,20 @@ test('a screen reader hears at most one thing a second, and the newest', () => {
   expect(said).toEqual(['Off the bottom.', 'Off the bottom.']);
   expect(announcer.isWaiting).toBe(false);
 });
+
+test('what is over at once is said at once, and not lost to what lasts', () => {
+  const said: string[] = [];
+  const announcer = new Announcer((text) => said.push(text));
+  announcer.tell('even pull');
+  announcer.flush(5000);
+  announcer.tell('a knock', true);
+  announcer.tell('even pull');
+  announcer.flush(5016);
+  expect(said).toEqual(['even pull', 'a knock']);
+  announcer.tell('knocks', true);
+  announcer.tell('even pull');
+  announcer.flush(5900);
+  expect(said, 'once a second is enough of them, too').toEqual(['even pull', 'a knock']);
+  announcer.flush(6016);
+  expect(said).toEqual(['even pull', 'a knock', 'knocks']);
+});

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readoutAt, readoutUntil_s } from '../../src/lib/sandbox/readout';
+import { goneWords, NOTHING_YET, readoutAt, readoutUntil_s } from '../../src/lib/sandbox/readout';
 
 const series = {
   t_s: [0, 1, 2, 3],
@@ -24,4 +24,16 @@ test('where a sweep at the bite is to bring the bait a way, the picture counts t
   expect(readoutUntil_s(bite, { travel_m: [0.5, 0.7] })).toBe(Infinity);
   expect(readoutUntil_s(bite, null)).toBe(2);
   expect(readoutUntil_s(bite, { height_m: [0, 0.1] })).toBe(2);
+});
+
+test('who hears the rod hears how far tip and jig went, and what the reel took in, as it stands beside it', () => {
+  const foot = { ...NOTHING_YET, tip_m: 0.305, bait_m: 0.254 };
+  const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+  expect(goneWords(NOTHING_YET, 'imperial', false)).toBe('');
+  expect(plain(goneWords(foot, 'imperial', false))).toBe(', tip 1 ft, jig 10 in');
+  expect(plain(goneWords({ ...foot, line_in_m: 0.5 }, 'metric', false))).toBe(
+    ', tip 31 cm, jig 25 cm, reel 50 cm taken in'
+  );
+  // Out of sight nobody is told the tip's way: that is what the hand learns.
+  expect(plain(goneWords({ ...foot, line_in_m: -0.5 }, 'metric', true))).toBe(', reel 50 cm given');
 });

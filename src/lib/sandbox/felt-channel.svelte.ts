@@ -2,7 +2,7 @@ import { FELT_RATE_HZ, feltFrom, type Setup, type Trace } from '$lib/model';
 import { Announcer } from './announcer';
 import { FIRST_FELT, KEY, loadFelt, saveFelt, type FeltSettings } from './felt-settings';
 import { FeltWave, peakOf } from './felt-wave';
-import { feltWord, WORD_S } from './felt-words';
+import { feltWord, isSteady, WORD_S } from './felt-words';
 import { PASS_BUZZ_MS, passWave } from './pass-sound';
 import { addTicks, SpoolCue } from './spool-cue';
 import { Speaker } from './speaker';
@@ -17,7 +17,7 @@ const MOST_BUZZ_MS = 40;
 /** What reaches the hand: heard, felt where the device can, and said in words. */
 export class FeltChannel {
   settings = $state.raw<FeltSettings>(FIRST_FELT);
-  /** The newest caption. */
+  /** The newest word for it: a caption, or for who hears the page read. */
   word = $state('');
   private wave: FeltWave | null = null;
   private heard = 0;
@@ -74,7 +74,6 @@ export class FeltChannel {
 
   /** The run has come to row `last` of its trace, and so much line has run off the spool, m. */
   follow(setup: Setup, trace: Trace, last: number, now_ms: number, given_m = 0): void {
-    if (!this.isOn && !this.settings.captions) return;
     if (!this.wave || last < this.heard || last - this.heard > MOST_TICKS) {
       this.begin(setup);
       this.heard = last;
@@ -88,9 +87,9 @@ export class FeltChannel {
     if (this.isOn) this.speaker?.play(wave);
     this.buzz(signal);
     this.remember(signal);
-    if (!this.settings.captions) return;
-    const told = this.spool.word(trace.t_s[last]);
-    this.announcer.tell(told ?? feltWord(this.recent, trace, last, feltFrom(setup)));
+    const told =
+      this.spool.word(trace.t_s[last]) ?? feltWord(this.recent, trace, last, feltFrom(setup));
+    if (told !== this.word || this.announcer.isWaiting) this.announcer.tell(told, !isSteady(told));
     this.announcer.flush(now_ms);
   }
 

@@ -5,6 +5,11 @@ import { carriedPull, FELT_RATE_HZ, type Trace } from '$lib/model';
  * have caused it: "bottom or bite?" is asked of readers of captions too.
  */
 
+const STEADY: readonly string[] = ['slack, nothing', 'fine hiss', 'even pull'];
+
+/** Whether a word goes on as it is: the others are over in a moment, and a hand has to answer them. */
+export const isSteady = (word: string): boolean => STEADY.includes(word);
+
 /** A caption tells of this much time, s. */
 export const WORD_S = 0.4;
 /** A swing this strong is a knock, N, and the next counts after this long, s. */

@@ -62,6 +62,9 @@ export function speedWords({ target, units }: Pick<Backdrop, 'target' | 'units'>
   return slow > 0 ? `Jig: ${formatSpeed(slow, units)} to ${most}` : `Jig: ${most} at most`;
 }
 
+/** Less than this is nothing yet, m. */
+export const SHOWN_M = 0.005;
+
 /** A bait this near the surface is on it, as far as an eye can tell, m. */
 const AT_SURFACE_M = 0.05;
 
@@ -75,6 +78,16 @@ export function heightWords(
   return height_m > depth_m - AT_SURFACE_M
     ? 'at the surface'
     : `${formatLength(height_m, units)} up`;
+}
+
+/** How far all has gone, as it stands beside the pictures, for who hears the rod; '' where that is nothing. */
+export function goneWords(readout: Readout, units: Units, isFromDeck: boolean): string {
+  const { tip_m, bait_m, line_in_m } = readout;
+  const length = (m: number) => formatLength(Math.abs(m), units);
+  const isTold = !isFromDeck && tip_m >= SHOWN_M;
+  const tip = isTold ? `, tip ${length(tip_m)}, jig ${length(bait_m)}` : '';
+  if (Math.abs(line_in_m) < SHOWN_M) return tip;
+  return `${tip}, reel ${length(line_in_m)} ${line_in_m > 0 ? 'taken in' : 'given'}`;
 }
 
 /** The bite from which on the bait's way is the fish's; Infinity where the way after it is what is asked. */

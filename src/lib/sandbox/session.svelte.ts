@@ -1,5 +1,5 @@
 import { recordScenario, ScenarioError, type Move, type RecordedRun } from '$lib/model';
-import type { Guess, Units } from '$lib/scoring';
+import { formatSpeed, type Guess, type Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
@@ -9,7 +9,7 @@ import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
 import { Hand } from './hand';
 import { LiveTry, ONLY_TOUCHED, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';
-import { NOTHING_YET, readoutOf, type Readout } from './readout';
+import { heightWords, NOTHING_YET, readoutOf, type Readout } from './readout';
 import { movedAngle, ROD_LIMITS } from './rod-angles';
 import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
@@ -27,6 +27,8 @@ const IDLE_MS = 600;
 /** Numbers change this often at most, ms: faster cannot be read. */
 const READOUT_MS = 90;
 const TICK_MS = 10;
+/** A height is told after so long off the bottom, and as often, ms: sooner it is not said to its end. */
+const HEIGHT_MS = 2500;
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
 export class TrySession {
@@ -63,6 +65,7 @@ export class TrySession {
   private input_ms = -Infinity;
   private read_ms = -Infinity;
   private wasTouching = true;
+  private height_ms = 0;
   private readonly stepper = new Stepper(TICK_MS);
   private readonly announcer = new Announcer((text) => (this.spoken = text));
   private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
@@ -153,6 +156,14 @@ export class TrySession {
     if (this.live) this.live.hand.keySpeed_deg_s = speed;
   }
 
+  /** By a key. @param isShown whether its buttons show it, and say it; where they are put away it is told */
+  changeKeySpeed(by: -1 | 1, isShown: boolean): void {
+    this.setKeySpeed(this.keySpeed + by);
+    if (isShown) return;
+    this.announcer.tell(formatSpeed(KEY_SPEEDS_M_S[this.keySpeed], this.units));
+    this.loop.wake();
+  }
+
   /** Starts the try, ends it, or makes ready for the next: the one thing to do now. */
   next(): void {
     if (this.phase === 'showing') this.again();
@@ -239,7 +250,8 @@ export class TrySession {
       return this.showing.player.isPlaying || this.announcer.isWaiting;
     }
     if (this.phase === 'guessing') return false;
-    return this.live !== null && this.follow(this.live, now_ms);
+    const goesOn = this.live !== null && this.follow(this.live, now_ms);
+    return goesOn || this.announcer.isWaiting;
   }
 
   /** A replay at its own speed is felt again; slowed down it would be another bottom. */
@@ -289,10 +301,16 @@ export class TrySession {
     this.read_ms = now_ms;
     this.angle_deg = live.hand.angle_deg;
     this.readout = readoutOf(live.trace, this.stage, live.reel.taken_m);
+    if (!this.isHidden) this.tellHeight(now_ms, live.setup.water.depth_m);
+    this.wasTouching = this.readout.isTouching;
+  }
+
+  private tellHeight(now_ms: number, depth_m: number): void {
     const { isTouching } = this.readout;
-    if (!this.isHidden && isTouching !== this.wasTouching) {
+    if (isTouching !== this.wasTouching) {
       this.announcer.tell(isTouching ? 'On the bottom.' : 'Off the bottom.');
-    }
-    this.wasTouching = isTouching;
+    } else if (isTouching || now_ms - this.height_ms < HEIGHT_MS) return;
+    else this.announcer.tell(heightWords(this.readout, depth_m, this.units));
+    this.height_ms = now_ms;
   }
 }

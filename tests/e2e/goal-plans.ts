@@ -1,0 +1,144 @@
+import type { Step } from './listener';
+
+/** A challenge, and how a hand meets it that goes by its task and by what is told alone. */
+export interface GoalPlan {
+  readonly lesson: string;
+  readonly challenge: string;
+  /** How much faster than at first the rod turns, in presses; negative is slower. */
+  readonly speed: number;
+  readonly steps: readonly Step[];
+  /** The same by one switch, where that goes otherwise; null where nobody has passed it so. */
+  readonly bySwitch?: Pick<GoalPlan, 'speed' | 'steps'> | null;
+}
+
+const many = (times: number, steps: readonly Step[]): Step[] =>
+  Array.from({ length: times }, () => steps).flat();
+
+/** More than there are speeds, and how many there are below the first. */
+const ALL_SPEEDS = 7;
+const BELOW_FIRST = 2;
+
+/** Sets the speed of the rod, whatever it was before. */
+export const setSpeed = (by: number): Step[] => [
+  { press: 'slower', times: ALL_SPEEDS, ms: 0 },
+  { press: 'faster', times: BELOW_FIRST + by, ms: 0 }
+];
+
+/** Together they hold every kind of goal that any lesson asks; a test says so. */
+export const GOAL_PLANS: readonly GoalPlan[] = [
+  {
+    lesson: 'weight-and-depth',
+    challenge: 'light-and-slow',
+    speed: -1,
+    steps: [{ hold: 'up', tip_in: 24 }]
+  },
+  {
+    lesson: 'slack',
+    challenge: 'reel-takes-slack',
+    speed: -1,
+    steps: [
+      { hold: 'up', tip_in: 25 },
+      { ms: 500 },
+      { hold: 'down', down_to_deg: 60 },
+      { hold: 'reel', reel_in: 18 }
+    ]
+  },
+  {
+    lesson: 'one-foot',
+    challenge: 'contact-over-rocks',
+    speed: -1,
+    steps: [{ hold: 'up', tip_in: 37 }]
+  },
+  {
+    lesson: 'slack',
+    challenge: 'shake-in-place',
+    speed: 0,
+    steps: many(5, [{ hold: 'up', ms: 450 }, { hold: 'down', ms: 450 }, { ms: 400 }]),
+    // Back to where it went up, all else is gone through: longer than the try waits.
+    bySwitch: null
+  },
+  {
+    lesson: 'from-the-boat',
+    challenge: 'count-it-down',
+    speed: 0,
+    steps: [
+      { press: 'start', ms: 0 },
+      { at: 'up', hear: 'On the bottom.' },
+      { hold: 'up', ms: 600 }
+    ]
+  },
+  {
+    lesson: 'hops',
+    challenge: 'one-hop',
+    speed: 3,
+    steps: [
+      { hold: 'up', ms: 320 },
+      { hold: 'down', ms: 280 }
+    ]
+  },
+  {
+    lesson: 'hops',
+    challenge: 'three-hops-even',
+    speed: 3,
+    steps: [...many(2, [{ hold: 'up', ms: 320 }, { ms: 3000 }]), { hold: 'up', ms: 320 }]
+  },
+  {
+    lesson: 'stroke-and-fall',
+    challenge: 'fall-on-a-following-rod',
+    speed: 1,
+    steps: [
+      { press: 'start', ms: 0 },
+      { hold: 'down', hear: 'On the bottom.' }
+    ]
+  },
+  {
+    lesson: 'bite-or-bottom',
+    challenge: 'strike-a-tap',
+    speed: -1,
+    steps: [
+      { hold: 'up', tip_in: 14 },
+      { press: 'faster', times: 5, ms: 300 },
+      { hear: 'knock' },
+      { hold: 'up', ms: 1200 }
+    ],
+    // The one speed that sets a hook is no drag: both take two.
+    bySwitch: null
+  },
+  {
+    lesson: 'snags',
+    challenge: 'free-a-snag',
+    speed: 2,
+    steps: [
+      { hold: 'up', stuck_in: 6 },
+      { ms: 500 },
+      { hold: 'down', ms: 1250 },
+      { press: 'faster', times: 2, ms: 700 },
+      ...many(3, [{ hold: 'up', ms: 550 }, { hold: 'down', ms: 550 }, { ms: 700 }])
+    ],
+    bySwitch: {
+      speed: 3,
+      steps: [
+        { hold: 'up', stuck_in: 6 },
+        { hold: 'down', ms: 1000 },
+        ...many(3, [
+          { hold: 'up', ms: 600 },
+          { hold: 'down', ms: 600 }
+        ])
+      ]
+    }
+  },
+  {
+    lesson: 'season-and-mood',
+    challenge: 'swim-at-a-height',
+    speed: 4,
+    // The reel has one speed, too slow to swim it: the rod goes on rising slowly meanwhile.
+    steps: [
+      { hold: 'reel', isLeftOn: true, ms: 0 },
+      { hold: 'up', ms: 900 },
+      { press: 'slower', times: 5, ms: 0 },
+      { hold: 'up', ms: 6000 },
+      { hold: 'reel', ms: 0 }
+    ],
+    bySwitch: null
+  }
+];
