@@ -86,14 +86,14 @@ test(
     await hands.fill('5');
     await hands.blur();
     await expect(page.getByRole('alert')).toHaveCount(0);
-    await page.getByRole('button', { name: 'Close the vote' }).click();
+    await page.getByRole('button', { name: 'Stop voting' }).click();
     await expect(options(late).first()).toBeDisabled();
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share')).toHaveText(['10%', '80%', '10%']);
     await expectReadable(page, 'a vote revealed');
     await expect(phones[1].getByText('of jig travel')).toBeVisible();
 
-    await go(page, 'The same, elsewhere');
+    await go(page, 'Another spot');
     await options(phones[1]).nth(0).click();
     await expect(page.getByText('1 of 5 answered')).toBeVisible();
     // What a presenter's clicker sends: the step that is advised.
@@ -174,6 +174,7 @@ test(
     await expect(page.getByText('Next: give the hint')).toBeVisible();
     await press();
     await expect(page.getByText('A hint.')).toBeVisible();
+    await expect(page.getByText('Next: vote again')).toBeVisible();
     // The same words on the phone.
     const hint = await page.locator('.hint').innerText();
     await expect(phone.locator('.hint')).toHaveText(hint);
@@ -193,13 +194,13 @@ test(
     await expect(page.locator('.share').nth(1)).toContainText('100%');
     await expect(page.getByText('1 voted first, 4 in this vote.')).toBeVisible();
     await press();
-    await expect(page.getByText('The same, elsewhere')).toBeVisible();
+    await expect(page.getByText('Another spot')).toBeVisible();
     await phone.context().close();
   }
 );
 
 test(
-  'a closed door: a new phone is told whom to ask, who is in votes on, who was cleared comes again',
+  'a locked clinic: a new phone is told whom to ask, who is in votes on, who was cleared comes again',
   { tag: '@any-width' },
   async ({ page, browser }) => {
     test.setTimeout(60_000);
@@ -216,15 +217,15 @@ test(
     await expect(leader.getByText(/^Right is: /)).toBeVisible();
     await expect(leader.getByRole('listitem')).not.toHaveCount(0);
     await leader.close();
-    await page.getByRole('button', { name: 'Close the door' }).focus();
+    await page.getByRole('button', { name: 'Lock the clinic' }).focus();
     await page.keyboard.press('Enter');
     await expect(page.locator('.code')).toHaveCount(0);
-    const opening = page.getByRole('button', { name: 'Open the door' });
+    const opening = page.getByRole('button', { name: 'Unlock the clinic' });
     await expect(opening).toBeFocused();
     const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
     const late = await context.newPage();
     await visit(late, `/clinic#${code}`);
-    const shut = 'This clinic’s door is closed. Ask the leader.';
+    const shut = 'This clinic is locked. Ask the leader.';
     await expect(late.getByRole('alert')).toHaveText(shut);
     await voter.reload();
     await options(voter).nth(1).click();
@@ -236,7 +237,7 @@ test(
     await expect(silent.getByRole('alert')).toHaveText(shut);
 
     await opening.click();
-    await expect(page.getByText('The door is closed')).toHaveCount(0);
+    await expect(page.getByText('The clinic is locked')).toHaveCount(0);
     await options(silent).nth(1).click();
     await late.getByRole('button', { name: 'Come in' }).click();
     await options(late).nth(2).click();
@@ -245,7 +246,7 @@ test(
     await silent.context().setOffline(true);
     await options(silent).nth(0).click();
     await expect(silent.getByText(/^Not sent yet/)).toBeVisible();
-    await page.getByRole('button', { name: 'Close the vote' }).click();
+    await page.getByRole('button', { name: 'Stop voting' }).click();
     await silent.context().setOffline(false);
     await expect(silent.getByRole('alert')).toHaveText(/doesn’t count.*earlier vote counts/);
     await expect(options(silent).nth(1)).toHaveAttribute('aria-pressed', 'true');
@@ -295,12 +296,12 @@ test(
     expect(await cutOffAtTwice(phone)).toEqual([]);
     await expect(page.getByText('1 of 1 answered')).toBeVisible();
     const silent = await phoneIn(browser, code);
-    await page.getByRole('button', { name: 'Close the door' }).click();
+    await page.getByRole('button', { name: 'Lock the clinic' }).click();
     await expect(page.getByRole('button', { name: 'Clear 1 phone' })).toBeVisible();
     expect(await faultsByDayAndNight(page)).toEqual([]);
     expect(await cutOffAtTwice(page)).toEqual([]);
     await silent.context().close();
-    await page.getByRole('button', { name: 'Close the vote' }).click();
+    await page.getByRole('button', { name: 'Stop voting' }).click();
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share').first()).toBeVisible();
     expect(await faultsByDayAndNight(page)).toEqual([]);

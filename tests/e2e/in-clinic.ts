@@ -28,7 +28,7 @@ export async function next(page: Page): Promise<void> {
 
 /** Leads the room on to its first question. */
 export async function goToQuestion(page: Page): Promise<void> {
-  while (!(await page.getByRole('button', { name: /^Close the (vote|round)$/ }).isVisible()))
+  while (!(await page.getByRole('button', { name: /^(Stop voting|Close the round)$/ }).isVisible()))
     await next(page);
 }
 

@@ -30,7 +30,7 @@ const LATER = '2031-05-01T08:30:00.000Z';
 const plan = planFor(45, PREPARED[45], loadLessons(), () => 0.5);
 const asked = plan.findIndex(({ kind }) => kind === 'predict');
 const option = pollOf(plan[asked]).options[0].id;
-const shut = { status: 403, message: 'This clinic’s door is closed. Ask the leader.' };
+const shut = { status: 403, message: 'This clinic is locked. Ask the leader.' };
 
 describe.each(storeKinds)('the door of a clinic on $name', (kind) => {
   const suite = kind.missing ? describe.skip : describe;

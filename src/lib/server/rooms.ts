@@ -186,7 +186,7 @@ export async function admit(
   return id;
 }
 
-const CLOSED = 'This clinic’s door is closed. Ask the leader.';
+const CLOSED = 'This clinic is locked. Ask the leader.';
 
 /** Whether a seat is there now: looked for after what was written before it was asked. */
 export const hasParticipant = queryBatcher(async (db, ids: string[]): Promise<boolean[]> => {

@@ -11,9 +11,9 @@ import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
 import {
-  ADVICE,
   cameWord,
   clock,
+  nextWords,
   splitWords,
   turnoutWords
 } from '../../../src/lib/app/clinic/words';
@@ -128,10 +128,18 @@ test('a step begins at its top when it follows another, not when it is the first
 });
 
 test('what is advised on the projected screen is something to do, and no result of the vote', () => {
-  for (const says of Object.values(ADVICE)) {
+  for (const advice of ['teach', 'discuss', 'explain', 'explain slowly'] as const) {
+    const says = nextWords({ ...held, advice });
     expect(says).toMatch(/^Next: /);
     expect(says).not.toMatch(/most|few|divided|half|right|wrong|have it/i);
   }
+});
+
+test('who leads alone is told what comes next, without any vote and after help, too', () => {
+  expect(nextWords(held)).toBe('No votes yet. Next: count hands, or reveal it.');
+  expect(nextWords({ ...held, isHelped: true, advice: 'teach' })).toBe('Next: vote again.');
+  expect(nextWords({ ...held, phase: 'open' })).toBe('');
+  expect(nextWords({ ...held, isOver: true })).toBe('');
 });
 
 describe('the plot of the room’s hand', () => {
@@ -307,7 +315,7 @@ test.each([
   ['talk', 'open', 'here'],
   ['try', 'open', 'of 5 tried'],
   ['predict', 'open', 'of 5 answered'],
-  ['predict', 'held', 'of 5 answered, the vote is closed'],
+  ['predict', 'held', 'of 5 answered, voting has stopped'],
   ['try', 'held', 'of 5 tried, the round is closed'],
   ['predict', 'revealed', 'of 5 answered']
 ])('leader and screen say of a %s that is %s: %s', (kind, phase, said) =>

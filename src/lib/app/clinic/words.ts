@@ -4,12 +4,26 @@ import type { FirstVote, PhoneView, ScreenView, VoteAdvice } from '$lib/wire';
  * What the instructor does next, by what the room said. It stands on the screen that the room reads
  * before the reveal: what to do, and never how the room voted.
  */
-export const ADVICE: Record<VoteAdvice, string> = {
+const ADVICE: Record<VoteAdvice, string> = {
   teach: 'Next: give the hint, then vote again.',
   discuss: 'Next: two minutes with a neighbor, then vote again.',
   explain: 'Next: reveal it, and say why.',
   'explain slowly': 'Next: reveal it, and take your time on why.'
 };
+
+/** The one thing to do once a round is closed: who leads alone has nobody to ask. */
+export function nextWords({
+  shown,
+  phase,
+  isOver,
+  isHelped,
+  advice
+}: Pick<ScreenView, 'shown' | 'phase' | 'isOver' | 'isHelped' | 'advice'>): string {
+  if (isOver || phase !== 'held' || shown.kind === 'talk') return '';
+  if (shown.kind === 'try') return 'Next: reveal it.';
+  if (isHelped) return 'Next: vote again.';
+  return advice ? ADVICE[advice] : 'No votes yet. Next: count hands, or reveal it.';
+}
 
 /** By what a hand is raised: the options are called A, B, C and so on. */
 export const letterOf = (index: number) => String.fromCharCode('A'.charCodeAt(0) + index);
@@ -29,7 +43,7 @@ export function voteWords(
   hasVoted: boolean,
   isWaiting: boolean
 ): string {
-  if (isWaiting) return 'Not sent yet. It counts if it gets there before the vote closes.';
+  if (isWaiting) return 'Not sent yet. It counts if it gets there before voting stops.';
   if (phase === 'open' && !isOver) {
     if (hasVoted) return 'Got it. You can still change it.';
     return ballot > 1 ? 'Once more, on your own.' : 'On your own, before you see it.';
@@ -42,7 +56,7 @@ export function voteWords(
 export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>): string {
   if (shown.kind === 'talk') return '';
   if (shown.kind === 'try') return shown.again || ballot > 1 ? 'Your hand, once more' : 'Your hand';
-  const name = shown.kind === 'predict' ? 'Say it first' : 'The same, elsewhere';
+  const name = shown.kind === 'predict' ? 'Your call first' : 'Another spot';
   return ballot > 1 ? `${name}, vote ${ballot}` : name;
 }
 
@@ -53,8 +67,9 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
 export function cameWord(view: Pick<ScreenView, 'shown' | 'seats' | 'phase'>): string {
   const { shown, seats, phase } = view;
   if (shown.kind === 'talk') return 'here';
-  const [came, round] = shown.kind === 'try' ? ['tried', 'round'] : ['answered', 'vote'];
-  return `of ${seats} ${came}${phase === 'held' ? `, the ${round} is closed` : ''}`;
+  const [came, stopped] =
+    shown.kind === 'try' ? ['tried', 'the round is closed'] : ['answered', 'voting has stopped'];
+  return `of ${seats} ${came}${phase === 'held' ? `, ${stopped}` : ''}`;
 }
 
 /** How the room voted, for who leads it, once the vote is closed: "A 2, B 3, C 0". */

@@ -61,7 +61,7 @@ export function triesToShow(tries: readonly RoomTry[] | null): { says: string; i
 
 /** The rod in the water has a “Back” of its own. */
 const PREVIOUS = 'Previous';
-const CLOSE = { predict: 'Close the vote', ask: 'Close the vote', try: 'Close the round' };
+const CLOSE = { predict: 'Stop voting', ask: 'Stop voting', try: 'Close the round' };
 
 /** What can be done with the room, the advised one marked; the others are the instructor's to choose. */
 export function stepsOf(view: Led): Step[] {
