@@ -1,29 +1,12 @@
 import { expect, test, type APIRequestContext, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { findChallenge, loadLessons } from '../../src/lib/course';
-import { byHand } from '../../src/lib/course/hand';
-import { MODEL_VERSION } from '../../src/lib/model';
-import { gradeTry, type Challenge } from '../../src/lib/scoring';
+import type { Challenge } from '../../src/lib/scoring';
 import { openSpace } from './in-guide';
+import { post, rowsOf, tryBy, type Hand } from './made-tries';
 import { sheetsOf, visit } from './page';
 
 const lessons = loadLessons();
-
-/** How a hand makes the reference: so much too far, and so much too quick, as shares. */
-type Hand = readonly [reach: number, pace: number];
-
-/** Practice water runs in real time: tries of many hands are made here, as a phone would send them. */
-function tryBy([reach, pace]: Hand, challenge: Challenge, id: string) {
-  const input = byHand(challenge.reference, challenge.start, { reach, pace, isEven: false });
-  const { marks } = gradeTry(challenge, input).grade;
-  return { kind: 'try', id: id.padEnd(24, '0'), input, model: MODEL_VERSION, marks };
-}
-
-async function post(request: APIRequestContext, address: string, data: object) {
-  const answer = await request.post(address, { data });
-  expect(answer.status(), `${address}: ${await answer.text()}`).toBeLessThan(300);
-  return answer.headers()['content-type']?.includes('json') ? answer.json() : null;
-}
 
 const EXACT: Hand = [0, 0];
 const TOO_MUCH: Hand = [0.5, 0];
@@ -99,14 +82,6 @@ async function handIn(request: APIRequestContext, share: string): Promise<void> 
         sent: { ...made, challenge: challenge.id, at }
       });
     }
-}
-
-/** Cells by column; commas inside quotes are none of the table's. */
-function rowsOf(text: string): Record<string, string>[] {
-  const lines = text.slice(1).trimEnd().split('\r\n');
-  const cellsOf = (line: string) => [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)];
-  const [head, ...rows] = lines.map((line) => cellsOf(line).map(([, cell]) => cell));
-  return rows.map((cells) => Object.fromEntries(head.map((name, i) => [name, cells[i]])));
 }
 
 test(
