@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { openSpace } from './in-guide';
-import { faultsOf, sheetsOf, visit } from './page';
+import { faultsByDayAndNight, faultsOf, sheetsOf, visit } from './page';
 
 test(
   'a party of three is planned on one sheet, by the clock, at any depth, and typed names stay here',
@@ -28,7 +28,10 @@ test(
       page.getByRole('heading', { name: 'Adalind, Bo and Wim, 240 minutes' })
     ).toBeVisible();
     await expect(page.getByRole('row', { name: /^Bo Nobody knows this hand yet/ })).toBeVisible();
-    expect(await faultsOf(page)).toEqual([]);
+    const wide = page.viewportSize();
+    await page.setViewportSize({ width: 360, height: 740 });
+    expect(await faultsByDayAndNight(page)).toEqual([]);
+    if (wide) await page.setViewportSize(wide);
     expect(sent.join()).not.toContain('Adalind');
     expect(await sheetsOf(page)).toEqual([1, 1]);
   }
