@@ -109,8 +109,10 @@ export function gradeRun(challenge: Challenge, { move, result, call: guess }: Ma
       outOf: goal.weight
     };
   });
-  const call = gradeCall(challenge, guess, result);
-  const marks = Math.max(0, moveMarks({ goals }) - (call?.lost ?? 0));
+  const called = gradeCall(challenge, guess, result);
+  // No more than there is: the table's sum comes out.
+  const call = called && { ...called, lost: Math.min(called.lost, moveMarks({ goals })) };
+  const marks = moveMarks({ goals }) - (call?.lost ?? 0);
   const figure = figureIn(figureOf(challenge), run, marks);
   return { marks, passed: marks >= PASS_MARK, done, goals, call, figure };
 }

@@ -7,8 +7,13 @@ import { whole } from '../schema-parts';
 import { NO_MOVE_M } from '../run-measures';
 import { goalKind, length, weight } from './goal-kind';
 
-/** Flights lower than this part of the lowest hop asked for are skips, and not counted. */
+/**
+ * Flights lower than this part of the lowest hop asked for are skips, and not counted; from there to that
+ * height a flight grows into a whole hop, so that none is a hop by a hair.
+ */
 const SKIP_PART = 0.5;
+/** Lower than this part of it a flight costs nothing at all where it was not asked for. */
+const MERE_SKIP_PART = 0.3;
 
 /** So many hops, each as high as `height_m` says (lowest, highest). */
 export const hops = goalKind({
@@ -35,7 +40,13 @@ export const hops = goalKind({
   isOfOneTurn: true,
   measure: ({ height_m }, { result }) => counted(height_m, result.hops).length,
   share: ({ count, height_m }, _, { result }) => shareOfHops(count, height_m, result.hops),
-  progress: ({ count }, value) => clamped(value / count),
+  progress: ({ count, height_m }, _, { result }) =>
+    sum(
+      result.hops
+        .map((hop) => wholeness(height_m, hop))
+        .sort((a, b) => b - a)
+        .slice(0, count)
+    ) / count,
   words: ({ count, height_m: [low, high] }, value, units, met) => ({
     name: 'Hops',
     asked: `${count}, ${formatLength(low, units)} to ${formatLength(high, units)} high`,
@@ -90,14 +101,31 @@ function counted([lowest]: Heights, all: readonly Hop[]): readonly Hop[] {
   return all.filter((hop) => hop.height_m >= SKIP_PART * lowest);
 }
 
-/** The best `count` hops each earn their size's share; each hop too many costs one of them. */
+/** 0–1: how much of a hop it is, by its height. */
+function wholeness([lowest]: Heights, { height_m }: Hop): number {
+  return fading(lowest - height_m, (1 - SKIP_PART) * lowest);
+}
+
+/** 0–1: what one beyond those asked costs: what is counted a whole one, a mere skip nothing. */
+function extra([lowest]: Heights, { height_m }: Hop): number {
+  return fading(SKIP_PART * lowest - height_m, (SKIP_PART - MERE_SKIP_PART) * lowest);
+}
+
+/** The best `count` hops each earn their size's share; each hop too many costs one. */
 function shareOfHops(count: number, heights: Heights, all: readonly Hop[]): number {
   const [lowest, highest] = heights;
-  const hops = counted(heights, all);
-  const sizes = hops
-    .map((hop) => fading(Math.max(lowest - hop.height_m, hop.height_m - highest), highest - lowest))
-    .sort((a, b) => b - a)
-    .slice(0, count);
-  const tooMany = Math.max(0, hops.length - count);
-  return clamped((sizes.reduce((sum, size) => sum + size, 0) - tooMany) / count);
+  const hops = all
+    .map((hop) => {
+      const tooHigh_m = hop.height_m - highest;
+      const share = Math.min(wholeness(heights, hop), fading(tooHigh_m, highest - lowest));
+      return { share, costs: extra(heights, hop) };
+    })
+    .sort((a, b) => b.share - a.share);
+  const got = sum(hops.slice(0, count).map(({ share }) => share));
+  const tooMany = sum(hops.slice(count).map(({ costs }) => costs));
+  return clamped((got - tooMany) / count);
+}
+
+function sum(parts: readonly number[]): number {
+  return parts.reduce((all, one) => all + one, 0);
 }

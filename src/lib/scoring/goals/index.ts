@@ -103,7 +103,7 @@ export function goalProgressOf(goal: Goal, run: RunToGrade): number {
   const kind = kindOf(goal);
   const value = kind.measure(goal, run);
   if (kind.role === 'restraint' || kind.isKept?.(value)) return 0;
-  return kind.progress?.(goal, value) ?? kind.share(goal, value, run);
+  return kind.progress?.(goal, value, run) ?? kind.share(goal, value, run);
 }
 
 /** Goals that a rod held still would meet: what they earn is limited by what was done. */

@@ -29,10 +29,14 @@ export const pace = goalKind({
     if (fast > high) return fast;
     return slow < low ? slow : (slow + fast) / 2;
   },
-  share: ({ m_s: [low, high] }, value) =>
-    value < low
-      ? fading(low - value, REACH_IN_EDGES * low)
-      : fading(value - high, REACH_IN_EDGES * high),
+  // By the worse end, whichever is told: too fast by a hair is no better than a slow end that is far off.
+  share: ({ m_s: [low, high] }, _, run) => {
+    const [slow, fast] = paceEnds(run);
+    return Math.min(
+      fading(low - slow, REACH_IN_EDGES * low),
+      fading(fast - high, REACH_IN_EDGES * high)
+    );
+  },
   words: ({ m_s: [low, high] }, value, units) => ({
     name: 'Pace',
     asked: `${formatSpeed(low, units)} to ${formatSpeed(high, units)}`,
