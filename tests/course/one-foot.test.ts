@@ -148,8 +148,8 @@ describe('the demonstrations', () => {
 
   test('are two sweeps of equal length, as their captions say', () => {
     expect(demos.map(({ caption }) => inUnits(caption, 'imperial'))).toEqual([
-      'In 5 seconds.',
-      'In half a second.'
+      '5 seconds: it stays down.',
+      'Half a second: it lifts.'
     ]);
     // The rod bends under the fast one.
     expect(Math.abs(tipTravel(slow) - tipTravel(fast))).toBeLessThan(0.03);

@@ -1,3 +1,4 @@
+import { ft } from './items/draw';
 import { fahrenheitToCelsius, isOffBottom, seededRandom, type ScenarioInput } from '../model';
 import { formatLength, type Units } from '../scoring';
 import { pick } from './items/draw';
@@ -62,7 +63,7 @@ const MAP_DAYS = [
 ] as const;
 /** Where any mood may be met, °F: neither the coldest nor the warmest. */
 const SIGN_DAYS_F = [55, 62, 66, 70];
-const DEPTHS_M = [3.35, 4.6, 6.1];
+const DEPTHS_M = [10, 15, 20].map(ft);
 
 export interface Day {
   degF: number;
@@ -90,7 +91,7 @@ function dayRun({ degF, depth_m }: Day, retrieve: DayRetrieve): ShownRun {
   const water = waterWith({
     depth_m,
     temperature_C: fahrenheitToCelsius(degF),
-    start: { bait_x_m: 12, slack_m }
+    start: { bait_x_m: ft(40), slack_m }
   });
   switch (retrieve) {
     case 'drag':

@@ -49,9 +49,9 @@ const HAND_M = 1.2;
 
 export const WEIGHTS_KG = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1].map((oz) => oz * OUNCE_KG);
 
-export const RODS_M = [6.5, 6 + 10 / 12, 7, 7 + 2 / 12, 7.5].map((ft) => ft * FOOT_M);
+export const RODS_M = [6.5, 7, 7.25, 7.5, 7.75].map((ft) => ft * FOOT_M);
 
-/** So near to what is offered it is the same: 11 ft are kept as 3.35 m in places. */
+/** So near to what is offered it is the same: some are kept in round meters. */
 const SAME_PART = 0.02;
 
 /** What is offered, with the value that is chosen among it. */
@@ -73,7 +73,8 @@ export const LINES: readonly LineChoice[] = [
     [8, 0.23],
     [10, 0.26],
     [12, 0.28],
-    [16, 0.34],
+    [15, 0.33],
+    [17, 0.35],
     [20, 0.37]
   ]),
   ...lines('nylon', [

@@ -134,7 +134,7 @@ describe('a boat card', () => {
     const water = cardWater(null, { units: 'imperial', scheme: 'auto' });
     const said = (mass_kg?: number) =>
       practiceGearText({ ...water, mass_kg }, 'imperial').replaceAll('\u00a0', ' ');
-    expect(said()).toMatch(/^5\/8 oz, small trailer, 13 lb fluorocarbon, 7 ft 10 in rod$/);
+    expect(said()).toMatch(/^5\/8 oz, small trailer, 12 lb fluorocarbon, 7 ft 9 in rod$/);
     expect(said(0.0283495)).toMatch(/^1 oz, small trailer, /);
   });
 

@@ -7,8 +7,8 @@ import { sampleChallenge, sampleTask } from '../../server/samples';
 import { tied } from '../../tied';
 
 test('the gear of a challenge is named in the reader’s units', () => {
-  expect(gearText(sampleChallenge, 'imperial')).toBe(tied('5/8~oz in 11~ft of water'));
-  expect(gearText(sampleChallenge, 'metric')).toBe(tied('18~g in 3.4~m of water'));
+  expect(gearText(sampleChallenge, 'imperial')).toBe(tied('5/8~oz in 10~ft of water'));
+  expect(gearText(sampleChallenge, 'metric')).toBe(tied('18~g in 3~m of water'));
 });
 
 test('the rod is named where it is another than the lessons’, which all have the same', () => {

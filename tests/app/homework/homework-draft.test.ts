@@ -184,7 +184,7 @@ describe('doubts about gear', () => {
   test('call gear that has no name by its weight and water', () => {
     const { offer } = draftOfOneFoot();
     const setup = parseSetup(offer.choices[0].challenge.setup);
-    expect(gearName(setup, [], 'imperial')).toMatch(/oz in 11\sft of water$/);
+    expect(gearName(setup, [], 'imperial')).toMatch(/oz in 10\sft of water$/);
   });
 });
 

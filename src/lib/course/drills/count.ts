@@ -1,3 +1,4 @@
+import { ft } from '../items/draw';
 import { parseSetup, Run, tipPathOf, type SetupInput } from '../../model';
 import { castOut, JIGS, waterWith } from '../lessons/fathomley';
 import { held, inTurn, lift, pause, upright } from '../retrieves/moves';
@@ -18,19 +19,19 @@ const WEIGHTS = [
   { mass_kg: JIGS.threeQuarters, weight: '{3/4 oz|21 g}' }
 ];
 const DEPTHS = [
-  { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
-  { depth_m: 6, depth: '{20 ft|6 m}' }
+  { depth_m: ft(10), depth: '{10 ft|3 m}' },
+  { depth_m: ft(20), depth: '{20 ft|6 m}' }
 ];
 const FRESH: Count = {
   mass_kg: JIGS.fiveEighths,
   weight: '{5/8 oz|18 g}',
-  depth_m: 4.6,
+  depth_m: ft(15),
   depth: '{15 ft|4.5 m}'
 };
 
 const HIGH_DEG = 45;
 const LOW_DEG = 20;
-const CAST_M = 14;
+const CAST_M = ft(45);
 /** The longest fall of them all is over by then, s. */
 const LONGEST_FALL_S = 25;
 /** The rod may wait so long after the touch, s; the reference waits half of it. */

@@ -1,3 +1,4 @@
+import { ft } from '../items/draw';
 import { FOOT_M, parseSetup, tipOf, type SetupInput } from '../../model';
 import { DRAG_MOST_M_S, waterWith } from '../lessons/fathomley';
 import { lowToTheSide, sweep } from '../retrieves/moves';
@@ -17,19 +18,19 @@ const PACES = [
   { about_m_s: 0.2, within_m_s: [0.07, DRAG_MOST_M_S] }
 ] as const;
 const DEPTHS = [
-  { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
-  { depth_m: 6, depth: '{20 ft|6 m}' }
+  { depth_m: ft(10), depth: '{10 ft|3 m}' },
+  { depth_m: ft(20), depth: '{20 ft|6 m}' }
 ];
 /** Neither the distance nor the depth was ever practised. */
 const FRESH: Drag = {
   distance_m: 1.5 * FOOT_M,
   distance: '{1 ft 6 in|45 cm}',
   pace: PACES[0],
-  depth_m: 4.6,
+  depth_m: ft(15),
   depth: '{15 ft|4.5 m}'
 };
 
-const CAST_M = 14;
+const CAST_M = ft(45);
 const SLACK_M = 0.03;
 /** Give or take, as a share of the target: the band outside which feedback helps (Cruz 2018). */
 const BAND_PART = 0.15;

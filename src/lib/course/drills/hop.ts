@@ -1,3 +1,4 @@
+import { ft } from '../items/draw';
 import { waterWith } from '../lessons/fathomley';
 import { inTurn, lift, upright } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
@@ -9,10 +10,10 @@ const HOPS = [
   { height_m: [0.28, 0.6], height: '{1 to 2 ft|30 to 60 cm}', turn_deg: 28, most_tip_m_s: 7 }
 ] as const;
 const DEPTHS = [
-  { depth_m: 3.35, depth: '{11 ft|3.3 m}' },
-  { depth_m: 4.6, depth: '{15 ft|4.5 m}' }
+  { depth_m: ft(10), depth: '{10 ft|3 m}' },
+  { depth_m: ft(15), depth: '{15 ft|4.5 m}' }
 ];
-const FRESH: Hop = { hop: HOPS[1], depth_m: 4, depth: '{13 ft|4 m}' };
+const FRESH: Hop = { hop: HOPS[1], depth_m: ft(12), depth: '{12 ft|3.6 m}' };
 
 const FROM_DEG = 30;
 const LIFT_S = 0.25;
@@ -30,7 +31,7 @@ function hopOf({ hop, depth_m, depth }: Hop): Condition {
   return () => ({
     title: 'A hop',
     ask: `${depth} of water. Hop the jig once, ${hop.height} up, and follow it down.`,
-    setup: waterWith({ depth_m, start: { bait_x_m: 10, slack_m: 0.03 } }),
+    setup: waterWith({ depth_m, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(FROM_DEG),
     hold_s: 3,

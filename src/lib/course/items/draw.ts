@@ -38,6 +38,11 @@ const HAND_M = 1.2;
 /** Fast tip of a medium-heavy rod, N/m. */
 const TIP_N_M = 20;
 
+/** How much water a skirted jig pushes aside, m²: bare, and with a trailer. From memory; nobody has published one. */
+export const BARE_JIG_M2 = 4e-4;
+export const SMALL_TRAILER_M2 = 7e-4;
+export const BIG_TRAILER_M2 = 13e-4;
+
 /** Lines by what is on the spool's label, with the diameter that goes with it (makers differ by a tenth). */
 const DRAWN_LINES = {
   fluorocarbon: { material: 'fluorocarbon', diameter_m: 0.00028 },
@@ -102,7 +107,7 @@ export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { st
     water: { depth_m: wanted.depth_m ?? ft(outfit.feet), temperature_C: 15 },
     bottom: { friction: outfit.friction },
     line: { ...DRAWN_LINES[wanted.line ?? outfit.line] },
-    bait: { mass_kg: wanted.mass_kg ?? oz(outfit.ounces), drag_area_m2: 7e-4 },
+    bait: { mass_kg: wanted.mass_kg ?? oz(outfit.ounces), drag_area_m2: SMALL_TRAILER_M2 },
     rod: { length_m: REACH_M, pivot_height_m: HAND_M, tip_stiffness_N_per_m: TIP_N_M },
     start: {
       bait_x_m: wanted.cast_m ?? ft(outfit.cast_ft),
@@ -111,13 +116,10 @@ export function drawGear(random: Random, wanted: Wanted = {}): SetupInput & { st
   };
 }
 
-/**
- * Trailers, by how much water the jig then pushes aside, m². From memory; nobody has published one. Nobody
- * ties on such a jig without one.
- */
+/** Trailers as questions offer them: nobody ties on such a jig without one. */
 export const TIED_ON = [
-  { says: 'a small trailer', drag_area_m2: 7e-4 },
-  { says: 'a big trailer', drag_area_m2: 13e-4 }
+  { says: 'a small trailer', drag_area_m2: SMALL_TRAILER_M2 },
+  { says: 'a big trailer', drag_area_m2: BIG_TRAILER_M2 }
 ] as const;
 
 const FALL_DEPTHS_FT = [8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 34];

@@ -1,3 +1,4 @@
+import { ft, SMALL_TRAILER_M2 } from '../items/draw';
 import type { SetupInput } from '../../model';
 
 /** Fathomley Water and its rod locker: invented. Everything else in the lessons starts from here. */
@@ -12,9 +13,6 @@ export const JIGS = {
   ounce: 0.02835
 } as const;
 
-/** A skirted jig with a small trailer, m². */
-const DRAG_AREA_M2 = 8e-4;
-
 /**
  * The fastest tenth of a second of a drag in these lessons, however far it goes, m/s: 1.3 ft/s. A hand's
  * speed rises to twice its average, which leaves 2 s for a foot. Less is asked only where the task says so.
@@ -22,16 +20,16 @@ const DRAG_AREA_M2 = 8e-4;
 export const DRAG_MOST_M_S = 0.4;
 
 /**
- * A 7¾ ft rod, held 15 in up the butt. 11 ft of water, a 5/8 oz jig with a small trailer, 0.30 mm fluorocarbon, and the last 33 ft of a
- * 60 ft cast, where a drag leaves the bottom soonest.
+ * A rod of 7 ft 9 in, held 15 in up the butt. 10 ft of water, a 5/8 oz jig with a small trailer, 12-lb
+ * fluorocarbon, and the last 30 ft of a 60 ft cast, where a drag leaves the bottom soonest.
  */
 export const fathomley = {
-  water: { depth_m: 3.35, temperature_C: 14 },
+  water: { depth_m: ft(10), temperature_C: 14 },
   bottom: { friction: 0.4 },
-  line: { material: 'fluorocarbon', diameter_m: 0.0003 },
-  bait: { mass_kg: JIGS.fiveEighths, drag_area_m2: DRAG_AREA_M2 },
-  rod: { length_m: 2, pivot_height_m: 1.1, tip_stiffness_N_per_m: 20 },
-  start: { bait_x_m: 10, slack_m: 0.03 }
+  line: { material: 'fluorocarbon', diameter_m: 0.00028 },
+  bait: { mass_kg: JIGS.fiveEighths, drag_area_m2: SMALL_TRAILER_M2 },
+  rod: { length_m: 1.98, pivot_height_m: 1.1, tip_stiffness_N_per_m: 20 },
+  start: { bait_x_m: ft(30), slack_m: 0.03 }
 } satisfies SetupInput;
 
 type Bottom = NonNullable<SetupInput['bottom']>;
@@ -69,8 +67,8 @@ export function waterWith(change: {
   };
 }
 
-/** Off the main-lake points of Fathomley Water, where the later lessons fish: 22 ft. */
-const DEEPER_M = 6.7;
+/** Off the main-lake points of Fathomley Water, where the later lessons fish. */
+const DEEPER_M = ft(20);
 
 /** Deeper water, with what a lesson changes of it. */
 export const deeperWith = (change: Parameters<typeof waterWith>[0]): SetupInput =>
@@ -91,12 +89,12 @@ export const castOut = (
 
 export const place = {
   name: 'Fathomley Water',
-  note: 'An invented lake, about {11 ft|3.3 m} deep.'
+  note: 'An invented lake, about {10 ft|3 m} deep.'
 };
 
 export const deepPlace = {
   name: place.name,
-  note: 'An invented lake, about {22 ft|6.7 m} deep.'
+  note: 'An invented lake, about {20 ft|6 m} deep.'
 };
 
 /** One line where a drill needs it; the whole of it is said once, in the lesson on safety. */

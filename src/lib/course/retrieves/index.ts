@@ -1,3 +1,5 @@
+import { SWUM_UP } from './moves';
+
 /** A way of moving a jig, with the challenge whose reference run shows it and whose beginner fails it. */
 export interface Retrieve {
   name: string;
@@ -64,7 +66,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'swim at a height',
     look: 'How high it runs: that comes from how fast you reel.',
     feel: 'An even pull while you reel, and no bottom. If it touches, reel faster.',
-    use: 'Active fish off bottom. Steady, {6 in to 2 ft|15 to 60 cm} up.',
+    use: `Active fish off bottom. Steady, ${SWUM_UP} up.`,
     suits: { water_C: [0, 40], fish: 'active' },
     challenges: ['swim-at-a-height']
   },

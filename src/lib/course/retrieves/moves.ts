@@ -30,3 +30,7 @@ export const lowToTheSide: RodAngles = { elevation_deg: 0, azimuth_deg: 60 };
 
 /** The rod in the upright plane. */
 export const upright = (elevation_deg: number): RodAngles => ({ elevation_deg, azimuth_deg: 0 });
+
+/** How high a jig is swum, m, and as it is said: common practice, no source. */
+export const SWUM_UP_M = [0.1524, 0.9144] as const;
+export const SWUM_UP = '{6 in to 3 ft|15 to 90 cm}';

@@ -1,5 +1,5 @@
 import type { ShownRun } from '../../lesson';
-import { drawGear, ft, inch, oz } from '../draw';
+import { BIG_TRAILER_M2, drawGear, ft, inch, oz, SMALL_TRAILER_M2 } from '../draw';
 import type { Case } from '../item';
 import { shownDrag, fall, shownHops, shownLift } from '../moves';
 
@@ -31,10 +31,10 @@ const SHOWN = {
   'heavy drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1) } }, ft(2), 4),
   'light drag': shownDrag({ ...water, bait: { ...water.bait, mass_kg: oz(1 / 4) } }, ft(2), 4),
   fall: freeFall,
-  'fall with a big trailer': falling(13e-4, ft(15)),
-  'fall with a small trailer': falling(7e-4, ft(15)),
-  'fall in shallow water': falling(7e-4, ft(12)),
-  'deep fall': falling(7e-4, ft(36)),
+  'fall with a big trailer': falling(BIG_TRAILER_M2, ft(15)),
+  'fall with a small trailer': falling(SMALL_TRAILER_M2, ft(15)),
+  'fall in shallow water': falling(SMALL_TRAILER_M2, ft(12)),
+  'deep fall': falling(SMALL_TRAILER_M2, ft(36)),
   'drag, drifting away': shownDrag({ ...water, drift_m_s: -0.1 }, ft(2), 4),
   'drag, drifting onto it': shownDrag({ ...water, drift_m_s: 0.1 }, ft(2), 4),
   'one hour': shownLift(water, 9, 10, 2),

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
 import { DRAG_MOST_M_S, fathomley, waterWith } from '../fathomley';
@@ -12,7 +13,7 @@ export default [
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+      { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
@@ -43,7 +44,7 @@ export default [
     id: 'exactly-three-feet',
     title: 'Exactly three feet',
     ask: 'Drag the jig {3 ft, within 6 in|90 cm, between 76 cm and 1.07 m}. Keep it on bottom.',
-    setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
@@ -66,9 +67,9 @@ export default [
       bottom: {
         friction: 0.4,
         stones: [
-          { x_m: 9.75, width_m: 0.24, height_m: 0.04 },
-          { x_m: 9.45, width_m: 0.3, height_m: 0.06 },
-          { x_m: 9.22, width_m: 0.2, height_m: 0.03 }
+          { x_m: ft(30) - 0.25, width_m: 0.24, height_m: 0.04 },
+          { x_m: ft(30) - 0.55, width_m: 0.3, height_m: 0.06 },
+          { x_m: ft(30) - 0.78, width_m: 0.2, height_m: 0.03 }
         ]
       }
     },

@@ -55,7 +55,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Jig on flat sand, about {33 ft|10 m} out. Line just tight, rod low to the side.',
+      text: 'Jig on flat sand, about {30 ft|9 m} out. Line just tight, rod low to the side.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slow and steady. How far does the jig come?',
         hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',

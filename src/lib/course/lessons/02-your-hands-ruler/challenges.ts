@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
 import { DRAG_MOST_M_S, waterWith } from '../fathomley';
@@ -7,12 +8,12 @@ export default [
     id: 'one-foot-half-seen',
     title: 'One foot, then call it',
     ask: 'Drag the jig {1 ft|30 cm}. Call it before you look.',
-    setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+      { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
@@ -24,13 +25,13 @@ export default [
   {
     id: 'two-feet-unseen',
     title: 'Two feet, unseen',
-    ask: '{16 ft|5 m} deep. Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
-    setup: waterWith({ depth_m: 5, start: { bait_x_m: 16, slack_m: 0.03 } }),
+    ask: '{15 ft|4.5 m} deep. Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
+    setup: waterWith({ depth_m: ft(15), start: { bait_x_m: ft(50), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.6096, band_m: 0.09, weight: 34 },
+      { kind: 'travel', target_m: 0.6096, band_m: 0.0762, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
@@ -42,13 +43,13 @@ export default [
   {
     id: 'one-foot-unseen',
     title: 'One foot, unseen',
-    ask: '{11 ft|3.3 m} deep. Drag the jig {1 ft|30 cm}.',
-    setup: waterWith({ start: { bait_x_m: 12, slack_m: 0.03 } }),
+    ask: '{10 ft|3 m} deep. Drag the jig {1 ft|30 cm}.',
+    setup: waterWith({ start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
+      { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import {
   inTurn,
@@ -16,7 +17,7 @@ export default [
     id: 'through-the-slack',
     title: 'Through the slack',
     ask: 'There’s slack in the line. Move the jig {1 ft|30 cm} anyway.',
-    setup: waterWith({ start: { bait_x_m: 14, slack_m: 0.4 } }),
+    setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.4 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
@@ -34,7 +35,7 @@ export default [
     id: 'reel-takes-slack',
     title: 'The reel takes the slack',
     ask: 'Drag the jig {2 ft|60 cm} with the rod. Turn the rod back. Reel up the slack without moving the jig.',
-    setup: waterWith({ start: { bait_x_m: 12, slack_m: 0.03 } }),
+    setup: waterWith({ start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 4,
@@ -53,7 +54,7 @@ export default [
     id: 'shake-in-place',
     title: 'Shake it in place',
     ask: 'Twitch the slack five times, a short rest after each. Keep the jig within {6 in|15 cm}.',
-    setup: waterWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
+    setup: waterWith({ start: { bait_x_m: ft(40), slack_m: 1.2 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,

@@ -1,10 +1,11 @@
+import { ft } from '../../items/draw';
 import { lift, sweep } from '../../retrieves/moves';
 import { drillCautions, fathomley, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const tight = waterWith({ start: { bait_x_m: 10, slack_m: 0.02 } });
-const loose = waterWith({ start: { bait_x_m: 10, slack_m: 0.6 } });
-const bowed = { ...fathomley, start: { bait_x_m: 14, horizontal_tension_N: 0.007 } };
+const tight = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.02 } });
+const loose = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.6 } });
+const bowed = { ...fathomley, start: { bait_x_m: ft(45), horizontal_tension_N: 0.007 } };
 
 export default {
   id: 'slack',

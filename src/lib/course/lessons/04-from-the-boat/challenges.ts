@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, pause, upright } from '../../retrieves/moves';
 import { castOut, JIGS, waterWith } from '../fathomley';
@@ -7,14 +8,14 @@ export default [
     id: 'count-it-down',
     title: 'Count it down',
     ask: '{5/8 oz|18 g}, free spool: the dots on the line run out with it. They stop: it’s down. Then lower the rod.',
-    setup: waterWith({ start: castOut(14) }),
+    setup: waterWith({ start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),
     hold_s: 2,
     longest_pause_s: 30,
     goals: [{ kind: 'bottom_first', within_s: 2.5, weight: 100 }],
     visibility: 'seen',
-    reference: inTurn(held(45), pause(6.4), lift(45, 20, 1)),
+    reference: inTurn(held(45), pause(5.6), lift(45, 20, 1)),
     // Not waiting for the bottom: the dearest habit after a wrong place.
     beginner: inTurn(held(45), pause(2.5), lift(45, 70, 0.6))
   },
@@ -22,15 +23,15 @@ export default [
     id: 'count-a-lighter-one',
     title: 'Count a lighter one',
     ask: 'Same cast, {3/8 oz|11 g}, unseen. Lower the rod once it’s down.',
-    setup: waterWith({ mass_kg: JIGS.threeEighths, start: castOut(14) }),
+    setup: waterWith({ mass_kg: JIGS.threeEighths, start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),
     hold_s: 2,
     longest_pause_s: 30,
     goals: [{ kind: 'bottom_first', within_s: 2.5, weight: 100 }],
     visibility: 'unseen',
-    reference: inTurn(held(45), pause(8.1), lift(45, 20, 1)),
+    reference: inTurn(held(45), pause(7.05), lift(45, 20, 1)),
     // The count of the heavier jig, used for the lighter one.
-    beginner: inTurn(held(45), pause(5.5), lift(45, 20, 1))
+    beginner: inTurn(held(45), pause(4.7), lift(45, 20, 1))
   }
 ] satisfies Challenge[];

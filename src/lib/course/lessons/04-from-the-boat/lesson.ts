@@ -1,10 +1,11 @@
+import { ft } from '../../items/draw';
 import { held, inTurn, pause } from '../../retrieves/moves';
 import { castOut, drillCautions, place, waterWith } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const free = uprightRun(waterWith({ start: castOut(14) }), 45, inTurn(held(45), pause(1)), 8);
+const free = uprightRun(waterWith({ start: castOut(ft(45)) }), 45, inTurn(held(45), pause(1)), 8);
 const engaged = uprightRun(
-  waterWith({ start: castOut(14, 'closed') }),
+  waterWith({ start: castOut(ft(45), 'closed') }),
   45,
   inTurn(held(45), pause(1)),
   11
@@ -58,7 +59,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You cast {45 ft|14 m} into {11 ft|3.3 m} and engage the reel at once. Rod still, line tight.',
+      text: 'You cast {45 ft|14 m} into {10 ft|3 m} and engage the reel at once. Rod still, line tight.',
       question: {
         ask: 'Where does the jig land?',
         hint: 'Think of a weight on a string held at the top. Which way does it swing, and what stops it?',

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, lowToTheSide, pause, sweep, upright } from '../../retrieves/moves';
 import { castOut, DRAG_MOST_M_S, JIGS, waterWith } from '../fathomley';
@@ -7,7 +8,7 @@ export default [
     id: 'thirty-feet-down',
     title: 'Thirty feet down',
     ask: 'Count {3/4 oz|21 g} down to {30 ft|9 m}, unseen. Lower the rod once it’s there.',
-    setup: waterWith({ depth_m: 9.14, mass_kg: JIGS.threeQuarters, start: castOut(16) }),
+    setup: waterWith({ depth_m: ft(30), mass_kg: JIGS.threeQuarters, start: castOut(ft(50)) }),
     plane: 'lift',
     start: upright(45),
     hold_s: 2,
@@ -21,7 +22,7 @@ export default [
   {
     id: 'light-and-slow',
     title: 'Light and slow',
-    ask: 'In {11 ft|3.3 m}, drag {1/4 oz|7 g} {2 ft|60 cm}, slower than {0.7 ft/s|0.22 m/s}. Keep it on bottom.',
+    ask: 'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm}, slower than {0.7 ft/s|0.22 m/s}. Keep it on bottom.',
     setup: waterWith({ mass_kg: JIGS.quarter }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -42,9 +43,9 @@ export default [
     title: 'Heavy and deep',
     ask: 'Drag {1 oz|28 g} {2 ft|60 cm} in {30 ft|9 m} of water.',
     setup: waterWith({
-      depth_m: 9.14,
+      depth_m: ft(30),
       mass_kg: JIGS.ounce,
-      start: { bait_x_m: 18, slack_m: 0.05 }
+      start: { bait_x_m: ft(60), slack_m: 0.05 }
     }),
     plane: 'sweep',
     start: lowToTheSide,

@@ -1,12 +1,13 @@
+import { ft } from '../../items/draw';
 import { held, inTurn, pause, sweep } from '../../retrieves/moves';
 import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const start = { bait_x_m: 16, slack_m: 0.03 };
+const start = { bait_x_m: ft(50), slack_m: 0.03 };
 const light = lowRun(deeperWith({ mass_kg: JIGS.quarter, start }), sweep(60, 87.5, 2));
 const heavy = lowRun(deeperWith({ mass_kg: JIGS.ounce, start }), sweep(60, 87.5, 2));
 const fall = (mass_kg: number) =>
-  uprightRun(deeperWith({ mass_kg, start: castOut(14) }), 45, inTurn(held(45), pause(1)), 35);
+  uprightRun(deeperWith({ mass_kg, start: castOut(ft(45)) }), 45, inTurn(held(45), pause(1)), 35);
 
 export default {
   id: 'weight-and-depth',

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -7,7 +8,7 @@ export default [
     id: 'a-steady-pace',
     title: 'A steady pace',
     ask: 'Drag the jig {3 ft|90 cm} at {0.2 to 1 ft/s|0.06 to 0.3 m/s}, all on bottom.',
-    setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.03 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(50), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
@@ -25,7 +26,7 @@ export default [
     id: 'near-the-boat',
     title: 'Close to the boat',
     ask: 'The jig is close. Drag it {1 ft 3 in|38 cm} without lifting it.',
-    setup: deeperWith({ start: { bait_x_m: 8, slack_m: 0.03 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(25), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,

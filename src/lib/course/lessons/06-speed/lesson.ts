@@ -1,10 +1,11 @@
+import { ft } from '../../items/draw';
 import { sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun } from '../runs';
 
 const out = (bait_x_m: number) =>
   deeperWith({ mass_kg: JIGS.half, start: { bait_x_m, slack_m: 0.03 } });
-const far = out(16);
+const far = out(ft(50));
 
 export default {
   id: 'speed',
@@ -51,8 +52,8 @@ export default {
     }
   ],
   proofs: [
-    { id: 'close-in', run: lowRun(out(8), sweep(60, 80, 1)) },
-    { id: 'far-out', run: lowRun(out(24), sweep(60, 80, 1)) }
+    { id: 'close-in', run: lowRun(out(ft(25)), sweep(60, 80, 1)) },
+    { id: 'far-out', run: lowRun(out(ft(80)), sweep(60, 80, 1)) }
   ],
   builds_on: ['one-foot', 'weight-and-depth'],
   cautions: [drillCautions.both],
@@ -60,7 +61,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|16 m} out, {3 ft|90 cm} of tip.',
+      text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|15 m} out, {3 ft|90 cm} of tip.',
       question: {
         ask: 'You sweep it in one second. What does the jig do?',
         hint: 'The line pulls up as well as toward you. Which is faster: that pull, or a sinking jig?',

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -7,7 +8,7 @@ export default [
     id: 'drifting-away',
     title: 'Drifting away',
     ask: 'The boat drifts away from your jig. Move it {2 ft|60 cm}, boat and rod together.',
-    setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: -0.05 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(50), slack_m: 0.05 }, more: { drift_m_s: -0.05 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
@@ -25,7 +26,7 @@ export default [
     id: 'drifting-onto',
     title: 'Drifting onto it',
     ask: 'The boat drifts onto your jig. Move it {1 ft|30 cm} anyway, on bottom.',
-    setup: deeperWith({ start: { bait_x_m: 16, slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(50), slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 2,

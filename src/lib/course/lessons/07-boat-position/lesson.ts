@@ -1,8 +1,9 @@
+import { ft } from '../../items/draw';
 import { sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun } from '../runs';
 
-const CAST_M = 16;
+const CAST_M = ft(50);
 /** Of a drifting boat, m/s: about half a foot a second, a fresh breeze on the side. */
 const DRIFT_M_S = 0.15;
 const drifting = (drift_m_s: number) =>
@@ -11,11 +12,11 @@ const drifting = (drift_m_s: number) =>
     sweep(60, 78.2, 4)
   );
 const close = lowRun(
-  deeperWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 7, slack_m: 0.03 } }),
+  deeperWith({ depth_m: ft(20), mass_kg: JIGS.half, start: { bait_x_m: ft(25), slack_m: 0.03 } }),
   sweep(60, 78.2, 1.2)
 );
 const far = lowRun(
-  deeperWith({ depth_m: 6, mass_kg: JIGS.half, start: { bait_x_m: 24, slack_m: 0.03 } }),
+  deeperWith({ depth_m: ft(20), mass_kg: JIGS.half, start: { bait_x_m: ft(80), slack_m: 0.03 } }),
   sweep(60, 78.2, 1.2)
 );
 

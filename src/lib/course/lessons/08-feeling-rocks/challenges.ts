@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -11,12 +12,12 @@ export default [
       bottom: {
         friction: 0.4,
         stones: [
-          { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-          { x_m: 11.35, width_m: 0.3, height_m: 0.08 },
-          { x_m: 11.1, width_m: 0.2, height_m: 0.04 }
+          { x_m: ft(40) - 0.3, width_m: 0.24, height_m: 0.05 },
+          { x_m: ft(40) - 0.65, width_m: 0.3, height_m: 0.08 },
+          { x_m: ft(40) - 0.9, width_m: 0.2, height_m: 0.04 }
         ]
       },
-      start: { bait_x_m: 12, slack_m: 0.03 }
+      start: { bait_x_m: ft(40), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -36,8 +37,8 @@ export default [
     title: 'Over one boulder',
     ask: 'Pull the jig {3 ft 6 in|1.05 m}, up and over the boulder. Let it down the back on a short line.',
     setup: deeperWith({
-      bottom: { friction: 0.4, stones: [{ x_m: 11.5, width_m: 0.6, height_m: 0.22 }] },
-      start: { bait_x_m: 12, slack_m: 0.03 }
+      bottom: { friction: 0.4, stones: [{ x_m: ft(40) - 0.5, width_m: 0.6, height_m: 0.22 }] },
+      start: { bait_x_m: ft(40), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import { sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
@@ -6,11 +7,11 @@ const twoStones = deeperWith({
   bottom: {
     friction: 0.4,
     stones: [
-      { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-      { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
+      { x_m: ft(40) - 0.3, width_m: 0.24, height_m: 0.05 },
+      { x_m: ft(40) - 0.65, width_m: 0.3, height_m: 0.08 }
     ]
   },
-  start: { bait_x_m: 12, slack_m: 0.03 }
+  start: { bait_x_m: ft(40), slack_m: 0.03 }
 });
 const fast = lowRun(twoStones, sweep(60, 90.5, 0.9));
 

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, lift, upright } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -7,7 +8,7 @@ export default [
     id: 'one-hour',
     title: 'One hour',
     ask: 'From nine o’clock, lift slowly until the jig has come {2 ft|60 cm}.',
-    setup: deeperWith({ start: { bait_x_m: 28, slack_m: 0.05 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(90), slack_m: 0.05 } }),
     plane: 'lift',
     start: upright(0),
     hold_s: 3,
@@ -25,7 +26,7 @@ export default [
     id: 'lift-and-follow',
     title: 'Lift and follow it down',
     ask: 'Lift the jig {6 to 18 in|15 to 45 cm} off bottom. Lower the rod as it falls.',
-    setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(10),
     hold_s: 3,
@@ -37,6 +38,6 @@ export default [
     visibility: 'seen',
     reference: inTurn(lift(10, 40, 0.55), lift(40, 12, 1.4)),
     // Lifted too far, and held: it swings in on a tight line.
-    beginner: lift(10, 62, 0.6)
+    beginner: lift(10, 72, 0.5)
   }
 ] satisfies Challenge[];

@@ -1,9 +1,10 @@
+import { ft } from '../../items/draw';
 import { lift } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
 /** 90 ft out: a cast as guides make it, and in 22 ft of water as flat a line as a short one in shallow water. */
-const CAST_M = 28;
+const CAST_M = ft(90);
 const far = deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 } });
 /** Held 15 in up the butt, as a boat card has it. */
 const sevenFootRod = {
@@ -88,7 +89,7 @@ export default {
     {
       id: 'lift-and-hold',
       run: uprightRun(
-        deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+        deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
         10,
         lift(10, 40, 0.55),
         5
@@ -104,7 +105,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Jig {90 ft|28 m} out, line just tight. A {7 ft 9 in|2.35 m} rod at nine: level.',
+      text: 'Jig {90 ft|27 m} out, line just tight. A {7 ft 9 in|2.35 m} rod at nine: level.',
       question: {
         ask: 'You lift evenly to twelve. About how far does the jig come?',
         hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, lift, pause, sweep, upright } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -7,7 +8,7 @@ export const sideways = {
   id: 'three-hops-sideways',
   title: 'Three hops, sideways',
   ask: 'Rod to the side: three low hops, {1 to 8 in|3 to 20 cm} high.',
-  setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+  setup: deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
   plane: 'sweep',
   start: { elevation_deg: 0, azimuth_deg: 50 },
   hold_s: 3,
@@ -34,7 +35,7 @@ export default [
     id: 'one-hop',
     title: 'One hop',
     ask: 'Hop the jig once, {3 to 8 in|8 to 20 cm} high. Lower the rod with it.',
-    setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,
@@ -52,7 +53,7 @@ export default [
     id: 'three-hops-even',
     title: 'Three hops, even',
     ask: 'Three hops, {3 to 10 in|8 to 25 cm} high, with the same rest between them.',
-    setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,
@@ -83,7 +84,7 @@ export default [
     id: 'three-hops-uneven',
     title: 'Three hops, uneven',
     ask: 'Three hops, {3 to 10 in|8 to 25 cm} high. Make one rest at least twice the other.',
-    setup: deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } }),
+    setup: deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,

@@ -1,9 +1,10 @@
+import { ft } from '../../items/draw';
 import { inTurn, lift, pause } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
 /** 45 ft out in 22 ft of water. */
-const out = deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } });
+const out = deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } });
 const quick = uprightRun(out, 30, lift(30, 42, 0.25));
 
 export default {
@@ -33,12 +34,12 @@ export default {
       basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
     },
     {
-      says: 'Quick, it hops {5 to 10 in|12 to 25 cm}.',
-      basis: { run: 'quick', holds: { peak_height_m: [0.122, 0.26] } }
+      says: 'Quick, it hops {4 to 10 in|10 to 25 cm}.',
+      basis: { run: 'quick', holds: { peak_height_m: [0.1, 0.26] } }
     },
     {
       says: 'The line pulls mostly toward you, so it travels more than it climbs.',
-      basis: { run: 'quick', holds: { travel_m: [0.4, 0.6], peak_height_m: [0.122, 0.26] } }
+      basis: { run: 'quick', holds: { travel_m: [0.4, 0.6], peak_height_m: [0.1, 0.26] } }
     },
     {
       says: 'It can’t climb more than the tip moved.',
@@ -70,12 +71,12 @@ export default {
             id: 'not',
             says: 'It hardly leaves bottom',
             holds: { peak_height_m: [0, 0.03] },
-            reply: 'A slow lift of that size drags it. Quick, it hops {5 to 10 in|12 to 25 cm}.'
+            reply: 'A slow lift of that size drags it. Quick, it hops {4 to 10 in|10 to 25 cm}.'
           },
           {
             id: 'hand',
-            says: '{5 to 10 in|12 to 25 cm}',
-            holds: { peak_height_m: [0.122, 0.26] },
+            says: '{4 to 10 in|10 to 25 cm}',
+            holds: { peak_height_m: [0.1, 0.26] },
             reply: 'Right. The line pulls mostly toward you, so it travels more than it climbs.'
           },
           {

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, pause, sweep, upright } from '../../retrieves/moves';
 import { sideways } from '../10-hops/challenges';
@@ -7,7 +8,7 @@ export default [
   {
     id: 'stroke',
     title: 'The stroke',
-    ask: 'In {11 ft|3.3 m}, snap the jig {2 to 5 ft|60 cm to 1.5 m} up. Lower the rod with it as it falls.',
+    ask: 'In {10 ft|3 m}, snap the jig {2 to 5 ft|60 cm to 1.5 m} up. Lower the rod with it as it falls.',
     setup: fathomley,
     plane: 'lift',
     start: upright(15),
@@ -25,8 +26,8 @@ export default [
   {
     id: 'fall-on-a-following-rod',
     title: 'A fall that stays out',
-    ask: 'In {11 ft|3.3 m}, reel engaged. Follow the falling jig with the rod so it doesn’t swing in.',
-    setup: waterWith({ start: castOut(14, 'closed') }),
+    ask: 'In {10 ft|3 m}, reel engaged. Follow the falling jig with the rod so it doesn’t swing in.',
+    setup: waterWith({ start: castOut(ft(45), 'closed') }),
     plane: 'lift',
     start: upright(70),
     hold_s: 6,

@@ -1,8 +1,9 @@
+import { ft } from '../../items/draw';
 import { inTurn, lift, pause } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
-const out = deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 } });
+const out = deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } });
 const heldUp = uprightRun(out, 15, lift(15, 75, 0.45), 5);
 
 export default {

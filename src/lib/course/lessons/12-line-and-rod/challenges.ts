@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, lift, lowToTheSide, sweep, upright } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -9,7 +10,7 @@ export default [
     ask: 'Soft rod, mono line. Hop the jig once, {3 to 10 in|8 to 25 cm} high. Lower the rod with it.',
     setup: deeperWith({
       tip_stiffness_N_per_m: 8,
-      line: { material: 'nylon', diameter_m: 0.0003 }
+      line: { material: 'nylon', diameter_m: 0.00032 }
     }),
     plane: 'lift',
     start: upright(30),
@@ -31,10 +32,10 @@ export default [
     setup: deeperWith({
       line: {
         material: 'braid',
-        diameter_m: 0.0002,
-        leader: { material: 'fluorocarbon', diameter_m: 0.0003, length_m: 2 }
+        diameter_m: 0.00023,
+        leader: { material: 'fluorocarbon', diameter_m: 0.00028, length_m: 2 }
       },
-      start: { bait_x_m: 18, slack_m: 0.05 }
+      start: { bait_x_m: ft(60), slack_m: 0.05 }
     }),
     plane: 'sweep',
     start: lowToTheSide,

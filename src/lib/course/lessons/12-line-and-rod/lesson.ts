@@ -1,14 +1,15 @@
+import { ft } from '../../items/draw';
 import { lift, sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const mono = { material: 'nylon', diameter_m: 0.0003 } as const;
+const mono = { material: 'nylon', diameter_m: 0.00032 } as const;
 const braid = {
   material: 'braid',
-  diameter_m: 0.0002,
-  leader: { material: 'fluorocarbon', diameter_m: 0.0003, length_m: 2 }
+  diameter_m: 0.00023,
+  leader: { material: 'fluorocarbon', diameter_m: 0.00028, length_m: 2 }
 } as const;
-const farOut = { bait_x_m: 26, slack_m: 0.05 };
+const farOut = { bait_x_m: ft(85), slack_m: 0.05 };
 const snapOn = (line?: Parameters<typeof deeperWith>[0]['line']) =>
   uprightRun(deeperWith({ start: farOut, ...(line && { line }) }), 10, lift(10, 55, 0.5));
 const hopWith = (tip_stiffness_N_per_m: number) =>
@@ -41,8 +42,8 @@ export default {
     },
     {
       says: 'and loses an inch or two.',
-      // The tip goes 0.916 m. Slack would take more: the words are about a tight line.
-      basis: { run: 'question', holds: { travel_m: [0.865, 0.891] }, unknowns: 'drag' }
+      // The tip goes 0.904 m. Slack would take more: the words are about a tight line.
+      basis: { run: 'question', holds: { travel_m: [0.853, 0.878] }, unknowns: 'drag' }
     },
     {
       says: 'Mono only gives that much on a far harder pull.',
@@ -81,7 +82,7 @@ export default {
         hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
         say: 'feet',
         run: lowRun(
-          deeperWith({ line: mono, start: { bait_x_m: 14, slack_m: 0.05 } }),
+          deeperWith({ line: mono, start: { bait_x_m: ft(45), slack_m: 0.05 } }),
           sweep(60, 87.5, 6)
         ),
         options: [

@@ -1,3 +1,4 @@
+import { BIG_TRAILER_M2, ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, lowToTheSide, pause, sweep, upright } from '../../retrieves/moves';
 import { castOut, deeperWith, JIGS, waterWith } from '../fathomley';
@@ -9,8 +10,8 @@ export default [
     ask: 'Big trailer, {1/2 oz|14 g}. Drag it {2 ft|60 cm} and keep it on bottom.',
     setup: deeperWith({
       mass_kg: JIGS.half,
-      drag_area_m2: 13e-4,
-      start: { bait_x_m: 16, slack_m: 0.03 }
+      drag_area_m2: BIG_TRAILER_M2,
+      start: { bait_x_m: ft(50), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -30,10 +31,10 @@ export default [
     title: 'Count a big trailer',
     ask: 'Free spool, {20 ft|6 m}, {1/2 oz|14 g} with a big trailer, unseen. Lower the rod once it’s down.',
     setup: waterWith({
-      depth_m: 6.1,
+      depth_m: ft(20),
       mass_kg: JIGS.half,
-      drag_area_m2: 13e-4,
-      start: castOut(14)
+      drag_area_m2: BIG_TRAILER_M2,
+      start: castOut(ft(45))
     }),
     plane: 'lift',
     start: upright(45),

@@ -1,22 +1,20 @@
+import { BARE_JIG_M2, BIG_TRAILER_M2, ft } from '../../items/draw';
 import { held, inTurn, pause, sweep } from '../../retrieves/moves';
 import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-/** How much water a jig pushes aside, m²: bare, and with a big trailer. From memory. */
-const BARE_M2 = 4e-4;
-const BIG_M2 = 13e-4;
 const HALF = { mass_kg: JIGS.half };
 
 const fall = (drag_area_m2: number) =>
   uprightRun(
-    deeperWith({ ...HALF, drag_area_m2, depth_m: 6.1, start: castOut(14) }),
+    deeperWith({ ...HALF, drag_area_m2, depth_m: ft(20), start: castOut(ft(45)) }),
     45,
     inTurn(held(45), pause(1)),
     30
   );
 const drag = (drag_area_m2: number) =>
   lowRun(
-    deeperWith({ ...HALF, drag_area_m2, start: { bait_x_m: 16, slack_m: 0.03 } }),
+    deeperWith({ ...HALF, drag_area_m2, start: { bait_x_m: ft(50), slack_m: 0.03 } }),
     sweep(60, 87.5, 1.8)
   );
 /** The reel engaged at the splash: the jig swings down on a tight line. */
@@ -24,8 +22,8 @@ const swingDown = (diameter_m: number) =>
   uprightRun(
     deeperWith({
       ...HALF,
-      depth_m: 6.1,
-      start: castOut(14, 'closed'),
+      depth_m: ft(20),
+      start: castOut(ft(45), 'closed'),
       line: { material: 'nylon', diameter_m }
     }),
     45,
@@ -37,8 +35,8 @@ const freeFall = (diameter_m: number) =>
   uprightRun(
     deeperWith({
       ...HALF,
-      depth_m: 6.1,
-      start: castOut(14),
+      depth_m: ft(20),
+      start: castOut(ft(45)),
       line: { material: 'nylon', diameter_m }
     }),
     45,
@@ -104,9 +102,9 @@ export default {
   ],
   proofs: [
     { id: 'thick-free', run: freeFall(0.00043) },
-    { id: 'thin-free', run: freeFall(0.0003) },
+    { id: 'thin-free', run: freeFall(0.00032) },
     { id: 'thick', run: swingDown(0.00043) },
-    { id: 'thin', run: swingDown(0.0003) }
+    { id: 'thin', run: swingDown(0.00032) }
   ],
   builds_on: ['weight-and-depth', 'line-and-rod'],
   cautions: [drillCautions.water],
@@ -119,7 +117,7 @@ export default {
         ask: 'How long is the fall now?',
         hint: 'It weighs about the same. What else is bigger?',
         say: 'seconds',
-        run: fall(BIG_M2),
+        run: fall(BIG_TRAILER_M2),
         options: [
           {
             id: 'same',
@@ -147,10 +145,14 @@ export default {
       title: 'See it',
       text: 'One jig, bare and with a big trailer.',
       demos: [
-        { id: 'bare', caption: 'Bare: the fall.', run: fall(BARE_M2) },
-        { id: 'big', caption: 'Big trailer: the fall.', run: fall(BIG_M2) },
-        { id: 'drag-bare', caption: 'Bare: the drag.', run: drag(BARE_M2) },
-        { id: 'drag-big', caption: 'Big trailer: same drag, off bottom more.', run: drag(BIG_M2) }
+        { id: 'bare', caption: 'Bare: the fall.', run: fall(BARE_JIG_M2) },
+        { id: 'big', caption: 'Big trailer: the fall.', run: fall(BIG_TRAILER_M2) },
+        { id: 'drag-bare', caption: 'Bare: the drag.', run: drag(BARE_JIG_M2) },
+        {
+          id: 'drag-big',
+          caption: 'Big trailer: same drag, off bottom more.',
+          run: drag(BIG_TRAILER_M2)
+        }
       ]
     },
     {

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { lowToTheSide, sweep } from '../../retrieves/moves';
 import { deeperWith, JIGS } from '../fathomley';
@@ -13,7 +14,7 @@ export default [
     ask: 'Mud holds the jig. Bring it {1 ft|30 cm} without making it jump.',
     setup: deeperWith({
       bottom: { ground: { kind: 'mud', seed: 3 } },
-      start: { bait_x_m: 20, slack_m: 0.03 }
+      start: { bait_x_m: ft(65), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -34,7 +35,7 @@ export default [
     ask: 'Drag the jig {3 ft|90 cm} over gravel, slow enough to feel it tick.',
     setup: deeperWith({
       bottom: { ground: { kind: 'gravel', seed: 5 } },
-      start: { bait_x_m: 20, slack_m: 0.03 }
+      start: { bait_x_m: ft(65), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -54,7 +55,7 @@ export default [
     ask: 'Grass loads the line and lets go. Drag the jig {2 ft|60 cm} through it.',
     setup: deeperWith({
       bottom: { ground: { kind: 'grass', seed: 4 } },
-      start: { bait_x_m: 20, slack_m: 0.03 }
+      start: { bait_x_m: ft(65), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -76,7 +77,7 @@ export default [
     setup: deeperWith({
       mass_kg: JIGS.ounce,
       bottom: { ground: { kind: 'gravel', seed: 5 } },
-      start: { bait_x_m: 18, slack_m: 0.03 }
+      start: { bait_x_m: ft(55), slack_m: 0.03 }
     }),
     plane: 'sweep',
     start: lowToTheSide,

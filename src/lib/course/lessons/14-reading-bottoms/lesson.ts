@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { GroundKind } from '../../../model';
 import { sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
@@ -5,7 +6,7 @@ import { lowRun } from '../runs';
 
 /** The same drag over each kind of bottom. */
 const on = (kind: GroundKind) =>
-  deeperWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: 20, slack_m: 0.03 } });
+  deeperWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: ft(65), slack_m: 0.03 } });
 const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 6));
 
 export default {

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, pause, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -8,7 +9,7 @@ export default [
     title: 'Set on a tap',
     ask: 'Drag slowly on a tight line. When the tap comes, sweep firmly.',
     setup: deeperWith({
-      start: { bait_x_m: 12, slack_m: 0.03 },
+      start: { bait_x_m: ft(40), slack_m: 0.03 },
       more: { bites: [{ t_s: 4, kind: 'tap' }] }
     }),
     plane: 'sweep',
@@ -30,7 +31,7 @@ export default [
     title: 'Lost weight',
     ask: 'Drag a little, then wait. When the weight goes away, reel down and sweep.',
     setup: deeperWith({
-      start: { bait_x_m: 12, slack_m: 0.03 },
+      start: { bait_x_m: ft(40), slack_m: 0.03 },
       more: { bites: [{ t_s: 6, kind: 'weight gone' }] }
     }),
     plane: 'sweep',

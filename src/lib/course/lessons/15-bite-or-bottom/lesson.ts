@@ -1,19 +1,20 @@
+import { ft } from '../../items/draw';
 import type { Bite } from '../../../model';
 import { sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const withBite = (kind: Bite['kind'], t_s: number) =>
-  deeperWith({ start: { bait_x_m: 12, slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
+  deeperWith({ start: { bait_x_m: ft(40), slack_m: 0.03 }, more: { bites: [{ t_s, kind }] } });
 const rocks = deeperWith({
   bottom: {
     friction: 0.4,
     stones: [
-      { x_m: 11.7, width_m: 0.24, height_m: 0.05 },
-      { x_m: 11.35, width_m: 0.3, height_m: 0.08 }
+      { x_m: ft(40) - 0.3, width_m: 0.24, height_m: 0.05 },
+      { x_m: ft(40) - 0.65, width_m: 0.3, height_m: 0.08 }
     ]
   },
-  start: { bait_x_m: 12, slack_m: 0.03 }
+  start: { bait_x_m: ft(40), slack_m: 0.03 }
 });
 
 export default {

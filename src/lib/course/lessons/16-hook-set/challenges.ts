@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, pause, reel, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -8,7 +9,7 @@ export default [
     title: 'Reel down, then sweep',
     ask: '{18 in|45 cm} of slack. When the fish taps, reel down, then sweep, so the jig comes {2 ft|60 cm}.',
     setup: deeperWith({
-      start: { bait_x_m: 12, slack_m: 0.45 },
+      start: { bait_x_m: ft(40), slack_m: 0.45 },
       more: { bites: [{ t_s: 3, kind: 'tap' }] }
     }),
     plane: 'sweep',
@@ -37,7 +38,7 @@ export default [
           { x_m: 11.5, width_m: 0.2, height_m: 0.05 }
         ]
       },
-      start: { bait_x_m: 12, slack_m: 0.03 },
+      start: { bait_x_m: ft(40), slack_m: 0.03 },
       more: { bites: [{ t_s: 6, kind: 'tap' }] }
     }),
     plane: 'sweep',

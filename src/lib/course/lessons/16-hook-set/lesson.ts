@@ -1,8 +1,9 @@
+import { ft } from '../../items/draw';
 import { inTurn, reel, sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
-const FAR = 14;
+const FAR = ft(45);
 const withSlack = (slack_m: number) => deeperWith({ start: { bait_x_m: FAR, slack_m } });
 /** Three feet of tip in little more than half a second. */
 const hard = sweep(60, 87.5, 0.6);
@@ -66,7 +67,7 @@ export default {
         run: lowRun(
           deeperWith({
             line: { material: 'nylon', diameter_m: 0.00032 },
-            start: { bait_x_m: 18, slack_m: 0.03 }
+            start: { bait_x_m: ft(60), slack_m: 0.03 }
           }),
           hard
         ),

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, pause, upright } from '../../retrieves/moves';
 import { castOut, deeperWith, JIGS } from '../fathomley';
@@ -6,8 +7,8 @@ export default [
   {
     id: 'watch-it-down',
     title: 'Watch it down',
-    ask: 'Free spool, {22 ft|6.7 m}, {1/2 oz|14 g}. Watch the line. Lower the rod once it’s slack.',
-    setup: deeperWith({ mass_kg: JIGS.half, start: castOut(14) }),
+    ask: 'Free spool, {20 ft|6 m}, {1/2 oz|14 g}. Watch the line. Lower the rod once it’s slack.',
+    setup: deeperWith({ mass_kg: JIGS.half, start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),
     hold_s: 2,
@@ -23,7 +24,7 @@ export default [
     title: 'A bite on semi-slack',
     ask: 'Lift it, follow it down, then wait. Lift hard when a fish takes it. Some casts have none.',
     setup: deeperWith({
-      start: { bait_x_m: 14, slack_m: 0.03 },
+      start: { bait_x_m: ft(45), slack_m: 0.03 },
       more: { bites: [{ t_s: 4, kind: 'moving off' }] }
     }),
     plane: 'lift',

@@ -1,16 +1,17 @@
+import { ft } from '../../items/draw';
 import type { Bite } from '../../../model';
 import { held, inTurn, lift, pause } from '../../retrieves/moves';
 import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { uprightRun } from '../runs';
 
 const free = uprightRun(
-  deeperWith({ mass_kg: JIGS.half, start: castOut(14) }),
+  deeperWith({ mass_kg: JIGS.half, start: castOut(ft(45)) }),
   45,
   inTurn(held(45), pause(1)),
   25
 );
 const engaged = uprightRun(
-  deeperWith({ mass_kg: JIGS.half, start: castOut(14, 'closed') }),
+  deeperWith({ mass_kg: JIGS.half, start: castOut(ft(45), 'closed') }),
   45,
   inTurn(held(45), pause(1)),
   30
@@ -18,7 +19,7 @@ const engaged = uprightRun(
 /** A lift, and the rod lowered with the jig; a fish takes it while the line hangs semi-slack. */
 const afterHop = (bites: Bite[]) =>
   uprightRun(
-    deeperWith({ start: { bait_x_m: 14, slack_m: 0.03 }, more: { bites } }),
+    deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 }, more: { bites } }),
     30,
     inTurn(lift(30, 50, 0.5), lift(50, 38, 1.2), pause(2)),
     3
@@ -40,9 +41,9 @@ export default {
       basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
-      // Through 6.7 m.
-      says: 'This jig sinks {1¼ to 2½ ft|40 to 75 cm} a second.',
-      basis: { run: 'free', holds: { fall_s: [8.8, 17.6] }, unknowns: 'drag' }
+      // Through 20 ft.
+      says: 'This jig sinks {1¼ to 2¾ ft|40 to 80 cm} a second.',
+      basis: { run: 'free', holds: { fall_s: [7.3, 16] }, unknowns: 'drag' }
     },
     {
       says: 'Nothing in your hand tells you; the line does.',
@@ -54,7 +55,7 @@ export default {
     },
     {
       says: ['That’s a lot of fishing before bottom.', 'Yours is on bottom long before.'],
-      basis: { run: 'free', holds: { fall_s: [9, 18] }, unknowns: 'drag' }
+      basis: { run: 'free', holds: { fall_s: [7, 15] }, unknowns: 'drag' }
     },
     {
       says: [
@@ -71,10 +72,10 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{1/2 oz|14 g} with a small trailer over {22 ft|6.7 m}, 12-pound fluorocarbon, free spool.',
+      text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-pound fluorocarbon, free spool.',
       question: {
         ask: 'How long can a fish take it before it’s down?',
-        hint: 'Think of your count in {11 ft|3.3 m}. This is twice as deep.',
+        hint: 'Think of your count in {10 ft|3 m}. This is twice as deep.',
         say: 'seconds',
         run: free,
         options: [
@@ -82,12 +83,12 @@ export default {
             id: 'two',
             says: '3 to 5 seconds',
             holds: { fall_s: [3, 5] },
-            reply: 'That’s an anchor. This jig sinks {1¼ to 2½ ft|40 to 75 cm} a second.'
+            reply: 'That’s an anchor. This jig sinks {1¼ to 2¾ ft|40 to 80 cm} a second.'
           },
           {
             id: 'twelve',
-            says: '9 to 18 seconds',
-            holds: { fall_s: [9, 18] },
+            says: '7 to 15 seconds',
+            holds: { fall_s: [7, 15] },
             reply:
               'Right. That’s a lot of fishing before bottom. Nothing in your hand tells you; the line does.'
           },
@@ -143,7 +144,7 @@ export default {
         {
           sign: 'It goes slack on your count',
           means: 'That’s bottom.',
-          basis: { run: 'free', holds: { fall_s: [9, 18] }, unknowns: 'drag' }
+          basis: { run: 'free', holds: { fall_s: [7, 15] }, unknowns: 'drag' }
         }
       ]
     },

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { held, inTurn, lift, lowToTheSide, pause, sweep, upright } from '../../retrieves/moves';
 import { castOut, JIGS, waterWith } from '../fathomley';
@@ -7,7 +8,7 @@ export default [
     id: 'offshore-count',
     title: 'Count it deep',
     ask: 'Free spool, {35 ft|10.5 m}, {1 oz|28 g}, unseen. Lower the rod once it’s down.',
-    setup: waterWith({ depth_m: 10.7, mass_kg: JIGS.ounce, start: castOut(14) }),
+    setup: waterWith({ depth_m: 10.7, mass_kg: JIGS.ounce, start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),
     hold_s: 2,
@@ -25,7 +26,7 @@ export default [
     setup: waterWith({
       depth_m: 10.7,
       mass_kg: JIGS.threeQuarters,
-      start: { bait_x_m: 18, slack_m: 0.05 }
+      start: { bait_x_m: ft(60), slack_m: 0.05 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -47,7 +48,7 @@ export default [
     setup: waterWith({
       depth_m: 10.7,
       mass_kg: JIGS.threeQuarters,
-      start: { bait_x_m: 15, slack_m: 0.03 }
+      start: { bait_x_m: ft(50), slack_m: 0.03 }
     }),
     plane: 'lift',
     start: upright(30),

@@ -1,20 +1,21 @@
+import { ft } from '../../items/draw';
 import { held, inTurn, pause, sweep } from '../../retrieves/moves';
 import { castOut, drillCautions, JIGS, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 /** 35 ft, where lessons near the boat have 12. */
-const DEEP_M = 10.7;
-const SHALLOW_M = 3.66;
+const DEEP_M = ft(35);
+const SHALLOW_M = ft(12);
 const fallAt = (depth_m: number, mass_kg: number) =>
   uprightRun(
-    waterWith({ depth_m, mass_kg, start: castOut(14) }),
+    waterWith({ depth_m, mass_kg, start: castOut(ft(45)) }),
     45,
     inTurn(held(45), pause(1)),
     45
   );
 const dragAt = (mass_kg: number, duration_s: number) =>
   lowRun(
-    waterWith({ depth_m: DEEP_M, mass_kg, start: { bait_x_m: 18, slack_m: 0.05 } }),
+    waterWith({ depth_m: DEEP_M, mass_kg, start: { bait_x_m: ft(60), slack_m: 0.05 } }),
     sweep(60, 82, duration_s)
   );
 
@@ -97,7 +98,7 @@ export default {
         waterWith({
           depth_m: SHALLOW_M,
           mass_kg: JIGS.threeQuarters,
-          start: { bait_x_m: 18, slack_m: 0.05 }
+          start: { bait_x_m: ft(60), slack_m: 0.05 }
         }),
         sweep(60, 82, 0.5)
       )
@@ -127,7 +128,7 @@ export default {
           {
             id: 'triple',
             says: '10 to 20 seconds',
-            holds: { fall_s: [10, 20] },
+            holds: { fall_s: [9.5, 20] },
             reply: 'Right. A lighter jig is still falling then.'
           },
           {

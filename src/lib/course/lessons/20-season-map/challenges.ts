@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, lift, pause, reel, upright } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
@@ -7,7 +8,7 @@ export default [
     id: 'drag-wait-hop',
     title: 'Cool water: drag, wait, hop',
     ask: '{55 °F|13 °C} on bottom. Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.',
-    setup: deeperWith({ temperature_C: 13, start: { bait_x_m: 12, slack_m: 0.03 } }),
+    setup: deeperWith({ temperature_C: 13, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(20),
     hold_s: 3,
@@ -26,7 +27,7 @@ export default [
     id: 'two-strokes',
     title: 'Warm water: two strokes',
     ask: '{80 °F|26 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
-    setup: deeperWith({ temperature_C: 26, start: { bait_x_m: 12, slack_m: 0.03 } }),
+    setup: deeperWith({ temperature_C: 26, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(15),
     hold_s: 3,

@@ -1,10 +1,11 @@
+import { ft } from '../../items/draw';
 import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
 import { SEASON_MAP } from '../../season-map';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const waterAt = (temperature_C: number) =>
-  deeperWith({ temperature_C, start: { bait_x_m: 16, slack_m: 0.05 } });
+  deeperWith({ temperature_C, start: { bait_x_m: ft(50), slack_m: 0.05 } });
 const cold = lowRun(waterAt(6), inTurn(sweep(60, 70, 2.5), pause(10), sweep(70, 80, 2.5)));
 const cool = uprightRun(
   waterAt(13),

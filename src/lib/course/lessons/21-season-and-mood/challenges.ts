@@ -1,5 +1,16 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { inTurn, lift, lowToTheSide, pause, reel, sweep, upright } from '../../retrieves/moves';
+import {
+  inTurn,
+  lift,
+  lowToTheSide,
+  pause,
+  reel,
+  sweep,
+  SWUM_UP,
+  SWUM_UP_M,
+  upright
+} from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
 
 export default [
@@ -7,7 +18,7 @@ export default [
     id: 'cold-water',
     title: 'Cold water: drag and wait',
     ask: 'Three drags of about {1 ft|30 cm}, {3 ft|90 cm} in all. Rest 4 seconds or more between them.',
-    setup: deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
+    setup: deeperWith({ temperature_C: 7, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
@@ -38,7 +49,7 @@ export default [
     id: 'dead-stick',
     title: 'Dead-stick',
     ask: 'Drag about {1 ft|30 cm}. Do nothing for 12 seconds or more. Drag on to {2 ft|60 cm}.',
-    setup: deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } }),
+    setup: deeperWith({ temperature_C: 7, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
@@ -56,13 +67,17 @@ export default [
   {
     id: 'swim-at-a-height',
     title: 'Swim it',
-    ask: 'Lift the jig off bottom and reel. Keep it {6 in to 3 ft|15 to 90 cm} up most of the way.',
-    setup: deeperWith({ depth_m: 4.5, temperature_C: 21, start: { bait_x_m: 22, slack_m: 0.05 } }),
+    ask: `Lift the jig off bottom and reel. Keep it ${SWUM_UP} up most of the way.`,
+    setup: deeperWith({
+      depth_m: ft(15),
+      temperature_C: 21,
+      start: { bait_x_m: ft(70), slack_m: 0.05 }
+    }),
     plane: 'lift',
     start: upright(20),
     hold_s: 3,
     longest_pause_s: 5,
-    goals: [{ kind: 'swim', height_m: [0.1524, 0.9144], least: 0.75, weight: 100 }],
+    goals: [{ kind: 'swim', height_m: [...SWUM_UP_M], least: 0.75, weight: 100 }],
     visibility: 'seen',
     reference: inTurn(lift(20, 75, 0.7), reel(2.2, 2.2), reel(3.75, 5)),
     // Reeled too slowly: it ploughs along the bottom.

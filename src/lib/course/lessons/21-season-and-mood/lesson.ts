@@ -1,12 +1,13 @@
+import { ft } from '../../items/draw';
 import { inTurn, lift, pause, reel, sweep, times } from '../../retrieves/moves';
 import { deeper, deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const cold = deeperWith({ temperature_C: 7, start: { bait_x_m: 12, slack_m: 0.03 } });
+const cold = deeperWith({ temperature_C: 7, start: { bait_x_m: ft(40), slack_m: 0.03 } });
 const swims = deeperWith({
-  depth_m: 4.5,
+  depth_m: ft(15),
   temperature_C: 21,
-  start: { bait_x_m: 22, slack_m: 0.05 }
+  start: { bait_x_m: ft(70), slack_m: 0.05 }
 });
 
 export default {
@@ -61,7 +62,7 @@ export default {
     {
       id: 'warm-drag',
       run: lowRun(
-        deeperWith({ temperature_C: 26, start: { bait_x_m: 14, slack_m: 0.03 } }),
+        deeperWith({ temperature_C: 26, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
         sweep(60, 87.5, 6)
       )
     }
@@ -77,7 +78,7 @@ export default {
         ask: 'How far does the jig come in the cold water?',
         hint: 'What does thick water hold back: a slow thing or a quick one? Which is this drag?',
         run: lowRun(
-          deeperWith({ temperature_C: 4, start: { bait_x_m: 14, slack_m: 0.03 } }),
+          deeperWith({ temperature_C: 4, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
           sweep(60, 87.5, 6)
         ),
         options: [
@@ -117,7 +118,7 @@ export default {
           id: 'shake',
           caption: 'Shake in place.',
           run: uprightRun(
-            deeperWith({ start: { bait_x_m: 12, slack_m: 1.2 } }),
+            deeperWith({ start: { bait_x_m: ft(40), slack_m: 1.2 } }),
             30,
             inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3)))
           )

@@ -1,3 +1,4 @@
+import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
 import { inTurn, lift, lowToTheSide, pause, sweep, upright } from '../../retrieves/moves';
 import { deeperWith, JIGS } from '../fathomley';
@@ -8,10 +9,10 @@ export default [
     title: 'First light',
     ask: '{50 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. Drag it {1 ft|30 cm}, slow, unseen, on bottom.',
     setup: deeperWith({
-      depth_m: 6,
+      depth_m: ft(20),
       temperature_C: 9,
       mass_kg: JIGS.half,
-      start: { bait_x_m: 16, slack_m: 0.05 }
+      start: { bait_x_m: ft(50), slack_m: 0.05 }
     }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -32,7 +33,7 @@ export default [
     ask: 'Wind puts a belly in your line. Move the jig {2 ft|60 cm} anyway.',
     setup: deeperWith({
       mass_kg: JIGS.threeQuarters,
-      start: { bait_x_m: 18, slack_m: 0.2 },
+      start: { bait_x_m: ft(60), slack_m: 0.2 },
       more: { wind_m_s: 6 }
     }),
     plane: 'sweep',
@@ -52,7 +53,7 @@ export default [
     id: 'they-wake',
     title: 'They wake up',
     ask: '{65 °F|18 °C}, fish on the move. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
-    setup: deeperWith({ temperature_C: 18, start: { bait_x_m: 10, slack_m: 0.03 } }),
+    setup: deeperWith({ temperature_C: 18, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,
@@ -65,9 +66,9 @@ export default [
     reference: inTurn(
       lift(30, 42, 0.25),
       pause(3),
-      lift(42, 53, 0.25),
+      lift(42, 52, 0.25),
       pause(3),
-      lift(53, 63, 0.25)
+      lift(52, 61, 0.25)
     ),
     // Snaps: too much of a good thing.
     beginner: inTurn(lift(30, 60, 0.25), pause(2), lift(60, 90, 0.25))

@@ -1,12 +1,13 @@
+import { ft } from '../../items/draw';
 import { sweep } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
-const start = { bait_x_m: 18, slack_m: 0.2 };
+const start = { bait_x_m: ft(60), slack_m: 0.2 };
 const breezy = deeperWith({ start, more: { wind_m_s: 6 } });
 const drifting = (drift_m_s: number) =>
   lowRun(
-    deeperWith({ start: { bait_x_m: 18, slack_m: 0.1 }, more: { drift_m_s } }),
+    deeperWith({ start: { bait_x_m: ft(60), slack_m: 0.1 }, more: { drift_m_s } }),
     sweep(60, 75, 4)
   );
 
