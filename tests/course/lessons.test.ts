@@ -149,6 +149,20 @@ describe('the check of what a lesson states', () => {
     expect(setUpFaults({ ...lesson, sections: [deeper, ...others] })).toHaveLength(1);
   });
 
+  test.each([
+    'Cold water slows a jig.',
+    'Thin lines fall faster.',
+    'The wind blows your line downwind.',
+    'Long rods drag it farther.'
+  ])('finds “%s” in a caption, whatever its verb', (caption) => {
+    const sections = lesson.sections.map((section) =>
+      section.kind === 'see'
+        ? { ...section, demos: section.demos.map((demo) => ({ ...demo, caption })) }
+        : section
+    );
+    expect(unbacked({ ...lesson, sections })).toContain(caption);
+  });
+
   test('refuses a number of times that the runs do not show', () => {
     const basis = { most: 'fall_s' as const, of, unknowns: 'drag' as const };
     const right = claiming([{ says, basis: { ...basis, times: [1.7, 2.4] } }]);

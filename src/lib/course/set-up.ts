@@ -2,7 +2,7 @@ import { drawnOf, inUnits, type Challenge } from '../scoring';
 import type { Lesson } from './lesson';
 import { runsOf } from './claims';
 
-/** Said numbers are rounded for a hand: 33 ft of a cast are "about 35 ft". A design value. */
+/** Said numbers are rounded for a hand: 40 ft of a cast are 12 m. A design value. */
 const ROUNDED = 0.08;
 /** Hand to butt, m: what a rod is called is longer than from hand to tip by it. */
 const BUTT_M = 0.35;

@@ -3,7 +3,7 @@ import { lift } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
-/** 90 ft out: a cast as guides make it, and in 22 ft of water as flat a line as a short one in shallow water. */
+/** 90 ft out: a cast as guides make it, and in 20 ft of water as flat a line as a short one in shallow water. */
 const CAST_M = ft(90);
 const far = deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 } });
 /** Held 15 in up the butt, as a boat card has it. */

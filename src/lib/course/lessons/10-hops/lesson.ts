@@ -3,7 +3,7 @@ import { inTurn, lift, pause } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
-/** 45 ft out in 22 ft of water. */
+/** 45 ft out in 20 ft of water. */
 const out = deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } });
 const quick = uprightRun(out, 30, lift(30, 42, 0.25));
 
