@@ -43,6 +43,13 @@ describe('each kind of bottom', () => {
     expect(highest('chunk rock')).toBeGreaterThan(3 * highest('gravel'));
   });
 
+  test('a shell bed knocks more often than chunk rock, lower than it and higher than gravel', () => {
+    const highest = (kind: GroundKind) => Math.max(...on(kind).trace.bait_z_m) + 4;
+    expect(count(on('shell bed'), 'stone')).toBeGreaterThan(count(on('chunk rock'), 'stone'));
+    expect(highest('shell bed')).toBeGreaterThan(highest('gravel'));
+    expect(highest('chunk rock')).toBeGreaterThan(1.5 * highest('shell bed'));
+  });
+
   test('mud sucks: the first pull is far above that which follows', () => {
     const peakAndMean = (kind: GroundKind) => {
       const { bait_tension_N, t_s } = on(kind, { move: { ...DRAG, duration_s: 12 } }).trace;

@@ -104,6 +104,13 @@ export const GROUNDS = {
       stiffness_N_per_m: [0.8, 2],
       slip_N: [0.1, 0.3]
     }
+  },
+  // Mussels, whole and broken: coarser than gravel, lower than rock. Common practice, no source.
+  'shell bed': {
+    ...NONE,
+    friction: 0.45,
+    grain: { length_m: 0.006, share: 0.15 },
+    stones: { spacing_m: [0.05, 0.12], width_m: [0.03, 0.08], height_m: [0.008, 0.024] }
   }
 } as const satisfies Record<string, Ground>;
 

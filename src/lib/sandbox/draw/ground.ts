@@ -57,7 +57,8 @@ const TEXTURES: Record<GroundKind | 'plain', Texture> = {
   boulders: { hatch: 'twice' },
   brush: { mark: tuft, cells: [3, 1.4] },
   stump: { cell: 1.3, hatch: 'once' },
-  grass: { mark: tuft, cells: [1.4, 1.2] }
+  grass: { mark: tuft, cells: [1.4, 1.2] },
+  'shell bed': { mark: oval, cells: [2.6, 1.1], hatch: null }
 };
 
 /** The inside of the ground and of its stones; its outline is the model's. */

@@ -142,6 +142,7 @@ export default {
         },
         { sign: 'A long load, then a free drop', means: 'Boulders.', basis: 'practice' },
         { sign: 'A springy load that slips off', means: 'Brush.', basis: 'practice' },
+        { sign: 'Crunch, and small catches', means: 'A shell bed.', basis: 'practice' },
         { sign: 'A solid thud, a dead stop', means: 'A stump.', basis: 'practice' },
         {
           sign: 'A mushy build-up, a crisp release',
