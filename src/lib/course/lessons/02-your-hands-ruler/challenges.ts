@@ -13,7 +13,7 @@ export default [
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 34 },
+      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
@@ -49,7 +49,7 @@ export default [
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.0508, weight: 34 },
+      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
