@@ -1,7 +1,9 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { longMotions, longStyles } from './motions';
 import { cutOff, faultsByNight, faultsOf, spillOf } from './page';
+import { smallTargets } from './targets';
 
 /** Of a phone's 640 px the bar takes no more than a quarter, also with text at twice its size. */
 const MOST_BAR_PX = 160;
@@ -36,6 +38,7 @@ test(
     for (const address of addresses) {
       await open(page, address);
       expect(await faultsOf(page), address).toEqual([]);
+      expect(await smallTargets(page), address).toEqual([]);
       await expect(placesOf(page), address).toHaveCount(4);
       expect(await spillOf(page), address).toBeLessThanOrEqual(0);
       // WCAG 2.2, 1.4.4: text at twice its size.
@@ -44,6 +47,24 @@ test(
       expect(await cutOff(page), `${address} at 200 %`).toEqual([]);
       const bar = await page.locator('header').first().boundingBox();
       expect(bar?.height, `the bar of ${address} at 200 %`).toBeLessThan(MOST_BAR_PX);
+    }
+  }
+);
+
+test(
+  'with less motion asked for, nothing on any page moves for longer than three frames',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    test.setTimeout(10_000 * addresses.length);
+    // Else nothing would be proved: what is given to it moves, and is seen to.
+    await open(page, '/safety');
+    await page.addStyleTag({ content: 'h1 { transition: opacity 1s; opacity: 0.5; }' });
+    expect(await longStyles(page)).toHaveLength(1);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    for (const address of addresses) {
+      await open(page, address);
+      expect(await longMotions(page), address).toEqual([]);
+      expect(await longStyles(page), address).toEqual([]);
     }
   }
 );

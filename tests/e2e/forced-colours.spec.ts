@@ -1,0 +1,93 @@
+import { expect, test, type Locator } from '@playwright/test';
+import { beginLesson } from './begin';
+import { turnByKey } from './hand';
+import { goToQuestion, openClinic, options, phoneIn } from './in-clinic';
+import { visit } from './page';
+import { changeBy, contrastWithin } from './seen-pixels';
+
+/** WCAG 2.2, 1.4.11: of what tells a state, or is a sign. */
+const LEAST = 3;
+
+test.use({ contextOptions: { forcedColors: 'active', reducedMotion: 'reduce' } });
+
+/** Every pixel of the lower sheet is painted: nothing of it is left to the colours that are forced. */
+const isPainted = (figure: Locator) =>
+  figure
+    .locator('canvas')
+    .first()
+    .evaluate((canvas: HTMLCanvasElement) => {
+      const context = canvas.getContext('2d') as CanvasRenderingContext2D;
+      const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
+      return data.every((value, i) => i % 4 !== 3 || value === 255);
+    });
+
+test(
+  'with forced colors the place one is at and what has the keys can be seen',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await visit(page, '/lessons');
+    const place = page
+      .getByRole('navigation', { name: 'Main' })
+      .getByRole('link', { name: 'Lessons' });
+    expect(await changeBy(place, () => visit(page, '/quiz'))).toBeGreaterThan(LEAST);
+    await visit(page, '/explore');
+    const tab = page.getByText('Lift', { exact: true });
+    expect(
+      await changeBy(tab, () => page.getByRole('radio', { name: 'Lift' }).check({ force: true }))
+    ).toBeGreaterThan(LEAST);
+    await visit(page, '/gear');
+    const controls = ['button', 'combobox', 'textbox', 'link'] as const;
+    for (const control of controls.map((role) => page.getByRole('main').getByRole(role).first())) {
+      expect(await changeBy(control, () => control.focus()), `${control}`).toBeGreaterThan(LEAST);
+    }
+  }
+);
+
+test(
+  'with forced colors a question, a try and its result show what was picked, right, asked and reached',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await visit(page, '/lessons/one-foot');
+    await beginLesson(page);
+    const asked = page.locator('section#predict');
+    const wrong = asked.getByRole('radio').first();
+    expect(await changeBy(wrong, () => wrong.check())).toBeGreaterThan(LEAST);
+    await asked.getByRole('button', { name: 'Lock it in' }).click();
+    for (const says of ['your answer', 'right, by the model']) {
+      const mark = asked.getByText(says);
+      await expect(mark).toBeVisible();
+      expect(await contrastWithin(mark.locator('svg')), says).toBeGreaterThan(LEAST);
+    }
+    const step = page.locator('#exactly-one-foot');
+    await step.getByRole('button', { name: 'Take the rod' }).click();
+    const bottom = step.locator('figure.bottom');
+    // The goal, the track and the bait are drawn, ground and all, in colors of the picture's own.
+    await expect.poll(() => isPainted(bottom)).toBe(true);
+    await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 12);
+    const sign = step.locator('.grade .sign');
+    await expect(sign).toBeVisible();
+    expect(await contrastWithin(sign)).toBeGreaterThan(LEAST);
+    expect(await isPainted(bottom)).toBe(true);
+    const again = step.getByRole('button', { name: 'Try again' });
+    expect(await changeBy(again, () => again.focus())).toBeGreaterThan(LEAST);
+  }
+);
+
+test(
+  'with forced colors a phone in a clinic shows what it voted for',
+  { tag: '@any-width' },
+  async ({ page, browser }) => {
+    const code = await openClinic(page);
+    const phone = await phoneIn(browser, code);
+    await phone.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
+    await goToQuestion(page);
+    const option = options(phone).nth(1);
+    const vote = async () => {
+      await option.click();
+      await expect(option).toHaveAttribute('aria-pressed', 'true');
+      await phone.mouse.move(0, 0);
+    };
+    expect(await changeBy(option, vote)).toBeGreaterThan(LEAST);
+    await phone.context().close();
+  }
+);
