@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
 import { hopsSoFar } from '../../src/lib/sandbox/draw/goals';
+import { lineArcOf } from '../../src/lib/sandbox/draw/line';
 import { closeUpExtentOf, stageOf } from '../../src/lib/sandbox/stage';
-import { speedWords } from '../../src/lib/sandbox/readout';
+import { speedAsked } from '../../src/lib/sandbox/readout';
 import { drawnOf, type DrawnGoal, type Units } from '../../src/lib/scoring';
 import { tied } from '../tied';
 import { smallWater } from './waters';
@@ -32,7 +33,7 @@ describe('goals in the picture', () => {
 
   test('a speed is said in words, and is nothing on the ruler of ways', () => {
     const target = { travel_m: [0.51, 0.69], speed_m_s: [0, 0.4] } as const;
-    const of = (one: DrawnGoal, units: Units) => speedWords({ target: one, units });
+    const of = (one: DrawnGoal, units: Units) => speedAsked({ target: one, units });
     expect(of(target, 'imperial')).toBe(tied('Jig: 1.3~ft/s at most'));
     expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Jig: 0.06~m/s to 0.3~m/s'));
     expect(of({}, 'metric')).toBeNull();
@@ -46,6 +47,14 @@ describe('goals in the picture', () => {
     } as const;
     const reach = (one: DrawnGoal) => closeUpExtentOf(stageOf({ ...props, target: one }));
     expect(reach({ ...target, speed_m_s: [0, 4] })).toEqual(reach(target));
+  });
+
+  test('a slack line seen from above lies aside, a tight one straight', () => {
+    const pose = (z: number[]) => ({ x: Float64Array.of(0, 5, 10), z: Float64Array.from(z) });
+    expect(lineArcOf(pose([0, 0, 0]))).toBe(0);
+    // An arc of 10.4 over 10.
+    const slack = Math.sqrt(5.2 ** 2 - 5 ** 2);
+    expect(lineArcOf(pose([0, -slack, 0]))).toBeCloseTo(Math.sqrt(0.375 * 10 * 0.4), 5);
   });
 
   test('every goal that has a place shows it, and the first of two alike is drawn', () => {

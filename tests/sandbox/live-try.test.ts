@@ -99,6 +99,21 @@ describe('a try', () => {
     expect(t_ms).toBeLessThan(16_000);
   });
 
+  test('of a fall ends soon after the rod was moved, not after the rest that a fall is given', () => {
+    const start = { ...smallWater().start, spool: 'free' as const };
+    const hand = new Hand(0, ROD_LIMITS.lift);
+    const live = new LiveTry({ ...smallWater(), start }, 'lift', START.lift, hand, 15);
+    live.begin();
+    for (let t_ms = 10; t_ms <= 5000; t_ms += 10) live.tick(t_ms);
+    expect(live.stage).toBe('moving');
+    hand.pointAt(5000, 20);
+    let t_ms = 5000;
+    while (live.stage !== 'still' && t_ms < 20_000) live.tick((t_ms += 10));
+    expect(t_ms).toBeGreaterThan(6200);
+    expect(t_ms).toBeLessThan(9000);
+    expect(waitText(15, true)).toMatch(/^“Start” drops the jig\. .*: the try ends\.$/);
+  });
+
   test('ends after a short stillness where a still shorter pause was asked', () => {
     const { hand, live } = ready('lift', 0.4);
     hand.pointAt(0, 24);

@@ -26,10 +26,13 @@ function said(asked: Challenge, move: Challenge['reference']) {
 
 describe('a lift is said by the clock, and what is quick is not counted', () => {
   test.each([
-    ['one-hop', /Snap the tip up to 10:30, lower the tip to 10 o’clock quickly\.$/],
-    ['swim-at-a-height', /Lift the tip to 11:30 quickly, reel in 19\sft steadily in 7\ss\.$/],
-    ['count-it-down', /Count to 7, lower the tip to 9:45 in 1\ss\.$/],
-    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, count to 3; 3 times\.$/]
+    ['one-hop', /Snap the tip up to 10:30 on the clock, then lower it quickly to 10 o’clock\.$/],
+    [
+      'swim-at-a-height',
+      /Lift the tip quickly to 11:30 on the clock, then reel in 19\sft steadily in 7\ss\.$/
+    ],
+    ['count-it-down', /Count to 7, then lower the tip to 9:45 on the clock in 1\ss\.$/],
+    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, then count to 3\. Do that 3 times\.$/]
   ])('%s', (id, words) => {
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
   });
@@ -67,7 +70,7 @@ describe('a move of several steps', () => {
 
 test('where a bite decides, advice names the move and gives no count for the wait', () => {
   const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
-  expect(words).toMatch(/Move the tip \S+\sin in 3\ss, wait for the bite, move the tip .*\.$/);
+  expect(words).toMatch(/Move the tip \S+\sin in 3\ss, wait for the bite, then move it .*\.$/);
 });
 
 test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {

@@ -19,8 +19,9 @@ export interface Try {
 }
 
 /** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
-export function waitText(longest_pause_s: number): string | null {
+export function waitText(longest_pause_s: number, isFall = false): string | null {
   if (longest_pause_s <= STILL_S) return null;
+  if (isFall) return '“Start” drops the jig. Lower the rod and hold still: the try ends.';
   return `“Done” ends the try. So does holding still for ${formatTime(longest_pause_s)}.`;
 }
 
@@ -102,11 +103,11 @@ export class LiveTry {
 
   /** Whether a finger that only felt for the rod began it: that is no try. */
   get isTouch(): boolean {
-    const tip_m = (this.strayed_deg * Math.PI * this.setup.rod.length_m) / 180;
     const { bait_x_m, bait_z_m } = this.trace;
     const last = bait_x_m.length - 1;
     const bait_m = Math.hypot(bait_x_m[last] - bait_x_m[0], bait_z_m[last] - bait_z_m[0]);
-    const isUnmoved = tip_m < TOUCH_TIP_M && bait_m < TOUCH_BAIT_M && this.reel.taken_m === 0;
+    const isUnmoved =
+      this.strayed_m < TOUCH_TIP_M && bait_m < TOUCH_BAIT_M && this.reel.taken_m === 0;
     return !this.isMeant && isUnmoved;
   }
 
@@ -148,6 +149,16 @@ export class LiveTry {
     now.given_m = run.given_m;
   }
 
+  /** Whether a rod that was to wait for the fall has been moved: nothing is left to wait for. */
+  private get isLowered(): boolean {
+    return this.setup.start.spool === 'free' && this.strayed_m > TOUCH_TIP_M;
+  }
+
+  /** How far the hand has moved the tip from where it began, m. */
+  private get strayed_m(): number {
+    return (this.strayed_deg * Math.PI * this.setup.rod.length_m) / 180;
+  }
+
   private isStill(): boolean {
     const { still, now } = this;
     const last = now.x.length - 1;
@@ -162,7 +173,8 @@ export class LiveTry {
       still.taken_m = this.reel.taken_m;
       still.since_s = now.t_s;
     }
-    return now.t_s - still.since_s >= this.ends_s || now.t_s >= LONGEST_S;
+    const waits_s = this.isLowered ? STILL_S : this.ends_s;
+    return now.t_s - still.since_s >= waits_s || now.t_s >= LONGEST_S;
   }
 }
 

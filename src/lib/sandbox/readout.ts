@@ -55,7 +55,7 @@ export function wayWords(
 }
 
 /** The jig's speed that is asked, in words: on the ruler of ways it would be read as a way. */
-export function speedWords({ target, units }: Pick<Backdrop, 'target' | 'units'>): string | null {
+export function speedAsked({ target, units }: Pick<Backdrop, 'target' | 'units'>): string | null {
   if (!target?.speed_m_s) return null;
   const [slow, fast] = target.speed_m_s;
   const most = formatSpeed(fast, units);

@@ -10,15 +10,24 @@ const NINE = 9;
 const HOUR_DEG = 30;
 const HOUR_MIN = 60;
 
+const TIP = 'the tip';
+
 type Plane = Challenge['plane'];
 
-/** "Snap the tip up to 10:30, lower it quickly to 10 o’clock."; null where that is too much to keep in mind. */
+/** "Snap the tip up to 10:30 on the clock, then lower it quickly to 10 o’clock."; null where that is too much to keep in mind. */
 export function stepWords(plane: Plane, all: readonly SpokenStep[], units: Units): string | null {
   const { steps, times } = repeated(all);
   if (steps.length > MOST_STEPS) return null;
-  const said = steps.map((step) => wordsOf(step, plane, units)).join(', ');
-  const often = times > 1 ? `; ${times} times` : '';
-  return `${said[0].toUpperCase()}${said.slice(1)}${often}.`;
+  const said = inOrder(steps.map((step) => wordsOf(step, plane, units)));
+  const often = times > 1 ? ` Do that ${times} times.` : '';
+  return `${said[0].toUpperCase()}${said.slice(1)}.${often}`;
+}
+
+/** One after the other; what turns is named once. */
+function inOrder(all: readonly string[]): string {
+  const first = all.findIndex((one) => one.includes(TIP));
+  const named = all.map((one, i) => (i > first ? one.replace(TIP, 'it') : one));
+  return [...named.slice(0, -1), named.length > 1 ? `then ${named.at(-1)}` : named[0]].join(', ');
 }
 
 function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
@@ -30,11 +39,11 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'reel':
       return `reel in ${formatLength(step.line_m, units)} steadily in ${formatTime(step.time_s)}`;
     case 'clock':
-      return turnWords(step, ['lift the tip', 'lower the tip'], `to ${clockTime(step.to_deg)}`);
+      return turnWords(step, [`lift ${TIP}`, `lower ${TIP}`], `to ${clockTime(step.to_deg)}`);
     case 'turn': {
-      const verbs = plane === 'lift' ? ['lift', 'lower'] : ['move', 'swing back'];
-      const [away, back] = verbs.map((verb) => `${verb} the tip`);
-      return turnWords(step, [away, back], formatLength(step.way_m, units));
+      const verbs = plane === 'lift' ? ['lift @', 'lower @'] : ['move @', 'swing @ back'];
+      const named = verbs.map((verb) => verb.replace('@', TIP));
+      return turnWords(step, named, formatLength(step.way_m, units));
     }
   }
 }
@@ -48,8 +57,9 @@ function turnWords(
 ): string {
   const verb = isAway ? away : back;
   if (time_s >= COUNTED_FROM_S) return `${verb} ${where} in ${formatTime(time_s)}`;
-  if (!isAway || time_s >= SNAP_S) return `${verb} ${where} quickly`;
-  return `snap the tip ${where.startsWith('to ') ? 'up ' : ''}${where}`;
+  const isPlace = where.startsWith('to ');
+  if (isAway && time_s < SNAP_S) return `snap ${TIP} ${isPlace ? 'up ' : ''}${where}`;
+  return isPlace ? `${verb} quickly ${where}` : `${verb} ${where} quickly`;
 }
 
 /** Where a lifted tip stands, read as on a clock from the side: 45° is 10:30. */
@@ -57,7 +67,8 @@ function clockTime(deg: number): string {
   const minutes = Math.round((deg / HOUR_DEG) * HOUR_MIN);
   const hour = NINE + Math.floor(minutes / HOUR_MIN);
   const past = minutes % HOUR_MIN;
-  return past === 0 ? `${hour} o’clock` : `${hour}:${String(past).padStart(2, '0')}`;
+  // Beside seconds it would be a time of day.
+  return past === 0 ? `${hour} o’clock` : `${hour}:${String(past).padStart(2, '0')} on the clock`;
 }
 
 /** The shortest run of steps of which all of them are repeats; the last may lack its rest. */

@@ -17,6 +17,18 @@ export function drawLine(
   context.stroke();
 }
 
+/**
+ * How far a line lies aside in its middle, m: it is longer than the way it spans, and lies on the water
+ * in an arc (of a flat arc, 3/8 of the way by what is too long, the root of it).
+ */
+export function lineArcOf({ x, z }: Pick<Pose, 'x' | 'z'>): number {
+  const last = x.length - 1;
+  let line_m = 0;
+  for (let i = 1; i <= last; i++) line_m += Math.hypot(x[i] - x[i - 1], z[i] - z[i - 1]);
+  const way_m = Math.hypot(x[last] - x[0], z[last] - z[0]);
+  return Math.sqrt(0.375 * way_m * Math.max(0, line_m - way_m));
+}
+
 function traceLine(
   context: CanvasRenderingContext2D,
   view: View,

@@ -1,10 +1,12 @@
 import { degToRad } from '$lib/model';
 import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
+import type { Pose } from '../pose';
 import type { Moment, Backdrop } from '../stage';
 import { LEAST_PX_A_M, type View } from '../view';
 import { setFigures } from './type';
 import { drawDeck } from './deck';
+import { lineArcOf } from './line';
 import { drawRod } from './rod';
 import { ruleWater } from './texture';
 
@@ -121,14 +123,33 @@ export function paintSweep(
   const tip = seenTip(view, reach_m, azimuth_deg);
   drawArc(context, view, reach_m, stage.start.azimuth_deg, azimuth_deg, ink);
   drawGain(context, view, from, tip, ink);
+  drawLineFrom(context, view, tip, moment.pose, ink);
+  drawRod(context, { x: view.x0, y: view.y0 }, tip, tip, 5, ink);
+}
+
+/** To the bait out there: straight where it is tight, in an arc where it is slack. */
+function drawLineFrom(
+  context: CanvasRenderingContext2D,
+  view: View,
+  tip: { x: number; y: number },
+  pose: Pose,
+  ink: Ink
+): void {
+  const far = { x: view.x0 - Math.abs(pose.x[pose.x.length - 1]) * view.scale, y: view.y0 };
+  const way = Math.hypot(far.x - tip.x, far.y - tip.y);
+  // The curve's own point stands twice as far aside as its middle.
+  const aside = (2 * lineArcOf(pose) * view.scale) / way;
   context.strokeStyle = ink.ink;
   context.lineWidth = 1;
   context.beginPath();
   context.moveTo(tip.x, tip.y);
-  const far = stage.setup.start.bait_x_m * view.scale;
-  context.lineTo(view.x0 - far, view.y0);
+  context.quadraticCurveTo(
+    (tip.x + far.x) / 2 + aside * (tip.y - far.y),
+    (tip.y + far.y) / 2 - aside * (tip.x - far.x),
+    far.x,
+    far.y
+  );
   context.stroke();
-  drawRod(context, { x: view.x0, y: view.y0 }, tip, tip, 5, ink);
 }
 
 function drawArc(

@@ -37,7 +37,7 @@ export const bottomFirst = goalKind({
   },
   advice: (_, value) =>
     value < 0
-      ? 'Wait until the line stops running out: it was still falling'
+      ? 'Wait until the line stops running out'
       : 'Watch for the line to stop running out, then start'
 });
 

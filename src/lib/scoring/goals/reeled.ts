@@ -36,7 +36,8 @@ export const reeled = goalKind({
   },
   miss: ({ least_m }, value, units, _, met) => {
     const length = (m: number) => formatLength(m, units);
-    if (hasDragged(least_m, value, met)) return 'the reel moved the jig';
+    // That, and how far, is the first thing told.
+    if (hasDragged(least_m, value, met)) return '';
     if (value < DRAGGED_M) return 'the reel took up no slack';
     return `the reel took up ${formatBeside(value, [least_m, Infinity], length)} of slack, not ${length(least_m)}`;
   },
