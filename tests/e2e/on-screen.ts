@@ -1,4 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
+import { cutOff } from './page';
 import { SCREENS } from './screens';
 
 /** A try ends by itself when hand and bait have been still; then its advice is worked out. */
@@ -76,4 +77,53 @@ export async function expectTryOnScreen(page: Page, place: Locator, told: Locato
   }
   await expect(told).not.toBeEmpty(LONG);
   await expectOnScreen(page, place, 'result');
+}
+
+/** What of an open try cannot be used with letters of twice the size. Runs in the page. */
+function faultsAtTwice(place: Element): string[] {
+  const faults: string[] = [];
+  const box = (element: Element) => element.getBoundingClientRect();
+  const seen = (names: string) =>
+    [...place.querySelectorAll<HTMLElement>(names)].filter((e) =>
+      e.checkVisibility({ opacityProperty: true })
+    );
+  const pictures = seen('.bottom .sheets, .rod .sheets');
+  for (const picture of pictures) {
+    // Less is no picture of a jig or a rod.
+    if (box(picture).height < 110)
+      faults.push(`a picture is ${Math.round(box(picture).height)} px high`);
+    for (const words of seen('figcaption, .caption')) {
+      const [a, b] = [box(picture), box(words)];
+      const over = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+      if (over > 1 && b.width > 0)
+        faults.push(`${words.innerText.trim().slice(0, 20)} covers ${Math.round(over)} px`);
+    }
+  }
+  for (const marks of seen('.result .number')) {
+    const lines = document.createRange();
+    lines.selectNodeContents(marks);
+    const rects = [...lines.getClientRects()].filter(({ width }) => width > 1);
+    if (rects.some(({ top }) => top > rects[0].bottom)) faults.push('the marks break');
+  }
+  for (const button of seen('.result .main')) {
+    const { top, bottom } = box(button);
+    if (top < 0 || bottom > innerHeight + 1) faults.push('the main button is out of sight');
+  }
+  return faults;
+}
+
+/** WCAG 2.2, 1.4.4, where there is most to show. */
+export async function expectUsableAtTwice(page: Page, place: Locator, when: string): Promise<void> {
+  const write = (size: string) =>
+    page.evaluate((to) => (document.documentElement.style.fontSize = to), size);
+  const before = page.viewportSize();
+  await write('200%');
+  for (const size of SCREENS.filter(({ width }) => width < 500)) {
+    await page.setViewportSize(size);
+    const named = `${when} on ${size.width}×${size.height} with letters of twice the size`;
+    await expect.poll(() => place.evaluate(faultsAtTwice), named).toEqual([]);
+    expect(await cutOff(page), named).toEqual([]);
+  }
+  await write('');
+  if (before) await page.setViewportSize(before);
 }
