@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { goneWords, NOTHING_YET, readoutAt, readoutUntil_s } from '../../src/lib/sandbox/readout';
+import {
+  goneWords,
+  heightWords,
+  NOTHING_YET,
+  readoutAt,
+  readoutUntil_s
+} from '../../src/lib/sandbox/readout';
 
 const series = {
   t_s: [0, 1, 2, 3],
@@ -36,4 +42,11 @@ test('who hears the rod hears how far tip and jig went, and what the reel took i
   );
   // Out of sight nobody is told the tip's way: that is what the hand learns.
   expect(plain(goneWords({ ...foot, line_in_m: -0.5 }, 'metric', true))).toBe(', reel 50 cm given');
+});
+
+test('two runs that end alike are told apart by how high the jig was, and a fall is no lift', () => {
+  const told = (at: typeof series) => heightWords(readoutAt(at, 3, 0), 5, 'imperial');
+  expect(told({ ...series, height_m: [0, 0, 0.076, 0] })).toMatch(/^on the bottom, was 3\sin up$/);
+  expect(told({ ...series, height_m: [0, 0, 0, 0] })).toBe('on the bottom');
+  expect(told({ ...series, height_m: [4, 2, 0, 0], contact: [0, 0, 1, 1] })).toBe('on the bottom');
 });

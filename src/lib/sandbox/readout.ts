@@ -1,4 +1,4 @@
-import type { RunEvent, Trace } from '$lib/model';
+import { isOffBottom, type RunEvent, type Trace } from '$lib/model';
 import {
   formatBeside,
   formatLength,
@@ -16,6 +16,8 @@ export interface Readout {
   readonly tip_m: number;
   readonly bait_m: number;
   readonly height_m: number;
+  /** The highest so far, in a run that is shown again; 0 while a hand makes it. */
+  readonly peak_m: number;
   readonly isTouching: boolean;
   /** Taken in by the reel; negative is given. */
   readonly line_in_m: number;
@@ -26,6 +28,7 @@ export const NOTHING_YET: Readout = {
   tip_m: 0,
   bait_m: 0,
   height_m: 0,
+  peak_m: 0,
   isTouching: true,
   line_in_m: 0
 };
@@ -40,6 +43,7 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
     tip_m: tipTravel({ trace }),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
     height_m: isTouching ? 0 : trace.bait_z_m[last] - stage.heightAt(x_m),
+    peak_m: 0,
     isTouching,
     line_in_m
   };
@@ -70,11 +74,15 @@ const AT_SURFACE_M = 0.05;
 
 /** Where in the water the bait is, as it's read beside the pictures. */
 export function heightWords(
-  { isTouching, height_m }: Pick<Readout, 'isTouching' | 'height_m'>,
+  { isTouching, height_m, peak_m }: Pick<Readout, 'isTouching' | 'height_m' | 'peak_m'>,
   depth_m: number,
   units: Units
 ): string {
-  if (isTouching) return 'on the bottom';
+  if (isTouching) {
+    return isOffBottom(peak_m)
+      ? `on the bottom, was ${formatLength(peak_m, units)} up`
+      : 'on the bottom';
+  }
   return height_m > depth_m - AT_SURFACE_M
     ? 'at the surface'
     : `${formatLength(height_m, units)} up`;
@@ -112,7 +120,15 @@ export function readoutAt(
     tip_m: series.tipTravel_m[tick],
     bait_m: series.baitTravel_m[bite === -1 ? tick : Math.min(tick, bite)],
     height_m: series.height_m[tick],
+    peak_m: peakSinceDown(series, tick),
     isTouching: series.contact[tick] === 1,
     line_in_m
   };
+}
+
+/** A bait that was let down is not lifted by its fall. */
+function peakSinceDown({ height_m, contact }: Pick<Series, 'height_m' | 'contact'>, tick: number) {
+  const down = contact.indexOf(1);
+  if (down === -1) return 0;
+  return height_m.slice(down, tick + 1).reduce((most, m) => Math.max(most, m), 0);
 }

@@ -91,7 +91,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One quick lift, two lines.',
+      text: 'You called a drag. Now one quick lift, on two lines.',
       demos: [
         {
           id: 'tight',

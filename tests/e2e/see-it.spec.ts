@@ -1,0 +1,31 @@
+import { expect, test } from '@playwright/test';
+import { beginLesson } from './begin';
+import { visit } from './page';
+import { SCREENS } from './screens';
+
+test(
+  'an example, what plays it and what to have noticed share one view of a phone',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.setViewportSize(SCREENS[0]);
+    await visit(page, '/lessons/one-foot');
+    await beginLesson(page);
+    await page.locator('#predict').getByRole('radio').first().check();
+    await page.getByRole('button', { name: 'Lock it in' }).click();
+    const see = page.locator('#see');
+    const told = async (move: string) => {
+      await see.getByText(move, { exact: true }).click();
+      await expect(see.getByRole('group', { name: 'Replay' })).toBeVisible();
+      return see.locator('figure.bottom figcaption').innerText();
+    };
+    const [slow, fast] = [await told('Slow'), await told('Fast')];
+    // They end alike: what happened on the way tells them apart.
+    expect(slow).not.toContain('up');
+    expect(fast).toMatch(/on the bottom, was .* up/);
+    await see.locator('figure.whole').evaluate((top) => top.scrollIntoView());
+    await expect(see.locator('figure.whole')).toBeInViewport({ ratio: 0.99 });
+    await expect(see.getByRole('button', { name: 'Replay' })).toBeInViewport({ ratio: 1 });
+    await expect(see.getByText('Half a second: it lifts.')).toBeInViewport();
+  }
+);
