@@ -40,6 +40,12 @@ export function saidAbout(m: number): string {
   return `{${round}|${metric(m)}}`;
 }
 
+/** The length that those words have in feet and inches, m. */
+export function aboutSaid_m(m: number): number {
+  const inches = Math.round(m / FOOT_M / 0.25) * 3;
+  return inches < 24 ? (inches / 12) * FOOT_M : (Math.round((2 * m) / FOOT_M) / 2) * FOOT_M;
+}
+
 export function saidWeight(kg: number): string {
   const ounces = Math.round((16 * kg) / OUNCE_KG) / 16;
   const said = WEIGHTS[ounces];

@@ -44,9 +44,9 @@ const fallCount: Generator = {
   id: 'fall-count',
   kind: 'choose',
   objective: 'fall-count',
-  make: (random) => {
+  make: (random, share) => {
     const { setup, trailer } = drawFall(random);
-    const wrong = pick(random, AROUND);
+    const wrong = dealt(share, AROUND);
     return chooseValue({
       ask: `${saidOut(setup.water.depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
       caption: 'The fall',
@@ -72,7 +72,7 @@ const countToDepth: Generator = {
   id: 'count-to-depth',
   kind: 'choose',
   objective: 'fall-count',
-  make: (random) => {
+  make: (random, share) => {
     const { setup, trailer, feet } = drawFall(random, KNOWN_FT);
     const times = pick(random, DEEPER);
     const there = Math.round(feet * times);
@@ -99,17 +99,37 @@ const countToDepth: Generator = {
         deep: Math.round(there * 1.7),
         reply: 'Your count would have to run longer for that. Use the pace you timed.'
       },
+      {
+        deep: Math.round(there * 1.35),
+        reply: 'At the pace you timed, that takes a few more counts than this.'
+      },
+      {
+        deep: Math.round(there * 0.7),
+        reply: 'At the pace you timed, it would be down before this count.'
+      },
       { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' }
     ].filter(({ deep }, i, all) => all.findIndex((other) => other.deep === deep) === i);
-    if (options.length < 3) return null;
     const [right, ...wrong] = options;
+    // The right one is the least, the middle one or the greatest, each as often.
+    const lower = dealt(share, [0, 1, 2]);
+    const beside = [
+      ...shuffled(
+        random,
+        wrong.filter(({ deep }) => deep < there)
+      ).slice(0, lower),
+      ...shuffled(
+        random,
+        wrong.filter(({ deep }) => deep > there)
+      ).slice(0, 2 - lower)
+    ];
+    if (beside.length < 2) return null;
     return chooseScaled({
       ask: `You timed your ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}: ${known} seconds to bottom in ${saidOut(ft(feet))}. Now you count ${now}. About how deep is it here?`,
       measure: 'fall_s',
       unknowns: 'drag',
       known: { caption: `The drop you timed, ${saidOut(ft(feet))}`, run: run(feet), value: known },
       given: now,
-      options: [right, ...shuffled(random, wrong).slice(0, 2)].map(({ deep, reply }) => ({
+      options: [right, ...beside].map(({ deep, reply }) => ({
         id: `d${deep}`,
         says: saidOut(ft(deep)),
         reply,

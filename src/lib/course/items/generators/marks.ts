@@ -4,6 +4,7 @@ import type { Generator } from '../generator';
 import { shownScenarioOf } from '../measure';
 import { shownDrag, shownHops, shownLift } from '../moves';
 import {
+  aboutSaid_m,
   saidAbout,
   saidFeet,
   saidHour,
@@ -12,13 +13,13 @@ import {
   saidSeconds,
   saidWeight
 } from '../said';
-import { markValue, RULER_ROOMS } from '../value-item';
+import { chooseValue, markValue, RULER_ROOMS } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
 const ROD = '{7 ft|2.1 m} rod.';
 
 /** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
-const HANGING_IN = [1, 8, 14] as const;
+const HANGING_IN = [1, 6, 10, 14, 18] as const;
 
 const dragStop: Generator = {
   id: 'mark-drag',
@@ -28,7 +29,7 @@ const dragStop: Generator = {
     const inches = dealt(share, HANGING_IN);
     const isTight = inches === HANGING_IN[0];
     const setup = drawGear(random, { slack_m: inch(inches) });
-    const feet = pick(random, [1.5, 2, 2.5, 3]);
+    const feet = pick(random, [2, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 6]);
     return markValue({
       room: pick(random, RULER_ROOMS),
@@ -162,38 +163,54 @@ const liftStop: Generator = {
   }
 };
 
+/** Two wrong heights beside the right one: both below it, one on either side, or both above. */
+const ROUND_HOP = [
+  ['none', 'scrape'],
+  ['scrape', 'arc'],
+  ['arc', 'beyond']
+] as const;
+
+/** Chosen and not marked: what slack and skirt leave open is a third of the height, and more. */
 const hopHeight: Generator = {
   id: 'mark-hop-height',
-  kind: 'mark',
+  kind: 'choose',
   objective: 'hops',
-  make: (random) => {
+  make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [25, 30, 35])) });
     const from = pick(random, [10, 10.5, 11]);
-    const pace_s = pick(random, [0.4, 0.6]);
-    const once = shownLift(setup, from, from + 1, pace_s);
-    const { tip_m } = figuresOf(shownScenarioOf(once));
-    return markValue({
-      room: pick(random, RULER_ROOMS),
-      ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, and lower it again. Mark how high the jig gets off bottom.`,
+    const pace_s = pick(random, [0.4, 0.5, 0.6, 0.8]);
+    const { tip_m } = figuresOf(shownScenarioOf(shownLift(setup, from, from + 1, pace_s)));
+    const off = (key: number) => ({
+      none: {
+        id: 'none',
+        value: key / 8,
+        reply: 'A lift that quick gets it well clear of bottom.'
+      },
+      scrape: {
+        id: 'scrape',
+        value: key / 2.5,
+        reply: 'More of the swing than that goes up: the line is steep enough.'
+      },
+      arc: {
+        id: 'arc',
+        value: tip_m,
+        reply: 'That’s all of the tip’s swing. A good part of it pulls the jig toward you, not up.'
+      },
+      beyond: {
+        id: 'beyond',
+        value: 1.6 * tip_m,
+        reply: 'It can’t rise farther than the tip swings.'
+      }
+    });
+    return chooseValue({
+      ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, and lower it again. How high does the jig get off bottom?`,
       caption: 'The hop',
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
       measure: 'peak_height_m',
+      says: (value) => `about ${saidAbout(value)}`,
       right: 'Right. About half of the tip’s swing turns into height.',
-      explain: `The tip swings ${lengthToken(tip_m)}. Part of the pull is toward you, so only part of that is height.`,
-      errors: (key) => [
-        {
-          id: 'arc',
-          value: tip_m,
-          reply:
-            'That’s all of the tip’s swing. A good part of it pulls the jig toward you, not up.'
-        },
-        {
-          id: 'none',
-          value: key / 8,
-          reply: 'A lift that quick doesn’t leave it on bottom.'
-        }
-      ],
-      other: 'Think of a part of the tip’s swing, not all of it and not a tenth.'
+      explain: `The tip swings ${lengthToken(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours: guides see less.`,
+      errors: (key) => dealt(share, ROUND_HOP).map((id) => off(key)[id])
     });
   }
 };
@@ -208,7 +225,7 @@ const twoHops: Generator = {
     const from = pick(random, [9.5, 10, 10.5]);
     const hopped = (count: number) => shownHops(setup, from, from + 1, pace_s, count, 1.5);
     const one = figuresOf(shownScenarioOf(hopped(1))).travel_m;
-    return markValue({
+    const draft = markValue({
       room: pick(random, RULER_ROOMS),
       ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
@@ -231,6 +248,10 @@ const twoHops: Generator = {
       ],
       other: 'What does lowering the rod do to the line before the second lift?'
     });
+    // Where the second hop adds less than can be told, where the first one ended would be the answer.
+    return draft?.answer.form === 'mark' && draft.answer.key - aboutSaid_m(one) > draft.answer.band
+      ? draft
+      : null;
   }
 };
 

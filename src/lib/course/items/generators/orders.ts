@@ -81,11 +81,17 @@ const hoursByTravel: Generator = {
   id: 'hour-of-most-travel',
   kind: 'choose',
   objective: 'clock',
-  make: (random) => {
+  make: (random, share) => {
     const setup = drawGear(random);
     const duration_s = pick(random, [1.5, 2, 3]);
     const want = pick(random, ['most', 'least'] as const);
     const hours = several(random, [9, 9.5, 10, 10.5, 11], 3);
+    // The first, the middle and the last of the three are each as often right.
+    const moved = hours.map((from) =>
+      nominalOf(shownLift(setup, from, from + 1, duration_s), 'travel_m')
+    );
+    const best = want === 'most' ? Math.max(...moved) : Math.min(...moved);
+    if (moved[dealt(share, [0, 1, 2])] !== best) return null;
     return chooseBy({
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod, line tight. You lift one hour on the clock in ${saidSeconds(duration_s)}. Which hour moves the jig ${want === 'most' ? 'farthest' : 'least'}?`,
       pick: want,

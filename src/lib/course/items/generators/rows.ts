@@ -107,13 +107,13 @@ const movesByTravel: Generator = {
     ].map(([from, to]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
-      printed: [to - from],
+      printed: [to - from, from],
       run: shownLift(setup, from, to, (to - from) * pace_s)
     }));
     const sweeps = [1, 2, 3, 4].map((feet) => ({
       id: `sweep-${feet}`,
       says: `a low sweep, tip ${saidFeet(feet)}`,
-      printed: [0],
+      printed: [0, feet],
       run: shownDrag(setup, ft(feet), 3 * feet)
     }));
     return orderBy({
