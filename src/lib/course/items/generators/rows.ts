@@ -125,8 +125,9 @@ const movesByTravel: Generator = {
       right: 'Right. The farther the tip gets from the jig, the farther the jig comes.',
       reversed: 'That’s least first. Compare how far the tip gets from the jig.',
       other:
-        'A late hour moves the jig more than an early one, and a foot of sweep less than either.',
-      explain: 'An hour up high is feet of jig; an hour down low goes across the line.'
+        'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
+      explain:
+        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one.'
     });
   }
 };
