@@ -207,8 +207,9 @@ const hopHeight: Generator = {
       caption: 'The hop',
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
       measure: 'peak_height_m',
-      says: (value) => `about ${saidAbout(value)}`,
-      right: 'Right. About half of the tip’s swing turns into height.',
+      // All in inches, so that no option stands out by how it is written.
+      says: (value) => `about ${saidInches(3 * Math.max(1, Math.round(value / inch(3))))}`,
+      right: 'Right. Part of the tip’s swing turns into height: the steeper the line, the more.',
       explain: `The tip swings ${lengthToken(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours: guides see less.`,
       errors: (key) => dealt(share, ROUND_HOP).map((id) => off(key)[id])
     });
