@@ -16,12 +16,12 @@ const falling = (setup: SetupInput) => fall(setup, longest(setup));
 const inAir = (depth_m: number) => Math.sqrt((2 * depth_m) / GRAVITY_M_S2);
 
 const OFF = {
-  fifth: {
-    times: 1 / 5,
+  air: {
+    times: 0.15,
     reply: 'That’s how it falls in air. Water stops it speeding up almost at once.'
   },
   short: {
-    times: 1 / 2.4,
+    times: 0.585,
     reply: 'Too soon. Engage the reel then and it swings in on you.'
   },
   long: {
@@ -35,7 +35,7 @@ const OFF = {
 } as const;
 /** Two wrong ones beside the right one: both below it, on both sides, or both above. */
 const AROUND = [
-  ['fifth', 'short'],
+  ['air', 'short'],
   ['short', 'long'],
   ['long', 'longer']
 ] as const;
@@ -58,7 +58,7 @@ const fallCount: Generator = {
         'A jig gets to one even speed right away. Four times the weight falls about twice as fast. The line it drags slows it a bit.',
       errors: (key) =>
         wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
-      says: (s) => `about ${Math.max(1, Math.round(s))} seconds`
+      says: (s) => `about ${Math.max(2, Math.round(s))} seconds`
     });
   }
 };
