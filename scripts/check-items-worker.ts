@@ -1,6 +1,7 @@
 /** One core's part of `check-items.ts`: checks whole generators, and tells of each. */
 import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
 import { inUnits } from '../src/lib/scoring';
+import { blindFaults } from './blind-picks';
 import { printedFaults } from './printed-order';
 
 export interface Task {
@@ -54,6 +55,7 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
       ...found.flatMap(({ faults }, i) => faults.map((fault) => `${seeds[i]}: ${fault}`)),
       ...uneven,
       ...rareKeys(items),
+      ...blindFaults(items),
       ...few
     ],
     places,

@@ -2,7 +2,8 @@
  * npm run check:items [-- --seeds 1-1000] [--generator mark-drag]
  * The seeds are, unless others are named, those from which clinics and homework draw.
  * Makes every generator's question for each seed and checks it from the model's runs: one right answer,
- * wrong ones beyond the band, words, and the places of the keys. A line a generator; exit 1 with faults.
+ * wrong ones beyond the band, words, the places of the keys, and what is right without knowing anything.
+ * A line a generator; exit 1 with faults.
  * Takes all cores: generators of one objective go together, as they ask about the same runs.
  */
 import { fork } from 'node:child_process';
