@@ -4,7 +4,7 @@ import type { Generator } from '../generator';
 import { fall } from '../moves';
 import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
-import { saidOut, saidWeight } from '../said';
+import { saidAbout, saidOut, saidWeight } from '../said';
 import { chooseScaled } from '../scaled-item';
 import { chooseValue, markValue, RULER_ROOMS } from '../value-item';
 
@@ -243,6 +243,7 @@ const markFall: Generator = {
   make: (random) => {
     const { setup, trailer } = drawFall(random);
     const { depth_m } = setup.water;
+    const fall_s = nominalOf(falling(setup), 'fall_s');
     return markValue({
       room: pick(random, RULER_ROOMS),
       ask: `A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} hits the water over ${saidOut(depth_m)}, free spool, ${saidLine(setup)}. Mark how many seconds it falls.`,
@@ -265,7 +266,7 @@ const markFall: Generator = {
           reply: 'It’s been on bottom for half of that.'
         }
       ],
-      other: `A jig falls about {2 ft|60 cm} a second, less when it’s light. This one has ${saidOut(depth_m)} to go.`
+      other: `This one falls about ${saidAbout(depth_m / fall_s)} a second, and it has ${saidOut(depth_m)} to go.`
     });
   }
 };

@@ -143,7 +143,7 @@ const liftStop: Generator = {
       run,
       measure: 'travel_m',
       right: 'Right. That’s as far as the tip got away from it.',
-      explain: `The tip swings about ${lengthToken(tip_m)} in an hour. The jig only comes as far as the tip gets away from it along the line. Guides see less on the water, where there’s slack: film your own.`,
+      explain: `The tip swings about ${saidAbout(tip_m)} in an hour. The jig only comes as far as the tip gets away from it along the line. Guides see less on the water, where there’s slack: film your own.`,
       errors: (key) => [
         {
           id: 'inches',
@@ -210,7 +210,7 @@ const hopHeight: Generator = {
       // All in inches, so that no option stands out by how it is written.
       says: (value) => `about ${saidInches(3 * Math.max(1, Math.round(value / inch(3))))}`,
       right: 'Right. Part of the tip’s swing turns into height: the steeper the line, the more.',
-      explain: `The tip swings ${lengthToken(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours: guides see less.`,
+      explain: `The tip swings about ${saidAbout(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours: guides see less.`,
       errors: (key) => dealt(share, ROUND_HOP).map((id) => off(key)[id])
     });
   }

@@ -107,7 +107,7 @@ const hoursByTravel: Generator = {
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
       explain:
-        'Only swing along the line moves the jig. On a flat line that’s up high. The steeper the line, the earlier the best hour.'
+        'Only swing along the line moves the jig. On a flat line that’s up high, on a steep one earlier. Guides see less than the model: film yours.'
     });
   }
 };
