@@ -7,7 +7,7 @@ export { outcomeOf, type FilmedOutcome } from './outcome';
 export { scaleFaultOf, scaleOf, type ScaleFault, type ScaleMarks } from './scale';
 export { HAND_SD_PX, SpotTracker, type Sighting } from './tracker';
 export { lensShare, wayErrors } from './way-error';
-export { filtered, filterWidth_s, type RodRecording } from './rod/filtered';
+export { filtered, filterWidth_s, type RodRecording } from './rod/recording';
 export { liftAngles, pairAngleFrom, type TapePair } from './rod/lift-angles';
 export { OneEuro } from './rod/one-euro';
 export { StillTaker } from './rod/still-taker';
