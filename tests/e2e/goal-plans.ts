@@ -72,7 +72,7 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
     challenge: 'one-hop',
     speed: 3,
     steps: [
-      { hold: 'up', ms: 320 },
+      { hold: 'up', ms: 380 },
       { hold: 'down', ms: 280 }
     ]
   },
@@ -131,12 +131,10 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
     lesson: 'season-and-mood',
     challenge: 'swim-at-a-height',
     speed: 4,
-    // The reel has one speed, too slow to swim it: the rod goes on rising slowly meanwhile.
     steps: [
       { hold: 'reel', isLeftOn: true, ms: 0 },
-      { hold: 'up', ms: 900 },
-      { press: 'slower', times: 5, ms: 0 },
-      { hold: 'up', ms: 6000 },
+      { hold: 'up', ms: 1100 },
+      { ms: 6500 },
       { hold: 'reel', ms: 0 }
     ],
     bySwitch: null
