@@ -84,7 +84,10 @@ const liftLimit: Generator = {
   kind: 'choose',
   objective: 'speed-limit',
   make: (random, share) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 55])) });
+    const setup = drawGear(random, {
+      slack_m: inch(1),
+      cast_m: ft(pick(random, [40, 45, 50, 55, 60]))
+    });
     const duration_s = pick(random, [2, 3, 4]);
     const lower = dealt(share, RANKS);
     const inTime = (isSo: (hours_s: number) => boolean) =>
