@@ -2,7 +2,7 @@ import { loadavg } from 'node:os';
 import type { Browser, CDPSession, Page } from 'playwright';
 import { GROUND_KINDS } from '../src/lib/model';
 import { percentile, type Metrics } from './metric';
-import { callCosts, DESKTOP, open, pageOn, PHONE } from './sandbox/browser';
+import { callCosts, DESKTOP, open, pageOn, PHONE, SHARP_PHONE } from './sandbox/browser';
 
 /**
  * Practice water in a real Chromium: what a frame costs, how often a slow machine keeps 60 a second,
@@ -17,6 +17,8 @@ const SLOWED = 4;
 const ROUNDS = 3;
 /** A frame may be this late and still be one of 60 a second, ms. */
 const IN_TIME_MS = 17.5;
+/** So many of a hundred frames: a late one now and then is not seen. */
+const IN_TIME_PERCENT = 95;
 const FRAMES = 36_000;
 const MINUTES = 10;
 const MB = 1e6;
@@ -60,7 +62,7 @@ async function slowed(name: string, openPage: () => Promise<Page>): Promise<Metr
     [`sandbox.slowed_in_time.${name}`]: {
       value: 100 * inTime,
       unit: `% ≤ ${IN_TIME_MS} ms, no GPU`,
-      target: null
+      target: { atLeast: IN_TIME_PERCENT }
     }
   };
 }
@@ -91,7 +93,8 @@ async function tenMinutes(page: Page): Promise<Metrics> {
 
 async function measured(browser: Browser, code: string): Promise<Metrics> {
   const metrics: Metrics = {};
-  for (const [name, screen] of Object.entries({ desktop: DESKTOP, phone: PHONE })) {
+  const screens = { desktop: DESKTOP, phone: PHONE, sharp_phone: SHARP_PHONE };
+  for (const [name, screen] of Object.entries(screens)) {
     const openPage = () => pageOn(browser, code, screen);
     Object.assign(metrics, await perFrame(browser, name, await openPage()));
     Object.assign(metrics, await slowed(name, openPage));

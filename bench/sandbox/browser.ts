@@ -33,6 +33,8 @@ export const PHONE: Screen = {
   bottom: [330, 192],
   rod: [330, 272]
 };
+/** Most phones of the last years: nine pixels where the plainest screen has one. */
+export const SHARP_PHONE: Screen = { ...PHONE, scale: 3 };
 
 declare global {
   interface Window {
