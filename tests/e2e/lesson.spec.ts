@@ -41,6 +41,25 @@ test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({
 });
 
 test(
+  'a lesson that was opened goes on without a connection, before the app is kept',
+  { tag: '@any-width' },
+  async ({ page, context }) => {
+    await visit(page, ADDRESS);
+    await page.waitForLoadState('networkidle');
+    await context.setOffline(true);
+    await beginLesson(page);
+    const asked = station(page, 'predict');
+    await asked.getByRole('radio').nth(1).check();
+    await asked.getByRole('button', { name: 'Lock it in' }).click();
+    await page.getByRole('button', { name: 'Next: See it' }).click();
+    await expect(page.getByRole('group', { name: 'Replay' })).toBeVisible();
+    await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
+    await first(page).getByRole('button', { name: 'Take the rod' }).click();
+    await expect(first(page).getByRole('slider', { name: /^Rod/ })).toBeFocused();
+  }
+);
+
+test(
   'what was picked in one lesson is not picked in the next',
   { tag: '@any-width' },
   async ({ page }) => {
