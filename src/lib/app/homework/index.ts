@@ -15,7 +15,7 @@ export { default as ReportList } from './ReportList.svelte';
 export { default as WayBack } from './WayBack.svelte';
 export { default as Work } from './WorkLater.svelte';
 export { gearText } from './asked-text';
-export { doubtTexts, doubtsOf, gearName } from './doubts';
+export { draftDoubts } from './draft-doubts';
 export { asksAnything, draftedAssignment, draftFrom, firstDraft } from './draft';
 export { readFragment } from './link';
 export { isAllSent } from './sent-entries';
