@@ -234,7 +234,7 @@ test(
     );
     await expect(page.getByRole('alert')).toBeInViewport({ ratio: 1 });
     await expect(page.getByRole('button', { name: 'anyway' })).toBeInViewport({ ratio: 1 });
-    await expect(page.getByRole('alert')).toContainText(/oz in 11\sft of water: the lesson’s own/);
+    await expect(page.getByRole('alert')).toContainText(/oz in 10\sft of water: the lesson’s own/);
     await page.getByRole('button', { name: 'Keep as a favorite' }).click();
     await expect(page.getByText('Kept: “The reel takes the slack”.')).toBeVisible();
     await page.getByRole('button', { name: 'Make the link anyway' }).click();
