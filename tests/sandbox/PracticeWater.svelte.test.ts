@@ -192,7 +192,7 @@ describe('practice water', () => {
     await render(PracticeWater, { ...base, visibility: 'unseen' });
     await hold('ArrowUp', 500);
     await expect.element(page.getByRole('group', { name: 'Replay' }), LONG).toBeVisible();
-    await expect.element(page.getByText(/^on the bottom/)).toBeVisible();
+    await expect.element(page.getByText(/^\s*on the bottom/)).toBeVisible();
   });
 
   test.each([
