@@ -15,7 +15,7 @@ test(
     await page.getByRole('button', { name: 'Lock it in' }).click();
     const see = page.locator('#see');
     const told = async (move: string) => {
-      await see.getByText(move, { exact: true }).click();
+      await see.getByRole('radio', { name: move, exact: true }).check();
       await expect(see.getByRole('group', { name: 'Replay' })).toBeVisible();
       return see.locator('figure.bottom figcaption').innerText();
     };
