@@ -155,6 +155,36 @@ test(
   }
 );
 
+test(
+  'a lesson has no end while a try is left, and one that failed is marked apart from one not made',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await reachChallenge(page);
+    await sweepByHold(page, 5);
+    await expect(marks(page)).toBeVisible();
+    await first(page).getByRole('button', { name: 'Close', exact: true }).first().click();
+    const rail = page.getByRole('navigation', { name: 'Steps of the lesson' });
+    const failed = rail.getByRole('link', { name: 'Exactly one foot , not passed yet' });
+    await expect(failed).toBeVisible();
+    await expect(rail.getByRole('link', { name: 'Exactly two feet', exact: true })).toBeVisible();
+    // Read on to its end, past the tries.
+    await page.getByRole('button', { name: 'Next: With a real rod' }).click();
+    const end = station(page, 'field');
+    await expect(end.getByText('Not passed yet:')).toContainText(
+      'Exactly one foot, Exactly two feet, Exactly three feet, Keep contact over rocks.'
+    );
+    await visit(page, '/');
+    await expect(page.getByText(/^Finish “One foot”/)).toBeVisible();
+    await visit(page, ADDRESS);
+    await end.getByRole('link', { name: 'Skip to: Your hand’s ruler' }).click();
+    await expect(page).toHaveURL(/your-hands-ruler/);
+    await visit(page, '/lessons');
+    await expect(page.getByText('1 not passed yet, 3 skipped')).toBeVisible();
+    await visit(page, '/');
+    await expect(page.getByText(/“One foot”/)).toHaveCount(0);
+  }
+);
+
 test('is accessible from first sight to the marks', { tag: '@narrow' }, async ({ page }) => {
   test.slow();
   await page.emulateMedia({ reducedMotion: 'reduce' });

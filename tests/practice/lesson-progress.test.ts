@@ -98,6 +98,17 @@ describe('the way through the lesson about one foot', () => {
     expect(ids(done)).toEqual(['about', 'predict', 'see', second, 'result', 'feel']);
   });
 
+  test('tells a try that failed and one that was skipped from one that was not made', () => {
+    const skipped = { kind: 'skipped', lesson: lesson.id, station: first, at } as const;
+    const told = (stations: ReturnType<typeof way>) =>
+      stations
+        .filter(({ part }) => part.kind === 'try')
+        .map(({ isDone, isTried, isSkipped }) => ({ isDone, isTried, isSkipped }));
+    const open = { isDone: false, isTried: false, isSkipped: false };
+    expect(told(way([predicted, skipped]))).toEqual([{ ...open, isSkipped: true }, open]);
+    expect(told(way([predicted], [[first, 74]]))).toEqual([{ ...open, isTried: true }, open]);
+  });
+
   test('goes on at the first station that is not done', () => {
     expect(stationToGoOn(way([reached('predict')])).id).toBe('predict');
     expect(stationToGoOn(way([predicted, reached('see')])).id).toBe('see');

@@ -66,6 +66,17 @@ describe('two records of one learner become one', () => {
     expect(mergeRecords(desk, phone).progress).toEqual(expected);
   });
 
+  test('tries skipped on either device stay skipped', () => {
+    const lesson = 'slack';
+    const at = (skipped: string[] | undefined, h: number) =>
+      aRecord({ progress: [{ lesson, reached: ['see'], at: hour(h), finished: null, skipped }] });
+    const both = mergeRecords(at(['one'], 8), at(['two'], 9)).progress;
+    expect(both).toMatchObject([{ skipped: ['one', 'two'] }]);
+    expect(mergeRecords(at(['one'], 9), at(undefined, 8)).progress).toMatchObject([
+      { skipped: ['one'] }
+    ]);
+  });
+
   test('a lesson finished on one device only stays finished', () => {
     const lesson = 'one-foot';
     const done = aRecord({

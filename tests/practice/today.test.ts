@@ -42,7 +42,9 @@ const progress = (id: string, finished: string | null) => ({
   lesson: id,
   reached: ['about'],
   at: '2030-05-01T08:00:00.000Z',
-  finished
+  finished,
+  // The one try of these lessons, left out on purpose.
+  ...(finished && { skipped: [`${id}-try`] })
 });
 /** Today for somebody whose clock is `offset_min` ahead of UTC. */
 function at(
@@ -62,6 +64,21 @@ test('a new learner begins the first lesson', () => {
     minutes: 12,
     address: '/lessons/one-foot'
   });
+});
+
+test('a lesson whose end was opened is finished once its tries are passed or skipped', () => {
+  const read = {
+    lesson: 'one-foot',
+    reached: ['about', 'field'],
+    at: '2030-05-01T08:00:00.000Z',
+    finished: '2030-05-01T09:00:00.000Z'
+  };
+  const withTry = (marks: number) => [aTry('t', { challenge: 'one-foot-try', marks })];
+  expect(at({ progress: [read] })?.line).toBe('Finish “One foot”.');
+  expect(at({ progress: [read], tries: withTry(74) })?.line).toBe('Finish “One foot”.');
+  expect(at({ progress: [read], tries: withTry(75) })?.line).toBe('Start “Slack”.');
+  const skipped = { ...read, skipped: ['one-foot-try'] };
+  expect(at({ progress: [skipped] })?.line).toBe('Start “Slack”.');
 });
 
 test('a lesson in hand is gone on with; a finished one leads to the next', () => {

@@ -23,6 +23,7 @@ export type RecordChange =
   | { kind: 'answered'; answer: StoredAnswer }
   | { kind: 'reached'; lesson: string; station: string; at: string }
   | { kind: 'finished'; lesson: string; station: string; at: string }
+  | { kind: 'skipped'; lesson: string; station: string; at: string }
   | { kind: 'outfit kept'; outfit: Outfit }
   | { kind: 'outfit dropped'; id: string }
   | { kind: 'session kept'; session: TestSession }
@@ -49,9 +50,9 @@ export function applyChange(record: LearnerRecord, change: RecordChange): Learne
     case 'answered':
       return { ...record, answers: withOne(record.answers, change.answer) };
     case 'reached':
-      return { ...record, progress: reach(record.progress, change, null) };
     case 'finished':
-      return { ...record, progress: reach(record.progress, change, change.at) };
+    case 'skipped':
+      return { ...record, progress: reach(record.progress, change) };
     case 'outfit kept':
       return { ...record, outfits: withLatest(record.outfits, change.outfit) };
     case 'outfit dropped':
@@ -119,13 +120,17 @@ function withoutOutfit(record: LearnerRecord, id: string): LearnerRecord {
   };
 }
 
+type OnTheWay = Extract<RecordChange, { kind: 'reached' | 'finished' | 'skipped' }>;
+
 function reach(
   progress: readonly LessonProgress[],
-  { lesson, station, at }: { lesson: string; station: string; at: string },
-  finished: string | null
+  { kind, lesson, station, at }: OnTheWay
 ): readonly LessonProgress[] {
   const before = progress.find((one) => one.lesson === lesson);
   const reached = movedToEnd(before?.reached ?? [], station);
-  const now = { lesson, reached, at, finished: before?.finished ?? finished };
+  const finished = before?.finished ?? (kind === 'finished' ? at : null);
+  const skips = before?.skipped ?? [];
+  const skipped = kind === 'skipped' ? movedToEnd(skips, station) : skips;
+  const now = { lesson, reached, at, finished, ...(skipped.length > 0 && { skipped }) };
   return [...progress.filter((one) => one.lesson !== lesson), now];
 }

@@ -25,6 +25,14 @@ export function guessOf(kept: KeptGuess, challenge: Challenge): Guess | null {
   return { kind: 'travel', travel_m: guess_m, ...(lifted === undefined ? {} : { lifted }) };
 }
 
+/** Whether a try may pass its challenge: of a half seen one those out of sight do, and they were called. */
+export function isAtStake(
+  { visibility }: Pick<Challenge, 'visibility'>,
+  { guess_m, guess_down }: KeptGuess
+): boolean {
+  return visibility !== 'half_seen' || guess_m !== undefined || guess_down !== undefined;
+}
+
 /** The same as the grader asks for it: undefined where none was kept, since none was asked for. */
 export function callOf(kept: KeptGuess, challenge: Challenge): Guess | undefined {
   return guessOf(kept, challenge) ?? undefined;

@@ -9,7 +9,7 @@ export {
   type StationPart,
   type Station
 } from './lesson-progress';
-export { leftAt, lessonMarks, marksText, type LessonMarks } from './lesson-marks';
+export { leftAt, lessonMarks, marksText, type LessonMarks, type TryStanding } from './lesson-marks';
 export {
   QUESTION_MINUTES,
   ENDED_BY_GOOD,
@@ -28,7 +28,7 @@ export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
 export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler } from './ruler';
 export { biasText, rulerWords, trendText } from './ruler-words';
 export { isTold, planOf } from './feedback-plan';
-export { callOf, guessOf, keptGuess } from './guess';
+export { callOf, guessOf, isAtStake, keptGuess } from './guess';
 export { handDrill, type HandDrill } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf } from './measured';

@@ -1,40 +1,71 @@
 import type { Lesson } from '../course';
 import { taskIdOf } from '../course/nth-try';
-import { PASS_MARK } from '../scoring';
-import type { LearnerRecord, StoredTry } from '../wire';
+import { PASS_MARK, type Challenge } from '../scoring';
+import type { LearnerRecord, LessonProgress, StoredTry } from '../wire';
+import { isAtStake } from './guess';
 import { lessonStations } from './lesson-progress';
+
+/** How a challenge stands. */
+export type TryStanding = 'open' | 'skipped' | 'missed' | 'passed';
 
 /** What a list says of a lesson: how far it was done, and where to go on. */
 export interface LessonMarks {
   /** Done is one that was gone through and whose every challenge was passed. */
   readonly state: 'new' | 'begun' | 'done';
-  /** Of its challenges, whether each was passed. */
-  readonly passed: readonly boolean[];
-  /** The station where it was left, '' before it was begun and once it is finished. */
+  /** Of its challenges, in order. */
+  readonly tries: readonly TryStanding[];
+  /** The challenges that were neither passed nor left out on purpose: the lesson has no end without them. */
+  readonly left: readonly Challenge[];
+  /** Gone through to its end, and every challenge passed or left out on purpose: what comes next is due. */
+  readonly isThrough: boolean;
+  /** The station where it was left, '' before it was begun and once it is gone through. */
   readonly at: string;
 }
 
+type Asked = Pick<Lesson, 'id' | 'challenges'>;
+type Done = Pick<LearnerRecord, 'progress' | 'tries'>;
+
 /** Reads it from the record alone: no try is run for a list. */
-export function lessonMarks(lesson: Lesson, { progress, tries }: LearnerRecord): LessonMarks {
-  const mine = progress.find((one) => one.lesson === lesson.id);
-  const made = lesson.challenges.map(({ id }) =>
-    tries.filter((one) => taskIdOf(one.challenge) === id)
-  );
-  const passed = made.map((tries) => tries.some(isPassed));
-  const isFinished = mine !== undefined && mine.finished !== null;
-  const isBegun = mine !== undefined || made.some(({ length }) => length > 0);
-  const state = isFinished && passed.every(Boolean) ? 'done' : isBegun ? 'begun' : 'new';
-  return { state, passed, at: isFinished ? '' : (mine?.reached.at(-1) ?? '') };
+export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
+  const { finished, reached, skipped = [] } = progressIn(lesson, record) ?? {};
+  const tries = lesson.challenges.map((challenge): TryStanding => {
+    const made = record.tries.filter((one) => taskIdOf(one.challenge) === challenge.id);
+    if (made.some((one) => isAtStake(challenge, one) && isPass(one))) return 'passed';
+    if (made.length > 0) return 'missed';
+    return skipped.includes(challenge.id) ? 'skipped' : 'open';
+  });
+  const isLeft = (one: TryStanding, i: number) =>
+    one !== 'passed' && !skipped.includes(lesson.challenges[i].id);
+  const isThrough = Boolean(finished) && !tries.some(isLeft);
+  const isDone = isThrough && tries.every((one) => one === 'passed');
+  const isNew = reached === undefined && tries.every((one) => one === 'open');
+  return {
+    state: isDone ? 'done' : isNew ? 'new' : 'begun',
+    tries,
+    left: lesson.challenges.filter((_, i) => isLeft(tries[i], i)),
+    isThrough,
+    at: isThrough ? '' : (reached?.at(-1) ?? '')
+  };
+}
+
+function progressIn({ id }: Asked, { progress }: Done): LessonProgress | undefined {
+  return progress.find(({ lesson }) => lesson === id);
 }
 
 /** A try of before marks were kept with it counts as it always did. */
-const isPassed = ({ marks }: StoredTry) => marks === undefined || marks >= PASS_MARK;
+const isPass = ({ marks }: StoredTry) => marks === undefined || marks >= PASS_MARK;
 
-/** What a list says beside a lesson that was begun. */
-export function marksText({ state, passed }: LessonMarks): string {
-  const count = passed.filter(Boolean).length;
-  if (state === 'begun' && count > 0) return `${count} of ${passed.length} passed`;
-  return state === 'new' ? '' : state;
+/** What a list says beside a lesson that was begun: "1 of 4 passed, 1 tried, 2 skipped". */
+export function marksText({ state, tries }: LessonMarks): string {
+  if (state !== 'begun') return state === 'new' ? '' : state;
+  const count = (standing: TryStanding) => tries.filter((one) => one === standing).length;
+  const [passed, missed, skipped] = (['passed', 'missed', 'skipped'] as const).map(count);
+  const parts = [
+    passed > 0 && `${passed} of ${tries.length} passed`,
+    missed > 0 && `${missed} not passed yet`,
+    skipped > 0 && `${skipped} skipped`
+  ];
+  return parts.filter(Boolean).join(', ') || state;
 }
 
 /** The step at which a lesson was left and is gone on with; null for one that is not under way. */

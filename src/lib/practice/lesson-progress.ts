@@ -21,9 +21,12 @@ export interface Station {
   part: StationPart;
   isOpen: boolean;
   isDone: boolean;
+  /** Of a try that is not done: whether it was made at all, or left out on purpose. */
+  isTried: boolean;
+  isSkipped: boolean;
 }
 
-/** Best marks so far by challenge id, for those challenges that were tried. */
+/** Best marks so far by challenge id, for those challenges that were tried; of those tries that may pass it. */
 export type BestMarks = ReadonlyMap<string, number>;
 
 /**
@@ -44,7 +47,9 @@ export function lessonStations(lesson: Lesson, record: LearnerRecord, best: Best
   return stops.map((stop, i) => ({
     ...stop,
     isOpen: i <= shutsAfter && (stop.part.kind !== 'result' || isTried),
-    isDone: isQuestion(stop) ? isPredicted(stop) : isDone(stop.part, furthest > i, best)
+    isDone: isQuestion(stop) ? isPredicted(stop) : isDone(stop.part, furthest > i, best),
+    isTried: best.has(stop.id),
+    isSkipped: progress?.skipped?.includes(stop.id) ?? false
   }));
 }
 

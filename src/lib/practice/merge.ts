@@ -65,7 +65,8 @@ function further(a: LessonProgress, b: LessonProgress): LessonProgress {
   const [before, after] = b.at > a.at ? [a, b] : [b, a];
   const ends = [a.finished, b.finished].filter((end) => end !== null).sort();
   const reached = after.reached.reduce(movedToEnd, before.reached);
-  return { ...after, reached, finished: ends[0] ?? null };
+  const skipped = (after.skipped ?? []).reduce(movedToEnd, before.skipped ?? []);
+  return { ...after, reached, finished: ends[0] ?? null, ...(skipped.length > 0 && { skipped }) };
 }
 
 /** The list with this one in it once, as the last. */

@@ -1,5 +1,6 @@
 import type { Drill, Lesson } from '../course';
 import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
+import { lessonMarks } from './lesson-marks';
 import { isTaught, questionsToday, type Question } from './questions';
 import type { Days } from './review';
 import { drillProgressOf, type Progress, type ScheduledTry } from './schedule';
@@ -140,7 +141,7 @@ function onward(
     ({ progress }) => isUnderWay(progress) && progress.due_ms === null && progress.left > 0
   );
   if (begun) return practiceOf(begun);
-  return shortDrillOf(record, course.drills) ?? lessonOf(record, course.lessons);
+  return shortDrillOf(record, course) ?? lessonOf(record, course.lessons);
 }
 
 /** Hidden tries before their turn leave a drill at its beginning. */
@@ -169,9 +170,10 @@ export function drillTriesOf(drill: string, tries: readonly StoredTry[]): Stored
 }
 
 /** A few hidden tries of what the last lesson taught, where they were not made yet. */
-function shortDrillOf({ progress, tries }: LearnerRecord, drills: Course['drills']): Part | null {
-  const isTold = ({ lesson }: Course['drills'][number]) =>
-    progress.some((one) => one.lesson === lesson && one.finished !== null);
+function shortDrillOf(record: LearnerRecord, { drills, lessons }: Course): Part | null {
+  const { tries } = record;
+  const isTold = ({ lesson: id }: Course['drills'][number]) =>
+    lessons.some((lesson) => lesson.id === id && lessonMarks(lesson, record).isThrough);
   const short = drills.find(
     (drill) => isTold(drill) && drillTriesOf(drill.id, tries).length < SHORT_DRILL_TRIES
   );
@@ -201,7 +203,7 @@ function practiceOf({ drill, progress }: Practised): Part {
 
 function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | null {
   const finished = new Set(
-    record.progress.filter((one) => one.finished !== null).map(({ lesson }) => lesson)
+    lessons.filter((lesson) => lessonMarks(lesson, record).isThrough).map(({ id }) => id)
   );
   const inHand = [...record.progress]
     .filter(({ lesson }) => !finished.has(lesson))

@@ -32,6 +32,8 @@ export const lessonProgress = v.strictObject({
   lesson: shortName,
   /** Stations that were gone on to, each once; the last is where the learner was last. */
   reached: v.pipe(v.array(shortName), v.minLength(1), v.maxLength(100)),
+  /** Tries that the learner chose to leave out; none: none. */
+  skipped: v.optional(v.pipe(v.array(shortName), v.maxLength(100))),
   at: time,
   /** When the end was first reached. */
   finished: v.nullable(time)

@@ -1,15 +1,17 @@
 import { expect, test } from 'vitest';
 import { groupsOf } from '../../../src/lib/app/lesson/groups';
 import { tabName } from '../../../src/lib/app/lesson/tab-name';
+import { bestOf } from '../../../src/lib/app/try/graded-try';
 import { thumbOf } from '../../../src/lib/app/try/drawn-thumb';
 import { allLessons, findLesson, lessonNumber, type Lesson } from '../../../src/lib/course';
 import { applyChange, leftAt, lessonMarks, marksText } from '../../../src/lib/practice';
 import { aTry } from '../../practice/samples';
-import { PASS_MARK } from '../../../src/lib/scoring';
+import { asksCall, PASS_MARK } from '../../../src/lib/scoring';
 import { emptyRecord, type LearnerRecord } from '../../../src/lib/wire';
 
 const oneFoot = findLesson('one-foot', allLessons()) as Lesson;
 const AT = '2030-05-01T08:00:00.000Z';
+const kept = { marks: 100, passed: true, by: '1', model: null, isRegraded: false };
 
 function reached(...stations: string[]): LearnerRecord {
   return stations.reduce(
@@ -36,17 +38,58 @@ test('a lesson is new, begun by a try alone, and done when all its tries were pa
   const tries = oneFoot.challenges.map(({ id }, i) => aTry(`t${i}`, { challenge: id, marks: 100 }));
   const [first] = tries;
   const one = lessonMarks(oneFoot, { ...emptyRecord(), tries: [first] });
-  expect(one).toMatchObject({ state: 'begun', passed: [true, false, false, false] });
+  expect(one).toMatchObject({ state: 'begun', tries: ['passed', 'open', 'open', 'open'] });
   expect(marksText(one)).toBe('1 of 4 passed');
 
   const change = { kind: 'finished', lesson: oneFoot.id, station: 'field', at: AT } as const;
   const read = applyChange(emptyRecord(), change);
-  expect(lessonMarks(oneFoot, read)).toMatchObject({ state: 'begun', at: '' });
+  expect(lessonMarks(oneFoot, read)).toMatchObject({
+    state: 'begun',
+    isThrough: false,
+    at: 'field'
+  });
   expect(marksText(lessonMarks(oneFoot, read))).toBe('begun');
   const failed = [...tries.slice(1), { ...first, marks: PASS_MARK - 1 }];
-  expect(lessonMarks(oneFoot, { ...read, tries: failed }).state).toBe('begun');
+  const missed = lessonMarks(oneFoot, { ...read, tries: failed });
+  expect(missed).toMatchObject({ state: 'begun', tries: ['missed', 'passed', 'passed', 'passed'] });
+  expect(marksText(missed)).toBe('3 of 4 passed, 1 not passed yet');
   const all = lessonMarks(oneFoot, { ...read, tries });
   expect([all.state, marksText(all)]).toEqual(['done', 'done']);
+});
+
+test('a try that was skipped ends a lesson and is no pass of it', () => {
+  const [one, ...others] = oneFoot.challenges.map(({ id }) => id);
+  const changes = [
+    { kind: 'skipped', lesson: oneFoot.id, station: one, at: AT },
+    { kind: 'finished', lesson: oneFoot.id, station: 'field', at: AT }
+  ] as const;
+  const record = changes.reduce(applyChange, emptyRecord());
+  const tries = others.map((id, i) => aTry(`t${i}`, { challenge: id, marks: 100 }));
+  const marks = lessonMarks(oneFoot, { ...record, tries });
+  expect(marks).toMatchObject({ state: 'begun', isThrough: true, at: '' });
+  expect(marksText(marks)).toBe('3 of 4 passed, 1 skipped');
+});
+
+test('of a half seen challenge a try in sight passes nothing: only one that was called does', () => {
+  const ruler = findLesson('your-hands-ruler', allLessons()) as Lesson;
+  const [half] = ruler.challenges;
+  expect(half.visibility).toBe('half_seen');
+  const seen = aTry('a', { challenge: half.id, marks: 100 });
+  const called = { ...seen, id: 'b', guess_m: 0.3 };
+  const standing = (...tries: (typeof seen)[]) =>
+    lessonMarks(ruler, { ...emptyRecord(), tries }).tries[0];
+  expect(standing(seen)).toBe('missed');
+  expect(standing(called)).toBe('passed');
+  expect(bestOf([{ stored: seen, kept }], ruler.challenges)).toEqual(new Map([[half.id, 0]]));
+  expect(bestOf([{ stored: called, kept }], ruler.challenges)).toEqual(new Map([[half.id, 100]]));
+});
+
+test('every half seen challenge asks for a call, by which a try out of sight is known', () => {
+  const half = allLessons()
+    .flatMap(({ challenges }) => challenges)
+    .filter(({ visibility }) => visibility === 'half_seen');
+  expect(half.length).toBeGreaterThan(10);
+  expect(half.filter((one) => !asksCall(one)).map(({ id }) => id)).toEqual([]);
 });
 
 test('a lesson is gone on with at the step where it was left, a try included', () => {

@@ -10,3 +10,9 @@ test('a try that failed by its call alone says so', () => {
   expect(verdictOf(0.9)).toBe('Not yet: your call');
   expect(verdictOf(0.9, drag.beginner)).toBe('Not yet: you need 75');
 });
+
+test('in sight a right move of a half seen challenge is no pass, and a wrong one is told as ever', () => {
+  const verdictOf = (move = drag.reference) => verdictText(gradeTry(drag, move).grade, false);
+  expect(verdictOf()).toBe('Right, in sight. Now do it hidden');
+  expect(verdictOf(drag.beginner)).toBe('Not yet: you need 75');
+});

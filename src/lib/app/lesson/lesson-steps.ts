@@ -29,7 +29,15 @@ export class LessonSteps {
     goTo(id);
   }
 
+  /** A try is left out on purpose. */
+  skip({ id }: Station): void {
+    this.learner.change({ kind: 'skipped', lesson: this.lesson.id, station: id, at: now() });
+  }
+
+  /** The first time counts. */
   finish({ id }: Station): void {
+    const mine = this.learner.record.progress.find(({ lesson }) => lesson === this.lesson.id);
+    if (mine && mine.finished !== null) return;
     this.learner.change({ kind: 'finished', lesson: this.lesson.id, station: id, at: now() });
   }
 }

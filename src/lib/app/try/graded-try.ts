@@ -1,4 +1,6 @@
 import { taskIdOf } from '$lib/course';
+import { isAtStake } from '$lib/practice';
+import type { Challenge } from '$lib/scoring';
 import { tryRuns, type TryRun } from './try-runs';
 import { keptMarks, type KeptMarks, type StoredTry } from '$lib/wire';
 
@@ -26,12 +28,17 @@ export function gradedTry(stored: StoredTry): GradedTry | null {
   return graded && marked ? { ...marked, graded } : null;
 }
 
-/** Best marks by the id of the challenge, of those that were tried. */
-export function bestOf(tries: readonly MarkedTry[]): Map<string, number> {
+/** Best marks by the id of the challenge, of those that were tried: 0 where none of the tries may pass it. */
+export function bestOf(
+  tries: readonly MarkedTry[],
+  challenges: readonly Challenge[]
+): Map<string, number> {
   const best = new Map<string, number>();
   for (const { stored, kept } of tries) {
     const task = taskIdOf(stored.challenge);
-    best.set(task, Math.max(kept.marks, best.get(task) ?? 0));
+    const challenge = challenges.find(({ id }) => id === task);
+    const counted = challenge && isAtStake(challenge, stored) ? kept.marks : 0;
+    best.set(task, Math.max(counted, best.get(task) ?? 0));
   }
   return best;
 }

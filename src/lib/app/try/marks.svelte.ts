@@ -17,7 +17,7 @@ export class Marks {
   /** False while tries are still being run: no count of them is true before. */
   isAll = $state(false);
   /** Best marks by challenge id, of those that were tried. */
-  readonly best = $derived(bestOf(this.#marked));
+  readonly best = $derived.by(() => bestOf(this.#marked, this.challenges));
 
   constructor(private readonly challenges: readonly Challenge[]) {}
 

@@ -36,7 +36,7 @@ export default [
       { kind: 'strike', within_s: 2.5, weight: 60 },
       { kind: 'drag_first', least_m: 0.25, weight: 40 }
     ],
-    visibility: 'half_seen',
+    visibility: 'unseen',
     reference: inTurn(lift(30, 45, 1), lift(45, 38, 1), pause(2.8), lift(38, 85, 0.6)),
     // Lifted again before anything took it.
     beginner: inTurn(lift(30, 45, 0.6), lift(45, 90, 0.5))
