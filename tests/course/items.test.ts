@@ -89,6 +89,17 @@ describe('generated questions', () => {
     expect(faultsOf({ ...item, answer })).toEqual(['a reply gives no reason: No.']);
   });
 
+  test('with a sentence that two wrong answers are told are found out', () => {
+    const item = itemOf('mood', 1);
+    const { options, key } = item.answer as ChooseAnswer;
+    const shared = options.map((one) =>
+      one.id === key ? one : { ...one, reply: `${one.reply} It’s the wrong mood.` }
+    );
+    expect(faultsOf({ ...item, answer: { form: 'choose', options: shared, key } })).toEqual([
+      'two replies say: It’s the wrong mood.'
+    ]);
+  });
+
   test('are the same for the same seed, and differ between seeds', () => {
     expect(itemOf('mark-drag', 4)).toEqual(itemOf('mark-drag', 4));
     expect(itemOf('mark-drag', 4)).not.toEqual(itemOf('mark-drag', 5));

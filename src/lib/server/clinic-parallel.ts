@@ -34,7 +34,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
     hint: 'Which are down in time? Then: which pull leaves it on bottom?'
   },
   speed: {
-    item: 'lift-limit',
+    item: 'pace-limit',
     hint: 'Which are too quick for that jig? Of the rest, which goes farthest?'
   },
   'feeling-rocks': {

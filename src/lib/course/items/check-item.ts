@@ -38,6 +38,7 @@ function wordFaults(item: Item): string[] {
     ...replies
       .filter((reply) => wordCount(reply) < LEAST_WORDS.reply)
       .map((reply) => `a reply gives no reason: ${reply}`),
+    ...sharedFaults(replies),
     ...(wordCount(explain) < LEAST_WORDS.explain ? ['it is not explained'] : []),
     ...UNITS.flatMap((units) =>
       lengthFaults(
@@ -46,6 +47,13 @@ function wordFaults(item: Item): string[] {
       )
     )
   ];
+}
+
+/** What is said to two answers tells neither why it is wrong. */
+function sharedFaults(replies: readonly string[]): string[] {
+  const said = replies.flatMap((reply) => [...new Set(reply.split(/(?<=[.?])\s+/))]);
+  const shared = said.filter((sentence, i) => said.indexOf(sentence) < i);
+  return [...new Set(shared)].map((sentence) => `two replies say: ${sentence}`);
 }
 
 function lengthFaults(ask: string, says: readonly string[]): string[] {

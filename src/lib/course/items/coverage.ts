@@ -52,7 +52,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     ]
   },
   speed: {
-    'Know what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'lift-limit'],
+    'Know what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'pace-limit'],
     'Slow down as the jig gets close.': ['near-or-far', 'weight-near']
   },
   'boat-position': {

@@ -53,6 +53,9 @@ export const SIGNS = {
     count(events, 'stone') >= 10 && peak_height_m < PEBBLE_M && count(events, 'stem slips') === 0,
   'rock knocks': ({ events, peak_height_m }) =>
     count(events, 'stone') >= 4 && peak_height_m > ROCK_M && count(events, 'stem slips') === 0,
+  // Shells stand no higher than 24 mm, closer than rock does.
+  crunches: ({ events, peak_height_m }) =>
+    count(events, 'stone') >= 10 && peak_height_m < ROCK_M && count(events, 'stem slips') === 0,
   'long loads': ({ events, peak_height_m }) =>
     count(events, 'stone') >= 1 &&
     count(events, 'stone') <= 6 &&

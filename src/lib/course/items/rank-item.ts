@@ -11,15 +11,19 @@ export interface Contender {
   run: ShownRun;
   /** The numbers that are read of it, the same kind in the same place: none of them may give the order away. */
   printed?: readonly number[];
-  /** Why it is not the one, beside the one that is, to whoever chooses it; what it came to is added. */
-  reply?: (best: string) => string;
 }
 
-interface Wanted {
+/** One of those to choose among. */
+export interface Choice extends Contender {
+  /** Why it is not the one, beside the one that is, to whoever chooses it: what no other one hears. */
+  reply: (best: string) => string;
+}
+
+interface Wanted<T extends Contender = Contender> {
   ask: string;
   measure: MeasureName;
   unknowns?: Unknowns;
-  contenders: readonly Contender[];
+  contenders: readonly T[];
   /** The one asked for is apart from the others by this share of it at least, besides what a boat can tell. */
   apartShare?: number;
   explain: string;
@@ -28,16 +32,6 @@ interface Wanted {
 interface Ranked extends Contender {
   measured: RunMeasures;
 }
-
-/** What a move does, before how much of it. */
-const DOES: Readonly<Record<MeasureName, string>> = {
-  travel_m: 'moves it',
-  peak_height_m: 'lifts it',
-  contact: 'keeps bottom for',
-  fall_s: 'takes',
-  airborne_s: 'stays up for',
-  pull_N: 'pulls'
-};
 
 /** Things to be put in order, most first. Null where the model is not sure of it. */
 export function orderBy(
@@ -56,21 +50,16 @@ export function orderBy(
 
 /** Which does it most, or least? */
 export function chooseBy(
-  wanted: Wanted & { pick: 'most' | 'least'; right: string }
+  wanted: Wanted<Choice> & { pick: 'most' | 'least'; right: string }
 ): ItemDraft | null {
   const ranked = rankedOf(wanted, wanted.pick);
   if (ranked === null) return null;
-  const { pick, right, measure, contenders } = wanted;
+  const { pick, right, contenders } = wanted;
   const best = pick === 'most' ? ranked[0] : ranked[ranked.length - 1];
-  const did = (id: string) =>
-    done(ranked.find((one) => one.id === id)?.measured.nominal ?? NaN, measure);
   const options = contenders.map(({ id, says, reply }) => ({
     id,
     says,
-    reply:
-      id === best.id
-        ? right
-        : `${reply ? `${reply(best.id)} ` : ''}That ${did(id)}; ${best.says} ${did(best.id)}.`
+    reply: id === best.id ? right : reply(best.id)
   }));
   const draft = draftOf(wanted, ranked);
   const evidence = { ...draft.evidence, pick };
@@ -141,12 +130,6 @@ function draftOf(
     evidence: { is: 'rank', measure, unknowns, ids } as const,
     cases: contenders.map(({ says, run }) => ({ caption: says, run }))
   };
-}
-
-/** What a move did: "lifts it 9 in", "leaves it on bottom". */
-function done(value: number, measure: MeasureName): string {
-  if (isDown(value, measure)) return 'leaves it on bottom';
-  return `${DOES[measure]} ${written(value, measure)}`;
 }
 
 /** Less than an inch up is down, for whoever holds the rod. */

@@ -22,7 +22,6 @@ const TWINS: readonly (readonly string[])[] = [
   ['morning-choice', 'season-retrieve'],
   ['move-first', 'move-or-stay'],
   ['near-or-far', 'weight-near'],
-  ['pace-limit', 'lift-limit'],
   ['rig-trailer', 'trailer-fall'],
   ['rod-tip', 'rod-soft-hop'],
   ['slack-hop', 'order-slack']

@@ -32,8 +32,8 @@ export const afloat = [
     'How do you know a hook is sharp enough?',
     [
       ['it digs into a nail and won’t slide', 'Right. If it slides, sharpen or swap it.'],
-      ['it looks sharp when held to the light', 'Dull points look fine. Test them.'],
-      ['it’s new and right out of the package', 'New hooks can be dull. Test them.']
+      ['it looks sharp when held to the light', 'A dull point shines, too. Slide it over a nail.'],
+      ['it’s new and right out of the package', 'Plenty of new hooks are dull. Test each one.']
     ],
     'A point that slides on your nail slides in a fish’s mouth. Check after every rock.'
   ),
@@ -96,10 +96,7 @@ export const afloat = [
     [
       ['tighten up: only fish move off', 'Right. The ledge is there next cast, too.'],
       ['wait, and see if it stops there again', 'By then a fish would be gone.'],
-      [
-        'let out line: a ledge gives you none',
-        'A jig on a ledge gives none, and neither does a fish.'
-      ]
+      ['by feel: a fish stops it much softer', 'On slack line your hand feels neither one.']
     ],
     'Testing costs a few seconds. What pulls back is a fish, what holds still is a ledge.'
   ),

@@ -19,7 +19,7 @@ export const bites = [
     'You’ve counted 14 all day. This time the line stops at 6. What now?',
     [
       ['reel down and test: may be a fish', 'Right. If it’s a ledge, it’s there next cast.'],
-      ['let it lie: it’s just shallower here', 'Maybe. A fish won’t wait while you decide.'],
+      ['let it sit: it’s just shallower here', 'Maybe. A fish won’t wait while you decide.'],
       ['give it line and count once more', 'If it’s a fish, you just handed it slack.']
     ],
     'An early stop is a ledge, a fish or a tight line. Testing costs you a few seconds.',
@@ -59,7 +59,7 @@ export const bites = [
         'loose weeds: shake the rod to clear',
         'It may be. Reel down and test first: it may be a fish.'
       ],
-      ['softer gravel: keep on dragging it', 'Gravel ticks, hard or soft. Mush doesn’t belong.']
+      ['softer gravel: keep on dragging it', 'All gravel ticks. Mush doesn’t belong there.']
     ],
     'Know your bottom. What doesn’t belong there is a bite until you’ve tested it.',
     ['gravel']

@@ -20,7 +20,10 @@ export const choices = [
     'Wind comes up and your line bellies. What do you change?',
     [
       ['a size heavier, and the rod tip low', 'Right. Less line in the wind, more weight below.'],
-      ['a size lighter, and the rod tip high', 'Then the wind sails your line away.'],
+      [
+        'a size lighter, and the rod tip high',
+        'Then wind puts a bigger belly in it, and the jig lifts.'
+      ],
       ['a bigger trailer on the same old jig', 'A bigger trailer falls slower and drifts more.']
     ],
     'Wind pushes on line in the air. A low tip leaves little of it there, and weight keeps the jig down.'
@@ -54,13 +57,16 @@ export const choices = [
   fact(
     'speed-what-lifts',
     'speed-limit',
-    'What takes a jig off a smooth, flat bottom?',
+    'Long cast, smooth, flat bottom. What takes the jig off it?',
     [
       ['speed: a slow pull only slides it', 'Right. Sliding takes less than lifting.'],
-      ['a high rod: then any pull lifts it', 'Even then a slow pull slides it first.'],
-      ['a tight line: slack keeps it down', 'A tight line drags it as far as you like, slowly.']
+      ['a high rod: then any pull lifts it', 'That far out, a slow pull still slides it.'],
+      [
+        'a tight line: slack keeps it down',
+        'Go slow, and a tight line drags it all the way in close.'
+      ]
     ],
-    'A jig slides before it lifts. Only speed gets it off a flat bottom.',
+    'Far out, a jig slides before it lifts, so it takes speed. Right under the boat, any pull lifts it.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
@@ -71,7 +77,7 @@ export const choices = [
     [
       ['hold the load until it comes over', 'Right. The drop tells you how tall it was.'],
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
-      ['give slack so that it slides back', 'Then it never gets over.']
+      ['give slack so that it slides back', 'Then it never climbs over.']
     ],
     'Slow over cover: load, over, drop, rest. That way you feel all of the rock.',
     ['chunk rock']
@@ -83,7 +89,7 @@ export const choices = [
     [
       ['let it sit: fish wait on that side', 'Right. Rest it, and watch the line.'],
       ['move on before it can get hung up', 'The best spot of the cast is right there.'],
-      ['reel in and make that cast again', 'It’s already there.']
+      ['reel in and make that cast again', 'It sits where you want it. Leave it there.']
     ],
     'Fish use the shade and the edge behind a rock. That’s where a pause pays.',
     ['chunk rock']
@@ -145,7 +151,10 @@ export const choices = [
     'What does stretchy line do to a quick hop?',
     [
       ['soaks up the start: the hop is less', 'Right. A slow drag hardly notices.'],
-      ['slings the jig: the hop is higher', 'It gives first, and pays back late if at all.'],
+      [
+        'slings the jig: the hop is higher',
+        'It stretches first. By the time it pulls back, your lift is over.'
+      ],
       ['nothing: the pull is just too small', 'A quick hop pulls hard for a moment.']
     ],
     'Stretch takes the start of a quick move, and a quick move is nearly all start.',
@@ -183,7 +192,7 @@ export const choices = [
     [
       ['a quicker lift, or a longer one', 'Right. The tip gives first, so ask for more.'],
       ['a slower lift, to spare the tip', 'Slower keeps it lower, or on the bottom.'],
-      ['nothing: the tip goes just as far', 'It bends first, so less of that gets to the jig.']
+      ['nothing: the tip goes just as far', 'It bends first, so less of your lift gets to the jig.']
     ],
     'A soft tip soaks up the start, so put more in. Then go by what you saw.',
     ['snap with a stiff rod', 'snap with a soft rod'],
@@ -196,7 +205,7 @@ export const choices = [
     [
       ['it swings in, off the spot you aimed', 'Right. It lands closer to you, and later.'],
       ['nothing: it falls like it always does', 'A held line pulls it toward you as it falls.'],
-      ['time on bottom: tight line sinks it', 'A held line holds it up. It sinks slower.']
+      ['feel: on tight line you miss the bite', 'A tight line is what you feel best on.']
     ],
     'A held line makes it a pendulum: slower, and closer to you. Lower the tip with it.',
     ['fall with the reel engaged', 'fall'],
@@ -229,7 +238,7 @@ export const choices = [
     'morning',
     'You’re done with a spot. What goes in the log?',
     [
-      ['depth, bottom, weight, cadence, fault', 'Right. That’s enough to start there next time.'],
+      ['depth, bottom, jig, pace, bites, misses', 'Right. That’s enough to start there next time.'],
       ['only the biggest fish, with a photo', 'Nice to have. It doesn’t say what you did.'],
       ['just what worked, to keep it quick', 'What didn’t work saves your next hour.']
     ],
@@ -238,7 +247,7 @@ export const choices = [
   fact(
     'morning-three',
     'morning',
-    'Drag, hop, stroke, all unseen. What do you make sure of in between?',
+    'A drag, a hop, then a stroke. What do you make sure of in between?',
     [
       ['it’s back on bottom: you felt it', 'Right. Every move starts on bottom.'],
       ['the rod is back where it began', 'The rod is back while the jig still falls.'],
@@ -251,11 +260,14 @@ export const choices = [
     'morning',
     'You found rock, and the water is cold. What do you start with?',
     [
-      ['drags, as slow as you can feel', 'Right. You feel rock slow, and cold fish wait.'],
-      ['strokes, to pull them in from far', 'Cold fish don’t come from far.'],
-      ['quick hops, so you don’t hang up', 'Quick, you feel no rock, and hang on the next.']
+      [
+        'drags, as slow as you can feel',
+        'Right. Slow is how you feel rock, and cold fish won’t chase.'
+      ],
+      ['strokes, to pull them in from far', 'Cold fish won’t come that far.'],
+      ['quick hops, so you don’t hang up', 'Go quick and you feel no rock until it hangs you.']
     ],
-    'Rock is felt slow, and cold fish want it slow: both say drag.'
+    'You feel rock when you go slow, and cold fish want it slow. Both say drag.'
   ),
   fact(
     'morning-order',
@@ -266,7 +278,7 @@ export const choices = [
       ['what color the fish want today', 'Color comes late. First: where’s your jig?'],
       ['which weight gets down fastest', 'Weight follows depth. Find the depth first.']
     ],
-    'A wrong place costs you more than any bait. A few casts tell you depth and bottom.',
+    'The wrong place costs you more than the wrong jig. A few casts tell you depth and bottom.',
     ['fall', 'slow drag']
   )
 ];

@@ -7,10 +7,10 @@ export const retrieves = [
     'Your jig hits the water. When do you start your retrieve?',
     [
       ['when the count is up and line goes slack', 'Right. Bottom first, then the move.'],
-      ['as soon as the reel is engaged again', 'Then it never gets down where you cast it.'],
+      ['as soon as the reel is engaged again', 'Then it swings in toward you before it’s down.'],
       [
         'after five seconds, deep or shallow',
-        'Depth decides, not a habit. Deep water takes longer.'
+        'Shallow, it’s been down a while. Deep, it’s still falling.'
       ]
     ],
     'Slack line says it’s down. A jig that isn’t down isn’t being dragged.',
@@ -48,25 +48,32 @@ export const retrieves = [
     'How do you learn how fast your jig falls?',
     [
       ['time three drops in a known depth', 'Right, with the line and trailer you fish.'],
-      ['look its weight up in a sink chart', 'Skirt, trailer and line change it by half or more.'],
+      [
+        'look its weight up in a sink chart',
+        'Your skirt and trailer aren’t on that chart, and they slow it a lot.'
+      ],
       [
         'time one drop in the deepest water',
         'One drop can hit a ledge. Time three where you know the depth.'
       ]
     ],
     'Only your own drops have your skirt, trailer and line in them. Keep the middle one.',
-    ['fall']
+    ['fall with a big trailer', 'fall with a small trailer'],
+    { most: 'fall_s' }
   ),
   fact(
     'clock-third',
     'clock',
-    'Why does a late hour of lift move the jig more than the first?',
+    'Long cast. Why does a late hour of lift move the jig more than the first?',
     [
       ['the tip now moves straight back from it', 'Right. Down low it moves across the line.'],
-      ['the rod bends less once it is upright', 'It bends about as much. It’s the direction.'],
-      ['there is less line left in the water', 'Most of the line is still out. It’s the direction.']
+      ['the rod bends less once it is upright', 'It bends about as much up there as down low.'],
+      [
+        'there is less line left in the water',
+        'Nearly all of it is still out, and pulls as before.'
+      ]
     ],
-    'The jig comes as far as the tip gets away from it. Up high, all of an hour counts.',
+    'The jig comes as far as the tip gets away from it. On a long cast, all of a late hour counts.',
     ['late hour', 'one hour'],
     { most: 'travel_m' }
   ),
@@ -101,7 +108,7 @@ export const retrieves = [
     [
       ['well past a foot, often twice that', 'Right. Measure your own.'],
       ['short of a foot, since water drags', 'Water doesn’t hold a slow jig back.'],
-      ['one foot, once they’ve done it years', 'Years of not seeing it teach nothing.']
+      ['one foot, once they’ve done it a lot', 'You can do it for years and never see it move.']
     ],
     'You never see your jig, so nothing ever corrected your hand.',
     ['slow drag']
@@ -144,7 +151,7 @@ export const retrieves = [
     'slack',
     'How do you know the slack is out before you drag?',
     [
-      ['reel down slow until you feel weight', 'Right, and then stop, or you move the jig.'],
+      ['reel down slow until you feel weight', 'Right. Then stop, or you move the jig.'],
       ['lift the rod once, as high as it goes', 'That moves the jig before your move.'],
       ['see if the line at the tip looks tight', 'The belly that counts is under water.']
     ],
@@ -158,7 +165,10 @@ export const retrieves = [
     'What does slack do to a hop?',
     [
       ['takes the start, so the hop is low', 'Right. Slack costs a hop more than a drag.'],
-      ['frees the jig, so the hop is higher', 'The line has to pull first. Slack doesn’t.'],
+      [
+        'frees the jig, so the hop is higher',
+        'Slack line can’t pull, and the jig needs the whole lift.'
+      ],
       ['just delays it, with the same height', 'The fast part of your lift went into slack.']
     ],
     'A quick lift is over before slack is out. {2 ft|60 cm} of it can leave you no hop at all.',

@@ -30,7 +30,10 @@ export const safety = [
     [
       ['{10 ft|3 m} or more, if a rule says so', 'Right. Graphite conducts, and so does wet line.'],
       ['{3 ft|1 m} or more, if the rod is dry', 'Dry graphite conducts too, and current jumps.'],
-      ['one rod length, if you hold it down', 'A rod length is less than the law asks for.']
+      [
+        'one rod length, if you hold it down',
+        'A rod length is too close: {10 ft|3 m} is the least.'
+      ]
     ],
     'Current can jump, so you need distance. Carry rods low and level at ramps.'
   ),
@@ -51,7 +54,7 @@ export const safety = [
     'Flat lake, short run. Where’s your life jacket?',
     [
       ['on, with the kill switch clipped on', 'Right. Most who drown from boats wore none.'],
-      ['within reach, since the lake is calm', 'You can’t put one on in the water.'],
+      ['within reach, since the lake is calm', 'In the water you’ll hardly get one on.'],
       ['on for the run, off while you fish', 'People fall in while they fish, too.']
     ],
     'Falls come without warning. A jacket you wear works; one you reach for doesn’t.'

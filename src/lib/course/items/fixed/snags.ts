@@ -18,7 +18,7 @@ export const snags = [
     'snags',
     'Shaking didn’t free it. What’s next?',
     [
-      ['move the boat past it and pull back', 'Right. It comes out the side it went in.'],
+      ['move the boat past it, then pull again', 'Right. It comes out the side it went in.'],
       ['same angle, but with a lot more pull', 'From the same side it only wedges tighter.'],
       ['let it sit a few minutes and wait', 'Rock doesn’t let go on its own.']
     ],
@@ -54,7 +54,7 @@ export const snags = [
     [
       ['each jerk drives the point in more', 'Right. Braid passes on the whole jerk.'],
       ['heavy braid sinks into the cracks', 'Braid floats. It’s the jerk.'],
-      ['the knot of braid catches on rock', 'Knots seldom hang. Points do.']
+      ['the leader’s knot catches on rock', 'Knots seldom hang. Points do.']
     ],
     'Braid hardly stretches, so the point gets all of it. Shake it on slack instead.',
     ['chunk rock']

@@ -87,13 +87,11 @@ const countToDepth: Generator = {
       { deep: there, reply: 'Right. Same jig, same line: depth goes with the count.' },
       {
         deep: feet + now - known,
-        reply:
-          'That adds {1 ft|30 cm} for each second more. Your own drop went at another pace: use that.'
+        reply: 'That adds {1 ft|30 cm} for each second more. Your own drop went at another pace.'
       },
       {
         deep: feet + 2 * (now - known),
-        reply:
-          'That adds {2 ft|60 cm} for each second more. Your own drop went at another pace: use that.'
+        reply: 'That adds {2 ft|60 cm} for each second more. You timed your own pace: use that.'
       },
       {
         deep: Math.round(there * 1.7),
@@ -172,15 +170,22 @@ const orderWeightsByFall: Generator = {
   }
 };
 
-/** Why a jig falls otherwise than the right one: how much heavier it is, and how much bigger its trailer. */
-function besideTheRight(heavier: number, bigger: number): string {
-  const weight = heavier > 0 ? 'heavier' : 'lighter';
-  const trailer = bigger > 0 ? 'bigger' : 'smaller';
-  if (heavier === 0) return `It weighs the same as the right one, and its trailer is ${trailer}.`;
-  if (bigger === 0) return `It has the same trailer as the right one, and it’s ${weight}.`;
-  const both = `It’s ${weight} than the right one, and its trailer is ${trailer}.`;
-  if (heavier > 0 !== bigger > 0) return both;
-  return `${both} Those pull two ways, and one of them wins.`;
+interface Tied {
+  ounces: number;
+  trailer: (typeof TIED_ON)[number];
+}
+
+/** Why a jig of another weight falls otherwise than the right one, as nobody else hears it. */
+function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
+  const isHeavier = one.ounces > right.ounces;
+  const isBigger = one.trailer.drag_area_m2 > right.trailer.drag_area_m2;
+  const weights = `${saidWeight(oz(one.ounces))} is ${isHeavier ? 'heavier' : 'lighter'} than ${saidWeight(oz(right.ounces))}`;
+  if (one.trailer === right.trailer)
+    return `${weights}, with the same trailer: it’s down ${isHeavier ? 'sooner' : 'later'}.`;
+  const trailer = `its trailer is ${isBigger ? 'bigger' : 'smaller'}`;
+  if (isHeavier !== isBigger)
+    return `${weights}, and ${trailer}: both get it down ${isHeavier ? 'sooner' : 'later'}.`;
+  return `${weights}, but ${trailer}, and here the ${isSooner === isHeavier ? 'weight' : 'trailer'} counts more.`;
 }
 
 const trailers: Generator = {
@@ -221,10 +226,7 @@ const trailers: Generator = {
           says: `${saidWeight(oz(ounces))} with ${trailer.says}`,
           reply: (best: string) => {
             const right = drawn.find((other) => idOf(other) === best) ?? one;
-            return besideTheRight(
-              ounces - right.ounces,
-              trailer.drag_area_m2 - right.trailer.drag_area_m2
-            );
+            return besideTheRight(one, right, want === 'most');
           },
           run: run(one)
         };

@@ -58,6 +58,14 @@ const dragFault: Generator = {
 
 const TIMES = ['once', 'twice', 'three times'];
 
+/** To whoever saw so many hops of so many. */
+function miscounted(seen: number, count: number): string {
+  const off = Math.abs(seen - count) === 1 ? 'one' : 'two';
+  return seen < count
+    ? `It hopped ${TIMES[count - 1]}, ${off} more than that: count each gap under the jig.`
+    : `It hopped ${TIMES[count - 1]}, ${off} fewer: a rod that moves over a jig on bottom is no hop.`;
+}
+
 const hopFault: Generator = {
   id: 'fault-of-hops',
   kind: 'fault',
@@ -76,7 +84,7 @@ const hopFault: Generator = {
       reply:
         i + 1 === count
           ? 'Right. Each time it leaves bottom, and it’s down in between.'
-          : `It hopped ${TIMES[count - 1]}. Count each stretch with a gap under it, not each time the rod moves.`
+          : miscounted(i + 1, count)
     }));
     return recognise({
       ask: `${placeWords(setup)} Watch the retrieve. How many times did it hop?`,

@@ -11,57 +11,58 @@ interface Bottom {
   kind: GroundKind;
   says: string;
   sign: SignName;
+  /** A sentence without its end. */
   feels: string;
-  /** What of it came up the line this time. */
+  /** What of it came up the line this time: what follows "it". */
   came: string;
 }
 
-/** Bottoms that are taken for one another: three that knock, three that load up, three that are even. */
+/** Bottoms that are taken for one another: three that knock, three that catch, three that are even. */
 const LOOK_ALIKES = {
   hard: [
     {
       kind: 'gravel',
       says: 'gravel',
       sign: 'fine ticks',
-      feels: 'Gravel ticks fast and light: small stones, close together.',
-      came: 'Here it ticked fast and light.'
+      feels: 'Gravel ticks fast and light',
+      came: 'ticked fast and light'
     },
     {
       kind: 'chunk rock',
       says: 'chunk rock',
       sign: 'rock knocks',
-      feels: 'Chunk rock knocks and climbs, again and again, at odd times.',
-      came: 'Here it knocked hard, at odd times.'
+      feels: 'Chunk rock knocks hard, at odd times',
+      came: 'knocked hard, at odd times'
     },
     {
       kind: 'boulders',
       says: 'boulders',
       sign: 'long loads',
-      feels: 'Boulders sit feet apart: one long load, then a drop.',
-      came: 'Here it loaded long, then dropped.'
+      feels: 'Boulders sit feet apart: a long load, then a drop',
+      came: 'loaded long, then dropped'
     }
   ],
-  springy: [
+  catchy: [
     {
       kind: 'brush',
       says: 'brush',
       sign: 'bends and slips',
-      feels: 'Brush loads up hard like a spring, then slips off, a few times at most.',
-      came: 'Here it loaded like a spring and slipped off.'
+      feels: 'Brush loads up hard like a spring, then slips off',
+      came: 'loaded like a spring and slipped off'
     },
     {
       kind: 'grass',
       says: 'grass',
       sign: 'keeps catching',
-      feels: 'Grass catches and lets go, light and often.',
-      came: 'Here it caught and let go, light and often.'
+      feels: 'Grass catches and lets go, light and often',
+      came: 'caught and let go, light and often'
     },
     {
-      kind: 'chunk rock',
-      says: 'chunk rock',
-      sign: 'rock knocks',
-      feels: 'Rock is hard: it knocks, and doesn’t give.',
-      came: 'Here it knocked and didn’t give.'
+      kind: 'shell bed',
+      says: 'a shell bed',
+      sign: 'crunches',
+      feels: 'A shell bed crunches: small, hard catches that don’t give',
+      came: 'crunched, in small, hard catches'
     }
   ],
   even: [
@@ -69,22 +70,22 @@ const LOOK_ALIKES = {
       kind: 'mud',
       says: 'mud',
       sign: 'sucks at the start',
-      feels: 'Mud grabs a jig that rests: the first pull is the heaviest.',
-      came: 'Here the first pull was the heaviest.'
+      feels: 'Mud grabs a jig that rests',
+      came: 'pulled hardest right at the start'
     },
     {
       kind: 'sand',
       says: 'sand',
       sign: 'even from the start',
-      feels: 'Sand is even from the first inch.',
-      came: 'Here it was even all the way.'
+      feels: 'Sand is even from the first inch',
+      came: 'was even all the way'
     },
     {
       kind: 'gravel',
       says: 'fine gravel',
       sign: 'fine ticks',
-      feels: 'Fine gravel ticks: you feel single stones.',
-      came: 'Here you could feel single stones tick.'
+      feels: 'Fine gravel ticks, stone by stone',
+      came: 'ticked, stone by stone'
     }
   ]
 } as const satisfies Record<string, readonly Bottom[]>;
@@ -111,7 +112,7 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
       id: kind.replaceAll(' ', '-'),
       says,
       sign,
-      reply: kind === key.kind ? `Right. ${key.came}` : `${feels} ${key.came}`
+      reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}, and this one ${key.came}.`
     })
   );
   return recognise({
@@ -124,7 +125,7 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
     shows,
     options,
     key: key.kind.replaceAll(' ', '-'),
-    explain: `${key.feels} Go slow to tell: a fast jig comes off bottom and misses what you want to feel.`
+    explain: `${key.feels}. Go slow to tell: a fast jig comes off bottom and misses what you want to feel.`
   });
 }
 
@@ -207,10 +208,10 @@ const RIGHT = {
 
 export const felt: Generator[] = [
   bottomItem('pull-over-rock', 'trace', 'hard', 'pull'),
-  bottomItem('pull-over-stems', 'trace', 'springy', 'pull'),
+  bottomItem('pull-over-stems', 'trace', 'catchy', 'pull'),
   bottomItem('pull-over-smooth', 'trace', 'even', 'pull'),
   bottomItem('felt-rock', 'felt', 'hard', 'felt'),
-  bottomItem('felt-stems', 'felt', 'springy', 'felt'),
+  bottomItem('felt-stems', 'felt', 'catchy', 'felt'),
   bottomItem('felt-smooth', 'felt', 'even', 'felt'),
   biteOrStill
 ];

@@ -7,13 +7,18 @@ import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from
 
 const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to)} o’clock`;
 
+/** Nobody takes longer over an hour of the clock, s. */
+const SLOWEST_HOUR_S = 4;
+
 const pacesByHeight: Generator = {
   id: 'order-paces',
   kind: 'order',
   objective: 'speed-limit',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [20, 25, 35])) });
-    const lifts = [10.5, 11, 11.5].flatMap((to) => [0.5, 0.8, 1.2, 2, 3.5].map((s) => ({ to, s })));
+    const lifts = [10.5, 11, 11.5]
+      .flatMap((to) => [0.5, 0.8, 1.2, 2, 3.5].map((s) => ({ to, s })))
+      .filter(({ to, s }) => s / (to - 10) <= SLOWEST_HOUR_S);
     return orderBy({
       ask: `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which takes the jig highest? Highest first.`,
       rule: 'highest first',
@@ -29,7 +34,7 @@ const pacesByHeight: Generator = {
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
       explain:
-        'On a long line a slow pull drags it. Under the boat it lifts. Once a lift is quick, its length makes the height.'
+        'Once a lift is quick, its length makes the height. To keep it down, guides don’t lift: they drag it sideways.'
     });
   }
 };
@@ -92,17 +97,16 @@ const hoursByTravel: Generator = {
     );
     const best = want === 'most' ? Math.max(...moved) : Math.min(...moved);
     if (moved[dealt(share, [0, 1, 2])] !== best) return null;
+    const idOf = (from: number) => `h${from * 10}`;
     return chooseBy({
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod, line tight. You lift one hour on the clock in ${saidSeconds(duration_s)}. Which hour moves the jig ${want === 'most' ? 'farthest' : 'least'}?`,
       pick: want,
       measure: 'travel_m',
       contenders: shuffled(random, hours).map((from) => ({
-        id: `h${from * 10}`,
+        id: idOf(from),
         says: `from ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
-        reply: () =>
-          want === 'most'
-            ? 'In that hour less of the tip’s swing goes along the line, away from the jig.'
-            : 'In that hour more of the tip’s swing goes along the line, away from the jig.',
+        reply: (best: string) =>
+          `From ${saidHour(from)} ${want === 'most' ? 'less' : 'more'} of the tip’s swing goes away from the jig than from ${saidHour(hours.find((one) => idOf(one) === best) ?? from)}.`,
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
@@ -112,22 +116,30 @@ const hoursByTravel: Generator = {
   }
 };
 
-/** Why a lift gets the jig to another height than the right one: so much farther out, so much slower. */
-function besideTheRight(farther: number, slower: number): string {
-  const line = farther > 0 ? 'flatter, which lifts less' : 'steeper, which lifts more';
-  const hand = slower > 0 ? 'slower, which lifts less' : 'quicker, which lifts more';
-  if (slower === 0) return `The hand is as quick. The line is ${line}.`;
-  if (farther === 0) return `It’s as far out. The hand is ${hand}.`;
-  return `The line is ${line}. The hand is ${hand}.`;
+interface Far {
+  feet: number;
+  s: number;
+}
+
+/** Why a lift gets the jig to another height than the right one, as nobody else hears it. */
+function besideTheRight(one: Far, right: Far): string {
+  const out = `At ${saidOut(ft(one.feet))} the line is ${one.feet > right.feet ? 'flatter and lifts less' : 'steeper and lifts more'}`;
+  const hand = `${saidSeconds(one.s)} is ${one.s > right.s ? 'a slower hand, which lifts less' : 'a quicker hand, which lifts more'}`;
+  if (one.s === right.s) return `${out}, at the same pace.`;
+  if (one.feet === right.feet) return `It’s as far out, and ${hand}.`;
+  const isBoth = one.feet > right.feet === one.s > right.s;
+  return `${out}, ${isBoth ? 'and' : 'but'} ${hand}.`;
 }
 
 const nearOrFar: Generator = {
   id: 'near-or-far',
   kind: 'choose',
   objective: 'speed-limit',
-  make: (random) => {
+  make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5) });
-    const pairs = [20, 25, 40, 55].flatMap((feet) => [0.4, 0.7, 1, 1.5].map((s) => ({ feet, s })));
+    const pairs = [20, 25, 30, 40, 50].flatMap((feet) =>
+      [0.4, 0.8, 1.5, 2.5, 3.5].map((s) => ({ feet, s }))
+    );
     const want = pick(random, ['most', 'least'] as const);
     // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
     const isPlain = (three: typeof pairs) =>
@@ -139,8 +151,16 @@ const nearOrFar: Generator = {
     let drawn = shuffled(random, pairs).slice(0, 3);
     while (isPlain(drawn)) drawn = shuffled(random, pairs).slice(0, 3);
     const idOf = ({ feet, s }: (typeof pairs)[number]) => `f${feet}-s${s * 10}`;
+    const lift = ({ feet, s }: (typeof pairs)[number]) =>
+      shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s);
+    // The closest, the middle one and the farthest are each as often right.
+    const heights_m = drawn.map((one) => nominalOf(lift(one), 'peak_height_m'));
+    const best = drawn[heights_m.indexOf(Math[want === 'most' ? 'max' : 'min'](...heights_m))];
+    const closer = drawn.filter(({ feet }) => feet < best.feet).length;
+    if (new Set(drawn.map(({ feet }) => feet)).size < 3 || closer !== dealt(share, [0, 1, 2]))
+      return null;
     return chooseBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Where does it come ${want === 'most' ? 'highest' : 'least'} off bottom?`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these gets it ${want === 'most' ? 'highest' : 'off bottom least'}?`,
       pick: want,
       measure: 'peak_height_m',
       contenders: drawn.map((one) => {
@@ -151,9 +171,9 @@ const nearOrFar: Generator = {
           printed: [feet, s],
           reply: (best: string) => {
             const right = drawn.find((other) => idOf(other) === best) ?? one;
-            return besideTheRight(feet - right.feet, s - right.s);
+            return besideTheRight(one, right);
           },
-          run: shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s)
+          run: lift(one)
         };
       }),
       right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
@@ -217,7 +237,8 @@ const sweepOrLift: Generator = {
         return { id, ...move, reply: () => reply };
       }),
       right: 'Right. Quick and long lifts it; slow and low drags it.',
-      explain: 'Drag, hop and stroke are one move of the rod, at three speeds and lengths.'
+      explain:
+        'Pace and length make the height. To keep it down, guides drag it sideways with a low rod.'
     });
   }
 };

@@ -69,7 +69,7 @@ const weightAndPace: Generator = {
       return {
         id: `w${ounces * 8}-s${paces[pace] * 10}`,
         says: name,
-        reply: [OFF_COUNT[weight], pace === 'quick' ? TOO_QUICK : ''].join(' ').trim(),
+        reply: pace === 'quick' ? TOO_QUICK[weight] : OFF_COUNT[weight],
         runs: [
           { caption: `${saidWeight(oz(ounces))}: the fall`, run: falling(ounces) },
           { caption: name, run: shownDrag(dragged, ft(WAY_FT), paces[pace]) }
@@ -103,9 +103,13 @@ const weightAndPace: Generator = {
 
 const OFF_COUNT = {
   light: 'Too light: it’s still falling when your count is up.',
-  good: 'It falls in your count.',
+  good: 'It falls in your count, so look at the pace.',
   heavy: 'Too heavy: it’s down before your count starts.'
 } as const;
-const TOO_QUICK = 'At that pace it leaves the bottom.';
+const TOO_QUICK = {
+  light: 'Too light for your count, and dragged that fast it leaves the bottom.',
+  good: 'It falls in your count, but dragged that fast it leaves the bottom.',
+  heavy: 'Too heavy for your count, and that’s too fast for a drag.'
+} as const;
 
 export const plans = [weightAndPace];

@@ -31,16 +31,18 @@ const wayOfTip: Generator = {
       ],
       plans: shuffled(random, tips).map((tip) => {
         const run = shownDrag(setup, ft(tip), duration_s);
-        const isShort = nominalOf(run, 'travel_m') < ft(feet);
+        const came_m = nominalOf(run, 'travel_m');
+        const came =
+          came_m < inch(2) ? 'hardly stirs the jig' : `brings the jig only ${saidAbout(came_m)}`;
         return {
           id: `f${tip * 2}`,
           says: `tip ${saidFeet(tip)}`,
           reply:
             tip === feet
               ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
-              : isShort
-                ? 'Too short: slack takes more of the tip than that.'
-                : 'Too far: slack doesn’t take that much of the tip.',
+              : came_m < ft(feet)
+                ? `Too short: with that slack, ${saidFeet(tip)} of tip ${came}.`
+                : `Too far: slack doesn’t take that much of ${saidFeet(tip)}.`,
           runs: [{ caption: `tip ${saidFeet(tip)}`, run }]
         };
       }),
