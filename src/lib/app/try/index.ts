@@ -1,4 +1,5 @@
 export { default as Attempt } from './AttemptLater.svelte';
+export { default as CastSketch } from './CastSketch.svelte';
 export { default as Compared } from './Compared.svelte';
 export { default as ChallengeWater } from './ChallengeWater.svelte';
 export { default as SendTry } from './SendTryLater.svelte';
