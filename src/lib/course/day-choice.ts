@@ -151,7 +151,7 @@ export function figuresByRetrieve(
 /** The day, in words with quantities in braces. */
 export function dayWords({ degF, depth_m, says }: Day): string {
   const degC = Math.round(fahrenheitToCelsius(degF));
-  return `${saidOut(depth_m)} of water, {${degF} °F|${degC} °C} on bottom. ${says}`;
+  return `${saidOut(depth_m)} of water, {${degF} °F|${degC} °C} at the surface. ${says}`;
 }
 
 /** Less than this stays in its place, and more than this goes far up, m: six inches and a foot and a half. */

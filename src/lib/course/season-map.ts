@@ -1,10 +1,10 @@
 /**
- * Where to look and how to start, by the water at the bottom. Common practice, no source; lakes differ
+ * Where to look and how to start, by the water at the surface, where a graph reads it. Common practice, no source; lakes differ
  * and neighbouring rows run into each other.
  */
 export interface SeasonRow {
   id: 'cold' | 'cool' | 'mild' | 'warm';
-  /** Water at the bottom, °F: from, and up to. */
+  /** Water at the surface, °F: from, and up to. */
   water_F: readonly [from: number, to: number];
   /** The row's name on the map. */
   says: string;

@@ -15,7 +15,7 @@ const NOT_SAID: readonly (readonly [what: RegExp, instead: string])[] = [
   [/\bthe (tip|bait|jig)’s way\b/i, 'how far it moved'],
   [/\bnylon\b/i, 'mono'],
   [/\b(line|reel) is closed\b|\bclosed reel\b/i, 'the reel is engaged'],
-  [/\bwater .{0,20}\bhas \{temperature/i, 'it’s 55 °F on bottom'],
+  [/\bwater .{0,20}\bhas \{temperature/i, 'it’s 55 °F at the surface'],
   [/\bfurthest\b/i, 'farthest'],
   [/\b(towards|backwards|forwards|upwards|downwards|afterwards)\b/i, 'without the s'],
   [

@@ -138,6 +138,10 @@ const countToDepth: Generator = {
   }
 };
 
+/** Nobody fishes the lightest in deep water, or the heaviest in shallow. */
+const isFished = (ounces: number, feet: number) =>
+  (ounces > 1 / 4 || feet <= 20) && (ounces < 1 || feet >= 12);
+
 const orderWeightsByFall: Generator = {
   id: 'order-weights-fall',
   kind: 'order',
@@ -146,6 +150,7 @@ const orderWeightsByFall: Generator = {
     const { setup, trailer } = drawFall(random);
     const ounces = shuffled(random, several(random, [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1], 3));
     const depths = shuffled(random, several(random, [8, 12, 16, 20, 24, 30], 3));
+    if (ounces.some((weight, i) => !isFished(weight, depths[i]))) return null;
     return orderBy({
       ask: `Three drops on free spool, each with ${trailer.says}, on ${saidLine(setup)}. Which takes longest to hit bottom? Longest first.`,
       rule: 'longest fall first',
@@ -162,7 +167,7 @@ const orderWeightsByFall: Generator = {
         })
       })),
       right: 'Right. Depth counts in full, weight less than you’d think.',
-      reversed: 'That’s shortest first: deep and light take long.',
+      reversed: 'That’s shortest first: deep and light take longest.',
       other:
         'Depth counts in full: twice as deep is twice as long. Four times the weight is only twice as fast.',
       explain: 'Twice the depth takes twice the count. Four times the weight takes half of it.'

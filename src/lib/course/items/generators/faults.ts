@@ -35,7 +35,7 @@ const dragFault: Generator = {
       },
       {
         id: 'none',
-        says: 'nothing: that’s a good drag',
+        says: 'all good: it came on bottom',
         sign: 'stayed down',
         reply:
           fault === 'fast'
@@ -44,7 +44,7 @@ const dragFault: Generator = {
       }
     ];
     return recognise({
-      ask: `${placeWords(setup)} You meant to drag it along the bottom. What went wrong?`,
+      ask: `${placeWords(setup)} You meant to drag it on bottom. What happened?`,
       caption: 'The retrieve',
       run,
       shows: 'retrieve',
@@ -60,10 +60,8 @@ const TIMES = ['once', 'twice', 'three times'];
 
 /** To whoever saw so many hops of so many. */
 function miscounted(seen: number, count: number): string {
-  const off = Math.abs(seen - count) === 1 ? 'one' : 'two';
-  return seen < count
-    ? `It hopped ${TIMES[count - 1]}, ${off} more than that: count each gap under the jig.`
-    : `It hopped ${TIMES[count - 1]}, ${off} fewer: a rod that moves over a jig on bottom is no hop.`;
+  const off = Math.abs(seen - count) === 1 ? 'One' : 'Two';
+  return `${off} too ${seen < count ? 'few' : 'many'}: there was a gap under the jig ${TIMES[count - 1]}.`;
 }
 
 const hopFault: Generator = {
@@ -83,7 +81,7 @@ const hopFault: Generator = {
       sign: signs[i],
       reply:
         i + 1 === count
-          ? 'Right. Each time it leaves bottom, and it’s down in between.'
+          ? `Right. It left bottom and landed ${TIMES[count - 1]}.`
           : miscounted(i + 1, count)
     }));
     return recognise({

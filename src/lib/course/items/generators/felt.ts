@@ -38,7 +38,7 @@ const LOOK_ALIKES = {
       kind: 'boulders',
       says: 'boulders',
       sign: 'long loads',
-      feels: 'Boulders sit feet apart: a long load, then a drop',
+      feels: 'Boulders load the line long, then drop the jig',
       came: 'loaded long, then dropped'
     }
   ],
@@ -47,7 +47,7 @@ const LOOK_ALIKES = {
       kind: 'brush',
       says: 'brush',
       sign: 'bends and slips',
-      feels: 'Brush loads up hard like a spring, then slips off',
+      feels: 'Brush loads up like a spring, then slips off',
       came: 'loaded like a spring and slipped off'
     },
     {
@@ -61,8 +61,8 @@ const LOOK_ALIKES = {
       kind: 'shell bed',
       says: 'a shell bed',
       sign: 'crunches',
-      feels: 'A shell bed crunches: small, hard catches that don’t give',
-      came: 'crunched, in small, hard catches'
+      feels: 'A shell bed crunches, with hard little catches',
+      came: 'crunched, with hard little catches'
     }
   ],
   even: [
@@ -112,7 +112,7 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
       id: kind.replaceAll(' ', '-'),
       says,
       sign,
-      reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}, and this one ${key.came}.`
+      reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}, and this drag ${key.came}.`
     })
   );
   return recognise({
@@ -173,7 +173,10 @@ const biteOrStill: Generator = {
         id: 'nothing',
         says: 'nothing yet: wait it out',
         sign: 'quiet',
-        reply: what === 'rock' ? 'You dragged over something hard: it knocked.' : BITES[kind]
+        reply:
+          what === 'rock'
+            ? 'You dragged over something hard: it knocked.'
+            : 'Look after your drag: the line changed while the rod was still.'
       },
       {
         id: 'rock',
@@ -181,7 +184,7 @@ const biteOrStill: Generator = {
         sign: 'knocks',
         reply:
           what === 'bite'
-            ? `Rock only knocks while you drag. ${BITES[kind]}`
+            ? 'Rock only knocks while you drag, and this came after.'
             : 'Rock knocks while you drag. This drag was even.'
       }
     ];

@@ -52,7 +52,7 @@ const slackByTravel: Generator = {
   make: (random) => {
     const setup = drawGear(random);
     const pairs = [1.5, 2, 2.5, 3].flatMap((feet) =>
-      [2, 8, 14, 20, 26].map((inches) => ({ feet, inches }))
+      [2, 6, 12, 18, 24].map((inches) => ({ feet, inches }))
     );
     const withSlack = (feet: number, inches: number) =>
       shownDrag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, ft(feet), 4);
@@ -73,9 +73,9 @@ const slackByTravel: Generator = {
         says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
         run: withSlack(feet, inches)
       })),
-      right: 'Right. Tip, minus what goes into slack.',
-      reversed: 'That’s least first. Slack eats tip; it adds nothing.',
-      other: 'Take the tip, take off part of the slack, then compare what’s left.',
+      right: 'Right. It’s the tip’s move, minus what goes into slack.',
+      reversed: 'That’s least first. Slack takes from the tip’s move and adds nothing.',
+      other: 'Take the tip’s move, take off part of the slack, then compare what’s left.',
       explain:
         'What the tip spends on slack, the jig doesn’t get. Reel down until you feel it, then move.'
     });
@@ -112,72 +112,6 @@ const hoursByTravel: Generator = {
       right: 'Right. What counts is how much farther the tip gets from the jig.',
       explain:
         'Only swing along the line moves the jig. On a flat line that’s up high, on a steep one earlier. Guides see less than the model: film yours.'
-    });
-  }
-};
-
-interface Far {
-  feet: number;
-  s: number;
-}
-
-/** Why a lift gets the jig to another height than the right one, as nobody else hears it. */
-function besideTheRight(one: Far, right: Far): string {
-  const out = `At ${saidOut(ft(one.feet))} the line is ${one.feet > right.feet ? 'flatter and lifts less' : 'steeper and lifts more'}`;
-  const hand = `${saidSeconds(one.s)} is ${one.s > right.s ? 'a slower hand, which lifts less' : 'a quicker hand, which lifts more'}`;
-  if (one.s === right.s) return `${out}, at the same pace.`;
-  if (one.feet === right.feet) return `It’s as far out, and ${hand}.`;
-  const isBoth = one.feet > right.feet === one.s > right.s;
-  return `${out}, ${isBoth ? 'and' : 'but'} ${hand}.`;
-}
-
-const nearOrFar: Generator = {
-  id: 'near-or-far',
-  kind: 'choose',
-  objective: 'speed-limit',
-  make: (random, share) => {
-    const setup = drawGear(random, { slack_m: inch(0.5) });
-    const pairs = [20, 25, 30, 40, 50].flatMap((feet) =>
-      [0.4, 0.8, 1.5, 2.5, 3.5].map((s) => ({ feet, s }))
-    );
-    const want = pick(random, ['most', 'least'] as const);
-    // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
-    const isPlain = (three: typeof pairs) =>
-      three.some(({ feet, s }) =>
-        three.every((one) =>
-          want === 'most' ? feet <= one.feet && s <= one.s : feet >= one.feet && s >= one.s
-        )
-      );
-    let drawn = shuffled(random, pairs).slice(0, 3);
-    while (isPlain(drawn)) drawn = shuffled(random, pairs).slice(0, 3);
-    const idOf = ({ feet, s }: (typeof pairs)[number]) => `f${feet}-s${s * 10}`;
-    const lift = ({ feet, s }: (typeof pairs)[number]) =>
-      shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s);
-    // The closest, the middle one and the farthest are each as often right.
-    const heights_m = drawn.map((one) => nominalOf(lift(one), 'peak_height_m'));
-    const best = drawn[heights_m.indexOf(Math[want === 'most' ? 'max' : 'min'](...heights_m))];
-    const closer = drawn.filter(({ feet }) => feet < best.feet).length;
-    if (new Set(drawn.map(({ feet }) => feet)).size < 3 || closer !== dealt(share, [0, 1, 2]))
-      return null;
-    return chooseBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these gets it ${want === 'most' ? 'highest' : 'off bottom least'}?`,
-      pick: want,
-      measure: 'peak_height_m',
-      contenders: drawn.map((one) => {
-        const { feet, s } = one;
-        return {
-          id: idOf(one),
-          says: `${saidOut(ft(feet))} out, in ${saidSeconds(s)}`,
-          printed: [feet, s],
-          reply: (best: string) => {
-            const right = drawn.find((other) => idOf(other) === best) ?? one;
-            return besideTheRight(one, right);
-          },
-          run: lift(one)
-        };
-      }),
-      right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
-      explain: 'As the jig gets close: go slower, keep the tip lower, or tie on more weight.'
     });
   }
 };
@@ -271,7 +205,7 @@ const linesByFall: Generator = {
   objective: 'line-rod',
   make: (random) => {
     const depth_m = ft(pick(random, [20, 22, 24, 26, 28]));
-    const cast_m = ft(pick(random, [35, 40, 45, 50]));
+    const cast_m = ft(pick(random, [40, 45, 50]));
     const setup = drawGear(() => 0, { depth_m, cast_m });
     const mass_kg = oz(pick(random, [3 / 8, 1 / 2, 5 / 8]));
     const want = pick(random, ['most', 'least'] as const);
@@ -307,11 +241,4 @@ const linesByFall: Generator = {
   }
 };
 
-export const orders = [
-  pacesByHeight,
-  slackByTravel,
-  hoursByTravel,
-  nearOrFar,
-  sweepOrLift,
-  linesByFall
-];
+export const orders = [pacesByHeight, slackByTravel, hoursByTravel, sweepOrLift, linesByFall];

@@ -2,8 +2,10 @@ import { OFF_BOTTOM_M } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
-import { shownDrag } from '../moves';
-import { saidFeet, saidSeconds } from '../said';
+import { nominalOf } from '../measure';
+import { shownDrag, shownLift } from '../moves';
+import { chooseBy } from '../rank-item';
+import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
 
 /** How many of the wrong ones do less than the right one: none, one or both, each as often. */
 const RANKS = [0, 1, 2] as const;
@@ -76,4 +78,72 @@ const paceLimit: Generator = {
   }
 };
 
-export const paces = [paceLimit];
+interface Far {
+  feet: number;
+  s: number;
+}
+
+/** Why a lift gets the jig to another height than the right one, as nobody else hears it; `isMore`: higher. */
+function besideTheRight(one: Far, right: Far, isMore: boolean): string {
+  const isFlatter = one.feet > right.feet;
+  const line = `line is ${isFlatter ? 'flatter' : 'steeper'} at ${saidOut(ft(one.feet))}`;
+  const isSlower = one.s > right.s;
+  const hand = `${saidSeconds(one.s)} is ${isSlower ? 'slower' : 'quicker'}`;
+  if (one.s === right.s) return `The ${line}, at the same pace.`;
+  if (isFlatter === isSlower)
+    return `The ${line}, and ${hand}: both get it up ${isFlatter ? 'less' : 'more'}.`;
+  return `The ${line}, but ${hand}, and here the ${isFlatter === isMore ? 'pace' : 'line'} counts more.`;
+}
+
+const nearOrFar: Generator = {
+  id: 'near-or-far',
+  kind: 'choose',
+  objective: 'speed-limit',
+  make: (random, share) => {
+    const setup = drawGear(random, { slack_m: inch(0.5) });
+    const pairs = [20, 25, 30, 40, 50].flatMap((feet) =>
+      [0.4, 0.8, 1.5, 2.5, 3.5].map((s) => ({ feet, s }))
+    );
+    const want = pick(random, ['most', 'least'] as const);
+    // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
+    const isPlain = (three: typeof pairs) =>
+      three.some(({ feet, s }) =>
+        three.every((one) =>
+          want === 'most' ? feet <= one.feet && s <= one.s : feet >= one.feet && s >= one.s
+        )
+      );
+    let drawn = shuffled(random, pairs).slice(0, 3);
+    while (isPlain(drawn)) drawn = shuffled(random, pairs).slice(0, 3);
+    const idOf = ({ feet, s }: (typeof pairs)[number]) => `f${feet}-s${s * 10}`;
+    const lift = ({ feet, s }: (typeof pairs)[number]) =>
+      shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s);
+    // The closest, the middle one and the farthest are each as often right.
+    const heights_m = drawn.map((one) => nominalOf(lift(one), 'peak_height_m'));
+    const best = drawn[heights_m.indexOf(Math[want === 'most' ? 'max' : 'min'](...heights_m))];
+    const closer = drawn.filter(({ feet }) => feet < best.feet).length;
+    if (new Set(drawn.map(({ feet }) => feet)).size < 3 || closer !== dealt(share, [0, 1, 2]))
+      return null;
+    return chooseBy({
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these gets it ${want === 'most' ? 'highest' : 'off bottom least'}?`,
+      pick: want,
+      measure: 'peak_height_m',
+      contenders: drawn.map((one) => {
+        const { feet, s } = one;
+        return {
+          id: idOf(one),
+          says: `${saidOut(ft(feet))} out, in ${saidSeconds(s)}`,
+          printed: [feet, s],
+          reply: (best: string) => {
+            const right = drawn.find((other) => idOf(other) === best) ?? one;
+            return besideTheRight(one, right, want === 'least');
+          },
+          run: lift(one)
+        };
+      }),
+      right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
+      explain: 'As the jig gets close: go slower, keep the tip lower, or tie on more weight.'
+    });
+  }
+};
+
+export const paces = [paceLimit, nearOrFar];

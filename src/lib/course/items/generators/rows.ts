@@ -1,8 +1,15 @@
 import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
+import type { ShownRun } from '../../lesson';
+import { nominalOf } from '../measure';
+import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
 import { orderBy } from '../rank-item';
 import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
+
+/** Four that are fished in such a depth. */
+const weightsFor = (depth_m: number) =>
+  depth_m > ft(15) ? [3 / 8, 1 / 2, 3 / 4, 1] : [1 / 4, 3 / 8, 1 / 2, 3 / 4];
 
 const weightsByHeight: Generator = {
   id: 'order-weights-hop',
@@ -11,7 +18,7 @@ const weightsByHeight: Generator = {
   make: (random) => {
     const cast_m = ft(pick(random, [25, 30, 35]));
     const setup = drawGear(random, { slack_m: inch(1), cast_m });
-    const pairs = [1 / 4, 1 / 2, 3 / 4, 1].flatMap((ounces) =>
+    const pairs = weightsFor(setup.water.depth_m).flatMap((ounces) =>
       [0.5, 1, 2, 4].map((s) => ({ ounces, s }))
     );
     return orderBy({
@@ -90,6 +97,18 @@ const linesByHeight: Generator = {
   }
 };
 
+/** How far guides see a lift from nine bring the jig by each hour, ft. Common practice, no source. */
+const GUIDES_FT: Readonly<Record<number, number>> = { 9: 0, 10: 1, 11: 2.25, 12: 6 };
+
+/** Whether guides, who see a lift do less, would put these in the model's order, and surely. */
+function isSeenAlike(moves: readonly { run: ShownRun; guides_ft: number }[]): boolean {
+  const byModel = moves
+    .map(({ run, guides_ft }) => ({ guides_ft, travel_m: nominalOf(run, 'travel_m') }))
+    .sort((a, b) => b.travel_m - a.travel_m);
+  const apart = MEASURES.travel_m.apart;
+  return byModel.slice(1).every(({ guides_ft }, i) => ft(byModel[i].guides_ft - guides_ft) > apart);
+}
+
 const movesByTravel: Generator = {
   id: 'order-moves-travel',
   kind: 'order',
@@ -107,27 +126,31 @@ const movesByTravel: Generator = {
     ].map(([from, to]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
+      guides_ft: GUIDES_FT[to] - GUIDES_FT[from],
       printed: [to - from, from],
       run: shownLift(setup, from, to, (to - from) * pace_s)
     }));
     const sweeps = [1, 2, 3, 4].map((feet) => ({
       id: `sweep-${feet}`,
-      says: `a low sweep, tip ${saidFeet(feet)}`,
+      says: `a low sweep, ${saidFeet(feet)} of tip`,
+      guides_ft: feet,
       printed: [0, feet],
       run: shownDrag(setup, ft(feet), 3 * feet)
     }));
+    // One sweep at most: of several the printed feet would give the order away.
+    const drawn = [...several(random, lifts, 2), pick(random, sweeps)];
+    if (!isSeenAlike(drawn)) return null;
     return orderBy({
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod. You take ${saidSeconds(pace_s)} for each hour of lift, and sweep slowly. Which brings the jig farthest? Farthest first.`,
       rule: 'farthest first',
       measure: 'travel_m',
-      // One sweep at most: of several the printed feet would give the order away.
-      contenders: shuffled(random, [...several(random, lifts, 2), pick(random, sweeps)]),
+      contenders: shuffled(random, drawn),
       right: 'Right. The farther the tip gets from the jig, the farther the jig comes.',
       reversed: 'That’s least first. Compare how far the tip gets from the jig.',
       other:
         'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
       explain:
-        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do less than the model: film yours.'
+        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do less than the model, but put these in the same order. Film yours.'
     });
   }
 };

@@ -8,7 +8,7 @@ import { shownDrag, shownHops, shownLift } from '../moves';
 /** Ranges are the trade's, and each keeps clear of the next; lakes differ. */
 const SOURCE = 'common practice, no source; lakes differ';
 
-/** Rows of the map that are asked about, each well inside its borders, on the bottom, °F: from, and how many degrees on. */
+/** Rows of the map that are asked about, each well inside its borders, at the surface, °F: from, and how many degrees on. */
 const ASKED = { cold: [40, 6], cool: [53, 5], warm: [78, 6] } as const;
 type Asked = SeasonRow & { id: keyof typeof ASKED };
 const SEASONS = SEASON_MAP.filter((row): row is Asked => Object.hasOwn(ASKED, row.id));
@@ -98,7 +98,7 @@ const said = (degF: number) => `{${degF} °F|${Math.round(((degF - 32) * 5) / 9)
 const seasonRetrieve = bySeason(
   'season-retrieve',
   (t, place) =>
-    `You’re fishing ${place}. You drop a thermometer: ${t} on bottom. What do you start with?`,
+    `You’re fishing ${place}. Your graph reads ${t} at the surface. What do you start with?`,
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
@@ -111,7 +111,7 @@ const seasonRetrieve = bySeason(
 const seasonPause = bySeason(
   'season-pause',
   (t, place) =>
-    `You’re fishing ${place}. You drop a thermometer: ${t} on bottom. How long do you let it sit between moves?`,
+    `You’re fishing ${place}. Your graph reads ${t} at the surface. How long do you let it sit between moves?`,
   ({ pause }) => pause,
   ({ id }) => WAITS[id]
 );
@@ -142,7 +142,7 @@ const TURNS: Record<Asked['id'], string> = {
 const seasonSpot = bySeason(
   'season-spot',
   (t, lake, season) =>
-    `${lake}. You drop a thermometer: ${t} on bottom${TURNS[season]}. Where do you look first?`,
+    `${lake}. Your graph reads ${t} at the surface${TURNS[season]}. Where do you look first?`,
   ({ where }) => where,
   ({ id }) => PLACES_BECAUSE[id],
   {

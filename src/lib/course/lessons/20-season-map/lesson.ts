@@ -36,7 +36,7 @@ export default {
   title: 'The season map',
   minutes: 7,
   about:
-    'Water temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
+    'Surface temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
   objectives: ['Know where to start, and with what.', 'Know when to move first and when to stay.'],
   leaves_out: ['Your lake’s own calendar.'],
@@ -64,7 +64,7 @@ export default {
     },
     {
       says: [
-        'Water temperature says where to look first and how to start.',
+        'Surface temperature says where to look first and how to start.',
         'When a spot is empty, move first',
         'Where to start.',
         'Lakes differ.'
@@ -154,9 +154,9 @@ export default {
       kind: 'field',
       title: 'On the water',
       text: 'Three spots.',
-      needs: ['A thermometer', 'A lake map', 'A watch'],
+      needs: ['A graph or a thermometer', 'A lake map', 'A watch'],
       steps: [
-        'Read the temperature. Mark three spots from the map.',
+        'Read the surface temperature. Mark three spots from the map.',
         'Ten minutes at the first. Then move, or stay?'
       ],
       log: ['Temperature, spots, minutes at each', 'Why you moved']
