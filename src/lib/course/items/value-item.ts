@@ -11,6 +11,8 @@ interface Wanted {
   run: ShownRun;
   measure: MeasureName;
   unknowns?: Unknowns;
+  /** What the rule of the lesson comes to, as a hand works it out: that is right, too. */
+  byRule?: number;
   right: string;
   explain: string;
   /** What beginners answer, as a function of the right value, dearest first. */
@@ -60,22 +62,24 @@ export function markValue(wanted: Wanted & { other: string; room: number }): Ite
 
 function begun(wanted: Wanted) {
   const { ask, caption, run, measure, unknowns = 'slack and drag', explain } = wanted;
-  const { nominal: key, band } = measured(run, measure, unknowns);
+  const { nominal: key, band: modelBand } = measured(run, measure, unknowns);
+  const byRule = wanted.byRule ?? key;
+  const band = modelBand + Math.abs(key - byRule);
   const draft = {
     ask,
     explain,
     evidence: { is: 'value', measure, unknowns } as const,
     cases: [{ caption, run }]
   };
-  const wrong = Number.isFinite(key) ? clearlyWrong(wanted.errors(key), key, band) : [];
+  const wrong = Number.isFinite(key) ? clearlyWrong(wanted.errors(key), [key, byRule], band) : [];
   return { key, band, draft, wrong };
 }
 
-/** Those that no reading of the unknowns makes right, and that differ from one another. */
-function clearlyWrong(errors: readonly Wrong[], key: number, band: number): Wrong[] {
+/** Those that no reading of the unknowns and no rule makes right, and that differ from one another. */
+function clearlyWrong(errors: readonly Wrong[], right: readonly number[], band: number): Wrong[] {
   const kept: Wrong[] = [];
   for (const error of errors) {
-    const isFar = [key, ...kept.map(({ value }) => value)].every(
+    const isFar = [...right, ...kept.map(({ value }) => value)].every(
       (other) => Math.abs(error.value - other) > band
     );
     if (error.value > 0 && isFar) kept.push(error);

@@ -1,4 +1,4 @@
-import { dealt, drawGear, ft, inch, lengthToken, pick, placeWords } from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords } from '../draw';
 import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import { shownScenarioOf } from '../measure';
@@ -19,7 +19,16 @@ const STOPS = 'Mark where it stops, from where it sits now.';
 const ROD = '{7 ft|2.1 m} rod.';
 
 /** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
-const HANGING_IN = [1, 6, 10, 14, 18] as const;
+const HANGING_IN = [1, 5, 6, 8, 10] as const;
+
+/** The rule, and how much of the slack stays in the line: the jig then comes a little farther. */
+function minusSlack(material: string | undefined, feet: number, inches: number): string {
+  const rest =
+    material === 'braid'
+      ? 'Braid gives up nearly all of its slack, so that’s close.'
+      : 'Line that sinks keeps some in its belly, so the jig may come a bit farther.';
+  return `The tip takes up slack before it moves the jig. ${saidFeet(feet)} of tip minus ${saidInches(inches)} of slack is about ${saidAbout(ft(feet) - inch(inches))}. ${rest}`;
+}
 
 const dragStop: Generator = {
   id: 'mark-drag',
@@ -29,7 +38,7 @@ const dragStop: Generator = {
     const inches = dealt(share, HANGING_IN);
     const isTight = inches === HANGING_IN[0];
     const setup = drawGear(random, { slack_m: inch(inches) });
-    const feet = pick(random, [2, 2.5, 3]);
+    const feet = pick(random, [1.5, 2, 2.5, 3, 3.5]);
     const duration_s = pick(random, [3, 4, 6]);
     return markValue({
       room: pick(random, RULER_ROOMS),
@@ -38,11 +47,13 @@ const dragStop: Generator = {
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
       unknowns: isTight ? 'slack and drag' : 'drag',
+      byRule: isTight ? undefined : ft(feet) - inch(inches),
       right: isTight
         ? 'Right. With no slack to take up, the jig goes nearly as far as the tip.'
         : 'Right. That’s the tip’s move, minus what went into slack.',
-      explain:
-        'In a slow drag the jig goes about as far as the tip, minus the slack it takes up first.',
+      explain: isTight
+        ? 'In a slow drag on a tight line the jig goes about as far as the tip.'
+        : minusSlack(setup.line.material, feet, inches),
       errors: (key) => [
         isTight
           ? {
@@ -63,13 +74,13 @@ const dragStop: Generator = {
       ],
       other: isTight
         ? 'There’s hardly any slack: it stops close to where the tip’s move ends.'
-        : 'Take how far the tip goes, then take off most of the slack.'
+        : 'Take how far the tip goes, then take off the slack.'
     });
   }
 };
 
 /** Share of the slack that the tip's move loses, as the replies have it. */
-const SLACK_LOST = { braid: [0.8, 1.02], sinking: [0.45, 0.9] } as const;
+const SLACK_LOST = [0.45, 1.02] as const;
 
 const slackDrag: Generator = {
   id: 'mark-slack-drag',
@@ -82,8 +93,7 @@ const slackDrag: Generator = {
     const duration_s = pick(random, [3, 4, 5]);
     const run = shownDrag(setup, ft(feet), duration_s);
     const { travel_m } = figuresOf(shownScenarioOf(run));
-    const isBraid = setup.line.material === 'braid';
-    const [least, most] = isBraid ? SLACK_LOST.braid : SLACK_LOST.sinking;
+    const [least, most] = SLACK_LOST;
     const lost = (ft(feet) - travel_m) / inch(inches);
     // Steep line close in takes up less than the tip goes: then the words below would not hold.
     if (lost < least || lost > most) return null;
@@ -94,10 +104,9 @@ const slackDrag: Generator = {
       run,
       measure: 'travel_m',
       unknowns: 'drag',
-      right: isBraid
-        ? 'Right. Nearly all of the slack came off the tip’s move.'
-        : 'Right. Slack came off, and some of it stayed in the belly.',
-      explain: `The tip takes up slack before it moves the jig. Line that sinks keeps some in its belly; braid gives up nearly all. Here ${lengthToken(ft(feet) - travel_m)} of the tip went into slack.`,
+      byRule: ft(feet) - inch(inches),
+      right: 'Right. Slack came off the tip’s move first.',
+      explain: minusSlack(setup.line.material, feet, inches),
       errors: () => [
         {
           id: 'slack-ignored',
@@ -105,21 +114,12 @@ const slackDrag: Generator = {
           reply: 'That’s how far the tip went. The slack has to come out first.'
         },
         {
-          id: 'all-slack',
-          value: Math.max(0, ft(feet) - inch(inches)),
-          reply: isBraid
-            ? 'That takes off all of the slack. Even braid keeps a little.'
-            : 'That takes off all of the slack. Part of it stays in the belly of a line that sinks.'
-        },
-        {
           id: 'quarter',
           value: travel_m / 4,
           reply: 'Slack doesn’t eat that much: once it’s out, the jig comes with the tip.'
         }
       ],
-      other: isBraid
-        ? 'Start from the tip and take off the slack: braid gives up nearly all of it.'
-        : 'Start from the tip and take off part of the slack: half of it or more, not all.'
+      other: 'Take how far the tip goes, then take off the slack.'
     });
   }
 };

@@ -9,17 +9,32 @@ import { chooseValue } from '../value-item';
 /** A jig that comes within this of what was wanted came there, m: three inches. */
 const NEAR_M = 0.076;
 
+/** Slacks, in, with each place of the right one among three tips: the lowest, the middle one, the highest. */
+const ADDED = [
+  { inches: 2, place: 0 },
+  { inches: 6, place: 0 },
+  { inches: 10, place: 0 },
+  { inches: 6, place: 1 },
+  { inches: 10, place: 1 },
+  { inches: 14, place: 1 },
+  { inches: 14, place: 2 },
+  { inches: 16, place: 2 },
+  { inches: 18, place: 2 }
+] as const;
+
 const wayOfTip: Generator = {
   id: 'tip-way-for-one-foot',
   kind: 'choose',
   objective: 'one-foot',
-  make: (random) => {
-    const inches = pick(random, [2, 6, 10, 14, 18]);
+  make: (random, share) => {
+    const { inches, place } = dealt(share, ADDED);
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [1, 1.5, 2]);
     const duration_s = pick(random, [4, 5]);
-    const tips = several(random, [0, 0.5, 1, 1.5, 2], 3).map((more) => feet + more);
-    return onlyGood({
+    const tips = several(random, [0, 0.5, 1, 1.5, 2], 3)
+      .map((more) => feet + more)
+      .sort((a, b) => a - b);
+    const draft = onlyGood({
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. You want the jig to come ${saidFeet(feet)}, in a slow drag of ${saidSeconds(duration_s)}. How far do you move the tip?`,
       limits: [
         {
@@ -35,7 +50,7 @@ const wayOfTip: Generator = {
         const came =
           came_m < inch(2) ? 'hardly stirs the jig' : `brings the jig only ${saidAbout(came_m)}`;
         return {
-          id: `f${tip * 2}`,
+          id: tipId(tip),
           says: `tip ${saidFeet(tip)}`,
           reply:
             tip === feet
@@ -50,8 +65,18 @@ const wayOfTip: Generator = {
       explain:
         'The tip takes up slack first, then the jig comes along foot for foot. Reel down first and you need less tip.'
     });
+    // Adding the slack to what is wanted, as the lesson has it, comes nearest to the one that is right.
+    const added = feet + inches / 12;
+    const [nearest] = [...tips].sort((a, b) => Math.abs(a - added) - Math.abs(b - added));
+    const isFair = nearest === tips[place] && draft?.answer.form === 'choose';
+    return isFair && draft.answer.key === tipId(nearest) ? draft : null;
   }
 };
+
+/** The option of a tip that goes this many feet. */
+function tipId(feet: number): string {
+  return `f${feet * 2}`;
+}
 
 /** Two wrong values beside the right one of a tight line: both below it, on both sides, or both above. */
 const ROUND_IT = [
@@ -132,6 +157,7 @@ const wayOfBait: Generator = {
       run: shownDrag(setup, ft(feet), duration_s),
       measure: 'travel_m',
       unknowns: isTight ? 'slack and drag' : 'drag',
+      byRule: isTight ? undefined : ft(feet) - inch(inches),
       says: (value) => `about ${saidAbout(value)}`,
       right: isTight
         ? 'Right. On a tight line a slow drag moves the jig as far as the tip.'
