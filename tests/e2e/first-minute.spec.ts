@@ -1,10 +1,14 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import challenges from '../../src/lib/course/lessons/01-one-foot/challenges';
+import { parseSetup, tipOf } from '../../src/lib/model';
 import { beginLesson } from './begin';
 import { faultsOf, visit } from './page';
 import { SCREENS } from './screens';
 
 /** What the first result may cost on a phone: touches, time and words read before it. */
 const MOST = { touches: 2, ms: 20_000, words: 20 };
+const FOOT_M = 0.3048;
+const SETUP = parseSetup(challenges[0].setup);
 /** One foot of tip at the sensitivity of a finger, CSS px. */
 const ONE_FOOT_PX = 52;
 
@@ -147,6 +151,63 @@ for (const [tag, screens] of BY_TAG) {
     await expect(page.getByRole('dialog', { name: 'Exactly two feet' })).toBeVisible();
   });
 }
+
+/** A finger's pull straight to the right by so many pixels, and then still. */
+async function pull(page: Page, place: Page | Locator, px: number): Promise<void> {
+  const box = await rod(place).boundingBox();
+  if (!box) throw new Error('no rod to be seen');
+  const devtools = await page.context().newCDPSession(page);
+  const [x, y] = [box.x + 0.35 * box.width, box.y + 0.6 * box.height];
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', way?: number) =>
+    devtools.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: way === undefined ? [] : [{ x: x + way, y }]
+    });
+  await send('touchStart', 0);
+  for (let i = 1; i <= 30; i++) await send('touchMove', (px * i) / 30);
+  await send('touchEnd');
+  await devtools.detach();
+}
+
+/** The arrow that shows how long a pull is a foot of tip, as it is drawn, CSS px. */
+async function arrowOf(place: Page | Locator): Promise<number> {
+  const hint = place.locator('.pull');
+  await expect(hint).toHaveText(/^\s*1\sft of tip\s*$/);
+  await expect(hint).toBeInViewport({ ratio: 1 });
+  return (await hint.locator('svg').boundingBox())?.width ?? NaN;
+}
+
+test(
+  'a pull as long as the arrow moves the tip one foot, on the front page and in a lesson’s first try',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.setViewportSize(SCREENS[0]);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await visit(page, '/');
+    await laidOut(page);
+    // From the deck no figure tells: the rod's angle does, to a degree, which is two inches of tip here at most.
+    await pull(page, page, await arrowOf(page));
+    await expect(page.locator('.result')).toBeVisible();
+    const deg = Number(await rod(page).getAttribute('aria-valuenow'));
+    const tipAt = (azimuth_deg: number) => {
+      const tip = { x: 0, z: 0 };
+      tipOf(SETUP, 0, azimuth_deg, tip);
+      return tip.x;
+    };
+    const off_m = Math.abs(tipAt(deg) - tipAt(60)) - FOOT_M;
+    expect(Math.abs(off_m)).toBeLessThan(SETUP.rod.length_m * (Math.PI / 180));
+    await page.getByRole('link', { name: 'Next: One foot' }).click();
+    await beginLesson(page);
+    await page.locator('#predict').getByRole('radio').nth(1).check();
+    await page.getByRole('button', { name: 'Lock it in' }).click();
+    const step = page.locator('#exactly-two-feet');
+    await step.getByRole('button', { name: 'Take the rod' }).click();
+    await laidOut(step);
+    await pull(page, step, await arrowOf(step));
+    await expect(step.locator('.result')).toBeVisible();
+    await expect(step.locator('figure.rod figcaption b')).toHaveText(/^(11½\sin|1\sft)$/);
+  }
+);
 
 test(
   'a thumb that scrolls over the picture of a try makes none',

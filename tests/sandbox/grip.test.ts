@@ -1,5 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { DeckGrip, Grip, keyDirection, PX_PER_M, type Spot } from '../../src/lib/sandbox/grip';
+import challenges from '../../src/lib/course/lessons/01-one-foot/challenges';
+import { parseSetup, simulate } from '../../src/lib/model';
+import { parseChallenge, tipTravel } from '../../src/lib/scoring';
+import {
+  DeckGrip,
+  Grip,
+  gripOn,
+  keyDirection,
+  pullFor,
+  PX_PER_M,
+  type Spot
+} from '../../src/lib/sandbox/grip';
 
 const LENGTH_M = 2;
 const REACH = LENGTH_M * PX_PER_M;
@@ -56,5 +67,51 @@ describe('an arrow key', () => {
     ['Enter', 'lift', 20, 0]
   ] as const)('%s in a %s at %i° turns the rod by %i', (key, plane, angle, direction) => {
     expect(keyDirection(key, plane, angle)).toBe(direction);
+  });
+});
+
+describe('the arrow that tells how far a foot of tip is', () => {
+  const FOOT_M = 0.3048;
+  const [flat, out] = ['exactly-one-foot', 'exactly-three-feet'].map((id) =>
+    parseChallenge(challenges.find((one) => one.id === id))
+  );
+  const rods = [
+    { ...flat, hour: 60 },
+    { ...out, hour: 60 },
+    { ...flat, hour: 20 },
+    { ...flat, plane: 'lift' as const, hour: 10 },
+    { ...flat, plane: 'lift' as const, hour: 45 }
+  ].map(({ setup, plane, hour }) => ({
+    setup: parseSetup(setup),
+    plane,
+    hour,
+    start:
+      plane === 'lift'
+        ? { elevation_deg: hour, azimuth_deg: 0 }
+        : { elevation_deg: 0, azimuth_deg: hour }
+  }));
+
+  test.each(rods)('is as long as the pull that does it, $plane from $hour°', (given) => {
+    for (const isFromDeck of [true, false]) {
+      const rod = { ...given, isFromDeck };
+      const px = pullFor(rod, FOOT_M) ?? NaN;
+      const to = given.plane === 'lift' ? { x: 7, y: 9 - px } : { x: 7 + px, y: 9 };
+      const to_deg = gripOn(rod, { x: 7, y: 9 }, given.hour).moveTo(to);
+      // What the page counts of that turn, made slowly: within half an inch, which the loaded tip's bend leaves open.
+      const turn = { from_deg: given.hour, to_deg, duration_s: 4 };
+      const move =
+        given.plane === 'lift'
+          ? { kind: 'lift' as const, ...turn }
+          : { kind: 'sweep' as const, ...turn, elevation_deg: 0 };
+      const counted_m = tipTravel(simulate({ ...given.setup, move, hold_s: 2 }));
+      expect(Math.abs(counted_m - FOOT_M)).toBeLessThan(0.0127);
+    }
+  });
+
+  test('is none for a way that no straight pull gives', () => {
+    const [rod] = rods;
+    const start = { elevation_deg: 89, azimuth_deg: 0 };
+    const upright = { ...rod, plane: 'lift' as const, start, isFromDeck: false };
+    expect(pullFor(upright, FOOT_M)).toBeNull();
   });
 });

@@ -1,5 +1,5 @@
-import { degToRad } from '$lib/model';
-import type { Plane } from './rod-angles';
+import { degToRad, tipOf, type RodAngles, type Setup } from '$lib/model';
+import { movedAngle, type Plane } from './rod-angles';
 
 /**
  * A pointer drags the rod's tip: it may take hold anywhere on the picture, and the tip goes as far as the
@@ -72,6 +72,60 @@ export class DeckGrip {
     const way = this.plane === 'lift' ? this.from.y - pointer.y : pointer.x - this.from.x;
     return this.taken_deg + radToDeg(way / (this.length_m * PX_PER_M));
   }
+}
+
+/** A rod that a pointer is about to take. */
+export interface HeldRod {
+  readonly setup: Setup;
+  readonly plane: Plane;
+  readonly start: RodAngles;
+  readonly isFromDeck: boolean;
+}
+
+export function gripOn(
+  { plane, setup, isFromDeck }: Pick<HeldRod, 'plane' | 'setup' | 'isFromDeck'>,
+  from: Spot,
+  taken_deg: number
+): Grip | DeckGrip {
+  const { length_m } = setup.rod;
+  return isFromDeck
+    ? new DeckGrip(from, plane, length_m, taken_deg)
+    : new Grip(from, length_m, taken_deg);
+}
+
+/** The tip's way from its start, as it is said and counted: along its arc in a lift, in a sweep away from the bait, m. */
+function wayAt({ setup, plane, start }: HeldRod, deg: number): number {
+  if (plane === 'lift') return setup.rod.length_m * degToRad(deg - start.elevation_deg);
+  const xAt = (azimuth_deg: number) => {
+    const tip = { x: 0, z: 0 };
+    tipOf(setup, start.elevation_deg, azimuth_deg, tip);
+    return tip.x;
+  };
+  return Math.sign(setup.start.bait_x_m) * (xAt(start.azimuth_deg) - xAt(deg));
+}
+
+const FARTHEST_PX = 400;
+const NEAR_ENOUGH_PX = 0.1;
+
+/**
+ * How far a pointer goes, straight to the right in a sweep and straight up in a lift, for so much of the
+ * tip's way, px: halved down to what no screen shows. Null for more than a phone is wide.
+ */
+export function pullFor(rod: HeldRod, way_m: number): number | null {
+  const hand = { x: 0, y: 0 };
+  const start_deg = rod.start[movedAngle(rod.plane)];
+  const isEnough = (px: number) => {
+    const to = rod.plane === 'lift' ? { x: 0, y: -px } : { x: px, y: 0 };
+    return wayAt(rod, gripOn(rod, hand, start_deg).moveTo(to)) >= way_m;
+  };
+  let [low, high] = [0, FARTHEST_PX];
+  if (!isEnough(high)) return null;
+  while (high - low > NEAR_ENOUGH_PX) {
+    const middle = (low + high) / 2;
+    if (isEnough(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
 }
 
 /** Which way an arrow key turns the rod, or 0. In a sweep, right is away from the bait. */

@@ -1,12 +1,9 @@
+import { REEL_M_S } from '$lib/scoring';
+
 /**
  * The reel: held keys or buttons take line in or give it. As for the hand, times are the events' own.
  */
 
-/**
- * A turn a second of a fast reel takes in about this much, m/s (common practice, no source: 30 to 32 in a
- * turn); line is given as fast. Slower, and no hand can swim a jig.
- */
-const REEL_M_S = 0.8;
 /** How fast a crank comes up to speed and stops, 1/s: a jerk of the reel would move the bait. */
 const CRANK_RATE_PER_S = 12;
 /** More than this is never taken in or given, m: the model's own bound. */

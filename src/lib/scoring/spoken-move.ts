@@ -13,7 +13,14 @@ export type SpokenStep =
   | { kind: 'rest'; time_s: number }
   /** A rest that a bite ends: no count is said of it. */
   | { kind: 'bite'; time_s: number }
+  /** At the pace of the reel's button: it has no other. */
   | { kind: 'reel'; line_m: number; time_s: number };
+
+/**
+ * A turn a second of a fast reel takes in about this much, m/s (common practice, no source: 30 to 32 in a
+ * turn); line is given as fast. Slower, and no hand can swim a jig.
+ */
+export const REEL_M_S = 0.8;
 
 /** A quarter of an hour on the rod's clock, degrees: half of what its picture marks is hard to aim at. */
 const QUARTER_HOUR_DEG = 7.5;
@@ -47,7 +54,7 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
       if (step.duration_s >= LEAST_REST_S)
         steps.push({ kind: 'rest', time_s: restTime(step.duration_s) });
     } else if (step.kind === 'reel') {
-      steps.push({ kind: 'reel', line_m: spokenLength(step.line_m), time_s });
+      steps.push(reelOf(step.line_m));
     } else if (step.from_deg !== step.to_deg) steps.push(turnOf(tip, step, time_s));
   }
   return alike(steadily(steps));
@@ -75,14 +82,18 @@ function turnOf(tip: Tip, step: TurnMove, time_s: number): SpokenStep {
   return { kind: 'clock', isAway, to_deg, time_s };
 }
 
-/** Reeled on at about the same pace is reeled once. */
+/** Reeled on is reeled once. */
 function steadily(steps: readonly SpokenStep[]): SpokenStep[] {
   return steps.reduce<SpokenStep[]>((all, step) => {
     const before = all.at(-1);
     if (step.kind !== 'reel' || before?.kind !== 'reel') return [...all, step];
-    const line_m = spokenLength(before.line_m + step.line_m);
-    return [...all.slice(0, -1), { kind: 'reel', line_m, time_s: before.time_s + step.time_s }];
+    return [...all.slice(0, -1), reelOf(before.line_m + step.line_m)];
   }, []);
+}
+
+function reelOf(exact_m: number): SpokenStep {
+  const line_m = spokenLength(exact_m);
+  return { kind: 'reel', line_m, time_s: Math.abs(line_m) / REEL_M_S };
 }
 
 /** Turns that differ by less than a hand can tell become the first of them. */

@@ -37,7 +37,7 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'bite':
       return 'wait for the bite';
     case 'reel':
-      return `reel in ${formatLength(step.line_m, units)} steadily in ${formatTime(step.time_s)}`;
+      return `reel in ${formatLength(step.line_m, units)}${step.time_s < COUNTED_FROM_S ? '' : ' without a stop'}`;
     case 'clock':
       return turnWords(step, [`lift ${TIP}`, `lower ${TIP}`], `to ${clockTime(step.to_deg)}`);
     case 'turn': {

@@ -5,9 +5,6 @@ import { numberIn } from '../schema-parts';
 import { waitAfterTouch } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
-/** Moved a second before the bait is down: nothing. */
-const EARLY_REACH_S = 1;
-
 /** The rod waits until the bait is down, and then not longer than this. */
 export const bottomFirst = goalKind({
   schema: v.strictObject({ kind: v.literal('bottom_first'), within_s: numberIn(0.1, 120), weight }),
@@ -23,8 +20,9 @@ export const bottomFirst = goalKind({
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),
+  // Too soon by half the time there is earns nothing, as a travel off by one more half of its band.
   share: ({ within_s }, value) =>
-    value < 0 ? fading(-value, EARLY_REACH_S) : fading(value - within_s, within_s),
+    value < 0 ? fading(-value, within_s / 2) : fading(value - within_s, within_s),
   words: ({ within_s }, value) => ({
     name: 'Wait for the bottom',
     asked: `moved within ${formatTime(within_s)} of the touch, not before`,

@@ -3,8 +3,8 @@ import { drillCautions, fathomley, place } from '../fathomley';
 import { lowRun } from '../runs';
 
 /** Two feet of tip, slowly; and the same two feet in half a second. */
-const slow = lowRun(fathomley, sweep(60, 78.2, 5));
-const fast = lowRun(fathomley, sweep(60, 78.2, 0.5));
+const slow = lowRun(fathomley, sweep(60, 77.8, 5));
+const fast = lowRun(fathomley, sweep(60, 77.8, 0.5));
 
 export default {
   id: 'one-foot',
@@ -41,8 +41,8 @@ export default {
         'Slack out, slow tip: the jig goes about as far as the tip.',
         'The jig can’t go farther than the tip takes it: about {2 ft|60 cm}.'
       ],
-      // The tip goes 0.633 m.
-      basis: { run: 'slow', holds: { travel_m: [0.5, 0.633] } }
+      // The tip goes 0.61 m.
+      basis: { run: 'slow', holds: { travel_m: [0.5, 0.61] } }
     },
     {
       says: ['The line tells you.'],

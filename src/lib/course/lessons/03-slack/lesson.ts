@@ -4,6 +4,7 @@ import { drillCautions, fathomley, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const tight = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.02 } });
+const belly = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.3 } });
 const loose = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.6 } });
 const bowed = { ...fathomley, start: { bait_x_m: ft(45), horizontal_tension_N: 0.007 } };
 
@@ -15,20 +16,16 @@ export default {
   about:
     'Slack decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
   place,
-  objectives: [
-    'Know what slack does to a drag and to a hop.',
-    'Reel up slack without moving the jig.'
-  ],
+  objectives: ['Know what slack takes from a drag.', 'Reel up slack without moving the jig.'],
   leaves_out: ['Slack from wind and drift.'],
   claims: [
-    { says: 'it hops.', basis: { run: 'tight', sign: 'one hop', unknowns: 'drag' } },
     {
-      says: 'it comes less far,',
-      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
+      says: 'it comes {2 ft|60 cm}.',
+      basis: { run: 'tight', holds: { travel_m: [0.5, 0.72] }, unknowns: 'drag' }
     },
     {
-      says: 'and less high.',
-      basis: { most: 'peak_height_m', of: ['tight', 'slack'], unknowns: 'drag' }
+      says: 'it comes less far.',
+      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
       says: 'Slack decides how much of a move reaches the jig.',
@@ -41,7 +38,7 @@ export default {
     { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
     {
       says: 'On a tight line, yes.',
-      basis: { run: 'tight-drag', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
+      basis: { run: 'tight', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
     },
     {
       says: [
@@ -53,7 +50,10 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     }
   ],
-  proofs: [{ id: 'tight-drag', run: lowRun(tight, sweep(60, 78.2, 4)) }],
+  proofs: [
+    { id: 'tight-lift', run: uprightRun(tight, 10, lift(10, 40, 0.5)) },
+    { id: 'slack-lift', run: uprightRun(loose, 10, lift(10, 40, 0.5)) }
+  ],
   builds_on: ['one-foot', 'your-hands-ruler'],
   cautions: [drillCautions.dry],
   sections: [
@@ -91,24 +91,24 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'You called a drag. Now one quick lift, on two lines.',
+      text: 'The drag you called, on two lines.',
       demos: [
         {
           id: 'tight',
-          caption: 'Just tight: it hops.',
-          run: uprightRun(tight, 10, lift(10, 40, 0.5))
+          caption: 'Just tight: it comes {2 ft|60 cm}.',
+          run: lowRun(tight, sweep(60, 77.8, 4))
         },
         {
           id: 'slack',
-          caption: '{2 ft|60 cm} of slack: it comes less far, and less high.',
-          run: uprightRun(loose, 10, lift(10, 40, 0.5))
+          caption: '{1 ft|30 cm} of slack: it comes less far.',
+          run: lowRun(belly, sweep(60, 77.8, 4))
         }
       ]
     },
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Two tries with slack in your way, one that uses it.',
+      text: 'Three tasks. Two with slack in your way, one that uses it.',
       challenges: ['through-the-slack', 'reel-takes-slack', 'shake-in-place']
     },
     {
@@ -119,7 +119,7 @@ export default {
         {
           sign: 'You move and feel nothing',
           means: 'You’re moving slack.',
-          basis: { most: 'pull_N', of: ['tight', 'slack'], unknowns: 'drag' }
+          basis: { most: 'pull_N', of: ['tight-lift', 'slack-lift'], unknowns: 'drag' }
         },
         {
           sign: 'Weight comes on soft and late',

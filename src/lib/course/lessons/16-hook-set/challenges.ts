@@ -51,8 +51,8 @@ export default [
       { kind: 'drag_first', least_m: 0.3, weight: 40 }
     ],
     visibility: 'unseen',
-    reference: inTurn(sweep(40, 55, 4), pause(3), sweep(55, 120, 0.6)),
+    reference: inTurn(sweep(40, 55, 4), pause(3), sweep(55, 96, 0.6)),
     // The first rock is taken for a fish.
-    beginner: inTurn(sweep(40, 46, 2), sweep(46, 110, 0.6))
+    beginner: inTurn(sweep(40, 46, 2), sweep(46, 96, 0.6))
   }
 ] satisfies Challenge[];

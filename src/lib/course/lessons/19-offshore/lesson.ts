@@ -16,7 +16,7 @@ const fallAt = (depth_m: number, mass_kg: number) =>
 const dragAt = (mass_kg: number, duration_s: number) =>
   lowRun(
     waterWith({ depth_m: DEEP_M, mass_kg, start: { bait_x_m: ft(60), slack_m: 0.05 } }),
-    sweep(60, 82, duration_s)
+    sweep(60, 82.5, duration_s)
   );
 
 export default {
@@ -100,7 +100,7 @@ export default {
           mass_kg: JIGS.threeQuarters,
           start: { bait_x_m: ft(60), slack_m: 0.05 }
         }),
-        sweep(60, 82, 0.5)
+        sweep(60, 82.5, 0.5)
       )
     },
     { id: 'fall-light', run: fallAt(DEEP_M, JIGS.threeEighths) }
