@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   castsIn,
   firstWeight,
+  lightestThatHolds,
   PLAIN_MOVES,
   PLAN_RULES,
   rulesFor,
@@ -11,6 +12,8 @@ import {
   type WeightFigures
 } from '../../src/lib/course/plan';
 import { RETRIEVES } from '../../src/lib/course';
+import { guidesSeeItLift } from '../../src/lib/course/usual-weight';
+import { FOOT_M, OUNCE_KG } from '../../src/lib/model';
 import { voiceFaults } from '../../src/lib/course/voice';
 
 const mild: PlannedDay = {
@@ -26,6 +29,11 @@ const mild: PlannedDay = {
 describe('the rules of a day', () => {
   /** All of common practice, from memory (the project's notes on the trade), no published source. */
   const cases: [string, Partial<PlannedDay>, RulePart, RegExp, boolean][] = [
+    ['grass', { ground: 'grass' }, 'bottom', /^Grass: pop it loose/, true],
+    ['brush', { ground: 'brush' }, 'bottom', /^Brush: .*let it fall/, true],
+    ['rock', { ground: 'chunk rock' }, 'bottom', /^Drag till it knocks/, true],
+    ['sand', {}, 'bottom', /./, false],
+    ['clouds', { light: 'clouds' }, 'light', /many guides .* Others say/, true],
     ['wind', { wind: 'breeze' }, 'boat', /^Bow into the wind/, true],
     ['no wind', {}, 'boat', /^Bow into the wind/, false],
     ['no wind', {}, 'boat', /^Stay a full cast off/, true],
@@ -104,20 +112,46 @@ describe('weights', () => {
     expect(weightUse(figures)).toBe(use);
   });
 
-  test('the lightest that holds is tied on first, whatever the order of the box', () => {
-    const box = [
-      jig(0.028, 7, 2, 3),
-      jig(0.007, 17, 2, 3),
-      jig(0.014, 10, 3, 5),
-      jig(0.021, 8, 2, 4)
-    ];
-    expect(firstWeight(box)).toBe(2);
-    expect(firstWeight([...box].reverse())).toBe(1);
+  const box = [1 / 4, 3 / 8, 1 / 2, 3 / 4, 1].map((oz) => jig(oz * OUNCE_KG, 9, 2, 3));
+  /** As guides tie on: common practice, no source. */
+  test.each([
+    [7, 1 / 4],
+    [12, 3 / 8],
+    [20, 1 / 2],
+    [28, 3 / 4],
+    [45, 1]
+  ])('where all hold in %s ft, %s oz is tied on first, whatever the order of the box', (ft, oz) => {
+    expect(box[firstWeight(box, ft * FOOT_M)].mass_kg).toBeCloseTo(oz * OUNCE_KG, 6);
+    const turned = [...box].reverse();
+    expect(turned[firstWeight(turned, ft * FOOT_M)].mass_kg).toBeCloseTo(oz * OUNCE_KG, 6);
+  });
+
+  test('13 ft and deeper nothing under 3/8 oz goes first while something heavier holds', () => {
+    for (let ft = 13; ft <= 60; ft++) {
+      const [light, heavy] = [box[0], box[1]];
+      expect(firstWeight([light, heavy], ft * FOOT_M), `${ft} ft`).toBe(1);
+      expect(firstWeight([light, box[4]], ft * FOOT_M), `${ft} ft`).toBe(1);
+    }
+  });
+
+  test('a weight that lifts is not tied on for being usual, and the lightest that holds has its name', () => {
+    const usual = jig(OUNCE_KG / 2, 9, 8, 12);
+    const heavy = jig((OUNCE_KG * 3) / 4, 8, 3, 5);
+    expect(firstWeight([usual, heavy], 20 * FOOT_M)).toBe(1);
+    expect(lightestThatHolds([usual, box[4], heavy])).toBe(2);
+    expect(lightestThatHolds([usual])).toBe(-1);
   });
 
   test('where none stays down the heaviest is, and an empty box is refused', () => {
-    expect(firstWeight([jig(0.007, 9, null), jig(0.028, 4, 12), jig(0.014, 7, null)])).toBe(1);
-    expect(() => firstWeight([])).toThrow('box must not be empty');
+    const none = [jig(0.007, 9, null), jig(0.028, 4, 12), jig(0.014, 7, null)];
+    expect(firstWeight(none, 6)).toBe(1);
+    expect(() => firstWeight([], 6)).toThrow('box must not be empty');
+  });
+
+  test('guides see a quarter ounce lift at 13 ft and more, as the trust page has it', () => {
+    const seen = (oz: number, ft: number) => guidesSeeItLift(oz * OUNCE_KG, ft * FOOT_M);
+    expect([seen(1 / 4, 20), seen(1 / 4, 13)]).toEqual([true, true]);
+    expect([seen(1 / 4, 8), seen(3 / 8, 20)]).toEqual([false, false]);
   });
 });
 

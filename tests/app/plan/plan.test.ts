@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { planFragment, readPlanFragment } from '../../../src/lib/app/plan/plan-link';
+import { plannedRetrieves } from '../../../src/lib/app/plan/made-plan.svelte';
 import {
   castsWords,
+  firstWords,
   handLine,
   heavierWords,
   hoursText,
@@ -71,10 +73,34 @@ describe('a plan', () => {
     expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);
   });
 
-  test('ties on the lightest that holds, and says of each what it does', () => {
-    const lines = weightLines(plan.weights, 'imperial');
+  test('ties on what guides do in 20 ft, names the lightest that holds, and says of each what it does', () => {
+    const lines = weightLines(plan);
     expect(lines.map(({ isFirst }) => isFirst)).toEqual([false, true]);
     expect(plain(lines[1].count)).toBe('11 s ± 4');
+
+    const [, half] = plan.weights;
+    const quarter = { ...half, outfit: undefined, name: '1/4 oz', mass_kg: 0.00709 };
+    const holds = { ...half.limit, count_s: [3, 5] };
+    const weights = [quarter, half].map((one) => ({ ...one, limit: holds }));
+    const boxed = { ...plan, weights };
+    expect(weightLines(boxed).map(({ isFirst }) => isFirst)).toEqual([false, true]);
+    expect(weightLines(boxed)[0].says).toBe('Stays down at a plain drag; guides see it lift');
+    expect(plain(firstWords(boxed))).toBe(
+      'Most guides tie on 1/2 oz in 20 ft. Lightest that holds, by the model: 1/4 oz. Guides see that weight lift at this depth.'
+    );
+  });
+
+  test('in grass and brush has the drag last, and says how to come through it', () => {
+    const asked = { ...plan.asked, temperature_C: 16, fish: 'unknown' } as const;
+    const names = (ground: typeof plan.asked.ground) =>
+      plannedRetrieves({ ...asked, ground }).map(({ name }) => name);
+    expect(names('grass')[0]).toBe('hop');
+    expect(names('brush')[0]).toBe('lift and follow down');
+    expect(names('gravel')[0]).toBe('drag');
+    for (const ground of ['grass', 'brush'] as const) {
+      expect(names(ground).slice(0, -1)).not.toContain('drag');
+      expect(sheetRules({ ...asked, ground }, 'imperial').bottom).toHaveLength(1);
+    }
   });
 
   test('keeps what the trade says apart from what the model says', () => {
@@ -103,6 +129,8 @@ describe('a plan', () => {
     const said = [
       seasonWords(one.asked, units),
       castsWords(one),
+      firstWords(one),
+      ...rules.bottom.map(({ says }) => says),
       handLine(one).why,
       rules.caution,
       ...one.weights.map((weight) => speedWords(weight, units)),

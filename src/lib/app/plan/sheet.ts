@@ -4,6 +4,7 @@ import {
   castsIn,
   CASTS_A_CHANGE,
   firstWeight,
+  lightestThatHolds,
   PLAIN_MOVES,
   rulesFor,
   weightUse,
@@ -11,6 +12,7 @@ import {
   type WeightUse
 } from '$lib/course/plan';
 import { seasonRowAt } from '$lib/course/season-map';
+import { guidesSeeItLift, usualWeight_kg } from '$lib/course/usual-weight';
 import { celsiusToFahrenheit, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
@@ -37,8 +39,11 @@ export interface WeightLine {
   isFirst: boolean;
 }
 
-export function weightLines(weights: readonly PlannedWeight[], units: Units): WeightLine[] {
-  const first = weights.length > 0 ? firstWeight(weights) : -1;
+/** Of a plan, or of as much of its box as is worked out. */
+type Weighed = Pick<DayPlan, 'asked' | 'units'> & { weights: readonly PlannedWeight[] };
+
+export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
+  const first = weights.length > 0 ? firstWeight(weights, asked.depth_m) : -1;
   return weights.map((one, i) => {
     const { fall, limit } = one;
     const at = (place: number) => countOf(limit.count_s[place]);
@@ -47,10 +52,29 @@ export function weightLines(weights: readonly PlannedWeight[], units: Units): We
       count: `${formatTime(Math.round(fall[0]))} ± ${Math.max(1, Math.round(fall[1]))}`,
       far: at(0),
       near: at(limit.count_s.length - 1),
-      says: USES[weightUse(one)],
+      says: useText(one, asked.depth_m),
       isFirst: i === first
     };
   });
+}
+
+function useText(one: PlannedWeight, depth_m: number): string {
+  const use = weightUse(one);
+  const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, depth_m);
+  return isDoubted ? `${USES[use]}; guides see it lift` : USES[use];
+}
+
+/** Why that one, and what the model says is the lightest: "Guides usually tie on 1/2 oz in 20 ft. …" */
+export function firstWords({ asked, weights, units }: Weighed): string {
+  const lightest = weights[lightestThatHolds(weights)];
+  const depth = formatDepth(asked.depth_m, units);
+  const usual = `Most guides tie on ${formatWeight(usualWeight_kg(asked.depth_m), units)} in ${depth}.`;
+  if (!lightest) return usual;
+  const model = `Lightest that holds, by the model: ${weightName(lightest, units)}.`;
+  const doubt = guidesSeeItLift(lightest.mass_kg, asked.depth_m)
+    ? ' Guides see that weight lift at this depth.'
+    : '';
+  return `${usual} ${model}${doubt}`;
 }
 
 const countOf = (count_s: number | null) => (count_s === null ? 'at no pace' : `${count_s}`);
@@ -69,7 +93,7 @@ export function speedWords({ limit }: PlannedWeight, units: Units): string {
 /** Where the trade asks for more weight than the one to begin with: whether the box has it. */
 export function heavierWords({ asked, weights, units }: DayPlan): string {
   if (asked.wind !== 'strong') return '';
-  const first = weights[firstWeight(weights)];
+  const first = weights[firstWeight(weights, asked.depth_m)];
   const wanted_kg = WEIGHTS_KG.find((kg) => kg > first.mass_kg * A_SIZE_UP);
   const own = weights.find(({ mass_kg }) => mass_kg > first.mass_kg * A_SIZE_UP);
   if (own) return `In this wind many guides go up a size: ${weightName(own, units)}.`;
@@ -127,6 +151,7 @@ function upText([m, half]: readonly [number, number], length: (m: number) => str
 }
 
 export interface SheetRules {
+  bottom: PlanRule[];
   boat: PlanRule[];
   light: PlanRule[];
   noBites: PlanRule[];
@@ -138,6 +163,7 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
   const of = (part: Parameters<typeof rulesFor>[0]) =>
     rulesFor(part, asked).map((rule) => ({ ...rule, says: inUnits(rule.says, units) }));
   return {
+    bottom: of('bottom'),
     boat: of('boat'),
     light: of('light'),
     noBites: of('no bites'),
@@ -148,9 +174,7 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
 /** What the model leaves out of this bottom; empty for one that is as it runs it. */
 export function leftOutWords({ ground }: PlanAsked): string {
   const isLevel = LEVEL_BEDS.has(ground);
-  return isLevel
-    ? ''
-    : `The model runs a level bottom with no ${ground} on it. Expect more knocks.`;
+  return isLevel ? '' : `Counts are for a clean, level bottom: there’s no ${ground} in the model.`;
 }
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 
@@ -169,7 +193,7 @@ const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 
 /** "About 30 casts. One change in 10 casts: 3 changes." */
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
-  const { fall, limit } = weights[firstWeight(weights)];
+  const { fall, limit } = weights[firstWeight(weights, asked.depth_m)];
   const degF = Math.min(MAP_F[1], Math.max(MAP_F[0], celsiusToFahrenheit(asked.temperature_C)));
   const pause_s = PAUSE_S[seasonRowAt(degF).id];
   const drag_s = limit.count_s[0] ?? 6;
@@ -178,11 +202,14 @@ export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'
   const changes = Math.floor(casts / CASTS_A_CHANGE);
   const room =
     changes === 0
-      ? 'No room for a change: stay with the first.'
-      : `Room for ${changes} ${changes === 1 ? 'change' : 'changes'}, one in ten casts.`;
+      ? 'No time for a change: stay with the first.'
+      : `Time for ${changes} ${changes === 1 ? 'change' : 'changes'}, one in ten casts.`;
   const half = asked.clients > 0 ? ' Half the time goes to talk and knots.' : '';
-  return `About ${casts} casts a rod, with ${pause_s}-second waits.${half} ${room}`;
+  return `About ${aboutCasts(casts)} casts each, with ${pause_s}-second waits.${half} ${room}`;
 }
+
+/** In fives, above ten: nobody plans a day to the cast. */
+const aboutCasts = (casts: number) => (casts > 10 ? 5 * Math.round(casts / 5) : casts);
 
 export interface HandLine extends HandDrill {
   /** "Want 1 ft, aim 8 in." Empty for a hand that is not known. */

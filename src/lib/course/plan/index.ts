@@ -3,4 +3,10 @@ export { castsIn, CASTS_A_CHANGE } from './casts';
 export type { PlannedDay } from './day';
 export { PLAIN_MOVES } from './moves';
 export { PLAN_RULES, rulesFor, type PlanRule, type RulePart } from './rules';
-export { firstWeight, weightUse, type WeightFigures, type WeightUse } from './weights';
+export {
+  firstWeight,
+  lightestThatHolds,
+  weightUse,
+  type WeightFigures,
+  type WeightUse
+} from './weights';

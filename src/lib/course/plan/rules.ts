@@ -1,7 +1,7 @@
 import type { PlannedDay } from './day';
 
 /** What a rule is about, in the order in which a sheet has them. */
-export const RULE_PARTS = ['boat', 'light', 'no bites', 'caution'] as const;
+export const RULE_PARTS = ['bottom', 'boat', 'light', 'no bites', 'caution'] as const;
 export type RulePart = (typeof RULE_PARTS)[number];
 
 /** Common practice has no published source; lakes and guides differ. */
@@ -27,9 +27,31 @@ const COLD_C = 15;
 /** Strokes begin here, 75 °F, as the retrieves have it. */
 const WARM_C = 23.9;
 const SNAGGY: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
+const HARD: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'stump']);
 
 /** The rules of a day, in the order in which they are said. */
 export const PLAN_RULES: readonly PlanRule[] = [
+  {
+    part: 'bottom',
+    when: 'grass',
+    holds: ({ ground }) => ground === 'grass',
+    says: 'Grass: pop it loose each time it loads up. A drag balls up.',
+    source: PRACTICE
+  },
+  {
+    part: 'bottom',
+    when: 'brush',
+    holds: ({ ground }) => ground === 'brush',
+    says: 'Brush: weedguard on. Lift it over each limb, then let it fall. A drag hangs.',
+    source: PRACTICE
+  },
+  {
+    part: 'bottom',
+    when: 'rock or stumps',
+    holds: ({ ground }) => HARD.has(ground),
+    says: 'Drag till it knocks, stop, then ease it over.',
+    source: PRACTICE
+  },
   {
     part: 'boat',
     when: 'there is wind',
@@ -83,7 +105,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'light',
     when: 'clouds',
     holds: ({ light }) => light === 'clouds',
-    says: 'Clouds: fish roam. Cover water between the good spots.',
+    says: 'Clouds: many guides cover water between the good spots. Others say clouds change little this deep.',
     source: PRACTICE
   },
   {

@@ -1,3 +1,5 @@
+import { guidesSeeItLift, usualWeight_kg } from '../usual-weight';
+
 /** What the model says of a weight in the day's water. */
 export interface WeightFigures {
   mass_kg: number;
@@ -27,15 +29,32 @@ export function weightUse({ fall, limit }: WeightFigures): WeightUse {
   return isWithin(far, SLOW_PACE_M_S) ? 'slow only' : 'lifts';
 }
 
-/** Best first, of those that do as well the lightest: more weight than holds only snags more. */
 const ORDER: readonly WeightUse[] = ['holds', 'slow only', 'long count', 'lifts'];
 
-/** The weight to begin with: its place in the list. Throws RangeError for an empty box. */
-export function firstWeight(box: readonly WeightFigures[]): number {
+/**
+ * The weight to begin with: its place in the list. Of those that hold, or do next best, the one nearest
+ * to what guides tie on at this depth. Throws RangeError for an empty box.
+ */
+export function firstWeight(box: readonly WeightFigures[], depth_m: number): number {
   if (box.length === 0) throw new RangeError('box must not be empty');
-  const places = box.map((one, i) => ({ i, one, rank: ORDER.indexOf(weightUse(one)) }));
-  places.sort((a, b) => a.rank - b.rank || a.one.mass_kg - b.one.mass_kg);
+  const usual_kg = usualWeight_kg(depth_m);
+  const places = box.map((one, i) => ({
+    i,
+    // Behind any that holds by guides' own account too, before one that the model itself lets go.
+    rank: ORDER.indexOf(weightUse(one)) + (guidesSeeItLift(one.mass_kg, depth_m) ? 0.5 : 0),
+    mass_kg: one.mass_kg,
+    off: Math.abs(Math.log(one.mass_kg / usual_kg))
+  }));
   // Where none stays down, the heaviest comes nearest to it.
-  if (places[0].rank === ORDER.length - 1) return places[places.length - 1].i;
-  return places[0].i;
+  const better = (a: (typeof places)[number], b: (typeof places)[number]) =>
+    a.rank - b.rank ||
+    (weightUse(box[a.i]) === 'lifts' ? 0 : a.off - b.off) ||
+    b.mass_kg - a.mass_kg;
+  return places.sort(better)[0].i;
+}
+
+/** The lightest that the model keeps on bottom at a plain drag: its place; -1 for none. */
+export function lightestThatHolds(box: readonly WeightFigures[]): number {
+  const holding = box.flatMap((one, i) => (weightUse(one) === 'holds' ? [i] : []));
+  return holding.reduce((a, b) => (a < 0 || box[b].mass_kg < box[a].mass_kg ? b : a), -1);
 }

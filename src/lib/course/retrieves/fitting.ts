@@ -1,24 +1,39 @@
+import type { GroundKind } from '../../model';
 import { RETRIEVES, type Retrieve } from '.';
 
 /** What decides which retrieves suit a day. */
 export interface FishedWater {
   temperature_C: number;
   fish: 'slow' | 'active' | 'unknown';
+  ground?: GroundKind;
 }
+
+/** Bottoms in which a dragged jig balls up or hangs, and the retrieve that leads there. Common practice, no source. */
+const LIFTED_OVER: Partial<Record<GroundKind, string>> = {
+  grass: 'hop',
+  brush: 'lift and follow down'
+};
 
 /**
  * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
- * suits, since the others build on it; then what is meant for these fish, then the narrower range.
+ * suits, since the others build on it; then what is meant for these fish, then the narrower range. In
+ * grass and brush the drag comes last.
  */
-export function retrievesFor({ temperature_C, fish }: FishedWater): Retrieve[] {
+export function retrievesFor({ temperature_C, fish, ground }: FishedWater): Retrieve[] {
   const fitting = RETRIEVES.filter(({ suits }) => {
     if (!suits || temperature_C < suits.water_C[0] || temperature_C > suits.water_C[1])
       return false;
     return fish === 'unknown' || suits.fish === 'any' || suits.fish === fish;
   });
-  const rank = ({ name, suits }: Retrieve): [number, number] => [
-    name === 'drag' ? 0 : suits?.fish === fish ? 1 : 2,
-    suits ? suits.water_C[1] - suits.water_C[0] : 0
+  const leads = (ground && LIFTED_OVER[ground]) ?? 'drag';
+  const place = ({ name, suits }: Retrieve) => {
+    if (name === leads) return 0;
+    if (name === 'drag') return 3;
+    return suits?.fish === fish ? 1 : 2;
+  };
+  const rank = (one: Retrieve): [number, number] => [
+    place(one),
+    one.suits ? one.suits.water_C[1] - one.suits.water_C[0] : 0
   ];
   return fitting.sort((a, b) => rank(a)[0] - rank(b)[0] || rank(a)[1] - rank(b)[1]);
 }

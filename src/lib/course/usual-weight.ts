@@ -1,0 +1,26 @@
+import { FOOT_M, OUNCE_KG } from '../model';
+
+/**
+ * The jig that most guides tie on down to a depth, in light wind: where the trade's ranges of two sizes
+ * overlap, the heavier begins in their middle. Common practice, no source.
+ */
+const USUAL: readonly { ounces: number; to_ft: number }[] = [
+  { ounces: 1 / 4, to_ft: 8 },
+  { ounces: 3 / 8, to_ft: 16 },
+  { ounces: 1 / 2, to_ft: 22.5 },
+  { ounces: 3 / 4, to_ft: 35 },
+  { ounces: 1, to_ft: Infinity }
+];
+
+export function usualWeight_kg(depth_m: number): number {
+  const found = USUAL.find(({ to_ft }) => depth_m < to_ft * FOOT_M) ?? USUAL[USUAL.length - 1];
+  return found.ounces * OUNCE_KG;
+}
+
+/** Guides see 1/4 oz come up in an easy drag from here down, where the model keeps it on bottom (docs/trade-check.md, g2). */
+const LIGHT_KG = 0.3 * OUNCE_KG;
+const LIFTS_FROM_M = 13 * FOOT_M;
+
+/** Whether guides see a jig lift that the model says stays down. */
+export const guidesSeeItLift = (mass_kg: number, depth_m: number) =>
+  mass_kg <= LIGHT_KG && depth_m >= LIFTS_FROM_M - 0.01;
