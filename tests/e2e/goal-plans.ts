@@ -7,11 +7,13 @@ export interface GoalPlan {
   /** How much faster than at first the rod turns, in presses; negative is slower. */
   readonly speed: number;
   readonly steps: readonly Step[];
-  /** The same by one switch, where that goes otherwise; null where nobody has passed it so. */
-  readonly bySwitch?: Pick<GoalPlan, 'speed' | 'steps'> | null;
+  /** The same by one switch, where that goes otherwise. */
+  readonly bySwitch?: Pick<GoalPlan, 'speed' | 'steps'>;
+  /** What is called where the jig was hidden: so far, in. */
+  readonly calls_in?: number;
 }
 
-const many = (times: number, steps: readonly Step[]): Step[] =>
+export const many = (times: number, steps: readonly Step[]): Step[] =>
   Array.from({ length: times }, () => steps).flat();
 
 /** More than there are speeds, and how many there are below the first. */
@@ -54,8 +56,14 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
     challenge: 'shake-in-place',
     speed: 0,
     steps: many(5, [{ hold: 'up', ms: 450 }, { hold: 'down', ms: 450 }, { ms: 400 }]),
-    // Back to where it went up, all else is gone through: longer than the try waits.
-    bySwitch: null
+    // Back to where it went up, all else is gone through: that is its rest.
+    bySwitch: {
+      speed: 0,
+      steps: many(5, [
+        { hold: 'up', ms: 450 },
+        { hold: 'down', ms: 450 }
+      ])
+    }
   },
   {
     lesson: 'from-the-boat',
@@ -101,8 +109,15 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
       { hear: 'knock' },
       { hold: 'up', ms: 1200 }
     ],
-    // The one speed that sets a hook is no drag: both take two.
-    bySwitch: null
+    // The one speed that sets a hook is no drag: it has its own button.
+    bySwitch: {
+      speed: -1,
+      steps: [
+        { hold: 'up', tip_in: 14 },
+        { at: 'fast', hear: 'knock' },
+        { hold: 'fast', ms: 1200 }
+      ]
+    }
   },
   {
     lesson: 'snags',
@@ -137,6 +152,13 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
       { ms: 6500 },
       { hold: 'reel', ms: 0 }
     ],
-    bySwitch: null
+    // The rod goes on to where it ends; meanwhile the reel is come to.
+    bySwitch: {
+      speed: 0,
+      steps: [
+        { hold: 'fast', isLeftOn: true, ms: 0 },
+        { hold: 'reel', ms: 6500 }
+      ]
+    }
   }
 ];

@@ -5,6 +5,8 @@ export interface Until {
   /** Of the tip, in, as the rod tells it; of the reel. */
   tip_in?: number;
   reel_in?: number;
+  /** From where the rod was, as it tells where it points; with the jig hidden it tells no more. */
+  turn_deg?: number;
   /** So much of the tip, in, after which the jig is no further: it hangs. */
   stuck_in?: number;
   /** The rod’s own reading, degrees, at most. */
@@ -16,13 +18,13 @@ export interface Until {
 
 /** What a hand does that sees nothing: a control is held, pressed, or words are waited for. */
 export interface Step extends Until {
-  hold?: 'up' | 'down' | 'reel';
+  hold?: 'up' | 'down' | 'fast' | 'reel';
   /** Whether it goes on meanwhile, until it is held the next time, for so long more. */
   isLeftOn?: boolean;
   press?: 'start' | 'done' | 'faster' | 'slower' | 'more' | 'latch';
   times?: number;
   /** Where a switch waits meanwhile; keys are at the rod all along. */
-  at?: 'up';
+  at?: 'up' | 'down' | 'fast';
 }
 
 /** How a control is worked. */
@@ -75,8 +77,11 @@ async function inPage(
   };
   const ended = () => place.querySelector('[data-phase="moving"], [data-phase="ready"]') === null;
 
-  async function until({ tip_in, reel_in, stuck_in, down_to_deg, hear, ms }: Until) {
+  const pointsTo = () => Number(slider().getAttribute('aria-valuenow'));
+
+  async function until({ tip_in, reel_in, turn_deg, stuck_in, down_to_deg, hear, ms }: Until) {
     const since_ms = performance.now();
+    const from_deg = pointsTo();
     const heard = told.length;
     let jig = -1;
     let tipThen = 0;
@@ -84,8 +89,8 @@ async function inPage(
       if (ms !== undefined) return performance.now() - since_ms >= ms;
       if (tip_in !== undefined) return inches('tip') >= tip_in;
       if (reel_in !== undefined) return inches('reel') >= reel_in;
-      if (down_to_deg !== undefined)
-        return Number(slider().getAttribute('aria-valuenow')) <= down_to_deg;
+      if (turn_deg !== undefined) return Math.abs(pointsTo() - from_deg) >= turn_deg;
+      if (down_to_deg !== undefined) return pointsTo() <= down_to_deg;
       if (stuck_in !== undefined) {
         if (inches('jig') !== jig) [jig, tipThen] = [inches('jig'), inches('tip')];
         return inches('tip') - tipThen >= stuck_in;
@@ -113,6 +118,7 @@ async function inPage(
   const NAMES = {
     up: /^(Raise|Sweep)$/,
     down: /^(Lower|Forward)$/,
+    fast: /^(Raise|Sweep) fast$/,
     reel: /^Reel in$/,
     start: /^Start$/,
     done: /^Done$/,
@@ -123,6 +129,7 @@ async function inPage(
   };
   const nameOf = (element: Element) =>
     plain(element.getAttribute('aria-label') ?? element.textContent);
+  let hasBegun = false;
   async function scanTo(name: RegExp): Promise<HTMLElement | null> {
     const reachable = () =>
       [...place.querySelectorAll<HTMLElement>('button:enabled, summary, [tabindex="0"]')].filter(
@@ -135,8 +142,7 @@ async function inPage(
       const all = reachable();
       const next = all[(all.indexOf(now) + 1) % all.length];
       // Before a try has begun nobody waits for anything: that much is not waited here, either.
-      const isUnderWay = place.querySelector('[data-phase="moving"]') !== null;
-      await wait(isUnderWay ? SCAN_MS : 0);
+      await wait(hasBegun ? SCAN_MS : 0);
       next.focus();
     }
     throw new Error(`no ${name} is reached by a switch`);
@@ -149,6 +155,7 @@ async function inPage(
     if (name && how === 'switch') {
       const control = await scanTo(NAMES[name]);
       if (!control) break;
+      hasBegun ||= hold !== undefined || press === 'start';
       for (let i = 0; i < times; i++) control.click();
       await until(how_long);
       if (hold && !isLeftOn && !ended()) control.click();

@@ -5,15 +5,22 @@ import { marksOn } from '../../src/lib/sandbox/draw/line-marks';
 import { peakOf, WAVE_RATE_HZ } from '../../src/lib/sandbox/felt-wave';
 import { addTicks, SpoolCue } from '../../src/lib/sandbox/spool-cue';
 
-const asked = findChallenge('count-it-down', loadLessons());
-if (!asked) throw new Error('there is no challenge count-it-down');
+function taskOf(id: string) {
+  const task = findChallenge(id, loadLessons());
+  if (!task) throw new Error(`there is no challenge ${id}`);
+  return task;
+}
+const asked = taskOf('count-it-down');
+
+/** All of them have been down for three seconds by then, s. */
+const LONGEST_FALL_S = 18;
 
 /** A rod that is held while the bait falls, tick by tick. */
-function fall(task: NonNullable<typeof asked>) {
+function fall(task: typeof asked) {
   const live = new LiveRun(parseSetup(task.setup), task.start);
   const cue = new SpoolCue();
   const rows: { t_s: number; given_m: number; word: string | null }[] = [];
-  while (live.run.time_s < 9) {
+  while (live.run.time_s < LONGEST_FALL_S) {
     live.push(task.start, 0);
     const { time_s: t_s, given_m } = live.run;
     cue.follow(t_s, given_m);
@@ -59,3 +66,14 @@ describe('a bait that is counted down on a free spool', () => {
     expect(marksOn(line, 0)).toHaveLength(10);
   });
 });
+
+/** A light one, a deep one, and one that falls slowest of all, whose line hardly runs as it comes under the rod. */
+test.each(['count-a-lighter-one', 'thirty-feet-down', 'big-trailer-count'])(
+  '%s: the line is not told to stop before the jig is down',
+  (id) => {
+    const { rows, down_s } = fall(taskOf(id));
+    const said = rows.find(({ word }) => word === 'the line stops');
+    expect(said?.t_s).toBeGreaterThan(down_s);
+    expect(said?.t_s).toBeLessThan(down_s + 0.5);
+  }
+);

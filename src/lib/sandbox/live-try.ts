@@ -18,11 +18,19 @@ export interface Try {
   readonly run: RecordedRun;
 }
 
-/** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
-export function waitText(longest_pause_s: number, isFall = false): string | null {
-  if (longest_pause_s <= STILL_S) return null;
+/**
+ * What the learner is told where a try waits longer for them than it does elsewhere; else null.
+ * @param isPressed whether one press moves the rod and the next stops it
+ */
+export function waitText(
+  longest_pause_s: number,
+  isFall = false,
+  isPressed = false
+): string | null {
+  const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
+  if (waits_s <= STILL_S) return null;
   if (isFall) return '“Start” drops the jig. Lower the rod and hold still: the try ends.';
-  return `“Done” ends the try. So does holding still for ${formatTime(longest_pause_s)}.`;
+  return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
 }
 
 export const ONLY_TOUCHED = 'Just a touch, so it doesn’t count. The rod is back at the start.';
@@ -31,6 +39,11 @@ export const ONLY_TOUCHED = 'Just a touch, so it doesn’t count. The rod is bac
 const BEGIN_DEG = 0.1;
 /** Hand and bait have to be still for this long before a try ends by itself, s, unless the task rests longer. */
 const STILL_S = 1.2;
+/**
+ * As long, at least, where each press is a press of one switch, s: a scan of two seconds a step comes round
+ * the buttons of a rod and a reel in that time.
+ */
+const PRESSED_S = 15;
 /** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
 const STILL_HAND_DEG = 0.15;
 /** The bait is still while it strays less than this, m. */
@@ -49,8 +62,10 @@ export class LiveTry {
   readonly before: Pose;
   readonly reel = new Reel();
   stage: TryStage = 'waiting';
+  /** Whether one press moves the rod and the next stops it. */
+  isPressed = false;
   private isMeant = false;
-  private from_deg = 0;
+  private readonly from_deg: number;
   private strayed_deg = 0;
   private readonly live: LiveRun;
   private readonly angles: RodAngles;
@@ -73,6 +88,7 @@ export class LiveTry {
     this.live = new LiveRun(setup, start);
     this.angles = { ...start };
     this.turns = movedAngle(plane);
+    this.from_deg = this.angles[this.turns];
     const nodes = this.live.run.nodes.x.length;
     this.now = newPose(nodes);
     this.before = newPose(nodes);
@@ -118,7 +134,6 @@ export class LiveTry {
     if (this.stage === 'waiting') {
       if (taken_m === 0 && Math.abs(angle - this.angles[this.turns]) < BEGIN_DEG) return;
       this.stage = 'moving';
-      this.from_deg = this.angles[this.turns];
     }
     if (this.stage === 'still') return;
     this.angles[this.turns] = angle;
@@ -173,8 +188,12 @@ export class LiveTry {
       still.taken_m = this.reel.taken_m;
       still.since_s = now.t_s;
     }
-    const waits_s = this.isLowered ? STILL_S : this.ends_s;
-    return now.t_s - still.since_s >= waits_s || now.t_s >= LONGEST_S;
+    return now.t_s - still.since_s >= this.waits_s || now.t_s >= LONGEST_S;
+  }
+
+  private get waits_s(): number {
+    if (this.isLowered) return STILL_S;
+    return this.isPressed ? Math.max(this.ends_s, PRESSED_S) : this.ends_s;
   }
 }
 

@@ -17,7 +17,7 @@ export class Reel {
   private readonly wishes: { t_ms: number; direction: number }[] = [];
 
   /** Held from this time on: takes line in (1), gives it (−1) or stands (0). */
-  turn(t_ms: number, direction: -1 | 0 | 1): void {
+  turn(t_ms: number, direction: number): void {
     this.wishes.push({ t_ms, direction });
   }
 

@@ -5,7 +5,7 @@ import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
 import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
-import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from './grip';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SET_HOOK_M_S } from './grip';
 import { Hand } from './hand';
 import { LiveTry, ONLY_TOUCHED, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';
@@ -45,6 +45,8 @@ export class TrySession {
   readonly felt = new FeltChannel();
   /** Whether the last touch of the rod was too small to be a try. */
   wasTouch = $state(false);
+  /** Whether one press moves the rod and the next stops it: who does that needs time between. */
+  isPressed = false;
   isHidden = false;
   asksGuess = false;
   /** Whether the page says what came of a try: it is not read out a second time. */
@@ -117,9 +119,13 @@ export class TrySession {
     this.feel(t_ms);
   }
 
-  /** Held keys or buttons turn the rod up (1), down (−1) or not (0). */
-  turn(t_ms: number, direction: -1 | 0 | 1): void {
-    this.hold('hand', t_ms, direction);
+  /**
+   * Held keys or buttons turn the rod up (1), down (−1) or not (0).
+   * @param isFast whether as a hook is set, whatever the speed of the keys
+   */
+  turn(t_ms: number, direction: -1 | 0 | 1, isFast = false): void {
+    const times = isFast ? SET_HOOK_M_S / KEY_SPEEDS_M_S[this.keySpeed] : 1;
+    this.hold('hand', t_ms, direction * times);
   }
 
   /** Held keys or buttons take line in (1), give it (−1) or let the reel stand (0). */
@@ -127,7 +133,7 @@ export class TrySession {
     this.hold('reel', t_ms, direction);
   }
 
-  private hold(what: 'hand' | 'reel', t_ms: number, direction: -1 | 0 | 1): void {
+  private hold(what: 'hand' | 'reel', t_ms: number, direction: number): void {
     if (this.phase === 'showing') {
       if (direction === 0) return;
       this.again();
@@ -262,6 +268,7 @@ export class TrySession {
   }
 
   private follow(live: LiveTry, now_ms: number): boolean {
+    live.isPressed = this.isPressed;
     const share = this.stepper.advance(now_ms - BEHIND_MS, (t_ms) => live.tick(t_ms));
     if (live.stage !== 'waiting' && this.phase !== 'moving') {
       this.phase = 'moving';

@@ -10,8 +10,11 @@ import { WAVE_RATE_HZ } from './felt-wave';
 const TICK_EVERY_M = 0.05;
 /** A tick: how long, s, how high, Hz, and how loud of full scale, for a phone's loudspeaker. */
 const TICK = { long_s: 0.006, tone_Hz: 1600, loud: 0.35 } as const;
-/** Less line than this in WORD_S is the wind at it, or the rod's give, m. */
-const RUNS_M = 0.06;
+/**
+ * Less line than this in WORD_S is the wind at it, or the rod's give, m. Where a light jig comes under the rod
+ * its line runs slowest of all, 5 cm in that time: more, and that would be told as the bottom.
+ */
+const RUNS_M = 0.03;
 /** That it has stopped is told for so long, s. */
 const STOPPED_S = 2;
 

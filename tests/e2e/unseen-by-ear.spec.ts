@@ -1,0 +1,34 @@
+import { expect, test } from '@playwright/test';
+import { loadLessons } from '../../src/lib/course';
+import { failures, openLesson, takeRod } from './by-ear';
+import type { GoalPlan } from './goal-plans';
+import { UNSEEN_PLANS } from './unseen-plans';
+
+test(
+  'what is done unseen, by ear, is every challenge of the lessons whose jig is hidden',
+  { tag: '@any-width' },
+  () => {
+    const hidden = loadLessons()
+      .flatMap(({ challenges }) => challenges)
+      .filter(({ visibility }) => visibility === 'unseen');
+    expect(UNSEEN_PLANS.map(({ challenge }) => challenge)).toEqual(hidden.map(({ id }) => id));
+  }
+);
+
+/** `npm test` does a drag and a count, `npm run test:lessons` all. */
+const IN_SHORT = ['one-foot-unseen', 'count-a-lighter-one'];
+const tagsOf = ({ challenge }: GoalPlan) =>
+  IN_SHORT.includes(challenge) ? ['@any-width'] : ['@any-width', '@all-lessons'];
+
+for (const plan of UNSEEN_PLANS) {
+  test(
+    `${plan.challenge} is passed unseen, by keys and by what is told alone`,
+    { tag: tagsOf(plan) },
+    async ({ page }) => {
+      test.slow();
+      await openLesson(page, plan.lesson);
+      const place = await takeRod(page, plan.challenge);
+      expect(await failures(place, plan, 'keys')).toEqual([]);
+    }
+  );
+}
