@@ -161,7 +161,10 @@ describe('an answer', () => {
   test('is told what it needs: the reply to the option that was chosen', () => {
     expect(judgeAnswer(choice, 'right').right).toBe(true);
     const wrong = judgeAnswer(choice, 'first-error');
-    expect(wrong).toEqual({ right: false, reply: 'Yelling doesn’t stop a hook. Glasses do.' });
+    expect(wrong).toEqual({
+      right: false,
+      reply: 'Good habits, but a jig can pop loose any time.'
+    });
     expect(() => judgeAnswer(choice, 'nothing')).toThrow('no option "nothing"');
   });
 

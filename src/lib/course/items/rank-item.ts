@@ -24,8 +24,6 @@ interface Wanted<T extends Contender = Contender> {
   measure: MeasureName;
   unknowns?: Unknowns;
   contenders: readonly T[];
-  /** The one asked for is apart from the others by this share of it at least, besides what a boat can tell. */
-  apartShare?: number;
   explain: string;
 }
 
@@ -67,7 +65,7 @@ export function chooseBy(
 }
 
 function rankedOf(
-  { contenders, measure, apartShare = 0, unknowns = 'slack and drag' }: Wanted,
+  { contenders, measure, unknowns = 'slack and drag' }: Wanted,
   pick?: 'most' | 'least'
 ): Ranked[] | null {
   // Most draws fail as they are said; the corners, eight times the runs, are for those that do not.
@@ -87,8 +85,6 @@ function rankedOf(
     )
   )
     return null;
-  const [best, next] = pick === 'least' ? [...asSaid].reverse() : asSaid;
-  if (Math.abs(best.nominal / next.nominal - 1) < apartShare) return null;
   const ranked = contenders
     .map((one) => ({ ...one, measured: measured(one.run, measure, unknowns) }))
     .sort((a, b) => b.measured.nominal - a.measured.nominal);
@@ -126,7 +122,7 @@ function draftOf(
   const ids = contenders.map(({ id }) => id);
   return {
     ask,
-    explain: `${explain} In the model: ${figures.join('; ')}.`,
+    explain: `${explain} In the model: ${figures.join('; ')}. Another skirt shifts these, not the answer.`,
     evidence: { is: 'rank', measure, unknowns, ids } as const,
     cases: contenders.map(({ says, run }) => ({ caption: says, run }))
   };

@@ -44,7 +44,7 @@ export const afloat = [
     [
       ['reel down until tight', 'Right. Then sweep, low and firm.'],
       ['sweep as hard as you can', 'The slack takes your sweep, hard or not.'],
-      ['open the reel and wait', 'A fish that feels nothing odd still spits it soon.']
+      ['open the reel and wait', 'It won’t hold it that long.']
     ],
     'Slack has to come out before the hook moves. The reel takes it faster than the rod.',
     ['slow drag', 'slack drag'],
@@ -56,7 +56,7 @@ export const afloat = [
     'When do you not set the hook?',
     [
       ['when someone is in line with the jig', 'Right. A jig that pulls free comes fast.'],
-      ['when the fish is a small one for sure', 'You can’t tell by the tap. Set.'],
+      ['when the water is cold and they’re slow', 'Cold fish bite soft. Set all the same.'],
       ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
     ],
     'A jig that pulls free comes right at them. Move them first, or let it go.'
@@ -94,11 +94,11 @@ export const afloat = [
     'first-drop',
     'How do you tell a ledge from a fish when it stops early?',
     [
-      ['tighten up: only fish move off', 'Right. The ledge is there next cast, too.'],
+      ['tighten: a fish gives or pulls back', 'Right. A ledge just stays dead.'],
       ['wait, and see if it stops there again', 'By then a fish would be gone.'],
       ['by feel: a fish stops it much softer', 'On slack line your hand feels neither one.']
     ],
-    'Testing costs a few seconds. What pulls back is a fish, what holds still is a ledge.'
+    'Reel until you feel it. What gives or pulls is a fish. Many guides call it a fish until it isn’t.'
   ),
   fact(
     'boat-away',
@@ -133,7 +133,7 @@ export const afloat = [
     [
       ['bow into the wind, held there', 'Right. It drifts least. Cast ahead or across.'],
       ['side to the wind, drifting freely', 'That drags your jig for you, at the wind’s pace.'],
-      ['tail to the wind, with motor off', 'Waves come over the back. Keep the bow into it.']
+      ['stern to the wind, with motor off', 'Waves come over the back. Keep the bow into it.']
     ],
     'A boat that holds still leaves the pace to your hand. Never cast over anyone. Some guides drift on purpose, upwind to downwind.',
     [],

@@ -18,11 +18,11 @@ export const bites = [
     'bites',
     'You’ve counted 14 all day. This time the line stops at 6. What now?',
     [
-      ['reel down and test: may be a fish', 'Right. If it’s a ledge, it’s there next cast.'],
+      ['reel down; sweep if it’s heavy or moves', 'Right. If it’s a ledge, it’s there next cast.'],
       ['let it sit: it’s just shallower here', 'Maybe. A fish won’t wait while you decide.'],
       ['give it line and count once more', 'If it’s a fish, you just handed it slack.']
     ],
-    'An early stop is a ledge, a fish or a tight line. Testing costs you a few seconds.',
+    'An early stop is a ledge, a fish or a tight line. Reel down fast: if anything’s there, sweep.',
     ['fall']
   ),
   fact(
@@ -31,7 +31,7 @@ export const bites = [
     'Between two drags the weight goes away. What happened?',
     [
       ['a fish has it and came toward you', 'Right. Reel until you feel it, then sweep.'],
-      ['the jig is resting on a soft spot', 'A jig at rest feels the same on any bottom.'],
+      ['the jig is resting on a soft spot', 'A jig at rest doesn’t get lighter.'],
       ['it slid down a ledge on its own', 'A jig at rest stays put. And you’d feel it land.']
     ],
     'Lost weight is as much a bite as added weight: something is carrying your jig.'
@@ -43,7 +43,7 @@ export const bites = [
     [
       ['reel down until tight, then sweep', 'Right. Slack first, then the sweep.'],
       ['sweep the rod the second it taps', 'On slack you move line, not the hook.'],
-      ['wait until the fish hooks itself', 'It spits out what feels hard, and soon.']
+      ['wait until the fish hooks itself', 'It’ll spit it before it hooks itself.']
     ],
     'A sweep goes into the slack before it gets to the hook. On a tight line you can sweep right at the tap; some guides reel down every time.',
     ['slow drag', 'slack drag'],

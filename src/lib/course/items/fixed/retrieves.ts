@@ -49,7 +49,7 @@ export const retrieves = [
     [
       ['time three drops in a known depth', 'Right, with the line and trailer you fish.'],
       [
-        'look its weight up in a sink chart',
+        'look its weight up in a fall chart',
         'Your skirt and trailer aren’t on that chart, and they slow it a lot.'
       ],
       [

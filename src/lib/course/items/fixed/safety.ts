@@ -7,7 +7,7 @@ export const safety = [
     'Two of you are casting from one boat. What comes first?',
     [
       ['pick sides, and glasses on you both', 'Right. A jig that pops loose flies at the boat.'],
-      ['take turns and yell before each cast', 'Yelling doesn’t stop a hook. Glasses do.'],
+      ['take turns, and look before each cast', 'Good habits, but a jig can pop loose any time.'],
       ['cast sidearm, so hooks stay low', 'Sidearm swings the hook at eye height.']
     ],
     'Glasses stop the hook, and sides keep your casts apart. Look behind you every time.'
@@ -19,7 +19,7 @@ export const safety = [
     [
       ['shield it and get emergency care', 'Right. Nobody pulls on anything near an eye.'],
       ['back it out the way that it came in', 'Never near an eye: the pull does the harm.'],
-      ['rinse it well and watch for an hour', 'Waiting can cost the eye. Shield it and go.']
+      ['cut the point off, then back it out', 'Every push moves it. Leave that to a doctor.']
     ],
     'Cut the line, leave the hook, shield it without pressing. A doctor takes it out.'
   ),
@@ -43,7 +43,7 @@ export const safety = [
     'You hear thunder. When do you fish again?',
     [
       ['30 minutes after the last thunder', 'Right, and in shelter until then.'],
-      ['as soon as the rain has gone by', 'Lightning strikes miles from the rain.'],
+      ['after 30 minutes without any rain', 'Rain isn’t it. Count from the last thunder.'],
       ['when it sounds farther off than before', 'If you can hear it, it can hit you.']
     ],
     'Storms strike behind and ahead of the rain. Rods down, shelter, 30 minutes.'
@@ -67,8 +67,8 @@ export const safety = [
       ['get your breathing under control', 'Right. About a minute, and then you can act.'],
       ['swim for the bank as fast as you can', 'People drown gasping as they swim. Breathe first.'],
       [
-        'pull off your boots and heavy clothes',
-        'You have ten useful minutes. Don’t spend them there.'
+        'kick off your boots, so you float high',
+        'Boots don’t sink you. Your first minute is for breathing.'
       ]
     ],
     'Cold makes you gasp for about a minute. Float through it, then get out.'

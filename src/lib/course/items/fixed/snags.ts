@@ -8,7 +8,7 @@ export const snags = [
     [
       ['stop, give slack, shake the rod tip', 'Right. Most snags let go of slack line.'],
       ['pull hard before it works in deeper', 'Pulling is what drives it deeper.'],
-      ['wrap the line, then walk backward', 'That’s the last resort, and never on a hand.']
+      ['cut it off, and tie on another jig', 'You haven’t tried to free it yet.']
     ],
     'On slack line the jig’s own weight can back it out. Then change the angle, then bow and snap, then a retriever.',
     ['chunk rock']
@@ -53,8 +53,8 @@ export const snags = [
     'Why does jerking a jig on heavy braid hang it worse?',
     [
       ['each jerk drives the point in more', 'Right. Braid passes on the whole jerk.'],
-      ['heavy braid sinks into the cracks', 'Braid floats. It’s the jerk.'],
-      ['the leader’s knot catches on rock', 'Knots seldom hang. Points do.']
+      ['heavy braid wedges in the cracks', 'It’s the hook that hangs, not the line.'],
+      ['heavy braid hides how hard you pull', 'You feel it fine. The hook feels it, too.']
     ],
     'Braid hardly stretches, so the point gets all of it. Shake it on slack instead.',
     ['chunk rock']

@@ -29,7 +29,7 @@ const OFF = {
     reply: 'It’s been sitting there half of that time. You’d miss what picked it up.'
   },
   longer: {
-    times: 4.5,
+    times: 3,
     reply: 'A jig weighs too much for that. It’s down long before.'
   }
 } as const;
@@ -83,15 +83,19 @@ const countToDepth: Generator = {
     const now = count(there);
     // A light jig that is not down within the longest fall that is shown has no count.
     if (!Number.isFinite(known) || !Number.isFinite(now)) return null;
+    const atPace = (deep: number, a_second: string) =>
+      deep > there
+        ? `Too deep: your jig doesn’t fall ${a_second} a second.`
+        : `Too shallow: your jig falls faster than ${a_second} a second.`;
     const options = [
       { deep: there, reply: 'Right. Same jig, same line: depth goes with the count.' },
       {
         deep: feet + now - known,
-        reply: 'That adds {1 ft|30 cm} for each second more. Your own drop went at another pace.'
+        reply: atPace(feet + now - known, '{1 ft|30 cm}')
       },
       {
         deep: feet + 2 * (now - known),
-        reply: 'That adds {2 ft|60 cm} for each second more. You timed your own pace: use that.'
+        reply: atPace(feet + 2 * (now - known), '{2 ft|60 cm}')
       },
       {
         deep: Math.round(there * 1.7),

@@ -162,7 +162,7 @@ const biteOrStill: Generator = {
     const options: SignOption[] = [
       {
         id: 'bite',
-        says: 'a fish: reel down and sweep',
+        says: 'a bite: reel down and sweep',
         sign: 'bite',
         reply:
           what === 'rock'
@@ -171,7 +171,7 @@ const biteOrStill: Generator = {
       },
       {
         id: 'nothing',
-        says: 'nothing yet: wait it out',
+        says: 'no bite, even bottom: fish on',
         sign: 'quiet',
         reply:
           what === 'rock'
@@ -180,7 +180,7 @@ const biteOrStill: Generator = {
       },
       {
         id: 'rock',
-        says: 'rock: keep dragging slowly',
+        says: 'no bite, hard bottom: fish on',
         sign: 'knocks',
         reply:
           what === 'bite'
@@ -189,7 +189,7 @@ const biteOrStill: Generator = {
       }
     ];
     return recognise({
-      ask: `You drag for ${DRAG_S} seconds, then hold the rod still. This is the pull at the rod tip. What’s your next move?`,
+      ask: `You drag for ${DRAG_S} seconds, then hold the rod still. This is the pull at the rod tip. What do you make of it?`,
       caption: captions[what],
       run: { ...dragged, hold_s: 6 },
       shows: 'pull',

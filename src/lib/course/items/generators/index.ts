@@ -10,6 +10,7 @@ import { paces } from './paces';
 import { plans } from './plans';
 import { rows } from './rows';
 import { season } from './season';
+import { showings } from './showings';
 import { ways } from './ways';
 
 const written: readonly Generator[] = [
@@ -22,6 +23,7 @@ const written: readonly Generator[] = [
   ...faults,
   ...paces,
   ...season,
+  ...showings,
   ...ways
 ];
 

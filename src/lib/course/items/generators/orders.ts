@@ -1,9 +1,9 @@
-import { dealt, drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { nominalOf } from '../measure';
-import { shownDrag, shownLift, swingDown } from '../moves';
+import { shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
-import { saidFeet, saidHour, saidInches, saidOut, saidSeconds, saidWeight } from '../said';
+import { saidFeet, saidHour, saidInches, saidSeconds } from '../said';
 
 const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to)} o’clock`;
 
@@ -17,7 +17,7 @@ const pacesByHeight: Generator = {
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [20, 25, 35])) });
     const lifts = [10.5, 11, 11.5]
-      .flatMap((to) => [0.5, 0.8, 1.2, 2, 3.5].map((s) => ({ to, s })))
+      .flatMap((to) => [0.5, 1, 1.5, 2, 4].map((s) => ({ to, s })))
       .filter(({ to, s }) => s / (to - 10) <= SLOWEST_HOUR_S);
     return orderBy({
       ask: `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which takes the jig highest? Highest first.`,
@@ -147,17 +147,17 @@ const sweepOrLift: Generator = {
         reply: 'A slow lift gets it up less than a quick one.'
       },
       hop: {
-        says: `a hop, 10 to 11 o’clock in ${saidSeconds(hop_s)}`,
+        says: 'a quick hop, 10 to 11 o’clock',
         run: shownLift(setup, 10, 11, hop_s),
         reply: 'A short, quick lift hops it: more than a drag, less than a stroke.'
       },
       'long-hop': {
-        says: 'a hop, 10 to 12 o’clock in 0.9 seconds',
+        says: 'a quick hop, 10 to 12 o’clock',
         run: shownLift(setup, 10, 12, 0.9),
         reply: 'Two quick hours lift it more than one.'
       },
       stroke: {
-        says: 'a snap, 9 to 12 o’clock in 0.7 seconds',
+        says: 'a snap, from 9 to 12 o’clock',
         run: shownLift(setup, 9, 12, 0.7),
         reply: 'A snap over three hours is long and quick: nothing takes it higher.'
       }
@@ -177,68 +177,4 @@ const sweepOrLift: Generator = {
   }
 };
 
-/** What is on the spool, by label and thickness, as jigs are fished on it (makers differ by a tenth). */
-const THIN = [
-  { id: 'braid-20', says: '{20-lb|0.23 mm} braid', material: 'braid', mm: 0.23 },
-  { id: 'braid-30', says: '{30-lb|0.28 mm} braid', material: 'braid', mm: 0.28 },
-  { id: 'fluoro-12', says: '{12-lb|0.28 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.28 }
-] as const;
-const MIDDLING = [
-  { id: 'fluoro-17', says: '{17-lb|0.35 mm} fluorocarbon', material: 'fluorocarbon', mm: 0.35 },
-  { id: 'mono-15', says: '{15-lb|0.36 mm} mono', material: 'nylon', mm: 0.36 },
-  { id: 'braid-50', says: '{50-lb|0.36 mm} braid', material: 'braid', mm: 0.36 }
-] as const;
-const THICK = [
-  { id: 'mono-20', says: '{20-lb|0.43 mm} mono', material: 'nylon', mm: 0.43 },
-  { id: 'braid-65', says: '{65-lb|0.43 mm} braid', material: 'braid', mm: 0.43 }
-] as const;
-/** Longer than any of these swings down on a tight line, s. */
-const LONGEST_SWING_S = 50;
-
-/** On a count of half a minute a second tells nothing apart. A design value. */
-const TOLD_SHARE = 0.06;
-
-/** Of swings on a tight line: on a free spool the model's falls differ by less than anyone can count. */
-const linesByFall: Generator = {
-  id: 'line-and-fall',
-  kind: 'choose',
-  objective: 'line-rod',
-  make: (random) => {
-    const depth_m = ft(pick(random, [20, 22, 24, 26, 28]));
-    const cast_m = ft(pick(random, [40, 45, 50]));
-    const setup = drawGear(() => 0, { depth_m, cast_m });
-    const mass_kg = oz(pick(random, [3 / 8, 1 / 2, 5 / 8]));
-    const want = pick(random, ['most', 'least'] as const);
-    return chooseBy({
-      ask: `A ${saidWeight(mass_kg)} jig with a small trailer lands ${saidOut(setup.start.bait_x_m)} out, over ${saidOut(setup.water.depth_m)} of water. You engage the reel at once, so it swings down on a tight line. On which line is it ${want === 'most' ? 'slowest' : 'fastest'} to bottom?`,
-      pick: want,
-      measure: 'fall_s',
-      unknowns: 'drag',
-      apartShare: TOLD_SHARE,
-      contenders: shuffled(random, [
-        pick<(typeof THIN)[number]>(random, THIN),
-        pick<(typeof MIDDLING)[number]>(random, MIDDLING),
-        pick<(typeof THICK)[number]>(random, THICK)
-      ]).map(({ id, says, material, mm }) => ({
-        id,
-        says,
-        reply: () =>
-          `${says} is ${want === 'most' ? 'thinner, so it slips through the water quicker' : 'thicker, so it pushes more water aside'}.`,
-        run: swingDown(
-          {
-            ...setup,
-            bait: { ...setup.bait, mass_kg },
-            line: { material, diameter_m: mm / 1000 }
-          },
-          LONGEST_SWING_S
-        )
-      })),
-      right:
-        'Right. The jig pulls its line sideways through the water, and thin line slips through.',
-      explain:
-        'On a tight line the whole line swings along, so thick line is slower. Pound test doesn’t tell: braid is thin for its strength. In free spool the model sees hardly any difference; some guides count thick line slower.'
-    });
-  }
-};
-
-export const orders = [pacesByHeight, slackByTravel, hoursByTravel, sweepOrLift, linesByFall];
+export const orders = [pacesByHeight, slackByTravel, hoursByTravel, sweepOrLift];

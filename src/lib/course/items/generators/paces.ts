@@ -101,9 +101,7 @@ const nearOrFar: Generator = {
   objective: 'speed-limit',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5) });
-    const pairs = [20, 25, 30, 40, 50].flatMap((feet) =>
-      [0.4, 0.8, 1.5, 2.5, 3.5].map((s) => ({ feet, s }))
-    );
+    const pairs = [20, 25, 30, 40, 50].flatMap((feet) => [0.5, 1, 2, 4].map((s) => ({ feet, s })));
     const want = pick(random, ['most', 'least'] as const);
     // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
     const isPlain = (three: typeof pairs) =>

@@ -55,16 +55,16 @@ const linesByHeight: Generator = {
   make: (random) => {
     // Heavy and far out: there lines differ by more than anyone would miss.
     const setup = drawGear(random, { slack_m: inch(0.5), mass_kg: oz(1) });
-    const pace_s = pick(random, [0.5, 0.6, 0.7, 0.8]);
+    const pace_s = pick(random, [0.5, 1]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
-    const far = pick(random, [80, 85, 90]);
+    const far = pick(random, [70, 75, 80, 85, 90]);
     const [braid, mono] = STRETCHES;
     const drawn = [
       { line: braid, feet: far },
       { line: mono, feet: far },
       {
         line: pick<(typeof STRETCHES)[number]>(random, STRETCHES),
-        feet: pick(random, [30, 40, 50])
+        feet: pick(random, [30, 35, 40, 45, 50])
       }
     ];
     return orderBy({

@@ -39,16 +39,11 @@ function bySeason(
   ask: (temperature: string, place: string, season: Asked['id']) => string,
   says: (season: SeasonRow) => string,
   why: (season: Asked) => string,
+  not: Record<Asked['id'], Partial<Record<Asked['id'], string>>>,
   {
     objective = 'season',
-    places = FISHED_PLACES,
-    held
-  }: {
-    objective?: string;
-    places?: readonly string[];
-    /** What is said to whoever chose one that guides hold with too, though fewer. */
-    held?: (chosen: Asked['id'], season: Asked['id']) => string | undefined;
-  } = {}
+    places = FISHED_PLACES
+  }: { objective?: string; places?: readonly string[] } = {}
 ): Generator {
   return {
     id,
@@ -61,24 +56,18 @@ function bySeason(
       const options = shuffled(random, SEASONS).map((one) => ({
         id: one.id,
         says: says(one),
-        reply:
-          one === season
-            ? `Right for ${season.id} water.`
-            : (held?.(one.id, season.id) ?? `That’s for ${one.id} water, and this is ${season.id}.`)
+        reply: not[season.id][one.id] ?? `Right for ${season.id} water.`
       }));
       const asked = ask(said(degF), pick(random, places), season.id);
-      return practice(asked, options, season.id, `${why(season)} ${START}`);
+      return practiceItem(asked, options, season.id, `${why(season)} ${WHERE_TO_START}`);
     }
   };
 }
 
-const RIGHT = 'Right for what you see.';
-const START =
-  'It’s where you start, not a rule. Change one thing every ten casts or so, and keep what works.';
-const FIND_THEM = 'Find fish first. Then find what they eat. Then leave it alone while it works.';
+export const WHERE_TO_START = 'It’s where you start, not a rule.';
 
 /** What is asked of common practice, where no run decides; the runs only show the moves. */
-function practice(
+export function practiceItem(
   ask: string,
   options: { id: string; says: string; reply: string }[],
   key: string,
@@ -102,10 +91,18 @@ const seasonRetrieve = bySeason(
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
-    held: (chosen, season) =>
-      chosen === 'cold' && season === 'warm'
-        ? 'A slow drag still catches deep summer fish, and some guides start there. Most start with what rises and falls: warm fish chase.'
-        : undefined
+    cold: {
+      cool: 'A hop leaves fish that won’t move a foot.',
+      warm: 'Strokes go right past fish that won’t chase.'
+    },
+    cool: {
+      cold: 'They’ll follow a little way, so give them something to follow.',
+      warm: 'Too much: they follow a little way, not that far.'
+    },
+    warm: {
+      cold: 'A slow drag still catches deep summer fish, and some guides start there. Most start with what rises and falls: warm fish chase.',
+      cool: 'Too tame for most guides: fish on the chase want more than one short hop.'
+    }
   }
 );
 const seasonPause = bySeason(
@@ -113,7 +110,21 @@ const seasonPause = bySeason(
   (t, place) =>
     `You’re fishing ${place}. Your graph reads ${t} at the surface. How long do you let it sit between moves?`,
   ({ pause }) => pause,
-  ({ id }) => WAITS[id]
+  ({ id }) => WAITS[id],
+  {
+    cold: {
+      cool: 'Too short: a cold fish hasn’t made up its mind by then.',
+      warm: 'It’s gone before a cold fish has turned to it.'
+    },
+    cool: {
+      cold: 'They’d have come by then, and you make fewer casts.',
+      warm: 'Too short: they’re still on their way to it.'
+    },
+    warm: {
+      cold: 'They’ve looked and left by then.',
+      cool: 'Longer than they need: warm fish are on it right away.'
+    }
+  }
 );
 
 /** The key holds on such water: in steep, clear highland lakes summer fish stay on bluffs, too. */
@@ -146,154 +157,20 @@ const seasonSpot = bySeason(
   ({ where }) => where,
   ({ id }) => PLACES_BECAUSE[id],
   {
-    objective: 'season-map',
-    places: LAKES,
-    held: (chosen, season) =>
-      chosen === 'cold' && season === 'warm'
-        ? 'Summer fish do that in steep, clear highland lakes. On a flat river reservoir most guides look offshore.'
-        : undefined
-  }
+    cold: {
+      cool: 'They go there when it warms. Now they hold where it’s steep.',
+      warm: 'They’re out there in summer, after the shad.'
+    },
+    cool: {
+      cold: 'They wintered there, and they’re on their way now.',
+      warm: 'They get out there after the spawn.'
+    },
+    warm: {
+      cold: 'Summer fish do that in steep, clear highland lakes. On a flat river reservoir most guides look offshore.',
+      cool: 'They were there in spring, and left after the spawn.'
+    }
+  },
+  { objective: 'season-map', places: LAKES }
 );
 
-interface Stand {
-  id: string;
-  signs: readonly string[];
-  says: string;
-  why: string;
-  /** When it is right, to whoever chose it when it is not. */
-  not: string;
-}
-
-/** What one does first with a spot, by what it shows. */
-const STANDS: readonly Stand[] = [
-  {
-    id: 'move',
-    signs: [
-      'Ten minutes of good casts, no bites, a blank sonar',
-      'No bait, no fish on sonar, no bites',
-      'A whole pass over the spot shows nothing',
-      'Twenty good casts, no bites, and nothing on the screen',
-      'You’ve covered all of it from two sides: nothing',
-      'The sonar has been blank since you came'
-    ],
-    says: 'move first, same retrieve',
-    why: 'No retrieve catches a fish that isn’t there.',
-    not: 'You move when nothing shows and nothing bites.'
-  },
-  {
-    id: 'change',
-    signs: [
-      'Fish on sonar near bottom, no bites in ten casts',
-      'One bite an hour ago, and the fish are still there',
-      'On sonar, fish follow it and turn away',
-      'The screen is full of fish and none will eat',
-      'Fish show on bottom, and bait is all around',
-      'On sonar, fish turn on it and drop back'
-    ],
-    says: 'stay, and change one thing',
-    why: 'They’re there: find out what they want, one thing at a time.',
-    not: 'You change something when fish are there and don’t bite.'
-  },
-  {
-    id: 'keep',
-    signs: [
-      'Three bites in the last ten casts',
-      'Two fish on two casts',
-      'Every third cast gets bit',
-      'You just caught one, and the screen shows more',
-      'Bites come steadily, one every few casts',
-      'Four fish in fifteen minutes'
-    ],
-    says: 'stay, and change nothing',
-    why: 'It works. Write down what you did and do it again.',
-    not: 'You change nothing while you’re getting bit.'
-  }
-];
-
-const moveOrStay: Generator = {
-  id: 'move-or-stay',
-  kind: 'choose',
-  objective: 'season-map',
-  make: (random, share) => {
-    const drawn = dealt(share, STANDS);
-    const options = shuffled(random, STANDS).map((one) => ({
-      id: one.id,
-      says: one.says,
-      reply: one === drawn ? RIGHT : one.not
-    }));
-    const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. What do you do?`;
-    return practice(ask, options, drawn.id, `${drawn.why} ${FIND_THEM}`);
-  }
-};
-
-interface Mood {
-  id: string;
-  signs: readonly string[];
-  says: string;
-  why: string;
-  /** When it is right, to whoever chose it when it is not. */
-  not: string;
-}
-
-const MOODS: readonly Mood[] = [
-  {
-    id: 'active',
-    signs: [
-      'Fish are schooled up and chasing bait',
-      'On sonar, two fish raced for the last hop',
-      'Fish hit it before it lands',
-      'Bait is getting pushed to the surface',
-      'On sonar, fish come up to meet it',
-      'On sonar, fish rush it as it falls'
-    ],
-    says: 'hops and strokes, short waits',
-    why: 'Fish on the chase go for what rises and falls.',
-    not: 'Hops and strokes are for fish that chase.'
-  },
-  {
-    id: 'lookers',
-    signs: [
-      'On sonar, fish follow it and turn away',
-      'On sonar, fish nose up to it and stop',
-      'On sonar, fish swim up to look and drift off',
-      'A fish follows it to the boat every cast',
-      'On sonar, fish back off each time it hops',
-      'On sonar, fish circle it and won’t eat'
-    ],
-    says: 'small shakes, longer waits',
-    why: 'Fish that look and won’t eat want it close to still.',
-    not: 'Small shakes are for fish that come and look.'
-  },
-  {
-    id: 'tight',
-    signs: [
-      'On sonar, fish are glued to bottom and won’t chase',
-      'On sonar, fish hold tight to cover and don’t move',
-      'The front went through and nothing stirs',
-      'On sonar, not one fish leaves its spot',
-      'On sonar, fish have sat in one place all morning',
-      'Nothing follows, whatever you do'
-    ],
-    says: 'short drags right at them',
-    why: 'Fish that won’t move need it kept in front of them.',
-    not: 'Drags right at them are for fish that won’t move.'
-  }
-];
-
-const mood: Generator = {
-  id: 'mood',
-  kind: 'choose',
-  objective: 'season',
-  make: (random, share) => {
-    const drawn = dealt(share, MOODS);
-    const options = shuffled(random, MOODS).map((one) => ({
-      id: one.id,
-      says: one.says,
-      reply: one === drawn ? RIGHT : one.not
-    }));
-    const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. What do you show them?`;
-    return practice(ask, options, drawn.id, `${drawn.why} ${START}`);
-  }
-};
-
-export const season = [seasonRetrieve, seasonPause, seasonSpot, moveOrStay, mood];
+export const season = [seasonRetrieve, seasonPause, seasonSpot];

@@ -1,0 +1,135 @@
+import { dealt, pick, shuffled } from '../draw';
+import type { Generator } from '../generator';
+import { FISHED_PLACES } from './fished-places';
+import { practiceItem, WHERE_TO_START } from './season';
+
+/** What fish show, and what one does then. Common practice, no source. */
+interface Showing {
+  id: string;
+  signs: readonly string[];
+  says: string;
+  why: string;
+  /** When it is right, to whoever chose it when it is not. */
+  not: string;
+}
+
+/** What one does first with a spot. */
+const STANDS: readonly Showing[] = [
+  {
+    id: 'move',
+    signs: [
+      'Ten minutes of good casts, no bites, a blank sonar',
+      'No bait, no fish on sonar, no bites',
+      'A whole pass over the spot shows nothing',
+      'Twenty good casts, no bites, and nothing on the screen',
+      'You’ve covered all of it from two sides: nothing',
+      'The sonar has been blank since you came'
+    ],
+    says: 'move first, same retrieve',
+    why: 'No retrieve catches a fish that isn’t there.',
+    not: 'You move when nothing shows and nothing bites.'
+  },
+  {
+    id: 'change',
+    signs: [
+      'Fish on sonar near bottom, no bites in ten casts',
+      'One bite an hour ago, and the fish are still there',
+      'On sonar, fish follow it and turn away',
+      'The screen is full of fish and none will eat',
+      'Fish and bait on the screen, ten casts, not a bite',
+      'On sonar, fish turn on it and drop back'
+    ],
+    says: 'stay, and change one thing',
+    why: 'They’re there: find out what they want, one thing at a time.',
+    not: 'You change something when fish are there and don’t bite.'
+  },
+  {
+    id: 'keep',
+    signs: [
+      'Three bites in the last ten casts',
+      'Two fish on two casts',
+      'Every third cast gets bit',
+      'You just caught one, and the screen shows more',
+      'Bites come steadily, one every few casts',
+      'Four fish in fifteen minutes'
+    ],
+    says: 'stay, and change nothing',
+    why: 'It works. Write down what you did and do it again.',
+    not: 'You change nothing while you’re getting bit.'
+  }
+];
+
+/** What one shows fish that are there. */
+const MOODS: readonly Showing[] = [
+  {
+    id: 'active',
+    signs: [
+      'Fish are schooled up and chasing bait',
+      'On sonar, two fish raced for the last hop',
+      'Fish hit it before it lands',
+      'Bait is getting pushed to the surface',
+      'On sonar, fish come up to meet it',
+      'On sonar, fish rush it as it falls'
+    ],
+    says: 'hops and strokes, short waits',
+    why: 'Fish on the chase go for what rises and falls.',
+    not: 'Hops and strokes are for fish that chase.'
+  },
+  {
+    id: 'lookers',
+    signs: [
+      'On sonar, fish follow it and turn away',
+      'On sonar, fish nose up to it and stop',
+      'On sonar, fish swim up to look and drift off',
+      'A fish follows it to the boat every cast',
+      'On sonar, fish back off each time it hops',
+      'On sonar, fish circle it and won’t eat'
+    ],
+    says: 'small shakes, longer waits',
+    why: 'Fish that look and won’t eat want it close to still.',
+    not: 'Small shakes are for fish that come and look.'
+  },
+  {
+    id: 'tight',
+    signs: [
+      'On sonar, fish are glued to bottom and won’t chase',
+      'On sonar, fish hold tight to cover and don’t move',
+      'The front went through and nothing stirs',
+      'On sonar, not one fish leaves its spot',
+      'On sonar, fish have sat in one place all morning',
+      'Nothing follows, whatever you do'
+    ],
+    says: 'short drags right at them',
+    why: 'Fish that won’t move need it kept in front of them.',
+    not: 'Drags right at them are for fish that won’t move.'
+  }
+];
+
+const FIND_THEM = 'Find fish first. Then find what they eat. Then leave it alone while it works.';
+
+function byShowing(
+  about: Pick<Generator, 'id' | 'objective'>,
+  showings: readonly Showing[],
+  asks: string,
+  tail: string
+): Generator {
+  return {
+    ...about,
+    kind: 'choose',
+    make: (random, share) => {
+      const drawn = dealt(share, showings);
+      const options = shuffled(random, showings).map((one) => ({
+        id: one.id,
+        says: one.says,
+        reply: one === drawn ? 'Right for what you see.' : one.not
+      }));
+      const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. ${asks}`;
+      return practiceItem(ask, options, drawn.id, `${drawn.why} ${tail}`);
+    }
+  };
+}
+
+export const showings = [
+  byShowing({ id: 'move-or-stay', objective: 'season-map' }, STANDS, 'What do you do?', FIND_THEM),
+  byShowing({ id: 'mood', objective: 'season' }, MOODS, 'What do you show them?', WHERE_TO_START)
+];
