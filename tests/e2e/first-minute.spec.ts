@@ -7,6 +7,8 @@ import { SCREENS } from './screens';
 
 /** What the first result may cost on a phone: touches, time and words read before it. */
 const MOST = { touches: 2, ms: 20_000, words: 20 };
+/** Of a jig and its goal, high. */
+const LEAST_PICTURE_PX = 110;
 const FOOT_M = 0.3048;
 const SETUP = parseSetup(challenges[0].setup);
 /** One foot of tip at the sensitivity of a finger, CSS px. */
@@ -120,7 +122,14 @@ async function tryOnOneScreen(page: Page, place: Locator, isFinger: boolean): Pr
   const covered_px = isBeside ? 0 : close.y + close.height - layer.y;
   // The bait's picture is whole, its ruler in it: the layer's own edge is three pixels.
   expect(covered_px).toBeLessThanOrEqual(3);
-  await expect(result.getByText('How the marks add up')).toBeInViewport({ ratio: 0.9 });
+  const sum = result.getByText('How the marks add up');
+  await expect(sum).toBeInViewport({ ratio: 0.9 });
+  // Unfolded, it scrolls under the picture: less is none of a jig and its goal.
+  await sum.click();
+  const bait = place.locator('figure.bottom');
+  await expect(bait).toBeInViewport({ ratio: 0.95 });
+  expect((await bait.boundingBox())?.height).toBeGreaterThanOrEqual(LEAST_PICTURE_PX);
+  await sum.click();
 }
 
 const ONWARD = 'Next: Exactly two feet';
@@ -172,7 +181,7 @@ async function pull(page: Page, place: Page | Locator, px: number): Promise<void
 /** The arrow that shows how long a pull is a foot of tip, as it is drawn, CSS px. */
 async function arrowOf(place: Page | Locator): Promise<number> {
   const hint = place.locator('.pull');
-  await expect(hint).toHaveText(/^\s*1\sft of tip\s*$/);
+  await expect(hint).toHaveText(/^\s*(by finger:\s*)?1\sft of tip\s*$/);
   await expect(hint).toBeInViewport({ ratio: 1 });
   return (await hint.locator('svg').boundingBox())?.width ?? NaN;
 }

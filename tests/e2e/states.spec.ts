@@ -1,6 +1,7 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
 import { turnByKey } from './hand';
+import { longMotions, longStyles } from './motions';
 import { faultsByDayAndNight, visit } from './page';
 import { smallTargets } from './targets';
 
@@ -47,6 +48,63 @@ test(
     await expectOpenToAll(page, 'a record');
     await page.getByRole('button', { name: 'Erase', exact: true }).click();
     await expectOpenToAll(page, 'a record about to be erased');
+  }
+);
+
+const FORCED = { forcedColors: 'active', reducedMotion: 'reduce' } as const;
+
+/** The first task of a lesson, its questions answered. */
+async function openTask(page: Page, lesson: string, task: string): Promise<Locator> {
+  await visit(page, `/lessons/${lesson}`);
+  await beginLesson(page);
+  const asked = page.locator('section#predict');
+  const option = asked.getByRole('radio').first();
+  if (await option.isVisible()) await option.check();
+  else await asked.getByRole('button', { name: 'More' }).click();
+  await asked.getByRole('button', { name: 'Lock it in' }).click();
+  const step = page.locator(`#${task}`);
+  await step.getByRole('button', { name: 'Take the rod' }).click();
+  return step;
+}
+
+test(
+  'what a wrong call costs is accessible, by night and with forced colors',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const step = await openTask(page, 'your-hands-ruler', 'one-foot-half-seen');
+    await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 10);
+    const guess = step.getByRole('form', { name: 'Your guess' });
+    await guess.getByRole('textbox').fill('99');
+    await guess.getByRole('radio').first().check();
+    await guess.getByRole('button', { name: 'Call it' }).click();
+    await step.getByText('How the marks add up').click();
+    await expect(step.getByRole('row', { name: /^Your call .* −30$/ })).toBeVisible();
+    await expectOpenToAll(page, 'a wrong call');
+    await page.emulateMedia(FORCED);
+    await expectOpenToAll(page, 'a wrong call with forced colors');
+    // The next is in sight, and says what it is for.
+    await step.getByRole('button', { name: 'Try again' }).click();
+    await expect(
+      step.getByText('In sight this time, to look. The hidden one counts.')
+    ).toBeVisible();
+  }
+);
+
+test(
+  'a rod over a snag stands still and is accessible with forced colors',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.emulateMedia(FORCED);
+    const step = await openTask(page, 'snags', 'free-from-above');
+    const rod = step.getByRole('slider', { name: /^Rod/ });
+    await expect(rod).toBeFocused();
+    await expectOpenToAll(page, 'before');
+    await turnByKey(rod, 6);
+    await step.getByRole('button', { name: 'Done', exact: true }).click();
+    await expect(step.locator('.grade .change')).not.toBeEmpty();
+    expect([...(await longMotions(page)), ...(await longStyles(page))]).toEqual([]);
+    await expectOpenToAll(page, 'its result');
   }
 );
 

@@ -44,10 +44,13 @@ export const pace = goalKind({
   }),
   miss: ({ m_s: [low, high] }, value, units) => {
     const speed = (m_s: number) => formatSpeed(m_s, units);
-    const limit = value > high ? `the limit is ${speed(high)}` : `at least ${speed(low)} was asked`;
-    return `it went ${formatBeside(value, [low, high], speed)}; ${limit}`;
+    const reached = formatBeside(value, [low, high], speed);
+    // Its slow end, which a move that is quick on the whole may have as well.
+    return value > high
+      ? `it went ${reached}; the limit is ${speed(high)}`
+      : `it slowed to ${reached}; at least ${speed(low)} was asked`;
   },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),
   advice: ({ m_s }, value) =>
-    value > m_s[1] ? 'Go slower over the same distance' : 'Go a little quicker'
+    value > m_s[1] ? 'Go slower over the same distance' : 'Keep it moving: don’t let it lag'
 });
