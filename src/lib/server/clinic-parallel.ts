@@ -47,7 +47,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   'stroke-and-fall': {
     item: 'sweep-or-lift',
-    hint: 'Two things make height. How quick is each move, and how long?'
+    hint: 'Two things make height: how fast the rod goes, and how far.'
   },
   'line-and-rod': {
     item: 'line-stretch',

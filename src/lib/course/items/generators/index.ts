@@ -30,7 +30,7 @@ const written: readonly Generator[] = [
 /** Three options a question: whoever takes one place all through a sheet is right a third of the time. */
 const PLACES = 3;
 /** Any number will do; another deals the places of all questions anew. */
-const DEALT_BY = 5;
+const DEALT_BY = 6;
 
 /** Where each generator begins: every place as often, in an order that nobody foresees. */
 const begins = shuffled(
