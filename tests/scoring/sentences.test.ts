@@ -48,10 +48,10 @@ describe('the first sentence answers what was asked', () => {
       { events: [{ ...touch, t_s: 3 }], sweep_s: 1 },
       'You moved the rod 2~s before it was down.'
     ],
-    [strike, { events: [bite] }, 'It bit, and you never struck.'],
-    [strike, { events: [bite], sweep_s: 2 }, 'You struck 1.3~s after the bite.'],
+    [strike, { events: [bite] }, 'It bit, and you never set.'],
+    [strike, { events: [bite], sweep_s: 2 }, 'You set 1.3~s after the bite.'],
     [strike, {}, 'Nothing bit, and you left it alone.'],
-    [strike, { sweep_s: 2 }, 'You struck, and nothing had bitten.'],
+    [strike, { sweep_s: 2 }, 'You set, and nothing had bitten.'],
     [free, {}, 'The hook never hung.'],
     [free, { events: [snag] }, 'The hook still hangs.'],
     [free, { events: [snag, freed] }, 'The hook hung, and you freed it.']
@@ -75,6 +75,8 @@ describe('the first sentence answers what was asked', () => {
     expect(change).toMatch(/^Move the rod on until the hook hangs\./);
     const over = { ...made({}), stones: [{ index: 0, touched: true }] };
     const slid = describeTry(challenge, gradedAs(challenge, over), 'imperial');
-    expect(slid.change).toMatch(/^Pull harder into the rock: the hook slid over it\./);
+    expect(slid.change).toMatch(
+      /^Pull more firmly into the rock\. Here you want it hung, and the hook slid over\./
+    );
   });
 });

@@ -21,7 +21,7 @@ export const cautions: readonly { name: string; text: string }[] = [
     name: 'Falling in',
     text:
       'Wear the life jacket: most people who drown from boats wore none. Clip on the kill ' +
-      'switch. Somebody on the bank knows your plan. No alcohol.'
+      'switch. Somebody on shore knows your plan. No alcohol.'
   },
   {
     name: 'Cold water',

@@ -32,7 +32,7 @@ export const DAY_REASONS = [
 /** What fish show. Common practice, no source: what is seen of the fish comes before the season. */
 const SIGNS: readonly { says: string; best: DayChoice; why: string }[] = [
   {
-    says: 'Ten minutes of good casts, no bites, and no fish on sonar.',
+    says: 'Twenty good casts, no bites, and no fish on the graph.',
     best: 'move',
     why: 'The spot is empty, so move first.'
   },

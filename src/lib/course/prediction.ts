@@ -1,7 +1,6 @@
-import { FOOT_M, INCH_M, parseScenario, simulateScenario, type Result } from '../model';
+import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
-import { measured } from './items/measure';
-import { lengthToken, timeToken } from './items/draw';
+import { saidAbout, saidSeconds } from './items/said';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/measures';
 import type { Option, PredictQuestion } from './lesson';
 import { nearestOption, saidOf } from './nearest-option';
@@ -56,38 +55,27 @@ export interface SaidVerdict {
   right: boolean;
   /** What the model makes of it, SI. */
   figure: AskedFigure;
-  /** So far off is right: what slack and drag area leave open, and half of what one press is worth. */
-  band: number;
+  /** What is right, SI: the range of the option that is, which no reading of slack and drag area leaves. */
+  range: readonly [low: number, high: number];
   reply: string;
 }
 
-/** A number is said to the half foot, the inch, the second: half of that is no error. */
-const SAID_TO: Record<NonNullable<PredictQuestion['say']>, number> = {
-  feet: FOOT_M / 2,
-  inches: INCH_M,
-  seconds: 1
-};
-
-/** Right within the model's own band, and to the step in which it is said; a number that is off hears what its nearest option hears. */
+/** Right within the range of the option that is; a number that is off hears what its nearest option hears. */
 export function judgeSaid(question: PredictQuestion, said: number): SaidVerdict {
   const of = saidOf(question);
-  const { nominal, band: open } = measured(question.run, of, 'slack and drag');
-  const band = Math.max(open, SAID_TO[question.say ?? 'feet'] / 2);
-  const { key } = answerOf(question);
-  const right = Math.abs(said - nominal) <= band;
+  const { key, result } = answerOf(question);
+  const range = key.holds[of] ?? [NaN, NaN];
+  const value = MEASURES[of].of(result);
+  const right = range[0] <= said && said <= range[1];
   const nearest = nearestOption(question, said);
-  const reply = right
-    ? key.reply
-    : nearest.id === key.id
-      ? beside(key, of, said - nominal)
-      : nearest.reply;
-  return { right, figure: { of, value: nominal }, band, reply };
+  const reply = right || nearest.id !== key.id ? nearest.reply : beside(key, of, said - value);
+  return { right, figure: { of, value }, range, reply };
 }
 
-/** To a number beside the band whose nearest option is the right one: by how much it is off. */
+/** To a number beside the range whose nearest option is the right one: by how much it is off. */
 function beside({ reply }: Option, of: MeasureName, off: number): string {
-  const by = of === 'fall_s' ? timeToken(Math.abs(off)) : lengthToken(Math.abs(off));
-  return `${by} too ${off > 0 ? 'much' : 'little'}. ${reply.replace(/^Right\. /, '')}`;
+  const by = of === 'fall_s' ? saidSeconds(Math.round(Math.abs(off))) : saidAbout(Math.abs(off));
+  return `About ${by} too ${off > 0 ? 'much' : 'little'}. ${reply.replace(/^Right\. /, '')}`;
 }
 
 function holds({ holds: asked }: Option, result: Result): boolean {

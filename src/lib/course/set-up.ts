@@ -43,15 +43,18 @@ function strangeNumbers(said: string, values: readonly number[]): string[] {
   );
 }
 
-/** Every number of a run, and what follows from them: the rod's name, how far the tip goes, how long it all takes. */
+/** Every number of a run, and what follows from them: the rod's name, how far tip and butt go, how long it all takes. */
 function valuesOf(thing: unknown): number[] {
   const numbers = numbersOf(thing);
   const turns = turnsOf(thing);
   const lengths = [...new Set(numbersUnder(thing, 'length_m'))];
   const tips = lengths.flatMap((length_m) => turns.flatMap((turn) => tipsOf(length_m, turn)));
+  const butts = turns.map(
+    ([from_deg, to_deg]) => (BUTT_M * Math.abs(to_deg - from_deg) * Math.PI) / 180
+  );
   const times = numbersUnder(thing, 'duration_s');
   const sum = times.reduce((all, one) => all + one, 0);
-  return [...numbers, ...lengths.map((one) => one + BUTT_M), ...tips, sum];
+  return [...numbers, ...lengths.map((one) => one + BUTT_M), ...tips, ...butts, sum];
 }
 
 /** Along the line, as a sweep drags, and along the arc, as a lift moves it, m. */

@@ -32,7 +32,7 @@ const DID: Record<SnagEnd, string> = {
   'line broke': 'The line broke.'
 };
 
-const SLID_OVER = 'Pull harder into the rock: the hook slid over it';
+const SLID_OVER = 'Pull more firmly into the rock. Here you want it hung, and the hook slid over';
 
 const ADVICE: Record<SnagEnd, string> = {
   freed: 'Do the same again',

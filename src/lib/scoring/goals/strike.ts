@@ -36,18 +36,18 @@ export const strike = goalKind({
   }),
   did: (_, value) => {
     if (Number.isNaN(value)) return 'Nothing bit, and you left it alone.';
-    if (value === -Infinity) return 'You struck, and nothing had bitten.';
-    if (value === Infinity) return 'It bit, and you never struck.';
+    if (value === -Infinity) return 'You set, and nothing had bitten.';
+    if (value === Infinity) return 'It bit, and you never set.';
     const time = formatTime(Math.abs(value));
-    return `You struck ${time} ${value < 0 ? 'before' : 'after'} the bite.`;
+    return `You set ${time} ${value < 0 ? 'before' : 'after'} the bite.`;
   },
   // Where the try is about how far it went.
   miss: (_, value) => {
     if (Number.isNaN(value)) return '';
-    if (value === Infinity) return 'you never struck';
-    if (value === -Infinity) return 'you struck, and nothing had bitten';
+    if (value === Infinity) return 'you never set';
+    if (value === -Infinity) return 'you set, and nothing had bitten';
     const time = formatTime(Math.abs(value));
-    return `you struck ${time} ${value < 0 ? 'before' : 'after'} the bite`;
+    return `you set ${time} ${value < 0 ? 'before' : 'after'} the bite`;
   },
   advice: (_, value) =>
     value < REACTION_S ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'

@@ -97,13 +97,16 @@ export const choices = [
   fact(
     'hops-rhythm',
     'hops',
-    'Why don’t you hop to a steady beat?',
+    'When do you make the next hop?',
     [
-      ['each hop takes its own time to land', 'Right. Wait for the touch, not for the beat.'],
-      ['fish want it as fast as they can get it', 'Some days. Even then the jig has to be down.'],
-      ['the reel needs time to pick up line', 'That’s quick. The fall is what takes time.']
+      ['once you’ve felt it land', 'Right. Each hop takes its own time to come down.'],
+      ['while it’s still falling', 'Then you’re swimming it, not hopping it.'],
+      [
+        'after the same count each time',
+        'A longer hop falls longer. Feel it land, then count your rest.'
+      ]
     ],
-    'If you hop before the touch, you’re swimming it, not hopping it.',
+    'Wait for the touch, rest as long as you mean to, then hop again.',
     ['three hops']
   ),
   fact(

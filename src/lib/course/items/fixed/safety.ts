@@ -111,7 +111,7 @@ export const safety = [
     'safety',
     'You’re launching alone. Who knows your plan?',
     [
-      ['somebody on the bank, and when to call', 'Right. Then somebody misses you in time.'],
+      ['somebody on shore, and when to call', 'Right. Then somebody misses you in time.'],
       ['nobody: I have my phone in a pocket', 'A phone under water calls nobody.'],
       ['the one who finds the note in my truck', 'Nobody reads it until dark.']
     ],

@@ -18,7 +18,7 @@ const STANDS: readonly Showing[] = [
   {
     id: 'move',
     signs: [
-      'Ten minutes of good casts, no bites, a blank sonar',
+      'Twenty good casts, no bites, a blank graph',
       'No bait, no fish on sonar, no bites',
       'A whole pass over the spot shows nothing',
       'Twenty good casts, no bites, and nothing on the screen',

@@ -113,7 +113,7 @@ export default {
       ],
       steps: [
         'Rules: license, seasons, limits, lead.',
-        'Tell somebody on the bank where, and when to worry.',
+        'Tell somebody on shore where, and when to worry.',
         'Look up: wires, branches, sky. Check wind and fog.',
         'Kill switch clipped on. No alcohol.',
         'Agree who casts on which side. Look behind every time.',

@@ -18,7 +18,7 @@ export default {
     { says: 'Most hands: about {2 ft|60 cm}.', basis: 'practice' },
     { says: 'Your hand measures a foot its own way, and it’s off.', basis: 'practice' },
     {
-      says: 'The jig follows the tip, not the hand.',
+      says: 'The jig follows the tip, not the butt.',
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
@@ -29,7 +29,7 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
-      says: ['That’s your hand.', 'Three faults, three cures.'],
+      says: ['That’s the butt.', 'Three faults, three cures.'],
       basis: 'practice'
     }
   ],
@@ -39,25 +39,26 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Rod low to the side, 60° off your line, its tip {6½ ft|2 m} from your hand. You turn it 20° farther off, slowly.',
+      text: 'Low rod, line tight. The butt ends {14 in|35 cm} behind your hand, the tip {6½ ft|2 m} in front. You turn the rod slowly, the butt by {4½ in|12 cm}.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
         say: 'feet',
-        run: lowRun(fathomley, sweep(60, 80, 4.4)),
+        // The butt's share of the lever: 19 degrees.
+        run: lowRun(fathomley, sweep(60, 79, 4.4)),
         options: [
           {
             id: 'hand',
             says: 'About {4 in|10 cm}',
             holds: { travel_m: [0.08, 0.12] },
             reply:
-              'That’s your hand. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows.'
+              'That’s the butt. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows.'
           },
           {
             id: 'tip',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.48, 0.72] },
-            reply: 'Right. The jig follows the tip, not the hand.'
+            reply: 'Right. The jig follows the tip, not the butt.'
           },
           {
             id: 'more',
@@ -104,7 +105,7 @@ export default {
         },
         {
           sign: 'Every try is long by the same',
-          means: 'You run long: that’s bias. Aim shorter.',
+          means: 'You run long. Aim shorter.',
           basis: 'practice'
         }
       ]

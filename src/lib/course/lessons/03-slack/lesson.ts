@@ -42,7 +42,7 @@ export default {
     },
     {
       says: [
-        'Here the belly eats half.',
+        'Here the belly eats nearly half.',
         'The jig gets what’s left.',
         'You feel nothing at first.',
         'But the belly is smaller than your sweep: the jig comes late, and less.'
@@ -70,11 +70,11 @@ export default {
             id: 'all',
             says: 'All of it: {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
-            reply: 'On a tight line, yes. Here the belly eats half.'
+            reply: 'On a tight line, yes. Here the belly eats nearly half.'
           },
           {
             id: 'part',
-            says: 'About half: {1 ft|30 cm}',
+            says: 'About half, or a bit more',
             holds: { travel_m: [0.23, 0.38] },
             reply: 'Right. The belly takes its share first. The jig gets what’s left.'
           },

@@ -34,7 +34,7 @@ export default {
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
-      says: 'That takes free spool.',
+      says: 'For that, leave it in free spool.',
       basis: { run: 'free', holds: { travel_m: [-0.5, 0.3] }, unknowns: 'drag' }
     },
     {
@@ -70,7 +70,7 @@ export default {
             says: 'Right under where it hit the water',
             holds: { travel_m: [-0.5, 0.3] },
             reply:
-              'That takes free spool. On a tight line it swings toward you, like a weight on a string.'
+              'For that, leave it in free spool. On a tight line it swings toward you, like a weight on a string.'
           },
           {
             id: 'nearer',

@@ -78,7 +78,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You sweep {2 ft|60 cm} in 4 seconds. The wind drifts you onto the jig, half a foot a second.',
+      text: 'You sweep {2 ft|60 cm} in 4 seconds. The wind drifts you onto the jig, {half a foot|15 cm} a second.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'The tip pulls one way. Which way does the boat carry the whole rod?',

@@ -105,7 +105,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Jig {90 ft|27 m} out, line just tight. A {7 ft 9 in|2.35 m} rod at nine: level.',
+      text: 'Jig {90 ft|27 m} out, line just tight. A {7 ft 9 in|2.4 m} rod at nine: level.',
       question: {
         ask: 'You lift evenly to twelve. About how far does the jig come?',
         hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',

@@ -35,7 +35,7 @@ export default {
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
-      says: ['Then it swings in on the tight line.', 'The rest is the swing.'],
+      says: ['That’s less than the snap alone.', 'The rest is the swing.'],
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
@@ -61,7 +61,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You snap the rod two clock hours and leave it up. The jig is about {45 ft|14 m} out.',
+      text: 'You snap the rod from nine-thirty to eleven-thirty and leave it up. The jig is about {45 ft|14 m} out.',
       question: {
         ask: 'How much closer is the jig when it lands?',
         hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',
@@ -72,8 +72,7 @@ export default {
             id: 'little',
             says: 'About {3 ft|1 m}',
             holds: { travel_m: [0.75, 1.14] },
-            reply:
-              'Then it swings in on the tight line. Snap and swing together: about {8½ ft|2.6 m}.'
+            reply: 'That’s less than the snap alone. Snap and swing together: about {8½ ft|2.6 m}.'
           },
           {
             id: 'much',

@@ -22,7 +22,7 @@ export default [
   {
     id: 'bite-on-semi-slack',
     title: 'A bite on semi-slack',
-    ask: 'Lift it, follow it down, then wait. Lift hard when a fish takes it. Some casts have none.',
+    ask: 'Lift it, follow it down, then wait. When a fish takes it, reel down and set. Some casts have none.',
     setup: deeperWith({
       start: { bait_x_m: ft(45), slack_m: 0.03 },
       more: { bites: [{ t_s: 4, kind: 'moving off' }] }

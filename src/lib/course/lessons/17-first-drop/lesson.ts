@@ -74,7 +74,7 @@ export default {
       title: 'Call it first',
       text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-pound fluorocarbon, free spool.',
       question: {
-        ask: 'How long can a fish take it before it’s down?',
+        ask: 'How many seconds does it fall? So long a fish can eat it on the drop.',
         hint: 'Think of your count in {10 ft|3 m}. This is twice as deep.',
         say: 'seconds',
         run: free,

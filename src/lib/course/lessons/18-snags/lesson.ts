@@ -17,7 +17,7 @@ export default {
     'Free a hook with slack and small shakes.',
     'Know what you never do with a stuck jig.'
   ],
-  leaves_out: ['Lure retrievers.'],
+  leaves_out: ['How to tie on again.'],
   claims: [
     {
       says: 'Pulling harder drives the hook in.',
@@ -51,7 +51,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{8 in|20 cm} into a drag its hook catches on a rock.',
+      text: '{8 in|20 cm} into a drag, the hook hangs on a rock.',
       question: {
         ask: 'You keep pulling, harder. What happens?',
         hint: 'Which way does the hook point? What does a harder pull do to it?',
@@ -138,6 +138,7 @@ export default {
         'Stop. Slack. Three shakes.',
         'Move the boat past it and pull from the far side.',
         'Bow and snap the line, once or twice.',
+        'A plug knocker: let it slide down the line and bump.',
         'Last: wrap line on the tool, turn away, everyone clear, break it.',
         'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
       ],

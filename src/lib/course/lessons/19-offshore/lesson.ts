@@ -28,7 +28,7 @@ export default {
     'Ledges, humps and roadbeds. The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
   place: {
     name: place.name,
-    note: 'An invented lake, about {35 ft|10.7 m} deep here.'
+    note: 'An invented lake, about {35 ft|10.5 m} deep here.'
   },
   objectives: [
     'Know what deep water changes.',

@@ -34,7 +34,7 @@ export default {
   id: 'season-map',
   order: 20,
   title: 'The season map',
-  minutes: 7,
+  minutes: 8,
   about:
     'Surface temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
@@ -67,7 +67,8 @@ export default {
         'Surface temperature says where to look first and how to start.',
         'When a spot is empty, move first',
         'Where to start.',
-        'Lakes differ.'
+        'Lakes differ.',
+        'In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: leave those be.'
       ],
       basis: 'practice'
     }
@@ -79,7 +80,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Summer. Three strokes of a {7 ft 9 in|2.35 m} rod in 15 seconds, the slack reeled up after each.',
+      text: 'Summer. Three strokes of a {7 ft 9 in|2.4 m} rod in 15 seconds, the slack reeled up after each.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'How far does one stroke bring it? The reel keeps what the rod gained.',
@@ -94,8 +95,8 @@ export default {
           },
           {
             id: 'some',
-            says: 'About {17 ft|5.3 m}',
-            holds: { travel_m: [4.9, 5.7] },
+            says: 'About {15 to 20 ft|4.5 to 6 m}',
+            holds: { travel_m: [4.5, 6.1] },
             reply:
               'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see less than the model does.'
           },
@@ -127,7 +128,7 @@ export default {
     {
       kind: 'feel',
       title: 'The map',
-      text: 'Where to start. Lakes differ. Then pick for one day.',
+      text: 'Where to start. Lakes differ. In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: leave those be.',
       asks: 'day',
       cues: [
         { sign: winter.says, means: mapped(winter), basis: 'practice' },
@@ -139,7 +140,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Ten good minutes, no bites, no fish on sonar',
+          sign: 'Twenty good casts, no bites, no fish on the graph',
           means: 'Move first.',
           basis: 'practice'
         },
@@ -157,9 +158,9 @@ export default {
       needs: ['A graph or a thermometer', 'A lake map', 'A watch'],
       steps: [
         'Read the surface temperature. Mark three spots from the map.',
-        'Ten minutes at the first. Then move, or stay?'
+        'Twenty casts at the first. Then move, or stay?'
       ],
-      log: ['Temperature, spots, minutes at each', 'Why you moved']
+      log: ['Temperature, spots, casts at each', 'Why you moved']
     }
   ]
 };

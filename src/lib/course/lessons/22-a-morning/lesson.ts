@@ -16,7 +16,7 @@ export default {
   order: 22,
   title: 'A morning on Fathomley Water',
   minutes: 8,
-  about: 'Put it together. Cold at first light, then wind, then the fish wake up.',
+  about: 'Put it together. Slow at first light, then wind, then the fish wake up.',
   place: deepPlace,
   objectives: ['Pick a retrieve and say why.', 'Do three things well, one after another.'],
   leaves_out: ['Your own lake.'],
@@ -45,7 +45,7 @@ export default {
       basis: { most: 'travel_m', of: ['away', 'anchored', 'onto'] }
     },
     {
-      says: 'Cold at first light, then wind, then the fish wake up.',
+      says: 'Slow at first light, then wind, then the fish wake up.',
       basis: 'practice'
     }
   ],
