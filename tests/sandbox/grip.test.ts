@@ -6,6 +6,7 @@ import {
   DeckGrip,
   Grip,
   gripOn,
+  isPulledUp,
   keyDirection,
   pullFor,
   PX_PER_M,
@@ -79,6 +80,7 @@ describe('the arrow that tells how far a foot of tip is', () => {
     { ...flat, hour: 60 },
     { ...out, hour: 60 },
     { ...flat, hour: 20 },
+    { ...flat, hour: 8 },
     { ...flat, plane: 'lift' as const, hour: 10 },
     { ...flat, plane: 'lift' as const, hour: 45 }
   ].map(({ setup, plane, hour }) => ({
@@ -95,7 +97,7 @@ describe('the arrow that tells how far a foot of tip is', () => {
     for (const isFromDeck of [true, false]) {
       const rod = { ...given, isFromDeck };
       const px = pullFor(rod, FOOT_M) ?? NaN;
-      const to = given.plane === 'lift' ? { x: 7, y: 9 - px } : { x: 7 + px, y: 9 };
+      const to = isPulledUp(rod) ? { x: 7, y: 9 - px } : { x: 7 + px, y: 9 };
       const to_deg = gripOn(rod, { x: 7, y: 9 }, given.hour).moveTo(to);
       // What the page counts of that turn, made slowly: within half an inch, which the loaded tip's bend leaves open.
       const turn = { from_deg: given.hour, to_deg, duration_s: 4 };
@@ -108,10 +110,15 @@ describe('the arrow that tells how far a foot of tip is', () => {
     }
   });
 
+  test('points up where the rod points at the bait, and right where it is across', () => {
+    const [rod] = rods;
+    const at = (azimuth_deg: number, isFromDeck = false) =>
+      isPulledUp({ ...rod, start: { elevation_deg: 0, azimuth_deg }, isFromDeck });
+    expect([at(8), at(60), at(8, true)]).toEqual([true, false, false]);
+  });
+
   test('is none for a way that no straight pull gives', () => {
     const [rod] = rods;
-    const start = { elevation_deg: 89, azimuth_deg: 0 };
-    const upright = { ...rod, plane: 'lift' as const, start, isFromDeck: false };
-    expect(pullFor(upright, FOOT_M)).toBeNull();
+    expect(pullFor({ ...rod, isFromDeck: false }, 3 * rod.setup.rod.length_m)).toBeNull();
   });
 });

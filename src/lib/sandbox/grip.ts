@@ -107,15 +107,23 @@ function wayAt({ setup, plane, start }: HeldRod, deg: number): number {
 const FARTHEST_PX = 400;
 const NEAR_ENOUGH_PX = 0.1;
 
+/** Half way from pointing at the bait to pointing across: the tip then goes as much up the page as to the right. */
+const STEEP_DEG = 45;
+
+/** Whether a rod is pulled up the page, along which its tip begins to go, or to the right. */
+export function isPulledUp({ plane, start, isFromDeck }: Omit<HeldRod, 'setup'>): boolean {
+  return isFromDeck ? plane === 'lift' : start[movedAngle(plane)] < STEEP_DEG;
+}
+
 /**
- * How far a pointer goes, straight to the right in a sweep and straight up in a lift, for so much of the
- * tip's way, px: halved down to what no screen shows. Null for more than a phone is wide.
+ * How far a pointer goes, straight up or straight to the right, for so much of the tip's way, px: halved
+ * down to what no screen shows. Null for more than a phone is wide.
  */
 export function pullFor(rod: HeldRod, way_m: number): number | null {
   const hand = { x: 0, y: 0 };
   const start_deg = rod.start[movedAngle(rod.plane)];
   const isEnough = (px: number) => {
-    const to = rod.plane === 'lift' ? { x: 0, y: -px } : { x: px, y: 0 };
+    const to = isPulledUp(rod) ? { x: 0, y: -px } : { x: px, y: 0 };
     return wayAt(rod, gripOn(rod, hand, start_deg).moveTo(to)) >= way_m;
   };
   let [low, high] = [0, FARTHEST_PX];

@@ -1,4 +1,5 @@
 import { TICK_S, type Result } from '../../model';
+import { fading } from '../fading';
 
 type Traced = Pick<Result, 'trace'>;
 
@@ -11,6 +12,8 @@ export const FALL_FROM_M = 0.15;
 /** A tip that gets no further than this in so many ticks rests: a pause after a twitch, m. */
 const TIP_REST_M = 0.01;
 const TIP_REST_TICKS = 20;
+/** So long a tip stays as near when it only turns: that is no rest. */
+const TURN_TICKS = 3;
 /** The tip's speed is a mean over so many ticks: less than the quickest wrist needs for a hop. */
 const TIP_SPEED_TICKS = 3;
 /** A firm sweep takes up so much line, m, in so many ticks. */
@@ -19,37 +22,65 @@ export const SWEEP_TICKS = 60;
 /** The pull at the end is a mean over this many ticks. */
 const END_TICKS = 50;
 
+/** Line drawn and given back. */
+interface Draw {
+  readonly drawn_m: number;
+  readonly top_m: number;
+  /** Of the line drawn and the line given back, the lesser, m. */
+  size_m: number;
+  /** The longest that the tip rested before it drew again, ticks. */
+  rest_ticks: number;
+}
+
 /** How many times the tip drew line and gave it back, rested or not. */
-export const countDraws = (result: Traced): number => countTwitches(result, 0);
+export const countDraws = (result: Traced): number => drawsOf(result, TWITCH_M).length;
+
+/** How many times it did, of those too small to be twitches as well. */
+export const countSmallDraws = (result: Traced): number => drawsOf(result, TWITCH_M / 2).length;
 
 /** How many times the tip drew line, gave it back, and rested for a fifth of a second. */
-export function countTwitches(result: Traced, rest_ticks = TIP_REST_TICKS): number {
+export function countTwitches(result: Traced): number {
+  return drawsOf(result, TWITCH_M).filter(({ rest_ticks }) => rest_ticks >= TIP_REST_TICKS).length;
+}
+
+/** The same with what was nearly one: half as long, or without any rest, it is none. */
+export function twitched(result: Traced, count: number): number {
+  const nearly = drawsOf(result, TWITCH_M / 2)
+    .map(
+      ({ size_m, rest_ticks }) =>
+        fading(TWITCH_M - size_m, TWITCH_M / 2) *
+        fading(TIP_REST_TICKS - rest_ticks, TIP_REST_TICKS - TURN_TICKS)
+    )
+    .sort((a, b) => b - a)
+    .slice(0, count)
+    .reduce((sum, share) => sum + share, 0);
+  return Math.max(countTwitches(result), nearly);
+}
+
+/** @param turn_m where the tip goes back by less it only trembles */
+function drawsOf(result: Traced, turn_m: number): Draw[] {
   const taken = takenLine(result);
-  let [low, high, count] = [taken[0], taken[0], 0];
-  let isUp = false;
-  let isDone = false;
+  const draws: Draw[] = [];
+  let [low, high, isUp] = [taken[0], taken[0], false];
   let [restedAt, restedFrom] = [taken[0], 0];
   for (const [i, now] of taken.entries()) {
     if (Math.abs(now - restedAt) >= TIP_REST_M) [restedAt, restedFrom] = [now, i];
-    if (isDone && i - restedFrom >= rest_ticks) {
-      count++;
-      isDone = false;
-    }
+    const last = draws.at(-1);
     if (isUp) {
       high = Math.max(high, now);
-      if (now > high - TWITCH_M) continue;
-      isDone = true;
-      isUp = false;
-      low = now;
+      if (now > high - turn_m) continue;
+      draws.push({ drawn_m: high - low, top_m: high, size_m: 0, rest_ticks: 0 });
+      [low, isUp] = [now, false];
+    } else if (now >= Math.min(low, now) + turn_m) {
+      [high, isUp] = [now, true];
     } else {
       low = Math.min(low, now);
-      if (now < low + TWITCH_M) continue;
-      isUp = true;
-      isDone = false;
-      high = now;
+      if (!last) continue;
+      last.size_m = Math.min(last.drawn_m, last.top_m - low);
+      last.rest_ticks = Math.max(last.rest_ticks, i - restedFrom);
     }
   }
-  return count;
+  return draws;
 }
 
 /**

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { clamped } from '../fading';
 import { timesOf } from '../times-of';
 import { whole } from '../schema-parts';
-import { countDraws, countTwitches } from './tip-measures';
+import { countDraws, countSmallDraws, countTwitches, twitched } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** So many times the tip draws and gives back line. */
@@ -20,7 +20,7 @@ export const twitches = goalKind({
   role: 'aim',
   isOfOneTurn: false,
   measure: (_, { result }) => countTwitches(result),
-  share: ({ count }, value) => clamped(value / count),
+  share: ({ count }, _, { result }) => clamped(twitched(result, count) / count),
   words: ({ count }, value) => ({
     name: 'Twitches',
     asked: `${count} or more`,
@@ -29,7 +29,11 @@ export const twitches = goalKind({
   did: ({ count }, value, _, result) => {
     if (value >= count) return `You twitched it ${timesOf(value)}.`;
     const draws = countDraws(result);
-    if (draws === 0) return `You never twitched it; we asked for ${count}.`;
+    if (draws === 0) {
+      return countSmallDraws(result) > 0
+        ? 'You twitched it too little to draw line.'
+        : `You never twitched it; we asked for ${count}.`;
+    }
     if (draws < count) return `You twitched it ${timesOf(draws)}, not ${timesOf(count)}.`;
     const rested = value === 0 ? 'without a rest' : `but rested after only ${value}`;
     return `You twitched it ${timesOf(draws)}, ${rested}.`;
@@ -37,8 +41,9 @@ export const twitches = goalKind({
   advice: ({ count }, _, result) => {
     const draws = countDraws(result);
     if (draws >= count) return 'Rest a moment after each twitch';
-    return draws === 0
-      ? 'Twitch the tip, and give the line back each time'
-      : 'Twitch it more often';
+    if (draws > 0) return 'Twitch it more often';
+    return countSmallDraws(result) > 0
+      ? 'Twitch it a little farther'
+      : 'Twitch the tip, and give the line back each time';
   }
 });

@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { allLessons, findChallenge } from '../../src/lib/course';
+import { inTurn, lift, pause, reel, sweep, times } from '../../src/lib/course/retrieves/moves';
+import { gradeTry, REEL_M_S, type Challenge } from '../../src/lib/scoring';
+
+function named(id: string): Challenge {
+  const found = findChallenge(id, allLessons());
+  if (!found) throw new Error(`no challenge ${id}`);
+  return found;
+}
+
+type Move = Challenge['reference'];
+interface Sweep {
+  id: string;
+  /** Whole tries, from nothing much to all of it: 0 to 1. */
+  moveAt: (part: number) => Move;
+  runs: number;
+  /** Where its marks jump at a threshold that docs/scoring.md names, how often at most. */
+  named?: number;
+}
+
+function jumpsOf({ id, moveAt, runs }: Sweep): string[] {
+  const challenge = named(id);
+  const marks = Array.from(
+    { length: runs + 1 },
+    (_, i) => gradeTry(challenge, moveAt(i / runs)).grade.marks
+  );
+  expect(Math.min(...marks)).toBeLessThan(75);
+  expect(Math.max(...marks)).toBe(100);
+  return marks
+    .slice(1)
+    .flatMap((one, i) =>
+      Math.abs(one - marks[i]) > MOST_JUMP ? [`${(i + 1) / runs}: ${marks[i]} to ${one}`] : []
+    );
+}
+/** As of the other runs of the model: a step is a hair of the hand, half an inch of line or a fiftieth of a second. */
+const MOST_JUMP = 12;
+
+const reeled = (line_m: number) =>
+  inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5), reel(line_m, line_m / REEL_M_S));
+const shaken = (deg: number, rest_s = 0.3) =>
+  inTurn(...times(5, lift(30, 30 + deg, 0.2), lift(30 + deg, 30, 0.2), pause(rest_s)));
+
+/** The challenge's own move with rests of another length. */
+function resting(id: string, factor: number): Move {
+  const { reference } = named(id);
+  if (reference.kind !== 'sequence') throw new Error(`${id} has no rests`);
+  const moves = reference.moves.map((step) =>
+    step.kind === 'pause' ? { ...step, duration_s: step.duration_s * factor } : step
+  );
+  return { ...reference, moves };
+}
+
+const SWEEPS: [name: string, swept: Sweep][] = [
+  [
+    'slack that the reel takes up, from none',
+    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.02 + 0.5 * part), runs: 40 }
+  ],
+  [
+    'line that the reel takes in, until it drags the jig',
+    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.5 + 0.3 * part), runs: 80 }
+  ],
+  [
+    'how far the tip is twitched',
+    { id: 'shake-in-place', moveAt: (part) => shaken(0.3 + 1.5 * part), runs: 80 }
+  ],
+  [
+    'how long it rests between twitches',
+    { id: 'shake-in-place', moveAt: (part) => shaken(4, 0.02 + 0.3 * part), runs: 60 }
+  ],
+  [
+    'one long rest',
+    { id: 'dead-stick', moveAt: (part) => resting('dead-stick', 0.3 + part), runs: 60 }
+  ],
+  [
+    'two rests',
+    { id: 'cold-water', moveAt: (part) => resting('cold-water', 0.4 + 0.8 * part), runs: 60 }
+  ],
+  [
+    'a drag over rocks, each touched or not',
+    { id: 'contact-over-rocks', moveAt: (part) => sweep(60, 66 + 26 * part, 6), runs: 60, named: 3 }
+  ],
+  [
+    'how far a hung hook is shaken, freed or not',
+    {
+      id: 'free-a-snag',
+      moveAt: (part) =>
+        inTurn(
+          sweep(60, 80, 1),
+          pause(0.5),
+          sweep(80, 50, 1),
+          ...times(3, pause(0.7), sweep(50, 51 + 28 * part, 0.4), sweep(51 + 28 * part, 50, 0.4))
+        ),
+      runs: 40,
+      named: 1
+    }
+  ]
+];
+
+describe('marks of whole tries fall smoothly with', () => {
+  test.each(SWEEPS)('%s', (_, swept) => {
+    const jumps = jumpsOf(swept);
+    if (swept.named === undefined) expect(jumps).toEqual([]);
+    expect(jumps.length).toBeLessThanOrEqual(swept.named ?? 0);
+  });
+});
