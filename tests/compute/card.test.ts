@@ -69,7 +69,7 @@ test('a card and a plan of the same day say the same: the counts far and near, t
   const fallen = card.falls.find(([m]) => m === 4.572);
   expect(fallen?.[1]).toBeCloseTo(planned[0], 0);
   const [drag, hop] = movesForPlan({ ...given, retrieves: ['drag', 'hop'] });
-  const hopped = card.moves.find((one) => one.kind === 'lift' && one.duration_s === 0.5);
+  const hopped = card.moves.find((one) => one.kind === 'lift' && one.duration_s === 0.25);
   expect(hopped?.came[1]).toEqual(hop.came);
   expect(hopped?.kind === 'lift' && hopped.high[1]).toEqual(hop.high);
   const dragged = card.moves.find((one) => one.kind === 'drag' && one.duration_s === 4);

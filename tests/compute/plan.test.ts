@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
 import { movesForPlan, weightForPlan, type DayWanted } from '../../src/lib/compute/jobs/plan';
+import { allLessons, findChallenge } from '../../src/lib/course';
+import { movedIn, readingsOf } from '../../src/lib/compute/jobs/moved';
 import { shownDrag, shownLift } from '../../src/lib/course/items/moves';
+import { shownHop } from '../../src/lib/course/plan';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
 import { isOffBottom, parseScenario, simulate } from '../../src/lib/model';
-import { cornersOf } from '../../src/lib/scoring';
+import { bandsOf, cornersOf } from '../../src/lib/scoring';
 
 /** Shallow and near: its runs are short. */
 const wanted: DayWanted = {
@@ -55,9 +58,29 @@ test('stones are left out: a jig that climbs one is not lifted by the hand', () 
   expect(far_s).toBeLessThanOrEqual(4);
 });
 
+test('the hop of a plan and of a card is the lesson’s hop', () => {
+  const lesson = findChallenge('one-hop', allLessons());
+  const { move, start, plane } = shownHop(setupAt(7, 0));
+  expect([move, start, plane]).toEqual([lesson?.reference, lesson?.start, lesson?.plane]);
+});
+
+test('a jig that leaves the bottom and goes farther than the tip has no distance to carry', () => {
+  const lifted = (depth_m: number, out_m: number) => {
+    const setup = waterWith({ depth_m, start: { bait_x_m: out_m, slack_m: 0.0254 } });
+    const { move, hold_s, ...shown } = shownLift(setup, 9, 10, 1.5);
+    return bandsOf(parseScenario({ ...shown.setup, move, hold_s }), movedIn);
+  };
+  const steep = lifted(8.5, 12.8);
+  expect(steep.travel_m.nominal).toBeGreaterThan(steep.tip_m.nominal);
+  expect(readingsOf(steep)).toMatchObject({ came: null });
+  expect(readingsOf(steep).high?.[0]).toBeGreaterThan(0.1);
+  // On a long, flat line it is drawn along, and less far than the tip.
+  expect(readingsOf(lifted(3, 20)).came?.[0]).toBeLessThan(0.9);
+});
+
 test('a retrieve’s move is the single run of it, and one that the rod cannot do has no reading', () => {
   const [drag, hop] = movesForPlan({ ...wanted, retrieves: ['hop', 'drag', 'dead-stick'] });
-  const { setup, move, hold_s } = shownLift(setupAt(7, 3), 9, 10, 0.5);
+  const { setup, move, hold_s } = shownHop(setupAt(7, 3));
   const lone = simulate(parseScenario({ ...setup, move, hold_s }));
   expect([drag.retrieve, hop.retrieve]).toEqual(['drag', 'hop']);
   // Lengths of a plan are whole millimetres.

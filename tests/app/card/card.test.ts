@@ -5,6 +5,7 @@ import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-l
 import { beyondA6 } from '../../../src/lib/app/card/a6-room';
 import { practiceGearText } from '../../../src/lib/app/card/practice-gear';
 import { cardSections, waterText } from '../../../src/lib/app/card/sections';
+import { GUIDES_SEE } from '../../../src/lib/course/guides-see';
 import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
 import { FOOT_M } from '../../../src/lib/model';
@@ -96,6 +97,26 @@ describe('a boat card', () => {
     expect(said.some((text) => text.endsWith('may lift'))).toBe(true);
     // Invented with ± 2.1 cm, which no hand keeps.
     expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
+  });
+
+  test('says the hop by its tip, and of a lift beyond the tip that it swings in, in one sentence with the plan', () => {
+    const lift = {
+      ...{ kind: 'lift' as const, from_hour: 9, to_hour: 10, duration_s: 1.5 },
+      came: [[0.717, 0.073], null] as [[number, number], null],
+      high: [
+        [0, 0.004],
+        [0.2, 0.3]
+      ] as [[number, number], [number, number]]
+    };
+    const hop = { ...lift, from_hour: 10, to_hour: 10.4, duration_s: 0.25 };
+    const [moves] = words({ ...card, rows: ['moves'], moves: [lift, hop] });
+    expect(moves).toContain('Hop: 15 in of tip, from ten, in ¼ s');
+    expect(moves.filter((text) => text.startsWith('swings in off bottom, up to 1'))).toHaveLength(
+      2
+    );
+    expect(moves.at(-1)).toContain(GUIDES_SEE);
+    const [drags] = words({ ...card, rows: ['moves'], moves: [card.moves[0]] });
+    expect(drags.at(-1)).not.toContain('uides see');
   });
 
   test('with all its rows names those that one A6 sheet has no room for, and keeps the tables', () => {

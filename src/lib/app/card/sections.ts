@@ -1,6 +1,8 @@
 import { allLessons, findLesson } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
+import { GUIDES_SEE } from '$lib/course/guides-see';
+import { HOP_SAYS } from '$lib/course/plan';
 import { windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
 import { INCH_M, isOffBottom } from '$lib/model';
@@ -50,7 +52,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing. Guides see about half of a lift: film yours.`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.${moves.some(({ kind }) => kind === 'lift') ? ` ${GUIDES_SEE}` : ''}`
   }),
   limits: ({ limits, depths_m, isOwn, units }) => ({
     title: 'Stays down',
@@ -139,9 +141,13 @@ export function phoneRoom({ table, lines }: Pick<CardSection, 'table' | 'lines'>
   return letters < SOME_BELOW ? 'some' : '';
 }
 
+/** The lesson's hop is told by its tip; no other lift of a card is as short. */
+const isHop = (move: CardMove) => move.kind === 'lift' && move.to_hour - move.from_hour < 0.5;
+
 /** "1 ft in 2 s", "9 to 10 in 1.5 s" */
 function moveText(move: CardMove, units: Units): string {
   const seconds = formatTime(move.duration_s);
+  if (isHop(move)) return inUnits(HOP_SAYS, units);
   return move.kind === 'drag'
     ? `Tip ${formatLength(move.tip_m, units)} in ${seconds}`
     : `Up ${move.from_hour} to ${move.to_hour} o’clock in ${seconds}`;
@@ -150,10 +156,10 @@ function moveText(move: CardMove, units: Units): string {
 /** "1 ft ± 1 in", "goes 2 ft ± 3 in, up 3 in ± 7" */
 function cameText(move: CardMove, depth: number, units: Units): string {
   const came = move.came[depth];
-  if (!came) return 'can’t';
-  const text = give(came, units);
+  const high = move.kind === 'lift' && move.high[depth];
+  if (!came && !high) return 'can’t';
+  const text = came ? give(came, units) : 'swings in off bottom';
   if (move.kind === 'drag') return move.lifts[depth] ? `${text}, may lift` : text;
-  const high = move.high[depth];
   if (!high) return text;
   const most_m = high[0] + high[1];
   if (!isOffBottom(most_m)) return `${text}, stays down`;

@@ -138,10 +138,12 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
 }
 
 function movedText({ came, high }: DayPlan['moves'][number], units: Units): string {
-  if (!came || !high) return 'your rod can’t.';
+  if (!high) return 'your rod can’t.';
   const length = (m: number) => formatLength(m, units);
   const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
-  return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
+  // Farther than the tip: no figure to carry.
+  const went = came ? `goes ${length(came[0])} ± ${length(came[1])}` : 'swings in off bottom';
+  return `${went}${up}.`;
 }
 
 /** "3 in to 2 ft 5 in", or "to 2 ft 5 in" for what may also stay down. */

@@ -1,5 +1,6 @@
-import { shownDrag, shownLift } from '../../course/items/moves';
 import type { ShownRun } from '../../course';
+import { shownDrag, shownLift } from '../../course/items/moves';
+import { shownHop } from '../../course/plan';
 import {
   FOOT_M,
   isOffBottom,
@@ -13,6 +14,7 @@ import { bandsOf, type Band, type OwnSpread, type Units } from '../../scoring';
 import type { CardFigures, CardMove, OutfitGear, Wind } from '../../wire';
 import { daySetup, readingOf, rounded, WIND_M_S, windsOf, workedAt_m } from './day-setup';
 import { fallTimes } from './falls';
+import { movedIn, readingsOf, type Moved } from './moved';
 import { quickestCount } from './stays-down';
 
 export interface CardWanted {
@@ -35,9 +37,11 @@ const DRAGS: Record<Units, readonly number[]> = {
   metric: [0.15, 0.3, 0.6, 0.9]
 };
 const LIFTS = [
-  { from_hour: 9, to_hour: 10, duration_s: 0.5 },
-  { from_hour: 9, to_hour: 10, duration_s: 1.5 },
-  { from_hour: 9, to_hour: 11, duration_s: 2 }
+  { from_hour: 10, to_hour: 10.4, duration_s: 0.25, run: shownHop },
+  {
+    ...{ from_hour: 9, to_hour: 10, duration_s: 1.5 },
+    run: (setup: SetupInput) => shownLift(setup, 9, 10, 1.5)
+  }
 ];
 /** Pace of a card's drags, m/s: half a foot a second, inside the trade's 0.3 to 1. */
 const DRAG_PACE_M_S = 0.5 * FOOT_M;
@@ -104,11 +108,6 @@ function setupAt(
 const workedSetup = (wanted: CardWanted, depth_m: number) =>
   setupAt(wanted, depth_m, workedAt_m(wanted.out_m));
 
-interface Moved {
-  travel_m: number;
-  peak_height_m: number;
-}
-
 /** Of the run as it is said and in every corner of what is unknown; null for a move the rod cannot do. */
 function bandsIn(
   shown: () => ShownRun,
@@ -116,14 +115,7 @@ function bandsIn(
 ): Record<keyof Moved, Band> | null {
   try {
     const { setup, move, hold_s } = shown();
-    return bandsOf(
-      parseScenario({ ...setup, move, hold_s }),
-      (scenario): Moved => {
-        const { travel_m, peak_height_m } = simulate(scenario);
-        return { travel_m, peak_height_m };
-      },
-      spread
-    );
+    return bandsOf(parseScenario({ ...setup, move, hold_s }), movedIn, spread);
   } catch (error) {
     if (error instanceof ScenarioError || error instanceof RangeError) return null;
     throw error;
@@ -172,19 +164,15 @@ function dragOf(wanted: CardWanted, tip_m: number): CardMove {
 
 const mayLift = ({ nominal, corners }: Band) => isOffBottom(Math.max(nominal, ...corners));
 
-function liftOf(wanted: CardWanted, lift: (typeof LIFTS)[number]): CardMove {
-  const { from_hour, to_hour, duration_s } = lift;
-  const both = inDepths(wanted, (depth_m) =>
-    bandsIn(
-      () => shownLift(workedSetup(wanted, depth_m), from_hour, to_hour, duration_s),
-      wanted.gear?.spread
-    )
-  );
+function liftOf(wanted: CardWanted, { run, ...lift }: (typeof LIFTS)[number]): CardMove {
+  const [shallow, deep] = inDepths(wanted, (depth_m) => {
+    const bands = bandsIn(() => run(workedSetup(wanted, depth_m)), wanted.gear?.spread);
+    return bands ? readingsOf(bands) : { came: null, high: null };
+  });
   return {
-    kind: 'lift',
-    ...lift,
-    came: [readingOf(both[0]?.travel_m), readingOf(both[1]?.travel_m)],
-    high: [readingOf(both[0]?.peak_height_m), readingOf(both[1]?.peak_height_m)]
+    ...{ kind: 'lift', ...lift },
+    came: [shallow.came, deep.came],
+    high: [shallow.high, deep.high]
   };
 }
 

@@ -1,10 +1,11 @@
 import { PLAIN_MOVES } from '../../course/plan';
-import { parseScenario, ScenarioError, simulate, type SetupInput } from '../../model';
+import { parseScenario, ScenarioError, type SetupInput } from '../../model';
 import { bandsOf, formatWeight, type Units } from '../../scoring';
 import type { OutfitGear, PlanAsked, PlannedMove, PlannedWeight } from '../../wire';
 import { LIMIT_TIP } from './card';
-import { daySetup, readingOf, rounded, WIND_M_S, windsOf, workedAt_m } from './day-setup';
+import { daySetup, rounded, WIND_M_S, windsOf, workedAt_m } from './day-setup';
 import { fallTimes } from './falls';
+import { movedIn, readingsOf } from './moved';
 import { quickestCount } from './stays-down';
 
 export interface DayWanted {
@@ -70,19 +71,12 @@ function moveFor(
 ): PlannedMove {
   try {
     const { setup, move, hold_s } = run(given);
-    const { travel_m, peak_height_m } = bandsOf(
+    const { travel_m, peak_height_m, tip_m } = bandsOf(
       parseScenario({ ...setup, move, hold_s }),
-      (scenario) => {
-        const { travel_m, peak_height_m } = simulate(scenario);
-        return { travel_m, peak_height_m };
-      },
+      movedIn,
       gear?.spread
     );
-    return {
-      retrieve,
-      came: readingOf(travel_m),
-      high: readingOf(peak_height_m)
-    };
+    return { retrieve, ...readingsOf({ travel_m, peak_height_m, tip_m }) };
   } catch (error) {
     if (!(error instanceof ScenarioError || error instanceof RangeError)) throw error;
     return { retrieve, came: null, high: null };

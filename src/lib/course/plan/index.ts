@@ -1,7 +1,7 @@
 /** What the trade says of a day, as tables; what the model says of it is worked out in compute/. */
 export { castsIn, CASTS_A_CHANGE } from './casts';
 export type { PlannedDay } from './day';
-export { PLAIN_MOVES } from './moves';
+export { HOP_SAYS, PLAIN_MOVES, shownHop } from './moves';
 export { PLAN_RULES, rulesFor, type PlanRule, type RulePart } from './rules';
 export {
   firstWeight,

@@ -1,7 +1,9 @@
 import type { SetupInput } from '../../model';
-import { shownDrag, shownHops, shownLift } from '../items/moves';
-import type { ShownRun } from '../lesson';
 import { ft } from '../items/draw';
+import { shownDrag, shownHops } from '../items/moves';
+import type { ShownRun } from '../lesson';
+import { uprightRun } from '../lessons/runs';
+import { hopLowered, threeHops } from '../retrieves/moves';
 
 /** The plainest move of a retrieve, which the model is asked about, and its words. */
 export interface PlainMove {
@@ -10,6 +12,10 @@ export interface PlainMove {
   says: string;
   run: (setup: SetupInput) => ShownRun;
 }
+
+/** The lesson's hop and no other, as plan and card have it. */
+export const shownHop = (setup: SetupInput): ShownRun => uprightRun(setup, 30, hopLowered);
+export const HOP_SAYS = 'Hop: {15 in|40 cm} of tip, from ten, in ¼ s';
 
 /** Moves inside the trade's ranges (docs/trade-check.md). Retrieves that hardly move the jig have none. */
 export const PLAIN_MOVES: readonly PlainMove[] = [
@@ -25,13 +31,13 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   },
   {
     retrieve: 'hop',
-    says: 'Rod 9 to 10, ½ s',
-    run: (setup) => shownLift(setup, 9, 10, 0.5)
+    says: HOP_SAYS,
+    run: shownHop
   },
   {
     retrieve: 'three hops',
-    says: 'Rod 9 to 9:30, 0.3 s each, three times',
-    run: (setup) => shownHops(setup, 9, 9.5, 0.3, 3, 0.6)
+    says: 'Three hops of {15 in|40 cm} of tip, rod climbing, 3 s rests',
+    run: (setup) => uprightRun(setup, 30, threeHops)
   },
   {
     retrieve: 'stroke',

@@ -22,6 +22,17 @@ export function times(count: number, ...steps: SequenceStep[]): SequenceStep[] {
   return Array.from({ length: count }, () => steps).flat();
 }
 
+/** The lesson's hop, from ten o'clock: 15 in of tip; then down with it; and three, the rod climbing. */
+export const shortHop = lift(30, 42, 0.25);
+export const hopLowered = inTurn(shortHop, lift(42, 32, 0.6));
+export const threeHops = inTurn(
+  shortHop,
+  pause(3),
+  lift(42, 53, 0.25),
+  pause(3),
+  lift(53, 63, 0.25)
+);
+
 /** A rod held at this height for a moment: what a sequence needs before the reel turns. */
 export const held = (elevation_deg: number) => lift(elevation_deg, elevation_deg, 0.1);
 

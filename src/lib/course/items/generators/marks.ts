@@ -210,7 +210,7 @@ const hopHeight: Generator = {
       // All in inches, so that no option stands out by how it is written.
       says: (value) => `about ${saidInches(3 * Math.max(1, Math.round(value / inch(3))))}`,
       right: 'Right. Part of the tip’s swing turns into height: the steeper the line, the more.',
-      explain: `The tip swings about ${saidAbout(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours: guides see less.`,
+      explain: `The tip swings about ${saidAbout(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours.`,
       errors: (key) => dealt(share, ROUND_HOP).map((id) => off(key)[id])
     });
   }

@@ -47,7 +47,7 @@ export default {
       basis: { run: 'question', holds: { peak_height_m: [0.04, 0.6] } }
     },
     {
-      says: 'Guides see more lift than the model does, often {a foot|30 cm} and more.',
+      says: 'Guides see more height than the model does, often {a foot|30 cm} and more.',
       basis: 'practice'
     }
   ],
@@ -78,7 +78,7 @@ export default {
             says: 'It comes up some inches',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'Right. Towed faster than it can sink, it climbs, and bottom goes quiet. Guides see more lift than the model does, often {a foot|30 cm} and more.'
+              'Right. Towed faster than it can sink, it climbs, and bottom goes quiet. Guides see more height than the model does, often {a foot|30 cm} and more.'
           },
           {
             id: 'flies',

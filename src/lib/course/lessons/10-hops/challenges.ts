@@ -1,6 +1,6 @@
 import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { inTurn, lift, pause, sweep, upright } from '../../retrieves/moves';
+import { hopLowered, inTurn, lift, pause, sweep, threeHops, upright } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
 
 /** The next lesson asks for the same hops with uneven rests. */
@@ -45,7 +45,7 @@ export default [
       { kind: 'tip_speed', most_m_s: 3.3, weight: 33 }
     ],
     visibility: 'seen',
-    reference: inTurn(lift(30, 42, 0.25), lift(42, 32, 0.6)),
+    reference: hopLowered,
     // Three times as high as was meant.
     beginner: lift(30, 72, 0.3)
   },
@@ -64,13 +64,7 @@ export default [
       { kind: 'rhythm', even: true, weight: 31 }
     ],
     visibility: 'seen',
-    reference: inTurn(
-      lift(30, 42, 0.25),
-      pause(3),
-      lift(42, 53, 0.25),
-      pause(3),
-      lift(53, 63, 0.25)
-    ),
+    reference: threeHops,
     // One after the other without a rest, and high.
     beginner: inTurn(
       lift(30, 55, 0.25),

@@ -1,11 +1,11 @@
 import { ft } from '../../items/draw';
-import { inTurn, lift, pause } from '../../retrieves/moves';
+import { lift, shortHop, threeHops } from '../../retrieves/moves';
 import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { uprightRun } from '../runs';
 
 /** 45 ft out in 20 ft of water. */
 const out = deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } });
-const quick = uprightRun(out, 30, lift(30, 42, 0.25));
+const quick = uprightRun(out, 30, shortHop);
 
 export default {
   id: 'hops',
@@ -99,11 +99,7 @@ export default {
         {
           id: 'three',
           caption: 'Three hops, a rest after each.',
-          run: uprightRun(
-            out,
-            30,
-            inTurn(lift(30, 42, 0.25), pause(3), lift(42, 53, 0.25), pause(3), lift(53, 63, 0.25))
-          )
+          run: uprightRun(out, 30, threeHops)
         }
       ]
     },
