@@ -6,7 +6,6 @@ import {
   isOffBottom,
   parseScenario,
   ScenarioError,
-  simulate,
   type GroundKind,
   type SetupInput
 } from '../../model';
