@@ -70,7 +70,7 @@ describe('a lesson plan', () => {
         expect(blocks.map(({ steps }) => steps).join()).not.toMatch(/your friend/i);
         // On the boat there is no screen: nothing to look at that only a screen shows.
         expect(blocks.map(({ steps }) => steps).join()).not.toMatch(/\bmarks? |solid|on screen/i);
-        const said = blocks.flatMap(({ why, steps, needs }) => [why, ...steps, ...needs]);
+        const said = blocks.flatMap(({ why, steps }) => [why, ...steps]);
         expect(said.map((text) => inUnits(text, 'imperial')).join()).not.toMatch(/[{}]/);
       }),
       { numRuns: 200 }
@@ -151,30 +151,59 @@ describe('a lesson plan', () => {
   });
 });
 
-test('what is packed for any day is named in one way: glasses, a tape and a watch once each', () => {
-  const needs = Object.values(hands).flatMap((hand) =>
-    plan(480, { ...mild, ground: 'boulders' }, hand).blocks.flatMap(({ needs }) => needs)
-  );
-  for (const thing of [/glasses/i, /\btape\b/i, /\bwatch\b/i])
-    expect([...new Set(needs.filter((need) => thing.test(need)))]).toHaveLength(1);
+test('what is packed is said once, as a guide packs, with a plug knocker and a net', () => {
+  const { takes } = plan(480, { ...mild, ground: 'boulders' });
+  expect(new Set(takes).size).toBe(takes.length);
+  expect(takes.join()).not.toMatch(/On the|someone|friend/i);
+  for (const thing of [/jackets/, /Glasses/, /Tape/, /Plug knocker/, /Pliers/, /Net/])
+    expect(takes.filter((one) => thing.test(one))).toHaveLength(1);
 });
 
-test('what is packed says what is for the lawn and what for the water, where that differs', () => {
-  const needs = [null, ...Object.values(hands)].flatMap((hand) =>
-    plan(480, { ...mild, ground: 'boulders' }, hand).blocks.flatMap(({ needs }) => needs)
+test('a snag with clients aboard ends before line is broken, and no line goes round a tool', () => {
+  const snag = plan(480, { ...mild, ground: 'boulders' }).blocks.find(
+    ({ lesson }) => lesson === 'snags'
   );
-  const gear = needs.filter((need) => /\b(rod|jig)\b/i.test(need));
-  expect(gear).toContain('On the lawn: your rod, no hook');
-  expect(gear).toContain('On the water: a jig you can lose');
-  expect(gear.filter((need) => !/^On the (lawn|water): (?!on the)[a-z]/.test(need))).toEqual([]);
+  expect(snag?.steps.join()).toMatch(/plug knocker/);
+  expect(snag?.steps.at(-1)).toMatch(/^Stop there\./);
+  expect(snag?.steps.join()).not.toMatch(/wrap|Bow and snap/);
+});
+
+test('what to do with a fish on comes before the first cast, however short the day', () => {
+  for (const minutes of [30, 60, 120, 240]) {
+    const { blocks } = plan(minutes);
+    const cast = blocks.findIndex(({ title }) => title === 'Cast and count down');
+    const before = blocks.slice(0, cast).flatMap(({ steps }) => steps);
+    expect(before.filter((step) => step.startsWith('Fish on:'))).toHaveLength(1);
+  }
+});
+
+test('eyes are shut only sitting down with nobody casting, and never on the water beside the lawn', () => {
+  const { blocks } = plan(480);
+  const [dryLand, bottom] = ['one-foot', 'reading-bottoms'].map((id) =>
+    blocks.find(({ lesson }) => lesson === id)
+  );
+  expect(dryLand?.steps.join()).not.toMatch(/On the water/);
+  const shut = bottom?.steps.filter((step) => /eyes shut/i.test(step)) ?? [];
+  expect(shut.every((step) => step.startsWith('Sit down, nobody casting.'))).toBe(true);
+  expect(shut.length).toBeGreaterThan(0);
+});
+
+test('the count is in whole seconds, and the log is not said twice', () => {
+  const { blocks, log } = plan(120);
+  const count = blocks.find(({ title }) => title === 'Cast and count down');
+  expect(count?.why).toMatch(/\{time:\d+\}/);
+  expect(blocks.at(-1)?.why).not.toMatch(/fault|check again/);
+  expect(log.join()).toMatch(/fault.*check again/);
 });
 
 describe('what is tied on', () => {
-  test('is the lightest that is down in time: heavier as it gets deeper', () => {
+  test('is what guides tie on: heavier as it gets deeper', () => {
     const at = [2, 5, 7, 12].map((depth_m) => jigFor({ ...mild, depth_m }));
     const weights = at.map(({ mass_kg }) => mass_kg);
     expect(weights).toEqual([...weights].sort((a, b) => a - b));
     expect(new Set(weights).size).toBe(4);
+    // A quarter ounce teaches no feel at 11 ft.
+    expect(jigFor({ ...mild, depth_m: 3.35 }).mass_kg).toBeGreaterThanOrEqual(0.0106);
     expect(at.slice(0, 3).every(({ count_s }) => count_s <= MOST_COUNT_S)).toBe(true);
     expect(at[3]).toMatchObject({ isLong: true });
   });

@@ -1,7 +1,7 @@
 import { findChallenge, type Lesson } from '../course';
 import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
-import { planDayOf, fieldOf, requiredLesson, type BlockDraft } from './plan-day';
+import { planDayOf, fieldOf, LANDING, requiredLesson, type BlockDraft } from './plan-day';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import type { Conditions, JigChoice, LessonPlan, PlanBlock, PlannedHand } from '../wire';
 
@@ -18,6 +18,20 @@ const MOST_MINUTES = 480;
 
 /** Below this, falling in is dangerous within minutes, °C. Common practice. */
 const COLD_C = 15;
+
+/** As a guide packs for any lesson. Common practice, no source. */
+const TAKES = [
+  'Life jackets',
+  'Glasses for everyone',
+  'Phone in a dry bag',
+  'Rods',
+  'Tape measure',
+  'Three jigs you can lose',
+  'Watch',
+  'Plug knocker',
+  'Pliers',
+  'Net'
+] as const;
 
 /** Where several cast from one boat. Common practice, no source. */
 const ONE_AT_A_TIME = 'One casts at a time: look behind you, say “Casting”, then cast.';
@@ -41,13 +55,19 @@ export function planLesson(
     ...safety.cautions,
     ...talkOf(conditions, safety)
   ];
-  const drafts = planDayOf(conditions, jig, hands, lessons).map((draft) =>
-    draft.lesson === safety.id ? { ...draft, steps: [...cautions, ...draft.steps] } : draft
+  const drafts = fitting(planDayOf(conditions, jig, hands, lessons), minutes);
+  // The first cast may be the fish: a day too short for that part says it in the talk.
+  const landing = drafts.some(({ title }) => title === LANDING.title) ? [] : [LANDING.inShort];
+  const blocks = drafts.map((draft) =>
+    draft.lesson === safety.id
+      ? { ...draft, steps: [...cautions, ...draft.steps, ...landing] }
+      : draft
   );
   return {
     hands: hands.map((hand) => plannedHand(hand, lessons)),
     before: homeworkForAll(hands, lessons),
-    blocks: timed(fitting(drafts, minutes), minutes),
+    blocks: timed(blocks, minutes),
+    takes: [...TAKES],
     log: fieldOf(requiredLesson('a-morning', lessons)).log
   };
 }
@@ -113,10 +133,10 @@ function timed(drafts: readonly BlockDraft[], minutes: number): PlanBlock[] {
   const share = (grows: number) => (parts > 0 ? (over * grows) / parts : 0);
   let end = 0;
   let begins = 0;
-  return drafts.map(({ least, grows, title, why, needs, steps, lesson }, i) => {
+  return drafts.map(({ least, grows, title, why, steps, lesson }, i) => {
     end += least + share(grows);
     const next = i === drafts.length - 1 ? minutes : Math.floor(end / STEP_MIN) * STEP_MIN;
-    const block = { title, why, needs, steps, lesson, minutes: next - begins };
+    const block = { title, why, steps, lesson, minutes: next - begins };
     begins = next;
     return block;
   });

@@ -7,6 +7,7 @@ import {
   type Retrieve
 } from '../course';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
+import { fishCare } from '../course/fish-care';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
 /** Before it is known how long it gets: `least` minutes, and its part of those left over. */
@@ -21,25 +22,36 @@ export interface BlockDraft extends Omit<PlanBlock, 'minutes'> {
 /** Bottoms that hold a jig fast. */
 const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
 
-type Words = Pick<BlockDraft, 'needs' | 'steps'>;
-
 /** The lesson speaks to the learner and a friend; here the guide is the friend. */
-const FOR_TWO: Words = {
-  needs: [],
-  steps: [
-    'Take the other end of the line, no hook. Tap, pull softly, or do nothing, in any order.',
-    'The client calls it, then answers with the rod.',
-    'Twenty times. Count the misses and the false alarms.'
-  ]
-};
+const FOR_TWO = [
+  'Take the other end of the line, no hook. Tap, pull softly, or do nothing, in any order.',
+  'The client calls it, then answers with the rod.',
+  'Twenty times. Count the misses and the false alarms.'
+];
 
-const IN_PAIRS: Words = {
-  needs: [],
+const IN_PAIRS = [
+  'In pairs, one at each end of the line, no hook. One taps, pulls softly, or does nothing, in any order.',
+  'The other calls it, then answers with the rod.',
+  'Twenty times, then trade places. Count the misses and the false alarms.'
+];
+
+/** With others aboard no jig is broken off: lead comes back at the boat. Common practice, no source. */
+const SNAG_STEPS = [
+  'Hang one on purpose. Slack, three shakes, then from the far side.',
+  'Still stuck: the plug knocker.',
+  'Stop there. Tell the rest in words: nobody bows, snaps or breaks line today.'
+];
+
+/** Who does what with a fish on: common practice, no source. */
+export const LANDING = {
+  title: 'When one’s on',
   steps: [
-    'In pairs, one at each end of the line, no hook. One taps, pulls softly, or does nothing, in any order.',
-    'The other calls it, then answers with the rod.',
-    'Twenty times, then trade places. Count the misses and the false alarms.'
-  ]
+    'Net and pliers within reach. Agree who nets.',
+    'Fish on: keep reeling, rod low. Others reel in.',
+    'Net in the water, lead her in head first. Rod tip away from faces.',
+    ...fishCare.slice(0, 3)
+  ],
+  inShort: 'Fish on: keep reeling, rod low. One nets, the others reel in. Wet hands, pliers.'
 };
 
 /** What each further one in the boat takes, minutes: a turn at the tape, a cast watched, a reason heard. By hand. */
@@ -55,11 +67,9 @@ export function planDayOf(
   const others = hands.length - 1;
   const drill = (
     lesson: string,
-    rest: Omit<BlockDraft, 'lesson' | 'needs' | 'steps'>,
-    { needs, steps }: Words = fieldOf(requiredLesson(lesson, lessons))
-  ): BlockDraft => {
-    return { ...rest, lesson, needs: packedFor('water', needs), steps };
-  };
+    rest: Omit<BlockDraft, 'lesson' | 'steps'>,
+    steps: readonly string[] = fieldOf(requiredLesson(lesson, lessons)).steps
+  ): BlockDraft => ({ ...rest, lesson, steps: [...steps] });
   const isSnaggy = SNAGGY.has(conditions.ground);
   const retrieves = retrievesFor(conditions).slice(0, 2);
   return [
@@ -71,6 +81,17 @@ export function planDayOf(
       rank: 0
     }),
     dryLand(hands, lessons),
+    drill(
+      'hook-set',
+      {
+        title: LANDING.title,
+        why: 'The first cast may be the one.',
+        least: 5,
+        grows: 0,
+        rank: 4.5
+      },
+      LANDING.steps
+    ),
     drill('from-the-boat', {
       title: 'Cast and count down',
       why: countWhy(jig),
@@ -79,7 +100,7 @@ export function planDayOf(
       rank: 2
     }),
     drill('reading-bottoms', {
-      title: 'Name the bottom, eyes shut',
+      title: 'Name the bottom without looking',
       why: `Expect ${conditions.ground}. Let them call it first.`,
       least: 8,
       grows: 1,
@@ -97,19 +118,22 @@ export function planDayOf(
       },
       others > 0 ? IN_PAIRS : FOR_TWO
     ),
-    drill('snags', {
-      title: 'A snag, on purpose',
-      why: isSnaggy
-        ? `There’s ${conditions.ground} down there. You’ll hang up.`
-        : 'Try it before it costs you a jig.',
-      least: 5,
-      grows: 0,
-      rank: isSnaggy ? 4 : 8
-    }),
+    drill(
+      'snags',
+      {
+        title: 'A snag, on purpose',
+        why: isSnaggy
+          ? `There’s ${conditions.ground} down there. You’ll hang up.`
+          : 'Try it before it costs you a jig.',
+        least: 5,
+        grows: 0,
+        rank: isSnaggy ? 4 : 8
+      },
+      SNAG_STEPS
+    ),
     {
       title: others > 0 ? 'Everyone picks, and says why' : 'The client picks, and says why',
       why: 'If you can explain it, you’ll keep it.',
-      needs: [],
       steps: [
         others > 0
           ? 'Weight, retrieve and pace for this spot: everyone picks, with a reason for each.'
@@ -122,8 +146,7 @@ export function planDayOf(
     },
     {
       title: 'Write the log',
-      why: 'One strength, one fault, and when you’ll check again.',
-      needs: [],
+      why: 'While it’s fresh.',
       steps: ['Together, before you pack up.'],
       lesson: 'a-morning',
       least: 5,
@@ -146,22 +169,13 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
   return {
     title: isParty ? 'Dry land: each hand' : 'Dry land: the hand',
     why: isParty ? 'One sweeps, the others measure. Then trade places.' : handWhy(hand),
-    needs: packedFor('lawn', [...new Set(fields.flatMap(({ needs }) => needs))]),
-    steps: isParty ? onLand : fields[0].steps,
+    steps: onLand,
     lesson: needed[0].id,
     least: 6 + TURN.dryLand * (hands.length - 1),
     grows: hands.some(Boolean) ? 2 : 1,
     rank: 3
   };
 }
-
-/** A rod without a hook and a jig to lose are both taken along: each says for where. */
-const packedFor = (place: 'lawn' | 'water', needs: readonly string[]): string[] =>
-  needs.map((need) =>
-    /\b(rod|jig)\b/i.test(need) && !need.startsWith('On the ')
-      ? `On the ${place}: ${lowerFirst(need)}`
-      : need
-  );
 
 function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): BlockDraft {
   const [id] = retrieve.challenges;
@@ -171,7 +185,6 @@ function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]
   return {
     title: `${i === 0 ? 'First' : 'Second'} retrieve: ${retrieve.name}`,
     why: retrieve.use,
-    needs: [],
     steps: [
       challenge.ask,
       `What to feel for: ${lowerFirst(retrieve.feel)}`,
@@ -187,7 +200,7 @@ function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]
 const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 function countWhy({ mass_kg, count_s, isLong, isHeavierForWind }: JigChoice): string {
-  const count = `{weight:${mass_kg}} should be down in about {time:${count_s}}, by the model.`;
+  const count = `{weight:${mass_kg}} should be down in about {time:${Math.round(count_s)}}, by the model.`;
   if (isLong) return `${count} It’s a long wait. Nobody moves the rod until it’s over.`;
   if (isHeavierForWind) return `${count} That’s one size up, for the wind in the line.`;
   return `${count} An early stop is a ledge, a fish or a tight line.`;

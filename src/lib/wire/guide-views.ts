@@ -192,7 +192,6 @@ export interface PlanBlock {
   minutes: number;
   /** Why it is here, today, for this client. */
   why: string;
-  needs: string[];
   steps: string[];
   /** The lesson that it comes from. */
   lesson: string;
@@ -221,5 +220,7 @@ export interface LessonPlan {
   before: { id: string; title: string }[];
   /** In order; the safety talk is the first, and says all that must be said. Minutes sum to those of the plan. */
   blocks: PlanBlock[];
+  /** What is packed, once, whatever the parts are. */
+  takes: string[];
   log: string[];
 }

@@ -1,4 +1,5 @@
 import { JIGS, castOut, waterWith } from '../../course/lessons/fathomley';
+import { usualWeight_kg } from '../../course/usual-weight';
 import {
   fallSpeed,
   GRAVITY_M_S2,
@@ -22,12 +23,14 @@ const still = { kind: 'lift', from_deg: 45, to_deg: 45, duration_s: 0.1 } as con
 const masses = Object.values(JIGS).sort((a, b) => a - b);
 
 /**
- * The lightest jig of the locker that is down in MOST_COUNT_S, or the heaviest. A strong wind asks for
+ * What guides tie on at this depth, or the next heavier of the locker that is down in MOST_COUNT_S, or the heaviest. A strong wind asks for
  * one size more: it hardly changes the fall, but bows the line, and feel is lost first.
  */
 export function jigFor(conditions: Conditions): JigChoice {
   if (conditions.jig_kg) return fixedJig(conditions.jig_kg, conditions);
-  const inTime = masses.findIndex((mass_kg) => isDown(mass_kg, conditions));
+  // A jig weighs a little less than its label.
+  const least_kg = 0.99 * usualWeight_kg(conditions.depth_m);
+  const inTime = masses.findIndex((mass_kg) => mass_kg >= least_kg && isDown(mass_kg, conditions));
   const heaviest = masses.length - 1;
   const light = inTime < 0 ? heaviest : inTime;
   const at = Math.min(heaviest, light + (conditions.wind === 'strong' ? 1 : 0));

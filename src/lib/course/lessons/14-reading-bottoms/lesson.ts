@@ -156,7 +156,7 @@ export default {
       title: 'On the water',
       text: 'Ten spots, ten names.',
       needs: ['A jig you can lose', 'Someone who knows the lake'],
-      steps: ['Eyes shut, one slow drag. Name the bottom.', 'Check it.'],
+      steps: ['Sit down, nobody casting. Eyes shut, one slow drag. Name the bottom.', 'Check it.'],
       log: ['How many you got right', 'Which two you mix up']
     }
   ]
