@@ -153,7 +153,11 @@ describe('the check of what a lesson states', () => {
     'Cold water slows a jig.',
     'Thin lines fall faster.',
     'The wind blows your line downwind.',
-    'Long rods drag it farther.'
+    'Long rods drag it farther.',
+    // As tasks and set-ups begin.
+    'Lower rods keep it down better.',
+    'When line is thin, it falls faster.',
+    'The boat drifts, so it comes less far.'
   ])('finds “%s” in a caption, whatever its verb', (caption) => {
     const sections = lesson.sections.map((section) =>
       section.kind === 'see'
@@ -161,6 +165,22 @@ describe('the check of what a lesson states', () => {
         : section
     );
     expect(unbacked({ ...lesson, sections })).toContain(caption);
+  });
+
+  test('takes what sets a task as that, word for word, and refuses what is marked and not said', () => {
+    const caption = 'The boat drifts away.';
+    const [predict, ...others] = lesson.sections;
+    const set = {
+      ...lesson,
+      sections: [{ ...predict, text: caption } as typeof predict, ...others]
+    };
+    expect(unbacked(set)).toContain(caption);
+    const sets_up = [...(lesson.sets_up ?? []), caption];
+    expect(unbacked({ ...set, sets_up })).not.toContain(caption);
+    expect(unbacked({ ...set, sets_up: ['The boat'] })).toContain(caption);
+    expect(claimFaults({ ...lesson, sets_up })).toEqual([
+      `"${caption}": the lesson does not say so`
+    ]);
   });
 
   test('refuses a number of times that the runs do not show', () => {

@@ -55,11 +55,11 @@ export function runsOf({ sections, challenges, proofs = [] }: Lesson): Map<strin
   return new Map(all.map(({ id, run }) => [id, run]));
 }
 
-function unsaid({ claims, proofs: _, ...said }: Lesson): string[] {
+function unsaid({ claims, proofs: _, sets_up = [], ...said }: Lesson): string[] {
   const words = JSON.stringify(said);
-  return claims
-    .flatMap(({ says }) => says)
-    .filter((says) => !words.includes(JSON.stringify(says).slice(1, -1)));
+  return [...claims.flatMap(({ says }) => says), ...sets_up].filter(
+    (says) => !words.includes(JSON.stringify(says).slice(1, -1))
+  );
 }
 
 function basisFaults(basis: Basis, runs: Map<string, ShownRun>): string[] {
@@ -111,18 +111,15 @@ function holdFaults(
   });
 }
 
-/** A sentence that begins like this asks for something and states nothing. */
-const ASKS =
-  /^(Before every move|Bow|Call|Cast|Change|Count|Drag|Feel for|Film|Find|Go|Hold|Know|Listen|Pick|Put it|Read|Reel|Run|See|Stop|Then pick|Tip down|Watch)\b/;
-
 /**
- * Sentences that neither a run, nor a published value, nor common practice stands behind. What a step asks
- * for states nothing; where a question is set is held against its run's numbers (see set-up.ts).
+ * Sentences that neither a run, nor a published value, nor common practice stands behind. What sets a task's
+ * water or asks for a move is marked so in the lesson, word for word; its numbers are held against the
+ * run's (see set-up.ts).
  */
 export function unbacked(lesson: Lesson): string[] {
   const backed = claimsOf(lesson).map(({ says }) => bare(says));
   return [...statementsOf(lesson).flatMap(sentencesOf), ...besideIt(lesson)]
-    .filter((one) => one !== 'Right.' && !one.endsWith('?') && !ASKS.test(one))
+    .filter((one) => one !== 'Right.' && !one.endsWith('?') && !lesson.sets_up?.includes(one))
     .filter((one) => !backed.some((says) => says.includes(bare(one)) || bare(one).includes(says)));
 }
 
@@ -135,10 +132,6 @@ const STATES =
  */
 const STATES_TOO =
   /^(?:[\w’-]+ ){1,5}?[a-z’-]{2,}(?<![s’])s (?:an?|the|your|it|you|them|less|more|most|nothing|up|down|in|out|off|away|back|over|toward|[a-z]+er)\b|\b(?:faster|slower|sooner|later|farther|higher|lower|heavier|better|deeper|steeper|longer|shorter|less|more)[.,:;]?(?= |$)/i;
-/** What the water of a try is, what its screen does, and what a step asks for after a word of place or order. */
-const SETS =
-  /^(Bring|license|find|From|Which|What does|One|Two|Three|Ten|Time|On a|Nobody|Your rod|its tip|Its hook|Tip moves|A fish has picked|Now it’s|Wind is up|\{|This is twice|There’s (slack|nothing)|The (boat|jig|rod|line|wind) (drifts|has|is|would|stays)|In (the boat|this order|\{)|Someone who|Sweep|Rest|Do nothing|You (turn|sweep|drag|lift|cast|snap)|You’re graded|Wind puts|Your friend|When |Raise the rod until|Drag until|Let (it|the jig)|Lower|Lift|Move|Count|Follow|Turn|Point|Grass|Twitch|Snap|Add|Think|Lay|Keep|Reel|Watch|Wait|Line goes slack: lower|Same|Then|On the water|Take|Tell|Look|Rules|Agree|Name|Fish there|Explain|Before)\b/;
-
 /** What is stated beside what a lesson is about: in set-ups, hints, captions, tasks and drills. */
 function besideIt({ sections, challenges }: Lesson): string[] {
   const said = sections.flatMap((section) => {
@@ -151,7 +144,7 @@ function besideIt({ sections, challenges }: Lesson): string[] {
   });
   return [...said, ...challenges.map(({ ask }) => ask)]
     .flatMap(sentencesOf)
-    .filter((one) => (STATES.test(one) || STATES_TOO.test(one)) && !SETS.test(one));
+    .filter((one) => STATES.test(one) || STATES_TOO.test(one));
 }
 
 function statementsOf({ about, sections }: Lesson): string[] {

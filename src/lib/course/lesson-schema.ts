@@ -152,6 +152,8 @@ export const lessonSchema = v.strictObject({
   leaves_out: words,
   /** What the lesson states, in its own words, and what each rests on. */
   claims: v.array(v.strictObject({ says: v.union([text, words]), basis })),
+  /** Sentences that set a task's water or ask for a move, word for word: they state nothing. */
+  sets_up: v.optional(words),
   /** Runs that are not shown and stand behind a claim. */
   proofs: v.optional(v.array(v.strictObject({ id: name, run }))),
   /** Ids of lessons that come before. */

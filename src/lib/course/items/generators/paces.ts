@@ -95,37 +95,40 @@ function besideTheRight(one: Far, right: Far, isMore: boolean): string {
   return `The ${line}, but ${hand}, and here the ${isFlatter === isMore ? 'pace' : 'line'} counts more.`;
 }
 
+/** How far out a jig sits, ft, and the time an hour of lift takes, s: no tenths, which nobody times. */
+const OUT_FT = [20, 25, 30, 35, 40, 50];
+const LIFTS_S = [0.5, 1.5, 2.5, 3.5];
+
 const nearOrFar: Generator = {
   id: 'near-or-far',
   kind: 'choose',
   objective: 'speed-limit',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5) });
-    const pairs = [20, 25, 30, 40, 50].flatMap((feet) => [0.5, 1, 2, 4].map((s) => ({ feet, s })));
     const want = pick(random, ['most', 'least'] as const);
     // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
-    const isPlain = (three: typeof pairs) =>
+    const isPlain = (three: readonly Far[]) =>
       three.some(({ feet, s }) =>
         three.every((one) =>
           want === 'most' ? feet <= one.feet && s <= one.s : feet >= one.feet && s >= one.s
         )
       );
-    let drawn = shuffled(random, pairs).slice(0, 3);
-    while (isPlain(drawn)) drawn = shuffled(random, pairs).slice(0, 3);
-    const idOf = ({ feet, s }: (typeof pairs)[number]) => `f${feet}-s${s * 10}`;
-    const lift = ({ feet, s }: (typeof pairs)[number]) =>
+    const feet = several(random, OUT_FT, 3);
+    const draw = () => feet.map((one) => ({ feet: one, s: pick(random, LIFTS_S) }));
+    let drawn = draw();
+    while (isPlain(drawn)) drawn = draw();
+    const idOf = ({ feet, s }: Far) => `f${feet}-s${s * 10}`;
+    const lift = ({ feet, s }: Far) =>
       shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s);
     // The closest, the middle one and the farthest are each as often right.
     const heights_m = drawn.map((one) => nominalOf(lift(one), 'peak_height_m'));
-    const best = drawn[heights_m.indexOf(Math[want === 'most' ? 'max' : 'min'](...heights_m))];
-    const closer = drawn.filter(({ feet }) => feet < best.feet).length;
-    if (new Set(drawn.map(({ feet }) => feet)).size < 3 || closer !== dealt(share, [0, 1, 2]))
-      return null;
+    const best_m = Math[want === 'most' ? 'max' : 'min'](...heights_m);
+    if (heights_m[dealt(share, [0, 1, 2])] !== best_m) return null;
     return chooseBy({
       ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these gets it ${want === 'most' ? 'highest' : 'off bottom least'}?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: drawn.map((one) => {
+      contenders: shuffled(random, drawn).map((one) => {
         const { feet, s } = one;
         return {
           id: idOf(one),

@@ -19,6 +19,7 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: ['Run the list every time.'],
   builds_on: [],
   cautions: ['Local rules and licensed training come before anything said here.'],
   sections: [

@@ -49,6 +49,7 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: ['You’re graded when the jig stops.'],
   builds_on: ['safety'],
   cautions: [drillCautions.both],
   sections: [

@@ -33,6 +33,12 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'You turn it 20° farther off, slowly.',
+    'The jig is hidden while you move.',
+    'You’re graded on the call, too.',
+    'Find out by how much.'
+  ],
   builds_on: ['one-foot'],
   cautions: [drillCautions.dry],
   sections: [

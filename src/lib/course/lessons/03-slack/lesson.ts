@@ -50,6 +50,11 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     }
   ],
+  sets_up: [
+    'The line has a belly in it, about {1 ft|30 cm} of slack.',
+    'There’s slack in the line.',
+    'Before every move, find your slack.'
+  ],
   proofs: [
     { id: 'tight-lift', run: uprightRun(tight, 10, lift(10, 40, 0.5)) },
     { id: 'slack-lift', run: uprightRun(loose, 10, lift(10, 40, 0.5)) }

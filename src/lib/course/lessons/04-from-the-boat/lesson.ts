@@ -53,6 +53,13 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'In the boat, engage the reel before you lower the rod.',
+    'Count seconds from the splash until the line goes slack.',
+    'Then lower the rod.',
+    'Lower the rod once it’s down.',
+    'Watch where the line meets the water.'
+  ],
   builds_on: ['safety', 'one-foot'],
   cautions: [drillCautions.water],
   sections: [

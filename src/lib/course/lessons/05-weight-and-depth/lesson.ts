@@ -60,6 +60,11 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'Lower the rod once it’s there.',
+    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm}, slower than {0.7 ft/s|0.22 m/s}.',
+    'Pick by depth and wind, then check with a count.'
+  ],
   proofs: [
     { id: 'fall-quarter', run: fall(JIGS.quarter) },
     { id: 'fall-ounce', run: fall(JIGS.ounce) }

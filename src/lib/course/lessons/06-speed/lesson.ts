@@ -51,6 +51,13 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'Find where the solid mark breaks up.',
+    'Which is faster:',
+    'find the pace where bottom goes quiet.',
+    'The jig is close.',
+    'Listen for quiet.'
+  ],
   proofs: [
     { id: 'close-in', run: lowRun(out(ft(25)), sweep(60, 80, 1)) },
     { id: 'far-out', run: lowRun(out(ft(80)), sweep(60, 80, 1)) }

@@ -72,6 +72,13 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'The wind drifts you onto the jig, half a foot a second.',
+    'The boat drifts away from your jig.',
+    'Reel, or turn the boat around.',
+    'Bow into the wind.',
+    'Cast ahead or across, never over anyone.'
+  ],
   builds_on: ['speed', 'slack'],
   cautions: [drillCautions.water],
   sections: [

@@ -58,6 +58,7 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: ['Drag the same line slow, slower, slowest.'],
   builds_on: ['speed'],
   cautions: [drillCautions.snag],
   sections: [

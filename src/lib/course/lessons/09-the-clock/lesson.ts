@@ -84,6 +84,11 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'From nine o’clock, lift slowly until the jig has come {2 ft|60 cm}.',
+    'Lower the rod as it falls.',
+    'Film your own.'
+  ],
   proofs: [
     { id: 'seven-foot-rod', run: uprightRun(sevenFootRod, 0, lift(0, 90, 2.5)) },
     {

@@ -54,6 +54,7 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: ['Lower the rod with it.', 'Feel for the landing.'],
   proofs: [{ id: 'longer', run: uprightRun(out, 30, lift(30, 60, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
   cautions: [drillCautions.both],

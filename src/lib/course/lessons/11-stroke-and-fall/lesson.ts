@@ -24,7 +24,8 @@ export default {
       says: [
         'Two things bring it in: the snap, and what a tight line does to a sinking jig.',
         'Rod stays up: it swings.',
-        'Rod follows: it drops.'
+        'Rod follows: it drops.',
+        'Follow the falling jig with the rod so it doesn’t swing in.'
       ],
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
@@ -54,6 +55,11 @@ export default {
       says: ['Most bites on a stroke come on the fall.', 'Guides see less; film your own.'],
       basis: 'practice'
     }
+  ],
+  sets_up: [
+    'The jig is about {45 ft|14 m} out.',
+    'Lower the rod as fast as the jig falls.',
+    'Lower the rod with it as it falls.'
   ],
   builds_on: ['hops'],
   cautions: [drillCautions.water],

@@ -70,6 +70,7 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: ['Lower the rod with it.', 'Know what your gear hides.'],
   builds_on: ['slack', 'hops'],
   cautions: [drillCautions.dry],
   sections: [

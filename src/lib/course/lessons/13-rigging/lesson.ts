@@ -100,6 +100,7 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: ['Lower the rod once it’s down.'],
   proofs: [
     { id: 'thick-free', run: freeFall(0.00043) },
     { id: 'thin-free', run: freeFall(0.00032) },

@@ -5,9 +5,13 @@ import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 /** The same drag over each kind of bottom. */
-const on = (kind: GroundKind) =>
-  deeperWith({ bottom: { ground: { kind, seed: 3 } }, start: { bait_x_m: ft(65), slack_m: 0.03 } });
-const slow = (kind: GroundKind) => lowRun(on(kind), sweep(60, 90, 6));
+const on = (kind: GroundKind, seed = 3, out_ft = 65) =>
+  deeperWith({
+    bottom: { ground: { kind, seed } },
+    start: { bait_x_m: ft(out_ft), slack_m: 0.03 }
+  });
+const slow = (kind: GroundKind, seed?: number, out_ft?: number) =>
+  lowRun(on(kind, seed, out_ft), sweep(60, 90, 6));
 
 export default {
   id: 'reading-bottoms',
@@ -64,7 +68,17 @@ export default {
       basis: 'practice'
     }
   ],
-  proofs: [{ id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) }],
+  sets_up: [
+    'The jig has sunk into mud a little.',
+    'Someone who knows the lake',
+    'Bring it {1 ft|30 cm} without making it jump.'
+  ],
+  proofs: [
+    { id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) },
+    { id: 'boulders', run: slow('boulders', 3, 40) },
+    { id: 'brush', run: slow('brush', 23) },
+    { id: 'shells', run: slow('shell bed', 37) }
+  ],
   builds_on: ['feeling-rocks'],
   cautions: [drillCautions.snag],
   sections: [
@@ -140,9 +154,21 @@ export default {
           means: 'Chunk rock.',
           basis: { run: 'rock', sign: 'knocks' }
         },
-        { sign: 'A long load, then a free drop', means: 'Boulders.', basis: 'practice' },
-        { sign: 'A springy load that slips off', means: 'Brush.', basis: 'practice' },
-        { sign: 'Crunch, and small catches', means: 'A shell bed.', basis: 'practice' },
+        {
+          sign: 'A long load, then a free drop',
+          means: 'Boulders.',
+          basis: { run: 'boulders', sign: 'long loads', unknowns: 'drag' }
+        },
+        {
+          sign: 'A springy load that slips off',
+          means: 'Brush.',
+          basis: { run: 'brush', sign: 'springs', unknowns: 'drag' }
+        },
+        {
+          sign: 'Crunch, and small catches',
+          means: 'A shell bed.',
+          basis: { run: 'shells', sign: 'crunches', unknowns: 'drag' }
+        },
         { sign: 'A solid thud, a dead stop', means: 'A stump.', basis: 'practice' },
         {
           sign: 'A mushy build-up, a crisp release',

@@ -53,6 +53,14 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'A fish has picked up the jig and swims away from you.',
+    'Sweep when the line tells you.',
+    'Your friend taps, pulls softly, or does nothing.',
+    'When the tap comes, sweep firmly.',
+    'When the weight goes away, reel down and sweep.',
+    'Hold the rod still and find out.'
+  ],
   builds_on: ['reading-bottoms', 'slack'],
   cautions: [drillCautions.dry],
   sections: [

@@ -54,6 +54,11 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'Nobody holds the scale.',
+    'When the fish taps, reel down, then sweep, so the jig comes {2 ft|60 cm}.',
+    'Reel down until you feel it, then sweep, low and firm.'
+  ],
   builds_on: ['bite-or-bottom', 'slack'],
   cautions: [drillCautions.dry],
   sections: [

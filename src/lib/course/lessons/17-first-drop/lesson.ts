@@ -66,6 +66,12 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'This is twice as deep.',
+    'Lower the rod once it’s slack.',
+    'Lift hard when a fish takes it.',
+    'Watch the line stop early, jump, or run off sideways.'
+  ],
   builds_on: ['hook-set', 'from-the-boat', 'stroke-and-fall'],
   cautions: [drillCautions.water],
   sections: [

@@ -45,6 +45,14 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    '{8 in|20 cm} into a drag its hook catches on a rock.',
+    'In this order.',
+    'Drag until it hangs.',
+    'Raise the rod until it hangs.',
+    'Stop, give slack, shake, change the angle.',
+    'Know when to quit.'
+  ],
   builds_on: ['feeling-rocks'],
   cautions: [drillCautions.snag],
   sections: [

@@ -58,6 +58,12 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'What does thick water hold back:',
+    'On a spot that holds fish.',
+    'Rest 4 seconds or more between them.',
+    'Do nothing for 12 seconds or more.'
+  ],
   proofs: [
     {
       id: 'warm-drag',

@@ -49,6 +49,11 @@ export default {
       basis: 'practice'
     }
   ],
+  sets_up: [
+    'Wind puts a belly in your line.',
+    'Put it together.',
+    'Tip down, reel down, then move.'
+  ],
   proofs: [{ id: 'calm', run: lowRun(deeperWith({ start }), sweep(60, 78.2, 4)) }],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
   cautions: [drillCautions.water],
