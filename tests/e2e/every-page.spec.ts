@@ -3,7 +3,6 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { longMotions, longStyles } from './motions';
 import { cutOff, faultsByNight, faultsOf, spillOf } from './page';
-import { smallTargets } from './targets';
 
 /** Of a phone's 640 px the bar takes no more than a quarter, also with text at twice its size. */
 const MOST_BAR_PX = 160;
@@ -38,7 +37,6 @@ test(
     for (const address of addresses) {
       await open(page, address);
       expect(await faultsOf(page), address).toEqual([]);
-      expect(await smallTargets(page), address).toEqual([]);
       await expect(placesOf(page), address).toHaveCount(4);
       expect(await spillOf(page), address).toBeLessThanOrEqual(0);
       // WCAG 2.2, 1.4.4: text at twice its size.

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { smallTargets } from './targets';
 
 /** Goes there, until the page hears what is done on it: what is pressed before is lost. */
 export async function visit(page: Page, address: string): Promise<void> {
@@ -8,12 +9,13 @@ export async function visit(page: Page, address: string): Promise<void> {
 }
 
 /**
- * What axe finds wrong with a page. Ours have no frames: for these alone axe would open, each time, a
- * second page in which it puts together what it found in them.
+ * What axe finds wrong with a page, and controls that are too small for a finger. Ours have no frames: for
+ * these alone axe would open, each time, a second page in which it puts together what it found in them.
  */
 export async function faultsOf(page: Page, rules?: string[]) {
   const axe = new AxeBuilder({ page }).setLegacyMode();
-  return (await (rules ? axe.withRules(rules) : axe).analyze()).violations;
+  const { violations } = await (rules ? axe.withRules(rules) : axe).analyze();
+  return [...violations, ...(await smallTargets(page))];
 }
 
 /** What light and width change: the rest of the rules sees the same by day and by night. */
