@@ -3,7 +3,7 @@ export class CameraFault extends Error {}
 
 const FAULTS: Readonly<Record<string, string>> = {
   NotAllowedError: 'The camera is blocked. Allow it for this page and try again.',
-  NotFoundError: 'No camera on this device.',
+  NotFoundError: 'No camera found. Plug one in and try again, or move the rod on the screen.',
   NotReadableError: 'Another program is using the camera. Close it and try again.'
 };
 

@@ -96,6 +96,7 @@ export class RodCamera {
     this.stream = null;
     this.#rod = null;
     this.phase = 'off';
+    this.says = '';
     this.graded = '';
     if (!this.#session) return;
     this.#session.isFilmed = false;
