@@ -11,6 +11,7 @@ import {
 } from '../../src/lib/scoring';
 import {
   answerOf,
+  askedFigures,
   checkLesson,
   findChallenge,
   findLesson,
@@ -124,9 +125,10 @@ describe('the prediction', () => {
 
   test('has the same key whatever slack and drag area were', () => {
     expect(isCertainPrediction(question)).toBe(true);
+    const [{ value }] = askedFigures(answerOf(question));
     const narrow = question.options.map((option) =>
       option.id === 'same'
-        ? { ...option, holds: { travel_m: [0.58, 0.59] as [number, number] } }
+        ? { ...option, holds: { travel_m: [value - 0.005, value + 0.005] as [number, number] } }
         : option
     );
     expect(isCertainPrediction({ ...question, options: narrow })).toBe(false);

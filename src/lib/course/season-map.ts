@@ -28,7 +28,7 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     id: 'cool',
     water_F: [50, 60],
     says: '{50 to 60 °F|10 to 15 °C}, spring and late fall',
-    where: 'points and ledges near the spawning pockets',
+    where: 'points near spawning pockets, steep ones in fall',
     retrieve: 'drags with a short hop',
     pause: '3 to 10 seconds',
     why: 'Cool fish follow a little way: a short hop gets them to look.'
@@ -36,7 +36,7 @@ export const SEASON_MAP: readonly SeasonRow[] = [
   {
     id: 'mild',
     water_F: [60, 75],
-    says: '{60 to 75 °F|15 to 24 °C}, after the spawn and fall',
+    says: '{60 to 75 °F|15 to 24 °C}, after the spawn, and early fall',
     where: 'first drops, humps, rock',
     retrieve: 'a mix of drags and hops',
     pause: '2 to 10 seconds',

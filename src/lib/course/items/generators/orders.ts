@@ -1,6 +1,7 @@
 import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
+import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
-import { nominalOf } from '../measure';
+import { nominalOf, shownScenarioOf } from '../measure';
 import { shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidInches, saidSeconds } from '../said';
@@ -92,9 +93,12 @@ const hoursByTravel: Generator = {
     const want = pick(random, ['most', 'least'] as const);
     const hours = several(random, [9, 9.5, 10, 10.5, 11], 3);
     // The first, the middle and the last of the three are each as often right.
-    const moved = hours.map((from) =>
-      nominalOf(shownLift(setup, from, from + 1, duration_s), 'travel_m')
+    const lifted = hours.map((from) =>
+      figuresOf(shownScenarioOf(shownLift(setup, from, from + 1, duration_s)))
     );
+    // Close in it also leaves bottom and swings in: the tip's swing alone is then no reason.
+    const swingsIn = lifted.some(({ tip_m, travel_m }) => travel_m > tip_m);
+    const moved = lifted.map(({ travel_m }) => travel_m);
     const best = want === 'most' ? Math.max(...moved) : Math.min(...moved);
     if (moved[dealt(share, [0, 1, 2])] !== best) return null;
     const idOf = (from: number) => `h${from * 10}`;
@@ -110,8 +114,7 @@ const hoursByTravel: Generator = {
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
-      explain:
-        'Only swing along the line moves the jig. On a flat line that’s up high, on a steep one earlier. Guides see less than the model: film yours.'
+      explain: `Swing along the line moves the jig. On a flat line that’s up high, on a steep one earlier. ${swingsIn ? 'On a line this steep it also leaves bottom and swings in, so it comes farther than the tip went. ' : ''}Guides see less than the model: film yours.`
     });
   }
 };

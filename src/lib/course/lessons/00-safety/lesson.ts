@@ -40,6 +40,17 @@ export default {
           basis: 'practice'
         },
         {
+          sign: 'A fish at the boat',
+          means: 'Net it. It flops, and the free hook is what hits a hand. Pliers, not fingers.',
+          basis: 'practice'
+        },
+        {
+          sign: 'You need help',
+          means:
+            '911, or VHF channel 16 where you have a radio. Whistle and wave: the call says where you are.',
+          basis: 'practice'
+        },
+        {
           sign: 'Thunder',
           means:
             'Rods down, off the water, into a building or a hardtop car. Wait 30 minutes after the last.',
@@ -47,13 +58,14 @@ export default {
         },
         {
           sign: 'Wires overhead, ramps too',
-          means: 'Graphite conducts. Stay {10 ft|3 m} away, more where the rule says more.',
+          means:
+            'Graphite conducts. Lay rods flat at the ramp. Stay {10 ft|3 m} away, more where the rule says more.',
           basis: 'practice'
         },
         {
           sign: 'You fall into cold water',
           means:
-            'Float first: about a minute to get your breath. Then ten minutes of useful movement, an hour before you pass out.',
+            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat. An hour before you pass out: stay with the boat.',
           basis: 'practice'
         },
         {
@@ -70,7 +82,8 @@ export default {
         },
         {
           sign: 'Boat under way',
-          means: 'Everyone seated, rods down, kill switch clipped on, one person looking ahead.',
+          means:
+            'Everyone seated, rods down, kill switch clipped on, one person looking ahead. Up front on the trolling motor it does nothing: jacket on.',
           basis: 'practice'
         },
         {
@@ -81,7 +94,7 @@ export default {
         {
           sign: 'Fog',
           means:
-            'Go slow enough to stop in half of what you can see. Sound the horn. Keep out of the channel.',
+            'Lights on, as before sunrise. Go slow enough to stop in half of what you can see. Sound the horn. Keep out of the channel.',
           basis: 'practice'
         },
         {

@@ -198,7 +198,7 @@ export default {
         {
           sign: 'Rod power',
           means:
-            'Medium-heavy to {5/8 oz|18 g}, heavy above. 12- to 20-pound test, spinning or baitcaster.',
+            'Medium-heavy to {5/8 oz|18 g}, heavy above. 12- to 20-lb test, spinning or baitcaster.',
           basis: 'practice'
         }
       ]

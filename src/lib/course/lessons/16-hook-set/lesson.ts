@@ -65,7 +65,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'No fish yet: a free jig {60 ft|18 m} out, 12-pound mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
+      text: 'No fish yet: a free jig {60 ft|18 m} out, 12-lb mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'How hard does a free jig pull back? Line only stretches as far as it’s pulled.',

@@ -78,7 +78,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-pound fluorocarbon, free spool.',
+      text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-lb fluorocarbon, free spool.',
       question: {
         ask: 'How many seconds does it fall? So long a fish can eat it on the drop.',
         hint: 'Think of your count in {10 ft|3 m}. This is twice as deep.',
