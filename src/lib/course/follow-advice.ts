@@ -8,6 +8,7 @@ import {
   type GradedRun
 } from '../scoring';
 import { byHand, type HandError } from './hand';
+import { endsUnacted, onScreen } from './screen-try';
 import { missFaults, resultFaults } from './result-faults';
 
 /** So often is a hand told what to change before it must have passed. */
@@ -38,15 +39,16 @@ export interface Followed {
 /** Five misses of a challenge, those that fail before those that pass, and what comes of their advice. */
 export function followAdvice(challenge: Challenge, correction: Correction | null): Followed {
   const faults: string[] = [];
-  const graded = (move: Move) => gradeTry(challenge, move);
   const known = new Map<string, GradedRun>();
-  const run = (move: Move) => {
+  const follow = (move: Move, words: string) => {
     const key = JSON.stringify(move);
-    const made = known.get(key) ?? graded(move);
+    const made = known.get(key) ?? onScreen(challenge, move);
+    if (!known.has(key) && endsUnacted(challenge, move))
+      faults.push(`"${words}" cannot be followed: the try ends by itself before it is done`);
     known.set(key, made);
     return made;
   };
-  const misses = missesOf(challenge, run);
+  const misses = missesOf(challenge, (move) => gradeTry(challenge, move));
   faults.push(
     ...misses.flatMap((one) => resultFaults(challenge, one)),
     ...missFaults(challenge, misses)
@@ -57,7 +59,7 @@ export function followAdvice(challenge: Challenge, correction: Correction | null
       const advice = adviceFor(challenge, made, 'imperial', correction);
       const move = followed(challenge, advice);
       if (move === null) break;
-      const next = run(move);
+      const next = follow(move, advice.words);
       if (!made.grade.passed && isSameRun(made, next))
         faults.push(`"${advice.words}" names the move that just failed`);
       made = next;

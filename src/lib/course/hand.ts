@@ -20,8 +20,11 @@ export interface HandError {
   isEven: boolean;
 }
 
+/** A recorded move of which every tick has its angles. */
+export type HandInput = RodInput & Record<'elevation_deg' | 'azimuth_deg', number[]>;
+
 /** The move as such a hand records it. Throws RangeError for moves that are not turns of the rod. */
-export function byHand(move: Move, start: RodAngles, error: HandError): RodInput {
+export function byHand(move: Move, start: RodAngles, error: HandError): HandInput {
   const timeline = timelineOf(move);
   const share = error.isEven ? even : minimumJerk;
   const length = Math.round((timeline.duration_s / (1 + error.pace)) * ROD_RATE_HZ);

@@ -6,7 +6,7 @@ import {
   type RodInput,
   type Setup
 } from '$lib/model';
-import { formatTime } from '$lib/scoring';
+import { formatTime, STILL_S, TOUCH_TIP_M, TryEnd } from '$lib/scoring';
 import type { Hand } from './hand';
 import { copyPose, newPose, type Pose } from './pose';
 import { Reel } from './reel';
@@ -18,41 +18,19 @@ export interface Try {
   readonly run: RecordedRun;
 }
 
-/**
- * What the learner is told where a try waits longer for them than it does elsewhere; else null.
- * @param isPressed whether one press moves the rod and the next stops it
- */
-export function waitText(
-  longest_pause_s: number,
-  isFall = false,
-  isPressed = false
-): string | null {
-  const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
-  if (waits_s <= STILL_S) return null;
+/** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
+export function waitText(longest_pause_s: number, isFall = false): string | null {
+  if (longest_pause_s <= STILL_S) return null;
   if (isFall) return '“Start” drops the jig. Lower the rod and hold still: the try ends.';
-  return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
+  return `“Done” ends the try. So does holding still for ${formatTime(longest_pause_s)}.`;
 }
 
 export const ONLY_TOUCHED = 'Just a touch, so it doesn’t count. The rod is back at the start.';
 
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;
-/** Hand and bait have to be still for this long before a try ends by itself, s, unless the task rests longer. */
-const STILL_S = 1.2;
-/**
- * As long, at least, where each press is a press of one switch, s: a scan of two seconds a step comes round
- * the buttons of a rod and a reel in that time.
- */
-const PRESSED_S = 15;
-/** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
-const STILL_HAND_DEG = 0.15;
-/** The bait is still while it strays less than this, m. */
-const STILL_BAIT_M = 0.003;
-/** A tip that strayed less, and a bait that went less, were touched and not moved, m. */
-const TOUCH_TIP_M = 0.06;
+/** A bait that went less was touched and not moved, m. */
 const TOUCH_BAIT_M = 0.02;
-/** No try is longer, s: beyond that the hand has been forgotten. */
-const LONGEST_S = 120;
 
 export type TryStage = 'waiting' | 'moving' | 'still';
 
@@ -62,16 +40,11 @@ export class LiveTry {
   readonly before: Pose;
   readonly reel = new Reel();
   stage: TryStage = 'waiting';
-  /** Whether one press moves the rod and the next stops it. */
-  isPressed = false;
   private isMeant = false;
-  private readonly from_deg: number;
-  private strayed_deg = 0;
   private readonly live: LiveRun;
   private readonly angles: RodAngles;
   private readonly turns: keyof RodAngles;
-  private readonly ends_s: number;
-  private readonly still = { angle_deg: 0, x_m: 0, z_m: 0, taken_m: 0, since_s: 0 };
+  private readonly end: TryEnd;
 
   /**
    * Stillness shorter than `longest_pause_s` belongs to the try.
@@ -84,11 +57,10 @@ export class LiveTry {
     readonly hand: Hand,
     longest_pause_s = 0
   ) {
-    this.ends_s = Math.max(STILL_S, longest_pause_s);
     this.live = new LiveRun(setup, start);
     this.angles = { ...start };
     this.turns = movedAngle(plane);
-    this.from_deg = this.angles[this.turns];
+    this.end = new TryEnd(setup, start[this.turns], longest_pause_s);
     const nodes = this.live.run.nodes.x.length;
     this.now = newPose(nodes);
     this.before = newPose(nodes);
@@ -123,7 +95,7 @@ export class LiveTry {
     const last = bait_x_m.length - 1;
     const bait_m = Math.hypot(bait_x_m[last] - bait_x_m[0], bait_z_m[last] - bait_z_m[0]);
     const isUnmoved =
-      this.strayed_m < TOUCH_TIP_M && bait_m < TOUCH_BAIT_M && this.reel.taken_m === 0;
+      this.end.strayed_m < TOUCH_TIP_M && bait_m < TOUCH_BAIT_M && this.reel.taken_m === 0;
     return !this.isMeant && isUnmoved;
   }
 
@@ -137,11 +109,10 @@ export class LiveTry {
     }
     if (this.stage === 'still') return;
     this.angles[this.turns] = angle;
-    this.strayed_deg = Math.max(this.strayed_deg, Math.abs(angle - this.from_deg));
     this.live.push(this.angles, taken_m);
     copyPose(this.now, this.before);
     this.look();
-    if (this.isStill()) this.stage = 'still';
+    if (this.isOver()) this.stage = 'still';
   }
 
   /** Ends the try: holds the rod for `hold_s` more, without waiting for the clock. */
@@ -164,36 +135,17 @@ export class LiveTry {
     now.given_m = run.given_m;
   }
 
-  /** Whether a rod that was to wait for the fall has been moved: nothing is left to wait for. */
-  private get isLowered(): boolean {
-    return this.setup.start.spool === 'free' && this.strayed_m > TOUCH_TIP_M;
-  }
-
-  /** How far the hand has moved the tip from where it began, m. */
-  private get strayed_m(): number {
-    return (this.strayed_deg * Math.PI * this.setup.rod.length_m) / 180;
-  }
-
-  private isStill(): boolean {
-    const { still, now } = this;
-    const last = now.x.length - 1;
-    const strayed =
-      Math.abs(this.angles[this.turns] - still.angle_deg) > STILL_HAND_DEG ||
-      Math.abs(this.reel.taken_m - still.taken_m) > STILL_BAIT_M ||
-      Math.hypot(now.x[last] - still.x_m, now.z[last] - still.z_m) > STILL_BAIT_M;
-    if (strayed) {
-      still.angle_deg = this.angles[this.turns];
-      still.x_m = now.x[last];
-      still.z_m = now.z[last];
-      still.taken_m = this.reel.taken_m;
-      still.since_s = now.t_s;
-    }
-    return now.t_s - still.since_s >= this.waits_s || now.t_s >= LONGEST_S;
-  }
-
-  private get waits_s(): number {
-    if (this.isLowered) return STILL_S;
-    return this.isPressed ? Math.max(this.ends_s, PRESSED_S) : this.ends_s;
+  private isOver(): boolean {
+    const { t_s, x, z } = this.now;
+    const [bait_x_m, bait_z_m] = [x[x.length - 1], z[z.length - 1]];
+    const { taken_m } = this.reel;
+    return this.end.next({
+      t_s,
+      angle_deg: this.angles[this.turns],
+      taken_m,
+      bait_x_m,
+      bait_z_m
+    });
   }
 }
 

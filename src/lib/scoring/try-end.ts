@@ -1,0 +1,66 @@
+import type { Setup } from '../model';
+
+/** Hand and bait have to be still for this long before a try ends by itself, s, unless the task rests longer. */
+export const STILL_S = 1.2;
+/** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
+const STILL_HAND_DEG = 0.15;
+/** The bait is still while it strays less than this, m. */
+const STILL_BAIT_M = 0.003;
+/** A tip that strayed less was touched and not moved, m. */
+export const TOUCH_TIP_M = 0.06;
+/** No try is longer, s: beyond that the hand has been forgotten. */
+const LONGEST_S = 120;
+
+/** Where hand and bait are at one tick. */
+export interface TickOfTry {
+  t_s: number;
+  /** Of the angle that the task turns. */
+  angle_deg: number;
+  /** By the reel, since the start. */
+  taken_m: number;
+  bait_x_m: number;
+  bait_z_m: number;
+}
+
+/** The one rule of when a try ends by itself: on a screen, and where advice is tried out. */
+export class TryEnd {
+  private strayed_deg = 0;
+  private still: TickOfTry = { t_s: 0, angle_deg: NaN, taken_m: 0, bait_x_m: 0, bait_z_m: 0 };
+
+  /**
+   * @param from_deg where the rod begins
+   * @param longest_pause_s stillness shorter than this belongs to the try
+   */
+  constructor(
+    private readonly setup: Pick<Setup, 'rod' | 'start'>,
+    private readonly from_deg: number,
+    private readonly longest_pause_s = 0
+  ) {}
+
+  /** How far the hand has moved the tip from where it began, m. */
+  get strayed_m(): number {
+    return (this.strayed_deg * Math.PI * this.setup.rod.length_m) / 180;
+  }
+
+  /** Whether the try is over with this tick, the next of it. */
+  next(now: TickOfTry): boolean {
+    this.strayed_deg = Math.max(this.strayed_deg, Math.abs(now.angle_deg - this.from_deg));
+    if (!this.isStillAt(now)) this.still = { ...now };
+    return now.t_s - this.still.t_s >= this.waits_s || now.t_s >= LONGEST_S;
+  }
+
+  /** A rod that was to wait for the fall and has been moved leaves nothing to wait for. */
+  private get waits_s(): number {
+    const isLowered = this.setup.start.spool === 'free' && this.strayed_m > TOUCH_TIP_M;
+    return isLowered ? STILL_S : Math.max(STILL_S, this.longest_pause_s);
+  }
+
+  private isStillAt({ angle_deg, taken_m, bait_x_m, bait_z_m }: TickOfTry): boolean {
+    const { still } = this;
+    return (
+      Math.abs(angle_deg - still.angle_deg) <= STILL_HAND_DEG &&
+      Math.abs(taken_m - still.taken_m) <= STILL_BAIT_M &&
+      Math.hypot(bait_x_m - still.bait_x_m, bait_z_m - still.bait_z_m) <= STILL_BAIT_M
+    );
+  }
+}
