@@ -111,7 +111,9 @@ describe('a try', () => {
     while (live.stage !== 'still' && t_ms < 20_000) live.tick((t_ms += 10));
     expect(t_ms).toBeGreaterThan(6200);
     expect(t_ms).toBeLessThan(9000);
-    expect(waitText(15, true)).toMatch(/^“Start” drops the jig\. .*: the try ends\.$/);
+    expect(waitText(15, true)).toMatch(
+      /^“Start” drops it\. Once it’s down, .*: that ends the try\.$/
+    );
   });
 
   test('of a fall waits for who counts on after the jig is down, whatever the rod stands at', () => {
@@ -125,6 +127,19 @@ describe('a try', () => {
     const late_ms = t_ms + 4000;
     while (t_ms < late_ms) live.tick((t_ms += 10));
     expect(live.stage).toBe('moving');
+  });
+
+  test('of a fall goes on after a rod that was lowered too soon, until the jig is down', () => {
+    const start = { ...smallWater().start, spool: 'free' as const };
+    const hand = new Hand(45, ROD_LIMITS.lift);
+    const upright = { elevation_deg: 45, azimuth_deg: 0 };
+    const live = new LiveTry({ ...smallWater(), start }, 'lift', upright, hand, 30);
+    live.begin();
+    hand.pointAt(100, 20);
+    const ended_ms = run(live);
+    expect(live.now.isTouching).toBe(true);
+    const down_s = live.events.find(({ kind }) => kind === 'bottom')?.t_s ?? 0;
+    expect(ended_ms / 1000 - down_s).toBeLessThan(3);
   });
 
   test('ends after a short stillness where a still shorter pause was asked', () => {

@@ -3,6 +3,7 @@ import { allLessons, findChallenge } from '../../src/lib/course';
 import { LAZY_CALLS, lazyCall } from '../../src/lib/course/lazy-calls';
 import {
   asksCall,
+  canBeCalled,
   CALL_MARKS,
   describeTry,
   gradeRun,
@@ -107,4 +108,17 @@ test('every challenge that asks for a call fails its lazy ones and passes the tr
         PASS_MARK
       );
   }
+});
+
+test('when the rod moved is asked of who moved it', () => {
+  const count = challengeNamed('count-a-lighter-one');
+  const never = gradeTry(count, {
+    kind: 'lift',
+    from_deg: count.start.elevation_deg,
+    to_deg: count.start.elevation_deg,
+    duration_s: 9
+  });
+  expect(canBeCalled('down', never.result)).toBe(false);
+  expect(canBeCalled('travel', never.result)).toBe(true);
+  expect(canBeCalled('down', gradeTry(count, count.beginner).result)).toBe(true);
 });

@@ -21,7 +21,8 @@ export interface Try {
 /** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
 export function waitText(longest_pause_s: number, isFall = false): string | null {
   if (longest_pause_s <= STILL_S) return null;
-  if (isFall) return '“Start” drops the jig. Lower the rod and hold still: the try ends.';
+  if (isFall)
+    return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
   return `“Done” ends the try. So does holding still for ${formatTime(longest_pause_s)}.`;
 }
 

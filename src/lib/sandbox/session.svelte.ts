@@ -1,5 +1,5 @@
 import { recordScenario, ScenarioError, type Move, type RecordedRun } from '$lib/model';
-import { formatSpeed, type Guess, type Units } from '$lib/scoring';
+import { canBeCalled, formatSpeed, type Guess, type GuessQuantity, type Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
@@ -48,7 +48,8 @@ export class TrySession {
   /** Whether one press moves the rod and the next stops it: who does that needs time between. */
   isPressed = false;
   isHidden = false;
-  asksGuess = false;
+  /** What is to be called of a try out of sight; null for nothing. */
+  asks: GuessQuantity | null = null;
   /** Whether the page says what came of a try: it is not read out a second time. */
   isTold = false;
   onguess: (guess: Guess) => void = () => {};
@@ -214,7 +215,8 @@ export class TrySession {
     const made = this.retake ? this.retake(live) : live;
     if (!made) return this.again();
     this.lastTry = made;
-    if (this.isHidden && this.asksGuess) this.phase = 'guessing';
+    if (this.isHidden && this.asks && canBeCalled(this.asks, made.run.result))
+      this.phase = 'guessing';
     else this.reveal(made);
   }
 

@@ -32,6 +32,11 @@ export function asksCall({
   return !look_alikes && goals.some(({ kind }) => ASK_CALLS.includes(kind));
 }
 
+/** Whether there is something to call: not when the rod moved, of a rod that never was. */
+export function canBeCalled(asked: GuessQuantity, result: Result): boolean {
+  return asked !== 'down' || waitAfterTouch(result) !== Infinity;
+}
+
 const ASK_CALLS = ['travel', 'hops', 'bottom_first'];
 
 /** A skip is so little of a lift that either may be said of it. */

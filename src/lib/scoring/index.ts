@@ -26,7 +26,14 @@ export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { isCallTheFix } from './advice';
 export { CALL_MARKS, callReached, trueCall, type CallGrade } from './call';
-export { askedOf, asksCall, guessWords, type GuessQuantity, type Guess } from './guess';
+export {
+  askedOf,
+  asksCall,
+  canBeCalled,
+  guessWords,
+  type GuessQuantity,
+  type Guess
+} from './guess';
 export {
   gradeRun,
   gradeTry,

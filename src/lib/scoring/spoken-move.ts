@@ -10,6 +10,8 @@ export type SpokenStep =
   | { kind: 'turn'; isAway: boolean; way_m: number; time_s: number }
   /** A lift by where it ends on the clock: 0° is nine, 90° is twelve. */
   | { kind: 'clock'; isAway: boolean; to_deg: number; time_s: number }
+  /** The same where it alone matters when it begins: how far and how quickly is not said. */
+  | { kind: 'begin'; isAway: boolean; to_deg: number; time_s: number }
   | { kind: 'rest'; time_s: number }
   /** A rest that a bite ends: no count is said of it. */
   | { kind: 'bite'; time_s: number }
@@ -55,9 +57,16 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
         steps.push({ kind: 'rest', time_s: restTime(step.duration_s) });
     } else if (step.kind === 'reel') {
       steps.push(reelOf(step.line_m));
-    } else if (step.from_deg !== step.to_deg) steps.push(turnOf(tip, step, time_s));
+    } else if (step.from_deg !== step.to_deg) {
+      const turn = turnOf(tip, step, time_s);
+      steps.push(turn.kind === 'clock' && isTimedOnly(task) ? { ...turn, kind: 'begin' } : turn);
+    }
   }
   return alike(steadily(steps));
+}
+
+function isTimedOnly({ goals }: Pick<Challenge, 'goals'>): boolean {
+  return goals.every(({ kind }) => kind === 'bottom_first');
 }
 
 /** A single turn by the way of its tip, which is what is said of one that was solved. */
@@ -127,7 +136,7 @@ export function moveOfSteps(rod: Rod, steps: readonly SpokenStep[]): Move {
     if (step.kind === 'rest' || step.kind === 'bite')
       return { kind: 'pause', duration_s: step.time_s };
     if (step.kind === 'reel') return { kind: 'reel', line_m: step.line_m, duration_s: step.time_s };
-    if (step.kind === 'clock') return turn(step.to_deg, step.time_s);
+    if (step.kind === 'clock' || step.kind === 'begin') return turn(step.to_deg, step.time_s);
     const to_m = tip.at(now_deg) + (step.isAway ? step.way_m : -step.way_m);
     return turn(tip.angleAt(to_m), step.time_s);
   });

@@ -38,6 +38,8 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
       return 'wait for the bite';
     case 'reel':
       return `reel in ${formatLength(step.line_m, units)}${step.time_s < COUNTED_FROM_S ? '' : ' without a stop'}`;
+    case 'begin':
+      return step.isAway ? 'lift the rod' : 'lower the rod';
     case 'clock':
       return turnWords(step, [`lift ${TIP}`, `lower ${TIP}`], `to ${clockTime(step.to_deg)}`);
     case 'turn': {

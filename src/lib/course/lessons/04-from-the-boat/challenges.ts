@@ -30,7 +30,7 @@ export default [
     longest_pause_s: 30,
     goals: [{ kind: 'bottom_first', within_s: 2.5, weight: 100 }],
     visibility: 'unseen',
-    reference: inTurn(held(45), pause(7.05), lift(45, 20, 1)),
+    reference: inTurn(held(45), pause(6.9), lift(45, 20, 1)),
     // The count of the heavier jig, used for the lighter one.
     beginner: inTurn(held(45), pause(4.7), lift(45, 20, 1))
   }

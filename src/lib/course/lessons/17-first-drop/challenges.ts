@@ -15,7 +15,7 @@ export default [
     longest_pause_s: 40,
     goals: [{ kind: 'bottom_first', within_s: 4, weight: 100 }],
     visibility: 'half_seen',
-    reference: inTurn(held(45), pause(13.4), lift(45, 20, 1)),
+    reference: inTurn(held(45), pause(12), lift(45, 20, 1)),
     // Engaged and lifted on the drop.
     beginner: inTurn(held(45), pause(4), lift(45, 75, 0.6))
   },

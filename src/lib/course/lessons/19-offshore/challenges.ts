@@ -15,7 +15,7 @@ export default [
     longest_pause_s: 60,
     goals: [{ kind: 'bottom_first', within_s: 4, weight: 100 }],
     visibility: 'unseen',
-    reference: inTurn(held(45), pause(15.2), lift(45, 20, 1)),
+    reference: inTurn(held(45), pause(14.9), lift(45, 20, 1)),
     // The count of shallow water.
     beginner: inTurn(held(45), pause(6), lift(45, 20, 1))
   },
