@@ -116,17 +116,13 @@ describe('a try', () => {
     );
   });
 
-  test('of a fall waits for who counts on after the jig is down, whatever the rod stands at', () => {
+  test('of a fall goes on while a rod that was held up waits, as long as it was given', () => {
     const start = { ...smallWater().start, spool: 'free' as const };
     const hand = new Hand(45, ROD_LIMITS.lift);
-    const upright = { elevation_deg: 45, azimuth_deg: 0 };
-    const live = new LiveTry({ ...smallWater(), start }, 'lift', upright, hand, 30);
+    const held = { elevation_deg: 45, azimuth_deg: 0 };
+    const live = new LiveTry({ ...smallWater(), start }, 'lift', held, hand, 15);
     live.begin();
-    let t_ms = 0;
-    while (!live.now.isTouching && t_ms < 20_000) live.tick((t_ms += 10));
-    const late_ms = t_ms + 4000;
-    while (t_ms < late_ms) live.tick((t_ms += 10));
-    expect(live.stage).toBe('moving');
+    expect(run(live)).toBeGreaterThanOrEqual(15_000);
   });
 
   test('of a fall goes on after a rod that was lowered too soon, until the jig is down', () => {
@@ -146,6 +142,17 @@ describe('a try', () => {
     const { hand, live } = ready('lift', 0.4);
     hand.pointAt(0, 24);
     expect(run(live)).toBeGreaterThan(1200);
+  });
+
+  test('waits long enough for who works it by one switch, and says how long', () => {
+    const { hand, live } = ready('lift', 3);
+    live.isPressed = true;
+    hand.pointAt(0, 24);
+    expect(run(live)).toBeGreaterThan(15_000);
+    expect(waitText(3, false, true)).toBe(
+      tied('“Done” ends the try. So does holding still for 15~s.')
+    );
+    expect(waitText(30, false, true)).toBe(waitText(30));
   });
 
   test.each([

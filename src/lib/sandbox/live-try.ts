@@ -6,7 +6,7 @@ import {
   type RodInput,
   type Setup
 } from '$lib/model';
-import { formatTime, STILL_S, TOUCH_TIP_M, TryEnd } from '$lib/scoring';
+import { formatTime, PRESSED_S, STILL_S, TOUCH_TIP_M, TryEnd } from '$lib/scoring';
 import type { Hand } from './hand';
 import { copyPose, newPose, type Pose } from './pose';
 import { Reel } from './reel';
@@ -18,12 +18,19 @@ export interface Try {
   readonly run: RecordedRun;
 }
 
-/** What the learner is told where a try waits longer for them than it does elsewhere; else null. */
-export function waitText(longest_pause_s: number, isFall = false): string | null {
-  if (longest_pause_s <= STILL_S) return null;
-  if (isFall)
-    return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
-  return `“Done” ends the try. So does holding still for ${formatTime(longest_pause_s)}.`;
+/**
+ * What the learner is told where a try waits longer for them than it does elsewhere; else null.
+ * @param isPressed whether one press moves the rod and the next stops it
+ */
+export function waitText(
+  longest_pause_s: number,
+  isFall = false,
+  isPressed = false
+): string | null {
+  const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
+  if (waits_s <= STILL_S) return null;
+  if (isFall) return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
+  return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
 }
 
 export const ONLY_TOUCHED = 'Just a touch, so it doesn’t count. The rod is back at the start.';
@@ -82,6 +89,11 @@ export class LiveTry {
   /** Whether neither hand nor reel has anything left to do. */
   get isAtRest(): boolean {
     return this.hand.isAtRest && !this.reel.isTurning;
+  }
+
+  /** Whether one press moves the rod and the next stops it. */
+  set isPressed(is: boolean) {
+    this.end.isPressed = is;
   }
 
   /** Starts the try without waiting for the hand. */

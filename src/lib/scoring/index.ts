@@ -47,7 +47,7 @@ export { contactWhileMoving, NO_MOVE_M, peakBaitSpeed, tipTravel } from './run-m
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, type Feedback } from './feedback';
 export { adviceFor, advisedMove, type Advice } from './advice';
-export { STILL_S, TOUCH_TIP_M, TryEnd } from './try-end';
+export { PRESSED_S, STILL_S, TOUCH_TIP_M, TryEnd } from './try-end';
 export { moveSentence } from './change-sentence';
 export {
   formatDepth,

@@ -2,6 +2,11 @@ import type { Setup } from '../model';
 
 /** Hand and bait have to be still for this long before a try ends by itself, s, unless the task rests longer. */
 export const STILL_S = 1.2;
+/**
+ * As long, at least, where each press is a press of one switch, s: a scan of two seconds a step comes round
+ * the buttons of a rod and a reel in that time.
+ */
+export const PRESSED_S = 15;
 /** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
 const STILL_HAND_DEG = 0.15;
 /** The bait is still while it strays less than this, m. */
@@ -24,6 +29,8 @@ export interface TickOfTry {
 
 /** The one rule of when a try ends by itself: on a screen, and where advice is tried out. */
 export class TryEnd {
+  /** Whether one press moves the rod and the next stops it. */
+  isPressed = false;
   private strayed_deg = 0;
   private still: TickOfTry = { t_s: 0, angle_deg: NaN, taken_m: 0, bait_x_m: 0, bait_z_m: 0 };
 
@@ -52,7 +59,8 @@ export class TryEnd {
   /** A rod that was to wait for the fall and has been moved leaves nothing to wait for. */
   private get waits_s(): number {
     const isLowered = this.setup.start.spool === 'free' && this.strayed_m > TOUCH_TIP_M;
-    return isLowered ? STILL_S : Math.max(STILL_S, this.longest_pause_s);
+    if (isLowered) return STILL_S;
+    return Math.max(STILL_S, this.longest_pause_s, this.isPressed ? PRESSED_S : 0);
   }
 
   private isStillAt({ angle_deg, taken_m, bait_x_m, bait_z_m }: TickOfTry): boolean {
