@@ -29,7 +29,8 @@ export function waitText(
 ): string | null {
   const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
   if (waits_s <= STILL_S) return null;
-  if (isFall) return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
+  if (isFall)
+    return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
   return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
 }
 
