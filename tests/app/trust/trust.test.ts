@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { errorText, publishedChecks } from '../../../src/lib/app/trust/checks';
+import { inFeet } from '../../../src/lib/app/trust/in-feet';
 import { blocksOf, sectionOf, spansOf } from '../../../src/lib/app/trust/markdown';
 
 const doc = (name: string) =>
@@ -34,6 +35,30 @@ test('the known faults and the trade’s table are found where the page looks fo
     head: expect.arrayContaining([[{ kind: 'plain', text: 'trade' }]])
   });
   expect(sectionOf(faults, 'No such heading')).toEqual([]);
+});
+
+test('where feet are chosen a document is read in feet, inches and ounces, and a speed is left alone', () => {
+  const of = (text: string) => inFeet(blocksOf(text));
+  expect(of('A 21 g jig, 4 m deep, 24 m out.')).toEqual(
+    blocksOf('A 0.74 oz jig, 13 ft deep, 79 ft out.')
+  );
+  expect(of('- 9 cm of slack, 1.9 m of reach, 3 m/s, 1.25 ms')).toEqual(
+    blocksOf('- 3.5 in of slack, 6.2 ft of reach, 3 m/s, 1.25 ms')
+  );
+  expect(of('| Move | Travel, cm |\n| - | - |\n| lift | 65 ± 18 |')).toEqual(
+    blocksOf('| Move | Travel, in |\n| - | - |\n| lift | 26 ± 7.1 |')
+  );
+  expect(of('| | worst |\n| - | - |\n| Height, mm | 3.30 |')).toEqual(
+    blocksOf('| | worst |\n| - | - |\n| Height, in | 0.13 |')
+  );
+  const left = /\d (mm|cm|m|g|N)\b(?![/²³·])|, (mm|cm|N)$/;
+  const texts = ['model-errors', 'trade-check'].flatMap((name) =>
+    JSON.stringify(of(doc(name)), ['kind', 'text', 'items', 'head', 'rows']).match(
+      /"text":"[^"]*"/g
+    )
+  );
+  expect(texts.length).toBeGreaterThan(50);
+  expect(texts.filter((text) => text && left.test(text.slice(8, -1)))).toEqual([]);
 });
 
 test('each published value is met, and its error is told', () => {
