@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { AXES, rangeOf, tickText, ticksOf, valuesOn } from '../../../src/lib/app/explore/axes';
-import { exploredScenario } from '../../../src/lib/app/explore/base';
+import { exploredScenario, firstLift } from '../../../src/lib/app/explore/base';
 import { chartCsv } from '../../../src/lib/app/explore/chart-file';
 import { withPoints } from '../../../src/lib/app/explore/chart-run.svelte';
 import { comparedWeights } from '../../../src/lib/app/explore/compared-weights';
@@ -115,7 +115,11 @@ test('a jig stays down at the limit and not a step above it, and its point plays
   const stages = stagesOf(limits, curves);
   const fine = stages.filter(({ curve }) => curve === 1)[1];
   const points = await fine.make(ask);
-  const [light] = points;
+  // Taken for what is safe: of this run nothing is left open.
+  const [light] = points.map((one) => {
+    const { value = NaN } = one.readings.limit_m_s ?? {};
+    return { ...one, readings: { limit_m_s: { value, ends: [value, value] as const } } };
+  });
   const run = runAt('limits', curves[1], AXES.weight, light);
   if (!run || run.move.kind !== 'sweep') throw new Error('no drag');
   const lifts = (duration_s: number) =>
@@ -201,15 +205,50 @@ test('all that is drawn lies inside the frame, and goes into a table', () => {
   ]);
 });
 
-test('a limit is told by the pace that is safe, not by the middle of what it may be', () => {
-  const said = (value: number, ends: [number, number]) => {
-    const points = [{ at: 6, readings: { limit_m_s: { value, ends } } }];
-    const curve: Curve = { name: '7 g', base, isKept: false, points };
-    return saidAt([curve], AXES.depth, 'limit_m_s', 6, 'metric')[0].text.replaceAll('\u00a0', ' ');
+const limitOf = (value: number, ends?: [number, number]): Curve => {
+  const points = [3, 6, 9].map((at) => ({
+    at,
+    readings: { limit_m_s: { value, ...(ends && { ends }) } }
+  }));
+  return { name: '7 g', base, isKept: false, points };
+};
+
+test('a limit is told and drawn by what is safe alone, as a count for the tip, and not before it is known', () => {
+  const said = (units: 'imperial' | 'metric', value: number, ends?: [number, number]) =>
+    saidAt([limitOf(value, ends)], AXES.depth, 'limit_m_s', 6, units).map(({ text }) =>
+      text.replaceAll('\u00a0', ' ')
+    );
+  expect(said('imperial', 1.5, [0.366, 1.5])).toEqual(['7 g: 2 ft in 2 seconds is safe']);
+  expect(said('metric', 1.5, [0.3, 1.5])).toEqual(['7 g: 60 cm in 2 seconds is safe']);
+  // Never told quicker than it is.
+  expect(said('metric', 1.5, [0.29, 1.5])).toEqual(['7 g: 60 cm in 2½ seconds is safe']);
+  expect(said('metric', 0.4, [0, 0.6])).toEqual(['7 g: no pace is safe']);
+  expect(said('metric', 0.4)).toEqual([]);
+  const drawn = (ends?: [number, number]) => {
+    const curves = [limitOf(1.5, ends)];
+    const given = { figure: 'limit_m_s', axis: AXES.depth, units: 'metric', width: 328 } as const;
+    return plotOf({ curves, ...given });
   };
-  expect(said(1.5, [0.3, 1.5])).toBe('7 g: 0.3 m/s is safe; it may hold to 1.5 m/s or more');
-  expect(said(0.4, [0, 0.6])).toBe('7 g: no pace is safe; it may hold to 0.6 m/s');
-  expect(said(0, [0, 0])).toBe('7 g: no pace keeps it down');
+  expect(drawn().drawn[0].marks).toEqual([]);
+  const plot = drawn([0.3, 1.5]);
+  expect(plot.drawn[0].path).toContain(`${plot.y(0.3)}`);
+  expect(plot.drawn[0].marks.every(({ y, bar }) => y === plot.y(0.3) && bar === null)).toBe(true);
+});
+
+test('a lift is charted first where it leaves the bottom at a quick pace and not at a slow one', () => {
+  for (const depth_m of [12 * FOOT_M, 18 * FOOT_M]) {
+    const lift = firstLift(AXES.depth.set(base, depth_m));
+    const high = (s: number) => simulate(made(AXES.pace.set(lift, s))).peak_height_m;
+    expect(isOffBottom(high(0.5))).toBe(true);
+    expect(high(0.5)).toBeGreaterThan(high(6));
+  }
+});
+
+test('a rod’s clock has hours and halves', () => {
+  const { first, finer } = valuesOn(AXES.hour, 'imperial');
+  expect([...first, ...finer].map((hour) => (2 * hour) % 1)).toEqual(
+    [...first, ...finer].map(() => 0)
+  );
 });
 
 test.each([

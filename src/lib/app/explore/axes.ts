@@ -105,10 +105,10 @@ export const AXES: Record<AxisName, Axis> = {
   hour: {
     name: 'Rod lifts from 9 to',
     scale: {
-      imperial: { size: 1, unit: 'o’clock', least: 9, most: 12, tick: 1, from: 9.25 },
-      metric: { size: 1, unit: 'o’clock', least: 9, most: 12, tick: 1, from: 9.25 }
+      imperial: { size: 1, unit: 'o’clock', least: 9, most: 12, tick: 1, from: 9.5 },
+      metric: { size: 1, unit: 'o’clock', least: 9, most: 12, tick: 1, from: 9.5 }
     },
-    perTick: 8,
+    perTick: 2,
     of: ({ tip_m, setup }) => degToClockHour((tip_m / setup.rod.length_m) * (180 / Math.PI)),
     set: (base, hour) => ({
       ...base,

@@ -1,5 +1,14 @@
 import { shownDrag } from '$lib/course/items/moves';
-import { raisedMove, type Move, type ScenarioInput, type Setup, type SetupInput } from '$lib/model';
+import {
+  clockHourToDeg,
+  degToRad,
+  FOOT_M,
+  raisedMove,
+  type Move,
+  type ScenarioInput,
+  type Setup,
+  type SetupInput
+} from '$lib/model';
 import type { OwnSpread } from '$lib/scoring';
 
 /** What a chart is of: a setup, one move of the tip, and what is open of gear and hand. */
@@ -13,6 +22,18 @@ export interface ExploreBase {
   spread?: OwnSpread;
   /** Nine tries in ten of this hand lie within such a part of the tip's way; null for a hand not known. */
   hand: number | null;
+}
+
+/** What a lift is charted with at first: a rod that goes from 9 to 10:30 in a second, the jig close. */
+export function firstLift(base: ExploreBase): ExploreBase {
+  const { setup } = base;
+  return {
+    ...base,
+    kind: 'lift',
+    setup: { ...setup, start: { ...setup.start, bait_x_m: 30 * FOOT_M } },
+    tip_m: degToRad(clockHourToDeg(10.5)) * setup.rod.length_m,
+    duration_s: 1
+  };
 }
 
 /** Long enough after the move that the jig lies still, s. */

@@ -20,6 +20,13 @@ export interface Reading {
   hand?: Ends;
 }
 
+/** As a chart shows it: of a speed limit the pace that is safe, once that is known, and nothing above it. */
+export function shownReading(figure: FigureName, reading?: Reading): Reading | null {
+  if (!reading) return null;
+  if (figure !== 'limit_m_s') return reading;
+  return reading.ends ? { value: Math.max(0, reading.ends[0]) } : null;
+}
+
 export interface ChartPoint {
   /** Along the axis, SI. */
   at: number;
@@ -239,7 +246,7 @@ function limitStages({ axis, units }: ChartWanted, curves: readonly Curve[]): St
     ...own.map((i) => plain(i, 'coarse')),
     ...own.map((i) => plain(i, 'fine')),
     ...ticks.flatMap((at) => own.map((i) => banded(i, at))),
-    ...kept.map((i) => plain(i, 'fine'))
+    ...ticks.flatMap((at) => kept.map((i) => banded(i, at)))
   ];
 }
 
@@ -278,7 +285,7 @@ export function runAt(
   const here = axis.set(base, at);
   if (kind === 'runs') return exploredScenario(here);
   if (kind === 'falls') return fallScenario(here, readings.fall_s?.value ?? 0);
-  const pace_m_s = readings.limit_m_s?.value ?? 0;
+  const pace_m_s = shownReading('limit_m_s', readings.limit_m_s)?.value ?? 0;
   if (pace_m_s === 0) return null;
   const drag = limitDrag({ ...here, duration_s: here.tip_m / pace_m_s });
   return drag && { ...drag, hold_s: SEEN_S };

@@ -1,7 +1,6 @@
 import type { RunFigures } from '$lib/compute/jobs/figures';
-import { mostPace_m_s } from '$lib/compute/quickest-drag';
 import { FOOT_M, INCH_M } from '$lib/model';
-import { formatLength, formatShare, formatSpeed, formatTime, type Units } from '$lib/scoring';
+import { formatLength, formatShare, formatTime, type Units } from '$lib/scoring';
 import type { AxisName } from './axes';
 
 export type FigureName = keyof RunFigures | 'limit_m_s' | 'fall_s';
@@ -61,10 +60,12 @@ const alike = (numbering: Numbering): Figure['numbering'] => {
 /** The tip's way of a drag whose limit is looked for, m: as the cards have it. */
 export const LIMIT_TIP_M: Record<Units, number> = { imperial: 2 * FOOT_M, metric: 0.6 };
 
-/** "1.4 ft/s"; beyond the quickest drag that is tried no limit is known. */
+/** "2 ft in 2½ seconds": in halves, and no quicker than the limit. */
 function limitText(m_s: number, units: Units): string {
-  const isMost = m_s > 0.999 * mostPace_m_s(LIMIT_TIP_M[units]);
-  return isMost ? `${formatSpeed(m_s, units)} or more` : formatSpeed(m_s, units);
+  const tip_m = LIMIT_TIP_M[units];
+  const halves = Math.ceil((2 * tip_m) / m_s - 1e-9);
+  const seconds = `${halves > 1 ? Math.floor(halves / 2) : ''}${halves % 2 === 1 ? '½' : ''}`;
+  return `${formatLength(tip_m, units)} in ${seconds} ${halves > 2 ? 'seconds' : 'second'}`;
 }
 
 export const FIGURES: Record<FigureName, Figure> = {

@@ -2,7 +2,7 @@ import type { Units } from '$lib/scoring';
 import type { PlotEdges, PlotTick } from '$lib/shell';
 import { scaleLinear } from 'd3-scale';
 import { tickText, ticksOf, type Axis } from './axes';
-import type { ChartPoint, Curve, Reading } from './curves';
+import { shownReading, type ChartPoint, type Curve, type Reading } from './curves';
 import { numbersFor, type FigureName } from './figures';
 
 export interface PlotWanted {
@@ -62,7 +62,9 @@ export function plotOf({ curves, figure, axis, units, width, level }: PlotWanted
     width - EDGE.right,
     height - EDGE.bottom - (axis.groupText ? GROUPS_PX : 0)
   ];
-  const all = curves.flatMap(({ points }) => points.map(({ readings }) => readings[figure]));
+  const all = curves.flatMap(({ points }) =>
+    points.map(({ readings }) => shownReading(figure, readings[figure]))
+  );
   const most = Math.max(0, level ?? 0, ...all.flatMap((one) => (one ? valuesIn(one) : [])));
   const numbers = numbersFor(figure, most, units);
   const ceiling = numbers.values[numbers.values.length - 1].value;
@@ -123,7 +125,7 @@ function drawnCurve(
   { figure, ticks, x, y, isJoined, hasBars }: Drawing
 ): DrawnCurve {
   const read = points.flatMap(({ at, readings }) => {
-    const reading = readings[figure];
+    const reading = shownReading(figure, readings[figure]);
     return reading ? [{ at, reading }] : [];
   });
   const places = read.map(({ at, reading }) => `${x(at)} ${y(reading.value)}`);

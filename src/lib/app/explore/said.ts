@@ -1,7 +1,7 @@
 import { MODEL_VERSION } from '$lib/model';
 import type { Units } from '$lib/scoring';
 import type { Axis } from './axes';
-import type { Curve, Reading } from './curves';
+import { shownReading, type Curve, type Reading } from './curves';
 import { FIGURES, type FigureName } from './figures';
 
 /** The marks of several curves, for where there is no drawing of them. */
@@ -39,7 +39,7 @@ export function nearestPlace(places: readonly number[], value: number): number |
 /** What a chart says at one place, a sentence a curve. */
 export interface Said {
   curve: Curve;
-  /** "1/2 oz: 0.9 ft/s is safe; it may hold to 2.1 ft/s" */
+  /** "1/2 oz: 2 ft in 2 seconds is safe" */
   text: string;
 }
 
@@ -51,7 +51,8 @@ export function saidAt(
   units: Units
 ): Said[] {
   return curves.flatMap((curve) => {
-    const reading = curve.points.find((one) => one.at === at)?.readings[figure];
+    const point = curve.points.find((one) => one.at === at);
+    const reading = shownReading(figure, point?.readings[figure]);
     if (!reading) return [];
     const name = curve.isKept ? ['Before', curve.name].filter(Boolean).join(', ') : curve.name;
     const place = name || axis.text(at, units);
@@ -64,14 +65,7 @@ function readingText({ value, ends, hand }: Reading, figure: FigureName, units: 
   const said = (one: number) => text(Math.max(0, one), units);
   const range = ([low, high]: readonly [number, number]) =>
     said(low) === said(high) ? said(low) : `${said(low)} to ${said(high)}`;
-  // The pace that is safe comes first: above it the jig may fly, whatever the middle says.
-  if (figure === 'limit_m_s' && Math.max(value, ...(ends ?? [])) === 0)
-    return 'no pace keeps it down';
-  if (figure === 'limit_m_s' && ends) {
-    const safe = ends[0] > 0 ? `${said(ends[0])} is safe` : 'no pace is safe';
-    const most = said(ends[1]) === said(ends[0]) ? '' : `it may hold to ${said(ends[1])}`;
-    return [safe, most, hand && `your hand ${range(hand)}`].filter(Boolean).join('; ');
-  }
+  if (figure === 'limit_m_s') return value > 0 ? `${said(value)} is safe` : 'no pace is safe';
   return [said(value), ends && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
     .filter(Boolean)
     .join('; ');
