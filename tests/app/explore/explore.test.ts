@@ -231,6 +231,11 @@ test('a limit is told and drawn by what is safe alone, as a count for the tip, a
   };
   expect(drawn().drawn[0].marks).toEqual([]);
   const plot = drawn([0.3, 1.5]);
+  // Its side is numbered as it is said: 60 cm in 2 seconds.
+  expect([plot.unit, plot.up.find(({ at }) => at === plot.y(0.3))?.text]).toEqual([
+    'cm in 2 s',
+    '60'
+  ]);
   expect(plot.drawn[0].path).toContain(`${plot.y(0.3)}`);
   expect(plot.drawn[0].marks.every(({ y, bar }) => y === plot.y(0.3) && bar === null)).toBe(true);
 });

@@ -42,6 +42,14 @@ describe('a plan', () => {
     expect(up([0, 0])).toBe('stays down.');
   });
 
+  test('of a jig that goes farther than the tip says that it swings in, and no distance', () => {
+    const moves = [{ retrieve: 'drag', came: null, high: [0.15, 0.1] as [number, number] }];
+    const [drag] = retrieveLines({ ...plan, moves });
+    expect(plain(drag.model)).toBe('Tip 2 ft in 4 s: comes up 2 in to 10 in and swings in.');
+    const none = [{ retrieve: 'drag', came: null, high: null }];
+    expect(retrieveLines({ ...plan, moves: none })[0].model).toContain('your rod can’t.');
+  });
+
   test('in a strong wind says whether the box has the size up that guides tie on', () => {
     const asked = { ...plan.asked, wind: 'strong' } as const;
     const said = (weights: typeof plan.weights) => plain(heavierWords({ ...plan, asked, weights }));

@@ -40,7 +40,7 @@ test('the known faults and the trade’s table are found where the page looks fo
 test('where feet are chosen a document is read in feet, inches and ounces, and a speed is left alone', () => {
   const of = (text: string) => inFeet(blocksOf(text));
   expect(of('A 21 g jig, 4 m deep, 24 m out.')).toEqual(
-    blocksOf('A 0.74 oz jig, 13 ft deep, 79 ft out.')
+    blocksOf('A 3/4\u00a0oz jig, 13 ft deep, 79 ft out.')
   );
   expect(of('- 9 cm of slack, 1.9 m of reach, 3 m/s, 1.25 ms')).toEqual(
     blocksOf('- 3.5 in of slack, 6.2 ft of reach, 3 m/s, 1.25 ms')

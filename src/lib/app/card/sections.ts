@@ -156,14 +156,15 @@ function moveText(move: CardMove, units: Units): string {
 /** "1 ft ± 1 in", "goes 2 ft ± 3 in, up 3 in ± 7" */
 function cameText(move: CardMove, depth: number, units: Units): string {
   const came = move.came[depth];
-  const high = move.kind === 'lift' && move.high[depth];
-  if (!came && !high) return 'can’t';
-  const text = came ? give(came, units) : 'swings in off bottom';
-  if (move.kind === 'drag') return move.lifts[depth] ? `${text}, may lift` : text;
-  if (!high) return text;
+  if (move.kind === 'drag')
+    return came ? `${give(came, units)}${move.lifts[depth] ? ', may lift' : ''}` : 'can’t';
+  const high = move.high[depth];
+  if (!high) return 'can’t';
   const most_m = high[0] + high[1];
-  if (!isOffBottom(most_m)) return `${text}, stays down`;
-  return `${text}, up to ${formatLength(most_m, units, 'short')} high`;
+  const up = `up to ${formatLength(most_m, units, 'short')} high`;
+  // Farther than the tip: no figure to carry.
+  if (!came) return `${up}, swings in`;
+  return `${give(came, units)}, ${isOffBottom(most_m) ? up : 'stays down'}`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {

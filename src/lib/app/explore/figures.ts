@@ -100,8 +100,11 @@ export const FIGURES: Record<FigureName, Figure> = {
     axes: ['weight', 'depth', 'cast', 'wind', 'slack', 'planing', 'line'],
     text: limitText,
     numbering: {
-      imperial: [{ upTo: Infinity, size: FOOT_M, unit: 'ft/s', steps: [0.1, 0.2, 0.5, 1, 2] }],
-      metric: [{ upTo: Infinity, size: 1, unit: 'm/s', steps: [0.05, 0.1, 0.2, 0.5] }]
+      // As it is said: how far the tip may go in two seconds.
+      imperial: [
+        { upTo: Infinity, size: FOOT_M / 2, unit: 'ft in 2 s', steps: [0.2, 0.5, 1, 2, 5] }
+      ],
+      metric: [{ upTo: Infinity, size: 0.005, unit: 'cm in 2 s', steps: [10, 20, 50, 100] }]
     },
     least: 0.2
   },

@@ -140,10 +140,10 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
 function movedText({ came, high }: DayPlan['moves'][number], units: Units): string {
   if (!high) return 'your rod can’t.';
   const length = (m: number) => formatLength(m, units);
-  const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
   // Farther than the tip: no figure to carry.
-  const went = came ? `goes ${length(came[0])} ± ${length(came[1])}` : 'swings in off bottom';
-  return `${went}${up}.`;
+  if (!came) return `comes up ${upText(high, length)} and swings in.`;
+  const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
+  return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
 }
 
 /** "3 in to 2 ft 5 in", or "to 2 ft 5 in" for what may also stay down. */

@@ -1,4 +1,5 @@
 import { FOOT_M, INCH_M, OUNCE_KG, POUND_FORCE_N } from '$lib/model';
+import { formatWeight } from '$lib/scoring';
 import type { Block, Span } from './markdown';
 
 /** What a unit of our documents is where feet are read: its name and how many of them it is. */
@@ -24,6 +25,8 @@ const scaled = (text: string, times: number) =>
 
 export const textInFeet = (text: string): string =>
   text.replace(MEASURED, (_, first: string, rest: string, unit: string) => {
+    // A jig has a size.
+    if (unit === 'g' && rest === '') return formatWeight(1e-3 * Number(first), 'imperial');
     const [name, times] = UNITS[unit];
     return `${scaled(first + rest, times)} ${name}`;
   });
