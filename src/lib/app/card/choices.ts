@@ -28,10 +28,10 @@ export const ROW_NAMES: Record<CardRow, string> = {
   cautions: 'What can hurt'
 };
 
-/** What fits one page of each size at a print that is read at arm’s length. */
+/** What is looked up in a boat; the rest may be added, as long as it is one page. */
 export const ROWS_OF: Record<CardSize, readonly CardRow[]> = {
-  letter: ['moves', 'limits', 'falls', 'hand', 'bites', 'bottoms', 'snag', 'fish', 'cautions'],
-  a4: ['moves', 'limits', 'falls', 'hand', 'bites', 'bottoms', 'snag', 'fish', 'cautions'],
+  letter: ['moves', 'limits', 'falls', 'hand', 'bites', 'snag'],
+  a4: ['moves', 'limits', 'falls', 'hand', 'bites', 'snag'],
   a6: ['moves', 'limits', 'falls', 'hand']
 };
 
