@@ -5,6 +5,7 @@ import type { Challenge } from '../../src/lib/scoring';
 import { openSpace } from './in-guide';
 import { post, rowsOf, tryBy, type Hand } from './made-tries';
 import { sheetsOf, visit } from './page';
+import { expectPrintReadable, expectReadable } from './smallest-text';
 
 const lessons = loadLessons();
 
@@ -229,11 +230,20 @@ test(
     await act({ do: 'end' });
     await expect(page.getByRole('heading', { name: 'The clinic is over' })).toBeVisible();
     expect(await smallestOf(page), 'the end').toBeGreaterThanOrEqual(LEAST_PX);
+    await expectReadable(page, 'the end of five rounds');
+    await page.setViewportSize({ width: 1280, height: 740 });
+    const last = await page.getByText('The steps are on the handout.').boundingBox();
+    const bar = await page.locator('.bar.only-on-screen').boundingBox();
+    expect((last?.y ?? 0) + (last?.height ?? 0), 'drills above the bar').toBeLessThanOrEqual(
+      bar?.y ?? 0
+    );
     await visit(page, `/clinic/${id}/summary`);
     const hands = page.getByRole('table').filter({ hasText: 'Challenge' });
     for (const [name] of Object.values(ROOM)) await expect(hands).toContainText(name);
     expect(await sheetsOf(page)).toEqual([1, 1]);
+    await expectPrintReadable(page, 'the summary');
     await page.getByRole('button', { name: 'Print a handout' }).click();
     expect(await sheetsOf(page)).toEqual([1, 1]);
+    await expectPrintReadable(page, 'the handout');
   }
 );

@@ -98,6 +98,7 @@ test(
     await page.getByRole('link', { name: 'Clients at a glance' }).click();
     await expect(page.getByRole('row', { name: /^One hop/ })).toContainText(`${TRIES} of ${TRIES}`);
     await expect(page.getByRole('row', { name: /^Exactly one foot/ })).toContainText('to do');
+    await expect(page.getByText('needs a word').first()).toBeVisible();
 
     await visit(page, '/guide/plan');
     for (const n of [2, 3]) {

@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { openSpace } from './in-guide';
 import { faultsByDayAndNight, faultsOf, sheetsOf, visit } from './page';
+import { expectPrintReadable } from './smallest-text';
 
 test(
   'a party of three is planned on one sheet, by the clock, at any depth, and typed names stay here',
@@ -34,6 +35,7 @@ test(
     if (wide) await page.setViewportSize(wide);
     expect(sent.join()).not.toContain('Adalind');
     expect(await sheetsOf(page)).toEqual([1, 1]);
+    await expectPrintReadable(page, 'a party’s plan');
   }
 );
 

@@ -3,13 +3,14 @@ import { beginLesson } from './begin';
 import { expectUsableAtTwice } from './on-screen';
 import { visit } from './page';
 
-async function makeAnyMove(page: Page, place: Locator): Promise<void> {
+/** @param told what is there once the hand has been still */
+async function makeAnyMove(page: Page, place: Locator, told = '.result .change'): Promise<void> {
   await place.getByRole('slider', { name: /^Rod/ }).focus();
   await page.keyboard.down('ArrowUp');
   await expect(place.locator('[data-phase="moving"]')).toBeVisible();
   await page.waitForTimeout(600);
   await page.keyboard.up('ArrowUp');
-  await expect(place.locator('.result .change')).not.toBeEmpty();
+  await expect(place.locator(told)).not.toBeEmpty();
 }
 
 test(
@@ -29,3 +30,42 @@ test(
     await expectUsableAtTwice(page, place, 'result');
   }
 );
+
+test('so can the first try, seen from the deck', { tag: '@narrow' }, async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await visit(page, '/');
+  const place = page.locator('.first');
+  await expectUsableAtTwice(page, place, 'from the deck');
+  await place.getByRole('slider', { name: /^Rod/ }).focus();
+  await page.keyboard.down('ArrowUp');
+  await page.waitForTimeout(600);
+  await page.keyboard.up('ArrowUp');
+  await expect(place.locator('.result .change')).not.toBeEmpty();
+  await expectUsableAtTwice(page, place, 'the result from the deck');
+});
+
+test('so can a drill', { tag: '@narrow' }, async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await visit(page, '/ruler/practise?drill=drag');
+  await page.getByRole('button', { name: 'Take the rod' }).click();
+  const place = page.getByRole('dialog');
+  await expectUsableAtTwice(page, place, 'a drill');
+  await makeAnyMove(page, place);
+  await expectUsableAtTwice(page, place, 'the result of a drill');
+});
+
+test('so can the form that asks what a hidden jig did', { tag: '@narrow' }, async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await visit(page, '/water');
+  await page.getByRole('radio', { name: 'From the deck' }).check();
+  await page.getByRole('button', { name: 'Take the rod' }).click();
+  const place = page.getByRole('dialog');
+  await expectUsableAtTwice(page, place, 'hidden');
+  await makeAnyMove(page, place, '.layer .ask');
+  await expectUsableAtTwice(page, place, 'called');
+  await place.getByRole('textbox').fill('9');
+  await place.getByRole('radio').first().check();
+  await place.getByRole('button', { name: 'Call it' }).click();
+  await expect(place.locator('.result')).toBeVisible();
+  await expectUsableAtTwice(page, place, 'after the call');
+});

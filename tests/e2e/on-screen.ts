@@ -105,7 +105,7 @@ function faultsAtTwice(place: Element): string[] {
     const rects = [...lines.getClientRects()].filter(({ width }) => width > 1);
     if (rects.some(({ top }) => top > rects[0].bottom)) faults.push('the marks break');
   }
-  for (const button of seen('.result .main')) {
+  for (const button of seen(':is(.result, .layer) .main')) {
     const { top, bottom } = box(button);
     if (top < 0 || bottom > innerHeight + 1) faults.push('the main button is out of sight');
   }

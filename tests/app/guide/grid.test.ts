@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sampleTask } from '../../server/samples';
-import { cellText, gridOf, type GridHomework } from '../../../src/lib/app/guide/grid';
+import { cellText, gridOf, needsWord, type GridHomework } from '../../../src/lib/app/guide/grid';
 import type { PartCount } from '../../../src/lib/wire';
 
 const named = { lesson: (id: string) => id.toUpperCase(), objective: (id: string) => `of ${id}` };
@@ -70,4 +70,13 @@ test.each([
   [part(0, null, 1), 'passed', 'to do']
 ] as const)('%o, of which some %s, reads “%s”', (cell, good, text) =>
   expect(cellText(cell, good)).toBe(text)
+);
+
+test.each([
+  ['most of what came missed', part(6, 2, 8), true],
+  ['most of what came was good', part(6, 5, 8), false],
+  ['nothing came yet', part(0, 0, 8), false],
+  ['there is nothing to pass', part(1, null, 1), false]
+] as const)('a client of whom %s needs a word: %o', (_, cell, needs) =>
+  expect(needsWord(cell)).toBe(needs)
 );

@@ -1,3 +1,4 @@
+import { AIM } from '$lib/practice';
 import { askedParts, type Assignment, type ClientStanding, type PartCount } from '$lib/wire';
 
 /** A homework of the grid. */
@@ -89,6 +90,10 @@ function partsOf(task: GridHomework['task'], named: Named): Omit<GridRow, 'cells
     }
   });
 }
+
+/** Whether fewer of what came were good than a part is meant for: the guide says something of it. */
+export const needsWord = ({ made, good }: PartCount): boolean =>
+  good !== null && made > 0 && good / made < AIM.least;
 
 /** "6 of 8, 4 passed"; "done" or "to do" for what is only done or not. */
 export function cellText({ made, good, of }: PartCount, word: GridRow['good']): string {
