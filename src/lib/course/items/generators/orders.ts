@@ -160,7 +160,7 @@ const sweepOrLift: Generator = {
         reply: 'Two quick hours lift it more than one.'
       },
       stroke: {
-        says: 'a snap, from 9 to 12 o’clock',
+        says: 'a long, quick snap, 9 to 12 o’clock',
         run: shownLift(setup, 9, 12, 0.7),
         reply: 'A snap over three hours is long and quick: nothing takes it higher.'
       }

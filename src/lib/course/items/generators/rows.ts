@@ -5,7 +5,7 @@ import { nominalOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
 import { orderBy } from '../rank-item';
-import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
+import { saidFeet, saidHour, saidOut, saidSeconds, saidWeight } from '../said';
 
 /** Four that are fished in such a depth. */
 const weightsFor = (depth_m: number) =>
@@ -56,6 +56,7 @@ const linesByHeight: Generator = {
     // Heavy and far out: there lines differ by more than anyone would miss.
     const setup = drawGear(random, { slack_m: inch(0.5), mass_kg: oz(1) });
     const pace_s = pick(random, [0.5, 1]);
+    const to = pick(random, [11.5, 12]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
     const far = pick(random, [70, 75, 80, 85, 90]);
     const [braid, mono] = STRETCHES;
@@ -68,7 +69,7 @@ const linesByHeight: Generator = {
       }
     ];
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You stroke it from 10 to 12 o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You stroke it from 10 to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',
@@ -84,7 +85,7 @@ const linesByHeight: Generator = {
               start: { ...setup.start, bait_x_m: ft(feet) }
             },
             10,
-            12,
+            to,
             pace_s
           )
         })

@@ -34,7 +34,6 @@ export default {
     }
   ],
   sets_up: [
-    'You turn it 20° farther off, slowly.',
     'The jig is hidden while you move.',
     'You’re graded on the call, too.',
     'Find out by how much.'

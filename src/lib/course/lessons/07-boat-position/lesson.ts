@@ -73,7 +73,7 @@ export default {
     }
   ],
   sets_up: [
-    'The wind drifts you onto the jig, half a foot a second.',
+    'The wind drifts you onto the jig, {half a foot|15 cm} a second.',
     'The boat drifts away from your jig.',
     'Reel, or turn the boat around.',
     'Bow into the wind.',

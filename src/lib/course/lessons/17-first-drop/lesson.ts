@@ -69,7 +69,7 @@ export default {
   sets_up: [
     'This is twice as deep.',
     'Lower the rod once it’s slack.',
-    'Lift hard when a fish takes it.',
+    'When a fish takes it, reel down and set.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
   builds_on: ['hook-set', 'from-the-boat', 'stroke-and-fall'],

@@ -46,7 +46,7 @@ export default {
     }
   ],
   sets_up: [
-    '{8 in|20 cm} into a drag its hook catches on a rock.',
+    '{8 in|20 cm} into a drag, the hook hangs on a rock.',
     'In this order.',
     'Drag until it hangs.',
     'Raise the rod until it hangs.',

@@ -73,10 +73,7 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: [
-    'Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.',
-    'Then pick for one day.'
-  ],
+  sets_up: ['Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'],
   proofs: [{ id: 'one-stroke', run: uprightRun(waterAt(26), 15, strokes(1)) }],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],

@@ -61,7 +61,7 @@ export default {
   sets_up: [
     'What does thick water hold back:',
     'On a spot that holds fish.',
-    'Rest 4 seconds or more between them.',
+    'Rest 10 seconds or more between them.',
     'Do nothing for 12 seconds or more.'
   ],
   proofs: [

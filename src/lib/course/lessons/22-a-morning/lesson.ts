@@ -50,6 +50,7 @@ export default {
     }
   ],
   sets_up: [
+    'The wind has brought bait, and fish are on the move.',
     'Wind puts a belly in your line.',
     'Put it together.',
     'Tip down, reel down, then move.'
