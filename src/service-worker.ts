@@ -18,13 +18,22 @@ worker.addEventListener('message', (event) => {
 });
 
 worker.addEventListener('activate', (event) => {
-  event.waitUntil(forgetOtherVersions().then(() => worker.clients.claim()));
+  event.waitUntil(forgetOlderVersions().then(() => worker.clients.claim()));
 });
 
-async function forgetOtherVersions(): Promise<void> {
+/**
+ * All but this version and the newest of the others: a page of that one may be open in another tab, and asks
+ * for parts of its own that no server has any more. Versions are times, of as many digits for centuries.
+ */
+async function forgetOlderVersions(): Promise<void> {
   const names = await caches.keys();
-  const old = names.filter((name) => name.startsWith('feltfoot-') && name !== cacheName);
-  await Promise.all(old.map((name) => caches.delete(name)));
+  const others = names.filter((name) => name.startsWith('feltfoot-') && name !== cacheName);
+  await Promise.all(
+    others
+      .sort()
+      .slice(0, -1)
+      .map((name) => caches.delete(name))
+  );
 }
 
 worker.addEventListener('fetch', (event) => {
@@ -32,6 +41,8 @@ worker.addEventListener('fetch', (event) => {
   if (event.request.method !== 'GET' || url.origin !== worker.location.origin) return;
   const path = keptPath(url.pathname);
   if (path) event.respondWith(fromCache(path, event.request));
+  else if (url.pathname.startsWith(`${base}/_app/immutable/`))
+    event.respondWith(ofAny(event.request));
   else if (event.request.mode === 'navigate') event.respondWith(fromServer(event.request));
 });
 
@@ -45,6 +56,11 @@ async function fromCache(path: string, request: Request): Promise<Response> {
   const cache = await caches.open(cacheName);
   // Browsers do drop single entries when the disk runs full.
   return (await cache.match(path)) ?? fetch(request);
+}
+
+/** A file's name tells its content: whichever version kept it, it is that one. */
+async function ofAny(request: Request): Promise<Response> {
+  return (await caches.match(request)) ?? fetch(request);
 }
 
 /** Pages with live data have no kept copy; offline, the app says so rather than the browser. */
