@@ -74,7 +74,7 @@ test(
 );
 
 test(
-  'with forced colors a phone in a clinic shows what it voted for',
+  'with forced colors a phone in a clinic shows what it voted for, and the big screen how many did',
   { tag: '@any-width' },
   async ({ page, browser }) => {
     const code = await openClinic(page);
@@ -88,6 +88,14 @@ test(
       await phone.mouse.move(0, 0);
     };
     expect(await changeBy(option, vote)).toBeGreaterThan(LEAST);
+    // And the big screen, how many voted for what: by the bars, not by the stroke at their ends.
+    await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
+    await page.getByRole('button', { name: 'Stop voting' }).click();
+    await page.getByRole('button', { name: 'Reveal' }).click();
+    await page.addStyleTag({ content: '.line span { border: 0 !important; }' });
+    const bar = page.locator('.line span[style*="100%"]');
+    const hide = () => bar.evaluate((span) => (span.style.visibility = 'hidden'));
+    expect(await changeBy(bar, hide)).toBeGreaterThan(LEAST);
     await phone.context().close();
   }
 );
