@@ -14,7 +14,7 @@ export interface Contender {
 }
 
 /** One of those to choose among. */
-export interface Choice extends Contender {
+export interface Candidate extends Contender {
   /** Why it is not the one, beside the one that is, to whoever chooses it: what no other one hears. */
   reply: (best: string) => string;
 }
@@ -48,7 +48,7 @@ export function orderBy(
 
 /** Which does it most, or least? */
 export function chooseBy(
-  wanted: Wanted<Choice> & { pick: 'most' | 'least'; right: string }
+  wanted: Wanted<Candidate> & { pick: 'most' | 'least'; right: string }
 ): ItemDraft | null {
   const ranked = rankedOf(wanted, wanted.pick);
   if (ranked === null) return null;
