@@ -104,9 +104,12 @@ describe('marks', () => {
       gradedAs(drag, resultOf({ travel_m, contact: [1, 1, 1] })).grade.goals[1].marks;
     expect(at(0.13)).toBe(15);
     expect(at(0.26)).toBe(30);
-    expect(at(0.9)).toBe(30);
+    // Twice the farthest that was asked is as wrong as half of the least.
+    expect(at(0.68)).toBe(15);
     const done = (travel_m: number) => gradedAs(drag, resultOf({ travel_m })).grade.done;
-    expect([0, 0.13, 0.26, 0.9].map(done)).toEqual([0, 0.5, 1, 1]);
+    const parts = [-0.3, 0, 0.13, 0.26, 0.3, 0.68, 1.36].map(done);
+    const asked = [0, 0, 0.5, 1, 1, 0.5, 0.25];
+    expect(parts).toEqual(asked.map((part) => expect.closeTo(part, 9) as unknown));
   });
 
   test('for keeping still are full where nothing else is asked', () => {

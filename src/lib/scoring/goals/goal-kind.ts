@@ -80,7 +80,7 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
   measure(goal: Unweighted<S>, run: RunToGrade): number;
   /** 0–1; 1 within the limit, and less at once outside it. */
   share(goal: Unweighted<S>, value: number, run: RunToGrade): number;
-  /** How much of what an aim wants done was done, 0–1, overdone or not; the share where not given. */
+  /** How much of what an aim wants done was done, 0–1; the share where not given. */
   progress?(goal: Unweighted<S>, value: number, run: RunToGrade): number;
   /** `met` is the share that it earned on its own: where the value alone does not say what was amiss. */
   words(goal: Unweighted<S>, value: number, units: Units, met: number): GoalWords;

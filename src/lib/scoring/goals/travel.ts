@@ -49,7 +49,11 @@ export const travel = goalKind({
     const [low, high] = limitsOf(goal);
     return fading(Math.max(low - value, value - high), REACH_IN_BANDS * goal.band_m);
   },
-  progress: (goal, value) => clamped(value / limitsOf(goal)[0]),
+  // Twice as far is as wrong as half of it.
+  progress(goal, value) {
+    const [low, high] = limitsOf(goal);
+    return clamped(Math.min(value / low, high / value));
+  },
   words(goal, value, units) {
     const length = (m: number) => formatLength(m, units);
     return {
