@@ -27,7 +27,8 @@ type Done = Pick<LearnerRecord, 'progress' | 'tries'>;
 
 /** Reads it from the record alone: no try is run for a list. */
 export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
-  const { finished, reached, skipped = [] } = progressIn(lesson, record) ?? {};
+  const progress = progressIn(lesson, record);
+  const { finished, reached, skipped = [] } = progress ?? {};
   const tries = lesson.challenges.map((challenge): TryStanding => {
     const made = record.tries.filter((one) => taskIdOf(one.challenge) === challenge.id);
     if (made.some((one) => isAtStake(challenge, one) && isPass(one))) return 'passed';
@@ -44,12 +45,23 @@ export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
     tries,
     left: lesson.challenges.filter((_, i) => isLeft(tries[i], i)),
     isThrough,
-    at: isThrough ? '' : (reached?.at(-1) ?? '')
+    at: isThrough || !progress ? '' : whereLeft(lesson, progress, record)
   };
 }
 
 function progressIn({ id }: Asked, { progress }: Done): LessonProgress | undefined {
   return progress.find(({ lesson }) => lesson === id);
+}
+
+/** A try that was made is a step that was gone to, whichever way. */
+function whereLeft(
+  { challenges }: Asked,
+  { reached, at }: LessonProgress,
+  { tries }: Done
+): string {
+  const ids = challenges.map(({ id }) => id);
+  const last = tries.filter((made) => ids.includes(taskIdOf(made.challenge))).at(-1);
+  return last && last.at > at ? taskIdOf(last.challenge) : (reached.at(-1) ?? '');
 }
 
 /** A try of before marks were kept with it counts as it always did. */

@@ -34,7 +34,8 @@ export function waitText(
   return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
 }
 
-export const ONLY_TOUCHED = 'Just a touch, so it doesn’t count. The rod is back at the start.';
+export const ONLY_TOUCHED =
+  'Just a touch: too small a move to count. The rod is back at the start.';
 
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;

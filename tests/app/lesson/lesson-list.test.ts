@@ -101,6 +101,15 @@ test('a lesson is gone on with at the step where it was left, a try included', (
   expect(leftAt(oneFoot, record)).toBe('exactly-two-feet');
 });
 
+test('a try made after the last step that was gone on to is where a lesson was left', () => {
+  const prediction = { lesson: oneFoot.id, station: 'predict', option: 'same', at: AT };
+  const record = applyChange(reached('predict', 'see'), { kind: 'predicted', prediction });
+  const made = (at: string) => [aTry('t', { challenge: 'exactly-two-feet', marks: 40, at })];
+  const later = '2030-05-01T08:20:00.000Z';
+  expect(leftAt(oneFoot, { ...record, tries: made(later) })).toBe('exactly-two-feet');
+  expect(leftAt(oneFoot, { ...record, tries: made('2030-04-30T08:20:00.000Z') })).toBe('see');
+});
+
 test('a step that is not open any more, or a lesson that was not begun, is not gone to', () => {
   expect(leftAt(oneFoot, reached('predict', 'see'))).toBeNull();
   expect(leftAt(oneFoot, emptyRecord())).toBeNull();
