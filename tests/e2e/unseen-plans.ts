@@ -94,6 +94,18 @@ export const UNSEEN_PLANS: readonly GoalPlan[] = [
     ]
   },
   {
+    lesson: 'first-drop',
+    challenge: 'bite-on-semi-slack',
+    speed: 0,
+    steps: [
+      { hold: 'up', turn_deg: 15 },
+      { hold: 'down', turn_deg: 7 },
+      { press: 'faster', times: 4, ms: 300 },
+      { hear: 'load builds' },
+      { hold: 'up', ms: 1200 }
+    ]
+  },
+  {
     lesson: 'offshore',
     challenge: 'offshore-count',
     speed: 0,
