@@ -131,7 +131,7 @@ const TERMS: readonly Term[] = [
     'tip',
     'your-hands-ruler',
     'The end of the rod: what the jig follows.',
-    'The jig follows the tip, not the hand.'
+    'The jig follows the tip, not the butt.'
   ),
   term(
     'trailer',

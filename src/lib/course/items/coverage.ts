@@ -31,7 +31,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know if your hand runs long, short or uneven.': ['ruler-bias', 'ruler-spread']
   },
   slack: {
-    'Know what slack does to a drag and to a hop.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
+    'Know what slack takes from a drag.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
     'Reel up slack without moving the jig.': ['slack-feel']
   },
   'from-the-boat': {

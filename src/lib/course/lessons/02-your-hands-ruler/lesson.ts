@@ -110,7 +110,7 @@ export default {
         },
         {
           sign: 'Every try is long by the same',
-          means: 'You run long. Aim shorter.',
+          means: 'You run long: that’s your bias. Aim shorter.',
           basis: 'practice'
         }
       ]
