@@ -1,4 +1,4 @@
-export { default as OutfitPicker } from './OutfitPicker.svelte';
+export { default as OutfitPicker } from './OutfitPickerLater.svelte';
 export { gearNamed, outfitIn, setupWith } from './chosen';
 export {
   FISH_CHOICES,

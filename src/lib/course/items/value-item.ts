@@ -33,6 +33,7 @@ export function chooseValue(
       .slice(0, 2)
       .map(({ id, value, reply }) => ({ id, says: wanted.says(value), reply, value }))
   ];
+  if (new Set(options.map(({ says }) => says)).size < options.length) return null;
   return { ...draft, answer: { form: 'choose', options, key: 'right', band } };
 }
 

@@ -3,16 +3,7 @@ import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import { shownScenarioOf } from '../measure';
 import { shownDrag, shownHops, shownLift } from '../moves';
-import {
-  aboutSaid_m,
-  saidAbout,
-  saidFeet,
-  saidHour,
-  saidInches,
-  saidOut,
-  saidSeconds,
-  saidWeight
-} from '../said';
+import { aboutSaid_m, saidAbout, saidFeet, saidHour, saidInches, saidSeconds } from '../said';
 import { chooseValue, markValue, RULER_ROOMS } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
@@ -87,7 +78,7 @@ const slackDrag: Generator = {
   kind: 'mark',
   objective: 'slack',
   make: (random) => {
-    const inches = pick(random, [10, 14, 18]);
+    const inches = pick(random, [8, 10, 12, 14, 18]);
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [2, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 5]);
@@ -207,8 +198,13 @@ const hopHeight: Generator = {
       caption: 'The hop',
       run: shownHops(setup, from, from + 1, pace_s, 1, 1),
       measure: 'peak_height_m',
-      // All in inches, so that no option stands out by how it is written.
-      says: (value) => `about ${saidInches(3 * Math.max(1, Math.round(value / inch(3))))}`,
+      // All in inches and each as long as the others, so that no option stands out by how it is written.
+      says: (value) => {
+        const inches = value / inch(1);
+        const whole = Math.floor(inches);
+        if (inches >= 10.5) return `about ${saidInches(3 * Math.round(inches / 3))}`;
+        return `about {${whole}½ in|${Math.round(2.54 * (whole + 0.5))} cm}`;
+      },
       right: 'Right. Part of the tip’s swing turns into height: the steeper the line, the more.',
       explain: `The tip swings about ${saidAbout(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours.`,
       errors: (key) => dealt(share, ROUND_HOP).map((id) => off(key)[id])
@@ -222,13 +218,13 @@ const twoHops: Generator = {
   objective: 'hops',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(2) });
-    const pace_s = pick(random, [0.6, 0.8, 1]);
-    const from = pick(random, [9.5, 10, 10.5]);
+    const pace_s = pick(random, [0.5, 1, 1.5]);
+    const from = pick(random, [9, 9.5, 10, 10.5, 11]);
     const hopped = (count: number) => shownHops(setup, from, from + 1, pace_s, count, 1.5);
     const one = figuresOf(shownScenarioOf(hopped(1))).travel_m;
     const draft = markValue({
       room: pick(random, RULER_ROOMS),
-      ask: `${saidOut(setup.water.depth_m)} of water. A ${saidWeight(setup.bait.mass_kg)} jig sits ${saidOut(setup.start.bait_x_m)} out. You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
+      ask: `${placeWords(setup)} You hop it from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
       measure: 'travel_m',

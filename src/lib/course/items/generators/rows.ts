@@ -58,14 +58,14 @@ const linesByHeight: Generator = {
     const pace_s = pick(random, [0.5, 1]);
     const to = pick(random, [11.5, 12]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
-    const far = pick(random, [70, 75, 80, 85, 90]);
+    const far = pick(random, [70, 75, 80, 85, 90, 95, 100]);
     const [braid, mono] = STRETCHES;
     const drawn = [
       { line: braid, feet: far },
       { line: mono, feet: far },
       {
         line: pick<(typeof STRETCHES)[number]>(random, STRETCHES),
-        feet: pick(random, [30, 35, 40, 45, 50])
+        feet: pick(random, [25, 30, 35, 40, 45, 50])
       }
     ];
     return orderBy({
