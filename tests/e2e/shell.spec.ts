@@ -61,8 +61,8 @@ test(
     // A part of the same page.
     const first = await update();
     await page.getByRole('main').getByRole('listitem').getByRole('link').first().click();
-    await expect(page.getByText('This part did not load.')).toBeVisible();
-    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByText('This part did not load.').first()).toBeVisible();
+    await page.getByRole('button', { name: 'Try again' }).first().click();
     await expect(page.getByText('Try 1 of', { exact: false }).first()).toBeVisible();
     expect(await opened()).not.toBe(first);
 

@@ -4,7 +4,7 @@ export default {
   id: 'safety',
   order: 0,
   title: 'Safety first',
-  minutes: 2,
+  minutes: 3,
   about: 'Run the list every time. A boating or first-aid course beats this page.',
   place: { name: place.name, note: 'An invented lake.' },
   objectives: [
