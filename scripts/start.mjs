@@ -4,14 +4,18 @@ import { ensureBuilt } from './build.mjs';
 import './orphan.mjs';
 import { root } from './run.mjs';
 import { say } from './say.mjs';
+import { startOptions } from './start-options.mjs';
 
 // Which port is tried first when none is asked for, and how many after it if it is taken.
 const firstPort = 3000;
 const portsTried = 20;
 
-/** @param {(port: number) => ReturnType<typeof import('../server/serve.mjs').serve>} listen */
-async function onFirstFreePort(listen) {
-  if (process.env.PORT) return listen(Number(process.env.PORT));
+/**
+ * @param {number | null} asked
+ * @param {(port: number) => ReturnType<typeof import('../server/serve.mjs').serve>} listen
+ */
+async function onFirstFreePort(asked, listen) {
+  if (asked !== null) return listen(asked);
   for (let port = firstPort; ; port++) {
     try {
       return await listen(port);
@@ -36,23 +40,26 @@ function stopOnSignal(served) {
   }
 }
 
-/** With --https a certificate of this machine's own, or its owner's by file. */
-async function secured() {
+/**
+ * With --https a certificate of this machine's own, or its owner's by file.
+ * @param {boolean} isWanted
+ */
+async function secured(isWanted) {
   const { tlsFrom } = await import('../server/tls.mjs');
   const { FELTFOOT_TLS_CERT: certFile, FELTFOOT_TLS_KEY: keyFile } = process.env;
-  const isWanted = process.argv.includes('--https');
   return tlsFrom({ isWanted, certFile, keyFile, folder: join(root, '.feltfoot', 'tls') });
 }
 
 async function start() {
+  const { isHttps, port: asked } = startOptions(process.argv.slice(2), process.env);
   const folder = await ensureBuilt();
   const { loadHandler, serve } = await import('../server/serve.mjs');
-  const { tls, isOwnMade, says } = await secured();
+  const { tls, isOwnMade, says } = await secured(isHttps);
   const handler = await loadHandler(join(root, folder));
   const { HOST: host, FELTFOOT_HOSTS: hosts, FELTFOOT_PROTOCOL: protocol } = process.env;
   // Behind a proxy all come from its address, and one guesser would slow everybody.
   const proxies = Number(process.env.FELTFOOT_PROXIES || 0);
-  const served = await onFirstFreePort((port) =>
+  const served = await onFirstFreePort(asked, (port) =>
     serve({ handler, port, host, hosts, protocol, proxies, tls, isOwnMade })
   );
   stopOnSignal(served);

@@ -1,4 +1,5 @@
 export { default as Bed } from './Bed.svelte';
+export { default as Drawing } from './Drawing.svelte';
 export { default as Choice } from './Choice.svelte';
 export { default as Options } from './Options.svelte';
 export { default as NoPage } from './NoPage.svelte';

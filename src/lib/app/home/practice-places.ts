@@ -56,7 +56,7 @@ export const PLACE_GROUPS: readonly PlaceGroup[] = [
       {
         path: '/film',
         title: 'Film your jig',
-        says: 'From a clip to how far it came, each with its ±.'
+        says: 'From a clip to how far it came, with its give or take.'
       },
       { path: '/tests', title: 'Test your gear', says: 'Measure it, and fit the model to it.' }
     ]
