@@ -1,4 +1,4 @@
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright';
@@ -158,7 +158,8 @@ function pagesNamed(asked: readonly string[]): [string, string][] {
 
 /** @param asked names of pages; none asks for all of them */
 export async function lightMetrics(asked: readonly string[] = []): Promise<Metrics> {
-  process.env.FELTFOOT_DATA ??= mkdtempSync(join(tmpdir(), 'feltfoot-bench-'));
+  const own = mkdtempSync(join(tmpdir(), 'feltfoot-bench-'));
+  process.env.FELTFOOT_DATA ??= own;
   const build = process.env.FELTFOOT_BUILD || (await ensureBuilt());
   const handler = await loadHandler(resolve(build));
   const { port, stop } = await serve({ handler, port: 0, host: '127.0.0.1' });
@@ -173,5 +174,6 @@ export async function lightMetrics(asked: readonly string[] = []): Promise<Metri
   } finally {
     await browser.close();
     await stop();
+    rmSync(own, { recursive: true });
   }
 }

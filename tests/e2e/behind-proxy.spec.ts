@@ -1,15 +1,14 @@
 import { expect, test } from '@playwright/test';
-import { mkdtempSync, rmSync } from 'node:fs';
 import { request } from 'node:http';
 import { createServer } from 'node:https';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { keptCertificate } from '../../server/certificate.mjs';
 import { startServer, type Running } from '../server/running';
 import { openClinic } from './in-clinic';
+import { ownFolder } from './own-folder';
 
-const folder = mkdtempSync(join(tmpdir(), 'feltfoot-proxy-'));
+const folder = ownFolder('proxy');
 let app: Running;
 
 /** The least of a proxy that holds the certificate: it passes on, and adds whom it was asked by. */
@@ -40,7 +39,6 @@ test.afterAll(async () => {
   proxy.closeAllConnections();
   proxy.close();
   await app.stop('SIGTERM');
-  rmSync(folder, { recursive: true, force: true });
 });
 
 test(

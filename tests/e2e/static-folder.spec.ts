@@ -1,15 +1,15 @@
 import { expect, test, type Page } from '@playwright/test';
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { turnByKey } from './hand';
+import { ownFolder } from './own-folder';
 
 /** Where the folder lies on somebody's web space. */
 const BASE = '/a/guide/learn';
-const folder = mkdtempSync(join(tmpdir(), 'feltfoot-static-'));
+const folder = ownFolder('static');
 const site = join(folder, 'site');
 
 const KINDS: Record<string, string> = {
@@ -47,7 +47,6 @@ test.beforeAll(async () => {
 test.afterAll(() => {
   space.closeAllConnections();
   space.close();
-  rmSync(folder, { recursive: true, force: true });
 });
 
 const addressOf = (path: string) =>

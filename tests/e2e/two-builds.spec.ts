@@ -3,7 +3,6 @@ import { createHash } from 'node:crypto';
 import {
   cpSync,
   existsSync,
-  mkdtempSync,
   readdirSync,
   readFileSync,
   renameSync,
@@ -13,15 +12,15 @@ import {
 } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
 import { basename, dirname, extname, join } from 'node:path';
 import { beginLesson } from './begin';
 import { turnByKey } from './hand';
 import { visit } from './page';
+import { ownFolder } from './own-folder';
 
 test.use({ serviceWorkers: 'allow', reducedMotion: 'reduce' });
 
-const folder = mkdtempSync(join(tmpdir(), 'feltfoot-two-builds-'));
+const folder = ownFolder('two-builds');
 const KINDS: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript',
@@ -91,7 +90,6 @@ test.beforeAll(() => new Promise<void>((up) => space.listen(0, '127.0.0.1', up))
 test.afterAll(() => {
   space.closeAllConnections();
   space.close();
-  rmSync(folder, { recursive: true, force: true });
 });
 const addressOf = (path: string) =>
   `http://localhost:${(space.address() as AddressInfo).port}${path}`;

@@ -3,6 +3,7 @@ import {
   mkdirSync,
   mkdtempSync,
   readdirSync,
+  rmSync,
   utimesSync,
   writeFileSync
 } from 'node:fs';
@@ -28,4 +29,5 @@ test('the newest builds stay, and an old one as long as somebody serves from it'
   expect(readdirSync(made[0])).toEqual([`.served-by-${process.pid}`]);
   forgetOldBuilds(all, 2);
   expect(made.map((path) => existsSync(path))).toEqual([true, false, false, true, true]);
+  rmSync(all, { recursive: true });
 });
