@@ -6,6 +6,7 @@ import {
   wordingFault,
   type Challenge
 } from '../../src/lib/scoring';
+import { marksLost } from '../../src/lib/scoring/grade';
 import { findChallenge, loadLessons, RETRIEVES } from '../../src/lib/course';
 
 const lessons = loadLessons();
@@ -50,7 +51,7 @@ describe.each(shown)('%s', (_, challenge) => {
   test('is failed by a beginner, for the reason it teaches', () => {
     const { marks, goals } = gradeOf(challenge.beginner);
     expect(marks).toBeLessThan(PASS_MARK);
-    const [worst] = [...goals].sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
+    const [worst] = [...goals].sort((a, b) => marksLost(b) - marksLost(a));
     expect(worst.goal.kind).toBe(COSTS_MOST[challenge.id]);
   });
 });

@@ -78,7 +78,7 @@ describe('a call that was asked for', () => {
     const { result } = called('two-feet-unseen');
     const challenge = challengeNamed('two-feet-unseen');
     let before = 100;
-    for (let off_m = 0; off_m < 0.25; off_m += 0.001) {
+    for (let off_m = 0; off_m < 0.25; off_m += 0.0005) {
       const call = { ...TWO_FEET, travel_m: result.travel_m + off_m };
       const { marks } = gradeRun(challenge, { move: challenge.reference, result, call });
       expect(before - marks).toBeGreaterThanOrEqual(0);

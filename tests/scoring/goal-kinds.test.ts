@@ -86,10 +86,13 @@ const sweepAfter = (ticks: number) => ({
   tip_x_m: [...still(2, ticks), ...from(2, 1.4, 31), ...still(1.4, 400)]
 });
 
+/** Not met, and half way to where nothing is earned: half of three quarters. */
+const LESS = 0.375;
+
 describe('a retrieve’s goal', () => {
   const cases: [string, Goal, Way, number][] = [
     ['pace within its range is full', pace, { bait_x_m: from(10, 9.8, 101) }, 1],
-    ['pace a quarter too quick is half', pace, { bait_x_m: from(10, 9.625, 101) }, 0.5],
+    ['pace a quarter too quick does not pass', pace, { bait_x_m: from(10, 9.625, 101) }, LESS],
     ['pace of half the slowest is nothing', pace, { bait_x_m: from(10, 9.95, 101) }, 0],
     ['a bait that never moved has no pace', pace, {}, 0],
     [
@@ -125,10 +128,10 @@ describe('a retrieve’s goal', () => {
       0
     ],
     ['a bait that stayed is full', stayed, { bait_x_m: from(10, 9.96, 20) }, 1],
-    ['a bait half as far again is half', stayed, { bait_x_m: from(10, 9.925, 20) }, 0.5],
+    ['a bait half as far again does not pass', stayed, { bait_x_m: from(10, 9.925, 20) }, LESS],
     ['a bait that came back has not stayed', stayed, { bait_x_m: [...from(10, 9.8, 20), 10] }, 0],
     ['two twitches are full', twitches, { tip_x_m: [...twitch, ...twitch] }, 1],
-    ['one twitch of two is half', twitches, { tip_x_m: twitch }, 0.5],
+    ['one twitch of two does not pass', twitches, { tip_x_m: twitch }, LESS],
     [
       'a wiggle without a rest is no twitch',
       twitches,
@@ -137,7 +140,7 @@ describe('a retrieve’s goal', () => {
     ],
     ['one long pull is no twitch', twitches, { tip_x_m: from(2, 1, 50) }, 0],
     ['a rest long enough is full', rests, { bait_x_m: rested(420) }, 1],
-    ['a rest three quarters as long is half', rests, { bait_x_m: rested(296) }, 0.5],
+    ['a rest three quarters as long does not pass', rests, { bait_x_m: rested(296) }, LESS],
     [
       'the rest before the first move is none',
       rests,
@@ -167,10 +170,10 @@ describe('a retrieve’s goal', () => {
       0
     ],
     [
-      'a rod moved half as late again is half',
+      'a rod moved half as late again does not pass',
       bottomFirst,
       { events: [touch], ...sweepAfter(393) },
-      0.5
+      LESS
     ],
     [
       'a tight line at the end is full',
@@ -179,10 +182,10 @@ describe('a retrieve’s goal', () => {
       1
     ],
     [
-      'half the pull at the end is half',
+      'half the pull at the end does not pass',
       tight,
       { pull_N: still(0.05, 100), tip_x_m: still(2, 100) },
-      0.5
+      LESS
     ],
     [
       'a fall straight down does not swing',
@@ -191,10 +194,10 @@ describe('a retrieve’s goal', () => {
       1
     ],
     [
-      'a fall that swings half as far again is half',
+      'a fall that swings half as far again does not pass',
       swing,
       { bait_up_m: [0, 0.1, 0.6, 0.3, 0], bait_x_m: [10, 9.5, 9, 8.9, 8.7] },
-      0.5
+      LESS
     ],
     ['a snag that let go is full', free, { events: [snag, freed] }, 1],
     [
@@ -235,7 +238,7 @@ describe('a retrieve’s goal', () => {
       0
     ],
     ['a gentle lift is no jerk', tipSpeed, { tip_x_m: from(2, 1.9, 11) }, 1],
-    ['a lift at half as much again is half', tipSpeed, { tip_x_m: from(2, 1.7, 11) }, 0.5],
+    ['a lift at half as much again is too quick', tipSpeed, { tip_x_m: from(2, 1.7, 11) }, LESS],
     [
       'a rod lowered as far as it was lifted is full',
       lowered,
@@ -262,10 +265,10 @@ describe('a retrieve’s goal', () => {
       0
     ],
     [
-      'a drag three quarters as long before the bite is half',
+      'a drag three quarters as long before the bite does not pass',
       dragFirst,
       { events: [bite], bait_x_m: [...from(10, 9.925, 100), ...from(9.92, 9, 100)] },
-      0.5
+      LESS
     ]
   ];
   // Ticks of 1/100 s cut the way and the times asked for, which moves a share of a half by a few hundredths.

@@ -53,7 +53,7 @@ describe('marks', () => {
     );
   });
 
-  test('a third of the way at the right pace earns a third of what the pace and the bottom give', () => {
+  test('a third of the way at the right pace, on the bottom, earns a third of what nearness gives', () => {
     const paced = challengeOf([
       { kind: 'travel', target_m: 0.9, band_m: 0.13, weight: 34 },
       { kind: 'pace', m_s: [0.05, 0.27], weight: 33 },
@@ -65,8 +65,8 @@ describe('marks', () => {
       return gradedAs(paced, { ...made, trace: { ...made.trace, bait_x_m } }).grade;
     };
     expect(going(0.9).marks).toBe(100);
-    // Nothing for the distance, and 0.3 / (0.9 − 0.13) of 66 for how it was gone, rounded twice.
-    expect(Math.abs(going(0.3).marks - (0.3 / 0.77) * 66)).toBeLessThanOrEqual(1);
+    // 0.3 / (0.9 − 0.13) of three quarters, rounded three times.
+    expect(Math.abs(going(0.3).marks - (0.3 / 0.77) * PASS_MARK)).toBeLessThanOrEqual(1.5);
   });
 
   test('never fall when the bait rises less', () => {
@@ -102,13 +102,14 @@ describe('marks', () => {
   test('for contact are earned by the way that was asked for', () => {
     const at = (travel_m: number) =>
       gradedAs(drag, resultOf({ travel_m, contact: [1, 1, 1] })).grade.goals[1].marks;
-    expect(at(0.13)).toBe(15);
+    const half = Math.round((0.75 / 2) * 30);
+    expect(at(0.13)).toBe(half);
     expect(at(0.26)).toBe(30);
     // Twice the farthest that was asked is as wrong as half of the least.
-    expect(at(0.68)).toBe(15);
+    expect(at(0.68)).toBe(half);
     const done = (travel_m: number) => gradedAs(drag, resultOf({ travel_m })).grade.done;
     const parts = [-0.3, 0, 0.13, 0.26, 0.3, 0.68, 1.36].map(done);
-    const asked = [0, 0, 0.5, 1, 1, 0.5, 0.25];
+    const asked = [0, 0, 0.75 / 2, 1, 1, 0.75 / 2, 0.75 / 4];
     expect(parts).toEqual(asked.map((part) => expect.closeTo(part, 9) as unknown));
   });
 

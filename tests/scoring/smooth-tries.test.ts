@@ -54,31 +54,36 @@ function resting(id: string, factor: number): Move {
 const SWEEPS: [name: string, swept: Sweep][] = [
   [
     'slack that the reel takes up, from none',
-    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.02 + 0.5 * part), runs: 40 }
+    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.02 + 0.5 * part), runs: 120 }
   ],
   [
     'line that the reel takes in, until it drags the jig',
-    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.5 + 0.3 * part), runs: 80 }
+    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.5 + 0.3 * part), runs: 400, named: 2 }
   ],
   [
     'how far the tip is twitched',
-    { id: 'shake-in-place', moveAt: (part) => shaken(0.3 + 1.5 * part), runs: 80 }
+    { id: 'shake-in-place', moveAt: (part) => shaken(0.3 + 1.5 * part), runs: 240 }
   ],
   [
     'how long it rests between twitches',
-    { id: 'shake-in-place', moveAt: (part) => shaken(4, 0.02 + 0.3 * part), runs: 60 }
+    { id: 'shake-in-place', moveAt: (part) => shaken(4, 0.02 + 0.3 * part), runs: 180, named: 3 }
   ],
   [
     'one long rest',
-    { id: 'dead-stick', moveAt: (part) => resting('dead-stick', 0.3 + part), runs: 60 }
+    { id: 'dead-stick', moveAt: (part) => resting('dead-stick', 0.3 + part), runs: 180 }
   ],
   [
     'two rests',
-    { id: 'cold-water', moveAt: (part) => resting('cold-water', 0.4 + 0.8 * part), runs: 60 }
+    { id: 'cold-water', moveAt: (part) => resting('cold-water', 0.4 + 0.8 * part), runs: 180 }
   ],
   [
     'a drag over rocks, each touched or not',
-    { id: 'contact-over-rocks', moveAt: (part) => sweep(60, 66 + 26 * part, 6), runs: 60, named: 3 }
+    {
+      id: 'contact-over-rocks',
+      moveAt: (part) => sweep(60, 66 + 26 * part, 6),
+      runs: 180,
+      named: 3
+    }
   ],
   [
     'how far a hung hook is shaken, freed or not',
@@ -91,7 +96,7 @@ const SWEEPS: [name: string, swept: Sweep][] = [
           sweep(80, 50, 1),
           ...times(3, pause(0.7), sweep(50, 51 + 28 * part, 0.4), sweep(51 + 28 * part, 50, 0.4))
         ),
-      runs: 40,
+      runs: 120,
       named: 1
     }
   ]

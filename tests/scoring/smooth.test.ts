@@ -22,7 +22,8 @@ import { challengeOf, gradedAs, overLevel, resultOf } from './results';
 
 /** Marks fall by no more than this from one step of a sweep to the next, see docs/scoring.md. */
 const MOST_JUMP = 4;
-const STEPS = 400;
+/** Each a hundredth of its reach or less. */
+const STEPS = 1000;
 
 /** Where neighbours of a sweep from `from` to `to` lie more than that apart. */
 function jumpsOf(from: number, to: number, marksAt: (at: number) => number, most = MOST_JUMP) {
@@ -109,8 +110,8 @@ describe('marks fall smoothly with the miss', () => {
   });
 });
 
-/** The model itself: so many runs, each a hair more than the one before. */
-const RUNS = 60;
+/** The model itself: so many runs, each a hair more than the one before: a tenth of an inch of tip, a hundredth of a second. */
+const RUNS = 240;
 function jumpsOfRuns(challenge: Challenge, moveAt: (part: number) => Challenge['reference']) {
   const marks = Array.from(
     { length: RUNS + 1 },
@@ -124,7 +125,7 @@ function jumpsOfRuns(challenge: Challenge, moveAt: (part: number) => Challenge['
     return jump > MOST_RUN_JUMP ? [{ part: (i + 1) / RUNS, from: marks[i], to: one }] : [];
   });
 }
-/** A sixtieth of these sweeps is 0.2° of rod, 0.05 s or so: some six times the steps above. */
+/** Some four times the steps above. */
 const MOST_RUN_JUMP = 12;
 
 function named(id: string): Challenge {

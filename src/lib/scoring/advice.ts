@@ -5,8 +5,9 @@ import { changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
-import { adviceOf, isReadFromHand, TOTAL_MARKS, travelGoalOf } from './goals';
-import { isAsAsked, moveMarks, type GoalGrade, type Grade, type GradedRun } from './grade';
+import { adviceOf, isReadFromHand, travelGoalOf } from './goals';
+import { TOTAL_MARKS } from './pass-mark';
+import { marksLost, isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
@@ -119,9 +120,8 @@ function nextSteps(challenge: Challenge, { result }: GradedRun, units: Units): A
 
 /** Where a goal with advice of its own cost most, that: by what it missed itself, not by what was left undone. */
 function goalAdvice({ result, grade }: GradedRun): string | null {
-  const lost = ({ outOf, met }: GoalGrade) => outOf * (1 - met);
   const [worst] = grade.goals
     .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result) !== null)
-    .sort((a, b) => lost(b) - lost(a));
-  return worst && lost(worst) > 0 ? adviceOf(worst, result) : null;
+    .sort((a, b) => marksLost(b) - marksLost(a));
+  return worst && marksLost(worst) > 0 ? adviceOf(worst, result) : null;
 }

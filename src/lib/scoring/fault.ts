@@ -2,7 +2,7 @@ import type { Result } from '../model';
 import type { Challenge } from './challenge';
 import type { Correction } from './correction';
 import { DRAGGED_M, isReadFromHand, travelGoalOf, type Goal } from './goals';
-import type { GradedRun } from './grade';
+import { marksLost, type GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 
@@ -50,26 +50,26 @@ export function faultOf(
   if (isReelsWork(challenge, { result, grade })) return 'reel';
   const idle = idleFault(challenge, result);
   if (idle) return idle;
-  if (lost.hops > Math.max(lost.travel, lost.restraint)) return hopsFault(challenge, result);
-  return lost.restraint > 0 && lost.restraint >= lost.travel
+  if (lost.hops > Math.max(lost.travel, lost.side)) return hopsFault(challenge, result);
+  return lost.side > 0 && lost.side >= lost.travel
     ? hasteFault(result, correction)
     : distanceFault(challenge, result, correction);
 }
 
-type Losses = Record<'travel' | 'restraint' | 'hops', number>;
+type Losses = Record<'travel' | 'side' | 'hops', number>;
 
 /** Marks lost by cause, but for the goals that have advice of their own. Stones are missed by stopping short of them or by flying over. */
 function lossesOf(goals: GradedRun['grade']['goals'], result: Result): Losses {
-  const lost: Losses = { travel: 0, restraint: 0, hops: 0 };
+  const lost: Losses = { travel: 0, side: 0, hops: 0 };
   for (const { goal, met } of goals) {
-    if (isReadFromHand(goal)) lost[causeOf(goal, result)] += goal.weight * (1 - met);
+    if (isReadFromHand(goal)) lost[causeOf(goal, result)] += marksLost({ goal, met });
   }
   return lost;
 }
 
 function causeOf(goal: Goal, result: Result): keyof Losses {
-  if (goal.kind === 'stones') return result.airborne_s > 0 ? 'restraint' : 'travel';
-  return goal.kind === 'travel' || goal.kind === 'hops' ? goal.kind : 'restraint';
+  if (goal.kind === 'stones') return result.airborne_s > 0 ? 'side' : 'travel';
+  return goal.kind === 'travel' || goal.kind === 'hops' ? goal.kind : 'side';
 }
 
 /** What the rod was to do, the reel did; where it takes up slack as well, its own goal says so. */

@@ -13,7 +13,8 @@ import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
 import { didOf, DRAGGED_M, drawnOf, missOf } from './goals';
-import type { GoalGrade, Grade, GradedRun } from './grade';
+import { marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
+import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 
@@ -118,16 +119,18 @@ function besideLimits({ goal }: GoalGrade, way_m: number, units: Units): string 
 }
 
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
-function besideAsked({ goal, value, marks, outOf }: GoalGrade, units: Units): string {
+function besideAsked({ goal, value, met, marks, outOf }: GoalGrade, units: Units): string {
   if (goal.kind !== 'travel') return '';
   const over_m = value - goal.target_m;
   if (marks === outOf) return `; ${formatAsked(goal.target_m, units)} was asked`;
   // Both as they are told, so that the reader's sum comes out.
   const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
   const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);
+  const band = formatLength(goal.band_m, units);
   const by = formatLength(by_m, units);
-  const just = by === formatLength(goal.band_m, units) ? 'just over ' : '';
-  return `: ${just}${by} too ${over_m > 0 ? 'far' : 'short'}`;
+  // What passes is the limit and a hair.
+  const isJustOver = by === band || met * TOTAL_MARKS >= PASS_MARK;
+  return `: ${isJustOver ? `just over ${band}` : by} too ${over_m > 0 ? 'far' : 'short'}`;
 }
 
 function stonesTouched({ goals }: Grade): string {
@@ -194,11 +197,10 @@ function contactClause(result: Result, units: Units): string {
 
 /** Of what else was missed, what weighs most: a result speaks once. What was kept is no miss, however little it earned. */
 function worstMiss(goals: readonly GoalGrade[], result: Result, units: Units): string {
-  const lost = ({ goal, met }: GoalGrade) => goal.weight * (1 - met);
   return (
     goals
-      .filter((one) => lost(one) > 0)
-      .sort((a, b) => lost(b) - lost(a))
+      .filter((one) => marksLost(one) > 0)
+      .sort((a, b) => marksLost(b) - marksLost(a))
       .map((one) => missOf(one, units, result))
       .find((clause) => clause !== '') ?? ''
   );

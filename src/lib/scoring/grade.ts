@@ -1,22 +1,12 @@
 import { simulate, type Move, type Result } from '../model';
 import { gradeCall, type CallGrade } from './call';
 import type { Challenge } from './challenge';
-import { PASS_MARK } from './pass-mark';
-import {
-  figureIn,
-  figureOf,
-  goalProgressOf,
-  isKept,
-  isRestraint,
-  shareOf,
-  TOTAL_MARKS,
-  valueOf,
-  type WeightedGoal
-} from './goals';
+import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
+import { figureIn, figureOf, isMain, shareOf, valueOf, type WeightedGoal } from './goals';
 import type { Guess } from './guess';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, tipTravel } from './run-measures';
-import { runToGrade, type RunToGrade } from './run-to-grade';
+import { runToGrade } from './run-to-grade';
 
 export interface GoalGrade {
   goal: WeightedGoal;
@@ -24,7 +14,7 @@ export interface GoalGrade {
   value: number;
   /** 0–1: how well the goal was met on its own. */
   met: number;
-  /** 0–1, met × done for a restraint: 1 is full marks for this goal. */
+  /** 0–1, what the main goals earned, times met for a side condition: 1 is full marks for this goal. */
   share: number;
   /** Whole marks, of `outOf`. */
   marks: number;
@@ -35,7 +25,7 @@ export interface Grade {
   /** 0–100: the sum of the goals' whole marks, less what a wrong call cost. */
   marks: number;
   passed: boolean;
-  /** 0–1: how much was done of what was to be done. What a rod held still keeps counts by that part only. */
+  /** 0–1: what the main goals earned, multiplied: every goal earns by it. */
   done: number;
   goals: GoalGrade[];
   /** What was called of a try that was out of sight; null where no call was asked for. */
@@ -45,29 +35,30 @@ export interface Grade {
 }
 
 /**
- * The goals as a table shows them: what was left undone costs the goal that asks for it, and what was
- * kept meanwhile has full marks of the fewer that it could earn. The sums are those of the grade.
+ * The goals as a table shows them: what a main goal missed costs that goal, and what was met meanwhile has
+ * full marks of the fewer that it could earn. The sums are those of the grade.
  */
-export function shownMarks({ goals, done }: Grade): GoalGrade[] {
-  if (done >= 1) return goals;
-  const all = goals.map(({ goal }) => goal);
-  const deed = deedOf(all);
+export function shownMarks({ goals, done }: Pick<Grade, 'goals' | 'done'>): GoalGrade[] {
+  const missed = goals.filter(({ goal, met }) => isMain(goal) && met < 1);
+  if (missed.length === 0) return goals;
   const shown = goals.map((one) => {
-    if (!earnsByDone(one, all, deed)) return one;
-    const could = Math.min(one.outOf - 1, Math.round(done * one.outOf));
+    if (missed.includes(one)) return one;
+    const could = one.met === 1 ? one.marks : Math.round(done * one.outOf);
     return { ...one, outOf: one.met === 1 ? could : Math.max(could, one.marks + 1) };
   });
-  const [undone] = goals
-    .filter((one) => !earnsByDone(one, all, deed))
-    .sort((a, b) => b.outOf - b.marks - (a.outOf - a.marks));
-  if (!undone) return goals;
   const rest = TOTAL_MARKS - shown.reduce((sum, { outOf }) => sum + outOf, 0);
+  const most = missed.reduce((worst, one) => (one.met < worst.met ? one : worst));
   return shown
-    .map((one) => (one === undone ? { ...one, outOf: one.outOf + rest } : one))
+    .map((one) => (one === most ? { ...one, outOf: one.outOf + rest } : one))
     .filter(({ outOf }) => outOf > 0);
 }
 
-/** Whether every figure came out as asked; a pass without that is close enough, and no more. */
+/** What a goal cost, marks, had the others been met. */
+export function marksLost({ goal, met }: Pick<GoalGrade, 'goal' | 'met'>): number {
+  return (isMain(goal) ? TOTAL_MARKS : goal.weight) * (1 - met);
+}
+
+/** Whether every figure came out as asked; a pass without that is not a clean one. */
 export function isAsAsked({ goals, call }: Pick<Grade, 'goals' | 'call'>): boolean {
   return goals.every(({ met }) => met === 1) && (call === null || call.share === 1);
 }
@@ -94,16 +85,15 @@ export interface GradedRun {
 /** Marks for what the bait did, and for what was called of it. The formula is in docs/scoring.md. */
 export function gradeRun(challenge: Challenge, { move, result, call: guess }: MadeRun): Grade {
   const run = runToGrade(challenge.setup, move, result);
-  const done = isUntouched(challenge, result) ? 0 : doneShare(challenge, run);
-  const deed = deedOf(challenge.goals);
-  const goals = challenge.goals.map((goal): GoalGrade => {
-    const met = shareOf(goal, run);
-    const value = valueOf(goal, run);
-    const share = met * (earnsByDone({ goal, value }, challenge.goals, deed) ? done : 1);
+  const isMade = !isUntouched(challenge, result);
+  const met = challenge.goals.map((goal) => (isMade || !isMain(goal) ? shareOf(goal, run) : 0));
+  const done = met.reduce((all, one, i) => (isMain(challenge.goals[i]) ? all * one : all), 1);
+  const goals = challenge.goals.map((goal, i): GoalGrade => {
+    const share = done * (isMain(goal) ? 1 : met[i]);
     return {
       goal,
-      met,
-      value,
+      met: met[i],
+      value: valueOf(goal, run),
       share,
       marks: marksFor(share, goal.weight),
       outOf: goal.weight
@@ -131,35 +121,8 @@ function marksFor(share: number, weight: number): number {
   return share === 1 ? weight : Math.min(weight - 1, Math.round(share * weight));
 }
 
-/** The goal without which the others are worth nothing: a rod lowered after no hop is lowered for nothing. */
-function deedOf(goals: readonly WeightedGoal[]): WeightedGoal | undefined {
-  return goals.find(({ kind }) => kind === 'hops');
-}
-
-function earnsByDone(
-  { goal, value }: Pick<GoalGrade, 'goal' | 'value'>,
-  all: readonly WeightedGoal[],
-  deed?: WeightedGoal
-): boolean {
-  return deed ? goal !== deed : isKept(goal, value) || isPaceOfTravel(goal, all);
-}
-
-/** Where a distance is asked, its pace is how it is gone and no deed beside it: half the way is half done. */
-function isPaceOfTravel({ kind }: WeightedGoal, all: readonly WeightedGoal[]): boolean {
-  return kind === 'pace' && all.some((one) => one.kind === 'travel');
-}
-
 /** A boat that drifts moves the bait of a rod that nobody touched. */
 function isUntouched(challenge: Challenge, result: Result): boolean {
   const isDrifting = (challenge.setup.drift_m_s ?? 0) !== 0;
   return isDrifting && tipTravel(handRun(challenge, result)) < NO_MOVE_M;
-}
-
-/** Keeping still is no achievement where something was to be done; where nothing was, it is all. */
-function doneShare({ goals }: Challenge, run: RunToGrade): number {
-  const deed = deedOf(goals);
-  const aims = deed
-    ? [deed]
-    : goals.filter((goal) => !isRestraint(goal) && !isPaceOfTravel(goal, goals));
-  return aims.length === 0 ? 1 : Math.max(...aims.map((goal) => goalProgressOf(goal, run)));
 }

@@ -4,7 +4,8 @@ import type { Challenge } from './challenge';
 import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
 import { goalSchemas } from './goals';
-import { range, TOTAL_MARKS } from './goals/goal-kind';
+import { range } from './goals/goal-kind';
+import { TOTAL_MARKS } from './pass-mark';
 import { name, numberIn, text } from './schema-parts';
 import { UNKNOWN_NAMES, type UnknownName } from './unknowns';
 

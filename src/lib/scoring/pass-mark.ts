@@ -1,6 +1,8 @@
+/** Marks of a challenge: all of its goals met. */
+export const TOTAL_MARKS = 100;
 /**
- * Marks of 100 from which a challenge counts as passed. Most challenges have three goals of a third
- * each: two met and one missed altogether is 67 to 69, which is to lie clear below. Lower, and a move
+ * Marks from which a challenge counts as passed. What was to be done and was not costs more than what
+ * this leaves, see fading.ts; so does one whole side condition of a third of the marks. Lower, and a move
  * made blind comes within a mark of passing.
  */
 export const PASS_MARK = 75;

@@ -59,10 +59,10 @@ describe('the grade', () => {
     await expect.element(page.getByText('Passed')).toBeVisible();
   });
 
-  test('says close enough, not passed, when the marks pass and a figure is outside what was asked', async () => {
+  test('says that a pass was not clean when a figure is outside what was asked', async () => {
     await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
-    await expect.element(page.getByText('Close enough')).toBeVisible();
-    await expect.element(page.getByText('Passed')).not.toBeInTheDocument();
+    await expect.element(page.getByText('Passed, but not clean')).toBeVisible();
+    await expect.element(page.getByText('Passed', { exact: true })).not.toBeInTheDocument();
     await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
   });
 

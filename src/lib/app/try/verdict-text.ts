@@ -1,7 +1,8 @@
 import { isAsAsked, moveMarks, PASS_MARK, type Grade } from '$lib/scoring';
 
 /**
- * Whether a try passed: a pass whose figure lies outside what was asked is close enough, and no more.
+ * Whether a try passed, and whether all of it came out as asked: a bit quick, or off the bottom for a moment,
+ * it passes, and is not clean.
  * @param isAtStake whether it may pass: of a half seen challenge one in sight is for looking only
  */
 export function verdictText(
@@ -9,6 +10,6 @@ export function verdictText(
   isAtStake = true
 ): string {
   if (grade.passed && !isAtStake) return 'Right, in sight. Now do it hidden';
-  if (grade.passed) return isAsAsked(grade) ? 'Passed' : 'Close enough';
+  if (grade.passed) return isAsAsked(grade) ? 'Passed' : 'Passed, but not clean';
   return moveMarks(grade) >= PASS_MARK ? 'Not yet: your call' : `Not yet: you need ${PASS_MARK}`;
 }

@@ -17,7 +17,7 @@ export const bottomFirst = goalKind({
     raise: (off) => `Wait ${off} longer: it was still falling.`,
     lower: (off) => `Move ${off} sooner after it touches.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),
   // Too soon by half the time there is earns nothing, as a travel off by one more half of its band.

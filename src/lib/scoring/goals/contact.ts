@@ -11,7 +11,7 @@ const REACH = 0.25;
 /** Share of the bait's moving time that it touched the bottom, 0–1. */
 export const contact = goalKind({
   schema: v.strictObject({ kind: v.literal('contact'), least: numberIn(0, 1), weight }),
-  role: 'restraint',
+  role: 'side',
   isOfOneTurn: true,
   measure: (_, { result }) => contactWhileMoving(result),
   share: ({ least }, value) => fading(least - value, REACH),

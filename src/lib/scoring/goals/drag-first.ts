@@ -21,7 +21,7 @@ export const dragFirst = goalKind({
     raise: (off) => `Move it ${off} farther first.`,
     lower: (off) => `Drag it ${off} less.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, run) => drawnFirst(run),
   share: ({ least_m }, value) => fading(least_m - value, REACH_PART * least_m),

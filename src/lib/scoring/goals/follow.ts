@@ -20,7 +20,7 @@ export const follow = goalKind({
     raise: () => 'Lower the rod with the fall, from its start to its end.',
     lower: () => 'Lower the rod a little later than the fall.'
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => followedShare(result),
   share: ({ least }, value) => fading(least - value, least),

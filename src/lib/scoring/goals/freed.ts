@@ -7,7 +7,7 @@ const ENDS = Object.keys(SNAG_ENDS) as SnagEnd[];
 /** The snag lets go, and the hook was not driven home. The value is the place in SNAG_ENDS. */
 export const freed = goalKind({
   schema: v.strictObject({ kind: v.literal('freed'), weight }),
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => ENDS.indexOf(snagEnd(result)),
   share: (_, value) => SNAG_ENDS[ENDS[value]],

@@ -2,10 +2,8 @@ import * as v from 'valibot';
 import type { Result } from '../../model';
 import type { Units } from '../display';
 import type { RunToGrade } from '../run-to-grade';
+import { TOTAL_MARKS } from '../pass-mark';
 import { numberIn, whole } from '../schema-parts';
-
-/** All goals of a challenge together. */
-export const TOTAL_MARKS = 100;
 
 /** How many of the marks a goal carries. */
 export const weight = whole(1, TOTAL_MARKS);
@@ -71,17 +69,13 @@ export interface GoalFigure<G> extends Omit<FigureScale, 'asked'> {
  */
 export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; weight: number }>> {
   readonly schema: S;
-  /** An aim is something done; a restraint is kept by a rod held still, and earns by what was done. */
-  readonly role: 'aim' | 'restraint';
+  /** What was to be done, without which nothing is earned; or how, which costs its own weight and no more. */
+  readonly role: 'main' | 'side';
   /** Whether one smooth turn of the rod can meet it; else it takes several moves, or the right moment. */
   readonly isOfOneTurn: boolean;
-  /** Of an aim: whether this value is kept by a rod held still, and so earns by what was done besides. */
-  isKept?(value: number): boolean;
   measure(goal: Unweighted<S>, run: RunToGrade): number;
   /** 0–1; 1 within the limit, and less at once outside it. */
   share(goal: Unweighted<S>, value: number, run: RunToGrade): number;
-  /** How much of what an aim wants done was done, 0–1; the share where not given. */
-  progress?(goal: Unweighted<S>, value: number, run: RunToGrade): number;
   /** `met` is the share that it earned on its own: where the value alone does not say what was amiss. */
   words(goal: Unweighted<S>, value: number, units: Units, met: number): GoalWords;
   /**

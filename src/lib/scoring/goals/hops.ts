@@ -1,7 +1,7 @@
 import type { Hop } from '../../model';
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
-import { clamped, fading } from '../fading';
+import { clamped, earned, HAIR } from '../fading';
 import { timesOf } from '../times-of';
 import { whole } from '../schema-parts';
 import { NO_MOVE_M } from '../run-measures';
@@ -36,17 +36,10 @@ export const hops = goalKind({
     raise: (off) => `Aim ${off} higher.`,
     lower: (off) => `Aim ${off} lower.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: true,
   measure: ({ height_m }, { result }) => counted(height_m, result.hops).length,
   share: ({ count, height_m }, _, { result }) => shareOfHops(count, height_m, result.hops),
-  progress: ({ count, height_m }, _, { result }) =>
-    sum(
-      result.hops
-        .map((hop) => wholeness(height_m, hop))
-        .sort((a, b) => b - a)
-        .slice(0, count)
-    ) / count,
   words: ({ count, height_m: [low, high] }, value, units, met) => ({
     name: 'Hops',
     asked: `${count}, ${formatLength(low, units)} to ${formatLength(high, units)} high`,
@@ -101,29 +94,26 @@ function counted([lowest]: Heights, all: readonly Hop[]): readonly Hop[] {
   return all.filter((hop) => hop.height_m >= SKIP_PART * lowest);
 }
 
-/** 0–1: how much of a hop it is, by its height. */
-function wholeness([lowest]: Heights, { height_m }: Hop): number {
-  return fading(lowest - height_m, (1 - SKIP_PART) * lowest);
+/** 0–1: how far a hop's height is from what was asked, in reaches. */
+function missOf([lowest, highest]: Heights, { height_m }: Hop): number {
+  const tooLow = (lowest - height_m) / ((1 - SKIP_PART) * lowest);
+  return clamped(Math.max(tooLow, (height_m - highest) / (highest - lowest)));
 }
 
-/** 0–1: what one beyond those asked costs: what is counted a whole one, a mere skip nothing. */
+/** 0–1: how much of a hop one beyond those asked is: what is counted a whole one, a mere skip nothing. */
 function extra([lowest]: Heights, { height_m }: Hop): number {
-  return fading(SKIP_PART * lowest - height_m, (SKIP_PART - MERE_SKIP_PART) * lowest);
+  return clamped((height_m / lowest - MERE_SKIP_PART) / (SKIP_PART - MERE_SKIP_PART));
 }
 
-/** The best `count` hops each earn their size's share; each hop too many costs one. */
+/** Of the best `count` hops each that misses, and each one too many, is as much of one done wrong. */
 function shareOfHops(count: number, heights: Heights, all: readonly Hop[]): number {
-  const [lowest, highest] = heights;
-  const hops = all
-    .map((hop) => {
-      const tooHigh_m = hop.height_m - highest;
-      const share = Math.min(wholeness(heights, hop), fading(tooHigh_m, highest - lowest));
-      return { share, costs: extra(heights, hop) };
-    })
-    .sort((a, b) => b.share - a.share);
-  const got = sum(hops.slice(0, count).map(({ share }) => share));
-  const tooMany = sum(hops.slice(count).map(({ costs }) => costs));
-  return clamped((got - tooMany) / count);
+  const hops = [...all].sort((a, b) => missOf(heights, a) - missOf(heights, b));
+  const misses = Array.from({ length: count }, (_, i) => (hops[i] ? missOf(heights, hops[i]) : 1));
+  const extras = hops.slice(count).map((hop) => extra(heights, hop));
+  const tooMany = sum(extras);
+  const off = (sum(misses) + tooMany) / (count + tooMany);
+  // Not yet counted, a skip costs by nearness alone.
+  return earned(off, Math.max(...misses, ...extras.map((one) => one - (1 - HAIR))));
 }
 
 function sum(parts: readonly number[]): number {

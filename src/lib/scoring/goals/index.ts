@@ -1,7 +1,7 @@
 import type * as v from 'valibot';
 import type { Result } from '../../model';
 import type { Units } from '../display';
-import { PASS_MARK } from '../pass-mark';
+import { PASS_MARK, TOTAL_MARKS } from '../pass-mark';
 import type { RunToGrade } from '../run-to-grade';
 import { bottomFirst } from './bottom-first';
 import { contact } from './contact';
@@ -9,7 +9,6 @@ import { dragFirst } from './drag-first';
 import { follow } from './follow';
 import { freed } from './freed';
 import {
-  TOTAL_MARKS,
   FIGURE_UNITS,
   type AskedRange,
   type DrawnGoal,
@@ -98,22 +97,9 @@ export function shareOf(goal: Goal, run: RunToGrade): number {
   return kind.share(goal, kind.measure(goal, run), run);
 }
 
-/** How much of what a goal wants done was done, 0–1; none of a restraint, which is nothing to do. */
-export function goalProgressOf(goal: Goal, run: RunToGrade): number {
-  const kind = kindOf(goal);
-  const value = kind.measure(goal, run);
-  if (kind.role === 'restraint' || kind.isKept?.(value)) return 0;
-  return kind.progress?.(goal, value, run) ?? kind.share(goal, value, run);
-}
-
-/** Goals that a rod held still would meet: what they earn is limited by what was done. */
-export function isRestraint(goal: Goal): boolean {
-  return kindOf(goal).role === 'restraint';
-}
-
-/** Whether what was reached of it is what a rod held still reaches. */
-export function isKept(goal: Goal, value: number): boolean {
-  return isRestraint(goal) || (kindOf(goal).isKept?.(value) ?? false);
+/** Whether it is what was to be done, and not how. */
+export function isMain(goal: Goal): boolean {
+  return kindOf(goal).role === 'main';
 }
 
 export function isOfOneTurn(goal: Goal): boolean {
@@ -219,5 +205,5 @@ export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal 
   return goals.find((goal) => goal.kind === 'travel');
 }
 
-export { DRAGGED_M, FIGURE_UNITS, TOTAL_MARKS };
+export { DRAGGED_M, FIGURE_UNITS };
 export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords };

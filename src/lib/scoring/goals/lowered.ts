@@ -22,7 +22,7 @@ export const lowered = goalKind({
     raise: () => 'Lower the rod again after the lift, as the jig falls.',
     lower: () => 'Lower the rod less after the lift.'
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => loweredShare(result),
   share: ({ least }, value) => fading(least - value, Math.min(REACH, least)),

@@ -22,7 +22,7 @@ export const pace = goalKind({
     raise: (off) => `Go ${off} faster.`,
     lower: (off) => `Go ${off} slower.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: true,
   measure: ({ m_s: [low, high] }, run) => {
     const [slow, fast] = paceEnds(run);

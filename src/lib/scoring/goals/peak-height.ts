@@ -9,7 +9,7 @@ const REACH_M = 0.15;
 /** Highest clearance above the bottom, m. */
 export const peakHeight = goalKind({
   schema: v.strictObject({ kind: v.literal('peak_height'), most_m: length, weight }),
-  role: 'restraint',
+  role: 'side',
   isOfOneTurn: true,
   measure: (_, { result }) => result.peak_height_m,
   share: ({ most_m }, value) => fading(value - most_m, REACH_M),

@@ -20,7 +20,7 @@ export const reeled = goalKind({
     raise: (off) => `Reel in ${off} more slack.`,
     lower: (off) => `Reel in ${off} less.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, run) => slackReeled(run),
   share: ({ least_m }, value, run) =>

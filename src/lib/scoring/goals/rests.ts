@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { formatTime } from '../display';
-import { fading } from '../fading';
+import { clamped, earnedByAll } from '../fading';
 import { numberIn, whole } from '../schema-parts';
 import { timesOf } from '../times-of';
 import { restsBetweenMoves } from './bait-measures';
@@ -28,15 +28,15 @@ export const rests = goalKind({
     raise: (off) => `Let it lie ${off} longer.`,
     lower: (off) => `Let it lie ${off} less.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: ({ least_s }, { result }) =>
     restsBetweenMoves(result).filter((rest_s) => rest_s >= least_s).length,
-  share: ({ count, least_s }, _, { result }) =>
-    restsBetweenMoves(result)
-      .sort((a, b) => b - a)
-      .slice(0, count)
-      .reduce((sum, rest_s) => sum + fading(least_s - rest_s, REACH * least_s), 0) / count,
+  share: ({ count, least_s }, _, { result }) => {
+    const longest = restsBetweenMoves(result).sort((a, b) => b - a);
+    const missOf = (rest_s: number) => clamped((least_s - rest_s) / (REACH * least_s));
+    return earnedByAll(Array.from({ length: count }, (_, i) => missOf(longest[i] ?? 0)));
+  },
   words: ({ count, least_s }, value) => ({
     name: 'Rests',
     asked: `${count} of ${formatTime(least_s)} or longer`,

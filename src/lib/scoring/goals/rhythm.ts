@@ -13,7 +13,7 @@ const MONOTONE_RATIO = 1.25;
 /** Longest over shortest time between hops: near one, or not. */
 export const rhythm = goalKind({
   schema: v.strictObject({ kind: v.literal('rhythm'), even: v.boolean(), weight }),
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => rhythmOf(result),
   share: ({ even }, value) => {

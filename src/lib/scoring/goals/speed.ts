@@ -11,7 +11,7 @@ const REACH_IN_LIMITS = 1;
 /** Fastest tenth of a second of the bait along the bottom, m/s. */
 export const speed = goalKind({
   schema: v.strictObject({ kind: v.literal('speed'), most_m_s: numberIn(0.01, 20), weight }),
-  role: 'restraint',
+  role: 'side',
   isOfOneTurn: true,
   measure: (_, { result }) => peakBaitSpeed(result),
   share: ({ most_m_s }, value) => fading(value - most_m_s, REACH_IN_LIMITS * most_m_s),

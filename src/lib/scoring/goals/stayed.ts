@@ -8,7 +8,7 @@ import { goalKind, weight } from './goal-kind';
 /** The bait never gets further than this from where it lay, m. */
 export const stayed = goalKind({
   schema: v.strictObject({ kind: v.literal('stayed'), most_m: numberIn(0.01, 30), weight }),
-  role: 'restraint',
+  role: 'main',
   isOfOneTurn: true,
   measure: (_, { result }) => furthestFromStart(result),
   share: ({ most_m }, value) => fading(value - most_m, most_m),

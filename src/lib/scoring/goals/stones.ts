@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { fading } from '../fading';
 import { whole } from '../schema-parts';
 import { goalKind, weight } from './goal-kind';
 
@@ -18,11 +19,11 @@ export const stones = goalKind({
     raise: (off) => `Keep it down over every rock: ${off} more to touch.`,
     lower: (off) => `Touch ${off} fewer.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: true,
   measure: ({ touched }, { result }) =>
     touched.filter((index) => result.stones[index]?.touched).length,
-  share: ({ touched }, value) => value / touched.length,
+  share: ({ touched }, value) => fading(touched.length - value, touched.length),
   words: ({ touched }, value) => ({
     name: 'Rocks touched',
     asked: `${touched.length}`,

@@ -20,10 +20,8 @@ export const strike = goalKind({
     raise: () => 'Wait for the bite.',
     lower: (off) => `Set the hook ${off} sooner.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
-  // Nothing bit and nothing was struck: who slept did that as well.
-  isKept: (value) => Number.isNaN(value),
   measure: (_, { result }) => strikeDelay(result),
   share: ({ within_s }, value) => {
     if (Number.isNaN(value)) return 1;

@@ -30,7 +30,7 @@ export const swim = goalKind({
     lower: (off) => `Reel ${off} slower.`,
     steady: 'Reel evenly: faster lifts it, slower lets it sink.'
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: ({ height_m: [low, high] }, run) => swumShare(run, low, high),
   share: ({ least }, value) => fading(least - value, REACH),

@@ -8,7 +8,7 @@ import { goalKind, weight } from './goal-kind';
 /** How far a falling bait swings towards the angler, at most, m. */
 export const swing = goalKind({
   schema: v.strictObject({ kind: v.literal('swing'), most_m: numberIn(0.01, 30), weight }),
-  role: 'restraint',
+  role: 'main',
   isOfOneTurn: true,
   measure: (_, { result }) => largestSwing(result),
   share: ({ most_m }, value) => fading(value - most_m, most_m),

@@ -8,7 +8,7 @@ import { goalKind, weight } from './goal-kind';
 /** Pull of the line at the tip at the end, N. */
 export const tight = goalKind({
   schema: v.strictObject({ kind: v.literal('tight'), least_N: numberIn(0.001, 100), weight }),
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => pullAtEnd(result),
   share: ({ least_N }, value) => fading(least_N - value, least_N),

@@ -1,5 +1,5 @@
 import { TICK_S, type Result } from '../../model';
-import { fading } from '../fading';
+import { clamped } from '../fading';
 
 type Traced = Pick<Result, 'trace'>;
 
@@ -43,18 +43,24 @@ export function countTwitches(result: Traced): number {
   return drawsOf(result, TWITCH_M).filter(({ rest_ticks }) => rest_ticks >= TIP_REST_TICKS).length;
 }
 
-/** The same with what was nearly one: half as long, or without any rest, it is none. */
-export function twitched(result: Traced, count: number): number {
+/**
+ * How much each of the best `count` lacks of a twitch, 0 to 1: half as long, or without any rest, it is none.
+ * Squared, since a rest is read in hundredths of a second: one of them is not to decide.
+ */
+export function twitchMisses(result: Traced, count: number): number[] {
+  const whole = countTwitches(result);
   const nearly = drawsOf(result, TWITCH_M / 2)
     .map(
       ({ size_m, rest_ticks }) =>
-        fading(TWITCH_M - size_m, TWITCH_M / 2) *
-        fading(TIP_REST_TICKS - rest_ticks, TIP_REST_TICKS - TURN_TICKS)
+        clamped(
+          Math.max(
+            (TWITCH_M - size_m) / (TWITCH_M / 2),
+            (TIP_REST_TICKS - rest_ticks) / (TIP_REST_TICKS - TURN_TICKS)
+          )
+        ) ** 2
     )
-    .sort((a, b) => b - a)
-    .slice(0, count)
-    .reduce((sum, share) => sum + share, 0);
-  return Math.max(countTwitches(result), nearly);
+    .sort((a, b) => a - b);
+  return Array.from({ length: count }, (_, i) => (i < whole ? 0 : (nearly[i] ?? 1)));
 }
 
 /** @param turn_m where the tip goes back by less it only trembles */

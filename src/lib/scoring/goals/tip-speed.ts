@@ -11,7 +11,7 @@ const REACH_IN_LIMITS = 1;
 /** Fastest the tip went, m/s: a jerk that throws the bait is no lift, and nobody can repeat it. */
 export const tipSpeed = goalKind({
   schema: v.strictObject({ kind: v.literal('tip_speed'), most_m_s: numberIn(0.1, 60), weight }),
-  role: 'restraint',
+  role: 'side',
   isOfOneTurn: true,
   measure: (_, { result }) => peakTipSpeed(result),
   share: ({ most_m_s }, value) => fading(value - most_m_s, REACH_IN_LIMITS * most_m_s),

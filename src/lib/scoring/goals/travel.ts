@@ -1,12 +1,9 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
-import { clamped, fading } from '../fading';
+import { earned } from '../fading';
 import { numberIn } from '../schema-parts';
 import { travelByRod } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
-
-/** One more band outside the band it is another move altogether: nothing. Larger is kinder. */
-const REACH_IN_BANDS = 1;
 
 interface Asked {
   target_m: number;
@@ -42,17 +39,14 @@ export const travel = goalKind({
     raise: (off) => `Aim ${off} farther than feels right.`,
     lower: (off) => `Aim ${off} shorter than feels right.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: true,
   measure: (_, run) => travelByRod(run),
+  // Twice as far is as wrong as half of it: running long is the fault that a hand has by nature.
   share(goal, value) {
     const [low, high] = limitsOf(goal);
-    return fading(Math.max(low - value, value - high), REACH_IN_BANDS * goal.band_m);
-  },
-  // Twice as far is as wrong as half of it.
-  progress(goal, value) {
-    const [low, high] = limitsOf(goal);
-    return clamped(Math.min(value / low, high / value));
+    const outside_m = Math.max(low - value, value - high);
+    return earned(1 - Math.min(value / low, high / Math.max(value, low)), outside_m / goal.band_m);
   },
   words(goal, value, units) {
     const length = (m: number) => formatLength(m, units);

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
-import { clamped } from '../fading';
+import { earnedByAll } from '../fading';
 import { timesOf } from '../times-of';
 import { whole } from '../schema-parts';
-import { countDraws, countSmallDraws, countTwitches, twitched } from './tip-measures';
+import { countDraws, countSmallDraws, countTwitches, twitchMisses } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** So many times the tip draws and gives back line. */
@@ -17,10 +17,10 @@ export const twitches = goalKind({
     raise: (off) => `Twitch it ${off} more times.`,
     lower: (off) => `Twitch it ${off} fewer times.`
   },
-  role: 'aim',
+  role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => countTwitches(result),
-  share: ({ count }, _, { result }) => clamped(twitched(result, count) / count),
+  share: ({ count }, _, { result }) => earnedByAll(twitchMisses(result, count)),
   words: ({ count }, value) => ({
     name: 'Twitches',
     asked: `${count} or more`,

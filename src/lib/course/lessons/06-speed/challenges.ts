@@ -36,7 +36,7 @@ export default [
       { kind: 'speed', most_m_s: 0.25, weight: 33 }
     ],
     visibility: 'half_seen',
-    reference: sweep(60, 74, 6),
+    reference: sweep(60, 73, 6),
     // The pace that was right further out.
     beginner: sweep(60, 76, 0.9)
   }

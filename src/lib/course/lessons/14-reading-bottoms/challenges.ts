@@ -20,9 +20,10 @@ export default [
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.07, weight: 34 },
-      { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.45, weight: 33 }
+      { kind: 'travel', target_m: 0.3048, band_m: 0.07, weight: 26 },
+      { kind: 'contact', least: 0.9, weight: 26 },
+      // As fast as mud lets it go however slowly the rod pulls, and no faster.
+      { kind: 'speed', most_m_s: 0.57, weight: 48 }
     ],
     visibility: 'seen',
     reference: sweep(60, 71, 4),
@@ -61,9 +62,10 @@ export default [
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 34 },
-      { kind: 'contact', least: 0.7, weight: 33 },
-      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+      { kind: 'travel', target_m: 0.6, band_m: 0.15, weight: 30 },
+      { kind: 'contact', least: 0.7, weight: 30 },
+      // As fast as grass lets it go however slowly the rod pulls, and no faster.
+      { kind: 'speed', most_m_s: 0.51, weight: 40 }
     ],
     visibility: 'half_seen',
     reference: sweep(60, 80, 8),
