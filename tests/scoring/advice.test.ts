@@ -6,9 +6,11 @@ import {
   advisedMove,
   describeTry,
   gradeTry,
+  solveCorrection,
   tipTravel,
   type Challenge
 } from '../../src/lib/scoring';
+import { byHand } from '../../src/lib/course/hand';
 import { handRun } from '../../src/lib/scoring/hand-run';
 import { isSameSteps } from '../../src/lib/scoring/same-move';
 
@@ -83,4 +85,16 @@ test('from a boat that drifts, the tip’s way is the hand’s and not the boat�
   expect(describeTry(asked, graded, 'imperial', null).did).toMatch(
     /^The tip came back 1\sft\s8\sin/
   );
+});
+
+test('advice names no time as a limit: a turn at an even rate that is quicker gets full marks, too', () => {
+  const asked = challenge('two-feet-unseen');
+  const correction = solveCorrection(asked);
+  if (correction?.move.kind !== 'sweep') throw new Error('no sweep');
+  const { move, duration_s } = correction;
+  const hand = byHand(move, asked.start, { reach: 0, pace: 0.6, isEven: true });
+  expect(hand.azimuth_deg.length / hand.rate_Hz).toBeLessThan(0.7 * duration_s);
+  expect(gradeTry(asked, hand).grade.marks).toBe(100);
+  const { words } = adviceFor(asked, gradeTry(asked, asked.beginner), 'imperial', correction);
+  expect(words).toMatch(/slowly, in about \d\S*\ss\.$/);
 });

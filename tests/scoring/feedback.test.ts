@@ -79,7 +79,9 @@ describe('the one thing named', () => {
   test('ends with the solved move, unless there is nothing to change', () => {
     for (const [name, input] of Object.entries(hands)) {
       if (name === 'right') continue;
-      expect(told(input).change).toMatch(/Move the tip 1\sft\s\d\sin, in \d(\.5)?\ss or more\.$/);
+      expect(told(input).change).toMatch(
+        /Move the tip 1\sft\s\d\sin slowly, in about \d(\.5)?\ss\.$/
+      );
     }
   });
 
@@ -124,7 +126,7 @@ describe('what happened', () => {
     expect(words.did).toMatch(
       /^The tip came back \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
     );
-    expect(words.change).toMatch(/Move the tip \d\d\scm, in \d(\.5)?\ss or more\.$/);
+    expect(words.change).toMatch(/Move the tip \d\d\scm slowly, in about \d(\.5)?\ss\.$/);
   });
 
   test('says where and when the jig left the bottom, as the trace has it', () => {

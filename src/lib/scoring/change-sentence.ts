@@ -41,13 +41,16 @@ export function changeSentence(
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 
-/** "Move the tip 1 ft 1 in, in 2 s or more." What may be off is said once, by the goal: of the jig. */
+/**
+ * "Move the tip 1 ft 1 in slowly, in about 2 s." No limit: a hand that turns evenly may be quicker. What may
+ * be off is said once, by the goal: of the jig.
+ */
 export function moveSentence(
   { tipTravel_m, duration_s, isSlowToo }: Correction,
   units: Units
 ): string {
-  const time = isSlowToo ? `${formatTime(duration_s)} or more` : `about ${formatTime(duration_s)}`;
-  return `Move the tip ${formatLength(tipTravel_m, units)}, in ${time}.`;
+  const slowly = isSlowToo ? ' slowly' : '';
+  return `Move the tip ${formatLength(tipTravel_m, units)}${slowly}, in about ${formatTime(duration_s)}.`;
 }
 
 function burstAt(share: number): string {

@@ -41,7 +41,7 @@ const AIM_PART_OF_BAND = 0.1;
 const QUICK_PACE = 0.9;
 /** And pass this much slower. */
 const UNHURRIED_PACE = 1.5;
-/** "Or more" is said where the same turn in so many times its duration gets full marks. */
+/** "Slowly" is said where the same turn in so many times its duration gets full marks. */
 const SLOW_PACE = 3;
 /** How much further the tip is moved to see what an inch of tip is worth at the bait. */
 const PROBE_PART = 0.1;

@@ -7,7 +7,7 @@ import GradeView from '../../../src/lib/app/try/GradeView.svelte';
 const feedback = {
   did: 'The tip went 2 ft and the bait 1 ft 9 in.',
   why: 'It left the bottom at 0.4 s.',
-  change: 'Move the tip 1 ft 1 in, in 2 s or more.'
+  change: 'Move the tip 1 ft 1 in slowly, in about 2 s.'
 };
 
 function grade(travelMarks: number, done = 1): Grade {
