@@ -12,7 +12,7 @@ import { pullLine } from '../../../src/lib/app/quiz/pull-line';
 import { makeItem } from '../../../src/lib/app/quiz/make-item';
 import { QuizRun } from '../../../src/lib/app/quiz/quiz-run.svelte';
 import { QUESTIONS } from '../../../src/lib/app/quiz/questions';
-import { marksOf, stepOf } from '../../../src/lib/app/quiz/ruler-marks';
+import { fineMarksOf, marksOf, stepOf } from '../../../src/lib/app/quiz/ruler-marks';
 import { wantedOf } from '../../../src/lib/app/quiz/wanted';
 import { rowsOf } from '../../../src/lib/app/quiz/statistics-rows';
 import { standingWords } from '../../../src/lib/app/quiz/standing-words';
@@ -109,6 +109,26 @@ describe('a ruler', () => {
     expect(says('metric')).toEqual(
       ['0~cm', '20~cm', '40~cm', '60~cm', '80~cm', '1~m', '1.2~m'].map(tied)
     );
+  });
+});
+
+describe('a place can be marked on paper as closely as it is graded', () => {
+  const named = SOURCES.filter(({ kind }) => kind === 'mark').map(({ item }) => item);
+  test.each(named)('%s', (item) => {
+    for (let seed = 1; seed <= 8; seed++) {
+      const { answer } = itemOf(item, seed);
+      if (answer.form !== 'mark') throw new Error('no ruler');
+      const { key, band, most, quantity } = answer;
+      // On average twice as long as the right one is far; never so long that it shrinks to the first fifth.
+      expect(key / most).toBeGreaterThan(0.2);
+      for (const units of ['imperial', 'metric'] as const) {
+        const [, finest] = fineMarksOf(answer, units);
+        // An inch, or half of a counted second either way: less nobody marks.
+        expect(finest).toBeLessThanOrEqual(Math.max(band, quantity === 'time' ? 1 : 0.0255));
+        // And they are no blur: at most a mark for each millimeter of a printed ruler.
+        expect(fineMarksOf(answer, units).length).toBeLessThanOrEqual(150);
+      }
+    }
   });
 });
 

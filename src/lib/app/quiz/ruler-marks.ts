@@ -13,16 +13,40 @@ export interface RulerMark {
 
 /** Marks of a ruler from 0 to `most`, at most a dozen, round for the learner. */
 export function marksOf(most: number, quantity: MarkQuantity, units: Units): RulerMark[] {
-  const round =
-    quantity === 'time' ? [1, 2, 5, 10, 20] : units === 'imperial' ? IMPERIAL_M : METRIC_M;
-  const step = round.find((one) => most / one <= MOST_MARKS + 1e-9) ?? round[round.length - 1];
-  const count = Math.floor(most / step + 1e-9);
-  return Array.from({ length: count + 1 }, (_, i) => ({
-    value: i * step,
-    says: said(i * step, quantity, units, 'short'),
+  const step = markStep(most, quantity, units);
+  return upTo(most, step).map((value, i) => ({
+    value,
+    says: said(value, quantity, units, 'short'),
     anchor: i === 0 ? 'start' : (i + END) * step > most ? 'end' : 'middle'
   }));
 }
+
+/** Where the short marks stand: as close as a place is graded, so that it can be told on paper. */
+export function fineMarksOf(
+  { most, band, quantity }: Pick<MarkAnswer, 'most' | 'band' | 'quantity'>,
+  units: Units
+): number[] {
+  const parts = markStep(most, quantity, units);
+  const dividing = fineSteps(quantity, units).filter((one) => isWhole(parts / one));
+  return upTo(most, dividing.findLast((one) => one <= band) ?? dividing[0]);
+}
+
+function markStep(most: number, quantity: MarkQuantity, units: Units): number {
+  const round =
+    quantity === 'time' ? [1, 2, 5, 10, 20] : units === 'imperial' ? IMPERIAL_M : METRIC_M;
+  return round.find((one) => most / one <= MOST_MARKS + 1e-9) ?? round[round.length - 1];
+}
+
+function fineSteps(quantity: MarkQuantity, units: Units): readonly number[] {
+  if (quantity === 'time') return [1, 2, 5, 10];
+  return units === 'imperial' ? FINE_IMPERIAL_M : FINE_METRIC_M;
+}
+
+function upTo(most: number, step: number): number[] {
+  return Array.from({ length: Math.floor(most / step + 1e-9) + 1 }, (_, i) => i * step);
+}
+
+const isWhole = (ratio: number) => Math.abs(ratio - Math.round(ratio)) < 1e-9;
 
 /** A mark nearer to the ruler's end than this part of a step has its words before it. */
 const END = 0.2;
@@ -30,6 +54,8 @@ const END = 0.2;
 const MOST_MARKS = 8;
 const IMPERIAL_M = [INCH_M * 2, INCH_M * 6, FOOT_M, FOOT_M * 2, FOOT_M * 5];
 const METRIC_M = [0.05, 0.1, 0.2, 0.5, 1, 2];
+const FINE_IMPERIAL_M = [1, 2, 3, 6, 12].map((inches) => inches * INCH_M);
+const FINE_METRIC_M = [0.025, 0.05, 0.1, 0.25, 0.5];
 
 /** What one step of the hand is worth: half an inch, a centimetre, a fifth of a second. */
 export function stepOf(quantity: MarkQuantity, units: Units): number {

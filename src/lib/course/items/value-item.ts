@@ -1,3 +1,4 @@
+import type { Random } from '../../model';
 import type { ShownRun } from '../lesson';
 import { MEASURES, type MeasureName } from './measures';
 import type { ItemDraft } from './generator';
@@ -42,22 +43,32 @@ export function chooseValue(
  * learns a number. Of a fall it is wider, as skirts differ by a factor of two, and the words say so.
  */
 const LEAST_BANDS = { length: 3, time: 2.5 } as const;
-/** How much longer than all that is marked on it a ruler may be: its middle then tells nothing. */
-export const RULER_ROOMS = [1.15, 1.5, 2.2, 3] as const;
+/**
+ * The right one stands at any place of a ruler's length from this share on: a ruler is about twice as long
+ * as what is marked on it. Short rulers have wide bands, so places far along are drawn less often, as many
+ * times as bands are wider there: then none of them is right more often than another.
+ */
+const LEAST_SHARE = 0.25;
+/** Beyond the right one a ruler goes on for this many bands at least. */
+const BANDS_BEYOND = 1.25;
+/** Rulers end at a whole one of these: half a foot, two seconds. */
+const RULER_STEPS = { length: 0.1524, time: 2 } as const;
 
-/** A place to be marked on a ruler; `room` is one of `RULER_ROOMS`. */
-export function markValue(wanted: Wanted & { other: string; room: number }): ItemDraft | null {
+/** A place to be marked on a ruler, of whose length the right one has a share that is drawn. */
+export function markValue(wanted: Wanted & { other: string; random: Random }): ItemDraft | null {
   const { key, band, draft, wrong } = begun(wanted);
   const { quantity } = MEASURES[wanted.measure];
   if (!Number.isFinite(key) || quantity === 'share' || quantity === 'pull') return null;
   if (key < LEAST_BANDS[quantity] * band) return null;
-  const { right, other, room } = wanted;
-  const step = quantity === 'length' ? 0.3048 : 5;
-  const longest = Math.max(key + band, ...wrong.map(({ value }) => value));
-  const most = Math.ceil((room * longest) / step) * step;
+  const { right, other, random } = wanted;
+  const greatest = key / (key + BANDS_BEYOND * band);
+  const share = LEAST_SHARE * (greatest / LEAST_SHARE) ** random();
+  const step = RULER_STEPS[quantity];
+  const most = Math.ceil(key / share / step) * step;
+  const errors = wrong.filter(({ value }) => value <= most);
   return {
     ...draft,
-    answer: { form: 'mark', quantity, key, band, least: 0, most, right, errors: wrong, other }
+    answer: { form: 'mark', quantity, key, band, least: 0, most, right, errors, other }
   };
 }
 

@@ -6,7 +6,7 @@ import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidAbout, saidOut, saidWeight } from '../said';
 import { chooseScaled } from '../scaled-item';
-import { chooseValue, markValue, RULER_ROOMS } from '../value-item';
+import { chooseValue, markValue } from '../value-item';
 
 /** Longer than any fall of such a jig through this depth on any of the lines, s: an ounce needs 2 s a metre. */
 function longest({ water, bait }: SetupInput): number {
@@ -256,7 +256,7 @@ const markFall: Generator = {
     const { depth_m } = setup.water;
     const fall_s = nominalOf(falling(setup), 'fall_s');
     return markValue({
-      room: pick(random, RULER_ROOMS),
+      random,
       ask: `A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} hits the water over ${saidOut(depth_m)}, free spool, ${saidLine(setup)}. Mark how many seconds it falls.`,
       caption: 'The fall',
       run: falling(setup),

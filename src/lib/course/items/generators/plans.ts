@@ -29,7 +29,7 @@ const STEPS = [
 ] as const;
 /**
  * The wrong ones beside the right one, by weight and pace. The right weight is the heaviest, the middle
- * one or the lightest of the three as often, and so is the right pace the slowest.
+ * one or the lightest of the three as often, and the right pace is now the slowest, now the middle one.
  */
 const BESIDE = [
   ['light slower', 'good quick'],
@@ -37,7 +37,9 @@ const BESIDE = [
   ['heavy slower', 'good quick'],
   ['heavy quicker', 'heavy quick'],
   ['light slower', 'heavy slower'],
-  ['light quicker', 'heavy quick']
+  ['light quicker', 'heavy quick'],
+  ['light quicker', 'light quick'],
+  ['heavy slower', 'heavy quick']
 ] as const;
 
 const weightAndPace: Generator = {
