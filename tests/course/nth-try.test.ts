@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { findChallenge, loadLessons, nthTry, taskIdOf } from '../../src/lib/course';
-import { gradeTry, parseChallenge, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
+import { findChallenge, isBlank, loadLessons, nthTry, taskIdOf } from '../../src/lib/course';
+import { lazyRun } from '../../src/lib/course/lazy';
+import {
+  gradeTry,
+  parseChallenge,
+  PASS_MARK,
+  REFERENCE_MARK,
+  type Challenge
+} from '../../src/lib/scoring';
 
 const lessons = loadLessons();
 const tap = findChallenge('strike-a-tap', lessons) as Challenge;
@@ -33,6 +40,20 @@ describe('a challenge with bites', () => {
     expect(gradeTry(blank, tap.reference).grade.passed).toBe(false);
   });
 });
+
+test('no cast without a bite is passed by a rod that never moves', () => {
+  const blanks = lessons
+    .flatMap(({ challenges }) => challenges)
+    .filter(({ bite_between_s, goals }) => bite_between_s && goals.every(isNoTravel))
+    .map((one) => [1, 2, 3, 4, 5, 6, 7].map((n) => nthTry(one, n)).find(isBlank));
+  expect(blanks.length).toBeGreaterThanOrEqual(4);
+  for (const blank of blanks) {
+    if (!blank) throw new Error('none of the first seven casts is blank');
+    expect(gradeTry(blank, lazyRun('still', blank)).grade.marks).toBeLessThan(PASS_MARK);
+  }
+});
+
+const isNoTravel = ({ kind }: { kind: string }) => kind !== 'travel';
 
 describe('where a distance is asked after the bite', () => {
   const reelDown = findChallenge('reel-down-and-sweep', lessons) as Challenge;

@@ -29,7 +29,7 @@ export { challengesOf, drills, idsOf, type Drill } from './drills';
 export { figureWords } from './figure-words';
 export { glossary } from './glossary';
 export { lessonNumber } from './lesson-number';
-export { nthTry, taskIdOf, tryNamed } from './nth-try';
+export { isBlank, nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';
 export { RETRIEVES, type Retrieve } from './retrieves';
 export { retrievesFor } from './retrieves/fitting';

@@ -27,6 +27,11 @@ export function isVaried({ bite_between_s, look_alikes }: Challenge): boolean {
   return bite_between_s !== undefined || look_alikes !== undefined;
 }
 
+/** Whether nothing bites in this try of one that is about bites. */
+export function isBlank({ bite_between_s, setup }: Challenge): boolean {
+  return bite_between_s !== undefined && !setup.bites?.length;
+}
+
 /** On one of the bottoms that are not told apart by eye. */
 function onOne(challenge: Challenge, random: Random): Challenge {
   const { look_alikes = [], setup, goals } = challenge;

@@ -1,5 +1,6 @@
+import { isBlank, tryNamed } from '../course';
 import { askedOf, type Challenge, type Guess } from '../scoring';
-import type { KeptGuess } from '../wire';
+import type { KeptGuess, StoredTry } from '../wire';
 
 export function keptGuess(guess: Guess | null): KeptGuess {
   switch (guess?.kind) {
@@ -25,12 +26,17 @@ export function guessOf(kept: KeptGuess, challenge: Challenge): Guess | null {
   return { kind: 'travel', travel_m: guess_m, ...(lifted === undefined ? {} : { lifted }) };
 }
 
-/** Whether a try may pass its challenge: of a half seen one those out of sight do, and they were called. */
+/**
+ * Whether a try may pass its task: of a half seen one those out of sight do, and they were called; of one
+ * about bites those in which something bit.
+ */
 export function isAtStake(
-  { visibility }: Pick<Challenge, 'visibility'>,
-  { guess_m, guess_down }: KeptGuess
+  task: Challenge,
+  { challenge, guess_m, guess_down }: KeptGuess & Pick<StoredTry, 'challenge'>
 ): boolean {
-  return visibility !== 'half_seen' || guess_m !== undefined || guess_down !== undefined;
+  const met = tryNamed(challenge, [task]);
+  if (met && isBlank(met)) return false;
+  return task.visibility !== 'half_seen' || guess_m !== undefined || guess_down !== undefined;
 }
 
 /** The same as the grader asks for it: undefined where none was kept, since none was asked for. */

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { verdictText } from '../../../src/lib/app/try/verdict-text';
-import { gradeTry } from '../../../src/lib/scoring';
+import { findChallenge, isBlank, loadLessons, nthTry } from '../../../src/lib/course';
+import { isAtStake } from '../../../src/lib/practice';
+import { gradeTry, type Challenge } from '../../../src/lib/scoring';
 import { drag } from '../../practice/drag';
 
 test('a try that failed by its call alone says so', () => {
@@ -15,4 +17,23 @@ test('in sight a right move of a half seen challenge is no pass, and a wrong one
   const verdictOf = (move = drag.reference) => verdictText(gradeTry(drag, move).grade, false);
   expect(verdictOf()).toBe('Right, in sight. Now do it hidden');
   expect(verdictOf(drag.beginner)).toBe('Not yet: you need 75');
+});
+
+test.each([
+  ['bite-or-bottom', 'strike-a-tap'],
+  ['bite-or-bottom', 'strike-a-lost-weight'],
+  ['hook-set', 'set-on-fish-not-rock']
+])('%s: a cast without a bite, left alone, is right and passes nothing: %s', (_, id) => {
+  const task = findChallenge(id, loadLessons()) as Challenge;
+  const casts = Array.from({ length: 12 }, (_, n) => nthTry(task, n + 1));
+  const stakes = casts.map(({ id: challenge }) => isAtStake(task, { challenge }));
+  expect(stakes).toEqual(casts.map((one) => !isBlank(one)));
+  expect(new Set(stakes)).toEqual(new Set([true, false]));
+
+  const blank = casts.find(isBlank) as Challenge;
+  const { grade } = gradeTry(blank, blank.reference);
+  expect(grade.passed).toBe(true);
+  expect(verdictText(grade, false)).toBe('Right: nothing bit. Cast again');
+  const bitten = casts.find((one) => !isBlank(one)) as Challenge;
+  expect(verdictText(gradeTry(bitten, bitten.reference).grade, true)).toBe('Passed');
 });

@@ -3,13 +3,21 @@ import { isAsAsked, moveMarks, PASS_MARK, type Grade } from '$lib/scoring';
 /**
  * Whether a try passed, and whether all of it came out as asked: a bit quick, or off the bottom for a moment,
  * it passes, and is not clean.
- * @param isAtStake whether it may pass: of a half seen challenge one in sight is for looking only
+ * @param isAtStake whether it may pass: of a half seen challenge one in sight is for looking only, and a cast
+ * without a bite shows no hook set
  */
 export function verdictText(
   grade: Pick<Grade, 'passed' | 'goals' | 'call'>,
   isAtStake = true
 ): string {
-  if (grade.passed && !isAtStake) return 'Right, in sight. Now do it hidden';
+  if (grade.passed && !isAtStake)
+    return isUnbitten(grade)
+      ? 'Right: nothing bit. Cast again'
+      : 'Right, in sight. Now do it hidden';
   if (grade.passed) return isAsAsked(grade) ? 'Passed' : 'Passed, but not clean';
   return moveMarks(grade) >= PASS_MARK ? 'Not yet: your call' : `Not yet: you need ${PASS_MARK}`;
+}
+
+function isUnbitten({ goals }: Pick<Grade, 'goals'>): boolean {
+  return goals.some(({ goal, value }) => goal.kind === 'strike' && Number.isNaN(value));
 }
