@@ -176,7 +176,7 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
 /** What the model leaves out of this bottom; empty for one that is as it runs it. */
 export function leftOutWords({ ground }: PlanAsked): string {
   const isLevel = LEVEL_BEDS.has(ground);
-  return isLevel ? '' : `Counts are for a clean, level bottom: there’s no ${ground} in the model.`;
+  return isLevel ? '' : `These counts leave the ${ground} out.`;
 }
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 

@@ -89,9 +89,16 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'boat',
-    when: 'with clients',
-    holds: ({ clients }) => clients > 0,
+    when: 'with clients, no wind',
+    holds: ({ clients, wind }) => clients > 0 && wind === 'calm',
     says: 'One angler casts forward, one aft, never over a head. Agree on it before the first cast.',
+    source: PRACTICE
+  },
+  {
+    part: 'boat',
+    when: 'with clients, in wind',
+    holds: ({ clients, wind }) => clients > 0 && wind !== 'calm',
+    says: 'Everyone casts off the same side, angled upwind, never over a head. Agree on it before the first cast.',
     source: PRACTICE
   },
   {
