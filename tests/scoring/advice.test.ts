@@ -10,6 +10,7 @@ import {
   tipTravel,
   type Challenge
 } from '../../src/lib/scoring';
+import { sweep } from '../../src/lib/course/retrieves/moves';
 import { byHand } from '../../src/lib/course/hand';
 import { handRun } from '../../src/lib/scoring/hand-run';
 import { isSameSteps } from '../../src/lib/scoring/same-move';
@@ -26,17 +27,25 @@ function said(asked: Challenge, move: Challenge['reference']) {
   return adviceFor(asked, gradeTry(asked, move), 'imperial', null);
 }
 
-describe('a lift is said by the clock, and what is quick is not counted', () => {
+describe('the one step that is to change is said by hours and halves, turns of the handle and whole seconds', () => {
   test.each([
-    ['one-hop', /Snap the tip up to 10:30 on the clock, then lower it quickly to 10 o’clock\.$/],
+    ['one-hop', /^Stop the lift sooner\. Snap the tip up to a little below 10:30 on the clock\.$/],
+    ['stroke', /Lift the tip quickly to 11:30 on the clock\.$/],
     [
-      'swim-at-a-height',
-      /Lift the tip quickly to 11:30 on the clock, then reel in 19\sft without a stop\.$/
+      'reel-takes-slack',
+      /^Reel up the slack while the jig sits still\. Reel in about half a turn of the handle\.$/
     ],
-    ['count-it-down', /Count to 6, then lower the rod\.$/],
-    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, then count to 3\. Do that 3 times\.$/]
+    ['count-it-down', /^Wait until the line stops running out\. Count to 6\.$/],
+    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin\.$/]
   ])('%s', (id, words) => {
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
+  });
+
+  test('before the rod is turned back, that comes first and the reel after it', () => {
+    const { words } = said(challenge('reel-takes-slack'), sweep(60, 78, 4));
+    expect(words).toMatch(
+      /^Turn the rod back before you reel\. Swing the tip back 2\sft, in 2\ss\.$/
+    );
   });
 });
 
@@ -70,9 +79,9 @@ describe('a move of several steps', () => {
   );
 });
 
-test('where a bite decides, advice names the move and gives no count for the wait', () => {
+test('where a bite decides, advice gives no count for the wait', () => {
   const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
-  expect(words).toMatch(/Move the tip \S+\sin in 3\ss, wait for the bite, then move it .*\.$/);
+  expect(words).toBe('Sweep firmly as soon as the line tells you.');
 });
 
 test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {

@@ -76,7 +76,7 @@ describe('the first sentence answers what was asked', () => {
     const over = { ...made({}), stones: [{ index: 0, touched: true }] };
     const slid = describeTry(challenge, gradedAs(challenge, over), 'imperial');
     expect(slid.change).toMatch(
-      /^Pull more firmly into the rock\. Here you want it hung, and the hook slid over\./
+      /^Pull more firmly into the rock: here you want it hung, and the hook slid over\./
     );
   });
 });

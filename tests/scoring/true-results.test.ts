@@ -67,7 +67,7 @@ describe('a try that was not what was asked does not pass', () => {
     // What the boat alone does of the travel.
     expect(marks).toBeLessThan(20);
     expect(words.did).toMatch(/^You held still, and the boat moved the jig /);
-    expect(words.change).toMatch(/^Move the rod/);
+    expect(words.change).toMatch(/^Move the tip/);
   });
 
   test('light and slow is not passed at a heavy jig’s pace', () => {
@@ -89,8 +89,8 @@ function evenSweep(time_s: number): RodInput {
 
 describe('a result does not contradict itself', () => {
   test('who never moved is told to move, not to rest longer', () => {
-    expect(untouched('dead-stick', 15).words.change).toMatch(/^Move the rod/);
-    expect(untouched('drifting-onto', 4).words.change).toMatch(/^Move the rod/);
+    expect(untouched('dead-stick', 15).words.change).toMatch(/^Move the tip/);
+    expect(untouched('drifting-onto', 4).words.change).toMatch(/^Move the tip/);
   });
 
   test('what is asked first is moved, whichever way the rod turns', () => {
@@ -205,7 +205,7 @@ describe('a result does not contradict itself', () => {
     const graded = gradeTry(blank, inTurn(lift(30, 34, 1), lift(34, 32, 1), pause(8)));
     const { did, change } = describeTry(blank, graded, 'imperial', null);
     expect(did).toBe('Nothing bit, and you left it alone.');
-    expect(change).toMatch(/^Move the jig (farther )?first/);
+    expect(change).toMatch(/^Drag it (farther )?before you wait\./);
   });
 
   test('a hook set is told of first, and then how far the rod brought the jig', () => {

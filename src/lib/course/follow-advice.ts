@@ -14,6 +14,8 @@ import { missFaults, resultFaults } from './result-faults';
 /** So often is a hand told what to change before it must have passed. */
 const ROUNDS = 2;
 const MISSES = 5;
+/** A fix is one thing to change: what, and how far or how long. */
+const MOST_ORDERS = 2;
 
 /**
  * Ways to miss, the most typical first: too short, too far, too quick, too slow, a short jerk; then
@@ -57,6 +59,8 @@ export function followAdvice(challenge: Challenge, correction: Correction | null
     let made = miss;
     for (let round = 0; round < ROUNDS && !(round > 0 && made.grade.passed); round++) {
       const advice = adviceFor(challenge, made, 'imperial', correction);
+      if (ordersIn(advice.words) > MOST_ORDERS)
+        faults.push(`"${advice.words}" is more than one thing to change`);
       const move = followed(challenge, advice);
       if (move === null) break;
       const next = follow(move, advice.words);
@@ -67,6 +71,10 @@ export function followAdvice(challenge: Challenge, correction: Correction | null
     return made.grade.marks;
   });
   return { advised, faults };
+}
+
+function ordersIn(words: string): number {
+  return words.split(/\. |, then /).length;
 }
 
 /** To the letter where a move is named; where only the moment is, as the reference meets it. Null for no change. */

@@ -5,9 +5,16 @@ import { changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
-import { adviceOf, isReadFromHand, travelGoalOf } from './goals';
+import { adviceOf, adviceStepOf, isReadFromHand, travelGoalOf, type StepPart } from './goals';
 import { TOTAL_MARKS } from './pass-mark';
-import { marksLost, isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
+import {
+  isAsAsked,
+  marksLost,
+  moveMarks,
+  type GoalGrade,
+  type Grade,
+  type GradedRun
+} from './grade';
 import { handRun } from './hand-run';
 import { NO_MOVE_M, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
@@ -56,20 +63,43 @@ export function adviceFor(
     return { words: callAdvice(grade.call, result, units), move: null };
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
-  const lead = isIdle ? null : goalAdvice(graded);
+  const lead = isIdle ? null : goalToFix(graded);
   const fault = isIdle ? 'still' : faultOf(challenge, graded, correction);
   if (!lead && (fault === 'none' || (correction && !challenge.look_alikes)))
     return oneTurn(fault, challenge, graded, units, correction);
   const named = lead ? null : rightPlace(challenge, units);
   if (named && fault !== 'none')
     return { words: named, move: advisedMove(challenge, correction)?.move ?? null };
-  const words = lead ? `${lead}.` : changeSentence(fault, graded.result, units);
+  const words = lead
+    ? `${adviceOf(lead, graded.result)}.`
+    : changeSentence(fault, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
-  const next = isKnown || lead ? nextSteps(challenge, graded, units) : null;
+  if (!isKnown && !lead) return { words, move: null };
+  const part = lead ? adviceStepOf(lead, graded.result) : FAULT_STEPS[fault];
+  const next = part && nextStep(challenge, graded, units, part);
   if (!next) return { words, move: null };
-  const isSaidTwice = lead && next.words.startsWith(lead);
-  return { words: isSaidTwice ? next.words : `${words} ${next.words}`, move: next.move };
+  return isIdle ? next : { words: `${words} ${next.words}`, move: next.move };
 }
+
+/** The step that is named with what is read from the hand. */
+const FAULT_STEPS: Record<Fault, StepPart | null> = {
+  none: null,
+  still: 'pull',
+  towards: 'pull',
+  slack: 'pull',
+  gave_back: 'pull',
+  too_fast: 'pull',
+  jerk: 'pull',
+  ran_on: 'pull',
+  reel: null,
+  too_far: 'pull',
+  too_short: 'pull',
+  no_hops: 'snap',
+  few_hops: null,
+  many_hops: null,
+  low_hops: 'snap',
+  high_hops: 'snap'
+};
 
 /** What cost most is the one thing to change: the call, or the move. */
 export function isCallTheFix(grade: Pick<Grade, 'call' | 'goals'>): boolean {
@@ -110,18 +140,37 @@ function oneTurn(
   return { words, move: named && (advisedMove(challenge, named)?.move ?? null) };
 }
 
-/** The challenge's own move in steps, for who did another one. */
-function nextSteps(challenge: Challenge, { result }: GradedRun, units: Units): Advice | null {
+/** One step of the challenge's own move, for who did another one: a fix is one thing to change. */
+function nextStep(
+  challenge: Challenge,
+  { result }: GradedRun,
+  units: Units,
+  part: StepPart
+): Advice | null {
   const advised = advisedMove(challenge);
-  const words = advised && stepWords(challenge.plane, advised.steps, units);
-  if (!words || isSameSteps(challenge.setup, result, advised.move)) return null;
-  return { words, move: advised.move };
+  const step = advised && stepAt(advised.steps, part);
+  if (!step || isSameSteps(challenge.setup, result, advised.move)) return null;
+  return { words: stepWords(challenge.plane, step, units), move: advised.move };
 }
 
-/** Where a goal with advice of its own cost most, that: by what it missed itself, not by what was left undone. */
-function goalAdvice({ result, grade }: GradedRun): string | null {
+function stepAt(steps: readonly SpokenStep[], part: StepPart): SpokenStep | undefined {
+  const isPull = (step: SpokenStep) => 'isAway' in step && step.isAway;
+  switch (part) {
+    case 'pull':
+      return steps.find(isPull);
+    case 'snap':
+      return steps.filter(isPull).sort((a, b) => a.time_s - b.time_s)[0];
+    case 'back':
+      return steps.find((step) => 'isAway' in step && !step.isAway);
+    default:
+      return steps.find(({ kind }) => kind === part);
+  }
+}
+
+/** The goal with advice of its own that cost most: by what it missed itself, not by what was left undone. */
+function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
   const [worst] = grade.goals
     .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result) !== null)
     .sort((a, b) => marksLost(b) - marksLost(a));
-  return worst && marksLost(worst) > 0 ? adviceOf(worst, result) : null;
+  return worst && marksLost(worst) > 0 && adviceOf(worst, result) !== null ? worst : null;
 }

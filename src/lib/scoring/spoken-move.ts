@@ -2,9 +2,9 @@ import { FOOT_M, INCH_M, parseSetup, tipOf, type Move, type SequenceStep } from 
 import type { Challenge } from './challenge';
 
 /**
- * A move in steps as a guide says them: a lift to a quarter hour on the clock, a sweep by whole inches
- * of tip, line by whole inches and half feet, whole seconds. What is said is what is run, so that advice
- * can be followed to the letter; how quick "quickly" is, the run alone knows.
+ * A move in steps as a guide says them: a lift to an hour or a half on the clock, or a little above or below
+ * it, a sweep by whole inches of tip, line by half turns of the reel's handle, whole seconds. What is said is
+ * what is run, so that advice can be followed to the letter; how quick "quickly" is, the run alone knows.
  */
 export type SpokenStep =
   | { kind: 'turn'; isAway: boolean; way_m: number; time_s: number }
@@ -23,9 +23,11 @@ export type SpokenStep =
  * turn); line is given as fast. Slower, and no hand can swim a jig.
  */
 export const REEL_M_S = 0.8;
+/** Line that one turn of the handle takes in, m: the same reel's. */
+export const CRANK_M = 0.8;
 
-/** A quarter of an hour on the rod's clock, degrees: half of what its picture marks is hard to aim at. */
-const QUARTER_HOUR_DEG = 7.5;
+/** "A little above ten" is a third of the way to half past: ten minutes on the rod's clock, degrees. */
+const A_LITTLE_DEG = 5;
 /** Done quicker than this it is not counted, s. */
 export const COUNTED_FROM_S = 0.95;
 /** A shorter rest nobody makes on purpose, s. */
@@ -84,10 +86,10 @@ function turnOf(tip: Tip, step: TurnMove, time_s: number): SpokenStep {
   const way_m = tip.wayOf(step);
   const isAway = way_m > 0;
   // A twitch has no place of its own on the clock.
-  if (step.kind === 'sweep' || Math.abs(step.to_deg - step.from_deg) < QUARTER_HOUR_DEG) {
+  if (step.kind === 'sweep' || Math.abs(step.to_deg - step.from_deg) < A_LITTLE_DEG) {
     return { kind: 'turn', isAway, way_m: spokenLength(Math.abs(way_m)), time_s };
   }
-  const to_deg = QUARTER_HOUR_DEG * Math.round(step.to_deg / QUARTER_HOUR_DEG);
+  const to_deg = A_LITTLE_DEG * Math.round(step.to_deg / A_LITTLE_DEG);
   return { kind: 'clock', isAway, to_deg, time_s };
 }
 
@@ -101,7 +103,8 @@ function steadily(steps: readonly SpokenStep[]): SpokenStep[] {
 }
 
 function reelOf(exact_m: number): SpokenStep {
-  const line_m = spokenLength(exact_m);
+  const halves = Math.max(1, Math.round((2 * Math.abs(exact_m)) / CRANK_M));
+  const line_m = (Math.sign(exact_m) * halves * CRANK_M) / 2;
   return { kind: 'reel', line_m, time_s: Math.abs(line_m) / REEL_M_S };
 }
 

@@ -36,7 +36,8 @@ export const bottomFirst = goalKind({
   advice: (_, value) =>
     value < 0
       ? 'Wait until the line stops running out'
-      : 'Watch for the line to stop running out, then start'
+      : 'Start as soon as the line stops running out',
+  step: () => 'rest'
 });
 
 function reachedWords(value: number, within_s: number): string {

@@ -36,5 +36,6 @@ export const dragFirst = goalKind({
     return `you moved it ${formatBeside(value, [least_m, Infinity], length)} first, not ${length(least_m)}`;
   },
   advice: (_, value) =>
-    value < NO_MOVE_M ? 'Move the jig first, then wait' : 'Move the jig farther first, then wait'
+    value < NO_MOVE_M ? 'Drag it before you wait' : 'Drag it farther before you wait',
+  step: () => 'pull'
 });

@@ -30,5 +30,6 @@ export const follow = goalKind({
     reached: formatBeside(value, [least, 1], formatShare)
   }),
   miss: (_, value) => (value < NOT_AT_ALL ? 'the rod stayed up' : 'the rod didn’t follow the fall'),
-  advice: () => 'Lower the rod at the pace of the fall, from its start to its end'
+  advice: () => 'Lower the rod at the pace of the fall, from its start to its end',
+  step: () => 'back'
 });

@@ -21,7 +21,8 @@ export const freed = goalKind({
   advice: (_, value, { stones }) =>
     ENDS[value] === 'never hung' && stones.some(({ touched }) => touched)
       ? SLID_OVER
-      : ADVICE[ENDS[value]]
+      : ADVICE[ENDS[value]],
+  step: (_, value) => (ENDS[value] === 'never hung' ? 'pull' : null)
 });
 
 const DID: Record<SnagEnd, string> = {
@@ -32,7 +33,7 @@ const DID: Record<SnagEnd, string> = {
   'line broke': 'The line broke.'
 };
 
-const SLID_OVER = 'Pull more firmly into the rock. Here you want it hung, and the hook slid over';
+const SLID_OVER = 'Pull more firmly into the rock: here you want it hung, and the hook slid over';
 
 const ADVICE: Record<SnagEnd, string> = {
   freed: 'Do the same again',

@@ -31,6 +31,9 @@ export interface DrawnGoal {
   freed?: true;
 }
 
+/** Which of a move's steps a fix is about: the first pull, the quickest, the way back, the rest, the reel. */
+export type StepPart = 'pull' | 'snap' | 'back' | 'rest' | 'reel';
+
 /** What a figure is counted in: it says how it is written and which ticks of an axis are even. */
 export const FIGURE_UNITS = ['m', 's', 'm/s', 'share', 'count', 'marks'] as const;
 export type FigureUnit = (typeof FIGURE_UNITS)[number];
@@ -95,6 +98,8 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
    */
   advice:
     ((goal: Unweighted<S>, value: number, result: Result, met: number) => string | null) | null;
+  /** The step of the challenge's own move that is named with it; not given, or null, where the advice is all. */
+  step?(goal: Unweighted<S>, value: number, result: Result, met: number): StepPart | null;
 }
 
 export type Unweighted<S extends v.GenericSchema> = Omit<v.InferOutput<S>, 'weight'>;

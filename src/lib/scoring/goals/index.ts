@@ -16,7 +16,8 @@ import {
   type FigureUnit,
   type GoalFigure,
   type GoalKind,
-  type GoalWords
+  type GoalWords,
+  type StepPart
 } from './goal-kind';
 import { hops } from './hops';
 import { lowered } from './lowered';
@@ -136,6 +137,11 @@ export function adviceOf({ goal, value, met }: MetGoal, result: Result): string 
   return kindOf(goal).advice?.(goal, value, result, met) ?? null;
 }
 
+/** The step of the move that this advice is about. */
+export function adviceStepOf({ goal, value, met }: MetGoal, result: Result): StepPart | null {
+  return kindOf(goal).step?.(goal, value, result, met) ?? null;
+}
+
 /** Whether what to change is read from the hand, and not said by the goal itself. */
 export function isReadFromHand(goal: Goal): boolean {
   return kindOf(goal).advice === null;
@@ -206,4 +212,4 @@ export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal 
 }
 
 export { DRAGGED_M, FIGURE_UNITS };
-export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords };
+export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords, StepPart };

@@ -32,5 +32,6 @@ export const lowered = goalKind({
     reached: formatBeside(value, [least, 1], formatShare)
   }),
   miss: (_, value) => (value < NO_LOWERING ? 'the rod stayed up' : 'the rod came down too little'),
-  advice: () => 'Lower the rod again after the lift, as the jig falls'
+  advice: () => 'Lower the rod again after the lift, as the jig falls',
+  step: () => 'back'
 });

@@ -52,5 +52,6 @@ export const pace = goalKind({
   },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),
   advice: ({ m_s }, value) =>
-    value > m_s[1] ? 'Go slower over the same distance' : 'Keep it moving: don’t let it lag'
+    value > m_s[1] ? 'Go slower over the same distance' : 'Keep it moving: don’t let it lag',
+  step: () => 'pull'
 });

@@ -1,7 +1,9 @@
 import * as v from 'valibot';
+import type { Result } from '../../model';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
+import { tipMotionOf } from '../tip-motion';
 import { drawnByReel, slackReeled } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
 
@@ -41,11 +43,20 @@ export const reeled = goalKind({
     if (value < DRAGGED_M) return 'the reel took up no slack';
     return `the reel took up ${formatBeside(value, [least_m, Infinity], length)} of slack, not ${length(least_m)}`;
   },
-  advice: ({ least_m }, value, _, met) =>
-    hasDragged(least_m, value, met)
-      ? 'Stop reeling as soon as the line is tight'
-      : 'Turn the rod back, then reel up the slack while the jig sits still'
+  advice: ({ least_m }, value, result, met) => {
+    if (hasDragged(least_m, value, met)) return 'Stop reeling as soon as the line is tight';
+    return isTurnedBack(result)
+      ? 'Reel up the slack while the jig sits still'
+      : 'Turn the rod back before you reel';
+  },
+  step: ({ least_m }, value, result, met) =>
+    isTurnedBack(result) || hasDragged(least_m, value, met) ? 'reel' : 'back'
 });
+
+/** Until the tip has given line back there is no slack to reel in. */
+function isTurnedBack(result: Result): boolean {
+  return tipMotionOf(result).gaveBack_m > DRAGGED_M;
+}
 
 /** What was earned is less than the slack alone would have: the reel has drawn the bait. */
 function hasDragged(least_m: number, value: number, met: number): boolean {

@@ -48,5 +48,6 @@ export const rests = goalKind({
       ? `it never rested ${asked}`
       : `it rested ${asked} ${timesOf(value)}, not ${timesOf(count)}`;
   },
-  advice: () => 'Let it lie longer between your moves'
+  advice: () => 'Let it lie longer between your moves',
+  step: () => 'rest'
 });

@@ -22,5 +22,6 @@ export const stayed = goalKind({
     return `it went ${formatBeside(value, [0, most_m], length)}; the limit is ${length(most_m)}`;
   },
   drawn: ({ most_m }) => ({ travel_m: [-most_m, most_m] }),
-  advice: () => 'Move the slack of the line, and stop before you feel the weight'
+  advice: () => 'Move the slack of the line, and stop before you feel the weight',
+  step: () => 'snap'
 });

@@ -23,5 +23,6 @@ export const swing = goalKind({
       ? `It swung in ${swung} as it fell; the limit is ${formatLength(most_m, units)}.`
       : `It swung in only ${swung} as it fell.`;
   },
-  advice: () => 'Give it line as it falls: lower the rod with it'
+  advice: () => 'Lower the rod with it as it falls',
+  step: () => 'back'
 });

@@ -45,5 +45,6 @@ export const twitches = goalKind({
     return countSmallDraws(result) > 0
       ? 'Twitch it a little farther'
       : 'Twitch the tip, and give the line back each time';
-  }
+  },
+  step: (_, __, result) => (countDraws(result) === 0 ? 'snap' : null)
 });
