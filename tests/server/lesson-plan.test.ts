@@ -89,8 +89,8 @@ describe('a lesson plan', () => {
   });
 
   test('puts the snag drill before the bottoms where a jig will hang', () => {
-    expect(titles(36)).not.toContain('A snag, on purpose');
-    expect(titles(36, { ...mild, ground: 'brush' })).toContain('A snag, on purpose');
+    expect(titles(40)).not.toContain('When one hangs');
+    expect(titles(40, { ...mild, ground: 'brush' })).toContain('A snag, on purpose');
   });
 
   test.each([
@@ -165,7 +165,45 @@ test('a snag with clients aboard ends before line is broken, and no line goes ro
   );
   expect(snag?.steps.join()).toMatch(/plug knocker/);
   expect(snag?.steps.at(-1)).toMatch(/^Stop there\./);
-  expect(snag?.steps.join()).not.toMatch(/wrap|Bow and snap/);
+  expect(snag?.steps.join()).not.toMatch(/wrap/);
+  // Who knows how does it, and nobody stands where the jig comes.
+  expect(snag?.steps.join()).toMatch(/you bow and snap it, the line pointing at nobody/);
+});
+
+test('nobody is asked to hang a jig where none hangs', () => {
+  const { blocks } = plan(480, { ...mild, ground: 'gravel' });
+  const snag = blocks.find(({ lesson }) => lesson === 'snags');
+  expect(snag?.title).toBe('When one hangs');
+  expect(snag?.steps.join()).not.toMatch(/Hang one/);
+});
+
+describe('the run out and back', () => {
+  const withRun = (minutes: number, run_min: number) =>
+    planLesson({ conditions: mild, jig, minutes, run_min, hands: [null] }, lessons).blocks;
+
+  test('is on the clock: after what is done on land, and last of all', () => {
+    const blocks = withRun(120, 20);
+    const at = (title: string) => blocks.findIndex((one) => one.title === title);
+    expect(at('Launch and run')).toBe(at('Dry land: the hand') + 1);
+    expect(blocks.at(-1)?.title).toBe('Run in and load');
+    expect(blocks.at(-2)?.title).toBe('Write the log');
+    for (const title of ['Launch and run', 'Run in and load'])
+      expect(blocks[at(title)].minutes).toBe(20);
+    expect(blocks.reduce((sum, { minutes }) => sum + minutes, 0)).toBe(120);
+  });
+
+  test('is left out from a dock, and never eats the lesson', () => {
+    expect(withRun(120, 0).map(({ title }) => title)).not.toContain('Launch and run');
+    expect(withRun(60, 15).map(({ title }) => title)).toContain('Cast and count down');
+    expect(() => withRun(60, 20)).toThrow(/run: must leave 30 minutes to fish, got 20/);
+  });
+});
+
+test('the safety talk says who falls in, the jacket, the seat and the call, and the guide too', () => {
+  const talk = plan(120).blocks[0].steps.join();
+  for (const said of [/Jackets on/, /If I go in/, /Someone else is in the water/, /Getting back/])
+    expect(talk).toMatch(said);
+  for (const said of [/Boat under way/, /You need help/]) expect(talk).toMatch(said);
 });
 
 test('what to do with a fish on comes before the first cast, however short the day', () => {

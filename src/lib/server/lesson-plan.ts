@@ -1,7 +1,7 @@
 import { findChallenge, type Lesson } from '../course';
 import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
-import { planDayOf, fieldOf, LANDING, requiredLesson, type BlockDraft } from './plan-day';
+import { planDayOf, fieldOf, LANDING, requiredLesson, TALK, type BlockDraft } from './plan-day';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import type { Conditions, JigChoice, LessonPlan, PlanBlock, PlannedHand } from '../wire';
 
@@ -9,6 +9,8 @@ export interface PlanWanted {
   conditions: Conditions;
   jig: JigChoice;
   minutes: number;
+  /** Of those, what launching and running out take, and as many back; none from a dock. */
+  run_min?: number;
   /** One of each in the boat; null for somebody new. */
   hands: readonly (ClientHand | null)[];
 }
@@ -22,6 +24,7 @@ const COLD_C = 15;
 /** As a guide packs for any lesson. Common practice, no source. */
 const TAKES = [
   'Life jackets',
+  'Throw cushion',
   'Glasses for everyone',
   'Phone in a dry bag',
   'Rods',
@@ -36,32 +39,41 @@ const TAKES = [
 /** Where several cast from one boat. Common practice, no source. */
 const ONE_AT_A_TIME = 'One casts at a time: look behind you, say “Casting”, then cast.';
 
+/** What a client asks first, or would. Common practice, no source. */
+const OVERBOARD = [
+  'Jackets on and buckled, mine too, until we’re tied up.',
+  'If I go in: motor off, throw me the cushion, call for help. Here’s the switch, the cushion, the phone.'
+] as const;
+
 /**
  * A lesson for one client, or a party in one boat, and one day. In the order of the day: safety, dry land, count, bottom,
  * retrieves, bites, snags, the client's own reasons, the log. When time is short the last in rank are
  * left out whole. Throws DataError for minutes that hold no lesson.
  */
 export function planLesson(
-  { conditions, jig, minutes, hands }: PlanWanted,
+  { conditions, jig, minutes, run_min = 0, hands }: PlanWanted,
   lessons: readonly Lesson[]
 ): LessonPlan {
   if (!Number.isInteger(minutes) || minutes < LEAST_MINUTES || minutes > MOST_MINUTES) {
     const reason = `must be a whole number from ${LEAST_MINUTES} to ${MOST_MINUTES}`;
     throw new DataError('minutes', minutes, reason);
   }
+  const most_min = (minutes - LEAST_MINUTES) / 2;
+  if (run_min < 0 || run_min > most_min) {
+    throw new DataError('run', run_min, `must leave ${LEAST_MINUTES} minutes to fish`);
+  }
   const safety = requiredLesson('safety', lessons);
   const cautions = [
     ...(hands.length > 1 ? [ONE_AT_A_TIME] : []),
     ...safety.cautions,
+    ...OVERBOARD,
     ...talkOf(conditions, safety)
   ];
-  const drafts = fitting(planDayOf(conditions, jig, hands, lessons), minutes);
+  const drafts = fitting(planDayOf(conditions, jig, hands, lessons, run_min), minutes);
   // The first cast may be the fish: a day too short for that part says it in the talk.
   const landing = drafts.some(({ title }) => title === LANDING.title) ? [] : [LANDING.inShort];
   const blocks = drafts.map((draft) =>
-    draft.lesson === safety.id
-      ? { ...draft, steps: [...cautions, ...draft.steps, ...landing] }
-      : draft
+    draft.title === TALK ? { ...draft, steps: [...cautions, ...draft.steps, ...landing] } : draft
   );
   return {
     hands: hands.map((hand) => plannedHand(hand, lessons)),
@@ -72,12 +84,14 @@ export function planLesson(
   };
 }
 
+const SAID = /hook|thunder|wires|jig|need help|in the water|back aboard|under way/i;
+
 /** What everybody near a cast hears before the first one; of cold water only where it is cold. */
 function talkOf({ temperature_C }: Conditions, safety: Lesson): string[] {
-  const said =
-    temperature_C < COLD_C ? /hook|thunder|wires|jig|cold water/i : /hook|thunder|wires|jig/i;
   const cues = safety.sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
-  return cues.filter(({ sign }) => said.test(sign)).map(({ sign, means }) => `${sign}: ${means}`);
+  const isSaid = (sign: string) =>
+    SAID.test(sign) || (temperature_C < COLD_C && /cold water/.test(sign));
+  return cues.filter(({ sign }) => isSaid(sign)).map(({ sign, means }) => `${sign}: ${means}`);
 }
 
 function plannedHand(hand: ClientHand | null, lessons: readonly Lesson[]): PlannedHand {

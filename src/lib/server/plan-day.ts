@@ -19,6 +19,8 @@ export interface BlockDraft extends Omit<PlanBlock, 'minutes'> {
   rank: number;
 }
 
+export const TALK = 'Safety talk';
+
 /** Bottoms that hold a jig fast. */
 const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
 
@@ -37,9 +39,9 @@ const IN_PAIRS = [
 
 /** With others aboard no jig is broken off: lead comes back at the boat. Common practice, no source. */
 const SNAG_STEPS = [
-  'Hang one on purpose. Slack, three shakes, then from the far side.',
-  'Still stuck: the plug knocker.',
-  'Stop there. Tell the rest in words: nobody bows, snaps or breaks line today.'
+  'Slack, three shakes. Then you bow and snap it, the line pointing at nobody.',
+  'Still stuck: the boat over it, then past it. Last, the plug knocker.',
+  'Stop there. Nobody breaks line today.'
 ];
 
 /** Who does what with a fish on: common practice, no source. */
@@ -57,12 +59,13 @@ export const LANDING = {
 /** What each further one in the boat takes, minutes: a turn at the tape, a cast watched, a reason heard. By hand. */
 const TURN = { dryLand: 3, count: 2, reasons: 2 };
 
-/** All that a day could hold, in its order. */
+/** All that a day could hold, in its order; the run, where there is one, is in it whatever the time. */
 export function planDayOf(
   conditions: Conditions,
   jig: JigChoice,
   hands: readonly (ClientHand | null)[],
-  lessons: readonly Lesson[]
+  lessons: readonly Lesson[],
+  run_min = 0
 ): BlockDraft[] {
   const others = hands.length - 1;
   const drill = (
@@ -74,13 +77,14 @@ export function planDayOf(
   const retrieves = retrievesFor(conditions).slice(0, 2);
   return [
     drill('safety', {
-      title: 'Safety talk',
+      title: TALK,
       why: 'First, every time, with every client.',
       least: 6,
       grows: 0,
       rank: 0
     }),
     dryLand(hands, lessons),
+    ...runDraft(run_min, 'Launch and run', 'Ramp to first spot.', 'Drain plug in. Nobody stands.'),
     drill(
       'hook-set',
       {
@@ -121,15 +125,15 @@ export function planDayOf(
     drill(
       'snags',
       {
-        title: 'A snag, on purpose',
+        title: isSnaggy ? 'A snag, on purpose' : 'When one hangs',
         why: isSnaggy
           ? `There’s ${conditions.ground} down there. You’ll hang up.`
-          : 'Try it before it costs you a jig.',
-        least: 5,
+          : 'The first one that hangs is the drill.',
+        least: isSnaggy ? 10 : 5,
         grows: 0,
         rank: isSnaggy ? 4 : 8
       },
-      SNAG_STEPS
+      isSnaggy ? ['Hang one.', ...SNAG_STEPS] : SNAG_STEPS
     ),
     {
       title: others > 0 ? 'Everyone picks, and says why' : 'The client picks, and says why',
@@ -152,8 +156,15 @@ export function planDayOf(
       least: 5,
       grows: 0,
       rank: 1
-    }
+    },
+    ...runDraft(run_min, 'Run in and load', 'Leave while there’s time.', 'Wires at the ramp, too.')
   ];
+}
+
+/** The way out, or back; none from a dock or a bank. Common practice, no source. */
+function runDraft(least: number, title: string, why: string, step: string): BlockDraft[] {
+  const draft = { title, why, steps: [step], lesson: 'safety', least, grows: 0, rank: 0.5 };
+  return least > 0 ? [draft] : [];
 }
 
 /** The drill that the hand needs; of a party each one's, as far as it goes without water: it is one sheet. */

@@ -28,6 +28,13 @@ test('an address asks for a client, a day and minutes, and for somebody new by i
   expect(clientsIn(planRequestIn(new URLSearchParams()))).toEqual([null]);
 });
 
+test('a day has its run out and back unless another is asked for, and never more than leaves a lesson', () => {
+  const run = (query: string) => planRequestIn(new URLSearchParams(query)).run;
+  expect(['', 'minutes=30', 'minutes=45', 'run=0', 'minutes=240&run=25'].map(run)).toEqual([
+    ...[15, 0, 5, 0, 25]
+  ]);
+});
+
 test('a plan begins with a temperature that any day’s form offers, in either units', () => {
   const { temperature } = planRequestIn(new URLSearchParams());
   const offered = (units: 'imperial' | 'metric') =>

@@ -12,6 +12,9 @@ export const MOST_IN_BOAT = 4;
 /** Where nobody says another: one of those offered in either units, °C. */
 const TEMPERATURE_C = fahrenheitToCelsius(60);
 
+/** So long a lesson is, at least, without the way out and back, min. */
+const LEAST_MINUTES = 30;
+
 const within = (least: number, most: number) =>
   v.pipe(v.string(), v.transform(Number), v.number(), v.minValue(least), v.maxValue(most));
 
@@ -32,17 +35,28 @@ const schema = v.strictObject({
   ground: v.optional(v.picklist(GROUND_KINDS), 'gravel'),
   wind: v.optional(v.picklist(WINDS), 'calm'),
   fish: v.optional(v.picklist(FISH_MOODS), 'unknown'),
-  minutes: v.optional(within(30, 480), '120'),
+  minutes: v.optional(within(LEAST_MINUTES, 480), '120'),
+  /** Of those, for launching and running out; as many are kept for the way back. */
+  run: v.optional(within(0, 120)),
   day: v.optional(v.pipe(v.string(), v.isoDate()))
 });
 
-export type PlanRequest = v.InferOutput<typeof schema>;
+export type PlanRequest = v.InferOutput<typeof schema> & { run: number };
+
+/** Where nobody says another, min: common practice, no source. Lakes differ. */
+const USUAL_RUN_MIN = 15;
+export const RUN_STEP_MIN = 5;
+
+/** The longest way out and back that leaves a lesson, each, in fives of a minute. */
+export const mostRun = (minutes: number) =>
+  Math.max(0, RUN_STEP_MIN * Math.floor((minutes - LEAST_MINUTES) / 2 / RUN_STEP_MIN));
 
 /** What the address of a plan asks for. Throws DataError with the field and value of the first fault. */
 export function planRequestIn(params: URLSearchParams): PlanRequest {
   const clients = params.getAll('client');
   const client = clients.length > 0 ? clients : [''];
-  return parseData(schema, { ...Object.fromEntries(params), client });
+  const asked = parseData(schema, { ...Object.fromEntries(params), client });
+  return { ...asked, run: asked.run ?? Math.min(USUAL_RUN_MIN, mostRun(asked.minutes)) };
 }
 
 /** Each who is asked for: a client, or null for somebody new. */

@@ -24,14 +24,14 @@ export const load: PageServerLoad = async (event) => {
     const asked = planRequestIn(event.url.searchParams);
     const people = await Promise.all(clientsIn(asked).map((one) => plannedClient(db, guide, one)));
     const gear = gearFor(asked, people.find(({ own }) => own)?.own ?? null);
-    const { temperature, ground, wind, fish, minutes } = asked;
+    const { temperature, ground, wind, fish, minutes, run: run_min } = asked;
     const conditions = { temperature_C: temperature, ground, wind, fish, ...gear };
     const jig = await serverCompute('jig', conditions, {
       space: guide.space,
       address: addressOf(event)
     });
     const plan = planLesson(
-      { conditions, jig, minutes, hands: people.map(({ hand }) => hand) },
+      { conditions, jig, minutes, run_min, hands: people.map(({ hand }) => hand) },
       lessons
     );
     const day = asked.day ?? timeNow().slice(0, 10);

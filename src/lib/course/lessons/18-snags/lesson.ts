@@ -131,8 +131,7 @@ export default {
         },
         {
           sign: 'No give at all',
-          means:
-            'Point the rod down, give slack, move the boat over it. Then lift gently from above.',
+          means: 'Rod down, slack, bow and snap. Then move the boat over it and lift gently.',
           basis: 'practice'
         }
       ]
@@ -144,8 +143,8 @@ export default {
       needs: ['A jig you can lose', 'Glasses for everyone', 'A padded tool to wrap line on'],
       steps: [
         'Stop. Slack. Three shakes.',
-        'Move the boat past it and pull from the far side.',
         'Bow and snap the line, once or twice.',
+        'Move the boat over it and lift gently. Still stuck: past it, and pull from the far side.',
         'A plug knocker: let it slide down the line and bump.',
         'Last: wrap line on the tool, turn away, everyone clear, break it.',
         'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
