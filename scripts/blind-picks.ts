@@ -113,11 +113,22 @@ function choosing(ask: string, { options, key }: ChooseAnswer): Tried {
   const rules = Object.entries(RULES).map(
     ([name, score]) => [name, shareOf(says.map((one) => score(one, ask)))] as const
   );
-  const middle = says.map(sizeOf);
+  const alike = likenesses(says);
   return {
     chance,
-    rules: { ...Object.fromEntries(rules), 'the middle number': shareOf(nearMiddle(middle)) }
+    rules: {
+      ...Object.fromEntries(rules),
+      'the middle number': shareOf(nearMiddle(says.map(sizeOf))),
+      'one of those that begin alike': shareOf(alike),
+      'the one that begins by itself': shareOf(alike.map((count) => -count))
+    }
   };
+}
+
+/** How many others begin with the same words, up to a comma. */
+function likenesses(says: readonly string[]): number[] {
+  const begun = says.map((one) => one.split(',')[0]);
+  return begun.map((one) => begun.filter((other) => other === one).length - 1);
 }
 
 /** 1 for the middle of these in size, 0 for the others. */

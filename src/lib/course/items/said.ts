@@ -40,6 +40,11 @@ export function saidAbout(m: number): string {
   return `{${round}|${metric(m)}}`;
 }
 
+/** Of a sum of inches: 9 in, 14 in, 30 in, or 25, 35, 75 cm. */
+export function saidInInches(m: number): string {
+  return `{${Math.round((12 * m) / FOOT_M)} in|${metric(m)}}`;
+}
+
 /** The length that those words have in feet and inches, m. */
 export function aboutSaid_m(m: number): number {
   const inches = Math.round(m / FOOT_M / 0.25) * 3;

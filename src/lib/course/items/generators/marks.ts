@@ -4,7 +4,16 @@ import type { Generator } from '../generator';
 import { nominalOf, shownScenarioOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownDrag, shownHops, shownLift } from '../moves';
-import { aboutSaid_m, saidAbout, saidFeet, saidHour, saidInches, saidSeconds } from '../said';
+import {
+  aboutSaid_m,
+  saidAbout,
+  saidFeet,
+  saidHour,
+  saidInches,
+  saidSeconds,
+  saidInInches
+} from '../said';
+import { bySlackRule } from '../slack-rule';
 import { chooseValue, markValue } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
@@ -13,13 +22,9 @@ const ROD = '{7 ft|2.1 m} rod.';
 /** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
 const HANGING_IN = [1, 5, 6, 8, 10] as const;
 
-/** The rule, and how much of the slack stays in the line: the jig then comes a little farther. */
-function minusSlack(material: string | undefined, feet: number, inches: number): string {
-  const rest =
-    material === 'braid'
-      ? 'Braid gives up nearly all of its slack, so that’s close.'
-      : 'Line that sinks keeps some in its belly, so the jig may come a bit farther.';
-  return `The tip takes up slack before it moves the jig. ${saidFeet(feet)} of tip minus ${saidInches(inches)} of slack is about ${saidAbout(ft(feet) - inch(inches))}. ${rest}`;
+/** The rule, worked out. */
+function minusSlack(feet: number, inches: number): string {
+  return `The tip takes up slack before it moves the jig: ${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidInInches(ft(feet) - inch(inches))}.`;
 }
 
 const dragStop: Generator = {
@@ -32,20 +37,23 @@ const dragStop: Generator = {
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [1.5, 2, 2.5, 3, 3.5]);
     const duration_s = pick(random, [3, 4, 6]);
+    const run = shownDrag(setup, ft(feet), duration_s);
+    const sum_m = bySlackRule(run, ft(feet), inch(inches));
+    if (sum_m === null) return null;
     return markValue({
       random,
       ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} Low rod, slow sweep: the tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}`,
-      run: shownDrag(setup, ft(feet), duration_s),
+      run,
       measure: 'travel_m',
       unknowns: isTight ? 'slack and drag' : 'drag',
-      byRule: isTight ? undefined : ft(feet) - inch(inches),
+      byRule: isTight ? undefined : sum_m,
       right: isTight
         ? 'Right. With no slack to take up, the jig goes nearly as far as the tip.'
         : 'Right. That’s the tip’s move, minus what went into slack.',
       explain: isTight
         ? 'In a slow drag on a tight line the jig goes about as far as the tip.'
-        : minusSlack(setup.line.material, feet, inches),
+        : minusSlack(feet, inches),
       errors: (key) => [
         isTight
           ? {
@@ -71,9 +79,6 @@ const dragStop: Generator = {
   }
 };
 
-/** Share of the slack that the tip's move loses, as the replies have it. */
-const SLACK_LOST = [0.45, 1.02] as const;
-
 const slackDrag: Generator = {
   id: 'mark-slack-drag',
   kind: 'mark',
@@ -84,11 +89,8 @@ const slackDrag: Generator = {
     const feet = pick(random, [2, 2.5, 3]);
     const duration_s = pick(random, [3, 4, 5]);
     const run = shownDrag(setup, ft(feet), duration_s);
-    const { travel_m } = figuresOf(shownScenarioOf(run));
-    const [least, most] = SLACK_LOST;
-    const lost = (ft(feet) - travel_m) / inch(inches);
-    // Steep line close in takes up less than the tip goes: then the words below would not hold.
-    if (lost < least || lost > most) return null;
+    const sum_m = bySlackRule(run, ft(feet), inch(inches));
+    if (sum_m === null) return null;
     return markValue({
       random,
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. The tip goes ${saidFeet(feet)} to the side in ${saidSeconds(duration_s)}. ${STOPS}`,
@@ -96,10 +98,10 @@ const slackDrag: Generator = {
       run,
       measure: 'travel_m',
       unknowns: 'drag',
-      byRule: ft(feet) - inch(inches),
+      byRule: sum_m,
       right: 'Right. Slack came off the tip’s move first.',
-      explain: minusSlack(setup.line.material, feet, inches),
-      errors: () => [
+      explain: minusSlack(feet, inches),
+      errors: (key) => [
         {
           id: 'slack-ignored',
           value: ft(feet),
@@ -107,7 +109,7 @@ const slackDrag: Generator = {
         },
         {
           id: 'quarter',
-          value: travel_m / 4,
+          value: key / 4,
           reply: 'Slack doesn’t eat that much: once it’s out, the jig comes with the tip.'
         }
       ],

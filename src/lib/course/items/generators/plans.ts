@@ -18,18 +18,19 @@ const SLOW_S = [3, 4, 5, 6] as const;
 const QUICK_S = [0.4, 0.5] as const;
 /** A count is met within a second. */
 const COUNTED_S = 1;
-/** Places in the box of what is timed, what is right, and what falls too slowly and too fast. */
+/** Places in the box of what is timed, what is right, and what falls too slowly and too fast: all others. */
 const STEPS = [
-  { timed: 0, light: 0, good: 2, heavy: 4 },
-  { timed: 1, light: 0, good: 2, heavy: 5 },
+  { timed: 1, light: 0, good: 2, heavy: 4 },
+  { timed: 3, light: 0, good: 2, heavy: 5 },
   { timed: 5, light: 0, good: 2, heavy: 4 },
-  { timed: 1, light: 1, good: 3, heavy: 5 },
+  { timed: 2, light: 1, good: 3, heavy: 5 },
   { timed: 4, light: 0, good: 2, heavy: 5 },
   { timed: 0, light: 1, good: 3, heavy: 5 }
 ] as const;
 /**
- * The wrong ones beside the right one, by weight and pace. The right weight is the heaviest, the middle
- * one or the lightest of the three as often, and the right pace is now the slowest, now the middle one.
+ * The wrong ones beside the right one, by weight and pace. The right weight stands alone, twice or among
+ * three, is the heaviest, the middle one or the lightest, and the right pace the slowest or not: no
+ * place in the row tells it (check:items tries them).
  */
 const BESIDE = [
   ['light slower', 'good quick'],
@@ -37,9 +38,9 @@ const BESIDE = [
   ['heavy slower', 'good quick'],
   ['heavy quicker', 'heavy quick'],
   ['light slower', 'heavy slower'],
-  ['light quicker', 'heavy quick'],
-  ['light quicker', 'light quick'],
-  ['heavy slower', 'heavy quick']
+  ['light own', 'good quick'],
+  ['light slower', 'light quick'],
+  ['heavy quicker', 'good quick']
 ] as const;
 
 const weightAndPace: Generator = {

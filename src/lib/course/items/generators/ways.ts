@@ -3,7 +3,8 @@ import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
 import { shownDrag } from '../moves';
-import { saidAbout, saidFeet, saidInches, saidSeconds } from '../said';
+import { saidAbout, saidFeet, saidInches, saidSeconds, saidInInches } from '../said';
+import { bySlackRule } from '../slack-rule';
 import { chooseValue } from '../value-item';
 
 /** A jig that comes within this of what was wanted came there, m: three inches. */
@@ -151,19 +152,23 @@ const wayOfBait: Generator = {
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5]);
     const duration_s = pick(random, [3, 4, 5]);
+    const run = shownDrag(setup, ft(feet), duration_s);
+    const sum_m = bySlackRule(run, ft(feet), inch(inches));
+    if (sum_m === null) return null;
     return chooseValue({
       ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
       caption: `The sweep of ${saidFeet(feet)}`,
-      run: shownDrag(setup, ft(feet), duration_s),
+      run,
       measure: 'travel_m',
       unknowns: isTight ? 'slack and drag' : 'drag',
-      byRule: isTight ? undefined : ft(feet) - inch(inches),
-      says: (value) => `about ${saidAbout(value)}`,
+      byRule: isTight ? undefined : sum_m,
+      says: (value) => `about ${isTight ? saidAbout(value) : saidInInches(value)}`,
       right: isTight
         ? 'Right. On a tight line a slow drag moves the jig as far as the tip.'
         : 'Right. That’s what is left of the tip’s move once slack is out.',
-      explain:
-        'Deep or shallow, near or far, light or heavy: in a slow drag the jig goes with the tip, minus the slack.',
+      explain: isTight
+        ? 'Deep or shallow, light or heavy: in a slow drag the jig goes with the tip.'
+        : `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidInInches(sum_m)}.`,
       errors: (key) => {
         const off = offWithSlack(ft(feet), inch(inches), key);
         return isTight

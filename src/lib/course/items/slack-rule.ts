@@ -1,0 +1,18 @@
+import { INCH_M } from '../../model';
+import type { ShownRun } from '../lesson';
+import { figuresOf } from './figures';
+import { shownScenarioOf } from './measure';
+
+/**
+ * The jig comes as far as the tip goes, minus the slack: so the lessons have it. The line's belly keeps
+ * some of a lot of slack, and on steep line the sweep takes up less, so a question on it is only asked
+ * where the model is within this of the sum, m.
+ */
+const WITHIN_M = 2 * INCH_M;
+
+/** How far the jig comes by that rule, m; null where the model does not bear it out. */
+export function bySlackRule(run: ShownRun, tip_m: number, slack_m: number): number | null {
+  const sum_m = tip_m - slack_m;
+  const { travel_m } = figuresOf(shownScenarioOf(run));
+  return Math.abs(travel_m - sum_m) <= WITHIN_M ? sum_m : null;
+}
