@@ -68,3 +68,25 @@ test('what passes a hair outside is told as just over what may be off, never as 
   expect(off.length).toBeGreaterThan(0);
   expect(off.filter((did) => !did.includes('just over 6\u00a0in too far'))).toEqual([]);
 });
+
+test('a distance that was right is not called wrong where something else was not done', () => {
+  const rocks = DRAGS.find(({ challenge }) => challenge.id === 'contact-over-rocks');
+  if (!rocks) throw new Error('no such challenge');
+  const graded = gradeTry(rocks.challenge, rocks.challenge.beginner);
+  expect(graded.grade.goals.find(({ goal }) => goal.kind === 'travel')?.met).toBe(1);
+  const { did } = describeTry(rocks.challenge, graded, 'imperial', null);
+  expect(did).toMatch(/the jig 3\sft.*; 3\sft was asked; it touched 1 of 3 rocks\.$/);
+});
+
+test('what else was asked is told of, too: how far it strayed, the slack, the rests', () => {
+  const told = (id: string) => {
+    const asked = allLessons()
+      .flatMap(({ challenges }) => challenges)
+      .find((one) => one.id === id);
+    if (!asked) throw new Error(`no challenge ${id}`);
+    return describeTry(asked, gradeTry(asked, asked.reference), 'imperial', null).why;
+  };
+  expect(told('shake-in-place')).toMatch(/^The jig went \d\sin; within 6\sin was asked\.$/);
+  expect(told('reel-takes-slack')).toMatch(/^The reel took up \d\sft.* of slack\.$/);
+  expect(told('cold-water')).toMatch(/^It rested 10\ss or longer, twice\.$/);
+});

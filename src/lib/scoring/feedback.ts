@@ -12,7 +12,7 @@ import {
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
-import { didOf, DRAGGED_M, drawnOf, missOf } from './goals';
+import { didOf, DRAGGED_M, drawnOf, isMain, missOf } from './goals';
 import { marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { NO_MOVE_M, tipTravel } from './run-measures';
@@ -90,7 +90,8 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
   const beside = asked ? besideAsked(asked, units) : '';
   if (isStill(hand) && hand !== result)
     return `You held still, and the boat moved the jig ${jig}${beside}.`;
-  return `${tip} and the jig ${jig}${beside}${stonesTouched(grade)}.`;
+  const and = tip.includes(',') ? ', and' : ' and';
+  return `${tip}${and} the jig ${jig}${beside}${stonesTouched(grade)}.`;
 }
 
 /** Less than this part of its way from where it began, a tip has turned back. */
@@ -119,10 +120,10 @@ function besideLimits({ goal }: GoalGrade, way_m: number, units: Units): string 
 }
 
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
-function besideAsked({ goal, value, met, marks, outOf }: GoalGrade, units: Units): string {
+function besideAsked({ goal, value, met }: GoalGrade, units: Units): string {
   if (goal.kind !== 'travel') return '';
   const over_m = value - goal.target_m;
-  if (marks === outOf) return `; ${formatAsked(goal.target_m, units)} was asked`;
+  if (met === 1) return `; ${formatAsked(goal.target_m, units)} was asked`;
   // Both as they are told, so that the reader's sum comes out.
   const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
   const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);
@@ -157,13 +158,25 @@ function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGra
   // Moved before it was down, it is not told that it never came down.
   if (about?.goal.kind === 'bottom_first' && !touchOf(result)) return '';
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
-  const others = grade.goals.filter((goal) => goal !== about);
+  const also = alsoAsked(result, grade, units, about);
+  const others = grade.goals.filter((goal) => goal !== about && goal !== also?.goal);
   const miss = isIdle && !isCast(result) ? '' : worstMiss(others, result, units);
   const second = miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
+  if (also) return `${also.did} ${second}`.trim();
   if (about && NOT_OF_CONTACT.has(about.goal.kind)) return second;
   const first =
     fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
   return miss.startsWith('but ') ? `${first}, ${miss}.` : `${first}. ${second}`.trim();
+}
+
+/** What else was to be done, where it has a sentence of its own: it says more than that the jig stayed down. */
+function alsoAsked(result: Result, { goals }: Grade, units: Units, about?: GoalGrade) {
+  if (goals.some(({ goal, met }) => goal.kind === 'contact' && met < 1)) return null;
+  for (const goal of goals) {
+    const did = goal === about ? null : didOf(goal.goal, goal.value, units, result);
+    if (did !== null && isMain(goal.goal) && goal.goal.kind !== 'strike') return { did, goal };
+  }
+  return null;
 }
 
 /** A bait that was cast is off the bottom to begin with: its fall is no flight. */

@@ -86,8 +86,8 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
    * Not given, it is what `words` says: "rests: 0, asked 1 of 4 s or longer".
    */
   miss?(goal: Unweighted<S>, value: number, units: Units, result: Result, met: number): string;
-  /** The first sentence of a try that is about this goal: what happened, in what was asked. */
-  did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string;
+  /** A sentence about this goal: what happened, in what was asked; null where `miss` says it. */
+  did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string | null;
   /** What a picture of the bait can show of it; not given where there is nothing to be seen. */
   drawn?(goal: Unweighted<S>): DrawnGoal;
   /** Not given where tries at it are told apart by their marks alone. */

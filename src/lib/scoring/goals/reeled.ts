@@ -36,6 +36,8 @@ export const reeled = goalKind({
       reached: hasDragged(least_m, value, met) ? `${reached}, and the jig moved` : reached
     };
   },
+  did: ({ least_m }, value, units) =>
+    value < least_m ? null : `The reel took up ${formatLength(value, units)} of slack.`,
   miss: ({ least_m }, value, units, _, met) => {
     const length = (m: number) => formatLength(m, units);
     // That, and how far, is the first thing told.

@@ -42,6 +42,8 @@ export const rests = goalKind({
     asked: `${count} of ${formatTime(least_s)} or longer`,
     reached: `${value}`
   }),
+  did: ({ count, least_s }, value) =>
+    value < count ? null : `It rested ${formatTime(least_s)} or longer, ${timesOf(value)}.`,
   miss: ({ count, least_s }, value) => {
     const asked = `${formatTime(least_s)} or longer`;
     return value === 0

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { formatBeside, formatLength } from '../display';
 import { fading } from '../fading';
+import { NO_MOVE_M } from '../run-measures';
 import { numberIn } from '../schema-parts';
 import { furthestFromStart } from './bait-measures';
 import { goalKind, weight } from './goal-kind';
@@ -17,9 +18,10 @@ export const stayed = goalKind({
     asked: `within ${formatLength(most_m, units)}`,
     reached: formatBeside(value, [0, most_m], (m) => formatLength(m, units))
   }),
-  miss: ({ most_m }, value, units) => {
+  did: ({ most_m }, value, units) => {
     const length = (m: number) => formatLength(m, units);
-    return `it went ${formatBeside(value, [0, most_m], length)}; the limit is ${length(most_m)}`;
+    if (value < NO_MOVE_M) return 'The jig stayed put.';
+    return `The jig went ${formatBeside(value, [0, most_m], length)}; within ${length(most_m)} was asked.`;
   },
   drawn: ({ most_m }) => ({ travel_m: [-most_m, most_m] }),
   advice: () => 'Move the slack of the line, and stop before you feel the weight',
