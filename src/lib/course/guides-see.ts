@@ -1,6 +1,21 @@
+import { formatLength, type Units } from '../scoring';
+
 /**
  * Where guides see a lift go otherwise than the model does, in the one sentence that every page has.
  * Common practice without a source; beside the model in docs/trade-check.md, a1, a2 and f.
  */
 export const GUIDES_SEE =
   'On a rod lift of an hour or two guides see half the model’s travel or less. On a fast sweep they see more height. Film yours.';
+
+/** What guides see of the model's travel on a lift by the clock: `GUIDES_SEE` in figures. */
+const GUIDES_PART = 0.5;
+/** A lift is told in these: no hand has it nearer. */
+const STEP_M: Record<Units, number> = { imperial: 0.1524, metric: 0.1 };
+
+/** "1 ft to 3 ft": a lift by the clock, from the least that guides see to the most that the model does. */
+export function liftText([m, half]: readonly [number, number], units: Units): string {
+  const step_m = STEP_M[units];
+  const least_m = step_m * Math.max(1, Math.floor((GUIDES_PART * (m - half)) / step_m));
+  const most_m = step_m * Math.ceil((m + half) / step_m);
+  return `${formatLength(least_m, units)} to ${formatLength(most_m, units)}`;
+}

@@ -93,8 +93,12 @@ describe('a boat card', () => {
     expect(said).toContain('Want 1 ft, aim 8 in');
     expect(said).toContain('count 4 for 2 ft');
     expect(said).toContain('at no pace');
-    expect(said).toContain('16 s ± 6');
+    expect(said).toContain('about 16 s');
     expect(said.some((text) => text.endsWith('may lift'))).toBe(true);
+    // The widest of both: 2.9 of 8 s, 5.8 of 16.2 s.
+    expect(said.join()).toContain('off by 40%: time three drops, and that’s your count.');
+    // Half of the least for guides, the most for the model, in half feet: 0.717 ± 0.073 m.
+    expect(said.some((text) => text.startsWith('1 ft to 3 ft, up to'))).toBe(true);
     // Invented with ± 2.1 cm, which no hand keeps.
     expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
   });

@@ -50,6 +50,21 @@ describe('a plan', () => {
     expect(retrieveLines({ ...plan, moves: none })[0].model).toContain('your rod can’t.');
   });
 
+  test('of a lift by the clock says what guides and the model see together, never to the inch', () => {
+    const asked = { ...plan.asked, temperature_C: 16, fish: 'unknown' } as const;
+    const moves = [
+      {
+        retrieve: 'lift and follow down',
+        came: [0.84, 0.04] as [number, number],
+        high: [0.15, 0.1] as [number, number]
+      }
+    ];
+    const lift = retrieveLines({ ...plan, asked, moves }).find(({ model }) => model);
+    expect(plain(lift?.model ?? '')).toBe(
+      'Rod 9 to 10, 1½ s up, then down with it: goes 1 ft to 3 ft, up 2 in to 10 in.'
+    );
+  });
+
   test('in a strong wind says whether the box has the size up that guides tie on', () => {
     const asked = { ...plan.asked, wind: 'strong' } as const;
     const said = (weights: typeof plan.weights) => plain(heavierWords({ ...plan, asked, weights }));
@@ -71,11 +86,11 @@ describe('a plan', () => {
   test('says the speed limit as a hand counts it', () => {
     const [heavy, light] = plan.weights;
     expect(plain(speedWords(light, 'imperial'))).toBe(
-      'Count 3 for 2 ft of tip. Within 24 ft of you, count 5.'
+      'No drag quicker than 2 ft of tip in 3 s. Within 24 ft of you, 5 s.'
     );
     const limit = { ...heavy.limit, count_s: [4, null] };
     expect(plain(speedWords({ ...heavy, limit }, 'imperial'))).toBe(
-      'Count 4 for 2 ft of tip. Within 24 ft of you, reel in and cast again.'
+      'No drag quicker than 2 ft of tip in 4 s. Within 24 ft of you, reel in and cast again.'
     );
     const never = { ...heavy.limit, count_s: [null, null] };
     expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);
@@ -84,7 +99,7 @@ describe('a plan', () => {
   test('ties on what guides do in 20 ft, names the lightest that holds, and says of each what it does', () => {
     const lines = weightLines(plan);
     expect(lines.map(({ isFirst }) => isFirst)).toEqual([false, true]);
-    expect(plain(lines[1].count)).toBe('11 s ± 4');
+    expect(plain(lines[1].count)).toBe('about 11 s');
 
     const [, half] = plan.weights;
     const quarter = { ...half, outfit: undefined, name: '1/4 oz', mass_kg: 0.00709 };
@@ -92,7 +107,13 @@ describe('a plan', () => {
     const weights = [quarter, half].map((one) => ({ ...one, limit: holds }));
     const boxed = { ...plan, weights };
     expect(weightLines(boxed).map(({ isFirst }) => isFirst)).toEqual([false, true]);
-    expect(weightLines(boxed)[0].says).toBe('Stays down at a plain drag; guides see it lift');
+    expect(weightLines(boxed).map(({ says }) => says)).toEqual([
+      'Stays down at a plain drag; guides see it lift',
+      'Tie it on. Stays down at a plain drag'
+    ]);
+    expect(weightLines(boxed).map(({ far, near }) => plain(`${far}, ${near}`))[0]).toBe(
+      '2 ft in 3 s, 2 ft in 5 s'
+    );
     expect(plain(firstWords(boxed))).toBe(
       'Most guides tie on 1/2 oz in 20 ft. Lightest that holds, by the model: 1/4 oz. Guides see that weight lift at this depth.'
     );

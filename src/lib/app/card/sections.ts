@@ -1,8 +1,8 @@
 import { allLessons, findLesson } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
-import { GUIDES_SEE } from '$lib/course/guides-see';
-import { HOP_SAYS } from '$lib/course/plan';
+import { GUIDES_SEE, liftText } from '$lib/course/guides-see';
+import { HOP_SAYS, ownCount } from '$lib/course/plan';
 import { windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
 import { INCH_M, isOffBottom } from '$lib/model';
@@ -52,7 +52,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, line just tight, level bottom. ± is what nobody knows: slack, skirt, planing.${moves.some(({ kind }) => kind === 'lift') ? ` ${GUIDES_SEE}` : ''}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, level bottom. ± is a little slack, and what your skirt does.${moves.some(({ kind }) => kind === 'lift') ? ` ${GUIDES_SEE}` : ''}`
   }),
   limits: ({ limits, depths_m, isOwn, units }) => ({
     title: 'Stays down',
@@ -71,12 +71,9 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     asks: 'When is it down?',
     table: {
       head: ['Depth', 'Count'],
-      rows: falls.map(([m, s, half]) => [
-        formatDepth(m, units),
-        `${formatTime(Math.round(s))} ± ${Math.max(1, Math.round(half))}`
-      ])
+      rows: falls.map(([m, s]) => [formatDepth(m, units), `about ${formatTime(Math.round(s))}`])
     },
-    note: 'Free spool, from the splash. Early stop: ledge, fish or tight line.'
+    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} It stops early: ledge, fish or tight line.`
   }),
   hand: ({ hand, units }) =>
     hand && {
@@ -164,7 +161,8 @@ function cameText(move: CardMove, depth: number, units: Units): string {
   const up = `up to ${formatLength(most_m, units, 'short')} high`;
   // Farther than the tip: no figure to carry.
   if (!came) return `${up}, swings in`;
-  return `${give(came, units)}, ${isOffBottom(most_m) ? up : 'stays down'}`;
+  const far = isHop(move) ? give(came, units) : liftText(came, units);
+  return `${far}, ${isOffBottom(most_m) ? up : 'stays down'}`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {

@@ -5,12 +5,14 @@ import {
   CASTS_A_CHANGE,
   firstWeight,
   lightestThatHolds,
+  MOST_COUNT_S,
   PLAIN_MOVES,
   rulesFor,
   weightUse,
   type PlanRule,
   type WeightUse
 } from '$lib/course/plan';
+import { liftText } from '$lib/course/guides-see';
 import { seasonRowAt } from '$lib/course/season-map';
 import { guidesSeeItLift, usualWeight_kg } from '$lib/course/usual-weight';
 import { celsiusToFahrenheit, isOffBottom } from '$lib/model';
@@ -26,7 +28,7 @@ const USES: Record<WeightUse, string> = {
   holds: 'Stays down at a plain drag',
   'slow only': 'Stays down if you slow way down',
   lifts: 'Lifts, even slow',
-  'long count': 'Too long a count'
+  'long count': `Over ${MOST_COUNT_S} s down`
 };
 
 /** One jig of the box as a row: what the model says of it, and whether to begin with it. */
@@ -46,13 +48,13 @@ export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
   const first = weights.length > 0 ? firstWeight(weights, asked.depth_m) : -1;
   return weights.map((one, i) => {
     const { fall, limit } = one;
-    const at = (place: number) => countOf(limit.count_s[place]);
+    const at = (place: number) => countOf(limit, limit.count_s[place], units);
     return {
       name: weightName(one, units),
-      count: `${formatTime(Math.round(fall[0]))} ± ${Math.max(1, Math.round(fall[1]))}`,
+      count: `about ${formatTime(Math.round(fall[0]))}`,
       far: at(0),
       near: at(limit.count_s.length - 1),
-      says: useText(one, asked.depth_m),
+      says: `${i === first ? 'Tie it on. ' : ''}${useText(one, asked.depth_m)}`,
       isFirst: i === first
     };
   });
@@ -77,17 +79,19 @@ export function firstWords({ asked, weights, units }: Weighed): string {
   return `${usual} ${model}${doubt}`;
 }
 
-const countOf = (count_s: number | null) => (count_s === null ? 'at no pace' : `${count_s}`);
+/** "2 ft in 4 s" */
+const countOf = ({ tip_m }: PlannedWeight['limit'], count_s: number | null, units: Units) =>
+  count_s === null ? 'at no pace' : `${formatLength(tip_m, units)} in ${formatTime(count_s)}`;
 
-/** "Count 4 for 2 ft of tip. Within 24 ft of you, count 6." */
+/** "No drag quicker than 2 ft of tip in 4 s. Within 24 ft of you, 6 s." */
 export function speedWords({ limit }: PlannedWeight, units: Units): string {
   const { tip_m, out_m, count_s } = limit;
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
   const inside = `Within ${formatDepth(out_m[out_m.length - 1], units)} of you,`;
   if (far === null) return 'No drag keeps it down here. Go heavier.';
-  const first = `Count ${far} for ${formatLength(tip_m, units)} of tip.`;
+  const first = `No drag quicker than ${formatLength(tip_m, units)} of tip in ${formatTime(far)}.`;
   if (near === null) return `${first} ${inside} reel in and cast again.`;
-  return near === far ? first : `${first} ${inside} count ${near}.`;
+  return near === far ? first : `${first} ${inside} ${formatTime(near)}.`;
 }
 
 /** Where the trade asks for more weight than the one to begin with: whether the box has it. */
@@ -131,19 +135,27 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
     return {
       name,
       trade: inUnits(use, units),
-      model: plain && made ? `${inUnits(plain.says, units)}: ${movedText(made, units)}` : '',
+      model:
+        plain && made
+          ? `${inUnits(plain.says, units)}: ${movedText(made, units, plain.byClock)}`
+          : '',
       challenge: challenges[0]
     };
   });
 }
 
-function movedText({ came, high }: DayPlan['moves'][number], units: Units): string {
+function movedText(
+  { came, high }: DayPlan['moves'][number],
+  units: Units,
+  byClock = false
+): string {
   if (!high) return 'your rod can’t.';
   const length = (m: number) => formatLength(m, units);
   // Farther than the tip: no figure to carry.
   if (!came) return `comes up ${upText(high, length)} and swings in.`;
   const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
-  return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
+  const far = byClock ? liftText(came, units) : `${length(came[0])} ± ${length(came[1])}`;
+  return `goes ${far}${up}.`;
 }
 
 /** "3 in to 2 ft 5 in", or "to 2 ft 5 in" for what may also stay down. */

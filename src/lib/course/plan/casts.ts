@@ -1,3 +1,5 @@
+import { formatShare } from '../../scoring';
+
 /** What a spell of casts takes: counts and pauses as they are said. */
 export interface CastPace {
   out_m: number;
@@ -24,4 +26,10 @@ export function castsIn(minutes: number, clients: number, pace: CastPace): numbe
   const cast_s = fall_s + drags * (drag_s + pause_s) + BETWEEN_S;
   const fished_s = 60 * minutes * (clients > 0 ? FISHED_PART : 1);
   return Math.max(1, Math.floor(fished_s / cast_s));
+}
+
+/** What the model leaves open of its counts, in one sentence for all of them: the widest, in tenths. */
+export function ownCount(falls: readonly (readonly [s: number, half_s: number])[]): string {
+  const widest = Math.max(...falls.map(([s, half_s]) => half_s / s));
+  return `The model may be off by ${formatShare(Math.ceil(10 * widest) / 10)}: time three drops, and that’s your count.`;
 }

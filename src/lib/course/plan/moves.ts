@@ -10,6 +10,8 @@ export interface PlainMove {
   /** Of RETRIEVES. */
   retrieve: string;
   says: string;
+  /** A lift of an hour or more: guides see less travel than the model does. */
+  byClock?: true;
   run: (setup: SetupInput) => ShownRun;
 }
 
@@ -26,8 +28,9 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   },
   {
     retrieve: 'lift and follow down',
-    says: 'Rod 9 to 10:30, 1½ s up, then down with it',
-    run: (setup) => shownHops(setup, 9, 10.5, 1.5, 1, 1)
+    says: 'Rod 9 to 10, 1½ s up, then down with it',
+    byClock: true,
+    run: (setup) => shownHops(setup, 9, 10, 1.5, 1, 1)
   },
   {
     retrieve: 'hop',
@@ -42,6 +45,7 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   {
     retrieve: 'stroke',
     says: 'Rod 9:30 to 12, ½ s up, then down with it',
+    byClock: true,
     run: (setup) => shownHops(setup, 9.5, 12, 0.5, 1, 1)
   }
 ];
