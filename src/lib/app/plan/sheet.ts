@@ -5,7 +5,7 @@ import {
   CASTS_A_CHANGE,
   firstWeight,
   lightestThatHolds,
-  MOST_COUNT_S,
+  LONGEST_COUNT_S,
   PLAIN_MOVES,
   rulesFor,
   weightUse,
@@ -28,7 +28,7 @@ const USES: Record<WeightUse, string> = {
   holds: 'Stays down at a plain drag',
   'slow only': 'Stays down if you slow way down',
   lifts: 'Lifts, even slow',
-  'long count': `Over ${MOST_COUNT_S} s down`
+  'long count': `Over ${LONGEST_COUNT_S} s down`
 };
 
 /** One jig of the box as a row: what the model says of it, and whether to begin with it. */

@@ -6,7 +6,7 @@ export { PLAN_RULES, rulesFor, type PlanRule, type RulePart } from './rules';
 export {
   firstWeight,
   lightestThatHolds,
-  MOST_COUNT_S,
+  LONGEST_COUNT_S,
   weightUse,
   type WeightFigures,
   type WeightUse

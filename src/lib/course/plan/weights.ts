@@ -16,12 +16,12 @@ const PLAIN_PACE_M_S = 0.15;
 /** And the slowest that a hand still makes even: the trade's least, 0.3 ft/s. */
 const SLOW_PACE_M_S = 0.09;
 /** A count that is still held, s: beyond it a spell is spent counting (as for a guide's lesson, jobs/jig-for.ts). */
-export const MOST_COUNT_S = 15;
+export const LONGEST_COUNT_S = 15;
 
 /** What a weight does where it matters most, halfway in: near the boat every weight lifts sooner. */
 export function weightUse({ fall, limit }: WeightFigures): WeightUse {
   const { tip_m, count_s } = limit;
-  if (fall[0] > MOST_COUNT_S) return 'long count';
+  if (fall[0] > LONGEST_COUNT_S) return 'long count';
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
   const isWithin = (count: number | null, pace: number) =>
     count !== null && count <= Math.ceil(tip_m / pace);

@@ -88,7 +88,8 @@ export default {
         },
         {
           sign: 'Wind coming up',
-          means: 'Head in while it’s still easy. Bow to the waves, weight low.',
+          means:
+            'Head in while it’s still easy. Bow to the waves, weight low. Anchor from the bow, never the stern.',
           basis: 'practice'
         },
         {

@@ -34,6 +34,7 @@ export default {
     }
   ],
   sets_up: [
+    'You sweep slowly until the butt has swung {4½ in|12 cm}.',
     'The jig is hidden while you move.',
     'You’re graded on the call, too.',
     'Find out by how much.'
@@ -44,7 +45,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Low rod, line tight. The butt ends {14 in|35 cm} behind your hand, the tip {6½ ft|2 m} in front. You turn the rod slowly, the butt by {4½ in|12 cm}.',
+      text: 'Line tight, a {7 ft 9 in|2.4 m} rod low, held {14 in|35 cm} up the butt. You sweep slowly until the butt has swung {4½ in|12 cm}.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',

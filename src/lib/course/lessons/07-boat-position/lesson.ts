@@ -32,7 +32,7 @@ export default {
     'Know what a drifting boat adds to your drag, or takes from it.',
     'Move a jig as far as you mean from one.'
   ],
-  leaves_out: ['Trolling motors and anchors.'],
+  leaves_out: ['Anchors.'],
   claims: [
     { says: ['The tip pulls one way.'], basis: { most: 'travel_m', of: ['held', 'onto'] } },
     {
@@ -76,7 +76,7 @@ export default {
     'The wind drifts you onto the jig, {half a foot|15 cm} a second.',
     'The boat drifts away from your jig.',
     'Reel, or turn the boat around.',
-    'Bow into the wind.',
+    'Bow into the wind, held on the trolling motor.',
     'Cast ahead or across, never over anyone.'
   ],
   builds_on: ['speed', 'slack'],
@@ -134,7 +134,7 @@ export default {
     {
       kind: 'feel',
       title: 'Where to put the boat',
-      text: 'Bow into the wind. Cast ahead or across, never over anyone. Guides differ.',
+      text: 'Bow into the wind, held on the trolling motor. Cast ahead or across, never over anyone. Guides differ.',
       cues: [
         {
           sign: 'Weight without moving the rod',
@@ -167,14 +167,14 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'One spot from three sides.',
+      text: 'One spot, three angles.',
       needs: ['A breezy day', 'A waypoint'],
       steps: [
-        'Ten casts upwind, ten downwind, ten across.',
+        'Ten casts straight upwind, ten at 45°, ten across.',
         'Call each drag before you make it.',
-        'Keep the side you felt most.'
+        'Keep the angle you felt most.'
       ],
-      log: ['Wind, side, depth', 'Where you lost bottom']
+      log: ['Wind, angle, depth', 'Where you lost bottom']
     }
   ]
 };

@@ -40,7 +40,10 @@ export default {
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
-      says: 'Snap and swing together: about {8½ ft|2.6 m}.',
+      says: [
+        'Snap and swing together: about {8½ ft|2.6 m}.',
+        'The model says about {8½ ft|2.6 m}.'
+      ],
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
@@ -82,10 +85,11 @@ export default {
           },
           {
             id: 'much',
-            says: 'About {8½ ft|2.6 m}',
-            holds: { travel_m: [2.3, 2.9] },
+            says: '{4 to 9½ ft|1.2 to 2.9 m}',
+            // From half the model’s least, as guides see it, to its most.
+            holds: { travel_m: [1.2, 2.9] },
             reply:
-              'Right. The snap is about {5½ ft|1.7 m} of it. The rest is the swing. Guides see less; film your own.'
+              'Right. The model says about {8½ ft|2.6 m}. The snap is about {5½ ft|1.7 m} of it. The rest is the swing. Guides see less; film your own.'
           },
           {
             id: 'boat',

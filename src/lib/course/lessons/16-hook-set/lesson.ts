@@ -155,7 +155,8 @@ export default {
       text: 'Nobody holds the scale.',
       needs: ['Your rod, no hook', 'A spring scale, tied to a post', 'Glasses for everyone'],
       steps: [
-        'Everyone behind you. Sweep on tight line, firm, not hard.',
+        'Everyone well off to the side, nobody in line with the post.',
+        '{40 ft|12 m} from the post, line tight: sweep, firm, not hard.',
         'Give it {2 ft|60 cm} of slack and sweep.',
         'Same slack: reel down, then sweep.'
       ],

@@ -46,7 +46,10 @@ export default {
       basis: { run: 'free', holds: { fall_s: [7.3, 16] }, unknowns: 'drag' }
     },
     {
-      says: 'Nothing in your hand tells you; the line does.',
+      says: [
+        'Nothing in your hand tells you; the line does.',
+        'Time three drops: that’s your own count.'
+      ],
       basis: 'practice'
     },
     {
@@ -54,7 +57,11 @@ export default {
       basis: 'practice'
     },
     {
-      says: ['That’s a lot of fishing before bottom.', 'Yours is on bottom long before.'],
+      says: [
+        'That’s a lot of fishing before bottom.',
+        'That’s how long a fish has to eat it on the drop.',
+        'Yours is on bottom long before.'
+      ],
       basis: { run: 'free', holds: { fall_s: [7, 15] }, unknowns: 'drag' }
     },
     {
@@ -80,9 +87,8 @@ export default {
       title: 'Call it first',
       text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-lb fluorocarbon, free spool.',
       question: {
-        ask: 'How many seconds does it fall? So long a fish can eat it on the drop.',
+        ask: 'How many seconds does it fall? That’s how long a fish has to eat it on the drop.',
         hint: 'Think of your count in {10 ft|3 m}. This is twice as deep.',
-        say: 'seconds',
         run: free,
         options: [
           {
@@ -96,7 +102,7 @@ export default {
             says: '7 to 15 seconds',
             holds: { fall_s: [7, 15] },
             reply:
-              'Right. That’s a lot of fishing before bottom. Nothing in your hand tells you; the line does.'
+              'Right. That’s a lot of fishing before bottom. Time three drops: that’s your own count. Nothing in your hand tells you; the line does.'
           },
           {
             id: 'thirty',

@@ -120,7 +120,6 @@ export default {
       question: {
         ask: 'How long is the count?',
         hint: 'A jig falls at one even speed. How much deeper is it?',
-        say: 'seconds',
         run: fallAt(DEEP_M, JIGS.ounce),
         options: [
           {

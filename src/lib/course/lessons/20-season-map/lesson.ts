@@ -48,7 +48,10 @@ export default {
       basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
     },
     {
-      says: ['So in cold water the spot counts most.', 'Guides see less than the model does.'],
+      says: [
+        'So in cold water the spot counts most.',
+        'Guides see {3 to 4 ft|90 to 120 cm} a stroke'
+      ],
       basis: 'practice'
     },
     {
@@ -58,7 +61,8 @@ export default {
     {
       says: [
         'One stroke brings it more.',
-        'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.'
+        'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.',
+        'the model says about {6 ft|1.8 m}.'
       ],
       basis: { run: 'one-stroke', holds: { travel_m: [1.5, 2.1] } }
     },
@@ -96,10 +100,11 @@ export default {
           },
           {
             id: 'some',
-            says: 'About {15 to 20 ft|4.5 to 6 m}',
-            holds: { travel_m: [4.5, 6.1] },
+            says: '{9 to 20 ft|2.7 to 6 m}',
+            // From half the model’s least, as guides see it, to its most.
+            holds: { travel_m: [2.7, 6.1] },
             reply:
-              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see less than the model does.'
+              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see {3 to 4 ft|90 to 120 cm} a stroke; the model says about {6 ft|1.8 m}.'
           },
           {
             id: 'all',

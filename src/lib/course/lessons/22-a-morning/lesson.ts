@@ -4,7 +4,7 @@ import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const start = { bait_x_m: ft(60), slack_m: 0.2 };
-const breezy = deeperWith({ start, more: { wind_m_s: 6 } });
+const breezy = deeperWith({ start, more: { wind_m_s: -6 } });
 const drifting = (drift_m_s: number) =>
   lowRun(
     deeperWith({ start: { bait_x_m: ft(60), slack_m: 0.1 }, more: { drift_m_s } }),
@@ -62,7 +62,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Anchored, wind at your back, about {15 mph|6 m/s}. {8 in|20 cm} of slack in the line, rod low.',
+      text: 'Held on the trolling motor, wind in your face, about {15 mph|6 m/s}. {8 in|20 cm} of slack in the line, rod low.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'The slack is pulled straight first, then the jig moves. How big is the slack beside the sweep?',
@@ -83,7 +83,7 @@ export default {
           },
           {
             id: 'more',
-            says: 'More: the wind helps',
+            says: 'More: the wind blows it in',
             holds: { travel_m: [0.8, 2] },
             reply:
               'Wind pushes on line in the air, and a low rod leaves little there. The jig gets less, not more.'
