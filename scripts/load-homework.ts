@@ -30,7 +30,7 @@ type Visit = (client: number) => Promise<number[]>;
 
 const TRIES = 3;
 /** A question that the model has to work out, and an answer that is always wrong: none of the ruler. */
-const QUESTION = { objective: 'clock', item: 'mark-hour', given: 0 };
+const QUESTION = { objective: 'one-foot', item: 'mark-drag', given: 0 };
 const AT = '2031-05-01T08:00:00.000Z';
 const AT_ONCE = 16;
 const SAMPLES = 200;

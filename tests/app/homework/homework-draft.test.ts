@@ -268,7 +268,7 @@ describe('what the guide reads', () => {
     const order = itemOf('order-slack', 1).answer;
     if (order.form !== 'order') throw new Error(order.form);
     expect(answerText(order, order.key, 'metric').split(', then ')).toHaveLength(order.key.length);
-    const mark = itemOf('mark-hour', 1).answer;
+    const mark = itemOf('mark-drag', 1).answer;
     expect(answerText(mark, 0.5, 'metric')).toBe(tied('50~cm'));
   });
 

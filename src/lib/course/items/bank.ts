@@ -43,6 +43,11 @@ export function questionsAbout(objective: string, wanted: number): number {
   return Math.min(wanted, told.size + new Set(made).size * CHECKED_SEEDS.length);
 }
 
+/** Whether there is such a question: an answer of before may be to one that has gone since. */
+export function isAsked(name: string): boolean {
+  return SOURCES.some(({ item }) => item === name);
+}
+
 /** The question of this name; `seed` counts only where it is generated. Throws RangeError. */
 export function itemOf(name: string, seed: number): Item {
   const fixed = FIXED.find(({ source }) => source === name);

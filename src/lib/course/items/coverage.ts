@@ -66,7 +66,6 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   'the-clock': {
     'Know what one hour of lift does at nine and at eleven.': [
       'hour-of-most-travel',
-      'mark-hour',
       'order-moves-travel',
       'clock-third'
     ],

@@ -122,7 +122,7 @@ function draftOf(
   const ids = contenders.map(({ id }) => id);
   return {
     ask,
-    explain: `${explain} In the model: ${figures.join('; ')}. Another skirt shifts these, not the answer.`,
+    explain: `${explain} In the model: ${figures.join('; ')}.`,
     evidence: { is: 'rank', measure, unknowns, ids } as const,
     cases: contenders.map(({ says, run }) => ({ caption: says, run }))
   };

@@ -6,9 +6,9 @@ export const bottoms = [
     'bottoms',
     'Dull and heavy, and it sucks when you start to pull. What’s down there?',
     [
-      ['mud, which grabs a jig that rests', 'Right. The first pull is the heaviest.'],
-      ['sand, which hisses along the way', 'Sand is even from the first inch. This one stuck.'],
-      ['rock, which knocks here and there', 'Rock knocks. This is dull.']
+      ['mud', 'Right. The first pull is the heaviest.'],
+      ['sand', 'Sand is even from the first inch. This one stuck.'],
+      ['rock', 'Rock knocks. This is dull.']
     ],
     'Mud holds a jig that has rested in it, so the start tells you.',
     ['mud', 'sand'],
@@ -19,9 +19,9 @@ export const bottoms = [
     'bottoms',
     'A faint, even hiss, and nothing else. What’s down there?',
     [
-      ['sand, fine and even all the way', 'Right. Nothing to bump into.'],
-      ['gravel, with its quick little ticks', 'Gravel ticks: you feel single stones.'],
-      ['brush, which loads and then lets go', 'Brush loads and lets go. This stays even.']
+      ['sand', 'Right. Nothing to bump into.'],
+      ['gravel', 'Gravel ticks: you feel single stones.'],
+      ['brush', 'Brush loads and lets go. This stays even.']
     ],
     'Sand has no single stones to feel, so the pull stays even.',
     ['sand', 'gravel'],
@@ -32,9 +32,9 @@ export const bottoms = [
     'bottoms',
     'Fine, fast ticks. What’s down there?',
     [
-      ['gravel, ticking stone after stone', 'Right. Small stones, close together.'],
-      ['boulders, with a long load and drop', 'Boulders sit feet apart: a long load, then a drop.'],
-      ['mud, which sucks before it gives way', 'Mud doesn’t tick.']
+      ['gravel', 'Right. Small stones, close together.'],
+      ['boulders', 'Boulders sit feet apart: a long load, then a drop.'],
+      ['mud', 'Mud doesn’t tick.']
     ],
     'Small stones come one right after another. Big ones come now and then.',
     ['gravel', 'chunk rock'],

@@ -80,7 +80,7 @@ export const retrieves = [
   fact(
     'clock-lower',
     'clock',
-    'You lifted to eleven. Now you lower the rod. What does the line do?',
+    'You lifted slowly to eleven, and the jig is still on bottom. Now you lower the rod. What does the line do?',
     [
       ['goes slack until you reel it up', 'Right. The reel picks up line.'],
       ['pushes the jig out away from you', 'Line can’t push.'],

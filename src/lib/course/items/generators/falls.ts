@@ -1,4 +1,4 @@
-import { GRAVITY_M_S2, type SetupInput } from '../../../model';
+import { type SetupInput } from '../../../model';
 import { dealt, drawFall, ft, oz, pick, saidLine, several, shuffled, TIED_ON } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
@@ -13,12 +13,11 @@ function longest({ water, bait }: SetupInput): number {
   return 3 + (2.6 * water.depth_m) / Math.sqrt(bait.mass_kg / oz(1));
 }
 const falling = (setup: SetupInput) => fall(setup, longest(setup));
-const inAir = (depth_m: number) => Math.sqrt((2 * depth_m) / GRAVITY_M_S2);
 
 const OFF = {
   air: {
     times: 0.15,
-    reply: 'That’s how it falls in air. Water stops it speeding up almost at once.'
+    reply: 'Far too soon: water stops it speeding up almost at once.'
   },
   short: {
     times: 0.585,
@@ -267,9 +266,9 @@ const markFall: Generator = {
         'The band is wide because skirts differ by a factor of two. Time three drops of your own.',
       errors: (key) => [
         {
-          id: 'in-air',
-          value: inAir(depth_m),
-          reply: 'That’s how fast it falls in air. Water and line slow it.'
+          id: 'too-short',
+          value: key / 3,
+          reply: OFF.short.reply
         },
         {
           id: 'too-long',

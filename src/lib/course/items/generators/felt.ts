@@ -171,7 +171,7 @@ const biteOrStill: Generator = {
       },
       {
         id: 'nothing',
-        says: 'no bite, even bottom: fish on',
+        says: 'no bite, even bottom: keep fishing',
         sign: 'quiet',
         reply:
           what === 'rock'
@@ -180,7 +180,7 @@ const biteOrStill: Generator = {
       },
       {
         id: 'rock',
-        says: 'no bite, hard bottom: fish on',
+        says: 'no bite, hard bottom: keep fishing',
         sign: 'knocks',
         reply:
           what === 'bite'

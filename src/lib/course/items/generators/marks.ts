@@ -118,45 +118,6 @@ const slackDrag: Generator = {
   }
 };
 
-const liftStop: Generator = {
-  id: 'mark-hour',
-  kind: 'mark',
-  objective: 'clock',
-  make: (random) => {
-    const setup = drawGear(random);
-    const from = pick(random, [9, 9.5, 10, 10.5, 11]);
-    const duration_s = pick(random, [1.5, 2, 2.5, 3, 3.5]);
-    const run = shownLift(setup, from, from + 1, duration_s);
-    const { tip_m, travel_m } = figuresOf(shownScenarioOf(run));
-    // Close under the boat the jig is lifted and swings in: more than the tip's swing.
-    if (travel_m > tip_m) return null;
-    return markValue({
-      random,
-      ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(duration_s)}, line tight. ${STOPS}`,
-      caption: `From ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
-      run,
-      measure: 'travel_m',
-      right: 'Right. That’s as far as the tip got away from it.',
-      explain: `The tip swings about ${saidAbout(tip_m)} in an hour. The jig only comes as far as the tip gets away from it along the line. Guides see less on the water, where there’s slack: film your own.`,
-      errors: (key) => [
-        {
-          id: 'inches',
-          value: key / 3,
-          reply:
-            'An hour feels small in your hand, but the tip is a rod away. It moves the jig by feet.'
-        },
-        {
-          id: 'arc',
-          value: tip_m,
-          reply:
-            'That’s all of the tip’s swing. Low down, part of it goes across the line and moves nothing.'
-        }
-      ],
-      other: 'The tip swings about half a rod in an hour. How much of that is away from the jig?'
-    });
-  }
-};
-
 /** Two wrong heights beside the right one: both below it, one on either side, or both above. */
 const ROUND_HOP = [
   ['none', 'scrape'],
@@ -265,4 +226,4 @@ const twoHops: Generator = {
   }
 };
 
-export const markGenerators = [dragStop, slackDrag, liftStop, hopHeight, twoHops];
+export const markGenerators = [dragStop, slackDrag, hopHeight, twoHops];

@@ -114,7 +114,7 @@ const hoursByTravel: Generator = {
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
-      explain: `Swing along the line moves the jig. On a flat line that’s up high, on a steep one earlier. ${swingsIn ? 'On a line this steep it also leaves bottom and swings in, so it comes farther than the tip went. ' : ''}Guides see less than the model: film yours.`
+      explain: `Low, the tip crosses the line; high, it goes straight away from the jig. On a steep line that comes earlier. ${swingsIn ? 'On a line this steep it also leaves bottom and swings in, so it comes farther than the tip went. ' : ''}Guides see less than the model: film yours.`
     });
   }
 };

@@ -15,7 +15,7 @@ const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
 
 /** Drags that stay down, slow to slower, s, and such as leave the bottom. */
 const SLOW_S = [3, 4, 5, 6] as const;
-const QUICK_S = [0.4, 0.5] as const;
+const QUICK_S = 0.5;
 /** A count is met within a second. */
 const COUNTED_S = 1;
 /** Places in the box of what is timed, what is right, and what falls too slowly and too fast: all others. */
@@ -53,8 +53,8 @@ const weightAndPace: Generator = {
     const steps = pick(random, STEPS);
     const beside = dealt(share, BESIDE);
     const bottom = { ground: { kind: pick(random, BOTTOMS), seed: 11 } };
-    const [pace_s, quick_s] = [pick(random, SLOW_S.slice(1, 3)), pick(random, QUICK_S)];
-    const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: quick_s, own: pace_s };
+    const pace_s = pick(random, SLOW_S.slice(1, 3));
+    const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: QUICK_S, own: pace_s };
 
     const withWeight = (ounces: number) => ({
       ...setup,

@@ -58,15 +58,15 @@ const linesByHeight: Generator = {
     const pace_s = pick(random, [0.5, 1]);
     const to = pick(random, [11.5, 12]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
-    const far = pick(random, [70, 75, 80, 85, 90, 95, 100]);
+    const [twice, once] = shuffled(random, [
+      pick(random, [70, 75, 80, 85, 90, 95, 100]),
+      pick(random, [25, 30, 35, 40, 45, 50])
+    ]);
     const [braid, mono] = STRETCHES;
     const drawn = [
-      { line: braid, feet: far },
-      { line: mono, feet: far },
-      {
-        line: pick<(typeof STRETCHES)[number]>(random, STRETCHES),
-        feet: pick(random, [25, 30, 35, 40, 45, 50])
-      }
+      { line: braid, feet: twice },
+      { line: mono, feet: twice },
+      { line: pick<(typeof STRETCHES)[number]>(random, STRETCHES), feet: once }
     ];
     return orderBy({
       ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You stroke it from 10 to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
@@ -101,13 +101,23 @@ const linesByHeight: Generator = {
 /** How far guides see a lift from nine bring the jig by each hour, ft. Common practice, no source. */
 const GUIDES_FT: Readonly<Record<number, number>> = { 9: 0, 10: 1, 11: 2.25, 12: 6 };
 
-/** Whether guides, who see a lift do less, would put these in the model's order, and surely. */
-function isSeenAlike(moves: readonly { run: ShownRun; guides_ft: number }[]): boolean {
+/** The least that guides see of the model's lift, of an hour or two. Common practice, no source. */
+const LEAST_SEEN = 0.5;
+
+/** Whether guides, who see a lift do less, by the hour or by half, would put these in the model's order, and surely. */
+function isSeenAlike(
+  moves: readonly { run: ShownRun; guides_ft: number; isLift: boolean }[]
+): boolean {
   const byModel = moves
-    .map(({ run, guides_ft }) => ({ guides_ft, travel_m: nominalOf(run, 'travel_m') }))
+    .map(({ run, guides_ft, isLift }) => {
+      const travel_m = nominalOf(run, 'travel_m');
+      return { travel_m, seen_m: [ft(guides_ft), travel_m * (isLift ? LEAST_SEEN : 1)] };
+    })
     .sort((a, b) => b.travel_m - a.travel_m);
   const apart = MEASURES.travel_m.apart;
-  return byModel.slice(1).every(({ guides_ft }, i) => ft(byModel[i].guides_ft - guides_ft) > apart);
+  return byModel
+    .slice(1)
+    .every(({ seen_m }, i) => seen_m.every((m, way) => byModel[i].seen_m[way] - m > apart));
 }
 
 const movesByTravel: Generator = {
@@ -127,6 +137,7 @@ const movesByTravel: Generator = {
     ].map(([from, to]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
+      isLift: true,
       guides_ft: GUIDES_FT[to] - GUIDES_FT[from],
       printed: [to - from, from],
       run: shownLift(setup, from, to, (to - from) * pace_s)
@@ -134,6 +145,7 @@ const movesByTravel: Generator = {
     const sweeps = [1, 2, 3, 4].map((feet) => ({
       id: `sweep-${feet}`,
       says: `a low sweep, ${saidFeet(feet)} of tip`,
+      isLift: false,
       guides_ft: feet,
       printed: [0, feet],
       run: shownDrag(setup, ft(feet), 3 * feet)
@@ -151,7 +163,7 @@ const movesByTravel: Generator = {
       other:
         'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
       explain:
-        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do less than the model, but put these in the same order. Film yours.'
+        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do half as much, and the order’s the same. Film yours.'
     });
   }
 };

@@ -59,12 +59,10 @@ function bySeason(
         reply: not[season.id][one.id] ?? `Right for ${season.id} water.`
       }));
       const asked = ask(said(degF), pick(random, places), season.id);
-      return practiceItem(asked, options, season.id, `${why(season)} ${WHERE_TO_START}`);
+      return practiceItem(asked, options, season.id, why(season));
     }
   };
 }
-
-export const WHERE_TO_START = 'It’s where you start, not a rule.';
 
 /** What is asked of common practice, where no run decides; the runs only show the moves. */
 export function practiceItem(
@@ -121,7 +119,7 @@ const seasonPause = bySeason(
       warm: 'Too short: they’re still on their way to it.'
     },
     warm: {
-      cold: 'They’ve looked and left by then.',
+      cold: 'Some guides crawl it for deep summer fish. Most don’t wait: they’ve looked and left by then.',
       cool: 'Longer than they need: warm fish are on it right away.'
     }
   }

@@ -1,7 +1,7 @@
 import { dealt, pick, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { FISHED_PLACES } from './fished-places';
-import { practiceItem, WHERE_TO_START } from './season';
+import { practiceItem } from './season';
 
 /** What fish show, and what one does then. Common practice, no source. */
 interface Showing {
@@ -76,32 +76,32 @@ const MOODS: readonly Showing[] = [
     not: 'Hops and strokes are for fish that chase.'
   },
   {
-    id: 'lookers',
+    id: 'still',
     signs: [
       'On sonar, fish follow it and turn away',
       'On sonar, fish nose up to it and stop',
-      'On sonar, fish swim up to look and drift off',
-      'A fish follows it to the boat every cast',
       'On sonar, fish back off each time it hops',
-      'On sonar, fish circle it and won’t eat'
+      'On sonar, fish circle it and won’t eat',
+      'On sonar, fish sit on bottom and won’t chase',
+      'The front went through and nothing stirs'
     ],
-    says: 'small shakes, longer waits',
-    why: 'Fish that look and won’t eat want it close to still.',
-    not: 'Small shakes are for fish that come and look.'
+    says: 'small moves, long waits',
+    why: 'Fish that look, or won’t stir, want it close to still and in front of them.',
+    not: 'Small moves and long waits are for fish that look and won’t eat.'
   },
   {
-    id: 'tight',
+    id: 'spread',
     signs: [
-      'On sonar, fish are glued to bottom and won’t chase',
-      'On sonar, fish hold tight to cover and don’t move',
-      'The front went through and nothing stirs',
-      'On sonar, not one fish leaves its spot',
-      'On sonar, fish have sat in one place all morning',
-      'Nothing follows, whatever you do'
+      'On sonar, single fish, none near another',
+      'You mark one fish, then a long way nothing',
+      'A bite here, a bite there, never two in one place',
+      'Fish cross the screen one at a time and are gone',
+      'Three bites this morning, each on another part of the flat',
+      'No schools today: lone fish all along the edge'
     ],
-    says: 'short drags right at them',
-    why: 'Fish that won’t move need it kept in front of them.',
-    not: 'Drags right at them are for fish that won’t move.'
+    says: 'steady drags, moving along',
+    why: 'Spread-out fish have to be found: put it past as many as you can.',
+    not: 'You cover water when fish are spread out.'
   }
 ];
 
@@ -111,7 +111,7 @@ function byShowing(
   about: Pick<Generator, 'id' | 'objective'>,
   showings: readonly Showing[],
   asks: string,
-  tail: string
+  tail = ''
 ): Generator {
   return {
     ...about,
@@ -124,12 +124,12 @@ function byShowing(
         reply: one === drawn ? 'Right for what you see.' : one.not
       }));
       const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. ${asks}`;
-      return practiceItem(ask, options, drawn.id, `${drawn.why} ${tail}`);
+      return practiceItem(ask, options, drawn.id, `${drawn.why} ${tail}`.trim());
     }
   };
 }
 
 export const showings = [
   byShowing({ id: 'move-or-stay', objective: 'season-map' }, STANDS, 'What do you do?', FIND_THEM),
-  byShowing({ id: 'mood', objective: 'season' }, MOODS, 'What do you show them?', WHERE_TO_START)
+  byShowing({ id: 'mood', objective: 'season' }, MOODS, 'What do you show them?')
 ];

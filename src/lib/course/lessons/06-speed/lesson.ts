@@ -82,7 +82,7 @@ export default {
           },
           {
             id: 'rises',
-            says: 'It comes up some inches',
+            says: 'It comes up off bottom',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
               'Right. Towed faster than it can sink, it climbs, and bottom goes quiet. Guides see more height than the model does, often {a foot|30 cm} and more.'
