@@ -164,7 +164,7 @@ function drawArc(
   const from = Math.PI + degToRad(Math.min(from_deg, to_deg));
   const to = Math.PI + degToRad(Math.max(from_deg, to_deg));
   context.strokeStyle = ink.reed;
-  context.lineWidth = 4;
+  context.lineWidth = 2;
   context.lineCap = 'butt';
   context.beginPath();
   context.arc(view.x0, view.y0, reach_m * view.scale + 2, from, to);
@@ -199,6 +199,9 @@ function drawGain(
   context.lineTo(tip.x, view.y0);
   context.stroke();
   context.lineCap = 'round';
+  // What is counted: not the arc, and not the finger's way.
+  setFigures(context, ink, { px: 13, weight: 600, align: 'center' });
+  context.fillText('along the line', (from.x + tip.x) / 2, view.y0 + 14);
 }
 
 function dialRadius(view: View, stage: Backdrop): number {
