@@ -1,7 +1,7 @@
 import { dailySet, type Askable, type DailySet, type Days } from './review';
 import type { Lesson } from '../course';
-import { taskIdOf } from '../course/nth-try';
 import type { LearnerRecord } from '../wire';
+import { lessonMarks } from './lesson-marks';
 
 /** What can be asked, with the lesson that teaches it. */
 export interface Question extends Askable {
@@ -27,15 +27,20 @@ export function questionsToday(
   return dailySet(questions, answers, days, ({ lesson }) => met.has(lesson));
 }
 
-/** Questions come after something was learnt: a lesson was gone through, and one of its tries was made. */
+/**
+ * Questions come after something was learnt: a lesson was gone through, and one of its tries was made; or
+ * each of its tries was passed, whatever is left to read.
+ */
 export function isTaught(
-  { progress, tries }: Pick<LearnerRecord, 'progress' | 'tries'>,
+  record: Pick<LearnerRecord, 'progress' | 'tries'>,
   lessons: readonly Pick<Lesson, 'id' | 'challenges'>[]
 ): boolean {
-  const tried = new Set(tries.map(({ challenge }) => taskIdOf(challenge)));
-  return lessons.some(
-    ({ id, challenges }) =>
-      challenges.some((one) => tried.has(one.id)) &&
-      progress.some(({ lesson, finished }) => lesson === id && finished !== null)
-  );
+  return lessons.some((lesson) => {
+    const { tries } = lessonMarks(lesson, record);
+    const isTried = tries.some((one) => one === 'passed' || one === 'missed');
+    const isGoneThrough = record.progress.some(
+      ({ lesson: id, finished }) => id === lesson.id && finished !== null
+    );
+    return isTried && (isGoneThrough || tries.every((one) => one === 'passed'));
+  });
 }

@@ -54,6 +54,12 @@ describe('the set of a day', () => {
     expect(isEarly({ progress: progress('one-foot', at) })).toBe(true);
     const tries = [aTry('t', { challenge: 'exactly-one-foot' })];
     expect(isEarly({ progress: progress('one-foot', at), tries })).toBe(false);
+    // Who passed all it has to try has learnt it, whatever of it is left to read.
+    const passed = (loadLessons().find(({ id }) => id === 'one-foot')?.challenges ?? []).map(
+      ({ id }) => aTry(id, { challenge: id, marks: 100 })
+    );
+    expect(isEarly({ progress: progress('one-foot', null), tries: passed })).toBe(false);
+    expect(isEarly({ progress: progress('one-foot', null), tries: passed.slice(1) })).toBe(true);
     // What was missed in a homework or a hall is due all the same.
     expect(isEarly({ answers: [anAnswer('a', { item: 'mark-drag', right: false })] })).toBe(false);
   });
