@@ -152,7 +152,7 @@ test(
     expect(await sheetsOf(page)).toEqual([1, 1]);
     await page.getByRole('button', { name: 'Print a handout' }).click();
     await page.emulateMedia({ media: 'print' });
-    await expect(page.getByRole('heading', { name: 'One foot: with a real rod' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'One foot: at home, no hook' })).toBeVisible();
     await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
     expect(await sheetsOf(page)).toEqual([1, 1]);
     for (const phone of [...phones, late]) await phone.context().close();

@@ -35,6 +35,13 @@ describe.each(PLAN_MINUTES)('the plan of %i minutes', (minutes) => {
     expect(parts.at(-1)).toMatchObject({ kind: 'try', again: true, lesson: PREPARED[minutes][0] });
   });
 
+  test('asks nobody to swing a rod in the room', () => {
+    const drills = plan.filter((round) => round.kind === 'talk' && round.isDrill);
+    expect(drills.length).toBeGreaterThan(0);
+    for (const round of drills)
+      expect(round.kind === 'talk' && round.title).toMatch(/: (at home, no hook|another day)$/);
+  });
+
   test('every round can be shown', () => {
     for (const round of plan) {
       if (round.kind === 'predict' || round.kind === 'ask') {

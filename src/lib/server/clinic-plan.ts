@@ -1,4 +1,4 @@
-import type { Lesson } from '../course';
+import type { FieldSection, Lesson } from '../course';
 import { drawCheckedSeed } from '../course/items';
 import { PARALLELS } from './clinic-parallel';
 import { Refusal } from './faults';
@@ -105,9 +105,9 @@ function roundsOf({ id, title, sections, challenges }: Lesson, random: () => num
   ];
 }
 
-/** Called by its lesson as well: several drills of one clinic are “With a real rod”. */
-function drillOf(lesson: string, { title, steps }: { title: string; steps: string[] }): Round {
-  const where = title.charAt(0).toLowerCase() + title.slice(1);
+/** Called by its lesson as well, and by where: nobody swings a rod in a room. */
+function drillOf(lesson: string, { needs, steps }: FieldSection): Round {
+  const where = /no hook|hook cut off/.test(needs.join()) ? 'at home, no hook' : 'another day';
   return {
     kind: 'talk',
     title: `${lesson}: ${where}`,

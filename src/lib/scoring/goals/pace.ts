@@ -1,11 +1,25 @@
 import * as v from 'valibot';
-import { formatBeside, formatSpeed } from '../display';
+import { formatBeside, formatLength, formatTime, type Units } from '../display';
 import { fading } from '../fading';
 import { paceEnds } from './bait-measures';
 import { goalKind, range, weight } from './goal-kind';
 
 /** Outside its range by this part of the range's near edge, a pace earns nothing. */
 const REACH_IN_EDGES = 0.5;
+
+const COUNTED_M: Record<Units, number> = { imperial: 0.3048, metric: 0.3 };
+/** Below this a hand tells tenths of a second, s. */
+const TENTHS_BELOW_S = 3;
+
+/** As a hand counts a pace: "1 ft in 5 s", "30 cm in 1.2 s". */
+function aFootIn(m_s: number, units: Units): string {
+  const s = COUNTED_M[units] / m_s;
+  const told_s = s < TENTHS_BELOW_S ? s : Math.round(s);
+  return `${formatLength(COUNTED_M[units], units)} in ${formatTime(told_s)}`;
+}
+
+const besideCounts = (value: number, [low, high]: readonly [number, number], units: Units) =>
+  value <= 0 ? 'not at all' : formatBeside(value, [low, high], (m_s) => aFootIn(m_s, units));
 
 /**
  * The bait's pace along the bottom, m/s: its fast end where that is too fast, else its slow end where
@@ -39,16 +53,15 @@ export const pace = goalKind({
   },
   words: ({ m_s: [low, high] }, value, units) => ({
     name: 'Pace',
-    asked: `${formatSpeed(low, units)} to ${formatSpeed(high, units)}`,
-    reached: formatBeside(value, [low, high], (speed) => formatSpeed(speed, units))
+    asked: `${aFootIn(high, units)} to ${aFootIn(low, units)}`,
+    reached: besideCounts(value, [low, high], units)
   }),
   miss: ({ m_s: [low, high] }, value, units) => {
-    const speed = (m_s: number) => formatSpeed(m_s, units);
-    const reached = formatBeside(value, [low, high], speed);
+    const reached = besideCounts(value, [low, high], units);
     // Its slow end, which a move that is quick on the whole may have as well.
     return value > high
-      ? `it went ${reached}; the limit is ${speed(high)}`
-      : `it slowed to ${reached}; at least ${speed(low)} was asked`;
+      ? `at its quickest it went ${reached}; the limit is ${aFootIn(high, units)}`
+      : `at its slowest it went ${reached}; the limit is ${aFootIn(low, units)}`;
   },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),
   advice: ({ m_s }, value) =>

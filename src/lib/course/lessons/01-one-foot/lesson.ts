@@ -134,7 +134,7 @@ export default {
       kind: 'field',
       title: 'With a real rod',
       text: 'Ten minutes on the lawn.',
-      needs: ['Your rod, a tape measure', 'On the water: a jig'],
+      needs: ['Your rod, no hook', 'A tape measure', 'On the water: a jig'],
       steps: [
         'Lay the tape along the sweep.',
         'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',

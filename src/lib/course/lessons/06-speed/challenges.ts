@@ -7,7 +7,7 @@ export default [
   {
     id: 'a-steady-pace',
     title: 'A steady pace',
-    ask: 'Drag the jig {3 ft|90 cm} at {0.2 to 1 ft/s|0.06 to 0.3 m/s}, all on bottom.',
+    ask: 'Drag the jig {3 ft|90 cm} in about 7 seconds, evenly, all on bottom.',
     setup: deeperWith({ start: { bait_x_m: ft(50), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
