@@ -62,7 +62,7 @@ export default {
   ],
   sets_up: [
     'Lower the rod once it’s there.',
-    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm}, slower than {0.7 ft/s|0.22 m/s}.',
+    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} in about 6 seconds.',
     'Pick by depth and wind, then check with a count.'
   ],
   proofs: [
