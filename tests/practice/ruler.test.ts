@@ -60,7 +60,7 @@ test('a hand that is all over the place is not promised anything', () => {
 
 test('a true hand is told to go on as it is', () => {
   const ruler = [0.99, 1.02, 1.01, 0.98, 1.0].map((ratio, n) => aMark(n, ratio));
-  expect(words(ruler).aim).toBe('Close enough. Aim for what you want.');
+  expect(words(ruler).aim).toBe('Right on average. Aim for what you want.');
 });
 
 test('one wild try in ten hardly moves the ruler', () => {
@@ -87,7 +87,7 @@ test('a hand that moves a foot whatever is asked has a ruler for each distance',
   expect(rulerWords(ruler, FOOT, 'imperial').goes).toBe(
     tied('When you mean 1~ft, the jig goes 1~ft on average.')
   );
-  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Close enough. Aim for what you want.');
+  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Right on average. Aim for what you want.');
   expect(rulerWords(ruler, 3 * FOOT, 'imperial').goes).toBe(
     tied('When you mean 3~ft, the jig goes 1~ft on average.')
   );

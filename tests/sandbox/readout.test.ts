@@ -4,7 +4,8 @@ import {
   heightWords,
   NOTHING_YET,
   readoutAt,
-  readoutUntil_s
+  readoutUntil_s,
+  turnsWords
 } from '../../src/lib/sandbox/readout';
 
 const series = {
@@ -49,4 +50,8 @@ test('two runs that end alike are told apart by how high the jig was, and a fall
   expect(told({ ...series, height_m: [0, 0, 0.076, 0] })).toMatch(/^on the bottom, was 3\sin up$/);
   expect(told({ ...series, height_m: [0, 0, 0, 0] })).toBe('on the bottom');
   expect(told({ ...series, height_m: [4, 2, 0, 0], contact: [0, 0, 1, 1] })).toBe('on the bottom');
+});
+
+test('what the reel took in is told in turns of its handle, as a fix tells it', () => {
+  expect([0.4, -0.8, 1.22].map(turnsWords)).toEqual(['0.5 turns', '1.0 turns', '1.5 turns']);
 });

@@ -39,7 +39,7 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
       aim_m === null
         ? 'Too uneven yet to say what to aim for.'
         : isTrue
-          ? 'Close enough. Aim for what you want.'
+          ? 'Right on average. Aim for what you want.'
           : `Aim for ${length(aim_m)}.`,
     sure: sureSentence(here, meant_m, units),
     why: whySentence(here, meant_m, units)

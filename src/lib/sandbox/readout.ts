@@ -1,5 +1,6 @@
 import { isOffBottom, type RunEvent, type Trace } from '$lib/model';
 import {
+  CRANK_M,
   formatBeside,
   formatLength,
   formatSpeed,
@@ -86,6 +87,11 @@ export function heightWords(
   return height_m > depth_m - AT_SURFACE_M
     ? 'at the surface'
     : `${formatLength(height_m, units)} up`;
+}
+
+/** Line in turns of the reel's handle, as a fix has it: "0.5 turns". */
+export function turnsWords(line_m: number): string {
+  return `${(Math.abs(line_m) / CRANK_M).toFixed(1)} turns`;
 }
 
 /** How far all has gone, as it stands beside the pictures, for who hears the rod; '' where that is nothing. */
