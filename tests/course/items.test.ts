@@ -50,7 +50,7 @@ describe('generated questions', () => {
     const { options: kinds, key: felt } = kind.answer as ChooseAnswer;
     const unfelt = kinds.find(({ id }) => id !== felt)?.id ?? '';
     const other = { ...(kind.answer as ChooseAnswer), key: unfelt };
-    expect(faultsOf({ ...kind, answer: other })).toEqual(['the run does not show the key alone']);
+    expect(faultsOf({ ...kind, answer: other })).toEqual(['its chart does not show the key alone']);
 
     const plan = itemOf('weight-and-pace', 2);
     const { options, key } = plan.answer as ChooseAnswer;

@@ -2,8 +2,7 @@ import type { Trace } from '$lib/model';
 
 export interface PullLine {
   path: string;
-  /** Top of the drawing, N, and its length, s. */
-  most_N: number;
+  /** Its length, s. */
   ends_s: number;
 }
 
@@ -17,5 +16,5 @@ export function pullLine(
   const ends_s = t_s[t_s.length - 1];
   const at = (i: number) =>
     `${((width * t_s[i]) / ends_s).toFixed(1)} ${(height * (1 - pull[i] / most_N)).toFixed(1)}`;
-  return { path: `M${t_s.map((_, i) => at(i)).join('L')}`, most_N, ends_s };
+  return { path: `M${t_s.map((_, i) => at(i)).join('L')}`, ends_s };
 }

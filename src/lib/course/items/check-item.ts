@@ -5,6 +5,7 @@ import type { Evidence, Item } from './item';
 import { areFarApart, isAbove, measured, shownScenarioOf, timesFaults } from './measure';
 import { onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
+import { isDrawnAlone } from './drawn-item';
 import { isCertainSign } from './sign';
 import { tipFaults } from './tip-said';
 
@@ -122,6 +123,11 @@ function evidenceFaults(item: Item): string[] {
       const key = answer.form === 'choose' ? answer.key : '';
       const isOne = isCertainSign(cases[0].run, evidence.signs, key, evidence.unknowns);
       return isOne ? [] : ['the run does not show the key alone'];
+    }
+    case 'drawn': {
+      const key = answer.form === 'choose' ? answer.key : '';
+      const isOne = isDrawnAlone(cases[0].run, evidence.drawn, key);
+      return isOne ? [] : ['its chart does not show the key alone'];
     }
     case 'scaled': {
       const right = onlyScaled(

@@ -1,5 +1,6 @@
 import type { ShownRun } from '../lesson';
 import type { MeasureName, SignName } from './measures';
+import type { PullFeature } from './pull-features';
 import type { Unknowns } from '../../scoring';
 
 /** How an item is met: what is shown with it and what the learner does. */
@@ -90,6 +91,8 @@ export type Evidence =
   | { is: 'limits'; limits: Limit[]; ids: string[]; timed_s?: number }
   /** Each option names a sign; of these the first case shows the key's alone. */
   | { is: 'sign'; signs: Record<string, SignName>; unknowns: Unknowns }
+  /** Each option names what would be seen in a chart of the pull; of these the first case's shows the key's alone. */
+  | { is: 'drawn'; drawn: Record<string, PullFeature> }
   /** The fact that is asked about shows in the cases: the most first by the measure, surely. */
   | {
       is: 'shown';

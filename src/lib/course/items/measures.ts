@@ -38,9 +38,8 @@ const HARDLY_M = 0.15;
 const PEBBLE_M = 0.02;
 const ROCK_M = 0.025;
 const SLID_M = 0.01;
-/** The pull that starts a jig beside the pull that keeps it going: mud holds it at twice, sand does not. */
+/** The pull that starts a jig beside the pull that keeps it going: mud holds it at twice. */
 const STUCK = 1.6;
-const EVEN = 1.4;
 /** A jig that has come so far is under way, m. */
 const UNDER_WAY_M = 0.05;
 
@@ -51,8 +50,6 @@ export const SIGNS = {
   smooth: ({ events }) => isSmooth(events),
   'fine ticks': ({ events, peak_height_m }) =>
     count(events, 'stone') >= 10 && peak_height_m < PEBBLE_M && count(events, 'stem slips') === 0,
-  'rock knocks': ({ events, peak_height_m }) =>
-    count(events, 'stone') >= 4 && peak_height_m > ROCK_M && count(events, 'stem slips') === 0,
   // Shells stand no higher than 24 mm, closer than rock does.
   crunches: ({ events, peak_height_m }) =>
     count(events, 'stone') >= 10 && peak_height_m < ROCK_M && count(events, 'stem slips') === 0,
@@ -61,11 +58,7 @@ export const SIGNS = {
     count(events, 'stone') <= 6 &&
     peak_height_m < SLID_M &&
     lateSlips(events) === 0,
-  'bends and slips': ({ events }) =>
-    lateSlips(events) >= 1 && lateSlips(events) <= 4 && count(events, 'stone') === 0,
-  'keeps catching': ({ events }) => lateSlips(events) >= 6 && count(events, 'stone') === 0,
   'sucks at the start': (result) => isSmooth(result.events) && startPull(result) > STUCK,
-  'even from the start': (result) => isSmooth(result.events) && startPull(result) < EVEN,
   lifted: ({ peak_height_m }) => isOffBottom(peak_height_m),
   'stayed down': ({ peak_height_m, travel_m }) =>
     !isOffBottom(peak_height_m) && travel_m > HARDLY_M,
@@ -76,8 +69,7 @@ export const SIGNS = {
   'three hops': ({ hops }) => hops.length === 3,
   bite: ({ events }) => count(events, 'bite') > 0,
   freed: ({ events }) => count(events, 'freed') > 0,
-  'set deeper': ({ events }) => count(events, 'set deeper') > 0,
-  quiet: ({ events }) => count(events, 'bite') + count(events, 'stone') === 0
+  'set deeper': ({ events }) => count(events, 'set deeper') > 0
 } as const satisfies Record<string, (result: Result) => boolean>;
 
 export type SignName = keyof typeof SIGNS;

@@ -1,4 +1,10 @@
-import { clockHourToDeg, type Move, type SequenceStep, type SetupInput } from '../../model';
+import {
+  clockHourToDeg,
+  ROD_RATE_HZ,
+  type Move,
+  type SequenceStep,
+  type SetupInput
+} from '../../model';
 import type { ShownRun } from '../lesson';
 
 /** Long enough after a move for a hop to come down and slide out, s. */
@@ -45,14 +51,7 @@ function lifted(setup: SetupInput, move: Move, elevation_deg: number): ShownRun 
  * between them, to which the way aside adds. Throws RangeError beyond the rod's reach.
  */
 export function shownDrag(setup: SetupInput, tip_m: number, duration_s: number): ShownRun {
-  const reach_m = setup.rod?.length_m ?? 1.9;
-  const out_m = Math.abs(setup.start.bait_x_m);
-  const squares = out_m ** 2 + reach_m ** 2;
-  const twice = 2 * out_m * reach_m;
-  const from_m = Math.sqrt(squares - twice * Math.cos(SWEEP_FROM_DEG * RAD));
-  const cosine = (squares - (from_m + tip_m) ** 2) / twice;
-  if (Math.abs(cosine) > 1) throw new RangeError(`no sweep of this rod takes the tip ${tip_m} m`);
-  const to_deg = Math.acos(cosine) / RAD;
+  const to_deg = azimuthAfter(setup, tip_m);
   return {
     setup,
     plane: 'sweep',
@@ -60,6 +59,49 @@ export function shownDrag(setup: SetupInput, tip_m: number, duration_s: number):
     move: { kind: 'sweep', from_deg: SWEEP_FROM_DEG, to_deg, duration_s, elevation_deg: 0 },
     hold_s: HOLD_S
   };
+}
+
+/** Where the low rod points once its tip has come so much farther from the bait, degrees. */
+function azimuthAfter(setup: SetupInput, tip_m: number): number {
+  const reach_m = setup.rod?.length_m ?? 1.9;
+  const out_m = Math.abs(setup.start.bait_x_m);
+  const squares = out_m ** 2 + reach_m ** 2;
+  const twice = 2 * out_m * reach_m;
+  const from_m = Math.sqrt(squares - twice * Math.cos(SWEEP_FROM_DEG * RAD));
+  const cosine = (squares - (from_m + tip_m) ** 2) / twice;
+  if (Math.abs(cosine) > 1) throw new RangeError(`no sweep of this rod takes the tip ${tip_m} m`);
+  return Math.acos(cosine) / RAD;
+}
+
+/** Until an even hand is at its pace, and from when it slows down again, s. */
+const EVENING_S = 0.5;
+
+/** The same at one even pace all along, as a steady hand drags: what the pull then shows is the bottom’s. */
+export function shownEvenDrag(
+  setup: SetupInput,
+  tip_m: number,
+  duration_s: number,
+  hold_s: number
+): ShownRun {
+  const samples = Array.from({ length: Math.round(duration_s * ROD_RATE_HZ) + 1 }, (_, i) => {
+    const to_m = tip_m * evenly(i / ROD_RATE_HZ, duration_s);
+    return Math.round(100 * azimuthAfter(setup, to_m)) / 100;
+  });
+  return {
+    setup,
+    plane: 'sweep',
+    start: { elevation_deg: 0, azimuth_deg: SWEEP_FROM_DEG },
+    move: { kind: 'rod_input', rate_Hz: ROD_RATE_HZ, elevation_deg: 0, azimuth_deg: samples },
+    hold_s
+  };
+}
+
+/** The share of the way at that time: the pace grows and falls evenly at either end. */
+function evenly(t_s: number, duration_s: number): number {
+  const pace = 1 / (duration_s - EVENING_S);
+  const toEnd_s = Math.min(EVENING_S, duration_s - t_s);
+  if (t_s < EVENING_S) return (pace * t_s ** 2) / (2 * EVENING_S);
+  return 1 - (pace * toEnd_s ** 2) / (2 * EVENING_S) - pace * (duration_s - t_s - toEnd_s);
 }
 
 /** The bait falls from the surface on a free spool, the rod held. */

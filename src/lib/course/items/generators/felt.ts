@@ -1,16 +1,17 @@
 import type { GroundKind } from '../../../model';
 import type { Random } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, shuffled } from '../draw';
-import type { SignName } from '../measures';
+import { recogniseDrawn } from '../drawn-item';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';
-import { shownDrag } from '../moves';
-import { recognise, type SignOption } from '../sign';
+import { shownEvenDrag } from '../moves';
+import { STOPS_S, type PullFeature } from '../pull-features';
 
 interface Bottom {
   kind: GroundKind;
   says: string;
-  sign: SignName;
+  /** What of it is seen in a chart of the pull. */
+  drawn: PullFeature;
   /** A sentence without its end. */
   feels: string;
   /** What of it came up the line this time: what follows "it". */
@@ -23,21 +24,21 @@ const LOOK_ALIKES = {
     {
       kind: 'gravel',
       says: 'gravel',
-      sign: 'fine ticks',
+      drawn: 'many ticks',
       feels: 'Gravel ticks fast and light',
       came: 'ticked fast and light'
     },
     {
       kind: 'chunk rock',
       says: 'chunk rock',
-      sign: 'rock knocks',
+      drawn: 'uneven knocks',
       feels: 'Chunk rock knocks hard, at odd times',
       came: 'knocked hard, at odd times'
     },
     {
       kind: 'boulders',
       says: 'boulders',
-      sign: 'long loads',
+      drawn: 'long load, then a drop',
       feels: 'Boulders load the line long, then drop the jig',
       came: 'loaded long, then dropped'
     }
@@ -46,21 +47,21 @@ const LOOK_ALIKES = {
     {
       kind: 'brush',
       says: 'brush',
-      sign: 'bends and slips',
+      drawn: 'slow loads that slip',
       feels: 'Brush loads up like a spring, then slips off',
       came: 'loaded like a spring and slipped off'
     },
     {
       kind: 'grass',
       says: 'grass',
-      sign: 'keeps catching',
+      drawn: 'catches of any length',
       feels: 'Grass catches and lets go, light and often',
       came: 'caught and let go, light and often'
     },
     {
       kind: 'shell bed',
       says: 'a shell bed',
-      sign: 'crunches',
+      drawn: 'short hard catches',
       feels: 'A shell bed crunches, with hard little catches',
       came: 'crunched, with hard little catches'
     }
@@ -69,21 +70,21 @@ const LOOK_ALIKES = {
     {
       kind: 'mud',
       says: 'mud',
-      sign: 'sucks at the start',
+      drawn: 'sticks, then goes even',
       feels: 'Mud grabs a jig that rests',
       came: 'pulled hardest right at the start'
     },
     {
       kind: 'sand',
       says: 'sand',
-      sign: 'even from the start',
+      drawn: 'even from the start',
       feels: 'Sand is even from the first inch',
       came: 'was even all the way'
     },
     {
       kind: 'gravel',
       says: 'fine gravel',
-      sign: 'fine ticks',
+      drawn: 'many ticks',
       feels: 'Fine gravel ticks, stone by stone',
       came: 'ticked, stone by stone'
     }
@@ -91,8 +92,11 @@ const LOOK_ALIKES = {
 } as const satisfies Record<string, readonly Bottom[]>;
 type Family = keyof typeof LOOK_ALIKES;
 
-/** Laid grounds that questions are asked over: few, so that each can be checked. */
-const GROUND_SEEDS = [3, 11, 23, 37, 58, 71];
+/** So many laid grounds of each kind questions are asked over. */
+const GROUNDS_LAID = 60;
+const laid = (random: Random) => 1 + Math.floor(GROUNDS_LAID * random());
+/** A drag at one pace over enough of it, and nothing after it: what a hook hangs on then is no feature of the drag. */
+const EVEN_DRAG = { feet: 5, s: 8, hold_s: 0.5 };
 
 function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 'felt'): Generator {
   return {
@@ -105,23 +109,28 @@ function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 
 }
 
 function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' | 'felt') {
-  const ground = { kind: key.kind, seed: pick(random, GROUND_SEEDS) };
+  const ground = { kind: key.kind, seed: laid(random) };
   const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
-  const options: SignOption[] = shuffled<Bottom>(random, LOOK_ALIKES[family]).map(
-    ({ kind, says, sign, feels }) => ({
+  const options = shuffled<Bottom>(random, LOOK_ALIKES[family]).map(
+    ({ kind, says, drawn, feels }) => ({
       id: kind.replaceAll(' ', '-'),
       says,
-      sign,
+      drawn,
       reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}, and this drag ${key.came}.`
     })
   );
-  return recognise({
+  return recogniseDrawn({
     ask:
       shows === 'felt'
         ? 'One slow drag. Feel it in your hand or hear it. What did the jig go over?'
         : 'One slow drag: this is the pull at the rod tip over time. What did the jig go over?',
     caption: `A slow drag over ${key.says}`,
-    run: shownDrag({ ...gear, bottom: { ground } }, ft(4), 6),
+    run: shownEvenDrag(
+      { ...gear, bottom: { ground } },
+      ft(EVEN_DRAG.feet),
+      EVEN_DRAG.s,
+      EVEN_DRAG.hold_s
+    ),
     shows,
     options,
     key: key.kind.replaceAll(' ', '-'),
@@ -130,15 +139,27 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
 }
 
 const BITES = {
-  tap: 'Two quick knocks while the rod is still: bottom doesn’t move on its own.',
-  mush: 'A soft weight that grows while the rod is still: something is holding the jig.',
-  'weight gone': 'The weight goes away while the rod is still: something picked the jig up.',
-  'moving off': 'The pull grows and stays while the rod is still: something is swimming off.'
+  tap: {
+    drawn: 'knocks while the rod is still',
+    means: 'Two quick knocks while the rod is still: bottom doesn’t move on its own.'
+  },
+  mush: {
+    drawn: 'grows while the rod is still',
+    means: 'A soft weight that grows while the rod is still: something is holding the jig.'
+  },
+  'weight gone': {
+    drawn: 'goes away while the rod is still',
+    means: 'The weight goes away while the rod is still: something picked the jig up.'
+  },
+  'moving off': {
+    drawn: 'grows while the rod is still',
+    means: 'The pull grows while the rod is still: something is swimming off.'
+  }
 } as const;
 const BITE_KINDS = ['tap', 'mush', 'weight gone', 'moving off'] as const;
-/** The drag, and how long the rod is then held, s; the bite comes in that time. */
-const DRAG_S = 3;
-const BITE_S = [4.5, 5, 5.5];
+/** How long the rod is held after the drag, s, and when in that time a bite comes. */
+const HELD_S = 6;
+const BITE_S = [1.5, 2, 2.5].map((later_s) => STOPS_S + later_s);
 
 const biteOrStill: Generator = {
   id: 'bite-while-still',
@@ -150,20 +171,20 @@ const biteOrStill: Generator = {
     const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
     const ground = {
       kind: what === 'rock' ? ('chunk rock' as const) : ('sand' as const),
-      seed: pick(random, GROUND_SEEDS)
+      seed: laid(random)
     };
     const bites = what === 'bite' ? [{ t_s: pick(random, BITE_S), kind }] : [];
-    const dragged = shownDrag({ ...gear, bottom: { ground }, bites }, ft(2), DRAG_S);
+    const dragged = shownEvenDrag({ ...gear, bottom: { ground }, bites }, ft(3), STOPS_S, HELD_S);
     const captions = {
       bite: `A drag over sand, then a bite: ${kind}`,
       rock: 'A drag over rock, then the rod held still',
       nothing: 'A drag over sand, then the rod held still'
     };
-    const options: SignOption[] = [
+    const options = [
       {
         id: 'bite',
         says: 'a bite: reel down and sweep',
-        sign: 'bite',
+        drawn: what === 'bite' ? BITES[kind].drawn : ('news while the rod is still' as const),
         reply:
           what === 'rock'
             ? 'The knocks came while you dragged. With the rod still, nothing happened.'
@@ -172,7 +193,7 @@ const biteOrStill: Generator = {
       {
         id: 'nothing',
         says: 'no bite, even bottom: keep fishing',
-        sign: 'quiet',
+        drawn: 'even, then quiet' as const,
         reply:
           what === 'rock'
             ? 'You dragged over something hard: it knocked.'
@@ -181,20 +202,20 @@ const biteOrStill: Generator = {
       {
         id: 'rock',
         says: 'no bite, hard bottom: keep fishing',
-        sign: 'knocks',
+        drawn: 'knocks, then quiet' as const,
         reply:
           what === 'bite'
             ? 'Rock only knocks while you drag, and this came after.'
             : 'Rock knocks while you drag. This drag was even.'
       }
     ];
-    return recognise({
-      ask: `You drag for ${DRAG_S} seconds, then hold the rod still. This is the pull at the rod tip. What do you make of it?`,
+    return recogniseDrawn({
+      ask: `You drag for ${STOPS_S} seconds, then hold the rod still. This is the pull at the rod tip. What do you make of it?`,
       caption: captions[what],
-      run: { ...dragged, hold_s: 6 },
+      run: dragged,
       shows: 'pull',
       options: options.map((one) =>
-        one.id === what ? { ...one, reply: RIGHT[what](BITES[kind]) } : one
+        one.id === what ? { ...one, reply: RIGHT[what](BITES[kind].means) } : one
       ),
       key: what,
       explain:
