@@ -2,7 +2,7 @@ import { parseScenario, type Scenario } from '../../model';
 import { bandOf, type Unknowns } from '../../scoring';
 import type { ShownRun } from '../lesson';
 import { figuresOf } from './figures';
-import { MEASURES, type MeasureName } from './measures';
+import { MEASURES, type Measure, type MeasureName } from './measures';
 
 export function shownScenarioOf({ setup, move, hold_s }: ShownRun): Scenario {
   return parseScenario({ ...setup, move, hold_s });
@@ -40,8 +40,9 @@ export function isAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): bool
 
 /** Whether a boat can tell which of two ranked moves did more: surely above, and far enough. */
 function isFarAbove(a: RunMeasures, b: RunMeasures, name: MeasureName): boolean {
-  const { least, apart } = MEASURES[name];
-  return a.nominal - b.nominal > apart && isAboveBy(a, b, least);
+  const { least, apart, apartShare = 0 }: Measure = MEASURES[name];
+  const enough = Math.max(apart, apartShare * a.nominal);
+  return a.nominal - b.nominal > enough && isAboveBy(a, b, least);
 }
 
 function isAboveBy(a: RunMeasures, b: RunMeasures, by: number): boolean {

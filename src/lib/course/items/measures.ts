@@ -1,13 +1,15 @@
 import { isOffBottom, type Result } from '../../model';
 import { contactWhileMoving } from '../../scoring';
 
-interface Measure {
+export interface Measure {
   of: (result: Result) => number;
   quantity: 'length' | 'time' | 'share' | 'pull';
   /** Less than this nobody tells apart on the water, whatever the model says. */
   least: number;
   /** Moves that are ranked differ by more: half a foot of lift, a hand of travel, a second of the count. */
   apart: number;
+  /** And by more than this part of the greater one, where another skirt moves both by a good part of themselves. */
+  apartShare?: number;
 }
 
 /** What items ask about, SI. `least` is an inch, a beat of the count, a tenth of the way. */
@@ -20,7 +22,7 @@ export const MEASURES = {
     apart: 0.152
   },
   contact: { of: contactWhileMoving, quantity: 'share', least: 0.1, apart: 0.1 },
-  fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 1 },
+  fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 1, apartShare: 0.1 },
   airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3, apart: 0.5 },
   pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05, apart: 0.05 }
 } as const satisfies Record<string, Measure>;
