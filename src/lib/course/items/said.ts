@@ -40,9 +40,11 @@ export function saidAbout(m: number): string {
   return `{${round}|${metric(m)}}`;
 }
 
-/** Of a sum of inches: 9 in, 14 in, 30 in, or 25, 35, 75 cm. */
-export function saidInInches(m: number): string {
-  return `{${Math.round((12 * m) / FOOT_M)} in|${metric(m)}}`;
+/** Of a sum, to the inch: 9 in, 14 in, 1½ ft, 29 in, or 25, 35, 45, 75 cm. */
+export function saidToTheInch(m: number): string {
+  const inches = Math.round((12 * m) / FOOT_M);
+  const isFeet = inches >= 12 && inches % 6 === 0;
+  return `{${isFeet ? `${halves(inches / 12)} ft` : `${inches} in`}|${metric(m)}}`;
 }
 
 /** The length that those words have in feet and inches, m. */

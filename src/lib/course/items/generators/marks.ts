@@ -11,7 +11,7 @@ import {
   saidHour,
   saidInches,
   saidSeconds,
-  saidInInches
+  saidToTheInch
 } from '../said';
 import { bySlackRule } from '../slack-rule';
 import { chooseValue, markValue } from '../value-item';
@@ -24,7 +24,7 @@ const HANGING_IN = [1, 5, 6, 8, 10] as const;
 
 /** The rule, worked out. */
 function minusSlack(feet: number, inches: number): string {
-  return `The tip takes up slack before it moves the jig: ${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidInInches(ft(feet) - inch(inches))}.`;
+  return `The tip takes up slack before it moves the jig: ${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidToTheInch(ft(feet) - inch(inches))}.`;
 }
 
 const dragStop: Generator = {

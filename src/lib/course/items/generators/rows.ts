@@ -48,6 +48,8 @@ const STRETCHES = [
   { id: 'thick', says: '{20-lb|0.43 mm} mono', material: 'nylon', diameter_m: 0.00043 }
 ] as const;
 
+const TWO_FAR = 0.7;
+
 const linesByHeight: Generator = {
   id: 'order-lines-hop',
   kind: 'order',
@@ -58,10 +60,10 @@ const linesByHeight: Generator = {
     const pace_s = pick(random, [0.5, 1]);
     const to = pick(random, [11.5, 12]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
-    const [twice, once] = shuffled(random, [
-      pick(random, [70, 75, 80, 85, 90, 95, 100]),
-      pick(random, [25, 30, 35, 40, 45, 50])
-    ]);
+    const far = pick(random, [70, 75, 80, 85, 90, 95, 100]);
+    const near = pick(random, [25, 30, 35, 40, 45, 50]);
+    // Close in, lines differ by less, and few such pairs can be told apart: so they are drawn less often.
+    const [twice, once] = random() < TWO_FAR ? [far, near] : [near, far];
     const [braid, mono] = STRETCHES;
     const drawn = [
       { line: braid, feet: twice },

@@ -3,7 +3,7 @@ import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
 import { shownDrag } from '../moves';
-import { saidAbout, saidFeet, saidInches, saidSeconds, saidInInches } from '../said';
+import { saidAbout, saidFeet, saidInches, saidSeconds, saidToTheInch } from '../said';
 import { bySlackRule } from '../slack-rule';
 import { chooseValue } from '../value-item';
 
@@ -162,13 +162,13 @@ const wayOfBait: Generator = {
       measure: 'travel_m',
       unknowns: isTight ? 'slack and drag' : 'drag',
       byRule: isTight ? undefined : sum_m,
-      says: (value) => `about ${isTight ? saidAbout(value) : saidInInches(value)}`,
+      says: (value) => `about ${isTight ? saidAbout(value) : saidToTheInch(value)}`,
       right: isTight
         ? 'Right. On a tight line a slow drag moves the jig as far as the tip.'
         : 'Right. That’s what is left of the tip’s move once slack is out.',
       explain: isTight
         ? 'Deep or shallow, light or heavy: in a slow drag the jig goes with the tip.'
-        : `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidInInches(sum_m)}.`,
+        : `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidToTheInch(sum_m)}.`,
       errors: (key) => {
         const off = offWithSlack(ft(feet), inch(inches), key);
         return isTight
