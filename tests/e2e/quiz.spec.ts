@@ -119,19 +119,17 @@ test.describe('without a connection', () => {
       await page.evaluate(() => navigator.serviceWorker.ready);
       await context.setOffline(true);
       await page.reload();
-      await expect(page.getByText('1 of 8')).toBeVisible(WORKED_OUT);
+      await expect(page.getByText(/^1 of \d/)).toBeVisible(WORKED_OUT);
       await expect(report(page, 'I guessed')).toBeVisible(WORKED_OUT);
-      const standing = page.getByRole('button', { name: 'That’s the right order' });
       const option = page.getByRole('group', { name: 'Your answer' }).getByRole('radio').first();
-      await standing
-        .or(option)
-        .or(page.getByRole('slider', { name: 'Your mark' }))
-        .click();
+      const mark = page.getByRole('slider', { name: 'Your mark' });
+      // Things to be put in order stand in one from the first: any answer can be given.
+      if (await option.or(mark).isVisible()) await option.or(mark).click();
       await report(page, 'I guessed').click();
       await expect(told(page)).toBeFocused();
       await page.reload();
       // The day's count goes on, with what is left of it.
-      await expect(page.getByText('2 of 8')).toBeVisible(WORKED_OUT);
+      await expect(page.getByText(/^2 of \d/)).toBeVisible(WORKED_OUT);
       await page.goto('/standing');
       await expect(page.getByText(/[01] of 1 right/)).toBeVisible();
     }

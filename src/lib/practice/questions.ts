@@ -17,30 +17,37 @@ export function answeredToday(
   return { count: all.length, right: all.filter(({ right }) => right).length };
 }
 
-/** The questions for today; what was met in a lesson is asked before what was not. */
+/** The questions for today; new ones are about lessons that were done. */
 export function questionsToday(
-  { answers, progress }: LearnerRecord,
+  record: LearnerRecord,
   questions: readonly Question[],
-  days: Days
+  days: Days,
+  lessons: Lessons
 ): DailySet<Question> {
-  const met = new Set(progress.map(({ lesson }) => lesson));
-  return dailySet(questions, answers, days, ({ lesson }) => met.has(lesson));
+  const done = lessons.filter((lesson) => isDone(lesson, record)).map(({ id }) => id);
+  return dailySet(questions, record.answers, days, ({ lesson }) => done.includes(lesson));
+}
+
+type Lessons = readonly Pick<Lesson, 'id' | 'challenges'>[];
+type Done = Pick<LearnerRecord, 'progress' | 'tries'>;
+
+const isGoneThrough = (lesson: string, { progress }: Done) =>
+  progress.some(({ lesson: id, finished }) => id === lesson && finished !== null);
+
+/** Gone through, or each of its tries passed, whatever is left to read. */
+function isDone(lesson: Lessons[number], record: Done): boolean {
+  const { tries } = lessonMarks(lesson, record);
+  const isPassed = tries.length > 0 && tries.every((one) => one === 'passed');
+  return isPassed || isGoneThrough(lesson.id, record);
 }
 
 /**
  * Questions come after something was learnt: a lesson was gone through, and one of its tries was made; or
  * each of its tries was passed, whatever is left to read.
  */
-export function isTaught(
-  record: Pick<LearnerRecord, 'progress' | 'tries'>,
-  lessons: readonly Pick<Lesson, 'id' | 'challenges'>[]
-): boolean {
+export function isTaught(record: Done, lessons: Lessons): boolean {
   return lessons.some((lesson) => {
     const { tries } = lessonMarks(lesson, record);
-    const isTried = tries.some((one) => one === 'passed' || one === 'missed');
-    const isGoneThrough = record.progress.some(
-      ({ lesson: id, finished }) => id === lesson.id && finished !== null
-    );
-    return isTried && (isGoneThrough || tries.every((one) => one === 'passed'));
+    return tries.some((one) => one === 'passed' || one === 'missed') && isDone(lesson, record);
   });
 }

@@ -107,7 +107,7 @@ function questionsOf(
   { questions, lessons }: Pick<Course, 'questions' | 'lessons'>,
   days: Days
 ): Part | null {
-  const { items, due, missed } = questionsToday(record, questions, days);
+  const { items, due, missed } = questionsToday(record, questions, days, lessons);
   if (items.length === 0 || (due === 0 && !isTaught(record, lessons))) return null;
   return {
     does: items.length === 1 ? 'answer one question' : `answer ${items.length} questions`,

@@ -21,11 +21,54 @@ import { tied } from '../../tied';
 
 const days = daysAt('2030-05-02T08:00:00.000Z');
 
+const DONE_AT = '2030-05-01T08:00:00.000Z';
+/** Of one who went through these lessons. */
+function recordOf(lessons = loadLessons().map(({ id }) => id)): LearnerRecord {
+  const done = (lesson: string) => ({ lesson, reached: [], at: DONE_AT, finished: DONE_AT });
+  return { ...emptyRecord(), progress: lessons.map(done) };
+}
+const wantedBy = (record: LearnerRecord, address = '') =>
+  wantedOf(new URLSearchParams(address), record, days, () => 0.25);
+
 describe('the set of a day', () => {
+  test('has new questions only about lessons that were done', () => {
+    const lessonsIn = (record: LearnerRecord) => [
+      ...new Set(
+        wantedBy(record).set.items.map(
+          ({ item }) => QUESTIONS.find((one) => one.item === item)?.lesson
+        )
+      )
+    ];
+    expect(lessonsIn(recordOf(['one-foot']))).toEqual(['one-foot']);
+    expect(lessonsIn(recordOf(['one-foot', 'slack'])).sort()).toEqual(['one-foot', 'slack']);
+    const begun = { lesson: 'slack', reached: ['predict'], at: DONE_AT, finished: null };
+    const record = recordOf(['one-foot']);
+    expect(lessonsIn({ ...record, progress: [...record.progress, begun] })).toEqual(['one-foot']);
+    expect(wantedBy(recordOf()).set.items).toHaveLength(8);
+  });
+
+  test('goes on with the very question that was left, however often the page is opened', () => {
+    const record = recordOf();
+    const { set, nextSeed } = wantedBy(record);
+    const asked = set.items.map(({ item }) => ({ item, seed: nextSeed(item) }));
+    let answers: StoredAnswer[] = [];
+    for (const [i, { item, seed }] of asked.entries()) {
+      const again = wantedBy({ ...record, answers });
+      const [next] = again.set.items;
+      expect({ item: next.item, seed: again.nextSeed(next.item) }).toEqual({ item, seed });
+      const at = `2030-05-02T08:0${i}:00.000Z`;
+      answers = [...answers, anAnswer(item, { item, seed, at, right: i % 2 === 0 })];
+    }
+    expect(wantedBy({ ...record, answers }).set.items).toEqual([]);
+    // Another learner, and another day, have other figures.
+    const later = record.progress.map((one) => ({ ...one, at: '2030-05-01T09:00:00.000Z' }));
+    expect(wantedBy({ ...record, progress: later }).nextSeed('mood')).not.toBe(nextSeed('mood'));
+  });
+
   test('is gone through question by question, each answer kept once with its report', async () => {
     const kept: Omit<StoredAnswer, 'id' | 'at'>[] = [];
     const learner = { answered: (made: (typeof kept)[number]) => kept.push(made) };
-    const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
+    const { set, nextSeed } = wantedBy(recordOf());
     const run = new QuizRun(learner, set, nextSeed, makeItem);
     expect(run.stage).toBe('making');
     await expect.poll(() => run.stage).toBe('asking');
@@ -68,7 +111,7 @@ describe('the set of a day', () => {
     const learner = { answered: () => {} };
     const made: ((item: Item) => void)[] = [];
     const signals: AbortSignal[] = [];
-    const { set, nextSeed } = wantedOf(new URLSearchParams(), emptyRecord(), days, () => 0.25);
+    const { set, nextSeed } = wantedBy(recordOf());
     const run = new QuizRun(learner, set, nextSeed, (_named, signal) => {
       signals.push(signal);
       return new Promise((done) => made.push(done));
@@ -83,13 +126,8 @@ describe('the set of a day', () => {
 
   test('is the one question that an address names, with its seed, and else the day’s', () => {
     const at = (address: string) => {
-      const { set, nextSeed } = wantedOf(
-        new URLSearchParams(address),
-        emptyRecord(),
-        days,
-        () => 0.25
-      );
-      return [set.items.length, set.items[0].item, nextSeed()];
+      const { set, nextSeed } = wantedBy(recordOf(), address);
+      return [set.items.length, set.items[0].item, nextSeed(set.items[0].item)];
     };
     expect(at('ask=mark-drag&seed=7')).toEqual([1, 'mark-drag', 7]);
     expect(at('ask=mark-drag&seed=-7')).toEqual([1, 'mark-drag', 250_001]);

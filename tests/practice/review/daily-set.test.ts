@@ -23,15 +23,12 @@ const answered = (item: string, n: number, right = true) =>
   anAnswer(`${item}-${n}`, { item, at: day(n), right, report: 'knew' });
 
 describe('the set of a day', () => {
-  test('is filled with new questions at first, of objectives met in lessons before others', () => {
-    const { items, due, fresh } = dailySet(
-      all,
-      [],
-      daysAt(day(1)),
-      ({ objective }) => objective === 'hops'
-    );
-    expect({ due, fresh }).toEqual({ due: 0, fresh: SET_SIZE });
-    expect(items.filter(({ objective }) => objective === 'hops').length).toBeGreaterThan(0);
+  test('is filled with new questions at first, and only with those that are open', () => {
+    const isOpen = ({ objective }: Askable) => objective === 'hops';
+    const { items, due, fresh } = dailySet(all, [], daysAt(day(1)), isOpen);
+    expect({ due, fresh }).toEqual({ due: 0, fresh: 3 });
+    expect(items.every(isOpen)).toBe(true);
+    expect(dailySet(all, [], daysAt(day(1)))).toMatchObject({ due: 0, fresh: SET_SIZE });
     expect(dailySet(all, [], daysAt(day(1))).items).toEqual(
       dailySet(all, [], daysAt(day(1))).items
     );

@@ -35,7 +35,7 @@ export class QuizRun {
   constructor(
     private readonly learner: Pick<Learner, 'answered'>,
     readonly set: DailySet,
-    private readonly nextSeed: () => number,
+    private readonly nextSeed: (item: string) => number,
     private readonly make: MakeItem
   ) {
     this.#make();
@@ -77,7 +77,7 @@ export class QuizRun {
     const { asked } = this;
     this.stage = asked ? 'making' : 'done';
     if (!asked) return;
-    this.seed = this.nextSeed();
+    this.seed = this.nextSeed(asked.item);
     void this.#show(this.make({ item: asked.item, seed: this.seed }, this.#making.signal));
   }
 

@@ -6,9 +6,19 @@ import { QUESTIONS } from './questions';
 /** Seeds are drawn from so many: two learners hardly ever get the same question. */
 const SEEDS = 1_000_000;
 
+/** A seed of the day for a question: the same whenever the page is opened, and another for another learner. */
+function seedOfDay(item: string, record: LearnerRecord, { today }: Days): number {
+  const first = [...record.progress, ...record.tries].map(({ at }) => at).sort()[0] ?? '';
+  const name = `${first} ${today} ${item}`;
+  const sum = [...name].reduce((all, one) => (31 * all + one.charCodeAt(0)) % SUM_BELOW, 7);
+  return 1 + (sum % SEEDS);
+}
+/** A prime, and so small that 31 times it is a whole number still. */
+const SUM_BELOW = 2_147_483_647;
+
 export interface QuizWanted {
   set: DailySet;
-  nextSeed: () => number;
+  nextSeed: (item: string) => number;
   /** Whether the address asked for this one question, and not for the day's. */
   isOne: boolean;
   /** Whether nothing was learnt yet that the day could ask about. */
@@ -28,9 +38,10 @@ export function wantedOf(
   const drawn = () => 1 + Math.floor(random() * SEEDS);
   const one = QUESTIONS.find(({ item }) => item === address.get('ask'));
   if (!one) {
-    const set = questionsToday(record, QUESTIONS, days);
-    const isEarly = set.due === 0 && !isTaught(record, allLessons());
-    return { set, nextSeed: drawn, isOne: false, isEarly };
+    const lessons = allLessons();
+    const set = questionsToday(record, QUESTIONS, days, lessons);
+    const isEarly = set.due === 0 && !isTaught(record, lessons);
+    return { set, nextSeed: (item) => seedOfDay(item, record, days), isOne: false, isEarly };
   }
   const seed = Number(address.get('seed'));
   const isSeed = Number.isInteger(seed) && seed >= 1 && seed <= SEEDS;

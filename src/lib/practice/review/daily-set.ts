@@ -32,7 +32,8 @@ const MOST_FRESH = 4;
 /**
  * The questions for today: first what was missed or is about to be forgotten, then new ones that
  * come closest to the share right that is aimed at. Days that were missed change nothing but what is
- * due; the set never grows. `isOpen` says which ask what the learner has met in a lesson.
+ * due; the set never grows. It is what the day began with, less what was answered since: whoever comes
+ * back goes on with the question that was left. `isOpen` says which new ones ask what the learner has learnt.
  */
 export function dailySet<Q extends Askable>(
   all: readonly Q[],
@@ -40,30 +41,27 @@ export function dailySet<Q extends Askable>(
   { today, of: dayOf }: Days,
   isOpen: (one: Q) => boolean = () => true
 ): DailySet<Q> {
-  const memories = memoriesOf(answers, dayOf);
+  const before = answers.filter(({ at }) => dayOf(at) < today);
   const done = answers.filter(({ at }) => dayOf(at) === today);
-  /** What was answered on a day before was due again: then the day has few new ones, also after a reload. */
-  const isReview = ({ item }: StoredAnswer) =>
-    answers.some((one) => one.item === item && dayOf(one.at) < today);
-  const freshOf = (some: readonly StoredAnswer[]) => some.filter((one) => !isReview(one)).length;
   const asked = all.filter(({ item }) => done.some((one) => one.item === item));
-  const room = Math.max(0, SET_SIZE - done.length);
+  const memories = memoriesOf(before, dayOf);
   const due = all
-    .filter((one) => !isTwin(one, asked))
     .flatMap((one) => {
       const memory = memories.get(one.item);
       return memory && memory.due_day <= today ? [{ one, share: recall(memory, today) }] : [];
     })
     .sort((a, b) => a.share - b.share || byName(a.one, b.one))
     .map(({ one }) => one)
-    .filter((one, i, before) => !isTwin(one, before.slice(0, i)))
-    .slice(0, room);
-  const fullFresh = due.length === 0 && !done.some(isReview) ? room : MOST_FRESH - freshOf(done);
-  const places = Math.max(0, Math.min(fullFresh, room - due.length));
-  const fresh = freshOnes(all, answers, isOpen, places, [...asked, ...due]);
-  const missed = due.filter(({ item }) => !isLastRight(item, answers)).length;
-  const items = interleaved([...due, ...fresh]);
-  return { items, due: due.length, missed, fresh: fresh.length };
+    .filter((one, i, earlier) => !isTwin(one, earlier.slice(0, i)))
+    .slice(0, SET_SIZE);
+  const places = due.length === 0 ? SET_SIZE : Math.min(MOST_FRESH, SET_SIZE - due.length);
+  const planned = interleaved([...due, ...freshOnes(all, before, isOpen, places, due)]);
+  const items = planned
+    .filter((one) => !asked.includes(one) && !isTwin(one, asked))
+    .slice(0, Math.max(0, SET_SIZE - done.length));
+  const left = items.filter((one) => due.includes(one));
+  const missed = left.filter(({ item }) => !isLastRight(item, answers)).length;
+  return { items, due: left.length, missed, fresh: items.length - left.length };
 }
 
 /** Whether one of these asks for the same thing in other words. */
@@ -80,7 +78,7 @@ function isLastRight(item: string, answers: readonly StoredAnswer[]): boolean {
 const SAME_OBJECTIVE = 1;
 const SAME_KIND = 0.5;
 
-/** Up to `places` new ones: objectives met first, then the closest to the aim, and a mixture. */
+/** Up to `places` new ones about what was learnt: the closest to the aim, and a mixture. */
 function freshOnes<Q extends Askable>(
   all: readonly Q[],
   answers: readonly StoredAnswer[],
@@ -95,14 +93,11 @@ function freshOnes<Q extends Askable>(
     Math.abs(expectedShare(learner, items.get(item) ?? UNRATED, chance) - AIM.best) +
     SAME_OBJECTIVE * chosen.filter((one) => one.objective === objective).length +
     SAME_KIND * chosen.filter((one) => one.kind === kind).length;
-  const open = all.filter((one) => !items.has(one.item) && isOpen(one));
-  const other = all.filter((one) => !items.has(one.item) && !isOpen(one));
-  for (const left of [open, other]) {
-    while (chosen.length < places && left.length > 0) {
-      const scores = left.map(against);
-      const [next] = left.splice(scores.indexOf(Math.min(...scores)), 1);
-      if (!isTwin(next, [...taken, ...chosen])) chosen.push(next);
-    }
+  const left = all.filter((one) => !items.has(one.item) && isOpen(one));
+  while (chosen.length < places && left.length > 0) {
+    const scores = left.map(against);
+    const [next] = left.splice(scores.indexOf(Math.min(...scores)), 1);
+    if (!isTwin(next, [...taken, ...chosen])) chosen.push(next);
   }
   return chosen;
 }
