@@ -18,13 +18,14 @@ const LONGEST_FALL_S = 18;
 /** A rod that is held while the bait falls, tick by tick. */
 function fall(task: typeof asked) {
   const live = new LiveRun(parseSetup(task.setup), task.start);
-  const cue = new SpoolCue();
-  const rows: { t_s: number; given_m: number; word: string | null }[] = [];
+  const cue = new SpoolCue(true);
+  const rows: { t_s: number; given_m: number; told_m: number; word: string | null }[] = [];
   while (live.run.time_s < LONGEST_FALL_S) {
     live.push(task.start, 0);
     const { time_s: t_s, given_m } = live.run;
-    cue.follow(t_s, given_m);
-    rows.push({ t_s, given_m, word: cue.word(t_s) });
+    const { trace } = live.run.record;
+    cue.follow(trace, trace.t_s.length - 1, given_m);
+    rows.push({ t_s, given_m, told_m: cue.told_m, word: cue.word(t_s) });
   }
   const down_s = live.run.record.events.find(({ kind }) => kind === 'bottom')?.t_s ?? NaN;
   return { rows, down_s };
@@ -46,7 +47,7 @@ describe('a bait that is counted down on a free spool', () => {
     const heard = (from_s: number, to_s: number) => {
       const [from, to] = [from_s, to_s].map((at) => rows.find(({ t_s }) => t_s >= at));
       const wave = new Float32Array(WAVE_RATE_HZ * (to_s - from_s));
-      addTicks(wave, from?.given_m ?? NaN, to?.given_m ?? NaN);
+      addTicks(wave, from?.told_m ?? NaN, to?.told_m ?? NaN);
       return peakOf(wave);
     };
     // A quarter of full scale is well heard from a phone; a tick is a third.
@@ -67,8 +68,11 @@ describe('a bait that is counted down on a free spool', () => {
   });
 });
 
-/** A light one, a deep one, and one that falls slowest of all, whose line hardly runs as it comes under the rod. */
-test.each(['count-a-lighter-one', 'thirty-feet-down', 'big-trailer-count'])(
+/**
+ * A light one, a deep one, one that falls slowest of all, whose line hardly runs as it comes under the rod, and
+ * one whose spool stands in mid-fall.
+ */
+test.each(['count-a-lighter-one', 'thirty-feet-down', 'big-trailer-count', 'offshore-count'])(
   '%s: the line is not told to stop before the jig is down',
   (id) => {
     const { rows, down_s } = fall(taskOf(id));
@@ -77,3 +81,16 @@ test.each(['count-a-lighter-one', 'thirty-feet-down', 'big-trailer-count'])(
     expect(said?.t_s).toBeLessThan(down_s + 0.5);
   }
 );
+
+test('a hand that follows the bait down draws no line, and is told of none', () => {
+  const cue = new SpoolCue(true);
+  const all = (value: number) => Array<number>(200).fill(value);
+  const sinking = all(0).map((_, i) => -0.005 * i);
+  const trace = {
+    ...{ t_s: sinking.map((_, i) => i / 100), contact: all(0) as 0[] },
+    ...{ tip_x_m: all(2), tip_z_m: sinking, bait_x_m: all(9), bait_z_m: sinking },
+    ...{ tip_tension_N: all(0), bait_tension_N: all(0) }
+  };
+  for (let row = 1; row < 200; row++) cue.follow(trace, row, 0);
+  expect(cue.told_m).toBe(0);
+});

@@ -21,8 +21,7 @@ export class FeltChannel {
   word = $state('');
   private wave: FeltWave | null = null;
   private heard = 0;
-  private spool = new SpoolCue();
-  private given_m = 0;
+  private spool = new SpoolCue(false);
   private speaker: Speaker | null = null;
   private readonly recent = new Float32Array(WORD_S * FELT_RATE_HZ);
   private readonly announcer = new Announcer((text) => (this.word = text));
@@ -66,8 +65,7 @@ export class FeltChannel {
   begin(setup: Setup): void {
     this.wave = new FeltWave(setup);
     this.heard = 0;
-    this.spool = new SpoolCue();
-    this.given_m = 0;
+    this.spool = new SpoolCue(setup.start.spool === 'free');
     this.word = '';
     this.recent.fill(0);
   }
@@ -81,9 +79,9 @@ export class FeltChannel {
     if (!this.wave || last === this.heard) return;
     const { wave, signal } = this.wave.render(trace, this.heard, last);
     this.heard = last;
-    addTicks(wave, this.given_m, given_m);
-    this.given_m = given_m;
-    this.spool.follow(trace.t_s[last], given_m);
+    const told_m = this.spool.told_m;
+    this.spool.follow(trace, last, given_m);
+    addTicks(wave, told_m, this.spool.told_m);
     if (this.isOn) this.speaker?.play(wave);
     this.buzz(signal);
     this.remember(signal);

@@ -1,9 +1,13 @@
+import type { Trace } from '$lib/model';
 import { WORD_S } from './felt-words';
 import { WAVE_RATE_HZ } from './felt-wave';
 
 /**
  * What a free spool tells: it ticks while line runs off, and is still when the bait is down. It is told
- * from the line that has run off alone, which anyone in the boat sees.
+ * from the line that has run off, which anyone in the boat sees. The model's spool holds nothing back, so
+ * line gathers in a loop where it enters the water, as wide as a piece is long; when that is drawn out, its
+ * spool stands for up to a second in mid-fall (docs/model.md). A real one runs on while the bait falls and
+ * the tip does not give way: that is told for it.
  */
 
 /** One tick of the spool for so much line, m: at the half metre a second of a fall, ten a second. */
@@ -19,16 +23,28 @@ const RUNS_M = 0.03;
 const STOPPED_S = 2;
 
 export class SpoolCue {
-  private readonly past: { t_s: number; given_m: number }[] = [];
+  /** Line that is told to have run off up to now, m. */
+  told_m = 0;
+  private given_m = 0;
+  private row = 0;
+  private readonly past: { t_s: number; told_m: number }[] = [];
   private isRunning = false;
   private stopped_s = -Infinity;
 
-  /** Line that has run off up to now, m; `t_s` grows from call to call. */
-  follow(t_s: number, given_m: number): void {
+  /** `isFree`: whether line runs off until the bait touches the bottom. */
+  constructor(private isFree: boolean) {}
+
+  /** The run has come to row `last` of its trace, which grows from call to call, and so much has run off, m. */
+  follow(trace: Trace, last: number, given_m: number): void {
     const { past } = this;
-    past.push({ t_s, given_m });
+    const t_s = trace.t_s[last];
+    if (trace.contact[last]) this.isFree = false;
+    const ran_m = given_m - this.given_m;
+    this.told_m += ran_m === 0 && this.isFree ? drawn_m(trace, this.row, last) : ran_m;
+    [this.given_m, this.row] = [given_m, last];
+    past.push({ t_s, told_m: this.told_m });
     while (past.length > 1 && past[1].t_s <= t_s - WORD_S) past.shift();
-    const isRunning = given_m - past[0].given_m >= RUNS_M;
+    const isRunning = this.told_m - past[0].told_m >= RUNS_M;
     if (this.isRunning && !isRunning) this.stopped_s = t_s;
     this.isRunning = isRunning;
   }
@@ -38,6 +54,12 @@ export class SpoolCue {
     if (this.isRunning) return 'line runs out';
     return t_s - this.stopped_s <= STOPPED_S ? 'the line stops' : null;
   }
+}
+
+/** How far the bait fell between two rows beyond what the tip moved, m. */
+function drawn_m({ bait_z_m, tip_x_m, tip_z_m }: Trace, from: number, to: number): number {
+  const tip_m = Math.hypot(tip_x_m[to] - tip_x_m[from], tip_z_m[to] - tip_z_m[from]);
+  return Math.max(0, bait_z_m[from] - bait_z_m[to] - tip_m);
 }
 
 /** Adds the ticks of the line that ran off during `wave` to it, within ±1. */
