@@ -41,7 +41,7 @@ export function orderBy(
   const things = contenders.map(({ id, says }) => ({ id, says }));
   const key = ranked.map(({ id }) => id);
   return {
-    ...draftOf(wanted, ranked),
+    ...draftOf(wanted, ranked, 'in order'),
     answer: { form: 'order', rule, things, key, right, reversed, other }
   };
 }
@@ -113,16 +113,18 @@ function isMonotone(column: readonly number[]): boolean {
 
 function draftOf(
   { ask, measure, unknowns = 'slack and drag', contenders, explain }: Wanted,
-  ranked: readonly Ranked[]
+  ranked: readonly Ranked[],
+  stand?: 'in order'
 ) {
-  const figures = ranked.map(
-    ({ says, measured: { nominal } }) =>
-      `${says}: ${isDown(nominal, measure) ? 'on bottom' : written(nominal, measure)}`
-  );
+  const figures = ranked.map(({ says, measured: { nominal } }) => {
+    const came = isDown(nominal, measure) ? 'on bottom' : written(nominal, measure);
+    // Beside things that stand in this order already their names are not said twice.
+    return stand ? came : `${says}: ${came}`;
+  });
   const ids = contenders.map(({ id }) => id);
   return {
     ask,
-    explain: `${explain} In the model: ${figures.join('; ')}.`,
+    explain: `${explain} In the model: ${figures.join(stand ? ', then ' : '; ')}.`,
     evidence: { is: 'rank', measure, unknowns, ids } as const,
     cases: contenders.map(({ says, run }) => ({ caption: says, run }))
   };

@@ -27,16 +27,16 @@ const OFF = {
     times: 2.2,
     reply: 'It’s been sitting there half of that time. You’d miss what picked it up.'
   },
-  longer: {
-    times: 3,
-    reply: 'A jig weighs too much for that. It’s down long before.'
+  over: {
+    times: 1.5,
+    reply: 'A good few counts too many: it’s down before that.'
   }
 } as const;
 /** Two wrong ones beside the right one: both below it, on both sides, or both above. */
 const AROUND = [
   ['air', 'short'],
   ['short', 'long'],
-  ['long', 'longer']
+  ['over', 'long']
 ] as const;
 
 const fallCount: Generator = {

@@ -83,7 +83,7 @@ function tipId(feet: number): string {
 const ROUND_IT = [
   ['quarter', 'half'],
   ['half', 'double'],
-  ['double', 'triple']
+  ['more', 'double']
 ] as const;
 const OFF = {
   quarter: {
@@ -98,8 +98,8 @@ const OFF = {
     times: 2,
     reply: 'It only gets the line the tip takes up, and it doesn’t glide.'
   },
-  triple: {
-    times: 3,
+  more: {
+    times: 1.5,
     reply: 'It only gets the line the tip takes up. A light jig gets no more.'
   }
 };
