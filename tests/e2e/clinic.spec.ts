@@ -143,7 +143,7 @@ test(
     expect(bottom, 'drills above the fold').toBeLessThanOrEqual(foot);
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
-    await phones[1].getByRole('button', { name: 'I worked it out' }).click();
+    await phones[1].getByRole('button', { name: 'I figured it out' }).click();
     await expect(phones[1].getByText('take it after that')).toHaveCount(0);
     await takeHome(browser, phones[1]);
 

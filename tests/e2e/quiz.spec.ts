@@ -34,7 +34,7 @@ async function open(page: Page, { kind, ask }: Kind): Promise<void> {
   await expect(report(page, 'I knew it')).toBeVisible(WORKED_OUT);
   await expect(reports(page).getByRole('button')).toHaveText([
     'I knew it',
-    'I worked it out',
+    'I figured it out',
     'I guessed'
   ]);
   const shown = SHOWN[kind];
