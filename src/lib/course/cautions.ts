@@ -26,8 +26,8 @@ export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Cold water',
     text:
-      'One minute to get your breathing under control. Ten minutes of useful movement. One hour ' +
-      'until you pass out.'
+      'One minute to get your breathing under control. Ten minutes of useful movement. An hour at ' +
+      'most until you pass out, less near freezing.'
   },
   {
     name: 'Lead and law',

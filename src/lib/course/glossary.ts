@@ -78,6 +78,7 @@ const TERMS: readonly Term[] = [
     'from-the-boat',
     'The reel gives line as the jig falls: open bail, or button down.'
   ),
+  term('graph', 'season-map', 'The sonar on the boat: depth, bottom, fish.'),
   term('hook set', 'hook-set', 'Reel down, then sweep: drives the point into the fish’s mouth.'),
   term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
   term('hump', 'offshore', 'A rise in the bottom with deeper water all around.'),

@@ -37,13 +37,15 @@ const TAKES = [
 ] as const;
 
 /** Where several cast from one boat. Common practice, no source. */
-const ONE_AT_A_TIME = 'One casts at a time: look behind you, say “Casting”, then cast.';
+const ONE_AT_A_TIME = 'One casts at a time, and says “Casting” first.';
 
 /** What a client asks first, or would. Common practice, no source. */
 const OVERBOARD = [
-  'Jackets on and buckled, mine too, until we’re tied up.',
-  'If I go in: motor off, throw me the cushion, call for help. Here’s the switch, the cushion, the phone.'
+  'Jackets on and buckled until we’re tied up. No alcohol.',
+  'I go in? Same as anyone. Here’s the switch, the cushion, the phone.'
 ] as const;
+/** Of the safety lesson's list what is said above, or belongs to the end of the day. */
+const SAID_ELSEWHERE = /^(Kill switch|After:)/;
 
 /**
  * A lesson for one client, or a party in one boat, and one day. In the order of the day: safety, dry land, count, bottom,
@@ -66,14 +68,17 @@ export function planLesson(
   const cautions = [
     ...(hands.length > 1 ? [ONE_AT_A_TIME] : []),
     ...safety.cautions,
-    ...OVERBOARD,
-    ...talkOf(conditions, safety)
+    OVERBOARD[0],
+    ...talkOf(conditions, safety),
+    OVERBOARD[1]
   ];
   const drafts = fitting(planDayOf(conditions, jig, hands, lessons, run_min), minutes);
   // The first cast may be the fish: a day too short for that part says it in the talk.
   const landing = drafts.some(({ title }) => title === LANDING.title) ? [] : [LANDING.inShort];
   const blocks = drafts.map((draft) =>
-    draft.title === TALK ? { ...draft, steps: [...cautions, ...draft.steps, ...landing] } : draft
+    draft.title === TALK
+      ? { ...draft, steps: [...cautions, ...notSaid(draft.steps), ...landing] }
+      : draft
   );
   return {
     hands: hands.map((hand) => plannedHand(hand, lessons)),
@@ -83,6 +88,8 @@ export function planLesson(
     log: fieldOf(requiredLesson('a-morning', lessons)).log
   };
 }
+
+const notSaid = (steps: readonly string[]) => steps.filter((one) => !SAID_ELSEWHERE.test(one));
 
 const SAID = /hook|thunder|wires|jig|need help|in the water|back aboard|under way/i;
 

@@ -157,7 +157,12 @@ export function planDayOf(
       grows: 0,
       rank: 1
     },
-    ...runDraft(run_min, 'Run in and load', 'Leave while there’s time.', 'Wires at the ramp, too.')
+    ...runDraft(
+      run_min,
+      'Run in and load',
+      'Leave while there’s time.',
+      'Clean, drain and dry. Wash your hands.'
+    )
   ];
 }
 

@@ -193,7 +193,7 @@ export const AXES: Record<AxisName, Axis> = {
     asked: 'slack_m'
   },
   planing: {
-    name: 'Planing, lift over drag',
+    name: 'Planing: how much it rides up',
     scale: {
       imperial: { size: 1, unit: '', least: 0, most: 0.4, tick: 0.1 },
       metric: { size: 1, unit: '', least: 0, most: 0.4, tick: 0.1 }

@@ -39,7 +39,7 @@ export function nearestPlace(places: readonly number[], value: number): number |
 /** What a chart says at one place, a sentence a curve. */
 export interface Said {
   curve: Curve;
-  /** "1/2 oz: 2 ft in 2 seconds is safe" */
+  /** "1/2 oz: 2 ft in 2 seconds stays down" */
   text: string;
 }
 
@@ -65,7 +65,7 @@ function readingText({ value, ends, hand }: Reading, figure: FigureName, units: 
   const said = (one: number) => text(Math.max(0, one), units);
   const range = ([low, high]: readonly [number, number]) =>
     said(low) === said(high) ? said(low) : `${said(low)} to ${said(high)}`;
-  if (figure === 'limit_m_s') return value > 0 ? `${said(value)} is safe` : 'no pace is safe';
+  if (figure === 'limit_m_s') return value > 0 ? `${said(value)} stays down` : 'no pace stays down';
   return [said(value), ends && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
     .filter(Boolean)
     .join('; ');

@@ -65,7 +65,7 @@ export default {
         {
           sign: 'You fall into cold water',
           means:
-            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat. An hour before you pass out: stay with the boat.',
+            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat. An hour at most before you pass out: stay with the boat.',
           basis: 'practice'
         },
         {

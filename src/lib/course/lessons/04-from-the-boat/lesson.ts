@@ -22,7 +22,7 @@ export default {
     'Tell by the line when the jig is down.',
     'Know why a fall on a tight line lands closer to you.'
   ],
-  leaves_out: ['Fish and sonar.'],
+  leaves_out: ['Fish and graphs.'],
   claims: [
     { says: ['That’s your own table.'], basis: 'practice' },
     {

@@ -11,7 +11,7 @@ export default [
   {
     id: 'out-of-the-mud',
     title: 'Out of the mud',
-    ask: 'Mud holds the jig. Bring it {1 ft|30 cm} without making it jump.',
+    ask: 'Mud holds the jig. Bring it {1 ft|30 cm} in 4 seconds, without making it jump.',
     setup: deeperWith({
       bottom: { ground: { kind: 'mud', seed: 3 } },
       start: { bait_x_m: ft(65), slack_m: 0.03 }

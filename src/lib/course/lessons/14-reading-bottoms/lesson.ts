@@ -71,7 +71,7 @@ export default {
   sets_up: [
     'The jig has sunk into mud a little.',
     'Someone who knows the lake',
-    'Bring it {1 ft|30 cm} without making it jump.'
+    'Bring it {1 ft|30 cm} in 4 seconds, without making it jump.'
   ],
   proofs: [
     { id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) },

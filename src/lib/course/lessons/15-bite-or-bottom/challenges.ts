@@ -22,7 +22,7 @@ export default [
       { kind: 'drag_first', least_m: 0.15, weight: 40 }
     ],
     visibility: 'seen',
-    reference: inTurn(sweep(40, 50, 3), pause(1.7), sweep(50, 96, 0.6)),
+    reference: inTurn(sweep(40, 50, 3), pause(1.7), sweep(50, 76, 0.6)),
     // The tap is taken for a stone.
     beginner: inTurn(sweep(40, 50, 3), pause(4), sweep(50, 58, 2))
   },
@@ -44,7 +44,7 @@ export default [
       { kind: 'drag_first', least_m: 0.15, weight: 40 }
     ],
     visibility: 'unseen',
-    reference: inTurn(sweep(40, 50, 3), pause(4), sweep(50, 96, 0.6)),
+    reference: inTurn(sweep(40, 50, 3), pause(4), sweep(50, 76, 0.6)),
     // Struck before anything had happened.
     beginner: inTurn(sweep(40, 50, 3), sweep(50, 96, 0.6))
   }

@@ -51,7 +51,7 @@ export default [
       { kind: 'drag_first', least_m: 0.3, weight: 40 }
     ],
     visibility: 'unseen',
-    reference: inTurn(sweep(40, 55, 4), pause(3), sweep(55, 96, 0.6)),
+    reference: inTurn(sweep(40, 55, 4), pause(3), sweep(55, 81, 0.6)),
     // The first rock is taken for a fish.
     beginner: inTurn(sweep(40, 46, 2), sweep(46, 96, 0.6))
   }

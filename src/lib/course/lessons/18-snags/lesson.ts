@@ -48,7 +48,7 @@ export default {
   sets_up: [
     '{8 in|20 cm} into a drag, the hook hangs on a rock.',
     'In this order.',
-    'Drag until it hangs.',
+    'Drag the tip {2½ ft|75 cm}, into the rock.',
     'Raise the rod until it hangs.',
     'Stop, give slack, shake, change the angle.',
     'Know when to quit.'
@@ -146,7 +146,7 @@ export default {
         'Bow and snap the line, once or twice.',
         'Move the boat over it and lift gently. Still stuck: past it, and pull from the far side.',
         'A plug knocker: let it slide down the line and bump.',
-        'Last: wrap line on the tool, turn away, everyone clear, break it.',
+        'Last: wrap line on a padded tool, turn away, everyone clear, break it.',
         'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
       ],
       log: ['What freed it', 'Line and hook checked']

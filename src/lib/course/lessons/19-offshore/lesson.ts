@@ -34,7 +34,7 @@ export default {
     'Know what deep water changes.',
     'Drag and hop in {35 ft|10.5 m} and know it’s down.'
   ],
-  leaves_out: ['Sonar and maps.'],
+  leaves_out: ['Graphs and maps.'],
   claims: [
     {
       says: ['A jig falls at one even speed.'],

@@ -151,7 +151,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Fish on sonar, or one bite',
+          sign: 'Fish on the graph, or one bite',
           means: 'Stay, and change one thing.',
           basis: 'practice'
         }
