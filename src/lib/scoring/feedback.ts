@@ -64,7 +64,7 @@ function rodSentence(travel: GoalGrade, units: Units): string {
   const { value } = travel;
   if (Math.abs(value) < NO_MOVE_M) return 'The rod hardly moved the jig';
   const way = besideLimits(travel, Math.abs(value), units);
-  if (value < 0) return `The rod let the jig go ${way} away from you`;
+  if (value < 0) return `The jig went ${way} away from you`;
   return `The rod moved the jig ${way}${besideAsked(travel, units)}`;
 }
 

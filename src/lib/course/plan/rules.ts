@@ -125,7 +125,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
   {
     part: 'no bites',
     ...always,
-    says: 'Move first: twenty good casts, no bites, no fish on the graph. No retrieve catches what isn’t there.',
+    says: 'Move first: twenty good casts, no bites, no fish on the graph.',
     source: PRACTICE
   },
   {

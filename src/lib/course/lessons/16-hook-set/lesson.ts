@@ -128,7 +128,7 @@ export default {
       cues: [
         {
           sign: 'Line jumps, slack in it',
-          means: 'Reel down first: slack eats your sweep.',
+          means: 'Reel down first.',
           basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
         },
         {
