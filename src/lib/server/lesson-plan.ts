@@ -44,8 +44,9 @@ const OVERBOARD = [
   'Jackets on and buckled until we’re tied up. No alcohol.',
   'I go in? Same as anyone. Here’s the switch, the cushion, the phone.'
 ] as const;
-/** Of the safety lesson's list what is said above, or belongs to the end of the day. */
-const SAID_ELSEWHERE = /^(Kill switch|After:)/;
+/** Of the safety lesson's list what is said above, and with a run in what is said there. */
+const SAID_ABOVE = /^Kill switch/;
+const SAID_BY_RUN = /^(Kill switch|After:)/;
 
 /**
  * A lesson for one client, or a party in one boat, and one day. In the order of the day: safety, dry land, count, bottom,
@@ -75,9 +76,13 @@ export function planLesson(
   const drafts = fitting(planDayOf(conditions, jig, hands, lessons, run_min), minutes);
   // The first cast may be the fish: a day too short for that part says it in the talk.
   const landing = drafts.some(({ title }) => title === LANDING.title) ? [] : [LANDING.inShort];
+  const said = run_min > 0 ? SAID_BY_RUN : SAID_ABOVE;
   const blocks = drafts.map((draft) =>
     draft.title === TALK
-      ? { ...draft, steps: [...cautions, ...notSaid(draft.steps), ...landing] }
+      ? {
+          ...draft,
+          steps: [...cautions, ...draft.steps.filter((one) => !said.test(one)), ...landing]
+        }
       : draft
   );
   return {
@@ -88,8 +93,6 @@ export function planLesson(
     log: fieldOf(requiredLesson('a-morning', lessons)).log
   };
 }
-
-const notSaid = (steps: readonly string[]) => steps.filter((one) => !SAID_ELSEWHERE.test(one));
 
 const SAID = /hook|thunder|wires|jig|need help|in the water|back aboard|under way/i;
 

@@ -84,7 +84,7 @@ export function planDayOf(
       rank: 0
     }),
     dryLand(hands, lessons),
-    ...runDraft(run_min, 'Launch and run', 'Ramp to first spot.', 'Drain plug in. Nobody stands.'),
+    ...runDraft(run_min, 'Launch and run', 'Drain plug in. Nobody stands.'),
     drill(
       'hook-set',
       {
@@ -157,18 +157,13 @@ export function planDayOf(
       grows: 0,
       rank: 1
     },
-    ...runDraft(
-      run_min,
-      'Run in and load',
-      'Leave while there’s time.',
-      'Clean, drain and dry. Wash your hands.'
-    )
+    ...runDraft(run_min, 'Run in and load', 'Clean, drain, dry. Wash your hands.')
   ];
 }
 
 /** The way out, or back; none from a dock or a bank. Common practice, no source. */
-function runDraft(least: number, title: string, why: string, step: string): BlockDraft[] {
-  const draft = { title, why, steps: [step], lesson: 'safety', least, grows: 0, rank: 0.5 };
+function runDraft(least: number, title: string, why: string): BlockDraft[] {
+  const draft = { title, why, steps: [], lesson: 'safety', least, grows: 0, rank: 0.5 };
   return least > 0 ? [draft] : [];
 }
 
