@@ -55,9 +55,9 @@ const input = {
   ...({ kind: 'rod_input', rate_Hz: 100, elevation_deg: 8 } as const),
   azimuth_deg: Array.from({ length: 300 }, (_, i) => 60 + Math.min(10, i / 25))
 };
-const tries = Array.from({ length: 6 }, (_, i) => {
+const tries = Array.from({ length: 12 }, (_, i) => {
   const { id: challenge } = lesson.challenges[i % lesson.challenges.length];
-  return aTry(`t${i}`, { challenge, input, at: `2030-05-01T08:1${i}:00.000Z` });
+  return aTry(`t${i}`, { challenge, input, at: `2030-05-01T08:${10 + i}:00.000Z` });
 });
 
 /** Somebody with a past: tries, a day planned, a day fished, gear of one's own. */
@@ -76,7 +76,7 @@ async function withRecord(page: Page, record: LearnerRecord): Promise<void> {
   await expect(page.getByRole('heading', { name: 'Set aside' })).toHaveCount(0);
 }
 
-test.describe('nothing moves by itself', { tag: '@narrow' }, () => {
+test.describe('nothing moves by itself', () => {
   test('where homework is put together or two runs are compared', async ({ page }) => {
     await farAway(page);
     await visit(page, '/homework');

@@ -20,15 +20,19 @@ const IN_SHORT = ['one-foot-unseen', 'count-a-lighter-one'];
 const tagsOf = ({ challenge }: GoalPlan) =>
   IN_SHORT.includes(challenge) ? ['@any-width'] : ['@any-width', '@all-lessons'];
 
-for (const plan of UNSEEN_PLANS) {
-  test(
-    `${plan.challenge} is passed unseen, by keys and by what is told alone`,
-    { tag: tagsOf(plan) },
-    async ({ page }) => {
-      test.slow();
-      await openLesson(page, plan.lesson);
-      const place = await takeRod(page, plan.challenge);
-      expect(await failures(place, plan, 'keys')).toEqual([]);
-    }
-  );
+const HOW = { keys: 'keys', switch: 'one switch' } as const;
+
+for (const how of ['keys', 'switch'] as const) {
+  for (const plan of UNSEEN_PLANS) {
+    test(
+      `${plan.challenge} is passed unseen, by ${HOW[how]} and by what is told alone`,
+      { tag: tagsOf(plan) },
+      async ({ page }) => {
+        test.slow();
+        await openLesson(page, plan.lesson);
+        const place = await takeRod(page, plan.challenge);
+        expect(await failures(place, plan, how)).toEqual([]);
+      }
+    );
+  }
 }

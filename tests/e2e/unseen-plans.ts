@@ -9,9 +9,15 @@ const turning = (tip_in: number) => tip_in / IN_A_DEG;
 /** A fall is waited for by the line that runs off the spool. */
 const COUNTED: readonly Step[] = [
   { press: 'start', ms: 0 },
-  { hear: 'the line stops' },
+  { at: 'down', hear: 'the line stops' },
   { hold: 'down', ms: 1200 }
 ];
+
+/** A hook set by one switch: the one speed that sets it is no drag, so it has its own button. */
+const setsOn = (hear: string, speed: number, before: readonly Step[]): GoalPlan['bySwitch'] => ({
+  speed,
+  steps: [...before, { at: 'fast', hear }, { hold: 'fast', ms: 1200 }]
+});
 
 /**
  * Every challenge of the lessons whose jig is hidden, as a hand meets it that goes by its task, by what tries
@@ -82,7 +88,8 @@ export const UNSEEN_PLANS: readonly GoalPlan[] = [
       { hear: 'even pull' },
       { hear: 'slack, nothing' },
       { hold: 'up', ms: 1200 }
-    ]
+    ],
+    bySwitch: setsOn('slack, nothing', -1, [{ hold: 'up', turn_deg: turning(14) }])
   },
   {
     lesson: 'hook-set',
@@ -93,7 +100,8 @@ export const UNSEEN_PLANS: readonly GoalPlan[] = [
       { press: 'faster', times: 5, ms: 300 },
       { hear: 'knock' },
       { hold: 'up', ms: 1200 }
-    ]
+    ],
+    bySwitch: setsOn('knock', -1, [{ hold: 'up', turn_deg: turning(22) }])
   },
   {
     lesson: 'first-drop',
@@ -103,20 +111,20 @@ export const UNSEEN_PLANS: readonly GoalPlan[] = [
       { hold: 'up', turn_deg: 15 },
       { hold: 'down', turn_deg: 7 },
       { press: 'faster', times: 4, ms: 300 },
-      { hear: 'load builds' },
+      // What a fish that moves off on slack tells first.
+      { hear: 'knock' },
       { hold: 'up', ms: 1200 }
-    ]
+    ],
+    bySwitch: setsOn('knock', 0, [
+      { hold: 'up', turn_deg: 15 },
+      { hold: 'down', turn_deg: 7 }
+    ])
   },
   {
     lesson: 'offshore',
     challenge: 'offshore-count',
     speed: 0,
-    steps: [
-      { press: 'start', ms: 0 },
-      // The count that a try before was told.
-      { ms: 15_500 },
-      { hold: 'down', ms: 1200 }
-    ]
+    steps: COUNTED
   },
   {
     lesson: 'offshore',
