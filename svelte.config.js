@@ -1,5 +1,5 @@
-import adapter from '@sveltejs/adapter-node';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
+import { nodeAdapter } from './scripts/node-adapter.mjs';
 import { staticAdapter } from './scripts/static-adapter.mjs';
 
 const { FELTFOOT_STATIC, FELTFOOT_BASE = '', FELTFOOT_BUILD_OUT = 'build' } = process.env;
@@ -8,9 +8,7 @@ const { FELTFOOT_STATIC, FELTFOOT_BASE = '', FELTFOOT_BUILD_OUT = 'build' } = pr
 export default {
   preprocess: vitePreprocess(),
   kit: {
-    adapter: FELTFOOT_STATIC
-      ? staticAdapter(FELTFOOT_STATIC)
-      : adapter({ out: FELTFOOT_BUILD_OUT, precompress: true }),
+    adapter: FELTFOOT_STATIC ? staticAdapter(FELTFOOT_STATIC) : nodeAdapter(FELTFOOT_BUILD_OUT),
     // The service worker answers for a page with a slash too many, where './' means something else.
     // Pages have up to nine small style sheets: each by itself would cost a round trip before the page shows.
     inlineStyleThreshold: 12_000,

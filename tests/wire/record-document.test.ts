@@ -34,6 +34,12 @@ describe('a record as a document', () => {
     expect(read.settings).toEqual({ units: 'imperial', scheme: 'auto' });
   });
 
+  test('reads a lesson of which no station was gone on to', () => {
+    const progress = [{ lesson: 'one-foot', reached: [], at: now, finished: null }];
+    const read = readDocument(throughJson(toDocument(aRecord({ progress }))), now);
+    expect(read).toMatchObject({ progress, setAside: [] });
+  });
+
   const broken: [string, unknown, string][] = [
     ['without its rod input', { ...aTry('t2'), input: undefined }, 'input: '],
     ['from no time', { ...aTry('t2'), at: 'yesterday' }, 'at: must be a UTC time'],

@@ -28,7 +28,7 @@ type Done = Pick<LearnerRecord, 'progress' | 'tries'>;
 /** Reads it from the record alone: no try is run for a list. */
 export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
   const progress = progressIn(lesson, record);
-  const { finished, reached, skipped = [] } = progress ?? {};
+  const { finished, reached = [], skipped = [] } = progress ?? {};
   const tries = lesson.challenges.map((challenge): TryStanding => {
     const made = record.tries.filter((one) => taskIdOf(one.challenge) === challenge.id);
     if (made.some((one) => isAtStake(challenge, one) && isPass(one))) return 'passed';
@@ -39,7 +39,7 @@ export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
     one !== 'passed' && !skipped.includes(lesson.challenges[i].id);
   const isThrough = Boolean(finished) && !tries.some(isLeft);
   const isDone = isThrough && tries.every((one) => one === 'passed');
-  const isNew = reached === undefined && tries.every((one) => one === 'open');
+  const isNew = reached.length === 0 && tries.every((one) => one === 'open');
   return {
     state: isDone ? 'done' : isNew ? 'new' : 'begun',
     tries,

@@ -30,8 +30,8 @@ export const prediction = v.strictObject({
 /** How far the learner has gone down a lesson. */
 export const lessonProgress = v.strictObject({
   lesson: shortName,
-  /** Stations that were gone on to, each once; the last is where the learner was last. */
-  reached: v.pipe(v.array(shortName), v.minLength(1), v.maxLength(100)),
+  /** Stations that were gone on to, each once; the last is where the learner was last; none: it wasn't begun. */
+  reached: v.pipe(v.array(shortName), v.maxLength(100)),
   /** Tries that the learner chose to leave out; none: none. */
   skipped: v.optional(v.pipe(v.array(shortName), v.maxLength(100))),
   at: time,
