@@ -105,7 +105,7 @@ async function inSight(place: Locator, names: readonly string[]): Promise<void> 
 async function tryOnOneScreen(page: Page, place: Locator, isFinger: boolean): Promise<void> {
   await laidOut(place);
   const picture = ['.task', 'figure.bottom', '.bar'];
-  await inSight(place, [...picture, 'figure.rod', '.bar button:has-text("Start")']);
+  await inSight(place, [...picture, 'figure.rod', '.bar button.main']);
   await drag(page, place, isFinger);
   await inSight(place, picture);
   const result = place.locator('.result');

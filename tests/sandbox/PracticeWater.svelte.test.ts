@@ -91,6 +91,41 @@ describe('practice water', () => {
     await vi.waitFor(() => expect(page.getByText('Just a touch').elements()).toHaveLength(0), LONG);
   });
 
+  test('makes the next step the bright button, and Done only once the task could be whole', async () => {
+    const step = (does: 'up' | 'down' | 'in', least_m = 0) => ({
+      ...{ does, least_m, isWaitedFor: false }
+    });
+    const steps = [step('up'), step('down'), step('in', 0.1)];
+    const task = { ...base, steps, longest_pause_s: 60, layout: 'screen' } as const;
+    await render(PracticeWater, task);
+    const bright = () =>
+      [...document.querySelectorAll('.bar button.main')].map((one) => one.textContent.trim());
+    expect(bright()).toEqual(['Raise']);
+    const button = (name: string) => page.getByRole('button', { name, exact: true });
+    expect(button('Start').elements()).toEqual([]);
+    await hold('ArrowUp', 700);
+    await vi.waitFor(() => expect(bright()).toEqual(['Lower']), LONG);
+    await expect.element(button('Done')).toBeVisible();
+    await hold('ArrowDown', 500);
+    await vi.waitFor(() => expect(bright()).toEqual(['Reel in']), LONG);
+    await hold(']', 900);
+    await vi.waitFor(() => expect(bright()).toEqual(['Done']), LONG);
+  });
+
+  test('says of a tap on a button that it is to be held', async () => {
+    await render(PracticeWater, base);
+    const raise = page.getByRole('button', { name: 'Raise', exact: true });
+    const say = (type: string) =>
+      raise.element().dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true }));
+    vi.spyOn(raise.element() as HTMLElement, 'setPointerCapture').mockReturnValue();
+    say('pointerdown');
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    say('pointerup');
+    await expect.element(page.getByText('Hold it'), LONG).toBeVisible();
+    await hold('ArrowUp', 700);
+    await vi.waitFor(() => expect(page.getByText('Hold it').elements()).toHaveLength(0), LONG);
+  });
+
   test('follows a held key that the page came to only long after it went down', async () => {
     await render(PracticeWater, base);
     const water = page.getByRole('region', { name: 'Practice water' });

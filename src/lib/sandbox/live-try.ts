@@ -34,8 +34,14 @@ export function waitText(
   return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
 }
 
-export const ONLY_TOUCHED =
-  'Just a touch: too small a move to count. The rod is back at the start.';
+/** What moved the rod: a button or a key, or what pulls at it. */
+export type TouchedBy = 'press' | 'pull';
+
+/** What is said of a move that is too small for a try. */
+export const TOUCHED: Record<TouchedBy, string> = {
+  press: 'Too short. Hold it.',
+  pull: 'Just a touch. Move it farther.'
+};
 
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;

@@ -7,7 +7,7 @@ import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SET_HOOK_M_S } from './grip';
 import { Hand } from './hand';
-import { LiveTry, ONLY_TOUCHED, type Try } from './live-try';
+import { LiveTry, type TouchedBy, type Try } from './live-try';
 import { blendPoses, newPose, type Pose } from './pose';
 import { heightWords, NOTHING_YET, readoutOf, type Readout } from './readout';
 import { movedAngle, ROD_LIMITS } from './rod-angles';
@@ -15,6 +15,7 @@ import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
+import { StepsMade, type HandStep } from './task-steps';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -43,8 +44,10 @@ export class TrySession {
   /** Where the rod is, degrees. */
   angle_deg = $state(0);
   readonly felt = new FeltChannel();
-  /** Whether the last touch of the rod was too small to be a try. */
-  wasTouch = $state(false);
+  /** By what the rod was moved too little for a try; null where it was not. */
+  touched = $state<TouchedBy | null>(null);
+  /** The one thing to do now; null where that is to wait, or for the learner to know. */
+  upcoming = $state<HandStep | 'done' | null>(null);
   /** Whether one press moves the rod and the next stops it: who does that needs time between. */
   isPressed = false;
   isHidden = false;
@@ -64,8 +67,10 @@ export class TrySession {
   private stage: Backdrop | null = null;
   private task: TryTask | null = null;
   private live: LiveTry | null = null;
+  private steps = new StepsMade([], 0);
   private blended: Pose = newPose(0);
   private input_ms = -Infinity;
+  private movedBy: TouchedBy = 'pull';
   private read_ms = -Infinity;
   private wasTouching = true;
   private height_ms = 0;
@@ -105,7 +110,11 @@ export class TrySession {
     this.felt.begin(task.setup);
     this.blended = newPose(this.live.now.x.length);
     this.angle_deg = hand.angle_deg;
+    this.steps = new StepsMade(task.steps, hand.angle_deg);
+    const isFall = task.setup.start.spool === 'free';
+    this.upcoming = this.steps.upcoming?.does ?? (isFall ? 'start' : null);
     this.phase = 'ready';
+    this.touched = null;
     this.showing = null;
     this.readout = NOTHING_YET;
     this.wasTouching = true;
@@ -117,6 +126,7 @@ export class TrySession {
   /** The pointer wants the rod at this angle. */
   pointAt(t_ms: number, angle_deg: number): void {
     this.live?.hand.pointAt(t_ms, angle_deg);
+    this.movedBy = 'pull';
     this.feel(t_ms);
   }
 
@@ -140,6 +150,7 @@ export class TrySession {
       this.again();
     }
     this.live?.[what].turn(t_ms, direction);
+    this.movedBy = 'press';
     this.feel(t_ms);
   }
 
@@ -274,7 +285,6 @@ export class TrySession {
     const share = this.stepper.advance(now_ms - BEHIND_MS, (t_ms) => live.tick(t_ms));
     if (live.stage !== 'waiting' && this.phase !== 'moving') {
       this.phase = 'moving';
-      this.wasTouch = false;
     }
     blendPoses(live.before, live.now, share, this.blended);
     const { trace } = live;
@@ -289,20 +299,31 @@ export class TrySession {
     });
     this.felt.follow(live.setup, trace, trace.t_s.length - 1, now_ms, live.now.given_m);
     this.read(live, now_ms);
+    if (this.phase === 'moving') this.lookAhead(live, now_ms);
     if (live.stage === 'still') {
       if (!live.isTouch) this.finish();
       else {
         this.again();
-        this.wasTouch = true;
-        this.announcer.tell(ONLY_TOUCHED);
+        this.touched = this.movedBy;
         return true;
       }
     }
     // What a late frame has not followed yet is followed by the next, however long ago it was heard.
-    const isLeftAlone = now_ms - this.input_ms >= IDLE_MS && live.isAtRest;
-    const goesOn = live.stage !== 'waiting' || !isLeftAlone;
+    const goesOn = live.stage !== 'waiting' || !this.isLeftAlone(live, now_ms);
     if (!goesOn) this.stepper.pause();
     return goesOn;
+  }
+
+  private lookAhead(live: LiveTry, now_ms: number): void {
+    this.steps.look(now_ms, live.hand.angle_deg, live.reel.taken_m);
+    const { upcoming } = this.steps;
+    if (!upcoming) this.upcoming = 'done';
+    else this.upcoming = upcoming.isWaitedFor ? null : upcoming.does;
+    this.touched = live.isTouch && this.isLeftAlone(live, now_ms) ? this.movedBy : null;
+  }
+
+  private isLeftAlone(live: LiveTry, now_ms: number): boolean {
+    return now_ms - this.input_ms >= IDLE_MS && live.isAtRest;
   }
 
   private read(live: LiveTry, now_ms: number): void {

@@ -23,10 +23,14 @@ export class LessonSteps {
     this.learner.change({ kind: 'predicted', prediction });
   }
 
-  async goOn({ id }: Station): Promise<void> {
-    this.learner.change({ kind: 'reached', lesson: this.lesson.id, station: id, at: now() });
+  async goOn(station: Pick<Station, 'id'>): Promise<void> {
+    this.reach(station);
     await tick();
-    goTo(id);
+    goTo(station.id);
+  }
+
+  reach({ id }: Pick<Station, 'id'>): void {
+    this.learner.change({ kind: 'reached', lesson: this.lesson.id, station: id, at: now() });
   }
 
   /** A try is left out on purpose. */

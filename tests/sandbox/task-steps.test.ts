@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { allLessons } from '../../src/lib/course';
+import { StepsMade, stepsOf, type TaskStep } from '../../src/lib/sandbox/task-steps';
+
+const challengeOf = (id: string) => {
+  const found = allLessons()
+    .flatMap(({ challenges }) => challenges)
+    .find((one) => one.id === id);
+  if (!found) throw new Error(`no challenge ${id}`);
+  return found;
+};
+const namesOf = (steps: readonly TaskStep[]) =>
+  steps.map(({ does, isWaitedFor }) => (isWaitedFor ? `wait, ${does}` : does));
+
+/** A look every 20 ms at a rod that goes from one angle to the other in this time. */
+class Watched {
+  private t_ms = 0;
+  private taken_m = 0;
+  readonly made: StepsMade;
+  constructor(
+    steps: readonly TaskStep[],
+    private deg: number
+  ) {
+    this.made = new StepsMade(steps, deg);
+  }
+  get next() {
+    return this.made.upcoming?.does ?? 'done';
+  }
+  turn(to_deg: number, ms: number) {
+    return this.go(ms, to_deg - this.deg, 0);
+  }
+  reel(m: number) {
+    return this.go(1000, 0, m);
+  }
+  private go(ms: number, deg: number, m: number) {
+    for (let gone_ms = 0; gone_ms < ms; gone_ms += 20) {
+      this.deg += (deg * 20) / ms;
+      this.taken_m += (m * 20) / ms;
+      this.made.look((this.t_ms += 20), this.deg, this.taken_m);
+    }
+    return this.next;
+  }
+}
+
+describe('the steps of a task', () => {
+  test('are those of the move that does it; after a rest they are waited for', () => {
+    expect(namesOf(stepsOf(challengeOf('exactly-one-foot')))).toEqual(['up']);
+    expect(namesOf(stepsOf(challengeOf('reel-takes-slack')))).toEqual(['up', 'down', 'in']);
+    expect(namesOf(stepsOf(challengeOf('count-it-down')))).toEqual(['start', 'wait, down']);
+    expect(namesOf(stepsOf(challengeOf('fall-on-a-following-rod')))).toEqual(['start', 'down']);
+    expect(namesOf(stepsOf(challengeOf('three-hops-even')))).toEqual([
+      'up',
+      'wait, up',
+      'wait, up'
+    ]);
+    expect(namesOf(stepsOf(challengeOf('reel-down-and-sweep')))).toEqual([
+      'start',
+      'wait, in',
+      'up'
+    ]);
+  });
+
+  test('leave a drag with slack undone until the rod is back and the line is reeled', () => {
+    const hand = new Watched(stepsOf(challengeOf('reel-takes-slack')), 60);
+    expect(hand.next).toBe('up');
+    expect(hand.turn(78, 3000)).toBe('down');
+    expect(hand.turn(60, 1500)).toBe('in');
+    // Some of the slack is not all of it: 35 cm are asked.
+    expect(hand.reel(0.2)).toBe('in');
+    expect(hand.reel(0.2)).toBe('done');
+  });
+
+  test('count each hop after its rest, and a slow drag as one', () => {
+    const hops = new Watched(stepsOf(challengeOf('three-hops-even')), 30);
+    for (const [deg, next] of [
+      [42, 'up'],
+      [53, 'up'],
+      [63, 'done']
+    ] as const) {
+      expect(hops.turn(deg, 240)).toBe(next);
+      hops.turn(deg, 3000);
+    }
+    const slow = new Watched(stepsOf(challengeOf('three-hops-even')), 30);
+    slow.turn(33, 2000);
+    expect(slow.next).toBe('up');
+    expect(slow.turn(36, 2000)).toBe('up');
+    expect(slow.turn(39, 2000)).toBe('up');
+  });
+
+  test('are all made by a shake once it was made as often as asked', () => {
+    const hand = new Watched(stepsOf(challengeOf('shake-in-place')), 30);
+    for (let i = 1; i <= 5; i++) {
+      expect(hand.turn(34, 200)).toBe('down');
+      expect(hand.turn(30, 200)).toBe(i < 5 ? 'up' : 'done');
+      hand.turn(30, 400);
+    }
+  });
+
+  test('have an end in each lesson, which its own move comes to', () => {
+    for (const challenge of allLessons().flatMap(({ challenges }) => challenges))
+      expect(stepsOf(challenge).length, challenge.id).toBeGreaterThan(0);
+  });
+});
