@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
-import { StepsMade, stepsOf, type TaskStep } from '../../src/lib/sandbox/task-steps';
+import { StepsMade, taskStepsOf, type TaskStep } from '../../src/lib/sandbox/task-steps';
 
 const challengeOf = (id: string) => {
   const found = allLessons()
@@ -44,16 +44,16 @@ class Watched {
 
 describe('the steps of a task', () => {
   test('are those of the move that does it; after a rest they are waited for', () => {
-    expect(namesOf(stepsOf(challengeOf('exactly-one-foot')))).toEqual(['up']);
-    expect(namesOf(stepsOf(challengeOf('reel-takes-slack')))).toEqual(['up', 'down', 'in']);
-    expect(namesOf(stepsOf(challengeOf('count-it-down')))).toEqual(['start', 'wait, down']);
-    expect(namesOf(stepsOf(challengeOf('fall-on-a-following-rod')))).toEqual(['start', 'down']);
-    expect(namesOf(stepsOf(challengeOf('three-hops-even')))).toEqual([
+    expect(namesOf(taskStepsOf(challengeOf('exactly-one-foot')))).toEqual(['up']);
+    expect(namesOf(taskStepsOf(challengeOf('reel-takes-slack')))).toEqual(['up', 'down', 'in']);
+    expect(namesOf(taskStepsOf(challengeOf('count-it-down')))).toEqual(['start', 'wait, down']);
+    expect(namesOf(taskStepsOf(challengeOf('fall-on-a-following-rod')))).toEqual(['start', 'down']);
+    expect(namesOf(taskStepsOf(challengeOf('three-hops-even')))).toEqual([
       'up',
       'wait, up',
       'wait, up'
     ]);
-    expect(namesOf(stepsOf(challengeOf('reel-down-and-sweep')))).toEqual([
+    expect(namesOf(taskStepsOf(challengeOf('reel-down-and-sweep')))).toEqual([
       'start',
       'wait, in',
       'up'
@@ -61,7 +61,7 @@ describe('the steps of a task', () => {
   });
 
   test('leave a drag with slack undone until the rod is back and the line is reeled', () => {
-    const hand = new Watched(stepsOf(challengeOf('reel-takes-slack')), 60);
+    const hand = new Watched(taskStepsOf(challengeOf('reel-takes-slack')), 60);
     expect(hand.next).toBe('up');
     expect(hand.turn(78, 3000)).toBe('down');
     expect(hand.turn(60, 1500)).toBe('in');
@@ -71,7 +71,7 @@ describe('the steps of a task', () => {
   });
 
   test('count each hop after its rest, and a slow drag as one', () => {
-    const hops = new Watched(stepsOf(challengeOf('three-hops-even')), 30);
+    const hops = new Watched(taskStepsOf(challengeOf('three-hops-even')), 30);
     for (const [deg, next] of [
       [42, 'up'],
       [53, 'up'],
@@ -80,7 +80,7 @@ describe('the steps of a task', () => {
       expect(hops.turn(deg, 240)).toBe(next);
       hops.turn(deg, 3000);
     }
-    const slow = new Watched(stepsOf(challengeOf('three-hops-even')), 30);
+    const slow = new Watched(taskStepsOf(challengeOf('three-hops-even')), 30);
     slow.turn(33, 2000);
     expect(slow.next).toBe('up');
     expect(slow.turn(36, 2000)).toBe('up');
@@ -88,7 +88,7 @@ describe('the steps of a task', () => {
   });
 
   test('are all made by a shake once it was made as often as asked', () => {
-    const hand = new Watched(stepsOf(challengeOf('shake-in-place')), 30);
+    const hand = new Watched(taskStepsOf(challengeOf('shake-in-place')), 30);
     for (let i = 1; i <= 5; i++) {
       expect(hand.turn(34, 200)).toBe('down');
       expect(hand.turn(30, 200)).toBe(i < 5 ? 'up' : 'done');
@@ -98,6 +98,6 @@ describe('the steps of a task', () => {
 
   test('have an end in each lesson, which its own move comes to', () => {
     for (const challenge of allLessons().flatMap(({ challenges }) => challenges))
-      expect(stepsOf(challenge).length, challenge.id).toBeGreaterThan(0);
+      expect(taskStepsOf(challenge).length, challenge.id).toBeGreaterThan(0);
   });
 });

@@ -12,7 +12,7 @@ export type { Try } from './live-try';
 export type { Plane } from './rod-angles';
 export { FIRST_GEAR, setupOf } from './gear';
 export { CameraFault, closeCamera, openCamera } from './camera/open-camera';
-export { stepsOf } from './task-steps';
+export { taskStepsOf } from './task-steps';
 export { RodCamera } from './camera/rod-camera.svelte';
 export { painted } from './painted';
 export { waterCode } from './later/code.svelte';

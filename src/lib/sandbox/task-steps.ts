@@ -14,7 +14,10 @@ export interface TaskStep {
 }
 
 /** The steps of a task in order; none where its move has no such steps. */
-export function stepsOf({ reference, goals }: Pick<Challenge, 'reference' | 'goals'>): TaskStep[] {
+export function taskStepsOf({
+  reference,
+  goals
+}: Pick<Challenge, 'reference' | 'goals'>): TaskStep[] {
   const asked = goals.find((goal) => goal.kind === 'reeled');
   const parts = partsOf(reference);
   const steps: TaskStep[] = [];
