@@ -13,6 +13,9 @@ export interface TaskStep {
   readonly least_m: number;
 }
 
+/** Of water without a task; the same each time, as what differs lays the water out anew. */
+export const NO_STEPS: readonly TaskStep[] = [];
+
 /** The steps of a task in order; none where its move has no such steps. */
 export function taskStepsOf({
   reference,
