@@ -19,7 +19,7 @@ const WORDS: Record<MeasureName, (value: number, units: Units) => Words> = {
     m < -PUT_M ? 'of jig travel, away from you' : 'of jig travel'
   ],
   peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at most'],
-  contact: (share) => [formatShare(share), 'of the time it moved, on bottom'],
+  contact: (share) => [formatShare(share), 'on bottom while it moved'],
   fall_s: (s) => [formatTime(s), 'from splash to bottom'],
   airborne_s: (s) => [formatTime(s), 'off bottom'],
   pull_N: (newton, units) => [formatPull(newton, units), 'the hardest pull at the tip']
