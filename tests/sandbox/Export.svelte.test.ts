@@ -26,12 +26,18 @@ function aRun(ticks: number): RecordedRun {
 
 /** Presses a button and catches the file that it hands to the browser. */
 async function saved(button: string): Promise<File> {
+  const made = new Map<string, Blob>();
   const files: Blob[] = [];
+  const addressOf = URL.createObjectURL.bind(URL);
   const address = vi.spyOn(URL, 'createObjectURL').mockImplementation((file) => {
-    files.push(file as Blob);
-    return 'blob:none';
+    const name = addressOf(file);
+    return (made.set(name, file as Blob), name);
   });
-  const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => {});
+  const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (
+    this: HTMLAnchorElement
+  ) {
+    files.push(made.get(this.href) as Blob);
+  });
   await page.getByRole('button', { name: button }).click();
   await expect.poll(() => files.length).toBe(1);
   address.mockRestore();
@@ -84,6 +90,49 @@ test('the replay becomes a clip, with something to be seen in it', async () => {
   await film.play();
   await frame;
   expect(coloursOf(film, film.videoWidth, film.videoHeight)).toBeGreaterThan(20);
+});
+
+/** A canvas of which the recorder gets no picture before `late_ms`. */
+function slowCamera(late_ms: number) {
+  const capture = HTMLCanvasElement.prototype.captureStream;
+  return vi.spyOn(HTMLCanvasElement.prototype, 'captureStream').mockImplementation(function (
+    this: HTMLCanvasElement
+  ) {
+    const stream = capture.call(this, 0);
+    const [track] = stream.getTracks() as CanvasCaptureMediaStreamTrack[];
+    const begin = () => {
+      const each = setInterval(() => {
+        if (track.readyState === 'ended') clearInterval(each);
+        else track.requestFrame();
+      }, 33);
+    };
+    if (late_ms !== null) setTimeout(begin, late_ms);
+    return stream;
+  });
+}
+
+test('a recorder that gets its pictures late makes a clip that plays', async () => {
+  const slow = slowCamera(2500);
+  await render(Replay, { run, units: 'imperial' });
+  await page.getByText('Save this run').click();
+  const file = await saved('Clip WebM');
+  slow.mockRestore();
+  const film = Object.assign(document.createElement('video'), { muted: true });
+  film.src = URL.createObjectURL(file);
+  const frame = new Promise((done) => film.requestVideoFrameCallback(done));
+  await film.play();
+  await frame;
+  expect(film.videoWidth).toBeGreaterThan(0);
+});
+
+test('where the recorder gets no picture nothing is saved, and that is said', async () => {
+  const mute = vi.spyOn(MediaRecorder.prototype, 'start').mockImplementation(() => {});
+  await render(Replay, { run, units: 'imperial' });
+  await page.getByText('Save this run').click();
+  await page.getByRole('button', { name: 'Clip WebM' }).click();
+  await expect.element(page.getByText('this device was too busy to record one')).toBeVisible();
+  await expect.element(page.getByRole('button', { name: 'Clip WebM' })).toBeVisible();
+  mute.mockRestore();
 });
 
 test('a clip that is stopped is not kept, and that is said', async () => {

@@ -11,6 +11,10 @@ const FRAMES_HZ = 30;
 const BITS_A_SECOND = 4e6;
 /** The last picture stays for a moment, ms, so that it gets into the clip. */
 const LINGERS_MS = 300;
+/** How often what was recorded is handed over, ms: only then is it known that there is any. */
+const PIECE_MS = 100;
+/** A recorder that has no picture by then gets none, ms. */
+const BEGINS_MS = 10_000;
 const MARGIN = 16;
 
 /** Why a browser cannot make a clip, for the learner; null if it can. */
@@ -22,10 +26,16 @@ export function clipFault(): string | null {
   return canRecord ? null : 'This browser can’t record a WebM clip.';
 }
 
+/** Why there is no clip, for the learner. */
+export const NO_CLIP = {
+  stopped: 'No clip: you stopped it before the end.',
+  'no picture': 'No clip: this device was too busy to record one. Close other pages and try again.'
+};
+
 /**
  * Plays the replay once, at its own speed, and records it. `progress` gets the share that is done.
- * Resolves with null when it was stopped before its end: by `signal`, by the hand at the player, or
- * because the page went out of sight, where browsers draw nothing.
+ * It is stopped before its end by `signal`, by the hand at the player, or because the page went out of
+ * sight, where browsers draw nothing.
  */
 export async function recordClip(
   showing: Showing,
@@ -33,7 +43,7 @@ export async function recordClip(
   units: Units,
   progress: (share: number) => void,
   signal: AbortSignal
-): Promise<Blob | null> {
+): Promise<Blob | keyof typeof NO_CLIP> {
   const layout = clipLayout(scene.whole, scene.bottom, scene.rod);
   const sheet = document.createElement('canvas');
   sheet.width = layout.width;
@@ -41,45 +51,67 @@ export async function recordClip(
   const context = sheet.getContext('2d');
   if (!context || !scene.colours) throw new Error('nothing to record');
   const { player } = showing;
-  const stream = sheet.captureStream(FRAMES_HZ);
-  const recorder = new MediaRecorder(stream, {
-    mimeType: TYPE,
-    videoBitsPerSecond: BITS_A_SECOND
-  });
-  const film = filmIn(recorder);
+  const film = new Film(sheet);
+  const paint = () => paintClip(context, layout, scene, showing, units);
+  const isStopped = () => signal.aborted || document.hidden;
   player.isLooped = false;
   player.rate = 1;
   player.seek(0);
-  player.play();
-  recorder.start();
   try {
-    while (player.isPlaying && !signal.aborted && !document.hidden) {
-      paintClip(context, layout, scene, showing, units);
+    // A recorder takes a while to begin: what is played before that is in no film.
+    for (const from = performance.now(); !film.hasPicture && !isStopped();) {
+      if (performance.now() - from > BEGINS_MS) return 'no picture';
+      paint();
+      await nextFrame();
+    }
+    player.play();
+    while (player.isPlaying && !isStopped()) {
+      paint();
       progress(player.time_s / player.ends_s);
       await nextFrame();
     }
-    const isWhole = player.time_s >= player.ends_s;
-    if (isWhole) {
-      showing.draw(scene);
-      paintClip(context, layout, scene, showing, units);
-      await new Promise((done) => setTimeout(done, LINGERS_MS));
-    }
     player.pause();
-    recorder.stop();
-    const made = await film;
-    return isWhole ? made : null;
+    if (player.time_s < player.ends_s) return 'stopped';
+    showing.draw(scene);
+    paint();
+    await new Promise((done) => setTimeout(done, LINGERS_MS));
+    return await film.end();
   } finally {
-    for (const track of stream.getTracks()) track.stop();
+    film.drop();
   }
 }
 
-/** What the recorder has, once it has stopped. */
-function filmIn(recorder: MediaRecorder): Promise<Blob> {
-  const pieces: Blob[] = [];
-  recorder.addEventListener('dataavailable', ({ data }) => pieces.push(data));
-  return new Promise((done) =>
-    recorder.addEventListener('stop', () => done(new Blob(pieces, { type: TYPE })))
-  );
+/** What is drawn on a sheet, from now on. */
+class Film {
+  private readonly stream: MediaStream;
+  private readonly recorder: MediaRecorder;
+  private readonly pieces: Blob[] = [];
+
+  constructor(sheet: HTMLCanvasElement) {
+    this.stream = sheet.captureStream(FRAMES_HZ);
+    const options = { mimeType: TYPE, videoBitsPerSecond: BITS_A_SECOND };
+    this.recorder = new MediaRecorder(this.stream, options);
+    this.recorder.addEventListener('dataavailable', ({ data }) => this.pieces.push(data));
+    this.recorder.start(PIECE_MS);
+  }
+
+  /** Stopped before, it would be a head without a picture, which nothing plays. */
+  get hasPicture(): boolean {
+    return this.pieces.some(({ size }) => size > 0);
+  }
+
+  /** All of it, once the recorder has let go of the last. */
+  async end(): Promise<Blob> {
+    const ended = new Promise((done) => this.recorder.addEventListener('stop', done));
+    this.recorder.stop();
+    await ended;
+    return new Blob(this.pieces, { type: TYPE });
+  }
+
+  /** The sheet is recorded no longer. */
+  drop(): void {
+    for (const track of this.stream.getTracks()) track.stop();
+  }
 }
 
 /** A page that goes out of sight gets no more frames: then this must come back all the same. */
