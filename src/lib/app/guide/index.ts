@@ -10,7 +10,7 @@ export { default as Door } from './Door.svelte';
 export { keepFresh } from './fresh';
 export { default as Grid } from './Grid.svelte';
 export { default as HomeworkIndex } from './HomeworkIndex.svelte';
-export { default as HomeworkTerms } from './HomeworkTerms.svelte';
+export { default as HomeworkTerms } from './HomeworkTermsLater.svelte';
 export { default as KeepKey } from './KeepKey.svelte';
 export { secretIn } from './key-file';
 export { default as OpenClinic } from './OpenClinic.svelte';
