@@ -72,8 +72,9 @@ const paceLimit: Generator = {
         };
       }),
       right: 'Right. It covers the most ground and still stays down.',
+      // SLOW_FT_S and QUICK_FT_S, each rounded away from the other.
       explain:
-        'Divide how far by how long: pace lifts a jig. Far out or heavy, it takes more. Close in or light, it takes less.'
+        'Divide how far by how long. Under {9 in|20 cm} a second these jigs stay down. Over {15 in|40 cm} nearly all lift. Far out or heavy, it takes more.'
     });
   }
 };
