@@ -1,7 +1,7 @@
 import { allLessons, findLesson } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
-import { GUIDES_SEE, liftText } from '$lib/course/guides-see';
+import { liftText } from '$lib/course/guides-see';
 import { HOP_SAYS, ownCount } from '$lib/course/plan';
 import { windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
@@ -52,7 +52,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
         ...[0, 1].map((i) => cameText(one, i, units))
       ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, level bottom. ± is a little slack, and what your skirt does.${moves.some(({ kind }) => kind === 'lift') ? ` ${GUIDES_SEE}` : ''}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, level bottom. ± is slack and skirt.${moves.some(({ kind }) => kind === 'lift') ? ' Lifts: from what guides see to what the model says.' : ''}`
   }),
   limits: ({ limits, depths_m, isOwn, units }) => ({
     title: 'Stays down',
@@ -73,7 +73,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
       head: ['Depth', 'Count'],
       rows: falls.map(([m, s]) => [formatDepth(m, units), `about ${formatTime(Math.round(s))}`])
     },
-    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} It stops early: ledge, fish or tight line.`
+    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} Early stop: ledge, fish or tight line.`
   }),
   hand: ({ hand, units }) =>
     hand && {

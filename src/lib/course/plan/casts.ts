@@ -31,5 +31,5 @@ export function castsIn(minutes: number, clients: number, pace: CastPace): numbe
 /** What the model leaves open of its counts, in one sentence for all of them: the widest, in tenths. */
 export function ownCount(falls: readonly (readonly [s: number, half_s: number])[]): string {
   const widest = Math.max(...falls.map(([s, half_s]) => half_s / s));
-  return `The model may be off by ${formatShare(Math.ceil(10 * widest) / 10)}: time three drops, and that’s your count.`;
+  return `May be off by ${formatShare(Math.ceil(10 * widest) / 10)}: time three drops, and that’s your count.`;
 }
