@@ -5,7 +5,6 @@ import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-l
 import { beyondA6 } from '../../../src/lib/app/card/a6-room';
 import { practiceGearText } from '../../../src/lib/app/card/practice-gear';
 import { cardSections, waterText } from '../../../src/lib/app/card/sections';
-import { GUIDES_SEE } from '../../../src/lib/course/guides-see';
 import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
 import { FOOT_M } from '../../../src/lib/model';
@@ -103,7 +102,7 @@ describe('a boat card', () => {
     expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
   });
 
-  test('says the hop by its tip, and of a lift beyond the tip that it swings in, in one sentence with the plan', () => {
+  test('says the hop by its tip, of a lift beyond the tip that it swings in, and who sees how much of it', () => {
     const lift = {
       ...{ kind: 'lift' as const, from_hour: 9, to_hour: 10, duration_s: 1.5 },
       came: [[0.717, 0.073], null] as [[number, number], null],
@@ -116,7 +115,7 @@ describe('a boat card', () => {
     const [moves] = words({ ...card, rows: ['moves'], moves: [lift, hop] });
     expect(moves).toContain('Hop: 15 in of tip, from ten, in ¼ s');
     expect(moves.filter((text) => /^up to 1.* high, swings in$/.test(text))).toHaveLength(2);
-    expect(moves.at(-1)).toContain(GUIDES_SEE);
+    expect(moves.at(-1)).toContain('Lifts: from what guides see to what the model says.');
     const [drags] = words({ ...card, rows: ['moves'], moves: [card.moves[0]] });
     expect(drags.at(-1)).not.toContain('uides see');
   });
