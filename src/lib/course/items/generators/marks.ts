@@ -83,7 +83,7 @@ const slackDrag: Generator = {
   id: 'mark-slack-drag',
   kind: 'mark',
   objective: 'slack',
-  make: (random) => {
+  make: (random, share) => {
     const inches = pick(random, [8, 10, 12, 14, 18]);
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [2, 2.5, 3]);
@@ -92,7 +92,8 @@ const slackDrag: Generator = {
     const sum_m = bySlackRule(run, ft(feet), inch(inches));
     if (sum_m === null) return null;
     return markValue({
-      random,
+      // Dealt, not drawn: also among a few of them its place on the ruler is as often one as another.
+      random: () => share,
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. The tip goes ${saidFeet(feet)} to the side in ${saidSeconds(duration_s)}. ${STOPS}`,
       caption: `The sweep of ${saidFeet(feet)}, with slack`,
       run,
