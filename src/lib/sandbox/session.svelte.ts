@@ -8,14 +8,14 @@ import { FrameLoop } from './frame-loop';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SET_HOOK_M_S } from './grip';
 import { Hand } from './hand';
 import { LiveTry, type TouchedBy, type Try } from './live-try';
+import { NextStep } from './next-step.svelte';
 import { blendPoses, newPose, type Pose } from './pose';
-import { heightWords, NOTHING_YET, readoutOf, type Readout } from './readout';
+import { LiveReading } from './live-reading.svelte';
 import { movedAngle, ROD_LIMITS } from './rod-angles';
 import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
-import { StepsMade, type HandStep } from './task-steps';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -25,29 +25,22 @@ import { isSameTask, type TryTask } from './try-task';
 const BEHIND_MS = 25;
 /** A hand at rest that has not been heard of for so long is left alone until it is, ms. */
 const IDLE_MS = 600;
-/** Numbers change this often at most, ms: faster cannot be read. */
-const READOUT_MS = 90;
 const TICK_MS = 10;
-/** A height is told after so long off the bottom, and as often, ms: sooner it is not said to its end. */
-const HEIGHT_MS = 2500;
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
 export class TrySession {
   phase = $state<'ready' | 'moving' | 'guessing' | 'showing'>('ready');
-  readout = $state.raw<Readout>(NOTHING_YET);
   showing = $state.raw<Showing | null>(null);
   lastTry = $state.raw<Try | null>(null);
   /** What the setup or the line cannot do, in words; the water before stays. */
   fault = $state<ScenarioError | null>(null);
   spoken = $state('');
   keySpeed = $state(FIRST_KEY_SPEED);
-  /** Where the rod is, degrees. */
-  angle_deg = $state(0);
   readonly felt = new FeltChannel();
+  readonly reading = new LiveReading();
+  readonly nextStep = new NextStep();
   /** By what the rod was moved too little for a try; null where it was not. */
   touched = $state<TouchedBy | null>(null);
-  /** The one thing to do now; null where that is to wait, or for the learner to know. */
-  upcoming = $state<HandStep | 'done' | null>(null);
   /** Whether one press moves the rod and the next stops it: who does that needs time between. */
   isPressed = false;
   isHidden = false;
@@ -67,13 +60,9 @@ export class TrySession {
   private stage: Backdrop | null = null;
   private task: TryTask | null = null;
   private live: LiveTry | null = null;
-  private steps = new StepsMade([], 0);
   private blended: Pose = newPose(0);
   private input_ms = -Infinity;
   private movedBy: TouchedBy = 'pull';
-  private read_ms = -Infinity;
-  private wasTouching = true;
-  private height_ms = 0;
   private readonly stepper = new Stepper(TICK_MS);
   private readonly announcer = new Announcer((text) => (this.spoken = text));
   private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
@@ -109,15 +98,11 @@ export class TrySession {
     }
     this.felt.begin(task.setup);
     this.blended = newPose(this.live.now.x.length);
-    this.angle_deg = hand.angle_deg;
-    this.steps = new StepsMade(task.steps, hand.angle_deg);
-    const isFall = task.setup.start.spool === 'free';
-    this.upcoming = this.steps.upcoming?.does ?? (isFall ? 'start' : null);
+    this.reading.begin(hand.angle_deg);
+    this.nextStep.begin(task, hand.angle_deg);
     this.phase = 'ready';
     this.touched = null;
     this.showing = null;
-    this.readout = NOTHING_YET;
-    this.wasTouching = true;
     this.setKeySpeed(this.keySpeed);
     this.stepper.pause();
     this.loop.wake();
@@ -315,10 +300,7 @@ export class TrySession {
   }
 
   private lookAhead(live: LiveTry, now_ms: number): void {
-    this.steps.look(now_ms, live.hand.angle_deg, live.reel.taken_m);
-    const { upcoming } = this.steps;
-    if (!upcoming) this.upcoming = 'done';
-    else this.upcoming = upcoming.isWaitedFor ? null : upcoming.does;
+    this.nextStep.look(live, now_ms);
     this.touched = live.isTouch && this.isLeftAlone(live, now_ms) ? this.movedBy : null;
   }
 
@@ -327,20 +309,8 @@ export class TrySession {
   }
 
   private read(live: LiveTry, now_ms: number): void {
-    if (now_ms - this.read_ms < READOUT_MS || !this.stage) return;
-    this.read_ms = now_ms;
-    this.angle_deg = live.hand.angle_deg;
-    this.readout = readoutOf(live.trace, this.stage, live.reel.taken_m);
-    if (!this.isHidden) this.tellHeight(now_ms, live.setup.water.depth_m);
-    this.wasTouching = this.readout.isTouching;
-  }
-
-  private tellHeight(now_ms: number, depth_m: number): void {
-    const { isTouching } = this.readout;
-    if (isTouching !== this.wasTouching) {
-      this.announcer.tell(isTouching ? 'On the bottom.' : 'Off the bottom.');
-    } else if (isTouching || now_ms - this.height_ms < HEIGHT_MS) return;
-    else this.announcer.tell(heightWords(this.readout, depth_m, this.units));
-    this.height_ms = now_ms;
+    if (!this.stage) return;
+    const news = this.reading.read(live, this.stage, this.units, now_ms);
+    if (news && !this.isHidden) this.announcer.tell(news);
   }
 }

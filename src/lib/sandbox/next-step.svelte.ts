@@ -1,0 +1,24 @@
+import type { LiveTry } from './live-try';
+import { StepsMade, type HandStep } from './task-steps';
+import type { TryTask } from './try-task';
+
+/** The one thing that a task wants done now. */
+export class NextStep {
+  /** Null where that is to wait, or for the learner to know. */
+  now = $state<HandStep | 'done' | null>(null);
+  private steps = new StepsMade([], 0);
+
+  /** Before a try: a jig that falls from a free spool is begun without a step of its own. */
+  begin({ setup, steps }: TryTask, angle_deg: number): void {
+    this.steps = new StepsMade(steps, angle_deg);
+    this.now = this.steps.upcoming?.does ?? (setup.start.spool === 'free' ? 'start' : null);
+  }
+
+  /** While the try moves. */
+  look({ hand, reel }: LiveTry, now_ms: number): void {
+    this.steps.look(now_ms, hand.angle_deg, reel.taken_m);
+    const { upcoming } = this.steps;
+    if (!upcoming) this.now = 'done';
+    else this.now = upcoming.isWaitedFor ? null : upcoming.does;
+  }
+}
