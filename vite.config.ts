@@ -20,6 +20,8 @@ const chromium = playwright({
 });
 
 export default defineConfig({
+  // Not in node_modules: clones may share that, and each throws away what another bundled, in mid-run.
+  cacheDir: '.svelte-kit/vite',
   plugins: [sveltekit(), throughIndexes(), offlineWorkers(), wholePreload()],
   define: { __FELTFOOT_HAS_SERVER__: JSON.stringify(!process.env.FELTFOOT_STATIC) },
   // A compute worker fetches the code of a job when it is first asked for one.
