@@ -18,6 +18,8 @@ interface Shift {
 declare global {
   interface Window {
     shifts: Shift[];
+    /** What the ruler has said of the hand since it was opened. */
+    said: Set<string>;
   }
 }
 const WATCH = `
@@ -66,6 +68,14 @@ const EXPERIENCED = aRecord({
   ...{ plans: [aPlan('plan-0123456789ab')], progress: [] }
 });
 
+/** A hand that is all over the place: each try longer or shorter than the one before. */
+const THIRTY = Array.from({ length: 30 }, (_, i) => {
+  const most_deg = [4, 11, 7, 14, 5][i % 5] + i / 10;
+  const azimuth_deg = input.azimuth_deg.map((_, j) => 60 + Math.min(most_deg, j / 25));
+  const at = `2030-05-01T08:${10 + i}:00.000Z`;
+  return aTry(`t${i}`, { challenge: 'exactly-one-foot', input: { ...input, azimuth_deg }, at });
+});
+
 /** Takes a record over as its owner would. */
 async function withRecord(page: Page, record: LearnerRecord): Promise<void> {
   await visit(page, '/record');
@@ -97,6 +107,22 @@ test.describe('nothing moves by itself', () => {
     await visit(page, '/record');
     await expect(page.getByRole('row')).toHaveCount(1 + tries.length);
     await expectStill(page, 'a list of tries');
+  });
+
+  test('the ruler of thirty tries says one thing from the first', async ({ page }) => {
+    await withRecord(page, aRecord({ tries: THIRTY, predictions: [], progress: [] }));
+    await farAway(page);
+    await page.addInitScript(`
+      window.said = new Set();
+      new MutationObserver(() => {
+        const goes = document.querySelector('main h1 ~ * p')?.textContent.trim();
+        if (/the jig goes|Four tries/.test(goes)) said.add(goes);
+      }).observe(document, { subtree: true, childList: true, characterData: true });
+    `);
+    await visit(page, '/ruler');
+    await expect(page.getByText(/the jig goes/)).toBeVisible();
+    await expectStill(page, '/ruler');
+    expect(await page.evaluate(() => [...window.said])).toHaveLength(1);
   });
 
   test('where a day is planned or its card is made', async ({ page }) => {

@@ -6,12 +6,12 @@ import type { RobustMean } from './robust-mean';
 export interface RulerWords {
   /** "When you mean 2 ft, the bait goes 3 ft 7 in on average." */
   goes: string;
-  /** "Aim for 1 ft 1 in." */
+  /** "Aim for 1 ft 1 in.", or why it's too soon to: never both. */
   aim: string;
-  /** How sure that is, and what would make it surer. */
+  /** "Give or take 6 in, from your last 15 tries." */
   sure: string;
-  /** Bias and a single try's spread apart, and what each asks for. */
-  why: string;
+  /** For who wants them: bias, spread and what is still open. */
+  figures: readonly string[];
 }
 
 /** Bias and spread smaller than these parts are no fault to speak of. */
@@ -27,22 +27,15 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
       goes: `Too few tries at ${length(meant_m)}.`,
       aim: 'Your hand misses differently at each distance.',
       sure: 'Four tries at this one make a ruler for it.',
-      why: whySentence(ruler, meant_m, units)
+      figures: figuresOf(ruler, meant_m, units)
     };
   }
-  const { bait } = here;
-  const aim_m = aimFor(here, meant_m);
-  const isTrue = Math.abs(bait.value - 1) < NO_BIAS;
+  const { bait, marks } = here;
   return {
     goes: `When you mean ${length(meant_m)}, the jig goes ${length(bait.value * meant_m)} on average.`,
-    aim:
-      aim_m === null
-        ? 'Too uneven yet to say what to aim for.'
-        : isTrue
-          ? 'Right on average. Aim for what you want.'
-          : `Aim for ${length(aim_m)}.`,
-    sure: sureSentence(here, meant_m, units),
-    why: whySentence(here, meant_m, units)
+    aim: aimSentence(here, meant_m, units),
+    sure: `Give or take ${length(bait.band * meant_m)}, from your last ${marks.length} tries.`,
+    figures: figuresOf(here, meant_m, units)
   };
 }
 
@@ -71,24 +64,32 @@ function lower(text: string): string {
   return text[0].toLowerCase() + text.slice(1);
 }
 
-function sureSentence({ bait, marks, isSettled, moreTries }: Ruler, meant_m: number, units: Units) {
-  const give = formatLength(bait.band * meant_m, units);
-  const known = `From your last ${marks.length} tries: that average holds to ${give}, nine times in ten.`;
-  if (bait.isMoving) return `${known} It’s still changing from try to try.`;
-  if (isSettled) return `${known} That’s settled.`;
-  if (moreTries === null) return `${known} Your tries differ too much to settle it.`;
-  return `${known} About ${moreTries} more would settle it.`;
+/** Advice only where the tries leave no doubt that it is needed, or that none is. */
+function aimSentence(here: Ruler, meant_m: number, units: Units): string {
+  const { bait, isSettled, moreTries, scores } = here;
+  const aim_m = aimFor(here, meant_m);
+  const miss = Math.abs(bait.value - 1);
+  if (aim_m !== null && (isSettled || miss > bait.band)) {
+    if (miss < NO_BIAS) return 'Right on average. Aim for what you want.';
+    return [`Aim for ${formatLength(aim_m, units)}.`, flightSentence(here)].join(' ').trim();
+  }
+  if (aim_m !== null && moreTries) return `Too soon to say. About ${moreTries} more will tell.`;
+  const fix = scores.variable > WIDE_SPREAD ? ' Slow down, and keep one speed.' : '';
+  return `Too scattered to say yet.${fix}`;
 }
 
-function whySentence(ruler: Ruler, meant_m: number, units: Units): string {
-  const { scores, bait, tip, leftBottom, differsByDistance } = ruler;
-  const all = differsByDistance ? '' : `On average ${lower(biasText(bait))}. `;
+function flightSentence({ bait, tip, leftBottom }: Ruler): string {
+  const isFlying = leftBottom > 0.5 && bait.value > tip.value + bait.band;
+  return isFlying ? 'And move slower: the jig’s leaving the bottom.' : '';
+}
+
+function figuresOf(here: Ruler, meant_m: number, units: Units): readonly string[] {
+  const { scores, bait, isSettled, moreTries, differsByDistance } = here;
   const stray = formatLength(scores.variable * meant_m, units);
-  const single = `A single try strays about ${stray} from your average.`;
-  const slower = scores.variable > WIDE_SPREAD ? ' Slow down, and keep one speed.' : '';
-  const flight =
-    leftBottom > 0.5 && bait.value > tip.value + bait.band
-      ? ' The jig goes farther than your tip: it’s leaving the bottom. Move slower.'
-      : '';
-  return all + single + slower + flight;
+  const more = moreTries ? `About ${moreTries} more would settle it.` : '';
+  return [
+    differsByDistance ? '' : `On average ${lower(biasText(bait))}, nine times in ten.`,
+    `A single try strays about ${stray} from your average.`,
+    bait.isMoving ? 'It’s still changing from try to try.' : isSettled ? 'That’s settled.' : more
+  ].filter((one) => one !== '');
 }
