@@ -60,7 +60,7 @@ function at(
 test('a new learner begins the first lesson', () => {
   expect(at({})).toEqual({
     line: 'Start “One foot”.',
-    why: 'That lesson’s next.',
+    why: '',
     minutes: 12,
     address: '/lessons/one-foot'
   });
@@ -163,7 +163,7 @@ describe('the questions of the day', () => {
     expect(at({ progress: [done] }, START, { asked })?.line).toBe('Start “Slack”.');
     expect(at(learnt, START, { asked })).toEqual({
       line: 'Answer 8 questions, then start “Slack”.',
-      why: 'Questions show what stuck. That lesson’s next.',
+      why: 'Questions show what stuck.',
       minutes: 5 + 9,
       address: '/quiz'
     });

@@ -6,7 +6,7 @@ import type { Days } from './review';
 import { drillProgressOf, type Progress, type ScheduledTry } from './schedule';
 import type { LearnerRecord, StoredTry } from '../wire';
 
-/** What to do today, in one line, why, and about how long it takes. */
+/** What to do today, in one line, why where the line doesn't say, and about how long it takes. */
 export interface Today {
   line: string;
   why: string;
@@ -95,7 +95,7 @@ function joined(parts: readonly Part[]): Today {
   const line = parts.map(({ does }) => does).join(', then ');
   return {
     line: `${line[0].toUpperCase()}${line.slice(1)}.`,
-    why: parts.map(({ why }) => why).join(' '),
+    why: parts.flatMap(({ why }) => why || []).join(' '),
     minutes: parts.reduce((sum, { minutes }) => sum + minutes, 0),
     address: parts[0].address
   };
@@ -215,7 +215,8 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | nul
   if (!lesson) return null;
   return {
     does: inHand ? `finish “${lesson.title}”` : `start “${lesson.title}”`,
-    why: inHand ? 'You’re in the middle of this lesson.' : 'That lesson’s next.',
+    // That it's begun, or next, is in what it does.
+    why: '',
     minutes: lesson.minutes,
     address: `/lessons/${lesson.id}`
   };
