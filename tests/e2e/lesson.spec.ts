@@ -84,7 +84,7 @@ test(
     await reachChallenge(page);
     await sweepByHold(page, 8);
     await expect(marks(page)).toBeVisible();
-    await expect(first(page).locator('.grade .words')).toContainText('The tip came back');
+    await expect(first(page).locator('.grade .words')).toContainText('You moved the tip');
     const got = parseInt((await marks(page).textContent()) ?? '');
     await first(page).getByRole('button', { name: 'Replay', exact: true }).click();
     await first(page).getByRole('slider', { name: 'Moment of the replay' }).fill('0');

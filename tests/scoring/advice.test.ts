@@ -92,7 +92,7 @@ test('from a boat that drifts, the tip’s way is the hand’s and not the boat�
   const [hand_m, still_m] = [handRun(asked, graded.result), still.result].map(tipTravel);
   expect(Math.abs(hand_m - still_m)).toBeLessThan(INCH_M / 2);
   expect(describeTry(asked, graded, 'imperial', null).did).toMatch(
-    /^The tip came back 1\sft\s8\sin/
+    /^You moved the tip 1\sft\s8\sin/
   );
 });
 

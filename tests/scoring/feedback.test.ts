@@ -53,7 +53,7 @@ describe('the one thing named', () => {
     ['towards', 'towards', 'Turn the rod away from the jig, not toward it. Move the tip '],
     ['onlySlack', 'slack', tied('Keep going: the 1~in you pulled only took up slack. ')],
     ['swungBack', 'gave_back', tied('Don’t let the tip swing back: it gave back 7~in of line. ')],
-    ['fast', 'too_fast', tied('Go slower: the tip was there in 0.4~s. Move the tip ')],
+    ['fast', 'too_fast', tied('Go slower: the tip took 0.4~s. Move the tip ')],
     ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
     ['far', 'too_far', 'Stop sooner. Move the tip '],
@@ -65,8 +65,8 @@ describe('the one thing named', () => {
     expect(words.change).toContain(change);
   });
 
-  test('a tip that went toward the jig is not said to have come back', () => {
-    expect(told(hands.towards).did).toMatch(/^The tip went .* toward the jig; the jig stayed/);
+  test('a tip that went toward the jig is said to have', () => {
+    expect(told(hands.towards).did).toMatch(/^You moved the tip .* toward the jig; the jig stayed/);
   });
 
   test('what lies a hair outside its limit is not told that there is nothing to change', () => {
@@ -105,17 +105,20 @@ describe('the one thing named', () => {
       { kind: 'speed', most_m_s: 0.2, weight: 90 }
     ]);
     const even = hand(...stillFirst, [2, 76]);
-    expect(told(even, twice, solveCorrection(twice)).fault).toBe('too_fast');
+    const { fault, change } = told(even, twice, solveCorrection(twice));
+    expect(fault).toBe('too_fast');
+    // It went too far as well, and the move that is told is shorter.
+    expect(change).toMatch(/^Move less, and slower\. Move the tip /);
   });
 });
 
 describe('what happened', () => {
   test('is told with tip, jig and distance from what was asked', () => {
     expect(told(hands.right).did).toMatch(
-      /^The tip came back 1\sft\s\d\sin and the jig (1\sft|11\sin); 1\sft was asked\.$/
+      /^You moved the tip 1\sft\s\d\sin and the jig (1\sft|11\sin); 1\sft was asked\.$/
     );
     expect(told(hands.far).did).toMatch(
-      /^The tip came back 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/
+      /^You moved the tip 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/
     );
     expect(told(hands.short).did).toMatch(/: \d(\s1\/2)?\sin too short\.$/);
     expect(told(hands.still).did).toBe('You never moved the rod, and the jig stayed where it was.');
@@ -124,33 +127,26 @@ describe('what happened', () => {
   test('follows the units', () => {
     const words = describeTry(drag, gradeTry(drag, hands.far), 'metric', advice);
     expect(words.did).toMatch(
-      /^The tip came back \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
+      /^You moved the tip \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
     );
     expect(words.change).toMatch(/Move the tip \d\d\scm slowly, in about \d(\.5)?\ss\.$/);
   });
 
-  test('says where and when the jig left the bottom, as the trace has it', () => {
+  test('says where the jig left the bottom, as the trace has it, and not when as well', () => {
     const late = hand(...stillFirst, [1.5, 59], [1.9, 78]);
-    const { result } = gradeTry(drag, late);
-    const highest = [...result.hops].sort((a, b) => b.height_m - a.height_m)[0];
-    const said =
-      /^It left the bottom after \d(\s1\/2)?\sin, (\d(?:\.\d)?)\ss into the move, and rose \d.*\sin\.$/;
-    // The hand waited half a second first: that is no part of the move.
-    const after_s = Number(said.exec(told(late).why)?.[2]);
-    expect(after_s).toBeGreaterThan(0.9);
-    expect(Math.abs(after_s - (highest.t_s - 0.5))).toBeLessThan(0.06);
+    expect(told(late).why).toMatch(
+      /^It left the bottom after \d(\s1\/2)?\sin and rose \d.*\sin\.$/
+    );
   });
 
   test('says so when a snatch threw it up where it lay', () => {
     const snatch = hand(...stillFirst, [1, 85]);
-    expect(told(snatch).why).toMatch(
-      /^It left the bottom where it lay, at once, and rose \d+\sin\.$/
-    );
+    expect(told(snatch).why).toMatch(/^It left the bottom at once and rose \d+\sin\.$/);
   });
 
   test('says so when it stayed down but ran', () => {
     expect(told(hands.jerked).why).toMatch(
-      /^It never left the bottom, but its top speed was \d(\.\d)?\sft\/s; the limit is 1\.1\sft\/s\.$/
+      /^It stayed on bottom, but its top speed was \d(\.\d)?\sft\/s; the limit is 1\.1\sft\/s\.$/
     );
   });
 

@@ -2,6 +2,7 @@ import type { Result } from '../model';
 import type { Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
+import { tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
 type Words = (hand: TipMotion, units: Units) => string;
@@ -14,7 +15,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
     `Keep going: the ${formatLength(taken_m, units)} you pulled only took up slack`,
   gave_back: ({ gaveBack_m }, units) =>
     `Don’t let the tip swing back: it gave back ${formatLength(gaveBack_m, units)} of line`,
-  too_fast: ({ duration_s }) => `Go slower: the tip was there in ${formatTime(duration_s)}`,
+  too_fast: ({ duration_s }) => `Go slower: the tip took ${formatTime(duration_s)}`,
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
   ran_on: () => 'Go slower: at that pace the jig keeps going',
   too_far: () => 'Stop sooner',
@@ -37,7 +38,12 @@ export function changeSentence(
   if (fault === 'none') return 'Nothing to change.';
   const move = correction && moveSentence(correction, units);
   if (fault === 'still' && move) return move;
-  const advice = ADVICE[fault](tipMotionOf(result), units);
+  const hand = tipMotionOf(result);
+  const isFarToo =
+    fault === 'too_fast' &&
+    correction &&
+    tipTravel(result) > correction.tipTravel_m + correction.band_m;
+  const advice = isFarToo ? 'Move less, and slower' : ADVICE[fault](hand, units);
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 

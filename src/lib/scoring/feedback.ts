@@ -106,10 +106,9 @@ function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
   const { tip_x_m: x, tip_z_m: z } = hand.trace;
   const off_m = Math.hypot(x[x.length - 1] - x[0], z[z.length - 1] - z[0]);
   const way = formatLength(way_m, units);
-  if (off_m < TURNED_BACK * way_m) return `The tip went ${way}, counting both ways`;
-  if (plane === 'sweep' && tipMotionOf(hand).taken_m < 0)
-    return `The tip went ${way} toward the jig`;
-  return plane === 'sweep' ? `The tip came back ${way}` : `The tip went ${way}`;
+  const moved = `You moved the tip ${way}`;
+  if (off_m < TURNED_BACK * way_m) return `${moved}, counting both ways`;
+  return plane === 'sweep' && tipMotionOf(hand).taken_m < 0 ? `${moved} toward the jig` : moved;
 }
 
 /** A way as the table has it: just under its limit, where it rounds to that and lies outside. */
@@ -165,7 +164,8 @@ function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGra
   if (also) return `${also.did} ${second}`.trim();
   if (about && NOT_OF_CONTACT.has(about.goal.kind)) return second;
   const first =
-    fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
+    fallClause(result) ??
+    (isIdle ? 'The line never pulled it' : contactClause(result, units, miss === ''));
   return miss.startsWith('but ') ? `${first}, ${miss}.` : `${first}. ${second}`.trim();
 }
 
@@ -194,18 +194,19 @@ function isCast({ trace }: Result): boolean {
   return trace.contact[0] === 0;
 }
 
-function contactClause(result: Result, units: Units): string {
+function contactClause(result: Result, units: Units, isAlone: boolean): string {
   const hop = highestHop(result.hops);
-  if (!hop && result.airborne_s === 0) return 'It never left the bottom';
-  if (!hop && result.peak_height_m < SKIP_M) return 'It stayed on bottom';
+  // Beside what was missed, skips that nobody asked about are a fact too many.
+  if (!hop && (result.peak_height_m < SKIP_M || !isAlone)) return 'It stayed on bottom';
   if (!hop) {
     return `It stayed on bottom except for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
   }
+  const rose = `and rose ${formatLength(hop.height_m, units)}`;
   const after_s = Math.max(0, hop.t_s - tipMotionOf(result).start_s);
   const way_m = Math.abs(baitXAt(result, hop.t_s) - result.trace.bait_x_m[0]);
   const place = way_m < NO_MOVE_M ? 'where it lay' : `after ${formatLength(way_m, units)}`;
-  const time = after_s < AT_ONCE_S ? 'at once' : `${formatTime(after_s)} into the move`;
-  return `It left the bottom ${place}, ${time}, and rose ${formatLength(hop.height_m, units)}`;
+  // Where it left and when are one fact.
+  return `It left the bottom ${after_s < AT_ONCE_S ? 'at once' : place} ${rose}`;
 }
 
 /** Of what else was missed, what weighs most: a result speaks once. What was kept is no miss, however little it earned. */

@@ -82,7 +82,7 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
   /** `met` is the share that it earned on its own: where the value alone does not say what was amiss. */
   words(goal: Unweighted<S>, value: number, units: Units, met: number): GoalWords;
   /**
-   * What of it went wrong, a clause after "It never left the bottom,"; '' where other words say it.
+   * What of it went wrong, a clause after "It stayed on bottom,"; '' where other words say it.
    * Not given, it is what `words` says: "rests: 0, asked 1 of 4 s or longer".
    */
   miss?(goal: Unweighted<S>, value: number, units: Units, result: Result, met: number): string;
