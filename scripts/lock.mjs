@@ -10,10 +10,15 @@ const folder = join(root, '.feltfoot');
 /** A lock without a readable owner is given this long to get one before it counts as left behind. */
 const ownerlessMs = 5000;
 
+/** Paths of the locks that this process holds. @type {Set<string>} */
+const held = new Set();
+
 /** @param {string} path @returns {boolean} whether the lock's owner is gone */
 function isStale(path) {
   try {
     const owner = Number(readFileSync(join(path, 'pid'), 'utf8'));
+    // Started anew, a container has the same first process: what bears its number was left behind.
+    if (owner === process.pid) return !held.has(path);
     process.kill(owner, 0);
     return false;
   } catch (error) {
@@ -22,6 +27,20 @@ function isStale(path) {
     if (error.code === 'ESRCH') return true;
     const made = statSync(path, { throwIfNoEntry: false })?.mtimeMs;
     return made !== undefined && Date.now() - made > ownerlessMs;
+  }
+}
+
+/** Takes it, unless it is taken. @param {string} path @returns {'taken' | 'busy' | 'needless'} */
+function take(path) {
+  try {
+    mkdirSync(folder, { recursive: true });
+    mkdirSync(path);
+    return 'taken';
+  } catch (error) {
+    // Where nothing can be written, no other writes either.
+    if (error.code === 'EROFS') return 'needless';
+    if (error.code !== 'EEXIST') throw error;
+    return 'busy';
   }
 }
 
@@ -34,24 +53,22 @@ function isStale(path) {
  */
 export async function withLock(name, work) {
   const path = join(folder, `${name}.lock`);
-  mkdirSync(folder, { recursive: true });
   for (let told = false; ; await sleep(200)) {
-    try {
-      mkdirSync(path);
-      break;
-    } catch (error) {
-      if (error.code !== 'EEXIST') throw error;
-    }
+    const state = take(path);
+    if (state === 'needless') return work();
+    if (state === 'taken') break;
     if (isStale(path)) rmSync(path, { recursive: true, force: true });
     else if (!told) {
       say(`Another start is busy with the ${name}; waiting for it…`);
       told = true;
     }
   }
+  held.add(path);
   writeFileSync(join(path, 'pid'), String(process.pid));
   try {
     return await work();
   } finally {
     rmSync(path, { recursive: true, force: true });
+    held.delete(path);
   }
 }

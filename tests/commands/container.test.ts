@@ -1,4 +1,4 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn, spawnSync, type SpawnOptions } from 'node:child_process';
 import { once } from 'node:events';
 import { chmodSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -37,13 +37,26 @@ function theirClone(): { folder: string; data: string } {
   return { folder, data };
 }
 
-test('what the container starts runs as a user who is not root, is healthy, keeps its store in the volume and stops when told', async () => {
-  await ensureBuilt();
-  const { folder, data } = theirClone();
-  const path = { PATH: process.env.PATH, HOME: folder };
-  const env = { ...path, ...settings, PORT: '0', FELTFOOT_DATA: data };
-  const [, ...start] = commandOf(stepOf('CMD'));
-  const server = spawn(process.execPath, start, { cwd: folder, env, ...user });
+/** Runs it with no powers and nothing but the volume to write to. */
+function shutIn(folder: string, data: string, command: string[]): string[] {
+  const powers = '--bounding-set=-all --inh-caps=-all --no-new-privs';
+  const who = `--reuid=${NOBODY} --regid=${NOBODY} --clear-groups`;
+  const own = (path: string) => `mount --bind "${path}" "${path}"`;
+  const mounts = [own('$0'), own('$1'), 'mount -o remount,bind,ro "$0"'];
+  const run = `cd "$0" && shift && exec setpriv ${who} ${powers} "$@"`;
+  return ['unshare', '-m', 'sh', '-c', [...mounts, run].join(' && '), folder, data, ...command];
+}
+const canShutIn = isRoot && spawnSync('unshare', ['-m', 'setpriv', '--version']).status === 0;
+
+interface Served {
+  port: string;
+  /** Its code, once it was told to stop. */
+  stop: () => Promise<number | null>;
+  output: () => string;
+}
+
+async function served([program, ...args]: string[], how: SpawnOptions): Promise<Served> {
+  const server = spawn(program, args, { ...how, stdio: ['ignore', 'pipe', 'pipe'] });
   const ended = once(server, 'close');
   let output = '';
   const port = await new Promise<string>((resolve, reject) => {
@@ -56,15 +69,42 @@ test('what the container starts runs as a user who is not root, is healthy, keep
     server.stderr.on('data', hear);
     void ended.then(() => reject(new Error(output)));
   });
+  const stop = async () => {
+    server.kill('SIGTERM');
+    return (await ended)[0];
+  };
+  return { port, stop, output: () => output };
+}
+
+/** By the health check of the container file. */
+function healthOf(port: string, env: NodeJS.ProcessEnv) {
   const [, ...health] = commandOf(stepOf('HEALTHCHECK')).map((part) =>
     part.replace(`:${settings.PORT}/`, `:${port}/`)
   );
   const { status, stderr } = spawnSync(process.execPath, health, { env, ...user });
-  expect({ status, stderr: `${stderr}` }).toEqual({ status: 0, stderr: '' });
-  const owners = readdirSync(data).map((name) => statSync(join(data, name)).uid);
-  expect(owners.length).toBeGreaterThan(0);
-  expect(owners).not.toContain(0);
-  server.kill('SIGTERM');
-  expect((await ended)[0], output).toBe(0);
-  remove(folder);
-});
+  return { status, stderr: `${stderr}` };
+}
+
+const ways = [
+  { how: 'as a user who is not root', isShut: false },
+  { how: 'with no powers and nothing but the volume to write to', isShut: true }
+];
+test.each(canShutIn ? ways : ways.slice(0, 1))(
+  'what the container starts runs $how, is healthy, keeps its store in the volume and stops when told',
+  async ({ isShut }) => {
+    await ensureBuilt();
+    const { folder, data } = theirClone();
+    const path = { PATH: process.env.PATH, HOME: folder };
+    const env = { ...path, ...settings, PORT: '0', FELTFOOT_DATA: data };
+    const command = [process.execPath, ...commandOf(stepOf('CMD')).slice(1)];
+    const { port, stop, output } = isShut
+      ? await served(shutIn(folder, data, command), { env })
+      : await served(command, { cwd: folder, env, ...user });
+    expect(healthOf(port, env)).toEqual({ status: 0, stderr: '' });
+    const owners = readdirSync(data).map((name) => statSync(join(data, name)).uid);
+    expect(owners.length).toBeGreaterThan(0);
+    expect(owners).not.toContain(0);
+    expect(await stop(), output()).toBe(0);
+    remove(folder);
+  }
+);
