@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { answerOf, askedFigures, figureWords, loadLessons } from '../../src/lib/course';
+import {
+  answerOf,
+  askedFigures,
+  figureWords,
+  isOfFigures,
+  loadLessons
+} from '../../src/lib/course';
 import { MEASURES } from '../../src/lib/course/items/measures';
 import { tied } from '../tied';
 
@@ -22,10 +28,16 @@ describe('what a prediction reveals', () => {
     expect(asked.size).toBeGreaterThan(1);
   });
 
+  test('is no second answer where the options are figures', () => {
+    const said = (...says: string[]) => ({ options: says.map((one) => ({ says: one })) });
+    expect(isOfFigures(said('About {1 ft|30 cm}', '2 s'))).toBe(true);
+    expect(isOfFigures(said('Right under where it hit', '2 ft closer'))).toBe(false);
+  });
+
   test('is said with what it is of, in the learner’s units', () => {
     expect(figureWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
       `about ${tied('1~ft')}`,
-      'of jig travel, away from you'
+      'away from you'
     ]);
     expect(figureWords({ of: 'peak_height_m', value: 0.1 }, 'metric')).toEqual([
       tied('10~cm'),

@@ -91,7 +91,7 @@ test(
     await page.getByRole('button', { name: 'Reveal' }).click();
     await expect(page.locator('.share')).toHaveText(['10%', '80%', '10%']);
     await expectReadable(page, 'a vote revealed');
-    await expect(phones[1].getByText('of jig travel')).toBeVisible();
+    await expect(phones[1].getByText('toward you', { exact: true })).toBeVisible();
 
     await go(page, 'Another spot');
     await options(phones[1]).nth(0).click();

@@ -30,6 +30,6 @@ test(
     expect(Number(red)).toBeLessThan(128);
     await page.getByRole('button', { name: 'Play it in practice water' }).press('Enter');
     await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();
-    await expect(page.getByText(/^Quillmere, 19\sft deep/)).toBeVisible();
+    await expect(page.getByText(/^Quillmere, an invented lake, 19\sft deep/)).toBeVisible();
   }
 );

@@ -73,7 +73,7 @@ for (const [size, tag] of [
       // Begun at the first touch: reading twenty words takes the rest of the time.
       expect(Date.now() - begun_ms).toBeLessThan(MOST.ms);
       await expect(result.getByRole('button', { name: 'Try again' })).toBeInViewport();
-      await expect(result.getByRole('link', { name: 'Next: One foot' })).toBeInViewport();
+      await expect(result.getByRole('link', { name: 'Next: Lesson 1' })).toBeInViewport();
       expect(await page.evaluate(() => scrollY)).toBe(0);
       await expectRoomForLargeText(page, result);
       await result.getByRole('button', { name: 'Try again' }).click();
@@ -205,7 +205,7 @@ test(
     };
     const off_m = Math.abs(tipAt(deg) - tipAt(60)) - FOOT_M;
     expect(Math.abs(off_m)).toBeLessThan(SETUP.rod.length_m * (Math.PI / 180));
-    await page.getByRole('link', { name: 'Next: One foot' }).click();
+    await page.getByRole('link', { name: 'Next: Lesson 1' }).click();
     await beginLesson(page);
     await page.locator('#predict').getByRole('radio').nth(1).check();
     await page.getByRole('button', { name: 'Lock it in' }).click();

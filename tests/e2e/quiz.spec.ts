@@ -110,7 +110,7 @@ test.describe('without a connection', () => {
       await page.goto('/');
       await page.locator('main[data-awake]').waitFor();
       await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 5);
-      await page.getByRole('link', { name: 'Next: One foot' }).click();
+      await page.getByRole('link', { name: 'Next: Lesson 1' }).click();
       await beginLesson(page);
       await page.locator('section#predict').getByRole('radio').nth(1).check();
       await page.getByRole('button', { name: 'Lock it in' }).click();

@@ -16,10 +16,10 @@ const lengthWords = (m: number, units: Units) =>
 const WORDS: Record<MeasureName, (value: number, units: Units) => Words> = {
   travel_m: (m, units) => [
     lengthWords(Math.abs(m), units),
-    m < -PUT_M ? 'of jig travel, away from you' : 'of jig travel'
+    m < -PUT_M ? 'away from you' : 'toward you'
   ],
   peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at most'],
-  contact: (share) => [formatShare(share), 'on bottom while it moved'],
+  contact: (share) => [formatShare(share), 'of the move on bottom'],
   fall_s: (s) => [formatTime(s), 'from splash to bottom'],
   airborne_s: (s) => [formatTime(s), 'off bottom'],
   pull_N: (newton, units) => [formatPull(newton, units), 'the hardest pull at the tip']
@@ -31,4 +31,9 @@ export function figureWords(
   units: Units
 ): Words {
   return WORDS[of](value, units);
+}
+
+/** Whether its options are figures themselves: the model's own beside the right one would be a second answer. */
+export function isOfFigures({ options }: { options: readonly { says: string }[] }): boolean {
+  return options.every(({ says }) => /\d/.test(says));
 }

@@ -86,10 +86,10 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Solid mark: on bottom. Open mark: off it.',
+      text: 'Same sweep, slow and fast.',
       demos: [
-        { id: 'slow', caption: '5 seconds: it stays down.', run: slow },
-        { id: 'fast', caption: 'Half a second: it lifts.', run: fast }
+        { id: 'slow', caption: '5 seconds: it stays down. Solid mark.', run: slow },
+        { id: 'fast', caption: 'Half a second: it lifts. Open mark.', run: fast }
       ]
     },
     {
