@@ -137,7 +137,7 @@ describe('the check of what a lesson states', () => {
 
   test('refuses a sentence that neither a run nor common practice stands behind', () => {
     expect(unbacked(claiming([{ says, basis: 'practice' }]))).toContain(
-      'The jig tells you when the weight is wrong.'
+      'The tip decides how far it comes.'
     );
   });
 

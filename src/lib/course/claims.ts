@@ -138,9 +138,9 @@ function besideIt({ sections, challenges }: Lesson): string[] {
     if (section.kind === 'predict')
       return [section.text, section.question.ask, section.question.hint ?? ''];
     if (section.kind === 'see')
-      return [section.text, ...section.demos.map(({ caption }) => caption)];
-    if (section.kind === 'field') return [section.text, ...section.needs, ...section.steps];
-    return section.kind === 'try' ? [section.text] : [];
+      return [section.text ?? '', ...section.demos.map(({ caption }) => caption)];
+    if (section.kind === 'field') return [section.text ?? '', ...section.needs, ...section.steps];
+    return section.kind === 'try' ? [section.text ?? ''] : [];
   });
   return [...said, ...challenges.map(({ ask }) => ask)]
     .flatMap(sentencesOf)
@@ -151,7 +151,7 @@ function statementsOf({ about, sections }: Lesson): string[] {
   const replies = sections.flatMap((section) =>
     section.kind === 'predict' ? section.question.options.map(({ reply }) => reply) : []
   );
-  const felt = sections.flatMap((section) => (section.kind === 'feel' ? [section.text] : []));
+  const felt = sections.flatMap((section) => (section.kind === 'feel' ? [section.text ?? ''] : []));
   return [about, ...replies, ...felt];
 }
 

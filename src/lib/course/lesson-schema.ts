@@ -75,7 +75,8 @@ const option = v.strictObject({
   reply: text
 });
 
-const heading = { title: text, text };
+/** Words below a title only where the title and what stands under it do not say it. */
+const heading = { title: text, text: v.optional(text) };
 
 /** A retrieve to choose for a day and to defend, against the season map and the model. */
 const asks = v.optional(v.literal('day'));
@@ -83,7 +84,8 @@ const asks = v.optional(v.literal('day'));
 /** Asked before anything is shown. */
 const predict = v.strictObject({
   kind: v.literal('predict'),
-  ...heading,
+  title: text,
+  text,
   question: v.strictObject({
     ask: text,
     /** For a room in which few have it: where to look, never what is right. */

@@ -99,7 +99,7 @@ function stopsAt(
       return {
         id,
         name: challenge.title,
-        part: { kind: 'try', challenge, says: nth === 0 ? section.text : null }
+        part: { kind: 'try', challenge, says: (nth === 0 && section.text) || null }
       };
     });
   }

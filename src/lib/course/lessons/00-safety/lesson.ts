@@ -5,7 +5,7 @@ export default {
   order: 0,
   title: 'Safety first',
   minutes: 3,
-  about: 'Run the list every time. A boating or first-aid course beats this page.',
+  about: 'A boating or first-aid course beats this page.',
   place: { name: place.name, note: 'An invented lake.' },
   objectives: [
     'Know what to check before the first cast.',
@@ -15,18 +15,16 @@ export default {
   claims: [
     { says: ['most people who drown from boats wore none'], basis: 'practice' },
     {
-      says: ['A boating or first-aid course beats this page.', 'Nobody looks these up in time.'],
+      says: 'A boating or first-aid course beats this page.',
       basis: 'practice'
     }
   ],
-  sets_up: ['Run the list every time.'],
   builds_on: [],
   cautions: ['Local rules and licensed training come before anything said here.'],
   sections: [
     {
       kind: 'feel',
       title: 'What you do when',
-      text: 'Nobody looks these up in time.',
       cues: [
         {
           sign: 'A hook near an eye',
@@ -65,7 +63,7 @@ export default {
         {
           sign: 'You fall into cold water',
           means:
-            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat. An hour at most before you pass out: stay with the boat.',
+            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat, clear of a turning prop. At most an hour till you pass out, less near freezing: stay with the boat.',
           basis: 'practice'
         },
         {
@@ -83,7 +81,7 @@ export default {
         {
           sign: 'Boat under way',
           means:
-            'Everyone seated, rods down, kill switch clipped on, one person looking ahead. Up front on the trolling motor it does nothing: jacket on.',
+            'Everyone seated, rods down, kill switch clipped on, one person looking ahead. Up front on the trolling motor it does nothing: jacket on, pedal on momentary.',
           basis: 'practice'
         },
         {
@@ -120,7 +118,6 @@ export default {
     {
       kind: 'field',
       title: 'Before the first cast',
-      text: 'Every time.',
       needs: [
         'Life jackets, worn: most people who drown from boats wore none',
         'Glasses for everyone',

@@ -10,8 +10,8 @@ export default {
   id: 'one-foot',
   order: 1,
   title: 'One foot',
-  minutes: 10,
-  about: 'Your rod tip moves the jig. Most hands misjudge how far the tip went, and how fast.',
+  minutes: 9,
+  about: 'Your rod tip moves the jig. Most hands misjudge how far it went, and how fast.',
   place,
   objectives: [
     'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.',
@@ -26,27 +26,19 @@ export default {
     },
     { says: 'it stays down.', basis: { run: 'slow', sign: 'stayed down' } },
     { says: 'it lifts.', basis: { run: 'fast', sign: 'lifted' } },
-    { says: 'Most hands misjudge how far the tip went, and how fast.', basis: 'practice' },
+    { says: 'Most hands misjudge how far it went, and how fast.', basis: 'practice' },
     {
-      says: 'Stretch and sag don’t eat half of a slow pull:',
-      basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
-    },
-    {
-      says: 'the line is hardly loaded.',
+      says: 'A slow pull hardly loads the line: little goes into stretch.',
       // Less than half an ounce.
-      basis: { run: 'slow', holds: { pull_N: [0, 0.139] } }
+      basis: { run: 'slow', holds: { travel_m: [0.48, 0.74], pull_N: [0, 0.139] } }
     },
     {
       says: [
         'Slack out, slow tip: the jig goes about as far as the tip.',
-        'The jig can’t go farther than the tip takes it: about {2 ft|60 cm}.'
+        'It can’t outrun the tip: about {2 ft|60 cm}.'
       ],
       // The tip goes 0.61 m.
       basis: { run: 'slow', holds: { travel_m: [0.5, 0.61] } }
-    },
-    {
-      says: ['The line tells you.'],
-      basis: 'practice'
     }
   ],
   sets_up: ['You’re graded when the jig stops.'],
@@ -56,17 +48,17 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Jig on flat sand, about {30 ft|9 m} out. Line just tight, rod low to the side.',
+      text: 'Jig {30 ft|9 m} out on flat sand. Line just tight, rod low to the side.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slow and steady. How far does the jig come?',
-        hint: 'Lay a rope on the floor and pull one end slowly. What does the other end do?',
+        hint: 'Pull a rope along the floor. What does its far end do?',
         run: slow,
         options: [
           {
             id: 'half',
             says: 'About {1 ft|30 cm}',
             holds: { travel_m: [0.23, 0.38] },
-            reply: 'Stretch and sag don’t eat half of a slow pull: the line is hardly loaded.'
+            reply: 'A slow pull hardly loads the line: little goes into stretch.'
           },
           {
             id: 'same',
@@ -78,7 +70,7 @@ export default {
             id: 'double',
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [1, 1.44] },
-            reply: 'The jig can’t go farther than the tip takes it: about {2 ft|60 cm}.'
+            reply: 'It can’t outrun the tip: about {2 ft|60 cm}.'
           }
         ]
       }
@@ -86,7 +78,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Same sweep, slow and fast.',
       demos: [
         { id: 'slow', caption: '5 seconds: it stays down. Solid mark.', run: slow },
         { id: 'fast', caption: 'Half a second: it lifts. Open mark.', run: fast }
@@ -106,7 +97,6 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'The line tells you.',
       cues: [
         {
           sign: 'A light, steady drag',
@@ -133,15 +123,14 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Ten minutes on the lawn.',
-      needs: ['Your rod, no hook', 'A tape measure', 'On the water: a jig'],
+      needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
         'Lay the tape along the sweep.',
         'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',
         'Call it, then read the tape. Ten times.',
         'On the water: one sweep, wait for a quiet line.'
       ],
-      log: ['Ten numbers', 'On the water: what bottom felt like']
+      log: ['Ten numbers', 'What bottom felt like']
     }
   ]
 };

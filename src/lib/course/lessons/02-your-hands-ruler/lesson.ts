@@ -7,49 +7,43 @@ export default {
   order: 2,
   title: 'Your hand’s ruler',
   minutes: 7,
-  about: 'Your hand measures a foot its own way, and it’s off. Find out by how much.',
+  about: 'Your hand’s foot is off. Find out by how much.',
   place,
   objectives: [
     'Call how far the jig went before you see it.',
     'Know if your hand runs long, short or uneven.'
   ],
-  leaves_out: ['Slack: next lesson.'],
+  leaves_out: ['Slack.'],
   claims: [
     { says: 'Most hands: about {2 ft|60 cm}.', basis: 'practice' },
-    { says: 'Your hand measures a foot its own way, and it’s off.', basis: 'practice' },
+    { says: 'Your hand’s foot is off.', basis: 'practice' },
     {
       says: 'The jig follows the tip, not the butt.',
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
       says: [
-        'The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows.',
-        'The jig never gets more line than the tip takes up: about {2 ft|60 cm}.'
+        'The rod is a lever: the tip goes about {2 ft|60 cm}.',
+        'It only gets what the tip takes up: about {2 ft|60 cm}.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
-      says: ['That’s the butt.', 'Three faults, three cures.'],
+      says: 'That’s the butt.',
       basis: 'practice'
     }
   ],
-  sets_up: [
-    'You sweep slowly until the butt has swung {4½ in|12 cm}.',
-    'The jig is hidden while you move.',
-    'You’re graded on the call, too.',
-    'Find out by how much.'
-  ],
+  sets_up: ['You sweep slowly: the butt swings {4½ in|12 cm}.', 'Find out by how much.'],
   builds_on: ['one-foot'],
   cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Line tight, a {7 ft 9 in|2.4 m} rod low, held {14 in|35 cm} up the butt. You sweep slowly until the butt has swung {4½ in|12 cm}.',
+      text: 'Line tight, rod low. You sweep slowly: the butt swings {4½ in|12 cm}.',
       question: {
         ask: 'How far does the jig come?',
-        hint: 'Turn a pencil on the table by one end. Which end moves most, and which end holds the line?',
-        say: 'feet',
+        hint: 'Turn a pencil by one end. Which end moves most?',
         // The butt's share of the lever: 19 degrees.
         run: lowRun(fathomley, sweep(60, 79, 4.4)),
         options: [
@@ -57,8 +51,7 @@ export default {
             id: 'hand',
             says: 'About {4 in|10 cm}',
             holds: { travel_m: [0.08, 0.12] },
-            reply:
-              'That’s the butt. The rod is a lever: the tip goes about {2 ft|60 cm}, and the jig follows.'
+            reply: 'That’s the butt. The rod is a lever: the tip goes about {2 ft|60 cm}.'
           },
           {
             id: 'tip',
@@ -70,7 +63,7 @@ export default {
             id: 'more',
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [0.95, 1.4] },
-            reply: 'The jig never gets more line than the tip takes up: about {2 ft|60 cm}.'
+            reply: 'It only gets what the tip takes up: about {2 ft|60 cm}.'
           }
         ]
       }
@@ -78,7 +71,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'You mean one foot.',
       demos: [
         {
           id: 'meant-as-a-foot',
@@ -91,13 +83,12 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'The jig is hidden while you move. Call it, then look. You’re graded on the call, too.',
+      text: 'Hidden while you move. Call it, then look: the call counts, too.',
       challenges: ['one-foot-half-seen', 'two-feet-unseen', 'one-foot-unseen']
     },
     {
       kind: 'feel',
       title: 'What you’d notice',
-      text: 'Three faults, three cures.',
       cues: [
         {
           sign: '“That was a foot”',
@@ -111,7 +102,7 @@ export default {
         },
         {
           sign: 'Every try is long by the same',
-          means: 'You run long: that’s your bias. Aim shorter.',
+          means: 'You run long. Aim shorter.',
           basis: 'practice'
         }
       ]
@@ -119,10 +110,9 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Twenty sweeps on the lawn.',
       needs: ['Your rod, no hook', 'A tape measure', 'A friend, or a phone to film it'],
       steps: ['Eyes shut: one foot, ten times.', 'Then two feet, ten times.'],
-      log: ['Twenty numbers', 'Average and spread of each ten']
+      log: ['Twenty numbers, and the average of each ten']
     }
   ]
 };

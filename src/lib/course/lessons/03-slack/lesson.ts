@@ -32,7 +32,7 @@ export default {
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'The belly takes its share first.',
+      says: 'Slack takes its share first.',
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     },
     { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
@@ -41,20 +41,11 @@ export default {
       basis: { run: 'tight', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
     },
     {
-      says: [
-        'Here the belly eats nearly half.',
-        'The jig gets what’s left.',
-        'You feel nothing at first.',
-        'But the belly is smaller than your sweep: the jig comes late, and less.'
-      ],
+      says: ['Your sweep is longer than the slack: the jig comes late, and less.'],
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     }
   ],
-  sets_up: [
-    'The line has a belly in it, about {1 ft|30 cm} of slack.',
-    'There’s slack in the line.',
-    'Before every move, find your slack.'
-  ],
+  sets_up: ['The line has about {1 ft|30 cm} of slack.', 'There’s slack in the line.'],
   proofs: [
     { id: 'tight-lift', run: uprightRun(tight, 10, lift(10, 40, 0.5)) },
     { id: 'slack-lift', run: uprightRun(loose, 10, lift(10, 40, 0.5)) }
@@ -65,30 +56,29 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'The line has a belly in it, about {1 ft|30 cm} of slack.',
+      text: 'The line has about {1 ft|30 cm} of slack.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
-        hint: 'What must the sweep take up before the jig feels anything? Is that all of the sweep?',
+        hint: 'What must the sweep take up before the jig feels anything?',
         run: lowRun(bowed, sweep(60, 78.2, 4)),
         options: [
           {
             id: 'all',
             says: 'All of it: {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
-            reply: 'On a tight line, yes. Here the belly eats nearly half.'
+            reply: 'On a tight line, yes. Slack takes its share first.'
           },
           {
             id: 'part',
             says: 'About half, or a bit more',
             holds: { travel_m: [0.23, 0.38] },
-            reply: 'Right. The belly takes its share first. The jig gets what’s left.'
+            reply: 'Right. Slack takes its share first.'
           },
           {
             id: 'none',
             says: 'It doesn’t move',
             holds: { travel_m: [-0.05, 0.06] },
-            reply:
-              'You feel nothing at first. But the belly is smaller than your sweep: the jig comes late, and less.'
+            reply: 'Your sweep is longer than the slack: the jig comes late, and less.'
           }
         ]
       }
@@ -96,7 +86,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The drag you called, on two lines.',
       demos: [
         {
           id: 'tight',
@@ -113,13 +102,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three tasks. Two with slack in your way, one that uses it.',
       challenges: ['through-the-slack', 'reel-takes-slack', 'shake-in-place']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Before every move, find your slack.',
       cues: [
         {
           sign: 'You move and feel nothing',
@@ -128,7 +115,7 @@ export default {
         },
         {
           sign: 'Weight comes on soft and late',
-          means: 'The belly is straightening.',
+          means: 'Slack is pulling straight.',
           basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
         },
         {
@@ -141,7 +128,6 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Three sweeps on the lawn.',
       needs: ['Your rod, a jig with the hook cut off', 'A tape measure'],
       steps: [
         'Line just tight. Sweep one foot, look.',

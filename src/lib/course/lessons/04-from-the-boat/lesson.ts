@@ -24,7 +24,6 @@ export default {
   ],
   leaves_out: ['Fish and graphs.'],
   claims: [
-    { says: ['That’s your own table.'], basis: 'practice' },
     {
       says: 'They stop: it’s down.',
       basis: { run: 'free', holds: { fall_s: [2, 12] } }
@@ -34,18 +33,15 @@ export default {
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
-      says: 'For that, leave it in free spool.',
+      says: 'In free spool, yes.',
       basis: { run: 'free', holds: { travel_m: [-0.5, 0.3] }, unknowns: 'drag' }
     },
     {
-      says: [
-        'On a tight line it swings toward you, like a weight on a string.',
-        'You fish water you didn’t cast to.'
-      ],
+      says: ['On a tight line it swings toward you.'],
       basis: { most: 'travel_m', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
-      says: 'It swings in, but the bottom stops it first: a few feet, not half the cast.',
+      says: 'It swings in, but bottom stops it after a few feet.',
       basis: { run: 'engaged', holds: { travel_m: [0.7, 2.8] } }
     },
     {
@@ -69,27 +65,26 @@ export default {
       text: 'You cast {45 ft|14 m} into {10 ft|3 m} and engage the reel at once. Rod still, line tight.',
       question: {
         ask: 'Where does the jig land?',
-        hint: 'Think of a weight on a string held at the top. Which way does it swing, and what stops it?',
+        hint: 'A weight on a string: which way does it swing, and what stops it?',
         run: engaged,
         options: [
           {
             id: 'below',
             says: 'Right under where it hit the water',
             holds: { travel_m: [-0.5, 0.3] },
-            reply:
-              'For that, leave it in free spool. On a tight line it swings toward you, like a weight on a string.'
+            reply: 'In free spool, yes. On a tight line it swings toward you.'
           },
           {
             id: 'nearer',
             says: 'A few feet closer to you',
             holds: { travel_m: [0.7, 2.8] },
-            reply: 'Right. A tight line makes it a pendulum. You fish water you didn’t cast to.'
+            reply: 'Right. A tight line makes it a pendulum.'
           },
           {
             id: 'far',
             says: 'Halfway back to the boat',
             holds: { travel_m: [5, 9] },
-            reply: 'It swings in, but the bottom stops it first: a few feet, not half the cast.'
+            reply: 'It swings in, but bottom stops it after a few feet.'
           }
         ]
       }
@@ -97,7 +92,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One cast, two falls.',
       demos: [
         {
           id: 'free',
@@ -142,12 +136,11 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Three counts at one spot.',
       needs: ['A jig you know the weight of', 'A watch', 'Water you know the depth of'],
       steps: [
         'Cast and stay in free spool.',
         'Count seconds from the splash until the line goes slack.',
-        'Three times. That’s your own table.'
+        'Three times at one spot.'
       ],
       log: ['Depth, weight, three counts']
     }

@@ -32,13 +32,13 @@ export default {
       basis: { most: 'fall_s', of: ['fall-quarter', 'fall-ounce'], unknowns: 'drag' }
     },
     {
-      says: 'It sinks slower, so the same pull lifts it for part of the move.',
+      says: 'It sinks slower, so the same pull lifts it.',
       basis: { run: 'light', holds: { contact: [0, 0.88] } }
     },
     {
       says: [
         'A heavier jig falls faster and stays down better.',
-        'The weight decides if it stays down: this one doesn’t.'
+        'The weight decides if it stays down.'
       ],
       basis: { most: 'contact', of: ['heavy', 'light'] }
     },
@@ -54,10 +54,6 @@ export default {
     {
       says: 'The tip decides how far it comes.',
       basis: { alike: 'travel_m', of: ['heavy', 'light'], unknowns: 'drag' }
-    },
-    {
-      says: 'The jig tells you when the weight is wrong.',
-      basis: 'practice'
     }
   ],
   sets_up: [
@@ -78,14 +74,14 @@ export default {
       text: 'You drag {1 oz|28 g}: {3 ft|90 cm} of tip in 2 seconds. Now you tie on {1/4 oz|7 g}.',
       question: {
         ask: 'Same move. What does it do?',
-        hint: 'Which sinks slower? What sinks slowly needs little to stay up.',
+        hint: 'What sinks slowly needs little to stay up.',
         run: light,
         options: [
           {
             id: 'stays',
             says: 'It stays on bottom all the way',
             holds: { contact: [0.92, 1] },
-            reply: 'It sinks slower, so the same pull lifts it for part of the move.'
+            reply: 'It sinks slower, so the same pull lifts it.'
           },
           {
             id: 'lifts',
@@ -97,8 +93,7 @@ export default {
             id: 'back',
             says: 'It doesn’t come along',
             holds: { travel_m: [-0.1, 0.1] },
-            reply:
-              'The tip decides how far it comes. The weight decides if it stays down: this one doesn’t.'
+            reply: 'The tip decides how far it comes. The weight decides if it stays down.'
           }
         ]
       }
@@ -106,7 +101,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One move, two weights.',
       demos: [
         { id: 'light', caption: '{1/4 oz|7 g}.', run: light },
         { id: 'heavy', caption: '{1 oz|28 g}.', run: heavy }
@@ -115,13 +109,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'One deep count, two drags.',
       challenges: ['thirty-feet-down', 'light-and-slow', 'heavy-in-deep-water']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'The jig tells you when the weight is wrong.',
       cues: [
         {
           sign: 'Little to feel between two rocks',
@@ -143,7 +135,6 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Two jigs, six counts.',
       needs: ['Two weights', 'A watch', 'Water you know the depth of'],
       steps: [
         'Say first: how many seconds more will the light one take?',

@@ -12,8 +12,7 @@ export default {
   order: 6,
   title: 'Speed',
   minutes: 6,
-  about:
-    'Pull slow and a jig slides. Pull fast and it lifts. The limit between drops as the jig gets close.',
+  about: 'Pull slow and a jig slides. Pull fast and it lifts, sooner close in.',
   place: deepPlace,
   objectives: ['Know what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
   leaves_out: ['Swimming trailers.'],
@@ -26,37 +25,31 @@ export default {
       says: 'Pull slow and a jig slides.',
       basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
     },
-    { says: 'Pull fast and it lifts.', basis: { run: 'one', sign: 'lifted' } },
+    { says: 'Pull fast and it lifts', basis: { run: 'one', sign: 'lifted' } },
     {
-      says: 'The limit between drops as the jig gets close.',
+      says: 'Pull fast and it lifts, sooner close in.',
       basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
-    },
-    {
-      says: 'A slower pull slides it.',
-      basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
     },
     {
       says: [
         'This one pulls up faster than the jig can sink.',
-        'Towed faster than it can sink, it climbs, and bottom goes quiet.'
+        'Towed faster than it sinks, it climbs, and bottom goes quiet.'
       ],
       basis: { run: 'question', sign: 'lifted' }
     },
     {
-      says: ['Inches, not yards:', 'the sweep is over long before that.'],
+      says: 'The sweep is over long before that.',
       basis: { run: 'question', holds: { peak_height_m: [0.04, 0.6] } }
     },
     {
-      says: 'Guides see more height than the model does, often {a foot|30 cm} and more.',
+      says: 'Guides see more height than the model, often {a foot|30 cm} and more.',
       basis: 'practice'
     }
   ],
   sets_up: [
     'Find where the solid mark breaks up.',
-    'Which is faster:',
     'find the pace where bottom goes quiet.',
-    'The jig is close.',
-    'Listen for quiet.'
+    'The jig is close.'
   ],
   proofs: [
     { id: 'close-in', run: lowRun(out(ft(25)), sweep(60, 80, 1)) },
@@ -71,27 +64,27 @@ export default {
       text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|15 m} out, {3 ft|90 cm} of tip.',
       question: {
         ask: 'You sweep it in one second. What does the jig do?',
-        hint: 'The line pulls up as well as toward you. Which is faster: that pull, or a sinking jig?',
+        hint: 'The line pulls up as well as toward you.',
         run: lowRun(far, sweep(60, 87.5, 1)),
         options: [
           {
             id: 'stays',
             says: 'It slides along, only faster',
             holds: { peak_height_m: [0, 0.02] },
-            reply: 'A slower pull slides it. This one pulls up faster than the jig can sink.'
+            reply: 'This one pulls up faster than the jig can sink.'
           },
           {
             id: 'rises',
             says: 'It comes up off bottom',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'Right. Towed faster than it can sink, it climbs, and bottom goes quiet. Guides see more height than the model does, often {a foot|30 cm} and more.'
+              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Guides see more height than the model, often {a foot|30 cm} and more.'
           },
           {
             id: 'flies',
             says: 'It comes up to the surface',
             holds: { peak_height_m: [1.5, 4] },
-            reply: 'Inches, not yards: the sweep is over long before that.'
+            reply: 'The sweep is over long before that.'
           }
         ]
       }
@@ -99,7 +92,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One sweep, three speeds. Find where the solid mark breaks up.',
+      text: 'Find where the solid mark breaks up.',
       demos: [
         { id: 'five', caption: '5 seconds.', run: lowRun(far, sweep(60, 87.5, 5)) },
         { id: 'two', caption: '2 seconds.', run: lowRun(far, sweep(60, 87.5, 2)) },
@@ -109,13 +102,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'First far out, then close in.',
       challenges: ['a-steady-pace', 'near-the-boat']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Listen for quiet.',
       cues: [
         {
           sign: 'The bottom goes quiet mid-move',
@@ -137,7 +128,6 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Three paces on the lawn, then one on the water.',
       needs: ['Your rod, no hook', 'A tape measure', 'A watch'],
       steps: [
         'Sweep {3 ft|90 cm} in 5 seconds, in 3, in 1. Film it.',

@@ -89,7 +89,6 @@ export default {
       question: {
         ask: 'How far does the jig come?',
         hint: 'The tip pulls one way. Which way does the boat carry the whole rod?',
-        say: 'feet',
         run: drifting(DRIFT_M_S),
         options: [
           {
@@ -116,7 +115,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One sweep, five boats.',
       demos: [
         { id: 'held', caption: 'Held in place.', run: drifting(0) },
         { id: 'onto', caption: 'Drifting onto it.', run: drifting(DRIFT_M_S) },
@@ -128,7 +126,6 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Once away from it, once onto it.',
       challenges: ['drifting-away', 'drifting-onto']
     },
     {
@@ -158,8 +155,7 @@ export default {
         },
         {
           sign: 'You drag down the slope',
-          means:
-            'Some put the boat shallow and cast deep: pulled uphill, it hangs less. Guides differ.',
+          means: 'Some put the boat shallow and cast deep: pulled uphill, it hangs less.',
           basis: 'practice'
         }
       ]
@@ -167,7 +163,6 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'One spot, three angles.',
       needs: ['A breezy day', 'A waypoint'],
       steps: [
         'Ten casts straight upwind, ten at 45°, ten across.',

@@ -20,8 +20,7 @@ export default {
   order: 8,
   title: 'Feeling rocks',
   minutes: 6,
-  about:
-    'You can miss a rock pile you cast right to: the jig went over it, off bottom. Go slow, and a rock knocks, loads, lets go.',
+  about: 'Too fast, and the jig flies over the rocks. Go slow, and a rock knocks, loads, lets go.',
   place: deepPlace,
   objectives: ['Touch every rock in the path.', 'Know a fast hand from an empty spot.'],
   leaves_out: ['Snags.'],
@@ -30,7 +29,7 @@ export default {
     { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
     { says: ['silence.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
     {
-      says: 'You can miss a rock pile you cast right to: the jig went over it, off bottom.',
+      says: 'Too fast, and the jig flies over the rocks.',
       basis: { most: 'contact', of: ['slow', 'fast'] }
     },
     {
@@ -41,21 +40,17 @@ export default {
       says: [
         'It feels clean, but the first rock kicks the jig off bottom.',
         'It kicks off the first rock and stays up.',
-        'To you that’s clean, empty bottom.'
+        'You feel empty bottom.'
       ],
       basis: { run: 'fast', holds: { contact: [0, 0.33] } }
     },
     {
-      says: 'At this speed it kicks off the first one.',
+      says: 'It kicks off the first one.',
       basis: { run: 'fast', sign: 'lifted' }
     },
     {
       says: 'Low rocks don’t stop it.',
       basis: { run: 'fast', holds: { travel_m: [0.6, 1.3] } }
-    },
-    {
-      says: 'Three sounds, three stories.',
-      basis: 'practice'
     }
   ],
   sets_up: ['Drag the same line slow, slower, slowest.'],
@@ -68,7 +63,7 @@ export default {
       text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} in under a second.',
       question: {
         ask: 'How much of the way does the jig stay in contact?',
-        hint: 'What does a rock do to something that hits it fast? How long does that take to sink again?',
+        hint: 'What does a rock do to something that hits it fast?',
         run: fast,
         options: [
           {
@@ -81,14 +76,13 @@ export default {
             id: 'half',
             says: 'Less than a third',
             holds: { contact: [0, 0.33] },
-            reply:
-              'Right. It kicks off the first rock and stays up. To you that’s clean, empty bottom.'
+            reply: 'Right. It kicks off the first rock and stays up. You feel empty bottom.'
           },
           {
             id: 'still',
             says: 'It stops at the first rock',
             holds: { travel_m: [-0.1, 0.3] },
-            reply: 'Low rocks don’t stop it. At this speed it kicks off the first one.'
+            reply: 'Low rocks don’t stop it. It kicks off the first one.'
           }
         ]
       }
@@ -96,7 +90,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Same rocks, slow and fast.',
       demos: [
         {
           id: 'slow',
@@ -109,13 +102,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'First low rocks, then a boulder.',
       challenges: ['three-stones-unseen', 'over-one-boulder']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Three sounds, three stories.',
       cues: [
         {
           sign: 'A knock',
@@ -137,7 +128,6 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'One rock pile, three speeds.',
       needs: ['A jig you can lose', 'A spot with known rock'],
       steps: [
         'Drag the same line slow, slower, slowest.',

@@ -19,13 +19,13 @@ export default {
   title: 'The clock',
   minutes: 6,
   about:
-    'Guides call the rod a clock hand: nine is level, twelve is straight up. An hour up high moves the jig more than the first one.',
+    'Nine is level, twelve is straight up. An hour up high moves the jig more than the first one.',
   place: deepPlace,
   objectives: [
     'Know what one hour of lift does at nine and at eleven.',
     'Lift a jig and follow it down.'
   ],
-  leaves_out: ['Hops: next lesson.'],
+  leaves_out: ['Hops.'],
   claims: [
     {
       says: ['Low, the tip crosses the line.', 'High, it goes straight away from the jig.'],
@@ -36,12 +36,8 @@ export default {
       basis: { most: 'travel_m', of: ['third', 'first'] }
     },
     {
-      says: 'The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line.',
+      says: 'the model says {8 to 9½ ft|2.4 to 2.9 m}.',
       basis: { run: 'question', holds: { travel_m: [2.4, 2.9] }, disputed: true }
-    },
-    {
-      says: 'A {7 ft|2.1 m} rod and normal slack: about {7 ft|2.1 m}.',
-      basis: { run: 'seven-foot-rod', holds: { travel_m: [2, 2.4] }, unknowns: 'drag' }
     },
     {
       says: 'the model says about {2 ft|60 cm}.',
@@ -53,33 +49,19 @@ export default {
       }
     },
     {
-      says: 'the model says {4½ to 5½ ft|1.4 to 1.7 m}.',
-      basis: {
-        run: 'seven-foot-two-hours',
-        holds: { travel_m: [1.32, 1.7] },
-        unknowns: 'drag',
-        disputed: true
-      }
-    },
-    {
-      says: 'the model says {4½ to 5½ ft|1.4 to 1.7 m}.',
-      basis: { run: 'two-hours', holds: { travel_m: [1.4, 1.7] }, disputed: true }
-    },
-    {
       says: 'That’s one hour’s worth.',
       basis: { run: 'first', holds: { travel_m: [0.6, 0.95] } }
     },
     {
-      says: ['All three hours take up line: {6 ft|1.8 m} and more.'],
+      says: ['Three take up {6 ft|1.8 m} and more.'],
       basis: { run: 'question', holds: { travel_m: [1.8, 4.5] } }
     },
     {
       says: [
-        'Guides call the rod a clock hand: nine is level, twelve is straight up.',
+        'Nine is level, twelve is straight up.',
         'The tip only goes a rod up and a rod back.',
-        'Most guides see about {6 ft|1.8 m}.',
-        'guides see about {1 ft|30 cm}',
-        'guides see {2 to 2½ ft|60 to 75 cm}'
+        'Most guides see about {6 ft|1.8 m};',
+        'guides see about {1 ft|30 cm};'
       ],
       basis: 'practice'
     }
@@ -90,7 +72,6 @@ export default {
     'Film your own.'
   ],
   proofs: [
-    { id: 'seven-foot-rod', run: uprightRun(sevenFootRod, 0, lift(0, 90, 2.5)) },
     {
       id: 'lift-and-hold',
       run: uprightRun(
@@ -100,9 +81,7 @@ export default {
         5
       )
     },
-    { id: 'seven-foot-hour', run: uprightRun(sevenFootRod, 0, lift(0, 30, 3)) },
-    { id: 'seven-foot-two-hours', run: uprightRun(sevenFootRod, 0, lift(0, 60, 3)) },
-    { id: 'two-hours', run: uprightRun(far, 0, lift(0, 60, 3)) }
+    { id: 'seven-foot-hour', run: uprightRun(sevenFootRod, 0, lift(0, 30, 3)) }
   ],
   builds_on: ['safety', 'from-the-boat', 'slack'],
   cautions: [drillCautions.both],
@@ -110,24 +89,24 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Jig {90 ft|27 m} out, line just tight. A {7 ft 9 in|2.4 m} rod at nine: level.',
+      text: 'Jig {90 ft|27 m} out, line just tight, a {7 ft 9 in|2.4 m} rod at nine.',
       question: {
         ask: 'You lift evenly to twelve. About how far does the jig come?',
-        hint: 'Where is the tip at nine, and where at twelve? Count how far it went up, and how far back.',
+        hint: 'Where is the tip at nine, and where at twelve?',
         run: uprightRun(far, 0, lift(0, 90, 2.5)),
         options: [
           {
             id: 'one',
             says: '{2 to 3 ft|60 cm to 1 m}',
             holds: { travel_m: [0.6, 0.95] },
-            reply: 'That’s one hour’s worth. All three hours take up line: {6 ft|1.8 m} and more.'
+            reply: 'That’s one hour’s worth. Three take up {6 ft|1.8 m} and more.'
           },
           {
             id: 'more',
             says: '{5 to 10 ft|1.5 to 3 m}',
             holds: { travel_m: [1.5, 3.05] },
             reply:
-              'Right. Most guides see about {6 ft|1.8 m}. The model says {8 to 9½ ft|2.4 to 2.9 m} for this rod and a tight line. A {7 ft|2.1 m} rod and normal slack: about {7 ft|2.1 m}. Film your own.'
+              'Right. Most guides see about {6 ft|1.8 m}; the model says {8 to 9½ ft|2.4 to 2.9 m}. Film your own.'
           },
           {
             id: 'far',
@@ -141,7 +120,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One hour at a time. Low, the tip crosses the line. High, it goes straight away from the jig.',
+      text: 'Low, the tip crosses the line. High, it goes straight away from the jig.',
       demos: [
         { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
         { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
@@ -151,13 +130,12 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}. To eleven: guides see {2 to 2½ ft|60 to 75 cm}; the model says {4½ to 5½ ft|1.4 to 1.7 m}.',
+      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'When does the weight come on?',
       cues: [
         {
           sign: 'The rod loads late in the lift',
@@ -179,8 +157,7 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Mark the hours on a wall.',
-      needs: ['Your rod, no hook', 'A wall to mark'],
+      needs: ['Your rod, no hook', 'A wall with the hours marked'],
       steps: [
         'Eyes shut, nine to ten. Open, look. Ten times.',
         'Then ten to eleven.',

@@ -19,7 +19,7 @@ export default {
     'Hop the jig to a height you called.',
     'Make three hops with even rests, and with uneven ones.'
   ],
-  leaves_out: ['Strokes: next lesson.'],
+  leaves_out: ['Strokes.'],
   claims: [
     {
       says: ['The line can’t give it more than the tip took.'],
@@ -30,11 +30,11 @@ export default {
       basis: { most: 'peak_height_m', of: ['longer', 'quick', 'slow'] }
     },
     {
-      says: 'A slow lift of that size drags it.',
+      says: 'Slow, it drags.',
       basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
     },
     {
-      says: 'Quick, it hops {4 to 10 in|10 to 25 cm}.',
+      says: 'Quick, it hops.',
       basis: { run: 'quick', holds: { peak_height_m: [0.1, 0.26] } }
     },
     {
@@ -46,15 +46,11 @@ export default {
       basis: { run: 'quick', holds: { peak_height_m: [0, 0.4] } }
     },
     {
-      says: 'Even a full hour of lift makes {1 to 2½ ft|30 to 75 cm}.',
-      basis: { run: 'longer', holds: { peak_height_m: [0.3, 0.76] } }
-    },
-    {
       says: ['A hop is a short, quick lift, a fall, and a rest.'],
       basis: 'practice'
     }
   ],
-  sets_up: ['Lower the rod with it.', 'Feel for the landing.'],
+  sets_up: ['Lower the rod with it.'],
   proofs: [{ id: 'longer', run: uprightRun(out, 30, lift(30, 60, 0.5)) }],
   builds_on: ['the-clock', 'slack'],
   cautions: [drillCautions.both],
@@ -65,14 +61,14 @@ export default {
       text: 'Rod at ten, line just tight. You lift {15 in|40 cm} of tip in a quarter second.',
       question: {
         ask: 'How high does the jig come up?',
-        hint: 'How much of that goes into pulling it toward you? The line can’t give it more than the tip took.',
+        hint: 'The line can’t give it more than the tip took.',
         run: quick,
         options: [
           {
             id: 'not',
             says: 'It hardly leaves bottom',
             holds: { peak_height_m: [0, 0.03] },
-            reply: 'A slow lift of that size drags it. Quick, it hops {4 to 10 in|10 to 25 cm}.'
+            reply: 'Slow, it drags. Quick, it hops.'
           },
           {
             id: 'hand',
@@ -84,8 +80,7 @@ export default {
             id: 'knee',
             says: 'About {2 ft|60 cm}',
             holds: { peak_height_m: [0.46, 0.76] },
-            reply:
-              'It can’t climb more than the tip moved. Even a full hour of lift makes {1 to 2½ ft|30 to 75 cm}.'
+            reply: 'It can’t climb more than the tip moved.'
           }
         ]
       }
@@ -93,7 +88,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One lift, quick and slow. Then three hops.',
       demos: [
         { id: 'quick', caption: 'A quarter second.', run: quick },
         { id: 'slow', caption: 'Two seconds.', run: uprightRun(out, 30, lift(30, 42, 2)) },
@@ -107,13 +101,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Let it lie between hops.',
       challenges: ['one-hop', 'three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Feel for the landing.',
       cues: [
         {
           sign: 'A tick after the hop',
@@ -131,7 +123,6 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Small and quick, not big.',
       needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
         'Ten quick lifts of {15 in|40 cm} along the tape.',

@@ -11,8 +11,7 @@ export default {
   order: 11,
   title: 'Stroke and fall',
   minutes: 8,
-  about:
-    'Warm water, active fish: a hard snap and a controlled fall. On a tight line the jig swings in; on a following rod it drops where it is.',
+  about: 'A hard snap and a controlled fall, for warm water and active fish.',
   place: deepPlace,
   objectives: [
     'Snap it up, then follow it down on semi-slack line.',
@@ -22,36 +21,30 @@ export default {
   claims: [
     {
       says: [
-        'Two things bring it in: the snap, and what a tight line does to a sinking jig.',
+        'Two things bring it in: the snap, and the swing on a tight line.',
         'Rod stays up: it swings.',
         'Rod follows: it drops.',
         'Follow the falling jig with the rod so it doesn’t swing in.'
       ],
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
-    { says: ['It’s never quite straight.'], basis: 'practice' },
-    { says: 'Warm water, active fish: a hard snap and a controlled fall.', basis: 'practice' },
     {
-      says: 'On a tight line the jig swings in; on a following rod it drops where it is.',
+      says: 'A hard snap and a controlled fall, for warm water and active fish.',
+      basis: 'practice'
+    },
+    {
+      says: 'That’s less than the snap alone, and it swings in, too.',
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
-      says: ['That’s less than the snap alone.', 'The rest is the swing.'],
+      says: 'part of it swing.',
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
       says: [
-        'Snap and swing together: about {8½ ft|2.6 m}.',
-        'The model says about {8½ ft|2.6 m}.'
+        'The model says about {8½ ft|2.6 m},',
+        'One stroke takes up one swing of the tip, plus the pendulum.'
       ],
-      basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
-    },
-    {
-      says: 'The snap is about {5½ ft|1.7 m} of it.',
-      basis: { run: 'follow', holds: { travel_m: [1.35, 1.95] } }
-    },
-    {
-      says: 'One stroke takes up one swing of the tip, plus the pendulum: about {8½ ft|2.6 m}.',
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
@@ -59,21 +52,17 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: [
-    'The jig is about {45 ft|14 m} out.',
-    'Lower the rod as fast as the jig falls.',
-    'Lower the rod with it as it falls.'
-  ],
+  sets_up: ['Lower the rod with it as it falls.'],
   builds_on: ['hops'],
   cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You snap the rod from nine-thirty to eleven-thirty and leave it up. The jig is about {45 ft|14 m} out.',
+      text: 'Jig {45 ft|14 m} out. You snap from nine-thirty to eleven-thirty and leave the rod up.',
       question: {
         ask: 'How much closer is the jig when it lands?',
-        hint: 'Two things bring it in: the snap, and what a tight line does to a sinking jig. Add them.',
+        hint: 'Two things bring it in: the snap, and the swing on a tight line.',
         say: 'feet',
         run: heldUp,
         options: [
@@ -81,7 +70,7 @@ export default {
             id: 'little',
             says: 'About {3 ft|1 m}',
             holds: { travel_m: [0.75, 1.14] },
-            reply: 'That’s less than the snap alone. Snap and swing together: about {8½ ft|2.6 m}.'
+            reply: 'That’s less than the snap alone, and it swings in, too.'
           },
           {
             id: 'much',
@@ -89,14 +78,13 @@ export default {
             // From half the model’s least, as guides see it, to its most.
             holds: { travel_m: [1.2, 2.9] },
             reply:
-              'Right. The model says about {8½ ft|2.6 m}. The snap is about {5½ ft|1.7 m} of it. The rest is the swing. Guides see less; film your own.'
+              'Right. The model says about {8½ ft|2.6 m}, part of it swing. Guides see less; film your own.'
           },
           {
             id: 'boat',
             says: 'Nearly at the boat',
             holds: { travel_m: [5, 10] },
-            reply:
-              'One stroke takes up one swing of the tip, plus the pendulum: about {8½ ft|2.6 m}.'
+            reply: 'One stroke takes up one swing of the tip, plus the pendulum.'
           }
         ]
       }
@@ -104,7 +92,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One snap, two falls.',
       demos: [
         { id: 'held', caption: 'Rod stays up: it swings.', run: heldUp },
         {
@@ -117,7 +104,6 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Lower the rod as fast as the jig falls.',
       challenges: ['stroke', 'fall-on-a-following-rod', 'three-hops-sideways-uneven']
     },
     {
@@ -141,11 +127,10 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'Five strokes, then rest the spot.',
       needs: ['Room overhead', 'A jig whose fall you’ve timed'],
       steps: [
-        'Snap nine to eleven. Follow it down.',
-        'Watch the line, not the tip. It’s never quite straight.'
+        'Snap nine to eleven. Follow it down, eyes on the line.',
+        'Five strokes, then rest the spot.'
       ],
       log: ['Seconds of fall', 'Where they bit: up, down, or at rest']
     }

@@ -21,32 +21,18 @@ export default {
   title: 'Line and rod',
   minutes: 6,
   about:
-    'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. How much of that reaches the jig depends on how fast you move.',
+    'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. A slow drag hides it.',
   place: deepPlace,
   objectives: ['Know when stretch and rod bend matter.', 'Adjust a hop for a soft rod.'],
   leaves_out: ['Knots and wear.'],
   claims: [
-    { says: ['That pull is what stretches line.'], basis: 'practice' },
     {
-      says: 'How much of that reaches the jig depends on how fast you move.',
-      basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }
-    },
-    {
-      says: 'A slow drag hardly loads the line, so it hardly stretches.',
+      says: ['A slow drag hides it.', 'A slow drag hardly loads the line.'],
       basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
-      says: 'A slow drag pulls with less than half an ounce',
+      says: ['A slow drag pulls with less than half an ounce.', 'That takes a far harder pull.'],
       // Half an ounce is 0.139 N.
-      basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
-    },
-    {
-      says: 'and loses an inch or two.',
-      // The tip goes 0.904 m. Slack would take more: the words are about a tight line.
-      basis: { run: 'question', holds: { travel_m: [0.853, 0.878] }, unknowns: 'drag' }
-    },
-    {
-      says: 'Mono only gives that much on a far harder pull.',
       basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
     },
     {
@@ -66,11 +52,11 @@ export default {
       basis: { alike: 'peak_height_m', of: ['fluoro', 'mono'], unknowns: 'drag' }
     },
     {
-      says: ['Fluorocarbon sinks.', 'Slack would do that, not stretch.'],
+      says: ['Fluorocarbon sinks.', 'Slack would do that.'],
       basis: 'practice'
     }
   ],
-  sets_up: ['Lower the rod with it.', 'Know what your gear hides.'],
+  sets_up: ['Lower the rod with it.'],
   builds_on: ['slack', 'hops'],
   cautions: [drillCautions.dry],
   sections: [
@@ -80,8 +66,7 @@ export default {
       text: 'You drag {3 ft|90 cm} of tip in 6 seconds, jig {45 ft|14 m} out.',
       question: {
         ask: 'How far does the jig come on 12-lb mono?',
-        hint: 'How hard does a slow drag pull? Hang that weight on a line in your mind.',
-        say: 'feet',
+        hint: 'How hard does a slow drag pull?',
         run: lowRun(
           deeperWith({ line: mono, start: { bait_x_m: ft(45), slack_m: 0.05 } }),
           sweep(60, 87.5, 6)
@@ -92,20 +77,19 @@ export default {
             says: 'Nearly all of it',
             holds: { travel_m: [0.8, 0.95] },
             reply:
-              'Right. A slow drag hardly loads the line, so it hardly stretches. Stretch matters on hops and hook sets.'
+              'Right. A slow drag hardly loads the line. Stretch matters on hops and hook sets.'
           },
           {
             id: 'half',
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
-            reply:
-              'Mono only gives that much on a far harder pull. A slow drag pulls with less than half an ounce, and loses an inch or two.'
+            reply: 'That takes a far harder pull. A slow drag pulls with less than half an ounce.'
           },
           {
             id: 'none',
             says: 'Next to nothing',
             holds: { travel_m: [-0.05, 0.2] },
-            reply: 'Slack would do that, not stretch. On a tight line nearly all of it gets there.'
+            reply: 'Slack would do that. On a tight line nearly all of it gets there.'
           }
         ]
       }
@@ -113,7 +97,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One snap, {85 ft|26 m} out. Mono and fluorocarbon come out alike.',
+      text: 'Mono and fluorocarbon come out alike.',
       demos: [
         { id: 'braid', caption: '20-lb braid, leader.', run: snapOn(braid) },
         { id: 'fluoro', caption: '12-lb fluorocarbon.', run: snapOn() },
@@ -125,13 +109,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'A soft rod on mono. Then braid.',
       challenges: ['soft-rod-hop', 'braid-drag']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Know what your gear hides.',
       cues: [
         {
           sign: 'Everything soft and late',
@@ -149,13 +131,8 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Weigh your pull.',
-      needs: ['The rod and line you fish, and its pound test', 'A spring scale'],
-      steps: [
-        'Pull the scale as you’d hop. Read it.',
-        'Pull it as you’d drag. Read it.',
-        'That pull is what stretches line.'
-      ],
+      needs: ['The rod and line you fish', 'A spring scale'],
+      steps: ['Pull the scale as you’d hop. Read it.', 'Pull it as you’d drag. Read it.'],
       log: ['Both readings', 'What you’d change, and why']
     }
   ]

@@ -55,13 +55,12 @@ export default {
   objectives: ['Know what a trailer and a line change.', 'Slow down for a big trailer.'],
   leaves_out: ['Colors and knots.'],
   claims: [
-    { says: ['It weighs about the same.'], basis: 'practice' },
     {
       says: 'In free spool the model sees no difference;',
       basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
     },
     {
-      says: 'A big trailer slows the fall and lifts sooner.',
+      says: 'It slows the fall and lifts sooner.',
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
@@ -89,14 +88,11 @@ export default {
       basis: { run: 'question', holds: { fall_s: [10, 20] }, unknowns: 'drag' }
     },
     {
-      says: 'A big trailer slows the fall and lifts sooner.',
+      says: 'It slows the fall and lifts sooner.',
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
     {
-      says: [
-        'Head, weedguard and point change what gets hung and hooked.',
-        'Much of it only guides can tell you.'
-      ],
+      says: 'Head, weedguard and point change what gets hung and hooked.',
       basis: 'practice'
     }
   ],
@@ -113,10 +109,10 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a big one, a full craw with flapping claws.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a full craw.',
       question: {
         ask: 'How long is the fall now?',
-        hint: 'It weighs about the same. What else is bigger?',
+        hint: 'More water to push aside.',
         say: 'seconds',
         run: fall(BIG_TRAILER_M2),
         options: [
@@ -130,7 +126,7 @@ export default {
             id: 'longer',
             says: '10 to 20 seconds',
             holds: { fall_s: [10, 20] },
-            reply: 'Right. More water to push aside. A big trailer slows the fall and lifts sooner.'
+            reply: 'Right. More water to push aside. It slows the fall and lifts sooner.'
           },
           {
             id: 'far-longer',
@@ -144,7 +140,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One jig, bare and with a big trailer.',
       demos: [
         { id: 'bare', caption: 'Bare: the fall.', run: fall(BARE_JIG_M2) },
         { id: 'big', caption: 'Big trailer: the fall.', run: fall(BIG_TRAILER_M2) },
@@ -159,18 +154,16 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'A big trailer, twice: drag it, then count it.',
       challenges: ['big-trailer-drag', 'big-trailer-count']
     },
     {
       kind: 'feel',
       title: 'What it changes',
-      text: 'Much of it only guides can tell you.',
       cues: [
         {
           sign: 'Heavier line',
           means:
-            'On a tight line, thick line swings down slower. In free spool the model sees no difference; guides count it slower. Match it to cover and rod.',
+            'On a tight line, thick line swings down slower. In free spool the model sees no difference; guides count it slower.',
           basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
         },
         {
@@ -206,7 +199,6 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'One jig, with and without.',
       needs: ['A jig and two trailers', 'A watch', 'Water you know the depth of'],
       steps: [
         'Test the point on your thumbnail, lightly, away from the fingertip.',

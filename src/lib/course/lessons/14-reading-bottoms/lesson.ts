@@ -18,8 +18,7 @@ export default {
   order: 14,
   title: 'Reading bottoms',
   minutes: 10,
-  about:
-    'Every bottom talks up the line. Drag slow and you can name it unseen. Drag fast and you can’t.',
+  about: 'Drag slow and you can name a bottom unseen. Drag fast and you can’t.',
   place: deepPlace,
   objectives: ['Name a bottom by feel.', 'Drag slowly enough to tell.'],
   leaves_out: ['Which one holds fish.'],
@@ -39,7 +38,7 @@ export default {
       basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
     },
     {
-      says: 'Drag slow and you can name it unseen.',
+      says: 'Drag slow and you can name a bottom unseen.',
       basis: { run: 'rock', sign: 'knocks' }
     },
     {
@@ -51,20 +50,11 @@ export default {
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
     {
-      says: [
-        'Then the rod gives back what it stored.',
-        'It starts late and comes most of the way.',
-        'Pull slow and it breaks loose late, then comes most of the way.'
-      ],
+      says: ['Then the rod gives back what it stored.', 'Pull slow and it breaks loose late.'],
       basis: { run: 'question', holds: { travel_m: [0.24, 0.33] } }
     },
     {
-      says: [
-        'Every bottom talks up the line.',
-        'A jig jumps when you rip it.',
-        'Guides’ words for each.',
-        'Yours may differ.'
-      ],
+      says: ['A jig jumps when you rip it.', 'Guides’ words.', 'Yours may differ.'],
       basis: 'practice'
     }
   ],
@@ -88,7 +78,7 @@ export default {
       text: 'The jig has sunk into mud a little. You sweep {1 ft|30 cm} of tip, slowly.',
       question: {
         ask: 'How does the jig come?',
-        hint: 'The pull keeps growing. How long can mud hold against it?',
+        hint: 'The pull keeps growing. How long can mud hold?',
         run: lowRun(on('mud'), sweep(60, 70, 4)),
         options: [
           {
@@ -102,14 +92,13 @@ export default {
             id: 'stuck',
             says: 'It stays put',
             holds: { travel_m: [-0.02, 0.1] },
-            reply: 'Mud sucks, but a slow pull beats it. It starts late and comes most of the way.'
+            reply: 'Mud sucks, but a slow pull beats it.'
           },
           {
             id: 'leap',
             says: 'It jumps twice that far',
             holds: { travel_m: [0.55, 2] },
-            reply:
-              'A jig jumps when you rip it. Pull slow and it breaks loose late, then comes most of the way.'
+            reply: 'A jig jumps when you rip it. Pull slow and it breaks loose late.'
           }
         ]
       }
@@ -117,7 +106,7 @@ export default {
     {
       kind: 'see',
       title: 'See it, hear it',
-      text: 'One slow drag, five bottoms. Sound on.',
+      text: 'Sound on.',
       demos: [
         { id: 'mud', caption: 'Mud.', run: slow('mud') },
         { id: 'sand', caption: 'Sand.', run: slow('sand') },
@@ -129,13 +118,12 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'One pace: slow.',
       challenges: ['out-of-the-mud', 'over-gravel', 'through-grass', 'what-is-this-bottom']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Guides’ words for each. Yours may differ.',
+      text: 'Guides’ words. Yours may differ.',
       cues: [
         {
           sign: 'Dull, heavy, sucks at the start',
@@ -180,9 +168,11 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'Ten spots, ten names.',
       needs: ['A jig you can lose', 'Someone who knows the lake'],
-      steps: ['Sit down, nobody casting. Eyes shut, one slow drag. Name the bottom.', 'Check it.'],
+      steps: [
+        'Sit down, nobody casting. Eyes shut, one slow drag. Name the bottom.',
+        'Check it. Ten spots.'
+      ],
       log: ['How many you got right', 'Which two you mix up']
     }
   ]

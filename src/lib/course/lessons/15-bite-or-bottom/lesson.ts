@@ -22,8 +22,7 @@ export default {
   order: 15,
   title: 'Bite or bottom',
   minutes: 6,
-  about:
-    'A tick, a thump, mush, lost weight. Or a rock. Bottom holds still; fish move. Hold the rod still and find out.',
+  about: 'Bottom holds still; fish move. Hold the rod still and find out.',
   place: deepPlace,
   objectives: ['Tell what moves from what holds.', 'Set on a bite in time, and only on a bite.'],
   leaves_out: ['Fighting and landing fish.'],
@@ -37,17 +36,16 @@ export default {
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
-      says: ['This one goes with the fish.', 'This one swims off with it.'],
+      says: ['This one goes with the fish.', 'This one swims off.'],
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
       says: [
         'A rock stays.',
-        'A tick, a thump, mush, lost weight.',
-        'Or a rock.',
-        'If the boat is held and it moves off, treat it as a fish.',
-        'Drift, current and wind in the line move it too.',
-        'Some fish do that, and the weight goes away.',
+        'Boat held, and it moves off?',
+        'Treat it as a fish.',
+        'Drift, current and wind move it, too.',
+        'Some do, and the weight goes away.',
         'When in doubt: reel down, test, sweep.'
       ],
       basis: 'practice'
@@ -55,8 +53,7 @@ export default {
   ],
   sets_up: [
     'A fish has picked up the jig and swims away from you.',
-    'Sweep when the line tells you.',
-    'Your friend taps, pulls softly, or does nothing.',
+    'A friend on the far end taps, pulls softly, or does nothing.',
     'When the tap comes, sweep firmly.',
     'When the weight goes away, reel down and sweep.',
     'Hold the rod still and find out.'
@@ -70,7 +67,7 @@ export default {
       text: 'You hold still. A fish has picked up the jig and swims away from you.',
       question: {
         ask: 'What does the jig do?',
-        hint: 'The rod is still, so only one thing moves. Which way does it go, and what does it take along?',
+        hint: 'The rod is still, so only one thing moves.',
         run: lowRun(withBite('moving off', 1), sweep(60, 60, 0.5), 4),
         options: [
           {
@@ -84,13 +81,13 @@ export default {
             says: 'It goes away from you',
             holds: { travel_m: [-20, -0.08] },
             reply:
-              'Right. If the boat is held and it moves off, treat it as a fish. Drift, current and wind in the line move it too.'
+              'Right. Boat held, and it moves off? Treat it as a fish. Drift, current and wind move it, too.'
           },
           {
             id: 'toward',
             says: 'It comes toward you',
             holds: { travel_m: [0.1, 5] },
-            reply: 'Some fish do that, and the weight goes away. This one swims off with it.'
+            reply: 'Some do, and the weight goes away. This one swims off.'
           }
         ]
       }
@@ -98,7 +95,7 @@ export default {
     {
       kind: 'see',
       title: 'See it, hear it',
-      text: 'Three bites and a rock. Sound on.',
+      text: 'Sound on.',
       demos: [
         { id: 'tap', caption: 'A tap.', run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4) },
         { id: 'mush', caption: 'Mush.', run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4) },
@@ -113,7 +110,6 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Sweep when the line tells you.',
       challenges: ['strike-a-tap', 'strike-a-lost-weight']
     },
     {
@@ -123,7 +119,7 @@ export default {
       cues: [
         {
           sign: 'A tap or tick while you hold still',
-          means: 'Treat it as a bite. Small fish peck too, and a rocking boat tugs the line.',
+          means: 'Treat it as a bite. Small fish peck, too, and a rocking boat tugs.',
           basis: { run: 'tap', sign: 'bite' }
         },
         {
@@ -147,10 +143,9 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'You on one end, a friend on the other.',
-      needs: ['A friend', 'Your rod, no hook'],
+      needs: ['Your rod, no hook'],
       steps: [
-        'Your friend taps, pulls softly, or does nothing.',
+        'A friend on the far end taps, pulls softly, or does nothing.',
         'Call it, then answer with the rod. Twenty times.'
       ],
       log: ['Missed, imagined, right', 'Which ones you mix up']

@@ -17,7 +17,7 @@ export default {
   order: 16,
   title: 'The hook set',
   minutes: 6,
-  about: 'Reel down until you feel it, then sweep, low and firm. Slack eats your sweep.',
+  about: 'Reel down until you feel it, then sweep, low and firm.',
   place: deepPlace,
   objectives: [
     'Reel down, then sweep, in time.',
@@ -25,11 +25,6 @@ export default {
   ],
   leaves_out: ['Big fish, and how tight to set your drag.'],
   claims: [
-    { says: ['Line only stretches as far as it’s pulled.'], basis: 'practice' },
-    {
-      says: 'Slack eats your sweep.',
-      basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
-    },
     {
       says: 'Reeled down, the same sweep gets there.',
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
@@ -47,15 +42,11 @@ export default {
       basis: { run: 'question', holds: { pull_N: [0, 2.22] } }
     },
     {
-      says: [
-        'A fish weighs pounds: mono stretches, and you sweep longer.',
-        'A fish weighs pounds and stretches it like that.'
-      ],
+      says: ['A fish stretches mono:', 'sweep longer.', 'On a fish, yes.'],
       basis: 'practice'
     }
   ],
   sets_up: [
-    'Nobody holds the scale.',
     'When the fish taps, reel down, then sweep, so the jig comes {2 ft|60 cm}.',
     'Reel down until you feel it, then sweep, low and firm.'
   ],
@@ -68,7 +59,7 @@ export default {
       text: 'No fish yet: a free jig {60 ft|18 m} out, 12-lb mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
-        hint: 'How hard does a free jig pull back? Line only stretches as far as it’s pulled.',
+        hint: 'How hard does a free jig pull back?',
         run: lowRun(
           deeperWith({
             line: { material: 'nylon', diameter_m: 0.00032 },
@@ -82,14 +73,13 @@ export default {
             says: 'Nearly all of it',
             holds: { travel_m: [0.8, 1.05] },
             reply:
-              'Right. A free jig pulls back less than half a pound. A fish weighs pounds: mono stretches, and you sweep longer.'
+              'Right. A free jig pulls back less than half a pound. A fish stretches mono: sweep longer.'
           },
           {
             id: 'half',
             says: 'About half: mono stretches',
             holds: { travel_m: [0.3, 0.6] },
-            reply:
-              'A fish weighs pounds and stretches it like that. A free jig doesn’t pull that hard.'
+            reply: 'On a fish, yes. A free jig doesn’t pull that hard.'
           },
           {
             id: 'none',
@@ -103,7 +93,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One sweep, three lines. Then a rock.',
       demos: [
         { id: 'slack', caption: 'Slack in the line.', run: lowRun(withSlack(0.6), hard) },
         {
@@ -118,7 +107,6 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Wait for it.',
       challenges: ['reel-down-and-sweep', 'set-on-fish-not-rock']
     },
     {
@@ -152,7 +140,6 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Nobody holds the scale.',
       needs: ['Your rod, no hook', 'A spring scale, tied to a post', 'Glasses for everyone'],
       steps: [
         'Everyone well off to the side, nobody in line with the post.',

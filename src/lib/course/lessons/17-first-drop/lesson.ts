@@ -46,10 +46,7 @@ export default {
       basis: { run: 'free', holds: { fall_s: [7.3, 16] }, unknowns: 'drag' }
     },
     {
-      says: [
-        'Nothing in your hand tells you; the line does.',
-        'Time three drops: that’s your own count.'
-      ],
+      says: ['Time three drops: that’s your own count.'],
       basis: 'practice'
     },
     {
@@ -57,11 +54,7 @@ export default {
       basis: 'practice'
     },
     {
-      says: [
-        'That’s a lot of fishing before bottom.',
-        'That’s how long a fish has to eat it on the drop.',
-        'Yours is on bottom long before.'
-      ],
+      says: ['That’s how long a fish has to eat it on the drop.'],
       basis: { run: 'free', holds: { fall_s: [7, 15] }, unknowns: 'drag' }
     },
     {
@@ -101,14 +94,13 @@ export default {
             id: 'twelve',
             says: '7 to 15 seconds',
             holds: { fall_s: [7, 15] },
-            reply:
-              'Right. That’s a lot of fishing before bottom. Time three drops: that’s your own count. Nothing in your hand tells you; the line does.'
+            reply: 'Right. Time three drops: that’s your own count.'
           },
           {
             id: 'thirty',
             says: '25 to 60 seconds',
             holds: { fall_s: [25, 60] },
-            reply: 'Only a very light jig takes that long. Yours is on bottom long before.'
+            reply: 'Only a very light jig takes that long.'
           }
         ]
       }
@@ -116,7 +108,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Watch the line on each.',
       demos: [
         { id: 'free', caption: 'Free spool.', run: free },
         {
@@ -135,7 +126,6 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Eyes on the line.',
       challenges: ['watch-it-down', 'bite-on-semi-slack']
     },
     {
@@ -163,10 +153,9 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      text: 'Ten drops at one spot.',
       needs: ['A jig you’ve counted here', 'Bright line, or a bobber stop on it'],
       steps: [
-        'Say your count before each drop.',
+        'Ten drops at one spot. Say your count before each.',
         'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.'
       ],
       log: ['Ten counts', 'Early stops, and what each one was']

@@ -10,8 +10,7 @@ export default {
   order: 18,
   title: 'Snags',
   minutes: 6,
-  about:
-    'Pulling harder drives the hook in. Stop, give slack, shake, change the angle. Know when to quit.',
+  about: 'Pulling harder drives the hook in. Stop, give slack, shake, change the angle.',
   place: deepPlace,
   objectives: [
     'Free a hook with slack and small shakes.',
@@ -25,7 +24,7 @@ export default {
     },
     {
       says: [
-        'Here the pull drives the point in, and it stays.',
+        'Here the pull drives the point in.',
         'The pull drives the point in.',
         'A pull drives the point in.'
       ],
@@ -36,22 +35,15 @@ export default {
       basis: { run: 'shaken', sign: 'freed' }
     },
     {
-      says: [
-        'Sometimes, and then it comes straight at you.',
-        'After that shaking won’t help.',
-        'Gentle first.',
-        'Force last.'
-      ],
+      says: ['Sometimes, and then it comes straight at you.', 'After that shaking won’t help.'],
       basis: 'practice'
     }
   ],
   sets_up: [
     '{8 in|20 cm} into a drag, the hook hangs on a rock.',
-    'In this order.',
     'Drag the tip {2½ ft|75 cm}, into the rock.',
     'Raise the rod until it hangs.',
-    'Stop, give slack, shake, change the angle.',
-    'Know when to quit.'
+    'Stop, give slack, shake, change the angle.'
   ],
   builds_on: ['feeling-rocks'],
   cautions: [drillCautions.snag],
@@ -62,7 +54,7 @@ export default {
       text: '{8 in|20 cm} into a drag, the hook hangs on a rock.',
       question: {
         ask: 'You keep pulling, harder. What happens?',
-        hint: 'Which way does the hook point? What does a harder pull do to it?',
+        hint: 'Which way does the hook point?',
         run: harder,
         options: [
           {
@@ -70,7 +62,7 @@ export default {
             says: 'It tears free and comes along',
             holds: { travel_m: [0.5, 3] },
             reply:
-              'Sometimes, and then it comes straight at you. Here the pull drives the point in, and it stays.'
+              'Sometimes, and then it comes straight at you. Here the pull drives the point in.'
           },
           {
             id: 'holds',
@@ -90,7 +82,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'The wrong way, then the right one.',
       demos: [
         { id: 'harder', caption: 'Pulled harder.', run: harder },
         {
@@ -117,7 +108,6 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Gentle first. Force last.',
       cues: [
         {
           sign: 'Dead stop, and it holds',
@@ -131,7 +121,7 @@ export default {
         },
         {
           sign: 'No give at all',
-          means: 'Rod down, slack, bow and snap. Then move the boat over it and lift gently.',
+          means: 'Bow and snap. Then move the boat over it and lift gently.',
           basis: 'practice'
         }
       ]
@@ -139,7 +129,6 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'In this order.',
       needs: ['A jig you can lose', 'Glasses for everyone', 'A padded tool to wrap line on'],
       steps: [
         'Stop. Slack. Three shakes.',

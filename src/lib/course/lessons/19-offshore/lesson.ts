@@ -25,7 +25,7 @@ export default {
   title: 'Offshore',
   minutes: 9,
   about:
-    'Ledges, humps and roadbeds. The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
+    'The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
   place: {
     name: place.name,
     note: 'An invented lake, about {35 ft|10.5 m} deep here.'
@@ -81,12 +81,7 @@ export default {
       basis: { most: 'peak_height_m', of: ['quick', 'quick-shallow'], unknowns: 'drag' }
     },
     {
-      says: [
-        'Ledges, humps and roadbeds.',
-        'the line gets steep',
-        'Heavier and slower.',
-        'Deep, everything feels late and mushy.'
-      ],
+      says: ['the line gets steep', 'Heavier and slower.'],
       basis: 'practice'
     }
   ],
@@ -147,7 +142,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Deep and heavy: the same drag at two paces.',
       demos: [
         { id: 'slow', caption: 'In 5 seconds.', run: dragAt(JIGS.threeQuarters, 5) },
         { id: 'quick', caption: 'In half a second.', run: dragAt(JIGS.threeQuarters, 0.5) }
@@ -156,13 +150,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'You won’t see it.',
       challenges: ['offshore-count', 'offshore-foot', 'offshore-hop']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Deep, everything feels late and mushy.',
       cues: [
         {
           sign: 'A sharp edge, then nothing',
@@ -195,7 +187,6 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'One ledge.',
       needs: ['A ledge in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
       steps: [
         'No bait, no fish on the screen, no bites in twenty casts? Move.',

@@ -39,19 +39,16 @@ export default {
     'Surface temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
   objectives: ['Know where to start, and with what.', 'Know when to move first and when to stay.'],
-  leaves_out: ['Your lake’s own calendar.'],
+  leaves_out: ['Rivers and tides.'],
   claims: [
     { says: ['The reel keeps what the rod gained.'], basis: 'practice' },
     { says: 'a change of retrieve can’t fix it', basis: 'practice' },
     {
-      says: 'Strokes cover far more bottom than cold-water drags.',
+      says: 'In cold water you cover less',
       basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
     },
     {
-      says: [
-        'So in cold water the spot counts most.',
-        'Guides see {3 to 4 ft|90 to 120 cm} a stroke'
-      ],
+      says: ['so the spot counts most.', 'Guides see {3 to 4 ft|90 to 120 cm} a stroke'],
       basis: 'practice'
     },
     {
@@ -88,7 +85,7 @@ export default {
       text: 'Summer. Three strokes of a {7 ft 9 in|2.4 m} rod in 15 seconds, the slack reeled up after each.',
       question: {
         ask: 'How far does the jig come?',
-        hint: 'How far does one stroke bring it? The reel keeps what the rod gained.',
+        hint: 'The reel keeps what the rod gained.',
         say: 'feet',
         run: warm,
         options: [
@@ -104,7 +101,7 @@ export default {
             // From half the model’s least, as guides see it, to its most.
             holds: { travel_m: [2.7, 6.1] },
             reply:
-              'Right. Strokes cover far more bottom than cold-water drags. So in cold water the spot counts most. Guides see {3 to 4 ft|90 to 120 cm} a stroke; the model says about {6 ft|1.8 m}.'
+              'Right. In cold water you cover less, so the spot counts most. Guides see {3 to 4 ft|90 to 120 cm} a stroke; the model says about {6 ft|1.8 m}.'
           },
           {
             id: 'all',
@@ -118,7 +115,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Fifteen seconds of each.',
       demos: [
         { id: 'cold', caption: 'Cold: a short drag, a long wait.', run: cold },
         { id: 'cool', caption: 'Cool: a drag, a wait, a short hop.', run: cool },
@@ -128,7 +124,6 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Cool, then warm.',
       challenges: ['drag-wait-hop', 'two-strokes']
     },
     {
@@ -160,7 +155,6 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'Three spots.',
       needs: ['A graph or a thermometer', 'A lake map', 'A watch'],
       steps: [
         'Read the surface temperature. Mark three spots from the map.',

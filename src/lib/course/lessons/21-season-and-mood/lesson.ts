@@ -22,28 +22,20 @@ export default {
     'Pick retrieve, weight and pace for a temperature and a mood.',
     'Do nothing for as long as it takes.'
   ],
-  leaves_out: ['Your lake’s own calendar.'],
+  leaves_out: ['Color and scent.'],
   claims: [
     {
       says: ['is thicker than at'],
       basis: { published: 'IAPWS R12-08, tests/published/constants' }
     },
-    { says: ['The slow ones are harder.'], basis: 'practice' },
     { says: 'Cold water: short moves, long pauses.', basis: 'practice' },
     { says: 'Warm water: faster, hops, strokes, or swim it.', basis: 'practice' },
     {
-      says: 'Cold water moves your jig just like warm water does.',
-      basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
-    },
-    {
-      says: [
-        'The water is thicker, but a slow drag hardly feels it.',
-        'Cold water moves your jig just like warm water does.'
-      ],
+      says: ['The water is thicker, but a slow drag hardly feels it.'],
       basis: { alike: 'travel_m', of: ['question', 'warm-drag'], unknowns: 'drag' }
     },
     {
-      says: ['Cold doesn’t:', 'nearly all of it gets there.'],
+      says: ['Cold doesn’t.'],
       basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
     },
     {
@@ -52,15 +44,13 @@ export default {
         'Slack eats half a drag.',
         'Cold water: short moves, long pauses.',
         'Warm water: faster, hops, strokes, or swim it.',
-        'Then let the fish’s mood correct you.',
-        'Their mood comes before the map.'
+        'Then let the fish’s mood correct you.'
       ],
       basis: 'practice'
     }
   ],
   sets_up: [
-    'What does thick water hold back:',
-    'On a spot that holds fish.',
+    'A spot that holds fish',
     'Rest 10 seconds or more between them.',
     'Do nothing for 12 seconds or more.'
   ],
@@ -82,7 +72,7 @@ export default {
       text: 'Water at {40 °F|4 °C} is thicker than at {80 °F|26 °C}. You drag {3 ft|90 cm} of tip, slowly.',
       question: {
         ask: 'How far does the jig come in the cold water?',
-        hint: 'What does thick water hold back: a slow thing or a quick one? Which is this drag?',
+        hint: 'Does thick water hold back a slow thing or a quick one?',
         run: lowRun(
           deeperWith({ temperature_C: 4, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
           sweep(60, 87.5, 6)
@@ -92,8 +82,7 @@ export default {
             id: 'same',
             says: 'Nearly all of it, as in summer',
             holds: { travel_m: [0.82, 0.98] },
-            reply:
-              'Right. Cold water moves your jig just like warm water does. The fish are slow, so you slow down.'
+            reply: 'Right. The fish are slow, so you slow down.'
           },
           {
             id: 'less',
@@ -105,7 +94,7 @@ export default {
             id: 'half',
             says: 'Less than half',
             holds: { travel_m: [0, 0.45] },
-            reply: 'Slack eats half a drag. Cold doesn’t: nearly all of it gets there.'
+            reply: 'Slack eats half a drag. Cold doesn’t.'
           }
         ]
       }
@@ -113,7 +102,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Four retrieves, cold to warm.',
       demos: [
         {
           id: 'cold',
@@ -140,13 +128,11 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'The slow ones are harder.',
       challenges: ['cold-water', 'dead-stick', 'swim-at-a-height']
     },
     {
       kind: 'feel',
       title: 'What fish tell you',
-      text: 'Their mood comes before the map.',
       cues: [
         {
           sign: 'Fish there, followed or pecked at',
@@ -169,8 +155,7 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'On a spot that holds fish.',
-      needs: ['A thermometer', 'A notebook'],
+      needs: ['A thermometer', 'A spot that holds fish'],
       steps: [
         'Start with what the temperature asks for.',
         'Not biting? Change one thing every ten casts.',

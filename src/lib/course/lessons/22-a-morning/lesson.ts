@@ -16,33 +16,25 @@ export default {
   order: 22,
   title: 'A morning on Fathomley Water',
   minutes: 8,
-  about: 'Put it together. Slow at first light, then wind, then the fish wake up.',
+  about: 'Slow at first light, then wind, then the fish wake up.',
   place: deepPlace,
   objectives: ['Pick a retrieve and say why.', 'Do three things well, one after another.'],
-  leaves_out: ['Your own lake.'],
+  leaves_out: ['Landing fish.'],
   claims: [
-    {
-      says: ['The slack is pulled straight first, then the jig moves.'],
-      basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
-    },
     {
       says: 'Slack eats some of it.',
       basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
-      says: ['Slack eats some of it, not all.', 'The jig gets less, not more.'],
+      says: 'Slack eats some of it, not all.',
       basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
       says: [
         'With the rod low, this wind hardly adds to it.',
-        'Wind pushes on line in the air, and a low rod leaves little there.'
+        'A low rod leaves wind little line to push on.'
       ],
       basis: { alike: 'travel_m', of: ['question', 'calm'], unknowns: 'drag' }
-    },
-    {
-      says: 'The boat is part of your rod.',
-      basis: { most: 'travel_m', of: ['away', 'anchored', 'onto'] }
     },
     {
       says: 'Slow at first light, then wind, then the fish wake up.',
@@ -52,7 +44,6 @@ export default {
   sets_up: [
     'The wind has brought bait, and fish are on the move.',
     'Wind puts a belly in your line.',
-    'Put it together.',
     'Tip down, reel down, then move.'
   ],
   proofs: [{ id: 'calm', run: lowRun(deeperWith({ start }), sweep(60, 78.2, 4)) }],
@@ -65,7 +56,7 @@ export default {
       text: 'Held on the trolling motor, wind in your face, about {15 mph|6 m/s}. {8 in|20 cm} of slack in the line, rod low.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
-        hint: 'The slack is pulled straight first, then the jig moves. How big is the slack beside the sweep?',
+        hint: 'How big is the slack beside the sweep?',
         run: lowRun(breezy, sweep(60, 78.2, 4)),
         options: [
           {
@@ -85,8 +76,7 @@ export default {
             id: 'more',
             says: 'More: the wind blows it in',
             holds: { travel_m: [0.8, 2] },
-            reply:
-              'Wind pushes on line in the air, and a low rod leaves little there. The jig gets less, not more.'
+            reply: 'A low rod leaves wind little line to push on.'
           }
         ]
       }
@@ -94,7 +84,6 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'One drag, three boats. Then pick a retrieve for one day, and say why.',
       asks: 'day',
       demos: [
         { id: 'anchored', caption: 'Held in place.', run: drifting(0) },
@@ -105,24 +94,12 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Three spots, one after another.',
       challenges: ['first-light', 'wind-comes-up', 'they-wake']
     },
     {
       kind: 'feel',
-      title: 'What you’d feel',
-      text: 'The boat is part of your rod.',
+      title: 'What you’d see',
       cues: [
-        {
-          sign: 'The jig comes while you hold still',
-          means: 'You’re drifting away from it.',
-          basis: { most: 'travel_m', of: ['away', 'anchored'] }
-        },
-        {
-          sign: 'Your drag moves nothing',
-          means: 'You’re drifting onto it. Reel more.',
-          basis: { most: 'travel_m', of: ['anchored', 'onto'] }
-        },
         {
           sign: 'A belly in the line',
           means: 'Wind. Tip down, reel down, or go heavier.',
@@ -133,8 +110,7 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      text: 'One real morning.',
-      needs: ['Your log so far', 'A morning'],
+      needs: ['Your log so far'],
       steps: [
         'First: depth, temperature, wind, and what you pick because of them.',
         'Ten casts, then change one thing.',
