@@ -132,7 +132,7 @@ describe.each(practised)('%s', (_, lesson) => {
 describe('the check of what a lesson states', () => {
   const lesson = lessons.find(({ id }) => id === 'weight-and-depth') as Lesson;
   const claiming = (claims: Lesson['claims']) => ({ ...lesson, claims });
-  const says = 'A heavier jig falls faster and stays down better.';
+  const says = 'It sinks about half as fast, so it lifts at half the speed.';
   const of = ['fall-quarter', 'fall-ounce'];
 
   test('refuses a sentence that neither a run nor common practice stands behind', () => {

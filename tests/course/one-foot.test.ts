@@ -150,8 +150,8 @@ describe('the demonstrations', () => {
 
   test('are two sweeps of equal length, as their captions say', () => {
     expect(demos.map(({ caption }) => inUnits(caption, 'imperial'))).toEqual([
-      '5 seconds: it stays down.',
-      'Half a second: it lifts.'
+      '5 seconds: it stays down. Solid mark.',
+      'Half a second: it lifts. Open mark.'
     ]);
     // The rod bends under the fast one.
     expect(Math.abs(tipTravel(slow) - tipTravel(fast))).toBeLessThan(0.03);

@@ -8,8 +8,8 @@ const asked = loadLessons().flatMap(({ id, sections }) =>
   )
 );
 
-test('a number is asked for where an angler would say one: feet of strokes, seconds of a fall', () => {
-  expect(asked.map(({ id }) => id)).toEqual(['stroke-and-fall', 'rigging', 'season-map']);
+test('a number is asked for where an angler would say one: feet of a drag, seconds of a fall', () => {
+  expect(asked.map(({ id }) => id)).toEqual(['line-and-rod', 'rigging']);
 });
 
 describe.each(asked)('in $id', ({ question }) => {

@@ -31,7 +31,7 @@ const TERMS: readonly Term[] = [
     'belly',
     'slack',
     'The curve that weight, water and wind put in a line. It hides slack.',
-    'The belly takes its share first.'
+    'Slack takes its share first.'
   ),
   term('bias', 'your-hands-ruler', 'How far your tries are off on average, and which way.'),
   term('bobber stop', 'first-drop', 'A small knot or bead on the line. Watch it as the jig falls.'),
@@ -132,13 +132,13 @@ const TERMS: readonly Term[] = [
     'tip',
     'your-hands-ruler',
     'The end of the rod: what the jig follows.',
-    'The jig follows the tip, not the butt.'
+    'The jig follows the tip, not the hand.'
   ),
   term(
     'trailer',
     'rigging',
     'The soft plastic behind the jig. Small: a trimmed chunk. Big: a full craw with flapping claws. Bigger ones slow the fall.',
-    'A big trailer slows the fall and lifts sooner.'
+    'It slows the fall and lifts sooner.'
   ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
   term('weedguard', 'rigging', 'Bristles that keep the hook off brush. Too stiff, it blocks bites.')

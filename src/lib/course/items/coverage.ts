@@ -141,11 +141,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know when to move first and when to stay.': ['move-or-stay', 'move-first']
   },
   'season-and-mood': {
-    'Pick retrieve, weight and pace for a temperature and a mood.': [
-      'season-retrieve',
-      'mood',
-      'season-change'
-    ],
+    'Know what cold, warmth and mood ask for.': ['season-retrieve', 'mood', 'season-change'],
     'Do nothing for as long as it takes.': ['season-pause']
   },
   'a-morning': {

@@ -89,12 +89,12 @@ export const castOut = (
 
 export const place = {
   name: 'Fathomley Water',
-  note: 'An invented lake, about {10 ft|3 m} deep.'
+  note: 'An invented lake, {10 ft|3 m} deep unless a task says otherwise.'
 };
 
 export const deepPlace = {
   name: place.name,
-  note: 'An invented lake, about {20 ft|6 m} deep.'
+  note: 'An invented lake, {20 ft|6 m} deep unless a task says otherwise.'
 };
 
 /** One line where a drill needs it; the whole of it is said once, in the lesson on safety. */

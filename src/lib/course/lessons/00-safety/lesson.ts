@@ -63,7 +63,7 @@ export default {
         {
           sign: 'You fall into cold water',
           means:
-            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat, clear of a turning prop. At most an hour till you pass out, less near freezing: stay with the boat.',
+            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat, clear of a turning prop. About an hour or more before you pass out: stay with the boat.',
           basis: 'practice'
         },
         {

@@ -18,7 +18,7 @@ export default {
     { says: 'Most hands: about {2 ft|60 cm}.', basis: 'practice' },
     { says: 'Your hand’s foot is off.', basis: 'practice' },
     {
-      says: 'The jig follows the tip, not the butt.',
+      says: 'The jig follows the tip, not the hand.',
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
@@ -29,18 +29,18 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
     },
     {
-      says: 'That’s the butt.',
+      says: 'That’s your hand.',
       basis: 'practice'
     }
   ],
-  sets_up: ['You sweep slowly: the butt swings {4½ in|12 cm}.', 'Find out by how much.'],
+  sets_up: ['Your back hand goes {4½ in|12 cm}, slowly.', 'Find out by how much.'],
   builds_on: ['one-foot'],
   cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Line tight, rod low. You sweep slowly: the butt swings {4½ in|12 cm}.',
+      text: 'Line tight, rod low. Your back hand goes {4½ in|12 cm}, slowly.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil by one end. Which end moves most?',
@@ -51,13 +51,13 @@ export default {
             id: 'hand',
             says: 'About {4 in|10 cm}',
             holds: { travel_m: [0.08, 0.12] },
-            reply: 'That’s the butt. The rod is a lever: the tip goes about {2 ft|60 cm}.'
+            reply: 'That’s your hand. The rod is a lever: the tip goes about {2 ft|60 cm}.'
           },
           {
             id: 'tip',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.48, 0.72] },
-            reply: 'Right. The jig follows the tip, not the butt.'
+            reply: 'Right. The jig follows the tip, not the hand.'
           },
           {
             id: 'more',
@@ -102,7 +102,7 @@ export default {
         },
         {
           sign: 'Every try is long by the same',
-          means: 'You run long. Aim shorter.',
+          means: 'You run long: that’s your bias. Aim shorter.',
           basis: 'practice'
         }
       ]
@@ -112,7 +112,7 @@ export default {
       title: 'With a real rod',
       needs: ['Your rod, no hook', 'A tape measure', 'A friend, or a phone to film it'],
       steps: ['Eyes shut: one foot, ten times.', 'Then two feet, ten times.'],
-      log: ['Twenty numbers, and the average of each ten']
+      log: ['Twenty numbers', 'Average and spread of each ten']
     }
   ]
 };

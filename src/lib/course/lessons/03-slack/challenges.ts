@@ -16,7 +16,7 @@ export default [
   {
     id: 'through-the-slack',
     title: 'Through the slack',
-    ask: 'There’s slack in the line. Move the jig {1 ft|30 cm} anyway.',
+    ask: 'There’s slack in the line. Move the jig {1 ft|30 cm} anyway, within {2 in|6 cm}.',
     setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.4 } }),
     plane: 'sweep',
     start: lowToTheSide,

@@ -70,7 +70,7 @@ export default {
           },
           {
             id: 'part',
-            says: 'About half, or a bit more',
+            says: 'Part of it',
             holds: { travel_m: [0.23, 0.38] },
             reply: 'Right. Slack takes its share first.'
           },
@@ -115,7 +115,7 @@ export default {
         },
         {
           sign: 'Weight comes on soft and late',
-          means: 'Slack is pulling straight.',
+          means: 'The belly is straightening.',
           basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
         },
         {

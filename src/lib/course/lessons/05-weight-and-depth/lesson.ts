@@ -14,8 +14,7 @@ export default {
   order: 5,
   title: 'Weight and depth',
   minutes: 8,
-  about:
-    'A heavier jig falls faster and stays down better. Pick by depth and wind, then check with a count.',
+  about: 'Pick by depth and wind, then check with a count.',
   place: deepPlace,
   objectives: [
     'Pick a weight for a depth and say why.',
@@ -28,18 +27,11 @@ export default {
       basis: { most: 'contact', of: ['heavy', 'light'] }
     },
     {
-      says: 'A heavier jig falls faster and stays down better.',
-      basis: { most: 'fall_s', of: ['fall-quarter', 'fall-ounce'], unknowns: 'drag' }
-    },
-    {
       says: 'It sinks slower, so the same pull lifts it.',
       basis: { run: 'light', holds: { contact: [0, 0.88] } }
     },
     {
-      says: [
-        'A heavier jig falls faster and stays down better.',
-        'The weight decides if it stays down.'
-      ],
+      says: ['The weight decides if it stays down.'],
       basis: { most: 'contact', of: ['heavy', 'light'] }
     },
     {

@@ -12,7 +12,7 @@ export default {
   order: 6,
   title: 'Speed',
   minutes: 6,
-  about: 'Pull slow and a jig slides. Pull fast and it lifts, sooner close in.',
+  about: 'There’s a pace that keeps bottom. It drops as the jig gets close.',
   place: deepPlace,
   objectives: ['Know what lifts a jig off flat bottom.', 'Slow down as the jig gets close.'],
   leaves_out: ['Swimming trailers.'],
@@ -22,12 +22,11 @@ export default {
       basis: { run: 'question', sign: 'lifted' }
     },
     {
-      says: 'Pull slow and a jig slides.',
+      says: 'There’s a pace that keeps bottom.',
       basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
     },
-    { says: 'Pull fast and it lifts', basis: { run: 'one', sign: 'lifted' } },
     {
-      says: 'Pull fast and it lifts, sooner close in.',
+      says: 'It drops as the jig gets close.',
       basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
     },
     {

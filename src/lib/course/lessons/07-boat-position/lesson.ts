@@ -135,7 +135,7 @@ export default {
       cues: [
         {
           sign: 'Weight without moving the rod',
-          means: 'You’re drifting away. Give line, or hold the boat.',
+          means: 'You’re drifting away, or a fish has it. Reel down and test.',
           basis: { most: 'travel_m', of: ['away', 'held'] }
         },
         {

@@ -20,7 +20,8 @@ export default {
   order: 8,
   title: 'Feeling rocks',
   minutes: 6,
-  about: 'Too fast, and the jig flies over the rocks. Go slow, and a rock knocks, loads, lets go.',
+  about:
+    'You can cast right to a rock pile and never feel it. Go slow, and a rock knocks, loads, lets go.',
   place: deepPlace,
   objectives: ['Touch every rock in the path.', 'Know a fast hand from an empty spot.'],
   leaves_out: ['Snags.'],
@@ -29,7 +30,7 @@ export default {
     { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
     { says: ['silence.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
     {
-      says: 'Too fast, and the jig flies over the rocks.',
+      says: 'You can cast right to a rock pile and never feel it.',
       basis: { most: 'contact', of: ['slow', 'fast'] }
     },
     {

@@ -61,6 +61,7 @@ export default {
         'Nine is level, twelve is straight up.',
         'The tip only goes a rod up and a rod back.',
         'Most guides see about {6 ft|1.8 m};',
+        'Nine to ten:',
         'guides see about {1 ft|30 cm};'
       ],
       basis: 'practice'
@@ -130,12 +131,12 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}.',
       challenges: ['one-hour', 'lift-and-follow']
     },
     {
       kind: 'feel',
       title: 'What you’d feel',
+      text: 'Nine to ten: guides see about {1 ft|30 cm}; the model says about {2 ft|60 cm}.',
       cues: [
         {
           sign: 'The rod loads late in the lift',
@@ -143,8 +144,8 @@ export default {
           basis: { most: 'travel_m', of: ['third', 'first'] }
         },
         {
-          sign: 'The tip springs up, no weight',
-          means: 'The jig is off bottom already.',
+          sign: 'Light, steady weight, no ticks',
+          means: 'It’s off bottom.',
           basis: 'practice'
         },
         {

@@ -33,7 +33,7 @@ export default {
       basis: 'practice'
     },
     {
-      says: 'That’s less than the snap alone, and it swings in, too.',
+      says: 'It doesn’t go back out: a tight line swings it in.',
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
@@ -42,7 +42,7 @@ export default {
     },
     {
       says: [
-        'The model says about {8½ ft|2.6 m},',
+        'The model says about {8½ ft|2.6 m} closer,',
         'One stroke takes up one swing of the tip, plus the pendulum.'
       ],
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
@@ -61,24 +61,23 @@ export default {
       title: 'Call it first',
       text: 'Jig {45 ft|14 m} out. You snap from nine-thirty to eleven-thirty and leave the rod up.',
       question: {
-        ask: 'How much closer is the jig when it lands?',
+        ask: 'Where does it land?',
         hint: 'Two things bring it in: the snap, and the swing on a tight line.',
-        say: 'feet',
         run: heldUp,
         options: [
           {
             id: 'little',
-            says: 'About {3 ft|1 m}',
-            holds: { travel_m: [0.75, 1.14] },
-            reply: 'That’s less than the snap alone, and it swings in, too.'
+            says: 'Short of where the tip pulled it',
+            holds: { travel_m: [0.3, 1.2] },
+            reply: 'It doesn’t go back out: a tight line swings it in.'
           },
           {
             id: 'much',
-            says: '{4 to 9½ ft|1.2 to 2.9 m}',
-            // From half the model’s least, as guides see it, to its most.
-            holds: { travel_m: [1.2, 2.9] },
+            says: 'Closer than the tip pulled it',
+            // A snap that is followed down is 1.35 to 1.95 m.
+            holds: { travel_m: [2.1, 2.9] },
             reply:
-              'Right. The model says about {8½ ft|2.6 m}, part of it swing. Guides see less; film your own.'
+              'Right. The model says about {8½ ft|2.6 m} closer, part of it swing. Guides see less; film your own.'
           },
           {
             id: 'boat',

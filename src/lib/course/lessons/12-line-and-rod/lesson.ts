@@ -67,6 +67,7 @@ export default {
       question: {
         ask: 'How far does the jig come on 12-lb mono?',
         hint: 'How hard does a slow drag pull?',
+        say: 'feet',
         run: lowRun(
           deeperWith({ line: mono, start: { bait_x_m: ft(45), slack_m: 0.05 } }),
           sweep(60, 87.5, 6)
@@ -131,7 +132,7 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['The rod and line you fish', 'A spring scale'],
+      needs: ['Your rod, and line of known pound test', 'A spring scale'],
       steps: ['Pull the scale as you’d hop. Read it.', 'Pull it as you’d drag. Read it.'],
       log: ['Both readings', 'What you’d change, and why']
     }

@@ -191,7 +191,7 @@ export default {
         {
           sign: 'Rod power',
           means:
-            'Medium-heavy to {5/8 oz|18 g}, heavy above. 12- to 20-lb test, spinning or baitcaster.',
+            'Medium-heavy to {5/8 oz|18 g}, heavy above. Baitcaster: 12- to 20-lb. Spinning: braid with a leader.',
           basis: 'practice'
         }
       ]

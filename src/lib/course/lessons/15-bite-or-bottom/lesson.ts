@@ -22,7 +22,7 @@ export default {
   order: 15,
   title: 'Bite or bottom',
   minutes: 6,
-  about: 'Bottom holds still; fish move. Hold the rod still and find out.',
+  about: 'Fish or rock? Hold the rod still and find out.',
   place: deepPlace,
   objectives: ['Tell what moves from what holds.', 'Set on a bite in time, and only on a bite.'],
   leaves_out: ['Fighting and landing fish.'],
@@ -36,23 +36,22 @@ export default {
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
-      says: ['This one goes with the fish.', 'This one swims off.'],
+      says: 'This goes:',
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
       says: [
         'A rock stays.',
-        'Boat held, and it moves off?',
-        'Treat it as a fish.',
-        'Drift, current and wind move it, too.',
-        'Some do, and the weight goes away.',
+        'treat it as a fish.',
+        'On a drifting boat it could be drift, current or wind.',
+        'Slack falls toward you.',
         'When in doubt: reel down, test, sweep.'
       ],
       basis: 'practice'
     }
   ],
   sets_up: [
-    'A fish has picked up the jig and swims away from you.',
+    'The line slides away from you.',
     'A friend on the far end taps, pulls softly, or does nothing.',
     'When the tap comes, sweep firmly.',
     'When the weight goes away, reel down and sweep.',
@@ -64,30 +63,29 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You hold still. A fish has picked up the jig and swims away from you.',
+      text: 'Boat held, rod still. The line slides away from you.',
       question: {
-        ask: 'What does the jig do?',
+        ask: 'What’s on it?',
         hint: 'The rod is still, so only one thing moves.',
         run: lowRun(withBite('moving off', 1), sweep(60, 60, 0.5), 4),
         options: [
           {
             id: 'still',
-            says: 'It stays where it is',
+            says: 'A rock',
             holds: { travel_m: [-0.03, 0.03] },
-            reply: 'A rock stays. This one goes with the fish.'
+            reply: 'A rock stays. This goes: treat it as a fish.'
           },
           {
             id: 'away',
-            says: 'It goes away from you',
+            says: 'A fish',
             holds: { travel_m: [-20, -0.08] },
-            reply:
-              'Right. Boat held, and it moves off? Treat it as a fish. Drift, current and wind move it, too.'
+            reply: 'Right. On a drifting boat it could be drift, current or wind.'
           },
           {
             id: 'toward',
-            says: 'It comes toward you',
+            says: 'Nothing: slack settling',
             holds: { travel_m: [0.1, 5] },
-            reply: 'Some do, and the weight goes away. This one swims off.'
+            reply: 'Slack falls toward you. This goes: treat it as a fish.'
           }
         ]
       }
@@ -115,7 +113,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'When in doubt: reel down, test, sweep.',
+      text: 'Bottom holds still; fish move. When in doubt: reel down, test, sweep.',
       cues: [
         {
           sign: 'A tap or tick while you hold still',

@@ -140,10 +140,15 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['Your rod, no hook', 'A spring scale, tied to a post', 'Glasses for everyone'],
+      needs: [
+        'Your rod, no hook',
+        'A spring scale, tied to a post',
+        'A phone filming it',
+        'Glasses for everyone'
+      ],
       steps: [
         'Everyone well off to the side, nobody in line with the post.',
-        '{40 ft|12 m} from the post, line tight: sweep, firm, not hard.',
+        'Line tied to the scale, {40 ft|12 m} off, tight: sweep, firm, not hard.',
         'Give it {2 ft|60 cm} of slack and sweep.',
         'Same slack: reel down, then sweep.'
       ],

@@ -10,7 +10,7 @@ export default {
   order: 18,
   title: 'Snags',
   minutes: 6,
-  about: 'Pulling harder drives the hook in. Stop, give slack, shake, change the angle.',
+  about: 'Stop, give slack, shake, change the angle.',
   place: deepPlace,
   objectives: [
     'Free a hook with slack and small shakes.',
@@ -18,10 +18,6 @@ export default {
   ],
   leaves_out: ['How to tie on again.'],
   claims: [
-    {
-      says: 'Pulling harder drives the hook in.',
-      basis: { run: 'harder', sign: 'set deeper' }
-    },
     {
       says: [
         'Here the pull drives the point in.',

@@ -24,8 +24,7 @@ export default {
   order: 19,
   title: 'Offshore',
   minutes: 9,
-  about:
-    'The count triples, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
+  about: 'Deep, the line gets steep, and a quick hand loses bottom sooner. Heavier and slower.',
   place: {
     name: place.name,
     note: 'An invented lake, about {35 ft|10.5 m} deep here.'
@@ -46,15 +45,6 @@ export default {
       }
     },
     { says: ['The difference is your ledge.'], basis: 'practice' },
-    {
-      says: 'The count triples',
-      basis: {
-        most: 'fall_s',
-        of: ['question', 'fall-shallow'],
-        times: [2.5, 3.5],
-        unknowns: 'drag'
-      }
-    },
     {
       says: 'A lighter jig is still falling then.',
       basis: { most: 'fall_s', of: ['fall-light', 'question'], unknowns: 'drag' }
@@ -164,7 +154,7 @@ export default {
         {
           sign: 'On the screen',
           means:
-            'Bait is a fuzzy cloud, fish are arcs or streaks near it, a ledge is a step. Hold upwind of it, bow in.',
+            'Bait is a fuzzy cloud, fish are arcs or streaks near it, a ledge is a step. Hold downwind of it, bow in.',
           basis: 'practice'
         },
         {
@@ -187,7 +177,7 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      needs: ['A ledge in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
+      needs: ['A ledge or hump in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
       steps: [
         'No bait, no fish on the screen, no bites in twenty casts? Move.',
         'Count it on top and below. The difference is your ledge.',

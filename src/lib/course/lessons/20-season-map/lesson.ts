@@ -34,7 +34,7 @@ export default {
   id: 'season-map',
   order: 20,
   title: 'The season map',
-  minutes: 8,
+  minutes: 7,
   about:
     'Surface temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
@@ -52,12 +52,12 @@ export default {
       basis: 'practice'
     },
     {
-      says: 'Cold-water drags cover that much.',
+      says: 'cold-water drags cover about {2 ft|60 cm}.',
       basis: { run: 'cold', holds: { travel_m: [0.46, 0.76] } }
     },
     {
       says: [
-        'One stroke brings it more.',
+        'One stroke alone brings it more.',
         'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.',
         'the model says about {6 ft|1.8 m}.'
       ],
@@ -74,7 +74,10 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: ['Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'],
+  sets_up: [
+    'Now it’s summer:',
+    'Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'
+  ],
   proofs: [{ id: 'one-stroke', run: uprightRun(waterAt(26), 15, strokes(1)) }],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],
@@ -82,22 +85,21 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Summer. Three strokes of a {7 ft 9 in|2.4 m} rod in 15 seconds, the slack reeled up after each.',
+      text: 'In 15 seconds, cold-water drags cover about {2 ft|60 cm}. Now it’s summer: three strokes, the slack reeled up after each.',
       question: {
-        ask: 'How far does the jig come?',
+        ask: 'How much bottom does that cover?',
         hint: 'The reel keeps what the rod gained.',
-        say: 'feet',
         run: warm,
         options: [
           {
             id: 'little',
-            says: 'About {2 ft|60 cm}',
+            says: 'About as much',
             holds: { travel_m: [0.46, 0.76] },
-            reply: 'Cold-water drags cover that much. One stroke brings it more.'
+            reply: 'One stroke alone brings it more.'
           },
           {
             id: 'some',
-            says: '{9 to 20 ft|2.7 to 6 m}',
+            says: 'Several times as much',
             // From half the model’s least, as guides see it, to its most.
             holds: { travel_m: [2.7, 6.1] },
             reply:
@@ -105,7 +107,7 @@ export default {
           },
           {
             id: 'all',
-            says: 'About {40 ft|12 m}',
+            says: 'The whole cast',
             holds: { travel_m: [10, 14] },
             reply: 'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.'
           }
@@ -137,7 +139,7 @@ export default {
         { sign: after.says, means: mapped(after), basis: 'practice' },
         {
           sign: summer.says,
-          means: `${mapped(summer)} Stay above the thermocline. Some guides drag deep instead.`,
+          means: `${mapped(summer)} Some guides drag instead. Stay above the thermocline.`,
           basis: 'practice'
         },
         {

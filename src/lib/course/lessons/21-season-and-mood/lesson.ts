@@ -18,10 +18,7 @@ export default {
   about:
     'Cold water: short moves, long pauses. Warm water: faster, hops, strokes, or swim it. Then let the fish’s mood correct you.',
   place: deepPlace,
-  objectives: [
-    'Pick retrieve, weight and pace for a temperature and a mood.',
-    'Do nothing for as long as it takes.'
-  ],
+  objectives: ['Know what cold, warmth and mood ask for.', 'Do nothing for as long as it takes.'],
   leaves_out: ['Color and scent.'],
   claims: [
     {
