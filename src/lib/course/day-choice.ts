@@ -52,7 +52,7 @@ const SIGNS: readonly { says: string; best: DayChoice; why: string }[] = [
     why: 'Fish on the chase go for what rises and falls.'
   }
 ];
-const NO_SIGN = 'Your first cast of the day. You know the temperature and the depth. That’s all.';
+const NO_SIGN = 'Your first cast of the day.';
 /** Days on which only the map tells, among all. */
 const MAP_PART = 0.5;
 /** Each well inside a row of the map, °F. */
