@@ -1,37 +1,15 @@
 import { simulateScenario } from '../../model';
 import type { ShownRun } from '../lesson';
 import type { ItemDraft } from './generator';
-import type { ItemOption } from './item';
 import { shownScenarioOf } from './measure';
 import { PULL_FEATURES, type PullFeature } from './pull-features';
+import { recognised, type Recognised } from './recognised';
 
-interface Wanted {
-  ask: string;
-  caption: string;
-  run: ShownRun;
-  shows: NonNullable<ItemDraft['shows']>;
-  options: readonly (ItemOption & { drawn: PullFeature })[];
-  key: string;
-  explain: string;
-}
-
-/** Which of these was it? Null unless the chart of this very run shows what is said of the key, and of it alone. */
-export function recogniseDrawn(wanted: Wanted): ItemDraft | null {
-  const { ask, caption, run, shows, options, key, explain } = wanted;
-  const drawn = Object.fromEntries(options.map((one) => [one.id, one.drawn]));
-  if (!isDrawnAlone(run, drawn, key)) return null;
-  return {
-    ask,
-    explain,
-    shows,
-    answer: {
-      form: 'choose',
-      options: options.map(({ id, says, reply }) => ({ id, says, reply })),
-      key
-    },
-    evidence: { is: 'drawn', drawn },
-    cases: [{ caption, run }]
-  };
+/** Null unless the chart of this very run shows what is said of the key, and of it alone. */
+export function recogniseDrawn(wanted: Recognised<{ drawn: PullFeature }>): ItemDraft | null {
+  const drawn = Object.fromEntries(wanted.options.map((one) => [one.id, one.drawn]));
+  if (!isDrawnAlone(wanted.run, drawn, wanted.key)) return null;
+  return recognised(wanted, { is: 'drawn', drawn });
 }
 
 /** Whether the chart of this run shows the key's feature alone: it is drawn as it is, whatever is unknown. */

@@ -5,40 +5,21 @@ import type { ItemDraft } from './generator';
 import type { ItemOption } from './item';
 import { cornersOf, type Unknowns } from '../../scoring';
 import { shownScenarioOf } from './measure';
+import { recognised, type Recognised } from './recognised';
 
 export interface SignOption extends ItemOption {
   /** Name of what it claims of the run. */
   sign: SignName;
 }
 
-interface Wanted {
-  ask: string;
-  caption: string;
-  run: ShownRun;
-  shows: NonNullable<ItemDraft['shows']>;
-  options: readonly SignOption[];
-  key: string;
-  unknowns?: Unknowns;
-  explain: string;
-}
+type Wanted = Recognised<SignOption> & { unknowns?: Unknowns };
 
-/** Which of these was it? Null unless the run shows the key's sign alone, whatever is unknown. */
-export function recognise(wanted: Wanted): ItemDraft | null {
-  const { run, options, key, unknowns = 'slack and drag', ask, caption, explain, shows } = wanted;
+/** Null unless the run shows the key's sign alone, whatever is unknown. */
+export function recognise({ unknowns = 'slack and drag', ...wanted }: Wanted): ItemDraft | null {
+  const { run, options, key } = wanted;
   const signs = Object.fromEntries(options.map(({ id, sign }) => [id, sign]));
   if (!isCertainSign(run, signs, key, unknowns)) return null;
-  return {
-    ask,
-    explain,
-    shows,
-    answer: {
-      form: 'choose',
-      options: options.map(({ id, says, reply }) => ({ id, says, reply })),
-      key
-    },
-    evidence: { is: 'sign', signs, unknowns },
-    cases: [{ caption, run }]
-  };
+  return recognised(wanted, { is: 'sign', signs, unknowns });
 }
 
 export function isCertainSign(
