@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { countsText, gearText, headText } from '../../../src/lib/app/homework/asked-text';
+import { countsText, gearText, headText, taskText } from '../../../src/lib/app/homework/asked-text';
 import { dayText } from '../../../src/lib/shell/dates';
 import { loadLessons } from '../../../src/lib/course';
 import { parseSetup } from '../../../src/lib/model';
@@ -9,6 +9,14 @@ import { tied } from '../../tied';
 test('the gear of a challenge is named in the reader’s units', () => {
   expect(gearText(sampleChallenge, 'imperial')).toBe(tied('5/8~oz in 10~ft of water'));
   expect(gearText(sampleChallenge, 'metric')).toBe(tied('18~g in 3~m of water'));
+});
+
+test('a task is told with its gear, and with nothing twice that it says itself', () => {
+  const { setup } = sampleChallenge;
+  const told = (ask: string) => taskText({ setup, ask }, 'imperial');
+  expect(told('Drag it.')).toBe(`${gearText(sampleChallenge, 'imperial')}. Drag it.`);
+  expect(told('{5/8 oz|18 g}, free spool.')).toBe(tied('10~ft of water. 5/8~oz, free spool.'));
+  expect(told('{5/8 oz|18 g} in {10 ft|3 m}.')).toBe(tied('5/8~oz in 10~ft.'));
 });
 
 test('the rod is named where it is another than the lessons’, which all have the same', () => {

@@ -2,7 +2,14 @@ import { fathomley } from '$lib/course/lessons/fathomley';
 import { parseSetup } from '$lib/model';
 import type { Assignment } from '$lib/wire';
 import { gearOf } from '$lib/sandbox/gear';
-import { formatDepth, formatLength, formatWeight, type Challenge, type Units } from '$lib/scoring';
+import {
+  formatDepth,
+  formatLength,
+  formatWeight,
+  inUnits,
+  type Challenge,
+  type Units
+} from '$lib/scoring';
 import { dayText, isLate } from '$lib/shell';
 import { PHASE_NAMES } from './draft';
 
@@ -13,6 +20,16 @@ export function gearText({ setup }: Pick<Challenge, 'setup'>, units: Units): str
   const text = `${formatWeight(bait.mass_kg, units)} in ${formatDepth(water.depth_m, units)} of water`;
   if (rod.length_m === fathomley.rod.length_m) return text;
   return `${text}, a rod of ${formatLength(gearOf(own).rod_m, units)}`;
+}
+
+/** The task, after as much of its gear and water as its own words do not say. */
+export function taskText(challenge: Pick<Challenge, 'setup' | 'ask'>, units: Units): string {
+  const ask = inUnits(challenge.ask, units);
+  const { bait, water } = parseSetup(challenge.setup);
+  const depth = formatDepth(water.depth_m, units);
+  if (!ask.includes(formatWeight(bait.mass_kg, units)))
+    return `${gearText(challenge, units)}. ${ask}`;
+  return ask.includes(depth) ? ask : `${depth} of water. ${ask}`;
 }
 
 type Counts = Pick<Assignment, 'challenges' | 'objectives' | 'tries' | 'questions' | 'phase'>;

@@ -33,7 +33,7 @@ export default {
     'Know what deep water changes.',
     'Drag and hop in {35 ft|10.5 m} and know it’s down.'
   ],
-  leaves_out: ['Graphs and maps.'],
+  leaves_out: ['Lake maps.'],
   claims: [
     {
       says: ['A jig falls at one even speed.'],
@@ -152,7 +152,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'On the screen',
+          sign: 'On the graph',
           means:
             'Bait is a fuzzy cloud, fish are arcs or streaks near it, a ledge is a step. Hold downwind of it, bow in.',
           basis: 'practice'
@@ -179,7 +179,7 @@ export default {
       title: 'On the water',
       needs: ['A ledge or hump in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
       steps: [
-        'No bait, no fish on the screen, no bites in twenty casts? Move.',
+        'No bait, no fish on the graph, no bites in twenty casts? Move.',
         'Count it on top and below. The difference is your ledge.',
         'Ten slow drags up or down the edge. Then ten hops.'
       ],
