@@ -6,7 +6,7 @@ export interface Measure {
   quantity: 'length' | 'time' | 'share' | 'pull';
   /** Less than this nobody tells apart on the water, whatever the model says. */
   least: number;
-  /** Moves that are ranked differ by more: half a foot of lift, a hand of travel, a second of the count. */
+  /** Moves that are ranked differ by more: half a foot of lift, a hand of travel, two seconds of the count. */
   apart: number;
   /** And by more than this part of the greater one, where another skirt moves both by a good part of themselves. */
   apartShare?: number;
@@ -22,7 +22,7 @@ export const MEASURES = {
     apart: 0.152
   },
   contact: { of: contactWhileMoving, quantity: 'share', least: 0.1, apart: 0.1 },
-  fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 1, apartShare: 0.1 },
+  fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 2, apartShare: 0.15 },
   airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3, apart: 0.5 },
   pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05, apart: 0.05 }
 } as const satisfies Record<string, Measure>;

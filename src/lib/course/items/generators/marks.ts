@@ -123,7 +123,7 @@ const slackDrag: Generator = {
 const ROUND_HOP = [
   ['none', 'scrape'],
   ['scrape', 'arc'],
-  ['arc', 'beyond']
+  ['most', 'arc']
 ] as const;
 
 /** Chosen and not marked: what slack and skirt leave open is a third of the height, and more. */
@@ -152,10 +152,10 @@ const hopHeight: Generator = {
         value: tip_m,
         reply: 'That’s all of the tip’s swing. A good part of it pulls the jig toward you, not up.'
       },
-      beyond: {
-        id: 'beyond',
-        value: 1.6 * tip_m,
-        reply: 'It can’t rise farther than the tip swings.'
+      most: {
+        id: 'most',
+        value: (key + tip_m) / 2,
+        reply: 'Less than that goes up: it would take a steeper line.'
       }
     });
     return chooseValue({
