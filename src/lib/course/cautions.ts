@@ -26,8 +26,8 @@ export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Cold water',
     text:
-      'One minute to get your breathing under control. Ten minutes of useful movement. An hour at ' +
-      'most until you pass out, less near freezing.'
+      'One minute to get your breathing under control. Ten minutes of useful movement. About an ' +
+      'hour or more until you pass out: stay with the boat.'
   },
   {
     name: 'Lead and law',

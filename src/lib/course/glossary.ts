@@ -79,7 +79,11 @@ const TERMS: readonly Term[] = [
     'The reel gives line as the jig falls: open bail, or button down.'
   ),
   term('graph', 'season-map', 'The sonar on the boat: depth, bottom, fish.'),
-  term('hook set', 'hook-set', 'Reel down, then sweep: drives the point into the fish’s mouth.'),
+  term(
+    'hook set',
+    'hook-set',
+    'Sweep on a tight line: drives the point into the fish’s mouth. Most guides reel down first.'
+  ),
   term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
   term('hump', 'offshore', 'A rise in the bottom with deeper water all around.'),
   term('leader', 'line-and-rod', 'A length of other line between your main line and the jig.'),
@@ -88,7 +92,7 @@ const TERMS: readonly Term[] = [
   term(
     'mono',
     'line-and-rod',
-    'Line about as heavy as water: sags, stretches, forgives.',
+    'Line that nearly floats: it stretches and forgives.',
     'Mono stretches and nearly floats.'
   ),
   term('mush', 'bite-or-bottom', 'A soft, springy weight: weeds, or a fish that has the jig.'),

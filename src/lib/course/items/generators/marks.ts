@@ -199,7 +199,7 @@ const twoHops: Generator = {
     if (added_m <= MEASURES.travel_m.least) return null;
     const draft = markValue({
       random,
-      ask: `${placeWords(setup)} You hop it from ${saidHour(from)} to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}, lower the rod, reel nothing, wait, and hop again. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
+      ask: `${placeWords(setup)} You hop it from ${saidHour(from)} to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}, lower the rod, wait, and hop again, without the reel. The first hop brought it about ${saidAbout(one)}. Mark where it ends up.`,
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
       measure: 'travel_m',
