@@ -219,6 +219,21 @@ test(
 );
 
 test(
+  'after a miss the arrow that says how far a foot is stands there again',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.setViewportSize(SCREENS[0]);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await visit(page, '/');
+    await laidOut(page);
+    const px = await arrowOf(page);
+    await pull(page, page, 2.5 * px);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    expect(await arrowOf(page)).toBe(px);
+  }
+);
+
+test(
   'a thumb that scrolls over the picture of a try makes none',
   { tag: '@narrow' },
   async ({ page }) => {

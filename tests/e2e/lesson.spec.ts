@@ -41,6 +41,26 @@ test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({
 });
 
 test(
+  'on a phone the bright button leads from the call through both runs to the first try',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 780 });
+    await visit(page, ADDRESS);
+    await predict(page);
+    const bright = (id: string) => station(page, id).locator('button.main');
+    await expect(bright('predict')).toHaveText('Next: See it');
+    await bright('predict').click();
+    // What shows the point is not the first, and is not to be missed.
+    await expect(bright('see')).toHaveText('Then: Fast');
+    await expect(bright('see')).toBeInViewport({ ratio: 1 });
+    await expect(page.getByRole('button', { name: 'Pause' })).toBeInViewport();
+    await bright('see').click();
+    await expect(page.getByText('it lifts. Open mark.')).toBeVisible();
+    await expect(bright('see')).toHaveText('Next: Exactly one foot');
+  }
+);
+
+test(
   'a lesson that was opened goes on without a connection, before the app is kept',
   { tag: '@any-width' },
   async ({ page, context }) => {
