@@ -67,9 +67,13 @@ function whereLeft(
 /** A try of before marks were kept with it counts as it always did. */
 const isPass = ({ marks }: StoredTry) => marks === undefined || marks >= PASS_MARK;
 
-/** What a list says beside a lesson that was begun: "1 of 4 passed, 1 tried, 2 skipped". */
+/**
+ * What a list says beside a lesson: "1 of 4 passed, 1 tried, 2 skipped". Done is the screen's part: whether the
+ * drill outdoors was made nobody here can tell.
+ */
 export function marksText({ state, tries }: LessonMarks): string {
-  if (state !== 'begun') return state === 'new' ? '' : state;
+  if (state === 'new') return '';
+  if (state === 'done') return tries.length > 0 ? 'done on screen' : 'done';
   const count = (standing: TryStanding) => tries.filter((one) => one === standing).length;
   const [passed, missed, skipped] = (['passed', 'missed', 'skipped'] as const).map(count);
   const parts = [

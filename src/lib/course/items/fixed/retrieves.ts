@@ -95,10 +95,10 @@ export const retrieves = [
     'On a drag or a hop, what moves the jig and what picks up line?',
     [
       ['rod moves it, reel picks up line', 'Right. That’s how you keep a foot a foot.'],
-      ['reel moves it, rod picks up line', 'One turn of a reel is two feet or more.'],
-      ['both move it, as best as you can', 'Then slack is left after every move.']
+      ['reel moves it, rod picks up line', 'The reel’s too coarse for a drag.'],
+      ['rod and reel move it together', 'Then slack is left after every move.']
     ],
-    'On a drag or hop a rod can move a jig one foot. One turn of the handle moves it two or more. To swim it, you reel.',
+    'A rod can move a jig one foot. One turn of the handle moves it two or more. To swim it, you reel.',
     ['slow drag']
   ),
   fact(
