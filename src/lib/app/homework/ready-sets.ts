@@ -15,7 +15,7 @@ interface Ready {
 const READY: readonly Ready[] = [
   {
     title: 'First time',
-    minutes: 15,
+    minutes: 14,
     lessons: ['one-foot'],
     challenges: ['exactly-one-foot'],
     objectives: []
