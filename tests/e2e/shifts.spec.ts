@@ -90,7 +90,7 @@ test.describe('nothing moves by itself', () => {
   test('where homework is put together or two runs are compared', async ({ page }) => {
     await farAway(page);
     await visit(page, '/homework');
-    await expect(page.getByRole('button', { name: 'First time, 15 minutes' })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'First time, 14 minutes' })).toBeVisible();
     await expectStill(page, '/homework');
     await visit(page, '/compare');
     await expect(page.getByRole('heading', { name: '3/4 oz' })).toBeVisible();
