@@ -70,10 +70,12 @@ test(
     await options(phones[1]).nth(1).click();
     await options(phones[2]).nth(1).click();
     await options(phones[3]).nth(1).click();
+    await expect(phones[3].getByText(/^Not sent yet/)).toBeVisible();
     await options(late).nth(2).click();
     await expect(page.getByText('4 of 5 answered')).toBeVisible();
     await phones[3].context().setOffline(false);
     await expect(page.getByText('5 of 5 answered')).toBeVisible();
+    await expect(phones[3].getByText('Got it. You can still change it.')).toBeVisible();
     await expect(page.locator('.share')).toHaveCount(0);
 
     await phones[0].reload();
