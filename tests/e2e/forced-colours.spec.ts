@@ -44,6 +44,24 @@ test(
 );
 
 test(
+  'with forced colors of night a chart can be read by who once chose the day here, and of day by who chose the night',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    const chosen = { dark: 'Day', light: 'Night' } as const;
+    for (const forced of ['dark', 'light'] as const) {
+      await page.emulateMedia({ colorScheme: forced });
+      await visit(page, '/explore');
+      await page.getByRole('radio', { name: chosen[forced] }).check({ force: true });
+      const label = page.getByRole('main').locator('svg text').first();
+      expect(await contrastWithin(label), chosen[forced]).toBeGreaterThan(LEAST);
+      await visit(page, '/tests/club');
+      const name = page.getByRole('main').locator('svg text').first();
+      expect(await contrastWithin(name), chosen[forced]).toBeGreaterThan(LEAST);
+    }
+  }
+);
+
+test(
   'with forced colors a question, a try and its result show what was picked, right, asked and reached',
   { tag: '@narrow' },
   async ({ page }) => {
