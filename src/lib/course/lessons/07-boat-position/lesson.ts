@@ -34,7 +34,6 @@ export default {
   ],
   leaves_out: ['Anchors.'],
   claims: [
-    { says: ['The tip pulls one way.'], basis: { most: 'travel_m', of: ['held', 'onto'] } },
     {
       says: 'Drift onto the jig and you drag slack.',
       basis: { most: 'travel_m', of: ['held', 'onto'] }
@@ -88,7 +87,7 @@ export default {
       text: 'You sweep {2 ft|60 cm} in 4 seconds. The wind drifts you onto the jig, {half a foot|15 cm} a second.',
       question: {
         ask: 'How far does the jig come?',
-        hint: 'The tip pulls one way. Which way does the boat carry the whole rod?',
+        hint: 'Which way does the boat carry the whole rod?',
         run: drifting(DRIFT_M_S),
         options: [
           {

@@ -67,7 +67,6 @@ export default {
     }
   ],
   sets_up: [
-    'This is twice as deep.',
     'Lower the rod once it’s slack.',
     'When a fish takes it, reel down and set.',
     'Watch the line stop early, jump, or run off sideways.'
@@ -81,7 +80,7 @@ export default {
       text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-lb fluorocarbon, free spool.',
       question: {
         ask: 'How many seconds does it fall? That’s how long a fish has to eat it on the drop.',
-        hint: 'Think of your count in {10 ft|3 m}. This is twice as deep.',
+        hint: 'Think of your count in {10 ft|3 m}.',
         run: free,
         options: [
           {

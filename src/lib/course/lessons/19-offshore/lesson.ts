@@ -35,15 +35,6 @@ export default {
   ],
   leaves_out: ['Lake maps.'],
   claims: [
-    {
-      says: ['A jig falls at one even speed.'],
-      basis: {
-        most: 'fall_s',
-        of: ['question', 'fall-shallow'],
-        times: [2.5, 3.5],
-        unknowns: 'drag'
-      }
-    },
     { says: ['The difference is your ledge.'], basis: 'practice' },
     {
       says: 'A lighter jig is still falling then.',
@@ -104,7 +95,7 @@ export default {
       text: 'In {12 ft|3.5 m} you counted about 5 seconds: {1 oz|28 g}, small trailer. Now it’s {35 ft|10.5 m}.',
       question: {
         ask: 'How long is the count?',
-        hint: 'A jig falls at one even speed. How much deeper is it?',
+        hint: 'How much deeper is it?',
         run: fallAt(DEEP_M, JIGS.ounce),
         options: [
           {
@@ -169,7 +160,7 @@ export default {
         },
         {
           sign: 'A fish from deep water floats',
-          means: 'Send it down with a descending device. Ask your state before you vent one.',
+          means: 'Send it down with a descending device.',
           basis: 'practice'
         }
       ]
