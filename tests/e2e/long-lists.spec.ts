@@ -1,0 +1,89 @@
+import { expect, test, type Page } from '@playwright/test';
+import { findChallenge, loadLessons } from '../../src/lib/course';
+import type { Challenge } from '../../src/lib/scoring';
+import { toDocument } from '../../src/lib/wire';
+import { aRecord, aTry } from '../practice/samples';
+import { openSpace } from './in-guide';
+import { post, tryBy } from './made-tries';
+import { cutOffAtTwice, faultsByDayAndNight, spillOf, visit } from './page';
+
+const task = findChallenge('exactly-one-foot', loadLessons()) as Challenge;
+
+async function setHomework(page: Page, title: string): Promise<string> {
+  const about = { from: '', note: '', lessons: [], objectives: [], phase: 'seen', due: null };
+  const asked = { title, questions: 1, tries: 2, challenges: [task] };
+  const { id } = await post(page.request, '/api/guide/homework', { task: { ...about, ...asked } });
+  return id;
+}
+
+async function comeIn(page: Page, share: string, clients: number): Promise<void> {
+  for (let n = 0; n < clients; n++) {
+    const key = { share, token: `phone-${n}-`.padEnd(24, '0') };
+    await post(page.request, '/api/homework/enter', { ...key, name: `Client ${n + 1}` });
+    const made = tryBy([n / 50, 0], task, `try-${n}-`);
+    const sent = { ...made, challenge: task.id, at: '2031-05-08T12:00:00.000Z' };
+    await post(page.request, '/api/homework/send', { ...key, sent });
+  }
+}
+
+async function expectOpenToAll(page: Page, list: string): Promise<void> {
+  expect.soft(await faultsByDayAndNight(page), list).toEqual([]);
+  expect.soft(await spillOf(page), list).toBeLessThanOrEqual(0);
+  expect.soft(await cutOffAtTwice(page), `${list}, letters of twice the size`).toEqual([]);
+}
+
+/** Everything that a long list keeps behind a button. */
+async function unfold(page: Page): Promise<void> {
+  const more = page.getByRole('main').getByRole('button', { name: 'More', exact: true });
+  while (await more.isVisible()) await more.click();
+}
+
+test.use({ contextOptions: { reducedMotion: 'reduce' } });
+
+test(
+  'a guide with a hundred homeworks and thirty clients has lists that are open to all',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    test.setTimeout(240_000);
+    await openSpace(page);
+    let id = '';
+    for (let n = 1; n <= 100; n++) id = await setHomework(page, `Homework ${n}`);
+    await visit(page, `/guide/${id}`);
+    const [, share] = /task#([\w-]{22,64})/.exec(await page.content()) ?? [];
+    await comeIn(page, share, 30);
+    await visit(page, '/guide');
+    await unfold(page);
+    await expect(page.getByRole('link', { name: /^Homework \d/ })).toHaveCount(100);
+    await expectOpenToAll(page, 'a hundred homeworks');
+    await visit(page, `/guide/${id}`);
+    await expect(page.getByRole('link', { name: /^Client \d/ })).toHaveCount(30);
+    await expectOpenToAll(page, 'thirty clients');
+    await page.goto('/guide/clients');
+    await expect(page.getByRole('row', { name: /^Homework \d/ }).first()).toBeVisible();
+    await expectOpenToAll(page, 'clients at a glance');
+  }
+);
+
+test(
+  'two hundred tries are listed and measured on pages that are open to all',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    test.setTimeout(240_000);
+    const tries = Array.from({ length: 200 }, (_, n) => {
+      const { input } = tryBy([(n % 9) / 20, 0], task, `try-${n}`);
+      const at = new Date(Date.UTC(2030, 4, 1, 8, n)).toISOString();
+      return aTry(`t${n}`, { challenge: task.id, input, at });
+    });
+    await visit(page, '/record');
+    const buffer = Buffer.from(JSON.stringify(toDocument(aRecord({ tries }))));
+    const file = { name: 'record.json', mimeType: 'application/json', buffer };
+    await page.getByLabel('Add from a file').setInputFiles(file);
+    await expect(page.getByText('200 tries kept')).toBeVisible();
+    await unfold(page);
+    await expect(page.getByRole('row').nth(20)).toBeVisible();
+    await expectOpenToAll(page, 'a record of two hundred tries');
+    await visit(page, '/ruler');
+    await expect(page.getByRole('main').locator('svg').first()).toBeVisible();
+    await expectOpenToAll(page, 'a ruler of two hundred tries');
+  }
+);
