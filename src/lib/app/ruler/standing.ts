@@ -38,13 +38,12 @@ export function partName(phase: Phase): string {
   return `Part ${PHASES.indexOf(phase) + 1} of ${PHASES.length}`;
 }
 
-/** "Part 2 of 4, up to 12 tries, 7 minutes. 4 good ones in a row end it." */
+/** "Part 2 of 4, up to 7 minutes. 4 good ones in a row end it." Which try of how many stands with the try. */
 function lengthText(phase: Phase): string {
   const row = ENDED_BY_GOOD[phase];
   const minutes = Math.round(TRIES[phase] * TRY_MINUTES);
-  const tries = `${row ? 'up to ' : ''}${TRIES[phase]} tries`;
   const sooner = row ? ` ${row} good ones in a row end it.` : '';
-  return `${partName(phase)}, ${tries}, ${minutes} minutes.${sooner}`;
+  return `${partName(phase)}, ${row ? 'up to ' : ''}${minutes} minutes.${sooner}`;
 }
 
 /** "Part 1 of 4 is done: 3 of 5 tries were good." */
