@@ -41,10 +41,10 @@ describe('the one step that is to change is said by hours and halves, turns of t
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
   });
 
-  test('before the rod is turned back, that comes first and the reel after it', () => {
+  test('before the rod has gone forward, that is said with the reel after it', () => {
     const { words } = said(challenge('reel-takes-slack'), sweep(60, 78, 4));
     expect(words).toMatch(
-      /^Turn the rod back before you reel\. Swing the tip back 2\sft, in 2\ss\.$/
+      /^Swing the tip forward 2\sft, in 2\ss, then reel in about half a turn of the handle\.$/
     );
   });
 });

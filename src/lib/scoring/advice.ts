@@ -78,7 +78,8 @@ export function adviceFor(
   const part = lead ? adviceStepOf(lead, graded.result) : FAULT_STEPS[fault];
   const next = part && nextStep(challenge, graded, units, part);
   if (!next) return { words, move: null };
-  return isIdle ? next : { words: `${words} ${next.words}`, move: next.move };
+  // What takes two steps says by them what was missed.
+  return isIdle || next.count > 1 ? next : { words: `${words} ${next.words}`, move: next.move };
 }
 
 /** The step that is named with what is read from the hand. */
@@ -146,11 +147,19 @@ function nextStep(
   { result }: GradedRun,
   units: Units,
   part: StepPart
-): Advice | null {
+): (Advice & { count: number }) | null {
   const advised = advisedMove(challenge);
   const step = advised && stepAt(advised.steps, part);
   if (!step || isSameSteps(challenge.setup, result, advised.move)) return null;
-  return { words: stepWords(challenge.plane, step, units), move: advised.move };
+  const steps = [step, ...reeledAfter(advised.steps, step, part)];
+  const words = stepWords(challenge.plane, steps, units);
+  return { words, move: advised.move, count: steps.length };
+}
+
+/** The rod is given back for what the reel then takes up: who is told the one alone has still to be told the other. */
+function reeledAfter(steps: readonly SpokenStep[], step: SpokenStep, part: StepPart): SpokenStep[] {
+  const next = steps[steps.indexOf(step) + 1];
+  return part === 'back' && next?.kind === 'reel' ? [next] : [];
 }
 
 function stepAt(steps: readonly SpokenStep[], part: StepPart): SpokenStep | undefined {

@@ -12,9 +12,9 @@ const TIP = 'the tip';
 
 type Plane = Challenge['plane'];
 
-/** One step as a sentence: "Snap the tip up to 10:30 on the clock." */
-export function stepWords(plane: Plane, step: SpokenStep, units: Units): string {
-  const said = wordsOf(step, plane, units);
+/** Steps that are one as a sentence: "Snap the tip up to 10:30 on the clock." */
+export function stepWords(plane: Plane, steps: readonly SpokenStep[], units: Units): string {
+  const said = steps.map((step) => wordsOf(step, plane, units)).join(', then ');
   return `${said[0].toUpperCase()}${said.slice(1)}.`;
 }
 
@@ -31,7 +31,7 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'clock':
       return turnWords(step, [`lift ${TIP}`, `lower ${TIP}`], `to ${clockTime(step.to_deg)}`);
     case 'turn': {
-      const verbs = plane === 'lift' ? ['lift @', 'lower @'] : ['move @', 'swing @ back'];
+      const verbs = plane === 'lift' ? ['lift @', 'lower @'] : ['move @', 'swing @ forward'];
       const named = verbs.map((verb) => verb.replace('@', TIP));
       return turnWords(step, named, formatLength(step.way_m, units));
     }

@@ -49,7 +49,7 @@ export const reeled = goalKind({
     if (hasDragged(least_m, value, met)) return 'Stop reeling as soon as the line is tight';
     return isTurnedBack(result)
       ? 'Reel up the slack while the jig sits still'
-      : 'Turn the rod back before you reel';
+      : 'The reel has slack to take only once the rod has gone forward';
   },
   step: ({ least_m }, value, result, met) =>
     isTurnedBack(result) || hasDragged(least_m, value, met) ? 'reel' : 'back'

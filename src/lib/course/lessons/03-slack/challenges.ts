@@ -34,7 +34,7 @@ export default [
   {
     id: 'reel-takes-slack',
     title: 'The reel takes the slack',
-    ask: 'Drag the jig {2 ft|60 cm} with the rod. Turn the rod back. Reel up the slack without moving the jig.',
+    ask: 'Drag the jig {2 ft|60 cm} with the rod. Swing the rod forward again. Reel up the slack without moving the jig.',
     setup: waterWith({ start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,

@@ -131,8 +131,8 @@ export default {
       needs: ['Your rod, a jig with the hook cut off', 'A tape measure'],
       steps: [
         'Line just tight. Sweep one foot, look.',
-        'Turn the rod back, don’t reel. Sweep again, look.',
-        'Turn back and reel until the line just leaves the grass. Sweep, look.'
+        'Swing the rod forward, don’t reel. Sweep again, look.',
+        'Swing forward and reel until the line just leaves the grass. Sweep, look.'
       ],
       log: ['How far it came, three numbers']
     }
