@@ -118,11 +118,11 @@ export const retrieves = [
     'own-ruler',
     'Ten tries, and all near twice as far as you meant. What do you fix?',
     [
-      ['bias: have a smaller number in mind', 'Right. Your hand is steady; its ruler is off.'],
-      ['spread: slow your hand down for now', 'They’re close together. Spread is small.'],
+      ['have a smaller number in mind each time', 'Right. Your hand is steady; its ruler is off.'],
+      ['slow your hand down until tries close up', 'They’re close together already.'],
       ['nothing: take ten more tries first', 'Ten in one place isn’t luck.']
     ],
-    'Bias is all tries off the same way. A smaller number in mind brings them in.'
+    'All tries off the same way: a smaller number in mind brings them in.'
   ),
   fact(
     'ruler-spread',
@@ -133,7 +133,7 @@ export const retrieves = [
       ['a smaller number in mind each time', 'That spoils the average, which is right.'],
       ['nothing: the average is right', 'A fish sees one move, not your average.']
     ],
-    'Spread is a hand that isn’t steady. Slow it down and tries close up.'
+    'A hand that isn’t steady scatters. Slow it down and tries close up.'
   ),
   fact(
     'ruler-first',
@@ -141,7 +141,7 @@ export const retrieves = [
     'Why do you call it before you see the replay?',
     [
       ['calling it is what trains your feel', 'Right. Watching without calling teaches little.'],
-      ['calling it is part of your marks', 'It’s compared, not marked.'],
+      ['the replay alone doesn’t tell how far it went', 'It does. The call tells what you felt.'],
       ['so you move it less and play it safe', 'Move it as you mean to. Then call it.']
     ],
     'The gap between your call and the replay is what your hand learns from.'
