@@ -72,7 +72,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Lift a jig and follow it down.': ['clock-lower', 'hops-follow']
   },
   hops: {
-    'Hop the jig to a height you called.': ['mark-hop-height', 'order-paces'],
+    'Hop the jig to a height you called.': ['order-paces', 'sweep-or-lift'],
     'Make three hops with even rests, and with uneven ones.': [
       'hops-rhythm',
       'fault-of-hops',

@@ -32,7 +32,7 @@ export const afloat = [
     'How do you know a hook is sharp enough?',
     [
       ['it digs into a nail and won’t slide', 'Right. If it slides, sharpen or swap it.'],
-      ['it looks sharp when held to the light', 'A dull point shines, too. Slide it over a nail.'],
+      ['it pricks you at the lightest touch', 'A dull point pricks, too. Slide it over a nail.'],
       ['it’s new and right out of the package', 'Plenty of new hooks are dull. Test each one.']
     ],
     'A point that slides on your nail slides in a fish’s mouth. Check after every rock.'

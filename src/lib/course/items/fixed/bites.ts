@@ -28,11 +28,11 @@ export const bites = [
   fact(
     'bite-weight-gone',
     'bites',
-    'Between two drags the weight goes away. What happened?',
+    'You hold the jig still on a tight line, and its weight goes. What happened?',
     [
       ['a fish has it and came toward you', 'Right. Reel until you feel it, then sweep.'],
       ['the jig is resting on a soft spot', 'A jig at rest doesn’t get lighter.'],
-      ['it slid down a ledge on its own', 'A jig at rest stays put. And you’d feel it land.']
+      ['it slid down a ledge on its own', 'You’d feel it land, and the weight comes back.']
     ],
     'Lost weight is as much a bite as added weight: something is carrying your jig.'
   ),

@@ -82,7 +82,7 @@ export const bottoms = [
   fact(
     'bottom-stump',
     'bottoms',
-    'A solid thud, and it stops. What do you do?',
+    'You drag into something solid. You tighten, and it doesn’t give. What do you do?',
     [
       ['let it sit: fish hang on stumps', 'Right. A pause there is worth a cast.'],
       ['pull harder and get it over at once', 'That’s how you hang it. Slack, then a small hop.'],

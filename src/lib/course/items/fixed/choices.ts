@@ -61,10 +61,7 @@ export const choices = [
     [
       ['speed: a slow pull only slides it', 'Right. Sliding takes less than lifting.'],
       ['a high rod: then any pull lifts it', 'That far out, a slow pull still slides it.'],
-      [
-        'a tight line: slack keeps it down',
-        'Go slow, and a tight line drags it all the way in close.'
-      ]
+      ['a tight line: slack keeps it down', 'Go slow, and even a tight line only slides it.']
     ],
     'Far out, a jig slides before it lifts, so it takes speed. Right under the boat, any pull lifts it.',
     ['fast drag', 'slow drag'],
@@ -100,7 +97,7 @@ export const choices = [
     'When do you make the next hop?',
     [
       ['once you’ve felt it land', 'Right. Each hop takes its own time to come down.'],
-      ['while it’s still falling', 'Then you’re swimming it, not hopping it.'],
+      ['while it’s still falling', 'Then it never gets back to bottom.'],
       [
         'after the same count each time',
         'A longer hop falls longer. Feel it land, then count your rest.'

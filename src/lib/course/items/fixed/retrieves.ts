@@ -138,13 +138,13 @@ export const retrieves = [
   fact(
     'ruler-first',
     'own-ruler',
-    'Why do you call it before you see the replay?',
+    'Why do you say how far it went before you look?',
     [
-      ['calling it is what trains your feel', 'Right. Watching without calling teaches little.'],
-      ['the replay alone doesn’t tell how far it went', 'It does. The call tells what you felt.'],
-      ['so you move it less and play it safe', 'Move it as you mean to. Then call it.']
+      ['saying it first is what trains your feel', 'Right. Only looking teaches little.'],
+      ['looking alone doesn’t tell how far it went', 'It does. What you say tells what you felt.'],
+      ['so you move it less and play it safe', 'Move it as you mean to. Then say it.']
     ],
-    'The gap between your call and the replay is what your hand learns from.'
+    'The gap between what you said and what you see is what your hand learns from.'
   ),
   fact(
     'slack-feel',

@@ -112,7 +112,7 @@ export const safety = [
     'You’re launching alone. Who knows your plan?',
     [
       ['somebody on shore, and when to call', 'Right. Then somebody misses you in time.'],
-      ['nobody: I have my phone in a pocket', 'A phone under water calls nobody.'],
+      ['anyone I call once I’m on the water', 'A wet phone calls nobody. Tell them first.'],
       ['the one who finds the note in my truck', 'Nobody reads it until dark.']
     ],
     'Help comes when somebody knows you’re late. And no alcohol on the water.'

@@ -64,7 +64,7 @@ export const snags = [
     'snags',
     'You’re hung up, and then it moves off sideways. What was it?',
     [
-      ['a fish: bottom doesn’t swim away', 'Right. Reel down and sweep.'],
+      ['a fish that you took for the bottom', 'Right. Reel down and sweep.'],
       ['a limb that came loose on its own', 'A limb comes toward you, not sideways.'],
       ['the boat, drifting past the snag', 'A drift is slow and steady, and you know it.']
     ],

@@ -1,9 +1,8 @@
 import { dealt, drawGear, ft, inch, pick, placeWords } from '../draw';
-import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
-import { nominalOf, shownScenarioOf } from '../measure';
+import { nominalOf } from '../measure';
 import { MEASURES } from '../measures';
-import { shownDrag, shownHops, shownLift } from '../moves';
+import { shownDrag, shownHops } from '../moves';
 import {
   aboutSaid_m,
   saidAbout,
@@ -14,10 +13,9 @@ import {
   saidToTheInch
 } from '../said';
 import { bySlackRule } from '../slack-rule';
-import { chooseValue, markValue } from '../value-item';
+import { markValue } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
-const ROD = '{7 ft|2.1 m} rod.';
 
 /** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
 const HANGING_IN = [1, 5, 6, 8, 10] as const;
@@ -119,64 +117,6 @@ const slackDrag: Generator = {
   }
 };
 
-/** Two wrong heights beside the right one: both below it, one on either side, or both above. */
-const ROUND_HOP = [
-  ['none', 'scrape'],
-  ['scrape', 'arc'],
-  ['most', 'arc']
-] as const;
-
-/** Chosen and not marked: what slack and skirt leave open is a third of the height, and more. */
-const hopHeight: Generator = {
-  id: 'mark-hop-height',
-  kind: 'choose',
-  objective: 'hops',
-  make: (random, share) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [25, 30, 35])) });
-    const from = pick(random, [10, 10.5, 11]);
-    const pace_s = pick(random, [0.4, 0.5, 0.6, 0.8]);
-    const { tip_m } = figuresOf(shownScenarioOf(shownLift(setup, from, from + 1, pace_s)));
-    const off = (key: number) => ({
-      none: {
-        id: 'none',
-        value: key / 8,
-        reply: 'A lift that quick gets it well clear of bottom.'
-      },
-      scrape: {
-        id: 'scrape',
-        value: key / 2.5,
-        reply: 'More of the swing than that goes up: the line is steep enough.'
-      },
-      arc: {
-        id: 'arc',
-        value: tip_m,
-        reply: 'That’s all of the tip’s swing. A good part of it pulls the jig toward you, not up.'
-      },
-      most: {
-        id: 'most',
-        value: (key + tip_m) / 2,
-        reply: 'Less than that goes up: it would take a steeper line.'
-      }
-    });
-    return chooseValue({
-      ask: `${placeWords(setup)} ${ROD} You lift from ${saidHour(from)} to ${saidHour(from + 1)} o’clock in ${saidSeconds(pace_s)}, and lower it again. How high does the jig get off bottom?`,
-      caption: 'The hop',
-      run: shownHops(setup, from, from + 1, pace_s, 1, 1),
-      measure: 'peak_height_m',
-      // All in inches and each as long as the others, so that no option stands out by how it is written.
-      says: (value) => {
-        const inches = value / inch(1);
-        const whole = Math.floor(inches);
-        if (inches >= 10.5) return `about ${saidInches(3 * Math.round(inches / 3))}`;
-        return `about {${whole}½ in|${Math.round(2.54 * (whole + 0.5))} cm}`;
-      },
-      right: 'Right. Part of the tip’s swing turns into height: the steeper the line, the more.',
-      explain: `The tip swings about ${saidAbout(tip_m)}. Part of the pull is toward you, so only part of that is height. Film yours.`,
-      errors: (key) => dealt(share, ROUND_HOP).map((id) => off(key)[id])
-    });
-  }
-};
-
 /** Hops by the rod's clock: an hour or one and a half, none past twelve. */
 const HOPPED = [1, 1.5].flatMap((hours) =>
   [9, 9.5, 10, 10.5, 11]
@@ -227,4 +167,4 @@ const twoHops: Generator = {
   }
 };
 
-export const markGenerators = [dragStop, slackDrag, hopHeight, twoHops];
+export const markGenerators = [dragStop, slackDrag, twoHops];

@@ -34,8 +34,7 @@ const pacesByHeight: Generator = {
       right: 'Right. A quick lift gets it up, and a longer quick lift gets it higher.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
-      explain:
-        'Once a lift is quick, its length makes the height. To keep it down, guides don’t lift: they drag it sideways.'
+      explain: 'Two lifts as long: the quicker one goes higher. Two as quick: the longer one does.'
     });
   }
 };
@@ -114,7 +113,7 @@ const hoursByTravel: Generator = {
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
-      explain: `Low, the tip crosses the line; high, it goes straight away from the jig. On a steep line that comes earlier. ${swingsIn ? 'On a line this steep it also leaves bottom and swings in, so it comes farther than the tip went. ' : ''}Guides see less than the model: film yours.`
+      explain: `Low, the tip crosses the line; high, it goes straight away from the jig. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model: film yours.`
     });
   }
 };

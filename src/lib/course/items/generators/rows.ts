@@ -22,7 +22,7 @@ const weightsByHeight: Generator = {
       [0.5, 1, 2, 4].map((s) => ({ ounces, s }))
     );
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water. Three jigs with the same skirt, ${saidOut(cast_m)} out, {7 ft|2.1 m} rod. You lift each from 10 to 12 o’clock. Which goes highest? Highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water. Three lifts, the same skirt on each jig, ${saidOut(cast_m)} out, {7 ft|2.1 m} rod. You lift each from 10 to 12 o’clock. Which goes highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       contenders: shuffled(random, pairs)
@@ -95,7 +95,8 @@ const linesByHeight: Generator = {
       right: 'Right. What stretch takes, the hop loses, and a flat line lifts less.',
       reversed: 'That’s lowest first: long, thin mono soaks up a stroke.',
       other: 'Two things count: how much the line gives, and how steep it is.',
-      explain: 'More line and thinner mono stretch more. Far out, the line also pulls flatter.'
+      explain:
+        'Mono stretches, thin mono most; braid hardly does; more line stretches more. Far out, the line also pulls flatter.'
     });
   }
 };
