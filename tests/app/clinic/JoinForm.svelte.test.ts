@@ -11,7 +11,7 @@ const coming = (place: Place) => ({ coming: place, isForgotten: false }) as Part
 const says = page.getByText('What you answered is kept here. It’s sent once you’re in.');
 
 test('a phone reloaded without a connection says that its answer waits', async () => {
-  const { rerender } = await render(JoinForm, { seat: coming(place) });
+  const { rerender } = await render(JoinForm, { seat: coming(place), code: '' });
   await expect.element(page.getByText('Joining YETA8K.')).toBeVisible();
   await expect.element(says).not.toBeInTheDocument();
   await rerender({ seat: coming(answered) });
