@@ -99,7 +99,8 @@ export default {
             id: 'thirty',
             says: '25 to 60 seconds',
             holds: { fall_s: [25, 60] },
-            reply: 'Only a very light jig takes that long.'
+            reply:
+              'Only a very light jig takes that long. This jig sinks {1¼ to 2¾ ft|40 to 80 cm} a second.'
           }
         ]
       }
