@@ -170,6 +170,16 @@ test('a snag with clients aboard ends before line is broken, and no line goes ro
   expect(snag?.steps.join()).toMatch(/you bow and snap it, the line pointing at nobody/);
 });
 
+test('nobody sweeps a rod against line in somebody’s hand', () => {
+  for (const who of [[null], [null, null]]) {
+    const { blocks } = planLesson({ conditions: mild, jig, minutes: 480, hands: who }, lessons);
+    const said = blocks.find(({ title }) => title === 'Bite or bottom')?.steps.join() ?? '';
+    expect(said).toMatch(/Clip the line to a rag/);
+    expect(said).toMatch(/say “sweep”. The rod stays still/);
+    expect(said).not.toMatch(/end of the line|answers with the rod/);
+  }
+});
+
 test('nobody is asked to hang a jig where none hangs', () => {
   const { blocks } = plan(480, { ...mild, ground: 'gravel' });
   const snag = blocks.find(({ lesson }) => lesson === 'snags');

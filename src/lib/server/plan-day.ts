@@ -24,16 +24,21 @@ export const TALK = 'Safety talk';
 /** Bottoms that hold a jig fast. */
 const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
 
-/** The lesson speaks to the learner and a friend; here the guide is the friend. */
+/**
+ * The lesson speaks to the learner and a friend; here the guide is the friend. The answer is said, not swept:
+ * line in a hand cuts. Common practice, no source.
+ */
 const FOR_TWO = [
-  'Take the other end of the line, no hook. Tap, pull softly, or do nothing, in any order.',
-  'The client calls it, then answers with the rod.',
+  'No hook. Clip the line to a rag, held so that it pulls free. Never hold or wrap the line.',
+  'Tap, pull softly, or do nothing, in any order.',
+  'The client calls it. A bite: reel down and say “sweep”. The rod stays still.',
   'Twenty times. Count the misses and the false alarms.'
 ];
 
 const IN_PAIRS = [
-  'In pairs, one at each end of the line, no hook. One taps, pulls softly, or does nothing, in any order.',
-  'The other calls it, then answers with the rod.',
+  'In pairs, no hook. Clip the line to a rag, held so that it pulls free. Never hold or wrap the line.',
+  'One taps, pulls softly, or does nothing, in any order.',
+  'The other calls it. A bite: reel down and say “sweep”. The rod stays still.',
   'Twenty times, then trade places. Count the misses and the false alarms.'
 ];
 
