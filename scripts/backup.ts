@@ -5,6 +5,7 @@ import { REMEMBERED_DAYS } from '../src/lib/server/deletions';
 import { daysAfter } from '../src/lib/server/retention';
 import { openStore, placeFrom } from '../src/lib/server/store';
 import { isSealed, seal } from './sealed';
+import './told-plainly';
 
 // Beside a running server or without one: the rows are of one moment.
 const { values, positionals } = parseArgs({

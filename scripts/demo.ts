@@ -10,6 +10,7 @@ import { takeSent } from '../src/lib/server/homework';
 import { createSpace, guideOf, startSession } from '../src/lib/server/spaces';
 import { openStore, placeFrom } from '../src/lib/server/store';
 import { newToken } from '../src/lib/server/token';
+import './told-plainly';
 
 /**
  * Invented clients: how far each turns the rod, degrees, how evenly, what share each knows, and how far a

@@ -5,6 +5,7 @@ import { linesIn, restoreLines } from '../src/lib/server/backup';
 import { DELETIONS_FILE, readDeletions } from '../src/lib/server/deletions';
 import { openStore, placeFrom } from '../src/lib/server/store';
 import { isSealed, unseal } from './sealed';
+import './told-plainly';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,

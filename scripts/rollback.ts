@@ -1,4 +1,5 @@
 import { openStore, placeFrom, rollBack } from '../src/lib/server/store';
+import './told-plainly';
 
 // With the server stopped, and before the older program is put in place.
 const store = await openStore({ ...placeFrom(process.env), isPatient: true });

@@ -25,7 +25,12 @@ export async function unseal(bytes: Uint8Array, env: Env): Promise<Uint8Array> {
   if (identity) decrypter.addIdentity(identity);
   if (phrase) decrypter.addPassphrase(phrase);
   if (!identity && !phrase) throw new Error(asks('FELTFOOT_BACKUP_IDENTITY (AGE-SECRET-KEY-1…)'));
-  return decrypter.decrypt(bytes);
+  try {
+    return await decrypter.decrypt(bytes);
+  } catch (error) {
+    const why = 'The backup doesn’t open: it’s another key or passphrase’s, or the file is damaged';
+    throw new Error(`${why} (${(error as Error).message}).`, { cause: error });
+  }
 }
 
 const asks = (key: string) => `A file ending in .age: set ${key} or FELTFOOT_BACKUP_PASSPHRASE.`;
