@@ -180,6 +180,14 @@ test('nobody sweeps a rod against line in somebody’s hand', () => {
   }
 });
 
+test('in strong wind the plan says first to stay in, and hangs no jig on purpose', () => {
+  const rocky = (wind: Conditions['wind']) => plan(240, { ...mild, ground: 'chunk rock', wind });
+  expect(rocky('strong').warning).toMatch(/^Too windy for a first day: go another day/);
+  expect(JSON.stringify(rocky('strong').blocks)).not.toMatch(/on purpose|Hang one/);
+  expect(JSON.stringify(rocky('breeze').blocks)).toMatch(/A snag, on purpose/);
+  for (const wind of ['calm', 'breeze'] as const) expect(rocky(wind).warning).toBe('');
+});
+
 test('nobody is asked to hang a jig where none hangs', () => {
   const { blocks } = plan(480, { ...mild, ground: 'gravel' });
   const snag = blocks.find(({ lesson }) => lesson === 'snags');

@@ -36,6 +36,9 @@ const TAKES = [
   'Net'
 ] as const;
 
+/** Before anything else of such a day. Common practice, no source. */
+const TOO_WINDY = 'Too windy for a first day: go another day, or stay in a cove out of it.';
+
 /** Where several cast from one boat. Common practice, no source. */
 const ONE_AT_A_TIME = 'One casts at a time, and says “Casting” first.';
 
@@ -86,6 +89,7 @@ export function planLesson(
       : draft
   );
   return {
+    warning: conditions.wind === 'strong' ? TOO_WINDY : '',
     hands: hands.map((hand) => plannedHand(hand, lessons)),
     before: homeworkForAll(hands, lessons),
     blocks: timed(blocks, minutes),

@@ -78,7 +78,8 @@ export function planDayOf(
     rest: Omit<BlockDraft, 'lesson' | 'steps'>,
     steps: readonly string[] = fieldOf(requiredLesson(lesson, lessons)).steps
   ): BlockDraft => ({ ...rest, lesson, steps: [...steps] });
-  const isSnaggy = SNAGGY.has(conditions.ground);
+  // In strong wind the boat isn't taken over a hung jig for practice. Common practice, no source.
+  const isSnaggy = SNAGGY.has(conditions.ground) && conditions.wind !== 'strong';
   const retrieves = retrievesFor(conditions).slice(0, 2);
   return [
     drill('safety', {

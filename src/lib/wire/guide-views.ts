@@ -214,6 +214,8 @@ export interface PlannedHand {
 }
 
 export interface LessonPlan {
+  /** Why not to go out on such a day at all; empty on others. */
+  warning: string;
   /** Each one in the boat, in the order asked. */
   hands: PlannedHand[];
   /** Challenges worth setting as homework before the day. */
