@@ -1,7 +1,13 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { findChallenge, loadLessons } from '../../src/lib/course';
+import { parseSetup } from '../../src/lib/model';
+import { liftView } from '../../src/lib/sandbox/draw/lift';
+import type { Backdrop } from '../../src/lib/sandbox/stage';
+import { pixelX } from '../../src/lib/sandbox/view';
 import { beginLesson } from './begin';
 import { turnByButton } from './hand';
 import { faultsByDayAndNight, spillOf, visit } from './page';
+import { SCREENS } from './screens';
 
 const ADDRESS = '/lessons/one-foot';
 /** A try ends by itself when hand and bait have been still; then marks and advice are worked out. */
@@ -57,6 +63,36 @@ test(
     await bright('see').click();
     await expect(page.getByText('it lifts. Open mark.')).toBeVisible();
     await expect(bright('see')).toHaveText('Next: Exactly one foot');
+  }
+);
+
+test(
+  'the hint of a lift stands clear of the hand that holds the rod',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    const { id, setup } =
+      findChallenge('shake-in-place', loadLessons()) ?? expect.fail('no such try');
+    await visit(page, '/lessons/slack');
+    await beginLesson(page);
+    await page.locator('#predict').getByRole('radio').first().check();
+    await page.getByRole('button', { name: 'Lock it in' }).click();
+    const step = page.locator(`#${id}`);
+    await step.getByRole('button', { name: 'Take the rod' }).click();
+    const hint = step.locator('.caption');
+    await expect(hint).toContainText('Drag up anywhere here');
+    for (const size of [SCREENS[0], SCREENS[1]]) {
+      await page.setViewportSize(size);
+      const clear = async () => {
+        const [rod, said] = [
+          await step.locator('figure.rod').boundingBox(),
+          await hint.boundingBox()
+        ];
+        if (!rod || !said) return NaN;
+        const view = liftView({ setup: parseSetup(setup) } as Backdrop, rod.width, rod.height);
+        return rod.x + pixelX(view, 0) - (said.x + said.width);
+      };
+      await expect.poll(clear, `${size.width}×${size.height}`).toBeGreaterThanOrEqual(0);
+    }
   }
 );
 
