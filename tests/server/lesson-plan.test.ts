@@ -188,6 +188,17 @@ test('in strong wind the plan says first to stay in, and hangs no jig on purpose
   for (const wind of ['calm', 'breeze'] as const) expect(rocky(wind).warning).toBe('');
 });
 
+test('what a drag feels like is that of the day’s bottom: smooth over rock is off it', () => {
+  const felt = (ground: Conditions['ground']) =>
+    plan(240, { ...mild, ground })
+      .blocks.find(({ title }) => title === 'First retrieve: drag')
+      ?.steps.find((step) => step.startsWith('What to feel for'));
+  expect(felt('chunk rock')).toMatch(/: knocks and catches: it’s down\. Light and smooth: it’s up/);
+  expect(felt('sand')).toMatch(/: a light, steady drag: it’s sliding on bottom/);
+  for (const rough of ['gravel', 'boulders', 'shell bed'] as const)
+    expect(felt(rough)).toMatch(/smooth: it’s up/);
+});
+
 test('nobody is asked to hang a jig where none hangs', () => {
   const { blocks } = plan(480, { ...mild, ground: 'gravel' });
   const snag = blocks.find(({ lesson }) => lesson === 'snags');

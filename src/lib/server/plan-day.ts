@@ -8,6 +8,7 @@ import {
 } from '../course';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import { fishCare } from '../course/fish-care';
+import type { GroundKind } from '../model';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
 /** Before it is known how long it gets: `least` minutes, and its part of those left over. */
@@ -116,7 +117,7 @@ export function planDayOf(
       grows: 1,
       rank: 5
     }),
-    ...retrieves.map((retrieve, i) => retrieveDraft(retrieve, i, lessons)),
+    ...retrieves.map((retrieve, i) => retrieveDraft(retrieve, i, conditions, lessons)),
     drill(
       'bite-or-bottom',
       {
@@ -194,7 +195,25 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
   };
 }
 
-function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]): BlockDraft {
+/** What a drag over a rough bottom tells while the jig is down, as the lesson on bottoms has it. */
+const DOWN: Partial<Record<GroundKind, string>> = {
+  gravel: 'Fine ticks',
+  'chunk rock': 'Knocks and catches',
+  boulders: 'A long load, then a free drop',
+  'shell bed': 'Crunch and small catches'
+};
+
+function feelOf({ name, feel }: Retrieve, ground: GroundKind): string {
+  const down = name === 'drag' && DOWN[ground];
+  return down ? `${down}: it’s down. Light and smooth: it’s up.` : feel;
+}
+
+function retrieveDraft(
+  retrieve: Retrieve,
+  i: number,
+  { ground }: Conditions,
+  lessons: readonly Lesson[]
+): BlockDraft {
   const [id] = retrieve.challenges;
   const lesson = lessons.find(({ challenges }) => challenges.some((one) => one.id === id));
   const challenge = findChallenge(id, lessons);
@@ -204,7 +223,7 @@ function retrieveDraft(retrieve: Retrieve, i: number, lessons: readonly Lesson[]
     why: retrieve.use,
     steps: [
       challenge.ask,
-      `What to feel for: ${lowerFirst(retrieve.feel)}`,
+      `What to feel for: ${lowerFirst(feelOf(retrieve, ground))}`,
       'Change one thing every ten casts.'
     ],
     lesson: lesson.id,
