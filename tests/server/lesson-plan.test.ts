@@ -159,15 +159,17 @@ test('what is packed is said once, as a guide packs, with a plug knocker and a n
     expect(takes.filter((one) => thing.test(one))).toHaveLength(1);
 });
 
-test('a snag with clients aboard ends before line is broken, and no line goes round a tool', () => {
+test('a snag ends with the guide breaking it off, everyone behind, and no line on a hand', () => {
   const snag = plan(480, { ...mild, ground: 'boulders' }).blocks.find(
     ({ lesson }) => lesson === 'snags'
   );
   expect(snag?.steps.join()).toMatch(/plug knocker/);
-  expect(snag?.steps.at(-1)).toMatch(/^Stop there\./);
-  expect(snag?.steps.join()).not.toMatch(/wrap/);
+  expect(snag?.steps.at(-1)).toMatch(
+    /everyone behind you\. You break it off on a padded tool, never/
+  );
+  expect(plan(480).takes).toContain('Padded tool');
   // Who knows how does it, and nobody stands where the jig comes.
-  expect(snag?.steps.join()).toMatch(/you bow and snap it, the line pointing at nobody/);
+  expect(snag?.steps.join()).toMatch(/you, the line pointing at nobody: pull it tight/);
 });
 
 test('nobody sweeps a rod against line in somebody’s hand', () => {
@@ -203,6 +205,7 @@ test('nobody is asked to hang a jig where none hangs', () => {
   const { blocks } = plan(480, { ...mild, ground: 'gravel' });
   const snag = blocks.find(({ lesson }) => lesson === 'snags');
   expect(snag?.title).toBe('When one hangs');
+  expect(snag?.why).toMatch(/the moment the first one hangs/);
   expect(snag?.steps.join()).not.toMatch(/Hang one/);
 });
 

@@ -32,6 +32,7 @@ const TAKES = [
   'Three jigs you can lose',
   'Watch',
   'Plug knocker',
+  'Padded tool',
   'Pliers',
   'Net'
 ] as const;

@@ -43,11 +43,11 @@ const IN_PAIRS = [
   'Twenty times, then trade places. Count the misses and the false alarms.'
 ];
 
-/** With others aboard no jig is broken off: lead comes back at the boat. Common practice, no source. */
+/** Only the guide breaks a jig off, nobody before or beside: lead comes back at the boat. Common practice, no source. */
 const SNAG_STEPS = [
-  'Slack, three shakes. Then you bow and snap it, the line pointing at nobody.',
+  'Slack, three shakes. Then you, the line pointing at nobody: pull it tight by hand, let it go like a bowstring.',
   'Still stuck: the boat over it, then past it. Last, the plug knocker.',
-  'Stop there. Nobody breaks line today.'
+  'Still there: everyone behind you. You break it off on a padded tool, never on a hand.'
 ];
 
 /** Who does what with a fish on: common practice, no source. */
@@ -135,7 +135,7 @@ export function planDayOf(
         title: isSnaggy ? 'A snag, on purpose' : 'When one hangs',
         why: isSnaggy
           ? `There’s ${conditions.ground} down there. You’ll hang up.`
-          : 'The first one that hangs is the drill.',
+          : 'Do it the moment the first one hangs, whatever the clock says.',
         least: isSnaggy ? 10 : 5,
         grows: 0,
         rank: isSnaggy ? 4 : 8
