@@ -261,6 +261,9 @@ test('eyes are shut only sitting down with nobody casting, and never on the wate
   const shut = bottom?.steps.filter((step) => /eyes shut/i.test(step)) ?? [];
   expect(shut.every((step) => step.startsWith('Sit down, nobody casting.'))).toBe(true);
   expect(shut.length).toBeGreaterThan(0);
+  // The sheet lies open: it doesn't say what they are to name.
+  expect(bottom?.why).not.toMatch(/gravel/);
+  expect(bottom?.steps.join()).toMatch(/Three spots\. Check each on the graph/);
 });
 
 test('the count is in whole seconds, and the log is not said twice', () => {

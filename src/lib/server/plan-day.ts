@@ -43,6 +43,12 @@ const IN_PAIRS = [
   'Twenty times, then trade places. Count the misses and the false alarms.'
 ];
 
+/** Each spot is a move of the boat, everyone sitting: no more of them than a part of it has room for. */
+const BY_FEEL = [
+  'Sit down, nobody casting. Eyes shut, one slow drag. Name the bottom.',
+  'Three spots. Check each on the graph.'
+];
+
 /** Only the guide breaks a jig off, nobody before or beside: lead comes back at the boat. Common practice, no source. */
 const SNAG_STEPS = [
   'Slack, three shakes. Then you, the line pointing at nobody: pull it tight by hand, let it go like a bowstring.',
@@ -110,13 +116,17 @@ export function planDayOf(
       grows: 1,
       rank: 2
     }),
-    drill('reading-bottoms', {
-      title: 'Name the bottom without looking',
-      why: `Expect ${conditions.ground}. Let them call it first.`,
-      least: 8,
-      grows: 1,
-      rank: 5
-    }),
+    drill(
+      'reading-bottoms',
+      {
+        title: 'Name the bottom without looking',
+        why: 'They call it before you say a word.',
+        least: 8,
+        grows: 1,
+        rank: 5
+      },
+      BY_FEEL
+    ),
     ...retrieves.map((retrieve, i) => retrieveDraft(retrieve, i, conditions, lessons)),
     drill(
       'bite-or-bottom',
