@@ -161,8 +161,7 @@ function cameText(move: CardMove, depth: number, units: Units): string {
   const up = `up to ${formatLength(most_m, units, 'short')} high`;
   // Farther than the tip: no figure to carry.
   if (!came) return `${up}, swings in`;
-  const far = isHop(move) ? give(came, units) : liftText(came, units);
-  return `${far}, ${isOffBottom(most_m) ? up : 'stays down'}`;
+  return `${liftText(came, units)}, ${isOffBottom(most_m) ? up : 'stays down'}`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {

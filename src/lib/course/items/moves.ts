@@ -7,6 +7,9 @@ import {
 } from '../../model';
 import type { ShownRun } from '../lesson';
 
+/** A slow sweep's pace, s for each foot of tip: half a foot a second, which keeps most jigs down. Common practice, no source. */
+export const SLOW_S_FT = 2;
+
 /** Long enough after a move for a hop to come down and slide out, s. */
 const HOLD_S = 3;
 const RAD = Math.PI / 180;

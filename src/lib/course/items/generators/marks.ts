@@ -2,7 +2,7 @@ import { dealt, drawGear, ft, inch, pick, placeWords } from '../draw';
 import type { Generator } from '../generator';
 import { nominalOf } from '../measure';
 import { MEASURES } from '../measures';
-import { shownDrag, shownHops } from '../moves';
+import { shownDrag, shownHops, SLOW_S_FT } from '../moves';
 import {
   aboutSaid_m,
   saidAbout,
@@ -85,7 +85,7 @@ const slackDrag: Generator = {
     const inches = pick(random, [8, 10, 12, 14, 18]);
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [2, 2.5, 3]);
-    const duration_s = pick(random, [3, 4, 5]);
+    const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const sum_m = bySlackRule(run, ft(feet), inch(inches));
     if (sum_m === null) return null;

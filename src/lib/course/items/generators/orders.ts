@@ -2,7 +2,7 @@ import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '
 import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import { nominalOf, shownScenarioOf } from '../measure';
-import { shownDrag, shownLift } from '../moves';
+import { shownDrag, shownLift, SLOW_S_FT } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidInches, saidSeconds } from '../said';
 
@@ -55,7 +55,11 @@ const slackByTravel: Generator = {
       [2, 6, 12, 18, 24].map((inches) => ({ feet, inches }))
     );
     const withSlack = (feet: number, inches: number) =>
-      shownDrag({ ...setup, start: { ...setup.start, slack_m: inch(inches) } }, ft(feet), 4);
+      shownDrag(
+        { ...setup, start: { ...setup.start, slack_m: inch(inches) } },
+        ft(feet),
+        SLOW_S_FT * feet
+      );
     const drawn = shuffled(random, pairs).slice(0, 3);
     // Where the longest tip moves the jig farthest, the order stands in the printed feet.
     const dragged = drawn.map(({ feet, inches }) => ({

@@ -72,9 +72,9 @@ const paceLimit: Generator = {
         };
       }),
       right: 'Right. It covers the most ground and still stays down.',
-      // SLOW_FT_S and QUICK_FT_S, each rounded away from the other.
+      // As slow as SLOW_S_FT, which the boat card's counts allow; QUICK_FT_S rounded up.
       explain:
-        'Divide how far by how long. Under {9 in|20 cm} a second these jigs stay down. Over {15 in|40 cm} nearly all lift. Far out or heavy, it takes more.'
+        'Divide how far by how long. {6 in|15 cm} a second stays down for most; close in or light, half that. Over {15 in|40 cm} nearly all lift.'
     });
   }
 };

@@ -2,7 +2,7 @@ import { dealt, drawGear, ft, inch, pick, placeWords, shuffled, several } from '
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
-import { shownDrag } from '../moves';
+import { shownDrag, SLOW_S_FT } from '../moves';
 import { saidAbout, saidFeet, saidInches, saidSeconds, saidToTheInch } from '../said';
 import { bySlackRule } from '../slack-rule';
 import { chooseValue } from '../value-item';
@@ -151,7 +151,7 @@ const wayOfBait: Generator = {
     const isTight = inches === SLACKS_IN[0];
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5]);
-    const duration_s = pick(random, [3, 4, 5]);
+    const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const sum_m = bySlackRule(run, ft(feet), inch(inches));
     if (sum_m === null) return null;

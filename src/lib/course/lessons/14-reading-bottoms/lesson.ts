@@ -157,7 +157,11 @@ export default {
           means: 'A shell bed.',
           basis: { run: 'shells', sign: 'crunches', unknowns: 'drag' }
         },
-        { sign: 'A solid thud, a dead stop', means: 'A stump.', basis: 'practice' },
+        {
+          sign: 'A dead stop: you ease into it, nothing gives',
+          means: 'A stump.',
+          basis: 'practice'
+        },
         {
           sign: 'A mushy build-up, a crisp release',
           means: 'Grass.',
