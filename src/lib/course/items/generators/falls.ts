@@ -16,11 +16,11 @@ const falling = (setup: SetupInput) => fall(setup, longest(setup));
 
 const OFF = {
   air: {
-    times: 0.15,
+    times: 0.12,
     reply: 'Far too soon: water stops it speeding up almost at once.'
   },
   short: {
-    times: 0.585,
+    times: 0.53,
     reply: 'Too soon. Engage the reel then and it swings in on you.'
   },
   long: {
@@ -28,7 +28,7 @@ const OFF = {
     reply: 'It’s been sitting there half of that time. You’d miss what picked it up.'
   },
   over: {
-    times: 1.5,
+    times: 1.6,
     reply: 'A good few counts too many: it’s down before that.'
   }
 } as const;
