@@ -209,6 +209,20 @@ test('nobody is asked to hang a jig where none hangs', () => {
   expect(snag?.steps.join()).not.toMatch(/Hang one/);
 });
 
+test('two hours have ten minutes each for the talk and for the hand on land', () => {
+  for (const [minutes, run_min] of [
+    [120, 0],
+    [120, 15],
+    [180, 15],
+    [240, 15]
+  ]) {
+    const day = { conditions: mild, jig, minutes, run_min, hands: [null] };
+    const [talk, land] = planLesson(day, lessons).blocks;
+    expect(talk.minutes).toBe(10);
+    expect(land.minutes).toBeGreaterThanOrEqual(10);
+  }
+});
+
 describe('the run out and back', () => {
   const withRun = (minutes: number, run_min: number) =>
     planLesson({ conditions: mild, jig, minutes, run_min, hands: [null] }, lessons).blocks;

@@ -77,7 +77,7 @@ export function planLesson(
     ...talkOf(conditions, safety),
     OVERBOARD[1]
   ];
-  const drafts = fitting(planDayOf(conditions, jig, hands, lessons, run_min), minutes);
+  const drafts = fitting(planDayOf(conditions, jig, hands, lessons, minutes, run_min), minutes);
   // The first cast may be the fish: a day too short for that part says it in the talk.
   const landing = drafts.some(({ title }) => title === LANDING.title) ? [] : [LANDING.inShort];
   const said = run_min > 0 ? SAID_BY_RUN : SAID_ABOVE;

@@ -71,14 +71,19 @@ export const LANDING = {
 /** What each further one in the boat takes, minutes: a turn at the tape, a cast watched, a reason heard. By hand. */
 const TURN = { dryLand: 3, count: 2, reasons: 2 };
 
+/** A talk of some twenty lines, or ten sweeps called and measured, takes this long, where the day has it. By hand. */
+const UNHURRIED = { from_min: 120, least_min: 10, else_min: 6 };
+
 /** All that a day could hold, in its order; the run, where there is one, is in it whatever the time. */
 export function planDayOf(
   conditions: Conditions,
   jig: JigChoice,
   hands: readonly (ClientHand | null)[],
   lessons: readonly Lesson[],
+  minutes: number,
   run_min = 0
 ): BlockDraft[] {
+  const unhurried_min = minutes < UNHURRIED.from_min ? UNHURRIED.else_min : UNHURRIED.least_min;
   const others = hands.length - 1;
   const drill = (
     lesson: string,
@@ -92,11 +97,11 @@ export function planDayOf(
     drill('safety', {
       title: TALK,
       why: 'First, every time, with every client.',
-      least: 6,
+      least: unhurried_min,
       grows: 0,
       rank: 0
     }),
-    dryLand(hands, lessons),
+    dryLand(hands, lessons, unhurried_min),
     ...runDraft(run_min, 'Launch and run', 'Drain plug in. Nobody stands.'),
     drill(
       'hook-set',
@@ -185,7 +190,11 @@ function runDraft(least: number, title: string, why: string): BlockDraft[] {
 }
 
 /** The drill that the hand needs; of a party each one's, as far as it goes without water: it is one sheet. */
-function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson[]): BlockDraft {
+function dryLand(
+  hands: readonly (ClientHand | null)[],
+  lessons: readonly Lesson[],
+  unhurried_min: number
+): BlockDraft {
   const [hand] = hands;
   const needed = [...new Set(hands.map(handLesson))].map((id) => requiredLesson(id, lessons));
   const fields = needed.map(fieldOf);
@@ -199,7 +208,7 @@ function dryLand(hands: readonly (ClientHand | null)[], lessons: readonly Lesson
     why: isParty ? 'One sweeps, the others measure. Then trade places.' : handWhy(hand),
     steps: onLand,
     lesson: needed[0].id,
-    least: 6 + TURN.dryLand * (hands.length - 1),
+    least: unhurried_min + TURN.dryLand * (hands.length - 1),
     grows: hands.some(Boolean) ? 2 : 1,
     rank: 3
   };

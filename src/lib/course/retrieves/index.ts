@@ -81,7 +81,7 @@ export const RETRIEVES: readonly Retrieve[] = [
   {
     name: 'dead-stick',
     look: 'Nothing, for a long time. The line sits, the pull stays even.',
-    feel: 'Nothing for a minute can be right. The line sits, the pull stays even.',
+    feel: 'Nothing for a minute can be right. Any change in the line or the pull: reel down.',
     use: 'Cold water, under {50 °F|10 °C}, and fish that won’t move. 10 to 60 seconds of nothing.',
     suits: { water_C: [0, 10], fish: 'slow' },
     challenges: ['cold-water', 'dead-stick']
