@@ -201,6 +201,14 @@ test('what a drag feels like is that of the day’s bottom: smooth over rock is 
     expect(felt(rough)).toMatch(/smooth: it’s up/);
 });
 
+test('how far a jig came is read off the line: nobody measures two inches on the bottom', () => {
+  const { blocks, takes } = plan(120);
+  const steps = blocks.find(({ title }) => title === 'First retrieve: drag')?.steps.join() ?? '';
+  expect(steps).toMatch(/calls how far the jig came.*an ink dot on the line/);
+  expect(steps).not.toMatch(/within/);
+  expect(takes).toContain('Waterproof pen');
+});
+
 test('nobody is asked to hang a jig where none hangs', () => {
   const { blocks } = plan(480, { ...mild, ground: 'gravel' });
   const snag = blocks.find(({ lesson }) => lesson === 'snags');

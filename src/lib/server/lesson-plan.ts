@@ -29,6 +29,7 @@ const TAKES = [
   'Phone in a dry bag',
   'Rods',
   'Tape measure',
+  'Waterproof pen',
   'Three jigs you can lose',
   'Watch',
   'Plug knocker',

@@ -214,6 +214,12 @@ function dryLand(
   };
 }
 
+/** Nobody sees the jig down there: the line that is reeled up says how far it came. Common practice, no source. */
+const ONE_FOOT_AFLOAT = [
+  'Sweep the tip {1 ft|30 cm}. The client calls how far the jig came.',
+  'Rod back, reel up the slack: an ink dot on the line came in as far as the jig.'
+];
+
 /** What a drag over a rough bottom tells while the jig is down, as the lesson on bottoms has it. */
 const DOWN: Partial<Record<GroundKind, string>> = {
   gravel: 'Fine ticks',
@@ -241,7 +247,7 @@ function retrieveDraft(
     title: `${i === 0 ? 'First' : 'Second'} retrieve: ${retrieve.name}`,
     why: retrieve.use,
     steps: [
-      challenge.ask,
+      ...(retrieve.name === 'drag' ? ONE_FOOT_AFLOAT : [challenge.ask]),
       `What to feel for: ${lowerFirst(feelOf(retrieve, ground))}`,
       'Change one thing every ten casts.'
     ],
