@@ -216,7 +216,7 @@ function dryLand(
 
 /** Nobody sees the jig down there: the line that is reeled up says how far it came. Common practice, no source. */
 const ONE_FOOT_AFLOAT = [
-  'Sweep the tip {1 ft|30 cm}. The client calls how far the jig came.',
+  'Sweep the tip {1 ft|30 cm}. Call how far the jig came.',
   'Rod back, reel up the slack: an ink dot on the line came in as far as the jig.'
 ];
 
@@ -230,7 +230,9 @@ const DOWN: Partial<Record<GroundKind, string>> = {
 
 function feelOf({ name, feel }: Retrieve, ground: GroundKind): string {
   const down = name === 'drag' && DOWN[ground];
-  return down ? `${down}: it’s down. Light and smooth: it’s up.` : feel;
+  return down
+    ? `${down}: it’s down. Light and smooth: it’s up.`
+    : `What to feel for: ${lowerFirst(feel)}`;
 }
 
 function retrieveDraft(
@@ -248,7 +250,7 @@ function retrieveDraft(
     why: retrieve.use,
     steps: [
       ...(retrieve.name === 'drag' ? ONE_FOOT_AFLOAT : [challenge.ask]),
-      `What to feel for: ${lowerFirst(feelOf(retrieve, ground))}`,
+      feelOf(retrieve, ground),
       'Change one thing every ten casts.'
     ],
     lesson: lesson.id,
