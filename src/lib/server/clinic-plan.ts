@@ -36,9 +36,9 @@ const goodbye: Round = {
   kind: 'talk',
   title: 'Before you go',
   says: [
-    'One thing to keep: which of your moves will you change?',
+    'Keep one thing: the move of yours that you’ll change.',
     'The drills are for your own rod, on dry land first, with no hook on the line.',
-    'Before you pick one up, read Safety first: two minutes.',
+    'Before you pick one up, read Safety first.',
     'Your tries are in the record on your phone. The link on its screen takes them to another device.'
   ],
   minutes: MINUTES.ends
