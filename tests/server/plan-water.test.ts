@@ -53,3 +53,14 @@ test('how far a jig came is read off the line: nobody measures two inches on the
   expect(steps).not.toMatch(/within/);
   expect(takes).toContain('Waterproof pen');
 });
+
+test('the wait after a drag is the one of the water’s season, not of all seasons', () => {
+  const why = (temperature_C: number) =>
+    plan(120, { ...mild, temperature_C, fish: 'slow' }).blocks.find(({ title }) =>
+      title.startsWith('First retrieve: drag')
+    )?.why;
+  expect(why(7)).toMatch(/then wait 10 seconds or more\.$/);
+  expect(why(16)).toMatch(/then wait 2 to 10 seconds\.$/);
+  expect(why(0)).toEqual(why(7));
+  expect(why(39)).toMatch(/then wait 1 to 3 seconds\.$/);
+});

@@ -1,3 +1,5 @@
+import { celsiusToFahrenheit } from '../model';
+
 /**
  * Where to look and how to start, by the water at the surface, where a graph reads it. Common practice, no source; lakes differ
  * and neighbouring rows run into each other.
@@ -52,6 +54,13 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     why: 'Warm, active fish go for what rises and falls.'
   }
 ];
+
+/** The row of water of this temperature, °C; off the map the nearest. */
+export function seasonRowNear(temperature_C: number): SeasonRow {
+  const [first, last] = [SEASON_MAP[0], SEASON_MAP[SEASON_MAP.length - 1]];
+  const degF = celsiusToFahrenheit(temperature_C);
+  return seasonRowAt(Math.min(last.water_F[1] - 1, Math.max(first.water_F[0], degF)));
+}
 
 /** The row of water of this temperature. Throws RangeError off the map. */
 export function seasonRowAt(degF: number): SeasonRow {

@@ -8,6 +8,7 @@ import {
 } from '../course';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import { fishCare } from '../course/fish-care';
+import { useOn } from '../course/retrieves/use-on';
 import type { GroundKind } from '../model';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
@@ -238,7 +239,7 @@ function feelOf({ name, feel }: Retrieve, ground: GroundKind): string {
 function retrieveDraft(
   retrieve: Retrieve,
   i: number,
-  { ground }: Conditions,
+  { ground, temperature_C }: Conditions,
   lessons: readonly Lesson[]
 ): BlockDraft {
   const [id] = retrieve.challenges;
@@ -247,7 +248,7 @@ function retrieveDraft(
   if (!lesson || !challenge) throw new Error(`retrieve ${retrieve.name}: no challenge ${id}`);
   return {
     title: `${i === 0 ? 'First' : 'Second'} retrieve: ${retrieve.name}`,
-    why: retrieve.use,
+    why: useOn(retrieve, temperature_C),
     steps: [
       ...(retrieve.name === 'drag' ? ONE_FOOT_AFLOAT : [challenge.ask]),
       feelOf(retrieve, ground),

@@ -13,9 +13,10 @@ import {
   type WeightUse
 } from '$lib/course/plan';
 import { liftText } from '$lib/course/guides-see';
-import { seasonRowAt } from '$lib/course/season-map';
+import { useOn } from '$lib/course/retrieves/use-on';
+import { seasonRowNear } from '$lib/course/season-map';
 import { guidesSeeItLift, usualWeight_kg } from '$lib/course/usual-weight';
-import { celsiusToFahrenheit, isOffBottom } from '$lib/model';
+import { isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
 import { WEIGHTS_KG } from '$lib/sandbox/gear';
@@ -129,12 +130,13 @@ export interface RetrieveLine {
 }
 
 export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] {
-  return plannedRetrieves(asked).map(({ name, use, challenges }: Retrieve) => {
-    const plain = PLAIN_MOVES.find(({ retrieve }) => retrieve === name);
-    const made = moves.find(({ retrieve }) => retrieve === name);
+  return plannedRetrieves(asked).map((retrieve: Retrieve) => {
+    const { name, challenges } = retrieve;
+    const plain = PLAIN_MOVES.find((one) => one.retrieve === name);
+    const made = moves.find((one) => one.retrieve === name);
     return {
       name,
-      trade: inUnits(use, units),
+      trade: inUnits(useOn(retrieve, asked.temperature_C), units),
       model:
         plain && made
           ? `${inUnits(plain.says, units)}: ${movedText(made, units, plain.byClock)}`
@@ -192,13 +194,9 @@ export function leftOutWords({ ground }: PlanAsked): string {
 }
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 
-/** Water off the map begins with its nearest row. */
-const MAP_F = [32, 89] as const;
-
 /** "60 to 75 °F: a mix of drags and hops, wait 2 to 10 seconds. First drops, humps, rock." */
 export function seasonWords({ temperature_C }: PlanAsked, units: Units): string {
-  const degF = Math.min(MAP_F[1], Math.max(MAP_F[0], celsiusToFahrenheit(temperature_C)));
-  const { says, where, retrieve, pause } = seasonRowAt(degF);
+  const { says, where, retrieve, pause } = seasonRowNear(temperature_C);
   return inUnits(`${says}: look at ${where}. Start with ${retrieve}, then wait ${pause}.`, units);
 }
 
@@ -208,8 +206,7 @@ const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 /** "About 30 casts. One change in 10 casts: 3 changes." */
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
   const { fall, limit } = weights[firstWeight(weights, asked.depth_m)];
-  const degF = Math.min(MAP_F[1], Math.max(MAP_F[0], celsiusToFahrenheit(asked.temperature_C)));
-  const pause_s = PAUSE_S[seasonRowAt(degF).id];
+  const pause_s = PAUSE_S[seasonRowNear(asked.temperature_C).id];
   const drag_s = limit.count_s[0] ?? 6;
   const pace = { out_m: asked.out_m, fall_s: fall[0], tip_m: limit.tip_m, drag_s, pause_s };
   const casts = castsIn(asked.minutes, asked.clients, pace);

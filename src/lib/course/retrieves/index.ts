@@ -15,13 +15,16 @@ export interface Retrieve {
   challenges: readonly string[];
 }
 
+/** Over all water; a day's is its season's. */
+export const ANY_WAIT = '2 to 15 seconds';
+
 /** The reel picks up slack; the rod moves the bait. */
 export const RETRIEVES: readonly Retrieve[] = [
   {
     name: 'drag',
     look: 'The mark at the jig: it stays solid all the way. The tip moves no faster than the jig.',
     feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
-    use: 'Cold to warm, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait 2 to 15 seconds.',
+    use: `Cold to warm, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
     suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet']
   },
