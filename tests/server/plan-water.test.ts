@@ -64,3 +64,18 @@ test('the wait after a drag is the one of the water’s season, not of all seaso
   expect(why(0)).toEqual(why(7));
   expect(why(39)).toMatch(/then wait 1 to 3 seconds\.$/);
 });
+
+test('a jig heavier than guides tie on says why, in 28 ft as in 11', () => {
+  const why = (depth_m: number, wind: Conditions['wind'], jig_kg?: number) => {
+    const conditions = { ...mild, depth_m, wind, jig_kg };
+    const day = { conditions, jig: jigFor(conditions), minutes: 120, hands: [null] };
+    const { blocks } = planLesson(day, lessons);
+    return blocks.find(({ title }) => title === 'Cast and count down')?.why;
+  };
+  expect(why(8.5, 'strong')).toMatch(
+    /Most guides tie on \{weight:0\.0\d+\} this deep\. Heavier.*wind/
+  );
+  expect(why(3.35, 'strong')).toMatch(/one size up, for the wind/);
+  for (const plain of [why(3.35, 'calm'), why(8.5, 'strong', 0.0283)])
+    expect(plain).not.toMatch(/Most guides/);
+});

@@ -8,6 +8,7 @@ import {
 } from '../course';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import { fishCare } from '../course/fish-care';
+import { usualWeight_kg } from '../course/usual-weight';
 import { useOn } from '../course/retrieves/use-on';
 import type { GroundKind } from '../model';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
@@ -117,7 +118,7 @@ export function planDayOf(
     ),
     drill('from-the-boat', {
       title: 'Cast and count down',
-      why: countWhy(jig),
+      why: `${countWhy(jig)}${heavierWhy(jig, conditions)}`,
       least: 5 + TURN.count * others,
       grows: 1,
       rank: 2
@@ -268,6 +269,20 @@ function countWhy({ mass_kg, count_s, isLong, isHeavierForWind }: JigChoice): st
   if (isLong) return `${count} It’s a long wait. Nobody moves the rod until it’s over.`;
   if (isHeavierForWind) return `${count} That’s one size up, for the wind in the line.`;
   return `${count} An early stop is a ledge, a fish or a tight line.`;
+}
+
+/** Why the plan's jig isn't the one that a day's plan would tie on; empty where it is, or the guide chose it. */
+function heavierWhy(
+  { mass_kg, isHeavierForWind }: JigChoice,
+  { depth_m, wind, jig_kg }: Conditions
+): string {
+  const usual_kg = usualWeight_kg(depth_m);
+  if (jig_kg || isHeavierForWind || mass_kg < 1.05 * usual_kg) return '';
+  const more =
+    wind === 'strong'
+      ? 'Heavier is down sooner and feels more in wind.'
+      : 'Heavier is down sooner.';
+  return ` Most guides tie on {weight:${usual_kg}} this deep. ${more}`;
 }
 
 /** Throws for what the course no longer has: the plan must not go on without it. */
