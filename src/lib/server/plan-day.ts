@@ -32,15 +32,15 @@ const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
  * line in a hand cuts. Common practice, no source.
  */
 const FOR_TWO = [
-  'No hook. Clip the line to a rag, held so that it pulls free. Never hold or wrap the line.',
+  'No hook. Clip the line to a rag that pulls free of your hand; never hold the line.',
   'Tap, pull softly, or do nothing, in any order.',
   'The client calls it. A bite: reel down and say “sweep”. The rod stays still.',
   'Twenty times. Count the misses and the false alarms.'
 ];
 
 const IN_PAIRS = [
-  'In pairs, no hook. Clip the line to a rag, held so that it pulls free. Never hold or wrap the line.',
-  'One taps, pulls softly, or does nothing, in any order.',
+  'In pairs, no hook. Clip the line to a rag that pulls free of the hand; never hold the line.',
+  'One taps, pulls softly, or does nothing.',
   'The other calls it. A bite: reel down and say “sweep”. The rod stays still.',
   'Twenty times, then trade places. Count the misses and the false alarms.'
 ];
@@ -53,9 +53,9 @@ const BY_FEEL = [
 
 /** Only the guide breaks a jig off, nobody before or beside: lead comes back at the boat. Common practice, no source. */
 const SNAG_STEPS = [
-  'Slack, three shakes. Then you, the line pointing at nobody: pull it tight by hand, let it go like a bowstring.',
+  'Slack, three shakes. Then you, the line pointing at nobody: pull it tight by hand, let go like a bowstring.',
   'Still stuck: the boat over it, then past it. Last, the plug knocker.',
-  'Still there: everyone behind you. You break it off on a padded tool, never on a hand.'
+  'Still there: everyone behind you, break it on a padded tool, never a hand.'
 ];
 
 /** Who does what with a fish on: common practice, no source. */
@@ -253,7 +253,7 @@ function retrieveDraft(
     steps: [
       ...(retrieve.name === 'drag' ? ONE_FOOT_AFLOAT : [challenge.ask]),
       feelOf(retrieve, ground),
-      'Change one thing every ten casts.'
+      ...(i === 0 ? ['Change one thing every ten casts.'] : [])
     ],
     lesson: lesson.id,
     least: i === 0 ? 8 : 10,
