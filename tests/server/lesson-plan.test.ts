@@ -164,9 +164,7 @@ test('a snag ends with the guide breaking it off, everyone behind, and no line o
     ({ lesson }) => lesson === 'snags'
   );
   expect(snag?.steps.join()).toMatch(/plug knocker/);
-  expect(snag?.steps.at(-1)).toMatch(
-    /everyone behind you, break it on a padded tool, never/
-  );
+  expect(snag?.steps.at(-1)).toMatch(/everyone behind you, break it on a padded tool, never/);
   expect(plan(480).takes).toContain('Padded tool');
   // Who knows how does it, and nobody stands where the jig comes.
   expect(snag?.steps.join()).toMatch(/you, the line pointing at nobody: pull it tight/);
