@@ -80,7 +80,7 @@ describe('the rules of a day', () => {
       { wind: 'strong' }
     ] as const) {
       const said = rulesFor('no bites', { ...mild, ...change }).map(({ says }) => says);
-      expect(said[0]).toMatch(/^Move first: twenty good casts/);
+      expect(said[0]).toMatch(/^Move first: no bite in five casts/);
       expect(said.at(-1)).toMatch(/^One change in ten casts/);
     }
   });

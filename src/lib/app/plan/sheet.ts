@@ -214,7 +214,7 @@ export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'
   const room =
     changes === 0
       ? 'No time for a change: stay with the first.'
-      : `Time for ${changes} ${changes === 1 ? 'change' : 'changes'}, one in ten casts.`;
+      : `Time for ${changes} ${changes === 1 ? 'change' : 'changes'}, from the top, ten casts each.`;
   const half = asked.clients > 0 ? ' Half the time goes to talk and knots.' : '';
   return `About ${aboutCasts(casts)} casts each, with ${pause_s}-second waits.${half} ${room}`;
 }

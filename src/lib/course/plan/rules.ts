@@ -125,7 +125,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
   {
     part: 'no bites',
     ...always,
-    says: 'Move first: twenty good casts, no bites, no fish on the graph.',
+    says: 'Move first: no bite in five casts, no fish on the graph.',
     source: PRACTICE
   },
   {
