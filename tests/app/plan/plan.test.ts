@@ -7,6 +7,7 @@ import {
   handLine,
   heavierWords,
   hoursText,
+  outText,
   retrieveLines,
   seasonWords,
   sheetRules,
@@ -83,14 +84,23 @@ describe('a plan', () => {
     expect(hoursText(minutes)).toBe(says);
   });
 
+  test('says how far out as an eye has it, in fives of feet or whole meters', () => {
+    expect([12.8, 7.3, 1].map((m) => plain(outText(m, 'imperial')))).toEqual([
+      '40 ft',
+      '25 ft',
+      '5 ft'
+    ]);
+    expect(plain(outText(12.8, 'metric'))).toBe('13 m');
+  });
+
   test('says the speed limit as a hand counts it', () => {
     const [heavy, light] = plan.weights;
     expect(plain(speedWords(light, 'imperial'))).toBe(
-      'No drag quicker than 2 ft of tip in 3 s. Within 24 ft of you, 5 s.'
+      'No drag quicker than 2 ft of tip in 3 s. Within 25 ft of you, 5 s.'
     );
     const limit = { ...heavy.limit, count_s: [4, null] };
     expect(plain(speedWords({ ...heavy, limit }, 'imperial'))).toBe(
-      'No drag quicker than 2 ft of tip in 4 s. Within 24 ft of you, reel in and cast again.'
+      'No drag quicker than 2 ft of tip in 4 s. Within 25 ft of you, reel in and cast again.'
     );
     const never = { ...heavy.limit, count_s: [null, null] };
     expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);

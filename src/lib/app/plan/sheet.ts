@@ -16,7 +16,7 @@ import { liftText } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
 import { seasonRowNear } from '$lib/course/season-map';
 import { guidesSeeItLift, usualWeight_kg } from '$lib/course/usual-weight';
-import { isOffBottom } from '$lib/model';
+import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
 import { WEIGHTS_KG } from '$lib/sandbox/gear';
@@ -84,11 +84,17 @@ export function firstWords({ asked, weights, units }: Weighed): string {
 const countOf = ({ tip_m }: PlannedWeight['limit'], count_s: number | null, units: Units) =>
   count_s === null ? 'at no pace' : `${formatLength(tip_m, units)} in ${formatTime(count_s)}`;
 
-/** "No drag quicker than 2 ft of tip in 4 s. Within 24 ft of you, 6 s." */
+/** How far out, as an eye has it: "25 ft", in fives; whole meters. */
+export function outText(m: number, units: Units): string {
+  const step_m = units === 'metric' ? 1 : 5 * FOOT_M;
+  return formatDepth(step_m * Math.max(1, Math.round(m / step_m)), units);
+}
+
+/** "No drag quicker than 2 ft of tip in 4 s. Within 25 ft of you, 6 s." */
 export function speedWords({ limit }: PlannedWeight, units: Units): string {
   const { tip_m, out_m, count_s } = limit;
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
-  const inside = `Within ${formatDepth(out_m[out_m.length - 1], units)} of you,`;
+  const inside = `Within ${outText(out_m[out_m.length - 1], units)} of you,`;
   if (far === null) return 'No drag keeps it down here. Go heavier.';
   const first = `No drag quicker than ${formatLength(tip_m, units)} of tip in ${formatTime(far)}.`;
   if (near === null) return `${first} ${inside} reel in and cast again.`;

@@ -84,7 +84,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'boat',
     when: 'rock, brush or stumps',
     holds: ({ ground }) => SNAGGY.has(ground),
-    says: 'Boat shallow, cast deep: pulled uphill it hangs less. Guides differ.',
+    says: 'Boat shallow, cast deep: pulled uphill it hangs less.',
     source: PRACTICE
   },
   {
