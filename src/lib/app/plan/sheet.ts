@@ -29,7 +29,7 @@ const USES: Record<WeightUse, string> = {
   holds: 'Stays down at a plain drag',
   'slow only': 'Stays down if you slow way down',
   lifts: 'Lifts, even slow',
-  'long count': `Over ${LONGEST_COUNT_S} s down`
+  'long count': `Over ${LONGEST_COUNT_S} s down: a slow fall, hard to count`
 };
 
 /** One jig of the box as a row: what the model says of it, and whether to begin with it. */
@@ -73,7 +73,7 @@ export function firstWords({ asked, weights, units }: Weighed): string {
   const depth = formatDepth(asked.depth_m, units);
   const usual = `Most guides tie on ${formatWeight(usualWeight_kg(asked.depth_m), units)} in ${depth}.`;
   if (!lightest) return usual;
-  const model = `Lightest that holds, by the model: ${weightName(lightest, units)}.`;
+  const model = `By the model the lightest that holds and is down in ${LONGEST_COUNT_S} s: ${weightName(lightest, units)}.`;
   const doubt = guidesSeeItLift(lightest.mass_kg, asked.depth_m)
     ? ' Guides see that weight lift at this depth.'
     : '';
