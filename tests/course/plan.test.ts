@@ -33,7 +33,8 @@ describe('the rules of a day', () => {
     ['brush', { ground: 'brush' }, 'bottom', /^Brush: .*let it fall/, true],
     ['rock', { ground: 'chunk rock' }, 'bottom', /^Drag till it knocks/, true],
     ['sand', {}, 'bottom', /./, false],
-    ['clouds', { light: 'clouds' }, 'light', /many guides .* Others say/, true],
+    // Guides don't agree on clouds: nothing decides, so nothing is said.
+    ['clouds', { light: 'clouds' }, 'light', /./, false],
     ['wind', { wind: 'breeze' }, 'boat', /^Bow into the wind/, true],
     ['no wind', {}, 'boat', /^Bow into the wind/, false],
     ['no wind', {}, 'boat', /^Stay a full cast off/, true],

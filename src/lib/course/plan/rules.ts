@@ -110,13 +110,6 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'light',
-    when: 'clouds',
-    holds: ({ light }) => light === 'clouds',
-    says: 'Clouds: many guides cover water between the good spots. Others say clouds change little this deep.',
-    source: PRACTICE
-  },
-  {
-    part: 'light',
     when: 'low light',
     holds: ({ light }) => light === 'low',
     says: 'Low light: start on the shallow end of the depth, and go deeper as the sun climbs.',
