@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { faultsOf, spillOf, visit } from './page';
+import { faultsOf, sheetsOf, spillOf, visit } from './page';
 
 test.use({ serviceWorkers: 'allow' });
 
@@ -39,6 +39,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await page.getByRole('button', { name: 'Save it' }).click();
   await expect(page).toHaveURL(/#d1\./);
   await expect(page.getByText(/^Tie on/)).toBeVisible();
+  expect(await sheetsOf(page)).toEqual([1, 1]);
   expect(await faultsOf(page)).toEqual([]);
   expect(await spillOf(page)).toBeLessThanOrEqual(0);
 
