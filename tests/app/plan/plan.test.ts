@@ -124,7 +124,7 @@ describe('a plan', () => {
     expect(weightLines(boxed).map(({ far, near }) => plain(`${far}, ${near}`))[0]).toBe(
       '2 ft in 3 s, 2 ft in 5 s'
     );
-    const slow = { ...quarter, fall: [17, 1] as const };
+    const slow = { ...quarter, fall: [17, 1] as [number, number] };
     expect(weightLines({ ...boxed, weights: [slow, half] })[0].says).toMatch(/a slow fall/);
     expect(plain(firstWords(boxed))).toBe(
       'Most guides tie on 1/2 oz in 20 ft. By the model the lightest that holds and is down in 15 s: 1/4 oz. Guides see that weight lift at this depth.'
