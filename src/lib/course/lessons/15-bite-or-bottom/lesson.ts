@@ -143,8 +143,9 @@ export default {
       title: 'With a real rod',
       needs: ['Your rod, no hook'],
       steps: [
+        'Clip the line to a rag that pulls free. Never hold the line.',
         'A friend on the far end taps, pulls softly, or does nothing.',
-        'Call it, then answer with the rod. Twenty times.'
+        'Call it. A bite: reel down and say “sweep”, the rod still. Twenty times.'
       ],
       log: ['Missed, imagined, right', 'Which ones you mix up']
     }
