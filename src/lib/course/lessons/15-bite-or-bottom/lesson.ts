@@ -141,9 +141,9 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['Your rod, no hook'],
+      needs: ['Your rod, no hook', 'A rag clipped to the line, to pull free'],
       steps: [
-        'Clip the line to a rag that pulls free. Never hold the line.',
+        'Never hold the line.',
         'A friend on the far end taps, pulls softly, or does nothing.',
         'Call it. A bite: reel down and say “sweep”, the rod still. Twenty times.'
       ],
