@@ -116,7 +116,7 @@ export function heavierWords({ asked, weights, units }: DayPlan): string {
 const A_SIZE_UP = 1.05;
 
 const weightName = ({ outfit, name, mass_kg }: PlannedWeight, units: Units) =>
-  outfit ? name : formatWeight(mass_kg, units);
+  outfit ? `${formatWeight(mass_kg, units)}, ${name}` : formatWeight(mass_kg, units);
 
 /** "Half a day" is no number to plan by: "4 hours", "4½ hours". */
 export function hoursText(minutes: number): string {

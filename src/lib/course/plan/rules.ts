@@ -105,7 +105,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'light',
     when: 'bright sun',
     holds: ({ light }) => light === 'bright',
-    says: 'Bright sun: shade, cover and the deeper edge first. Keep it close and slow.',
+    says: 'Bright sun: shade, cover and the deeper edge first.',
     source: PRACTICE
   },
   {
