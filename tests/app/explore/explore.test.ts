@@ -19,7 +19,7 @@ import {
   type FigureName
 } from '../../../src/lib/app/explore/figures';
 import { nearestAt, plotOf } from '../../../src/lib/app/explore/plot';
-import { saidAt } from '../../../src/lib/app/explore/said';
+import { besideWords, saidAt } from '../../../src/lib/app/explore/said';
 import { readRunFragment, runFragment } from '../../../src/lib/app/water/run-link';
 import { figuresOfRuns } from '../../../src/lib/compute/jobs/figures';
 import { FOOT_M, isOffBottom, OUNCE_KG, parseScenario, simulate } from '../../../src/lib/model';
@@ -280,4 +280,10 @@ test('a run goes to practice water by its link, and how finely it is made does n
   const wild = await runFragment({ ...scenario, hold_s: 500 });
   await expect(readRunFragment(wild)).rejects.toMatchObject({ path: 'hold_s' });
   await expect(readRunFragment('c1.abc')).rejects.toThrow('is no run');
+});
+
+test('a chart of a lift says what guides see, one of a limit why the card counts slower', () => {
+  expect(besideWords('lift', 'travel_m')).toContain('guides see half');
+  expect(besideWords('lift', 'limit_m_s')).toContain('boat card');
+  expect(besideWords('sweep', 'travel_m')).toBe('');
 });

@@ -1,3 +1,4 @@
+import { GUIDES_SEE } from '$lib/course/guides-see';
 import { MODEL_VERSION } from '$lib/model';
 import type { Units } from '$lib/scoring';
 import type { Axis } from './axes';
@@ -34,6 +35,13 @@ export function nearestPlace(places: readonly number[], value: number): number |
     (best, at) => (best === null || Math.abs(at - value) < Math.abs(best - value) ? at : best),
     null
   );
+}
+
+/** What other pages have otherwise than this chart; empty where they agree. */
+export function besideWords(kind: 'lift' | 'sweep', figure: FigureName): string {
+  if (figure === 'limit_m_s')
+    return 'The boat card counts slower: it leaves room for slack and skirt.';
+  return kind === 'lift' ? GUIDES_SEE : '';
 }
 
 /** What a chart says at one place, a sentence a curve. */
