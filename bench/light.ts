@@ -163,6 +163,8 @@ export async function lightMetrics(asked: readonly string[] = []): Promise<Metri
   const build = process.env.FELTFOOT_BUILD || (await ensureBuilt());
   const handler = await loadHandler(resolve(build));
   const { port, stop } = await serve({ handler, port: 0, host: '127.0.0.1' });
+  // Not before: what the handler keeps there is written once more as the process ends.
+  process.once('exit', () => rmSync(own, { recursive: true, force: true }));
   const args = ['--no-sandbox', '--disable-background-networking'];
   const browser = await chromium.launch({ executablePath: await findChromium(), args });
   try {
@@ -174,6 +176,5 @@ export async function lightMetrics(asked: readonly string[] = []): Promise<Metri
   } finally {
     await browser.close();
     await stop();
-    rmSync(own, { recursive: true });
   }
 }
