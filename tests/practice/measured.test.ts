@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { findChallenge } from '../../src/lib/course';
+import { findChallenge, loadLessons } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
 import { guessOf, keptGuess, markOf, measuredOf } from '../../src/lib/practice';
 import { askedOf, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
@@ -7,7 +7,7 @@ import { challengeOf, gradedAs, oneFootGoals, resultOf } from '../scoring/result
 import { tied } from '../tied';
 
 function task(id: string): Challenge {
-  const challenge = findChallenge(id, []);
+  const challenge = findChallenge(id, loadLessons());
   if (!challenge) throw new Error(`no challenge ${id}`);
   return challenge;
 }
@@ -42,6 +42,19 @@ test('a rod that nobody moved is no mark on the ruler', () => {
   const held = byHand(challenge.reference, challenge.start, { ...exact, reach: -1 });
   expect(markOf(made, challenge, gradeTry(challenge, held))).toBeNull();
   expect(markOf(made, challenge, gradeTry(challenge, challenge.reference))).not.toBeNull();
+});
+
+test('what the reel drew along is not put down to the hand', () => {
+  const challenge = task('reel-takes-slack');
+  const { reference } = challenge;
+  if (reference.kind !== 'sequence') throw new Error('its reference is a sequence');
+  const moves = reference.moves.map((move) =>
+    move.kind === 'reel' ? { ...move, line_m: 1.6 } : move
+  );
+  const graded = gradeTry(challenge, { kind: 'sequence', moves });
+  const mark = markOf({ id: 'a', at: '2030-05-01T08:00:00.000Z' }, challenge, graded);
+  expect(graded.result.travel_m).toBeGreaterThan(1.2);
+  expect(Math.abs((mark?.bait_m ?? NaN) - 0.61)).toBeLessThan(0.1);
 });
 
 test('a count that was cut short is early', () => {

@@ -35,9 +35,11 @@ export function tryMarkOf(
 ): TryMark | null {
   const travel = travelOf(challenge);
   if (!travel) return null;
+  // What the rod did, as it is graded: what a reel drew along is no fault of the hand's ruler.
+  const asked = grade.goals.find(({ goal }) => goal.kind === 'travel');
   return {
     meant_m: travel.target_m,
-    bait_m: result.travel_m,
+    bait_m: asked?.value ?? result.travel_m,
     tip_m: tipTravel(result),
     lift_m: result.peak_height_m,
     speed_m_s: peakBaitSpeed(result),
