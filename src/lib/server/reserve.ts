@@ -7,13 +7,15 @@ import { join } from 'node:path';
  */
 const RESERVE_BYTES = 4 * 1024 * 1024;
 
+export const RESERVE_FILE = 'reserve-for-deleting';
+
 /** Room on the disk that is kept for deleting, so that who wishes to be forgotten is, also when it is full. */
 export class Reserve {
   readonly #file: string;
 
   /** @param folder of the store; without one there is nothing to keep room in */
   constructor(private readonly folder: string) {
-    this.#file = join(folder, 'reserve-for-deleting');
+    this.#file = join(folder, RESERVE_FILE);
   }
 
   give(): void {

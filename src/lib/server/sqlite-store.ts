@@ -1,24 +1,23 @@
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, type SqliteDatabase, type SqliteStatement } from 'kysely';
-import { chmodSync, existsSync, mkdirSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { bringOutIfPossible } from './deletions';
 import { isDiskFull } from './faults';
 import { Reserve } from './reserve';
 import { STORE_FILE, type Store } from './opened-store';
+import { closeToOthers } from './store-files';
 import type { Tables } from './tables';
 
 /** How long a writer waits for another process at the same file, ms: a backup takes less. */
 const BUSY_MS = 5000;
 
-/** The file of a store, made where there is none: its owner's alone, whatever its folder lets others do. */
+/** The file of a store, made where there is none: its owner's alone. */
 export function openFile(folder: string): Database.Database {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const path = join(folder, STORE_FILE);
-  const isNew = !existsSync(path);
-  const file = new Database(path);
-  // The log beside it, made with the next line, is as open as the file.
-  if (isNew) chmodSync(path, 0o600);
+  const file = new Database(join(folder, STORE_FILE));
+  // Before the log beside it is made, with the next line: that is as open as the file.
+  closeToOthers(folder);
   file.pragma('journal_mode = WAL');
   // FULL: an acknowledged row has reached the disk, whatever happens to machine or process after it.
   file.pragma('synchronous = FULL');

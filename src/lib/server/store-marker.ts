@@ -5,7 +5,7 @@ import { isDiskFull } from './faults';
 import { STORE_FILE } from './opened-store';
 
 /** Beside the store: how far the store was when this was written. */
-const MARKER_FILE = 'feltfoot.marker';
+export const MARKER_FILE = 'feltfoot.marker';
 
 /** A store that is not what it was: emptied, put back in part, or without its log. */
 export class StoreLost extends Error {
