@@ -147,6 +147,22 @@ test.describe('nothing moves by itself', () => {
     await expectStill(page, 'a card');
   });
 
+  test('where one had scrolled to, and the page is loaded again', async ({ page }) => {
+    await withRecord(page, EXPERIENCED);
+    await farAway(page);
+    for (const address of ['/lessons', '/homework', '/record']) {
+      await visit(page, address);
+      await page.waitForTimeout(SETTLED_MS);
+      const left = await page.evaluate(() => {
+        scrollTo(0, 400);
+        return scrollY;
+      });
+      await page.reload();
+      await expectStill(page, address);
+      expect(await page.evaluate(() => scrollY), address).toBe(left);
+    }
+  });
+
   test('in a lesson from its first part to its last', async ({ page }) => {
     const at = '2030-05-01T08:10:00.000Z';
     const stations = lessonStations(lesson, aRecord(), new Map());

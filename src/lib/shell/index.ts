@@ -13,6 +13,7 @@ export { copied } from './copied';
 export { lengthUnit } from './length-unit';
 export { bringIntoSight } from './in-sight';
 export { NewVersion } from './new-version';
+export { keepHeight, letHeightGo, letHeightGoLater } from './left-height';
 export { noPageReason } from './no-page';
 export { showScheme } from './scheme';
 export type { Shelf } from './shelf';

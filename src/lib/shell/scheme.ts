@@ -1,6 +1,6 @@
 import type { Settings } from '$lib/wire';
 
-/** Read by static/scheme.js too, before the first paint. */
+/** Read by static/before-paint.js too, before the first paint. */
 const key = 'feltfoot-scheme';
 
 /**
