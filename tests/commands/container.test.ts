@@ -90,17 +90,20 @@ const ways = [
   { how: 'with no powers and nothing but the volume to write to', isShut: true }
 ];
 test.each(canShutIn ? ways : ways.slice(0, 1))(
-  'what the container starts runs $how, is healthy, keeps its store in the volume and stops when told',
+  'what the container starts runs $how, is healthy, keeps its store in the volume, is backed up and stops when told',
   async ({ isShut }) => {
     await ensureBuilt();
     const { folder, data } = theirClone();
     const path = { PATH: process.env.PATH, HOME: folder };
     const env = { ...path, ...settings, PORT: '0', FELTFOOT_DATA: data };
     const command = [process.execPath, ...commandOf(stepOf('CMD')).slice(1)];
-    const { port, stop, output } = isShut
-      ? await served(shutIn(folder, data, command), { env })
-      : await served(command, { cwd: folder, env, ...user });
+    const how = isShut ? { env } : { cwd: folder, env, ...user };
+    const within = (asked: string[]) => (isShut ? shutIn(folder, data, asked) : asked);
+    const { port, stop, output } = await served(within(command), how);
     expect(healthOf(port, env)).toEqual({ status: 0, stderr: '' });
+    const [npm, ...args] = within(['npm', 'run', 'backup', '--', join(data, 'saved.jsonl')]);
+    const backup = spawnSync(npm, args, { ...how, encoding: 'utf8' });
+    expect(backup.status, backup.stderr).toBe(0);
     const owners = readdirSync(data).map((name) => statSync(join(data, name)).uid);
     expect(owners.length).toBeGreaterThan(0);
     expect(owners).not.toContain(0);

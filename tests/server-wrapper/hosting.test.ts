@@ -40,6 +40,14 @@ describe('the container file', () => {
   });
 });
 
+test('a container whose root is read-only is given a place for what its commands make on the way', () => {
+  const blocks = [...read('docs/hosting.md').matchAll(/^```text\n([\s\S]*?)^```/gm)];
+  const lines = blocks.flatMap(([, block]) => block.replace(/\\\n\s*/g, '').split('\n'));
+  const runs = lines.filter((line) => line.startsWith('docker run '));
+  expect(runs.length).toBeGreaterThan(1);
+  for (const line of runs) expect(line).toContain(' --tmpfs /tmp ');
+});
+
 test('the unit of the service has no fault that systemd knows of', () => {
   const unit = join(root, 'deploy/feltfoot.service');
   const { error, stderr, status } = spawnSync('systemd-analyze', ['verify', '--man=no', unit], {
