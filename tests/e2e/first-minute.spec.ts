@@ -2,6 +2,7 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import challenges from '../../src/lib/course/lessons/01-one-foot/challenges';
 import { parseSetup, tipOf } from '../../src/lib/model';
 import { beginLesson } from './begin';
+import { TOLD } from './hand';
 import { faultsOf, visit } from './page';
 import { SCREENS } from './screens';
 
@@ -69,7 +70,7 @@ for (const [size, tag] of [
       await drag(page, page, hasTouch);
       const result = page.locator('.result');
       await expect(result).toBeVisible();
-      await expect(result.locator('.change')).not.toBeEmpty();
+      await expect(result.locator(TOLD)).not.toBeEmpty();
       // Begun at the first touch: reading twenty words takes the rest of the time.
       expect(Date.now() - begun_ms).toBeLessThan(MOST.ms);
       await expect(result.getByRole('button', { name: 'Try again' })).toBeInViewport();
@@ -111,7 +112,7 @@ async function tryOnOneScreen(page: Page, place: Locator, isFinger: boolean): Pr
   const result = place.locator('.result');
   await expect(result).toBeVisible();
   // The rod has done its work: its bar gives the result the room.
-  await inSight(place, ['.task', 'figure.bottom', '.result .number', '.result .change']);
+  await inSight(place, ['.task', 'figure.bottom', '.result .number', TOLD]);
   await expect(place.locator('.bar')).toBeHidden();
   await expect(result.getByRole('button', { name: 'Try again' })).toBeInViewport({ ratio: 1 });
   await expect(result.getByRole('button', { name: ONWARD })).toBeInViewport({ ratio: 1 });

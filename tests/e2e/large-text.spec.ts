@@ -1,10 +1,11 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
+import { TOLD } from './hand';
 import { expectUsableAtTwice } from './on-screen';
 import { visit } from './page';
 
 /** @param told what is there once the hand has been still */
-async function makeAnyMove(page: Page, place: Locator, told = '.result .change'): Promise<void> {
+async function makeAnyMove(page: Page, place: Locator, told = TOLD): Promise<void> {
   await place.getByRole('slider', { name: /^Rod/ }).focus();
   await page.keyboard.down('ArrowUp');
   await expect(place.locator('[data-phase="moving"]')).toBeVisible();
@@ -40,7 +41,7 @@ test('so can the first try, seen from the deck', { tag: '@narrow' }, async ({ pa
   await page.keyboard.down('ArrowUp');
   await page.waitForTimeout(600);
   await page.keyboard.up('ArrowUp');
-  await expect(place.locator('.result .change')).not.toBeEmpty();
+  await expect(place.locator(TOLD)).not.toBeEmpty();
   await expectUsableAtTwice(page, place, 'the result from the deck');
 });
 

@@ -1,4 +1,5 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { TOLD } from './hand';
 import { goToQuestion, next, openClinic, options, phoneIn } from './in-clinic';
 import { expectTryOnScreen } from './on-screen';
 import { visit } from './page';
@@ -8,7 +9,7 @@ test.describe('on one screen of five sizes', { tag: ['@any-width', '@all-lessons
   test.beforeEach(({ page }) => page.emulateMedia({ reducedMotion: 'reduce' }));
 
   /** What is told of a try, or that it is not told this time. */
-  const told = (place: Locator) => place.locator('.result .change, .told h3').first();
+  const told = (place: Locator) => place.locator(`${TOLD}, .told h3`).first();
 
   /** A row of tries, one after the other on the screen, by the button that leads to the next. */
   async function makeTries(page: Page, count: number): Promise<void> {

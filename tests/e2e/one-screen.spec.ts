@@ -1,6 +1,7 @@
 import { test, type Locator, type Page } from '@playwright/test';
 import { loadLessons, type Lesson } from '../../src/lib/course';
 import { beginLesson } from './begin';
+import { TOLD } from './hand';
 import { expectTryOnScreen } from './on-screen';
 import { visit } from './page';
 
@@ -16,7 +17,7 @@ async function openTries(page: Page, lesson: Lesson): Promise<void> {
 async function makeTry(page: Page, step: Locator): Promise<void> {
   await step.getByRole('button', { name: 'Take the rod' }).click();
   const place = step.getByRole('dialog');
-  await expectTryOnScreen(page, place, place.locator('.grade .change'));
+  await expectTryOnScreen(page, place, place.locator(TOLD));
   await place.getByRole('button', { name: 'Close', exact: true }).first().click();
 }
 

@@ -1,6 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
-import { turnByKey } from './hand';
+import { TOLD, turnByKey } from './hand';
 import { longMotions, longStyles } from './motions';
 import { faultsByDayAndNight, visit } from './page';
 
@@ -28,7 +28,7 @@ test(
     await expectOpenToAll(page, 'the rod with all that is unfolded');
     await step.getByText('More', { exact: true }).click();
     await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 8);
-    await expect(step.locator('.grade .change')).not.toBeEmpty();
+    await expect(step.locator(TOLD)).not.toBeEmpty();
     await expectOpenToAll(page, 'the result');
     await step.getByText('How the marks add up').click();
     await expectOpenToAll(page, 'how the marks add up');
@@ -86,6 +86,16 @@ test(
     await expect(
       step.getByText('In sight this time, to look. The hidden one counts.')
     ).toBeVisible();
+    await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 10);
+    // Not even a right one is told as a pass: the bright button goes to what counts.
+    await expect(step.getByText('Not counted: you could see it.')).toBeVisible();
+    await expect(step.getByText('Nothing to change')).toHaveCount(0);
+    await expect(step.locator('.result button.main')).toHaveText('Do it hidden');
+    await expect(step.getByRole('button', { name: /^Next: / })).not.toHaveClass(/main/);
+    await expectOpenToAll(page, 'a try in sight');
+    await step.getByRole('button', { name: 'Close', exact: true }).first().click();
+    const tries = step.getByRole('group', { name: 'Your tries' }).getByRole('button');
+    await expect(tries).toHaveText([/^\s*\d+\s*$/, 'in sight']);
   }
 );
 
@@ -100,7 +110,7 @@ test(
     await expectOpenToAll(page, 'before');
     await turnByKey(rod, 6);
     await step.getByRole('button', { name: 'Done', exact: true }).click();
-    await expect(step.locator('.grade .change')).not.toBeEmpty();
+    await expect(step.locator(TOLD)).not.toBeEmpty();
     expect([...(await longMotions(page)), ...(await longStyles(page))]).toEqual([]);
     await expectOpenToAll(page, 'its result');
   }

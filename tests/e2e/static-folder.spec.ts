@@ -4,7 +4,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
-import { turnByKey } from './hand';
+import { TOLD, turnByKey } from './hand';
 import { ownFolder } from './own-folder';
 
 /** Where the folder lies on somebody's web space. */
@@ -78,7 +78,7 @@ test(
     await page.goto(addressOf('/'));
     await page.locator('main[data-awake]').waitFor();
     await turnByKey(rod(page), 8);
-    await expect(page.locator('.result .change').first()).not.toBeEmpty();
+    await expect(page.locator(TOLD).first()).not.toBeEmpty();
 
     const places = page.getByRole('navigation', { name: 'Main' });
     await page.goto(addressOf('/about/'));

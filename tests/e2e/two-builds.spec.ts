@@ -14,7 +14,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { basename, dirname, extname, join } from 'node:path';
 import { beginLesson } from './begin';
-import { turnByKey } from './hand';
+import { TOLD, turnByKey } from './hand';
 import { visit } from './page';
 import { ownFolder } from './own-folder';
 
@@ -141,7 +141,7 @@ test(
     const step = page.locator('#exactly-one-foot');
     await step.getByRole('button', { name: 'Take the rod' }).click();
     await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 8);
-    await expect(step.locator('.grade .change')).not.toBeEmpty();
+    await expect(step.locator(TOLD)).not.toBeEmpty();
     await step.getByRole('button', { name: 'Send it' }).click();
     await expect(step.locator(':popover-open').getByRole('button', { name: 'Copy' })).toBeVisible();
     await expect(page.getByText('This part did not load.')).toHaveCount(0);

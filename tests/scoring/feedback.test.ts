@@ -54,7 +54,6 @@ function told(input: RodInput, challenge: Challenge = drag, correction = advice)
 
 describe('the one thing named', () => {
   const cases: [keyof typeof hands, Fault, string][] = [
-    ['right', 'none', 'Nothing to change.'],
     ['still', 'still', 'Move the tip '],
     ['towards', 'towards', 'Turn the rod away from the jig, not toward it. Move the tip '],
     ['onlySlack', 'slack', tied('Keep going: the 1~in you pulled only took up slack. ')],
@@ -69,6 +68,14 @@ describe('the one thing named', () => {
     const words = told(hands[name]);
     expect(words.fault).toBe(fault);
     expect(words.change).toContain(change);
+  });
+
+  test('of a hand that was right is nothing: neither what to change nor that it kept to the bottom', () => {
+    const words = told(hands.right);
+    expect(words).toMatchObject({ fault: 'none', marks: 100, change: '', why: '' });
+    expect(words.did).toMatch(/^You moved the tip 1\sft\s2\sin and the jig 1\sft; 1\sft was asked\.$/);
+    // Beside something that was missed it says which of both it was.
+    expect(told(hands.far).why).toBe('It stayed on bottom.');
   });
 
   test('a tip that went toward the jig is said to have', () => {

@@ -80,7 +80,7 @@ function ordersIn(words: string): number {
 /** To the letter where a move is named; where only the moment is, as the reference meets it. Null for no change. */
 function followed(challenge: Challenge, { words, move }: Advice): Move | null {
   if (move) return move;
-  return /^(Nothing|Hardly anything) to change/.test(words) ? null : challenge.reference;
+  return /^(Hardly anything to change\.)?$/.test(words) ? null : challenge.reference;
 }
 
 function missesOf(challenge: Challenge, run: (move: Move) => GradedRun): GradedRun[] {

@@ -28,14 +28,14 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   high_hops: () => 'Stop the lift sooner'
 };
 
-/** The last sentence, with the move that would have done it where there is one. */
+/** The last sentence, with the move that would have done it where there is one; '' where nothing is to change. */
 export function changeSentence(
   fault: Fault,
   result: Result,
   units: Units,
   correction?: Correction | null
 ): string {
-  if (fault === 'none') return 'Nothing to change.';
+  if (fault === 'none') return '';
   const move = correction && moveSentence(correction, units);
   if (fault === 'still' && move) return move;
   const hand = tipMotionOf(result);

@@ -13,12 +13,15 @@ import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
 import { didOf, DRAGGED_M, drawnOf, isMain, missOf } from './goals';
-import { marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
+import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 
-/** Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. */
+/**
+ * Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. Where all
+ * came out as asked, the last says nothing, nor does the second that it stayed down.
+ */
 export interface Feedback {
   did: string;
   why: string;
@@ -166,6 +169,7 @@ function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGra
   const first =
     fallClause(result) ??
     (isIdle ? 'The line never pulled it' : contactClause(result, units, miss === ''));
+  if (isAsAsked(grade) && first === STAYED) return '';
   return miss.startsWith('but ') ? `${first}, ${miss}.` : `${first}. ${second}`.trim();
 }
 
@@ -194,10 +198,12 @@ function isCast({ trace }: Result): boolean {
   return trace.contact[0] === 0;
 }
 
+const STAYED = 'It stayed on bottom';
+
 function contactClause(result: Result, units: Units, isAlone: boolean): string {
   const hop = highestHop(result.hops);
   // Beside what was missed, skips that nobody asked about are a fact too many.
-  if (!hop && (result.peak_height_m < SKIP_M || !isAlone)) return 'It stayed on bottom';
+  if (!hop && (result.peak_height_m < SKIP_M || !isAlone)) return STAYED;
   if (!hop) {
     return `It stayed on bottom except for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
   }

@@ -59,6 +59,16 @@ describe('the grade', () => {
     await expect.element(page.getByText('Passed')).toBeVisible();
   });
 
+  test('keeps no room for what to change where there is nothing', async () => {
+    await render(GradeView, {
+      grade: grade(60),
+      feedback: { ...feedback, change: '' },
+      units: 'imperial'
+    });
+    await expect.element(page.getByText(feedback.did)).toBeVisible();
+    expect(document.querySelector('.change')).toBeNull();
+  });
+
   test('says that a pass was not clean when a figure is outside what was asked', async () => {
     await render(GradeView, { grade: grade(50), feedback, units: 'imperial' });
     await expect.element(page.getByText('Passed, but not clean')).toBeVisible();

@@ -10,14 +10,12 @@ export function verdictText(
   grade: Pick<Grade, 'passed' | 'goals' | 'call'>,
   isAtStake = true
 ): string {
-  if (grade.passed && !isAtStake)
-    return isUnbitten(grade)
-      ? 'Right: nothing bit. Cast again'
-      : 'Right, in sight. Now do it hidden';
+  if (!isAtStake && !asksBite(grade)) return 'Not counted: you could see it.';
+  if (grade.passed && !isAtStake) return 'Right: nothing bit. Cast again';
   if (grade.passed) return isAsAsked(grade) ? 'Passed' : 'Passed, but not clean';
   return moveMarks(grade) >= PASS_MARK ? 'Not yet: your call' : `Not yet: you need ${PASS_MARK}`;
 }
 
-function isUnbitten({ goals }: Pick<Grade, 'goals'>): boolean {
-  return goals.some(({ goal, value }) => goal.kind === 'strike' && Number.isNaN(value));
+function asksBite({ goals }: Pick<Grade, 'goals'>): boolean {
+  return goals.some(({ goal }) => goal.kind === 'strike');
 }
