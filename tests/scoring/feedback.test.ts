@@ -73,7 +73,9 @@ describe('the one thing named', () => {
   test('of a hand that was right is nothing: neither what to change nor that it kept to the bottom', () => {
     const words = told(hands.right);
     expect(words).toMatchObject({ fault: 'none', marks: 100, change: '', why: '' });
-    expect(words.did).toMatch(/^You moved the tip 1\sft\s2\sin and the jig 1\sft; 1\sft was asked\.$/);
+    expect(words.did).toMatch(
+      /^You moved the tip 1\sft\s2\sin and the jig 1\sft; 1\sft was asked\.$/
+    );
     // Beside something that was missed it says which of both it was.
     expect(told(hands.far).why).toBe('It stayed on bottom.');
   });
