@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons, findChallenge } from '../../src/lib/course';
 import { LAZY_CALLS, lazyCall } from '../../src/lib/course/lazy-calls';
+import { callReached } from '../../src/lib/scoring/call';
+import { HAIR } from '../../src/lib/scoring/fading';
+import { travelGoalOf } from '../../src/lib/scoring/goals';
 import {
   asksCall,
   canBeCalled,
@@ -74,11 +77,27 @@ describe('a call that was asked for', () => {
     expect(gradeRun(challenge, { ...failed, call })).toMatchObject({ marks, passed: false });
   });
 
+  test('passes nothing that is farther off than may be by more than a hair, and says wrong', () => {
+    const { result } = called('two-feet-unseen');
+    const challenge = challengeNamed('two-feet-unseen');
+    const band_m = travelGoalOf(challenge)?.band_m ?? NaN;
+    const at = (bands: number) => {
+      const call = { ...TWO_FEET, travel_m: result.travel_m + bands * band_m };
+      const grade = gradeRun(challenge, { move: challenge.reference, result, call });
+      return { passed: grade.passed, says: grade.call && callReached(grade.call) };
+    };
+    expect(at(0.99)).toEqual({ passed: true, says: 'right' });
+    expect(at(1 + 0.8 * HAIR)).toEqual({ passed: true, says: 'a bit off' });
+    for (const bands of [1 + 1.1 * HAIR, 1.3, -1.3, 1.7, 2, 5])
+      expect(at(bands), `${bands} bands`).toEqual({ passed: false, says: 'wrong' });
+  });
+
   test('loses marks smoothly with how far it is off', () => {
     const { result } = called('two-feet-unseen');
     const challenge = challengeNamed('two-feet-unseen');
     let before = 100;
-    for (let off_m = 0; off_m < 0.25; off_m += 0.0005) {
+    // A five-hundredth of what may be off, since most is lost within a tenth of that.
+    for (let off_m = 0; off_m < 0.25; off_m += 0.0002) {
       const call = { ...TWO_FEET, travel_m: result.travel_m + off_m };
       const { marks } = gradeRun(challenge, { move: challenge.reference, result, call });
       expect(before - marks).toBeGreaterThanOrEqual(0);

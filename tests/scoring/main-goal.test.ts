@@ -57,6 +57,20 @@ test('nothing makes up for what was not done, and how it was done costs its own 
   expect(marks(0.4, 40)).toBeLessThan(PASS_MARK);
 });
 
+test('what was made keeps its part where something else was not done at all, and passes nothing', () => {
+  const task = allLessons()
+    .flatMap(({ challenges }) => challenges)
+    .find(({ id }) => id === 'reel-takes-slack');
+  if (!task) throw new Error('no such challenge');
+  // A clean drag, and no reel.
+  const { grade } = gradeTry(task, task.beginner);
+  expect(grade.goals.map(({ met }) => met)).toEqual([1, 0, 1]);
+  // As half of what was asked of one thing: three quarters of that part. Each of three goals is rounded.
+  expect(Math.abs(grade.marks - (34 / 67) * PASS_MARK)).toBeLessThanOrEqual(1.5);
+  const still = gradeTry(task, { kind: 'sweep', from_deg: 60, to_deg: 60, duration_s: 4 });
+  expect(still.grade.marks).toBe(0);
+});
+
 test('what passes a hair outside is told as just over what may be off, never as more', () => {
   const three = DRAGS.find(({ challenge }) => challenge.id === 'exactly-three-feet');
   if (!three) throw new Error('no such challenge');

@@ -3,6 +3,7 @@ import type { Challenge } from './challenge';
 import { formatLength, type Units } from './display';
 import { fading } from './fading';
 import { travelGoalOf } from './goals';
+import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { waitAfterTouch } from './goals/tip-measures';
 import { askedOf, asksCall, guessWords, isLiftRight, type Guess } from './guess';
 import { travelBeforeBite } from './run-measures';
@@ -12,6 +13,11 @@ import { travelBeforeBite } from './run-measures';
  * did, and five marks below it, as far as a lazy run has to stay.
  */
 export const CALL_MARKS = 30;
+
+/** What passing leaves: a call that costs more fails the best of moves. */
+const MOST_LOST = TOTAL_MARKS - PASS_MARK;
+/** What a wrong call's nearness saves, as a share: no more than keeps it from passing. */
+const BY_NEARNESS = 1 - MOST_LOST / CALL_MARKS;
 
 /** A call that was asked for, beside what the bait did. */
 export interface CallGrade {
@@ -39,12 +45,12 @@ export function gradeCall(
   };
 }
 
-/** A distance may be off by as much as the rod may, and earns nothing a band further off. */
+/** A distance may be off by as much as the rod may; a tenth of that further off it fails the try, as the rod does. */
 function shareOfCall(challenge: Pick<Challenge, 'goals'>, guess: Guess, result: Result): number {
   if (guess.kind === 'down') return isDown(result) === guess.isDown ? 1 : 0;
   if (guess.kind === 'travel' && !isLiftRight(guess, result)) return 0;
   const band_m = bandOf(challenge, guess, result);
-  return fading(Math.abs(offBy(guess, result)) - band_m, band_m);
+  return fading(Math.abs(offBy(guess, result)) - band_m, band_m, BY_NEARNESS);
 }
 
 type Length = Exclude<Guess, { kind: 'down' }>;
@@ -75,9 +81,9 @@ function isDown(result: Result): boolean {
 }
 
 /** What the table says of it. */
-export function callReached({ share, lost }: CallGrade): string {
+export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
   if (lost === 0) return 'right';
-  return share > 0 ? 'a bit off' : 'wrong';
+  return lost <= MOST_LOST ? 'a bit off' : 'wrong';
 }
 
 /** What to change of a call that was not right. */

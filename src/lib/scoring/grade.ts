@@ -1,6 +1,7 @@
 import { simulate, type Move, type Result } from '../model';
 import { gradeCall, type CallGrade } from './call';
 import type { Challenge } from './challenge';
+import { BY_NEARNESS } from './fading';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { figureIn, figureOf, isMain, shareOf, valueOf, type WeightedGoal } from './goals';
 import type { Guess } from './guess';
@@ -25,7 +26,7 @@ export interface Grade {
   /** 0–100: the sum of the goals' whole marks, less what a wrong call cost. */
   marks: number;
   passed: boolean;
-  /** 0–1: what the main goals earned, multiplied: every goal earns by it. */
+  /** 0–1: what the main goals earned together: every goal earns by it. */
   done: number;
   goals: GoalGrade[];
   /** What was called of a try that was out of sight; null where no call was asked for. */
@@ -87,7 +88,7 @@ export function gradeRun(challenge: Challenge, { move, result, call: guess }: Ma
   const run = runToGrade(challenge.setup, move, result);
   const isMade = !isUntouched(challenge, result);
   const met = challenge.goals.map((goal) => (isMade || !isMain(goal) ? shareOf(goal, run) : 0));
-  const done = met.reduce((all, one, i) => (isMain(challenge.goals[i]) ? all * one : all), 1);
+  const done = doneOf(challenge, met);
   const goals = challenge.goals.map((goal, i): GoalGrade => {
     const share = done * (isMain(goal) ? 1 : met[i]);
     return {
@@ -105,6 +106,23 @@ export function gradeRun(challenge: Challenge, { move, result, call: guess }: Ma
   const marks = moveMarks({ goals }) - (call?.lost ?? 0);
   const figure = figureIn(figureOf(challenge), run, marks);
   return { marks, passed: marks >= PASS_MARK, done, goals, call, figure };
+}
+
+/** What a rod that is held still cannot do. */
+const MADE: readonly WeightedGoal['kind'][] = ['travel', 'hops'];
+
+/**
+ * What the main goals earned. All of them are asked for, so they multiply; but where the distance or the hops
+ * were made, something else that was not done leaves their part by nearness, which passes nothing.
+ */
+function doneOf({ goals }: Pick<Challenge, 'goals'>, met: readonly number[]): number {
+  const main = goals.flatMap((goal, i) => (isMain(goal) ? [{ ...goal, met: met[i] }] : []));
+  const all = main.reduce((product, one) => product * one.met, 1);
+  const made = main.find(({ kind }) => MADE.includes(kind))?.met ?? 0;
+  const sum = (of: (one: (typeof main)[number]) => number) =>
+    main.reduce((s, one) => s + of(one), 0);
+  const part = sum(({ weight, met }) => weight * met) / (sum(({ weight }) => weight) || 1);
+  return Math.max(all, BY_NEARNESS * made * part);
 }
 
 /**
