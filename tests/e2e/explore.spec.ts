@@ -17,16 +17,18 @@ test(
     expect(await faultsOf(page)).toEqual([]);
     expect(await spillOf(page)).toBeLessThanOrEqual(0);
     await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
-    const save = async (ending: string) => {
+    await page.getByText('Save the chart').click();
+    const save = async (name: string, ending: string) => {
       const saved = page.waitForEvent('download');
-      await page.getByRole('button', { name: ending }).press('Enter');
-      expect((await saved).suggestedFilename()).toBe(`feltfoot-depth.${ending.toLowerCase()}`);
+      await page.getByRole('button', { name, exact: true }).press('Enter');
+      expect((await saved).suggestedFilename()).toBe(`feltfoot-depth.${ending}`);
       return readFile(await (await saved).path(), 'utf8');
     };
-    await save('CSV');
-    await save('PNG');
+    await save('Table', 'csv');
+    await save('Picture', 'png');
     // By night it is ink on white all the same.
-    const [, red] = /<text[^>]* fill="rgb\((\d+)/.exec(await save('SVG')) ?? [];
+    const [, red] =
+      /<text[^>]* fill="rgb\((\d+)/.exec(await save('Picture for print', 'svg')) ?? [];
     expect(Number(red)).toBeLessThan(128);
     await page.getByRole('button', { name: 'Play it in practice water' }).press('Enter');
     await expect(page.getByRole('region', { name: 'Replay of the try' })).toBeVisible();

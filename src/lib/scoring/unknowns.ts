@@ -33,28 +33,22 @@ export interface OwnSpread {
 /** What of a scenario nobody knows; where slack is what is asked, only what the water does to the bait. */
 export type Unknowns = 'slack and drag' | 'drag' | OwnSpread;
 
-/**
- * The scenario as it may really have been: every corner of what is unknown, in the same order for each.
- * `asked` is what a chart sets itself, and so is known for each of its points.
- */
+/** The scenario as it may really have been: every corner of what is unknown, in the same order for each. */
 export function cornersOf(
   scenario: Scenario,
-  unknowns: Unknowns = 'slack and drag',
-  asked?: UnknownName
+  unknowns: Unknowns = 'slack and drag'
 ): Scenario[] {
   if (typeof unknowns === 'object') {
     const { middle, ends } = unknowns;
-    const set = asked && { [asked]: middle[asked] };
-    return ends.map((end) => movedBy(scenario, middle, { ...end, ...set }));
+    return ends.map((end) => movedBy(scenario, middle, end));
   }
   const { bait, start } = scenario;
   const { slack_m } = start;
   const starts =
-    slack_m === undefined || unknowns === 'drag' || asked === 'slack_m'
+    slack_m === undefined || unknowns === 'drag'
       ? [start]
       : SLACK_FACTORS.map((factor) => ({ ...start, slack_m: factor * slack_m }));
-  const ratios =
-    asked === 'lift_to_drag' ? [bait.lift_to_drag] : [0, Math.max(MOST_PLANING, bait.lift_to_drag)];
+  const ratios = [0, Math.max(MOST_PLANING, bait.lift_to_drag)];
   return ratios.flatMap((lift_to_drag) =>
     starts.flatMap((unknownStart) =>
       DRAG_AREA_FACTORS.map((factor) => ({
@@ -114,11 +108,10 @@ export function bandOf(
 export function bandsOf<Figures extends object>(
   scenario: Scenario,
   read: (scenario: Scenario) => Figures & Record<keyof Figures, number>,
-  unknowns?: Unknowns,
-  asked?: UnknownName
+  unknowns?: Unknowns
 ): Record<keyof Figures, Band> {
   const said = read(scenario);
-  const inCorners = cornersOf(scenario, unknowns, asked).map(read);
+  const inCorners = cornersOf(scenario, unknowns).map(read);
   const names = Object.keys(said) as (keyof Figures)[];
   const bands = names.map((name) => {
     const nominal: number = said[name];

@@ -31,15 +31,14 @@ test('nine random hands in ten, and nine random jigs in ten, lie inside their ba
 
   const scenario = made(here);
   const jigs = share(() => {
-    const { bait, start } = scenario;
+    const { bait } = scenario;
     return {
       ...scenario,
       bait: {
         ...bait,
         drag_area_m2: bait.drag_area_m2 * 2 ** (2 * random() - 1),
         lift_to_drag: 0.4 * random()
-      },
-      start: { ...start, slack_m: 2 * random() * (start.slack_m ?? 0) }
+      }
     };
   }, ends);
   expect(jigs).toBeGreaterThanOrEqual(0.9);

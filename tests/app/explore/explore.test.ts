@@ -57,7 +57,7 @@ test.each(axes)('numbers along $name stand clear of each other on a phone, $unit
   gaps.forEach((gap, i) => expect(gap).toBeGreaterThan((wide[i] + wide[i + 1]) / 2));
   // Even: steps of one size. Round: what is written is the value and not near it.
   expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThan(0.3);
-  if (!axis.isChoice && axis !== AXES.weight) {
+  if (!axis.isChoice && axis !== AXES.weight && axis !== AXES.wind) {
     const { size } = axis.scale[units];
     ticks.forEach((at) => expect(Number(tickText(axis, at, units))).toBeCloseTo(at / size, 9));
   }
@@ -97,7 +97,7 @@ test('a chart’s figures are those of single runs, and its bands those of any f
 
   const withBand = await firstBanded(finer);
   const there = made(AXES.depth.set(base, withBand.at));
-  const travel = bandOf(there, (one) => simulate(one).travel_m);
+  const travel = bandOf(there, (one) => simulate(one).travel_m, 'drag');
   expect(withBand.readings.travel_m?.ends).toEqual(travel.ends);
   const [short, long] = [0.75, 1.25].map((part) => {
     const hand = { ...AXES.depth.set(base, withBand.at), tip_m: part * base.tip_m };
@@ -134,18 +134,6 @@ test('a jig stays down at the limit and not a step above it, and its point plays
   const paces = points.map(({ readings }) => readings.limit_m_s?.value ?? 0);
   expect(paces[paces.length - 1]).toBeGreaterThan(paces[0]);
 }, 60_000);
-
-test('what the chart sets is not unknown in its bands', () => {
-  const scenario = made(base);
-  const [open] = figuresOfRuns({ scenarios: [scenario], unknowns: 'slack and drag' });
-  const [set] = figuresOfRuns({
-    scenarios: [scenario],
-    unknowns: 'slack and drag',
-    asked: 'slack_m'
-  });
-  const wide = (one: typeof open) => (one?.ends?.travel_m[1] ?? 0) - (one?.ends?.travel_m[0] ?? 0);
-  expect(wide(set)).toBeLessThan(wide(open));
-});
 
 test('what cannot be is left out, and the others are there', () => {
   const scenario = made(base);
@@ -201,7 +189,7 @@ test('all that is drawn lies inside the frame, and goes into a table', () => {
   ).toBe(10 * FOOT_M);
   expect(chartCsv([curve], 'depth', 'travel_m').split('\r\n').slice(0, 2)).toEqual([
     'curve,depth,travel_m,low,high,hand_low,hand_high',
-    'now,1.524,0.2,0.1,0.25,0.15,0.3'
+    'as set,1.524,0.2,0.1,0.25,0.15,0.3'
   ]);
 });
 
@@ -233,8 +221,8 @@ test('a limit is told and drawn by what is safe alone, as a count for the tip, a
   const plot = drawn([0.3, 1.5]);
   // Its side is numbered as it is said: 60 cm in 2 seconds.
   expect([plot.unit, plot.up.find(({ at }) => at === plot.y(0.3))?.text]).toEqual([
-    'cm in 2 s',
-    '60'
+    'seconds for 60 cm',
+    '2'
   ]);
   expect(plot.drawn[0].path).toContain(`${plot.y(0.3)}`);
   expect(plot.drawn[0].marks.every(({ y, bar }) => y === plot.y(0.3) && bar === null)).toBe(true);
@@ -282,8 +270,61 @@ test('a run goes to practice water by its link, and how finely it is made does n
   await expect(readRunFragment('c1.abc')).rejects.toThrow('is no run');
 });
 
-test('a chart of a lift says what guides see, one of a limit why the card counts slower', () => {
-  expect(besideWords('lift', 'travel_m')).toContain('guides see half');
-  expect(besideWords('lift', 'limit_m_s')).toContain('boat card');
-  expect(besideWords('sweep', 'travel_m')).toBe('');
+test('a chart of a lift says what guides see, how far out the jig is and what line does; one of a limit why the card counts slower', () => {
+  const lift = firstLift(base);
+  const beside = (one: typeof base, figure: FigureName, axis: 'tip' | 'line' | 'weight' = 'tip') =>
+    besideWords(one, figure, axis, [curve], 'imperial').join(' ').replaceAll('\u00a0', ' ');
+  expect(beside(lift, 'travel_m')).toContain('guides see half');
+  expect(beside(lift, 'travel_m')).toContain('30 ft out');
+  expect(beside(lift, 'travel_m', 'line')).toContain('Braid lifts the jig higher');
+  expect(beside(lift, 'limit_m_s')).toContain('boat card');
+  expect(beside(base, 'travel_m')).not.toContain('guides');
+  // What lies at every place within what is likely at each has not changed.
+  expect(beside(base, 'travel_m', 'weight')).not.toContain('hardly');
+  const flat = {
+    ...curve,
+    points: points.map((one) => ({ ...one, ...{ readings: points[1].readings } }))
+  };
+  expect(besideWords(base, 'travel_m', 'weight', [flat], 'imperial')[0]).toBe(
+    '“Jig weighs” hardly changes this.'
+  );
+});
+
+test('braid lifts a jig higher than mono of any pound test, at any pace of a lift', () => {
+  const lift = firstLift(base);
+  const high = (line: number, s: number) =>
+    simulate(made(AXES.line.set(AXES.pace.set(lift, s), line))).peak_height_m;
+  for (const s of [0.5, 1, 2, 4]) {
+    const heights = [0, 1, 2, 3, 4, 5, 6, 7].map((line) => high(line, s));
+    const [mono, braid] = [heights.slice(0, 6), heights.slice(6)];
+    expect(Math.min(...braid)).toBeGreaterThan(Math.max(...mono));
+  }
+});
+
+test('what is likely at one set-up is the same along every axis, and no farther than its slack allows', async () => {
+  const still = { ...base, hand: null };
+  const [{ ends }] = figuresOfRuns({ scenarios: [made(still)], unknowns: 'drag' }).flatMap(
+    (one) => one ?? []
+  );
+  for (const name of ['slack', 'wind'] as const) {
+    const axis = AXES[name];
+    const only = { ...wanted, base: still, axis };
+    for (const { make } of stagesOf(only, curvesOf(only))) {
+      const [point] = await make(ask);
+      if (!point?.readings.travel_m?.ends || Math.abs(point.at - axis.of(still)) > 1e-6) continue;
+      expect(point.readings.travel_m.ends, name).toEqual(ends?.travel_m);
+    }
+  }
+  const [, most] = ends?.travel_m ?? [];
+  const tight = simulate(made(AXES.slack.set(still, 0))).travel_m;
+  expect(tight).toBeLessThan(2 * FOOT_M);
+  expect(most).toBeLessThan(tight - 0.05);
+}, 60_000);
+
+test('wind blows in the face as well as at the back, and says which', () => {
+  const { text, scale, groupText } = AXES.wind;
+  const said = [-1, 0, 1].map((m_s) => text(m_s * 4.4704, 'imperial').replaceAll('\u00a0', ' '));
+  expect(said).toEqual(['10 mph in your face', 'none', '10 mph at your back']);
+  expect(scale.imperial.least).toBe(-scale.imperial.most);
+  expect(groupText?.(-1)).toBe('in your face');
 });

@@ -16,7 +16,6 @@ import {
   formatWind,
   MPH_M_S,
   withUnit,
-  type UnknownName,
   type Units
 } from '$lib/scoring';
 import { lineName, LINES, MATERIAL_NAMES, namedLine, type LineChoice } from '$lib/sandbox/gear';
@@ -54,8 +53,6 @@ export interface Axis {
   tickText?: (value: number, units: Units) => string;
   /** What stands once under all neighbours that share it. */
   groupText?: (value: number) => string;
-  /** What of the unknowns is known, as it is what the axis sets. */
-  asked?: UnknownName;
   /** Values that stand beside each other with nothing between. */
   isChoice?: boolean;
 }
@@ -79,6 +76,12 @@ const lineAt = (i: number) => SHOWN_LINES[Math.round(i)] ?? SHOWN_LINES[0];
 function hourText(hour: number): string {
   const minutes = Math.round(hour * 60);
   return `${Math.floor(minutes / 60)}:${`${minutes % 60}`.padStart(2, '0')}`;
+}
+
+/** Where it blows: along x, away from the rod, is at the back. */
+function windSide(m_s: number): string {
+  if (Math.abs(m_s) < 1e-6) return '';
+  return m_s > 0 ? 'at your back' : 'in your face';
 }
 
 /** Nearest of the lines shown: of its own material, by its diameter. */
@@ -189,31 +192,32 @@ export const AXES: Record<AxisName, Axis> = {
     of: ({ setup }) => setup.start.slack_m ?? 0,
     set: (base, slack_m) => inStart(base, { slack_m }),
     text: (m, units) =>
-      units === 'metric' ? withUnit(number(m * 100), 'cm') : withUnit(number(m / INCH_M), 'in'),
-    asked: 'slack_m'
+      units === 'metric' ? withUnit(number(m * 100), 'cm') : withUnit(number(m / INCH_M), 'in')
   },
   planing: {
-    name: 'Planing: how much it rides up',
+    name: 'Jig rides up on its skirt',
     scale: {
-      imperial: { size: 1, unit: '', least: 0, most: 0.4, tick: 0.1 },
-      metric: { size: 1, unit: '', least: 0, most: 0.4, tick: 0.1 }
+      imperial: { size: 0.01, unit: '%', least: 0, most: 40, tick: 10 },
+      metric: { size: 0.01, unit: '%', least: 0, most: 40, tick: 10 }
     },
     perTick: 5,
     of: ({ setup }) => setup.bait.lift_to_drag,
     set: (base, lift_to_drag) => inBait(base, { lift_to_drag }),
-    text: (share) => number(share),
-    asked: 'lift_to_drag'
+    text: (share) => (share === 0 ? 'not at all' : `${Math.round(100 * share)}%`)
   },
   wind: {
-    name: 'Wind at your back',
+    name: 'Wind',
     scale: {
-      imperial: { size: MPH_M_S, unit: 'mph', least: 0, most: 25, tick: 5 },
-      metric: { size: 1, unit: 'm/s', least: 0, most: 10, tick: 2 }
+      imperial: { size: MPH_M_S, unit: 'mph', least: -20, most: 20, tick: 10 },
+      metric: { size: 1, unit: 'm/s', least: -10, most: 10, tick: 5 }
     },
     perTick: 5,
     of: ({ setup }) => setup.wind_m_s,
     set: (base, wind_m_s) => inSetup(base, { wind_m_s }),
-    text: formatWind
+    text: (m_s, units) =>
+      windSide(m_s) ? `${formatWind(Math.abs(m_s), units)} ${windSide(m_s)}` : 'none',
+    tickText: (m_s, units) => number(Math.abs(m_s) / (units === 'metric' ? 1 : MPH_M_S)),
+    groupText: windSide
   }
 };
 

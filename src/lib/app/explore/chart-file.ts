@@ -23,7 +23,7 @@ export function chartCsv(curves: readonly Curve[], axisName: string, figure: Fig
       const reading = readings[figure];
       if (!reading) return [];
       const { value, ends, hand } = reading;
-      const curve = [isKept ? 'before' : 'now', name].filter(Boolean).join(', ');
+      const curve = [isKept ? 'before' : 'as set', name].filter(Boolean).join(', ');
       const [low, high] = ends ?? [];
       const [hand_low, hand_high] = hand ?? [];
       return [{ curve, [axisName]: at, [figure]: value, low, high, hand_low, hand_high }];

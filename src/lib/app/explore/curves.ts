@@ -168,6 +168,9 @@ function pointOf(at: number, { figures, ends }: FiguresMade, hand?: (RunFigures 
   return { at, readings };
 }
 
+/** Slack is what its slider says, whatever is along the axis: only what water does to the jig stays open. */
+const unknownsOf = ({ spread }: ExploreBase): OwnSpread | 'drag' => spread ?? 'drag';
+
 async function bandedPoint(
   ask: AskJob,
   axis: Axis,
@@ -175,8 +178,7 @@ async function bandedPoint(
   at: number
 ): Promise<ChartPoint[]> {
   const here = axis.set(base, at);
-  const unknowns = base.spread ?? 'slack and drag';
-  const [made] = await figuresAt(ask, [here], { unknowns, asked: axis.asked });
+  const [made] = await figuresAt(ask, [here], { unknowns: unknownsOf(base) });
   if (!made) return [];
   const ends = handEnds(here);
   const hand = ends && (await figuresAt(ask, ends, {}));
@@ -231,8 +233,7 @@ function limitStages({ axis, units }: ChartWanted, curves: readonly Curve[]): St
     make: async (ask) => {
       const { base } = curves[curve];
       const here = axis.set(base, at);
-      const unknowns = base.spread ?? 'slack and drag';
-      const given = { grain: 'fine', unknowns, asked: axis.asked } as const;
+      const given = { grain: 'fine', unknowns: unknownsOf(base) } as const;
       const [made] = await limitsAt(ask, [here], units, given);
       return limitPoint(at, made, made && (await limitsOfHand(ask, here, units)));
     }
@@ -263,8 +264,8 @@ function fallStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Sta
   const stage = (curve: number, isBanded: boolean): Stage => ({
     curve,
     make: async (ask) => {
-      const { setup, spread } = curves[curve].base;
-      const unknowns = isBanded ? (spread ?? 'drag') : ALL_KNOWN;
+      const { setup } = curves[curve].base;
+      const unknowns = isBanded ? unknownsOf(curves[curve].base) : ALL_KNOWN;
       const made = await ask('falls', { setup, depths_m, unknowns });
       return made.map(({ depth_m, fall_s, ends_s }) => ({
         at: depth_m,

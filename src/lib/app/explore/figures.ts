@@ -24,6 +24,8 @@ interface Figure {
   axes: readonly AxisName[];
   text: (value: number, units: Units) => string;
   numbering: Record<Units, readonly Numbering[]>;
+  /** What is numbered along the side, where it is not the figure itself; Infinity is not drawn. */
+  side?: (value: number, units: Units) => number;
   /** What is drawn at the least, SI: what hardly moves is not blown up to fill the chart. */
   least: number;
   /** Nothing lies above it. */
@@ -86,7 +88,7 @@ export const FIGURES: Record<FigureName, Figure> = {
     least: 0.05
   },
   contact: {
-    name: 'Share on the bottom',
+    name: 'On the bottom while it moves',
     kind: 'runs',
     axes: OF_RUNS,
     text: (share) => formatShare(share),
@@ -95,18 +97,18 @@ export const FIGURES: Record<FigureName, Figure> = {
     most: 1
   },
   limit_m_s: {
-    name: 'Speed limit',
+    name: 'Quickest drag that stays down',
     kind: 'limits',
-    axes: ['weight', 'depth', 'cast', 'wind', 'slack', 'planing', 'line'],
+    // Not how much it rides up: a limit leaves room for all of that.
+    axes: ['weight', 'depth', 'cast', 'wind', 'slack', 'line'],
     text: limitText,
+    // As it is said, and as the boat card has it: in how many seconds the tip may go so far.
+    side: (m_s, units) => LIMIT_TIP_M[units] / m_s,
     numbering: {
-      // As it is said: how far the tip may go in two seconds.
-      imperial: [
-        { upTo: Infinity, size: FOOT_M / 2, unit: 'ft in 2 s', steps: [0.2, 0.5, 1, 2, 5] }
-      ],
-      metric: [{ upTo: Infinity, size: 0.005, unit: 'cm in 2 s', steps: [10, 20, 50, 100] }]
+      imperial: [{ upTo: Infinity, size: 1, unit: 'seconds for 2 ft', steps: [0.5, 1, 2] }],
+      metric: [{ upTo: Infinity, size: 1, unit: 'seconds for 60 cm', steps: [0.5, 1, 2] }]
     },
-    least: 0.2
+    least: 2
   },
   fall_s: {
     name: 'How long it falls',

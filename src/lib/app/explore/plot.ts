@@ -3,7 +3,7 @@ import type { PlotEdges, PlotTick } from '$lib/shell';
 import { scaleLinear } from 'd3-scale';
 import { tickText, ticksOf, type Axis } from './axes';
 import { shownReading, type ChartPoint, type Curve, type Reading } from './curves';
-import { numbersFor, type FigureName } from './figures';
+import { FIGURES, numbersFor, type FigureName } from './figures';
 
 export interface PlotWanted {
   curves: readonly Curve[];
@@ -62,10 +62,13 @@ export function plotOf({ curves, figure, axis, units, width, level }: PlotWanted
     width - EDGE.right,
     height - EDGE.bottom - (axis.groupText ? GROUPS_PX : 0)
   ];
+  const { side = (value: number) => value } = FIGURES[figure];
+  const up = (value: number) => side(value, units);
   const all = curves.flatMap(({ points }) =>
     points.map(({ readings }) => shownReading(figure, readings[figure]))
   );
-  const most = Math.max(0, level ?? 0, ...all.flatMap((one) => (one ? valuesIn(one) : [])));
+  const drawn = [...(level === undefined ? [] : [level]), ...all.flatMap((one) => valuesIn(one))];
+  const most = Math.max(0, ...drawn.map(up).filter(Number.isFinite));
   const numbers = numbersFor(figure, most, units);
   const ceiling = numbers.values[numbers.values.length - 1].value;
   const ticks = ticksOf(axis, units);
@@ -74,16 +77,17 @@ export function plotOf({ curves, figure, axis, units, width, level }: PlotWanted
   const along = scaleLinear([ticks[0], ticks[ticks.length - 1]], [left + aside, right - aside]);
   const high = scaleLinear([0, ceiling], [bottom, top]);
   const x = (at: number) => round(along(at));
-  const y = (value: number) => round(high(Math.min(ceiling, Math.max(0, value))));
+  const y = (value: number) => round(high(Math.min(ceiling, Math.max(0, up(value)))));
   const own = curves.find(({ isKept }) => !isKept);
   const isBanded = !several && !axis.isChoice;
-  const draw = { figure, ticks, x, y, isJoined: !axis.isChoice };
+  const canBe = (value: number) => Number.isFinite(up(value));
+  const draw = { figure, ticks, x, y, canBe, isJoined: !axis.isChoice };
   return {
     ...{ width, height, left, right, top, bottom, x, y },
     unit: numbers.unit,
     across: ticks.map((at) => ({ at: x(at), text: tickText(axis, at, units) })),
     groups: groupsOf(axis, ticks, x),
-    up: numbers.values.map(({ value, text }) => ({ at: y(value), text })),
+    up: numbers.values.map(({ value, text }) => ({ at: round(high(value)), text })),
     band: isBanded && own ? bandPath(own.points, figure, x, y) : '',
     hand: isBanded && own ? handPaths(own.points, figure, x, y) : [],
     drawn: curves.map((curve, i) => {
@@ -107,13 +111,15 @@ function groupsOf({ groupText }: Axis, ticks: readonly number[], x: Place): Plot
 /** As many curves of one chart are told apart. */
 const SEVERAL_STYLES = 3;
 
-const valuesIn = ({ value, ends, hand }: Reading) => [value, ...(ends ?? []), ...(hand ?? [])];
+const valuesIn = (one: Reading | null) =>
+  one ? [one.value, ...(one.ends ?? []), ...(one.hand ?? [])] : [];
 
 interface Drawing {
   figure: FigureName;
   ticks: readonly number[];
   x: (at: number) => number;
   y: (value: number) => number;
+  canBe: (value: number) => boolean;
   isJoined: boolean;
   hasBars: boolean;
 }
@@ -122,11 +128,11 @@ function drawnCurve(
   { name, isKept, points }: Curve,
   style: number,
   shift: number,
-  { figure, ticks, x, y, isJoined, hasBars }: Drawing
+  { figure, ticks, x, y, canBe, isJoined, hasBars }: Drawing
 ): DrawnCurve {
   const read = points.flatMap(({ at, readings }) => {
     const reading = shownReading(figure, readings[figure]);
-    return reading ? [{ at, reading }] : [];
+    return reading && canBe(reading.value) ? [{ at, reading }] : [];
   });
   const places = read.map(({ at, reading }) => `${x(at)} ${y(reading.value)}`);
   return {

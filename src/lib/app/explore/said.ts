@@ -1,7 +1,8 @@
 import { GUIDES_SEE } from '$lib/course/guides-see';
 import { MODEL_VERSION } from '$lib/model';
-import type { Units } from '$lib/scoring';
-import type { Axis } from './axes';
+import { formatDepth, type Units } from '$lib/scoring';
+import { AXES, type Axis, type AxisName } from './axes';
+import type { ExploreBase } from './base';
 import { shownReading, type Curve, type Reading } from './curves';
 import { FIGURES, type FigureName } from './figures';
 
@@ -37,11 +38,40 @@ export function nearestPlace(places: readonly number[], value: number): number |
   );
 }
 
-/** What other pages have otherwise than this chart; empty where they agree. */
-export function besideWords(kind: 'lift' | 'sweep', figure: FigureName): string {
-  if (figure === 'limit_m_s')
-    return 'The boat card counts slower: it leaves room for slack and skirt.';
-  return kind === 'lift' ? GUIDES_SEE : '';
+/** What stands under a chart, a sentence each. */
+export function besideWords(
+  { kind, setup }: ExploreBase,
+  figure: FigureName,
+  axis: AxisName,
+  curves: readonly Curve[],
+  units: Units
+): string[] {
+  const isRun = FIGURES[figure].kind === 'runs';
+  const isLift = isRun && kind === 'lift';
+  return [
+    hardlyChanges(curves, figure) && `“${AXES[axis].name}” hardly changes this.`,
+    isLift && figure === 'travel_m' && 'How far is not how high. Look at how high it gets, too.',
+    isLift && axis === 'line' && 'Braid lifts the jig higher than mono.',
+    isLift &&
+      `The jig is ${formatDepth(setup.start.bait_x_m, units)} out: from farther, a lift drags it.`,
+    isLift && GUIDES_SEE,
+    figure === 'limit_m_s' && 'The boat card counts slower: it leaves room for more slack.',
+    isRun && axis !== 'slack' && 'Slack is as you set it: move it, and see how much it matters.'
+  ].filter((one) => one !== false);
+}
+
+/** All of a curve lies within what is likely at each of its points. */
+function hardlyChanges(curves: readonly Curve[], figure: FigureName): boolean {
+  const [{ points } = { points: [] }, ...others] = curves.filter(({ isKept }) => !isKept);
+  const readings = points.flatMap(({ readings }) => readings[figure] ?? []);
+  const values = readings.map(({ value }) => value);
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  return (
+    others.length === 0 &&
+    readings.length > 1 &&
+    most > 0 &&
+    readings.every(({ ends }) => ends && ends[0] <= least && ends[1] >= most)
+  );
 }
 
 /** What a chart says at one place, a sentence a curve. */
@@ -74,7 +104,8 @@ function readingText({ value, ends, hand }: Reading, figure: FigureName, units: 
   const range = ([low, high]: readonly [number, number]) =>
     said(low) === said(high) ? said(low) : `${said(low)} to ${said(high)}`;
   if (figure === 'limit_m_s') return value > 0 ? `${said(value)} stays down` : 'no pace stays down';
-  return [said(value), ends && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
+  const isOpen = ends && range(ends) !== said(value);
+  return [said(value), isOpen && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
     .filter(Boolean)
     .join('; ');
 }

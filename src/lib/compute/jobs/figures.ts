@@ -5,7 +5,7 @@ import {
   type Scenario,
   type ScenarioInput
 } from '../../model';
-import { bandsOf, contactWhileMoving, type UnknownName, type Unknowns } from '../../scoring';
+import { bandsOf, contactWhileMoving, type Unknowns } from '../../scoring';
 
 /** What is read off one run. */
 export interface RunFigures {
@@ -19,8 +19,6 @@ export interface FiguresWanted {
   scenarios: readonly ScenarioInput[];
   /** What is not known of them; left out, no bands are worked out. */
   unknowns?: Unknowns;
-  /** What the chart itself sets, and so is known. */
-  asked?: UnknownName;
 }
 
 /** Figures of a run, and where they may lie: [low, high]. */
@@ -38,14 +36,13 @@ function read(scenario: Scenario): RunFigures {
 /** Of each scenario; null for one that cannot be, as where the line is too short. */
 export function figuresOfRuns({
   scenarios,
-  unknowns,
-  asked
+  unknowns
 }: FiguresWanted): (FiguresMade | null)[] {
   return scenarios.map((input) => {
     try {
       const scenario = parseScenario(input);
       if (!unknowns) return { figures: read(scenario), ends: null };
-      const { travel_m, peak_height_m, contact } = bandsOf(scenario, read, unknowns, asked);
+      const { travel_m, peak_height_m, contact } = bandsOf(scenario, read, unknowns);
       return {
         figures: {
           travel_m: travel_m.nominal,

@@ -1,6 +1,6 @@
 import { contactLimit_s } from '../../course/contact-limit';
 import { parseScenario, ScenarioError, type Scenario, type ScenarioInput } from '../../model';
-import { bandsOf, type UnknownName, type Unknowns } from '../../scoring';
+import { bandsOf, type Unknowns } from '../../scoring';
 import { QUICKEST_S } from '../quickest-drag';
 
 export interface LimitsWanted {
@@ -10,7 +10,6 @@ export interface LimitsWanted {
   /** Coarse for a first picture, fine for the one that stays. */
   grain: keyof typeof TIMES_S;
   unknowns?: Unknowns;
-  asked?: UnknownName;
 }
 
 /** How fast the tip may go so that the bait stays down, m/s; 0 where no pace that was tried does it. */
@@ -31,7 +30,7 @@ function timesFor(count: number): number[] {
 
 /** Of each drag; null for one that cannot be made. */
 export function contactLimits(wanted: LimitsWanted): (LimitMade | null)[] {
-  const { drags, tip_m, grain, unknowns, asked } = wanted;
+  const { drags, tip_m, grain, unknowns } = wanted;
   const read = (scenario: Scenario) => {
     const shortest_s = contactLimit_s(scenario, TIMES_S[grain]);
     return { pace_m_s: shortest_s === undefined ? 0 : tip_m / shortest_s };
@@ -40,7 +39,7 @@ export function contactLimits(wanted: LimitsWanted): (LimitMade | null)[] {
     try {
       const scenario = parseScenario(input);
       if (!unknowns) return { ...read(scenario), ends: null };
-      const { nominal, ends } = bandsOf(scenario, read, unknowns, asked).pace_m_s;
+      const { nominal, ends } = bandsOf(scenario, read, unknowns).pace_m_s;
       return { pace_m_s: nominal, ends };
     } catch (error) {
       if (error instanceof ScenarioError) return null;
