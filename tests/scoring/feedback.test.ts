@@ -7,6 +7,7 @@ import {
   solveCorrection,
   type Challenge
 } from '../../src/lib/scoring';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/sandbox/grip';
 import { faultOf, type Fault } from '../../src/lib/scoring/fault';
 import { tied } from '../tied';
 import { challengeOf, oneFootGoals, plainChallenge } from './results';
@@ -61,8 +62,8 @@ describe('the one thing named', () => {
     ['fast', 'too_fast', tied('Go slower: the tip took 0.4~s. Move the tip ')],
     ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
-    ['far', 'too_far', 'Stop sooner. Move the tip '],
-    ['short', 'too_short', 'Keep going. Move the tip ']
+    ['far', 'too_far', 'Stop sooner, at '],
+    ['short', 'too_short', 'Keep going, to ']
   ];
   test.each(cases)('of a hand that was %s is %s', (name, fault, change) => {
     const words = told(hands[name]);
@@ -91,9 +92,22 @@ describe('the one thing named', () => {
     expect(describeTry(drag, graded, 'imperial', advice).change).toBe('Hardly anything to change.');
   });
 
-  test('ends with the solved move, unless there is nothing to change', () => {
+  test('is where to stop, and no pace, for whom only that was wrong: at that pace it does it', () => {
+    // Evenly, as the button turns this rod until somebody chooses another pace.
+    const pace_deg_s =
+      ((KEY_SPEEDS_M_S[FIRST_KEY_SPEED] / drag.setup.rod.length_m) * 180) / Math.PI;
+    const even = (to_deg: number) =>
+      hand(...stillFirst, [0.5 + (to_deg - 55) / pace_deg_s, to_deg]);
+    const { change } = told(even(74));
+    expect(change).toMatch(/^Stop sooner, at 1\sft\s\d\sin of tip\.$/);
+    const solved = advice?.move;
+    if (solved?.kind !== 'sweep') throw new Error('one sweep does it');
+    expect(told(even(solved.to_deg)).marks).toBe(100);
+  });
+
+  test('ends with the solved move, unless there is nothing to change or only where to stop', () => {
     for (const [name, input] of Object.entries(hands)) {
-      if (name === 'right') continue;
+      if (['right', 'far', 'short'].includes(name)) continue;
       expect(told(input).change).toMatch(
         /Move the tip 1\sft\s\d\sin slowly, in about \d(\.5)?\ss\.$/
       );
@@ -144,7 +158,7 @@ describe('what happened', () => {
     expect(words.did).toMatch(
       /^You moved the tip \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
     );
-    expect(words.change).toMatch(/Move the tip \d\d\scm slowly, in about \d(\.5)?\ss\.$/);
+    expect(words.change).toMatch(/^Stop sooner, at \d\d\scm of tip\.$/);
   });
 
   test('says where the jig left the bottom, as the trace has it, and not when as well', () => {

@@ -39,12 +39,23 @@ export function changeSentence(
   const move = correction && moveSentence(correction, units);
   if (fault === 'still' && move) return move;
   const hand = tipMotionOf(result);
+  const place = correction && PLACE[fault];
+  if (place && isPaceRight(hand, correction))
+    return `${ADVICE[fault](hand, units)}, ${place} ${formatLength(correction.tipTravel_m, units)} of tip.`;
   const isFarToo =
     fault === 'too_fast' &&
     correction &&
     tipTravel(result) > correction.tipTravel_m + correction.band_m;
   const advice = isFarToo ? 'Move less, and slower' : ADVICE[fault](hand, units);
   return move ? `${advice}. ${move}` : `${advice}.`;
+}
+
+/** Where to stop, for whom only that was wrong. */
+const PLACE: Partial<Record<Fault, string>> = { too_far: 'at', too_short: 'to' };
+
+/** No faster at its fastest than the move that does it, and slower does it too: no pace is asked of it. */
+function isPaceRight({ peakSpeed_m_s }: TipMotion, { isSlowToo, result }: Correction): boolean {
+  return isSlowToo && peakSpeed_m_s <= tipMotionOf(result).peakSpeed_m_s;
 }
 
 /**
