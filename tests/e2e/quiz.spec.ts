@@ -24,7 +24,7 @@ const SHOWN: Partial<Record<Kind['kind'], [role: 'img' | 'button', name: string]
   fault: ['button', 'Show me']
 };
 
-const reports = (page: Page) => page.getByRole('group', { name: /say how you got it:$/ });
+const reports = (page: Page) => page.getByRole('group', { name: /press how you got it:$/ });
 const report = (page: Page, name: string) => reports(page).getByRole('button', { name });
 const told = (page: Page) => page.locator('.told');
 

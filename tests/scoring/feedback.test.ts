@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { RodInput } from '../../src/lib/model';
+import { parseSetup, type RodInput } from '../../src/lib/model';
 import {
   describeTry,
   formatLength,
@@ -95,7 +95,7 @@ describe('the one thing named', () => {
   test('is where to stop, and no pace, for whom only that was wrong: at that pace it does it', () => {
     // Evenly, as the button turns this rod until somebody chooses another pace.
     const pace_deg_s =
-      ((KEY_SPEEDS_M_S[FIRST_KEY_SPEED] / drag.setup.rod.length_m) * 180) / Math.PI;
+      ((KEY_SPEEDS_M_S[FIRST_KEY_SPEED] / parseSetup(drag.setup).rod.length_m) * 180) / Math.PI;
     const even = (to_deg: number) =>
       hand(...stillFirst, [0.5 + (to_deg - 55) / pace_deg_s, to_deg]);
     const { change } = told(even(74));

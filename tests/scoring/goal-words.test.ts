@@ -18,8 +18,8 @@ const cases: [Goal, number, string, string][] = [
   [
     { kind: 'contact', least: 0.95 },
     0.62,
-    'Contact at least 95% of its way: 62%',
-    'Contact at least 95% of its way: 62%'
+    'On the bottom at least 95% of the time it moved: 62%',
+    'On the bottom at least 95% of the time it moved: 62%'
   ],
   [
     { kind: 'speed', most_m_s: 0.24 },
@@ -49,8 +49,8 @@ const cases: [Goal, number, string, string][] = [
   [
     { kind: 'contact', least: 0.9 },
     0.897,
-    'Contact at least 90% of its way: just under 90%',
-    'Contact at least 90% of its way: just under 90%'
+    'On the bottom at least 90% of the time it moved: just under 90%',
+    'On the bottom at least 90% of the time it moved: just under 90%'
   ],
   [
     { kind: 'bottom_first', within_s: 2.5 },

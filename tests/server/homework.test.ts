@@ -27,6 +27,8 @@ let store: Store;
 let guide: Guide;
 let homework: Homework;
 const phone = newToken();
+/** Long after what was sent at NOW. */
+const LATER = '2031-05-02T08:00:00.000Z';
 
 beforeEach(async () => {
   server = await sqlite.start();
@@ -141,9 +143,13 @@ describe('homework', () => {
     const { counts } = (await standingsOf(store.db, homework))[0];
     expect(counts).toEqual([
       { made: 0, good: null, of: 1 },
-      { made: 2, good: 1, of: 3 },
+      { made: 2, good: 1, endsWell: false, of: 3 },
       { made: 2, good: 1, of: 2 }
     ]);
+    // Who hits it last ends well, whatever came before.
+    await takeSent(store.db, homework.share, phone, tried('c', 9), LATER, 'a home');
+    const [now] = await standingsOf(store.db, homework);
+    expect(now.counts[1]).toEqual({ made: 3, good: 2, endsWell: true, of: 3 });
   });
 
   test('of one client is read without the others', async () => {

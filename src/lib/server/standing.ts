@@ -16,15 +16,17 @@ import { readStored } from './stored';
 interface Sent {
   made: number;
   good: number;
+  /** Whether the last of it was. */
+  endsWell: boolean;
 }
 
-const NOTHING: Sent = { made: 0, good: 0 };
+const NOTHING: Sent = { made: 0, good: 0, endsWell: false };
 
 /**
  * How a reply that says so reads as JSON, in every store alike; a quotation mark within its words has a
  * stroke before it, and so is none of these.
  */
-const GOOD = ['%"passed":true%', '%"right":true%'] as const;
+const isGood = sql`(reply like ${'%"passed":true%'} or reply like ${'%"right":true%'})`;
 
 /**
  * Where everybody stands, without what they sent: of hundreds of clients that is megabytes of rod
@@ -36,18 +38,22 @@ export async function standingsOf(db: Db, { id, task }: Homework): Promise<Clien
     .selectFrom('submissions')
     .select(['scope', 'part'])
     .select((of) => of.fn.countAll().as('made'))
-    .select(
-      sql`sum(case when reply like ${GOOD[0]} or reply like ${GOOD[1]} then 1 else 0 end)`.as(
-        'good'
+    .select([
+      sql`sum(case when ${isGood} then 1 else 0 end)`.as('good'),
+      sql<string>`coalesce(max(case when ${isGood} then received_at end), '')`.as('lastGood'),
+      sql<string>`coalesce(max(case when ${isGood} then null else received_at end), '')`.as(
+        'lastBad'
       )
-    )
+    ])
     .where('parent', '=', id)
     .groupBy(['scope', 'part'])
     .execute();
   const words = await lastWords(db, id);
   const sent = new Map(clients.map((client) => [client.id, new Map<string, Sent>()]));
-  for (const { scope, part, made, good } of rows)
-    sent.get(scope)?.set(part, { made: Number(made), good: Number(good) });
+  for (const { scope, part, made, good, lastGood, lastBad } of rows) {
+    const endsWell = lastGood > lastBad;
+    sent.get(scope)?.set(part, { made: Number(made), good: Number(good), endsWell });
+  }
   return clients.map(({ id, nickname, joined_at }) => {
     const all = sent.get(id) ?? new Map<string, Sent>();
     const counts = countsOf(task, all);
@@ -61,10 +67,13 @@ export async function standingsOf(db: Db, { id, task }: Homework): Promise<Clien
 function countsOf(task: Assignment, sent: ReadonlyMap<string, Sent>): PartCount[] {
   const of = (part: string) => sent.get(part) ?? NOTHING;
   const once = (part: string) => ({ made: Math.min(1, of(part).made), good: null, of: 1 });
-  const about = (objective: string): Sent =>
+  const about = (objective: string) =>
     SOURCES.filter((one) => one.objective === objective)
       .map(({ item }) => of(item))
-      .reduce((sum, { made, good }) => ({ made: sum.made + made, good: sum.good + good }), NOTHING);
+      .reduce((sum, { made, good }) => ({ made: sum.made + made, good: sum.good + good }), {
+        made: 0,
+        good: 0
+      });
   return askedParts(task).map(({ kind, id }) => {
     if (kind === 'challenge') return { ...of(id), of: task.tries };
     if (kind === 'lesson' || kind === 'lawn') return once(id);

@@ -47,6 +47,8 @@ export interface PartCount {
   made: number;
   /** Null where there is nothing to pass: a lesson, the lawn. */
   good: number | null;
+  /** Whether the last that came passed; only of a challenge. */
+  endsWell?: boolean;
   of: number;
 }
 

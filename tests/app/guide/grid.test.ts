@@ -75,6 +75,8 @@ test.each([
 test.each([
   ['most of what came missed', part(6, 2, 8), true],
   ['most of what came was good', part(6, 5, 8), false],
+  ['the last try, with the jig hidden, hit it', { ...part(2, 1, 2), endsWell: true }, false],
+  ['the last try missed', { ...part(2, 1, 2), endsWell: false }, true],
   ['nothing came yet', part(0, 0, 8), false],
   ['there is nothing to pass', part(1, null, 1), false]
 ] as const)('a client of whom %s needs a word: %o', (_, cell, needs) =>

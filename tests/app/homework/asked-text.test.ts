@@ -29,13 +29,19 @@ test('the rod is named where it is another than the lessons’, which all have t
   expect(new Set(rods)).toEqual(new Set([setup.rod.length_m]));
 });
 
-test('how much is asked is said only of what there is', () => {
-  expect(countsText(sampleTask)).toBe(
-    '3 tries of each challenge. In sight and hidden in turn. 2 questions of each kind.'
+test('how much is asked is said only of what there is, and of one thing not "each"', () => {
+  expect(countsText(sampleTask)).toBe('3 tries. You see the jig on every other try. 2 questions.');
+  const [challenge] = sampleTask.challenges;
+  const two = {
+    ...sampleTask,
+    challenges: [challenge, { ...challenge, id: 'another' }],
+    objectives: [...sampleTask.objectives, 'slack'],
+    phase: 'unseen' as const
+  };
+  expect(countsText(two)).toBe(
+    '3 tries at each task. The jig is hidden. 2 questions of each kind.'
   );
-  expect(countsText({ ...sampleTask, challenges: [], questions: 1 })).toBe(
-    '1 question of each kind.'
-  );
+  expect(countsText({ ...sampleTask, challenges: [], questions: 1 })).toBe('1 question.');
   expect(countsText({ ...sampleTask, challenges: [], objectives: [] })).toBe('');
 });
 

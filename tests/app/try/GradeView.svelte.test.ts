@@ -76,15 +76,30 @@ describe('the grade', () => {
     await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
   });
 
-  test('shows each goal: what was asked, what was reached, its marks and a bar of that length', async () => {
+  test('shows each goal: what was asked, what was reached and what it cost', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await openMarks();
     const travel = page.getByRole('row', { name: /Travel/ });
     await expect.element(travel).toHaveTextContent(/10\sin to 1\sft\s2\sin/);
     await expect.element(travel).toHaveTextContent(/1 ft 9 in/);
-    await expect.element(travel).toHaveTextContent(/15 of 60/);
-    const bars = [...document.querySelectorAll('path.got')].map((bar) => bar.getAttribute('d'));
-    expect(bars).toEqual(['M0 6H25', 'M0 6H70']);
+    await expect.element(travel).toHaveTextContent(/costs 45$/);
+    const contact = page.getByRole('row', { name: /On the bottom/ });
+    await expect.element(contact).toHaveTextContent(/costs 12$/);
+  });
+
+  test('what was kept adds no marks to a try that missed', async () => {
+    const half = grade(30, 0.5);
+    const [travel, contact] = half.goals;
+    const kept = { ...contact, met: 1, marks: 20 };
+    await render(GradeView, {
+      grade: { ...half, marks: 50, goals: [travel, kept] },
+      feedback,
+      units: 'imperial'
+    });
+    await openMarks();
+    const row = page.getByRole('row', { name: /On the bottom/ });
+    await expect.element(row).toHaveTextContent(/costs nothing$/);
+    await expect.element(page.getByRole('row', { name: /Travel/ })).toHaveTextContent(/costs 50$/);
   });
 
   test('follows the learner’s units', async () => {

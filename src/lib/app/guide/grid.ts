@@ -91,9 +91,9 @@ function partsOf(task: GridHomework['task'], named: Named): Omit<GridRow, 'cells
   });
 }
 
-/** Whether fewer of what came were good than a part is meant for: the guide says something of it. */
-export const needsWord = ({ made, good }: PartCount): boolean =>
-  good !== null && made > 0 && good / made < AIM.least;
+/** Whether fewer of what came were good than a part is meant for, the last try too: the guide says something of it. */
+export const needsWord = ({ made, good, endsWell }: PartCount): boolean =>
+  good !== null && made > 0 && !endsWell && good / made < AIM.least;
 
 /** "6 of 8, 4 passed"; "done" or "to do" for what is only done or not. */
 export function cellText({ made, good, of }: PartCount, word: GridRow['good']): string {

@@ -1,6 +1,6 @@
 import { fathomley } from '$lib/course/lessons/fathomley';
 import { parseSetup } from '$lib/model';
-import type { Assignment } from '$lib/wire';
+import type { Assignment, HomeworkPhase } from '$lib/wire';
 import { gearOf } from '$lib/sandbox/gear';
 import {
   formatDepth,
@@ -11,7 +11,6 @@ import {
   type Units
 } from '$lib/scoring';
 import { dayText, isLate } from '$lib/shell';
-import { PHASE_NAMES } from './draft';
 
 /** "5/8 oz in 11 ft of water", and the rod where it is another than all lessons have */
 export function gearText({ setup }: Pick<Challenge, 'setup'>, units: Units): string {
@@ -34,14 +33,28 @@ export function taskText(challenge: Pick<Challenge, 'setup' | 'ask'>, units: Uni
 
 type Counts = Pick<Assignment, 'challenges' | 'objectives' | 'tries' | 'questions' | 'phase'>;
 
-/** "2 tries of each challenge. Jig hidden. 4 questions of each kind." Only of what there is. */
+/** What a client sees of the jig, told to one. */
+const SEES: Record<HomeworkPhase, string> = {
+  seen: 'You see the jig.',
+  half_seen: 'You see the jig on every other try.',
+  unseen: 'The jig is hidden.'
+};
+
+/** "2 tries at each task. The jig is hidden. 4 questions of each kind." Only of what there is. */
 export function countsText({ challenges, objectives, tries, questions, phase }: Counts): string {
   const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
   const said = [
     ...(challenges.length > 0
-      ? [`${many(tries, 'try', 'tries')} of each challenge.`, `${PHASE_NAMES[phase]}.`]
+      ? [
+          `${many(tries, 'try', 'tries')}${challenges.length > 1 ? ' at each task' : ''}.`,
+          SEES[phase]
+        ]
       : []),
-    ...(objectives.length > 0 ? [`${many(questions, 'question', 'questions')} of each kind.`] : [])
+    ...(objectives.length > 0
+      ? [
+          `${many(questions, 'question', 'questions')}${objectives.length > 1 ? ' of each kind' : ''}.`
+        ]
+      : [])
   ];
   return said.join(' ');
 }

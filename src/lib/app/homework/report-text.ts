@@ -28,7 +28,8 @@ function liftedText(lifted: boolean | undefined): string {
 
 /** "2 of 8 tries", or "9 tries, 8 were asked" */
 export function triesText(made: number, asked: number): string {
-  return made > asked ? `${made} tries, ${asked} asked for` : `${made} of ${asked} tries`;
+  const tries = `${asked} ${asked === 1 ? 'try' : 'tries'}`;
+  return made > asked ? `${made} tries, ${asked} asked for` : `${made} of ${tries}`;
 }
 
 /** An answer, given or right, in the question's own words. */

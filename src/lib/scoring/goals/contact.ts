@@ -16,8 +16,8 @@ export const contact = goalKind({
   measure: (_, { result }) => contactWhileMoving(result),
   share: ({ least }, value) => fading(least - value, REACH),
   words: ({ least }, value) => ({
-    name: 'Contact',
-    asked: `at least ${formatShare(least)} of its way`,
+    name: 'On the bottom',
+    asked: `at least ${formatShare(least)} of the time it moved`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
   miss: () => '',

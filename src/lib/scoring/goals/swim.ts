@@ -36,7 +36,7 @@ export const swim = goalKind({
   share: ({ least }, value) => fading(least - value, REACH),
   words: ({ height_m: [low, high], least }, value, units) => ({
     name: 'Height of the swim',
-    asked: `${formatShare(least)} of its way between ${formatLength(low, units)} and ${formatLength(high, units)} up`,
+    asked: `${formatShare(least)} of the way between ${formatLength(low, units)} and ${formatLength(high, units)} up`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
   did: ({ height_m: [low, high], least }, value, units) => {
