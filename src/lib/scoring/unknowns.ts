@@ -34,10 +34,7 @@ export interface OwnSpread {
 export type Unknowns = 'slack and drag' | 'drag' | OwnSpread;
 
 /** The scenario as it may really have been: every corner of what is unknown, in the same order for each. */
-export function cornersOf(
-  scenario: Scenario,
-  unknowns: Unknowns = 'slack and drag'
-): Scenario[] {
+export function cornersOf(scenario: Scenario, unknowns: Unknowns = 'slack and drag'): Scenario[] {
   if (typeof unknowns === 'object') {
     const { middle, ends } = unknowns;
     return ends.map((end) => movedBy(scenario, middle, end));

@@ -50,7 +50,7 @@ export const UNKNOWN_TITLES: Record<UnknownName, string> = {
   elevation_deg: 'You hold it higher by',
   slack_m: 'Slack at the start',
   drag_area_m2: 'Drag area of the jig',
-  lift_to_drag: 'Planing: how much it rides up'
+  lift_to_drag: 'Riding up on its skirt'
 };
 
 /** What each is, in plain words. */

@@ -34,10 +34,7 @@ function read(scenario: Scenario): RunFigures {
 }
 
 /** Of each scenario; null for one that cannot be, as where the line is too short. */
-export function figuresOfRuns({
-  scenarios,
-  unknowns
-}: FiguresWanted): (FiguresMade | null)[] {
+export function figuresOfRuns({ scenarios, unknowns }: FiguresWanted): (FiguresMade | null)[] {
   return scenarios.map((input) => {
     try {
       const scenario = parseScenario(input);
