@@ -97,15 +97,15 @@ describe('a plan', () => {
 
   test('says the speed limit as a hand counts it', () => {
     const [heavy, light] = plan.weights;
-    expect(plain(speedWords(light, 'imperial'))).toBe(
+    expect(plain(speedWords(light, plan.asked, 'imperial'))).toBe(
       'No drag quicker than 2 ft of tip in 3 s. Within 25 ft of you, 5 s.'
     );
     const limit = { ...heavy.limit, count_s: [4, null] };
-    expect(plain(speedWords({ ...heavy, limit }, 'imperial'))).toBe(
+    expect(plain(speedWords({ ...heavy, limit }, plan.asked, 'imperial'))).toBe(
       'No drag quicker than 2 ft of tip in 4 s. Within 25 ft of you, reel in and cast again.'
     );
     const never = { ...heavy.limit, count_s: [null, null] };
-    expect(speedWords({ ...heavy, limit: never }, 'imperial')).toMatch(/Go heavier/);
+    expect(speedWords({ ...heavy, limit: never }, plan.asked, 'imperial')).toMatch(/Go heavier/);
   });
 
   test('ties on what guides do in 20 ft, names the lightest that holds, and says of each what it does', () => {
@@ -143,6 +143,11 @@ describe('a plan', () => {
     for (const ground of ['grass', 'brush'] as const) {
       expect(names(ground).slice(0, -1)).not.toContain('drag');
       expect(sheetRules({ ...asked, ground }, 'imperial').bottom).toHaveLength(1);
+      // And has no verdict by a drag that it forbids.
+      const day = { ...plan, asked: { ...asked, ground } };
+      expect(speedWords(plan.weights[0], day.asked, 'imperial')).toBe('');
+      const said = [firstWords(day), ...weightLines(day).map(({ says }) => says)].join(' ');
+      expect(said).not.toMatch(/drag|holds|lift/);
     }
   });
 
@@ -158,6 +163,32 @@ describe('a plan', () => {
     expect(handLine(plan).steps.length).toBeGreaterThan(0);
     expect(plain(handLine(plan).aim)).toBe('Want 1 ft: aim 8 in.');
     expect(handLine({ ...plan, hand: null })).toMatchObject({ lesson: 'one-foot', aim: '' });
+  });
+
+  test('counts casts by the moves of its own first retrieve, and says “each” of clients alone', () => {
+    // Hops of 15 in over 60 % of 60 ft are 29, of 1 s and a wait of 2 s: 87 s, a fall and 25 s.
+    const asked = {
+      ...plan.asked,
+      ground: 'grass',
+      temperature_C: 29,
+      out_m: 18.3,
+      minutes: 120,
+      clients: 0,
+      fish: 'active'
+    } as const;
+    expect(plannedRetrieves(asked)[0].name).toBe('hop');
+    const alone = castsWords({ ...plan, asked });
+    expect(alone).toMatch(/^About (55|60) casts, with 2-second waits\. Time for [56] changes\.$/);
+    expect(castsWords({ ...plan, asked: { ...asked, clients: 2 } })).toMatch(
+      /^About (25|30) casts each, .* Half the time goes to talk and knots\./
+    );
+  });
+
+  test('in hot water puts fish straight back, and names no season', () => {
+    const hot = { ...plan.asked, temperature_C: 29 };
+    expect(sheetRules(hot, 'imperial').caution).toContain('straight back');
+    expect(sheetRules({ ...hot, temperature_C: 24 }, 'imperial').caution).not.toContain('Hot');
+    expect(seasonWords(hot, 'imperial')).not.toMatch(/summer|winter|fall,/);
   });
 
   test('has its cautions in one line, the rules of the place first', () => {
@@ -176,7 +207,7 @@ describe('a plan', () => {
       ...rules.bottom.map(({ says }) => says),
       handLine(one).why,
       rules.caution,
-      ...one.weights.map((weight) => speedWords(weight, units)),
+      ...one.weights.map((weight) => speedWords(weight, one.asked, units)),
       ...retrieveLines(one).flatMap(({ trade, model }) => [trade, model])
     ];
     expect(said.flatMap((text) => [...saidWrongly(text), ...tooLong(text)])).toEqual([]);

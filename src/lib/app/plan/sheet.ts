@@ -4,6 +4,7 @@ import {
   castsIn,
   CASTS_A_CHANGE,
   firstWeight,
+  isDragged,
   lightestThatHolds,
   LONGEST_COUNT_S,
   PLAIN_MOVES,
@@ -55,15 +56,17 @@ export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
       count: `about ${formatTime(Math.round(fall[0]))}`,
       far: at(0),
       near: at(limit.count_s.length - 1),
-      says: `${i === first ? 'Tie it on. ' : ''}${useText(one, asked.depth_m)}`,
+      says: [i === first ? 'Tie it on.' : '', useText(one, asked)].filter(Boolean).join(' '),
       isFirst: i === first
     };
   });
 }
 
-function useText(one: PlannedWeight, depth_m: number): string {
+/** Where nobody drags, only a long count is said of it. */
+function useText(one: PlannedWeight, asked: PlanAsked): string {
   const use = weightUse(one);
-  const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, depth_m);
+  if (!isDragged(asked) && use !== 'long count') return '';
+  const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, asked.depth_m);
   return isDoubted ? `${USES[use]}; guides see it lift` : USES[use];
 }
 
@@ -72,7 +75,7 @@ export function firstWords({ asked, weights, units }: Weighed): string {
   const lightest = weights[lightestThatHolds(weights)];
   const depth = formatDepth(asked.depth_m, units);
   const usual = `Most guides tie on ${formatWeight(usualWeight_kg(asked.depth_m), units)} in ${depth}.`;
-  if (!lightest) return usual;
+  if (!lightest || !isDragged(asked)) return usual;
   const model = `By the model the lightest that holds and is down in ${LONGEST_COUNT_S} s: ${weightName(lightest, units)}.`;
   const doubt = guidesSeeItLift(lightest.mass_kg, asked.depth_m)
     ? ' Guides see that weight lift at this depth.'
@@ -90,8 +93,9 @@ export function outText(m: number, units: Units): string {
   return formatDepth(step_m * Math.max(1, Math.round(m / step_m)), units);
 }
 
-/** "No drag quicker than 2 ft of tip in 4 s. Within 25 ft of you, 6 s." */
-export function speedWords({ limit }: PlannedWeight, units: Units): string {
+/** "No drag quicker than 2 ft of tip in 4 s. Within 25 ft of you, 6 s."; nothing where nobody drags. */
+export function speedWords({ limit }: PlannedWeight, asked: PlanAsked, units: Units): string {
+  if (!isDragged(asked)) return '';
   const { tip_m, out_m, count_s } = limit;
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
   const inside = `Within ${outText(out_m[out_m.length - 1], units)} of you,`;
@@ -166,10 +170,15 @@ function movedText(
   return `goes ${far}${up}.`;
 }
 
+/** Less is no hop to anybody, m: an inch. */
+const LEAST_SEEN_M = 0.0254;
+
 /** "3 in to 2 ft 5 in", or "to 2 ft 5 in" for what may also stay down. */
 function upText([m, half]: readonly [number, number], length: (m: number) => string): string {
   const least = m - half;
-  return isOffBottom(least) ? `${length(least)} to ${length(m + half)}` : `to ${length(m + half)}`;
+  return least >= LEAST_SEEN_M
+    ? `${length(least)} to ${length(m + half)}`
+    : `to ${length(m + half)}`;
 }
 
 export interface SheetRules {
@@ -200,29 +209,36 @@ export function leftOutWords({ ground }: PlanAsked): string {
 }
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 
-/** "60 to 75 °F: a mix of drags and hops, wait 2 to 10 seconds. First drops, humps, rock." */
+/** "60 to 75 °F: look at first drops, humps, rock. Start with a mix of drags and hops, then wait 2 to 10 seconds." */
 export function seasonWords({ temperature_C }: PlanAsked, units: Units): string {
   const { says, where, retrieve, pause } = seasonRowNear(temperature_C);
-  return inUnits(`${says}: look at ${where}. Start with ${retrieve}, then wait ${pause}.`, units);
+  // By the water alone: nobody has looked at the calendar.
+  const [water] = says.split(',');
+  return inUnits(`${water}: look at ${where}. Start with ${retrieve}, then wait ${pause}.`, units);
 }
 
 /** Between the trade's 2 and 15 s, by the season's row, s. */
 const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 
-/** "About 30 casts. One change in 10 casts: 3 changes." */
+/** "About 30 casts, with 5-second waits. Time for 3 changes.": by the moves of the first retrieve. */
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
   const { fall, limit } = weights[firstWeight(weights, asked.depth_m)];
   const pause_s = PAUSE_S[seasonRowNear(asked.temperature_C).id];
-  const drag_s = limit.count_s[0] ?? 6;
-  const pace = { out_m: asked.out_m, fall_s: fall[0], tip_m: limit.tip_m, drag_s, pause_s };
+  const [{ name }] = plannedRetrieves(asked);
+  const plain = PLAIN_MOVES.find(({ retrieve }) => retrieve === name) ?? PLAIN_MOVES[0];
+  // No quicker than the sheet lets it be dragged.
+  const takes_s = Math.max(plain.takes_s, (plain === PLAIN_MOVES[0] && limit.count_s[0]) || 0);
+  const { tip_m } = plain;
+  const pace = { out_m: asked.out_m, fall_s: fall[0], tip_m, takes_s, pause_s };
   const casts = castsIn(asked.minutes, asked.clients, pace);
   const changes = Math.floor(casts / CASTS_A_CHANGE);
   const room =
     changes === 0
       ? 'No time for a change: stay with the first.'
-      : `Time for ${changes} ${changes === 1 ? 'change' : 'changes'}, from the top, ten casts each.`;
-  const half = asked.clients > 0 ? ' Half the time goes to talk and knots.' : '';
-  return `About ${aboutCasts(casts)} casts each, with ${pause_s}-second waits.${half} ${room}`;
+      : `Time for ${changes} ${changes === 1 ? 'change' : 'changes'}.`;
+  const [each, half] =
+    asked.clients > 0 ? [' each', ' Half the time goes to talk and knots.'] : ['', ''];
+  return `About ${aboutCasts(casts)} casts${each}, with ${pause_s}-second waits.${half} ${room}`;
 }
 
 /** In fives, above ten: nobody plans a day to the cast. */

@@ -4,9 +4,9 @@ import { formatShare } from '../../scoring';
 export interface CastPace {
   out_m: number;
   fall_s: number;
-  /** Of one drag of the tip. */
+  /** Of one move: the way of the tip, and its time. */
   tip_m: number;
-  drag_s: number;
+  takes_s: number;
   pause_s: number;
 }
 
@@ -21,9 +21,9 @@ const FISHED_PART = 0.5;
 
 /** How many casts a rod makes in so many minutes: arithmetic, no model. */
 export function castsIn(minutes: number, clients: number, pace: CastPace): number {
-  const { out_m, fall_s, tip_m, drag_s, pause_s } = pace;
-  const drags = Math.max(1, Math.round((WORKED_PART * out_m) / tip_m));
-  const cast_s = fall_s + drags * (drag_s + pause_s) + BETWEEN_S;
+  const { out_m, fall_s, tip_m, takes_s, pause_s } = pace;
+  const moves = Math.max(1, Math.round((WORKED_PART * out_m) / tip_m));
+  const cast_s = fall_s + moves * (takes_s + pause_s) + BETWEEN_S;
   const fished_s = 60 * minutes * (clients > 0 ? FISHED_PART : 1);
   return Math.max(1, Math.floor(fished_s / cast_s));
 }

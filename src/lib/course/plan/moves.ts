@@ -12,6 +12,9 @@ export interface PlainMove {
   says: string;
   /** A lift of an hour or more: guides see less travel than the model does. */
   byClock?: true;
+  /** Way of the tip, m, and time with what lowers it again, s. */
+  tip_m: number;
+  takes_s: number;
   run: (setup: SetupInput) => ShownRun;
 }
 
@@ -24,28 +27,38 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   {
     retrieve: 'drag',
     says: 'Tip {2 ft|60 cm} in 4 s',
+    tip_m: ft(2),
+    takes_s: 4,
     run: (setup) => shownDrag(setup, ft(2), 4)
   },
   {
     retrieve: 'lift and follow down',
     says: 'Rod 9 to 10, 1½ s up, then down with it',
     byClock: true,
+    tip_m: ft(3),
+    takes_s: 4.5,
     run: (setup) => shownHops(setup, 9, 10, 1.5, 1, 1)
   },
   {
     retrieve: 'hop',
     says: HOP_SAYS,
+    tip_m: ft(1.25),
+    takes_s: 1,
     run: shownHop
   },
   {
     retrieve: 'three hops',
     says: 'Three hops of {15 in|40 cm} of tip, rod climbing, 3 s rests',
+    tip_m: ft(3.75),
+    takes_s: 7,
     run: (setup) => uprightRun(setup, 30, threeHops)
   },
   {
     retrieve: 'stroke',
     says: 'Rod 9:30 to 12, ½ s up, then down with it',
     byClock: true,
+    tip_m: ft(7.5),
+    takes_s: 1.5,
     run: (setup) => shownHops(setup, 9.5, 12, 0.5, 1, 1)
   }
 ];

@@ -26,7 +26,12 @@ const MODEL = 'lesson on boat and wind, by the model' as const;
 const COLD_C = 15;
 /** Strokes begin here, 75 °F, as the retrieves have it. */
 const WARM_C = 23.9;
+/** Above it, 80 °F, a played fish seldom recovers well. Common practice. */
+const HOT_C = 26.7;
 const SNAGGY: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
+/** Where a drag balls up or hangs: how fast it may be is no question there. */
+const NO_DRAGS: ReadonlySet<string> = new Set(['grass', 'brush']);
+export const isDragged = ({ ground }: Pick<PlannedDay, 'ground'>) => !NO_DRAGS.has(ground);
 const HARD: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'stump']);
 
 /** The rules of a day, in the order in which they are said. */
@@ -151,7 +156,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
   {
     part: 'no bites',
     ...always,
-    says: 'One change in ten casts. Change two and you learn nothing.',
+    says: 'One change in ten casts.',
     source: PRACTICE
   },
   {
@@ -159,6 +164,13 @@ export const PLAN_RULES: readonly PlanRule[] = [
     when: 'water under 59 °F',
     holds: ({ temperature_C }) => temperature_C < COLD_C,
     says: 'Cold water: life jacket on. Ten minutes is all your hands have.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    when: 'water over 80 °F',
+    holds: ({ temperature_C }) => temperature_C > HOT_C,
+    says: 'Hot water kills tired fish: land them fast, put them straight back.',
     source: PRACTICE
   },
   {
