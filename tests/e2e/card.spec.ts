@@ -21,7 +21,7 @@ test(
     expect(await faultsOf(page)).toEqual([]);
     expect(await spillOf(page)).toBeLessThanOrEqual(0);
     await card.getByRole('button', { name: 'Next' }).press('Enter');
-    await expect(card.getByRole('heading', { name: 'How fast can I drag?' })).toBeInViewport();
+    await expect(card.getByRole('heading', { name: 'How far does it go?' })).toBeInViewport();
 
     const sheet = await page.pdf({ preferCSSPageSize: true });
     const text = sheet.toString('latin1');

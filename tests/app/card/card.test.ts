@@ -4,7 +4,7 @@ import { aPlan } from '../../practice/samples';
 import { cardFragment, readCardFragment } from '../../../src/lib/app/card/card-link';
 import { beyondA6 } from '../../../src/lib/app/card/a6-room';
 import { practiceGearText } from '../../../src/lib/app/card/practice-gear';
-import { cardSections, waterText } from '../../../src/lib/app/card/sections';
+import { cardSections, phoneOrder, waterText } from '../../../src/lib/app/card/sections';
 import { qrOf } from '../../../src/lib/connection/qr';
 import { saidWrongly, strangeUnits, tooLong } from '../../../src/lib/course/voice';
 import { FOOT_M } from '../../../src/lib/model';
@@ -115,9 +115,23 @@ describe('a boat card', () => {
     const [moves] = words({ ...card, rows: ['moves'], moves: [lift, hop] });
     expect(moves).toContain('Hop: 15 in of tip, from ten, in ¼ s');
     expect(moves.filter((text) => /^up to 1.* high, swings in$/.test(text))).toHaveLength(2);
-    expect(moves.at(-1)).toContain('Lifts: from what guides see to what the model says.');
+    expect(moves.at(-1)).toContain('Lifts: guides see the low end.');
     const [drags] = words({ ...card, rows: ['moves'], moves: [card.moves[0]] });
     expect(drags.at(-1)).not.toContain('uides see');
+  });
+
+  test('on a phone begins with what is asked in the boat, and keeps the rest in order', () => {
+    const asked = phoneOrder(cardSections(card)).map(({ row }) => row);
+    const rest = card.rows.filter((row) => row !== 'snag' && row !== 'bites');
+    expect(asked).toEqual(['snag', 'bites', ...rest]);
+  });
+
+  test('in grass and brush has no drag and no count for one', () => {
+    for (const bottom of ['grass', 'brush'] as const) {
+      const there = cardSections({ ...card, bottom, rows: ['moves', 'limits', 'falls'] });
+      expect(there.map(({ row }) => row)).not.toContain('limits');
+      expect(JSON.stringify(there[0].table?.rows)).not.toContain('Tip ');
+    }
   });
 
   test('with all its rows names those that one A6 sheet has no room for, and keeps the tables', () => {

@@ -2,7 +2,7 @@ import { allLessons, findLesson } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
 import { liftText } from '$lib/course/guides-see';
-import { HOP_SAYS, ownCount } from '$lib/course/plan';
+import { HOP_SAYS, isDragged, ownCount } from '$lib/course/plan';
 import { windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
 import { INCH_M, isOffBottom } from '$lib/model';
@@ -42,30 +42,33 @@ const OWN_COUNTS = ' From your own tests: less is left open, so a count may be s
 const LEAST_GIVE_M: Record<Units, number> = { imperial: INCH_M, metric: 0.02 };
 
 const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | null> = {
-  moves: ({ moves, depths_m, out_m, units }) => ({
+  moves: ({ moves, depths_m, out_m, bottom, units }) => ({
     title: 'Rod to jig',
     asks: 'How far does it go?',
     table: {
       head: ['Rod', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
-      rows: moves.map((one) => [
-        moveText(one, units),
-        ...[0, 1].map((i) => cameText(one, i, units))
-      ])
+      rows: moves
+        .filter(({ kind }) => kind !== 'drag' || isDragged({ ground: bottom }))
+        .map((one) => [moveText(one, units), ...[0, 1].map((i) => cameText(one, i, units))])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, level bottom. ± is slack and skirt.${moves.some(({ kind }) => kind === 'lift') ? ' Lifts: from what guides see to what the model says.' : ''}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out. ± is slack and skirt.${moves.some(({ kind }) => kind === 'lift') ? ' Lifts: guides see the low end.' : ''}`
   }),
-  limits: ({ limits, depths_m, isOwn, units }) => ({
-    title: 'Stays down',
-    asks: 'How fast can I drag?',
-    table: {
-      head: ['Jig out', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
-      rows: limits.out_m.map((m, i) => [
-        formatDepth(m, units),
-        ...limits.count_s.map((row) => countText(row[i], limits.tip_m, units))
-      ])
-    },
-    note: `No quicker than this count, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''}`
-  }),
+  // In grass and brush a drag balls up or hangs, at any count.
+  limits: ({ limits, depths_m, isOwn, bottom, units }) =>
+    isDragged({ ground: bottom })
+      ? {
+          title: 'Stays down',
+          asks: 'How fast can I drag?',
+          table: {
+            head: ['Jig out', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
+            rows: limits.out_m.map((m, i) => [
+              formatDepth(m, units),
+              ...limits.count_s.map((row) => countText(row[i], limits.tip_m, units))
+            ])
+          },
+          note: `No quicker than this count, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''}`
+        }
+      : null,
   falls: ({ falls, units }) => ({
     title: 'Count it down',
     asks: 'When is it down?',
@@ -86,7 +89,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     title: 'Bite or bottom',
     asks: 'Is it a fish?',
     lines: cuesOf('bite-or-bottom', units),
-    note: 'Bottom holds still. Fish move. In doubt: reel down, test, sweep.'
+    note: 'Bottom holds still. Fish move.'
   }),
   bottoms: ({ units }) => ({
     title: 'What bottom is it',
@@ -121,6 +124,15 @@ export function cardSections(card: BoatCard): CardSection[] {
     const made = card.rows.includes(row) ? MAKERS[row](card) : null;
     return made ? [{ row, ...made }] : [];
   });
+}
+
+/** What is asked in the boat before anything else. */
+const ASKED_FIRST: readonly CardRow[] = ['snag', 'bites'];
+
+/** The parts as a phone has them, one question at a time. */
+export function phoneOrder(sections: readonly CardSection[]): CardSection[] {
+  const first = ASKED_FIRST.flatMap((row) => sections.find((one) => one.row === row) ?? []);
+  return [...first, ...sections.filter(({ row }) => !ASKED_FIRST.includes(row))];
 }
 
 /** Letters up to which a part leaves much room on a phone, or some. */
