@@ -1,12 +1,20 @@
 import { expect, test, type Locator } from '@playwright/test';
 import { beginLesson } from './begin';
+import { failures, openLesson, sayIfAsked, takeRod, verdictOf } from './by-ear';
+import { setSpeed } from './goal-plans';
 import { turnByKey } from './hand';
 import { goToQuestion, openClinic, options, phoneIn } from './in-clinic';
+import { doByEar } from './listener';
 import { visit } from './page';
 import { changeBy, contrastWithin } from './seen-pixels';
+import { UNSEEN_PLANS } from './unseen-plans';
 
 /** WCAG 2.2, 1.4.11: of what tells a state, or is a sign. */
 const LEAST = 3;
+/** Of a disc, what lies well within its edge: there is nothing but the disc and what is drawn on it. */
+const INSIDE = { x: 0.25, y: 0.25, width: 0.5, height: 0.5 };
+/** Of a line of words, where its letters hang down. */
+const FOOT = { x: 0, y: 0.8, width: 1, height: 0.2 };
 
 test.use({ contextOptions: { forcedColors: 'active', reducedMotion: 'reduce' } });
 
@@ -76,6 +84,11 @@ test(
       await expect(mark).toBeVisible();
       expect(await contrastWithin(mark.locator('svg')), says).toBeGreaterThan(LEAST);
     }
+    const tick = asked.getByText('right, by the model').locator('svg');
+    for (const colorScheme of ['dark', 'light'] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await contrastWithin(tick, INSIDE), colorScheme).toBeGreaterThan(LEAST);
+    }
     const step = page.locator('#exactly-one-foot');
     await step.getByRole('button', { name: 'Take the rod' }).click();
     const bottom = step.locator('figure.bottom');
@@ -86,6 +99,8 @@ test(
     await expect(sign).toBeVisible();
     expect(await contrastWithin(sign)).toBeGreaterThan(LEAST);
     expect(await isPainted(bottom)).toBe(true);
+    const jig = bottom.getByText('The jig', { exact: true });
+    expect(await contrastWithin(jig, FOOT)).toBeGreaterThan(LEAST);
     const again = step.getByRole('button', { name: 'Try again' });
     expect(await changeBy(again, () => again.focus())).toBeGreaterThan(LEAST);
     await step.getByRole('button', { name: 'Send it' }).click();
@@ -93,6 +108,44 @@ test(
     await expect(box).toBeVisible();
     const edge = () => box.evaluate((dialog) => (dialog.style.borderColor = 'Canvas'));
     expect(await changeBy(box, edge)).toBeGreaterThan(LEAST);
+  }
+);
+
+test(
+  'with forced colors of night and of day a call shows where one is and what one says, and a try that it passed',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    test.slow();
+    const plan = UNSEEN_PLANS[0];
+    await openLesson(page, plan.lesson);
+    const place = await takeRod(page, plan.challenge);
+    await doByEar(place, [...setSpeed(plan.speed), ...plan.steps], 'keys');
+    const guess = place.getByRole('form', { name: 'Your guess' });
+    await expect(guess).toBeVisible();
+    for (const colorScheme of ['dark', 'light'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const [down, lifted] = await guess.getByRole('radio').all();
+      await lifted.check();
+      expect(await changeBy(down, () => down.check()), colorScheme).toBeGreaterThan(LEAST);
+      const length = guess.getByRole('textbox');
+      expect(await changeBy(length, () => length.focus()), colorScheme).toBeGreaterThan(LEAST);
+      const call = guess.getByRole('button', { name: 'Call it' });
+      await down.focus();
+      const go = () => page.keyboard.press('Tab');
+      expect(await changeBy(call, go), colorScheme).toBeGreaterThan(LEAST);
+      await expect(call).toBeFocused();
+    }
+    await sayIfAsked(place, plan.calls_in);
+    await verdictOf(place);
+    await place.getByRole('button', { name: 'Try again' }).press('Enter');
+    await expect(place.getByRole('slider')).toBeFocused();
+    expect(await failures(place, plan, 'keys')).toEqual([]);
+    const sign = place.locator('.grade .sign');
+    for (const colorScheme of ['dark', 'light'] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await contrastWithin(sign), colorScheme).toBeGreaterThan(LEAST);
+      expect(await contrastWithin(sign, INSIDE), colorScheme).toBeGreaterThan(LEAST);
+    }
   }
 );
 
@@ -111,10 +164,22 @@ test(
       await phone.mouse.move(0, 0);
     };
     expect(await changeBy(option, vote)).toBeGreaterThan(LEAST);
+    const last = options(phone).last();
+    expect(await changeBy(last, () => phone.keyboard.press('Tab'))).toBeGreaterThan(LEAST);
+    await expect(last).toBeFocused();
     // And the big screen, how many voted for what: by the bars, not by the stroke at their ends.
     await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
-    await page.getByRole('button', { name: 'Stop voting' }).click();
+    const stop = page.getByRole('button', { name: 'Stop voting' });
+    await page.getByRole('button', { name: 'Previous' }).focus();
+    expect(await changeBy(stop, () => page.keyboard.press('Tab'))).toBeGreaterThan(LEAST);
+    await expect(stop).toBeFocused();
+    await stop.click();
     await page.getByRole('button', { name: 'Reveal' }).click();
+    for (const place of [page, phone]) {
+      const right = place.getByText('right, by the model');
+      await expect(right).toBeVisible();
+      expect(await contrastWithin(right)).toBeGreaterThan(LEAST);
+    }
     await page.addStyleTag({ content: '.line span { border: 0 !important; }' });
     const bar = page.locator('.line span[style*="100%"]');
     const hide = () => bar.evaluate((span) => (span.style.visibility = 'hidden'));

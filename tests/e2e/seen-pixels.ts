@@ -23,9 +23,32 @@ async function luminances(page: Page, png: Buffer): Promise<number[]> {
 const contrast = (one: number, other: number) =>
   (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
 
+/** A part of a place, as shares of its width and height. */
+interface Part {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+const WHOLE: Part = { x: 0, y: 0, width: 1, height: 1 };
+
+async function shotOf(place: Locator, part: Part): Promise<Buffer> {
+  if (part === WHOLE) return place.screenshot();
+  await place.scrollIntoViewIfNeeded();
+  const box = await place.boundingBox();
+  if (!box) throw new Error('nothing to be seen there');
+  const clip = {
+    x: box.x + part.x * box.width,
+    y: box.y + part.y * box.height,
+    width: part.width * box.width,
+    height: part.height * box.height
+  };
+  return place.page().screenshot({ clip });
+}
+
 /** The most that any two of its pixels differ by: a sign that has its ground’s colour has 1. */
-export async function contrastWithin(place: Locator): Promise<number> {
-  const seen = await luminances(place.page(), await place.screenshot());
+export async function contrastWithin(place: Locator, part = WHOLE): Promise<number> {
+  const seen = await luminances(place.page(), await shotOf(place, part));
   return contrast(
     seen.reduce((most, one) => Math.max(most, one), 0),
     seen.reduce((least, one) => Math.min(least, one), 1)
