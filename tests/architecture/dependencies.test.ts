@@ -12,3 +12,19 @@ test('each library has a reason, and what is written of them is what the lockfil
     stderr: ''
   });
 });
+
+test('where no registry answers, the audit says so and does not end well', () => {
+  // The discard port: nobody listens there.
+  const env = {
+    ...process.env,
+    npm_config_registry: 'http://127.0.0.1:9',
+    npm_config_fetch_retries: '0'
+  };
+  const { stderr, status } = spawnSync(process.execPath, ['scripts/audit.mjs'], {
+    cwd: root,
+    env,
+    encoding: 'utf8'
+  });
+  expect(stderr).toMatch(/^!!! NOT AUDITED: .*ECONNREFUSED/);
+  expect(status).toBe(2);
+});
