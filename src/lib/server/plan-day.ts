@@ -98,7 +98,7 @@ export function planDayOf(
   return [
     drill('safety', {
       title: TALK,
-      why: 'First, every time, with every client.',
+      why: '',
       least: unhurried_min,
       grows: 0,
       rank: 0
@@ -139,7 +139,7 @@ export function planDayOf(
       'bite-or-bottom',
       {
         title: 'Bite or bottom',
-        why: 'Take a bite for a snag and you lose the fish.',
+        why: '',
         least: 8,
         grows: 1,
         rank: isSnaggy ? 8 : 7
@@ -161,7 +161,7 @@ export function planDayOf(
     ),
     {
       title: others > 0 ? 'Everyone picks, and says why' : 'The client picks, and says why',
-      why: 'If you can explain it, you’ll keep it.',
+      why: '',
       steps: [
         others > 0
           ? 'Weight, retrieve and pace for this spot: everyone picks, with a reason for each.'
@@ -174,7 +174,7 @@ export function planDayOf(
     },
     {
       title: 'Write the log',
-      why: 'While it’s fresh.',
+      why: '',
       steps: ['Together, before you pack up.'],
       lesson: 'a-morning',
       least: 5,
@@ -252,8 +252,7 @@ function retrieveDraft(
     why: useOn(retrieve, temperature_C),
     steps: [
       ...(retrieve.name === 'drag' ? ONE_FOOT_AFLOAT : [challenge.ask]),
-      feelOf(retrieve, ground),
-      ...(i === 0 ? ['Change one thing every ten casts.'] : [])
+      feelOf(retrieve, ground)
     ],
     lesson: lesson.id,
     least: i === 0 ? 8 : 10,

@@ -95,7 +95,7 @@ test('the room’s hand has each of a few tries instead of an average, and says 
   expect(row).toMatchObject({ said: tied('15~cm, 45~cm'), spread: null });
   expect(row.marks).toHaveLength(2);
   expect(row.marks.every((x) => x > 0 && x < BIAS_LAYOUTS.wide.width)).toBe(true);
-  expect(handKey([two])).toBe('A ring is one try: too few for an average.');
+  expect(handKey([two])).toBe('A ring is one try.');
   expect(handKey([{ ...two, few: [] }, two])).toMatch(/^The mark is the average.*ring is one try/);
 });
 

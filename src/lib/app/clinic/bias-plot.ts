@@ -22,7 +22,7 @@ export interface BiasRow extends Omit<FigureAxis, 'at'> {
 
 /** What mark and whisker mean: the spread is a standard deviation of the tries about their middle. */
 export function handKey(rounds: readonly RoomHand[]): string {
-  const few = rounds.some(isFew) ? 'A ring is one try: too few for an average.' : '';
+  const few = rounds.some(isFew) ? 'A ring is one try.' : '';
   const many = rounds.every(isFew)
     ? ''
     : 'The mark is the average of all tries; about two of three lie on the line.';

@@ -49,7 +49,7 @@ export function voteWords(
     return ballot > 1 ? 'Once more, on your own.' : 'On your own, before you see it.';
   }
   if (aid === 'talk') return 'Tell a neighbor why you picked it. Then all vote again.';
-  return 'Look at the screen.';
+  return 'Voting has stopped.';
 }
 
 /** What kind of round this is. */
@@ -61,8 +61,8 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
 }
 
 /**
- * What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered". The phones
- * say "Look at the screen" once a round is closed, so the screen says that it is.
+ * What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered", and that a
+ * round is closed once it is.
  */
 export function cameWord(view: Pick<ScreenView, 'shown' | 'seats' | 'phase'>): string {
   const { shown, seats, phase } = view;
