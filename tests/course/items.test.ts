@@ -36,6 +36,15 @@ describe('generated questions', () => {
     for (const [, goes] of faults) expect(parseFloat(goes)).toBeCloseTo(tip_m, 2);
   });
 
+  test('that stand in order from the first are found out, and none is dealt so', () => {
+    const item = itemOf('order-paces', 7);
+    const answer = item.answer as OrderAnswer;
+    const things = answer.key.map((id) => answer.things.find((thing) => thing.id === id)!);
+    const fault = 'the things stand in order from the first';
+    expect(faultsOf({ ...item, answer: { ...answer, things } })).toContain(fault);
+    expect(faultsOf(item)).toEqual([]);
+  });
+
   test('with a key that the runs do not show are found out', () => {
     const stop = itemOf('mark-slack-drag', 2);
     const moved = { ...(stop.answer as MarkAnswer), key: (stop.answer.key as number) + 0.01 };

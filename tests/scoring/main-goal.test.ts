@@ -67,7 +67,13 @@ test('what was made keeps its part where something else was not done at all, and
   expect(grade.goals.map(({ met }) => met)).toEqual([1, 0, 1]);
   // As half of what was asked of one thing: three quarters of that part. Each of three goals is rounded.
   expect(Math.abs(grade.marks - (34 / 67) * PASS_MARK)).toBeLessThanOrEqual(1.5);
-  const still = gradeTry(task, { kind: 'sweep', from_deg: 60, to_deg: 60, duration_s: 4 });
+  const still = gradeTry(task, {
+    kind: 'sweep',
+    from_deg: 60,
+    to_deg: 60,
+    duration_s: 4,
+    elevation_deg: 8
+  });
   expect(still.grade.marks).toBe(0);
 });
 

@@ -87,7 +87,9 @@ function answerFaults({ answer }: Item): string[] {
   const ids = answer.form === 'choose' ? answer.options.map(({ id }) => id) : answer.key;
   const isThere = answer.form === 'order' || ids.includes(answer.key);
   const says = answer.form === 'choose' ? answer.options : answer.things;
+  const isDone = answer.form === 'order' && answer.things.every(({ id }, i) => id === ids[i]);
   return [
+    ...(isDone ? ['the things stand in order from the first'] : []),
     ...(isThere ? [] : ['the key is no option']),
     ...(new Set(ids).size === ids.length ? [] : ['an option is there twice']),
     ...(new Set(says.map((one) => one.says)).size === says.length

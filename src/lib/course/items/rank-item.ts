@@ -38,12 +38,21 @@ export function orderBy(
   const ranked = rankedOf(wanted);
   if (ranked === null) return null;
   const { rule, right, reversed, other, contenders } = wanted;
-  const things = contenders.map(({ id, says }) => ({ id, says }));
   const key = ranked.map(({ id }) => id);
+  const things = outOfOrder(
+    contenders.map(({ id, says }) => ({ id, says })),
+    key
+  );
   return {
     ...draftOf(wanted, ranked, 'in order'),
     answer: { form: 'order', rule, things, key, right, reversed, other }
   };
+}
+
+/** As they came, but never in the order that is asked for: who moves nothing has put nothing in order. */
+function outOfOrder<T extends { id: string }>(things: T[], key: readonly string[]): T[] {
+  const [first, ...others] = things;
+  return things.every(({ id }, i) => id === key[i]) ? [...others, first] : things;
 }
 
 /** Which does it most, or least? */
