@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { measured } from '../../src/lib/course/items/measure';
-import { answerOf, judgeSaid, loadLessons, nearestOption, saidOf } from '../../src/lib/course';
+import type { MeasureName } from '../../src/lib/course/items/measures';
+import {
+  answerOf,
+  judgeSaid,
+  loadLessons,
+  nearestOption,
+  saidOf,
+  type PredictQuestion,
+  type ShownRun
+} from '../../src/lib/course';
 
 const asked = loadLessons().flatMap(({ id, sections }) =>
   sections.flatMap((section) =>
@@ -8,8 +17,34 @@ const asked = loadLessons().flatMap(({ id, sections }) =>
   )
 );
 
-test('a number is asked for where an angler would say one: feet of a drag, seconds of a fall', () => {
-  expect(asked.map(({ id }) => id)).toEqual(['line-and-rod', 'rigging']);
+test('a number is asked for where an angler would say one: length of a drag, seconds of a fall', () => {
+  expect(asked.map(({ id, question }) => [id, question.say])).toEqual([
+    ['slack', 'inches'],
+    ['line-and-rod', 'feet'],
+    ['rigging', 'seconds'],
+    ['first-drop', 'seconds'],
+    ['offshore', 'seconds']
+  ]);
+});
+
+/** In every reading of slack and drag area; by the learner's own count where there is one. */
+function everyReading({ run, timed }: PredictQuestion, of: MeasureName): number[] {
+  const read = (one: ShownRun) => {
+    const { nominal, corners } = measured(one, of, 'slack and drag');
+    return [nominal, ...corners];
+  };
+  const counted = timed && read(timed.run);
+  return read(run).map((value, i) => (counted ? (value * timed.fall_s) / counted[i] : value));
+}
+
+test('a count of one’s own leaves the fall it is scaled to far less open', () => {
+  const { question } = asked.find(({ id }) => id === 'offshore') ?? asked[0];
+  const spread = (one: PredictQuestion) => {
+    const values = everyReading(one, 'fall_s');
+    return Math.max(...values) / Math.min(...values);
+  };
+  expect(spread(question)).toBeLessThan(1.05);
+  expect(spread({ ...question, timed: undefined })).toBeGreaterThan(1.5);
 });
 
 describe.each(asked)('in $id', ({ question }) => {
@@ -19,8 +54,7 @@ describe.each(asked)('in $id', ({ question }) => {
   test('what the right option says is right, slack and drag area leave it so, and beside it is not', () => {
     const { figure, range } = judgeSaid(question, 0);
     expect(figure.of).toBe(of);
-    const { nominal, corners } = measured(question.run, of, 'slack and drag');
-    for (const said of [nominal, ...corners, ...range])
+    for (const said of [...everyReading(question, of), ...range])
       expect(judgeSaid(question, said)).toMatchObject({ right: true, reply: key.reply });
     expect(judgeSaid(question, 0.99 * range[0]).right).toBe(false);
     const off = judgeSaid(question, 1.01 * range[1]);

@@ -75,7 +75,7 @@ test(
     const { id, setup } = asked;
     await visit(page, '/lessons/slack');
     await beginLesson(page);
-    await page.locator('#predict').getByRole('radio').first().check();
+    await page.locator('#predict').getByRole('textbox').fill('12');
     await page.getByRole('button', { name: 'Lock it in' }).click();
     const step = page.locator(`#${id}`);
     await step.getByRole('button', { name: 'Take the rod' }).click();

@@ -18,7 +18,7 @@ const WORDS: Record<MeasureName, (value: number, units: Units) => Words> = {
     lengthWords(Math.abs(m), units),
     m < -PUT_M ? 'away from you' : 'toward you'
   ],
-  peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at most'],
+  peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at its highest'],
   contact: (share) => [formatShare(share), 'of the move on bottom'],
   fall_s: (s) => [formatTime(s), 'from splash to bottom'],
   airborne_s: (s) => [formatTime(s), 'off bottom'],

@@ -96,6 +96,8 @@ const predict = v.strictObject({
      */
     say: v.optional(v.picklist(['feet', 'inches', 'seconds'])),
     run,
+    /** A fall that the learner has counted, s: the one that is asked is told by it. */
+    timed: v.optional(v.strictObject({ run, fall_s: numberIn(1, 60) })),
     options: v.pipe(v.array(option), v.minLength(3, 'must be three or more'), v.maxLength(5))
   })
 });

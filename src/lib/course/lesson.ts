@@ -33,6 +33,8 @@ export interface PredictQuestion {
   /** A number is said in these units instead of an option being chosen. */
   say?: 'feet' | 'inches' | 'seconds';
   run: ShownRun;
+  /** A fall that the learner has counted, s: the one that is asked is told by it. */
+  timed?: { run: ShownRun; fall_s: number };
   options: Option[];
 }
 

@@ -2,25 +2,30 @@ import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
 import { saidAbout, saidSeconds } from './items/said';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/measures';
-import type { Option, PredictQuestion } from './lesson';
+import type { Option, PredictQuestion, ShownRun } from './lesson';
 import { nearestOption, saidOf } from './nearest-option';
+
+/** What a quantity comes to, SI. */
+type ValueOf = (measure: MeasureName) => number;
 
 export interface PredictAnswer {
   /** The option that the model's run makes right. */
   key: Option;
   result: Result;
+  valueOf: ValueOf;
 }
 
 /** Runs the question and finds its key. Throws RangeError unless exactly one option holds. */
-export function answerOf({ run, options, ask }: PredictQuestion): PredictAnswer {
-  const { setup, move, hold_s } = run;
-  const result = simulateScenario(parseScenario({ ...setup, move, hold_s }));
-  const right = options.filter((option) => holds(option, result));
+export function answerOf(question: PredictQuestion): PredictAnswer {
+  const { options, ask } = question;
+  const result = simulateScenario(scenarioOf(question.run));
+  const valueOf = byOwnCount(question, result, () => simulateScenario(timedScenario(question)));
+  const right = options.filter((option) => holds(option, valueOf));
   if (right.length !== 1) {
     const which = right.map(({ id }) => id).join(', ') || 'none';
     throw new RangeError(`"${ask}" must have one right option, has ${which}`);
   }
-  return { key: right[0], result };
+  return { key: right[0], result, valueOf };
 }
 
 /**
@@ -28,12 +33,27 @@ export function answerOf({ run, options, ask }: PredictQuestion): PredictAnswer 
  * asks for more than the model knows.
  */
 export function isCertainPrediction(question: PredictQuestion): boolean {
-  const { setup, move, hold_s } = question.run;
   const { key } = answerOf(question);
-  return cornersOf(parseScenario({ ...setup, move, hold_s })).every((corner) => {
-    const result = simulateScenario(corner);
-    return question.options.every((option) => holds(option, result) === (option.id === key.id));
+  const timed = question.timed ? cornersOf(timedScenario(question)) : [];
+  return cornersOf(scenarioOf(question.run)).every((corner, i) => {
+    const valueOf = byOwnCount(question, simulateScenario(corner), () =>
+      simulateScenario(timed[i])
+    );
+    return question.options.every((option) => holds(option, valueOf) === (option.id === key.id));
   });
+}
+
+const scenarioOf = ({ setup, move, hold_s }: ShownRun) => parseScenario({ ...setup, move, hold_s });
+
+function timedScenario({ timed, ask }: PredictQuestion) {
+  if (!timed) throw new RangeError(`"${ask}" has nothing that was timed`);
+  return scenarioOf(timed.run);
+}
+
+/** A fall by the learner's own count of another: what is unknown slows both alike. */
+function byOwnCount({ timed }: PredictQuestion, result: Result, counted: () => Result): ValueOf {
+  const scale = timed ? timed.fall_s / MEASURES.fall_s.of(counted()) : 1;
+  return (measure) => MEASURES[measure].of(result) * (measure === 'fall_s' ? scale : 1);
 }
 
 /** A quantity of a run that was asked about, SI. */
@@ -43,10 +63,10 @@ export interface AskedFigure {
 }
 
 /** What the key says of the run, in figures: the quantities that were asked, and no other. */
-export function askedFigures({ key, result }: PredictAnswer): AskedFigure[] {
+export function askedFigures({ key, valueOf }: PredictAnswer): AskedFigure[] {
   return MEASURE_NAMES.filter((measure) => key.holds[measure] !== undefined).map((of) => ({
     of,
-    value: MEASURES[of].of(result)
+    value: valueOf(of)
   }));
 }
 
@@ -63,9 +83,9 @@ export interface SaidVerdict {
 /** Right within the range of the option that is; a number that is off hears what its nearest option hears. */
 export function judgeSaid(question: PredictQuestion, said: number): SaidVerdict {
   const of = saidOf(question);
-  const { key, result } = answerOf(question);
+  const { key, valueOf } = answerOf(question);
   const range = key.holds[of] ?? [NaN, NaN];
-  const value = MEASURES[of].of(result);
+  const value = valueOf(of);
   const right = range[0] <= said && said <= range[1];
   const nearest = nearestOption(question, said);
   const reply = right || nearest.id !== key.id ? nearest.reply : beside(key, of, said - value);
@@ -78,11 +98,11 @@ function beside({ reply }: Option, of: MeasureName, off: number): string {
   return `About ${by} too ${off > 0 ? 'much' : 'little'}. ${reply.replace(/^Right\. /, '')}`;
 }
 
-function holds({ holds: asked }: Option, result: Result): boolean {
+function holds({ holds: asked }: Option, valueOf: ValueOf): boolean {
   return MEASURE_NAMES.every((measure) => {
     const range = asked[measure];
     if (range === undefined) return true;
-    const value = MEASURES[measure].of(result);
+    const value = valueOf(measure);
     return range[0] <= value && value <= range[1];
   });
 }

@@ -11,6 +11,8 @@ export interface SeasonRow {
   /** The row's name on the map. */
   says: string;
   where: string;
+  /** Where else on the way back, which passes through the same water. */
+  inFall?: string;
   retrieve: string;
   pause: string;
   why: string;
@@ -30,7 +32,8 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     id: 'cool',
     water_F: [50, 60],
     says: '{50 to 60 °F|10 to 15 °C}, spring and late fall',
-    where: 'points near spawning pockets, steep ones in fall',
+    where: 'points near spawning pockets',
+    inFall: 'steep points in fall',
     retrieve: 'drags with a short hop',
     pause: '3 to 10 seconds',
     why: 'Cool fish follow a little way: a short hop gets them to look.'

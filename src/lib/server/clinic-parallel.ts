@@ -22,7 +22,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   'one-foot': {
     item: 'bait-way-of-slow-drag',
-    hint: 'Think of the rope on the floor again. Does anything here change a slow pull?'
+    hint: 'Think of the rope on the floor again. What if some of it lies loose?'
   },
   'your-hands-ruler': {
     item: 'ruler-bias',

@@ -54,7 +54,7 @@ const BY_FEEL = [
 /** Only the guide breaks a jig off, nobody before or beside: lead comes back at the boat. Common practice, no source. */
 const SNAG_STEPS = [
   'Slack, three shakes. Then you, the line pointing at nobody: pull it tight by hand, let go like a bowstring.',
-  'Still stuck: the boat over it, then past it. Last, the plug knocker.',
+  'Still stuck: the boat over it, the plug knocker down the line. Then past it.',
   'Still there: everyone behind you, break it on a padded tool, never a hand.'
 ];
 

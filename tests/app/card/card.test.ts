@@ -102,7 +102,7 @@ describe('a boat card', () => {
     expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
   });
 
-  test('says the hop by its tip, of a lift beyond the tip that it swings in, and who sees how much of it', () => {
+  test('says the hop by its tip, and where one lift swings in, a distance for none', () => {
     const lift = {
       ...{ kind: 'lift' as const, from_hour: 9, to_hour: 10, duration_s: 1.5 },
       came: [[0.717, 0.073], null] as [[number, number], null],
@@ -114,8 +114,16 @@ describe('a boat card', () => {
     const hop = { ...lift, from_hour: 10, to_hour: 10.4, duration_s: 0.25 };
     const [moves] = words({ ...card, rows: ['moves'], moves: [lift, hop] });
     expect(moves).toContain('Hop: 15 in of tip, from ten, in ¼ s');
-    expect(moves.filter((text) => /^up to 1.* high, swings in$/.test(text))).toHaveLength(2);
-    expect(moves.at(-1)).toContain('Lifts: guides see the low end.');
+    expect(moves.filter((text) => /^up to 1.* high$/.test(text))).toHaveLength(2);
+    expect(moves.filter((text) => text === 'stays down')).toHaveLength(2);
+    expect(moves.at(-1)).toContain('Lifts swing in');
+    const came: [[number, number], [number, number]] = [
+      [0.717, 0.073],
+      [0.717, 0.073]
+    ];
+    const [both] = words({ ...card, rows: ['moves'], moves: [{ ...lift, came }] });
+    expect(both.filter((text) => text.startsWith('1 ft to 3 ft, '))).toHaveLength(2);
+    expect(both.at(-1)).toContain('Lifts: guides see the low end.');
     const [drags] = words({ ...card, rows: ['moves'], moves: [card.moves[0]] });
     expect(drags.at(-1)).not.toContain('uides see');
   });

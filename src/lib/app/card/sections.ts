@@ -49,9 +49,12 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
       head: ['Rod', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
       rows: moves
         .filter(({ kind }) => kind !== 'drag' || isDragged({ ground: bottom }))
-        .map((one) => [moveText(one, units), ...[0, 1].map((i) => cameText(one, i, units))])
+        .map((one) => [
+          moveText(one, units),
+          ...[0, 1].map((i) => cameText(one, i, units, swingsIn(moves)))
+        ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out. ± is slack and skirt.${moves.some(({ kind }) => kind === 'lift') ? ' Lifts: guides see the low end.' : ''}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out. ± is slack and skirt.${liftNote(moves)}`
   }),
   // In grass and brush a drag balls up or hangs, at any count.
   limits: ({ limits, depths_m, isOwn, bottom, units }) =>
@@ -76,7 +79,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
       head: ['Depth', 'Count'],
       rows: falls.map(([m, s]) => [formatDepth(m, units), `about ${formatTime(Math.round(s))}`])
     },
-    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} Early stop: ledge, fish or tight line.`
+    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} Early stop? Reel down. Heavy or moving: sweep.`
   }),
   hand: ({ hand, units }) =>
     hand && {
@@ -162,18 +165,29 @@ function moveText(move: CardMove, units: Units): string {
     : `Up ${move.from_hour} to ${move.to_hour} o’clock in ${seconds}`;
 }
 
-/** "1 ft ± 1 in", "goes 2 ft ± 3 in, up 3 in ± 7" */
-function cameText(move: CardMove, depth: number, units: Units): string {
+/** Whether a lift of the card brings the jig farther than its tip: there is no figure to carry, then for none of them. */
+const swingsIn = (moves: readonly CardMove[]) =>
+  moves.some((move) => move.kind === 'lift' && move.came.some((one, i) => !one && move.high[i]));
+
+function liftNote(moves: readonly CardMove[]): string {
+  if (moves.every(({ kind }) => kind !== 'lift')) return '';
+  return swingsIn(moves)
+    ? ' Lifts swing in: they land closer than the tip pulled.'
+    : ' Lifts: guides see the low end.';
+}
+
+/** "1 ft ± 1 in", "1 ft to 3 ft, up to 8 in high", and where lifts swing in "up to 8 in high" */
+function cameText(move: CardMove, depth: number, units: Units, isSwung: boolean): string {
   const came = move.came[depth];
   if (move.kind === 'drag')
     return came ? `${give(came, units)}${move.lifts[depth] ? ', may lift' : ''}` : 'can’t';
   const high = move.high[depth];
   if (!high) return 'can’t';
   const most_m = high[0] + high[1];
-  const up = `up to ${formatLength(most_m, units, 'short')} high`;
-  // Farther than the tip: no figure to carry.
-  if (!came) return `${up}, swings in`;
-  return `${liftText(came, units)}, ${isOffBottom(most_m) ? up : 'stays down'}`;
+  const up = isOffBottom(most_m)
+    ? `up to ${formatLength(most_m, units, 'short')} high`
+    : 'stays down';
+  return isSwung || !came ? up : `${liftText(came, units)}, ${up}`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {

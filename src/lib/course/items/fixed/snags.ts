@@ -10,7 +10,7 @@ export const snags = [
       ['pull hard before it works in deeper', 'Pulling is what drives it deeper.'],
       ['cut it off, and tie on another jig', 'You haven’t tried to free it yet.']
     ],
-    'On slack line the jig’s own weight can back it out. Then change the angle, then bow and snap, then a retriever.',
+    'On slack line the jig’s own weight can back it out. Then bow and snap, then the boat over it, then past it.',
     ['chunk rock']
   ),
   fact(

@@ -54,7 +54,7 @@ const fallCount: Generator = {
       unknowns: 'drag',
       right: 'Right. Three timed drops give you your own number.',
       explain:
-        'A jig gets to one even speed right away. Four times the weight falls about twice as fast. The line it drags slows it a bit.',
+        'A jig gets to one even speed right away: so many feet a second, all the way down. Skirt and line set how many.',
       errors: (key) =>
         wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
       says: (s) => `about ${Math.max(2, Math.round(s))} seconds`
@@ -86,6 +86,7 @@ const countToDepth: Generator = {
       deep > there
         ? `Too deep: your jig doesn’t fall ${a_second} a second.`
         : `Too shallow: your jig falls faster than ${a_second} a second.`;
+    const byCount = `${now} seconds is about ${TIMES_SAID[times]} the ${known} you timed`;
     const options = [
       { deep: there, reply: 'Right. Same jig, same line: depth goes with the count.' },
       {
@@ -98,15 +99,15 @@ const countToDepth: Generator = {
       },
       {
         deep: Math.round(there * 1.7),
-        reply: 'Your count would have to run longer for that. Use the pace you timed.'
+        reply: `${byCount}, not that much more.`
       },
       {
         deep: Math.round(there * 1.35),
-        reply: 'At the pace you timed, that takes a few more counts than this.'
+        reply: `A bit too deep: ${byCount}, and the depth grows with it.`
       },
       {
         deep: Math.round(there * 0.7),
-        reply: 'At the pace you timed, it would be down before this count.'
+        reply: `${byCount}, so it’s deeper than that.`
       },
       { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' }
     ].filter(({ deep }, i, all) => all.findIndex((other) => other.deep === deep) === i);
@@ -193,7 +194,8 @@ function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
   const trailer = `its trailer is ${isBigger ? 'bigger' : 'smaller'}`;
   if (isHeavier !== isBigger)
     return `${weights}, and ${trailer}: both get it down ${isHeavier ? 'sooner' : 'later'}.`;
-  return `${weights}, but ${trailer}, and here the ${isSooner === isHeavier ? 'weight' : 'trailer'} counts more.`;
+  const isByWeight = isSooner === isHeavier;
+  return `${weights}, and ${trailer}: the ${isByWeight ? 'weight' : 'trailer'} wins, so it falls ${isSooner ? 'sooner' : 'later'}.`;
 }
 
 const trailers: Generator = {
@@ -241,7 +243,8 @@ const trailers: Generator = {
       }),
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
-        'A bigger trailer slows the fall, like less weight. It also lifts off bottom sooner, like a lighter jig.'
+        // By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between.
+        'Twice the weight outruns a bigger trailer. Half as much again doesn’t.'
     });
   }
 };

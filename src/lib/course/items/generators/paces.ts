@@ -1,4 +1,4 @@
-import { OFF_BOTTOM_M } from '../../../model';
+import { OFF_BOTTOM_M, type Random } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
@@ -7,8 +7,18 @@ import { shownDrag, shownLift } from '../moves';
 import { chooseBy } from '../rank-item';
 import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
 
-/** How many of the wrong ones do less than the right one: none, one or both, each as often. */
-const RANKS = [0, 1, 2] as const;
+/**
+ * Places of the right one among three, by length and by time, 0 the least: each as often. A long one that
+ * stays down takes its time, and a short one may.
+ */
+const RANKS = [
+  { length: 0, time: 0 },
+  { length: 0, time: 2 },
+  { length: 1, time: 0 },
+  { length: 1, time: 1 },
+  { length: 2, time: 1 },
+  { length: 2, time: 2 }
+] as const;
 /** No sweep of a 7 ft rod takes its tip so far away, m. */
 const FARTHEST_M = 3;
 /** Farther than a shorter drag brings the jig, m: more than a boat can tell apart. */
@@ -23,32 +33,51 @@ const QUICK_FT_S = 1.2;
 /** As far as a low sweep of such a rod takes its tip, ft. */
 const TIPS_FT = [0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5];
 
-/** The slowest of three is no answer: as often it stays down, and so does one that covers more. */
+/** How long a sweep takes, s. */
+const SWEEPS_S = [0.5, 1, 1.5, 2, 3, 4, 5, 6];
+
+interface Sweep {
+  tip: number;
+  s: number;
+}
+
+const isSlow = ({ tip, s }: Sweep) => tip / s <= SLOW_FT_S;
+const SWEEPS = TIPS_FT.flatMap((tip) => SWEEPS_S.map((s) => ({ tip, s }))).filter(
+  (one) => isSlow(one) || one.tip / one.s >= QUICK_FT_S
+);
+/** Draws until three fit: about one in fifty does. */
+const DRAWS = 1000;
+
+/** Three of unlike lengths and times, shortest first: one at least lifts, and no longer one than the right one stays down. */
+function drawnSweeps(random: Random, { length, time }: (typeof RANKS)[number]): Sweep[] | null {
+  for (let i = 0; i < DRAWS; i++) {
+    const three = several(random, SWEEPS, 3).sort((a, b) => a.tip - b.tip);
+    const [tips, times] = [three.map(({ tip }) => tip), three.map(({ s }) => s)];
+    const isUnlike = new Set(tips).size === 3 && new Set(times).size === 3;
+    const isPlaced = times.filter((s) => s < times[length]).length === time;
+    const isRight = three.map(isSlow).lastIndexOf(true) === length && !three.every(isSlow);
+    if (isUnlike && isPlaced && isRight) return three;
+  }
+  return null;
+}
+
+/** Neither the slowest of three is the answer nor the shortest: as often one that is longer stays down. */
 const paceLimit: Generator = {
   id: 'pace-limit',
   kind: 'choose',
   objective: 'speed-limit',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
-    const duration_s = pick(random, [2, 2.5, 3, 3.5, 4]);
-    const shorter = dealt(share, RANKS);
-    const inTime = (isSo: (ft_s: number) => boolean) =>
-      TIPS_FT.filter((tip) => isSo(tip / duration_s));
-    const slow = several(
-      random,
-      inTime((ft_s) => ft_s <= SLOW_FT_S),
-      shorter + 1
+    const rank = dealt(share, RANKS);
+    const sweeps = drawnSweeps(random, rank);
+    if (!sweeps) return null;
+    const best = sweeps[rank.length].tip;
+    const less = Math.max(
+      0,
+      ...sweeps.filter((one) => isSlow(one) && one.tip < best).map(({ tip }) => tip)
     );
-    const quick = several(
-      random,
-      inTime((ft_s) => ft_s >= QUICK_FT_S),
-      2 - shorter
-    );
-    const tips = [...slow, ...quick];
-    if (tips.length < 3) return null;
-    const [best, less = 0] = [tips[shorter], tips[shorter - 1]];
     return onlyGood({
-      ask: `${placeWords(setup)} You sweep a low rod for ${saidSeconds(duration_s)}. Which is the longest of these drags that stays on bottom?`,
+      ask: `${placeWords(setup)} You sweep a low rod. Which is the longest of these drags that stays on bottom?`,
       limits: [
         { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M },
         {
@@ -58,16 +87,16 @@ const paceLimit: Generator = {
           most: FARTHEST_M
         }
       ],
-      plans: shuffled(random, tips).map((tip) => {
-        const says = `${saidFeet(tip)} of tip`;
-        const dragged = { caption: says, run: shownDrag(setup, ft(tip), duration_s) };
+      plans: shuffled(random, sweeps).map((one) => {
+        const { tip, s } = one;
+        const says = `${saidFeet(tip)} of tip in ${saidSeconds(s)}`;
+        const dragged = { caption: says, run: shownDrag(setup, ft(tip), s) };
         return {
-          id: `f${tip * 2}`,
+          id: `f${tip * 2}-s${s * 10}`,
           says,
-          reply:
-            tip < best
-              ? `It stays down, and so does ${saidFeet(best)}: you leave ${saidFeet(best - tip)} unfished.`
-              : `${saidFeet(tip)} is too much tip for ${saidSeconds(duration_s)}: the jig comes off bottom.`,
+          reply: isSlow(one)
+            ? `It stays down, and so does ${saidFeet(best)}: you leave ${saidFeet(best - tip)} unfished.`
+            : `${saidFeet(tip)} in ${saidSeconds(s)} is too quick: the jig comes off bottom.`,
           runs: [dragged, dragged]
         };
       }),

@@ -28,16 +28,16 @@ const STEPS = [
   { timed: 0, light: 1, good: 3, heavy: 5 }
 ] as const;
 /**
- * The wrong ones beside the right one, by weight and pace. The right weight stands alone, twice or among
- * three, is the heaviest, the middle one or the lightest, and the right pace the slowest or not: no
- * place in the row tells it (check:items tries them).
+ * The wrong ones beside the right one, by weight and pace. The right weight stands alone or twice, is the
+ * heaviest, the middle one or the lightest, and the right pace the slowest or not: no place in the row
+ * tells it (check:items tries them). In each row one is dragged too quickly: else no pace would be asked.
  */
 const BESIDE = [
   ['light slower', 'good quick'],
   ['light own', 'light quick'],
   ['heavy slower', 'good quick'],
   ['heavy quicker', 'heavy quick'],
-  ['light slower', 'heavy slower'],
+  ['light own', 'heavy quick'],
   ['light own', 'good quick'],
   ['light slower', 'light quick'],
   ['heavy quicker', 'good quick']

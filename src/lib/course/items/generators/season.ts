@@ -42,13 +42,15 @@ function bySeason(
   not: Record<Asked['id'], Partial<Record<Asked['id'], string>>>,
   {
     objective = 'season',
-    places = FISHED_PLACES
-  }: { objective?: string; places?: readonly string[] } = {}
+    places = FISHED_PLACES,
+    few
+  }: { objective?: string; places?: readonly string[]; few?: string } = {}
 ): Generator {
   return {
     id,
     kind: 'choose',
     objective,
+    ...(few && { few }),
     make: (random, share) => {
       const season = dealt(share, SEASONS);
       const [from_F, spread_F] = ASKED[season.id];
@@ -126,20 +128,7 @@ const seasonPause = bySeason(
 );
 
 /** The key holds on such water: in steep, clear highland lakes summer fish stay on bluffs, too. */
-const LAKES = [
-  'A flat river reservoir you’ve never fished',
-  'A new river reservoir for you, no bluffs',
-  'Your first trip to a wide river reservoir',
-  'A lowland reservoir you only know from the map',
-  'A friend’s home lake, a flat river reservoir',
-  'A river reservoir you last fished years ago',
-  'No log yet for this lowland reservoir',
-  'A tournament on a strange river reservoir',
-  'A lowland reservoir with no one to ask',
-  'A river reservoir and only a paper map',
-  'A borrowed boat on a lowland reservoir',
-  'A flat river reservoir three hours from home'
-];
+const LAKES = ['A flat river reservoir', 'A lowland reservoir, no bluffs'];
 
 /** Spring and fall pass through the same water, and fish stand elsewhere in each. */
 const TURNS: Record<Asked['id'], string> = {
@@ -168,7 +157,11 @@ const seasonSpot = bySeason(
       cool: 'They were there in spring, and left after the spawn.'
     }
   },
-  { objective: 'season-map', places: LAKES }
+  {
+    objective: 'season-map',
+    places: LAKES,
+    few: 'Only the temperature tells where fish are on such a lake, and each row of the map has six or seven degrees well inside it.'
+  }
 );
 
 export const season = [seasonRetrieve, seasonPause, seasonSpot];

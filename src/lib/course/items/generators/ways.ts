@@ -79,33 +79,8 @@ function tipId(feet: number): string {
   return `f${feet * 2}`;
 }
 
-/** Two wrong values beside the right one of a tight line: both below it, on both sides, or both above. */
-const ROUND_IT = [
-  ['quarter', 'half'],
-  ['half', 'double'],
-  ['more', 'double']
-] as const;
-const OFF = {
-  quarter: {
-    times: 1 / 4,
-    reply: 'Depth and distance don’t eat a slow pull. The line is hardly loaded.'
-  },
-  half: {
-    times: 1 / 2,
-    reply: 'Stretch and sag don’t take half of it. Once slack is out, the jig comes along.'
-  },
-  double: {
-    times: 2,
-    reply: 'It only gets the line the tip takes up, and it doesn’t glide.'
-  },
-  more: {
-    times: 1.5,
-    reply: 'It only gets the line the tip takes up. A light jig gets no more.'
-  }
-};
-
-/** What hangs in the line, in: as good as nothing, or enough that the tip’s move is no answer. */
-const SLACKS_IN = [1, 8, 12, 16] as const;
+/** What hangs in the line, in. On a tight one the jig goes as far as the tip, and the question would say so itself. */
+const SLACKS_IN = [6, 8, 12, 16] as const;
 
 /** Wrong values of a drag with slack in it: how far the tip went, more, and too little. */
 function offWithSlack(tip_m: number, slack_m: number, key: number) {
@@ -132,7 +107,7 @@ function offWithSlack(tip_m: number, slack_m: number, key: number) {
     }
   };
 }
-/** As above: the right one is the lowest, the middle one or the highest, each as often. */
+/** The right one is the lowest, the middle one or the highest, each as often. */
 const ROUND_SLACK = [
   ['tip', 'more'],
   ['tip', 'less'],
@@ -148,7 +123,6 @@ const wayOfBait: Generator = {
   objective: 'one-foot',
   make: (random, share) => {
     const { inches, place } = dealt(share, DEALS);
-    const isTight = inches === SLACKS_IN[0];
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5]);
     const duration_s = SLOW_S_FT * feet;
@@ -156,28 +130,22 @@ const wayOfBait: Generator = {
     const sum_m = bySlackRule(run, ft(feet), inch(inches));
     if (sum_m === null) return null;
     return chooseValue({
-      ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
+      ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
       caption: `The sweep of ${saidFeet(feet)}`,
       run,
       measure: 'travel_m',
-      unknowns: isTight ? 'slack and drag' : 'drag',
-      byRule: isTight ? undefined : sum_m,
-      says: (value) => `about ${isTight ? saidAbout(value) : saidToTheInch(value)}`,
-      right: isTight
-        ? 'Right. On a tight line a slow drag moves the jig as far as the tip.'
-        : 'Right. That’s what is left of the tip’s move once slack is out.',
-      explain: isTight
-        ? 'Deep or shallow, light or heavy: in a slow drag the jig goes with the tip.'
-        : `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidToTheInch(sum_m)}.`,
+      unknowns: 'drag',
+      byRule: sum_m,
+      says: (value) => `about ${saidToTheInch(value)}`,
+      right: 'Right. That’s what is left of the tip’s move once slack is out.',
+      explain: `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidToTheInch(sum_m)}. Deep or shallow, light or heavy.`,
       errors: (key) => {
         const off = offWithSlack(ft(feet), inch(inches), key);
-        return isTight
-          ? ROUND_IT[place].map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply }))
-          : ROUND_SLACK[place].map((id) => off[id]);
+        return ROUND_SLACK[place].map((id) => off[id]);
       }
     });
   }
 };
 
-/** A slow drag: how far the tip goes is how far the jig goes. */
+/** A slow drag: what is left of the tip's move once slack is out is how far the jig goes. */
 export const ways = [wayOfTip, wayOfBait];

@@ -6,7 +6,7 @@ import { lowRun, uprightRun } from '../runs';
 const tight = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.02 } });
 const belly = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.3 } });
 const loose = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.6 } });
-const bowed = { ...fathomley, start: { bait_x_m: ft(45), horizontal_tension_N: 0.007 } };
+const bowed = { ...fathomley, start: { bait_x_m: ft(45), horizontal_tension_N: 0.006 } };
 
 export default {
   id: 'slack',
@@ -32,7 +32,10 @@ export default {
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'Slack takes its share first.',
+      says: [
+        'Here slack takes its share first.',
+        'Slack comes out first, and the jig gets the rest.'
+      ],
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     },
     { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
@@ -60,19 +63,20 @@ export default {
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'What must the sweep take up before the jig feels anything?',
+        say: 'inches',
         run: lowRun(bowed, sweep(60, 78.2, 4)),
         options: [
           {
             id: 'all',
             says: 'All of it: {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
-            reply: 'On a tight line, yes. Slack takes its share first.'
+            reply: 'On a tight line, yes. Here slack takes its share first.'
           },
           {
             id: 'part',
-            says: 'Part of it',
+            says: 'The rest, after the slack',
             holds: { travel_m: [0.23, 0.38] },
-            reply: 'Right. Slack takes its share first.'
+            reply: 'Right. Slack comes out first, and the jig gets the rest.'
           },
           {
             id: 'none',

@@ -37,11 +37,11 @@ export default {
       basis: { run: 'question', sign: 'lifted' }
     },
     {
-      says: 'The sweep is over long before that.',
-      basis: { run: 'question', holds: { peak_height_m: [0.04, 0.6] } }
+      says: 'Most of the pull goes along the bottom, not up.',
+      basis: { run: 'question', holds: { peak_height_m: [0.04, 0.45], travel_m: [0.7, 1.4] } }
     },
     {
-      says: 'Guides see more height than the model, often {a foot|30 cm} and more.',
+      says: 'Guides see more than the model: {a foot|30 cm} and up.',
       basis: 'practice'
     }
   ],
@@ -77,13 +77,13 @@ export default {
             says: 'It comes up off bottom',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Guides see more height than the model, often {a foot|30 cm} and more.'
+              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Guides see more than the model: {a foot|30 cm} and up.'
           },
           {
             id: 'flies',
-            says: 'It comes up to the surface',
-            holds: { peak_height_m: [1.5, 4] },
-            reply: 'The sweep is over long before that.'
+            says: 'It comes up as far as it comes along',
+            holds: { peak_height_m: [0.75, 1] },
+            reply: 'Most of the pull goes along the bottom, not up.'
           }
         ]
       }

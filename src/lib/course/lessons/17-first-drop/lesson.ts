@@ -54,7 +54,7 @@ export default {
       basis: 'practice'
     },
     {
-      says: ['That’s how long a fish has to eat it on the drop.'],
+      says: ['That’s how long a fish has to eat it.'],
       basis: { run: 'free', holds: { fall_s: [7, 15] }, unknowns: 'drag' }
     },
     {
@@ -79,8 +79,9 @@ export default {
       title: 'Call it first',
       text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-lb fluorocarbon, free spool.',
       question: {
-        ask: 'How many seconds does it fall? That’s how long a fish has to eat it on the drop.',
+        ask: 'How many seconds does it fall?',
         hint: 'Think of your count in {10 ft|3 m}.',
+        say: 'seconds',
         run: free,
         options: [
           {
@@ -93,7 +94,8 @@ export default {
             id: 'twelve',
             says: '7 to 15 seconds',
             holds: { fall_s: [7, 15] },
-            reply: 'Right. Time three drops: that’s your own count.'
+            reply:
+              'Right. That’s how long a fish has to eat it. Time three drops: that’s your own count.'
           },
           {
             id: 'thirty',

@@ -128,9 +128,9 @@ export default {
       needs: ['A jig you can lose', 'Glasses for everyone', 'A padded tool to wrap line on'],
       steps: [
         'Stop. Slack. Three shakes.',
-        'Bow and snap the line, once or twice.',
-        'Move the boat over it and lift gently. Still stuck: past it, and pull from the far side.',
-        'A plug knocker: let it slide down the line and bump.',
+        'Rod toward it, line pulled tight by hand, let go like a bowstring. Once or twice.',
+        'Boat right over it: a plug knocker down the line. Lift gently.',
+        'Still stuck: past it, and pull from the far side.',
         'Last: wrap line on a padded tool, turn away, everyone clear, break it.',
         'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
       ],

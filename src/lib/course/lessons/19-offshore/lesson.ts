@@ -96,7 +96,9 @@ export default {
       question: {
         ask: 'How long is the count?',
         hint: 'How much deeper is it?',
+        say: 'seconds',
         run: fallAt(DEEP_M, JIGS.ounce),
+        timed: { run: fallAt(SHALLOW_M, JIGS.ounce), fall_s: 5 },
         options: [
           {
             id: 'same',
@@ -107,14 +109,14 @@ export default {
           },
           {
             id: 'triple',
-            says: '10 to 20 seconds',
-            holds: { fall_s: [9.5, 20] },
+            says: '13 to 17 seconds',
+            holds: { fall_s: [13, 17] },
             reply: 'Right. A lighter jig is still falling then.'
           },
           {
             id: 'minute',
-            says: '45 to 90 seconds',
-            holds: { fall_s: [45, 90] },
+            says: '25 to 45 seconds',
+            holds: { fall_s: [25, 45] },
             reply: 'It doesn’t slow down on the way.'
           }
         ]

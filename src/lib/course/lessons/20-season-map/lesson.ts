@@ -27,8 +27,8 @@ const strokes = (count: number) =>
 const warm = uprightRun(waterAt(26), 15, strokes(3));
 
 const [winter, spring, after, summer] = SEASON_MAP;
-const mapped = ({ where, retrieve, pause: waits }: typeof winter) =>
-  `${where[0].toUpperCase()}${where.slice(1)}. ${retrieve[0].toUpperCase()}${retrieve.slice(1)}, waits of ${waits}.`;
+const mapped = ({ where, inFall, retrieve, pause: waits }: typeof winter) =>
+  `${where[0].toUpperCase()}${where.slice(1)}${inFall ? `, ${inFall}` : ''}. ${retrieve[0].toUpperCase()}${retrieve.slice(1)}, waits of ${waits}.`;
 
 export default {
   id: 'season-map',
