@@ -43,6 +43,7 @@ const hands = {
   fast: hand(...stillFirst, [0.85, 65.8]),
   jerked: hand(...stillFirst, [0.7, 60], [3.5, 65.8]),
   hurriedAtTheEnd: hand(...stillFirst, [3.3, 60], [3.5, 65.8]),
+  inTimeButUneven: hand(...stillFirst, [1.3, 57], [1.8, 63], [2.5, 65.8]),
   far: hand(...stillFirst, [6.5, 76]),
   short: hand(...stillFirst, [2.5, 61])
 };
@@ -62,6 +63,7 @@ describe('the one thing named', () => {
     ['fast', 'too_fast', tied('Go slower: the tip took 0.4~s. Move the tip ')],
     ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
+    ['inTimeButUneven', 'jerk', 'Pull evenly: you hurried half way. Move the tip '],
     ['far', 'too_far', 'Stop sooner, at '],
     ['short', 'too_short', 'Keep going, to ']
   ];

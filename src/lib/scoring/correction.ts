@@ -38,7 +38,7 @@ const SLOWER_ROUNDS = 3;
 /** Hit the target this much closer than its band asks: less than an inch is rounded to. */
 const AIM_PART_OF_BAND = 0.1;
 /** A move must also do it this much quicker: a hand that means to take two seconds is at times so quick. */
-const QUICK_PACE = 0.9;
+export const QUICK_PACE = 0.9;
 /** And pass this much slower. */
 const UNHURRIED_PACE = 1.5;
 /** "Slowly" is said where the same turn in so many times its duration gets full marks. */

@@ -1,6 +1,6 @@
 import type { Result } from '../model';
 import type { Challenge } from './challenge';
-import type { Correction } from './correction';
+import { QUICK_PACE, type Correction } from './correction';
 import { DRAGGED_M, isReadFromHand, travelGoalOf, type Goal } from './goals';
 import { marksLost, type GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
@@ -105,8 +105,11 @@ function hasteFault(result: Result, correction?: Correction | null): Fault {
   const smooth = tipMotionOf(correction.result);
   // As quick as the hand was over the way it went, not over the way it should have gone.
   const needed_s = (smooth.duration_s * hand.taken_m) / smooth.taken_m;
-  const isQuick = hand.duration_s < QUICK_PART * needed_s;
-  return !isQuick && hand.peakSpeed_m_s > BURST_FACTOR * smooth.peakSpeed_m_s ? 'jerk' : 'too_fast';
+  if (hand.duration_s < QUICK_PART * needed_s) return 'too_fast';
+  // Turned evenly it would have done in this time: to be told the very time it took helps nobody.
+  const isInTime = hand.duration_s >= QUICK_PACE * needed_s;
+  const isBurst = hand.peakSpeed_m_s > BURST_FACTOR * smooth.peakSpeed_m_s;
+  return isInTime || isBurst ? 'jerk' : 'too_fast';
 }
 
 function distanceFault(

@@ -64,7 +64,6 @@ export const pace = goalKind({
       : `at its slowest it went ${reached}; the limit is ${aFootIn(low, units)}`;
   },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),
-  advice: ({ m_s }, value) =>
-    value > m_s[1] ? 'Go slower over the same distance' : 'Keep it moving: don’t let it lag',
+  advice: ({ m_s }, value) => (value > m_s[1] ? 'Go slower' : 'Keep it moving: don’t let it lag'),
   step: () => 'pull'
 });
