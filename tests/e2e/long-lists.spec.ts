@@ -65,6 +65,28 @@ test(
 );
 
 test(
+  'a space that is open in two hundred browsers says so in a list that is open to all, and each can be ended',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    test.setTimeout(240_000);
+    const { secret } = await post(page.request, '/api/guide/space', { name: 'Reedmere Guiding' });
+    // The last is this one.
+    for (let n = 1; n < 200; n++) await post(page.request, '/api/guide/session', { secret });
+    await visit(page, '/guide');
+    await page.getByText('Key and space', { exact: true }).click();
+    const ends = page.getByRole('button', { name: /^End session/ });
+    await expect(page.getByText('this one')).toBeVisible();
+    await expect(ends).toHaveCount(19);
+    await unfold(page);
+    await expect(ends).toHaveCount(199);
+    await expectOpenToAll(page, 'two hundred sessions');
+    page.on('dialog', (dialog) => void dialog.accept());
+    await ends.last().click();
+    await expect(ends).toHaveCount(198);
+  }
+);
+
+test(
   'two hundred tries are listed and measured on pages that are open to all',
   { tag: '@narrow' },
   async ({ page }) => {

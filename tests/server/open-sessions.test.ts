@@ -29,6 +29,9 @@ describe('where a space is open', () => {
       { device: 'computer', opened: '2031-05-09', used: '2031-05-09', isThis: true },
       { device: 'phone', opened: '2031-05-01', used: '2031-05-01', isThis: false }
     ]);
+    const { guide: same, phone } = await opened('Sedge');
+    const byPhone = await sessionsOf(store.db, same, phone, LATER);
+    expect(byPhone.map(({ device }) => device)).toEqual(['phone', 'computer']);
     const late = '2031-06-02T08:00:00.000Z';
     expect(await sessionsOf(store.db, guide, computer, late)).toHaveLength(1);
   });

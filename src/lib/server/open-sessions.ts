@@ -8,7 +8,7 @@ import { hashToken } from './token';
 const idOf = (token_hash: string) => hashToken(`session ${token_hash}`);
 const dayOf = (time: string) => time.slice(0, 10);
 
-/** Where the guide's space is open, last used first. @param token of the cookie that asks */
+/** Where the guide's space is open: here, and then last used first. @param token of the cookie that asks */
 export async function sessionsOf(
   db: Db,
   { space }: Guide,
@@ -22,7 +22,7 @@ export async function sessionsOf(
     .where('ends_at', '>', now)
     .orderBy('ends_at', 'desc')
     .execute();
-  return rows.map(({ token_hash, device, opened_at, ends_at }) => ({
+  const sessions = rows.map(({ token_hash, device, opened_at, ends_at }) => ({
     id: idOf(token_hash),
     device,
     opened: dayOf(opened_at),
@@ -30,6 +30,7 @@ export async function sessionsOf(
     used: dayOf(daysAfter(ends_at, -SESSION_DAYS)),
     isThis: token_hash === hashToken(token)
   }));
+  return sessions.sort((a, b) => Number(b.isThis) - Number(a.isThis));
 }
 
 /** Ends one of the guide's own sessions; of another space's nothing is found. */
