@@ -126,7 +126,7 @@ test('goals, trail and ghosts are told apart by their strokes alone', () => {
   const ink = {} as Ink;
   const moment = { trace, ticks: trace.t_s.length } as Moment;
   const goals = strokesOf((context) => drawGoals(context, view, stage, ink));
-  const trail = strokesOf((context) => drawTrack(context, view, moment, ink));
+  const trail = strokesOf((context) => drawTrack(context, view, stage, moment, ink));
   const ghost = strokesOf((context) => drawGhost(context, view, stage, trace, 0, ink));
   // Hatched and dashed bands; a solid line; an open ring.
   expect(goals).toContain('clip');

@@ -29,7 +29,7 @@ function aFilm() {
     target: null,
     ghosts: []
   });
-  return { film, series: seriesOf(film.result.trace, heightAt) };
+  return { film, series: seriesOf(film.result, heightAt) };
 }
 
 const { film, series } = aFilm();
@@ -51,7 +51,7 @@ test.each([
   ['bait_x_m', film.result.trace.bait_x_m],
   ['bait_z_m', film.result.trace.bait_z_m],
   ['tip_travel_m', series.tipTravel_m],
-  ['height_over_bottom_m', series.height_m],
+  ['height_over_bottom_m', series.clearance_m],
   ['contact_0_or_1', film.result.trace.contact],
   ['tip_tension_N', film.result.trace.tip_tension_N],
   ['bait_tension_N', film.result.trace.bait_tension_N]
@@ -81,7 +81,7 @@ test('gear and moment are said in the learner’s units', () => {
     tied('5/8~oz, 12~lb fluorocarbon, 7~ft rod; 18~ft deep, jig 70~ft out')
   );
   expect(gearLine(smallWater(), 'metric')).toContain(tied('16~g, 0.30~mm fluorocarbon'));
-  const now = { t_s: 1.25, tip_m: 0.4, bait_m: 0.31, height_m: 0.12, peak_m: 0.12, line_in_m: 0 };
+  const now = { t_s: 1.25, tip_m: 0.4, bait_m: 0.31, height_m: 0.12, peak_m: 0.12, hasSkipped: false, line_in_m: 0 };
   expect(momentLine({ ...now, isTouching: false }, 5, 'metric')).toBe(
     tied('1.3~s: tip 40~cm, bait 31~cm, 12~cm up')
   );

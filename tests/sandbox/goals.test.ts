@@ -27,8 +27,8 @@ describe('goals in the picture', () => {
     });
     expect(hops.length).toBe(2);
     const between = trace.t_s.findIndex((t) => t > hops[0].t_s + hops[0].duration_s + 0.2);
-    expect(hopsSoFar(trace, between, stage)).toBe(1);
-    expect(hopsSoFar(trace, trace.t_s.length, stage)).toBe(2);
+    expect(hopsSoFar({ trace, ticks: between }, stage)).toBe(1);
+    expect(hopsSoFar({ trace, ticks: trace.t_s.length }, stage)).toBe(2);
   });
 
   test('a speed is said in words, and is nothing on the ruler of ways', () => {

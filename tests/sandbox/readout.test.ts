@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Result } from '../../src/lib/model';
 import {
   goneWords,
   heightWords,
@@ -13,7 +14,8 @@ const series = {
   tipTravel_m: [0, 0.2, 0.3, 1.1],
   baitTravel_m: [0, 0.1, 0.25, 0.9],
   height_m: [0, 0, 0.02, 0],
-  contact: [1, 1, 0, 1] as (0 | 1)[]
+  contact: [1, 1, 0, 1] as (0 | 1)[],
+  hops: [] as Result['hops']
 };
 
 test('the way that a fish takes the bait along is not counted as moved', () => {
@@ -47,11 +49,25 @@ test('who hears the rod hears how far tip and jig went, and what the reel took i
 
 test('two runs that end alike are told apart by how high the jig was, and a fall is no lift', () => {
   const told = (at: typeof series) => heightWords(readoutAt(at, 3, 0), 5, 'imperial');
-  expect(told({ ...series, height_m: [0, 0, 0.076, 0] })).toMatch(/^on the bottom, was 3\sin up$/);
-  expect(told({ ...series, height_m: [0, 0, 0, 0] })).toBe('on the bottom');
-  expect(told({ ...series, height_m: [4, 2, 0, 0], contact: [0, 0, 1, 1] })).toBe('on the bottom');
+  const hop = { t_s: 1.1, length_m: 0, height_m: 0.076, duration_s: 1.2 };
+  expect(told({ ...series, hops: [hop] })).toMatch(/^on the bottom, was 3\sin up$/);
+  expect(told({ ...series, contact: [1, 1, 1, 1] })).toBe('on the bottom');
+  const fall = { ...hop, t_s: 0, height_m: 4 };
+  expect(told({ ...series, contact: [0, 0, 1, 1], hops: [fall] })).toBe('on the bottom');
 });
 
 test('what the reel took in is told in turns of its handle, as a fix tells it', () => {
   expect([0.4, -0.8, 1.22].map(turnsWords)).toEqual(['0.5 turns', '1.0 turns', '1.5 turns']);
+});
+
+test('off the bottom by less than a hop it is never “0 in up”, and skips are told once it is down', () => {
+  const at = (tick: number, height_m: number) =>
+    heightWords(
+      readoutAt({ ...series, height_m: [0, 0, height_m, 0] }, tick, 0),
+      5,
+      'imperial'
+    );
+  expect(at(2, 0.004)).toBe('just off the bottom');
+  expect(at(2, 0.0127)).toMatch(/^1\/2\sin up$/);
+  expect(at(3, 0.004)).toBe('on the bottom, skipped');
 });

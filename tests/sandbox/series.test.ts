@@ -14,7 +14,7 @@ const snap = simulate({
   move: { kind: 'lift', from_deg: 10, to_deg: 55, duration_s: 0.3 },
   hold_s: 3
 });
-const series = seriesOf(snap.trace, () => -3.1);
+const series = seriesOf(snap, () => -3.1);
 const felt = feltBandOf(smallWater(), snap.trace);
 const last = series.t_s.length - 1;
 

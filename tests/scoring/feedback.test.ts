@@ -166,10 +166,10 @@ describe('what happened', () => {
   test('says where the jig left the bottom, as the trace has it, and not when as well', () => {
     const late = hand(...stillFirst, [1.5, 59], [1.9, 78]);
     const { result } = gradeTry(drag, late);
-    const highest = [...result.hops].sort((a, b) => b.height_m - a.height_m)[0];
-    const { bait_x_m, t_s } = result.trace;
-    const left_m = Math.abs(bait_x_m[t_s.findIndex((t) => t >= highest.t_s)] - bait_x_m[0]);
-    const [place, rose] = [left_m, highest.height_m].map((m) => formatLength(m, 'imperial'));
+    const { bait_x_m, contact } = result.trace;
+    const left_m = Math.abs(bait_x_m[contact.indexOf(0)] - bait_x_m[0]);
+    const rose_m = Math.max(...result.hops.map(({ height_m }) => height_m));
+    const [place, rose] = [left_m, rose_m].map((m) => formatLength(m, 'imperial'));
     expect(told(late).why).toBe(`It left the bottom after ${place} and rose ${rose}.`);
   });
 

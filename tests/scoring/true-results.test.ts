@@ -211,7 +211,7 @@ describe('a result does not contradict itself', () => {
   test('a hook set is told of first, and then how far the rod brought the jig', () => {
     const { challenge } = tried('reel-down-and-sweep', sweep(60, 61, 1));
     expect(tried('reel-down-and-sweep', challenge.reference).words.did).toMatch(
-      /^You set .* after the bite\. The rod moved the jig 1\sft.*; 2\sft was asked\.$/
+      /^You set .* after the bite\. The rod moved the jig 1\sft.*; 2\sft was asked\. The reel dragged it .*\.$/
     );
   });
 

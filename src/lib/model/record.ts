@@ -1,6 +1,7 @@
 import type { Bite } from './bite';
 import { GROUND, type Bottom } from './bottom';
 import { isOffBottom, REST_SPEED_M_S } from './lift-off';
+import { riseOver } from './lifts';
 import type { LineSolver } from './line-solver';
 import type { SnagEvent } from './snag';
 import type { BreakPlace } from './strength';
@@ -107,7 +108,7 @@ export class RunRecord {
     this.isTouching = clearance < CONTACT_TOLERANCE_M;
     this.noteStone(t_s);
     this.peakTension_N = Math.max(this.peakTension_N, this.solver.tensionNow(0));
-    const rise = Math.min(clearance, state.z[n] - this.takeOffZ_m);
+    const rise = riseOver(clearance, state.z[n], this.takeOffZ_m);
     this.peakHeight_m = Math.max(this.peakHeight_m, rise);
     if (this.isTouching) this.takeOffZ_m = state.z[n] - clearance;
     if (!this.isTouching) this.airborne_s += step_s;

@@ -1,4 +1,4 @@
-import type { Move, Result, Setup } from '$lib/model';
+import { SKIP_M, type Move, type Result, type Setup } from '$lib/model';
 import { formatLength, formatShare, formatTime, tipTravel, type Units } from '$lib/scoring';
 import { formatPull } from '$lib/scoring/display';
 
@@ -77,6 +77,7 @@ export function comparedText(
 
 function didText({ hops, peak_height_m, travel_m }: Result, units: Units): string {
   const came = formatLength(travel_m, units);
-  if (hops.length === 0) return `it stayed on the bottom and came ${came}`;
+  if (peak_height_m < SKIP_M) return `it stayed on the bottom and came ${came}`;
+  if (hops.length === 0) return `it skipped along the bottom and came ${came}`;
   return `it rose ${formatLength(peak_height_m, units)} off the bottom and came ${came}`;
 }

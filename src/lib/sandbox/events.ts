@@ -1,5 +1,5 @@
-import type { Result } from '$lib/model';
-import { formatLength, formatTime, tipTravel, type Units } from '$lib/scoring';
+import { SKIP_M, type Result } from '$lib/model';
+import { formatLength, formatTime, skippedWords, tipTravel, type Units } from '$lib/scoring';
 
 /** A moment of a try worth a word. */
 export interface Event {
@@ -34,9 +34,12 @@ function settledWords(kind: 'pulled in' | 'slid down', length: string): string {
 export function trySummaryOf(result: Result, units: Units): string {
   const tip = formatLength(tipTravel(result), units);
   const bait = formatLength(result.travel_m, units);
-  const air =
-    result.hops.length === 0
-      ? 'It stayed on the bottom'
-      : `It was off the bottom for ${formatTime(result.airborne_s)}, ${formatLength(result.peak_height_m, units)} at most`;
-  return `The tip went ${tip}, the jig ${bait}. ${air}.`;
+  return `The tip went ${tip}, the jig ${bait}. ${airWords(result, units)}.`;
+}
+
+function airWords({ hops, airborne_s, peak_height_m }: Result, units: Units): string {
+  if (hops.length > 0) {
+    return `It was off the bottom for ${formatTime(airborne_s)}, ${formatLength(peak_height_m, units)} at most`;
+  }
+  return peak_height_m < SKIP_M ? 'It stayed on the bottom' : skippedWords(units);
 }

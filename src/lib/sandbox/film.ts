@@ -43,6 +43,5 @@ export function showAt(film: Film, t_s: number, out: Pose): void {
   }
   out.t_s = at * TICK_S;
   film.anglesAt(out.t_s, out);
-  out.isTouching = trace.contact[tick] === 1;
   out.tipTension_N = trace.tip_tension_N[tick];
 }

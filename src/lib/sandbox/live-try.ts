@@ -151,7 +151,6 @@ export class LiveTry {
     now.azimuth_deg = this.angles.azimuth_deg;
     now.x.set(run.nodes.x);
     now.z.set(run.nodes.z);
-    now.isTouching = run.isTouching;
     now.tipTension_N = run.tipTension_N;
     now.given_m = run.given_m;
   }

@@ -6,7 +6,6 @@ export interface Pose {
   /** Nodes of the line from tip to bait, m. */
   readonly x: Float64Array;
   readonly z: Float64Array;
-  isTouching: boolean;
   tipTension_N: number;
   /** Line that has run off a free spool, m; 0 in a film, which does not keep it. */
   given_m: number;
@@ -19,7 +18,6 @@ export function newPose(nodes: number): Pose {
     azimuth_deg: 0,
     x: new Float64Array(nodes),
     z: new Float64Array(nodes),
-    isTouching: true,
     tipTension_N: 0,
     given_m: 0
   };
@@ -31,7 +29,6 @@ export function copyPose(from: Pose, to: Pose): void {
   to.azimuth_deg = from.azimuth_deg;
   to.x.set(from.x);
   to.z.set(from.z);
-  to.isTouching = from.isTouching;
   to.tipTension_N = from.tipTension_N;
   to.given_m = from.given_m;
 }
@@ -47,7 +44,6 @@ export function blendPoses(a: Pose, b: Pose, share: number, out: Pose): void {
   out.azimuth_deg = mix(a.azimuth_deg, b.azimuth_deg);
   out.tipTension_N = mix(a.tipTension_N, b.tipTension_N);
   out.given_m = mix(a.given_m, b.given_m);
-  out.isTouching = share < 1 ? a.isTouching : b.isTouching;
   for (let i = 0; i < out.x.length; i++) {
     out.x[i] = mix(a.x[i], b.x[i]);
     out.z[i] = mix(a.z[i], b.z[i]);

@@ -1,4 +1,4 @@
-import { isOffBottom, type RunEvent, type Trace } from '$lib/model';
+import { OFF_BOTTOM_M, isOffBottom, riseOver, TICK_S, type RunEvent, type Trace } from '$lib/model';
 import {
   CRANK_M,
   formatBeside,
@@ -9,6 +9,7 @@ import {
   type Units
 } from '$lib/scoring';
 import type { Series } from './series';
+import { shownLifts } from './shown-lifts';
 import type { Backdrop } from './stage';
 
 /** The numbers beside the pictures, SI. Null where nothing has been seen yet. */
@@ -19,6 +20,8 @@ export interface Readout {
   readonly height_m: number;
   /** The highest so far, in a run that is shown again; 0 while a hand makes it. */
   readonly peak_m: number;
+  /** Whether it skipped along since it was down, too low to be a hop. */
+  readonly hasSkipped: boolean;
   readonly isTouching: boolean;
   /** Taken in by the reel; negative is given. */
   readonly line_in_m: number;
@@ -30,6 +33,7 @@ export const NOTHING_YET: Readout = {
   bait_m: 0,
   height_m: 0,
   peak_m: 0,
+  hasSkipped: false,
   isTouching: true,
   line_in_m: 0
 };
@@ -38,13 +42,17 @@ export const NOTHING_YET: Readout = {
 export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Readout {
   const last = trace.t_s.length - 1;
   const x_m = trace.bait_x_m[last];
-  const isTouching = trace.contact[last] === 1;
+  const isTouching = shownLifts(trace, stage.heightAt).contact[last] === 1;
+  const down = trace.contact.lastIndexOf(1);
+  const takeOffZ_m = down === -1 ? -Infinity : trace.bait_z_m[down];
+  const z_m = trace.bait_z_m[last];
   return {
     t_s: trace.t_s[last],
     tip_m: tipTravel({ trace }),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
-    height_m: isTouching ? 0 : trace.bait_z_m[last] - stage.heightAt(x_m),
+    height_m: isTouching ? 0 : riseOver(z_m - stage.heightAt(x_m), z_m, takeOffZ_m),
     peak_m: 0,
+    hasSkipped: false,
     isTouching,
     line_in_m
   };
@@ -67,6 +75,9 @@ export function speedAsked({ target, units }: Pick<Backdrop, 'target' | 'units'>
   return slow > 0 ? `Jig: ${formatSpeed(slow, units)} to ${most}` : `Jig: ${most} at most`;
 }
 
+/** A flight that ends within a tick is over at it, s. */
+const HALF_TICK_S = 0.5 * TICK_S;
+
 /** Less than this is nothing yet, m. */
 export const SHOWN_M = 0.005;
 
@@ -75,15 +86,20 @@ const AT_SURFACE_M = 0.05;
 
 /** Where in the water the bait is, as it's read beside the pictures. */
 export function heightWords(
-  { isTouching, height_m, peak_m }: Pick<Readout, 'isTouching' | 'height_m' | 'peak_m'>,
+  {
+    isTouching,
+    height_m,
+    peak_m,
+    hasSkipped
+  }: Pick<Readout, 'isTouching' | 'height_m' | 'peak_m' | 'hasSkipped'>,
   depth_m: number,
   units: Units
 ): string {
   if (isTouching) {
-    return isOffBottom(peak_m)
-      ? `on the bottom, was ${formatLength(peak_m, units)} up`
-      : 'on the bottom';
+    if (isOffBottom(peak_m)) return `on the bottom, was ${formatLength(peak_m, units)} up`;
+    return hasSkipped ? 'on the bottom, skipped' : 'on the bottom';
   }
+  if (height_m < OFF_BOTTOM_M) return 'just off the bottom';
   return height_m > depth_m - AT_SURFACE_M
     ? 'at the surface'
     : `${formatLength(height_m, units)} up`;
@@ -115,7 +131,7 @@ export function readoutUntil_s(events: readonly RunEvent[], target: DrawnGoal | 
  * not what the hand moved, here as in what is said of the try.
  */
 export function readoutAt(
-  series: Pick<Series, 't_s' | 'tipTravel_m' | 'baitTravel_m' | 'height_m' | 'contact'>,
+  series: Pick<Series, 't_s' | 'tipTravel_m' | 'baitTravel_m' | 'height_m' | 'contact' | 'hops'>,
   tick: number,
   line_in_m: number,
   bite_s = Infinity
@@ -126,15 +142,18 @@ export function readoutAt(
     tip_m: series.tipTravel_m[tick],
     bait_m: series.baitTravel_m[bite === -1 ? tick : Math.min(tick, bite)],
     height_m: series.height_m[tick],
-    peak_m: peakSinceDown(series, tick),
+    ...sinceDown(series, tick),
     isTouching: series.contact[tick] === 1,
     line_in_m
   };
 }
 
-/** A bait that was let down is not lifted by its fall. */
-function peakSinceDown({ height_m, contact }: Pick<Series, 'height_m' | 'contact'>, tick: number) {
+/** What is over of its flights; a bait that was let down is not lifted by its fall. */
+function sinceDown({ t_s, contact, hops }: Pick<Series, 't_s' | 'contact' | 'hops'>, tick: number) {
   const down = contact.indexOf(1);
-  if (down === -1) return 0;
-  return height_m.slice(down, tick + 1).reduce((most, m) => Math.max(most, m), 0);
+  const over = down === -1 ? [] : hops.filter(({ t_s: left_s }) => left_s >= t_s[down]);
+  const peak_m = over
+    .filter((hop) => hop.t_s + hop.duration_s <= t_s[tick] + HALF_TICK_S)
+    .reduce((most, { height_m }) => Math.max(most, height_m), 0);
+  return { peak_m, hasSkipped: down !== -1 && contact.slice(down, tick + 1).includes(0) };
 }

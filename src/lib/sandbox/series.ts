@@ -1,4 +1,5 @@
-import { feltSignal, type Setup, type Trace } from '$lib/model';
+import { feltSignal, riseOver, type Result, type Setup, type Trace } from '$lib/model';
+import { shownLifts } from './shown-lifts';
 
 /** The tip's way is stepped off with dividers set to this, m, as the scoring room does. */
 const DIVIDERS_M = 0.005;
@@ -12,23 +13,43 @@ export interface Series {
   readonly t_s: readonly number[];
   readonly tipTravel_m: readonly number[];
   readonly baitTravel_m: readonly number[];
+  /** As hops are measured: 0 on the bottom, and while it falls off a rock. */
   readonly height_m: readonly number[];
+  /** Above what lies below it, m. */
+  readonly clearance_m: readonly number[];
   readonly tension_N: readonly number[];
+  /** 0 off the bottom, as it is drawn: flights lower than the bottom's grain are none. */
   readonly contact: readonly (0 | 1)[];
+  readonly hops: Result['hops'];
 }
 
-export function seriesOf(trace: Trace, heightAt: (x_m: number) => number): Series {
+export function seriesOf(
+  { trace, hops }: Pick<Result, 'trace' | 'hops'>,
+  heightAt: (x_m: number) => number
+): Series {
   const from_m = trace.bait_x_m[0];
+  const { contact } = shownLifts(trace, heightAt);
+  const clearance_m = trace.bait_z_m.map((z, i) =>
+    trace.contact[i] === 1 ? 0 : z - heightAt(trace.bait_x_m[i])
+  );
   return {
     t_s: trace.t_s,
     tipTravel_m: tipTravelOf(trace),
     baitTravel_m: trace.bait_x_m.map((x) => Math.sign(from_m) * (from_m - x)),
-    height_m: trace.bait_z_m.map((z, i) =>
-      trace.contact[i] === 1 ? 0 : z - heightAt(trace.bait_x_m[i])
-    ),
+    height_m: risesOf(trace, clearance_m),
+    clearance_m,
     tension_N: trace.tip_tension_N,
-    contact: trace.contact
+    contact,
+    hops
   };
+}
+
+function risesOf({ bait_z_m, contact }: Trace, clearance_m: readonly number[]): number[] {
+  let takeOffZ_m = -Infinity;
+  return bait_z_m.map((z, i) => {
+    if (contact[i] === 1) takeOffZ_m = z;
+    return Math.max(0, riseOver(clearance_m[i], z, takeOffZ_m));
+  });
 }
 
 /** The felt signal for a plot: its lowest and highest within each tick, N. */

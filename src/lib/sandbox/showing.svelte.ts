@@ -21,7 +21,7 @@ export class Showing {
     /** Two films that are compared are played by one. */
     readonly player = new Player(film.ends_s)
   ) {
-    this.series = seriesOf(film.result.trace, stage.heightAt);
+    this.series = seriesOf(film.result, stage.heightAt);
     this.pose = poseFor(film);
   }
 

@@ -16,6 +16,7 @@ import type { DrawnGoal, Units, Visibility } from '$lib/scoring';
 import type { CloseUpExtent } from './close-up';
 import type { Pose } from './pose';
 import type { Plane } from './rod-angles';
+import { shownLifts } from './shown-lifts';
 
 /** What stands still during a try: the view model of the back sheets. */
 export interface Backdrop {
@@ -75,6 +76,14 @@ export interface Moment {
   readonly isPassed: boolean;
   /** Whether line and bait are out of sight below the surface. */
   readonly isHidden: boolean;
+}
+
+/** Whether the bait's mark is solid: on the bottom, or no higher off it than its grain. */
+export function isShownDown(
+  { heightAt }: Pick<Backdrop, 'heightAt'>,
+  { trace, ticks }: Pick<Moment, 'trace' | 'ticks'>
+): boolean {
+  return shownLifts(trace, heightAt).contact[Math.max(0, ticks - 1)] !== 0;
 }
 
 /** What the close-up has to hold before the bait has moved: the target and the tries before. */

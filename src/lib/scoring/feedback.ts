@@ -1,4 +1,4 @@
-import { OFF_BOTTOM_M, SKIP_M, type Hop, type Result } from '../model';
+import { isOffBottom, liftsOf, OFF_BOTTOM_M, type Hop, type Lift, type Result } from '../model';
 import { adviceFor } from './advice';
 import type { Challenge } from './challenge';
 import {
@@ -16,6 +16,7 @@ import { didOf, DRAGGED_M, drawnOf, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { NO_MOVE_M, tipTravel } from './run-measures';
+import { bottomUnder } from './run-to-grade';
 import { tipMotionOf } from './tip-motion';
 
 /**
@@ -46,7 +47,7 @@ export function describeTry(
   const did = about?.did ?? didSentence(challenge, graded, units);
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
   const was = ground ? `It was ${ground}. ` : '';
-  const why = `${was}${whySentence(result, grade, units, about?.goal)}`;
+  const why = `${was}${whySentence(challenge, graded, units, about?.goal)}`;
   return { did, why, change: adviceFor(challenge, graded, units, correction).words };
 }
 
@@ -57,7 +58,8 @@ function aboutGoal({ result, grade }: GradedRun, units: Units) {
   for (const one of grade.goals) {
     const did = didOf(one.goal, one.value, units, result);
     if (did === null) continue;
-    return { did: travel ? `${did} ${rodSentence(travel, units)}.` : did, goal: one };
+    const rod = travel && `${rodSentence(travel, units)}.${reelSentence(travel, result, units)}`;
+    return { did: rod ? `${did} ${rod}` : did, goal: one };
   }
   return null;
 }
@@ -69,6 +71,12 @@ function rodSentence(travel: GoalGrade, units: Units): string {
   const way = besideLimits(travel, Math.abs(value), units);
   if (value < 0) return `The jig went ${way} away from you`;
   return `The rod moved the jig ${way}${besideAsked(travel, units)}`;
+}
+
+/** What of the way that is seen was the reel's, so that the reader's sum comes out; '' of one that drew none. */
+function reelSentence({ value }: GoalGrade, { travel_m }: Result, units: Units): string {
+  const reeled_m = toldLength(travel_m, units) - toldLength(value, units);
+  return reeled_m > 0 ? ` The reel dragged it ${formatLength(reeled_m, units)}.` : '';
 }
 
 function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: Units): string {
@@ -84,7 +92,7 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
   const moved_m = asked ? asked.value : travel_m;
   const reeled_m = travel_m - moved_m;
   if (asked && reeled_m > DRAGGED_M) {
-    return `${rodSentence(asked, units)}. The reel dragged it ${formatLength(reeled_m, units)}.`;
+    return `${rodSentence(asked, units)}.${reelSentence(asked, result, units)}`;
   }
   const jig = asked
     ? besideLimits(asked, Math.abs(moved_m), units)
@@ -94,7 +102,8 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
   if (isStill(hand) && hand !== result)
     return `You held still, and the boat moved the jig ${jig}${beside}.`;
   const and = tip.includes(',') ? ', and' : ' and';
-  return `${tip}${and} the jig ${jig}${beside}${stonesTouched(grade)}.`;
+  const reel = asked ? reelSentence(asked, result, units) : '';
+  return `${tip}${and} the jig ${jig}${beside}${stonesTouched(grade)}.${reel}`;
 }
 
 /** Less than this part of its way from where it began, a tip has turned back. */
@@ -154,7 +163,12 @@ const NOT_OF_CONTACT = new Set<GoalGrade['goal']['kind']>([
   'swing'
 ]);
 
-function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGrade): string {
+function whySentence(
+  { setup }: Challenge,
+  { result, grade }: GradedRun,
+  units: Units,
+  about?: GoalGrade
+): string {
   // Where hops were asked and none was made, that says why, too.
   if (about?.goal.kind === 'hops' && about.value === 0) return '';
   // Moved before it was down, it is not told that it never came down.
@@ -166,11 +180,21 @@ function whySentence(result: Result, grade: Grade, units: Units, about?: GoalGra
   const second = miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
   if (also) return `${also.did} ${second}`.trim();
   if (about && NOT_OF_CONTACT.has(about.goal.kind)) return second;
+  const lifts = liftsOf(result.trace, bottomUnder(setup));
   const first =
     fallClause(result) ??
-    (isIdle ? 'The line never pulled it' : contactClause(result, units, miss === ''));
-  if (isAsAsked(grade) && first === STAYED) return '';
-  return miss.startsWith('but ') ? `${first}, ${miss}.` : `${first}. ${second}`.trim();
+    (isIdle ? 'The line never pulled it' : contactClause(result, lifts, units));
+  if (first) return joined(first, miss);
+  const hasSkipped = lifts.length > 0;
+  if (hasSkipped && miss) return joined(SKIPPED, miss.replace(/^but /, 'and '));
+  if (hasSkipped) return `${skippedWords(units)}.`;
+  return isAsAsked(grade) ? '' : joined(STAYED, miss);
+}
+
+/** Clauses that go on are one sentence. */
+function joined(first: string, miss: string): string {
+  if (/^(but|and) /.test(miss)) return `${first}, ${miss}.`;
+  return miss ? `${first}. ${miss[0].toUpperCase()}${miss.slice(1)}.` : `${first}.`;
 }
 
 /** What else was to be done, where it has a sentence of its own: it says more than that the jig stayed down. */
@@ -199,17 +223,21 @@ function isCast({ trace }: Result): boolean {
 }
 
 const STAYED = 'It stayed on bottom';
+const SKIPPED = 'It skipped along the bottom';
 
-function contactClause(result: Result, units: Units, isAlone: boolean): string {
-  const hop = highestHop(result.hops);
-  // Beside what was missed, skips that nobody asked about are a fact too many.
-  if (!hop && (result.peak_height_m < SKIP_M || !isAlone)) return STAYED;
-  if (!hop) {
-    return `It stayed on bottom except for skips of less than ${formatLength(OFF_BOTTOM_M, units)}`;
-  }
-  const rose = `and rose ${formatLength(hop.height_m, units)}`;
-  const after_s = Math.max(0, hop.t_s - tipMotionOf(result).start_s);
-  const way_m = Math.abs(baitXAt(result, hop.t_s) - result.trace.bait_x_m[0]);
+/** Of a bait that left the bottom, but not so far that a hand could mean or avoid it. */
+export function skippedWords(units: Units): string {
+  return `${SKIPPED}, less than ${formatLength(OFF_BOTTOM_M, units)} up`;
+}
+
+/** Where it left the bottom first, and how high it rose at most; null of one that never hopped. */
+function contactClause(result: Result, lifts: readonly Lift[], units: Units): string | null {
+  const left = lifts.find(({ rise_m }) => isOffBottom(rise_m))?.from;
+  if (left === undefined || result.hops.length === 0) return null;
+  const { t_s, bait_x_m } = result.trace;
+  const rose = `and rose ${formatLength(highestOf(result.hops), units)}`;
+  const after_s = Math.max(0, t_s[left] - tipMotionOf(result).start_s);
+  const way_m = Math.abs(bait_x_m[left] - bait_x_m[0]);
   const place = way_m < NO_MOVE_M ? 'where it lay' : `after ${formatLength(way_m, units)}`;
   // Where it left and when are one fact.
   return `It left the bottom ${after_s < AT_ONCE_S ? 'at once' : place} ${rose}`;
@@ -226,14 +254,6 @@ function worstMiss(goals: readonly GoalGrade[], result: Result, units: Units): s
   );
 }
 
-function highestHop(hops: readonly Hop[]): Hop | undefined {
-  return hops.reduce<Hop | undefined>(
-    (highest, hop) => (highest && highest.height_m >= hop.height_m ? highest : hop),
-    undefined
-  );
-}
-
-function baitXAt({ trace }: Result, t_s: number): number {
-  const i = trace.t_s.findIndex((t) => t >= t_s);
-  return trace.bait_x_m[i === -1 ? trace.bait_x_m.length - 1 : i];
+function highestOf(hops: readonly Hop[]): number {
+  return Math.max(...hops.map(({ height_m }) => height_m));
 }

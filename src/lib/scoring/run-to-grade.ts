@@ -13,12 +13,13 @@ export interface RunToGrade {
 
 /** `result` is what came of `move` in the water of `setup`. */
 export function runToGrade(setup: SetupInput, move: Move, result: Result): RunToGrade {
+  const path = tipPathOf(parseSetup(setup), move);
+  return { result, bottomAt: bottomUnder(setup), lineIn_m: (t_s) => path.lineIn_m(t_s) };
+}
+
+/** Height of the bottom that this water's bait can touch, stones included, m. */
+export function bottomUnder(setup: SetupInput): RunToGrade['bottomAt'] {
   const parsed = parseSetup(setup);
   const bottom = bottomOf(parsed, baitOf(parsed, waterAt(parsed.water.temperature_C)).radius_m);
-  const path = tipPathOf(parsed, move);
-  return {
-    result,
-    bottomAt: (x_m) => bottom.heightAt(x_m),
-    lineIn_m: (t_s) => path.lineIn_m(t_s)
-  };
+  return (x_m) => bottom.heightAt(x_m);
 }

@@ -2,7 +2,7 @@ import { BED_PX, STRIP_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { rulerTicks } from '../ruler';
 import type { SceneryNow } from '../scenery/scenery';
-import type { Moment, Backdrop } from '../stage';
+import { isShownDown, type Moment, type Backdrop } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 import { drawBait } from './bait';
@@ -109,7 +109,7 @@ export function paintBottom(
   if (stage.target?.freed) drawHang(context, view, moment, ink);
   drawFish(context, view, stage, moment, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
-  drawTrack(context, view, moment, ink);
+  drawTrack(context, view, stage, moment, ink);
   drawLine(context, view, pose, false, ink);
   const last = pose.x.length - 1;
   drawBait(
@@ -117,7 +117,7 @@ export function paintBottom(
     pixelX(view, pose.x[last]),
     pixelY(view, pose.z[last]),
     view.scale,
-    { radius_m: stage.baitRadius_m, isTouching: pose.isTouching, strands: scenery.strands },
+    { radius_m: stage.baitRadius_m, isTouching: isShownDown(stage, moment), strands: scenery.strands },
     ink
   );
   drawClouds(context, view, scenery, ink);

@@ -1,5 +1,6 @@
 import type { Trace } from '$lib/model';
 import type { Ink } from '../palette';
+import { shownLifts } from '../shown-lifts';
 import type { Backdrop } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 import { dotFlight } from './track';
@@ -24,6 +25,7 @@ export function drawGhost(
   context.beginPath();
   context.arc(x, y - radius, radius, 0, 2 * Math.PI);
   context.stroke();
-  dotFlight(context, view, trace.bait_x_m, trace.bait_z_m, trace.contact, trace.t_s.length);
+  const { contact } = shownLifts(trace, stage.heightAt);
+  dotFlight(context, view, trace.bait_x_m, trace.bait_z_m, contact, trace.t_s.length);
   context.globalAlpha = 1;
 }

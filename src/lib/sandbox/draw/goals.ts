@@ -1,6 +1,7 @@
 import { isOffBottom } from '$lib/model';
 import { BED_PX, WORDS_PX } from '../close-up';
 import type { Ink } from '../palette';
+import { shownLifts } from '../shown-lifts';
 import type { Backdrop, Moment } from '../stage';
 import { metresX, pixelX, pixelY, type View } from '../view';
 
@@ -96,12 +97,12 @@ export function drawHopCount(
   context: CanvasRenderingContext2D,
   view: View,
   stage: Backdrop,
-  { trace, ticks }: Moment,
+  moment: Moment,
   ink: Ink
 ): void {
   const asked = stage.target?.hops;
   if (!asked) return;
-  const done = hopsSoFar(trace, ticks, stage);
+  const done = hopsSoFar(moment, stage);
   context.strokeStyle = ink.reed;
   context.fillStyle = ink.reed;
   context.lineWidth = 2;
@@ -121,19 +122,9 @@ export function drawHopCount(
 
 /** Flights that are over and left the bottom, in the first `ticks` of a run. */
 export function hopsSoFar(
-  { contact, bait_x_m, bait_z_m }: Pick<Moment['trace'], 'contact' | 'bait_x_m' | 'bait_z_m'>,
-  ticks: number,
+  { trace, ticks }: Pick<Moment, 'trace' | 'ticks'>,
   { heightAt }: Pick<Backdrop, 'heightAt'>
 ): number {
-  let hops = 0;
-  let highest_m = 0;
-  for (let i = 0; i < ticks; i++) {
-    if (contact[i] === 0) {
-      highest_m = Math.max(highest_m, bait_z_m[i] - heightAt(bait_x_m[i]));
-      continue;
-    }
-    if (isOffBottom(highest_m)) hops++;
-    highest_m = 0;
-  }
-  return hops;
+  const { lifts } = shownLifts(trace, heightAt);
+  return lifts.filter(({ to, rise_m }) => to < ticks && isOffBottom(rise_m)).length;
 }

@@ -2,7 +2,7 @@ import { degToRad } from '$lib/model';
 import { formatDepth } from '$lib/scoring';
 import type { Ink } from '../palette';
 import { soundingMarks, rulerTicks } from '../ruler';
-import type { Moment, Backdrop } from '../stage';
+import { isShownDown, type Moment, type Backdrop } from '../stage';
 import { fitView, heightFor, metresX, pixelX, pixelY, type Extent, type View } from '../view';
 import { markBait } from './bait';
 import { paintBed } from './bed';
@@ -122,7 +122,7 @@ export function paintOverview(
   if (moment.isHidden) return;
   const last = pose.x.length - 1;
   const x = pixelX(view, pose.x[last]);
-  markBait(context, x, pixelY(view, pose.z[last]) - 4, 4, pose.isTouching, ink);
+  markBait(context, x, pixelY(view, pose.z[last]) - 4, 4, isShownDown(stage, moment), ink);
 }
 
 /** Shows which piece of the water the close-up shows. */

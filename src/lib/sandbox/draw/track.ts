@@ -1,5 +1,6 @@
 import type { Ink } from '../palette';
-import type { Moment } from '../stage';
+import { shownLifts } from '../shown-lifts';
+import type { Backdrop, Moment } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 
 /** The bait's way so far: a scratch in the bottom where it dragged, dots where it flew. */
@@ -10,10 +11,12 @@ const DOT_GAP = 6;
 export function drawTrack(
   context: CanvasRenderingContext2D,
   view: View,
-  { trace, ticks }: Moment,
+  { heightAt }: Pick<Backdrop, 'heightAt'>,
+  { trace, ticks }: Pick<Moment, 'trace' | 'ticks'>,
   ink: Ink
 ): void {
-  const { bait_x_m, bait_z_m, contact } = trace;
+  const { bait_x_m, bait_z_m } = trace;
+  const { contact } = shownLifts(trace, heightAt);
   context.strokeStyle = ink.ink;
   context.lineWidth = 3;
   context.beginPath();

@@ -42,7 +42,7 @@ function rowAt({ result, lineIn_m }: Film, series: Series, tick: number, event: 
     bait_x_m: trace.bait_x_m[tick],
     bait_z_m: trace.bait_z_m[tick],
     bait_travel_m: series.baitTravel_m[tick],
-    height_over_bottom_m: series.height_m[tick],
+    height_over_bottom_m: series.clearance_m[tick],
     contact_0_or_1: trace.contact[tick],
     tip_tension_N: trace.tip_tension_N[tick],
     bait_tension_N: trace.bait_tension_N[tick],
