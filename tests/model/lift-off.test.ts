@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { isOffBottom, OFF_BOTTOM_M, simulate, SKIP_M, type ScenarioInput } from '../../src/lib/model';
+import {
+  isOffBottom,
+  OFF_BOTTOM_M,
+  simulate,
+  SKIP_M,
+  type ScenarioInput
+} from '../../src/lib/model';
 import { trySummaryOf } from '../../src/lib/sandbox/events';
 import { SIGNS } from '../../src/lib/course/items/measures';
 

@@ -81,7 +81,15 @@ test('gear and moment are said in the learner’s units', () => {
     tied('5/8~oz, 12~lb fluorocarbon, 7~ft rod; 18~ft deep, jig 70~ft out')
   );
   expect(gearLine(smallWater(), 'metric')).toContain(tied('16~g, 0.30~mm fluorocarbon'));
-  const now = { t_s: 1.25, tip_m: 0.4, bait_m: 0.31, height_m: 0.12, peak_m: 0.12, hasSkipped: false, line_in_m: 0 };
+  const now = {
+    t_s: 1.25,
+    tip_m: 0.4,
+    bait_m: 0.31,
+    height_m: 0.12,
+    peak_m: 0.12,
+    hasSkipped: false,
+    line_in_m: 0
+  };
   expect(momentLine({ ...now, isTouching: false }, 5, 'metric')).toBe(
     tied('1.3~s: tip 40~cm, bait 31~cm, 12~cm up')
   );

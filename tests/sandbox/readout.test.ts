@@ -62,11 +62,7 @@ test('what the reel took in is told in turns of its handle, as a fix tells it', 
 
 test('off the bottom by less than a hop it is never “0 in up”, and skips are told once it is down', () => {
   const at = (tick: number, height_m: number) =>
-    heightWords(
-      readoutAt({ ...series, height_m: [0, 0, height_m, 0] }, tick, 0),
-      5,
-      'imperial'
-    );
+    heightWords(readoutAt({ ...series, height_m: [0, 0, height_m, 0] }, tick, 0), 5, 'imperial');
   expect(at(2, 0.004)).toBe('just off the bottom');
   expect(at(2, 0.0127)).toMatch(/^1\/2\sin up$/);
   expect(at(3, 0.004)).toBe('on the bottom, skipped');

@@ -65,7 +65,9 @@ const contradictions = (challenge: Challenge, name: (typeof TRIES)[number]): str
     if (height.startsWith('on') && height !== `on the bottom, was ${left[3]} up`)
       faults.push(height);
   }
-  const went = /(?:the jig|The jig went|moved the jig) ((?:\d+ ft )?(?:\d\S* in|\d+ ft))/.exec(said);
+  const went = /(?:the jig|The jig went|moved the jig) ((?:\d+ ft )?(?:\d\S* in|\d+ ft))/.exec(
+    said
+  );
   const reeled = /reel dragged it (.*?)\./.exec(said)?.[1] ?? '0 in';
   if (went && !/away from/.test(said) && inches(way) !== inches(went[1]) + inches(reeled))
     faults.push(`${way} moved`);

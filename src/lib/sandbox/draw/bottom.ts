@@ -117,7 +117,11 @@ export function paintBottom(
     pixelX(view, pose.x[last]),
     pixelY(view, pose.z[last]),
     view.scale,
-    { radius_m: stage.baitRadius_m, isTouching: isShownDown(stage, moment), strands: scenery.strands },
+    {
+      radius_m: stage.baitRadius_m,
+      isTouching: isShownDown(stage, moment),
+      strands: scenery.strands
+    },
     ink
   );
   drawClouds(context, view, scenery, ink);
