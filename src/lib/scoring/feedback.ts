@@ -42,7 +42,6 @@ export function describeTry(
   units: Units,
   correction?: Correction | null
 ): Feedback {
-  const { result, grade } = graded;
   const about = aboutGoal(graded, units);
   const did = about?.did ?? didSentence(challenge, graded, units);
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
