@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import {
-  bearsOut,
   DAY_CHOICES,
   DAY_REASONS,
   DAY_RETRIEVES,
   dayOf,
   dayScenarios,
-  dayVerdict,
   dayWords,
   figuresByRetrieve,
-  type DayChoice
+  type DayChoice,
+  type DayReason
 } from '../../src/lib/course/day-choice';
+import { bearsOut, dayVerdict } from '../../src/lib/course/day-verdict';
+import { loadLessons } from '../../src/lib/course';
 import { SEASON_MAP, seasonRowAt } from '../../src/lib/course/season-map';
 import { voiceFaults } from '../../src/lib/course/voice';
 import { simulate } from '../../src/lib/model';
@@ -43,26 +44,67 @@ describe('a choice for the day', () => {
     for (const { best, says } of days) if (best === 'move') expect(says).toMatch(/no bites/);
   });
 
+  test('has no reason that gives its choice away: what counts on a day goes for other choices too', () => {
+    for (const best of DAY_CHOICES.map(({ id }) => id)) {
+      const counted = days.filter((day) => day.best === best).flatMap(({ counts }) => counts);
+      const elsewhere = days.filter((day) => day.best !== best).flatMap(({ counts }) => counts);
+      const shared = counted.some((reason) => elsewhere.includes(reason));
+      // An empty spot is seen, not reasoned: its other reason is true of strokes as well.
+      expect(shared || counted.includes('covers'), best).toBe(true);
+    }
+  });
+
   // Shallow and deep, coldest and warmest: what a retrieve does must not depend on the day that is drawn.
-  test.each([1, 2, 3, 4])(
-    'on day %i, each reason holds in the model for its own retrieve alone',
+  test.each([1, 2, 3, 4, 7])(
+    'on day %i, each reason of the jig holds in the model for these retrieves',
     (n) => {
       const figures = figuresOn(n);
-      for (const reason of DAY_RETRIEVES) {
-        const borneOut = DAY_RETRIEVES.filter((retrieve) => bearsOut(reason, figures[retrieve]));
-        expect(borneOut, reason).toEqual([reason]);
-      }
+      const heldBy = (reason: Parameters<typeof bearsOut>[0]) =>
+        DAY_RETRIEVES.filter((retrieve) => bearsOut(reason, figures[retrieve]));
+      expect(heldBy('near')).toEqual(['drag', 'drag-hop', 'shake']);
+      expect(heldBy('down')).toEqual(['drag', 'shake']);
+      expect(heldBy('rises')).toEqual(['drag-hop', 'strokes']);
+      expect(heldBy('covers')).toEqual(['strokes']);
     }
   );
 
-  test('hears from the map, from the model, and whether its reason holds', () => {
-    const figures = figuresOn(1);
-    const said = (choice: DayChoice, reason: DayChoice, best: DayChoice) =>
-      dayVerdict({ ...dayOf(1), best }, choice, reason, figures, 'imperial').join(' ');
-    expect(said('drag', 'drag', 'drag')).toMatch(/^Right.*never leaves bottom.*Your reason holds/);
-    expect(said('strokes', 'drag', 'drag')).toMatch(/^Short, slow.*off bottom.*doesn’t hold/);
-    expect(said('move', 'move', 'move')).toMatch(/^Right/);
-    expect(said('move', 'drag', 'move')).toMatch(/not for a move/);
-    expect(said('drag', 'move', 'drag')).toMatch(/reason to move/);
+  test('is defended by a reason that counts on its day and holds in the model', () => {
+    for (const { best, counts } of days) {
+      const own = counts.filter((reason) => reason !== 'empty' && reason !== 'worked');
+      const figures = figuresOn(1);
+      if (best !== 'move')
+        expect(
+          own.some((one) => bearsOut(one, figures[best])),
+          best
+        ).toBe(true);
+    }
+  });
+
+  test('hears from the map, from the model, and whether its reason defends it', () => {
+    const [figures, cold] = [figuresOn(2), dayOf(2)];
+    const said = (choice: DayChoice, reason: DayReason, day = cold) =>
+      dayVerdict(day, choice, reason, figures, 'imperial').join(' ');
+    expect(said('drag', 'near')).toMatch(/^Right.*never leaves bottom.*what counts today/);
+    expect(said('drag', 'down')).toMatch(/is true, but it isn’t why/);
+    expect(said('drag', 'covers')).toMatch(/doesn’t hold/);
+    expect(said('drag', 'worked')).toMatch(/another day/);
+    expect(said('drag', 'empty')).toMatch(/Nothing here says so/);
+    expect(said('shake', 'near')).toMatch(/^Most guides: short.*you can defend that/);
+    expect(said('strokes', 'near')).toMatch(/off bottom.*doesn’t hold/);
+    expect(said('move', 'near')).toMatch(/not for a move/);
+    const blank = dayOf(18);
+    expect(said('move', 'empty', blank)).toMatch(/^Right.*what counts today/);
+    expect(said('move', 'covers', blank)).toMatch(/what counts today/);
+    expect(said('drag', 'empty', blank)).toMatch(/reason to move/);
+  });
+
+  test('begins on another day in each lesson that asks', () => {
+    const begun = loadLessons().flatMap(({ sections }) =>
+      sections.flatMap((section) => ('day' in section && section.day ? [section.day] : []))
+    );
+    const first = begun.map((n) => dayWords(dayOf(n)));
+    expect(first.length).toBeGreaterThanOrEqual(3);
+    expect(new Set(first).size).toBe(first.length);
+    expect(new Set(begun.map((n) => dayOf(n).best)).size).toBe(begun.length);
   });
 });

@@ -1,6 +1,5 @@
 import { ft } from './items/draw';
-import { fahrenheitToCelsius, isOffBottom, seededRandom, type ScenarioInput } from '../model';
-import { formatLength, type Units } from '../scoring';
+import { fahrenheitToCelsius, seededRandom, type ScenarioInput } from '../model';
 import { pick } from './items/draw';
 import { saidOut } from './items/said';
 import { waterWith } from './lessons/fathomley';
@@ -20,47 +19,56 @@ export const DAY_CHOICES = [
 export type DayChoice = (typeof DAY_CHOICES)[number]['id'];
 export type DayRetrieve = Exclude<DayChoice, 'move'>;
 
-/** Why one would: each is the reason for one choice. The model can look at what it says of the jig. */
+/**
+ * Why one would. Most go for more than one choice, and one that is true may not be why: the model tells
+ * what is true of a retrieve, the day what counts.
+ */
 export const DAY_REASONS = [
-  { id: 'move', says: 'No retrieve catches what isn’t there' },
-  { id: 'drag', says: 'It stays down, right in front of them' },
-  { id: 'drag-hop', says: 'It moves a little, and leaves bottom once' },
-  { id: 'strokes', says: 'It goes far up and falls' },
-  { id: 'shake', says: 'It trembles and hardly leaves its place' }
-] as const satisfies readonly { id: DayChoice; says: string }[];
+  { id: 'near', says: 'It stays close to one spot' },
+  { id: 'down', says: 'It never leaves bottom' },
+  { id: 'rises', says: 'It rises and falls' },
+  { id: 'covers', says: 'It covers more bottom' },
+  { id: 'empty', says: 'There’s no fish here' },
+  { id: 'worked', says: 'It worked last time' }
+] as const;
+export type DayReason = (typeof DAY_REASONS)[number]['id'];
 
 /** What fish show. Common practice, no source: what is seen of the fish comes before the season. */
-const SIGNS: readonly { says: string; best: DayChoice; why: string }[] = [
+const SIGNS: readonly Pick<Day, 'says' | 'best' | 'why' | 'counts'>[] = [
   {
     says: 'Twenty good casts, no bites, and no fish on the graph.',
     best: 'move',
-    why: 'The spot is empty, so move first.'
+    why: 'The spot is empty.',
+    counts: ['empty', 'covers']
   },
   {
     says: 'Fish follow it, turn away, and won’t eat.',
     best: 'shake',
-    why: 'Fish that look and won’t eat want it close to still.'
+    why: 'Fish that look and won’t eat want it close to still.',
+    counts: ['near']
   },
   {
     says: 'Fish on bottom, and not one follows.',
     best: 'drag',
-    why: 'Fish that won’t move need it kept in front of them.'
+    why: 'Fish that won’t move need it kept in front of them.',
+    counts: ['near', 'down']
   },
   {
     says: 'A school chasing bait, well up off bottom.',
     best: 'strokes',
-    why: 'Fish on the chase go for what rises and falls.'
+    why: 'Fish on the chase go for what rises and falls.',
+    counts: ['rises']
   }
 ];
 const NO_SIGN = 'Your first cast of the day.';
 /** Days on which only the map tells, among all. */
 const MAP_PART = 0.5;
 /** Each well inside a row of the map, °F. */
-const MAP_DAYS = [
-  { degF: [40, 42, 44, 46], best: 'drag' },
-  { degF: [53, 55, 57], best: 'drag-hop' },
-  { degF: [78, 80, 82], best: 'strokes' }
-] as const;
+const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts'> & { degF: readonly number[] })[] = [
+  { degF: [40, 42, 44, 46], best: 'drag', counts: ['near'] },
+  { degF: [53, 55, 57], best: 'drag-hop', counts: ['near', 'rises'] },
+  { degF: [78, 80, 82], best: 'strokes', counts: ['rises'] }
+];
 /** Where any mood may be met, °F: neither the coldest nor the warmest. */
 const SIGN_DAYS_F = [55, 62, 66, 70];
 const DEPTHS_M = [10, 15, 20].map(ft);
@@ -71,6 +79,8 @@ export interface Day {
   says: string;
   best: DayChoice;
   why: string;
+  /** Reasons that this day gives; common practice, no source. */
+  counts: readonly DayReason[];
 }
 
 /** The nth day, from 1 on: always the same one. */
@@ -78,9 +88,9 @@ export function dayOf(n: number): Day {
   const random = seededRandom(n);
   const depth_m = pick(random, DEPTHS_M);
   if (random() < MAP_PART) {
-    const { degF: drawn, best } = pick<(typeof MAP_DAYS)[number]>(random, MAP_DAYS);
-    const degF = pick<number>(random, drawn);
-    return { degF, depth_m, says: NO_SIGN, best, why: seasonRowAt(degF).why };
+    const { degF: drawn, ...told } = pick(random, MAP_DAYS);
+    const degF = pick(random, drawn);
+    return { degF, depth_m, says: NO_SIGN, why: seasonRowAt(degF).why, ...told };
   }
   return { degF: pick(random, SIGN_DAYS_F), depth_m, ...pick(random, SIGNS) };
 }
@@ -152,63 +162,4 @@ export function figuresByRetrieve(
 export function dayWords({ degF, depth_m, says }: Day): string {
   const degC = Math.round(fahrenheitToCelsius(degF));
   return `${saidOut(depth_m)} of water, {${degF} °F|${degC} °C} at the surface. ${says}`;
-}
-
-/** Less than this stays in its place, and more than this goes far up, m: six inches and a foot and a half. */
-const IN_PLACE_M = 0.15;
-const FAR_UP_M = 0.45;
-/** Two short drags; more is no longer in front of a fish, m: a yard. */
-const IN_FRONT_M = 0.9;
-
-/** Whether the model bears out what a reason says of the jig. */
-export function bearsOut(reason: DayRetrieve, { travel_m, peak_height_m }: DayFigures): boolean {
-  switch (reason) {
-    case 'drag':
-      return !isOffBottom(peak_height_m) && travel_m > IN_PLACE_M && travel_m <= IN_FRONT_M;
-    case 'drag-hop':
-      return isOffBottom(peak_height_m) && peak_height_m < FAR_UP_M && travel_m > IN_PLACE_M;
-    case 'strokes':
-      return peak_height_m >= FAR_UP_M;
-    case 'shake':
-      return travel_m <= IN_PLACE_M;
-  }
-}
-
-/** What is said to a choice and its reason: the map, the model, and whether the two go together. */
-export function dayVerdict(
-  day: Day,
-  choice: DayChoice,
-  reason: DayChoice,
-  figures: Readonly<Record<DayRetrieve, DayFigures>>,
-  units: Units
-): string[] {
-  const isBest = choice === day.best;
-  const best = DAY_CHOICES.find(({ id }) => id === day.best)?.says ?? '';
-  return [
-    isBest ? `Right. ${day.why}` : `${best}: ${day.why}`,
-    ...modelWords(choice, reason, figures, units),
-    ...(isBest ? [] : ['Guides differ, and so do lakes: it’s where to start, not a rule.'])
-  ];
-}
-
-function modelWords(
-  choice: DayChoice,
-  reason: DayChoice,
-  figures: Readonly<Record<DayRetrieve, DayFigures>>,
-  units: Units
-): string[] {
-  if (choice === 'move')
-    return reason === 'move' ? [] : ['That’s a reason for a retrieve, not for a move.'];
-  if (reason === 'move') return ['That’s the reason to move, not to stay with a retrieve.'];
-  const { travel_m, peak_height_m } = figures[choice];
-  const up = isOffBottom(peak_height_m)
-    ? `gets ${formatLength(peak_height_m, units)} off bottom`
-    : 'never leaves bottom';
-  const did = `In the model it ${up} and comes ${formatLength(Math.max(0, travel_m), units)} in 15 seconds.`;
-  return [
-    did,
-    bearsOut(reason, figures[choice])
-      ? 'Your reason holds: that’s what the jig does.'
-      : 'Your reason doesn’t hold: look at what the jig does.'
-  ];
 }

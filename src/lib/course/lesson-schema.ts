@@ -78,8 +78,8 @@ const option = v.strictObject({
 /** Words below a title only where the title and what stands under it do not say it. */
 const heading = { title: text, text: v.optional(text) };
 
-/** A retrieve to choose for a day and to defend, against the season map and the model. */
-const asks = v.optional(v.literal('day'));
+/** Number of the day for which a retrieve is chosen and defended, against the season map and the model. */
+const day = v.optional(whole(1, 99));
 
 /** Asked before anything is shown. */
 const predict = v.strictObject({
@@ -110,7 +110,7 @@ const see = v.strictObject({
     v.array(v.strictObject({ id: name, caption: text, run })),
     v.minLength(1, 'must not be empty')
   ),
-  asks
+  day
 });
 
 /** Challenges of this lesson, by id, in order. */
@@ -128,7 +128,7 @@ const feel = v.strictObject({
     v.array(v.strictObject({ sign: text, means: text, basis })),
     v.minLength(1, 'must not be empty')
   ),
-  asks
+  day
 });
 
 /** The drill with a real rod, and what to write down about it. */

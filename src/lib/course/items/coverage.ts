@@ -141,7 +141,11 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know when to move first and when to stay.': ['move-or-stay', 'move-first']
   },
   'season-and-mood': {
-    'Know what cold, warmth and mood ask for.': ['season-retrieve', 'mood', 'season-change'],
+    'Pick a retrieve for what fish show, and defend it.': [
+      'season-retrieve',
+      'mood',
+      'season-change'
+    ],
     'Do nothing for as long as it takes.': ['season-pause']
   },
   'a-morning': {

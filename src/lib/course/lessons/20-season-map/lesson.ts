@@ -132,7 +132,7 @@ export default {
       kind: 'feel',
       title: 'The map',
       text: 'Where to start. Lakes differ. In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: leave those be.',
-      asks: 'day',
+      day: 1,
       cues: [
         { sign: winter.says, means: mapped(winter), basis: 'practice' },
         { sign: spring.says, means: mapped(spring), basis: 'practice' },

@@ -18,7 +18,10 @@ export default {
   about:
     'Cold water: short moves, long pauses. Warm water: faster, hops, strokes, or swim it. Then let the fish’s mood correct you.',
   place: deepPlace,
-  objectives: ['Know what cold, warmth and mood ask for.', 'Do nothing for as long as it takes.'],
+  objectives: [
+    'Pick a retrieve for what fish show, and defend it.',
+    'Do nothing for as long as it takes.'
+  ],
   leaves_out: ['Color and scent.'],
   claims: [
     {
@@ -99,6 +102,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
+      day: 8,
       demos: [
         {
           id: 'cold',

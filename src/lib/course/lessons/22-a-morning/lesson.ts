@@ -84,7 +84,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      asks: 'day',
+      day: 16,
       demos: [
         { id: 'anchored', caption: 'Held in place.', run: drifting(0) },
         { id: 'away', caption: 'Drifting away from the jig.', run: drifting(-0.15) },

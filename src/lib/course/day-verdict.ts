@@ -1,0 +1,81 @@
+import { isOffBottom } from '../model';
+import { formatLength, type Units } from '../scoring';
+import {
+  DAY_CHOICES,
+  type Day,
+  type DayChoice,
+  type DayFigures,
+  type DayReason,
+  type DayRetrieve
+} from './day-choice';
+
+/** What a run of the model shows, or does not. */
+export type JigReason = Exclude<DayReason, 'empty' | 'worked'>;
+
+/** Farther is no longer one spot, m: a yard, two short drags. */
+const ONE_SPOT_M = 0.9;
+
+/** Whether the model bears out what a reason says of the jig. */
+export function bearsOut(reason: JigReason, { travel_m, peak_height_m }: DayFigures): boolean {
+  switch (reason) {
+    case 'near':
+      return travel_m <= ONE_SPOT_M;
+    case 'down':
+      return !isOffBottom(peak_height_m);
+    case 'rises':
+      return isOffBottom(peak_height_m);
+    case 'covers':
+      return travel_m > ONE_SPOT_M;
+  }
+}
+
+/** What is said to a choice and its reason: the map, the model, and whether the reason defends the choice. */
+export function dayVerdict(
+  day: Day,
+  choice: DayChoice,
+  reason: DayReason,
+  figures: Readonly<Record<DayRetrieve, DayFigures>>,
+  units: Units
+): string[] {
+  const isBest = choice === day.best;
+  const best = DAY_CHOICES.find(({ id }) => id === day.best)?.says ?? '';
+  return [
+    isBest ? `Right. ${day.why}` : `Most guides: ${best.toLowerCase()}. ${day.why}`,
+    ...(choice === 'move' ? [] : [didWords(figures[choice], units)]),
+    reasonWords(day, choice, reason, figures),
+    ...(isBest ? [] : ['Guides differ, and so do lakes: it’s where to start, not a rule.'])
+  ];
+}
+
+function didWords({ travel_m, peak_height_m }: DayFigures, units: Units): string {
+  const up = isOffBottom(peak_height_m)
+    ? `gets ${formatLength(peak_height_m, units)} off bottom`
+    : 'never leaves bottom';
+  return `In the model it ${up} and comes ${formatLength(Math.max(0, travel_m), units)} in 15 seconds.`;
+}
+
+function reasonWords(
+  day: Day,
+  choice: DayChoice,
+  reason: DayReason,
+  figures: Readonly<Record<DayRetrieve, DayFigures>>
+): string {
+  const counts = day.counts.includes(reason);
+  if (reason === 'worked') return 'Last time was another day. What does this one show?';
+  if (reason === 'empty') return emptyWords(choice, counts);
+  if (choice === 'move') {
+    if (reason !== 'covers') return 'That’s a reason for a retrieve, not for a move.';
+  } else if (!bearsOut(reason, figures[choice]))
+    return 'Your reason doesn’t hold: look at what the jig does.';
+  if (!counts) return 'Your reason is true, but it isn’t why.';
+  return choice === day.best
+    ? 'Your reason holds, and it’s what counts today.'
+    : 'Your reason holds and counts today: you can defend that.';
+}
+
+function emptyWords(choice: DayChoice, counts: boolean): string {
+  if (!counts) return 'Nothing here says so.';
+  return choice === 'move'
+    ? 'Your reason holds, and it’s what counts today.'
+    : 'Then no retrieve helps. That’s the reason to move.';
+}
