@@ -15,7 +15,7 @@ function words(of = marks, units: 'imperial' | 'metric' = 'imperial') {
 
 test('a hand that goes too far is told how far, and what to aim for', () => {
   const { goes, aim, sure, figures } = words();
-  expect(goes).toBe(tied('When you mean 2~ft, the jig goes 3~ft~7~in on average.'));
+  expect(goes).toBe(tied('When you mean 2~ft, the jig now goes 3~ft~7~in.'));
   expect(aim).toBe(tied('Aim for 1~ft~1~in.'));
   expect(sure).toMatch(/^Give or take \d½?\sin, from your last 8 tries\.$/);
   expect(figures.at(-1)).toBe('That’s settled.');
@@ -34,15 +34,16 @@ test('nothing is advised that the tries can’t carry, and no advice is taken ba
         const { bait, isSettled } = ruler;
         const isKnown = isSettled || Math.abs(bait.value - 1) > bait.band;
         expect(/Aim for/.test(aim), `${middle} ± ${spread}, ${count} tries: ${aim}`).toBe(isKnown);
-        expect(/Too (scattered|soon) to say/.test(aim)).toBe(!isKnown);
+        expect(/Too (scattered|soon) to/.test(aim)).toBe(!isKnown);
+        expect(/ goes .+ to .+\.$/.test(goes), goes).toBe(!isKnown);
         expect([goes, aim, sure].join(' ')).not.toMatch(/%|differ too much|settle/);
       }
 });
 
 test('how sure the average is, and how far a single try strays from it, are not said as one thing', () => {
   const { figures } = words([0.6, 1.5, 0.7, 1.4, 0.65, 1.45, 0.8, 1.3].map((r, n) => aMark(n, r)));
-  expect(figures[0]).toMatch(/^On average .+, give or take \d+%, nine times in ten\.$/);
-  expect(figures[1]).toMatch(/^A single try strays about .+ from your average\.$/);
+  expect(figures[0]).toMatch(/^By now .+, give or take \d+%, nine times in ten\.$/);
+  expect(figures[1]).toMatch(/^A single try strays about .+ from the average of all\.$/);
 });
 
 test('a hand said to be changing is not told that there is no clear change', () => {
@@ -53,9 +54,7 @@ test('a hand said to be changing is not told that there is no clear change', () 
 });
 
 test('the sentence follows the learner’s units', () => {
-  expect(words(marks, 'metric').goes).toBe(
-    tied('When you mean 61~cm, the jig goes 1.09~m on average.')
-  );
+  expect(words(marks, 'metric').goes).toBe(tied('When you mean 61~cm, the jig now goes 1.09~m.'));
 });
 
 test('an uneven hand is told how many more tries would settle it', () => {
@@ -66,12 +65,12 @@ test('an uneven hand is told how many more tries would settle it', () => {
 
 test('a hand that is all over the place is not promised anything', () => {
   const wild = [0.6, 2.4, 1.1, 2.9, 0.8].map((ratio, n) => aMark(n, ratio));
-  expect(words(wild).aim).toBe('Too scattered to say yet. Slow down, and keep one speed.');
+  expect(words(wild).aim).toBe('Too scattered to aim by. Slow down, and keep one speed.');
 });
 
 test('a true hand is told to go on as it is', () => {
   const ruler = [0.99, 1.02, 1.01, 0.98, 1.0].map((ratio, n) => aMark(n, ratio));
-  expect(words(ruler).aim).toBe('Right on average. Aim for what you want.');
+  expect(words(ruler).aim).toBe('Right on the mark. Aim for what you want.');
 });
 
 test('one wild try in ten hardly moves the ruler', () => {
@@ -96,11 +95,11 @@ test('a hand that moves a foot whatever is asked has a ruler for each distance',
   const ruler = rulerOf(foot);
   if (!ruler) throw new Error('no ruler');
   expect(rulerWords(ruler, FOOT, 'imperial').goes).toBe(
-    tied('When you mean 1~ft, the jig goes 1~ft on average.')
+    tied('When you mean 1~ft, the jig now goes 1~ft.')
   );
-  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Right on average. Aim for what you want.');
+  expect(rulerWords(ruler, FOOT, 'imperial').aim).toBe('Right on the mark. Aim for what you want.');
   expect(rulerWords(ruler, 3 * FOOT, 'imperial').goes).toBe(
-    tied('When you mean 3~ft, the jig goes 1~ft on average.')
+    tied('When you mean 3~ft, the jig now goes 1~ft.')
   );
   expect(rulerWords(ruler, 2 * FOOT, 'imperial').goes).toBe(tied('Too few tries at 2~ft.'));
 });

@@ -4,7 +4,7 @@ import type { RobustMean } from './robust-mean';
 
 /** What the ruler says to a learner, in their units. */
 export interface RulerWords {
-  /** "When you mean 2 ft, the bait goes 3 ft 7 in on average." */
+  /** "When you mean 2 ft, the jig now goes 3 ft 7 in.", or from where to where, while that is all there is. */
   goes: string;
   /** "Aim for 1 ft 1 in.", or why it's too soon to: never both. */
   aim: string;
@@ -30,13 +30,25 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
       figures: figuresOf(ruler, meant_m, units)
     };
   }
-  const { bait, marks } = here;
+  const { value, band } = here.bait;
+  const isKnown = isAimKnown(here);
+  const [least, most] = [Math.max(0, value - band), value + band].map((part) =>
+    length(part * meant_m)
+  );
+  const goes = isKnown ? `now goes ${length(value * meant_m)}` : `goes ${least} to ${most}`;
+  const giveOrTake = isKnown ? `Give or take ${length(band * meant_m)}, from` : 'From';
   return {
-    goes: `When you mean ${length(meant_m)}, the jig goes ${length(bait.value * meant_m)} on average.`,
+    goes: `When you mean ${length(meant_m)}, the jig ${goes}.`,
     aim: aimSentence(here, meant_m, units),
-    sure: `Give or take ${length(bait.band * meant_m)}, from your last ${marks.length} tries.`,
+    sure: `${giveOrTake} your last ${here.marks.length} tries.`,
     figures: figuresOf(here, meant_m, units)
   };
+}
+
+/** Whether the tries leave no doubt that another aim is needed, or that none is. */
+function isAimKnown(here: Ruler): boolean {
+  const { value, band } = here.bait;
+  return aimFor(here, 1) !== null && (here.isSettled || Math.abs(value - 1) > band);
 }
 
 /** How far off the bait goes: "79 % too far, give or take 12%". */
@@ -64,18 +76,16 @@ function lower(text: string): string {
   return text[0].toLowerCase() + text.slice(1);
 }
 
-/** Advice only where the tries leave no doubt that it is needed, or that none is. */
 function aimSentence(here: Ruler, meant_m: number, units: Units): string {
-  const { bait, isSettled, moreTries, scores } = here;
+  const { bait, moreTries, scores } = here;
   const aim_m = aimFor(here, meant_m);
-  const miss = Math.abs(bait.value - 1);
-  if (aim_m !== null && (isSettled || miss > bait.band)) {
-    if (miss < NO_BIAS) return 'Right on average. Aim for what you want.';
+  if (aim_m !== null && isAimKnown(here)) {
+    if (Math.abs(bait.value - 1) < NO_BIAS) return 'Right on the mark. Aim for what you want.';
     return [`Aim for ${formatLength(aim_m, units)}.`, flightSentence(here)].join(' ').trim();
   }
   if (aim_m !== null && moreTries) return `Too soon to say. About ${moreTries} more will tell.`;
   const fix = scores.variable > WIDE_SPREAD ? ' Slow down, and keep one speed.' : '';
-  return `Too scattered to say yet.${fix}`;
+  return `Too scattered to aim by.${fix}`;
 }
 
 function flightSentence({ bait, tip, leftBottom }: Ruler): string {
@@ -88,8 +98,8 @@ function figuresOf(here: Ruler, meant_m: number, units: Units): readonly string[
   const stray = formatLength(scores.variable * meant_m, units);
   const more = moreTries ? `About ${moreTries} more would settle it.` : '';
   return [
-    differsByDistance ? '' : `On average ${lower(biasText(bait))}, nine times in ten.`,
-    `A single try strays about ${stray} from your average.`,
+    differsByDistance ? '' : `By now ${lower(biasText(bait))}, nine times in ten.`,
+    `A single try strays about ${stray} from the average of all.`,
     bait.isMoving ? 'It’s still changing from try to try.' : isSettled ? 'That’s settled.' : more
   ].filter((one) => one !== '');
 }
