@@ -62,6 +62,7 @@ test('a new learner begins the first lesson', () => {
     line: 'Start “One foot”.',
     why: '',
     minutes: 12,
+    door: 'Start the lesson',
     address: '/lessons/one-foot'
   });
 });
@@ -119,6 +120,17 @@ test('practice that was begun comes before a lesson', () => {
   });
 });
 
+test('a lesson that was worked at after the drill is gone on with', () => {
+  const opened = { ...progress('slack', null), at: '2030-05-01T10:00:00.000Z' };
+  expect(at({ tries: all.slice(0, 2), progress: [opened] })).toMatchObject({
+    line: 'Finish “Slack”.',
+    door: 'Go on with the lesson'
+  });
+  const tried = aTry('t', { challenge: 'slack-try', at: '2030-05-01T10:00:00.000Z', marks: 30 });
+  const record = { tries: [...all.slice(0, 2), tried], progress: [progress('slack', null)] };
+  expect(at(record)?.line).toBe('Finish “Slack”.');
+});
+
 test('a check that is due comes first, and one that is not due waits', () => {
   expect(at({ tries: all }, START + 2 * DAY)).toMatchObject({
     line: 'Check that you still have “The drag”.',
@@ -165,6 +177,7 @@ describe('the questions of the day', () => {
       line: 'Answer 8 questions, then start “Slack”.',
       why: 'Questions show what stuck.',
       minutes: 5 + 9,
+      door: 'Answer 8 questions',
       address: '/quiz'
     });
   });
@@ -177,10 +190,9 @@ describe('the questions of the day', () => {
     };
     expect(at(record, START + 2 * DAY, { asked })).toEqual({
       line: 'Check that you still have “The drag”, then answer 5 questions.',
-      why:
-        'What you can do a day later, with no help, is what counts. ' +
-        'You missed one last time, so it’s back.',
+      why: 'What you can do a day later, with no help, is what counts.',
       minutes: 7 + 3,
+      door: 'Check it',
       address: '/ruler/practise?drill=drag'
     });
   });

@@ -6,12 +6,13 @@ import type { Days } from './review';
 import { drillProgressOf, type Progress, type ScheduledTry } from './schedule';
 import type { LearnerRecord, StoredTry } from '../wire';
 
-/** What to do today, in one line, why where the line doesn't say, and about how long it takes. */
+/** What to do today, in one line, why its first part where the line doesn't say, and about how long it all takes. */
 export interface Today {
   line: string;
   why: string;
   minutes: number;
-  /** Where it begins: an address on this site. */
+  /** Where it begins: what leads there is called, and an address on this site. */
+  door: string;
   address: string;
 }
 
@@ -43,6 +44,7 @@ interface Part {
   does: string;
   why: string;
   minutes: number;
+  door: string;
   address: string;
 }
 
@@ -95,8 +97,9 @@ function joined(parts: readonly Part[]): Today {
   const line = parts.map(({ does }) => does).join(', then ');
   return {
     line: `${line[0].toUpperCase()}${line.slice(1)}.`,
-    why: parts.flatMap(({ why }) => why || []).join(' '),
+    why: parts[0].why,
     minutes: parts.reduce((sum, { minutes }) => sum + minutes, 0),
+    door: parts[0].door,
     address: parts[0].address
   };
 }
@@ -109,10 +112,12 @@ function questionsOf(
 ): Part | null {
   const { items, due, missed } = questionsToday(record, questions, days, lessons);
   if (items.length === 0 || (due === 0 && !isTaught(record, lessons))) return null;
+  const these = items.length === 1 ? 'one question' : `${items.length} questions`;
   return {
-    does: items.length === 1 ? 'answer one question' : `answer ${items.length} questions`,
+    does: `answer ${these}`,
     why: due > 0 ? whyDue(due, missed) : 'Questions show what stuck.',
     minutes: Math.max(1, Math.round(items.length * QUESTION_MINUTES)),
+    door: `Answer ${these}`,
     address: '/quiz'
   };
 }
@@ -140,8 +145,15 @@ function onward(
   const begun = practised.find(
     ({ progress }) => isUnderWay(progress) && progress.due_ms === null && progress.left > 0
   );
+  const inHand = lessonInHand(record, course.lessons);
+  // What was in hand last is gone on with.
+  if (begun && inHand && lastTryAt(begun, record) < inHand.at) return goOnWith(inHand.lesson);
   if (begun) return practiceOf(begun);
   return shortDrillOf(record, course) ?? lessonOf(record, course.lessons);
+}
+
+function lastTryAt({ drill }: Practised, { tries }: LearnerRecord): string {
+  return latest(drillTriesOf(drill.id, tries).map(({ at }) => at));
 }
 
 /** Hidden tries before their turn leave a drill at its beginning. */
@@ -183,6 +195,7 @@ function shortDrillOf(record: LearnerRecord, { drills, lessons }: Course): Part 
     does: `make ${left} hidden ${left === 1 ? 'try' : 'tries'} at “${short.title}”`,
     why: 'Now without seeing the jig.',
     minutes: Math.max(1, Math.round(left * TRY_MINUTES)),
+    door: 'Practice hidden',
     address: `/ruler/practise?drill=${short.id}&short`
   };
 }
@@ -197,27 +210,50 @@ function practiceOf({ drill, progress }: Practised): Part {
     does: reason.does(drill.title),
     why: reason.why,
     minutes: Math.max(1, Math.round(progress.left * TRY_MINUTES)),
+    door: progress.phase === 'kept' ? 'Check it' : 'Practice',
     address: `/ruler/practise?drill=${drill.id}`
   };
 }
 
 function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | null {
-  const finished = new Set(
-    lessons.filter((lesson) => lessonMarks(lesson, record).isThrough).map(({ id }) => id)
-  );
-  const inHand = [...record.progress]
-    .filter(({ lesson }) => !finished.has(lesson))
-    .sort((a, b) => (a.at < b.at ? 1 : -1))
-    .flatMap(({ lesson }) => lessons.find(({ id }) => id === lesson) ?? [])[0];
-  const left = lessons.filter(({ id }) => !finished.has(id));
+  const inHand = lessonInHand(record, lessons);
+  if (inHand) return goOnWith(inHand.lesson);
+  const left = lessons.filter((lesson) => !lessonMarks(lesson, record).isThrough);
   // What has nothing to try, as the talk about safety, is for the day before a real rod.
-  const lesson = inHand ?? left.find(({ challenges }) => challenges.length > 0) ?? left[0];
-  if (!lesson) return null;
+  const next = left.find(({ challenges }) => challenges.length > 0) ?? left[0];
+  if (!next) return null;
   return {
-    does: inHand ? `finish “${lesson.title}”` : `start “${lesson.title}”`,
-    // That it's begun, or next, is in what it does.
+    does: `start “${next.title}”`,
+    // That it's next is in what it does.
     why: '',
-    minutes: lesson.minutes,
-    address: `/lessons/${lesson.id}`
+    minutes: next.minutes,
+    door: 'Start the lesson',
+    address: `/lessons/${next.id}`
   };
+}
+
+function goOnWith({ id, title, minutes }: Lesson): Part {
+  const door = 'Go on with the lesson';
+  return { does: `finish “${title}”`, why: '', minutes, door, address: `/lessons/${id}` };
+}
+
+/** The lesson that was begun and is not through, and when it was last worked at; the last of several. */
+function lessonInHand(
+  record: LearnerRecord,
+  lessons: readonly Lesson[]
+): { lesson: Lesson; at: string } | null {
+  const begun = lessons.flatMap((lesson) => {
+    const progress = record.progress.find((one) => one.lesson === lesson.id);
+    if (!progress || lessonMarks(lesson, record).isThrough) return [];
+    const own = record.tries.filter(({ challenge }) =>
+      lesson.challenges.some(({ id }) => id === challenge)
+    );
+    return [{ lesson, at: latest([progress.at, ...own.map(({ at }) => at)]) }];
+  });
+  return begun.sort((a, b) => (a.at < b.at ? 1 : -1))[0] ?? null;
+}
+
+/** Of times as they are written in a record, which sort as text. */
+function latest(times: readonly string[]): string {
+  return [...times].sort().at(-1) ?? '';
 }
