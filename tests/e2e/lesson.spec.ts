@@ -272,6 +272,31 @@ test(
   }
 );
 
+test(
+  'Back closes a try, also one opened again by a reload, and one more leaves the lesson',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    const dialog = first(page).getByRole('dialog');
+    const leave = async () => {
+      await page.goBack();
+      await expect(dialog).toBeHidden();
+      await expect(first(page).getByRole('button', { name: 'Take the rod' })).toBeInViewport();
+      expect(new URL(page.url()).pathname).toBe(ADDRESS);
+    };
+    await visit(page, '/lessons');
+    await reachChallenge(page);
+    await expect(dialog).toBeVisible();
+    await leave();
+    await first(page).getByRole('button', { name: 'Take the rod' }).click();
+    await expect(dialog).toBeVisible();
+    await page.reload();
+    await expect(dialog).toBeVisible();
+    await leave();
+    await page.goBack();
+    await expect(page).toHaveURL(/\/lessons$/);
+  }
+);
+
 test('is accessible from first sight to the marks', { tag: '@narrow' }, async ({ page }) => {
   test.slow();
   await page.emulateMedia({ reducedMotion: 'reduce' });
