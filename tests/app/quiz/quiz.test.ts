@@ -5,7 +5,7 @@ import { loadLessons } from '../../../src/lib/course';
 import { itemOf, judgeAnswer, SOURCES, type Item } from '../../../src/lib/course/items';
 import { inUnits } from '../../../src/lib/scoring';
 import { keyWords, seedFrom } from '../../../src/lib/app/quiz/sheet';
-import { namesOn } from '../../../src/lib/app/quiz/sheet-names';
+import { questionsOnSheet, roundOf, SHEETS_A_ROUND } from '../../../src/lib/app/quiz/sheet-names';
 import { SHEET_SIZE } from '../../../src/lib/app/quiz/sheet-size';
 import { openingOf } from '../../../src/lib/app/quiz/opening';
 import { pullLine } from '../../../src/lib/app/quiz/pull-line';
@@ -260,9 +260,57 @@ describe('where one stands, in words', () => {
 
 describe('a sheet', () => {
   test('has ten different questions, the same for the same number', () => {
-    expect(new Set(namesOn(7)).size).toBe(SHEET_SIZE);
-    expect(namesOn(7)).toEqual(namesOn(7));
-    expect(namesOn(7)).not.toEqual(namesOn(8));
+    expect(new Set(questionsOnSheet(7).map(({ item }) => item)).size).toBe(SHEET_SIZE);
+    expect(questionsOnSheet(7)).toEqual(questionsOnSheet(7));
+    expect(questionsOnSheet(7)).not.toEqual(questionsOnSheet(8));
+  });
+
+  const numbers = Array.from({ length: 3 * SHEETS_A_ROUND }, (_, i) => i + 1);
+
+  test.each([...numbers, 204, 318, 555, 999_999])('%i asks once about a thing', (number) => {
+    const asked = questionsOnSheet(number).map(({ item }) =>
+      SOURCES.find((one) => one.item === item)
+    );
+    expect(asked).toHaveLength(SHEET_SIZE);
+    for (const of of ['objective', 'thing'] as const)
+      expect(new Set(asked.map((one) => one?.[of])).size, of).toBe(SHEET_SIZE);
+    for (const { seed } of questionsOnSheet(number)) expect(seed).toBeLessThanOrEqual(1000);
+  });
+
+  test('shares no question with the others of its round, nor with the rounds beside it a generated one', () => {
+    expect(roundOf(SHEETS_A_ROUND)).toEqual([1, SHEETS_A_ROUND]);
+    expect(roundOf(SHEETS_A_ROUND + 1)[0]).toBe(SHEETS_A_ROUND + 1);
+    const named = (from: number, to: number) =>
+      numbers
+        .filter((one) => from <= one && one <= to)
+        .flatMap(questionsOnSheet)
+        .map(({ item, seed }) => {
+          const isGenerated = SOURCES.find((one) => one.item === item)?.isGenerated;
+          return { name: isGenerated ? `${item}-${seed}` : item, isGenerated };
+        });
+    const round = named(1, SHEETS_A_ROUND);
+    expect(new Set(round.map(({ name }) => name)).size).toBe(SHEET_SIZE * SHEETS_A_ROUND);
+    const made = named(1, 3 * SHEETS_A_ROUND).filter(({ isGenerated }) => isGenerated);
+    expect(new Set(made.map(({ name }) => name)).size).toBe(made.length);
+  });
+
+  test('has another key where a question of a kind comes again', () => {
+    const keys = numbers
+      .slice(0, SHEETS_A_ROUND)
+      .flatMap(questionsOnSheet)
+      .filter(({ item }) => item === 'season-spot' || item === 'mood')
+      .map(({ item, seed }) => {
+        const { answer } = itemOf(item, seed);
+        return { item, key: answer.form === 'choose' ? answer.key : '' };
+      });
+    for (const item of ['season-spot', 'mood']) {
+      const own = keys.filter((one) => one.item === item).map(({ key }) => key);
+      expect(own.length).toBeGreaterThan(1);
+      expect(
+        own.slice(1).every((key, i) => key !== own[i]),
+        own.join()
+      ).toBe(true);
+    }
   });
 
   test('takes a whole number and nothing else', () => {

@@ -7,16 +7,23 @@ export interface Numbered {
   item: Item;
 }
 
-/** A sheet's questions as they are made, one after the other; what can be asked is fetched for it. Its seed is that of its questions, too. */
+/** A sheet's questions as they are made, one after the other; what can be asked is fetched for it. */
 export async function* questionsOn(
-  seed: number,
+  sheet: number,
   make: MakeItem,
   signal: AbortSignal
 ): AsyncGenerator<Numbered> {
-  const { namesOn } = await import('./sheet-names');
-  for (const [i, item] of namesOn(seed).entries()) {
-    yield { number: i + 1, item: await make({ item, seed }, signal) };
+  const { questionsOnSheet } = await import('./sheet-names');
+  for (const [i, named] of questionsOnSheet(sheet).entries()) {
+    yield { number: i + 1, item: await make(named, signal) };
   }
+}
+
+/** Which sheets share no question with this one. */
+export async function sharedWithNone(sheet: number): Promise<string> {
+  const { roundOf } = await import('./sheet-names');
+  const [first, last] = roundOf(sheet);
+  return `Sheets ${first} to ${last} share no question.`;
 }
 
 /** The letter of an option on paper. */
