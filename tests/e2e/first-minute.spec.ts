@@ -182,7 +182,7 @@ async function pull(page: Page, place: Page | Locator, px: number): Promise<void
 /** The arrow that shows how long a pull is a foot of tip, as it is drawn, CSS px. */
 async function arrowOf(place: Page | Locator): Promise<number> {
   const hint = place.locator('.pull');
-  await expect(hint).toHaveText(/^\s*(this drag:\s*)?1\sft of tip\s*$/);
+  await expect(hint).toHaveText(/^\s*(is\s*)?1\sft of tip\s*$/);
   await expect(hint).toBeInViewport({ ratio: 1 });
   return (await hint.locator('svg').boundingBox())?.width ?? NaN;
 }

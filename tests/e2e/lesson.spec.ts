@@ -80,7 +80,7 @@ test(
     const step = page.locator(`#${id}`);
     await step.getByRole('button', { name: 'Take the rod' }).click();
     const hint = step.locator('.caption');
-    await expect(hint).toContainText('Drag up anywhere here');
+    await expect(hint).toContainText('Drag up here');
     for (const size of [SCREENS[0], SCREENS[1]]) {
       await page.setViewportSize(size);
       const clear = async () => {
