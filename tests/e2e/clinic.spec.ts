@@ -130,7 +130,7 @@ test(
 
     while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
     // On the last page of the plan already: not everybody waits for the end.
-    await expect(phones[1].getByText('take it after that')).toBeVisible();
+    await expect(phones[1].getByText('along after that')).toBeVisible();
     await expect(phones[1].getByRole('row', { name: /^Exactly one foot/ })).toContainText(/\d/);
     await expect(phones[1].getByText('About 2 ft right')).toBeVisible();
     await expect(phones[1].getByText(/sits \d+\sft out.*You said: /)).toBeVisible();
@@ -146,7 +146,7 @@ test(
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByRole('button', { name: 'End' }).click();
     await phones[1].getByRole('button', { name: 'I figured it out' }).click();
-    await expect(phones[1].getByText('take it after that')).toHaveCount(0);
+    await expect(phones[1].getByText('along after that')).toHaveCount(0);
     await takeHome(browser, phones[1]);
 
     await page.getByRole('link', { name: 'Summary' }).click();
