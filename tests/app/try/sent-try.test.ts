@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { fromHash, sendWords, toHash } from '../../../src/lib/app/try/sent-try';
+import {
+  beatenWords,
+  fromHash,
+  sendWords,
+  sentWords,
+  toHash
+} from '../../../src/lib/app/try/sent-try';
+import { moveMarks } from '../../../src/lib/scoring';
 import { gradedNow } from '../../../src/lib/app/try/run-try';
 import { allLessons, findChallenge } from '../../../src/lib/course';
 import type { RodInput } from '../../../src/lib/model';
@@ -47,6 +54,18 @@ test('what is sent says what was meant and what was done, and no more', () => {
   expect(sendWords(graded, 'imperial')).toMatch(
     /^I wanted 1\sft\. The jig went \d.*\. \d+ of 100\. Can you beat it\?$/
   );
+});
+
+test('who opens it is told the marks to beat, and then whether their best beat them', () => {
+  const challenge = findChallenge('exactly-one-foot', allLessons());
+  const graded = challenge && gradedNow(challenge, { input });
+  if (!graded) throw new Error('it cannot be run');
+  const sent = moveMarks(graded.grade);
+  expect(sentWords(graded, 'imperial')).toMatch(new RegExp(`in\\. ${sent} of 100\\.$`));
+  expect(beatenWords(graded, [])).toBe('');
+  expect(beatenWords(graded, [sent])).toBe(`You: ${sent}. Even.`);
+  expect(beatenWords(graded, [sent - 1])).toBe(`You: ${sent - 1}. Not yet.`);
+  expect(beatenWords(graded, [sent - 1, sent + 1, 0])).toBe(`You: ${sent + 1}. You beat it.`);
 });
 
 test('of a task that asks no travel, who sends it says in the first person what came of it', () => {

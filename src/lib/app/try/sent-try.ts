@@ -86,12 +86,20 @@ export function sendWords(graded: TryRun, units: Units): string {
   return [...toldByHand(graded, units), `${moveMarks(graded.grade)} of 100.`, BEAT_IT].join(' ');
 }
 
-/** What the one who opens the link is told. */
-export function sentWords(graded: TryRun, units: Units): string {
-  const { challenge, result, grade } = graded;
+/** What the one who opens the link is told: what there is to beat. */
+export function sentWords({ challenge, result, grade }: TryRun, units: Units): string {
   const travel = travelOf(challenge);
   const length = (m: number) => formatLength(m, units);
+  const marks = `${moveMarks(grade)} of 100.`;
   return travel
-    ? `Wanted: ${length(travel.target_m)}. The jig went ${length(result.travel_m)}.`
-    : `${moveMarks(grade)} of 100.`;
+    ? `Wanted: ${length(travel.target_m)}. The jig went ${length(result.travel_m)}. ${marks}`
+    : marks;
+}
+
+/** How the best of one's own tries stands beside it; '' before there is one. */
+export function beatenWords({ grade }: Pick<TryRun, 'grade'>, own: readonly number[]): string {
+  if (own.length === 0) return '';
+  const [best, sent] = [Math.max(...own), moveMarks(grade)];
+  if (best > sent) return `You: ${best}. You beat it.`;
+  return best === sent ? `You: ${best}. Even.` : `You: ${best}. Not yet.`;
 }
