@@ -220,7 +220,7 @@ test(
 );
 
 test(
-  'after a miss the arrow that says how far a foot is stands there again',
+  'after a miss its result outlasts a look at another page, and the arrow that says how far a foot is stands there again',
   { tag: '@narrow' },
   async ({ page }) => {
     await page.setViewportSize(SCREENS[0]);
@@ -229,7 +229,21 @@ test(
     await laidOut(page);
     const px = await arrowOf(page);
     await pull(page, page, 2.5 * px);
+    const told = page.locator('.result').locator(TOLD);
+    await expect(told).not.toBeEmpty();
+    const said = await told.textContent();
+    for (const [link, title] of [
+      ['Safety', /^Before you go out/],
+      ['What this is', /^How far to trust this/]
+    ] as const) {
+      await page.getByRole('main').getByRole('link', { name: link, exact: true }).click();
+      await expect(page).toHaveTitle(title);
+      await page.goBack();
+      await expect(told).toHaveText(said ?? '');
+    }
     await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByText('Drag right, let go.')).toBeVisible();
+    await expect(rod(page)).toBeFocused();
     expect(await arrowOf(page)).toBe(px);
   }
 );
