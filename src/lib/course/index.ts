@@ -32,4 +32,4 @@ export { lessonNumber } from './lesson-number';
 export { isBlank, nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';
 export { RETRIEVES, type Retrieve } from './retrieves';
-export { retrievesFor } from './retrieves/fitting';
+export { isDragged, retrievesFor } from './retrieves/fitting';

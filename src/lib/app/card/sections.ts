@@ -1,8 +1,8 @@
-import { allLessons, findLesson } from '$lib/course';
+import { allLessons, findLesson, isDragged } from '$lib/course';
 import { cautions } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
 import { liftText } from '$lib/course/guides-see';
-import { HOP_SAYS, isDragged, ownCount } from '$lib/course/plan';
+import { HOP_SAYS, ownCount } from '$lib/course/plan';
 import { windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
 import { INCH_M, isOffBottom } from '$lib/model';
@@ -48,7 +48,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     table: {
       head: ['Rod', ...depths_m.map((m) => `${formatDepth(m, units)} deep`)],
       rows: moves
-        .filter(({ kind }) => kind !== 'drag' || isDragged({ ground: bottom }))
+        .filter(({ kind }) => kind !== 'drag' || isDragged(bottom))
         .map((one) => [
           moveText(one, units),
           ...[0, 1].map((i) => cameText(one, i, units, swingsIn(moves)))
@@ -58,7 +58,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
   }),
   // In grass and brush a drag balls up or hangs, at any count.
   limits: ({ limits, depths_m, isOwn, bottom, units }) =>
-    isDragged({ ground: bottom })
+    isDragged(bottom)
       ? {
           title: 'Stays down',
           asks: 'How fast can I drag?',

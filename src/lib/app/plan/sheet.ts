@@ -1,10 +1,9 @@
 import { CHART_BEDS } from '$lib/app/gear';
-import { findLesson, allLessons, type Retrieve } from '$lib/course';
+import { findLesson, allLessons, isDragged, type Retrieve } from '$lib/course';
 import {
   castsIn,
   CASTS_A_CHANGE,
   firstWeight,
-  isDragged,
   lightestThatHolds,
   LONGEST_COUNT_S,
   PLAIN_MOVES,
@@ -65,7 +64,7 @@ export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
 /** Where nobody drags, only a long count is said of it. */
 function useText(one: PlannedWeight, asked: PlanAsked): string {
   const use = weightUse(one);
-  if (!isDragged(asked) && use !== 'long count') return '';
+  if (!isDragged(asked.ground) && use !== 'long count') return '';
   const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, asked.depth_m);
   return isDoubted ? `${USES[use]}; guides see it lift` : USES[use];
 }
@@ -75,7 +74,7 @@ export function firstWords({ asked, weights, units }: Weighed): string {
   const lightest = weights[lightestThatHolds(weights)];
   const depth = formatDepth(asked.depth_m, units);
   const usual = `Most guides tie on ${formatWeight(usualWeight_kg(asked.depth_m), units)} in ${depth}.`;
-  if (!lightest || !isDragged(asked)) return usual;
+  if (!lightest || !isDragged(asked.ground)) return usual;
   const model = `By the model the lightest that holds and is down in ${LONGEST_COUNT_S} s: ${weightName(lightest, units)}.`;
   const doubt = guidesSeeItLift(lightest.mass_kg, asked.depth_m)
     ? ' Guides see that weight lift at this depth.'
@@ -95,7 +94,7 @@ export function outText(m: number, units: Units): string {
 
 /** "No drag quicker than 2 ft of tip in 4 s. Within 25 ft of you, 6 s."; nothing where nobody drags. */
 export function speedWords({ limit }: PlannedWeight, asked: PlanAsked, units: Units): string {
-  if (!isDragged(asked)) return '';
+  if (!isDragged(asked.ground)) return '';
   const { tip_m, out_m, count_s } = limit;
   const [far, near] = [count_s[0], count_s[count_s.length - 1]];
   const inside = `Within ${outText(out_m[out_m.length - 1], units)} of you,`;
@@ -224,8 +223,10 @@ const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
   const { fall, limit } = weights[firstWeight(weights, asked.depth_m)];
   const pause_s = PAUSE_S[seasonRowNear(asked.temperature_C).id];
-  const [{ name }] = plannedRetrieves(asked);
-  const plain = PLAIN_MOVES.find(({ retrieve }) => retrieve === name) ?? PLAIN_MOVES[0];
+  // A jig that swims, or lies, is not moved by the rod: the next one counts.
+  const [plain = PLAIN_MOVES[0]] = plannedRetrieves(asked).flatMap(
+    ({ name }) => PLAIN_MOVES.find(({ retrieve }) => retrieve === name) ?? []
+  );
   // No quicker than the sheet lets it be dragged.
   const takes_s = Math.max(plain.takes_s, (plain === PLAIN_MOVES[0] && limit.count_s[0]) || 0);
   const { tip_m } = plain;

@@ -2,7 +2,7 @@
 export { castsIn, CASTS_A_CHANGE, ownCount } from './casts';
 export type { PlannedDay } from './day';
 export { HOP_SAYS, PLAIN_MOVES, shownHop } from './moves';
-export { isDragged, PLAN_RULES, rulesFor, type PlanRule, type RulePart } from './rules';
+export { PLAN_RULES, rulesFor, type PlanRule, type RulePart } from './rules';
 export {
   firstWeight,
   lightestThatHolds,

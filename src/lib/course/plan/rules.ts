@@ -29,9 +29,6 @@ const WARM_C = 23.9;
 /** Above it, 80 °F, a played fish seldom recovers well. Common practice. */
 const HOT_C = 26.7;
 const SNAGGY: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
-/** Where a drag balls up or hangs: how fast it may be is no question there. */
-const NO_DRAGS: ReadonlySet<string> = new Set(['grass', 'brush']);
-export const isDragged = ({ ground }: Pick<PlannedDay, 'ground'>) => !NO_DRAGS.has(ground);
 const HARD: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'stump']);
 
 /** The rules of a day, in the order in which they are said. */

@@ -14,6 +14,9 @@ const LIFTED_OVER: Partial<Record<GroundKind, string>> = {
   brush: 'lift and follow down'
 };
 
+/** How fast a drag may be is no question where a drag balls up or hangs. */
+export const isDragged = (ground: GroundKind): boolean => !(ground in LIFTED_OVER);
+
 /**
  * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
  * suits, since the others build on it; then what is meant for these fish, then the narrower range. In
