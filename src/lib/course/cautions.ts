@@ -4,8 +4,11 @@ export const cautions: readonly { name: string; text: string }[] = [
     name: 'Hooks',
     text:
       'Glasses on everyone near a cast. Look behind you; in a boat, agree who casts on which side. ' +
-      'A hook near an eye: shield it, don’t pull, get emergency care. Never pull a snagged jig ' +
-      'toward anyone. Never wrap line around a hand.'
+      'A hook near an eye: shield it, don’t pull, get emergency care.'
+  },
+  {
+    name: 'Snags',
+    text: 'Never pull a snagged jig toward anyone. Never wrap line around a hand.'
   },
   {
     name: 'Power lines',

@@ -112,11 +112,13 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     lines: fishCare.map((says) => ({ says })),
     note: 'Common practice. Local rules come first.'
   }),
-  cautions: ({ units }) => ({
+  cautions: ({ units, rows }) => ({
     title: 'Safety',
     asks: 'What can hurt?',
     lines: cautions
       .filter(({ name }) => !NOT_AFLOAT.has(name))
+      // The part on snags says so itself.
+      .filter(({ name }) => name !== 'Snags' || !rows.includes('snag'))
       .map(({ name, text }) => ({ sign: name, says: inUnits(text, units) }))
   })
 };

@@ -117,7 +117,7 @@ const hoursByTravel: Generator = {
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: 'Right. What counts is how much farther the tip gets from the jig.',
-      explain: `Low, the tip crosses the line; high, it goes straight away from the jig. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model: film yours.`
+      explain: `Low, the tip crosses the line; high, it goes straight away from the jig. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
 };
@@ -177,8 +177,7 @@ const sweepOrLift: Generator = {
         return { id, ...move, reply: () => reply };
       }),
       right: 'Right. Quick and long lifts it; slow and low drags it.',
-      explain:
-        'Pace and length make the height. To keep it down, guides drag it sideways with a low rod.'
+      explain: 'Pace and length make the height. A slow, low sweep has neither.'
     });
   }
 };

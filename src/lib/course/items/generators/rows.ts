@@ -166,7 +166,7 @@ const movesByTravel: Generator = {
       other:
         'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
       explain:
-        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do half as much, and the order’s the same. Film yours.'
+        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do half as much, and the order’s the same.'
     });
   }
 };

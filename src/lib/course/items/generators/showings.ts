@@ -9,8 +9,8 @@ interface Showing {
   signs: readonly string[];
   says: string;
   why: string;
-  /** When it is right, to whoever chose it when it is not. */
-  not: string;
+  /** To whoever chose another, by its id: what it does to these fish. */
+  not: Readonly<Record<string, string>>;
 }
 
 /** What one does first with a spot. */
@@ -27,7 +27,10 @@ const STANDS: readonly Showing[] = [
     ],
     says: 'move first, same retrieve',
     why: 'No retrieve catches a fish that isn’t there.',
-    not: 'You move when nothing shows and nothing bites.'
+    not: {
+      change: 'There’s nothing here to change it for.',
+      keep: 'Nothing bites, so there’s nothing to keep.'
+    }
   },
   {
     id: 'change',
@@ -41,7 +44,10 @@ const STANDS: readonly Showing[] = [
     ],
     says: 'stay, and change one thing',
     why: 'They’re there: find out what they want, one thing at a time.',
-    not: 'You change something when fish are there and don’t bite.'
+    not: {
+      move: 'You’d leave fish that you’ve found.',
+      keep: 'They’ve seen this one and didn’t eat it.'
+    }
   },
   {
     id: 'keep',
@@ -55,7 +61,10 @@ const STANDS: readonly Showing[] = [
     ],
     says: 'stay, and change nothing',
     why: 'It works. Write down what you did and do it again.',
-    not: 'You change nothing while you’re getting bit.'
+    not: {
+      move: 'You’d leave fish that bite.',
+      change: 'You’d change what works.'
+    }
   }
 ];
 
@@ -73,7 +82,10 @@ const MOODS: readonly Showing[] = [
     ],
     says: 'hops and strokes, short waits',
     why: 'Fish on the chase go for what rises and falls.',
-    not: 'Hops and strokes are for fish that chase.'
+    not: {
+      still: 'They chase: what hardly moves, they pass by.',
+      spread: 'A drag leaves out what they chase: the rise and the fall.'
+    }
   },
   {
     id: 'still',
@@ -87,7 +99,10 @@ const MOODS: readonly Showing[] = [
     ],
     says: 'small moves, long waits',
     why: 'Fish that look, or won’t stir, want it close to still and in front of them.',
-    not: 'Small moves and long waits are for fish that look and won’t eat.'
+    not: {
+      active: 'Fish that won’t chase back off from big moves.',
+      spread: 'Moving along takes it away before they make up their minds.'
+    }
   },
   {
     id: 'spread',
@@ -101,17 +116,17 @@ const MOODS: readonly Showing[] = [
     ],
     says: 'steady drags, moving along',
     why: 'Spread-out fish have to be found: put it past as many as you can.',
-    not: 'You cover water when fish are spread out.'
+    not: {
+      active: 'Hops work one place well. These are in many.',
+      still: 'You’d wait where there’s one fish, or none.'
+    }
   }
 ];
-
-const FIND_THEM = 'Find fish first. Then find what they eat. Then leave it alone while it works.';
 
 function byShowing(
   about: Pick<Generator, 'id' | 'objective'>,
   showings: readonly Showing[],
-  asks: string,
-  tail = ''
+  asks: string
 ): Generator {
   return {
     ...about,
@@ -121,15 +136,15 @@ function byShowing(
       const options = shuffled(random, showings).map((one) => ({
         id: one.id,
         says: one.says,
-        reply: one === drawn ? 'Right for what you see.' : one.not
+        reply: one === drawn ? 'Right for what you see.' : drawn.not[one.id]
       }));
       const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. ${asks}`;
-      return practiceItem(ask, options, drawn.id, `${drawn.why} ${tail}`.trim());
+      return practiceItem(ask, options, drawn.id, drawn.why);
     }
   };
 }
 
 export const showings = [
-  byShowing({ id: 'move-or-stay', objective: 'season-map' }, STANDS, 'What do you do?', FIND_THEM),
+  byShowing({ id: 'move-or-stay', objective: 'season-map' }, STANDS, 'What do you do?'),
   byShowing({ id: 'mood', objective: 'season' }, MOODS, 'What do you show them?')
 ];

@@ -4,8 +4,8 @@ export default {
   id: 'safety',
   order: 0,
   title: 'Safety first',
-  minutes: 3,
-  about: 'A boating or first-aid course beats this page.',
+  minutes: 2,
+  about: 'Take a boating and a first-aid course.',
   place: { name: place.name, note: 'An invented lake.' },
   objectives: [
     'Know what to check before the first cast.',
@@ -15,7 +15,7 @@ export default {
   claims: [
     { says: ['most people who drown from boats wore none'], basis: 'practice' },
     {
-      says: 'A boating or first-aid course beats this page.',
+      says: 'Take a boating and a first-aid course.',
       basis: 'practice'
     }
   ],
@@ -28,48 +28,47 @@ export default {
       cues: [
         {
           sign: 'A hook near an eye',
-          means: 'Don’t pull. Shield it without pressing, cut the line, get emergency care.',
+          means: 'Don’t pull or press. Shield it, cut the line, get emergency care.',
           basis: 'practice'
         },
         {
           sign: 'A hook in a hand',
           means:
-            'Cut the line. Deep, or near a joint: tape it still and see a doctor. Otherwise do only what a first-aid course taught you.',
+            'Cut the line. Deep, or near a joint: tape it still, see a doctor. Else only what a first-aid course taught you.',
           basis: 'practice'
         },
         {
           sign: 'A fish at the boat',
-          means: 'Net it. It flops, and the free hook is what hits a hand. Pliers, not fingers.',
+          means: 'Net it. Pliers, not fingers: the free hook is what hits a hand.',
           basis: 'practice'
         },
         {
           sign: 'You need help',
-          means:
-            '911, or VHF channel 16 where you have a radio. Whistle and wave: the call says where you are.',
+          means: '911, or VHF channel 16. Say where you are. Whistle and wave.',
           basis: 'practice'
         },
         {
           sign: 'Thunder',
           means:
-            'Rods down, off the water, into a building or a hardtop car. Wait 30 minutes after the last.',
+            'Rods down, off the water, into a building or hardtop car. Wait 30 minutes after the last.',
           basis: 'practice'
         },
         {
           sign: 'Wires overhead, ramps too',
           means:
-            'Graphite conducts. Lay rods flat at the ramp. Stay {10 ft|3 m} away, more where the rule says more.',
+            'Graphite conducts. Rods flat at the ramp. Stay {10 ft|3 m} away, more where a rule says so.',
           basis: 'practice'
         },
         {
           sign: 'You fall into cold water',
           means:
-            'Float first: about a minute to get your breath. Then ten minutes of useful movement: back to the boat, clear of a turning prop. About an hour or more before you pass out: stay with the boat.',
+            'Float a minute: get your breath. Ten minutes of useful movement: to the boat, clear of the prop. Then stay with it: an hour or more before you pass out.',
           basis: 'practice'
         },
         {
           sign: 'Someone else is in the water',
           means:
-            'Reach, throw, call for help. Don’t go in. Motor off before they’re near it. Then dry and warm; confused or no longer shivering is an emergency.',
+            'Reach, throw, call for help. Don’t go in. Motor off before they’re near. Then dry and warm. Confused, or done shivering: an emergency.',
           basis: 'practice'
         },
         {
@@ -81,19 +80,18 @@ export default {
         {
           sign: 'Boat under way',
           means:
-            'Everyone seated, rods down, kill switch clipped on, one person looking ahead. Up front on the trolling motor it does nothing: jacket on, pedal on momentary.',
+            'Everyone seated, rods down, kill switch clipped on, one looking ahead. The switch does nothing on the trolling motor: jacket on, pedal on momentary.',
           basis: 'practice'
         },
         {
           sign: 'Wind coming up',
-          means:
-            'Head in while it’s still easy. Bow to the waves, weight low. Anchor from the bow, never the stern.',
+          means: 'Head in while it’s easy. Bow to the waves, weight low. Anchor from the bow only.',
           basis: 'practice'
         },
         {
           sign: 'Fog',
           means:
-            'Lights on, as before sunrise. Go slow enough to stop in half of what you can see. Sound the horn. Keep out of the channel.',
+            'Lights on, as before sunrise. Slow enough to stop in half of what you see. Horn. Out of the channel.',
           basis: 'practice'
         },
         {
@@ -105,12 +103,12 @@ export default {
         {
           sign: 'A fish from deep water',
           means:
-            'Wet hands, short air time. Bloated? Clip on a weighted descending device: it lets go deep. Ask your state before you vent one.',
+            'Wet hands, short air time. Bloated? Send it down on a descending device. Ask your state before you vent one.',
           basis: 'practice'
         },
         {
           sign: 'Stuck jig, line pointing at someone',
-          means: 'Don’t pull. It comes off along the line. Change the angle first.',
+          means: 'Don’t pull: it comes along the line. Change the angle.',
           basis: 'practice'
         }
       ]

@@ -65,10 +65,6 @@ export default {
       ],
       // A few inches of two feet.
       basis: { run: 'question', holds: { travel_m: [0.051, 0.15] } }
-    },
-    {
-      says: 'Guides differ.',
-      basis: 'practice'
     }
   ],
   sets_up: [
@@ -130,7 +126,7 @@ export default {
     {
       kind: 'feel',
       title: 'Where to put the boat',
-      text: 'Bow into the wind, held on the trolling motor. Cast ahead or across, never over anyone. Guides differ.',
+      text: 'Bow into the wind, held on the trolling motor. Cast ahead or across, never over anyone.',
       cues: [
         {
           sign: 'Weight without moving the rod',

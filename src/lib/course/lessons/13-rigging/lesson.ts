@@ -50,13 +50,13 @@ export default {
   title: 'Rigging',
   minutes: 8,
   about:
-    'Trailer, line and rod change what the jig does. Head, weedguard and point change what gets hung and hooked.',
+    'Trailer, line and rod change what the jig does. Head, guard and point change what gets hooked.',
   place: deepPlace,
   objectives: ['Know what a trailer and a line change.', 'Slow down for a big trailer.'],
   leaves_out: ['Colors and knots.'],
   claims: [
     {
-      says: 'In free spool the model sees no difference;',
+      says: 'the model doesn’t.',
       basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
     },
     {
@@ -72,7 +72,7 @@ export default {
       basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
     },
     {
-      says: 'Football heads roll over rock, pointed heads slip through brush. The model can’t tell them apart.',
+      says: 'Football for rock, pointed for brush. The model can’t tell them apart.',
       basis: 'practice'
     },
     {
@@ -92,7 +92,7 @@ export default {
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
     {
-      says: 'Head, weedguard and point change what gets hung and hooked.',
+      says: 'Head, guard and point change what gets hooked.',
       basis: 'practice'
     }
   ],
@@ -163,24 +163,22 @@ export default {
         {
           sign: 'Heavier line',
           means:
-            'On a tight line, thick line swings down slower. In free spool the model sees no difference; guides count it slower.',
+            'On a tight line, thick line swings down slower. In free spool guides count it slower, too; the model doesn’t.',
           basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
         },
         {
           sign: 'Head shape',
-          means:
-            'Football heads roll over rock, pointed heads slip through brush. The model can’t tell them apart.',
+          means: 'Football for rock, pointed for brush. The model can’t tell them apart.',
           basis: 'practice'
         },
         {
           sign: 'Skirt',
-          means: 'A full one slows the fall. Trim it, and count again.',
+          means: 'A full one slows the fall. Trim it and recount.',
           basis: 'practice'
         },
         {
           sign: 'Weedguard',
-          means:
-            'Stiff sheds brush and blocks bites. Trim it until the point finds your thumbnail.',
+          means: 'Stiff sheds brush and blocks bites. Trim it until the point finds your nail.',
           basis: 'practice'
         },
         {
@@ -191,7 +189,7 @@ export default {
         {
           sign: 'Rod power',
           means:
-            'Medium-heavy to {5/8 oz|18 g}, heavy above. Baitcaster: 12- to 20-lb. Spinning: braid with a leader.',
+            'Medium-heavy to {5/8 oz|18 g}, heavy above. Baitcaster 12- to 20-lb; spinning, braid and leader.',
           basis: 'practice'
         }
       ]
@@ -201,7 +199,7 @@ export default {
       title: 'With a real rod',
       needs: ['A jig and two trailers', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Test the point on your thumbnail, lightly, away from the fingertip.',
+        'Point on your thumbnail, lightly, away from the fingertip.',
         'Time three drops bare, three with each trailer.',
         'Drag each one foot.'
       ],

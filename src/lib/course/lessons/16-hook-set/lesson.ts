@@ -30,11 +30,11 @@ export default {
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'Some guides sweep at the tap, some always reel down first. On a tight line both work.',
+      says: 'On a tight line some guides sweep at the tap, some reel down first. Both work.',
       basis: 'practice'
     },
     {
-      says: ['Distance alone takes little.', 'Tight line passes nearly all on.'],
+      says: 'Tight line passes nearly all on, near or far.',
       basis: { run: 'question', holds: { travel_m: [0.8, 1.05] } }
     },
     {
@@ -56,7 +56,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'No fish yet: a free jig {60 ft|18 m} out, 12-lb mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
+      text: 'A free jig {60 ft|18 m} out, 12-lb mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'How hard does a free jig pull back?',
@@ -85,7 +85,7 @@ export default {
             id: 'none',
             says: 'Next to nothing, that far out',
             holds: { travel_m: [-0.1, 0.2] },
-            reply: 'Distance alone takes little. Tight line passes nearly all on.'
+            reply: 'Tight line passes nearly all on, near or far.'
           }
         ]
       }
@@ -112,7 +112,7 @@ export default {
     {
       kind: 'feel',
       title: 'Set or don’t',
-      text: 'Some guides sweep at the tap, some always reel down first. On a tight line both work.',
+      text: 'On a tight line some guides sweep at the tap, some reel down first. Both work.',
       cues: [
         {
           sign: 'Line jumps, slack in it',
@@ -121,13 +121,12 @@ export default {
         },
         {
           sign: 'Knocks while you drag',
-          means: 'Rock. Stop the rod: rock stops too.',
+          means: 'Rock: it stops when the rod does.',
           basis: { run: 'rock', sign: 'knocks' }
         },
         {
           sign: 'Hooked up',
-          means:
-            'Rod low, steady pull; reel drag set at the ramp. Net it, then pliers. Never swing a fish at anyone.',
+          means: 'Rod low, steady pull. Net it, then pliers. Never swing a fish at anyone.',
           basis: 'practice'
         },
         {
@@ -142,14 +141,13 @@ export default {
       title: 'With a real rod',
       needs: [
         'Your rod, no hook',
-        'A spring scale, tied to a post',
-        'A phone filming it',
+        'A spring scale on a post, a phone filming it',
         'Glasses for everyone'
       ],
       steps: [
-        'Everyone well off to the side, nobody in line with the post.',
-        'Line tied to the scale, {40 ft|12 m} off, tight: sweep, firm, not hard.',
-        'Give it {2 ft|60 cm} of slack and sweep.',
+        'Everyone off to the side, nobody in line with the post.',
+        'Line tied to the scale, {40 ft|12 m} off, tight. Sweep firm, not hard.',
+        '{2 ft|60 cm} of slack: sweep.',
         'Same slack: reel down, then sweep.'
       ],
       log: ['Three readings']
