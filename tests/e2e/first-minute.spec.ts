@@ -13,7 +13,7 @@ const LEAST_PICTURE_PX = 110;
 const FOOT_M = 0.3048;
 const SETUP = parseSetup(challenges[0].setup);
 /** One foot of tip at the sensitivity of a finger, CSS px. */
-const ONE_FOOT_PX = 52;
+const ONE_FOOT_PX = 49;
 
 const rod = (place: Page | Locator) => place.getByRole('slider', { name: /^Rod/ });
 
@@ -188,7 +188,7 @@ async function arrowOf(place: Page | Locator): Promise<number> {
 }
 
 test(
-  'a pull as long as the arrow moves the tip one foot, on the front page and in a lesson’s first try',
+  'a pull as long as the arrow moves the tip one foot, and twice and three times that two and three, on the front page and in a lesson',
   { tag: '@narrow' },
   async ({ page }) => {
     await page.setViewportSize(SCREENS[0]);
@@ -215,7 +215,18 @@ test(
     await laidOut(step);
     await pull(page, step, await arrowOf(step));
     await expect(step.locator('.result')).toBeVisible();
-    await expect(step.locator('figure.rod figcaption b')).toHaveText(/^(11½\sin|1\sft)$/);
+    const moved = step.locator('figure.rod figcaption b');
+    await expect(moved).toHaveText(/^(11\sin|1\sft)$/);
+    // To the inch, and one beside it: the arrow is looked at again before each.
+    for (const [feet, told] of [
+      [2, /^(1\sft\s11\sin|2\sft|2\sft\s1\sin)$/],
+      [3, /^(2\sft\s11\sin|3\sft|3\sft\s1\sin)$/]
+    ] as const) {
+      await step.getByRole('button', { name: 'Try again' }).click();
+      await pull(page, step, feet * (await arrowOf(step)));
+      await expect(step.locator('.result')).toBeVisible();
+      await expect(moved).toHaveText(told);
+    }
   }
 );
 

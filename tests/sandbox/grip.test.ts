@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import challenges from '../../src/lib/course/lessons/01-one-foot/challenges';
 import { parseSetup, simulate } from '../../src/lib/model';
 import { parseChallenge, tipTravel } from '../../src/lib/scoring';
+import type { Plane } from '../../src/lib/sandbox/rod-angles';
 import {
-  DeckGrip,
   Grip,
   gripOn,
   isPulledUp,
@@ -22,36 +22,44 @@ const atTip = (deg: number) => ({
 });
 const moved = (from: Spot, by: Spot) => ({ x: from.x + by.x, y: from.y + by.y });
 
+/** A pointer that follows the tip round from one angle to another. */
+function led(plane: Plane, from_deg: number, to_deg: number): number {
+  const grip = new Grip(atTip(from_deg), plane, LENGTH_M, from_deg);
+  const steps = 200;
+  const way = Array.from({ length: steps }, (_, i) => ((i + 1) * (to_deg - from_deg)) / steps);
+  return way.map((deg) => grip.moveTo(atTip(from_deg + deg)))[steps - 1];
+}
+
 describe('a pointer on the rod', () => {
-  test.each([0, 30, 90, 135, -45])('leads the tip round, to %i°', (deg) => {
-    expect(new Grip(atTip(20), LENGTH_M, 20).moveTo(atTip(deg))).toBeCloseTo(deg, 9);
-  });
-
-  test('takes the tip as far wherever it took hold, and about as far from the deck', () => {
-    // A tenth of a radian is 0.2 m of a two-metre rod's tip.
-    const by = moved(atTip(60 + 18 / Math.PI), { x: -atTip(60).x, y: -atTip(60).y });
-    for (const from of [atTip(60), { x: 0, y: 0 }, { x: 40, y: 200 }]) {
-      const turned = new Grip(from, LENGTH_M, 60).moveTo(moved(from, by)) - 60;
-      expect((turned * Math.PI) / 180).toBeCloseTo(0.1, 9);
+  test.each(['lift', 'sweep'] as const)('leads the tip of a %s round, there and back', (plane) => {
+    // Within half a degree, a twentieth of an hour: chords are shorter than the arc, and corners are cut.
+    for (const [from, to] of [
+      [20, 90],
+      [60, 100],
+      [90, 20],
+      [10, -15],
+      [100, 60]
+    ]) {
+      expect(Math.abs(led(plane, from, to) - to)).toBeLessThan(0.5);
     }
-    const way = Math.hypot(by.x, by.y);
-    expect(way).toBeCloseTo(0.2 * PX_PER_M, 1);
-    const fromDeck = new DeckGrip({ x: 9, y: 9 }, 'sweep', LENGTH_M, 60).moveTo({
-      x: 9 + way,
-      y: 9
-    });
-    expect(((fromDeck - 60) * Math.PI) / 180).toBeCloseTo(0.1, 3);
   });
 
-  test('turns it on past the far side without a jump', () => {
-    const grip = new Grip(atTip(170), LENGTH_M, 170);
-    expect(grip.moveTo(atTip(190))).toBeCloseTo(190, 9);
-    expect(grip.moveTo(atTip(165))).toBeCloseTo(165, 9);
+  test('takes the tip as far wherever it took hold', () => {
+    const turned = [
+      { x: 0, y: 0 },
+      { x: 40, y: 200 }
+    ].map((from) => new Grip(from, 'sweep', LENGTH_M, 60).moveTo(moved(from, { x: 32, y: 5 })));
+    expect(turned[0]).toBe(turned[1]);
   });
 
-  test('does not spin the rod on crossing its butt', () => {
-    const grip = new Grip(atTip(20), LENGTH_M, 20);
-    expect(grip.moveTo({ x: 3, y: -4 })).toBe(20);
+  test('goes back as it came, and as far in one long step as in many short ones', () => {
+    const grip = new Grip({ x: 0, y: 0 }, 'lift', LENGTH_M, 30);
+    grip.moveTo({ x: 3, y: -90 });
+    expect(grip.moveTo({ x: 0, y: 0 })).toBeCloseTo(30, 1);
+    const [at, far] = [new Grip({ x: 0, y: 0 }, 'sweep', LENGTH_M, 50), 150];
+    const slow = Array.from({ length: far }, (_, i) => at.moveTo({ x: i + 1, y: 0 }))[far - 1];
+    const quick = new Grip({ x: 0, y: 0 }, 'sweep', LENGTH_M, 50).moveTo({ x: far, y: 0 });
+    expect(Math.abs(quick - slow)).toBeLessThan(0.05);
   });
 });
 
@@ -79,9 +87,11 @@ describe('the arrow that tells how far a foot of tip is', () => {
   const rods = [
     { ...flat, hour: 60 },
     { ...out, hour: 60 },
-    { ...flat, hour: 20 },
-    { ...flat, hour: 8 },
+    { ...flat, hour: 50 },
+    { ...flat, hour: 40 },
+    { ...flat, plane: 'lift' as const, hour: 0 },
     { ...flat, plane: 'lift' as const, hour: 10 },
+    { ...flat, plane: 'lift' as const, hour: 30 },
     { ...flat, plane: 'lift' as const, hour: 45 }
   ].map(({ setup, plane, hour }) => ({
     setup: parseSetup(setup),
@@ -93,28 +103,35 @@ describe('the arrow that tells how far a foot of tip is', () => {
         : { elevation_deg: 0, azimuth_deg: hour }
   }));
 
-  test.each(rods)('is as long as the pull that does it, $plane from $hour°', (given) => {
-    for (const isFromDeck of [true, false]) {
-      const rod = { ...given, isFromDeck };
-      const px = pullFor(rod, FOOT_M) ?? NaN;
-      const to = isPulledUp(rod) ? { x: 7, y: 9 - px } : { x: 7 + px, y: 9 };
-      const to_deg = gripOn(rod, { x: 7, y: 9 }, given.hour).moveTo(to);
-      // What the page counts of that turn, made slowly: within half an inch, which the loaded tip's bend leaves open.
-      const turn = { from_deg: given.hour, to_deg, duration_s: 4 };
-      const move =
-        given.plane === 'lift'
-          ? { kind: 'lift' as const, ...turn }
-          : { kind: 'sweep' as const, ...turn, elevation_deg: 0 };
-      const counted_m = tipTravel(simulate({ ...given.setup, move, hold_s: 2 }));
-      expect(Math.abs(counted_m - FOOT_M)).toBeLessThan(0.0127);
+  test.each(rods)(
+    'is as long as the pull that does it, and so is twice to four times of it, $plane from $hour°',
+    (given) => {
+      for (const isFromDeck of [true, false]) {
+        const rod = { ...given, isFromDeck };
+        const arrow_px = pullFor(rod, FOOT_M) ?? NaN;
+        for (const feet of [1, 2, 3, 4]) {
+          const px = feet * arrow_px;
+          const to = isPulledUp(rod) ? { x: 7, y: 9 - px } : { x: 7 + px, y: 9 };
+          const to_deg = gripOn(rod, { x: 7, y: 9 }, given.hour).moveTo(to);
+          // What the page counts of that turn, made slowly: within half an inch, which the loaded tip's bend leaves open.
+          const turn = { from_deg: given.hour, to_deg, duration_s: 4 };
+          const move =
+            given.plane === 'lift'
+              ? { kind: 'lift' as const, ...turn }
+              : { kind: 'sweep' as const, ...turn, elevation_deg: 0 };
+          const counted_m = tipTravel(simulate({ ...given.setup, move, hold_s: 2 }));
+          const off_m = Math.abs(counted_m - feet * FOOT_M);
+          expect(off_m, `${feet} ft`).toBeLessThan(0.0127);
+        }
+      }
     }
-  });
+  );
 
-  test('points up where the rod points at the bait, and right where it is across', () => {
-    const [rod] = rods;
-    const at = (azimuth_deg: number, isFromDeck = false) =>
-      isPulledUp({ ...rod, start: { elevation_deg: 0, azimuth_deg }, isFromDeck });
-    expect([at(8), at(60), at(8, true)]).toEqual([true, false, false]);
+  test('points up for a lift, and right for a sweep', () => {
+    expect((['lift', 'sweep'] as const).map((plane) => isPulledUp({ plane }))).toEqual([
+      true,
+      false
+    ]);
   });
 
   test('is none for a way that no straight pull gives', () => {

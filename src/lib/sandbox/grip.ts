@@ -14,9 +14,6 @@ import { movedAngle, type Plane } from './rod-angles';
  */
 export const PX_PER_M = 160;
 
-/** Nearer to the butt than this a dragged tip points nowhere, as a share of the rod's length. */
-const LEAST_SHARE = 0.1;
-
 export interface Spot {
   readonly x: number;
   readonly y: number;
@@ -24,41 +21,84 @@ export interface Spot {
 
 /**
  * The rod seen from its side or from above. The bait is to the left: 0° points at it, and up on the page
- * is up for a lift, to the angler's right for a sweep.
+ * is up for a lift, to the angler's right for a sweep. A pointer that follows the tip round turns the rod as
+ * it goes; one that goes straight up in a lift, or across in a sweep, moves the tip for each foot as far, as
+ * that is counted: along its arc, or away from the bait.
  */
 export class Grip {
   private readonly reach: number;
+  private readonly nearness: number;
+  private at: Spot;
   private turned_deg: number;
 
   constructor(
-    private readonly from: Spot,
+    from: Spot,
+    private readonly plane: Plane,
     length_m: number,
-    private readonly taken_deg: number
+    taken_deg: number,
+    /** How far off the bait is, m: from one that is near a tip comes away sooner, and then later. */
+    bait_m = Infinity
   ) {
+    this.nearness = length_m / bait_m;
     this.reach = length_m * PX_PER_M;
+    this.at = from;
     this.turned_deg = taken_deg;
   }
 
   /** Where the rod is wanted when the pointer has come here, degrees. */
   moveTo(pointer: Spot): number {
-    const taken = degToRad(this.taken_deg);
-    const ahead = this.reach * Math.cos(taken) - (pointer.x - this.from.x);
-    const up = this.reach * Math.sin(taken) - (pointer.y - this.from.y);
-    if (Math.hypot(ahead, up) >= LEAST_SHARE * this.reach) {
-      this.turned_deg += shortWay(radToDeg(Math.atan2(up, ahead)) - this.turned_deg);
-    }
+    const right = pointer.x - this.at.x;
+    const up = this.at.y - pointer.y;
+    this.at = pointer;
+    const steps = Math.max(1, Math.ceil(Math.hypot(right, up) / STEP_PX));
+    for (let i = 0; i < steps; i++) this.turn(right / steps, up / steps);
     return this.turned_deg;
   }
+
+  /** By the angle half way through the step. */
+  private turn(right: number, up: number): void {
+    const turnAt = (deg: number) => {
+      const share = this.plane === 'lift' ? liftShare(deg) : sweepShare(deg, this.nearness);
+      return radToDeg((right * share.right + up * share.up) / this.reach);
+    };
+    this.turned_deg += turnAt(this.turned_deg + turnAt(this.turned_deg) / 2);
+  }
+}
+
+/** A pointer's way is followed in steps of so many px: in longer ones a turn would cut its corners. */
+const STEP_PX = 2;
+
+/** How much of a step to the right, and of one up, turns the rod: together, all of a step along the tip's arc. */
+interface TurnShare {
+  readonly right: number;
+  readonly up: number;
+}
+
+/** A tip that points backward is not told to spin by what goes beside it, degrees. */
+const FARTHEST_BACK_DEG = 120;
+
+/** All of what goes up, and of what goes across as much as makes up the arc. */
+function liftShare(deg: number): TurnShare {
+  const within = Math.min(Math.max(deg, -FARTHEST_BACK_DEG), FARTHEST_BACK_DEG);
+  return { right: Math.tan(degToRad(within) / 2), up: 1 };
+}
+
+/** Nearer to pointing at the bait than this a tip that goes across hardly comes away from it: sin 30°. */
+const LEAST_ACROSS = 0.5;
+
+/** What goes across as the tip does; pointing at the bait, or away from it, also what goes up. */
+function sweepShare(deg: number, nearness: number): TurnShare {
+  const [across, ahead] = [Math.sin(degToRad(deg)), Math.cos(degToRad(deg))];
+  const right = Math.sign(across || 1) / Math.max(Math.abs(across), LEAST_ACROSS);
+  // Of the tip's way to the right, what it comes away from the bait: tipOf, differentiated.
+  const away = Math.hypot(1 - nearness * ahead, nearness * across);
+  const up = Math.abs(across) >= LEAST_ACROSS ? 0 : (1 - right * across) / ahead;
+  return { right: right * away, up };
 }
 
 const radToDeg = (rad: number): number => (rad * 180) / Math.PI;
 
-/** The same turn by less than half a circle, degrees. */
-function shortWay(turn_deg: number): number {
-  return turn_deg - 360 * Math.round(turn_deg / 360);
-}
-
-/** The rod seen from the deck, foreshortened: it is pulled up, or aside, and goes round as far. */
+/** A phone as a rod, which knows how far it was turned but not from where: pulled up, or aside, it goes round as far. */
 export class DeckGrip {
   constructor(
     private readonly from: Spot,
@@ -86,11 +126,13 @@ export function gripOn(
   { plane, setup, isFromDeck }: Pick<HeldRod, 'plane' | 'setup' | 'isFromDeck'>,
   from: Spot,
   taken_deg: number
-): Grip | DeckGrip {
-  const { length_m } = setup.rod;
-  return isFromDeck
-    ? new DeckGrip(from, plane, length_m, taken_deg)
-    : new Grip(from, length_m, taken_deg);
+): Pick<Grip, 'moveTo'> {
+  const grip = new Grip(from, plane, setup.rod.length_m, taken_deg, Math.abs(setup.start.bait_x_m));
+  if (!isFromDeck) return grip;
+  // Foreshortened: what counts is how far it is pulled up, or aside.
+  return {
+    moveTo: ({ x, y }) => grip.moveTo(plane === 'lift' ? { x: from.x, y } : { x, y: from.y })
+  };
 }
 
 /** The tip's way from its start, as it is said and counted: along its arc in a lift, in a sweep away from the bait, m. */
@@ -107,12 +149,9 @@ function wayAt({ setup, plane, start }: HeldRod, deg: number): number {
 const FARTHEST_PX = 400;
 const NEAR_ENOUGH_PX = 0.1;
 
-/** Half way from pointing at the bait to pointing across: the tip then goes as much up the page as to the right. */
-const STEEP_DEG = 45;
-
-/** Whether a rod is pulled up the page, along which its tip begins to go, or to the right. */
-export function isPulledUp({ plane, start, isFromDeck }: Omit<HeldRod, 'setup'>): boolean {
-  return isFromDeck ? plane === 'lift' : start[movedAngle(plane)] < STEEP_DEG;
+/** Whether a rod is pulled up the page or to the right. */
+export function isPulledUp({ plane }: Pick<HeldRod, 'plane'>): boolean {
+  return plane === 'lift';
 }
 
 /**
