@@ -213,17 +213,18 @@ test(
     const step = page.locator('#exactly-two-feet');
     await step.getByRole('button', { name: 'Take the rod' }).click();
     await laidOut(step);
-    await pull(page, step, await arrowOf(step));
+    const arrow_px = await arrowOf(step);
+    await pull(page, step, arrow_px);
     await expect(step.locator('.result')).toBeVisible();
     const moved = step.locator('figure.rod figcaption b');
     await expect(moved).toHaveText(/^(11\sin|1\sft)$/);
-    // To the inch, and one beside it: the arrow is looked at again before each.
+    // To the inch, and one beside it.
     for (const [feet, told] of [
       [2, /^(1\sft\s11\sin|2\sft|2\sft\s1\sin)$/],
       [3, /^(2\sft\s11\sin|3\sft|3\sft\s1\sin)$/]
     ] as const) {
       await step.getByRole('button', { name: 'Try again' }).click();
-      await pull(page, step, feet * (await arrowOf(step)));
+      await pull(page, step, feet * arrow_px);
       await expect(step.locator('.result')).toBeVisible();
       await expect(moved).toHaveText(told);
     }
