@@ -4,9 +4,11 @@ import {
   askedFigures,
   figureWords,
   isOfFigures,
-  loadLessons
+  loadLessons,
+  seenFigureWords
 } from '../../src/lib/course';
 import { MEASURES } from '../../src/lib/course/items/measures';
+import { parseScenario, simulateScenario } from '../../src/lib/model';
 import { tied } from '../tied';
 
 const questions = loadLessons().flatMap(({ id, sections }) =>
@@ -47,5 +49,47 @@ describe('what a prediction reveals', () => {
     ]);
     expect(figureWords({ of: 'contact', value: 0.5 }, 'metric')[0]).toBe(tied('50%'));
     expect(figureWords({ of: 'fall_s', value: 6.2 }, 'imperial')[0]).toBe(tied('6.2~s'));
+  });
+});
+
+/** What each call of a lesson is told beside its key, and the lesson's demonstrations. */
+const calls = loadLessons().flatMap(({ id, sections }) => {
+  const demos = sections.flatMap((one) => (one.kind === 'see' ? one.demos : []));
+  return sections.flatMap((section) =>
+    section.kind === 'predict' ? [{ id, question: section.question, demos }] : []
+  );
+});
+
+type Run = (typeof calls)[number]['question']['run'];
+
+/** The move alone, to half a degree and a tenth of a second: what a learner cannot tell apart. */
+const moveOf = ({ move }: Run) =>
+  JSON.stringify(move, (key, value) =>
+    typeof value !== 'number' ? value : key.endsWith('_deg') ? Math.round(value) : value.toFixed(1)
+  );
+
+/** Those demonstrations that make the move that was called. */
+const again = calls
+  .map((call) => ({
+    ...call,
+    demos: call.demos.filter(({ run }) => moveOf(run) === moveOf(call.question.run))
+  }))
+  .filter(({ question, demos }) => demos.length > 0 && !question.timed);
+
+describe('a call and what is shown after it', () => {
+  test.each(again)('$id: one of the moves shown comes to what was told', ({ question, demos }) => {
+    const asked = askedFigures(answerOf(question));
+    const told = asked.map((one) => seenFigureWords(one, 'imperial')[0]);
+    const shown = demos.map(({ run: { setup, move, hold_s } }) => {
+      const result = simulateScenario(parseScenario({ ...setup, move, hold_s }));
+      return asked.map(
+        ({ of }) => seenFigureWords({ of, value: MEASURES[of].of(result) }, 'imperial')[0]
+      );
+    });
+    expect(shown).toContainEqual(told);
+  });
+
+  test('most lessons show the move that was called', () => {
+    expect(again.length).toBeGreaterThan(calls.length / 2);
   });
 });

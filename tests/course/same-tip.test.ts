@@ -13,7 +13,8 @@ const examples = loadLessons().flatMap(({ id, sections }) =>
  * boat, a fish, another bottom or another distance move the tip in another way.
  */
 function turnOf({ setup, move }: ShownRun): string | null {
-  const start = { ...setup.start, slack_m: 0 };
+  // Slack is told by its length or by how little the line pulls.
+  const start = { ...setup.start, slack_m: 0, horizontal_tension_N: undefined };
   return move.kind === 'sweep'
     ? JSON.stringify([move.from_deg, move.to_deg, { ...setup, start }])
     : null;

@@ -10,16 +10,18 @@ const PUT_M = 0.0127;
 /** From here on nobody on the water knows it to the inch, m: a foot. */
 const LONG_M = 0.3;
 
-const lengthWords = (m: number, units: Units) =>
+const roughLength = (m: number, units: Units) =>
   m < LONG_M ? formatLength(m, units) : `about ${inUnits(saidAbout(m), units)}`;
 
-const WORDS: Record<MeasureName, (value: number, units: Units) => Words> = {
-  travel_m: (m, units) => [
-    lengthWords(Math.abs(m), units),
+type Length = (m: number, units: Units) => string;
+
+const WORDS: Record<MeasureName, (value: number, units: Units, length: Length) => Words> = {
+  travel_m: (m, units, length) => [
+    length(Math.abs(m), units),
     m < -PUT_M ? 'away from you' : 'toward you'
   ],
-  peak_height_m: (m, units) => [lengthWords(m, units), 'off bottom, at its highest'],
-  contact: (share) => [formatShare(share), 'of the move on bottom'],
+  peak_height_m: (m, units, length) => [length(m, units), 'off bottom, at its highest'],
+  contact: (share) => [formatShare(share), 'of the time on bottom'],
   fall_s: (s) => [formatTime(s), 'from splash to bottom'],
   airborne_s: (s) => [formatTime(s), 'off bottom'],
   pull_N: (newton, units) => [formatPull(newton, units), 'the hardest pull at the tip']
@@ -30,7 +32,15 @@ export function figureWords(
   { of, value }: { of: MeasureName; value: number },
   units: Units
 ): Words {
-  return WORDS[of](value, units);
+  return WORDS[of](value, units, roughLength);
+}
+
+/** The same to the inch, as it stands beside the picture of the run that is shown next. */
+export function seenFigureWords(
+  { of, value }: { of: MeasureName; value: number },
+  units: Units
+): Words {
+  return WORDS[of](value, units, formatLength);
 }
 
 /** Whether its options are figures themselves: the model's own beside the right one would be a second answer. */

@@ -4,8 +4,8 @@ import { drillCautions, fathomley, place, waterWith } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const tight = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.02 } });
-const belly = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.3 } });
 const loose = waterWith({ start: { bait_x_m: ft(30), slack_m: 0.6 } });
+const tightFarOut = waterWith({ start: { bait_x_m: ft(45), slack_m: 0.02 } });
 const bowed = { ...fathomley, start: { bait_x_m: ft(45), horizontal_tension_N: 0.006 } };
 
 export default {
@@ -94,12 +94,12 @@ export default {
         {
           id: 'tight',
           caption: 'Just tight: it comes {2 ft|60 cm}.',
-          run: lowRun(tight, sweep(60, 77.8, 4))
+          run: lowRun(tightFarOut, sweep(60, 78.2, 4))
         },
         {
           id: 'slack',
           caption: '{1 ft|30 cm} of slack: it comes less far.',
-          run: lowRun(belly, sweep(60, 77.8, 4))
+          run: lowRun(bowed, sweep(60, 78.2, 4))
         }
       ]
     },

@@ -63,7 +63,7 @@ export default {
       title: 'Call it first',
       text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} in under a second.',
       question: {
-        ask: 'How much of the way does the jig stay in contact?',
+        ask: 'How much of the time does the jig stay in contact?',
         hint: 'What does a rock do to something that hits it fast?',
         run: fast,
         options: [

@@ -5,6 +5,10 @@ import { lowRun } from '../runs';
 
 const FAR = ft(45);
 const withSlack = (slack_m: number) => deeperWith({ start: { bait_x_m: FAR, slack_m } });
+const tightMono = deeperWith({
+  line: { material: 'nylon', diameter_m: 0.00032 },
+  start: { bait_x_m: ft(60), slack_m: 0.03 }
+});
 /** Three feet of tip in little more than half a second. */
 const hard = sweep(60, 87.5, 0.6);
 const rocks = deeperWith({
@@ -60,13 +64,7 @@ export default {
       question: {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'How hard does a free jig pull back?',
-        run: lowRun(
-          deeperWith({
-            line: { material: 'nylon', diameter_m: 0.00032 },
-            start: { bait_x_m: ft(60), slack_m: 0.03 }
-          }),
-          hard
-        ),
+        run: lowRun(tightMono, hard),
         options: [
           {
             id: 'all',
@@ -100,7 +98,7 @@ export default {
           caption: 'Reeled down, the same sweep gets there.',
           run: lowRun(withSlack(0.6), inTurn(sweep(60, 60, 0.1), reel(0.5, 1), hard))
         },
-        { id: 'tight', caption: 'Tight all along.', run: lowRun(withSlack(0.03), hard) },
+        { id: 'tight', caption: 'Tight all along.', run: lowRun(tightMono, hard) },
         { id: 'rock', caption: 'A rock: don’t set.', run: lowRun(rocks, sweep(60, 90, 6)) }
       ]
     },
