@@ -142,7 +142,7 @@ describe('a lesson plan', () => {
   test('warns of cold water, and refuses a time that holds no lesson', () => {
     const cautions = (temperature_C: number) =>
       plan(60, { ...mild, temperature_C }).blocks[0].steps.join();
-    expect(cautions(9)).toMatch(/cold water: Float first/);
+    expect(cautions(9)).toMatch(/cold water: Float a minute/);
     expect(cautions(18)).not.toMatch(/cold water/);
     for (const danger of [/hook near an eye/, /Thunder/, /Wires overhead/, /[Ll]ocal rules/]) {
       expect(cautions(18)).toMatch(danger);
