@@ -39,10 +39,20 @@ const pacesByHeight: Generator = {
   }
 };
 
-/** Whether the jig of a longer tip always came farther. */
-function isInOrder(dragged: readonly { feet: number; travel_m: number }[]): boolean {
+const INCHES_A_FOOT = 12;
+
+interface Dragged {
+  /** The tip's move. */
+  feet: number;
+  /** What slack leaves of it, in. */
+  left: number;
+  travel_m: number;
+}
+
+/** Whether the jig with more of it always came farther. */
+function isInOrder(dragged: readonly Dragged[], by: 'feet' | 'left'): boolean {
   const byTravel = [...dragged].sort((a, b) => b.travel_m - a.travel_m);
-  return byTravel.slice(1).every(({ feet }, i) => byTravel[i].feet >= feet);
+  return byTravel.slice(1).every((next, i) => byTravel[i][by] >= next[by]);
 }
 
 const slackByTravel: Generator = {
@@ -51,8 +61,11 @@ const slackByTravel: Generator = {
   objective: 'slack',
   make: (random) => {
     const setup = drawGear(random);
+    // Of more slack than half of its move the belly keeps so much that the lesson's sum is no guide.
     const pairs = [1.5, 2, 2.5, 3].flatMap((feet) =>
-      [2, 6, 12, 18, 24].map((inches) => ({ feet, inches }))
+      [2, 6, 12, 18]
+        .filter((inches) => inches <= (INCHES_A_FOOT * feet) / 2)
+        .map((inches) => ({ feet, inches }))
     );
     const withSlack = (feet: number, inches: number) =>
       shownDrag(
@@ -64,9 +77,11 @@ const slackByTravel: Generator = {
     // Where the longest tip moves the jig farthest, the order stands in the printed feet.
     const dragged = drawn.map(({ feet, inches }) => ({
       feet,
+      left: INCHES_A_FOOT * feet - inches,
       travel_m: nominalOf(withSlack(feet, inches), 'travel_m')
     }));
-    if (new Set(drawn.map(({ feet }) => feet)).size === 1 || isInOrder(dragged)) return null;
+    if (new Set(drawn.map(({ feet }) => feet)).size === 1) return null;
+    if (isInOrder(dragged, 'feet') || !isInOrder(dragged, 'left')) return null;
     return orderBy({
       ask: `${placeWords(setup)} Three slow sweeps of a low rod, each with its own slack. Which moves the jig farthest? Farthest first.`,
       rule: 'farthest first',
@@ -77,9 +92,9 @@ const slackByTravel: Generator = {
         says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
         run: withSlack(feet, inches)
       })),
-      right: 'Right. It’s the tip’s move, minus what goes into slack.',
+      right: 'Right. Slack takes its share of the tip’s move first.',
       reversed: 'That’s least first. Slack takes from the tip’s move and adds nothing.',
-      other: 'Take the tip’s move, take off part of the slack, then compare what’s left.',
+      other: 'Take slack off each move, then compare what’s left.',
       explain:
         'What the tip spends on slack, the jig doesn’t get. Reel down until you feel it, then move.'
     });
