@@ -45,6 +45,16 @@ describe('generated questions', () => {
     expect(faultsOf(item)).toEqual([]);
   });
 
+  test('of what stays down, among moves that all do, are found out', () => {
+    const item = itemOf('pace-limit', 1);
+    const { options, key } = item.answer as ChooseAnswer;
+    const right = options.find(({ id }) => id === key)?.says;
+    const stays = item.cases.find(({ caption }) => caption === right) ?? item.cases[0];
+    const cases = item.cases.map((one) => ({ ...one, run: stays.run }));
+    expect(faultsOf({ ...item, cases })).toContain('none of them lifts');
+    expect(faultsOf(item)).toEqual([]);
+  });
+
   test('with a key that the runs do not show are found out', () => {
     const stop = itemOf('mark-slack-drag', 2);
     const moved = { ...(stop.answer as MarkAnswer), key: (stop.answer.key as number) + 0.01 };

@@ -3,7 +3,7 @@ import { reportFaults, voiceFaults, wordCount } from '../voice';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
 import { areFarApart, isAbove, measured, shownScenarioOf, timesFaults } from './measure';
-import { onlyWithin } from './limits-item';
+import { liftsNone, onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
 import { isDrawnAlone } from './drawn-item';
 import { isCertainSign } from './sign';
@@ -140,13 +140,13 @@ function evidenceFaults(item: Item): string[] {
       return answer.form === 'choose' && answer.key === key ? [] : [`what comes to it is ${key}`];
     }
     case 'limits': {
-      const within = onlyWithin(
-        cases.map(({ run }) => run),
-        evidence.limits,
-        evidence.timed_s
-      );
+      const runs = cases.map(({ run }) => run);
+      const within = onlyWithin(runs, evidence.limits, evidence.timed_s);
       const key = within === null ? 'none' : evidence.ids[within];
-      return answer.form === 'choose' && answer.key === key ? [] : [`within its limits is ${key}`];
+      return [
+        ...(answer.form === 'choose' && answer.key === key ? [] : [`within its limits is ${key}`]),
+        ...(liftsNone(runs, evidence.limits, evidence.timed_s) ? ['none of them lifts'] : [])
+      ];
     }
     case 'rank':
       return rankFaults(item, evidence);

@@ -94,6 +94,20 @@ export function onlyWithin(
   return within(saidOf) === null ? null : within(allOf);
 }
 
+/** Whether what has to stay down is asked of plans that all do: the limit then asks nothing. */
+export function liftsNone(
+  runs: readonly ShownRun[],
+  limits: readonly Limit[],
+  timed_s?: number
+): boolean {
+  const own = timed_s === undefined ? runs : runs.slice(1);
+  return limits.some(
+    ({ measure, most }, k) =>
+      measure === 'peak_height_m' &&
+      own.every((run, i) => i % limits.length !== k || nominalOf(run, measure) <= most)
+  );
+}
+
 const saidOf = (run: ShownRun, { measure }: Limit): number[] => [nominalOf(run, measure)];
 
 /** As it is said, and in every corner of what is unknown. */
