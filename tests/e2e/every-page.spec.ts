@@ -21,6 +21,9 @@ async function open(page: Page, address: string): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 }
 
+/** Pages that a server makes, of each room of theirs, and none. */
+const NOT_KEPT = ['/guide', '/guide/new', '/guide/abc', '/clinic/abc/lead', '/no-such-page'];
+
 /** The bar of places. */
 const placesOf = (page: Page) => page.getByRole('navigation', { name: 'Main' }).getByRole('link');
 
@@ -84,7 +87,7 @@ test.describe('without a connection', () => {
         if (isSeenByNight(address, i)) expect(await faultsByNight(page), address).toEqual([]);
       }
       // What is not kept says so, in the app's own look.
-      for (const address of ['/guide', '/no-such-page']) {
+      for (const address of NOT_KEPT) {
         await open(page, address);
         await expect(page.getByRole('heading', { level: 1 })).toHaveText('No connection');
         await expect(page.getByRole('link', { name: 'Lessons', exact: true })).toBeVisible();

@@ -18,6 +18,12 @@ const fill = (label: string, text: string, button: string) => async (page: Page)
 const choose = (name: string) => (page: Page) =>
   page.getByRole('radio', { name, exact: true }).check({ force: true });
 
+/** Done where nothing gets through to the server. */
+const cutOffFrom = (into: (page: Page) => Promise<unknown>) => async (page: Page) => {
+  await page.route('**/api/**', (route) => route.abort());
+  await into(page);
+};
+
 /** A state, where it is, how one gets there, and a word that tells that one is. */
 type State = [state: string, address: string, into: (page: Page) => Promise<unknown>, says: RegExp];
 
@@ -49,6 +55,18 @@ const STATES: readonly State[] = [
     fill('or the link', 'x', 'Open my space'),
     /no key in this/
   ],
+  [
+    'a space that no connection opens',
+    '/guide',
+    cutOffFrom(fill('What clients call you', 'Reedmere Guiding', 'Open a space')),
+    /No connection/
+  ],
+  [
+    'a clinic without a connection',
+    '/clinic',
+    cutOffFrom(fill('Code', 'ABCDEF', 'Come in')),
+    /keeps trying/
+  ],
   ['a lesson that is not there', '/lessons/no-such', nothing, /Page not found/]
 ];
 
@@ -67,6 +85,7 @@ test(
     for (const [state, address, into, says] of STATES) {
       // The same page with another fragment would not be opened anew.
       await page.goto('about:blank');
+      await page.unrouteAll();
       await visit(page, address);
       await into(page);
       await expect(page.getByRole('main'), state).toContainText(says);

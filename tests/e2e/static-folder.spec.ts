@@ -21,6 +21,15 @@ const KINDS: Record<string, string> = {
   '.webmanifest': 'application/manifest+json'
 };
 
+/** Pages of a server’s that are files, with what their links bring. */
+const NEED_A_SERVER = [
+  '/clinic#ABCDEF',
+  '/clinic/home#ABCDEF.abcdefghijklmnopqrstuvwx',
+  '/clinic/rod#ABCDEF.abcdefghijklmnopqrstuvwx',
+  '/guide/open#abcdefghijklmnopqrstuvwxyz234567',
+  '/guide/task#abcdefghijklmnopqrstuvwx'
+];
+
 /** What was asked for that is not there, or not in the folder. */
 const wrong: string[] = [];
 
@@ -107,9 +116,17 @@ test(
     await expect(page.locator('.grade .number')).toBeVisible();
     expect({ outside, wrong }).toEqual({ outside: [], wrong: [] });
 
-    // What needs a server says so, and an address that is not there has the page’s own look.
+    // An address that is not there has the page’s own look, and what needs a server says so.
     await page.goto(addressOf('/guide'));
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Not in this copy');
     await expect(places.getByRole('link', { name: 'Lessons' })).toBeVisible();
+    await page.getByRole('main').getByRole('link', { name: 'set one' }).click();
+    await expect(page.getByRole('button', { name: 'Make the link' })).toBeVisible();
+    for (const address of NEED_A_SERVER) {
+      await page.goto('about:blank');
+      await page.goto(addressOf(address));
+      await expect(page.getByRole('main'), address).toContainText('this copy of Feltfoot has none');
+    }
+    expect(outside).toEqual([]);
   }
 );

@@ -11,6 +11,9 @@ export class Refused extends Error {
   }
 }
 
+/** What a web space says that has no program behind its files. */
+const NO_SERVER = 405;
+
 /**
  * Asks one of our addresses, and reads what comes back. Throws Refused for a no, and for an answer that
  * this page cannot read; TypeError when there is no connection.
@@ -21,6 +24,9 @@ export async function ask<S extends v.GenericSchema = v.UnknownSchema>(
   body?: unknown,
   schema?: S
 ): Promise<v.InferOutput<S>> {
+  if (!__FELTFOOT_HAS_SERVER__) {
+    throw new Refused(NO_SERVER, 'This needs a server, and this copy of Feltfoot has none.');
+  }
   const response = await fetch(path, {
     method,
     headers: { 'content-type': 'application/json' },
