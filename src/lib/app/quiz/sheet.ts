@@ -1,4 +1,5 @@
 import type { Item } from '$lib/course/items';
+import { inUnits, type Units } from '$lib/scoring';
 import type { MakeItem } from './quiz-run.svelte';
 import { answerWords } from './answer-words';
 
@@ -36,6 +37,36 @@ export function keyWords({ answer }: Pick<Item, 'answer'>): string {
   const words = answerWords({ answer });
   if (answer.form !== 'choose') return words;
   return `${letter(answer.options.findIndex(({ id }) => id === answer.key))}, ${words}`;
+}
+
+/** A question's part of the page of answers. */
+export interface SheetAnswer {
+  number: number;
+  key: string;
+  explain: string;
+  replies: { letter: string; says: string }[];
+}
+
+/** The page of answers: a sentence, or a reply, that stands on it already is not printed again. */
+export function answersOn(sheet: readonly Numbered[], units: Units): SheetAnswer[] {
+  const said = new Set<string>();
+  const isNew = (text: string) => !said.has(text) && Boolean(said.add(text));
+  return sheet.map(({ number, item }) => {
+    const { answer, explain } = item;
+    const sentences = inUnits(explain, units).split(/(?<=[.?!])\s+/);
+    const wrong =
+      answer.form === 'choose'
+        ? answer.options.flatMap(({ id, reply }, i) =>
+            id === answer.key ? [] : { letter: letter(i), says: inUnits(reply, units) }
+          )
+        : [];
+    return {
+      number,
+      key: inUnits(keyWords(item), units),
+      explain: sentences.filter(isNew).join(' '),
+      replies: wrong.filter(({ says }) => isNew(says))
+    };
+  });
 }
 
 /** A seed from an address or a field: a whole number from 1 to 999,999, else 1. */
