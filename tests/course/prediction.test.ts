@@ -7,6 +7,8 @@ import {
   loadLessons,
   seenFigureWords
 } from '../../src/lib/course';
+import { figuresOf } from '../../src/lib/course/items/figures';
+import { shownScenarioOf } from '../../src/lib/course/items/measure';
 import { MEASURES } from '../../src/lib/course/items/measures';
 import { parseScenario, simulateScenario } from '../../src/lib/model';
 import { tied } from '../tied';
@@ -92,4 +94,21 @@ describe('a call and what is shown after it', () => {
   test('most lessons show the move that was called', () => {
     expect(again.length).toBeGreaterThan(calls.length / 2);
   });
+});
+
+// A learner who keeps notes compares them: near or far, cold or warm, a slow drag loses as little.
+test('slow drags on a tight line lose alike in every lesson that asks for one', () => {
+  const asked = ['one-foot', 'your-hands-ruler', 'line-and-rod', 'season-and-mood'];
+  const shares = questions
+    .filter(([id]) => asked.includes(id))
+    .map(([, { run }]) => {
+      const { travel_m, tip_m } = figuresOf(shownScenarioOf(run));
+      return travel_m / tip_m;
+    });
+  expect(shares).toHaveLength(asked.length);
+  for (const share of shares) {
+    // All but an inch or so a foot.
+    expect(share).toBeGreaterThan(11 / 12);
+    expect(share).toBeLessThanOrEqual(1.02);
+  }
 });
