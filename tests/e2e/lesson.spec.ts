@@ -61,7 +61,7 @@ test(
     await expect(bright('see')).toBeInViewport({ ratio: 1 });
     await expect(page.getByRole('button', { name: 'Pause' })).toBeInViewport();
     await bright('see').click();
-    await expect(page.getByText('it lifts. Open mark.')).toBeVisible();
+    await expect(page.getByText('it lifts. The dot is a ring while it’s up.')).toBeVisible();
     await expect(bright('see')).toHaveText('Next: Exactly one foot');
   }
 );

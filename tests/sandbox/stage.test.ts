@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
 import { grain } from '../../src/lib/sandbox/draw/texture';
 import { blendPoses, newPose } from '../../src/lib/sandbox/pose';
-import { closeUpExtentOf, stageOf, widen } from '../../src/lib/sandbox/stage';
+import { closeUpExtentOf, keptExtentOf, stageOf, widen } from '../../src/lib/sandbox/stage';
 import { smallWater } from './waters';
 
 const base = {
@@ -38,6 +38,19 @@ describe('a stage', () => {
     widen(again, aimed, trace, 0, trace.t_s.length);
     expect(again).toEqual(reach);
   });
+});
+
+test('tries at one task keep one scale, whatever came of the one before; another task has its own', () => {
+  const wild = { least_travel_m: 0, most_travel_m: 2.4, most_height_m: 0.6, most_fall_m: 0 };
+  const task = stageOf({ ...base, target: { travel_m: [0.55, 0.67] } });
+  const before = { bait: task.bait, reach: wild };
+  expect(keptExtentOf(task, before)).toEqual(wild);
+  expect(keptExtentOf(task, null)).toEqual(closeUpExtentOf(task));
+  const elsewhere = { ...before, bait: { ...task.bait, x_m: 9 } };
+  expect(keptExtentOf(task, elsewhere)).toEqual(closeUpExtentOf(task));
+  // What was tried before in water without a task is no measure for what is tried next.
+  const free = stageOf({ ...base, target: null });
+  expect(keptExtentOf(free, before)).toEqual(closeUpExtentOf(free));
 });
 
 test('between two ticks everything lies between', () => {

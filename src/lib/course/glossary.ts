@@ -43,7 +43,7 @@ const TERMS: readonly Term[] = [
   ),
   term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
   term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
-  term('contact', 'speed', 'The jig is touching bottom. Drawn as a solid mark.'),
+  term('contact', 'speed', 'The jig is touching bottom. Drawn as a solid dot and a solid trail.'),
   term(
     'count',
     'from-the-boat',

@@ -8,7 +8,7 @@ import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
 import type { Ink } from './palette';
 import { Picture } from './picture';
 import { Scenery, type SceneryNow } from './scenery/scenery';
-import { closeUpExtentOf, widen, type Moment, type Backdrop } from './stage';
+import { keptExtentOf, widen, type Moment, type Backdrop } from './stage';
 import type { View } from './view';
 
 const rods = {
@@ -42,9 +42,9 @@ export class Scene {
   }
 
   setStage(stage: Backdrop): void {
+    this.reach = this.reachIn(stage);
     this.stage = stage;
     this.moment = null;
-    this.reach = closeUpExtentOf(stage);
     this.reached = { trace: null, ticks: 0 };
     this.layOut();
   }
@@ -88,6 +88,11 @@ export class Scene {
     );
   }
 
+  private reachIn(stage: Backdrop): CloseUpExtent {
+    const { stage: before, reach } = this;
+    return keptExtentOf(stage, before && reach && { bait: before.bait, reach });
+  }
+
   private sceneryOf(stage: Backdrop, { trace, pose }: Moment): SceneryNow {
     if (this.scenery?.trace !== trace) {
       this.scenery = new Scenery(stage, trace, this.motion?.matches ?? true);
@@ -99,7 +104,7 @@ export class Scene {
     const { stage, reached, bottom } = this;
     if (!stage) return;
     if (reached.trace !== trace) {
-      this.reach = closeUpExtentOf(stage);
+      this.reach = this.reachIn(stage);
       reached.trace = trace;
       reached.ticks = 0;
     }

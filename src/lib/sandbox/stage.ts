@@ -101,6 +101,27 @@ export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
   return reach;
 }
 
+/**
+ * The same, no narrower than it was for the task before: tries at one task are compared by eye, so its picture
+ * keeps its scale. Water without a task is looked at anew each time.
+ */
+export function keptExtentOf(
+  stage: Backdrop,
+  before: { readonly bait: Backdrop['bait']; readonly reach: CloseUpExtent } | null
+): CloseUpExtent {
+  const reach = closeUpExtentOf(stage);
+  if (!stage.target || !before) return reach;
+  const isSame = before.bait.x_m === stage.bait.x_m && before.bait.z_m === stage.bait.z_m;
+  if (!isSame) return reach;
+  const { least_travel_m, most_travel_m, most_height_m, most_fall_m } = before.reach;
+  return {
+    least_travel_m: Math.min(reach.least_travel_m, least_travel_m),
+    most_travel_m: Math.max(reach.most_travel_m, most_travel_m),
+    most_height_m: Math.max(reach.most_height_m, most_height_m),
+    most_fall_m: Math.max(reach.most_fall_m, most_fall_m)
+  };
+}
+
 /** Takes ticks `from` to `to` of a run into `reach`. */
 export function widen(
   reach: CloseUpExtent,

@@ -24,8 +24,14 @@ export default {
       says: 'Your rod tip moves the jig.',
       basis: { run: 'slow', holds: { travel_m: [0.48, 0.74] } }
     },
-    { says: 'it stays down.', basis: { run: 'slow', sign: 'stayed down' } },
-    { says: 'it lifts.', basis: { run: 'fast', sign: 'lifted' } },
+    {
+      says: ['it stays down.', 'The dot stays solid.'],
+      basis: { run: 'slow', sign: 'stayed down' }
+    },
+    {
+      says: ['it lifts.', 'The dot is a ring while it’s up.'],
+      basis: { run: 'fast', sign: 'lifted' }
+    },
     { says: 'Most hands misjudge how far it went, and how fast.', basis: 'practice' },
     {
       says: 'A slow pull hardly loads the line: little goes into stretch.',
@@ -79,8 +85,12 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'slow', caption: '5 seconds: it stays down. Solid mark.', run: slow },
-        { id: 'fast', caption: 'Half a second: it lifts. Open mark.', run: fast }
+        { id: 'slow', caption: '5 seconds: it stays down. The dot stays solid.', run: slow },
+        {
+          id: 'fast',
+          caption: 'Half a second: it lifts. The dot is a ring while it’s up.',
+          run: fast
+        }
       ]
     },
     {

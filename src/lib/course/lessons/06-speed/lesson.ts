@@ -46,7 +46,7 @@ export default {
     }
   ],
   sets_up: [
-    'Find where the solid mark breaks up.',
+    'Find where the solid trail breaks into dots.',
     'find the pace where bottom goes quiet.',
     'The jig is close.'
   ],
@@ -91,7 +91,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Find where the solid mark breaks up.',
+      text: 'Find where the solid trail breaks into dots.',
       demos: [
         { id: 'five', caption: '5 seconds.', run: lowRun(far, sweep(60, 87.5, 5)) },
         { id: 'two', caption: '2 seconds.', run: lowRun(far, sweep(60, 87.5, 2)) },
