@@ -31,7 +31,7 @@ const TERMS: readonly Term[] = [
     'belly',
     'slack',
     'The curve that weight, water and wind put in a line. It hides slack.',
-    'Slack takes its share first.'
+    'Here slack takes its share first.'
   ),
   term('bias', 'your-hands-ruler', 'How far your tries are off on average, and which way.'),
   term('bobber stop', 'first-drop', 'A small knot or bead on the line. Watch it as the jig falls.'),
