@@ -3,8 +3,9 @@ import { parseArgs } from 'node:util';
 import { backupLines } from '../src/lib/server/backup';
 import { REMEMBERED_DAYS } from '../src/lib/server/deletions';
 import { daysAfter } from '../src/lib/server/retention';
-import { openStore, placeFrom } from '../src/lib/server/store';
+import { openStore } from '../src/lib/server/store';
 import { isSealed, seal } from './sealed';
+import { storeThere } from './store-there';
 import './told-plainly';
 
 // Beside a running server or without one: the rows are of one moment.
@@ -20,7 +21,7 @@ if (!Number.isInteger(days) || days < 1 || days > REMEMBERED_DAYS) {
 }
 const made = new Date().toISOString();
 const until = daysAfter(made, days);
-const store = await openStore({ ...placeFrom(process.env), isPatient: true });
+const store = await openStore({ ...storeThere(process.env), isPatient: true });
 const lines = await backupLines(store.db, { made, until });
 await store.close();
 // For the owner alone: names of clients are in it. Never over another backup.

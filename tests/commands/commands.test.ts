@@ -1,12 +1,15 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { request, type IncomingMessage } from 'node:http';
 import { request as secureRequest } from 'node:https';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { openStore } from '../../src/lib/server/store';
 import { freshClone, remove, root, typed, withBuilds } from './clone';
 import { commandsNamed, textsIn } from './named';
 import { LEFT_OUT, TRIALS, type Trial } from './trials';
 
+/** They deal with the store there is. */
+const OF_A_STORE = ['npm run backup', 'npm run rollback'];
 const named = commandsNamed(root);
 const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 
@@ -74,9 +77,19 @@ describe.concurrent('in a fresh clone, after the install alone,', () => {
   test.each(rest)('`%s` works', async (command, trial) => {
     const folder = freshClone();
     if (trial.needsBuild) withBuilds(folder, built);
+    const data = join(folder, '.feltfoot', 'data');
+    if (OF_A_STORE.includes(command)) {
+      // Without one they say so: what they made anew would look like what was asked for.
+      const { code, output } = await typed(folder, `${command} -- saved.jsonl`, {});
+      expect(output).toContain(`No store is in ${data}`);
+      expect({ code, isMade: existsSync(data) }).toEqual({ code: 1, isMade: false });
+      await (await openStore({ folder: data })).close();
+    }
     // There must be something to put back, into a store that is empty.
     if (command === 'npm run restore') {
-      const elsewhere = 'FELTFOOT_DATA=.feltfoot/another npm run backup';
+      const another = join(folder, '.feltfoot', 'another');
+      await (await openStore({ folder: another })).close();
+      const elsewhere = `FELTFOOT_DATA=${another} npm run backup`;
       await tried(folder, elsewhere, TRIALS['npm run backup']);
     }
     await tried(folder, command, trial);
