@@ -39,10 +39,13 @@ describe('the rules of a day', () => {
     ['no wind', {}, 'boat', /^Bow into the wind/, false],
     ['no wind', {}, 'boat', /^Stay a full cast off/, true],
     ['wind', { wind: 'strong' }, 'boat', /^Hold the boat/, true],
-    ['strong wind', { wind: 'strong' }, 'boat', /^One jig size heavier/, true],
-    ['light wind', { wind: 'breeze' }, 'boat', /^One jig size heavier/, false],
-    ['brush', { ground: 'brush' }, 'boat', /^Boat shallow/, true],
-    ['sand', {}, 'boat', /^Boat shallow/, false],
+    ['strong wind', { wind: 'strong' }, 'boat', /^A size heavier/, true],
+    ['light wind', { wind: 'breeze' }, 'boat', /^A size heavier/, false],
+    ['brush', { ground: 'brush' }, 'boat', /^Some put the boat shallow/, true],
+    ['brush in strong wind', { ground: 'brush', wind: 'strong' }, 'boat', /^Some put/, false],
+    ['alone', { clients: 0 }, 'caution', /^Alone: somebody on shore/, true],
+    ['with clients', { clients: 2 }, 'caution', /^Alone/, false],
+    ['sand', {}, 'boat', /^Some put the boat shallow/, false],
     ['clients', { clients: 2 }, 'boat', /^One angler casts forward/, true],
     ['clients, wind', { clients: 2, wind: 'breeze' }, 'boat', /^One angler casts/, false],
     ['clients, wind', { clients: 2, wind: 'strong' }, 'boat', /^Everyone casts off the same/, true],
@@ -81,7 +84,7 @@ describe('the rules of a day', () => {
       { wind: 'strong' }
     ] as const) {
       const said = rulesFor('no bites', { ...mild, ...change }).map(({ says }) => says);
-      expect(said[0]).toMatch(/^Move first: no bite in five casts/);
+      expect(said[0]).toMatch(/^Move first: no fish on the graph/);
       expect(said.at(-1)).toMatch(/^One change in ten casts/);
     }
   });
@@ -125,31 +128,47 @@ describe('weights', () => {
     [28, 3 / 4],
     [45, 1]
   ])('where all hold in %s ft, %s oz is tied on first, whatever the order of the box', (ft, oz) => {
-    expect(box[firstWeight(box, ft * FOOT_M)].mass_kg).toBeCloseTo(oz * OUNCE_KG, 6);
+    expect(box[firstWeight(box, { depth_m: ft * FOOT_M, wind: 'calm' })].mass_kg).toBeCloseTo(
+      oz * OUNCE_KG,
+      6
+    );
     const turned = [...box].reverse();
-    expect(turned[firstWeight(turned, ft * FOOT_M)].mass_kg).toBeCloseTo(oz * OUNCE_KG, 6);
+    expect(turned[firstWeight(turned, { depth_m: ft * FOOT_M, wind: 'calm' })].mass_kg).toBeCloseTo(
+      oz * OUNCE_KG,
+      6
+    );
+  });
+
+  test('in a strong wind a size heavier goes first, where the box has it', () => {
+    const day = { depth_m: 20 * FOOT_M, wind: 'strong' } as const;
+    expect(box[firstWeight(box, day)].mass_kg).toBeCloseTo(0.75 * OUNCE_KG, 6);
+    expect(firstWeight(box.slice(0, 3), day)).toBe(2);
   });
 
   test('13 ft and deeper nothing under 3/8 oz goes first while something heavier holds', () => {
     for (let ft = 13; ft <= 60; ft++) {
       const [light, heavy] = [box[0], box[1]];
-      expect(firstWeight([light, heavy], ft * FOOT_M), `${ft} ft`).toBe(1);
-      expect(firstWeight([light, box[4]], ft * FOOT_M), `${ft} ft`).toBe(1);
+      expect(firstWeight([light, heavy], { depth_m: ft * FOOT_M, wind: 'calm' }), `${ft} ft`).toBe(
+        1
+      );
+      expect(firstWeight([light, box[4]], { depth_m: ft * FOOT_M, wind: 'calm' }), `${ft} ft`).toBe(
+        1
+      );
     }
   });
 
   test('a weight that lifts is not tied on for being usual, and the lightest that holds has its name', () => {
     const usual = jig(OUNCE_KG / 2, 9, 8, 12);
     const heavy = jig((OUNCE_KG * 3) / 4, 8, 3, 5);
-    expect(firstWeight([usual, heavy], 20 * FOOT_M)).toBe(1);
+    expect(firstWeight([usual, heavy], { depth_m: 20 * FOOT_M, wind: 'calm' })).toBe(1);
     expect(lightestThatHolds([usual, box[4], heavy])).toBe(2);
     expect(lightestThatHolds([usual])).toBe(-1);
   });
 
   test('where none stays down the heaviest is, and an empty box is refused', () => {
     const none = [jig(0.007, 9, null), jig(0.028, 4, 12), jig(0.014, 7, null)];
-    expect(firstWeight(none, 6)).toBe(1);
-    expect(() => firstWeight([], 6)).toThrow('box must not be empty');
+    expect(firstWeight(none, { depth_m: 6, wind: 'calm' })).toBe(1);
+    expect(() => firstWeight([], { depth_m: 6, wind: 'calm' })).toThrow('box must not be empty');
   });
 
   test('guides see a quarter ounce lift at 13 ft and more, as the trust page has it', () => {

@@ -35,7 +35,7 @@ test('a day is planned, kept and fished by: six taps log a spell, held against t
   await page.getByLabel('Cast').fill('30 ft');
   await page.getByRole('button', { name: 'Plan it' }).press('Enter');
   // The trade's part is there at once.
-  await expect(page.getByText('Move first: no bite in five casts')).toBeVisible();
+  await expect(page.getByText('Move first: no fish on the graph')).toBeVisible();
   await page.getByRole('button', { name: 'Save it' }).click();
   await expect(page).toHaveURL(/#d1\./);
   await expect(page.getByText(/^Tie on/)).toBeVisible();

@@ -13,8 +13,18 @@ const USUAL: readonly { ounces: number; to_ft: number }[] = [
 ];
 
 export function usualWeight_kg(depth_m: number): number {
-  const found = USUAL.find(({ to_ft }) => depth_m < to_ft * FOOT_M) ?? USUAL[USUAL.length - 1];
-  return found.ounces * OUNCE_KG;
+  return USUAL[usualAt(depth_m)].ounces * OUNCE_KG;
+}
+
+/** The same on a day with this wind: in a strong one a size up. Common practice, no source. */
+export function usualOn_kg({ depth_m, wind }: { depth_m: number; wind: string }): number {
+  const place = usualAt(depth_m) + (wind === 'strong' ? 1 : 0);
+  return USUAL[Math.min(place, USUAL.length - 1)].ounces * OUNCE_KG;
+}
+
+function usualAt(depth_m: number): number {
+  const place = USUAL.findIndex(({ to_ft }) => depth_m < to_ft * FOOT_M);
+  return place === -1 ? USUAL.length - 1 : place;
 }
 
 /** Guides see 1/4 oz come up in an easy drag from here down, where the model keeps it on bottom (docs/trade-check.md, g2). */

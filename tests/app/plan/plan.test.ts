@@ -71,10 +71,8 @@ describe('a plan', () => {
     const said = (weights: typeof plan.weights) => plain(heavierWords({ ...plan, asked, weights }));
     const [heavy, light] = plan.weights;
     const holds = { ...light, limit: { ...light.limit, count_s: [3, 5] } };
-    expect(said([heavy, holds])).toBe(
-      'In this wind many guides go up a size: 1 oz, Ounce on braid.'
-    );
-    expect(said([holds])).toBe('In this wind many guides go up to 5/8 oz. Your box has none.');
+    expect(said([heavy, holds])).toBe('');
+    expect(said([holds])).toBe('In this wind guides tie on 3/4 oz. Your box has none.');
     expect(heavierWords(plan)).toBe('');
   });
 

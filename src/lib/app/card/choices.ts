@@ -59,6 +59,6 @@ export function cardWater(day: DayPlan | null, settings: Settings): CardWater {
   return {
     ...{ shallow_m, deep_m, out_m, temperature_C, wind },
     bottom: ground,
-    ...(day && { mass_kg: day.weights[firstWeight(day.weights, day.asked.depth_m)].mass_kg })
+    ...(day && { mass_kg: day.weights[firstWeight(day.weights, day.asked)].mass_kg })
   };
 }

@@ -66,7 +66,7 @@ export function planComparison(
   units: Units
 ): { said: string; fished: string }[] {
   const fished = entries.filter((one) => one.plan === plan.id);
-  const first = plan.weights[firstWeight(plan.weights, plan.asked.depth_m)];
+  const first = plan.weights[firstWeight(plan.weights, plan.asked)];
   const lines = [
     { said: `Depth ${formatDepth(plan.asked.depth_m, units)}`, fished: depthsText(fished, units) },
     { said: `Jig: ${first.name}`, fished: listed(fished.map(({ jig }) => jig)) },

@@ -90,7 +90,7 @@ function fromLast(last: LogEntry): Omit<SpellDraft, Counted | 'on'> {
 }
 
 function fromPlan({ id, asked, weights }: DayPlan): Omit<SpellDraft, Counted | 'on'> {
-  const { outfit, name, mass_kg }: PlannedWeight = weights[firstWeight(weights, asked.depth_m)];
+  const { outfit, name, mass_kg }: PlannedWeight = weights[firstWeight(weights, asked)];
   const { depth_m, ground, temperature_C } = asked;
   return {
     place: '',

@@ -57,7 +57,7 @@ export class MadePlan {
       if (items.length === 0) return this.#end(null);
       const weights = [...this.weights];
       const retrieves = plannedRetrieves(asked).map(({ name }) => name);
-      const given = { asked, units, retrieves, ...items[firstWeight(weights, asked.depth_m)] };
+      const given = { asked, units, retrieves, ...items[firstWeight(weights, asked)] };
       const moves = await compute.ask('planMoves', given, { signal });
       return this.#end({ weights, moves });
     } catch (error) {

@@ -15,7 +15,7 @@ import {
 import { liftText } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
 import { seasonRowNear } from '$lib/course/season-map';
-import { guidesSeeItLift, usualWeight_kg } from '$lib/course/usual-weight';
+import { guidesSeeItLift, usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
@@ -46,7 +46,7 @@ export interface WeightLine {
 type Weighed = Pick<DayPlan, 'asked' | 'units'> & { weights: readonly PlannedWeight[] };
 
 export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
-  const first = weights.length > 0 ? firstWeight(weights, asked.depth_m) : -1;
+  const first = weights.length > 0 ? firstWeight(weights, asked) : -1;
   return weights.map((one, i) => {
     const { fall, limit } = one;
     const at = (place: number) => countOf(limit, limit.count_s[place], units);
@@ -73,7 +73,8 @@ function useText(one: PlannedWeight, asked: PlanAsked): string {
 export function firstWords({ asked, weights, units }: Weighed): string {
   const lightest = weights[lightestThatHolds(weights)];
   const depth = formatDepth(asked.depth_m, units);
-  const usual = `Most guides tie on ${formatWeight(usualWeight_kg(asked.depth_m), units)} in ${depth}.`;
+  const up = asked.wind === 'strong' ? ', a size up for the wind' : '';
+  const usual = `Most guides tie on ${formatWeight(usualOn_kg(asked), units)} in ${depth}${up}.`;
   if (!lightest || !isDragged(asked.ground)) return usual;
   const model = `By the model the lightest that holds and is down in ${LONGEST_COUNT_S} s: ${weightName(lightest, units)}.`;
   const doubt = guidesSeeItLift(lightest.mass_kg, asked.depth_m)
@@ -104,19 +105,15 @@ export function speedWords({ limit }: PlannedWeight, asked: PlanAsked, units: Un
   return near === far ? first : `${first} ${inside} ${formatTime(near)}.`;
 }
 
-/** Where the trade asks for more weight than the one to begin with: whether the box has it. */
+/** Where the trade asks for more weight in wind than the box has; empty where it asks for none. */
 export function heavierWords({ asked, weights, units }: DayPlan): string {
-  if (asked.wind !== 'strong') return '';
-  const first = weights[firstWeight(weights, asked.depth_m)];
-  const wanted_kg = WEIGHTS_KG.find((kg) => kg > first.mass_kg * A_SIZE_UP);
-  const own = weights.find(({ mass_kg }) => mass_kg > first.mass_kg * A_SIZE_UP);
-  if (own) return `In this wind many guides go up a size: ${weightName(own, units)}.`;
-  return wanted_kg === undefined
-    ? ''
-    : `In this wind many guides go up to ${formatWeight(wanted_kg, units)}. Your box has none.`;
+  const wanted_kg = usualOn_kg(asked);
+  const isThere = weights.some(({ mass_kg }) => mass_kg > LIKE_LABEL * wanted_kg);
+  if (asked.wind !== 'strong' || isThere) return '';
+  return `In this wind guides tie on ${formatWeight(wanted_kg, units)}. Your box has none.`;
 }
-/** Less is no size of its own: a jig weighs a little more or less than its label. */
-const A_SIZE_UP = 1.05;
+/** A jig weighs a little more or less than its label. */
+const LIKE_LABEL = 0.95;
 
 const weightName = ({ outfit, name, mass_kg }: PlannedWeight, units: Units) =>
   outfit ? `${formatWeight(mass_kg, units)}, ${name}` : formatWeight(mass_kg, units);
@@ -148,24 +145,20 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
       trade: inUnits(useOn(retrieve, asked.temperature_C), units),
       model:
         plain && made
-          ? `${inUnits(plain.says, units)}: ${movedText(made, units, plain.byClock)}`
+          ? `${inUnits(plain.says, units)}: ${movedText(made, units, plain.isLift)}`
           : '',
       challenge: challenges[0]
     };
   });
 }
 
-function movedText(
-  { came, high }: DayPlan['moves'][number],
-  units: Units,
-  byClock = false
-): string {
+function movedText({ came, high }: DayPlan['moves'][number], units: Units, isLift = false): string {
   if (!high) return 'your rod can’t.';
   const length = (m: number) => formatLength(m, units);
   // Farther than the tip: no figure to carry.
   if (!came) return `comes up ${upText(high, length)} and swings in.`;
   const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
-  const far = byClock ? liftText(came, units) : `${length(came[0])} ± ${length(came[1])}`;
+  const far = isLift ? liftText(came, units) : `${length(came[0])} ± ${length(came[1])}`;
   return `goes ${far}${up}.`;
 }
 
@@ -208,12 +201,12 @@ export function leftOutWords({ ground }: PlanAsked): string {
 }
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 
-/** "60 to 75 °F: look at first drops, humps, rock. Start with a mix of drags and hops, then wait 2 to 10 seconds." */
+/** "60 to 75 °F: look at first drops, humps, rock. Waits of 2 to 10 seconds.": the retrieves have their own list. */
 export function seasonWords({ temperature_C }: PlanAsked, units: Units): string {
-  const { says, where, retrieve, pause } = seasonRowNear(temperature_C);
+  const { says, where, pause } = seasonRowNear(temperature_C);
   // By the water alone: nobody has looked at the calendar.
   const [water] = says.split(',');
-  return inUnits(`${water}: look at ${where}. Start with ${retrieve}, then wait ${pause}.`, units);
+  return inUnits(`${water}: look at ${where}. Waits of ${pause}.`, units);
 }
 
 /** Between the trade's 2 and 15 s, by the season's row, s. */
@@ -221,7 +214,7 @@ const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 
 /** "About 30 casts, with 5-second waits. Time for 3 changes.": by the moves of the first retrieve. */
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
-  const { fall, limit } = weights[firstWeight(weights, asked.depth_m)];
+  const { fall, limit } = weights[firstWeight(weights, asked)];
   const pause_s = PAUSE_S[seasonRowNear(asked.temperature_C).id];
   // A jig that swims, or lies, is not moved by the rod: the next one counts.
   const [plain = PLAIN_MOVES[0]] = plannedRetrieves(asked).flatMap(

@@ -10,8 +10,8 @@ export interface PlainMove {
   /** Of RETRIEVES. */
   retrieve: string;
   says: string;
-  /** A lift of an hour or more: guides see less travel than the model does. */
-  byClock?: true;
+  /** Guides see less travel of it than the model does. */
+  isLift?: true;
   /** Way of the tip, m, and time with what lowers it again, s. */
   tip_m: number;
   takes_s: number;
@@ -34,7 +34,7 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   {
     retrieve: 'lift and follow down',
     says: 'Rod 9 to 10, 1½ s up, then down with it',
-    byClock: true,
+    isLift: true,
     tip_m: ft(3),
     takes_s: 4.5,
     run: (setup) => shownHops(setup, 9, 10, 1.5, 1, 1)
@@ -42,6 +42,7 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   {
     retrieve: 'hop',
     says: HOP_SAYS,
+    isLift: true,
     tip_m: ft(1.25),
     takes_s: 1,
     run: shownHop
@@ -49,6 +50,7 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   {
     retrieve: 'three hops',
     says: 'Three hops of {15 in|40 cm} of tip, rod climbing, 3 s rests',
+    isLift: true,
     tip_m: ft(3.75),
     takes_s: 7,
     run: (setup) => uprightRun(setup, 30, threeHops)
@@ -56,7 +58,7 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   {
     retrieve: 'stroke',
     says: 'Rod 9:30 to 12, ½ s up, then down with it',
-    byClock: true,
+    isLift: true,
     tip_m: ft(7.5),
     takes_s: 1.5,
     run: (setup) => shownHops(setup, 9.5, 12, 0.5, 1, 1)

@@ -72,7 +72,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'boat',
     when: 'strong wind',
     holds: ({ wind }) => wind === 'strong',
-    says: 'One jig size heavier than the model says, if you have it. The belly takes your feel before the bottom.',
+    says: 'A size heavier than in calm: the belly takes your feel before the bottom.',
     source: PRACTICE
   },
   {
@@ -84,9 +84,9 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'boat',
-    when: 'rock, brush or stumps',
-    holds: ({ ground }) => SNAGGY.has(ground),
-    says: 'Boat shallow, cast deep: pulled uphill it hangs less.',
+    when: 'rock, brush or stumps, no strong wind',
+    holds: ({ ground, wind }) => SNAGGY.has(ground) && wind !== 'strong',
+    says: 'Some put the boat shallow and cast deep: pulled uphill, it holds bottom. Guides differ.',
     source: PRACTICE
   },
   {
@@ -120,7 +120,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
   {
     part: 'no bites',
     ...always,
-    says: 'Move first: no bite in five casts, no fish on the graph.',
+    says: 'Move first: no fish on the graph, no bite in ten casts.',
     source: PRACTICE
   },
   {
@@ -175,6 +175,13 @@ export const PLAN_RULES: readonly PlanRule[] = [
     when: 'strong wind',
     holds: ({ wind }) => wind === 'strong',
     says: 'Strong wind: if you have to ask, stay in. Life jacket on, kill switch clipped.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    when: 'alone',
+    holds: ({ clients }) => clients === 0,
+    says: 'Alone: somebody on shore knows where, and when to call.',
     source: PRACTICE
   },
   {

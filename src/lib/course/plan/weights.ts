@@ -1,4 +1,5 @@
-import { guidesSeeItLift, usualWeight_kg } from '../usual-weight';
+import { guidesSeeItLift, usualOn_kg } from '../usual-weight';
+import type { PlannedDay } from './day';
 
 /** What the model says of a weight in the day's water. */
 export interface WeightFigures {
@@ -33,11 +34,14 @@ const ORDER: readonly WeightUse[] = ['holds', 'slow only', 'long count', 'lifts'
 
 /**
  * The weight to begin with: its place in the list. Of those that hold, or do next best, the one nearest
- * to what guides tie on at this depth. Throws RangeError for an empty box.
+ * to what guides tie on at this depth and in this wind. Throws RangeError for an empty box.
  */
-export function firstWeight(box: readonly WeightFigures[], depth_m: number): number {
+export function firstWeight(
+  box: readonly WeightFigures[],
+  { depth_m, wind }: Pick<PlannedDay, 'depth_m' | 'wind'>
+): number {
   if (box.length === 0) throw new RangeError('box must not be empty');
-  const usual_kg = usualWeight_kg(depth_m);
+  const usual_kg = usualOn_kg({ depth_m, wind });
   const places = box.map((one, i) => ({
     i,
     // Behind any that holds by guides' own account too, before one that the model itself lets go.

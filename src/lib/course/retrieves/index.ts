@@ -16,7 +16,7 @@ export interface Retrieve {
 }
 
 /** Over all water; a day's is its season's. */
-export const ANY_WAIT = '2 to 15 seconds';
+const ANY_WAIT = '2 to 15 seconds';
 
 /** The reel picks up slack; the rod moves the bait. */
 export const RETRIEVES: readonly Retrieve[] = [

@@ -171,7 +171,7 @@ export const afloat = [
   fact(
     'move-first',
     'season-map',
-    'Good spot, twenty casts, no bait, no fish on the screen. What now?',
+    'Good spot, ten casts, no bait, no fish on the screen. What now?',
     [
       ['move: find fish, then fine-tune', 'Right. Place comes before retrieve.'],
       ['slow down: there must be some fish', 'Slow is for fish you know are there.'],

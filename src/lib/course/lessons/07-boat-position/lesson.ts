@@ -150,7 +150,8 @@ export default {
         },
         {
           sign: 'You drag down the slope',
-          means: 'Some put the boat shallow and cast deep: pulled uphill, it hangs less.',
+          means:
+            'Some put the boat shallow and cast deep: pulled uphill, it holds bottom. Guides differ.',
           basis: 'practice'
         }
       ]

@@ -172,7 +172,7 @@ export default {
       title: 'On the water',
       needs: ['A ledge or hump in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
       steps: [
-        'No bait, no fish on the graph, no bites in twenty casts? Move.',
+        'No bait, no fish on the graph, no bites in ten casts? Move.',
         'Count it on top and below. The difference is your ledge.',
         'Ten slow drags up or down the edge. Then ten hops.'
       ],

@@ -160,7 +160,7 @@ export default {
       needs: ['A graph or a thermometer', 'A lake map', 'A watch'],
       steps: [
         'Read the surface temperature. Mark three spots from the map.',
-        'Twenty casts at the first. Then move, or stay?'
+        'Ten casts at the first. Then move, or stay?'
       ],
       log: ['Temperature, spots, casts at each', 'Why you moved']
     }
