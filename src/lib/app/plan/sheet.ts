@@ -19,7 +19,6 @@ import { guidesSeeItLift, usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
-import { WEIGHTS_KG } from '$lib/sandbox/gear';
 import type { DayPlan, PlanAsked, PlannedWeight } from '$lib/wire';
 import { plannedRetrieves } from './made-plan.svelte';
 
