@@ -26,12 +26,12 @@ async function middle(
   return { ...box, x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-/** Where a pointer goes that drags the rod from low on the left upwards. */
+/** Where a pointer goes that drags the rod to the right, as in a lesson. */
 async function dragPath(page: Page): Promise<{ x: number; y: number }[]> {
   const { x, y, width, height } = await middle(rod(page));
   return Array.from({ length: 12 }, (_, i) => ({
-    x: x - 0.2 * width + (0.12 * width * i) / 11,
-    y: y - 0.05 * height - (0.25 * height * i) / 11
+    x: x - 0.2 * width + (80 * i) / 11,
+    y: y - 0.05 * height
   }));
 }
 
@@ -98,7 +98,9 @@ test('a try by keys alone, from the top of the page', { tag: '@any-width' }, asy
   await turnByKey(rod(page), 12);
   await shown(page);
   await page.keyboard.press(' ');
-  await expect(page.getByRole('button', { name: 'Start' })).toBeEnabled();
+  await expect(page.getByText('Drag right here, or hold Sweep.')).toBeVisible();
+  // What waits for no fall has nothing to start.
+  await expect(page.getByRole('button', { name: 'Start' })).toHaveCount(0);
   await expect(bait(page)).toHaveText('0 in');
 });
 

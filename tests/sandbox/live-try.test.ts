@@ -17,10 +17,10 @@ function ready(plane: 'lift' | 'sweep', longest_pause_s?: number) {
   return { hand, live: new LiveTry(smallWater(), plane, start, hand, longest_pause_s) };
 }
 
-/** Ticks until the try ends by itself, 20 s at most; returns the time in ms. */
-function run(live: LiveTry): number {
+/** Ticks until the try ends by itself, so long at most; returns the time in ms. */
+function run(live: LiveTry, most_ms = 20_000): number {
   let t_ms = 0;
-  while (live.stage !== 'still' && t_ms < 20_000) live.tick((t_ms += 10));
+  while (live.stage !== 'still' && t_ms < most_ms) live.tick((t_ms += 10));
   return t_ms;
 }
 
@@ -60,9 +60,19 @@ describe('a try', () => {
   test('may begin without the hand, to watch a bait that is left alone', () => {
     const { live } = ready('lift');
     live.begin();
-    run(live);
+    // Long enough to read what is asked and to take hold.
+    expect(run(live, 60_000)).toBeGreaterThan(20_000);
     expect(live.stage).toBe('still');
     expect(live.finish(1).run.result.travel_m).toBeCloseTo(0, 2);
+  });
+
+  test('that was started ends as any other once the hand has moved', () => {
+    const { hand, live } = ready('lift');
+    live.begin();
+    hand.pointAt(10_000, 24);
+    const ended_ms = run(live);
+    expect(ended_ms).toBeGreaterThan(11_200);
+    expect(ended_ms).toBeLessThan(16_000);
   });
 
   test.each([

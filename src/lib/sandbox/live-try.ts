@@ -107,6 +107,7 @@ export class LiveTry {
   /** Starts the try without waiting for the hand. */
   begin(): void {
     this.isMeant = true;
+    this.end.isBegun = true;
     if (this.stage === 'waiting') this.stage = 'moving';
   }
 

@@ -1,11 +1,18 @@
-import { OUNCE_KG, parseSetup, type Move, type RodAngles, type Setup } from '$lib/model';
+import {
+  OUNCE_KG,
+  parseSetup,
+  type Move,
+  type RodAngles,
+  type RodInput,
+  type Setup
+} from '$lib/model';
 import { FIRST_GEAR, setupOf, stretched, type Plane, type Side } from '$lib/sandbox';
 import { outfitGearOf } from '$lib/fit';
 import { setupWith } from '$lib/app/gear';
 import type { Outfit } from '$lib/wire';
 import { LINES, lineName, WEIGHTS_KG } from '$lib/sandbox/gear';
 import { formatWeight, type Challenge, type Units } from '$lib/scoring';
-import { HOLD_S, STARTS, type KeptWater } from './water';
+import { HOLD_S, type KeptWater } from './water';
 
 /** A move that can be made twice, with the water it is made in. */
 export interface Chosen {
@@ -24,10 +31,16 @@ const PLAIN_SWEEP: Chosen = {
   name: 'A plain sweep',
   setup: setupOf(FIRST_GEAR),
   plane: 'sweep',
-  start: STARTS.sweep,
+  start: { elevation_deg: 10, azimuth_deg: 20 },
   move: { kind: 'sweep', from_deg: 20, to_deg: 70, duration_s: 1.2, elevation_deg: 10 },
   hold_s: 4
 };
+
+/** Where a hand's rod was before it moved: water kept for long began elsewhere. */
+function firstAngles({ elevation_deg, azimuth_deg }: RodInput): RodAngles {
+  const [elevation, azimuth] = [elevation_deg, azimuth_deg].map((angles) => [angles].flat()[0]);
+  return { elevation_deg: elevation, azimuth_deg: azimuth };
+}
 
 /** The moves to choose from: a sweep, the last try in practice water if there is one, the retrieves. */
 export function movesToCompare(water: KeptWater | null, shown: readonly Challenge[]): Chosen[] {
@@ -39,7 +52,7 @@ export function movesToCompare(water: KeptWater | null, shown: readonly Challeng
           name: 'Your last try in practice water',
           setup: last.setup,
           plane: last.plane,
-          start: STARTS[last.plane],
+          start: firstAngles(last.input),
           move: last.input,
           hold_s: HOLD_S
         }

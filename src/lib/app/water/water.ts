@@ -26,10 +26,10 @@ export const HOLD_S = 2;
 export const MOST_TRIES = 20;
 const MOST_GHOSTS = 5;
 
-/** Where the rod points before a try: at the bait, or low and a little to the side. */
+/** Where the rod points before a try: at the bait, or to the side as in a lesson, to be swept the same way. */
 export const STARTS: Record<Plane, RodAngles> = {
   lift: { elevation_deg: 0, azimuth_deg: 0 },
-  sweep: { elevation_deg: 10, azimuth_deg: 20 }
+  sweep: { elevation_deg: 0, azimuth_deg: 60 }
 };
 
 const KEY = 'feltfoot-water';
