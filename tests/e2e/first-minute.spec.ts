@@ -232,6 +232,33 @@ test(
 );
 
 test(
+  'one more pull at the button where it lay goes nowhere though the result is there',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.setViewportSize(SCREENS[1]);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await visit(page, '/');
+    await laidOut(page);
+    const sweep = await page.getByRole('button', { name: 'Sweep', exact: true }).boundingBox();
+    if (!sweep) throw new Error('no button to be seen');
+    await page.mouse.move(sweep.x + sweep.width / 2, sweep.y + sweep.height / 2);
+    await page.mouse.down();
+    await page.waitForTimeout(400);
+    await page.mouse.up();
+    const next = page.locator('.result').getByRole('link', { name: 'Next: Lesson 1' });
+    await expect(next).toBeVisible();
+    await page.waitForTimeout(800);
+    await page.mouse.down();
+    await page.mouse.up();
+    await expect(next).toBeVisible();
+    await page.waitForTimeout(2500);
+    await page.mouse.down();
+    await page.mouse.up();
+    await expect(page).toHaveURL(/one-foot/);
+  }
+);
+
+test(
   'after a miss its result outlasts a look at another page, and the arrow that says how far a foot is stands there again',
   { tag: '@narrow' },
   async ({ page }) => {
