@@ -91,6 +91,43 @@ describe('practice water', () => {
     await vi.waitFor(() => expect(page.getByText('Just a touch').elements()).toHaveLength(0), LONG);
   });
 
+  test('a tap on a button that is to be held is answered at once, and ends no try', async () => {
+    const ontry = vi.fn<(made: Try) => void>();
+    await render(PracticeWater, { ...base, layout: 'screen', ontry });
+    const raise = page.getByRole('button', { name: 'Raise', exact: true }).element();
+    vi.spyOn(raise as HTMLElement, 'setPointerCapture').mockReturnValue();
+    for (const type of ['pointerdown', 'pointerup'])
+      raise.dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true }));
+    await expect.element(page.getByText('Hold it.').first()).toBeVisible();
+    await hold('ArrowUp', 700);
+    await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
+  });
+
+  test('while a finger drags the rod nothing but letting go is to be done', async () => {
+    await render(PracticeWater, { ...base, layout: 'screen', longest_pause_s: 60 });
+    const place = rod().element() as HTMLElement;
+    vi.spyOn(place, 'setPointerCapture').mockReturnValue();
+    const box = place.getBoundingClientRect();
+    const say = (type: string, up: number) =>
+      place.dispatchEvent(
+        new PointerEvent(type, {
+          ...{ pointerId: 1, bubbles: true },
+          ...{ clientX: box.x + 200, clientY: box.y + 100 - up }
+        })
+      );
+    const done = document.querySelector<HTMLButtonElement>(
+      '.do button:last-child'
+    ) as HTMLButtonElement;
+    say('pointerdown', 0);
+    for (let up = 0; up <= 60; up += 5) say('pointermove', up);
+    await expect
+      .poll(() => document.querySelector<HTMLElement>('.water')?.dataset.phase)
+      .toBe('moving');
+    expect(done.disabled).toBe(true);
+    say('pointerup', 60);
+    await expect.poll(() => done.disabled).toBe(false);
+  });
+
   test('makes the next step the bright button, and Done only once the task could be whole', async () => {
     const step = (does: 'up' | 'down' | 'in', least_m = 0) => ({
       ...{ does, least_m, isWaitedFor: false }

@@ -26,6 +26,8 @@ const BEHIND_MS = 25;
 /** A hand at rest that has not been heard of for so long is left alone until it is, ms. */
 const IDLE_MS = 600;
 const TICK_MS = 10;
+/** A press shorter than this was no hold, ms: a tap of a finger takes a tenth of a second. */
+const TAP_MS = 200;
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
 export class TrySession {
@@ -41,6 +43,8 @@ export class TrySession {
   readonly nextStep = new NextStep();
   /** By what the rod was moved too little for a try; null where it was not. */
   touched = $state<TouchedBy | null>(null);
+  /** Whether a pointer has hold of the rod: letting go of it may be all that ends the try. */
+  isDragged = $state(false);
   /** Whether one press moves the rod and the next stops it: who does that needs time between. */
   isPressed = false;
   isHidden = false;
@@ -63,6 +67,8 @@ export class TrySession {
   private blended: Pose = newPose(0);
   private input_ms = -Infinity;
   private movedBy: TouchedBy = 'pull';
+  private pressed_ms = -Infinity;
+  private isTapped = false;
   private readonly stepper = new Stepper(TICK_MS);
   private readonly announcer = new Announcer((text) => (this.spoken = text));
   private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
@@ -112,6 +118,7 @@ export class TrySession {
   pointAt(t_ms: number, angle_deg: number): void {
     this.live?.hand.pointAt(t_ms, angle_deg);
     this.movedBy = 'pull';
+    this.isTapped = false;
     this.feel(t_ms);
   }
 
@@ -136,7 +143,15 @@ export class TrySession {
     }
     this.live?.[what].turn(t_ms, direction);
     this.movedBy = 'press';
+    if (what === 'hand') this.tellTap(t_ms, direction);
     this.feel(t_ms);
+  }
+
+  /** Who taps where a press is to be held is told at once, also where the rod has not begun to move. */
+  private tellTap(t_ms: number, direction: number): void {
+    if (direction !== 0) this.pressed_ms = t_ms;
+    this.isTapped = direction === 0 && !this.isPressed && t_ms - this.pressed_ms < TAP_MS;
+    if (this.phase === 'ready') this.touched = this.isTapped ? 'press' : null;
   }
 
   /** A phone in the hand has turned the rod this far from its start, degrees. */
@@ -301,7 +316,8 @@ export class TrySession {
 
   private lookAhead(live: LiveTry, now_ms: number): void {
     this.nextStep.look(live, now_ms);
-    this.touched = live.isTouch && this.isLeftAlone(live, now_ms) ? this.movedBy : null;
+    const isOver = this.isTapped || this.isLeftAlone(live, now_ms);
+    this.touched = live.isTouch && isOver ? this.movedBy : null;
   }
 
   private isLeftAlone(live: LiveTry, now_ms: number): boolean {
