@@ -66,6 +66,17 @@ describe('a try', () => {
     expect(live.finish(1).run.result.travel_m).toBeCloseTo(0, 2);
   });
 
+  test('says in its last seconds that holding still will end it, and not before', () => {
+    const { hand, live } = ready('lift', 6);
+    hand.pointAt(0, 24);
+    const told: (number | null)[] = [];
+    for (let t_ms = 0; live.stage !== 'still' && t_ms < 20_000;) {
+      live.tick((t_ms += 10));
+      if (told.at(-1) !== live.lastSeconds) told.push(live.lastSeconds);
+    }
+    expect(told).toEqual([null, 4, 3, 2, 1]);
+  });
+
   test('that was started ends as any other once the hand has moved', () => {
     const { hand, live } = ready('lift');
     live.begin();

@@ -10,7 +10,7 @@ import {
   tipTravel,
   type Challenge
 } from '../../src/lib/scoring';
-import { sweep } from '../../src/lib/course/retrieves/moves';
+import { inTurn, pause, sweep } from '../../src/lib/course/retrieves/moves';
 import { byHand } from '../../src/lib/course/hand';
 import { handRun } from '../../src/lib/scoring/hand-run';
 import { isSameSteps } from '../../src/lib/scoring/same-move';
@@ -33,7 +33,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
     ['stroke', /Lift the tip quickly to 11:30 on the clock\.$/],
     [
       'reel-takes-slack',
-      /^Reel up the slack while the jig sits still\. Reel in about half a turn of the handle\.$/
+      /^Reel up the slack while the jig sits still\. Tap Reel in, about half a turn, until the next button lights\.$/
     ],
     ['count-it-down', /^Wait until the line stops running out\. Count to 6\.$/],
     ['three-hops-sideways', /Snap the tip 1\sft\s3\sin\.$/]
@@ -44,9 +44,15 @@ describe('the one step that is to change is said by hours and halves, turns of t
   test('before the rod has gone forward, that is said with the reel after it', () => {
     const { words } = said(challenge('reel-takes-slack'), sweep(60, 78, 4));
     expect(words).toMatch(
-      /^Swing the tip forward 2\sft, in 2\ss, then reel in about half a turn of the handle\.$/
+      /^Swing the tip forward 2\sft, in 2\ss, then tap Reel in, about half a turn, until the next button lights\.$/
     );
   });
+});
+
+test('of a pull too far before the reel, the pull is told first', () => {
+  const far = inTurn(sweep(60, 92, 1), pause(0.5), sweep(92, 60, 1.5));
+  const { words } = said(challenge('reel-takes-slack'), far);
+  expect(words).toMatch(/^(Move less|Stop sooner).* Move the tip 2\sft\b/);
 });
 
 describe('a move of several steps', () => {

@@ -13,6 +13,8 @@ export class LiveReading {
   readout = $state.raw<Readout>(NOTHING_YET);
   /** Where the rod is, degrees. */
   angle_deg = $state(0);
+  /** Whole seconds until the try ends by itself, once that is near. */
+  lastSeconds = $state<number | null>(null);
   private read_ms = -Infinity;
   private wasTouching = true;
   private height_ms = 0;
@@ -20,6 +22,7 @@ export class LiveReading {
   begin(angle_deg: number): void {
     this.angle_deg = angle_deg;
     this.readout = NOTHING_YET;
+    this.lastSeconds = null;
     this.wasTouching = true;
   }
 
@@ -28,6 +31,7 @@ export class LiveReading {
     if (now_ms - this.read_ms < READOUT_MS) return null;
     this.read_ms = now_ms;
     this.angle_deg = live.hand.angle_deg;
+    this.lastSeconds = live.lastSeconds;
     this.readout = readoutOf(live.trace, stage, live.reel.taken_m);
     return this.heightNews(live.setup.water.depth_m, units, now_ms);
   }

@@ -43,6 +43,8 @@ export const TOUCHED: Record<TouchedBy, string> = {
   pull: 'Just a touch. Move it farther.'
 };
 
+/** So long before a try ends by itself that is told, s: time to read it and to move on. */
+const LAST_S = 4;
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */
 const BEGIN_DEG = 0.1;
 /** A bait that went less was touched and not moved, m. */
@@ -102,6 +104,12 @@ export class LiveTry {
   /** Whether one press moves the rod and the next stops it. */
   set isPressed(is: boolean) {
     this.end.isPressed = is;
+  }
+
+  /** Whole seconds until it ends by itself, in the last of them; else null. */
+  get lastSeconds(): number | null {
+    const { left_s } = this.end;
+    return left_s === null || left_s > LAST_S ? null : Math.max(1, Math.ceil(left_s));
   }
 
   /** Starts the try without waiting for the hand. */

@@ -181,5 +181,11 @@ function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
   const [worst] = grade.goals
     .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result) !== null)
     .sort((a, b) => marksLost(b) - marksLost(a));
+  if (worst?.goal.kind === 'reeled' && isPullAmiss(grade)) return null;
   return worst && marksLost(worst) > 0 && adviceOf(worst, result) !== null ? worst : null;
+}
+
+/** The reel takes up what the rod's pull has left: who made another pull is told of that first. */
+function isPullAmiss({ goals }: Grade): boolean {
+  return goals.some(({ goal, met }) => goal.kind === 'travel' && met < 1);
 }

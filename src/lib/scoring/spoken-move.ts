@@ -15,8 +15,8 @@ export type SpokenStep =
   | { kind: 'rest'; time_s: number }
   /** A rest that a bite ends: no count is said of it. */
   | { kind: 'bite'; time_s: number }
-  /** At the pace of the reel's button: it has no other. */
-  | { kind: 'reel'; line_m: number; time_s: number };
+  /** At the pace of the reel's button: it has no other. `isToLight`: slack, of which the buttons tell when it is gone. */
+  | { kind: 'reel'; line_m: number; time_s: number; isToLight: boolean };
 
 /**
  * A turn a second of a fast reel takes in about this much, m/s (common practice, no source: 30 to 32 in a
@@ -50,6 +50,7 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
   const toBite = task.goals.some(({ kind }) => kind === 'strike')
     ? all.map(({ kind }) => kind).lastIndexOf('pause')
     : -1;
+  const isToLight = task.goals.some(({ kind }) => kind === 'reeled');
   for (const [i, step] of all.entries()) {
     if (step.kind === 'tip_path' || step.kind === 'rod_input') return null;
     const time_s = spokenTime(step.duration_s);
@@ -58,7 +59,7 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
       if (step.duration_s >= LEAST_REST_S)
         steps.push({ kind: 'rest', time_s: restTime(step.duration_s) });
     } else if (step.kind === 'reel') {
-      steps.push(reelOf(step.line_m));
+      steps.push(reelOf(step.line_m, isToLight));
     } else if (step.from_deg !== step.to_deg) {
       const turn = turnOf(tip, step, time_s);
       steps.push(turn.kind === 'clock' && isTimedOnly(task) ? { ...turn, kind: 'begin' } : turn);
@@ -98,14 +99,14 @@ function steadily(steps: readonly SpokenStep[]): SpokenStep[] {
   return steps.reduce<SpokenStep[]>((all, step) => {
     const before = all.at(-1);
     if (step.kind !== 'reel' || before?.kind !== 'reel') return [...all, step];
-    return [...all.slice(0, -1), reelOf(before.line_m + step.line_m)];
+    return [...all.slice(0, -1), reelOf(before.line_m + step.line_m, step.isToLight)];
   }, []);
 }
 
-function reelOf(exact_m: number): SpokenStep {
+function reelOf(exact_m: number, isToLight: boolean): SpokenStep {
   const halves = Math.max(1, Math.round((2 * Math.abs(exact_m)) / CRANK_M));
   const line_m = (Math.sign(exact_m) * halves * CRANK_M) / 2;
-  return { kind: 'reel', line_m, time_s: Math.abs(line_m) / REEL_M_S };
+  return { kind: 'reel', line_m, time_s: Math.abs(line_m) / REEL_M_S, isToLight };
 }
 
 /** Turns that differ by less than a hand can tell become the first of them. */

@@ -25,7 +25,10 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'bite':
       return 'wait for the bite';
     case 'reel':
-      return `reel in about ${cranks(step.line_m)} of the handle`;
+      // No eye counts part of a turn: the buttons tell when the slack is gone.
+      return step.isToLight
+        ? `tap Reel in, about ${cranks(step.line_m)}, until the next button lights`
+        : `reel in about ${cranks(step.line_m)} of the handle`;
     case 'begin':
       return step.isAway ? 'lift the rod' : 'lower the rod';
     case 'clock':

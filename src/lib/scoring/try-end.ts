@@ -36,6 +36,7 @@ export class TryEnd {
   /** Whether it was started before anything moved. */
   isBegun = false;
   private strayed_deg = 0;
+  private rested_s = 0;
   private still: TickOfTry = { t_s: 0, angle_deg: NaN, taken_m: 0, bait_x_m: 0, bait_z_m: 0 };
 
   /**
@@ -53,11 +54,17 @@ export class TryEnd {
     return (this.strayed_deg * Math.PI * this.setup.rod.length_m) / 180;
   }
 
+  /** How long it still waits, s; null while hand and bait are in motion, or at a rest that every try may have. */
+  get left_s(): number | null {
+    return this.rested_s > STILL_S ? this.waits_s - this.rested_s : null;
+  }
+
   /** Whether the try is over with this tick, the next of it. */
   next(now: TickOfTry): boolean {
     this.strayed_deg = Math.max(this.strayed_deg, Math.abs(now.angle_deg - this.from_deg));
     if (!this.isStillAt(now)) this.still = { ...now };
-    return now.t_s - this.still.t_s >= this.waits_s || now.t_s >= LONGEST_S;
+    this.rested_s = now.t_s - this.still.t_s;
+    return this.rested_s >= this.waits_s || now.t_s >= LONGEST_S;
   }
 
   /** A rod that was to wait for the fall and has been moved leaves nothing to wait for. */
