@@ -1,14 +1,13 @@
+/** Said once where snags have a part of their own. */
+export const snagCaution = 'Never pull a snagged jig toward anyone. Never wrap line around a hand.';
+
 /** What can hurt, worst first. Common practice; sources of law differ by place, and come first. */
 export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Hooks',
     text:
       'Glasses on everyone near a cast. Look behind you; in a boat, agree who casts on which side. ' +
-      'A hook near an eye: shield it, don’t pull, get emergency care.'
-  },
-  {
-    name: 'Snags',
-    text: 'Never pull a snagged jig toward anyone. Never wrap line around a hand.'
+      `A hook near an eye: shield it, don’t pull, get emergency care. ${snagCaution}`
   },
   {
     name: 'Power lines',

@@ -142,6 +142,15 @@ describe('a boat card', () => {
     }
   });
 
+  test('says once what is never done with a snag', () => {
+    const said = (rows: BoatCard['rows']) =>
+      words({ ...card, rows })
+        .flat()
+        .join(' ');
+    expect(said(['snag', 'cautions']).match(/on a hand|around a hand/g)).toHaveLength(1);
+    expect(said(['cautions'])).toContain('around a hand');
+  });
+
   test('with all its rows names those that one A6 sheet has no room for, and keeps the tables', () => {
     const all = cardSections({ ...card, size: 'a6' });
     const beyond = beyondA6(all);

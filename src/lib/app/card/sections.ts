@@ -1,5 +1,5 @@
 import { allLessons, findLesson, isDragged } from '$lib/course';
-import { cautions } from '$lib/course/cautions';
+import { cautions, snagCaution } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
 import { liftText } from '$lib/course/guides-see';
 import { HOP_SAYS, ownCount } from '$lib/course/plan';
@@ -118,8 +118,10 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     lines: cautions
       .filter(({ name }) => !NOT_AFLOAT.has(name))
       // The part on snags says so itself.
-      .filter(({ name }) => name !== 'Snags' || !rows.includes('snag'))
-      .map(({ name, text }) => ({ sign: name, says: inUnits(text, units) }))
+      .map(({ name, text }) => ({
+        sign: name,
+        says: inUnits(rows.includes('snag') ? text.replace(snagCaution, '').trim() : text, units)
+      }))
   })
 };
 
