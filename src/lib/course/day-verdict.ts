@@ -51,7 +51,7 @@ function didWords({ travel_m, peak_height_m }: DayFigures, units: Units): string
   const up = isOffBottom(peak_height_m)
     ? `gets ${formatLength(peak_height_m, units)} off bottom`
     : 'never leaves bottom';
-  return `In the model it ${up} and comes ${formatLength(Math.max(0, travel_m), units)} in 15 seconds.`;
+  return `In the model your pick ${up} and comes ${formatLength(Math.max(0, travel_m), units)} in 15 seconds.`;
 }
 
 function reasonWords(
