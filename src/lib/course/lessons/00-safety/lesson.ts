@@ -126,7 +126,7 @@ export default {
         'Tell somebody on shore where, and when to worry.',
         'Look up: wires, branches, sky. Check wind and fog.',
         'Kill switch clipped on. No alcohol.',
-        'Agree who casts on which side. Look behind every time.',
+        'Agree who casts where. Look behind every time.',
         'After: wash your hands, clean, drain and dry everything.'
       ],
       log: ['Who knows, and until when', 'What was missing']

@@ -29,7 +29,7 @@ export default [
   {
     id: 'set-on-fish-not-rock',
     title: 'Set on fish, not on rock',
-    ask: 'Drag slowly over rock, then hold still. Sweep for a fish, and only for a fish. Some casts have none.',
+    ask: 'Drag about {1 ft|30 cm} over rock, then hold still. Sweep for a fish, and only for a fish. Some casts have none.',
     setup: deeperWith({
       bottom: {
         friction: 0.4,
