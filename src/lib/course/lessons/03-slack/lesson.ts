@@ -40,7 +40,7 @@ export default {
     },
     { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
     {
-      says: 'On a tight line, yes.',
+      says: 'That’s a tight line.',
       basis: { run: 'tight', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
     },
     {
@@ -70,7 +70,7 @@ export default {
             id: 'all',
             says: 'All of it: {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
-            reply: 'On a tight line, yes. Here slack takes its share first.'
+            reply: 'That’s a tight line. Here slack takes its share first.'
           },
           {
             id: 'part',
