@@ -12,6 +12,7 @@ import {
   type MarkAnswer,
   type OrderAnswer
 } from '../../src/lib/course/items';
+import { SLACK_RULE, slackSum } from '../../src/lib/course/items/slack-rule';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { FOOT_M, simulate } from '../../src/lib/model';
 
@@ -124,6 +125,13 @@ describe('generated questions', () => {
     ]);
   });
 
+  test('on slack all work the lesson’s sum out in its own words', () => {
+    for (const name of ['mark-slack-drag', 'bait-way-of-slow-drag', 'tip-way-for-one-foot'])
+      expect(itemOf(name, 1).explain, name).toContain(SLACK_RULE);
+    expect(slackSum(2, 14)).toMatch(/about \{10 in\|/);
+    expect(slackSum(1, 12)).toMatch(/leaves nothing\.$/);
+  });
+
   test('are the same for the same seed, and differ between seeds', () => {
     expect(itemOf('mark-drag', 4)).toEqual(itemOf('mark-drag', 4));
     expect(itemOf('mark-drag', 4)).not.toEqual(itemOf('mark-drag', 5));
@@ -148,6 +156,11 @@ describe('fixed questions', () => {
       expect(faultsOf(item), item.source).toEqual([]);
       expect(lessonOf(item.objective)).toBeTruthy();
     }
+  });
+
+  test('never tell a fish by a line that gives: brush gives, too', () => {
+    const said = JSON.stringify(FIXED);
+    expect(said).not.toMatch(/sweep if it gives|a fish (gives|does)|gives or (moves|pulls)/i);
   });
 
   test('state what the model can show with a run behind it, and say so where there is none', () => {

@@ -1,6 +1,7 @@
-import { INCH_M } from '../../model';
+import { FOOT_M, INCH_M } from '../../model';
 import type { ShownRun } from '../lesson';
 import { figuresOf } from './figures';
+import { saidFeet, saidInches, saidToTheInch } from './said';
 import { shownScenarioOf } from './measure';
 
 /**
@@ -9,6 +10,21 @@ import { shownScenarioOf } from './measure';
  * where the model is within this of the sum, m.
  */
 const WITHIN_M = 2 * INCH_M;
+
+/** The rule as every question on slack says it. */
+export const SLACK_RULE = 'Tip minus slack, give or take a few inches.';
+
+/** The rule, worked out. */
+export function slackSum(feet: number, inches: number): string {
+  return `${SLACK_RULE} Here: ${leftOfTip(feet, inches)}.`;
+}
+
+/** What slack leaves of the tip's move. */
+export function leftOfTip(feet: number, inches: number): string {
+  const left_m = feet * FOOT_M - inches * INCH_M;
+  const left = left_m < INCH_M ? 'nothing' : `about ${saidToTheInch(left_m)}`;
+  return `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, leaves ${left}`;
+}
 
 /** How far the jig comes by that rule, m; null where the model does not bear it out. */
 export function bySlackRule(run: ShownRun, tip_m: number, slack_m: number): number | null {

@@ -24,7 +24,7 @@ export const afloat = [
       ['depth: a stiff guard holds it up', 'A guard is a few bristles. It doesn’t float a jig.'],
       ['feel: a stiff guard dulls the rocks', 'The head knocks on rock, not the guard.']
     ],
-    'The guard has to give when a fish bites down. Push the point with your thumb to test it.'
+    'The guard has to give when a fish bites down. Press the guard, not the point: it should fold under one finger.'
   ),
   fact(
     'rig-point',
@@ -94,11 +94,11 @@ export const afloat = [
     'first-drop',
     'How do you tell a ledge from a fish when it stops early?',
     [
-      ['tighten: a fish gives or pulls back', 'Right. A ledge just stays dead.'],
+      ['reel down: a fish moves or pulls back', 'Right. Then sweep. A ledge just stays dead.'],
       ['wait, and see if it stops there again', 'By then a fish would be gone.'],
       ['by feel: a fish stops it much softer', 'On slack line your hand feels neither one.']
     ],
-    'Reel until you feel it. What gives or pulls is a fish. Many guides call it a fish until it isn’t.'
+    'Reel down. It moves or pulls back: sweep. It stays dead: a ledge. Many guides call it a fish until it isn’t.'
   ),
   fact(
     'boat-away',

@@ -8,7 +8,7 @@ export const bites = [
     [
       ['the line, where it meets the water', 'Right. It jumps before you feel a thing.'],
       ['the rod tip, since it bends first', 'On semi-slack line the tip is the last to know.'],
-      ['the sonar, for fish that move in', 'It shows fish. It doesn’t show who has your jig.']
+      ['the sonar, for fish that move in', 'Even with live sonar, the line tells you first.']
     ],
     'Slack hides a bite from your hand, not from your eye. Watch where line meets water.',
     ['hop']
@@ -18,17 +18,20 @@ export const bites = [
     'bites',
     'You’ve counted 14 all day. This time the line stops at 6. What now?',
     [
-      ['reel down; sweep if it’s heavy or moves', 'Right. If it’s a ledge, it’s there next cast.'],
+      [
+        'reel down; sweep if it moves or pulls',
+        'Right. A ledge stays dead, and it’s there next cast.'
+      ],
       ['let it sit: it’s just shallower here', 'Maybe. A fish won’t wait while you decide.'],
       ['give it line and count once more', 'If it’s a fish, you just handed it slack.']
     ],
-    'An early stop is a ledge, a fish or a tight line. Reel down fast: if anything’s there, sweep.',
+    'An early stop is a ledge, a fish or a tight line. Reel down. It moves or pulls back: sweep. It stays dead: a ledge.',
     ['fall']
   ),
   fact(
     'bite-weight-gone',
     'bites',
-    'You hold the jig still on a tight line, and its weight goes. What happened?',
+    'Boat held, jig still, line tight, and its weight goes. What happened?',
     [
       ['a fish has it and came toward you', 'Right. Reel until you feel it, then sweep.'],
       ['the jig is resting on a soft spot', 'A jig at rest doesn’t get lighter.'],
@@ -54,7 +57,7 @@ export const bites = [
     'bites',
     'The jig feels like mush, and you know it’s gravel down there. What is it?',
     [
-      ['maybe a fish: reel down and test it', 'Right. Sweep if it gives or moves off.'],
+      ['maybe a fish: reel down and test it', 'Right. Sweep if it moves or pulls back.'],
       [
         'loose weeds: shake the rod to clear',
         'It may be. Reel down and test first: it may be a fish.'
@@ -69,11 +72,11 @@ export const bites = [
     'bites',
     'It feels odd, and you’re not sure it’s a fish. What do you do?',
     [
-      ['reel down, test, sweep if it moves', 'Right. Rock doesn’t give, and a fish does.'],
+      ['reel down, test, sweep if it moves', 'Right. Brush gives, too. Only a fish pulls back.'],
       ['sweep hard: it costs nothing at all', 'In rock a sweep hangs the jig. Test it first.'],
       ['hold still until it pulls once more', 'A fish may spit it by then. Test it now.']
     ],
-    'Reel down and test gently. Sweep if it gives or moves. In cold water some guides test longer.',
+    'Reel down and test gently. Sweep if it moves or pulls back. In cold water some guides test longer.',
     [],
     'guides differ'
   )

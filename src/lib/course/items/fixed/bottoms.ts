@@ -84,8 +84,11 @@ export const bottoms = [
     'bottoms',
     'You drag into something solid. You tighten, and it doesn’t give. What do you do?',
     [
-      ['let it sit: fish hang on stumps', 'Right. A pause there is worth a cast.'],
-      ['pull harder and get it over at once', 'That’s how you hang it. Slack, then a small hop.'],
+      [
+        'ease off, and let it sit a while',
+        'Right. Fish hang on stumps: a pause there is worth a cast.'
+      ],
+      ['pull harder and get it over at once', 'That’s how you hang it. Ease off first.'],
       ['reel in, because it’s a snag by now', 'It’s not a snag until shaking fails.']
     ],
     'A hard stop is a place to fish. Rest it there before you move it.'

@@ -72,7 +72,7 @@ export const choices = [
     'cover',
     'The jig is climbing a rock. What do you do?',
     [
-      ['hold the load until it comes over', 'Right. The drop tells you how tall it was.'],
+      ['hold the load until it comes over', 'Right. The longer it climbs, the bigger the rock.'],
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
       ['give slack so that it slides back', 'Then it never climbs over.']
     ],
@@ -167,7 +167,10 @@ export const choices = [
     'Braid feels the most. What’s the catch?',
     [
       ['it bellies in wind and gets cut on rock', 'Right. A leader helps with the rock.'],
-      ['it sinks and lies among the rocks', 'Braid floats, so it stays up off the rocks.'],
+      [
+        'it sinks and lies among the rocks',
+        'Braid floats. Only the end by the jig is in the rocks.'
+      ],
       ['it’s thick and slows the fall a lot', 'Braid is thin for its pound test.']
     ],
     'Braid floats, so wind gets hold of it, and its fibers fray on rock.'
@@ -214,7 +217,7 @@ export const choices = [
   fact(
     'season-change',
     'season',
-    'Nothing for an hour. How do you change things?',
+    'Fish on the screen, no bites. How do you change things?',
     [
       ['one thing, for ten casts or so', 'Right. Then you know what did it.'],
       ['all of it at once, to save time', 'Then you never know what helped.'],
@@ -225,13 +228,13 @@ export const choices = [
   fact(
     'season-thermocline',
     'season-map',
-    'Summer thermocline, hardly any oxygen under it. Where do you fish?',
+    'Summer, and there’s a thermocline at {22 ft|7 m}. Where do you look first?',
     [
-      ['at it or above it: few fish below', 'Right. Look there first.'],
+      ['at it or above it: few fish below', 'Right. Under it there’s often too little oxygen.'],
       ['below it, because it’s cool there', 'It’s cool, and often too low on oxygen.'],
       ['on bottom, however deep that is', 'Bottom below it is often too low on oxygen.']
     ],
-    'Fish need oxygen. Deeper isn’t always better.'
+    'Often there’s hardly any oxygen under a summer thermocline, and fish need it. Deeper isn’t always better.'
   ),
   fact(
     'morning-log',
@@ -242,7 +245,7 @@ export const choices = [
       ['only the biggest fish, with a photo', 'Nice to have. It doesn’t say what you did.'],
       ['just what worked, to keep it quick', 'What didn’t work saves your next hour.']
     ],
-    'What you fished and how is what you can do again. No log is the habit beginners keep longest.'
+    'A log of what you fished and how lets you do it again. Most beginners never start one.'
   ),
   fact(
     'morning-three',

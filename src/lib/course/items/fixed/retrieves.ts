@@ -6,14 +6,14 @@ export const retrieves = [
     'bottom-contact',
     'Your jig hits the water. When do you start your retrieve?',
     [
-      ['when the count is up and line goes slack', 'Right. Bottom first, then the move.'],
+      ['when it’s down and the line goes slack', 'Right. Bottom first, then the move.'],
       ['as soon as the reel is engaged again', 'Then it swings in toward you before it’s down.'],
       [
         'after five seconds, deep or shallow',
         'Shallow, it’s been down a while. Deep, it’s still falling.'
       ]
     ],
-    'Slack line says it’s down. A jig that isn’t down isn’t being dragged.',
+    'Slack line says it’s down. Start sooner, and the jig swims along above bottom.',
     ['fall']
   ),
   fact(
@@ -21,9 +21,12 @@ export const retrieves = [
     'bottom-contact',
     'You don’t know if you’re still on bottom. What do you do?',
     [
-      ['stop, let it sink, wait for the touch', 'Right. Start over from what you know.'],
-      ['speed up until you feel something', 'Faster lifts it higher. You’ll feel less.'],
-      ['reel a turn to tighten up the line', 'Reeling moves the jig, and tells you nothing yet.']
+      ['stop, let it sink until the line is slack', 'Right. Start over from what you know.'],
+      ['speed up until you feel it hit something', 'Faster lifts it higher. You’ll feel less.'],
+      [
+        'reel a turn to tighten up the line',
+        'If it’s off bottom, that lifts it more. Let it sink first.'
+      ]
     ],
     'Lost bottom? Stop. Let it sink. A jig left alone always comes back down.',
     ['fast drag', 'slow drag'],
@@ -118,11 +121,11 @@ export const retrieves = [
     'own-ruler',
     'Ten tries, and all near twice as far as you meant. What do you fix?',
     [
-      ['have a smaller number in mind each time', 'Right. Your hand is steady; its ruler is off.'],
+      ['aim shorter, by about half, each time', 'Right. Your hand is steady; its ruler is off.'],
       ['slow your hand down until tries close up', 'They’re close together already.'],
       ['nothing: take ten more tries first', 'Ten in one place isn’t luck.']
     ],
-    'All tries off the same way: a smaller number in mind brings them in.'
+    'All tries off the same way: aim shorter, and they come in.'
   ),
   fact(
     'ruler-spread',
@@ -130,7 +133,7 @@ export const retrieves = [
     'Ten tries, right on average but all over the place. What helps?',
     [
       ['slower tries, until they close up', 'Right. Your average is fine already.'],
-      ['a smaller number in mind each time', 'That spoils the average, which is right.'],
+      ['aim shorter than you did, each time', 'That spoils the average, which is right.'],
       ['nothing: the average is right', 'A fish sees one move, not your average.']
     ],
     'A hand that isn’t steady scatters. Slow it down and tries close up.'
@@ -153,7 +156,7 @@ export const retrieves = [
     [
       ['reel down slow until you feel weight', 'Right. Then stop, or you move the jig.'],
       ['lift the rod once, as high as it goes', 'That moves the jig before your move.'],
-      ['see if the line at the tip looks tight', 'The belly that counts is under water.']
+      ['see if the line at the tip looks tight', 'You can’t see the belly under water.']
     ],
     'Weight on the line says the slack is gone. Slack decides how much of your move gets there.',
     ['slow drag', 'slack drag'],

@@ -28,7 +28,10 @@ export const safety = [
     'safety',
     'A power line crosses the ramp. How far do you keep the rod from it?',
     [
-      ['{10 ft|3 m} or more, if a rule says so', 'Right. Graphite conducts, and so does wet line.'],
+      [
+        '{10 ft|3 m}, and more where a rule says',
+        'Right. Graphite conducts, and so does wet line.'
+      ],
       ['{3 ft|1 m} or more, if the rod is dry', 'Dry graphite conducts too, and current jumps.'],
       [
         'one rod length, if you hold it down',
@@ -82,7 +85,7 @@ export const safety = [
       ['the usual jig, so the weight is real', 'A hook on a lawn finds the dog, or an eye.'],
       ['the usual jig, with its point taped', 'Tape comes off in a sweep. Take the hook off.']
     ],
-    'You don’t need a hook to train a sweep. Strap the phone on so it can’t fly off.'
+    'A sweep trains without a hook. Look up, too: no wires, no branches.'
   ),
   fact(
     'safety-lead',
@@ -98,22 +101,22 @@ export const safety = [
   fact(
     'safety-clean-boat',
     'safety',
-    'You’re going to another lake today. What about boat and gear?',
+    'You’re fishing another lake next. What about boat and gear?',
     [
       ['clean, drain and dry it all first', 'Right. What lives in one lake can ruin another.'],
       ['rinse it in the lake you’re leaving', 'That water is what carries it along.'],
       ['pull the plug, drain the livewell', 'Draining isn’t drying, and weeds ride along.']
     ],
-    'What rides along in a wet boat takes over the next lake. Dry, it dies.'
+    'What rides along in a wet boat takes over the next lake. Drying takes days. Same day: a hot wash at a station, or don’t go.'
   ),
   fact(
     'safety-plan',
     'safety',
     'You’re launching alone. Who knows your plan?',
     [
-      ['somebody on shore, and when to call', 'Right. Then somebody misses you in time.'],
+      ['somebody on shore, who knows when to call', 'Right. Then somebody misses you in time.'],
       ['anyone I call once I’m on the water', 'A wet phone calls nobody. Tell them first.'],
-      ['the one who finds the note in my truck', 'Nobody reads it until dark.']
+      ['the one who finds the note on my dashboard', 'Nobody reads it until dark.']
     ],
     'Help comes when somebody knows you’re late. And no alcohol on the water.'
   )

@@ -16,10 +16,10 @@ export const snags = [
   fact(
     'snag-angle',
     'snags',
-    'Shaking didn’t free it. What’s next?',
+    'Shaking and a bow and snap didn’t free it. What’s next?',
     [
-      ['move the boat past it, then pull again', 'Right. It comes out the side it went in.'],
-      ['same angle, but with a lot more pull', 'From the same side it only wedges tighter.'],
+      ['boat over it, then past it: a new angle', 'Right. It comes out the side it went in.'],
+      ['same angle as before, with a lot more pull', 'From the same side it only wedges tighter.'],
       ['let it sit a few minutes and wait', 'Rock doesn’t let go on its own.']
     ],
     'The way out is the way in. Change the angle before you add pull.',

@@ -29,7 +29,7 @@ const OFF = {
   },
   over: {
     times: 1.6,
-    reply: 'A good few counts too many: it’s down before that.'
+    reply: 'Too many: it’s down before that.'
   }
 } as const;
 /** Two wrong ones beside the right one: both below it, on both sides, or both above. */
@@ -54,7 +54,7 @@ const fallCount: Generator = {
       unknowns: 'drag',
       right: 'Right. Three timed drops give you your own number.',
       explain:
-        'A jig gets to one even speed right away: so many feet a second, all the way down. Skirt and line set how many.',
+        'A jig gets to one even speed right away: so many feet a second, all the way down. Weight, skirt and trailer set how many.',
       errors: (key) =>
         wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
       says: (s) => `about ${Math.max(2, Math.round(s))} seconds`
@@ -244,7 +244,7 @@ const trailers: Generator = {
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
         // By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between.
-        'Twice the weight outruns a bigger trailer. Half as much again doesn’t.'
+        'Twice the weight beats a big trailer. A big trailer beats half again the weight.'
     });
   }
 };
@@ -266,7 +266,7 @@ const markFall: Generator = {
       unknowns: 'drag',
       right: 'Right, within what a skirt and trailer leave open.',
       explain:
-        'The band is wide because skirts differ by a factor of two. Time three drops of your own.',
+        'Weight, skirt and trailer set it, and skirts differ a lot: so the band is wide. Time three drops of your own.',
       errors: (key) => [
         {
           id: 'too-short',

@@ -55,8 +55,8 @@ const LOOK_ALIKES = {
       kind: 'grass',
       says: 'grass',
       drawn: 'catches of any length',
-      feels: 'Grass catches and lets go, light and often',
-      came: 'caught and let go, light and often'
+      feels: 'Grass builds up, then lets go crisp',
+      came: 'built up and let go, again and again'
     },
     {
       kind: 'shell bed',
@@ -116,7 +116,7 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
       id: kind.replaceAll(' ', '-'),
       says,
       drawn,
-      reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}, and this drag ${key.came}.`
+      reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}; this ${key.came}.`
     })
   );
   return recogniseDrawn({
@@ -192,16 +192,16 @@ const biteOrStill: Generator = {
       },
       {
         id: 'nothing',
-        says: 'no bite, even bottom: keep fishing',
+        says: 'no bite, smooth bottom: keep fishing',
         drawn: 'even, then quiet' as const,
         reply:
           what === 'rock'
-            ? 'You dragged over something hard: it knocked.'
+            ? 'You dragged over rock: it knocked.'
             : 'Look after your drag: the line changed while the rod was still.'
       },
       {
         id: 'rock',
-        says: 'no bite, hard bottom: keep fishing',
+        says: 'no bite, rock down there: keep fishing',
         drawn: 'knocks, then quiet' as const,
         reply:
           what === 'bite'

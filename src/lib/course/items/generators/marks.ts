@@ -3,27 +3,14 @@ import type { Generator } from '../generator';
 import { nominalOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownDrag, shownHops, SLOW_S_FT } from '../moves';
-import {
-  aboutSaid_m,
-  saidAbout,
-  saidFeet,
-  saidHour,
-  saidInches,
-  saidSeconds,
-  saidToTheInch
-} from '../said';
-import { bySlackRule } from '../slack-rule';
+import { aboutSaid_m, saidAbout, saidFeet, saidHour, saidInches, saidSeconds } from '../said';
+import { bySlackRule, SLACK_RULE, slackSum } from '../slack-rule';
 import { markValue } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
 
 /** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
 const HANGING_IN = [1, 5, 6, 8, 10] as const;
-
-/** The rule, worked out. */
-function minusSlack(feet: number, inches: number): string {
-  return `The tip takes up slack before it moves the jig: ${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidToTheInch(ft(feet) - inch(inches))}.`;
-}
 
 const dragStop: Generator = {
   id: 'mark-drag',
@@ -51,7 +38,7 @@ const dragStop: Generator = {
         : 'Right. That’s the tip’s move, minus what went into slack.',
       explain: isTight
         ? 'In a slow drag on a tight line the jig goes about as far as the tip.'
-        : minusSlack(feet, inches),
+        : slackSum(feet, inches),
       errors: (key) => [
         isTight
           ? {
@@ -72,7 +59,7 @@ const dragStop: Generator = {
       ],
       other: isTight
         ? 'There’s hardly any slack: it stops close to where the tip’s move ends.'
-        : 'Take how far the tip goes, then take off the slack.'
+        : SLACK_RULE
     });
   }
 };
@@ -99,7 +86,7 @@ const slackDrag: Generator = {
       unknowns: 'drag',
       byRule: sum_m,
       right: 'Right. Slack came off the tip’s move first.',
-      explain: minusSlack(feet, inches),
+      explain: slackSum(feet, inches),
       errors: (key) => [
         {
           id: 'slack-ignored',
@@ -112,7 +99,7 @@ const slackDrag: Generator = {
           reply: 'Slack doesn’t eat that much: once it’s out, the jig comes with the tip.'
         }
       ],
-      other: 'Take how far the tip goes, then take off the slack.'
+      other: SLACK_RULE
     });
   }
 };
@@ -143,10 +130,15 @@ const twoHops: Generator = {
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
       measure: 'travel_m',
-      right: 'Right. The second hop added a lot less.',
+      right: 'Right. The second lift gains nothing, and swing adds a little.',
       explain:
-        'Lowering the rod gives line back. Unless you reel it up, the next lift spends itself on that slack.',
+        'Lowering the rod gives line back, so the same lift gains nothing. What a hop adds off bottom is swing. Reel up what you lower.',
       errors: () => [
+        {
+          id: 'first',
+          value: one,
+          reply: 'The lift alone ends there. Off bottom it also swings in, and that adds some.'
+        },
         {
           id: 'twice',
           value: 2 * one,

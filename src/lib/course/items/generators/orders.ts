@@ -5,6 +5,7 @@ import { nominalOf, shownScenarioOf } from '../measure';
 import { shownDrag, shownLift, SLOW_S_FT } from '../moves';
 import { chooseBy, orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidInches, saidSeconds } from '../said';
+import { SLACK_RULE } from '../slack-rule';
 
 const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to)} o’clock`;
 
@@ -94,7 +95,7 @@ const slackByTravel: Generator = {
       })),
       right: 'Right. Slack takes its share of the tip’s move first.',
       reversed: 'That’s least first. Slack takes from the tip’s move and adds nothing.',
-      other: 'Take slack off each move, then compare what’s left.',
+      other: `${SLACK_RULE} Compare what’s left.`,
       explain:
         'What the tip spends on slack, the jig doesn’t get. Reel down until you feel it, then move.'
     });
@@ -143,7 +144,7 @@ const HEIGHTS = [
   { want: 'most', moves: ['hop', 'slow-sweep', 'slow-lift'] },
   { want: 'most', moves: ['stroke', 'hop', 'slow-sweep'] },
   { want: 'least', moves: ['slow-lift', 'hop', 'stroke'] },
-  { want: 'least', moves: ['hop', 'long-hop', 'stroke'] },
+  { want: 'least', moves: ['slow-long', 'hop', 'stroke'] },
   { want: 'most', moves: ['stroke', 'hop', 'slow-lift'] }
 ] as const;
 
@@ -167,15 +168,15 @@ const sweepOrLift: Generator = {
         run: shownLift(setup, 9, 10, 4),
         reply: 'A slow lift gets it up less than a quick one.'
       },
+      'slow-long': {
+        says: 'a long lift, 9 to 12 o’clock in 9 seconds',
+        run: shownLift(setup, 9, 12, 9),
+        reply: 'Long, but slow: it comes up less than on a quick one.'
+      },
       hop: {
         says: 'a quick hop, 10 to 11 o’clock',
         run: shownLift(setup, 10, 11, hop_s),
         reply: 'A short, quick lift hops it: more than a drag, less than a stroke.'
-      },
-      'long-hop': {
-        says: 'a quick hop, 10 to 12 o’clock',
-        run: shownLift(setup, 10, 12, 0.9),
-        reply: 'Two quick hours lift it more than one.'
       },
       stroke: {
         says: 'a long, quick snap, 9 to 12 o’clock',
@@ -192,7 +193,7 @@ const sweepOrLift: Generator = {
         return { id, ...move, reply: () => reply };
       }),
       right: 'Right. Quick and long lifts it; slow and low drags it.',
-      explain: 'Pace and length make the height. A slow, low sweep has neither.'
+      explain: 'Pace and length make the height. A slow move has no pace, however long it is.'
     });
   }
 };

@@ -27,7 +27,7 @@ const BEYOND_M = 0.03;
  * A tip that goes no faster than this drags any of these jigs, and one that goes faster than that lifts
  * nearly all of them, ft/s. Only what lies between is left out here; the model decides each anew.
  */
-const SLOW_FT_S = 0.75;
+const SLOW_FT_S = 0.5;
 const QUICK_FT_S = 1.2;
 
 /** As far as a low sweep of such a rod takes its tip, ft. */
@@ -103,7 +103,7 @@ const paceLimit: Generator = {
       right: 'Right. It covers the most ground and still stays down.',
       // As slow as SLOW_S_FT, which the boat card's counts allow; QUICK_FT_S rounded up.
       explain:
-        'Divide how far by how long. {6 in|15 cm} a second stays down for most; close in or light, half that. Over {15 in|40 cm} nearly all lift.'
+        'Divide how far by how long. At this distance {6 in|15 cm} a second stays down, and over {15 in|40 cm} nearly all lift.'
     });
   }
 };

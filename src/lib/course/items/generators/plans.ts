@@ -64,6 +64,8 @@ const weightAndPace: Generator = {
     const count = (ounces: number) => Math.round(nominalOf(falling(ounces), 'fall_s'));
     const [timed, good] = [BOX_OZ[steps.timed], BOX_OZ[steps.good]];
     const [least_s, most_s] = [count(good) - COUNTED_S, count(good) + COUNTED_S];
+    // What falls in that time already stays on.
+    if (count(timed) >= least_s && count(timed) <= most_s) return null;
 
     const plan = (weight: 'light' | 'good' | 'heavy', pace: keyof typeof paces): Plan => {
       const ounces = BOX_OZ[steps[weight]];

@@ -100,7 +100,7 @@ const seasonRetrieve = bySeason(
       warm: 'Too much: they follow a little way, not that far.'
     },
     warm: {
-      cold: 'A slow drag still catches deep summer fish, and some guides start there. Most start with what rises and falls: warm fish chase.',
+      cold: 'Many do drag in summer, but longer and quicker. This is a winter pace.',
       cool: 'Too tame for most guides: fish on the chase want more than one short hop.'
     }
   }

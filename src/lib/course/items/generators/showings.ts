@@ -101,7 +101,7 @@ const MOODS: readonly Showing[] = [
     why: 'Fish that look, or won’t stir, want it close to still and in front of them.',
     not: {
       active: 'Fish that won’t chase back off from big moves.',
-      spread: 'Moving along takes it away before they make up their minds.'
+      spread: 'Quicker takes it away before they make up their minds.'
     }
   },
   {
@@ -114,10 +114,10 @@ const MOODS: readonly Showing[] = [
       'Three bites this morning, each on another part of the flat',
       'No schools today: lone fish all along the edge'
     ],
-    says: 'steady drags, moving along',
-    why: 'Spread-out fish have to be found: put it past as many as you can.',
+    says: 'quicker drags, moving along',
+    why: 'Spread-out fish have to be found: cover water, and put it past as many as you can.',
     not: {
-      active: 'Hops work one place well. These are in many.',
+      active: 'Hops and strokes work one place well. These are in many.',
       still: 'You’d wait where there’s one fish, or none.'
     }
   }

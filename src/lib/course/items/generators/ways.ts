@@ -3,8 +3,8 @@ import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
 import { shownDrag, SLOW_S_FT } from '../moves';
-import { saidAbout, saidFeet, saidInches, saidSeconds, saidToTheInch } from '../said';
-import { bySlackRule } from '../slack-rule';
+import { saidFeet, saidInches, saidSeconds, saidToTheInch } from '../said';
+import { bySlackRule, leftOfTip, SLACK_RULE, slackSum } from '../slack-rule';
 import { chooseValue } from '../value-item';
 
 /** A jig that comes within this of what was wanted came there, m: three inches. */
@@ -48,8 +48,6 @@ const wayOfTip: Generator = {
       plans: shuffled(random, tips).map((tip) => {
         const run = shownDrag(setup, ft(tip), duration_s);
         const came_m = nominalOf(run, 'travel_m');
-        const came =
-          came_m < inch(2) ? 'hardly stirs the jig' : `brings the jig only ${saidAbout(came_m)}`;
         return {
           id: tipId(tip),
           says: `tip ${saidFeet(tip)}`,
@@ -57,14 +55,13 @@ const wayOfTip: Generator = {
             tip === feet
               ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
               : came_m < ft(feet)
-                ? `Too short: with that slack, ${saidFeet(tip)} of tip ${came}.`
+                ? `Too short: ${leftOfTip(tip, inches)}.`
                 : `Too far: slack doesn’t take that much of ${saidFeet(tip)}.`,
           runs: [{ caption: `tip ${saidFeet(tip)}`, run }]
         };
       }),
       right: 'Right. What you want, plus what goes into slack.',
-      explain:
-        'The tip takes up slack first, then the jig comes along foot for foot. Reel down first and you need less tip.'
+      explain: `${SLACK_RULE} Reel down first and you need less tip.`
     });
     // Adding the slack to what is wanted, as the lesson has it, comes nearest to the one that is right.
     const added = feet + inches / 12;
@@ -138,7 +135,7 @@ const wayOfBait: Generator = {
       byRule: sum_m,
       says: (value) => `about ${saidToTheInch(value)}`,
       right: 'Right. That’s what is left of the tip’s move once slack is out.',
-      explain: `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, is ${saidToTheInch(sum_m)}. Deep or shallow, light or heavy.`,
+      explain: slackSum(feet, inches),
       errors: (key) => {
         const off = offWithSlack(ft(feet), inch(inches), key);
         return ROUND_SLACK[place].map((id) => off[id]);
