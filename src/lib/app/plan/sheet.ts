@@ -41,6 +41,8 @@ export interface WeightLine {
   isFirst: boolean;
 }
 
+export const TIE_IT_ON = 'Tie it on.';
+
 /** Of a plan, or of as much of its box as is worked out. */
 type Weighed = Pick<DayPlan, 'asked' | 'units'> & { weights: readonly PlannedWeight[] };
 
@@ -54,7 +56,7 @@ export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
       count: `about ${formatTime(Math.round(fall[0]))}`,
       far: at(0),
       near: at(limit.count_s.length - 1),
-      says: [i === first ? 'Tie it on.' : '', useText(one, asked)].filter(Boolean).join(' '),
+      says: [i === first ? TIE_IT_ON : '', useText(one, asked)].filter(Boolean).join(' '),
       isFirst: i === first
     };
   });
