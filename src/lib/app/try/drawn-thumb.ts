@@ -1,4 +1,4 @@
-import { parseSetup, simulate, type Result } from '$lib/model';
+import { liftsOf, parseSetup, simulate, type Lift, type Result } from '$lib/model';
 import { bottomOf } from '$lib/model/bottom';
 import type { Challenge } from '$lib/scoring';
 import type { Thumb } from '$lib/wire';
@@ -24,15 +24,17 @@ export function thumbOf(challenge: Challenge): Thumb {
 /** The way that the bait went in this run. */
 export function wayOf(challenge: Challenge, result: Result): Thumb {
   const setup = parseSetup(challenge.setup);
-  const { bait_x_m, bait_z_m, contact } = result.trace;
+  const { bait_x_m, bait_z_m } = result.trace;
   const spot = spotOf(result);
   const bottom = bottomOf(setup, 0.01);
+  const heightAt = (x_m: number) => bottom.heightAt(x_m);
+  const isOff = isIn(liftsOf(result.trace, heightAt));
   const last = bait_x_m.length - 1;
   return {
-    ground: groundPath(spot, bait_x_m, (x_m) => bottom.heightAt(x_m)),
-    dragged: wayPath(result, spot, 1),
-    flown: wayPath(result, spot, 0),
-    bait: { ...spot(bait_x_m[last], bait_z_m[last]), isTouching: contact[last] === 1 }
+    ground: groundPath(spot, bait_x_m, heightAt),
+    dragged: wayPath(result, spot, (tick) => !isOff(tick)),
+    flown: wayPath(result, spot, isOff),
+    bait: { ...spot(bait_x_m[last], bait_z_m[last]), isTouching: !isOff(last) }
   };
 }
 
@@ -60,11 +62,16 @@ function groundPath(spot: Spot, x_m: readonly number[], heightAt: (x_m: number) 
   return path(points.map((at) => spot(at, heightAt(at)))) + `V${THUMB.height}H0Z`;
 }
 
-function wayPath({ trace }: Result, spot: Spot, touching: 0 | 1): string {
+/** Off the bottom, as the close-up draws it. */
+function isIn(lifts: readonly Lift[]) {
+  return (tick: number) => lifts.some(({ from, to }) => tick >= from && tick < to);
+}
+
+function wayPath({ trace }: Result, spot: Spot, isDrawn: (tick: number) => boolean): string {
   let d = '';
   let isOn = false;
   for (let i = 0; i < trace.t_s.length; i += STEP) {
-    if (trace.contact[i] !== touching) {
+    if (!isDrawn(i)) {
       isOn = false;
       continue;
     }
