@@ -33,6 +33,52 @@ function faultsOnScreen(place: Element): string[] {
   return faults;
 }
 
+/**
+ * What of the rod's picture lies under the words that say how the rod is taken: the rod, its line, the dial,
+ * the angler, or other words. Runs in the page.
+ */
+export function coveredByHint(place: Element): string[] {
+  const box = (element: Element) => element.getBoundingClientRect();
+  const hint = place.querySelector('.caption');
+  if (!hint?.textContent.trim()) return [];
+  const said = box(hint);
+  const faults: string[] = [];
+  for (const words of place.querySelectorAll('figure.rod figcaption')) {
+    const other = box(words);
+    if (other.height === 0) continue;
+    const isApart =
+      other.left >= said.right ||
+      said.left >= other.right ||
+      other.top >= said.bottom ||
+      said.top >= other.bottom;
+    if (!isApart) faults.push(`the words “${words.textContent.trim()}”`);
+  }
+  const [back, front] = place.querySelectorAll<HTMLCanvasElement>('figure.rod canvas');
+  const lead = new OffscreenCanvas(1, 1).getContext('2d');
+  if (!lead) throw new Error('no canvas');
+  lead.fillStyle = getComputedStyle(place).getPropertyValue('--lead');
+  lead.fillRect(0, 0, 1, 1);
+  const drawn = lead.getImageData(0, 0, 1, 1).data;
+  // A hair's line covers a few pixels in part: half way to its colour is one.
+  const isLead = (of: Uint8ClampedArray) =>
+    [0, 1, 2].every((i) => Math.abs(of[i] - drawn[i]) < 60) && of[3] > 128;
+  const isAnything = (of: Uint8ClampedArray) => of[3] > 128;
+  for (const [sheet, name, is] of [
+    [front, 'the rod or its line', isAnything],
+    [back, 'the dial or the angler', isLead]
+  ] as const) {
+    const { left, top, width } = box(sheet);
+    const scale = sheet.width / width;
+    const [x, y] = [(said.left - left) * scale, (said.top - top) * scale];
+    const [w, h] = [said.width * scale, said.height * scale];
+    const pixels = sheet.getContext('2d')?.getImageData(x, y, w, h).data;
+    let count = 0;
+    for (let i = 0; pixels && i < pixels.length; i += 4) if (is(pixels.subarray(i, i + 4))) count++;
+    if (count > 0) faults.push(`${name}, ${count} px`);
+  }
+  return faults;
+}
+
 /** At each of the sizes, so that one try serves for all. */
 export async function expectOnScreen(page: Page, place: Locator, when: string): Promise<void> {
   for (const size of SCREENS) {
@@ -68,6 +114,7 @@ async function say(guess: Locator): Promise<void> {
  */
 export async function expectTryOnScreen(page: Page, place: Locator, told: Locator): Promise<void> {
   await expectOnScreen(page, place, 'before');
+  await expect.poll(() => place.evaluate(coveredByHint), 'under the hint before').toEqual([]);
   await move(page, place);
   const guess = place.getByRole('form', { name: 'Your guess' });
   await expect(told.or(guess).first()).toBeVisible(LONG);

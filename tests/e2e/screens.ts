@@ -6,3 +6,6 @@ export const SCREENS = [
   { width: 1280, height: 800 },
   { width: 1920, height: 1080 }
 ];
+
+/** A phone on its side. */
+export const LANDSCAPE = { width: 780, height: 390 };

@@ -84,6 +84,8 @@ test('gear and moment are said in the learner’s units', () => {
   const now = {
     t_s: 1.25,
     tip_m: 0.4,
+    tip_off_m: 0.4,
+    tip_s: 1,
     bait_m: 0.31,
     height_m: 0.12,
     peak_m: 0.12,

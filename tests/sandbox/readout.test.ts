@@ -6,17 +6,22 @@ import {
   NOTHING_YET,
   readoutAt,
   readoutUntil_s,
+  tipWords,
   turnsWords
 } from '../../src/lib/sandbox/readout';
 
 const series = {
   t_s: [0, 1, 2, 3],
   tipTravel_m: [0, 0.2, 0.3, 1.1],
+  tipOff_m: [0, 0.2, 0.3, 0.1],
+  tipTime_s: [0, 0, 1, 2],
   baitTravel_m: [0, 0.1, 0.25, 0.9],
   height_m: [0, 0, 0.02, 0],
   contact: [1, 1, 0, 1] as (0 | 1)[],
   hops: [] as Result['hops']
 };
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
 test('the way that a fish takes the bait along is not counted as moved', () => {
   expect(readoutAt(series, 3, 0).bait_m).toBe(0.9);
@@ -28,6 +33,15 @@ test('what the tip did goes on after the bite', () => {
   expect(readoutAt(series, 3, 0, 2).tip_m).toBe(1.1);
 });
 
+test('a tip that came back is told by both ways, and how long it took', () => {
+  expect(plain(tipWords(readoutAt(series, 2, 0)))).toBe('moved, 1.0 s');
+  expect(plain(tipWords(readoutAt(series, 3, 0)))).toBe('both ways, 2.0 s');
+  // Nothing is counted before it moves.
+  expect(plain(tipWords(NOTHING_YET))).toBe('moved');
+  const back = { ...NOTHING_YET, tip_m: 0.61, tip_off_m: 0 };
+  expect(plain(goneWords(back, 'imperial', false))).toBe(', tip 2 ft both ways, jig 0 in');
+});
+
 test('where a sweep at the bite is to bring the bait a way, the picture counts that way as the words do', () => {
   const bite = [{ kind: 'bite', bite: 'tap', t_s: 2 } as const];
   expect(readoutUntil_s(bite, { travel_m: [0.5, 0.7] })).toBe(Infinity);
@@ -36,8 +50,7 @@ test('where a sweep at the bite is to bring the bait a way, the picture counts t
 });
 
 test('who hears the rod hears how far tip and jig went, and what the reel took in, as it stands beside it', () => {
-  const foot = { ...NOTHING_YET, tip_m: 0.305, bait_m: 0.254 };
-  const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+  const foot = { ...NOTHING_YET, tip_m: 0.305, tip_off_m: 0.305, bait_m: 0.254 };
   expect(goneWords(NOTHING_YET, 'imperial', false)).toBe('');
   expect(plain(goneWords(foot, 'imperial', false))).toBe(', tip 1 ft, jig 10 in');
   expect(plain(goneWords({ ...foot, line_in_m: 0.5 }, 'metric', false))).toBe(

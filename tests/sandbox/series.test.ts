@@ -5,6 +5,7 @@ import { figureTable } from '../../src/lib/sandbox/figures';
 import { plotsOf } from '../../src/lib/sandbox/plot';
 import { feltBandOf, flightsOf, restsAt, seriesOf } from '../../src/lib/sandbox/series';
 import { tipTravel } from '../../src/lib/scoring';
+import { tipMotionOf } from '../../src/lib/scoring/tip-motion';
 import { tied } from '../tied';
 import { smallWater } from './waters';
 
@@ -22,6 +23,8 @@ describe('the series of a run', () => {
   test('end where the model and the scoring room say', () => {
     expect(series.baitTravel_m[last]).toBeCloseTo(snap.travel_m, 9);
     expect(series.tipTravel_m[last]).toBeCloseTo(tipTravel(snap), 9);
+    // Stepped off with dividers, it ends as much as their opening sooner.
+    expect(series.tipTime_s[last]).toBeCloseTo(tipMotionOf(snap).duration_s, 1);
     // The record takes its peak between the ticks too.
     expect(Math.max(...series.height_m)).toBeLessThanOrEqual(snap.peak_height_m);
     expect(Math.max(...series.height_m)).toBeGreaterThan(0.9 * snap.peak_height_m);

@@ -4,11 +4,12 @@ import {
   formatBeside,
   formatLength,
   formatSpeed,
-  tipTravel,
+  withUnit,
+  hasTurnedBack,
   type DrawnGoal,
   type Units
 } from '$lib/scoring';
-import type { Series } from './series';
+import { tipSeriesOf, type Series } from './series';
 import { shownLifts } from './shown-lifts';
 import type { Backdrop } from './stage';
 
@@ -16,6 +17,9 @@ import type { Backdrop } from './stage';
 export interface Readout {
   readonly t_s: number;
   readonly tip_m: number;
+  /** From where the tip began, and how long it has moved. */
+  readonly tip_off_m: number;
+  readonly tip_s: number;
   readonly bait_m: number;
   readonly height_m: number;
   /** The highest so far, in a run that is shown again; 0 while a hand makes it. */
@@ -30,6 +34,8 @@ export interface Readout {
 export const NOTHING_YET: Readout = {
   t_s: 0,
   tip_m: 0,
+  tip_off_m: 0,
+  tip_s: 0,
   bait_m: 0,
   height_m: 0,
   peak_m: 0,
@@ -48,7 +54,7 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
   const z_m = trace.bait_z_m[last];
   return {
     t_s: trace.t_s[last],
-    tip_m: tipTravel({ trace }),
+    ...tipAt(tipSeriesOf(trace), last),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
     height_m: isTouching ? 0 : riseOver(z_m - stage.heightAt(x_m), z_m, takeOffZ_m),
     peak_m: 0,
@@ -56,6 +62,29 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
     isTouching,
     line_in_m
   };
+}
+
+type TipSeries = ReturnType<typeof tipSeriesOf>;
+
+const tipAt = ({ tipTravel_m, tipOff_m, tipTime_s }: TipSeries, tick: number) => ({
+  tip_m: tipTravel_m[tick],
+  tip_off_m: tipOff_m[tick],
+  tip_s: tipTime_s[tick]
+});
+
+type TipReadout = Pick<Readout, 'tip_m' | 'tip_off_m' | 'tip_s'>;
+
+/** What is said after the way of a tip that has come back, as it is counted. */
+export const bothWays = ({ tip_m, tip_off_m }: Omit<TipReadout, 'tip_s'>): string =>
+  hasTurnedBack(tip_off_m, tip_m) ? ' both ways' : '';
+
+/** What a pace is held against. */
+export const secondsWords = (time_s: number): string => withUnit(time_s.toFixed(1), 's');
+
+/** After the tip's way: that it moved so, and for how long. */
+export function tipWords(tip: TipReadout): string {
+  const time = tip.tip_s > 0 ? `, ${secondsWords(tip.tip_s)}` : '';
+  return `${bothWays(tip).trim() || 'moved'}${time}`;
 }
 
 /** How far the bait has come, beside what is asked as the marks are. */
@@ -115,7 +144,7 @@ export function goneWords(readout: Readout, units: Units, isFromDeck: boolean): 
   const { tip_m, bait_m, line_in_m } = readout;
   const length = (m: number) => formatLength(Math.abs(m), units);
   const isTold = !isFromDeck && tip_m >= SHOWN_M;
-  const tip = isTold ? `, tip ${length(tip_m)}, jig ${length(bait_m)}` : '';
+  const tip = isTold ? `, tip ${length(tip_m)}${bothWays(readout)}, jig ${length(bait_m)}` : '';
   if (Math.abs(line_in_m) < SHOWN_M) return tip;
   return `${tip}, reel ${length(line_in_m)} ${line_in_m > 0 ? 'taken in' : 'given'}`;
 }
@@ -131,7 +160,7 @@ export function readoutUntil_s(events: readonly RunEvent[], target: DrawnGoal | 
  * not what the hand moved, here as in what is said of the try.
  */
 export function readoutAt(
-  series: Pick<Series, 't_s' | 'tipTravel_m' | 'baitTravel_m' | 'height_m' | 'contact' | 'hops'>,
+  series: Pick<Series, 't_s' | 'baitTravel_m' | 'height_m' | 'contact' | 'hops'> & TipSeries,
   tick: number,
   line_in_m: number,
   bite_s = Infinity
@@ -139,7 +168,7 @@ export function readoutAt(
   const bite = series.t_s.findIndex((t) => t >= bite_s);
   return {
     t_s: series.t_s[tick],
-    tip_m: series.tipTravel_m[tick],
+    ...tipAt(series, tick),
     bait_m: series.baitTravel_m[bite === -1 ? tick : Math.min(tick, bite)],
     height_m: series.height_m[tick],
     ...sinceDown(series, tick),

@@ -12,6 +12,10 @@ const MOVED_M = 0.001;
 export interface Series {
   readonly t_s: readonly number[];
   readonly tipTravel_m: readonly number[];
+  /** How far the tip is from where it began. */
+  readonly tipOff_m: readonly number[];
+  /** How long the tip has moved, its rests between included. */
+  readonly tipTime_s: readonly number[];
   readonly baitTravel_m: readonly number[];
   /** As hops are measured: 0 on the bottom, and while it falls off a rock. */
   readonly height_m: readonly number[];
@@ -34,7 +38,7 @@ export function seriesOf(
   );
   return {
     t_s: trace.t_s,
-    tipTravel_m: tipTravelOf(trace),
+    ...tipSeriesOf(trace),
     baitTravel_m: trace.bait_x_m.map((x) => Math.sign(from_m) * (from_m - x)),
     height_m: risesOf(trace, clearance_m),
     clearance_m,
@@ -71,17 +75,30 @@ export function feltBandOf(setup: Setup, trace: Trace): FeltBand {
   return { low_N, high_N };
 }
 
-/** How far the tip has gone at each tick; the last is the scoring room's tipTravel. */
-function tipTravelOf({ tip_x_m: x, tip_z_m: z }: Trace): number[] {
-  let last = 0;
-  let way_m = 0;
-  return x.map((_, i) => {
+/** What the tip has done at each tick; its travel at the last is the scoring room's tipTravel. */
+export function tipSeriesOf({
+  t_s,
+  tip_x_m: x,
+  tip_z_m: z
+}: Trace): Pick<Series, 'tipTravel_m' | 'tipOff_m' | 'tipTime_s'> {
+  let [first, last, way_m] = [0, 0, 0];
+  const tipTime_s: number[] = [];
+  const tipTravel_m = x.map((_, i) => {
     const step = Math.hypot(x[i] - x[last], z[i] - z[last]);
-    if (step < DIVIDERS_M) return way_m + step;
-    way_m += step;
-    last = i;
-    return way_m;
+    const isStep = step >= DIVIDERS_M;
+    if (isStep) {
+      way_m += step;
+      last = i;
+      first ||= i;
+    }
+    tipTime_s.push(t_s[last] - t_s[first]);
+    return isStep ? way_m : way_m + step;
   });
+  return {
+    tipTravel_m,
+    tipTime_s,
+    tipOff_m: x.map((_, i) => Math.hypot(x[i] - x[0], z[i] - z[0]))
+  };
 }
 
 /** When everything has come to rest, s: the hold after it need not be watched. */

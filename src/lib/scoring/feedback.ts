@@ -15,7 +15,7 @@ import { isStill } from './fault';
 import { didOf, DRAGGED_M, drawnOf, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
-import { NO_MOVE_M, tipTravel } from './run-measures';
+import { hasTurnedBack, NO_MOVE_M, tipTravel } from './run-measures';
 import { bottomUnder } from './run-to-grade';
 import { tipMotionOf } from './tip-motion';
 
@@ -105,9 +105,6 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
   return `${tip}${and} the jig ${jig}${beside}${stonesTouched(grade)}.${reel}`;
 }
 
-/** Less than this part of its way from where it began, a tip has turned back. */
-const TURNED_BACK = 0.9;
-
 /**
  * The tip's way. Of a sweep that is how far it came from the jig, which is less than the arc that is
  * drawn; of one that turned back, all of it both ways.
@@ -118,7 +115,7 @@ function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
   const off_m = Math.hypot(x[x.length - 1] - x[0], z[z.length - 1] - z[0]);
   const way = formatLength(way_m, units);
   const moved = `You moved the tip ${way}`;
-  if (off_m < TURNED_BACK * way_m) return `${moved}, counting both ways`;
+  if (hasTurnedBack(off_m, way_m)) return `${moved}, counting both ways`;
   return plane === 'sweep' && tipMotionOf(hand).taken_m < 0 ? `${moved} toward the jig` : moved;
 }
 

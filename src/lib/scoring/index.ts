@@ -43,7 +43,13 @@ export {
   type Grade,
   type GradedRun
 } from './grade';
-export { contactWhileMoving, NO_MOVE_M, peakBaitSpeed, tipTravel } from './run-measures';
+export {
+  contactWhileMoving,
+  hasTurnedBack,
+  NO_MOVE_M,
+  peakBaitSpeed,
+  tipTravel
+} from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
 export { describeTry, skippedWords, type Feedback } from './feedback';
 export { adviceFor, advisedMove, type Advice } from './advice';

@@ -28,6 +28,14 @@ export function tipTravel({ trace }: Traced): number {
   return way_m + Math.hypot(x[end] - x[last], z[end] - z[last]);
 }
 
+/** Less than this part of its way from where it began, a tip has turned back. */
+const TURNED_BACK = 0.9;
+
+/** Whether a tip's way counts there and back. @param off_m how far it is from where it began */
+export function hasTurnedBack(off_m: number, way_m: number): boolean {
+  return off_m < TURNED_BACK * way_m;
+}
+
 /** Travel towards the angler until something bit, m: what a fish takes along is not the hand's. */
 export function travelBeforeBite(result: Pick<Result, 'trace' | 'events' | 'travel_m'>): number {
   const bite = result.events.find(({ kind }) => kind === 'bite');
