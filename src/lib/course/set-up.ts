@@ -81,8 +81,9 @@ function numbersUnder(thing: unknown, key: string): number[] {
   );
 }
 
+/** Without their signs: wind in the face is said by its words. */
 function numbersOf(thing: unknown): number[] {
-  if (typeof thing === 'number') return [thing];
+  if (typeof thing === 'number') return [Math.abs(thing)];
   if (typeof thing !== 'object' || thing === null) return [];
   return Object.values(thing).flatMap(numbersOf);
 }

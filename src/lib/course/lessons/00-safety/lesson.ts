@@ -15,7 +15,7 @@ export default {
   claims: [
     { says: ['most people who drown from boats wore none'], basis: 'practice' },
     {
-      says: 'Take a boating and a first-aid course.',
+      says: ['Take a boating and a first-aid course.', 'Drying takes days.'],
       basis: 'practice'
     }
   ],
@@ -85,7 +85,8 @@ export default {
         },
         {
           sign: 'Wind coming up',
-          means: 'Head in while it’s easy. Bow to the waves, weight low. Anchor from the bow only.',
+          means:
+            'Head in while it’s easy. Bow to the waves at an angle, slow, weight low. Anchor from the bow only.',
           basis: 'practice'
         },
         {
@@ -108,7 +109,7 @@ export default {
         },
         {
           sign: 'Stuck jig, line pointing at someone',
-          means: 'Don’t pull: it comes along the line. Change the angle.',
+          means: 'A freed jig flies back along the line. Nobody in line, then change the angle.',
           basis: 'practice'
         }
       ]
@@ -127,7 +128,7 @@ export default {
         'Look up: wires, branches, sky. Check wind and fog.',
         'Kill switch clipped on. No alcohol.',
         'Agree who casts where. Look behind every time.',
-        'After: wash your hands, clean, drain and dry everything.'
+        'After: wash your hands, clean, drain and dry everything. Drying takes days.'
       ],
       log: ['Who knows, and until when', 'What was missing']
     }

@@ -92,7 +92,7 @@ export default {
       cues: [
         {
           sign: '“That was a foot”',
-          means: 'Read the tape before you believe it.',
+          means: 'Look at the tape, then say it again.',
           basis: 'practice'
         },
         {

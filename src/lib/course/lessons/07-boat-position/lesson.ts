@@ -140,7 +140,8 @@ export default {
         },
         {
           sign: 'A side wind puts a belly in the line',
-          means: 'It pulls the jig downwind. Cast nearer the wind, tip low, or go heavier.',
+          means:
+            'It pulls the jig downwind. Cast straighter into the wind, tip low, or go heavier.',
           basis: 'practice'
         },
         {

@@ -49,7 +49,7 @@ export default {
       }
     },
     {
-      says: 'That’s one hour’s worth.',
+      says: 'That’s about one late hour.',
       basis: { run: 'first', holds: { travel_m: [0.6, 0.95] } }
     },
     {
@@ -100,7 +100,7 @@ export default {
             id: 'one',
             says: '{2 to 3 ft|60 cm to 1 m}',
             holds: { travel_m: [0.6, 0.95] },
-            reply: 'That’s one hour’s worth. Three take up {6 ft|1.8 m} and more.'
+            reply: 'That’s about one late hour. Three take up {6 ft|1.8 m} and more.'
           },
           {
             id: 'more',

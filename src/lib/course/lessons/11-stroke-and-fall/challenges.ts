@@ -45,7 +45,7 @@ export default [
     ...sideways,
     id: 'three-hops-sideways-uneven',
     title: 'Uneven hops, sideways',
-    ask: 'Three low hops to the side again. Make one rest at least twice the other.',
+    ask: 'Three low hops to the side. Make one rest at least twice the other.',
     longest_pause_s: 10,
     goals: [
       { kind: 'hops', count: 3, height_m: [0.03, 0.2], weight: 38 },

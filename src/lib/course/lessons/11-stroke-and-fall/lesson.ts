@@ -67,13 +67,13 @@ export default {
         options: [
           {
             id: 'little',
-            says: 'Short of where the tip pulled it',
+            says: 'Out past where the tip brought it',
             holds: { travel_m: [0.3, 1.2] },
             reply: 'It doesn’t go back out: a tight line swings it in.'
           },
           {
             id: 'much',
-            says: 'Closer than the tip pulled it',
+            says: 'In closer than the tip brought it',
             // A snap that is followed down is 1.35 to 1.95 m.
             holds: { travel_m: [2.1, 2.9] },
             reply:

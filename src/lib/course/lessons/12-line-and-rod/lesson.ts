@@ -21,13 +21,13 @@ export default {
   title: 'Line and rod',
   minutes: 6,
   about:
-    'Fluorocarbon sinks. Mono stretches and nearly floats. Braid floats and hardly stretches. A slow drag hides it.',
+    'Fluorocarbon sinks, braid floats. Mono and fluorocarbon stretch, braid hardly does. Only quick moves show it.',
   place: deepPlace,
   objectives: ['Know when stretch and rod bend matter.', 'Adjust a hop for a soft rod.'],
   leaves_out: ['Knots and wear.'],
   claims: [
     {
-      says: ['A slow drag hides it.', 'A slow drag hardly loads the line.'],
+      says: ['Only quick moves show it.', 'A slow drag hardly loads the line.'],
       basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
@@ -42,8 +42,7 @@ export default {
     {
       says: [
         'Stretch matters on hops and hook sets.',
-        'Mono stretches and nearly floats.',
-        'Braid floats and hardly stretches.'
+        'Mono and fluorocarbon stretch, braid hardly does.'
       ],
       basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }
     },
@@ -52,7 +51,7 @@ export default {
       basis: { alike: 'peak_height_m', of: ['fluoro', 'mono'], unknowns: 'drag' }
     },
     {
-      says: ['Fluorocarbon sinks.', 'Slack would do that.'],
+      says: ['Fluorocarbon sinks, braid floats.', 'Slack would do that.'],
       basis: 'practice'
     }
   ],

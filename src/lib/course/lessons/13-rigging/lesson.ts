@@ -60,10 +60,6 @@ export default {
       basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
     },
     {
-      says: 'It slows the fall and lifts sooner.',
-      basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
-    },
-    {
       says: 'same drag, off bottom more.',
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
@@ -78,8 +74,8 @@ export default {
     {
       says: [
         'Trailer, line and rod change what the jig does.',
-        'It weighs the same, but it pushes more water aside.',
-        'More water to push aside.'
+        'It adds hardly any weight in water, but a lot to push.',
+        'More water to push aside'
       ],
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
@@ -88,7 +84,7 @@ export default {
       basis: { run: 'question', holds: { fall_s: [10, 20] }, unknowns: 'drag' }
     },
     {
-      says: 'It slows the fall and lifts sooner.',
+      says: 'and it lifts sooner.',
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
     {
@@ -112,7 +108,7 @@ export default {
       text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a full craw.',
       question: {
         ask: 'How long is the fall now?',
-        hint: 'More water to push aside.',
+        hint: 'Weight or size: which one did you add?',
         say: 'seconds',
         run: fall(BIG_TRAILER_M2),
         options: [
@@ -120,13 +116,13 @@ export default {
             id: 'same',
             says: 'About 8 seconds again',
             holds: { fall_s: [6, 9.9] },
-            reply: 'It weighs the same, but it pushes more water aside.'
+            reply: 'It adds hardly any weight in water, but a lot to push.'
           },
           {
             id: 'longer',
             says: '10 to 20 seconds',
             holds: { fall_s: [10, 20] },
-            reply: 'Right. More water to push aside. It slows the fall and lifts sooner.'
+            reply: 'Right. More water to push aside, and it lifts sooner.'
           },
           {
             id: 'far-longer',
@@ -178,7 +174,8 @@ export default {
         },
         {
           sign: 'Weedguard',
-          means: 'Stiff sheds brush and blocks bites. Trim it until the point finds your nail.',
+          means:
+            'Stiff sheds brush and blocks bites. Trim or fan it until one finger folds it flat.',
           basis: 'practice'
         },
         {

@@ -53,7 +53,7 @@ export default [
   {
     id: 'through-grass',
     title: 'Through grass',
-    ask: 'Grass loads the line and lets go. Drag the jig {2 ft|60 cm} through it.',
+    ask: 'Grass builds up, then lets go. Drag the jig {2 ft|60 cm} through it.',
     setup: deeperWith({
       bottom: { ground: { kind: 'grass', seed: 4 } },
       start: { bait_x_m: ft(65), slack_m: 0.03 }

@@ -34,7 +34,7 @@ export default {
     { says: ['Sand is even:'], basis: { run: 'sand', sign: 'smooth' } },
     { says: ['Gravel ticks:'], basis: { run: 'gravel', sign: 'fine ticks', unknowns: 'drag' } },
     {
-      says: ['Grass loads the line and lets go.'],
+      says: ['Grass builds up, then lets go.'],
       basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
     },
     {

@@ -52,7 +52,7 @@ export default {
   ],
   sets_up: [
     'The line slides away from you.',
-    'A friend on the far end taps, pulls softly, or does nothing.',
+    'A friend taps the rag, pulls it softly, or does nothing.',
     'When the tap comes, sweep firmly.',
     'When the weight goes away, reel down and sweep.',
     'Hold the rod still and find out.'
@@ -144,7 +144,7 @@ export default {
       needs: ['Your rod, no hook', 'A rag clipped to the line, to pull free'],
       steps: [
         'Never hold the line.',
-        'A friend on the far end taps, pulls softly, or does nothing.',
+        'A friend taps the rag, pulls it softly, or does nothing.',
         'Call it. A bite: reel down and say “sweep”, the rod still. Twenty times.'
       ],
       log: ['Missed, imagined, right', 'Which ones you mix up']

@@ -34,7 +34,7 @@ export default {
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'On a tight line some guides sweep at the tap, some reel down first. Both work.',
+      says: 'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
       basis: 'practice'
     },
     {
@@ -110,7 +110,7 @@ export default {
     {
       kind: 'feel',
       title: 'Set or don’t',
-      text: 'On a tight line some guides sweep at the tap, some reel down first. Both work.',
+      text: 'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
       cues: [
         {
           sign: 'Line jumps, slack in it',

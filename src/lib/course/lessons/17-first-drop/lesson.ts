@@ -137,7 +137,8 @@ export default {
       cues: [
         {
           sign: 'It stops before your count',
-          means: 'Engage the reel, reel down, sweep. A ledge is there next cast too.',
+          means:
+            'Engage the reel, reel down. It moves or pulls back: sweep. It stays dead: a ledge.',
           basis: 'practice'
         },
         {

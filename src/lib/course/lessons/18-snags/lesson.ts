@@ -31,7 +31,7 @@ export default {
       basis: { run: 'shaken', sign: 'freed' }
     },
     {
-      says: ['Sometimes, and then it comes straight at you.', 'After that shaking won’t help.'],
+      says: ['Sometimes, and then it comes straight at you.', 'Then shaking seldom helps.'],
       basis: 'practice'
     }
   ],
@@ -64,7 +64,7 @@ export default {
             id: 'holds',
             says: 'It stays hung there',
             holds: { travel_m: [0.18, 0.22] },
-            reply: 'Right. The pull drives the point in. After that shaking won’t help.'
+            reply: 'Right. The pull drives the point in. Then shaking seldom helps.'
           },
           {
             id: 'back',

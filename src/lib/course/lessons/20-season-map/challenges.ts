@@ -26,8 +26,8 @@ export default [
   {
     id: 'two-strokes',
     title: 'Warm water: two strokes',
-    ask: '{80 °F|26 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
-    setup: deeperWith({ temperature_C: 26, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
+    ask: '{80 °F|27 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
+    setup: deeperWith({ temperature_C: 27, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(15),
     hold_s: 3,

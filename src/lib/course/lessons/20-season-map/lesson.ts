@@ -69,7 +69,7 @@ export default {
         'When a spot is empty, move first',
         'Where to start.',
         'Lakes differ.',
-        'In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: leave those be.'
+        'In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: check your rules.'
       ],
       basis: 'practice'
     }
@@ -131,7 +131,7 @@ export default {
     {
       kind: 'feel',
       title: 'The map',
-      text: 'Where to start. Lakes differ. In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: leave those be.',
+      text: 'Where to start. Lakes differ. In spring, at {60 to 70 °F|15 to 20 °C}, many fish are on beds: check your rules.',
       day: 1,
       cues: [
         { sign: winter.says, means: mapped(winter), basis: 'practice' },

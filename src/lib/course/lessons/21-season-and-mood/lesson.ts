@@ -35,12 +35,12 @@ export default {
       basis: { alike: 'travel_m', of: ['question', 'warm-drag'], unknowns: 'drag' }
     },
     {
-      says: ['Cold doesn’t.'],
+      says: ['Cold doesn’t.', 'Cold doesn’t hold the jig back.'],
       basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
     },
     {
       says: [
-        'The fish are slow, so you slow down.',
+        'The fish are slow: that’s why you slow down.',
         'Slack eats half a drag.',
         'Cold water: short moves, long pauses.',
         'Warm water: faster, hops, strokes, or swim it.',
@@ -58,7 +58,7 @@ export default {
     {
       id: 'warm-drag',
       run: lowRun(
-        deeperWith({ temperature_C: 26, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
+        deeperWith({ temperature_C: 27, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
         sweep(60, 87.5, 6)
       )
     }
@@ -69,7 +69,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Water at {40 °F|4 °C} is thicker than at {80 °F|26 °C}. You drag {3 ft|90 cm} of tip, slowly.',
+      text: 'Water at {40 °F|4 °C} is thicker than at {80 °F|27 °C}. You drag {3 ft|90 cm} of tip, slowly.',
       question: {
         ask: 'How far does the jig come in the cold water?',
         hint: 'Does thick water hold back a slow thing or a quick one?',
@@ -82,7 +82,8 @@ export default {
             id: 'same',
             says: 'Nearly all of it, as in summer',
             holds: { travel_m: [0.82, 0.98] },
-            reply: 'Right. The fish are slow, so you slow down.'
+            reply:
+              'Right. Cold doesn’t hold the jig back. The fish are slow: that’s why you slow down.'
           },
           {
             id: 'less',
@@ -160,7 +161,7 @@ export default {
       steps: [
         'Start with what the temperature asks for.',
         'Not biting? Change one thing every ten casts.',
-        'One cast in ten: do nothing for a full minute.'
+        'One cast in ten: do nothing for a full minute, not just 12 seconds.'
       ],
       log: ['Temperature, spot, retrieve, cadence', 'What you changed, and what it did']
     }

@@ -4,7 +4,7 @@ import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const start = { bait_x_m: ft(60), slack_m: 0.2 };
-const breezy = deeperWith({ start, more: { wind_m_s: -6 } });
+const breezy = deeperWith({ start, more: { wind_m_s: -7 } });
 const drifting = (drift_m_s: number) =>
   lowRun(
     deeperWith({ start: { bait_x_m: ft(60), slack_m: 0.1 }, more: { drift_m_s } }),
@@ -30,14 +30,14 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
     },
     {
-      says: [
-        'With the rod low, this wind hardly adds to it.',
-        'A low rod leaves wind little line to push on.'
-      ],
+      says: ['Wind in your face adds little', 'A low rod leaves wind little line to push on.'],
       basis: { alike: 'travel_m', of: ['question', 'calm'], unknowns: 'drag' }
     },
     {
-      says: 'Slow at first light, then wind, then the fish wake up.',
+      says: [
+        'Slow at first light, then wind, then the fish wake up.',
+        'from the side it puts a belly in.'
+      ],
       basis: 'practice'
     }
   ],
@@ -53,7 +53,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Held on the trolling motor, wind in your face, about {15 mph|6 m/s}. {8 in|20 cm} of slack in the line, rod low.',
+      text: 'Held on the trolling motor, wind in your face, about {15 mph|7 m/s}. {8 in|20 cm} of slack in the line, rod low.',
       question: {
         ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
         hint: 'How big is the slack beside the sweep?',
@@ -67,10 +67,10 @@ export default {
           },
           {
             id: 'part',
-            says: 'Most of it, minus the slack',
+            says: 'What’s left after the slack',
             holds: { travel_m: [0.305, 0.61] },
             reply:
-              'Right. Slack eats some of it. With the rod low, this wind hardly adds to it. Tip down, reel down, then move.'
+              'Right. Slack eats some of it. Wind in your face adds little; from the side it puts a belly in. Tip down, reel down, then move.'
           },
           {
             id: 'more',
