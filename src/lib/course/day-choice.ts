@@ -36,7 +36,7 @@ export type DayReason = (typeof DAY_REASONS)[number]['id'];
 /** What fish show. Common practice, no source: what is seen of the fish comes before the season. */
 const SIGNS: readonly Pick<Day, 'says' | 'best' | 'why' | 'counts'>[] = [
   {
-    says: 'Twenty good casts, no bites, and no fish on the graph.',
+    says: 'Ten good casts, no bites, and no fish on the graph.',
     best: 'move',
     why: 'The spot is empty.',
     counts: ['empty', 'covers']

@@ -18,10 +18,10 @@ const STANDS: readonly Showing[] = [
   {
     id: 'move',
     signs: [
-      'Twenty good casts, no bites, a blank graph',
+      'Ten good casts, no bites, a blank graph',
       'No bait, no fish on sonar, no bites',
       'A whole pass over the spot shows nothing',
-      'Twenty good casts, no bites, and nothing on the screen',
+      'Ten good casts, no bites, and nothing on the screen',
       'You’ve covered all of it from two sides: nothing',
       'The sonar has been blank since you came'
     ],

@@ -1,16 +1,18 @@
 import { ft } from '../../items/draw';
 import { inTurn, reel, sweep } from '../../retrieves/moves';
-import { deeperWith, deepPlace, drillCautions } from '../fathomley';
+import { deeper, deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const FAR = ft(45);
-const withSlack = (slack_m: number) => deeperWith({ start: { bait_x_m: FAR, slack_m } });
 const tightMono = deeperWith({
   line: { material: 'nylon', diameter_m: 0.00032 },
   start: { bait_x_m: ft(60), slack_m: 0.03 }
 });
 /** Three feet of tip in little more than half a second. */
 const hard = sweep(60, 87.5, 0.6);
+/** It hangs by its own weight: about a foot more than straight. */
+const bowed = { ...deeper, start: { bait_x_m: FAR, horizontal_tension_N: 0.008 } };
+const slackSweep = lowRun(bowed, hard);
 const rocks = deeperWith({
   bottom: { friction: 0.4, ground: { kind: 'chunk rock', seed: 3 } },
   start: { bait_x_m: FAR, slack_m: 0.03 }
@@ -38,16 +40,16 @@ export default {
       basis: 'practice'
     },
     {
-      says: 'Tight line passes nearly all on, near or far.',
-      basis: { run: 'question', holds: { travel_m: [0.8, 1.05] } }
+      says: 'On a tight line, yes.',
+      basis: { run: 'tight', holds: { travel_m: [0.8, 1.05] } }
     },
     {
-      says: ['A free jig pulls back less than half a pound.', 'A free jig doesn’t pull that hard.'],
-      basis: { run: 'question', holds: { pull_N: [0, 2.22] } }
-    },
-    {
-      says: ['A fish stretches mono:', 'sweep longer.', 'On a fish, yes.'],
-      basis: 'practice'
+      says: [
+        'Slack comes out of your sweep first.',
+        'Slack took the rest.',
+        'Slack eats some of it, not all.'
+      ],
+      basis: { run: 'question', holds: { travel_m: [0.5, 0.78] } }
     }
   ],
   sets_up: [
@@ -60,30 +62,29 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'A free jig {60 ft|18 m} out, 12-lb mono, line tight. You sweep {3 ft|90 cm} of tip, hard.',
+      text: 'Jig {45 ft|14 m} out, {1 ft|30 cm} of slack in the line. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
-        hint: 'How hard does a free jig pull back?',
-        run: lowRun(tightMono, hard),
+        hint: 'What does your sweep take up first?',
+        run: slackSweep,
         options: [
           {
             id: 'all',
             says: 'Nearly all of it',
             holds: { travel_m: [0.8, 1.05] },
-            reply:
-              'Right. A free jig pulls back less than half a pound. A fish stretches mono: sweep longer.'
+            reply: 'On a tight line, yes. Slack comes out of your sweep first.'
           },
           {
             id: 'half',
-            says: 'About half: mono stretches',
-            holds: { travel_m: [0.3, 0.6] },
-            reply: 'On a fish, yes. A free jig doesn’t pull that hard.'
+            says: 'About two thirds of it',
+            holds: { travel_m: [0.5, 0.78] },
+            reply: 'Right. Slack took the rest. Reeled down, the same sweep gets there.'
           },
           {
             id: 'none',
-            says: 'Next to nothing, that far out',
+            says: 'Next to nothing',
             holds: { travel_m: [-0.1, 0.2] },
-            reply: 'Tight line passes nearly all on, near or far.'
+            reply: 'Slack eats some of it, not all.'
           }
         ]
       }
@@ -92,11 +93,11 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'slack', caption: 'Slack in the line.', run: lowRun(withSlack(0.6), hard) },
+        { id: 'slack', caption: 'Slack in the line.', run: slackSweep },
         {
           id: 'reeled',
           caption: 'Reeled down, the same sweep gets there.',
-          run: lowRun(withSlack(0.6), inTurn(sweep(60, 60, 0.1), reel(0.5, 1), hard))
+          run: lowRun(bowed, inTurn(sweep(60, 60, 0.1), reel(0.3, 1), hard))
         },
         { id: 'tight', caption: 'Tight all along.', run: lowRun(tightMono, hard) },
         { id: 'rock', caption: 'A rock: don’t set.', run: lowRun(rocks, sweep(60, 90, 6)) }
@@ -116,6 +117,11 @@ export default {
           sign: 'Line jumps, slack in it',
           means: 'Reel down first.',
           basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
+        },
+        {
+          sign: 'A bite far out, on mono',
+          means: 'A fish stretches it: sweep longer.',
+          basis: 'practice'
         },
         {
           sign: 'Knocks while you drag',

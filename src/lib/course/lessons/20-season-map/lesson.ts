@@ -143,7 +143,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Twenty good casts, no bites, no fish on the graph',
+          sign: 'Ten good casts, no bites, no fish on the graph',
           means: 'Move first.',
           basis: 'practice'
         },
