@@ -248,7 +248,9 @@ describe('practice water', () => {
     await expect.element(page.getByText(/What did the jig do\?/), LONG).toBeVisible();
     expect(page.getByRole('group', { name: 'Replay' }).elements()).toEqual([]);
     await userEvent.keyboard('{Enter}');
-    await expect.element(page.getByRole('alert')).toHaveTextContent('Give a number of inches.');
+    await expect
+      .element(page.getByRole('alert'))
+      .toHaveTextContent('It moved: Give feet and inches');
     await page.getByRole('textbox', { name: 'It moved' }).fill('7');
     await page.getByRole('radio', { name: 'lifted' }).click();
     await page.getByRole('button', { name: 'Call it' }).click();

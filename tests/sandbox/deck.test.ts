@@ -108,10 +108,18 @@ describe('a guess', () => {
     expect(readTravel(text, units)).toBeCloseTo(m, 9);
   });
 
+  test('a call is read in feet and inches, in one field or two', () => {
+    for (const said of ['1 ft 3 in', '15', '15 in', '1\'3"'])
+      expect(readTravel(said, 'imperial'), said).toBeCloseTo(0.381, 9);
+    expect(readTravel('3', 'imperial', '1')).toBeCloseTo(0.381, 9);
+    expect(readTravel('', 'imperial', '2')).toBeCloseTo(0.6096, 9);
+    expect(readTravel('1.2 m', 'metric')).toBeCloseTo(1.2, 9);
+  });
+
   test.each([
-    ['', 'imperial', 'Give a number of inches.'],
-    ['a foot', 'metric', 'Give a number of centimetres.'],
-    ['9999', 'metric', tied('At most 1500~cm.')]
+    ['', 'imperial', 'Give feet and inches, such as 1 ft 3 in.'],
+    ['a foot', 'metric', '“a foot” is no length. Give centimetres, such as 38 cm.'],
+    ['9999', 'metric', tied('100~m is too much. At most 15~m.')]
   ] as const)('of “%s” (%s) is asked for again', (text, units, fault) => {
     expect(readTravel(text, units)).toBe(fault);
   });

@@ -1,5 +1,10 @@
-import { FOOT_M } from '$lib/model';
-import { withUnit, type GuessQuantity, type Guess, type Units } from '$lib/scoring';
+import {
+  formatDepth,
+  typedLength_m,
+  type GuessQuantity,
+  type Guess,
+  type Units
+} from '$lib/scoring';
 
 /** What is asked in words, and what the mark beside each answer is: solid down, open off the bottom. */
 export const GUESS_QUESTIONS: Record<GuessQuantity, Question> = {
@@ -31,38 +36,38 @@ interface Question {
 /** The guess that was made in the form, or what is missing in words. */
 export function readGuess(
   asks: GuessQuantity,
-  typed: string,
+  { length, feet }: { length: string; feet: string },
   isDown: boolean | null,
   units: Units
 ): Guess | string {
   if (asks === 'down') return isDown === null ? 'Say where it was.' : { kind: 'down', isDown };
-  const length_m = readTravel(typed, units);
-  if (typeof length_m === 'string') return length_m;
+  const length_m = readTravel(length, units, feet);
+  if (typeof length_m === 'string') return `${GUESS_QUESTIONS[asks].typed}: ${length_m}`;
   if (asks === 'height') return { kind: 'height', height_m: length_m };
   if (isDown === null) return 'Say whether it stayed down.';
   return { kind: 'travel', travel_m: length_m, lifted: !isDown };
 }
 
-/** A number that is typed: inches or centimetres, as a hand would say it. */
-export const GUESS_UNIT: Record<Units, { readonly name: string; readonly m: number }> = {
-  imperial: { name: 'in', m: FOOT_M / 12 },
-  metric: { name: 'cm', m: 0.01 }
-};
+/** What a bare number is typed in, as a hand would say it; feet have a field of their own. */
+export const GUESS_UNIT = { imperial: 'in', metric: 'cm' } as const satisfies Record<Units, string>;
 
 /** Nobody means more than this, m. */
 const MOST_M = 15;
 
-/** A typed travel in m, or what is wrong with it in words. */
-export function readTravel(text: string, units: Units): number | string {
-  const { name, m } = GUESS_UNIT[units];
-  const typed = text.trim().replace('−', '-').replace(',', '.');
-  const value = Number(typed);
-  if (typed === '' || Number.isNaN(value)) return `Give a number of ${longName(units)}.`;
-  const most = Math.round(MOST_M / m);
-  if (Math.abs(value) > most) return `At most ${withUnit(most, name)}.`;
-  return value * m;
+/** A typed length in m: "15", "1 ft 3 in" or "1.2 m", and feet before it; or what is wrong with it in words. */
+export function readTravel(text: string, units: Units, feet = ''): number | string {
+  const typed = `${feet.trim() && `${feet} ft `}${text}`.trim();
+  const length_m = typedLength_m(typed, GUESS_UNIT[units]);
+  if (length_m === null) {
+    const example = units === 'imperial' ? '1 ft 3 in' : '38 cm';
+    const wrong = typed && `“${typed}” is no length. `;
+    return `${wrong}Give ${longName(units)}, such as ${example}.`;
+  }
+  if (Math.abs(length_m) > MOST_M)
+    return `${formatDepth(length_m, units)} is too much. At most ${formatDepth(MOST_M, units)}.`;
+  return length_m;
 }
 
-export function longName(units: Units): string {
-  return units === 'imperial' ? 'inches' : 'centimetres';
+function longName(units: Units): string {
+  return units === 'imperial' ? 'feet and inches' : 'centimetres';
 }
