@@ -1,8 +1,9 @@
 import { OFF_BOTTOM_M, type Random } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
 import type { Generator } from '../generator';
+import type { ShownRun } from '../../lesson';
 import { onlyGood } from '../limits-item';
-import { nominalOf } from '../measure';
+import { measured, nominalOf } from '../measure';
 import { shownDrag, shownLift } from '../moves';
 import { chooseBy } from '../rank-item';
 import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
@@ -61,6 +62,12 @@ function drawnSweeps(random: Random, { length, time }: (typeof RANKS)[number]): 
   return null;
 }
 
+/** Whether the jig leaves the bottom, whatever slack and drag area are. */
+function lifts(run: ShownRun): boolean {
+  const { nominal, corners } = measured(run, 'peak_height_m', 'slack and drag');
+  return Math.min(nominal, ...corners) > OFF_BOTTOM_M;
+}
+
 /** Neither the slowest of three is the answer nor the shortest: as often one that is longer stays down. */
 const paceLimit: Generator = {
   id: 'pace-limit',
@@ -76,7 +83,8 @@ const paceLimit: Generator = {
       0,
       ...sweeps.filter((one) => isSlow(one) && one.tip < best).map(({ tip }) => tip)
     );
-    return onlyGood({
+    const run = ({ tip, s }: Sweep) => shownDrag(setup, ft(tip), s);
+    const draft = onlyGood({
       ask: `${placeWords(setup)} You sweep a low rod. Which is the longest of these drags that stays on bottom?`,
       limits: [
         { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M },
@@ -90,7 +98,7 @@ const paceLimit: Generator = {
       plans: shuffled(random, sweeps).map((one) => {
         const { tip, s } = one;
         const says = `${saidFeet(tip)} of tip in ${saidSeconds(s)}`;
-        const dragged = { caption: says, run: shownDrag(setup, ft(tip), s) };
+        const dragged = { caption: says, run: run(one) };
         return {
           id: `f${tip * 2}-s${s * 10}`,
           says,
@@ -105,6 +113,8 @@ const paceLimit: Generator = {
       explain:
         'Divide how far by how long. At this distance {6 in|15 cm} a second stays down, and over {15 in|40 cm} nearly all lift.'
     });
+    // A short one that is quick and stays down is beside the point: what is said to it would be false.
+    return draft && sweeps.every((one) => isSlow(one) || lifts(run(one))) ? draft : null;
   }
 };
 
@@ -122,7 +132,7 @@ function besideTheRight(one: Far, right: Far, isMore: boolean): string {
   if (one.s === right.s) return `The ${line}, at the same pace.`;
   if (isFlatter === isSlower)
     return `The ${line}, and ${hand}: both get it up ${isFlatter ? 'less' : 'more'}.`;
-  return `The ${line}, but ${hand}, and here the ${isFlatter === isMore ? 'pace' : 'line'} counts more.`;
+  return `The ${line}, and ${hand}: the ${isFlatter === isMore ? 'pace' : 'line'} wins, so it goes ${isMore ? 'higher' : 'not as high'}.`;
 }
 
 /** How far out a jig sits, ft, and the time an hour of lift takes, s: no tenths, which nobody times. */
