@@ -57,12 +57,12 @@ const STANDS: readonly Showing[] = [
       'Every third cast gets bit',
       'You just caught one, and the screen shows more',
       'Bites come steadily, one every few casts',
-      'Four fish in fifteen minutes'
+      'A bite every ten minutes, all on one retrieve'
     ],
     says: 'stay, and change nothing',
     why: 'It works. Write down what you did and do it again.',
     not: {
-      move: 'You’d leave fish that bite.',
+      move: 'Move when nothing shows. Fish are here.',
       change: 'You’d change what works.'
     }
   }
