@@ -39,7 +39,7 @@ const TERMS: readonly Term[] = [
     'braid',
     'line-and-rod',
     'Woven line: floats, hardly stretches, feels the most, bellies in wind, gets cut on rock.',
-    'Braid floats and hardly stretches.'
+    'Mono and fluorocarbon stretch, braid hardly does.'
   ),
   term('cadence', 'season-and-mood', 'Your rhythm of moves and pauses.'),
   term('clock', 'the-clock', 'The rod as a clock hand: nine is level, twelve is straight up.'),
@@ -93,7 +93,7 @@ const TERMS: readonly Term[] = [
     'mono',
     'line-and-rod',
     'Line that nearly floats: it stretches and forgives.',
-    'Mono stretches and nearly floats.'
+    'Mono and fluorocarbon stretch, braid hardly does.'
   ),
   term('mush', 'bite-or-bottom', 'A soft, springy weight: weeds, or a fish that has the jig.'),
   term(
@@ -142,7 +142,7 @@ const TERMS: readonly Term[] = [
     'trailer',
     'rigging',
     'The soft plastic behind the jig. Small: a trimmed chunk. Big: a full craw with flapping claws. Bigger ones slow the fall.',
-    'It slows the fall and lifts sooner.'
+    'and it lifts sooner.'
   ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
   term('weedguard', 'rigging', 'Bristles that keep the hook off brush. Too stiff, it blocks bites.')

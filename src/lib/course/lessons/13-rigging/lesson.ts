@@ -68,7 +68,7 @@ export default {
       basis: { most: 'fall_s', of: ['thick', 'thin'], unknowns: 'drag' }
     },
     {
-      says: 'Football for rock, pointed for brush. The model can’t tell them apart.',
+      says: 'Football heads for rock, pointed ones for brush. The model can’t tell them apart.',
       basis: 'practice'
     },
     {
@@ -164,7 +164,7 @@ export default {
         },
         {
           sign: 'Head shape',
-          means: 'Football for rock, pointed for brush. The model can’t tell them apart.',
+          means: 'Football heads for rock, pointed ones for brush. The model can’t tell them apart.',
           basis: 'practice'
         },
         {

@@ -29,7 +29,7 @@ export default {
     'Reel down, then sweep, in time.',
     'Know when to set, when to reel first, and when not to.'
   ],
-  leaves_out: ['Big fish, and how tight to set your drag.'],
+  leaves_out: ['Big fish, and how tight to set your reel drag.'],
   claims: [
     {
       says: 'Reeled down, the same sweep gets there.',
