@@ -164,7 +164,8 @@ export default {
         },
         {
           sign: 'Head shape',
-          means: 'Football heads for rock, pointed ones for brush. The model can’t tell them apart.',
+          means:
+            'Football heads for rock, pointed ones for brush. The model can’t tell them apart.',
           basis: 'practice'
         },
         {
