@@ -9,6 +9,7 @@ import {
   isPulledUp,
   keyDirection,
   pullFor,
+  dragWayOf,
   PX_PER_M,
   type Spot
 } from '../../src/lib/sandbox/grip';
@@ -132,6 +133,15 @@ describe('the arrow that tells how far a foot of tip is', () => {
       true,
       false
     ]);
+  });
+
+  test('points down where the task begins by lowering, and is as long', () => {
+    const rod = { ...rods[7], isFromDeck: false, isLowered: true };
+    expect(dragWayOf(rod)).toBe('down');
+    const px = pullFor(rod, FOOT_M) ?? NaN;
+    const to_deg = gripOn(rod, { x: 7, y: 9 }, rod.hour).moveTo({ x: 7, y: 9 + px });
+    const turn_rad = ((rod.hour - to_deg) * Math.PI) / 180;
+    expect(turn_rad * rod.setup.rod.length_m).toBeCloseTo(FOOT_M, 3);
   });
 
   test('is none for a way that no straight pull gives', () => {

@@ -120,6 +120,8 @@ export interface HeldRod {
   readonly plane: Plane;
   readonly start: RodAngles;
   readonly isFromDeck: boolean;
+  /** Whether its task begins by lowering it. */
+  readonly isLowered?: boolean;
 }
 
 export function gripOn(
@@ -154,17 +156,37 @@ export function isPulledUp({ plane }: Pick<HeldRod, 'plane'>): boolean {
   return plane === 'lift';
 }
 
+/** Which way on the page a rod is first pulled. */
+export type DragWay = 'up' | 'right' | 'down';
+
+export function dragWayOf(rod: Omit<HeldRod, 'setup'>): DragWay {
+  if (rod.isLowered) return 'down';
+  return isPulledUp(rod) ? 'up' : 'right';
+}
+
+/** Arrows on the buttons of a rod, as a finger drags it; paths in a square of 16. */
+export const ARROW_PATHS: Record<'up' | 'right', Record<1 | -1 | 'fast', string>> = {
+  up: { 1: 'M3 11 8 5l5 6', '-1': 'M3 5l5 6 5-6', fast: 'M3 8 8 2l5 6M3 14 8 8l5 6' },
+  right: { 1: 'M5 3l6 5-6 5', '-1': 'M11 3 5 8l6 5', fast: 'M2 3l6 5-6 5M8 3l6 5-6 5' }
+};
+
+const PULLED: Record<DragWay, (px: number) => Spot> = {
+  up: (px) => ({ x: 0, y: -px }),
+  right: (px) => ({ x: px, y: 0 }),
+  down: (px) => ({ x: 0, y: px })
+};
+
 /**
- * How far a pointer goes, straight up or straight to the right, for so much of the tip's way, px: halved
+ * How far a pointer goes, straight the way it pulls, for so much of the tip's way, px: halved
  * down to what no screen shows. Null for more than a phone is wide.
  */
 export function pullFor(rod: HeldRod, way_m: number): number | null {
   const hand = { x: 0, y: 0 };
   const start_deg = rod.start[movedAngle(rod.plane)];
-  const isEnough = (px: number) => {
-    const to = isPulledUp(rod) ? { x: 0, y: -px } : { x: px, y: 0 };
-    return wayAt(rod, gripOn(rod, hand, start_deg).moveTo(to)) >= way_m;
-  };
+  const to = PULLED[dragWayOf(rod)];
+  const asked = rod.isLowered ? -1 : 1;
+  const isEnough = (px: number) =>
+    asked * wayAt(rod, gripOn(rod, hand, start_deg).moveTo(to(px))) >= way_m;
   let [low, high] = [0, FARTHEST_PX];
   if (!isEnough(high)) return null;
   while (high - low > NEAR_ENOUGH_PX) {
