@@ -136,7 +136,8 @@ test('the ruler says how to get one, and shows one after four tries @narrow', as
     await page.getByRole('button', { name: `Next try, ${n + 1} of 8` }).press('Enter');
   }
   await page.getByRole('button', { name: 'Close', exact: true }).click();
-  await page.getByRole('link', { name: 'Your hand’s ruler' }).last().click();
+  const places = page.getByRole('navigation', { name: 'Main' });
+  await places.getByRole('link', { name: 'Your ruler' }).click();
   await expect(page.getByText(/^When you mean .+, the jig (now )?goes/)).toBeVisible();
   await accessible(page);
 });
