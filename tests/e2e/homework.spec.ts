@@ -79,7 +79,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
   await client.getByRole('button', { name: 'Next try, 2 of 2' }).press('Enter');
   await client.reload();
   // Left in its midst, it is gone on with.
-  await expect(client.getByText('Try 2 of 2')).toBeVisible();
+  await expect(client.getByText('Try 2 of 2, jig hidden')).toBeVisible();
   await take(client);
   await turnByKey(rod(client), 8);
   await say(client);
