@@ -26,3 +26,11 @@ export const OFF_BOTTOM_M = 0.0127;
 export function isOffBottom(height_m: number): boolean {
   return height_m >= OFF_BOTTOM_M;
 }
+
+/**
+ * How high a bait is, m: above the bottom below it and above where it left it. To fall off a ledge is no
+ * height, nor is what a rock below takes away.
+ */
+export function riseOver(clearance_m: number, z_m: number, takeOffZ_m: number): number {
+  return Math.min(clearance_m, z_m - takeOffZ_m);
+}

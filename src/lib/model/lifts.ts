@@ -1,4 +1,4 @@
-import { SKIP_M } from './lift-off';
+import { riseOver, SKIP_M } from './lift-off';
 import type { Trace } from './record';
 
 /** One flight in a trace that cleared the bottom by a skip or more. */
@@ -8,14 +8,6 @@ export interface Lift {
   readonly to: number;
   /** Highest, m, as of a Hop; Infinity for a fall from where it never touched. */
   readonly rise_m: number;
-}
-
-/**
- * How high a bait is, m: above the bottom below it and above where it left it. To fall off a ledge is no
- * height, nor is what a rock below takes away.
- */
-export function riseOver(clearance_m: number, z_m: number, takeOffZ_m: number): number {
-  return Math.min(clearance_m, z_m - takeOffZ_m);
 }
 
 /** What pictures draw and words call off the bottom: all flights but those lower than its grain. */

@@ -1,7 +1,6 @@
 import type { Bite } from './bite';
 import { GROUND, type Bottom } from './bottom';
-import { isOffBottom, REST_SPEED_M_S } from './lift-off';
-import { riseOver } from './lifts';
+import { isOffBottom, REST_SPEED_M_S, riseOver } from './lift-off';
 import type { LineSolver } from './line-solver';
 import type { SnagEvent } from './snag';
 import type { BreakPlace } from './strength';
