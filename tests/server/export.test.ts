@@ -90,7 +90,7 @@ test('a table has a line a try or answer in the guide’s units and by their clo
       ...{ Try: '1', 'Jig hidden': 'no', Jig: '5/8 oz', Depth: '10 ft', Late: 'no', Guess: '' },
       ...{ Figure: 'How far the jig went', Unit: 'in', 'Asked from': '10.03', 'Asked to': '13.97' },
       ...{ 'Tip went': tip_in, 'Tip unit': 'in', 'Phone said otherwise': '' },
-      ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; Contact: /), Question: '' }
+      ...{ 'All goals': expect.stringMatching(/^"?Travel: .*; On the bottom: /), Question: '' }
     },
     { Made: '2031-05-01 03:05', Try: '2', 'Jig hidden': 'yes', Guess: '"1 ft, stayed down"' },
     {
