@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { gradeTry, PASS_MARK, REFERENCE_MARK, type Challenge } from '../../src/lib/scoring';
+import {
+  formatLength,
+  gradeTry,
+  PASS_MARK,
+  REFERENCE_MARK,
+  type Challenge
+} from '../../src/lib/scoring';
 import { challengesOf, drills, findChallenge, idsOf, PHASES, TRIES } from '../../src/lib/course';
 
 const taskOf = ({ setup, goals }: Challenge) => JSON.stringify({ setup, goals });
@@ -45,6 +51,22 @@ describe.each(drills.map(({ id }) => id))('the drill %s', (drill) => {
     expect(marksOf(fresh[0], fresh[0].reference)).toBeGreaterThanOrEqual(REFERENCE_MARK);
     expect(marksOf(fresh[0], fresh[0].beginner)).toBeLessThan(PASS_MARK);
   });
+});
+
+test('the height of a hop is asked in the words in which it is told', () => {
+  for (const phase of ['unseen', 'kept'] as const) {
+    for (const { ask, goals } of challengesOf({ drill: 'hop', phase, seed: 3 })) {
+      const hops = goals.find((goal) => goal.kind === 'hops');
+      const [low, high] = hops?.height_m ?? [0, 0];
+      const inches = (m: number) => Math.round(m / 0.0254);
+      const feet = `${inches(low) / 12} to ${inches(high) / 12} ft`;
+      const said = [feet, `${inches(low)} to ${inches(high)} in`].some((one) => ask.includes(one));
+      expect(said, ask).toBe(true);
+      expect(ask).toContain(
+        `${Math.round(low * 100)} to ${formatLength(high, 'metric').replace('\u00a0', ' ')}`
+      );
+    }
+  }
 });
 
 describe('an id of no drill', () => {

@@ -77,7 +77,7 @@ test(
     await guess.getByRole('radio').first().check();
     await guess.getByRole('button', { name: 'Call it' }).click();
     await step.getByText('How the marks add up').click();
-    await expect(step.getByRole('row', { name: /^Your call .* costs 30$/ })).toBeVisible();
+    await expect(step.getByRole('row', { name: /^Your call .* costs 30 of 30$/ })).toBeVisible();
     await expectOpenToAll(page, 'a wrong call');
     await page.emulateMedia(FORCED);
     await expectOpenToAll(page, 'a wrong call with forced colors');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LiveRun, parseSetup, ROD_RATE_HZ } from '../../src/lib/model';
-import { gradeRun, gradeTry, PASS_MARK, shownMarks, type Challenge } from '../../src/lib/scoring';
+import { costsOf, gradeRun, gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
 import { challengeOf, gradedAs, oneFootGoals, resultOf } from './results';
 
 const drag = challengeOf(oneFootGoals);
@@ -84,19 +84,47 @@ describe('marks', () => {
     expect(gradedAs(drag, resultOf({})).grade.marks).toBe(0);
   });
 
-  test('in a table never leave what was kept below its most, and sum to the same', () => {
+  test('that a goal cost sum to what is missing of 100, none for what was kept', () => {
     fc.assert(
       fc.property(goals, madeUp, (aims, made) => {
         const { grade } = gradedAs(challengeOf(aims), resultOf(made));
-        const shown = shownMarks(grade);
-        const sums = (key: 'marks' | 'outOf') => shown.reduce((all, one) => all + one[key], 0);
-        expect([sums('marks'), sums('outOf')]).toEqual([grade.marks, 100]);
-        for (const { met, marks, outOf } of shown) {
-          if (met === 1) expect(marks).toBe(outOf);
-          else expect(marks).toBeLessThan(outOf);
+        const costs = costsOf(grade);
+        expect(costs.reduce((all, { cost }) => all + cost, 0)).toBe(100 - grade.marks);
+        for (const { met, cost, most } of costs) {
+          if (met === 1) expect(cost).toBe(0);
+          else expect(cost).toBeGreaterThan(0);
+          expect(cost).toBeLessThanOrEqual(most);
         }
       })
     );
+  });
+
+  test('that a goal can cost are the same for every try', () => {
+    fc.assert(
+      fc.property(goals, madeUp, (aims, made) => {
+        const { grade } = gradedAs(challengeOf(aims), resultOf(made));
+        const [travel, height, contact] = aims;
+        expect(costsOf(grade).map(({ goal, most }) => [goal.kind, most])).toEqual([
+          [travel.kind, 100],
+          [height.kind, height.weight],
+          [contact.kind, contact.weight]
+        ]);
+      })
+    );
+  });
+
+  test('are lost to the rod left up, and not to a hop as high as asked', () => {
+    const hop = challengeOf([
+      { kind: 'hops', count: 1, height_m: [0.3, 0.6], weight: 34 },
+      { kind: 'lowered', least: 0.6, weight: 33 },
+      { kind: 'tip_speed', most_m_s: 7, weight: 33 }
+    ]);
+    const made = resultOf({ hopHeights_m: [0.4] });
+    const { grade } = gradedAs(hop, made);
+    const [hops, lowered] = costsOf(grade);
+    expect(hops.cost).toBe(0);
+    expect(lowered).toMatchObject({ cost: 100 - grade.marks, most: 100 });
+    expect(grade.marks).toBeGreaterThan(0);
   });
 
   test('for contact are earned by the way that was asked for', () => {

@@ -1,11 +1,4 @@
-import {
-  figureOf,
-  shownMarks,
-  wordsOf,
-  type Challenge,
-  type GradedRun,
-  type Units
-} from '../scoring';
+import { costsOf, figureOf, wordsOf, type Challenge, type GradedRun, type Units } from '../scoring';
 
 const UNITS: readonly Units[] = ['imperial', 'metric'];
 
@@ -19,12 +12,13 @@ export function resultFaults(challenge: Challenge, graded: GradedRun): string[] 
 
 /** A figure within its limit gets full marks, one outside never does, and its words say the same. */
 function limitFaults({ grade }: GradedRun, units: Units): string[] {
-  return shownMarks(grade).flatMap(({ goal, value, met, marks, outOf }) => {
+  return costsOf(grade).flatMap(({ goal, value, met, cost, most }) => {
     const { name, asked, reached } = wordsOf(goal, value, units, met);
     const said = `${name} ${asked}: ${reached}`;
     const limits = asked.split(/,? to |, |at least |at most |within | of /);
     return [
-      (met === 1) === (marks === outOf) ? '' : `"${said}" gets ${marks} of ${outOf}`,
+      (met === 1) === (cost === 0) ? '' : `"${said}" costs ${cost} of ${most}`,
+      cost <= most ? '' : `"${said}" costs ${cost}, at most ${most}`,
       met < 1 && limits.includes(reached) ? `"${said}" is its limit, and was missed` : '',
       met === 1 && /^just (over|under)/.test(reached) ? `"${said}" is outside, and was met` : ''
     ].filter(Boolean);

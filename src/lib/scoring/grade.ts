@@ -35,25 +35,6 @@ export interface Grade {
   figure: number | null;
 }
 
-/**
- * The goals as a table shows them: what a main goal missed costs that goal, and what was met meanwhile has
- * full marks of the fewer that it could earn. The sums are those of the grade.
- */
-export function shownMarks({ goals, done }: Pick<Grade, 'goals' | 'done'>): GoalGrade[] {
-  const missed = goals.filter(({ goal, met }) => isMain(goal) && met < 1);
-  if (missed.length === 0) return goals;
-  const shown = goals.map((one) => {
-    if (missed.includes(one)) return one;
-    const could = one.met === 1 ? one.marks : Math.round(done * one.outOf);
-    return { ...one, outOf: one.met === 1 ? could : Math.max(could, one.marks + 1) };
-  });
-  const rest = TOTAL_MARKS - shown.reduce((sum, { outOf }) => sum + outOf, 0);
-  const most = missed.reduce((worst, one) => (one.met < worst.met ? one : worst));
-  return shown
-    .map((one) => (one === most ? { ...one, outOf: one.outOf + rest } : one))
-    .filter(({ outOf }) => outOf > 0);
-}
-
 /** What a goal cost, marks, had the others been met. */
 export function marksLost({ goal, met }: Pick<GoalGrade, 'goal' | 'met'>): number {
   return (isMain(goal) ? TOTAL_MARKS : goal.weight) * (1 - met);

@@ -3,7 +3,7 @@
 export { CRANK_M, REEL_M_S } from './spoken-move';
 export { isOffBottom } from '../model';
 export { phaseOf, type Challenge, type Phase, type Visibility } from './challenge';
-export { PASS_MARK, REFERENCE_MARK } from './pass-mark';
+export { PASS_MARK, REFERENCE_MARK, TOTAL_MARKS } from './pass-mark';
 export { drawnOf, travelGoalOf, wordsOf, type DrawnGoal, type Goal } from './goals';
 export {
   FIGURE_UNITS,
@@ -34,15 +34,8 @@ export {
   type GuessQuantity,
   type Guess
 } from './guess';
-export {
-  gradeRun,
-  gradeTry,
-  isAsAsked,
-  moveMarks,
-  shownMarks,
-  type Grade,
-  type GradedRun
-} from './grade';
+export { gradeRun, gradeTry, isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
+export { costsOf, type GoalCost } from './costs';
 export {
   contactWhileMoving,
   hasTurnedBack,

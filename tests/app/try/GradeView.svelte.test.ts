@@ -82,9 +82,9 @@ describe('the grade', () => {
     const travel = page.getByRole('row', { name: /Travel/ });
     await expect.element(travel).toHaveTextContent(/10\sin to 1\sft\s2\sin/);
     await expect.element(travel).toHaveTextContent(/1 ft 9 in/);
-    await expect.element(travel).toHaveTextContent(/costs 45$/);
+    await expect.element(travel).toHaveTextContent(/costs 45 of 100$/);
     const contact = page.getByRole('row', { name: /On the bottom/ });
-    await expect.element(contact).toHaveTextContent(/costs 12$/);
+    await expect.element(contact).toHaveTextContent(/costs 12 of 40$/);
   });
 
   test('what was kept adds no marks to a try that missed', async () => {
@@ -98,8 +98,10 @@ describe('the grade', () => {
     });
     await openMarks();
     const row = page.getByRole('row', { name: /On the bottom/ });
-    await expect.element(row).toHaveTextContent(/costs nothing$/);
-    await expect.element(page.getByRole('row', { name: /Travel/ })).toHaveTextContent(/costs 50$/);
+    await expect.element(row).toHaveTextContent(/costs 0 of 40$/);
+    await expect
+      .element(page.getByRole('row', { name: /Travel/ }))
+      .toHaveTextContent(/costs 50 of 100$/);
   });
 
   test('follows the learner’s units', async () => {

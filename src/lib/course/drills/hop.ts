@@ -5,9 +5,9 @@ import type { Condition, Drill } from './drill';
 
 /** Three heights, each with the lift that reaches it in a quarter of a second and half as much again of its tip's speed; two depths. */
 const HOPS = [
-  { height_m: [0.05, 0.16], height: '{2 to 6 in|5 to 15 cm}', turn_deg: 10, most_tip_m_s: 3 },
-  { height_m: [0.14, 0.32], height: '{6 to 12 in|15 to 30 cm}', turn_deg: 17, most_tip_m_s: 4.5 },
-  { height_m: [0.28, 0.6], height: '{1 to 2 ft|30 to 60 cm}', turn_deg: 28, most_tip_m_s: 7 }
+  { height_m: [0.05, 0.15], height: '{2 to 6 in|5 to 15 cm}', turn_deg: 10, most_tip_m_s: 3 },
+  { height_m: [0.15, 0.3], height: '{6 to 12 in|15 to 30 cm}', turn_deg: 17, most_tip_m_s: 4.5 },
+  { height_m: [0.3, 0.6], height: '{1 to 2 ft|30 to 60 cm}', turn_deg: 28, most_tip_m_s: 7 }
 ] as const;
 const DEPTHS = [
   { depth_m: ft(10), depth: '{10 ft|3 m}' },
