@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { simulate, type Move } from '../../src/lib/model';
-import { contactWhileMoving, peakBaitSpeed, tipTravel } from '../../src/lib/scoring';
+import { parseSetup, SKIP_M, simulate, type Move, type Result } from '../../src/lib/model';
+import { contactIn, peakBaitSpeed, tipTravel } from '../../src/lib/scoring';
+import { contactWhileMoving } from '../../src/lib/scoring/run-measures';
+import { shownLifts } from '../../src/lib/sandbox/shown-lifts';
 import { plainChallenge, resultOf } from './results';
 
 function run(move: Move, hold_s = 2) {
@@ -39,6 +41,9 @@ describe('tip travel', () => {
   });
 });
 
+const setup = parseSetup({ ...plainChallenge.setup, rod: { length_m: 2.1 } });
+const contact = (result: Result) => contactIn(setup, result);
+
 describe('contact while moving', () => {
   const snatch: Move = {
     kind: 'sweep',
@@ -49,7 +54,7 @@ describe('contact while moving', () => {
   };
 
   test('is 1 for a bait that never moved', () => {
-    expect(contactWhileMoving(resultOf({}))).toBe(1);
+    expect(contact(resultOf({}))).toBe(1);
   });
 
   test('is not raised by waiting before the move', () => {
@@ -59,9 +64,21 @@ describe('contact while moving', () => {
     });
     const direct = run(snatch);
     expect(waited.contact_fraction).toBeGreaterThan(0.8);
-    expect(contactWhileMoving(direct)).toBeLessThan(0.5);
+    expect(contact(direct)).toBeLessThan(0.5);
     // The line settles by a hair while waiting, which moves the lift-off by a few ticks.
-    expect(Math.abs(contactWhileMoving(waited) - contactWhileMoving(direct))).toBeLessThan(0.1);
+    expect(Math.abs(contact(waited) - contact(direct))).toBeLessThan(0.1);
+  });
+
+  test.each([
+    [0.95 * SKIP_M, 1],
+    [1.05 * SKIP_M, 0.5]
+  ])('of a flight of %f m is what its picture shows', (rise_m, share) => {
+    const flown = resultOf({ contact: Array.from({ length: 41 }, (_, i) => (i > 20 ? 0 : 1)) });
+    const { trace } = flown;
+    trace.bait_z_m = trace.contact.map((touches) => (touches ? -3 : -3 + rise_m));
+    const shown = shownLifts(trace, () => -3).contact;
+    expect(contactWhileMoving(flown, shown)).toBe(share);
+    expect(contactIn({ ...setup, water: { ...setup.water, depth_m: 3 } }, flown)).toBe(share);
   });
 });
 

@@ -38,7 +38,8 @@ export function resultOf(made: MadeUp): Result {
       tip_x_m: along(2, 0),
       tip_z_m: along(1, 0),
       bait_x_m: along(10, -0.01),
-      bait_z_m: level,
+      // Off the bottom it is two inches up, which is no grain of it.
+      bait_z_m: level.map((z, i) => (contact[i] === 1 ? z : z + 0.05)),
       tip_tension_N: along(0, 0),
       bait_tension_N: along(0, 0),
       contact

@@ -1,4 +1,4 @@
-import { parseScenario, simulateScenario, type Result } from '../model';
+import { parseScenario, simulateScenario, type Result, type Scenario } from '../model';
 import { cornersOf } from '../scoring';
 import { saidAbout, saidSeconds } from './items/said';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/measures';
@@ -18,8 +18,11 @@ export interface PredictAnswer {
 /** Runs the question and finds its key. Throws RangeError unless exactly one option holds. */
 export function answerOf(question: PredictQuestion): PredictAnswer {
   const { options, ask } = question;
-  const result = simulateScenario(scenarioOf(question.run));
-  const valueOf = byOwnCount(question, result, () => simulateScenario(timedScenario(question)));
+  const scenario = scenarioOf(question.run);
+  const result = simulateScenario(scenario);
+  const valueOf = byOwnCount(question, scenario, result, () =>
+    simulateScenario(timedScenario(question))
+  );
   const right = options.filter((option) => holds(option, valueOf));
   if (right.length !== 1) {
     const which = right.map(({ id }) => id).join(', ') || 'none';
@@ -36,7 +39,7 @@ export function isCertainPrediction(question: PredictQuestion): boolean {
   const { key } = answerOf(question);
   const timed = question.timed ? cornersOf(timedScenario(question)) : [];
   return cornersOf(scenarioOf(question.run)).every((corner, i) => {
-    const valueOf = byOwnCount(question, simulateScenario(corner), () =>
+    const valueOf = byOwnCount(question, corner, simulateScenario(corner), () =>
       simulateScenario(timed[i])
     );
     return question.options.every((option) => holds(option, valueOf) === (option.id === key.id));
@@ -51,9 +54,14 @@ function timedScenario({ timed, ask }: PredictQuestion) {
 }
 
 /** A fall by the learner's own count of another: what is unknown slows both alike. */
-function byOwnCount({ timed }: PredictQuestion, result: Result, counted: () => Result): ValueOf {
+function byOwnCount(
+  { timed }: PredictQuestion,
+  scenario: Scenario,
+  result: Result,
+  counted: () => Result
+): ValueOf {
   const scale = timed ? timed.fall_s / MEASURES.fall_s.of(counted()) : 1;
-  return (measure) => MEASURES[measure].of(result) * (measure === 'fall_s' ? scale : 1);
+  return (measure) => MEASURES[measure].of(result, scenario) * (measure === 'fall_s' ? scale : 1);
 }
 
 /** A quantity of a run that was asked about, SI. */

@@ -1,4 +1,4 @@
-import { liftsOf, type Lift, type Trace } from '$lib/model';
+import { contactBeside, liftsOf, type Lift, type Trace } from '$lib/model';
 
 /** When a run's bait is shown off the bottom: what trail, mark, plots and figures take it from. */
 export interface ShownLifts {
@@ -14,9 +14,7 @@ export function shownLifts(trace: Trace, heightAt: (x_m: number) => number): Sho
   const before = known.get(trace);
   if (before?.contact.length === trace.contact.length) return before;
   const lifts = liftsOf(trace, heightAt);
-  const contact = new Array<0 | 1>(trace.contact.length).fill(1);
-  for (const { from, to } of lifts) contact.fill(0, from, to);
-  const now = { lifts, contact };
+  const now = { lifts, contact: contactBeside(trace.contact.length, lifts) };
   known.set(trace, now);
   return now;
 }

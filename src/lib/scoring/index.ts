@@ -36,6 +36,7 @@ export {
 } from './guess';
 export { gradeRun, gradeTry, isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
 export { costsOf, type GoalCost } from './costs';
+export { contactIn } from './run-to-grade';
 export {
   contactWhileMoving,
   hasTurnedBack,

@@ -46,11 +46,13 @@ export function travelBeforeBite(result: Pick<Result, 'trace' | 'events' | 'trav
 }
 
 /**
- * Share of the bait's moving time that it touched the bottom, 0–1; 1 for a bait that never moved.
- * Unlike the model's contact_fraction, waiting with a resting bait does not raise it.
+ * Share of the bait's moving time that it was on the bottom, 0–1; 1 for a bait that never moved.
+ * Unlike the model's contact_fraction, waiting with a resting bait does not raise it, nor does a flight lower
+ * than the grain of the bottom lower it.
+ * @param contact as the picture has it, see contactOf
  */
-export function contactWhileMoving({ trace }: Traced): number {
-  const { bait_x_m: x, bait_z_m: z, contact } = trace;
+export function contactWhileMoving({ trace }: Traced, contact: readonly (0 | 1)[]): number {
+  const { bait_x_m: x, bait_z_m: z } = trace;
   let moving = 0;
   let touching = 0;
   for (let i = 1; i < x.length; i++) {

@@ -1,6 +1,16 @@
-import { parseSetup, tipPathOf, waterAt, type Move, type Result, type SetupInput } from '../model';
+import {
+  contactOf,
+  parseSetup,
+  tipPathOf,
+  waterAt,
+  type Move,
+  type Result,
+  type Setup,
+  type SetupInput
+} from '../model';
 import { baitOf } from '../model/bait';
 import { bottomOf } from '../model/bottom';
+import { contactWhileMoving } from './run-measures';
 
 /** A run as the goals look at it: what the bait did, over which bottom, and what the reel did. */
 export interface RunToGrade {
@@ -19,7 +29,16 @@ export function runToGrade(setup: SetupInput, move: Move, result: Result): RunTo
 
 /** Height of the bottom that this water's bait can touch, stones included, m. */
 export function bottomUnder(setup: SetupInput): RunToGrade['bottomAt'] {
-  const parsed = parseSetup(setup);
-  const bottom = bottomOf(parsed, baitOf(parsed, waterAt(parsed.water.temperature_C)).radius_m);
+  return bottomIn(parseSetup(setup));
+}
+
+/** The same of a scenario, or a setup that was parsed. */
+export function bottomIn(setup: Setup): RunToGrade['bottomAt'] {
+  const bottom = bottomOf(setup, baitOf(setup, waterAt(setup.water.temperature_C)).radius_m);
   return (x_m) => bottom.heightAt(x_m);
+}
+
+/** Share of its moving time that a run's bait was on the bottom, 0–1. */
+export function contactIn(setup: Setup, result: Result): number {
+  return contactWhileMoving(result, contactOf(result.trace, bottomIn(setup)));
 }

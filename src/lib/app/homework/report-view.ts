@@ -1,9 +1,9 @@
 import { lessonOf } from '$lib/course/items';
-import type { RodInput } from '$lib/model';
+import { parseSetup, type RodInput } from '$lib/model';
 import { figureLevel, guessOf, keptGuess, planOf } from '$lib/practice';
 import type { HomeworkReport } from '$lib/practice/homework-grading';
 import {
-  contactWhileMoving,
+  contactIn,
   describeTry,
   figureOf,
   formatFigure,
@@ -133,7 +133,7 @@ export function resultView(
         const { marks, model } = kept;
         const markedBy = model ? ` by model ${model} (today’s gives ${grade.marks})` : '';
         const agrees = model !== null || areSameMarks(made.marks ?? marks, marks);
-        const contact = contactWhileMoving(result);
+        const contact = contactIn(parseSetup(challenge.setup), result);
         const measured = { marks, markedBy, figure: grade.figure, contact };
         const words = { ...made, ...measured, reason: `${did} ${why}`, agrees };
         const said = keptGuess(guessOf(made, challenge));

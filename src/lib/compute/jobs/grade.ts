@@ -1,12 +1,13 @@
 import {
   parseScenario,
+  parseSetup,
   recordScenario,
   type LineHistory,
   type Result,
   type RodInput
 } from '../../model';
 import {
-  contactWhileMoving,
+  contactIn,
   describeTry,
   gradeRun,
   gradeTry,
@@ -41,7 +42,7 @@ export function grade({ challenge, input, call }: GivenTry): TryMarks {
     marks: grade.marks,
     passed: grade.passed,
     travel_m: result.travel_m,
-    contact: contactWhileMoving(result),
+    contact: contactIn(parseSetup(challenge.setup), result),
     figure: grade.figure,
     reached: grade.goals.map(({ value }) => (Number.isFinite(value) ? value : null)),
     mark: tryMarkOf(challenge, graded),

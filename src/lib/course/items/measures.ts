@@ -1,8 +1,8 @@
-import { isOffBottom, type Result } from '../../model';
-import { contactWhileMoving } from '../../scoring';
+import { isOffBottom, type Result, type Scenario } from '../../model';
+import { contactIn } from '../../scoring';
 
 export interface Measure {
-  of: (result: Result) => number;
+  of: (result: Result, scenario: Scenario) => number;
   quantity: 'length' | 'time' | 'share' | 'pull';
   /** Less than this nobody tells apart on the water, whatever the model says. */
   least: number;
@@ -21,7 +21,12 @@ export const MEASURES = {
     least: 0.025,
     apart: 0.152
   },
-  contact: { of: contactWhileMoving, quantity: 'share', least: 0.1, apart: 0.1 },
+  contact: {
+    of: (r, scenario) => contactIn(scenario, r),
+    quantity: 'share',
+    least: 0.1,
+    apart: 0.1
+  },
   fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 2, apartShare: 0.15 },
   airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3, apart: 0.5 },
   pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05, apart: 0.05 }

@@ -1,4 +1,4 @@
-import { formatShare, formatTime, type Units } from '$lib/scoring';
+import { contactWhileMoving, formatShare, formatTime, type Units } from '$lib/scoring';
 import { trySummaryOf } from '../events';
 import { dayInk, type Ink } from '../palette';
 import { plotsOf, timeTicks, type PlotRow, type PlotSet } from '../plot';
@@ -54,12 +54,13 @@ function paintSheet(
   context.translate(MARGIN, HEAD);
   paintAxis(context, plots, ink);
   const last = showing.series.t_s.findLastIndex((t_s) => t_s <= showing.film.ends_s + 1e-9);
+  const share = contactWhileMoving(result, showing.series.contact);
   for (const row of plots.rows) {
     context.save();
     context.translate(0, row.top);
     if (row.path) paintCurve(context, row, plots, ink);
     else paintContact(context, row, plots, showing, ink);
-    paintWords(context, row, last, formatShare(result.contact_fraction), ink);
+    paintWords(context, row, last, formatShare(share), ink);
     context.restore();
   }
 }
