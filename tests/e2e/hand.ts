@@ -28,7 +28,7 @@ export async function turnByKey(rod: Locator, turn_deg: number, key = 'ArrowUp')
   await page.keyboard.up(key);
 }
 
-/** Holds a button of the rod by mouse until the rod has turned so far. */
+/** Holds a button of the rod by mouse until the rod has turned so far, and lets go in the page, as by key. */
 export async function turnByButton(rod: Locator, button: Locator, turn_deg: number): Promise<void> {
   const { mouse } = rod.page();
   await button.scrollIntoViewIfNeeded();
@@ -38,11 +38,12 @@ export async function turnByButton(rod: Locator, button: Locator, turn_deg: numb
   await mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await mouse.down();
   await rod.evaluate(
-    async (element, { from, turn_deg }) => {
+    async (element, { from, turn_deg, held }) => {
       const angle = () => Number(element.getAttribute('aria-valuenow'));
       while (Math.abs(angle() - from) < turn_deg) await new Promise(requestAnimationFrame);
+      held?.dispatchEvent(new PointerEvent('pointerup', { bubbles: true }));
     },
-    { from, turn_deg }
+    { from, turn_deg, held: await button.elementHandle() }
   );
   await mouse.up();
 }

@@ -1,5 +1,6 @@
 import { learnTape, type Pixel } from '$lib/film';
-import { INCH_M, parseSetup } from '$lib/model';
+import { INCH_M, parseSetup, seededRandom } from '$lib/model';
+import { tipTravel } from '$lib/scoring';
 import { describe, expect, test } from 'vitest';
 import * as words from '../../src/lib/sandbox/camera/camera-words';
 import { WatchedRod, type FilmedSession } from '../../src/lib/sandbox/camera/watched-rod';
@@ -22,7 +23,9 @@ class Before {
   readonly heard: string[] = [];
   graded: Try | null = null;
   readonly rod: WatchedRod;
-  #t_ms = 0;
+  /** Whether this frame never comes. */
+  drops = (_frame: number) => false;
+  #frames = 0;
   #at_deg: number;
   readonly #session: FilmedSession & { phase: FilmedSession['phase'] };
 
@@ -66,8 +69,9 @@ class Before {
   }
 
   #frame(tapes: readonly Pixel[] | null): void {
-    this.#t_ms += 1000 / RATE_Hz;
-    this.rod.look(this.#t_ms, tapes);
+    this.#frames++;
+    if (this.drops(this.#frames)) return;
+    this.rod.look((1000 * this.#frames) / RATE_Hz, tapes);
     if (this.rod.says !== this.heard.at(-1)) this.heard.push(this.rod.says);
   }
 }
@@ -119,6 +123,68 @@ describe('a rod before a camera', () => {
   test('does the same in a lift, from two tapes', () => {
     const page = lifting(0).turn(0, 0, 1).turn(90, 1, 1).turn(0, 1, 4).turn(30, 1, 2);
     expect(page.graded?.input).toMatchObject({ rod: 'real' });
+  });
+});
+
+/** As a busy phone's: twenty frames a second, and at times up to two of them not. */
+function busy(seed: number): (frame: number) => boolean {
+  const random = seededRandom(seed);
+  let left = 0;
+  return (frame) => {
+    if (frame % 3 !== 0) return true;
+    if (left === 0 && random() < 0.3) left = 1 + Math.floor(2 * random());
+    return left > 0 && left-- > 0;
+  };
+}
+
+describe('frames that do not come', () => {
+  /** A drag of a foot over marks that were met, with the frames of it that such a camera drops. */
+  function dragged(drops: (frame: number) => boolean): Before {
+    const page = overMarks(sweeping(45)).turn(0, 0, 4);
+    page.drops = drops;
+    return page.turn(30.6, 1.5, 2);
+  }
+  const tip_in = ({ graded }: Before) => tipTravel(graded!.run.result) / INCH_M;
+  /** What is printed behind ±: an inch, or half of one. */
+  const givenOrTake_in = ({ heard }: Before) =>
+    /± 1\/2\sin\./.test(heard.join(' ')) ? 0.5 : /± 1\sin\./.test(heard.join(' ')) ? 1 : NaN;
+  const whole_in = tip_in(dragged(() => false));
+
+  test('change no reading by more than its ±, or there is none and it is said why', () => {
+    const pages = Array.from({ length: 40 }, (_, i) => dragged(busy(i + 1)));
+    const graded = pages.filter((page) => page.graded);
+    for (const page of graded) {
+      expect(Math.abs(tip_in(page) - whole_in)).toBeLessThan(givenOrTake_in(page));
+    }
+    for (const page of pages.filter((page) => !page.graded)) {
+      expect(page.heard.join(' ')).toContain(words.SKIPPED);
+    }
+    expect(graded.length).toBeGreaterThan(0);
+    expect(graded.length).toBeLessThan(pages.length);
+  });
+
+  test('hide no move: half a second of a drag unseen is no drag that was seen', () => {
+    const page = overMarks(sweeping(45)).turn(0, 0, 4);
+    page.turn(15, 0.75, 0);
+    page.drops = () => true;
+    page.turn(20, 0.5, 0);
+    page.drops = () => false;
+    page.turn(30.6, 0.75, 2);
+    expect(page.graded).toBeNull();
+    expect(page.heard.join(' ')).toContain(words.SKIPPED);
+  });
+
+  test('of a rod that lies still spoil nothing', () => {
+    const page = overMarks(sweeping(45)).turn(0, 0, 4);
+    page.drops = () => true;
+    page.turn(0, 0, 0.5);
+    page.drops = () => false;
+    page.turn(30.6, 1.5, 0.2);
+    page.drops = () => true;
+    page.turn(30.6, 0, 0.5);
+    page.drops = () => false;
+    page.turn(30.6, 0, 2);
+    expect(Math.abs(tip_in(page) - whole_in)).toBeLessThan(0.5);
   });
 });
 

@@ -22,7 +22,7 @@ export function filterWidth_s(duration_s: number): number {
  * nothing comes late, and no jitter, which a bait that only comes nearer would add up.
  */
 export function filtered(recording: RodRecording, rate_Hz: number, width_s: number): number[] {
-  const { t_s, angle_deg } = recording;
+  const { t_s, angle_deg } = bridged(recording, width_s);
   if (t_s.length === 0) return [];
   const count = Math.floor((t_s[t_s.length - 1] - t_s[0]) * rate_Hz) + 1;
   let first = 0;
@@ -31,6 +31,23 @@ export function filtered(recording: RodRecording, rate_Hz: number, width_s: numb
     while (first < t_s.length - 1 && t_s[first] < now_s - TAIL * width_s) first++;
     return about(t_s, angle_deg, first, now_s, width_s);
   });
+}
+
+/**
+ * The same with a straight line over each gap, readings on it no farther apart than this: a line that is
+ * laid through readings on one side of a gap alone runs past the next, and comes back, farther than the rod.
+ */
+function bridged({ t_s, angle_deg }: RodRecording, apart_s: number): RodRecording {
+  const times = t_s.flatMap((to_s, i) => {
+    const from_s = t_s[i - 1] ?? to_s;
+    const steps = Math.max(1, Math.ceil((to_s - from_s) / apart_s));
+    return Array.from({ length: steps }, (_, k) => ({ i, share: (k + 1) / steps }));
+  });
+  const between = (values: readonly number[]) =>
+    times.map(({ i, share }) =>
+      share === 1 ? values[i] : values[i - 1] + share * (values[i] - values[i - 1])
+    );
+  return { t_s: between(t_s), angle_deg: between(angle_deg) };
 }
 
 /** A straight line under the Gaussian: a mean alone would pull the ends of a ramp inwards. */
@@ -52,15 +69,5 @@ function about(
     sumTV += weight * away * values[k];
   }
   const spread = sum * sumTT - sumT * sumT;
-  // One reading alone within reach: a gap.
-  if (sum === 0) return nearest(t_s, values, now_s);
   return spread > 1e-9 * sum * sum ? (sumTT * sumV - sumT * sumTV) / spread : sumV / sum;
-}
-
-function nearest(t_s: readonly number[], values: readonly number[], now_s: number): number {
-  const best = t_s.reduce(
-    (near, t, i) => (Math.abs(t - now_s) < Math.abs(t_s[near] - now_s) ? i : near),
-    0
-  );
-  return values[best];
 }

@@ -9,8 +9,16 @@ interface TrackProcessor {
   readonly readable: ReadableStream<VideoFrame>;
 }
 type WithProcessor = {
-  MediaStreamTrackProcessor?: new (options: { track: MediaStreamTrack }) => TrackProcessor;
+  MediaStreamTrackProcessor?: new (options: {
+    track: MediaStreamTrack;
+    maxBufferSize: number;
+  }) => TrackProcessor;
 };
+/**
+ * A page that is busy for a quarter of a second finds the frames of it waiting, at 30 a second, each with
+ * its time; without room for them they are dropped, and what the rod did meanwhile is not known.
+ */
+const FRAMES_KEPT = 8;
 
 /** Frames as they come, each gone when the next is asked for. From the track itself where a page may have it. */
 export async function* cameraFrames(
@@ -20,7 +28,8 @@ export async function* cameraFrames(
 ): AsyncGenerator<CameraFrame> {
   const Processor = (globalThis as WithProcessor).MediaStreamTrackProcessor;
   const [track] = stream.getVideoTracks();
-  if (Processor && track) yield* fromTrack(new Processor({ track }), signal);
+  if (Processor && track)
+    yield* fromTrack(new Processor({ track, maxBufferSize: FRAMES_KEPT }), signal);
   else yield* fromVideo(video, signal);
 }
 

@@ -40,6 +40,7 @@ export const HOLD_STILL = 'Hold it there for two seconds.';
 export const READY = 'Ready. Make your move.';
 export const OUT_OF_SIGHT = 'The tape is out of sight.';
 export const LOST = 'The tape went out of sight during the move. No grade. Go again.';
+export const SKIPPED = 'The camera skipped part of the move. No grade. Go again.';
 
 export function unsteadyText(travel_m: number, units: Units): string {
   return `Not steady enough to grade. Held still, it moved the jig ${formatLength(travel_m, units)}. Tuck the butt under your arm.`;

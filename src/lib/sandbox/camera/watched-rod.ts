@@ -44,7 +44,7 @@ const BEGUN_DEG = 1.5;
 const LEAD_S = 0.5;
 /** A rod that strays less for so long has ended it. */
 const ENDED = { hold_s: 1.3, within: 2, apart: 0 } as const;
-/** A frame without the tape for longer spoils a move, s. */
+/** A frame without the tape for longer spoils a move, s; no frame for longer does where the rod turned. */
 const LONGEST_GAP_S = 0.15;
 
 /** A rod with tape on it, from frame to frame: posed, brought to its start, held still, moved, graded. */
@@ -59,6 +59,8 @@ export class WatchedRod {
   #heldAt_deg = 0;
   #still = { travel_m: 0, seconds: STILL_S };
   #seen_s = 0;
+  /** The last angle that was told. */
+  #told = { t_s: 0, angle_deg: 0 };
   /** Why there was no grade: stays before what is to be done until the rod is taken up again. */
   #complaint = '';
 
@@ -96,19 +98,32 @@ export class WatchedRod {
     if (this.phase === 'pose') return this.#pose(t_s, tapes);
     const angle_deg = this.#view?.angleAt(this.#poses.readingOf(tapes)) ?? null;
     if (angle_deg === null) return this.#miss(t_s);
+    const isHidden = this.#hides(t_s, angle_deg);
+    this.#told = { t_s, angle_deg };
     if (this.phase === 'bring') this.#bring(angle_deg);
     else if (this.phase === 'still') this.#hold(t_s, angle_deg);
+    else if (isHidden) this.#lose(words.SKIPPED);
     else this.#move(t_ms, angle_deg);
+  }
+
+  /** Whether a part of a move lies between the last angle and this one: how it was made nobody knows. */
+  #hides(t_s: number, angle_deg: number): boolean {
+    const turned_deg = Math.abs(angle_deg - this.#told.angle_deg);
+    return t_s - this.#told.t_s > LONGEST_GAP_S && turned_deg >= BEGUN_DEG;
+  }
+
+  #lose(why: string): void {
+    this.#seen = new AngleRecording();
+    this.#complaint = why;
+    if (this.phase === 'moving') this.session.next();
+    this.phase = 'bring';
   }
 
   #miss(t_s: number): void {
     this.#poses.interrupt();
     if (t_s - this.#seen_s < LONGEST_GAP_S) return;
-    if (this.phase === 'moving') {
-      this.#seen = new AngleRecording();
-      this.#complaint = words.LOST;
-      this.session.next();
-    } else {
+    if (this.phase === 'moving') this.#lose(words.LOST);
+    else {
       this.putDown();
       this.says = words.OUT_OF_SIGHT;
     }
