@@ -121,8 +121,26 @@ describe('generated questions', () => {
       one.id === key ? one : { ...one, reply: `${one.reply} It’s the wrong mood.` }
     );
     expect(faultsOf({ ...item, answer: { form: 'choose', options: shared, key } })).toEqual([
-      'two replies say: It’s the wrong mood.'
+      'said twice: It’s the wrong mood.'
     ]);
+  });
+
+  test('that explain to everyone what a reply said already are found out', () => {
+    const item = itemOf('mood', 1);
+    const { options } = item.answer as ChooseAnswer;
+    const explain = `${item.explain} ${options[0].reply}`;
+    expect(faultsOf({ ...item, explain })).toEqual([`said twice: ${options[0].reply}`]);
+  });
+
+  test('never call a move the lower one that went higher', () => {
+    const misled = Array.from({ length: 24 }, (_, i) => itemOf('sweep-or-lift', i + 1)).filter(
+      ({ ask, answer }) =>
+        ask.includes('least off bottom') &&
+        (answer as ChooseAnswer).options.some(({ id, reply }) => {
+          return id !== answer.key && /\bless\b/.test(reply);
+        })
+    );
+    expect(misled.map(({ seed }) => seed)).toEqual([]);
   });
 
   test('on slack all work the lesson’s sum out in its own words', () => {

@@ -39,7 +39,7 @@ function wordFaults(item: Item): string[] {
     ...replies
       .filter((reply) => wordCount(reply) < LEAST_WORDS.reply)
       .map((reply) => `a reply gives no reason: ${reply}`),
-    ...sharedFaults(replies),
+    ...sharedFaults([...replies, explain]),
     ...(wordCount(explain) < LEAST_WORDS.explain ? ['it is not explained'] : []),
     ...UNITS.flatMap((units) =>
       lengthFaults(
@@ -50,11 +50,11 @@ function wordFaults(item: Item): string[] {
   ];
 }
 
-/** What is said to two answers tells neither why it is wrong. */
+/** What is said to two answers tells neither why it is wrong, and what is explained to all is said once. */
 function sharedFaults(replies: readonly string[]): string[] {
   const said = replies.flatMap((reply) => [...new Set(reply.split(/(?<=[.?])\s+/))]);
   const shared = said.filter((sentence, i) => said.indexOf(sentence) < i);
-  return [...new Set(shared)].map((sentence) => `two replies say: ${sentence}`);
+  return [...new Set(shared)].map((sentence) => `said twice: ${sentence}`);
 }
 
 function lengthFaults(ask: string, says: readonly string[]): string[] {

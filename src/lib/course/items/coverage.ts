@@ -83,7 +83,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Snap it up, then follow it down on semi-slack line.': [
       'sweep-or-lift',
       'stroke-when',
-      'stroke-fall'
+      'stroke-pendulum'
     ],
     'Know what a pendulum fall costs.': ['stroke-pendulum', 'contact-pendulum']
   },
@@ -114,19 +114,15 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   'bite-or-bottom': {
     'Tell what moves from what holds.': ['bite-while-still', 'snag-or-fish', 'bite-weight-gone'],
-    'Set on a bite in time, and only on a bite.': [
-      'bite-while-still',
-      'bite-sweep',
-      'bite-set-cost'
-    ]
+    'Set on a bite in time, and only on a bite.': ['bite-while-still', 'bite-mush', 'bite-set-cost']
   },
   'hook-set': {
-    'Reel down, then sweep, in time.': ['set-slack', 'bite-sweep'],
+    'Reel down, then sweep, in time.': ['set-slack'],
     'Know when to set, when to reel first, and when not to.': ['set-tight', 'set-not']
   },
   'first-drop': {
-    'Know a bite on the drop by the line.': ['drop-watch', 'drop-early'],
-    'Set on a bite on semi-slack line.': ['bite-semi-slack']
+    'Know a bite on the drop by the line.': ['drop-watch'],
+    'Set on a bite on semi-slack line.': ['bite-early-stop']
   },
   snags: {
     'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
@@ -138,7 +134,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   'season-map': {
     'Know where to start, and with what.': ['season-spot', 'season-retrieve', 'season-thermocline'],
-    'Know when to move first and when to stay.': ['move-or-stay', 'move-first']
+    'Know when to move first and when to stay.': ['move-or-stay']
   },
   'season-and-mood': {
     'Pick a retrieve for what fish show, and defend it.': [

@@ -11,7 +11,7 @@ export const afloat = [
       ['it falls faster: it weighs more', 'Soft plastic weighs next to nothing in water.'],
       ['it looks bigger and acts the same', 'It doesn’t act the same: time a drop and see.']
     ],
-    'A bigger trailer pushes more water aside. Count it again, and slow your hand.',
+    'Time a drop with it, and slow your hand: what falls slowly lifts easily.',
     ['fall with a big trailer', 'fall with a small trailer'],
     { most: 'fall_s' }
   ),
@@ -90,17 +90,6 @@ export const afloat = [
     ['fall']
   ),
   fact(
-    'drop-early',
-    'first-drop',
-    'How do you tell a ledge from a fish when it stops early?',
-    [
-      ['reel down: a fish moves or pulls back', 'Right. Then sweep. A ledge just stays dead.'],
-      ['wait, and see if it stops there again', 'By then a fish would be gone.'],
-      ['by feel: a fish stops it much softer', 'On slack line your hand feels neither one.']
-    ],
-    'Reel down. It moves or pulls back: sweep. It stays dead: a ledge. Many guides call it a fish until it isn’t.'
-  ),
-  fact(
     'boat-away',
     'boat-position',
     'The boat drifts away from your jig. What does that do to a drag?',
@@ -118,11 +107,11 @@ export const afloat = [
     'boat-position',
     'Nothing holds the boat, wind at your back. You drag and feel no weight. What’s up?',
     [
-      ['you drift onto it: it’s slack', 'Right. Reel first, or turn the boat.'],
+      ['you drift onto it: it’s slack', 'Right. The boat gives back what your tip takes.'],
       ['the wind has lifted it off bottom', 'Wind pushes line in the air, not a jig on bottom.'],
-      ['you’ve lost bottom and need more line', 'More line is more slack. Reel it up first.']
+      ['you’ve lost bottom and need more line', 'More line is only more slack.']
     ],
-    'The boat gives back what your tip takes. Reel it up before you move.',
+    'Reel up what the drift gives you, then move. Or turn the boat.',
     ['slow drag', 'drag, drifting onto it'],
     { most: 'travel_m' }
   ),
@@ -151,7 +140,7 @@ export const afloat = [
         'Nine times would take a jig that slows down. It doesn’t.'
       ]
     ],
-    'A jig falls at one speed nearly all the way, so the count goes with the depth.',
+    'Time your jig well in one depth, and you know its count for any other.',
     ['deep fall', 'fall in shallow water'],
     { most: 'fall_s', times: [2.5, 3.6] }
   ),
@@ -167,16 +156,5 @@ export const afloat = [
     'Heavier gets down and talks better in deep water. Some guides go lighter on purpose, for a slow fall.',
     [],
     'guides differ'
-  ),
-  fact(
-    'move-first',
-    'season-map',
-    'Good spot, ten casts, no bait, no fish on the screen. What now?',
-    [
-      ['move: find fish, then fine-tune', 'Right. Place comes before retrieve.'],
-      ['slow down: there must be some fish', 'Slow is for fish you know are there.'],
-      ['go lighter: the fall must be wrong', 'No fall is right where there’s no fish.']
-    ],
-    'No retrieve catches a fish that isn’t there. Season tells you where to look next.'
   )
 ];

@@ -23,7 +23,7 @@ export const bottoms = [
       ['gravel', 'Gravel ticks: you feel single stones.'],
       ['brush', 'Brush loads and lets go. This stays even.']
     ],
-    'Sand has no single stones to feel, so the pull stays even.',
+    'Mud is even, too, but the first pull sticks. Sand lets go at once.',
     ['sand', 'gravel'],
     { sign: 'smooth' }
   ),
@@ -36,7 +36,7 @@ export const bottoms = [
       ['boulders', 'Boulders sit feet apart: a long load, then a drop.'],
       ['mud', 'Mud doesn’t tick.']
     ],
-    'Small stones come one right after another. Big ones come now and then.',
+    'The closer the ticks, the smaller the stones.',
     ['gravel', 'chunk rock'],
     { sign: 'knocks' }
   ),
@@ -49,7 +49,7 @@ export const bottoms = [
       ['a weed patch that slowly tore loose', 'Weeds let go crisp, and nothing drops.'],
       ['a soft hole in an otherwise flat spot', 'A hole drops without the load before it.']
     ],
-    'A climb and a drop make a rock. How long it climbs tells you how big.',
+    'Let it sit after the drop: fish use the shade behind a rock.',
     ['boulders'],
     { sign: 'long loads' }
   ),
@@ -75,7 +75,7 @@ export const bottoms = [
       ['a stump: a solid thud and a dead stop', 'A stump is sudden. This built up.'],
       ['clay: smooth and firm, a little sticky', 'Clay feels the same all the way.']
     ],
-    'Grass builds up and lets go. A stump just stops you.',
+    'Slow down and you tell it from brush, which springs and lets go softly.',
     ['grass'],
     { sign: 'springs' }
   ),
@@ -102,7 +102,7 @@ export const bottoms = [
       ['a fast one that covers more of it', 'A fast jig leaves the bottom and touches less.'],
       ['a long one, however fast you pull it', 'Long only helps while the jig is down.']
     ],
-    'You can’t feel what you don’t touch, and a slow jig stays down.',
+    'What you don’t touch you don’t feel: miss a rock, and you cast past it all day.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   )

@@ -76,7 +76,7 @@ export const choices = [
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
       ['give slack so that it slides back', 'Then it never climbs over.']
     ],
-    'Slow over cover: load, over, drop, rest. That way you feel all of the rock.',
+    'Slow over cover: load, over, drop, rest. Then you know where that rock is.',
     ['chunk rock']
   ),
   fact(
@@ -131,21 +131,6 @@ export const choices = [
     ['stroke']
   ),
   fact(
-    'stroke-fall',
-    'stroke',
-    'Most bites on a stroke come on the fall. How do you keep the line?',
-    [
-      ['just short of tight, followed down', 'Right. It falls free, and you see the bite.'],
-      [
-        'tight all the way, to feel it all',
-        'Then it swings toward you instead of dropping straight.'
-      ],
-      ['good and loose, so that it tumbles', 'Then nothing tells you about the bite.']
-    ],
-    'The tip goes down with the jig: the fall is free and the line still talks.',
-    ['stroke']
-  ),
-  fact(
     'line-stretch',
     'line-rod',
     'What does stretchy line do to a quick hop?',
@@ -184,7 +169,7 @@ export const choices = [
       ['slow drags: they don’t go as far', 'A slow drag changes by hardly an inch.'],
       ['feel: each rock knocks harder', 'A soft tip soaks up knocks, too.']
     ],
-    'A soft tip gives at the start of a quick move. A slow move has time to load it.',
+    'On a slow move the tip loads once and then follows your hand.',
     ['snap with a stiff rod', 'snap with a soft rod'],
     { most: 'peak_height_m' }
   ),
@@ -197,7 +182,7 @@ export const choices = [
       ['a slower lift, to spare the tip', 'Slower keeps it lower, or on the bottom.'],
       ['nothing: the tip goes just as far', 'It bends first, so less of your lift gets to the jig.']
     ],
-    'A soft tip soaks up the start, so put more in. Then go by what you saw.',
+    'How much more is up to the rod. Try one, look, and go by that.',
     ['snap with a stiff rod', 'snap with a soft rod'],
     { most: 'peak_height_m' }
   ),
@@ -210,7 +195,7 @@ export const choices = [
       ['nothing: it falls like it always does', 'A held line pulls it toward you as it falls.'],
       ['feel: on tight line you miss the bite', 'A tight line is what you feel best on.']
     ],
-    'A held line makes it a pendulum: slower, and closer to you. Lower the tip with it.',
+    'A held line makes it a pendulum. Lower the tip with the jig, and it falls straighter.',
     ['fall with the reel engaged', 'fall'],
     { most: 'fall_s' }
   ),
@@ -231,10 +216,13 @@ export const choices = [
     'Summer, and there’s a thermocline at {22 ft|7 m}. Where do you look first?',
     [
       ['at it or above it: few fish below', 'Right. Under it there’s often too little oxygen.'],
-      ['below it, because it’s cool there', 'It’s cool, and often too low on oxygen.'],
-      ['on bottom, however deep that is', 'Bottom below it is often too low on oxygen.']
+      ['below it, because it’s cool there', 'Cool, but often too low on oxygen.'],
+      [
+        'on bottom, however deep that is',
+        'Only where bottom is above it. Deeper there are few fish.'
+      ]
     ],
-    'Often there’s hardly any oxygen under a summer thermocline, and fish need it. Deeper isn’t always better.'
+    'Water under a thermocline doesn’t mix with the air above, so its oxygen gets used up.'
   ),
   fact(
     'morning-log',

@@ -28,7 +28,7 @@ export const retrieves = [
         'If it’s off bottom, that lifts it more. Let it sink first.'
       ]
     ],
-    'Lost bottom? Stop. Let it sink. A jig left alone always comes back down.',
+    'A jig left alone always comes back down, and slack line tells you when.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
@@ -89,7 +89,7 @@ export const retrieves = [
       ['pushes the jig out away from you', 'Line can’t push.'],
       ['stays tight: the reel holds it', 'The tip came closer, so there’s line to spare.']
     ],
-    'Lower the tip and there’s more line out than you need. The reel takes it back.',
+    'A lift takes line in only while the rod is up. To keep it, reel as you lower.',
     ['hop']
   ),
   fact(
@@ -125,7 +125,7 @@ export const retrieves = [
       ['slow your hand down until tries close up', 'They’re close together already.'],
       ['nothing: take ten more tries first', 'Ten in one place isn’t luck.']
     ],
-    'All tries off the same way: aim shorter, and they come in.'
+    'Ten alike need one fix. Take five more and see if they come in.'
   ),
   fact(
     'ruler-spread',
@@ -136,7 +136,7 @@ export const retrieves = [
       ['aim shorter than you did, each time', 'That spoils the average, which is right.'],
       ['nothing: the average is right', 'A fish sees one move, not your average.']
     ],
-    'A hand that isn’t steady scatters. Slow it down and tries close up.'
+    'Half of them long and half short is a hand in a hurry, not a wrong ruler.'
   ),
   fact(
     'ruler-first',

@@ -118,6 +118,6 @@ export const safety = [
       ['anyone I call once I’m on the water', 'A wet phone calls nobody. Tell them first.'],
       ['the one who finds the note on my dashboard', 'Nobody reads it until dark.']
     ],
-    'Help comes when somebody knows you’re late. And no alcohol on the water.'
+    'Help comes when somebody on shore knows that you’re late.'
   )
 ];

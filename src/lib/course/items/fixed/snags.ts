@@ -34,7 +34,7 @@ export const snags = [
       ['draw the tight line until it gives', 'That’s just a pull. Letting go does the work.'],
       ['snap the rod up, like a hook set', 'That sets the hook in the wood.']
     ],
-    'Pull the tight line like a bowstring and let go: the jig gets knocked backward.'
+    'Point the rod at the snag, pull the line out like a bowstring, and let go. Once or twice.'
   ),
   fact(
     'snag-break',
@@ -56,7 +56,7 @@ export const snags = [
       ['heavy braid wedges in the cracks', 'It’s the hook that hangs, not the line.'],
       ['heavy braid hides how hard you pull', 'You feel it fine. The hook feels it, too.']
     ],
-    'Braid hardly stretches, so the point gets all of it. Shake it on slack instead.',
+    'Mono would soften it some. Whatever the line, shake it on slack instead.',
     ['chunk rock']
   ),
   fact(

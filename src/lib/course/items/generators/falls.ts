@@ -29,7 +29,7 @@ const OFF = {
   },
   over: {
     times: 1.6,
-    reply: 'Too many: it’s down before that.'
+    reply: 'Too many. It’s down by then, and lies there while you count.'
   }
 } as const;
 /** Two wrong ones beside the right one: both below it, on both sides, or both above. */
@@ -46,15 +46,16 @@ const fallCount: Generator = {
   make: (random, share) => {
     const { setup, trailer } = drawFall(random);
     const wrong = dealt(share, AROUND);
+    const { depth_m } = setup.water;
+    const pace = saidAbout(depth_m / nominalOf(falling(setup), 'fall_s'));
     return chooseValue({
-      ask: `${saidOut(setup.water.depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
+      ask: `${saidOut(depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
       caption: 'The fall',
       run: falling(setup),
       measure: 'fall_s',
       unknowns: 'drag',
       right: 'Right. Three timed drops give you your own number.',
-      explain:
-        'A jig gets to one even speed right away: so many feet a second, all the way down. Weight, skirt and trailer set how many.',
+      explain: `It gets to one even speed right away, this one about ${pace} a second. Weight, skirt and trailer set it.`,
       errors: (key) =>
         wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
       says: (s) => `about ${Math.max(2, Math.round(s))} seconds`

@@ -1,96 +1,11 @@
-import type { GroundKind } from '../../../model';
 import type { Random } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, shuffled } from '../draw';
 import { recogniseDrawn } from '../drawn-item';
 import type { Generator } from '../generator';
 import type { ItemKind } from '../item';
 import { shownEvenDrag } from '../moves';
-import { STOPS_S, type PullFeature } from '../pull-features';
-
-interface Bottom {
-  kind: GroundKind;
-  says: string;
-  /** What of it is seen in a chart of the pull. */
-  drawn: PullFeature;
-  /** A sentence without its end. */
-  feels: string;
-  /** What of it came up the line this time: what follows "it". */
-  came: string;
-}
-
-/** Bottoms that are taken for one another: three that knock, three that catch, three that are even. */
-const LOOK_ALIKES = {
-  hard: [
-    {
-      kind: 'gravel',
-      says: 'gravel',
-      drawn: 'many ticks',
-      feels: 'Gravel ticks fast and light',
-      came: 'ticked fast and light'
-    },
-    {
-      kind: 'chunk rock',
-      says: 'chunk rock',
-      drawn: 'uneven knocks',
-      feels: 'Chunk rock knocks hard, at odd times',
-      came: 'knocked hard, at odd times'
-    },
-    {
-      kind: 'boulders',
-      says: 'boulders',
-      drawn: 'long load, then a drop',
-      feels: 'Boulders load the line long, then drop the jig',
-      came: 'loaded long, then dropped'
-    }
-  ],
-  catchy: [
-    {
-      kind: 'brush',
-      says: 'brush',
-      drawn: 'slow loads that slip',
-      feels: 'Brush loads up like a spring, then slips off',
-      came: 'loaded like a spring and slipped off'
-    },
-    {
-      kind: 'grass',
-      says: 'grass',
-      drawn: 'catches of any length',
-      feels: 'Grass builds up, then lets go crisp',
-      came: 'built up and let go, again and again'
-    },
-    {
-      kind: 'shell bed',
-      says: 'a shell bed',
-      drawn: 'short hard catches',
-      feels: 'A shell bed crunches, with hard little catches',
-      came: 'crunched, with hard little catches'
-    }
-  ],
-  even: [
-    {
-      kind: 'mud',
-      says: 'mud',
-      drawn: 'sticks, then goes even',
-      feels: 'Mud grabs a jig that rests',
-      came: 'pulled hardest right at the start'
-    },
-    {
-      kind: 'sand',
-      says: 'sand',
-      drawn: 'even from the start',
-      feels: 'Sand is even from the first inch',
-      came: 'was even all the way'
-    },
-    {
-      kind: 'gravel',
-      says: 'fine gravel',
-      drawn: 'many ticks',
-      feels: 'Fine gravel ticks, stone by stone',
-      came: 'ticked, stone by stone'
-    }
-  ]
-} as const satisfies Record<string, readonly Bottom[]>;
-type Family = keyof typeof LOOK_ALIKES;
+import { LOOK_ALIKES, type BottomSign, type Family } from '../look-alikes';
+import { STOPS_S } from '../pull-features';
 
 /** So many laid grounds of each kind questions are asked over. */
 const GROUNDS_LAID = 60;
@@ -104,21 +19,20 @@ function bottomItem(id: string, kind: ItemKind, family: Family, shows: 'pull' | 
     kind,
     objective: 'bottoms',
     make: (random, share) =>
-      bottomDraft(random, dealt<Bottom>(share, LOOK_ALIKES[family]), family, shows)
+      bottomDraft(random, dealt<BottomSign>(share, LOOK_ALIKES[family]), family, shows)
   };
 }
 
-function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' | 'felt') {
+function bottomDraft(random: Random, key: BottomSign, family: Family, shows: 'pull' | 'felt') {
   const ground = { kind: key.kind, seed: laid(random) };
   const gear = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [40, 50])) });
-  const options = shuffled<Bottom>(random, LOOK_ALIKES[family]).map(
-    ({ kind, says, drawn, feels }) => ({
-      id: kind.replaceAll(' ', '-'),
-      says,
-      drawn,
-      reply: kind === key.kind ? `Right. It ${key.came}.` : `${feels}; this ${key.came}.`
-    })
-  );
+  const now = key[shows][1];
+  const options = shuffled<BottomSign>(random, LOOK_ALIKES[family]).map((one) => ({
+    id: one.kind.replaceAll(' ', '-'),
+    says: one.says,
+    drawn: one.drawn,
+    reply: one.kind === key.kind ? `Right. It ${now}.` : `${one[shows][0]}; this one ${now}.`
+  }));
   return recogniseDrawn({
     ask:
       shows === 'felt'
@@ -134,7 +48,7 @@ function bottomDraft(random: Random, key: Bottom, family: Family, shows: 'pull' 
     shows,
     options,
     key: key.kind.replaceAll(' ', '-'),
-    explain: `${key.feels}. Go slow to tell: a fast jig comes off bottom and misses what you want to feel.`
+    explain: key.why
   });
 }
 

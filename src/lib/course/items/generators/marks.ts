@@ -4,10 +4,12 @@ import { nominalOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownDrag, shownHops, SLOW_S_FT } from '../moves';
 import { aboutSaid_m, saidAbout, saidFeet, saidHour, saidInches, saidSeconds } from '../said';
-import { bySlackRule, SLACK_RULE, slackSum } from '../slack-rule';
+import { bySlackRule, slackSum } from '../slack-rule';
 import { markValue } from '../value-item';
 
 const STOPS = 'Mark where it stops, from where it sits now.';
+/** To a mark that no beginner's error leads to; the rule itself is explained to everyone. */
+const LEFT_OVER = 'Take the slack off the tip’s move, and mark what’s left.';
 
 /** Slack before the sweep, in; with none of it, the jig comes as far as the tip. */
 const HANGING_IN = [1, 5, 6, 8, 10] as const;
@@ -59,7 +61,7 @@ const dragStop: Generator = {
       ],
       other: isTight
         ? 'There’s hardly any slack: it stops close to where the tip’s move ends.'
-        : SLACK_RULE
+        : LEFT_OVER
     });
   }
 };
@@ -99,7 +101,7 @@ const slackDrag: Generator = {
           reply: 'Slack doesn’t eat that much: once it’s out, the jig comes with the tip.'
         }
       ],
-      other: SLACK_RULE
+      other: LEFT_OVER
     });
   }
 };
@@ -130,7 +132,7 @@ const twoHops: Generator = {
       caption: 'Two hops, nothing reeled',
       run: hopped(2),
       measure: 'travel_m',
-      right: 'Right. The second lift gains nothing, and swing adds a little.',
+      right: 'Right. A bit past the first hop, and no more.',
       explain:
         'Lowering the rod gives line back, so the same lift gains nothing. What a hop adds off bottom is swing. Reel up what you lower.',
       errors: () => [

@@ -3,7 +3,7 @@ import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import { nominalOf, shownScenarioOf } from '../measure';
 import { shownDrag, shownLift, SLOW_S_FT } from '../moves';
-import { chooseBy, orderBy } from '../rank-item';
+import { chooseBy, orderBy, type Contender } from '../rank-item';
 import { saidFeet, saidHour, saidInches, saidSeconds } from '../said';
 import { SLACK_RULE } from '../slack-rule';
 
@@ -129,23 +129,58 @@ const hoursByTravel: Generator = {
         id: idOf(from),
         says: `from ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
         reply: (best: string) =>
-          `From ${saidHour(from)} ${want === 'most' ? 'less' : 'more'} of the tip’s swing goes away from the jig than from ${saidHour(hours.find((one) => idOf(one) === best) ?? from)}.`,
+          `From ${saidHour(from)} the tip gains ${want === 'most' ? 'less' : 'more'} on the jig than from ${saidHour(hours.find((one) => idOf(one) === best) ?? from)}.`,
         run: shownLift(setup, from, from + 1, duration_s)
       })),
-      right: 'Right. What counts is how much farther the tip gets from the jig.',
-      explain: `Low, the tip crosses the line; high, it goes straight away from the jig. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
+      right: `Right. That’s where the tip gains ${want === 'most' ? 'most' : 'least'} on the jig.`,
+      explain: `The tip gains most where rod and line stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
 };
 
-/** Which move is right, what is asked for it to be right, and what stands beside it. */
+const SLOWER = 'A slow move gets it up less than a quick one.';
+const DRAGS = 'A slow, low sweep only drags it.';
+const SHORTER = 'Quick, but short: a snap over three hours goes higher.';
+const HIGHEST = 'Long and quick: nothing takes it higher.';
+const QUICKER = 'Short, but quick: that gets it up more than a slow move.';
+/** What is asked, and three moves, the right one first, each with what is said to it. */
 const HEIGHTS = [
-  { want: 'least', moves: ['slow-sweep', 'hop', 'stroke'] },
-  { want: 'most', moves: ['hop', 'slow-sweep', 'slow-lift'] },
-  { want: 'most', moves: ['stroke', 'hop', 'slow-sweep'] },
-  { want: 'least', moves: ['slow-lift', 'hop', 'stroke'] },
-  { want: 'least', moves: ['slow-long', 'hop', 'stroke'] },
-  { want: 'most', moves: ['stroke', 'hop', 'slow-lift'] }
+  {
+    want: 'least',
+    moves: {
+      'slow-sweep': 'Right. Slow and low: it only drags.',
+      hop: QUICKER,
+      stroke: HIGHEST
+    }
+  },
+  {
+    want: 'most',
+    moves: {
+      hop: 'Right. It’s the only quick one, and quick lifts.',
+      'slow-sweep': DRAGS,
+      'slow-lift': SLOWER
+    }
+  },
+  {
+    want: 'most',
+    moves: { stroke: 'Right. It’s both long and quick.', hop: SHORTER, 'slow-sweep': DRAGS }
+  },
+  {
+    want: 'least',
+    moves: { 'slow-lift': 'Right. It’s slow, and it’s short.', hop: QUICKER, stroke: HIGHEST }
+  },
+  {
+    want: 'least',
+    moves: {
+      hop: 'Right. This close in, a long lift goes higher even when it’s slow.',
+      'slow-long': 'Slow, but long: this close, the rising rod lifts it more than a short hop.',
+      stroke: HIGHEST
+    }
+  },
+  {
+    want: 'most',
+    moves: { stroke: 'Right. It’s long, and it’s quick.', hop: SHORTER, 'slow-lift': SLOWER }
+  }
 ] as const;
 
 const sweepOrLift: Generator = {
@@ -154,48 +189,45 @@ const sweepOrLift: Generator = {
   objective: 'stroke',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5), cast_m: ft(pick(random, [25, 30, 35])) });
-    const { want, moves } = dealt(share, HEIGHTS);
+    const { want, moves } = dealt<{ want: 'most' | 'least'; moves: Partial<Record<Move, string>> }>(
+      share,
+      HEIGHTS
+    );
     const feet = pick(random, [1.5, 2, 2.5]);
     const hop_s = pick(random, [0.6, 0.8]);
-    const all = {
+    const all: Record<Move, Pick<Contender, 'says' | 'run'>> = {
       'slow-sweep': {
         says: `a low sweep, ${saidFeet(feet)} in 5 seconds`,
-        run: shownDrag(setup, ft(feet), 5),
-        reply: 'A slow, low sweep only drags it.'
+        run: shownDrag(setup, ft(feet), 5)
       },
       'slow-lift': {
         says: 'a lift, 9 to 10 o’clock in 4 seconds',
-        run: shownLift(setup, 9, 10, 4),
-        reply: 'A slow lift gets it up less than a quick one.'
+        run: shownLift(setup, 9, 10, 4)
       },
       'slow-long': {
         says: 'a long lift, 9 to 12 o’clock in 9 seconds',
-        run: shownLift(setup, 9, 12, 9),
-        reply: 'Long, but slow: it comes up less than on a quick one.'
+        run: shownLift(setup, 9, 12, 9)
       },
-      hop: {
-        says: 'a quick hop, 10 to 11 o’clock',
-        run: shownLift(setup, 10, 11, hop_s),
-        reply: 'A short, quick lift hops it: more than a drag, less than a stroke.'
-      },
-      stroke: {
-        says: 'a long, quick snap, 9 to 12 o’clock',
-        run: shownLift(setup, 9, 12, 0.7),
-        reply: 'A snap over three hours is long and quick: nothing takes it higher.'
-      }
+      hop: { says: 'a quick hop, 10 to 11 o’clock', run: shownLift(setup, 10, 11, hop_s) },
+      stroke: { says: 'a long, quick snap, 9 to 12 o’clock', run: shownLift(setup, 9, 12, 0.7) }
     };
-    return chooseBy({
+    const [[first, right], ...others] = Object.entries(moves) as [Move, string][];
+    const draft = chooseBy({
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod. Which move takes it ${want === 'most' ? 'highest' : 'least'} off bottom?`,
       pick: want,
       measure: 'peak_height_m',
-      contenders: shuffled(random, moves).map((id) => {
-        const { reply, ...move } = all[id];
-        return { id, ...move, reply: () => reply };
-      }),
-      right: 'Right. Quick and long lifts it; slow and low drags it.',
-      explain: 'Pace and length make the height. A slow move has no pace, however long it is.'
+      contenders: shuffled(random, [[first, right], ...others] as const).map(([id, says]) => ({
+        id,
+        ...all[id],
+        reply: () => says
+      })),
+      right,
+      explain: 'Height takes pace and length. Close in it takes less of both: the line is steep.'
     });
+    return draft?.answer.key === first ? draft : null;
   }
 };
+
+type Move = 'slow-sweep' | 'slow-lift' | 'slow-long' | 'hop' | 'stroke';
 
 export const orders = [pacesByHeight, slackByTravel, hoursByTravel, sweepOrLift];
