@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { lazyRun } from '../../src/lib/course/lazy';
-import { isOffBottom } from '../../src/lib/model';
+import { isOffBottom, type Move } from '../../src/lib/model';
 import { bottomUnder } from '../../src/lib/scoring/run-to-grade';
 import { heightWords, readoutAt, readoutUntil_s, wayWords } from '../../src/lib/sandbox/readout';
 import { seriesOf } from '../../src/lib/sandbox/series';
@@ -15,7 +15,7 @@ import {
 } from '../../src/lib/scoring';
 
 /** Hands that are wrong in their own ways, and the one that is right. */
-const TRIES = ['beginner', 'at once', 'fastest', 'back and forth', 'reference'] as const;
+const TRIES = ['beginner', 'at once', 'fastest', 'back and forth', 'far', 'reference'] as const;
 
 const untied = (words: string) => words.replaceAll('\u00a0', ' ');
 const length = (m: number) => untied(formatLength(m, 'imperial'));
@@ -28,10 +28,23 @@ function inches(words: string): number {
   return 12 * Number(ft) + Number(inch) + (half ? 0.5 : 0);
 }
 
+function moveOf(challenge: Challenge, name: (typeof TRIES)[number]): Move {
+  if (name === 'far') return farTurn(challenge);
+  return name === 'beginner' || name === 'reference' ? challenge[name] : lazyRun(name, challenge);
+}
+
+/** Much too far in a moment: what flies swings in, farther than the tip came. */
+function farTurn({ plane, start }: Challenge): Move {
+  const from_deg = plane === 'lift' ? start.elevation_deg : start.azimuth_deg;
+  const turn = { from_deg, to_deg: from_deg + 50, duration_s: 0.6 };
+  return plane === 'lift'
+    ? { kind: 'lift', ...turn }
+    : { kind: 'sweep', ...turn, elevation_deg: start.elevation_deg };
+}
+
 /** What is said of a try, and what stands beside its picture at its end. */
 function bothOf(challenge: Challenge, name: (typeof TRIES)[number]) {
-  const move =
-    name === 'beginner' || name === 'reference' ? challenge[name] : lazyRun(name, challenge);
+  const move = moveOf(challenge, name);
   const graded = gradeTry(challenge, move);
   const { result } = graded;
   const heightAt = bottomUnder(challenge.setup);
@@ -42,6 +55,7 @@ function bothOf(challenge: Challenge, name: (typeof TRIES)[number]) {
   const { did, why } = describeTry(challenge, graded, 'imperial');
   const { depth_m } = challenge.setup.water;
   return {
+    result,
     said: untied(`${did} ${why}`),
     lifts: shownLifts(result.trace, heightAt).lifts.filter(({ from }) => from > 0),
     way_m: series.baitTravel_m,
@@ -51,7 +65,7 @@ function bothOf(challenge: Challenge, name: (typeof TRIES)[number]) {
 }
 
 const contradictions = (challenge: Challenge, name: (typeof TRIES)[number]): string[] => {
-  const { said, lifts, way_m, height, way } = bothOf(challenge, name);
+  const { result, said, lifts, way_m, height, way } = bothOf(challenge, name);
   const faults: string[] = [];
   const left = /left the bottom (at once|where it lay|after (.*?)) and rose (.*?)\./.exec(said);
   const first = lifts.find(({ rise_m }) => isOffBottom(rise_m));
@@ -65,9 +79,22 @@ const contradictions = (challenge: Challenge, name: (typeof TRIES)[number]): str
     if (height.startsWith('on') && height !== `on the bottom, was ${left[3]} up`)
       faults.push(height);
   }
-  const went = /(?:the jig|The jig went|moved the jig) ((?:\d+ ft )?(?:\d\S* in|\d+ ft))/.exec(
-    said
-  );
+  // The first lesson says that on the bottom it cannot outrun the tip; a drifting boat pulls, too.
+  const both =
+    /moved the tip ((?:\d+ ft ?)?(?:\d\S* in)?)(?:, counting both ways, and)?.* the jig ((?:\d+ ft ?)?(?:\d\S* in)?)[:;]/.exec(
+      said
+    );
+  if (
+    both &&
+    !challenge.setup.drift_m_s &&
+    result.hops.length > 0 &&
+    inches(both[2].trim()) > inches(both[1].trim())
+  )
+    faults.push('outran the tip');
+  const went =
+    /(?:the jig(?: swung in)?|The jig went|moved the jig) ((?:\d+ ft )?(?:\d\S* in|\d+ ft))/.exec(
+      said
+    );
   const reeled = /reel dragged it (.*?)\./.exec(said)?.[1] ?? '0 in';
   if (went && !/away from/.test(said) && inches(way) !== inches(went[1]) + inches(reeled))
     faults.push(`${way} moved`);

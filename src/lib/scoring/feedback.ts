@@ -101,8 +101,15 @@ function didSentence(challenge: Challenge, { result, grade }: GradedRun, units: 
   if (isStill(hand) && hand !== result)
     return `You held still, and the boat moved the jig ${jig}${beside}.`;
   const and = tip.includes(',') ? ', and' : ' and';
+  const went = hand === result && hasSwungIn(result, moved_m, units) ? 'swung in ' : '';
   const reel = asked ? reelSentence(asked, result, units) : '';
-  return `${tip}${and} the jig ${jig}${beside}${stonesTouched(grade)}.${reel}`;
+  return `${tip}${and} the jig ${went}${jig}${beside}${stonesTouched(grade)}.${reel}`;
+}
+
+/** On the bottom a jig does not outrun the tip: what came farther, as it is told, flew. */
+function hasSwungIn(result: Result, moved_m: number, units: Units): boolean {
+  const isFarther = toldLength(moved_m, units) > toldLength(tipTravel(result), units);
+  return isFarther && result.hops.length > 0;
 }
 
 /**

@@ -41,7 +41,7 @@ export default {
     {
       says: [
         'Slack out, slow tip: the jig goes about as far as the tip.',
-        'It can’t outrun the tip: about {2 ft|60 cm}.'
+        'On bottom it can’t outrun the tip: about {2 ft|60 cm}.'
       ],
       // The tip goes 0.61 m.
       basis: { run: 'slow', holds: { travel_m: [0.5, 0.61] } }
@@ -76,7 +76,7 @@ export default {
             id: 'double',
             says: 'About {4 ft|1.2 m}',
             holds: { travel_m: [1, 1.44] },
-            reply: 'It can’t outrun the tip: about {2 ft|60 cm}.'
+            reply: 'On bottom it can’t outrun the tip: about {2 ft|60 cm}.'
           }
         ]
       }
