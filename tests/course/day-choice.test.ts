@@ -98,6 +98,16 @@ describe('a choice for the day', () => {
     expect(said('drag', 'empty', blank)).toMatch(/reason to move/);
   });
 
+  test('defends what covers water on a first cast in summer, and no stroke over cool fish or in an empty spot', () => {
+    const said = (n: number, choice: DayChoice, reason: DayReason) =>
+      dayVerdict(dayOf(n), choice, reason, figuresOn(n), 'imperial').join(' ');
+    expect(said(7, 'strokes', 'covers')).toMatch(/^Right.*what counts today/);
+    expect(said(1, 'strokes', 'rises')).toMatch(/too high for cool fish/);
+    expect(said(1, 'drag-hop', 'rises')).toMatch(/^Right.*what counts today/);
+    expect(said(7, 'move', 'covers')).toMatch(/nothing says to leave/);
+    expect(said(18, 'strokes', 'covers')).toMatch(/empty spot/);
+  });
+
   test('begins on another day in each lesson that asks', () => {
     const begun = loadLessons().flatMap(({ sections }) =>
       sections.flatMap((section) => ('day' in section && section.day ? [section.day] : []))

@@ -64,10 +64,12 @@ const NO_SIGN = 'Your first cast of the day.';
 /** Days on which only the map tells, among all. */
 const MAP_PART = 0.5;
 /** Each well inside a row of the map, °F. */
-const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts'> & { degF: readonly number[] })[] = [
+const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts' | 'highest_m'> & {
+  degF: readonly number[];
+})[] = [
   { degF: [40, 42, 44, 46], best: 'drag', counts: ['near'] },
-  { degF: [53, 55, 57], best: 'drag-hop', counts: ['near', 'rises'] },
-  { degF: [78, 80, 82], best: 'strokes', counts: ['rises'] }
+  { degF: [53, 55, 57], best: 'drag-hop', counts: ['near', 'rises'], highest_m: ft(1.5) },
+  { degF: [78, 80, 82], best: 'strokes', counts: ['rises', 'covers'] }
 ];
 /** Where any mood may be met, °F: neither the coldest nor the warmest. */
 const SIGN_DAYS_F = [55, 62, 66, 70];
@@ -81,6 +83,8 @@ export interface Day {
   why: string;
   /** Reasons that this day gives; common practice, no source. */
   counts: readonly DayReason[];
+  /** What rises higher than this is out of reach of the day’s fish, m: a hop's most. Common practice, no source. */
+  highest_m?: number;
 }
 
 /** The nth day, from 1 on: always the same one. */

@@ -60,22 +60,31 @@ function reasonWords(
   reason: DayReason,
   figures: Readonly<Record<DayRetrieve, DayFigures>>
 ): string {
-  const counts = day.counts.includes(reason);
   if (reason === 'worked') return 'Last time was another day. What does this one show?';
-  if (reason === 'empty') return emptyWords(choice, counts);
-  if (choice === 'move') {
-    if (reason !== 'covers') return 'That’s a reason for a retrieve, not for a move.';
-  } else if (!bearsOut(reason, figures[choice]))
-    return 'Your reason doesn’t hold: look at what the jig does.';
-  if (!counts) return 'Your reason is true, but it isn’t why.';
-  return choice === day.best
-    ? 'Your reason holds, and it’s what counts today.'
-    : 'Your reason holds and counts today: you can defend that.';
+  if (reason === 'empty') return emptyWords(choice, day.counts.includes(reason));
+  return choice === 'move'
+    ? moveWords(day, reason)
+    : jigWords(day, choice, reason, figures[choice]);
+}
+
+const HOLDS = 'Your reason holds, and it’s what counts today.';
+
+function moveWords({ best }: Day, reason: JigReason): string {
+  if (reason !== 'covers') return 'That’s a reason for a retrieve, not for a move.';
+  return best === 'move' ? HOLDS : 'It does, but nothing says to leave yet.';
+}
+
+function jigWords(day: Day, choice: DayRetrieve, reason: JigReason, did: DayFigures): string {
+  const { best, counts, highest_m = Infinity } = day;
+  if (!bearsOut(reason, did)) return 'Your reason doesn’t hold: look at what the jig does.';
+  if (best === 'move') return 'True, but it doesn’t put fish in an empty spot.';
+  if (reason === 'rises' && did.peak_height_m > highest_m)
+    return 'It does, but too high for cool fish: a short hop is enough.';
+  if (!counts.includes(reason)) return 'Your reason is true, but it isn’t why.';
+  return choice === best ? HOLDS : 'Your reason holds and counts today: you can defend that.';
 }
 
 function emptyWords(choice: DayChoice, counts: boolean): string {
   if (!counts) return 'Nothing here says so.';
-  return choice === 'move'
-    ? 'Your reason holds, and it’s what counts today.'
-    : 'Then no retrieve helps. That’s the reason to move.';
+  return choice === 'move' ? HOLDS : 'Then no retrieve helps. That’s the reason to move.';
 }
