@@ -72,10 +72,11 @@ export default [
     // Stopped at the first load.
     beginner: sweep(60, 68, 2)
   },
+  // A try is judged by what the hand did, so the rod answers; questions on this lesson ask for the name.
   {
     id: 'what-is-this-bottom',
     title: 'What is this bottom?',
-    ask: '{1 oz|28 g}: drag slow and feel. Mud tugs once: go {3 ft|90 cm}. Sand is even: {2 ft|60 cm}. Gravel ticks: stop at {1 ft|30 cm}.',
+    ask: 'Mud, sand or gravel? Drag {1 oz|28 g} slowly, feel it, and answer with the rod: mud {3 ft|90 cm}, sand {2 ft|60 cm}, gravel {1 ft|30 cm}.',
     setup: deeperWith({
       mass_kg: JIGS.ounce,
       bottom: { ground: { kind: 'gravel', seed: 5 } },

@@ -28,11 +28,9 @@ export default {
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
     {
-      says: ['Mud holds the jig.', 'Mud tugs once:'],
+      says: ['Mud holds the jig.'],
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
-    { says: ['Sand is even:'], basis: { run: 'sand', sign: 'smooth' } },
-    { says: ['Gravel ticks:'], basis: { run: 'gravel', sign: 'fine ticks', unknowns: 'drag' } },
     {
       says: ['Grass builds up, then lets go.'],
       basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
