@@ -1,5 +1,5 @@
 import { learnTape, type Pixel } from '$lib/film';
-import { INCH_M, parseSetup, seededRandom } from '$lib/model';
+import { INCH_M, parseSetup, seededRandom, simulate } from '$lib/model';
 import { tipTravel } from '$lib/scoring';
 import { describe, expect, test } from 'vitest';
 import * as words from '../../src/lib/sandbox/camera/camera-words';
@@ -112,6 +112,20 @@ describe('a rod before a camera', () => {
     // 30.6° of this rod bring the jig a foot (tests/film/rod/drag.test.ts).
     expect(Math.abs(travel_m / INCH_M - 12)).toBeLessThan(1);
     expect(page.graded?.input).toMatchObject({ kind: 'rod_input', rod: 'real' });
+  });
+
+  test.each([-2.5, -1, 1, 2.5])('held %s° off its start is read as far as it went', (off_deg) => {
+    const [from_deg, to_deg] = [60 + off_deg, 71 + off_deg];
+    const page = overMarks(sweeping(45, 60));
+    page.turn(from_deg, 1, 4).turn(to_deg, 1.5, 2);
+    const azimuth_deg = Array.from(
+      { length: 151 },
+      (_, i) => from_deg + (to_deg - from_deg) * minimumJerk(i / 150)
+    );
+    const move = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 0, azimuth_deg };
+    const really_in = tipTravel(simulate({ ...setup, move, hold_s: 1 })) / INCH_M;
+    expect(page.heard.join(' ')).toMatch(/± 1\/2\sin\./);
+    expect(Math.abs(tipTravel(page.graded!.run.result) / INCH_M - really_in)).toBeLessThan(0.5);
   });
 
   test('goes over the marks once more where one pass did not tell the inch', () => {

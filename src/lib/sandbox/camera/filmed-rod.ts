@@ -16,25 +16,28 @@ export const STILL_BAIT_M = 0.5 * INCH_M;
 /** With more give or take than this there is no grade. */
 export const MOST_ROUGH_M = INCH_M;
 
-/** The rod as the task has it at its start, and as it was held there; farther on as it was filmed. */
+/**
+ * For the eye alone: the rod as the task has it at its start, and as it was held there; farther on as it
+ * was filmed. A grade by it would make a foot from where the rod was held two degrees off an inch longer.
+ */
 export function fromStart(angle_deg: number, heldAt_deg: number, start_deg: number): number {
   const away = Math.abs(angle_deg - heldAt_deg);
   return angle_deg - (heldAt_deg - start_deg) * Math.max(0, 1 - away / FADE_DEG);
 }
 
-/** What a hand did, from the film, without its jitter. Marked as made with a real rod. */
+/**
+ * What a hand did, from the film, without its jitter. Marked as made with a real rod. The line is laid to
+ * where the rod was really held: the task's own start is met to a few degrees only.
+ */
 export function filmedInput(
   recording: RodRecording,
   plane: Plane,
   start: RodAngles,
   heldAt_deg: number
 ): RodInput {
-  const begin = start[movedAngle(plane)];
-  const angle_deg = recording.angle_deg.map((angle) => fromStart(angle, heldAt_deg, begin));
-  const duration_s = movingTime_s({ ...recording, angle_deg });
-  const smooth = filtered({ ...recording, angle_deg }, ROD_RATE_HZ, filterWidth_s(duration_s));
-  // Rounded as every hand's recording is; it begins where the line was laid.
-  const angles = [begin, ...smooth].map((angle) => Math.round(angle * 100) / 100);
+  const smooth = filtered(recording, ROD_RATE_HZ, filterWidth_s(movingTime_s(recording)));
+  // Rounded as every hand's recording is.
+  const angles = [heldAt_deg, ...smooth].map((angle) => Math.round(angle * 100) / 100);
   const held = { elevation_deg: start.elevation_deg, azimuth_deg: start.azimuth_deg };
   return {
     kind: 'rod_input',
