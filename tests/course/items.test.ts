@@ -150,6 +150,19 @@ describe('generated questions', () => {
     expect(slackSum(1, 12)).toMatch(/leaves nothing\.$/);
   });
 
+  test('on lifts tell no inches: guides see half of the model’s', () => {
+    const ranked = SOURCES.filter(({ item }) => /^order-|^hour-of|^sweep-or|^near-or/.test(item));
+    let lifts = 0;
+    for (const { item } of ranked)
+      for (const seed of [1, 2, 3]) {
+        const { explain, cases } = itemOf(item, seed);
+        const isLift = cases.some(({ run }) => run.plane === 'lift');
+        lifts += Number(isLift);
+        if (isLift) expect(explain, item).not.toMatch(/In the model/);
+      }
+    expect(lifts).toBeGreaterThan(12);
+  });
+
   test('are the same for the same seed, and differ between seeds', () => {
     expect(itemOf('mark-drag', 4)).toEqual(itemOf('mark-drag', 4));
     expect(itemOf('mark-drag', 4)).not.toEqual(itemOf('mark-drag', 5));

@@ -125,23 +125,22 @@ function draftOf(
   ranked: readonly Ranked[],
   stand?: 'in order'
 ) {
-  const figures = ranked.map(({ says, measured: { nominal } }) => {
-    const came = isDown(nominal, measure) ? 'on bottom' : written(nominal, measure);
+  // No number of a lift is told: on half of it guides and model differ (docs/decisions).
+  const told = contenders.some(({ run }) => run.plane === 'lift') ? [] : ranked;
+  const figures = told.map(({ says, measured: { nominal } }) => {
+    const came = written(nominal, measure);
     // Beside things that stand in this order already their names are not said twice.
     return stand ? came : `${says}: ${came}`;
   });
   const ids = contenders.map(({ id }) => id);
   return {
     ask,
-    explain: `${explain} In the model: ${figures.join(stand ? ', then ' : '; ')}.`,
+    explain: figures.length
+      ? `${explain} In the model: ${figures.join(stand ? ', then ' : '; ')}.`
+      : explain,
     evidence: { is: 'rank', measure, unknowns, ids } as const,
     cases: contenders.map(({ says, run }) => ({ caption: says, run }))
   };
-}
-
-/** Less than an inch up is down, for whoever holds the rod. */
-function isDown(value: number, measure: MeasureName): boolean {
-  return measure === 'peak_height_m' && value < MEASURES.peak_height_m.least;
 }
 
 function written(value: number, measure: MeasureName): string {
