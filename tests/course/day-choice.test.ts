@@ -3,10 +3,12 @@ import {
   DAY_CHOICES,
   DAY_REASONS,
   DAY_RETRIEVES,
+  choicesOn,
   dayOf,
   dayScenarios,
   dayWords,
   figuresByRetrieve,
+  reasonsOn,
   type DayChoice,
   type DayReason
 } from '../../src/lib/course/day-choice';
@@ -40,8 +42,14 @@ describe('a choice for the day', () => {
     expect(said.flatMap(voiceFaults)).toEqual([]);
   });
 
-  test('is never a move to where nothing is known of the fish', () => {
+  test('is never a move where nothing is known of the fish, and none is offered there', () => {
     for (const { best, says } of days) if (best === 'move') expect(says).toMatch(/no bites/);
+    for (const day of days) {
+      const isFirstCast = /first cast/.test(day.says);
+      expect(choicesOn(day).some(({ id }) => id === 'move')).toBe(!isFirstCast);
+      expect(reasonsOn(day).some(({ id }) => id === 'empty')).toBe(!isFirstCast);
+      expect(choicesOn(day).map(({ id }) => id)).toContain(day.best);
+    }
   });
 
   test('has no reason that gives its choice away: what counts on a day goes for other choices too', () => {

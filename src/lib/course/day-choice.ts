@@ -87,6 +87,15 @@ export interface Day {
   highest_m?: number;
 }
 
+/** What can be done on this day: before the first cast nobody knows that a spot is empty. */
+export function choicesOn({ says }: Day): readonly (typeof DAY_CHOICES)[number][] {
+  return says === NO_SIGN ? DAY_CHOICES.filter(({ id }) => id !== 'move') : DAY_CHOICES;
+}
+
+export function reasonsOn({ says }: Day): readonly (typeof DAY_REASONS)[number][] {
+  return says === NO_SIGN ? DAY_REASONS.filter(({ id }) => id !== 'empty') : DAY_REASONS;
+}
+
 /** The nth day, from 1 on: always the same one. */
 export function dayOf(n: number): Day {
   const random = seededRandom(n);

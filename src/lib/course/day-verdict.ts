@@ -2,6 +2,7 @@ import { isOffBottom } from '../model';
 import { formatLength, type Units } from '../scoring';
 import {
   DAY_CHOICES,
+  DAY_REASONS,
   type Day,
   type DayChoice,
   type DayFigures,
@@ -52,6 +53,18 @@ function didWords({ travel_m, peak_height_m }: DayFigures, units: Units): string
     ? `gets ${formatLength(peak_height_m, units)} off bottom`
     : 'never leaves bottom';
   return `In the model your pick ${up} and comes ${formatLength(Math.max(0, travel_m), units)} in 15 seconds.`;
+}
+
+/** Whether a try by hand did what was said for it; empty for a reason that is not of the jig. */
+export function handWords(reason: DayReason, made: DayFigures, units: Units): string {
+  if (reason === 'empty' || reason === 'worked') return '';
+  const said = DAY_REASONS.find(({ id }) => id === reason)?.says ?? '';
+  const came = formatLength(Math.max(0, made.travel_m), units);
+  const up = isOffBottom(made.peak_height_m)
+    ? `got ${formatLength(made.peak_height_m, units)} off bottom`
+    : 'never left bottom';
+  const held = bearsOut(reason, made) ? 'It did' : 'It didn’t do';
+  return `You said: ${said}. Yours came ${came} and ${up}. ${held} what you said.`;
 }
 
 function reasonWords(

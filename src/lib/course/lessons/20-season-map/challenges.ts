@@ -19,7 +19,7 @@ export default [
       { kind: 'drag_first', least_m: 0.2, weight: 30 }
     ],
     visibility: 'half_seen',
-    reference: inTurn(lift(20, 34, 3), pause(4), lift(34, 45, 0.25), lift(45, 36, 0.6)),
+    reference: inTurn(lift(20, 32, 3), pause(4), lift(32, 43, 0.25), lift(43, 34, 0.6)),
     // Summer’s hand: no drag and no wait, and up it goes.
     beginner: inTurn(lift(20, 50, 0.3), pause(1), lift(50, 75, 0.3))
   },
