@@ -29,7 +29,7 @@ async function takeHome(browser: Browser, phone: Page): Promise<void> {
   await expect(elsewhere.getByText('All of it is in your record')).toBeVisible();
   await visit(elsewhere, '/record');
   await expect(elsewhere.getByText('1 try kept')).toBeVisible();
-  const row = elsewhere.getByRole('row', { name: /^Exactly one foot/ });
+  const row = elsewhere.getByRole('row', { name: /^Drag it one foot/ });
   await expect(row).toContainText(/\d+\s(in|ft)\s*\d+/);
   await row.getByRole('button', { name: 'Show' }).click();
   await expect(elsewhere.locator('.plate')).toBeVisible();
@@ -131,7 +131,7 @@ test(
     while (!(await page.getByRole('button', { name: 'End' }).isVisible())) await next(page);
     // On the last page of the plan already: not everybody waits for the end.
     await expect(phones[1].getByText('along after that')).toBeVisible();
-    await expect(phones[1].getByRole('row', { name: /^Exactly one foot/ })).toContainText(/\d/);
+    await expect(phones[1].getByRole('row', { name: /^Drag it one foot/ })).toContainText(/\d/);
     await expect(phones[1].getByText('About 2 ft right')).toBeVisible();
     await expect(phones[1].getByText(/sits \d+\sft out.*You said: /)).toBeVisible();
     await page.getByRole('button', { name: 'End' }).click();

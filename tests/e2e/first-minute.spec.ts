@@ -133,7 +133,7 @@ async function tryOnOneScreen(page: Page, place: Locator, isFinger: boolean): Pr
   await sum.click();
 }
 
-const ONWARD = 'Next: Exactly two feet';
+const ONWARD = 'Next: Drag it two feet';
 const BY_TAG = [
   ['@narrow', SCREENS.filter(({ width }) => width < 500)],
   ['@any-width', SCREENS.filter(({ width }) => width >= 500)]
@@ -158,7 +158,7 @@ for (const [tag, screens] of BY_TAG) {
     }
     await place.getByRole('button', { name: ONWARD }).click();
     // The rod of the next one is in hand at once.
-    await expect(page.getByRole('dialog', { name: 'Exactly two feet' })).toBeVisible();
+    await expect(page.getByRole('dialog', { name: 'Drag it two feet' })).toBeVisible();
   });
 }
 

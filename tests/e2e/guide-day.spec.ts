@@ -23,7 +23,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByRole('link', { name: 'Set homework' }).click();
   await page.getByLabel('Title').fill('Before the trip');
   await page.getByText('One foot', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
   await page.getByText('Hops', { exact: true }).click();
   await page.getByRole('checkbox', { name: /^One hop/ }).check();
   await page.getByLabel('Tries of each challenge').fill(`${TRIES}`);
@@ -97,7 +97,7 @@ test(
     await visit(page, '/guide');
     await page.getByRole('link', { name: 'Clients at a glance' }).click();
     await expect(page.getByRole('row', { name: /^One hop/ })).toContainText(`${TRIES} of ${TRIES}`);
-    await expect(page.getByRole('row', { name: /^Exactly one foot/ })).toContainText('to do');
+    await expect(page.getByRole('row', { name: /^Drag it one foot/ })).toContainText('to do');
     await expect(page.getByText('needs a word').first()).toBeVisible();
 
     await visit(page, '/guide/plan');

@@ -12,7 +12,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByRole('link', { name: 'Set homework' }).click();
   await page.getByLabel('Title').fill('Before Saturday');
   await page.getByText('One foot', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
   await page.getByText('Season and mood', { exact: true }).click();
   await page.getByRole('checkbox', { name: QUESTIONS }).check();
   await page.getByLabel('Tries of each challenge').fill('1');
@@ -29,7 +29,7 @@ async function clientAt(browser: Browser, link: string, name: string): Promise<P
   await page.getByLabel(/^Your name/).fill(name);
   await page.getByRole('button', { name: 'Begin' }).dblclick();
   await expect(page.getByRole('heading', { name: 'Before Saturday' })).toBeVisible();
-  await page.getByRole('button', { name: 'Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Drag it one foot' }).click();
   return page;
 }
 
@@ -171,7 +171,7 @@ test(
     await expect(ina.getByRole('button', { name: 'Begin' })).toHaveCount(0);
     await wim.reload();
     await expect(wim.getByText('Done. Your guide has it all.')).toBeVisible();
-    await expect(wim.getByRole('button', { name: 'Exactly one foot' })).toBeDisabled();
+    await expect(wim.getByRole('button', { name: 'Drag it one foot' })).toBeDisabled();
     for (const client of [ina, bo, wim]) await client.context().close();
   }
 );

@@ -22,7 +22,7 @@ async function setHomework(page: Page): Promise<string> {
   await visit(page, '/homework');
   await page.getByRole('textbox', { name: 'From' }).fill('Marit of Reed Bay');
   await page.getByText('One foot', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
   await expect(page.getByText('1 chosen')).toHaveCount(1);
   await page.getByText(LESSON, { exact: true }).click();
   await page.getByRole('checkbox', { name: QUESTION }).check();
@@ -39,7 +39,7 @@ const rod = (page: Page) => page.getByRole('slider', { name: /^Rod/ });
 
 /** Opens the challenge of the homework. */
 async function openChallenge(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Exactly one foot' }).press('Enter');
+  await page.getByRole('button', { name: 'Drag it one foot' }).press('Enter');
 }
 
 /** Opens the try, unless it is open from the one before. */
@@ -102,7 +102,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
 
   await guide.goto(back);
   await expect(
-    guide.getByRole('heading', { name: 'Ove: Exactly one foot and 2 more' })
+    guide.getByRole('heading', { name: 'Ove: Drag it one foot and 2 more' })
   ).toBeVisible();
   await guide.getByRole('button', { name: /^2: / }).press('Enter');
   await expect(guide.locator('.grade .number')).toHaveText(seen);

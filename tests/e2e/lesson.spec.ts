@@ -26,7 +26,7 @@ async function predict(page: Page): Promise<void> {
 async function reachChallenge(page: Page): Promise<void> {
   await predict(page);
   await page.getByRole('button', { name: 'Next: See it' }).click();
-  await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Next: Drag it one foot' }).click();
   await first(page).getByRole('button', { name: 'Take the rod' }).click();
 }
 
@@ -59,7 +59,7 @@ test(
     await expect(page.getByRole('button', { name: 'Pause' })).toBeInViewport();
     await bright('see').click();
     await expect(page.getByText('it lifts. The dot is a ring while it’s up.')).toBeVisible();
-    await expect(bright('see')).toHaveText('Next: Exactly one foot');
+    await expect(bright('see')).toHaveText('Next: Drag it one foot');
   }
 );
 
@@ -101,7 +101,7 @@ test(
     await asked.getByRole('button', { name: 'Lock it in' }).click();
     await page.getByRole('button', { name: 'Next: See it' }).click();
     await expect(page.getByRole('group', { name: 'Replay' })).toBeVisible();
-    await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
+    await page.getByRole('button', { name: 'Next: Drag it one foot' }).click();
     await first(page).getByRole('button', { name: 'Take the rod' }).click();
     await expect(first(page).getByRole('slider', { name: /^Rod/ })).toBeFocused();
   }
@@ -212,14 +212,14 @@ test(
     await expect(marks(page)).toBeVisible();
     await first(page).getByRole('button', { name: 'Close', exact: true }).first().click();
     const rail = page.getByRole('navigation', { name: 'Steps of the lesson' });
-    const failed = rail.getByRole('link', { name: 'Exactly one foot , not passed yet' });
+    const failed = rail.getByRole('link', { name: 'Drag it one foot , not passed yet' });
     await expect(failed).toBeVisible();
-    await expect(rail.getByRole('link', { name: 'Exactly two feet', exact: true })).toBeVisible();
+    await expect(rail.getByRole('link', { name: 'Drag it two feet', exact: true })).toBeVisible();
     // Read on to its end, past the tries.
     await page.getByRole('button', { name: 'Next: With a real rod' }).click();
     const end = station(page, 'field');
     await expect(end.getByText('Not passed yet:')).toContainText(
-      'Exactly one foot, Exactly two feet, Exactly three feet, Keep contact over rocks.'
+      'Drag it one foot, Drag it two feet, Drag it three feet, Keep contact over rocks.'
     );
     await visit(page, '/');
     await expect(page.getByText(/^Finish “One foot”/)).toBeVisible();

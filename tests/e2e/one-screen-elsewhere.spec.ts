@@ -50,11 +50,11 @@ test.describe('on one screen of five sizes', { tag: ['@any-width', '@all-lessons
     await visit(page, '/homework');
     await page.getByRole('textbox', { name: 'From' }).fill('Marit of Reed Bay');
     await page.getByText('One foot', { exact: true }).click();
-    await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+    await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
     await page.getByLabel('Tries of each').fill('2');
     await page.getByRole('button', { name: 'Make the link' }).press('Enter');
     await visit(page, await page.getByLabel('Link to the homework').inputValue());
-    await page.getByRole('button', { name: 'Exactly one foot' }).press('Enter');
+    await page.getByRole('button', { name: 'Drag it one foot' }).press('Enter');
     await makeTries(page, 2);
   });
 

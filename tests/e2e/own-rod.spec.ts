@@ -38,7 +38,7 @@ async function inLesson(page: Page): Promise<void> {
   await asked.getByRole('radio').nth(1).check();
   await asked.getByRole('button', { name: 'Lock it in' }).click();
   await page.getByRole('button', { name: 'Next: See it' }).click();
-  await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Next: Drag it one foot' }).click();
   await cameraOn(page);
   await expect(page.getByText(GRADED)).toBeVisible(ONCE_MORE);
   // A grade is the film’s, and the challenge’s own.
@@ -63,13 +63,13 @@ async function inHomework(page: Page): Promise<string> {
   await visit(page, '/homework');
   await page.getByRole('textbox', { name: 'From' }).fill('Marit of Reed Bay');
   await page.getByText('One foot', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
   await page.getByLabel('Tries of each').fill('1');
   await page.getByRole('button', { name: 'Make the link' }).press('Enter');
   const link = await page.getByLabel('Link to the homework').inputValue();
   await page.goto('about:blank');
   await visit(page, link);
-  await page.getByRole('button', { name: 'Exactly one foot' }).press('Enter');
+  await page.getByRole('button', { name: 'Drag it one foot' }).press('Enter');
   await cameraOn(page);
   await expect(page.getByText(GRADED)).toBeVisible(ONCE_MORE);
   await page.getByRole('button', { name: 'Close', exact: true }).first().click();
@@ -100,7 +100,7 @@ test(
     expect(await spillOf(page)).toBeLessThanOrEqual(0);
     await page.goto('about:blank');
     await visit(page, back);
-    await expect(page.getByRole('heading', { name: /^Ove: Exactly one foot/ })).toBeVisible();
+    await expect(page.getByRole('heading', { name: /^Ove: Drag it one foot/ })).toBeVisible();
     await expect(page.getByText(/real rod/).first()).toBeVisible();
     await page.context().browser()?.close();
   }

@@ -30,11 +30,11 @@ test(
     await asked.getByRole('radio').nth(1).check();
     await asked.getByRole('button', { name: 'Lock it in' }).click();
     await page.getByRole('button', { name: 'Next: See it' }).click();
-    await page.getByRole('button', { name: 'Next: Exactly one foot' }).click();
+    await page.getByRole('button', { name: 'Next: Drag it one foot' }).click();
     await page.goto('/lessons');
     await expect(page.getByRole('listitem').filter({ hasText: 'One foot' })).toContainText('begun');
     await page.getByRole('link', { name: /One foot/ }).click();
-    const step = page.getByRole('heading', { level: 2, name: 'Exactly one foot' });
+    const step = page.getByRole('heading', { level: 2, name: 'Drag it one foot' });
     await expect(step).toBeFocused();
     await expect(step).toBeInViewport();
     await page.reload();

@@ -67,7 +67,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.goto(addressOf('/homework'));
   await page.locator('main[data-awake]').waitFor();
   await page.getByText('One foot', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^Exactly one foot/ }).check();
+  await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
   await page.getByLabel('Tries of each').fill('1');
   await page.getByRole('button', { name: 'Make the link' }).press('Enter');
   return page.getByLabel('Link to the homework').inputValue();
@@ -110,7 +110,7 @@ test(
     expect(link).toContain(`${BASE}/`);
     await page.goto('about:blank');
     await page.goto(link);
-    await page.getByRole('button', { name: 'Exactly one foot' }).press('Enter');
+    await page.getByRole('button', { name: 'Drag it one foot' }).press('Enter');
     await page.getByRole('button', { name: 'Take the rod' }).click();
     await turnByKey(rod(page), 8);
     await expect(page.locator('.grade .number')).toBeVisible();

@@ -28,7 +28,7 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   page
 }) => {
   await visit(page, '/retrieves');
-  await page.getByRole('button', { name: 'Exactly one foot' }).click();
+  await page.getByRole('button', { name: 'Drag it one foot' }).click();
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await page.getByText('More', { exact: true }).click();
   await page.getByRole('button', { name: 'Show me' }).click();

@@ -86,7 +86,7 @@ test('a table has a line a try or answer in the guide’s units and by their clo
   const tip_in = `${Math.round(((graded.mark?.tip_m ?? 0) / 0.0254) * 100) / 100}`;
   expect(rowsOf(text)).toMatchObject([
     {
-      ...{ Client: "'=cmd()", Kind: 'try', Task: 'Exactly one foot', Made: '2031-05-01 03:00' },
+      ...{ Client: "'=cmd()", Kind: 'try', Task: 'Drag it one foot', Made: '2031-05-01 03:00' },
       ...{ Try: '1', 'Jig hidden': 'no', Jig: '5/8 oz', Depth: '10 ft', Late: 'no', Guess: '' },
       ...{ Figure: 'How far the jig went', Unit: 'in', 'Asked from': '10.03', 'Asked to': '13.97' },
       ...{ 'Tip went': tip_in, 'Tip unit': 'in', 'Phone said otherwise': '' },

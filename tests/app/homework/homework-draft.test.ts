@@ -92,9 +92,9 @@ describe('a draft of homework', () => {
     const { draft, offer } = draftOfOneFoot();
     expect(titleFor(draft)).toBe('Homework');
     offer.choices[0].isSet = true;
-    expect(titleFor(draft)).toBe('Exactly one foot');
+    expect(titleFor(draft)).toBe('Drag it one foot');
     offer.objectives[0].isSet = true;
-    expect(titleFor(draft)).toBe('Exactly one foot and 1 more');
+    expect(titleFor(draft)).toBe('Drag it one foot and 1 more');
     expect(draftedAssignment({ ...draft, title: ' My own ' }, 'abcd').title).toBe('My own');
   });
 

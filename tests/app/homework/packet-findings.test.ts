@@ -29,13 +29,13 @@ test('looser goals are named with what the course asks', () => {
   );
   expect(others).toEqual([]);
   expect(finding).toMatch(
-    /^“Exactly one foot” asks for something different from the course: travel .*The course asks for travel /
+    /^“Drag it one foot” asks for something different from the course: travel .*The course asks for travel /
   );
 });
 
 test('one move that stands there twice is said', () => {
   expect(of(sampleTask, 9, 10, 9)).toEqual([
-    '“Exactly one foot”: 1 of 3 tries is the exact same move as another.'
+    '“Drag it one foot”: 1 of 3 tries is the exact same move as another.'
   ]);
 });
 

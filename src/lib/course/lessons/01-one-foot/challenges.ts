@@ -6,7 +6,7 @@ import { DRAG_MOST_M_S, fathomley, waterWith } from '../fathomley';
 export default [
   {
     id: 'exactly-one-foot',
-    title: 'Exactly one foot',
+    title: 'Drag it one foot',
     ask: 'Drag the jig {1 ft|30 cm}, within {2 in|5 cm}. Keep it on bottom.',
     setup: fathomley,
     plane: 'sweep',
@@ -24,7 +24,7 @@ export default [
   },
   {
     id: 'exactly-two-feet',
-    title: 'Exactly two feet',
+    title: 'Drag it two feet',
     ask: 'Drag the jig {2 ft|60 cm}, within {4 in|10 cm}. Keep it on bottom.',
     setup: fathomley,
     plane: 'sweep',
@@ -42,7 +42,7 @@ export default [
   },
   {
     id: 'exactly-three-feet',
-    title: 'Exactly three feet',
+    title: 'Drag it three feet',
     ask: 'Drag the jig {3 ft, within 6 in|90 cm, between 76 cm and 1.07 m}. Keep it on bottom.',
     setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'sweep',
