@@ -3,7 +3,7 @@ import { held, inTurn, pause, sweep } from '../../retrieves/moves';
 import { castOut, deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
-const start = { bait_x_m: ft(50), slack_m: 0.03 };
+const start = { bait_x_m: ft(45), slack_m: 0.03 };
 const light = lowRun(deeperWith({ mass_kg: JIGS.quarter, start }), sweep(60, 87.5, 2));
 const heavy = lowRun(deeperWith({ mass_kg: JIGS.ounce, start }), sweep(60, 87.5, 2));
 const fall = (mass_kg: number) =>
