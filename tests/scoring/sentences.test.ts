@@ -52,9 +52,9 @@ describe('the first sentence answers what was asked', () => {
     [strike, { events: [bite], sweep_s: 2 }, 'You set 1.3~s after the bite.'],
     [strike, {}, 'Nothing bit, and you left it alone.'],
     [strike, { sweep_s: 2 }, 'You set, and nothing had bitten.'],
-    [free, {}, 'The hook never hung.'],
-    [free, { events: [snag] }, 'The hook still hangs.'],
-    [free, { events: [snag, freed] }, 'The hook hung, and you freed it.']
+    [free, {}, 'The jig never hung.'],
+    [free, { events: [snag] }, 'The jig still hangs.'],
+    [free, { events: [snag, freed] }, 'The jig hung, and you freed it.']
   ];
   test.each(golden)('%j of %j', (goal, run, sentence) => {
     const challenge = challengeOf([{ ...goal, weight: 100 }]);
@@ -72,11 +72,11 @@ describe('the first sentence answers what was asked', () => {
   test('and a snag that never hung gets no advice for one that hangs', () => {
     const challenge = challengeOf([{ ...free, weight: 100 }]);
     const { change } = describeTry(challenge, gradedAs(challenge, made({})), 'imperial');
-    expect(change).toMatch(/^Move the rod on until the hook hangs\./);
+    expect(change).toMatch(/^Move the rod on until the jig hangs\./);
     const over = { ...made({}), stones: [{ index: 0, touched: true }] };
     const slid = describeTry(challenge, gradedAs(challenge, over), 'imperial');
     expect(slid.change).toMatch(
-      /^Pull more firmly into the rock: here you want it hung, and the hook slid over\./
+      /^Pull more firmly into the rock: here you want it hung, and it slid over\./
     );
   });
 });

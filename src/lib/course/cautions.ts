@@ -1,5 +1,6 @@
 /** Said once where snags have a part of their own. */
-export const snagCaution = 'Never pull a snagged jig toward anyone. Never wrap line around a hand.';
+export const snagCaution =
+  'Hung up? Nobody in line with it, face turned away. Never wrap line around a hand.';
 
 /** What can hurt, worst first. Common practice; sources of law differ by place, and come first. */
 export const cautions: readonly { name: string; text: string }[] = [

@@ -117,7 +117,7 @@ const TERMS: readonly Term[] = [
     'Extra line between tip and jig.',
     'Slack decides how much of a move reaches the jig.'
   ),
-  term('snag', 'snags', 'The hook hangs on something. Give slack, shake, change the angle.'),
+  term('snag', 'snags', 'The jig hangs on something. Give slack, shake, change the angle.'),
   term(
     'spinning reel',
     'first-drop',

@@ -104,7 +104,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
     title: 'Snagged',
     asks: 'It’s stuck. What now?',
     lines: stepsOf('snags', units),
-    note: 'Never pull toward anyone. Never wrap line on a hand.'
+    note: 'Nobody in line with it, face turned away. Never wrap line on a hand.'
   }),
   fish: () => ({
     title: 'Fish care',

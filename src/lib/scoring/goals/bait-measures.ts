@@ -163,7 +163,7 @@ export type SnagEnd = keyof typeof SNAG_ENDS;
 /** How well that is: a hook that let go, also if it hung again later, is free. */
 export const SNAG_ENDS = {
   freed: 1,
-  'freed, but set deeper first': 0.5,
+  'freed, but wedged tighter first': 0.5,
   'never hung': 0,
   'not freed': 0,
   'line broke': 0
@@ -175,7 +175,7 @@ export function snagEnd({ events }: Pick<Result, 'events'>): SnagEnd {
   if (at('snag') < 0) return 'never hung';
   if (at('freed') < 0) return 'not freed';
   const deeper = at('set deeper');
-  return deeper >= 0 && deeper < at('freed') ? 'freed, but set deeper first' : 'freed';
+  return deeper >= 0 && deeper < at('freed') ? 'freed, but wedged tighter first' : 'freed';
 }
 
 /** How far the rod drew the bait towards the angler before bite or strike, whichever was first, m. */

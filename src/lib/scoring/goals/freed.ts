@@ -4,7 +4,7 @@ import { goalKind, weight } from './goal-kind';
 
 const ENDS = Object.keys(SNAG_ENDS) as SnagEnd[];
 
-/** The snag lets go, and the hook was not driven home. The value is the place in SNAG_ENDS. */
+/** The snag lets go, and the jig was not wedged tighter. The value is the place in SNAG_ENDS. */
 export const freed = goalKind({
   schema: v.strictObject({ kind: v.literal('freed'), weight }),
   role: 'main',
@@ -13,7 +13,7 @@ export const freed = goalKind({
   share: (_, value) => SNAG_ENDS[ENDS[value]],
   words: (_, value) => ({
     name: 'Snag',
-    asked: 'freed, hook not set deeper',
+    asked: 'freed, not wedged tighter',
     reached: ENDS[value]
   }),
   did: (_, value) => DID[ENDS[value]],
@@ -26,19 +26,19 @@ export const freed = goalKind({
 });
 
 const DID: Record<SnagEnd, string> = {
-  freed: 'The hook hung, and you freed it.',
-  'freed, but set deeper first': 'The hook came free, but you drove it in first.',
-  'never hung': 'The hook never hung.',
-  'not freed': 'The hook still hangs.',
+  freed: 'The jig hung, and you freed it.',
+  'freed, but wedged tighter first': 'It came free, but you wedged it tighter first.',
+  'never hung': 'The jig never hung.',
+  'not freed': 'The jig still hangs.',
   'line broke': 'The line broke.'
 };
 
-const SLID_OVER = 'Pull more firmly into the rock: here you want it hung, and the hook slid over';
+const SLID_OVER = 'Pull more firmly into the rock: here you want it hung, and it slid over';
 
 const ADVICE: Record<SnagEnd, string> = {
   freed: 'Do the same again',
-  'freed, but set deeper first': 'Stop as soon as it hangs',
-  'never hung': 'Move the rod on until the hook hangs',
+  'freed, but wedged tighter first': 'Stop as soon as it hangs',
+  'never hung': 'Move the rod on until the jig hangs',
   'not freed': 'Stop as soon as it hangs, and don’t pull harder',
   'line broke': 'Stop as soon as it hangs: the pull broke the line'
 };

@@ -50,14 +50,14 @@ export const snags = [
   fact(
     'snag-braid',
     'snags',
-    'Why does jerking a jig on heavy braid hang it worse?',
+    'A jig hangs in brush. Why does jerking it on heavy braid hang it worse?',
     [
       ['each jerk drives the point in more', 'Right. Braid passes on the whole jerk.'],
-      ['heavy braid wedges in the cracks', 'It’s the hook that hangs, not the line.'],
+      ['heavy braid cuts into the wood', 'It’s the hook that hangs, not the line.'],
       ['heavy braid hides how hard you pull', 'You feel it fine. The hook feels it, too.']
     ],
     'Mono would soften it some. Whatever the line, shake it on slack instead.',
-    ['chunk rock']
+    ['brush']
   ),
   fact(
     'snag-or-fish',

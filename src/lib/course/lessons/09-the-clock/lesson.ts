@@ -6,6 +6,8 @@ import { uprightRun } from '../runs';
 /** 90 ft out: a cast as guides make it, and in 20 ft of water as flat a line as a short one in shallow water. */
 const CAST_M = ft(90);
 const far = deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 } });
+/** Near the boat and deep: the line stands steep. */
+const close = deeperWith({ depth_m: ft(30), start: { bait_x_m: ft(20), slack_m: 0.05 } });
 /** Held 15 in up the butt, as a boat card has it. */
 const sevenFootRod = {
   ...far,
@@ -19,7 +21,7 @@ export default {
   title: 'The clock',
   minutes: 6,
   about:
-    'Nine is level, twelve is straight up. An hour up high moves the jig more than the first one.',
+    'Nine is level, twelve is straight up. Far out, a late hour moves the jig most. Close in, an early one lifts it most.',
   place: deepPlace,
   objectives: [
     'Know what one hour of lift does at nine and at eleven.',
@@ -28,12 +30,16 @@ export default {
   leaves_out: ['Hops.'],
   claims: [
     {
-      says: ['Low, the tip crosses the line.', 'High, it goes straight away from the jig.'],
+      says: ['Far out, the tip crosses the line down low.', 'Up high, it goes straight away.'],
       basis: { most: 'travel_m', of: ['third', 'first'] }
     },
     {
-      says: 'An hour up high moves the jig more than the first one.',
+      says: 'Far out, a late hour moves the jig most.',
       basis: { most: 'travel_m', of: ['third', 'first'] }
+    },
+    {
+      says: 'Close in, an early one lifts it most.',
+      basis: { most: 'peak_height_m', of: ['close-first', 'close-third'] }
     },
     {
       says: 'the model says {8 to 9½ ft|2.4 to 2.9 m}.',
@@ -82,7 +88,9 @@ export default {
         5
       )
     },
-    { id: 'seven-foot-hour', run: uprightRun(sevenFootRod, 0, lift(0, 30, 3)) }
+    { id: 'seven-foot-hour', run: uprightRun(sevenFootRod, 0, lift(0, 30, 3)) },
+    { id: 'close-first', run: uprightRun(close, 0, lift(0, 30, 1.5)) },
+    { id: 'close-third', run: uprightRun(close, 60, lift(60, 90, 1.5)) }
   ],
   builds_on: ['safety', 'from-the-boat', 'slack'],
   cautions: [drillCautions.both],
@@ -121,7 +129,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Low, the tip crosses the line. High, it goes straight away from the jig.',
+      text: 'Far out, the tip crosses the line down low. Up high, it goes straight away.',
       demos: [
         { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
         { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
@@ -144,8 +152,8 @@ export default {
           basis: { most: 'travel_m', of: ['third', 'first'] }
         },
         {
-          sign: 'Light, steady weight, no ticks',
-          means: 'It’s off bottom.',
+          sign: 'Rod past eleven',
+          means: 'You’ve no sweep left. Reel down first.',
           basis: 'practice'
         },
         {

@@ -23,7 +23,7 @@ export default [
       sweep(80, 50, 1),
       ...times(3, pause(0.7), sweep(50, 71, 0.4), sweep(71, 50, 0.4))
     ),
-    // It hangs, and is pulled harder: the hook goes home.
+    // It hangs, and is pulled harder: it wedges.
     beginner: inTurn(sweep(60, 80, 1), pause(0.5), sweep(80, 112, 1))
   },
   {
@@ -41,7 +41,7 @@ export default [
     ],
     visibility: 'seen',
     reference: inTurn(lift(0, 22, 0.7), pause(0.5), lift(22, 0, 1), pause(1), lift(0, 55, 4)),
-    // It hangs, and is hauled at: the hook is driven home before the line stands steeper.
+    // It hangs, and is hauled at: it wedges before the line stands steeper.
     beginner: lift(0, 60, 0.7)
   }
 ] satisfies Challenge[];

@@ -13,16 +13,16 @@ export default {
   about: 'Stop, give slack, shake, change the angle.',
   place: deepPlace,
   objectives: [
-    'Free a hook with slack and small shakes.',
+    'Free a jig with slack and small shakes.',
     'Know what you never do with a stuck jig.'
   ],
   leaves_out: ['How to tie on again.'],
   claims: [
     {
       says: [
-        'Here the pull drives the point in.',
-        'The pull drives the point in.',
-        'A pull drives the point in.'
+        'Here the pull wedges it tighter.',
+        'The pull wedges it tighter.',
+        'A pull wedges it tighter.'
       ],
       basis: { run: 'harder', sign: 'set deeper' }
     },
@@ -36,7 +36,7 @@ export default {
     }
   ],
   sets_up: [
-    '{8 in|20 cm} into a drag, the hook hangs on a rock.',
+    '{8 in|20 cm} into a drag, the jig hangs in rock.',
     'Drag the tip {2½ ft|75 cm}, into the rock.',
     'Raise the rod until it hangs.',
     'Stop, give slack, shake, change the angle.'
@@ -47,30 +47,29 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{8 in|20 cm} into a drag, the hook hangs on a rock.',
+      text: '{8 in|20 cm} into a drag, the jig hangs in rock.',
       question: {
         ask: 'You keep pulling, harder. What happens?',
-        hint: 'Which way does the hook point?',
+        hint: 'Which way did it go in?',
         run: harder,
         options: [
           {
             id: 'free',
             says: 'It tears free and comes along',
             holds: { travel_m: [0.5, 3] },
-            reply:
-              'Sometimes, and then it comes straight at you. Here the pull drives the point in.'
+            reply: 'Sometimes, and then it comes straight at you. Here the pull wedges it tighter.'
           },
           {
             id: 'holds',
             says: 'It stays hung there',
             holds: { travel_m: [0.18, 0.22] },
-            reply: 'Right. The pull drives the point in. Then shaking seldom helps.'
+            reply: 'Right. The pull wedges it tighter. Then shaking seldom helps.'
           },
           {
             id: 'back',
             says: 'It slips back off the rock',
             holds: { travel_m: [-2, -0.1] },
-            reply: 'Slack lets it slip back. A pull drives the point in.'
+            reply: 'Slack lets it slip back. A pull wedges it tighter.'
           }
         ]
       }
@@ -117,7 +116,7 @@ export default {
         },
         {
           sign: 'No give at all',
-          means: 'Bow and snap. Then move the boat over it and lift gently.',
+          means: 'Bow and snap, then the boat over it.',
           basis: 'practice'
         }
       ]
@@ -125,13 +124,13 @@ export default {
     {
       kind: 'field',
       title: 'On the water',
-      needs: ['A jig you can lose', 'Glasses for everyone', 'A padded tool to wrap line on'],
+      needs: ['A jig you can lose', 'Glasses for everyone', 'A plug knocker', 'A padded tool'],
       steps: [
         'Stop. Slack. Three shakes.',
-        'Rod toward it, line pulled tight by hand, let go like a bowstring. Once or twice.',
+        'Tip at it, line tight, face turned away. Draw the line like a bow between reel and first guide, let go. Once or twice.',
         'Boat right over it: a plug knocker down the line. Lift gently.',
         'Still stuck: past it, and pull from the far side.',
-        'Last: wrap line on a padded tool, turn away, everyone clear, break it.',
+        'Last: wrap line on the tool, turn away, everyone clear, break it.',
         'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
       ],
       log: ['What freed it', 'Line and hook checked']
