@@ -2,6 +2,7 @@
 import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
 import { inUnits } from '../src/lib/scoring';
 import { blindFaults } from './blind-picks';
+import { closeFallFaults } from './close-falls';
 import { printedFaults } from './printed-order';
 
 export interface Task {
@@ -72,7 +73,7 @@ function nameOf({ ask, cases }: Item): string {
 function made(generator: Generator, seed: number): { item?: Item; faults: string[] } {
   try {
     const item = generate(generator, seed);
-    return { item, faults: [...faultsOf(item), ...printedFaults(item)] };
+    return { item, faults: [...faultsOf(item), ...printedFaults(item), ...closeFallFaults(item)] };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { faults: [error.message] };
