@@ -117,11 +117,11 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Set on a bite in time, and only on a bite.': ['bite-while-still', 'bite-mush', 'bite-set-cost']
   },
   'hook-set': {
-    'Reel down, then sweep, in time.': ['set-slack'],
+    'Reel down, then sweep, in time.': ['set-slack', 'set-sweep'],
     'Know when to set, when to reel first, and when not to.': ['set-tight', 'set-not']
   },
   'first-drop': {
-    'Know a bite on the drop by the line.': ['drop-watch'],
+    'Know a bite on the drop by the line.': ['drop-watch', 'drop-runs'],
     'Set on a bite on semi-slack line.': ['bite-early-stop']
   },
   snags: {

@@ -51,6 +51,17 @@ export const afloat = [
     { most: 'travel_m' }
   ),
   fact(
+    'set-sweep',
+    'hook-set',
+    'You reeled down, and it pulls back. How do you sweep?',
+    [
+      ['low and long, until the rod loads', 'Right. Length takes up the stretch.'],
+      ['straight up, as hard as you can', 'If it pulls free up there, it flies at your face.'],
+      ['one short snap of the wrists', 'Stretch eats a few inches of tip.']
+    ],
+    'A long, firm sweep to the side moves the hook through stretch. Face out of line with the jig.'
+  ),
+  fact(
     'set-not',
     'hook-set',
     'When do you not set the hook?',
@@ -88,6 +99,17 @@ export const afloat = [
     ],
     'A slack line can’t carry a tap to your hand. It shows you everything else.',
     ['fall']
+  ),
+  fact(
+    'drop-runs',
+    'first-drop',
+    'The jig is halfway down, and the line runs off sideways. What now?',
+    [
+      ['close the reel, tighten up, sweep', 'Right. Nothing else swims off with it.'],
+      ['let it land first, then lift it', 'It has landed: in a mouth. It won’t stay there.'],
+      ['give line until it stops running', 'Slack lets it spit the jig.']
+    ],
+    'A jig falls straight on slack line. Line that runs off has a fish on it, unless wind or drift takes all of it one way.'
   ),
   fact(
     'boat-away',
@@ -147,11 +169,14 @@ export const afloat = [
   fact(
     'deep-weight',
     'offshore',
-    'You go from {12 ft|3.5 m} to {30 ft|9 m}. What do most guides tie on?',
+    'You go from {12 ft|3.5 m} with {3/8 oz|11 g} to {30 ft|9 m}. What do most guides tie on?',
     [
       ['{3/4 to 1 oz|21 to 28 g}, for depth', 'Right. Down sooner, and you still feel it.'],
-      ['{3/8 oz|11 g}, for a slower fall', 'Some do. Most don’t: you wait long and feel little.'],
-      ['the same one, with a longer count', 'You can. You’ll feel it less, and wait more.']
+      [
+        '{1/4 oz|7 g}, for a slower fall',
+        'Some go lighter. Most don’t: you wait long and feel little.'
+      ],
+      ['{3/8 oz|11 g} again, with a longer count', 'You can. You’ll feel it less, and wait more.']
     ],
     'Heavier gets down and talks better in deep water. Some guides go lighter on purpose, for a slow fall.',
     [],

@@ -74,7 +74,7 @@ export const choices = [
     [
       ['hold the load until it comes over', 'Right. The longer it climbs, the bigger the rock.'],
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
-      ['give slack so that it slides back', 'Then it never climbs over.']
+      ['reel down on it, and pull it over', 'Pull on a stuck jig wedges it.']
     ],
     'Slow over cover: load, over, drop, rest. Then you know where that rock is.',
     ['chunk rock']
@@ -96,11 +96,14 @@ export const choices = [
     'hops',
     'When do you make the next hop?',
     [
-      ['once you’ve felt it land', 'Right. Each hop takes its own time to come down.'],
+      [
+        'once it lands: felt, or line gone slack',
+        'Right. Each hop takes its own time to come down.'
+      ],
       ['while it’s still falling', 'Then it never gets back to bottom.'],
       [
         'after the same count each time',
-        'A longer hop falls longer. Feel it land, then count your rest.'
+        'A longer hop falls longer. Wait for it to land, then count your rest.'
       ]
     ],
     'Wait for the touch, rest as long as you mean to, then hop again.',
@@ -113,7 +116,7 @@ export const choices = [
     [
       ['with the jig, on a semi-slack line', 'Right. It falls straight, and you see the bite.'],
       ['all at once, so the line is loose', 'Too much slack hides the bite.'],
-      ['not at all, until the jig is down', 'On tight line it swings in like a pendulum.']
+      ['reel down behind it, to keep it tight', 'On tight line it swings in like a pendulum.']
     ],
     'Follow it down: too tight and it swings, too loose and you miss the bite.',
     ['hop']
@@ -180,7 +183,10 @@ export const choices = [
     [
       ['a quicker lift, or a longer one', 'Right. The tip gives first, so ask for more.'],
       ['a slower lift, to spare the tip', 'Slower keeps it lower, or on the bottom.'],
-      ['nothing: the tip goes just as far', 'It bends first, so less of your lift gets to the jig.']
+      [
+        'the same lift: the tip goes as far',
+        'It bends first, so less of your lift gets to the jig.'
+      ]
     ],
     'How much more is up to the rod. Try one, look, and go by that.',
     ['snap with a stiff rod', 'snap with a soft rod'],
@@ -192,7 +198,7 @@ export const choices = [
     'After a stroke you hold the rod up on tight line. What does that cost you?',
     [
       ['it swings in, off the spot you aimed', 'Right. It lands closer to you, and later.'],
-      ['nothing: it falls like it always does', 'A held line pulls it toward you as it falls.'],
+      ['time: it lands later, on the same spot', 'A held line pulls it toward you as it falls.'],
       ['feel: on tight line you miss the bite', 'A tight line is what you feel best on.']
     ],
     'A held line makes it a pendulum. Lower the tip with the jig, and it falls straighter.',
@@ -240,11 +246,11 @@ export const choices = [
     'morning',
     'A drag, a hop, then a stroke. What do you make sure of in between?',
     [
-      ['it’s back on bottom: you felt it', 'Right. Every move starts on bottom.'],
+      ['it’s back on bottom: felt or seen', 'Right. Every move starts on bottom.'],
       ['the rod is back where it began', 'The rod is back while the jig still falls.'],
       ['slack is reeled up right away', 'Reel as it falls, and it swings in.']
     ],
-    'Move, down, touch, next. Without the touch you don’t know where it started.'
+    'Move, down, touch, next. On semi-slack line you see it land: the line goes slack.'
   ),
   fact(
     'morning-choice',
@@ -265,7 +271,7 @@ export const choices = [
     'morning',
     'New spot. What do you find out first?',
     [
-      ['depth and bottom, in a few casts', 'Right. Place comes before bait.'],
+      ['depth and bottom, in a few casts', 'Right. Spot first, then jig.'],
       ['what color the fish want today', 'Color comes late. First: where’s your jig?'],
       ['which weight gets down fastest', 'Weight follows depth. Find the depth first.']
     ],

@@ -21,14 +21,14 @@ export const retrieves = [
     'bottom-contact',
     'You don’t know if you’re still on bottom. What do you do?',
     [
-      ['stop, let it sink until the line is slack', 'Right. Start over from what you know.'],
+      ['stop, tip down, give line until slack', 'Right. Start over from what you know.'],
       ['speed up until you feel it hit something', 'Faster lifts it higher. You’ll feel less.'],
       [
         'reel a turn to tighten up the line',
         'If it’s off bottom, that lifts it more. Let it sink first.'
       ]
     ],
-    'A jig left alone always comes back down, and slack line tells you when.',
+    'Lost bottom? Give it line until it’s slack. On a held line it swings in, or just hangs.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
@@ -123,7 +123,7 @@ export const retrieves = [
     [
       ['aim shorter, by about half, each time', 'Right. Your hand is steady; its ruler is off.'],
       ['slow your hand down until tries close up', 'They’re close together already.'],
-      ['nothing: take ten more tries first', 'Ten in one place isn’t luck.']
+      ['ten more tries first: it may be luck', 'Ten in one place isn’t luck.']
     ],
     'Ten alike need one fix. Take five more and see if they come in.'
   ),
@@ -134,7 +134,7 @@ export const retrieves = [
     [
       ['slower tries, until they close up', 'Right. Your average is fine already.'],
       ['aim shorter than you did, each time', 'That spoils the average, which is right.'],
-      ['nothing: the average is right', 'A fish sees one move, not your average.']
+      ['more tries: the average is right', 'A fish sees one move, not your average.']
     ],
     'Half of them long and half short is a hand in a hurry, not a wrong ruler.'
   ),

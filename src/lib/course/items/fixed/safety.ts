@@ -6,11 +6,11 @@ export const safety = [
     'safety',
     'Two of you are casting from one boat. What comes first?',
     [
-      ['pick sides, and glasses on you both', 'Right. A jig that pops loose flies at the boat.'],
+      ['glasses on, both of you', 'Right. A jig that pops loose flies at the boat.'],
       ['take turns, and look before each cast', 'Good habits, but a jig can pop loose any time.'],
       ['cast sidearm, so hooks stay low', 'Sidearm swings the hook at eye height.']
     ],
-    'Glasses stop the hook, and sides keep your casts apart. Look behind you every time.'
+    'Then agree who casts on which side, and look behind you every time.'
   ),
   fact(
     'safety-hook-in-eye',

@@ -1,10 +1,10 @@
-import { type SetupInput } from '../../../model';
+import { FOOT_M, type SetupInput } from '../../../model';
 import { dealt, drawFall, ft, oz, pick, saidLine, several, shuffled, TIED_ON } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
 import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
-import { saidAbout, saidOut, saidWeight } from '../said';
+import { saidFeet, saidOut, saidWeight } from '../said';
 import { chooseScaled } from '../scaled-item';
 import { chooseValue, markValue } from '../value-item';
 
@@ -280,7 +280,7 @@ const markFall: Generator = {
           reply: 'It’s been on bottom for half of that.'
         }
       ],
-      other: `This one falls about ${saidAbout(depth_m / fall_s)} a second, and it has ${saidOut(depth_m)} to go.`
+      other: `This one falls about ${saidFeet(Math.round((2 * depth_m) / fall_s / FOOT_M) / 2)} a second, and it has ${saidOut(depth_m)} to go.`
     });
   }
 };

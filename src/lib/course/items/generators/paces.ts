@@ -111,7 +111,7 @@ const paceLimit: Generator = {
       right: 'Right. It covers the most ground and still stays down.',
       // As slow as SLOW_S_FT, which the boat card's counts allow; QUICK_FT_S rounded up.
       explain:
-        'Divide how far by how long. At this distance {6 in|15 cm} a second stays down, and over {15 in|40 cm} nearly all lift.'
+        'Feet over seconds. At this distance {6 in|15 cm} a second stays down; past {15 in|40 cm} a second nearly everything lifts.'
     });
     // A short one that is quick and stays down is beside the point: what is said to it would be false.
     return draft && sweeps.every((one) => isSlow(one) || lifts(run(one))) ? draft : null;

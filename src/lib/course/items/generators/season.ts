@@ -84,10 +84,17 @@ export function practiceItem(
 
 const said = (degF: number) => `{${degF} °F|${Math.round(((degF - 32) * 5) / 9)} °C}`;
 
+/** What the graph shows of them, for guides who drag in summer, too. */
+const SHOWN: Record<Asked['id'], string> = {
+  cold: 'lie flat on the bottom',
+  cool: 'just off the bottom',
+  warm: 'up off the bottom, after shad'
+};
+
 const seasonRetrieve = bySeason(
   'season-retrieve',
-  (t, place) =>
-    `You’re fishing ${place}. Your graph reads ${t} at the surface. What do you start with?`,
+  (t, place, season) =>
+    `You’re fishing ${place}. Your graph reads ${t} at the surface, and fish ${SHOWN[season]}. What do you start with?`,
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
