@@ -125,7 +125,7 @@ export default {
         },
         {
           sign: 'The line goes slack after you stop',
-          means: 'It’s sinking back. You lifted it.',
+          means: 'It just landed. You lifted it.',
           basis: { run: 'fast', sign: 'lifted' }
         }
       ]
@@ -138,7 +138,7 @@ export default {
         'Lay the tape along the sweep.',
         'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',
         'Call it, then read the tape. Ten times.',
-        'On the water: one sweep, watch the line go quiet.'
+        'On the water: one sweep, then hold still until the line does.'
       ],
       log: ['Ten numbers', 'What bottom felt like']
     }

@@ -37,7 +37,7 @@ export default {
   ],
   sets_up: [
     '{8 in|20 cm} into a drag, the jig hangs in rock.',
-    'Drag the tip {2½ ft|75 cm}, into the rock.',
+    'Drag the tip {2½ ft|75 cm}: it hangs in the rock.',
     'Raise the rod until it hangs.',
     'Stop, give slack, shake, change the angle.'
   ],
