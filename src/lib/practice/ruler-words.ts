@@ -8,7 +8,7 @@ export interface RulerWords {
   goes: string;
   /** "Aim for 1 ft 1 in.", or why it's too soon to: never both. */
   aim: string;
-  /** "Give or take 6 in, from your last 15 tries." */
+  /** "On average, give or take 1 in, over your last 15 tries. One try strays about 6 in." */
   sure: string;
   /** For who wants them: bias, spread and what is still open. */
   figures: readonly string[];
@@ -27,7 +27,7 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
       goes: `Too few tries at ${length(meant_m)}.`,
       aim: 'Your hand misses differently at each distance.',
       sure: 'Four tries at this one make a ruler for it.',
-      figures: figuresOf(ruler, meant_m, units)
+      figures: figuresOf(ruler)
     };
   }
   const { value, band } = here.bait;
@@ -36,12 +36,12 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
     length(part * meant_m)
   );
   const goes = isKnown ? `now goes ${length(value * meant_m)}` : `goes ${least} to ${most}`;
-  const giveOrTake = isKnown ? `Give or take ${length(band * meant_m)}, from` : 'From';
+  const average = isKnown ? `On average, give or take ${length(band * meant_m)}, over` : 'From';
   return {
     goes: `When you mean ${length(meant_m)}, the jig ${goes}.`,
     aim: aimSentence(here, meant_m, units),
-    sure: `${giveOrTake} your last ${here.marks.length} tries.`,
-    figures: figuresOf(here, meant_m, units)
+    sure: `${average} your last ${here.marks.length} tries. One try strays about ${length(here.scores.variable * meant_m)}.`,
+    figures: figuresOf(here)
   };
 }
 
@@ -80,7 +80,10 @@ function aimSentence(here: Ruler, meant_m: number, units: Units): string {
   const { bait, moreTries, scores } = here;
   const aim_m = aimFor(here, meant_m);
   if (aim_m !== null && isAimKnown(here)) {
-    if (Math.abs(bait.value - 1) < NO_BIAS) return 'Right on the mark. Aim for what you want.';
+    if (Math.abs(bait.value - 1) < NO_BIAS)
+      return scores.variable > WIDE_SPREAD
+        ? 'Right on average. Aim for what you want, but slower, at one speed.'
+        : 'Right on the mark. Aim for what you want.';
     return [`Aim for ${formatLength(aim_m, units)}.`, flightSentence(here)].join(' ').trim();
   }
   if (aim_m !== null && moreTries) return `Too soon to say. About ${moreTries} more will tell.`;
@@ -93,13 +96,11 @@ function flightSentence({ bait, tip, leftBottom }: Ruler): string {
   return isFlying ? 'And move slower: the jig’s leaving the bottom.' : '';
 }
 
-function figuresOf(here: Ruler, meant_m: number, units: Units): readonly string[] {
-  const { scores, bait, isSettled, moreTries, differsByDistance } = here;
-  const stray = formatLength(scores.variable * meant_m, units);
+function figuresOf(here: Ruler): readonly string[] {
+  const { bait, isSettled, moreTries, differsByDistance } = here;
   const more = moreTries ? `About ${moreTries} more would settle it.` : '';
   return [
     differsByDistance ? '' : `By now ${lower(biasText(bait))}, nine times in ten.`,
-    `A single try strays about ${stray} from the average of all.`,
     bait.isMoving ? 'It’s still changing from try to try.' : isSettled ? 'That’s settled.' : more
   ].filter((one) => one !== '');
 }
