@@ -3,9 +3,9 @@ import {
   answerOf,
   askedFigures,
   figureWords,
-  isOfFigures,
   loadLessons,
-  seenFigureWords
+  seenFigureWords,
+  toldFigures
 } from '../../src/lib/course';
 import { figuresOf } from '../../src/lib/course/items/figures';
 import { shownScenarioOf } from '../../src/lib/course/items/measure';
@@ -36,9 +36,25 @@ describe('what a prediction reveals', () => {
   });
 
   test('is no second answer where the options are figures', () => {
-    const said = (...says: string[]) => ({ options: says.map((one) => ({ says: one })) });
-    expect(isOfFigures(said('About {1 ft|30 cm}', '2 s'))).toBe(true);
-    expect(isOfFigures(said('Right under where it hit', '2 ft closer'))).toBe(false);
+    const [[, { run, options }]] = questions;
+    const told = (...says: string[]) =>
+      toldFigures({ run, options: says.map((one) => ({ ...options[0], says: one })) }, [
+        { of: 'travel_m' as const, value: 0.5 }
+      ]).length;
+    expect(told('About {1 ft|30 cm}', '2 s')).toBe(0);
+    expect(told('Right under where it hit', '2 ft closer')).toBe(1);
+  });
+
+  test('is no number of a lift, of which guides see half; of a drag and a fall it is', () => {
+    const told = new Map(
+      questions.map(([id, question]) => [
+        id,
+        toldFigures(question, askedFigures(answerOf(question))).length
+      ])
+    );
+    for (const lift of ['hops', 'stroke-and-fall', 'season-map']) expect(told.get(lift)).toBe(0);
+    for (const other of ['from-the-boat', 'hook-set'])
+      expect(told.get(other), other).toBe(1);
   });
 
   test('is said with what it is of, in the learner’s units', () => {

@@ -1,6 +1,7 @@
 import { formatLength, formatPull, formatShare, formatTime, inUnits, type Units } from '../scoring';
 import type { MeasureName } from './items/measures';
 import { saidAbout } from './items/said';
+import type { PredictQuestion } from './lesson';
 
 type Words = readonly [figure: string, of: string];
 
@@ -43,7 +44,20 @@ export function seenFigureWords(
   return WORDS[of](value, units, formatLength);
 }
 
+/**
+ * What a question's answer tells in figures: none where its options are figures, and of a lift neither how far
+ * nor how high it came, of which guides see half (docs/decisions).
+ */
+export function toldFigures<T extends { of: MeasureName }>(
+  { options, run }: Pick<PredictQuestion, 'options' | 'run'>,
+  figures: readonly T[]
+): readonly T[] {
+  if (isOfFigures({ options })) return [];
+  const isLift = run.plane === 'lift' && run.setup.start.line !== 'splash';
+  return figures.filter(({ of }) => !isLift || (of !== 'travel_m' && of !== 'peak_height_m'));
+}
+
 /** Whether its options are figures themselves: the model's own beside the right one would be a second answer. */
-export function isOfFigures({ options }: { options: readonly { says: string }[] }): boolean {
+function isOfFigures({ options }: { options: readonly { says: string }[] }): boolean {
   return options.every(({ says }) => /\d/.test(says));
 }

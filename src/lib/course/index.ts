@@ -26,7 +26,7 @@ export { nearestOption, saidOf } from './nearest-option';
 export { checkLesson, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill } from './drills';
-export { figureWords, isOfFigures, seenFigureWords } from './figure-words';
+export { figureWords, seenFigureWords, toldFigures } from './figure-words';
 export { glossary } from './glossary';
 export { lessonNumber } from './lesson-number';
 export { isBlank, nthTry, taskIdOf, tryNamed } from './nth-try';

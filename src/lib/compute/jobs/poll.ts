@@ -3,6 +3,7 @@ import {
   askedFigures,
   findLesson,
   loadLessons,
+  toldFigures,
   type PredictQuestion,
   type ShownRun
 } from '../../course';
@@ -53,9 +54,9 @@ function predictPoll({ lesson, section: at }: Extract<AskedRound, { kind: 'predi
   return { about, ask, options: said, key, hint, measured, run, ...nothing };
 }
 
-function answered(question: PredictQuestion): { key: string; measured: ModelOutcome } {
+function answered(question: PredictQuestion): Pick<Poll, 'key' | 'measured'> {
   const answer = answerOf(question);
-  return { key: answer.key.id, measured: askedFigures(answer)[0] };
+  return { key: answer.key.id, measured: toldFigures(question, askedFigures(answer))[0] ?? null };
 }
 
 /** What is given, and the question itself: a hall reads one sentence large, not four. */

@@ -42,13 +42,22 @@ export default {
     {
       says: [
         'Stretch matters on hops and hook sets.',
-        'Mono and fluorocarbon stretch, braid hardly does.'
+        'Mono and fluorocarbon stretch, braid hardly does.',
+        'it goes highest.'
       ],
       basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }
     },
     {
       says: 'Mono and fluorocarbon come out alike.',
       basis: { alike: 'peak_height_m', of: ['fluoro', 'mono'], unknowns: 'drag' }
+    },
+    {
+      says: 'not as high.',
+      basis: { most: 'peak_height_m', of: ['braid', 'fluoro'], unknowns: 'drag' }
+    },
+    {
+      says: 'Soft tip: it hops lower.',
+      basis: { most: 'peak_height_m', of: ['stiff-rod', 'soft-rod'], unknowns: 'drag' }
     },
     {
       says: ['Fluorocarbon sinks, braid floats.', 'Slack would do that.'],
@@ -97,13 +106,13 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Mono and fluorocarbon come out alike.',
+      text: 'The same quick lift, {85 ft|26 m} out. Mono and fluorocarbon come out alike.',
       demos: [
-        { id: 'braid', caption: '20-lb braid, leader.', run: snapOn(braid) },
-        { id: 'fluoro', caption: '12-lb fluorocarbon.', run: snapOn() },
+        { id: 'braid', caption: '20-lb braid, leader: it goes highest.', run: snapOn(braid) },
+        { id: 'fluoro', caption: '12-lb fluorocarbon: not as high.', run: snapOn() },
         { id: 'mono', caption: '12-lb mono.', run: snapOn(mono) },
-        { id: 'stiff-rod', caption: 'Stiff tip.', run: hopWith(20) },
-        { id: 'soft-rod', caption: 'Soft tip.', run: hopWith(4) }
+        { id: 'stiff-rod', caption: 'Stiff tip, on fluorocarbon.', run: hopWith(20) },
+        { id: 'soft-rod', caption: 'Soft tip: it hops lower.', run: hopWith(4) }
       ]
     },
     {

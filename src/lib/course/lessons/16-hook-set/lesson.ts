@@ -32,7 +32,7 @@ export default {
   leaves_out: ['Big fish, and how tight to set your reel drag.'],
   claims: [
     {
-      says: 'Reeled down, the same sweep gets there.',
+      says: ['Reeled down, the same sweep gets there.', 'The reel brings it in a little, too.'],
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
     },
     {
@@ -96,7 +96,7 @@ export default {
         { id: 'slack', caption: 'Slack in the line.', run: slackSweep },
         {
           id: 'reeled',
-          caption: 'Reeled down, the same sweep gets there.',
+          caption: 'Reeled down, the same sweep gets there. The reel brings it in a little, too.',
           run: lowRun(bowed, inTurn(sweep(60, 60, 0.1), reel(0.3, 1), hard))
         },
         { id: 'tight', caption: 'Tight all along.', run: lowRun(tightMono, hard) },

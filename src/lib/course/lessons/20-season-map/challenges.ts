@@ -12,7 +12,8 @@ export default [
     plane: 'lift',
     start: upright(20),
     hold_s: 3,
-    longest_pause_s: 8,
+    // Ten seconds is a wait of this map.
+    longest_pause_s: 13,
     goals: [
       { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 40 },
       { kind: 'rests', count: 1, least_s: 3, weight: 30 },

@@ -6,10 +6,7 @@ import { lowRun } from '../runs';
 const start = { bait_x_m: ft(60), slack_m: 0.2 };
 const breezy = deeperWith({ start, more: { wind_m_s: -7 } });
 const drifting = (drift_m_s: number) =>
-  lowRun(
-    deeperWith({ start: { bait_x_m: ft(60), slack_m: 0.1 }, more: { drift_m_s } }),
-    sweep(60, 75, 4)
-  );
+  lowRun(deeperWith({ start, more: { drift_m_s } }), sweep(60, 78.2, 4));
 
 export default {
   id: 'a-morning',
@@ -86,7 +83,7 @@ export default {
       title: 'See it',
       day: 16,
       demos: [
-        { id: 'anchored', caption: 'Held in place.', run: drifting(0) },
+        { id: 'held', caption: 'Held on the trolling motor.', run: drifting(0) },
         { id: 'away', caption: 'Drifting away from the jig.', run: drifting(-0.15) },
         { id: 'onto', caption: 'Drifting onto it.', run: drifting(0.15) }
       ]
