@@ -53,8 +53,7 @@ describe('what a prediction reveals', () => {
       ])
     );
     for (const lift of ['hops', 'stroke-and-fall', 'season-map']) expect(told.get(lift)).toBe(0);
-    for (const other of ['from-the-boat', 'hook-set'])
-      expect(told.get(other), other).toBe(1);
+    for (const other of ['from-the-boat', 'hook-set']) expect(told.get(other), other).toBe(1);
   });
 
   test('is said with what it is of, in the learner’s units', () => {
