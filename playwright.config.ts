@@ -1,4 +1,5 @@
 import { defineConfig, devices } from '@playwright/test';
+import { availableParallelism } from 'node:os';
 
 const launchOptions = {
   executablePath: process.env.FELTFOOT_CHROMIUM || process.env.CHROME_PATH || undefined,
@@ -17,8 +18,8 @@ export default defineConfig({
   testDir: 'tests/e2e',
   outputDir: 'test-results',
   globalSetup: './tests/e2e/serve-build.ts',
-  // One more than two cores: some always wait, for a hand that moves in real time or for a server.
-  workers: 3,
+  // Half of a walk is waiting, for a hand that moves in real time, a page left alone or a server.
+  workers: 2 * availableParallelism() + 1,
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   // A second try is named where the whole ends: it is to be looked into.
@@ -35,12 +36,12 @@ export default defineConfig({
     serviceWorkers: 'block'
   },
   projects: [
-    // What one width proves is not proved again on the other.
+    // What one width proves is not proved again on the other. The longest walks are on the phone, and first.
+    { name: 'phone-chromium', use: phone, grepInvert: /@any-width|@all-lessons/ },
     {
       name: 'desktop-chromium',
       use: { ...devices['Desktop Chrome'] },
       grepInvert: /@narrow|@all-lessons/
-    },
-    { name: 'phone-chromium', use: phone, grepInvert: /@any-width|@all-lessons/ }
+    }
   ]
 });

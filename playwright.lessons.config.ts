@@ -5,7 +5,7 @@ import config from './playwright.config';
  * elsewhere, on five sizes of screen, by one switch, unseen by what is told, one's own rod before a camera wherever a try is made,
  * and a static folder under a path. npm test walks one lesson for each kind of station.
  */
-const [desktop, phone] = config.projects ?? [];
+const [phone, desktop] = config.projects ?? [];
 
 export default {
   ...config,
@@ -19,7 +19,7 @@ export default {
     'own-rod.spec.ts'
   ],
   projects: [
-    { ...desktop, grepInvert: /@narrow/ },
-    { ...phone, grepInvert: /@any-width/ }
+    { ...phone, grepInvert: /@any-width/ },
+    { ...desktop, grepInvert: /@narrow/ }
   ]
 };
