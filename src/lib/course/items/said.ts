@@ -40,6 +40,14 @@ export function saidAbout(m: number): string {
   return `{${round}|${metric(m)}}`;
 }
 
+/** Of how far a jig falls in a second: 9 in, 1¾ ft, 2 ft, or 25, 55, 60 cm. */
+export function saidFall(m: number): string {
+  const quarters = Math.round((4 * m) / FOOT_M);
+  const part = ['', '¼', '½', '¾'][quarters % 4];
+  const round = quarters < 4 ? `${3 * quarters} in` : `${Math.floor(quarters / 4)}${part} ft`;
+  return `{${round}|${metric(m)}}`;
+}
+
 /** Of a sum, to the inch: 9 in, 14 in, 1½ ft, 29 in, or 25, 35, 45, 75 cm. */
 export function saidToTheInch(m: number): string {
   const inches = Math.round((12 * m) / FOOT_M);

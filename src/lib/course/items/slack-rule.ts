@@ -1,5 +1,6 @@
 import { FOOT_M, INCH_M } from '../../model';
 import type { ShownRun } from '../lesson';
+import { lengthToken } from './draw';
 import { figuresOf } from './figures';
 import { saidFeet, saidInches, saidToTheInch } from './said';
 import { shownScenarioOf } from './measure';
@@ -14,9 +15,9 @@ const WITHIN_M = 2 * INCH_M;
 /** The rule as every question on slack says it. */
 export const SLACK_RULE = 'Tip minus slack, give or take a few inches.';
 
-/** The rule, worked out. */
-export function slackSum(feet: number, inches: number): string {
-  return `${SLACK_RULE} Here: ${leftOfTip(feet, inches)}.`;
+/** The rule, worked out, and what the model makes of it, m. */
+export function slackSum(feet: number, inches: number, travel_m: number): string {
+  return `${SLACK_RULE} Here: ${leftOfTip(feet, inches)}. In the model: ${lengthToken(travel_m)}.`;
 }
 
 /** What slack leaves of the tip's move. */
@@ -26,9 +27,9 @@ export function leftOfTip(feet: number, inches: number): string {
   return `${saidFeet(feet)} of tip, minus ${saidInches(inches)} of slack, leaves ${left}`;
 }
 
-/** How far the jig comes by that rule, m; null where the model does not bear it out. */
-export function bySlackRule(run: ShownRun, tip_m: number, slack_m: number): number | null {
+/** How far the jig comes by that rule and by the model, m; null where the one does not bear the other out. */
+export function bySlackRule(run: ShownRun, tip_m: number, slack_m: number) {
   const sum_m = tip_m - slack_m;
   const { travel_m } = figuresOf(shownScenarioOf(run));
-  return Math.abs(travel_m - sum_m) <= WITHIN_M ? sum_m : null;
+  return Math.abs(travel_m - sum_m) <= WITHIN_M ? { sum_m, travel_m } : null;
 }

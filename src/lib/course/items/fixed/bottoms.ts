@@ -89,7 +89,10 @@ export const bottoms = [
         'Right. Fish hang on stumps: a pause there is worth a cast.'
       ],
       ['pull harder and get it over at once', 'That’s how you hang it. Ease off first.'],
-      ['reel in, because it’s a snag by now', 'It’s not a snag until shaking fails.']
+      [
+        'reel down and sweep: it may be a fish',
+        'You tightened, and nothing moved. A fish would have.'
+      ]
     ],
     'A hard stop is a place to fish. Rest it there before you move it.'
   ),

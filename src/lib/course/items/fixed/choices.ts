@@ -86,7 +86,10 @@ export const choices = [
     [
       ['let it sit: fish wait on that side', 'Right. Rest it, and watch the line.'],
       ['move on before it can get hung up', 'The best spot of the cast is right there.'],
-      ['reel in and make that cast again', 'It sits where you want it. Leave it there.']
+      [
+        'reel down and sweep: it felt like a fish',
+        'A long load, then a drop: that’s the rock. A fish keeps pulling.'
+      ]
     ],
     'Fish use the shade and the edge behind a rock. That’s where a pause pays.',
     ['chunk rock']
@@ -106,7 +109,7 @@ export const choices = [
         'A longer hop falls longer. Wait for it to land, then count your rest.'
       ]
     ],
-    'Wait for the touch, rest as long as you mean to, then hop again.',
+    'Wait for the touch, or for slack line. Rest as long as you mean to, then hop again.',
     ['three hops']
   ),
   fact(
@@ -143,7 +146,7 @@ export const choices = [
         'slings the jig: the hop is higher',
         'It stretches first. By the time it pulls back, your lift is over.'
       ],
-      ['nothing: the pull is just too small', 'A quick hop pulls hard for a moment.']
+      ['too little to see: the pull is small', 'A quick hop pulls hard for a moment.']
     ],
     'Stretch takes the start of a quick move, and a quick move is nearly all start.',
     ['snap on braid', 'snap on mono'],
@@ -212,7 +215,7 @@ export const choices = [
     [
       ['one thing, for ten casts or so', 'Right. Then you know what did it.'],
       ['all of it at once, to save time', 'Then you never know what helped.'],
-      ['nothing: it worked the last time', 'Last time was another day.']
+      ['leave it: it worked the last time', 'Last time was another day.']
     ],
     'Change one thing and you learn something either way.'
   ),

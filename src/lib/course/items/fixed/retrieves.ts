@@ -24,7 +24,7 @@ export const retrieves = [
       ['stop, tip down, give line until slack', 'Right. Start over from what you know.'],
       ['speed up until you feel it hit something', 'Faster lifts it higher. You’ll feel less.'],
       [
-        'reel a turn to tighten up the line',
+        'reel down until you feel its weight again',
         'If it’s off bottom, that lifts it more. Let it sink first.'
       ]
     ],

@@ -34,7 +34,7 @@ export const snags = [
       ['draw the tight line until it gives', 'That’s just a pull. Letting go does the work.'],
       ['snap the rod up, like a hook set', 'That sets the hook in the wood.']
     ],
-    'Point the rod at the snag, pull the line out like a bowstring, and let go. Once or twice.'
+    'Rod tip at the snag, face turned away. Draw the line like a bowstring and let go, once or twice.'
   ),
   fact(
     'snag-break',

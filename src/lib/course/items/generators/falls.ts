@@ -1,10 +1,10 @@
-import { FOOT_M, type SetupInput } from '../../../model';
+import { type SetupInput } from '../../../model';
 import { dealt, drawFall, ft, oz, pick, saidLine, several, shuffled, TIED_ON } from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
 import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
-import { saidFeet, saidOut, saidWeight } from '../said';
+import { saidFall, saidOut, saidWeight } from '../said';
 import { chooseScaled } from '../scaled-item';
 import { chooseValue, markValue } from '../value-item';
 
@@ -47,7 +47,7 @@ const fallCount: Generator = {
     const { setup, trailer } = drawFall(random);
     const wrong = dealt(share, AROUND);
     const { depth_m } = setup.water;
-    const pace = saidAbout(depth_m / nominalOf(falling(setup), 'fall_s'));
+    const pace = saidFall(depth_m / nominalOf(falling(setup), 'fall_s'));
     return chooseValue({
       ask: `${saidOut(depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
       caption: 'The fall',
@@ -280,7 +280,7 @@ const markFall: Generator = {
           reply: 'It’s been on bottom for half of that.'
         }
       ],
-      other: `This one falls about ${saidFeet(Math.round((2 * depth_m) / fall_s / FOOT_M) / 2)} a second, and it has ${saidOut(depth_m)} to go.`
+      other: `This one falls about ${saidFall(depth_m / fall_s)} a second, and it has ${saidOut(depth_m)} to go.`
     });
   }
 };

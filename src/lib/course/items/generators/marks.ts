@@ -25,8 +25,8 @@ const dragStop: Generator = {
     const feet = pick(random, [1.5, 2, 2.5, 3, 3.5]);
     const duration_s = pick(random, [3, 4, 6]);
     const run = shownDrag(setup, ft(feet), duration_s);
-    const sum_m = bySlackRule(run, ft(feet), inch(inches));
-    if (sum_m === null) return null;
+    const rule = bySlackRule(run, ft(feet), inch(inches));
+    if (rule === null) return null;
     return markValue({
       random,
       ask: `${placeWords(setup)} ${isTight ? 'The line is close to tight.' : `${saidInches(inches)} of slack hangs in it.`} Low rod, slow sweep: the tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. ${STOPS}`,
@@ -34,13 +34,13 @@ const dragStop: Generator = {
       run,
       measure: 'travel_m',
       unknowns: isTight ? 'slack and drag' : 'drag',
-      byRule: isTight ? undefined : sum_m,
+      byRule: isTight ? undefined : rule.sum_m,
       right: isTight
         ? 'Right. With no slack to take up, the jig goes nearly as far as the tip.'
         : 'Right. That’s the tip’s move, minus what went into slack.',
       explain: isTight
         ? 'In a slow drag on a tight line the jig goes about as far as the tip.'
-        : slackSum(feet, inches),
+        : slackSum(feet, inches, rule.travel_m),
       errors: (key) => [
         isTight
           ? {
@@ -76,8 +76,8 @@ const slackDrag: Generator = {
     const feet = pick(random, [2, 2.5, 3]);
     const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
-    const sum_m = bySlackRule(run, ft(feet), inch(inches));
-    if (sum_m === null) return null;
+    const rule = bySlackRule(run, ft(feet), inch(inches));
+    if (rule === null) return null;
     return markValue({
       // Dealt, not drawn: also among a few of them its place on the ruler is as often one as another.
       random: () => share,
@@ -86,9 +86,9 @@ const slackDrag: Generator = {
       run,
       measure: 'travel_m',
       unknowns: 'drag',
-      byRule: sum_m,
+      byRule: rule.sum_m,
       right: 'Right. Slack came off the tip’s move first.',
-      explain: slackSum(feet, inches),
+      explain: slackSum(feet, inches, rule.travel_m),
       errors: (key) => [
         {
           id: 'slack-ignored',

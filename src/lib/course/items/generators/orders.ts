@@ -32,7 +32,7 @@ const pacesByHeight: Generator = {
           says: `${fromTo(10, to)} in ${saidSeconds(s)}`,
           run: shownLift(setup, 10, to, s)
         })),
-      right: 'Right. A quick lift gets it up, and a longer quick lift gets it higher.',
+      right: 'Right. You weighed how quick against how long.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
       explain: 'Two lifts as long: the quicker one goes higher. Two as quick: the longer one does.'

@@ -39,6 +39,7 @@ function bySeason(
   ask: (temperature: string, place: string, season: Asked['id']) => string,
   says: (season: SeasonRow) => string,
   why: (season: Asked) => string,
+  right: Record<Asked['id'], string>,
   not: Record<Asked['id'], Partial<Record<Asked['id'], string>>>,
   {
     objective = 'season',
@@ -58,7 +59,7 @@ function bySeason(
       const options = shuffled(random, SEASONS).map((one) => ({
         id: one.id,
         says: says(one),
-        reply: not[season.id][one.id] ?? `Right for ${season.id} water.`
+        reply: not[season.id][one.id] ?? `Right. ${right[season.id]}`
       }));
       const asked = ask(said(degF), pick(random, places), season.id);
       return practiceItem(asked, options, season.id, why(season));
@@ -98,6 +99,11 @@ const seasonRetrieve = bySeason(
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
+    cold: 'That’s about as far as they’ll go for it.',
+    cool: 'It’s more than a crawl and less than a snap.',
+    warm: 'They’re up and hunting, so they run it down.'
+  },
+  {
     cold: {
       cool: 'A hop leaves fish that won’t move a foot.',
       warm: 'Strokes go right past fish that won’t chase.'
@@ -118,6 +124,11 @@ const seasonPause = bySeason(
     `You’re fishing ${place}. Your graph reads ${t} at the surface. How long do you let it sit between moves?`,
   ({ pause }) => pause,
   ({ id }) => WAITS[id],
+  {
+    cold: 'Ten seconds are long for you, not for them.',
+    cool: 'That’s time to come over, and you still get your casts in.',
+    warm: 'One look, and it moves again.'
+  },
   {
     cold: {
       cool: 'Too short: a cold fish hasn’t made up its mind by then.',
@@ -150,6 +161,11 @@ const seasonSpot = bySeason(
     `${lake}. Your graph reads ${t} at the surface${TURNS[season]}. Where do you look first?`,
   ({ where }) => where,
   ({ id }) => PLACES_BECAUSE[id],
+  {
+    cold: 'Where it’s steep, shallow and deep are one spot.',
+    cool: 'Warming water draws them toward the banks.',
+    warm: 'After the spawn they follow the shad out.'
+  },
   {
     cold: {
       cool: 'They go there when it warms. Now they hold where it’s steep.',

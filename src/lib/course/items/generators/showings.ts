@@ -8,6 +8,8 @@ interface Showing {
   id: string;
   signs: readonly string[];
   says: string;
+  /** To whoever chose it. */
+  right: string;
   why: string;
   /** To whoever chose another, by its id: what it does to these fish. */
   not: Readonly<Record<string, string>>;
@@ -26,6 +28,7 @@ const STANDS: readonly Showing[] = [
       'The sonar has been blank since you came'
     ],
     says: 'move first, same retrieve',
+    right: 'Find fish first, then find out what they eat.',
     why: 'No retrieve catches a fish that isn’t there.',
     not: {
       change: 'There’s nothing here to change it for.',
@@ -43,6 +46,7 @@ const STANDS: readonly Showing[] = [
       'On sonar, fish turn on it and drop back'
     ],
     says: 'stay, and change one thing',
+    right: 'One change at a time, and you know what did it.',
     why: 'They’re there: find out what they want, one thing at a time.',
     not: {
       move: 'You’d leave fish that you’ve found.',
@@ -60,6 +64,7 @@ const STANDS: readonly Showing[] = [
       'A bite every ten minutes, all on one retrieve'
     ],
     says: 'stay, and change nothing',
+    right: 'A change could only cost you bites.',
     why: 'It works. Write down what you did and do it again.',
     not: {
       move: 'Move when nothing shows. Fish are here.',
@@ -81,6 +86,7 @@ const MOODS: readonly Showing[] = [
       'On sonar, fish rush it as it falls'
     ],
     says: 'hops and strokes, short waits',
+    right: 'They’re on it at once: no need to wait.',
     why: 'Fish on the chase go for what rises and falls.',
     not: {
       still: 'They chase: what hardly moves, they pass by.',
@@ -98,6 +104,7 @@ const MOODS: readonly Showing[] = [
       'The front went through and nothing stirs'
     ],
     says: 'small moves, long waits',
+    right: 'Leave it there until one makes up its mind.',
     why: 'Fish that look, or won’t stir, want it close to still and in front of them.',
     not: {
       active: 'Fish that won’t chase back off from big moves.',
@@ -115,6 +122,7 @@ const MOODS: readonly Showing[] = [
       'No schools today: lone fish all along the edge'
     ],
     says: 'quicker drags, moving along',
+    right: 'Each new stretch of bottom may have one on it.',
     why: 'Spread-out fish have to be found: cover water, and put it past as many as you can.',
     not: {
       active: 'Hops and strokes work one place well. These are in many.',
@@ -136,7 +144,7 @@ function byShowing(
       const options = shuffled(random, showings).map((one) => ({
         id: one.id,
         says: one.says,
-        reply: one === drawn ? 'Right for what you see.' : drawn.not[one.id]
+        reply: one === drawn ? `Right. ${one.right}` : drawn.not[one.id]
       }));
       const ask = `You’re fishing ${pick(random, FISHED_PLACES)}. ${pick(random, drawn.signs)}. ${asks}`;
       return practiceItem(ask, options, drawn.id, drawn.why);

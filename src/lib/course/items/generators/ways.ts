@@ -1,4 +1,14 @@
-import { dealt, drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
+import {
+  dealt,
+  drawGear,
+  ft,
+  inch,
+  lengthToken,
+  pick,
+  placeWords,
+  shuffled,
+  several
+} from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
@@ -35,6 +45,8 @@ const wayOfTip: Generator = {
     const tips = several(random, [0, 0.5, 1, 1.5, 2], 3)
       .map((more) => feet + more)
       .sort((a, b) => a - b);
+    const dragged = (tip: number) => shownDrag(setup, ft(tip), duration_s);
+    const cameBy = (tip: number) => nominalOf(dragged(tip), 'travel_m');
     const draft = onlyGood({
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. You want the jig to come ${saidFeet(feet)}, in a slow drag of ${saidSeconds(duration_s)}. How far do you move the tip?`,
       limits: [
@@ -46,22 +58,20 @@ const wayOfTip: Generator = {
         }
       ],
       plans: shuffled(random, tips).map((tip) => {
-        const run = shownDrag(setup, ft(tip), duration_s);
-        const came_m = nominalOf(run, 'travel_m');
         return {
           id: tipId(tip),
           says: `tip ${saidFeet(tip)}`,
           reply:
             tip === feet
               ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
-              : came_m < ft(feet)
+              : cameBy(tip) < ft(feet)
                 ? `Too short: ${leftOfTip(tip, inches)}.`
                 : `Too far: slack doesn’t take that much of ${saidFeet(tip)}.`,
-          runs: [{ caption: `tip ${saidFeet(tip)}`, run }]
+          runs: [{ caption: `tip ${saidFeet(tip)}`, run: dragged(tip) }]
         };
       }),
       right: 'Right. What you want, plus what goes into slack.',
-      explain: `${SLACK_RULE} Reel down first and you need less tip.`
+      explain: `${SLACK_RULE} In the model ${saidFeet(tips[place])} of tip brings it ${lengthToken(cameBy(tips[place]))}. Reel down first and you need less.`
     });
     // Adding the slack to what is wanted, as the lesson has it, comes nearest to the one that is right.
     const added = feet + inches / 12;
@@ -124,18 +134,18 @@ const wayOfBait: Generator = {
     const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5]);
     const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
-    const sum_m = bySlackRule(run, ft(feet), inch(inches));
-    if (sum_m === null) return null;
+    const rule = bySlackRule(run, ft(feet), inch(inches));
+    if (rule === null) return null;
     return chooseValue({
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
       caption: `The sweep of ${saidFeet(feet)}`,
       run,
       measure: 'travel_m',
       unknowns: 'drag',
-      byRule: sum_m,
+      byRule: rule.sum_m,
       says: (value) => `about ${saidToTheInch(value)}`,
       right: 'Right. That’s what is left of the tip’s move once slack is out.',
-      explain: slackSum(feet, inches),
+      explain: slackSum(feet, inches, rule.travel_m),
       errors: (key) => {
         const off = offWithSlack(ft(feet), inch(inches), key);
         return ROUND_SLACK[place].map((id) => off[id]);
