@@ -125,7 +125,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Set on a bite on semi-slack line.': ['bite-early-stop']
   },
   snags: {
-    'Free a hook with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
+    'Free a jig with slack and small shakes.': ['snag-first', 'snag-bow', 'snag-braid'],
     'Know what you never do with a stuck jig.': ['snag-break', 'snag-angle']
   },
   offshore: {
