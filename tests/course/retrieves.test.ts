@@ -27,7 +27,6 @@ const COSTS_MOST: Record<string, string> = {
   'three-hops-even': 'hops',
   'three-hops-uneven': 'hops',
   'three-hops-sideways': 'hops',
-  'three-hops-sideways-uneven': 'hops',
   stroke: 'hops',
   'fall-on-a-following-rod': 'swing',
   'swim-at-a-height': 'swim',

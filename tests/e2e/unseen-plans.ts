@@ -58,12 +58,6 @@ export const UNSEEN_PLANS: readonly GoalPlan[] = [
     calls_in: 42
   },
   {
-    lesson: 'rigging',
-    challenge: 'big-trailer-count',
-    speed: 0,
-    steps: COUNTED
-  },
-  {
     lesson: 'reading-bottoms',
     challenge: 'over-gravel',
     speed: -1,

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../src/lib/course';
+import { BIG_TRAILER_M2, ft } from '../../src/lib/course/items/draw';
+import { castOut, deeperWith, JIGS } from '../../src/lib/course/lessons/fathomley';
 import { LiveRun, parseSetup } from '../../src/lib/model';
 import { marksOn } from '../../src/lib/sandbox/draw/line-marks';
 import { peakOf, WAVE_RATE_HZ } from '../../src/lib/sandbox/felt-wave';
@@ -72,15 +74,19 @@ describe('a bait that is counted down on a free spool', () => {
  * A light one, a deep one, one that falls slowest of all, whose line hardly runs as it comes under the rod, and
  * one whose spool stands in mid-fall.
  */
-test.each(['count-a-lighter-one', 'thirty-feet-down', 'big-trailer-count', 'offshore-count'])(
-  '%s: the line is not told to stop before the jig is down',
-  (id) => {
-    const { rows, down_s } = fall(taskOf(id));
-    const said = rows.find(({ word }) => word === 'the line stops');
-    expect(said?.t_s).toBeGreaterThan(down_s);
-    expect(said?.t_s).toBeLessThan(down_s + 0.5);
-  }
-);
+const deep = taskOf('thirty-feet-down');
+const slowest = { mass_kg: JIGS.half, drag_area_m2: BIG_TRAILER_M2 };
+test.each([
+  ...['count-a-lighter-one', 'thirty-feet-down', 'offshore-count'].map(
+    (id) => [id, taskOf(id)] as const
+  ),
+  ['a big trailer', { ...deep, setup: deeperWith({ ...slowest, start: castOut(ft(45)) }) }] as const
+])('%s: the line is not told to stop before the jig is down', (_, task) => {
+  const { rows, down_s } = fall(task);
+  const said = rows.find(({ word }) => word === 'the line stops');
+  expect(said?.t_s).toBeGreaterThan(down_s);
+  expect(said?.t_s).toBeLessThan(down_s + 0.5);
+});
 
 test('a hand that follows the bait down draws no line, and is told of none', () => {
   const cue = new SpoolCue(true);

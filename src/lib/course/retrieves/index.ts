@@ -26,12 +26,12 @@ export const RETRIEVES: readonly Retrieve[] = [
     feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
     use: `Cold to warm, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
     suits: { water_C: [0, 40], fish: 'slow' },
-    challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet']
+    challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet', 'cold-water']
   },
   {
     name: 'lift and follow down',
     look: 'The fall: the rod goes down as the jig does, so it lands under where it was highest.',
-    feel: 'Line just short of tight while the rod goes down. If the tip springs up with no weight, it’s off bottom.',
+    feel: 'Line just short of tight while the rod goes down. All its weight hanging: it’s off bottom. No weight at all: slack, or a fish.',
     use: 'Water of {50 to 75 °F|10 to 24 °C}. Up {6 to 18 in|15 to 45 cm}, then down on semi-slack line.',
     suits: { water_C: [10, 23.9], fish: 'any' },
     challenges: ['lift-and-follow']
@@ -48,14 +48,9 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'three hops',
     look: 'The rings: three hops about the same height, and the pauses between them.',
     feel: 'A tick after each of the three, then a pause. No tick: it hasn’t landed.',
-    use: 'Fish that are awake, {60 °F|16 °C} and up. Two to four hops, the jig {3 to 6 in|8 to 15 cm} up, then wait 3 to 10 seconds. Rod up they climb, rod to the side they stay low. Many guides vary the pauses.',
+    use: 'Active fish, {60 °F|16 °C} and up. Two to four hops, the jig {3 to 6 in|8 to 15 cm} up, then wait 3 to 10 seconds. Rod up they climb, rod to the side they stay low. Many guides vary the pauses.',
     suits: { water_C: [15.6, 40], fish: 'active' },
-    challenges: [
-      'three-hops-even',
-      'three-hops-uneven',
-      'three-hops-sideways',
-      'three-hops-sideways-uneven'
-    ]
+    challenges: ['three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
   },
   {
     name: 'stroke',
@@ -77,7 +72,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'shake on slack',
     look: 'The tip twitches and the jig hardly moves: you only move slack.',
     feel: 'The tip twitches, the line jumps and goes slack again, and no weight comes on.',
-    use: 'Fish that look and won’t eat, any season. The jig trembles in place.',
+    use: 'Fish that follow and won’t eat, any season. The jig trembles in place.',
     suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['shake-in-place']
   },
@@ -87,7 +82,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     feel: 'Nothing for a minute can be right. Any change in the line or the pull: reel down.',
     use: 'Cold water, under {50 °F|10 °C}, and fish that won’t move. 10 to 60 seconds of nothing.',
     suits: { water_C: [0, 10], fish: 'slow' },
-    challenges: ['cold-water', 'dead-stick']
+    challenges: ['dead-stick']
   },
   {
     name: 'fall and count',
@@ -109,7 +104,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'snag drill',
     look: 'The line’s angle at the jig, and the slack before each shake.',
     feel: 'It gives a little with each shake: keep going, gently. Nothing gives: change the angle.',
-    use: 'Any time you hang up: slack, shake, change the angle. Never pull toward anyone.',
+    use: 'Any time you hang up: slack, shake, change the angle. Nobody in line with it.',
     suits: null,
     challenges: ['free-a-snag', 'free-from-above']
   }

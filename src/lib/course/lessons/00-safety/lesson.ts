@@ -15,7 +15,7 @@ export default {
   claims: [
     { says: ['most people who drown from boats wore none'], basis: 'practice' },
     {
-      says: ['Take a boating and a first-aid course.', 'Drying takes days.'],
+      says: 'Take a boating and a first-aid course.',
       basis: 'practice'
     }
   ],
@@ -120,7 +120,8 @@ export default {
       needs: [
         'Life jackets, worn: most people who drown from boats wore none',
         'Glasses for everyone',
-        'A phone in a dry bag'
+        'A phone in a dry bag',
+        'Throw cushion, fire extinguisher, whistle or horn'
       ],
       steps: [
         'Rules: license, seasons, limits, lead.',
@@ -128,7 +129,7 @@ export default {
         'Look up: wires, branches, sky. Check wind and fog.',
         'Kill switch clipped on. No alcohol.',
         'Agree who casts where. Look behind every time.',
-        'After: wash your hands, clean, drain and dry everything. Drying takes days.'
+        'After: wash your hands, clean, drain and dry everything.'
       ],
       log: ['Who knows, and until when', 'What was missing']
     }

@@ -138,7 +138,7 @@ export default {
         'Lay the tape along the sweep.',
         'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',
         'Call it, then read the tape. Ten times.',
-        'On the water: one sweep, then hold still until the line does.'
+        'On the water: one sweep, then hold still: watch the line.'
       ],
       log: ['Ten numbers', 'What bottom felt like']
     }

@@ -33,14 +33,14 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: ['Your back hand goes {4½ in|12 cm}, slowly.', 'Find out by how much.'],
+  sets_up: ['Your hand at the butt goes {5 in|12 cm}, slowly.', 'Find out by how much.'],
   builds_on: ['one-foot'],
   cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Line tight, rod low. Your back hand goes {4½ in|12 cm}, slowly.',
+      text: 'Line tight, rod low. Your hand at the butt goes {5 in|12 cm}, slowly.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil by one end. Which end moves most?',
@@ -49,8 +49,8 @@ export default {
         options: [
           {
             id: 'hand',
-            says: 'About {4 in|10 cm}',
-            holds: { travel_m: [0.08, 0.12] },
+            says: 'About {5 in|12 cm}',
+            holds: { travel_m: [0.1, 0.15] },
             reply: 'That’s your hand. The rod is a lever: the tip goes about {2 ft|60 cm}.'
           },
           {

@@ -35,7 +35,7 @@ export default [
   {
     id: 'over-one-boulder',
     title: 'Over one boulder',
-    ask: 'Pull the jig {3 ft 6 in|1.05 m}, up and over the boulder. Let it down the back on a tight line.',
+    ask: 'Pull the jig {3 ft 6 in|1.05 m}, slowly, up and over the boulder.',
     setup: deeperWith({
       bottom: { friction: 0.4, stones: [{ x_m: ft(40) - 0.5, width_m: 0.6, height_m: 0.22 }] },
       start: { bait_x_m: ft(40), slack_m: 0.03 }

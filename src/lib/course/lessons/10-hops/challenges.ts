@@ -3,8 +3,7 @@ import type { Challenge } from '../../../scoring';
 import { hopLowered, inTurn, lift, pause, sweep, threeHops, upright } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
 
-/** The next lesson asks for the same hops with uneven rests. */
-export const sideways = {
+const sideways = {
   id: 'three-hops-sideways',
   title: 'Three hops, sideways',
   ask: 'Rod to the side: three low hops, {1 to 8 in|3 to 20 cm} high.',

@@ -1,7 +1,6 @@
 import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { held, inTurn, lift, pause, sweep, upright } from '../../retrieves/moves';
-import { sideways } from '../10-hops/challenges';
+import { held, inTurn, lift, pause, upright } from '../../retrieves/moves';
 import { castOut, fathomley, waterWith } from '../fathomley';
 
 export default [
@@ -40,24 +39,5 @@ export default [
     reference: inTurn(held(70), lift(70, 0, 4)),
     // The rod is held: the tight line swings the jig in.
     beginner: inTurn(held(70), pause(4))
-  },
-  {
-    ...sideways,
-    id: 'three-hops-sideways-uneven',
-    title: 'Uneven hops, sideways',
-    ask: 'Three low hops to the side. Make one rest at least twice the other.',
-    longest_pause_s: 10,
-    goals: [
-      { kind: 'hops', count: 3, height_m: [0.03, 0.2], weight: 38 },
-      { kind: 'rests', count: 2, least_s: 1.2, weight: 31 },
-      { kind: 'rhythm', even: false, weight: 31 }
-    ],
-    reference: inTurn(
-      sweep(50, 62, 0.28),
-      pause(3),
-      sweep(62, 74, 0.28),
-      pause(8),
-      sweep(74, 86, 0.28)
-    )
   }
 ] satisfies Challenge[];

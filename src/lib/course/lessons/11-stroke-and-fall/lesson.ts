@@ -10,7 +10,7 @@ export default {
   id: 'stroke-and-fall',
   order: 11,
   title: 'Stroke and fall',
-  minutes: 8,
+  minutes: 6,
   about: 'A hard snap and a controlled fall, for warm water and active fish.',
   place: deepPlace,
   objectives: [
@@ -33,7 +33,7 @@ export default {
       basis: 'practice'
     },
     {
-      says: 'It doesn’t go back out: a tight line swings it in.',
+      says: 'It doesn’t drop straight: a tight line swings it in.',
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
@@ -67,14 +67,14 @@ export default {
         options: [
           {
             id: 'little',
-            says: 'Out past where the tip brought it',
-            holds: { travel_m: [0.3, 1.2] },
-            reply: 'It doesn’t go back out: a tight line swings it in.'
+            says: 'Right where the snap left it',
+            // A snap that is followed down.
+            holds: { travel_m: [1.35, 1.95] },
+            reply: 'It doesn’t drop straight: a tight line swings it in.'
           },
           {
             id: 'much',
-            says: 'In closer than the tip brought it',
-            // A snap that is followed down is 1.35 to 1.95 m.
+            says: 'Closer in than that',
             holds: { travel_m: [2.1, 2.9] },
             reply:
               'Right. The model says about {8½ ft|2.6 m} closer, part of it swing. Guides see less; film your own.'
@@ -103,7 +103,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      challenges: ['stroke', 'fall-on-a-following-rod', 'three-hops-sideways-uneven']
+      challenges: ['stroke', 'fall-on-a-following-rod']
     },
     {
       kind: 'feel',
@@ -128,7 +128,7 @@ export default {
       title: 'On the water',
       needs: ['Room overhead', 'A jig whose fall you’ve timed'],
       steps: [
-        'Snap nine to eleven. Follow it down, eyes on the line.',
+        'Snap nine-thirty to eleven-thirty. Follow it down, eyes on the line.',
         'Five strokes, then rest the spot.'
       ],
       log: ['Seconds of fall', 'Where they bit: up, down, or at rest']

@@ -140,7 +140,11 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['Your rod, and line of known pound test', 'A spring scale'],
+      needs: [
+        'Your rod, and line of known pound test',
+        'A spring scale on a post',
+        'Glasses for everyone'
+      ],
       steps: ['Pull the scale as you’d hop. Read it.', 'Pull it as you’d drag. Read it.'],
       log: ['Both readings', 'What you’d change, and why']
     }

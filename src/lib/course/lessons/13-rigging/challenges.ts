@@ -1,7 +1,7 @@
 import { BIG_TRAILER_M2, ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { held, inTurn, lift, lowToTheSide, pause, sweep, upright } from '../../retrieves/moves';
-import { castOut, deeperWith, JIGS, waterWith } from '../fathomley';
+import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { deeperWith, JIGS } from '../fathomley';
 
 export default [
   {
@@ -25,25 +25,5 @@ export default [
     reference: sweep(60, 79, 6),
     // The pace that a bare jig allows.
     beginner: sweep(60, 79, 1)
-  },
-  {
-    id: 'big-trailer-count',
-    title: 'Count a big trailer',
-    ask: 'Free spool, {20 ft|6 m}, {1/2 oz|14 g} with a big trailer, unseen. Lower the rod once it’s down.',
-    setup: waterWith({
-      depth_m: ft(20),
-      mass_kg: JIGS.half,
-      drag_area_m2: BIG_TRAILER_M2,
-      start: castOut(ft(45))
-    }),
-    plane: 'lift',
-    start: upright(45),
-    hold_s: 2,
-    longest_pause_s: 40,
-    goals: [{ kind: 'bottom_first', within_s: 4, weight: 100 }],
-    visibility: 'unseen',
-    reference: inTurn(held(45), pause(16), lift(45, 20, 1)),
-    // The count of a bare jig.
-    beginner: inTurn(held(45), pause(8), lift(45, 20, 1))
   }
 ] satisfies Challenge[];

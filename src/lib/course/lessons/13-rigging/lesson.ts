@@ -48,7 +48,7 @@ export default {
   id: 'rigging',
   order: 13,
   title: 'Rigging',
-  minutes: 8,
+  minutes: 6,
   about:
     'Trailer, line and rod change what the jig does. Head, guard and point change what gets hooked.',
   place: deepPlace,
@@ -92,7 +92,6 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: ['Lower the rod once it’s down.'],
   proofs: [
     { id: 'thick-free', run: freeFall(0.00043) },
     { id: 'thin-free', run: freeFall(0.00032) },
@@ -150,7 +149,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      challenges: ['big-trailer-drag', 'big-trailer-count']
+      challenges: ['big-trailer-drag']
     },
     {
       kind: 'feel',
@@ -197,7 +196,7 @@ export default {
       title: 'With a real rod',
       needs: ['A jig and two trailers', 'A watch', 'Water you know the depth of'],
       steps: [
-        'Point on your thumbnail, lightly, away from the fingertip.',
+        'Drag the point lightly across your thumbnail.',
         'Time three drops bare, three with each trailer.',
         'Drag each one foot.'
       ],

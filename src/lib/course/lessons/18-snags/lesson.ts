@@ -36,8 +36,8 @@ export default {
     }
   ],
   sets_up: [
-    '{8 in|20 cm} into a drag, the jig hangs in rock.',
-    'Drag the tip {2½ ft|75 cm}: it hangs in the rock.',
+    'Early in a drag, the jig hangs in rock.',
+    'it hangs in the rock.',
     'Raise the rod until it hangs.',
     'Stop, give slack, shake, change the angle.'
   ],
@@ -47,7 +47,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{8 in|20 cm} into a drag, the jig hangs in rock.',
+      text: 'Early in a drag, the jig hangs in rock.',
       question: {
         ask: 'You keep pulling, harder. What happens?',
         hint: 'Which way did it go in?',

@@ -151,6 +151,11 @@ export default {
           basis: 'practice'
         },
         {
+          sign: 'Nothing where the graph shows it',
+          means: 'You landed short. Cast {20 ft|6 m} past it, free spool to bottom.',
+          basis: 'practice'
+        },
+        {
           sign: 'No bottom after a sweep',
           means: 'Too quick, too light, or too close in.',
           basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
@@ -172,7 +177,6 @@ export default {
       title: 'On the water',
       needs: ['A ledge or hump in {20 to 35 ft|6 to 11 m}', '{3/4 oz|21 g} and {1 oz|28 g}'],
       steps: [
-        'No bait, no fish on the graph, no bites in ten casts? Move.',
         'Count it on top and below. The difference is your ledge.',
         'Ten slow drags up or down the edge. Then ten hops.'
       ],

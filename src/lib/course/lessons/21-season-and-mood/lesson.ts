@@ -41,7 +41,7 @@ export default {
     {
       says: [
         'The fish are slow: that’s why you slow down.',
-        'Slack eats half a drag.',
+        'Slack could do that.',
         'Cold water: short moves, long pauses.',
         'Warm water: faster, hops, strokes, or swim it.',
         'Then let the fish’s mood correct you.'
@@ -95,7 +95,7 @@ export default {
             id: 'half',
             says: 'Less than half',
             holds: { travel_m: [0, 0.45] },
-            reply: 'Slack eats half a drag. Cold doesn’t.'
+            reply: 'Slack could do that. Cold doesn’t.'
           }
         ]
       }
