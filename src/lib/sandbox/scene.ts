@@ -1,7 +1,7 @@
 import type { Trace } from '$lib/model';
 import { closeUp, type CloseUpExtent } from './close-up';
 import { paintBottom, paintBottomBack } from './draw/bottom';
-import { deckView, paintDeck, paintDeckBack } from './draw/from-deck';
+import { deckGaze, deckView, paintDeck, paintDeckBack } from './draw/from-deck';
 import { liftView, paintLift, paintLiftBack } from './draw/lift';
 import { overviewView, paintOverview, paintOverviewBack } from './draw/overview';
 import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
@@ -31,6 +31,8 @@ export class Scene {
   private moment: Moment | null = null;
   private views: { whole: View; rod: View; bottom: View } | null = null;
   private reach: CloseUpExtent | null = null;
+  /** Which way the deck's picture looks: a rod swept over to the other side takes it along. */
+  private gaze = 1;
   private scenery: Scenery | null = null;
   private motion: MediaQueryList | null = null;
   private reached: { trace: Trace | null; ticks: number } = { trace: null, ticks: 0 };
@@ -67,6 +69,7 @@ export class Scene {
     this.views = views;
     whole.paintBack((context) => paintOverviewBack(context, views.whole, stage, ink));
     rod.paintBack((context) => kind.back(context, views.rod, stage, ink));
+    this.gaze = 1;
     bottom.paintBack((context) => paintBottomBack(context, views.bottom, stage, ink));
     if (this.moment) this.draw(this.moment);
   };
@@ -79,6 +82,7 @@ export class Scene {
     this.whole.paintFront((context) =>
       paintOverview(context, views.whole, stage, moment, ink, views.bottom)
     );
+    if (stage.isFromDeck) this.lookFromDeck(stage, moment, views.rod, ink);
     this.rod.paintFront((context) =>
       rodPicture(stage).front(context, views.rod, stage, moment, ink)
     );
@@ -86,6 +90,13 @@ export class Scene {
     this.bottom.paintFront((context) =>
       paintBottom(context, views.bottom, stage, moment, scenery, ink)
     );
+  }
+
+  private lookFromDeck(stage: Backdrop, { pose }: Moment, view: View, ink: Ink): void {
+    const gaze = deckGaze(stage, pose);
+    if (gaze === this.gaze) return;
+    this.gaze = gaze;
+    this.rod.paintBack((context) => paintDeckBack(context, view, stage, ink, pose));
   }
 
   private reachIn(stage: Backdrop): CloseUpExtent {

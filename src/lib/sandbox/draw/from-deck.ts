@@ -1,5 +1,6 @@
 import { eyeOf, gazeOf, seen, type Eye } from '../eye';
 import type { Ink } from '../palette';
+import type { Pose } from '../pose';
 import type { Moment, Backdrop } from '../stage';
 import type { View } from '../view';
 import { paintRodAndLine } from './rod-from-deck';
@@ -28,8 +29,13 @@ export function deckView(_stage: Backdrop, width: number, height: number): View 
   return { width, height, scale: 1, x0: width / 2, y0: height };
 }
 
-function eyeIn({ setup, plane, start }: Backdrop, { width, height }: View): Eye {
-  return eyeOf(setup, width, height, gazeOf(plane, start));
+function eyeIn({ setup, plane, start }: Backdrop, { width, height }: View, at?: Pose): Eye {
+  return eyeOf(setup, width, height, gazeOf(plane, start, at?.azimuth_deg));
+}
+
+/** Which way is looked, for as long as it is the same behind the rod. */
+export function deckGaze({ plane, start }: Backdrop, { azimuth_deg }: Pose): number {
+  return gazeOf(plane, start, azimuth_deg).turned;
 }
 
 /** The water so far out along the gaze: as far across the whole picture. */
@@ -42,9 +48,10 @@ export function paintDeckBack(
   context: CanvasRenderingContext2D,
   view: View,
   stage: Backdrop,
-  ink: Ink
+  ink: Ink,
+  at?: Pose
 ): void {
-  const eye = eyeIn(stage, view);
+  const eye = eyeIn(stage, view, at);
   const horizon = onWater(eye, 4000).y;
   drawSky(context, horizon, view.width, ink);
   const tint = context.createLinearGradient(0, horizon, 0, view.height);
@@ -146,5 +153,5 @@ export function paintDeck(
   moment: Moment,
   ink: Ink
 ): void {
-  paintRodAndLine(context, eyeIn(stage, view), stage, moment, ink);
+  paintRodAndLine(context, eyeIn(stage, view, moment.pose), stage, moment, ink);
 }

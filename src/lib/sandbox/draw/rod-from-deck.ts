@@ -16,8 +16,7 @@ export function paintRodAndLine(
   moment: Moment,
   ink: Ink
 ): void {
-  const placeOn = bentRod(stage, moment);
-  const line = dryLine(stage, moment, placeOn(1));
+  const { placeOn, line } = rodAndLineAt(stage, moment);
   drawLineOut(context, eye, line, ink);
   if (stage.setup.start.spool === 'free') {
     const marks = marksOn(line, moment.pose.given_m);
@@ -29,6 +28,14 @@ export function paintRodAndLine(
   }
   drawRodAway(context, eye, placeOn, ink);
 }
+
+/** A place on the rod, `share` of the way from the hand to the tip, and the dry line from there. */
+export function rodAndLineAt(stage: WhatIsHeld, moment: Pick<Moment, 'pose'>) {
+  const placeOn = bentRod(stage, moment);
+  return { placeOn, line: dryLine(stage, moment, placeOn(1)) };
+}
+
+type WhatIsHeld = Pick<Backdrop, 'setup' | 'bait'>;
 
 /**
  * What a rod gives at its tip where its stiffness is not said, N/m: 1 N moves it 3 cm. Common practice, no
@@ -44,7 +51,11 @@ const RINGS_PX = [5, 10] as const;
  * The dry line from `tip` to where it goes into the water. The model's line lies in one upright plane
  * through the tip; here it is stretched from the tip that is drawn to where the line meets the water.
  */
-function dryLine({ bait }: Backdrop, { pose: { x, z } }: Moment, tip: Space): Space[] {
+function dryLine(
+  { bait }: WhatIsHeld,
+  { pose: { x, z } }: Pick<Moment, 'pose'>,
+  tip: Space
+): Space[] {
   const side = Math.sign(bait.x_m);
   const wet = Math.max(
     z.findIndex((height) => height < 0),
@@ -64,7 +75,7 @@ function dryLine({ bait }: Backdrop, { pose: { x, z } }: Moment, tip: Space): Sp
 }
 
 /** The rod under the pull of the line: a place on it, `share` of the way from the hand to the tip. */
-function bentRod(stage: Backdrop, moment: Moment): (share: number) => Space {
+function bentRod(stage: WhatIsHeld, moment: Pick<Moment, 'pose'>): (share: number) => Space {
   const { rod } = stage.setup;
   const { pose } = moment;
   const tip = onRod(stage.setup, pose, 1);
