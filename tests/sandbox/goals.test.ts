@@ -3,7 +3,7 @@ import { simulate } from '../../src/lib/model';
 import { hopsSoFar } from '../../src/lib/sandbox/draw/goals';
 import { lineArcOf } from '../../src/lib/sandbox/draw/line';
 import { closeUpExtentOf, stageOf } from '../../src/lib/sandbox/stage';
-import { speedAsked } from '../../src/lib/sandbox/readout';
+import { limitsAsked } from '../../src/lib/sandbox/readout';
 import { drawnOf, type DrawnGoal, type Units } from '../../src/lib/scoring';
 import { tied } from '../tied';
 import { smallWater } from './waters';
@@ -31,12 +31,17 @@ describe('goals in the picture', () => {
     expect(hopsSoFar({ trace, ticks: trace.t_s.length }, stage)).toBe(2);
   });
 
-  test('a speed is said in words, and is nothing on the ruler of ways', () => {
+  test('a limit is said as an order, from the deck all of them, and a speed is nothing on the ruler of ways', () => {
     const target = { travel_m: [0.51, 0.69], speed_m_s: [0, 0.4] } as const;
-    const of = (one: DrawnGoal, units: Units) => speedAsked({ target: one, units });
-    expect(of(target, 'imperial')).toBe(tied('Jig: 1.3~ft/s at most'));
-    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Jig: 0.06~m/s to 0.3~m/s'));
+    const of = (one: DrawnGoal, units: Units, isFromDeck = false) =>
+      limitsAsked({ target: one, units, isFromDeck });
+    expect(of(target, 'imperial')).toBe(tied('Stay under 1.3~ft/s'));
+    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Stay at 0.06~m/s to 0.3~m/s'));
     expect(of({}, 'metric')).toBeNull();
+    const onBottom = { ...target, isOnBottom: true } as const;
+    expect(of(onBottom, 'imperial')).toBe(tied('Stay under 1.3~ft/s'));
+    expect(of(onBottom, 'imperial', true)).toBe(tied('Stay on bottom, under 1.3~ft/s'));
+    expect(of({ isOnBottom: true }, 'metric', true)).toBe('Stay on bottom');
     const start = { elevation_deg: 0, azimuth_deg: 0 };
     const props = {
       setup: smallWater(),
@@ -66,6 +71,12 @@ describe('goals in the picture', () => {
         { kind: 'speed', most_m_s: 0.4 },
         { kind: 'contact', least: 0.9 }
       ] as Parameters<typeof drawnOf>[0])
-    ).toEqual({ travel_m: [0.25, 0.35], hops: 2, height_m: [0.1, 0.3], speed_m_s: [0, 0.4] });
+    ).toEqual({
+      travel_m: [0.25, 0.35],
+      hops: 2,
+      height_m: [0.1, 0.3],
+      speed_m_s: [0, 0.4],
+      isOnBottom: true
+    });
   });
 });

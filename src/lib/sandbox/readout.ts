@@ -96,12 +96,24 @@ export function wayWords(
   return target?.travel_m ? formatBeside(bait_m, target.travel_m, length) : length(bait_m);
 }
 
-/** The jig's speed that is asked, in words: on the ruler of ways it would be read as a way. */
-export function speedAsked({ target, units }: Pick<Backdrop, 'target' | 'units'>): string | null {
-  if (!target?.speed_m_s) return null;
-  const [slow, fast] = target.speed_m_s;
+/**
+ * The jig's limits while it moves, as an order: of its speed, which on the ruler of ways would be read as a way,
+ * and, from the deck where no picture says it, of staying down.
+ */
+export function limitsAsked({
+  target,
+  units,
+  isFromDeck
+}: Pick<Backdrop, 'target' | 'units' | 'isFromDeck'>): string | null {
+  const speed = target?.speed_m_s && speedLimit(target.speed_m_s, units);
+  const place = isFromDeck && target?.isOnBottom ? 'on bottom' : null;
+  const limits = [place, speed].filter((limit) => limit);
+  return limits.length > 0 ? `Stay ${limits.join(', ')}` : null;
+}
+
+function speedLimit([slow, fast]: readonly [number, number], units: Units): string {
   const most = formatSpeed(fast, units);
-  return slow > 0 ? `Jig: ${formatSpeed(slow, units)} to ${most}` : `Jig: ${most} at most`;
+  return slow > 0 ? `at ${formatSpeed(slow, units)} to ${most}` : `under ${most}`;
 }
 
 /** A flight that ends within a tick is over at it, s. */

@@ -23,5 +23,6 @@ export const contact = goalKind({
     reached: formatBeside(value, [least, 1], formatShare)
   }),
   miss: () => '',
+  drawn: () => ({ isOnBottom: true }),
   advice: null
 });

@@ -25,6 +25,8 @@ export interface DrawnGoal {
   height_m?: readonly [number, number];
   /** Along the bottom, m/s. */
   speed_m_s?: readonly [number, number];
+  /** It is to stay on the bottom while it moves. */
+  isOnBottom?: true;
   /** How many hops are asked. */
   hops?: number;
   /** The hook is to hang, and then to come free. */
