@@ -150,8 +150,8 @@ describe('the demonstrations', () => {
 
   test('are two sweeps of equal length, as their captions say', () => {
     expect(demos.map(({ caption }) => inUnits(caption, 'imperial'))).toEqual([
-      '5 seconds: it stays down. The dot stays solid.',
-      'Half a second: it lifts. The dot is a ring while it’s up.'
+      'Slow: it stays down. The dot stays solid.',
+      'Fast: it lifts. The dot is a ring while it’s up.'
     ]);
     // The rod bends under the fast one.
     expect(Math.abs(tipTravel(slow) - tipTravel(fast))).toBeLessThan(0.03);

@@ -32,7 +32,7 @@ test(
         ratio: 1,
         ...soon
       });
-      await expect(see.getByText('Half a second: it lifts.')).toBeInViewport(soon);
+      await expect(see.getByText('Fast: it lifts.')).toBeInViewport(soon);
     }).toPass();
   }
 );

@@ -85,10 +85,10 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'slow', caption: '5 seconds: it stays down. The dot stays solid.', run: slow },
+        { id: 'slow', caption: 'Slow: it stays down. The dot stays solid.', run: slow },
         {
           id: 'fast',
-          caption: 'Half a second: it lifts. The dot is a ring while it’s up.',
+          caption: 'Fast: it lifts. The dot is a ring while it’s up.',
           run: fast
         }
       ]

@@ -23,7 +23,7 @@ export default {
     },
     {
       says: 'There’s a pace that keeps bottom.',
-      basis: { run: 'five', holds: { peak_height_m: [0, 0.02] } }
+      basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
     },
     {
       says: 'It drops as the jig gets close.',
@@ -93,9 +93,9 @@ export default {
       title: 'See it',
       text: 'Find where the solid trail breaks into dots.',
       demos: [
-        { id: 'five', caption: '5 seconds.', run: lowRun(far, sweep(60, 87.5, 5)) },
-        { id: 'two', caption: '2 seconds.', run: lowRun(far, sweep(60, 87.5, 2)) },
-        { id: 'one', caption: '1 second.', run: lowRun(far, sweep(60, 87.5, 1)) }
+        { id: 'slow', caption: 'Slow.', run: lowRun(far, sweep(60, 87.5, 5)) },
+        { id: 'quicker', caption: 'Quicker.', run: lowRun(far, sweep(60, 87.5, 2)) },
+        { id: 'quickest', caption: 'Quickest.', run: lowRun(far, sweep(60, 87.5, 1)) }
       ]
     },
     {
@@ -110,7 +110,7 @@ export default {
         {
           sign: 'The bottom goes quiet mid-move',
           means: 'Too fast. Slow down.',
-          basis: { run: 'one', sign: 'lifted' }
+          basis: { run: 'quickest', sign: 'lifted' }
         },
         {
           sign: 'You lose bottom close to the boat',
@@ -120,7 +120,7 @@ export default {
         {
           sign: 'A drop after each move',
           means: 'You lifted it.',
-          basis: { run: 'one', sign: 'lifted' }
+          basis: { run: 'quickest', sign: 'lifted' }
         }
       ]
     },

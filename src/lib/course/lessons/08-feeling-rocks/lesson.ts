@@ -94,10 +94,10 @@ export default {
       demos: [
         {
           id: 'slow',
-          caption: '8 seconds: it feels both.',
+          caption: 'Slow: it feels both.',
           run: lowRun(twoStones, sweep(60, 90.5, 8))
         },
-        { id: 'fast', caption: 'Under a second: silence.', run: fast }
+        { id: 'fast', caption: 'Fast: silence.', run: fast }
       ]
     },
     {

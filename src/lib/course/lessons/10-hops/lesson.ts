@@ -89,8 +89,8 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'quick', caption: 'A quarter second.', run: quick },
-        { id: 'slow', caption: 'Two seconds.', run: uprightRun(out, 30, lift(30, 42, 2)) },
+        { id: 'quick', caption: 'Quick.', run: quick },
+        { id: 'slow', caption: 'Slow.', run: uprightRun(out, 30, lift(30, 42, 2)) },
         {
           id: 'three',
           caption: 'Three hops, a rest after each.',

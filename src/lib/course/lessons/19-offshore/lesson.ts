@@ -126,8 +126,8 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'slow', caption: 'In 5 seconds.', run: dragAt(JIGS.threeQuarters, 5) },
-        { id: 'quick', caption: 'In half a second.', run: dragAt(JIGS.threeQuarters, 0.5) }
+        { id: 'slow', caption: 'Slow.', run: dragAt(JIGS.threeQuarters, 5) },
+        { id: 'quick', caption: 'Quick.', run: dragAt(JIGS.threeQuarters, 0.5) }
       ]
     },
     {
