@@ -3,7 +3,7 @@ import { allLessons } from '../../src/lib/course';
 import { parseSetup, recordScenario, type Move } from '../../src/lib/model';
 import type { Challenge } from '../../src/lib/scoring';
 import { rodAndLineAt } from '../../src/lib/sandbox/draw/rod-from-deck';
-import { eyeOf, gazeOf, onRod, seen, type Space } from '../../src/lib/sandbox/eye';
+import { eyeOf, gazeOf, seen, type Space } from '../../src/lib/sandbox/eye';
 import { filmOf, poseFor, showAt } from '../../src/lib/sandbox/film';
 import { movedAngle, ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import { stageOf } from '../../src/lib/sandbox/stage';
