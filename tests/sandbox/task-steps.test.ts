@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
-import { StepsMade, taskStepsOf, type TaskStep } from '../../src/lib/sandbox/task-steps';
+import { StepsMade, taskStepsOf, turnsBack, type TaskStep } from '../../src/lib/sandbox/task-steps';
 
 const challengeOf = (id: string) => {
   const found = allLessons()
@@ -43,6 +43,14 @@ class Watched {
 }
 
 describe('the steps of a task', () => {
+  test('are one drag, up and down, where the rod is lowered at once after its lift', () => {
+    const back = (id: string) => turnsBack(taskStepsOf(challengeOf(id)));
+    expect(['soft-rod-hop', 'one-hop'].map(back)).toEqual([true, true]);
+    expect(['exactly-one-foot', 'three-hops-even', 'count-it-down'].map(back)).toEqual([
+      ...[false, false, false]
+    ]);
+  });
+
   test('are those of the move that does it; after a rest they are waited for', () => {
     expect(namesOf(taskStepsOf(challengeOf('exactly-one-foot')))).toEqual(['up']);
     expect(namesOf(taskStepsOf(challengeOf('reel-takes-slack')))).toEqual(['up', 'down', 'in']);

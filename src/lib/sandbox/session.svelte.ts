@@ -45,6 +45,8 @@ export class TrySession {
   touched = $state<TouchedBy | null>(null);
   /** Whether a pointer has hold of the rod: letting go of it may be all that ends the try. */
   isDragged = $state(false);
+  /** Whether a pointer had hold of the rod in this try and let go of it. */
+  isLetGo = $state(false);
   /** Whether one press moves the rod and the next stops it: who does that needs time between. */
   isPressed = false;
   isHidden = false;
@@ -107,6 +109,7 @@ export class TrySession {
     this.reading.begin(hand.angle_deg);
     this.nextStep.begin(task, hand.angle_deg);
     this.phase = 'ready';
+    this.isLetGo = false;
     this.touched = null;
     this.showing = null;
     this.setKeySpeed(this.keySpeed);
@@ -143,6 +146,7 @@ export class TrySession {
     }
     this.live?.[what].turn(t_ms, direction);
     this.movedBy = 'press';
+    this.isLetGo = false;
     if (what === 'hand') this.tellTap(t_ms, direction);
     this.feel(t_ms);
   }

@@ -16,6 +16,12 @@ export interface TaskStep {
 /** Of water without a task; the same each time, as what differs lays the water out anew. */
 export const NO_STEPS: readonly TaskStep[] = [];
 
+/** Whether the rod goes up and at once down again: a finger that lets go between comes too late for the fall. */
+export function turnsBack(steps: readonly TaskStep[]): boolean {
+  const [first, second] = steps.filter(({ does }) => does !== 'start');
+  return first?.does === 'up' && second?.does === 'down' && !second.isWaitedFor;
+}
+
 /** The steps of a task in order; none where its move has no such steps. */
 export function taskStepsOf({
   reference,

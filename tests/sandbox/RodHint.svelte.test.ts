@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { page } from 'vitest/browser';
+import '../../src/app.css';
+import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
+import { smallWater } from './waters';
+
+const base = {
+  setup: smallWater(),
+  plane: 'lift',
+  start: { elevation_deg: 0, azimuth_deg: 0 },
+  hold_s: 1,
+  units: 'imperial'
+} as const;
+
+test('tells a finger that let go at the top of a hop to keep on, until it comes down', async () => {
+  const step = (does: 'up' | 'down') => ({ does, isWaitedFor: false, least_m: 0 });
+  const steps = [step('up'), step('down')];
+  await render(PracticeWater, { ...base, layout: 'screen', steps, name: 'A hop' });
+  await expect.element(page.getByText('Drag up, then down: keep your finger on.')).toBeVisible();
+  const place = page.getByRole('slider', { name: 'Rod, raised and lowered' }).element();
+  let now_px = 0;
+  const say = (type: string, up: number) =>
+    place.dispatchEvent(
+      new PointerEvent(type, {
+        ...{ pointerId: 1, bubbles: true },
+        ...{ clientX: 200, clientY: 300 - (now_px = up) }
+      })
+    );
+  place.setPointerCapture = () => {};
+  say('pointerdown', 0);
+  for (let up = 0; up <= 60; up += 5) say('pointermove', up);
+  await expect
+    .element(page.getByRole('button', { name: 'Lower' }), { timeout: 50_000 })
+    .toHaveClass('main');
+  const keepOn = page.getByText('Keep your finger on: lower it.');
+  await expect.element(keepOn).not.toBeInTheDocument();
+  say('pointerup', now_px);
+  await expect.element(keepOn).toBeVisible();
+  say('pointerdown', 60);
+  await expect.element(keepOn).not.toBeInTheDocument();
+});
