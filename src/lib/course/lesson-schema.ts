@@ -137,10 +137,11 @@ const field = v.strictObject({
   ...heading,
   needs: words,
   steps: words,
-  log: words,
-  /** A chart that the model makes for the learner's own gear. */
-  chart: v.optional(v.literal('weights'))
+  log: words
 });
+
+/** A weight to be picked for some water, and a chart of them that the model makes for the learner's own gear. */
+const weights = v.strictObject({ kind: v.literal('weights'), ...heading });
 
 export const lessonSchema = v.strictObject({
   /** Also its address. The folder is called after order and id. */
@@ -164,7 +165,7 @@ export const lessonSchema = v.strictObject({
   builds_on: v.array(name),
   cautions: words,
   sections: v.pipe(
-    v.array(v.variant('kind', [predict, see, tryIt, feel, field])),
+    v.array(v.variant('kind', [predict, see, tryIt, feel, weights, field])),
     v.minLength(1, 'must not be empty'),
     v.check(
       (sections) => predictsFirst(sections),

@@ -11,6 +11,7 @@ export type StationPart =
   | { kind: 'try'; challenge: Challenge; says: string | null }
   | { kind: 'result' }
   | { kind: 'feel'; section: FeelSection }
+  | { kind: 'weights' }
   | { kind: 'field'; section: FieldSection };
 
 /** A place to stop on the way down a lesson. */

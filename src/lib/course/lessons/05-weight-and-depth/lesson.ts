@@ -125,6 +125,10 @@ export default {
       ]
     },
     {
+      kind: 'weights',
+      title: 'Pick a weight'
+    },
+    {
       kind: 'field',
       title: 'With a real rod',
       needs: ['Two weights', 'A watch', 'Water you know the depth of'],
@@ -133,8 +137,7 @@ export default {
         'Three counts with each.',
         'Drag each one foot. Which do you feel better?'
       ],
-      log: ['Six counts', 'The weight you’d fish here, and why'],
-      chart: 'weights'
+      log: ['Six counts', 'The weight you’d fish here, and why']
     }
   ]
 };
