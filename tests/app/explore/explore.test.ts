@@ -275,7 +275,11 @@ test('a chart of a lift says what guides see, how far out the jig is and what li
   const beside = (one: typeof base, figure: FigureName, axis: 'tip' | 'line' | 'weight' = 'tip') =>
     besideWords(one, figure, axis, [curve], 'imperial').join(' ').replaceAll('\u00a0', ' ');
   expect(beside(lift, 'travel_m')).toContain('guides see half');
-  expect(beside(lift, 'travel_m')).toContain('30 ft out');
+  expect(beside(lift, 'travel_m')).toContain('is now 30 ft out, and the move takes 1 s');
+  const farther = AXES.cast.set(lift, 60 * FOOT_M);
+  expect(beside(farther, 'travel_m')).toContain('From farther out, a lift drags it.');
+  expect(beside(farther, 'travel_m')).not.toContain('now');
+  expect(beside(lift, 'peak_height_m', 'weight')).toContain('Slow it down and it does.');
   expect(beside(lift, 'travel_m', 'line')).toContain('Braid lifts the jig higher');
   expect(beside(lift, 'limit_m_s')).toContain('boat card');
   expect(beside(base, 'travel_m')).not.toContain('guides');
@@ -288,6 +292,14 @@ test('a chart of a lift says what guides see, how far out the jig is and what li
   expect(besideWords(base, 'travel_m', 'weight', [flat], 'imperial')[0]).toBe(
     '“Jig weighs” hardly changes this.'
   );
+});
+
+test('weight hardly tells on a quick lift, and does on a slow one', () => {
+  const lift = firstLift(base);
+  const high = (ounces: number, s: number) =>
+    simulate(made(AXES.weight.set(AXES.pace.set(lift, s), ounces * OUNCE_KG))).peak_height_m;
+  expect(high(1.25, 0.5) / high(0.25, 0.5)).toBeGreaterThan(0.9);
+  expect(high(1.25, 3) / high(0.25, 3)).toBeLessThan(0.5);
 });
 
 test('braid lifts a jig higher than mono of any pound test, at any pace of a lift', () => {

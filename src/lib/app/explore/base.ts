@@ -24,15 +24,19 @@ export interface ExploreBase {
   hand: number | null;
 }
 
+/** How far out a lift is charted at first, m, and how long it takes, s. */
+export const LIFT_OUT_M = 30 * FOOT_M;
+export const LIFT_S = 1;
+
 /** What a lift is charted with at first: a rod that goes from 9 to 10:30 in a second, the jig close. */
 export function firstLift(base: ExploreBase): ExploreBase {
   const { setup } = base;
   return {
     ...base,
     kind: 'lift',
-    setup: { ...setup, start: { ...setup.start, bait_x_m: 30 * FOOT_M } },
+    setup: { ...setup, start: { ...setup.start, bait_x_m: LIFT_OUT_M } },
     tip_m: degToRad(clockHourToDeg(10.5)) * setup.rod.length_m,
-    duration_s: 1
+    duration_s: LIFT_S
   };
 }
 

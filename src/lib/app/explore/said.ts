@@ -1,8 +1,8 @@
 import { GUIDES_SEE } from '$lib/course/guides-see';
 import { MODEL_VERSION } from '$lib/model';
-import { formatDepth, type Units } from '$lib/scoring';
+import { formatDepth, formatTime, type Units } from '$lib/scoring';
 import { AXES, type Axis, type AxisName } from './axes';
-import type { ExploreBase } from './base';
+import { LIFT_OUT_M, LIFT_S, type ExploreBase } from './base';
 import { shownReading, type Curve, type Reading } from './curves';
 import { FIGURES, type FigureName } from './figures';
 
@@ -40,7 +40,7 @@ export function nearestPlace(places: readonly number[], value: number): number |
 
 /** What stands under a chart, a sentence each. */
 export function besideWords(
-  { kind, setup }: ExploreBase,
+  { kind, setup, duration_s }: ExploreBase,
   figure: FigureName,
   axis: AxisName,
   curves: readonly Curve[],
@@ -53,9 +53,15 @@ export function besideWords(
     isLift && figure === 'travel_m' && 'How far is not how high. Look at how high it gets, too.',
     isLift && axis === 'line' && 'Braid lifts the jig higher than mono.',
     isLift &&
-      `The jig is ${formatDepth(setup.start.bait_x_m, units)} out: from farther, a lift drags it.`,
+      axis === 'weight' &&
+      figure === 'peak_height_m' &&
+      'On a quick lift weight hardly matters. Slow it down and it does.',
+    isLift && setup.start.bait_x_m === LIFT_OUT_M && duration_s === LIFT_S
+      ? `For a lift the jig is now ${formatDepth(LIFT_OUT_M, units)} out, and the move takes ${formatTime(LIFT_S)}. From farther out, a lift drags it.`
+      : isLift && 'From farther out, a lift drags it.',
     isLift && GUIDES_SEE,
-    figure === 'limit_m_s' && 'The boat card counts slower: it leaves room for more slack.',
+    figure === 'limit_m_s' &&
+      'That’s with the slack you set. The boat card leaves room for more: fish by its count.',
     isRun && axis !== 'slack' && 'Slack is as you set it: move it, and see how much it matters.'
   ].filter((one) => one !== false);
 }

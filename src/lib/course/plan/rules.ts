@@ -93,7 +93,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'boat',
     when: 'with clients, no wind',
     holds: ({ clients, wind }) => clients > 0 && wind === 'calm',
-    says: 'One angler casts forward, one aft, never over a head. Agree on it before the first cast.',
+    says: 'Agree who casts on which side before the first cast, and never over a head.',
     source: PRACTICE
   },
   {
