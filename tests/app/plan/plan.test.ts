@@ -118,7 +118,7 @@ describe('a plan', () => {
     const boxed = { ...plan, weights };
     expect(weightLines(boxed).map(({ isFirst }) => isFirst)).toEqual([false, true]);
     expect(weightLines(boxed).map(({ says }) => says)).toEqual([
-      'Stays down at a plain drag; guides see it lift',
+      'Light for this depth: guides see it lift',
       'Tie it on. Stays down at a plain drag'
     ]);
     expect(weightLines(boxed).map(({ far, near }) => plain(`${far}, ${near}`))[0]).toBe(

@@ -37,12 +37,15 @@ const MEANT: Record<Units, readonly number[]> = {
 const NOT_AFLOAT = new Set(['On the lawn']);
 
 /** Why a jig that was tested may be dragged faster than the same one as published, though it planes. */
-const OWN_COUNTS = ' From your own tests: less is left open, so a count may be shorter.';
+const OWN_COUNTS = ' From your own tests: less is left open, so a time may be shorter.';
+/** What ± stands for: slack from none to twice what is left in the line, as the runs have it. */
+const LEFT_OPEN = '± is slack, {0 to 2 in|0 to 5 cm}, and skirt.';
+const OWN_LEAVES = '± is what your own tests leave open.';
 /** No hand stops a tip nearer than this, m: common practice, no source. */
 const LEAST_GIVE_M: Record<Units, number> = { imperial: INCH_M, metric: 0.02 };
 
 const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | null> = {
-  moves: ({ moves, depths_m, out_m, bottom, units }) => ({
+  moves: ({ moves, depths_m, out_m, bottom, isOwn, units }) => ({
     title: 'Rod to jig',
     asks: 'How far does it go?',
     table: {
@@ -54,7 +57,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
           ...[0, 1].map((i) => cameText(one, i, units, swingsIn(moves)))
         ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out. ± is slack and skirt.${liftNote(moves)}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, a third of the cast fished. ${inUnits(isOwn ? OWN_LEAVES : LEFT_OPEN, units)}${liftNote(moves)}`
   }),
   // In grass and brush a drag balls up or hangs, at any count.
   limits: ({ limits, depths_m, isOwn, bottom, units }) =>
@@ -69,7 +72,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
               ...limits.count_s.map((row) => countText(row[i], limits.tip_m, units))
             ])
           },
-          note: `No quicker than this count, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''}`
+          note: `No quicker than this, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''}`
         }
       : null,
   falls: ({ falls, units }) => ({
@@ -79,7 +82,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
       head: ['Depth', 'Count'],
       rows: falls.map(([m, s]) => [formatDepth(m, units), `about ${formatTime(Math.round(s))}`])
     },
-    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} Early stop? Reel down. Heavy or moving: sweep.`
+    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} Early stop? Reel down. It moves or pulls back: sweep. Dead: a ledge.`
   }),
   hand: ({ hand, units }) =>
     hand && {
@@ -199,9 +202,11 @@ function give([m, half]: readonly [number, number], units: Units): string {
   return `${formatLength(m, units, 'short')} ± ${formatLength(give_m, units, 'short')}`;
 }
 
-/** "2 ft: count 4" */
+/** "2 ft in 4 s" */
 function countText(count_s: number | null, tip_m: number, units: Units): string {
-  return count_s === null ? 'at no pace' : `count ${count_s} for ${formatLength(tip_m, units)}`;
+  return count_s === null
+    ? 'at no pace'
+    : `${formatLength(tip_m, units)} in ${formatTime(count_s)}`;
 }
 
 /** "Mean 1 ft, aim 8 in." */

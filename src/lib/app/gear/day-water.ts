@@ -57,9 +57,10 @@ export function typedWater(
   return { fault: `${name} must be ${from} to ${to}.` };
 }
 
+/** To the degree, as a graph reads it: at a season's border five of them are another season. */
 const TEMPERATURES: Record<Units, readonly number[]> = {
-  imperial: [40, 45, 50, 55, 60, 65, 70, 75, 80, 85].map(fahrenheitToCelsius),
-  metric: [4, 7, 10, 13, 16, 18, 21, 24, 27, 29]
+  imperial: Array.from({ length: 56 }, (_, i) => fahrenheitToCelsius(35 + i)),
+  metric: Array.from({ length: 31 }, (_, i) => 2 + i)
 };
 
 /** Temperatures that are offered, with the one of now among them; in °C, with their words. */

@@ -28,7 +28,7 @@ const USES: Record<WeightUse, string> = {
   holds: 'Stays down at a plain drag',
   'slow only': 'Stays down if you slow way down',
   lifts: 'Lifts, even slow',
-  'long count': `Over ${LONGEST_COUNT_S} s down: a slow fall, hard to count`
+  'long count': `${LONGEST_COUNT_S} s down or more: a slow fall`
 };
 
 /** One jig of the box as a row: what the model says of it, and whether to begin with it. */
@@ -67,7 +67,7 @@ function useText(one: PlannedWeight, asked: PlanAsked): string {
   const use = weightUse(one);
   if (!isDragged(asked.ground) && use !== 'long count') return '';
   const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, asked.depth_m);
-  return isDoubted ? `${USES[use]}; guides see it lift` : USES[use];
+  return isDoubted ? 'Light for this depth: guides see it lift' : USES[use];
 }
 
 /** Why that one, and what the model says is the lightest: "Guides usually tie on 1/2 oz in 20 ft. …" */
@@ -118,6 +118,10 @@ const LIKE_LABEL = 0.95;
 
 const weightName = ({ outfit, name, mass_kg }: PlannedWeight, units: Units) =>
   outfit ? `${formatWeight(mass_kg, units)}, ${name}` : formatWeight(mass_kg, units);
+
+/** "alone", "1 client", "2 clients" */
+export const partyText = (clients: number) =>
+  clients === 0 ? 'alone' : `${clients} ${clients === 1 ? 'client' : 'clients'}`;
 
 /** "Half a day" is no number to plan by: "4 hours", "4½ hours". */
 export function hoursText(minutes: number): string {
@@ -195,10 +199,10 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
   };
 }
 
-/** What the model leaves out of this bottom; empty for one that is as it runs it. */
+/** What the model leaves out of this bottom; empty for one that is as it runs it, and where nobody drags. */
 export function leftOutWords({ ground }: PlanAsked): string {
-  const isLevel = LEVEL_BEDS.has(ground);
-  return isLevel ? '' : `These counts leave the ${ground} out.`;
+  const isLeftOut = isDragged(ground) && !LEVEL_BEDS.has(ground);
+  return isLeftOut ? `Drag times are for smooth bottom: go slower over ${ground}.` : '';
 }
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 

@@ -127,7 +127,7 @@ export default {
         },
         {
           sign: 'Lost weight',
-          means: 'A fish came toward you. Reel, then sweep.',
+          means: 'Boat held, a fish came toward you. Reel, then sweep.',
           basis: { run: 'gone', sign: 'bite' }
         },
         { sign: 'A thump, then weight', means: 'It’s loaded up. Sweep.', basis: 'practice' },
