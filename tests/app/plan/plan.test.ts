@@ -118,14 +118,14 @@ describe('a plan', () => {
     const boxed = { ...plan, weights };
     expect(weightLines(boxed).map(({ isFirst }) => isFirst)).toEqual([false, true]);
     expect(weightLines(boxed).map(({ says }) => says)).toEqual([
-      'Light for this depth: guides see it lift',
-      'Tie it on. Stays down at a plain drag'
+      'Guides see it lift',
+      'Tie it on. Stays down'
     ]);
     expect(weightLines(boxed).map(({ far, near }) => plain(`${far}, ${near}`))[0]).toBe(
       '2 ft in 3 s, 2 ft in 5 s'
     );
     const slow = { ...quarter, fall: [17, 1] as [number, number] };
-    expect(weightLines({ ...boxed, weights: [slow, half] })[0].says).toMatch(/a slow fall/);
+    expect(weightLines({ ...boxed, weights: [slow, half] })[0].says).toMatch(/^Slow fall: 15 s/);
     expect(plain(firstWords(boxed))).toBe(
       'Most guides tie on 1/2 oz in 20 ft. By the model the lightest that holds and is down in 15 s: 1/4 oz. Guides see that weight lift at this depth.'
     );

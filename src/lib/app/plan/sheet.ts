@@ -25,10 +25,10 @@ import { plannedRetrieves } from './made-plan.svelte';
 type Units = DayPlan['units'];
 
 const USES: Record<WeightUse, string> = {
-  holds: 'Stays down at a plain drag',
-  'slow only': 'Stays down if you slow way down',
+  holds: 'Stays down',
+  'slow only': 'Slow drags only',
   lifts: 'Lifts, even slow',
-  'long count': `${LONGEST_COUNT_S} s down or more: a slow fall`
+  'long count': `Slow fall: ${LONGEST_COUNT_S} s or more`
 };
 
 /** One jig of the box as a row: what the model says of it, and whether to begin with it. */
@@ -67,7 +67,7 @@ function useText(one: PlannedWeight, asked: PlanAsked): string {
   const use = weightUse(one);
   if (!isDragged(asked.ground) && use !== 'long count') return '';
   const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, asked.depth_m);
-  return isDoubted ? 'Light for this depth: guides see it lift' : USES[use];
+  return isDoubted ? 'Guides see it lift' : USES[use];
 }
 
 /** Why that one, and what the model says is the lightest: "Guides usually tie on 1/2 oz in 20 ft. …" */
