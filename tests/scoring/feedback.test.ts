@@ -101,7 +101,7 @@ describe('the one thing named', () => {
     const even = (to_deg: number) =>
       hand(...stillFirst, [0.5 + (to_deg - 55) / pace_deg_s, to_deg]);
     const { change } = told(even(74));
-    expect(change).toMatch(/^Stop sooner, at 1\sft\s\d\sin of tip\.$/);
+    expect(change).toMatch(/^Stop sooner, at 1\sft\s\d\sin of tip, in about \d(\.5)?\ss\.$/);
     const solved = advice?.move;
     if (solved?.kind !== 'sweep') throw new Error('one sweep does it');
     expect(told(even(solved.to_deg)).marks).toBe(100);
@@ -139,7 +139,7 @@ describe('the one thing named', () => {
     const { fault, change } = told(even, twice, solveCorrection(twice));
     expect(fault).toBe('too_fast');
     // It went too far as well, and the move that is told is shorter.
-    expect(change).toMatch(/^Move less, and slower\. Move the tip /);
+    expect(change).toMatch(/^Move less, and slower: the tip .*, in about /);
   });
 });
 
@@ -160,7 +160,7 @@ describe('what happened', () => {
     expect(words.did).toMatch(
       /^You moved the tip \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
     );
-    expect(words.change).toMatch(/^Stop sooner, at \d\d\scm of tip\.$/);
+    expect(words.change).toMatch(/^Stop sooner, at \d\d\scm of tip, in about \d(\.5)?\ss\.$/);
   });
 
   test('says where the jig left the bottom, as the trace has it, and not when as well', () => {

@@ -41,33 +41,36 @@ export function changeSentence(
   const hand = tipMotionOf(result);
   const place = correction && PLACE[fault];
   if (place && isPaceRight(hand, correction))
-    return `${ADVICE[fault](hand, units)}, ${place} ${formatLength(correction.tipTravel_m, units)} of tip.`;
+    return `${ADVICE[fault](hand, units)}, ${place} ${tipWay(correction, units)} of tip, ${tipTime(correction)}.`;
   const isFarToo =
     fault === 'too_fast' &&
     correction &&
     tipTravel(result) > correction.tipTravel_m + correction.band_m;
-  const advice = isFarToo ? 'Move less, and slower' : ADVICE[fault](hand, units);
+  if (isFarToo)
+    return `Move less, and slower: the tip ${tipWay(correction, units)}, ${tipTime(correction)}.`;
+  const advice = ADVICE[fault](hand, units);
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 
 /** Where to stop, for whom only that was wrong. */
 const PLACE: Partial<Record<Fault, string>> = { too_far: 'at', too_short: 'to' };
 
-/** No faster at its fastest than the move that does it, and slower does it too: no pace is asked of it. */
+/** No faster at its fastest than the move that does it, and slower does it too. */
 function isPaceRight({ peakSpeed_m_s }: TipMotion, { isSlowToo, result }: Correction): boolean {
   return isSlowToo && peakSpeed_m_s <= tipMotionOf(result).peakSpeed_m_s;
 }
+
+const tipWay = ({ tipTravel_m }: Correction, units: Units) => formatLength(tipTravel_m, units);
+/** Told with each way: one that is gone farther in no more time is too fast. */
+const tipTime = ({ duration_s }: Correction) => `in about ${formatTime(duration_s)}`;
 
 /**
  * "Move the tip 1 ft 1 in slowly, in about 2 s." No limit: a hand that turns evenly may be quicker. What may
  * be off is said once, by the goal: of the jig.
  */
-export function moveSentence(
-  { tipTravel_m, duration_s, isSlowToo }: Correction,
-  units: Units
-): string {
-  const slowly = isSlowToo ? ' slowly' : '';
-  return `Move the tip ${formatLength(tipTravel_m, units)}${slowly}, in about ${formatTime(duration_s)}.`;
+export function moveSentence(correction: Correction, units: Units): string {
+  const slowly = correction.isSlowToo ? ' slowly' : '';
+  return `Move the tip ${tipWay(correction, units)}${slowly}, ${tipTime(correction)}.`;
 }
 
 function burstAt(share: number): string {

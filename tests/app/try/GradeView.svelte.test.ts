@@ -43,6 +43,14 @@ function grade(travelMarks: number, done = 1): Grade {
 const openMarks = () => page.getByText('How the marks add up').click();
 
 describe('the grade', () => {
+  test('of a try that is not counted tells what to change, and no marks', async () => {
+    await render(GradeView, { grade: grade(15), feedback, units: 'imperial', isAtStake: false });
+    await expect.element(page.getByText('Not counted: you could see it.')).toBeVisible();
+    await expect.element(page.getByText(feedback.change)).toBeVisible();
+    await expect.element(page.getByText('of 100')).not.toBeInTheDocument();
+    await expect.element(page.getByText('How the marks add up')).not.toBeInTheDocument();
+  });
+
   test('shows the marks, what passes, and the three sentences', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await expect.element(page.getByText('43 of 100')).toBeVisible();

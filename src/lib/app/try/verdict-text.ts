@@ -10,10 +10,15 @@ export function verdictText(
   grade: Pick<Grade, 'passed' | 'goals' | 'call'>,
   isAtStake = true
 ): string {
-  if (!isAtStake && !asksBite(grade)) return 'Not counted: you could see it.';
+  if (!isMarked(grade, isAtStake)) return 'Not counted: you could see it.';
   if (grade.passed && !isAtStake) return 'Right: nothing bit. Cast again';
   if (grade.passed) return isAsAsked(grade) ? 'Passed' : 'Passed, but not clean';
   return moveMarks(grade) >= PASS_MARK ? 'Not yet: your call' : `Not yet: you need ${PASS_MARK}`;
+}
+
+/** Whether its marks are told: of a look they count for nothing. */
+export function isMarked(grade: Pick<Grade, 'goals'>, isAtStake: boolean): boolean {
+  return isAtStake || asksBite(grade);
 }
 
 function asksBite({ goals }: Pick<Grade, 'goals'>): boolean {
