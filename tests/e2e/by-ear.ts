@@ -65,7 +65,9 @@ export async function failures(place: Locator, plan: GoalPlan, how: How): Promis
     await expectKeysIn(place);
     if (/ Passed /.test(verdict)) return [];
     said.push(`${verdict}, after: ${told.map(({ text }) => text).join(', ')}`);
-    await place.getByRole('button', { name: /^(Try again|Look at it once|Do it hidden)$/ }).press('Enter');
+    await place
+      .getByRole('button', { name: /^(Try again|Look at it once|Do it hidden)$/ })
+      .press('Enter');
     await expect(place.getByRole('slider')).toBeFocused();
   }
   return said;
