@@ -7,11 +7,11 @@ export const afloat = [
     'rigging',
     'You swap a small trailer for a big one. What changes?',
     [
-      ['it falls slower and lifts sooner', 'Right. It pushes more water aside.'],
+      ['it falls slower and lifts sooner', 'Right. Both ask for a slower hand.'],
       ['it falls faster: it weighs more', 'Soft plastic weighs next to nothing in water.'],
       ['it looks bigger and acts the same', 'It doesn’t act the same: time a drop and see.']
     ],
-    'Time a drop with it, and slow your hand: what falls slowly lifts easily.',
+    'More plastic pushes more water aside. Count a drop again before you fish it.',
     ['fall with a big trailer', 'fall with a small trailer'],
     { most: 'fall_s' }
   ),
@@ -66,7 +66,7 @@ export const afloat = [
     'hook-set',
     'When do you not set the hook?',
     [
-      ['when someone is in line with the jig', 'Right. A jig that pulls free comes fast.'],
+      ['when someone is in line with the jig', 'Right. No fish is worth that.'],
       ['when the water is cold and they’re slow', 'Cold fish bite soft. Set all the same.'],
       ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
     ],
@@ -105,7 +105,7 @@ export const afloat = [
     'first-drop',
     'The jig is halfway down, and the line runs off sideways. What now?',
     [
-      ['close the reel, tighten up, sweep', 'Right. Nothing else swims off with it.'],
+      ['engage the reel, tighten, sweep', 'Right. Nothing else swims off with it.'],
       ['let it land first, then lift it', 'It has landed: in a mouth. It won’t stay there.'],
       ['give line until it stops running', 'Slack lets it spit the jig.']
     ],
@@ -129,11 +129,11 @@ export const afloat = [
     'boat-position',
     'Nothing holds the boat, wind at your back. You drag and feel no weight. What’s up?',
     [
-      ['you drift onto it: it’s slack', 'Right. The boat gives back what your tip takes.'],
+      ['you drift onto it: it’s slack', 'Right. Turn the boat, or hold it.'],
       ['the wind has lifted it off bottom', 'Wind pushes line in the air, not a jig on bottom.'],
       ['you’ve lost bottom and need more line', 'More line is only more slack.']
     ],
-    'Reel up what the drift gives you, then move. Or turn the boat.',
+    'The boat comes in as your tip goes away, so the line never tightens. Reel it up, then move.',
     ['slow drag', 'drag, drifting onto it'],
     { most: 'travel_m' }
   ),
@@ -155,14 +155,14 @@ export const afloat = [
     'offshore',
     'From {12 ft|3.5 m} to {36 ft|11 m}, same jig. What about your count?',
     [
-      ['it’s about three times as long', 'Right. It falls at one even speed.'],
+      ['it’s about three times as long', 'Right. Time it in one depth, and you know the others.'],
       ['it’s a bit longer: it speeds up', 'It’s at full speed after a foot or so.'],
       [
         'it’s nine times as long or more',
         'Nine times would take a jig that slows down. It doesn’t.'
       ]
     ],
-    'Time your jig well in one depth, and you know its count for any other.',
+    'It falls at one even speed nearly all the way, so the count goes with the depth.',
     ['deep fall', 'fall in shallow water'],
     { most: 'fall_s', times: [2.5, 3.6] }
   ),

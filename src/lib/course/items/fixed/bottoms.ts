@@ -19,11 +19,11 @@ export const bottoms = [
     'bottoms',
     'A faint, even hiss, and nothing else. What’s down there?',
     [
-      ['sand', 'Right. Nothing to bump into.'],
+      ['sand', 'Right. Mud is even, too, but its first pull sticks.'],
       ['gravel', 'Gravel ticks: you feel single stones.'],
       ['brush', 'Brush loads and lets go. This stays even.']
     ],
-    'Mud is even, too, but the first pull sticks. Sand lets go at once.',
+    'Sand is all fine grains: nothing to knock on, nothing to stick in.',
     ['sand', 'gravel'],
     { sign: 'smooth' }
   ),
@@ -49,7 +49,7 @@ export const bottoms = [
       ['a weed patch that slowly tore loose', 'Weeds let go crisp, and nothing drops.'],
       ['a soft hole in an otherwise flat spot', 'A hole drops without the load before it.']
     ],
-    'Let it sit after the drop: fish use the shade behind a rock.',
+    'The climb is the load, and the far side is the drop. Let it sit there.',
     ['boulders'],
     { sign: 'long loads' }
   ),
@@ -84,17 +84,14 @@ export const bottoms = [
     'bottoms',
     'You drag into something solid. You tighten, and it doesn’t give. What do you do?',
     [
-      [
-        'ease off, and let it sit a while',
-        'Right. Fish hang on stumps: a pause there is worth a cast.'
-      ],
+      ['ease off, and let it sit a while', 'Right. A pause there is worth a cast.'],
       ['pull harder and get it over at once', 'That’s how you hang it. Ease off first.'],
       [
         'reel down and sweep: it may be a fish',
         'You tightened, and nothing moved. A fish would have.'
       ]
     ],
-    'A hard stop is a place to fish. Rest it there before you move it.'
+    'Pulling sets the hook in wood. On slack it can fall free, and fish hang on stumps.'
   ),
   fact(
     'bottom-slow',

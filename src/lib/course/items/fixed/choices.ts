@@ -19,7 +19,10 @@ export const choices = [
     'weight-depth',
     'Wind comes up and your line bellies. What do you change?',
     [
-      ['a size heavier, and the rod tip low', 'Right. Less line in the wind, more weight below.'],
+      [
+        'a size heavier, and the rod tip low',
+        'Right. Casting straighter into the wind helps, too.'
+      ],
       [
         'a size lighter, and the rod tip high',
         'Then wind puts a bigger belly in it, and the jig lifts.'
@@ -46,11 +49,11 @@ export const choices = [
     'speed-limit',
     'The map says rock, and you feel none. What do you try first?',
     [
-      ['the same cast again, at half speed', 'Right. Your jig may have gone over it, off bottom.'],
+      ['the same cast again, at half speed', 'Right. One slow cast settles it.'],
       ['another spot: that map must be off', 'Slow down first. It costs you one cast.'],
       ['a lighter jig, because it feels more', 'A lighter jig leaves the bottom sooner.']
     ],
-    'A fast jig leaves bottom and misses rock. You may just be too fast.',
+    'A fast jig leaves bottom and goes right over rock. You may just be too fast.',
     ['fast drag', 'slow drag'],
     { most: 'peak_height_m' }
   ),
@@ -59,7 +62,7 @@ export const choices = [
     'speed-limit',
     'Long cast, smooth, flat bottom. What takes the jig off it?',
     [
-      ['speed: a slow pull only slides it', 'Right. Sliding takes less than lifting.'],
+      ['speed: a slow pull only slides it', 'Right. And the lighter the jig, the less of it.'],
       ['a high rod: then any pull lifts it', 'That far out, a slow pull still slides it.'],
       ['a tight line: slack keeps it down', 'Go slow, and even a tight line only slides it.']
     ],
@@ -184,14 +187,14 @@ export const choices = [
     'line-rod',
     'Softer rod today, and you want the same hop. What do you change?',
     [
-      ['a quicker lift, or a longer one', 'Right. The tip gives first, so ask for more.'],
+      ['a quicker lift, or a longer one', 'Right. Try one, look, and go by that.'],
       ['a slower lift, to spare the tip', 'Slower keeps it lower, or on the bottom.'],
       [
         'the same lift: the tip goes as far',
         'It bends first, so less of your lift gets to the jig.'
       ]
     ],
-    'How much more is up to the rod. Try one, look, and go by that.',
+    'A soft tip takes the start of a lift, so put more in. How much is up to the rod.',
     ['snap with a stiff rod', 'snap with a soft rod'],
     { most: 'peak_height_m' }
   ),
@@ -260,14 +263,11 @@ export const choices = [
     'morning',
     'You found rock, and the water is cold. What do you start with?',
     [
-      [
-        'drags, as slow as you can feel',
-        'Right. Slow is how you feel rock, and cold fish won’t chase.'
-      ],
+      ['drags, as slow as you can feel', 'Right. One pace does both.'],
       ['strokes, to pull them in from far', 'Cold fish won’t come that far.'],
       ['quick hops, so you don’t hang up', 'Go quick and you feel no rock until it hangs you.']
     ],
-    'You feel rock when you go slow, and cold fish want it slow. Both say drag.'
+    'You feel rock when you go slow, and cold fish won’t chase anything quick.'
   ),
   fact(
     'morning-order',

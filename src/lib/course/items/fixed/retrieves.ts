@@ -183,7 +183,7 @@ export const retrieves = [
     'slack',
     'When do you want slack?',
     [
-      ['for shaking it right where it sits', 'Right. Twitch the slack and it shakes in place.'],
+      ['for shaking it right where it sits', 'Right. It trembles and stays put.'],
       ['for long drags at one slow pace', 'A drag loses whatever slack there is.'],
       ['for feeling each rock on the way', 'Slack hides rock from your hand.']
     ],

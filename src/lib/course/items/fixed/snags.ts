@@ -52,11 +52,11 @@ export const snags = [
     'snags',
     'A jig hangs in brush. Why does jerking it on heavy braid hang it worse?',
     [
-      ['each jerk drives the point in more', 'Right. Braid passes on the whole jerk.'],
+      ['each jerk drives the point in more', 'Right. Mono would soften it some.'],
       ['heavy braid cuts into the wood', 'It’s the hook that hangs, not the line.'],
       ['heavy braid hides how hard you pull', 'You feel it fine. The hook feels it, too.']
     ],
-    'Mono would soften it some. Whatever the line, shake it on slack instead.',
+    'Braid hardly stretches, so the point gets the whole jerk. Shake it on slack, whatever the line.',
     ['brush']
   ),
   fact(
