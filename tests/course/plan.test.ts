@@ -11,9 +11,9 @@ import {
   type RulePart,
   type WeightFigures
 } from '../../src/lib/course/plan';
-import { RETRIEVES } from '../../src/lib/course';
+import { RETRIEVES, retrievesFor } from '../../src/lib/course';
 import { guidesSeeItLift } from '../../src/lib/course/usual-weight';
-import { FOOT_M, OUNCE_KG } from '../../src/lib/model';
+import { FOOT_M, GROUND_KINDS, OUNCE_KG } from '../../src/lib/model';
 import { voiceFaults } from '../../src/lib/course/voice';
 
 const mild: PlannedDay = {
@@ -31,7 +31,7 @@ describe('the rules of a day', () => {
   const cases: [string, Partial<PlannedDay>, RulePart, RegExp, boolean][] = [
     ['grass', { ground: 'grass' }, 'bottom', /^Grass: pop it loose/, true],
     ['brush', { ground: 'brush' }, 'bottom', /^Brush: .*let it fall/, true],
-    ['rock', { ground: 'chunk rock' }, 'bottom', /^Drag till it knocks/, true],
+    ['rock', { ground: 'chunk rock' }, 'bottom', /^When it knocks, stop/, true],
     ['sand', {}, 'bottom', /./, false],
     // Guides don't agree on clouds: nothing decides, so nothing is said.
     ['clouds', { light: 'clouds' }, 'light', /./, false],
@@ -65,6 +65,11 @@ describe('the rules of a day', () => {
       false
     ],
     ['mild water', {}, 'no bites', /^Then the pa[uc]/, false],
+    ['warm and deep', { temperature_C: 26.7, depth_m: 9 }, 'light', /thermocline/, true],
+    ['warm and deep', { temperature_C: 26.7, depth_m: 9 }, 'no bites', /deeper/, false],
+    ['warm and shallow', { temperature_C: 26.7, depth_m: 3 }, 'light', /thermocline/, false],
+    ['mild and deep', { depth_m: 9 }, 'no bites', /deeper, same retrieve/, true],
+    ['any day', {}, 'caution', /^Jackets on, kill switch clipped/, true],
     ['cold water', { temperature_C: 14.9 }, 'caution', /^Cold water/, true],
     ['mild water', {}, 'caution', /^Cold water/, false],
     ['strong wind', { wind: 'strong' }, 'caution', /^Strong wind/, true],
@@ -87,6 +92,20 @@ describe('the rules of a day', () => {
       expect(said[0]).toMatch(/^Move first: no fish on the graph/);
       expect(said.at(-1)).toMatch(/^One change in ten casts/);
     }
+  });
+
+  test.each(GROUND_KINDS)('over %s no retrieve is listed that is said to hang', (ground) => {
+    for (const temperature_C of [7, 16, 27])
+      for (const fish of ['slow', 'active', 'unknown'] as const) {
+        const listed = retrievesFor({ temperature_C, fish, ground }).map(({ name }) => name);
+        const said = rulesFor('bottom', { ...mild, ground, temperature_C, fish })
+          .map(({ says }) => says)
+          .join();
+        if (/A drag (hangs|balls up)/.test(said)) expect(listed).not.toContain('drag');
+        if (/[Ll]ift it over/.test(said)) expect(listed[0]).toBe('lift and follow down');
+        if (/^Drag/.test(said)) expect(listed).toContain('drag');
+        expect(listed.length).toBeGreaterThan(0);
+      }
   });
 
   test('each has its source, and is said as a guide says it', () => {

@@ -58,6 +58,12 @@ export const SEASON_MAP: readonly SeasonRow[] = [
   }
 ];
 
+/** Said of spring, in water of 60 to 70 °F. Common practice, no source. */
+export const ON_BEDS = 'In spring many fish are on beds: check your rules.';
+const SPAWN_C = [15.5, 21.2] as const;
+export const isSpawnWater = (temperature_C: number) =>
+  temperature_C >= SPAWN_C[0] && temperature_C <= SPAWN_C[1];
+
 /** The row of water of this temperature, °C; off the map the nearest. */
 export function seasonRowNear(temperature_C: number): SeasonRow {
   const [first, last] = [SEASON_MAP[0], SEASON_MAP[SEASON_MAP.length - 1]];

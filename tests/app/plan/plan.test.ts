@@ -131,7 +131,17 @@ describe('a plan', () => {
     );
   });
 
-  test('in grass and brush has the drag last, and says how to come through it', () => {
+  test('in spring says that fish are on beds, and in fall where they are then', () => {
+    const said = (on: string, temperature_C: number) =>
+      seasonWords({ ...plan, on, asked: { ...plan.asked, temperature_C } });
+    expect(said('2026-04-20', 18.3)).toMatch(/on beds: check your rules/);
+    expect(said('2026-09-20', 18.3)).not.toMatch(/beds/);
+    expect(said('2026-07-20', 27)).not.toMatch(/beds/);
+    expect(said('2026-04-20', 12)).toMatch(/look at points near spawning pockets/);
+    expect(said('2026-11-02', 12)).toMatch(/look at steep points in fall/);
+  });
+
+  test('in grass and brush has no drag in any water, and says how to come through it', () => {
     const asked = { ...plan.asked, temperature_C: 16, fish: 'unknown' } as const;
     const names = (ground: typeof plan.asked.ground) =>
       plannedRetrieves({ ...asked, ground }).map(({ name }) => name);
@@ -139,7 +149,11 @@ describe('a plan', () => {
     expect(names('brush')[0]).toBe('lift and follow down');
     expect(names('gravel')[0]).toBe('drag');
     for (const ground of ['grass', 'brush'] as const) {
-      expect(names(ground).slice(0, -1)).not.toContain('drag');
+      expect(names(ground)).not.toContain('drag');
+      // Cold too, where it is told without the water it is for.
+      const cold = { ...plan, asked: { ...asked, ground, temperature_C: 7 } };
+      expect(retrieveLines(cold)[0].trade).not.toMatch(/°/);
+      expect(retrieveLines(cold)[0].trade).toMatch(/^(Up|One short hop)/);
       expect(sheetRules({ ...asked, ground }, 'imperial').bottom).toHaveLength(1);
       // And has no verdict by a drag that it forbids.
       const day = { ...plan, asked: { ...asked, ground } };
@@ -186,12 +200,14 @@ describe('a plan', () => {
     const hot = { ...plan.asked, temperature_C: 29 };
     expect(sheetRules(hot, 'imperial').caution).toContain('straight back');
     expect(sheetRules({ ...hot, temperature_C: 24 }, 'imperial').caution).not.toContain('Hot');
-    expect(seasonWords(hot, 'imperial')).not.toMatch(/summer|winter|fall,/);
+    expect(seasonWords({ ...plan, asked: hot })).not.toMatch(/summer|winter|fall,/);
   });
 
   test('has its cautions in one line, the rules of the place first', () => {
     const { caution } = sheetRules(plan.asked, 'imperial');
-    expect(caution).toMatch(/^Local rules first\. Cold water: .+ First thunder: /);
+    expect(caution).toMatch(
+      /^Jackets on, kill switch clipped\. Local rules first\. Cold water: .+ First thunder: /
+    );
     expect(caution).not.toContain('\n');
   });
 
@@ -199,7 +215,7 @@ describe('a plan', () => {
     const one = { ...plan, units };
     const rules = sheetRules(one.asked, units);
     const said = [
-      seasonWords(one.asked, units),
+      seasonWords(one),
       castsWords(one),
       firstWords(one),
       ...rules.bottom.map(({ says }) => says),

@@ -14,7 +14,7 @@ import {
 } from '$lib/course/plan';
 import { liftText } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
-import { seasonRowNear } from '$lib/course/season-map';
+import { isSpawnWater, ON_BEDS, seasonRowNear } from '$lib/course/season-map';
 import { guidesSeeItLift, usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
@@ -195,7 +195,9 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
     boat: of('boat'),
     light: of('light'),
     noBites: of('no bites'),
-    caution: ['Local rules first.', ...of('caution').map(({ says }) => says)].join(' ')
+    caution: of('caution')
+      .map(({ says }) => says)
+      .join(' ')
   };
 }
 
@@ -207,12 +209,19 @@ export function leftOutWords({ ground }: PlanAsked): string {
 const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 
 /** "60 to 75 °F: look at first drops, humps, rock. Waits of 2 to 10 seconds.": the retrieves have their own list. */
-export function seasonWords({ temperature_C }: PlanAsked, units: Units): string {
-  const { says, where, pause } = seasonRowNear(temperature_C);
-  // By the water alone: nobody has looked at the calendar.
+export function seasonWords({ asked, on, units }: Pick<DayPlan, 'asked' | 'on' | 'units'>): string {
+  const { says, where, inFall, pause } = seasonRowNear(asked.temperature_C);
   const [water] = says.split(',');
-  return inUnits(`${water}: look at ${where}. Waits of ${pause}.`, units);
+  const month = Number(on.slice(5, 7));
+  const isSpring = month >= SPRING[0] && month <= SPRING[1];
+  const isSpawning = isSpring && isSpawnWater(asked.temperature_C);
+  const look = (month > SUMMER_ENDS && inFall) || where;
+  const beds = isSpawning ? ` ${ON_BEDS}` : '';
+  return inUnits(`${water}: look at ${look}. Waits of ${pause}.${beds}`, units);
 }
+/** Months of the spawn, and the last of summer. Common practice, no source. */
+const SPRING = [3, 6] as const;
+const SUMMER_ENDS = 8;
 
 /** Between the trade's 2 and 15 s, by the season's row, s. */
 const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };

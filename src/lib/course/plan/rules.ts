@@ -28,6 +28,10 @@ const COLD_C = 15;
 const WARM_C = 23.9;
 /** Above it, 80 °F, a played fish seldom recovers well. Common practice. */
 const HOT_C = 26.7;
+/** From here down summer water may have a thermocline, 15 ft. Common practice. */
+const DEEP_M = 4.5;
+const isStratified = ({ temperature_C, depth_m }: PlannedDay) =>
+  temperature_C >= WARM_C && depth_m >= DEEP_M;
 const SNAGGY: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
 const HARD: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'stump']);
 
@@ -51,7 +55,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'bottom',
     when: 'rock or stumps',
     holds: ({ ground }) => HARD.has(ground),
-    says: 'Drag till it knocks, stop, then ease it over.',
+    says: 'When it knocks, stop, then ease it over.',
     source: PRACTICE
   },
   {
@@ -118,6 +122,13 @@ export const PLAN_RULES: readonly PlanRule[] = [
     source: PRACTICE
   },
   {
+    part: 'light',
+    when: 'warm and deep water',
+    holds: isStratified,
+    says: 'Find the thermocline on your graph: below it there are often no fish.',
+    source: PRACTICE
+  },
+  {
     part: 'no bites',
     ...always,
     says: 'Move first: no fish on the graph, no bite in ten casts.',
@@ -125,8 +136,16 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'no bites',
-    ...always,
+    when: 'no warm and deep water',
+    holds: (day) => !isStratified(day),
     says: 'Then depth: {5 ft|1.5 m} shallower, {5 ft|1.5 m} deeper, same retrieve.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    when: 'warm and deep water',
+    holds: isStratified,
+    says: 'Then depth: {5 ft|1.5 m} shallower, same retrieve.',
     source: PRACTICE
   },
   {
@@ -158,9 +177,15 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'caution',
+    ...always,
+    says: 'Jackets on, kill switch clipped. Local rules first.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
     when: 'water under 59 °F',
     holds: ({ temperature_C }) => temperature_C < COLD_C,
-    says: 'Cold water: life jacket on. Ten minutes is all your hands have.',
+    says: 'Cold water: ten minutes is all your hands have.',
     source: PRACTICE
   },
   {
@@ -174,7 +199,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'caution',
     when: 'strong wind',
     holds: ({ wind }) => wind === 'strong',
-    says: 'Strong wind: if you have to ask, stay in. Life jacket on, kill switch clipped.',
+    says: 'Strong wind: if you have to ask, stay in.',
     source: PRACTICE
   },
   {

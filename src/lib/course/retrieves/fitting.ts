@@ -20,18 +20,20 @@ export const isDragged = (ground: GroundKind): boolean => !(ground in LIFTED_OVE
 /**
  * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
  * suits, since the others build on it; then what is meant for these fish, then the narrower range. In
- * grass and brush the drag comes last.
+ * grass and brush there is none, and what comes through leads in any water.
  */
 export function retrievesFor({ temperature_C, fish, ground }: FishedWater): Retrieve[] {
-  const fitting = RETRIEVES.filter(({ suits }) => {
+  const lifted = ground && LIFTED_OVER[ground];
+  const fitting = RETRIEVES.filter(({ name, suits }) => {
+    if (name === lifted) return true;
     if (!suits || temperature_C < suits.water_C[0] || temperature_C > suits.water_C[1])
       return false;
+    if (lifted && name === 'drag') return false;
     return fish === 'unknown' || suits.fish === 'any' || suits.fish === fish;
   });
-  const leads = (ground && LIFTED_OVER[ground]) ?? 'drag';
+  const leads = lifted ?? 'drag';
   const place = ({ name, suits }: Retrieve) => {
     if (name === leads) return 0;
-    if (name === 'drag') return 3;
     return suits?.fish === fish ? 1 : 2;
   };
   const rank = (one: Retrieve): [number, number] => [
