@@ -272,7 +272,7 @@ test(
     await expect(told).not.toBeEmpty();
     const said = await told.textContent();
     for (const [link, title] of [
-      ['Safety', /^Before you go out/],
+      ['Safety first', /^Safety first/],
       ['What this is', /^How far to trust this/]
     ] as const) {
       await page.getByRole('main').getByRole('link', { name: link, exact: true }).click();

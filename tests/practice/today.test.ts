@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Lesson } from '../../src/lib/course';
-import { today, type Phase } from '../../src/lib/practice';
+import { nextLesson, today, type Phase } from '../../src/lib/practice';
 import { emptyRecord, type LearnerRecord } from '../../src/lib/wire';
 import { aTry, anAnswer, daysAt } from './samples';
 
@@ -110,6 +110,21 @@ test('a lesson without anything to try waits for the others', () => {
   const done = lessons.map(({ id }) => progress(id, '2030-05-01T09:00:00.000Z'));
   const record = { ...emptyRecord(), progress: done, tries: tries('unseen', 6, 0) };
   expect(today(record, course, now, read)?.line).toBe('Start “Safety first”.');
+});
+
+test('the next lesson is the one in hand, then the first with something to try, and none after the last', () => {
+  const talk = { ...lesson('safety', 'Safety first', 5), challenges: [] };
+  const all = [talk, ...lessons];
+  const done = (ids: readonly string[]) => ({
+    ...emptyRecord(),
+    progress: ids.map((id) => progress(id, '2030-05-01T09:00:00.000Z'))
+  });
+  const [first, second] = lessons.map(({ id }) => id);
+  expect(nextLesson(emptyRecord(), all)?.id).toBe(first);
+  expect(nextLesson(done([first]), all)?.id).toBe(second);
+  const begun = { ...done([first]), progress: [progress(second, null)] };
+  expect(nextLesson(begun, all)?.id).toBe(second);
+  expect(nextLesson(done(all.map(({ id }) => id)), all)).toBe(null);
 });
 
 test('practice that was begun comes before a lesson', () => {

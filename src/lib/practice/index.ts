@@ -35,7 +35,7 @@ export { measuredOf } from './measured';
 export { judgeCheck, type CheckResult } from './mastery';
 export { drillProgressOf, type DonePart, type Progress, type ScheduledTry } from './schedule';
 export { answeredToday, isTaught, questionsToday, type Question } from './questions';
-export { today, drillTriesOf, type Today } from './today';
+export { today, drillTriesOf, nextLesson, type Today } from './today';
 export { isToldApart, logGroups, type LogGroup, type LogSort } from './season-log';
 export { recordCsv } from './record-csv';
 export { triesCsv } from './tries-csv';

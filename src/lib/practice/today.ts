@@ -218,9 +218,7 @@ function practiceOf({ drill, progress }: Practised): Part {
 function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | null {
   const inHand = lessonInHand(record, lessons);
   if (inHand) return goOnWith(inHand.lesson);
-  const left = lessons.filter((lesson) => !lessonMarks(lesson, record).isThrough);
-  // What has nothing to try, as the talk about safety, is for the day before a real rod.
-  const next = left.find(({ challenges }) => challenges.length > 0) ?? left[0];
+  const next = nextLesson(record, lessons);
   if (!next) return null;
   return {
     does: `start “${next.title}”`,
@@ -230,6 +228,14 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | nul
     door: 'Start the lesson',
     address: `/lessons/${next.id}`
   };
+}
+
+/** The lesson in hand, or the first that is not through; null after the last. */
+export function nextLesson(record: LearnerRecord, lessons: readonly Lesson[]): Lesson | null {
+  const left = lessons.filter((lesson) => !lessonMarks(lesson, record).isThrough);
+  // What has nothing to try, as the talk about safety, is for the day before a real rod.
+  const first = left.find(({ challenges }) => challenges.length > 0) ?? left[0] ?? null;
+  return lessonInHand(record, lessons)?.lesson ?? first;
 }
 
 function goOnWith({ id, title, minutes }: Lesson): Part {

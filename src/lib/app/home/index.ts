@@ -1,2 +1,3 @@
 export { default as Home } from './Home.svelte';
+export { lessonOnward, type Onward } from './onward';
 export { default as PracticePlaces } from './PracticePlaces.svelte';

@@ -8,7 +8,7 @@ export interface LessonGroup {
 
 /** Each group ends before the lesson that begins the next: lessons keep the order of the course. */
 const GROUPS = [
-  { begins: 'safety', name: 'Before a real rod', says: 'Read it before you go out.' },
+  { begins: 'safety', name: 'On shore', says: 'Read it before you go out.' },
   {
     begins: 'one-foot',
     name: 'Down there',

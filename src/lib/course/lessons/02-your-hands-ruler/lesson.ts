@@ -33,14 +33,18 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: ['Your hand at the butt goes {5 in|12 cm}, slowly.', 'Find out by how much.'],
+  sets_up: [
+    'One hand at the reel stays put.',
+    'The other moves the butt {5 in|12 cm}, slowly.',
+    'Find out by how much.'
+  ],
   builds_on: ['one-foot'],
   cautions: [drillCautions.dry],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Line tight, rod low. Your hand at the butt goes {5 in|12 cm}, slowly.',
+      text: 'Line tight, rod low. One hand at the reel stays put. The other moves the butt {5 in|12 cm}, slowly.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil by one end. Which end moves most?',
