@@ -19,8 +19,6 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   'one-foot': {
     'Drag a jig {1 ft|30 cm}, give or take {2 in|5 cm}, without lifting it.': [
       'mark-drag',
-      'tip-way-for-one-foot',
-      'bait-way-of-slow-drag',
       'pace-limit'
     ],
     'Know how far a sweep brings it.': ['mark-drag', 'foot-hand'],
@@ -31,7 +29,13 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know if your hand runs long, short or uneven.': ['ruler-bias', 'ruler-spread']
   },
   slack: {
-    'Know what slack takes from a drag.': ['order-slack', 'mark-slack-drag', 'slack-hop'],
+    'Know what slack takes from a drag.': [
+      'order-slack',
+      'mark-slack-drag',
+      'tip-way-for-one-foot',
+      'bait-way-of-slow-drag',
+      'slack-hop'
+    ],
     'Reel up slack without moving the jig.': ['slack-feel']
   },
   'from-the-boat': {

@@ -20,31 +20,37 @@ import { chooseValue } from '../value-item';
 /** A jig that comes within this of what was wanted came there, m: three inches. */
 const NEAR_M = 0.076;
 
-/** Slacks, in, with each place of the right one among three tips: the lowest, the middle one, the highest. */
-const ADDED = [
-  { inches: 2, place: 0 },
-  { inches: 6, place: 0 },
-  { inches: 10, place: 0 },
-  { inches: 6, place: 1 },
-  { inches: 10, place: 1 },
-  { inches: 14, place: 1 },
-  { inches: 14, place: 2 },
-  { inches: 16, place: 2 },
-  { inches: 18, place: 2 }
-] as const;
+/** Slacks in half feet, so that what is to be added is one of the tips; with each place of the right one among three. */
+const ADDED = [6, 12, 18].flatMap((inches) => [0, 1, 2].map((place) => ({ inches, place })));
+
+/** As far as a low sweep takes a tip, ft. */
+const TIPS_FT = [0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5];
 
 const wayOfTip: Generator = {
   id: 'tip-way-for-one-foot',
   kind: 'choose',
-  objective: 'one-foot',
+  objective: 'slack',
   make: (random, share) => {
     const { inches, place } = dealt(share, ADDED);
     const setup = drawGear(random, { slack_m: inch(inches) });
-    const feet = pick(random, [1, 1.5, 2]);
+    // Of more slack than half of the tip's move the belly keeps so much that the lesson's sum is no guide.
+    const feet = pick(
+      random,
+      [1, 1.5, 2, 2.5].filter((one) => 12 * one >= inches)
+    );
+    const added = feet + inches / 12;
+    const beside = (least: number, most: number, count: number) =>
+      several(
+        random,
+        TIPS_FT.filter((tip) => tip >= least && tip <= most),
+        count
+      );
     const duration_s = pick(random, [4, 5]);
-    const tips = several(random, [0, 0.5, 1, 1.5, 2], 3)
-      .map((more) => feet + more)
-      .sort((a, b) => a - b);
+    const tips = [
+      ...beside(0, added - 0.5, place),
+      added,
+      ...beside(added + 0.5, added + 1.5, 2 - place)
+    ];
     const dragged = (tip: number) => shownDrag(setup, ft(tip), duration_s);
     const cameBy = (tip: number) => nominalOf(dragged(tip), 'travel_m');
     const draft = onlyGood({
@@ -73,11 +79,7 @@ const wayOfTip: Generator = {
       right: 'Right. What you want, plus what goes into slack.',
       explain: `${SLACK_RULE} In the model ${saidFeet(tips[place])} of tip brings it ${lengthToken(cameBy(tips[place]))}. Reel down first and you need less.`
     });
-    // Adding the slack to what is wanted, as the lesson has it, comes nearest to the one that is right.
-    const added = feet + inches / 12;
-    const [nearest] = [...tips].sort((a, b) => Math.abs(a - added) - Math.abs(b - added));
-    const isFair = nearest === tips[place] && draft?.answer.form === 'choose';
-    return isFair && draft.answer.key === tipId(nearest) ? draft : null;
+    return draft?.answer.form === 'choose' && draft.answer.key === tipId(added) ? draft : null;
   }
 };
 
@@ -127,7 +129,7 @@ const DEALS = SLACKS_IN.flatMap((inches) => [0, 1, 2].map((place) => ({ inches, 
 const wayOfBait: Generator = {
   id: 'bait-way-of-slow-drag',
   kind: 'choose',
-  objective: 'one-foot',
+  objective: 'slack',
   make: (random, share) => {
     const { inches, place } = dealt(share, DEALS);
     const setup = drawGear(random, { slack_m: inch(inches) });
