@@ -153,14 +153,13 @@ describe('generated questions', () => {
   test('on lifts tell no inches: guides see half of the model’s', () => {
     const ranked = SOURCES.filter(({ item }) => /^order-|^hour-of|^sweep-or|^near-or/.test(item));
     let lifts = 0;
-    for (const { item } of ranked)
-      for (const seed of [1, 2, 3]) {
-        const { explain, cases } = itemOf(item, seed);
-        const isLift = cases.some(({ run }) => run.plane === 'lift');
-        lifts += Number(isLift);
-        if (isLift) expect(explain, item).not.toMatch(/In the model/);
-      }
-    expect(lifts).toBeGreaterThan(12);
+    for (const { item } of ranked) {
+      const { explain, cases } = itemOf(item, 1);
+      const isLift = cases.some(({ run }) => run.plane === 'lift');
+      lifts += Number(isLift);
+      if (isLift) expect(explain, item).not.toMatch(/In the model/);
+    }
+    expect(lifts).toBeGreaterThan(4);
   });
 
   test('are the same for the same seed, and differ between seeds', () => {
