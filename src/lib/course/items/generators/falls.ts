@@ -87,9 +87,8 @@ const countToDepth: Generator = {
       deep > there
         ? `Too deep: your jig doesn’t fall ${a_second} a second.`
         : `Too shallow: your jig falls faster than ${a_second} a second.`;
-    const byCount = `${now} seconds is about ${TIMES_SAID[times]} the ${known} you timed`;
     const options = [
-      { deep: there, reply: 'Right. Same jig, same line: depth goes with the count.' },
+      { deep: there, reply: 'Right. Same jig, same line, same speed.' },
       {
         deep: feet + now - known,
         reply: atPace(feet + now - known, '{1 ft|30 cm}')
@@ -100,15 +99,15 @@ const countToDepth: Generator = {
       },
       {
         deep: Math.round(there * 1.7),
-        reply: `${byCount}, not that much more.`
+        reply: 'Too deep: you’d still be counting.'
       },
       {
         deep: Math.round(there * 1.35),
-        reply: `A bit too deep: ${byCount}, and the depth grows with it.`
+        reply: 'A bit too deep: that takes a longer count.'
       },
       {
         deep: Math.round(there * 0.7),
-        reply: `${byCount}, so it’s deeper than that.`
+        reply: 'Too shallow: it would have been down sooner.'
       },
       { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' }
     ].filter(({ deep }, i, all) => all.findIndex((other) => other.deep === deep) === i);
@@ -138,7 +137,7 @@ const countToDepth: Generator = {
         reply,
         run: run(deep)
       })),
-      explain: `Depth goes with the count: ${TIMES_SAID[times]} the count, about ${TIMES_SAID[times]} the depth.`
+      explain: `Depth goes with the count: ${now} seconds is about ${TIMES_SAID[times]} the ${known} you timed, so it’s ${TIMES_SAID[times]} as deep.`
     });
   }
 };
@@ -171,10 +170,9 @@ const orderWeightsByFall: Generator = {
           bait: { ...setup.bait, mass_kg: oz(weight) }
         })
       })),
-      right: 'Right. Depth counts in full, weight less than you’d think.',
+      right: 'Right. You put depth before weight.',
       reversed: 'That’s shortest first: deep and light take longest.',
-      other:
-        'Depth counts in full: twice as deep is twice as long. Four times the weight is only twice as fast.',
+      other: 'Start with depth. Then see if the weight makes up for it.',
       explain: 'Twice the depth takes twice the count. Four times the weight takes half of it.'
     });
   }

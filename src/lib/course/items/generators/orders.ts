@@ -93,7 +93,7 @@ const slackByTravel: Generator = {
         says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
         run: withSlack(feet, inches)
       })),
-      right: 'Right. Slack takes its share of the tip’s move first.',
+      right: 'Right. You took the slack off first.',
       reversed: 'That’s least first. Slack takes from the tip’s move and adds nothing.',
       other: `${SLACK_RULE} Compare what’s left.`,
       explain:

@@ -92,7 +92,7 @@ const linesByHeight: Generator = {
           )
         })
       ),
-      right: 'Right. What stretch takes, the hop loses, and a flat line lifts less.',
+      right: 'Right. Short and stiff lifts; long and thin doesn’t.',
       reversed: 'That’s lowest first: long, thin mono soaks up a stroke.',
       other: 'Two things count: how much the line gives, and how steep it is.',
       explain:
