@@ -281,7 +281,7 @@ test(
       await expect(told).toHaveText(said ?? '');
     }
     await page.getByRole('button', { name: 'Try again' }).click();
-    await expect(page.getByText('Drag right, slowly. Let go.')).toBeVisible();
+    await expect(page.getByText('Drag right slowly, or hold Sweep.')).toBeVisible();
     await expect(rod(page)).toBeFocused();
     expect(await arrowOf(page)).toBe(px);
   }
