@@ -43,12 +43,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know why a fall on a tight line lands closer to you.': ['contact-pendulum']
   },
   'weight-and-depth': {
-    'Pick a weight for a depth and say why.': [
-      'weight-and-pace',
-      'weight-heavier',
-      'weight-wind',
-      'order-weights-hop'
-    ],
+    'Pick a weight for a depth and say why.': ['weight-and-pace', 'weight-heavier', 'weight-wind'],
     'Expect a longer count for a lighter jig or deeper water.': [
       'order-weights-fall',
       'count-to-depth',
@@ -56,8 +51,8 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     ]
   },
   speed: {
-    'Know what lifts a jig off flat bottom.': ['speed-what-lifts', 'order-paces', 'pace-limit'],
-    'Slow down as the jig gets close.': ['near-or-far', 'weight-near']
+    'Know what lifts a jig off flat bottom.': ['speed-what-lifts', 'pace-limit'],
+    'Slow down as the jig gets close.': ['weight-near']
   },
   'boat-position': {
     'Know what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
@@ -73,10 +68,10 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'order-moves-travel',
       'clock-third'
     ],
-    'Lift a jig and follow it down.': ['clock-lower', 'hops-follow']
+    'Lift a jig and follow it down.': ['clock-lower', 'hops-follow', 'near-or-far']
   },
   hops: {
-    'Hop the jig to a height you called.': ['order-paces', 'sweep-or-lift'],
+    'Hop the jig to a height you called.': ['order-paces', 'order-weights-hop', 'sweep-or-lift'],
     'Make three hops with even rests, and with uneven ones.': [
       'hops-rhythm',
       'fault-of-hops',

@@ -95,7 +95,7 @@ export const retrieves = [
   fact(
     'reel-moves',
     'one-foot',
-    'On a drag or a hop, what moves the jig and what picks up line?',
+    'On a drag, what moves the jig and what picks up line?',
     [
       ['rod moves it, reel picks up line', 'Right. That’s how you keep a foot a foot.'],
       ['reel moves it, rod picks up line', 'The reel’s too coarse for a drag.'],
@@ -165,16 +165,16 @@ export const retrieves = [
   fact(
     'slack-hop',
     'slack',
-    'What does slack do to a hop?',
+    'What does slack do to a quick pull up?',
     [
-      ['takes the start, so the hop is low', 'Right. Slack costs a hop more than a drag.'],
+      ['takes the start, so the jig hardly rises', 'Right. Slack costs a quick pull most.'],
       [
-        'frees the jig, so the hop is higher',
+        'frees the jig, so it rises higher',
         'Slack line can’t pull, and the jig needs the whole lift.'
       ],
-      ['just delays it, with the same height', 'The fast part of your lift went into slack.']
+      ['just delays it: it rises as high', 'The fast part of your pull went into slack.']
     ],
-    'A quick lift is over before slack is out. {2 ft|60 cm} of it can leave you no hop at all.',
+    'A quick pull is over before slack is out. {2 ft|60 cm} of it can leave the jig where it was.',
     ['hop', 'slack hop'],
     { most: 'peak_height_m' }
   ),

@@ -67,7 +67,7 @@ export const safety = [
     'safety',
     'You fall into cold water. What do you do first?',
     [
-      ['get your breathing under control', 'Right. About a minute, and then you can act.'],
+      ['get your breathing under control', 'Right. Then you can act.'],
       ['swim for the bank as fast as you can', 'People drown gasping as they swim. Breathe first.'],
       [
         'kick off your boots, so you float high',

@@ -15,7 +15,7 @@ const SLOWEST_HOUR_S = 4;
 const pacesByHeight: Generator = {
   id: 'order-paces',
   kind: 'order',
-  objective: 'speed-limit',
+  objective: 'hops',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [20, 25, 35])) });
     const lifts = [10.5, 11, 11.5]

@@ -142,7 +142,7 @@ const LIFTS_S = [0.5, 1.5, 2.5, 3.5];
 const nearOrFar: Generator = {
   id: 'near-or-far',
   kind: 'choose',
-  objective: 'speed-limit',
+  objective: 'clock',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5) });
     const want = pick(random, ['most', 'least'] as const);

@@ -14,7 +14,7 @@ const weightsFor = (depth_m: number) =>
 const weightsByHeight: Generator = {
   id: 'order-weights-hop',
   kind: 'order',
-  objective: 'weight-depth',
+  objective: 'hops',
   make: (random) => {
     const cast_m = ft(pick(random, [25, 30, 35]));
     const setup = drawGear(random, { slack_m: inch(1), cast_m });
