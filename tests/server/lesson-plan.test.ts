@@ -143,7 +143,7 @@ describe('a lesson plan', () => {
     const cautions = (temperature_C: number) =>
       plan(60, { ...mild, temperature_C }).blocks[0].steps.join();
     expect(cautions(9)).toMatch(/cold water: Float a minute/);
-    expect(cautions(18)).not.toMatch(/cold water/);
+    expect(cautions(22)).not.toMatch(/cold water/);
     for (const danger of [/hook near an eye/, /Thunder/, /Wires overhead/, /[Ll]ocal rules/]) {
       expect(cautions(18)).toMatch(danger);
     }
@@ -167,7 +167,7 @@ test('a snag ends with the guide breaking it off, everyone behind, and no line o
   expect(snag?.steps.at(-1)).toMatch(/everyone behind you, break it on a padded tool, never/);
   expect(plan(480).takes).toContain('Padded tool');
   // Who knows how does it, and nobody stands where the jig comes.
-  expect(snag?.steps.join()).toMatch(/you, the line pointing at nobody: pull it tight/);
+  expect(snag?.steps.join()).toMatch(/you, the line pointing at nobody, face away: pinch it/);
 });
 
 test('nobody is asked to hang a jig where none hangs', () => {
@@ -199,7 +199,7 @@ describe('the run out and back', () => {
   test('is on the clock: after what is done on land, and last of all', () => {
     const blocks = withRun(120, 20);
     const at = (title: string) => blocks.findIndex((one) => one.title === title);
-    expect(at('Launch and run')).toBe(at('Dry land: the hand') + 1);
+    expect(at('Launch and run')).toBe(at('Dry land: the hand') + 2);
     expect(blocks.at(-1)?.title).toBe('Run in and load');
     expect(blocks.at(-2)?.title).toBe('Write the log');
     for (const title of ['Launch and run', 'Run in and load'])
@@ -217,7 +217,7 @@ describe('the run out and back', () => {
 test('the safety talk says who falls in, the jacket, the seat and the call, and the guide too', () => {
   const talk = plan(120).blocks[0].steps.join();
   for (const said of [
-    /Jackets on/,
+    /Jackets buckled/,
     /I go in\? Same as anyone/,
     /Someone else is in the water/,
     /Getting back/
@@ -246,7 +246,7 @@ test('eyes are shut only sitting down with nobody casting, and never on the wate
   expect(shut.length).toBeGreaterThan(0);
   // The sheet lies open: it doesn't say what they are to name.
   expect(bottom?.why).not.toMatch(/gravel/);
-  expect(bottom?.steps.join()).toMatch(/Three spots\. Check each on the graph/);
+  expect(bottom?.steps.join()).toMatch(/Three spots\. Check hard or soft on the graph/);
 });
 
 test('the count is in whole seconds, and the log is not said twice', () => {

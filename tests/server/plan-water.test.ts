@@ -49,7 +49,7 @@ test('what a drag feels like is that of the day’s bottom: smooth over rock is 
 test('how far a jig came is read off the line: nobody measures two inches on the bottom', () => {
   const { blocks, takes } = plan(120);
   const steps = blocks.find(({ title }) => title === 'First retrieve: drag')?.steps.join() ?? '';
-  expect(steps).toMatch(/Call how far the jig came.*an ink dot on the line/);
+  expect(steps).toMatch(/Ink a dot on the line.*Call how far the jig came.*the dot moved as far/);
   expect(steps).not.toMatch(/within/);
   expect(takes).toContain('Waterproof pen');
 });
@@ -72,10 +72,44 @@ test('a jig heavier than guides tie on says why, in 28 ft as in 11', () => {
     const { blocks } = planLesson(day, lessons);
     return blocks.find(({ title }) => title === 'Cast and count down')?.why;
   };
-  expect(why(8.5, 'strong')).toMatch(
-    /Most guides tie on \{weight:0\.0\d+\} this deep\. Heavier.*wind/
-  );
-  expect(why(3.35, 'strong')).toMatch(/one size up, for the wind/);
+  // As a day's plan has it: a size up is what guides tie on in this wind.
+  for (const depth_m of [3.35, 8.5])
+    expect(why(depth_m, 'strong')).toMatch(/one size up, for the wind/);
   for (const plain of [why(3.35, 'calm'), why(8.5, 'strong', 0.0283)])
     expect(plain).not.toMatch(/Most guides/);
+});
+
+test('in 32 ft no task says the depth of its lesson, and a bloated fish goes down again', () => {
+  const sheet = (depth_m: number) => {
+    const conditions = { ...mild, depth_m, temperature_C: 27, fish: 'active' as const };
+    return plan(240, conditions);
+  };
+  const [deep, shallow] = [9.75, 6].map(sheet);
+  expect(JSON.stringify(deep.blocks)).toMatch(/retrieve: stroke.*Snap the jig/);
+  expect(JSON.stringify(deep.blocks)).not.toMatch(/In \{10 ft/);
+  expect(JSON.stringify(deep.blocks)).toMatch(/Up from deep and bloated/);
+  expect(deep.takes).toContain('Descending device');
+  expect(shallow.takes).not.toContain('Descending device');
+});
+
+test('the talk has what the day brings: cold water under 70 °F, heat, wind, and glasses always', () => {
+  const talk = (change: Partial<Conditions>) =>
+    plan(120, { ...mild, ...change }).blocks[0].steps.join();
+  for (const one of [talk({}), talk({ temperature_C: 27 })]) expect(one).toMatch(/Glasses on/);
+  expect(talk({ temperature_C: 15.6 })).toMatch(/cold water: Float a minute/);
+  expect(talk({ temperature_C: 22 })).not.toMatch(/cold water/);
+  expect(talk({ temperature_C: 27 })).toMatch(/Heat: Drink/);
+  expect(talk({})).not.toMatch(/Heat:|Wind coming up/);
+  expect(talk({ wind: 'strong' })).toMatch(/Wind coming up: Head in/);
+  expect(plan(120, { ...mild, temperature_C: 27 }).takes).toContain('Drinking water');
+});
+
+test('a bite is told from bottom on the ramp, in five minutes; the hours are for fishing', () => {
+  const run = { conditions: mild, jig, minutes: 240, run_min: 15, hands: [null] };
+  const { blocks } = planLesson(run, lessons);
+  const titles = blocks.map(({ title }) => title);
+  expect(titles.slice(1, 4)).toEqual(['Dry land: the hand', 'Bite or bottom', 'Launch and run']);
+  expect(blocks[2].minutes).toBeLessThanOrEqual(10);
+  expect(titles.some((title) => title.startsWith('Third retrieve: '))).toBe(true);
+  expect(blocks.find(({ title }) => title.startsWith('First'))?.minutes).toBeLessThanOrEqual(50);
 });

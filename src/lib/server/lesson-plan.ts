@@ -1,7 +1,15 @@
 import { findChallenge, type Lesson } from '../course';
 import { isInAnyGear } from '../practice';
 import { DataError, type Challenge } from '../scoring';
-import { planDayOf, fieldOf, LANDING, requiredLesson, TALK, type BlockDraft } from './plan-day';
+import {
+  planDayOf,
+  fieldOf,
+  isBloating,
+  LANDING,
+  requiredLesson,
+  TALK,
+  type BlockDraft
+} from './plan-day';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
 import type { Conditions, JigChoice, LessonPlan, PlanBlock, PlannedHand } from '../wire';
 
@@ -18,8 +26,10 @@ export interface PlanWanted {
 const LEAST_MINUTES = 30;
 const MOST_MINUTES = 480;
 
-/** Below this, falling in is dangerous within minutes, °C. Common practice. */
-const COLD_C = 15;
+/** Below this, 70 °F, falling in takes the breath away, °C. Common practice. */
+const COLD_C = 21.1;
+/** From here on, 75 °F, the day is hot, °C. Common practice. */
+const HOT_C = 23.9;
 
 /** As a guide packs for any lesson. Common practice, no source. */
 const TAKES = [
@@ -46,7 +56,7 @@ const ONE_AT_A_TIME = 'One casts at a time, and says “Casting” first.';
 
 /** What a client asks first, or would. Common practice, no source. */
 const OVERBOARD = [
-  'Jackets on and buckled until we’re tied up. No alcohol.',
+  'Jackets buckled until we’re tied up. Glasses on until the rods are down. No alcohol.',
   'I go in? Same as anyone. Here’s the switch, the cushion, the phone.'
 ] as const;
 /** Of the safety lesson's list what is said above, and with a run in what is said there. */
@@ -95,18 +105,25 @@ export function planLesson(
     hands: hands.map((hand) => plannedHand(hand, lessons)),
     before: homeworkForAll(hands, lessons),
     blocks: timed(blocks, minutes),
-    takes: [...TAKES],
+    takes: [
+      ...TAKES,
+      ...(conditions.temperature_C >= HOT_C ? ['Drinking water'] : []),
+      ...(isBloating(conditions) ? ['Descending device'] : [])
+    ],
     log: fieldOf(requiredLesson('a-morning', lessons)).log
   };
 }
 
 const SAID = /hook|thunder|wires|jig|need help|in the water|back aboard|under way/i;
 
-/** What everybody near a cast hears before the first one; of cold water only where it is cold. */
-function talkOf({ temperature_C }: Conditions, safety: Lesson): string[] {
+/** What everybody near a cast hears before the first one; of cold, heat and wind only where there is some. */
+function talkOf({ temperature_C, wind }: Conditions, safety: Lesson): string[] {
   const cues = safety.sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
   const isSaid = (sign: string) =>
-    SAID.test(sign) || (temperature_C < COLD_C && /cold water/.test(sign));
+    SAID.test(sign) ||
+    (temperature_C < COLD_C && /cold water/.test(sign)) ||
+    (temperature_C >= HOT_C && sign === 'Heat') ||
+    (wind === 'strong' && sign === 'Wind coming up');
   return cues.filter(({ sign }) => isSaid(sign)).map(({ sign, means }) => `${sign}: ${means}`);
 }
 
@@ -155,6 +172,8 @@ function fitting(drafts: readonly BlockDraft[], minutes: number): BlockDraft[] {
 
 /** Nobody keeps to the minute in a boat: each part begins on one of these, min. */
 const STEP_MIN = 5;
+/** A sum of shares that comes out at a whole step may fall short of it by this part. */
+const ROUNDED = 1e-9;
 
 /** Shares the minutes left over by `grows`; each begins on a five, and the last has what is then left. */
 function timed(drafts: readonly BlockDraft[], minutes: number): PlanBlock[] {
@@ -165,7 +184,8 @@ function timed(drafts: readonly BlockDraft[], minutes: number): PlanBlock[] {
   let begins = 0;
   return drafts.map(({ least, grows, title, why, steps, lesson }, i) => {
     end += least + share(grows);
-    const next = i === drafts.length - 1 ? minutes : Math.floor(end / STEP_MIN) * STEP_MIN;
+    const next =
+      i === drafts.length - 1 ? minutes : Math.floor(end / STEP_MIN + ROUNDED) * STEP_MIN;
     const block = { title, why, steps, lesson, minutes: next - begins };
     begins = next;
     return block;

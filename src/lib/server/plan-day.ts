@@ -1,16 +1,9 @@
-import {
-  findChallenge,
-  findLesson,
-  retrievesFor,
-  type FieldSection,
-  type Lesson,
-  type Retrieve
-} from '../course';
+import { findLesson, retrievesFor, type FieldSection, type Lesson, type Retrieve } from '../course';
 import { handLesson, handWhy, type ClientHand } from './plan-hand';
+import { retrieveAfloat } from './plan-retrieve';
 import { fishCare } from '../course/fish-care';
-import { usualWeight_kg } from '../course/usual-weight';
-import { useOn } from '../course/retrieves/use-on';
-import type { GroundKind } from '../model';
+import { usualOn_kg, usualWeight_kg } from '../course/usual-weight';
+import { FOOT_M } from '../model';
 import type { Conditions, JigChoice, PlanBlock } from '../wire';
 
 /** Before it is known how long it gets: `least` minutes, and its part of those left over. */
@@ -48,12 +41,12 @@ const IN_PAIRS = [
 /** Each spot is a move of the boat, everyone sitting: no more of them than a part of it has room for. */
 const BY_FEEL = [
   'Sit down, nobody casting. Eyes shut, one slow drag. Name the bottom.',
-  'Three spots. Check each on the graph.'
+  'Three spots. Check hard or soft on the graph.'
 ];
 
 /** Only the guide breaks a jig off, nobody before or beside: lead comes back at the boat. Common practice, no source. */
 const SNAG_STEPS = [
-  'Slack, three shakes. Then you, the line pointing at nobody: pull it tight by hand, let go like a bowstring.',
+  'Slack, three shakes. Then you, the line pointing at nobody, face away: pinch it, draw it like a bow, let go.',
   'Still stuck: the boat over it, the plug knocker down the line. Then past it.',
   'Still there: everyone behind you, break it on a padded tool, never a hand.'
 ];
@@ -62,19 +55,26 @@ const SNAG_STEPS = [
 export const LANDING = {
   title: 'When one’s on',
   steps: [
-    'Net and pliers within reach. Agree who nets.',
+    'Agree who nets. Pliers, not fingers: the free hook is what hits a hand.',
     'Fish on: keep reeling, rod low. Others reel in.',
     'Net in the water, lead her in head first. Rod tip away from faces.',
     ...fishCare.slice(0, 3)
   ],
-  inShort: 'Fish on: keep reeling, rod low. One nets, the others reel in. Wet hands, pliers.'
+  inShort: 'Fish on: keep reeling, rod low. One nets, the others reel in. Pliers, not fingers.'
 };
+
+/** From here up come fish that are bloated, m. Common practice, no source. */
+const BLOATED_FROM_M = 25 * FOOT_M;
+export const isBloating = ({ depth_m }: Conditions) => depth_m >= BLOATED_FROM_M - 0.01;
 
 /** What each further one in the boat takes, minutes: a turn at the tape, a cast watched, a reason heard. By hand. */
 const TURN = { dryLand: 3, count: 2, reasons: 2 };
 
 /** A talk of some twenty lines, or ten sweeps called and measured, takes this long, where the day has it. By hand. */
 const UNHURRIED = { from_min: 120, least_min: 10, else_min: 6 };
+
+/** From here on a day has a third retrieve, min. By hand. */
+const LONG_DAY_MIN = 180;
 
 /** All that a day could hold, in its order; the run, where there is one, is in it whatever the time. */
 export function planDayOf(
@@ -94,7 +94,7 @@ export function planDayOf(
   ): BlockDraft => ({ ...rest, lesson, steps: [...steps] });
   // In strong wind the boat isn't taken over a hung jig for practice. Common practice, no source.
   const isSnaggy = SNAGGY.has(conditions.ground) && conditions.wind !== 'strong';
-  const retrieves = retrievesFor(conditions).slice(0, 2);
+  const retrieves = retrievesFor(conditions).slice(0, minutes < LONG_DAY_MIN ? 2 : 3);
   return [
     drill('safety', {
       title: TALK,
@@ -104,7 +104,21 @@ export function planDayOf(
       rank: 0
     }),
     dryLand(hands, lessons, unhurried_min),
-    ...runDraft(run_min, 'Launch and run', 'Drain plug in. Nobody stands.'),
+    drill(
+      'bite-or-bottom',
+      {
+        title: 'Bite or bottom',
+        why: '',
+        least: others > 0 ? 10 : 5,
+        grows: 0,
+        rank: isSnaggy ? 8 : 7
+      },
+      others > 0 ? IN_PAIRS : FOR_TWO
+    ),
+    ...runDraft(run_min, 'Launch and run', [
+      'Straps off, drain plug in, bow line in hand, trailer lights unplugged.',
+      'Before sunrise: running lights on. Nobody stands.'
+    ]),
     drill(
       'hook-set',
       {
@@ -114,7 +128,7 @@ export function planDayOf(
         grows: 0,
         rank: 4.5
       },
-      LANDING.steps
+      isBloating(conditions) ? [...LANDING.steps, fishCare[3]] : LANDING.steps
     ),
     drill('from-the-boat', {
       title: 'Cast and count down',
@@ -136,17 +150,6 @@ export function planDayOf(
     ),
     ...retrieves.map((retrieve, i) => retrieveDraft(retrieve, i, conditions, lessons)),
     drill(
-      'bite-or-bottom',
-      {
-        title: 'Bite or bottom',
-        why: '',
-        least: 8,
-        grows: 1,
-        rank: isSnaggy ? 8 : 7
-      },
-      others > 0 ? IN_PAIRS : FOR_TWO
-    ),
-    drill(
       'snags',
       {
         title: isSnaggy ? 'A snag, on purpose' : 'When one hangs',
@@ -164,12 +167,12 @@ export function planDayOf(
       why: '',
       steps: [
         others > 0
-          ? 'Weight, retrieve and pace for this spot: everyone picks, with a reason for each.'
-          : 'Weight, retrieve and pace for this spot: the client picks, with a reason for each.'
+          ? 'Weight, retrieve and pace for this spot: everyone picks, with a reason for each. Then fish it.'
+          : 'Weight, retrieve and pace for this spot: the client picks, with a reason for each. Then fish it.'
       ],
       lesson: 'season-and-mood',
       least: 5 + TURN.reasons * others,
-      grows: 0,
+      grows: 2,
       rank: 6
     },
     {
@@ -181,13 +184,13 @@ export function planDayOf(
       grows: 0,
       rank: 1
     },
-    ...runDraft(run_min, 'Run in and load', 'Clean, drain, dry. Wash your hands.')
+    ...runDraft(run_min, 'Run in and load', ['Clean, drain, dry. Wash your hands.'])
   ];
 }
 
 /** The way out, or back; none from a dock or a bank. Common practice, no source. */
-function runDraft(least: number, title: string, why: string): BlockDraft[] {
-  const draft = { title, why, steps: [], lesson: 'safety', least, grows: 0, rank: 0.5 };
+function runDraft(least: number, title: string, steps: string[]): BlockDraft[] {
+  const draft = { title, why: '', steps, lesson: 'safety', least, grows: 0, rank: 0.5 };
   return least > 0 ? [draft] : [];
 }
 
@@ -216,72 +219,37 @@ function dryLand(
   };
 }
 
-/** Nobody sees the jig down there: the line that is reeled up says how far it came. Common practice, no source. */
-const ONE_FOOT_AFLOAT = [
-  'Sweep the tip {1 ft|30 cm}. Call how far the jig came.',
-  'Rod back, reel up the slack: an ink dot on the line came in as far as the jig.'
-];
-
-/** What a drag over a rough bottom tells while the jig is down, as the lesson on bottoms has it. */
-const DOWN: Partial<Record<GroundKind, string>> = {
-  gravel: 'Fine ticks',
-  'chunk rock': 'Knocks and catches',
-  boulders: 'A long load, then a free drop',
-  'shell bed': 'Crunch and small catches'
-};
-
-function feelOf({ name, feel }: Retrieve, ground: GroundKind): string {
-  const down = name === 'drag' && DOWN[ground];
-  return down
-    ? `${down}: it’s down. Light and smooth: it’s up.`
-    : `What to feel for: ${lowerFirst(feel)}`;
-}
-
 function retrieveDraft(
   retrieve: Retrieve,
   i: number,
-  { ground, temperature_C }: Conditions,
+  conditions: Conditions,
   lessons: readonly Lesson[]
 ): BlockDraft {
-  const [id] = retrieve.challenges;
-  const lesson = lessons.find(({ challenges }) => challenges.some((one) => one.id === id));
-  const challenge = findChallenge(id, lessons);
-  if (!lesson || !challenge) throw new Error(`retrieve ${retrieve.name}: no challenge ${id}`);
   return {
-    title: `${i === 0 ? 'First' : 'Second'} retrieve: ${retrieve.name}`,
-    why: useOn(retrieve, temperature_C),
-    steps: [
-      ...(retrieve.name === 'drag' ? ONE_FOOT_AFLOAT : [challenge.ask]),
-      feelOf(retrieve, ground)
-    ],
-    lesson: lesson.id,
+    ...retrieveAfloat(retrieve, conditions, lessons),
+    title: `${NTH[i]} retrieve: ${retrieve.name}`,
     least: i === 0 ? 8 : 10,
     grows: i === 0 ? 4 : 2,
-    rank: i === 0 ? 4 : 9
+    rank: i === 0 ? 4 : 8 + i
   };
 }
+const NTH = ['First', 'Second', 'Third'];
 
-const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
-
-function countWhy({ mass_kg, count_s, isLong, isHeavierForWind }: JigChoice): string {
+function countWhy({ mass_kg, count_s, isLong }: JigChoice): string {
   const count = `{weight:${mass_kg}} should be down in about {time:${Math.round(count_s)}}, by the model.`;
-  if (isLong) return `${count} It’s a long wait. Nobody moves the rod until it’s over.`;
-  if (isHeavierForWind) return `${count} That’s one size up, for the wind in the line.`;
-  return `${count} An early stop is a ledge, a fish or a tight line.`;
+  return isLong
+    ? `${count} Rods still till the line goes slack.`
+    : `${count} An early stop is a ledge, a fish or a tight line.`;
 }
 
-/** Why the plan's jig isn't the one that a day's plan would tie on; empty where it is, or the guide chose it. */
-function heavierWhy(
-  { mass_kg, isHeavierForWind }: JigChoice,
-  { depth_m, wind, jig_kg }: Conditions
-): string {
-  const usual_kg = usualWeight_kg(depth_m);
-  if (jig_kg || isHeavierForWind || mass_kg < 1.05 * usual_kg) return '';
-  const more =
-    wind === 'strong'
-      ? 'Heavier is down sooner and feels more in wind.'
-      : 'Heavier is down sooner.';
-  return ` Most guides tie on {weight:${usual_kg}} this deep. ${more}`;
+/** Why the plan's jig isn't the one of light wind; empty where it is, or the guide chose it. */
+function heavierWhy({ mass_kg }: JigChoice, conditions: Conditions): string {
+  const isOver = (kg: number) => mass_kg >= 1.05 * kg;
+  if (conditions.jig_kg || !isOver(usualWeight_kg(conditions.depth_m))) return '';
+  const usual_kg = usualOn_kg(conditions);
+  return isOver(usual_kg)
+    ? ` Most guides tie on {weight:${usual_kg}} here. Heavier is down sooner.`
+    : ' That’s one size up, for the wind in the line.';
 }
 
 /** Throws for what the course no longer has: the plan must not go on without it. */

@@ -3,8 +3,8 @@ import { parseData } from '$lib/scoring';
 import { FISH_MOODS, outfitGear, WINDS, type OutfitGear, type OwnGear } from '$lib/wire';
 import * as v from 'valibot';
 
-/** Where nobody says another: what the course's water has. */
-const DEPTH_M = 11 * FOOT_M;
+/** Where nobody says another: deep water. */
+const DEPTH_M = 25 * FOOT_M;
 /** Deeper a jig cannot be followed by a count; shallower there is nothing to count, m. */
 export const DEPTH_RANGE_M = [0.5, 15] as const;
 /** As many as a guide's boat carries and one guide teaches. */
