@@ -31,7 +31,7 @@ export const LOOK_ALIKES = {
       says: 'chunk rock',
       drawn: 'uneven knocks',
       felt: ['Chunk rock knocks hard, at odd times', 'knocked hard, at odd times'],
-      pull: ['Chunk rock draws a few tall spikes, unevenly', 'has a few tall spikes, far apart'],
+      pull: ['Chunk rock draws a few tall peaks, unevenly', 'has a few tall peaks at odd gaps'],
       why: 'Chunks lie any which way, so no two knocks are spaced alike.'
     },
     {
@@ -39,7 +39,7 @@ export const LOOK_ALIKES = {
       says: 'boulders',
       drawn: 'long load, then a drop',
       felt: ['Boulders load the line long, then drop the jig', 'loaded long, then dropped'],
-      pull: ['Boulders draw one wide hump, then a drop', 'climbs for long, then drops'],
+      pull: ['Boulders draw one wide hump, then a drop', 'stays high for long, then drops'],
       why: 'The jig climbs one side of a big rock and falls off the other.'
     }
   ],
