@@ -42,6 +42,17 @@ async function hold(key: string, ms: number): Promise<void> {
   await userEvent.keyboard(`{/${key}}`);
 }
 
+/** A finger that goes down on a button and comes up at once. */
+async function tap(name: string): Promise<void> {
+  const button = page.getByRole('button', { name, exact: true }).element() as HTMLElement;
+  vi.spyOn(button, 'setPointerCapture').mockReturnValue();
+  const say = (type: string) =>
+    button.dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true }));
+  say('pointerdown');
+  await new Promise((resolve) => setTimeout(resolve, 60));
+  say('pointerup');
+}
+
 beforeEach(async () => {
   await page.viewport(1000, 900);
 });
@@ -145,19 +156,15 @@ describe('practice water', () => {
     await expect.element(button('Done')).toBeVisible();
     await hold('ArrowDown', 500);
     await vi.waitFor(() => expect(bright()).toEqual(['Reel in']), LONG);
+    await tap('Reel in');
+    await expect.element(page.getByText('Hold it'), LONG).toBeVisible();
     await hold(']', 900);
     await vi.waitFor(() => expect(bright()).toEqual(['Done']), LONG);
   });
 
   test('says of a tap on a button that it is to be held', async () => {
     await render(PracticeWater, base);
-    const raise = page.getByRole('button', { name: 'Raise', exact: true });
-    const say = (type: string) =>
-      raise.element().dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true }));
-    vi.spyOn(raise.element() as HTMLElement, 'setPointerCapture').mockReturnValue();
-    say('pointerdown');
-    await new Promise((resolve) => setTimeout(resolve, 60));
-    say('pointerup');
+    await tap('Raise');
     await expect.element(page.getByText('Hold it'), LONG).toBeVisible();
     await hold('ArrowUp', 700);
     await vi.waitFor(() => expect(page.getByText('Hold it').elements()).toHaveLength(0), LONG);

@@ -176,6 +176,20 @@ describe('a try', () => {
     expect(waitText(30, false, true)).toBe(waitText(30));
   });
 
+  test('waits for the reel where it has still to do its part, and not after it', () => {
+    const { hand, live } = ready('lift', 3);
+    hand.pointAt(0, 24);
+    live.isReelAwaited = true;
+    expect(run(live, 20_000)).toBe(20_000);
+    expect(live.lastSeconds).toBeNull();
+    live.isReelAwaited = false;
+    live.tick(20_010);
+    expect(live.stage).toBe('still');
+    expect(waitText(6, false, false, true)).toBe(
+      tied('“Done” ends the try. Once you’ve reeled, so does holding still for 6~s.')
+    );
+  });
+
   test.each([
     [0, null],
     [1.2, null],

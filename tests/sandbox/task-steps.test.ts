@@ -75,7 +75,9 @@ describe('the steps of a task', () => {
     expect(hand.turn(60, 1500)).toBe('in');
     // Some of the slack is not all of it: 35 cm are asked.
     expect(hand.reel(0.2)).toBe('in');
+    expect(hand.made.isReelToCome).toBe(true);
     expect(hand.reel(0.2)).toBe('done');
+    expect(hand.made.isReelToCome).toBe(false);
   });
 
   test('count each hop after its rest, and a slow drag as one', () => {

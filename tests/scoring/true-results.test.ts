@@ -143,6 +143,13 @@ describe('a result does not contradict itself', () => {
     expect(pace(3 * solved.duration_s).marks).toBeLessThan(100);
   });
 
+  test('a jig that came short on a slack line is told what slack took, and a tight one is not', () => {
+    const whyOf = (id: string, move: Move) => tried(id, move).words.why;
+    expect(whyOf('through-the-slack', sweep(60, 70, 3))).toMatch(/^Slack took the other \d\sin\./);
+    expect(whyOf('through-the-slack', sweep(60, 77.5, 4))).not.toContain('Slack');
+    expect(whyOf('exactly-two-feet', sweep(60, 70, 3))).not.toContain('Slack');
+  });
+
   test('a fix has no tolerance beside the goal’s', () => {
     const { challenge, graded } = tried('exactly-two-feet', sweep(60, 70, 3));
     const correction = solveCorrection(challenge);

@@ -21,17 +21,20 @@ export interface Try {
 /**
  * What the learner is told where a try waits longer for them than it does elsewhere; else null.
  * @param isPressed whether one press moves the rod and the next stops it
+ * @param isReeled whether its clock stands until the reel has done its part
  */
 export function waitText(
   longest_pause_s: number,
   isFall = false,
-  isPressed = false
+  isPressed = false,
+  isReeled = false
 ): string | null {
   const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
   if (waits_s <= STILL_S) return null;
   if (isFall)
     return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
-  return `“Done” ends the try. So does holding still for ${formatTime(waits_s)}.`;
+  const when = isReeled ? 'Once you’ve reeled, so does' : 'So does';
+  return `“Done” ends the try. ${when} holding still for ${formatTime(waits_s)}.`;
 }
 
 /** What moved the rod: a button or a key, or what pulls at it. */
@@ -104,6 +107,11 @@ export class LiveTry {
   /** Whether one press moves the rod and the next stops it. */
   set isPressed(is: boolean) {
     this.end.isPressed = is;
+  }
+
+  /** Whether a task’s reel has still to do its part. */
+  set isReelAwaited(is: boolean) {
+    this.end.isReelAwaited = is;
   }
 
   /** Whole seconds until it ends by itself, in the last of them; else null. */

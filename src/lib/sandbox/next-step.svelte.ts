@@ -15,9 +15,10 @@ export class NextStep {
   }
 
   /** While the try moves. */
-  look({ hand, reel }: LiveTry, now_ms: number): void {
-    this.steps.look(now_ms, hand.angle_deg, reel.taken_m);
-    const { upcoming } = this.steps;
+  look(live: LiveTry, now_ms: number): void {
+    this.steps.look(now_ms, live.hand.angle_deg, live.reel.taken_m);
+    const { upcoming, isReelToCome } = this.steps;
+    live.isReelAwaited = isReelToCome;
     if (!upcoming) this.now = 'done';
     else this.now = upcoming.isWaitedFor ? null : upcoming.does;
   }

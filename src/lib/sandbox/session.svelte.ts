@@ -71,6 +71,7 @@ export class TrySession {
   private movedBy: TouchedBy = 'pull';
   private pressed_ms = -Infinity;
   private isTapped = false;
+  private isReelTapped = false;
   private readonly stepper = new Stepper(TICK_MS);
   private readonly announcer = new Announcer((text) => (this.spoken = text));
   private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
@@ -121,7 +122,7 @@ export class TrySession {
   pointAt(t_ms: number, angle_deg: number): void {
     this.live?.hand.pointAt(t_ms, angle_deg);
     this.movedBy = 'pull';
-    this.isTapped = false;
+    this.isTapped = this.isReelTapped = false;
     this.feel(t_ms);
   }
 
@@ -147,14 +148,15 @@ export class TrySession {
     this.live?.[what].turn(t_ms, direction);
     this.movedBy = 'press';
     this.isLetGo = false;
-    if (what === 'hand') this.tellTap(t_ms, direction);
+    this.tellTap(what, t_ms, direction);
     this.feel(t_ms);
   }
 
-  /** Who taps where a press is to be held is told at once, also where the rod has not begun to move. */
-  private tellTap(t_ms: number, direction: number): void {
+  /** Who taps where a press is to be held is told at once: before the rod has begun to move, and at the reel always. */
+  private tellTap(what: 'hand' | 'reel', t_ms: number, direction: number): void {
     if (direction !== 0) this.pressed_ms = t_ms;
     this.isTapped = direction === 0 && !this.isPressed && t_ms - this.pressed_ms < TAP_MS;
+    this.isReelTapped = this.isTapped && what === 'reel';
     if (this.phase === 'ready') this.touched = this.isTapped ? 'press' : null;
   }
 
@@ -321,7 +323,7 @@ export class TrySession {
   private lookAhead(live: LiveTry, now_ms: number): void {
     this.nextStep.look(live, now_ms);
     const isOver = this.isTapped || this.isLeftAlone(live, now_ms);
-    this.touched = live.isTouch && isOver ? this.movedBy : null;
+    this.touched = this.isReelTapped || (live.isTouch && isOver) ? this.movedBy : null;
   }
 
   private isLeftAlone(live: LiveTry, now_ms: number): boolean {

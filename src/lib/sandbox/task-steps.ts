@@ -105,6 +105,11 @@ export class StepsMade {
     return this.steps[this.made];
   }
 
+  /** Whether the reel still comes, now or later. */
+  get isReelToCome(): boolean {
+    return this.steps.slice(this.made).some(isOfReel);
+  }
+
   /** Where rod and reel are now that the try has begun, often enough to miss no stroke. */
   look(now_ms: number, angle_deg: number, taken_m: number): void {
     this.take('start');
@@ -122,5 +127,7 @@ export class StepsMade {
     if (this.upcoming?.does === does) this.made += 1;
   }
 }
+
+export const isOfReel = ({ does }: TaskStep): boolean => does === 'in' || does === 'out';
 
 const wayOf = ({ does }: TaskStep): number => (does === 'out' ? -1 : 1);

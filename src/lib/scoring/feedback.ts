@@ -46,7 +46,8 @@ export function describeTry(
   const did = about?.did ?? didSentence(challenge, graded, units);
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
   const was = ground ? `It was ${ground}. ` : '';
-  const why = `${was}${whySentence(challenge, graded, units, about?.goal)}`;
+  const slack = slackSentence(challenge, graded, units);
+  const why = `${was}${slack}${whySentence(challenge, graded, units, about?.goal)}`.trim();
   return { did, why, change: adviceFor(challenge, graded, units, correction).words };
 }
 
@@ -155,6 +156,21 @@ function stonesTouched({ goals }: Grade): string {
   if (count === 1) return stones.value === 1 ? '; it touched the rock' : '; it missed the rock';
   if (stones.value === count) return `; it touched all ${count} rocks`;
   return `; it touched ${stones.value === 0 ? 'none' : stones.value} of ${count} rocks`;
+}
+
+/** Slack that took less of the tip’s way is not told, m. */
+const SLACK_TOLD_M = 0.1;
+
+/** Why a jig came short on a line that began slack; '' where that is not why, or the advice says it. */
+function slackSentence(challenge: Challenge, { result, grade }: GradedRun, units: Units): string {
+  const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
+  if (travel?.goal.kind !== 'travel' || travel.met === 1) return '';
+  if (travel.value < NO_MOVE_M || travel.value > travel.goal.target_m) return '';
+  const tip_m = tipTravel(handRun(challenge, result));
+  // As both are told, so that the reader's sum comes out.
+  const took_m = toldLength(tip_m, units) - toldLength(travel.value, units);
+  const isSlack = Math.min(challenge.setup.start.slack_m ?? 0, took_m) >= SLACK_TOLD_M;
+  return isSlack ? `Slack took the other ${formatLength(took_m, units)}. ` : '';
 }
 
 /** What these ask has nothing to do with whether it kept to the bottom, or says it. */

@@ -7,8 +7,8 @@ export const STILL_S = 1.2;
  * the buttons of a rod and a reel in that time.
  */
 export const PRESSED_S = 15;
-/** A try that was started waits so long for a hand that has moved nothing yet, s: to read, and to take hold. */
-const BEGUN_S = 30;
+/** A try waits so long for a hand that has still to begin, or to come to the reel, s: to read, and to take hold. */
+const AWAITED_S = 30;
 /** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
 const STILL_HAND_DEG = 0.15;
 /** The bait is still while it strays less than this, m. */
@@ -35,6 +35,8 @@ export class TryEnd {
   isPressed = false;
   /** Whether it was started before anything moved. */
   isBegun = false;
+  /** Whether the reel has still to do its part, as the task has it. */
+  isReelAwaited = false;
   private strayed_deg = 0;
   private rested_s = 0;
   private still: TickOfTry = { t_s: 0, angle_deg: NaN, taken_m: 0, bait_x_m: 0, bait_z_m: 0 };
@@ -71,12 +73,13 @@ export class TryEnd {
   private get waits_s(): number {
     const isLowered = this.setup.start.spool === 'free' && this.strayed_m > TOUCH_TIP_M;
     if (isLowered) return STILL_S;
-    const isAwaited = this.isBegun && this.strayed_m <= TOUCH_TIP_M && this.still.taken_m === 0;
+    const isUnmoved = this.strayed_m <= TOUCH_TIP_M && this.still.taken_m === 0;
+    const isAwaited = (this.isBegun && isUnmoved) || this.isReelAwaited;
     return Math.max(
       STILL_S,
       this.longest_pause_s,
       this.isPressed ? PRESSED_S : 0,
-      isAwaited ? BEGUN_S : 0
+      isAwaited ? AWAITED_S : 0
     );
   }
 

@@ -22,6 +22,21 @@ test('a bait that is still to fall lies on the surface', () => {
   expect(bait.y).toBe(surface);
 });
 
+test('a slack line hangs in its drawing, and a tight one does not', () => {
+  const hangs = (slack_m: number) => {
+    const of = cast(12, 3);
+    const { bow, tip, bait, bed } = castSketch({
+      ...of,
+      setup: { ...of.setup, start: { bait_x_m: 12, slack_m } }
+    });
+    expect(bow.y).toBeLessThanOrEqual(bed);
+    return bow.y - (tip.y + bait.y) / 2;
+  };
+  expect(hangs(0)).toBeCloseTo(0, 9);
+  expect(hangs(0.4)).toBeGreaterThan(20);
+  expect(hangs(0.02)).toBeLessThan(hangs(0.2));
+});
+
 test('every try of every lesson stays within its drawing, right under the boat too', () => {
   for (const challenge of allLessons().flatMap(({ challenges }) => challenges)) {
     const { hand, tip, bait } = castSketch(challenge);

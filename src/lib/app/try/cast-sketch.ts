@@ -27,6 +27,8 @@ export interface CastSketch {
   readonly hand: Spot;
   readonly tip: Spot;
   readonly bait: Spot;
+  /** Towards which the line bows: a slack one hangs. */
+  readonly bow: Spot;
 }
 
 /** Boat, rod, line and bait to one scale, the boat to the right as in practice water. */
@@ -47,11 +49,21 @@ export function castSketch({ setup, start }: Cast): CastSketch {
   const surface = bed - depth_m * scale;
   const hand = { x: SKETCH.width - BEHIND, y: surface - pivot_height_m * scale };
   const isSplash = setup.start.line === 'splash';
+  const tip = { x: hand.x - along_m * scale, y: hand.y - up_m * scale };
+  const bait = { x: hand.x - out_m * scale, y: isSplash ? surface : bed };
+  const sag_m = sagOf(Math.hypot(tip.x - bait.x, tip.y - bait.y) / scale, setup.start.slack_m);
   return {
     surface,
     bed,
     hand,
-    tip: { x: hand.x - along_m * scale, y: hand.y - up_m * scale },
-    bait: { x: hand.x - out_m * scale, y: isSplash ? surface : bed }
+    tip,
+    bait,
+    // A curve goes half as far as what it bows towards; and no line hangs below the bottom.
+    bow: { x: (tip.x + bait.x) / 2, y: Math.min((tip.y + bait.y) / 2 + 2 * sag_m * scale, bed) }
   };
+}
+
+/** How far a line hangs in its middle that is so much longer than its span, m: a shallow parabola's length, turned round. */
+function sagOf(span_m: number, slack_m = 0): number {
+  return Math.sqrt((3 / 8) * span_m * slack_m);
 }

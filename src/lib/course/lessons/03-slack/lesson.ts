@@ -14,7 +14,7 @@ export default {
   title: 'Slack',
   minutes: 8,
   about:
-    'Slack decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
+    'Slack is loose line between rod tip and jig. Slack decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
   place,
   objectives: ['Know what slack takes from a drag.', 'Reel up slack without moving the jig.'],
   leaves_out: ['Slack from wind and drift.'],
@@ -38,6 +38,7 @@ export default {
       ],
       basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
     },
+    { says: 'Slack is loose line between rod tip and jig.', basis: 'practice' },
     { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
     {
       says: 'That’s a tight line.',
