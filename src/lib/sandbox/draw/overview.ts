@@ -125,7 +125,7 @@ export function paintOverview(
   markBait(context, x, pixelY(view, pose.z[last]) - 4, 4, isShownDown(stage, moment), ink);
 }
 
-/** Shows which piece of the water the close-up shows. */
+/** Shows which piece of the water the close-up shows; of one that is larger than the picture no corner tells it. */
 function frameCloseUp(
   context: CanvasRenderingContext2D,
   view: View,
@@ -135,5 +135,7 @@ function frameCloseUp(
   const ratio = view.scale / closeUp.scale;
   const left = view.x0 - closeUp.x0 * ratio;
   const top = view.y0 - closeUp.y0 * ratio;
-  brackets(context, left, top, closeUp.width * ratio, closeUp.height * ratio, ink.ink);
+  const [width, height] = [closeUp.width * ratio, closeUp.height * ratio];
+  if (left < 0 || top < 0 || left + width > view.width || top + height > view.height) return;
+  brackets(context, left, top, width, height, ink.ink);
 }
