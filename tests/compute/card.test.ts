@@ -66,6 +66,10 @@ test('a card and a plan of the same day say the same: the counts far and near, t
   const { limit, fall: planned } = weightForPlan(given);
   const deep_s = card.limits.count_s[1];
   expect([deep_s[0], deep_s[2]]).toEqual(limit.count_s);
+  // Both waters asked for are in the table, each once, by depth.
+  const depths_m = card.falls.map(([m]) => m);
+  expect(depths_m).toEqual([...new Set(depths_m)].sort((a, b) => a - b));
+  expect(depths_m).toEqual(expect.arrayContaining([2.286, 4.572]));
   const fallen = card.falls.find(([m]) => m === 4.572);
   expect(fallen?.[1]).toBeCloseTo(planned[0], 0);
   const [drag, hop] = movesForPlan({ ...given, retrieves: ['drag', 'hop'] });

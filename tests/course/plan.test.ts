@@ -201,6 +201,6 @@ test('casts of a day are what count, drags and pauses leave time for', () => {
   const pace = { out_m: 18, fall_s: 10, tip_m: 0.6, takes_s: 4, pause_s: 5 };
   // 18 drags in the first 10.8 m of 18: 10 + 18 · 9 + 25 = 197 s a cast.
   expect(castsIn(60, 0, pace)).toBe(18);
-  expect(castsIn(60, 2, pace)).toBe(9);
+  expect(castsIn(60, 2, pace)).toBe(6);
   expect(castsIn(60, 0, { ...pace, pause_s: 10 })).toBe(12);
 });

@@ -8,7 +8,7 @@ export const GUIDES_SEE =
   'On a rod lift of an hour or two guides see half the model’s travel or less. On a fast sweep they see more height. Film yours.';
 
 /** What guides see of the model's travel on a lift by the clock: `GUIDES_SEE` in figures. */
-const GUIDES_PART = 0.5;
+export const GUIDES_PART = 0.5;
 /** A lift is told in these: no hand has it nearer. */
 const STEP_M: Record<Units, number> = { imperial: 0.1524, metric: 0.1 };
 

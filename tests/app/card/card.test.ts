@@ -99,7 +99,7 @@ describe('a boat card', () => {
     // Half of the least for guides, the most for the model, in half feet: 0.717 ± 0.073 m.
     expect(said.some((text) => text.startsWith('1 ft to 3 ft, up to'))).toBe(true);
     // Invented with ± 2.1 cm, which no hand keeps.
-    expect(said.some((text) => text.startsWith('1′ 11″ ± 1″'.replace('′ ', '′ ')))).toBe(true);
+    expect(said.some((text) => text.startsWith('1 ft 11 in ± 1 in'))).toBe(true);
   });
 
   test('says the hop by its tip, and where one lift swings in, a distance for none', () => {
@@ -139,6 +139,8 @@ describe('a boat card', () => {
       const there = cardSections({ ...card, bottom, rows: ['moves', 'limits', 'falls'] });
       expect(there.map(({ row }) => row)).not.toContain('limits');
       expect(JSON.stringify(there[0].table?.rows)).not.toContain('Tip ');
+      // Nothing there that ± would stand for.
+      expect(there[0].note).not.toContain('±');
     }
   });
 
@@ -158,9 +160,9 @@ describe('a boat card', () => {
     expect(beyond).not.toContain('moves');
     const first = all.filter(({ row }) => ROWS_OF.a6.includes(row));
     expect(beyondA6(first)).toEqual([]);
-    // As the page makes it: seven moves, seven depths, gear that was tested.
-    const seven = (one: unknown[]) => Array(7).fill(one.at(-1));
-    const full = { ...card, moves: seven(card.moves), falls: seven(card.falls), isOwn: true };
+    // As the page makes it: seven moves, nine depths, gear that was tested.
+    const many = <T>(one: T[], count: number): T[] => Array(count).fill(one.at(-1));
+    const full = { ...card, moves: many(card.moves, 7), falls: many(card.falls, 9), isOwn: true };
     expect(beyondA6(cardSections({ ...full, rows: [...ROWS_OF.a6] }))).toEqual([]);
     const few = all.filter(({ row }) => ['limits', 'hand', 'snag'].includes(row));
     expect(beyondA6(few)).toEqual([]);

@@ -39,8 +39,11 @@ const NOT_AFLOAT = new Set(['On the lawn']);
 /** Why a jig that was tested may be dragged faster than the same one as published, though it planes. */
 const OWN_COUNTS = ' From your own tests: less is left open, so a time may be shorter.';
 /** What ± stands for: slack from none to twice what is left in the line, as the runs have it. */
-const LEFT_OPEN = '± is slack, {0 to 2 in|0 to 5 cm}, and skirt.';
-const OWN_LEAVES = '± is what your own tests leave open.';
+const LEFT_OPEN = ' ± is slack, {0 to 2 in|0 to 5 cm}, and skirt.';
+const OWN_LEAVES = ' ± is what your own tests leave open.';
+/** Of drags alone: a lift has a range. */
+const leftOpen = (bottom: BoatCard['bottom'], isOwn: boolean, units: Units) =>
+  isDragged(bottom) ? inUnits(isOwn ? OWN_LEAVES : LEFT_OPEN, units) : '';
 /** No hand stops a tip nearer than this, m: common practice, no source. */
 const LEAST_GIVE_M: Record<Units, number> = { imperial: INCH_M, metric: 0.02 };
 
@@ -57,7 +60,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
           ...[0, 1].map((i) => cameText(one, i, units, swingsIn(moves)))
         ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, a third of the cast fished. ${inUnits(isOwn ? OWN_LEAVES : LEFT_OPEN, units)}${liftNote(moves)}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, a third of the cast fished.${leftOpen(bottom, isOwn, units)}${liftNote(moves)}`
   }),
   // In grass and brush a drag balls up or hangs, at any count.
   limits: ({ limits, depths_m, isOwn, bottom, units }) =>
@@ -191,15 +194,13 @@ function cameText(move: CardMove, depth: number, units: Units, isSwung: boolean)
   const high = move.high[depth];
   if (!high) return 'can’t';
   const most_m = high[0] + high[1];
-  const up = isOffBottom(most_m)
-    ? `up to ${formatLength(most_m, units, 'short')} high`
-    : 'stays down';
+  const up = isOffBottom(most_m) ? `up to ${formatLength(most_m, units)} high` : 'stays down';
   return isSwung || !came ? up : `${liftText(came, units)}, ${up}`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {
   const give_m = Math.max(half, LEAST_GIVE_M[units]);
-  return `${formatLength(m, units, 'short')} ± ${formatLength(give_m, units, 'short')}`;
+  return `${formatLength(m, units)} ± ${formatLength(give_m, units)}`;
 }
 
 /** "2 ft in 4 s" */

@@ -12,7 +12,7 @@ import {
   type PlanRule,
   type WeightUse
 } from '$lib/course/plan';
-import { liftText } from '$lib/course/guides-see';
+import { GUIDES_PART, liftText } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
 import { isSpawnWater, ON_BEDS, seasonRowNear } from '$lib/course/season-map';
 import { guidesSeeItLift, usualOn_kg } from '$lib/course/usual-weight';
@@ -226,7 +226,7 @@ const SUMMER_ENDS = 8;
 /** Between the trade's 2 and 15 s, by the season's row, s. */
 const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 
-/** "About 30 casts, with 5-second waits. Time for 3 changes.": by the moves of the first retrieve. */
+/** "Up to 30 casts, with 5-second waits.": by the moves of the first retrieve. */
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
   const { fall, limit } = weights[firstWeight(weights, asked)];
   const pause_s = PAUSE_S[seasonRowNear(asked.temperature_C).id];
@@ -236,17 +236,16 @@ export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'
   );
   // No quicker than the sheet lets it be dragged.
   const takes_s = Math.max(plain.takes_s, (plain === PLAIN_MOVES[0] && limit.count_s[0]) || 0);
-  const { tip_m } = plain;
+  // As far as guides see the jig come: the more moves to a cast.
+  const tip_m = plain.tip_m * (plain.isLift ? GUIDES_PART : 1);
   const pace = { out_m: asked.out_m, fall_s: fall[0], tip_m, takes_s, pause_s };
   const casts = castsIn(asked.minutes, asked.clients, pace);
-  const changes = Math.floor(casts / CASTS_A_CHANGE);
-  const room =
-    changes === 0
-      ? 'No time for a change: stay with the first.'
-      : `Time for ${changes} ${changes === 1 ? 'change' : 'changes'}.`;
-  const [each, half] =
-    asked.clients > 0 ? [' each', ' Half the time goes to talk and knots.'] : ['', ''];
-  return `About ${aboutCasts(casts)} casts${each}, with ${pause_s}-second waits.${half} ${room}`;
+  const room = casts < CASTS_A_CHANGE ? ' No time for a change: stay with the first.' : '';
+  const [each, talk] =
+    asked.clients > 0
+      ? [' each', ' Two thirds of the time goes to talk, knots and moving.']
+      : ['', ''];
+  return `Up to ${aboutCasts(casts)} casts${each}, with ${pause_s}-second waits.${talk}${room}`;
 }
 
 /** In fives, above ten: nobody plans a day to the cast. */

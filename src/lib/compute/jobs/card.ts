@@ -178,7 +178,22 @@ function liftOf(wanted: CardWanted, { run, ...lift }: (typeof LIFTS)[number]): C
 function fallsOf(wanted: CardWanted): CardFigures['falls'] {
   const { gear, units } = wanted;
   const setup = setupAt(wanted, wanted.depths_m[0], wanted.out_m);
-  return fallTimes({ setup, depths_m: FALLS[units], unknowns: gear?.spread ?? 'drag' }).map(
-    ({ depth_m, fall_s, half_s }) => [rounded(depth_m), rounded(fall_s, 1), rounded(half_s, 1)]
-  );
+  return fallTimes({
+    setup,
+    depths_m: countedDepths(units, wanted.depths_m),
+    unknowns: gear?.spread ?? 'drag'
+  }).map(({ depth_m, fall_s, half_s }) => [
+    rounded(depth_m),
+    rounded(fall_s, 1),
+    rounded(half_s, 1)
+  ]);
+}
+
+/** Less between two of them is one depth, m. */
+const ONE_DEPTH_M = 0.1;
+
+/** The depths of the table, and among them those that were asked for. */
+function countedDepths(units: Units, asked_m: readonly number[]): number[] {
+  const others = FALLS[units].filter((m) => asked_m.every((a) => Math.abs(a - m) > ONE_DEPTH_M));
+  return [...new Set([...others, ...asked_m])].sort((a, b) => a - b);
 }

@@ -16,8 +16,8 @@ const WORKED_PART = 0.6;
 const BETWEEN_S = 25;
 /** Casts before one thing is changed (trade.md). */
 export const CASTS_A_CHANGE = 10;
-/** With clients about half the time goes to talk, knots and nets. Common practice, no source. */
-const FISHED_PART = 0.5;
+/** With clients two thirds of the time go to talk, knots, nets and moving the boat. Common practice, no source. */
+const FISHED_PART = 1 / 3;
 
 /** How many casts a rod makes in so many minutes: arithmetic, no model. */
 export function castsIn(minutes: number, clients: number, pace: CastPace): number {

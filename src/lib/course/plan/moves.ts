@@ -57,10 +57,10 @@ export const PLAIN_MOVES: readonly PlainMove[] = [
   },
   {
     retrieve: 'stroke',
-    says: 'Rod 9:30 to 12, ½ s up, then down with it',
+    says: 'Rod 9:30 to 11:30, ½ s up, then down with it',
     isLift: true,
-    tip_m: ft(7.5),
+    tip_m: ft(6),
     takes_s: 1.5,
-    run: (setup) => shownHops(setup, 9.5, 12, 0.5, 1, 1)
+    run: (setup) => shownHops(setup, 9.5, 11.5, 0.5, 1, 1)
   }
 ];
