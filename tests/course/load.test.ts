@@ -80,6 +80,21 @@ describe('a lesson’s folder', () => {
       {}
     ],
     [
+      'a quantity where common practice tells the key',
+      withQuestion({ practice: question.options[0].id }),
+      'sections.0.question.options.0.holds',
+      question.options[0].holds
+    ],
+    [
+      'a key of common practice that is no option',
+      withQuestion({
+        practice: 'x',
+        options: question.options.map((one) => ({ ...one, holds: undefined }))
+      }),
+      'sections.0.question.practice',
+      'x'
+    ],
+    [
       'an option twice',
       withQuestion({ options: [...question.options, question.options[0]] }),
       'sections.0.question.options.3.id',

@@ -22,7 +22,6 @@ test('a number is asked for where an angler would say one: length of a drag, sec
     ['slack', 'inches'],
     ['line-and-rod', 'feet'],
     ['rigging', 'seconds'],
-    ['first-drop', 'seconds'],
     ['offshore', 'seconds']
   ]);
 });

@@ -176,7 +176,7 @@ test(
     await stop.click();
     await page.getByRole('button', { name: 'Reveal' }).click();
     for (const place of [page, phone]) {
-      const right = place.getByText('right, by the model');
+      const right = place.getByText('right', { exact: true });
       await expect(right).toBeVisible();
       expect(await contrastWithin(right)).toBeGreaterThan(LEAST);
     }

@@ -66,11 +66,8 @@ const range = v.pipe(
 const option = v.strictObject({
   id: name,
   says: text,
-  /** What is true of the run if this option is right. The key is computed, never typed in. */
-  holds: v.pipe(
-    v.strictObject(v.entriesFromList(MEASURE_NAMES, v.optional(range))),
-    v.check((holds) => Object.keys(holds).length > 0, 'must name a quantity')
-  ),
+  /** What is true of the run if this option is right: the key is computed. Nothing where common practice tells it. */
+  holds: v.optional(v.strictObject(v.entriesFromList(MEASURE_NAMES, v.optional(range))), {}),
   /** The answer to whoever chose it: why it is so, or which error leads there. */
   reply: text
 });
@@ -88,6 +85,8 @@ const predict = v.strictObject({
   text,
   question: v.strictObject({
     ask: text,
+    /** The right option where no run decides it: common practice, no source. The run only shows it. */
+    practice: v.optional(name),
     /** For a room in which few have it: where to look, never what is right. */
     hint: v.optional(text),
     /**

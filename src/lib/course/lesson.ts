@@ -26,9 +26,11 @@ export type Section = PredictSection | SeeSection | TrySection | FeelSection | F
 
 export type Option = Parts<'predict'>['question']['options'][number];
 
-/** A question whose key is what the model's run says. */
+/** A question whose key is what the model's run says, or common practice. */
 export interface PredictQuestion {
   ask: string;
+  /** Id of the right option where no run decides it. */
+  practice?: string;
   hint?: string;
   /** A number is said in these units instead of an option being chosen. */
   say?: 'feet' | 'inches' | 'seconds';

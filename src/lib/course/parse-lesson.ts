@@ -7,7 +7,7 @@ import {
   parseData,
   type Challenge
 } from '../scoring';
-import type { Lesson, LessonFolder, Section, ShownRun } from './lesson';
+import type { Lesson, LessonFolder, PredictQuestion, Section, ShownRun } from './lesson';
 import { lessonSchema } from './lesson-schema';
 
 /** Checks a lesson's folder. Throws DataError with the file, path and value of the first fault. */
@@ -38,6 +38,7 @@ function checkRuns(section: Section, i: number): void {
   if (section.kind === 'predict') {
     checkRun(section.question.run, `sections.${i}.question.run`);
     checkIds(section.question.options, `sections.${i}.question.options`);
+    checkKey(section.question, `sections.${i}.question`);
   }
   if (section.kind !== 'see') return;
   section.demos.forEach(({ run }, k) => checkRun(run, `sections.${i}.demos.${k}.run`));
@@ -48,6 +49,17 @@ function checkRuns(section: Section, i: number): void {
 function checkRun(run: ShownRun, path: string): void {
   inField(`${path}.setup`, () => parseSetup(run.setup));
   checkMove(run, `${path}.move`);
+}
+
+/** Either each option names what holds of the run, or common practice tells the right one. */
+function checkKey({ practice, options }: PredictQuestion, path: string): void {
+  options.forEach(({ holds }, i) => {
+    if ((practice === undefined) === Object.keys(holds).length > 0) return;
+    const must = practice === undefined ? 'must name a quantity' : 'must be left out';
+    throw new DataError(`${path}.options.${i}.holds`, holds, must);
+  });
+  if (practice === undefined || options.some(({ id }) => id === practice)) return;
+  throw new DataError(`${path}.practice`, practice, 'must be an option');
 }
 
 function checkIds(things: readonly { id: string }[], path: string): void {

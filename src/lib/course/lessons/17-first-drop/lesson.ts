@@ -41,27 +41,17 @@ export default {
       basis: { most: 'fall_s', of: ['engaged', 'free'], unknowns: 'drag' }
     },
     {
-      // Through 20 ft.
-      says: 'This jig sinks {1¼ to 2¾ ft|40 to 80 cm} a second.',
-      basis: { run: 'free', holds: { fall_s: [7.3, 16] }, unknowns: 'drag' }
-    },
-    {
-      says: ['Time three drops: that’s your own count.'],
-      basis: 'practice'
-    },
-    {
       says: 'Semi-slack line shows you a bite that your hand misses.',
       basis: 'practice'
     },
     {
-      says: ['That’s how long a fish has to eat it.'],
-      basis: { run: 'free', holds: { fall_s: [7, 15] }, unknowns: 'drag' }
-    },
-    {
       says: [
         'Many bites come before you ever feel bottom.',
-        'That’s an anchor.',
-        'Only a very light jig takes that long.'
+        'it eats your sweep.',
+        'Engage and come tight first.',
+        'There’s still slack:',
+        'Tight, you feel it: a fish moves, a ledge stays dead.',
+        'By 12 most fish have let go.'
       ],
       basis: 'practice'
     }
@@ -77,32 +67,27 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{1/2 oz|14 g} with a small trailer over {20 ft|6 m}, 12-lb fluorocarbon, free spool.',
+      text: 'Free spool. You count 12 to bottom here.',
       question: {
-        ask: 'How many seconds does it fall?',
-        hint: 'Think of your count in {10 ft|3 m}.',
-        say: 'seconds',
+        ask: 'At 7 the line jumps. What now?',
+        hint: 'What else stops a falling jig, and how would you know?',
+        practice: 'tight',
         run: free,
         options: [
           {
-            id: 'two',
-            says: '3 to 5 seconds',
-            holds: { fall_s: [3, 5] },
-            reply: 'That’s an anchor. This jig sinks {1¼ to 2¾ ft|40 to 80 cm} a second.'
+            id: 'sweep',
+            says: 'Sweep hard, right away',
+            reply: 'There’s still slack: it eats your sweep. Engage and come tight first.'
           },
           {
-            id: 'twelve',
-            says: '7 to 15 seconds',
-            holds: { fall_s: [7, 15] },
-            reply:
-              'Right. That’s how long a fish has to eat it. Time three drops: that’s your own count.'
+            id: 'tight',
+            says: 'Engage the reel, come tight',
+            reply: 'Right. Tight, you feel it: a fish moves, a ledge stays dead.'
           },
           {
-            id: 'thirty',
-            says: '25 to 60 seconds',
-            holds: { fall_s: [25, 60] },
-            reply:
-              'Only a very light jig takes that long. This jig sinks {1¼ to 2¾ ft|40 to 80 cm} a second.'
+            id: 'wait',
+            says: 'Count on to 12, then check',
+            reply: 'By 12 most fish have let go.'
           }
         ]
       }

@@ -41,27 +41,15 @@ export default {
   objectives: ['Know where to start, and with what.', 'Know when to move first and when to stay.'],
   leaves_out: ['Rivers and tides.'],
   claims: [
-    { says: ['The reel keeps what the rod gained.'], basis: 'practice' },
     { says: 'a change of retrieve can’t fix it', basis: 'practice' },
     {
-      says: 'In cold water you cover less',
-      basis: { most: 'travel_m', of: ['warm', 'cool', 'cold'] }
-    },
-    {
-      says: ['so the spot counts most.', 'Guides see {3 to 4 ft|90 to 120 cm} a stroke'],
-      basis: 'practice'
-    },
-    {
-      says: 'cold-water drags cover about {2 ft|60 cm}.',
-      basis: { run: 'cold', holds: { travel_m: [0.46, 0.76] } }
-    },
-    {
       says: [
-        'One stroke alone brings it more.',
-        'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.',
-        'the model says about {6 ft|1.8 m}.'
+        'They’re moving up to spawn, and stop there on the way.',
+        'That’s winter.',
+        'At {54 °F|12 °C} and rising they’re on the move.',
+        'That’s summer, after the spawn.'
       ],
-      basis: { run: 'one-stroke', holds: { travel_m: [1.5, 2.1] } }
+      basis: 'practice'
     },
     {
       says: [
@@ -74,42 +62,34 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: [
-    'Now it’s summer:',
-    'Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'
-  ],
-  proofs: [{ id: 'one-stroke', run: uprightRun(waterAt(26), 15, strokes(1)) }],
+  sets_up: ['Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'In 15 seconds, cold-water drags cover about {2 ft|60 cm}. Now it’s summer: three strokes, the slack reeled up after each.',
+      text: 'Spring. {54 °F|12 °C} at the surface, and rising.',
       question: {
-        ask: 'How much bottom does that cover?',
-        hint: 'The reel keeps what the rod gained.',
-        run: warm,
+        ask: 'Where do you look first?',
+        hint: 'What are they getting ready for?',
+        practice: 'points',
+        run: cool,
         options: [
           {
-            id: 'little',
-            says: 'About as much',
-            holds: { travel_m: [0.46, 0.76] },
-            reply: 'One stroke alone brings it more.'
+            id: 'deep',
+            says: 'Steep banks and deep edges',
+            reply: 'That’s winter. At {54 °F|12 °C} and rising they’re on the move.'
           },
           {
-            id: 'some',
-            says: 'Several times as much',
-            // From half the model’s least, as guides see it, to its most.
-            holds: { travel_m: [2.7, 6.1] },
-            reply:
-              'Right. In cold water you cover less, so the spot counts most. Guides see {3 to 4 ft|90 to 120 cm} a stroke; the model says about {6 ft|1.8 m}.'
+            id: 'points',
+            says: 'Points near spawning pockets',
+            reply: 'Right. They’re moving up to spawn, and stop there on the way.'
           },
           {
-            id: 'all',
-            says: 'The whole cast',
-            holds: { travel_m: [10, 14] },
-            reply: 'It only gets the line that rod and reel take in: about {6 ft|1.8 m} a stroke.'
+            id: 'offshore',
+            says: 'Offshore ledges and humps',
+            reply: 'That’s summer, after the spawn.'
           }
         ]
       }

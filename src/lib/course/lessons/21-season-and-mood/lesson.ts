@@ -9,14 +9,18 @@ const swims = deeperWith({
   temperature_C: 21,
   start: { bait_x_m: ft(70), slack_m: 0.05 }
 });
+const shaken = uprightRun(
+  deeperWith({ temperature_C: 17, start: { bait_x_m: ft(40), slack_m: 1.2 } }),
+  30,
+  inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3)))
+);
 
 export default {
   id: 'season-and-mood',
   order: 21,
   title: 'Season and mood',
   minutes: 10,
-  about:
-    'Cold water: short moves, long pauses. Warm water: faster, hops, strokes, or swim it. Then let the fish’s mood correct you.',
+  about: 'The season says where to start. Then let the fish’s mood correct you.',
   place: deepPlace,
   objectives: [
     'Pick a retrieve for what fish show, and defend it.',
@@ -25,26 +29,12 @@ export default {
   leaves_out: ['Color and scent.'],
   claims: [
     {
-      says: ['is thicker than at'],
-      basis: { published: 'IAPWS R12-08, tests/published/constants' }
-    },
-    { says: 'Cold water: short moves, long pauses.', basis: 'practice' },
-    { says: 'Warm water: faster, hops, strokes, or swim it.', basis: 'practice' },
-    {
-      says: ['The water is thicker, but a slow drag hardly feels it.'],
-      basis: { alike: 'travel_m', of: ['question', 'warm-drag'], unknowns: 'drag' }
-    },
-    {
-      says: ['Cold doesn’t.', 'Cold doesn’t hold the jig back.'],
-      basis: { run: 'question', holds: { travel_m: [0.82, 0.98] } }
-    },
-    {
       says: [
-        'The fish are slow: that’s why you slow down.',
-        'Slack could do that.',
-        'Cold water: short moves, long pauses.',
-        'Warm water: faster, hops, strokes, or swim it.',
-        'Then let the fish’s mood correct you.'
+        'The season says where to start.',
+        'Then let the fish’s mood correct you.',
+        'They’re there, and looking: give them time to eat.',
+        'It moves off from fish that won’t chase.',
+        'Fish that follow are fish you can catch.'
       ],
       basis: 'practice'
     }
@@ -54,48 +44,33 @@ export default {
     'Rest 10 seconds or more between them.',
     'Do nothing for 12 seconds or more.'
   ],
-  proofs: [
-    {
-      id: 'warm-drag',
-      run: lowRun(
-        deeperWith({ temperature_C: 27, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
-        sweep(60, 87.5, 6)
-      )
-    }
-  ],
   builds_on: ['season-map', 'slack'],
   cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Water at {40 °F|4 °C} is thicker than at {80 °F|27 °C}. You drag {3 ft|90 cm} of tip, slowly.',
+      text: '{62 °F|17 °C}. Fish follow your jig, turn away, and don’t eat.',
       question: {
-        ask: 'How far does the jig come in the cold water?',
-        hint: 'Does thick water hold back a slow thing or a quick one?',
-        run: lowRun(
-          deeperWith({ temperature_C: 4, start: { bait_x_m: ft(45), slack_m: 0.03 } }),
-          sweep(60, 87.5, 6)
-        ),
+        ask: 'What do you change?',
+        hint: 'Do they chase it, or only look?',
+        practice: 'smaller',
+        run: shaken,
         options: [
           {
-            id: 'same',
-            says: 'Nearly all of it, as in summer',
-            holds: { travel_m: [0.82, 0.98] },
-            reply:
-              'Right. Cold doesn’t hold the jig back. The fish are slow: that’s why you slow down.'
+            id: 'bigger',
+            says: 'Bigger moves, shorter waits',
+            reply: 'It moves off from fish that won’t chase.'
           },
           {
-            id: 'less',
-            says: 'Two thirds of it',
-            holds: { travel_m: [0.5, 0.75] },
-            reply: 'The water is thicker, but a slow drag hardly feels it.'
+            id: 'smaller',
+            says: 'Smaller moves, longer waits',
+            reply: 'Right. They’re there, and looking: give them time to eat.'
           },
           {
-            id: 'half',
-            says: 'Less than half',
-            holds: { travel_m: [0, 0.45] },
-            reply: 'Slack could do that. Cold doesn’t.'
+            id: 'spot',
+            says: 'Another spot, same retrieve',
+            reply: 'Fish that follow are fish you can catch.'
           }
         ]
       }
@@ -113,11 +88,7 @@ export default {
         {
           id: 'shake',
           caption: 'Shake in place.',
-          run: uprightRun(
-            deeperWith({ start: { bait_x_m: ft(40), slack_m: 1.2 } }),
-            30,
-            inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3)))
-          )
+          run: shaken
         },
         { id: 'hop', caption: 'Hop.', run: uprightRun(deeper, 30, lift(30, 42, 0.25)) },
         {
@@ -145,6 +116,11 @@ export default {
         {
           sign: 'Fish on bottom that won’t chase',
           means: 'Short drags right at them. Keep it in front of them.',
+          basis: 'practice'
+        },
+        {
+          sign: 'One here, one there',
+          means: 'Quicker drags, and keep moving.',
           basis: 'practice'
         },
         {

@@ -1,12 +1,21 @@
 import { ft } from '../../items/draw';
-import { sweep } from '../../retrieves/moves';
-import { deeperWith, deepPlace, drillCautions } from '../fathomley';
-import { lowRun } from '../runs';
+import { inTurn, lift, pause, reel, sweep } from '../../retrieves/moves';
+import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
+import { lowRun, uprightRun } from '../runs';
 
-const start = { bait_x_m: ft(60), slack_m: 0.2 };
-const breezy = deeperWith({ start, more: { wind_m_s: -7 } });
-const drifting = (drift_m_s: number) =>
-  lowRun(deeperWith({ start, more: { drift_m_s } }), sweep(60, 78.2, 4));
+const firstLight = lowRun(
+  deeperWith({ temperature_C: 10, mass_kg: JIGS.half, start: { bait_x_m: ft(50), slack_m: 0.05 } }),
+  sweep(60, 71, 3)
+);
+const breezy = lowRun(
+  deeperWith({ start: { bait_x_m: ft(60), slack_m: 0.2 }, more: { wind_m_s: 6 } }),
+  inTurn(sweep(60, 60, 0.1), reel(0.2, 1), sweep(60, 79, 4))
+);
+const awake = uprightRun(
+  deeperWith({ temperature_C: 18, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+  30,
+  inTurn(...[30, 41, 52].flatMap((from_deg) => [lift(from_deg, from_deg + 11, 0.25), pause(3)]))
+);
 
 export default {
   id: 'a-morning',
@@ -19,61 +28,46 @@ export default {
   leaves_out: ['Landing fish.'],
   claims: [
     {
-      says: 'Slack eats some of it.',
-      basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
-    },
-    {
-      says: 'Slack eats some of it, not all.',
-      basis: { run: 'question', holds: { travel_m: [0.305, 0.61] } }
-    },
-    {
-      says: ['Wind in your face adds little', 'A low rod leaves wind little line to push on.'],
-      basis: { alike: 'travel_m', of: ['question', 'calm'], unknowns: 'drag' }
-    },
-    {
       says: [
         'Slow at first light, then wind, then the fish wake up.',
-        'from the side it puts a belly in.'
+        'Cold fish hardly move: keep it in front of them.',
+        'That’s for warm, active fish.',
+        'That’s for fish up off bottom, chasing.'
       ],
       basis: 'practice'
     }
   ],
   sets_up: [
     'The wind has brought bait, and fish are on the move.',
-    'Wind puts a belly in your line.',
-    'Tip down, reel down, then move.'
+    'Wind puts a belly in your line.'
   ],
-  proofs: [{ id: 'calm', run: lowRun(deeperWith({ start }), sweep(60, 78.2, 4)) }],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
   cautions: [drillCautions.water],
   sections: [
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Held on the trolling motor, wind in your face, about {15 mph|7 m/s}. {8 in|20 cm} of slack in the line, rod low.',
+      text: 'First light, {48 °F|9 °C}, {20 ft|6 m} of rock.',
       question: {
-        ask: 'You sweep the tip {2 ft|60 cm}, slowly. How far does the jig come?',
-        hint: 'How big is the slack beside the sweep?',
-        run: lowRun(breezy, sweep(60, 78.2, 4)),
+        ask: 'How do you start?',
+        hint: 'How far would a fish go for it?',
+        practice: 'drags',
+        run: firstLight,
         options: [
           {
-            id: 'none',
-            says: 'It hardly moves',
-            holds: { travel_m: [-0.1, 0.15] },
-            reply: 'Slack eats some of it, not all.'
+            id: 'strokes',
+            says: 'Long strokes, short waits',
+            reply: 'That’s for warm, active fish.'
           },
           {
-            id: 'part',
-            says: 'What’s left after the slack',
-            holds: { travel_m: [0.305, 0.61] },
-            reply:
-              'Right. Slack eats some of it. Wind in your face adds little; from the side it puts a belly in. Tip down, reel down, then move.'
+            id: 'drags',
+            says: 'Short, slow drags, long waits',
+            reply: 'Right. Cold fish hardly move: keep it in front of them.'
           },
           {
-            id: 'more',
-            says: 'More: the wind blows it in',
-            holds: { travel_m: [0.8, 2] },
-            reply: 'A low rod leaves wind little line to push on.'
+            id: 'swim',
+            says: 'Swim it, halfway up',
+            reply: 'That’s for fish up off bottom, chasing.'
           }
         ]
       }
@@ -83,9 +77,9 @@ export default {
       title: 'See it',
       day: 16,
       demos: [
-        { id: 'held', caption: 'Held on the trolling motor.', run: drifting(0) },
-        { id: 'away', caption: 'Drifting away from the jig.', run: drifting(-0.15) },
-        { id: 'onto', caption: 'Drifting onto it.', run: drifting(0.15) }
+        { id: 'first-light-drag', caption: 'First light: a short, slow drag.', run: firstLight },
+        { id: 'wind-drag', caption: 'Wind: reel down, then move.', run: breezy },
+        { id: 'awake-hops', caption: 'Fish awake: three hops.', run: awake }
       ]
     },
     {
