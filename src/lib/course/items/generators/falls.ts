@@ -212,17 +212,16 @@ const trailers: Generator = {
       `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`;
     const run = ({ ounces, trailer: { drag_area_m2 } }: (typeof drawn)[number]) =>
       falling({ ...setup, bait: { mass_kg: oz(ounces), drag_area_m2 } });
-    // The lightest, the middle one and the heaviest are each as often right, and trailers differ.
-    const falls_s = drawn.map((one) => nominalOf(run(one), 'fall_s'));
-    const best_s = want === 'most' ? Math.max(...falls_s) : Math.min(...falls_s);
+    if (new Set(drawn.map(({ trailer }) => trailer)).size === 1) return null;
     const rank = dealt(share, [0, 1, 2]);
-    if (falls_s[rank] !== best_s || new Set(drawn.map(({ trailer }) => trailer)).size === 1)
-      return null;
     // Light with a big trailer is slowest, heavy with a small one fastest: nothing to weigh up.
     const [small, big] = TIED_ON;
-    if (rank !== 1 && drawn[rank].trailer === (want === 'most' ? big : small)) {
-      if (rank === (want === 'most' ? 0 : 2)) return null;
-    }
+    const isPlain = drawn[rank].trailer === (want === 'most' ? big : small);
+    if (isPlain && rank === (want === 'most' ? 0 : 2)) return null;
+    // The lightest, the middle one and the heaviest are each as often right.
+    const falls_s = drawn.map((one) => nominalOf(run(one), 'fall_s'));
+    const best_s = want === 'most' ? Math.max(...falls_s) : Math.min(...falls_s);
+    if (falls_s[rank] !== best_s) return null;
     return chooseBy({
       ask: `${saidOut(setup.water.depth_m)} of water, free spool, ${saidLine(setup)}. Which falls ${want === 'most' ? 'slowest' : 'fastest'}?`,
       pick: want,
