@@ -12,7 +12,7 @@ import {
   type DayChoice,
   type DayReason
 } from '../../src/lib/course/day-choice';
-import { bearsOut, dayVerdict } from '../../src/lib/course/day-verdict';
+import { bearsOut, dayLength, dayVerdict } from '../../src/lib/course/day-verdict';
 import { loadLessons } from '../../src/lib/course';
 import { SEASON_MAP, seasonRowAt } from '../../src/lib/course/season-map';
 import { voiceFaults } from '../../src/lib/course/voice';
@@ -52,6 +52,18 @@ describe('a choice for the day', () => {
     }
   });
 
+  test('offers nothing that is as right by the same reason, and is for deep water', () => {
+    const unmoved = days.filter(({ says }) => /not one follows/.test(says));
+    expect(unmoved.length).toBeGreaterThan(0);
+    for (const day of unmoved) expect(choicesOn(day).map(({ id }) => id)).not.toContain('shake');
+    for (const { depth_m } of days) expect(depth_m).toBeGreaterThan(6);
+  });
+
+  test('tells what a stroke does in whole feet', () => {
+    expect(dayLength(4.7, 'imperial').replace('\u00a0', ' ')).toBe('15 ft');
+    expect(dayLength(0.41, 'imperial').replaceAll('\u00a0', ' ')).toBe('1 ft 4 in');
+  });
+
   test('has no reason that gives its choice away: what counts on a day goes for other choices too', () => {
     for (const best of DAY_CHOICES.map(({ id }) => id)) {
       const counted = days.filter((day) => day.best === best).flatMap(({ counts }) => counts);
@@ -78,7 +90,7 @@ describe('a choice for the day', () => {
 
   test('is defended by a reason that counts on its day and holds in the model', () => {
     for (const { best, counts } of days) {
-      const own = counts.filter((reason) => reason !== 'empty' && reason !== 'worked');
+      const own = counts.filter((reason) => reason !== 'empty');
       const figures = figuresOn(1);
       if (best !== 'move')
         expect(
@@ -95,7 +107,6 @@ describe('a choice for the day', () => {
     expect(said('drag', 'near')).toMatch(/^Right.*never leaves bottom.*what counts today/);
     expect(said('drag', 'down')).toMatch(/is true, but it isn’t why/);
     expect(said('drag', 'covers')).toMatch(/doesn’t hold/);
-    expect(said('drag', 'worked')).toMatch(/another day/);
     expect(said('drag', 'empty')).toMatch(/Nothing here says so/);
     expect(said('shake', 'near')).toMatch(/^Most guides: short.*you can defend that/);
     expect(said('strokes', 'near')).toMatch(/off bottom.*doesn’t hold/);

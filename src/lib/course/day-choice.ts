@@ -28,13 +28,12 @@ export const DAY_REASONS = [
   { id: 'down', says: 'It never leaves bottom' },
   { id: 'rises', says: 'It rises and falls' },
   { id: 'covers', says: 'It covers more bottom' },
-  { id: 'empty', says: 'There’s no fish here' },
-  { id: 'worked', says: 'It worked last time' }
+  { id: 'empty', says: 'There’s no fish here' }
 ] as const;
 export type DayReason = (typeof DAY_REASONS)[number]['id'];
 
 /** What fish show. Common practice, no source: what is seen of the fish comes before the season. */
-const SIGNS: readonly Pick<Day, 'says' | 'best' | 'why' | 'counts'>[] = [
+const SIGNS: readonly Pick<Day, 'says' | 'best' | 'why' | 'counts' | 'asGood'>[] = [
   {
     says: 'Ten good casts, no bites, and no fish on the graph.',
     best: 'move',
@@ -50,13 +49,14 @@ const SIGNS: readonly Pick<Day, 'says' | 'best' | 'why' | 'counts'>[] = [
   {
     says: 'Fish on bottom, and not one follows.',
     best: 'drag',
+    asGood: 'shake',
     why: 'Fish that won’t move need it kept in front of them.',
     counts: ['near', 'down']
   },
   {
     says: 'A school chasing bait, well up off bottom.',
     best: 'strokes',
-    why: 'Fish on the chase go for what rises and falls.',
+    why: 'Fish on the chase go for what rises and falls. Swimming it at their height works too.',
     counts: ['rises']
   }
 ];
@@ -73,13 +73,15 @@ const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts' | 'highest_m'> & {
 ];
 /** Where any mood may be met, °F: neither the coldest nor the warmest. */
 const SIGN_DAYS_F = [55, 62, 66, 70];
-const DEPTHS_M = [10, 15, 20].map(ft);
+const DEPTHS_M = [20, 22, 25].map(ft);
 
 export interface Day {
   degF: number;
   depth_m: number;
   says: string;
   best: DayChoice;
+  /** Right as well by the same reason, and so not offered. */
+  asGood?: DayChoice;
   why: string;
   /** Reasons that this day gives; common practice, no source. */
   counts: readonly DayReason[];
@@ -88,8 +90,8 @@ export interface Day {
 }
 
 /** What can be done on this day: before the first cast nobody knows that a spot is empty. */
-export function choicesOn({ says }: Day): readonly (typeof DAY_CHOICES)[number][] {
-  return says === NO_SIGN ? DAY_CHOICES.filter(({ id }) => id !== 'move') : DAY_CHOICES;
+export function choicesOn({ says, asGood }: Day): readonly (typeof DAY_CHOICES)[number][] {
+  return DAY_CHOICES.filter(({ id }) => id !== asGood && !(says === NO_SIGN && id === 'move'));
 }
 
 export function reasonsOn({ says }: Day): readonly (typeof DAY_REASONS)[number][] {

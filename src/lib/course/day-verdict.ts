@@ -1,5 +1,5 @@
 import { isOffBottom } from '../model';
-import { formatLength, type Units } from '../scoring';
+import { formatDepth, formatLength, type Units } from '../scoring';
 import {
   DAY_CHOICES,
   DAY_REASONS,
@@ -11,7 +11,7 @@ import {
 } from './day-choice';
 
 /** What a run of the model shows, or does not. */
-export type JigReason = Exclude<DayReason, 'empty' | 'worked'>;
+export type JigReason = Exclude<DayReason, 'empty'>;
 
 /** Farther is no longer one spot, m: a yard, two short drags. */
 const ONE_SPOT_M = 0.9;
@@ -48,16 +48,24 @@ export function dayVerdict(
   ];
 }
 
+/** More is told in whole feet, m: no hand has a stroke to the inch. */
+const ROUND_FROM_M = 0.9144;
+
+/** How far or how high a retrieve brings a jig, as an eye has it. */
+export function dayLength(m: number, units: Units): string {
+  return m < ROUND_FROM_M ? formatLength(Math.max(0, m), units) : formatDepth(m, units);
+}
+
 function didWords({ travel_m, peak_height_m }: DayFigures, units: Units): string {
   const up = isOffBottom(peak_height_m)
-    ? `gets ${formatLength(peak_height_m, units)} off bottom`
+    ? `gets ${dayLength(peak_height_m, units)} off bottom`
     : 'never leaves bottom';
-  return `In the model your pick ${up} and comes ${formatLength(Math.max(0, travel_m), units)} in 15 seconds.`;
+  return `In the model your pick ${up} and comes ${dayLength(travel_m, units)} in 15 seconds.`;
 }
 
 /** Whether a try by hand did what was said for it; empty for a reason that is not of the jig. */
 export function handWords(reason: DayReason, made: DayFigures, units: Units): string {
-  if (reason === 'empty' || reason === 'worked') return '';
+  if (reason === 'empty') return '';
   const said = DAY_REASONS.find(({ id }) => id === reason)?.says ?? '';
   const came = formatLength(Math.max(0, made.travel_m), units);
   const up = isOffBottom(made.peak_height_m)
@@ -73,7 +81,6 @@ function reasonWords(
   reason: DayReason,
   figures: Readonly<Record<DayRetrieve, DayFigures>>
 ): string {
-  if (reason === 'worked') return 'Last time was another day. What does this one show?';
   if (reason === 'empty') return emptyWords(choice, day.counts.includes(reason));
   return choice === 'move'
     ? moveWords(day, reason)
