@@ -4,7 +4,7 @@ import { visit } from './page';
 import { SCREENS } from './screens';
 
 test(
-  'an example, what plays it and what to have noticed share one view of a phone',
+  'what to notice in an example, the example, what plays it and what comes next share one view of a phone',
   { tag: '@narrow' },
   async ({ page }) => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
@@ -25,14 +25,19 @@ test(
     expect(fast).toMatch(/on the bottom, was .* up/);
     // On a busy machine what is above may still be laid out: then it is scrolled to anew.
     await expect(async () => {
-      await see.locator('figure.whole').evaluate((top) => top.scrollIntoView());
       const soon = { timeout: 1000 };
+      const said = see.getByText('Fast: it lifts.');
+      await said.evaluate((top) => top.scrollIntoView());
+      await expect(said).toBeInViewport({ ratio: 1, ...soon });
       await expect(see.locator('figure.whole')).toBeInViewport({ ratio: 0.99, ...soon });
       await expect(see.getByRole('button', { name: 'Replay' })).toBeInViewport({
         ratio: 1,
         ...soon
       });
-      await expect(see.getByText('Fast: it lifts.')).toBeInViewport(soon);
+      await expect(see.getByRole('button', { name: /^Next: / })).toBeInViewport({
+        ratio: 1,
+        ...soon
+      });
     }).toPass();
   }
 );
