@@ -43,6 +43,8 @@ export default {
         unknowns: 'drag'
       }
     },
+    { says: 'it lifts.', basis: { run: 'light', sign: 'lifted' } },
+    { says: 'on bottom longer.', basis: { most: 'contact', of: ['heavy', 'light'] } },
     {
       says: 'The tip decides how far it comes.',
       basis: { alike: 'travel_m', of: ['heavy', 'light'], unknowns: 'drag' }
@@ -63,7 +65,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You drag {1 oz|28 g}: {3 ft|90 cm} of tip in 2 seconds. Now you tie on {1/4 oz|7 g}.',
+      text: 'You drag {1 oz|28 g}, about {3 ft|90 cm} of tip, quick. Now you tie on {1/4 oz|7 g}.',
       question: {
         ask: 'Same move. What does it do?',
         hint: 'What sinks slowly needs little to stay up.',
@@ -94,8 +96,8 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'light', caption: '{1/4 oz|7 g}.', run: light },
-        { id: 'heavy', caption: '{1 oz|28 g}.', run: heavy }
+        { id: 'light', caption: '{1/4 oz|7 g}: it lifts.', run: light },
+        { id: 'heavy', caption: '{1 oz|28 g}: on bottom longer.', run: heavy }
       ]
     },
     {

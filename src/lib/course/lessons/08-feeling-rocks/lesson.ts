@@ -61,7 +61,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} in under a second.',
+      text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} fast.',
       question: {
         ask: 'How much of the time does the jig stay in contact?',
         hint: 'What does a rock do to something that hits it fast?',
