@@ -48,7 +48,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'three hops',
     look: 'The rings: three hops about the same height, and the pauses between them.',
     feel: 'A tick after each of the three, then a pause. No tick: it hasn’t landed.',
-    use: 'Active fish, {60 °F|16 °C} and up. Two to four hops, the jig {3 to 6 in|8 to 15 cm} up, then wait 3 to 10 seconds. Rod up they climb, rod to the side they stay low. Many guides vary the pauses.',
+    use: 'Active fish, {60 °F|16 °C} and up. Two to four low hops, then wait 3 to 10 seconds. Rod up they climb, rod to the side they stay low. Many guides vary the pauses.',
     suits: { water_C: [15.6, 40], fish: 'active' },
     challenges: ['three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
   },

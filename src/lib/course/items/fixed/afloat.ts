@@ -9,7 +9,7 @@ export const afloat = [
     [
       ['it falls slower and lifts sooner', 'Right. Both ask for a slower hand.'],
       ['it falls faster: it weighs more', 'Soft plastic weighs next to nothing in water.'],
-      ['it looks bigger and acts the same', 'It doesn’t act the same: time a drop and see.']
+      ['it looks bigger and acts the same', 'More plastic drags more in the water.']
     ],
     'More plastic pushes more water aside. Count a drop again before you fish it.',
     ['fall with a big trailer', 'fall with a small trailer'],
@@ -66,11 +66,11 @@ export const afloat = [
     'hook-set',
     'When do you not set the hook?',
     [
-      ['when someone is in line with the jig', 'Right. No fish is worth that.'],
+      ['when it’s a rock that the jig climbs', 'Right. Rock gives nothing back. Ease it over.'],
       ['when the water is cold and they’re slow', 'Cold fish bite soft. Set all the same.'],
       ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
     ],
-    'A jig that pulls free comes right at them. Move them first, or let it go.'
+    'Set on rock and you’re hung. Nor with anyone in line: a jig that pulls free comes right at them.'
   ),
   fact(
     'set-tight',
@@ -95,7 +95,7 @@ export const afloat = [
     [
       ['at the line, right at the water', 'Right. It stops, jumps or runs off sideways.'],
       ['at the rod tip, for the first tap', 'On free spool the tip feels nothing.'],
-      ['at the spool, for when it stops', 'It runs on for a while. The line shows it first.']
+      ['at the spool, for when it stops', 'You’d see bottom, but not a fish that swims at you.']
     ],
     'A slack line can’t carry a tap to your hand. It shows you everything else.',
     ['fall']
