@@ -105,7 +105,7 @@ describe('a choice for the day', () => {
     const said = (choice: DayChoice, reason: DayReason, day = cold) =>
       dayVerdict(day, choice, reason, figures, 'imperial').join(' ');
     expect(said('drag', 'near')).toMatch(/^Right.*never leaves bottom.*what counts today/);
-    expect(said('drag', 'down')).toMatch(/is true, but it isn’t why/);
+    expect(said('drag', 'down')).toMatch(/True, but staying down isn’t what/);
     expect(said('drag', 'covers')).toMatch(/doesn’t hold/);
     expect(said('drag', 'empty')).toMatch(/Nothing here says so/);
     expect(said('shake', 'near')).toMatch(/^Most guides: short.*you can defend that/);

@@ -94,13 +94,21 @@ function moveWords({ best }: Day, reason: JigReason): string {
   return best === 'move' ? HOLDS : 'It does, but nothing says to leave yet.';
 }
 
+/** Of the jig it is true, and of the day's fish it is not what counts. */
+const NOT_WHY: Readonly<Record<JigReason, string>> = {
+  near: 'True, but active fish come to it.',
+  down: 'True, but staying down isn’t what gets these to bite.',
+  rises: 'True, but these fish won’t come up for it.',
+  covers: 'True, but covering water isn’t what gets these to bite.'
+};
+
 function jigWords(day: Day, choice: DayRetrieve, reason: JigReason, did: DayFigures): string {
   const { best, counts, highest_m = Infinity } = day;
   if (!bearsOut(reason, did)) return 'Your reason doesn’t hold: look at what the jig does.';
   if (best === 'move') return 'True, but it doesn’t put fish in an empty spot.';
   if (reason === 'rises' && did.peak_height_m > highest_m)
     return 'It does, but too high for cool fish: a short hop is enough.';
-  if (!counts.includes(reason)) return 'Your reason is true, but it isn’t why.';
+  if (!counts.includes(reason)) return NOT_WHY[reason];
   return choice === best ? HOLDS : 'Your reason holds and counts today: you can defend that.';
 }
 

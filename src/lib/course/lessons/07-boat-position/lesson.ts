@@ -1,6 +1,6 @@
 import { ft } from '../../items/draw';
 import { sweep } from '../../retrieves/moves';
-import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
+import { deeperWith, deepPlace, drillCautions } from '../fathomley';
 import { lowRun } from '../runs';
 
 const CAST_M = ft(50);
@@ -11,22 +11,13 @@ const drifting = (drift_m_s: number) =>
     deeperWith({ start: { bait_x_m: CAST_M, slack_m: 0.05 }, more: { drift_m_s } }),
     sweep(60, 78.2, 4)
   );
-const close = lowRun(
-  deeperWith({ depth_m: ft(20), mass_kg: JIGS.half, start: { bait_x_m: ft(25), slack_m: 0.03 } }),
-  sweep(60, 78.2, 1.2)
-);
-const far = lowRun(
-  deeperWith({ depth_m: ft(20), mass_kg: JIGS.half, start: { bait_x_m: ft(80), slack_m: 0.03 } }),
-  sweep(60, 78.2, 1.2)
-);
 
 export default {
   id: 'boat-position',
   order: 7,
   title: 'Boat, cast and wind',
   minutes: 6,
-  about:
-    'Drift onto the jig and you drag slack. Drift away and you drag it without trying. Close in, the same pull lifts more.',
+  about: 'Drift onto the jig and you drag slack. Drift away and you drag it without trying.',
   place: deepPlace,
   objectives: [
     'Know what a drifting boat adds to your drag, or takes from it.',
@@ -41,10 +32,6 @@ export default {
     {
       says: 'Drift away and you drag it without trying.',
       basis: { most: 'travel_m', of: ['away', 'held'] }
-    },
-    {
-      says: 'Close in, the same pull lifts more.',
-      basis: { most: 'peak_height_m', of: ['close', 'far'], unknowns: 'drag' }
     },
     {
       says: 'Drifting away adds to your sweep.',
@@ -113,9 +100,7 @@ export default {
       demos: [
         { id: 'held', caption: 'Held in place.', run: drifting(0) },
         { id: 'onto', caption: 'Drifting onto it.', run: drifting(DRIFT_M_S) },
-        { id: 'away', caption: 'Drifting away.', run: drifting(-DRIFT_M_S) },
-        { id: 'close', caption: 'Close in, a quicker sweep.', run: close },
-        { id: 'far', caption: 'Far out, the same sweep.', run: far }
+        { id: 'away', caption: 'Drifting away.', run: drifting(-DRIFT_M_S) }
       ]
     },
     {

@@ -54,7 +54,7 @@ export default {
       basis: { run: 'fast', holds: { travel_m: [0.6, 1.3] } }
     }
   ],
-  sets_up: ['Drag the same line slow, slower, slowest.'],
+  sets_up: ['slow, slower, slowest.'],
   builds_on: ['speed'],
   cautions: [drillCautions.snag],
   sections: [
@@ -131,7 +131,7 @@ export default {
       title: 'On the water',
       needs: ['A jig you can lose', 'A spot with known rock'],
       steps: [
-        'Drag the same line slow, slower, slowest.',
+        'The same cast three times: slow, slower, slowest.',
         'Count the knocks each time.',
         'Most at the slowest? You were too fast before.'
       ],

@@ -65,7 +65,7 @@ export default {
     {
       says: [
         'Nine is level, twelve is straight up.',
-        'The tip only goes a rod up and a rod back.',
+        'Your tip only moves about {9 ft|2.8 m}.',
         'Most guides see about {6 ft|1.8 m};',
         'Nine to ten:',
         'guides see about {1 ft|30 cm};'
@@ -121,7 +121,7 @@ export default {
             id: 'far',
             says: '{15 ft|4.5 m} or more',
             holds: { travel_m: [4.5, 8] },
-            reply: 'The tip only goes a rod up and a rod back.'
+            reply: 'Your tip only moves about {9 ft|2.8 m}.'
           }
         ]
       }

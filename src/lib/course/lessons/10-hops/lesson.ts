@@ -117,7 +117,11 @@ export default {
           means: 'It never left, or it hasn’t landed.',
           basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
         },
-        { sign: 'Slack that stays', means: 'You lowered too far. Reel up.', basis: 'practice' }
+        {
+          sign: 'Line jumps or stops short on the fall',
+          means: 'A fish. Reel down and sweep.',
+          basis: 'practice'
+        }
       ]
     },
     {

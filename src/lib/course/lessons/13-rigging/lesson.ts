@@ -175,7 +175,7 @@ export default {
         {
           sign: 'Weedguard',
           means:
-            'Stiff sheds brush and blocks bites. Trim or fan it until one finger folds it flat.',
+            'Stiff sheds brush and costs hookups. Trim or fan it until one finger folds it flat.',
           basis: 'practice'
         },
         {

@@ -63,9 +63,9 @@ export default {
   ],
   proofs: [
     { id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) },
-    { id: 'boulders', run: slow('boulders', 3, 40) },
-    { id: 'brush', run: slow('brush', 23) },
-    { id: 'shells', run: slow('shell bed', 37) }
+    { id: 'mud', run: slow('mud') },
+    { id: 'gravel', run: slow('gravel') },
+    { id: 'grass', run: slow('grass') }
   ],
   builds_on: ['feeling-rocks'],
   cautions: [drillCautions.snag],
@@ -81,20 +81,20 @@ export default {
         options: [
           {
             id: 'smooth',
-            says: 'Late start, then nearly all of it',
+            says: 'Late, and nearly all of it',
             holds: { travel_m: [0.24, 0.33] },
             reply:
               'Right. Mud holds until the pull beats it. Then the rod gives back what it stored.'
           },
           {
             id: 'stuck',
-            says: 'It stays put',
+            says: 'Hardly at all: it stays put',
             holds: { travel_m: [-0.02, 0.1] },
             reply: 'Mud sucks, but a slow pull beats it.'
           },
           {
             id: 'leap',
-            says: 'It jumps twice that far',
+            says: 'Late, with a jump twice as far',
             holds: { travel_m: [0.55, 2] },
             reply: 'A jig jumps when you rip it. Pull slow and it breaks loose late.'
           }
@@ -106,11 +106,11 @@ export default {
       title: 'See it, hear it',
       text: 'Sound on.',
       demos: [
-        { id: 'mud', caption: 'Mud.', run: slow('mud') },
         { id: 'sand', caption: 'Sand.', run: slow('sand') },
-        { id: 'gravel', caption: 'Gravel.', run: slow('gravel') },
         { id: 'rock', caption: 'Chunk rock.', run: slow('chunk rock') },
-        { id: 'grass', caption: 'Grass.', run: slow('grass') }
+        { id: 'boulders', caption: 'Boulders.', run: slow('boulders', 3, 40) },
+        { id: 'brush', caption: 'Brush.', run: slow('brush', 23) },
+        { id: 'shells', caption: 'A shell bed.', run: slow('shell bed', 37) }
       ]
     },
     {
@@ -172,8 +172,8 @@ export default {
       title: 'On the water',
       needs: ['A jig you can lose', 'Someone who knows the lake'],
       steps: [
-        'Sit down, nobody casting. Eyes shut, one slow drag. Name the bottom.',
-        'Check it. Ten spots.'
+        'Sit down, nobody casting. Eyes shut, drag, name it.',
+        'Check it: the graph tells hard from soft, the map or a local the rest. Ten spots.'
       ],
       log: ['How many you got right', 'Which two you mix up']
     }

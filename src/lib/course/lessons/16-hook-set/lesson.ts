@@ -120,7 +120,7 @@ export default {
         },
         {
           sign: 'A bite far out, on mono',
-          means: 'A fish stretches it: sweep longer.',
+          means: 'More line, more stretch: sweep longer.',
           basis: 'practice'
         },
         {

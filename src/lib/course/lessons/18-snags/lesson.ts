@@ -20,7 +20,7 @@ export default {
   claims: [
     {
       says: [
-        'Here the pull wedges it tighter.',
+        'Mostly it wedges tighter.',
         'The pull wedges it tighter.',
         'A pull wedges it tighter.'
       ],
@@ -31,7 +31,7 @@ export default {
       basis: { run: 'shaken', sign: 'freed' }
     },
     {
-      says: ['Sometimes, and then it comes straight at you.', 'Then shaking seldom helps.'],
+      says: ['Now and then, and it comes straight at you.', 'Then shaking seldom helps.'],
       basis: 'practice'
     }
   ],
@@ -49,7 +49,7 @@ export default {
       title: 'Call it first',
       text: 'Early in a drag, the jig hangs in rock.',
       question: {
-        ask: 'You keep pulling, harder. What happens?',
+        ask: 'You keep pulling, harder. What’s most likely?',
         hint: 'Which way did it go in?',
         run: harder,
         options: [
@@ -57,7 +57,7 @@ export default {
             id: 'free',
             says: 'It tears free and comes along',
             holds: { travel_m: [0.5, 3] },
-            reply: 'Sometimes, and then it comes straight at you. Here the pull wedges it tighter.'
+            reply: 'Now and then, and it comes straight at you. Mostly it wedges tighter.'
           },
           {
             id: 'holds',

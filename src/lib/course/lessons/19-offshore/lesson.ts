@@ -141,7 +141,7 @@ export default {
       cues: [
         {
           sign: 'A sharp edge, then nothing',
-          means: 'It’s off the ledge. Let it fall, and watch.',
+          means: 'It’s off the ledge. Drop the tip, give line till it’s slack, and watch.',
           basis: 'practice'
         },
         {

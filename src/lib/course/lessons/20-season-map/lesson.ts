@@ -62,7 +62,9 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: ['Drag it slowly, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'],
+  sets_up: [
+    'Drag it with a slow lift, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'
+  ],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],
   sections: [

@@ -107,7 +107,7 @@ export default {
         'Ten casts, then change one thing.',
         'Explain one choice to somebody.'
       ],
-      log: ['One good thing, one fault', 'When you’ll check again']
+      log: ['One thing that worked, one to fix', 'When you’ll check again']
     }
   ]
 };
