@@ -254,7 +254,7 @@ test('the count is in whole seconds, and the log is not said twice', () => {
   const count = blocks.find(({ title }) => title === 'Cast and count down');
   expect(count?.why).toMatch(/\{time:\d+\}/);
   expect(blocks.at(-1)?.why).not.toMatch(/fault|check again/);
-  expect(log.join()).toMatch(/fault.*check again/);
+  expect(log.join()).toMatch(/one to fix.*check again/);
 });
 
 describe('what is tied on', () => {
