@@ -73,9 +73,6 @@ const TURN = { dryLand: 3, count: 2, reasons: 2 };
 /** A talk of some twenty lines, or ten sweeps called and measured, takes this long, where the day has it. By hand. */
 const UNHURRIED = { from_min: 120, least_min: 10, else_min: 6 };
 
-/** From here on a day has a third retrieve, min. By hand. */
-const LONG_DAY_MIN = 180;
-
 /** All that a day could hold, in its order; the run, where there is one, is in it whatever the time. */
 export function planDayOf(
   conditions: Conditions,
@@ -94,7 +91,7 @@ export function planDayOf(
   ): BlockDraft => ({ ...rest, lesson, steps: [...steps] });
   // In strong wind the boat isn't taken over a hung jig for practice. Common practice, no source.
   const isSnaggy = SNAGGY.has(conditions.ground) && conditions.wind !== 'strong';
-  const retrieves = retrievesFor(conditions).slice(0, minutes < LONG_DAY_MIN ? 2 : 3);
+  const retrieves = retrievesFor(conditions).slice(0, 2);
   return [
     drill('safety', {
       title: TALK,
@@ -116,8 +113,7 @@ export function planDayOf(
       others > 0 ? IN_PAIRS : FOR_TWO
     ),
     ...runDraft(run_min, 'Launch and run', [
-      'Straps off, drain plug in, bow line in hand, trailer lights unplugged.',
-      'Before sunrise: running lights on. Nobody stands.'
+      'Drain plug in, straps off, bow line ready. Before sunrise: running lights on. Nobody stands.'
     ]),
     drill(
       'hook-set',
@@ -172,7 +168,7 @@ export function planDayOf(
       ],
       lesson: 'season-and-mood',
       least: 5 + TURN.reasons * others,
-      grows: 2,
+      grows: 5,
       rank: 6
     },
     {
@@ -227,14 +223,12 @@ function retrieveDraft(
 ): BlockDraft {
   return {
     ...retrieveAfloat(retrieve, conditions, lessons),
-    title: `${NTH[i]} retrieve: ${retrieve.name}`,
+    title: `${i === 0 ? 'First' : 'Second'} retrieve: ${retrieve.name}`,
     least: i === 0 ? 8 : 10,
     grows: i === 0 ? 4 : 2,
-    rank: i === 0 ? 4 : 8 + i
+    rank: i === 0 ? 4 : 9
   };
 }
-const NTH = ['First', 'Second', 'Third'];
-
 function countWhy({ mass_kg, count_s, isLong }: JigChoice): string {
   const count = `{weight:${mass_kg}} should be down in about {time:${Math.round(count_s)}}, by the model.`;
   return isLong
