@@ -22,7 +22,9 @@ export type SeeSection = Omit<Parts<'see'>, 'demos'> & { demos: Demo[] };
 export type TrySection = Parts<'try'>;
 export type FeelSection = Parts<'feel'>;
 export type FieldSection = Parts<'field'>;
-export type Section = PredictSection | SeeSection | TrySection | FeelSection | FieldSection;
+type WeightsSection = Parts<'weights'>;
+export type Section =
+  PredictSection | SeeSection | TrySection | FeelSection | WeightsSection | FieldSection;
 
 export type Option = Parts<'predict'>['question']['options'][number];
 

@@ -29,6 +29,15 @@ test('a link gives the try again, sample by sample, and the reel with it', () =>
   expect(fromHash(toHash({ ...sent, input: reeled }))?.input).toEqual(reeled);
 });
 
+test('a link says that the try was made out of sight, so that the next one is made alike', () => {
+  const sent = { challenge: 'exactly-one-foot', input, isHidden: true };
+  expect(fromHash(`#${toHash(sent)}`)).toEqual(sent);
+  expect(fromHash(toHash({ ...sent, isHidden: false }))).toEqual({
+    challenge: sent.challenge,
+    input
+  });
+});
+
 test('a link tells a still rod in three letters, and links from before still open', () => {
   const held = { ...input, azimuth_deg: [...swept, ...Array.from({ length: 5000 }, () => last)] };
   const sent = { challenge: 'exactly-one-foot', input: held };

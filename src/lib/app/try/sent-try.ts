@@ -8,16 +8,19 @@ import type { TryRun } from './try-runs';
 export interface SentTry {
   readonly challenge: string;
   readonly input: RodInput;
+  /** Made with the jig out of sight where its task has it in sight: whoever is sent it makes theirs alike. */
+  readonly isHidden?: boolean;
 }
 
 /** The part of the address behind the #, which no server is ever sent. */
-export function toHash({ challenge, input }: SentTry): string {
+export function toHash({ challenge, input, isHidden }: SentTry): string {
   const { elevation, azimuth, line_in } = encodeRod(input);
   const parts = {
     c: challenge,
     e: shortened(`${elevation}`),
     a: shortened(`${azimuth}`),
-    ...(line_in && { l: shortened(line_in) })
+    ...(line_in && { l: shortened(line_in) }),
+    ...(isHidden && { h: '1' })
   };
   return new URLSearchParams(parts).toString();
 }
@@ -52,7 +55,8 @@ export function fromHash(hash: string): SentTry | null {
   const reeled = parts.get('l');
   const line_in = reeled === null ? undefined : whole(reeled);
   try {
-    return { challenge, input: decodeRod({ elevation, azimuth, line_in }) };
+    const input = decodeRod({ elevation, azimuth, line_in });
+    return parts.get('h') === '1' ? { challenge, input, isHidden: true } : { challenge, input };
   } catch (error) {
     if (error instanceof DataError) return null;
     throw error;
