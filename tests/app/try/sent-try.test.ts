@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import {
+  asksOf,
   beatenWords,
   fromHash,
   sendWords,
@@ -75,6 +76,17 @@ test('who opens it is told the marks to beat, and then whether their best beat t
   expect(beatenWords(graded, [sent])).toBe(`You: ${sent}. Even.`);
   expect(beatenWords(graded, [sent - 1])).toBe(`You: ${sent - 1}. Not yet.`);
   expect(beatenWords(graded, [sent - 1, sent + 1, 0])).toBe(`You: ${sent + 1}. You beat it.`);
+});
+
+test('nobody is asked to beat all there is to get', () => {
+  const challenge = findChallenge('exactly-one-foot', allLessons());
+  const graded = challenge && gradedNow(challenge, { input });
+  if (!graded) throw new Error('it cannot be run');
+  const [first, ...others] = graded.grade.goals;
+  const got = others.reduce((sum, { marks }) => sum + marks, 0);
+  const all = { ...graded.grade, goals: [{ ...first, marks: 100 - got }, ...others] };
+  expect(asksOf({ grade: all })).toBe('Can you do it, too?');
+  expect(asksOf(graded)).toBe('Can you beat it?');
 });
 
 test('of a task that asks no travel, who sends it says in the first person what came of it', () => {

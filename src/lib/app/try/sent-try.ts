@@ -69,7 +69,9 @@ function angle(text: string | null): CodedRod['elevation'] | null {
   return /^-?\d{1,3}(\.\d+)?$/.test(text) ? Number(text) : whole(text);
 }
 
-export const BEAT_IT = 'Can you beat it?';
+/** What the one who gets it is asked: nobody beats all there is to get. */
+export const asksOf = ({ grade }: Pick<TryRun, 'grade'>) =>
+  moveMarks(grade) < 100 ? 'Can you beat it?' : 'Can you do it, too?';
 
 /** What was asked and what came of it, a sentence each; of a task that asks no travel, its name first. */
 export function toldByHand({ challenge, result, grade }: TryRun, units: Units): string[] {
@@ -87,7 +89,9 @@ function bySender(did: string): string {
 
 /** "I wanted 1 ft. The jig went 1 ft 9 in. 40 of 100. Can you beat it?" */
 export function sendWords(graded: TryRun, units: Units): string {
-  return [...toldByHand(graded, units), `${moveMarks(graded.grade)} of 100.`, BEAT_IT].join(' ');
+  return [...toldByHand(graded, units), `${moveMarks(graded.grade)} of 100.`, asksOf(graded)].join(
+    ' '
+  );
 }
 
 /** What the one who opens the link is told: what there is to beat. */

@@ -3,7 +3,7 @@ import { drawnOf, moveMarks, type Challenge, type DrawnGoal, type Units } from '
 import { paintRun, type PicturePlace } from '$lib/sandbox/export/run-picture';
 import { readInk, type Ink } from '$lib/sandbox/palette';
 import { recordedRun } from './run-try';
-import { BEAT_IT, toldByHand } from './sent-try';
+import { asksOf, toldByHand } from './sent-try';
 import type { TryRun } from './try-runs';
 
 /** The picture in units of which each is SHARP pixels, 1200 × 900 in all: what messengers show whole. */
@@ -73,7 +73,7 @@ function paint(
   context.fillRect(WORDS_WIDE - 0.5, 0, 1, TOP);
   context.fillRect(0, TOP - 0.5, SIZE.width, 1);
   writeResult(context, graded, units, ink);
-  writeFoot(context, address, ink);
+  writeFoot(context, asksOf(graded), address, ink);
 }
 
 /** Beside a way to go, a pace drawn as a way would be taken for another. */
@@ -131,12 +131,17 @@ function wrapped(context: CanvasRenderingContext2D, sentence: string): string[] 
   return lines;
 }
 
-function writeFoot(context: CanvasRenderingContext2D, address: string, ink: Ink): void {
+function writeFoot(
+  context: CanvasRenderingContext2D,
+  asks: string,
+  address: string,
+  ink: Ink
+): void {
   const y = SIZE.height - 13;
   context.fillStyle = ink.ink;
   context.font = `italic 600 21px ${ink.words}`;
-  context.fillText(BEAT_IT, MARGIN, y);
-  const asked = MARGIN + context.measureText(BEAT_IT).width + MARGIN;
+  context.fillText(asks, MARGIN, y);
+  const asked = MARGIN + context.measureText(asks).width + MARGIN;
   context.font = `600 17px ${ink.figures}`;
   context.textAlign = 'right';
   context.fillText(`Feltfoot  ${address}`, SIZE.width - MARGIN, y, SIZE.width - MARGIN - asked);
