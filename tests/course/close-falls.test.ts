@@ -10,8 +10,10 @@ function ranked(feet: readonly number[], pick?: 'most' | 'least') {
     const water = { ...setup.water, depth_m: ft(deep) };
     return { caption: `${deep} ft`, run: fall({ ...setup, water }, 12) };
   });
-  const evidence = { is: 'rank', measure: 'fall_s', unknowns: 'drag', ids: [], pick } as const;
-  return closeFallFaults({ cases, evidence });
+  return closeFallFaults({
+    cases,
+    evidence: { is: 'rank', measure: 'fall_s', unknowns: 'drag', ids: [], pick }
+  });
 }
 
 // `npm run check:items` looks at every question that may be drawn.
