@@ -150,7 +150,7 @@ export default {
       ],
       steps: [
         'Everyone off to the side, nobody in line with the post.',
-        'Line tied to the scale, {40 ft|12 m} off, tight. Sweep firm, not hard.',
+        'Line tied to the scale, {40 ft|12 m} off, tight. Film the scale. Sweep firm, not hard.',
         '{2 ft|60 cm} of slack: sweep.',
         'Same slack: reel down, then sweep.'
       ],
