@@ -53,6 +53,20 @@ test('no cast without a bite is passed by a rod that never moves', () => {
   }
 });
 
+test('a drop is met by the set where something takes it, and by the rod that goes down where nothing does', () => {
+  const drop = findChallenge('taken-on-the-drop', lessons) as Challenge;
+  const all = [1, 2, 3, 4, 5, 6, 7].map((n) => nthTry(drop, n));
+  for (const one of all) {
+    const { grade } = gradeTry(one, one.reference);
+    expect(grade.marks).toBeGreaterThanOrEqual(REFERENCE_MARK);
+    const other = all.find((another) => isBlank(another) !== isBlank(one)) as Challenge;
+    expect(gradeTry(one, other.reference).grade.passed).toBe(false);
+  }
+  const [taken] = all.filter((one) => !isBlank(one));
+  const [, wait] = gradeTry(taken, taken.reference).grade.goals;
+  expect([wait.goal.kind, wait.value]).toEqual(['bottom_first', NaN]);
+});
+
 const isNoTravel = ({ kind }: { kind: string }) => kind !== 'travel';
 
 describe('where a distance is asked after the bite', () => {

@@ -56,7 +56,7 @@ function bitten(challenge: Challenge, random: Random): Challenge {
   return {
     ...challenge,
     setup: { ...setup, bites },
-    reference: answering(challenge.reference, later_s, isBlank)
+    reference: (isBlank && challenge.if_blank) || answering(challenge.reference, later_s, isBlank)
   };
 }
 

@@ -31,6 +31,8 @@ export interface Challenge {
   longest_pause_s?: number;
   /** Bites come at a time between these, or not at all, see course/nth-try.ts; s. */
   bite_between_s?: [number, number];
+  /** What scores as the reference does where nothing bites; left out, it only waits. */
+  if_blank?: Move;
   /** Each try has one of these bottoms, and is not told which: how far the bait is brought says it. */
   look_alikes?: LookAlike[];
   /** What is left open of gear whose own numbers are known; left out, what nobody knows of any gear. */

@@ -43,6 +43,7 @@ const challengeSchema = v.strictObject({
   phase: v.optional(v.picklist(['seen', 'half_seen', 'unseen', 'kept'])),
   longest_pause_s: v.optional(numberIn(0, 120)),
   bite_between_s: v.optional(range(120)),
+  if_blank: v.optional(v.unknown()),
   look_alikes: v.optional(
     v.pipe(
       v.array(
@@ -66,6 +67,7 @@ export function parseChallenge(input: unknown): Challenge {
   inField('setup', () => parseSetup(challenge.setup));
   checkMove({ ...challenge, move: challenge.reference }, 'reference');
   checkMove({ ...challenge, move: challenge.beginner }, 'beginner');
+  if (challenge.if_blank) checkMove({ ...challenge, move: challenge.if_blank }, 'if_blank');
   challenge.look_alikes?.forEach(({ reference }, i) =>
     checkMove({ ...challenge, move: reference }, `look_alikes.${i}.reference`)
   );

@@ -21,14 +21,17 @@ export const bottomFirst = goalKind({
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),
   // Too soon by half the time there is earns nothing, as a travel off by one more half of its band.
-  share: ({ within_s }, value) =>
-    value < 0 ? fading(-value, within_s / 2) : fading(value - within_s, within_s),
+  share: ({ within_s }, value) => {
+    if (Number.isNaN(value)) return 1;
+    return value < 0 ? fading(-value, within_s / 2) : fading(value - within_s, within_s);
+  },
   words: ({ within_s }, value) => ({
     name: 'Wait for the bottom',
     asked: `moved within ${formatTime(within_s)} of the touch, not before`,
     reached: reachedWords(value, within_s)
   }),
   did: (_, value) => {
+    if (Number.isNaN(value)) return null;
     if (value === Infinity) return 'You never moved the rod.';
     if (value < 0) return `You moved the rod ${formatTime(-value)} before it was down.`;
     return `You moved the rod ${formatTime(value)} after it was down.`;
@@ -41,6 +44,7 @@ export const bottomFirst = goalKind({
 });
 
 function reachedWords(value: number, within_s: number): string {
+  if (Number.isNaN(value)) return 'taken on the way down';
   if (value === Infinity) return 'never moved';
   const time = formatBeside(Math.abs(value), [0, value < 0 ? Infinity : within_s], formatTime);
   return `${time} ${value < 0 ? 'before' : 'after'}`;

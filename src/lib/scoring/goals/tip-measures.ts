@@ -91,13 +91,16 @@ function drawsOf(result: Traced, turn_m: number): Draw[] {
 
 /**
  * From the bait's touch of the bottom to the rod's first move, s; negative if the rod was first,
- * infinite if it never moved. A bait that never came down touches at the end.
+ * infinite if it never moved. A bait that never came down touches at the end; of one that was taken on the
+ * way down nothing is asked: NaN.
  */
 export function waitAfterTouch({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
   const { tip_x_m: x, tip_z_m: z, t_s } = trace;
   const moved = x.findIndex((at, i) => Math.hypot(at - x[0], z[i] - z[0]) >= TIP_MOVED_M);
   const end_s = t_s[t_s.length - 1];
-  const touch_s = events.find(({ kind }) => kind === 'bottom')?.t_s ?? end_s;
+  const at = (sought: string) => events.find(({ kind }) => kind === sought)?.t_s ?? end_s;
+  const touch_s = at('bottom');
+  if (at('bite') < touch_s) return NaN;
   return (moved === -1 ? Infinity : t_s[moved]) - touch_s;
 }
 

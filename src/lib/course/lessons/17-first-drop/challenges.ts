@@ -1,23 +1,32 @@
 import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { held, inTurn, lift, pause, upright } from '../../retrieves/moves';
+import { held, inTurn, lift, pause, reel, upright } from '../../retrieves/moves';
 import { castOut, deeperWith, JIGS } from '../fathomley';
 
 export default [
   {
-    id: 'watch-it-down',
-    title: 'Watch it down',
-    ask: 'Free spool, {20 ft|6 m}, {1/2 oz|14 g}. Watch the line. Lower the rod once it’s slack.',
-    setup: deeperWith({ mass_kg: JIGS.half, start: castOut(ft(45)) }),
+    id: 'taken-on-the-drop',
+    title: 'Eaten on the drop',
+    ask: 'Semi-slack line, {20 ft|6 m}. It runs off on the way down: reel down and set. Slack on your count of 12: lower the rod.',
+    setup: deeperWith({
+      mass_kg: JIGS.half,
+      start: { ...castOut(ft(45), 'closed'), slack_m: 3 },
+      more: { bites: [{ t_s: 5, kind: 'moving off' }] }
+    }),
     plane: 'lift',
-    start: upright(45),
+    start: upright(30),
     hold_s: 2,
-    longest_pause_s: 40,
-    goals: [{ kind: 'bottom_first', within_s: 4, weight: 100 }],
-    visibility: 'half_seen',
-    reference: inTurn(held(45), pause(12), lift(45, 20, 1)),
-    // Engaged and lifted on the drop.
-    beginner: inTurn(held(45), pause(4), lift(45, 75, 0.6))
+    longest_pause_s: 30,
+    bite_between_s: [3, 9],
+    goals: [
+      { kind: 'strike', within_s: 3, weight: 60 },
+      { kind: 'bottom_first', within_s: 4, weight: 40 }
+    ],
+    visibility: 'seen',
+    reference: inTurn(held(30), pause(5.4), reel(0.5, 1), lift(30, 80, 0.6)),
+    if_blank: inTurn(held(30), pause(13.5), lift(30, 10, 1)),
+    // Set on nothing, before anything took it.
+    beginner: inTurn(held(30), pause(1.5), lift(30, 80, 0.6))
   },
   {
     id: 'bite-on-semi-slack',

@@ -29,7 +29,7 @@ export default {
   id: 'first-drop',
   order: 17,
   title: 'The first drop',
-  minutes: 8,
+  minutes: 7,
   about:
     'Many bites come before you ever feel bottom. Watch the line stop early, jump, or run off sideways.',
   place: deepPlace,
@@ -57,7 +57,8 @@ export default {
     }
   ],
   sets_up: [
-    'Lower the rod once it’s slack.',
+    'It runs off on the way down:',
+    'lower the rod.',
     'When a fish takes it, reel down and set.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
@@ -113,7 +114,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      challenges: ['watch-it-down', 'bite-on-semi-slack']
+      challenges: ['taken-on-the-drop', 'bite-on-semi-slack']
     },
     {
       kind: 'feel',
