@@ -71,9 +71,9 @@ const slackDrag: Generator = {
   kind: 'mark',
   objective: 'slack',
   make: (random, share) => {
-    const inches = pick(random, [8, 10, 12, 14, 18]);
+    const inches = pick(random, [8, 10, 12, 14, 16, 18]);
     const setup = drawGear(random, { slack_m: inch(inches) });
-    const feet = pick(random, [2, 2.5, 3]);
+    const feet = pick(random, [2, 2.5, 3, 3.5]);
     const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const rule = bySlackRule(run, ft(feet), inch(inches));
