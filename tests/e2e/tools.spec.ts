@@ -35,7 +35,7 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   await page.getByRole('button', { name: 'Try again' }).click();
   const rod = page.getByRole('slider', { name: /^Rod/ });
   await turnByKey(rod, 8);
-  await expect(page.getByText('of 100')).toBeVisible();
+  await expect(page.getByText('of 100', { exact: true })).toBeVisible();
   await page.getByRole('button', { name: 'Replay', exact: true }).click();
   await page.getByText('Save this run').click();
   const coming = page.waitForEvent('download');
