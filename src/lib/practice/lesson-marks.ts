@@ -78,6 +78,8 @@ export function marksText({ state, tries }: LessonMarks): string {
   const [passed, missed, skipped] = (['passed', 'missed', 'skipped'] as const).map(count);
   const parts = [
     passed > 0 && `${passed} of ${tries.length} passed`,
+    // All passed, it is not done before it was gone through.
+    passed > 0 && passed === tries.length && 'end not read',
     missed > 0 && `${missed} not passed yet`,
     skipped > 0 && `${skipped} skipped`
   ];

@@ -53,6 +53,8 @@ test('a lesson is new, begun by a try alone, and done when all its tries were pa
   const missed = lessonMarks(oneFoot, { ...read, tries: failed });
   expect(missed).toMatchObject({ state: 'begun', tries: ['missed', 'passed', 'passed', 'passed'] });
   expect(marksText(missed)).toBe('3 of 4 passed, 1 not passed yet');
+  const unread = lessonMarks(oneFoot, { ...emptyRecord(), tries });
+  expect([unread.state, marksText(unread)]).toEqual(['begun', '4 of 4 passed, end not read']);
   const all = lessonMarks(oneFoot, { ...read, tries });
   expect([all.state, marksText(all)]).toEqual(['done', 'done on screen']);
 });
