@@ -10,6 +10,15 @@ const STEADY: readonly string[] = ['slack, nothing', 'fine hiss', 'even pull'];
 /** Whether a word goes on as it is: the others are over in a moment, and a hand has to answer them. */
 export const isSteady = (word: string): boolean => STEADY.includes(word);
 
+/** For who hears the page read: all that is felt of a try out of sight, else what is over at once; captions are read by themselves. */
+export function heardOf(
+  felt: { readonly word: string; readonly settings: { readonly captions: boolean } },
+  isHidden: boolean
+): string {
+  if (felt.settings.captions) return '';
+  return isHidden || !isSteady(felt.word) ? felt.word : '';
+}
+
 /** A caption tells of this much time, s. */
 export const WORD_S = 0.4;
 /** A swing this strong is a knock, N, and the next counts after this long, s. */
