@@ -55,8 +55,8 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Slow down as the jig gets close.': ['weight-near']
   },
   'boat-position': {
-    'Know what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto'],
-    'Move a jig as far as you mean from one.': ['boat-onto', 'boat-cast']
+    'Move a jig as far as you mean from a drifting boat.': ['boat-onto', 'boat-cast'],
+    'Know what a drifting boat adds to your drag, or takes from it.': ['boat-away', 'boat-onto']
   },
   'feeling-rocks': {
     'Touch every rock in the path.': ['cover-slow', 'fault-of-drag', 'pull-over-rock'],
@@ -128,8 +128,8 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know what you never do with a stuck jig.': ['snag-break', 'snag-angle']
   },
   offshore: {
-    'Know what deep water changes.': ['deep-count', 'deep-weight'],
-    'Drag and hop in {35 ft|10.5 m} and know it’s down.': ['deep-count', 'count-to-depth']
+    'Drag and hop in {35 ft|10.5 m} and know it’s down.': ['deep-count', 'count-to-depth'],
+    'Know what deep water changes.': ['deep-count', 'deep-weight']
   },
   'season-map': {
     'Know where to start, and with what.': ['season-spot', 'season-retrieve', 'season-thermocline'],

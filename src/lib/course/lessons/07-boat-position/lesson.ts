@@ -20,8 +20,8 @@ export default {
   about: 'Drift onto the jig and you drag slack. Drift away and you drag it without trying.',
   place: deepPlace,
   objectives: [
-    'Know what a drifting boat adds to your drag, or takes from it.',
-    'Move a jig as far as you mean from one.'
+    'Move a jig as far as you mean from a drifting boat.',
+    'Know what a drifting boat adds to your drag, or takes from it.'
   ],
   leaves_out: ['Anchors.'],
   claims: [

@@ -30,8 +30,8 @@ export default {
     note: 'An invented lake, about {35 ft|10.5 m} deep here.'
   },
   objectives: [
-    'Know what deep water changes.',
-    'Drag and hop in {35 ft|10.5 m} and know it’s down.'
+    'Drag and hop in {35 ft|10.5 m} and know it’s down.',
+    'Know what deep water changes.'
   ],
   leaves_out: ['Lake maps.'],
   claims: [

@@ -77,9 +77,9 @@ export default {
       title: 'See it',
       day: 16,
       demos: [
-        { id: 'first-light-drag', caption: 'First light: a short, slow drag.', run: firstLight },
-        { id: 'wind-drag', caption: 'Wind: reel down, then move.', run: breezy },
-        { id: 'awake-hops', caption: 'Fish awake: three hops.', run: awake }
+        { id: 'slow-drag', caption: 'First light: a short, slow drag.', run: firstLight },
+        { id: 'in-wind', caption: 'Wind: reel down, then move.', run: breezy },
+        { id: 'hops', caption: 'Active fish: three hops.', run: awake }
       ]
     },
     {
