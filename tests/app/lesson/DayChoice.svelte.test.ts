@@ -20,7 +20,7 @@ test('a retrieve that was picked and defended is tried in that day’s water', a
   expect(dayOf(8)).toMatchObject({ best: 'drag', degF: 62 });
   await defend('Short, slow drags', 'It stays close to one spot');
   await expect.element(page.getByText('Now do it'), LONG).toBeVisible();
-  await expect.element(page.getByText('10 ft deep. Drag about 1 ft.'), LONG).toBeVisible();
+  await expect.element(page.getByText('20 ft deep. Drag about 1 ft.'), LONG).toBeVisible();
   await expect.element(page.getByRole('button', { name: 'Take the rod' }), LONG).toBeVisible();
   await page.getByRole('button', { name: 'Another day' }).click();
   expect(page.getByText('Now do it').elements()).toHaveLength(0);
