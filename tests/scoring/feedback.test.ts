@@ -77,7 +77,7 @@ describe('the one thing named', () => {
     const words = told(hands.right);
     expect(words).toMatchObject({ fault: 'none', marks: 100, change: '', why: '' });
     expect(words.did).toMatch(
-      /^You moved the tip 1\sft\s2\sin and the jig 1\sft; 1\sft was asked\.$/
+      /^You moved the tip 1\sft\s2\sin and the jig 1\sft, within [\d½]+\sin of the 1\sft asked\.$/
     );
     // Beside something that was missed it says which of both it was.
     expect(told(hands.far).why).toBe('It stayed on bottom.');
@@ -146,7 +146,7 @@ describe('the one thing named', () => {
 describe('what happened', () => {
   test('is told with tip, jig and distance from what was asked', () => {
     expect(told(hands.right).did).toMatch(
-      /^You moved the tip 1\sft\s\d\sin and the jig (1\sft|11\sin); 1\sft was asked\.$/
+      /^You moved the tip 1\sft\s\d\sin and the jig (1\sft|11\sin), within [\d½]+\sin of the 1\sft asked\.$/
     );
     expect(told(hands.far).did).toMatch(
       /^You moved the tip 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/

@@ -15,6 +15,9 @@ export class Astray {
     });
   }
 
+  /** The rod itself, a way that turns it nowhere. */
+  readonly pulled = (): void => void (this.is = this.isScreen());
+
   /** For what holds all the pictures. */
   readonly watch = (place: HTMLElement) => {
     const reach = ({ target }: Event) => {

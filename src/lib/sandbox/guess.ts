@@ -42,7 +42,8 @@ export function readGuess(
 ): Guess | string {
   if (asks === 'down') return isDown === null ? 'Say where it was.' : { kind: 'down', isDown };
   const length_m = readTravel(length, units, feet);
-  if (typeof length_m === 'string') return `${GUESS_QUESTIONS[asks].typed}: ${length_m}`;
+  if (typeof length_m === 'string')
+    return `${GUESS_QUESTIONS[asks].typed}: ${length_m.replace(/^Give/, 'give')}`;
   if (asks === 'height') return { kind: 'height', height_m: length_m };
   if (isDown === null) return 'Say whether it stayed down.';
   return { kind: 'travel', travel_m: length_m, lifted: !isDown };

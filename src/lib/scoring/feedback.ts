@@ -138,7 +138,10 @@ function besideLimits({ goal }: GoalGrade, way_m: number, units: Units): string 
 function besideAsked({ goal, value, met }: GoalGrade, units: Units): string {
   if (goal.kind !== 'travel') return '';
   const over_m = value - goal.target_m;
-  if (met === 1) return `; ${formatAsked(goal.target_m, units)} was asked`;
+  if (met === 1) {
+    const within = formatLength(goal.band_m, units);
+    return `, within ${within} of the ${formatAsked(goal.target_m, units)} asked`;
+  }
   // Both as they are told, so that the reader's sum comes out.
   const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
   const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);

@@ -22,8 +22,8 @@ const SHORES = [
   { high: 22, step: 9, seed: 5, alpha: 0.25 },
   { high: 11, step: 4, seed: 17, alpha: 0.55 }
 ] as const;
-/** The bow before the hand, m: half its width, its point and its height over the water. */
-const BOW = { half: 0.62, point: 1.5, up: 0.38 } as const;
+/** The boat before the hand, m: half its width, its bow, as from above, and its height over the water. */
+const BOW = { half: 0.82, point: 0.66, up: 0.38 } as const;
 
 export function deckView(_stage: Backdrop, width: number, height: number): View {
   return { width, height, scale: 1, x0: width / 2, y0: height };
@@ -132,8 +132,8 @@ function drawBow(context: CanvasRenderingContext2D, eye: Eye, ink: Ink): void {
   const rail = (out_m: number, aside_m: number) =>
     seen(eye, { out_m, right_m: aside_m - eye.left_m, up_m: BOW.up });
   const point = rail(BOW.point, 0);
-  const left = rail(0.25, -BOW.half);
-  const right = rail(0.25, BOW.half);
+  const left = rail(-0.3, -BOW.half);
+  const right = rail(-0.3, BOW.half);
   context.beginPath();
   context.moveTo(left.x - 20, eye.height + 2);
   context.quadraticCurveTo(left.x, left.y, point.x, point.y);

@@ -108,8 +108,7 @@ function drawLineOut(
   ink: Ink
 ): void {
   const places = points.map((point) => seen(eye, point));
-  const line = new Path2D();
-  for (const { x, y } of places) line.lineTo(x, y);
+  const line = smooth(places);
   // Light under dark, so that it stands out from sky and ripples alike.
   context.strokeStyle = ink.raised;
   context.lineWidth = 4;
@@ -124,6 +123,20 @@ function drawLineOut(
     context.ellipse(end.x, end.y, radius, radius / 3, 0, 0, 2 * Math.PI);
     context.stroke();
   }
+}
+
+/** Through the middles between the places, bent at them: a line has no kinks where its nodes are. */
+function smooth(places: readonly { x: number; y: number }[]): Path2D {
+  const path = new Path2D();
+  const [first] = places;
+  path.moveTo(first.x, first.y);
+  places.slice(1, -1).forEach(({ x, y }, i) => {
+    const next = places[i + 2];
+    path.quadraticCurveTo(x, y, (x + next.x) / 2, (y + next.y) / 2);
+  });
+  const last = places[places.length - 1];
+  path.lineTo(last.x, last.y);
+  return path;
 }
 
 /** One tapered blank from the hand to the tip, as wide as it is seen from the eye. */

@@ -71,7 +71,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You drag {3 ft|90 cm} of tip in 5 seconds, jig {45 ft|14 m} out.',
+      text: 'You drag {3 ft|90 cm} of tip, slowly, jig {45 ft|14 m} out.',
       question: {
         ask: 'How far does the jig come on 12-lb mono?',
         hint: 'How hard does a slow drag pull?',
