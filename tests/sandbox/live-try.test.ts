@@ -186,7 +186,7 @@ describe('a try', () => {
     live.tick(20_010);
     expect(live.stage).toBe('still');
     expect(waitText(6, false, false, true)).toBe(
-      tied('“Done” ends the try. Once you’ve reeled, so does holding still for 6~s.')
+      tied('“Done” ends it. So does 6~s still after you reel.')
     );
   });
 

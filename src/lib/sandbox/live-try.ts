@@ -33,8 +33,10 @@ export function waitText(
   if (waits_s <= STILL_S) return null;
   if (isFall)
     return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
-  const when = isReeled ? 'Once you’ve reeled, so does' : 'So does';
-  return `“Done” ends the try. ${when} holding still for ${formatTime(waits_s)}.`;
+  const still = formatTime(waits_s);
+  // On a narrow phone it has one line.
+  if (isReeled) return `“Done” ends it. So does ${still} still after you reel.`;
+  return `“Done” ends the try. So does holding still for ${still}.`;
 }
 
 /** What moved the rod: a button or a key, or what pulls at it. */
