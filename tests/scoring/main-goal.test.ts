@@ -95,7 +95,9 @@ test('a distance that was right is not called wrong where something else was not
   const graded = gradeTry(rocks.challenge, rocks.challenge.beginner);
   expect(graded.grade.goals.find(({ goal }) => goal.kind === 'travel')?.met).toBe(1);
   const { did } = describeTry(rocks.challenge, graded, 'imperial', null);
-  expect(did).toMatch(/the jig 3\sft.*, within 6\sin of the 3\sft asked; it touched 1 of 3 rocks\.$/);
+  expect(did).toMatch(
+    /the jig 3\sft.*, within 6\sin of the 3\sft asked; it touched 1 of 3 rocks\.$/
+  );
 });
 
 test('what else was asked is told of, too: how far it strayed, the slack, the rests', () => {
