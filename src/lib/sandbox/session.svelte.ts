@@ -16,6 +16,7 @@ import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
+import { Taps } from './taps';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -26,8 +27,6 @@ const BEHIND_MS = 25;
 /** A hand at rest that has not been heard of for so long is left alone until it is, ms. */
 const IDLE_MS = 600;
 const TICK_MS = 10;
-/** A press shorter than this was no hold, ms: a tap of a finger takes a tenth of a second. */
-const TAP_MS = 200;
 
 /** One learner at one rod: ready, then moving, then shown what came of it. */
 export class TrySession {
@@ -69,9 +68,7 @@ export class TrySession {
   private blended: Pose = newPose(0);
   private input_ms = -Infinity;
   private movedBy: TouchedBy = 'pull';
-  private pressed_ms = -Infinity;
-  private isTapped = false;
-  private isReelTapped = false;
+  private readonly taps = new Taps();
   private readonly stepper = new Stepper(TICK_MS);
   private readonly announcer = new Announcer((text) => (this.spoken = text));
   private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
@@ -122,7 +119,7 @@ export class TrySession {
   pointAt(t_ms: number, angle_deg: number): void {
     this.live?.hand.pointAt(t_ms, angle_deg);
     this.movedBy = 'pull';
-    this.isTapped = this.isReelTapped = false;
+    this.taps.forget();
     this.feel(t_ms);
   }
 
@@ -148,16 +145,10 @@ export class TrySession {
     this.live?.[what].turn(t_ms, direction);
     this.movedBy = 'press';
     this.isLetGo = false;
-    this.tellTap(what, t_ms, direction);
+    this.taps.look(what, t_ms, direction, this.isPressed);
+    // Who taps where a press is to be held is told at once.
+    if (this.phase === 'ready') this.touched = this.taps.isTap ? 'press' : null;
     this.feel(t_ms);
-  }
-
-  /** Who taps where a press is to be held is told at once: before the rod has begun to move, and at the reel always. */
-  private tellTap(what: 'hand' | 'reel', t_ms: number, direction: number): void {
-    if (direction !== 0) this.pressed_ms = t_ms;
-    this.isTapped = direction === 0 && !this.isPressed && t_ms - this.pressed_ms < TAP_MS;
-    this.isReelTapped = this.isTapped && what === 'reel';
-    if (this.phase === 'ready') this.touched = this.isTapped ? 'press' : null;
   }
 
   /** A phone in the hand has turned the rod this far from its start, degrees. */
@@ -207,13 +198,9 @@ export class TrySession {
   }
 
   /** Draws again soon: the scrubber has moved. */
-  wake(): void {
-    this.loop.wake();
-  }
+  readonly wake = (): void => this.loop.wake();
 
-  stop(): void {
-    this.loop.stop();
-  }
+  readonly stop = (): void => this.loop.stop();
 
   /** Keys that are released while the page is not looking are never heard of. */
   letGo(): void {
@@ -322,8 +309,8 @@ export class TrySession {
 
   private lookAhead(live: LiveTry, now_ms: number): void {
     this.nextStep.look(live, now_ms);
-    const isOver = this.isTapped || this.isLeftAlone(live, now_ms);
-    this.touched = this.isReelTapped || (live.isTouch && isOver) ? this.movedBy : null;
+    const isOver = this.taps.isTap || this.isLeftAlone(live, now_ms);
+    this.touched = this.taps.isAtReel || (live.isTouch && isOver) ? this.movedBy : null;
   }
 
   private isLeftAlone(live: LiveTry, now_ms: number): boolean {
