@@ -170,22 +170,6 @@ describe('practice water', () => {
     await vi.waitFor(() => expect(page.getByText('Hold it').elements()).toHaveLength(0), LONG);
   });
 
-  test('tells who pulls a rod from the deck the way that turns nothing which way it goes', async () => {
-    const start = { elevation_deg: 0, azimuth_deg: 60 };
-    const low = { ...base, plane: 'sweep', start, visibility: 'unseen', layout: 'screen' } as const;
-    await render(PracticeWater, low);
-    const handle = page.getByRole('slider').element() as HTMLElement;
-    vi.spyOn(handle, 'setPointerCapture').mockReturnValue();
-    const say = (type: string, clientY: number) =>
-      handle.dispatchEvent(
-        new PointerEvent(type, { pointerId: 1, clientX: 300, clientY, bubbles: true })
-      );
-    say('pointerdown', 500);
-    say('pointermove', 420);
-    say('pointerup', 420);
-    await expect.element(page.getByText('Drag right here, or hold Sweep.'), LONG).toBeVisible();
-  });
-
   test('follows a held key that the page came to only long after it went down', async () => {
     await render(PracticeWater, base);
     const water = page.getByRole('region', { name: 'Practice water' });
