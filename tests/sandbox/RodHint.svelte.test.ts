@@ -17,7 +17,7 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
   const step = (does: 'up' | 'down') => ({ does, isWaitedFor: false, least_m: 0 });
   const steps = [step('up'), step('down')];
   await render(PracticeWater, { ...base, layout: 'screen', steps, name: 'A hop' });
-  await expect.element(page.getByText('Drag up, then down: keep your finger on.')).toBeVisible();
+  await expect.element(page.getByText('Drag up, then down, finger on.')).toBeVisible();
   const place = page.getByRole('slider', { name: 'Rod, raised and lowered' }).element();
   let now_px = 0;
   const say = (type: string, up: number) =>
