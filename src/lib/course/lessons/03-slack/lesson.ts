@@ -69,19 +69,19 @@ export default {
         options: [
           {
             id: 'all',
-            says: 'All of it: {2 ft|60 cm}',
+            says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
             reply: 'That’s a tight line. Here slack takes its share first.'
           },
           {
             id: 'part',
-            says: 'The rest, after the slack',
+            says: 'About {1 ft|30 cm}',
             holds: { travel_m: [0.23, 0.38] },
             reply: 'Right. Slack comes out first, and the jig gets the rest.'
           },
           {
             id: 'none',
-            says: 'It doesn’t move',
+            says: 'Not at all',
             holds: { travel_m: [-0.05, 0.06] },
             reply: 'Your sweep is longer than the slack: the jig comes late, and less.'
           }
