@@ -157,7 +157,7 @@ const VISITS: Partial<Record<StationPart['kind'], Visit>> = {
   result: async (here, _, part) => {
     expect(part.kind).toBe('result');
     await expect(
-      here.getByText(/^in one try|not tried hidden yet|nothing has bitten yet/).first()
+      here.getByText(/^in one (hidden )?try|not tried hidden yet|nothing has bitten yet/).first()
     ).toBeVisible();
   },
   field: async (here) => {
