@@ -1,4 +1,4 @@
-import { allLessons } from '$lib/course';
+import { allLessons, lessonNumber } from '$lib/course';
 import { isTaught, questionsToday, type DailySet, type Days } from '$lib/practice';
 import type { LearnerRecord } from '$lib/wire';
 import { QUESTIONS } from './questions';
@@ -15,6 +15,13 @@ function seedOfDay(item: string, record: LearnerRecord, { today }: Days): number
 }
 /** A prime, and so small that 31 times it is a whole number still. */
 const SUM_BELOW = 2_147_483_647;
+
+/** "Lesson 5", which teaches what is asked; the talk about safety by its title. */
+export function taughtIn(item: string): string {
+  const id = QUESTIONS.find((one) => one.item === item)?.lesson;
+  const lesson = allLessons().find((one) => one.id === id);
+  return lesson ? lessonNumber(lesson) || lesson.title : '';
+}
 
 export interface QuizWanted {
   set: DailySet;
