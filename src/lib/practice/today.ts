@@ -1,6 +1,7 @@
 import type { Drill, Lesson } from '../course';
 import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
 import { lessonMarks } from './lesson-marks';
+import { latest, lessonInHand, nextLesson } from './next-lesson';
 import { isTaught, questionsToday, type Question } from './questions';
 import type { Days } from './review';
 import { drillProgressOf, type Progress, type ScheduledTry } from './schedule';
@@ -230,36 +231,7 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | nul
   };
 }
 
-/** The lesson in hand, or the first that is not through; null after the last. */
-export function nextLesson(record: LearnerRecord, lessons: readonly Lesson[]): Lesson | null {
-  const left = lessons.filter((lesson) => !lessonMarks(lesson, record).isThrough);
-  // What has nothing to try, as the talk about safety, is for the day before a real rod.
-  const first = left.find(({ challenges }) => challenges.length > 0) ?? left[0] ?? null;
-  return lessonInHand(record, lessons)?.lesson ?? first;
-}
-
 function goOnWith({ id, title, minutes }: Lesson): Part {
   const door = 'Go on with the lesson';
   return { does: `finish “${title}”`, why: '', minutes, door, address: `/lessons/${id}` };
-}
-
-/** The lesson that was begun and is not through, and when it was last worked at; the last of several. */
-function lessonInHand(
-  record: LearnerRecord,
-  lessons: readonly Lesson[]
-): { lesson: Lesson; at: string } | null {
-  const begun = lessons.flatMap((lesson) => {
-    const progress = record.progress.find((one) => one.lesson === lesson.id);
-    if (!progress || lessonMarks(lesson, record).isThrough) return [];
-    const own = record.tries.filter(({ challenge }) =>
-      lesson.challenges.some(({ id }) => id === challenge)
-    );
-    return [{ lesson, at: latest([progress.at, ...own.map(({ at }) => at)]) }];
-  });
-  return begun.sort((a, b) => (a.at < b.at ? 1 : -1))[0] ?? null;
-}
-
-/** Of times as they are written in a record, which sort as text. */
-function latest(times: readonly string[]): string {
-  return [...times].sort().at(-1) ?? '';
 }
