@@ -57,8 +57,8 @@ export default {
     }
   ],
   sets_up: [
-    'It runs off on the way down:',
-    'lower the rod.',
+    'If it runs off on the way down, reel down and set.',
+    'If it goes slack on your count of 12, lower the rod.',
     'When a fish takes it, reel down and set.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
