@@ -30,6 +30,7 @@ export async function takeRod(page: Page, challenge: string): Promise<Locator> {
 /** What is said of the try where it is said: the live region of its result. */
 export async function verdictOf(place: Locator): Promise<string> {
   const said = place.locator('.result[aria-live="polite"]');
+  // Of a look no marks are told.
   await expect(said).toContainText(/of 100|Not counted/);
   await expect(said.locator(TOLD).or(said.getByText('Not counted')).first()).not.toBeEmpty();
   return ((await said.textContent()) ?? '').replace(/\s+/g, ' ');
