@@ -21,7 +21,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'mark-drag',
       'pace-limit'
     ],
-    'Know how far a sweep brings it.': ['mark-drag', 'foot-hand'],
+    'Know how far a sweep brings it.': ['mark-drag', 'foot-hand', 'bait-way-of-slow-drag'],
     'Drag over rocks and feel them.': ['cover-slow', 'pull-over-rock', 'felt-rock']
   },
   'your-hands-ruler': {
