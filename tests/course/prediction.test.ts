@@ -9,7 +9,7 @@ import {
 } from '../../src/lib/course';
 import { figuresOf } from '../../src/lib/course/items/figures';
 import { shownScenarioOf } from '../../src/lib/course/items/measure';
-import { MEASURES } from '../../src/lib/course/items/measures';
+import { MEASURED_BY } from '../../src/lib/course/items/measured-by';
 import { simulateScenario } from '../../src/lib/model';
 import { tied } from '../tied';
 
@@ -26,7 +26,7 @@ describe('what a prediction reveals', () => {
     expect(figures.map(({ of }) => of).sort()).toEqual(Object.keys(answer.key.holds).sort());
     for (const { of, value } of figures) {
       if (!question.timed)
-        expect(value).toBe(MEASURES[of].of(answer.result, shownScenarioOf(question.run)));
+        expect(value).toBe(MEASURED_BY[of](answer.result, shownScenarioOf(question.run)));
     }
   });
 
@@ -118,7 +118,7 @@ describe('a call and what is shown after it', () => {
       const scenario = shownScenarioOf(run);
       const result = simulateScenario(scenario);
       return asked.map(
-        ({ of }) => seenFigureWords({ of, value: MEASURES[of].of(result, scenario) }, 'imperial')[0]
+        ({ of }) => seenFigureWords({ of, value: MEASURED_BY[of](result, scenario) }, 'imperial')[0]
       );
     });
     expect(shown).toContainEqual(told);

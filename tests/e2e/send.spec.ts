@@ -44,7 +44,7 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     const errors = await send(page);
     await expect.poll(() => shared(page)).toHaveLength(1);
     const [{ text, url, files }] = await shared(page);
-    expect(text).toMatch(/^I wanted 1\sft\. The jig went .* Can you beat it\?$/);
+    expect(text).toMatch(/^I wanted 1\sft\. The jig went .* Can you (beat it|do it, too)\?$/);
     expect(new URL(url).pathname).toBe('/try');
     expect(new URL(url).hash).toMatch(/^#c=exactly-one-foot&/);
     expect(files).toEqual(['feltfoot-try.png image/png']);

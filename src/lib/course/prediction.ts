@@ -1,7 +1,8 @@
 import { parseScenario, simulateScenario, type Result, type Scenario } from '../model';
 import { cornersOf } from '../scoring';
 import { saidAbout, saidSeconds } from './items/said';
-import { MEASURE_NAMES, MEASURES, type MeasureName } from './items/measures';
+import { fallTime, MEASURED_BY } from './items/measured-by';
+import { MEASURE_NAMES, type MeasureName } from './items/measures';
 import type { Option, PredictQuestion, ShownRun } from './lesson';
 import { nearestOption, saidOf } from './nearest-option';
 
@@ -63,8 +64,8 @@ function byOwnCount(
   result: Result,
   counted: () => Result
 ): ValueOf {
-  const scale = timed ? timed.fall_s / MEASURES.fall_s.of(counted()) : 1;
-  return (measure) => MEASURES[measure].of(result, scenario) * (measure === 'fall_s' ? scale : 1);
+  const scale = timed ? timed.fall_s / fallTime(counted()) : 1;
+  return (measure) => MEASURED_BY[measure](result, scenario) * (measure === 'fall_s' ? scale : 1);
 }
 
 /** A quantity of a run that was asked about, SI. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { clientReport } from '../../../src/lib/app/guide/client-report';
 import { contactText } from '../../../src/lib/app/homework/report-text';
-import { passedText } from '../../../src/lib/app/homework/report-view';
+import { passedText } from '../../../src/lib/app/homework/reported';
 import type { ClientProgress, KeptTry } from '../../../src/lib/wire';
 import { evenHand, sampleChallenge } from '../../server/samples';
 

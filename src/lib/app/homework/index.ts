@@ -22,5 +22,5 @@ export { isAllSent } from './sent-entries';
 export { ClientPhone } from './phone.svelte';
 export { forgetHomework } from './progress';
 export { contactText, rightText, triesText } from './report-text';
-export { passedText, type ReportView, type SetTask, tryWords } from './report-view';
+export { passedText, type ReportView, type SetTask, tryWords } from './reported';
 export { type HomeworkReturn, wayBackFrom } from './way-back';

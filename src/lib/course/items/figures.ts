@@ -1,6 +1,7 @@
 import { simulateScenario, type Result, type Scenario } from '../../model';
 import { tipTravel } from '../../scoring';
-import { MEASURES, SIGNS, type MeasureName, type SignName } from './measures';
+import { MEASURED_BY } from './measured-by';
+import { SIGNS, type MeasureName, type SignName } from './measures';
 
 /** What is kept of a run: all that items ask of it, and none of its trace. */
 export type Figures = Readonly<Record<MeasureName, number>> & {
@@ -28,7 +29,7 @@ export function figuresOf(scenario: Scenario): Figures {
 }
 
 function read(result: Result, scenario: Scenario): Figures {
-  const values = Object.entries(MEASURES).map(([name, { of }]) => [name, of(result, scenario)]);
+  const values = Object.entries(MEASURED_BY).map(([name, of]) => [name, of(result, scenario)]);
   const names = Object.keys(SIGNS) as SignName[];
   const signs = new Set(names.filter((name) => SIGNS[name](result)));
   const tip_m = tipTravel(result);

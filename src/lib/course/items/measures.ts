@@ -1,8 +1,6 @@
-import { isOffBottom, type Result, type Scenario } from '../../model';
-import { contactIn } from '../../scoring';
+import { isOffBottom, type Result } from '../../model';
 
 export interface Measure {
-  of: (result: Result, scenario: Scenario) => number;
   quantity: 'length' | 'time' | 'share' | 'pull';
   /** Less than this nobody tells apart on the water, whatever the model says. */
   least: number;
@@ -14,22 +12,12 @@ export interface Measure {
 
 /** What items ask about, SI. `least` is an inch, a beat of the count, a tenth of the way. */
 export const MEASURES = {
-  travel_m: { of: (r) => r.travel_m, quantity: 'length', least: 0.025, apart: 0.076 },
-  peak_height_m: {
-    of: (r) => r.peak_height_m,
-    quantity: 'length',
-    least: 0.025,
-    apart: 0.152
-  },
-  contact: {
-    of: (r, scenario) => contactIn(scenario, r),
-    quantity: 'share',
-    least: 0.1,
-    apart: 0.1
-  },
-  fall_s: { of: fallTime, quantity: 'time', least: 0.5, apart: 2, apartShare: 0.15 },
-  airborne_s: { of: (r) => r.airborne_s, quantity: 'time', least: 0.3, apart: 0.5 },
-  pull_N: { of: (r) => r.peak_tip_tension_N, quantity: 'pull', least: 0.05, apart: 0.05 }
+  travel_m: { quantity: 'length', least: 0.025, apart: 0.076 },
+  peak_height_m: { quantity: 'length', least: 0.025, apart: 0.152 },
+  contact: { quantity: 'share', least: 0.1, apart: 0.1 },
+  fall_s: { quantity: 'time', least: 0.5, apart: 2, apartShare: 0.15 },
+  airborne_s: { quantity: 'time', least: 0.3, apart: 0.5 },
+  pull_N: { quantity: 'pull', least: 0.05, apart: 0.05 }
 } as const satisfies Record<string, Measure>;
 
 export type MeasureName = keyof typeof MEASURES;
@@ -81,11 +69,6 @@ export const SIGNS = {
 
 export type SignName = keyof typeof SIGNS;
 export const SIGN_NAMES = Object.keys(SIGNS) as SignName[];
-
-/** From the splash to the bottom, s; infinite for a bait that has not come down. */
-function fallTime({ events }: Result): number {
-  return events.find(({ kind }) => kind === 'bottom')?.t_s ?? Infinity;
-}
 
 function isSmooth(events: Result['events']): boolean {
   return count(events, 'stone') === 0 && lateSlips(events) === 0;
