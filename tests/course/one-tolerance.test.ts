@@ -74,7 +74,7 @@ function told(challenge: Challenge, travel_m: number, units: Units) {
   return { marks, reached: wordsOf(goals[0].goal, goals[0].value, units).reached };
 }
 
-test('four first drags say their tolerance', () => {
+test('five first drags say their tolerance', () => {
   const asks = withTravel
     .map(({ challenge }) => inUnits(challenge.ask, 'imperial'))
     .filter((ask) => ask.includes('within'));
@@ -83,6 +83,7 @@ test('four first drags say their tolerance', () => {
       'Drag the jig 1~ft, within 2~in. Keep it on bottom.',
       'Drag the jig 2~ft, within 4~in. Keep it on bottom.',
       'Drag the jig 3~ft, within 6~in. Keep it on bottom.',
+      'Drag the jig 3~ft, within 6~in, over three rocks. Touch each one.',
       'There’s slack in the line. Move the jig 1~ft anyway, within 2~in.'
     ].map(tied)
   );

@@ -6,7 +6,7 @@ import type { Condition, Drill } from './drill';
 /** Three heights, each with the lift that reaches it in a quarter of a second and half as much again of its tip's speed; two depths. */
 const HOPS = [
   { height_m: [0.05, 0.15], height: '{2 to 6 in|5 to 15 cm}', turn_deg: 10, most_tip_m_s: 3 },
-  { height_m: [0.15, 0.3], height: '{6 to 12 in|15 to 30 cm}', turn_deg: 17, most_tip_m_s: 4.5 },
+  { height_m: [0.15, 0.3], height: '{6 to 12 in|15 to 30 cm}', turn_deg: 15, most_tip_m_s: 4.5 },
   { height_m: [0.3, 0.6], height: '{1 to 2 ft|30 to 60 cm}', turn_deg: 28, most_tip_m_s: 7 }
 ] as const;
 const DEPTHS = [

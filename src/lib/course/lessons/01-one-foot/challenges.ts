@@ -79,7 +79,7 @@ export default [
     goals: [
       { kind: 'stones', touched: [0, 1, 2], weight: 33 },
       { kind: 'contact', least: 0.8, weight: 34 },
-      { kind: 'travel', target_m: 0.9144, band_m: 0.15, weight: 33 }
+      { kind: 'travel', target_m: 0.9144, band_m: 0.1524, weight: 33 }
     ],
     visibility: 'seen',
     reference: { kind: 'sweep', from_deg: 60, to_deg: 88, duration_s: 6, elevation_deg: 0 },
