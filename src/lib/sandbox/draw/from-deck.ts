@@ -22,8 +22,8 @@ const SHORES = [
   { high: 22, step: 9, seed: 5, alpha: 0.25 },
   { high: 11, step: 4, seed: 17, alpha: 0.55 }
 ] as const;
-/** The boat before the hand, m: half its width, its bow, as from above, and its height over the water. */
-const BOW = { half: 0.82, point: 0.66, up: 0.38 } as const;
+/** The boat before the one who stands there, m: half its width, its bow, so far out that the rod is held over it, and its height over the water. */
+const BOW = { half: 0.82, point: 1.2, up: 0.38 } as const;
 
 export function deckView(_stage: Backdrop, width: number, height: number): View {
   return { width, height, scale: 1, x0: width / 2, y0: height };

@@ -21,6 +21,8 @@ const BEHIND_M = 0.75;
 
 /** What is written beside the dial takes so much, px; where there is less the ruler above tells it. */
 const BESIDE_PX = 120;
+/** Half of a picture lower than this has no room for both, px. */
+const LOW_PX = 200;
 
 /** Here x is along the way to the bait and "z" across it, to the angler's right. */
 export function sweepView(stage: Backdrop, width: number, height: number): View {
@@ -100,7 +102,8 @@ function drawBearing(
   context.lineTo(0, view.y0);
   context.stroke();
   context.setLineDash([]);
-  if (roomBeside(view, stage) < BESIDE_PX) return;
+  // In a low picture the words of the tip stand there.
+  if (roomBeside(view, stage) < BESIDE_PX || view.height < LOW_PX) return;
   // Where it was cast to: this stands still while the bait comes in.
   const text = `from ${formatDepth(stage.setup.start.bait_x_m, stage.units)} out`;
   context.font = `italic 400 14px ${ink.words}`;
