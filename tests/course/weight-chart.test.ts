@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
 import { BOX_OZ } from '../../src/lib/course/box';
-import { weightChart, weightVerdict } from '../../src/lib/course/weight-chart';
+import { countWords, weightChart, weightVerdict } from '../../src/lib/course/weight-chart';
 
 describe('the chart of weights', () => {
   const rows = weightChart(waterWith({ depth_m: 6.1 }));
@@ -28,6 +28,9 @@ describe('the chart of weights', () => {
     expect(weightVerdict(near, wanted, 'imperial')).toMatch(/probably too late/);
     const late = { ...row, fall_s: 20, drag_s: null };
     expect(weightVerdict(late, wanted, 'imperial')).toMatch(/too late.*may leave.*More weight/);
+    // Nobody counts tenths of a second.
+    expect(countWords({ fall_s: 8.7, fall_band_s: 3.3 })).toBe('9\u00a0s, 5 to 12');
+    expect(countWords({ fall_s: 4.1, fall_band_s: 0.2 })).toBe('4\u00a0s');
     expect(weightVerdict({ ...row, fall_s: Infinity }, wanted, 'metric')).toMatch(/isn’t down/);
   });
 });

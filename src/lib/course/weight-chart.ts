@@ -76,8 +76,17 @@ export function weightVerdict(
   const inTime = isDown ? (isSure ? 'in time' : 'probably in time') : late;
   const staysDown = drag_s !== null && drag_s <= wanted.drag_s;
   const count = Number.isFinite(fall_s)
-    ? `Down in ${formatTime(fall_s)}, give or take ${formatTime(fall_band_s)}: ${inTime}.`
+    ? `Down in about ${countWords({ fall_s, fall_band_s })}: ${inTime}.`
     : 'It isn’t down after a minute: too light for this line.';
   const drag = staysDown ? 'It stays down at that pace.' : 'At that pace it may leave the bottom.';
   return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip.${isDown && staysDown ? '' : ' More weight helps.'}`;
+}
+
+/** A fall as a voice counts it: "9 s, 5 to 12". */
+export function countWords({
+  fall_s,
+  fall_band_s
+}: Pick<WeightRow, 'fall_s' | 'fall_band_s'>): string {
+  const [least, middle, most] = [-1, 0, 1].map((way) => Math.round(fall_s + way * fall_band_s));
+  return `${formatTime(middle)}${least < most ? `, ${least} to ${most}` : ''}`;
 }

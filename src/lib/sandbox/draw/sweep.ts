@@ -125,7 +125,7 @@ export function paintSweep(
   const from = seenTip(view, reach_m, stage.start.azimuth_deg);
   const tip = seenTip(view, reach_m, azimuth_deg);
   drawArc(context, view, reach_m, stage.start.azimuth_deg, azimuth_deg, ink);
-  drawGain(context, view, from, tip, reach_m * view.scale, ink);
+  drawGain(context, view, from, tip, ink);
   drawLineFrom(context, view, tip, moment.pose, ink);
   drawRod(context, { x: view.x0, y: view.y0 }, tip, tip, 5, ink);
 }
@@ -175,16 +175,12 @@ function drawArc(
   context.lineCap = 'round';
 }
 
-/** Of a rod drawn shorter than this the words would lie over the boat, px. */
-const LABELLED_PX = 110;
-
-/** How far along the way to the bait the tip has come, laid off on that axis. */
+/** How far along the way to the bait the tip has come, laid off on that axis: not the arc, and not the finger's way. */
 function drawGain(
   context: CanvasRenderingContext2D,
   view: View,
   from: { x: number; y: number },
   tip: { x: number; y: number },
-  rod_px: number,
   ink: Ink
 ): void {
   if (Math.abs(tip.x - from.x) < 1) return;
@@ -206,10 +202,6 @@ function drawGain(
   context.lineTo(tip.x, view.y0);
   context.stroke();
   context.lineCap = 'round';
-  // What is counted: not the arc, and not the finger's way. A small dial has its words beside it alone.
-  if (rod_px < LABELLED_PX) return;
-  setFigures(context, ink, { px: 13, weight: 600, align: 'center' });
-  context.fillText('along the line', (from.x + tip.x) / 2, view.y0 + 14);
 }
 
 function dialRadius(view: View, stage: Backdrop): number {

@@ -46,7 +46,7 @@ export const bottoms = [
     'A long load, then it drops free. What did you just cross?',
     [
       ['a boulder: up one side, off the other', 'Right. The longer the load, the bigger the rock.'],
-      ['a weed patch that slowly tore loose', 'Weeds let go crisp, and nothing drops.'],
+      ['a weed patch that slowly tore loose', 'Weeds pop loose, and nothing drops.'],
       ['a soft hole in an otherwise flat spot', 'A hole drops without the load before it.']
     ],
     'The climb is the load, and the far side is the drop. Let it sit there.',

@@ -79,7 +79,7 @@ export const choices = [
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
       ['reel down on it, and pull it over', 'Pull on a stuck jig wedges it.']
     ],
-    'Slow over cover: load, over, drop, rest. Then you know where that rock is.',
+    'It creeps: keep the load. It stops dead: ease off, that’s a snag.',
     ['chunk rock']
   ),
   fact(
@@ -144,7 +144,7 @@ export const choices = [
     'line-rod',
     'What does stretchy line do to a quick hop?',
     [
-      ['soaks up the start: the hop is less', 'Right. A slow drag hardly notices.'],
+      ['soaks up the start: the hop is lower', 'Right. A slow drag hardly notices.'],
       [
         'slings the jig: the hop is higher',
         'It stretches first. By the time it pulls back, your lift is over.'

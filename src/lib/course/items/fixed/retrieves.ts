@@ -97,7 +97,7 @@ export const retrieves = [
     'one-foot',
     'On a drag, what moves the jig and what picks up line?',
     [
-      ['rod moves it, reel picks up line', 'Right. That’s how you keep a foot a foot.'],
+      ['rod moves it, reel picks up line', 'Right. The rod is the finer of the two.'],
       ['reel moves it, rod picks up line', 'The reel’s too coarse for a drag.'],
       ['rod and reel move it together', 'Then slack is left after every move.']
     ],
@@ -121,8 +121,8 @@ export const retrieves = [
     'own-ruler',
     'Ten tries, and all near twice as far as you meant. What do you fix?',
     [
-      ['aim shorter, by about half, each time', 'Right. Your hand is steady; its ruler is off.'],
-      ['slow your hand down until tries close up', 'They’re close together already.'],
+      ['aim shorter, by about half, each time', 'Right. Your hand is steady, just long.'],
+      ['slow your hand down until tries tighten up', 'They’re close together already.'],
       ['ten more tries first: it may be luck', 'Ten in one place isn’t luck.']
     ],
     'Ten alike need one fix. Take five more and see if they come in.'
@@ -132,7 +132,7 @@ export const retrieves = [
     'own-ruler',
     'Ten tries, right on average but all over the place. What helps?',
     [
-      ['slower tries, until they close up', 'Right. Your average is fine already.'],
+      ['slower tries, until they tighten up', 'Right. Your average is fine already.'],
       ['aim shorter than you did, each time', 'That spoils the average, which is right.'],
       ['more tries: the average is right', 'A fish sees one move, not your average.']
     ],
