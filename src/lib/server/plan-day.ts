@@ -55,7 +55,7 @@ const SNAG_STEPS = [
 export const LANDING = {
   title: 'When one’s on',
   steps: [
-    'Agree who nets. Pliers, not fingers: the free hook is what hits a hand.',
+    'Agree who nets. Pliers, not fingers: a hook that comes loose hits a hand.',
     'Fish on: keep reeling, rod low. Others reel in.',
     'Net in the water, lead her in head first. Rod tip away from faces.',
     ...fishCare.slice(0, 3)

@@ -70,7 +70,7 @@ export const afloat = [
       ['when the water is cold and they’re slow', 'Cold fish bite soft. Set all the same.'],
       ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
     ],
-    'Set on rock and you’re hung. Nor with anyone in line: a jig that pulls free comes right at them.'
+    'Set on rock and you’re hung. Never with anyone in line: a jig that pulls free comes right at them.'
   ),
   fact(
     'set-tight',

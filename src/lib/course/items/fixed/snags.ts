@@ -53,7 +53,7 @@ export const snags = [
     'A jig hangs in brush. Why does jerking it on heavy braid hang it worse?',
     [
       ['each jerk drives the point in more', 'Right. Mono would soften it some.'],
-      ['heavy braid cuts into the wood', 'It’s the hook that hangs, not the line.'],
+      ['heavy braid sinks into the brush', 'Braid floats. It’s the hook that hangs.'],
       ['heavy braid hides how hard you pull', 'You feel it fine. The hook feels it, too.']
     ],
     'Braid hardly stretches, so the point gets the whole jerk. Shake it on slack, whatever the line.',

@@ -170,9 +170,9 @@ const orderWeightsByFall: Generator = {
           bait: { ...setup.bait, mass_kg: oz(weight) }
         })
       })),
-      right: 'Right. You put depth before weight.',
+      right: 'Right. Deeper takes longer, and so does lighter.',
       reversed: 'That’s shortest first: deep and light take longest.',
-      other: 'Start with depth. Then see if the weight makes up for it.',
+      other: 'Weigh one against the other: deeper takes longer, and so does lighter.',
       explain: 'Twice the depth takes twice the count. Four times the weight takes half of it.'
     });
   }

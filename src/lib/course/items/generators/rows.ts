@@ -92,7 +92,7 @@ const linesByHeight: Generator = {
           )
         })
       ),
-      right: 'Right. Short and stiff lifts; long and thin doesn’t.',
+      right: 'Right. Steep line first, then the one that stretches less.',
       reversed: 'That’s lowest first: long, thin mono soaks up a stroke.',
       other: 'Two things count: how much the line gives, and how steep it is.',
       explain:

@@ -115,7 +115,7 @@ const MOODS: readonly Showing[] = [
     id: 'spread',
     signs: [
       'On sonar, single fish, none near another',
-      'You mark one fish, then a long way nothing',
+      'You mark one fish, then nothing for a long way',
       'A bite here, a bite there, never two in one place',
       'Fish cross the screen one at a time and are gone',
       'Three bites this morning, each on another part of the flat',

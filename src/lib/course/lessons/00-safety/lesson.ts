@@ -39,7 +39,7 @@ export default {
         },
         {
           sign: 'A fish at the boat',
-          means: 'Net it. Pliers, not fingers: the free hook is what hits a hand.',
+          means: 'Net it. Pliers, not fingers: a hook that comes loose hits a hand.',
           basis: 'practice'
         },
         {
@@ -62,7 +62,7 @@ export default {
         {
           sign: 'You fall into cold water',
           means:
-            'Float a minute: get your breath. Ten minutes of useful movement: to the boat, clear of the prop. Then stay with it: an hour or more before you pass out.',
+            'Float a minute: get your breath. Ten minutes of useful movement: to the boat, clear of the prop, and back in. Can’t? Out of the water as far as you can, and hold on: an hour or more before you pass out.',
           basis: 'practice'
         },
         {

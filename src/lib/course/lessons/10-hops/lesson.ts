@@ -119,7 +119,7 @@ export default {
         },
         {
           sign: 'Line jumps or stops short on the fall',
-          means: 'A fish. Reel down and sweep.',
+          means: 'It jumps: a fish. Reel down and sweep. It stops short: reel down and test.',
           basis: 'practice'
         }
       ]

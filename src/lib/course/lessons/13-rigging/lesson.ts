@@ -175,7 +175,7 @@ export default {
         {
           sign: 'Weedguard',
           means:
-            'Stiff sheds brush and costs hookups. Trim or fan it until one finger folds it flat.',
+            'Stiff sheds brush and costs hookups. Trim or fan it until it gives under one finger, pressed off the point.',
           basis: 'practice'
         },
         {

@@ -45,7 +45,7 @@ export default {
         'treat it as a fish.',
         'On a drifting boat it could be drift, current or wind.',
         'Slack falls toward you.',
-        'When in doubt: reel down, test, sweep.'
+        'When in doubt: reel down and test. Sweep if it moves or pulls.'
       ],
       basis: 'practice'
     }
@@ -113,7 +113,7 @@ export default {
     {
       kind: 'feel',
       title: 'What you’d feel',
-      text: 'Bottom holds still; fish move. When in doubt: reel down, test, sweep.',
+      text: 'Bottom holds still; fish move. When in doubt: reel down and test. Sweep if it moves or pulls.',
       cues: [
         {
           sign: 'A tap or tick while you hold still',
