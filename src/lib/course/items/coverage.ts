@@ -36,7 +36,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
       'bait-way-of-slow-drag',
       'slack-hop'
     ],
-    'Reel up slack without moving the jig.': ['slack-feel']
+    'Reel up slack, or shake it, without moving the jig.': ['slack-feel']
   },
   'from-the-boat': {
     'Tell by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
@@ -63,7 +63,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know a fast hand from an empty spot.': ['speed-rock', 'pace-limit']
   },
   'the-clock': {
-    'Know what one hour of lift does at nine and at eleven.': [
+    'Know what an early and a late hour of lift do to the jig.': [
       'hour-of-most-travel',
       'order-moves-travel',
       'clock-third'
@@ -136,7 +136,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Know when to move first and when to stay.': ['move-or-stay']
   },
   'season-and-mood': {
-    'Pick a retrieve for what fish show, and defend it.': [
+    'Pick a retrieve for what fish show, and say why.': [
       'season-retrieve',
       'mood',
       'season-change'

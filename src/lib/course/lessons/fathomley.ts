@@ -1,7 +1,7 @@
 import { ft, SMALL_TRAILER_M2 } from '../items/draw';
 import type { SetupInput } from '../../model';
 
-/** Fathomley Water and its rod locker: invented. Everything else in the lessons starts from here. */
+/** Fathomley Lake and its rod locker: invented. Everything else in the lessons starts from here. */
 
 /** Jigs of the locker by their names in ounces, kg. */
 export const JIGS = {
@@ -34,7 +34,7 @@ export const fathomley = {
 
 type Bottom = NonNullable<SetupInput['bottom']>;
 
-/** Fathomley Water with what a lesson changes of it: whole parts, or single fields of a part. */
+/** Fathomley Lake with what a lesson changes of it: whole parts, or single fields of a part. */
 export function waterWith(change: {
   depth_m?: number;
   temperature_C?: number;
@@ -67,7 +67,7 @@ export function waterWith(change: {
   };
 }
 
-/** Off the main-lake points of Fathomley Water, where the later lessons fish. */
+/** Off the main-lake points of Fathomley Lake, where the later lessons fish. */
 const DEEPER_M = ft(20);
 
 /** Deeper water, with what a lesson changes of it. */
@@ -88,7 +88,7 @@ export const castOut = (
 });
 
 export const place = {
-  name: 'Fathomley Water',
+  name: 'Fathomley Lake',
   note: 'An invented lake, {10 ft|3 m} deep unless a task says otherwise.'
 };
 

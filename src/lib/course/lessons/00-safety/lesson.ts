@@ -104,7 +104,7 @@ export default {
         {
           sign: 'A fish from deep water',
           means:
-            'Wet hands, short air time. Bloated? Send it down on a descending device. Ask your state before you vent one.',
+            'Wet hands, short air time. Bloated? Send it down on a descending device. Check your state’s rules before you fizz one.',
           basis: 'practice'
         },
         {

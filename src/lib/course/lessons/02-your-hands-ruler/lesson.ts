@@ -7,7 +7,7 @@ export default {
   order: 2,
   title: 'Your hand’s ruler',
   minutes: 7,
-  about: 'Your hand’s foot is off. Find out by how much.',
+  about: 'What your hand calls a foot isn’t one. Find out by how much.',
   place,
   objectives: [
     'Call how far the jig went before you see it.',
@@ -16,7 +16,7 @@ export default {
   leaves_out: ['Slack.'],
   claims: [
     { says: 'Most hands: about {2 ft|60 cm}.', basis: 'practice' },
-    { says: 'Your hand’s foot is off.', basis: 'practice' },
+    { says: 'What your hand calls a foot isn’t one.', basis: 'practice' },
     {
       says: 'The jig follows the tip, not the hand.',
       basis: { run: 'question', holds: { travel_m: [0.48, 0.72] } }
@@ -96,7 +96,7 @@ export default {
       cues: [
         {
           sign: '“That was a foot”',
-          means: 'Look at the tape, then say it again.',
+          means: 'Call it, read the tape, and keep both numbers.',
           basis: 'practice'
         },
         {

@@ -16,7 +16,10 @@ export default {
   about:
     'Slack is loose line between rod tip and jig. Slack decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
   place,
-  objectives: ['Know what slack takes from a drag.', 'Reel up slack without moving the jig.'],
+  objectives: [
+    'Know what slack takes from a drag.',
+    'Reel up slack, or shake it, without moving the jig.'
+  ],
   leaves_out: ['Slack from wind and drift.'],
   claims: [
     {

@@ -45,6 +45,10 @@ export default {
       basis: { run: 'engaged', holds: { travel_m: [0.7, 2.8] } }
     },
     {
+      says: 'it’s {10 ft|3 m} and more.',
+      basis: { run: 'deep', holds: { travel_m: [3, 9] } }
+    },
+    {
       says: ['The line tells you when it’s down, and the count tells you how deep.'],
       basis: 'practice'
     }
@@ -55,6 +59,17 @@ export default {
     'Then lower the rod.',
     'Lower the rod once it’s down.',
     'Watch where the line meets the water.'
+  ],
+  proofs: [
+    {
+      id: 'deep',
+      run: uprightRun(
+        waterWith({ depth_m: ft(30), start: castOut(ft(60), 'closed') }),
+        45,
+        inTurn(held(45), pause(1)),
+        40
+      )
+    }
   ],
   builds_on: ['safety', 'one-foot'],
   cautions: [drillCautions.water],
@@ -78,7 +93,8 @@ export default {
             id: 'nearer',
             says: 'A few feet closer to you',
             holds: { travel_m: [0.7, 2.8] },
-            reply: 'Right. A tight line makes it a pendulum.'
+            reply:
+              'Right. A tight line makes it a pendulum. In {30 ft|9 m} it’s {10 ft|3 m} and more.'
           },
           {
             id: 'far',

@@ -23,6 +23,24 @@ export default [
     beginner: lift(0, 80, 2)
   },
   {
+    id: 'late-hour',
+    title: 'A late hour',
+    ask: 'From ten o’clock, lift slowly until the jig has come {3 ft|90 cm}.',
+    setup: deeperWith({ start: { bait_x_m: ft(90), slack_m: 0.05 } }),
+    plane: 'lift',
+    start: upright(30),
+    hold_s: 3,
+    goals: [
+      { kind: 'travel', target_m: 0.9144, band_m: 0.2, weight: 34 },
+      { kind: 'contact', least: 0.8, weight: 33 },
+      { kind: 'speed', most_m_s: 0.5, weight: 33 }
+    ],
+    visibility: 'seen',
+    reference: lift(30, 59, 4),
+    // Two hours for one.
+    beginner: lift(30, 90, 2)
+  },
+  {
     id: 'lift-and-follow',
     title: 'Lift and follow it down',
     ask: 'Lift the jig {6 to 18 in|15 to 45 cm} off bottom. Lower the rod as it falls.',

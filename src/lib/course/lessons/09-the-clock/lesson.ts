@@ -19,12 +19,12 @@ export default {
   id: 'the-clock',
   order: 9,
   title: 'The clock',
-  minutes: 6,
+  minutes: 7,
   about:
     'Nine is level, twelve is straight up. Far out, a late hour moves the jig most. Close in, an early one lifts it most.',
   place: deepPlace,
   objectives: [
-    'Know what one hour of lift does at nine and at eleven.',
+    'Know what an early and a late hour of lift do to the jig.',
     'Lift a jig and follow it down.'
   ],
   leaves_out: ['Hops.'],
@@ -65,7 +65,8 @@ export default {
     {
       says: [
         'Nine is level, twelve is straight up.',
-        'Your tip only moves about {9 ft|2.8 m}.',
+        'The tip only gets about {9 ft|2.8 m} from where it started.',
+        'The rest would have to be swing.',
         'Most guides see about {6 ft|1.8 m};',
         'Nine to ten:',
         'guides see about {1 ft|30 cm};'
@@ -75,6 +76,7 @@ export default {
   ],
   sets_up: [
     'From nine o’clock, lift slowly until the jig has come {2 ft|60 cm}.',
+    'From ten o’clock, lift slowly until the jig has come {3 ft|90 cm}.',
     'Lower the rod as it falls.',
     'Film your own.'
   ],
@@ -121,7 +123,8 @@ export default {
             id: 'far',
             says: '{15 ft|4.5 m} or more',
             holds: { travel_m: [4.5, 8] },
-            reply: 'Your tip only moves about {9 ft|2.8 m}.'
+            reply:
+              'The tip only gets about {9 ft|2.8 m} from where it started. The rest would have to be swing.'
           }
         ]
       }
@@ -139,7 +142,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      challenges: ['one-hour', 'lift-and-follow']
+      challenges: ['one-hour', 'late-hour', 'lift-and-follow']
     },
     {
       kind: 'feel',
@@ -153,7 +156,7 @@ export default {
         },
         {
           sign: 'Rod past eleven',
-          means: 'You’ve no sweep left. Reel down first.',
+          means: 'You’re out of sweep. Reel down first.',
           basis: 'practice'
         },
         {

@@ -114,7 +114,7 @@ export default {
         },
         {
           sign: 'No tick',
-          means: 'It never left, or it hasn’t landed.',
+          means: 'It never left, hasn’t landed, or landed soft: see if the line went slack.',
           basis: { run: 'slow', holds: { peak_height_m: [0, 0.02] } }
         },
         {

@@ -31,7 +31,10 @@ export default {
       basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
-      says: ['A slow drag pulls with less than half an ounce.', 'That takes a far harder pull.'],
+      says: [
+        'On smooth bottom a slow drag pulls with less than half an ounce.',
+        'That takes a far harder pull.'
+      ],
       // Half an ounce is 0.139 N.
       basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
     },
@@ -92,7 +95,8 @@ export default {
             id: 'half',
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
-            reply: 'That takes a far harder pull. A slow drag pulls with less than half an ounce.'
+            reply:
+              'That takes a far harder pull. On smooth bottom a slow drag pulls with less than half an ounce.'
           },
           {
             id: 'none',
@@ -126,7 +130,7 @@ export default {
       cues: [
         {
           sign: 'Everything soft and late',
-          means: 'Mono, a soft rod, or slack.',
+          means: 'Mono or fluorocarbon, a soft rod, or slack.',
           basis: { most: 'pull_N', of: ['stiff-rod', 'soft-rod'], unknowns: 'drag' }
         },
         { sign: 'Every pebble is loud', means: 'Braid carries feel best.', basis: 'practice' },

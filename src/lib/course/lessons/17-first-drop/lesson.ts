@@ -70,7 +70,7 @@ export default {
       title: 'Call it first',
       text: 'Free spool. You count 12 to bottom here.',
       question: {
-        ask: 'At 7 the line jumps. What now?',
+        ask: 'At 7 the line stops. What now?',
         hint: 'What else stops a falling jig, and how would you know?',
         practice: 'tight',
         run: free,

@@ -29,7 +29,7 @@ export default [
   {
     id: 'free-from-above',
     title: 'Change the angle',
-    ask: 'Raise the rod until it hangs. Stop. Rod down, slack. The boat would now go over it. Then lift gently, from above.',
+    ask: 'Raise the rod until the jig hangs. Stop. Rod down, slack. The boat would now go over it. Then lift gently, from above.',
     setup: hangs,
     plane: 'lift',
     start: upright(0),

@@ -38,7 +38,7 @@ export default {
   sets_up: [
     'Early in a drag, the jig hangs in rock.',
     'it hangs in the rock.',
-    'Raise the rod until it hangs.',
+    'Raise the rod until the jig hangs.',
     'Stop, give slack, shake, change the angle.'
   ],
   builds_on: ['feeling-rocks'],
@@ -116,7 +116,7 @@ export default {
         },
         {
           sign: 'No give at all',
-          means: 'Bow and snap, then the boat over it.',
+          means: 'Bow and snap (the bow-and-arrow trick), then the boat over it.',
           basis: 'practice'
         }
       ]

@@ -23,7 +23,7 @@ export default {
   about: 'The season says where to start. Then let the fish’s mood correct you.',
   place: deepPlace,
   objectives: [
-    'Pick a retrieve for what fish show, and defend it.',
+    'Pick a retrieve for what fish show, and say why.',
     'Do nothing for as long as it takes.'
   ],
   leaves_out: ['Color and scent.'],
@@ -33,7 +33,8 @@ export default {
         'The season says where to start.',
         'Then let the fish’s mood correct you.',
         'They’re there, and looking: give them time to eat.',
-        'It moves off from fish that won’t chase.',
+        'They’ve already turned down a moving jig.',
+        'Some guides do speed up; try the wait first.',
         'Fish that follow are fish you can catch.'
       ],
       basis: 'practice'
@@ -50,7 +51,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{62 °F|17 °C}. Fish follow your jig, turn away, and don’t eat.',
+      text: '{62 °F|17 °C}. On your sonar, fish follow your jig, then turn away.',
       question: {
         ask: 'What do you change?',
         hint: 'Do they chase it, or only look?',
@@ -60,7 +61,8 @@ export default {
           {
             id: 'bigger',
             says: 'Bigger moves, shorter waits',
-            reply: 'It moves off from fish that won’t chase.'
+            reply:
+              'They’ve already turned down a moving jig. Some guides do speed up; try the wait first.'
           },
           {
             id: 'smaller',

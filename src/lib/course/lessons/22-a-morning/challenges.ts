@@ -7,10 +7,10 @@ export default [
   {
     id: 'first-light',
     title: 'First light',
-    ask: '{50 °F|10 °C}, fish hardly moving, {20 ft|6 m} deep. Drag it {1 ft|30 cm}, slow, unseen, on bottom.',
+    ask: '{48 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. Drag it {1 ft|30 cm}, slow, unseen, on bottom.',
     setup: deeperWith({
       depth_m: ft(20),
-      temperature_C: 10,
+      temperature_C: 9,
       mass_kg: JIGS.half,
       start: { bait_x_m: ft(50), slack_m: 0.05 }
     }),

@@ -4,7 +4,7 @@ import { deeperWith, deepPlace, drillCautions, JIGS } from '../fathomley';
 import { lowRun, uprightRun } from '../runs';
 
 const firstLight = lowRun(
-  deeperWith({ temperature_C: 10, mass_kg: JIGS.half, start: { bait_x_m: ft(50), slack_m: 0.05 } }),
+  deeperWith({ temperature_C: 9, mass_kg: JIGS.half, start: { bait_x_m: ft(50), slack_m: 0.05 } }),
   sweep(60, 71, 3)
 );
 const breezy = lowRun(
@@ -20,7 +20,7 @@ const awake = uprightRun(
 export default {
   id: 'a-morning',
   order: 22,
-  title: 'A morning on Fathomley Water',
+  title: 'A morning on Fathomley Lake',
   minutes: 8,
   about: 'Slow at first light, then wind, then the fish wake up.',
   place: deepPlace,
@@ -107,7 +107,7 @@ export default {
         'Ten casts, then change one thing.',
         'Explain one choice to somebody.'
       ],
-      log: ['One thing that worked, one to fix', 'When you’ll check again']
+      log: ['One thing that worked, one to fix', 'When you’ll fish it again']
     }
   ]
 };
