@@ -64,8 +64,8 @@ describe('the one thing named', () => {
     ['jerked', 'jerk', 'Pull evenly: you started with a jerk. Move the tip '],
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
     ['inTimeButUneven', 'jerk', 'Pull evenly: you hurried half way. Move the tip '],
-    ['far', 'too_far', 'Stop sooner, at '],
-    ['short', 'too_short', 'Keep going, to ']
+    ['far', 'too_far', 'Same pace, but stop at '],
+    ['short', 'too_short', 'Same pace, but go on to ']
   ];
   test.each(cases)('of a hand that was %s is %s', (name, fault, change) => {
     const words = told(hands[name]);
@@ -101,7 +101,7 @@ describe('the one thing named', () => {
     const even = (to_deg: number) =>
       hand(...stillFirst, [0.5 + (to_deg - 55) / pace_deg_s, to_deg]);
     const { change } = told(even(74));
-    expect(change).toMatch(/^Stop sooner, at 1\sft\s\d\sin of tip, in about \d(\.5)?\ss\.$/);
+    expect(change).toMatch(/^Same pace, but stop at 1\sft\s\d\sin of tip\.$/);
     const solved = advice?.move;
     if (solved?.kind !== 'sweep') throw new Error('one sweep does it');
     expect(told(even(solved.to_deg)).marks).toBe(100);
@@ -160,7 +160,7 @@ describe('what happened', () => {
     expect(words.did).toMatch(
       /^You moved the tip \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
     );
-    expect(words.change).toMatch(/^Stop sooner, at \d\d\scm of tip, in about \d(\.5)?\ss\.$/);
+    expect(words.change).toMatch(/^Same pace, but stop at \d\d\scm of tip\.$/);
   });
 
   test('says where the jig left the bottom, as the trace has it, and not when as well', () => {

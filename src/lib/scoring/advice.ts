@@ -1,7 +1,7 @@
 import type { Move } from '../model';
 import { callAdvice } from './call';
 import type { Challenge } from './challenge';
-import { changeSentence } from './change-sentence';
+import { atOwnPace, changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
@@ -138,7 +138,8 @@ function oneTurn(
   const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
   const named = isNamed ? correction : null;
   const words = changeSentence(fault, result, units, named);
-  return { words, move: named && (advisedMove(challenge, named)?.move ?? null) };
+  const asSaid = named && atOwnPace(fault, result, named);
+  return { words, move: asSaid && (advisedMove(challenge, asSaid)?.move ?? null) };
 }
 
 /** One step of the challenge's own move, for who did another one: a fix is one thing to change. */

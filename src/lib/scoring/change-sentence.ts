@@ -41,7 +41,7 @@ export function changeSentence(
   const hand = tipMotionOf(result);
   const place = correction && PLACE[fault];
   if (place && isPaceRight(hand, correction))
-    return `${ADVICE[fault](hand, units)}, ${place} ${tipWay(correction, units)} of tip, ${tipTime(correction)}.`;
+    return `Same pace, but ${place} ${tipWay(correction, units)} of tip.`;
   const isFarToo =
     fault === 'too_fast' &&
     correction &&
@@ -52,8 +52,18 @@ export function changeSentence(
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 
-/** Where to stop, for whom only that was wrong. */
-const PLACE: Partial<Record<Fault, string>> = { too_far: 'at', too_short: 'to' };
+/** Where to stop, for whom only that was wrong: no time, since a button turns at its own pace. */
+const PLACE: Partial<Record<Fault, string>> = { too_far: 'stop at', too_short: 'go on to' };
+
+/** The correction for who went on or stopped short at a pace that does it: as far as it, at that pace. */
+export function atOwnPace(fault: Fault, made: Result, correction: Correction): Correction {
+  const hand = tipMotionOf(made);
+  const { move, tipTravel_m } = correction;
+  const isTurn = move.kind === 'sweep' || move.kind === 'lift';
+  if (!PLACE[fault] || !isTurn || !isPaceRight(hand, correction)) return correction;
+  const duration_s = (hand.duration_s * tipTravel_m) / tipTravel(made);
+  return { ...correction, duration_s, move: { ...move, duration_s } };
+}
 
 /** No faster at its fastest than the move that does it, and slower does it too. */
 function isPaceRight({ peakSpeed_m_s }: TipMotion, { isSlowToo, result }: Correction): boolean {
