@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { parseSetup, type RodInput } from '../../src/lib/model';
 import {
+  aimWords,
   describeTry,
   formatLength,
   gradeTry,
   solveCorrection,
   type Challenge
 } from '../../src/lib/scoring';
+import { allLessons } from '../../src/lib/course';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/sandbox/grip';
 import { faultOf, type Fault } from '../../src/lib/scoring/fault';
 import { tied } from '../tied';
@@ -76,15 +78,35 @@ describe('the one thing named', () => {
   test('of a hand that was right is nothing: neither what to change nor that it kept to the bottom', () => {
     const words = told(hands.right);
     expect(words).toMatchObject({ fault: 'none', marks: 100, change: '', why: '' });
-    expect(words.did).toMatch(
-      /^You moved the tip 1\sft\s2\sin and the jig 1\sft, within [\d½]+\sin of the 1\sft asked\.$/
-    );
+    expect(words.did).toMatch(/^You moved the tip 1\sft\s2\sin and the jig 1\sft: on the mark\.$/);
     // Beside something that was missed it says which of both it was.
     expect(told(hands.far).why).toBe('It stayed on bottom.');
   });
 
   test('a tip that went toward the jig is said to have', () => {
     expect(told(hands.towards).did).toMatch(/^You moved the tip .* toward the jig; the jig stayed/);
+  });
+
+  test('who passed, and not clean, is told what it cost, and the whole fix apart', () => {
+    const { result, grade } = gradeTry(drag, hands.inTimeButUneven);
+    const words = describeTry(drag, { result, grade }, 'imperial', advice);
+    expect(words.cost).toBe('You hurried half way.');
+    expect(words.change).toMatch(/^Pull evenly: .* Move the tip 1\sft/);
+  });
+
+  test('stands short beside the rod of the next try, and not where it would answer the call', () => {
+    const aim = (input: RodInput) => aimWords(drag, gradeTry(drag, input), 'imperial', advice);
+    expect(aim(hands.fast)).toMatch(/^Aim: tip 1\sft\s\d\sin, in about \d(\.5)?\ss\.$/);
+    expect(aim(hands.far)).toMatch(/^Aim: tip 1\sft\s\d\sin, same pace\.$/);
+    expect(aim(hands.hurriedAtTheEnd)).toMatch(/^Aim: tip 1\sft.*, evenly, in about/);
+    expect(aim(hands.right)).toBe('');
+    const down = allLessons()
+      .flatMap(({ challenges }) => challenges)
+      .find(({ id }) => id === 'count-it-down');
+    if (!down) throw new Error('no such challenge');
+    const early = gradeTry(down, down.beginner);
+    expect(aimWords({ ...down, visibility: 'unseen' }, early, 'imperial', null)).toBe('');
+    expect(aimWords({ ...down, visibility: 'seen' }, early, 'imperial', null)).not.toBe('');
   });
 
   test('what lies a hair outside its limit is not told that there is nothing to change', () => {
@@ -146,7 +168,7 @@ describe('the one thing named', () => {
 describe('what happened', () => {
   test('is told with tip, jig and distance from what was asked', () => {
     expect(told(hands.right).did).toMatch(
-      /^You moved the tip 1\sft\s\d\sin and the jig (1\sft|11\sin), within [\d½]+\sin of the 1\sft asked\.$/
+      /^You moved the tip 1\sft\s\d\sin and the jig (1\sft|11\sin): on the mark(, give or take [\d½]+\sin)?\.$/
     );
     expect(told(hands.far).did).toMatch(
       /^You moved the tip 2\sft.* and the jig 2\sft.*: 1\sft.* too far\.$/

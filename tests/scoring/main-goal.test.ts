@@ -96,7 +96,7 @@ test('a distance that was right is not called wrong where something else was not
   expect(graded.grade.goals.find(({ goal }) => goal.kind === 'travel')?.met).toBe(1);
   const { did } = describeTry(rocks.challenge, graded, 'imperial', null);
   expect(did).toMatch(
-    /the jig 3\sft.*, within 6\sin of the 3\sft asked; it touched 1 of 3 rocks\.$/
+    /the jig 3\sft.*: on the mark, give or take 6\sin; it touched 1 of 3 rocks\.$/
   );
 });
 

@@ -218,7 +218,7 @@ describe('a result does not contradict itself', () => {
   test('a hook set is told of first, and then how far the rod brought the jig', () => {
     const { challenge } = tried('reel-down-and-sweep', sweep(60, 61, 1));
     expect(tried('reel-down-and-sweep', challenge.reference).words.did).toMatch(
-      /^You set .* after the bite\. The rod moved the jig 1\sft.*, within \d\sin of the 2\sft asked\. The reel dragged it .*\.$/
+      /^You set .* after the bite\. The rod moved the jig 1\sft.*: on the mark, give or take \d\sin\. The reel dragged it .*\.$/
     );
   });
 
@@ -228,6 +228,6 @@ describe('a result does not contradict itself', () => {
       challengeNamed('reel-takes-slack').reference
     );
     const { goal, value } = graded.grade.goals[0];
-    expect(words.did).toContain(`the jig ${wordsOf(goal, value, 'imperial').reached},`);
+    expect(words.did).toContain(`the jig ${wordsOf(goal, value, 'imperial').reached}:`);
   });
 });

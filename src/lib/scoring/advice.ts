@@ -1,7 +1,7 @@
-import type { Move } from '../model';
-import { callAdvice } from './call';
+import type { Move, Result } from '../model';
+import { callAdvice, callMiss, type CallGrade } from './call';
 import type { Challenge } from './challenge';
-import { atOwnPace, changeSentence } from './change-sentence';
+import { aimSentence, atOwnPace, changeSentence, costSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
@@ -47,6 +47,10 @@ export function advisedMove(
 export interface Advice {
   words: string;
   move: Move | null;
+  /** As short as it stands beside the rod in the next try. */
+  aim: string;
+  /** What it cost, without what to do about it: for who passed; '' where what was missed says it. */
+  cost: string;
 }
 
 /**
@@ -59,8 +63,7 @@ export function adviceFor(
   units: Units,
   correction?: Correction | null
 ): Advice {
-  if (grade.call && isCallTheFix(grade))
-    return { words: callAdvice(grade.call, result, units), move: null };
+  if (grade.call && isCallTheFix(grade)) return callFix(grade.call, result, units);
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
   const lead = isIdle ? null : goalToFix(graded);
@@ -69,17 +72,31 @@ export function adviceFor(
     return oneTurn(fault, challenge, graded, units, correction);
   const named = lead ? null : rightPlace(challenge, units);
   if (named && fault !== 'none')
-    return { words: named, move: advisedMove(challenge, correction)?.move ?? null };
+    return fix(named, advisedMove(challenge, correction)?.move ?? null);
   const words = lead
     ? `${adviceOf(lead, graded.result)}.`
     : changeSentence(fault, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
-  if (!isKnown && !lead) return { words, move: null };
+  const cost = lead ? '' : costSentence(fault, graded.result);
+  if (!isKnown && !lead) return { ...fix(words), cost };
   const part = lead ? adviceStepOf(lead, graded.result) : FAULT_STEPS[fault];
   const next = part && nextStep(challenge, graded, units, part);
-  if (!next) return { words, move: null };
+  if (!next) return { ...fix(words), cost };
   // What takes two steps says by them what was missed.
-  return isIdle || next.count > 1 ? next : { words: `${words} ${next.words}`, move: next.move };
+  const said = isIdle || next.count > 1 ? next.words : `${words} ${next.words}`;
+  return { words: said, move: next.move, aim: next.words, cost };
+}
+
+/** One whose words are all there is to it. */
+const fix = (words: string, move: Move | null = null): Advice => ({
+  words,
+  move,
+  aim: words,
+  cost: ''
+});
+
+function callFix(call: CallGrade, result: Result, units: Units): Advice {
+  return { ...fix(callAdvice(call, result, units)), cost: callMiss(call, result, units) };
 }
 
 /** The step that is named with what is read from the hand. */
@@ -134,12 +151,17 @@ function oneTurn(
   correction?: Correction | null
 ): Advice {
   // A hair outside costs a mark and no advice, and is told as that.
-  if (fault === 'none' && !isAsAsked(grade)) return { words: HARDLY, move: null };
+  if (fault === 'none' && !isAsAsked(grade)) return { ...fix(HARDLY), aim: '', cost: HARDLY };
   const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
   const named = isNamed ? correction : null;
   const words = changeSentence(fault, result, units, named);
   const asSaid = named && atOwnPace(fault, result, named);
-  return { words, move: asSaid && (advisedMove(challenge, asSaid)?.move ?? null) };
+  return {
+    words,
+    move: asSaid && (advisedMove(challenge, asSaid)?.move ?? null),
+    aim: named ? aimSentence(fault, named, asSaid !== named, units) : words,
+    cost: costSentence(fault, result)
+  };
 }
 
 /** One step of the challenge's own move, for who did another one: a fix is one thing to change. */
@@ -148,7 +170,7 @@ function nextStep(
   { result }: GradedRun,
   units: Units,
   part: StepPart
-): (Advice & { count: number }) | null {
+): { words: string; move: Move; count: number } | null {
   const advised = advisedMove(challenge);
   const step = advised && stepAt(advised.steps, part);
   if (!step || isSameSteps(challenge.setup, result, advised.move)) return null;

@@ -93,12 +93,27 @@ export function callAdvice({ guess }: CallGrade, result: Result, units: Units): 
   if (guess.kind === 'down') return `${said} Watch the line: it goes slack when the jig is down.`;
   if (guess.kind === 'travel' && !isLiftRight(guess, result))
     return `${said} Feel whether it is still on the bottom.`;
+  const miss = callMiss({ guess }, result, units);
+  return guess.kind === 'travel'
+    ? `${miss} Feel where it starts and stops.`
+    : `${miss} Count its fall: a higher hop falls longer.`;
+}
+
+/** What was wrong with a call, and no more. */
+export function callMiss(
+  { guess }: Pick<CallGrade, 'guess'>,
+  result: Result,
+  units: Units
+): string {
+  if (!guess) return 'You made no call.';
+  if (guess.kind === 'down') return guessWords(guess, result, units);
+  if (guess.kind === 'travel' && !isLiftRight(guess, result))
+    return guessWords(guess, result, units);
   const off_m = offBy(guess, result);
   const off = formatLength(Math.abs(off_m), units);
-  if (guess.kind === 'travel')
-    return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}. Feel where it starts and stops.`;
+  if (guess.kind === 'travel') return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}.`;
   const rose = formatLength(result.peak_height_m, units);
-  return `Your call was ${off} too ${off_m > 0 ? 'high' : 'low'}: it rose ${rose}. Count its fall: a higher hop falls longer.`;
+  return `Your call was ${off} too ${off_m > 0 ? 'high' : 'low'}: it rose ${rose}.`;
 }
 
 /** What one would call who saw the try. */

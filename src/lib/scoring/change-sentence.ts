@@ -83,6 +83,26 @@ export function moveSentence(correction: Correction, units: Units): string {
   return `Move the tip ${tipWay(correction, units)}${slowly}, ${tipTime(correction)}.`;
 }
 
+/** The same as it stands beside the rod in the next try: "Aim: tip 2 ft 1 in, in about 3.5 s." */
+export function aimSentence(
+  fault: Fault,
+  correction: Correction,
+  isAtOwnPace: boolean,
+  units: Units
+): string {
+  const evenly = fault === 'jerk' ? 'evenly, ' : '';
+  const pace = isAtOwnPace ? 'same pace' : `${evenly}${tipTime(correction)}`;
+  return `Aim: tip ${tipWay(correction, units)}, ${pace}.`;
+}
+
+/** What the hand did that cost marks, for who passed; '' where what was missed is told with its figure. */
+export function costSentence(fault: Fault, result: Result): string {
+  const { duration_s, peakAt } = tipMotionOf(result);
+  if (fault === 'jerk') return `You ${burstAt(peakAt)}.`;
+  if (fault === 'too_fast') return `A bit quick: the tip took ${formatTime(duration_s)}.`;
+  return fault === 'ran_on' ? 'At that pace it kept going.' : '';
+}
+
 function burstAt(share: number): string {
   if (share < 1 / 3) return 'started with a jerk';
   return share > 2 / 3 ? 'hurried at the end' : 'hurried half way';

@@ -1,5 +1,6 @@
 import { isOffBottom, liftsOf, OFF_BOTTOM_M, type Hop, type Lift, type Result } from '../model';
 import { adviceFor } from './advice';
+import { askedOf, asksCall } from './guess';
 import type { Challenge } from './challenge';
 import {
   formatAsked,
@@ -27,6 +28,8 @@ export interface Feedback {
   did: string;
   why: string;
   change: string;
+  /** Of a try that passed and was not clean: what cost the marks, instead of the whole fix. */
+  cost: string;
 }
 
 /** Sooner than this nobody tells from the start of the move, s. */
@@ -48,7 +51,23 @@ export function describeTry(
   const was = ground ? `It was ${ground}. ` : '';
   const slack = slackSentence(challenge, graded, units);
   const why = `${was}${slack}${whySentence(challenge, graded, units, about?.goal)}`.trim();
-  return { did, why, change: adviceFor(challenge, graded, units, correction).words };
+  const { words: change, cost } = adviceFor(challenge, graded, units, correction);
+  return { did, why, change, cost };
+}
+
+/**
+ * What the last try says to do in the next, short; '' where that was clean, or where it would answer the call:
+ * who counts as told has not seen the line go slack.
+ */
+export function aimWords(
+  challenge: Challenge,
+  graded: GradedRun,
+  units: Units,
+  correction?: Correction | null
+): string {
+  const isHidden = challenge.visibility !== 'seen';
+  if (isHidden && asksCall(challenge) && askedOf(challenge) === 'down') return '';
+  return adviceFor(challenge, graded, units, correction).aim;
 }
 
 /** The goal that a try is about, where it is not how far the jig went alone, and its sentence. */
@@ -139,8 +158,8 @@ function besideAsked({ goal, value, met }: GoalGrade, units: Units): string {
   if (goal.kind !== 'travel') return '';
   const over_m = value - goal.target_m;
   if (met === 1) {
-    const within = formatLength(goal.band_m, units);
-    return `, within ${within} of the ${formatAsked(goal.target_m, units)} asked`;
+    const isExact = formatLength(value, units) === formatAsked(goal.target_m, units);
+    return `: on the mark${isExact ? '' : `, give or take ${formatLength(goal.band_m, units)}`}`;
   }
   // Both as they are told, so that the reader's sum comes out.
   const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
@@ -209,8 +228,14 @@ function whySentence(
   if (first) return joined(first, miss);
   const hasSkipped = lifts.length > 0;
   if (hasSkipped && miss) return joined(SKIPPED, miss.replace(/^but /, 'and '));
-  if (hasSkipped) return `${skippedWords(units)}.`;
+  if (hasSkipped) return `${skippedWords(units)}.${stillDown(grade)}`;
   return isAsAsked(grade) ? '' : joined(STAYED, miss);
+}
+
+/** Whether a skip was good or bad, where staying down was asked. */
+function stillDown({ goals }: Grade): string {
+  const isKept = goals.some(({ goal, met }) => goal.kind === 'contact' && met === 1);
+  return isKept ? ' That’s still on bottom.' : '';
 }
 
 /** Clauses that go on are one sentence. */

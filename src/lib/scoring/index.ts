@@ -45,7 +45,7 @@ export {
   tipTravel
 } from './run-measures';
 export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
-export { describeTry, skippedWords, type Feedback } from './feedback';
+export { aimWords, describeTry, skippedWords, type Feedback } from './feedback';
 export { adviceFor, advisedMove, type Advice } from './advice';
 export { PRESSED_S, STILL_S, TOUCH_TIP_M, TryEnd } from './try-end';
 export { moveSentence } from './change-sentence';

@@ -7,7 +7,8 @@ import GradeView from '../../../src/lib/app/try/GradeView.svelte';
 const feedback = {
   did: 'The tip went 2 ft and the bait 1 ft 9 in.',
   why: 'It left the bottom at 0.4 s.',
-  change: 'Move the tip 1 ft 1 in slowly, in about 2 s.'
+  change: 'Pull evenly. Move the tip 1 ft 1 in slowly, in about 2 s.',
+  cost: ''
 };
 
 function grade(travelMarks: number, done = 1): Grade {
@@ -55,7 +56,7 @@ describe('the grade', () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await expect.element(page.getByText('43 of 100')).toBeVisible();
     await expect.element(page.getByText('Not yet: you need 75')).toBeVisible();
-    for (const sentence of Object.values(feedback)) {
+    for (const sentence of [feedback.did, feedback.why, feedback.change]) {
       await expect.element(page.getByText(sentence)).toBeVisible();
     }
   });
@@ -82,6 +83,19 @@ describe('the grade', () => {
     await expect.element(page.getByText('Passed, but not clean')).toBeVisible();
     await expect.element(page.getByText('Passed', { exact: true })).not.toBeInTheDocument();
     await expect.element(page.getByText(/Not yet/)).not.toBeInTheDocument();
+  });
+
+  test('tells who passed what it cost, and the whole fix on demand', async () => {
+    const cost = 'You hurried half way.';
+    await render(GradeView, {
+      grade: grade(50),
+      feedback: { ...feedback, cost },
+      units: 'imperial'
+    });
+    await expect.element(page.getByText(cost)).toBeVisible();
+    await expect.element(page.getByText(feedback.change)).not.toBeVisible();
+    await openMarks();
+    await expect.element(page.getByText(`For 100: ${feedback.change}`)).toBeVisible();
   });
 
   test('shows each goal: what was asked, what was reached and what it cost', async () => {

@@ -1,3 +1,4 @@
+export { default as Aim } from './Aim.svelte';
 export { default as Attempt } from './AttemptLater.svelte';
 export { default as CastSketch } from './CastSketch.svelte';
 export { default as Compared } from './Compared.svelte';
