@@ -41,7 +41,7 @@ export function changeSentence(
   const hand = tipMotionOf(result);
   const place = correction && PLACE[fault];
   if (place && isPaceRight(hand, correction))
-    return `Same pace, but ${place} ${tipWay(correction, units)} of tip.`;
+    return placeSentence(place, result, units, correction);
   const isFarToo =
     fault === 'too_fast' &&
     correction &&
@@ -52,17 +52,42 @@ export function changeSentence(
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 
-/** Where to stop, for whom only that was wrong: no time, since a button turns at its own pace. */
-const PLACE: Partial<Record<Fault, string>> = { too_far: 'stop at', too_short: 'go on to' };
+/** Where to stop, for whom only that was wrong. */
+const PLACE: Partial<Record<Fault, { alone: string; atOwnPace: string }>> = {
+  too_far: { alone: 'Stop sooner, at', atOwnPace: 'stop at' },
+  too_short: { alone: 'Keep going, to', atOwnPace: 'go on to' }
+};
+/** Slower than the correction by more than this, a hand is told its time. */
+const OWN_PACE = 1.5;
 
-/** The correction for who went on or stopped short at a pace that does it: as far as it, at that pace. */
+function placeSentence(
+  { alone, atOwnPace }: { alone: string; atOwnPace: string },
+  result: Result,
+  units: Units,
+  correction: Correction
+): string {
+  const way = `${tipWay(correction, units)} of tip`;
+  return timeAtOwnPace(result, correction) <= OWN_PACE * correction.duration_s
+    ? `Same pace, but ${atOwnPace} ${way}.`
+    : `${alone} ${way}, ${tipTime(correction)}.`;
+}
+
+/**
+ * The correction for who went on or stopped short at a pace that does it: as far as it, at that pace and
+ * not in its time, since a button turns the rod at its own.
+ */
 export function atOwnPace(fault: Fault, made: Result, correction: Correction): Correction {
-  const hand = tipMotionOf(made);
-  const { move, tipTravel_m } = correction;
+  const { move } = correction;
   const isTurn = move.kind === 'sweep' || move.kind === 'lift';
-  if (!PLACE[fault] || !isTurn || !isPaceRight(hand, correction)) return correction;
-  const duration_s = (hand.duration_s * tipTravel_m) / tipTravel(made);
+  if (!PLACE[fault] || !isTurn || !isPaceRight(tipMotionOf(made), correction)) return correction;
+  const duration_s = timeAtOwnPace(made, correction);
+  if (duration_s > OWN_PACE * correction.duration_s) return correction;
   return { ...correction, duration_s, move: { ...move, duration_s } };
+}
+
+/** How long the correction's way takes at the pace of this hand, s. */
+function timeAtOwnPace(made: Result, { tipTravel_m }: Correction): number {
+  return (tipMotionOf(made).duration_s * tipTravel_m) / tipTravel(made);
 }
 
 /** No faster at its fastest than the move that does it, and slower does it too. */

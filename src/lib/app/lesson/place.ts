@@ -14,8 +14,8 @@ export function watchPlace(stations: Iterable<Element>, tell: (id: string) => vo
   return () => observer.disconnect();
 }
 
-/** Waters above are put up as they come near, and push the station down: so long it is held, ms. */
-const SETTLES_MS = 1500;
+/** Waters above are put up as they come near, and push the station down: so long it is held, from far away too, ms. */
+const SETTLES_MS = 5000;
 const HANDS = ['wheel', 'touchstart', 'pointerdown', 'keydown'] as const;
 
 /** Brings a station to the top of the window, and the keys to its heading. */

@@ -16,13 +16,13 @@ export default [
   {
     id: 'through-the-slack',
     title: 'Through the slack',
-    ask: 'There’s slack in the line. Move the jig {1 ft|30 cm} anyway, within {2 in|6 cm}.',
+    ask: 'There’s slack in the line. Move the jig {1 ft|30 cm} anyway, within {2 in|5 cm}.',
     setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.4 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 3,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.06, weight: 34 },
+      { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 34 },
       { kind: 'contact', least: 0.9, weight: 33 },
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
