@@ -48,7 +48,8 @@ test.each(cases)('$id: what is asked tells the limits of the table ($units)', (o
     `${formatLength(low_m ?? NaN, one.units)} to ${formatLength(high_m ?? NaN, one.units)}`
   );
   const said = inUnits(one.challenge.ask, one.units).replaceAll('\u00a0', ' ');
-  const [, way, within] = /(?:Drag|Move) the jig (.+?)(?: anyway)?, within ([^.,]+)[.,]/.exec(said) ?? [];
+  const [, way, within] =
+    /(?:Drag|Move) the jig (.+?)(?: anyway)?, within ([^.,]+)[.,]/.exec(said) ?? [];
   const [, low, high] = /, between (.+) and (.+?)\. /.exec(said) ?? [];
   const limits = within
     ? [readLength(way) - readLength(within), readLength(way) + readLength(within)]
