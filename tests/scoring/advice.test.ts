@@ -33,7 +33,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
     ['stroke', /Lift the tip quickly to 11:30 on the clock\.$/],
     [
       'reel-takes-slack',
-      /^Reel up the slack while the jig sits still\. Tap Reel in, about half a turn, until the next button lights\.$/
+      /^Reel up the slack while the jig sits still\. Hold Reel in for about 0\.5\ss, until the next button lights\.$/
     ],
     ['count-it-down', /^Wait until the line stops running out\. Count to 6\.$/],
     ['three-hops-sideways', /Snap the tip 1\sft\s3\sin\.$/]
