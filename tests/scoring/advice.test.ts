@@ -44,7 +44,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
   test('before the rod has gone forward, that is said with the reel after it', () => {
     const { words } = said(challenge('reel-takes-slack'), sweep(60, 78, 4));
     expect(words).toMatch(
-      /^Swing the tip forward 2\sft, in 2\ss, then tap Reel in, about half a turn, until the next button lights\.$/
+      /^Swing the tip forward 2\sft, in 2\ss, then hold Reel in for about 0\.5\ss, until the next button lights\.$/
     );
   });
 });

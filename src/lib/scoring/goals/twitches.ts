@@ -41,7 +41,10 @@ export const twitches = goalKind({
   advice: ({ count }, _, result) => {
     const draws = countDraws(result);
     if (draws >= count) return 'Rest a moment after each twitch';
-    if (draws > 0) return 'Twitch it more often';
+    if (draws > 0) {
+      const more = count - draws === 1 ? 'one more time' : `${count - draws} more times`;
+      return `Twitch it ${more}, and lower the tip after each`;
+    }
     return countSmallDraws(result) > 0
       ? 'Twitch it a little farther'
       : 'Twitch the tip, and give the line back each time';
