@@ -224,7 +224,7 @@ test(
     await visit(page, '/');
     await expect(page.getByText(/^Finish “One foot”/)).toBeVisible();
     await visit(page, ADDRESS);
-    await end.getByRole('link', { name: 'Skip to: Your hand’s ruler' }).click();
+    await end.getByRole('link', { name: 'Skip to: Lesson 2, Your hand’s ruler' }).click();
     await expect(page).toHaveURL(/your-hands-ruler/);
     await visit(page, '/lessons');
     await expect(page.getByText('1 not passed yet, 3 skipped')).toBeVisible();

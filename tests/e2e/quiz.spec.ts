@@ -113,7 +113,7 @@ test.describe('without a connection', () => {
       await beginLesson(page);
       await page.locator('section#predict').getByRole('radio').nth(1).check();
       await page.getByRole('button', { name: 'Lock it in' }).click();
-      await page.getByRole('link', { name: 'Skip to: Your hand’s ruler' }).click();
+      await page.getByRole('link', { name: 'Skip to: Lesson 2, Your hand’s ruler' }).click();
       await page.goto('/quiz');
       await page.evaluate(() => navigator.serviceWorker.ready);
       await context.setOffline(true);

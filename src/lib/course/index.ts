@@ -28,7 +28,7 @@ export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill } from './drills';
 export { figureWords, seenFigureWords, toldFigures } from './figure-words';
 export { glossary } from './glossary';
-export { lessonNumber } from './lesson-number';
+export { lessonNumber, nameInOrder } from './lesson-number';
 export { isBlank, nthTry, taskIdOf, tryNamed } from './nth-try';
 export { PHASES, TRIES } from './phases';
 export { RETRIEVES, type Retrieve } from './retrieves';

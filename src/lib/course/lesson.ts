@@ -66,8 +66,8 @@ export interface Lesson extends Omit<Parsed, 'sections' | 'proofs'> {
 /** A lesson as its page is told of it. */
 export interface ToldLesson {
   lesson: Lesson;
-  /** The one after it; null after the last. */
-  next: Pick<Lesson, 'id' | 'title'> | null;
+  /** The one after it, by its number and title; null after the last. */
+  next: (Pick<Lesson, 'id'> & { name: string }) | null;
 }
 
 /** What a lesson's folder gives: nothing in it is trusted before parseLesson. */

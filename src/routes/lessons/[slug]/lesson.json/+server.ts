@@ -1,4 +1,4 @@
-import { allLessons, findLesson, type ToldLesson } from '$lib/course';
+import { allLessons, findLesson, nameInOrder, type ToldLesson } from '$lib/course';
 import { error, json } from '@sveltejs/kit';
 import type { RequestHandler } from './$types';
 
@@ -9,6 +9,6 @@ export const GET: RequestHandler = ({ params }) => {
   const lesson = findLesson(params.slug, allLessons());
   if (!lesson) error(404, `There’s no lesson "${params.slug}".`);
   const next = allLessons()[allLessons().indexOf(lesson) + 1];
-  const told: ToldLesson = { lesson, next: next ? { id: next.id, title: next.title } : null };
+  const told: ToldLesson = { lesson, next: next ? { id: next.id, name: nameInOrder(next) } : null };
   return json(told);
 };
