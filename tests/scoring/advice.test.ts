@@ -49,6 +49,17 @@ describe('the one step that is to change is said by hours and halves, turns of t
   });
 });
 
+test('onto a jig that the boat drifts to, the reel comes before the rod, however far that went', () => {
+  const asked = challenge('drifting-onto');
+  const rodAlone = [sweep(60, 75, 2), sweep(60, 78, 2)].map((pull) =>
+    inTurn(sweep(60, 60, 0.1), pause(5), pull)
+  );
+  for (const move of rodAlone) {
+    const { words } = said(asked, move);
+    expect(words).toMatch(/^Reel up what the boat gives, then move the rod\./);
+  }
+});
+
 test('of a pull too far before the reel, the pull is told first', () => {
   const far = inTurn(sweep(60, 92, 1), pause(0.5), sweep(92, 60, 1.5));
   const { words } = said(challenge('reel-takes-slack'), far);
@@ -91,14 +102,14 @@ test('where a bite decides, advice gives no count for the wait', () => {
 });
 
 test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {
-  const asked = challenge('drifting-onto');
+  const asked = challenge('drifting-away');
   const graded = gradeTry(asked, asked.reference);
   const still = gradeTry({ ...asked, setup: { ...asked.setup, drift_m_s: 0 } }, asked.reference);
   // The line's pull bends the rod alike to half an inch.
   const [hand_m, still_m] = [handRun(asked, graded.result), still.result].map(tipTravel);
   expect(Math.abs(hand_m - still_m)).toBeLessThan(INCH_M / 2);
   expect(describeTry(asked, graded, 'imperial', null).did).toMatch(
-    /^You moved the tip 1\sft\s8\sin/
+    /^You moved the tip 1\sft\s1\sin/
   );
 });
 

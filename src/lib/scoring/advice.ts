@@ -204,6 +204,9 @@ function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
   const [worst] = grade.goals
     .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result) !== null)
     .sort((a, b) => marksLost(b) - marksLost(a));
+  // What the boat gives is there before the rod is moved.
+  const first = grade.goals.find(({ goal }) => goal.kind === 'reeled' && goal.given_by === 'boat');
+  if (first && marksLost(first) > 0) return first;
   if (worst?.goal.kind === 'reeled' && isPullAmiss(grade)) return null;
   return worst && marksLost(worst) > 0 && adviceOf(worst, result) !== null ? worst : null;
 }

@@ -12,7 +12,13 @@ export const DRAGGED_M = 0.05;
 
 /** Line that the reel takes in while the bait lies still, m. */
 export const reeled = goalKind({
-  schema: v.strictObject({ kind: v.literal('reeled'), least_m: numberIn(0.05, 30), weight }),
+  schema: v.strictObject({
+    kind: v.literal('reeled'),
+    least_m: numberIn(0.05, 30),
+    /** What gives the slack, where it is not the rod that goes forward. */
+    given_by: v.optional(v.literal('boat')),
+    weight
+  }),
   figure: {
     unit: 'm',
     name: 'Slack reeled in',
@@ -45,14 +51,19 @@ export const reeled = goalKind({
     if (value < DRAGGED_M) return 'the reel took up no slack';
     return `the reel took up ${formatBeside(value, [least_m, Infinity], length)} of slack, not ${length(least_m)}`;
   },
-  advice: ({ least_m }, value, result, met) => {
-    if (hasDragged(least_m, value, met)) return 'Stop reeling as soon as the line is tight';
+  advice: ({ least_m, given_by }, value, result, met) => {
+    const isDragged = hasDragged(least_m, value, met);
+    if (given_by === 'boat')
+      return isDragged
+        ? 'Wait for slack, and stop reeling as soon as the line is tight'
+        : 'Reel up what the boat gives, then move the rod';
+    if (isDragged) return 'Stop reeling as soon as the line is tight';
     return isTurnedBack(result)
       ? 'Reel up the slack while the jig sits still'
       : 'The reel has slack to take only once the rod has gone forward';
   },
-  step: ({ least_m }, value, result, met) =>
-    isTurnedBack(result) || hasDragged(least_m, value, met) ? 'reel' : 'back'
+  step: ({ least_m, given_by }, value, result, met) =>
+    given_by || isTurnedBack(result) || hasDragged(least_m, value, met) ? 'reel' : 'back'
 });
 
 /** Until the tip has given line back there is no slack to reel in. */

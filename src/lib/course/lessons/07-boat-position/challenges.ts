@@ -1,6 +1,6 @@
 import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { lowToTheSide, sweep } from '../../retrieves/moves';
+import { inTurn, lowToTheSide, pause, reel, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
 
 export default [
@@ -25,19 +25,20 @@ export default [
   {
     id: 'drifting-onto',
     title: 'Drifting onto it',
-    ask: 'The boat drifts onto your jig. Move it {1 ft|30 cm} anyway, on bottom.',
-    setup: deeperWith({ start: { bait_x_m: ft(50), slack_m: 0.05 }, more: { drift_m_s: 0.06 } }),
+    ask: 'The boat drifts onto your jig. Wait 5 seconds: it gives you slack. Reel that up, jig still. Then drag {1 ft|30 cm}, on bottom.',
+    setup: deeperWith({ start: { bait_x_m: ft(50), slack_m: 0.05 }, more: { drift_m_s: 0.1 } }),
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 2,
+    longest_pause_s: 10,
     goals: [
-      { kind: 'travel', target_m: 0.3048, band_m: 0.08, weight: 34 },
-      { kind: 'contact', least: 0.9, weight: 33 },
-      { kind: 'speed', most_m_s: 0.4, weight: 33 }
+      { kind: 'travel', target_m: 0.3048, band_m: 0.1, weight: 34 },
+      { kind: 'reeled', least_m: 0.25, given_by: 'boat', weight: 33 },
+      { kind: 'contact', least: 0.9, weight: 33 }
     ],
     visibility: 'half_seen',
-    reference: sweep(60, 75, 3),
-    // As from a boat that stays: the drift takes it.
-    beginner: sweep(60, 67, 3)
+    reference: inTurn(sweep(60, 60, 0.1), pause(5), reel(0.4, 0.5), sweep(60, 78, 2)),
+    // The rod outruns the boat, and the reel takes nothing.
+    beginner: sweep(60, 90, 2)
   }
 ] satisfies Challenge[];

@@ -57,6 +57,9 @@ export default {
   sets_up: [
     'The wind drifts you onto the jig, {half a foot|15 cm} a second.',
     'The boat drifts away from your jig.',
+    'The boat drifts onto your jig.',
+    'it gives you slack.',
+    'Reel that up, jig still.',
     'Reel, or turn the boat around.',
     'Bow into the wind, held on the trolling motor.',
     'Cast ahead or across, never over anyone.'
