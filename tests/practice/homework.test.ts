@@ -117,6 +117,14 @@ describe('homework', () => {
     );
   });
 
+  test('with an answer to a question that is asked no more is read, without that answer', () => {
+    const asked = { ...assignment, objectives: [...assignment.objectives, 'slack'] };
+    const gone = { ...result.answers[0], item: 'order-slack', given: ['a', 'b', 'c'] };
+    const answers = [...result.answers, gone];
+    const { objectives } = gradeHomework({ ...result, assignment: asked, answers });
+    expect(objectives.map(({ answered }) => answered)).toEqual([3, 0, 0]);
+  });
+
   test('of the first version, made before there were questions, is read', () => {
     const packets = JSON.parse(
       readFileSync(new URL('./packets-version-1.json', import.meta.url), 'utf8')

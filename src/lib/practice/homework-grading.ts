@@ -1,4 +1,4 @@
-import type { Item, Judgement } from '../course/items';
+import { isRetired, type Item, type Judgement } from '../course/items';
 import { gradeTry, type Challenge, type GradedRun } from '../scoring';
 import { callOf } from './guess';
 import { answeredOf, type AnswerTally } from './answered';
@@ -90,11 +90,12 @@ function objectiveReports(
   objectives: readonly string[],
   given: readonly PacketAnswer[]
 ): ObjectiveReport[] {
-  const judged = given.map((answered, i): JudgedAnswer => {
-    return within(`result.answers.${i}`, () => ({
-      answered,
-      ...judgedAgain(answered, objectives)
-    }));
+  const judged = given.flatMap((answered, i): JudgedAnswer[] => {
+    // Answered before the question went: nothing tells any more whether it was right.
+    if (isRetired(answered.item, objectives)) return [];
+    return within(`result.answers.${i}`, () => [
+      { answered, ...judgedAgain(answered, objectives) }
+    ]);
   });
   return objectives.map((objective) => {
     const answers = judged.filter(({ item }) => item.objective === objective);

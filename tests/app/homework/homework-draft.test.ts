@@ -265,7 +265,7 @@ describe('what the guide reads', () => {
     expect(answerText(answer, answer.key, 'metric')).toBe(
       answer.options.find(({ id }) => id === answer.key)?.says
     );
-    const order = itemOf('order-slack', 1).answer;
+    const order = itemOf('order-paces', 1).answer;
     if (order.form !== 'order') throw new Error(order.form);
     expect(answerText(order, order.key, 'metric').split(', then ')).toHaveLength(order.key.length);
     const mark = itemOf('mark-drag', 1).answer;

@@ -30,8 +30,6 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   slack: {
     'Know what slack takes from a drag.': [
-      'order-slack',
-      'mark-slack-drag',
       'tip-way-for-one-foot',
       'bait-way-of-slow-drag',
       'slack-hop'
@@ -75,7 +73,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
     'Make three hops with even rests, and with uneven ones.': [
       'hops-rhythm',
       'fault-of-hops',
-      'mark-two-hops'
+      'hops-and-reel'
     ]
   },
   'stroke-and-fall': {

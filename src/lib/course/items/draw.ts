@@ -77,16 +77,27 @@ const DEPTHS_FT = [8, 10, 12, 15, 18, 22, 26, 30];
 const CASTS_FT = [35, 45, 55, 65];
 const SLACKS_IN = [1, 2, 3];
 const FRICTIONS = [0.3, 0.4];
+/** Less far out than this many times its depth a jig is nearly under the boat. Common practice, no source. */
+const LEAST_OUT = 1.5;
 const OUTFITS = DEPTHS_FT.flatMap((feet, d) =>
   [0, 1, 2].map((heavy) => ({
     feet,
     ounces: weightsFor(feet)[heavy],
     line: LINE_NAMES[(d + 2 * heavy) % LINE_NAMES.length],
-    cast_ft: CASTS_FT[(d + heavy) % CASTS_FT.length],
+    cast_ft: castFor(feet, CASTS_FT[(d + heavy) % CASTS_FT.length]),
     slack_in: SLACKS_IN[(d + heavy) % SLACKS_IN.length],
     friction: FRICTIONS[(d + heavy) % FRICTIONS.length]
   }))
 );
+
+function castFor(feet: number, cast_ft: number): number {
+  return CASTS_FT.find((one) => one >= Math.max(cast_ft, LEAST_OUT * feet)) ?? cast_ft;
+}
+
+/** Whether the jig sits nearer than deep water is fished: only asked about where near is the point. */
+export function isCloseIn({ water, start }: SetupInput): boolean {
+  return start.bait_x_m < LEAST_OUT * water.depth_m;
+}
 
 function weightsFor(feet: number): readonly number[] {
   return (WEIGHTS_OZ.find(([under]) => feet <= under) ?? WEIGHTS_OZ[2])[1];

@@ -8,4 +8,5 @@ export { generate, type Generator } from './generator';
 export { GENERATORS } from './generators';
 export { judgeAnswer, type Judgement } from './judge';
 export { OBJECTIVES, type Objective } from './objectives';
+export { isRetired } from './retired';
 export type { Answer, Case, ChooseAnswer, Given, Item, MarkAnswer, OrderAnswer } from './item';

@@ -26,14 +26,18 @@ export function shownLift(
   return lifted(setup, { kind: 'lift', from_deg, to_deg, duration_s }, from_deg);
 }
 
-/** Lifts and comes down again at the same pace, `count` times, with a pause between. */
+/** An even crank of the handle, s for each metre of line. */
+const REEL_S_M = 2;
+
+/** Lifts and comes down again at half the pace, `count` times, with a pause between; then takes in `reel_m` of line. */
 export function shownHops(
   setup: SetupInput,
   from_hour: number,
   to_hour: number,
   pace_s: number,
   count: number,
-  pause_s: number
+  pause_s: number,
+  reel_m = 0
 ): ShownRun {
   const [low, high] = [clockHourToDeg(from_hour), clockHourToDeg(to_hour)];
   const once: SequenceStep[] = [
@@ -41,7 +45,10 @@ export function shownHops(
     { kind: 'lift', from_deg: high, to_deg: low, duration_s: pace_s * 2 },
     { kind: 'pause', duration_s: pause_s }
   ];
-  const moves = Array.from({ length: count }, () => once).flat();
+  const reeled: SequenceStep[] =
+    reel_m > 0 ? [{ kind: 'reel', line_m: reel_m, duration_s: REEL_S_M * reel_m }] : [];
+  const again = Array.from({ length: count - 1 }, () => [...reeled, ...once]);
+  const moves = [...once, ...again.flat()];
   return lifted(setup, { kind: 'sequence', moves }, low);
 }
 

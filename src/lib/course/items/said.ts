@@ -85,5 +85,6 @@ function halves(value: number): string {
 
 function metric(m: number): string {
   const cm = Math.round((100 * m) / HALF_CM) * HALF_CM;
-  return cm < 100 ? `${cm} cm` : `${Math.round(cm / 10) / 10} m`;
+  // From the length itself: what was rounded once is not rounded again. 1.35 is 1.4 in a tape’s eyes, too.
+  return cm < 100 ? `${cm} cm` : `${Math.round(10 * m + 1e-9) / 10} m`;
 }

@@ -12,12 +12,11 @@ const TWINS: readonly (readonly string[])[] = [
   ['deep-count', 'count-to-depth'],
   ['fall-count', 'mark-fall'],
   ['hour-of-most-travel', 'clock-third'],
-  ['mark-slack-drag', 'bait-way-of-slow-drag', 'tip-way-for-one-foot'],
+  ['mark-drag', 'bait-way-of-slow-drag', 'tip-way-for-one-foot'],
   ['morning-choice', 'season-retrieve'],
   ['near-or-far', 'weight-near'],
   ['rig-trailer', 'trailer-fall'],
-  ['rod-tip', 'rod-soft-hop'],
-  ['slack-hop', 'order-slack']
+  ['rod-tip', 'rod-soft-hop']
 ];
 
 /** The name that twins share; a question without one has its own. */

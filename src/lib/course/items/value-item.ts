@@ -14,6 +14,8 @@ interface Wanted {
   unknowns?: Unknowns;
   /** What the rule of the lesson comes to, as a hand works it out: that is right, too. */
   byRule?: number;
+  /** What the words allow either way, where that is more than the model leaves open. */
+  giveOrTake?: number;
   right: string;
   explain: string;
   /** What beginners answer, as a function of the right value, dearest first. */
@@ -76,7 +78,7 @@ function begun(wanted: Wanted) {
   const { ask, caption, run, measure, unknowns = 'slack and drag', explain } = wanted;
   const { nominal: key, band: modelBand } = measured(run, measure, unknowns);
   const byRule = wanted.byRule ?? key;
-  const band = modelBand + Math.abs(key - byRule);
+  const band = Math.max(modelBand, wanted.giveOrTake ?? 0) + Math.abs(key - byRule);
   const draft = {
     ask,
     explain,

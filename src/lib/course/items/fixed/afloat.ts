@@ -35,7 +35,7 @@ export const afloat = [
       ['it pricks you at the lightest touch', 'A dull point pricks, too. Slide it over a nail.'],
       ['it’s new and right out of the package', 'Plenty of new hooks are dull. Test each one.']
     ],
-    'A point that slides on your nail slides in a fish’s mouth. Check after every rock.'
+    'A point that slides on your nail slides in a fish’s mouth. Check it after every snag.'
   ),
   fact(
     'set-slack',
@@ -44,7 +44,7 @@ export const afloat = [
     [
       ['reel down until tight', 'Right. Then sweep, low and firm.'],
       ['sweep as hard as you can', 'The slack takes your sweep, hard or not.'],
-      ['open the reel and wait', 'It won’t hold it that long.']
+      ['open the reel and wait', 'A fish won’t hold it that long.']
     ],
     'Slack has to come out before the hook moves. The reel takes it faster than the rod.',
     ['slow drag', 'slack drag'],
@@ -53,10 +53,13 @@ export const afloat = [
   fact(
     'set-sweep',
     'hook-set',
-    'You reeled down, and it pulls back. How do you sweep?',
+    'You reeled down, and it pulls back. How do most guides sweep?',
     [
       ['low and long, until the rod loads', 'Right. Length takes up the stretch.'],
-      ['straight up, as hard as you can', 'If it pulls free up there, it flies at your face.'],
+      [
+        'straight up, as hard as you can',
+        'Some do. If it pulls free up there, it flies at your face.'
+      ],
       ['one short snap of the wrists', 'Stretch eats a few inches of tip.']
     ],
     'A long, firm sweep to the side moves the hook through stretch. Face out of line with the jig.'
@@ -146,7 +149,7 @@ export const afloat = [
       ['side to the wind, drifting freely', 'That drags your jig for you, at the wind’s pace.'],
       ['stern to the wind, with motor off', 'Waves come over the back. Keep the bow into it.']
     ],
-    'A boat that holds still leaves the pace to your hand. Never cast over anyone. Some guides drift on purpose, upwind to downwind.',
+    'A boat that holds still leaves the pace to your hand. Never cast over anyone. Some guides drift on purpose.',
     [],
     'guides differ'
   ),

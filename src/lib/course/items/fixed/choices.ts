@@ -4,7 +4,7 @@ export const choices = [
   fact(
     'weight-heavier',
     'weight-depth',
-    'Two weights both get down and stay down. What is the heavier one sure to do?',
+    'Two weights both get down and stay down. What does the heavier one always do?',
     [
       ['pull harder on your line', 'Right. It falls faster, too, and wedges more.'],
       ['come farther on a drag', 'On a slow drag both come as far as the tip.'],
@@ -136,7 +136,7 @@ export const choices = [
       ['cold water, and fish sitting still', 'A drag stays in front of fish that won’t chase.'],
       ['thick brush, with fish down inside', 'A stroke hangs up in there.']
     ],
-    'Active, schooled fish go for what rises and falls.',
+    'A stroke calls in fish from all around. Fish that sit tight stay where they are.',
     ['stroke']
   ),
   fact(
@@ -234,7 +234,7 @@ export const choices = [
         'Only where bottom is above it. Deeper there are few fish.'
       ]
     ],
-    'Water under a thermocline doesn’t mix with the air above, so its oxygen gets used up.'
+    'Water under a thermocline doesn’t mix with the water above it, so its oxygen gets used up.'
   ),
   fact(
     'morning-log',

@@ -99,7 +99,7 @@ export const retrieves = [
     [
       ['rod moves it, reel picks up line', 'Right. The rod is the finer of the two.'],
       ['reel moves it, rod picks up line', 'The reel’s too coarse for a drag.'],
-      ['rod and reel move it together', 'Then slack is left after every move.']
+      ['rod and reel move it together', 'Then you can’t tell how far it came.']
     ],
     'A rod can move a jig one foot. One turn of the handle moves it two or more. To swim it, you reel.',
     ['slow drag']

@@ -92,7 +92,10 @@ export const safety = [
     'safety',
     'You’ve handled lead jigs all morning. Lunch time. What first?',
     [
-      ['wash your hands with soap and water', 'Right. And small lead is banned in many places.'],
+      [
+        'wash your hands with soap and water',
+        'Right. And small lead jigs are banned in many places.'
+      ],
       ['wipe your hands well on a dry rag', 'A rag doesn’t take it off.'],
       ['use hand sanitizer, if it’s handy', 'Sanitizer kills germs. Lead stays on.']
     ],

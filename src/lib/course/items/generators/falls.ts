@@ -83,6 +83,8 @@ const countToDepth: Generator = {
     const now = count(there);
     // A light jig that is not down within the longest fall that is shown has no count.
     if (!Number.isFinite(known) || !Number.isFinite(now)) return null;
+    // Where it falls a foot a second, the count itself is the depth, and nothing has to be worked out.
+    if (Math.abs(there - now) <= 1) return null;
     const atPace = (deep: number, a_second: string) =>
       deep > there
         ? `Too deep: your jig doesn’t fall ${a_second} a second.`
@@ -242,7 +244,7 @@ const trailers: Generator = {
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
         // By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between.
-        'Twice the weight beats a big trailer. A big trailer beats half again the weight.'
+        'Twice the weight beats a big trailer. A big trailer beats a jig half again as heavy.'
     });
   }
 };

@@ -1,4 +1,4 @@
-import { dealt, drawGear, ft, inch, pick, placeWords } from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords, isCloseIn } from '../draw';
 import type { Generator } from '../generator';
 import { shownDrag, shownHops } from '../moves';
 import { recognise, type SignOption } from '../sign';
@@ -19,6 +19,7 @@ const dragFault: Generator = {
     const cast_m = ft(pick(random, [30, 35, 40]));
     const slack_m = fault === 'slack' ? ft(4) : inch(1);
     const setup = drawGear(random, { cast_m, slack_m });
+    if (isCloseIn(setup)) return null;
     const run = shownDrag(setup, ft(fault === 'slack' ? 1 : 2), fault === 'fast' ? 0.35 : 4);
     const options: SignOption[] = [
       {
@@ -70,9 +71,10 @@ const hopFault: Generator = {
   objective: 'hops',
   make: (random, share) => {
     const count = dealt(share, [1, 2, 3]);
-    const cast_m = ft(pick(random, [20, 25, 30]));
+    const cast_m = ft(pick(random, [25, 30, 35]));
     const pace_s = pick(random, [0.4, 0.5]);
     const setup = drawGear(random, { cast_m, slack_m: inch(0.5) });
+    if (isCloseIn(setup)) return null;
     const words = ['one', 'two', 'three'];
     const signs = ['one hop', 'two hops', 'three hops'] as const;
     const options: SignOption[] = words.map((word, i) => ({

@@ -8,6 +8,7 @@ import { markGenerators } from './marks';
 import { orders } from './orders';
 import { paces } from './paces';
 import { plans } from './plans';
+import { reeled } from './reeled-hops';
 import { rows } from './rows';
 import { season } from './season';
 import { showings } from './showings';
@@ -24,7 +25,8 @@ const written: readonly Generator[] = [
   ...paces,
   ...season,
   ...showings,
-  ...ways
+  ...ways,
+  ...reeled
 ];
 
 /** Three options a question: whoever takes one place all through a sheet is right a third of the time. */

@@ -1,11 +1,11 @@
-import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
+import { clockHourToDeg, type SetupInput } from '../../../model';
+import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
 import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
-import { nominalOf, shownScenarioOf } from '../measure';
-import { shownDrag, shownLift, SLOW_S_FT } from '../moves';
+import { shownScenarioOf } from '../measure';
+import { shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy, type Contender } from '../rank-item';
-import { saidFeet, saidHour, saidInches, saidSeconds } from '../said';
-import { SLACK_RULE } from '../slack-rule';
+import { saidFeet, saidHour, saidSeconds } from '../said';
 
 const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to)} o’clock`;
 
@@ -18,6 +18,7 @@ const pacesByHeight: Generator = {
   objective: 'hops',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [20, 25, 35])) });
+    if (isCloseIn(setup)) return null;
     const lifts = [10.5, 11, 11.5]
       .flatMap((to) => [0.5, 1, 1.5, 2, 4].map((s) => ({ to, s })))
       .filter(({ to, s }) => s / (to - 10) <= SLOWEST_HOUR_S);
@@ -40,67 +41,12 @@ const pacesByHeight: Generator = {
   }
 };
 
-const INCHES_A_FOOT = 12;
-
-interface Dragged {
-  /** The tip's move. */
-  feet: number;
-  /** What slack leaves of it, in. */
-  left: number;
-  travel_m: number;
+/** How far from along the straight line to the jig the tip swings at this hour, degrees. */
+function acrossTheLine_deg({ water, start, rod }: SetupInput, hour: number): number {
+  const drop_m = water.depth_m + (rod?.pivot_height_m ?? 0);
+  const line_deg = (Math.atan2(drop_m, start.bait_x_m) * 180) / Math.PI;
+  return Math.abs(clockHourToDeg(hour) + line_deg - 90);
 }
-
-/** Whether the jig with more of it always came farther. */
-function isInOrder(dragged: readonly Dragged[], by: 'feet' | 'left'): boolean {
-  const byTravel = [...dragged].sort((a, b) => b.travel_m - a.travel_m);
-  return byTravel.slice(1).every((next, i) => byTravel[i][by] >= next[by]);
-}
-
-const slackByTravel: Generator = {
-  id: 'order-slack',
-  kind: 'order',
-  objective: 'slack',
-  make: (random) => {
-    const setup = drawGear(random);
-    // Of more slack than half of its move the belly keeps so much that the lesson's sum is no guide.
-    const pairs = [1.5, 2, 2.5, 3].flatMap((feet) =>
-      [2, 6, 12, 18]
-        .filter((inches) => inches <= (INCHES_A_FOOT * feet) / 2)
-        .map((inches) => ({ feet, inches }))
-    );
-    const withSlack = (feet: number, inches: number) =>
-      shownDrag(
-        { ...setup, start: { ...setup.start, slack_m: inch(inches) } },
-        ft(feet),
-        SLOW_S_FT * feet
-      );
-    const drawn = shuffled(random, pairs).slice(0, 3);
-    // Where the longest tip moves the jig farthest, the order stands in the printed feet.
-    const dragged = drawn.map(({ feet, inches }) => ({
-      feet,
-      left: INCHES_A_FOOT * feet - inches,
-      travel_m: nominalOf(withSlack(feet, inches), 'travel_m')
-    }));
-    if (new Set(drawn.map(({ feet }) => feet)).size === 1) return null;
-    if (isInOrder(dragged, 'feet') || !isInOrder(dragged, 'left')) return null;
-    return orderBy({
-      ask: `${placeWords(setup)} Three slow sweeps of a low rod, each with its own slack. Which moves the jig farthest? Farthest first.`,
-      rule: 'farthest first',
-      measure: 'travel_m',
-      unknowns: 'drag',
-      contenders: drawn.map(({ feet, inches }) => ({
-        id: `f${feet * 2}-in${inches}`,
-        says: `tip ${saidFeet(feet)}, slack ${saidInches(inches)}`,
-        run: withSlack(feet, inches)
-      })),
-      right: 'Right. You took the slack off first.',
-      reversed: 'That’s least first. Slack takes from the tip’s move and adds nothing.',
-      other: `${SLACK_RULE} Compare what’s left.`,
-      explain:
-        'What the tip spends on slack, the jig doesn’t get. Reel down until you feel it, then move.'
-    });
-  }
-};
 
 const hoursByTravel: Generator = {
   id: 'hour-of-most-travel',
@@ -119,7 +65,11 @@ const hoursByTravel: Generator = {
     const swingsIn = lifted.some(({ tip_m, travel_m }) => travel_m > tip_m);
     const moved = lifted.map(({ travel_m }) => travel_m);
     const best = want === 'most' ? Math.max(...moved) : Math.min(...moved);
-    if (moved[dealt(share, [0, 1, 2])] !== best) return null;
+    const at = dealt(share, [0, 1, 2]);
+    if (moved[at] !== best) return null;
+    // Which way the tip swings is the reason that is told: so it has to be the reason.
+    const across = hours.map((from) => acrossTheLine_deg(setup, from + 0.5));
+    if (across[at] !== (want === 'most' ? Math.min(...across) : Math.max(...across))) return null;
     const idOf = (from: number) => `h${from * 10}`;
     return chooseBy({
       ask: `${placeWords(setup)} {7 ft|2.1 m} rod, line tight. You lift one hour on the clock in ${saidSeconds(duration_s)}. Which hour moves the jig ${want === 'most' ? 'farthest' : 'least'}?`,
@@ -128,11 +78,13 @@ const hoursByTravel: Generator = {
       contenders: shuffled(random, hours).map((from) => ({
         id: idOf(from),
         says: `from ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
-        reply: (best: string) =>
-          `From ${saidHour(from)} the tip gains ${want === 'most' ? 'less' : 'more'} on the jig than from ${saidHour(hours.find((one) => idOf(one) === best) ?? from)}.`,
+        reply: () =>
+          want === 'least'
+            ? `From ${saidHour(from)} more of the swing goes along the line.`
+            : `From ${saidHour(from)} more of the swing goes ${from < hours[at] ? 'up' : 'back'}, across the line.`,
         run: shownLift(setup, from, from + 1, duration_s)
       })),
-      right: `Right. That’s where the tip gains ${want === 'most' ? 'most' : 'least'} on the jig.`,
+      right: `Right. That’s where the ${want === 'most' ? 'most' : 'least'} of the swing goes along the line.`,
       explain: `The tip gains most where rod and line stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
@@ -172,9 +124,9 @@ const HEIGHTS = [
   {
     want: 'least',
     moves: {
-      hop: 'Right. This close in, a long lift goes higher even when it’s slow.',
-      'slow-long': 'Slow, but long: this close, the rising rod lifts it more than a short hop.',
-      stroke: HIGHEST
+      'slow-late': 'Right. It’s the slow one, and it’s short.',
+      'slow-long': 'Slow, but three hours: this close, the rising rod lifts it all the same.',
+      hop: QUICKER
     }
   },
   {
@@ -204,6 +156,10 @@ const sweepOrLift: Generator = {
         says: 'a lift, 9 to 10 o’clock in 4 seconds',
         run: shownLift(setup, 9, 10, 4)
       },
+      'slow-late': {
+        says: 'a lift, 10 to 11 o’clock in 4 seconds',
+        run: shownLift(setup, 10, 11, 4)
+      },
       'slow-long': {
         says: 'a long lift, 9 to 12 o’clock in 9 seconds',
         run: shownLift(setup, 9, 12, 9)
@@ -228,6 +184,6 @@ const sweepOrLift: Generator = {
   }
 };
 
-type Move = 'slow-sweep' | 'slow-lift' | 'slow-long' | 'hop' | 'stroke';
+type Move = 'slow-sweep' | 'slow-lift' | 'slow-late' | 'slow-long' | 'hop' | 'stroke';
 
-export const orders = [pacesByHeight, slackByTravel, hoursByTravel, sweepOrLift];
+export const orders = [pacesByHeight, hoursByTravel, sweepOrLift];

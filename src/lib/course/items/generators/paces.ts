@@ -1,5 +1,5 @@
 import { OFF_BOTTOM_M, type Random } from '../../../model';
-import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled } from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
 import type { Generator } from '../generator';
 import type { ShownRun } from '../../lesson';
 import { onlyGood } from '../limits-item';
@@ -75,6 +75,7 @@ const paceLimit: Generator = {
   objective: 'speed-limit',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
+    if (isCloseIn(setup)) return null;
     const rank = dealt(share, RANKS);
     const sweeps = drawnSweeps(random, rank);
     if (!sweeps) return null;

@@ -82,7 +82,7 @@ const weightAndPace: Generator = {
       };
     };
     return onlyGood({
-      ask: `${saidOut(depth_m)} of water over ${bottom.ground.kind}. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want a fall of ${least_s} to ${most_s} seconds, then a {2 ft|60 cm} drag that stays down, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast?`,
+      ask: `${saidOut(depth_m)} of water over ${bottom.ground.kind}. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want it to fall ${count(timed) < least_s ? 'slower' : 'faster'}, in ${least_s} to ${most_s} seconds, then a {2 ft|60 cm} drag that stays down, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast?`,
       timed: {
         caption: `${saidWeight(oz(timed))}: the fall you timed`,
         run: falling(timed),

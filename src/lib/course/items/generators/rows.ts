@@ -1,4 +1,4 @@
-import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled } from '../draw';
+import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
 import type { Generator } from '../generator';
 import type { ShownRun } from '../../lesson';
 import { nominalOf } from '../measure';
@@ -18,6 +18,7 @@ const weightsByHeight: Generator = {
   make: (random) => {
     const cast_m = ft(pick(random, [25, 30, 35]));
     const setup = drawGear(random, { slack_m: inch(1), cast_m });
+    if (isCloseIn(setup)) return null;
     const pairs = weightsFor(setup.water.depth_m).flatMap((ounces) =>
       [0.5, 1, 2, 4].map((s) => ({ ounces, s }))
     );
@@ -49,6 +50,8 @@ const STRETCHES = [
 ] as const;
 
 const TWO_FAR = 0.7;
+/** Nearer than this many times its depth nobody strokes a jig that was cast. Common practice, no source. */
+const NEARLY_UNDER = 1.2;
 
 const linesByHeight: Generator = {
   id: 'order-lines-hop',
@@ -61,7 +64,10 @@ const linesByHeight: Generator = {
     const to = pick(random, [11.5, 12]);
     // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
     const far = pick(random, [70, 75, 80, 85, 90, 95, 100]);
-    const near = pick(random, [25, 30, 35, 40, 45, 50]);
+    const near = pick(
+      random,
+      [25, 30, 35, 40, 45, 50].filter((feet) => ft(feet) >= NEARLY_UNDER * setup.water.depth_m)
+    );
     // Close in, lines differ by less, and few such pairs can be told apart: so they are drawn less often.
     const [twice, once] = random() < TWO_FAR ? [far, near] : [near, far];
     const [braid, mono] = STRETCHES;
@@ -129,6 +135,7 @@ const movesByTravel: Generator = {
   objective: 'clock',
   make: (random) => {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
+    if (isCloseIn(setup)) return null;
     const pace_s = pick(random, [1.5, 2]);
     const lifts = [
       [9, 10],

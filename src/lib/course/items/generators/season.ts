@@ -87,9 +87,9 @@ const said = (degF: number) => `{${degF} °F|${Math.round(((degF - 32) * 5) / 9)
 
 /** What the graph shows of them, for guides who drag in summer, too. */
 const SHOWN: Record<Asked['id'], string> = {
-  cold: 'lie flat on the bottom',
-  cool: 'just off the bottom',
-  warm: 'up off the bottom, after shad'
+  cold: 'tight to the bottom',
+  cool: 'a little off the bottom',
+  warm: 'with shad all around them'
 };
 
 const seasonRetrieve = bySeason(
@@ -101,7 +101,7 @@ const seasonRetrieve = bySeason(
   {
     cold: 'That’s about as far as they’ll go for it.',
     cool: 'It’s more than a crawl and less than a snap.',
-    warm: 'They’re up and hunting, so they run it down.'
+    warm: 'With shad around they’re hunting, so they run it down.'
   },
   {
     cold: {
