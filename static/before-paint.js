@@ -5,6 +5,8 @@ try {
   // A chosen night never flashes white.
   const chosen = localStorage.getItem('feltfoot-scheme');
   if (chosen === 'light' || chosen === 'dark') root.dataset.scheme = chosen;
+  // Who has begun is never shown the first try of a newcomer, which the day takes the place of.
+  if (localStorage.getItem('feltfoot-begun')) root.dataset.begun = '';
   // A page that is loaded again is as high as it was, until what it held is there again: the place
   // that one had scrolled to is found, and nothing is seen to move.
   const [{ type }] = performance.getEntriesByType('navigation');

@@ -80,8 +80,8 @@ for (const [size, tag] of [
       await result.getByRole('button', { name: 'Try again' }).click();
       await expect(rod(page)).toBeInViewport();
       await expect(result).toHaveCount(0);
-      // Who comes back finds it again.
-      await visit(page, '/');
+      // Who comes back finds it again, among all there is to practice.
+      await visit(page, '/practice');
       await page.getByRole('link', { name: 'Drag it one foot' }).click();
       await expect(rod(page)).toBeInViewport();
     }

@@ -5,7 +5,15 @@ import { emptyRecord, type LearnerRecord } from '../../src/lib/wire';
 import { aTry, anAnswer, daysAt } from './samples';
 
 const lesson = (id: string, title: string, minutes: number): Lesson =>
-  ({ id, title, minutes, challenges: [{ id: `${id}-try` }] }) as unknown as Lesson;
+  ({
+    ...{ id, title, minutes, challenges: [{ id: `${id}-try`, title: 'The try' }] },
+    sections: [
+      { kind: 'see', title: 'See it' },
+      { kind: 'try', challenges: [`${id}-try`] },
+      { kind: 'feel', title: 'What you’d feel' },
+      { kind: 'field', title: 'With a real rod' }
+    ]
+  }) as unknown as Lesson;
 const lessons = [lesson('one-foot', 'One foot', 12), lesson('slack', 'Slack', 9)];
 const drills = [{ id: 'drag', title: 'The drag', lesson: 'slack', asks: 'travel' as const }];
 const questions = Array.from({ length: 12 }, (_, i) => ({
@@ -62,8 +70,7 @@ test('a new learner begins the first lesson', () => {
     line: 'Start “One foot”.',
     why: '',
     minutes: 12,
-    door: 'Start the lesson',
-    address: '/lessons/one-foot'
+    doors: [{ name: 'Start the lesson', address: '/lessons/one-foot' }]
   });
 });
 
@@ -93,7 +100,7 @@ test('a few hidden tries come between a lesson and the next, and no more', () =>
   expect(at({ progress: [finished] })).toMatchObject({
     line: 'Make 6 hidden tries at “The drag”.',
     minutes: 4,
-    address: '/ruler/practise?drill=drag&short'
+    doors: [{ name: 'Make 6 hidden tries', address: '/ruler/practise?drill=drag&short' }]
   });
   const hidden = tries('unseen', 6, 0);
   expect(at({ progress: [finished], tries: hidden.slice(0, 5) })?.line).toBe(
@@ -131,7 +138,7 @@ test('practice that was begun comes before a lesson', () => {
   expect(at({ tries: all.slice(0, 2), progress: [progress('slack', null)] })).toMatchObject({
     line: 'Practice “The drag” with the jig in sight.',
     minutes: 4,
-    address: '/ruler/practise?drill=drag'
+    doors: [{ name: 'Go on: part 1 of 4', address: '/ruler/practise?drill=drag' }]
   });
 });
 
@@ -139,7 +146,7 @@ test('a lesson that was worked at after the drill is gone on with', () => {
   const opened = { ...progress('slack', null), at: '2030-05-01T10:00:00.000Z' };
   expect(at({ tries: all.slice(0, 2), progress: [opened] })).toMatchObject({
     line: 'Finish “Slack”.',
-    door: 'Go on with the lesson'
+    doors: [{ name: 'Go on: See it', address: '/lessons/slack#see' }]
   });
   const tried = aTry('t', { challenge: 'slack-try', at: '2030-05-01T10:00:00.000Z', marks: 30 });
   const record = { tries: [...all.slice(0, 2), tried], progress: [progress('slack', null)] };
@@ -163,6 +170,49 @@ test('tries made in a lesson are no practice', () => {
 test('when all is done there is nothing to do', () => {
   const done = lessons.map(({ id }) => progress(id, '2030-05-01T09:00:00.000Z'));
   expect(at({ progress: done, tries: all }, START + DAY / 2)).toBeNull();
+});
+
+describe('a lesson that is left in its middle', () => {
+  const passed = aTry('t', { challenge: 'one-foot-try', marks: 100 });
+  const stands = (station: string, more: Partial<LearnerRecord> = {}) =>
+    at(
+      {
+        progress: [{ ...progress('one-foot', null), reached: ['about', 'see', station] }],
+        tries: [{ ...passed, at: '2030-05-01T07:00:00.000Z' }],
+        ...more
+      },
+      START,
+      { asked: questions }
+    );
+
+  test('is gone on with at the step one stood at, and the questions come second', () => {
+    expect(stands('feel')).toMatchObject({
+      line: 'Finish “One foot”, then answer 8 questions.',
+      doors: [
+        { name: 'Go on: What you’d feel', address: '/lessons/one-foot#feel' },
+        { name: 'Answer 8 questions', address: '/quiz' }
+      ]
+    });
+  });
+
+  test('is never gone on with at what was passed', () => {
+    expect(stands('one-foot-try')?.doors[0].name).toBe('Go on: How it went');
+    expect(stands('result')?.doors[0].name).toBe('Go on: What you’d feel');
+    const missed = { ...passed, marks: 20, at: '2030-05-01T07:00:00.000Z' };
+    expect(stands('one-foot-try', { tries: [missed] })?.doors[0].name).toBe('Go on: The try');
+    expect(stands('result', { tries: [missed] })?.doors[0].name).toBe('Go on: How it went');
+  });
+
+  test('comes before a check that is due, on the day it was worked at', () => {
+    const later = START + 2 * DAY;
+    const on = (time: number) => ({
+      progress: [{ ...progress('slack', null), at: new Date(time).toISOString() }],
+      tries: all
+    });
+    const names = (time: number) => at(on(time), later)?.doors.map(({ name }) => name);
+    expect(names(later)).toEqual(['Go on: See it', 'Check it']);
+    expect(names(later - DAY)).toEqual(['Check it']);
+  });
 });
 
 describe('the questions of the day', () => {
@@ -192,8 +242,10 @@ describe('the questions of the day', () => {
       line: 'Answer 8 questions, then start “Slack”.',
       why: 'Questions show what stuck.',
       minutes: 5 + 9,
-      door: 'Answer 8 questions',
-      address: '/quiz'
+      doors: [
+        { name: 'Answer 8 questions', address: '/quiz' },
+        { name: 'Start the lesson', address: '/lessons/slack' }
+      ]
     });
   });
 
@@ -207,8 +259,10 @@ describe('the questions of the day', () => {
       line: 'Check that you still have “The drag”, then answer 5 questions.',
       why: 'What you can do a day later, with no help, is what counts.',
       minutes: 7 + 3,
-      door: 'Check it',
-      address: '/ruler/practise?drill=drag'
+      doors: [
+        { name: 'Check it', address: '/ruler/practise?drill=drag' },
+        { name: 'Answer 5 questions', address: '/quiz' }
+      ]
     });
   });
 
@@ -256,7 +310,7 @@ describe('the questions of the day', () => {
     // 20:00 and, three hours later, 23:00 in UTC; at +120 the second is the next day.
     const record = { ...learnt, answers: answers(8, '2030-05-01T20:00:00.000Z') };
     const now = Date.UTC(2030, 4, 1, 23);
-    expect(at(record, now, { asked, offset_min: 120 })?.address).toBe('/quiz');
-    expect(at(record, now, { asked })?.address).toBe('/lessons/slack');
+    expect(at(record, now, { asked, offset_min: 120 })?.doors[0].address).toBe('/quiz');
+    expect(at(record, now, { asked })?.doors[0].address).toBe('/lessons/slack');
   });
 });

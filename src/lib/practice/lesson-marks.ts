@@ -3,7 +3,7 @@ import { taskIdOf } from '../course/nth-try';
 import { PASS_MARK, type Challenge } from '../scoring';
 import type { LearnerRecord, LessonProgress, StoredTry } from '../wire';
 import { isAtStake } from './guess';
-import { lessonStations } from './lesson-progress';
+import { lessonStations, nextStation, stationToGoOn, type Station } from './lesson-progress';
 
 /** How a challenge stands. */
 export type TryStanding = 'open' | 'skipped' | 'missed' | 'passed';
@@ -90,7 +90,28 @@ export function marksText({ state, tries }: LessonMarks): string {
 export function leftAt(lesson: Lesson, record: LearnerRecord): string | null {
   const { state, at } = lessonMarks(lesson, record);
   if (state !== 'begun' || at === '') return null;
-  const best = new Map(record.tries.map(({ challenge }) => [taskIdOf(challenge), 0]));
-  const station = lessonStations(lesson, record, best).find(({ id }) => id === at);
+  const station = wayOf(lesson, record).find(({ id }) => id === at);
   return station?.isOpen && at !== 'about' ? at : null;
+}
+
+/** The step a lesson in hand is gone on with: where it was left, or what comes after it where nothing is left to do there. */
+export function goOnAt(lesson: Lesson, record: LearnerRecord): Station {
+  const { at, tries, left } = lessonMarks(lesson, record);
+  const way = wayOf(lesson, record);
+  const isOver = ({ id, part, isDone }: Station) =>
+    part.kind === 'try'
+      ? tries[lesson.challenges.findIndex((one) => one.id === id)] === 'passed'
+      : part.kind === 'predict' && isDone;
+  const here = way.findIndex(({ id, isOpen }) => id === at && isOpen);
+  if (here <= 0) return stationToGoOn(way.slice(1));
+  const station = way[here];
+  const below = way.slice(here + 1).filter((one) => !isOver(one));
+  const isTold = station.part.kind === 'result' && left.length === 0;
+  return (isTold || isOver(station)) && below.length > 0 ? nextStation(below) : station;
+}
+
+/** The way through a lesson as far as the record alone tells it: which tries were made. */
+function wayOf(lesson: Lesson, record: LearnerRecord): Station[] {
+  const made = new Map(record.tries.map(({ challenge }) => [taskIdOf(challenge), 0]));
+  return lessonStations(lesson, record, made);
 }

@@ -1,6 +1,6 @@
 import type { Drill, Lesson } from '../course';
-import { QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
-import { lessonMarks } from './lesson-marks';
+import { PHASES, QUESTION_MINUTES, SHORT_DRILL_TRIES, TRY_MINUTES, type Phase } from './design';
+import { goOnAt, lessonMarks } from './lesson-marks';
 import { latest, lessonInHand, nextLesson } from './next-lesson';
 import { isTaught, questionsToday, type Question } from './questions';
 import type { Days } from './review';
@@ -12,8 +12,13 @@ export interface Today {
   line: string;
   why: string;
   minutes: number;
-  /** Where it begins: what leads there is called, and an address on this site. */
-  door: string;
+  /** Where each part of it is done, in the order of the line. */
+  doors: readonly DayDoor[];
+}
+
+/** What leads to a part of the day is called, and an address on this site. */
+interface DayDoor {
+  name: string;
   address: string;
 }
 
@@ -45,8 +50,13 @@ interface Part {
   does: string;
   why: string;
   minutes: number;
-  door: string;
-  address: string;
+  door: DayDoor;
+}
+
+/** What is under way, and when it was last worked at. */
+interface InHand {
+  part: Part;
+  at: string;
 }
 
 type Reason = { does: (title: string) => string; why: string };
@@ -76,9 +86,10 @@ const LAPSED: Reason = {
 };
 
 /**
- * What to do today. A check that is due and the questions that are due come first; without a check
- * there is one way onward: practice that was begun, a few hidden tries of what a finished lesson
- * taught, the lesson in hand, or the next. Days that were missed add nothing. Null when all is done.
+ * What to do today. What was worked at today comes first, whatever else is due: nobody is led away from
+ * the step they stand at. Then a check that is due, what was begun on another day, the questions that
+ * are due and, with nothing under way or to be checked, what comes next: a few hidden tries of what a
+ * finished lesson taught, or the next lesson. Days that were missed add nothing. Null when all is done.
  */
 export function today(
   record: LearnerRecord,
@@ -88,20 +99,25 @@ export function today(
 ): Today | null {
   const practised = practisedIn(record, course, now.at_ms, read);
   const due = practised.find(({ progress }) => isDue(progress, now.at_ms));
-  const questions = questionsOf(record, course, now.days);
-  const last = due ? null : onward(record, course, practised);
-  const parts = [due ? practiceOf(due) : null, questions, last].filter((one) => one !== null);
+  const hand = inHand(record, course, practised);
+  const isOfToday = hand !== null && now.days.of(hand.at) === now.days.today;
+  const parts = [
+    isOfToday ? hand.part : null,
+    due ? practiceOf(due) : null,
+    hand && !isOfToday && !due ? hand.part : null,
+    questionsOf(record, course, now.days),
+    hand || due ? null : (shortDrillOf(record, course) ?? lessonOf(record, course.lessons))
+  ].filter((one) => one !== null);
   return parts.length === 0 ? null : joined(parts);
 }
 
 function joined(parts: readonly Part[]): Today {
   const line = parts.map(({ does }) => does).join(', then ');
   return {
-    line: `${line[0].toUpperCase()}${line.slice(1)}.`,
+    line: `${upper(line)}.`,
     why: parts[0].why,
     minutes: parts.reduce((sum, { minutes }) => sum + minutes, 0),
-    door: parts[0].door,
-    address: parts[0].address
+    doors: parts.map(({ door }) => door)
   };
 }
 
@@ -118,8 +134,7 @@ function questionsOf(
     does: `answer ${these}`,
     why: due > 0 ? whyDue(due, missed) : 'Questions show what stuck.',
     minutes: Math.max(1, Math.round(items.length * QUESTION_MINUTES)),
-    door: `Answer ${these}`,
-    address: '/quiz'
+    door: { name: `Answer ${these}`, address: '/quiz' }
   };
 }
 
@@ -138,19 +153,20 @@ function whyDue(due: number, missed: number): string {
   return `You missed ${missed} of them last time, and you’re about to forget ${fading}.`;
 }
 
-function onward(
+/** Practice that was begun or the lesson in hand, whichever was worked at last. */
+function inHand(
   record: LearnerRecord,
-  course: Course,
+  { lessons }: Course,
   practised: readonly Practised[]
-): Part | null {
+): InHand | null {
   const begun = practised.find(
     ({ progress }) => isUnderWay(progress) && progress.due_ms === null && progress.left > 0
   );
-  const inHand = lessonInHand(record, course.lessons);
-  // What was in hand last is gone on with.
-  if (begun && inHand && lastTryAt(begun, record) < inHand.at) return goOnWith(inHand.lesson);
-  if (begun) return practiceOf(begun);
-  return shortDrillOf(record, course) ?? lessonOf(record, course.lessons);
+  const lesson = lessonInHand(record, lessons);
+  const drill = begun && { part: practiceOf(begun), at: lastTryAt(begun, record) };
+  if (lesson && !(drill && drill.at >= lesson.at))
+    return { part: goOnWith(lesson.lesson, record), at: lesson.at };
+  return drill ?? null;
 }
 
 function lastTryAt({ drill }: Practised, { tries }: LearnerRecord): string {
@@ -192,12 +208,12 @@ function shortDrillOf(record: LearnerRecord, { drills, lessons }: Course): Part 
   );
   if (!short) return null;
   const left = SHORT_DRILL_TRIES - drillTriesOf(short.id, tries).length;
+  const these = `make ${left} hidden ${left === 1 ? 'try' : 'tries'}`;
   return {
-    does: `make ${left} hidden ${left === 1 ? 'try' : 'tries'} at “${short.title}”`,
+    does: `${these} at “${short.title}”`,
     why: 'Now without seeing the jig.',
     minutes: Math.max(1, Math.round(left * TRY_MINUTES)),
-    door: 'Practice hidden',
-    address: `/ruler/practise?drill=${short.id}&short`
+    door: { name: upper(these), address: `/ruler/practise?drill=${short.id}&short` }
   };
 }
 
@@ -211,14 +227,15 @@ function practiceOf({ drill, progress }: Practised): Part {
     does: reason.does(drill.title),
     why: reason.why,
     minutes: Math.max(1, Math.round(progress.left * TRY_MINUTES)),
-    door: progress.phase === 'kept' ? 'Check it' : 'Practice',
-    address: `/ruler/practise?drill=${drill.id}`
+    door: { name: doorInto(progress), address: `/ruler/practise?drill=${drill.id}` }
   };
 }
 
+/** Named after the part that it leads to. */
+const doorInto = ({ phase }: Progress) =>
+  phase === 'kept' ? 'Check it' : `Go on: part ${PHASES.indexOf(phase) + 1} of ${PHASES.length}`;
+
 function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | null {
-  const inHand = lessonInHand(record, lessons);
-  if (inHand) return goOnWith(inHand.lesson);
   const next = nextLesson(record, lessons);
   if (!next) return null;
   return {
@@ -226,12 +243,15 @@ function lessonOf(record: LearnerRecord, lessons: readonly Lesson[]): Part | nul
     // That it's next is in what it does.
     why: '',
     minutes: next.minutes,
-    door: 'Start the lesson',
-    address: `/lessons/${next.id}`
+    door: { name: 'Start the lesson', address: `/lessons/${next.id}` }
   };
 }
 
-function goOnWith({ id, title, minutes }: Lesson): Part {
-  const door = 'Go on with the lesson';
-  return { does: `finish “${title}”`, why: '', minutes, door, address: `/lessons/${id}` };
+function goOnWith(lesson: Lesson, record: LearnerRecord): Part {
+  const { id, title, minutes } = lesson;
+  const step = goOnAt(lesson, record);
+  const door = { name: `Go on: ${step.name}`, address: `/lessons/${id}#${step.id}` };
+  return { does: `finish “${title}”`, why: '', minutes, door };
 }
+
+const upper = (line: string) => `${line[0].toUpperCase()}${line.slice(1)}`;

@@ -5,6 +5,7 @@ type Place = { title: string; says: string } & ({ drill: string } | { path: Plac
 
 type PlacePath =
   | '/water'
+  | '/try'
   | '/retrieves'
   | '/compare'
   | '/explore'
@@ -20,17 +21,21 @@ interface PlaceGroup {
   places: readonly Place[];
 }
 
+/** What each drill trains, by its id. */
+const SAID: Readonly<Record<string, string>> = {
+  drag: 'Three distances, slow and quick, at two depths.',
+  hop: 'Low, middle and high hops, followed down.',
+  count: 'Know by the count when it’s on bottom.'
+};
+
 /** Where one can practice besides lessons. */
 export const PLACE_GROUPS: readonly PlaceGroup[] = [
   {
     name: 'Train your hand',
     places: [
+      ...drills.map(({ id, title }) => ({ drill: id, title, says: SAID[id] })),
       { path: '/water', title: 'Practice water', says: 'Any weight, any depth, no marks.' },
-      ...drills.map(({ id, title }) => ({
-        drill: id,
-        title,
-        says: 'A drill, first in sight, then hidden.'
-      }))
+      { path: '/try', title: 'Drag it one foot', says: 'The first try, once more.' }
     ]
   },
   {

@@ -4,3 +4,4 @@ export { default as LessonList } from './LessonList.svelte';
 export { default as Today } from './Today.svelte';
 export { default as Glossary } from './Glossary.svelte';
 export { resultHere } from './first-result';
+export { keepBegun } from './begun';

@@ -1,0 +1,94 @@
+import { expect, test, type Page } from '@playwright/test';
+import { loadLessons } from '../../src/lib/course';
+import { toDocument, type LearnerRecord } from '../../src/lib/wire';
+import { anAnswer, aRecord, aTry } from '../practice/samples';
+import { visit } from './page';
+
+const [, lesson, second] = loadLessons();
+const AT = '2030-05-01T08:10:00.000Z';
+const reached = ['about', 'predict', 'see', 'exactly-one-foot', 'result'];
+const tries = lesson.challenges.map(({ id: challenge }, i) =>
+  aTry(`t${i}`, { challenge, marks: 100, at: AT })
+);
+/** Each try of the first lesson is passed, and what came of them is read: questions are due as well. */
+const IN_THE_MIDDLE = aRecord({
+  ...{ tries, predictions: [{ lesson: lesson.id, station: 'predict', option: 'a', at: AT }] },
+  ...{ answers: [anAnswer('a1', { right: false, at: AT })] },
+  progress: [{ lesson: lesson.id, reached, at: AT, finished: null }]
+});
+
+async function takeOver(page: Page, record: LearnerRecord): Promise<void> {
+  await visit(page, '/record');
+  const buffer = Buffer.from(JSON.stringify(toDocument(record)));
+  const file = { name: 'record.json', mimeType: 'application/json', buffer };
+  await page.getByLabel('Add from a file').setInputFiles(file);
+  await expect(page.getByText(/^Added/)).toBeVisible();
+}
+
+const bright = (page: Page) => page.locator('main .main:visible');
+
+test(
+  'in the middle of a lesson the bright button of the day leads to the step one stood at',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await takeOver(page, IN_THE_MIDDLE);
+    await visit(page, '/');
+    await expect(bright(page)).toHaveText(['Go on: What you’d feel']);
+    await expect(page.locator('main .button').nth(1)).toHaveText(/^Answer \d questions$/);
+    await bright(page).click();
+    await expect(page).toHaveURL(/one-foot#feel$/);
+    await expect(page.locator('section#feel h2')).toBeInViewport();
+    const here = page.getByRole('navigation', { name: 'Steps of the lesson' });
+    await expect(here.locator('[aria-current]')).toHaveText('What you’d feel');
+  }
+);
+
+/** Writes down each text of what is bright on the front page, from the first paint on. */
+const WATCH = `
+  window.bright = new Set();
+  const look = () => {
+    for (const one of document.querySelectorAll('main .main'))
+      if (one.checkVisibility({ visibilityProperty: true })) bright.add(one.textContent.trim());
+    requestAnimationFrame(look);
+  };
+  look();
+`;
+
+test(
+  'the day of somebody who has drilled shows one bright button, from the first paint on',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    const azimuth_deg = Array.from({ length: 300 }, (_, i) => 60 + Math.min(10, i / 25));
+    const input = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 8, azimuth_deg } as const;
+    const drilled = Array.from({ length: 12 }, (_, i) =>
+      aTry(`d${i}`, { challenge: `drag-seen-0-${i + 1}`, phase: 'seen', input, at: AT })
+    );
+    await takeOver(page, { ...IN_THE_MIDDLE, tries: [...tries, ...drilled] });
+    await visit(page, '/');
+    await expect(bright(page)).toHaveCount(1);
+    await page.addInitScript(WATCH);
+    await page.reload();
+    await expect(page.getByRole('heading', { name: 'Today' })).toBeVisible();
+    await expect(bright(page)).toHaveCount(1);
+    const shown = await page.evaluate(() => [
+      ...(window as never as { bright: Set<string> }).bright
+    ]);
+    expect(shown).toEqual([await bright(page).textContent()]);
+  }
+);
+
+test(
+  'the next lesson is named where all are listed, and no other before it',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    const finished = { lesson: lesson.id, reached, at: AT, finished: AT };
+    await takeOver(page, { ...IN_THE_MIDDLE, progress: [finished] });
+    await page.addInitScript(WATCH);
+    await visit(page, '/lessons');
+    await expect(bright(page)).toHaveText([`Next: Lesson 2 ${second.title}`]);
+    const shown = await page.evaluate(() => [
+      ...(window as never as { bright: Set<string> }).bright
+    ]);
+    expect(shown).toEqual([`Next: Lesson 2 ${second.title}`]);
+  }
+);
