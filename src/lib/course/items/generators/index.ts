@@ -8,7 +8,7 @@ import { markGenerators } from './marks';
 import { orders } from './orders';
 import { paces } from './paces';
 import { plans } from './plans';
-import { reeled } from './reeled-hops';
+import { reelings } from './reeled-hops';
 import { rows } from './rows';
 import { season } from './season';
 import { showings } from './showings';
@@ -26,7 +26,7 @@ const written: readonly Generator[] = [
   ...season,
   ...showings,
   ...ways,
-  ...reeled
+  ...reelings
 ];
 
 /** Three options a question: whoever takes one place all through a sheet is right a third of the time. */

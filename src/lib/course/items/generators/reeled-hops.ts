@@ -94,4 +94,4 @@ const reeledHops: Generator = {
   }
 };
 
-export const reeled = [reeledHops];
+export const reelings = [reeledHops];
