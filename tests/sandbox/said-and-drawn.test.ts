@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { lazyRun } from '../../src/lib/course/lazy';
 import { isOffBottom, type Move } from '../../src/lib/model';
-import { bottomUnder } from '../../src/lib/scoring/run-to-grade';
+import { runToGrade } from '../../src/lib/scoring/run-to-grade';
 import { heightWords, readoutAt, readoutUntil_s, wayWords } from '../../src/lib/sandbox/readout';
 import { seriesOf } from '../../src/lib/sandbox/series';
 import { shownLifts } from '../../src/lib/sandbox/shown-lifts';
@@ -47,7 +47,7 @@ function bothOf(challenge: Challenge, name: (typeof TRIES)[number]) {
   const move = moveOf(challenge, name);
   const graded = gradeTry(challenge, move);
   const { result } = graded;
-  const heightAt = bottomUnder(challenge.setup);
+  const { bottomAt: heightAt } = runToGrade(challenge.setup, move, result);
   const series = seriesOf(result, heightAt);
   const target = drawnOf(challenge.goals);
   const bite_s = readoutUntil_s(result.events, target);

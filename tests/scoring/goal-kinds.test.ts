@@ -4,7 +4,7 @@ import { describeTry, type Goal } from '../../src/lib/scoring';
 import { shareOf, valueOf } from '../../src/lib/scoring/goals';
 import { runToGrade } from '../../src/lib/scoring/run-to-grade';
 import { tied } from '../tied';
-import { challengeOf, gradedAs, overLevel, plainChallenge, resultOf } from './results';
+import { challengeOf, gradedAs, overLevel, plainChallenge, resultOf, withLifts } from './results';
 
 interface Way {
   bait_x_m?: number[];
@@ -23,7 +23,8 @@ function run({ bait_x_m = [10], bait_up_m = [0], tip_x_m = [2], ...rest }: Way):
     Array.from({ length: ticks }, (_, i) => values[Math.min(i, values.length - 1)]);
   const up = all(bait_up_m);
   const made = resultOf({});
-  return {
+  const { depth_m } = plainChallenge.setup.water;
+  const result = {
     ...made,
     events: rest.events ?? [],
     hops: rest.hops ?? [],
@@ -32,12 +33,13 @@ function run({ bait_x_m = [10], bait_up_m = [0], tip_x_m = [2], ...rest }: Way):
       tip_x_m: all(tip_x_m),
       tip_z_m: all([1]),
       bait_x_m: all(bait_x_m),
-      bait_z_m: up.map((height) => height - plainChallenge.setup.water.depth_m),
+      bait_z_m: up.map((height) => height - depth_m),
       tip_tension_N: all(rest.pull_N ?? [0]),
       bait_tension_N: all([0]),
-      contact: up.map((height) => (height > 0 ? 0 : 1))
+      contact: up.map((height): 0 | 1 => (height > 0 ? 0 : 1))
     }
   };
+  return withLifts(result, -depth_m);
 }
 
 /** `n` values from the first to the last, evenly. */

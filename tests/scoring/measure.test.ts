@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { parseSetup, SKIP_M, simulate, type Move, type Result } from '../../src/lib/model';
-import { contactIn, peakBaitSpeed, tipTravel } from '../../src/lib/scoring';
-import { contactWhileMoving } from '../../src/lib/scoring/run-measures';
+import { SKIP_M, simulate, type Move } from '../../src/lib/model';
+import { contactWhileMoving, peakBaitSpeed, tipTravel } from '../../src/lib/scoring';
 import { shownLifts } from '../../src/lib/sandbox/shown-lifts';
-import { plainChallenge, resultOf } from './results';
+import { plainChallenge, resultOf, withLifts } from './results';
 
 function run(move: Move, hold_s = 2) {
   return simulate({ ...plainChallenge.setup, rod: { length_m: 2.1 }, move, hold_s });
@@ -41,9 +40,6 @@ describe('tip travel', () => {
   });
 });
 
-const setup = parseSetup({ ...plainChallenge.setup, rod: { length_m: 2.1 } });
-const contact = (result: Result) => contactIn(setup, result);
-
 describe('contact while moving', () => {
   const snatch: Move = {
     kind: 'sweep',
@@ -54,7 +50,7 @@ describe('contact while moving', () => {
   };
 
   test('is 1 for a bait that never moved', () => {
-    expect(contact(resultOf({}))).toBe(1);
+    expect(contactWhileMoving(resultOf({}))).toBe(1);
   });
 
   test('is not raised by waiting before the move', () => {
@@ -64,9 +60,9 @@ describe('contact while moving', () => {
     });
     const direct = run(snatch);
     expect(waited.contact_fraction).toBeGreaterThan(0.8);
-    expect(contact(direct)).toBeLessThan(0.5);
+    expect(contactWhileMoving(direct)).toBeLessThan(0.5);
     // The line settles by a hair while waiting, which moves the lift-off by a few ticks.
-    expect(Math.abs(contact(waited) - contact(direct))).toBeLessThan(0.1);
+    expect(Math.abs(contactWhileMoving(waited) - contactWhileMoving(direct))).toBeLessThan(0.1);
   });
 
   test.each([
@@ -76,9 +72,9 @@ describe('contact while moving', () => {
     const flown = resultOf({ contact: Array.from({ length: 41 }, (_, i) => (i > 20 ? 0 : 1)) });
     const { trace } = flown;
     trace.bait_z_m = trace.contact.map((touches) => (touches ? -3 : -3 + rise_m));
+    expect(contactWhileMoving(withLifts(flown))).toBe(share);
     const shown = shownLifts(trace, () => -3).contact;
-    expect(contactWhileMoving(flown, shown)).toBe(share);
-    expect(contactIn({ ...setup, water: { ...setup.water, depth_m: 3 } }, flown)).toBe(share);
+    expect(shown.filter((touches) => touches === 0).length / 40).toBe(1 - share);
   });
 });
 

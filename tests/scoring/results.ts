@@ -1,4 +1,4 @@
-import type { Hop, Result } from '../../src/lib/model';
+import { liftsOf, type Hop, type Result } from '../../src/lib/model';
 import {
   gradeRun,
   parseChallenge,
@@ -18,13 +18,21 @@ export interface MadeUp {
   contact?: (0 | 1)[];
 }
 
+/** The height of the bottom under it, m. */
+const LEVEL_M = -3;
+
+/** The same with the lifts that its trace has over a level bottom: for one whose trace was changed. */
+export function withLifts(result: Result, level_m = LEVEL_M): Result {
+  return { ...result, lifts: liftsOf(result.trace, () => level_m) };
+}
+
 export function resultOf(made: MadeUp): Result {
   const contact = made.contact ?? [1];
   const ticks = contact.length;
   const along = (from: number, step: number) =>
     Array.from({ length: ticks }, (_, i) => from + i * step);
-  const level = along(-3, 0);
-  return {
+  const level = along(LEVEL_M, 0);
+  return withLifts({
     travel_m: made.travel_m ?? 0,
     peak_height_m: made.peak_height_m ?? 0,
     contact_fraction: 1,
@@ -44,8 +52,9 @@ export function resultOf(made: MadeUp): Result {
       bait_tension_N: along(0, 0),
       contact
     },
+    lifts: [],
     model: { version: 'made up', segments: 1, step_s: 0.01 }
-  };
+  });
 }
 
 function hopOf(height_m: number, i: number): Hop {

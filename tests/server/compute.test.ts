@@ -4,8 +4,8 @@ import type { Conditions } from '../../src/lib/wire';
 import type { GivenTo } from '../../src/lib/compute';
 import { findLesson, loadLessons } from '../../src/lib/course';
 import { itemOf, SOURCES } from '../../src/lib/course/items';
-import { parseSetup, type RodInput } from '../../src/lib/model';
-import { contactIn, DataError, describeTry, gradeTry } from '../../src/lib/scoring';
+import type { RodInput } from '../../src/lib/model';
+import { contactWhileMoving, DataError, describeTry, gradeTry } from '../../src/lib/scoring';
 import { serverCompute, ServerCompute } from '../../src/lib/server/compute';
 import { FakePort } from '../compute/fake-port';
 
@@ -55,7 +55,7 @@ describe('work off the server’s own thread', () => {
     const { travel_m } = result;
     const { did, why } = describeTry(challenge, { result, grade }, 'metric');
     expect(await graded).toMatchObject({
-      ...{ marks, passed, travel_m, contact: contactIn(parseSetup(challenge.setup), result) },
+      ...{ marks, passed, travel_m, contact: contactWhileMoving(result) },
       says: { metric: `${did} ${why}` }
     });
     await expect(none).rejects.toThrow(/^move\.azimuth_deg: .*2.*, got \[60\]/);

@@ -1,4 +1,4 @@
-import { parseScenario, simulateScenario, type Result, type Scenario } from '../model';
+import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
 import { saidAbout, saidSeconds } from './items/said';
 import { fallTime, MEASURED_BY } from './items/measured-by';
@@ -21,9 +21,7 @@ export function answerOf(question: PredictQuestion): PredictAnswer {
   const { options, ask, practice } = question;
   const scenario = scenarioOf(question.run);
   const result = simulateScenario(scenario);
-  const valueOf = byOwnCount(question, scenario, result, () =>
-    simulateScenario(timedScenario(question))
-  );
+  const valueOf = byOwnCount(question, result, () => simulateScenario(timedScenario(question)));
   const right = options.filter((option) =>
     practice === undefined ? holds(option, valueOf) : option.id === practice
   );
@@ -43,7 +41,7 @@ export function isCertainPrediction(question: PredictQuestion): boolean {
   const { key } = answerOf(question);
   const timed = question.timed ? cornersOf(timedScenario(question)) : [];
   return cornersOf(scenarioOf(question.run)).every((corner, i) => {
-    const valueOf = byOwnCount(question, corner, simulateScenario(corner), () =>
+    const valueOf = byOwnCount(question, simulateScenario(corner), () =>
       simulateScenario(timed[i])
     );
     return question.options.every((option) => holds(option, valueOf) === (option.id === key.id));
@@ -58,14 +56,9 @@ function timedScenario({ timed, ask }: PredictQuestion) {
 }
 
 /** A fall by the learner's own count of another: what is unknown slows both alike. */
-function byOwnCount(
-  { timed }: PredictQuestion,
-  scenario: Scenario,
-  result: Result,
-  counted: () => Result
-): ValueOf {
+function byOwnCount({ timed }: PredictQuestion, result: Result, counted: () => Result): ValueOf {
   const scale = timed ? timed.fall_s / fallTime(counted()) : 1;
-  return (measure) => MEASURED_BY[measure](result, scenario) * (measure === 'fall_s' ? scale : 1);
+  return (measure) => MEASURED_BY[measure](result) * (measure === 'fall_s' ? scale : 1);
 }
 
 /** A quantity of a run that was asked about, SI. */

@@ -8,7 +8,7 @@ export { LiveRun } from './live-run';
 export { Run, type Result } from './run';
 export { MODEL_VERSION } from './version';
 export { isOffBottom, OFF_BOTTOM_M, REST_SPEED_M_S, riseOver, SKIP_M } from './lift-off';
-export { contactBeside, contactOf, liftsOf, type Lift } from './lifts';
+export { contactBeside, liftsOf, type Lift } from './lifts';
 export type { Hop, RunEvent, Trace } from './record';
 export {
   parseScenario,

@@ -11,14 +11,6 @@ export interface Lift {
 }
 
 /** 0 in a tick of a lift, 1 in any other: contact as it is drawn, told and graded. */
-export function contactOf(
-  trace: Parameters<typeof liftsOf>[0],
-  heightAt: (x_m: number) => number
-): (0 | 1)[] {
-  return contactBeside(trace.contact.length, liftsOf(trace, heightAt));
-}
-
-/** The same where the lifts are known. */
 export function contactBeside(ticks: number, lifts: readonly Lift[]): (0 | 1)[] {
   const contact = new Array<0 | 1>(ticks).fill(1);
   for (const { from, to } of lifts) contact.fill(0, from, to);

@@ -1,4 +1,5 @@
 import { ExternalLoads } from './external-loads';
+import { liftsOf, type Lift } from './lifts';
 import { LineState } from './line-state';
 import { TICK_S } from './move';
 import { RunRecord, type Summary, type Trace } from './record';
@@ -58,6 +59,8 @@ function mayDouble(size: number, change_m_s: number): boolean {
 
 export interface Result extends Summary {
   trace: Trace;
+  /** Flights higher than the bottom’s grain, as pictures, words and marks have them: nobody lays the bottom again. */
+  lifts: Lift[];
   model: { version: string; segments: number; step_s: number };
 }
 
@@ -231,9 +234,11 @@ export class Run {
   }
 
   result(): Result {
+    const { trace } = this.record;
     return {
       ...this.record.summary(),
-      trace: this.record.trace,
+      trace,
+      lifts: liftsOf(trace, (x_m) => this.parts.bottom.heightAt(x_m)),
       model: {
         version: MODEL_VERSION,
         segments: this.setup.numerics.segments,

@@ -1,7 +1,8 @@
-import { isOffBottom, liftsOf, OFF_BOTTOM_M, type Hop, type Lift, type Result } from '../model';
+import { isOffBottom, type Hop, type Result } from '../model';
 import { adviceFor } from './advice';
 import { askedOf, asksCall } from './guess';
 import type { Challenge } from './challenge';
+import { SKIPPED_ALONG, skippedWords } from './contact-words';
 import {
   formatAsked,
   formatBeside,
@@ -17,7 +18,6 @@ import { didOf, DRAGGED_M, drawnOf, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { hasTurnedBack, NO_MOVE_M, tipTravel } from './run-measures';
-import { bottomUnder } from './run-to-grade';
 import { tipMotionOf } from './tip-motion';
 
 /**
@@ -50,7 +50,7 @@ export function describeTry(
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
   const was = ground ? `It was ${ground}. ` : '';
   const slack = slackSentence(challenge, graded, units);
-  const why = `${was}${slack}${whySentence(challenge, graded, units, about?.goal)}`.trim();
+  const why = `${was}${slack}${whySentence(graded, units, about?.goal)}`.trim();
   const { words: change, cost } = adviceFor(challenge, graded, units, correction);
   return { did, why, change, cost };
 }
@@ -204,12 +204,7 @@ const NOT_OF_CONTACT = new Set<GoalGrade['goal']['kind']>([
   'swing'
 ]);
 
-function whySentence(
-  { setup }: Challenge,
-  { result, grade }: GradedRun,
-  units: Units,
-  about?: GoalGrade
-): string {
+function whySentence({ result, grade }: GradedRun, units: Units, about?: GoalGrade): string {
   // Where hops were asked and none was made, that says why, too.
   if (about?.goal.kind === 'hops' && about.value === 0) return '';
   // Moved before it was down, it is not told that it never came down.
@@ -221,13 +216,11 @@ function whySentence(
   const second = miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
   if (also) return `${also.did} ${second}`.trim();
   if (about && NOT_OF_CONTACT.has(about.goal.kind)) return second;
-  const lifts = liftsOf(result.trace, bottomUnder(setup));
   const first =
-    fallClause(result) ??
-    (isIdle ? 'The line never pulled it' : contactClause(result, lifts, units));
+    fallClause(result) ?? (isIdle ? 'The line never pulled it' : contactClause(result, units));
   if (first) return joined(first, miss);
-  const hasSkipped = lifts.length > 0;
-  if (hasSkipped && miss) return joined(SKIPPED, miss.replace(/^but /, 'and '));
+  const hasSkipped = result.lifts.length > 0;
+  if (hasSkipped && miss) return joined(SKIPPED_ALONG, miss.replace(/^but /, 'and '));
   if (hasSkipped) return `${skippedWords(units)}.${stillDown(grade)}`;
   return isAsAsked(grade) ? '' : joined(STAYED, miss);
 }
@@ -270,16 +263,10 @@ function isCast({ trace }: Result): boolean {
 }
 
 const STAYED = 'It stayed on bottom';
-const SKIPPED = 'It skipped along the bottom';
-
-/** Of a bait that left the bottom, but not so far that a hand could mean or avoid it. */
-export function skippedWords(units: Units): string {
-  return `${SKIPPED}, less than ${formatLength(OFF_BOTTOM_M, units)} up`;
-}
 
 /** Where it left the bottom first, and how high it rose at most; null of one that never hopped. */
-function contactClause(result: Result, lifts: readonly Lift[], units: Units): string | null {
-  const left = lifts.find(({ rise_m }) => isOffBottom(rise_m))?.from;
+function contactClause(result: Result, units: Units): string | null {
+  const left = result.lifts.find(({ rise_m }) => isOffBottom(rise_m))?.from;
   if (left === undefined || result.hops.length === 0) return null;
   const { t_s, bait_x_m } = result.trace;
   const rose = `and rose ${formatLength(highestOf(result.hops), units)}`;

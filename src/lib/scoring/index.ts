@@ -34,9 +34,9 @@ export {
   type GuessQuantity,
   type Guess
 } from './guess';
-export { gradeRun, gradeTry, isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
+export { isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
+export { gradeRun, gradeTry } from './grader';
 export { costsOf, type GoalCost } from './costs';
-export { contactIn } from './run-to-grade';
 export {
   contactWhileMoving,
   hasTurnedBack,
@@ -44,8 +44,10 @@ export {
   peakBaitSpeed,
   tipTravel
 } from './run-measures';
-export { needsSeveralMoves, solveCorrection, type Correction } from './correction';
-export { aimWords, describeTry, skippedWords, type Feedback } from './feedback';
+export { needsSeveralMoves, type Correction } from './correction';
+export { solveCorrection } from './solve-correction';
+export { skippedWords } from './contact-words';
+export { aimWords, describeTry, type Feedback } from './feedback';
 export { adviceFor, advisedMove, type Advice } from './advice';
 export { PRESSED_S, STILL_S, TOUCH_TIP_M, TryEnd } from './try-end';
 export { moveSentence } from './change-sentence';

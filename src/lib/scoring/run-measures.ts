@@ -1,4 +1,4 @@
-import { REST_SPEED_M_S, TICK_S, type Result } from '../model';
+import { contactBeside, REST_SPEED_M_S, TICK_S, type Result } from '../model';
 
 /** What the measures read of a result. */
 type Traced = Pick<Result, 'trace'>;
@@ -49,10 +49,10 @@ export function travelBeforeBite(result: Pick<Result, 'trace' | 'events' | 'trav
  * Share of the bait's moving time that it was on the bottom, 0–1; 1 for a bait that never moved.
  * Unlike the model's contact_fraction, waiting with a resting bait does not raise it, nor does a flight lower
  * than the grain of the bottom lower it.
- * @param contact as the picture has it, see contactOf
  */
-export function contactWhileMoving({ trace }: Traced, contact: readonly (0 | 1)[]): number {
+export function contactWhileMoving({ trace, lifts }: Pick<Result, 'trace' | 'lifts'>): number {
   const { bait_x_m: x, bait_z_m: z } = trace;
+  const contact = contactBeside(x.length, lifts);
   let moving = 0;
   let touching = 0;
   for (let i = 1; i < x.length; i++) {

@@ -23,7 +23,7 @@ import { besideWords, saidAt } from '../../../src/lib/app/explore/said';
 import { readRunFragment, runFragment } from '../../../src/lib/app/water/run-link';
 import { figuresOfRuns } from '../../../src/lib/compute/jobs/figures';
 import { FOOT_M, isOffBottom, OUNCE_KG, parseScenario, simulate } from '../../../src/lib/model';
-import { bandOf, contactIn, formatWeight } from '../../../src/lib/scoring';
+import { bandOf, contactWhileMoving, formatWeight } from '../../../src/lib/scoring';
 import { ask, base, firstBanded, made, wanted } from './asked-chart';
 
 const both = ['imperial', 'metric'] as const;
@@ -93,7 +93,7 @@ test('a chart’s figures are those of single runs, and its bands those of any f
   const result = simulate(scenario);
   expect(point.readings.travel_m).toEqual({ value: result.travel_m });
   expect(point.readings.peak_height_m?.value).toBe(result.peak_height_m);
-  expect(point.readings.contact?.value).toBe(contactIn(scenario, result));
+  expect(point.readings.contact?.value).toBe(contactWhileMoving(result));
 
   const withBand = await firstBanded(finer);
   const there = made(AXES.depth.set(base, withBand.at));

@@ -1,8 +1,7 @@
 import { lessonOf } from '$lib/course/items';
-import { parseSetup } from '$lib/model';
 import { figureLevel, guessOf, keptGuess } from '$lib/practice';
 import type { HomeworkReport } from '$lib/practice/homework-grading';
-import { contactIn, describeTry, figureOf, type Units } from '$lib/scoring';
+import { contactWhileMoving, describeTry, figureOf, type Units } from '$lib/scoring';
 import { areSameMarks, type HomeworkResult } from '$lib/wire';
 import { isLate } from '$lib/shell';
 import { adviceWords, errorWords } from './advice';
@@ -33,7 +32,7 @@ export function resultView(
         const { marks, model } = kept;
         const markedBy = model ? ` by model ${model} (today’s gives ${grade.marks})` : '';
         const agrees = model !== null || areSameMarks(made.marks ?? marks, marks);
-        const contact = contactIn(parseSetup(challenge.setup), result);
+        const contact = contactWhileMoving(result);
         const measured = { marks, markedBy, figure: grade.figure, contact };
         const words = { ...made, ...measured, reason: `${did} ${why}`, agrees };
         const said = keptGuess(guessOf(made, challenge));

@@ -1,4 +1,4 @@
-import { liftsOf, parseSetup, simulate, type Lift, type Result } from '$lib/model';
+import { parseSetup, simulate, type Lift, type Result } from '$lib/model';
 import { bottomOf } from '$lib/model/bottom';
 import type { Challenge } from '$lib/scoring';
 import type { Thumb } from '$lib/wire';
@@ -28,7 +28,7 @@ export function wayOf(challenge: Challenge, result: Result): Thumb {
   const spot = spotOf(result);
   const bottom = bottomOf(setup, 0.01);
   const heightAt = (x_m: number) => bottom.heightAt(x_m);
-  const isOff = isIn(liftsOf(result.trace, heightAt));
+  const isOff = isIn(result.lifts);
   const last = bait_x_m.length - 1;
   return {
     ground: groundPath(spot, bait_x_m, heightAt),

@@ -5,7 +5,7 @@ import {
   type Scenario,
   type ScenarioInput
 } from '../../model';
-import { bandsOf, contactIn, type Unknowns } from '../../scoring';
+import { bandsOf, contactWhileMoving, type Unknowns } from '../../scoring';
 
 /** What is read off one run. */
 export interface RunFigures {
@@ -30,7 +30,7 @@ export interface FiguresMade {
 function read(scenario: Scenario): RunFigures {
   const result = simulate(scenario);
   const { travel_m, peak_height_m } = result;
-  return { travel_m, peak_height_m, contact: contactIn(scenario, result) };
+  return { travel_m, peak_height_m, contact: contactWhileMoving(result) };
 }
 
 /** Of each scenario; null for one that cannot be, as where the line is too short. */

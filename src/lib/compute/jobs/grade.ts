@@ -1,13 +1,12 @@
 import {
   parseScenario,
-  parseSetup,
   recordScenario,
   type LineHistory,
   type Result,
   type RodInput
 } from '../../model';
 import {
-  contactIn,
+  contactWhileMoving,
   describeTry,
   gradeRun,
   gradeTry,
@@ -42,7 +41,7 @@ export function grade({ challenge, input, call }: GivenTry): TryMarks {
     marks: grade.marks,
     passed: grade.passed,
     travel_m: result.travel_m,
-    contact: contactIn(parseSetup(challenge.setup), result),
+    contact: contactWhileMoving(result),
     figure: grade.figure,
     reached: grade.goals.map(({ value }) => (Number.isFinite(value) ? value : null)),
     mark: tryMarkOf(challenge, graded),

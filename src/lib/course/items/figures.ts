@@ -22,14 +22,14 @@ export function figuresOf(scenario: Scenario): Figures {
   const name = JSON.stringify(scenario);
   const known = kept.get(name);
   if (known) return known;
-  const figures = read(simulateScenario(scenario), scenario);
+  const figures = read(simulateScenario(scenario));
   if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(name, figures);
   return figures;
 }
 
-function read(result: Result, scenario: Scenario): Figures {
-  const values = Object.entries(MEASURED_BY).map(([name, of]) => [name, of(result, scenario)]);
+function read(result: Result): Figures {
+  const values = Object.entries(MEASURED_BY).map(([name, of]) => [name, of(result)]);
   const names = Object.keys(SIGNS) as SignName[];
   const signs = new Set(names.filter((name) => SIGNS[name](result)));
   const tip_m = tipTravel(result);

@@ -54,7 +54,7 @@ function paintSheet(
   context.translate(MARGIN, HEAD);
   paintAxis(context, plots, ink);
   const last = showing.series.t_s.findLastIndex((t_s) => t_s <= showing.film.ends_s + 1e-9);
-  const share = contactWhileMoving(result, showing.series.contact);
+  const share = contactWhileMoving(result);
   for (const row of plots.rows) {
     context.save();
     context.translate(0, row.top);

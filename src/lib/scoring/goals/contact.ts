@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { contactOf } from '../../model';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
 import { contactWhileMoving } from '../run-measures';
@@ -14,8 +13,7 @@ export const contact = goalKind({
   schema: v.strictObject({ kind: v.literal('contact'), least: numberIn(0, 1), weight }),
   role: 'side',
   isOfOneTurn: true,
-  measure: (_, { result, bottomAt }) =>
-    contactWhileMoving(result, contactOf(result.trace, bottomAt)),
+  measure: (_, { result }) => contactWhileMoving(result),
   share: ({ least }, value) => fading(least - value, REACH),
   words: ({ least }, value) => ({
     name: 'On the bottom',
