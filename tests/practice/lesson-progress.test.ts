@@ -82,9 +82,21 @@ describe('the way through the lesson about one foot', () => {
   });
 
   test('asks for no try again that was passed before', () => {
-    const below = way([predicted], [[first, 100]]).slice(3);
-    expect(nextStation(below).id).toBe(second);
-    expect(nextStation(way([predicted], [[first, 60]]).slice(3)).id).toBe(first);
+    expect(nextStation(way([predicted], [[first, 100]]), 2)?.id).toBe(second);
+    expect(nextStation(way([predicted], [[first, 60]]), 2)?.id).toBe(first);
+    expect(nextStation(way([predicted], [[second, 100]]), 3)?.id).toBe('result');
+  });
+
+  test('names one next step after the last try, whether it is made, skipped or still to be made', () => {
+    const skipped = { kind: 'skipped', lesson: lesson.id, station: second, at } as const;
+    const done: [string, number][] = [[first, 100]];
+    const ways = [way([predicted], done), way([predicted, skipped], done)];
+    ways.push(way([predicted], [...done, [second, 0]]));
+    expect(ways.map((one) => nextStation(one, 4)?.id)).toEqual(['result', 'result', 'result']);
+    // Skipped or made, it is open; with another left above it, it is no next step.
+    expect(ways.map((one) => one[5].isOpen)).toEqual([false, true, true]);
+    expect(nextStation(way([predicted]), 4)?.id).toBe('feel');
+    expect(nextStation(ways[0], 7)).toBeUndefined();
   });
 
   test('counts a challenge as done from the pass mark on', () => {

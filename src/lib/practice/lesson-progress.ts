@@ -32,7 +32,7 @@ export type BestMarks = ReadonlyMap<string, number>;
 
 /**
  * The way through a lesson as it stands for this learner. Nothing is shown before it was predicted;
- * the result opens when each challenge has been tried, passed or not.
+ * the result opens when each challenge has been tried, passed or not, or left out on purpose.
  */
 export function lessonStations(lesson: Lesson, record: LearnerRecord, best: BestMarks): Station[] {
   const stops = stopsOf(lesson);
@@ -44,13 +44,14 @@ export function lessonStations(lesson: Lesson, record: LearnerRecord, best: Best
     record.predictions.some((one) => isSameQuestion(one, { lesson: lesson.id, station: id }));
   const firstOpenQuestion = stops.findIndex((stop) => isQuestion(stop) && !isPredicted(stop));
   const shutsAfter = firstOpenQuestion === -1 ? stops.length : firstOpenQuestion;
-  const isTried = lesson.challenges.every(({ id }) => best.has(id));
+  const isSkipped = (id: string) => progress?.skipped?.includes(id) ?? false;
+  const isPast = lesson.challenges.every(({ id }) => best.has(id) || isSkipped(id));
   return stops.map((stop, i) => ({
     ...stop,
-    isOpen: i <= shutsAfter && (stop.part.kind !== 'result' || isTried),
+    isOpen: i <= shutsAfter && (stop.part.kind !== 'result' || isPast),
     isDone: isQuestion(stop) ? isPredicted(stop) : isDone(stop.part, furthest > i, best),
     isTried: best.has(stop.id),
-    isSkipped: progress?.skipped?.includes(stop.id) ?? false
+    isSkipped: isSkipped(stop.id)
   }));
 }
 
@@ -59,10 +60,16 @@ export function stationToGoOn(way: readonly Station[]): Station {
   return way.find(({ isDone, isOpen }) => isOpen && !isDone) ?? way[way.length - 1];
 }
 
-/** What comes next of the stations below: tries that were passed before are not asked for again. */
-export function nextStation(below: readonly Station[]): Station {
-  const isLeft = ({ part, isDone, isOpen }: Station) => isOpen && !(part.kind === 'try' && isDone);
-  return below.find(isLeft) ?? below[0];
+/**
+ * What comes after the i-th station, the same before it is done or left out and after: tries that were passed
+ * before are not asked for again, and the last of them opens the result. Undefined after the last station.
+ */
+export function nextStation(way: readonly Station[], i: number): Station | undefined {
+  const isPast = (one: Station) => one === way[i] || one.isDone || one.isTried || one.isSkipped;
+  const isResultOpen = way.every((one) => one.part.kind !== 'try' || isPast(one));
+  const isLeft = ({ part, isDone, isOpen }: Station) =>
+    part.kind === 'result' ? isResultOpen : isOpen && !(part.kind === 'try' && isDone);
+  return way.slice(i + 1).find(isLeft) ?? way.at(i + 1);
 }
 
 function isQuestion({ part }: Stop): boolean {
