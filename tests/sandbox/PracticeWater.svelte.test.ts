@@ -109,7 +109,7 @@ describe('practice water', () => {
     vi.spyOn(raise as HTMLElement, 'setPointerCapture').mockReturnValue();
     for (const type of ['pointerdown', 'pointerup'])
       raise.dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true }));
-    await expect.element(page.getByText('Hold it.').first()).toBeVisible();
+    await expect.element(page.getByText('Too short. Hold Raise.')).toBeVisible();
     await hold('ArrowUp', 700);
     await vi.waitFor(() => expect(ontry).toHaveBeenCalledOnce(), LONG);
   });
@@ -157,7 +157,7 @@ describe('practice water', () => {
     await hold('ArrowDown', 500);
     await vi.waitFor(() => expect(bright()).toEqual(['Reel in']), LONG);
     await tap('Reel in');
-    await expect.element(page.getByText('Hold it'), LONG).toBeVisible();
+    await expect.element(page.getByText('Too short.'), LONG).toBeVisible();
     await hold(']', 900);
     await vi.waitFor(() => expect(bright()).toEqual(['Done']), LONG);
   });
@@ -165,9 +165,9 @@ describe('practice water', () => {
   test('says of a tap on a button that it is to be held', async () => {
     await render(PracticeWater, base);
     await tap('Raise');
-    await expect.element(page.getByText('Hold it'), LONG).toBeVisible();
+    await expect.element(page.getByText('Too short.'), LONG).toBeVisible();
     await hold('ArrowUp', 700);
-    await vi.waitFor(() => expect(page.getByText('Hold it').elements()).toHaveLength(0), LONG);
+    await vi.waitFor(() => expect(page.getByText('Too short.').elements()).toHaveLength(0), LONG);
   });
 
   test('follows a held key that the page came to only long after it went down', async () => {

@@ -40,3 +40,36 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
   say('pointerdown', 60);
   await expect.element(keepOn).not.toBeInTheDocument();
 });
+
+/** A finger on a button, for so long. */
+async function press(name: string, ms: number): Promise<void> {
+  const button = page.getByRole('button', { name, exact: true }).element() as HTMLElement;
+  button.setPointerCapture = () => {};
+  const say = (type: string) =>
+    button.dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true }));
+  say('pointerdown');
+  await new Promise((resolve) => setTimeout(resolve, ms));
+  say('pointerup');
+}
+
+test('a button that was only tapped is told to be held, by its name', async () => {
+  await render(PracticeWater, { ...base, plane: 'sweep', layout: 'screen', name: 'A drag' });
+  await expect.element(page.getByRole('slider', { name: /^Rod/ })).toBeVisible();
+  for (const name of ['Sweep', 'Forward']) {
+    await press(name, 60);
+    await expect.element(page.getByText(`Too short. Hold ${name}.`)).toBeVisible();
+  }
+});
+
+test('the tip’s way is told with its seconds where the jig is hidden, if the page wants it', async () => {
+  const hidden = { ...base, plane: 'sweep', layout: 'screen', visibility: 'unseen' } as const;
+  const words = page.getByText(/^Tip \d.*(in|ft), \d\.\d\ss$/);
+  for (const tellsTip of [false, true]) {
+    const shown = await render(PracticeWater, { ...hidden, tellsTip, name: 'A drag' });
+    await expect.element(page.getByRole('slider', { name: /^Rod/ })).toBeVisible();
+    await press('Sweep', 700);
+    await expect.element(page.getByText(/\d\.\d\ss$/)).toBeVisible();
+    await expect.poll(() => words.elements().length).toBe(tellsTip ? 1 : 0);
+    shown.unmount();
+  }
+});

@@ -42,12 +42,6 @@ export function waitText(
 /** What moved the rod: a button or a key, or what pulls at it. */
 export type TouchedBy = 'press' | 'pull';
 
-/** What is said of a move that is too small for a try. */
-export const TOUCHED: Record<TouchedBy, string> = {
-  press: 'Too short. Hold it.',
-  pull: 'Just a touch. Move it farther.'
-};
-
 /** So long before a try ends by itself that is told, s: time to read it and to move on. */
 const LAST_S = 4;
 /** The try begins when the hand has moved the rod by this much, degrees: less is a touch. */

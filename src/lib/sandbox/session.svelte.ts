@@ -11,7 +11,7 @@ import { LiveTry, type TouchedBy, type Try } from './live-try';
 import { NextStep } from './next-step.svelte';
 import { blendPoses, newPose, type Pose } from './pose';
 import { LiveReading } from './live-reading.svelte';
-import { movedAngle, ROD_LIMITS } from './rod-angles';
+import { movedAngle, REEL_BUTTONS, ROD_BUTTONS, ROD_LIMITS } from './rod-angles';
 import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
@@ -42,6 +42,8 @@ export class TrySession {
   readonly nextStep = new NextStep();
   /** By what the rod was moved too little for a try; null where it was not. */
   touched = $state<TouchedBy | null>(null);
+  /** The button that was pressed last, by name; a key moves as it does. */
+  pressed = $state('');
   /** Whether a pointer has hold of the rod: letting go of it may be all that ends the try. */
   isDragged = $state(false);
   /** Whether a pointer had hold of the rod in this try and let go of it. */
@@ -144,6 +146,10 @@ export class TrySession {
     }
     this.live?.[what].turn(t_ms, direction);
     this.movedBy = 'press';
+    if (direction !== 0 && this.task) {
+      const names = what === 'hand' ? ROD_BUTTONS[this.task.plane] : REEL_BUTTONS;
+      this.pressed = names[direction > 0 ? 1 : -1];
+    }
     this.isLetGo = false;
     this.taps.look(what, t_ms, direction, this.isPressed);
     // Who taps where a press is to be held is told at once.
