@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
+import { hatchStones } from '../../src/lib/sandbox/draw/texture';
 import { hopsSoFar } from '../../src/lib/sandbox/draw/goals';
 import { lineArcOf } from '../../src/lib/sandbox/draw/line';
 import { closeUpExtentOf, stageOf } from '../../src/lib/sandbox/stage';
@@ -78,5 +79,34 @@ describe('goals in the picture', () => {
       speed_m_s: [0, 0.4],
       isOnBottom: true
     });
+  });
+
+  test('each rock is drawn from its top to the ground, those that touch another too', () => {
+    const heights_m = [0.04, 0.06, 0.03];
+    const stones = [
+      { x_m: 8.9, width_m: 0.24, height_m: heights_m[0] },
+      { x_m: 8.6, width_m: 0.3, height_m: heights_m[1] },
+      // Its right side lies on the one before.
+      { x_m: 8.37, width_m: 0.2, height_m: heights_m[2] }
+    ];
+    const heightAt = (x_m: number) =>
+      Math.max(
+        0,
+        ...stones.map(({ x_m: at, width_m, height_m }) =>
+          Math.abs(x_m - at) < width_m / 2 - 1e-6 ? height_m : 0
+        )
+      );
+    const drawn: number[] = [];
+    const context = new Proxy({} as CanvasRenderingContext2D, {
+      get: (_, name) =>
+        name === 'rect' ? (...at: number[]) => drawn.push(at[3]) : () => undefined,
+      set: () => true
+    });
+    const view = { width: 400, height: 200, scale: 100, x0: 900, y0: 150 };
+    hatchStones(context, view, stones, heightAt, { colour: '', lean: 1 });
+    // A pixel above its top is within.
+    expect(drawn.map((px) => Math.round(px))).toEqual(
+      heights_m.map((m) => Math.round(100 * m) + 1)
+    );
   });
 });

@@ -62,6 +62,9 @@ function drawZone(
   context.beginPath();
   for (const x of [left, right]) {
     context.moveTo(x, floor + BED_PX);
+    context.lineTo(x, floor);
+    // What lies on the bottom stands before it.
+    context.moveTo(x, Math.min(floor, pixelY(view, stage.heightAt(metresX(view, x)))));
     context.lineTo(x, top);
   }
   context.stroke();

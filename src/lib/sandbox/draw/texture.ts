@@ -118,7 +118,10 @@ export function strew(
   context.restore();
 }
 
-/** Hatches the inside of stones: rising to the right for a `lean` of 1, falling for −1. */
+/** Stones are this much darker than the bottom that they lie on, 0–1. */
+const STONE_TINT = 0.35;
+
+/** Tints and hatches the inside of stones: rising to the right for a `lean` of 1, falling for −1. */
 export function hatchStones(
   context: CanvasRenderingContext2D,
   view: View,
@@ -132,7 +135,9 @@ export function hatchStones(
   for (const stone of stones) {
     const left = pixelX(view, stone.x_m + stone.width_m / 2);
     const right = pixelX(view, stone.x_m - stone.width_m / 2);
-    const foot = pixelY(view, heightAt(stone.x_m + stone.width_m));
+    // Of two that touch one side stands on the other: the lower side is on the ground.
+    const sides = [stone.x_m + stone.width_m / 2, stone.x_m - stone.width_m / 2];
+    const foot = pixelY(view, Math.min(...sides.map(heightAt)));
     const top = pixelY(view, heightAt(stone.x_m));
     context.save();
     context.beginPath();
@@ -140,6 +145,10 @@ export function hatchStones(
     context.clip();
     bedPath(context, view, heightAt);
     context.clip();
+    context.globalAlpha = STONE_TINT;
+    context.fillStyle = colour;
+    if (lean === 1) context.fillRect(left, top - 1, right - left, foot - top + 1);
+    context.globalAlpha = 1;
     context.beginPath();
     const rise = foot - top;
     for (let x = left - rise; x < right + rise; x += 5) {
