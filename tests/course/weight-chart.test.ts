@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
 import { BOX_OZ } from '../../src/lib/course/box';
 import { countWords, weightChart, weightVerdict } from '../../src/lib/course/weight-chart';
+import { tied } from '../tied';
 
 describe('the chart of weights', () => {
   const rows = weightChart(waterWith({ depth_m: 6.1 }));
@@ -19,18 +20,34 @@ describe('the chart of weights', () => {
     expect(drags).toEqual([...drags].sort((a, b) => b - a));
   });
 
-  test('says of a weight whether it is down in time, stays down, and how it is felt', () => {
-    const wanted = { within_s: 12, drag_s: 4 };
-    const row = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.3 };
-    expect(weightVerdict(row, wanted, 'imperial')).toMatch(/: in time.*stays down.*at the tip\.$/);
-    expect(weightVerdict({ ...row, fall_s: 12.3 }, wanted, 'metric')).toMatch(/probably in time/);
-    const near = { ...row, fall_s: 13, fall_band_s: 5 };
-    expect(weightVerdict(near, wanted, 'imperial')).toMatch(/probably too late/);
-    const late = { ...row, fall_s: 20, drag_s: null };
-    expect(weightVerdict(late, wanted, 'imperial')).toMatch(/too late.*may leave.*More weight/);
-    // Nobody counts tenths of a second.
+  const wanted = { within_s: 12, drag_s: 4 };
+  const row = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.6 };
+  const light = { ...row, ounces: 0.25, fall_s: 20, drag_s: null, pull_N: 0.3 };
+  const box = [light, row, { ...row, ounces: 1, fall_s: 6 }];
+  const said = (one: typeof row, rows = box) => weightVerdict(one, rows, wanted, 'imperial');
+
+  test('says of a weight whether it does: down in time, down at the pace, and felt beside the lightest', () => {
+    expect(said(row)).toBe(
+      tied(
+        'That works. Down in about 9~s, 6 to 12: in time. It stays down at that pace. You’d feel it pull about 2 times as hard as 1/4~oz.'
+      )
+    );
+    expect(said({ ...row, fall_s: 12.3 })).toMatch(/^That works\..*probably in time/);
+  });
+
+  test('says of one that does not which would do', () => {
+    expect(said(light)).toMatch(
+      /^Too light\..*: too late\..*may leave.*least of the box\. 1\/2\soz and up would do\.$/
+    );
+    expect(said({ ...row, fall_s: 13, fall_band_s: 5 })).toMatch(/^Too light\..*probably too late/);
+    const onlyHeavy = [light, { ...light, ounces: 0.5 }, { ...row, ounces: 1 }];
+    expect(said(light, onlyHeavy)).toMatch(/ 1\soz would do\.$/);
+    expect(said(light, [light])).toMatch(/Nothing in the box does/);
+    expect(said({ ...row, fall_s: Infinity })).toMatch(/isn’t down after a minute/);
+  });
+
+  test('counts as a voice does: nobody counts tenths of a second', () => {
     expect(countWords({ fall_s: 8.7, fall_band_s: 3.3 })).toBe('9\u00a0s, 5 to 12');
     expect(countWords({ fall_s: 4.1, fall_band_s: 0.2 })).toBe('4\u00a0s');
-    expect(weightVerdict({ ...row, fall_s: Infinity }, wanted, 'metric')).toMatch(/isn’t down/);
   });
 });

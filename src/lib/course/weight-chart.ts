@@ -1,5 +1,5 @@
 import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
-import { formatPull, formatTime, type Units } from '../scoring';
+import { formatTime, formatWeight, type Units } from '../scoring';
 import { BOX_OZ } from './box';
 import { quickest } from './contact-limit';
 import { ft, inch } from './items/draw';
@@ -62,24 +62,60 @@ function rowOf(given: SetupInput, ounces: number): WeightRow {
   };
 }
 
-/** What the model says of the weight that was picked: is it down, does it stay down, is it felt. */
+/** Whether the weight is down in time, as a voice counts: what reads 12 s is down within 12. */
+function isDown({ fall_s }: WeightRow, { within_s }: WeightWanted): boolean {
+  return Math.round(fall_s) <= within_s;
+}
+
+function staysDown({ drag_s }: WeightRow, wanted: WeightWanted): boolean {
+  return drag_s !== null && drag_s <= wanted.drag_s;
+}
+
+/** Whether the weight does all that is asked. */
+export function doesIt(row: WeightRow, wanted: WeightWanted): boolean {
+  return isDown(row, wanted) && staysDown(row, wanted);
+}
+
+/**
+ * What the model says of the weight that was picked: does it do, is it down, does it stay down, is it felt
+ * beside the lightest, and which do where it does not.
+ */
 export function weightVerdict(
-  { fall_s, fall_band_s, drag_s, pull_N }: WeightRow,
+  row: WeightRow,
+  rows: readonly WeightRow[],
   wanted: WeightWanted,
   units: Units
 ): string {
-  // As a voice counts: what reads 12 s is down within 12.
-  const isDown = Math.round(fall_s) <= wanted.within_s;
+  const drag = staysDown(row, wanted)
+    ? 'It stays down at that pace.'
+    : 'At that pace it may leave the bottom.';
+  const told = [downWords(row, wanted), drag, feltWords(row, rows[0], units)];
+  if (doesIt(row, wanted)) return ['That works.', ...told].join(' ');
+  const enough = rows.find((one) => doesIt(one, wanted));
+  const fix = enough
+    ? `${formatWeight(enough.ounces * OUNCE_KG, units)}${enough === rows.at(-1) ? '' : ' and up'} would do.`
+    : 'Nothing in the box does: a thinner line falls faster.';
+  return ['Too light.', ...told, fix].join(' ');
+}
+
+function downWords(row: WeightRow, wanted: WeightWanted): string {
+  const { fall_s, fall_band_s } = row;
+  if (!Number.isFinite(fall_s)) return 'It isn’t down after a minute.';
   const isSure = Math.round(fall_s + fall_band_s) <= wanted.within_s;
   const isSurelyLate = Math.round(fall_s - fall_band_s) > wanted.within_s;
+  const inTime = isSure ? 'in time' : 'probably in time';
   const late = isSurelyLate ? 'too late' : 'probably too late';
-  const inTime = isDown ? (isSure ? 'in time' : 'probably in time') : late;
-  const staysDown = drag_s !== null && drag_s <= wanted.drag_s;
-  const count = Number.isFinite(fall_s)
-    ? `Down in about ${countWords({ fall_s, fall_band_s })}: ${inTime}.`
-    : 'It isn’t down after a minute: too light for this line.';
-  const drag = staysDown ? 'It stays down at that pace.' : 'At that pace it may leave the bottom.';
-  return `${count} ${drag} It pulls ${formatPull(pull_N, units)} at the tip.${isDown && staysDown ? '' : ' More weight helps.'}`;
+  return `Down in about ${countWords(row)}: ${isDown(row, wanted) ? inTime : late}.`;
+}
+
+/** A pull in ounces says nothing to a hand; how many times another one does. */
+function feltWords({ ounces, pull_N }: WeightRow, lightest: WeightRow, units: Units): string {
+  const times = Math.round(pull_N / lightest.pull_N);
+  if (ounces === lightest.ounces) return 'You’d feel it least of the box.';
+  const than = formatWeight(lightest.ounces * OUNCE_KG, units);
+  return times < 2
+    ? `You’d feel it pull a little harder than ${than}.`
+    : `You’d feel it pull about ${times} times as hard as ${than}.`;
 }
 
 /** A fall as a voice counts it: "9 s, 5 to 12". */

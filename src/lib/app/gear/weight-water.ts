@@ -1,5 +1,6 @@
 import { waterWith } from '$lib/course/lessons/fathomley';
 import { FOOT_M, parseSetup, type Setup } from '$lib/model';
+import { inUnits, type Units } from '$lib/scoring';
 import { withOutfitGear, type OutfitGear } from '$lib/wire';
 
 /** Waters that the chart is made for, as they are said in either units. */
@@ -18,6 +19,28 @@ export interface ChartWater {
   feet: number;
   wind_m_s: number;
   bed: (typeof CHART_BEDS)[number];
+}
+
+const ALL: readonly ChartWater[] = CHART_DEPTHS.flatMap(({ feet }) =>
+  CHART_WINDS.flatMap(({ m_s }) => CHART_BEDS.map((bed) => ({ feet, wind_m_s: m_s, bed })))
+);
+/** From one water to the next by so many of them: another depth each time, and every one before one comes again. */
+const STRIDE = 7;
+
+export const FIRST_WATER: ChartWater = { feet: 20, wind_m_s: 0, bed: 'sand' };
+
+export function waterAfter({ feet, wind_m_s, bed }: ChartWater): ChartWater {
+  const at = ALL.findIndex(
+    (one) => one.feet === feet && one.wind_m_s === wind_m_s && one.bed === bed
+  );
+  return ALL[(at + STRIDE) % ALL.length];
+}
+
+/** "20 ft, calm, sand" */
+export function waterWords({ feet, wind_m_s, bed }: ChartWater, units: Units): string {
+  const depth = CHART_DEPTHS.find((one) => one.feet === feet);
+  const wind = CHART_WINDS.find((one) => one.m_s === wind_m_s);
+  return [depth?.says, wind?.says, bed].map((says) => inUnits(says ?? '', units)).join(', ');
 }
 
 /** That water with the learner's gear, or with the lessons' own. Throws ScenarioError where the line cannot reach. */
