@@ -29,14 +29,17 @@ function said(asked: Challenge, move: Challenge['reference']) {
 
 describe('the one step that is to change is said by hours and halves, turns of the handle and whole seconds', () => {
   test.each([
-    ['one-hop', /^Stop the lift sooner\. Snap the tip up to a little below 10:30 on the clock\.$/],
-    ['stroke', /Lift the tip quickly to 11:30 on the clock\.$/],
+    [
+      'one-hop',
+      /^Stop the lift sooner\. Snap the tip up 1\sft\s2\sin, to a little below 10:30 on the clock, in about ¼ second\.$/
+    ],
+    ['stroke', /Lift the tip 7\sft, to 11:30 on the clock, in about ½ second\.$/],
     [
       'reel-takes-slack',
       /^Reel up the slack while the jig sits still\. Hold Reel in for about 0\.5\ss, until the next button lights\.$/
     ],
     ['count-it-down', /^Wait until the line stops running out\. Count to 6\.$/],
-    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin\.$/]
+    ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, in about ¼ second\.$/]
   ])('%s', (id, words) => {
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
   });

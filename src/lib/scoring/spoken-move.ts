@@ -8,8 +8,8 @@ import type { Challenge } from './challenge';
  */
 export type SpokenStep =
   | { kind: 'turn'; isAway: boolean; way_m: number; time_s: number }
-  /** A lift by where it ends on the clock: 0° is nine, 90° is twelve. */
-  | { kind: 'clock'; isAway: boolean; to_deg: number; time_s: number }
+  /** A lift by where it ends on the clock, 0° is nine, 90° is twelve; and how far the tip goes to there. */
+  | { kind: 'clock'; isAway: boolean; to_deg: number; way_m: number; time_s: number }
   /** The same where it alone matters when it begins: how far and how quickly is not said. */
   | { kind: 'begin'; isAway: boolean; to_deg: number; time_s: number }
   | { kind: 'rest'; time_s: number }
@@ -51,6 +51,7 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
     ? all.map(({ kind }) => kind).lastIndexOf('pause')
     : -1;
   const isToLight = task.goals.some(({ kind }) => kind === 'reeled');
+  let said_deg: number | null = null;
   for (const [i, step] of all.entries()) {
     if (step.kind === 'tip_path' || step.kind === 'rod_input') return null;
     const time_s = spokenTime(step.duration_s);
@@ -61,8 +62,9 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
     } else if (step.kind === 'reel') {
       steps.push(reelOf(step.line_m, isToLight));
     } else if (step.from_deg !== step.to_deg) {
-      const turn = turnOf(tip, step, time_s);
-      steps.push(turn.kind === 'clock' && isTimedOnly(task) ? { ...turn, kind: 'begin' } : turn);
+      const turn = turnOf(tip, step, time_s, said_deg ?? step.from_deg);
+      said_deg = turn.kind === 'clock' ? turn.to_deg : null;
+      steps.push(turn.kind === 'clock' && isTimedOnly(task) ? beginOf(turn) : turn);
     }
   }
   return alike(steadily(steps));
@@ -83,7 +85,14 @@ export function singleTurn(rod: Rod, move: TurnMove): SpokenStep {
   };
 }
 
-function turnOf(tip: Tip, step: TurnMove, time_s: number): SpokenStep {
+type OnClock = Extract<SpokenStep, { kind: 'clock' }>;
+
+function beginOf({ isAway, to_deg, time_s }: OnClock): SpokenStep {
+  return { kind: 'begin', isAway, to_deg, time_s };
+}
+
+/** @param said_deg where the rod is by what was said before */
+function turnOf(tip: Tip, step: TurnMove, time_s: number, said_deg: number): SpokenStep {
   const way_m = tip.wayOf(step);
   const isAway = way_m > 0;
   // A twitch has no place of its own on the clock.
@@ -91,7 +100,8 @@ function turnOf(tip: Tip, step: TurnMove, time_s: number): SpokenStep {
     return { kind: 'turn', isAway, way_m: spokenLength(Math.abs(way_m)), time_s };
   }
   const to_deg = A_LITTLE_DEG * Math.round(step.to_deg / A_LITTLE_DEG);
-  return { kind: 'clock', isAway, to_deg, time_s };
+  const said_m = Math.abs(tip.at(to_deg) - tip.at(said_deg));
+  return { kind: 'clock', isAway, to_deg, way_m: spokenLength(said_m), time_s };
 }
 
 /** Reeled on is reeled once. */

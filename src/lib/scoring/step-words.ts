@@ -12,7 +12,11 @@ const TIP = 'the tip';
 
 type Plane = Challenge['plane'];
 
-/** Steps that are one as a sentence: "Snap the tip up to 10:30 on the clock." */
+/** Told by quarters: up to here it is a quarter, and from there a half, s. */
+const QUARTER_TO_S = 0.35;
+const HALF_TO_S = 0.65;
+
+/** Steps that are one as a sentence: "Snap the tip up 1 ft 2 in, to 10:30 on the clock, in about ¼ second." */
 export function stepWords(plane: Plane, steps: readonly SpokenStep[], units: Units): string {
   const said = steps.map((step) => wordsOf(step, plane, units)).join(', then ');
   return `${said[0].toUpperCase()}${said.slice(1)}.`;
@@ -32,7 +36,12 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'begin':
       return step.isAway ? 'lift the rod' : 'lower the rod';
     case 'clock':
-      return turnWords(step, [`lift ${TIP}`, `lower ${TIP}`], `to ${clockTime(step.to_deg)}`);
+      return turnWords(
+        step,
+        [`lift ${TIP}`, `lower ${TIP}`],
+        `to ${clockTime(step.to_deg)}`,
+        formatLength(step.way_m, units)
+      );
     case 'turn': {
       const verbs = plane === 'lift' ? ['lift @', 'lower @'] : ['move @', 'swing @ forward'];
       const named = verbs.map((verb) => verb.replace('@', TIP));
@@ -46,7 +55,8 @@ type Turn = Extract<SpokenStep, { kind: 'clock' | 'turn' }>;
 function turnWords(
   { isAway, time_s }: Turn,
   [away, back]: readonly string[],
-  where: string
+  where: string,
+  way = where
 ): string {
   const verb = isAway ? away : back;
   const isPlace = where.startsWith('to ');
@@ -54,8 +64,15 @@ function turnWords(
     const time = formatTime(time_s);
     return isPlace ? `${verb} ${where} in ${time}` : `${verb} ${where}, in ${time}`;
   }
-  if (isAway && time_s < SNAP_S) return `snap ${TIP} ${isPlace ? 'up ' : ''}${where}`;
-  return isPlace ? `${verb} quickly ${where}` : `${verb} ${where} quickly`;
+  // Down with a jig that falls is a matter of the eye.
+  if (!isAway) return isPlace ? `${verb} quickly ${where}` : `${verb} ${where} quickly`;
+  const moved = time_s < SNAP_S ? `snap ${TIP}${isPlace ? ' up' : ''}` : verb;
+  return `${moved} ${way}${isPlace ? `, ${where}` : ''}, in ${shortTime(time_s)}`;
+}
+
+function shortTime(s: number): string {
+  if (s <= QUARTER_TO_S) return 'about ¼ second';
+  return s <= HALF_TO_S ? 'about ½ second' : 'under a second';
 }
 
 /** Where a lifted tip stands, read as on a clock from the side: 45° is 10:30, 35° a little above ten. */
