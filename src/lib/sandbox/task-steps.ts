@@ -9,6 +9,8 @@ export interface TaskStep {
   readonly does: HandStep;
   /** Whether it comes after a rest: when, is the learner’s to know. */
   readonly isWaitedFor: boolean;
+  /** Whether the rod is snapped, as for a hop or a hook set: at a drag’s pace it is none. */
+  readonly isSnap: boolean;
   /** Line to be taken in or given before it is done, m; 0 for the rod. */
   readonly least_m: number;
 }
@@ -27,17 +29,19 @@ export function taskStepsOf({
   reference,
   goals
 }: Pick<Challenge, 'reference' | 'goals'>): TaskStep[] {
+  const isOfPace = goals.some(({ kind }) => kind === 'hops' || kind === 'strike');
   const asked = goals.find((goal) => goal.kind === 'reeled');
   const parts = partsOf(reference);
   const steps: TaskStep[] = [];
   let waited_s = 0;
   if (parts.length > 0 && !doneBy(parts[0]))
-    steps.push({ does: 'start', isWaitedFor: false, least_m: 0 });
+    steps.push({ does: 'start', isWaitedFor: false, isSnap: false, least_m: 0 });
   for (const part of parts) {
     const does = doneBy(part);
     if (does) {
       const least_m = part.kind === 'reel' ? (asked?.least_m ?? Math.abs(part.line_m)) : 0;
-      steps.push({ does, isWaitedFor: waited_s >= STILL_S, least_m });
+      const isSnap = isOfPace && does === 'up' && isQuick(part);
+      steps.push({ does, isWaitedFor: waited_s >= STILL_S, isSnap, least_m });
     }
     waited_s = does ? 0 : waited_s + durationOf(part);
   }
@@ -55,6 +59,23 @@ function doneBy(part: SequenceStep): HandStep | null {
   if (part.from_deg === part.to_deg) return null;
   return part.to_deg > part.from_deg ? 'up' : 'down';
 }
+
+/** A rod that turns slower drags, °/s: the lessons' slowest hop turns it at 40, their quickest drag at 12. */
+const SNAP_FROM_DEG_S = 30;
+
+const isQuick = (part: SequenceStep): boolean =>
+  (part.kind === 'lift' || part.kind === 'sweep') &&
+  Math.abs(part.to_deg - part.from_deg) >= SNAP_FROM_DEG_S * part.duration_s;
+
+const upwards = (steps: readonly TaskStep[]) => steps.filter(({ does }) => does === 'up');
+
+/** Whether the rod snaps in a task and never drags: that is its button’s pace. */
+export const isSnapAlone = (steps: readonly TaskStep[]): boolean =>
+  steps.some(({ isSnap }) => isSnap) && upwards(steps).every(({ isSnap }) => isSnap);
+
+/** Whether the rod drags and snaps in one task: that takes a button for each. */
+export const isDragAndSnap = (steps: readonly TaskStep[]): boolean =>
+  steps.some(({ isSnap }) => isSnap) && !isSnapAlone(steps);
 
 const durationOf = (part: SequenceStep): number =>
   part.kind === 'tip_path' ? (part.t_s.at(-1) ?? 0) : part.duration_s;
