@@ -74,6 +74,12 @@ test(
       ...(window as never as { bright: Set<string> }).bright
     ]);
     expect(shown).toEqual([await bright(page).textContent()]);
+    // Practice names the same step, without the questions, which have a page of their own.
+    await visit(page, '/practice');
+    await expect(bright(page)).toHaveText([shown[0]]);
+    await expect(page.getByRole('link', { name: /^Answer/ })).toHaveCount(0);
+    const said = await page.locator('main section li span').allTextContents();
+    expect(new Set(said).size).toBe(said.length);
   }
 );
 

@@ -18,6 +18,8 @@ type PlacePath =
 
 interface PlaceGroup {
   name: string;
+  /** What all of its places have in common. */
+  says?: string;
   places: readonly Place[];
 }
 
@@ -32,15 +34,14 @@ const SAID: Readonly<Record<string, string>> = {
 export const PLACE_GROUPS: readonly PlaceGroup[] = [
   {
     name: 'Train your hand',
-    places: [
-      ...drills.map(({ id, title }) => ({ drill: id, title, says: SAID[id] })),
-      { path: '/water', title: 'Practice water', says: 'Any weight, any depth, no marks.' },
-      { path: '/try', title: 'Drag it one foot', says: 'The first try, once more.' }
-    ]
+    says: 'In sight first, then hidden, then a check.',
+    places: [...drills.map(({ id, title }) => ({ drill: id, title, says: SAID[id] }))]
   },
   {
-    name: 'See what changes',
+    name: 'Try and compare',
     places: [
+      { path: '/water', title: 'Practice water', says: 'Any weight, any depth, no marks.' },
+      { path: '/try', title: 'Drag it one foot', says: 'The first try, once more.' },
       { path: '/retrieves', title: 'Retrieves', says: 'Watch one, then do it.' },
       {
         path: '/compare',
