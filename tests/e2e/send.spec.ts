@@ -75,6 +75,7 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     await expect(sheet(page).getByRole('img', { name: /^I wanted 1\sft\./ })).toBeVisible();
     // The test's server is this machine: whoever else is sent the link gets nowhere.
     await expect(sheet(page).getByText('Works on this computer only.')).toBeVisible();
+    await expect(sheet(page).getByText(/^Anyone who opens/)).toHaveCount(0);
     await sheet(page).getByRole('button', { name: 'Share' }).click();
     await expect.poll(() => shared(page)).toHaveLength(2);
     expect(errors).toEqual([]);
@@ -101,6 +102,22 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     await copy.click();
     await expect(sheet(page).getByRole('status')).toHaveText('Hold the link to copy it.');
     expect(errors).toEqual([]);
+  });
+
+  test('tells a stranger what this is in one sentence, beside one picture', async ({ page }) => {
+    await send(page);
+    const link = await sheet(page).getByRole('textbox', { name: 'Link to this try' }).inputValue();
+    // Another page, as whoever is sent it opens one.
+    await page.goto('about:blank');
+    await visit(page, link);
+    await expect(page.getByText(/^Feltfoot shows what a jig does/)).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Take the rod' })).toBeVisible();
+    const pictures = page.locator('main').locator('svg:visible, canvas:visible');
+    const isBig = (all: Element[]) =>
+      all.filter((one) => one.getBoundingClientRect().height > 60).length;
+    expect(await pictures.evaluateAll(isBig)).toBe(1);
+    await page.getByText('The try you were sent').click();
+    await expect(page.getByRole('button', { name: 'Replay', exact: true })).toBeVisible();
   });
 
   test('stands still and is usable with forced colors', async ({ page }) => {

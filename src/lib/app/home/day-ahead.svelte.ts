@@ -9,7 +9,6 @@ const course = { lessons: allLessons(), drills };
 /** What there is to do today. */
 export class DayAhead {
   readonly #readings = new Readings();
-  readonly #now = new Date();
 
   constructor(private readonly questions: readonly Question[]) {}
 
@@ -21,7 +20,7 @@ export class DayAhead {
   /** Undefined until all tries were read: what half of them say would change under a finger. */
   planFor(record: LearnerRecord): Today | null | undefined {
     if (!this.#readings.isAll) return undefined;
-    const now = { at_ms: this.#now.getTime(), days: localDays(this.#now) };
+    const now = { at_ms: Date.now(), days: localDays() };
     return today(record, { ...course, questions: this.questions }, now, this.#readings.of);
   }
 }

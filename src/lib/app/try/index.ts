@@ -6,7 +6,6 @@ export { default as ChallengeWater } from './ChallengeWater.svelte';
 export { default as SendTry } from './SendTryLater.svelte';
 export { default as SentTry } from './SentTryLater.svelte';
 export { thumbOf } from './drawn-thumb';
-export { fromHash } from './sent-try';
 export { default as Thumb } from './Thumb.svelte';
 export { default as TryDialog } from './TryDialog.svelte';
 export { default as Verdict } from './Verdict.svelte';
