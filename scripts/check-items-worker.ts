@@ -3,6 +3,7 @@ import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../sr
 import { inUnits } from '../src/lib/scoring';
 import { blindFaults } from './blind-picks';
 import { closeFallFaults } from './close-falls';
+import { earlyFaults } from './early-moves';
 import { printedFaults } from './printed-order';
 
 export interface Task {
@@ -73,7 +74,8 @@ function nameOf({ ask, cases }: Item): string {
 function made(generator: Generator, seed: number): { item?: Item; faults: string[] } {
   try {
     const item = generate(generator, seed);
-    return { item, faults: [...faultsOf(item), ...printedFaults(item), ...closeFallFaults(item)] };
+    const faults = [faultsOf, printedFaults, closeFallFaults, earlyFaults];
+    return { item, faults: faults.flatMap((find) => find(item)) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { faults: [error.message] };
