@@ -147,7 +147,7 @@ test(
   }
 );
 
-/** Presses of the speed buttons, from the first speed on. */
+/** Presses of the speed buttons, from the task’s own pace on. */
 async function setSpeed(page: Page, name: 'Slower' | 'Faster', presses: number): Promise<void> {
   await first(page).getByText('More', { exact: true }).click();
   for (let i = 0; i < presses; i++) await first(page).getByRole('button', { name }).click();
@@ -178,7 +178,6 @@ async function sweepUntil(page: Page, tip_in: number): Promise<void> {
 
 test('a slow foot passes', { tag: '@any-width' }, async ({ page }) => {
   await reachChallenge(page);
-  await setSpeed(page, 'Slower', 1);
   await sweepUntil(page, 12);
   await expect(marks(page)).toBeVisible();
   await expect(first(page).locator('.grade')).toContainText('Passed');
@@ -189,7 +188,7 @@ test(
   { tag: '@narrow' },
   async ({ page }) => {
     await reachChallenge(page);
-    await setSpeed(page, 'Faster', 4);
+    await setSpeed(page, 'Faster', 5);
     // With the rod's 1.75 m from hand to tip, a yard and a little.
     await sweepByHold(page, 34);
     await expect(marks(page)).toBeVisible();

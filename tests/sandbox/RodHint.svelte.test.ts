@@ -14,7 +14,13 @@ const base = {
 } as const;
 
 test('tells a finger that let go at the top of a hop to keep on, until it comes down', async () => {
-  const step = (does: 'up' | 'down') => ({ does, isWaitedFor: false, isSnap: false, least_m: 0 });
+  const step = (does: 'up' | 'down') => ({
+    does,
+    isWaitedFor: false,
+    isSnap: false,
+    pace_deg_s: 10,
+    least_m: 0
+  });
   const steps = [step('up'), step('down')];
   await render(PracticeWater, { ...base, layout: 'screen', steps, name: 'A hop' });
   await expect.element(page.getByText('Drag up, then down, finger on.')).toBeVisible();

@@ -5,7 +5,7 @@ import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
 import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
-import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SET_HOOK_M_S, SNAP_KEY_SPEED } from './grip';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SET_HOOK_M_S } from './grip';
 import { Hand } from './hand';
 import { LiveTry, type TouchedBy, type Try } from './live-try';
 import { NextStep } from './next-step.svelte';
@@ -17,7 +17,7 @@ import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
 import { Taps } from './taps';
-import { isSnapAlone } from './task-steps';
+import { firstKeySpeed } from './task-steps';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -82,7 +82,7 @@ export class TrySession {
   prepare(task: TryTask): void {
     if (this.task && isSameTask(this.task, task)) return;
     this.task = task;
-    this.keySpeed = isSnapAlone(task.steps) ? SNAP_KEY_SPEED : FIRST_KEY_SPEED;
+    this.keySpeed = firstKeySpeed(task.steps, task.setup.rod.length_m);
     this.again();
   }
 

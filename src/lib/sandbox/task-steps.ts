@@ -1,5 +1,6 @@
 import type { SequenceStep } from '$lib/model';
 import { STILL_S, type Challenge } from '$lib/scoring';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SNAP_KEY_SPEED } from './grip';
 
 /** What a hand does next, each by a button: rod, reel, or the start of what begins without either. */
 export type HandStep = 'start' | 'up' | 'down' | 'in' | 'out';
@@ -11,6 +12,8 @@ export interface TaskStep {
   readonly isWaitedFor: boolean;
   /** Whether the rod is snapped, as for a hop or a hook set: at a drag’s pace it is none. */
   readonly isSnap: boolean;
+  /** How quickly the rod turns in it, °/s; 0 for the reel. */
+  readonly pace_deg_s: number;
   /** Line to be taken in or given before it is done, m; 0 for the rod. */
   readonly least_m: number;
 }
@@ -35,13 +38,16 @@ export function taskStepsOf({
   const steps: TaskStep[] = [];
   let waited_s = 0;
   if (parts.length > 0 && !doneBy(parts[0]))
-    steps.push({ does: 'start', isWaitedFor: false, isSnap: false, least_m: 0 });
+    steps.push({ does: 'start', isWaitedFor: false, isSnap: false, pace_deg_s: 0, least_m: 0 });
   for (const part of parts) {
     const does = doneBy(part);
     if (does) {
       const least_m = part.kind === 'reel' ? (asked?.least_m ?? Math.abs(part.line_m)) : 0;
       const isSnap = isOfPace && does === 'up' && isQuick(part);
-      steps.push({ does, isWaitedFor: waited_s >= STILL_S, isSnap, least_m });
+      steps.push({
+        ...{ does, isWaitedFor: waited_s >= STILL_S, isSnap, least_m },
+        pace_deg_s: paceOf(part)
+      });
     }
     waited_s = does ? 0 : waited_s + durationOf(part);
   }
@@ -63,9 +69,12 @@ function doneBy(part: SequenceStep): HandStep | null {
 /** A rod that turns slower drags, °/s: the lessons' slowest hop turns it at 40, their quickest drag at 12. */
 const SNAP_FROM_DEG_S = 30;
 
-const isQuick = (part: SequenceStep): boolean =>
-  (part.kind === 'lift' || part.kind === 'sweep') &&
-  Math.abs(part.to_deg - part.from_deg) >= SNAP_FROM_DEG_S * part.duration_s;
+const isQuick = (part: SequenceStep): boolean => paceOf(part) >= SNAP_FROM_DEG_S;
+
+const paceOf = (part: SequenceStep): number =>
+  part.kind === 'lift' || part.kind === 'sweep'
+    ? Math.abs(part.to_deg - part.from_deg) / part.duration_s
+    : 0;
 
 const upwards = (steps: readonly TaskStep[]) => steps.filter(({ does }) => does === 'up');
 
@@ -76,6 +85,16 @@ export const isSnapAlone = (steps: readonly TaskStep[]): boolean =>
 /** Whether the rod drags and snaps in one task: that takes a button for each. */
 export const isDragAndSnap = (steps: readonly TaskStep[]): boolean =>
   steps.some(({ isSnap }) => isSnap) && !isSnapAlone(steps);
+
+/** Which of the speeds a task’s buttons begin with: its first pull’s, so that a button held does as is asked. */
+export function firstKeySpeed(steps: readonly TaskStep[], rodLength_m: number): number {
+  if (isSnapAlone(steps)) return SNAP_KEY_SPEED;
+  const [pull] = upwards(steps);
+  if (!pull) return FIRST_KEY_SPEED;
+  const asked_m_s = ((pull.pace_deg_s * Math.PI) / 180) * rodLength_m;
+  const times = KEY_SPEEDS_M_S.map((m_s) => Math.abs(Math.log(m_s / asked_m_s)));
+  return times.indexOf(Math.min(...times));
+}
 
 const durationOf = (part: SequenceStep): number =>
   part.kind === 'tip_path' ? (part.t_s.at(-1) ?? 0) : part.duration_s;
