@@ -31,7 +31,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   slack: { item: 'slack-hop', hint: 'What has to happen before a quick lift reaches the jig?' },
   'weight-and-depth': {
     item: 'weight-and-pace',
-    hint: 'Which are down in time? Then: which pull leaves it on bottom?'
+    hint: 'Which are down in time? Then: which pace does what you want?'
   },
   speed: {
     item: 'pace-limit',

@@ -3,7 +3,7 @@ import { reportFaults, voiceFaults, wordCount } from '../voice';
 import { figuresOf } from './figures';
 import type { Evidence, Item } from './item';
 import { areFarApart, isAbove, measured, shownScenarioOf, timesFaults } from './measure';
-import { liftsNone, onlyWithin } from './limits-item';
+import { liftsAlike, onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
 import { isDrawnAlone } from './drawn-item';
 import { isCertainSign } from './sign';
@@ -145,7 +145,9 @@ function evidenceFaults(item: Item): string[] {
       const key = within === null ? 'none' : evidence.ids[within];
       return [
         ...(answer.form === 'choose' && answer.key === key ? [] : [`within its limits is ${key}`]),
-        ...(liftsNone(runs, evidence.limits, evidence.timed_s) ? ['none of them lifts'] : [])
+        ...(liftsAlike(runs, evidence.limits, evidence.timed_s)
+          ? ['as to lifting all of them are right']
+          : [])
       ];
     }
     case 'rank':

@@ -94,17 +94,19 @@ export function onlyWithin(
   return within(saidOf) === null ? null : within(allOf);
 }
 
-/** Whether what has to stay down is asked of plans that all do: the limit then asks nothing. */
-export function liftsNone(
+/** Whether all plans stay down that have to, or hop: the limit then asks nothing. */
+export function liftsAlike(
   runs: readonly ShownRun[],
   limits: readonly Limit[],
   timed_s?: number
 ): boolean {
   const own = timed_s === undefined ? runs : runs.slice(1);
   return limits.some(
-    ({ measure, most }, k) =>
-      measure === 'peak_height_m' &&
-      own.every((run, i) => i % limits.length !== k || nominalOf(run, measure) <= most)
+    (limit, k) =>
+      limit.measure === 'peak_height_m' &&
+      own.every(
+        (run, i) => i % limits.length !== k || sideOf(saidOf(run, limit), limit) === 'within'
+      )
   );
 }
 

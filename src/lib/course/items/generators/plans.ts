@@ -1,5 +1,5 @@
-import { OFF_BOTTOM_M, type GroundKind } from '../../../model';
-import { dealt, drawGear, ft, inch, oz, pick } from '../draw';
+import { OFF_BOTTOM_M } from '../../../model';
+import { dealt, drawGear, ft, inch, isCloseIn, oz, pick } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
 import { nominalOf } from '../measure';
@@ -7,13 +7,14 @@ import { fall, shownDrag } from '../moves';
 import { saidOut, saidSeconds, saidWeight } from '../said';
 
 const WAY_FT = 2;
-const BOTTOMS = ['mud', 'sand', 'clay'] as const satisfies readonly GroundKind[];
+/** A hop that nobody takes for the skip of a drag, m: from two inches on, and no higher than the water. */
+const HOPPED_M = { least: 0.05, most: 10 };
 
 /** Longer than a jig of this weight falls on any of the lines, s: an ounce needs 2 s a metre. */
 const longest = (depth_m: number, ounces: number) => 2 + (2.6 * depth_m) / Math.sqrt(ounces);
 const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
 
-/** Drags that stay down, slow to slower, s, and such as leave the bottom. */
+/** Sweeps that keep the jig down, slow to slower, s, and such as hop it. */
 const SLOW_S = [3, 4, 5, 6] as const;
 const QUICK_S = 0.5;
 /** A count is met within a second. */
@@ -28,20 +29,46 @@ const STEPS = [
   { timed: 0, light: 1, good: 3, heavy: 5 }
 ] as const;
 /**
- * The wrong ones beside the right one, by weight and pace. The right weight stands alone or twice, is the
- * heaviest, the middle one or the lightest, and the right pace the slowest or not: no place in the row
- * tells it (check:items tries them). In each row one is dragged too quickly: else no pace would be asked.
+ * What is wanted of the sweep, and the wrong ones beside the right one, by weight and pace. The right weight
+ * stands alone or twice, is the heaviest, the middle one or the lightest, and the right pace the slowest or
+ * not, and as often the quick one: no place in the row and no pace tells it (check:items tries them). In
+ * each row one has the wrong pace: else no pace would be asked.
  */
-const BESIDE = [
-  ['light slower', 'good quick'],
-  ['light own', 'light quick'],
-  ['heavy slower', 'good quick'],
-  ['heavy quicker', 'heavy quick'],
-  ['light own', 'heavy quick'],
-  ['light own', 'good quick'],
-  ['light slower', 'light quick'],
-  ['heavy quicker', 'good quick']
+const ROWS = [
+  { want: 'down', beside: ['light slower', 'good quick'] },
+  { want: 'hop', beside: ['light quick', 'good own'] },
+  { want: 'down', beside: ['light own', 'light quick'] },
+  { want: 'hop', beside: ['heavy quick', 'good own'] },
+  { want: 'down', beside: ['heavy slower', 'good quick'] },
+  { want: 'hop', beside: ['light quick', 'light own'] },
+  { want: 'down', beside: ['heavy quicker', 'heavy quick'] },
+  { want: 'hop', beside: ['heavy quick', 'heavy own'] },
+  { want: 'down', beside: ['light own', 'heavy quick'] },
+  { want: 'hop', beside: ['light quick', 'heavy own'] },
+  { want: 'down', beside: ['light own', 'good quick'] },
+  { want: 'hop', beside: ['heavy own', 'good slower'] },
+  { want: 'down', beside: ['light slower', 'light quick'] },
+  { want: 'hop', beside: ['heavy quick', 'light own'] },
+  { want: 'down', beside: ['heavy quicker', 'good quick'] },
+  { want: 'hop', beside: ['light own', 'good slower'] }
 ] as const;
+type Want = (typeof ROWS)[number]['want'];
+
+/** What is said of each, and what the jig has to do. */
+const WANTED = {
+  down: {
+    says: 'that keeps it on bottom',
+    pace: 'own',
+    right: 'Right. It falls in your count, and it’s slow enough to stay down.',
+    limit: { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }
+  },
+  hop: {
+    says: 'that hops it off bottom',
+    pace: 'quick',
+    right: 'Right. It falls in your count, and it’s quick enough to leave bottom.',
+    limit: { measure: 'peak_height_m', unknowns: 'slack and drag', ...HOPPED_M }
+  }
+} as const;
 
 const weightAndPace: Generator = {
   id: 'weight-and-pace',
@@ -49,10 +76,10 @@ const weightAndPace: Generator = {
   objective: 'weight-depth',
   make: (random, share) => {
     const setup = drawGear(random, { cast_m: ft(pick(random, [40, 50])), slack_m: inch(1) });
+    if (isCloseIn(setup)) return null;
     const { depth_m } = setup.water;
     const steps = pick(random, STEPS);
-    const beside = dealt(share, BESIDE);
-    const bottom = { ground: { kind: pick(random, BOTTOMS), seed: 11 } };
+    const { want, beside } = dealt<(typeof ROWS)[number]>(share, ROWS);
     const pace_s = pick(random, SLOW_S.slice(1, 3));
     const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: QUICK_S, own: pace_s };
 
@@ -69,20 +96,19 @@ const weightAndPace: Generator = {
 
     const plan = (weight: 'light' | 'good' | 'heavy', pace: keyof typeof paces): Plan => {
       const ounces = BOX_OZ[steps[weight]];
-      const name = `${saidWeight(oz(ounces))}, dragged in ${saidSeconds(paces[pace])}`;
-      const dragged = { ...withWeight(ounces), bottom };
+      const name = `${saidWeight(oz(ounces))}, swept in ${saidSeconds(paces[pace])}`;
       return {
         id: `w${ounces * 8}-s${paces[pace] * 10}`,
         says: name,
-        reply: pace === 'quick' ? TOO_QUICK[weight] : OFF_COUNT[weight],
+        reply: (pace === 'quick') === (want === 'hop') ? OFF_COUNT[weight] : OFF_PACE[want][weight],
         runs: [
           { caption: `${saidWeight(oz(ounces))}: the fall`, run: falling(ounces) },
-          { caption: name, run: shownDrag(dragged, ft(WAY_FT), paces[pace]) }
+          { caption: name, run: shownDrag(withWeight(ounces), ft(WAY_FT), paces[pace]) }
         ]
       };
     };
     return onlyGood({
-      ask: `${saidOut(depth_m)} of water over ${bottom.ground.kind}. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want it to fall ${count(timed) < least_s ? 'slower' : 'faster'}, in ${least_s} to ${most_s} seconds, then a {2 ft|60 cm} drag that stays down, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast?`,
+      ask: `${saidOut(depth_m)} of water, smooth bottom. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want it to fall ${count(timed) < least_s ? 'slower' : 'faster'}, in ${least_s} to ${most_s} seconds, then a {2 ft|60 cm} sweep ${WANTED[want].says}, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast do you sweep?`,
       timed: {
         caption: `${saidWeight(oz(timed))}: the fall you timed`,
         run: falling(timed),
@@ -90,18 +116,18 @@ const weightAndPace: Generator = {
       },
       limits: [
         { measure: 'fall_s', unknowns: 'drag', least: least_s, most: most_s },
-        { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }
+        WANTED[want].limit
       ],
       plans: [
-        plan('good', 'own'),
+        plan('good', WANTED[want].pace),
         ...beside.map((one) => {
           const [weight, pace] = one.split(' ') as ['light', 'slower'];
           return plan(weight, pace);
         })
       ],
-      right: 'Right. It falls in your count, and it’s slow enough to stay down.',
+      right: WANTED[want].right,
       explain:
-        'Weight sets the fall, pace keeps it down. Four times the weight falls twice as fast. Some guides want a slow fall, some a heavy jig they feel.'
+        'Weight sets the fall, pace keeps it down or lifts it. Four times the weight falls twice as fast. Some guides want a slow fall, some a heavy jig they feel.'
     });
   }
 };
@@ -111,10 +137,17 @@ const OFF_COUNT = {
   good: 'It falls in your count, so look at the pace.',
   heavy: 'Too heavy: it’s down before your count starts.'
 } as const;
-const TOO_QUICK = {
-  light: 'Too light for your count, and dragged that fast it leaves the bottom.',
-  good: 'It falls in your count, but dragged that fast it leaves the bottom.',
-  heavy: 'Too heavy for your count, and that’s too fast for a drag.'
-} as const;
+const OFF_PACE: Record<Want, Record<'light' | 'good' | 'heavy', string>> = {
+  down: {
+    light: 'Too light for your count, and swept that fast it leaves the bottom.',
+    good: 'It falls in your count, but swept that fast it leaves the bottom.',
+    heavy: 'Too heavy for your count, and that’s too fast for a drag.'
+  },
+  hop: {
+    light: 'Too light for your count, and that slow it only drags.',
+    good: 'It falls in your count, but swept that slow it only drags.',
+    heavy: 'Too heavy for your count, and that’s too slow for a hop.'
+  }
+};
 
 export const plans = [weightAndPace];
