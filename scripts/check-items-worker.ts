@@ -5,6 +5,7 @@ import { blindFaults } from './blind-picks';
 import { closeFallFaults } from './close-falls';
 import { earlyFaults } from './early-moves';
 import { printedFaults } from './printed-order';
+import { tellingFaults, toldIn, type Told } from './telling-words';
 
 export interface Task {
   ids: string[];
@@ -23,6 +24,8 @@ export interface Checked {
   /** Share of questions in which the key is the longest option, ties divided; null for none to choose. */
   longest: number | null;
   seconds: number;
+  /** Words of its options, and how often they were right. */
+  told: Told;
 }
 
 /** A learner who meets a generator for years should not know its questions: so many in so many seeds. */
@@ -42,6 +45,7 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
   const found = seeds.map((seed) => made(generator, seed));
   const items = found.flatMap(({ item }) => (item ? [item] : []));
   const places = placesOf(items);
+  const told = toldIn(items);
   // Seeds in a row put the key into each place in turn, so counts differ by one at most.
   const different = new Set(items.map(nameOf)).size;
   const few =
@@ -58,11 +62,13 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
       ...uneven,
       ...rareKeys(items),
       ...blindFaults(items),
+      ...tellingFaults(told),
       ...few
     ],
     places,
     longest: longestOf(items),
-    seconds: Math.round((performance.now() - start) / 1000)
+    seconds: Math.round((performance.now() - start) / 1000),
+    told
   };
 }
 

@@ -103,6 +103,10 @@ function weightsFor(feet: number): readonly number[] {
   return (WEIGHTS_OZ.find(([under]) => feet <= under) ?? WEIGHTS_OZ[2])[1];
 }
 
+/** Nobody fishes the lightest in deep water, or the heaviest in shallow. */
+export const isFished = (ounces: number, feet: number) =>
+  (ounces > 1 / 4 || feet <= 20) && (ounces < 1 || feet >= 12);
+
 interface Wanted {
   depth_m?: number;
   mass_kg?: number;

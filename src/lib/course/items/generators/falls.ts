@@ -1,5 +1,16 @@
 import { type SetupInput } from '../../../model';
-import { dealt, drawFall, ft, oz, pick, saidLine, several, shuffled, TIED_ON } from '../draw';
+import {
+  dealt,
+  drawFall,
+  ft,
+  oz,
+  pick,
+  saidLine,
+  several,
+  shuffled,
+  TIED_ON,
+  isFished
+} from '../draw';
 import type { Generator } from '../generator';
 import { fall } from '../moves';
 import { nominalOf } from '../measure';
@@ -143,10 +154,6 @@ const countToDepth: Generator = {
     });
   }
 };
-
-/** Nobody fishes the lightest in deep water, or the heaviest in shallow. */
-const isFished = (ounces: number, feet: number) =>
-  (ounces > 1 / 4 || feet <= 20) && (ounces < 1 || feet >= 12);
 
 const orderWeightsByFall: Generator = {
   id: 'order-weights-fall',

@@ -1,5 +1,5 @@
 import { OFF_BOTTOM_M } from '../../../model';
-import { dealt, drawGear, ft, inch, isCloseIn, oz, pick } from '../draw';
+import { dealt, drawGear, ft, inch, isCloseIn, isFished, oz, pick } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
 import { nominalOf } from '../measure';
@@ -19,15 +19,8 @@ const SLOW_S = [3, 4, 5, 6] as const;
 const QUICK_S = 0.5;
 /** A count is met within a second. */
 const COUNTED_S = 1;
-/** Places in the box of what is timed, what is right, and what falls too slowly and too fast: all others. */
-const STEPS = [
-  { timed: 1, light: 0, good: 2, heavy: 4 },
-  { timed: 3, light: 0, good: 2, heavy: 5 },
-  { timed: 5, light: 0, good: 2, heavy: 4 },
-  { timed: 2, light: 1, good: 3, heavy: 5 },
-  { timed: 4, light: 0, good: 2, heavy: 5 },
-  { timed: 0, light: 1, good: 3, heavy: 5 }
-] as const;
+/** So many places lighter or heavier in the box it surely falls too slowly, or too fast. */
+const APART = 2;
 /**
  * What is wanted of the sweep, and the wrong ones beside the right one, by weight and pace. The right weight
  * stands alone or twice, is the heaviest, the middle one or the lightest, and the right pace the slowest or
@@ -54,6 +47,15 @@ const ROWS = [
 ] as const;
 type Want = (typeof ROWS)[number]['want'];
 
+/** Each row with each weight that it can be right for, four times: one with a lighter one beside it is not the lightest. */
+const DEALT = ROWS.flatMap((row) => {
+  const [hasLight, hasHeavy] = ['light', 'heavy'].map((one) => `${row.beside}`.includes(one));
+  const goods = [0, 1, 2, 3, 4, 5].filter(
+    (good) => (!hasLight || good >= APART) && (!hasHeavy || good + APART < BOX_OZ.length)
+  );
+  return [0, 1, 2, 3].map((i) => ({ ...row, good: goods[i % goods.length] }));
+});
+
 /** What is said of each, and what the jig has to do. */
 const WANTED = {
   down: {
@@ -78,8 +80,18 @@ const weightAndPace: Generator = {
     const setup = drawGear(random, { cast_m: ft(pick(random, [40, 50])), slack_m: inch(1) });
     if (isCloseIn(setup)) return null;
     const { depth_m } = setup.water;
-    const steps = pick(random, STEPS);
-    const { want, beside } = dealt<(typeof ROWS)[number]>(share, ROWS);
+    const { want, beside, good: place } = dealt(share, DEALT);
+    const near = [-2, -1, 1, 2].map((off) => place + off);
+    const steps = {
+      light: place - APART,
+      good: place,
+      heavy: place + APART,
+      timed: pick(
+        random,
+        near.filter((one) => one in BOX_OZ)
+      )
+    };
+    if (!isFished(BOX_OZ[place], depth_m / ft(1))) return null;
     const pace_s = pick(random, SLOW_S.slice(1, 3));
     const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: QUICK_S, own: pace_s };
 
