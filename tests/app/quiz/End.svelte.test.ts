@@ -23,6 +23,13 @@ test('the end of the questions says how many were right, and the right answer to
   await expect.element(page.getByText(/What you missed comes back soon/)).toBeVisible();
 });
 
+test('what comes next stands above what was missed', async () => {
+  await render(End, { answered: answered(false, false), isOne: false, units: 'metric' });
+  const next = page.getByRole('link', { name: 'What else is up today' }).element();
+  const list = page.getByRole('heading', { name: 'What you missed' }).element();
+  expect(next.compareDocumentPosition(list)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+});
+
 test('speaks of forgetting only what was right', async () => {
   const { rerender } = await render(End, {
     answered: answered(false, false),

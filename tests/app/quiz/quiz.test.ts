@@ -124,6 +124,25 @@ describe('the set of a day', () => {
     expect(signals[1].aborted).toBe(true);
   });
 
+  test('has the next one worked out while one is read and answered', async () => {
+    const learner = { answered: () => {} };
+    const asked: string[] = [];
+    const { set, nextSeed } = wantedBy(recordOf());
+    const run = new QuizRun(learner, set, nextSeed, ({ item, seed }) => {
+      asked.push(item);
+      return Promise.resolve(itemOf(item, seed));
+    });
+    await expect.poll(() => run.stage).toBe('asking');
+    const names = set.items.map(({ item }) => item);
+    expect(asked).toEqual(names.slice(0, 2));
+    run.next();
+    // It is not made once more.
+    expect(asked).toEqual(names.slice(0, 2));
+    await expect.poll(() => run.item?.source).toBe(names[1]);
+    expect(asked).toEqual(names.slice(0, 3));
+    expect(run.seed).toBe(nextSeed(names[1]));
+  });
+
   test('is the one question that an address names, with its seed, and else the day’s', () => {
     const at = (address: string) => {
       const { set, nextSeed } = wantedBy(recordOf(), address);
@@ -145,13 +164,13 @@ describe('a ruler', () => {
     const says = (units: 'imperial' | 'metric') =>
       marksOf(1.2192, 'length', units).map((one) => one.says);
     expect(says('imperial')).toEqual(
-      ['0″', '6″', '1′', '1′~6″', '2′', '2′~6″', '3′', '3′~6″', '4′'].map(tied)
+      ['0', '6~in', '1~ft', '1~ft~6~in', '2~ft', '2~ft~6~in', '3~ft', '3~ft~6~in', '4~ft'].map(tied)
     );
     const anchors = (most: number) => marksOf(most, 'time', 'metric').map(({ anchor }) => anchor);
     expect(anchors(20)).toEqual(['start', 'middle', 'middle', 'middle', 'end']);
     expect(anchors(24).slice(-1)).toEqual(['middle']);
     expect(says('metric')).toEqual(
-      ['0~cm', '20~cm', '40~cm', '60~cm', '80~cm', '1~m', '1.2~m'].map(tied)
+      ['0', '20~cm', '40~cm', '60~cm', '80~cm', '1~m', '1.2~m'].map(tied)
     );
   });
 });

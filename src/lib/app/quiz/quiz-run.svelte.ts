@@ -18,6 +18,13 @@ export interface Answered {
   right: boolean;
 }
 
+/** A question that is being worked out, with its place in the set. */
+interface Made {
+  at: number;
+  seed: number;
+  item: Promise<Item>;
+}
+
 /** Going through a set of questions. */
 export class QuizRun {
   item = $state.raw<Item | null>(null);
@@ -30,6 +37,8 @@ export class QuizRun {
   answered = $state.raw<readonly Answered[]>([]);
 
   #making = new AbortController();
+  /** The one after the one that is asked, worked out while that is read and answered. */
+  #ahead: Made | null = null;
 
   /** `nextSeed` gives each question its seed; `make` has the model work one out. */
   constructor(
@@ -77,19 +86,33 @@ export class QuizRun {
     const { asked } = this;
     this.stage = asked ? 'making' : 'done';
     if (!asked) return;
-    this.seed = this.nextSeed(asked.item);
-    void this.#show(this.make({ item: asked.item, seed: this.seed }, this.#making.signal));
+    const made = this.#ahead?.at === this.at ? this.#ahead : this.#begin(this.at, asked);
+    this.seed = made.seed;
+    void this.#show(made);
   }
 
-  async #show(making: Promise<Item>): Promise<void> {
-    const { at } = this;
+  #begin(at: number, { item }: Askable): Made {
+    const seed = this.nextSeed(item);
+    return { at, seed, item: this.make({ item, seed }, this.#making.signal) };
+  }
+
+  async #show({ at, item: making }: Made): Promise<void> {
     try {
       const item = await making;
       if (this.at !== at) return;
       this.item = item;
       this.stage = 'asking';
+      this.#workAhead();
     } catch (error) {
       if (!this.#making.signal.aborted) throw error;
     }
+  }
+
+  #workAhead(): void {
+    const next = this.set.items[this.at + 1];
+    if (!next) return;
+    this.#ahead = this.#begin(this.at + 1, next);
+    // What went wrong is told where it is asked for.
+    this.#ahead.item.catch(() => {});
   }
 }

@@ -16,7 +16,7 @@ export function marksOf(most: number, quantity: MarkQuantity, units: Units): Rul
   const step = markStep(most, quantity, units);
   return upTo(most, step).map((value, i) => ({
     value,
-    says: said(value, quantity, units, 'short'),
+    says: value === 0 ? '0' : said(value, quantity, units),
     anchor: i === 0 ? 'start' : (i + END) * step > most ? 'end' : 'middle'
   }));
 }
@@ -63,11 +63,6 @@ export function stepOf(quantity: MarkQuantity, units: Units): number {
   return units === 'imperial' ? INCH_M / 2 : 0.01;
 }
 
-export function said(
-  value: number,
-  quantity: MarkQuantity,
-  units: Units,
-  style: 'words' | 'short' = 'words'
-): string {
-  return quantity === 'time' ? formatTime(value) : formatLength(value, units, style);
+export function said(value: number, quantity: MarkQuantity, units: Units): string {
+  return quantity === 'time' ? formatTime(value) : formatLength(value, units);
 }
