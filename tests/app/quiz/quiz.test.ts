@@ -124,25 +124,6 @@ describe('the set of a day', () => {
     expect(signals[1].aborted).toBe(true);
   });
 
-  test('has the next one worked out while one is read and answered', async () => {
-    const learner = { answered: () => {} };
-    const asked: string[] = [];
-    const { set, nextSeed } = wantedBy(recordOf());
-    const run = new QuizRun(learner, set, nextSeed, ({ item, seed }) => {
-      asked.push(item);
-      return Promise.resolve(itemOf(item, seed));
-    });
-    await expect.poll(() => run.stage).toBe('asking');
-    const names = set.items.map(({ item }) => item);
-    expect(asked).toEqual(names.slice(0, 2));
-    run.next();
-    // It is not made once more.
-    expect(asked).toEqual(names.slice(0, 2));
-    await expect.poll(() => run.item?.source).toBe(names[1]);
-    expect(asked).toEqual(names.slice(0, 3));
-    expect(run.seed).toBe(nextSeed(names[1]));
-  });
-
   test('is the one question that an address names, with its seed, and else the day’s', () => {
     const at = (address: string) => {
       const { set, nextSeed } = wantedBy(recordOf(), address);
