@@ -120,6 +120,27 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
     }
   },
   {
+    lesson: 'hook-set',
+    challenge: 'reel-down-and-sweep',
+    speed: 4,
+    steps: [
+      { press: 'start', ms: 0 },
+      { hear: 'knock' },
+      { hold: 'reel', reel_in: 14 },
+      { hold: 'up', ms: 1200 }
+    ],
+    // From the reel to the sweep a switch is long: the reel goes on meanwhile.
+    bySwitch: {
+      speed: 0,
+      steps: [
+        { press: 'start', ms: 0 },
+        { at: 'fast', hear: 'knock' },
+        { hold: 'reel', isLeftOn: true, ms: 0 },
+        { hold: 'fast', ms: 1200 }
+      ]
+    }
+  },
+  {
     lesson: 'snags',
     challenge: 'free-a-snag',
     speed: 2,

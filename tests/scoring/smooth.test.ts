@@ -3,6 +3,7 @@ import { allLessons, findChallenge } from '../../src/lib/course';
 import { inTurn, lift, pause, sweep } from '../../src/lib/course/retrieves/moves';
 import { gradeTry, type Challenge, type Goal } from '../../src/lib/scoring';
 import { bottomFirst } from '../../src/lib/scoring/goals/bottom-first';
+import { cameTight } from '../../src/lib/scoring/goals/came-tight';
 import { contact } from '../../src/lib/scoring/goals/contact';
 import { dragFirst } from '../../src/lib/scoring/goals/drag-first';
 import { follow } from '../../src/lib/scoring/goals/follow';
@@ -42,6 +43,7 @@ const run = overLevel(resultOf({}));
 /** Kind, a goal of it, the sweep of what is reached, and the thresholds that docs/scoring.md names. */
 const SWEPT: [name: string, share: unknown, goal: object, to: number, named?: number[]][] = [
   ['bottom_first', bottomFirst.share, { within_s: 2.5 }, 6],
+  ['came_tight', cameTight.share, { least_N: 0.06 }, 0.3],
   ['contact', contact.share, { least: 0.9 }, 1],
   ['drag_first', dragFirst.share, { least_m: 0.3 }, 1],
   ['follow', follow.share, { least: 0.5 }, 1],

@@ -47,8 +47,9 @@ function onOne(challenge: Challenge, random: Random): Challenge {
 
 function bitten(challenge: Challenge, random: Random): Challenge {
   const { bite_between_s: between_s = [0, 0], setup, goals } = challenge;
-  // Where a distance is asked after the bite, it could not be gone without one.
-  const isBlank = random() < BLANK_PART && !goals.some(({ kind }) => kind === 'travel');
+  // Where a distance, or a sweep on a tight line, is asked after the bite, it could not be done without one.
+  const needsBite = goals.some(({ kind }) => kind === 'travel' || kind === 'came_tight');
+  const isBlank = random() < BLANK_PART && !needsBite;
   const [first_s, last_s] = between_s;
   const t_s = Math.round(100 * (first_s + random() * (last_s - first_s))) / 100;
   const later_s = t_s - (setup.bites?.[0].t_s ?? t_s);

@@ -4,6 +4,7 @@ import type { Units } from '../display';
 import { PASS_MARK, TOTAL_MARKS } from '../pass-mark';
 import type { RunToGrade } from '../run-to-grade';
 import { bottomFirst } from './bottom-first';
+import { cameTight } from './came-tight';
 import { contact } from './contact';
 import { dragFirst } from './drag-first';
 import { follow } from './follow';
@@ -40,6 +41,7 @@ import { twitches } from './twitches';
 /** Every kind of goal there is, by its name in a challenge. */
 const KINDS = {
   bottom_first: bottomFirst,
+  came_tight: cameTight,
   contact,
   drag_first: dragFirst,
   follow,

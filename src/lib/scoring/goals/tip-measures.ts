@@ -19,6 +19,13 @@ const TIP_SPEED_TICKS = 3;
 /** A firm sweep takes up so much line, m, in so many ticks. */
 const SWEEP_M = 0.5;
 export const SWEEP_TICKS = 60;
+/** A tip that draws less line in a tick has not begun to sweep, m: 0.2 m/s, a quick drag. */
+const SWEEPING_M = 0.002;
+/** What was felt in so many ticks before the sweep is still in the hand; and felt is what lasts so many. */
+const FELT_TICKS = 300;
+const LASTING_TICKS = 25;
+/** So long after it began a tap has run out in slack line, s. */
+const BITE_OVER_S = 0.35;
 /** The pull at the end is a mean over this many ticks. */
 const END_TICKS = 50;
 
@@ -129,6 +136,29 @@ export function firmSweep({ trace }: Traced): number | null {
     (now, i) => i > 0 && now - taken[Math.max(0, i - SWEEP_TICKS)] >= SWEEP_M
   );
   return swept === -1 ? null : swept;
+}
+
+/**
+ * The hardest lasting pull at the tip in the seconds before a firm sweep, N; null where nothing was swept. A
+ * bite's own pull, and what of it runs on along slack line, is not the jig's.
+ */
+export function pullBeforeSweep({
+  trace,
+  events
+}: Pick<Result, 'trace' | 'events'>): number | null {
+  const swept = firmSweep({ trace });
+  if (swept === null) return null;
+  const taken = takenLine({ trace });
+  let begun = Math.max(0, swept - SWEEP_TICKS);
+  while (begun < swept && taken[begun + 1] - taken[begun] < SWEEPING_M) begun++;
+  const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s ?? -Infinity;
+  const bitten = trace.t_s.findIndex((t_s) => t_s >= bite_s + BITE_OVER_S);
+  const from = Math.max(begun - FELT_TICKS, bitten === -1 ? begun : bitten);
+  const pulls = trace.tip_tension_N.slice(from, begun);
+  const lasting = pulls
+    .slice(LASTING_TICKS - 1)
+    .map((_, i) => Math.min(...pulls.slice(i, i + LASTING_TICKS)));
+  return Math.max(0, ...lasting);
 }
 
 /** Share of the line that the tip had drawn at most which it had given back at the end, 0–1. */

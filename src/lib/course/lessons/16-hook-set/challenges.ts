@@ -7,7 +7,7 @@ export default [
   {
     id: 'reel-down-and-sweep',
     title: 'Reel down, then sweep',
-    ask: '{18 in|45 cm} of slack. When the fish taps, reel down, then sweep, so the jig comes {2 ft|60 cm}.',
+    ask: '{18 in|45 cm} of slack. When the fish taps, reel down until you feel the jig, then sweep firmly.',
     setup: deeperWith({
       start: { bait_x_m: ft(40), slack_m: 0.45 },
       more: { bites: [{ t_s: 3, kind: 'tap' }] }
@@ -19,10 +19,11 @@ export default [
     bite_between_s: [2.5, 9],
     goals: [
       { kind: 'strike', within_s: 3, weight: 60 },
-      { kind: 'travel', target_m: 0.6, band_m: 0.1, weight: 40 }
+      // What the jig pulls as it is dragged over this bottom.
+      { kind: 'came_tight', least_N: 0.06, weight: 40 }
     ],
     visibility: 'seen',
-    reference: inTurn(sweep(60, 60, 0.1), pause(3.4), reel(0.4, 1), sweep(60, 84, 0.6)),
+    reference: inTurn(sweep(60, 60, 0.1), pause(3.8), reel(0.4, 0.6), sweep(60, 84, 0.6)),
     // Swept into the slack before anything bit.
     beginner: inTurn(sweep(60, 60, 0.1), pause(1), sweep(60, 80, 0.6))
   },

@@ -22,7 +22,7 @@ export default {
   id: 'hook-set',
   order: 16,
   title: 'The hook set',
-  minutes: 6,
+  minutes: 7,
   about: 'Reel down until you feel it, then sweep, low and firm.',
   place: deepPlace,
   objectives: [
@@ -36,7 +36,10 @@ export default {
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
+      says: [
+        'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
+        'Only the jig is on the line: how hard the hook goes in, a scale tells you.'
+      ],
       basis: 'practice'
     },
     {
@@ -53,7 +56,8 @@ export default {
     }
   ],
   sets_up: [
-    'When the fish taps, reel down, then sweep, so the jig comes {2 ft|60 cm}.',
+    'When the fish taps, reel down until you feel the jig, then sweep firmly.',
+    'Graded: in time, slack gone, then a firm sweep.',
     'Reel down until you feel it, then sweep, low and firm.'
   ],
   builds_on: ['bite-or-bottom', 'slack'],
@@ -106,6 +110,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
+      text: 'Graded: in time, slack gone, then a firm sweep. Only the jig is on the line: how hard the hook goes in, a scale tells you.',
       challenges: ['reel-down-and-sweep', 'set-on-fish-not-rock']
     },
     {
