@@ -58,7 +58,11 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     says: /\d passed/,
     needsBuild: true
   },
-  'npm run test:lessons': { given: '-- -g "safety is walked"', says: /1 passed/, needsBuild: true },
+  'npm run test:lessons': {
+    given: '-- tests/e2e/lessons.spec.ts -g "safety is walked"',
+    says: /1 passed/,
+    needsBuild: true
+  },
   'npm run trade-check': { given: '-- f2', says: /written/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
   'npm run fit': {

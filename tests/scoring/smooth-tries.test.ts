@@ -33,7 +33,7 @@ function jumpsOf({ id, moveAt, runs }: Sweep): string[] {
       Math.abs(one - marks[i]) > MOST_JUMP ? [`${(i + 1) / runs}: ${marks[i]} to ${one}`] : []
     );
 }
-/** As of the other runs of the model: a step is a hair of the hand, half an inch of line or a fiftieth of a second. */
+/** As of the other runs of the model: a step is a hair of the hand, half an inch of line or a part in ninety of a rest. */
 const MOST_JUMP = 12;
 
 const reeled = (line_m: number) =>
@@ -54,34 +54,34 @@ function resting(id: string, factor: number): Move {
 const SWEEPS: [name: string, swept: Sweep][] = [
   [
     'slack that the reel takes up, from none',
-    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.02 + 0.5 * part), runs: 120 }
+    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.02 + 0.5 * part), runs: 60 }
   ],
   [
     'line that the reel takes in, until it drags the jig',
-    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.5 + 0.3 * part), runs: 400, named: 2 }
+    { id: 'reel-takes-slack', moveAt: (part) => reeled(0.5 + 0.3 * part), runs: 200, named: 2 }
   ],
   [
     'how far the tip is twitched',
-    { id: 'shake-in-place', moveAt: (part) => shaken(0.3 + 1.5 * part), runs: 240 }
+    { id: 'shake-in-place', moveAt: (part) => shaken(0.3 + 1.5 * part), runs: 120 }
   ],
   [
     'how long it rests between twitches',
-    { id: 'shake-in-place', moveAt: (part) => shaken(4, 0.02 + 0.3 * part), runs: 180, named: 3 }
+    { id: 'shake-in-place', moveAt: (part) => shaken(4, 0.02 + 0.3 * part), runs: 90, named: 3 }
   ],
   [
     'one long rest',
-    { id: 'dead-stick', moveAt: (part) => resting('dead-stick', 0.3 + part), runs: 180 }
+    { id: 'dead-stick', moveAt: (part) => resting('dead-stick', 0.3 + part), runs: 90 }
   ],
   [
     'two rests',
-    { id: 'cold-water', moveAt: (part) => resting('cold-water', 0.4 + 0.8 * part), runs: 180 }
+    { id: 'cold-water', moveAt: (part) => resting('cold-water', 0.4 + 0.8 * part), runs: 90 }
   ],
   [
     'a drag over rocks, each touched or not',
     {
       id: 'contact-over-rocks',
       moveAt: (part) => sweep(60, 66 + 26 * part, 6),
-      runs: 180,
+      runs: 90,
       named: 3
     }
   ],
@@ -96,7 +96,7 @@ const SWEEPS: [name: string, swept: Sweep][] = [
           sweep(80, 50, 1),
           ...times(3, pause(0.7), sweep(50, 51 + 28 * part, 0.4), sweep(51 + 28 * part, 50, 0.4))
         ),
-      runs: 120,
+      runs: 60,
       named: 1
     }
   ]
