@@ -186,6 +186,27 @@ describe('the check of what a lesson states', () => {
     ]);
   });
 
+  test('refuses what stands unclaimed between two claims, and what a cue states after its first sentence', () => {
+    const [predict, ...others] = lesson.sections;
+    const text = 'It sinks slower, and thick line holds it up, so the same pull lifts it.';
+    const half = { ...lesson, sections: [{ ...predict, text } as typeof predict, ...others] };
+    const parts = ['It sinks slower', 'so the same pull lifts it'];
+    const claims = parts.map((says) => ({ says, basis: 'practice' as const }));
+    expect(unbacked({ ...half, claims: [...lesson.claims, ...claims] })).toContain(text);
+    const sections = lesson.sections.map((section) =>
+      section.kind === 'feel'
+        ? {
+            ...section,
+            cues: section.cues.map((cue) => ({
+              ...cue,
+              means: `${cue.means} Red jigs are better.`
+            }))
+          }
+        : section
+    );
+    expect(unbacked({ ...lesson, sections })).toEqual(['Red jigs are better.']);
+  });
+
   test('refuses a number of times that the runs do not show', () => {
     const basis = { most: 'fall_s' as const, of, unknowns: 'drag' as const };
     const right = claiming([{ says, basis: { ...basis, times: [1.7, 2.4] } }]);

@@ -117,11 +117,31 @@ function holdFaults(
  * run's (see set-up.ts).
  */
 export function unbacked(lesson: Lesson): string[] {
-  const backed = claimsOf(lesson).map(({ says }) => bare(says));
-  return [...statementsOf(lesson).flatMap(sentencesOf), ...besideIt(lesson)]
+  const backed = lesson.claims.flatMap(({ says }) => says).map(bare);
+  return [...statementsOf(lesson).flatMap(sentencesOf), ...besideIt(lesson), ...cuesGoOn(lesson)]
     .filter((one) => one !== 'Right.' && !one.endsWith('?') && !lesson.sets_up?.includes(one))
-    .filter((one) => !backed.some((says) => says.includes(bare(one)) || bare(one).includes(says)));
+    .filter((one) => !isBacked(bare(one), backed));
 }
+
+/** Claimed whole, or in parts that leave nothing stated between them. */
+function isBacked(sentence: string, backed: readonly string[]): boolean {
+  if (backed.some((says) => says.includes(sentence))) return true;
+  const parts = backed
+    .filter((says) => sentence.includes(says))
+    .sort((a, b) => b.length - a.length);
+  const left = parts.reduce((rest, says) => rest.replace(says, ' … '), sentence);
+  return parts.length > 0 && !doesState(left);
+}
+
+/** What a cue states after the first sentence of what it means: its basis is of that one. */
+function cuesGoOn({ sections }: Lesson): string[] {
+  const cues = sections.flatMap((section) => (section.kind === 'feel' ? section.cues : []));
+  return cues.flatMap(({ means, basis }) =>
+    basis === 'practice' ? [] : sentencesOf(means).slice(1).filter(doesState)
+  );
+}
+
+const doesState = (one: string) => STATES.test(one) || STATES_TOO.test(one);
 
 /** A verb that says how something is; without one, words name a move, a thing or a place. */
 const STATES =
@@ -142,9 +162,7 @@ function besideIt({ sections, challenges }: Lesson): string[] {
     if (section.kind === 'field') return [section.text ?? '', ...section.needs, ...section.steps];
     return section.kind === 'try' ? [section.text ?? ''] : [];
   });
-  return [...said, ...challenges.map(({ ask }) => ask)]
-    .flatMap(sentencesOf)
-    .filter((one) => STATES.test(one) || STATES_TOO.test(one));
+  return [...said, ...challenges.map(({ ask }) => ask)].flatMap(sentencesOf).filter(doesState);
 }
 
 function statementsOf({ about, sections }: Lesson): string[] {

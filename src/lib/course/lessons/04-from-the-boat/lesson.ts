@@ -49,7 +49,10 @@ export default {
       basis: { run: 'deep', holds: { travel_m: [3, 9] } }
     },
     {
-      says: ['The line tells you when it’s down, and the count tells you how deep.'],
+      says: [
+        'You don’t know where the jig is.',
+        'The line tells you when it’s down, and the count tells you how deep.'
+      ],
       basis: 'practice'
     }
   ],

@@ -40,6 +40,10 @@ export default {
       says: 'Most of the pull goes along the bottom, not up.',
       basis: { run: 'question', holds: { peak_height_m: [0.04, 0.45], travel_m: [0.7, 1.4] } }
     },
+    { says: 'Slower,', basis: { most: 'peak_height_m', of: ['close-in', 'close-slow'] } },
+    { says: 'or heavier.', basis: { most: 'peak_height_m', of: ['close-in', 'close-heavy'] } },
+    // At one pace the model has a high tip and a low one lift it alike.
+    { says: 'Some guides lower the tip, too.', basis: 'practice' },
     {
       says: 'Guides see more than the model: {a foot|30 cm} and up.',
       basis: 'practice'
@@ -52,6 +56,14 @@ export default {
   ],
   proofs: [
     { id: 'close-in', run: lowRun(out(ft(25)), sweep(60, 80, 1)) },
+    { id: 'close-slow', run: lowRun(out(ft(25)), sweep(60, 80, 3)) },
+    {
+      id: 'close-heavy',
+      run: lowRun(
+        deeperWith({ mass_kg: JIGS.ounce, start: { bait_x_m: ft(25), slack_m: 0.03 } }),
+        sweep(60, 80, 1)
+      )
+    },
     { id: 'far-out', run: lowRun(out(ft(80)), sweep(60, 80, 1)) }
   ],
   builds_on: ['one-foot', 'weight-and-depth'],
@@ -114,7 +126,7 @@ export default {
         },
         {
           sign: 'You lose bottom close to the boat',
-          means: 'The line is steeper. Slower, tip lower, or heavier.',
+          means: 'The line is steeper. Slower, or heavier. Some guides lower the tip, too.',
           basis: { most: 'peak_height_m', of: ['close-in', 'far-out'] }
         },
         {

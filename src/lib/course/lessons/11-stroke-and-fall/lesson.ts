@@ -24,6 +24,7 @@ export default {
         'Two things bring it in: the snap, and the swing on a tight line.',
         'Rod stays up: it swings.',
         'Rod follows: it drops.',
+        'It’s swinging.',
         'Follow the falling jig with the rod so it doesn’t swing in.'
       ],
       basis: { most: 'travel_m', of: ['held', 'follow'] }

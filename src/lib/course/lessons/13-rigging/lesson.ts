@@ -88,7 +88,10 @@ export default {
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
     },
     {
-      says: 'Head, guard and point change what gets hooked.',
+      says: [
+        'Head, guard and point change what gets hooked.',
+        'In free spool guides count it slower, too;'
+      ],
       basis: 'practice'
     }
   ],

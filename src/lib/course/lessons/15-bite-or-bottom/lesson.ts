@@ -42,6 +42,7 @@ export default {
     {
       says: [
         'A rock stays.',
+        'Small fish peck, too, and a rocking boat tugs.',
         'treat it as a fish.',
         'On a drifting boat it could be drift, current or wind.',
         'Slack falls toward you.',

@@ -38,6 +38,7 @@ export default {
     {
       says: [
         'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
+        'it stops when the rod does.',
         'Only the jig is on the line: how hard the hook goes in, a scale tells you.'
       ],
       basis: 'practice'
