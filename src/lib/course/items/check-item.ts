@@ -6,6 +6,7 @@ import { areFarApart, isAbove, measured, shownScenarioOf, timesFaults } from './
 import { liftsAlike, onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
 import { isDrawnAlone } from './drawn-item';
+import { markFaults, markedIn, repliesOf } from './marked-sentence';
 import { isCertainSign } from './sign';
 import { tipFaults } from './tip-said';
 
@@ -19,7 +20,16 @@ const UNITS: readonly Units[] = ['imperial', 'metric'];
 
 /** What is wrong with an item, computed from its cases anew; empty for a good one. */
 export function faultsOf(item: Item): string[] {
-  return [...wordFaults(item), ...answerFaults(item), ...evidenceFaults(item), ...tipFaults(item)];
+  return [
+    ...wordFaults(item),
+    ...answerFaults(item),
+    ...evidenceFaults(item),
+    ...markFaults(item),
+    ...markedIn(item.source).flatMap(({ source, cases }) =>
+      evidenceFaults({ ...item, evidence: source, cases: [...cases] })
+    ),
+    ...tipFaults(item)
+  ];
 }
 
 function wordFaults(item: Item): string[] {
@@ -66,13 +76,6 @@ function lengthFaults(ask: string, says: readonly string[]): string[] {
       ? ['options of unlike length']
       : [])
   ];
-}
-
-/** What is said to each answer, the right one included. */
-function repliesOf(answer: Item['answer']): string[] {
-  if (answer.form === 'choose') return answer.options.map(({ reply }) => reply);
-  if (answer.form === 'order') return [answer.right, answer.reversed, answer.other];
-  return [answer.right, answer.other, ...answer.errors.map(({ reply }) => reply)];
 }
 
 function answerFaults({ answer }: Item): string[] {

@@ -27,7 +27,7 @@ export const choices = [
         'a size lighter, and the rod tip high',
         'Then wind puts a bigger belly in it, and the jig lifts.'
       ],
-      ['a bigger trailer on the same old jig', 'A bigger trailer falls slower and drifts more.']
+      ['a bigger trailer on the same old jig', 'A bigger trailer falls slower.']
     ],
     'Wind pushes on line in the air. A low tip leaves little of it there, and weight keeps the jig down.'
   ),
