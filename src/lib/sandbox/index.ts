@@ -1,6 +1,7 @@
 /** Practice water: rod, line, bait and bottom as they are, moved by hand. It knows no lesson. */
 export { default as PracticeWater } from './later/PracticeWater.svelte';
 export { default as Replay } from './later/Replay.svelte';
+export { default as WaterComing } from './later/Waiting.svelte';
 export { default as RunFilm } from './later/RunFilm.svelte';
 export { default as Compare } from './later/Compare.svelte';
 export { default as GearPanel } from './GearPanel.svelte';

@@ -1,12 +1,6 @@
 import { expect, test } from 'vitest';
-import {
-  asksOf,
-  beatenWords,
-  fromHash,
-  sendWords,
-  sentWords,
-  toHash
-} from '../../../src/lib/app/try/sent-try';
+import { asksOf, beatenWords, sendWords, sentWords } from '../../../src/lib/app/try/sent-words';
+import { fromHash, toHash } from '../../../src/lib/app/try/try-link';
 import { moveMarks } from '../../../src/lib/scoring';
 import { gradedNow } from '../../../src/lib/app/try/run-try';
 import { allLessons, findChallenge } from '../../../src/lib/course';

@@ -3,7 +3,7 @@ import { drawnOf, moveMarks, type Challenge, type DrawnGoal, type Units } from '
 import { paintRun, type PicturePlace } from '$lib/sandbox/export/run-picture';
 import { readInk, type Ink } from '$lib/sandbox/palette';
 import { recordedRun } from './run-try';
-import { asksOf, toldByHand } from './sent-try';
+import { asksOf, toldByHand } from './sent-words';
 import type { TryRun } from './try-runs';
 
 /** The picture in units of which each is SHARP pixels, 1200 × 900 in all: what messengers show whole. */

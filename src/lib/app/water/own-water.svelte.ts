@@ -1,5 +1,7 @@
+import { BrokeOff } from '$lib/compute';
+import { compute, keepAtHand } from '$lib/compute/browser';
 import { gearNamed, inWater, outfitIn, setupWith, waterIn } from '$lib/app/gear';
-import { ScenarioError, simulate, type Result, type RodInput, type Scenario } from '$lib/model';
+import { ScenarioError, type Result, type RodInput, type Scenario } from '$lib/model';
 import { planeOf } from '$lib/sandbox/rod-angles';
 import type { LearnerRecord, Outfit, WaterNow } from '$lib/wire';
 import {
@@ -14,14 +16,20 @@ import {
   type WaterTry
 } from './water';
 
+keepAtHand('runs');
+
 /** Free practice as it stands; each change is kept in this browser. */
 export class OwnWater {
   water = $state.raw<KeptWater>(firstWater());
   /** Whether the browser had room for the last change. */
   isKept = $state(true);
-  /** Running the model again for every stroke of the hand would be felt. */
-  readonly #results = new WeakMap<WaterTry, Result>();
-  readonly ghosts = $derived(comparable(this.water).map((kept) => this.#resultOf(kept)));
+  /** What came of tries; those of another day are run off the page, and asked for once. */
+  readonly #results = new WeakMap<WaterTry, Result | null>();
+  #known = $state(0);
+  readonly ghosts = $derived.by(() => {
+    void this.#known;
+    return comparable(this.water).flatMap((kept) => this.#results.get(kept) ?? []);
+  });
 
   open(): void {
     this.water = loadWater(localStorage);
@@ -64,11 +72,21 @@ export class OwnWater {
     }
   }
 
-  #resultOf(kept: WaterTry): Result {
-    const { setup, input } = kept;
-    const result = this.#results.get(kept) ?? simulate({ ...setup, move: input, hold_s: HOLD_S });
-    this.#results.set(kept, result);
-    return result;
+  /** Has the ghosts run that are not known yet. */
+  async runGhosts(): Promise<void> {
+    const left = comparable(this.water).filter((kept) => !this.#results.has(kept));
+    if (left.length === 0) return;
+    for (const kept of left) this.#results.set(kept, null);
+    const scenarios = left.map(({ setup, input }) => ({ ...setup, move: input, hold_s: HOLD_S }));
+    try {
+      const runs = await compute.ask('runs', scenarios);
+      for (const [i, { result }] of runs.entries()) this.#results.set(left[i], result);
+      this.#known++;
+    } catch (error) {
+      if (!(error instanceof BrokeOff)) throw error;
+      // Drawn without them now, and asked for again with the next change.
+      for (const kept of left) this.#results.delete(kept);
+    }
   }
 }
 

@@ -1,4 +1,5 @@
-import { recordScenario, type RecordedRun, type Scenario } from '$lib/model';
+import { compute } from '$lib/compute/browser';
+import type { RecordedRun, Scenario } from '$lib/model';
 import { DataError } from '$lib/scoring';
 import { isRunFragment, readRunFragment } from './run-link';
 
@@ -14,7 +15,7 @@ export class SentRun {
     if (!isRunFragment(fragment)) return null;
     try {
       const run = await readRunFragment(fragment);
-      this.played = recordScenario(run);
+      [this.played] = await compute.ask('runs', [run]);
       return run;
     } catch (error) {
       if (!(error instanceof DataError)) throw error;

@@ -1,0 +1,46 @@
+import { travelOf } from '$lib/practice';
+import { describeTry, formatLength, moveMarks, type Units } from '$lib/scoring';
+import type { TryRun } from './try-runs';
+
+/** What the one who gets it is asked: nobody beats all there is to get. */
+export const asksOf = ({ grade }: Pick<TryRun, 'grade'>) =>
+  moveMarks(grade) < 100 ? 'Can you beat it?' : 'Can you do it, too?';
+
+/** What was asked and what came of it, a sentence each; of a task that asks no travel, its name first. */
+export function toldByHand({ challenge, result, grade }: TryRun, units: Units): string[] {
+  const travel = travelOf(challenge);
+  const length = (m: number) => formatLength(m, units);
+  return travel
+    ? [`I wanted ${length(travel.target_m)}.`, `The jig went ${length(result.travel_m)}.`]
+    : [`${challenge.title}.`, bySender(describeTry(challenge, { result, grade }, units, null).did)];
+}
+
+/** What was said to who made the try, as they say it on. */
+function bySender(did: string): string {
+  return did.replace(/\bfrom you\b/g, 'from me').replace(/\byou\b/gi, 'I');
+}
+
+/** "I wanted 1 ft. The jig went 1 ft 9 in. 40 of 100. Can you beat it?" */
+export function sendWords(graded: TryRun, units: Units): string {
+  return [...toldByHand(graded, units), `${moveMarks(graded.grade)} of 100.`, asksOf(graded)].join(
+    ' '
+  );
+}
+
+/** What the one who opens the link is told: what there is to beat. */
+export function sentWords({ challenge, result, grade }: TryRun, units: Units): string {
+  const travel = travelOf(challenge);
+  const length = (m: number) => formatLength(m, units);
+  const marks = `${moveMarks(grade)} of 100.`;
+  return travel
+    ? `Wanted: ${length(travel.target_m)}. The jig went ${length(result.travel_m)}. ${marks}`
+    : marks;
+}
+
+/** How the best of one's own tries stands beside it; '' before there is one. */
+export function beatenWords({ grade }: Pick<TryRun, 'grade'>, own: readonly number[]): string {
+  if (own.length === 0) return '';
+  const [best, sent] = [Math.max(...own), moveMarks(grade)];
+  if (best > sent) return `You: ${best}. You beat it.`;
+  return best === sent ? `You: ${best}. Even.` : `You: ${best}. Not yet.`;
+}
