@@ -123,7 +123,11 @@ const TERMS: readonly Term[] = [
     'first-drop',
     'A reel with a still spool under the rod. Flip the bail for free spool.'
   ),
-  term('spread', 'your-hands-ruler', 'How far apart your tries are. Slower tries close up.'),
+  term(
+    'spread',
+    'your-hands-ruler',
+    'How far apart your tries are. Slow down till they tighten up.'
+  ),
   term('stroke', 'stroke-and-fall', 'A hard snap up, then a fall under control.'),
   term('sweep', 'one-foot', 'Swing a low rod to the side.'),
   term('swim', 'season-and-mood', 'Reel the jig along steady, a little off bottom.'),
@@ -145,7 +149,11 @@ const TERMS: readonly Term[] = [
     'and it lifts sooner.'
   ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
-  term('weedguard', 'rigging', 'Bristles that keep the hook off brush. Too stiff, it blocks bites.')
+  term(
+    'weedguard',
+    'rigging',
+    'Bristles that keep the hook off brush. Too stiff, it costs hookups.'
+  )
 ];
 
 /** The glossary. Throws DataError for a term that is not one. */

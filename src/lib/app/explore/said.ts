@@ -83,7 +83,7 @@ function hardlyChanges(curves: readonly Curve[], figure: FigureName): boolean {
 /** What a chart says at one place, a sentence a curve. */
 export interface Said {
   curve: Curve;
-  /** "1/2 oz: 2 ft in 2 seconds stays down" */
+  /** "1/2 oz: 2 ft in 2 seconds may stay down" */
   text: string;
 }
 
@@ -109,7 +109,8 @@ function readingText({ value, ends, hand }: Reading, figure: FigureName, units: 
   const said = (one: number) => text(Math.max(0, one), units);
   const range = ([low, high]: readonly [number, number]) =>
     said(low) === said(high) ? said(low) : `${said(low)} to ${said(high)}`;
-  if (figure === 'limit_m_s') return value > 0 ? `${said(value)} stays down` : 'no pace stays down';
+  if (figure === 'limit_m_s')
+    return value > 0 ? `${said(value)} may stay down` : 'no pace stays down';
   const isOpen = ends && range(ends) !== said(value);
   return [said(value), isOpen && `likely ${range(ends)}`, hand && `your hand ${range(hand)}`]
     .filter(Boolean)

@@ -100,12 +100,12 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Felt alike, and the jig says no',
+          sign: 'They felt the same, and weren’t',
           means: 'Your hand is uneven. Go slower.',
           basis: 'practice'
         },
         {
-          sign: 'Every try is long by the same',
+          sign: 'Every try runs long by the same',
           means: 'You run long: that’s your bias. Aim shorter.',
           basis: 'practice'
         }

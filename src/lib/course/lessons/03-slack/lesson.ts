@@ -14,7 +14,7 @@ export default {
   title: 'Slack',
   minutes: 8,
   about:
-    'Slack is loose line between rod tip and jig. Slack decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
+    'Slack is loose line between rod tip and jig. It decides how much of a move reaches the jig. The reel picks up slack; the rod moves the jig.',
   place,
   objectives: [
     'Know what slack takes from a drag.',
@@ -31,7 +31,7 @@ export default {
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {
-      says: 'Slack decides how much of a move reaches the jig.',
+      says: 'It decides how much of a move reaches the jig.',
       basis: { most: 'travel_m', of: ['tight', 'slack'], unknowns: 'drag' }
     },
     {

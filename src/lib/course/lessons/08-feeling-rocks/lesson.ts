@@ -120,7 +120,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'Long nothing, then a thud',
+          sign: 'Nothing for a long time, then a thud',
           means: 'It was off the bottom, and landed.',
           basis: { run: 'fast', sign: 'lifted' }
         }

@@ -75,7 +75,7 @@ export default {
       title: 'Call it first',
       text: 'The jig has sunk into mud a little. You sweep {1 ft|30 cm} of tip, slowly.',
       question: {
-        ask: 'How does the jig come?',
+        ask: 'How does the jig come out?',
         hint: 'The pull keeps growing. How long can mud hold?',
         run: lowRun(on('mud'), sweep(60, 70, 4)),
         options: [

@@ -105,7 +105,7 @@ export default {
         },
         {
           id: 'taken',
-          caption: 'Taken on semi-slack, after a hop.',
+          caption: 'Eaten on semi-slack line, after a hop.',
           run: afterHop([{ t_s: 2.6, kind: 'moving off' }])
         },
         { id: 'untouched', caption: 'The same hop, nobody home.', run: afterHop([]) }

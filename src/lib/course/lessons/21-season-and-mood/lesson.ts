@@ -110,7 +110,7 @@ export default {
       title: 'What fish tell you',
       cues: [
         {
-          sign: 'Fish there, followed or pecked at',
+          sign: 'They follow it, or peck at it',
           means: 'Stay. Smaller moves, longer waits.',
           basis: 'practice'
         },
