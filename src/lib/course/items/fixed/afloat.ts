@@ -24,7 +24,7 @@ export const afloat = [
       ['depth: a stiff guard holds it up', 'A guard is a few bristles. It doesn’t float a jig.'],
       ['feel: a stiff guard dulls the rocks', 'The head knocks on rock, not the guard.']
     ],
-    'The guard has to give when a fish bites down. Press the guard, not the point: it should fold under one finger.'
+    'The guard has to fold when a fish bites down. Press it from the side, off the point: it should give under one finger.'
   ),
   fact(
     'rig-point',

@@ -77,7 +77,7 @@ export const choices = [
     [
       ['hold the load until it comes over', 'Right. The longer it climbs, the bigger the rock.'],
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
-      ['reel down on it, and pull it over', 'Pull on a stuck jig wedges it.']
+      ['reel down on it, and pull it over', 'Pulling harder wedges it.']
     ],
     'It creeps: keep the load. It stops dead: ease off, that’s a snag.',
     ['chunk rock']

@@ -84,7 +84,7 @@ const hoursByTravel: Generator = {
             : `From ${saidHour(from)} more of the swing goes ${from < hours[at] ? 'up' : 'back'}, across the line.`,
         run: shownLift(setup, from, from + 1, duration_s)
       })),
-      right: `Right. That’s where the ${want === 'most' ? 'most' : 'least'} of the swing goes along the line.`,
+      right: `Right. That’s where ${want === 'most' ? 'most' : 'the least'} of the swing goes along the line.`,
       explain: `The tip gains most where rod and line stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
