@@ -33,6 +33,8 @@ export interface WeightRow {
 export interface WeightWanted {
   within_s: number;
   drag_s: number;
+  /** What most guides tie on there, kg (see usual-weight.ts). */
+  usual_kg: number;
 }
 
 /** The chart of the box for this water and gear: some hundred and fifty runs of the model. */
@@ -90,12 +92,21 @@ export function weightVerdict(
     ? 'It stays down at that pace.'
     : 'At that pace it may leave the bottom.';
   const told = [downWords(row, wanted), drag, feltWords(row, rows[0], units)];
-  if (doesIt(row, wanted)) return ['That works.', ...told].join(' ');
+  const usual = usualWords(row, wanted, units);
+  if (doesIt(row, wanted)) return ['That works.', ...told, usual].join(' ');
   const enough = rows.find((one) => doesIt(one, wanted));
   const fix = enough
     ? `${formatWeight(enough.ounces * OUNCE_KG, units)}${enough === rows.at(-1) ? '' : ' and up'} would do.`
     : 'Nothing in the box does: a thinner line falls faster.';
-  return ['Too light.', ...told, fix].join(' ');
+  return ['Too light.', ...told, fix, usual].join(' ');
+}
+
+/** Common practice beside the model: several weights may do, and guides mostly tie on one. */
+function usualWords({ ounces }: WeightRow, { usual_kg }: WeightWanted, units: Units): string {
+  const isUsual = Math.abs(ounces * OUNCE_KG - usual_kg) < 1e-6;
+  return isUsual
+    ? 'Most guides tie that on here.'
+    : `Most guides tie on ${formatWeight(usual_kg, units)} here.`;
 }
 
 function downWords(row: WeightRow, wanted: WeightWanted): string {

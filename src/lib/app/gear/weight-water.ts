@@ -1,4 +1,5 @@
 import { waterWith } from '$lib/course/lessons/fathomley';
+import { usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, parseSetup, type Setup } from '$lib/model';
 import { inUnits, type Units } from '$lib/scoring';
 import { withOutfitGear, type OutfitGear } from '$lib/wire';
@@ -55,7 +56,11 @@ export function chartSetup({ feet, wind_m_s, bed }: ChartWater, gear?: OutfitGea
   return gear ? parseSetup(withOutfitGear(water, gear)) : water;
 }
 
-/** What is asked for in a depth: a second for each two feet, and two feet of drag in four. */
-export function wantedAt({ feet }: Pick<ChartWater, 'feet'>) {
-  return { within_s: feet / 2 + 2, drag_s: 4 };
+/** What is asked for in a depth: a second for each two feet, and two feet of drag in four; and what guides tie on. */
+export function wantedAt({ feet, wind_m_s }: Pick<ChartWater, 'feet' | 'wind_m_s'>) {
+  const usual_kg = usualOn_kg({
+    depth_m: feet * FOOT_M,
+    wind: wind_m_s > 0 ? 'strong' : 'calm'
+  });
+  return { within_s: feet / 2 + 2, drag_s: 4, usual_kg };
 }
