@@ -34,7 +34,7 @@ test(
     await expectOpenToAll(page, 'how the marks add up');
     await step.getByText('How the marks add up').click();
     await step.getByRole('button', { name: 'Send it' }).click();
-    await expect(step.locator(':popover-open')).toBeVisible();
+    await expect(step.getByRole('dialog', { name: 'Send this try' })).toBeVisible();
     await expectOpenToAll(page, 'what is sent of it');
     await page.keyboard.press('Escape');
     await step.getByRole('button', { name: 'Replay', exact: true }).click();

@@ -143,7 +143,9 @@ test(
     await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 8);
     await expect(step.locator(TOLD)).not.toBeEmpty();
     await step.getByRole('button', { name: 'Send it' }).click();
-    await expect(step.locator(':popover-open').getByRole('button', { name: 'Copy' })).toBeVisible();
+    await expect(
+      step.getByRole('dialog', { name: 'Send this try' }).getByRole('button', { name: 'Copy' })
+    ).toBeVisible();
     await expect(page.getByText('This part did not load.')).toHaveCount(0);
     expect(await isLater(page)).toBe(false);
     expect(lost).toEqual([]);

@@ -1,30 +1,39 @@
 /**
- * A screen laid over its page is a step of the browser's history: Back puts it away and stays on the
- * page. The mark lies beside the router's own, which so takes the step for the page's and does nothing;
- * unlike what the router keeps for a page, it is known again after a reload.
+ * A screen laid over its page, or a sheet over that, is a step of the browser's history: Back puts it away
+ * and stays on what it lay over. The mark lies beside the router's own, which so takes the step for the
+ * page's and does nothing; unlike what the router keeps for a page, it is known again after a reload.
  */
-const MARK = 'feltfoot-screen';
+class Layer {
+  /** A step back that was asked for and is not made yet. */
+  static #leaving: Promise<unknown> = Promise.resolve();
 
-const screenHere = (): unknown => (history.state as Record<string, unknown> | null)?.[MARK];
+  constructor(private readonly mark: string) {}
 
-/** A step back that was asked for and is not made yet. */
-let leaving: Promise<unknown> = Promise.resolve();
+  get #here(): unknown {
+    return (history.state as Record<string, unknown> | null)?.[this.mark];
+  }
 
-/** Whether the step that the browser is at has this screen open. */
-export const isAtScreen = (name: string): boolean => screenHere() === name;
+  /** Whether the step that the browser is at has this one open. */
+  isAt(name: string): boolean {
+    return this.#here === name;
+  }
 
-/** One step for whichever screen is open: a second takes the place of the first. */
-export async function stepToScreen(name: string): Promise<void> {
-  await leaving;
-  if (isAtScreen(name)) return;
-  const step = { ...(history.state as object | null), [MARK]: name };
-  if (screenHere() === undefined) history.pushState(step, '');
-  else history.replaceState(step, '');
+  /** One step for whichever is open: a second takes the place of the first. */
+  async stepTo(name: string): Promise<void> {
+    await Layer.#leaving;
+    if (this.isAt(name)) return;
+    const step = { ...(history.state as object | null), [this.mark]: name };
+    if (this.#here === undefined) history.pushState(step, '');
+    else history.replaceState(step, '');
+  }
+
+  /** Back to what it lies over, unless that was done already. */
+  leave(name: string): void {
+    if (!this.isAt(name)) return;
+    Layer.#leaving = new Promise((made) => addEventListener('popstate', made, { once: true }));
+    history.back();
+  }
 }
 
-/** Back to the page, unless that was done already. */
-export function leaveScreen(name: string): void {
-  if (!isAtScreen(name)) return;
-  leaving = new Promise((made) => addEventListener('popstate', made, { once: true }));
-  history.back();
-}
+export const screens = new Layer('feltfoot-screen');
+export const sheets = new Layer('feltfoot-sheet');
