@@ -259,7 +259,7 @@ test(
 );
 
 test(
-  'after a miss its result outlasts a look at another page, and the arrow that says how far a foot is stands there again',
+  'after a miss its result outlasts a look at another page and a reload, and the arrow that says how far a foot is stands there again',
   { tag: '@narrow' },
   async ({ page }) => {
     await page.setViewportSize(SCREENS[0]);
@@ -280,6 +280,8 @@ test(
       await page.goBack();
       await expect(told).toHaveText(said ?? '');
     }
+    await page.reload();
+    await expect(told).toHaveText(said ?? '');
     await page.getByRole('button', { name: 'Try again' }).click();
     await expect(page.getByText('Drag right slowly, or hold Sweep.')).toBeVisible();
     await expect(rod(page)).toBeFocused();

@@ -3,5 +3,5 @@ export { default as FirstTry } from './FirstTry.svelte';
 export { default as LessonList } from './LessonList.svelte';
 export { default as Today } from './Today.svelte';
 export { default as Glossary } from './Glossary.svelte';
-export { resultHere } from './first-result';
+export { linkHere } from './first-result';
 export { keepBegun } from './begun';

@@ -14,5 +14,6 @@ export { default as LeftOut } from './LeftOut.svelte';
 export { Marks } from './marks.svelte';
 export { keptWords } from './graded-try';
 export { runAllTries, runTries } from './run-tries';
-export { gradedNow, gradeMade, recordedRun } from './run-try';
+export { gradedNow, gradeMade, recordedRun, runSent } from './run-try';
+export { toHash } from './try-link';
 export { tryRuns, type TryRun } from './try-runs';

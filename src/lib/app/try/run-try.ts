@@ -10,6 +10,7 @@ import { callOf } from '$lib/practice';
 import type { Try } from '$lib/sandbox';
 import { gradeRun, type Challenge } from '$lib/scoring';
 import type { KeptGuess } from '$lib/wire';
+import { fromHash } from './try-link';
 import { tryRuns, type KnownInput, type RanTry, type TryRun } from './try-runs';
 
 /** A try that a hand has just made: it was run meanwhile. */
@@ -23,6 +24,12 @@ export function gradeMade(challenge: Challenge, { input, run }: Try, said: KeptG
 export function gradedNow(challenge: Challenge, made: KnownInput): TryRun | null {
   const known = tryRuns.known(made);
   return known !== undefined ? known : tryRuns.learn(challenge, made, runNow(challenge, made));
+}
+
+/** A try at this challenge as a link holds it; null where the link holds none, or none that can be run. */
+export function runSent(challenge: Challenge, link: string | null): TryRun | null {
+  const sent = fromHash(link ?? '');
+  return sent?.challenge === challenge.id ? gradedNow(challenge, sent) : null;
 }
 
 /** What a replay needs. One whose line was let go of is run once more. */
