@@ -129,13 +129,13 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
       { hold: 'reel', reel_in: 14 },
       { hold: 'up', ms: 1200 }
     ],
-    // From the reel to the sweep a switch is long: the reel goes on meanwhile.
+    // From the reel to the sweep a switch is long: the reel keeps the line tight from before the bite on.
     bySwitch: {
       speed: 0,
       steps: [
         { press: 'start', ms: 0 },
-        { at: 'fast', hear: 'knock' },
         { hold: 'reel', isLeftOn: true, ms: 0 },
+        { at: 'fast', hear: 'knock' },
         { hold: 'fast', ms: 1200 }
       ]
     }
