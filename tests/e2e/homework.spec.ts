@@ -126,9 +126,9 @@ test(
 test('the ruler says how to get one, and shows one after four tries @narrow', async ({ page }) => {
   test.slow();
   await visit(page, '/ruler');
-  await expect(page.getByText('Four tries show how far yours does.')).toBeVisible();
+  await expect(page.getByText('Four tries show how far yours moves it.')).toBeVisible();
   await accessible(page);
-  await page.getByRole('link', { name: 'Begin' }).click();
+  await page.getByRole('link', { name: /^Drill: / }).click();
   for (let n = 1; n <= 4; n++) {
     await take(page);
     await turnByKey(rod(page), 4 + n);

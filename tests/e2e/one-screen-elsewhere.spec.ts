@@ -32,7 +32,7 @@ test.describe('on one screen of five sizes', { tag: ['@any-width', '@all-lessons
     test.setTimeout(240_000);
     await visit(page, '/ruler');
     await page
-      .getByRole('link', { name: 'Begin' })
+      .getByRole('link', { name: /^Drill: / })
       .or(page.getByRole('button', { name: 'Begin' }))
       .click();
     await makeTries(page, 3);

@@ -49,7 +49,7 @@ async function inLesson(page: Page): Promise<void> {
 /** Two tries of the ruler’s drill; the camera and the marks on the floor are set up once. */
 async function inDrill(page: Page): Promise<void> {
   await visit(page, '/ruler');
-  await page.getByRole('link', { name: 'Begin' }).click();
+  await page.getByRole('link', { name: /^Drill: / }).click();
   await cameraOn(page);
   for (const n of [1, 2]) {
     await expect(page.getByText(GRADED)).toBeVisible(ONCE_MORE);

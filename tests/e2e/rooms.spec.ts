@@ -10,7 +10,7 @@ test(
       ['Lessons', 'Lessons'],
       ['Practice', 'Practice'],
       ['Questions', 'Questions for today'],
-      ['Your ruler', 'Your hand’s ruler']
+      ['Your ruler', 'Your ruler']
     ]) {
       const room = page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name });
       await room.click();

@@ -123,6 +123,9 @@ test.describe('nothing moves by itself', () => {
     await expect(page.getByText(/the jig (now )?goes/)).toBeVisible();
     await expectStill(page, '/ruler');
     expect(await page.evaluate(() => [...window.said])).toHaveLength(1);
+    // Of one's own hand, and nothing of most hands beside it.
+    await expect(page.getByText(/^Most hands/)).toHaveCount(0);
+    await expect(page.locator('main .main')).toHaveText('Drill: drag it as far as you mean');
   });
 
   test('where a day is planned or its card is made', async ({ page }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { INCH_M } from '../../src/lib/model';
-import { loadLessons } from '../../src/lib/course';
+import { findChallenge, loadLessons } from '../../src/lib/course';
 import {
   adviceFor,
   advisedMove,
@@ -26,6 +26,15 @@ const challenge = (id: string): Challenge => {
 function said(asked: Challenge, move: Challenge['reference']) {
   return adviceFor(asked, gradeTry(asked, move), 'imperial', null);
 }
+
+test('who drags too far too fast is told to move less and slower, in a drill as in a lesson', () => {
+  const drill = findChallenge('drag-seen-0-1', []);
+  if (!drill) throw new Error('there is no such drill');
+  const { words } = said(drill, sweep(60, 84, 1.2));
+  expect(words).toMatch(/^Move less, and slower\. Move the tip 1\sft\s1\sin, in 2\ss\.$/);
+  // Quick alone is told as that.
+  expect(said(drill, sweep(60, 69, 0.4)).words).toMatch(/^Go slower\./);
+});
 
 describe('the one step that is to change is said by hours and halves, turns of the handle and whole seconds', () => {
   test.each([

@@ -73,9 +73,7 @@ export function adviceFor(
   const named = lead ? null : rightPlace(challenge, units);
   if (named && fault !== 'none')
     return fix(named, advisedMove(challenge, correction)?.move ?? null);
-  const words = lead
-    ? `${adviceOf(lead, graded.result)}.`
-    : changeSentence(fault, graded.result, units);
+  const words = lead ? leadWords(lead, graded) : changeSentence(fault, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
   const cost = lead ? '' : costSentence(fault, graded.result);
   if (!isKnown && !lead) return { ...fix(words), cost };
@@ -209,6 +207,15 @@ function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
   if (first && marksLost(first) > 0) return first;
   if (worst?.goal.kind === 'reeled' && isPullAmiss(grade)) return null;
   return worst && marksLost(worst) > 0 && adviceOf(worst, result) !== null ? worst : null;
+}
+
+/** Who went too far too fast is told both: slower alone is half of it. */
+function leadWords(lead: GoalGrade, { result, grade }: GradedRun): string {
+  const isQuick = lead.goal.kind === 'pace' && lead.value > lead.goal.m_s[1];
+  const isFar = grade.goals.some(
+    ({ goal, value }) => goal.kind === 'travel' && value > goal.target_m + goal.band_m
+  );
+  return isQuick && isFar ? 'Move less, and slower.' : `${adviceOf(lead, result)}.`;
 }
 
 /** The reel takes up what the rod's pull has left: who made another pull is told of that first. */

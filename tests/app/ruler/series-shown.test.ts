@@ -1,3 +1,4 @@
+import { nextPartText } from '../../../src/lib/app/ruler/standing';
 import { expect, test } from 'vitest';
 import { countText, shownOf } from '../../../src/lib/app/ruler/shown';
 import { evenHand, sampleChallenge } from '../../server/samples';
@@ -29,4 +30,10 @@ test('tries beyond those asked are counted as such', () => {
     'Try 3, one more than asked',
     'Try 5, 3 more than asked'
   ]);
+});
+
+test('what the next part is stands beside what came of the last, before it opens', () => {
+  expect(nextPartText('half_seen')).toBe(
+    'Part 2: the jig is hidden every other time. Call it, then look.'
+  );
 });

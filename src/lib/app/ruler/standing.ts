@@ -46,6 +46,13 @@ function lengthText(phase: Phase): string {
   return `${partName(phase)}, ${row ? 'up to ' : ''}${minutes} minutes.${sooner}`;
 }
 
+/** "Part 2: the jig is hidden every other time. Call it, then look." */
+export function nextPartText(phase: Phase): string {
+  return `Part ${PHASES.indexOf(phase) + 1}: ${lower(HOW[phase])}`;
+}
+
+const lower = (text: string) => `${text[0].toLowerCase()}${text.slice(1)}`;
+
 /** "Part 1 of 4 is done: 3 of 5 tries were good." */
 export function doneText({ phase, made, good }: DonePart): string {
   return `${partName(phase)} is done: ${good} of ${made} tries ${good === 1 ? 'was' : 'were'} good.`;
