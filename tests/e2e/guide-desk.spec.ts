@@ -84,3 +84,20 @@ test(
     expect(await faultsOf(page)).toEqual([]);
   }
 );
+
+test(
+  'a page that asks for what is new while one goes on from it keeps nobody there',
+  { tag: '@any-width' },
+  async ({ page }) => {
+    await openSpace(page);
+    await visit(page, '/guide/clients');
+    // A busy server: the next page's words come late, and meanwhile this one asks again.
+    await page.route(/\/guide\/__data\.json/, async (route) => {
+      await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+      await new Promise((later) => setTimeout(later, 1000));
+      await route.continue();
+    });
+    await page.getByRole('link', { name: 'Your space' }).click();
+    await expect(page).toHaveURL(/\/guide$/, { timeout: 15_000 });
+  }
+);

@@ -12,6 +12,7 @@ export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
 export { lengthUnit } from './length-unit';
 export { bringIntoSight } from './in-sight';
+export { readAnew } from './read-anew';
 export { NewVersion } from './new-version';
 export { keepHeight, letHeightGo, letHeightGoLater } from './left-height';
 export { noPageReason } from './no-page';
