@@ -10,6 +10,8 @@ test(
   async ({ page, context }) => {
     await visit(page, '/card');
     await page.evaluate(() => navigator.serviceWorker.ready);
+    // What is chosen before the record is read is lost to what it says.
+    await expect(page.getByRole('button', { name: 'Make the card' })).toBeEnabled();
     await page.getByRole('radio', { name: 'A6' }).check();
     await page.locator('summary').click();
     await page.getByRole('checkbox', { name: 'Snagged' }).check();
