@@ -5,6 +5,6 @@ export const isToldHere = (task: string): boolean =>
   (history.state as Record<string, unknown> | null)?.[MARK] === task;
 
 export function keepTold(task: string | null): void {
-  const { [MARK]: _, ...step } = (history.state ?? {}) as Record<string, unknown>;
-  history.replaceState(task === null ? step : { ...step, [MARK]: task }, '');
+  const step = history.state as object | null;
+  history.replaceState({ ...step, [MARK]: task ?? undefined }, '');
 }
