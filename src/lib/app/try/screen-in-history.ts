@@ -7,6 +7,8 @@ class Layer {
   /** A step back that was asked for and is not made yet. */
   static #leaving: Promise<unknown> = Promise.resolve();
 
+  #isLeaving = false;
+
   constructor(private readonly mark: string) {}
 
   get #here(): unknown {
@@ -27,11 +29,16 @@ class Layer {
     else history.replaceState(step, '');
   }
 
-  /** Back to what it lies over, unless that was done already. */
-  leave(name: string): void {
-    if (!this.isAt(name)) return;
+  /** Back to what it lies over, unless that was done already; resolves when it is made: another page can be gone to. */
+  leave(name: string): Promise<unknown> {
+    if (!this.isAt(name)) return Layer.#leaving;
+    // Asked for again before it is made, it is the same step.
+    if (this.#isLeaving) return Layer.#leaving;
+    this.#isLeaving = true;
     Layer.#leaving = new Promise((made) => addEventListener('popstate', made, { once: true }));
+    void Layer.#leaving.then(() => (this.#isLeaving = false));
     history.back();
+    return Layer.#leaving;
   }
 }
 

@@ -37,6 +37,10 @@ export function sentWords({ challenge, result, grade }: TryRun, units: Units): s
     : marks;
 }
 
+/** Beside the marks of one's own try, in its result. */
+export const sentMarks = ({ grade }: Pick<TryRun, 'grade'>) =>
+  `The one you were sent got ${moveMarks(grade)}.`;
+
 /** How the best of one's own tries stands beside it; '' before there is one. */
 export function beatenWords({ grade }: Pick<TryRun, 'grade'>, own: readonly number[]): string {
   if (own.length === 0) return '';
