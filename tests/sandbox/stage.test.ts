@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/lib/model';
 import { grain } from '../../src/lib/sandbox/draw/texture';
 import { blendPoses, newPose } from '../../src/lib/sandbox/pose';
-import { closeUpExtentOf, keptExtentOf, stageOf, widen } from '../../src/lib/sandbox/stage';
+import { closeUpExtentOf, stageOf, widen } from '../../src/lib/sandbox/stage';
 import { smallWater } from './waters';
 
 const base = {
@@ -40,17 +40,20 @@ describe('a stage', () => {
   });
 });
 
-test('tries at one task keep one scale, whatever came of the one before; another task has its own', () => {
-  const wild = { least_travel_m: 0, most_travel_m: 2.4, most_height_m: 0.6, most_fall_m: 0 };
-  const task = stageOf({ ...base, target: { travel_m: [0.55, 0.67] } });
-  const before = { bait: task.bait, reach: wild };
-  expect(keptExtentOf(task, before)).toEqual(wild);
-  expect(keptExtentOf(task, null)).toEqual(closeUpExtentOf(task));
-  const elsewhere = { ...before, bait: { ...task.bait, x_m: 9 } };
-  expect(keptExtentOf(task, elsewhere)).toEqual(closeUpExtentOf(task));
-  // What was tried before in water without a task is no measure for what is tried next.
-  const free = stageOf({ ...base, target: null });
-  expect(keptExtentOf(free, before)).toEqual(closeUpExtentOf(free));
+test('a try is drawn to the scale of its goal, whatever came of those before; without a goal to theirs', () => {
+  const { trace } = simulate({
+    ...base.setup,
+    move: { kind: 'sweep', from_deg: 0, to_deg: 90, duration_s: 2 },
+    hold_s: 2
+  });
+  const target = { travel_m: [0.55, 0.67] } as const;
+  const alone = closeUpExtentOf(stageOf({ ...base, target }));
+  const far = closeUpExtentOf(stageOf({ ...base, ghosts: [trace] }));
+  expect(far.most_travel_m).toBeGreaterThan(2 * alone.most_travel_m);
+  expect(closeUpExtentOf(stageOf({ ...base, target, ghosts: [trace] }))).toEqual(alone);
+  const lifted = { height_m: [0.1, 0.2] } as const;
+  const high = closeUpExtentOf(stageOf({ ...base, target: lifted, ghosts: [trace] }));
+  expect(high.most_travel_m).toBe(far.most_travel_m);
 });
 
 test('between two ticks everything lies between', () => {

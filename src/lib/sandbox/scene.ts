@@ -8,7 +8,7 @@ import { paintSweep, paintSweepBack, sweepView } from './draw/sweep';
 import type { Ink } from './palette';
 import { Picture } from './picture';
 import { Scenery, type SceneryNow } from './scenery/scenery';
-import { keptExtentOf, widen, type Moment, type Backdrop } from './stage';
+import { closeUpExtentOf, widen, type Moment, type Backdrop } from './stage';
 import type { View } from './view';
 
 const rods = {
@@ -44,7 +44,7 @@ export class Scene {
   }
 
   setStage(stage: Backdrop): void {
-    this.reach = this.reachIn(stage);
+    this.reach = closeUpExtentOf(stage);
     this.stage = stage;
     this.moment = null;
     this.reached = { trace: null, ticks: 0 };
@@ -99,11 +99,6 @@ export class Scene {
     this.rod.paintBack((context) => paintDeckBack(context, view, stage, ink, pose));
   }
 
-  private reachIn(stage: Backdrop): CloseUpExtent {
-    const { stage: before, reach } = this;
-    return keptExtentOf(stage, before && reach && { bait: before.bait, reach });
-  }
-
   private sceneryOf(stage: Backdrop, { trace, pose }: Moment): SceneryNow {
     if (this.scenery?.trace !== trace) {
       this.scenery = new Scenery(stage, trace, this.motion?.matches ?? true);
@@ -115,7 +110,7 @@ export class Scene {
     const { stage, reached, bottom } = this;
     if (!stage) return;
     if (reached.trace !== trace) {
-      this.reach = this.reachIn(stage);
+      this.reach = closeUpExtentOf(stage);
       reached.trace = trace;
       reached.ticks = 0;
     }

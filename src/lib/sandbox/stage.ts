@@ -86,7 +86,10 @@ export function isShownDown(
   return shownLifts(trace, heightAt).contact[Math.max(0, ticks - 1)] !== 0;
 }
 
-/** What the close-up has to hold before the bait has moved: the target and the tries before. */
+/**
+ * What the close-up has to hold before the bait has moved: the target. Where that says no way along the
+ * bottom, the tries before; else one far miss would make every later target small.
+ */
 export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
   const reach: CloseUpExtent = {
     least_travel_m: 0,
@@ -94,32 +97,12 @@ export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
     most_height_m: 0.14,
     most_fall_m: 0
   };
-  const { travel_m = [0, 0], height_m = [0, 0] } = stage.target ?? {};
-  reach.most_travel_m = Math.max(reach.most_travel_m, travel_m[1]);
+  const { travel_m, height_m = [0, 0] } = stage.target ?? {};
+  reach.most_travel_m = Math.max(reach.most_travel_m, travel_m?.[1] ?? 0);
   reach.most_height_m = Math.max(reach.most_height_m, height_m[1]);
+  if (travel_m) return reach;
   for (const ghost of stage.ghosts) widen(reach, stage, ghost, 0, ghost.t_s.length);
   return reach;
-}
-
-/**
- * The same, no narrower than it was for the task before: tries at one task are compared by eye, so its picture
- * keeps its scale. Water without a task is looked at anew each time.
- */
-export function keptExtentOf(
-  stage: Backdrop,
-  before: { readonly bait: Backdrop['bait']; readonly reach: CloseUpExtent } | null
-): CloseUpExtent {
-  const reach = closeUpExtentOf(stage);
-  if (!stage.target || !before) return reach;
-  const isSame = before.bait.x_m === stage.bait.x_m && before.bait.z_m === stage.bait.z_m;
-  if (!isSame) return reach;
-  const { least_travel_m, most_travel_m, most_height_m, most_fall_m } = before.reach;
-  return {
-    least_travel_m: Math.min(reach.least_travel_m, least_travel_m),
-    most_travel_m: Math.max(reach.most_travel_m, most_travel_m),
-    most_height_m: Math.max(reach.most_height_m, most_height_m),
-    most_fall_m: Math.max(reach.most_fall_m, most_fall_m)
-  };
 }
 
 /** Takes ticks `from` to `to` of a run into `reach`. */
