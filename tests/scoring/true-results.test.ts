@@ -215,10 +215,10 @@ describe('a result does not contradict itself', () => {
     expect(change).toMatch(/^Drag it (farther )?before you wait\./);
   });
 
-  test('a hook set is told of first, and then how far the rod brought the jig', () => {
+  test('a hook set is told of by when it was set, and not by how far the free jig came', () => {
     const { challenge } = tried('reel-down-and-sweep', sweep(60, 61, 1));
     expect(tried('reel-down-and-sweep', challenge.reference).words.did).toMatch(
-      /^You set .* after the bite\. The rod moved the jig 1\sft.*: on the mark, give or take \d\sin\. The reel dragged it .*\.$/
+      /^You set \S+\ss after the bite\.$/
     );
   });
 
