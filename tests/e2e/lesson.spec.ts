@@ -139,7 +139,9 @@ test(
     await expect(first(page).locator('figure.bottom')).toBeInViewport({ ratio: 0.95 });
     await first(page).getByRole('button', { name: 'Back to the result' }).click();
     await expect(marks(page)).toBeVisible();
+    const said = await first(page).locator('.result .words').textContent();
     await page.reload();
+    await expect(first(page).locator('.result .words')).toHaveText(said ?? '');
     const kept = first(page).getByRole('button', { name: `Try 1: ${got} marks. Replay` });
     await expect(kept).toBeVisible();
     await visit(page, '/');
@@ -236,9 +238,13 @@ test(
   'a reload with the rod in hand comes back to that try; one that was missed is tried again from the end',
   { tag: '@narrow' },
   async ({ page }) => {
+    const rod = first(page).getByRole('slider', { name: /^Rod/ });
     await reachChallenge(page);
     await expect(first(page).locator('.bar')).toBeVisible();
     await page.reload();
+    // Nobody has pressed a key yet: no frame stands round the rod.
+    await expect(rod).toBeFocused();
+    await expect(rod).toHaveCSS('outline-style', 'none');
     const ids = [
       'exactly-one-foot',
       'exactly-two-feet',

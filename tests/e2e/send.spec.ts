@@ -120,6 +120,28 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     await expect(page.getByRole('button', { name: 'Replay', exact: true })).toBeVisible();
   });
 
+  test('what came of one’s own try at it is there again after a reload, and beside the sent one', async ({
+    page
+  }) => {
+    await send(page);
+    const link = await sheet(page).getByRole('textbox', { name: 'Link to this try' }).inputValue();
+    await page.goto('about:blank');
+    await visit(page, link);
+    await page.getByRole('button', { name: 'Take the rod' }).click();
+    await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 12);
+    const words = page.locator('dialog .result .words');
+    await expect(words).toContainText('the jig');
+    const said = await words.textContent();
+    await page.reload();
+    await expect(words).toHaveText(said ?? '');
+    await page.goBack();
+    await expect(page.locator('dialog[open]')).toHaveCount(0);
+    await expect(page.getByText(/^You: \d+\./)).toBeVisible();
+    await page.goForward();
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByRole('slider', { name: /^Rod/ })).toBeFocused();
+  });
+
   test('says in the result of one’s own what the sent one got, and leads on', async ({ page }) => {
     await send(page);
     const link = await sheet(page).getByRole('textbox', { name: 'Link to this try' }).inputValue();

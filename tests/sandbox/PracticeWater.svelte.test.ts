@@ -257,7 +257,7 @@ describe('practice water', () => {
     await userEvent.keyboard('{Enter}');
     await expect
       .element(page.getByRole('alert'))
-      .toHaveTextContent('It moved: give feet and inches');
+      .toHaveTextContent('It moved: give feet, inches or both');
     await page.getByRole('textbox', { name: 'It moved' }).fill('7');
     await page.getByRole('radio', { name: 'lifted' }).click();
     await page.getByRole('button', { name: 'Call it' }).click();

@@ -95,7 +95,7 @@ describe('a guess', () => {
   });
 
   test.each([
-    ['', 'imperial', 'Give feet and inches, such as 1 ft 3 in.'],
+    ['', 'imperial', 'Give feet, inches or both, such as 1 ft 3 in.'],
     ['a foot', 'metric', '“a foot” is no length. Give centimetres, such as 38 cm.'],
     ['9999', 'metric', tied('100~m is too much. At most 15~m.')]
   ] as const)('of “%s” (%s) is asked for again', (text, units, fault) => {

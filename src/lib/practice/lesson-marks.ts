@@ -105,9 +105,10 @@ export function goOnAt(lesson: Lesson, record: LearnerRecord): Station {
   const here = way.findIndex(({ id, isOpen }) => id === at && isOpen);
   if (here <= 0) return stationToGoOn(way.slice(1));
   const station = way[here];
-  const below = way.slice(here + 1).filter((one) => !isOver(one));
   const isTold = station.part.kind === 'result' && left.length === 0;
-  return (isTold || isOver(station)) && below.length > 0 ? nextStation(below) : station;
+  if (!isTold && !isOver(station)) return station;
+  const known = way.map((one) => ({ ...one, isDone: one.isDone || isOver(one) }));
+  return nextStation(known, here) ?? station;
 }
 
 /** The way through a lesson as far as the record alone tells it: which tries were made. */

@@ -70,5 +70,5 @@ export function readTravel(text: string, units: Units, feet = ''): number | stri
 }
 
 function longName(units: Units): string {
-  return units === 'imperial' ? 'feet and inches' : 'centimetres';
+  return units === 'imperial' ? 'feet, inches or both' : 'centimetres';
 }

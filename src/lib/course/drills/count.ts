@@ -1,5 +1,5 @@
 import { ft } from '../items/draw';
-import { parseSetup, Run, tipPathOf, type SetupInput } from '../../model';
+import { baitOf, fallSpeed, parseSetup, waterAt, waterDensity, type SetupInput } from '../../model';
 import { castOut, JIGS, waterWith } from '../lessons/fathomley';
 import { held, inTurn, lift, pause, upright } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
@@ -59,12 +59,15 @@ function countOf({ mass_kg, weight, depth_m, depth }: Count): Condition {
   };
 }
 
-/** From splash to bottom with the rod held, s. */
+/**
+ * From splash to bottom at the speed of a bait that falls by itself, s. That its line holds it back is
+ * within what the rod may wait; a run of the model for it would come with every page that names a drill.
+ */
 function fallTime(input: SetupInput): number {
   const setup = parseSetup(input);
-  const run = new Run(setup, tipPathOf(setup, lift(HIGH_DEG, HIGH_DEG, LONGEST_FALL_S)));
-  while (!run.isTouching && run.time_s < LONGEST_FALL_S) run.tick();
-  return run.time_s;
+  const { depth_m, temperature_C } = setup.water;
+  const { weightInWater_N } = baitOf(setup, waterAt(temperature_C));
+  return depth_m / fallSpeed(weightInWater_N, setup.bait.drag_area_m2, waterDensity(temperature_C));
 }
 
 export const count: Drill = {
