@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
 import { BOX_OZ } from '../../src/lib/course/box';
-import { countWords, weightChart, weightVerdict } from '../../src/lib/course/weight-chart';
+import {
+  countWords,
+  weightChart,
+  weightVerdict,
+  type WeightRow
+} from '../../src/lib/course/weight-chart';
 import { OUNCE_KG } from '../../src/lib/model';
 import { tied } from '../tied';
 
@@ -22,10 +27,10 @@ describe('the chart of weights', () => {
   });
 
   const wanted = { within_s: 12, drag_s: 4, usual_kg: 0.5 * OUNCE_KG };
-  const row = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.6 };
-  const light = { ...row, ounces: 0.25, fall_s: 20, drag_s: null, pull_N: 0.3 };
+  const row: WeightRow = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.6 };
+  const light: WeightRow = { ...row, ounces: 0.25, fall_s: 20, drag_s: null, pull_N: 0.3 };
   const box = [light, row, { ...row, ounces: 1, fall_s: 6 }];
-  const said = (one: typeof row, rows = box) => weightVerdict(one, rows, wanted, 'imperial');
+  const said = (one: WeightRow, rows = box) => weightVerdict(one, rows, wanted, 'imperial');
 
   test('says of a weight whether it does: down in time, down at the pace, and felt beside the lightest', () => {
     expect(said(row)).toBe(
