@@ -3,7 +3,7 @@ import { keptGuess } from '$lib/practice';
 import type { Challenge, Guess } from '$lib/scoring';
 import { forgetWayBack } from './way-back';
 import { newId, now } from '$lib/learner';
-import { ask, deliver, oneAtATime, Refused, RETRY_MS, wordsFor } from '$lib/connection';
+import { ask, deliver, isPassing, oneAtATime, Refused, RETRY_MS, wordsFor } from '$lib/connection';
 import { gradedNow } from '$lib/app/try';
 import { HomeworkStore, type HomeworkEntry, type KeptHomework } from './homework-store';
 import { taskViewFrom } from './task-view';
@@ -33,6 +33,8 @@ export class ClientPhone {
 
   #store: HomeworkStore | null = null;
   #queue: Promise<void> = Promise.resolve();
+  /** Whether the homework itself could not be had and may be next time. */
+  #isAwaited = false;
 
   get waiting(): number {
     return this.entries.filter(({ state }) => state === 'waiting').length;
@@ -45,7 +47,10 @@ export class ClientPhone {
     addEventListener('online', again);
     const seen = () => document.visibilityState === 'visible' && again();
     document.addEventListener('visibilitychange', seen);
-    const timer = setInterval(() => this.waiting > 0 && again(), RETRY_MS.homework);
+    const timer = setInterval(
+      () => (this.waiting > 0 || this.#isAwaited) && again(),
+      RETRY_MS.homework
+    );
     return () => {
       removeEventListener('online', again);
       document.removeEventListener('visibilitychange', seen);
@@ -145,6 +150,7 @@ export class ClientPhone {
       const entering = { ...key, name: home.name, isBack: wasThere };
       const answered = await ask('POST', '/api/homework/enter', entering, clientView);
       this.isUnknown = false;
+      this.#isAwaited = false;
       await this.#hear(home, answered);
       const send = (sent: HomeworkSubmission) =>
         ask('POST', '/api/homework/send', { ...key, sent });
@@ -152,6 +158,7 @@ export class ClientPhone {
       await deliver(next, send, (entry) => this.#settle(entry));
       this.trouble = '';
     } catch (error) {
+      this.#isAwaited = !home.told && isPassing(error);
       this.isUnknown ||= wasThere && error instanceof Refused && error.status === GONE;
       this.trouble = error instanceof Refused || !home.told ? wordsFor(error) : '';
     }
