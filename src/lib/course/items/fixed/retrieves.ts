@@ -6,14 +6,14 @@ export const retrieves = [
     'bottom-contact',
     'Your jig hits the water. When do you start your retrieve?',
     [
-      ['when it’s down and the line goes slack', 'Right. Bottom first, then the move.'],
+      ['when it’s down: the line stops running out', 'Right. Bottom first, then the move.'],
       ['as soon as the reel is engaged again', 'Then it swings in toward you before it’s down.'],
       [
         'after five seconds, deep or shallow',
         'Shallow, it’s been down a while. Deep, it’s still falling.'
       ]
     ],
-    'Slack line says it’s down. Start sooner, and the jig swims along above bottom.',
+    'Line that stops says it’s down. Start sooner, and the jig swims along above bottom.',
     ['fall']
   ),
   fact(

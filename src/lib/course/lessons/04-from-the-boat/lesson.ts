@@ -58,7 +58,7 @@ export default {
   ],
   sets_up: [
     'In the boat, engage the reel before you lower the rod.',
-    'Count seconds from the splash until the line goes slack.',
+    'Count seconds from the splash until the line stops running out.',
     'Then lower the rod.',
     'Lower the rod once it’s down.',
     'Watch where the line meets the water.'
@@ -158,7 +158,7 @@ export default {
       needs: ['A jig you know the weight of', 'A watch', 'Water you know the depth of'],
       steps: [
         'Cast and stay in free spool.',
-        'Count seconds from the splash until the line goes slack.',
+        'Count seconds from the splash until the line stops running out.',
         'Three times at one spot.'
       ],
       log: ['Depth, weight, three counts']
