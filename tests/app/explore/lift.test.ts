@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { AXES } from '../../../src/lib/app/explore/axes';
 import { firstLift } from '../../../src/lib/app/explore/base';
+import { liftWords } from '../../../src/lib/app/explore/said';
 import { OUNCE_KG, simulate } from '../../../src/lib/model';
 import { base, made } from './asked-chart';
 
@@ -21,4 +22,11 @@ test('braid lifts a jig higher than mono of any pound test, at any pace of a lif
     const [mono, braid] = [heights.slice(0, 6), heights.slice(6)];
     expect(Math.min(...braid)).toBeGreaterThan(Math.max(...mono));
   }
+});
+
+test('who goes from a sweep to a lift is told that the cast and the time are others', () => {
+  const lift = firstLift(base);
+  const says = liftWords('imperial').replaceAll('\u00a0', ' ');
+  expect(says).toContain(AXES.cast.text(AXES.cast.of(lift), 'imperial').replaceAll('\u00a0', ' '));
+  expect(says).toContain(AXES.pace.text(AXES.pace.of(lift), 'imperial').replaceAll('\u00a0', ' '));
 });

@@ -38,6 +38,10 @@ export function nearestPlace(places: readonly number[], value: number): number |
   );
 }
 
+/** What a lift is charted with at first, told where a sweep was before: it is another cast. */
+export const liftWords = (units: Units) =>
+  `A lift starts ${formatDepth(LIFT_OUT_M, units)} out and takes ${formatTime(LIFT_S)}: change both below.`;
+
 /** What stands under a chart, a sentence each. */
 export function besideWords(
   { kind, setup, duration_s }: ExploreBase,
