@@ -17,8 +17,8 @@ export const many = (times: number, steps: readonly Step[]): Step[] =>
   Array.from({ length: times }, () => steps).flat();
 
 /** More than there are speeds, and how many there are below the first. */
-const ALL_SPEEDS = 7;
-const BELOW_FIRST = 2;
+const ALL_SPEEDS = 8;
+const BELOW_FIRST = 3;
 
 /** Sets the speed of the rod, whatever it was before. */
 export const setSpeed = (by: number): Step[] => [

@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
 import { parseSetup } from '../../src/lib/model';
-import { FIRST_KEY_SPEED } from '../../src/lib/sandbox/grip';
+import { byHand } from '../../src/lib/course/hand';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
+import { singleMove } from '../../src/lib/scoring/single-move';
 import { firstKeySpeed, taskStepsOf } from '../../src/lib/sandbox/task-steps';
-import { gradeTry, solveCorrection, type Challenge } from '../../src/lib/scoring';
+import { adviceFor, gradeTry, solveCorrection, type Challenge } from '../../src/lib/scoring';
 import { byButtons } from './by-buttons';
 
 /** Tasks that one turn does, found by running the model backwards. */
@@ -23,6 +25,30 @@ test('there are drags to be made by the button', () => {
 
 test.each(drags)('$id is passed by its button, held as far as is told', ({ challenge, move }) => {
   const input = byButtons(challenge, move, paceOf(challenge), 0);
+  expect(gradeTry(challenge, input).grade.passed).toBe(true);
+});
+
+/** Pulled too far and much too fast: such a hand is told a way and a time. */
+const rushed = { reach: 1, pace: 4, isEven: true };
+
+const timed = drags.flatMap((one) => {
+  const { challenge } = one;
+  const made = gradeTry(challenge, byHand(challenge.reference, challenge.start, rushed));
+  const { words } = adviceFor(challenge, made, 'imperial', solveCorrection(challenge));
+  const [, s] = /in (?:about )?([\d.]+)\ss\.$/.exec(words) ?? [];
+  return s ? [{ ...one, words, held_s: Number(s) }] : [];
+});
+
+test('most are told a time', () => {
+  expect(timed.length).toBeGreaterThan(0.8 * drags.length);
+});
+
+test.each(timed)('$id is passed by its button, held for the time in “$words”', (one) => {
+  const { challenge, held_s } = one;
+  const { length_m } = parseSetup(challenge.setup).rod;
+  const turn_deg = ((KEY_SPEEDS_M_S[paceOf(challenge)] * held_s) / length_m) * (180 / Math.PI);
+  const held = singleMove(challenge, turn_deg, held_s);
+  const input = byButtons(challenge, held, paceOf(challenge), 0);
   expect(gradeTry(challenge, input).grade.passed).toBe(true);
 });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
 import type { RodInput } from '../../src/lib/model';
-import { SNAP_KEY_SPEED } from '../../src/lib/sandbox/grip';
+import { SNAP_KEY_SPEED } from '../../src/lib/scoring/key-speeds';
 import { isDragAndSnap, isSnapAlone, taskStepsOf } from '../../src/lib/sandbox/task-steps';
 import { advisedMove, gradeTry, type Challenge } from '../../src/lib/scoring';
 import { byButtons } from './by-buttons';

@@ -1,5 +1,5 @@
 import { parseSetup, ROD_RATE_HZ, type Move, type RodInput } from '../../src/lib/model';
-import { KEY_SPEEDS_M_S } from '../../src/lib/sandbox/grip';
+import { KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { Hand } from '../../src/lib/sandbox/hand';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import type { Challenge } from '../../src/lib/scoring';

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { loadLessons } from '../../src/lib/course';
 import { INCH_M, parseSetup } from '../../src/lib/model';
-import { KEY_SPEEDS_M_S, pullFor } from '../../src/lib/sandbox/grip';
+import { pullFor } from '../../src/lib/sandbox/grip';
+import { KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { Reel } from '../../src/lib/sandbox/reel';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import { advisedMove, solveCorrection, type Challenge } from '../../src/lib/scoring';

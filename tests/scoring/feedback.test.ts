@@ -9,7 +9,7 @@ import {
   type Challenge
 } from '../../src/lib/scoring';
 import { allLessons } from '../../src/lib/course';
-import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/sandbox/grip';
+import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { faultOf, type Fault } from '../../src/lib/scoring/fault';
 import { tied } from '../tied';
 import { challengeOf, oneFootGoals, plainChallenge } from './results';
@@ -67,7 +67,7 @@ describe('the one thing named', () => {
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
     ['inTimeButUneven', 'jerk', 'Pull evenly: you hurried half way. Move the tip '],
     ['far', 'too_far', 'Same pace, but stop at '],
-    ['short', 'too_short', 'Keep going, to ']
+    ['short', 'too_short', 'Same pace, but go on to ']
   ];
   test.each(cases)('of a hand that was %s is %s', (name, fault, change) => {
     const words = told(hands[name]);

@@ -115,7 +115,7 @@ const TERMS: readonly Term[] = [
     'slack',
     'slack',
     'Extra line between tip and jig.',
-    'Slack decides how much of a move reaches the jig.'
+    'It decides how much of a move reaches the jig.'
   ),
   term('snag', 'snags', 'The jig hangs on something. Give slack, shake, change the angle.'),
   term(

@@ -207,14 +207,6 @@ export function keyDirection(key: string, plane: Plane, angle_deg: number): -1 |
   return 0;
 }
 
-/** Speeds of the tip under held keys, m/s, from a crawl to a snap. */
-export const KEY_SPEEDS_M_S = [0.08, 0.15, 0.3, 0.5, 0.8, 1.3, 2, 3.5] as const;
-export const FIRST_KEY_SPEED = 2;
-/** Where a task is hops alone, or a hook set. */
-export const SNAP_KEY_SPEED = 6;
-/** A firm sweep, or a hop, that a button makes by itself, m/s: half a metre of line in a quarter of a second. */
-export const SET_HOOK_M_S = KEY_SPEEDS_M_S[SNAP_KEY_SPEED];
-
 /** Which way a key turns the reel, or 0. */
 export function reelDirection(key: string): -1 | 0 | 1 {
   if (key === ']') return 1;

@@ -1,11 +1,19 @@
 import { recordScenario, ScenarioError, type Move, type RecordedRun } from '$lib/model';
-import { canBeCalled, formatSpeed, type Guess, type GuessQuantity, type Units } from '$lib/scoring';
+import {
+  canBeCalled,
+  FIRST_KEY_SPEED,
+  formatSpeed,
+  type Guess,
+  type GuessQuantity,
+  KEY_SPEEDS_M_S,
+  SET_HOOK_M_S,
+  type Units
+} from '$lib/scoring';
 import { Announcer } from './announcer';
 import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
 import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
-import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SET_HOOK_M_S } from './grip';
 import { Hand } from './hand';
 import { LiveTry, type TouchedBy, type Try } from './live-try';
 import { NextStep } from './next-step.svelte';

@@ -1,6 +1,11 @@
 import type { SequenceStep } from '$lib/model';
-import { STILL_S, type Challenge } from '$lib/scoring';
-import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S, SNAP_KEY_SPEED } from './grip';
+import {
+  FIRST_KEY_SPEED,
+  nearestKeySpeed,
+  SNAP_KEY_SPEED,
+  STILL_S,
+  type Challenge
+} from '$lib/scoring';
 
 /** What a hand does next, each by a button: rod, reel, or the start of what begins without either. */
 export type HandStep = 'start' | 'up' | 'down' | 'in' | 'out';
@@ -92,8 +97,7 @@ export function firstKeySpeed(steps: readonly TaskStep[], rodLength_m: number): 
   const [pull] = upwards(steps);
   if (!pull) return FIRST_KEY_SPEED;
   const asked_m_s = ((pull.pace_deg_s * Math.PI) / 180) * rodLength_m;
-  const times = KEY_SPEEDS_M_S.map((m_s) => Math.abs(Math.log(m_s / asked_m_s)));
-  return times.indexOf(Math.min(...times));
+  return nearestKeySpeed(asked_m_s);
 }
 
 const durationOf = (part: SequenceStep): number =>

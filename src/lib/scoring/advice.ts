@@ -1,4 +1,5 @@
 import type { Move, Result } from '../model';
+import { inButtonTime } from './button-time';
 import { callAdvice, callMiss, type CallGrade } from './call';
 import type { Challenge } from './challenge';
 import { aimSentence, atOwnPace, changeSentence, costSentence } from './change-sentence';
@@ -151,7 +152,7 @@ function oneTurn(
   // A hair outside costs a mark and no advice, and is told as that.
   if (fault === 'none' && !isAsAsked(grade)) return { ...fix(HARDLY), aim: '', cost: HARDLY };
   const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
-  const named = isNamed ? correction : null;
+  const named = isNamed ? inButtonTime(challenge, correction) : null;
   const words = changeSentence(fault, result, units, named);
   const asSaid = named && atOwnPace(fault, result, named);
   return {

@@ -52,6 +52,13 @@ export { adviceFor, advisedMove, type Advice } from './advice';
 export { PRESSED_S, STILL_S, TOUCH_TIP_M, TryEnd } from './try-end';
 export { moveSentence } from './change-sentence';
 export {
+  FIRST_KEY_SPEED,
+  KEY_SPEEDS_M_S,
+  nearestKeySpeed,
+  SET_HOOK_M_S,
+  SNAP_KEY_SPEED
+} from './key-speeds';
+export {
   formatDepth,
   formatDiameter,
   formatAsked,

@@ -36,7 +36,7 @@ export default [
       { kind: 'speed', most_m_s: 0.5, weight: 33 }
     ],
     visibility: 'seen',
-    reference: lift(30, 59, 4),
+    reference: lift(30, 59, 5),
     // Two hours for one.
     beginner: lift(30, 90, 2)
   },
