@@ -5,28 +5,45 @@ const PULLS_ON_MS = 2500;
 export class LatePull {
   /** Where the button lay that was pressed last, on the window. */
   private held: DOMRect | null = null;
+  /** Whether it is pressed still. */
+  private isDown = false;
 
   /** Notes which of a bar's buttons is pressed. */
   readonly watch = (bar: HTMLElement): (() => void) => {
     const note = ({ target }: Event) => {
-      const button = target instanceof Element && target.closest('button');
+      const button = target instanceof Element ? target.closest('button') : null;
       this.held = button ? button.getBoundingClientRect() : null;
+      this.isDown = button !== null;
     };
+    const letGo = () => (this.isDown = false);
     bar.addEventListener('pointerdown', note);
-    return () => bar.removeEventListener('pointerdown', note);
+    addEventListener('pointerup', letGo);
+    addEventListener('pointercancel', letGo);
+    return () => {
+      bar.removeEventListener('pointerdown', note);
+      removeEventListener('pointerup', letGo);
+      removeEventListener('pointercancel', letGo);
+    };
   };
 
-  /** Keeps such a press from what has just come to lie there. */
+  /** Keeps such a press, or the end of one that began before, from what has just come to lie there. */
   readonly keepFrom = (row: HTMLElement): (() => void) => {
     const shown_ms = performance.now();
+    let isHeldOn = this.isDown;
+    const beginAnew = () => (isHeldOn = false);
     const hear = (press: MouseEvent) => {
-      const isLate = press.detail > 0 && press.timeStamp - shown_ms < PULLS_ON_MS;
-      if (!isLate || !this.isThere(press)) return;
+      const isPull = press.timeStamp - shown_ms < PULLS_ON_MS && this.isThere(press);
+      if (press.detail === 0 || !(isHeldOn || isPull)) return;
+      isHeldOn = false;
       press.preventDefault();
       press.stopPropagation();
     };
+    row.addEventListener('pointerdown', beginAnew, { capture: true });
     row.addEventListener('click', hear, { capture: true });
-    return () => row.removeEventListener('click', hear, { capture: true });
+    return () => {
+      row.removeEventListener('pointerdown', beginAnew, { capture: true });
+      row.removeEventListener('click', hear, { capture: true });
+    };
   };
 
   private isThere({ clientX: x, clientY: y }: MouseEvent): boolean {

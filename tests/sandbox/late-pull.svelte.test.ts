@@ -1,0 +1,55 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import { LatePull } from '../../src/lib/sandbox/late-pull';
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  document.body.replaceChildren();
+});
+
+/** A bar with the rod's button and, once the try is over, a row with the next step's. */
+function screen() {
+  const late = new LatePull();
+  const [bar, row] = [document.createElement('div'), document.createElement('div')];
+  const [sweep, next] = [document.createElement('button'), document.createElement('button')];
+  bar.append(sweep);
+  row.append(next);
+  document.body.append(bar);
+  const gone = vi.fn();
+  next.addEventListener('click', gone);
+  late.watch(bar);
+  const show = () => {
+    document.body.append(row);
+    late.keepFrom(row);
+  };
+  return { sweep, next, gone, show };
+}
+
+const pointer = (at: HTMLElement, type: string) =>
+  at.dispatchEvent(new PointerEvent(type, { bubbles: true }));
+const click = (at: HTMLElement, ms = 0) => {
+  const press = new MouseEvent('click', { bubbles: true, detail: 1, clientX: -5, clientY: -5 });
+  if (ms) Object.defineProperty(press, 'timeStamp', { value: performance.now() + ms });
+  at.dispatchEvent(press);
+};
+
+test('a hold that outlasts the try presses nothing when it ends, however late', () => {
+  const { sweep, next, gone, show } = screen();
+  pointer(sweep, 'pointerdown');
+  show();
+  pointer(next, 'pointerup');
+  click(next, 4000);
+  expect(gone).not.toHaveBeenCalled();
+  pointer(next, 'pointerdown');
+  pointer(next, 'pointerup');
+  click(next, 4500);
+  expect(gone).toHaveBeenCalledTimes(1);
+});
+
+test('a hold that ended with the try leaves the next press alone', () => {
+  const { sweep, next, gone, show } = screen();
+  pointer(sweep, 'pointerdown');
+  pointer(sweep, 'pointerup');
+  show();
+  click(next);
+  expect(gone).toHaveBeenCalledTimes(1);
+});
