@@ -97,7 +97,7 @@ describe('the one thing named', () => {
   test('stands short beside the rod of the next try, and not where it would answer the call', () => {
     const aim = (input: RodInput) => aimWords(drag, gradeTry(drag, input), 'imperial', advice);
     expect(aim(hands.fast)).toMatch(/^Aim: tip 1\sft\s\d\sin, in about \d(\.5)?\ss\.$/);
-    expect(aim(hands.far)).toMatch(/^Aim: tip 1\sft\s\d\sin, same pace\.$/);
+    expect(aim(hands.far)).toMatch(/^Aim: tip 1\sft\s\d\sin, same pace, in about \d(\.5)?\ss\.$/);
     expect(aim(hands.hurriedAtTheEnd)).toMatch(/^Aim: tip 1\sft.*, evenly, in about/);
     expect(aim(hands.right)).toBe('');
     const down = allLessons()
@@ -123,7 +123,7 @@ describe('the one thing named', () => {
     const even = (to_deg: number) =>
       hand(...stillFirst, [0.5 + (to_deg - 55) / pace_deg_s, to_deg]);
     const { change } = told(even(74));
-    expect(change).toMatch(/^Same pace, but stop at 1\sft\s\d\sin of tip\.$/);
+    expect(change).toMatch(/^Same pace, but stop at 1\sft\s\d\sin of tip, in about \d(\.5)?\ss\.$/);
     const solved = advice?.move;
     if (solved?.kind !== 'sweep') throw new Error('one sweep does it');
     expect(told(even(solved.to_deg)).marks).toBe(100);
@@ -182,7 +182,9 @@ describe('what happened', () => {
     expect(words.did).toMatch(
       /^You moved the tip \d\d\scm and the jig \d\d\scm: \d\d\scm too far\.$/
     );
-    expect(words.change).toMatch(/^Same pace, but stop at \d\d\scm of tip\.$/);
+    expect(words.change).toMatch(
+      /^Same pace, but stop at \d\d\scm of tip, in about \d(\.5)?\ss\.$/
+    );
   });
 
   test('says where the jig left the bottom, as the trace has it, and not when as well', () => {

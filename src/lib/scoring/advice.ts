@@ -158,7 +158,7 @@ function oneTurn(
   return {
     words,
     move: asSaid && (advisedMove(challenge, asSaid)?.move ?? null),
-    aim: named ? aimSentence(fault, named, asSaid !== named, units) : words,
+    aim: asSaid ? aimSentence(fault, asSaid, asSaid !== named, units) : words,
     cost: costSentence(fault, result)
   };
 }

@@ -67,8 +67,9 @@ function placeSentence(
   correction: Correction
 ): string {
   const way = `${tipWay(correction, units)} of tip`;
-  return timeAtOwnPace(result, correction) <= OWN_PACE * correction.duration_s
-    ? `Same pace, but ${atOwnPace} ${way}.`
+  const duration_s = timeAtOwnPace(result, correction);
+  return duration_s <= OWN_PACE * correction.duration_s
+    ? `Same pace, but ${atOwnPace} ${way}, ${tipTime({ duration_s })}.`
     : `${alone} ${way}, ${tipTime(correction)}.`;
 }
 
@@ -85,9 +86,13 @@ export function atOwnPace(fault: Fault, made: Result, correction: Correction): C
   return { ...correction, duration_s, move: { ...move, duration_s } };
 }
 
-/** How long the correction's way takes at the pace of this hand, s. */
+/** A person counts no finer than this, s. */
+const BEAT_S = 0.5;
+
+/** How long the correction's way takes at the pace of this hand, s, as it is counted. */
 function timeAtOwnPace(made: Result, { tipTravel_m }: Correction): number {
-  return (tipMotionOf(made).duration_s * tipTravel_m) / tipTravel(made);
+  const time_s = (tipMotionOf(made).duration_s * tipTravel_m) / tipTravel(made);
+  return Math.max(BEAT_S, Math.round(time_s / BEAT_S) * BEAT_S);
 }
 
 /** No faster at its fastest than the move that does it, and slower does it too. */
@@ -97,7 +102,8 @@ function isPaceRight({ peakSpeed_m_s }: TipMotion, { isSlowToo, result }: Correc
 
 const tipWay = ({ tipTravel_m }: Correction, units: Units) => formatLength(tipTravel_m, units);
 /** Told with each way: one that is gone farther in no more time is too fast. */
-const tipTime = ({ duration_s }: Correction) => `in about ${formatTime(duration_s)}`;
+const tipTime = ({ duration_s }: Pick<Correction, 'duration_s'>) =>
+  `in about ${formatTime(duration_s)}`;
 
 /**
  * "Move the tip 1 ft 1 in slowly, in about 2 s." No limit: a hand that turns evenly may be quicker. What may
@@ -116,7 +122,7 @@ export function aimSentence(
   units: Units
 ): string {
   const evenly = fault === 'jerk' ? 'evenly, ' : '';
-  const pace = isAtOwnPace ? 'same pace' : `${evenly}${tipTime(correction)}`;
+  const pace = `${isAtOwnPace ? 'same pace, ' : evenly}${tipTime(correction)}`;
   return `Aim: tip ${tipWay(correction, units)}, ${pace}.`;
 }
 

@@ -9,7 +9,7 @@ import type { StoredTry } from '../../../src/lib/wire';
 
 /** A try ends by itself 1.2 s after the last movement. */
 const LONG = { timeout: 50_000 };
-const AIM = /^Aim: tip 1\sft\s\d\sin, (same pace|in about \d(\.5)?\ss)\.$/;
+const AIM = /^Aim: tip 1\sft\s\d\sin, (same pace, )?in about \d(\.5)?\ss\.$/;
 
 test('what a missed try says to do stands beside the rod in the next one, before and while it moves', async () => {
   await page.viewport(360, 640);
