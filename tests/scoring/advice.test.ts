@@ -10,7 +10,7 @@ import {
   tipTravel,
   type Challenge
 } from '../../src/lib/scoring';
-import { inTurn, pause, sweep } from '../../src/lib/course/retrieves/moves';
+import { inTurn, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
 import { byHand } from '../../src/lib/course/hand';
 import { handRun } from '../../src/lib/scoring/hand-run';
 import { isSameSteps } from '../../src/lib/scoring/same-move';
@@ -70,6 +70,12 @@ test('onto a jig that the boat drifts to, the reel comes before the rod, however
     const { words } = said(asked, move);
     expect(words).toMatch(/^Reel up what the boat gives, then move the rod\./);
   }
+});
+
+test('of a pull too short, after which the reel dragged the jig, it is told to go on', () => {
+  const dragged = inTurn(sweep(60, 70, 2.5), sweep(70, 60, 2), reel(2.4, 3));
+  const { words } = said(challenge('reel-takes-slack'), dragged);
+  expect(words).toMatch(/^Keep going\. Move the tip 2\sft/);
 });
 
 test('of a pull too far before the reel, the pull is told first', () => {

@@ -53,7 +53,7 @@ export function faultOf(
   if (lost.hops > Math.max(lost.travel, lost.side)) return hopsFault(challenge, result);
   return lost.side > 0 && lost.side >= lost.travel
     ? hasteFault(result, correction)
-    : distanceFault(challenge, result, correction);
+    : distanceFault(challenge, { result, grade }, correction);
 }
 
 type Losses = Record<'travel' | 'side' | 'hops', number>;
@@ -114,11 +114,13 @@ function hasteFault(result: Result, correction?: Correction | null): Fault {
 
 function distanceFault(
   challenge: Challenge,
-  result: Result,
+  { result, grade }: GradedRun,
   correction?: Correction | null
 ): Fault {
   const goal = travelGoalOf(challenge);
-  if (!goal || result.travel_m <= goal.target_m) {
+  // As it was graded: what the reel dragged is none of the rod's way.
+  const graded = grade.goals.find((one) => one.goal.kind === 'travel');
+  if (!goal || (graded?.value ?? result.travel_m) <= goal.target_m) {
     return hasGivenBack(challenge, result) ? 'gave_back' : 'too_short';
   }
   const isTipRight =
