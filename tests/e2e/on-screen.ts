@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { cutOff } from './page';
-import { SCREENS } from './screens';
+import { LANDSCAPE, SCREENS } from './screens';
 
 /** A try ends by itself when hand and bait have been still; then its advice is worked out. */
 export const LONG = { timeout: 30_000 };
@@ -88,6 +88,42 @@ export async function expectOnScreen(page: Page, place: Locator, when: string): 
   }
 }
 
+/** What a result says that lies in the fade above its buttons, with the last of it scrolled to. Runs in the page. */
+function fadedWords(place: Element): string[] {
+  /** High, CSS px. */
+  const FADE = 12;
+  const layer = place.querySelector('.result');
+  const row = layer?.querySelector('.row');
+  if (!layer || !row) return ['no result'];
+  layer.scrollTop = layer.scrollHeight;
+  const end = row.getBoundingClientRect().top - FADE;
+  const said = document.createTreeWalker(layer, NodeFilter.SHOW_TEXT);
+  const faults: string[] = [];
+  while (said.nextNode()) {
+    const words = said.currentNode;
+    const { parentElement } = words;
+    if (!words.textContent?.trim() || !parentElement?.checkVisibility()) continue;
+    if (parentElement.closest('.row, .out-of-sight')) continue;
+    const lines = document.createRange();
+    lines.selectNodeContents(words);
+    const over = lines.getBoundingClientRect().bottom - end;
+    if (over > 0) faults.push(`“${words.textContent}” by ${Math.round(over)} px`);
+  }
+  layer.scrollTop = 0;
+  return faults;
+}
+
+/** On phones, upright and laid across. */
+export async function expectWordsClear(page: Page, place: Locator, when: string): Promise<void> {
+  const before = page.viewportSize();
+  for (const size of [...SCREENS.filter(({ width }) => width < 500), LANDSCAPE]) {
+    await page.setViewportSize(size);
+    const named = `${when} on ${size.width}×${size.height}`;
+    await expect.poll(() => place.evaluate(fadedWords), named).toEqual([]);
+  }
+  if (before) await page.setViewportSize(before);
+}
+
 /** By the keys, until the rod has begun to move, and the try is ended by hand. */
 async function move(page: Page, place: Locator): Promise<void> {
   await place.getByRole('slider', { name: /^Rod/ }).focus();
@@ -173,4 +209,16 @@ export async function expectUsableAtTwice(page: Page, place: Locator, when: stri
   }
   await write('');
   if (before) await page.setViewportSize(before);
+}
+
+/** The buttons of a result whose names break into more lines than one. */
+export function brokenNames(row: Locator): Promise<string[]> {
+  return row.evaluate((all) =>
+    [...all.children].flatMap((button) => {
+      const name = document.createRange();
+      name.selectNodeContents(button.querySelector('.named') ?? button);
+      const lines = new Set([...name.getClientRects()].map(({ top }) => Math.round(top)));
+      return lines.size > 1 ? [button.textContent.trim()] : [];
+    })
+  );
 }

@@ -1,6 +1,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
 import { TOLD, turnByKey } from './hand';
+import { expectWordsClear } from './on-screen';
 import { longMotions, longStyles } from './motions';
 import { faultsByDayAndNight, visit } from './page';
 
@@ -78,6 +79,7 @@ test(
     await guess.getByRole('button', { name: 'Call it' }).click();
     await step.getByText('How the marks add up').click();
     await expect(step.getByRole('row', { name: /^Your call .* costs 30 of 30$/ })).toBeVisible();
+    await expectWordsClear(page, step.getByRole('dialog'), 'how the marks add up');
     await expectOpenToAll(page, 'a wrong call');
     await page.emulateMedia(FORCED);
     await expectOpenToAll(page, 'a wrong call with forced colors');
@@ -90,6 +92,7 @@ test(
     await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 10);
     // Not even a right one is told as a pass: the bright button goes to what counts.
     await expect(step.getByText('Not counted: you could see it.')).toBeVisible();
+    await expectWordsClear(page, step.getByRole('dialog'), 'a try in sight');
     await expect(step.getByText('of 100')).toHaveCount(0);
     await expect(step.getByText('Nothing to change')).toHaveCount(0);
     await expect(step.locator('.result button.main')).toHaveText('Do it hidden');

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
 import { guessOf, keptGuess, markOf, measuredOf } from '../../src/lib/practice';
-import { askedOf, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
+import { askedOf, calledWords, gradeTry, guessWords, type Challenge } from '../../src/lib/scoring';
 import { challengeOf, gradedAs, oneFootGoals, resultOf } from '../scoring/results';
 import { tied } from '../tied';
 
@@ -103,6 +103,24 @@ describe('a guess', () => {
     const guess = { kind: 'travel', travel_m: 0.3048, lifted: false } as const;
     expect(guessWords(guess, result, 'imperial')).toBe(
       tied('You said 1~ft, stayed down; it went 1~ft~8~in, lifted.')
+    );
+  });
+
+  test('is said alone where a sentence follows that tells what was: a number is told once', () => {
+    const guess = { kind: 'travel', travel_m: 0.3048 } as const;
+    const told = (did: string) => calledWords(guess, result, 'imperial', tied(did));
+    expect(told('You moved the tip 2~ft and the jig 1~ft~8~in.')).toBe(tied('You said 1~ft.'));
+    expect(told('Hopped once.')).toBe(tied('You said 1~ft; it went 1~ft~8~in.'));
+  });
+
+  test('a right call of a fall says so, and why there are no marks', () => {
+    const early = { ...result, events: [{ kind: 'bottom', t_s: 99 } as const] };
+    expect(guessWords({ kind: 'down', isDown: false }, early, 'imperial')).toBe(
+      'Right, it was still falling: you moved too early.'
+    );
+    const touched = { ...result, events: [{ kind: 'bottom', t_s: 0 } as const] };
+    expect(guessWords({ kind: 'down', isDown: true }, touched, 'imperial')).toBe(
+      'Right, it was on the bottom.'
     );
   });
 

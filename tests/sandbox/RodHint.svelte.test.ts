@@ -79,3 +79,12 @@ test('the tip’s way is told with its seconds where the jig is hidden, if the p
     shown.unmount();
   }
 });
+
+test('the scale of a lift goes once the rod moves: it would lie over the boat', async () => {
+  await render(PracticeWater, { ...base, layout: 'screen', name: 'A twitch' });
+  await expect.element(page.getByText('1 ft of tip')).toBeVisible();
+  await press('Raise', 300);
+  // Now, and not when the result is there: that hides it anyway.
+  expect(document.querySelector('[data-phase="moving"]')).not.toBeNull();
+  expect(page.getByText('1 ft of tip').elements()).toHaveLength(0);
+});

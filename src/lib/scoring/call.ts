@@ -89,14 +89,19 @@ export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
 /** What to change of a call that was not right. */
 export function callAdvice({ guess }: CallGrade, result: Result, units: Units): string {
   if (!guess) return 'Call it before you look.';
-  const said = guessWords(guess, result, units);
-  if (guess.kind === 'down') return `${said} Watch the line: it goes slack when the jig is down.`;
+  if (guess.kind === 'down')
+    return `${guessWords(guess, result, units)} Watch the line: it goes slack when the jig is down.`;
   if (guess.kind === 'travel' && !isLiftRight(guess, result))
-    return `${said} Feel whether it is still on the bottom.`;
+    return `${liftMiss(guess)} Feel whether it is still on the bottom.`;
   const miss = callMiss({ guess }, result, units);
   return guess.kind === 'travel'
     ? `${miss} Feel where it starts and stops.`
     : `${miss} Count its fall: a higher hop falls longer.`;
+}
+
+/** How far it went is told beside it, of what the hand did. */
+function liftMiss({ lifted }: { lifted?: boolean }): string {
+  return `You said it ${lifted ? 'lifted; it stayed down' : 'stayed down; it lifted'}.`;
 }
 
 /** What was wrong with a call, and no more. */
@@ -107,8 +112,7 @@ export function callMiss(
 ): string {
   if (!guess) return 'You made no call.';
   if (guess.kind === 'down') return guessWords(guess, result, units);
-  if (guess.kind === 'travel' && !isLiftRight(guess, result))
-    return guessWords(guess, result, units);
+  if (guess.kind === 'travel' && !isLiftRight(guess, result)) return liftMiss(guess);
   const off_m = offBy(guess, result);
   const off = formatLength(Math.abs(off_m), units);
   if (guess.kind === 'travel') return `Your call was ${off} too ${off_m > 0 ? 'long' : 'short'}.`;

@@ -65,7 +65,18 @@ export function guessWords(guess: Guess, result: Result, units: Units): string {
       return `You said ${length(guess.height_m)} high; it rose ${length(result.peak_height_m)}.`;
     case 'down': {
       const name = (isDown: boolean) => (isDown ? 'on the bottom' : 'still falling');
-      return `You said ${name(guess.isDown)}; it was ${name(waitAfterTouch(result) >= 0)}.`;
+      const isDown = waitAfterTouch(result) >= 0;
+      if (guess.isDown !== isDown) return `You said ${name(guess.isDown)}; it was ${name(isDown)}.`;
+      return `Right, it was ${name(isDown)}${isDown ? '' : ': you moved too early'}.`;
     }
   }
+}
+
+/** The same, where a sentence follows that tells the length: a number is told once. */
+export function calledWords(guess: Guess, result: Result, units: Units, did: string): string {
+  const said = guessWords(guess, result, units);
+  if (guess.kind === 'down') return said;
+  const was_m = guess.kind === 'travel' ? travelBeforeBite(result) : result.peak_height_m;
+  const isTold = did.includes(formatLength(was_m, units));
+  return isTold ? said.replace(/; it .*$/, '.') : said;
 }

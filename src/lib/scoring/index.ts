@@ -29,6 +29,7 @@ export { CALL_MARKS, callReached, trueCall, type CallGrade } from './call';
 export {
   askedOf,
   asksCall,
+  calledWords,
   canBeCalled,
   guessWords,
   type GuessQuantity,
