@@ -52,6 +52,8 @@ test(
     await predict(page);
     const bright = (id: string) => station(page, id).locator('button.main');
     await expect(bright('predict')).toHaveText('Next: See it');
+    // One bright button at a time: the next step’s waits until it is come to.
+    await expect(bright('see')).toHaveCount(0);
     await bright('predict').click();
     // What shows the point is not the first, and is not to be missed.
     await expect(bright('see')).toHaveText('Then: Fast');
