@@ -19,7 +19,7 @@ export default {
   id: 'the-clock',
   order: 9,
   title: 'The clock',
-  minutes: 7,
+  minutes: 8,
   about:
     'Nine is level, twelve is straight up. Far out, a late hour moves the jig most. Close in, an early one lifts it most.',
   place: deepPlace,
