@@ -29,7 +29,7 @@ export const cautions: readonly { name: string; text: string }[] = [
   {
     name: 'Cold water',
     text:
-      'One minute to get your breathing under control. Ten minutes of useful movement. About an ' +
+      'One minute to get your breathing under control. Ten minutes of useful movement. An ' +
       'hour or more until you pass out: stay with the boat.'
   },
   {
@@ -42,6 +42,6 @@ export const cautions: readonly { name: string; text: string }[] = [
     name: 'On the lawn',
     text:
       'No hook on the line. Clear overhead and all around. Strap the phone on so it can’t fly ' +
-      'off. In a pool: only if the owner says yes, with the hook point off or covered.'
+      'off. In a pool: only if the owner says yes, with the hook cut off.'
   }
 ];

@@ -130,7 +130,7 @@ const TERMS: readonly Term[] = [
   ),
   term('stroke', 'stroke-and-fall', 'A hard snap up, then a fall under control.'),
   term('sweep', 'one-foot', 'Swing a low rod to the side.'),
-  term('swim', 'season-and-mood', 'Reel the jig along steady, a little off bottom.'),
+  term('swim', 'season-and-mood', 'Reel the jig along steadily, a little off bottom.'),
   term(
     'thermocline',
     'offshore',

@@ -5,7 +5,7 @@ import { formatLength, type Units } from '../scoring';
  * Common practice without a source; beside the model in docs/trade-check.md, a1, a2 and f.
  */
 export const GUIDES_SEE =
-  'On a rod lift of an hour or two guides see half the model’s travel or less. On a fast sweep they see more height. Film yours.';
+  'Lifting from nine to ten or eleven, guides see half the model’s travel; to twelve, two thirds. On a fast sweep they see more height. Film yours.';
 
 /** What guides see of the model's travel on a lift by the clock: `GUIDES_SEE` in figures. */
 export const GUIDES_PART = 0.5;

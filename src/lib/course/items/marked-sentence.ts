@@ -26,7 +26,9 @@ const PRACTICE: Readonly<Record<string, readonly string[]>> = {
   'fall-count': ['Three timed drops give you your own number.'],
   'hour-of-most-travel': ['Guides see less than the model.'],
   'mark-fall': ['Time three drops of your own.'],
-  'order-moves-travel': ['Guides see lifts do half as much, and the order’s the same.'],
+  'order-moves-travel': [
+    'Guides see nine to ten do about half of it, nine to twelve about two thirds.'
+  ],
   'weight-and-pace': ['Some guides want a slow fall, some a heavy jig they feel.'],
   'weight-heavier': [
     'Some guides go as light as they can; some want all the feel they can get.',

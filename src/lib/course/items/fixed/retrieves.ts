@@ -125,7 +125,7 @@ export const retrieves = [
       ['slow your hand down until tries tighten up', 'They’re close together already.'],
       ['ten more tries first: it may be luck', 'Ten in one place isn’t luck.']
     ],
-    'Ten alike need one fix. Take five more and see if they come in.'
+    'Ten alike need one fix. Take five more and see if they land closer.'
   ),
   fact(
     'ruler-spread',
@@ -154,7 +154,7 @@ export const retrieves = [
     'slack',
     'How do you know the slack is out before you drag?',
     [
-      ['reel down slow until you feel weight', 'Right. Then stop, or you move the jig.'],
+      ['reel down slowly until you feel weight', 'Right. Then stop, or you move the jig.'],
       ['lift the rod once, as high as it goes', 'That moves the jig before your move.'],
       ['see if the line at the tip looks tight', 'You can’t see the belly under water.']
     ],

@@ -18,7 +18,7 @@ export const safety = [
     'A hook is in an eyelid, right by the eye. What do you do?',
     [
       ['shield it and get emergency care', 'Right. Nobody pulls on anything near an eye.'],
-      ['back it out the way that it came in', 'Never near an eye: the pull does the harm.'],
+      ['back it out the way it came in', 'Never near an eye: the pull does the harm.'],
       ['cut the point off, then back it out', 'Every push moves it. Leave that to a doctor.']
     ],
     'Cut the line, leave the hook, shield it without pressing. A doctor takes it out.'

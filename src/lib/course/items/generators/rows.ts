@@ -1,7 +1,8 @@
 import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
+import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
 import type { ShownRun } from '../../lesson';
-import { nominalOf } from '../measure';
+import { shownScenarioOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
 import { orderBy } from '../rank-item';
@@ -110,7 +111,7 @@ const linesByHeight: Generator = {
 /** How far guides see a lift from nine bring the jig by each hour, ft. Common practice, no source. */
 const GUIDES_FT: Readonly<Record<number, number>> = { 9: 0, 10: 1, 11: 2.25, 12: 6 };
 
-/** The least that guides see of the model's lift, of an hour or two. Common practice, no source. */
+/** The least that guides see of a lift, of the model's travel and of its tip's. Common practice, no source. */
 const LEAST_SEEN = 0.5;
 
 /** Whether guides, who see a lift do less, by the hour or by half, would put these in the model's order, and surely. */
@@ -119,8 +120,11 @@ function isSeenAlike(
 ): boolean {
   const byModel = moves
     .map(({ run, guides_ft, isLift }) => {
-      const travel_m = nominalOf(run, 'travel_m');
-      return { travel_m, seen_m: [ft(guides_ft), travel_m * (isLift ? LEAST_SEEN : 1)] };
+      const { travel_m, tip_m } = figuresOf(shownScenarioOf(run));
+      return {
+        travel_m,
+        seen_m: [ft(guides_ft), isLift ? LEAST_SEEN * Math.min(travel_m, tip_m) : travel_m]
+      };
     })
     .sort((a, b) => b.travel_m - a.travel_m);
   const apart = MEASURES.travel_m.apart;
@@ -173,7 +177,7 @@ const movesByTravel: Generator = {
       other:
         'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
       explain:
-        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see lifts do half as much, and the order’s the same.'
+        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see nine to ten do about half of it, nine to twelve about two thirds.'
     });
   }
 };

@@ -125,7 +125,7 @@ const seasonPause = bySeason(
   ({ pause }) => pause,
   ({ id }) => WAITS[id],
   {
-    cold: 'Ten seconds are long for you, not for them.',
+    cold: 'Ten seconds is long for you, not for them.',
     cool: 'That’s time to come over, and you still get your casts in.',
     warm: 'One look, and it moves again.'
   },
