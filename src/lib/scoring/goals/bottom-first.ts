@@ -39,7 +39,7 @@ export const bottomFirst = goalKind({
   advice: (_, value) =>
     value < 0
       ? 'Wait until the line stops running out'
-      : 'Start as soon as the line stops running out',
+      : 'Move the rod as soon as the line stops running out',
   step: () => 'rest'
 });
 

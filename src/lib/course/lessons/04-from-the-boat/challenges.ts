@@ -7,7 +7,7 @@ export default [
   {
     id: 'count-it-down',
     title: 'Count it down',
-    ask: '{5/8 oz|18 g}, free spool: the dots on the line run out with it. They stop: it’s down. Then lower the rod.',
+    ask: '{5/8 oz|18 g}, free spool. The dots on the line run out. They stop: it’s down. Then lower the rod.',
     setup: waterWith({ start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),
