@@ -59,7 +59,7 @@ function told(input: RodInput, challenge: Challenge = drag, correction = advice)
 describe('the one thing named', () => {
   const cases: [keyof typeof hands, Fault, string][] = [
     ['still', 'still', 'Move the tip '],
-    ['towards', 'towards', 'Turn the rod away from the jig, not toward it. Move the tip '],
+    ['towards', 'towards', 'Pull away from the jig: hold Sweep, not Forward. Move the tip '],
     ['onlySlack', 'slack', tied('Keep going: the 1~in you pulled only took up slack. ')],
     ['swungBack', 'gave_back', tied('Don’t let the tip swing back: it gave back 7~in of line. ')],
     ['fast', 'too_fast', tied('Go slower: the tip took 0.4~s. Move the tip ')],

@@ -21,10 +21,6 @@ export const ROD_LIMITS = {
   sweep: { least_deg: -100, most_deg: 100 }
 } as const;
 
-/** What the buttons are called that turn the rod toward more of the angle, less of it, and as a hook is set. */
-export const ROD_BUTTONS: Record<Plane, Record<1 | -1 | 'fast', string>> = {
-  lift: { 1: 'Raise', '-1': 'Lower', fast: 'Raise fast' },
-  sweep: { 1: 'Sweep', '-1': 'Forward', fast: 'Sweep fast' }
-};
-/** And those that take line in, or give it. */
+export { ROD_BUTTONS } from '$lib/scoring';
+/** What the buttons are called that take line in, or give it. */
 export const REEL_BUTTONS: Record<1 | -1, string> = { 1: 'Reel in', '-1': 'Let out' };

@@ -74,7 +74,9 @@ export function adviceFor(
   const named = lead ? null : rightPlace(challenge, units);
   if (named && fault !== 'none')
     return fix(named, advisedMove(challenge, correction)?.move ?? null);
-  const words = lead ? leadWords(lead, graded) : changeSentence(fault, graded.result, units);
+  const words = lead
+    ? leadWords(lead, graded)
+    : changeSentence(fault, challenge.plane, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
   const cost = lead ? '' : costSentence(fault, graded.result);
   if (!isKnown && !lead) return { ...fix(words), cost };
@@ -153,7 +155,7 @@ function oneTurn(
   if (fault === 'none' && !isAsAsked(grade)) return { ...fix(HARDLY), aim: '', cost: HARDLY };
   const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
   const named = isNamed ? inButtonTime(challenge, correction) : null;
-  const words = changeSentence(fault, result, units, named);
+  const words = changeSentence(fault, challenge.plane, result, units, named);
   const asSaid = named && atOwnPace(fault, result, named);
   return {
     words,

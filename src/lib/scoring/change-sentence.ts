@@ -1,16 +1,20 @@
 import type { Result } from '../model';
+import type { Challenge } from './challenge';
 import type { Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
+import { ROD_BUTTONS } from './rod-buttons';
 import { tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
-type Words = (hand: TipMotion, units: Units) => string;
+type Plane = Challenge['plane'];
+type Words = (hand: TipMotion, units: Units, plane: Plane) => string;
 
 /** The one thing to change, as a guide says it. The hand's own figure is told where it explains. */
 const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   still: () => 'Move the rod',
-  towards: () => 'Turn the rod away from the jig, not toward it',
+  towards: (_hand, _units, plane) =>
+    `Pull away from the jig: hold ${ROD_BUTTONS[plane][1]}, not ${ROD_BUTTONS[plane][-1]}`,
   slack: ({ taken_m }, units) =>
     `Keep going: the ${formatLength(taken_m, units)} you pulled only took up slack`,
   gave_back: ({ gaveBack_m }, units) =>
@@ -31,6 +35,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
 /** The last sentence, with the move that would have done it where there is one; '' where nothing is to change. */
 export function changeSentence(
   fault: Fault,
+  plane: Plane,
   result: Result,
   units: Units,
   correction?: Correction | null
@@ -48,7 +53,7 @@ export function changeSentence(
     tipTravel(result) > correction.tipTravel_m + correction.band_m;
   if (isFarToo)
     return `Move less, and slower: the tip ${tipWay(correction, units)}, ${tipTime(correction)}.`;
-  const advice = ADVICE[fault](hand, units);
+  const advice = ADVICE[fault](hand, units, plane);
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 

@@ -52,6 +52,7 @@ export { aimWords, describeTry, type Feedback } from './feedback';
 export { adviceFor, advisedMove, type Advice } from './advice';
 export { PRESSED_S, STILL_S, TOUCH_TIP_M, TryEnd } from './try-end';
 export { moveSentence } from './change-sentence';
+export { ROD_BUTTONS } from './rod-buttons';
 export {
   FIRST_KEY_SPEED,
   KEY_SPEEDS_M_S,
