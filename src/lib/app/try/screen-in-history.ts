@@ -7,8 +7,6 @@ class Layer {
   /** A step back that was asked for and is not made yet. */
   static #leaving: Promise<unknown> = Promise.resolve();
 
-  #isLeaving = false;
-
   constructor(private readonly mark: string) {}
 
   get #here(): unknown {
@@ -32,11 +30,9 @@ class Layer {
   /** Back to what it lies over, unless that was done already; resolves when it is made: another page can be gone to. */
   leave(name: string): Promise<unknown> {
     if (!this.isAt(name)) return Layer.#leaving;
-    // Asked for again before it is made, it is the same step.
-    if (this.#isLeaving) return Layer.#leaving;
-    this.#isLeaving = true;
+    // From now on the step is the page's: loaded again before it is made, nothing is open.
+    history.replaceState({ ...(history.state as object), [this.mark]: undefined }, '');
     Layer.#leaving = new Promise((made) => addEventListener('popstate', made, { once: true }));
-    void Layer.#leaving.then(() => (this.#isLeaving = false));
     history.back();
     return Layer.#leaving;
   }
