@@ -23,7 +23,7 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     id: 'cold',
     water_F: [32, 50],
     says: 'Under {50 °F|10 °C}, winter',
-    where: 'steep banks and deep edges',
+    where: 'channel-swing banks and deep edges',
     retrieve: 'short, slow drags',
     pause: '10 seconds or more',
     why: 'Cold fish hardly move: keep it in front of them.'

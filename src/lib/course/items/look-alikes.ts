@@ -39,7 +39,7 @@ export const LOOK_ALIKES = {
       says: 'boulders',
       drawn: 'long load, then a drop',
       felt: ['Boulders load the line long, then drop the jig', 'loaded long, then dropped'],
-      pull: ['Boulders draw one wide hump, then a drop', 'stays high for long, then drops'],
+      pull: ['Boulders draw one wide hump, then a drop', 'stays high a long time, then drops'],
       why: 'The jig climbs one side of a big rock and falls off the other.'
     }
   ],

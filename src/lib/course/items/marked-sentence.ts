@@ -30,6 +30,7 @@ const PRACTICE: Readonly<Record<string, readonly string[]>> = {
     'Guides see nine to ten do about half of it, nine to twelve about two thirds.'
   ],
   'weight-and-pace': ['Some guides want a slow fall, some a heavy jig they feel.'],
+  'weight-near': ['Right under you nothing keeps it down: reel up and cast.'],
   'weight-heavier': [
     'Some guides go as light as they can; some want all the feel they can get.',
     'The rod sets the hook, not the weight of the jig.'

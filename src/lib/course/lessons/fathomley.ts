@@ -103,5 +103,5 @@ export const drillCautions = {
   water: 'Glasses on. Look behind before you cast.',
   /** Begins on land and ends on the water. */
   both: 'On land: no hook. On the water: glasses on. Look up and all around first.',
-  snag: 'Hung up? Nobody in line with it, face turned away. Never wrap line on a hand.'
+  snag: 'Glasses on. Look behind before you cast. Hung up? Nobody in line with it, face turned away. Never wrap line on a hand.'
 };

@@ -24,7 +24,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'drag',
     look: 'The mark at the jig: it stays solid all the way. The tip moves no faster than the jig.',
     feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
-    use: `Cold to warm, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
+    use: `Any water, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
     suits: { water_C: [0, 40], fish: 'slow' },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet', 'cold-water']
   },
@@ -96,7 +96,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'reel picks up slack',
     look: 'The rod goes back, then the handle turns, and the jig stays put.',
     feel: 'No weight while you reel. Weight right away: there was no slack, and you moved the jig.',
-    use: 'After every move of the rod. The reel picks up slack; the rod moves the jig.',
+    use: 'After every drag, and once a hop has landed. The reel picks up slack; the rod moves the jig.',
     suits: null,
     challenges: ['reel-takes-slack']
   },

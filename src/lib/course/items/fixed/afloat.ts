@@ -31,11 +31,14 @@ export const afloat = [
     'rigging',
     'How do you know a hook is sharp enough?',
     [
-      ['it digs into a nail and won’t slide', 'Right. If it slides, sharpen or swap it.'],
-      ['it pricks you at the lightest touch', 'A dull point pricks, too. Slide it over a nail.'],
+      ['it digs into a thumbnail, no slide', 'Right. If it slides, sharpen or swap it.'],
+      [
+        'it pricks you at the lightest touch',
+        'A dull point pricks, too. Slide it over a thumbnail.'
+      ],
       ['it’s new and right out of the package', 'Plenty of new hooks are dull. Test each one.']
     ],
-    'A point that slides on your nail slides in a fish’s mouth. Check it after every snag.'
+    'A point that slides on your thumbnail slides in a fish’s mouth. Check it after every snag.'
   ),
   fact(
     'set-slack',
@@ -81,8 +84,8 @@ export const afloat = [
     'Line tight, a sharp tap. What do guides do?',
     [
       [
-        'sweep now, or reel a turn and sweep',
-        'Right. Guides differ, and on a tight line both work.'
+        'sweep, before the fish can let it go',
+        'Right. Some reel a turn first. On a tight line both work.'
       ],
       ['hold still, and wait for a second tap', 'Few wait. A fish can spit it by then.'],
       ['give it line, so the fish takes it well', 'Slack gives the fish time to spit it.']
@@ -174,7 +177,10 @@ export const afloat = [
     'offshore',
     'You go from {12 ft|3.5 m} with {3/8 oz|11 g} to {30 ft|9 m}. What do most guides tie on?',
     [
-      ['{3/4 to 1 oz|21 to 28 g}, for depth', 'Right. Down sooner, and you still feel it.'],
+      [
+        '{3/4 to 1 oz|21 to 28 g}, for a shorter count',
+        'Right. Down sooner, and you still feel it.'
+      ],
       [
         '{1/4 oz|7 g}, for a slower fall',
         'Some go lighter. Most don’t: you wait long and feel little.'

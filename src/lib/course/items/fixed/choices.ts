@@ -4,7 +4,7 @@ export const choices = [
   fact(
     'weight-heavier',
     'weight-depth',
-    'Two weights both get down and stay down. What does the heavier one always do?',
+    'Two weights both get down and stay down. What does the heavier one do?',
     [
       ['pull harder on your line', 'Right. It falls faster, too, and wedges more.'],
       ['come farther on a drag', 'On a slow drag both come as far as the tip.'],
@@ -34,13 +34,13 @@ export const choices = [
   fact(
     'weight-near',
     'weight-depth',
-    'The jig is almost under the boat and keeps lifting. What helps?',
+    'The jig is close in, {20 ft|6 m} out in {20 ft|6 m}, and keeps lifting. What helps?',
     [
       ['slower moves with the rod tip low', 'Right. Or tie on a heavier jig.'],
       ['quicker moves while the line is short', 'Quick lifts it even more.'],
       ['a higher rod tip, so you feel more', 'A higher tip makes the line steeper.']
     ],
-    'Close in, the line is steep, so the same pull lifts more. Go slower and lower.',
+    'Close in, the line is steep, so the same pull lifts more. Right under you nothing keeps it down: reel up and cast.',
     ['hop close in', 'hop far out'],
     { most: 'peak_height_m' }
   ),
@@ -75,11 +75,11 @@ export const choices = [
     'cover',
     'The jig is climbing a rock. What do you do?',
     [
-      ['hold the load until it comes over', 'Right. The longer it climbs, the bigger the rock.'],
+      ['keep pulling, slowly and evenly', 'Right. The longer it climbs, the bigger the rock.'],
       ['snap it over before it can wedge', 'A snap wedges it, or takes it past the next three.'],
       ['reel down on it, and pull it over', 'Pulling harder wedges it.']
     ],
-    'It creeps: keep the load. It stops dead: ease off, that’s a snag.',
+    'It creeps: keep pulling. It stops dead: ease off, that’s a snag.',
     ['chunk rock']
   ),
   fact(
@@ -263,7 +263,7 @@ export const choices = [
     'morning',
     'You found rock, and the water is cold. What do you start with?',
     [
-      ['drags, as slow as you can feel', 'Right. One pace does both.'],
+      ['drags, slow enough to feel the rock', 'Right. That finds the rock and suits cold fish.'],
       ['strokes, to pull them in from far', 'Cold fish won’t come that far.'],
       ['quick hops, so you don’t hang up', 'Go quick and you feel no rock until it hangs you.']
     ],

@@ -111,7 +111,7 @@ export const retrieves = [
     [
       ['well past a foot, often twice that', 'Right. Measure your own.'],
       ['short of a foot, since water drags', 'Water doesn’t hold a slow jig back.'],
-      ['one foot, once they’ve done it a lot', 'Years of it don’t help.']
+      ['one foot, once they’ve done it a lot', 'Years without seeing it don’t help.']
     ],
     'You never see your jig, so nothing ever corrected your hand.',
     ['slow drag']

@@ -96,20 +96,17 @@ const countToDepth: Generator = {
     if (!Number.isFinite(known) || !Number.isFinite(now)) return null;
     // Where it falls a foot a second, the count itself is the depth, and nothing has to be worked out.
     if (Math.abs(there - now) <= 1) return null;
-    const atPace = (deep: number, a_second: string) =>
-      deep > there
-        ? `Too deep: your jig doesn’t fall ${a_second} a second.`
-        : `Too shallow: your jig falls faster than ${a_second} a second.`;
+    // Whoever does the sum gets the depth that is right, to half a foot.
+    if (Math.abs((feet * now) / known - there) > 0.5) return null;
+    const atPace = (deep: number, a_second: number) =>
+      `Too ${deep > there ? 'deep' : 'shallow'}: that gives the ${now - known} extra seconds ${saidFall(ft(a_second))} each. Yours falls about ${saidFall(ft(feet / known))} a second.`;
     const options = [
       { deep: there, reply: 'Right. Same jig, same line, same speed.' },
-      {
-        deep: feet + now - known,
-        reply: atPace(feet + now - known, '{1 ft|30 cm}')
-      },
-      {
-        deep: feet + 2 * (now - known),
-        reply: atPace(feet + 2 * (now - known), '{2 ft|60 cm}')
-      },
+      // Where it falls about as fast as that, the reply would gainsay itself.
+      ...[1, 2]
+        .filter((pace) => Math.round((4 * feet) / known) !== 4 * pace)
+        .map((pace) => feet + pace * (now - known))
+        .map((deep) => ({ deep, reply: atPace(deep, (deep - feet) / (now - known)) })),
       {
         deep: Math.round(there * 1.7),
         reply: 'Too deep: you’d still be counting.'
@@ -150,7 +147,7 @@ const countToDepth: Generator = {
         reply,
         run: run(deep)
       })),
-      explain: `Depth goes with the count: ${now} seconds is about ${TIMES_SAID[times]} the ${known} you timed, so it’s ${TIMES_SAID[times]} as deep.`
+      explain: `Depth goes with the count: ${now} seconds is ${now === known * times ? '' : 'about '}${TIMES_SAID[times]} the ${known} you timed, so it’s ${TIMES_SAID[times]} as deep.`
     });
   }
 };
@@ -182,7 +179,7 @@ const orderWeightsByFall: Generator = {
       right: 'Right. Deeper takes longer, and so does lighter.',
       reversed: 'That’s shortest first: deep and light take longest.',
       other: 'Weigh one against the other: deeper takes longer, and so does lighter.',
-      explain: 'Twice the depth takes twice the count. Four times the weight takes half of it.'
+      explain: 'Twice the depth takes twice the count. Four times the weight takes half the count.'
     });
   }
 };
@@ -251,7 +248,7 @@ const trailers: Generator = {
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
         // By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between.
-        'Twice the weight beats a big trailer. A big trailer beats a jig half again as heavy.'
+        'Twice the weight more than makes up for a big trailer. Half again as much doesn’t.'
     });
   }
 };

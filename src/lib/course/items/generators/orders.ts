@@ -36,7 +36,8 @@ const pacesByHeight: Generator = {
       right: 'Right. You weighed how quick against how long.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
-      explain: 'Two lifts as long: the quicker one goes higher. Two as quick: the longer one does.'
+      explain:
+        'Two lifts as long: the quicker one goes higher. In the same time: the longer one, its tip is quicker, too.'
     });
   }
 };
@@ -85,7 +86,7 @@ const hoursByTravel: Generator = {
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: `Right. That’s where ${want === 'most' ? 'most' : 'the least'} of the swing goes along the line.`,
-      explain: `The tip gains most where rod and line stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'One that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
+      explain: `The tip gains most where rod and line stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'A jig that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
 };
@@ -124,7 +125,7 @@ const HEIGHTS = [
   {
     want: 'least',
     moves: {
-      'slow-late': 'Right. It’s the slow one, and it’s short.',
+      'slow-late': 'Right. It’s slow, and it’s short.',
       'slow-long': 'Slow, but three hours: this close, the rising rod lifts it all the same.',
       hop: QUICKER
     }
@@ -178,7 +179,8 @@ const sweepOrLift: Generator = {
         reply: () => says
       })),
       right,
-      explain: 'Height takes pace and length. Close in it takes less of both: the line is steep.'
+      explain:
+        'Height takes pace and length. Close in, less of either will lift it: the line is steep.'
     });
     return draft?.answer.key === first ? draft : null;
   }

@@ -30,6 +30,8 @@ const BEYOND_M = 0.03;
  */
 const SLOW_FT_S = 0.5;
 const QUICK_FT_S = 1.2;
+/** Quicker than this is no drag to anybody, and no answer to weigh, ft/s: common practice, no source. */
+const SNAP_FT_S = 3;
 
 /** As far as a low sweep of such a rod takes its tip, ft. */
 const TIPS_FT = [0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5];
@@ -43,8 +45,9 @@ interface Sweep {
 }
 
 const isSlow = ({ tip, s }: Sweep) => tip / s <= SLOW_FT_S;
+const saidSweep = ({ tip, s }: Sweep) => `${saidFeet(tip)} in ${saidSeconds(s)}`;
 const SWEEPS = TIPS_FT.flatMap((tip) => SWEEPS_S.map((s) => ({ tip, s }))).filter(
-  (one) => isSlow(one) || one.tip / one.s >= QUICK_FT_S
+  (one) => isSlow(one) || (one.tip / one.s >= QUICK_FT_S && one.tip / one.s < SNAP_FT_S)
 );
 /** Draws until three fit: about one in fifty does. */
 const DRAWS = 1000;
@@ -56,7 +59,10 @@ function drawnSweeps(random: Random, { length, time }: (typeof RANKS)[number]): 
     const [tips, times] = [three.map(({ tip }) => tip), three.map(({ s }) => s)];
     const isUnlike = new Set(tips).size === 3 && new Set(times).size === 3;
     const isPlaced = times.filter((s) => s < times[length]).length === time;
-    const isRight = three.map(isSlow).lastIndexOf(true) === length && !three.every(isSlow);
+    // Beside all but the shortest a second one stays down: the slowest alone is then no answer.
+    const slow = three.map(isSlow);
+    const isRight =
+      slow.lastIndexOf(true) === length && slow.filter(Boolean).length === Math.min(length + 1, 2);
     if (isUnlike && isPlaced && isRight) return three;
   }
   return null;
@@ -104,12 +110,12 @@ const paceLimit: Generator = {
           id: `f${tip * 2}-s${s * 10}`,
           says,
           reply: isSlow(one)
-            ? `It stays down, and so does ${saidFeet(best)}: you leave ${saidFeet(best - tip)} unfished.`
-            : `${saidFeet(tip)} in ${saidSeconds(s)} is too quick: the jig comes off bottom.`,
+            ? `It stays down, but so does ${saidSweep(sweeps[rank.length])}, and that’s longer.`
+            : `${saidSweep(one)} is too quick: the jig comes off bottom.`,
           runs: [dragged, dragged]
         };
       }),
-      right: 'Right. It covers the most ground and still stays down.',
+      right: 'Right. It’s the longest that stays down.',
       // As slow as SLOW_S_FT, which the boat card's counts allow; QUICK_FT_S rounded up.
       explain:
         'Feet over seconds. At this distance {6 in|15 cm} a second stays down; past {15 in|40 cm} a second nearly everything lifts.'
@@ -133,7 +139,7 @@ function besideTheRight(one: Far, right: Far, isMore: boolean): string {
   if (one.s === right.s) return `The ${line}, at the same pace.`;
   if (isFlatter === isSlower)
     return `The ${line}, and ${hand}: both get it up ${isFlatter ? 'less' : 'more'}.`;
-  return `The ${line}, and ${hand}: the ${isFlatter === isMore ? 'pace' : 'line'} wins, so it goes ${isMore ? 'higher' : 'not as high'}.`;
+  return `The ${line}, and ${hand}: the ${isFlatter === isMore ? 'pace' : 'line'} wins, so it ${isMore ? 'goes higher' : 'doesn’t go as high'}.`;
 }
 
 /** How far out a jig sits, ft, and the time an hour of lift takes, s: no tenths, which nobody times. */
@@ -166,7 +172,7 @@ const nearOrFar: Generator = {
     const best_m = Math[want === 'most' ? 'max' : 'min'](...heights_m);
     if (heights_m[dealt(share, [0, 1, 2])] !== best_m) return null;
     return chooseBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these gets it ${want === 'most' ? 'highest' : 'off bottom least'}?`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these ${want === 'most' ? 'gets it highest' : 'keeps it closest to bottom'}?`,
       pick: want,
       measure: 'peak_height_m',
       contenders: shuffled(random, drawn).map((one) => {

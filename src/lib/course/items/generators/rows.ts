@@ -35,10 +35,10 @@ const weightsByHeight: Generator = {
           printed: [ounces, s],
           run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 12, s)
         })),
-      right: 'Right. Light and quick goes up; heavy and slow stays down.',
+      right: 'Right. A quick hand lifts any of them. At one pace the lighter goes higher.',
       reversed: 'That’s lowest first: weight keeps it down, a quick hand gets it up.',
       other: 'Weigh both: a light jig lifts at a slow pace, a heavy one needs a quick hand.',
-      explain: 'What sinks slowly lifts easily. A light jig takes a slower hand to stay down.'
+      explain: 'What sinks slowly lifts easily, but a quick hand lifts anything.'
     });
   }
 };

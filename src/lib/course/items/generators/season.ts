@@ -135,7 +135,7 @@ const seasonPause = bySeason(
       warm: 'It’s gone before a cold fish has turned to it.'
     },
     cool: {
-      cold: 'They’d have come by then, and you make fewer casts.',
+      cold: 'Some guides do, near {50 °F|10 °C}. Most wait 3 to 10.',
       warm: 'Too short: they’re still on their way to it.'
     },
     warm: {
@@ -169,7 +169,7 @@ const seasonSpot = bySeason(
   {
     cold: {
       cool: 'They go there when it warms. Now they hold where it’s steep.',
-      warm: 'They’re out there in summer, after the shad.'
+      warm: 'Some guides find them there in winter, too. Most start where the channel swings against the bank.'
     },
     cool: {
       cold: 'They wintered there, and they’re on their way now.',

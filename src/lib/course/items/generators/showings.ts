@@ -78,15 +78,15 @@ const MOODS: readonly Showing[] = [
   {
     id: 'active',
     signs: [
-      'Fish are schooled up and chasing bait',
+      'Fish are schooled up near bottom, chasing bait',
       'On sonar, two fish raced for the last hop',
       'Fish hit it before it lands',
-      'Bait is getting pushed to the surface',
+      'On sonar, a fish chases every hop',
       'On sonar, fish come up to meet it',
       'On sonar, fish rush it as it falls'
     ],
     says: 'hops and strokes, short waits',
-    right: 'They’re on it at once: no need to wait.',
+    right: 'They’re hunting: no need to wait.',
     why: 'Fish on the chase go for what rises and falls.',
     not: {
       still: 'They chase: what hardly moves, they pass by.',
@@ -118,14 +118,14 @@ const MOODS: readonly Showing[] = [
       'You mark one fish, then nothing for a long way',
       'A bite here, a bite there, never two in one place',
       'Fish cross the screen one at a time and are gone',
-      'Three bites this morning, each on another part of the flat',
+      'Three bites this morning, each on another stretch of it',
       'No schools today: lone fish all along the edge'
     ],
     says: 'quicker drags, moving along',
     right: 'Each new stretch of bottom may have one on it.',
     why: 'Spread-out fish have to be found: cover water, and put it past as many as you can.',
     not: {
-      active: 'Hops and strokes work one place well. These are in many.',
+      active: 'Hops and strokes work one spot. These fish are spread out.',
       still: 'You’d wait where there’s one fish, or none.'
     }
   }

@@ -45,7 +45,7 @@ export default {
     // At one pace the model has a high tip and a low one lift it alike.
     { says: 'Some guides lower the tip, too.', basis: 'practice' },
     {
-      says: 'Guides see more than the model: {a foot|30 cm} and up.',
+      says: 'Guides see it {a foot|30 cm} up and more; the model says less.',
       basis: 'practice'
     }
   ],
@@ -89,7 +89,7 @@ export default {
             says: 'It comes up off bottom',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Guides see more than the model: {a foot|30 cm} and up.'
+              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Guides see it {a foot|30 cm} up and more; the model says less.'
           },
           {
             id: 'flies',

@@ -90,7 +90,7 @@ export default {
           },
           {
             id: 'little',
-            says: 'A few inches',
+            says: 'Next to nothing',
             holds: { travel_m: [0.051, 0.15] },
             reply: 'Right. The boat gives back what your tip takes. Reel, or turn the boat around.'
           }

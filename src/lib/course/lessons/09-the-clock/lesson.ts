@@ -30,7 +30,10 @@ export default {
   leaves_out: ['Hops.'],
   claims: [
     {
-      says: ['Far out, the tip crosses the line down low.', 'Up high, it goes straight away.'],
+      says: [
+        'Far out, the tip crosses the line down low.',
+        'Up high, it goes straight back from the jig.'
+      ],
       basis: { most: 'travel_m', of: ['third', 'first'] }
     },
     {
@@ -42,8 +45,12 @@ export default {
       basis: { most: 'peak_height_m', of: ['close-first', 'close-third'] }
     },
     {
-      says: 'the model says {8 to 9½ ft|2.4 to 2.9 m}.',
+      says: 'the model says {8 to 9½ ft|2.4 to 2.9 m},',
       basis: { run: 'question', holds: { travel_m: [2.4, 2.9] }, disputed: true }
+    },
+    {
+      says: 'the last of it swing.',
+      basis: { most: 'travel_m', of: ['lift-and-hold', 'lift-and-follow'], unknowns: 'drag' }
     },
     {
       says: 'the model says about {2 ft|60 cm}.',
@@ -117,7 +124,7 @@ export default {
             says: '{5 to 10 ft|1.5 to 3 m}',
             holds: { travel_m: [1.5, 3.05] },
             reply:
-              'Right. Most guides see about {6 ft|1.8 m}; the model says {8 to 9½ ft|2.4 to 2.9 m}. Film your own.'
+              'Right. Most guides see about {6 ft|1.8 m}; the model says {8 to 9½ ft|2.4 to 2.9 m}, the last of it swing. Film your own.'
           },
           {
             id: 'far',
@@ -132,7 +139,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Far out, the tip crosses the line down low. Up high, it goes straight away.',
+      text: 'Far out, the tip crosses the line down low. Up high, it goes straight back from the jig.',
       demos: [
         { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
         { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },

@@ -38,12 +38,12 @@ export default {
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
-      says: 'part of it swing.',
+      says: 'the snap, then the swing.',
       basis: { most: 'travel_m', of: ['held', 'follow'] }
     },
     {
       says: [
-        'The model says about {8½ ft|2.6 m} closer,',
+        'The model has it land about {8½ ft|2.6 m} closer than it started:',
         'One stroke takes up one swing of the tip, plus the pendulum.'
       ],
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
@@ -78,7 +78,7 @@ export default {
             says: 'Closer in than that',
             holds: { travel_m: [2.1, 2.9] },
             reply:
-              'Right. The model says about {8½ ft|2.6 m} closer, part of it swing. Guides see less; film your own.'
+              'Right. The model has it land about {8½ ft|2.6 m} closer than it started: the snap, then the swing. Guides see less; film your own.'
           },
           {
             id: 'boat',

@@ -32,10 +32,10 @@ export default {
     },
     {
       says: [
-        'On smooth bottom a slow drag pulls with less than half an ounce.',
+        'On smooth bottom a slow drag pulls with less than the jig weighs.',
         'That takes a far harder pull.'
       ],
-      // Half an ounce is 0.139 N.
+      // Half an ounce is 0.139 N; the jig is 5/8 oz.
       basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
     },
     {
@@ -96,7 +96,7 @@ export default {
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
             reply:
-              'That takes a far harder pull. On smooth bottom a slow drag pulls with less than half an ounce.'
+              'That takes a far harder pull. On smooth bottom a slow drag pulls with less than the jig weighs.'
           },
           {
             id: 'none',
@@ -133,7 +133,7 @@ export default {
           means: 'Mono or fluorocarbon, a soft rod, or slack.',
           basis: { most: 'pull_N', of: ['stiff-rod', 'soft-rod'], unknowns: 'drag' }
         },
-        { sign: 'Every pebble is loud', means: 'Braid carries feel best.', basis: 'practice' },
+        { sign: 'Every pebble is loud', means: 'You’re on braid.', basis: 'practice' },
         {
           sign: 'A belly of line on the surface',
           means: 'Braid in wind. Tip down, reel down.',
@@ -146,10 +146,13 @@ export default {
       title: 'With a real rod',
       needs: [
         'Your rod, and line of known pound test',
-        'A spring scale on a post',
+        'A spring scale on a post, a phone filming it',
         'Glasses for everyone'
       ],
-      steps: ['Pull the scale as you’d hop. Read it.', 'Pull it as you’d drag. Read it.'],
+      steps: [
+        'Everyone off to the side, nobody in line with the post.',
+        'Film the scale. Pull it as you’d hop, then as you’d drag.'
+      ],
       log: ['Both readings', 'What you’d change, and why']
     }
   ]

@@ -182,7 +182,7 @@ export default {
           basis: 'practice'
         },
         {
-          sign: 'The point slides on a nail',
+          sign: 'The point slides on a thumbnail',
           means: 'Dull. Sharpen it, or change the jig.',
           basis: 'practice'
         },

@@ -37,7 +37,7 @@ export default {
     },
     {
       says: [
-        'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
+        'On a tight line some guides sweep at the tap, some reel down first. Both work. Some swing straight up, and hard.',
         'it stops when the rod does.',
         'Only the jig is on the line: how hard the hook goes in, a scale tells you.'
       ],
@@ -117,7 +117,7 @@ export default {
     {
       kind: 'feel',
       title: 'Set or don’t',
-      text: 'On a tight line some guides sweep at the tap, some reel down first. Both work. Some set up and hard.',
+      text: 'On a tight line some guides sweep at the tap, some reel down first. Both work. Some swing straight up, and hard.',
       cues: [
         {
           sign: 'Line jumps, slack in it',

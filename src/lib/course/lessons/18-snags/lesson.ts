@@ -130,7 +130,7 @@ export default {
         'Tip at it, line tight, face turned away. Draw the line like a bow between reel and first guide, let go. Once or twice.',
         'Boat right over it: a plug knocker down the line. Lift gently.',
         'Still stuck: past it, and pull from the far side.',
-        'Last: wrap line on the tool, turn away, everyone clear, break it.',
+        'Last: wrap line on a padded tool, turn away, everyone clear, break it.',
         'Feel the last {3 ft|1 m} of line. Rough? Cut and retie.'
       ],
       log: ['What freed it', 'Line and hook checked']

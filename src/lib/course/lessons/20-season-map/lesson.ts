@@ -80,7 +80,7 @@ export default {
         options: [
           {
             id: 'deep',
-            says: 'Steep banks and deep edges',
+            says: 'Channel-swing banks and deep edges',
             reply: 'That’s winter. At {54 °F|12 °C} and rising they’re on the move.'
           },
           {

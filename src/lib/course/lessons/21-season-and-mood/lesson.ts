@@ -139,7 +139,7 @@ export default {
       steps: [
         'Start with what the temperature asks for.',
         'Not biting? Change one thing every ten casts.',
-        'One cast in ten: do nothing for a full minute, not just 12 seconds.'
+        'One cast in ten: do nothing for a full minute.'
       ],
       log: ['Temperature, spot, retrieve, cadence', 'What you changed, and what it did']
     }
