@@ -51,6 +51,16 @@ describe('the steps of a task', () => {
     ]);
   });
 
+  test('light once the jig is seen on the bottom, where that is what is waited for', () => {
+    const afterStart = (id: string) => {
+      const { made } = new Watched(taskStepsOf(challengeOf(id)), 45);
+      made.look(20, 45, 0);
+      return [false, true].map((isDown) => made.next(isDown));
+    };
+    expect(afterStart('count-it-down')).toEqual([null, 'down']);
+    expect(afterStart('fall-on-a-following-rod')).toEqual(['down', 'down']);
+  });
+
   test('are those of the move that does it; after a rest they are waited for', () => {
     expect(namesOf(taskStepsOf(challengeOf('exactly-one-foot')))).toEqual(['up']);
     expect(namesOf(taskStepsOf(challengeOf('reel-takes-slack')))).toEqual(['up', 'down', 'in']);

@@ -14,12 +14,10 @@ export class NextStep {
     this.now = this.steps.upcoming?.does ?? (setup.start.spool === 'free' ? 'start' : null);
   }
 
-  /** While the try moves. */
-  look(live: LiveTry, now_ms: number): void {
+  /** While the try moves, in sight or not. */
+  look(live: LiveTry, now_ms: number, isHidden: boolean): void {
     this.steps.look(now_ms, live.hand.angle_deg, live.reel.taken_m);
-    const { upcoming, isReelToCome } = this.steps;
-    live.isReelAwaited = isReelToCome;
-    if (!upcoming) this.now = 'done';
-    else this.now = upcoming.isWaitedFor ? null : upcoming.does;
+    live.isReelAwaited = this.steps.isReelToCome;
+    this.now = this.steps.next(!isHidden && live.events.some(({ kind }) => kind === 'bottom'));
   }
 }

@@ -324,7 +324,7 @@ export class TrySession {
   }
 
   private lookAhead(live: LiveTry, now_ms: number): void {
-    this.nextStep.look(live, now_ms);
+    this.nextStep.look(live, now_ms, this.isHidden);
     const isOver = this.taps.isTap || this.isLeftAlone(live, now_ms);
     this.touched = this.taps.isAtReel || (live.isTouch && isOver) ? this.movedBy : null;
   }

@@ -15,6 +15,8 @@ export interface TaskStep {
   readonly does: HandStep;
   /** Whether it comes after a rest: when, is the learner’s to know. */
   readonly isWaitedFor: boolean;
+  /** Whether what it waits for is the bait on the bottom: where that is seen, it is time. */
+  readonly isOnceDown?: boolean;
   /** Whether the rod is snapped, as for a hop or a hook set: at a drag’s pace it is none. */
   readonly isSnap: boolean;
   /** How quickly the rod turns in it, °/s; 0 for the reel. */
@@ -39,6 +41,7 @@ export function taskStepsOf({
 }: Pick<Challenge, 'reference' | 'goals'>): TaskStep[] {
   const isOfPace = goals.some(({ kind }) => kind === 'hops' || kind === 'strike');
   const asked = goals.find((goal) => goal.kind === 'reeled');
+  let isFalling = goals.some(({ kind }) => kind === 'bottom_first');
   const parts = partsOf(reference);
   const steps: TaskStep[] = [];
   let waited_s = 0;
@@ -49,10 +52,13 @@ export function taskStepsOf({
     if (does) {
       const least_m = part.kind === 'reel' ? (asked?.least_m ?? Math.abs(part.line_m)) : 0;
       const isSnap = isOfPace && does === 'up' && isQuick(part);
+      const isWaitedFor = waited_s >= STILL_S;
       steps.push({
-        ...{ does, isWaitedFor: waited_s >= STILL_S, isSnap, least_m },
+        ...{ does, isWaitedFor, isSnap, least_m },
+        ...(isWaitedFor && isFalling ? { isOnceDown: true } : {}),
         pace_deg_s: paceOf(part)
       });
+      isFalling = false;
     }
     waited_s = does ? 0 : waited_s + durationOf(part);
   }
@@ -147,6 +153,14 @@ export class StepsMade {
   /** The step that comes now; undefined once all are made. */
   get upcoming(): TaskStep | undefined {
     return this.steps[this.made];
+  }
+
+  /** What is to be done now; null where that is to wait, or for the learner to know. */
+  next(isDownInSight: boolean): HandStep | 'done' | null {
+    const { upcoming } = this;
+    if (!upcoming) return 'done';
+    const isTime = !upcoming.isWaitedFor || (upcoming.isOnceDown && isDownInSight);
+    return isTime ? upcoming.does : null;
   }
 
   /** Whether the reel still comes, now or later. */

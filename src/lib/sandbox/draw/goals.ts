@@ -36,6 +36,12 @@ function placeOf(view: View, { bait }: Backdrop, m: number): number {
   return pixelX(view, bait.x_m - Math.sign(bait.x_m) * m);
 }
 
+/** Where the uprights end, px: below the words at the top of the picture, however low it is. */
+export function uprightsTop(view: View, { bait }: Pick<Backdrop, 'bait'>): number {
+  const floor = pixelY(view, bait.z_m);
+  return Math.min(floor - 12, Math.max(WORDS_PX, floor - Math.min(view.height * 0.32, 76)));
+}
+
 /** Where the bait is to come to rest, or to stay: uprights with the bottom between them hatched. */
 function drawZone(
   context: CanvasRenderingContext2D,
@@ -46,8 +52,7 @@ function drawZone(
   const left = placeOf(view, stage, least_m);
   const right = placeOf(view, stage, most_m);
   const floor = pixelY(view, stage.bait.z_m);
-  // Below the words at the top of the picture, however low it is.
-  const top = Math.min(floor - 12, Math.max(WORDS_PX, floor - Math.min(view.height * 0.32, 76)));
+  const top = uprightsTop(view, stage);
   context.save();
   context.beginPath();
   context.rect(left, floor, right - left, BED_PX);

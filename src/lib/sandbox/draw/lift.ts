@@ -43,6 +43,9 @@ export function paintLiftBack(
   drawDial(context, view, stage, ink);
 }
 
+/** What is written keeps so far from the picture's edge, px. */
+const EDGE_PX = 4;
+
 function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
   const { length_m, pivot_height_m } = stage.setup.rod;
   const x = pixelX(view, 0);
@@ -67,8 +70,10 @@ function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop
   setFigures(context, ink, { px: 15, weight: 600, align: 'center' });
   for (const hour of HOURS) {
     const { x: tx, y: ty } = spot(clockHourToDeg(hour), radius + 21);
-    // One of them says what they all are.
-    context.fillText(hour === HOURS[3] ? `${hour} o’clock` : String(hour), tx, ty);
+    // One of them says what they all are, in the picture whole.
+    const text = hour === HOURS[3] ? `${hour} o’clock` : String(hour);
+    const most = view.width - EDGE_PX - context.measureText(text).width / 2;
+    context.fillText(text, Math.min(tx, most), ty);
   }
 }
 

@@ -2,6 +2,7 @@ import { TICK_S, type RecordedRun, type Trace } from '$lib/model';
 import type { DrawnGoal, Units } from '$lib/scoring';
 import { closeUp } from '../close-up';
 import { paintBottom, paintBottomBack } from '../draw/bottom';
+import { uprightsTop } from '../draw/goals';
 import { overviewView, paintOverview, paintOverviewBack } from '../draw/overview';
 import { setFigures } from '../draw/type';
 import { filmOf, poseFor, rodAtStart, showAt, type Film } from '../film';
@@ -31,6 +32,9 @@ export interface PicturePlace {
 
 /** Nearer to the bait than this, what was meant is not named: its name would lie on the bait, px. */
 const CLEAR_PX = 34;
+
+/** From the middle of its name to what is under it, px. */
+const OVER_PX = 10;
 
 /** Boat, rod and line down to the bait in one place; bait, goal and ruler, larger, in another. */
 export function paintRun(
@@ -77,7 +81,7 @@ function endOf(film: Film, isPassed: boolean): Moment {
 function nameMeant(
   context: CanvasRenderingContext2D,
   view: View,
-  { baitRadius_m }: Backdrop,
+  stage: Backdrop,
   { bait_x_m, bait_z_m }: Trace,
   { pose }: Moment,
   ink: Ink
@@ -88,7 +92,11 @@ function nameMeant(
   setFigures(context, ink, { px: 15, weight: 600, align: 'center' });
   context.strokeStyle = ink.deep;
   context.lineWidth = 5;
-  const above = y - 2 * baitRadius_m * view.scale - 14;
+  const overBait = y - 2 * stage.baitRadius_m * view.scale - 14;
+  // Over the uprights of the goal, which would run through it.
+  const above = stage.target?.travel_m
+    ? Math.min(overBait, uprightsTop(view, stage) - OVER_PX)
+    : overBait;
   context.strokeText('meant', x, above);
   context.fillText('meant', x, above);
 }
