@@ -74,6 +74,19 @@ for (const kind of KINDS) {
       }
       await expect(control(page, kind)).toBeChecked();
     }
+    // Each of the three answers, and none is the one to press: as wide as each other, and not bright.
+    const looks = () =>
+      reports(page)
+        .getByRole('button')
+        .evaluateAll((all) => {
+          const ink = getComputedStyle(document.body).color;
+          return all.map((one) => {
+            const isBright = getComputedStyle(one).backgroundColor === ink;
+            return `${Math.round(one.getBoundingClientRect().width)} px${isBright ? ', bright' : ''}`;
+          });
+        });
+    await expect.poll(async () => new Set(await looks()).size).toBe(1);
+    expect((await looks())[0]).not.toContain('bright');
     await tabTo(page, report(page, 'I knew it'));
     await page.keyboard.press('Enter');
     await expect(told(page)).toBeFocused();
