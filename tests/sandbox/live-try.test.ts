@@ -135,6 +135,7 @@ describe('a try', () => {
     expect(waitText(15, true)).toMatch(
       /^“Start” drops it\. Once it’s down, .*: that ends the try\.$/
     );
+    expect(waitText(15, true, false, false, true)).toMatch(/^Once it’s down, /);
   });
 
   test('of a fall goes on while a rod that was held up waits, as long as it was given', () => {

@@ -22,17 +22,21 @@ export interface Try {
  * What the learner is told where a try waits longer for them than it does elsewhere; else null.
  * @param isPressed whether one press moves the rod and the next stops it
  * @param isReeled whether its clock stands until the reel has done its part
+ * @param isBegun whether its start is over, and its button gone
  */
 export function waitText(
   longest_pause_s: number,
   isFall = false,
   isPressed = false,
-  isReeled = false
+  isReeled = false,
+  isBegun = false
 ): string | null {
   const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
   if (waits_s <= STILL_S) return null;
-  if (isFall)
-    return '“Start” drops it. Once it’s down, lower the rod and hold still: that ends the try.';
+  if (isFall) {
+    const start = isBegun ? '' : '“Start” drops it. ';
+    return `${start}Once it’s down, lower the rod and hold still: that ends the try.`;
+  }
   const still = formatTime(waits_s);
   // On a narrow phone it has one line.
   if (isReeled) return `“Done” ends it. So does ${still} still after you reel.`;
