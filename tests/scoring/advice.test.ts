@@ -78,6 +78,12 @@ test('of a pull too short, after which the reel dragged the jig, it is told to g
   expect(words).toMatch(/^Keep going\. Move the tip 2\sft/);
 });
 
+test('a reel that ran away with the jig is no haste of the hand', () => {
+  const dragged = inTurn(sweep(60, 80, 10), sweep(80, 60, 2), reel(1.6, 1.6));
+  const { words } = said(challenge('reel-takes-slack'), dragged);
+  expect(words).not.toMatch(/slower/);
+});
+
 test('of a pull too far before the reel, the pull is told first', () => {
   const far = inTurn(sweep(60, 92, 1), pause(0.5), sweep(92, 60, 1.5));
   const { words } = said(challenge('reel-takes-slack'), far);

@@ -59,10 +59,13 @@ export function faultOf(
 type Losses = Record<'travel' | 'side' | 'hops', number>;
 
 /** Marks lost by cause, but for the goals that have advice of their own. Stones are missed by stopping short of them or by flying over. */
-function lossesOf(goals: GradedRun['grade']['goals'], result: Result): Losses {
+function lossesOf(goals: Graded, result: Result): Losses {
   const lost: Losses = { travel: 0, side: 0, hops: 0 };
+  const isReeled = isDrawnByReel(goals, result);
   for (const { goal, met } of goals) {
-    if (isReadFromHand(goal)) lost[causeOf(goal, result)] += marksLost({ goal, met });
+    // How quick the reel made it is none of the hand's pace.
+    if (!isReadFromHand(goal) || (goal.kind === 'speed' && isReeled)) continue;
+    lost[causeOf(goal, result)] += marksLost({ goal, met });
   }
   return lost;
 }
@@ -74,9 +77,19 @@ function causeOf(goal: Goal, result: Result): keyof Losses {
 
 /** What the rod was to do, the reel did; where it takes up slack as well, its own goal says so. */
 function isReelsWork({ goals }: Challenge, { result, grade }: GradedRun): boolean {
-  const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
-  if (!travel || goals.some(({ kind }) => kind === 'reeled' || kind === 'strike')) return false;
-  return travel.met < 1 && result.travel_m - travel.value > DRAGGED_M;
+  if (goals.some(({ kind }) => kind === 'reeled' || kind === 'strike')) return false;
+  const travel = travelIn(grade.goals);
+  return travel !== undefined && travel.met < 1 && isDrawnByReel(grade.goals, result);
+}
+
+type Graded = GradedRun['grade']['goals'];
+
+const travelIn = (goals: Graded) => goals.find(({ goal }) => goal.kind === 'travel');
+
+/** Whether the bait came farther than the rod brought it. */
+function isDrawnByReel(goals: Graded, result: Result): boolean {
+  const travel = travelIn(goals);
+  return travel !== undefined && result.travel_m - travel.value > DRAGGED_M;
 }
 
 /** Tasks in which line is to be given back. */
@@ -119,8 +132,7 @@ function distanceFault(
 ): Fault {
   const goal = travelGoalOf(challenge);
   // As it was graded: what the reel dragged is none of the rod's way.
-  const graded = grade.goals.find((one) => one.goal.kind === 'travel');
-  if (!goal || (graded?.value ?? result.travel_m) <= goal.target_m) {
+  if (!goal || (travelIn(grade.goals)?.value ?? result.travel_m) <= goal.target_m) {
     return hasGivenBack(challenge, result) ? 'gave_back' : 'too_short';
   }
   const isTipRight =
