@@ -62,7 +62,7 @@ describe('a plan', () => {
     ];
     const lift = retrieveLines({ ...plan, asked, moves }).find(({ model }) => model);
     expect(plain(lift?.model ?? '')).toBe(
-      'Rod 9 to 10, 1½ s up, then down with it: goes 1 ft to 3 ft, up 2 in to 10 in.'
+      'Rod 9 to 10, 1½ s up, then down with it: goes 1 ft to 3 ft, guides to model, up 2 in to 10 in.'
     );
   });
 

@@ -163,7 +163,9 @@ function movedText({ came, high }: DayPlan['moves'][number], units: Units, isLif
   // Farther than the tip: no figure to carry.
   if (!came) return `comes up ${upText(high, length)} and swings in.`;
   const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
-  const far = isLift ? liftText(came, units) : `${length(came[0])} ± ${length(came[1])}`;
+  const far = isLift
+    ? `${liftText(came, units)}, guides to model`
+    : `${length(came[0])} ± ${length(came[1])}`;
   return `goes ${far}${up}.`;
 }
 

@@ -28,6 +28,8 @@ const COLD_C = 15;
 const WARM_C = 23.9;
 /** Above it, 80 °F, a played fish seldom recovers well. Common practice. */
 const HOT_C = 26.7;
+/** Up from here and deeper, 25 ft, fish come in bloated. Common practice. */
+const BLOATED_FROM_M = 7.6;
 /** From here down summer water may have a thermocline, 15 ft. Common practice. */
 const DEEP_M = 4.5;
 const isStratified = ({ temperature_C, depth_m }: PlannedDay) =>
@@ -193,6 +195,13 @@ export const PLAN_RULES: readonly PlanRule[] = [
     when: 'water over 80 °F',
     holds: ({ temperature_C }) => temperature_C > HOT_C,
     says: 'Hot water kills tired fish: land them fast, put them straight back.',
+    source: PRACTICE
+  },
+  {
+    part: 'caution',
+    when: '25 ft and deeper',
+    holds: ({ depth_m }) => depth_m >= BLOATED_FROM_M,
+    says: 'Bloated? Send it down on a descending device.',
     source: PRACTICE
   },
   {

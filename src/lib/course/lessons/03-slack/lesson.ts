@@ -123,7 +123,7 @@ export default {
         },
         {
           sign: 'Weight comes on soft and late',
-          means: 'The sag in the line is straightening.',
+          means: 'The belly, the line’s sag, is straightening.',
           basis: { run: 'question', holds: { travel_m: [0.23, 0.38] } }
         },
         {
