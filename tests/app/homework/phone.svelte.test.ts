@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { ClientPhone } from '../../../src/lib/app/homework/phone.svelte';
+import { HomeworkStore } from '../../../src/lib/app/homework/homework-store';
 import { RETRY_MS } from '../../../src/lib/connection';
 
 const SHARE = 'a-share-that-is-busy';
@@ -7,9 +8,12 @@ const busy = () => Response.json({ message: 'Busy.' }, { status: 503 });
 const gone = () => Response.json({ message: 'No such homework.' }, { status: 404 });
 
 beforeEach(() => void vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] }));
-afterEach(() => {
+afterEach(async () => {
   vi.useRealTimers();
   vi.restoreAllMocks();
+  const store = await HomeworkStore.open();
+  await store.forget(SHARE);
+  store.close();
 });
 
 /** How often the homework was asked for: when it was begun, and after two waits. */

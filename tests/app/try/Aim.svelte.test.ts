@@ -30,7 +30,8 @@ test('what a missed try says to do stands beside the rod in the next one, before
     await userEvent.keyboard('{ArrowRight>}');
     await new Promise((resolve) => setTimeout(resolve, ms));
   };
-  await hold(2500);
+  // Twice the foot, at the pace of the task’s button.
+  await hold(4500);
   await userEvent.keyboard('{/ArrowRight}');
   await expect.element(page.getByText('How the marks add up'), LONG).toBeVisible();
   await expect.element(page.getByText(AIM)).not.toBeInTheDocument();
