@@ -65,7 +65,7 @@ const WANTED = {
     limit: { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }
   },
   hop: {
-    says: 'that hops it off bottom',
+    says: 'that lifts it off bottom',
     pace: 'quick',
     right: 'Right. It falls in your count, and it’s quick enough to leave bottom.',
     limit: { measure: 'peak_height_m', unknowns: 'slack and drag', ...HOPPED_M }
@@ -158,7 +158,7 @@ const OFF_PACE: Record<Want, Record<'light' | 'good' | 'heavy', string>> = {
   hop: {
     light: 'Too light for your count, and that slow it only drags.',
     good: 'It falls in your count, but swept that slow it only drags.',
-    heavy: 'Too heavy for your count, and that’s too slow for a hop.'
+    heavy: 'Too heavy for your count, and swept that slow it only drags.'
   }
 };
 
