@@ -1,10 +1,7 @@
 import { parseSetup } from '../model';
 import type { Challenge } from './challenge';
-import type { Correction } from './correction';
+import { BEAT_S, type Correction } from './correction';
 import { KEY_SPEEDS_M_S, nearestKeySpeed } from './key-speeds';
-
-/** A person counts no finer than this, s. */
-const BEAT_S = 0.5;
 
 /** The correction in the time that the task’s own button takes for it, where slower than the shortest does it too. */
 export function inButtonTime(challenge: Challenge, correction: Correction): Correction {

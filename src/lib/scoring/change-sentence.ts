@@ -1,6 +1,6 @@
 import type { Result } from '../model';
 import type { Challenge } from './challenge';
-import type { Correction } from './correction';
+import { BEAT_S, type Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
 import { ROD_BUTTONS } from './rod-buttons';
@@ -90,9 +90,6 @@ export function atOwnPace(fault: Fault, made: Result, correction: Correction): C
   if (duration_s > OWN_PACE * correction.duration_s) return correction;
   return { ...correction, duration_s, move: { ...move, duration_s } };
 }
-
-/** A person counts no finer than this, s. */
-const BEAT_S = 0.5;
 
 /** How long the correction's way takes at the pace of this hand, s, as it is counted. */
 function timeAtOwnPace(made: Result, { tipTravel_m }: Correction): number {

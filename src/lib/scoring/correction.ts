@@ -2,6 +2,9 @@ import type { Move, Result } from '../model';
 import type { Challenge } from './challenge';
 import { isOfOneTurn } from './goals';
 
+/** A person counts no finer than this, s. */
+export const BEAT_S = 0.5;
+
 /** The move that would have done it, found by running the model backwards. */
 export interface Correction {
   /** How far to move the tip, m (see tipTravel). */

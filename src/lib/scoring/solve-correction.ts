@@ -8,7 +8,7 @@ import {
   type SetupInput
 } from '../model';
 import type { Challenge } from './challenge';
-import { needsSeveralMoves, QUICK_PACE, type Correction } from './correction';
+import { BEAT_S, needsSeveralMoves, QUICK_PACE, type Correction } from './correction';
 import { travelGoalOf, type TravelGoal } from './goals';
 import type { Grade } from './grade';
 import { gradeRun } from './grader';
@@ -17,8 +17,6 @@ import { tipTravel } from './run-measures';
 import { singleMove, widestTurn } from './single-move';
 import { bandOf } from './unknowns';
 
-/** A person counts no finer than this, s. */
-const BEAT_S = 0.5;
 /** The slowest drag of the trade, about a third of a foot a second: where the search begins, m/s. */
 const SLOW_TRAVEL_M_S = 0.1;
 /** Tries at that pace and then at half of it each time, before the move is given up as impossible. */
