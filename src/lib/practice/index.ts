@@ -34,7 +34,13 @@ export { challengeOfTry, inGear } from './in-gear';
 export { measuredOf } from './measured';
 export { judgeCheck, type CheckResult } from './mastery';
 export { drillProgressOf, type DonePart, type Progress, type ScheduledTry } from './schedule';
-export { answeredToday, isTaught, questionsToday, type Question } from './questions';
+export {
+  answeredToday,
+  isTaught,
+  questionsToday,
+  type AnsweredToday,
+  type Question
+} from './questions';
 export { nextLesson } from './next-lesson';
 export { today, drillTriesOf, type Today } from './today';
 export { isToldApart, logGroups, type LogGroup, type LogSort } from './season-log';

@@ -8,13 +8,26 @@ export interface Question extends Askable {
   lesson: string;
 }
 
+/** How a day's questions have gone so far. */
+export interface AnsweredToday {
+  count: number;
+  right: number;
+  /** What can be asked again, with the seed it was asked by, in the order of the asking. */
+  missed: readonly { item: string; seed: number }[];
+}
+
 /** How the day has gone so far: what was answered before a page was opened again counts as well. */
 export function answeredToday(
   { answers }: Pick<LearnerRecord, 'answers'>,
   days: Days
-): { count: number; right: number } {
+): AnsweredToday {
   const all = answers.filter(({ at }) => days.of(at) === days.today);
-  return { count: all.length, right: all.filter(({ right }) => right).length };
+  const missed = all.filter(({ right }) => !right);
+  return {
+    count: all.length,
+    right: all.length - missed.length,
+    missed: missed.map(({ item, seed }) => ({ item, seed }))
+  };
 }
 
 /** The questions for today; new ones are about lessons that were done. */
