@@ -1,0 +1,16 @@
+import { expect, test, vi } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { page } from 'vitest/browser';
+import Question from '../../../src/lib/app/quiz/Question.svelte';
+import { itemOf } from '../../../src/lib/course/items';
+
+test('things to order may be left as they stand, and no word tells whether that is right', async () => {
+  const item = itemOf('order-paces', 7);
+  if (item.answer.form !== 'order') throw new Error('this one is to be ordered');
+  const onanswer = vi.fn();
+  await render(Question, { item, units: 'imperial', verdict: null, onanswer, onnext: () => {} });
+  const how = page.getByRole('group', { name: 'Put them in order, then press how you got it:' });
+  await how.getByRole('button', { name: 'I knew it' }).click();
+  const shown = item.answer.things.map(({ id }) => id);
+  expect(onanswer).toHaveBeenCalledExactlyOnceWith(shown, 'knew');
+});
