@@ -26,6 +26,9 @@ class Watched {
   get next() {
     return this.made.upcoming?.does ?? 'done';
   }
+  rest(ms: number) {
+    return this.go(ms, 0, 0);
+  }
   turn(to_deg: number, ms: number) {
     return this.go(ms, to_deg - this.deg, 0);
   }
@@ -55,7 +58,7 @@ describe('the steps of a task', () => {
     const afterStart = (id: string) => {
       const { made } = new Watched(taskStepsOf(challengeOf(id)), 45);
       made.look(20, 45, 0);
-      return [false, true].map((isDown) => made.next(isDown));
+      return [false, true].map((isDown) => made.next(isDown, false));
     };
     expect(afterStart('count-it-down')).toEqual([null, 'down']);
     expect(afterStart('fall-on-a-following-rod')).toEqual(['down', 'down']);
@@ -88,6 +91,49 @@ describe('the steps of a task', () => {
     expect(hand.made.isReelToCome).toBe(true);
     expect(hand.reel(0.2)).toBe('done');
     expect(hand.made.isReelToCome).toBe(false);
+  });
+
+  test('leave a pull to be done until it is about as long as asked, begun again or not', () => {
+    const hand = new Watched(taskStepsOf(challengeOf('reel-takes-slack')), 60);
+    expect(hand.turn(64, 800)).toBe('up');
+    expect(hand.rest(2000)).toBe('up');
+    // Forward again too soon: the pull is still what is missing.
+    expect(hand.turn(60, 800)).toBe('up');
+    expect(hand.turn(70, 2000)).toBe('up');
+    expect(hand.rest(500)).toBe('up');
+    expect(hand.turn(76, 1200)).toBe('down');
+    expect(hand.turn(73, 400)).toBe('down');
+    expect(hand.turn(60, 1200)).toBe('in');
+  });
+
+  test('are done with, short as they were, by who reels at last', () => {
+    const hand = new Watched(taskStepsOf(challengeOf('reel-takes-slack')), 60);
+    hand.turn(70, 2000);
+    expect(hand.turn(60, 1200)).toBe('up');
+    expect(hand.reel(0.4)).toBe('done');
+    expect(hand.made.isReelToCome).toBe(false);
+  });
+
+  test('tell by no light how far the last pull goes where the jig is out of sight', () => {
+    const begun = (isHidden: boolean) => {
+      const hand = new Watched(taskStepsOf(challengeOf('exactly-one-foot')), 60);
+      hand.turn(63, 800);
+      return hand.made.next(false, isHidden);
+    };
+    expect([false, true].map(begun)).toEqual(['up', 'done']);
+  });
+
+  test('end a short pull with the wait that comes after it, and a short hop with its turn', () => {
+    const cold = new Watched(taskStepsOf(challengeOf('cold-water')), 60);
+    cold.turn(65, 1200);
+    expect(cold.made.next(false, false)).toBe('up');
+    cold.rest(2000);
+    expect(cold.made.next(false, false)).toBe(null);
+    const hop = new Watched(taskStepsOf(challengeOf('one-hop')), 30);
+    expect(hop.turn(36, 120)).toBe('up');
+    expect(hop.turn(33, 200)).toBe('down');
+    expect(hop.turn(30, 200)).toBe('down');
+    expect(hop.turn(27, 200)).toBe('done');
   });
 
   test('count each hop after its rest, and a slow drag as one', () => {

@@ -18,6 +18,7 @@ export class NextStep {
   look(live: LiveTry, now_ms: number, isHidden: boolean): void {
     this.steps.look(now_ms, live.hand.angle_deg, live.reel.taken_m);
     live.isReelAwaited = this.steps.isReelToCome;
-    this.now = this.steps.next(!isHidden && live.events.some(({ kind }) => kind === 'bottom'));
+    const isDownInSight = !isHidden && live.events.some(({ kind }) => kind === 'bottom');
+    this.now = this.steps.next(isDownInSight, isHidden);
   }
 }

@@ -23,6 +23,10 @@ export interface TaskStep {
   readonly pace_deg_s: number;
   /** Line to be taken in or given before it is done, m; 0 for the rod. */
   readonly least_m: number;
+  /** How far the rod turns in it before it is done, degrees; 0 for the reel. */
+  readonly least_deg: number;
+  /** Whether it is over once the rod turns back or rests, short as it was: a hop, a shake. */
+  readonly isStroke: boolean;
 }
 
 /** Of water without a task; the same each time, as what differs lays the water out anew. */
@@ -34,19 +38,27 @@ export function turnsBack(steps: readonly TaskStep[]): boolean {
   return first?.does === 'up' && second?.does === 'down' && !second.isWaitedFor;
 }
 
+/** A turn of the rod is about done at this part of the way that the task's own move goes. A design value. */
+const ABOUT = 0.8;
+
+const START: TaskStep = {
+  ...{ does: 'start', isWaitedFor: false, isSnap: false, pace_deg_s: 0 },
+  ...{ least_m: 0, least_deg: 0, isStroke: false }
+};
+
 /** The steps of a task in order; none where its move has no such steps. */
 export function taskStepsOf({
   reference,
   goals
 }: Pick<Challenge, 'reference' | 'goals'>): TaskStep[] {
   const isOfPace = goals.some(({ kind }) => kind === 'hops' || kind === 'strike');
+  const isOfStrokes = goals.some(({ kind }) => kind === 'twitches' || kind === 'freed');
   const asked = goals.find((goal) => goal.kind === 'reeled');
   let isFalling = goals.some(({ kind }) => kind === 'bottom_first');
   const parts = partsOf(reference);
   const steps: TaskStep[] = [];
   let waited_s = 0;
-  if (parts.length > 0 && !doneBy(parts[0]))
-    steps.push({ does: 'start', isWaitedFor: false, isSnap: false, pace_deg_s: 0, least_m: 0 });
+  if (parts.length > 0 && !doneBy(parts[0])) steps.push(START);
   for (const part of parts) {
     const does = doneBy(part);
     if (does) {
@@ -55,6 +67,8 @@ export function taskStepsOf({
       const isWaitedFor = waited_s >= STILL_S;
       steps.push({
         ...{ does, isWaitedFor, isSnap, least_m },
+        isStroke: isSnap || isOfStrokes,
+        least_deg: ABOUT * turnOf(part),
         ...(isWaitedFor && isFalling ? { isOnceDown: true } : {}),
         pace_deg_s: paceOf(part)
       });
@@ -82,10 +96,10 @@ const SNAP_FROM_DEG_S = 30;
 
 const isQuick = (part: SequenceStep): boolean => paceOf(part) >= SNAP_FROM_DEG_S;
 
-const paceOf = (part: SequenceStep): number =>
-  part.kind === 'lift' || part.kind === 'sweep'
-    ? Math.abs(part.to_deg - part.from_deg) / part.duration_s
-    : 0;
+const turnOf = (part: SequenceStep): number =>
+  part.kind === 'lift' || part.kind === 'sweep' ? Math.abs(part.to_deg - part.from_deg) : 0;
+
+const paceOf = (part: SequenceStep): number => turnOf(part) / durationOf(part);
 
 const upwards = (steps: readonly TaskStep[]) => steps.filter(({ does }) => does === 'up');
 
@@ -116,24 +130,32 @@ const REST_MS = 300;
 
 /** Tells the strokes of a rod that goes back and forth. */
 class Strokes {
-  private direction = 0;
-  private moved_ms = 0;
+  /** Which way the last one went; 0 once the rod rests. */
+  direction = 0;
+  /** Where it began, degrees. */
+  begun_deg: number;
+  /** When it last went on. */
+  moved_ms = 0;
 
-  constructor(private from_deg: number) {}
+  constructor(private from_deg: number) {
+    this.begun_deg = from_deg;
+  }
 
-  /** Which way a stroke begins with this look; 0 for none. */
-  look(now_ms: number, deg: number): number {
+  /** Whether a stroke begins with this look. */
+  look(now_ms: number, deg: number): boolean {
     const way = deg - this.from_deg;
     if (this.direction !== 0 && way * this.direction > 0) {
       this.from_deg = deg;
       this.moved_ms = now_ms;
-      return 0;
+      return false;
     }
     if (this.direction !== 0 && now_ms - this.moved_ms >= REST_MS) this.direction = 0;
-    if (Math.abs(way) < LEAST_DEG) return 0;
+    if (Math.abs(way) < LEAST_DEG) return false;
+    this.begun_deg = this.from_deg;
     this.from_deg = deg;
     this.moved_ms = now_ms;
-    return (this.direction = Math.sign(way));
+    this.direction = Math.sign(way);
+    return true;
   }
 }
 
@@ -141,6 +163,8 @@ class Strokes {
 export class StepsMade {
   private made = 0;
   private taken_m = 0;
+  /** Where the rod was when it began the step that comes now, degrees; null until it has. */
+  private begun_deg: number | null = null;
   private readonly rod: Strokes;
 
   constructor(
@@ -155,12 +179,17 @@ export class StepsMade {
     return this.steps[this.made];
   }
 
-  /** What is to be done now; null where that is to wait, or for the learner to know. */
-  next(isDownInSight: boolean): HandStep | 'done' | null {
+  /**
+   * What is to be done now; null where that is to wait, or for the learner to know: how far the rod goes
+   * last is told by no light where the bait is out of sight.
+   */
+  next(isDownInSight: boolean, isHidden: boolean): HandStep | 'done' | null {
     const { upcoming } = this;
     if (!upcoming) return 'done';
+    const isLast = this.made === this.steps.length - 1;
+    if (isHidden && isLast && this.begun_deg !== null) return 'done';
     const isTime = !upcoming.isWaitedFor || (upcoming.isOnceDown && isDownInSight);
-    return isTime ? upcoming.does : null;
+    return isTime || this.begun_deg !== null ? upcoming.does : null;
   }
 
   /** Whether the reel still comes, now or later. */
@@ -170,22 +199,53 @@ export class StepsMade {
 
   /** Where rod and reel are now that the try has begun, often enough to miss no stroke. */
   look(now_ms: number, angle_deg: number, taken_m: number): void {
-    this.take('start');
-    const turned = this.rod.look(now_ms, angle_deg);
-    if (turned !== 0) this.take(turned > 0 ? 'up' : 'down');
+    if (this.upcoming?.does === 'start') this.made += 1;
+    const isNewStroke = this.rod.look(now_ms, angle_deg);
+    if (this.begun_deg !== null && this.isGivenUp(isNewStroke, now_ms)) this.stepOn();
+    this.lookAtRod(isNewStroke, angle_deg);
+    this.lookAtReel(taken_m);
+  }
+
+  /** Whether a turn that was begun is over, short as it is: with its stroke, or as the hand waits for the next. */
+  private isGivenUp(isNewStroke: boolean, now_ms: number): boolean {
+    const [step, next] = this.steps.slice(this.made);
+    if (step.isStroke) return isNewStroke || this.rod.direction === 0;
+    return next?.isWaitedFor === true && now_ms - this.rod.moved_ms >= STILL_S * 1000;
+  }
+
+  private lookAtRod(isNewStroke: boolean, angle_deg: number): void {
+    const { rod } = this;
+    const way = turnWayOf(this.upcoming);
+    if (way === 0) return;
+    if (isNewStroke && way === rod.direction) this.begun_deg ??= rod.begun_deg;
+    const { begun_deg, upcoming } = this;
+    if (begun_deg === null || !upcoming) return;
+    if (way * (angle_deg - begun_deg) >= upcoming.least_deg) this.stepOn();
+  }
+
+  /** Who reels has done with the rod, far as it went. */
+  private lookAtReel(taken_m: number): void {
     const { upcoming } = this;
-    if (!upcoming || upcoming.least_m === 0) this.taken_m = taken_m;
-    else if (wayOf(upcoming) * (taken_m - this.taken_m) >= upcoming.least_m) {
+    const isUnbegun = upcoming && !isOfReel(upcoming) && this.begun_deg === null;
+    const at = this.steps.findIndex((step, i) => i >= this.made && isOfReel(step));
+    if (at < 0 || isUnbegun) this.taken_m = taken_m;
+    else if (reelWayOf(this.steps[at]) * (taken_m - this.taken_m) >= this.steps[at].least_m) {
       this.taken_m = taken_m;
-      this.made += 1;
+      this.made = at;
+      this.stepOn();
     }
   }
 
-  private take(does: HandStep): void {
-    if (this.upcoming?.does === does) this.made += 1;
+  private stepOn(): void {
+    this.made += 1;
+    this.begun_deg = null;
   }
 }
 
 export const isOfReel = ({ does }: TaskStep): boolean => does === 'in' || does === 'out';
 
-const wayOf = ({ does }: TaskStep): number => (does === 'out' ? -1 : 1);
+const reelWayOf = ({ does }: TaskStep): number => (does === 'out' ? -1 : 1);
+
+/** Which way the rod turns in a step; 0 where it does not. */
+const turnWayOf = (step: TaskStep | undefined): number =>
+  step?.does === 'up' ? 1 : step?.does === 'down' ? -1 : 0;
