@@ -19,7 +19,9 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
     isWaitedFor: false,
     isSnap: false,
     pace_deg_s: 10,
-    least_m: 0
+    least_m: 0,
+    least_deg: 1,
+    isStroke: true
   });
   const steps = [step('up'), step('down')];
   await render(PracticeWater, { ...base, layout: 'screen', steps, name: 'A hop' });

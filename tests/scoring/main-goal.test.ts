@@ -77,7 +77,7 @@ test('what was made keeps its part where something else was not done at all, and
   expect(still.grade.marks).toBe(0);
 });
 
-test('what passes a hair outside is told as just over what may be off, never as more', () => {
+test('what passes a hair outside is told as a hair over what may be off, never as more', () => {
   const three = DRAGS.find(({ challenge }) => challenge.id === 'exactly-three-feet');
   if (!three) throw new Error('no such challenge');
   const told = Array.from({ length: 60 }, (_, i) => byReach(three.challenge, 0.005 * i)).flatMap(
@@ -86,7 +86,7 @@ test('what passes a hair outside is told as just over what may be off, never as 
   );
   const off = told.filter((did) => did.includes('too far'));
   expect(off.length).toBeGreaterThan(0);
-  expect(off.filter((did) => !did.includes('just over 6\u00a0in too far'))).toEqual([]);
+  expect(off.filter((did) => !did.includes('a hair over 6\u00a0in too far'))).toEqual([]);
 });
 
 test('a distance that was right is not called wrong where something else was not done', () => {

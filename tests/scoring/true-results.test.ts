@@ -111,22 +111,26 @@ describe('a result does not contradict itself', () => {
     const challenge = challengeOf([
       { kind: 'travel', target_m: 0.3048, band_m: 0.04, weight: 100 }
     ]);
-    // 9.7 in: told as 10 in.
+    // 9.7 in: as a whole number that is 10 in, and 10.4 in was asked.
     const graded = gradedAs(challenge, resultOf({ travel_m: 0.2464 }));
     const { did } = describeTry(challenge, graded, 'imperial');
-    expect(did).toContain(tied('the jig just under 10~in: 2~in too short'));
+    expect(did).toContain(tied('the jig 9¾~in: 2¼~in too short'));
   });
 
   test('a hair outside the limit is told as outside, in the sentence and beside the picture', () => {
     const challenge = challengeOf([
       { kind: 'travel', target_m: 0.3048, band_m: 0.05, weight: 100 }
     ]);
-    // 9.8 in, told as 10 in: within 2 in to who reads it.
-    const graded = gradedAs(challenge, resultOf({ travel_m: 0.2489 }));
-    const { did } = describeTry(challenge, graded, 'imperial');
-    expect(did).toContain(tied('the jig just under 10~in: just over 2~in too short'));
+    const didAt = (travel_m: number) =>
+      describeTry(challenge, gradedAs(challenge, resultOf({ travel_m })), 'imperial').did;
+    // 9.9 in, told as 10 in: within 2 in to who reads it.
+    expect(didAt(0.2515)).toContain(tied('the jig just under 10~in: a hair over 2~in too short'));
+    // What fails is told by its figure: the same words never stand beside 93 marks and 73.
+    expect(didAt(0.2489)).toContain(tied('the jig 9¾~in: 2¼~in too short'));
+    expect(didAt(0.366)).toContain(tied('the jig 1~ft~2½~in: 2½~in too far'));
     const stage = { target: { travel_m: [0.2548, 0.3548] as const }, units: 'imperial' as const };
-    expect(wayWords({ bait_m: 0.2489 }, stage)).toBe(tied('just under 10~in'));
+    expect(wayWords({ bait_m: 0.2515 }, stage)).toBe(tied('just under 10~in'));
+    expect(wayWords({ bait_m: 0.2489 }, stage)).toBe(tied('9¾~in'));
     expect(wayWords({ bait_m: 0.26 }, stage)).toBe(tied('10~in'));
   });
 

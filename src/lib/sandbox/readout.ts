@@ -1,9 +1,9 @@
 import { OFF_BOTTOM_M, isOffBottom, riseOver, TICK_S, type RunEvent, type Trace } from '$lib/model';
 import {
   CRANK_M,
-  formatBeside,
   formatLength,
   formatSpeed,
+  formatWay,
   withUnit,
   hasTurnedBack,
   type DrawnGoal,
@@ -92,8 +92,7 @@ export function wayWords(
   { bait_m }: Pick<Readout, 'bait_m'>,
   { target, units }: Pick<Backdrop, 'target' | 'units'>
 ): string {
-  const length = (m: number) => formatLength(m, units);
-  return target?.travel_m ? formatBeside(bait_m, target.travel_m, length) : length(bait_m);
+  return target?.travel_m ? formatWay(bait_m, target.travel_m, units) : formatLength(bait_m, units);
 }
 
 /**

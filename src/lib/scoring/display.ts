@@ -21,6 +21,8 @@ const NO_BREAK = '\u00a0';
 
 const INCHES_A_FOOT = 12;
 const HALF_INCH_BELOW_IN = 3;
+const QUARTERS = 4;
+const IN_WORDS = [`${NO_BREAK}ft`, `${NO_BREAK}in`] as const;
 const SIXTEENTHS = 16;
 const CM_A_M = 100;
 const GRAM_KG = 1e-3;
@@ -92,6 +94,30 @@ export function formatBeside(
   return value < low && text === format(low) ? `just under ${text}` : text;
 }
 
+/** A way beside its limits: what rounds to one that it lies outside is told finer, or else as over or under it. */
+export function formatWay(m: number, limits: readonly [number, number], units: Units): string {
+  const beside = formatBeside(m, limits, (one) => formatLength(one, units));
+  const [low, high] = limits.map((limit) => toldLength(limit, units));
+  const fine_m = fineLength(m, units);
+  const isFiner = beside !== formatLength(m, units) && (fine_m > high || fine_m < low);
+  return isFiner ? formatFine(m, units) : beside;
+}
+
+/** A length told finer than others: to a quarter of an inch, or half a centimetre. */
+export function formatFine(m: number, units: Units): string {
+  const fine_m = fineLength(m, units);
+  if (units === 'imperial')
+    return inFeet(Math.round((fine_m / INCH_M) * QUARTERS), QUARTERS, IN_WORDS);
+  return fine_m < 1
+    ? withUnit(trimmed(fine_m * CM_A_M, 1), 'cm')
+    : withUnit(trimmed(fine_m, 3), 'm');
+}
+
+function fineLength(m: number, units: Units): number {
+  const grain_m = units === 'imperial' ? INCH_M / QUARTERS : 0.5 / CM_A_M;
+  return Math.round(m / grain_m) * grain_m;
+}
+
 /** 5/8 oz, or 18 g. */
 export function formatWeight(kg: number, units: Units): string {
   if (units === 'imperial') {
@@ -137,13 +163,17 @@ function metricLength(m: number): string {
 }
 
 function feetAndInches(m: number, style: LengthStyle): string {
-  const [ft, inch] = style === 'short' ? ['′', '″'] : [`${NO_BREAK}ft`, `${NO_BREAK}in`];
   const exact = m / INCH_M;
   const halves = exact < HALF_INCH_BELOW_IN ? Math.round(exact * 2) : Math.round(exact) * 2;
-  const feet = Math.floor(halves / (2 * INCHES_A_FOOT));
-  const rest = halves - feet * 2 * INCHES_A_FOOT;
-  if (feet === 0) return `${fraction(rest, 2)}${inch}`;
-  return rest === 0 ? `${feet}${ft}` : `${feet}${ft}${NO_BREAK}${fraction(rest, 2)}${inch}`;
+  return inFeet(halves, 2, style === 'short' ? ['′', '″'] : IN_WORDS);
+}
+
+/** So many parts of an inch, in feet and inches. */
+function inFeet(parts: number, of: number, [ft, inch]: readonly [string, string]): string {
+  const feet = Math.floor(parts / (of * INCHES_A_FOOT));
+  const rest = parts - feet * of * INCHES_A_FOOT;
+  if (feet === 0) return `${fraction(rest, of)}${inch}`;
+  return rest === 0 ? `${feet}${ft}` : `${feet}${ft}${NO_BREAK}${fraction(rest, of)}${inch}`;
 }
 
 /** Beside a whole number a stroke would be read with it: 1 1/2 as eleven halves. */

@@ -3,22 +3,15 @@ import { adviceFor } from './advice';
 import { askedOf, asksCall } from './guess';
 import type { Challenge } from './challenge';
 import { SKIPPED_ALONG, skippedWords } from './contact-words';
-import {
-  formatAsked,
-  formatBeside,
-  formatLength,
-  formatTime,
-  toldLength,
-  type Units
-} from './display';
+import { formatLength, formatTime, toldLength, type Units } from './display';
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
-import { didOf, DRAGGED_M, drawnOf, isMain, missOf } from './goals';
+import { didOf, DRAGGED_M, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
-import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { hasTurnedBack, NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
+import { besideAsked, besideLimits } from './way-words';
 
 /**
  * Three short sentences: what tip and bait did, whether and where it left the bottom, what to change. Where all
@@ -144,31 +137,6 @@ function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
   const moved = `You moved the tip ${way}`;
   if (hasTurnedBack(off_m, way_m)) return `${moved}, counting both ways`;
   return plane === 'sweep' && tipMotionOf(hand).taken_m < 0 ? `${moved} toward the jig` : moved;
-}
-
-/** A way as the table has it: just under its limit, where it rounds to that and lies outside. */
-function besideLimits({ goal }: GoalGrade, way_m: number, units: Units): string {
-  const length = (m: number) => formatLength(m, units);
-  const { travel_m } = drawnOf([goal]);
-  return travel_m ? formatBeside(way_m, travel_m, length) : length(way_m);
-}
-
-/** A try at the very edge of the band, with full marks all the same, is not called wrong. */
-function besideAsked({ goal, value, met }: GoalGrade, units: Units): string {
-  if (goal.kind !== 'travel') return '';
-  const over_m = value - goal.target_m;
-  if (met === 1) {
-    const isExact = formatLength(value, units) === formatAsked(goal.target_m, units);
-    return `: on the mark${isExact ? '' : `, give or take ${formatLength(goal.band_m, units)}`}`;
-  }
-  // Both as they are told, so that the reader's sum comes out.
-  const told_m = toldLength(value, units) - toldLength(goal.target_m, units);
-  const by_m = toldLength(Math.abs(told_m === 0 ? over_m : told_m), units);
-  const band = formatLength(goal.band_m, units);
-  const by = formatLength(by_m, units);
-  // What passes is the limit and a hair.
-  const isJustOver = by === band || met * TOTAL_MARKS >= PASS_MARK;
-  return `: ${isJustOver ? `just over ${band}` : by} too ${over_m > 0 ? 'far' : 'short'}`;
 }
 
 function stonesTouched({ goals }: Grade): string {

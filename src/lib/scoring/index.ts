@@ -64,7 +64,6 @@ export {
   formatDepth,
   formatDiameter,
   formatAsked,
-  formatBeside,
   formatLength,
   formatPull,
   formatShare,
@@ -73,6 +72,7 @@ export {
   MPH_M_S,
   formatTemperature,
   formatTime,
+  formatWay,
   formatWeight,
   withUnit,
   type Units

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatBeside, formatLength } from '../display';
+import { formatLength, formatWay } from '../display';
 import { earned } from '../fading';
 import { numberIn } from '../schema-parts';
 import { travelByRod } from './bait-measures';
@@ -49,11 +49,11 @@ export const travel = goalKind({
     return earned(1 - Math.min(value / low, high / Math.max(value, low)), outside_m / goal.band_m);
   },
   words(goal, value, units) {
-    const length = (m: number) => formatLength(m, units);
+    const asked = limitsOf(goal);
     return {
       name: 'Travel',
-      asked: limitsOf(goal).map(length).join(' to '),
-      reached: formatBeside(value, limitsOf(goal), length)
+      asked: asked.map((m) => formatLength(m, units)).join(' to '),
+      reached: formatWay(value, asked, units)
     };
   },
   miss: () => '',
