@@ -12,7 +12,7 @@ import { formatShare, type GuessQuantity } from '$lib/scoring';
 
 const HOW: Record<Phase, string> = {
   seen: 'You see the jig, and you’re told how each try went.',
-  half_seen: 'The jig is hidden every other time. Call it, then look.',
+  half_seen: 'The jig is hidden every other time. Call those tries; you see half of them after.',
   unseen: 'The jig is hidden. You’re told only about a miss.',
   kept: 'The check: the jig is hidden, and you’re told nothing until the end.'
 };
@@ -46,7 +46,7 @@ function lengthText(phase: Phase): string {
   return `${partName(phase)}, ${row ? 'up to ' : ''}${minutes} minutes.${sooner}`;
 }
 
-/** "Part 2: the jig is hidden every other time. Call it, then look." */
+/** "Part 3: the jig is hidden. You’re told only about a miss." */
 export function nextPartText(phase: Phase): string {
   return `Part ${PHASES.indexOf(phase) + 1}: ${lower(HOW[phase])}`;
 }
