@@ -27,7 +27,7 @@ export { errorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
 export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler } from './ruler';
 export { biasText, rulerWords, trendText } from './ruler-words';
-export { isTold, planOf } from './feedback-plan';
+export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { callOf, guessOf, isAtStake, keptGuess } from './guess';
 export { handDrill, type HandDrill } from './hand-drill';
 export { challengeOfTry, inGear } from './in-gear';

@@ -1,4 +1,4 @@
-import { guessOf, isTold, measuredOf, type Phase } from '$lib/practice';
+import { guessOf, isTold, measuredOf, planOf, type Phase, type TryPlan } from '$lib/practice';
 import { isCallTheFix, type Challenge, type Guess } from '$lib/scoring';
 import type { RodInput } from '$lib/model';
 import { gradedNow, type TryRun } from '$lib/app/try';
@@ -9,6 +9,8 @@ export interface Shown {
   phase: Phase;
   graded: TryRun;
   isTold: boolean;
+  /** How it was made. */
+  plan: TryPlan;
   guess: Guess | null;
 }
 
@@ -28,6 +30,7 @@ export function shownOf(
       phase,
       graded,
       isTold: isToldOf(phase, n, graded),
+      plan: planOf(phase, n),
       guess: guessOf(made, challenge)
     }
   );
