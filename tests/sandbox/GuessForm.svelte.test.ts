@@ -18,8 +18,12 @@ test('called with nothing filled in, it says what is missing and no field moves;
     .element(screen.getByRole('alert'))
     .toHaveTextContent('It moved: give feet, inches or both, such as 1 ft 3 in.');
   expect(top_px()).toBeCloseTo(before_px, 1);
+  // Bright is what comes next: to call it, once there is something to call.
+  await expect.element(call).not.toHaveClass('main');
   await feet.fill('1');
+  await expect.element(call).not.toHaveClass('main');
   await screen.getByRole('radio', { name: 'stayed down' }).click();
+  await expect.element(call).toHaveClass('main');
   await call.click();
   expect(onguess).toHaveBeenCalledWith({
     kind: 'travel',

@@ -23,6 +23,7 @@ export {
   type SaidVerdict
 } from './prediction';
 export { nearestOption, saidOf } from './nearest-option';
+export { withoutRight } from './reply';
 export { checkLesson, type LessonReport } from './check';
 export { checkDrill, type DrillReport } from './check-drill';
 export { challengesOf, drills, idsOf, type Drill } from './drills';

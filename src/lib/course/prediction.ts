@@ -5,6 +5,7 @@ import { fallTime, MEASURED_BY } from './items/measured-by';
 import { MEASURE_NAMES, type MeasureName } from './items/measures';
 import type { Option, PredictQuestion, ShownRun } from './lesson';
 import { nearestOption, saidOf } from './nearest-option';
+import { withoutRight } from './reply';
 
 /** What a quantity comes to, SI. */
 type ValueOf = (measure: MeasureName) => number;
@@ -100,7 +101,7 @@ export function judgeSaid(question: PredictQuestion, said: number): SaidVerdict 
 /** To a number beside the range whose nearest option is the right one: by how much it is off. */
 function beside({ reply }: Option, of: MeasureName, off: number): string {
   const by = of === 'fall_s' ? saidSeconds(Math.round(Math.abs(off))) : saidAbout(Math.abs(off));
-  return `About ${by} too ${off > 0 ? 'much' : 'little'}. ${reply.replace(/^Right\. /, '')}`;
+  return `About ${by} too ${off > 0 ? 'much' : 'little'}. ${withoutRight(reply)}`;
 }
 
 function holds({ holds: asked }: Option, valueOf: ValueOf): boolean {

@@ -39,11 +39,6 @@ export function stepped(typed: string, { step }: SaidUnit, by: 1 | -1): string {
   return String(Number((Math.max(0, next) * step).toFixed(2)));
 }
 
-/** SI as it is said in this unit: "2½" is typed 2.5. */
-export function inUnit(value: number, { size }: SaidUnit): string {
-  return String(Number((value / size).toFixed(size === 1 ? 1 : 2)));
-}
-
 /** Most that a number can be, in its unit: more than any rod, reel or fall in a lesson gives. */
 const MOST_SI = 200;
 export const isSayable = (number: number, { size }: SaidUnit) => number * size <= MOST_SI;
