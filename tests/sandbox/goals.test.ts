@@ -36,12 +36,14 @@ describe('goals in the picture', () => {
     const target = { travel_m: [0.51, 0.69], speed_m_s: [0, 0.4] } as const;
     const of = (one: DrawnGoal, units: Units, isFromDeck = false) =>
       limitsAsked({ target: one, units, isFromDeck });
-    expect(of(target, 'imperial')).toBe(tied('Stay under 1.3~ft/s'));
-    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Stay at 0.06~m/s to 0.3~m/s'));
+    expect(of(target, 'imperial')).toBe(tied('Stay slower than 1~ft in 0.8~s'));
+    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(
+      tied('Stay at 30~cm in 1~s to 30~cm in 5~s')
+    );
     expect(of({}, 'metric')).toBeNull();
     const onBottom = { ...target, isOnBottom: true } as const;
-    expect(of(onBottom, 'imperial')).toBe(tied('Stay under 1.3~ft/s'));
-    expect(of(onBottom, 'imperial', true)).toBe(tied('Stay on bottom, under 1.3~ft/s'));
+    expect(of(onBottom, 'imperial')).toBe(tied('Stay slower than 1~ft in 0.8~s'));
+    expect(of(onBottom, 'imperial', true)).toBe(tied('Stay on bottom, slower than 1~ft in 0.8~s'));
     expect(of({ isOnBottom: true }, 'metric', true)).toBe('Stay on bottom');
     const start = { elevation_deg: 0, azimuth_deg: 0 };
     const props = {

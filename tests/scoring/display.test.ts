@@ -6,6 +6,7 @@ import {
   formatDiameter,
   formatLength,
   formatShare,
+  formatPace,
   formatSpeed,
   formatTemperature,
   formatTime,
@@ -59,6 +60,13 @@ describe('what a learner reads', () => {
     expect([formatSpeed(0.3, 'imperial'), formatSpeed(0.256, 'metric')]).toEqual(
       ['1~ft/s', '0.26~m/s'].map(tied)
     );
+    const paces = [0, 0.004, 0.06, 0.4, 5];
+    expect(paces.map((m_s) => formatPace(m_s, 'imperial'))).toEqual(
+      ['not at all', 'hardly at all', '1~ft in 5~s', '1~ft in 0.8~s', 'over 1~ft in 0.1~s'].map(
+        tied
+      )
+    );
+    expect(formatPace(0.25, 'metric')).toBe(tied('30~cm in 1.2~s'));
     expect([formatDiameter(3e-4, 'imperial'), formatDiameter(3e-4, 'metric')]).toEqual(
       ['0.012~in', '0.30~mm'].map(tied)
     );

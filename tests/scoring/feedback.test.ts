@@ -204,7 +204,7 @@ describe('what happened', () => {
 
   test('says so when it stayed down but ran', () => {
     expect(told(hands.jerked).why).toMatch(
-      /^It stayed on bottom, but its top speed was \d(\.\d)?\sft\/s; the limit is 1\.1\sft\/s\.$/
+      /^It stayed on bottom, but at its quickest it went 1\sft in 0\.\d\ss; the limit is 1\sft in 0\.9\ss\.$/
     );
   });
 

@@ -24,14 +24,14 @@ const cases: [Goal, number, string, string][] = [
   [
     { kind: 'speed', most_m_s: 0.24 },
     0.6096,
-    'Top speed at most 0.8~ft/s: 2~ft/s',
-    'Top speed at most 0.24~m/s: 0.61~m/s'
+    'Top speed no faster than 1~ft in 1.3~s: 1~ft in 0.5~s',
+    'Top speed no faster than 30~cm in 1.3~s: 30~cm in 0.5~s'
   ],
   [
     { kind: 'speed', most_m_s: 0.3 },
     0.304,
-    'Top speed at most 1~ft/s: just over 1~ft/s',
-    'Top speed at most 0.3~m/s: just over 0.3~m/s'
+    'Top speed no faster than 1~ft in 1~s: just over 1~ft in 1~s',
+    'Top speed no faster than 30~cm in 1~s: just over 30~cm in 1~s'
   ],
   [
     { kind: 'hops', count: 3, height_m: [0.1016, 0.2032] },

@@ -2,7 +2,7 @@ import { OFF_BOTTOM_M, isOffBottom, riseOver, TICK_S, type RunEvent, type Trace 
 import {
   CRANK_M,
   formatLength,
-  formatSpeed,
+  formatPace,
   formatWay,
   withUnit,
   hasTurnedBack,
@@ -111,8 +111,8 @@ export function limitsAsked({
 }
 
 function speedLimit([slow, fast]: readonly [number, number], units: Units): string {
-  const most = formatSpeed(fast, units);
-  return slow > 0 ? `at ${formatSpeed(slow, units)} to ${most}` : `under ${most}`;
+  const most = formatPace(fast, units);
+  return slow > 0 ? `at ${most} to ${formatPace(slow, units)}` : `slower than ${most}`;
 }
 
 /** A flight that ends within a tick is over at it, s. */

@@ -73,6 +73,23 @@ export function formatSpeed(m_s: number, units: Units): string {
     : withUnit(wholeFrom10(m_s / FOOT_M), 'ft/s');
 }
 
+/** The way that a hand counts a jig's pace over, m. */
+const COUNTED_M: Record<Units, number> = { imperial: FOOT_M, metric: 0.3 };
+/** Below this a hand tells tenths of a second; nobody counts less than one, or more than a minute, s. */
+const TENTHS_BELOW_S = 3;
+const TENTH_S = 0.1;
+const MINUTE_S = 60;
+
+/** A jig's pace as a hand counts it: 1 ft in 5 s, 30 cm in 1.2 s; over 1 ft in 0.1 s where it flew. */
+export function formatPace(m_s: number, units: Units): string {
+  if (m_s <= 0) return 'not at all';
+  const s = COUNTED_M[units] / m_s;
+  if (s > MINUTE_S) return 'hardly at all';
+  const told_s = s < TENTHS_BELOW_S ? Math.max(s, TENTH_S) : Math.round(s);
+  const text = `${formatLength(COUNTED_M[units], units)} in ${formatTime(told_s)}`;
+  return s < TENTH_S ? `over ${text}` : text;
+}
+
 /** International mile an hour. */
 export const MPH_M_S = 0.44704;
 

@@ -65,6 +65,7 @@ export {
   formatDiameter,
   formatAsked,
   formatLength,
+  formatPace,
   formatPull,
   formatShare,
   formatSpeed,

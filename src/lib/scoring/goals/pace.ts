@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatBeside, formatLength, formatTime, type Units } from '../display';
+import { formatBeside, formatPace, type Units } from '../display';
 import { fading } from '../fading';
 import { paceEnds } from './bait-measures';
 import { goalKind, range, weight } from './goal-kind';
@@ -7,19 +7,8 @@ import { goalKind, range, weight } from './goal-kind';
 /** Outside its range by this part of the range's near edge, a pace earns nothing. */
 const REACH_IN_EDGES = 0.5;
 
-const COUNTED_M: Record<Units, number> = { imperial: 0.3048, metric: 0.3 };
-/** Below this a hand tells tenths of a second, s. */
-const TENTHS_BELOW_S = 3;
-
-/** As a hand counts a pace: "1 ft in 5 s", "30 cm in 1.2 s". */
-function aFootIn(m_s: number, units: Units): string {
-  const s = COUNTED_M[units] / m_s;
-  const told_s = s < TENTHS_BELOW_S ? s : Math.round(s);
-  return `${formatLength(COUNTED_M[units], units)} in ${formatTime(told_s)}`;
-}
-
 const besideCounts = (value: number, [low, high]: readonly [number, number], units: Units) =>
-  value <= 0 ? 'not at all' : formatBeside(value, [low, high], (m_s) => aFootIn(m_s, units));
+  formatBeside(value, [low, high], (m_s) => formatPace(m_s, units));
 
 /**
  * The bait's pace along the bottom, m/s: its fast end where that is too fast, else its slow end where
@@ -53,15 +42,15 @@ export const pace = goalKind({
   },
   words: ({ m_s: [low, high] }, value, units) => ({
     name: 'Pace',
-    asked: `${aFootIn(high, units)} to ${aFootIn(low, units)}`,
+    asked: `${formatPace(high, units)} to ${formatPace(low, units)}`,
     reached: besideCounts(value, [low, high], units)
   }),
   miss: ({ m_s: [low, high] }, value, units) => {
     const reached = besideCounts(value, [low, high], units);
     // Its slow end, which a move that is quick on the whole may have as well.
     return value > high
-      ? `at its quickest it went ${reached}; the limit is ${aFootIn(high, units)}`
-      : `at its slowest it went ${reached}; the limit is ${aFootIn(low, units)}`;
+      ? `at its quickest it went ${reached}; the limit is ${formatPace(high, units)}`
+      : `at its slowest it went ${reached}; the limit is ${formatPace(low, units)}`;
   },
   drawn: ({ m_s }) => ({ speed_m_s: m_s }),
   advice: ({ m_s }, value) => (value > m_s[1] ? 'Go slower' : 'Keep it moving: don’t let it lag'),

@@ -116,9 +116,9 @@ const paceLimit: Generator = {
         };
       }),
       right: 'Right. It’s the longest that stays down.',
-      // As slow as SLOW_S_FT, which the boat card's counts allow; QUICK_FT_S rounded up.
+      // As slow as SLOW_FT_S, which the boat card's counts allow; QUICK_FT_S rounded up.
       explain:
-        'Feet over seconds. At this distance {6 in|15 cm} a second stays down; past {15 in|40 cm} a second nearly everything lifts.'
+        'Feet over seconds. At this distance {1 ft|30 cm} in 2 seconds stays down; quicker than {1 ft|30 cm} in ¾ second nearly everything lifts.'
     });
     // A short one that is quick and stays down is beside the point: what is said to it would be false.
     return draft && sweeps.every((one) => isSlow(one) || lifts(run(one))) ? draft : null;
