@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { nearText } from '../../src/lib/connection/reach';
 
 const network = 'Works for phones on this network only.';
-const computer = 'Works on this computer only.';
+const device = 'This link works on this device only.';
 
 test.each([
   ['http://10.0.0.7:3000/guide/task#a', network],
@@ -11,9 +11,9 @@ test.each([
   ['http://172.31.9.9/x', network],
   ['http://192.0.2.2:8123/x', network],
   ['http://lake.local:3000/x', network],
-  ['http://localhost:3000/x', computer],
-  ['http://127.0.0.1/x', computer],
-  ['http://[::1]:3000/x', computer],
+  ['http://localhost:3000/x', device],
+  ['http://127.0.0.1/x', device],
+  ['http://[::1]:3000/x', device],
   ['http://172.32.0.1/x', ''],
   ['http://192.169.7.4/x', ''],
   ['https://local.example/x', ''],

@@ -74,7 +74,7 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     await expect(sheet(page).getByRole('button', { name: 'Copy' })).toBeVisible();
     await expect(sheet(page).getByRole('img', { name: /^I wanted 1\sft\./ })).toBeVisible();
     // The test's server is this machine: whoever else is sent the link gets nowhere.
-    await expect(sheet(page).getByText('Works on this computer only.')).toBeVisible();
+    await expect(sheet(page).getByText('This link works on this device only.')).toBeVisible();
     await expect(sheet(page).getByText(/^Anyone who opens/)).toHaveCount(0);
     await sheet(page).getByRole('button', { name: 'Share' }).click();
     await expect.poll(() => shared(page)).toHaveLength(2);

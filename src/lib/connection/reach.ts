@@ -13,6 +13,6 @@ export function nearText(link: string): string {
   if (!URL.canParse(link)) return '';
   const { hostname } = new URL(link);
   const isOf = (known: readonly RegExp[]) => known.some((one) => one.test(hostname));
-  if (isOf(LOOPBACK)) return 'Works on this computer only.';
+  if (isOf(LOOPBACK)) return 'This link works on this device only.';
   return isOf(NETWORK) ? 'Works for phones on this network only.' : '';
 }
