@@ -67,7 +67,9 @@ export async function failures(place: Locator, plan: GoalPlan, how: How): Promis
     if (/ Passed /.test(verdict)) return [];
     said.push(`${verdict}, after: ${told.map(({ text }) => text).join(', ')}`);
     await place
-      .getByRole('button', { name: /^(Try again|Look at it once|Do it hidden)$/ })
+      .getByRole('button', {
+        name: /^(Try again|Try it with the jig showing|Now with the jig hidden)$/
+      })
       .press('Enter');
     await expect(place.getByRole('slider')).toBeFocused();
   }

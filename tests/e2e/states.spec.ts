@@ -84,18 +84,16 @@ test(
     await page.emulateMedia(FORCED);
     await expectOpenToAll(page, 'a wrong call with forced colors');
     // The next is in sight, and says what it is for.
-    await step.getByRole('button', { name: 'Look at it once' }).click();
+    await step.getByRole('button', { name: 'Try it with the jig showing' }).click();
     await expect(step.getByRole('dialog').getByText('Call it')).toHaveCount(0);
-    await expect(
-      step.getByText('In sight this time, to look. The hidden one counts.')
-    ).toBeVisible();
+    await expect(step.getByText('Jig showing this time. Only a hidden try counts.')).toBeVisible();
     await turnByKey(step.getByRole('slider', { name: /^Rod/ }), 10);
     // Not even a right one is told as a pass: the bright button goes to what counts.
     await expect(step.getByText('Not counted: you could see it.')).toBeVisible();
     await expectWordsClear(page, step.getByRole('dialog'), 'a try in sight');
     await expect(step.getByText('of 100')).toHaveCount(0);
     await expect(step.getByText('Nothing to change')).toHaveCount(0);
-    await expect(step.locator('.result button.main')).toHaveText('Do it hidden');
+    await expect(step.locator('.result button.main')).toHaveText('Now with the jig hidden');
     await expect(step.getByRole('button', { name: /^Next: / })).not.toHaveClass(/main/);
     await expectOpenToAll(page, 'a try in sight');
     await step.getByRole('button', { name: 'Close', exact: true }).first().click();
