@@ -46,6 +46,13 @@ function way(changes: RecordChange[] = [], best: [string, number][] = []) {
 const ids = (stations: { id: string }[]) => stations.map(({ id }) => id);
 
 describe('the way through the lesson about one foot', () => {
+  test('has what it is about behind it once something below is done, whatever was pressed', () => {
+    const isAboutDone = (...given: Parameters<typeof way>) => way(...given)[0].isDone;
+    expect(isAboutDone()).toBe(false);
+    expect(isAboutDone([predicted])).toBe(true);
+    expect(isAboutDone([], [[first, 40]])).toBe(true);
+  });
+
   test('goes from what it is about down to the field, with the result after the last challenge', () => {
     expect(ids(way())).toEqual([
       'about',

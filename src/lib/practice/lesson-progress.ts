@@ -46,10 +46,16 @@ export function lessonStations(lesson: Lesson, record: LearnerRecord, best: Best
   const shutsAfter = firstOpenQuestion === -1 ? stops.length : firstOpenQuestion;
   const isSkipped = (id: string) => progress?.skipped?.includes(id) ?? false;
   const isPast = lesson.challenges.every(({ id }) => best.has(id) || isSkipped(id));
+  /** Who answers or tries has read what it is about, with its button or without. */
+  const isUnderWay = stops.some(
+    (stop) => (isQuestion(stop) && isPredicted(stop)) || best.has(stop.id)
+  );
   return stops.map((stop, i) => ({
     ...stop,
     isOpen: i <= shutsAfter && (stop.part.kind !== 'result' || isPast),
-    isDone: isQuestion(stop) ? isPredicted(stop) : isDone(stop.part, furthest > i, best),
+    isDone: isQuestion(stop)
+      ? isPredicted(stop)
+      : isDone(stop.part, furthest > i || (i === 0 && isUnderWay), best),
     isTried: best.has(stop.id),
     isSkipped: isSkipped(stop.id)
   }));
