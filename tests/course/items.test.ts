@@ -16,7 +16,7 @@ import { SLACK_RULE, slackSum } from '../../src/lib/course/items/slack-rule';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { FOOT_M, simulate } from '../../src/lib/model';
 
-// That what is drawn is sound, `npm run check:items` shows for every seed, as a step of `npm test`.
+// That what is drawn is sound, `npm run check:items` shows for every seed, a step of `npm test` for the first.
 describe('generated questions', () => {
   test('come from at least 25 generators, each with its own name', () => {
     expect(GENERATORS.length).toBeGreaterThanOrEqual(25);

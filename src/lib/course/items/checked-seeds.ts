@@ -1,9 +1,9 @@
 import type { Random } from '../../model';
 
 /**
- * `npm run check:items`, and with it `npm test`, checks each generator's questions of the seeds from 1 to
- * this one: all that a clinic or a homework asks, where nobody can put a bad question right. More of them
- * take the tests longer, about 8 s of one core a seed. A homework has up to 20 questions about an
+ * `npm run check:items` checks each generator's questions of the seeds from 1 to this one: all that a clinic
+ * or a homework asks, where nobody can put a bad question right. That takes about 8 s of one core a seed, so
+ * `npm test` checks the first five. A homework has up to 20 questions about an
  * objective and repeats no seed among them, so fewer than 20 would make it repeat.
  */
 export const LAST_CHECKED_SEED = 20;
