@@ -50,7 +50,7 @@ const LEAST_BANDS = { length: 3, time: 2.5 } as const;
  * as what is marked on it. Short rulers have wide bands, so places far along are drawn less often, as many
  * times as bands are wider there: then none of them is right more often than another.
  */
-const LEAST_SHARE = 0.25;
+const LEAST_SHARE = 0.2;
 /** Beyond the right one a ruler goes on for this many bands at least. */
 const BANDS_BEYOND = 1.25;
 /** Rulers end at a whole one of these: half a foot, two seconds. */
