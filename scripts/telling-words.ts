@@ -9,12 +9,6 @@ const RARE = 1e-4;
 /** And off by a tenth at least: less gains nobody a mark on a sheet. A design value. */
 const MARGIN = 0.1;
 
-/** What no jig does, for a learner to know: words that only a wrong option can have, by generator. */
-const NEVER: Readonly<Record<string, RegExp>> = {
-  // As a stone falls through air: each fall through water takes longer.
-  'fall-count': /^about [1-4] seconds$/
-};
-
 /** How often an option with these words was there, and how often it was right. */
 export type Told = Record<string, { options: number; right: number }>;
 
@@ -29,10 +23,9 @@ function wordsOf(says: string): string[] {
 /** Counts of all words in the options of these questions. */
 export function toldIn(items: readonly Item[]): Told {
   const told: Told = {};
-  for (const { source, answer } of items) {
+  for (const { answer } of items) {
     if (answer.form !== 'choose') continue;
     for (const { id, says } of answer.options) {
-      if (NEVER[source]?.test(inUnits(says, 'imperial').replaceAll('\u00a0', ' '))) continue;
       for (const words of wordsOf(says)) {
         const count = (told[words] ??= { options: 0, right: 0 });
         count.options++;

@@ -16,6 +16,8 @@ interface Wanted {
   byRule?: number;
   /** What the words allow either way, where that is more than the model leaves open. */
   giveOrTake?: number;
+  /** Whether the model leaves open a share of each value, as of a fall: shorter ones then differ by less. */
+  isByShare?: boolean;
   right: string;
   explain: string;
   /** What beginners answer, as a function of the right value, dearest first. */
@@ -79,22 +81,27 @@ function begun(wanted: Wanted) {
   const { nominal: key, band: modelBand } = measured(run, measure, unknowns);
   const byRule = wanted.byRule ?? key;
   const band = Math.max(modelBand, wanted.giveOrTake ?? 0) + Math.abs(key - byRule);
+  const bandAt = (value: number) => (wanted.isByShare ? band * Math.min(1, value / key) : band);
   const draft = {
     ask,
     explain,
     evidence: { is: 'value', measure, unknowns } as const,
     cases: [{ caption, run }]
   };
-  const wrong = Number.isFinite(key) ? clearlyWrong(wanted.errors(key), [key, byRule], band) : [];
+  const wrong = Number.isFinite(key) ? clearlyWrong(wanted.errors(key), [key, byRule], bandAt) : [];
   return { key, band, draft, wrong };
 }
 
 /** Those that no reading of the unknowns and no rule makes right, and that differ from one another. */
-function clearlyWrong(errors: readonly Wrong[], right: readonly number[], band: number): Wrong[] {
+function clearlyWrong(
+  errors: readonly Wrong[],
+  right: readonly number[],
+  bandAt: (value: number) => number
+): Wrong[] {
   const kept: Wrong[] = [];
   for (const error of errors) {
     const isFar = [...right, ...kept.map(({ value }) => value)].every(
-      (other) => Math.abs(error.value - other) > band
+      (other) => Math.abs(error.value - other) > bandAt(Math.max(error.value, other))
     );
     if (error.value > 0 && isFar) kept.push(error);
   }

@@ -1,4 +1,5 @@
-import { type SetupInput } from '../../../model';
+import type { Random, SetupInput } from '../../../model';
+import type { ShownRun } from '../../lesson';
 import {
   dealt,
   drawFall,
@@ -25,51 +26,65 @@ function longest({ water, bait }: SetupInput): number {
 }
 const falling = (setup: SetupInput) => fall(setup, longest(setup));
 
-const OFF = {
-  air: {
-    times: 0.12,
-    reply: 'Far too soon: water stops it speeding up almost at once.'
-  },
-  short: {
-    times: 0.53,
-    reply: 'Too soon. Engage the reel then and it swings in on you.'
-  },
-  long: {
-    times: 2.2,
-    reply: 'It’s been sitting there half of that time. You’d miss what picked it up.'
-  },
-  over: {
-    times: 1.6,
-    reply: 'Too many. It’s down by then, and lies there while you count.'
+/** Falls that a skirt nobody knows cannot turn into one another: so many times as long, at least. A design value. */
+const TIMES_APART = 1.7;
+const PLACES = ['shortest', 'middle', 'longest'] as const;
+
+/** Why a fall is wrong that stands so many places above the right one, or below it. */
+const WHY_NOT: Readonly<Record<number, string>> = {
+  [-2]: 'Far too soon: it isn’t halfway down by then.',
+  [-1]: 'Too soon. Engage the reel then and it swings in on you.',
+  1: 'Too many. It’s down by then, and lies there while you count.',
+  2: 'It’s been sitting there most of that time. You’d miss what picked it up.'
+};
+
+/** Depths enough for over 200 different questions: short falls and long ones are few. */
+const FALL_COUNT_FT = [
+  8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 20, 22, 24, 26, 28, 30, 32, 33, 34, 35
+];
+/** Jigs drawn to find three whose falls are apart. */
+const MOST_DRAWN = 12;
+
+/** Three jigs about to fall, none nearly as long as another, shortest first; null where none were drawn. */
+function fallsApart(random: Random) {
+  const apart: (ReturnType<typeof drawFall> & { run: ShownRun; fall_s: number })[] = [];
+  for (let drawn = 0; drawn < MOST_DRAWN; drawn++) {
+    const one = drawFall(random, FALL_COUNT_FT);
+    const run = falling(one.setup);
+    const fall_s = nominalOf(run, 'fall_s');
+    const timesOf = (other: number) => Math.max(fall_s / other, other / fall_s);
+    if (apart.every((other) => timesOf(other.fall_s) >= TIMES_APART))
+      apart.push({ ...one, run, fall_s });
+    if (apart.length === PLACES.length) return apart.sort((a, b) => a.fall_s - b.fall_s);
   }
-} as const;
-/** Two wrong ones beside the right one: both below it, on both sides, or both above. */
-const AROUND = [
-  ['air', 'short'],
-  ['short', 'long'],
-  ['over', 'long']
-] as const;
+  return null;
+}
 
 const fallCount: Generator = {
   id: 'fall-count',
   kind: 'choose',
   objective: 'fall-count',
   make: (random, share) => {
-    const { setup, trailer } = drawFall(random);
-    const wrong = dealt(share, AROUND);
+    // Three jigs' falls stand to be chosen from, and each is asked about as often: no number is right by itself.
+    const falls = fallsApart(random);
+    if (falls === null) return null;
+    const at = PLACES.indexOf(dealt(share, PLACES));
+    const { setup, trailer, run, fall_s } = falls[at];
     const { depth_m } = setup.water;
-    const pace = saidFall(depth_m / nominalOf(falling(setup), 'fall_s'));
     return chooseValue({
       ask: `${saidOut(depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
       caption: 'The fall',
-      run: falling(setup),
+      run,
       measure: 'fall_s',
       unknowns: 'drag',
+      isByShare: true,
       right: 'Right. Three timed drops give you your own number.',
-      explain: `It gets to one even speed right away, this one about ${pace} a second. Weight, skirt and trailer set it.`,
-      errors: (key) =>
-        wrong.map((id) => ({ id, value: key * OFF[id].times, reply: OFF[id].reply })),
-      says: (s) => `about ${Math.max(2, Math.round(s))} seconds`
+      explain: `It gets to one even speed right away, this one about ${saidFall(depth_m / fall_s)} a second. Weight, skirt and trailer set it.`,
+      errors: () =>
+        falls.flatMap(({ fall_s: value }, i) =>
+          i === at ? [] : [{ id: PLACES[i], value, reply: WHY_NOT[i - at] }]
+        ),
+      says: (s) => `about ${Math.round(s)} seconds`
     });
   }
 };
@@ -203,48 +218,49 @@ function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
   return `${weights}, and ${trailer}: the ${isByWeight ? 'weight' : 'trailer'} wins, so it falls ${isSooner ? 'sooner' : 'later'}.`;
 }
 
+/**
+ * What falls fastest or slowest of some three, each asked for as often, so that none of them is right by
+ * itself. Between 3/8 oz with a small trailer and its neighbors no third is far enough.
+ */
+const TIED = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1]
+  .flatMap((ounces) => TIED_ON.map((trailer): Tied => ({ ounces, trailer })))
+  .filter(({ ounces, trailer }) => ounces !== 3 / 8 || trailer !== TIED_ON[0]);
+/** Light with a big trailer is slowest, heavy with a small one fastest: little to weigh up, so asked less. */
+const PLAIN_SHARE = 0.25;
+
 const trailers: Generator = {
   id: 'trailer-fall',
   kind: 'choose',
   objective: 'weight-depth',
   make: (random, share) => {
     const { setup } = drawFall(random, [14, 18, 22, 26, 30, 34]);
-    const drawn = several(random, [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1], 3).map((ounces) => ({
-      ounces,
-      trailer: pick<(typeof TIED_ON)[number]>(random, TIED_ON)
-    }));
-    const want = pick(random, ['most', 'least'] as const);
-    const idOf = ({ ounces, trailer }: (typeof drawn)[number]) =>
-      `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`;
-    const run = ({ ounces, trailer: { drag_area_m2 } }: (typeof drawn)[number]) =>
-      falling({ ...setup, bait: { mass_kg: oz(ounces), drag_area_m2 } });
+    const best = dealt(share, TIED);
+    const others = TIED.filter((one) => one !== best);
+    const drawn = [best, ...several(random, others, 2)];
+    if (new Set(drawn.map(({ ounces }) => ounces)).size < drawn.length) return null;
     if (new Set(drawn.map(({ trailer }) => trailer)).size === 1) return null;
-    const rank = dealt(share, [0, 1, 2]);
-    // Light with a big trailer is slowest, heavy with a small one fastest: nothing to weigh up.
-    const [small, big] = TIED_ON;
-    const isPlain = drawn[rank].trailer === (want === 'most' ? big : small);
-    if (isPlain && rank === (want === 'most' ? 0 : 2)) return null;
-    // The lightest, the middle one and the heaviest are each as often right.
-    const falls_s = drawn.map((one) => nominalOf(run(one), 'fall_s'));
-    const best_s = want === 'most' ? Math.max(...falls_s) : Math.min(...falls_s);
-    if (falls_s[rank] !== best_s) return null;
+    const idOf = ({ ounces, trailer }: Tied) =>
+      `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`;
+    const run = ({ ounces, trailer: { drag_area_m2 } }: Tied) =>
+      falling({ ...setup, bait: { mass_kg: oz(ounces), drag_area_m2 } });
+    const [best_s, ...rest_s] = drawn.map((one) => nominalOf(run(one), 'fall_s'));
+    const isSlowest = rest_s.every((one_s) => one_s < best_s);
+    if (!isSlowest && rest_s.some((one_s) => one_s <= best_s)) return null;
+    const isPlain = isSlowest
+      ? best.trailer === TIED_ON[1] && drawn.every(({ ounces }) => ounces >= best.ounces)
+      : best.trailer === TIED_ON[0] && drawn.every(({ ounces }) => ounces <= best.ounces);
+    if (isPlain && random() > PLAIN_SHARE) return null;
     return chooseBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, free spool, ${saidLine(setup)}. Which falls ${want === 'most' ? 'slowest' : 'fastest'}?`,
-      pick: want,
+      ask: `${saidOut(setup.water.depth_m)} of water, free spool, ${saidLine(setup)}. Which falls ${isSlowest ? 'slowest' : 'fastest'}?`,
+      pick: isSlowest ? 'most' : 'least',
       measure: 'fall_s',
       unknowns: 'drag',
-      contenders: shuffled(random, drawn).map((one) => {
-        const { ounces, trailer } = one;
-        return {
-          id: idOf(one),
-          says: `${saidWeight(oz(ounces))} with ${trailer.says}`,
-          reply: (best: string) => {
-            const right = drawn.find((other) => idOf(other) === best) ?? one;
-            return besideTheRight(one, right, want === 'most');
-          },
-          run: run(one)
-        };
-      }),
+      contenders: shuffled(random, drawn).map((one) => ({
+        id: idOf(one),
+        says: `${saidWeight(oz(one.ounces))} with ${one.trailer.says}`,
+        reply: () => besideTheRight(one, best, isSlowest),
+        run: run(one)
+      })),
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
       explain:
         // By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between.
@@ -275,7 +291,7 @@ const markFall: Generator = {
         {
           id: 'too-short',
           value: key / 3,
-          reply: OFF.short.reply
+          reply: WHY_NOT[-1]
         },
         {
           id: 'too-long',
