@@ -27,15 +27,17 @@ const cases = UNITS.flatMap((units) =>
   withTravel.map(({ challenge, goal }) => ({ id: challenge.id, units, challenge, goal }))
 );
 
-/** "2 ft 6 in" or "1.05 m", m. */
+const PARTS: Readonly<Record<string, number>> = { '¼': 0.25, '½': 0.5, '¾': 0.75 };
+
+/** "2 ft 6 in", "9¾ in" or "1.05 m", m. */
 function readLength(text: string): number {
   const one = (unit: RegExp, m: number) => {
-    const [, whole, half] = unit.exec(text.replaceAll('\u00a0', ' ')) ?? [];
-    return (Number(whole || 0) + (half ? 0.5 : 0)) * m;
+    const [, whole, part] = unit.exec(text.replaceAll('\u00a0', ' ')) ?? [];
+    return (Number(whole || 0) + (PARTS[part] ?? 0)) * m;
   };
   return (
     one(/([\d.]+)() ft/, FOOT_M) +
-    one(/(\d*)(½?) in/, INCH_M) +
+    one(/(\d*)([¼½¾]?) in/, INCH_M) +
     one(/([\d.]+)() m\b/, 1) +
     one(/([\d.]+)() cm/, 0.01)
   );

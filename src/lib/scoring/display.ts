@@ -111,12 +111,16 @@ export function formatBeside(
   return value < low && text === format(low) ? `just under ${text}` : text;
 }
 
+/** Lengths nearer to each other are one and the same, m: what rounding leaves. */
+const LEAST_M = 1e-9;
+
 /** A way beside its limits: what rounds to one that it lies outside is told finer, or else as over or under it. */
 export function formatWay(m: number, limits: readonly [number, number], units: Units): string {
   const beside = formatBeside(m, limits, (one) => formatLength(one, units));
   const [low, high] = limits.map((limit) => toldLength(limit, units));
   const fine_m = fineLength(m, units);
-  const isFiner = beside !== formatLength(m, units) && (fine_m > high || fine_m < low);
+  const isFiner =
+    beside !== formatLength(m, units) && (fine_m > high + LEAST_M || fine_m < low - LEAST_M);
   return isFiner ? formatFine(m, units) : beside;
 }
 
