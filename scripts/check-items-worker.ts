@@ -1,5 +1,8 @@
 /** One core's part of `check-items.ts`: checks whole generators, and tells of each. */
-import { faultsOf, generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
+import { generate, GENERATORS, type Generator, type Item } from '../src/lib/course/items';
+import { faultsOf } from '../src/lib/course/items/check-item';
+import { claimWords, isSaid, statedIn } from '../src/lib/course/items/claimed';
+import { QUESTION_CLAIMS } from '../src/lib/course/items/claims';
 import { inUnits } from '../src/lib/scoring';
 import { blindFaults } from './blind-picks';
 import { closeFallFaults } from './close-falls';
@@ -63,6 +66,7 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
       ...rareKeys(items),
       ...blindFaults(items),
       ...tellingFaults(told),
+      ...(seeds.length >= MANY_SEEDS ? unsaidFaults(generator, items) : []),
       ...few
     ],
     places,
@@ -70,6 +74,14 @@ function checked(generator: Generator, seeds: readonly number[]): Checked {
     seconds: Math.round((performance.now() - start) / 1000),
     told
   };
+}
+
+/** Claims that none of so many questions makes. */
+function unsaidFaults({ id }: Generator, items: readonly Item[]): string[] {
+  const stated = [...new Set(items.flatMap(statedIn))];
+  return claimWords(QUESTION_CLAIMS[id] ?? [])
+    .filter((says) => !isSaid(says, stated))
+    .map((says) => `all: it is claimed and never said: ${says}`);
 }
 
 /** The same for questions that differ in the order of their options alone. */

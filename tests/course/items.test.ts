@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  faultsOf,
   FIXED,
   GENERATORS,
   itemOf,
@@ -12,6 +11,7 @@ import {
   type MarkAnswer,
   type OrderAnswer
 } from '../../src/lib/course/items';
+import { faultsOf } from '../../src/lib/course/items/check-item';
 import { SLACK_RULE, slackSum } from '../../src/lib/course/items/slack-rule';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { FOOT_M, simulate } from '../../src/lib/model';

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { name, numberIn, text, whole } from '../scoring';
-import { MEASURE_NAMES, SIGN_NAMES } from './items/measures';
+import { basis, claim } from './basis';
+import { MEASURE_NAMES } from './items/measures';
 
 /**
  * A lesson, as its folder in lessons/ gives it. Words are short and plain; quantities stand in braces
@@ -17,45 +18,6 @@ const run = v.strictObject({
   move: v.unknown(),
   hold_s: numberIn(0, 60)
 });
-
-/**
- * What a statement rests on. `practice`: common practice, which no run decides and no source backs.
- * `published`: a value of others that the model is tested against, with where.
- * `run`: that run shows it, whatever is unknown (see `Unknowns`). `most`: of these runs the first has
- * the most, and so on. `alike`: nobody in a boat tells these runs apart by it. Runs go by the id of a demonstration, a proof or a challenge (its reference),
- * the predicted one by "question".
- */
-const unknowns = v.optional(v.picklist(['slack and drag', 'drag']));
-const measure = v.picklist(MEASURE_NAMES);
-const basis = v.union(
-  [
-    v.literal('practice'),
-    v.strictObject({ published: text }),
-    v.strictObject({
-      run: name,
-      holds: v.optional(v.record(measure, v.tuple([numberIn(-100, 100), numberIn(-100, 100)]))),
-      /** What the run can be seen to have done. */
-      sign: v.optional(v.picklist(SIGN_NAMES)),
-      unknowns,
-      /** Guides see it otherwise, or disagree: the words say both. */
-      disputed: v.optional(v.literal(true))
-    }),
-    v.strictObject({
-      most: measure,
-      of: v.pipe(v.array(name), v.minLength(2, 'must name two runs')),
-      /** So many times as much as the second has the first, at least and at most. */
-      times: v.optional(v.tuple([numberIn(0, 100), numberIn(0, 100)])),
-      unknowns,
-      disputed: v.optional(v.literal(true))
-    }),
-    v.strictObject({
-      alike: measure,
-      of: v.pipe(v.array(name), v.minLength(2, 'must name two runs')),
-      unknowns
-    })
-  ],
-  'must be "practice", what is published, a run with what holds of it, or the runs that have the most'
-);
 
 /** Lowest and highest, in the quantity's unit. An option holds when all that it names lie between. */
 const range = v.pipe(
@@ -155,7 +117,7 @@ export const lessonSchema = v.strictObject({
   objectives: words,
   leaves_out: words,
   /** What the lesson states, in its own words, and what each rests on. */
-  claims: v.array(v.strictObject({ says: v.union([text, words]), basis })),
+  claims: v.array(claim),
   /** Sentences that set a task's water or ask for a move, word for word: they state nothing. */
   sets_up: v.optional(words),
   /** Runs that are not shown and stand behind a claim. */

@@ -1,6 +1,7 @@
 import type * as v from 'valibot';
 import type { Move, RodAngles, SetupInput } from '../model';
 import type { Challenge } from '../scoring';
+import type { Basis } from './basis';
 import type { lessonSchema } from './lesson-schema';
 
 type Parsed = v.InferOutput<typeof lessonSchema>;
@@ -47,8 +48,6 @@ export interface Demo {
   caption: string;
   run: ShownRun;
 }
-
-export type Basis = Parsed['claims'][number]['basis'];
 
 /** One sentence, or a part of one, and what it rests on. */
 export interface Claim {

@@ -6,7 +6,7 @@ import { areFarApart, isAbove, measured, shownScenarioOf, timesFaults } from './
 import { liftsAlike, onlyWithin } from './limits-item';
 import { onlyScaled } from './scaled-item';
 import { isDrawnAlone } from './drawn-item';
-import { markFaults, markedIn, repliesOf } from './marked-sentence';
+import { claimedFaults, repliesOf } from './claimed';
 import { isCertainSign } from './sign';
 import { tipFaults } from './tip-said';
 
@@ -24,10 +24,7 @@ export function faultsOf(item: Item): string[] {
     ...wordFaults(item),
     ...answerFaults(item),
     ...evidenceFaults(item),
-    ...markFaults(item),
-    ...markedIn(item.source).flatMap(({ source, cases }) =>
-      evidenceFaults({ ...item, evidence: source, cases: [...cases] })
-    ),
+    ...claimedFaults(item),
     ...tipFaults(item)
   ];
 }

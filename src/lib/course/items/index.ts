@@ -1,6 +1,5 @@
 /** Questions: generated ones, whose keys the model computes, and fixed ones. */
 export { isAsked, itemOf, lessonOf, optionsOf, questionsAbout, SOURCES, type Source } from './bank';
-export { faultsOf } from './check-item';
 export { CHECKED_SEEDS, drawCheckedSeed, LAST_CHECKED_SEED } from './checked-seeds';
 export { askedBy, COVERAGE } from './coverage';
 export { FIXED } from './fixed';

@@ -175,7 +175,7 @@ export const choices = [
     'You pick up a softer rod. What changes most?',
     [
       ['quick hops: they don’t go as high', 'Right. The tip gives while the line loads.'],
-      ['slow drags: they don’t go as far', 'A slow drag changes by hardly an inch.'],
+      ['slow drags: they don’t go as far', 'A slow drag comes out alike.'],
       ['feel: each rock knocks harder', 'A soft tip soaks up knocks, too.']
     ],
     'On a slow move the tip loads once and then follows your hand.',

@@ -70,7 +70,7 @@ export const retrieves = [
     'Long cast. Why does a late hour of lift move the jig more than the first?',
     [
       ['the tip now moves straight back from it', 'Right. Down low it moves across the line.'],
-      ['the rod bends less once it is upright', 'It bends about as much up there as down low.'],
+      ['the rod bends less once it is upright', 'A slow lift hardly bends it, up there or down low.'],
       [
         'there is less line left in the water',
         'Nearly all of it is still out, and pulls as before.'
@@ -167,14 +167,14 @@ export const retrieves = [
     'slack',
     'What does slack do to a quick pull up?',
     [
-      ['takes the start, so the jig hardly rises', 'Right. Slack costs a quick pull most.'],
+      ['takes the start, so the jig rises less', 'Right. Only what’s left of the pull lifts it.'],
       [
         'frees the jig, so it rises higher',
         'Slack line can’t pull, and the jig needs the whole lift.'
       ],
       ['just delays it: it rises as high', 'The fast part of your pull went into slack.']
     ],
-    'A quick pull is over before slack is out. {2 ft|60 cm} of it can leave the jig where it was.',
+    'Slack comes out first, and a quick pull is short. Reel down before you hop.',
     ['hop', 'slack hop'],
     { most: 'peak_height_m' }
   ),

@@ -24,7 +24,7 @@ const engagedFall: ShownRun = {
 /** A jig that pushes so much water aside, m², falls so deep. */
 const falling = (drag_area_m2: number, depth_m: number) =>
   fall({ ...water, water: { ...water.water, depth_m }, bait: { ...water.bait, drag_area_m2 } }, 45);
-const SHOWN = {
+export const SHOWN = {
   'slow drag': shownDrag(water, ft(2), 4),
   'fast drag': shownDrag(water, ft(2), 0.4),
   'slack drag': shownDrag(slack, ft(2), 4),

@@ -35,7 +35,7 @@ const pacesByHeight: Generator = {
         })),
       right: 'Right. You weighed how quick against how long.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
-      other: 'First ask which are quick enough to leave bottom. Among those the longer lift wins.',
+      other: 'First ask which are quick enough to leave bottom. Then weigh pace against length.',
       explain:
         'Two lifts as long: the quicker one goes higher. In the same time: the longer one, its tip is quicker, too.'
     });
