@@ -144,6 +144,15 @@ describe('a boat card', () => {
     }
   });
 
+  test('over gravel says how its drags change, and in wind what the line does', () => {
+    const notes = (water: Partial<BoatCard>) =>
+      cardSections({ ...card, rows: ['moves', 'limits'], ...water }).map(({ note }) => note);
+    const [moves, limits] = notes({ bottom: 'gravel', wind: 'breeze' });
+    expect(moves).toContain('Wind bellies the line: tip down, reel down, then move.');
+    expect(limits).toContain('Over gravel: shorter, slower, and it ticks.');
+    expect(notes({ bottom: 'sand', wind: 'calm' }).join(' ')).not.toMatch(/bellies|Over /);
+  });
+
   test('says once what is never done with a snag', () => {
     const said = (rows: BoatCard['rows']) =>
       words({ ...card, rows })
@@ -163,7 +172,10 @@ describe('a boat card', () => {
     // As the page makes it: seven moves, nine depths, gear that was tested.
     const many = <T>(one: T[], count: number): T[] => Array(count).fill(one.at(-1));
     const full = { ...card, moves: many(card.moves, 7), falls: many(card.falls, 9), isOwn: true };
-    expect(beyondA6(cardSections({ ...full, rows: [...ROWS_OF.a6] }))).toEqual([]);
+    for (const bottom of ['sand', 'gravel', 'boulders'] as const) {
+      const rows = [...ROWS_OF.a6];
+      expect(beyondA6(cardSections({ ...full, bottom, wind: 'strong', rows }))).toEqual([]);
+    }
     const few = all.filter(({ row }) => ['limits', 'hand', 'snag'].includes(row));
     expect(beyondA6(few)).toEqual([]);
   });

@@ -2,10 +2,10 @@ import type { CardRow } from '$lib/wire';
 import type { CardSection } from './sections';
 
 /** Lines of print that an A6 sheet has beside the card's head and its code, counted on the sheet itself. */
-const ROOM_LINES = 36;
+const ROOM_LINES = 38;
 /** Letters to a line of it; a heading with the space around it, a ruled row, in lines. */
 const LETTERS = 84;
-const HEADING_LINES = 2.2;
+const HEADING_LINES = 1.9;
 const ROW_LINES = 1.25;
 /** Parts that are set side by side there, so many to a row. */
 const ABREAST: Partial<Record<CardRow, number>> = { falls: 4, hand: 3 };

@@ -3,7 +3,7 @@ import { cautions, snagCaution } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
 import { liftText } from '$lib/course/guides-see';
 import { HOP_SAYS, ownCount } from '$lib/course/plan';
-import { windText } from '$lib/app/gear';
+import { overGround, windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
 import { INCH_M, isOffBottom } from '$lib/model';
 import { aimFor } from '$lib/practice';
@@ -44,11 +44,13 @@ const OWN_LEAVES = ' ± is what your own tests leave open.';
 /** Of drags alone: a lift has a range. */
 const leftOpen = (bottom: BoatCard['bottom'], isOwn: boolean, units: Units) =>
   isDragged(bottom) ? inUnits(isOwn ? OWN_LEAVES : LEFT_OPEN, units) : '';
+/** Common practice, no source: a lesson’s drag in wind begins so. */
+const BELLY = ' Wind bellies the line: tip down, reel down, then move.';
 /** No hand stops a tip nearer than this, m: common practice, no source. */
 const LEAST_GIVE_M: Record<Units, number> = { imperial: INCH_M, metric: 0.02 };
 
 const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | null> = {
-  moves: ({ moves, depths_m, out_m, bottom, isOwn, units }) => ({
+  moves: ({ moves, depths_m, out_m, bottom, wind, isOwn, units }) => ({
     title: 'Rod to jig',
     asks: 'How far does it go?',
     table: {
@@ -60,7 +62,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
           ...[0, 1].map((i) => cameText(one, i, units, swingsIn(moves)))
         ])
     },
-    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, a third of the cast fished.${leftOpen(bottom, isOwn, units)}${liftNote(moves)}`
+    note: `Jig ${formatDepth(workedAt_m(out_m), units)} out, a third of the cast fished.${leftOpen(bottom, isOwn, units)}${liftNote(moves)}${wind === 'calm' ? '' : BELLY}`
   }),
   // In grass and brush a drag balls up or hangs, at any count.
   limits: ({ limits, depths_m, isOwn, bottom, units }) =>
@@ -75,7 +77,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
               ...limits.count_s.map((row) => countText(row[i], limits.tip_m, units))
             ])
           },
-          note: `No quicker than this, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''}`
+          note: `No quicker than this, or it may leave the bottom.${isOwn ? OWN_COUNTS : ''} ${overGround(bottom)}`.trimEnd()
         }
       : null,
   falls: ({ falls, units }) => ({

@@ -10,7 +10,7 @@ export {
 } from './day-water';
 export { inLevelWater, inWater, waterIn } from './water-now';
 export { default as WaterField } from './WaterField.svelte';
-export { CHART_BEDS } from './weight-water';
+export { overGround } from './over-ground';
 export { outfitText, UNKNOWN_SAYS, UNKNOWN_TITLES, unknownText } from './outfit-words';
 export { written } from './written';
 export { default as WeightChart } from './WeightChartLater.svelte';

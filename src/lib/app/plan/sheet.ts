@@ -1,4 +1,3 @@
-import { CHART_BEDS } from '$lib/app/gear';
 import { findLesson, allLessons, isDragged, type Retrieve } from '$lib/course';
 import {
   castsIn,
@@ -202,13 +201,6 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
       .join(' ')
   };
 }
-
-/** What the model leaves out of this bottom; empty for one that is as it runs it, and where nobody drags. */
-export function leftOutWords({ ground }: PlanAsked): string {
-  const isLeftOut = isDragged(ground) && !LEVEL_BEDS.has(ground);
-  return isLeftOut ? `Drag times are for smooth bottom: go slower over ${ground}.` : '';
-}
-const LEVEL_BEDS: ReadonlySet<string> = new Set(CHART_BEDS);
 
 /** "60 to 75 °F: look at first drops, humps, rock. Waits of 2 to 10 seconds.": the retrieves have their own list. */
 export function seasonWords({ asked, on, units }: Pick<DayPlan, 'asked' | 'on' | 'units'>): string {
