@@ -52,8 +52,8 @@ export default [
   {
     id: 'they-wake',
     title: 'They wake up',
-    ask: '{55 °F|13 °C} by ten, and fish are on the move. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
-    setup: deeperWith({ temperature_C: 13, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+    ask: 'Late morning: fish on your graph chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
+    setup: deeperWith({ temperature_C: 10, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,
