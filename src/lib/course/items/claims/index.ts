@@ -8,7 +8,7 @@ import { lifts } from './lifts';
 import { felt } from './felt';
 import type { QuestionClaims } from './claim';
 
-export type { QuestionClaim } from './claim';
+export type { QuestionClaim, QuestionClaims } from './claim';
 
 /** What questions state beside common practice, and what each sentence rests on. No page needs them. */
 export const QUESTION_CLAIMS: QuestionClaims = {
