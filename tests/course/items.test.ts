@@ -85,7 +85,7 @@ describe('generated questions', () => {
   test('with a wrong answer inside the model’s band are found out', () => {
     const stop = itemOf('mark-drag', 2);
     const { key, band, ...rest } = stop.answer as MarkAnswer;
-    const errors = [{ id: 'close', reply: 'So close nobody can tell.', value: key + band / 2 }];
+    const errors = [{ id: 'close', reply: 'It doesn’t glide on.', value: key + band / 2 }];
     expect(faultsOf({ ...stop, answer: { ...rest, key, band, errors } })).toEqual([
       'error close is within the band'
     ]);

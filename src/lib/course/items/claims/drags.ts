@@ -59,7 +59,7 @@ export const drags: QuestionClaims = {
       'and that’s longer',
       'is too quick: the jig comes off bottom',
       'It’s the longest that stays down.',
-      'At this distance # a second stays down; past # a second nearly everything lifts.'
+      'At this distance # in # seconds stays down; quicker than # in # second nearly everything lifts.'
     ),
     on('practice', 'Feet over seconds.')
   ],

@@ -12,17 +12,13 @@ export const falls: QuestionClaims = {
   'fall-count': [
     on(SWINGS_IN, 'Engage the reel then and it swings in on you.'),
     on('practice', 'Three timed drops give you your own number.', 'You’d miss what picked it up.'),
-    on(
-      DEPTH_TIMES,
-      'It gets to one even speed right away',
-      'water stops it speeding up almost at once'
-    ),
+    on(DEPTH_TIMES, 'It gets to one even speed right away'),
     on(
       'answer',
       'this one about # a second',
-      'Far too soon',
+      'Far too soon: it isn’t halfway down by then.',
       'Too soon.',
-      'It’s been sitting there half of that time.',
+      'It’s been sitting there most of that time.',
       'Too many.',
       'It’s down by then, and lies there while you count.'
     ),

@@ -70,7 +70,10 @@ export const retrieves = [
     'Long cast. Why does a late hour of lift move the jig more than the first?',
     [
       ['the tip now moves straight back from it', 'Right. Down low it moves across the line.'],
-      ['the rod bends less once it is upright', 'A slow lift hardly bends it, up there or down low.'],
+      [
+        'the rod bends less once it is upright',
+        'A slow lift hardly bends it, up there or down low.'
+      ],
       [
         'there is less line left in the water',
         'Nearly all of it is still out, and pulls as before.'
