@@ -59,6 +59,19 @@ describe('a choice for the day', () => {
     for (const { depth_m } of days) expect(depth_m).toBeGreaterThan(6);
   });
 
+  test('offers a swim every day, right for fish well up, among five at most', () => {
+    for (const day of days) {
+      const offered = choicesOn(day).map(({ id }) => id);
+      expect(offered).toContain('swim');
+      expect(offered.length).toBeLessThanOrEqual(5);
+      expect(day.best === 'swim').toBe(/well up off bottom/.test(day.says));
+    }
+    const { travel_m, peak_height_m } = figuresOn(1).swim;
+    expect(peak_height_m).toBeGreaterThan(0.3);
+    expect(peak_height_m).toBeLessThan(1.3);
+    expect(travel_m).toBeGreaterThan(6);
+  });
+
   test('tells what a stroke does in whole feet', () => {
     expect(dayLength(4.7, 'imperial').replace('\u00a0', ' ')).toBe('15 ft');
     expect(dayLength(0.41, 'imperial').replaceAll('\u00a0', ' ')).toBe('1 ft 4 in');
@@ -83,8 +96,8 @@ describe('a choice for the day', () => {
         DAY_RETRIEVES.filter((retrieve) => bearsOut(reason, figures[retrieve]));
       expect(heldBy('near')).toEqual(['drag', 'drag-hop', 'shake']);
       expect(heldBy('down')).toEqual(['drag', 'shake']);
-      expect(heldBy('rises')).toEqual(['drag-hop', 'strokes']);
-      expect(heldBy('covers')).toEqual(['strokes']);
+      expect(heldBy('rises')).toEqual(['drag-hop', 'strokes', 'swim']);
+      expect(heldBy('covers')).toEqual(['strokes', 'swim']);
     }
   );
 

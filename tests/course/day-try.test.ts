@@ -34,7 +34,8 @@ describe('the retrieve picked for a day', () => {
     drag: ['near', 'down'],
     'drag-hop': ['near', 'rises'],
     strokes: ['rises', 'covers'],
-    shake: ['near', 'down']
+    shake: ['near', 'down'],
+    swim: ['rises', 'covers']
   };
   test.each(tries)('does what defends it: $challenge.id', ({ retrieve, challenge }) => {
     const { result } = onScreen(challenge, challenge.reference);

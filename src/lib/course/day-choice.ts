@@ -5,7 +5,7 @@ import { saidOut } from './items/said';
 import { waterWith } from './lessons/fathomley';
 import { lowRun, uprightRun } from './lessons/runs';
 import type { ShownRun } from './lesson';
-import { inTurn, lift, pause, reel, sweep, times } from './retrieves/moves';
+import { inTurn, lift, pause, reel, sweep, swum, times } from './retrieves/moves';
 import { seasonRowAt } from './season-map';
 
 /** What can be done with a day; all but moving is a retrieve that the model runs. */
@@ -14,7 +14,8 @@ export const DAY_CHOICES = [
   { id: 'drag', says: 'Short, slow drags, long waits' },
   { id: 'drag-hop', says: 'Drags with a short hop' },
   { id: 'strokes', says: 'Strokes, short waits' },
-  { id: 'shake', says: 'Shake in place, longer waits' }
+  { id: 'shake', says: 'Shake in place, longer waits' },
+  { id: 'swim', says: 'Swim it off bottom, no waits' }
 ] as const;
 export type DayChoice = (typeof DAY_CHOICES)[number]['id'];
 export type DayRetrieve = Exclude<DayChoice, 'move'>;
@@ -26,7 +27,7 @@ export type DayRetrieve = Exclude<DayChoice, 'move'>;
 export const DAY_REASONS = [
   { id: 'near', says: 'It stays close to one spot' },
   { id: 'down', says: 'It never leaves bottom' },
-  { id: 'rises', says: 'It rises and falls' },
+  { id: 'rises', says: 'It comes up off bottom' },
   { id: 'covers', says: 'It covers more bottom' },
   { id: 'empty', says: 'There’s no fish here' }
 ] as const;
@@ -55,8 +56,9 @@ const SIGNS: readonly Pick<Day, 'says' | 'best' | 'why' | 'counts' | 'asGood'>[]
   },
   {
     says: 'A school chasing bait, well up off bottom.',
-    best: 'strokes',
-    why: 'Fish on the chase go for what rises and falls. Swimming it at their height works too.',
+    best: 'swim',
+    asGood: 'strokes',
+    why: 'Fish well up want it at their height. Strokes reach them, too.',
     counts: ['rises']
   }
 ];
@@ -89,9 +91,13 @@ export interface Day {
   highest_m?: number;
 }
 
-/** What can be done on this day: before the first cast nobody knows that a spot is empty. */
+/**
+ * What can be done on this day: before the first cast nobody knows that a spot is empty, and once fish have
+ * shown what they do a drag with a short hop is in between.
+ */
 export function choicesOn({ says, asGood }: Day): readonly (typeof DAY_CHOICES)[number][] {
-  return DAY_CHOICES.filter(({ id }) => id !== asGood && !(says === NO_SIGN && id === 'move'));
+  const leftOut = says === NO_SIGN ? 'move' : 'drag-hop';
+  return DAY_CHOICES.filter(({ id }) => id !== asGood && id !== leftOut);
 }
 
 export function reasonsOn({ says }: Day): readonly (typeof DAY_REASONS)[number][] {
@@ -109,6 +115,9 @@ export function dayOf(n: number): Day {
   }
   return { degF: pick(random, SIGN_DAYS_F), depth_m, ...pick(random, SIGNS) };
 }
+
+/** A swim goes so far that one begun with the others would end under the boat, m. */
+const SWUM_FROM_M = ft(95);
 
 /** The retrieve in this water for about fifteen seconds. */
 function dayRun({ degF, depth_m }: Day, retrieve: DayRetrieve): ShownRun {
@@ -142,10 +151,17 @@ function dayRun({ degF, depth_m }: Day, retrieve: DayRetrieve): ShownRun {
         inTurn(...times(5, lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.3)), pause(10)),
         1
       );
+    case 'swim':
+      return uprightRun(
+        { ...water, start: { ...water.start, bait_x_m: SWUM_FROM_M } },
+        20,
+        swum(7.8, 0.7),
+        0
+      );
   }
 }
 
-export const DAY_RETRIEVES = ['drag', 'drag-hop', 'strokes', 'shake'] as const;
+export const DAY_RETRIEVES = ['drag', 'drag-hop', 'strokes', 'shake', 'swim'] as const;
 
 /** Every retrieve in this day's water, as the model takes it; in the order of `DAY_RETRIEVES`. */
 export function dayScenarios(day: Day): ScenarioInput[] {

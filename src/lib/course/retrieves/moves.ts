@@ -42,6 +42,18 @@ export const lowToTheSide: RodAngles = { elevation_deg: 0, azimuth_deg: 60 };
 /** The rod in the upright plane. */
 export const upright = (elevation_deg: number): RodAngles => ({ elevation_deg, azimuth_deg: 0 });
 
+/** The first cranks of a swim, m of line, get it up while the rod still stands low, a little quicker, m/s. */
+const FIRST_CRANKS_M = 2;
+const QUICKER_M_S = 0.09;
+
+/** Lifted off bottom, then so much line, m, reeled at an even pace, m/s. */
+export const swum = (line_m: number, pace_m_s: number): Move =>
+  inTurn(
+    lift(20, 60, 0.7),
+    reel(FIRST_CRANKS_M, FIRST_CRANKS_M / (pace_m_s + QUICKER_M_S)),
+    reel(line_m, line_m / pace_m_s)
+  );
+
 /** How high a jig is swum, m, and as it is said: common practice, no source. */
 export const SWUM_UP_M = [0.1524, 0.9144] as const;
 export const SWUM_UP = '{6 in to 3 ft|15 to 90 cm}';
