@@ -1,5 +1,6 @@
 import {
   clockHourToDeg,
+  OUNCE_KG,
   ROD_RATE_HZ,
   type Move,
   type SequenceStep,
@@ -117,6 +118,12 @@ function evenly(t_s: number, duration_s: number): number {
 /** The bait falls from the surface on a free spool, the rod held. */
 export function fall(setup: SetupInput, hold_s: number): ShownRun {
   return fromSplash(setup, 'free', hold_s);
+}
+
+/** As `fall`, for longer than any such jig falls through this depth on any of the lines: an ounce needs 2 s a metre. */
+export function fallToBottom(setup: SetupInput): ShownRun {
+  const ounces = setup.bait.mass_kg / OUNCE_KG;
+  return fall(setup, 3 + (2.6 * setup.water.depth_m) / Math.sqrt(ounces));
 }
 
 /** The reel is engaged at the splash: the bait swings down on a tight line, the rod held. */

@@ -1,171 +1,9 @@
-import type { Random, SetupInput } from '../../../model';
-import type { ShownRun } from '../../lesson';
-import {
-  dealt,
-  drawFall,
-  ft,
-  oz,
-  pick,
-  saidLine,
-  several,
-  shuffled,
-  TIED_ON,
-  isFished
-} from '../draw';
+import { dealt, drawFall, ft, oz, saidLine, several, shuffled, TIED_ON, isFished } from '../draw';
 import type { Generator } from '../generator';
-import { fall } from '../moves';
+import { fallToBottom } from '../moves';
 import { nominalOf } from '../measure';
 import { chooseBy, orderBy } from '../rank-item';
-import { saidFall, saidOut, saidWeight } from '../said';
-import { chooseScaled } from '../scaled-item';
-import { chooseValue, markValue } from '../value-item';
-
-/** Longer than any fall of such a jig through this depth on any of the lines, s: an ounce needs 2 s a metre. */
-function longest({ water, bait }: SetupInput): number {
-  return 3 + (2.6 * water.depth_m) / Math.sqrt(bait.mass_kg / oz(1));
-}
-const falling = (setup: SetupInput) => fall(setup, longest(setup));
-
-/** Falls that a skirt nobody knows cannot turn into one another: so many times as long, at least. A design value. */
-const TIMES_APART = 1.7;
-const PLACES = ['shortest', 'middle', 'longest'] as const;
-
-/** Why a fall is wrong that stands so many places above the right one, or below it. */
-const WHY_NOT: Readonly<Record<number, string>> = {
-  [-2]: 'Far too soon: it isn’t halfway down by then.',
-  [-1]: 'Too soon. Engage the reel then and it swings in on you.',
-  1: 'Too many. It’s down by then, and lies there while you count.',
-  2: 'It’s been sitting there most of that time. You’d miss what picked it up.'
-};
-
-/** Depths enough for over 200 different questions: short falls and long ones are few. */
-const FALL_COUNT_FT = [
-  8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 20, 22, 24, 26, 28, 30, 32, 33, 34, 35
-];
-/** Jigs drawn to find three whose falls are apart. */
-const MOST_DRAWN = 12;
-
-/** Three jigs about to fall, none nearly as long as another, shortest first; null where none were drawn. */
-function fallsApart(random: Random) {
-  const apart: (ReturnType<typeof drawFall> & { run: ShownRun; fall_s: number })[] = [];
-  for (let drawn = 0; drawn < MOST_DRAWN; drawn++) {
-    const one = drawFall(random, FALL_COUNT_FT);
-    const run = falling(one.setup);
-    const fall_s = nominalOf(run, 'fall_s');
-    const timesOf = (other: number) => Math.max(fall_s / other, other / fall_s);
-    if (apart.every((other) => timesOf(other.fall_s) >= TIMES_APART))
-      apart.push({ ...one, run, fall_s });
-    if (apart.length === PLACES.length) return apart.sort((a, b) => a.fall_s - b.fall_s);
-  }
-  return null;
-}
-
-const fallCount: Generator = {
-  id: 'fall-count',
-  kind: 'choose',
-  objective: 'fall-count',
-  make: (random, share) => {
-    // Three jigs' falls stand to be chosen from, and each is asked about as often: no number is right by itself.
-    const falls = fallsApart(random);
-    if (falls === null) return null;
-    const at = PLACES.indexOf(dealt(share, PLACES));
-    const { setup, trailer, run, fall_s } = falls[at];
-    const { depth_m } = setup.water;
-    return chooseValue({
-      ask: `${saidOut(depth_m)} of water, free spool. A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}. About how long is the fall?`,
-      caption: 'The fall',
-      run,
-      measure: 'fall_s',
-      unknowns: 'drag',
-      isByShare: true,
-      right: 'Right. Three timed drops give you your own number.',
-      explain: `It gets to one even speed right away, this one about ${saidFall(depth_m / fall_s)} a second. Weight, skirt and trailer set it.`,
-      errors: () =>
-        falls.flatMap(({ fall_s: value }, i) =>
-          i === at ? [] : [{ id: PLACES[i], value, reply: WHY_NOT[i - at] }]
-        ),
-      says: (s) => `about ${Math.round(s)} seconds`
-    });
-  }
-};
-
-/** What was timed: a usual depth of water near the ramp, ft. */
-const KNOWN_FT = [8, 10, 12, 15];
-const DEEPER = [1.5, 1.75, 2, 2.5] as const;
-const TIMES_SAID = { 1.5: '1½ times', 1.75: '1¾ times', 2: 'twice', 2.5: '2½ times' } as const;
-
-const countToDepth: Generator = {
-  id: 'count-to-depth',
-  kind: 'choose',
-  objective: 'fall-count',
-  make: (random, share) => {
-    const { setup, trailer, feet } = drawFall(random, KNOWN_FT);
-    const times = pick(random, DEEPER);
-    const there = Math.round(feet * times);
-    const run = (deep: number) =>
-      falling({ ...setup, water: { ...setup.water, depth_m: ft(deep) } });
-    const count = (deep: number) => Math.round(nominalOf(run(deep), 'fall_s'));
-    const known = count(feet);
-    const now = count(there);
-    // A light jig that is not down within the longest fall that is shown has no count.
-    if (!Number.isFinite(known) || !Number.isFinite(now)) return null;
-    // Where it falls a foot a second, the count itself is the depth, and nothing has to be worked out.
-    if (Math.abs(there - now) <= 1) return null;
-    // Whoever does the sum gets the depth that is right, to half a foot.
-    if (Math.abs((feet * now) / known - there) > 0.5) return null;
-    const atPace = (deep: number, a_second: number) =>
-      `Too ${deep > there ? 'deep' : 'shallow'}: that gives the ${now - known} extra seconds ${saidFall(ft(a_second))} each. Yours falls about ${saidFall(ft(feet / known))} a second.`;
-    const options = [
-      { deep: there, reply: 'Right. Same jig, same line, same speed.' },
-      // Where it falls about as fast as that, the reply would gainsay itself.
-      ...[1, 2]
-        .filter((pace) => Math.round((4 * feet) / known) !== 4 * pace)
-        .map((pace) => feet + pace * (now - known))
-        .map((deep) => ({ deep, reply: atPace(deep, (deep - feet) / (now - known)) })),
-      {
-        deep: Math.round(there * 1.7),
-        reply: 'Too deep: you’d still be counting.'
-      },
-      {
-        deep: Math.round(there * 1.35),
-        reply: 'A bit too deep: that takes a longer count.'
-      },
-      {
-        deep: Math.round(there * 0.7),
-        reply: 'Too shallow: it would have been down sooner.'
-      },
-      { deep: feet, reply: 'That’s the depth you timed, and this count ran longer.' }
-    ].filter(({ deep }, i, all) => all.findIndex((other) => other.deep === deep) === i);
-    const [right, ...wrong] = options;
-    // The right one is the least, the middle one or the greatest, each as often.
-    const lower = dealt(share, [0, 1, 2]);
-    const beside = [
-      ...shuffled(
-        random,
-        wrong.filter(({ deep }) => deep < there)
-      ).slice(0, lower),
-      ...shuffled(
-        random,
-        wrong.filter(({ deep }) => deep > there)
-      ).slice(0, 2 - lower)
-    ];
-    if (beside.length < 2) return null;
-    return chooseScaled({
-      ask: `You timed your ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} on ${saidLine(setup)}: ${known} seconds to bottom in ${saidOut(ft(feet))}. Now you count ${now}. About how deep is it here?`,
-      measure: 'fall_s',
-      unknowns: 'drag',
-      known: { caption: `The drop you timed, ${saidOut(ft(feet))}`, run: run(feet), value: known },
-      given: now,
-      options: [right, ...beside].map(({ deep, reply }) => ({
-        id: `d${deep}`,
-        says: saidOut(ft(deep)),
-        reply,
-        run: run(deep)
-      })),
-      explain: `Depth goes with the count: ${now} seconds is ${now === known * times ? '' : 'about '}${TIMES_SAID[times]} the ${known} you timed, so it’s ${TIMES_SAID[times]} as deep.`
-    });
-  }
-};
+import { saidOut, saidWeight } from '../said';
 
 const orderWeightsByFall: Generator = {
   id: 'order-weights-fall',
@@ -185,7 +23,7 @@ const orderWeightsByFall: Generator = {
         id: `w${weight * 8}-d${depths[i]}`,
         says: `${saidWeight(oz(weight))} in ${saidOut(ft(depths[i]))}`,
         printed: [weight, depths[i]],
-        run: falling({
+        run: fallToBottom({
           ...setup,
           water: { ...setup.water, depth_m: ft(depths[i]) },
           bait: { ...setup.bait, mass_kg: oz(weight) }
@@ -242,7 +80,7 @@ const trailers: Generator = {
     const idOf = ({ ounces, trailer }: Tied) =>
       `w${ounces * 8}-${trailer.says.replaceAll(' ', '-')}`;
     const run = ({ ounces, trailer: { drag_area_m2 } }: Tied) =>
-      falling({ ...setup, bait: { mass_kg: oz(ounces), drag_area_m2 } });
+      fallToBottom({ ...setup, bait: { mass_kg: oz(ounces), drag_area_m2 } });
     const [best_s, ...rest_s] = drawn.map((one) => nominalOf(run(one), 'fall_s'));
     const isSlowest = rest_s.every((one_s) => one_s < best_s);
     if (!isSlowest && rest_s.some((one_s) => one_s <= best_s)) return null;
@@ -269,39 +107,4 @@ const trailers: Generator = {
   }
 };
 
-const markFall: Generator = {
-  id: 'mark-fall',
-  kind: 'mark',
-  objective: 'fall-count',
-  make: (random) => {
-    const { setup, trailer } = drawFall(random);
-    const { depth_m } = setup.water;
-    const fall_s = nominalOf(falling(setup), 'fall_s');
-    return markValue({
-      random,
-      ask: `A ${saidWeight(setup.bait.mass_kg)} jig with ${trailer.says} hits the water over ${saidOut(depth_m)}, free spool, ${saidLine(setup)}. Mark how many seconds it falls.`,
-      caption: 'The fall',
-      run: falling(setup),
-      measure: 'fall_s',
-      unknowns: 'drag',
-      right: 'Right, within what a skirt and trailer leave open.',
-      explain:
-        'Weight, skirt and trailer set it, and skirts differ a lot: so the band is wide. Time three drops of your own.',
-      errors: (key) => [
-        {
-          id: 'too-short',
-          value: key / 3,
-          reply: WHY_NOT[-1]
-        },
-        {
-          id: 'too-long',
-          value: 2 * key,
-          reply: 'It’s been on bottom for half of that.'
-        }
-      ],
-      other: `This one falls about ${saidFall(depth_m / fall_s)} a second, and it has ${saidOut(depth_m)} to go.`
-    });
-  }
-};
-
-export const falls = [fallCount, countToDepth, orderWeightsByFall, trailers, markFall];
+export const falls = [orderWeightsByFall, trailers];

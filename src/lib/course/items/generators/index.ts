@@ -1,6 +1,7 @@
 import { seededRandom } from '../../../model';
 import { shuffled } from '../draw';
 import type { Generator } from '../generator';
+import { fallCounts } from './fall-counts';
 import { falls } from './falls';
 import { faults } from './faults';
 import { felt } from './felt';
@@ -16,6 +17,7 @@ import { ways } from './ways';
 
 const written: readonly Generator[] = [
   ...markGenerators,
+  ...fallCounts,
   ...falls,
   ...orders,
   ...rows,

@@ -3,15 +3,13 @@ import { dealt, drawGear, ft, inch, isCloseIn, isFished, oz, pick } from '../dra
 import type { Generator } from '../generator';
 import { onlyGood, type Plan } from '../limits-item';
 import { nominalOf } from '../measure';
-import { fall, shownDrag } from '../moves';
+import { fallToBottom, shownDrag } from '../moves';
 import { saidOut, saidSeconds, saidWeight } from '../said';
 
 const WAY_FT = 2;
 /** A hop that nobody takes for the skip of a drag, m: from two inches on, and no higher than the water. */
 const HOPPED_M = { least: 0.05, most: 10 };
 
-/** Longer than a jig of this weight falls on any of the lines, s: an ounce needs 2 s a metre. */
-const longest = (depth_m: number, ounces: number) => 2 + (2.6 * depth_m) / Math.sqrt(ounces);
 const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
 
 /** Sweeps that keep the jig down, slow to slower, s, and such as hop it. */
@@ -99,7 +97,7 @@ const weightAndPace: Generator = {
       ...setup,
       bait: { ...setup.bait, mass_kg: oz(ounces) }
     });
-    const falling = (ounces: number) => fall(withWeight(ounces), longest(depth_m, ounces));
+    const falling = (ounces: number) => fallToBottom(withWeight(ounces));
     const count = (ounces: number) => Math.round(nominalOf(falling(ounces), 'fall_s'));
     const [timed, good] = [BOX_OZ[steps.timed], BOX_OZ[steps.good]];
     const [least_s, most_s] = [count(good) - COUNTED_S, count(good) + COUNTED_S];
