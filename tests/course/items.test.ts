@@ -12,6 +12,7 @@ import {
   type OrderAnswer
 } from '../../src/lib/course/items';
 import { faultsOf } from '../../src/lib/course/items/check-item';
+import { saidInches } from '../../src/lib/course/items/said';
 import { SLACK_RULE, slackSum } from '../../src/lib/course/items/slack-rule';
 import { tipFaults } from '../../src/lib/course/items/tip-said';
 import { FOOT_M, simulate } from '../../src/lib/model';
@@ -150,6 +151,14 @@ describe('generated questions', () => {
       expect(itemOf(name, 1).explain, name).toContain(SLACK_RULE);
     expect(slackSum(2, 14, 0.27)).toMatch(/about \{10 in\|.* In the model: \{length:0\.27/);
     expect(slackSum(1, 12, 0)).toMatch(/leaves nothing\. /);
+  });
+
+  test('on slack name as much of it in centimeters as in inches', () => {
+    for (const inches of [5, 6, 8, 10, 12, 16, 18]) {
+      const cm = Number(/\|(\d+) cm/.exec(saidInches(inches))?.[1]);
+      // Within a twentieth, as everything is said.
+      expect(Math.abs(cm / (2.54 * inches) - 1), `${inches} in`).toBeLessThan(0.05);
+    }
   });
 
   test('on lifts tell no inches: guides see half of the model’s', () => {

@@ -21,9 +21,9 @@ export function saidFeet(feet: number): string {
   return `{${feet < 1 ? `${12 * feet} in` : `${halves(feet)} ft`}|${metric(0.3 * feet)}}`;
 }
 
-/** Of slack, in even inches. */
+/** Of slack, in even inches and whole centimeters: what the sum leaves of a tip's move is then right in both. */
 export function saidInches(inches: number): string {
-  return `{${inches} in|${Math.round((2.5 * inches) / HALF_CM) * HALF_CM} cm}`;
+  return `{${inches} in|${Math.round(2.5 * inches)} cm}`;
 }
 
 /** Of water and casts: whole feet, or half metres. */
