@@ -75,6 +75,7 @@ const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts' | 'highest_m'> & {
 ];
 /** Where any mood may be met, °F: neither the coldest nor the warmest. */
 const SIGN_DAYS_F = [55, 62, 66, 70];
+/** Deeper, the tasks' hop and strokes come up too high, as the line is steeper: those ask for another hand. */
 const DEPTHS_M = [20, 22, 25].map(ft);
 
 export interface Day {

@@ -6,7 +6,7 @@ import Feel from '../../../src/lib/app/lesson/Feel.svelte';
 import { dayOf } from '../../../src/lib/course/day-choice';
 import { findLesson, loadLessons } from '../../../src/lib/course';
 
-/** The model runs four retrieves before it answers. */
+/** The model runs every retrieve before it answers. */
 const LONG = { timeout: 60_000 };
 
 async function defend(pick: string, why: string): Promise<void> {
@@ -24,6 +24,16 @@ test('a retrieve that was picked and defended is tried in that day’s water', a
   await expect.element(page.getByRole('button', { name: 'Take the rod' }), LONG).toBeVisible();
   await page.getByRole('button', { name: 'Another day' }).click();
   expect(page.getByText('Now do it').elements()).toHaveLength(0);
+});
+
+test('a swim is right for fish well up, and is tried', async () => {
+  await render(DayChoice, { units: 'imperial', first: 10 });
+  expect(dayOf(10)).toMatchObject({ best: 'swim', degF: 66 });
+  await defend('Swim it off bottom', 'It comes up off bottom');
+  await expect.element(page.getByText(/^Right\. Fish well up/), LONG).toBeVisible();
+  await expect
+    .element(page.getByText('22 ft deep. Lift the jig off bottom and reel.'), LONG)
+    .toBeVisible();
 });
 
 test('who moves first has no retrieve to try', async () => {
