@@ -66,7 +66,8 @@ export const afloat: QuestionClaims = {
   'boat-onto': [
     on(
       'practice',
-      'Wind pushes line in the air, not a jig on bottom.',
+      'Wind from behind blows slack toward it.',
+      'Slack lifts nothing.',
       'Turn the boat, or hold it.',
       'Reel it up, then move.'
     ),

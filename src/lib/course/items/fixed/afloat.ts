@@ -136,7 +136,10 @@ export const afloat = [
     'Nothing holds the boat, wind at your back. You drag and feel no weight. What’s up?',
     [
       ['you drift onto it: it’s slack', 'Right. Turn the boat, or hold it.'],
-      ['the wind has lifted it off bottom', 'Wind pushes line in the air, not a jig on bottom.'],
+      [
+        'the wind has lifted it off bottom',
+        'Wind from behind blows slack toward it. Slack lifts nothing.'
+      ],
       ['you’ve lost bottom and need more line', 'More line is only more slack.']
     ],
     'The boat comes in as your tip goes away, so the line never tightens. Reel it up, then move.',

@@ -121,7 +121,7 @@ export default {
         },
         {
           sign: 'The count runs long',
-          means: 'It’s deeper, or current or wind has your line.',
+          means: 'It’s deeper, current has your line, or it isn’t running free.',
           basis: 'practice'
         }
       ]
