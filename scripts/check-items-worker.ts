@@ -7,6 +7,7 @@ import { inUnits } from '../src/lib/scoring';
 import { blindFaults } from './blind-picks';
 import { closeFallFaults } from './close-falls';
 import { earlyFaults } from './early-moves';
+import { liftFaults } from './lift-words';
 import { printedFaults } from './printed-order';
 import { tellingFaults, toldIn, type Told } from './telling-words';
 
@@ -92,7 +93,7 @@ function nameOf({ ask, cases }: Item): string {
 function made(generator: Generator, seed: number): { item?: Item; faults: string[] } {
   try {
     const item = generate(generator, seed);
-    const faults = [faultsOf, printedFaults, closeFallFaults, earlyFaults];
+    const faults = [faultsOf, printedFaults, closeFallFaults, earlyFaults, liftFaults];
     return { item, faults: faults.flatMap((find) => find(item)) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
