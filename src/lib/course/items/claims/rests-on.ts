@@ -8,11 +8,6 @@ export const SWINGS_IN: Basis = {
   of: ['fall with the reel engaged', 'fall'],
   ...drag
 };
-export const LANDS_LATER: Basis = {
-  most: 'fall_s',
-  of: ['fall with the reel engaged', 'fall'],
-  ...drag
-};
 export const FALLS_STRAIGHT: Basis = {
   run: 'from-the-boat:free',
   holds: { travel_m: [-0.5, 0.3] },
@@ -58,10 +53,6 @@ export const COME_ALIKE: Basis = { alike: 'travel_m', of: ['heavy drag', 'light 
 export const FAST_LIFTS: Basis = { most: 'peak_height_m', of: ['fast drag', 'slow drag'], ...drag };
 export const SLOW_STAYS: Basis = { run: 'slow drag', sign: 'stayed down', ...drag };
 export const ALL_GETS_THERE: Basis = { run: 'one-foot:slow', holds: { travel_m: [0.5, 0.61] } };
-export const PULLS_LIGHTLY: Basis = {
-  run: 'line-and-rod:question',
-  holds: { pull_N: [0, 0.139] }
-};
 export const SLACK_TAKES: Basis = { most: 'travel_m', of: ['slow drag', 'slack drag'], ...drag };
 export const SLACK_TREMBLES: Basis = {
   run: 'slack:shake-in-place',
@@ -114,11 +105,6 @@ export const ROD_FOLLOWS: Basis = {
 export const STRETCH_TAKES: Basis = {
   most: 'peak_height_m',
   of: ['line-and-rod:braid', 'line-and-rod:mono'],
-  ...drag
-};
-export const SOFT_TAKES: Basis = {
-  most: 'peak_height_m',
-  of: ['line-and-rod:stiff-rod', 'line-and-rod:soft-rod'],
   ...drag
 };
 export const LINES_DRAG_ALIKE: Basis = {
