@@ -1,6 +1,7 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
+import { fewChunks } from './scripts/few-chunks.mjs';
 import { offlineWorkers } from './scripts/offline-workers.mjs';
 import { throughIndexes } from './scripts/through-indexes.mjs';
 import { wholePreload } from './scripts/whole-preload.mjs';
@@ -22,21 +23,27 @@ const chromium = playwright({
   contextOptions: { permissions: ['accelerometer', 'gyroscope'] }
 });
 
+/** Nothing in our rooms does anything by being imported. Styles do. */
+const hasSideEffects = (id: string): boolean =>
+  !/\/src\/lib\/.*\.(ts|svelte)$/.test(id.split('?')[0]) || id.includes('type=style');
+
 export default defineConfig({
   // Not in node_modules: clones may share that, and each throws away what another bundled, in mid-run.
   cacheDir: '.svelte-kit/vite',
-  plugins: [sveltekit(), throughIndexes(), offlineWorkers(), wholePreload()],
+  plugins: [
+    sveltekit(),
+    throughIndexes(),
+    offlineWorkers(),
+    wholePreload(),
+    fewChunks(hasSideEffects)
+  ],
   define: { __FELTFOOT_HAS_SERVER__: JSON.stringify(!process.env.FELTFOOT_STATIC) },
   // A compute worker fetches the code of a job when it is first asked for one.
   worker: { format: 'es' },
   build: {
     rolldownOptions: {
-      // A page that takes one name from a room's index gets that file alone, not all that the index
-      // names: nothing in our rooms does anything by being imported. Styles do.
-      treeshake: {
-        moduleSideEffects: (id) =>
-          !/\/src\/lib\/.*\.(ts|svelte)$/.test(id.split('?')[0]) || id.includes('type=style')
-      }
+      // A page that takes one name from a room's index gets that file alone, not all that the index names.
+      treeshake: { moduleSideEffects: hasSideEffects }
     }
   },
   test: {

@@ -5,6 +5,7 @@ import '../../src/app.css';
 import { simulate } from '../../src/lib/model';
 import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
 import type { Try } from '../../src/lib/sandbox/live-try';
+import { painted } from '../../src/lib/sandbox/painted';
 import { PRESS_KEY } from '../../src/lib/sandbox/press-setting';
 import { smallWater } from './waters';
 
@@ -42,8 +43,9 @@ async function hold(key: string, ms: number): Promise<void> {
   await userEvent.keyboard(`{/${key}}`);
 }
 
-/** A finger that goes down on a button and comes up at once. */
+/** A finger that goes down on a button and comes up at once; it comes when there is water to be seen. */
 async function tap(name: string): Promise<void> {
+  await painted();
   const button = page.getByRole('button', { name, exact: true }).element() as HTMLElement;
   vi.spyOn(button, 'setPointerCapture').mockReturnValue();
   const say = (type: string) =>

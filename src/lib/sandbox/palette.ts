@@ -54,7 +54,7 @@ export function dayInk(): Ink {
   return ink;
 }
 
-/** Hands the colours to `use` now, and again whenever day turns to night. Returns how to stop. */
+/** Hands the colours to `use` with the next frame, and again whenever day turns to night. Returns how to stop. */
 export function watchInk(element: Element, use: (ink: Ink) => void): () => void {
   const read = () => use(readInk(element));
   const night = matchMedia('(prefers-color-scheme: dark)');
@@ -63,8 +63,10 @@ export function watchInk(element: Element, use: (ink: Ink) => void): () => void 
   chosen.observe(document.documentElement, { attributeFilter: ['data-scheme'] });
   // Canvas text drawn before its face has come is drawn in another one, and stays so.
   void document.fonts.ready.then(read);
-  read();
+  // To ask at once would lay the page out in the midst of putting it together.
+  const first = requestAnimationFrame(read);
   return () => {
+    cancelAnimationFrame(first);
     night.removeEventListener('change', read);
     chosen.disconnect();
   };

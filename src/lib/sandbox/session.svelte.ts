@@ -26,6 +26,7 @@ import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
 import { Taps } from './taps';
 import { firstKeySpeed } from './task-steps';
+import { painted } from './painted';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -77,6 +78,8 @@ export class TrySession {
   private task: TryTask | null = null;
   private live: LiveTry | null = null;
   private blended: Pose = newPose(0);
+  /** Whether the line of this task has not been laid yet. */
+  private isBare = false;
   private input_ms = -Infinity;
   private movedBy: TouchedBy = 'pull';
   private readonly taps = new Taps();
@@ -86,12 +89,26 @@ export class TrySession {
 
   constructor(readonly scene: Scene) {}
 
-  /** Puts out gear and water for a new try; the same again leaves the try in progress alone. */
+  /**
+   * Puts out gear and water for a new try; the same again leaves the try in progress alone. The first
+   * line is laid once the water is on the screen, or when the rod is taken: on a slow phone both at once
+   * would hold up what is pressed.
+   */
   prepare(task: TryTask): void {
     if (this.task && isSameTask(this.task, task)) return;
+    const isFirst = this.task === null || this.isBare;
     this.task = task;
     this.keySpeed = firstKeySpeed(task.steps, task.setup.rod.length_m);
-    this.again();
+    if (!isFirst) return this.again();
+    this.isBare = true;
+    this.nextStep.begin(task, task.start[movedAngle(task.plane)]);
+    this.reading.begin(task.start[movedAngle(task.plane)]);
+    void painted().then(() => this.lay());
+  }
+
+  /** Lays the first line, unless that is done. */
+  private lay(): void {
+    if (this.isBare) this.again();
   }
 
   /** The same water seen with other ghosts, target or units. */
@@ -105,6 +122,7 @@ export class TrySession {
   again(): void {
     const { task } = this;
     if (!task) return;
+    this.isBare = false;
     const hand = new Hand(task.start[movedAngle(task.plane)], ROD_LIMITS[task.plane]);
     try {
       this.live = new LiveTry(task.setup, task.plane, task.start, hand, task.longest_pause_s);
@@ -129,6 +147,7 @@ export class TrySession {
 
   /** The pointer wants the rod at this angle. */
   pointAt(t_ms: number, angle_deg: number): void {
+    this.lay();
     this.live?.hand.pointAt(t_ms, angle_deg);
     this.movedBy = 'pull';
     this.taps.forget();
@@ -154,6 +173,7 @@ export class TrySession {
       if (direction === 0) return;
       this.again();
     }
+    this.lay();
     this.live?.[what].turn(t_ms, direction);
     this.movedBy = 'press';
     if (direction !== 0 && this.task) {
@@ -177,6 +197,7 @@ export class TrySession {
   /** Takes hold of the rod where it is; after a try this begins the next. */
   takeHold(): number {
     if (this.phase === 'showing') this.again();
+    this.lay();
     return this.live?.hand.wanted_deg ?? 0;
   }
 
@@ -200,6 +221,7 @@ export class TrySession {
     if (this.phase === 'showing') this.again();
     else if (this.phase === 'moving') this.finish();
     else if (this.phase === 'ready') {
+      this.lay();
       this.live?.begin();
       this.feel(performance.now());
     }
@@ -216,7 +238,10 @@ export class TrySession {
   /** Draws again soon: the scrubber has moved. */
   readonly wake = (): void => this.loop.wake();
 
-  readonly stop = (): void => this.loop.stop();
+  readonly stop = (): void => {
+    this.isBare = false;
+    this.loop.stop();
+  };
 
   /** Keys that are released while the page is not looking are never heard of. */
   letGo(): void {

@@ -15,6 +15,7 @@ export { bringIntoSight } from './in-sight';
 export { readAnew } from './read-anew';
 export { NewVersion } from './new-version';
 export { keepHeight, letHeightGo, letHeightGoLater } from './left-height';
+export { nextTask } from './next-task';
 export { noPageReason } from './no-page';
 export { showScheme } from './scheme';
 export type { Shelf } from './shelf';
