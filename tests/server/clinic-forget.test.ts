@@ -7,7 +7,14 @@ import { planFor, PREPARED } from '../../src/lib/server/clinic-plan';
 import { pollOf } from '../../src/lib/server/clinic-poll';
 import { screenViewOf } from '../../src/lib/server/clinic-view';
 import { Feed } from '../../src/lib/server/feed';
-import { act, createRoom, forgetParticipant, roomOf, admit } from '../../src/lib/server/rooms';
+import {
+  act,
+  admit,
+  createRoom,
+  forgetParticipant,
+  participantId,
+  roomOf
+} from '../../src/lib/server/rooms';
 import { lookUp } from '../../src/lib/server/participant-look';
 import { openStore } from '../../src/lib/server/store';
 import { newToken } from '../../src/lib/server/token';
@@ -61,6 +68,10 @@ describe.each(storeKinds)('who leaves a clinic on $name', (kind) => {
       expect((await rowsIn(id)).sent).toHaveLength(3);
       await forgetParticipant(club.store.db, id, phone);
       expect(await screen()).toMatchObject({ seats: 1, answered: 1 });
+      // Nobody waits for a phone that was forgotten.
+      const gone = [phone, other].map((token) => participantId(id, token));
+      const view = await screenViewOf(club.store.db, id, NOW, gone);
+      expect(view).toMatchObject({ seats: 1, away: 1 });
       const left = await rowsIn(id);
       expect(left.sent).toEqual(left.seats);
       const link = `${code}-${phone}`;

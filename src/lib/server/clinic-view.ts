@@ -24,7 +24,7 @@ import { handsOf } from './clinic-hands';
 import { pollOf, prepare } from './clinic-poll';
 import { rodWater } from './clinic-rod';
 import { silentCrowds, silentIn } from './admission';
-import { roomById, participantsIn, type Room } from './rooms';
+import { countParticipants, roomById, participantsIn, type Room } from './rooms';
 import type { Db } from './store';
 
 export function phoneViewOf({ state }: Room): PhoneView {
@@ -71,7 +71,13 @@ function revealedOf(round: Round): Revealed {
   return { key, replies, explain, measured, run };
 }
 
-export async function screenViewOf(db: Db, id: string, now: string): Promise<ScreenView> {
+/** @param left seats whose phones no longer follow the room, where that is known */
+export async function screenViewOf(
+  db: Db,
+  id: string,
+  now: string,
+  left: readonly string[] = []
+): Promise<ScreenView> {
   const room = await roomById(db, id);
   const { state } = room;
   await prepare(state.plan, onAccountOf(room));
@@ -80,8 +86,9 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
   // Of an open round the screen shows how many have answered, so their answers are not read.
   const isSeen = state.phase !== 'open' || state.shown !== null;
   const isDoorClosed = room.door_closed_at !== null;
-  const [seats, silent, crowds, answered, answers, rounds, first] = await Promise.all([
+  const [seats, away, silent, crowds, answered, answers, rounds, first] = await Promise.all([
     participantsIn(db, id),
+    state.isOver ? 0 : countParticipants(db, id, left),
     isDoorClosed ? silentIn(db, id) : 0,
     isDoorClosed ? silentCrowds(db, id) : [],
     answeredIn(db, id, part),
@@ -98,6 +105,7 @@ export async function screenViewOf(db: Db, id: string, now: string): Promise<Scr
   return {
     ...phoneViewOf(room),
     seats,
+    away,
     answered,
     isDoorClosed,
     silent,

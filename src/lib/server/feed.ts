@@ -1,4 +1,5 @@
 import type pg from 'pg';
+import { Absent, AWAY_MS } from './absent';
 import { Audience, type FeedRequest, type Listener } from './audience';
 import { Addresses, makingWay } from './feed-bounds';
 import { Throttle } from './throttle';
@@ -13,6 +14,10 @@ const RELAY_CHANNEL = 'feltfoot_relay';
 const MOST_RELAYED = 7000;
 /** Whose listeners may have lost their key. */
 const DOUBT_CHANNEL = 'feltfoot_doubt';
+/** Which phone has left its room or is back. */
+const SEAT_CHANNEL = 'feltfoot_seat';
+/** Timers are a little early now and then, ms. */
+const PAST_MS = 50;
 /** Proxies cut a connection on which nothing comes, ms. */
 const HEARTBEAT_MS = 15_000;
 
@@ -23,10 +28,17 @@ interface Relayed {
   data: unknown;
 }
 
+interface SeatNews extends Pick<Listener, 'key'> {
+  room: string;
+  seat: string;
+  isHere: boolean;
+}
+
 /** Tells everyone who looks at a room what changed there, in batches, across nodes. */
 export class Feed {
   readonly #rooms = new Map<string, Audience>();
   readonly #addresses = new Addresses();
+  readonly #absent = new Absent();
   /** Rooms that the other nodes have not been told of yet. */
   readonly #unsaid = new Set<string>();
   readonly #telling = new Throttle(() => this.#tell(), { gather_ms: 0, every_ms: TELL_MS });
@@ -71,6 +83,31 @@ export class Feed {
     void this.store.pool.query('select pg_notify($1, $2)', [RELAY_CHANNEL, text]).catch(() => {});
   }
 
+  /** Seats of a room whose phones have left it, on whatever node they were. */
+  away(room: string): string[] {
+    return this.#absent.of(room, performance.now());
+  }
+
+  #tellSeat(news: SeatNews): void {
+    if (!this.store.pool) return this.#hearSeat(news);
+    const text = JSON.stringify(news);
+    // One that gets lost leaves a count off by one, until that phone comes or goes again.
+    void this.store.pool.query('select pg_notify($1, $2)', [SEAT_CHANNEL, text]).catch(() => {});
+  }
+
+  #hearSeat({ room, key, seat, isHere }: SeatNews): void {
+    const show = () => this.#rooms.get(room)?.changed();
+    const now = performance.now();
+    if (isHere) {
+      if (this.#absent.came(room, seat, now)) show();
+      return;
+    }
+    // Word of its leaving may come late, after it is back.
+    if (this.#rooms.get(room)?.alike(key, seat).length) return;
+    this.#absent.left(room, seat, now);
+    setTimeout(show, AWAY_MS + PAST_MS).unref();
+  }
+
   /** Keys of this space were made void: who listens with one is sent away, on every node. */
   doubt(space: string): void {
     if (!this.store.pool) return void this.#sendAway(space);
@@ -112,6 +149,7 @@ export class Feed {
         this.#rooms.set(room, audience);
         listener = audience.add(wanted, controller);
         this.#addresses.add(listener);
+        if (seat !== null) this.#tellSeat({ room, key, seat, isHere: true });
         listener.write(': here\n\n');
         await listener.show();
         if (this.#isClosed) this.#drop(room, listener);
@@ -154,11 +192,13 @@ export class Feed {
     const { rows } = await ear.query<{ pid: number }>('select pg_backend_pid() as pid');
     ear.on('notification', ({ channel, processId, payload = '' }) => {
       if (channel === RELAY_CHANNEL) this.#pass(payload);
+      else if (channel === SEAT_CHANNEL) this.#hearSeat(JSON.parse(payload) as SeatNews);
       else if (channel === DOUBT_CHANNEL) void this.#sendAway(payload);
       else if (processId !== rows[0].pid) this.#rooms.get(payload)?.changed();
     });
     await ear.query(`listen ${CHANNEL}`);
     await ear.query(`listen ${RELAY_CHANNEL}`);
+    await ear.query(`listen ${SEAT_CHANNEL}`);
     await ear.query(`listen ${DOUBT_CHANNEL}`);
   }
 
@@ -182,6 +222,7 @@ export class Feed {
   }
 
   #beat(): void {
+    this.#absent.forgetOld(performance.now());
     for (const [room, { listeners }] of this.#rooms) {
       for (const one of listeners) if (!one.write(': still here\n\n')) this.#drop(room, one);
     }
@@ -190,8 +231,13 @@ export class Feed {
 
   #drop(room: string, listener: Listener): void {
     const audience = this.#rooms.get(room);
+    const wasThere = audience?.listeners.has(listener);
     audience?.drop(listener);
     this.#addresses.delete(listener);
+    const { key, seat } = listener;
+    if (seat !== null && wasThere && audience?.alike(key, seat).length === 0) {
+      this.#tellSeat({ room, key, seat, isHere: false });
+    }
     if (audience?.listeners.size === 0) this.#rooms.delete(room);
   }
 }

@@ -207,6 +207,16 @@ export const isParticipantIn = queryBatcher(async (db, asks: { room: string; id:
   return asks.map(({ room, id }) => rooms.get(id) === room);
 });
 
+/** How many of these are seats of this room, and not deleted. */
+export async function countParticipants(
+  db: Db,
+  room: string,
+  ids: readonly string[]
+): Promise<number> {
+  const asked = await Promise.all(ids.map((id) => isParticipantIn(db, { room, id })));
+  return asked.filter((isIn) => isIn).length;
+}
+
 /**
  * Deletes a seat and all that came from it. The seat goes first and for itself: what is stored after
  * that finds its sender gone and goes too, and what was stored before goes here.

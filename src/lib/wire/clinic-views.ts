@@ -141,6 +141,8 @@ export type SilentCrowd = v.InferOutput<typeof silentCrowd>;
 export const screenView = v.object({
   ...phoneView.entries,
   seats: v.number(),
+  /** Seats whose phones have left the room or sleep. */
+  away: v.number(),
   answered: v.number(),
   isDoorClosed: v.boolean(),
   /** Participants that have answered nothing at all; counted while the door is closed. */

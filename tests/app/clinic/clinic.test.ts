@@ -11,6 +11,7 @@ import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
 import {
+  cameCount,
   cameWord,
   clock,
   nextWords,
@@ -311,6 +312,10 @@ test('who leads is told how a closed vote was split, by letters', () => {
   expect(splitWords({ ...view, split: null })).toBe('');
 });
 
+const roomOf = (kind: string, phase: string, away: number) =>
+  ({ shown: { kind }, phase, seats: 5, answered: 4, away }) as Parameters<typeof cameWord>[0] &
+    Parameters<typeof cameCount>[0];
+
 test.each([
   ['talk', 'open', 'here'],
   ['try', 'open', 'of 5 tried'],
@@ -319,7 +324,14 @@ test.each([
   ['try', 'held', 'of 5 tried, the round is closed'],
   ['predict', 'revealed', 'of 5 answered']
 ])('leader and screen say of a %s that is %s: %s', (kind, phase, said) =>
-  expect(cameWord({ shown: { kind }, phase, seats: 5 } as Parameters<typeof cameWord>[0])).toBe(
-    said
-  )
+  expect(cameWord(roomOf(kind, phase, 0))).toBe(said)
 );
+
+test('a phone that left is told of beside the others, and is not counted as here', () => {
+  const talk = roomOf('talk', 'open', 2);
+  expect(`${cameCount(talk)} ${cameWord(talk)}`).toBe('3 here, 2 away');
+  const vote = roomOf('predict', 'held', 1);
+  expect(`${cameCount(vote)} ${cameWord(vote)}`).toBe(
+    '4 of 5 answered, 1 away, voting has stopped'
+  );
+});

@@ -60,16 +60,22 @@ export function roundName({ shown, ballot }: Pick<PhoneView, 'shown' | 'ballot'>
   return ballot > 1 ? `${name}, vote ${ballot}` : name;
 }
 
+/** Phones that are here in a talk, else those that have answered. */
+export function cameCount(view: Pick<ScreenView, 'shown' | 'seats' | 'away' | 'answered'>): number {
+  return view.shown.kind === 'talk' ? view.seats - view.away : view.answered;
+}
+
 /**
- * What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered", and that a
- * round is closed once it is.
+ * What stands after a count of phones: "here" in a talk, else "of 5 tried" or "of 5 answered"; how many of
+ * them have left or sleep, and that a round is closed once it is.
  */
-export function cameWord(view: Pick<ScreenView, 'shown' | 'seats' | 'phase'>): string {
+export function cameWord(view: Pick<ScreenView, 'shown' | 'seats' | 'away' | 'phase'>): string {
   const { shown, seats, phase } = view;
-  if (shown.kind === 'talk') return 'here';
+  const away = view.away > 0 ? `, ${view.away} away` : '';
+  if (shown.kind === 'talk') return `here${away}`;
   const [came, stopped] =
     shown.kind === 'try' ? ['tried', 'the round is closed'] : ['answered', 'voting has stopped'];
-  return `of ${seats} ${came}${phase === 'held' ? `, ${stopped}` : ''}`;
+  return `of ${seats} ${came}${away}${phase === 'held' ? `, ${stopped}` : ''}`;
 }
 
 /** How the room voted, for who leads it, once the vote is closed: "A 2, B 3, C 0". */

@@ -3,6 +3,7 @@ import { screenViewOf } from '$lib/server/clinic-view';
 import { database, guideOfPage, refusalOf, timeNow } from '$lib/server/http';
 import { phoneAddressOf } from '$lib/server/reach';
 import { roomOf } from '$lib/server/rooms';
+import { runtime } from '$lib/server/runtime';
 import { error } from '@sveltejs/kit';
 import type { PageServerLoad } from './$types';
 
@@ -15,7 +16,9 @@ export const load: PageServerLoad = async (event) => {
     const { id, code, state } = await roomOf(db, guide, event.params.id);
     const { origin } = phoneAddressOf(event);
     const { choices } = await roomHomework(db, guide, state.homework, origin, timeNow());
-    return { id, code, origin, choices, view: await screenViewOf(db, id, timeNow()) };
+    const { feed } = await runtime();
+    const view = await screenViewOf(db, id, timeNow(), feed.away(id));
+    return { id, code, origin, choices, view };
   } catch (fault) {
     const { status, message } = refusalOf(fault);
     error(status, message);

@@ -26,6 +26,6 @@ export const GET: RequestHandler = (event) =>
     const { feed } = await runtime();
     const cookie = cookieOf(event) ?? '';
     const keyed = { space: guide.space, holds: () => sessionHolds(db, cookie, timeNow()) };
-    const view = () => screenViewOf(db, id, timeNow());
+    const view = () => screenViewOf(db, id, timeNow(), feed.away(id));
     return streamed(event, () => feed.stream(id, { key: 'screen', view, from, keyed }));
   });
