@@ -14,22 +14,48 @@ export function watchPlace(stations: Iterable<Element>, tell: (id: string) => vo
   return () => observer.disconnect();
 }
 
-/** Waters above are put up as they come near, and push the station down: so long it is held, from far away too, ms. */
-const SETTLES_MS = 5000;
+/** Waters above are put up as they come near, and push the station down: so long it is held, by a slow phone too, ms. */
+const SETTLES_MS = 15_000;
 const HANDS = ['wheel', 'touchstart', 'pointerdown', 'keydown'] as const;
 
 /** Brings a station to the top of the window, and the keys to its heading. */
 export function goTo(id: string): void {
   const station = document.getElementById(id);
   if (!station) return;
-  station.scrollIntoView();
   station.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
-  holdUntilSettled(station);
+  holdUntilSettled(station, () => station.scrollIntoView());
+}
+
+/** Where in a lesson its page stood as it was left: a station, and how far down the window its top, px. */
+interface Place {
+  station: string;
+  top_px: number;
+}
+const left = new Map<string, Place>();
+
+/** Called as a lesson is left. */
+export function keepPlace(lesson: string, stations: Iterable<Element>): void {
+  const tops = [...stations].map((one) => ({
+    station: one.id,
+    top_px: one.getBoundingClientRect().top
+  }));
+  const read = tops.findLast(({ top_px }) => top_px <= innerHeight / 3);
+  if (read) left.set(lesson, read);
+}
+
+/** The very place at which this lesson was left. @returns whether it is known */
+export function goBackTo(lesson: string): boolean {
+  const place = left.get(lesson);
+  const station = place && document.getElementById(place.station);
+  if (!station) return false;
+  holdUntilSettled(station, () => scrollBy(0, station.getBoundingClientRect().top - place.top_px));
+  return true;
 }
 
 /** Until the page above has its height, or a hand moves the page. */
-function holdUntilSettled(station: HTMLElement): void {
-  const observer = new ResizeObserver(() => station.scrollIntoView());
+function holdUntilSettled(station: HTMLElement, put: () => void): void {
+  put();
+  const observer = new ResizeObserver(put);
   if (station.parentElement) observer.observe(station.parentElement);
   const stop = () => {
     observer.disconnect();
