@@ -14,6 +14,8 @@ import { tipFaults } from './tip-said';
 const LONGEST = { ask: 330, option: 70 };
 /** Options differ in length by less than this, so that length gives nothing away. */
 const LIKE_LENGTH = 26;
+/** What is added up in one question is in feet from two on, not in inches here and in feet there. */
+const LONG_INCHES = /(?<!ft\u00a0)\b(2[4-9]|[3-9]\d)\u00a0in\b/;
 /** Fewer words give no reason. The reply tells why the chosen one is wrong, what is explained why the right one is right. */
 const LEAST_WORDS = { reply: 3, explain: 6 };
 const UNITS: readonly Units[] = ['imperial', 'metric'];
@@ -46,6 +48,9 @@ function wordFaults(item: Item): string[] {
     ...replies
       .filter((reply) => wordCount(reply) < LEAST_WORDS.reply)
       .map((reply) => `a reply gives no reason: ${reply}`),
+    ...texts
+      .filter((text) => LONG_INCHES.test(inUnits(text, 'imperial')))
+      .map((text) => `two feet or more in inches: ${text}`),
     ...sharedFaults([...replies, explain]),
     ...(wordCount(explain) < LEAST_WORDS.explain ? ['it is not explained'] : []),
     ...UNITS.flatMap((units) =>

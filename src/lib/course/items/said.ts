@@ -1,4 +1,5 @@
 import { FOOT_M, OUNCE_KG } from '../../model';
+import { formatLength } from '../../scoring';
 
 /**
  * Quantities of questions as they are said in either units: what a hand would mean, not what a
@@ -21,9 +22,12 @@ export function saidFeet(feet: number): string {
   return `{${feet < 1 ? `${12 * feet} in` : `${halves(feet)} ft`}|${metric(0.3 * feet)}}`;
 }
 
-/** Of slack, in even inches and whole centimeters: what the sum leaves of a tip's move is then right in both. */
+/**
+ * Of slack, in whole inches and centimeters, 8 in, 1 ft, 1½ ft: what the sum leaves of a tip's move is then
+ * right in both.
+ */
 export function saidInches(inches: number): string {
-  return `{${inches} in|${Math.round(2.5 * inches)} cm}`;
+  return `{${feetAndInches(inches)}|${Math.round(2.5 * inches)} cm}`;
 }
 
 /** Of water and casts: whole feet, or half metres. */
@@ -43,16 +47,32 @@ export function saidAbout(m: number): string {
 /** Of how far a jig falls in a second: 9 in, 1¾ ft, 2 ft, or 25, 55, 60 cm. */
 export function saidFall(m: number): string {
   const quarters = Math.round((4 * m) / FOOT_M);
-  const part = ['', '¼', '½', '¾'][quarters % 4];
-  const round = quarters < 4 ? `${3 * quarters} in` : `${Math.floor(quarters / 4)}${part} ft`;
+  return `{${quarters < 4 ? `${3 * quarters} in` : inQuarters(quarters)}|${metric(m)}}`;
+}
+
+/** Of what one picks among, alike in length: 7 in, 1¼ ft, 2½ ft, or 20, 40, 75 cm. */
+export function saidToPick(m: number): string {
+  const inches = Math.round((12 * m) / FOOT_M);
+  const round = inches < 12 ? `${inches} in` : inQuarters(Math.round((4 * m) / FOOT_M));
   return `{${round}|${metric(m)}}`;
 }
 
-/** Of a sum, to the inch: 9 in, 14 in, 1½ ft, 29 in, or 25, 35, 45, 75 cm. */
+/** Of a sum, to the inch: 9 in, 1 ft 2 in, 1½ ft, 2 ft 5 in, or 25, 35, 45, 75 cm. */
 export function saidToTheInch(m: number): string {
-  const inches = Math.round((12 * m) / FOOT_M);
-  const isFeet = inches >= 12 && inches % 6 === 0;
-  return `{${isFeet ? `${halves(inches / 12)} ft` : `${inches} in`}|${metric(m)}}`;
+  return `{${feetAndInches(Math.round((12 * m) / FOOT_M))}|${metric(m)}}`;
+}
+
+/** The same of what came of a move: beside a sum it is said as the sum is, exact in metric too. */
+export function saidMeasured(m: number): string {
+  const exact = formatLength(m, 'metric').replace('\u00a0', ' ');
+  return `{${feetAndInches(Math.round((12 * m) / FOOT_M))}|${exact}}`;
+}
+
+/** From a foot on in feet, halves of them in one number: what is added up in a question is said alike. */
+function feetAndInches(inches: number): string {
+  if (inches < 12) return `${inches} in`;
+  if (inches % 6 === 0) return `${halves(inches / 12)} ft`;
+  return `${Math.floor(inches / 12)} ft ${inches % 12} in`;
 }
 
 /** The length that those words have in feet and inches, m. */
@@ -77,6 +97,10 @@ export function saidSeconds(s: number): string {
 /** "half past ten" as on a watch: 10:30; whole hours without. */
 export function saidHour(hour: number): string {
   return Number.isInteger(hour) ? `${hour}` : `${Math.floor(hour)}:30`;
+}
+
+function inQuarters(quarters: number): string {
+  return `${Math.floor(quarters / 4)}${['', '¼', '½', '¾'][quarters % 4]} ft`;
 }
 
 function halves(value: number): string {

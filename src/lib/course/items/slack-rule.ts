@@ -1,8 +1,7 @@
 import { FOOT_M, INCH_M } from '../../model';
 import type { ShownRun } from '../lesson';
-import { lengthToken } from './draw';
 import { figuresOf } from './figures';
-import { saidFeet, saidInches, saidToTheInch } from './said';
+import { saidFeet, saidInches, saidMeasured, saidToTheInch } from './said';
 import { shownScenarioOf } from './measure';
 
 /**
@@ -17,7 +16,7 @@ export const SLACK_RULE = 'Tip minus slack, give or take a few inches.';
 
 /** The rule, worked out, and what the model makes of it, m. */
 export function slackSum(feet: number, inches: number, travel_m: number): string {
-  return `${SLACK_RULE} Here: ${leftOfTip(feet, inches)}. In the model: ${lengthToken(travel_m)}.`;
+  return `${SLACK_RULE} Here: ${leftOfTip(feet, inches)}. In the model: ${saidMeasured(travel_m)}.`;
 }
 
 /** What slack leaves of the tip's move. */

@@ -1,19 +1,9 @@
-import {
-  dealt,
-  drawGear,
-  ft,
-  inch,
-  lengthToken,
-  pick,
-  placeWords,
-  shuffled,
-  several
-} from '../draw';
+import { dealt, drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
 import { shownDrag, SLOW_S_FT } from '../moves';
-import { saidFeet, saidInches, saidSeconds, saidToTheInch } from '../said';
+import { saidFeet, saidInches, saidMeasured, saidSeconds, saidToPick } from '../said';
 import { bySlackRule, leftOfTip, SLACK_RULE, slackSum } from '../slack-rule';
 import { chooseValue } from '../value-item';
 
@@ -77,7 +67,7 @@ const wayOfTip: Generator = {
         };
       }),
       right: 'Right. What you want, plus what goes into slack.',
-      explain: `${SLACK_RULE} In the model ${saidFeet(tips[place])} of tip brings it ${lengthToken(cameBy(tips[place]))}. Reel down first and you need less.`
+      explain: `${SLACK_RULE} In the model ${saidFeet(tips[place])} of tip brings it ${saidMeasured(cameBy(tips[place]))}. Reel down first and you need less.`
     });
     return draft?.answer.form === 'choose' && draft.answer.key === tipId(added) ? draft : null;
   }
@@ -145,7 +135,7 @@ const wayOfBait: Generator = {
       measure: 'travel_m',
       unknowns: 'drag',
       byRule: rule.sum_m,
-      says: (value) => `about ${saidToTheInch(value)}`,
+      says: (value) => `about ${saidToPick(value)}`,
       right: 'Right. That’s what is left of the tip’s move once slack is out.',
       explain: slackSum(feet, inches, rule.travel_m),
       errors: (key) => {
