@@ -22,7 +22,7 @@ export async function phoneIn(browser: Browser, code: string): Promise<Page> {
 
 export async function next(page: Page): Promise<void> {
   const before = await page.getByText(/\d+ of \d+, about/).innerText();
-  await page.getByRole('button', { name: /^(Next|Skip)$/ }).click();
+  await page.getByRole('button', { name: /^(Next|Skip this) round$/ }).click();
   await expect(page.getByText(before)).toHaveCount(0);
 }
 

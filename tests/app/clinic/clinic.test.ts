@@ -53,22 +53,29 @@ const mainOf = (view: Parameters<typeof stepsOf>[0]) =>
 describe('what the instructor is led to', () => {
   test.each([
     ['teach', 'Give the hint'],
-    ['discuss', 'Talk'],
-    ['explain', 'Reveal'],
-    ['explain slowly', 'Reveal'],
-    [null, 'Reveal']
+    ['discuss', 'Two minutes to talk'],
+    ['explain', 'Reveal the answer'],
+    ['explain slowly', 'Reveal the answer'],
+    [null, 'Reveal the answer']
   ] as const)('after a vote that calls for %s is “%s”, and the others stay', (advice, main) => {
     const view = { ...held, advice };
     expect(mainOf(view)).toEqual([main]);
     const all = stepsOf(view).map(({ says }) => says);
-    expect(all).toEqual(['Previous', 'Give the hint', 'Talk', 'Reveal', 'Vote again', 'Skip']);
+    expect(all).toEqual([
+      'Previous round',
+      'Give the hint',
+      'Two minutes to talk',
+      'Reveal the answer',
+      'Vote again',
+      'Skip this round'
+    ]);
   });
 
   test('after hint or talk is another vote, and after the reveal the next round', () => {
     expect(mainOf({ ...held, advice: 'teach', isHelped: true })).toEqual(['Vote again']);
     expect(mainOf({ ...held, advice: 'discuss', isHelped: true })).toEqual(['Vote again']);
-    expect(mainOf({ ...held, phase: 'revealed' })).toEqual(['Next']);
-    expect(mainOf({ ...held, at: 4, phase: 'revealed' })).toEqual(['End']);
+    expect(mainOf({ ...held, phase: 'revealed' })).toEqual(['Next round']);
+    expect(mainOf({ ...held, at: 4, phase: 'revealed' })).toEqual(['End the clinic']);
   });
 });
 
@@ -86,8 +93,8 @@ describe('a presenter’s clicker', () => {
 
   test('does the advised step forward, and goes to the round before backward', () => {
     expect(doneBy('PageDown', { ...held, advice: 'teach' })).toBe('Give the hint');
-    expect(doneBy('ArrowRight', { ...held, phase: 'revealed' })).toBe('Next');
-    expect(doneBy('PageUp', held)).toBe('Previous');
+    expect(doneBy('ArrowRight', { ...held, phase: 'revealed' })).toBe('Next round');
+    expect(doneBy('PageUp', held)).toBe('Previous round');
     expect(doneBy('PageUp', { ...held, at: 0 })).toBeUndefined();
   });
 

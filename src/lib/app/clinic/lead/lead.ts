@@ -60,7 +60,7 @@ export function triesToShow(tries: readonly RoomTry[] | null): { says: string; i
 }
 
 /** The rod in the water has a “Back” of its own. */
-const PREVIOUS = 'Previous';
+const PREVIOUS = 'Previous round';
 const CLOSE = { predict: 'Stop voting', ask: 'Stop voting', try: 'Close the round' };
 
 /** What can be done with the room, the advised one marked; the others are the instructor's to choose. */
@@ -105,13 +105,14 @@ function sayable({ at, of, phase, shown, hasHint, replay }: Led): [string, Clini
     [at > 0, PREVIOUS, { do: 'go', to: at - 1 }],
     [shown.kind !== 'talk' && phase === 'open', closing, { do: 'hold' }],
     [isAsked && isHeld && hasHint, 'Give the hint', { do: 'hint' }],
-    [isAsked && isHeld, 'Talk', { do: 'talk' }],
-    [shown.kind !== 'talk' && isHeld, 'Reveal', { do: 'reveal' }],
+    [isAsked && isHeld, 'Two minutes to talk', { do: 'talk' }],
+    [isAsked && isHeld, 'Reveal the answer', { do: 'reveal' }],
+    [shown.kind === 'try' && isHeld, 'Reveal the tries', { do: 'reveal' }],
     [isAsked && phase !== 'open', 'Vote again', { do: 'again' }],
     [shown.kind === 'try' && phase !== 'open', 'Room tries again', { do: 'again' }],
-    [replay !== null, 'All tries', { do: 'show', id: null }],
-    [at < of - 1, isDone ? 'Next' : 'Skip', { do: 'go', to: at + 1 }],
-    [at === of - 1, 'End', { do: 'end' }]
+    [replay !== null, 'Show all tries', { do: 'show', id: null }],
+    [at < of - 1, isDone ? 'Next round' : 'Skip this round', { do: 'go', to: at + 1 }],
+    [at === of - 1, 'End the clinic', { do: 'end' }]
   ];
   return steps.flatMap(([isSayable, says, action]) => (isSayable ? [[says, action]] : []));
 }
