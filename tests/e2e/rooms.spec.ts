@@ -33,7 +33,7 @@ test(
     await page.getByRole('button', { name: 'Next: Drag it one foot' }).click();
     await page.goto('/lessons');
     await expect(page.getByRole('listitem').filter({ hasText: 'One foot' })).toContainText('begun');
-    await page.getByRole('link', { name: 'Next: Lesson 1 One foot' }).click();
+    await page.getByRole('link', { name: 'Next: Lesson 1, One foot' }).click();
     const step = page.getByRole('heading', { level: 2, name: 'Drag it one foot' });
     await expect(step).toBeFocused();
     await expect(step).toBeInViewport();

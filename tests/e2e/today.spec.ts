@@ -91,10 +91,10 @@ test(
     await takeOver(page, { ...IN_THE_MIDDLE, progress: [finished] });
     await page.addInitScript(WATCH);
     await visit(page, '/lessons');
-    await expect(bright(page)).toHaveText([`Next: Lesson 2 ${second.title}`]);
+    await expect(bright(page)).toHaveText([`Next: Lesson 2, ${second.title}`]);
     const shown = await page.evaluate(() => [
       ...(window as never as { bright: Set<string> }).bright
     ]);
-    expect(shown).toEqual([`Next: Lesson 2 ${second.title}`]);
+    expect(shown).toEqual([`Next: Lesson 2, ${second.title}`]);
   }
 );
