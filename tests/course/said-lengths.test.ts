@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { faultsOf, itemOf } from '../../src/lib/course/items';
+import { itemOf } from '../../src/lib/course/items';
+import { faultsOf } from '../../src/lib/course/items/check-item';
 import {
   saidInches,
   saidMeasured,
