@@ -10,14 +10,7 @@ import { foretold } from '../../../src/lib/app/clinic/foretold';
 import { shared } from '../../../src/lib/app/clinic/follow';
 import { homeLink, readHomeLink } from '../../../src/lib/app/clinic/home/home-link';
 import { countsOf, homeRecord, newIn } from '../../../src/lib/app/clinic/home/take-home';
-import {
-  cameCount,
-  cameWord,
-  clock,
-  nextWords,
-  splitWords,
-  turnoutWords
-} from '../../../src/lib/app/clinic/words';
+import { clock, nextWords, splitWords, turnoutWords } from '../../../src/lib/app/clinic/words';
 import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';
@@ -317,28 +310,4 @@ test('who leads is told how a closed vote was split, by letters', () => {
   expect(splitWords(view)).toBe('A 2, B 0, C 3');
   expect(splitWords({ ...view, phase: 'revealed' })).toBe('');
   expect(splitWords({ ...view, split: null })).toBe('');
-});
-
-const roomOf = (kind: string, phase: string, away: number) =>
-  ({ shown: { kind }, phase, seats: 5, answered: 4, away }) as Parameters<typeof cameWord>[0] &
-    Parameters<typeof cameCount>[0];
-
-test.each([
-  ['talk', 'open', 'here'],
-  ['try', 'open', 'of 5 tried'],
-  ['predict', 'open', 'of 5 answered'],
-  ['predict', 'held', 'of 5 answered, voting has stopped'],
-  ['try', 'held', 'of 5 tried, the round is closed'],
-  ['predict', 'revealed', 'of 5 answered']
-])('leader and screen say of a %s that is %s: %s', (kind, phase, said) =>
-  expect(cameWord(roomOf(kind, phase, 0))).toBe(said)
-);
-
-test('a phone that left is told of beside the others, and is not counted as here', () => {
-  const talk = roomOf('talk', 'open', 2);
-  expect(`${cameCount(talk)} ${cameWord(talk)}`).toBe('3 here, 2 away');
-  const vote = roomOf('predict', 'held', 1);
-  expect(`${cameCount(vote)} ${cameWord(vote)}`).toBe(
-    '4 of 5 answered, 1 away, voting has stopped'
-  );
 });
