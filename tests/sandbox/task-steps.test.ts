@@ -12,6 +12,11 @@ const challengeOf = (id: string) => {
 const namesOf = (steps: readonly TaskStep[]) =>
   steps.map(({ does, isWaitedFor }) => (isWaitedFor ? `wait, ${does}` : does));
 
+const reelIn: TaskStep = {
+  ...{ does: 'in', isWaitedFor: false, isSnap: false, pace_deg_s: 0 },
+  ...{ least_m: 0, least_deg: 0, isStroke: false }
+};
+
 /** A look every 20 ms at a rod that goes from one angle to the other in this time. */
 class Watched {
   private t_ms = 0;
@@ -101,9 +106,27 @@ describe('the steps of a task', () => {
     expect(hand.turn(60, 800)).toBe('up');
     expect(hand.turn(70, 2000)).toBe('up');
     expect(hand.rest(500)).toBe('up');
-    expect(hand.turn(76, 1200)).toBe('down');
+    // At nine tenths a hand that lets go falls short of what is asked.
+    expect(hand.turn(76, 1200)).toBe('up');
+    expect(hand.turn(78, 400)).toBe('down');
     expect(hand.turn(73, 400)).toBe('down');
     expect(hand.turn(60, 1200)).toBe('in');
+  });
+
+  test('light the next one as long before the line is in as a hand takes to let go of the reel', () => {
+    const { made } = new Watched([{ ...reelIn, least_m: 0.35 }], 60);
+    const next = (ms: number, m: number) => {
+      made.look(ms, 60, m);
+      return made.next(false, false);
+    };
+    expect(next(20, 0)).toBe('in');
+    expect(next(220, 0.16)).toBe('in');
+    expect(next(320, 0.24)).toBe('done');
+    // Let go too soon: the line is not in.
+    expect(next(420, 0.25)).toBe('in');
+    expect(made.isReelToCome).toBe(true);
+    expect(next(620, 0.36)).toBe('done');
+    expect(made.isReelToCome).toBe(false);
   });
 
   test('are done with, short as they were, by who reels at last', () => {

@@ -38,8 +38,13 @@ export function turnsBack(steps: readonly TaskStep[]): boolean {
   return first?.does === 'up' && second?.does === 'down' && !second.isWaitedFor;
 }
 
-/** A turn of the rod is about done at this part of the way that the task's own move goes. A design value. */
-const ABOUT = 0.8;
+/**
+ * A turn of the rod is about done at this part of the way that the task's own move goes: what moves the jig
+ * nearly whole, the way back less so. Design values.
+ */
+const ABOUT = { up: 0.95, down: 0.8 } as const;
+/** A hand lets go so long after a light, s: a simple reaction. From memory. */
+const REACTION_S = 0.2;
 
 const START: TaskStep = {
   ...{ does: 'start', isWaitedFor: false, isSnap: false, pace_deg_s: 0 },
@@ -68,7 +73,7 @@ export function taskStepsOf({
       steps.push({
         ...{ does, isWaitedFor, isSnap, least_m },
         isStroke: isSnap || isOfStrokes,
-        least_deg: ABOUT * turnOf(part),
+        least_deg: turnOf(part) * (does === 'up' ? ABOUT.up : ABOUT.down),
         ...(isWaitedFor && isFalling ? { isOnceDown: true } : {}),
         pace_deg_s: paceOf(part)
       });
@@ -163,6 +168,10 @@ class Strokes {
 export class StepsMade {
   private made = 0;
   private taken_m = 0;
+  /** The reel at the last look. */
+  private reel = { seen_ms: 0, taken_m: 0 };
+  /** Whether a hand that lets go at the light of the next step has reeled as much as is asked. */
+  private isAlmostTaken = false;
   /** Where the rod was when it began the step that comes now, degrees; null until it has. */
   private begun_deg: number | null = null;
   private readonly rod: Strokes;
@@ -184,9 +193,10 @@ export class StepsMade {
    * last is told by no light where the bait is out of sight.
    */
   next(isDownInSight: boolean, isHidden: boolean): HandStep | 'done' | null {
-    const { upcoming } = this;
+    const at = this.made + (this.isAlmostTaken ? 1 : 0);
+    const upcoming = this.steps[at];
     if (!upcoming) return 'done';
-    const isLast = this.made === this.steps.length - 1;
+    const isLast = at === this.steps.length - 1;
     if (isHidden && isLast && this.begun_deg !== null) return 'done';
     const isTime = !upcoming.isWaitedFor || (upcoming.isOnceDown && isDownInSight);
     return isTime || this.begun_deg !== null ? upcoming.does : null;
@@ -203,7 +213,7 @@ export class StepsMade {
     const isNewStroke = this.rod.look(now_ms, angle_deg);
     if (this.begun_deg !== null && this.isGivenUp(isNewStroke, now_ms)) this.stepOn();
     this.lookAtRod(isNewStroke, angle_deg);
-    this.lookAtReel(taken_m);
+    this.lookAtReel(now_ms, taken_m);
   }
 
   /** Whether a turn that was begun is over, short as it is: with its stroke, or as the hand waits for the next. */
@@ -224,16 +234,27 @@ export class StepsMade {
   }
 
   /** Who reels has done with the rod, far as it went. */
-  private lookAtReel(taken_m: number): void {
-    const { upcoming } = this;
+  private lookAtReel(now_ms: number, taken_m: number): void {
+    const { upcoming, reel } = this;
+    const pace_m_s = (1000 * (taken_m - reel.taken_m)) / Math.max(1, now_ms - reel.seen_ms);
+    this.reel = { seen_ms: now_ms, taken_m };
+    this.isAlmostTaken = false;
     const isUnbegun = upcoming && !isOfReel(upcoming) && this.begun_deg === null;
     const at = this.steps.findIndex((step, i) => i >= this.made && isOfReel(step));
-    if (at < 0 || isUnbegun) this.taken_m = taken_m;
-    else if (reelWayOf(this.steps[at]) * (taken_m - this.taken_m) >= this.steps[at].least_m) {
+    if (at < 0 || isUnbegun) {
       this.taken_m = taken_m;
-      this.made = at;
-      this.stepOn();
+      return;
     }
+    const { least_m } = this.steps[at];
+    const takenIn = (more_s: number) =>
+      reelWayOf(this.steps[at]) * (taken_m + more_s * pace_m_s - this.taken_m);
+    if (takenIn(0) < least_m) {
+      this.isAlmostTaken = at === this.made && takenIn(REACTION_S) >= least_m;
+      return;
+    }
+    this.taken_m = taken_m;
+    this.made = at;
+    this.stepOn();
   }
 
   private stepOn(): void {
