@@ -185,6 +185,23 @@ test('a slow foot passes', { tag: '@any-width' }, async ({ page }) => {
   await sweepUntil(page, 12);
   await expect(marks(page)).toBeVisible();
   await expect(first(page).locator('.grade')).toContainText('Passed');
+
+  // Opened again, the bright button names the step that is next, and none before it.
+  await page.addInitScript(() => {
+    const names = ((window as { brightNames?: string[] }).brightNames = []) as string[];
+    const look = () => {
+      const name = document.querySelector('#about button.main')?.textContent.trim();
+      if (name && name !== names.at(-1)) names.push(name);
+      requestAnimationFrame(look);
+    };
+    look();
+  });
+  await visit(page, ADDRESS);
+  const onward = 'Go on: Drag it two feet';
+  await expect(station(page, 'about').locator('button.main')).toHaveText(onward);
+  expect(await page.evaluate(() => (window as { brightNames?: string[] }).brightNames)).toEqual([
+    onward
+  ]);
 });
 
 test(
