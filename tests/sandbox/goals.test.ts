@@ -37,9 +37,8 @@ describe('goals in the picture', () => {
     const of = (one: DrawnGoal, units: Units, isFromDeck = false) =>
       limitsAsked({ target: one, units, isFromDeck });
     expect(of(target, 'imperial')).toBe(tied('Stay slower than 1~ft in 0.8~s'));
-    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(
-      tied('Stay at 30~cm in 1~s to 30~cm in 5~s')
-    );
+    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Stay at 30~cm in 1 to 5~s'));
+    expect(of({ speed_m_s: [0.03, 0.22] }, 'imperial')).toBe(tied('Stay at 1~ft in 1.4 to 10~s'));
     expect(of({}, 'metric')).toBeNull();
     const onBottom = { ...target, isOnBottom: true } as const;
     expect(of(onBottom, 'imperial')).toBe(tied('Stay slower than 1~ft in 0.8~s'));

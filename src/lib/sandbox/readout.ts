@@ -3,6 +3,7 @@ import {
   CRANK_M,
   formatLength,
   formatPace,
+  formatPaces,
   formatWay,
   withUnit,
   hasTurnedBack,
@@ -111,8 +112,9 @@ export function limitsAsked({
 }
 
 function speedLimit([slow, fast]: readonly [number, number], units: Units): string {
-  const most = formatPace(fast, units);
-  return slow > 0 ? `at ${most} to ${formatPace(slow, units)}` : `slower than ${most}`;
+  return slow > 0
+    ? `at ${formatPaces([slow, fast], units)}`
+    : `slower than ${formatPace(fast, units)}`;
 }
 
 /** A flight that ends within a tick is over at it, s. */

@@ -85,9 +85,17 @@ export function formatPace(m_s: number, units: Units): string {
   if (m_s <= 0) return 'not at all';
   const s = COUNTED_M[units] / m_s;
   if (s > MINUTE_S) return 'hardly at all';
-  const told_s = s < TENTHS_BELOW_S ? Math.max(s, TENTH_S) : Math.round(s);
-  const text = `${formatLength(COUNTED_M[units], units)} in ${formatTime(told_s)}`;
+  const text = `${formatLength(COUNTED_M[units], units)} in ${formatTime(counted(s))}`;
   return s < TENTH_S ? `over ${text}` : text;
+}
+
+const counted = (s: number): number => (s < TENTHS_BELOW_S ? Math.max(s, TENTH_S) : Math.round(s));
+
+/** A jig's slowest and quickest pace, above 0: 1 ft in 0.8 to 4 s. */
+export function formatPaces([slow_m_s, fast_m_s]: readonly [number, number], units: Units): string {
+  const [least] = formatTime(counted(COUNTED_M[units] / fast_m_s)).split('\u00a0');
+  const most = formatTime(counted(COUNTED_M[units] / slow_m_s));
+  return `${formatLength(COUNTED_M[units], units)} in ${least} to ${most}`;
 }
 
 /** International mile an hour. */

@@ -66,6 +66,7 @@ export {
   formatAsked,
   formatLength,
   formatPace,
+  formatPaces,
   formatPull,
   formatShare,
   formatSpeed,

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { formatBeside, formatPace, type Units } from '../display';
+import { formatBeside, formatPace, formatPaces, type Units } from '../display';
 import { fading } from '../fading';
 import { paceEnds } from './bait-measures';
 import { goalKind, range, weight } from './goal-kind';
@@ -42,7 +42,7 @@ export const pace = goalKind({
   },
   words: ({ m_s: [low, high] }, value, units) => ({
     name: 'Pace',
-    asked: `${formatPace(high, units)} to ${formatPace(low, units)}`,
+    asked: formatPaces([low, high], units),
     reached: besideCounts(value, [low, high], units)
   }),
   miss: ({ m_s: [low, high] }, value, units) => {
