@@ -63,3 +63,15 @@ test('each retrieve says what to look at, what to feel and when it is used', () 
   const said = RETRIEVES.flatMap(({ look, feel, use }) => [look, feel, use]);
   expect(said.map(wordingFault)).toEqual(said.map(() => null));
 });
+
+test('three hops are asked in the water they suit, where the task says how warm it is', () => {
+  const { suits } = RETRIEVES.find(
+    ({ name }) => name === 'three hops'
+  ) as (typeof RETRIEVES)[number];
+  const told = lessons
+    .flatMap(({ challenges }) => challenges)
+    .filter(({ ask }) => / hops/.test(ask) && ask.includes('°C'));
+  expect(told.map(({ id }) => id)).toContain('they-wake');
+  for (const { id, setup } of told)
+    expect(setup.water.temperature_C, id).toBeGreaterThanOrEqual(suits.water_C[0]);
+});

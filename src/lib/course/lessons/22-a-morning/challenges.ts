@@ -30,7 +30,7 @@ export default [
   {
     id: 'wind-comes-up',
     title: 'Wind comes up',
-    ask: 'Wind puts a belly in your line. Move the jig {2 ft|60 cm} with the rod alone, unseen.',
+    ask: 'You’ve reeled down. Wind has put some belly back in your line. Move the jig {2 ft|60 cm} with the rod alone, unseen.',
     setup: deeperWith({
       mass_kg: JIGS.threeQuarters,
       start: { bait_x_m: ft(60), slack_m: 0.2 },
@@ -46,14 +46,14 @@ export default [
     ],
     visibility: 'unseen',
     reference: sweep(60, 82, 5),
-    // Bow and slack forgotten.
+    // The belly forgotten.
     beginner: sweep(60, 71, 3)
   },
   {
     id: 'they-wake',
     title: 'They wake up',
-    ask: 'Late morning: fish on your graph chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
-    setup: deeperWith({ temperature_C: 10, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+    ask: 'Late morning, a sunny cove, {61 °F|16 °C}: fish near bottom chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
+    setup: deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,

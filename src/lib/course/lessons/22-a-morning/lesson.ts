@@ -12,7 +12,7 @@ const breezy = lowRun(
   inTurn(sweep(60, 60, 0.1), reel(0.2, 1), sweep(60, 79, 4))
 );
 const awake = uprightRun(
-  deeperWith({ temperature_C: 10, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+  deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
   30,
   inTurn(...[30, 41, 52].flatMap((from_deg) => [lift(from_deg, from_deg + 11, 0.25), pause(3)]))
 );
@@ -22,14 +22,14 @@ export default {
   order: 22,
   title: 'A morning on Fathomley Lake',
   minutes: 8,
-  about: 'Slow at first light, then wind, then the fish wake up.',
+  about: 'One morning, three changes: first light, wind, then the fish wake up.',
   place: deepPlace,
   objectives: ['Pick a retrieve and say why.', 'Do three things well, one after another.'],
   leaves_out: ['Landing fish.'],
   claims: [
     {
       says: [
-        'Slow at first light, then wind, then the fish wake up.',
+        'One morning, three changes: first light, wind, then the fish wake up.',
         'Cold fish hardly move: keep it in front of them.',
         'That’s for warm, active fish.',
         'That’s for fish up off bottom, chasing.'
@@ -37,7 +37,11 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: ['fish on your graph chase bait.', 'Wind puts a belly in your line.'],
+  sets_up: [
+    'fish near bottom chase bait.',
+    'You’ve reeled down.',
+    'Wind has put some belly back in your line.'
+  ],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
   cautions: [drillCautions.water],
   sections: [
