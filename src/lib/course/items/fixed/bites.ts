@@ -50,7 +50,10 @@ export const bites = [
     'bites',
     'It feels odd, and you’re not sure it’s a fish. What do you do?',
     [
-      ['tighten gently, sweep if it moves', 'Right. Brush gives, too. Only a fish pulls back.'],
+      [
+        'tighten gently, sweep if it pulls back',
+        'Right. Brush gives, too. Only a fish pulls back.'
+      ],
       ['sweep hard: it costs nothing at all', 'In rock a sweep hangs the jig. Test it first.'],
       ['hold still until it pulls once more', 'A fish may spit it by then. Test it now.']
     ],
