@@ -74,7 +74,10 @@ export const afloat = [
     [
       ['when it’s a rock that the jig climbs', 'Right. Rock gives nothing back. Ease it over.'],
       ['when the water is cold and they’re slow', 'Cold fish bite soft. Set all the same.'],
-      ['when it was only one tap and no more', 'One tap is often all you get. Test, then sweep.']
+      [
+        'when it was only one tap and no more',
+        'One tap is often all you get. Test it: if it moves or pulls, sweep.'
+      ]
     ],
     'Set on rock and you’re hung. Never with anyone in line: a jig that pulls free comes right at them.'
   ),
