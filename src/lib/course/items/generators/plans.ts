@@ -110,7 +110,10 @@ const weightAndPace: Generator = {
       return {
         id: `w${ounces * 8}-s${paces[pace] * 10}`,
         says: name,
-        reply: (pace === 'quick') === (want === 'hop') ? OFF_COUNT[weight] : OFF_PACE[want][weight],
+        reply:
+          (pace === 'quick') === (want === 'hop')
+            ? OFF_COUNT[weight](least_s)
+            : OFF_PACE[want][weight],
         runs: [
           { caption: `${saidWeight(oz(ounces))}: the fall`, run: falling(ounces) },
           { caption: name, run: shownDrag(withWeight(ounces), ft(WAY_FT), paces[pace]) }
@@ -143,9 +146,9 @@ const weightAndPace: Generator = {
 };
 
 const OFF_COUNT = {
-  light: 'Too light: it’s still falling when your count is up.',
-  good: 'It falls in your count, so look at the pace.',
-  heavy: 'Too heavy: it’s down before your count starts.'
+  light: () => 'Too light: it’s still falling when your count is up.',
+  good: () => 'It falls in your count, so look at the pace.',
+  heavy: (least_s: number) => `Too heavy: it’s down before you count ${least_s}.`
 } as const;
 const OFF_PACE: Record<Want, Record<'light' | 'good' | 'heavy', string>> = {
   down: {
