@@ -33,7 +33,7 @@ export const drags: QuestionClaims = {
       'Tip minus slack, give or take a few inches.',
       'In the model # of tip brings it #.',
       'Too short: # of tip, minus # of slack, leaves about #.',
-      'Too far: slack doesn’t take that much of #.'
+      'Too far: # of tip, minus # of slack, leaves about #.'
     )
   ],
   'bait-way-of-slow-drag': [

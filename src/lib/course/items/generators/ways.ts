@@ -60,9 +60,7 @@ const wayOfTip: Generator = {
           reply:
             tip === feet
               ? 'That’s what you want of the jig. The slack has to come out of the tip’s move, too.'
-              : cameBy(tip) < ft(feet)
-                ? `Too short: ${leftOfTip(tip, inches)}.`
-                : `Too far: slack doesn’t take that much of ${saidFeet(tip)}.`,
+              : `Too ${cameBy(tip) < ft(feet) ? 'short' : 'far'}: ${leftOfTip(tip, inches)}.`,
           runs: [{ caption: `tip ${saidFeet(tip)}`, run: dragged(tip) }]
         };
       }),
