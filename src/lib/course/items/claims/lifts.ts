@@ -101,7 +101,10 @@ export const lifts: QuestionClaims = {
     )
   ],
   'order-moves-travel': [
-    on('practice', 'Guides see nine to ten do about half of it, nine to twelve about two thirds.'),
+    on(
+      'practice',
+      'Guides see less than the model: about half for nine to ten, about two thirds for nine to twelve.'
+    ),
     on(ALL_GETS_THERE, 'A foot of sweep is about a foot of jig.'),
     on(HOUR_BRINGS, 'An hour of lift is #, by where the line points.'),
     on(

@@ -177,7 +177,7 @@ const movesByTravel: Generator = {
       other:
         'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
       explain:
-        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see nine to ten do about half of it, nine to twelve about two thirds.'
+        'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see less than the model: about half for nine to ten, about two thirds for nine to twelve.'
     });
   }
 };
