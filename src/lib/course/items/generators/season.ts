@@ -146,7 +146,7 @@ const seasonPause = bySeason(
 );
 
 /** The key holds on such water: in steep, clear highland lakes summer fish stay on bluffs, too. */
-const LAKES = ['A flat river reservoir', 'A lowland reservoir, no bluffs'];
+const LAKE = 'A lowland river reservoir, no bluffs';
 
 /** Spring and fall pass through the same water, and fish stand elsewhere in each. */
 const TURNS: Record<Asked['id'], string> = {
@@ -176,13 +176,13 @@ const seasonSpot = bySeason(
       warm: 'They get out there after the spawn.'
     },
     warm: {
-      cold: 'Summer fish do that in steep, clear highland lakes. On a flat river reservoir most guides look offshore.',
+      cold: 'Summer fish do that in steep, clear highland lakes. On a lake like this one most guides look offshore.',
       cool: 'They were there in spring, and left after the spawn.'
     }
   },
   {
     objective: 'season-map',
-    places: LAKES,
+    places: [LAKE],
     few: 'Only the temperature tells where fish are on such a lake, and each row of the map has six or seven degrees well inside it.'
   }
 );
