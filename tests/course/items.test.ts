@@ -138,7 +138,7 @@ describe('generated questions', () => {
   test('on slack all work the lesson’s sum out in its own words', () => {
     for (const name of ['mark-drag', 'bait-way-of-slow-drag', 'tip-way-for-one-foot'])
       expect(itemOf(name, 1).explain, name).toContain(SLACK_RULE);
-    expect(slackSum(2, 14, 0.27)).toMatch(/about \{10 in\|.* In the model: \{length:0\.27/);
+    expect(slackSum(2, 14, 0.27)).toMatch(/about \{10 in\|.* In the model: \{11 in\|27 cm\}/);
     expect(slackSum(1, 12, 0)).toMatch(/leaves nothing\. /);
   });
 
