@@ -17,7 +17,7 @@ export default {
   order: 7,
   title: 'Boat, cast and wind',
   minutes: 6,
-  about: 'Drift onto the jig and you drag slack. Drift away and you drag it without trying.',
+  about: 'The boat moves your jig, too. Know what it adds and what it takes.',
   place: deepPlace,
   objectives: [
     'Move a jig as far as you mean from a drifting boat.',
@@ -25,6 +25,10 @@ export default {
   ],
   leaves_out: ['Anchors.'],
   claims: [
+    {
+      says: ['The boat moves your jig, too.', 'Know what it adds and what it takes.'],
+      basis: { most: 'travel_m', of: ['away', 'held', 'onto'] }
+    },
     {
       says: 'Drift onto the jig and you drag slack.',
       basis: { most: 'travel_m', of: ['held', 'onto'] }
@@ -102,8 +106,12 @@ export default {
       title: 'See it',
       demos: [
         { id: 'held', caption: 'Held in place.', run: drifting(0) },
-        { id: 'onto', caption: 'Drifting onto it.', run: drifting(DRIFT_M_S) },
-        { id: 'away', caption: 'Drifting away.', run: drifting(-DRIFT_M_S) }
+        { id: 'onto', caption: 'Drift onto the jig and you drag slack.', run: drifting(DRIFT_M_S) },
+        {
+          id: 'away',
+          caption: 'Drift away and you drag it without trying.',
+          run: drifting(-DRIFT_M_S)
+        }
       ]
     },
     {
@@ -134,7 +142,8 @@ export default {
         },
         {
           sign: 'Current',
-          means: 'Cast up-current, go heavier. Let the line straighten before you move.',
+          means:
+            'Cast up-current, go heavier. Reel up what it brings you, feel the jig, then move.',
           basis: 'practice'
         },
         {
