@@ -21,13 +21,13 @@ export default {
   title: 'Line and rod',
   minutes: 6,
   about:
-    'Fluorocarbon sinks, braid floats. Mono and fluorocarbon stretch, braid hardly does. Only quick moves show it.',
+    'Fluorocarbon sinks, braid floats. Mono and fluorocarbon stretch, braid hardly does. Find out when that matters.',
   place: deepPlace,
   objectives: ['Know when stretch and rod bend matter.', 'Adjust a hop for a soft rod.'],
   leaves_out: ['Knots and wear.'],
   claims: [
     {
-      says: ['Only quick moves show it.', 'A slow drag hardly loads the line.'],
+      says: 'A slow drag hardly loads the line.',
       basis: { run: 'question', holds: { travel_m: [0.8, 0.95] } }
     },
     {
@@ -46,7 +46,8 @@ export default {
       says: [
         'Stretch matters on hops and hook sets.',
         'Mono and fluorocarbon stretch, braid hardly does.',
-        'it goes highest.'
+        'it goes highest.',
+        'Find out when that matters.'
       ],
       basis: { most: 'peak_height_m', of: ['braid', 'mono'], unknowns: 'drag' }
     },
@@ -63,7 +64,11 @@ export default {
       basis: { most: 'peak_height_m', of: ['stiff-rod', 'soft-rod'], unknowns: 'drag' }
     },
     {
-      says: ['Fluorocarbon sinks, braid floats.', 'Slack would do that.'],
+      says: [
+        'Fluorocarbon sinks, braid floats.',
+        'Slack would do that.',
+        'a knot that slips comes back at you.'
+      ],
       basis: 'practice'
     }
   ],
@@ -150,7 +155,7 @@ export default {
         'Glasses for everyone'
       ],
       steps: [
-        'Everyone off to the side, nobody in line with the post.',
+        'Everyone else well off to the side. You pull to the side, face turned away: a knot that slips comes back at you.',
         'Film the scale. Pull it as you’d hop, then as you’d drag.'
       ],
       log: ['Both readings', 'What you’d change, and why']
