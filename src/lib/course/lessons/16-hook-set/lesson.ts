@@ -39,6 +39,7 @@ export default {
       says: [
         'On a tight line some guides sweep at the tap, some reel down first. Both work. Some swing straight up, and hard.',
         'it stops when the rod does.',
+        'a knot that slips comes back at you.',
         'Only the jig is on the line: how hard the hook goes in, a scale tells you.'
       ],
       basis: 'practice'
@@ -155,7 +156,7 @@ export default {
         'Glasses for everyone'
       ],
       steps: [
-        'Everyone off to the side, nobody in line with the post.',
+        'Everyone else well off to the side. You sweep to the side, face turned away: a knot that slips comes back at you.',
         'Line tied to the scale, {40 ft|12 m} off, tight. Film the scale. Sweep firm, not hard.',
         '{2 ft|60 cm} of slack: sweep.',
         'Same slack: reel down, then sweep.'
