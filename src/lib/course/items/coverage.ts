@@ -38,7 +38,7 @@ export const COVERAGE: Readonly<Record<string, Readonly<Record<string, readonly 
   },
   'from-the-boat': {
     'Tell by the line when the jig is down.': ['contact-first', 'contact-lost', 'fall-count'],
-    'Know why a fall on a tight line lands closer to you.': ['contact-pendulum']
+    'Know what a tight line does to a fall.': ['contact-pendulum']
   },
   'weight-and-depth': {
     'Pick a weight for a depth and say why.': ['weight-and-pace', 'weight-heavier', 'weight-wind'],

@@ -18,10 +18,7 @@ export default {
   minutes: 6,
   about: 'The line tells you when it’s down, and the count tells you how deep.',
   place,
-  objectives: [
-    'Tell by the line when the jig is down.',
-    'Know why a fall on a tight line lands closer to you.'
-  ],
+  objectives: ['Tell by the line when the jig is down.', 'Know what a tight line does to a fall.'],
   leaves_out: ['Fish and graphs.'],
   claims: [
     {
