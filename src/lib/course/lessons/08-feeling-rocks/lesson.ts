@@ -41,17 +41,10 @@ export default {
       says: [
         'It feels clean, but the first rock kicks the jig off bottom.',
         'It kicks off the first rock and stays up.',
+        'It doesn’t come back down between two rocks that close.',
         'You feel empty bottom.'
       ],
       basis: { run: 'fast', holds: { contact: [0, 0.33] } }
-    },
-    {
-      says: 'It kicks off the first one.',
-      basis: { run: 'fast', sign: 'lifted' }
-    },
-    {
-      says: 'Low rocks don’t stop it.',
-      basis: { run: 'fast', holds: { travel_m: [0.6, 1.3] } }
     }
   ],
   sets_up: ['slow, slower, slowest.'],
@@ -80,10 +73,10 @@ export default {
             reply: 'Right. It kicks off the first rock and stays up. You feel empty bottom.'
           },
           {
-            id: 'still',
-            says: 'It stops at the first rock',
-            holds: { travel_m: [-0.1, 0.3] },
-            reply: 'Low rocks don’t stop it. It kicks off the first one.'
+            id: 'part',
+            says: 'About half of it',
+            holds: { contact: [0.4, 0.6] },
+            reply: 'It doesn’t come back down between two rocks that close.'
           }
         ]
       }
