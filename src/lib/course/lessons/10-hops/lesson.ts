@@ -58,7 +58,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{5/8 oz|18 g}, rod at ten, line just tight. You snap up {15 in|40 cm} of tip.',
+      text: '{5/8 oz|18 g}, {45 ft|14 m} out in {20 ft|6 m}. Rod at ten, line just tight. You snap up {15 in|40 cm} of tip.',
       question: {
         ask: 'How high does the jig come up?',
         hint: 'The line can’t give it more than the tip took.',
