@@ -63,7 +63,8 @@ export default {
     }
   ],
   sets_up: [
-    'Drag it with a slow lift, wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'
+    'Lift slowly, so it slides along bottom.',
+    'Wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'
   ],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],
