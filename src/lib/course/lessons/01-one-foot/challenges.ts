@@ -61,7 +61,7 @@ export default [
   {
     id: 'contact-over-rocks',
     title: 'Keep contact over rocks',
-    ask: 'Drag the jig {3 ft, within 6 in,|90 cm, between 76 cm and 1.07 m,} over three rocks. Touch each one. No speed limit.',
+    ask: 'Drag the jig {3 ft, within 6 in,|90 cm, between 76 cm and 1.07 m,} over three rocks. Touch each one. Take as long as you want.',
     setup: {
       ...fathomley,
       bottom: {
