@@ -82,7 +82,7 @@ const TERMS: readonly Term[] = [
   term(
     'hook set',
     'hook-set',
-    'Sweep on a tight line: drives the point into the fish’s mouth. Most guides reel down first.'
+    'A sweep that drives the point into the fish’s mouth. Slack: reel down first. Tight: some sweep at once, some reel a turn.'
   ),
   term('hop', 'hops', 'A short, quick lift, then a fall, then a pause.'),
   term('hump', 'offshore', 'A rise in the bottom with deeper water all around.'),
