@@ -178,7 +178,7 @@ export default {
         {
           sign: 'Weedguard',
           means:
-            'Stiff sheds brush and costs hookups. Trim or fan it until it gives under one finger, pressed off the point.',
+            'Stiff sheds brush and costs hookups. Trim or fan it until it gives under one finger. Press from the side, never over the point.',
           basis: 'practice'
         },
         {
