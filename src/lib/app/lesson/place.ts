@@ -34,7 +34,7 @@ interface Place {
 const left = new Map<string, Place>();
 
 /** Called as a lesson is left. */
-export function keepPlace(lesson: string, stations: Iterable<Element>): void {
+export function keepReadingPlace(lesson: string, stations: Iterable<Element>): void {
   const tops = [...stations].map((one) => ({
     station: one.id,
     top_px: one.getBoundingClientRect().top

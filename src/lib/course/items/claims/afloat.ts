@@ -10,7 +10,7 @@ import {
   TRAILER_LIFTS
 } from './rests-on';
 
-export const afloat: QuestionClaims = {
+export const onAfloat: QuestionClaims = {
   'rig-trailer': [
     on(TRAILER_LIFTS, 'Both ask for a slower hand.'),
     on(

@@ -13,7 +13,7 @@ import {
   WEDGES
 } from './rests-on';
 
-export const bottoms: QuestionClaims = {
+export const onBottoms: QuestionClaims = {
   'bottom-mud': [
     on(SAND, 'Sand is even from the first inch.'),
     on(ROCK, 'Rock knocks.'),

@@ -19,7 +19,7 @@ import {
   TOO_SOON
 } from './rests-on';
 
-export const contact: QuestionClaims = {
+export const onContact: QuestionClaims = {
   'contact-first': [
     on(SWINGS_IN, 'Then it swings in toward you before it’s down.'),
     on(SHALLOW_IS_DOWN, 'Shallow, it’s been down a while.'),

@@ -1,7 +1,7 @@
 import { on, type QuestionClaims } from './claim';
 import { FAST_LIFTS, HEAVY_FALLS, SLACK_TAKES, WEIGHT_TIMES } from './rests-on';
 
-export const drags: QuestionClaims = {
+export const onDrags: QuestionClaims = {
   'mark-drag': [
     on(
       'answer',

@@ -8,7 +8,7 @@ import {
   WEIGHT_TIMES
 } from './rests-on';
 
-export const falls: QuestionClaims = {
+export const onFalls: QuestionClaims = {
   'fall-count': [
     on(SWINGS_IN, 'Engage the reel then and it swings in on you.'),
     on('practice', 'Three timed drops give you your own number.', 'You’d miss what picked it up.'),

@@ -23,7 +23,7 @@ function bottomsOf(family: Family, shows: 'felt' | 'pull'): QuestionClaim[] {
   ]);
 }
 
-export const felt: QuestionClaims = {
+export const onFelt: QuestionClaims = {
   'pull-over-rock': bottomsOf('hard', 'pull'),
   'pull-over-stems': bottomsOf('catchy', 'pull'),
   'pull-over-smooth': bottomsOf('even', 'pull'),

@@ -14,7 +14,7 @@ import {
   STRETCH_TAKES
 } from './rests-on';
 
-export const lifts: QuestionClaims = {
+export const onLifts: QuestionClaims = {
   'order-paces': [
     on(HIGHER, 'Two lifts as long: the quicker one goes higher.'),
     on(

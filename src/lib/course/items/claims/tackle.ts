@@ -21,7 +21,7 @@ import {
   WEDGES
 } from './rests-on';
 
-export const tackle: QuestionClaims = {
+export const onTackle: QuestionClaims = {
   'weight-heavier': [
     on(HEAVY_FALLS, 'It falls faster, too'),
     on(
