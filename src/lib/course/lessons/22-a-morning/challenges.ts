@@ -30,7 +30,7 @@ export default [
   {
     id: 'wind-comes-up',
     title: 'Wind comes up',
-    ask: 'You’ve reeled down. Wind has put some belly back in your line. Move the jig {2 ft|60 cm} with the rod alone, unseen.',
+    ask: 'Wind puts some belly back after you reel down. Move the jig {2 ft|60 cm} with the rod alone, unseen.',
     setup: deeperWith({
       mass_kg: JIGS.threeQuarters,
       start: { bait_x_m: ft(60), slack_m: 0.2 },

@@ -37,11 +37,7 @@ export default {
       basis: 'practice'
     }
   ],
-  sets_up: [
-    'fish near bottom chase bait.',
-    'You’ve reeled down.',
-    'Wind has put some belly back in your line.'
-  ],
+  sets_up: ['fish near bottom chase bait.', 'Wind puts some belly back after you reel down.'],
   builds_on: ['season-and-mood', 'bite-or-bottom', 'snags', 'line-and-rod'],
   cautions: [drillCautions.water],
   sections: [
