@@ -97,7 +97,7 @@ const biteOrStill: Generator = {
     const options = [
       {
         id: 'bite',
-        says: 'a bite: reel down and sweep',
+        says: 'a bite: reel down, sweep if it moves or pulls',
         drawn: what === 'bite' ? BITES[kind].drawn : ('news while the rod is still' as const),
         reply:
           what === 'rock'
@@ -124,7 +124,7 @@ const biteOrStill: Generator = {
       }
     ];
     return recogniseDrawn({
-      ask: `You drag for ${STOPS_S} seconds, then hold the rod still. This is the pull at the rod tip. What do you make of it?`,
+      ask: `Boat held. You drag for ${STOPS_S} seconds, then hold the rod still. This is the pull at the rod tip. What do you make of it?`,
       caption: captions[what],
       run: dragged,
       shows: 'pull',
