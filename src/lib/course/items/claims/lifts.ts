@@ -32,7 +32,7 @@ export const onLifts: QuestionClaims = {
     on(
       'answer',
       'earlier on a steep one',
-      'From # more of the swing goes back, across the line.',
+      'This line is steep: past # the tip swings flat, more across it.',
       'That’s where most of the swing goes along the line.',
       'From # more of the swing goes up, across the line.',
       'A jig that leaves bottom also swings in, and comes farther.',

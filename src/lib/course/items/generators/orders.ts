@@ -82,7 +82,9 @@ const hoursByTravel: Generator = {
         reply: () =>
           want === 'least'
             ? `From ${saidHour(from)} more of the swing goes along the line.`
-            : `From ${saidHour(from)} more of the swing goes ${from < hours[at] ? 'up' : 'back'}, across the line.`,
+            : from < hours[at]
+              ? `From ${saidHour(from)} more of the swing goes up, across the line.`
+              : `This line is steep: past ${saidHour(from)} the tip swings flat, more across it.`,
         run: shownLift(setup, from, from + 1, duration_s)
       })),
       right: `Right. That’s where ${want === 'most' ? 'most' : 'the least'} of the swing goes along the line.`,
