@@ -64,10 +64,12 @@ export const onFalls: QuestionClaims = {
       '# is heavier than #, and its trailer is bigger: the weight wins, so it falls sooner',
       '# is lighter than #, and its trailer is smaller: the weight wins, so it falls later',
       '# is lighter than #, and its trailer is smaller: the trailer wins, so it falls sooner',
-      'Weight pulls it down, and the trailer holds it back.'
+      'Weight pulls it down, and the trailer holds it back.',
+      'Here weight and trailer say the same.'
     ),
-    on(WEIGHT_BEATS, 'Twice the weight more than makes up for a big trailer.'),
-    on(TRAILER_BEATS, 'Half again as much doesn’t.')
+    on(WEIGHT_BEATS, 'The model says twice the weight just makes up for a big trailer'),
+    on(TRAILER_BEATS, 'half again as much doesn’t'),
+    on('practice', 'Time your own.')
   ],
   'mark-fall': [
     on(SWINGS_IN, 'Engage the reel then and it swings in on you.'),

@@ -42,6 +42,14 @@ interface Tied {
   trailer: (typeof TIED_ON)[number];
 }
 
+/** Whether one of these is heavier with a smaller trailer: both then get it down sooner. */
+const pointAlike = (one: Tied, other: Tied) =>
+  one.ounces > other.ounces !== one.trailer.drag_area_m2 > other.trailer.drag_area_m2;
+
+/** By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between. */
+const WEIGHT_OR_TRAILER =
+  'The model says twice the weight just makes up for a big trailer; half again as much doesn’t. Time your own.';
+
 /** Why a jig of another weight falls otherwise than the right one, as nobody else hears it. */
 function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
   const isHeavier = one.ounces > right.ounces;
@@ -50,7 +58,7 @@ function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
   if (one.trailer === right.trailer)
     return `${weights}, with the same trailer: it’s down ${isHeavier ? 'sooner' : 'later'}.`;
   const trailer = `its trailer is ${isBigger ? 'bigger' : 'smaller'}`;
-  if (isHeavier !== isBigger)
+  if (pointAlike(one, right))
     return `${weights}, and ${trailer}: both get it down ${isHeavier ? 'sooner' : 'later'}.`;
   const isByWeight = isSooner === isHeavier;
   return `${weights}, and ${trailer}: the ${isByWeight ? 'weight' : 'trailer'} wins, so it falls ${isSooner ? 'sooner' : 'later'}.`;
@@ -74,7 +82,8 @@ const trailers: Generator = {
     const { setup } = drawFall(random, [14, 18, 22, 26, 30, 34]);
     const best = dealt(share, TIED);
     const others = TIED.filter((one) => one !== best);
-    const drawn = [best, ...several(random, others, 2)];
+    const rest = several(random, others, 2);
+    const drawn = [best, ...rest];
     if (new Set(drawn.map(({ ounces }) => ounces)).size < drawn.length) return null;
     if (new Set(drawn.map(({ trailer }) => trailer)).size === 1) return null;
     const idOf = ({ ounces, trailer }: Tied) =>
@@ -100,9 +109,9 @@ const trailers: Generator = {
         run: run(one)
       })),
       right: 'Right. Weight pulls it down, and the trailer holds it back.',
-      explain:
-        // By the two trailers' sizes, 1.9 to 1: no two weights of the box lie between.
-        'Twice the weight more than makes up for a big trailer. Half again as much doesn’t.'
+      explain: rest.every((one) => one.trailer !== best.trailer && pointAlike(one, best))
+        ? `Here weight and trailer say the same. ${WEIGHT_OR_TRAILER}`
+        : WEIGHT_OR_TRAILER
     });
   }
 };
