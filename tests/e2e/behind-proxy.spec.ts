@@ -64,7 +64,7 @@ test(
     const joined = await phone.newPage();
     await joined.goto(`/clinic#${code}`);
     await expect(page.getByText('1 here', { exact: true })).toBeVisible();
-    await page.getByRole('button', { name: /^(Next|Skip)$/ }).click();
+    await page.getByRole('button', { name: /^(Next|Skip this) round$/ }).click();
     await expect(joined.getByText(/^\d+ of \d+$/)).toBeVisible();
     await phone.close();
     await context.close();
