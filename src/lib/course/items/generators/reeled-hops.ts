@@ -5,12 +5,16 @@ import { shownHops } from '../moves';
 import { aboutSaid_m, saidAbout, saidHour, saidSeconds } from '../said';
 import { chooseValue } from '../value-item';
 
-/** Hops by the rod's clock: an hour or one and a half, none past twelve. */
+/** Past this hour the rod is out of sweep. */
+const LAST_HOUR = 11;
+/** Hops by the rod's clock: an hour or one and a half. */
 const HOPPED = [1, 1.5].flatMap((hours) =>
-  [9, 9.5, 10, 10.5, 11]
-    .filter((from) => from + hours <= 12)
+  [9, 9.5, 10]
+    .filter((from) => from + hours <= LAST_HOUR)
     .map((from) => [from, from + hours] as const)
 );
+/** What is slower than this is a lift and no hop, s. */
+const HOPS_S = [0.5, 0.7, 0.8, 1] as const;
 const PAUSE_S = 1.5;
 
 /** One hop, two hops and three hops' worth are right as often as one another. */
@@ -55,7 +59,7 @@ const reeledHops: Generator = {
   objective: 'hops',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(2), cast_m: ft(pick(random, [45, 55, 65])) });
-    const pace_s = pick(random, [0.5, 1, 1.5]);
+    const pace_s = pick(random, HOPS_S);
     const [from, to] = pick(random, HOPPED);
     const dealing = dealt<Dealt>(share, DEALT);
     const { hops, isReeled } = dealing;
