@@ -22,7 +22,10 @@ export const onLifts: QuestionClaims = {
       'You weighed how quick against how long.',
       'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       'First ask which are quick enough to leave bottom.',
-      'Then weigh pace against length.'
+      'Then weigh pace against length.',
+      'A slow lift hardly gets it up: a shorter, quicker one can beat it.',
+      'Longer and in less time wins both ways.',
+      'A short lift runs out early: a longer one can beat it in more time, too.'
     ),
     on(LONGER_HIGHER, 'In the same time: the longer one, its tip is quicker, too.')
   ],

@@ -2,7 +2,7 @@ import { clockHourToDeg, type SetupInput } from '../../../model';
 import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
 import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
-import { shownScenarioOf } from '../measure';
+import { nominalOf, shownScenarioOf } from '../measure';
 import { shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy, type Contender } from '../rank-item';
 import { saidFeet, saidHour, saidSeconds } from '../said';
@@ -11,6 +11,20 @@ const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to
 
 /** Nobody takes longer over an hour of the clock, s. */
 const SLOWEST_HOUR_S = 4;
+
+interface Paced {
+  to: number;
+  s: number;
+}
+
+/** What settles which of two lifts goes higher, with the higher one first. */
+function settledBy(high: Paced, low: Paced): string {
+  if (high.to === low.to) return 'Two lifts as long: the quicker one goes higher.';
+  if (high.s === low.s) return 'In the same time: the longer one, its tip is quicker, too.';
+  if (high.to < low.to) return 'A slow lift hardly gets it up: a shorter, quicker one can beat it.';
+  if (high.s < low.s) return 'Longer and in less time wins both ways.';
+  return 'A short lift runs out early: a longer one can beat it in more time, too.';
+}
 
 const pacesByHeight: Generator = {
   id: 'order-paces',
@@ -22,22 +36,28 @@ const pacesByHeight: Generator = {
     const lifts = [10.5, 11, 11.5]
       .flatMap((to) => [0.5, 1, 1.5, 2, 4].map((s) => ({ to, s })))
       .filter(({ to, s }) => s / (to - 10) <= SLOWEST_HOUR_S);
+    const contenders = shuffled(random, lifts)
+      .slice(0, 3)
+      .map(({ to, s }) => ({
+        to,
+        s,
+        id: `to${to * 10}-s${s * 10}`,
+        says: `${fromTo(10, to)} in ${saidSeconds(s)}`,
+        run: shownLift(setup, 10, to, s)
+      }));
+    const [first, second, third] = [...contenders].sort(
+      (a, b) => nominalOf(b.run, 'peak_height_m') - nominalOf(a.run, 'peak_height_m')
+    );
+    const rules = [settledBy(first, second), settledBy(second, third), settledBy(first, third)];
     return orderBy({
       ask: `${placeWords(setup)} Three lifts on the rod’s clock, {7 ft|2.1 m} rod. Which takes the jig highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
-      contenders: shuffled(random, lifts)
-        .slice(0, 3)
-        .map(({ to, s }) => ({
-          id: `to${to * 10}-s${s * 10}`,
-          says: `${fromTo(10, to)} in ${saidSeconds(s)}`,
-          run: shownLift(setup, 10, to, s)
-        })),
+      contenders,
       right: 'Right. You weighed how quick against how long.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Then weigh pace against length.',
-      explain:
-        'Two lifts as long: the quicker one goes higher. In the same time: the longer one, its tip is quicker, too.'
+      explain: [...new Set(rules)].join(' ')
     });
   }
 };
