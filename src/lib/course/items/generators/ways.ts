@@ -121,11 +121,12 @@ const wayOfBait: Generator = {
   make: (random, share) => {
     const { inches, place } = dealt(share, DEALS);
     const setup = drawGear(random, { slack_m: inch(inches) });
-    const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5]);
+    const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5]);
     const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const rule = bySlackRule(run, ft(feet), inch(inches));
-    if (rule === null) return null;
+    // Who works the sum out finds it among the options, as it is.
+    if (rule === null || saidToPick(rule.sum_m) !== saidToPick(rule.travel_m)) return null;
     return chooseValue({
       ask: `${placeWords(setup)} ${saidInches(inches)} of slack hangs in it. You sweep a low rod slowly: its tip goes ${saidFeet(feet)} in ${saidSeconds(duration_s)}. How far does the jig come?`,
       caption: `The sweep of ${saidFeet(feet)}`,
