@@ -20,9 +20,7 @@ test.each(SEEDS)('who takes the slack off the tip’s move finds what is left, s
   const { ask, answer } = itemOf('bait-way-of-slow-drag', seed);
   const { options, key } = answer as ChooseAnswer;
   const words = read(ask);
-  const [, slack = ''] = /mono|braid|fluorocarbon/.test(words)
-    ? (/\. ([^.]*) of slack hangs/.exec(words) ?? [])
-    : [];
+  const [, slack = ''] = /\. ?([^.]*) of slack hangs/.exec(words) ?? [];
   const [, tip = ''] = /its tip goes (.*?) in \d/.exec(words) ?? [];
   const left = inchesIn(tip) - inchesIn(slack);
   const right = options.find(({ id }) => id === key)?.says ?? '';
