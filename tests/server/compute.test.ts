@@ -26,13 +26,11 @@ const ofNothing = { ...question, objectives: [] };
 
 const account = { space: 'reed', address: 'hall' };
 
-function threads() {
+/** @param share of each second that the machine has for this process */
+function threads(share = 1) {
   const ports: FakePort[] = [];
-  const asks = new ServerCompute(() => {
-    const port = new FakePort();
-    ports.push(port);
-    return port;
-  });
+  const open = () => (ports.push(new FakePort()), ports[ports.length - 1]);
+  const asks = new ServerCompute(open, 1, () => (share * performance.now()) / 1000);
   return { asks, ports };
 }
 
@@ -131,6 +129,27 @@ describe('work off the server’s own thread', () => {
       const other = { space: 'sedge', address: 'home' };
       await expect(asks.ask('judge', question, other)).rejects.toMatchObject({ status: 422 });
       expect(ports).toHaveLength(1);
+    });
+
+    test('on a machine that is busy with other things a try has its time of processor', async () => {
+      const { asks, ports } = threads(1 / 4);
+      const slow = asks.ask('judge', ofNothing, account);
+      const judged = expect(slow).rejects.toBeInstanceOf(DataError);
+      await vi.advanceTimersByTimeAsync(18_000);
+      expect(asks.state).toMatchObject({ busy: 1 });
+      ports[0].work();
+      await judged;
+    });
+
+    test('what never gets that much is told to come again, and is taken then', async () => {
+      const { asks, ports } = threads(1 / 100);
+      const starved = asks.ask('judge', ofNothing, account).catch((fault: Error) => fault);
+      await vi.advanceTimersByTimeAsync(41_000);
+      expect(await starved).toMatchObject({ status: 503, retryAfter_s: expect.any(Number) });
+      expect(ports[0].isClosed).toBe(true);
+      const again = asks.ask('judge', ofNothing, account);
+      ports[1].work();
+      await expect(again).rejects.toBeInstanceOf(DataError);
     });
 
     test('nobody is left hanging for more than half a minute', async () => {

@@ -14,6 +14,7 @@ import {
 import { FairQueue, type Account } from './fair-queue';
 import { Refusal } from './faults';
 import { describeError, log } from './log';
+import { processor_s, workDeadline } from './work-deadline';
 
 /** What is needed of a thread. */
 export type Thread = Pick<Worker, 'on' | 'postMessage' | 'unref' | 'terminate'>;
@@ -23,12 +24,13 @@ const MOST_WAITING_S = 90;
 /** Nobody is left hanging for longer, s: who hears 503 asks again, and a phone does so by itself. */
 const PATIENCE_S = 30;
 /**
- * A piece of work is broken off after this and so many times what it may cost, s: a machine at a load of
- * ten still grades every try there is. Shorter, and honest tries are refused; longer, and one that takes
- * for ever holds up the others for that long.
+ * A piece of work is broken off after this and so many times what it may cost, s of processor. Shorter, and
+ * honest tries are refused; longer, and one that takes for ever holds up the others for that long.
  */
 const DEADLINE_S = 5;
 const DEADLINE_COSTS = 10;
+/** What a machine had no time for is asked for again after this, s. */
+const LATER_S = 60;
 /** What overran is not tried again; more than this many are forgotten, oldest first. */
 const MOST_OVERRAN = 1000;
 /** One core is for answering; more threads than this wait for the store and not for the model. */
@@ -79,7 +81,8 @@ export class ServerCompute {
 
   constructor(
     open: () => HostPort,
-    private readonly threads = 1
+    private readonly threads = 1,
+    private readonly had_s = processor_s
   ) {
     // Not begun anew: what breaks a thread off once would do so again, and whoever asked keeps it.
     const asker = () => new Asker([open], 0);
@@ -136,22 +139,25 @@ export class ServerCompute {
     const from_s = now_s();
     this.#begun.set(asker, from_s);
     const stop = new AbortController();
-    const late = setTimeout(
-      () => {
-        this.#remember(nameOf(job, given));
-        log('work overran', { job });
-        stop.abort(endless());
+    const allowed_s = DEADLINE_S + DEADLINE_COSTS * cost_s;
+    const clear = workDeadline({
+      allowed_s,
+      patience_s: allowed_s + PATIENCE_S,
+      had_s: this.had_s,
+      late: (why) => {
+        log(`work ${why}`, { job });
+        if (why === 'overran') this.#remember(nameOf(job, given));
+        stop.abort(why === 'overran' ? endless() : busy('Too busy right now.', LATER_S));
         // The thread may be where it hears nothing; the next piece gets a new one.
         asker.close();
-      },
-      (DEADLINE_S + DEADLINE_COSTS * cost_s) * 1000
-    ).unref();
+      }
+    });
     try {
       done(await asker.ask(job, given as GivenTo<typeof job>, { signal: stop.signal }));
     } catch (error) {
       fail(error instanceof BrokeOff ? busy('That got cut off.', 5) : error);
     }
-    clearTimeout(late);
+    clear();
     this.#begun.delete(asker);
     return now_s() - from_s;
   }
