@@ -16,7 +16,7 @@ const dragFault: Generator = {
   objective: 'faults',
   make: (random, share) => {
     const fault = dealt(share, ['fast', 'slack', 'none'] as const);
-    const cast_m = ft(pick(random, [30, 35, 40]));
+    const cast_m = ft(pick(random, [30, 35, 40, 45]));
     const slack_m = fault === 'slack' ? ft(4) : inch(1);
     const setup = drawGear(random, { cast_m, slack_m });
     if (isCloseIn(setup)) return null;
