@@ -52,11 +52,13 @@ export const onLifts: QuestionClaims = {
       'It’s the only quick one, and quick lifts',
       'A slow, low sweep only drags it',
       'A slow move gets it up less than a quick one',
-      'It’s both long and quick',
       'Quick, but short: a snap over three hours goes higher',
       'It’s slow, and it’s short',
       'Slow, but three hours: this close, the rising rod lifts it all the same',
-      'It’s long, and it’s quick'
+      'It’s long, and it’s quick',
+      'This close, three hours of rising rod lift it, slow or not',
+      'It’s as slow, and it’s short: three hours lift it more',
+      'It’s as long, but slow: a quick snap takes it higher'
     ),
     on(HIGHER, 'Height takes pace and length.'),
     on(CLOSE_LIFTS, 'Close in, less of either will lift it: the line is steep.')

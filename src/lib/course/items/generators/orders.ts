@@ -113,50 +113,80 @@ const hoursByTravel: Generator = {
   }
 };
 
+const RIGHT_STROKE = 'Right. It’s long, and it’s quick.';
 const SLOWER = 'A slow move gets it up less than a quick one.';
-const DRAGS = 'A slow, low sweep only drags it.';
 const SHORTER = 'Quick, but short: a snap over three hours goes higher.';
 const HIGHEST = 'Long and quick: nothing takes it higher.';
+const DRAGS = 'A slow, low sweep only drags it.';
 const QUICKER = 'Short, but quick: that gets it up more than a slow move.';
-/** What is asked, and three moves, the right one first, each with what is said to it. */
-const HEIGHTS = [
-  {
-    want: 'least',
-    moves: {
-      'slow-sweep': 'Right. Slow and low: it only drags.',
-      hop: QUICKER,
-      stroke: HIGHEST
-    }
-  },
-  {
-    want: 'most',
-    moves: {
-      hop: 'Right. It’s the only quick one, and quick lifts.',
-      'slow-sweep': DRAGS,
-      'slow-lift': SLOWER
-    }
-  },
-  {
-    want: 'most',
-    moves: { stroke: 'Right. It’s both long and quick.', hop: SHORTER, 'slow-sweep': DRAGS }
-  },
-  {
-    want: 'least',
-    moves: { 'slow-lift': 'Right. It’s slow, and it’s short.', hop: QUICKER, stroke: HIGHEST }
-  },
-  {
-    want: 'least',
-    moves: {
-      'slow-late': 'Right. It’s slow, and it’s short.',
-      'slow-long': 'Slow, but three hours: this close, the rising rod lifts it all the same.',
-      hop: QUICKER
-    }
-  },
-  {
-    want: 'most',
-    moves: { stroke: 'Right. It’s long, and it’s quick.', hop: SHORTER, 'slow-lift': SLOWER }
+const LONG_LIFTS = 'Slow, but three hours: this close, the rising rod lifts it all the same.';
+
+/** A question of height: three moves, the right one first, each with what is said to it. */
+interface OfHeight {
+  want: 'most' | 'least';
+  moves: Partial<Record<Move, string>>;
+}
+
+const ONLY_QUICK: OfHeight = {
+  want: 'most',
+  moves: {
+    hop: 'Right. It’s the only quick one, and quick lifts.',
+    'slow-sweep': DRAGS,
+    'slow-lift': SLOWER
   }
-] as const;
+};
+const ONLY_DRAGGED: OfHeight = {
+  want: 'least',
+  moves: {
+    'slow-sweep': 'Right. Slow and low: it only drags.',
+    hop: QUICKER,
+    stroke: HIGHEST
+  }
+};
+const SLOW_AND_SHORT = 'Right. It’s slow, and it’s short.';
+const SLOWEST: OfHeight = {
+  want: 'least',
+  moves: {
+    'slow-lift': SLOW_AND_SHORT,
+    hop: QUICKER,
+    stroke: HIGHEST
+  }
+};
+const LONG_AND_QUICK: OfHeight = {
+  want: 'most',
+  moves: {
+    stroke: RIGHT_STROKE,
+    hop: SHORTER,
+    'slow-lift': SLOWER
+  }
+};
+const LONG_OF_SLOW: OfHeight = {
+  want: 'most',
+  moves: {
+    'slow-long': 'Right. This close, three hours of rising rod lift it, slow or not.',
+    'slow-lift': 'It’s as slow, and it’s short: three hours lift it more.',
+    'slow-sweep': DRAGS
+  }
+};
+const SHORT_OF_SLOW: OfHeight = {
+  want: 'least',
+  moves: { 'slow-lift': SLOW_AND_SHORT, 'slow-long': LONG_LIFTS, hop: QUICKER }
+};
+const QUICK_OF_LONG: OfHeight = {
+  want: 'most',
+  moves: {
+    stroke: RIGHT_STROKE,
+    'slow-long': 'It’s as long, but slow: a quick snap takes it higher.',
+    'slow-sweep': DRAGS
+  }
+};
+/** Each move is right in about one of three questions that have it: none is known by its name. */
+const HEIGHTS = [
+  ...[ONLY_QUICK, ONLY_QUICK, ONLY_QUICK],
+  ...[ONLY_DRAGGED, ONLY_DRAGGED],
+  ...[SLOWEST, SLOWEST],
+  ...[LONG_AND_QUICK, LONG_OF_SLOW, SHORT_OF_SLOW, QUICK_OF_LONG]
+];
 
 const sweepOrLift: Generator = {
   id: 'sweep-or-lift',
@@ -164,24 +194,18 @@ const sweepOrLift: Generator = {
   objective: 'stroke',
   make: (random, share) => {
     const setup = drawGear(random, { slack_m: inch(0.5), cast_m: ft(pick(random, [25, 30, 35])) });
-    const { want, moves } = dealt<{ want: 'most' | 'least'; moves: Partial<Record<Move, string>> }>(
-      share,
-      HEIGHTS
-    );
+    const { want, moves } = dealt(share, HEIGHTS);
     const feet = pick(random, [1.5, 2, 2.5]);
     const hop_s = pick(random, [0.6, 0.8]);
+    const slowFrom = pick(random, [9, 10]);
     const all: Record<Move, Pick<Contender, 'says' | 'run'>> = {
       'slow-sweep': {
         says: `a low sweep, ${saidFeet(feet)} in 5 seconds`,
         run: shownDrag(setup, ft(feet), 5)
       },
       'slow-lift': {
-        says: 'a lift, 9 to 10 o’clock in 4 seconds',
-        run: shownLift(setup, 9, 10, 4)
-      },
-      'slow-late': {
-        says: 'a lift, 10 to 11 o’clock in 4 seconds',
-        run: shownLift(setup, 10, 11, 4)
+        says: `a lift, ${fromTo(slowFrom, slowFrom + 1)} in 4 seconds`,
+        run: shownLift(setup, slowFrom, slowFrom + 1, 4)
       },
       'slow-long': {
         says: 'a long lift, 9 to 12 o’clock in 9 seconds',
@@ -208,6 +232,6 @@ const sweepOrLift: Generator = {
   }
 };
 
-type Move = 'slow-sweep' | 'slow-lift' | 'slow-late' | 'slow-long' | 'hop' | 'stroke';
+type Move = 'slow-sweep' | 'slow-lift' | 'slow-long' | 'hop' | 'stroke';
 
 export const orders = [pacesByHeight, hoursByTravel, sweepOrLift];
