@@ -7,6 +7,7 @@ import {
   lessonStations,
   type RecordChange
 } from '../../src/lib/practice';
+import { goOnAt } from '../../src/lib/practice/lesson-marks';
 import { emptyRecord } from '../../src/lib/wire';
 
 const lessons = loadLessons();
@@ -152,4 +153,22 @@ test('a lesson without challenges has no result to open, and is open from the st
   const stations = lessonStations(lessonOf('safety'), emptyRecord(), new Map());
   expect(ids(stations)).toEqual(['about', 'feel', 'field']);
   expect(stations.every(({ isOpen }) => isOpen)).toBe(true);
+});
+
+test('a weight that was tied on and judged is done, gone on from or not', () => {
+  const deep = lessonOf('weight-and-depth');
+  const called = { lesson: deep.id, station: 'predict', option: 'half', at };
+  const tied = { lesson: deep.id, station: 'weights', option: '0.25 oz', at };
+  const stands = (changes: RecordChange[]) => {
+    const come: RecordChange[] = [
+      { kind: 'predicted', prediction: called },
+      { kind: 'reached', lesson: deep.id, station: 'weights', at }
+    ];
+    const record = [...come, ...changes].reduce(applyChange, emptyRecord());
+    const way = lessonStations(deep, record, new Map());
+    const isDone = way.find(({ id }) => id === 'weights')?.isDone;
+    return [isDone, goOnAt(deep, record).name];
+  };
+  expect(stands([])).toEqual([false, 'Pick a weight']);
+  expect(stands([{ kind: 'predicted', prediction: tied }])).toEqual([true, 'With a real rod']);
 });

@@ -101,7 +101,7 @@ export function goOnAt(lesson: Lesson, record: LearnerRecord): Station {
   const isOver = ({ id, part, isDone }: Station) =>
     part.kind === 'try'
       ? tries[lesson.challenges.findIndex((one) => one.id === id)] === 'passed'
-      : part.kind === 'predict' && isDone;
+      : (part.kind === 'predict' || part.kind === 'weights') && isDone;
   const here = way.findIndex(({ id, isOpen }) => id === at && isOpen);
   if (here <= 0) return stationToGoOn(way.slice(1));
   const station = way[here];

@@ -40,22 +40,20 @@ export function lessonStations(lesson: Lesson, record: LearnerRecord, best: Best
   const furthest = progress?.finished
     ? stops.length
     : Math.max(...stops.map(({ id }, i) => (progress?.reached.includes(id) ? i : 0)));
-  const isPredicted = ({ id }: Stop) =>
+  const isAnswered = ({ id }: Stop) =>
     record.predictions.some((one) => isSameQuestion(one, { lesson: lesson.id, station: id }));
-  const firstOpenQuestion = stops.findIndex((stop) => isQuestion(stop) && !isPredicted(stop));
+  const firstOpenQuestion = stops.findIndex((stop) => isQuestion(stop) && !isAnswered(stop));
   const shutsAfter = firstOpenQuestion === -1 ? stops.length : firstOpenQuestion;
   const isSkipped = (id: string) => progress?.skipped?.includes(id) ?? false;
   const isPast = lesson.challenges.every(({ id }) => best.has(id) || isSkipped(id));
   /** Who answers or tries has read what it is about, with its button or without. */
-  const isUnderWay = stops.some(
-    (stop) => (isQuestion(stop) && isPredicted(stop)) || best.has(stop.id)
-  );
+  const isUnderWay = stops.some((stop) => isAnswered(stop) || best.has(stop.id));
   return stops.map((stop, i) => ({
     ...stop,
     isOpen: i <= shutsAfter && (stop.part.kind !== 'result' || isPast),
     isDone: isQuestion(stop)
-      ? isPredicted(stop)
-      : isDone(stop.part, furthest > i || (i === 0 && isUnderWay), best),
+      ? isAnswered(stop)
+      : isDone(stop.part, furthest > i || isAnswered(stop) || (i === 0 && isUnderWay), best),
     isTried: best.has(stop.id),
     isSkipped: isSkipped(stop.id)
   }));

@@ -20,7 +20,7 @@ export const prediction = v.strictObject({
   lesson: shortName,
   /** The station of the lesson that asked. */
   station: shortName,
-  /** Chosen, or nearest to the number that was said. */
+  /** Chosen, or nearest to the number that was said; the weight that was tied on. */
   option: shortName,
   /** The number, SI, where the lesson asks for one. */
   said: v.optional(between(-100, 1000)),
