@@ -57,7 +57,7 @@ export const onLifts: QuestionClaims = {
       'Slow, but three hours: this close, the rising rod lifts it all the same',
       'It’s long, and it’s quick',
       'This close, three hours of rising rod lift it, slow or not',
-      'It’s as slow, and it’s short: three hours lift it more',
+      'It’s slow, too, but short: three hours lift it more',
       'It’s as long, but slow: a quick snap takes it higher'
     ),
     on(HIGHER, 'Height takes pace and length.'),

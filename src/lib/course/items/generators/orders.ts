@@ -164,7 +164,7 @@ const LONG_OF_SLOW: OfHeight = {
   want: 'most',
   moves: {
     'slow-long': 'Right. This close, three hours of rising rod lift it, slow or not.',
-    'slow-lift': 'It’s as slow, and it’s short: three hours lift it more.',
+    'slow-lift': 'It’s slow, too, but short: three hours lift it more.',
     'slow-sweep': DRAGS
   }
 };
