@@ -49,7 +49,13 @@ export const onDrags: QuestionClaims = {
       'In the model: #.',
       'That’s hardly a nudge.',
       'Only slack comes off the tip’s move, and the rest gets there.',
-      'Slack adds nothing: the tip spends part of its move on it.'
+      'Slack adds nothing: the tip spends part of its move on it.',
+      'That’s farther than the tip went.',
+      'Slack only takes away.',
+      'That’s too far: all # of slack come off the tip’s move.',
+      'Take off more: the jig stays put until the tip has pulled out # of slack.',
+      'You took the slack off twice.',
+      'It comes out once.'
     )
   ],
   'pace-limit': [

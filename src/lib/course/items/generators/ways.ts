@@ -1,4 +1,5 @@
-import { dealt, drawGear, ft, inch, pick, placeWords, shuffled, several } from '../draw';
+import type { Random } from '../../../model';
+import { dealt, drawGear, ft, inch, pick, placeWords, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { onlyGood } from '../limits-item';
 import { nominalOf } from '../measure';
@@ -10,37 +11,50 @@ import { chooseValue } from '../value-item';
 /** A jig that comes within this of what was wanted came there, m: three inches. */
 const NEAR_M = 0.076;
 
-/** Slacks in half feet, so that what is to be added is one of the tips; with each place of the right one among three. */
-const ADDED = [6, 12, 18].flatMap((inches) => [0, 1, 2].map((place) => ({ inches, place })));
+/** Slacks in half feet, so that what comes of a sum is one of the others' answers, too. */
+const SLACKS_IN = [6, 12, 18] as const;
 
-/** As far as a low sweep takes a tip, ft. */
-const TIPS_FT = [0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5];
+/** Three of these, each of which is the right one as often: then none of them is right or wrong by itself. */
+function deals(feet: readonly number[]) {
+  return feet.flatMap((a, i) =>
+    feet
+      .slice(i + 1)
+      .flatMap((b, j) =>
+        feet
+          .slice(i + j + 2)
+          .flatMap((c) => [a, b, c].map((right) => ({ right, three: [a, b, c] })))
+      )
+  );
+}
+
+/** Of the slacks that may be, one by which the sum's other number is among the three, where there is one. */
+function slackFor(random: Random, may: readonly number[], isAmong: (inches: number) => boolean) {
+  const telling = may.filter(isAmong);
+  return pick(random, telling.length > 0 ? telling : may);
+}
+
+/** Of more slack than half of the tip's move the belly keeps so much that the lesson's sum is no guide. */
+const isLittleFor = (inches: number, feet: number) => inches <= 6 * feet;
+
+/** How far the tip goes for a jig that comes a foot and more, ft. */
+const TIP_DEALS = deals([1.5, 2, 2.5, 3, 3.5, 4]);
+/** How far a jig may be wanted to come, ft. */
+const WANTED_FT = { least: 1, most: 3 };
 
 const wayOfTip: Generator = {
   id: 'tip-way-for-one-foot',
   kind: 'choose',
   objective: 'slack',
   make: (random, share) => {
-    const { inches, place } = dealt(share, ADDED);
+    const { right, three } = dealt(share, TIP_DEALS);
+    const may = SLACKS_IN.filter((inches) => {
+      const left = right - inches / 12;
+      return left >= WANTED_FT.least && left <= WANTED_FT.most && isLittleFor(inches, right);
+    });
+    const inches = slackFor(random, may, (one) => three.includes(right - one / 12));
+    const feet = right - inches / 12;
     const setup = drawGear(random, { slack_m: inch(inches) });
-    // Of more slack than half of the tip's move the belly keeps so much that the lesson's sum is no guide.
-    const feet = pick(
-      random,
-      [1, 1.5, 2, 2.5].filter((one) => 12 * one >= inches)
-    );
-    const added = feet + inches / 12;
-    const beside = (least: number, most: number, count: number) =>
-      several(
-        random,
-        TIPS_FT.filter((tip) => tip >= least && tip <= most),
-        count
-      );
     const duration_s = pick(random, [4, 5]);
-    const tips = [
-      ...beside(0, added - 0.5, place),
-      added,
-      ...beside(added + 0.5, added + 1.5, 2 - place)
-    ];
     const dragged = (tip: number) => shownDrag(setup, ft(tip), duration_s);
     const cameBy = (tip: number) => nominalOf(dragged(tip), 'travel_m');
     const draft = onlyGood({
@@ -53,7 +67,7 @@ const wayOfTip: Generator = {
           most: ft(feet) + NEAR_M
         }
       ],
-      plans: shuffled(random, tips).map((tip) => {
+      plans: shuffled(random, three).map((tip) => {
         return {
           id: tipId(tip),
           says: `tip ${saidFeet(tip)}`,
@@ -65,9 +79,9 @@ const wayOfTip: Generator = {
         };
       }),
       right: 'Right. What you want, plus what goes into slack.',
-      explain: `${SLACK_RULE} In the model ${saidFeet(tips[place])} of tip brings it ${saidMeasured(cameBy(tips[place]))}. Reel down first and you need less.`
+      explain: `${SLACK_RULE} In the model ${saidFeet(right)} of tip brings it ${saidMeasured(cameBy(right))}. Reel down first and you need less.`
     });
-    return draft?.answer.form === 'choose' && draft.answer.key === tipId(added) ? draft : null;
+    return draft?.answer.form === 'choose' && draft.answer.key === tipId(right) ? draft : null;
   }
 };
 
@@ -76,52 +90,56 @@ function tipId(feet: number): string {
   return `f${feet * 2}`;
 }
 
-/** What hangs in the line, in. On a tight one the jig goes as far as the tip, and the question would say so itself. */
-const SLACKS_IN = [6, 8, 12, 16] as const;
-
-/** Wrong values of a drag with slack in it: how far the tip went, more, and too little. */
-function offWithSlack(tip_m: number, slack_m: number, key: number) {
-  return {
-    tip: {
-      id: 'tip',
-      value: tip_m,
-      reply: 'That’s as far as the tip went. Slack had to come out first.'
-    },
-    more: {
-      id: 'more',
-      value: tip_m + slack_m,
-      reply: 'Slack adds nothing: the tip spends part of its move on it.'
-    },
-    less: {
-      id: 'less',
-      value: key / 1.8,
-      reply: 'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.'
-    },
-    least: {
-      id: 'least',
-      value: key / 4,
-      reply: 'That’s hardly a nudge. Only slack comes off the tip’s move, and the rest gets there.'
-    }
-  };
+/** What may be said of a wrong value of a drag with slack in it, the best first; all in feet. */
+function offTheSum(value: number, tip: number, slack: number): string[] {
+  const hangs = saidInches(12 * slack);
+  if (value === tip) return ['That’s as far as the tip went. Slack had to come out first.'];
+  if (value > tip)
+    return [
+      'Slack adds nothing: the tip spends part of its move on it.',
+      'That’s farther than the tip went. Slack only takes away.'
+    ];
+  if (value > tip - slack)
+    return [
+      `That’s too far: all ${hangs} of slack come off the tip’s move.`,
+      `Take off more: the jig stays put until the tip has pulled out ${hangs} of slack.`
+    ];
+  const less = [
+    'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.',
+    'That’s hardly a nudge. Only slack comes off the tip’s move, and the rest gets there.'
+  ];
+  return value === tip - 2 * slack ? ['You took the slack off twice. It comes out once.'] : less;
 }
-/** The right one is the lowest, the middle one or the highest, each as often. */
-const ROUND_SLACK = [
-  ['tip', 'more'],
-  ['tip', 'less'],
-  ['less', 'least']
-] as const;
 
-/** Each slack with each place of the right one among the three. */
-const DEALS = SLACKS_IN.flatMap((inches) => [0, 1, 2].map((place) => ({ inches, place })));
+/** The wrong ones of three, each with its own words. */
+function wrongOf(three: readonly number[], right: number, tip: number, slack: number) {
+  const said: string[] = [];
+  return three.flatMap((value) => {
+    if (value === right) return [];
+    const reply = offTheSum(value, tip, slack).find((one) => !said.includes(one)) ?? '';
+    said.push(reply);
+    return [{ id: tipId(value), value: ft(value), reply }];
+  });
+}
+
+/** How far the jig comes, ft. */
+const BAIT_DEALS = deals([0.5, 1, 1.5, 2, 2.5, 3, 3.5]);
+/** Farther no low sweep takes a tip, ft. */
+const FARTHEST_TIP_FT = 5;
 
 const wayOfBait: Generator = {
   id: 'bait-way-of-slow-drag',
   kind: 'choose',
   objective: 'slack',
   make: (random, share) => {
-    const { inches, place } = dealt(share, DEALS);
+    const { right, three } = dealt(share, BAIT_DEALS);
+    const may = SLACKS_IN.filter((inches) => {
+      const tip = right + inches / 12;
+      return tip <= FARTHEST_TIP_FT && isLittleFor(inches, tip);
+    });
+    const inches = slackFor(random, may, (one) => three.includes(right + one / 12));
     const setup = drawGear(random, { slack_m: inch(inches) });
-    const feet = pick(random, [1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5]);
+    const feet = right + inches / 12;
     const duration_s = SLOW_S_FT * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const rule = bySlackRule(run, ft(feet), inch(inches));
@@ -137,10 +155,7 @@ const wayOfBait: Generator = {
       says: (value) => `about ${saidToPick(value)}`,
       right: 'Right. That’s what is left of the tip’s move once slack is out.',
       explain: slackSum(feet, inches, rule.travel_m),
-      errors: (key) => {
-        const off = offWithSlack(ft(feet), inch(inches), key);
-        return ROUND_SLACK[place].map((id) => off[id]);
-      }
+      errors: () => wrongOf(three, right, feet, inches / 12)
     });
   }
 };
