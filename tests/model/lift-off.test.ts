@@ -28,7 +28,7 @@ test('hops, signs of questions and the words of a try say the same of each fligh
     const said = `rose ${run.peak_height_m} m`;
     expect(run.hops.length > 0, said).toBe(isLifted);
     expect(SIGNS.lifted(run), said).toBe(isLifted);
-    const words = trySummaryOf(run, 'metric');
+    const words = trySummaryOf({ setup: lifted(1), result: run }, 'metric');
     expect(words.includes('It was off the bottom for'), said).toBe(isLifted);
     expect(words.includes('stayed on the bottom'), said).toBe(run.peak_height_m < SKIP_M);
   }

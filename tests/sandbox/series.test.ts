@@ -78,10 +78,12 @@ describe('the plots', () => {
 
 describe('in words', () => {
   test('a hop is told with its height and length, and the end with tip and bait', () => {
-    const events = eventsOf(snap, 'metric');
+    const events = eventsOf({ setup: water, result: snap }, 'metric');
     expect(events[0].text).toBe('The jig left the bottom.');
     expect(events[1].text).toMatch(/^Down again: \d+\scm high, [\d.]+\sm along\.$/);
-    expect(trySummaryOf(snap, 'metric')).toMatch(/^The tip went .*\sm, the jig \d.*\. It was off/);
+    expect(trySummaryOf({ setup: water, result: snap }, 'metric')).toMatch(
+      /^The tip went .*\sm, the jig \d.*\. It was off/
+    );
   });
 
   test('a bait that stayed down is said to have done so', () => {
@@ -90,8 +92,10 @@ describe('in words', () => {
       move: { kind: 'lift', from_deg: 10, to_deg: 20, duration_s: 4 },
       hold_s: 1
     });
-    expect(eventsOf(calm, 'imperial')).toHaveLength(1);
-    expect(trySummaryOf(calm, 'imperial')).toMatch(/It stayed on the bottom\.$/);
+    expect(eventsOf({ setup: water, result: calm }, 'imperial')).toHaveLength(1);
+    expect(trySummaryOf({ setup: water, result: calm }, 'imperial')).toMatch(
+      /It stayed on the bottom\.$/
+    );
   });
 
   test('the table goes from the start to the end', () => {

@@ -1,4 +1,5 @@
 import {
+  handRun,
   NO_MOVE_M,
   peakBaitSpeed,
   tipTravel,
@@ -40,7 +41,7 @@ export function tryMarkOf(
   return {
     meant_m: travel.target_m,
     bait_m: asked?.value ?? result.travel_m,
-    tip_m: tipTravel(result),
+    tip_m: tipTravel(handRun(challenge, result)),
     lift_m: result.peak_height_m,
     speed_m_s: peakBaitSpeed(result),
     isPaceRight: isPaceRight(grade)

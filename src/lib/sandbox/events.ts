@@ -1,5 +1,15 @@
 import { SKIP_M, type Result } from '$lib/model';
-import { formatLength, formatTime, skippedWords, tipTravel, type Units } from '$lib/scoring';
+import {
+  formatLength,
+  formatTime,
+  handRun,
+  skippedWords,
+  tipTravel,
+  type Units
+} from '$lib/scoring';
+
+/** A try, in its water. */
+type Made = Parameters<typeof handRun>[0] & { readonly result: Result };
 
 /** A moment of a try worth a word. */
 export interface Event {
@@ -8,7 +18,8 @@ export interface Event {
 }
 
 /** What happened in a try, in order: how the bait came to rest, each hop, then where it ended. */
-export function eventsOf(result: Result, units: Units): Event[] {
+export function eventsOf(made: Made, units: Units): Event[] {
+  const { result } = made;
   const before = result.events.flatMap((event) => {
     if (event.kind !== 'pulled in' && event.kind !== 'slid down') return [];
     return [{ t_s: event.t_s, text: settledWords(event.kind, formatLength(event.by_m, units)) }];
@@ -21,7 +32,7 @@ export function eventsOf(result: Result, units: Units): Event[] {
     }
   ]);
   const { t_s } = result.trace;
-  return [...before, ...hops, { t_s: t_s[t_s.length - 1], text: trySummaryOf(result, units) }];
+  return [...before, ...hops, { t_s: t_s[t_s.length - 1], text: trySummaryOf(made, units) }];
 }
 
 function settledWords(kind: 'pulled in' | 'slid down', length: string): string {
@@ -31,8 +42,8 @@ function settledWords(kind: 'pulled in' | 'slid down', length: string): string {
 }
 
 /** The whole try in a sentence. */
-export function trySummaryOf(result: Result, units: Units): string {
-  const tip = formatLength(tipTravel(result), units);
+export function trySummaryOf({ setup, result }: Made, units: Units): string {
+  const tip = formatLength(tipTravel(handRun({ setup }, result)), units);
   const bait = formatLength(result.travel_m, units);
   return `The tip went ${tip}, the jig ${bait}. ${airWords(result, units)}.`;
 }

@@ -6,6 +6,7 @@ import {
   formatPaces,
   formatWay,
   withUnit,
+  handRun,
   hasTurnedBack,
   type DrawnGoal,
   type Units
@@ -48,6 +49,7 @@ export const NOTHING_YET: Readout = {
 /** How things stand at the end of a run that goes on. */
 export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Readout {
   const last = trace.t_s.length - 1;
+  const hand = handRun(stage, { trace });
   const x_m = trace.bait_x_m[last];
   const isTouching = shownLifts(trace, stage.heightAt).contact[last] === 1;
   const down = trace.contact.lastIndexOf(1);
@@ -55,7 +57,7 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
   const z_m = trace.bait_z_m[last];
   return {
     t_s: trace.t_s[last],
-    ...tipAt(tipSeriesOf(trace), last),
+    ...tipAt(tipSeriesOf(hand.trace), last),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
     height_m: isTouching ? 0 : riseOver(z_m - stage.heightAt(x_m), z_m, takeOffZ_m),
     peak_m: 0,

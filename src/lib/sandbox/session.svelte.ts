@@ -277,7 +277,7 @@ export class TrySession {
   private reveal(made: Try): void {
     const isReveal = this.isHidden && !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.show(made.run, isReveal);
-    if (!this.isTold) this.announcer.tell(trySummaryOf(made.run.result, this.units));
+    if (!this.isTold) this.announcer.tell(trySummaryOf(made.run, this.units));
     const isPassed = this.ontry(made) === true;
     if (!isPassed || !this.showing) return;
     this.showing.isPassed = true;

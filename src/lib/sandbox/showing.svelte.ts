@@ -1,4 +1,5 @@
 import { TICK_S } from '$lib/model';
+import { handRun } from '$lib/scoring';
 import { poseFor, showAt, type Film } from './film';
 import { Player } from './player.svelte';
 import type { Pose } from './pose';
@@ -21,7 +22,7 @@ export class Showing {
     /** Two films that are compared are played by one. */
     readonly player = new Player(film.ends_s)
   ) {
-    this.series = seriesOf(film.result, stage.heightAt);
+    this.series = seriesOf(handRun(film, film.result), stage.heightAt);
     this.pose = poseFor(film);
   }
 

@@ -37,6 +37,7 @@ export {
 } from './guess';
 export { isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
 export { gradeRun, gradeTry } from './grader';
+export { handRun } from './hand-run';
 export { costsOf, type GoalCost } from './costs';
 export {
   contactWhileMoving,

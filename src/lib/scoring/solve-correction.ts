@@ -12,6 +12,7 @@ import { BEAT_S, needsSeveralMoves, QUICK_PACE, type Correction } from './correc
 import { travelGoalOf, type TravelGoal } from './goals';
 import type { Grade } from './grade';
 import { gradeRun } from './grader';
+import { handRun } from './hand-run';
 import { regulaFalsi } from './regula-falsi';
 import { tipTravel } from './run-measures';
 import { singleMove, widestTurn } from './single-move';
@@ -60,7 +61,7 @@ class Search {
 
   constructor(
     private readonly challenge: Challenge,
-    private readonly setup: Setup,
+    readonly setup: Setup,
     private readonly goal: TravelGoal,
     private readonly widest_deg: number
   ) {}
@@ -98,19 +99,24 @@ class Search {
     // A bait that a pebble holds gains nothing from a little more tip, which says nothing of the way.
     const isHeld = gained_m < HELD_PART * PROBE_PART * result.travel_m;
     const tipPerBait = isHeld
-      ? tipTravel(result) / result.travel_m
-      : (tipTravel(further) - tipTravel(result)) / gained_m;
+      ? this.tipOf(result) / result.travel_m
+      : (this.tipOf(further) - this.tipOf(result)) / gained_m;
     const scenario = { ...this.setup, move, hold_s: this.challenge.hold_s };
     const travel = (one: Scenario) => simulateScenario(one).travel_m;
     const spread_m = bandOf(scenario, travel, this.challenge.spread).half;
     return {
-      tipTravel_m: tipTravel(result),
+      tipTravel_m: this.tipOf(result),
       band_m: spread_m * tipPerBait,
       duration_s,
       isSlowToo: this.meetsAll({ turn_deg, duration_s: SLOW_PACE * duration_s }),
       move,
       result
     };
+  }
+
+  /** How far the hand moved the tip, m. */
+  private tipOf(result: Result): number {
+    return tipTravel(handRun(this, result));
   }
 
   /** The turn that brings the bait to the target in this time. */

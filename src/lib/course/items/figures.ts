@@ -1,5 +1,5 @@
 import { simulateScenario, type Result, type Scenario } from '../../model';
-import { tipTravel } from '../../scoring';
+import { handRun, tipTravel } from '../../scoring';
 import { MEASURED_BY } from './measured-by';
 import { SIGNS, type MeasureName, type SignName } from './measures';
 
@@ -22,7 +22,7 @@ export function figuresOf(scenario: Scenario): Figures {
   const name = JSON.stringify(scenario);
   const known = kept.get(name);
   if (known) return known;
-  const figures = read(simulateScenario(scenario));
+  const figures = read(handRun({ setup: scenario }, simulateScenario(scenario)));
   if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(name, figures);
   return figures;

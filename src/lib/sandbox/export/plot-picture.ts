@@ -49,7 +49,7 @@ function paintSheet(
   const { setup, result } = showing.film;
   const write = writer(context, ink);
   write(gearLine(setup, units), MARGIN, 48, `600 26px ${ink.figures}`);
-  write(trySummaryOf(result, units), MARGIN, 78, `italic 18px ${ink.words}`);
+  write(trySummaryOf(showing.film, units), MARGIN, 78, `italic 18px ${ink.words}`);
   write(SIGNED, MARGIN, HEAD + plots.height + FOOT - 18, `500 13px ${ink.figures}`, ink.inkSoft);
   context.translate(MARGIN, HEAD);
   paintAxis(context, plots, ink);
