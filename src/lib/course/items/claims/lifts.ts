@@ -68,10 +68,9 @@ export const onLifts: QuestionClaims = {
       'answer',
       'The line is flatter at #',
       'The line is steeper at #',
-      'at the same pace',
       'and # seconds is slower',
       'and # seconds is quicker',
-      'and half a second is quicker',
+      'and # second is quicker',
       'both get it up less',
       'both get it up more',
       'the pace wins, so it goes higher',
@@ -81,7 +80,7 @@ export const onLifts: QuestionClaims = {
       'Steep line and a quick hand lift; flat line and a slow hand drag.'
     ),
     on(SLOW_HELPS, 'As the jig gets close: go slower'),
-    on('practice', 'keep the tip lower'),
+    on('practice', 'keep the tip lower', 'On a quick lift guides see more height than the model.'),
     on(HEAVY_HELPS, 'or tie on more weight')
   ],
   'order-weights-hop': [

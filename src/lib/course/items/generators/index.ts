@@ -6,6 +6,7 @@ import { falls } from './falls';
 import { faults } from './faults';
 import { felt } from './felt';
 import { markGenerators } from './marks';
+import { distances } from './near-or-far';
 import { orders } from './orders';
 import { paces } from './paces';
 import { plans } from './plans';
@@ -25,6 +26,7 @@ const written: readonly Generator[] = [
   ...felt,
   ...faults,
   ...paces,
+  ...distances,
   ...season,
   ...showings,
   ...ways,

@@ -3,10 +3,9 @@ import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled, isClose
 import type { Generator } from '../generator';
 import type { ShownRun } from '../../lesson';
 import { onlyGood } from '../limits-item';
-import { measured, nominalOf } from '../measure';
-import { shownDrag, shownLift } from '../moves';
-import { chooseBy } from '../rank-item';
-import { saidFeet, saidOut, saidSeconds, saidWeight } from '../said';
+import { measured } from '../measure';
+import { shownDrag } from '../moves';
+import { saidFeet, saidSeconds } from '../said';
 
 /**
  * Places of the right one among three, by length and by time, 0 the least: each as often. A long one that
@@ -125,73 +124,4 @@ const paceLimit: Generator = {
   }
 };
 
-interface Far {
-  feet: number;
-  s: number;
-}
-
-/** Why a lift gets the jig to another height than the right one, as nobody else hears it; `isMore`: higher. */
-function besideTheRight(one: Far, right: Far, isMore: boolean): string {
-  const isFlatter = one.feet > right.feet;
-  const line = `line is ${isFlatter ? 'flatter' : 'steeper'} at ${saidOut(ft(one.feet))}`;
-  const isSlower = one.s > right.s;
-  const hand = `${saidSeconds(one.s)} is ${isSlower ? 'slower' : 'quicker'}`;
-  if (one.s === right.s) return `The ${line}, at the same pace.`;
-  if (isFlatter === isSlower)
-    return `The ${line}, and ${hand}: both get it up ${isFlatter ? 'less' : 'more'}.`;
-  return `The ${line}, and ${hand}: the ${isFlatter === isMore ? 'pace' : 'line'} wins, so it ${isMore ? 'goes higher' : 'doesn’t go as high'}.`;
-}
-
-/** How far out a jig sits, ft, and the time an hour of lift takes, s: no tenths, which nobody times. */
-const OUT_FT = [20, 25, 30, 35, 40, 50];
-const LIFTS_S = [0.5, 1.5, 2.5, 3.5];
-
-const nearOrFar: Generator = {
-  id: 'near-or-far',
-  kind: 'choose',
-  objective: 'clock',
-  make: (random, share) => {
-    const setup = drawGear(random, { slack_m: inch(0.5) });
-    const want = pick(random, ['most', 'least'] as const);
-    // One that is both closest and quickest, or both farthest and slowest, needs no weighing up.
-    const isPlain = (three: readonly Far[]) =>
-      three.some(({ feet, s }) =>
-        three.every((one) =>
-          want === 'most' ? feet <= one.feet && s <= one.s : feet >= one.feet && s >= one.s
-        )
-      );
-    const feet = several(random, OUT_FT, 3);
-    const draw = () => feet.map((one) => ({ feet: one, s: pick(random, LIFTS_S) }));
-    let drawn = draw();
-    while (isPlain(drawn)) drawn = draw();
-    const idOf = ({ feet, s }: Far) => `f${feet}-s${s * 10}`;
-    const lift = ({ feet, s }: Far) =>
-      shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s);
-    // The closest, the middle one and the farthest are each as often right.
-    const heights_m = drawn.map((one) => nominalOf(lift(one), 'peak_height_m'));
-    const best_m = Math[want === 'most' ? 'max' : 'min'](...heights_m);
-    if (heights_m[dealt(share, [0, 1, 2])] !== best_m) return null;
-    return chooseBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You lift from 10 to 11 o’clock. Which of these ${want === 'most' ? 'gets it highest' : 'keeps it closest to bottom'}?`,
-      pick: want,
-      measure: 'peak_height_m',
-      contenders: shuffled(random, drawn).map((one) => {
-        const { feet, s } = one;
-        return {
-          id: idOf(one),
-          says: `${saidOut(ft(feet))} out, in ${saidSeconds(s)}`,
-          printed: [feet, s],
-          reply: (best: string) => {
-            const right = drawn.find((other) => idOf(other) === best) ?? one;
-            return besideTheRight(one, right, want === 'least');
-          },
-          run: lift(one)
-        };
-      }),
-      right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
-      explain: 'As the jig gets close: go slower, keep the tip lower, or tie on more weight.'
-    });
-  }
-};
-
-export const paces = [paceLimit, nearOrFar];
+export const paces = [paceLimit];
