@@ -7,7 +7,7 @@ import {
   weightVerdict,
   type WeightRow
 } from '../../src/lib/course/weight-chart';
-import { OUNCE_KG } from '../../src/lib/model';
+import { FOOT_M } from '../../src/lib/model';
 import { tied } from '../tied';
 
 describe('the chart of weights', () => {
@@ -26,7 +26,7 @@ describe('the chart of weights', () => {
     expect(drags).toEqual([...drags].sort((a, b) => b - a));
   });
 
-  const wanted = { within_s: 12, drag_s: 4, usual_kg: 0.5 * OUNCE_KG };
+  const wanted = { within_s: 12, drag_s: 4, depth_m: 20 * FOOT_M, wind: 'calm' };
   const row: WeightRow = { ounces: 0.5, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.6 };
   const light: WeightRow = { ...row, ounces: 0.25, fall_s: 20, drag_s: null, pull_N: 0.3 };
   const box = [light, row, { ...row, ounces: 1, fall_s: 6 }];
@@ -35,7 +35,7 @@ describe('the chart of weights', () => {
   test('says of a weight whether it does: down in time, down at the pace, and felt beside the lightest', () => {
     expect(said(row)).toBe(
       tied(
-        'That works. Down in about 9~s, 6 to 12: in time. It stays down at that pace. You’d feel it pull about 2 times as hard as 1/4~oz. Most guides tie that on here.'
+        'That works. Down in about 9~s, 6 to 12: in time. It stays down at that pace. You’d feel it pull about twice as hard as 1/4~oz. Most guides tie on 1/2~oz here, too.'
       )
     );
     expect(said({ ...row, fall_s: 12.3 })).toMatch(/^That works\..*probably in time/);
@@ -43,13 +43,20 @@ describe('the chart of weights', () => {
 
   test('says of one that does not which would do', () => {
     expect(said(light)).toMatch(
-      /^Too light\..*: too late\..*may leave.*least of the box\. 1\/2\soz and up would do\. Most guides tie on 1\/2\soz here\.$/
+      /^Too light\..*: too late\..*may leave.*least of the box\. Most guides tie on 1\/2\soz here: that or heavier would do\.$/
     );
-    expect(said({ ...row, fall_s: 13, fall_band_s: 5 })).toMatch(/^Too light\..*probably too late/);
+    expect(said({ ...light, fall_s: 13, fall_band_s: 5 })).toMatch(/^Too light\..*probably too late/);
     const onlyHeavy = [light, { ...light, ounces: 0.5 }, { ...row, ounces: 1 }];
     expect(said(light, onlyHeavy)).toMatch(/ 1\soz would do\./);
-    expect(said(light, [light])).toMatch(/Nothing in the box does/);
+    expect(said(light, [light])).toMatch(/Nothing in the box does: smaller trailer, or slower\. Most guides tie on 1\/2\soz here\./);
     expect(said({ ...row, fall_s: Infinity })).toMatch(/isn’t down after a minute/);
+  });
+
+  test('says of what guides tie on that the gear holds it up, and of pulls that read the same that they feel the same', () => {
+    expect(said({ ...row, fall_s: 20 })).toMatch(/^Not on this gear\..*too late/);
+    expect(said({ ...row, drag_s: 5 })).toMatch(/^Not on this gear\..*may leave/);
+    expect(said({ ...row, pull_N: 0.305 })).toContain('feel it pull like');
+    expect(said({ ...row, pull_N: 0.4 })).toContain('a little harder than');
   });
 
   test('counts as a voice does: nobody counts tenths of a second', () => {

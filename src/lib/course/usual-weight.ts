@@ -16,11 +16,28 @@ export function usualWeight_kg(depth_m: number): number {
   return USUAL[usualAt(depth_m)].ounces * OUNCE_KG;
 }
 
+/** What asks for a weight: how deep, and what wind is on the line. */
+export interface DepthAndWind {
+  depth_m: number;
+  wind: string;
+}
+
 /** The same on a day with this wind: in a strong one a size up. Common practice, no source. */
-export function usualOn_kg({ depth_m, wind }: { depth_m: number; wind: string }): number {
+export function usualOn_kg({ depth_m, wind }: DepthAndWind): number {
   const place = usualAt(depth_m) + (wind === 'strong' ? 1 : 0);
   return USUAL[Math.min(place, USUAL.length - 1)].ounces * OUNCE_KG;
 }
+
+/** A jig weighs a little more or less than its label. */
+const LIKE_LABEL = 0.95;
+
+/** Whether guides tie on a heavier one. */
+export const isUnderUsual = (mass_kg: number, day: DepthAndWind) =>
+  mass_kg < LIKE_LABEL * usualOn_kg(day);
+
+/** Whether the belly that a strong wind makes takes the feel of this jig before it leaves the bottom. Common practice, no source. */
+export const losesFeel = (mass_kg: number, day: DepthAndWind) =>
+  day.wind === 'strong' && isUnderUsual(mass_kg, day);
 
 function usualAt(depth_m: number): number {
   const place = USUAL.findIndex(({ to_ft }) => depth_m < to_ft * FOOT_M);

@@ -1,10 +1,17 @@
 import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
-import { formatTime, formatWeight, type Units } from '../scoring';
+import { formatPull, formatTime, formatWeight, type Units } from '../scoring';
 import { BOX_OZ } from './box';
 import { quickest } from './contact-limit';
 import { ft, inch } from './items/draw';
 import { measured } from './items/measure';
 import { fall, shownDrag } from './items/moves';
+import {
+  guidesSeeItLift,
+  isUnderUsual,
+  losesFeel,
+  usualOn_kg,
+  type DepthAndWind
+} from './usual-weight';
 
 /** The drag that each weight of the box is tried with: two feet, from quick to slow, s. */
 const DRAG_FT = 2;
@@ -29,12 +36,10 @@ export interface WeightRow {
   pull_N: number;
 }
 
-/** What is asked of a weight: down in time, and down at this pace. */
-export interface WeightWanted {
+/** What is asked of a weight: down in time, and down at this pace, in this depth and wind. */
+export interface WeightWanted extends DepthAndWind {
   within_s: number;
   drag_s: number;
-  /** What most guides tie on there, kg (see usual-weight.ts). */
-  usual_kg: number;
 }
 
 /** The chart of the box for this water and gear: some hundred and fifty runs of the model. */
@@ -45,7 +50,7 @@ export function weightChart(setup: SetupInput): WeightRow[] {
 function rowOf(given: SetupInput, ounces: number): WeightRow {
   const setup: SetupInput = {
     ...given,
-    bait: { ...given.bait, mass_kg: ounces * OUNCE_KG },
+    bait: { ...given.bait, mass_kg: massOf({ ounces }) },
     start: { bait_x_m: CAST_M, slack_m: SLACK_M }
   };
   const hold_s = Math.min(60, 4 + (LONGEST_S_A_M * setup.water.depth_m) / Math.sqrt(ounces));
@@ -73,14 +78,31 @@ function staysDown({ drag_s }: WeightRow, wanted: WeightWanted): boolean {
   return drag_s !== null && drag_s <= wanted.drag_s;
 }
 
-/** Whether the weight does all that is asked. */
-export function doesIt(row: WeightRow, wanted: WeightWanted): boolean {
-  return isDown(row, wanted) && staysDown(row, wanted);
+const massOf = ({ ounces }: Pick<WeightRow, 'ounces'>) => ounces * OUNCE_KG;
+
+/**
+ * What a weight is called: by the model where it doesn't do what is asked, and by what guides see where it
+ * does. What guides tie on is never too light: there it is the gear that holds it up.
+ */
+const CALLS = {
+  light: 'Too light.',
+  gear: 'Not on this gear.',
+  wind: 'Light for this wind.',
+  lifts: 'Guides go heavier.',
+  works: 'That works.'
+} as const;
+
+function callOf(row: WeightRow, wanted: WeightWanted): keyof typeof CALLS {
+  const mass_kg = massOf(row);
+  if (!isDown(row, wanted) || !staysDown(row, wanted))
+    return isUnderUsual(mass_kg, wanted) ? 'light' : 'gear';
+  if (losesFeel(mass_kg, wanted)) return 'wind';
+  return guidesSeeItLift(mass_kg, wanted.depth_m) ? 'lifts' : 'works';
 }
 
 /**
- * What the model says of the weight that was picked: does it do, is it down, does it stay down, is it felt
- * beside the lightest, and which do where it does not.
+ * What is said of the weight that was picked: does it do, is it down, does it stay down, is it felt beside
+ * the lightest, and which do where it does not.
  */
 export function weightVerdict(
   row: WeightRow,
@@ -88,25 +110,40 @@ export function weightVerdict(
   wanted: WeightWanted,
   units: Units
 ): string {
-  const drag = staysDown(row, wanted)
-    ? 'It stays down at that pace.'
-    : 'At that pace it may leave the bottom.';
-  const told = [downWords(row, wanted), drag, feltWords(row, rows[0], units)];
-  const usual = usualWords(row, wanted, units);
-  if (doesIt(row, wanted)) return ['That works.', ...told, usual].join(' ');
-  const enough = rows.find((one) => doesIt(one, wanted));
-  const fix = enough
-    ? `${formatWeight(enough.ounces * OUNCE_KG, units)}${enough === rows.at(-1) ? '' : ' and up'} would do.`
-    : 'Nothing in the box does: a thinner line falls faster.';
-  return ['Too light.', ...told, fix, usual].join(' ');
+  return [
+    CALLS[callOf(row, wanted)],
+    downWords(row, wanted),
+    dragWords(row, wanted),
+    feltWords(row, rows[0], units),
+    insteadWords(row, rows, wanted, units)
+  ].join(' ');
 }
 
-/** Common practice beside the model: several weights may do, and guides mostly tie on one. */
-function usualWords({ ounces }: WeightRow, { usual_kg }: WeightWanted, units: Units): string {
-  const isUsual = Math.abs(ounces * OUNCE_KG - usual_kg) < 1e-6;
-  return isUsual
-    ? 'Most guides tie that on here.'
-    : `Most guides tie on ${formatWeight(usual_kg, units)} here.`;
+function dragWords(row: WeightRow, wanted: WeightWanted): string {
+  if (!staysDown(row, wanted)) return 'At that pace it may leave the bottom.';
+  if (guidesSeeItLift(massOf(row), wanted.depth_m))
+    return 'By the model it stays down; guides see it lift here.';
+  return losesFeel(massOf(row), wanted)
+    ? 'It stays down at that pace, but in this wind the belly takes your feel.'
+    : 'It stays down at that pace.';
+}
+
+/** Which would do, and, as common practice beside the model, which guides mostly tie on. */
+function insteadWords(
+  row: WeightRow,
+  rows: readonly WeightRow[],
+  wanted: WeightWanted,
+  units: Units
+): string {
+  const isUsual = (one: WeightRow) => Math.abs(massOf(one) - usualOn_kg(wanted)) < 1e-6;
+  const does = (one: WeightRow) => callOf(one, wanted) === 'works';
+  const usual = `Most guides tie on ${formatWeight(usualOn_kg(wanted), units)} here`;
+  if (does(row)) return isUsual(row) ? `${usual}, too.` : `${usual}.`;
+  const enough = rows.find(does);
+  if (!enough) return `Nothing in the box does: smaller trailer, or slower. ${usual}.`;
+  const isHeaviest = enough === rows.at(-1);
+  if (isUsual(enough)) return `${usual}: that${isHeaviest ? '' : ' or heavier'} would do.`;
+  return `${formatWeight(massOf(enough), units)}${isHeaviest ? '' : ' and up'} would do. ${usual}.`;
 }
 
 function downWords(row: WeightRow, wanted: WeightWanted): string {
@@ -119,14 +156,15 @@ function downWords(row: WeightRow, wanted: WeightWanted): string {
   return `Down in about ${countWords(row)}: ${isDown(row, wanted) ? inTime : late}.`;
 }
 
-/** A pull in ounces says nothing to a hand; how many times another one does. */
-function feltWords({ ounces, pull_N }: WeightRow, lightest: WeightRow, units: Units): string {
-  const times = Math.round(pull_N / lightest.pull_N);
-  if (ounces === lightest.ounces) return 'You’d feel it least of the box.';
-  const than = formatWeight(lightest.ounces * OUNCE_KG, units);
-  return times < 2
-    ? `You’d feel it pull a little harder than ${than}.`
-    : `You’d feel it pull about ${times} times as hard as ${than}.`;
+/** A pull in ounces says nothing to a hand; how many times another one does, and one that reads the same is felt the same. */
+function feltWords(row: WeightRow, lightest: WeightRow, units: Units): string {
+  const than = formatWeight(massOf(lightest), units);
+  const times = Math.round(row.pull_N / lightest.pull_N);
+  if (row.ounces === lightest.ounces) return 'You’d feel it least of the box.';
+  if (formatPull(row.pull_N, units) === formatPull(lightest.pull_N, units))
+    return `You’d feel it pull like ${than}.`;
+  if (times < 2) return `You’d feel it pull a little harder than ${than}.`;
+  return `You’d feel it pull about ${times === 2 ? 'twice' : `${times} times`} as hard as ${than}.`;
 }
 
 /** A fall as a voice counts it: "9 s, 5 to 12". */

@@ -21,7 +21,7 @@ test('a weight that was tied on stands there again after a reload, until another
   const first = await open();
   await page.getByRole('radio', { name: '3/8' }).click();
   await page.getByRole('button', { name: 'Tie it on' }).click();
-  const box = page.getByRole('table', { name: 'Your box in this water' });
+  const box = page.getByRole('table', { name: 'Your box in this water, by the model' });
   // The model runs the whole box.
   await expect.element(box, { timeout: 60_000 }).toBeVisible();
   const told = first.container.querySelector('.verdict')?.textContent;

@@ -1,6 +1,5 @@
 import { isDragged } from '$lib/course';
 import type { GroundKind } from '$lib/model';
-import { CHART_BEDS } from './weight-water';
 
 /** Bottoms that are not smooth, and what a jig does over them: common practice, no source. */
 const ROUGH: Partial<Record<GroundKind, readonly [over: string, does: string]>> = {
@@ -10,7 +9,7 @@ const ROUGH: Partial<Record<GroundKind, readonly [over: string, does: string]>> 
   stump: ['stumps', 'stops dead'],
   'shell bed': ['shells', 'crunches']
 };
-const SMOOTH: ReadonlySet<string> = new Set(CHART_BEDS);
+const SMOOTH: ReadonlySet<string> = new Set(['sand', 'mud', 'clay']);
 
 /** What the model's drags leave out of this bottom; empty for a smooth one, and where nobody drags. */
 export function overGround(ground: GroundKind): string {

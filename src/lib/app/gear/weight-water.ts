@@ -1,5 +1,5 @@
 import { waterWith } from '$lib/course/lessons/fathomley';
-import { usualOn_kg } from '$lib/course/usual-weight';
+import type { WeightWanted } from '$lib/course/weight-chart';
 import { FOOT_M, parseSetup, type Setup } from '$lib/model';
 import { inUnits, type Units } from '$lib/scoring';
 import { withOutfitGear, type OutfitGear } from '$lib/wire';
@@ -14,7 +14,8 @@ export const CHART_WINDS = [
   { m_s: 0, says: 'calm' },
   { m_s: 6, says: '{15 mph|6 m/s}' }
 ] as const;
-export const CHART_BEDS = ['sand', 'mud', 'clay'] as const;
+/** Smooth ones. Not mud: what lets a jig go there is the mud, not its weight. */
+export const CHART_BEDS = ['sand', 'clay'] as const;
 
 export interface ChartWater {
   feet: number;
@@ -56,11 +57,12 @@ export function chartSetup({ feet, wind_m_s, bed }: ChartWater, gear?: OutfitGea
   return gear ? parseSetup(withOutfitGear(water, gear)) : water;
 }
 
-/** What is asked for in a depth: a second for each two feet, and two feet of drag in four; and what guides tie on. */
-export function wantedAt({ feet, wind_m_s }: Pick<ChartWater, 'feet' | 'wind_m_s'>) {
-  const usual_kg = usualOn_kg({
+/** What is asked for in a water: a second for each two feet, and two feet of drag in four. */
+export function wantedAt({ feet, wind_m_s }: Pick<ChartWater, 'feet' | 'wind_m_s'>): WeightWanted {
+  return {
+    within_s: feet / 2 + 2,
+    drag_s: 4,
     depth_m: feet * FOOT_M,
     wind: wind_m_s > 0 ? 'strong' : 'calm'
-  });
-  return { within_s: feet / 2 + 2, drag_s: 4, usual_kg };
+  };
 }

@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import {
+  CHART_BEDS,
+  CHART_DEPTHS,
+  CHART_WINDS,
+  chartSetup,
+  wantedAt
+} from '../../../src/lib/app/gear/weight-water';
+import { BOX_OZ } from '../../../src/lib/course/box';
+import { guidesSeeItLift, usualOn_kg } from '../../../src/lib/course/usual-weight';
+import { weightChart, weightVerdict, type WeightRow } from '../../../src/lib/course/weight-chart';
+import { FOOT_M, OUNCE_KG } from '../../../src/lib/model';
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+const windOf = (m_s: number) => (m_s > 0 ? 'strong' : 'calm');
+const waters = CHART_DEPTHS.flatMap(({ feet }) =>
+  CHART_WINDS.map(({ m_s }) => ({ feet, wind_m_s: m_s }))
+);
+/** Whatever the model may say of a weight: down in time or late, at no pace down or at once. */
+const FALLS_S = [2, 60, Infinity];
+const DRAGS_S = [1, 8, null];
+
+describe.each(waters)('in $feet ft of water, wind $wind_m_s m/s,', (water) => {
+  const wanted = wantedAt(water);
+  const day = { depth_m: water.feet * FOOT_M, wind: windOf(water.wind_m_s) };
+  const usual_oz = usualOn_kg(day) / OUNCE_KG;
+
+  /** Every verdict on this weight, whatever the model says of it and of the rest of the box. */
+  function verdicts(ounces: number): string[] {
+    const all = FALLS_S.flatMap((fall_s) => DRAGS_S.map((drag_s) => ({ fall_s, drag_s })));
+    return all.flatMap((figures) =>
+      all.map((rest) => {
+        const rows: WeightRow[] = BOX_OZ.map((oz) => ({
+          ounces: oz,
+          fall_band_s: 1,
+          pull_N: oz,
+          ...(oz === ounces ? figures : rest)
+        }));
+        const row = rows[BOX_OZ.findIndex((oz) => oz === ounces)];
+        return plain(weightVerdict(row, rows, wanted, 'imperial'));
+      })
+    );
+  }
+
+  test.each(BOX_OZ)('%s oz is never too light where guides tie it on, or lighter', (ounces) => {
+    const said = verdicts(ounces);
+    if (ounces >= usual_oz - 1e-6) expect(said.join('\n')).not.toMatch(/too light|light for/i);
+    else expect(said.join('\n')).toMatch(/^Too light\./m);
+  });
+
+  test.each(BOX_OZ)('%s oz works only where guides go no heavier for the wind', (ounces) => {
+    const said = verdicts(ounces).filter((one) => one.includes('That works.'));
+    const isLostInWind = day.wind === 'strong' && ounces < usual_oz - 1e-6;
+    const isLifted = guidesSeeItLift(ounces * OUNCE_KG, day.depth_m);
+    expect(said.length > 0).toBe(!isLostInWind && !isLifted);
+  });
+
+  test.each(BOX_OZ)('%s oz is told no weight that guides say loses feel or lifts', (ounces) => {
+    for (const said of verdicts(ounces)) {
+      const [, named] = /(\S+ oz)(?: and up)? would do/.exec(said) ?? [];
+      const oz = BOX_OZ.find((one) => named === NAMES[one]);
+      if (named) expect(oz).toBeDefined();
+      if (day.wind === 'strong' && oz) expect(oz).toBeGreaterThanOrEqual(usual_oz - 1e-6);
+      expect(guidesSeeItLift((oz ?? 1) * OUNCE_KG, day.depth_m)).toBe(false);
+      // One name for what guides tie on: "that" could be any weight before it.
+      expect(said).toContain(`Most guides tie on ${NAMES[usual_oz]} here`);
+    }
+  });
+
+  test.each(BOX_OZ)('%s oz is said to stay down as the plan says it', (ounces) => {
+    const said = verdicts(ounces).join('\n');
+    const isLifted = guidesSeeItLift(ounces * OUNCE_KG, day.depth_m);
+    expect(/stays down; guides see it lift here/.test(said)).toBe(isLifted);
+    expect(/It stays down/.test(said)).toBe(!isLifted);
+  });
+});
+
+const NAMES: Record<number, string> = {
+  0.25: '1/4 oz',
+  0.375: '3/8 oz',
+  0.5: '1/2 oz',
+  0.75: '3/4 oz',
+  1: '1 oz'
+};
+
+test('in wind a jig that stays down is light all the same: the belly takes its feel', () => {
+  const water = { feet: 10, wind_m_s: 6, bed: 'clay' } as const;
+  const rows = weightChart(chartSetup(water));
+  const said = rows.map((row) => plain(weightVerdict(row, rows, wantedAt(water), 'imperial')));
+  expect(said[0]).toMatch(
+    /^Light for this wind\..* It stays down at that pace, but in this wind the belly takes your feel\. .* Most guides tie on 1\/2 oz here: that or heavier would do\.$/
+  );
+  expect(said[2]).toMatch(/^That works\..* Most guides tie on 1\/2 oz here, too\.$/);
+});
+
+test('asks of no bottom where what lets a jig go is not its weight', () => {
+  expect(CHART_BEDS).not.toContain('mud');
+});
