@@ -120,6 +120,8 @@ test('a plain move belongs to a retrieve of the course', () => {
   expect(PLAIN_MOVES.filter(({ retrieve }) => !names.includes(retrieve))).toEqual([]);
 });
 
+const CALM_SAND = { wind: 'calm', ground: 'sand' } as const;
+
 describe('weights', () => {
   const jig = (mass_kg: number, fall_s: number, ...count_s: (number | null)[]): WeightFigures => ({
     mass_kg,
@@ -147,19 +149,19 @@ describe('weights', () => {
     [28, 3 / 4],
     [45, 1]
   ])('where all hold in %s ft, %s oz is tied on first, whatever the order of the box', (ft, oz) => {
-    expect(box[firstWeight(box, { depth_m: ft * FOOT_M, wind: 'calm' })].mass_kg).toBeCloseTo(
+    expect(box[firstWeight(box, { depth_m: ft * FOOT_M, ...CALM_SAND })].mass_kg).toBeCloseTo(
       oz * OUNCE_KG,
       6
     );
     const turned = [...box].reverse();
-    expect(turned[firstWeight(turned, { depth_m: ft * FOOT_M, wind: 'calm' })].mass_kg).toBeCloseTo(
+    expect(turned[firstWeight(turned, { depth_m: ft * FOOT_M, ...CALM_SAND })].mass_kg).toBeCloseTo(
       oz * OUNCE_KG,
       6
     );
   });
 
   test('in a strong wind a size heavier goes first, where the box has it', () => {
-    const day = { depth_m: 20 * FOOT_M, wind: 'strong' } as const;
+    const day = { depth_m: 20 * FOOT_M, wind: 'strong', ground: 'sand' } as const;
     expect(box[firstWeight(box, day)].mass_kg).toBeCloseTo(0.75 * OUNCE_KG, 6);
     expect(firstWeight(box.slice(0, 3), day)).toBe(2);
   });
@@ -167,10 +169,10 @@ describe('weights', () => {
   test('13 ft and deeper nothing under 3/8 oz goes first while something heavier holds', () => {
     for (let ft = 13; ft <= 60; ft++) {
       const [light, heavy] = [box[0], box[1]];
-      expect(firstWeight([light, heavy], { depth_m: ft * FOOT_M, wind: 'calm' }), `${ft} ft`).toBe(
+      expect(firstWeight([light, heavy], { depth_m: ft * FOOT_M, ...CALM_SAND }), `${ft} ft`).toBe(
         1
       );
-      expect(firstWeight([light, box[4]], { depth_m: ft * FOOT_M, wind: 'calm' }), `${ft} ft`).toBe(
+      expect(firstWeight([light, box[4]], { depth_m: ft * FOOT_M, ...CALM_SAND }), `${ft} ft`).toBe(
         1
       );
     }
@@ -179,15 +181,24 @@ describe('weights', () => {
   test('a weight that lifts is not tied on for being usual, and the lightest that holds has its name', () => {
     const usual = jig(OUNCE_KG / 2, 9, 8, 12);
     const heavy = jig((OUNCE_KG * 3) / 4, 8, 3, 5);
-    expect(firstWeight([usual, heavy], { depth_m: 20 * FOOT_M, wind: 'calm' })).toBe(1);
+    expect(firstWeight([usual, heavy], { depth_m: 20 * FOOT_M, ...CALM_SAND })).toBe(1);
     expect(lightestThatHolds([usual, box[4], heavy])).toBe(2);
     expect(lightestThatHolds([usual])).toBe(-1);
   });
 
+  test('mud that asks for a slow drag asks for no heavier jig than guides tie on', () => {
+    const usual = jig((OUNCE_KG * 3) / 8, 6, 3, null);
+    const heavy = jig((OUNCE_KG * 3) / 4, 4, 2, 3);
+    const lifted = jig(OUNCE_KG / 4, 7, 12, null);
+    const first = (ground: 'mud' | 'sand') =>
+      firstWeight([lifted, usual, heavy], { depth_m: 10 * FOOT_M, wind: 'calm', ground });
+    expect([first('mud'), first('sand')]).toEqual([1, 2]);
+  });
+
   test('where none stays down the heaviest is, and an empty box is refused', () => {
     const none = [jig(0.007, 9, null), jig(0.028, 4, 12), jig(0.014, 7, null)];
-    expect(firstWeight(none, { depth_m: 6, wind: 'calm' })).toBe(1);
-    expect(() => firstWeight([], { depth_m: 6, wind: 'calm' })).toThrow('box must not be empty');
+    expect(firstWeight(none, { depth_m: 6, ...CALM_SAND })).toBe(1);
+    expect(() => firstWeight([], { depth_m: 6, ...CALM_SAND })).toThrow('box must not be empty');
   });
 
   test('guides see a quarter ounce lift at 13 ft and more, as the trust page has it', () => {

@@ -131,6 +131,20 @@ describe('a plan', () => {
     );
   });
 
+  test('says of a weight under what guides tie on in a strong wind that its feel is lost, and of mud that it jumps', () => {
+    const [, half] = plan.weights;
+    const weights = [{ ...half, limit: { ...half.limit, count_s: [3, 5] } }];
+    const windy = { ...plan, weights, asked: { ...plan.asked, wind: 'strong' as const } };
+    expect(weightLines(windy)[0].says).toBe('Tie it on. Wind takes your feel');
+    expect(firstWords(windy)).toMatch(/In this wind the belly takes your feel of it\.$/);
+    const heavy = weights.map((one) => ({ ...one, mass_kg: 0.0213 }));
+    expect(weightLines({ ...windy, weights: heavy })[0].says).toBe('Tie it on. Stays down');
+
+    const muddy = { ...plan, asked: { ...plan.asked, ground: 'mud' as const } };
+    const never = [{ ...half, limit: { ...half.limit, count_s: [null, null] } }];
+    expect(weightLines({ ...muddy, weights: never })[0].says).toMatch(/Jumps when mud lets go$/);
+  });
+
   test('in spring says that fish are on beds, and in fall where they are then', () => {
     const said = (on: string, temperature_C: number) =>
       seasonWords({ ...plan, on, asked: { ...plan.asked, temperature_C } });

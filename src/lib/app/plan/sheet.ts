@@ -14,7 +14,7 @@ import {
 import { GUIDES_PART, liftText } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
 import { isSpawnWater, ON_BEDS, seasonRowNear } from '$lib/course/season-map';
-import { guidesSeeItLift, usualOn_kg } from '$lib/course/usual-weight';
+import { guidesSeeItLift, losesFeel, usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
@@ -65,8 +65,10 @@ export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
 function useText(one: PlannedWeight, asked: PlanAsked): string {
   const use = weightUse(one);
   if (!isDragged(asked.ground) && use !== 'long count') return '';
-  const isDoubted = use === 'holds' && guidesSeeItLift(one.mass_kg, asked.depth_m);
-  return isDoubted ? 'Guides see it lift' : USES[use];
+  if (use === 'lifts' && asked.ground === 'mud') return 'Jumps when mud lets go';
+  if (use !== 'holds') return USES[use];
+  if (guidesSeeItLift(one.mass_kg, asked.depth_m)) return 'Guides see it lift';
+  return losesFeel(one.mass_kg, asked) ? 'Wind takes your feel' : USES.holds;
 }
 
 /** Why that one, and what the model says is the lightest: "Guides usually tie on 1/2 oz in 20 ft. …" */
@@ -77,10 +79,12 @@ export function firstWords({ asked, weights, units }: Weighed): string {
   const usual = `Most guides tie on ${formatWeight(usualOn_kg(asked), units)} in ${depth}${up}.`;
   if (!lightest || !isDragged(asked.ground)) return usual;
   const model = `By the model the lightest that holds and is down in ${LONGEST_COUNT_S} s: ${weightName(lightest, units)}.`;
-  const doubt = guidesSeeItLift(lightest.mass_kg, asked.depth_m)
-    ? ' Guides see that weight lift at this depth.'
-    : '';
-  return `${usual} ${model}${doubt}`;
+  return `${usual} ${model}${doubtWords(lightest, asked)}`;
+}
+
+function doubtWords({ mass_kg }: PlannedWeight, asked: PlanAsked): string {
+  if (guidesSeeItLift(mass_kg, asked.depth_m)) return ' Guides see that weight lift at this depth.';
+  return losesFeel(mass_kg, asked) ? ' In this wind the belly takes your feel of it.' : '';
 }
 
 /** "2 ft in 4 s" */
@@ -107,13 +111,9 @@ export function speedWords({ limit }: PlannedWeight, asked: PlanAsked, units: Un
 
 /** Where the trade asks for more weight in wind than the box has; empty where it asks for none. */
 export function heavierWords({ asked, weights, units }: DayPlan): string {
-  const wanted_kg = usualOn_kg(asked);
-  const isThere = weights.some(({ mass_kg }) => mass_kg > LIKE_LABEL * wanted_kg);
-  if (asked.wind !== 'strong' || isThere) return '';
-  return `In this wind guides tie on ${formatWeight(wanted_kg, units)}. Your box has none.`;
+  if (!weights.every(({ mass_kg }) => losesFeel(mass_kg, asked))) return '';
+  return `In this wind guides tie on ${formatWeight(usualOn_kg(asked), units)}. Your box has none.`;
 }
-/** A jig weighs a little more or less than its label. */
-const LIKE_LABEL = 0.95;
 
 const weightName = ({ outfit, name, mass_kg }: PlannedWeight, units: Units) =>
   outfit ? `${formatWeight(mass_kg, units)}, ${name}` : formatWeight(mass_kg, units);

@@ -32,20 +32,25 @@ export function weightUse({ fall, limit }: WeightFigures): WeightUse {
 
 const ORDER: readonly WeightUse[] = ['holds', 'slow only', 'long count', 'lifts'];
 
+/** Mud lets any jig go with a jump at a quick drag: that asks for a slow one, not for a heavier jig. Common practice, no source. */
+function rankOf(use: WeightUse, { ground }: Pick<PlannedDay, 'ground'>): number {
+  return ORDER.indexOf(ground === 'mud' && use === 'slow only' ? 'holds' : use);
+}
+
 /**
  * The weight to begin with: its place in the list. Of those that hold, or do next best, the one nearest
  * to what guides tie on at this depth and in this wind. Throws RangeError for an empty box.
  */
 export function firstWeight(
   box: readonly WeightFigures[],
-  { depth_m, wind }: Pick<PlannedDay, 'depth_m' | 'wind'>
+  day: Pick<PlannedDay, 'depth_m' | 'wind' | 'ground'>
 ): number {
   if (box.length === 0) throw new RangeError('box must not be empty');
-  const usual_kg = usualOn_kg({ depth_m, wind });
+  const usual_kg = usualOn_kg(day);
   const places = box.map((one, i) => ({
     i,
     // Behind any that holds by guides' own account too, before one that the model itself lets go.
-    rank: ORDER.indexOf(weightUse(one)) + (guidesSeeItLift(one.mass_kg, depth_m) ? 0.5 : 0),
+    rank: rankOf(weightUse(one), day) + (guidesSeeItLift(one.mass_kg, day.depth_m) ? 0.5 : 0),
     mass_kg: one.mass_kg,
     off: Math.abs(Math.log(one.mass_kg / usual_kg))
   }));
