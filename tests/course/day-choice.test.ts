@@ -118,7 +118,9 @@ describe('a choice for the day', () => {
     const said = (choice: DayChoice, reason: DayReason, day = cold) =>
       dayVerdict(day, choice, reason, figures, 'imperial').join(' ');
     expect(said('drag', 'near')).toMatch(/^Right.*never leaves bottom.*what counts today/);
-    expect(said('drag', 'down')).toMatch(/True, but staying down isn’t what/);
+    expect(said('drag', 'down')).toMatch(/True, and some guides go by it\. Most go by how close/);
+    const shy = dayOf(days.findIndex(({ best }) => best === 'shake') + 1);
+    expect(said('drag', 'down', shy)).toMatch(/True, but staying down isn’t what/);
     expect(said('drag', 'covers')).toMatch(/doesn’t hold/);
     expect(said('drag', 'empty')).toMatch(/Nothing here says so/);
     expect(said('shake', 'near')).toMatch(/^Most guides: short.*you can defend that/);
@@ -135,6 +137,8 @@ describe('a choice for the day', () => {
       dayVerdict(dayOf(n), choice, reason, figuresOn(n), 'imperial').join(' ');
     expect(said(7, 'strokes', 'covers')).toMatch(/^Right.*what counts today/);
     expect(said(1, 'strokes', 'rises')).toMatch(/too high for cool fish/);
+    expect(said(1, 'drag', 'down')).toMatch(/some guides go by it\. Most add a short hop/);
+    expect(said(7, 'drag', 'down')).toMatch(/some guides drag deep instead/);
     expect(said(1, 'drag-hop', 'rises')).toMatch(/^Right.*what counts today/);
     expect(said(7, 'move', 'covers')).toMatch(/nothing says to leave/);
     expect(said(18, 'strokes', 'covers')).toMatch(/empty spot/);

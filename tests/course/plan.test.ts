@@ -31,7 +31,7 @@ describe('the rules of a day', () => {
   const cases: [string, Partial<PlannedDay>, RulePart, RegExp, boolean][] = [
     ['grass', { ground: 'grass' }, 'bottom', /^Grass: pop it loose/, true],
     ['brush', { ground: 'brush' }, 'bottom', /^Brush: .*let it fall/, true],
-    ['rock', { ground: 'chunk rock' }, 'bottom', /^When it knocks, stop/, true],
+    ['rock', { ground: 'chunk rock' }, 'bottom', /^When it hangs up, ease off/, true],
     ['sand', {}, 'bottom', /./, false],
     // Guides don't agree on clouds: nothing decides, so nothing is said.
     ['clouds', { light: 'clouds' }, 'light', /./, false],

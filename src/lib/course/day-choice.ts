@@ -66,12 +66,28 @@ const NO_SIGN = 'Your first cast of the day.';
 /** Days on which only the map tells, among all. */
 const MAP_PART = 0.5;
 /** Each well inside a row of the map, °F. */
-const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts' | 'highest_m'> & {
+const MAP_DAYS: readonly (Pick<Day, 'best' | 'counts' | 'highest_m' | 'whenDown'> & {
   degF: readonly number[];
 })[] = [
-  { degF: [40, 42, 44, 46], best: 'drag', counts: ['near'] },
-  { degF: [53, 55, 57], best: 'drag-hop', counts: ['near', 'rises'], highest_m: ft(1.5) },
-  { degF: [78, 80, 82], best: 'strokes', counts: ['rises', 'covers'] }
+  {
+    degF: [40, 42, 44, 46],
+    best: 'drag',
+    counts: ['near'],
+    whenDown: 'True, and some guides go by it. Most go by how close it stays.'
+  },
+  {
+    degF: [53, 55, 57],
+    best: 'drag-hop',
+    counts: ['near', 'rises'],
+    highest_m: ft(1.5),
+    whenDown: 'True, and some guides go by it. Most add a short hop.'
+  },
+  {
+    degF: [78, 80, 82],
+    best: 'strokes',
+    counts: ['rises', 'covers'],
+    whenDown: 'True, and some guides drag deep instead. Most want it to rise and fall.'
+  }
 ];
 /** Where any mood may be met, °F: neither the coldest nor the warmest. */
 const SIGN_DAYS_F = [55, 62, 66, 70];
@@ -90,6 +106,8 @@ export interface Day {
   counts: readonly DayReason[];
   /** What rises higher than this is out of reach of the day’s fish, m: a hop's most. Common practice, no source. */
   highest_m?: number;
+  /** What is said where guides differ on whether a jig that never leaves bottom is enough. Common practice, no source. */
+  whenDown?: string;
 }
 
 /**

@@ -103,12 +103,12 @@ const NOT_WHY: Readonly<Record<JigReason, string>> = {
 };
 
 function jigWords(day: Day, choice: DayRetrieve, reason: JigReason, did: DayFigures): string {
-  const { best, counts, highest_m = Infinity } = day;
+  const { best, counts, highest_m = Infinity, whenDown = NOT_WHY.down } = day;
   if (!bearsOut(reason, did)) return 'Your reason doesn’t hold: look at what the jig does.';
   if (best === 'move') return 'True, but it doesn’t put fish in an empty spot.';
   if (reason === 'rises' && did.peak_height_m > highest_m)
     return 'It does, but too high for cool fish: a short hop is enough.';
-  if (!counts.includes(reason)) return NOT_WHY[reason];
+  if (!counts.includes(reason)) return reason === 'down' ? whenDown : NOT_WHY[reason];
   return choice === best ? HOLDS : 'Your reason holds and counts today: you can defend that.';
 }
 

@@ -57,7 +57,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'bottom',
     when: 'rock or stumps',
     holds: ({ ground }) => HARD.has(ground),
-    says: 'When it knocks, stop, then ease it over.',
+    says: 'When it hangs up, ease off, then ease it over. It drops off the back: let it sit.',
     source: PRACTICE
   },
   {

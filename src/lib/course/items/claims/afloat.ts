@@ -81,7 +81,7 @@ export const onAfloat: QuestionClaims = {
       'Waves come over the back.',
       'Keep the bow into it.',
       'It drifts least.',
-      'Cast ahead or across.',
+      'Cast ahead or quartering into it.',
       'A boat that holds still leaves the pace to your hand.',
       'Never cast over anyone.',
       'Some guides drift on purpose.'

@@ -115,7 +115,11 @@ export const onBottoms: QuestionClaims = {
   'snag-angle': [
     on(ANGLE_FREES, 'It comes out the side it went in.', 'The way out is the way in.'),
     on(WEDGES, 'From the same side it only wedges tighter.'),
-    on('practice', 'Rock doesn’t let go on its own.', 'Change the angle before you add pull.')
+    on(
+      'practice',
+      'A wedged jig doesn’t let go on its own.',
+      'Change the angle before you add pull.'
+    )
   ],
   'snag-braid': [
     on(

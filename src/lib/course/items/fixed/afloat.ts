@@ -76,7 +76,7 @@ export const afloat = [
       ['when the water is cold and they’re slow', 'Cold fish bite soft. Set all the same.'],
       [
         'when it was only one tap and no more',
-        'One tap is often all you get. Test it: if it moves or pulls, sweep.'
+        'One tap is often all you get. On tight line, sweep.'
       ]
     ],
     'Set on rock and you’re hung. Never with anyone in line: a jig that pulls free comes right at them.'
@@ -154,7 +154,10 @@ export const afloat = [
     'boat-position',
     'Windy day, jig fishing. Where do most guides point the boat?',
     [
-      ['bow into the wind, held there', 'Right. It drifts least. Cast ahead or across.'],
+      [
+        'bow into the wind, held there',
+        'Right. It drifts least. Cast ahead or quartering into it.'
+      ],
       ['side to the wind, drifting freely', 'That drags your jig for you, at the wind’s pace.'],
       ['stern to the wind, with motor off', 'Waves come over the back. Keep the bow into it.']
     ],

@@ -20,7 +20,7 @@ export const snags = [
     [
       ['boat over it, then past it: a new angle', 'Right. It comes out the side it went in.'],
       ['same angle as before, with a lot more pull', 'From the same side it only wedges tighter.'],
-      ['let it sit a few minutes and wait', 'Rock doesn’t let go on its own.']
+      ['let it sit a few minutes and wait', 'A wedged jig doesn’t let go on its own.']
     ],
     'The way out is the way in. Change the angle before you add pull.',
     ['chunk rock']
@@ -32,7 +32,7 @@ export const snags = [
     [
       ['draw the tight line, let it go fast', 'Right. Sudden slack knocks the jig back.'],
       ['draw the tight line until it gives', 'That’s just a pull. Letting go does the work.'],
-      ['snap the rod up, like a hook set', 'That sets the hook in the wood.']
+      ['snap the rod up, like a hook set', 'That drives the hook in deeper.']
     ],
     'Rod tip at the snag, face turned away. Draw the line like a bowstring and let go, once or twice.'
   ),

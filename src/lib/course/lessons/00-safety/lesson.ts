@@ -34,7 +34,7 @@ export default {
         {
           sign: 'A hook in a hand',
           means:
-            'Cut the line. Deep, or near a joint: tape it still, see a doctor. Else only what a first-aid course taught you.',
+            'Cut the line. Deep, or near a joint: tape it still, see a doctor. If not, do only what a first-aid course taught you.',
           basis: 'practice'
         },
         {

@@ -65,7 +65,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You drag {1 oz|28 g}, about {3 ft|90 cm} of tip, quick. Now you tie on {1/4 oz|7 g}.',
+      text: '{45 ft|14 m} out in {20 ft|6 m}, you drag {1 oz|28 g}, about {3 ft|90 cm} of tip, quick. Now you tie on {1/4 oz|7 g}.',
       question: {
         ask: 'Same move. What does it do?',
         hint: 'What sinks slowly needs little to stay up.',

@@ -66,7 +66,7 @@ export default {
     'Reel that up, jig still.',
     'Reel, or turn the boat around.',
     'Bow into the wind, held on the trolling motor.',
-    'Cast ahead or across, never over anyone.'
+    'Cast ahead or quartering into it, never over anyone.'
   ],
   builds_on: ['speed', 'slack'],
   cautions: [drillCautions.water],
@@ -122,7 +122,7 @@ export default {
     {
       kind: 'feel',
       title: 'Where to put the boat',
-      text: 'Bow into the wind, held on the trolling motor. Cast ahead or across, never over anyone.',
+      text: 'Bow into the wind, held on the trolling motor. Cast ahead or quartering into it, never over anyone.',
       cues: [
         {
           sign: 'Weight without moving the rod',

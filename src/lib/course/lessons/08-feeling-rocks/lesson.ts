@@ -20,8 +20,7 @@ export default {
   order: 8,
   title: 'Feeling rocks',
   minutes: 6,
-  about:
-    'You can cast right to a rock pile and never feel it. Go slow, and a rock knocks, loads, lets go.',
+  about: 'Go slow, and a rock knocks, loads, lets go.',
   place: deepPlace,
   objectives: ['Touch every rock in the path.', 'Know a fast hand from an empty spot.'],
   leaves_out: ['Snags.'],
@@ -29,10 +28,6 @@ export default {
     { says: ['You were too fast before.'], basis: 'practice' },
     { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
     { says: ['silence.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
-    {
-      says: 'You can cast right to a rock pile and never feel it.',
-      basis: { most: 'contact', of: ['slow', 'fast'] }
-    },
     {
       says: 'a rock knocks, loads, lets go.',
       basis: { run: 'three-stones-unseen', sign: 'knocks' }
@@ -56,7 +51,7 @@ export default {
       title: 'Call it first',
       text: 'Two low rocks lie in the path. You sweep {3 ft|1 m} fast.',
       question: {
-        ask: 'How much of the time does the jig stay in contact?',
+        ask: 'How much of the move is the jig touching?',
         hint: 'What does a rock do to something that hits it fast?',
         run: fast,
         options: [

@@ -163,7 +163,7 @@ export default {
         },
         {
           sign: 'Rod past eleven',
-          means: 'You’re out of sweep. Reel down first.',
+          means: 'You’re out of sweep. Reel down before you set.',
           basis: 'practice'
         },
         {

@@ -80,7 +80,7 @@ export default {
       basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
-      says: 'It takes 10 to 20 seconds, not a minute.',
+      says: 'A craw slows a jig; it doesn’t float it.',
       basis: { run: 'question', holds: { fall_s: [10, 20] }, unknowns: 'drag' }
     },
     {
@@ -130,7 +130,7 @@ export default {
             id: 'far-longer',
             says: 'A minute or so',
             holds: { fall_s: [40, 90] },
-            reply: 'It takes 10 to 20 seconds, not a minute.'
+            reply: 'A craw slows a jig; it doesn’t float it.'
           }
         ]
       }

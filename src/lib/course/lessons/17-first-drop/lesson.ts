@@ -145,7 +145,7 @@ export default {
       needs: ['A jig you’ve counted here', 'Bright line, or a bobber stop on it'],
       steps: [
         'Ten drops at one spot. Say your count before each.',
-        'Spinning reel: open bail, line over a finger. Baitcaster: thumb just off the spool.'
+        'Spinning reel: open bail, line over a finger. Baitcaster: thumb light on the spool.'
       ],
       log: ['Ten counts', 'Early stops, and what each one was']
     }

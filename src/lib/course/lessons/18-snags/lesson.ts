@@ -10,7 +10,7 @@ export default {
   order: 18,
   title: 'Snags',
   minutes: 6,
-  about: 'Stop, give slack, shake, change the angle.',
+  about: 'Get a hung jig back.',
   place: deepPlace,
   objectives: [
     'Free a jig with slack and small shakes.',
@@ -36,10 +36,10 @@ export default {
     }
   ],
   sets_up: [
+    'Get a hung jig back.',
     'Early in a drag, the jig hangs in rock.',
     'it hangs in the rock.',
-    'Raise the rod until the jig hangs.',
-    'Stop, give slack, shake, change the angle.'
+    'Raise the rod until the jig hangs.'
   ],
   builds_on: ['feeling-rocks'],
   cautions: [drillCautions.snag],

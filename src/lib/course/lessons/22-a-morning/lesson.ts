@@ -12,7 +12,7 @@ const breezy = lowRun(
   inTurn(sweep(60, 60, 0.1), reel(0.2, 1), sweep(60, 79, 4))
 );
 const awake = uprightRun(
-  deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+  deeperWith({ temperature_C: 12, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
   30,
   inTurn(...[30, 41, 52].flatMap((from_deg) => [lift(from_deg, from_deg + 11, 0.25), pause(3)]))
 );
