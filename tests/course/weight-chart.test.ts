@@ -45,10 +45,14 @@ describe('the chart of weights', () => {
     expect(said(light)).toMatch(
       /^Too light\..*: too late\..*may leave.*least of the box\. Most guides tie on 1\/2\soz here: that or heavier would do\.$/
     );
-    expect(said({ ...light, fall_s: 13, fall_band_s: 5 })).toMatch(/^Too light\..*probably too late/);
+    expect(said({ ...light, fall_s: 13, fall_band_s: 5 })).toMatch(
+      /^Too light\..*probably too late/
+    );
     const onlyHeavy = [light, { ...light, ounces: 0.5 }, { ...row, ounces: 1 }];
     expect(said(light, onlyHeavy)).toMatch(/ 1\soz would do\./);
-    expect(said(light, [light])).toMatch(/Nothing in the box does: smaller trailer, or slower\. Most guides tie on 1\/2\soz here\./);
+    expect(said(light, [light])).toMatch(
+      /Nothing in the box does: smaller trailer, or slower\. Most guides tie on 1\/2\soz here\./
+    );
     expect(said({ ...row, fall_s: Infinity })).toMatch(/isn’t down after a minute/);
   });
 
