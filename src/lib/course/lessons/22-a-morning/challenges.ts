@@ -52,8 +52,8 @@ export default [
   {
     id: 'they-wake',
     title: 'They wake up',
-    ask: 'Late morning, a sunny cove, {54 °F|12 °C}: fish near bottom chase bait. Three short, even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
-    setup: deeperWith({ temperature_C: 12, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+    ask: 'Back after a warm week, {61 °F|16 °C}: fish near bottom chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
+    setup: deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
     hold_s: 3,

@@ -12,7 +12,7 @@ const breezy = lowRun(
   inTurn(sweep(60, 60, 0.1), reel(0.2, 1), sweep(60, 79, 4))
 );
 const awake = uprightRun(
-  deeperWith({ temperature_C: 12, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
+  deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
   30,
   inTurn(...[30, 41, 52].flatMap((from_deg) => [lift(from_deg, from_deg + 11, 0.25), pause(3)]))
 );
@@ -22,14 +22,14 @@ export default {
   order: 22,
   title: 'A morning on Fathomley Lake',
   minutes: 8,
-  about: 'One morning, three changes: first light, wind, then the fish wake up.',
+  about: 'Three changes: first light, wind, then a warm week that wakes the fish.',
   place: deepPlace,
   objectives: ['Pick a retrieve and say why.', 'Do three things well, one after another.'],
   leaves_out: ['Landing fish.'],
   claims: [
     {
       says: [
-        'One morning, three changes: first light, wind, then the fish wake up.',
+        'Three changes: first light, wind, then a warm week that wakes the fish.',
         'Cold fish hardly move: keep it in front of them.',
         'That’s for warm, active fish.',
         'That’s for fish up off bottom, chasing.'
