@@ -20,7 +20,7 @@ import { tied } from '../tied';
 describe('what a learner reads', () => {
   const lengths: [number, string, string][] = [
     [0, '0~in', '0~cm'],
-    [0.0127, '1/2~in', '1~cm'],
+    [0.0127, '½~in', '1~cm'],
     [-0.05, '−2~in', '−5~cm'],
     [0.065, '2½~in', '7~cm'],
     [0.1, '4~in', '10~cm'],

@@ -5,7 +5,7 @@ import { celsiusToFahrenheit, FOOT_M, GRAVITY_M_S2, INCH_M, OUNCE_KG } from '../
  *
  * | quantity | imperial                                 | metric                          |
  * | -------- | ---------------------------------------- | ------------------------------- |
- * | length   | whole inch, below 3 in the half inch     | whole cm, from 1 m on in m to cm |
+ * | length   | whole inch, below 3 in the half inch: ½  | whole cm, from 1 m on in m to cm |
  * | depth    | whole foot                               | a tenth of a metre              |
  * | speed    | a tenth of a ft/s, from 10 on whole      | a hundredth of a m/s            |
  * | weight   | a sixteenth of an ounce, reduced         | gram, below 10 g a tenth        |
@@ -150,7 +150,7 @@ function fineLength(m: number, units: Units): number {
 /** 5/8 oz, or 18 g. */
 export function formatWeight(kg: number, units: Units): string {
   if (units === 'imperial') {
-    return withUnit(fraction(Math.round((kg / OUNCE_KG) * 16), SIXTEENTHS), 'oz');
+    return withUnit(ofAnOunce(Math.round((kg / OUNCE_KG) * SIXTEENTHS)), 'oz');
   }
   const grams = kg / GRAM_KG;
   return withUnit(grams < TENTH_BELOW ? trimmed(grams, 1) : Math.round(grams), 'g');
@@ -208,19 +208,30 @@ function inFeet(parts: number, of: number, [ft, inch]: readonly [string, string]
 /** Beside a whole number a stroke would be read with it: 1 1/2 as eleven halves. */
 const SIGNS: Readonly<Record<string, string>> = { '1/2': '½', '1/4': '¼', '3/4': '¾' };
 
-/** A whole number of parts as a mixed fraction: 5 of 8 is 5/8, 20 of 16 is 1¼. */
+/** Inches in halves or quarters, as on a tape: ½, 9¾. */
 function fraction(parts: number, of: number): string {
+  const [whole, part] = mixed(parts, of);
+  return `${whole || !part ? whole : ''}${SIGNS[part] ?? ''}`;
+}
+
+/** As a jig's weight is printed: 5 sixteenths are 5/16, 8 are 1/2, 20 are 1¼. */
+function ofAnOunce(sixteenths: number): string {
+  const [whole, part] = mixed(sixteenths, SIXTEENTHS);
+  if (!part || whole === 0) return part || `${whole}`;
+  return part in SIGNS ? `${whole}${SIGNS[part]}` : `${whole}${NO_BREAK}${part}`;
+}
+
+/** A whole number of parts as a mixed fraction, reduced: 20 of 16 is 1 and "1/4"; "" where none is left. */
+function mixed(parts: number, of: number): readonly [whole: number, part: string] {
   const whole = Math.floor(parts / of);
   let top = parts - whole * of;
-  if (top === 0) return `${whole}`;
+  if (top === 0) return [whole, ''];
   let bottom = of;
   while (top % 2 === 0) {
     top /= 2;
     bottom /= 2;
   }
-  const part = `${top}/${bottom}`;
-  if (whole === 0) return part;
-  return part in SIGNS ? `${whole}${SIGNS[part]}` : `${whole}${NO_BREAK}${part}`;
+  return [whole, `${top}/${bottom}`];
 }
 
 function wholeFrom10(value: number): string {
