@@ -165,6 +165,12 @@ describe('words with quantities', () => {
     expect(inUnits(words, 'metric')).toBe(tied('A 2.3~m rod, 0.30~mm line, 45~cm of slack.'));
   });
 
+  test('is never broken at the hyphen of 12-lb, in braces or not', () => {
+    const words = '12-lb mono, {20-lb|0.23 mm} braid, 5-second waits, 12- to 20-lb, half-seen.';
+    const kept = '12!lb mono, 20!lb braid, 5!second waits, 12- to 20!lb, half-seen.';
+    expect(inUnits(words, 'imperial')).toBe(kept.replaceAll('!', '\u2011'));
+  });
+
   const faults: [string, string | null][] = [
     ['No braces at all.', null],
     ['{3 ft|90 cm}', null],

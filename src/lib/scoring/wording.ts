@@ -29,14 +29,18 @@ const PAIR = /^([^|]*\S[^|]*)\|([^|]*\S[^|]*)$/;
 /** Between a number and its unit, and between feet and inches: a line is never broken there. */
 const GAP = /(?<=[\d½¼¾]) (?=[a-z°])|(?<=ft) (?=\d)/gi;
 
+/** Between a number and what it counts, as in 12-lb: nor is it broken there. */
+const HYPHEN = /(?<=\d)-(?=[a-z])/gi;
+
 /** Words with each quantity in braces written in the learner's units: "Drag it 1 ft." */
 export function inUnits(text: string, units: Units): string {
-  return text.replace(BRACES, (braces, inside: string) => {
+  const said = text.replace(BRACES, (braces, inside: string) => {
     const pair = PAIR.exec(inside);
     if (pair) return pair[units === 'metric' ? 2 : 1].replace(GAP, '\u00a0');
     const [, name, value] = QUANTITY.exec(inside) ?? [];
     return QUANTITIES[name]?.(Number(value), units) ?? braces;
   });
+  return said.replace(HYPHEN, '\u2011');
 }
 
 /** The first pair of braces that inUnits cannot write, or null. */

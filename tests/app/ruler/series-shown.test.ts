@@ -26,7 +26,7 @@ test('out of sight a try near enough is told of where its call was wrong', () =>
 
 test('tries beyond those asked are counted as such', () => {
   expect([2, 3, 5].map((n) => countText(n, 2))).toEqual([
-    'Try 2 of 2',
+    'Try\u00a02\u00a0of\u00a02',
     'Try 3, one more than asked',
     'Try 5, 3 more than asked'
   ]);

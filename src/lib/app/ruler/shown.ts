@@ -53,8 +53,8 @@ export function isSameInput(a: RodInput, b: RodInput): boolean {
   });
 }
 
-/** "Try 2 of 8", or beyond those asked "Try 9, one more than asked" */
+/** "Try 2 of 8", which no line breaks, or beyond those asked "Try 9, one more than asked" */
 export function countText(n: number, of: number): string {
-  if (n <= of) return `Try ${n} of ${of}`;
+  if (n <= of) return `Try\u00a0${n}\u00a0of\u00a0${of}`;
   return n === of + 1 ? `Try ${n}, one more than asked` : `Try ${n}, ${n - of} more than asked`;
 }
