@@ -1,8 +1,8 @@
-import type { Move, Result } from '../model';
+import type { Move } from '../model';
 import { inButtonTime } from './button-time';
-import { callAdvice, callMiss, type CallGrade } from './call';
+import { callAdvice } from './call';
 import type { Challenge } from './challenge';
-import { aimSentence, atOwnPace, changeSentence, costSentence } from './change-sentence';
+import { aimSentence, atOwnPace, changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
@@ -50,8 +50,6 @@ export interface Advice {
   move: Move | null;
   /** As short as it stands beside the rod in the next try. */
   aim: string;
-  /** What it cost, without what to do about it: for who passed; '' where what was missed says it. */
-  cost: string;
 }
 
 /**
@@ -64,7 +62,7 @@ export function adviceFor(
   units: Units,
   correction?: Correction | null
 ): Advice {
-  if (grade.call && isCallTheFix(grade)) return callFix(grade.call, result, units);
+  if (grade.call && isCallTheFix(grade)) return fix(callAdvice(grade.call, result, units));
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
   const lead = isIdle ? null : goalToFix(graded);
@@ -78,27 +76,17 @@ export function adviceFor(
     ? leadWords(lead, graded)
     : changeSentence(fault, challenge.plane, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
-  const cost = lead ? '' : costSentence(fault, graded.result);
-  if (!isKnown && !lead) return { ...fix(words), cost };
+  if (!isKnown && !lead) return fix(words);
   const part = lead ? adviceStepOf(lead, graded.result) : FAULT_STEPS[fault];
   const next = part && nextStep(challenge, graded, units, part);
-  if (!next) return { ...fix(words), cost };
+  if (!next) return fix(words);
   // What takes two steps says by them what was missed.
   const said = isIdle || next.count > 1 ? next.words : `${words} ${next.words}`;
-  return { words: said, move: next.move, aim: next.words, cost };
+  return { words: said, move: next.move, aim: next.words };
 }
 
 /** One whose words are all there is to it. */
-const fix = (words: string, move: Move | null = null): Advice => ({
-  words,
-  move,
-  aim: words,
-  cost: ''
-});
-
-function callFix(call: CallGrade, result: Result, units: Units): Advice {
-  return { ...fix(callAdvice(call, result, units)), cost: callMiss(call, result, units) };
-}
+const fix = (words: string, move: Move | null = null): Advice => ({ words, move, aim: words });
 
 /** The step that is named with what is read from the hand. */
 const FAULT_STEPS: Record<Fault, StepPart | null> = {
@@ -142,8 +130,6 @@ function rightPlace({ look_alikes, setup, goals }: Challenge, units: Units): str
   return ground && goal ? `On ${ground}, stop at ${formatLength(goal.target_m, units)}.` : null;
 }
 
-const HARDLY = 'Hardly anything to change.';
-
 function oneTurn(
   fault: Fault,
   challenge: Challenge,
@@ -152,7 +138,8 @@ function oneTurn(
   correction?: Correction | null
 ): Advice {
   // A hair outside costs a mark and no advice, and is told as that.
-  if (fault === 'none' && !isAsAsked(grade)) return { ...fix(HARDLY), aim: '', cost: HARDLY };
+  if (fault === 'none' && !isAsAsked(grade))
+    return { ...fix('Hardly anything to change.'), aim: '' };
   const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
   const named = isNamed ? inButtonTime(challenge, correction) : null;
   const words = changeSentence(fault, challenge.plane, result, units, named);
@@ -160,8 +147,7 @@ function oneTurn(
   return {
     words,
     move: asSaid && (advisedMove(challenge, asSaid)?.move ?? null),
-    aim: asSaid ? aimSentence(fault, asSaid, asSaid !== named, units) : words,
-    cost: costSentence(fault, result)
+    aim: asSaid ? aimSentence(fault, asSaid, asSaid !== named, units) : words
   };
 }
 

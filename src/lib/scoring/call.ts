@@ -105,11 +105,7 @@ function liftMiss({ lifted }: { lifted?: boolean }): string {
 }
 
 /** What was wrong with a call, and no more. */
-export function callMiss(
-  { guess }: Pick<CallGrade, 'guess'>,
-  result: Result,
-  units: Units
-): string {
+function callMiss({ guess }: Pick<CallGrade, 'guess'>, result: Result, units: Units): string {
   if (!guess) return 'You made no call.';
   if (guess.kind === 'down') return guessWords(guess, result, units);
   if (guess.kind === 'travel' && !isLiftRight(guess, result)) return liftMiss(guess);

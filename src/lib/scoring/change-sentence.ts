@@ -128,14 +128,6 @@ export function aimSentence(
   return `Aim: tip ${tipWay(correction, units)}, ${pace}.`;
 }
 
-/** What the hand did that cost marks, for who passed; '' where what was missed is told with its figure. */
-export function costSentence(fault: Fault, result: Result): string {
-  const { duration_s, peakAt } = tipMotionOf(result);
-  if (fault === 'jerk') return `You ${burstAt(peakAt)}.`;
-  if (fault === 'too_fast') return `A bit quick: the tip took ${formatTime(duration_s)}.`;
-  return fault === 'ran_on' ? 'At that pace it kept going.' : '';
-}
-
 function burstAt(share: number): string {
   if (share < 1 / 3) return 'started with a jerk';
   return share > 2 / 3 ? 'hurried at the end' : 'hurried half way';

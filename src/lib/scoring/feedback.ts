@@ -21,8 +21,6 @@ export interface Feedback {
   did: string;
   why: string;
   change: string;
-  /** Of a try that passed and was not clean: what cost the marks, instead of the whole fix. */
-  cost: string;
 }
 
 /** Sooner than this nobody tells from the start of the move, s. */
@@ -44,8 +42,8 @@ export function describeTry(
   const was = ground ? `It was ${ground}. ` : '';
   const slack = slackSentence(challenge, graded, units);
   const why = `${was}${slack}${whySentence(graded, units, about?.goal)}`.trim();
-  const { words: change, cost } = adviceFor(challenge, graded, units, correction);
-  return { did, why, change, cost };
+  const { words: change } = adviceFor(challenge, graded, units, correction);
+  return { did, why, change };
 }
 
 /**
