@@ -11,7 +11,9 @@ function screen() {
   const late = new LatePull();
   const [bar, row] = [document.createElement('div'), document.createElement('div')];
   const [sweep, next] = [document.createElement('button'), document.createElement('button')];
-  bar.append(sweep);
+  const done = document.createElement('button');
+  sweep.className = 'turn';
+  bar.append(sweep, done);
   row.append(next);
   document.body.append(bar);
   const gone = vi.fn();
@@ -21,13 +23,14 @@ function screen() {
     document.body.append(row);
     late.keepFrom(row);
   };
-  return { sweep, next, gone, show };
+  return { sweep, done, next, gone, show };
 }
 
 const pointer = (at: HTMLElement, type: string) =>
   at.dispatchEvent(new PointerEvent(type, { bubbles: true }));
-const click = (at: HTMLElement, ms = 0) => {
-  const press = new MouseEvent('click', { bubbles: true, detail: 1, clientX: -5, clientY: -5 });
+const AWAY = { clientX: -5, clientY: -5 };
+const click = (at: HTMLElement, ms = 0, where = AWAY) => {
+  const press = new MouseEvent('click', { bubbles: true, detail: 1, ...where });
   if (ms) Object.defineProperty(press, 'timeStamp', { value: performance.now() + ms });
   at.dispatchEvent(press);
 };
@@ -51,5 +54,24 @@ test('a hold that ended with the try leaves the next press alone', () => {
   pointer(sweep, 'pointerup');
   show();
   click(next);
+  expect(gone).toHaveBeenCalledTimes(1);
+});
+
+test('one more pull where the rod’s button lay goes nowhere; a press where Done lay goes on', () => {
+  const { sweep, done, next, gone, show } = screen();
+  const on = (one: HTMLElement) => {
+    const { left, top } = one.getBoundingClientRect();
+    return { clientX: left + 1, clientY: top + 1 };
+  };
+  const press = (one: HTMLElement) => {
+    pointer(one, 'pointerdown');
+    pointer(one, 'pointerup');
+    return on(one);
+  };
+  const pulled = press(sweep);
+  show();
+  click(next, 1500, pulled);
+  expect(gone).not.toHaveBeenCalled();
+  click(next, 1500, press(done));
   expect(gone).toHaveBeenCalledTimes(1);
 });

@@ -3,7 +3,7 @@ const PULLS_ON_MS = 2500;
 
 /** One more pull at the rod's button that comes when the result lies there already: it goes nowhere. */
 export class LatePull {
-  /** Where the button lay that was pressed last, on the window. */
+  /** Where the button lay that was pressed last, on the window; null for one that moves nothing. */
   private held: DOMRect | null = null;
   /** Whether it is pressed still. */
   private isDown = false;
@@ -12,7 +12,7 @@ export class LatePull {
   readonly watch = (bar: HTMLElement): (() => void) => {
     const note = ({ target }: Event) => {
       const button = target instanceof Element ? target.closest('button') : null;
-      this.held = button ? button.getBoundingClientRect() : null;
+      this.held = button?.matches('.turn') ? button.getBoundingClientRect() : null;
       this.isDown = button !== null;
     };
     const letGo = () => (this.isDown = false);
