@@ -74,7 +74,7 @@ test(
     await page.locator('#predict').getByRole('textbox').fill('12');
     await page.getByRole('button', { name: 'Lock it in' }).click();
     for (const [id, way] of [
-      ['through-the-slack', 'Drag right here'],
+      ['through-the-slack', 'Drag the rod to the right'],
       ['shake-in-place', 'Drag up, then down']
     ]) {
       const step = page.locator(`#${id}`);

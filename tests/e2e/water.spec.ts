@@ -98,7 +98,7 @@ test('a try by keys alone, from the top of the page', { tag: '@any-width' }, asy
   await turnByKey(rod(page), 12);
   await shown(page);
   await page.keyboard.press(' ');
-  await expect(page.getByText('Drag right here, or hold Sweep.')).toBeVisible();
+  await expect(page.getByText('Drag the rod to the right, or hold Sweep.')).toBeVisible();
   // What waits for no fall has nothing to start.
   await expect(page.getByRole('button', { name: 'Start' })).toHaveCount(0);
   await expect(bait(page)).toHaveText('0 in');

@@ -27,6 +27,6 @@ test('tells who pulls a rod from the deck the way that turns nothing which way i
   say('pointermove', 420);
   say('pointerup', 420);
   await expect
-    .element(page.getByText('Drag right here, or hold Sweep.'), { timeout: 50_000 })
+    .element(page.getByText('Drag the rod to the right, or hold Sweep.'), { timeout: 50_000 })
     .toBeVisible();
 });
