@@ -93,7 +93,7 @@ describe('the one thing named', () => {
     expect(words.change).toMatch(/^Pull evenly: you hurried half way. Move the tip 1\sft/);
   });
 
-  test('stands short beside the rod of the next try, and not where it would answer the call', () => {
+  test('stands short beside the rod of the next try, with no count where it would answer the call', () => {
     const aim = (input: RodInput) => aimWords(drag, gradeTry(drag, input), 'imperial', advice);
     expect(aim(hands.fast)).toMatch(/^Aim: tip 1\sft\s\d\sin, in about \d(\.5)?\ss\.$/);
     expect(aim(hands.far)).toMatch(/^Aim: tip 1\sft\s\d\sin, same pace, in about \d(\.5)?\ss\.$/);
@@ -104,8 +104,11 @@ describe('the one thing named', () => {
       .find(({ id }) => id === 'count-it-down');
     if (!down) throw new Error('no such challenge');
     const early = gradeTry(down, down.beginner);
-    expect(aimWords({ ...down, visibility: 'unseen' }, early, 'imperial', null)).toBe('');
-    expect(aimWords({ ...down, visibility: 'seen' }, early, 'imperial', null)).not.toBe('');
+    const aimOf = (visibility: 'seen' | 'unseen', made = early) =>
+      aimWords({ ...down, visibility }, made, 'imperial', null);
+    expect(aimOf('unseen')).toBe('Watch the line: it goes slack when the jig is down.');
+    expect(aimOf('seen')).toMatch(/^Count to \d\.$/);
+    expect(aimOf('unseen', gradeTry(down, down.reference))).toBe('');
   });
 
   test('what lies a hair outside its limit is not told that there is nothing to change', () => {

@@ -86,11 +86,13 @@ export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
   return lost <= MOST_LOST ? 'a bit off' : 'wrong';
 }
 
+/** How one tells in any water that a jig is down. */
+export const WATCH_THE_LINE = 'Watch the line: it goes slack when the jig is down.';
+
 /** What to change of a call that was not right. */
 export function callAdvice({ guess }: CallGrade, result: Result, units: Units): string {
   if (!guess) return 'Call it before you look.';
-  if (guess.kind === 'down')
-    return `${guessWords(guess, result, units)} Watch the line: it goes slack when the jig is down.`;
+  if (guess.kind === 'down') return `${guessWords(guess, result, units)} ${WATCH_THE_LINE}`;
   if (guess.kind === 'travel' && !isLiftRight(guess, result))
     return `${liftMiss(guess)} Feel whether it is still on the bottom.`;
   const miss = callMiss({ guess }, result, units);

@@ -1,6 +1,7 @@
 import { isOffBottom, type Hop, type Result } from '../model';
 import { adviceFor } from './advice';
 import { askedOf, asksCall } from './guess';
+import { WATCH_THE_LINE } from './call';
 import type { Challenge } from './challenge';
 import { SKIPPED_ALONG, skippedWords } from './contact-words';
 import { formatLength, formatTime, toldLength, type Units } from './display';
@@ -47,8 +48,8 @@ export function describeTry(
 }
 
 /**
- * What the last try says to do in the next, short; '' where that was clean, or where it would answer the call:
- * who counts as told has not seen the line go slack.
+ * What the last try says to do in the next, short; '' where that was clean. Where its count would answer the
+ * call, what to watch: who counts as told has not seen the line go slack.
  */
 export function aimWords(
   challenge: Challenge,
@@ -56,9 +57,10 @@ export function aimWords(
   units: Units,
   correction?: Correction | null
 ): string {
+  const { aim } = adviceFor(challenge, graded, units, correction);
   const isHidden = challenge.visibility !== 'seen';
-  if (isHidden && asksCall(challenge) && askedOf(challenge) === 'down') return '';
-  return adviceFor(challenge, graded, units, correction).aim;
+  const isAnswer = isHidden && asksCall(challenge) && askedOf(challenge) === 'down';
+  return aim && isAnswer ? WATCH_THE_LINE : aim;
 }
 
 /** The goal that a try is about, where it is not how far the jig went alone, and its sentence. */
