@@ -1,11 +1,18 @@
 import { expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
+import { dragDrill } from '../../src/lib/course/drills/drag';
 import { parseSetup } from '../../src/lib/model';
 import { byHand } from '../../src/lib/course/hand';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { singleMove } from '../../src/lib/scoring/single-move';
 import { firstKeySpeed, taskStepsOf } from '../../src/lib/sandbox/task-steps';
-import { adviceFor, gradeTry, solveCorrection, type Challenge } from '../../src/lib/scoring';
+import {
+  adviceFor,
+  gradeTry,
+  parseChallenge,
+  solveCorrection,
+  type Challenge
+} from '../../src/lib/scoring';
 import { byButtons } from './by-buttons';
 
 /** Tasks that one turn does, found by running the model backwards. */
@@ -38,13 +45,16 @@ const misses = (one: (typeof drags)[number]) => {
   return [rushed, ...(short ? [short] : [])];
 };
 
+/** Of a fix, s; NaN where it tells none. */
+const toldTime = (words: string) => Number(/in (?:about )?([\d.]+)\ss\.$/.exec(words)?.[1]);
+
 const timed = drags.flatMap((one) =>
   misses(one).flatMap((input) => {
     const { challenge } = one;
     const made = gradeTry(challenge, input);
     const { words } = adviceFor(challenge, made, 'imperial', solveCorrection(challenge));
-    const [, s] = /in (?:about )?([\d.]+)\ss\.$/.exec(words) ?? [];
-    return s ? [{ ...one, words, held_s: Number(s) }] : [];
+    const held_s = toldTime(words);
+    return held_s ? [{ ...one, words, held_s }] : [];
   })
 );
 
@@ -52,13 +62,33 @@ test('most are told a time', () => {
   expect(timed.length).toBeGreaterThan(0.8 * 2 * drags.length);
 });
 
-test.each(timed)('$id is passed by its button, held for the time in “$words”', (one) => {
-  const { challenge, held_s } = one;
+/** A drag by the task’s button, held so long. */
+const heldFor = (challenge: Challenge, held_s: number) => {
   const { length_m } = parseSetup(challenge.setup).rod;
   const turn_deg = ((KEY_SPEEDS_M_S[paceOf(challenge)] * held_s) / length_m) * (180 / Math.PI);
-  const held = singleMove(challenge, turn_deg, held_s);
-  const input = byButtons(challenge, held, paceOf(challenge), 0);
-  expect(gradeTry(challenge, input).grade.passed).toBe(true);
+  return byButtons(challenge, singleMove(challenge, turn_deg, held_s), paceOf(challenge), 0);
+};
+
+test.each(timed)('$id is passed by its button, held for the time in “$words”', (one) => {
+  const input = heldFor(one.challenge, one.held_s);
+  expect(gradeTry(one.challenge, input).grade.passed).toBe(true);
+});
+
+const drilled = [...dragDrill.practised, ...dragDrill.fresh].map((condition, i) =>
+  parseChallenge({ ...condition(), id: `drag-seen-0-${i + 1}`, visibility: 'seen' })
+);
+
+test.each(drilled)('so is the drill’s “$ask”', (challenge) => {
+  const { reference } = challenge;
+  if (reference.kind !== 'sweep') throw new Error('a drag is a sweep');
+  for (const part of [0.5, 1.6]) {
+    const to_deg = reference.from_deg + part * (reference.to_deg - reference.from_deg);
+    const missed = byButtons(challenge, { ...reference, to_deg }, paceOf(challenge), 0);
+    const made = gradeTry(challenge, missed);
+    const { words } = adviceFor(challenge, made, 'imperial', solveCorrection(challenge));
+    const { grade } = gradeTry(challenge, heldFor(challenge, toldTime(words)));
+    expect(grade.passed, `${words} ${grade.marks}`).toBe(true);
+  }
 });
 
 test('light and slow was not, at the pace of open water', () => {

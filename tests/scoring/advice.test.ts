@@ -27,11 +27,14 @@ function said(asked: Challenge, move: Challenge['reference']) {
   return adviceFor(asked, gradeTry(asked, move), 'imperial', null);
 }
 
-test('who drags too far too fast is told to move less and slower, in a drill as in a lesson', () => {
+test('who drags too fast, too far or not far enough, is told both, in a drill as in a lesson', () => {
   const drill = findChallenge('drag-seen-0-1', []);
   if (!drill) throw new Error('there is no such drill');
   const { words } = said(drill, sweep(60, 84, 1.2));
-  expect(words).toMatch(/^Move less, and slower\. Move the tip 1\sft\s1\sin, in 2\ss\.$/);
+  expect(words).toMatch(/^Move less, and slower\. Move the tip 1\sft\s1\sin, in 2\.5\ss\.$/);
+  expect(said(drill, sweep(60, 65, 0.3)).words).toMatch(
+    /^Go farther, and slower\. Move the tip 1\sft/
+  );
   // Quick alone is told as that.
   expect(said(drill, sweep(60, 69, 0.4)).words).toMatch(/^Go slower\./);
 });

@@ -1,5 +1,5 @@
 import type { Move } from '../model';
-import { inButtonTime } from './button-time';
+import { inButtonTime, stepInButtonTime } from './button-time';
 import { callAdvice } from './call';
 import type { Challenge } from './challenge';
 import { aimSentence, atOwnPace, changeSentence } from './change-sentence';
@@ -40,7 +40,9 @@ export function advisedMove(
   const isTurn = solved?.kind === 'sweep' || solved?.kind === 'lift';
   const steps = isTurn
     ? [singleTurn(challenge, solved)]
-    : spokenSteps(challenge, challenge.reference);
+    : (spokenSteps(challenge, challenge.reference)?.map((one) =>
+        stepInButtonTime(challenge, one)
+      ) ?? null);
   return steps && { steps, move: moveOfSteps(challenge, steps) };
 }
 
@@ -198,13 +200,12 @@ function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
   return worst && marksLost(worst) > 0 && adviceOf(worst, result) !== null ? worst : null;
 }
 
-/** Who went too far too fast is told both: slower alone is half of it. */
+/** Who went too fast, and too far or not far enough, is told both: slower alone is half of it. */
 function leadWords(lead: GoalGrade, { result, grade }: GradedRun): string {
   const isQuick = lead.goal.kind === 'pace' && lead.value > lead.goal.m_s[1];
-  const isFar = grade.goals.some(
-    ({ goal, value }) => goal.kind === 'travel' && value > goal.target_m + goal.band_m
-  );
-  return isQuick && isFar ? 'Move less, and slower.' : `${adviceOf(lead, result)}.`;
+  const missed = grade.goals.find(({ goal, met }) => goal.kind === 'travel' && met < 1);
+  if (!isQuick || missed?.goal.kind !== 'travel') return `${adviceOf(lead, result)}.`;
+  return missed.value > missed.goal.target_m ? 'Move less, and slower.' : 'Go farther, and slower.';
 }
 
 /** The reel takes up what the rod's pull has left: who made another pull is told of that first. */

@@ -5,8 +5,9 @@ import { lowToTheSide, sweep } from '../retrieves/moves';
 import type { Condition, Drill } from './drill';
 
 /**
- * Three distances, two paces, two depths. The quick one is as fast as the lessons let a drag be, the slow
- * one less than half of it, so that a count tells them apart.
+ * Three distances, two paces, two depths. The quick one may be as fast as the lessons let a drag be; the slow
+ * one takes about twice its time, so that a count tells them apart. Each is asked in the time that a button
+ * takes for it: who holds one so long has moved the tip as far.
  */
 const DISTANCES = [
   { distance_m: FOOT_M, distance: '{1 ft|30 cm}' },
@@ -15,7 +16,7 @@ const DISTANCES = [
 ];
 const PACES = [
   { about_m_s: 0.08, within_m_s: [0.03, 0.18] },
-  { about_m_s: 0.2, within_m_s: [0.07, DRAG_MOST_M_S] }
+  { about_m_s: 0.15, within_m_s: [0.07, DRAG_MOST_M_S] }
 ] as const;
 const DEPTHS = [
   { depth_m: ft(10), depth: '{10 ft|3 m}' },
