@@ -71,6 +71,8 @@ const see = v.strictObject({
     v.array(v.strictObject({ id: name, caption: text, run })),
     v.minLength(1, 'must not be empty')
   ),
+  /** Whether what comes up the line is what they show: it is told in words, and can be heard. */
+  isFelt: v.optional(v.literal(true)),
   day
 });
 

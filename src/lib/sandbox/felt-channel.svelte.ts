@@ -5,6 +5,7 @@ import { FeltWave, peakOf } from './felt-wave';
 import { feltWord, isSteady, WORD_S } from './felt-words';
 import { PASS_BUZZ_MS, passWave } from './pass-sound';
 import { addTicks, SpoolCue } from './spool-cue';
+import type { Showing } from './showing.svelte';
 import { Speaker } from './speaker';
 
 /** More ticks than this at once are a jump, not a run that goes on: nothing is played for them. */
@@ -19,6 +20,8 @@ export class FeltChannel {
   settings = $state.raw<FeltSettings>(FIRST_FELT);
   /** The newest word for it: a caption, or for who hears the page read. */
   word = $state('');
+  /** Whether what is done now asks to feel: captions stand then, unless they were put away. */
+  isAsked = $state(false);
   private wave: FeltWave | null = null;
   private heard = 0;
   private spool = new SpoolCue(false);
@@ -28,6 +31,10 @@ export class FeltChannel {
 
   get isOn(): boolean {
     return this.settings.isOn;
+  }
+
+  get hasCaptions(): boolean {
+    return this.settings.captions ?? this.isAsked;
   }
 
   /** Takes what was chosen before, here or in another tab, and follows that. @returns how to stop. */
@@ -89,6 +96,13 @@ export class FeltChannel {
       this.spool.word(trace.t_s[last]) ?? feltWord(this.recent, trace, last, feltFrom(setup));
     if (told !== this.word || this.announcer.isWaiting) this.announcer.tell(told, !isSteady(told));
     this.announcer.flush(now_ms);
+  }
+
+  /** A replay at its own speed is felt again; slowed down it would be another bottom. */
+  followAgain({ film, player, tick }: Showing, now_ms: number): void {
+    if (player.isPlaying && player.rate === 1) {
+      this.follow(film.setup, film.result.trace, tick, now_ms);
+    }
   }
 
   /** A try has passed: heard and felt by who wants either. */

@@ -6,7 +6,8 @@ export interface FeltSettings {
   readonly volume: number;
   /** No sound; captions and vibration go on. */
   readonly isMuted: boolean;
-  readonly captions: boolean;
+  /** Null until they are chosen: then they stand where a step asks to feel. */
+  readonly captions: boolean | null;
   readonly vibration: boolean;
 }
 
@@ -14,7 +15,7 @@ export const FIRST_FELT: FeltSettings = {
   isOn: false,
   volume: 0.8,
   isMuted: false,
-  captions: false,
+  captions: null,
   vibration: true
 };
 
@@ -45,7 +46,8 @@ function isSettings(kept: unknown): kept is FeltSettings {
   if (typeof kept !== 'object' || kept === null) return false;
   const { volume, isOn, isMuted, captions, vibration } = kept as Record<string, unknown>;
   const isVolume = typeof volume === 'number' && volume >= 0 && volume <= 1;
+  const isChosen = captions === null || typeof captions === 'boolean';
   return (
-    isVolume && [isOn, isMuted, captions, vibration].every((value) => typeof value === 'boolean')
+    isVolume && isChosen && [isOn, isMuted, vibration].every((value) => typeof value === 'boolean')
   );
 }

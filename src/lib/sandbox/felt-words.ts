@@ -12,10 +12,10 @@ export const isSteady = (word: string): boolean => STEADY.includes(word);
 
 /** For who hears the page read: all that is felt of a try out of sight, else what is over at once; captions are read by themselves. */
 export function heardOf(
-  felt: { readonly word: string; readonly settings: { readonly captions: boolean } },
+  felt: { readonly word: string; readonly hasCaptions: boolean },
   isHidden: boolean
 ): string {
-  if (felt.settings.captions) return '';
+  if (felt.hasCaptions) return '';
   return isHidden || !isSteady(felt.word) ? felt.word : '';
 }
 

@@ -299,19 +299,12 @@ export class TrySession {
     if (this.showing) {
       this.showing.player.advance(elapsed_ms / 1000);
       this.showing.draw(this.scene);
-      this.feelAgain(this.showing, now_ms);
+      this.felt.followAgain(this.showing, now_ms);
       return this.showing.player.isPlaying || this.announcer.isWaiting;
     }
     if (this.phase === 'guessing') return false;
     const goesOn = this.live !== null && this.follow(this.live, now_ms);
     return goesOn || this.announcer.isWaiting;
-  }
-
-  /** A replay at its own speed is felt again; slowed down it would be another bottom. */
-  private feelAgain({ film, player, tick }: Showing, now_ms: number): void {
-    if (player.isPlaying && player.rate === 1) {
-      this.felt.follow(film.setup, film.result.trace, tick, now_ms);
-    }
   }
 
   private follow(live: LiveTry, now_ms: number): boolean {

@@ -38,6 +38,7 @@ export {
 export { isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
 export { gradeRun, gradeTry } from './grader';
 export { handRun } from './hand-run';
+export { asksFeel } from './asks-feel';
 export { costsOf, type GoalCost } from './costs';
 export {
   contactWhileMoving,

@@ -36,6 +36,7 @@ export const strike = goalKind({
     if (Number.isNaN(value)) return 'Nothing bit, and you left it alone.';
     if (value === -Infinity) return 'You set, and nothing had bitten.';
     if (value === Infinity) return 'It bit, and you never set.';
+    if (isGuess(value)) return 'You set as it bit, before anyone could feel it.';
     const time = formatTime(Math.abs(value));
     return `You set ${time} ${value < 0 ? 'before' : 'after'} the bite.`;
   },
@@ -44,12 +45,16 @@ export const strike = goalKind({
     if (Number.isNaN(value)) return '';
     if (value === Infinity) return 'you never set';
     if (value === -Infinity) return 'you set, and nothing had bitten';
+    if (isGuess(value)) return 'you set as it bit, before anyone could feel it';
     const time = formatTime(Math.abs(value));
     return `you set ${time} ${value < 0 ? 'before' : 'after'} the bite`;
   },
   advice: (_, value) =>
     value < REACTION_S ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
 });
+
+/** At the bite, and too soon after it to have felt it. */
+const isGuess = (value: number) => Math.abs(value) < REACTION_S;
 
 function reachedWords(value: number, within_s: number): string {
   if (Number.isNaN(value)) return 'nothing bit, and you waited';

@@ -79,6 +79,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
+      isFelt: true,
       demos: [
         {
           id: 'slow',

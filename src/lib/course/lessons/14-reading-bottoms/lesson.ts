@@ -28,16 +28,21 @@ export default {
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
     {
-      says: ['Mud holds the jig.'],
+      says: ['Mud holds the jig.', 'nothing for long, then it lets go.'],
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
     {
-      says: ['Grass builds up, then lets go.'],
+      says: ['Grass builds up, then lets go.', 'a load that builds, then lets go.'],
       basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
     },
     {
       says: 'Drag slow and you can name a bottom unseen.',
       basis: { run: 'rock', sign: 'knocks' }
+    },
+    { says: 'even all the way, no knocks.', basis: { run: 'sand', sign: 'smooth' } },
+    {
+      says: 'one knock after another.',
+      basis: { run: 'gravel', sign: 'fine ticks', unknowns: 'drag' }
     },
     {
       says: 'Drag fast and you can’t.',
@@ -58,14 +63,16 @@ export default {
   ],
   sets_up: [
     'The jig has sunk into mud a little.',
+    'Read on the picture what comes up the line, or turn Feel on and hear it.',
     'Someone who knows the lake',
     'Bring it {1 ft|30 cm} in 4 seconds, without making it jump.'
   ],
   proofs: [
     { id: 'fast-rock', run: lowRun(on('chunk rock'), sweep(60, 90, 0.7)) },
-    { id: 'mud', run: slow('mud') },
-    { id: 'gravel', run: slow('gravel') },
-    { id: 'grass', run: slow('grass') }
+    { id: 'rock', run: slow('chunk rock') },
+    { id: 'boulders', run: slow('boulders', 3, 40) },
+    { id: 'brush', run: slow('brush', 23) },
+    { id: 'shells', run: slow('shell bed', 37) }
   ],
   builds_on: ['feeling-rocks'],
   cautions: [drillCautions.snag],
@@ -104,13 +111,13 @@ export default {
     {
       kind: 'see',
       title: 'See it, hear it',
-      text: 'Sound on.',
+      text: 'Read on the picture what comes up the line, or turn Feel on and hear it.',
+      isFelt: true,
       demos: [
-        { id: 'sand', caption: 'Sand.', run: slow('sand') },
-        { id: 'rock', caption: 'Chunk rock.', run: slow('chunk rock') },
-        { id: 'boulders', caption: 'Boulders.', run: slow('boulders', 3, 40) },
-        { id: 'brush', caption: 'Brush.', run: slow('brush', 23) },
-        { id: 'shells', caption: 'A shell bed.', run: slow('shell bed', 37) }
+        { id: 'sand', caption: 'Sand: even all the way, no knocks.', run: slow('sand') },
+        { id: 'gravel', caption: 'Gravel: one knock after another.', run: slow('gravel') },
+        { id: 'mud', caption: 'Mud: nothing for long, then it lets go.', run: slow('mud') },
+        { id: 'grass', caption: 'Grass: a load that builds, then lets go.', run: slow('grass') }
       ]
     },
     {

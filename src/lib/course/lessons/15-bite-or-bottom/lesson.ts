@@ -36,6 +36,16 @@ export default {
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
+      says: [
+        'rod still, and a load and a knock.',
+        'Rod still, and the words turn to “load builds” or “a knock”: that’s the tap.'
+      ],
+      basis: { run: 'tap', sign: 'bite' }
+    },
+    { says: 'a soft load that stays.', basis: { run: 'mush', sign: 'bite' } },
+    { says: 'a pull, then nothing.', basis: { run: 'gone', sign: 'bite' } },
+    { says: 'knocks while the rod moves, none after.', basis: { run: 'rock', sign: 'knocks' } },
+    {
       says: 'This goes:',
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
@@ -56,7 +66,8 @@ export default {
     'A friend taps the rag, pulls it softly, or does nothing.',
     'When the tap comes, sweep firmly.',
     'When the weight goes away, reel down and sweep.',
-    'Hold the rod still and find out.'
+    'Hold the rod still and find out.',
+    'Read on the picture what comes up the line, or turn Feel on and hear it.'
   ],
   builds_on: ['reading-bottoms', 'slack'],
   cautions: [drillCautions.dry],
@@ -94,21 +105,35 @@ export default {
     {
       kind: 'see',
       title: 'See it, hear it',
-      text: 'Sound on.',
+      text: 'Read on the picture what comes up the line, or turn Feel on and hear it.',
+      isFelt: true,
       demos: [
-        { id: 'tap', caption: 'A tap.', run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4) },
-        { id: 'mush', caption: 'Mush.', run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4) },
+        {
+          id: 'tap',
+          caption: 'A tap: rod still, and a load and a knock.',
+          run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4)
+        },
+        {
+          id: 'mush',
+          caption: 'Mush: a soft load that stays.',
+          run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4)
+        },
         {
           id: 'gone',
-          caption: 'Lost weight.',
+          caption: 'Lost weight: a pull, then nothing.',
           run: lowRun(withBite('weight gone', 2), sweep(60, 64, 1), 4)
         },
-        { id: 'rock', caption: 'A rock.', run: lowRun(rocks, sweep(60, 78, 4)) }
+        {
+          id: 'rock',
+          caption: 'A rock: knocks while the rod moves, none after.',
+          run: lowRun(rocks, sweep(60, 78, 4))
+        }
       ]
     },
     {
       kind: 'try',
       title: 'Your turn',
+      text: 'Rod still, and the words turn to “load builds” or “a knock”: that’s the tap.',
       challenges: ['strike-a-tap', 'strike-a-lost-weight']
     },
     {
