@@ -88,6 +88,7 @@ test('gear and moment are said in the learner’s units', () => {
     tip_s: 1,
     bait_m: 0.31,
     height_m: 0.12,
+    isBitten: false,
     peak_m: 0.12,
     hasSkipped: false,
     line_in_m: 0

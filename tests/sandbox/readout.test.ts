@@ -3,6 +3,7 @@ import type { Result } from '../../src/lib/model';
 import {
   goneWords,
   heightWords,
+  movedWords,
   NOTHING_YET,
   readoutAt,
   readoutUntil_s,
@@ -27,6 +28,14 @@ test('the way that a fish takes the bait along is not counted as moved', () => {
   expect(readoutAt(series, 3, 0).bait_m).toBe(0.9);
   expect(readoutAt(series, 3, 0, 2).bait_m).toBe(0.25);
   expect(readoutAt(series, 1, 0, 2).bait_m).toBe(0.1);
+});
+
+test('after a bite the bait’s way is told as it was before, and no flight of the fish’s is its height', () => {
+  expect(movedWords(readoutAt(series, 1, 0, 2))).toBe('moved');
+  expect(movedWords(readoutAt(series, 3, 0, 2))).toBe('before the bite');
+  const flown = { ...series, hops: [{ t_s: 2.2, duration_s: 0.5, height_m: 0.2, length_m: 0.3 }] };
+  expect(readoutAt(flown, 3, 0).peak_m).toBe(0.2);
+  expect(readoutAt(flown, 3, 0, 2).peak_m).toBe(0);
 });
 
 test('what the tip did goes on after the bite', () => {
@@ -77,6 +86,6 @@ test('off the bottom by less than a hop it is never “0 in up”, and skips are
   const at = (tick: number, height_m: number) =>
     heightWords(readoutAt({ ...series, height_m: [0, 0, height_m, 0] }, tick, 0), 5, 'imperial');
   expect(at(2, 0.004)).toBe('just off the bottom');
-  expect(at(2, 0.0127)).toMatch(/^1\/2\sin up$/);
+  expect(at(2, 0.0127)).toMatch(/^½\sin up$/);
   expect(at(3, 0.004)).toBe('on the bottom, skipped');
 });

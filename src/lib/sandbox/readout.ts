@@ -23,6 +23,8 @@ export interface Readout {
   readonly tip_off_m: number;
   readonly tip_s: number;
   readonly bait_m: number;
+  /** Whether a fish has had it since: what it took along is not counted. */
+  readonly isBitten: boolean;
   readonly height_m: number;
   /** The highest so far, in a run that is shown again; 0 while a hand makes it. */
   readonly peak_m: number;
@@ -39,6 +41,7 @@ export const NOTHING_YET: Readout = {
   tip_off_m: 0,
   tip_s: 0,
   bait_m: 0,
+  isBitten: false,
   height_m: 0,
   peak_m: 0,
   hasSkipped: false,
@@ -59,6 +62,7 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
     t_s: trace.t_s[last],
     ...tipAt(tipSeriesOf(hand.trace), last),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
+    isBitten: false,
     height_m: isTouching ? 0 : riseOver(z_m - stage.heightAt(x_m), z_m, takeOffZ_m),
     peak_m: 0,
     hasSkipped: false,
@@ -89,6 +93,10 @@ export function tipWords(tip: TipReadout): string {
   const time = tip.tip_s > 0 ? `, ${secondsWords(tip.tip_s)}` : '';
   return `${bothWays(tip).trim() || 'moved'}${time}`;
 }
+
+/** What the figure of the bait's way is of: its place in the picture is where a fish left it. */
+export const movedWords = ({ isBitten }: Pick<Readout, 'isBitten'>): string =>
+  isBitten ? 'before the bite' : 'moved';
 
 /** How far the bait has come, beside what is asked as the marks are. */
 export function wayWords(
@@ -159,7 +167,9 @@ export function goneWords(readout: Readout, units: Units, isFromDeck: boolean): 
   const { tip_m, bait_m, line_in_m } = readout;
   const length = (m: number) => formatLength(Math.abs(m), units);
   const isTold = !isFromDeck && tip_m >= SHOWN_M;
-  const tip = isTold ? `, tip ${length(tip_m)}${bothWays(readout)}, jig ${length(bait_m)}` : '';
+  const tip = isTold
+    ? `, tip ${length(tip_m)}${bothWays(readout)}, jig ${length(bait_m)}${readout.isBitten ? ` ${movedWords(readout)}` : ''}`
+    : '';
   if (Math.abs(line_in_m) < SHOWN_M) return tip;
   return `${tip}, reel ${length(line_in_m)} ${line_in_m > 0 ? 'taken in' : 'given'}`;
 }
@@ -185,17 +195,23 @@ export function readoutAt(
     t_s: series.t_s[tick],
     ...tipAt(series, tick),
     bait_m: series.baitTravel_m[bite === -1 ? tick : Math.min(tick, bite)],
+    isBitten: bite !== -1 && tick > bite,
     height_m: series.height_m[tick],
-    ...sinceDown(series, tick),
+    ...sinceDown(series, tick, bite_s),
     isTouching: series.contact[tick] === 1,
     line_in_m
   };
 }
 
-/** What is over of its flights; a bait that was let down is not lifted by its fall. */
-function sinceDown({ t_s, contact, hops }: Pick<Series, 't_s' | 'contact' | 'hops'>, tick: number) {
+/** What is over of its flights until a bite; a bait that was let down is not lifted by its fall. */
+function sinceDown(
+  { t_s, contact, hops }: Pick<Series, 't_s' | 'contact' | 'hops'>,
+  tick: number,
+  bite_s: number
+) {
   const down = contact.indexOf(1);
-  const over = down === -1 ? [] : hops.filter(({ t_s: left_s }) => left_s >= t_s[down]);
+  const over =
+    down === -1 ? [] : hops.filter(({ t_s: left_s }) => left_s >= t_s[down] && left_s < bite_s);
   const peak_m = over
     .filter((hop) => hop.t_s + hop.duration_s <= t_s[tick] + HALF_TICK_S)
     .reduce((most, { height_m }) => Math.max(most, height_m), 0);

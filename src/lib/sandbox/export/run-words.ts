@@ -1,6 +1,6 @@
 import { MODEL_VERSION, type Setup } from '$lib/model';
 import { formatDepth, formatLength, formatWeight, withUnit, type Units } from '$lib/scoring';
-import { bothWays, heightWords, type Readout } from '../readout';
+import { bothWays, heightWords, movedWords, type Readout } from '../readout';
 import { gearOf, lineName, namedLine } from '../gear';
 
 /** What a run was made with: 5/8 oz, 12 lb fluorocarbon, 7 ft rod; 18 ft deep, jig 70 ft out. */
@@ -18,7 +18,8 @@ export function gearLine(setup: Setup, units: Units): string {
 export function momentLine(readout: Readout, depth_m: number, units: Units): string {
   const length = (m: number) => formatLength(m, units);
   const height = heightWords(readout, depth_m, units);
-  const moved = `tip ${length(readout.tip_m)}${bothWays(readout)}, bait ${length(readout.bait_m)}`;
+  const bite = readout.isBitten ? ` ${movedWords(readout)}` : '';
+  const moved = `tip ${length(readout.tip_m)}${bothWays(readout)}, bait ${length(readout.bait_m)}${bite}`;
   return `${withUnit(readout.t_s.toFixed(1), 's')}: ${moved}, ${height}`;
 }
 
