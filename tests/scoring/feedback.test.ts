@@ -111,6 +111,16 @@ describe('the one thing named', () => {
     expect(aimOf('unseen', gradeTry(down, down.reference))).toBe('');
   });
 
+  test('what one bottom asked for does not stand over the next try, which has another', () => {
+    const asked = allLessons()
+      .flatMap(({ challenges }) => challenges)
+      .find(({ id }) => id === 'what-is-this-bottom');
+    if (!asked) throw new Error('no such challenge');
+    const failed = gradeTry(asked, asked.beginner);
+    expect(describeTry(asked, failed, 'imperial', null).change).toContain('On gravel, stop at');
+    expect(aimWords(asked, failed, 'imperial', null)).toBe('');
+  });
+
   test('what lies a hair outside its limit is not told that there is nothing to change', () => {
     const { result, grade } = gradeTry(drag, hands.right);
     const goals = grade.goals.map((one, i) => (i > 0 ? one : { ...one, met: 0.999 }));

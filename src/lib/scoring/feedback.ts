@@ -58,6 +58,8 @@ export function aimWords(
   correction?: Correction | null
 ): string {
   const { aim } = adviceFor(challenge, graded, units, correction);
+  // The next has another bottom, of which it is the answer.
+  if (challenge.look_alikes) return '';
   const isHidden = challenge.visibility !== 'seen';
   const isAnswer = isHidden && asksCall(challenge) && askedOf(challenge) === 'down';
   return aim && isAnswer ? WATCH_THE_LINE : aim;
