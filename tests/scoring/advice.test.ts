@@ -39,6 +39,15 @@ test('who drags too fast, too far or not far enough, is told both, in a drill as
   expect(said(drill, sweep(60, 69, 0.4)).words).toMatch(/^Go slower\./);
 });
 
+test('who was in time on the whole and too quick at one spot is told to pull evenly, not slower', () => {
+  const steady = challenge('a-steady-pace');
+  const uneven = inTurn(sweep(60, 66, 2.6), sweep(66, 81, 1.4), sweep(81, 87.5, 2.6));
+  const { words, aim } = said(steady, uneven);
+  expect(words).toMatch(/^Pull more evenly: one spot was too quick\. Move the tip 3\sft/);
+  expect(aim).toMatch(/^Move the tip 3\sft/);
+  expect(said(steady, sweep(60, 87.5, 1.6)).words).toMatch(/^Go slower\./);
+});
+
 describe('the one step that is to change is said by hours and halves, turns of the handle and whole seconds', () => {
   test.each([
     [

@@ -17,10 +17,11 @@ import {
   type GradedRun
 } from './grade';
 import { handRun } from './hand-run';
-import { NO_MOVE_M, travelBeforeBite } from './run-measures';
+import { NO_MOVE_M, tipTravel, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
 import { moveOfSteps, singleTurn, spokenSteps, type SpokenStep } from './spoken-move';
 import { stepWords } from './step-words';
+import { tipMotionOf } from './tip-motion';
 
 /** The move that is advised, in the steps in which it is said. */
 export interface AdvisedMove {
@@ -203,9 +204,17 @@ function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
 /** Who went too fast, and too far or not far enough, is told both: slower alone is half of it. */
 function leadWords(lead: GoalGrade, { result, grade }: GradedRun): string {
   const isQuick = lead.goal.kind === 'pace' && lead.value > lead.goal.m_s[1];
+  if (isQuick && hasBurst(lead, result)) return 'Pull more evenly: one spot was too quick.';
   const missed = grade.goals.find(({ goal, met }) => goal.kind === 'travel' && met < 1);
   if (!isQuick || missed?.goal.kind !== 'travel') return `${adviceOf(lead, result)}.`;
   return missed.value > missed.goal.target_m ? 'Move less, and slower.' : 'Go farther, and slower.';
+}
+
+/** Whether the tip was in the asked pace on the whole, and the jig too quick at one spot. */
+function hasBurst({ goal }: GoalGrade, result: Result): boolean {
+  if (goal.kind !== 'pace') return false;
+  const { duration_s } = tipMotionOf(result);
+  return tipTravel(result) <= goal.m_s[1] * duration_s;
 }
 
 /** The reel takes up what the rod's pull has left: who made another pull is told of that first. */
