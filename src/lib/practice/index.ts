@@ -9,7 +9,15 @@ export {
   type StationPart,
   type Station
 } from './lesson-progress';
-export { leftAt, lessonMarks, marksText, type LessonMarks, type TryStanding } from './lesson-marks';
+export {
+  keptBest,
+  leftAt,
+  lessonMarks,
+  marksText,
+  standingOf,
+  type LessonMarks,
+  type TryStanding
+} from './lesson-marks';
 export {
   QUESTION_MINUTES,
   ENDED_BY_GOOD,
@@ -25,7 +33,7 @@ export { lawnHandOf, type LawnHand } from './lawn';
 export { countedShare, doOverlap, type CountedShare } from './counted-share';
 export { errorScores } from './error-scores';
 export { markOf, travelOf, tryMarkOf, type Mark } from './mark';
-export { aimFor, handSpread, rulerAt, rulerOf, trendOf, type Ruler } from './ruler';
+export { aimFor, handSpread, meantDistances, rulerAt, rulerOf, trendOf, type Ruler } from './ruler';
 export { biasText, rulerWords, trendText } from './ruler-words';
 export { isTold, planOf, type TryPlan } from './feedback-plan';
 export { callOf, guessOf, isAtStake, keptGuess } from './guess';

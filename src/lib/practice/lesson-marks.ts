@@ -3,7 +3,13 @@ import { taskIdOf } from '../course/nth-try';
 import { PASS_MARK, type Challenge } from '../scoring';
 import type { LearnerRecord, LessonProgress, StoredTry } from '../wire';
 import { isAtStake } from './guess';
-import { lessonStations, nextStation, stationToGoOn, type Station } from './lesson-progress';
+import {
+  lessonStations,
+  nextStation,
+  stationToGoOn,
+  type BestMarks,
+  type Station
+} from './lesson-progress';
 
 /** How a challenge stands. */
 export type TryStanding = 'open' | 'skipped' | 'missed' | 'passed';
@@ -30,10 +36,8 @@ export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
   const progress = progressIn(lesson, record);
   const { finished, reached = [], skipped = [] } = progress ?? {};
   const tries = lesson.challenges.map((challenge): TryStanding => {
-    const made = record.tries.filter((one) => taskIdOf(one.challenge) === challenge.id);
-    if (made.some((one) => isAtStake(challenge, one) && isPass(one))) return 'passed';
-    if (made.length > 0) return 'missed';
-    return skipped.includes(challenge.id) ? 'skipped' : 'open';
+    const standing = standingOf(challenge, record.tries);
+    return standing === 'open' && skipped.includes(challenge.id) ? 'skipped' : standing;
   });
   const isLeft = (one: TryStanding, i: number) =>
     one !== 'passed' && !skipped.includes(lesson.challenges[i].id);
@@ -47,6 +51,23 @@ export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
     isThrough,
     at: isThrough || !progress ? '' : whereLeft(lesson, progress, record)
   };
+}
+
+/** How a challenge stands by the marks that its tries were kept with. */
+export function standingOf(challenge: Challenge, tries: readonly StoredTry[]): TryStanding {
+  const made = tries.filter((one) => taskIdOf(one.challenge) === challenge.id);
+  if (made.some((one) => isAtStake(challenge, one) && isPass(one))) return 'passed';
+  return made.length > 0 ? 'missed' : 'open';
+}
+
+/** The best marks as far as the record alone tells, while its tries are still being run: what was passed stands so. */
+export function keptBest({ challenges }: Pick<Lesson, 'challenges'>, { tries }: Done): BestMarks {
+  const standings = challenges.map((one) => [one.id, standingOf(one, tries)] as const);
+  return new Map(
+    standings
+      .filter(([, standing]) => standing !== 'open')
+      .map(([id, standing]) => [id, standing === 'passed' ? PASS_MARK : 0])
+  );
 }
 
 function progressIn({ id }: Asked, { progress }: Done): LessonProgress | undefined {

@@ -61,15 +61,15 @@ export function biasText({ value, band }: RobustMean): string {
   return `${size}, give or take ${formatShare(band)}`;
 }
 
-/** Of a hand said to change from try to try, that its halves don't tell is no second verdict. */
+/**
+ * The halves beside each other where they differ for sure; else their figures would only seem to contradict
+ * what the whole comes to. Of a hand said to change from try to try that is no second verdict.
+ */
 export function trendText({ before, now, direction }: Trend, isMoving: boolean): string {
-  const was = `First half of your tries: ${lower(biasText(before))}. Second half: ${lower(biasText(now))}.`;
-  const said = {
-    shrinking: 'Your bias is shrinking.',
-    growing: 'Your bias is growing.',
-    unclear: isMoving ? '' : 'No clear change yet.'
-  };
-  return `${was} ${said[direction]}`.trim();
+  if (direction === 'unclear')
+    return isMoving ? '' : 'No clear change between the first half of your tries and the second.';
+  const said = direction === 'shrinking' ? 'Your bias is shrinking.' : 'Your bias is growing.';
+  return `First half of your tries: ${lower(biasText(before))}. Second half: ${lower(biasText(now))}. ${said}`;
 }
 
 function lower(text: string): string {

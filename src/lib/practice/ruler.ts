@@ -38,6 +38,8 @@ export interface Trend {
 
 /** Distances within this factor of each other are one distance to `rulerAt`. */
 const ONE_DISTANCE = 1.25;
+/** And within this one they are the same, in feet here and in centimeters there. */
+const SAME_DISTANCE = 1.03;
 /** How sure a slope over distance must be before the ruler is taken apart for it. */
 const SLOPE_SURE = 0.99;
 /** A part that changes by less than this over the distances tried is the same part. */
@@ -80,6 +82,18 @@ export function rulerAt(ruler: Ruler, meant_m: number): Ruler | null {
   const isNear = (mark: Mark) =>
     Math.abs(Math.log(mark.meant_m / meant_m)) < Math.log(ONE_DISTANCE);
   return rulerOf(ruler.marks.filter(isNear));
+}
+
+/** The distances that were meant, m, shortest first; of those that nobody tells apart the one meant most. */
+export function meantDistances(marks: readonly Mark[]): number[] {
+  const counts = new Map<number, number>();
+  for (const { meant_m } of marks) counts.set(meant_m, (counts.get(meant_m) ?? 0) + 1);
+  const found: [number, number][] = [];
+  for (const one of [...counts].sort(([, a], [, b]) => b - a)) {
+    if (found.every(([m]) => Math.abs(Math.log(one[0] / m)) > Math.log(SAME_DISTANCE)))
+      found.push(one);
+  }
+  return found.map(([m]) => m).sort((a, b) => a - b);
 }
 
 /** What to have in mind, m, so that the bait goes `wanted_m`; null for a hand that moves it nowhere. */

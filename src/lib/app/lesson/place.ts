@@ -26,6 +26,18 @@ export function goTo(id: string): void {
   holdUntilSettled(station, () => station.scrollIntoView());
 }
 
+/** Who follows a link to a step stays at its heading, whatever is put up above it on the way. @returns how to stop. */
+export function holdLinked(lesson: HTMLElement): () => void {
+  const follow = ({ target, ctrlKey, metaKey, shiftKey }: MouseEvent) => {
+    const link = target instanceof Element && target.closest<HTMLAnchorElement>('a[href^="#"]');
+    if (!link || ctrlKey || metaKey || shiftKey) return;
+    // After the browser went there by itself.
+    setTimeout(() => goTo(link.hash.slice(1)));
+  };
+  lesson.addEventListener('click', follow);
+  return () => lesson.removeEventListener('click', follow);
+}
+
 /** Where in a lesson its page stood as it was left: a station, and how far down the window its top, px. */
 interface Place {
   station: string;
