@@ -3,6 +3,7 @@ import { beginLesson } from './begin';
 import { turnByButton } from './hand';
 import { coveredByHint } from './on-screen';
 import { faultsByDayAndNight, spillOf, visit } from './page';
+import { keepSaid } from './said-over-time';
 import { LANDSCAPE, SCREENS } from './screens';
 
 const ADDRESS = '/lessons/one-foot';
@@ -192,29 +193,20 @@ test('a slow foot passes', { tag: '@any-width' }, async ({ page }) => {
 
   // Opened again, the bright button names the step that is next, and none before it; what was passed
   // is never called missed, for a try that is read before it.
-  await page.addInitScript(() => {
-    const names = ((window as { brightNames?: string[] }).brightNames = []) as string[];
-    const said = ((window as { saidOfPass?: string[] }).saidOfPass = []) as string[];
-    const add = (list: string[], one?: string | null) => {
-      if (one && one !== list.at(-1)) list.push(one);
-    };
-    const look = () => {
-      add(names, document.querySelector('#about button.main')?.textContent.trim());
-      add(said, document.querySelector('nav li a[href="#exactly-one-foot"] small')?.textContent);
-      add(said, document.querySelector('#exactly-one-foot .grade .marks')?.textContent.trim());
-      requestAnimationFrame(look);
-    };
-    look();
+  const said = await keepSaid(page, {
+    bright: '#about button.main',
+    flag: 'nav li a[href="#exactly-one-foot"] small',
+    marks: '#exactly-one-foot .grade .marks'
   });
   await visit(page, ADDRESS);
+  await expect(first(page).locator('.grade .marks')).toContainText('Passed');
   const onward = 'Go on: Drag it two feet';
   await expect(station(page, 'about').locator('button.main')).toHaveText(onward);
-  expect(await page.evaluate(() => (window as { brightNames?: string[] }).brightNames)).toEqual([
-    onward
-  ]);
-  await expect(first(page).locator('.grade .marks')).toContainText('Passed');
-  const said = await page.evaluate(() => (window as { saidOfPass?: string[] }).saidOfPass);
-  expect(said?.filter((words) => !words.includes('Passed'))).toEqual([]);
+  expect(await said()).toEqual({
+    bright: [onward],
+    flag: [],
+    marks: [expect.stringContaining('Passed')]
+  });
 });
 
 test(

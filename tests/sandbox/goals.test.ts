@@ -37,8 +37,10 @@ describe('goals in the picture', () => {
     const of = (one: DrawnGoal, units: Units, isFromDeck = false) =>
       limitsAsked({ target: one, units, isFromDeck });
     expect(of(target, 'imperial')).toBe(tied('Stay slower than 1~ft in 0.8~s'));
-    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Stay at 30~cm in 1 to 5~s'));
-    expect(of({ speed_m_s: [0.03, 0.22] }, 'imperial')).toBe(tied('Stay at 1~ft in 1.4 to 10~s'));
+    expect(of({ speed_m_s: [0.06, 0.3] }, 'metric')).toBe(tied('Take 1 to 5~s for each 30~cm'));
+    expect(of({ speed_m_s: [0.03, 0.22] }, 'imperial')).toBe(
+      tied('Take 1.4 to 10~s for each foot')
+    );
     expect(of({}, 'metric')).toBeNull();
     const onBottom = { ...target, isOnBottom: true } as const;
     expect(of(onBottom, 'imperial')).toBe(tied('Stay slower than 1~ft in 0.8~s'));

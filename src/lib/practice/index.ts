@@ -14,7 +14,7 @@ export {
   leftAt,
   lessonMarks,
   marksText,
-  standingOf,
+  tryStanding,
   type LessonMarks,
   type TryStanding
 } from './lesson-marks';

@@ -36,7 +36,7 @@ export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
   const progress = progressIn(lesson, record);
   const { finished, reached = [], skipped = [] } = progress ?? {};
   const tries = lesson.challenges.map((challenge): TryStanding => {
-    const standing = standingOf(challenge, record.tries);
+    const standing = tryStanding(challenge, record.tries);
     return standing === 'open' && skipped.includes(challenge.id) ? 'skipped' : standing;
   });
   const isLeft = (one: TryStanding, i: number) =>
@@ -54,7 +54,7 @@ export function lessonMarks(lesson: Asked, record: Done): LessonMarks {
 }
 
 /** How a challenge stands by the marks that its tries were kept with. */
-export function standingOf(challenge: Challenge, tries: readonly StoredTry[]): TryStanding {
+export function tryStanding(challenge: Challenge, tries: readonly StoredTry[]): TryStanding {
   const made = tries.filter((one) => taskIdOf(one.challenge) === challenge.id);
   if (made.some((one) => isAtStake(challenge, one) && isPass(one))) return 'passed';
   return made.length > 0 ? 'missed' : 'open';
@@ -62,7 +62,7 @@ export function standingOf(challenge: Challenge, tries: readonly StoredTry[]): T
 
 /** The best marks as far as the record alone tells, while its tries are still being run: what was passed stands so. */
 export function keptBest({ challenges }: Pick<Lesson, 'challenges'>, { tries }: Done): BestMarks {
-  const standings = challenges.map((one) => [one.id, standingOf(one, tries)] as const);
+  const standings = challenges.map((one) => [one.id, tryStanding(one, tries)] as const);
   return new Map(
     standings
       .filter(([, standing]) => standing !== 'open')

@@ -3,7 +3,7 @@ import {
   CRANK_M,
   formatLength,
   formatPace,
-  formatPaces,
+  formatTimesEach,
   formatWay,
   withUnit,
   handRun,
@@ -115,16 +115,14 @@ export function limitsAsked({
   units,
   isFromDeck
 }: Pick<Backdrop, 'target' | 'units' | 'isFromDeck'>): string | null {
-  const speed = target?.speed_m_s && speedLimit(target.speed_m_s, units);
-  const place = isFromDeck && target?.isOnBottom ? 'on bottom' : null;
-  const limits = [place, speed].filter((limit) => limit);
-  return limits.length > 0 ? `Stay ${limits.join(', ')}` : null;
-}
-
-function speedLimit([slow, fast]: readonly [number, number], units: Units): string {
-  return slow > 0
-    ? `at ${formatPaces([slow, fast], units)}`
-    : `slower than ${formatPace(fast, units)}`;
+  const place = isFromDeck && target?.isOnBottom ? 'Stay on bottom' : null;
+  if (!target?.speed_m_s) return place;
+  const [slow, fast] = target.speed_m_s;
+  if (slow > 0) {
+    const times = formatTimesEach([slow, fast], units);
+    return place ? `${place}, and take ${times}` : `Take ${times}`;
+  }
+  return `${place ? `${place},` : 'Stay'} slower than ${formatPace(fast, units)}`;
 }
 
 /** A flight that ends within a tick is over at it, s. */

@@ -92,10 +92,19 @@ export function formatPace(m_s: number, units: Units): string {
 const counted = (s: number): number => (s < TENTHS_BELOW_S ? Math.max(s, TENTH_S) : Math.round(s));
 
 /** A jig's slowest and quickest pace, above 0: 1 ft in 0.8 to 4 s. */
-export function formatPaces([slow_m_s, fast_m_s]: readonly [number, number], units: Units): string {
+export function formatPaces(paces_m_s: readonly [number, number], units: Units): string {
+  return `${formatLength(COUNTED_M[units], units)} in ${countedTimes(paces_m_s, units)}`;
+}
+
+/** The same as what a hand is to take: 0.8 to 4 s for each foot. */
+export function formatTimesEach(paces_m_s: readonly [number, number], units: Units): string {
+  const each = units === 'imperial' ? 'foot' : formatLength(COUNTED_M[units], units);
+  return `${countedTimes(paces_m_s, units)} for each ${each}`;
+}
+
+function countedTimes([slow_m_s, fast_m_s]: readonly [number, number], units: Units): string {
   const [least] = formatTime(counted(COUNTED_M[units] / fast_m_s)).split('\u00a0');
-  const most = formatTime(counted(COUNTED_M[units] / slow_m_s));
-  return `${formatLength(COUNTED_M[units], units)} in ${least} to ${most}`;
+  return `${least} to ${formatTime(counted(COUNTED_M[units] / slow_m_s))}`;
 }
 
 /** International mile an hour. */

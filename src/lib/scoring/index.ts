@@ -69,6 +69,7 @@ export {
   formatLength,
   formatPace,
   formatPaces,
+  formatTimesEach,
   formatPull,
   formatShare,
   formatSpeed,
