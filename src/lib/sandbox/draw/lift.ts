@@ -46,15 +46,19 @@ export function paintLiftBack(
 /** What is written keeps so far from the picture's edge, px. */
 const EDGE_PX = 4;
 
-function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
-  const { length_m, pivot_height_m } = stage.setup.rod;
+/** The dial round the hand, outside the rod's reach, px. */
+function dialOf(view: View, { setup }: Backdrop) {
   const x = pixelX(view, 0);
-  const y = pixelY(view, pivot_height_m);
-  const radius = length_m * view.scale + 7;
+  const y = pixelY(view, setup.rod.pivot_height_m);
   const spot = (deg: number, r: number) => ({
     x: x - r * Math.cos(degToRad(deg)),
     y: y - r * Math.sin(degToRad(deg))
   });
+  return { x, y, radius: setup.rod.length_m * view.scale + 7, spot };
+}
+
+function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
+  const { x, y, radius, spot } = dialOf(view, stage);
   context.strokeStyle = ink.lead;
   context.lineWidth = 1;
   context.beginPath();
@@ -67,12 +71,22 @@ function drawDial(context: CanvasRenderingContext2D, view: View, stage: Backdrop
     context.lineTo(to.x, to.y);
   }
   context.stroke();
+}
+
+/** A line that runs behind an hour is not drawn through it: so far round its letters, px. */
+const HALO_PX = 5;
+
+function drawHours(context: CanvasRenderingContext2D, view: View, stage: Backdrop, ink: Ink): void {
+  const { radius, spot } = dialOf(view, stage);
   setFigures(context, ink, { px: 15, weight: 600, align: 'center' });
+  context.strokeStyle = ink.raised;
+  context.lineWidth = HALO_PX;
   for (const hour of HOURS) {
     const { x: tx, y: ty } = spot(clockHourToDeg(hour), radius + 21);
     // One of them says what they all are, in the picture whole.
     const text = hour === HOURS[3] ? `${hour} o’clock` : String(hour);
     const most = view.width - EDGE_PX - context.measureText(text).width / 2;
+    context.strokeText(text, Math.min(tx, most), ty);
     context.fillText(text, Math.min(tx, most), ty);
   }
 }
@@ -91,6 +105,7 @@ export function paintLift(
   drawWay(context, view, stage, pose.elevation_deg, ink);
   drawLine(context, view, pose, moment.isHidden, ink);
   if (stage.setup.start.spool === 'free') drawRunningMarks(context, view, pose, ink);
+  drawHours(context, view, stage, ink);
   const stiff = { x: 0, z: 0 };
   tipOf(stage.setup, pose.elevation_deg, pose.azimuth_deg, stiff);
   const unbent = { x: pixelX(view, stiff.x), y: pixelY(view, stiff.z) };
