@@ -45,3 +45,22 @@ test(
     }).toPass();
   }
 );
+
+for (const id of ['your-hands-ruler', 'from-the-boat'])
+  test(
+    `come to from the call, the examples of ${id} and what comes next are in one view of a phone`,
+    { tag: '@narrow' },
+    async ({ page }) => {
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await page.setViewportSize({ width: 390, height: 780 });
+      await visit(page, `/lessons/${id}`);
+      await beginLesson(page);
+      const asked = page.locator('#predict');
+      await asked.getByRole('radio').first().check();
+      await asked.getByRole('button', { name: 'Lock it in' }).click();
+      await asked.getByRole('button', { name: /^Next: / }).click();
+      const see = page.locator('#see');
+      await expect(see.getByRole('button', { name: /^Then: / })).toBeInViewport({ ratio: 1 });
+      await expect(see.getByRole('button', { name: /^Next: / })).toBeInViewport({ ratio: 1 });
+    }
+  );
