@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
+import '../../../src/app.css';
 import Question from '../../../src/lib/app/quiz/Question.svelte';
 import { itemOf } from '../../../src/lib/course/items';
 
@@ -13,4 +14,17 @@ test('things to order may be left as they stand, and no word tells whether that 
   await how.getByRole('button', { name: 'I knew it' }).click();
   const shown = item.answer.things.map(({ id }) => id);
   expect(onanswer).toHaveBeenCalledExactlyOnceWith(shown, 'knew');
+});
+
+test('all that is told of an answer stands clear of what comes next, where the window has room', async () => {
+  await page.viewport(360, 360);
+  const { explain, ...item } = itemOf('near-or-far', 7);
+  const given = { units: 'imperial', onanswer: () => {}, onnext: () => {} } as const;
+  const asked = { ...item, explain: `${explain} ${explain}` };
+  const shown = await render(Question, { ...given, item: asked, verdict: null });
+  await shown.rerender({ verdict: { right: true, reply: 'Steep line and a quick hand lift.' } });
+  const edge = (at: string, side: 'top' | 'bottom') =>
+    document.querySelector(at)?.getBoundingClientRect()[side];
+  await expect.poll(() => edge('.next', 'bottom')).toBeLessThanOrEqual(361);
+  expect(edge('.told', 'bottom')).toBeLessThanOrEqual(edge('.next', 'top') ?? 0);
 });
