@@ -56,10 +56,11 @@ describe('the chart of weights', () => {
     expect(said({ ...row, fall_s: Infinity })).toMatch(/isn’t down after a minute/);
   });
 
-  test('says of what guides tie on that the gear holds it up, and of pulls that read the same that they feel the same', () => {
+  test('says of what guides tie on that the gear holds it up, and of a pull that is nearly the same that it feels like it', () => {
     expect(said({ ...row, fall_s: 20 })).toMatch(/^Not on this gear\..*too late/);
     expect(said({ ...row, drag_s: 5 })).toMatch(/^Not on this gear\..*may leave/);
     expect(said({ ...row, pull_N: 0.305 })).toContain('feel it pull like');
+    // A third more is felt.
     expect(said({ ...row, pull_N: 0.4 })).toContain('a little harder than');
   });
 

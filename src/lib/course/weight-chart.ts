@@ -1,5 +1,5 @@
 import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
-import { formatPull, formatTime, formatWeight, type Units } from '../scoring';
+import { formatTime, formatWeight, type Units } from '../scoring';
 import { BOX_OZ } from './box';
 import { quickest } from './contact-limit';
 import { ft, inch } from './items/draw';
@@ -156,13 +156,16 @@ function downWords(row: WeightRow, wanted: WeightWanted): string {
   return `Down in about ${countWords(row)}: ${isDown(row, wanted) ? inTime : late}.`;
 }
 
-/** A pull in ounces says nothing to a hand; how many times another one does, and one that reads the same is felt the same. */
+/** Less than this many times as hard no hand tells apart. A design value. */
+const FELT_TIMES = 1.1;
+
+/** A pull in ounces says nothing to a hand; how many times another one does. */
 function feltWords(row: WeightRow, lightest: WeightRow, units: Units): string {
   const than = formatWeight(massOf(lightest), units);
-  const times = Math.round(row.pull_N / lightest.pull_N);
+  const ratio = row.pull_N / lightest.pull_N;
+  const times = Math.round(ratio);
   if (row.ounces === lightest.ounces) return 'You’d feel it least of the box.';
-  if (formatPull(row.pull_N, units) === formatPull(lightest.pull_N, units))
-    return `You’d feel it pull like ${than}.`;
+  if (ratio < FELT_TIMES) return `You’d feel it pull like ${than}.`;
   if (times < 2) return `You’d feel it pull a little harder than ${than}.`;
   return `You’d feel it pull about ${times === 2 ? 'twice' : `${times} times`} as hard as ${than}.`;
 }

@@ -166,9 +166,11 @@ export function formatWeight(kg: number, units: Units): string {
 }
 
 /** Pull of a line: 1.8 oz, or 0.50 N. */
-export function formatPull(newton: number, units: Units): string {
+export function formatPull(newton: number, units: Units, ozDigits = 1): string {
   const oz = newton / GRAVITY_M_S2 / OUNCE_KG;
-  return units === 'metric' ? withUnit(newton.toFixed(2), 'N') : withUnit(oz.toFixed(1), 'oz');
+  return units === 'metric'
+    ? withUnit(newton.toFixed(2), 'N')
+    : withUnit(oz.toFixed(ozDigits), 'oz');
 }
 
 /** 0.012 in, or 0.30 mm. */
