@@ -1,4 +1,4 @@
-import type { Move } from '../model';
+import type { Move, Result } from '../model';
 import { inButtonTime, stepInButtonTime } from './button-time';
 import { callAdvice } from './call';
 import type { Challenge } from './challenge';
