@@ -45,7 +45,7 @@ export default {
     // At one pace the model has a high tip and a low one lift it alike.
     { says: 'Some guides lower the tip, too.', basis: 'practice' },
     {
-      says: 'Guides see it {a foot|30 cm} up and more; the model says less.',
+      says: 'Trust the model that it climbs, not how high: guides see {a foot|30 cm} and more.',
       basis: 'practice'
     }
   ],
@@ -89,7 +89,7 @@ export default {
             says: 'It comes up off bottom',
             holds: { peak_height_m: [0.04, 0.6] },
             reply:
-              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Guides see it {a foot|30 cm} up and more; the model says less.'
+              'Right. Towed faster than it sinks, it climbs, and bottom goes quiet. Trust the model that it climbs, not how high: guides see {a foot|30 cm} and more.'
           },
           {
             id: 'flies',

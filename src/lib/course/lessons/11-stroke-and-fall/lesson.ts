@@ -49,7 +49,7 @@ export default {
       basis: { run: 'held', holds: { travel_m: [2.3, 2.9] } }
     },
     {
-      says: ['Most bites on a stroke come on the fall.', 'Guides see less; film your own.'],
+      says: ['Most bites on a stroke come on the fall.', 'Guides see less, as on the clock.'],
       basis: 'practice'
     }
   ],
@@ -78,7 +78,7 @@ export default {
             says: 'Closer in than that',
             holds: { travel_m: [2.1, 2.9] },
             reply:
-              'Right. The model has it land about {8½ ft|2.6 m} closer than it started: the snap, then the swing. Guides see less; film your own.'
+              'Right. The model has it land about {8½ ft|2.6 m} closer than it started: the snap, then the swing. Guides see less, as on the clock.'
           },
           {
             id: 'boat',
