@@ -30,17 +30,23 @@ export const onLifts: QuestionClaims = {
     on(LONGER_HIGHER, 'In the same time: the longer one, its tip is quicker, too.')
   ],
   'hour-of-most-travel': [
-    on(LATE_HOUR, 'The tip gains most where rod and line stand square: late on a flat line'),
+    on(LATE_HOUR, 'and most where the two stand square: late on a flat line'),
     on('practice', 'Guides see less than the model.'),
     on(
       'answer',
+      'The tip gains least where the rod points down the line',
       'earlier on a steep one',
-      'This line is steep: past # the tip swings flat, more across it.',
-      'That’s where most of the swing goes along the line.',
-      'From # more of the swing goes up, across the line.',
-      'A jig that leaves bottom also swings in, and comes farther.',
-      'From # more of the swing goes along the line.',
-      'That’s where the least of the swing goes along the line.'
+      'As long, but from # more of the swing goes along the line',
+      'As long, but from # more of the swing goes across the line',
+      'Longer, and from # more of the swing goes along the line',
+      'Longer, but from # more of the swing goes across the line',
+      'Shorter, and from # more of the swing goes across the line',
+      'Shorter, but from # more of the swing goes along the line',
+      'From # more of the swing goes along the line, but it’s shorter',
+      'From # more of the swing goes across the line, but it’s longer',
+      'That’s the one with the most swing along the line',
+      'That’s the one with the least swing along the line',
+      'A jig that leaves bottom also swings in, and comes farther.'
     )
   ],
   'sweep-or-lift': [

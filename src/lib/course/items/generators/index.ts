@@ -5,6 +5,7 @@ import { fallCounts } from './fall-counts';
 import { falls } from './falls';
 import { faults } from './faults';
 import { felt } from './felt';
+import { hours } from './hours';
 import { markGenerators } from './marks';
 import { distances } from './near-or-far';
 import { orders } from './orders';
@@ -21,6 +22,7 @@ const written: readonly Generator[] = [
   ...fallCounts,
   ...falls,
   ...orders,
+  ...hours,
   ...rows,
   ...plans,
   ...felt,

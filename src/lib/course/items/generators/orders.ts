@@ -1,8 +1,6 @@
-import { clockHourToDeg, type SetupInput } from '../../../model';
-import { dealt, drawGear, ft, inch, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
-import { figuresOf } from '../figures';
+import { dealt, drawGear, ft, inch, pick, placeWords, shuffled, isCloseIn } from '../draw';
 import type { Generator } from '../generator';
-import { nominalOf, shownScenarioOf } from '../measure';
+import { nominalOf } from '../measure';
 import { shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy, type Contender } from '../rank-item';
 import { saidFeet, saidHour, saidSeconds } from '../said';
@@ -58,57 +56,6 @@ const pacesByHeight: Generator = {
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Then weigh pace against length.',
       explain: [...new Set(rules)].join(' ')
-    });
-  }
-};
-
-/** How far from along the straight line to the jig the tip swings at this hour, degrees. */
-function acrossTheLine_deg({ water, start, rod }: SetupInput, hour: number): number {
-  const drop_m = water.depth_m + (rod?.pivot_height_m ?? 0);
-  const line_deg = (Math.atan2(drop_m, start.bait_x_m) * 180) / Math.PI;
-  return Math.abs(clockHourToDeg(hour) + line_deg - 90);
-}
-
-const hoursByTravel: Generator = {
-  id: 'hour-of-most-travel',
-  kind: 'choose',
-  objective: 'clock',
-  make: (random, share) => {
-    const setup = drawGear(random);
-    const duration_s = pick(random, [1.5, 2, 3]);
-    const want = pick(random, ['most', 'least'] as const);
-    const hours = several(random, [9, 9.5, 10, 10.5, 11], 3);
-    // The first, the middle and the last of the three are each as often right.
-    const lifted = hours.map((from) =>
-      figuresOf(shownScenarioOf(shownLift(setup, from, from + 1, duration_s)))
-    );
-    // Close in it also leaves bottom and swings in: the tip's swing alone is then no reason.
-    const swingsIn = lifted.some(({ tip_m, travel_m }) => travel_m > tip_m);
-    const moved = lifted.map(({ travel_m }) => travel_m);
-    const best = want === 'most' ? Math.max(...moved) : Math.min(...moved);
-    const at = dealt(share, [0, 1, 2]);
-    if (moved[at] !== best) return null;
-    // Which way the tip swings is the reason that is told: so it has to be the reason.
-    const across = hours.map((from) => acrossTheLine_deg(setup, from + 0.5));
-    if (across[at] !== (want === 'most' ? Math.min(...across) : Math.max(...across))) return null;
-    const idOf = (from: number) => `h${from * 10}`;
-    return chooseBy({
-      ask: `${placeWords(setup)} {7 ft|2.1 m} rod, line tight. You lift one hour on the clock in ${saidSeconds(duration_s)}. Which hour moves the jig ${want === 'most' ? 'farthest' : 'least'}?`,
-      pick: want,
-      measure: 'travel_m',
-      contenders: shuffled(random, hours).map((from) => ({
-        id: idOf(from),
-        says: `from ${saidHour(from)} to ${saidHour(from + 1)} o’clock`,
-        reply: () =>
-          want === 'least'
-            ? `From ${saidHour(from)} more of the swing goes along the line.`
-            : from < hours[at]
-              ? `From ${saidHour(from)} more of the swing goes up, across the line.`
-              : `This line is steep: past ${saidHour(from)} the tip swings flat, more across it.`,
-        run: shownLift(setup, from, from + 1, duration_s)
-      })),
-      right: `Right. That’s where ${want === 'most' ? 'most' : 'the least'} of the swing goes along the line.`,
-      explain: `The tip gains most where rod and line stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'A jig that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
 };
@@ -234,4 +181,4 @@ const sweepOrLift: Generator = {
 
 type Move = 'slow-sweep' | 'slow-lift' | 'slow-long' | 'hop' | 'stroke';
 
-export const orders = [pacesByHeight, hoursByTravel, sweepOrLift];
+export const orders = [pacesByHeight, sweepOrLift];

@@ -1,12 +1,10 @@
 import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
-import { figuresOf } from '../figures';
 import type { Generator } from '../generator';
-import type { ShownRun } from '../../lesson';
-import { shownScenarioOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
 import { orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidOut, saidSeconds, saidWeight } from '../said';
+import { guides_ft, travelsSeen_m, type Seen } from './seen-by-guides';
 
 /** Four that are fished in such a depth. */
 const weightsFor = (depth_m: number) =>
@@ -108,29 +106,11 @@ const linesByHeight: Generator = {
   }
 };
 
-/** How far guides see a lift from nine bring the jig by each hour, ft. Common practice, no source. */
-const GUIDES_FT: Readonly<Record<number, number>> = { 9: 0, 10: 1, 11: 2.25, 12: 6 };
-
-/** The least that guides see of a lift, of the model's travel and of its tip's. Common practice, no source. */
-const LEAST_SEEN = 0.5;
-
-/** Whether guides, who see a lift do less, by the hour or by half, would put these in the model's order, and surely. */
-function isSeenAlike(
-  moves: readonly { run: ShownRun; guides_ft: number; isLift: boolean }[]
-): boolean {
-  const byModel = moves
-    .map(({ run, guides_ft, isLift }) => {
-      const { travel_m, tip_m } = figuresOf(shownScenarioOf(run));
-      return {
-        travel_m,
-        seen_m: [ft(guides_ft), isLift ? LEAST_SEEN * Math.min(travel_m, tip_m) : travel_m]
-      };
-    })
-    .sort((a, b) => b.travel_m - a.travel_m);
-  const apart = MEASURES.travel_m.apart;
-  return byModel
-    .slice(1)
-    .every(({ seen_m }, i) => seen_m.every((m, way) => byModel[i].seen_m[way] - m > apart));
+/** Whether guides would put these in the model's order, and surely. */
+function isSeenAlike(moves: readonly Seen[]): boolean {
+  const rows = moves.map(travelsSeen_m).sort((a, b) => b[0] - a[0]);
+  const { apart } = MEASURES.travel_m;
+  return rows.slice(1).every((less, i) => less.every((m, way) => rows[i][way] - m > apart));
 }
 
 const movesByTravel: Generator = {
@@ -152,7 +132,7 @@ const movesByTravel: Generator = {
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
       isLift: true,
-      guides_ft: GUIDES_FT[to] - GUIDES_FT[from],
+      guides_ft: guides_ft(from, to),
       printed: [to - from, from],
       run: shownLift(setup, from, to, (to - from) * pace_s)
     }));
