@@ -38,7 +38,7 @@ export const onFelt: QuestionClaims = {
       'Nothing changed on this line after your drag.',
       'That’s a jig at rest.',
       'You dragged over rock: it knocked.',
-      'Look after your drag: the line changed while the rod was still.',
+      'Look at what came after your drag: the line changed while the rod was still.',
       'Rock only knocks while you drag, and this came after.',
       'This drag was even.',
       'It knocked while you dragged and went quiet when you stopped.',

@@ -61,7 +61,7 @@ function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
   if (pointAlike(one, right))
     return `${weights}, and ${trailer}: both get it down ${isHeavier ? 'sooner' : 'later'}.`;
   const isByWeight = isSooner === isHeavier;
-  return `${weights}, and ${trailer}: the ${isByWeight ? 'weight' : 'trailer'} wins, so it falls ${isSooner ? 'sooner' : 'later'}.`;
+  return `${weights}, and ${trailer}: the ${isByWeight ? 'weight' : 'trailer'} wins, so it’s down ${isSooner ? 'sooner' : 'later'}.`;
 }
 
 /**

@@ -111,7 +111,7 @@ const biteOrStill: Generator = {
         reply:
           what === 'rock'
             ? 'You dragged over rock: it knocked.'
-            : 'Look after your drag: the line changed while the rod was still.'
+            : 'Look at what came after your drag: the line changed while the rod was still.'
       },
       {
         id: 'rock',
