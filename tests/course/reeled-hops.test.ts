@@ -15,7 +15,7 @@ test.each(SEEDS)('who counts hops as it is explained marks the right one, seed %
   const { ask, answer } = itemOf('hops-and-reel', seed);
   const { options, key } = answer as ChooseAnswer;
   const words = read(ask);
-  const [, first = ''] = /The first hop brought it (.*?)\./.exec(words) ?? [];
+  const [, first = ''] = /In the model the first hop brought it (.*?)\./.exec(words) ?? [];
   const hops = words.includes('hop it twice') ? 2 : 3;
   const counted = feetIn(first) * (words.includes('reel up the slack') ? hops : 1);
   const off = (says: string) => Math.abs(feetIn(read(says)) / counted - 1);

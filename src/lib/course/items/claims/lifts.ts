@@ -16,7 +16,7 @@ import {
 
 export const onLifts: QuestionClaims = {
   'order-paces': [
-    on(HIGHER, 'Two lifts as long: the quicker one goes higher.'),
+    on(HIGHER, 'Same length: the quicker lift goes higher.'),
     on(
       'answer',
       'You weighed how quick against how long.',
@@ -24,10 +24,10 @@ export const onLifts: QuestionClaims = {
       'First ask which are quick enough to leave bottom.',
       'Then weigh pace against length.',
       'A slow lift hardly gets it up: a shorter, quicker one can beat it.',
-      'Longer and in less time wins both ways.',
-      'A short lift runs out early: a longer one can beat it in more time, too.'
+      'Longer and in less time: that wins both ways.',
+      'A longer lift can still beat a short one, even in more time.'
     ),
-    on(LONGER_HIGHER, 'In the same time: the longer one, its tip is quicker, too.')
+    on(LONGER_HIGHER, 'Same time: the longer lift goes higher, as its tip is quicker.')
   ],
   'hour-of-most-travel': [
     on(LATE_HOUR, 'and most where the two stand square: late on a flat line'),

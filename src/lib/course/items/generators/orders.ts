@@ -17,11 +17,11 @@ interface Paced {
 
 /** What settles which of two lifts goes higher, with the higher one first. */
 function settledBy(high: Paced, low: Paced): string {
-  if (high.to === low.to) return 'Two lifts as long: the quicker one goes higher.';
-  if (high.s === low.s) return 'In the same time: the longer one, its tip is quicker, too.';
+  if (high.to === low.to) return 'Same length: the quicker lift goes higher.';
+  if (high.s === low.s) return 'Same time: the longer lift goes higher, as its tip is quicker.';
   if (high.to < low.to) return 'A slow lift hardly gets it up: a shorter, quicker one can beat it.';
-  if (high.s < low.s) return 'Longer and in less time wins both ways.';
-  return 'A short lift runs out early: a longer one can beat it in more time, too.';
+  if (high.s < low.s) return 'Longer and in less time: that wins both ways.';
+  return 'A longer lift can still beat a short one, even in more time.';
 }
 
 const pacesByHeight: Generator = {
@@ -40,7 +40,7 @@ const pacesByHeight: Generator = {
         to,
         s,
         id: `to${to * 10}-s${s * 10}`,
-        says: `${fromTo(10, to)} in ${saidSeconds(s)}`,
+        says: `10 to ${saidHour(to)}, in ${saidSeconds(s)}`,
         run: shownLift(setup, 10, to, s)
       }));
     const [first, second, third] = [...contenders].sort(

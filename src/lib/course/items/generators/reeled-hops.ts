@@ -2,7 +2,7 @@ import { dealt, drawGear, ft, inch, pick, placeWords, shuffled } from '../draw';
 import type { Generator } from '../generator';
 import { nominalOf } from '../measure';
 import { shownHops } from '../moves';
-import { aboutSaid_m, saidAbout, saidHour, saidSeconds } from '../said';
+import { aboutSaid_m, saidAbout, saidHour } from '../said';
 import { chooseValue } from '../value-item';
 
 /** Past this hour the rod is out of sweep. */
@@ -74,7 +74,7 @@ const reeledHops: Generator = {
       ? 'reel up the slack, and go again'
       : 'leave the reel alone, and go again';
     return chooseValue({
-      ask: `${placeWords(setup)} You hop it ${HOPS_SAID[hops]}, from ${saidHour(from)} to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}. After a hop you lower the rod, ${reel}. The first hop brought it ${saidAbout(said_m)}. About how far has it come after the ${LAST_SAID[hops]}?`,
+      ask: `${placeWords(setup)} You hop it ${HOPS_SAID[hops]}, from ${saidHour(from)} to ${saidHour(to)} on the clock. After a hop you lower the rod, ${reel}. In the model the first hop brought it ${saidAbout(said_m)}. About how far has it come after the ${LAST_SAID[hops]}?`,
       caption: isReeled ? 'Hops, with slack reeled up' : 'Hops, with nothing reeled',
       run,
       measure: 'travel_m',
