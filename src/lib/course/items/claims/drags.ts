@@ -89,7 +89,6 @@ export const onDrags: QuestionClaims = {
       'It falls in your count, and it’s slow enough to stay down',
       'It falls in your count, and it’s quick enough to leave bottom',
       'Too light: it’s still falling when your count is up',
-      'It falls in your count, so look at the pace',
       'Too heavy: it’s down before you count #',
       'Too light for your count, and swept that fast it leaves the bottom',
       'It falls in your count, but swept that fast it leaves the bottom',

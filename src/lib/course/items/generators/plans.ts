@@ -12,8 +12,11 @@ const HOPPED_M = { least: 0.05, most: 10 };
 
 const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
 
-/** Sweeps that keep the jig down, slow to slower, s, and such as hop it. */
-const SLOW_S = [3, 4, 5, 6] as const;
+/**
+ * Sweeps that keep the jig down, s, where a slower one stands beside it, a quicker one, or neither, so that each
+ * is right as often as another; and such as hop it.
+ */
+const SLOW_S = { slower: [4, 5], quicker: [5, 6], own: [4, 5, 6, 6] } as const;
 const QUICK_S = 0.5;
 /** A count is met within a second. */
 const COUNTED_S = 1;
@@ -45,25 +48,29 @@ const ROWS = [
 ] as const;
 type Want = (typeof ROWS)[number]['want'];
 
-/** Each row with each weight that it can be right for, four times: one with a lighter one beside it is not the lightest. */
+/**
+ * Each row six times, with each weight that it can be right for: one with a lighter one beside it is not the
+ * lightest. The ends of the box are dealt more often: those between are right in rows of either kind.
+ */
+const LIGHTER = [0, 0, 1, 1, 2, 3];
+const HEAVIER = [2, 3, 4, 4, 5, 5];
+const MIDDLING = [2, 2, 2, 3, 3, 3];
 const DEALT = ROWS.flatMap((row) => {
   const [hasLight, hasHeavy] = ['light', 'heavy'].map((one) => `${row.beside}`.includes(one));
-  const goods = [0, 1, 2, 3, 4, 5].filter(
-    (good) => (!hasLight || good >= APART) && (!hasHeavy || good + APART < BOX_OZ.length)
-  );
-  return [0, 1, 2, 3].map((i) => ({ ...row, good: goods[i % goods.length] }));
+  const goods = hasLight ? (hasHeavy ? MIDDLING : HEAVIER) : LIGHTER;
+  return goods.map((good) => ({ ...row, good }));
 });
 
 /** What is said of each, and what the jig has to do. */
 const WANTED = {
   down: {
-    says: 'that keeps it on bottom',
+    says: 'kept on bottom',
     pace: 'own',
     right: 'Right. It falls in your count, and it’s slow enough to stay down.',
     limit: { measure: 'peak_height_m', unknowns: 'slack and drag', most: OFF_BOTTOM_M }
   },
   hop: {
-    says: 'that lifts it off bottom',
+    says: 'off bottom',
     pace: 'quick',
     right: 'Right. It falls in your count, and it’s quick enough to leave bottom.',
     limit: { measure: 'peak_height_m', unknowns: 'slack and drag', ...HOPPED_M }
@@ -90,7 +97,8 @@ const weightAndPace: Generator = {
       )
     };
     if (!isFished(BOX_OZ[place], depth_m / ft(1))) return null;
-    const pace_s = pick(random, SLOW_S.slice(1, 3));
+    const other = (['slower', 'quicker'] as const).find((one) => `${beside}`.includes(one));
+    const pace_s = pick<number>(random, SLOW_S[other ?? 'own']);
     const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: QUICK_S, own: pace_s };
 
     const withWeight = (ounces: number) => ({
@@ -111,7 +119,7 @@ const weightAndPace: Generator = {
         id: `w${ounces * 8}-s${paces[pace] * 10}`,
         says: name,
         reply:
-          (pace === 'quick') === (want === 'hop')
+          (pace === 'quick') === (want === 'hop') && weight !== 'good'
             ? OFF_COUNT[weight](least_s)
             : OFF_PACE[want][weight],
         runs: [
@@ -121,7 +129,7 @@ const weightAndPace: Generator = {
       };
     };
     return onlyGood({
-      ask: `${saidOut(depth_m)} of water, smooth bottom. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want it to fall ${count(timed) < least_s ? 'slower' : 'faster'}, in ${least_s} to ${most_s} seconds, then a {2 ft|60 cm} sweep ${WANTED[want].says}, ${saidOut(setup.start.bait_x_m)} out. What do you tie on, and how fast do you sweep?`,
+      ask: `${saidOut(depth_m)} of water, smooth bottom, ${saidOut(setup.start.bait_x_m)} out. You timed ${saidWeight(oz(timed))} here: ${count(timed)} seconds down. Now you want it down in ${least_s} to ${most_s}, then ${WANTED[want].says} on a {2 ft|60 cm} sweep. Which jig, and how fast?`,
       timed: {
         caption: `${saidWeight(oz(timed))}: the fall you timed`,
         run: falling(timed),
@@ -147,7 +155,6 @@ const weightAndPace: Generator = {
 
 const OFF_COUNT = {
   light: () => 'Too light: it’s still falling when your count is up.',
-  good: () => 'It falls in your count, so look at the pace.',
   heavy: (least_s: number) => `Too heavy: it’s down before you count ${least_s}.`
 } as const;
 const OFF_PACE: Record<Want, Record<'light' | 'good' | 'heavy', string>> = {
