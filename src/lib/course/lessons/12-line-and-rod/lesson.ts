@@ -73,6 +73,7 @@ export default {
     }
   ],
   sets_up: ['Lower the rod with it.'],
+  proofs: [{ id: 'mono', run: snapOn(mono) }],
   builds_on: ['slack', 'hops'],
   cautions: [drillCautions.dry],
   sections: [
@@ -119,7 +120,6 @@ export default {
       demos: [
         { id: 'braid', caption: '20-lb braid, leader: it goes highest.', run: snapOn(braid) },
         { id: 'fluoro', caption: '12-lb fluorocarbon: not as high.', run: snapOn() },
-        { id: 'mono', caption: '12-lb mono.', run: snapOn(mono) },
         { id: 'stiff-rod', caption: 'Stiff tip, on fluorocarbon.', run: hopWith(20) },
         { id: 'soft-rod', caption: 'Soft tip: it hops lower.', run: hopWith(4) }
       ]
