@@ -146,7 +146,7 @@ const TERMS: readonly Term[] = [
     'trailer',
     'rigging',
     'The soft plastic behind the jig. Small: a trimmed chunk. Big: a full craw with flapping claws. Bigger ones slow the fall.',
-    'and it lifts sooner.'
+    'More water to push aside'
   ),
   term('travel', 'one-foot', 'How far the jig came along the bottom. Toward you is plus.'),
   term(

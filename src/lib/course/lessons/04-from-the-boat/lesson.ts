@@ -58,6 +58,8 @@ export default {
     'Count seconds from the splash until the line stops running out.',
     'Then lower the rod.',
     'Lower the rod once it’s down.',
+    'You cast {45 ft|14 m} into {10 ft|3 m} and engage the reel at once: it gives no line.',
+    'Free spool: the reel gives line.',
     'Watch where the line meets the water.'
   ],
   proofs: [
@@ -77,7 +79,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'You cast {45 ft|14 m} into {10 ft|3 m} and engage the reel at once. Rod still, line tight.',
+      text: 'You cast {45 ft|14 m} into {10 ft|3 m} and engage the reel at once: it gives no line. Rod still, line tight.',
       question: {
         ask: 'Where does the jig land?',
         hint: 'A weight on a string: which way does it swing, and what stops it?',
@@ -111,12 +113,13 @@ export default {
       demos: [
         {
           id: 'free',
-          caption: 'Free spool: open bail, or a baitcaster’s button and your thumb.',
+          caption:
+            'Free spool: the reel gives line. Bail (the wire arm) open, or a baitcaster’s button down.',
           run: free
         },
         {
           id: 'engaged',
-          caption: 'Bail flipped or reel in gear: it swings in.',
+          caption: 'Engaged, bail closed or reel in gear: it swings in.',
           run: engaged
         }
       ]

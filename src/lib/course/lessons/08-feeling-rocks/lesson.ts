@@ -20,7 +20,7 @@ export default {
   order: 8,
   title: 'Feeling rocks',
   minutes: 6,
-  about: 'Go slow, and a rock knocks, loads, lets go.',
+  about: 'Go slow, and a rock knocks, bends the rod, lets go.',
   place: deepPlace,
   objectives: ['Touch every rock in the path.', 'Know a fast hand from an empty spot.'],
   leaves_out: ['Snags.'],
@@ -29,7 +29,7 @@ export default {
     { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
     { says: ['silence.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
     {
-      says: 'a rock knocks, loads, lets go.',
+      says: 'a rock knocks, bends the rod, lets go.',
       basis: { run: 'three-stones-unseen', sign: 'knocks' }
     },
     {

@@ -25,7 +25,7 @@ export default [
   {
     id: 'fall-on-a-following-rod',
     title: 'A fall that stays out',
-    ask: 'In {10 ft|3 m}, reel engaged. Follow the falling jig with the rod so it doesn’t swing in.',
+    ask: 'In {10 ft|3 m}, reel engaged: it gives no line. Follow the falling jig with the rod so it doesn’t swing in.',
     setup: waterWith({ start: castOut(ft(45), 'closed') }),
     plane: 'lift',
     start: upright(70),

@@ -50,7 +50,7 @@ export default {
   title: 'Rigging',
   minutes: 6,
   about:
-    'Trailer, line and rod change what the jig does. Head, guard and point change what gets hooked.',
+    'The trailer is the soft plastic behind the jig. Trailer, line and rod change what the jig does. Head, weedguard and hook point change what gets hooked.',
   place: deepPlace,
   objectives: ['Know what a trailer and a line change.', 'Slow down for a big trailer.'],
   leaves_out: ['Colors and knots.'],
@@ -84,12 +84,9 @@ export default {
       basis: { run: 'question', holds: { fall_s: [10, 20] }, unknowns: 'drag' }
     },
     {
-      says: 'and it lifts sooner.',
-      basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
-    },
-    {
       says: [
-        'Head, guard and point change what gets hooked.',
+        'The trailer is the soft plastic behind the jig.',
+        'Head, weedguard and hook point change what gets hooked.',
         'In free spool guides count it slower, too;'
       ],
       basis: 'practice'
@@ -107,7 +104,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a full craw.',
+      text: '{20 ft|6 m}, reel giving line, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a full craw, soft plastic with claws.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'Weight or size: which one did you add?',
@@ -124,7 +121,7 @@ export default {
             id: 'longer',
             says: '10 to 20 seconds',
             holds: { fall_s: [10, 20] },
-            reply: 'Right. More water to push aside, and it lifts sooner.'
+            reply: 'Right. More water to push aside.'
           },
           {
             id: 'far-longer',
