@@ -76,7 +76,7 @@ export default [
   {
     id: 'what-is-this-bottom',
     title: 'What is this bottom?',
-    ask: 'Mud, sand or gravel? Drag {1 oz|28 g}, tip under {1 ft|30 cm} a second, and answer with the rod: mud {3 ft|90 cm}, sand {2 ft|60 cm}, gravel {1 ft|30 cm}.',
+    ask: 'Mud, sand or gravel? Drag {1 oz|28 g}, tip under {1 ft|30 cm} a second. Stop the jig at {1 ft|30 cm} for gravel, {2 ft|60 cm} for sand, {3 ft|90 cm} for mud.',
     setup: deeperWith({
       mass_kg: JIGS.ounce,
       bottom: { ground: { kind: 'gravel', seed: 5 } },
