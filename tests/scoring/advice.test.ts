@@ -134,7 +134,7 @@ describe('a move of several steps', () => {
 
 test('where a bite decides, advice gives no count for the wait', () => {
   const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
-  expect(words).toBe('Sweep firmly as soon as the line tells you.');
+  expect(words).toBe('Set firmly as soon as the line tells you.');
 });
 
 test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {

@@ -50,7 +50,7 @@ export const strike = goalKind({
     return `you set ${time} ${value < 0 ? 'before' : 'after'} the bite`;
   },
   advice: (_, value) =>
-    value < REACTION_S ? 'Wait for the bite' : 'Sweep firmly as soon as the line tells you'
+    value < REACTION_S ? 'Wait for the bite' : 'Set firmly as soon as the line tells you'
 });
 
 /** At the bite, and too soon after it to have felt it. */

@@ -57,8 +57,7 @@ export default {
     }
   ],
   sets_up: [
-    'If it runs off on the way down, reel down and set.',
-    'If it goes slack on your count of 12, lower the rod.',
+    'Lower the rod.',
     'When a fish takes it, reel down and set.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
