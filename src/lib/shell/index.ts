@@ -11,7 +11,7 @@ export type { PlotEdges, PlotTick } from './plot-frame';
 export { default as TopBar } from './TopBar.svelte';
 export { copied } from './copied';
 export { lengthUnit } from './length-unit';
-export { bringIntoSight } from './in-sight';
+export { bringIntoSight, bringToTop } from './in-sight';
 export { readAnew } from './read-anew';
 export { NewVersion } from './new-version';
 export { keepHeight, letHeightGo, letHeightGoLater } from './left-height';

@@ -28,3 +28,14 @@ test('all that is told of an answer stands clear of what comes next, where the w
   await expect.poll(() => edge('.next', 'bottom')).toBeLessThanOrEqual(361);
   expect(edge('.told', 'bottom')).toBeLessThanOrEqual(edge('.next', 'top') ?? 0);
 });
+
+test('the water that is asked for stands in the window, not below it', async () => {
+  await page.viewport(360, 640);
+  const item = itemOf('near-or-far', 7);
+  const given = { units: 'imperial', onanswer: () => {}, onnext: () => {} } as const;
+  const verdict = { right: true, reply: 'Steep line and a quick hand lift.' };
+  const shown = await render(Question, { ...given, item, verdict });
+  await shown.getByRole('button', { name: 'See it in the water' }).click();
+  const heading = shown.getByRole('heading', { name: 'In the water' });
+  await expect.poll(() => heading.element().getBoundingClientRect().top).toBeLessThan(320);
+});

@@ -4,7 +4,7 @@ import { fromHash, toHash } from '../../../src/lib/app/try/try-link';
 import { moveMarks } from '../../../src/lib/scoring';
 import { gradedNow } from '../../../src/lib/app/try/run-try';
 import { allLessons, findChallenge } from '../../../src/lib/course';
-import type { RodInput } from '../../../src/lib/model';
+import { INCH_M, type RodInput } from '../../../src/lib/model';
 import { encodeRod } from '../../../src/lib/wire';
 
 /** A slow sweep of two feet, in steps of a hundredth of a degree as a link keeps them. */
@@ -58,6 +58,19 @@ test('what is sent says what was meant and what was done, and no more', () => {
   expect(sendWords(graded, 'imperial')).toMatch(
     /^I wanted 1\sft\. The jig went \d.*\. \d+ of 100\. Can you beat it\?$/
   );
+});
+
+test('a miss by half an inch is sent as one, not as the limit it lies outside', () => {
+  const challenge = findChallenge('exactly-one-foot', allLessons());
+  const graded = challenge && gradedNow(challenge, { input });
+  if (!graded) throw new Error('it cannot be run');
+  const inches = (travel_in: number) =>
+    sendWords(
+      { ...graded, result: { ...graded.result, travel_m: travel_in * INCH_M } },
+      'imperial'
+    );
+  expect(inches(13.9)).toMatch(/The jig went 1\sft\s2\sin\./);
+  expect(inches(14.4)).toMatch(/The jig went 1\sft\s2½\sin\./);
 });
 
 test('who opens it is told the marks to beat, and then whether their best beat them', () => {

@@ -1,5 +1,5 @@
 import { travelOf } from '$lib/practice';
-import { describeTry, formatLength, moveMarks, type Units } from '$lib/scoring';
+import { describeTry, drawnOf, formatLength, formatWay, moveMarks, type Units } from '$lib/scoring';
 import type { TryRun } from './try-runs';
 
 /** What the one who gets it is asked: nobody beats all there is to get. */
@@ -9,10 +9,21 @@ export const asksOf = ({ grade }: Pick<TryRun, 'grade'>) =>
 /** What was asked and what came of it, a sentence each; of a task that asks no travel, its name first. */
 export function toldByHand({ challenge, result, grade }: TryRun, units: Units): string[] {
   const travel = travelOf(challenge);
-  const length = (m: number) => formatLength(m, units);
   return travel
-    ? [`I wanted ${length(travel.target_m)}.`, `The jig went ${length(result.travel_m)}.`]
+    ? [`I wanted ${formatLength(travel.target_m, units)}.`, wentWords({ challenge, result }, units)]
     : [`${challenge.title}.`, bySender(describeTry(challenge, { result, grade }, units, null).did)];
+}
+
+/** Told beside its limits, as the result tells it: a miss by half an inch is none of a hit. */
+function wentWords(
+  { challenge, result }: Pick<TryRun, 'challenge' | 'result'>,
+  units: Units
+): string {
+  const { travel_m: limits } = drawnOf(challenge.goals);
+  const went = limits
+    ? formatWay(result.travel_m, limits, units)
+    : formatLength(result.travel_m, units);
+  return `The jig went ${went}.`;
 }
 
 /** What was said to who made the try, as they say it on. */
@@ -30,10 +41,9 @@ export function sendWords(graded: TryRun, units: Units): string {
 /** What the one who opens the link is told: what there is to beat. */
 export function sentWords({ challenge, result, grade }: TryRun, units: Units): string {
   const travel = travelOf(challenge);
-  const length = (m: number) => formatLength(m, units);
   const marks = `${moveMarks(grade)} of 100.`;
   return travel
-    ? `Wanted: ${length(travel.target_m)}. The jig went ${length(result.travel_m)}. ${marks}`
+    ? `Wanted: ${formatLength(travel.target_m, units)}. ${wentWords({ challenge, result }, units)} ${marks}`
     : marks;
 }
 
