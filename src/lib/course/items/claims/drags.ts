@@ -53,7 +53,6 @@ export const onDrags: QuestionClaims = {
       'That’s farther than the tip went.',
       'Slack only takes away.',
       'That’s too far: all # of slack come off the tip’s move.',
-      'Take off more: the jig stays put until the tip has pulled out # of slack.',
       'You took the slack off twice.',
       'It comes out once.'
     )

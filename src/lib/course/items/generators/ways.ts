@@ -100,10 +100,7 @@ function offTheSum(value: number, tip: number, slack: number): string[] {
       'That’s farther than the tip went. Slack only takes away.'
     ];
   if (value > tip - slack)
-    return [
-      `That’s too far: all ${hangs} of slack come off the tip’s move.`,
-      `Take off more: the jig stays put until the tip has pulled out ${hangs} of slack.`
-    ];
+    return [`That’s too far: all ${hangs} of slack come off the tip’s move.`];
   const less = [
     'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.',
     'That’s hardly a nudge. Only slack comes off the tip’s move, and the rest gets there.'
@@ -123,7 +120,7 @@ function wrongOf(three: readonly number[], right: number, tip: number, slack: nu
 }
 
 /** How far the jig comes, ft. */
-const BAIT_DEALS = deals([0.5, 1, 1.5, 2, 2.5, 3, 3.5]);
+const BAIT_DEALS = deals([0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4]);
 /** Farther no low sweep takes a tip, ft. */
 const FARTHEST_TIP_FT = 5;
 
