@@ -46,6 +46,9 @@ test('who was in time on the whole and too quick at one spot is told to pull eve
   expect(words).toMatch(/^Pull more evenly: one spot was too quick\. Move the tip 3\sft/);
   expect(aim).toMatch(/^Move the tip 3\sft/);
   expect(said(steady, sweep(60, 87.5, 1.6)).words).toMatch(/^Go slower\./);
+  // And halfway that the way was short, before all else.
+  const short = inTurn(sweep(60, 63, 2.6), sweep(63, 72, 0.8), sweep(72, 73.5, 1.6));
+  expect(said(steady, short).words).toMatch(/^Go farther, and more evenly\. Move the tip 3\sft/);
 });
 
 describe('the one step that is to change is said by hours and halves, turns of the handle and whole seconds', () => {

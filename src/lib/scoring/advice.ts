@@ -204,10 +204,14 @@ function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
 /** Who went too fast, and too far or not far enough, is told both: slower alone is half of it. */
 function leadWords(lead: GoalGrade, { result, grade }: GradedRun): string {
   const isQuick = lead.goal.kind === 'pace' && lead.value > lead.goal.m_s[1];
-  if (isQuick && hasBurst(lead, result)) return 'Pull more evenly: one spot was too quick.';
+  if (!isQuick) return `${adviceOf(lead, result)}.`;
+  const isBurst = hasBurst(lead, result);
   const missed = grade.goals.find(({ goal, met }) => goal.kind === 'travel' && met < 1);
-  if (!isQuick || missed?.goal.kind !== 'travel') return `${adviceOf(lead, result)}.`;
-  return missed.value > missed.goal.target_m ? 'Move less, and slower.' : 'Go farther, and slower.';
+  if (missed?.goal.kind === 'travel') {
+    const way = missed.value > missed.goal.target_m ? 'Move less' : 'Go farther';
+    return `${way}, and ${isBurst ? 'more evenly' : 'slower'}.`;
+  }
+  return isBurst ? 'Pull more evenly: one spot was too quick.' : `${adviceOf(lead, result)}.`;
 }
 
 /** Whether the tip was in the asked pace on the whole, and the jig too quick at one spot. */
