@@ -23,6 +23,16 @@ describe('a stage', () => {
     expect(stage.bait).toEqual({ x_m: 14.2, z_m: -3.1 });
   });
 
+  test('holds a rock that the bait comes to up to its top, and none that lies beyond', () => {
+    const at = (x_m: number) => {
+      const stones = [{ x_m, width_m: 0.16, height_m: 0.4 }];
+      return closeUpExtentOf(stageOf({ ...base, setup: smallWater({ bottom: { stones } }) }));
+    };
+    expect(at(13.9).most_height_m).toBeCloseTo(0.4, 9);
+    expect(at(12).most_height_m).toBe(0.14);
+    expect(at(14.6).most_height_m).toBe(0.14);
+  });
+
   test('reaches to its target and to the tries before', () => {
     const { trace } = simulate({
       ...base.setup,

@@ -87,7 +87,8 @@ export function isShownDown(
 }
 
 /**
- * What the close-up has to hold before the bait has moved: the target. Where that says no way along the
+ * What the close-up has to hold before the bait has moved: the target, and the rocks that the bait comes to,
+ * whole, so that none stands across the words. Where that says no way along the
  * bottom, the tries before; else one far miss would make every later target small.
  */
 export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
@@ -100,9 +101,19 @@ export function closeUpExtentOf(stage: Backdrop): CloseUpExtent {
   const { travel_m, height_m = [0, 0] } = stage.target ?? {};
   reach.most_travel_m = Math.max(reach.most_travel_m, travel_m?.[1] ?? 0);
   reach.most_height_m = Math.max(reach.most_height_m, height_m[1]);
+  reach.most_height_m = Math.max(reach.most_height_m, ...topsWithin(stage, reach.most_travel_m));
   if (travel_m) return reach;
   for (const ghost of stage.ghosts) widen(reach, stage, ghost, 0, ghost.t_s.length);
   return reach;
+}
+
+/** Tops of the stones that a bait meets on its way, above where it lay, m. */
+function topsWithin({ stones, bait, heightAt }: Backdrop, travel_m: number): number[] {
+  const towards = Math.sign(bait.x_m);
+  return stones
+    .map(({ x_m }) => ({ x_m, along_m: towards * (bait.x_m - x_m) }))
+    .filter(({ along_m }) => along_m >= 0 && along_m <= travel_m)
+    .map(({ x_m }) => heightAt(x_m) - bait.z_m);
 }
 
 /** Takes ticks `from` to `to` of a run into `reach`. */
