@@ -35,7 +35,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   speed: {
     item: 'pace-limit',
-    hint: 'Which are too quick for that jig? Of the rest, which goes farthest?'
+    hint: 'Which are quick enough to lift that jig, and which stay down? Then compare their feet.'
   },
   'feeling-rocks': {
     item: 'speed-rock',
