@@ -65,12 +65,18 @@ function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
 }
 
 /**
- * What falls fastest or slowest of some three, each asked for as often, so that none of them is right by
- * itself. Between 3/8 oz with a small trailer and its neighbors no third is far enough.
+ * What falls fastest or slowest of some three. Between 3/8 oz with a small trailer and its neighbors no third is
+ * far enough.
  */
 const TIED = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1]
   .flatMap((ounces) => TIED_ON.map((trailer): Tied => ({ ounces, trailer })))
   .filter(({ ounces, trailer }) => ounces !== 3 / 8 || trailer !== TIED_ON[0]);
+/**
+ * How often each is asked for: the slowest and the fastest of all are seldom wrong ones, and the lightest with a
+ * small trailer often is. So each is right in about one of three questions that have it.
+ */
+const TIMES = [4, 1, 3, 3, 3, 3, 3, 3, 3, 2, 3];
+const DEALT = TIED.flatMap((one, i) => Array.from({ length: TIMES[i] }, () => one));
 /** Light with a big trailer is slowest, heavy with a small one fastest: little to weigh up, so asked less. */
 const PLAIN_SHARE = 0.25;
 
@@ -80,7 +86,7 @@ const trailers: Generator = {
   objective: 'weight-depth',
   make: (random, share) => {
     const { setup } = drawFall(random, [14, 18, 22, 26, 30, 34]);
-    const best = dealt(share, TIED);
+    const best = dealt(share, DEALT);
     const others = TIED.filter((one) => one !== best);
     const rest = several(random, others, 2);
     const drawn = [best, ...rest];
