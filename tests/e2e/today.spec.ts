@@ -43,6 +43,33 @@ test(
   }
 );
 
+const azimuth_deg = Array.from({ length: 300 }, (_, i) => 60 + Math.min(10, i / 25));
+const input = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 8, azimuth_deg } as const;
+const drilled = Array.from({ length: 12 }, (_, i) =>
+  aTry(`d${i}`, { challenge: `drag-seen-0-${i + 1}`, phase: 'seen', input, at: AT })
+);
+/** The same, of somebody whose tries have to be run before it is known what is due. */
+const DRILLED = { ...IN_THE_MIDDLE, tries: [...tries, ...drilled] };
+
+test(
+  'while tries are read the lessons are there, and stay where they are once the day is known',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await takeOver(page, DRILLED);
+    await page.route(/worker/i, async (route) => {
+      await new Promise((resolve) => setTimeout(resolve, 2000));
+      await route.continue();
+    });
+    await page.goto('/');
+    await expect(page.getByText('Reading your tries.')).toBeVisible();
+    const lessons = page.getByRole('heading', { name: 'On shore' });
+    await expect(lessons).toBeVisible();
+    const before = await lessons.boundingBox();
+    await expect(bright(page)).toHaveCount(1);
+    expect((await lessons.boundingBox())?.y).toBe(before?.y);
+  }
+);
+
 /** Writes down each text of what is bright on the front page, from the first paint on. */
 const WATCH = `
   window.bright = new Set();
@@ -58,12 +85,7 @@ test(
   'the day of somebody who has drilled shows one bright button, from the first paint on',
   { tag: '@any-width' },
   async ({ page }) => {
-    const azimuth_deg = Array.from({ length: 300 }, (_, i) => 60 + Math.min(10, i / 25));
-    const input = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 8, azimuth_deg } as const;
-    const drilled = Array.from({ length: 12 }, (_, i) =>
-      aTry(`d${i}`, { challenge: `drag-seen-0-${i + 1}`, phase: 'seen', input, at: AT })
-    );
-    await takeOver(page, { ...IN_THE_MIDDLE, tries: [...tries, ...drilled] });
+    await takeOver(page, DRILLED);
     await visit(page, '/');
     await expect(bright(page)).toHaveCount(1);
     await page.addInitScript(WATCH);
