@@ -143,8 +143,8 @@ describe('practice water', () => {
 
   test('makes the next step the bright button, and Done only once the task could be whole', async () => {
     const step = (does: 'up' | 'down' | 'in', least_m = 0) => ({
-      ...{ does, least_m, least_deg: 3, isWaitedFor: false },
-      ...{ isSnap: false, isStroke: false, pace_deg_s: 10 }
+      ...{ does, least_m, aim_m: least_m, way_deg: 3, isWaitedFor: false, rest_s: 0 },
+      ...{ isSnap: false, isStroke: false, isPressStopped: false, isQuick: false, pace_deg_s: 10 }
     });
     const steps = [step('up'), step('down'), step('in', 0.1)];
     const task = { ...base, steps, longest_pause_s: 60, layout: 'screen' } as const;

@@ -16,12 +16,8 @@ const base = {
 test('tells a finger that let go at the top of a hop to keep on, until it comes down', async () => {
   const step = (does: 'up' | 'down') => ({
     does,
-    isWaitedFor: false,
-    isSnap: false,
-    pace_deg_s: 10,
-    least_m: 0,
-    least_deg: 1,
-    isStroke: true
+    ...{ isWaitedFor: false, rest_s: 0, isSnap: false, isQuick: false, pace_deg_s: 10 },
+    ...{ least_m: 0, aim_m: 0, way_deg: 1, isStroke: true, isPressStopped: false }
   });
   const steps = [step('up'), step('down')];
   await render(PracticeWater, { ...base, layout: 'screen', steps, name: 'A hop' });

@@ -5,7 +5,8 @@ import { parseSetup } from '../../src/lib/model';
 import { byHand } from '../../src/lib/course/hand';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { singleMove } from '../../src/lib/scoring/single-move';
-import { firstKeySpeed, taskStepsOf } from '../../src/lib/sandbox/task-steps';
+import { buttonPaces } from '../../src/lib/sandbox/button-pace';
+import { taskStepsOf } from '../../src/lib/sandbox/task-steps';
 import {
   adviceFor,
   gradeTry,
@@ -23,8 +24,14 @@ const drags = allLessons()
     return move ? [{ id: challenge.id, challenge, move }] : [];
   });
 
-const paceOf = (challenge: Challenge) =>
-  firstKeySpeed(taskStepsOf(challenge), parseSetup(challenge.setup).rod.length_m);
+/** The pace at which the task’s buttons begin, m/s. */
+function paceOf(challenge: Challenge): number {
+  const { m_s, first } = buttonPaces(
+    taskStepsOf(challenge),
+    parseSetup(challenge.setup).rod.length_m
+  );
+  return m_s[first];
+}
 
 test('there are drags to be made by the button', () => {
   expect(drags.length).toBeGreaterThanOrEqual(15);
@@ -65,7 +72,7 @@ test('most are told a time', () => {
 /** A drag by the task’s button, held so long. */
 const heldFor = (challenge: Challenge, held_s: number) => {
   const { length_m } = parseSetup(challenge.setup).rod;
-  const turn_deg = ((KEY_SPEEDS_M_S[paceOf(challenge)] * held_s) / length_m) * (180 / Math.PI);
+  const turn_deg = ((paceOf(challenge) * held_s) / length_m) * (180 / Math.PI);
   return byButtons(challenge, singleMove(challenge, turn_deg, held_s), paceOf(challenge), 0);
 };
 
@@ -94,10 +101,10 @@ test.each(drilled)('so is the drill’s “$ask”', (challenge) => {
 test('light and slow was not, at the pace of open water', () => {
   const slow = drags.find(({ id }) => id === 'light-and-slow');
   if (!slow) throw new Error('one turn does it');
-  const input = byButtons(slow.challenge, slow.move, FIRST_KEY_SPEED, 0);
+  const input = byButtons(slow.challenge, slow.move, KEY_SPEEDS_M_S[FIRST_KEY_SPEED], 0);
   expect(gradeTry(slow.challenge, input).grade.passed).toBe(false);
 });
 
 test('where nothing is pulled the buttons begin as in open water', () => {
-  expect(firstKeySpeed([], 2.1)).toBe(FIRST_KEY_SPEED);
+  expect(buttonPaces([], 2.1).first).toBe(FIRST_KEY_SPEED);
 });

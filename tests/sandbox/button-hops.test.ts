@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
 import type { RodInput } from '../../src/lib/model';
-import { SNAP_KEY_SPEED } from '../../src/lib/scoring/key-speeds';
+import { SET_HOOK_M_S } from '../../src/lib/scoring/key-speeds';
 import { isDragAndSnap, isSnapAlone, taskStepsOf } from '../../src/lib/sandbox/task-steps';
 import { advisedMove, gradeTry, type Challenge } from '../../src/lib/scoring';
 import { byButtons } from './by-buttons';
@@ -19,7 +19,7 @@ const hops = allLessons()
 /** The advised move by held buttons at the task's own pace, each lift held so much longer than its way takes, s. */
 function pressed(challenge: Challenge, late_s: number): RodInput {
   const { move } = advisedMove(challenge) ?? { move: challenge.reference };
-  return byButtons(challenge, move, SNAP_KEY_SPEED, late_s);
+  return byButtons(challenge, move, SET_HOOK_M_S, late_s);
 }
 
 test('there are hops to be made by the button', () => {

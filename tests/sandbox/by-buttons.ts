@@ -1,5 +1,4 @@
 import { parseSetup, ROD_RATE_HZ, type Move, type RodInput } from '../../src/lib/model';
-import { KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { Hand } from '../../src/lib/sandbox/hand';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import type { Challenge } from '../../src/lib/scoring';
@@ -8,15 +7,15 @@ import type { Challenge } from '../../src/lib/scoring';
 const OTHER_BUTTON_S = 0.15;
 const STEP_S = 1 / ROD_RATE_HZ;
 
-/** A move by held buttons, each pull held so much longer than its way takes, s. @param keySpeed which of KEY_SPEEDS_M_S */
+/** A move by held buttons, each pull held so much longer than its way takes, s. @param pace_m_s of the tip */
 export function byButtons(
   { setup, plane, start }: Pick<Challenge, 'setup' | 'plane' | 'start'>,
   move: Move,
-  keySpeed: number,
+  pace_m_s: number,
   late_s: number
 ): RodInput {
   const { length_m } = parseSetup(setup).rod;
-  const deg_s = ((KEY_SPEEDS_M_S[keySpeed] / length_m) * 180) / Math.PI;
+  const deg_s = ((pace_m_s / length_m) * 180) / Math.PI;
   const angle = plane === 'lift' ? 'elevation_deg' : 'azimuth_deg';
   const hand = new Hand(start[angle], ROD_LIMITS[plane]);
   hand.keySpeed_deg_s = deg_s;

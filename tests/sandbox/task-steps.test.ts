@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
-import { StepsMade, taskStepsOf, turnsBack, type TaskStep } from '../../src/lib/sandbox/task-steps';
+import { StepsMade } from '../../src/lib/sandbox/steps-made';
+import { taskStepsOf, turnsBack, type TaskStep } from '../../src/lib/sandbox/task-steps';
 
 const challengeOf = (id: string) => {
   const found = allLessons()
@@ -13,8 +14,8 @@ const namesOf = (steps: readonly TaskStep[]) =>
   steps.map(({ does, isWaitedFor }) => (isWaitedFor ? `wait, ${does}` : does));
 
 const reelIn: TaskStep = {
-  ...{ does: 'in', isWaitedFor: false, isSnap: false, pace_deg_s: 0 },
-  ...{ least_m: 0, least_deg: 0, isStroke: false }
+  ...{ does: 'in', isWaitedFor: false, rest_s: 0, isSnap: false, isQuick: false, pace_deg_s: 0 },
+  ...{ least_m: 0, aim_m: 0, way_deg: 0, isStroke: false, isPressStopped: false }
 };
 
 /** A look every 20 ms at a rod that goes from one angle to the other in this time. */
@@ -114,16 +115,16 @@ describe('the steps of a task', () => {
   });
 
   test('light the next one as long before the line is in as a hand takes to let go of the reel', () => {
-    const { made } = new Watched([{ ...reelIn, least_m: 0.35 }], 60);
+    const { made } = new Watched([{ ...reelIn, least_m: 0.35, aim_m: 0.35 }], 60);
     const next = (ms: number, m: number) => {
       made.look(ms, 60, m);
       return made.next(false, false);
     };
     expect(next(20, 0)).toBe('in');
-    expect(next(220, 0.16)).toBe('in');
-    expect(next(320, 0.24)).toBe('done');
+    expect(next(120, 0.05)).toBe('in');
+    expect(next(220, 0.13)).toBe('done');
     // Let go too soon: the line is not in.
-    expect(next(420, 0.25)).toBe('in');
+    expect(next(420, 0.14)).toBe('in');
     expect(made.isReelToCome).toBe(true);
     expect(next(620, 0.36)).toBe('done');
     expect(made.isReelToCome).toBe(false);
@@ -141,9 +142,14 @@ describe('the steps of a task', () => {
     const begun = (isHidden: boolean) => {
       const hand = new Watched(taskStepsOf(challengeOf('exactly-one-foot')), 60);
       hand.turn(63, 800);
-      return hand.made.next(false, isHidden);
+      const lit = [hand.made.next(false, isHidden)];
+      hand.rest(600);
+      return [...lit, hand.made.next(false, isHidden)];
     };
-    expect([false, true].map(begun)).toEqual(['up', 'done']);
+    expect([false, true].map(begun)).toEqual([
+      ['up', 'up'],
+      ['up', 'done']
+    ]);
   });
 
   test('end a short pull with the wait that comes after it, and a short hop with its turn', () => {

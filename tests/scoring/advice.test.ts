@@ -119,7 +119,7 @@ describe('a move of several steps', () => {
       goals: [{ kind: 'hops', count: 1, height_m: [2, 3], weight: 100 }]
     };
     const { move, words } = said(higher, advised?.move ?? hop.reference);
-    expect({ move, words }).toEqual({ move: null, words: 'Lift a little quicker.' });
+    expect({ move, words }).toEqual({ move: null, words: 'Put a little more into the lift.' });
   });
 
   test.each(['one-hop', 'three-hops-uneven', 'lift-and-follow', 'drifting-onto'])(

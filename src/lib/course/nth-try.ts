@@ -57,6 +57,7 @@ function bitten(challenge: Challenge, random: Random): Challenge {
   return {
     ...challenge,
     setup: { ...setup, bites },
+    ...(isBlank ? { if_bitten: challenge.reference } : {}),
     reference: (isBlank && challenge.if_blank) || answering(challenge.reference, later_s, isBlank)
   };
 }

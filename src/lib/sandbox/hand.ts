@@ -31,6 +31,8 @@ interface Wish {
   readonly angle_deg?: number;
   /** Keys: which way they turn the rod, −1, 0 or 1. */
   readonly direction?: number;
+  /** Keys: the angle at which they turn it no farther; null for none. */
+  readonly stop_deg?: number | null;
 }
 
 export class Hand {
@@ -41,6 +43,7 @@ export class Hand {
   private speed_deg_s = 0;
   private target_deg: number;
   private direction = 0;
+  private stop_deg: number | null = null;
   private heard_ms = -Infinity;
   private readonly wishes: Wish[] = [];
 
@@ -68,15 +71,18 @@ export class Hand {
     this.wishes.push({ t_ms, angle_deg: this.within(angle_deg) });
   }
 
-  /** Keys held from this time on turn the rod up (1), down (−1) or not (0). */
-  turn(t_ms: number, direction: number): void {
-    this.wishes.push({ t_ms, direction });
+  /**
+   * Keys held from this time on turn the rod up (1), down (−1) or not (0).
+   * @param stop_deg where they stop, held or not
+   */
+  turn(t_ms: number, direction: number, stop_deg: number | null = null): void {
+    this.wishes.push({ t_ms, direction, stop_deg });
   }
 
   /** Moves the rod on by `step_s`, to the time `t_ms`, and returns its angle. */
   advance(t_ms: number, step_s: number): number {
     this.follow(t_ms, step_s * 1000);
-    this.target_deg = this.within(this.target_deg + this.direction * this.keySpeed_deg_s * step_s);
+    this.target_deg = this.within(this.turned(this.direction * this.keySpeed_deg_s * step_s));
     // Critically damped spring to the target, solved exactly over the step.
     const away = this.angle_deg - this.target_deg;
     const decay = Math.exp(-WRIST_RATE_PER_S * step_s);
@@ -88,9 +94,15 @@ export class Hand {
 
   private follow(t_ms: number, step_ms: number): void {
     while (this.wishes.length > 0 && this.wishes[0].t_ms <= t_ms) {
-      const { t_ms: heard_ms, direction = 0, angle_deg } = this.wishes.shift() as Wish;
+      const {
+        t_ms: heard_ms,
+        direction = 0,
+        stop_deg = null,
+        angle_deg
+      } = this.wishes.shift() as Wish;
       this.heard_ms = heard_ms;
       this.direction = direction;
+      this.stop_deg = stop_deg;
       this.target_deg = angle_deg ?? this.target_deg;
     }
     const next = this.wishes[0];
@@ -101,6 +113,14 @@ export class Hand {
     const gone_ms = Math.min(t_ms - from_ms, step_ms);
     this.target_deg +=
       ((next.angle_deg - this.target_deg) * gone_ms) / (next.t_ms - t_ms + gone_ms);
+  }
+
+  /** Where keys that turn it by this bring it. */
+  private turned(by_deg: number): number {
+    const to_deg = this.target_deg + by_deg;
+    if (this.stop_deg === null || by_deg === 0) return to_deg;
+    const isPast = (to_deg - this.stop_deg) * by_deg > 0;
+    return isPast ? this.stop_deg : to_deg;
   }
 
   private within(angle_deg: number): number {

@@ -1,5 +1,6 @@
 import type { LiveTry } from './live-try';
-import { StepsMade, type HandStep } from './task-steps';
+import { StepsMade } from './steps-made';
+import type { HandStep } from './task-steps';
 import type { TryTask } from './try-task';
 
 /** The one thing that a task wants done now. */
@@ -7,6 +8,17 @@ export class NextStep {
   /** Null where that is to wait, or for the learner to know. */
   now = $state<HandStep | 'done' | null>(null);
   private steps = new StepsMade([], 0);
+
+  /** What comes now, lit or not. */
+  get coming(): HandStep | null {
+    const { upcoming } = this.steps;
+    return upcoming ? this.steps.buttonOf(upcoming) : null;
+  }
+
+  /** How a button turns the rod that is pressed at this angle. */
+  pressOf(direction: number, angle_deg: number) {
+    return this.steps.pressOf(direction, angle_deg);
+  }
 
   /** Before a try: a jig that falls from a free spool is begun without a step of its own. */
   begin({ setup, steps }: TryTask, angle_deg: number): void {

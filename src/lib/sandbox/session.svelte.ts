@@ -17,6 +17,7 @@ import { FrameLoop } from './frame-loop';
 import { Hand } from './hand';
 import { LiveTry, type TouchedBy, type Try } from './live-try';
 import { NextStep } from './next-step.svelte';
+import { buttonPaces } from './button-pace';
 import { blendPoses, newPose, type Pose } from './pose';
 import { LiveReading } from './live-reading.svelte';
 import { movedAngle, REEL_BUTTONS, ROD_BUTTONS, ROD_LIMITS } from './rod-angles';
@@ -25,7 +26,6 @@ import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
 import { Taps } from './taps';
-import { firstKeySpeed } from './task-steps';
 import { painted } from './painted';
 import { isSameTask, type TryTask } from './try-task';
 
@@ -46,7 +46,10 @@ export class TrySession {
   /** What the setup or the line cannot do, in words; the water before stays. */
   fault = $state<ScenarioError | null>(null);
   spoken = $state('');
-  keySpeed = $state(FIRST_KEY_SPEED);
+  /** Speeds of the tip by buttons, m/s; which of them they have now, and which is the task’s own. */
+  private tipSpeeds_m_s = $state.raw<readonly number[]>(KEY_SPEEDS_M_S);
+  private keySpeed = $state(FIRST_KEY_SPEED);
+  private ownSpeed = FIRST_KEY_SPEED;
   readonly felt = new FeltChannel();
   readonly reading = new LiveReading();
   readonly nextStep = new NextStep();
@@ -98,7 +101,9 @@ export class TrySession {
     if (this.task && isSameTask(this.task, task)) return;
     const isFirst = this.task === null || this.isBare;
     this.task = task;
-    this.keySpeed = firstKeySpeed(task.steps, task.setup.rod.length_m);
+    const { m_s, first } = buttonPaces(task.steps, task.setup.rod.length_m);
+    this.tipSpeeds_m_s = m_s;
+    this.ownSpeed = this.keySpeed = first;
     if (!isFirst) return this.again();
     this.isBare = true;
     this.nextStep.begin(task, task.start[movedAngle(task.plane)]);
@@ -159,8 +164,7 @@ export class TrySession {
    * @param isFast whether as a hook is set, whatever the speed of the keys
    */
   turn(t_ms: number, direction: -1 | 0 | 1, isFast = false): void {
-    const times = isFast ? SET_HOOK_M_S / KEY_SPEEDS_M_S[this.keySpeed] : 1;
-    this.hold('hand', t_ms, direction * times);
+    this.hold('hand', t_ms, direction * (isFast ? SET_HOOK_M_S / this.tipSpeed_m_s : 1));
   }
 
   /** Held keys or buttons take line in (1), give it (−1) or let the reel stand (0). */
@@ -174,7 +178,8 @@ export class TrySession {
       this.again();
     }
     this.lay();
-    this.live?.[what].turn(t_ms, direction);
+    if (what === 'reel') this.live?.reel.turn(t_ms, direction);
+    else if (this.live) this.turnHand(this.live.hand, t_ms, direction);
     this.movedBy = 'press';
     if (direction !== 0 && this.task) {
       const names = what === 'hand' ? ROD_BUTTONS[this.task.plane] : REEL_BUTTONS;
@@ -185,6 +190,12 @@ export class TrySession {
     // Who taps where a press is to be held is told at once.
     if (this.phase === 'ready') this.touched = this.taps.isTap ? 'press' : null;
     this.feel(t_ms);
+  }
+
+  /** As far, and as gently, as the step that comes now has a button turn the rod. */
+  private turnHand(hand: Hand, t_ms: number, direction: number): void {
+    const { stop_deg, times } = this.nextStep.pressOf(Math.sign(direction), hand.wanted_deg);
+    hand.turn(t_ms, direction * (this.keySpeed === this.ownSpeed ? times : 1), stop_deg);
   }
 
   /** A phone in the hand has turned the rod this far from its start, degrees. */
@@ -201,18 +212,23 @@ export class TrySession {
     return this.live?.hand.wanted_deg ?? 0;
   }
 
-  setKeySpeed(index: number): void {
-    this.keySpeed = Math.min(Math.max(index, 0), KEY_SPEEDS_M_S.length - 1);
+  /** How fast buttons and keys move the tip, m/s. */
+  get tipSpeed_m_s(): number {
+    return this.tipSpeeds_m_s[this.keySpeed];
+  }
+
+  private setKeySpeed(index: number): void {
+    this.keySpeed = Math.min(Math.max(index, 0), this.tipSpeeds_m_s.length - 1);
     const length_m = this.task?.setup.rod.length_m ?? 1;
-    const speed = ((KEY_SPEEDS_M_S[this.keySpeed] / length_m) * 180) / Math.PI;
+    const speed = ((this.tipSpeed_m_s / length_m) * 180) / Math.PI;
     if (this.live) this.live.hand.keySpeed_deg_s = speed;
   }
 
-  /** By a key. @param isShown whether its buttons show it, and say it; where they are put away it is told */
+  /** @param isShown whether its buttons show it, and say it; where they are put away it is told */
   changeKeySpeed(by: -1 | 1, isShown: boolean): void {
     this.setKeySpeed(this.keySpeed + by);
     if (isShown) return;
-    this.announcer.tell(formatSpeed(KEY_SPEEDS_M_S[this.keySpeed], this.units));
+    this.announcer.tell(formatSpeed(this.tipSpeed_m_s, this.units));
     this.loop.wake();
   }
 

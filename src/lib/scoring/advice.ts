@@ -118,10 +118,14 @@ export function isCallTheFix(grade: Pick<Grade, 'call' | 'goals'>): boolean {
 
 /** Their own advice says what to wait for, or to do, with a rod that was held. */
 const HAVE_ADVICE_OF_REST = ['bottom_first', 'freed'];
+/** So does what is to be reeled up before the rod is moved. */
+const isReeledFirst = ({ goals }: Pick<Challenge, 'goals'>): boolean =>
+  goals.some((goal) => goal.kind === 'reeled' && goal.given_by === 'boat');
 
 /** Nothing was done where a move was asked: that comes before any finer advice. */
 function neverMoved({ goals, setup }: Challenge, { result, grade }: GradedRun): boolean {
   if (moveMarks(grade) === TOTAL_MARKS || !isStill(result)) return false;
+  if (isReeledFirst({ goals })) return false;
   if (goals.some(({ kind }) => HAVE_ADVICE_OF_REST.includes(kind))) return false;
   return (setup.drift_m_s ?? 0) !== 0 || Math.abs(travelBeforeBite(result)) < NO_MOVE_M;
 }

@@ -1,7 +1,6 @@
 import { parseSetup } from '../model';
 import type { Challenge } from './challenge';
 import { BEAT_S, needsSeveralMoves, type Correction } from './correction';
-import { KEY_SPEEDS_M_S, nearestKeySpeed } from './key-speeds';
 import { COUNTED_FROM_S, type SpokenStep } from './spoken-move';
 
 /** The correction in the time that the task’s own button takes for it, where slower than the shortest does it too. */
@@ -30,8 +29,7 @@ function buttonPace(challenge: Pick<Challenge, 'setup' | 'reference'>): number |
   for (const part of parts) {
     if ((part.kind !== 'lift' && part.kind !== 'sweep') || part.to_deg <= part.from_deg) continue;
     const turn_rad = ((part.to_deg - part.from_deg) * Math.PI) / 180;
-    const pace_m_s = (turn_rad * parseSetup(challenge.setup).rod.length_m) / part.duration_s;
-    return KEY_SPEEDS_M_S[nearestKeySpeed(pace_m_s)];
+    return (turn_rad * parseSetup(challenge.setup).rod.length_m) / part.duration_s;
   }
   return null;
 }

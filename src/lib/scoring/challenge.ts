@@ -33,6 +33,8 @@ export interface Challenge {
   bite_between_s?: [number, number];
   /** What scores as the reference does where nothing bites; left out, it only waits. */
   if_blank?: Move;
+  /** The reference of a try in which something bites, where in this one nothing does: what it takes looks the same. */
+  if_bitten?: Move;
   /** Each try has one of these bottoms, and is not told which: how far the bait is brought says it. */
   look_alikes?: LookAlike[];
   /** What is left open of gear whose own numbers are known; left out, what nobody knows of any gear. */

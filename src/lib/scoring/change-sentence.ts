@@ -28,7 +28,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   no_hops: () => 'Lift quicker, so that it leaves the bottom',
   few_hops: () => 'Make more hops',
   many_hops: () => 'Make fewer hops',
-  low_hops: () => 'Lift a little quicker',
+  low_hops: () => 'Put a little more into the lift',
   high_hops: () => 'Stop the lift sooner'
 };
 

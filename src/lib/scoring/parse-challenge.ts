@@ -44,6 +44,7 @@ const challengeSchema = v.strictObject({
   longest_pause_s: v.optional(numberIn(0, 120)),
   bite_between_s: v.optional(range(120)),
   if_blank: v.optional(v.unknown()),
+  if_bitten: v.optional(v.unknown()),
   look_alikes: v.optional(
     v.pipe(
       v.array(

@@ -48,18 +48,15 @@ interface Drag {
   depth: string;
 }
 
-/** As a hand counts it. */
-function counted(time_s: number): string {
-  const s = Math.round(time_s);
-  return `${s} second${s === 1 ? '' : 's'}`;
-}
+/** As a hand counts it: whole seconds, of which no drag here has but one. */
+const counted = (time_s: number): string => `${time_s} seconds`;
 
 function dragOf({ distance_m, distance, pace, depth_m, depth }: Drag): Condition {
   return () => {
     const setup = waterWith({ depth_m, start: { bait_x_m: CAST_M, slack_m: SLACK_M } });
     const reach = (part: number) =>
       azimuthTaking(setup, part * distance_m + SLACK_M + TAKEN_BESIDE_M);
-    const time_s = distance_m / pace.about_m_s;
+    const time_s = Math.round(distance_m / pace.about_m_s);
     return {
       title: 'A drag',
       ask: `${depth} of water. Drag the jig ${distance} in about ${counted(time_s)}. Keep it on bottom.`,

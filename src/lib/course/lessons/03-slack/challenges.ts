@@ -27,7 +27,7 @@ export default [
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'seen',
-    reference: sweep(60, 76, 2.5),
+    reference: sweep(60, 76, 2.25),
     // The move that is right on a tight line.
     beginner: sweep(60, 70, 3)
   },

@@ -1,6 +1,6 @@
 import { ft } from '../../items/draw';
 import type { Challenge } from '../../../scoring';
-import { inTurn, pause, sweep } from '../../retrieves/moves';
+import { inTurn, pause, reel, sweep } from '../../retrieves/moves';
 import { deeperWith } from '../fathomley';
 
 export default [
@@ -44,7 +44,7 @@ export default [
       { kind: 'drag_first', least_m: 0.15, weight: 40 }
     ],
     visibility: 'unseen',
-    reference: inTurn(sweep(40, 50, 3), pause(4), sweep(50, 76, 0.6)),
+    reference: inTurn(sweep(40, 50, 3), pause(4), reel(0.2, 0.25), sweep(50, 76, 0.6)),
     // Struck before anything had happened.
     beginner: inTurn(sweep(40, 50, 3), sweep(50, 96, 0.6))
   }

@@ -46,7 +46,13 @@ export default [
       { kind: 'drag_first', least_m: 0.25, weight: 40 }
     ],
     visibility: 'unseen',
-    reference: inTurn(lift(30, 45, 1), lift(45, 38, 1), pause(2.8), lift(38, 85, 0.6)),
+    reference: inTurn(
+      lift(30, 45, 1),
+      lift(45, 38, 1),
+      pause(2.8),
+      reel(0.2, 0.25),
+      lift(38, 85, 0.6)
+    ),
     // Lifted again before anything took it.
     beginner: inTurn(lift(30, 45, 0.6), lift(45, 90, 0.5))
   }

@@ -20,8 +20,8 @@ export default [
     reference: inTurn(
       sweep(60, 80, 1),
       pause(0.5),
-      sweep(80, 50, 1),
-      ...times(3, pause(0.7), sweep(50, 71, 0.4), sweep(71, 50, 0.4))
+      sweep(80, 60, 1),
+      ...times(3, pause(0.7), sweep(60, 71, 0.4), sweep(71, 60, 0.4))
     ),
     // It hangs, and is pulled harder: it wedges.
     beginner: inTurn(sweep(60, 80, 1), pause(0.5), sweep(80, 112, 1))

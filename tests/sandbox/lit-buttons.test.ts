@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { allLessons, drills } from '../../src/lib/course';
+import { isVaried, nthTry } from '../../src/lib/course/nth-try';
+import { parseChallenge, type Challenge } from '../../src/lib/scoring';
+import { taskStepsOf } from '../../src/lib/sandbox/task-steps';
+import { byLights } from './by-lights';
+
+/** So long after a light a hand lets go, s: from quick to slow. */
+const REACTIONS_S = [0.15, 0.25, 0.35];
+/** Tries of a task of which each meets something else: the drop has its first without a fish in the fourth. */
+const TRIES = [1, 2, 3, 4];
+
+const ofLessons = allLessons()
+  .flatMap(({ challenges }) => challenges)
+  .flatMap((one) => (isVaried(one) ? [one, ...TRIES.map((n) => nthTry(one, n))] : [one]));
+
+const ofDrills = drills.flatMap(({ id, practised, fresh }) =>
+  [...practised, ...fresh].map((condition, i) =>
+    parseChallenge({ ...condition(), id: `${id}-${i + 1}`, visibility: 'unseen' })
+  )
+);
+
+const all = [...ofLessons, ...ofDrills].map((challenge) => ({ id: challenge.id, challenge }));
+
+/** Marks of who follows the lights, by reaction, with what was pressed. */
+const marksOf = (challenge: Challenge, counted_s?: number) =>
+  REACTIONS_S.map((reaction_s) => {
+    const { grade, pressed } = byLights(challenge, reaction_s, counted_s);
+    return { reaction_s, passed: grade.passed, marks: grade.marks, pressed };
+  });
+
+describe('who presses the bright button, and lets go when the light has moved on, passes', () => {
+  test.each(all)('$id', ({ challenge }) => {
+    expect(marksOf(challenge).filter(({ passed }) => !passed)).toEqual([]);
+  });
+});
+
+/** How long the last drag takes that no light ends out of sight, s; 0 where the task ends otherwise. */
+function countedIn(challenge: Challenge): number {
+  const last = taskStepsOf(challenge).at(-1);
+  return last?.does === 'up' && !last.isStroke ? last.way_deg / last.pace_deg_s : 0;
+}
+
+/** A count of seconds is off by so much: nobody counts better without a clock. A design value, s. */
+const COUNT_OFF_S = 0.1;
+
+/** Out of sight; a fall is counted there, and no light tells of it. */
+const hidden = all.filter(
+  ({ challenge: { visibility, goals } }) =>
+    visibility !== 'seen' && goals.every(({ kind }) => kind !== 'bottom_first')
+);
+
+describe('out of sight so does who holds the last drag for its own time', () => {
+  test.each(hidden)('$id', ({ challenge }) => {
+    const time_s = countedIn(challenge);
+    const made = [-COUNT_OFF_S, 0, COUNT_OFF_S].flatMap((off_s) =>
+      marksOf(challenge, Math.max(0, time_s + off_s))
+    );
+    expect(made.filter(({ passed }) => !passed)).toEqual([]);
+  });
+});
+
+const named = ofDrills.flatMap((challenge) => {
+  const [, s] = /in about (\d+) second/.exec(challenge.ask) ?? [];
+  return s ? [{ ask: challenge.ask, challenge, held_s: Number(s) }] : [];
+});
+
+test('drags out of sight name their seconds', () => expect(named.length).toBeGreaterThan(10));
+
+test.each(named)('the button held for the seconds asked passes: $ask', ({ challenge, held_s }) => {
+  expect(marksOf(challenge, held_s).filter(({ passed }) => !passed)).toEqual([]);
+});
