@@ -91,7 +91,7 @@ function partsOf(move: Challenge['reference']): readonly SequenceStep[] {
   return move.kind === 'lift' || move.kind === 'sweep' ? [move] : [];
 }
 
-function doneBy(part: SequenceStep): HandStep | null {
+function doneBy(part: SequenceStep): TaskStep['does'] | null {
   if (part.kind === 'reel') return part.line_m > 0 ? 'in' : 'out';
   if (part.kind !== 'lift' && part.kind !== 'sweep') return null;
   if (part.from_deg === part.to_deg) return null;
