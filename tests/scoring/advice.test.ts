@@ -31,7 +31,7 @@ test('who drags too fast, too far or not far enough, is told both, in a drill as
   const drill = findChallenge('drag-seen-0-1', []);
   if (!drill) throw new Error('there is no such drill');
   const { words } = said(drill, sweep(60, 84, 1.2));
-  expect(words).toMatch(/^Move less, and slower\. Move the tip 1\sft\s1\sin, in 2\.5\ss\.$/);
+  expect(words).toMatch(/^Move less, and slower\. Move the tip 1\sft\s1\sin, in 2\ss\.$/);
   expect(said(drill, sweep(60, 65, 0.3)).words).toMatch(
     /^Go farther, and slower\. Move the tip 1\sft/
   );

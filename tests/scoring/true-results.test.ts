@@ -90,7 +90,9 @@ function evenSweep(time_s: number): RodInput {
 describe('a result does not contradict itself', () => {
   test('who never moved is told to move, not to rest longer', () => {
     expect(untouched('dead-stick', 15).words.change).toMatch(/^Move the tip/);
-    expect(untouched('drifting-onto', 4).words.change).toMatch(/^Move the tip/);
+    expect(untouched('drifting-away', 4).words.change).toMatch(/^Move the tip/);
+    // What the boat gives is reeled up before the rod moves.
+    expect(untouched('drifting-onto', 4).words.change).toMatch(/^Reel up what the boat gives/);
   });
 
   test('what is asked first is moved, whichever way the rod turns', () => {
