@@ -67,7 +67,7 @@ test('a button that was only tapped is told to be held, by its name', async () =
 
 test('the tip’s way is told with its seconds where the jig is hidden, if the page wants it', async () => {
   const hidden = { ...base, plane: 'sweep', layout: 'screen', visibility: 'unseen' } as const;
-  const words = page.getByText(/^Tip \d.*(in|ft), \d\.\d\ss$/);
+  const words = page.getByText(/^Tip [\d½].*(in|ft), \d\.\d\ss$/);
   for (const tellsTip of [false, true]) {
     const shown = await render(PracticeWater, { ...hidden, tellsTip, name: 'A drag' });
     await expect.element(page.getByRole('slider', { name: /^Rod/ })).toBeVisible();
