@@ -124,7 +124,7 @@ describe('a rod before a camera', () => {
     );
     const move = { kind: 'rod_input', rate_Hz: 100, elevation_deg: 0, azimuth_deg };
     const really_in = tipTravel(simulate({ ...setup, move, hold_s: 1 })) / INCH_M;
-    expect(page.heard.join(' ')).toMatch(/± 1\/2\sin\./);
+    expect(page.heard.join(' ')).toMatch(/± ½\sin\./);
     expect(Math.abs(tipTravel(page.graded!.run.result) / INCH_M - really_in)).toBeLessThan(0.5);
   });
 
@@ -161,7 +161,7 @@ describe('frames that do not come', () => {
   const tip_in = ({ graded }: Before) => tipTravel(graded!.run.result) / INCH_M;
   /** What is printed behind ±: an inch, or half of one. */
   const givenOrTake_in = ({ heard }: Before) =>
-    /± 1\/2\sin\./.test(heard.join(' ')) ? 0.5 : /± 1\sin\./.test(heard.join(' ')) ? 1 : NaN;
+    /± ½\sin\./.test(heard.join(' ')) ? 0.5 : /± 1\sin\./.test(heard.join(' ')) ? 1 : NaN;
   const whole_in = tip_in(dragged(() => false));
 
   test('change no reading by more than its ±, or there is none and it is said why', () => {

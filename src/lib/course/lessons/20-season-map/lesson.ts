@@ -34,7 +34,7 @@ export default {
   id: 'season-map',
   order: 20,
   title: 'The season map',
-  minutes: 7,
+  minutes: 8,
   about:
     'Surface temperature says where to look first and how to start. When a spot is empty, move first: a change of retrieve can’t fix it.',
   place: deepPlace,
@@ -47,7 +47,9 @@ export default {
         'They’re moving up to spawn, and stop there on the way.',
         'That’s winter.',
         'At {54 °F|12 °C} and rising they’re on the move.',
-        'That’s summer, after the spawn.'
+        'That’s summer, after the spawn.',
+        'A channel swing is where the old riverbed runs against a bank.',
+        'A pocket is a small cove.'
       ],
       basis: 'practice'
     },
@@ -72,7 +74,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Spring. {54 °F|12 °C} at the surface, and rising.',
+      text: 'Spring. {54 °F|12 °C} at the surface, and rising. A channel swing is where the old riverbed runs against a bank. A pocket is a small cove.',
       question: {
         ask: 'Where do you look first?',
         hint: 'What are they getting ready for?',
@@ -122,7 +124,7 @@ export default {
         { sign: after.says, means: mapped(after), basis: 'practice' },
         {
           sign: summer.says,
-          means: `${mapped(summer)} Some guides drag instead. Stay above the thermocline.`,
+          means: `${mapped(summer)} Some guides drag instead. Stay above the thermocline, where warm water meets cold.`,
           basis: 'practice'
         },
         {
