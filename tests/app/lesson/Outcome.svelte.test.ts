@@ -6,7 +6,8 @@ import { gradedNow } from '../../../src/lib/app/try/run-try';
 import type { TryRun } from '../../../src/lib/app/try/try-runs';
 import { loadLessons, type Lesson } from '../../../src/lib/course';
 import type { RodInput } from '../../../src/lib/model';
-import { describeTry } from '../../../src/lib/scoring';
+import { byHand } from '../../../src/lib/course/hand';
+import { describeTry, guessWords } from '../../../src/lib/scoring';
 
 test('how it went says of a missed try what its own result said to do, in the same words', async () => {
   const first = loadLessons().find(({ challenges }) => challenges.length > 0) as Lesson;
@@ -29,4 +30,33 @@ test('how it went says of a missed try what its own result said to do, in the sa
   const correction = await correctionOf(challenge);
   const { change } = describeTry(challenge, graded, 'imperial', correction);
   await expect.element(screen.getByText(change, { exact: true })).toBeVisible();
+});
+
+test('the call that is told is that of the try whose marks stand there, not of the last', async () => {
+  const ruler = loadLessons().find(({ id }) => id === 'your-hands-ruler') as Lesson;
+  const [challenge] = ruler.challenges;
+  const lesson = { ...ruler, challenges: [challenge] };
+  const called = { guess_m: 0.3048 };
+  const triedAs = (id: string, reach: number) => {
+    const input = byHand(challenge.reference, challenge.start, { reach, pace: 1, isEven: true });
+    const graded = gradedNow(challenge, { input, ...called }) as TryRun;
+    const { marks, passed } = graded.grade;
+    const stored = {
+      id,
+      at: '2030-05-01T08:15:00.000Z',
+      challenge: challenge.id,
+      input,
+      ...called
+    };
+    return { stored, graded, kept: { marks, passed } };
+  };
+  const tries = [triedAs('right', 1), triedAs('far', 1.8)];
+  const [best, last] = tries.map(({ graded }) =>
+    guessWords({ kind: 'travel', travel_m: called.guess_m }, graded.result, 'imperial')
+  );
+  expect(best).not.toBe(last);
+  const marks = { isAll: true, at: () => tries } as unknown as Marks;
+  const screen = await render(Outcome, { lesson, marks, units: 'imperial', onretry: () => {} });
+  await expect.element(screen.getByText(best, { exact: true })).toBeVisible();
+  expect(screen.getByText(last, { exact: true }).elements()).toEqual([]);
 });
