@@ -106,7 +106,7 @@ describe('the one thing named', () => {
     const early = gradeTry(down, down.beginner);
     const aimOf = (visibility: 'seen' | 'unseen', made = early) =>
       aimWords({ ...down, visibility }, made, 'imperial', null);
-    expect(aimOf('unseen')).toBe('Watch the line: it goes slack when the jig is down.');
+    expect(aimOf('unseen')).toBe('Watch the line: it stops running out when the jig is down.');
     expect(aimOf('seen')).toMatch(/^Count to \d\.$/);
     expect(aimOf('unseen', gradeTry(down, down.reference))).toBe('');
   });

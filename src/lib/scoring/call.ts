@@ -87,7 +87,7 @@ export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
 }
 
 /** How one tells in any water that a jig is down. */
-export const WATCH_THE_LINE = 'Watch the line: it goes slack when the jig is down.';
+export const WATCH_THE_LINE = 'Watch the line: it stops running out when the jig is down.';
 
 /** What to change of a call that was not right. */
 export function callAdvice({ guess }: CallGrade, result: Result, units: Units): string {
