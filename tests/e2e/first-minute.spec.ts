@@ -38,7 +38,7 @@ async function drag(page: Page, place: Page | Locator, isFinger: boolean): Promi
   if (!isFinger) {
     await page.mouse.move(at(0).x, at(0).y);
     await page.mouse.down();
-    for (let i = 1; i <= 20; i++) await page.mouse.move(at(i).x, at(i).y, { steps: 4 });
+    for (let i = 1; i <= 20; i++) await page.mouse.move(at(i).x, at(i).y);
     return page.mouse.up();
   }
   const devtools = await page.context().newCDPSession(page);
