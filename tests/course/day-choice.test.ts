@@ -113,18 +113,20 @@ describe('a choice for the day', () => {
     }
   });
 
-  test('hears from the map, from the model, and whether its reason defends it', () => {
+  test('hears what most guides do and why, and whether its reason defends it', () => {
     const [figures, cold] = [figuresOn(2), dayOf(2)];
     const said = (choice: DayChoice, reason: DayReason, day = cold) =>
       dayVerdict(day, choice, reason, figures, 'imperial').join(' ');
-    expect(said('drag', 'near')).toMatch(/^Right.*never leaves bottom.*what counts today/);
+    expect(said('drag', 'near')).toMatch(/^Right\. [^.]+\. [^.]*what counts today\.$/);
     expect(said('drag', 'down')).toMatch(/True, and some guides go by it\. Most go by how close/);
     const shy = dayOf(days.findIndex(({ best }) => best === 'shake') + 1);
     expect(said('drag', 'down', shy)).toMatch(/True, but staying down isn’t what/);
-    expect(said('drag', 'covers')).toMatch(/doesn’t hold/);
+    expect(said('drag', 'covers')).toMatch(/doesn’t hold: it comes .* in 15 seconds\.$/);
     expect(said('drag', 'empty')).toMatch(/Nothing here says so/);
     expect(said('shake', 'near')).toMatch(/^Most guides: short.*you can defend that/);
-    expect(said('strokes', 'near')).toMatch(/off bottom.*doesn’t hold/);
+    expect(said('strokes', 'near')).toMatch(/doesn’t hold: it comes/);
+    expect(said('strokes', 'down')).toMatch(/doesn’t hold: it gets .* off bottom\.$/);
+    expect(said('drag', 'rises')).toMatch(/doesn’t hold: it never leaves bottom\.$/);
     expect(said('move', 'near')).toMatch(/not for a move/);
     const blank = dayOf(18);
     expect(said('move', 'empty', blank)).toMatch(/^Right.*what counts today/);

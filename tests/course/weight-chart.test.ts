@@ -3,6 +3,8 @@ import { waterWith } from '../../src/lib/course/lessons/fathomley';
 import { BOX_OZ } from '../../src/lib/course/box';
 import {
   countWords,
+  feltWords,
+  guidesLiftWords,
   weightChart,
   weightVerdict,
   type WeightRow
@@ -32,36 +34,59 @@ describe('the chart of weights', () => {
   const box = [light, row, { ...row, ounces: 1, fall_s: 6 }];
   const said = (one: WeightRow, rows = box) => weightVerdict(one, rows, wanted, 'imperial');
 
-  test('says of a weight whether it does: down in time, down at the pace, and felt beside the lightest', () => {
+  test('says of a weight that does one verdict, why, and whether most guides tie it on', () => {
     expect(said(row)).toBe(
-      tied(
-        'That works. Down in about 9~s, 6 to 12: in time. It stays down at that pace. You’d feel it pull about twice as hard as 1/4~oz. Most guides tie on 1/2~oz here, too.'
-      )
+      'that works. It’s down in time and stays down. Most guides tie it on here.'
     );
-    expect(said({ ...row, fall_s: 12.3 })).toMatch(/^That works\..*probably in time/);
+    expect(said({ ...row, ounces: 1 })).toBe(
+      tied('that works. It’s down in time and stays down. Most guides use 1/2~oz here.')
+    );
+    expect(said({ ...row, fall_s: 12.3 })).toMatch(/^that works\..* probably down in time/);
   });
 
-  test('says of one that does not which would do', () => {
-    expect(said(light)).toMatch(
-      /^Too light\..*: too late\..*may leave.*least of the box\. Most guides tie on 1\/2\soz here: that or heavier would do\.$/
+  test('says of one that does not why, by what decides it, and what to tie on', () => {
+    expect(said(light)).toBe(
+      tied('too light. It gets down too late. Tie on 1/2~oz, like most guides, or more.')
     );
-    expect(said({ ...light, fall_s: 13, fall_band_s: 5 })).toMatch(
-      /^Too light\..*probably too late/
+    expect(said({ ...light, fall_s: 13, fall_band_s: 5 })).toMatch(/ probably gets down too late/);
+    expect(said({ ...light, fall_s: 9 })).toMatch(/^too light\. It may lift at that pace\. Tie on/);
+    expect(said({ ...row, fall_s: Infinity })).toMatch(/isn’t down after a minute/);
+    // One that guides see lift, whatever the model says of it.
+    expect(said({ ...light, fall_s: 9, drag_s: 4 })).toMatch(
+      /^guides go heavier\. They see it lift here; by the model it stays down\./
+    );
+    const less = { ...row, ounces: 0.375 };
+    expect(said(light, [light, less, row])).toBe(
+      tied('too light. It gets down too late. Tie on 3/8~oz or more; most guides use 1/2~oz here.')
     );
     const onlyHeavy = [light, { ...light, ounces: 0.5 }, { ...row, ounces: 1 }];
-    expect(said(light, onlyHeavy)).toMatch(/ 1\soz would do\./);
-    expect(said(light, [light])).toMatch(
-      /Nothing in the box does: smaller trailer, or slower\. Most guides tie on 1\/2\soz here\./
+    expect(said(light, onlyHeavy)).toMatch(
+      / Tie on 1\soz on this gear; most guides use 1\/2\soz here\.$/
     );
-    expect(said({ ...row, fall_s: Infinity })).toMatch(/isn’t down after a minute/);
+    expect(said(light, [light])).toMatch(
+      /Nothing in the box does it: use a smaller trailer\. Most/
+    );
+    expect(said(light, [{ ...light, fall_s: 9 }])).toMatch(/does it: drag slower\. Most/);
   });
 
-  test('says of what guides tie on that the gear holds it up, and of a pull that is nearly the same that it feels like it', () => {
-    expect(said({ ...row, fall_s: 20 })).toMatch(/^Not on this gear\..*too late/);
-    expect(said({ ...row, drag_s: 5 })).toMatch(/^Not on this gear\..*may leave/);
-    expect(said({ ...row, pull_N: 0.305 })).toContain('feel it pull like');
+  test('says of what guides tie on that the gear holds it up', () => {
+    expect(said({ ...row, fall_s: 20 })).toMatch(/^not on this gear\. It gets down too late/);
+    expect(said({ ...row, drag_s: 5 })).toMatch(/^not on this gear\. It may lift/);
+  });
+
+  test('says in the table how hard one pulls beside the lightest: nearly the same feels like it', () => {
+    const felt = (pull_N: number) => feltWords({ ...row, pull_N }, light, 'imperial');
+    expect(feltWords(light, light, 'imperial')).toBe('');
+    expect(felt(0.305)).toBe(tied('like 1/4~oz'));
     // A third more is felt.
-    expect(said({ ...row, pull_N: 0.4 })).toContain('a little harder than');
+    expect(felt(0.4)).toBe('a little harder');
+    expect(felt(0.6)).toBe('twice as hard');
+    expect(felt(0.9)).toBe('3 times as hard');
+  });
+
+  test('says in the table which of the box guides see lift here, where they do', () => {
+    expect(guidesLiftWords(box, wanted, 'imperial')).toBe(tied('Guides see 1/4~oz lift here.'));
+    expect(guidesLiftWords(box, { depth_m: 10 * FOOT_M }, 'imperial')).toBe('');
   });
 
   test('counts as a voice does: nobody counts tenths of a second', () => {

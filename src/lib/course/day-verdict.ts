@@ -30,7 +30,10 @@ export function bearsOut(reason: JigReason, { travel_m, peak_height_m }: DayFigu
   }
 }
 
-/** What is said to a choice and its reason: the map, the model, and whether the reason defends the choice. */
+/**
+ * What is said to a choice and its reason: what most guides do and why, and whether the reason defends the
+ * choice. How far and how high each retrieve comes is in the table.
+ */
 export function dayVerdict(
   day: Day,
   choice: DayChoice,
@@ -38,13 +41,10 @@ export function dayVerdict(
   figures: Readonly<Record<DayRetrieve, DayFigures>>,
   units: Units
 ): string[] {
-  const isBest = choice === day.best;
   const best = DAY_CHOICES.find(({ id }) => id === day.best)?.says ?? '';
   return [
-    isBest ? `Right. ${day.why}` : `Most guides: ${best.toLowerCase()}. ${day.why}`,
-    ...(choice === 'move' ? [] : [didWords(figures[choice], units)]),
-    reasonWords(day, choice, reason, figures),
-    ...(isBest ? [] : ['Guides differ, and so do lakes: it’s where to start, not a rule.'])
+    choice === day.best ? `Right. ${day.why}` : `Most guides: ${best.toLowerCase()}. ${day.why}`,
+    reasonWords(day, choice, reason, figures, units)
   ];
 }
 
@@ -56,11 +56,21 @@ export function dayLength(m: number, units: Units): string {
   return m < ROUND_FROM_M ? formatLength(Math.max(0, m), units) : formatDepth(m, units);
 }
 
-function didWords({ travel_m, peak_height_m }: DayFigures, units: Units): string {
-  const up = isOffBottom(peak_height_m)
-    ? `gets ${dayLength(peak_height_m, units)} off bottom`
-    : 'never leaves bottom';
-  return `In the model your pick ${up} and comes ${dayLength(travel_m, units)} in 15 seconds.`;
+/** What the model shows against a reason that does not hold. */
+function againstWords(
+  reason: JigReason,
+  { travel_m, peak_height_m }: DayFigures,
+  units: Units
+): string {
+  switch (reason) {
+    case 'near':
+    case 'covers':
+      return `it comes ${dayLength(travel_m, units)} in 15 seconds`;
+    case 'down':
+      return `it gets ${dayLength(peak_height_m, units)} off bottom`;
+    case 'rises':
+      return 'it never leaves bottom';
+  }
 }
 
 /** Whether a try by hand did what was said for it; empty for a reason that is not of the jig. */
@@ -79,12 +89,13 @@ function reasonWords(
   day: Day,
   choice: DayChoice,
   reason: DayReason,
-  figures: Readonly<Record<DayRetrieve, DayFigures>>
+  figures: Readonly<Record<DayRetrieve, DayFigures>>,
+  units: Units
 ): string {
   if (reason === 'empty') return emptyWords(choice, day.counts.includes(reason));
   return choice === 'move'
     ? moveWords(day, reason)
-    : jigWords(day, choice, reason, figures[choice]);
+    : jigWords(day, choice, reason, figures[choice], units);
 }
 
 const HOLDS = 'Your reason holds, and it’s what counts today.';
@@ -102,9 +113,16 @@ const NOT_WHY: Readonly<Record<JigReason, string>> = {
   covers: 'True, but covering water isn’t what gets these to bite.'
 };
 
-function jigWords(day: Day, choice: DayRetrieve, reason: JigReason, did: DayFigures): string {
+function jigWords(
+  day: Day,
+  choice: DayRetrieve,
+  reason: JigReason,
+  did: DayFigures,
+  units: Units
+): string {
   const { best, counts, highest_m = Infinity, whenDown = NOT_WHY.down } = day;
-  if (!bearsOut(reason, did)) return 'Your reason doesn’t hold: look at what the jig does.';
+  if (!bearsOut(reason, did))
+    return `Your reason doesn’t hold: ${againstWords(reason, did, units)}.`;
   if (best === 'move') return 'True, but it doesn’t put fish in an empty spot.';
   if (reason === 'rises' && did.peak_height_m > highest_m)
     return 'It does, but too high for cool fish: a short hop is enough.';

@@ -85,11 +85,11 @@ const massOf = ({ ounces }: Pick<WeightRow, 'ounces'>) => ounces * OUNCE_KG;
  * does. What guides tie on is never too light: there it is the gear that holds it up.
  */
 const CALLS = {
-  light: 'Too light.',
-  gear: 'Not on this gear.',
-  wind: 'Light for this wind.',
-  lifts: 'Guides go heavier.',
-  works: 'That works.'
+  light: 'too light',
+  gear: 'not on this gear',
+  wind: 'light for this wind',
+  lifts: 'guides go heavier',
+  works: 'that works'
 } as const;
 
 function callOf(row: WeightRow, wanted: WeightWanted): keyof typeof CALLS {
@@ -101,8 +101,8 @@ function callOf(row: WeightRow, wanted: WeightWanted): keyof typeof CALLS {
 }
 
 /**
- * What is said of the weight that was picked: does it do, is it down, does it stay down, is it felt beside
- * the lightest, and which do where it does not.
+ * What is said of the weight that was picked, after its name: one verdict, the reason that decided it, and
+ * what to tie on. How long, how quick and how hard is in the table.
  */
 export function weightVerdict(
   row: WeightRow,
@@ -110,64 +110,79 @@ export function weightVerdict(
   wanted: WeightWanted,
   units: Units
 ): string {
-  return [
-    CALLS[callOf(row, wanted)],
-    downWords(row, wanted),
-    dragWords(row, wanted),
-    feltWords(row, rows[0], units),
-    insteadWords(row, rows, wanted, units)
-  ].join(' ');
+  const call = callOf(row, wanted);
+  return `${CALLS[call]}. ${reasonWords(call, row, wanted)} ${
+    call === 'works' ? usualWords(row, wanted, units) : insteadWords(rows, wanted, units)
+  }`;
 }
 
-function dragWords(row: WeightRow, wanted: WeightWanted): string {
-  if (!staysDown(row, wanted)) return 'At that pace it may leave the bottom.';
-  if (guidesSeeItLift(massOf(row), wanted.depth_m))
-    return 'By the model it stays down; guides see it lift here.';
-  return losesFeel(massOf(row), wanted)
-    ? 'It stays down at that pace, but in this wind the belly takes your feel.'
-    : 'It stays down at that pace.';
+function reasonWords(call: keyof typeof CALLS, row: WeightRow, wanted: WeightWanted): string {
+  const isInTime = isDown(row, wanted);
+  const sure = isInTime === isDown(withBand(row, isInTime ? 1 : -1), wanted) ? '' : 'probably ';
+  switch (call) {
+    case 'works':
+      return `It’s ${sure}down in time and stays down.`;
+    case 'wind':
+      return 'The belly in the line takes your feel.';
+    case 'lifts':
+      return 'They see it lift here; by the model it stays down.';
+  }
+  if (!Number.isFinite(row.fall_s)) return 'It isn’t down after a minute.';
+  return isInTime ? 'It may lift at that pace.' : `It ${sure}gets down too late.`;
 }
 
-/** Which would do, and, as common practice beside the model, which guides mostly tie on. */
-function insteadWords(
-  row: WeightRow,
+/** The same weight with all that a skirt leaves open: later by it, or sooner. */
+const withBand = (row: WeightRow, way: 1 | -1): WeightRow => ({
+  ...row,
+  fall_s: row.fall_s + way * row.fall_band_s
+});
+
+const isUsual = (one: WeightRow, wanted: WeightWanted) =>
+  Math.abs(massOf(one) - usualOn_kg(wanted)) < 1e-6;
+
+/** Common practice beside the model: which one guides mostly tie on. */
+function usualWords(row: WeightRow, wanted: WeightWanted, units: Units): string {
+  return isUsual(row, wanted)
+    ? 'Most guides tie it on here.'
+    : `Most guides use ${formatWeight(usualOn_kg(wanted), units)} here.`;
+}
+
+function insteadWords(rows: readonly WeightRow[], wanted: WeightWanted, units: Units): string {
+  const usual = `ost guides use ${formatWeight(usualOn_kg(wanted), units)} here.`;
+  const enough = rows.find((one) => callOf(one, wanted) === 'works');
+  const heaviest = rows[rows.length - 1];
+  if (!enough) {
+    const help = isDown(heaviest, wanted) ? 'drag slower' : 'use a smaller trailer';
+    return `Nothing in the box does it: ${help}. M${usual}`;
+  }
+  const tieOn = `Tie on ${formatWeight(massOf(enough), units)}`;
+  const orMore = enough === heaviest ? '' : ' or more';
+  if (isUsual(enough, wanted)) return `${tieOn}, like most guides${orMore && `,${orMore}`}.`;
+  const onThisGear = isUnderUsual(massOf(enough), wanted) ? '' : ' on this gear';
+  return `${tieOn}${orMore}${onThisGear}; m${usual}`;
+}
+
+/** What the table, all by the model, leaves out: which of the box guides see lift in this water. Empty for none. */
+export function guidesLiftWords(
   rows: readonly WeightRow[],
-  wanted: WeightWanted,
+  { depth_m }: Pick<WeightWanted, 'depth_m'>,
   units: Units
 ): string {
-  const isUsual = (one: WeightRow) => Math.abs(massOf(one) - usualOn_kg(wanted)) < 1e-6;
-  const does = (one: WeightRow) => callOf(one, wanted) === 'works';
-  const usual = `Most guides tie on ${formatWeight(usualOn_kg(wanted), units)} here`;
-  if (does(row)) return isUsual(row) ? `${usual}, too.` : `${usual}.`;
-  const enough = rows.find(does);
-  if (!enough) return `Nothing in the box does: smaller trailer, or slower. ${usual}.`;
-  const isHeaviest = enough === rows.at(-1);
-  if (isUsual(enough)) return `${usual}: that${isHeaviest ? '' : ' or heavier'} would do.`;
-  return `${formatWeight(massOf(enough), units)}${isHeaviest ? '' : ' and up'} would do. ${usual}.`;
-}
-
-function downWords(row: WeightRow, wanted: WeightWanted): string {
-  const { fall_s, fall_band_s } = row;
-  if (!Number.isFinite(fall_s)) return 'It isn’t down after a minute.';
-  const isSure = Math.round(fall_s + fall_band_s) <= wanted.within_s;
-  const isSurelyLate = Math.round(fall_s - fall_band_s) > wanted.within_s;
-  const inTime = isSure ? 'in time' : 'probably in time';
-  const late = isSurelyLate ? 'too late' : 'probably too late';
-  return `Down in about ${countWords(row)}: ${isDown(row, wanted) ? inTime : late}.`;
+  const lifted = rows.map(massOf).filter((mass_kg) => guidesSeeItLift(mass_kg, depth_m));
+  return lifted.map((kg) => `Guides see ${formatWeight(kg, units)} lift here.`).join(' ');
 }
 
 /** Less than this many times as hard no hand tells apart. A design value. */
 const FELT_TIMES = 1.1;
 
-/** A pull in ounces says nothing to a hand; how many times another one does. */
-function feltWords(row: WeightRow, lightest: WeightRow, units: Units): string {
-  const than = formatWeight(massOf(lightest), units);
+/** A pull in ounces says nothing to a hand; how many times the lightest one's does. Empty for the lightest. */
+export function feltWords(row: WeightRow, lightest: WeightRow, units: Units): string {
+  if (row.ounces === lightest.ounces) return '';
   const ratio = row.pull_N / lightest.pull_N;
   const times = Math.round(ratio);
-  if (row.ounces === lightest.ounces) return 'You’d feel it least of the box.';
-  if (ratio < FELT_TIMES) return `You’d feel it pull like ${than}.`;
-  if (times < 2) return `You’d feel it pull a little harder than ${than}.`;
-  return `You’d feel it pull about ${times === 2 ? 'twice' : `${times} times`} as hard as ${than}.`;
+  if (ratio < FELT_TIMES) return `like ${formatWeight(massOf(lightest), units)}`;
+  if (times < 2) return 'a little harder';
+  return times === 2 ? 'twice as hard' : `${times} times as hard`;
 }
 
 /** A fall as a voice counts it: "9 s, 5 to 12". */

@@ -25,6 +25,8 @@ describe.each(waters)('in $feet ft of water, wind $wind_m_s m/s,', (water) => {
   const day = { depth_m: water.feet * FOOT_M, wind: windOf(water.wind_m_s) };
   const usual_oz = usualOn_kg(day) / OUNCE_KG;
 
+  const isLostInWind = (ounces: number) => day.wind === 'strong' && ounces < usual_oz - 1e-6;
+
   /** Every verdict on this weight, whatever the model says of it and of the rest of the box. */
   function verdicts(ounces: number): string[] {
     const all = FALLS_S.flatMap((fall_s) => DRAGS_S.map((drag_s) => ({ fall_s, drag_s })));
@@ -45,35 +47,51 @@ describe.each(waters)('in $feet ft of water, wind $wind_m_s m/s,', (water) => {
   test.each(BOX_OZ)('%s oz is never too light where guides tie it on, or lighter', (ounces) => {
     const said = verdicts(ounces);
     if (ounces >= usual_oz - 1e-6) expect(said.join('\n')).not.toMatch(/too light|light for/i);
-    else expect(said.join('\n')).toMatch(/^Too light\./m);
+    else expect(said.join('\n')).toMatch(/^too light\./m);
   });
 
   test.each(BOX_OZ)('%s oz works only where guides go no heavier for the wind', (ounces) => {
-    const said = verdicts(ounces).filter((one) => one.includes('That works.'));
-    const isLostInWind = day.wind === 'strong' && ounces < usual_oz - 1e-6;
+    const said = verdicts(ounces).filter((one) => one.startsWith('that works.'));
     const isLifted = guidesSeeItLift(ounces * OUNCE_KG, day.depth_m);
-    expect(said.length > 0).toBe(!isLostInWind && !isLifted);
+    expect(said.length > 0).toBe(!isLostInWind(ounces) && !isLifted);
   });
 
   test.each(BOX_OZ)('%s oz is told no weight that guides say loses feel or lifts', (ounces) => {
     for (const said of verdicts(ounces)) {
-      const [, named] = /(\S+ oz)(?: and up)? would do/.exec(said) ?? [];
+      const [, named] = /Tie on (\S+ oz)/.exec(said) ?? [];
       const oz = BOX_OZ.find((one) => named === NAMES[one]);
       if (named) expect(oz).toBeDefined();
       if (day.wind === 'strong' && oz) expect(oz).toBeGreaterThanOrEqual(usual_oz - 1e-6);
       expect(guidesSeeItLift((oz ?? 1) * OUNCE_KG, day.depth_m)).toBe(false);
-      // One name for what guides tie on: "that" could be any weight before it.
-      expect(said).toContain(`Most guides tie on ${NAMES[usual_oz]} here`);
+      // What guides tie on is named, once: of this one, of the one to tie on, or by itself.
+      const itself = /^that works\..* Most guides tie it on here\.$/.test(said)
+        ? NAMES[ounces]
+        : '';
+      const [, usual = itself] =
+        /Tie on (\S+ oz), like most guides/.exec(said) ??
+        /ost guides use (\S+ oz) here/.exec(said) ??
+        [];
+      expect(usual).toBe(NAMES[usual_oz]);
     }
+  });
+
+  test.each(BOX_OZ)('%s oz hears one verdict, one reason and what to tie on', (ounces) => {
+    for (const said of verdicts(ounces)) expect(said).toMatch(VERDICT);
   });
 
   test.each(BOX_OZ)('%s oz is said to stay down as the plan says it', (ounces) => {
     const said = verdicts(ounces).join('\n');
     const isLifted = guidesSeeItLift(ounces * OUNCE_KG, day.depth_m);
-    expect(/stays down; guides see it lift here/.test(said)).toBe(isLifted);
-    expect(/It stays down/.test(said)).toBe(!isLifted);
+    expect(/They see it lift here; by the model it stays down/.test(said)).toBe(
+      isLifted && !isLostInWind(ounces)
+    );
+    expect(/in time and stays down/.test(said)).toBe(!isLifted && !isLostInWind(ounces));
   });
 });
+
+/** Verdict, why, what instead; beside what guides do, at most. */
+const VERDICT =
+  /^(too light|not on this gear|light for this wind|guides go heavier|that works)\. [^.]+\. [^.]+\.( Most guides use [^.]+\.)?$/;
 
 const NAMES: Record<number, string> = {
   0.25: '1/4 oz',
@@ -87,10 +105,10 @@ test('in wind a jig that stays down is light all the same: the belly takes its f
   const water = { feet: 10, wind_m_s: 6, bed: 'clay' } as const;
   const rows = weightChart(chartSetup(water));
   const said = rows.map((row) => plain(weightVerdict(row, rows, wantedAt(water), 'imperial')));
-  expect(said[0]).toMatch(
-    /^Light for this wind\..* It stays down at that pace, but in this wind the belly takes your feel\. .* Most guides tie on 1\/2 oz here: that or heavier would do\.$/
+  expect(said[0]).toBe(
+    'light for this wind. The belly in the line takes your feel. Tie on 1/2 oz, like most guides, or more.'
   );
-  expect(said[2]).toMatch(/^That works\..* Most guides tie on 1\/2 oz here, too\.$/);
+  expect(said[2]).toMatch(/^that works\..* Most guides tie it on here\.$/);
 });
 
 test('asks of no bottom where what lets a jig go is not its weight', () => {
