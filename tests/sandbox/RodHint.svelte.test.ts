@@ -47,14 +47,21 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
 
 /** A finger on a button, for so long by its own clock: a busy machine hears of both ends late. */
 function press(name: string, ms: number): void {
+  hold(name)(ms);
+}
+
+/** A finger on a button. Returns what lets go of it, `ms` later by its own clock. */
+function hold(name: string): (ms: number) => void {
   const button = page.getByRole('button', { name, exact: true }).element() as HTMLElement;
   button.setPointerCapture = () => {};
-  const [down, up] = ['pointerdown', 'pointerup'].map(
-    (type) => new PointerEvent(type, { pointerId: 1, bubbles: true })
-  );
-  Object.defineProperty(up, 'timeStamp', { value: down.timeStamp + ms });
+  const event = (type: string) => new PointerEvent(type, { pointerId: 1, bubbles: true });
+  const down = event('pointerdown');
   button.dispatchEvent(down);
-  button.dispatchEvent(up);
+  return (ms) => {
+    const up = event('pointerup');
+    Object.defineProperty(up, 'timeStamp', { value: down.timeStamp + ms });
+    button.dispatchEvent(up);
+  };
 }
 
 test('a button that was only tapped is told to be held, by its name', async () => {
@@ -72,9 +79,10 @@ test('the tip’s way is told with its seconds where the jig is hidden, if the p
   for (const tellsTip of [false, true]) {
     const shown = await render(PracticeWater, { ...hidden, tellsTip, name: 'A drag' });
     await expect.element(page.getByRole('slider', { name: /^Rod/ })).toBeVisible();
-    press('Sweep', 700);
+    const letGo = hold('Sweep');
     await expect.element(page.getByText(/\d\.\d\ss$/)).toBeVisible();
     await expect.poll(() => words.elements().length).toBe(tellsTip ? 1 : 0);
+    letGo(700);
     shown.unmount();
   }
 });

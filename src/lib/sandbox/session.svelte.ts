@@ -1,31 +1,22 @@
 import { recordScenario, ScenarioError, type Move, type RecordedRun } from '$lib/model';
-import {
-  canBeCalled,
-  FIRST_KEY_SPEED,
-  formatSpeed,
-  type Guess,
-  type GuessQuantity,
-  KEY_SPEEDS_M_S,
-  SET_HOOK_M_S,
-  type Units
-} from '$lib/scoring';
+import { canBeCalled, formatSpeed, type Guess, type GuessQuantity, type Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { trySummaryOf } from './events';
 import { FeltChannel } from './felt-channel.svelte';
 import { filmOf } from './film';
 import { FrameLoop } from './frame-loop';
 import { Hand } from './hand';
-import { LiveTry, type TouchedBy, type Try } from './live-try';
+import { Handling } from './handling.svelte';
+import { LiveTry, type Try } from './live-try';
 import { NextStep } from './next-step.svelte';
-import { buttonPaces } from './button-pace';
 import { blendPoses, newPose, type Pose } from './pose';
 import { LiveReading } from './live-reading.svelte';
-import { movedAngle, REEL_BUTTONS, ROD_BUTTONS, ROD_LIMITS } from './rod-angles';
+import { movedAngle, ROD_LIMITS } from './rod-angles';
 import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
-import { Taps } from './taps';
+import { TipSpeed } from './tip-speed.svelte';
 import { painted } from './painted';
 import { isSameTask, type TryTask } from './try-task';
 
@@ -46,23 +37,11 @@ export class TrySession {
   /** What the setup or the line cannot do, in words; the water before stays. */
   fault = $state<ScenarioError | null>(null);
   spoken = $state('');
-  /** Speeds of the tip by buttons, m/s; which of them they have now, and which is the task’s own. */
-  private tipSpeeds_m_s = $state.raw<readonly number[]>(KEY_SPEEDS_M_S);
-  private keySpeed = $state(FIRST_KEY_SPEED);
-  private ownSpeed = FIRST_KEY_SPEED;
+  readonly tipSpeed = new TipSpeed();
+  readonly handling = new Handling();
   readonly felt = new FeltChannel();
   readonly reading = new LiveReading();
   readonly nextStep = new NextStep();
-  /** By what the rod was moved too little for a try; null where it was not. */
-  touched = $state<TouchedBy | null>(null);
-  /** The button that was pressed last, by name; a key moves as it does. */
-  pressed = $state('');
-  /** Whether a pointer has hold of the rod: letting go of it may be all that ends the try. */
-  isDragged = $state(false);
-  /** Whether a pointer had hold of the rod in this try and let go of it. */
-  isLetGo = $state(false);
-  /** Whether one press moves the rod and the next stops it: who does that needs time between. */
-  isPressed = false;
   isHidden = false;
   /** What is to be called of a try out of sight; null for nothing. */
   asks: GuessQuantity | null = null;
@@ -84,8 +63,6 @@ export class TrySession {
   /** Whether the line of this task has not been laid yet. */
   private isBare = false;
   private input_ms = -Infinity;
-  private movedBy: TouchedBy = 'pull';
-  private readonly taps = new Taps();
   private readonly stepper = new Stepper(TICK_MS);
   private readonly announcer = new Announcer((text) => (this.spoken = text));
   private readonly loop = new FrameLoop((now, elapsed) => this.frame(now, elapsed));
@@ -101,9 +78,7 @@ export class TrySession {
     if (this.task && isSameTask(this.task, task)) return;
     const isFirst = this.task === null || this.isBare;
     this.task = task;
-    const { m_s, first } = buttonPaces(task.steps, task.setup.rod.length_m);
-    this.tipSpeeds_m_s = m_s;
-    this.ownSpeed = this.keySpeed = first;
+    this.tipSpeed.begin(task.steps, task.setup.rod.length_m);
     if (!isFirst) return this.again();
     this.isBare = true;
     this.nextStep.begin(task, task.start[movedAngle(task.plane)]);
@@ -142,10 +117,9 @@ export class TrySession {
     this.reading.begin(hand.angle_deg);
     this.nextStep.begin(task, hand.angle_deg);
     this.phase = 'ready';
-    this.isLetGo = false;
-    this.touched = null;
+    this.handling.begin();
     this.showing = null;
-    this.setKeySpeed(this.keySpeed);
+    hand.keySpeed_deg_s = this.tipSpeed.turn_deg_s;
     this.stepper.pause();
     this.loop.wake();
   }
@@ -154,8 +128,7 @@ export class TrySession {
   pointAt(t_ms: number, angle_deg: number): void {
     this.lay();
     this.live?.hand.pointAt(t_ms, angle_deg);
-    this.movedBy = 'pull';
-    this.taps.forget();
+    this.handling.pull();
     this.feel(t_ms);
   }
 
@@ -164,7 +137,7 @@ export class TrySession {
    * @param isFast whether as a hook is set, whatever the speed of the keys
    */
   turn(t_ms: number, direction: -1 | 0 | 1, isFast = false): void {
-    this.hold('hand', t_ms, direction * (isFast ? SET_HOOK_M_S / this.tipSpeed_m_s : 1));
+    this.hold('hand', t_ms, direction * (isFast ? this.tipSpeed.timesOfSet : 1));
   }
 
   /** Held keys or buttons take line in (1), give it (−1) or let the reel stand (0). */
@@ -180,22 +153,15 @@ export class TrySession {
     this.lay();
     if (what === 'reel') this.live?.reel.turn(t_ms, direction);
     else if (this.live) this.turnHand(this.live.hand, t_ms, direction);
-    this.movedBy = 'press';
-    if (direction !== 0 && this.task) {
-      const names = what === 'hand' ? ROD_BUTTONS[this.task.plane] : REEL_BUTTONS;
-      this.pressed = names[direction > 0 ? 1 : -1];
-    }
-    this.isLetGo = false;
-    this.taps.look(what, t_ms, direction, this.isPressed);
-    // Who taps where a press is to be held is told at once.
-    if (this.phase === 'ready') this.touched = this.taps.isTap ? 'press' : null;
+    const isBegun = this.phase !== 'ready';
+    if (this.task) this.handling.press(what, this.task.plane, t_ms, direction, isBegun);
     this.feel(t_ms);
   }
 
   /** As far, and as gently, as the step that comes now has a button turn the rod. */
   private turnHand(hand: Hand, t_ms: number, direction: number): void {
     const { stop_deg, times } = this.nextStep.pressOf(Math.sign(direction), hand.wanted_deg);
-    hand.turn(t_ms, direction * (this.keySpeed === this.ownSpeed ? times : 1), stop_deg);
+    hand.turn(t_ms, direction * (this.tipSpeed.isOwn ? times : 1), stop_deg);
   }
 
   /** A phone in the hand has turned the rod this far from its start, degrees. */
@@ -212,23 +178,12 @@ export class TrySession {
     return this.live?.hand.wanted_deg ?? 0;
   }
 
-  /** How fast buttons and keys move the tip, m/s. */
-  get tipSpeed_m_s(): number {
-    return this.tipSpeeds_m_s[this.keySpeed];
-  }
-
-  private setKeySpeed(index: number): void {
-    this.keySpeed = Math.min(Math.max(index, 0), this.tipSpeeds_m_s.length - 1);
-    const length_m = this.task?.setup.rod.length_m ?? 1;
-    const speed = ((this.tipSpeed_m_s / length_m) * 180) / Math.PI;
-    if (this.live) this.live.hand.keySpeed_deg_s = speed;
-  }
-
   /** @param isShown whether its buttons show it, and say it; where they are put away it is told */
   changeKeySpeed(by: -1 | 1, isShown: boolean): void {
-    this.setKeySpeed(this.keySpeed + by);
+    this.tipSpeed.change(by);
+    if (this.live) this.live.hand.keySpeed_deg_s = this.tipSpeed.turn_deg_s;
     if (isShown) return;
-    this.announcer.tell(formatSpeed(this.tipSpeed_m_s, this.units));
+    this.announcer.tell(formatSpeed(this.tipSpeed.m_s, this.units));
     this.loop.wake();
   }
 
@@ -324,11 +279,9 @@ export class TrySession {
   }
 
   private follow(live: LiveTry, now_ms: number): boolean {
-    live.isPressed = this.isPressed;
+    live.isPressed = this.handling.isPressed;
     const share = this.stepper.advance(now_ms - BEHIND_MS, (t_ms) => live.tick(t_ms));
-    if (live.stage !== 'waiting' && this.phase !== 'moving') {
-      this.phase = 'moving';
-    }
+    if (live.stage !== 'waiting') this.phase = 'moving';
     blendPoses(live.before, live.now, share, this.blended);
     const { trace } = live;
     this.scene.draw({
@@ -347,7 +300,7 @@ export class TrySession {
       if (!live.isTouch) this.finish();
       else {
         this.again();
-        this.touched = this.movedBy;
+        this.handling.tellTouch();
         return true;
       }
     }
@@ -359,8 +312,7 @@ export class TrySession {
 
   private lookAhead(live: LiveTry, now_ms: number): void {
     this.nextStep.look(live, now_ms, this.isHidden);
-    const isOver = this.taps.isTap || this.isLeftAlone(live, now_ms);
-    this.touched = this.taps.isAtReel || (live.isTouch && isOver) ? this.movedBy : null;
+    this.handling.look(live.isTouch, this.isLeftAlone(live, now_ms));
   }
 
   private isLeftAlone(live: LiveTry, now_ms: number): boolean {
