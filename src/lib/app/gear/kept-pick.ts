@@ -1,9 +1,23 @@
 import * as v from 'valibot';
 import { BOX_OZ } from '$lib/course/box';
+import type { WeightRow } from '$lib/course/weight-chart';
 import type { Shelf } from '$lib/shell';
 import { CHART_BEDS, CHART_DEPTHS, CHART_WINDS } from './weight-water';
 
 const KEY = 'feltfoot-weight-pick';
+
+/** Text has no number for what never ends: there it is null. */
+const seconds = v.pipe(
+  v.nullable(v.number()),
+  v.transform((s) => s ?? Infinity)
+);
+const row: v.GenericSchema<unknown, WeightRow> = v.object({
+  ounces: v.number(),
+  fall_s: seconds,
+  fall_band_s: seconds,
+  drag_s: v.nullable(v.number()),
+  pull_N: v.number()
+});
 
 /** A weight that was tied on: for which water, and on whose gear. */
 const pick = v.object({
@@ -13,7 +27,9 @@ const pick = v.object({
     bed: v.picklist(CHART_BEDS)
   }),
   outfit: v.optional(v.string()),
-  ounces: v.picklist(BOX_OZ)
+  ounces: v.picklist(BOX_OZ),
+  /** What came of each weight of the box: nothing is worked out again while one reads. */
+  rows: v.pipe(v.array(row), v.length(BOX_OZ.length))
 });
 export type WeightPick = v.InferOutput<typeof pick>;
 

@@ -1,3 +1,6 @@
+import type { Shelf } from '$lib/shell';
+import * as v from 'valibot';
+
 /** Where on the window a station counts as the one that is being read: a third of the way down. */
 const READING_LINE = '-33% 0px -66% 0px';
 
@@ -39,29 +42,47 @@ export function holdLinked(lesson: HTMLElement): () => void {
 }
 
 /** Where in a lesson its page stood as it was left: a station, and how far down the window its top, px. */
-interface Place {
-  station: string;
-  top_px: number;
-}
-const left = new Map<string, Place>();
+const place = v.object({ station: v.string(), top_px: v.number() });
+const places = v.record(v.string(), place);
+const KEY = 'feltfoot-reading-places';
 
-/** Called as a lesson is left. */
-export function keepReadingPlace(lesson: string, stations: Iterable<Element>): void {
+/** As long as this tab is: a reload finds them, too. */
+function leftPlaces(shelf: Pick<Shelf, 'getItem'>): v.InferOutput<typeof places> {
+  try {
+    return v.parse(places, JSON.parse(shelf.getItem(KEY) ?? ''));
+  } catch {
+    return {};
+  }
+}
+
+/** Called as a lesson is left, or its page is about to be loaded again. */
+export function keepReadingPlace(shelf: Shelf, lesson: string, stations: Iterable<Element>): void {
   const tops = [...stations].map((one) => ({
     station: one.id,
     top_px: one.getBoundingClientRect().top
   }));
   const read = tops.findLast(({ top_px }) => top_px <= innerHeight / 3);
-  if (read) left.set(lesson, read);
+  if (!read) return;
+  try {
+    shelf.setItem(KEY, JSON.stringify({ ...leftPlaces(shelf), [lesson]: read }));
+  } catch {
+    // A shelf that is full or forbidden keeps nothing: the step's heading is where one comes back to.
+  }
 }
 
 /** The very place at which this lesson was left. @returns whether it is known */
-export function goBackTo(lesson: string): boolean {
-  const place = left.get(lesson);
-  const station = place && document.getElementById(place.station);
+export function goBackTo(shelf: Pick<Shelf, 'getItem'>, lesson: string): boolean {
+  const left = leftPlaces(shelf)[lesson];
+  const station = left && document.getElementById(left.station);
   if (!station) return false;
-  holdUntilSettled(station, () => scrollBy(0, station.getBoundingClientRect().top - place.top_px));
+  holdUntilSettled(station, () => scrollBy(0, station.getBoundingClientRect().top - left.top_px));
   return true;
+}
+
+/** Whether this page is there because it was loaded again. */
+export function isReloaded(): boolean {
+  const [load] = performance.getEntriesByType('navigation');
+  return load instanceof PerformanceNavigationTiming && load.type === 'reload';
 }
 
 /** Until the page above has its height, or a hand moves the page. */
