@@ -2,7 +2,10 @@ import { expect, test } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
 import '../../src/app.css';
+import { findChallenge, loadLessons } from '../../src/lib/course';
+import { parseSetup } from '../../src/lib/model';
 import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
+import { taskStepsOf } from '../../src/lib/sandbox/task-steps';
 import { smallWater } from './waters';
 
 const base = {
@@ -85,6 +88,35 @@ test('the tip’s way is told with its seconds where the jig is hidden, if the p
     letGo(700);
     shown.unmount();
   }
+});
+
+test('before a hidden try, too, it is told how the rod is taken, until it moves; not where the page says so', async () => {
+  const hidden = { ...base, plane: 'sweep', layout: 'screen', visibility: 'unseen' } as const;
+  const told = page.getByText('Drag the rod to the right, or hold Sweep.');
+  const above = await render(PracticeWater, { ...hidden, tellsTip: true, name: 'Told above' });
+  await expect.element(page.getByText('1 ft of tip')).toBeVisible();
+  expect(told.elements()).toHaveLength(0);
+  above.unmount();
+  await render(PracticeWater, { ...hidden, name: 'A hidden drag' });
+  await expect.element(told).toBeVisible();
+  press('Sweep', 300);
+  await expect.element(told).not.toBeInTheDocument();
+});
+
+test('who counts a fall out of sight is told beside the rod what to do, where no button is lit', async () => {
+  const task = findChallenge('count-a-lighter-one', loadLessons());
+  if (!task) throw new Error('there is no such task');
+  const { plane, start, hold_s, longest_pause_s } = task;
+  const fall = { setup: parseSetup(task.setup), steps: taskStepsOf(task), plane, start, hold_s };
+  await render(PracticeWater, {
+    ...{ ...fall, longest_pause_s, units: 'imperial', layout: 'screen' },
+    ...{ visibility: 'unseen', name: 'A count' }
+  });
+  const told = page.getByText('Think it’s down? Lower.');
+  await expect.element(page.getByText('Jig hidden.')).toBeVisible();
+  await page.getByRole('button', { name: 'Start' }).click();
+  await expect.element(told).toBeVisible();
+  expect(document.querySelectorAll('.bar .main')).toHaveLength(0);
 });
 
 test('the scale of a lift goes once the rod moves: it would lie over the boat', async () => {

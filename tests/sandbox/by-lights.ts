@@ -31,6 +31,9 @@ export interface Lit {
 /** Once a jig is down that nothing took, the rod is lowered after so long, for so long, and the try ended; s. */
 const BLANK_S = { from: 1, to: 2, done: 2.5 };
 
+/** Who counts a fall out of sight lowers the rod so long after it is over, s. A design value. */
+const COUNTED_LATE_S = 1;
+
 /** One who presses what is lit and lets go so long after the light has moved on. */
 class Follower {
   held: Light = null;
@@ -125,22 +128,30 @@ export function byLights(
     while (ticked_ms + TICK_MS <= now_ms - BEHIND_MS) live.tick((ticked_ms += TICK_MS));
     if (live.stage === 'still') break;
     if (live.stage === 'moving') next.look(live, now_ms, counted_s !== null);
-    follower.look(now_ms, litOrFelt(next, live, challenge));
+    follower.look(now_ms, litOrFelt(next, live, challenge, counted_s !== null));
   }
   const made = live.finish(hold_s);
   const { move, result } = made.run;
   return { made, grade: gradeRun(challenge, { move, result }), pressed: follower.pressed };
 }
 
-/** What no light tells, a fish does, or that none came. */
-function litOrFelt({ now, coming }: NextStep, live: LiveTry, challenge: Challenge): Light {
+/** What no light tells, a fish does, or that none came, or one's own count of a fall out of sight. */
+function litOrFelt(
+  { now, coming }: NextStep,
+  live: LiveTry,
+  challenge: Challenge,
+  isHidden: boolean
+): Light {
   if (now !== null || coming === null) return now;
   const { t_s } = live.now;
   const [bite] = challenge.setup.bites ?? [];
   if (bite) return 1000 * (t_s - bite.t_s) >= FELT_MS ? coming : null;
   const down = live.events.find(({ kind }) => kind === 'bottom');
-  if (!challenge.if_bitten || !challenge.if_blank || !down) return null;
+  if (!down) return null;
   const since_s = t_s - down.t_s;
+  if (isHidden && challenge.setup.start.spool === 'free' && !challenge.if_bitten)
+    return since_s >= COUNTED_LATE_S ? coming : null;
+  if (!challenge.if_bitten || !challenge.if_blank) return null;
   if (since_s >= BLANK_S.done) return 'done';
   return since_s >= BLANK_S.from && since_s < BLANK_S.to ? 'down' : null;
 }

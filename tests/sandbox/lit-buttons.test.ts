@@ -60,6 +60,23 @@ describe('out of sight so does who holds the last drag for its own time', () => 
   });
 });
 
+/** Each fall out of sight alone, of lessons and drills. */
+const counted = all.filter(
+  ({ challenge: { visibility, goals } }) =>
+    visibility !== 'seen' && goals.every(({ kind }) => kind === 'bottom_first')
+);
+
+describe('out of sight no light tells that the jig is down: who counts, and then lowers the rod as told, passes', () => {
+  test('in lessons and in drills', () => expect(counted.length).toBeGreaterThan(8));
+
+  test.each(counted)('$id', ({ challenge }) => {
+    expect(challenge.ask).toMatch(/ount.*ower the rod when you think it’s (down|there)\./);
+    const made = marksOf(challenge, 0);
+    expect(made.filter(({ passed }) => !passed)).toEqual([]);
+    for (const { pressed } of made) expect(pressed).toEqual([expect.stringMatching(/^down /)]);
+  });
+});
+
 const named = ofDrills.flatMap((challenge) => {
   const [, s] = /in about (\d+) second/.exec(challenge.ask) ?? [];
   return s ? [{ ask: challenge.ask, challenge, held_s: Number(s) }] : [];

@@ -45,7 +45,7 @@ function countOf({ mass_kg, weight, depth_m, depth }: Count): Condition {
       inTurn(held(HIGH_DEG), pause(wait_s), lift(HIGH_DEG, LOW_DEG, 1));
     return {
       title: 'A count',
-      ask: `${depth} of water, ${weight}, free spool. Lower the rod once it’s down.`,
+      ask: `${depth} of water, ${weight}, free spool. Count, and lower the rod when you think it’s down.`,
       setup,
       plane: 'lift',
       start: upright(HIGH_DEG),

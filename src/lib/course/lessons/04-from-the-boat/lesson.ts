@@ -57,7 +57,7 @@ export default {
     'In the boat, engage the reel before you lower the rod.',
     'Count seconds from the splash until the line stops running out.',
     'Then lower the rod.',
-    'Lower the rod once it’s down.',
+    'Count, and lower the rod when you think it’s down.',
     'You cast {45 ft|14 m} into {10 ft|3 m} and engage the reel at once: it gives no line.',
     'Free spool: the reel gives line.',
     'Watch where the line meets the water.'

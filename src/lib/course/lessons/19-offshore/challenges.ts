@@ -7,7 +7,7 @@ export default [
   {
     id: 'offshore-count',
     title: 'Count it deep',
-    ask: 'Free spool, {35 ft|10.5 m}, {1 oz|28 g}, unseen. Lower the rod once it’s down.',
+    ask: 'Free spool, {35 ft|10.5 m}, {1 oz|28 g}, unseen. Count, and lower the rod when you think it’s down.',
     setup: waterWith({ depth_m: 10.7, mass_kg: JIGS.ounce, start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),

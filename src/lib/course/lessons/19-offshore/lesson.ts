@@ -69,7 +69,7 @@ export default {
   sets_up: [
     'Now it’s {35 ft|10.5 m}.',
     'Ten slow drags up or down the edge.',
-    'Lower the rod once it’s down.'
+    'Count, and lower the rod when you think it’s down.'
   ],
   proofs: [
     { id: 'fall-shallow', run: fallAt(SHALLOW_M, JIGS.ounce) },
