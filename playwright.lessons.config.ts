@@ -1,4 +1,5 @@
 import config from './playwright.config';
+import { SHARP } from './tests/e2e/screens';
 
 /**
  * For `npm run test:lessons`: every lesson walked from end to end, each try, there and
@@ -19,7 +20,7 @@ export default {
     'own-rod.spec.ts'
   ],
   projects: [
-    { ...phone, grepInvert: /@any-width/ },
+    { ...phone, use: { ...phone.use, ...SHARP }, grepInvert: /@any-width/ },
     { ...desktop, grepInvert: /@narrow/ }
   ]
 };

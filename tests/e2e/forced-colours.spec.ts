@@ -6,6 +6,7 @@ import { turnByKey } from './hand';
 import { goToQuestion, openClinic, options, phoneIn } from './in-clinic';
 import { doByEar } from './listener';
 import { visit } from './page';
+import { SHARP } from './screens';
 import { changeBy, contrastWithin } from './seen-pixels';
 import { UNSEEN_PLANS } from './unseen-plans';
 
@@ -16,7 +17,7 @@ const INSIDE = { x: 0.25, y: 0.25, width: 0.5, height: 0.5 };
 /** Of a line of words, where its letters hang down. */
 const FOOT = { x: 0, y: 0.8, width: 1, height: 0.2 };
 
-test.use({ contextOptions: { forcedColors: 'active', reducedMotion: 'reduce' } });
+test.use({ ...SHARP, contextOptions: { forcedColors: 'active', reducedMotion: 'reduce' } });
 
 /** Every pixel of the lower sheet is painted: nothing of it is left to the colours that are forced. */
 const isPainted = (figure: Locator) =>

@@ -4,7 +4,7 @@ import { turnByButton } from './hand';
 import { coveredByHint } from './on-screen';
 import { faultsByDayAndNight, spillOf, visit } from './page';
 import { keepSaid } from './said-over-time';
-import { LANDSCAPE, SCREENS } from './screens';
+import { LANDSCAPE, SCREENS, SHARP } from './screens';
 
 const ADDRESS = '/lessons/one-foot';
 /** Twice what one foot asks for: a hand that a busy machine stops late goes farther, and fails all the more. */
@@ -66,30 +66,34 @@ test(
   }
 );
 
-test(
-  'how the rod is taken is written clear of rod, line, dial and angler, from the side and from above',
-  { tag: '@narrow' },
-  async ({ page }) => {
-    await visit(page, '/lessons/slack');
-    await beginLesson(page);
-    await page.locator('#predict').getByRole('textbox').fill('12');
-    await page.getByRole('button', { name: 'Lock it in' }).click();
-    for (const [id, way] of [
-      ['through-the-slack', 'Drag the rod to the right'],
-      ['shake-in-place', 'Drag up, then down']
-    ]) {
-      const step = page.locator(`#${id}`);
-      await step.getByRole('button', { name: 'Take the rod' }).click();
-      await expect(step.locator('.caption')).toContainText(way);
-      for (const size of [...SCREENS, LANDSCAPE]) {
-        await page.setViewportSize(size);
-        const named = `${id} on ${size.width}×${size.height}`;
-        await expect.poll(() => step.evaluate(coveredByHint), named).toEqual([]);
+test.describe('by its pixels', () => {
+  test.use(SHARP);
+
+  test(
+    'how the rod is taken is written clear of rod, line, dial and angler, from the side and from above',
+    { tag: '@narrow' },
+    async ({ page }) => {
+      await visit(page, '/lessons/slack');
+      await beginLesson(page);
+      await page.locator('#predict').getByRole('textbox').fill('12');
+      await page.getByRole('button', { name: 'Lock it in' }).click();
+      for (const [id, way] of [
+        ['through-the-slack', 'Drag the rod to the right'],
+        ['shake-in-place', 'Drag up, then down']
+      ]) {
+        const step = page.locator(`#${id}`);
+        await step.getByRole('button', { name: 'Take the rod' }).click();
+        await expect(step.locator('.caption')).toContainText(way);
+        for (const size of [...SCREENS, LANDSCAPE]) {
+          await page.setViewportSize(size);
+          const named = `${id} on ${size.width}×${size.height}`;
+          await expect.poll(() => step.evaluate(coveredByHint), named).toEqual([]);
+        }
+        await step.getByRole('button', { name: 'Close', exact: true }).click();
       }
-      await step.getByRole('button', { name: 'Close', exact: true }).click();
     }
-  }
-);
+  );
+});
 
 test(
   'a lesson that was opened goes on without a connection, before the app is kept',

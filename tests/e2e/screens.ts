@@ -9,3 +9,6 @@ export const SCREENS = [
 
 /** A phone on its side. */
 export const LANDSCAPE = { width: 780, height: 390 };
+
+/** A phone’s own pixels, of which there are four where a walk that looks at words and places has one. */
+export const SHARP = { deviceScaleFactor: 2 };

@@ -3,8 +3,9 @@ import type { Locator, Page } from '@playwright/test';
 /** Relative luminances of a picture’s pixels, row by row (WCAG 2.2). */
 async function luminances(page: Page, png: Buffer): Promise<number[]> {
   return page.evaluate(
-    async (bytes) => {
-      const picture = await createImageBitmap(new Blob([Uint8Array.from(bytes)]));
+    async (text) => {
+      const bytes = Uint8Array.from(atob(text), (one) => one.charCodeAt(0));
+      const picture = await createImageBitmap(new Blob([bytes]));
       const canvas = new OffscreenCanvas(picture.width, picture.height);
       const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
       context.drawImage(picture, 0, 0);
@@ -16,7 +17,8 @@ async function luminances(page: Page, png: Buffer): Promise<number[]> {
         return 0.2126 * r + 0.7152 * g + 0.0722 * b;
       });
     },
-    [...png]
+    // As one text: of a list, each byte would be wrapped up by itself.
+    png.toString('base64')
   );
 }
 
