@@ -1,29 +1,38 @@
 import type { Locator, Page } from '@playwright/test';
 
-/** Relative luminances of a picture’s pixels, row by row (WCAG 2.2). */
-async function luminances(page: Page, png: Buffer): Promise<number[]> {
+/**
+ * The most that pixels of pictures differ by (WCAG 2.2), in one picture any two of them, in two the same one.
+ * Counted in the page: a million figures are dear to bring here.
+ */
+async function mostContrast(page: Page, ...pictures: Buffer[]): Promise<number> {
   return page.evaluate(
-    async (text) => {
-      const bytes = Uint8Array.from(atob(text), (one) => one.charCodeAt(0));
-      const picture = await createImageBitmap(new Blob([bytes]));
-      const canvas = new OffscreenCanvas(picture.width, picture.height);
-      const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
-      context.drawImage(picture, 0, 0);
-      const { data } = context.getImageData(0, 0, picture.width, picture.height);
-      const linear = (value: number) =>
-        value <= 0.04045 * 255 ? value / 255 / 12.92 : ((value / 255 + 0.055) / 1.055) ** 2.4;
-      return Array.from({ length: data.length / 4 }, (_, i) => {
-        const [r, g, b] = [data[4 * i], data[4 * i + 1], data[4 * i + 2]].map(linear);
-        return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-      });
+    async (texts) => {
+      const luminancesOf = async (text: string) => {
+        const bytes = Uint8Array.from(atob(text), (one) => one.charCodeAt(0));
+        const picture = await createImageBitmap(new Blob([bytes]));
+        const canvas = new OffscreenCanvas(picture.width, picture.height);
+        const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
+        context.drawImage(picture, 0, 0);
+        const { data } = context.getImageData(0, 0, picture.width, picture.height);
+        const linear = (value: number) =>
+          value <= 0.04045 * 255 ? value / 255 / 12.92 : ((value / 255 + 0.055) / 1.055) ** 2.4;
+        return Array.from({ length: data.length / 4 }, (_, i) => {
+          const [r, g, b] = [data[4 * i], data[4 * i + 1], data[4 * i + 2]].map(linear);
+          return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+        });
+      };
+      const contrast = (one: number, other: number) =>
+        (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+      const [one, other] = await Promise.all(texts.map(luminancesOf));
+      const most = (all: number[]) => all.reduce((far, next) => Math.max(far, next), 0);
+      const least = (all: number[]) => all.reduce((far, next) => Math.min(far, next), 1);
+      if (!other) return contrast(most(one), least(one));
+      if (one.length !== other.length) throw new Error('it has another size');
+      return one.reduce((far, next, i) => Math.max(far, contrast(next, other[i])), 1);
     },
-    // As one text: of a list, each byte would be wrapped up by itself.
-    png.toString('base64')
+    pictures.map((png) => png.toString('base64'))
   );
 }
-
-const contrast = (one: number, other: number) =>
-  (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
 
 /** A part of a place, as shares of its width and height. */
 interface Part {
@@ -50,11 +59,7 @@ async function shotOf(place: Locator, part: Part): Promise<Buffer> {
 
 /** The most that any two of its pixels differ by: a sign that has its ground’s colour has 1. */
 export async function contrastWithin(place: Locator, part = WHOLE): Promise<number> {
-  const seen = await luminances(place.page(), await shotOf(place, part));
-  return contrast(
-    seen.reduce((most, one) => Math.max(most, one), 0),
-    seen.reduce((least, one) => Math.min(least, one), 1)
-  );
+  return mostContrast(place.page(), await shotOf(place, part));
 }
 
 /** A place with what stands around it, as far as a ring does, CSS px. */
@@ -68,9 +73,7 @@ async function around(place: Locator): Promise<Buffer> {
 
 /** The most that any pixel of it or around it changes by what is done. */
 export async function changeBy(place: Locator, act: () => Promise<unknown>): Promise<number> {
-  const before = await luminances(place.page(), await around(place));
+  const before = await around(place);
   await act();
-  const after = await luminances(place.page(), await around(place));
-  if (before.length !== after.length) throw new Error('it has another size');
-  return before.reduce((most, one, i) => Math.max(most, contrast(one, after[i])), 1);
+  return mostContrast(place.page(), before, await around(place));
 }
