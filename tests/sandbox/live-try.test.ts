@@ -191,6 +191,12 @@ describe('a try', () => {
     );
   });
 
+  test('about a fish says how long to hold still where none bites', () => {
+    expect(waitText(15, false, false, false, true, true)).toBe(
+      tied('No bite? Holding still for 15~s ends the try.')
+    );
+  });
+
   test.each([
     [0, null],
     [1.2, null],

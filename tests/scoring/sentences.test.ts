@@ -51,7 +51,7 @@ describe('the first sentence answers what was asked', () => {
     [strike, { events: [bite] }, 'It bit, and you never set.'],
     [strike, { events: [bite], sweep_s: 2 }, 'You set 1.3~s after the bite.'],
     [strike, {}, 'Nothing bit, and you left it alone.'],
-    [strike, { sweep_s: 2 }, 'You set, and nothing had bitten.'],
+    [strike, { sweep_s: 2 }, 'You set, and this cast had no fish.'],
     [free, {}, 'The jig never hung.'],
     [free, { events: [snag] }, 'The jig still hangs.'],
     [free, { events: [snag, freed] }, 'The jig hung, and you freed it.']

@@ -17,6 +17,7 @@ import { claimFaults } from './claims';
 import { byHand } from './hand';
 import { followAdvice } from './follow-advice';
 import { LAZY, lazyRun, type LazyName } from './lazy';
+import { LAZY_WAITS, lazyWait, type LazyWaitName } from './lazy-waits';
 import { LAZY_CALLS, lazyCall, type LazyCallName } from './lazy-calls';
 import type { Lesson, PredictSection } from './lesson';
 import { minutesOf } from './lesson-minutes';
@@ -39,8 +40,8 @@ export interface ContentReport {
   beginnerMarks: number;
   /** Lowest marks among rough hands. */
   roughHandMarks: number;
-  /** Marks of runs without the skill, and of wrong calls of a right one (lazy.ts, lazy-calls.ts): none may pass. */
-  lazy: Record<LazyName, number> & Partial<Record<LazyCallName, number>>;
+  /** Marks of runs without the skill, of waits cut short, and of wrong calls of a right run (lazy.ts, lazy-waits.ts, lazy-calls.ts): none may pass. */
+  lazy: Record<LazyName, number> & Partial<Record<LazyWaitName | LazyCallName, number>>;
   /** Marks after five typical misses and the advice given to each, see follow-advice.ts: all must pass. */
   advised: number[];
   /** The move that the trainer would advise, or null where it knows none. */
@@ -111,7 +112,11 @@ export function checkChallenge(
   const beginnerMarks = beginner.grade.marks;
   const rough = byHands(challenge, hands, seededRandom(1));
   const roughHandMarks = Math.min(...rough.map(({ grade }) => grade.marks));
-  const lazy = { ...lazyMarks(tries), ...lazyCallMarks(challenge) };
+  const lazy = {
+    ...lazyMarks(tries),
+    ...(challenge.bite_between_s ? lazyWaitMarks(tries) : {}),
+    ...lazyCallMarks(challenge)
+  };
   const made = [...rough, beginner];
   faults.push(
     ...[...made.flatMap((one) => resultFaults(challenge, one)), ...missFaults(challenge, made)].map(
@@ -161,6 +166,16 @@ function lazyMarks(tries: readonly Challenge[]): Record<LazyName, number> {
       Math.max(...tries.map((challenge) => marksOf(challenge, lazyRun(name, tries[0]))))
     ])
   ) as Record<LazyName, number>;
+}
+
+/** The most that the reference gets in any of these tries which ends while something could still bite. */
+function lazyWaitMarks(tries: readonly Challenge[]): Record<LazyWaitName, number> {
+  return Object.fromEntries(
+    LAZY_WAITS.map((name) => [
+      name,
+      Math.max(...tries.map((challenge) => marksOf(challenge, lazyWait(name, challenge))))
+    ])
+  ) as Record<LazyWaitName, number>;
 }
 
 /** Marks of the reference called wrong, where a call is asked for: it was out of sight. */

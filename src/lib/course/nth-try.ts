@@ -52,7 +52,8 @@ function bitten(challenge: Challenge, random: Random): Challenge {
   const isBlank = random() < BLANK_PART && !needsBite;
   const [first_s, last_s] = between_s;
   const t_s = Math.round(100 * (first_s + random() * (last_s - first_s))) / 100;
-  const later_s = t_s - (setup.bites?.[0].t_s ?? t_s);
+  // Where nothing bites it waits until nothing could.
+  const later_s = (isBlank ? last_s : t_s) - (setup.bites?.[0].t_s ?? t_s);
   const bites = isBlank ? [] : setup.bites?.map((bite) => ({ ...bite, t_s }));
   return {
     ...challenge,

@@ -23,13 +23,15 @@ export interface Try {
  * @param isPressed whether one press moves the rod and the next stops it
  * @param isReeled whether its clock stands until the reel has done its part
  * @param isBegun whether its start is over, and its button gone
+ * @param isOfFish whether it waits for a fish, which may never come
  */
 export function waitText(
   longest_pause_s: number,
   isFall = false,
   isPressed = false,
   isReeled = false,
-  isBegun = false
+  isBegun = false,
+  isOfFish = false
 ): string | null {
   const waits_s = isPressed ? Math.max(longest_pause_s, PRESSED_S) : longest_pause_s;
   if (waits_s <= STILL_S) return null;
@@ -38,7 +40,8 @@ export function waitText(
     return `${start}Once it’s down, lower the rod and hold still: that ends the try.`;
   }
   const still = formatTime(waits_s);
-  // On a narrow phone it has one line.
+  // On a narrow phone they have one line.
+  if (isOfFish) return `No bite? Holding still for ${still} ends the try.`;
   if (isReeled) return `“Done” ends it. So does ${still} still after you reel.`;
   return `“Done” ends the try. So does holding still for ${still}.`;
 }

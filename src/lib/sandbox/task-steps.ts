@@ -133,8 +133,12 @@ const durationOf = (part: SequenceStep): number =>
 
 /** Whether the reel comes from this step on, and not for a fish alone, which may never bite. */
 export function isReelAsked(steps: readonly TaskStep[], from = 0): boolean {
-  const fish = steps.findIndex(({ rest_s, isOnceDown }) => rest_s === Infinity && !isOnceDown);
+  const fish = steps.findIndex(isForFish);
   return steps.slice(from, fish < 0 ? undefined : fish).some(isOfReel);
 }
+
+/** Whether it waits for what the learner alone can tell: a fish, or that none comes. */
+export const isForFish = ({ rest_s, isOnceDown }: TaskStep): boolean =>
+  rest_s === Infinity && !isOnceDown;
 
 export const isOfReel = ({ does }: TaskStep): boolean => does === 'in' || does === 'out';

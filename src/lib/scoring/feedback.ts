@@ -70,7 +70,7 @@ function aboutGoal({ result, grade }: GradedRun, units: Units) {
   const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
   if (travel && !grade.goals.some(({ goal }) => goal.kind === 'strike')) return null;
   for (const one of grade.goals) {
-    const did = didOf(one.goal, one.value, units, result);
+    const did = didOf(one, units, result);
     if (did === null) continue;
     const rod = travel && `${rodSentence(travel, units)}.${reelSentence(travel, result, units)}`;
     return { did: rod ? `${did} ${rod}` : did, goal: one };
@@ -211,7 +211,7 @@ function joined(first: string, miss: string): string {
 function alsoAsked(result: Result, { goals }: Grade, units: Units, about?: GoalGrade) {
   if (goals.some(({ goal, met }) => goal.kind === 'contact' && met < 1)) return null;
   for (const goal of goals) {
-    const did = goal === about ? null : didOf(goal.goal, goal.value, units, result);
+    const did = goal === about ? null : didOf(goal, units, result);
     if (did !== null && isMain(goal.goal) && goal.goal.kind !== 'strike') return { did, goal };
   }
   return null;

@@ -12,7 +12,7 @@ import { runToGrade } from './run-to-grade';
 
 /** Marks for what the bait did, and for what was called of it. The formula is in docs/scoring.md. */
 export function gradeRun(challenge: Challenge, { move, result, call: guess }: MadeRun): Grade {
-  const run = runToGrade(challenge.setup, move, result);
+  const run = runToGrade(challenge.setup, move, result, challenge.bite_between_s?.[1]);
   const isMade = !isUntouched(challenge, result);
   const met = challenge.goals.map((goal) => (isMade || !isMain(goal) ? shareOf(goal, run) : 0));
   const done = doneOf(challenge, met);

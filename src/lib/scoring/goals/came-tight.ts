@@ -12,16 +12,17 @@ export const cameTight = goalKind({
   schema: v.strictObject({ kind: v.literal('came_tight'), least_N: numberIn(0.001, 10), weight }),
   role: 'main',
   isOfOneTurn: false,
-  measure: (_, { result }) => pullBeforeSweep(result) ?? 0,
-  share: ({ least_N }, value) => fading(least_N - value, least_N),
+  measure: (_, { result }) => pullBeforeSweep(result) ?? NaN,
+  share: ({ least_N }, value) => (Number.isNaN(value) ? 0 : fading(least_N - value, least_N)),
   // No hand counts ounces: it is felt, or it is not.
   words: ({ least_N }, value) => ({
     name: 'Line before the sweep',
     asked: 'tight',
-    reached: value < least_N ? 'slack' : 'tight'
+    reached: Number.isNaN(value) ? 'never swept' : value < least_N ? 'slack' : 'tight'
   }),
-  miss: () => 'there was slack in the line when you swept',
-  did: ({ least_N }, value) => (value < least_N ? null : 'You came tight before you swept.'),
-  advice: () => 'Reel down until you feel the jig, then sweep',
+  miss: (_, value) => (Number.isNaN(value) ? '' : 'there was slack in the line when you swept'),
+  did: ({ least_N }, value) => (value >= least_N ? 'You came tight before you swept.' : null),
+  advice: (_, value) =>
+    Number.isNaN(value) ? null : 'Reel down until you feel the jig, then sweep',
   step: () => 'reel'
 });

@@ -89,7 +89,13 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
    */
   miss?(goal: Unweighted<S>, value: number, units: Units, result: Result, met: number): string;
   /** A sentence about this goal: what happened, in what was asked; null where `miss` says it. */
-  did?(goal: Unweighted<S>, value: number, units: Units, result: Result): string | null;
+  did?(
+    goal: Unweighted<S>,
+    value: number,
+    units: Units,
+    result: Result,
+    met: number
+  ): string | null;
   /** What a picture of the bait can show of it; not given where there is nothing to be seen. */
   drawn?(goal: Unweighted<S>): DrawnGoal;
   /** Not given where tries at it are told apart by their marks alone. */

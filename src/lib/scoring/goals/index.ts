@@ -130,8 +130,8 @@ export function missOf({ goal, value, met }: MetGoal, units: Units, result: Resu
 }
 
 /** What happened, in what the goal asks; null where it has no such sentence. */
-export function didOf(goal: Goal, value: number, units: Units, result: Result): string | null {
-  return kindOf(goal).did?.(goal, value, units, result) ?? null;
+export function didOf({ goal, value, met }: MetGoal, units: Units, result: Result): string | null {
+  return kindOf(goal).did?.(goal, value, units, result, met) ?? null;
 }
 
 /** The one thing to change for who missed it, or null where it is read from the hand (fault.ts). */

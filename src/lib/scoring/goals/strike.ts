@@ -22,41 +22,50 @@ export const strike = goalKind({
   },
   role: 'main',
   isOfOneTurn: false,
-  measure: (_, { result }) => strikeDelay(result),
-  share: ({ within_s }, value) => {
-    if (Number.isNaN(value)) return 1;
+  measure: (_, run) => strikeDelay(run),
+  share: ({ within_s }, value, { left_s }) => {
+    if (Number.isNaN(value)) return left_s < Infinity ? 0 : 1;
     return value < REACTION_S ? 0 : fading(value - within_s, within_s);
   },
-  words: ({ within_s }, value) => ({
+  words: ({ within_s }, value, _, met) => ({
     name: 'Strike',
     asked: `firm, within ${formatTime(within_s)} of the bite`,
-    reached: reachedWords(value, within_s)
+    reached: reachedWords(value, within_s, met)
   }),
-  did: (_, value) => {
+  did: (_, value, _units, _result, met) => {
+    if (hasLeft(value, met)) return 'You left too soon: a fish could still have come.';
     if (Number.isNaN(value)) return 'Nothing bit, and you left it alone.';
-    if (value === -Infinity) return 'You set, and nothing had bitten.';
+    if (value === -Infinity) return 'You set, and this cast had no fish.';
     if (value === Infinity) return 'It bit, and you never set.';
     if (isGuess(value)) return 'You set as it bit, before anyone could feel it.';
     const time = formatTime(Math.abs(value));
     return `You set ${time} ${value < 0 ? 'before' : 'after'} the bite.`;
   },
   // Where the try is about how far it went.
-  miss: (_, value) => {
+  miss: (_, value, _units, _result, met) => {
+    if (hasLeft(value, met)) return 'you left too soon for a fish';
     if (Number.isNaN(value)) return '';
     if (value === Infinity) return 'you never set';
-    if (value === -Infinity) return 'you set, and nothing had bitten';
+    if (value === -Infinity) return 'you set, and this cast had no fish';
     if (isGuess(value)) return 'you set as it bit, before anyone could feel it';
     const time = formatTime(Math.abs(value));
     return `you set ${time} ${value < 0 ? 'before' : 'after'} the bite`;
   },
-  advice: (_, value) =>
-    value < REACTION_S ? 'Wait for the bite' : 'Set firmly as soon as the line tells you'
+  advice: (_, value) => {
+    if (Number.isNaN(value)) return 'Stay with it until the try ends by itself';
+    if (value === -Infinity) return 'Felt nothing? Don’t set';
+    return value < REACTION_S ? 'Wait for the bite' : 'Set firmly as soon as the line tells you';
+  }
 });
+
+/** Whether the hand was done while something could still have bitten, and nothing had. */
+const hasLeft = (value: number, met: number) => Number.isNaN(value) && met < 1;
 
 /** At the bite, and too soon after it to have felt it. */
 const isGuess = (value: number) => Math.abs(value) < REACTION_S;
 
-function reachedWords(value: number, within_s: number): string {
+function reachedWords(value: number, within_s: number, met: number): string {
+  if (hasLeft(value, met)) return 'left too soon';
   if (Number.isNaN(value)) return 'nothing bit, and you waited';
   if (value === -Infinity) return 'nothing bit';
   if (value === Infinity) return 'never';

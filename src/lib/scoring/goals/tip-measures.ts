@@ -1,5 +1,6 @@
 import { TICK_S, type Result } from '../../model';
 import { clamped } from '../fading';
+import type { RunToGrade } from '../run-to-grade';
 
 type Traced = Pick<Result, 'trace'>;
 
@@ -119,15 +120,21 @@ export function pullAtEnd({ trace }: Traced): number {
 
 /**
  * From the bite to the moment when the rod had swept firmly, s: negative for a sweep before it, minus
- * infinity for one where nothing bit, infinity for a bite without a sweep. NaN where nothing bit and
- * the rod was kept still, as it should be.
+ * infinity for one where nothing bites, infinity for a bite without a sweep. NaN where nothing bit until
+ * the hand was done, and it had not swept.
  */
-export function strikeDelay({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
+export function strikeDelay({ result, bite_s: due_s, left_s }: StruckRun): number {
+  const { trace, events } = result;
   const swept = firmSweep({ trace });
-  const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s;
-  if (bite_s === undefined) return swept === null ? NaN : -Infinity;
-  return swept === null ? Infinity : trace.t_s[swept] - bite_s;
+  const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s ?? null;
+  if (swept === null) return bite_s === null || bite_s > left_s ? NaN : Infinity;
+  const from_s = bite_s ?? due_s;
+  return from_s === null ? -Infinity : trace.t_s[swept] - from_s;
 }
+
+type StruckRun = Pick<RunToGrade, 'bite_s' | 'left_s'> & {
+  readonly result: Pick<Result, 'trace' | 'events'>;
+};
 
 /** The tick at which the rod had swept firmly, or null. */
 export function firmSweep({ trace }: Traced): number | null {
