@@ -222,3 +222,25 @@ export function brokenNames(row: Locator): Promise<string[]> {
     })
   );
 }
+
+/** What of these was out of the window in any frame until the result came. */
+export function watchUntilResult(place: Locator, names: readonly string[]) {
+  return place.evaluateHandle((screen, watched) => {
+    const seen = { frames: 0, out: [] as string[] };
+    const isIn = (name: string) => {
+      const box = screen.querySelector(name)?.getBoundingClientRect();
+      const isDrawn = box !== undefined && box.width > 0 && box.height > 0;
+      return (
+        isDrawn && box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth
+      );
+    };
+    const look = () => {
+      if (screen.querySelector('.result')) return;
+      seen.frames += 1;
+      for (const name of watched) if (!isIn(name) && !seen.out.includes(name)) seen.out.push(name);
+      requestAnimationFrame(look);
+    };
+    look();
+    return seen;
+  }, names);
+}
