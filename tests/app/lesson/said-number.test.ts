@@ -34,6 +34,15 @@ describe('a number that is said', () => {
     expect(stepped('0', feet, -1)).toBe('0');
   });
 
+  test('is a foot in four presses, where it is said in inches', () => {
+    const inches = saidUnit('inches', 'imperial');
+    const presses = Array.from({ length: 4 }).reduce<string>((at) => stepped(at, inches, 1), '');
+    expect(presses).toBe('12');
+    expect(stepped('12', inches, -1)).toBe('9');
+    expect(stepped('7', inches, 1)).toBe('9');
+    expect(stepped('', saidUnit('inches', 'metric'), 1)).toBe('10');
+  });
+
   test('is no more than any rod, reel or fall gives', () => {
     expect(isSayable(600, feet)).toBe(true);
     expect(isSayable(700, feet)).toBe(false);

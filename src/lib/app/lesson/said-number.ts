@@ -16,8 +16,8 @@ export interface SaidUnit {
 
 const FEET = { name: 'ft', fullName: 'feet', step: 0.5, size: FOOT_M };
 const METERS = { name: 'm', fullName: 'meters', step: 0.1, size: 1 };
-const INCHES = { name: 'in', fullName: 'inches', step: 1, size: INCH_M };
-const CENTIMETERS = { name: 'cm', fullName: 'centimeters', step: 1, size: 0.01 };
+const INCHES = { name: 'in', fullName: 'inches', step: 3, size: INCH_M };
+const CENTIMETERS = { name: 'cm', fullName: 'centimeters', step: 10, size: 0.01 };
 const SECONDS = { name: 's', fullName: 'seconds', step: 1, size: 1 };
 
 export function saidUnit(say: Say, units: Units): SaidUnit {
