@@ -102,6 +102,21 @@ describe('the grade', () => {
     await expect.element(contact).toHaveTextContent(/costs 12 of 40$/);
   });
 
+  test('shows first what is out of all marks, as it counts first', async () => {
+    const given = grade(15);
+    const goals = given.goals.toReversed();
+    await render(GradeView, { grade: { ...given, goals }, feedback, units: 'imperial' });
+    await openMarks();
+    const rows = page
+      .getByRole('rowheader')
+      .elements()
+      .map((one) => one.textContent);
+    expect(rows).toEqual([
+      expect.stringMatching(/^Travel/),
+      expect.stringMatching(/^On the bottom/)
+    ]);
+  });
+
   test('what was kept adds no marks to a try that missed', async () => {
     const half = grade(30, 0.5);
     const [travel, contact] = half.goals;
