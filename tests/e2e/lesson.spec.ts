@@ -194,6 +194,8 @@ test('a slow foot passes', { tag: '@any-width' }, async ({ page }) => {
   await sweepByHold(page, TOO_FAR_DEG);
   await expect(first(page).locator('.grade')).toContainText('Not yet');
   await first(page).getByRole('button', { name: 'Close', exact: true }).first().click();
+  // Passed, one goes on: the rod is there to be taken, and does not call for it.
+  await expect(first(page).locator('button.main')).toHaveText(/^Next: /);
 
   // Opened again, the bright button names the step that is next, and none before it; what was passed
   // is never called missed, for a try that is read before it.
