@@ -223,16 +223,18 @@ export function brokenNames(row: Locator): Promise<string[]> {
   );
 }
 
-/** What of these was out of the window in any frame until the result came. */
-export function watchUntilResult(place: Locator, names: readonly string[]) {
-  return place.evaluateHandle((screen, watched) => {
+/** Nothing of these is out of the window in any frame of a try that is made so, until its result is there. */
+export async function inSightUntilResult(
+  place: Locator,
+  names: readonly string[],
+  make: () => Promise<void>
+): Promise<void> {
+  const watched = await place.evaluateHandle((screen, watched) => {
     const seen = { frames: 0, out: [] as string[] };
     const isIn = (name: string) => {
       const box = screen.querySelector(name)?.getBoundingClientRect();
-      const isDrawn = box !== undefined && box.width > 0 && box.height > 0;
-      return (
-        isDrawn && box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth
-      );
+      if (!box || box.width === 0 || box.height === 0) return false;
+      return box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth;
     };
     const look = () => {
       if (screen.querySelector('.result')) return;
@@ -243,4 +245,9 @@ export function watchUntilResult(place: Locator, names: readonly string[]) {
     look();
     return seen;
   }, names);
+  await make();
+  await expect(place.locator('.result')).toBeVisible();
+  const { frames, out } = await watched.evaluate((seen) => seen);
+  expect(frames).toBeGreaterThan(0);
+  expect(out).toEqual([]);
 }
