@@ -64,3 +64,37 @@ for (const id of ['your-hands-ruler', 'from-the-boat'])
       await expect(see.getByRole('button', { name: /^Next: / })).toBeInViewport({ ratio: 1 });
     }
   );
+
+/** What is told above the picture is longest here. */
+for (const id of ['speed', 'the-clock', 'line-and-rod', 'reading-bottoms'])
+  for (const screen of [
+    { width: 360, height: 640 },
+    { width: 390, height: 780 }
+  ])
+    test(
+      `each example of ${id} stands where the one before did, and the bright button is in view, ${screen.width} px wide`,
+      { tag: '@narrow' },
+      async ({ page }) => {
+        await page.emulateMedia({ reducedMotion: 'reduce' });
+        await page.setViewportSize(screen);
+        await visit(page, `/lessons/${id}`);
+        await beginLesson(page);
+        const asked = page.locator('#predict');
+        await asked.getByRole('radio').first().check();
+        await asked.getByRole('button', { name: 'Lock it in' }).click();
+        await asked.getByRole('button', { name: /^Next: / }).click();
+        const see = page.locator('#see');
+        const bright = see.locator('button.main');
+        const top = () =>
+          see.locator('.noticed').evaluate((said) => (said as HTMLElement).offsetTop);
+        await expect(bright).toHaveText(/Then: /);
+        const first = await top();
+        while (await see.getByRole('button', { name: /^Then: / }).count()) {
+          await expect(bright).toBeInViewport({ ratio: 1 });
+          await bright.click();
+          expect(await top()).toBe(first);
+        }
+        await expect(bright).toHaveText(/^\s*Next: /);
+        await expect(bright).toBeInViewport({ ratio: 1 });
+      }
+    );

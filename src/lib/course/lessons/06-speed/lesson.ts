@@ -50,7 +50,7 @@ export default {
     }
   ],
   sets_up: [
-    'Find where the solid trail breaks into dots.',
+    'Find where the trail turns to dots.',
     'find the pace where bottom goes quiet.',
     'The jig is close.'
   ],
@@ -103,7 +103,7 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Find where the solid trail breaks into dots.',
+      text: 'Find where the trail turns to dots.',
       demos: [
         { id: 'slow', caption: 'Slow.', run: lowRun(far, sweep(60, 87.5, 5)) },
         { id: 'quicker', caption: 'Quicker.', run: lowRun(far, sweep(60, 87.5, 2)) },
