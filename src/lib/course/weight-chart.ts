@@ -181,8 +181,8 @@ export function feltWords(row: WeightRow, lightest: WeightRow, units: Units): st
   const ratio = row.pull_N / lightest.pull_N;
   const times = Math.round(ratio);
   if (ratio < FELT_TIMES) return `like ${formatWeight(massOf(lightest), units)}`;
-  if (times < 2) return 'a little harder';
-  return times === 2 ? 'twice as hard' : `${times} times as hard`;
+  if (times < 2) return 'a bit harder';
+  return times === 2 ? 'twice' : `${times} times`;
 }
 
 /** A fall as a voice counts it: "9 s, 5 to 12". */
