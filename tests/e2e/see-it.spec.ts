@@ -66,7 +66,7 @@ for (const id of ['your-hands-ruler', 'from-the-boat'])
   );
 
 /** What is told above the picture is longest here. */
-for (const id of ['speed', 'the-clock', 'line-and-rod', 'reading-bottoms'])
+for (const id of ['speed', 'the-clock', 'reading-bottoms'])
   for (const screen of [
     { width: 360, height: 640 },
     { width: 390, height: 780 }
