@@ -85,8 +85,12 @@ for (const id of ['speed', 'the-clock', 'reading-bottoms'])
         await asked.getByRole('button', { name: /^Next: / }).click();
         const see = page.locator('#see');
         const bright = see.locator('button.main');
+        // Within its step: what is above may still be laid out.
         const top = () =>
-          see.locator('.noticed').evaluate((said) => (said as HTMLElement).offsetTop);
+          see.evaluate((step) => {
+            const said = step.querySelector('.noticed')?.getBoundingClientRect().top ?? NaN;
+            return Math.round(said - step.getBoundingClientRect().top);
+          });
         await expect(bright).toHaveText(/Then: /);
         const first = await top();
         while (await see.getByRole('button', { name: /^Then: / }).count()) {
