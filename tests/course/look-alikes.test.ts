@@ -51,11 +51,10 @@ describe('a bottom that is told by feel alone', () => {
         return feltWord(heard, trace, last, feltFrom(setup));
       });
     };
-    // Mud lets go before the bait is on its way; pebbles knock once it is.
-    const onItsWay = Math.round(1.6 / WORD_S);
+    // Mud loads once, and lets go; pebbles do it again and again.
     for (const one of tries) {
-      const first = captions(one).findIndex((word) => /knock|rattle/.test(word));
-      const named = first === -1 ? 'sand' : first < onItsWay ? 'mud' : 'gravel';
+      const felt = captions(one).filter((word) => /knock|rattle|load gone/.test(word));
+      const named = felt.length === 0 ? 'sand' : felt.length === 1 ? 'mud' : 'gravel';
       expect([one.id, named]).toEqual([one.id, groundOf(one)]);
     }
   });

@@ -105,11 +105,11 @@ export const UNSEEN_PLANS: readonly GoalPlan[] = [
       { hold: 'up', turn_deg: 15 },
       { hold: 'down', turn_deg: 7 },
       { press: 'faster', times: 4, ms: 300 },
-      // What a fish that moves off on slack tells first.
-      { hear: 'knock' },
+      // What a fish that moves off tells once the line is tight.
+      { hear: 'load builds' },
       { hold: 'up', ms: 1200 }
     ],
-    bySwitch: setsOn('knock', 0, [
+    bySwitch: setsOn('load builds', 0, [
       { hold: 'up', turn_deg: 15 },
       { hold: 'down', turn_deg: 7 }
     ])

@@ -145,7 +145,7 @@ describe('captions', () => {
   });
 
   test('tell of no knocks on sand and mud', () => {
-    for (const kind of ['sand', 'clay'] as const) {
+    for (const kind of ['sand', 'clay', 'mud'] as const) {
       expect(wordsOf(dragOver(kind)).join(), kind).not.toMatch(/rattle|knocks/);
     }
   });

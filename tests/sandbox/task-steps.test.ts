@@ -152,6 +152,19 @@ describe('the steps of a task', () => {
     ]);
   });
 
+  test('nor, out of sight, that the last pull has gone as far as asked: as long as it goes on', () => {
+    for (const id of ['exactly-one-foot', 'what-is-this-bottom']) {
+      const hand = new Watched(taskStepsOf(challengeOf(id)), 60);
+      const lit = Array.from({ length: 30 }, (_, i) => {
+        hand.turn(61 + i, 300);
+        return hand.made.next(false, true);
+      });
+      expect(new Set(lit), id).toEqual(new Set(['up']));
+      hand.rest(600);
+      expect(hand.made.next(false, true), id).toBe('done');
+    }
+  });
+
   test('end a short pull with the wait that comes after it, and a short hop with its turn', () => {
     const cold = new Watched(taskStepsOf(challengeOf('cold-water')), 60);
     cold.turn(65, 1200);

@@ -66,6 +66,11 @@ export class Hand {
     return isThere && this.direction === 0 && this.wishes.length === 0;
   }
 
+  /** Whether held keys turn it. */
+  get isTurned(): boolean {
+    return this.direction !== 0;
+  }
+
   /** The pointer wants the rod at this angle, at this time. */
   pointAt(t_ms: number, angle_deg: number): void {
     this.wishes.push({ t_ms, angle_deg: this.within(angle_deg) });

@@ -28,7 +28,8 @@ export class NextStep {
 
   /** While the try moves, in sight or not. */
   look(live: LiveTry, now_ms: number, isHidden: boolean): void {
-    this.steps.look(now_ms, live.hand.angle_deg, live.reel.taken_m);
+    const { hand, reel } = live;
+    this.steps.look(now_ms, hand.angle_deg, reel.taken_m, hand.isTurned);
     live.isReelAwaited = this.steps.isReelToCome;
     const isDownInSight = !isHidden && live.events.some(({ kind }) => kind === 'bottom');
     this.now = this.steps.next(isDownInSight, isHidden);

@@ -91,6 +91,9 @@ export class StepsMade {
   private aim_m = 0;
   /** Where the rod was when it began the step that comes now, degrees; null until it has. */
   private begun_deg: number | null = null;
+  /** Whether a button was held to turn the rod, and no longer is: while the wrist comes to rest. */
+  private isLetGo = false;
+  private isHeld = false;
   private readonly rod: Strokes;
   private readonly hasSnap: boolean;
 
@@ -116,12 +119,18 @@ export class StepsMade {
     if (this.isReeledOn) return this.steps[this.made - 1].does;
     const at = this.made + (this.isAlmostTaken ? 1 : 0);
     const upcoming = this.steps[at];
+    const drag = isHidden && at >= this.steps.length - 1 ? this.lastDrag : undefined;
+    if (drag && (this.begun_deg !== null || !upcoming))
+      return this.isLetGo || this.stood_ms >= REST_MS ? 'done' : this.buttonOf(drag);
     if (!upcoming) return 'done';
-    const isLastDrag = at === this.steps.length - 1 && !upcoming.isStroke && !isOfReel(upcoming);
-    if (isHidden && isLastDrag && this.begun_deg !== null && this.stood_ms >= REST_MS)
-      return 'done';
     const isTime = this.isRested || upcoming.rest_s === 0 || (upcoming.isOnceDown && isDownInSight);
     return isTime || this.isBegun ? this.buttonOf(upcoming) : null;
+  }
+
+  /** The last step, if it is a drag. */
+  private get lastDrag(): TaskStep | undefined {
+    const last = this.steps.at(-1);
+    return last && !last.isStroke && !isOfReel(last) ? last : undefined;
   }
 
   /** How long hand and reel have been still. */
@@ -156,8 +165,13 @@ export class StepsMade {
     };
   }
 
-  /** Where rod and reel are now that the try has begun, often enough to miss no stroke. */
-  look(now_ms: number, angle_deg: number, taken_m: number): void {
+  /**
+   * Where rod and reel are now that the try has begun, often enough to miss no stroke.
+   * @param isHeld whether a button is held that turns the rod
+   */
+  look(now_ms: number, angle_deg: number, taken_m: number, isHeld = false): void {
+    this.isLetGo = !isHeld && (this.isHeld || this.isLetGo);
+    this.isHeld = isHeld;
     const before = this.now;
     this.now = { ms: now_ms, deg: angle_deg, taken_m };
     if (this.upcoming?.does === 'start') {
@@ -223,7 +237,7 @@ export class StepsMade {
   private stepOn(): void {
     this.made += 1;
     this.begun_deg = null;
-    this.isRested = false;
+    this.isRested = this.isLetGo = false;
   }
 }
 

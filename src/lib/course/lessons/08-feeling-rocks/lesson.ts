@@ -27,7 +27,7 @@ export default {
   claims: [
     { says: ['You were too fast before.'], basis: 'practice' },
     { says: ['it feels both.'], basis: { run: 'slow', holds: { contact: [0.85, 1] } } },
-    { says: ['silence.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
+    { says: ['no knock at all.'], basis: { run: 'fast', holds: { contact: [0, 0.33] } } },
     {
       says: 'a rock knocks, bends the rod, lets go.',
       basis: { run: 'three-stones-unseen', sign: 'knocks' }
@@ -86,7 +86,7 @@ export default {
           caption: 'Slow: it feels both.',
           run: lowRun(twoStones, sweep(60, 90.5, 8))
         },
-        { id: 'fast', caption: 'Fast: silence.', run: fast }
+        { id: 'fast', caption: 'Fast: no knock at all.', run: fast }
       ]
     },
     {

@@ -28,11 +28,11 @@ export default {
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
     {
-      says: ['Mud holds the jig.', 'nothing for long, then it lets go.'],
+      says: ['Mud holds the jig.', 'one long load, it lets go, then it’s even.'],
       basis: { run: 'mud', sign: 'sucks at the start', unknowns: 'drag' }
     },
     {
-      says: ['Grass builds up, then lets go.', 'a load that builds, then lets go.'],
+      says: ['Grass builds up, then lets go.', 'it loads and lets go, again and again.'],
       basis: { run: 'grass', sign: 'springs', unknowns: 'drag' }
     },
     {
@@ -116,8 +116,12 @@ export default {
       demos: [
         { id: 'sand', caption: 'Sand: even all the way, no knocks.', run: slow('sand') },
         { id: 'gravel', caption: 'Gravel: one knock after another.', run: slow('gravel') },
-        { id: 'mud', caption: 'Mud: nothing for long, then it lets go.', run: slow('mud') },
-        { id: 'grass', caption: 'Grass: a load that builds, then lets go.', run: slow('grass') }
+        { id: 'mud', caption: 'Mud: one long load, it lets go, then it’s even.', run: slow('mud') },
+        {
+          id: 'grass',
+          caption: 'Grass: it loads and lets go, again and again.',
+          run: slow('grass')
+        }
       ]
     },
     {

@@ -37,14 +37,17 @@ export default {
     },
     {
       says: [
-        'rod still, and a load and a knock.',
-        'Rod still, and the words turn to “load builds” or “a knock”: that’s the tap.'
+        'rod still, and a knock.',
+        'Rod still, and the words turn to “a knock”: that’s the tap.'
       ],
       basis: { run: 'tap', sign: 'bite' }
     },
     { says: 'a soft load that stays.', basis: { run: 'mush', sign: 'bite' } },
-    { says: 'a pull, then nothing.', basis: { run: 'gone', sign: 'bite' } },
-    { says: 'knocks while the rod moves, none after.', basis: { run: 'rock', sign: 'knocks' } },
+    { says: 'the load goes, and nothing is left.', basis: { run: 'gone', sign: 'bite' } },
+    {
+      says: 'it loads and lets go while the rod moves. Nothing after.',
+      basis: { run: 'rock', sign: 'knocks' }
+    },
     {
       says: 'This goes:',
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
@@ -110,7 +113,7 @@ export default {
       demos: [
         {
           id: 'tap',
-          caption: 'A tap: rod still, and a load and a knock.',
+          caption: 'A tap: rod still, and a knock.',
           run: lowRun(withBite('tap', 2), sweep(60, 64, 1), 4)
         },
         {
@@ -120,12 +123,12 @@ export default {
         },
         {
           id: 'gone',
-          caption: 'Lost weight: a pull, then nothing.',
+          caption: 'Lost weight: the load goes, and nothing is left.',
           run: lowRun(withBite('weight gone', 2), sweep(60, 64, 1), 4)
         },
         {
           id: 'rock',
-          caption: 'A rock: knocks while the rod moves, none after.',
+          caption: 'A rock: it loads and lets go while the rod moves. Nothing after.',
           run: lowRun(rocks, sweep(60, 78, 4))
         }
       ]
@@ -133,7 +136,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Rod still, and the words turn to “load builds” or “a knock”: that’s the tap.',
+      text: 'Rod still, and the words turn to “a knock”: that’s the tap.',
       challenges: ['strike-a-tap', 'strike-a-lost-weight']
     },
     {

@@ -59,7 +59,7 @@ export default {
   ],
   sets_up: [
     'When the fish taps, reel down until you feel the jig, then sweep firmly.',
-    'The tap: rod still, and “load builds” or “a knock” on the picture.',
+    'The tap: rod still, and “a knock” on the picture.',
     'Graded: in time, slack gone, then a firm sweep.',
     'Reel down until you feel it, then sweep, low and firm.'
   ],
@@ -113,7 +113,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'The tap: rod still, and “load builds” or “a knock” on the picture. Graded: in time, slack gone, then a firm sweep. Only the jig is on the line: how hard the hook goes in, a scale tells you.',
+      text: 'The tap: rod still, and “a knock” on the picture. Graded: in time, slack gone, then a firm sweep. Only the jig is on the line: how hard the hook goes in, a scale tells you.',
       challenges: ['reel-down-and-sweep', 'set-on-fish-not-rock']
     },
     {
