@@ -58,7 +58,7 @@ function bitten(challenge: Challenge, random: Random): Challenge {
   return {
     ...challenge,
     setup: { ...setup, bites },
-    ...(isBlank ? { if_bitten: challenge.reference } : {}),
+    ...(isBlank ? { if_bitten: challenge.reference, fish: setup.bites?.[0]?.kind } : {}),
     reference: (isBlank && challenge.if_blank) || answering(challenge.reference, later_s, isBlank)
   };
 }

@@ -27,7 +27,7 @@ export class FeltChannel {
   private spool = new SpoolCue(false);
   private speaker: Speaker | null = null;
   private readonly recent = new Float32Array(WORD_S * FELT_RATE_HZ);
-  private readonly announcer = new Announcer((text) => (this.word = text));
+  private announcer = this.newAnnouncer();
 
   get isOn(): boolean {
     return this.settings.isOn;
@@ -74,6 +74,8 @@ export class FeltChannel {
     this.heard = 0;
     this.spool = new SpoolCue(setup.start.spool === 'free');
     this.word = '';
+    // What was still to be said of the last run is over.
+    this.announcer = this.newAnnouncer();
     this.recent.fill(0);
   }
 
@@ -115,6 +117,10 @@ export class FeltChannel {
   close(): void {
     this.speaker?.close();
     this.speaker = null;
+  }
+
+  private newAnnouncer(): Announcer {
+    return new Announcer((text) => (this.word = text));
   }
 
   private sound(): void {

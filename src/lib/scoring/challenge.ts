@@ -1,4 +1,4 @@
-import type { GroundKind, Move, RodAngles, SetupInput } from '../model';
+import type { Bite, GroundKind, Move, RodAngles, SetupInput } from '../model';
 import type { WeightedGoal } from './goals';
 import type { OwnSpread } from './unknowns';
 
@@ -35,6 +35,8 @@ export interface Challenge {
   if_blank?: Move;
   /** The reference of a try in which something bites, where in this one nothing does: what it takes looks the same. */
   if_bitten?: Move;
+  /** What would bite where in this one nothing does; left out, it is the one of `setup`. */
+  fish?: Bite['kind'];
   /** Each try has one of these bottoms, and is not told which: how far the bait is brought says it. */
   look_alikes?: LookAlike[];
   /** What is left open of gear whose own numbers are known; left out, what nobody knows of any gear. */
@@ -50,6 +52,14 @@ export interface LookAlike {
   ground: GroundKind;
   travel_m: number;
   reference: Move;
+}
+
+/** What may bite in a try of it, whether in this one something does or not; undefined where nothing is waited for. */
+export function fishOf({
+  fish,
+  setup
+}: Pick<Challenge, 'fish' | 'setup'>): Bite['kind'] | undefined {
+  return fish ?? setup.bites?.[0]?.kind;
 }
 
 export function phaseOf({ phase, visibility }: Pick<Challenge, 'phase' | 'visibility'>): Phase {

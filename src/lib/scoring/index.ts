@@ -2,7 +2,7 @@
 /** The model's definition, which rooms that know no physics speak of, too. */
 export { CRANK_M, REEL_M_S } from './spoken-move';
 export { isOffBottom } from '../model';
-export { phaseOf, type Challenge, type Phase, type Visibility } from './challenge';
+export { fishOf, phaseOf, type Challenge, type Phase, type Visibility } from './challenge';
 export { PASS_MARK, REFERENCE_MARK, TOTAL_MARKS } from './pass-mark';
 export { drawnOf, travelGoalOf, wordsOf, type DrawnGoal, type Goal } from './goals';
 export {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { GROUND_KINDS, parseSetup } from '../model';
+import { BITE_S, GROUND_KINDS, parseSetup, type Bite } from '../model';
 import type { Challenge } from './challenge';
 import { checkMove } from './check-run';
 import { DataError, inField, parseData } from './data-error';
@@ -45,6 +45,7 @@ const challengeSchema = v.strictObject({
   bite_between_s: v.optional(range(120)),
   if_blank: v.optional(v.unknown()),
   if_bitten: v.optional(v.unknown()),
+  fish: v.optional(v.picklist(Object.keys(BITE_S) as Bite['kind'][])),
   look_alikes: v.optional(
     v.pipe(
       v.array(

@@ -1,0 +1,29 @@
+import type { Bite } from '$lib/model';
+import { isDragAndSnap, isForFish, type TaskStep } from './task-steps';
+import { REEL_BUTTONS, ROD_BUTTONS, type Plane } from './rod-angles';
+
+/** What a still rod says in words (felt-words.ts) once it bites. */
+export const BITE_WORDS: Record<Bite['kind'], string> = {
+  tap: 'a knock',
+  mush: 'load builds',
+  'weight gone': 'slack, nothing',
+  'moving off': 'load builds'
+};
+
+/** What to look for while a fish may come, and the buttons that answer it; null where none is waited for. */
+export function fishCue(
+  steps: readonly TaskStep[],
+  fish: Bite['kind'] | undefined,
+  plane: Plane
+): string | null {
+  const at = steps.findIndex(isForFish);
+  if (at < 0 || !fish) return null;
+  const names = steps.slice(at).map((step) => buttonOf(step, isDragAndSnap(steps), plane));
+  return `Set on “${BITE_WORDS[fish]}”: ${[...new Set(names)].join(', then ')}.`;
+}
+
+function buttonOf({ does, isSnap }: TaskStep, hasSnap: boolean, plane: Plane): string {
+  if (does === 'in' || does === 'out') return REEL_BUTTONS[does === 'in' ? 1 : -1];
+  if (does === 'down') return ROD_BUTTONS[plane][-1];
+  return ROD_BUTTONS[plane][isSnap && hasSnap ? 'fast' : 1];
+}
