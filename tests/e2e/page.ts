@@ -31,10 +31,15 @@ export async function faultsOf(page: Page, rules?: string[]) {
 const BY_NIGHT = ['color-contrast', 'target-size', 'scrollable-region-focusable'];
 const WIDE = { width: 1280, height: 720 };
 
-/** What axe finds by night in the rules that light and width change. */
-export async function faultsByNight(page: Page) {
+/** What axe finds by night on a wide window, in the rules that these change. The page is left as it was, by day. */
+export async function faultsWideByNight(page: Page) {
+  const before = page.viewportSize();
+  await page.setViewportSize(WIDE);
   await page.emulateMedia({ colorScheme: 'dark' });
-  return faultsOf(page, BY_NIGHT);
+  const byNight = await faultsOf(page, BY_NIGHT);
+  await page.emulateMedia({ colorScheme: 'light' });
+  if (before) await page.setViewportSize(before);
+  return byNight;
 }
 
 /**
@@ -44,12 +49,7 @@ export async function faultsByNight(page: Page) {
 export async function faultsByDayAndNight(page: Page) {
   await page.emulateMedia({ colorScheme: 'light' });
   const byDay = await faultsOf(page);
-  const before = page.viewportSize();
-  await page.setViewportSize(WIDE);
-  const byNight = await faultsByNight(page);
-  await page.emulateMedia({ colorScheme: 'light' });
-  if (before) await page.setViewportSize(before);
-  return [...byDay, ...byNight];
+  return [...byDay, ...(await faultsWideByNight(page))];
 }
 
 /** By how much a page is wider than its window, CSS px: none, or it scrolls sideways. */
