@@ -27,7 +27,6 @@ export const onFalls: QuestionClaims = {
   'count-to-depth': [
     on(
       'answer',
-      'Depth goes with the count: # seconds is about twice the # you timed, so it’s twice as deep.',
       'Too shallow: it would have been down sooner.',
       'Same jig, same line, same speed.',
       'Far too deep: you’d still be counting.',

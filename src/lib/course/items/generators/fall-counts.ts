@@ -106,6 +106,8 @@ const countToDepth: Generator = {
     if (!Number.isFinite(known) || !Number.isFinite(now)) return null;
     // Where it falls a foot a second, the count itself is the depth, and nothing has to be worked out.
     if (Math.abs(there - now) <= 1) return null;
+    // Twice as long is twice exactly, or the sum is not seen at a glance.
+    if (times === 2 && now !== 2 * known) return null;
     // Whoever does the sum gets the depth that is right, to half a foot.
     if (Math.abs((feet * now) / known - there) > 0.5) return null;
     const a_second = feet / known;
