@@ -10,7 +10,7 @@ import { paintBed } from './bed';
 import { drawGhost } from './ghost';
 import { drawFish } from './fish';
 import { drawGoals, drawHopCount } from './goals';
-import { drawHang } from './hang';
+import { drawHang, showsHang } from './hang';
 import { drawLine } from './line';
 import { drawPassed } from './passed';
 import { drawStems } from './stems';
@@ -106,7 +106,7 @@ export function paintBottom(
   if (!scenery) return sayHidden(context, view, stage, ink);
   drawPebbles(context, view, scenery, ink);
   drawHopCount(context, view, stage, moment, ink);
-  if (stage.target?.freed) drawHang(context, view, moment, ink);
+  if (showsHang(stage)) drawHang(context, view, moment, ink);
   drawFish(context, view, stage, moment, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
   drawTrack(context, view, stage, moment, ink);

@@ -1,7 +1,7 @@
 import type { RunEvent } from '$lib/model';
 import { WORDS_PX } from '../close-up';
 import type { Ink } from '../palette';
-import type { Moment } from '../stage';
+import type { Backdrop, Moment } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 
@@ -14,6 +14,10 @@ const AFTER: Partial<Record<RunEvent['kind'], Hang>> = {
   freed: 'free',
   break: 'broken'
 };
+
+/** Whether hung or free is to be seen: as a task asks, or, without one, wherever a hook can hang. */
+export const showsHang = ({ target, setup }: Pick<Backdrop, 'target' | 'setup'>): boolean =>
+  target ? target.freed === true : setup.bottom.snags;
 
 /** How the hook stands `t_s` after the start. */
 export function hangAt(events: readonly RunEvent[], t_s: number): Hang {

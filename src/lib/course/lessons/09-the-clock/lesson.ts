@@ -13,7 +13,7 @@ export default {
   id: 'the-clock',
   order: 9,
   title: 'The clock',
-  minutes: 7,
+  minutes: 8,
   about:
     'Nine is level, twelve is straight up. Far out, a late hour moves the jig most. Close in, an early one lifts it most.',
   place: deepPlace,
@@ -25,14 +25,16 @@ export default {
   claims: [
     {
       says: [
-        'Far out, the tip crosses the line down low.',
-        'Up high, it goes straight back from the jig.'
+        'Down low the tip moves across the line, and little of that reaches the jig.',
+        'Up high it pulls straight away from it.',
+        'across the line.',
+        'straight away from the jig.'
       ],
-      basis: { most: 'travel_m', of: ['third', 'first'] }
+      basis: { most: 'travel_m', of: ['eleven-to-twelve', 'nine-to-ten'] }
     },
     {
       says: 'Far out, a late hour moves the jig most.',
-      basis: { most: 'travel_m', of: ['third', 'first'] }
+      basis: { most: 'travel_m', of: ['eleven-to-twelve', 'nine-to-ten'] }
     },
     {
       says: 'Close in, an early one lifts it most.',
@@ -44,7 +46,7 @@ export default {
     },
     {
       says: 'That’s about one late hour.',
-      basis: { run: 'first', holds: { travel_m: [0.6, 0.95] } }
+      basis: { run: 'nine-to-ten', holds: { travel_m: [0.6, 0.95] } }
     },
     {
       says: ['Three take up {6 ft|1.8 m} and more.'],
@@ -118,11 +120,23 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Far out, the tip crosses the line down low. Up high, it goes straight back from the jig.',
+      text: 'Down low the tip moves across the line, and little of that reaches the jig. Up high it pulls straight away from it.',
       demos: [
-        { id: 'first', caption: 'Nine to ten.', run: uprightRun(far, 0, lift(0, 30, 1.5)) },
-        { id: 'second', caption: 'Ten to eleven.', run: uprightRun(far, 30, lift(30, 60, 1.5)) },
-        { id: 'third', caption: 'Eleven to twelve.', run: uprightRun(far, 60, lift(60, 90, 1.5)) }
+        {
+          id: 'nine-to-ten',
+          caption: 'Nine to ten: across the line.',
+          run: uprightRun(far, 0, lift(0, 30, 1.5))
+        },
+        {
+          id: 'ten-to-eleven',
+          caption: 'Ten to eleven: half and half.',
+          run: uprightRun(far, 30, lift(30, 60, 1.5))
+        },
+        {
+          id: 'eleven-to-twelve',
+          caption: 'Eleven to twelve: straight away from the jig.',
+          run: uprightRun(far, 60, lift(60, 90, 1.5))
+        }
       ]
     },
     {
@@ -137,7 +151,7 @@ export default {
         {
           sign: 'The rod loads late in the lift',
           means: 'The early part took up slack.',
-          basis: { most: 'travel_m', of: ['third', 'first'] }
+          basis: { most: 'travel_m', of: ['eleven-to-twelve', 'nine-to-ten'] }
         },
         {
           sign: 'Rod past eleven',

@@ -60,7 +60,7 @@ export default {
       basis: { most: 'peak_height_m', of: ['braid', 'fluoro'], unknowns: 'drag' }
     },
     {
-      says: 'Soft tip: it hops lower.',
+      says: 'lower still.',
       basis: { most: 'peak_height_m', of: ['stiff-rod', 'soft-rod'], unknowns: 'drag' }
     },
     {
@@ -73,7 +73,10 @@ export default {
     }
   ],
   sets_up: ['Lower the rod with it.'],
-  proofs: [{ id: 'mono', run: snapOn(mono) }],
+  proofs: [
+    { id: 'mono', run: snapOn(mono) },
+    { id: 'stiff-rod', run: hopWith(20) }
+  ],
   builds_on: ['slack', 'hops'],
   cautions: [drillCautions.dry],
   sections: [
@@ -120,8 +123,7 @@ export default {
       demos: [
         { id: 'braid', caption: '20-lb braid, leader: it goes highest.', run: snapOn(braid) },
         { id: 'fluoro', caption: '12-lb fluorocarbon: not as high.', run: snapOn() },
-        { id: 'stiff-rod', caption: 'Stiff tip, on fluorocarbon.', run: hopWith(20) },
-        { id: 'soft-rod', caption: 'Soft tip: it hops lower.', run: hopWith(4) }
+        { id: 'soft-rod', caption: 'Soft tip, on fluorocarbon: lower still.', run: hopWith(4) }
       ]
     },
     {

@@ -60,8 +60,12 @@ export default {
       basis: { alike: 'fall_s', of: ['thick-free', 'thin-free'], unknowns: 'drag' }
     },
     {
-      says: 'same drag, off bottom more.',
+      says: ['same drag, more time off bottom.', 'it stays down longer.'],
       basis: { most: 'contact', of: ['drag-bare', 'drag-big'], unknowns: 'drag' }
+    },
+    {
+      says: ['it’s down first.', 'it’s down later.'],
+      basis: { most: 'fall_s', of: ['big', 'bare'], unknowns: 'drag' }
     },
     {
       says: 'On a tight line, thick line swings down slower.',
@@ -136,12 +140,12 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'bare', caption: 'Bare: the fall.', run: fall(BARE_JIG_M2) },
-        { id: 'big', caption: 'Big trailer: the fall.', run: fall(BIG_TRAILER_M2) },
-        { id: 'drag-bare', caption: 'Bare: the drag.', run: drag(BARE_JIG_M2) },
+        { id: 'bare', caption: 'Bare: it’s down first.', run: fall(BARE_JIG_M2) },
+        { id: 'big', caption: 'Big trailer: it’s down later.', run: fall(BIG_TRAILER_M2) },
+        { id: 'drag-bare', caption: 'Bare: it stays down longer.', run: drag(BARE_JIG_M2) },
         {
           id: 'drag-big',
-          caption: 'Big trailer: same drag, off bottom more.',
+          caption: 'Big trailer: same drag, more time off bottom.',
           run: drag(BIG_TRAILER_M2)
         }
       ]

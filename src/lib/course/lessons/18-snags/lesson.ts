@@ -22,12 +22,13 @@ export default {
       says: [
         'Mostly it wedges tighter.',
         'The pull wedges it tighter.',
-        'A pull wedges it tighter.'
+        'A pull wedges it tighter.',
+        'it wedges.'
       ],
       basis: { run: 'harder', sign: 'set deeper' }
     },
     {
-      says: 'Slack lets it slip back.',
+      says: ['Slack lets it slip back.', 'it slips free.'],
       basis: { run: 'shaken', sign: 'freed' }
     },
     {
@@ -78,10 +79,10 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'harder', caption: 'Pulled harder.', run: harder },
+        { id: 'harder', caption: 'Pulled harder: it wedges.', run: harder },
         {
           id: 'shaken',
-          caption: 'Slack, then gentle shakes.',
+          caption: 'Slack, then gentle shakes: it slips free.',
           run: lowRun(
             hangs,
             inTurn(
