@@ -10,8 +10,8 @@ const tightMono = deeperWith({
 });
 /** Three feet of tip in little more than half a second. */
 const hard = sweep(60, 87.5, 0.6);
-/** It hangs by its own weight: about a foot more than straight. */
-const bowed = { ...deeper, start: { bait_x_m: FAR, horizontal_tension_N: 0.008 } };
+/** It hangs by its own weight: about a foot and a half more than straight. */
+const bowed = { ...deeper, start: { bait_x_m: FAR, horizontal_tension_N: 0.0065 } };
 const slackSweep = lowRun(bowed, hard);
 const rocks = deeperWith({
   bottom: { friction: 0.4, ground: { kind: 'chunk rock', seed: 3 } },
@@ -32,7 +32,7 @@ export default {
   leaves_out: ['Big fish, and how tight to set your reel drag.'],
   claims: [
     {
-      says: ['Reeled down, the same sweep gets there.', 'The reel brings it in a little, too.'],
+      says: 'Reeled down, the same sweep gets there.',
       basis: { most: 'travel_m', of: ['reeled', 'slack'], unknowns: 'drag' }
     },
     {
@@ -45,14 +45,15 @@ export default {
       basis: 'practice'
     },
     {
-      says: 'On a tight line, yes.',
+      says: ['On a tight line, yes.', 'nearly all of it does.'],
       basis: { run: 'tight', holds: { travel_m: [0.8, 1.05] } }
     },
     {
       says: [
         'Slack comes out of your sweep first.',
         'Slack took the rest.',
-        'Slack eats some of it, not all.'
+        'Slack eats some of it, not all.',
+        'two thirds of your sweep gets to the jig.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.5, 0.78] } }
     }
@@ -69,7 +70,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Jig {45 ft|14 m} out, {1 ft|30 cm} of slack in the line. You sweep {3 ft|90 cm} of tip, hard.',
+      text: 'Jig {45 ft|14 m} out, {18 in|45 cm} of slack in the line. You sweep {3 ft|90 cm} of tip, hard.',
       question: {
         ask: 'How much of your sweep gets to the jig?',
         hint: 'What does your sweep take up first?',
@@ -100,13 +101,21 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'slack', caption: 'Slack in the line.', run: slackSweep },
+        {
+          id: 'slack',
+          caption: 'Slack in the line: two thirds of your sweep gets to the jig.',
+          run: slackSweep
+        },
         {
           id: 'reeled',
-          caption: 'Reeled down, the same sweep gets there. The reel brings it in a little, too.',
+          caption: 'Reeled down, the same sweep gets there.',
           run: lowRun(bowed, inTurn(sweep(60, 60, 0.1), reel(0.3, 1), hard))
         },
-        { id: 'tight', caption: 'Tight all along.', run: lowRun(tightMono, hard) },
+        {
+          id: 'tight',
+          caption: 'Tight all along: nearly all of it does.',
+          run: lowRun(tightMono, hard)
+        },
         { id: 'rock', caption: 'A rock: don’t set.', run: lowRun(rocks, sweep(60, 90, 6)) }
       ]
     },
