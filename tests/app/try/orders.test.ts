@@ -23,7 +23,7 @@ test.each([
   ['15 ft deep.', 'Drag the jig 2 ft.', 'You see only the boat and the rod.'],
   ['There’s slack in the line.', 'Move the jig 1 ft anyway, within 2 in.', ''],
   ['', 'In 10 ft, snap the jig 2 to 5 ft up.', 'Lower the rod with it as it falls.'],
-  ['80 °F, fish on the chase.', 'Two strokes, 2 to 5 ft high.', 'Reel up the slack after each.'],
+  ['80 °F, fish on the chase.', 'Two strokes, 2 to 5 ft high.', 'Reel up the slack between them.'],
   ['5/8 oz, free spool. They stop: it’s down.', 'Then lower the rod.', ''],
   ['18 in of slack.', 'When the fish taps, reel down until you feel the jig, then sweep.', ''],
   ['In 10 ft, reel engaged.', 'Follow the falling jig with the rod.', ''],

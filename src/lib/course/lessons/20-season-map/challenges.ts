@@ -27,7 +27,7 @@ export default [
   {
     id: 'two-strokes',
     title: 'Warm water: two strokes',
-    ask: '{80 °F|27 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack after each.',
+    ask: '{80 °F|27 °C}, fish on the chase. Two strokes, {2 to 5 ft|60 cm to 1.5 m} high. Reel up the slack between them.',
     setup: deeperWith({ temperature_C: 27, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(15),
@@ -40,14 +40,14 @@ export default [
     ],
     visibility: 'unseen',
     reference: inTurn(
-      lift(15, 75, 0.45),
+      lift(15, 85, 0.525),
       pause(0.1),
-      lift(75, 15, 1.8),
+      lift(85, 15, 2.1),
       pause(1),
       reel(1, 2),
-      lift(15, 75, 0.45),
+      lift(15, 85, 0.525),
       pause(0.1),
-      lift(75, 15, 1.8)
+      lift(85, 15, 2.1)
     ),
     // Winter’s hand: it never leaves the bottom.
     beginner: inTurn(lift(15, 30, 3), pause(3), lift(30, 45, 3))
