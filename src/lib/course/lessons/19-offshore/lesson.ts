@@ -41,8 +41,12 @@ export default {
       basis: { most: 'fall_s', of: ['fall-light', 'question'], unknowns: 'drag' }
     },
     {
-      says: 'a quick hand loses bottom',
+      says: ['a quick hand loses bottom', 'it loses bottom.'],
       basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
+    },
+    {
+      says: 'it stays on bottom.',
+      basis: { run: 'slow', sign: 'stayed down', unknowns: 'drag' }
     },
     {
       says: [
@@ -92,13 +96,13 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'In {12 ft|3.5 m} you counted about 5 seconds: {1 oz|28 g}, small trailer. Now it’s {35 ft|10.5 m}.',
+      text: 'In {12 ft|3.5 m} you counted about 4½ seconds: {1 oz|28 g}, small trailer. Now it’s {35 ft|10.5 m}.',
       question: {
         ask: 'How long is the count?',
         hint: 'How much deeper is it?',
         say: 'seconds',
         run: fallAt(DEEP_M, JIGS.ounce),
-        timed: { run: fallAt(SHALLOW_M, JIGS.ounce), fall_s: 5 },
+        timed: { run: fallAt(SHALLOW_M, JIGS.ounce), fall_s: 4.4 },
         options: [
           {
             id: 'same',
@@ -109,8 +113,8 @@ export default {
           },
           {
             id: 'triple',
-            says: '13 to 17 seconds',
-            holds: { fall_s: [13, 17] },
+            says: '12 to 15 seconds',
+            holds: { fall_s: [12, 15] },
             reply: 'Right. A lighter jig is still falling then.'
           },
           {
@@ -126,8 +130,8 @@ export default {
       kind: 'see',
       title: 'See it',
       demos: [
-        { id: 'slow', caption: 'Slow.', run: dragAt(JIGS.threeQuarters, 5) },
-        { id: 'quick', caption: 'Quick.', run: dragAt(JIGS.threeQuarters, 0.5) }
+        { id: 'slow', caption: 'Slow: it stays on bottom.', run: dragAt(JIGS.threeQuarters, 5) },
+        { id: 'quick', caption: 'Quick: it loses bottom.', run: dragAt(JIGS.threeQuarters, 0.5) }
       ]
     },
     {
