@@ -165,6 +165,22 @@ describe('the steps of a task', () => {
     }
   });
 
+  test('tell how long a rest has gone that the task names, and of no other', () => {
+    const cold = new Watched(taskStepsOf(challengeOf('cold-water')), 60);
+    const rested = [cold.made.rested_s];
+    cold.turn(70, 2500);
+    cold.rest(3500);
+    rested.push(cold.made.rested_s);
+    cold.rest(6000);
+    rested.push(cold.made.rested_s);
+    cold.turn(73, 800);
+    expect([...rested, cold.made.rested_s]).toEqual([null, 3, 9, null]);
+    const foot = new Watched(taskStepsOf(challengeOf('exactly-one-foot')), 60);
+    foot.turn(62, 500);
+    foot.rest(3000);
+    expect(foot.made.rested_s).toBeNull();
+  });
+
   test('end a short pull with the wait that comes after it, and a short hop with its turn', () => {
     const cold = new Watched(taskStepsOf(challengeOf('cold-water')), 60);
     cold.turn(65, 1200);

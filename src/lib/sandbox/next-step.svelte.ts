@@ -7,6 +7,8 @@ import type { TryTask } from './try-task';
 export class NextStep {
   /** Null where that is to wait, or for the learner to know. */
   now = $state<HandStep | 'done' | null>(null);
+  /** How long the rest has gone that the task names, whole s; null where it names none. */
+  rested_s = $state<number | null>(null);
   private steps = new StepsMade([], 0);
 
   /** What comes now, lit or not. */
@@ -23,6 +25,7 @@ export class NextStep {
   /** Before a try: a jig that falls from a free spool is begun without a step of its own. */
   begin({ setup, steps }: TryTask, angle_deg: number): void {
     this.steps = new StepsMade(steps, angle_deg);
+    this.rested_s = null;
     this.now = this.steps.upcoming?.does ?? (setup.start.spool === 'free' ? 'start' : null);
   }
 
@@ -33,5 +36,6 @@ export class NextStep {
     live.isReelAwaited = this.steps.isReelToCome;
     const isDownInSight = !isHidden && live.events.some(({ kind }) => kind === 'bottom');
     this.now = this.steps.next(isDownInSight, isHidden);
+    this.rested_s = this.steps.rested_s;
   }
 }

@@ -138,6 +138,13 @@ export class StepsMade {
     return this.now.ms - this.still.ms;
   }
 
+  /** How long the rest has gone that a task names before the step that comes now, whole s; null where it names none. */
+  get rested_s(): number | null {
+    const { upcoming } = this;
+    if (!upcoming?.isWaitedFor || upcoming.rest_s === Infinity || this.isBegun) return null;
+    return Math.floor(this.stood_ms / 1000);
+  }
+
   /** Whether rod or reel has begun the step that comes now. */
   private get isBegun(): boolean {
     if (!this.upcoming || !isOfReel(this.upcoming)) return this.begun_deg !== null;
