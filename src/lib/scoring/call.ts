@@ -94,10 +94,10 @@ export function callAdvice({ guess }: CallGrade, result: Result, units: Units): 
   if (!guess) return 'Call it before you look.';
   if (guess.kind === 'down') return `${guessWords(guess, result, units)} ${WATCH_THE_LINE}`;
   if (guess.kind === 'travel' && !isLiftRight(guess, result))
-    return `${liftMiss(guess)} Feel whether it is still on the bottom.`;
+    return `${liftMiss(guess)} A pull like that ${guess.lifted ? 'stays down' : 'lifts it'}.`;
   const miss = callMiss({ guess }, result, units);
   return guess.kind === 'travel'
-    ? `${miss} Feel where it starts and stops.`
+    ? `${miss} Go by how far the tip moved.`
     : `${miss} Count its fall: a higher hop falls longer.`;
 }
 

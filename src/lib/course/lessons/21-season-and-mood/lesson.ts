@@ -29,6 +29,10 @@ export default {
   leaves_out: ['Color and scent.'],
   claims: [
     {
+      says: 'the rod works, the jig hardly comes.',
+      basis: { run: 'shake', holds: { travel_m: [0, 0.3] } }
+    },
+    {
       says: [
         'The season says where to start.',
         'Then let the fish’s mood correct you.',
@@ -89,7 +93,7 @@ export default {
         },
         {
           id: 'shake',
-          caption: 'Shake in place.',
+          caption: 'Shake in place: the rod works, the jig hardly comes.',
           run: shaken
         },
         { id: 'hop', caption: 'Hop.', run: uprightRun(deeper, 30, lift(30, 42, 0.25)) },
