@@ -49,7 +49,7 @@ describe('who drags and is done at once', () => {
   ])('is told to have left too soon where %s', (_, cast) => {
     const { did, change } = told(cast, drag);
     expect(did).toBe('You left too soon: a fish could still have come.');
-    expect(change).toMatch(/^Stay with it until the try ends by itself\./);
+    expect(change).toMatch(/^Stay with it longer\./);
   });
 });
 

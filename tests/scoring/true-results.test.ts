@@ -228,6 +228,13 @@ describe('a result does not contradict itself', () => {
     );
   });
 
+  test('rests between hops are told as long as they were: whether one was twice the other is what was asked', () => {
+    const { reference } = challengeNamed('three-hops-uneven');
+    const { words } = tried('three-hops-uneven', reference);
+    const [, first, second] = /It rested (\S+)\ss, then (\S+)\ss\./.exec(words.why) ?? [];
+    expect(Number(second)).toBeGreaterThanOrEqual(2 * Number(first));
+  });
+
   test('the table and the sentence tell one distance', () => {
     const { graded, words } = tried(
       'reel-takes-slack',

@@ -9,6 +9,9 @@ import { goalKind, weight } from './goal-kind';
 /** A rest of half the length asked earns nothing. */
 const REACH = 0.5;
 
+/** Of more rests than these it is told how many there were, and not how long each was. */
+const MOST_NAMED = 3;
+
 /** So many rests of the bait between its moves, each so long or longer. */
 export const rests = goalKind({
   schema: v.strictObject({
@@ -42,8 +45,12 @@ export const rests = goalKind({
     asked: `${count} of ${formatTime(least_s)} or longer`,
     reached: `${value}`
   }),
-  did: ({ count, least_s }, value) =>
-    value < count ? null : `It rested ${formatTime(least_s)} or longer, ${timesOf(value)}.`,
+  did: ({ count, least_s }, value, _units, result) => {
+    if (value < count) return null;
+    if (value > MOST_NAMED) return `It rested ${formatTime(least_s)} or longer, ${timesOf(value)}.`;
+    const long = restsBetweenMoves(result).filter((rest_s) => rest_s >= least_s);
+    return `It rested ${long.map(formatTime).join(', then ')}.`;
+  },
   miss: ({ count, least_s }, value) => {
     const asked = `${formatTime(least_s)} or longer`;
     return value === 0

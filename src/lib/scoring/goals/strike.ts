@@ -52,7 +52,7 @@ export const strike = goalKind({
     return `you set ${time} ${value < 0 ? 'before' : 'after'} the bite`;
   },
   advice: (_, value) => {
-    if (Number.isNaN(value)) return 'Stay with it until the try ends by itself';
+    if (Number.isNaN(value)) return 'Stay with it longer';
     if (value === -Infinity) return 'Felt nothing? Don’t set';
     return value < REACTION_S ? 'Wait for the bite' : 'Set firmly as soon as the line tells you';
   }

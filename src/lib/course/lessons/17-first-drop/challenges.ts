@@ -7,7 +7,7 @@ export default [
   {
     id: 'taken-on-the-drop',
     title: 'Eaten on the drop',
-    ask: '{20 ft|6 m}, line just short of tight. Runs off on the way down? Reel down and set. Slack at your count of 12? Lower the rod.',
+    ask: '{20 ft|6 m}, line almost tight. If it runs off, reel down and set. Slack at your count of 12 is bottom: lower the rod.',
     setup: deeperWith({
       mass_kg: JIGS.half,
       start: { ...castOut(ft(45), 'closed'), slack_m: 3 },

@@ -57,7 +57,6 @@ export default {
     }
   ],
   sets_up: [
-    'Lower the rod.',
     'When a fish takes it, reel down and set.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
