@@ -16,7 +16,7 @@ import type { Scene } from './scene';
 import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
-import { TipSpeed } from './tip-speed.svelte';
+import { ButtonSpeed } from './button-speed.svelte';
 import { painted } from './painted';
 import { isSameTask, type TryTask } from './try-task';
 
@@ -37,7 +37,7 @@ export class TrySession {
   /** What the setup or the line cannot do, in words; the water before stays. */
   fault = $state<ScenarioError | null>(null);
   spoken = $state('');
-  readonly tipSpeed = new TipSpeed();
+  readonly tipSpeed = new ButtonSpeed();
   readonly handling = new Handling();
   readonly felt = new FeltChannel();
   readonly reading = new LiveReading();

@@ -3,7 +3,7 @@ import { buttonPaces } from './button-pace';
 import type { TaskStep } from './task-steps';
 
 /** How fast buttons and keys move the tip, of a few speeds that a task has. */
-export class TipSpeed {
+export class ButtonSpeed {
   private choices_m_s = $state.raw<readonly number[]>(KEY_SPEEDS_M_S);
   private chosen = $state(FIRST_KEY_SPEED);
   /** The speed that is the task’s own. */
