@@ -10,6 +10,7 @@ import {
 } from '../../src/lib/scoring';
 import { allLessons } from '../../src/lib/course';
 import { FIRST_KEY_SPEED, KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
+import { changeSentence } from '../../src/lib/scoring/change-sentence';
 import { faultOf, type Fault } from '../../src/lib/scoring/fault';
 import { tied } from '../tied';
 import { challengeOf, oneFootGoals, plainChallenge } from './results';
@@ -81,6 +82,15 @@ describe('the one thing named', () => {
     expect(words.did).toMatch(/^You moved the tip 1\sft\s2\sin and the jig 1\sft: on the mark\.$/);
     // Beside something that was missed it says which of both it was.
     expect(told(hands.far).why).toBe('It stayed on bottom.');
+  });
+
+  test('of two quick pulls, or one and the way back, it tells no time that holds the rest between', () => {
+    const again = hand([0, 55], [0.4, 60], [6, 60], [6.4, 65.8]);
+    const back = hand([0, 55], [0.4, 65.8], [6, 65.8], [6.4, 65]);
+    for (const made of [again, back]) {
+      const { result } = gradeTry(drag, made);
+      expect(changeSentence('too_fast', 'sweep', result, 'imperial')).toBe('Go slower.');
+    }
   });
 
   test('a tip that went toward the jig is said to have', () => {

@@ -19,7 +19,9 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
     `Keep going: the ${formatLength(taken_m, units)} you pulled only took up slack`,
   gave_back: ({ gaveBack_m }, units) =>
     `Don’t let the tip swing back: it gave back ${formatLength(gaveBack_m, units)} of line`,
-  too_fast: ({ duration_s }) => `Go slower: the tip took ${formatTime(duration_s)}`,
+  // Of several moves the whole time holds the rests, too.
+  too_fast: ({ duration_s, isOne }) =>
+    isOne ? `Go slower: the tip took ${formatTime(duration_s)}` : 'Go slower',
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
   ran_on: () => 'Go slower: at that pace the jig keeps going',
   too_far: () => 'Stop sooner',

@@ -6,6 +6,8 @@ const NOTICED_M = 0.005;
 const BAIT_MOVED_M = 0.005;
 /** Speed is taken over this many ticks, as for the bait. */
 const SPEED_TICKS = 10;
+/** A tip that stands for so many ticks makes another move after it: half a second. */
+const REST_TICKS = 50;
 
 /** How the tip moved. Distances are those of the line taken up: from tip to where the bait lay. */
 export interface TipMotion {
@@ -13,6 +15,8 @@ export interface TipMotion {
   start_s: number;
   /** Until it stood still, s. */
   duration_s: number;
+  /** Whether that was one move: it neither rested between nor came back. */
+  isOne: boolean;
   /** Fastest tenth of a second, m/s. */
   peakSpeed_m_s: number;
   /** When in the motion that was, 0 at its start to 1 at its end. */
@@ -40,6 +44,7 @@ export function tipMotionOf({ trace }: Pick<Result, 'trace'>): TipMotion {
   return {
     start_s: start * TICK_S,
     duration_s: (end - start) * TICK_S,
+    isOne: !rests(apart, start, end) && largestFall(taken) < NOTICED_M,
     peakSpeed_m_s: fastest.way_m / (SPEED_TICKS * TICK_S),
     peakAt: end > start ? (fastest.at - start) / (end - start) : 0,
     taken_m: taken[last] - taken[0],
@@ -55,6 +60,12 @@ function fastestStep(apart: (i: number, k: number) => number, last: number) {
     if (way_m > fastest.way_m) fastest = { way_m, at: i - SPEED_TICKS / 2 };
   }
   return fastest;
+}
+
+function rests(apart: (i: number, k: number) => number, start: number, end: number): boolean {
+  for (let i = start + REST_TICKS; i < end; i++)
+    if (apart(i, i - REST_TICKS) < NOTICED_M) return true;
+  return false;
 }
 
 function largestFall(values: readonly number[]): number {
