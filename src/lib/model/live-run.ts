@@ -3,6 +3,7 @@ import { ROD_RATE_HZ, TICK_S, type RodInput } from './move';
 import type { RodAngles } from './rod-path';
 import { Run, type Result } from './run';
 import type { Setup } from './scenario';
+import { layingOf, type Start } from './start';
 import { tipPathOf } from './tip-path';
 
 /** Angles are kept to this, degrees, so that a recording is short and reads back exactly. */
@@ -22,14 +23,29 @@ export class LiveRun {
   /** Throws ScenarioError. */
   constructor(
     readonly setup: Setup,
-    start: RodAngles
+    start: RodAngles,
+    laid?: Start
   ) {
     this.elevation_deg = [rounded(start.elevation_deg, ANGLE_STEP_DEG)];
     this.azimuth_deg = [rounded(start.azimuth_deg, ANGLE_STEP_DEG)];
     const { line_in_m } = this;
-    this.run = new Run(setup, tipPathOf(setup, { ...this.input(), line_in_m }));
+    this.run = new Run(setup, tipPathOf(setup, { ...this.input(), line_in_m }), laid);
     this.recorder = new LineRecorder(this.run.nodes.x.length);
     this.recorder.add(this.run.nodes);
+  }
+
+  /** One whose line is laid in pieces, between which a page may see to whoever touches it. */
+  static *laidInPieces(setup: Setup, start: RodAngles): Generator<void, LiveRun> {
+    const { elevation_deg, azimuth_deg } = start;
+    const tip = { x: 0, z: 0 };
+    const still: RodInput = {
+      kind: 'rod_input',
+      rate_Hz: ROD_RATE_HZ,
+      elevation_deg: [rounded(elevation_deg, ANGLE_STEP_DEG)],
+      azimuth_deg: [rounded(azimuth_deg, ANGLE_STEP_DEG)]
+    };
+    tipPathOf(setup, still).at(0, tip);
+    return new LiveRun(setup, start, yield* layingOf(setup, tip));
   }
 
   /**

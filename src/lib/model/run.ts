@@ -83,13 +83,17 @@ export class Run {
   private shortestStep_s = TICK_S;
   private ticks = 0;
 
-  /** Throws ScenarioError when the line cannot be laid. */
+  /**
+   * Throws ScenarioError when the line cannot be laid.
+   * @param laid the line, where it is laid already: for this run alone
+   */
   constructor(
     readonly setup: Setup,
-    private readonly path: TipPath
+    private readonly path: TipPath,
+    laid?: Start
   ) {
     path.at(0, this.tip);
-    this.parts = startOf(setup, this.tip);
+    this.parts = laid ?? startOf(setup, this.tip);
     this.saved = new LineState(this.parts.solver.state.nodes);
     this.record = new RunRecord(this.parts.solver, this.parts.bottom, this.parts.bottom.stones);
     const { bait, line, solver, drawnIn_m } = this.parts;

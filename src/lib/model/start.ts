@@ -40,6 +40,15 @@ export interface Start {
 
 /** Lays the line from `tip` to the bait as the setup says. Throws ScenarioError. */
 export function startOf(setup: Setup, tip: Point): Start {
+  const laying = layingOf(setup, tip);
+  for (;;) {
+    const { done, value } = laying.next();
+    if (done) return value;
+  }
+}
+
+/** The same in pieces: between them a page may see to whoever touches it. */
+export function* layingOf(setup: Setup, tip: Point): Generator<void, Start> {
   const water = waterAt(setup.water.temperature_C);
   const bait = baitOf(setup, water);
   const bottom = bottomOf(setup, bait.radius_m);
@@ -54,18 +63,21 @@ export function startOf(setup: Setup, tip: Point): Start {
   const wind_m_s = setup.wind_m_s * Math.sign(bait_x_m);
   const laying = { line, bottom, rod, tip, wind_m_s };
   const laid = layLine(setup, laying, bait, place);
+  yield;
   const state = LineState.atRest(laid, tip);
   state.isTouching = !isSplash;
   const solver = new LineSolver(state, line, bait, bottom, rod, laid.pieceLength_m, wind_m_s);
-  if (setup.start.line === 'equilibrium') bringToRest(setup, solver, tip);
+  if (setup.start.line === 'equilibrium') yield* bringToRest(setup, solver, tip);
   const drawnIn_m = Math.sign(bait_x_m) * (bait_x_m - state.x[state.nodes - 1]);
   const isWherePut = Math.abs(drawnIn_m) < LEFT_WHERE_PUT_M;
   return { line, bait, bottom, solver, drawnIn_m: isWherePut ? 0 : drawnIn_m };
 }
 
 /** Held first, so that a line still finding its shape draws nothing along; then let go. */
-function bringToRest(setup: Setup, solver: LineSolver, tip: Point): void {
-  if (settled(solver, tip, true) && settled(solver, tip, false)) return;
+function* bringToRest(setup: Setup, solver: LineSolver, tip: Point): Generator<void> {
+  const isHeldAtRest = settled(solver, tip, true);
+  yield;
+  if (isHeldAtRest && settled(solver, tip, false)) return;
   const reason = 'line and bait do not come to rest: give less slack, less wind or gentler ground';
   throw new ScenarioError('start', setup.start, reason);
 }

@@ -73,15 +73,17 @@ export class LiveTry {
   /**
    * Stillness shorter than `longest_pause_s` belongs to the try.
    * Throws ScenarioError when the line cannot be laid.
+   * @param laid a run of the same whose line is laid already
    */
   constructor(
     readonly setup: Setup,
     plane: Plane,
     start: RodAngles,
     readonly hand: Hand,
-    longest_pause_s = 0
+    longest_pause_s = 0,
+    laid?: LiveRun
   ) {
-    this.live = new LiveRun(setup, start);
+    this.live = laid ?? new LiveRun(setup, start);
     this.angles = { ...start };
     this.turns = movedAngle(plane);
     this.end = new TryEnd(setup, start[this.turns], longest_pause_s);

@@ -61,10 +61,12 @@ export function watchInk(element: Element, use: (ink: Ink) => void): () => void 
   night.addEventListener('change', read);
   const chosen = new MutationObserver(read);
   chosen.observe(document.documentElement, { attributeFilter: ['data-scheme'] });
-  // Canvas text drawn before its face has come is drawn in another one, and stays so.
-  void document.fonts.ready.then(read);
-  // To ask at once would lay the page out in the midst of putting it together.
-  const first = requestAnimationFrame(read);
+  // To ask at once, for a colour or for the faces, would lay the page out in the midst of putting it together.
+  const first = requestAnimationFrame(() => {
+    read();
+    // Canvas text drawn before its face has come is drawn in another one, and stays so.
+    void document.fonts.ready.then(read);
+  });
   return () => {
     cancelAnimationFrame(first);
     night.removeEventListener('change', read);

@@ -1,4 +1,5 @@
-import { recordScenario, ScenarioError, type Move, type RecordedRun } from '$lib/model';
+import { recordScenario, ScenarioError } from '$lib/model';
+import type { LiveRun, Move, RecordedRun } from '$lib/model';
 import { canBeCalled, formatSpeed, type Guess, type GuessQuantity, type Units } from '$lib/scoring';
 import { Announcer } from './announcer';
 import { trySummaryOf } from './events';
@@ -17,7 +18,8 @@ import { Showing } from './showing.svelte';
 import type { Backdrop } from './stage';
 import { Stepper } from './stepper';
 import { ButtonSpeed } from './button-speed.svelte';
-import { painted } from './painted';
+import { laidInTurns } from './laid-in-turns';
+import { RodFocus } from './rod-focus';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -52,8 +54,7 @@ export class TrySession {
   isFilmed = $state(false);
   /** Gives the try that counts where the live one is for the eye only; null where there is none. */
   retake: ((live: Try) => Try | null) | null = null;
-  /** Brings the keys to the rod. */
-  takeFocus: () => void = () => {};
+  readonly focus = new RodFocus();
   units: Units = 'imperial';
   ontry: (made: Try) => unknown = () => {};
   private stage: Backdrop | null = null;
@@ -71,8 +72,8 @@ export class TrySession {
 
   /**
    * Puts out gear and water for a new try; the same again leaves the try in progress alone. The first
-   * line is laid once the water is on the screen, or when the rod is taken: on a slow phone both at once
-   * would hold up what is pressed.
+   * line is laid once the water is on the screen, piece by piece, or at once when the rod is taken: on a
+   * slow phone all of it together would hold up what is pressed.
    */
   prepare(task: TryTask): void {
     if (this.task && isSameTask(this.task, task)) return;
@@ -83,7 +84,8 @@ export class TrySession {
     this.isBare = true;
     this.nextStep.begin(task, task.start[movedAngle(task.plane)]);
     this.reading.begin(task.start[movedAngle(task.plane)]);
-    void painted().then(() => this.lay());
+    const isWanted = () => this.isBare && this.task === task;
+    void laidInTurns(task, isWanted, (laid) => this.again(laid));
   }
 
   /** Lays the first line, unless that is done. */
@@ -98,14 +100,14 @@ export class TrySession {
     this.loop.wake();
   }
 
-  /** The rod goes back to its start and the line is laid anew. */
-  again(): void {
+  /** The rod goes back to its start and the line is laid anew, unless it is laid already. */
+  again(laid?: LiveRun): void {
     const { task } = this;
     if (!task) return;
     this.isBare = false;
     const hand = new Hand(task.start[movedAngle(task.plane)], ROD_LIMITS[task.plane]);
     try {
-      this.live = new LiveTry(task.setup, task.plane, task.start, hand, task.longest_pause_s);
+      this.live = new LiveTry(task.setup, task.plane, task.start, hand, task.longest_pause_s, laid);
       this.fault = null;
     } catch (error) {
       if (!(error instanceof ScenarioError)) throw error;
@@ -242,7 +244,7 @@ export class TrySession {
     this.onguess(guess);
     this.reveal(this.lastTry);
     // The form that had the keys is gone.
-    this.takeFocus();
+    this.focus.take();
   }
 
   private reveal(made: Try): void {

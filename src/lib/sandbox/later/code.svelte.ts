@@ -1,3 +1,4 @@
+import { nextTurn } from '../in-turns';
 import type * as Parts from './parts';
 
 /**
@@ -16,7 +17,10 @@ class WaterCode {
   async #get(): Promise<void> {
     this.isMissing = false;
     try {
-      this.parts = await import('./parts');
+      const parts = await import('./parts');
+      // It has been run in this task: what it puts up has the next.
+      await nextTurn();
+      this.parts = parts;
     } catch {
       this.isMissing = true;
       this.#coming = null;
