@@ -90,7 +90,9 @@ test('an uneven hand is told how many more tries would settle it', () => {
 
 test('a hand that is all over the place is not promised anything', () => {
   const wild = [0.6, 2.4, 1.1, 2.9, 0.8].map((ratio, n) => aMark(n, ratio));
-  expect(words(wild).aim).toBe('Too scattered to aim by. Slow down, and keep one speed.');
+  expect(words(wild).aim).toBe(
+    'Too scattered to aim by: one try isn’t like the next. Slow down, and keep one speed.'
+  );
 });
 
 test('a true hand is told to go on as it is', () => {

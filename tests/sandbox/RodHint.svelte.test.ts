@@ -103,6 +103,22 @@ test('before a hidden try, too, it is told how the rod is taken, until it moves;
   await expect.element(told).not.toBeInTheDocument();
 });
 
+test('who drags a jig out of sight is told beside the rod to judge for themselves when to stop', async () => {
+  const target = { travel_m: [0.23, 0.38] } as const;
+  const hidden = {
+    ...base,
+    plane: 'sweep',
+    layout: 'screen',
+    visibility: 'unseen',
+    target
+  } as const;
+  await render(PracticeWater, { props: { ...hidden, name: 'A judged drag' } });
+  await expect.element(page.getByText('Jig hidden.')).toBeVisible();
+  const letGo = hold('Sweep');
+  await expect.element(page.getByText('Far enough? Stop.')).toBeVisible();
+  letGo(700);
+});
+
 test('who counts a fall out of sight is told beside the rod what to do, where no button is lit', async () => {
   const task = findChallenge('count-a-lighter-one', loadLessons());
   if (!task) throw new Error('there is no such task');

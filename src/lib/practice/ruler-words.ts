@@ -35,7 +35,9 @@ export function rulerWords(ruler: Ruler, meant_m: number, units: Units): RulerWo
   const [least, most] = [Math.max(0, value - band), value + band].map((part) =>
     length(part * meant_m)
   );
-  const goes = isKnown ? `now goes ${length(value * meant_m)}` : `goes ${least} to ${most}`;
+  const goes = isKnown
+    ? `now goes ${length(value * meant_m)}`
+    : `goes ${least} to ${most} on average`;
   const average = isKnown ? `On average, give or take ${length(band * meant_m)}, over` : 'From';
   return {
     goes: `When you mean ${length(meant_m)}, the jig ${goes}.`,
@@ -88,7 +90,7 @@ function aimSentence(here: Ruler, meant_m: number, units: Units): string {
   }
   if (aim_m !== null && moreTries) return `Too soon to say. About ${moreTries} more will tell.`;
   const fix = scores.variable > WIDE_SPREAD ? ' Slow down, and keep one speed.' : '';
-  return `Too scattered to aim by.${fix}`;
+  return `Too scattered to aim by: one try isn’t like the next.${fix}`;
 }
 
 function flightSentence({ bait, tip, leftBottom }: Ruler): string {
