@@ -105,6 +105,11 @@ const TERMS: readonly Term[] = [
   term('pound test', 'line-and-rod', 'The pull a line is sold to hold. Thickness comes second.'),
   term('reel drag', 'hook-set', 'The brake in the reel: it gives line before the line breaks.'),
   term(
+    'retrieve',
+    'season-map',
+    'How you bring the jig back: drag, hop, stroke, shake, swim or dead-stick.'
+  ),
+  term(
     'semi-slack line',
     'stroke-and-fall',
     'Just short of tight: the jig falls free, and you still see a bite.'
