@@ -9,7 +9,7 @@ export type LazyWaitName = (typeof LAZY_WAITS)[number];
 export function lazyWait(name: LazyWaitName, { reference }: Pick<Challenge, 'reference'>): Move {
   if (reference.kind !== 'sequence') return reference;
   const { moves } = reference;
-  const at = moves.findLastIndex(({ kind }) => kind === 'pause');
+  const at = moves.map(({ kind }) => kind).lastIndexOf('pause');
   const wait = moves[at];
   const before = moves.slice(0, at);
   if (name === 'no wait' || wait?.kind !== 'pause') return { ...reference, moves: before };
