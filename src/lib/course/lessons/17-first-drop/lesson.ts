@@ -58,6 +58,9 @@ export default {
   ],
   sets_up: [
     'When a fish takes it, reel down and set.',
+    'If it runs off, reel down and set.',
+    'Slack at your count of 12 is bottom:',
+    'lower the rod.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
   builds_on: ['hook-set', 'from-the-boat', 'stroke-and-fall'],
