@@ -1,6 +1,6 @@
 import { AXES } from '../../../src/lib/app/explore/axes';
 import { exploredScenario, type ExploreBase } from '../../../src/lib/app/explore/base';
-import type { AskJob, ChartPoint, ChartWanted, Stage } from '../../../src/lib/app/explore/curves';
+import type { AskJob, ChartPoint, ChartWanted, Stage } from '../../../src/lib/app/explore/chart';
 import { fallTimes } from '../../../src/lib/compute/jobs/falls';
 import { figuresOfRuns } from '../../../src/lib/compute/jobs/figures';
 import { contactLimits } from '../../../src/lib/compute/jobs/limits';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { AXES } from '../../../src/lib/app/explore/axes';
-import { curvesOf, stagesOf, type ChartWanted } from '../../../src/lib/app/explore/curves';
+import type { ChartWanted } from '../../../src/lib/app/explore/chart';
+import { curvesOf, stagesOf } from '../../../src/lib/app/explore/curves';
 import { contactLimits } from '../../../src/lib/compute/jobs/limits';
 import { seededRandom, simulate, type Scenario } from '../../../src/lib/model';
 import { cornersOf } from '../../../src/lib/scoring';

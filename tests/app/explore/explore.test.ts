@@ -4,14 +4,8 @@ import { exploredScenario, firstLift } from '../../../src/lib/app/explore/base';
 import { chartCsv } from '../../../src/lib/app/explore/chart-file';
 import { withPoints } from '../../../src/lib/app/explore/chart-run.svelte';
 import { comparedWeights } from '../../../src/lib/app/explore/compared-weights';
-import {
-  type Curve,
-  curvesOf,
-  runAt,
-  stagesOf,
-  type ChartPoint,
-  type ChartWanted
-} from '../../../src/lib/app/explore/curves';
+import type { ChartPoint, ChartWanted, Curve } from '../../../src/lib/app/explore/chart';
+import { curvesOf, runAt, stagesOf } from '../../../src/lib/app/explore/curves';
 import {
   FIGURES,
   LIMIT_TIP_M,

@@ -1,5 +1,5 @@
 import { csvTable } from '$lib/wire';
-import type { Curve } from './curves';
+import type { Curve } from './chart';
 import type { FigureName } from './figures';
 
 /** Properties of a drawing that a style sheet gave it, and that a file needs written down. */

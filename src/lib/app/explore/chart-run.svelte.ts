@@ -1,5 +1,6 @@
 import { compute } from '$lib/compute/browser';
-import { curvesOf, stagesOf, type ChartPoint, type ChartWanted, type Curve } from './curves';
+import type { ChartPoint, ChartWanted, Curve } from './chart';
+import { curvesOf, stagesOf } from './curves';
 
 /** A chart as it gets finer; another one asked for ends it. */
 export class ChartRun {

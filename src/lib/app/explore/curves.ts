@@ -1,77 +1,29 @@
-import type { GivenTo, JobName, MadeBy } from '$lib/compute';
+import type { GivenTo } from '$lib/compute';
 import type { FiguresMade, RunFigures } from '$lib/compute/jobs/figures';
-import type { LimitMade } from '$lib/compute/jobs/limits';
 import { fall } from '$lib/course/items/moves';
 import { FOOT_M, type ScenarioInput } from '$lib/model';
 import type { OwnSpread, Units } from '$lib/scoring';
-import { AXES, ticksOf, valuesOn, type Axis } from './axes';
+import { AXES, valuesOn, type Axis } from './axes';
 import { exploredScenario, handEnds, type ExploreBase } from './base';
+import {
+  placesOf,
+  shownReading,
+  unknownsOf,
+  type AskJob,
+  type ChartPoint,
+  type ChartWanted,
+  type Curve,
+  type Stage
+} from './chart';
 import { comparedWeights } from './compared-weights';
-import { LIMIT_TIP_M, type ChartKind, type FigureName } from './figures';
-
-export type Ends = readonly [low: number, high: number];
-
-/** A figure where the chart has run the model. */
-export interface Reading {
-  value: number;
-  /** Where it may lie for all that is not known of the gear. */
-  ends?: Ends;
-  /** Where nine tries in ten of the own hand lie. */
-  hand?: Ends;
-}
-
-/** As a chart shows it: of a speed limit the pace that is safe, once that is known, and nothing above it. */
-export function shownReading(figure: FigureName, reading?: Reading): Reading | null {
-  if (!reading) return null;
-  if (figure !== 'limit_m_s') return reading;
-  return reading.ends ? { value: Math.max(0, reading.ends[0]) } : null;
-}
-
-export interface ChartPoint {
-  /** Along the axis, SI. */
-  at: number;
-  readings: Partial<Record<FigureName, Reading>>;
-}
-
-export interface Curve {
-  /** What it is of, where there are several. */
-  name: string;
-  base: ExploreBase;
-  /** As it was before anything was changed. */
-  isKept: boolean;
-  /** By value. */
-  points: readonly ChartPoint[];
-}
-
-export interface ChartWanted {
-  kind: ChartKind;
-  axis: Axis;
-  base: ExploreBase;
-  /** To look at beside it. */
-  kept: ExploreBase | null;
-  units: Units;
-}
-
-/** Asks compute/ for a job. */
-export type AskJob = <Name extends JobName>(
-  job: Name,
-  given: GivenTo<Name>
-) => Promise<MadeBy<Name>>;
-
-/** A piece of the work on a chart: after each there is more to see. */
-export interface Stage {
-  /** Place of its curve. */
-  curve: number;
-  make: (ask: AskJob) => Promise<ChartPoint[]>;
-}
+import { LIMIT_TIP_M, type ChartKind } from './figures';
+import { limitDrag, limitStages } from './limit-stages';
 
 /** Limits are drawn one curve a weight, or a depth where the weight is along the axis. */
 const DEPTHS: Record<Units, readonly number[]> = {
   imperial: [10, 20, 30].map((feet) => feet * FOOT_M),
   metric: [3, 6, 9]
 };
-/** A drag that has left the bottom has done so when the tip stops, s. */
-const LIMIT_HOLD_S = 0.3;
 /** So many runs are asked for at once: more would hold a change up. */
 const AT_ONCE = 9;
 /** Of what is not known nothing: for a first picture. */
@@ -100,9 +52,6 @@ export function stagesOf(wanted: ChartWanted, curves: readonly Curve[]): Stage[]
   if (kind === 'runs') return runStages(wanted, curves);
   return kind === 'limits' ? limitStages(wanted, curves) : fallStages(wanted, curves);
 }
-
-const placesOf = (curves: readonly Curve[], isKept: boolean): number[] =>
-  curves.flatMap((curve, i) => (curve.isKept === isKept ? [i] : []));
 
 /** As a chart asks: a few at once, so that it hears between when it is cancelled. */
 export function inBatches<T>(values: readonly T[]): T[][] {
@@ -168,9 +117,6 @@ function pointOf(at: number, { figures, ends }: FiguresMade, hand?: (RunFigures 
   return { at, readings };
 }
 
-/** Slack is what its slider says, whatever is along the axis: only what water does to the jig stays open. */
-const unknownsOf = ({ spread }: ExploreBase): OwnSpread | 'drag' => spread ?? 'drag';
-
 async function bandedPoint(
   ask: AskJob,
   axis: Axis,
@@ -189,72 +135,6 @@ async function bandedPoint(
       hand?.map((one) => one?.figures)
     )
   ];
-}
-
-/** The drag whose limit is looked for, of its base's own way. */
-const limitDrag = (base: ExploreBase): ScenarioInput | null =>
-  exploredScenario({ ...base, kind: 'sweep' }, LIMIT_HOLD_S);
-
-/** Of several values at once: those that cannot be made are left out. */
-async function limitsAt(
-  ask: AskJob,
-  bases: readonly ExploreBase[],
-  units: Units,
-  given: Omit<GivenTo<'limits'>, 'drags' | 'tip_m'>
-): Promise<(LimitMade | null)[]> {
-  const drags = bases.map(limitDrag);
-  const asked = drags.filter((one) => one !== null);
-  const made = await ask('limits', { drags: asked, tip_m: LIMIT_TIP_M[units], ...given });
-  let next = 0;
-  return drags.map((one) => (one ? made[next++] : null));
-}
-
-/** The pace to mean, so that the tip of this hand keeps the limit: its drags end short, and long. */
-async function limitsOfHand(ask: AskJob, base: ExploreBase, units: Units): Promise<Ends | null> {
-  const ends = handEnds(base);
-  if (!ends) return null;
-  const made = await limitsAt(ask, ends, units, { grain: 'fine' });
-  const paces = made.flatMap((one) => one?.pace_m_s ?? []);
-  return paces.length === 2 ? [Math.min(...paces), Math.max(...paces)] : null;
-}
-
-function limitStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Stage[] {
-  const ticks = ticksOf(axis, units);
-  const plain = (curve: number, grain: 'fine' | 'coarse'): Stage => ({
-    curve,
-    make: async (ask) => {
-      const bases = ticks.map((at) => axis.set(curves[curve].base, at));
-      const made = await limitsAt(ask, bases, units, { grain });
-      return ticks.flatMap((at, i) => limitPoint(at, made[i]));
-    }
-  });
-  const banded = (curve: number, at: number): Stage => ({
-    curve,
-    make: async (ask) => {
-      const { base } = curves[curve];
-      const here = axis.set(base, at);
-      const given = { grain: 'fine', unknowns: unknownsOf(base) } as const;
-      const [made] = await limitsAt(ask, [here], units, given);
-      return limitPoint(at, made, made && (await limitsOfHand(ask, here, units)));
-    }
-  });
-  const asked = placesOf(curves, false);
-  const kept = placesOf(curves, true);
-  // The middle one first: the first picture is a whole curve.
-  const [middle] = asked.splice(asked.length >> 1, 1);
-  const own = [middle, ...asked];
-  return [
-    ...own.map((i) => plain(i, 'coarse')),
-    ...own.map((i) => plain(i, 'fine')),
-    ...ticks.flatMap((at) => own.map((i) => banded(i, at))),
-    ...ticks.flatMap((at) => kept.map((i) => banded(i, at)))
-  ];
-}
-
-function limitPoint(at: number, made: LimitMade | null, hand?: Ends | null): ChartPoint[] {
-  if (!made) return [];
-  const { pace_m_s: value, ends } = made;
-  return [{ at, readings: { limit_m_s: { value, ...(ends && { ends }), ...(hand && { hand }) } } }];
 }
 
 /** A fall does not feel the bottom: its time is that of the whole way, in a deep enough water. */

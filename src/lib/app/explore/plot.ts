@@ -2,7 +2,7 @@ import type { Units } from '$lib/scoring';
 import type { PlotEdges, PlotTick } from '$lib/shell';
 import { scaleLinear } from 'd3-scale';
 import { tickText, ticksOf, type Axis } from './axes';
-import { shownReading, type ChartPoint, type Curve, type Reading } from './curves';
+import { shownReading, type ChartPoint, type Curve, type Reading } from './chart';
 import { FIGURES, numbersFor, type FigureName } from './figures';
 
 export interface PlotWanted {

@@ -3,7 +3,7 @@ import { MODEL_VERSION } from '$lib/model';
 import { formatDepth, formatTime, type Units } from '$lib/scoring';
 import { AXES, type Axis, type AxisName } from './axes';
 import { LIFT_OUT_M, LIFT_S, type ExploreBase } from './base';
-import { shownReading, type Curve, type Reading } from './curves';
+import { shownReading, type Curve, type Reading } from './chart';
 import { FIGURES, type FigureName } from './figures';
 
 /** The marks of several curves, for where there is no drawing of them. */
