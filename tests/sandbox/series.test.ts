@@ -4,7 +4,7 @@ import { eventsOf, trySummaryOf } from '../../src/lib/sandbox/events';
 import { figureTable } from '../../src/lib/sandbox/figures';
 import { plotsOf } from '../../src/lib/sandbox/plot';
 import { feltBandOf, flightsOf, restsAt, seriesOf } from '../../src/lib/sandbox/series';
-import { tipTravel } from '../../src/lib/scoring';
+import { tipSeconds, tipTravel } from '../../src/lib/scoring/run-measures';
 import { tipMotionOf } from '../../src/lib/scoring/tip-motion';
 import { tied } from '../tied';
 import { smallWater } from './waters';
@@ -23,6 +23,7 @@ describe('the series of a run', () => {
   test('end where the model and the scoring room say', () => {
     expect(series.baitTravel_m[last]).toBeCloseTo(snap.travel_m, 9);
     expect(series.tipTravel_m[last]).toBeCloseTo(tipTravel(snap), 9);
+    expect(series.tipTime_s[last]).toBe(tipSeconds(snap));
     // Stepped off with dividers, it ends as much as their opening sooner.
     expect(series.tipTime_s[last]).toBeCloseTo(tipMotionOf(snap).duration_s, 1);
     // The record takes its peak between the ticks too.

@@ -4,11 +4,13 @@ import { BEAT_S, type Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
 import { ROD_BUTTONS } from './rod-buttons';
-import { tipTravel } from './run-measures';
+import { tipSeconds, tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
 type Plane = Challenge['plane'];
-type Words = (hand: TipMotion, units: Units, plane: Plane) => string;
+/** Its time as it stands beside the rod. */
+type Moved = TipMotion & { readonly shown_s: number };
+type Words = (hand: Moved, units: Units, plane: Plane) => string;
 
 /** The one thing to change, as a guide says it. The hand's own figure is told where it explains. */
 const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
@@ -20,8 +22,8 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   gave_back: ({ gaveBack_m }, units) =>
     `Don’t let the tip swing back: it gave back ${formatLength(gaveBack_m, units)} of line`,
   // Of several moves the whole time holds the rests, too.
-  too_fast: ({ duration_s, isOne }) =>
-    isOne ? `Go slower: the tip took ${formatTime(duration_s)}` : 'Go slower',
+  too_fast: ({ shown_s, isOne }) =>
+    isOne ? `Go slower: the tip took ${formatTime(shown_s)}` : 'Go slower',
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
   ran_on: () => 'Go slower: at that pace the jig keeps going',
   too_far: () => 'Stop sooner',
@@ -55,7 +57,7 @@ export function changeSentence(
     tipTravel(result) > correction.tipTravel_m + correction.band_m;
   if (isFarToo)
     return `Move less, and slower: the tip ${tipWay(correction, units)}, ${tipTime(correction)}.`;
-  const advice = ADVICE[fault](hand, units, plane);
+  const advice = ADVICE[fault]({ ...hand, shown_s: tipSeconds(result) }, units, plane);
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 

@@ -28,6 +28,18 @@ export function tipTravel({ trace }: Traced): number {
   return way_m + Math.hypot(x[end] - x[last], z[end] - z[last]);
 }
 
+/** How long the tip has moved, s, its rests between included: as it stands beside the rod. */
+export function tipSeconds({ trace }: Traced): number {
+  const { tip_x_m: x, tip_z_m: z, t_s } = trace;
+  let [first, last] = [0, 0];
+  for (let i = 1; i < x.length; i++) {
+    if (Math.hypot(x[i] - x[last], z[i] - z[last]) < DIVIDERS_M) continue;
+    first ||= i;
+    last = i;
+  }
+  return t_s[last] - t_s[first];
+}
+
 /** Less than this part of its way from where it began, a tip has turned back. */
 const TURNED_BACK = 0.9;
 

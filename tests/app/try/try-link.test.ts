@@ -73,6 +73,25 @@ test('a miss by half an inch is sent as one, not as the limit it lies outside', 
   expect(inches(14.4)).toMatch(/The jig went 1\sft\s2½\sin\./);
 });
 
+test('a way that was right and cost marks all the same is sent with what cost them', () => {
+  const challenge = findChallenge('exactly-one-foot', allLessons());
+  const graded = challenge && gradedNow(challenge, { input });
+  if (!graded) throw new Error('it cannot be run');
+  const withMet = (met: Partial<Record<string, number>>) => ({
+    ...graded,
+    grade: {
+      ...graded.grade,
+      goals: graded.grade.goals.map((one) => ({ ...one, met: met[one.goal.kind] ?? 1 }))
+    }
+  });
+  expect(sentWords(withMet({ contact: 0 }), 'imperial')).toMatch(
+    /, but it left bottom\. \d+ of 100\.$/
+  );
+  expect(sentWords(withMet({ speed: 0.5 }), 'imperial')).toMatch(/, but too fast\. \d+ of 100\.$/);
+  expect(sentWords(withMet({ travel: 0, contact: 0 }), 'imperial')).not.toMatch(/but/);
+  expect(sentWords(withMet({}), 'imperial')).not.toMatch(/but/);
+});
+
 test('who opens it is told the marks to beat, and then whether their best beat them', () => {
   const challenge = findChallenge('exactly-one-foot', allLessons());
   const graded = challenge && gradedNow(challenge, { input });

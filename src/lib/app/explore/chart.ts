@@ -65,4 +65,4 @@ export const placesOf = (curves: readonly Curve[], isKept: boolean): number[] =>
   curves.flatMap((curve, i) => (curve.isKept === isKept ? [i] : []));
 
 /** Slack is what its slider says, whatever is along the axis: only what water does to the jig stays open. */
-export const unknownsOf = ({ spread }: ExploreBase): OwnSpread | 'drag' => spread ?? 'drag';
+export const openIn = ({ spread }: ExploreBase): OwnSpread | 'drag' => spread ?? 'drag';

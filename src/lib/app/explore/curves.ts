@@ -8,7 +8,7 @@ import { exploredScenario, handEnds, type ExploreBase } from './base';
 import {
   placesOf,
   shownReading,
-  unknownsOf,
+  openIn,
   type AskJob,
   type ChartPoint,
   type ChartWanted,
@@ -124,7 +124,7 @@ async function bandedPoint(
   at: number
 ): Promise<ChartPoint[]> {
   const here = axis.set(base, at);
-  const [made] = await figuresAt(ask, [here], { unknowns: unknownsOf(base) });
+  const [made] = await figuresAt(ask, [here], { unknowns: openIn(base) });
   if (!made) return [];
   const ends = handEnds(here);
   const hand = ends && (await figuresAt(ask, ends, {}));
@@ -145,7 +145,7 @@ function fallStages({ axis, units }: ChartWanted, curves: readonly Curve[]): Sta
     curve,
     make: async (ask) => {
       const { setup } = curves[curve].base;
-      const unknowns = isBanded ? unknownsOf(curves[curve].base) : ALL_KNOWN;
+      const unknowns = isBanded ? openIn(curves[curve].base) : ALL_KNOWN;
       const made = await ask('falls', { setup, depths_m, unknowns });
       return made.map(({ depth_m, fall_s, ends_s }) => ({
         at: depth_m,

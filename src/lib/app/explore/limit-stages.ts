@@ -6,7 +6,7 @@ import { ticksOf } from './axes';
 import { exploredScenario, handEnds, type ExploreBase } from './base';
 import {
   placesOf,
-  unknownsOf,
+  openIn,
   type AskJob,
   type ChartPoint,
   type ChartWanted,
@@ -61,7 +61,7 @@ export function limitStages({ axis, units }: ChartWanted, curves: readonly Curve
     make: async (ask) => {
       const { base } = curves[curve];
       const here = axis.set(base, at);
-      const given = { grain: 'fine', unknowns: unknownsOf(base) } as const;
+      const given = { grain: 'fine', unknowns: openIn(base) } as const;
       const [made] = await limitsAt(ask, [here], units, given);
       return limitPoint(at, made, made && (await limitsOfHand(ask, here, units)));
     }

@@ -1,5 +1,14 @@
 import { travelOf } from '$lib/practice';
-import { describeTry, drawnOf, formatLength, formatWay, moveMarks, type Units } from '$lib/scoring';
+import {
+  describeTry,
+  drawnOf,
+  formatLength,
+  formatWay,
+  moveMarks,
+  type Goal,
+  type Grade,
+  type Units
+} from '$lib/scoring';
 import type { TryRun } from './try-runs';
 
 /** What the one who gets it is asked: nobody beats all there is to get. */
@@ -10,20 +19,37 @@ export const asksOf = ({ grade }: Pick<TryRun, 'grade'>) =>
 export function toldByHand({ challenge, result, grade }: TryRun, units: Units): string[] {
   const travel = travelOf(challenge);
   return travel
-    ? [`I wanted ${formatLength(travel.target_m, units)}.`, wentWords({ challenge, result }, units)]
+    ? [
+        `I wanted ${formatLength(travel.target_m, units)}.`,
+        wentWords({ challenge, result, grade }, units)
+      ]
     : [`${challenge.title}.`, bySender(describeTry(challenge, { result, grade }, units, null).did)];
+}
+
+/** What a way that is as long as asked was not, by what it cost the marks for. */
+const BUT: Partial<Record<Goal['kind'], string>> = {
+  contact: ', but it left bottom',
+  speed: ', but too fast',
+  tip_speed: ', but too fast'
+};
+
+/** Why a way that was right got so few marks; '' where the way tells it, or there is no one word for it. */
+function butWords({ goals }: Pick<Grade, 'goals'>): string {
+  const travel = goals.find(({ goal }) => goal.kind === 'travel');
+  if (travel?.met !== 1) return '';
+  return goals.flatMap(({ goal, met }) => (met < 1 ? (BUT[goal.kind] ?? []) : []))[0] ?? '';
 }
 
 /** Told beside its limits, as the result tells it: a miss by half an inch is none of a hit. */
 function wentWords(
-  { challenge, result }: Pick<TryRun, 'challenge' | 'result'>,
+  { challenge, result, grade }: Pick<TryRun, 'challenge' | 'result' | 'grade'>,
   units: Units
 ): string {
   const { travel_m: limits } = drawnOf(challenge.goals);
   const went = limits
     ? formatWay(result.travel_m, limits, units)
     : formatLength(result.travel_m, units);
-  return `The jig went ${went}.`;
+  return `The jig went ${went}${butWords(grade)}.`;
 }
 
 /** What was said to who made the try, as they say it on. */
@@ -43,7 +69,7 @@ export function sentWords({ challenge, result, grade }: TryRun, units: Units): s
   const travel = travelOf(challenge);
   const marks = `${moveMarks(grade)} of 100.`;
   return travel
-    ? `Wanted: ${formatLength(travel.target_m, units)}. ${wentWords({ challenge, result }, units)} ${marks}`
+    ? `Wanted: ${formatLength(travel.target_m, units)}. ${wentWords({ challenge, result, grade }, units)} ${marks}`
     : marks;
 }
 
