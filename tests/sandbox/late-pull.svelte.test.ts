@@ -70,8 +70,28 @@ test('one more pull where the rod’s button lay goes nowhere; a press where Don
   };
   const pulled = press(sweep);
   show();
+  click(next, 1000, pulled);
+  // Held for longer than a tap.
   click(next, 1500, pulled);
   expect(gone).not.toHaveBeenCalled();
   click(next, 1500, press(done));
+  expect(gone).toHaveBeenCalledTimes(1);
+});
+
+test('a tap where the rod’s button lay goes on, once there was time to read', () => {
+  const { sweep, next, gone, show } = screen();
+  const { left, top } = sweep.getBoundingClientRect();
+  pointer(sweep, 'pointerdown');
+  pointer(sweep, 'pointerup');
+  show();
+  const tapAt = (ms: number) => {
+    const down = new PointerEvent('pointerdown', { bubbles: true });
+    Object.defineProperty(down, 'timeStamp', { value: performance.now() + ms - 80 });
+    next.dispatchEvent(down);
+    click(next, ms, { clientX: left + 1, clientY: top + 1 });
+  };
+  tapAt(900);
+  expect(gone).not.toHaveBeenCalled();
+  tapAt(1400);
   expect(gone).toHaveBeenCalledTimes(1);
 });

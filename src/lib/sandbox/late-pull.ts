@@ -1,4 +1,8 @@
-/** So long a press where the rod's button lay is one more pull, ms. */
+import { TAP_MS } from './taps';
+
+/** Where the rod's button lay, so long any press is one more pull, ms: nobody has read what came of the first. */
+const UNREAD_MS = 1200;
+/** And so long one that is held: a tap is meant for what lies there now. */
 const PULLS_ON_MS = 2500;
 
 /** One more pull at the rod's button that comes when the result lies there already: it goes nowhere. */
@@ -30,9 +34,15 @@ export class LatePull {
   readonly keepFrom = (row: HTMLElement): (() => void) => {
     const shown_ms = performance.now();
     let isHeldOn = this.isDown;
-    const beginAnew = () => (isHeldOn = false);
+    let pressed_ms = -Infinity;
+    const beginAnew = ({ timeStamp }: Event) => {
+      isHeldOn = false;
+      pressed_ms = timeStamp;
+    };
     const hear = (press: MouseEvent) => {
-      const isPull = press.timeStamp - shown_ms < PULLS_ON_MS && this.isThere(press);
+      const since_ms = press.timeStamp - shown_ms;
+      const isTap = press.timeStamp - pressed_ms < TAP_MS;
+      const isPull = since_ms < (isTap ? UNREAD_MS : PULLS_ON_MS) && this.isThere(press);
       if (press.detail === 0 || !(isHeldOn || isPull)) return;
       isHeldOn = false;
       press.preventDefault();

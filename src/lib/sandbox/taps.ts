@@ -1,5 +1,5 @@
 /** A press shorter than this was no hold, ms: a tap of a finger takes a tenth of a second. */
-const TAP_MS = 200;
+export const TAP_MS = 200;
 
 /** Tells a tap from a press that is held. */
 export class Taps {
