@@ -328,5 +328,7 @@ test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ pa
   await expect(
     page.getByRole('heading', { level: 1, name: /^Can you (beat it|do it, too)\?$/ })
   ).toBeVisible();
-  await expect(page.getByText(new RegExp(`The jig went ${went}\\. \\d+ of 100\\.`))).toBeVisible();
+  await expect(
+    page.getByText(new RegExp(`The jig went ${went}(, but .*)?\\. \\d+ of 100\\.`))
+  ).toBeVisible();
 });

@@ -122,7 +122,10 @@ export const SNAP_PULLS: Basis = {
   of: ['snap on mono', 'a slow drag on mono'],
   ...drag
 };
-export const LATE_HOUR: Basis = { most: 'travel_m', of: ['the-clock:third', 'the-clock:first'] };
+export const LATE_HOUR: Basis = {
+  most: 'travel_m',
+  of: ['the-clock:eleven-to-twelve', 'the-clock:nine-to-ten']
+};
 export const DRIFT_TAKES: Basis = {
   most: 'travel_m',
   of: ['slow drag', 'drag, drifting onto it'],
