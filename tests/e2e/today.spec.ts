@@ -114,9 +114,8 @@ test(
     await page.addInitScript(WATCH);
     await visit(page, '/lessons');
     await expect(bright(page)).toHaveText([`Next: Lesson 2, ${second.title}`]);
-    const shown = await page.evaluate(() => [
-      ...(window as never as { bright: Set<string> }).bright
-    ]);
-    expect(shown).toEqual([`Next: Lesson 2, ${second.title}`]);
+    const shown = () =>
+      page.evaluate(() => [...(window as never as { bright: Set<string> }).bright]);
+    await expect.poll(shown).toEqual([`Next: Lesson 2, ${second.title}`]);
   }
 );
