@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
 import { visit } from './page';
 import { SCREENS } from './screens';
@@ -46,6 +46,16 @@ test(
   }
 );
 
+/** Into a lesson and past its call, whatever is called. */
+async function toExamples(page: Page, id: string): Promise<void> {
+  await visit(page, `/lessons/${id}`);
+  await beginLesson(page);
+  const asked = page.locator('#predict');
+  await asked.getByRole('radio').first().check();
+  await asked.getByRole('button', { name: 'Lock it in' }).click();
+  await asked.getByRole('button', { name: /^Next: / }).click();
+}
+
 for (const id of ['your-hands-ruler', 'from-the-boat'])
   test(
     `come to from the call, the examples of ${id} and what comes next are in one view of a phone`,
@@ -53,12 +63,7 @@ for (const id of ['your-hands-ruler', 'from-the-boat'])
     async ({ page }) => {
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize({ width: 390, height: 780 });
-      await visit(page, `/lessons/${id}`);
-      await beginLesson(page);
-      const asked = page.locator('#predict');
-      await asked.getByRole('radio').first().check();
-      await asked.getByRole('button', { name: 'Lock it in' }).click();
-      await asked.getByRole('button', { name: /^Next: / }).click();
+      await toExamples(page, id);
       const see = page.locator('#see');
       await expect(see.getByRole('button', { name: /^Then: / })).toBeInViewport({ ratio: 1 });
       await expect(see.getByRole('button', { name: /^Next: / })).toBeInViewport({ ratio: 1 });
@@ -77,12 +82,7 @@ for (const id of ['speed', 'the-clock', 'reading-bottoms'])
       async ({ page }) => {
         await page.emulateMedia({ reducedMotion: 'reduce' });
         await page.setViewportSize(screen);
-        await visit(page, `/lessons/${id}`);
-        await beginLesson(page);
-        const asked = page.locator('#predict');
-        await asked.getByRole('radio').first().check();
-        await asked.getByRole('button', { name: 'Lock it in' }).click();
-        await asked.getByRole('button', { name: /^Next: / }).click();
+        await toExamples(page, id);
         const see = page.locator('#see');
         const bright = see.locator('button.main');
         // Within its step: what is above may still be laid out.

@@ -16,28 +16,28 @@ const SPEED_TICKS = 10;
  */
 export function tipTravel({ trace }: Traced): number {
   const { tip_x_m: x, tip_z_m: z } = trace;
-  let last = 0;
-  let way_m = 0;
-  for (let i = 1; i < x.length; i++) {
-    const step = Math.hypot(x[i] - x[last], z[i] - z[last]);
-    if (step < DIVIDERS_M) continue;
-    way_m += step;
-    last = i;
-  }
+  const { way_m, last } = steppedOff(trace);
   const end = x.length - 1;
   return way_m + Math.hypot(x[end] - x[last], z[end] - z[last]);
 }
 
 /** How long the tip has moved, s, its rests between included: as it stands beside the rod. */
 export function tipSeconds({ trace }: Traced): number {
-  const { tip_x_m: x, tip_z_m: z, t_s } = trace;
-  let [first, last] = [0, 0];
+  const { first, last } = steppedOff(trace);
+  return trace.t_s[last] - trace.t_s[first];
+}
+
+/** The tip's way with dividers: as far as they step, m, and at which ticks their first and last step end. */
+function steppedOff({ tip_x_m: x, tip_z_m: z }: Traced['trace']) {
+  let [first, last, way_m] = [0, 0, 0];
   for (let i = 1; i < x.length; i++) {
-    if (Math.hypot(x[i] - x[last], z[i] - z[last]) < DIVIDERS_M) continue;
+    const step = Math.hypot(x[i] - x[last], z[i] - z[last]);
+    if (step < DIVIDERS_M) continue;
+    way_m += step;
     first ||= i;
     last = i;
   }
-  return t_s[last] - t_s[first];
+  return { first, last, way_m };
 }
 
 /** Less than this part of its way from where it began, a tip has turned back. */
