@@ -115,7 +115,7 @@ test('who drags a jig out of sight is told beside the rod to judge for themselve
   await render(PracticeWater, { props: { ...hidden, name: 'A judged drag' } });
   await expect.element(page.getByText('Jig hidden.')).toBeVisible();
   const letGo = hold('Sweep');
-  await expect.element(page.getByText('You say when.')).toBeVisible();
+  await expect.element(page.getByText('You judge when to stop.')).toBeVisible();
   letGo(700);
 });
 

@@ -117,6 +117,13 @@ describe('the grade', () => {
     ]);
   });
 
+  test('says that a wrong call comes off last, and whole', async () => {
+    const call = { guess: { kind: 'down', isDown: true }, share: 0, lost: 30 } as const;
+    await render(GradeView, { grade: { ...grade(15), call }, feedback, units: 'imperial' });
+    await openMarks();
+    await expect.element(page.getByText('A wrong call comes off last, whole.')).toBeVisible();
+  });
+
   test('what was kept adds no marks to a try that missed', async () => {
     const half = grade(30, 0.5);
     const [travel, contact] = half.goals;

@@ -25,12 +25,19 @@ export default {
   claims: [
     {
       says: [
-        'Down low the tip moves across the line, and little of that reaches the jig.',
-        'Up high it pulls straight away from it.',
-        'across the line.',
-        'straight away from the jig.'
+        'Down low the tip moves partly across the line, and that part moves nothing.',
+        'two thirds of it reach the jig.'
       ],
-      basis: { most: 'travel_m', of: ['eleven-to-twelve', 'nine-to-ten'] }
+      // Of {3 ft 5 in|1.04 m} of tip, an hour of this rod.
+      basis: { run: 'nine-to-ten', holds: { travel_m: [0.6, 0.75] } }
+    },
+    {
+      says: 'nearly all of it.',
+      basis: { run: 'ten-to-eleven', holds: { travel_m: [0.92, 1.03] } }
+    },
+    {
+      says: ['Up high it pulls straight away from the jig.', 'all of it, straight back.'],
+      basis: { most: 'travel_m', of: ['eleven-to-twelve', 'ten-to-eleven'] }
     },
     {
       says: 'Far out, a late hour moves the jig most.',
@@ -120,21 +127,21 @@ export default {
     {
       kind: 'see',
       title: 'See it',
-      text: 'Down low the tip moves across the line, and little of that reaches the jig. Up high it pulls straight away from it.',
+      text: 'Down low the tip moves partly across the line, and that part moves nothing. Up high it pulls straight away from the jig.',
       demos: [
         {
           id: 'nine-to-ten',
-          caption: 'Nine to ten: across the line.',
+          caption: 'Nine to ten: two thirds of it reach the jig.',
           run: uprightRun(far, 0, lift(0, 30, 1.5))
         },
         {
           id: 'ten-to-eleven',
-          caption: 'Ten to eleven: half and half.',
+          caption: 'Ten to eleven: nearly all of it.',
           run: uprightRun(far, 30, lift(30, 60, 1.5))
         },
         {
           id: 'eleven-to-twelve',
-          caption: 'Eleven to twelve: straight away from the jig.',
+          caption: 'Eleven to twelve: all of it, straight back.',
           run: uprightRun(far, 60, lift(60, 90, 1.5))
         }
       ]
