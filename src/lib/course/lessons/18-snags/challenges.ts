@@ -28,8 +28,8 @@ export default [
   },
   {
     id: 'free-from-above',
-    title: 'Change the angle',
-    ask: 'Raise the rod until the jig hangs. Stop. Rod down, slack. The boat would now go over it. Then lift gently, from above.',
+    title: 'Pull from higher up',
+    ask: 'Raise the rod until the jig hangs. Stop. Rod down, slack. Then lift high and gently: it pulls from higher up.',
     setup: hangs,
     plane: 'lift',
     start: upright(0),
