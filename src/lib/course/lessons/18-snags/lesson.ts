@@ -31,7 +31,10 @@ export default {
       says: ['Slack lets it slip back.', 'it slips free.'],
       basis: { run: 'shaken', sign: 'freed' }
     },
-    { says: 'it pulls from higher up.', basis: { run: 'free-from-above', sign: 'freed' } },
+    {
+      says: 'it pulls from higher up.',
+      basis: { run: 'free-from-above', sign: 'freed', unknowns: 'drag' }
+    },
     {
       says: ['Now and then, and it comes straight at you.', 'Then shaking seldom helps.'],
       basis: 'practice'
