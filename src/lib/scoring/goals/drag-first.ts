@@ -30,10 +30,12 @@ export const dragFirst = goalKind({
     asked: `${formatLength(least_m, units)} or more`,
     reached: formatBeside(value, [least_m, Infinity], (m) => formatLength(m, units))
   }),
-  miss: ({ least_m }, value, units) => {
+  miss: ({ least_m }, value, units, { events }) => {
     const length = (m: number) => formatLength(m, units);
     if (value < NO_MOVE_M) return 'you never moved it first';
-    return `you moved it ${formatBeside(value, [least_m, Infinity], length)} first, not ${length(least_m)}`;
+    const moved = `you moved it ${formatBeside(value, [least_m, Infinity], length)}`;
+    const isBitten = events.some(({ kind }) => kind === 'bite');
+    return `${moved} ${isBitten ? 'before the bite' : 'first'}, not ${length(least_m)}`;
   },
   advice: (_, value) =>
     value < NO_MOVE_M ? 'Drag it before you wait' : 'Drag it farther before you wait',

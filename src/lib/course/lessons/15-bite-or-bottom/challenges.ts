@@ -7,7 +7,7 @@ export default [
   {
     id: 'strike-a-tap',
     title: 'Set on a tap',
-    ask: 'Drag slowly on a tight line. When the tap comes, sweep firmly. Some casts have none.',
+    ask: 'Drag {6 in|15 cm} or more, slowly, line tight. When the tap comes, sweep firmly. Some casts have none.',
     setup: deeperWith({
       start: { bait_x_m: ft(40), slack_m: 0.03 },
       more: { bites: [{ t_s: 4, kind: 'tap' }] }
@@ -29,7 +29,7 @@ export default [
   {
     id: 'strike-a-lost-weight',
     title: 'Lost weight',
-    ask: 'Drag a little, then wait. When the weight goes away, reel down and sweep. Some casts have none.',
+    ask: 'Drag {6 in|15 cm} or more, then wait. When the weight goes away, reel down and sweep. Some casts have none.',
     setup: deeperWith({
       start: { bait_x_m: ft(40), slack_m: 0.03 },
       more: { bites: [{ t_s: 6, kind: 'weight gone' }] }

@@ -67,6 +67,8 @@ export default {
   sets_up: [
     'The line slides away from you.',
     'A friend taps the rag, pulls it softly, or does nothing.',
+    'Drag {6 in|15 cm} or more, slowly, line tight.',
+    'Drag {6 in|15 cm} or more, then wait.',
     'When the tap comes, sweep firmly.',
     'When the weight goes away, reel down and sweep.',
     'Hold the rod still and find out.',
@@ -119,7 +121,8 @@ export default {
         {
           id: 'mush',
           caption: 'Mush: a soft load that stays.',
-          run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 4)
+          // It ends while the fish holds on: it lets go after 2 s, and that is what is shown next.
+          run: lowRun(withBite('mush', 2), sweep(60, 64, 1), 2.6)
         },
         {
           id: 'gone',
