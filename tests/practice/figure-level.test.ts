@@ -80,6 +80,10 @@ test('tries too few for an average are told one by one', () => {
   expect(fewWords(oneFoot, [0.41, 0.38], 'imperial')).toBe(
     tied('1~ft~4~in (4~in too far) and 1~ft~3~in (3~in too far)')
   );
+  // Of the lengths that are told, so that the reader's sum comes out.
+  expect(fewWords(oneFoot, [0.367, 0.24], 'imperial')).toBe(
+    tied('1~ft~2½~in (2½~in too far) and 9~in (3~in too short)')
+  );
   expect(fewWords(count, [7.2, 1, 3], 'imperial')).toBe(
     tied('7.2~s (4.7~s too late), 1~s and 3~s (0.5~s too late)')
   );

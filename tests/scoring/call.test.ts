@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons, findChallenge } from '../../src/lib/course';
 import { LAZY_CALLS, lazyCall } from '../../src/lib/course/lazy-calls';
-import { callReached } from '../../src/lib/scoring/call';
+import { callReached } from '../../src/lib/scoring/call-words';
 import { HAIR } from '../../src/lib/scoring/fading';
 import { travelGoalOf } from '../../src/lib/scoring/goals';
 import {

@@ -1,6 +1,6 @@
 import type { Move, Result } from '../model';
 import { inButtonTime, stepInButtonTime } from './button-time';
-import { callAdvice } from './call';
+import { callAdvice } from './call-words';
 import type { Challenge } from './challenge';
 import { aimSentence, atOwnPace, changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
@@ -65,7 +65,8 @@ export function adviceFor(
   units: Units,
   correction?: Correction | null
 ): Advice {
-  if (grade.call && isCallTheFix(grade)) return fix(callAdvice(grade.call, result, units));
+  if (grade.call && isCallTheFix(grade))
+    return fix(callAdvice(challenge, grade.call, result, units));
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
   const lead = isIdle ? null : goalToFix(graded);

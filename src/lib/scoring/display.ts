@@ -129,7 +129,7 @@ export function formatBeside(
 }
 
 /** Lengths nearer to each other are one and the same, m: what rounding leaves. */
-const LEAST_M = 1e-9;
+export const LEAST_M = 1e-9;
 
 /** A way beside its limits: what rounds to one that it lies outside is told finer, or else as over or under it. */
 export function formatWay(m: number, limits: readonly [number, number], units: Units): string {
@@ -151,7 +151,8 @@ export function formatFine(m: number, units: Units): string {
     : withUnit(trimmed(fine_m, 3), 'm');
 }
 
-function fineLength(m: number, units: Units): number {
+/** A length as formatFine tells it, m. */
+export function fineLength(m: number, units: Units): number {
   const grain_m = units === 'imperial' ? INCH_M / QUARTERS : 0.5 / CM_A_M;
   return Math.round(m / grain_m) * grain_m;
 }

@@ -1,7 +1,7 @@
 import { isOffBottom, type Hop, type Result } from '../model';
 import { adviceFor } from './advice';
 import { askedOf, asksCall } from './guess';
-import { WATCH_THE_LINE } from './call';
+import { WATCH_THE_LINE } from './call-words';
 import type { Challenge } from './challenge';
 import { SKIPPED_ALONG, skippedWords } from './contact-words';
 import { formatLength, formatTime, toldLength, type Units } from './display';

@@ -1,13 +1,16 @@
 import { FOOT_M, INCH_M } from '../model';
 import {
+  formatFine,
   formatLength,
   formatShare,
   formatSpeed,
   formatTime,
+  toldLength,
   withUnit,
   type Units
 } from './display';
 import type { FigureScale, FigureUnit, TaskFigure } from './goals';
+import { toldWay } from './way-words';
 
 type Written = Pick<FigureScale, 'unit'>;
 
@@ -67,12 +70,29 @@ export function figureSide({ asked }: Pick<FigureScale, 'asked'>, value: number)
  * How far a value is beside what was asked, as the words of each try have it: a distance is one length,
  * and its miss counts from there; any other range is missed by its nearer end.
  */
-export function figureMiss({ asked, goal }: Pick<TaskFigure, 'asked' | 'goal'>, value: number) {
+function figureMiss({ asked, goal }: Pick<TaskFigure, 'asked' | 'goal'>, value: number) {
   if (!asked) return 0;
   const [low, high] = asked;
   if (goal?.kind === 'travel' && high !== null) return value - (low + high) / 2;
   if (value < low) return value - low;
   return high !== null && value > high ? value - high : 0;
+}
+
+/** A figure as it was reached, and how far off that is, as told: so that the reader's sum comes out. */
+export function toldFigure(
+  figure: Pick<TaskFigure, 'unit' | 'asked' | 'goal'>,
+  value: number,
+  units: Units
+): { reached: string; miss: string } {
+  const miss = figureMiss(figure, value);
+  if (figure.unit !== 'm')
+    return {
+      reached: formatFigure(figure, value, units),
+      miss: formatFigure(figure, Math.abs(miss), units)
+    };
+  const reached = toldWay(figure.goal ? [figure.goal] : [], value, units);
+  const off_m = reached.m - toldLength(value - miss, units);
+  return { reached: reached.text, miss: formatFine(Math.abs(off_m), units) };
 }
 
 /** Steps of an axis that are round for a reader, in SI. */

@@ -16,25 +16,19 @@ export {
 export {
   askedRangeText,
   figureNumber,
-  figureMiss,
   figureSide,
   figureTicks,
-  formatFigure
+  formatFigure,
+  toldFigure
 } from './figures';
 export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { isCallTheFix } from './advice';
-export { CALL_MARKS, callReached, trueCall, type CallGrade } from './call';
-export {
-  askedOf,
-  asksCall,
-  calledWords,
-  canBeCalled,
-  guessWords,
-  type GuessQuantity,
-  type Guess
-} from './guess';
+export { CALL_MARKS, trueCall, type CallGrade } from './call';
+export { callReached } from './call-words';
+export { askedOf, asksCall, canBeCalled, type GuessQuantity, type Guess } from './guess';
+export { calledWords, guessWords } from './guess-words';
 export { isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';
 export { gradeRun, gradeTry } from './grader';
 export { handRun } from './hand-run';

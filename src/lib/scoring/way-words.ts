@@ -3,17 +3,31 @@ import {
   formatFine,
   formatLength,
   formatWay,
+  fineLength,
   toldLength,
   type Units
 } from './display';
-import { drawnOf } from './goals';
+import { drawnOf, type Goal } from './goals';
 import type { GoalGrade } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 
+/** A length as it is told, and how much that is, m: what is told beside it is reckoned from there. */
+export interface Told {
+  text: string;
+  m: number;
+}
+
 /** A way as the table has it: finer, or just under its limit, where it rounds to that and lies outside. */
+export function toldWay(goals: readonly Goal[], way_m: number, units: Units): Told {
+  const { travel_m } = drawnOf(goals);
+  const plain = formatLength(way_m, units);
+  const text = travel_m ? formatWay(way_m, travel_m, units) : plain;
+  const isFiner = text !== plain && text === formatFine(way_m, units);
+  return { text, m: isFiner ? fineLength(way_m, units) : toldLength(way_m, units) };
+}
+
 export function besideLimits({ goal }: GoalGrade, way_m: number, units: Units): string {
-  const { travel_m } = drawnOf([goal]);
-  return travel_m ? formatWay(way_m, travel_m, units) : formatLength(way_m, units);
+  return toldWay([goal], way_m, units).text;
 }
 
 /** A try at the very edge of the band, with full marks all the same, is not called wrong. */
@@ -34,12 +48,9 @@ export function besideAsked(travel: GoalGrade, units: Units): string {
 }
 
 /** By how much it is off, of what is told of it: so that the reader's sum comes out. */
-function offBy(travel: GoalGrade, target_m: number, units: Units): string {
-  const { value } = travel;
-  const target = toldLength(target_m, units);
-  const way = besideLimits(travel, value, units);
-  const isFiner = way !== formatLength(value, units) && way === formatFine(value, units);
-  if (isFiner) return formatFine(Math.abs(value - target), units);
-  const told_m = toldLength(value, units) - target;
-  return formatLength(toldLength(Math.abs(told_m === 0 ? value - target_m : told_m), units), units);
+function offBy({ goal, value }: GoalGrade, target_m: number, units: Units): string {
+  const off_m = toldWay([goal], value, units).m - toldLength(target_m, units);
+  // Told as the very length that was asked, it is off by what rounding took.
+  if (off_m === 0) return formatLength(Math.abs(value - target_m), units);
+  return formatFine(Math.abs(off_m), units);
 }

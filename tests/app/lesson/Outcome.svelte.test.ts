@@ -52,7 +52,12 @@ test('the call that is told is that of the try whose marks stand there, not of t
   };
   const tries = [triedAs('right', 1), triedAs('far', 1.8)];
   const [best, last] = tries.map(({ graded }) =>
-    guessWords({ kind: 'travel', travel_m: called.guess_m }, graded.result, 'imperial')
+    guessWords(
+      { kind: 'travel', travel_m: called.guess_m },
+      graded.result,
+      'imperial',
+      challenge.goals
+    )
   );
   expect(best).not.toBe(last);
   const marks = { isAll: true, at: () => tries } as unknown as Marks;

@@ -1,4 +1,4 @@
-import { figureMiss, figureSide, formatFigure, type TaskFigure, type Units } from '$lib/scoring';
+import { figureSide, formatFigure, toldFigure, type TaskFigure, type Units } from '$lib/scoring';
 import type { FigureLevel } from '$lib/wire';
 
 /**
@@ -28,7 +28,7 @@ export function errorWords(figure: TaskFigure, level: FigureLevel, units: Units)
 export function fewWords(figure: TaskFigure, values: readonly number[], units: Units): string {
   return listed(
     values.map((value) => {
-      const reached = formatFigure(figure, value, units);
+      const { reached } = toldFigure(figure, value, units);
       const isIn = figureSide(figure, value) === 0;
       return isIn ? reached : `${reached} (${missWords(figure, value, units)})`;
     })
@@ -43,7 +43,7 @@ function missWords(figure: TaskFigure, value: number, units: Units): string {
 }
 
 const missText = (figure: TaskFigure, value: number, units: Units) =>
-  formatFigure(figure, Math.abs(figureMiss(figure, value)), units);
+  toldFigure(figure, value, units).miss;
 
 /** Whether the miss rounds to nothing. */
 const isHair = (figure: TaskFigure, value: number, units: Units) =>

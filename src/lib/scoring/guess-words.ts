@@ -1,0 +1,81 @@
+import type { Result } from '../model';
+import type { Challenge } from './challenge';
+import { fineLength, formatFine, formatLength, toldLength, type Units } from './display';
+import { waitAfterTouch } from './goals/tip-measures';
+import { isLiftRight, type Guess } from './guess';
+import { travelBeforeBite } from './run-measures';
+import { toldWay, type Told } from './way-words';
+
+type Goals = Challenge['goals'];
+/** A guess that is a length. */
+export type LengthGuess = Exclude<Guess, { kind: 'down' }>;
+
+export const saidLength = (guess: LengthGuess): number =>
+  guess.kind === 'travel' ? guess.travel_m : guess.height_m;
+
+/** What the bait did of what was guessed, m. */
+export const wasLength = ({ kind }: LengthGuess, result: Result): number =>
+  kind === 'travel' ? travelBeforeBite(result) : result.peak_height_m;
+
+/** A guess and what was, as they are told: both finer where so much was said as no whole number tells. */
+export function toldLengths(
+  guess: LengthGuess,
+  result: Result,
+  units: Units,
+  goals: Goals
+): { said: Told; was: Told } {
+  const said_m = saidLength(guess);
+  const was_m = wasLength(guess, result);
+  if (formatFine(said_m, units) !== formatLength(said_m, units))
+    return { said: finely(said_m, units), was: finely(was_m, units) };
+  return {
+    said: plainly(said_m, units),
+    was: guess.kind === 'travel' ? toldWay(goals, was_m, units) : plainly(was_m, units)
+  };
+}
+
+const plainly = (m: number, units: Units): Told => ({
+  text: formatLength(m, units),
+  m: toldLength(m, units)
+});
+const finely = (m: number, units: Units): Told => ({
+  text: formatFine(m, units),
+  m: fineLength(m, units)
+});
+
+/**
+ * What was said beside what was: "You said 6 in, stayed down; it went 9 in, lifted."
+ * @param goals of the try, whose limits tell how fine a way is told; none in water without a task
+ */
+export function guessWords(guess: Guess, result: Result, units: Units, goals: Goals = []): string {
+  if (guess.kind === 'down') return downWords(guess, result);
+  const { said, was } = toldLengths(guess, result, units, goals);
+  if (guess.kind === 'height') return `You said ${said.text} high; it rose ${was.text}.`;
+  // What was called right needs no words.
+  const isRight = isLiftRight(guess, result);
+  const told = ({ text }: Told, lifted: boolean) =>
+    isRight ? text : `${text}, ${lifted ? 'lifted' : 'stayed down'}`;
+  const when = result.events.some(({ kind }) => kind === 'bite') ? ' before the bite' : '';
+  return `You said ${told(said, guess.lifted === true)}; it went ${told(was, result.hops.length > 0)}${when}.`;
+}
+
+function downWords(guess: { isDown: boolean }, result: Result): string {
+  const name = (isDown: boolean) => (isDown ? 'on the bottom' : 'still falling');
+  const isDown = waitAfterTouch(result) >= 0;
+  if (guess.isDown !== isDown) return `You said ${name(guess.isDown)}; it was ${name(isDown)}.`;
+  return `Right, it was ${name(isDown)}${isDown ? '' : ': you moved too early'}.`;
+}
+
+/** The same, where a sentence follows that tells the length: a number is told once. */
+export function calledWords(
+  guess: Guess,
+  result: Result,
+  units: Units,
+  did: string,
+  goals: Goals = []
+): string {
+  const words = guessWords(guess, result, units, goals);
+  if (guess.kind === 'down') return words;
+  const isTold = did.includes(toldLengths(guess, result, units, goals).was.text);
+  return isTold ? words.replace(/; it .*$/, '.') : words;
+}
