@@ -3,8 +3,8 @@ import { MOST_LOST, offBy, type CallGrade } from './call';
 import type { Challenge } from './challenge';
 import { formatFine, formatLength, LEAST_M, toldLength, type Units } from './display';
 import { travelGoalOf } from './goals';
-import { isLiftRight } from './guess';
-import { guessWords, toldLengths, type LengthGuess } from './guess-words';
+import { isLiftRight, type LengthGuess } from './guess';
+import { guessWords, toldLengths } from './guess-words';
 
 /** What the table says of it. */
 export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {

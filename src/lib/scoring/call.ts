@@ -4,8 +4,15 @@ import { fading } from './fading';
 import { travelGoalOf } from './goals';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import { waitAfterTouch } from './goals/tip-measures';
-import { askedOf, asksCall, isLiftRight, type Guess } from './guess';
-import { saidLength, wasLength, type LengthGuess } from './guess-words';
+import {
+  askedOf,
+  asksCall,
+  isLiftRight,
+  saidLength,
+  wasLength,
+  type Guess,
+  type LengthGuess
+} from './guess';
 import { travelBeforeBite } from './run-measures';
 
 /**

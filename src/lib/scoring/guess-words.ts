@@ -2,21 +2,10 @@ import type { Result } from '../model';
 import type { Challenge } from './challenge';
 import { fineLength, formatFine, formatLength, toldLength, type Units } from './display';
 import { waitAfterTouch } from './goals/tip-measures';
-import { isLiftRight, type Guess } from './guess';
-import { travelBeforeBite } from './run-measures';
+import { isLiftRight, saidLength, wasLength, type Guess, type LengthGuess } from './guess';
 import { toldWay, type Told } from './way-words';
 
 type Goals = Challenge['goals'];
-/** A guess that is a length. */
-export type LengthGuess = Exclude<Guess, { kind: 'down' }>;
-
-export const saidLength = (guess: LengthGuess): number =>
-  guess.kind === 'travel' ? guess.travel_m : guess.height_m;
-
-/** What the bait did of what was guessed, m. */
-export const wasLength = ({ kind }: LengthGuess, result: Result): number =>
-  kind === 'travel' ? travelBeforeBite(result) : result.peak_height_m;
-
 /** A guess and what was, as they are told: both finer where so much was said as no whole number tells. */
 export function toldLengths(
   guess: LengthGuess,

@@ -1,6 +1,7 @@
 import { SKIP_M, type Result } from '../model';
 import type { Challenge } from './challenge';
 import { waitAfterTouch } from './goals/tip-measures';
+import { travelBeforeBite } from './run-measures';
 
 /** What a learner can say of a try before it is shown, by what the try is for. */
 export type GuessQuantity = 'travel' | 'height' | 'down';
@@ -13,6 +14,16 @@ export type Guess =
   | { kind: 'height'; height_m: number }
   /** Whether it lay on the bottom when the rod first moved. */
   | { kind: 'down'; isDown: boolean };
+
+/** A guess that is a length. */
+export type LengthGuess = Exclude<Guess, { kind: 'down' }>;
+
+export const saidLength = (guess: LengthGuess): number =>
+  guess.kind === 'travel' ? guess.travel_m : guess.height_m;
+
+/** What the bait did of what was guessed, m. */
+export const wasLength = ({ kind }: LengthGuess, result: Result): number =>
+  kind === 'travel' ? travelBeforeBite(result) : result.peak_height_m;
 
 /** How far it went can be said of any try; hops and falls ask what matters there. */
 export function askedOf({ goals }: Pick<Challenge, 'goals'>): GuessQuantity {
