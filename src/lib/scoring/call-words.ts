@@ -3,8 +3,24 @@ import { MOST_LOST, offBy, type CallGrade } from './call';
 import type { Challenge } from './challenge';
 import { formatFine, formatLength, LEAST_M, toldLength, type Units } from './display';
 import { travelGoalOf } from './goals';
-import { isLiftRight, type LengthGuess } from './guess';
+import { askedOf, isLiftRight, type LengthGuess } from './guess';
 import { guessWords, toldLengths } from './guess-words';
+
+type Called = Pick<Challenge, 'goals'>;
+
+/** How near it must be, as the table says of each goal what is asked. */
+export function callAsked(challenge: Called, units: Units): string {
+  switch (askedOf(challenge)) {
+    case 'travel':
+      return `within ${formatLength(bandOfTravel(challenge), units)}, and whether it lifted`;
+    case 'height':
+      return 'within a third of how high it rose';
+    case 'down':
+      return 'whether it was on the bottom';
+  }
+}
+
+const bandOfTravel = (challenge: Called): number => travelGoalOf(challenge)?.band_m ?? 0;
 
 /** What the table says of it. */
 export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
@@ -14,8 +30,6 @@ export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
 
 /** How one tells in any water that a jig is down. */
 export const WATCH_THE_LINE = 'Watch the line: it stops running out when the jig is down.';
-
-type Called = Pick<Challenge, 'goals'>;
 
 /** What to change of a call that was not right. */
 export function callAdvice(
@@ -53,7 +67,7 @@ function lengthMiss(
   const off = formatFine(Math.abs(off_m), units);
   if (guess.kind === 'height')
     return `Your call was ${off_m === 0 ? 'a hair' : off} too ${isMore ? 'high' : 'low'}: it rose ${was.text}.`;
-  const band_m = travelGoalOf(challenge)?.band_m ?? 0;
+  const band_m = bandOfTravel(challenge);
   // Told as no farther off than it may be, it is told as over that.
   const isBand = Math.abs(off_m) <= toldLength(band_m, units) + LEAST_M;
   const over = lost <= MOST_LOST ? 'a hair over' : 'just over';

@@ -26,7 +26,7 @@ export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { isCallTheFix } from './advice';
 export { CALL_MARKS, trueCall, type CallGrade } from './call';
-export { callReached } from './call-words';
+export { callAsked, callReached } from './call-words';
 export { askedOf, asksCall, canBeCalled, type GuessQuantity, type Guess } from './guess';
 export { calledWords, guessWords } from './guess-words';
 export { isAsAsked, moveMarks, type Grade, type GradedRun } from './grade';

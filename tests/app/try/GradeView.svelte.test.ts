@@ -124,6 +124,14 @@ describe('the grade', () => {
     await expect.element(page.getByText('A wrong call comes off last, whole.')).toBeVisible();
   });
 
+  test('says beside the call how near is right, as beside each goal', async () => {
+    const call = { guess: { kind: 'travel', travel_m: 0.3 }, share: 0, lost: 30 } as const;
+    await render(GradeView, { grade: { ...grade(15), call }, feedback, units: 'imperial' });
+    await openMarks();
+    const row = page.getByRole('row', { name: /Your call/ });
+    await expect.element(row).toHaveTextContent(/within 2\sin/);
+  });
+
   test('what was kept adds no marks to a try that missed', async () => {
     const half = grade(30, 0.5);
     const [travel, contact] = half.goals;
