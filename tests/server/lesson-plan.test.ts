@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findChallenge, loadLessons, RETRIEVES, retrievesFor } from '../../src/lib/course';
+import { findChallenge, isDragged, loadLessons, RETRIEVES, retrievesFor } from '../../src/lib/course';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { ownGearId } from '../../src/lib/practice';
 import { figureOf, inUnits, type Challenge } from '../../src/lib/scoring';
@@ -296,13 +296,28 @@ describe('retrieves', () => {
     expect(names(6, 'active')).not.toContain('stroke');
   });
 
+  test('under 60 °F begin with a drag whatever the fish, and hop before they swim', () => {
+    const fished = ['slow', 'active', 'unknown'] as const;
+    for (let degF = 33; degF < 60; degF++)
+      for (const fish of fished)
+        for (const ground of GROUND_KINDS.filter(isDragged)) {
+          const day = { ...mild, temperature_C: (degF - 32) / 1.8, fish, ground };
+          const listed = retrievesFor(day).map(({ name }) => name);
+          expect(listed[0], `${degF} °F, ${fish}`).toBe('drag');
+          if (fish === 'active') expect(listed.slice(0, 3)).toEqual(['drag', 'hop', 'swim at a height']);
+        }
+    expect(titles(240, { ...mild, temperature_C: 11, fish: 'active' })).toEqual(
+      expect.arrayContaining(['First retrieve: drag', 'Second retrieve: hop'])
+    );
+  });
+
   test('have the bounds of temperature that their words say', () => {
     for (const { use, suits } of RETRIEVES) {
       const ranges = [...use.matchAll(/\|([\d to]+) °C\}/g)].map(([, range]) => range);
       const said = ranges.flatMap((range) => range.split(' to ').map(Number));
-      const bounds = suits ? suits.water_C.filter((degC) => degC > 0 && degC < 40) : [];
+      const bounds = suits ? [...suits.water_C, ...(suits.also?.water_C ?? [])] : [];
       // Said in whole degrees: 75 °F is 23.9 °C.
-      const meant = bounds.map(Math.round);
+      const meant = [...new Set(bounds.filter((degC) => degC > 0 && degC < 40).map(Math.round))];
       expect(meant).toEqual(said);
     }
   });

@@ -17,28 +17,40 @@ const LIFTED_OVER: Partial<Record<GroundKind, string>> = {
 /** How fast a drag may be is no question where a drag balls up or hangs. */
 export const isDragged = (ground: GroundKind): boolean => !(ground in LIFTED_OVER);
 
+/** Water under this, °C, has drags with a short hop, 60 °F as the season map has it. */
+const COOL_TO_C = 15.6;
+
 /**
  * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
  * suits, since the others build on it; then what is meant for these fish, then the narrower range. In
  * grass and brush there is none, and what comes through leads in any water.
  */
-export function retrievesFor({ temperature_C, fish, ground }: FishedWater): Retrieve[] {
+export function retrievesFor(water: FishedWater): Retrieve[] {
+  const { temperature_C, fish, ground } = water;
   const lifted = ground && LIFTED_OVER[ground];
-  const fitting = RETRIEVES.filter(({ name, suits }) => {
-    if (name === lifted) return true;
-    if (!suits || temperature_C < suits.water_C[0] || temperature_C > suits.water_C[1])
-      return false;
-    if (lifted && name === 'drag') return false;
-    return fish === 'unknown' || suits.fish === 'any' || suits.fish === fish;
+  const fitting = RETRIEVES.filter((retrieve) => {
+    if (retrieve.name === lifted) return true;
+    return isFor(retrieve, water) && !(lifted && retrieve.name === 'drag');
   });
   const leads = lifted ?? 'drag';
+  const isCool = temperature_C < COOL_TO_C;
   const place = ({ name, suits }: Retrieve) => {
     if (name === leads) return 0;
-    return suits?.fish === fish ? 1 : 2;
+    return suits?.fish === fish || (name === 'hop' && isCool && fish !== 'slow') ? 1 : 2;
   };
   const rank = (one: Retrieve): [number, number] => [
     place(one),
     one.suits ? one.suits.water_C[1] - one.suits.water_C[0] : 0
   ];
   return fitting.sort((a, b) => rank(a)[0] - rank(b)[0] || rank(a)[1] - rank(b)[1]);
+}
+
+function isFor({ suits }: Retrieve, { temperature_C, fish }: FishedWater): boolean {
+  if (!suits) return false;
+  const { also } = suits;
+  const isIn = ([from, to]: readonly [number, number]) =>
+    from <= temperature_C && temperature_C <= to;
+  const isForFish = (one: typeof suits.fish) => one === 'any' || one === fish;
+  if (isIn(suits.water_C) && (fish === 'unknown' || isForFish(suits.fish))) return true;
+  return !!also && isIn(also.water_C) && isForFish(also.fish);
 }

@@ -1,5 +1,11 @@
 import { SWUM_UP } from './moves';
 
+/** Water in °C, and fish. */
+interface Suits {
+  water_C: readonly [number, number];
+  fish: 'slow' | 'active' | 'any';
+}
+
 /** A way of moving a jig, with the challenge whose reference run shows it and whose beginner fails it. */
 export interface Retrieve {
   name: string;
@@ -9,8 +15,8 @@ export interface Retrieve {
   feel: string;
   /** Where and when it is used: common practice, without a published source. */
   use: string;
-  /** The same as figures: water in °C, and fish it is for. Null where it is a skill and not for fish. */
-  suits: { water_C: readonly [number, number]; fish: 'slow' | 'active' | 'any' } | null;
+  /** The same as figures, with what else it is for. Null where it is a skill and not for fish. */
+  suits: (Suits & { also?: Suits }) | null;
   /** Challenges by their ids, from the plainest on. */
   challenges: readonly string[];
 }
@@ -24,8 +30,8 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'drag',
     look: 'The mark at the jig: it stays solid all the way. The tip moves no faster than the jig.',
     feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
-    use: `Any water, whenever fish are slow. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
-    suits: { water_C: [0, 40], fish: 'slow' },
+    use: `Slow fish in any water, and all fish under {60 °F|16 °C}. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
+    suits: { water_C: [0, 40], fish: 'slow', also: { water_C: [0, 15.6], fish: 'any' } },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet', 'cold-water']
   },
   {
@@ -40,8 +46,8 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'hop',
     look: 'How short the lift is, and how quick. At one quick pace, the longer lift hops higher.',
     feel: 'A tick after the hop: it’s back on bottom. No tick: it never left, or it hasn’t landed.',
-    use: '{50 °F|10 °C} and up: one short hop, then a pause.',
-    suits: { water_C: [10, 40], fish: 'any' },
+    use: '{50 °F|10 °C} and up, colder for active fish: one short hop, then a pause.',
+    suits: { water_C: [10, 40], fish: 'any', also: { water_C: [0, 10], fish: 'active' } },
     challenges: ['one-hop']
   },
   {
