@@ -52,7 +52,8 @@ describe('the rules of a day', () => {
     ['alone', {}, 'boat', /^Agree who casts on which side/, false],
     ['alone, wind', { wind: 'breeze' }, 'boat', /^Everyone casts/, false],
     ['bright sun', { light: 'bright' }, 'light', /^Bright sun/, true],
-    ['dusk', { light: 'low' }, 'light', /^Low light/, true],
+    ['dawn', { light: 'low' }, 'light', /^Low light.* deeper as the sun climbs/, true],
+    ['dusk', { light: 'low' }, 'light', /At dusk, the other way around/, true],
     ['slow fish', { fish: 'slow' }, 'no bites', /^Then the pause: twice/, true],
     ['cold water', { temperature_C: 9 }, 'no bites', /^Then the pause: twice/, true],
     ['active fish', { fish: 'active' }, 'no bites', /^Then the pace/, true],
@@ -92,6 +93,18 @@ describe('the rules of a day', () => {
       expect(said[0]).toMatch(/^Move first: no fish on the graph/);
       expect(said.at(-1)).toMatch(/^One change in ten casts/);
     }
+  });
+
+  test('no day is told to rest longer and to rest less', () => {
+    for (let temperature_C = 1; temperature_C <= 33; temperature_C++)
+      for (const fish of ['slow', 'active', 'unknown'] as const)
+        for (const depth_m of [2, 6, 12]) {
+          const said = rulesFor('no bites', { ...mild, temperature_C, fish, depth_m });
+          const told = said.filter(({ says }) => /twice as long|shorter pauses/.test(says));
+          expect(told.length, `${temperature_C} °C, ${fish}`).toBeLessThanOrEqual(1);
+          if (fish === 'active') expect(told.map(({ says }) => says).join()).toMatch(/shorter/);
+          if (fish === 'slow') expect(told.map(({ says }) => says).join()).toMatch(/twice/);
+        }
   });
 
   test.each(GROUND_KINDS)('over %s no retrieve is listed that is said to hang', (ground) => {

@@ -120,7 +120,7 @@ export const PLAN_RULES: readonly PlanRule[] = [
     part: 'light',
     when: 'low light',
     holds: ({ light }) => light === 'low',
-    says: 'Low light: start on the shallow end of the depth, and go deeper as the sun climbs.',
+    says: 'Low light: start on the shallow end of the depth, and go deeper as the sun climbs. At dusk, the other way around.',
     source: PRACTICE
   },
   {
@@ -152,14 +152,15 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'no bites',
-    when: 'slow fish, or cold water',
-    holds: ({ fish, temperature_C }) => fish === 'slow' || temperature_C < COLD_C,
+    when: 'slow fish, or cold water and no word of the fish',
+    holds: ({ fish, temperature_C }) =>
+      fish === 'slow' || (fish === 'unknown' && temperature_C < COLD_C),
     says: 'Then the pause: twice as long, in the same place.',
     source: PRACTICE
   },
   {
     part: 'no bites',
-    when: 'active fish, or warm water',
+    when: 'active fish, or warm water and no word of the fish',
     holds: ({ fish, temperature_C }) =>
       fish === 'active' || (fish === 'unknown' && temperature_C >= WARM_C),
     says: 'Then the pace: shorter pauses, a higher hop.',
