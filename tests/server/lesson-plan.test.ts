@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findChallenge, isDragged, loadLessons, RETRIEVES, retrievesFor } from '../../src/lib/course';
+import {
+  findChallenge,
+  isDragged,
+  loadLessons,
+  RETRIEVES,
+  retrievesFor
+} from '../../src/lib/course';
 import { GROUND_KINDS } from '../../src/lib/model';
 import { ownGearId } from '../../src/lib/practice';
 import { figureOf, inUnits, type Challenge } from '../../src/lib/scoring';
@@ -304,7 +310,8 @@ describe('retrieves', () => {
           const day = { ...mild, temperature_C: (degF - 32) / 1.8, fish, ground };
           const listed = retrievesFor(day).map(({ name }) => name);
           expect(listed[0], `${degF} °F, ${fish}`).toBe('drag');
-          if (fish === 'active') expect(listed.slice(0, 3)).toEqual(['drag', 'hop', 'swim at a height']);
+          if (fish === 'active')
+            expect(listed.slice(0, 3)).toEqual(['drag', 'hop', 'swim at a height']);
         }
     expect(titles(240, { ...mild, temperature_C: 11, fish: 'active' })).toEqual(
       expect.arrayContaining(['First retrieve: drag', 'Second retrieve: hop'])
