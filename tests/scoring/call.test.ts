@@ -45,6 +45,15 @@ describe('a call that was asked for', () => {
     expect(called('two-feet-unseen', null).grade.passed).toBe(false);
   });
 
+  test('wrong by its length and by its lift is told both, and one fix', () => {
+    const both = called('two-feet-unseen', { ...TWO_FEET, travel_m: 1.52, lifted: true });
+    expect(both.change).toMatch(
+      /^You said it lifted; it stayed down\. Your call was also .* too long\. Go by how far the tip moved\.$/
+    );
+    const lifted = called('two-feet-unseen', { ...TWO_FEET, lifted: true });
+    expect(lifted.change).not.toContain('Your call');
+  });
+
   test('of a fall is whether it was down', () => {
     const down = (isDown: boolean) => called('count-a-lighter-one', { kind: 'down', isDown });
     expect(down(true).grade).toMatchObject({ marks: 100, passed: true });

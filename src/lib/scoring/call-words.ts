@@ -1,9 +1,9 @@
 import type { Result } from '../model';
-import { MOST_LOST, offBy, type CallGrade } from './call';
+import { MOST_LOST, offBy, shareOfLength, type CallGrade } from './call';
 import type { Challenge } from './challenge';
 import { formatFine, formatLength, LEAST_M, toldLength, type Units } from './display';
 import { travelGoalOf } from './goals';
-import { askedOf, isLiftRight, type LengthGuess } from './guess';
+import { askedOf, isLiftRight, type Guess, type LengthGuess } from './guess';
 import { guessWords, toldLengths } from './guess-words';
 
 type Called = Pick<Challenge, 'goals'>;
@@ -41,20 +41,20 @@ export function callAdvice(
   if (!guess) return 'Call it before you look.';
   if (guess.kind === 'down')
     return `${guessWords(guess, result, units, challenge.goals)} ${WATCH_THE_LINE}`;
-  if (guess.kind === 'travel' && !isLiftRight(guess, result))
-    return `${liftMiss(guess)} A pull like that ${guess.lifted ? 'stays down' : 'lifts it'}.`;
-  const miss = lengthMiss(challenge, { guess, lost }, result, units);
-  return guess.kind === 'travel'
-    ? `${miss} Go by how far the tip moved.`
-    : `${miss} Count its fall: a higher hop falls longer.`;
+  const length = lengthMiss(challenge, { guess, lost }, result, units);
+  if (guess.kind === 'height' || isLiftRight(guess, result)) return `Your call was ${length}`;
+  const isLengthRight = shareOfLength(challenge, guess, result) === 1;
+  return `${liftMiss(guess)} ${isLengthRight ? liftFix(guess) : `Your call was also ${length}`}`;
 }
 
-/** How far it went is told beside it, of what the hand did. */
-function liftMiss({ lifted }: { lifted?: boolean }): string {
-  return `You said it ${lifted ? 'lifted; it stayed down' : 'stayed down; it lifted'}.`;
-}
+type LiftGuess = Pick<Guess & { kind: 'travel' }, 'lifted'>;
 
-/** By how much a length was called wrong, of the lengths that are told, so that the reader's sum comes out. */
+const liftMiss = ({ lifted }: LiftGuess): string =>
+  `You said it ${lifted ? 'lifted; it stayed down' : 'stayed down; it lifted'}.`;
+const liftFix = ({ lifted }: LiftGuess): string =>
+  `A pull like that ${lifted ? 'stays down' : 'lifts it'}.`;
+
+/** By how much a length was called wrong, of the lengths that are told, so that the reader's sum comes out, and its fix. */
 function lengthMiss(
   challenge: Called,
   { guess, lost }: Pick<CallGrade, 'lost'> & { guess: LengthGuess },
@@ -66,11 +66,11 @@ function lengthMiss(
   const isMore = offBy(guess, result) > 0;
   const off = formatFine(Math.abs(off_m), units);
   if (guess.kind === 'height')
-    return `Your call was ${off_m === 0 ? 'a hair' : off} too ${isMore ? 'high' : 'low'}: it rose ${was.text}.`;
+    return `${off_m === 0 ? 'a hair' : off} too ${isMore ? 'high' : 'low'}: it rose ${was.text}. Count its fall: a higher hop falls longer.`;
   const band_m = bandOfTravel(challenge);
   // Told as no farther off than it may be, it is told as over that.
   const isBand = Math.abs(off_m) <= toldLength(band_m, units) + LEAST_M;
   const over = lost <= MOST_LOST ? 'a hair over' : 'just over';
   const told = isBand ? `${over} ${formatLength(band_m, units)}` : off;
-  return `Your call was ${told} too ${isMore ? 'long' : 'short'}.`;
+  return `${told} too ${isMore ? 'long' : 'short'}. Go by how far the tip moved.`;
 }

@@ -56,6 +56,15 @@ export function gradeCall(
 function shareOfCall(challenge: Pick<Challenge, 'goals'>, guess: Guess, result: Result): number {
   if (guess.kind === 'down') return isDown(result) === guess.isDown ? 1 : 0;
   if (guess.kind === 'travel' && !isLiftRight(guess, result)) return 0;
+  return shareOfLength(challenge, guess, result);
+}
+
+/** 0–1: how right its length alone was. */
+export function shareOfLength(
+  challenge: Pick<Challenge, 'goals'>,
+  guess: LengthGuess,
+  result: Result
+): number {
   const band_m = bandOf(challenge, guess, result);
   return fading(Math.abs(offBy(guess, result)) - band_m, band_m, BY_NEARNESS);
 }
