@@ -112,9 +112,9 @@ const FAULT_STEPS: Record<Fault, StepPart | null> = {
   high_hops: 'snap'
 };
 
-/** What cost most is the one thing to change: the call, or the move. */
-export function isCallTheFix(grade: Pick<Grade, 'call' | 'goals'>): boolean {
-  return grade.call !== null && grade.call.lost > TOTAL_MARKS - moveMarks(grade);
+/** What cost most is the one thing to change: the call, or the move; the call, which is easier changed, of two alike. */
+export function isCallTheFix({ call, goals }: Pick<Grade, 'call' | 'goals'>): boolean {
+  return call !== null && call.lost > 0 && call.lost >= TOTAL_MARKS - moveMarks({ goals });
 }
 
 /** Their own advice says what to wait for, or to do, with a rod that was held. */

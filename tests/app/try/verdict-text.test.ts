@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { verdictText } from '../../../src/lib/app/try/verdict-text';
 import { findChallenge, isBlank, loadLessons, nthTry } from '../../../src/lib/course';
+import type { Move } from '../../../src/lib/model';
 import { isAtStake } from '../../../src/lib/practice';
-import { gradeTry, type Challenge } from '../../../src/lib/scoring';
+import { describeTry, gradeTry, type Challenge } from '../../../src/lib/scoring';
 import { drag } from '../../practice/drag';
 
 test('a try that failed by its call alone says so', () => {
@@ -11,6 +12,21 @@ test('a try that failed by its call alone says so', () => {
   expect(verdictOf(0.3)).toBe('Passed');
   expect(verdictOf(0.9)).toBe('Not yet: your call');
   expect(verdictOf(0.9, drag.beginner)).toBe('Not yet: you need 75');
+});
+
+test('the call is blamed where it is the one thing to change, and there alone', () => {
+  const named: boolean[] = [];
+  for (let to_deg = 66; to_deg < 74; to_deg += 0.25)
+    for (const travel_m of [0.15, 0.3, 0.36, 0.45]) {
+      const guess = { kind: 'travel', travel_m } as const;
+      const graded = gradeTry(drag, { ...drag.reference, to_deg } as Move, guess);
+      if (graded.grade.passed) continue;
+      const isBlamed = verdictText(graded.grade).endsWith('your call');
+      const { change } = describeTry(drag, graded, 'imperial', null);
+      expect(change.startsWith('Your call'), `${to_deg}: ${change}`).toBe(isBlamed);
+      named.push(isBlamed);
+    }
+  expect(new Set(named).size).toBe(2);
 });
 
 test('in sight no move of a half seen challenge counts, right or wrong, and it says why', () => {

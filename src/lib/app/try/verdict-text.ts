@@ -1,4 +1,4 @@
-import { isAsAsked, moveMarks, PASS_MARK, type Grade } from '$lib/scoring';
+import { isAsAsked, isCallTheFix, PASS_MARK, type Grade } from '$lib/scoring';
 
 /**
  * Whether a try passed, and whether all of it came out as asked: a bit quick, or off the bottom for a moment,
@@ -13,7 +13,7 @@ export function verdictText(
   if (!isMarked(grade, isAtStake)) return 'Not counted: you could see it.';
   if (grade.passed && !isAtStake) return 'Right: nothing bit. Cast again';
   if (grade.passed) return isAsAsked(grade) ? 'Passed' : 'Passed, but not clean';
-  return moveMarks(grade) >= PASS_MARK ? 'Not yet: your call' : `Not yet: you need ${PASS_MARK}`;
+  return isCallTheFix(grade) ? 'Not yet: your call' : `Not yet: you need ${PASS_MARK}`;
 }
 
 /** Whether its marks are told: of a look they count for nothing. */
