@@ -32,7 +32,7 @@ test('how it went says of a missed try what its own result said to do, in the sa
   await expect.element(screen.getByText(change, { exact: true })).toBeVisible();
 });
 
-test('the call that is told is that of the try whose marks stand there, not of the last', async () => {
+test('the call and the fix that are told are those of the try whose marks stand there, not of the last', async () => {
   const ruler = loadLessons().find(({ id }) => id === 'your-hands-ruler') as Lesson;
   const [challenge] = ruler.challenges;
   const lesson = { ...ruler, challenges: [challenge] };
@@ -50,7 +50,8 @@ test('the call that is told is that of the try whose marks stand there, not of t
     };
     return { stored, graded, kept: { marks, passed } };
   };
-  const tries = [triedAs('right', 1), triedAs('far', 1.8)];
+  const tries = [triedAs('far', 0.25), triedAs('short', -0.7)];
+  expect(tries[0].kept.marks).toBeGreaterThan(tries[1].kept.marks);
   const [best, last] = tries.map(({ graded }) =>
     guessWords(
       { kind: 'travel', travel_m: called.guess_m },
@@ -64,4 +65,11 @@ test('the call that is told is that of the try whose marks stand there, not of t
   const screen = await render(Outcome, { lesson, marks, units: 'imperial', onretry: () => {} });
   await expect.element(screen.getByText(best, { exact: true })).toBeVisible();
   expect(screen.getByText(last, { exact: true }).elements()).toEqual([]);
+  const correction = await correctionOf(challenge);
+  const [fix, lastFix] = tries.map(
+    ({ graded }) => describeTry(challenge, graded, 'imperial', correction).change
+  );
+  expect(fix).not.toBe(lastFix);
+  await expect.element(screen.getByText(fix, { exact: true })).toBeVisible();
+  expect(screen.getByText(lastFix, { exact: true }).elements()).toEqual([]);
 });
