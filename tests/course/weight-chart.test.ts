@@ -38,10 +38,19 @@ describe('the chart of weights', () => {
     expect(said(row)).toBe(
       'that works. It’s down in time and stays down. Most guides tie it on here.'
     );
-    expect(said({ ...row, ounces: 1 })).toBe(
+    expect(said({ ...row, ounces: 0.75 })).toBe(
       tied('that works. It’s down in time and stays down. Most guides use 1/2~oz here.')
     );
     expect(said({ ...row, fall_s: 12.3 })).toMatch(/^that works\..* probably down in time/);
+  });
+
+  test('calls heavy what is two sizes over, where something lighter does it as well', () => {
+    expect(said({ ...row, ounces: 1 })).toBe(
+      tied(
+        'heavy for this. It’s down and stays down, but it drops like a rock and wedges. Most guides use 1/2~oz here.'
+      )
+    );
+    expect(said({ ...row, ounces: 1 }, [light, { ...row, ounces: 1 }])).toMatch(/^that works\./);
   });
 
   test('says of one that does not why, by what decides it, and what to tie on', () => {

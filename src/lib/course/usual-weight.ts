@@ -31,6 +31,16 @@ export function usualOn_kg({ depth_m, wind }: DepthAndWind): number {
 /** A jig weighs a little more or less than its label. */
 const LIKE_LABEL = 0.95;
 
+/** From so many sizes over it on a jig drops like a rock and wedges. Common practice, no source. */
+const HEAVY_SIZES = 2;
+
+/** Whether guides find it heavy for this depth and wind. */
+export function isOverUsual(mass_kg: number, day: DepthAndWind): boolean {
+  const usual = USUAL.findIndex(({ ounces }) => ounces * OUNCE_KG >= usualOn_kg(day) - 1e-6);
+  const heavy = USUAL[usual + HEAVY_SIZES];
+  return heavy !== undefined && mass_kg >= LIKE_LABEL * heavy.ounces * OUNCE_KG;
+}
+
 /** Whether guides tie on a heavier one. */
 export const isUnderUsual = (mass_kg: number, day: DepthAndWind) =>
   mass_kg < LIKE_LABEL * usualOn_kg(day);

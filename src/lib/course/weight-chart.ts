@@ -7,6 +7,7 @@ import { measured } from './items/measure';
 import { fall, shownDrag } from './items/moves';
 import {
   guidesSeeItLift,
+  isOverUsual,
   isUnderUsual,
   losesFeel,
   usualOn_kg,
@@ -89,10 +90,20 @@ const CALLS = {
   gear: 'not on this gear',
   wind: 'light for this wind',
   lifts: 'guides go heavier',
+  heavy: 'heavy for this',
   works: 'that works'
 } as const;
+type Call = keyof typeof CALLS;
 
-function callOf(row: WeightRow, wanted: WeightWanted): keyof typeof CALLS {
+/** Heavy is only what something lighter of the box does as well. */
+function callOf(row: WeightRow, rows: readonly WeightRow[], wanted: WeightWanted): Call {
+  const call = callAlone(row, wanted);
+  if (call !== 'works' || !isOverUsual(massOf(row), wanted)) return call;
+  const first = rows.find((one) => callAlone(one, wanted) === 'works');
+  return first && first.ounces < row.ounces ? 'heavy' : call;
+}
+
+function callAlone(row: WeightRow, wanted: WeightWanted): Call {
   const mass_kg = massOf(row);
   if (!isDown(row, wanted) || !staysDown(row, wanted))
     return isUnderUsual(mass_kg, wanted) ? 'light' : 'gear';
@@ -110,18 +121,21 @@ export function weightVerdict(
   wanted: WeightWanted,
   units: Units
 ): string {
-  const call = callOf(row, wanted);
+  const call = callOf(row, rows, wanted);
+  const isEnough = call === 'works' || call === 'heavy';
   return `${CALLS[call]}. ${reasonWords(call, row, wanted)} ${
-    call === 'works' ? usualWords(row, wanted, units) : insteadWords(rows, wanted, units)
+    isEnough ? usualWords(row, wanted, units) : insteadWords(rows, wanted, units)
   }`;
 }
 
-function reasonWords(call: keyof typeof CALLS, row: WeightRow, wanted: WeightWanted): string {
+function reasonWords(call: Call, row: WeightRow, wanted: WeightWanted): string {
   const isInTime = isDown(row, wanted);
   const sure = isInTime === isDown(withBand(row, isInTime ? 1 : -1), wanted) ? '' : 'probably ';
   switch (call) {
     case 'works':
       return `It’s ${sure}down in time and stays down.`;
+    case 'heavy':
+      return 'It’s down and stays down, but it drops like a rock and wedges.';
     case 'wind':
       return 'The belly in the line takes your feel.';
     case 'lifts':
@@ -149,7 +163,7 @@ function usualWords(row: WeightRow, wanted: WeightWanted, units: Units): string 
 
 function insteadWords(rows: readonly WeightRow[], wanted: WeightWanted, units: Units): string {
   const usual = `ost guides use ${formatWeight(usualOn_kg(wanted), units)} here.`;
-  const enough = rows.find((one) => callOf(one, wanted) === 'works');
+  const enough = rows.find((one) => callAlone(one, wanted) === 'works');
   const heaviest = rows[rows.length - 1];
   if (!enough) {
     const help = isDown(heaviest, wanted) ? 'drag slower' : 'use a smaller trailer';

@@ -19,6 +19,10 @@ const waters = CHART_DEPTHS.flatMap(({ feet }) =>
 /** Whatever the model may say of a weight: down in time or late, at no pace down or at once. */
 const FALLS_S = [2, 60, Infinity];
 const DRAGS_S = [1, 8, null];
+/** A box of which each does what is asked. */
+const allDo = BOX_OZ.map((ounces): WeightRow => {
+  return { ounces, fall_s: 2, fall_band_s: 0, drag_s: 1, pull_N: ounces };
+});
 
 describe.each(waters)('in $feet ft of water, wind $wind_m_s m/s,', (water) => {
   const wanted = wantedAt(water);
@@ -75,6 +79,14 @@ describe.each(waters)('in $feet ft of water, wind $wind_m_s m/s,', (water) => {
     }
   });
 
+  test('two sizes over what guides tie on is heavy where the whole box does it, and no lighter one', () => {
+    const heavy = allDo
+      .filter((row) => /^heavy for this\./.test(weightVerdict(row, allDo, wanted, 'imperial')))
+      .map(({ ounces }) => ounces);
+    const usual = BOX_OZ.findIndex((oz) => Math.abs(oz - usual_oz) < 1e-6);
+    expect(heavy).toEqual(BOX_OZ.slice(usual + 2));
+  });
+
   test.each(BOX_OZ)('%s oz hears one verdict, one reason and what to tie on', (ounces) => {
     for (const said of verdicts(ounces)) expect(said).toMatch(VERDICT);
   });
@@ -91,7 +103,7 @@ describe.each(waters)('in $feet ft of water, wind $wind_m_s m/s,', (water) => {
 
 /** Verdict, why, what instead; beside what guides do, at most. */
 const VERDICT =
-  /^(too light|not on this gear|light for this wind|guides go heavier|that works)\. [^.]+\. [^.]+\.( Most guides use [^.]+\.)?$/;
+  /^(too light|not on this gear|light for this wind|heavy for this|guides go heavier|that works)\. [^.]+\. [^.]+\.( Most guides use [^.]+\.)?$/;
 
 const NAMES: Record<number, string> = {
   0.25: '1/4 oz',
@@ -109,6 +121,14 @@ test('in wind a jig that stays down is light all the same: the belly takes its f
     'light for this wind. The belly in the line takes your feel. Tie on 1/2 oz, like most guides, or more.'
   );
   expect(said[2]).toMatch(/^that works\..* Most guides tie it on here\.$/);
+});
+
+test('the heaviest is no sure answer: in some waters it is heavy', () => {
+  const calls = waters.map(
+    (water) =>
+      weightVerdict(allDo[allDo.length - 1], allDo, wantedAt(water), 'imperial').split('.')[0]
+  );
+  expect(new Set(calls)).toEqual(new Set(['heavy for this', 'that works']));
 });
 
 test('asks of no bottom where what lets a jig go is not its weight', () => {
