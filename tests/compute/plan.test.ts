@@ -5,7 +5,7 @@ import { movedIn, readingsOf } from '../../src/lib/compute/jobs/moved';
 import { shownDrag, shownLift } from '../../src/lib/course/items/moves';
 import { shownHop } from '../../src/lib/course/plan';
 import { waterWith } from '../../src/lib/course/lessons/fathomley';
-import { isOffBottom, parseScenario, simulate } from '../../src/lib/model';
+import { isOffBottom, OUNCE_KG, parseScenario, simulate } from '../../src/lib/model';
 import { bandsOf, cornersOf } from '../../src/lib/scoring';
 
 /** Shallow and near: its runs are short. */
@@ -56,6 +56,17 @@ test('stones are left out: a jig that climbs one is not lifted by the hand', () 
   const [far_s] = weightForPlan({ ...wanted, asked }).limit.count_s;
   // Of sand it is 2 or 3; on stones laid out no count at all would do.
   expect(far_s).toBeLessThanOrEqual(4);
+});
+
+test('on mud a slow drag stays down but for the jump as it lets go, and a quick one does not', () => {
+  const cold = { depth_m: 9.144, out_m: 18.3, temperature_C: 8, ground: 'mud' } as const;
+  const asked = { ...wanted.asked, ...cold, wind: 'calm' } as const;
+  const [light, half] = [OUNCE_KG / 4, OUNCE_KG / 2].map(
+    (mass_kg) => weightForPlan({ ...wanted, asked, mass_kg, units: 'imperial' }).limit.count_s
+  );
+  expect([...light, ...half]).not.toContain(null);
+  // In 4 s one skirt of the half ounce flies an inch higher than mud alone makes it jump.
+  expect(half[1]).toBeGreaterThan(4);
 });
 
 test('the hop of a plan and of a card is the lesson’s hop', () => {
