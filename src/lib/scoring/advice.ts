@@ -102,6 +102,7 @@ const FAULT_STEPS: Record<Fault, StepPart | null> = {
   too_fast: 'pull',
   jerk: 'pull',
   ran_on: 'pull',
+  drifted: null,
   reel: null,
   too_far: 'pull',
   too_short: 'pull',

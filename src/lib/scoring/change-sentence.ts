@@ -26,6 +26,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
     isOne ? `Go slower: the tip took ${formatTime(shown_s)}` : 'Go slower',
   jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
   ran_on: () => 'Go slower: at that pace the jig keeps going',
+  drifted: () => 'Press Done as the rod stops: the boat keeps dragging the jig',
   too_far: () => 'Stop sooner',
   too_short: () => 'Keep going',
   reel: () => 'Leave the reel alone: the rod moves the jig',

@@ -1,7 +1,7 @@
-import type { Result } from '../model';
+import { TICK_S, type Result } from '../model';
 import type { Challenge } from './challenge';
 import { QUICK_PACE, type Correction } from './correction';
-import { DRAGGED_M, isReadFromHand, travelGoalOf, type Goal } from './goals';
+import { DRAGGED_M, isReadFromHand, travelGoalOf, type Goal, type TravelGoal } from './goals';
 import { marksLost, type GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
@@ -11,7 +11,7 @@ import { tipMotionOf } from './tip-motion';
  * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
  * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
  * `ran_on` the tip went
- * far enough, and at its pace the bait ran on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
+ * far enough, and at its pace the bait ran on · `drifted` the rod had stopped, and the boat dragged the bait on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
  */
 export type Fault =
   | 'none'
@@ -22,6 +22,7 @@ export type Fault =
   | 'too_fast'
   | 'jerk'
   | 'ran_on'
+  | 'drifted'
   | 'reel'
   | 'too_far'
   | 'too_short'
@@ -135,11 +136,27 @@ function distanceFault(
   if (!goal || (travelIn(grade.goals)?.value ?? result.travel_m) <= goal.target_m) {
     return hasGivenBack(challenge, result) ? 'gave_back' : 'too_short';
   }
+  if (hasDriftedOn(challenge, result, goal)) return 'drifted';
   const isTipRight =
     correction &&
     tipTravel(result) <= correction.tipTravel_m + Math.min(correction.band_m, goal.band_m);
   if (!isTipRight) return 'too_far';
   return hasteFault(result, correction) === 'jerk' ? 'jerk' : 'ran_on';
+}
+
+/** Whether more of what is too far was dragged by the boat, after the rod had stopped, than by the rod. */
+function hasDriftedOn(
+  { setup, hold_s }: Challenge,
+  result: Result,
+  { target_m, band_m }: TravelGoal
+): boolean {
+  if ((setup.drift_m_s ?? 0) >= 0) return false;
+  const { start_s, duration_s } = tipMotionOf(result);
+  const { bait_x_m: x } = result.trace;
+  const last = x.length - 1;
+  const ended = Math.min(last, Math.round((start_s + duration_s + hold_s) / TICK_S));
+  const over_m = Math.max(0, Math.abs(x[ended] - x[0]) - target_m - band_m);
+  return Math.abs(x[last] - x[ended]) > over_m;
 }
 
 function hopsFault({ goals }: Challenge, result: Result): Fault {
