@@ -58,3 +58,21 @@ test('a rod that nobody touched has not moved its tip, however far the boat drif
   expect(formatLength(tip_m, 'metric')).toMatch(/^0\scm$/);
   expect(tip_s).toBe(0);
 });
+
+test.each([
+  ['drifting-away', 8],
+  ['drifting-onto', 3]
+])('%s: beside a rod that was turned for 3 s and rests for 5 the seconds are %d', (id, told_s) => {
+  const { challenge, setup, stage } = taskOf(id);
+  const { elevation_deg, azimuth_deg: from_deg } = challenge.start;
+  const turn = {
+    kind: 'sweep',
+    from_deg,
+    to_deg: from_deg + 10,
+    duration_s: 3,
+    elevation_deg
+  } as const;
+  const move = { kind: 'sequence', moves: [turn, { kind: 'pause', duration_s: 5 }] } as const;
+  const { trace } = recordScenario({ ...setup, move, hold_s: 0 }).result;
+  expect(Math.abs(readoutOf(trace, stage, 0).tip_s - told_s)).toBeLessThan(0.8);
+});

@@ -60,7 +60,7 @@ export function readoutOf(trace: Trace, stage: Backdrop, line_in_m: number): Rea
   const z_m = trace.bait_z_m[last];
   return {
     t_s: trace.t_s[last],
-    ...tipAt(tipSeriesOf(hand.trace), last),
+    ...tipNow(tipSeriesOf(hand.trace), last, stage),
     bait_m: Math.sign(stage.bait.x_m) * (stage.bait.x_m - x_m),
     isBitten: false,
     height_m: isTouching ? 0 : riseOver(z_m - stage.heightAt(x_m), z_m, takeOffZ_m),
@@ -78,6 +78,14 @@ const tipAt = ({ tipTravel_m, tipOff_m, tipTime_s }: TipSeries, tick: number) =>
   tip_off_m: tipOff_m[tick],
   tip_s: tipTime_s[tick]
 });
+
+/** A boat that drifts away drags the bait on under a rod that rests: while a hand makes the try, its time goes on. */
+function tipNow(tip: TipSeries, last: number, { setup }: Backdrop) {
+  const now = tipAt(tip, last);
+  if (setup.drift_m_s >= 0 || now.tip_s === 0) return now;
+  const begun = tip.tipTime_s.findIndex((s) => s > 0);
+  return { ...now, tip_s: tip.tipTime_s[begun] + (last - begun) * TICK_S };
+}
 
 type TipReadout = Pick<Readout, 'tip_m' | 'tip_off_m' | 'tip_s'>;
 
