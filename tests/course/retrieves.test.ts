@@ -7,7 +7,10 @@ import {
   type Challenge
 } from '../../src/lib/scoring';
 import { marksLost } from '../../src/lib/scoring/grade';
-import { findChallenge, loadLessons, RETRIEVES } from '../../src/lib/course';
+import { findChallenge, loadLessons, RETRIEVES, retrievesFor } from '../../src/lib/course';
+import { useOn } from '../../src/lib/course/retrieves/use-on';
+import { SEASON_MAP } from '../../src/lib/course/season-map';
+import { generate, GENERATORS } from '../../src/lib/course/items';
 
 const lessons = loadLessons();
 const shown = RETRIEVES.flatMap(({ name, challenges }) =>
@@ -74,4 +77,37 @@ test('three hops are asked in the water they suit, where the task says how warm 
   expect(told.map(({ id }) => id)).toContain('they-wake');
   for (const { id, setup } of told)
     expect(setup.water.temperature_C, id).toBeGreaterThanOrEqual(suits?.water_C[0] ?? NaN);
+});
+
+test('the rests of three hops are those of the season map, and no question calls them wrong', () => {
+  const hops = RETRIEVES.find(({ name }) => name === 'three hops');
+  const [, from, to] = /wait (\d+) to (\d+) seconds/.exec(hops?.use ?? '') ?? [];
+  for (const { id, pause } of SEASON_MAP.filter(({ water_F }) => water_F[0] >= 60)) {
+    const [least, most] = (pause.match(/\d+/g) ?? []).map(Number);
+    expect(Number(from), id).toBeLessThanOrEqual(least);
+    expect(Number(to), id).toBeGreaterThanOrEqual(most);
+  }
+  const asked = GENERATORS.find(({ id }) => id === 'season-pause');
+  const replies = Array.from({ length: 12 }, (_, seed) => asked && generate(asked, seed + 1)).flatMap(
+    (item) =>
+      item?.answer.form === 'choose' && item.answer.key === 'warm'
+        ? item.answer.options.filter(({ id }) => id === 'cool').map(({ reply }) => reply)
+        : []
+  );
+  expect(new Set(replies).size).toBe(1);
+  expect(replies[0]).toMatch(/^Some guides do, after a set of hops\./);
+});
+
+test('no slow fish is waited for a second or two, and no warm one dragged as in winter', () => {
+  for (const fish of ['slow', 'active', 'unknown'] as const)
+    for (let temperature_C = 1; temperature_C <= 33; temperature_C++)
+      for (const retrieve of retrievesFor({ temperature_C, fish })) {
+        const said = useOn(retrieve, { temperature_C, fish });
+        const at = `${retrieve.name}, ${temperature_C} °C, ${fish}: ${said}`;
+        if (fish === 'slow' || /[Ss]low fish/.test(said))
+          expect(said, at).not.toMatch(/wait 1 to 3/);
+        if (fish === 'slow' && retrieve.name === 'drag')
+          expect(said, at).toMatch(/wait 10 seconds or more/);
+        if (fish !== 'slow' && temperature_C >= 24) expect(said, at).not.toMatch(/[Ss]low/);
+      }
 });

@@ -71,6 +71,11 @@ export function seasonRowNear(temperature_C: number): SeasonRow {
   return seasonRowAt(Math.min(last.water_F[1] - 1, Math.max(first.water_F[0], degF)));
 }
 
+/** The row whose rests suit: slow fish are waited for as in cold water, whatever the water. Common practice, no source. */
+export function restRow({ temperature_C, fish }: { temperature_C: number; fish: string }) {
+  return fish === 'slow' ? SEASON_MAP[0] : seasonRowNear(temperature_C);
+}
+
 /** The row of water of this temperature. Throws RangeError off the map. */
 export function seasonRowAt(degF: number): SeasonRow {
   const row = SEASON_MAP.find(({ water_F: [from, to] }) => from <= degF && degF < to);

@@ -35,7 +35,7 @@ const OWN_DEPTH = /^In \{[^}]*\}, /;
 /** What a sheet says of a retrieve: when it is used, the task, and what it feels like on this bottom. */
 export function retrieveAfloat(
   retrieve: Retrieve,
-  { ground, temperature_C }: Conditions,
+  conditions: Conditions,
   lessons: readonly Lesson[]
 ) {
   const [id] = retrieve.challenges;
@@ -44,8 +44,8 @@ export function retrieveAfloat(
   if (!lesson || !challenge) throw new Error(`retrieve ${retrieve.name}: no challenge ${id}`);
   const task = AFLOAT[retrieve.name] ?? [upperFirst(challenge.ask.replace(OWN_DEPTH, ''))];
   return {
-    why: useOn(retrieve, temperature_C),
-    steps: [...task, feelOf(retrieve, ground)],
+    why: useOn(retrieve, conditions),
+    steps: [...task, feelOf(retrieve, conditions.ground)],
     lesson: lesson.id
   };
 }

@@ -13,7 +13,7 @@ import {
 } from '$lib/course/plan';
 import { GUIDES_PART, liftText } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
-import { isSpawnWater, ON_BEDS, seasonRowNear } from '$lib/course/season-map';
+import { isSpawnWater, ON_BEDS, restRow, seasonRowNear } from '$lib/course/season-map';
 import { guidesSeeItLift, losesFeel, usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
@@ -146,7 +146,7 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
     const made = moves.find((one) => one.retrieve === name);
     return {
       name,
-      trade: inUnits(useOn(retrieve, asked.temperature_C), units),
+      trade: inUnits(useOn(retrieve, asked), units),
       model:
         plain && made
           ? `${inUnits(plain.says, units)}: ${movedText(made, units, plain.isLift)}`
@@ -204,14 +204,14 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
 
 /** "60 to 75 °F: look at first drops, humps, rock. Waits of 2 to 10 seconds.": the retrieves have their own list. */
 export function seasonWords({ asked, on, units }: Pick<DayPlan, 'asked' | 'on' | 'units'>): string {
-  const { says, where, inFall, pause } = seasonRowNear(asked.temperature_C);
+  const { says, where, inFall } = seasonRowNear(asked.temperature_C);
   const [water] = says.split(',');
   const month = Number(on.slice(5, 7));
   const isSpring = month >= SPRING[0] && month <= SPRING[1];
   const isSpawning = isSpring && isSpawnWater(asked.temperature_C);
   const look = (month > SUMMER_ENDS && inFall) || where;
   const beds = isSpawning ? ` ${ON_BEDS}` : '';
-  return inUnits(`${water}: look at ${look}. Waits of ${pause}.${beds}`, units);
+  return inUnits(`${water}: look at ${look}. Waits of ${restRow(asked).pause}.${beds}`, units);
 }
 /** Months of the spawn, and the last of summer. Common practice, no source. */
 const SPRING = [3, 6] as const;
@@ -223,7 +223,7 @@ const PAUSE_S = { cold: 10, cool: 6, mild: 5, warm: 2 };
 /** "Up to 30 casts, with 5-second waits.": by the moves of the first retrieve. */
 export function castsWords({ asked, weights }: Pick<DayPlan, 'asked' | 'weights'>): string {
   const { fall, limit } = weights[firstWeight(weights, asked)];
-  const pause_s = PAUSE_S[seasonRowNear(asked.temperature_C).id];
+  const pause_s = PAUSE_S[restRow(asked).id];
   // A jig that swims, or lies, is not moved by the rod: the next one counts.
   const [plain = PLAIN_MOVES[0]] = plannedRetrieves(asked).flatMap(
     ({ name }) => PLAIN_MOVES.find(({ retrieve }) => retrieve === name) ?? []

@@ -15,6 +15,8 @@ export interface Retrieve {
   feel: string;
   /** Where and when it is used: common practice, without a published source. */
   use: string;
+  /** The same of fish in warm water that are not slow, where it is another. */
+  inWarm?: string;
   /** The same as figures, with what else it is for. Null where it is a skill and not for fish. */
   suits: (Suits & { also?: Suits }) | null;
   /** Challenges by their ids, from the plainest on. */
@@ -31,6 +33,8 @@ export const RETRIEVES: readonly Retrieve[] = [
     look: 'The mark at the jig: it stays solid all the way. The tip moves no faster than the jig.',
     feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
     use: `Slow fish in any water, and all fish under {60 °F|16 °C}. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
+    inWarm:
+      'Longer and quicker than in cold water: {2 to 3 ft|60 to 90 cm}, then wait 1 to 3 seconds.',
     suits: { water_C: [0, 40], fish: 'slow', also: { water_C: [0, 15.6], fish: 'any' } },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet', 'cold-water']
   },
@@ -54,7 +58,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'three hops',
     look: 'The rings: three hops about the same height, and the pauses between them.',
     feel: 'A tick after each of the three, then a pause. No tick: it hasn’t landed.',
-    use: 'Active fish, {60 °F|16 °C} and up. Two to four low hops, then wait 3 to 10 seconds. Rod up they climb, rod to the side they stay low. Many guides vary the pauses.',
+    use: 'Active fish, {60 °F|16 °C} and up. Two to four low hops, then wait 1 to 10 seconds: the warmer, the shorter. Rod up they climb, rod to the side they stay low. Many guides vary the pauses.',
     suits: { water_C: [15.6, 40], fish: 'active' },
     challenges: ['three-hops-even', 'three-hops-uneven', 'three-hops-sideways']
   },

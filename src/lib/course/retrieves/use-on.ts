@@ -1,9 +1,16 @@
-import { seasonRowNear } from '../season-map';
+import { restRow } from '../season-map';
 import type { Retrieve } from '.';
+import type { FishedWater } from './fitting';
 
-/** Where and when a retrieve is used, with the wait of this water's season, °C; of colder or warmer water than it says, how. */
-export function useOn({ use, suits }: Retrieve, temperature_C: number): string {
-  const said = use.replace(/(?<=then wait )\d+ to \d+ seconds/, seasonRowNear(temperature_C).pause);
+/** Where and when a retrieve is used, with the wait of these fish in this water; of colder or warmer water than it says, how. */
+export function useOn({ use, suits, inWarm }: Retrieve, water: FishedWater): string {
+  const row = restRow(water);
+  if (inWarm && row.id === 'warm') return inWarm;
+  const said = use.replace(
+    /(?<=then wait )\d+ to \d+ seconds(: the warmer, the shorter)?/,
+    row.pause
+  );
+  const { temperature_C } = water;
   const [from, to] = suits?.water_C ?? [temperature_C, temperature_C];
   if (temperature_C >= from && temperature_C <= to) return said;
   const how = said.replace(/^[^.:]*°C\}[^.:]*[.:] /, '');

@@ -140,7 +140,7 @@ const seasonPause = bySeason(
     },
     warm: {
       cold: 'Some guides crawl it for deep summer fish. Most don’t wait: they’ve looked and left by then.',
-      cool: 'Longer than they need: warm fish are on it right away.'
+      cool: 'Some guides do, after a set of hops. Most move it sooner: warm fish are on it right away.'
     }
   }
 );
