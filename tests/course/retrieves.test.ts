@@ -88,11 +88,13 @@ test('the rests of three hops are those of the season map, and no question calls
     expect(Number(to), id).toBeGreaterThanOrEqual(most);
   }
   const asked = GENERATORS.find(({ id }) => id === 'season-pause');
-  const replies = Array.from({ length: 12 }, (_, seed) => asked && generate(asked, seed + 1)).flatMap(
-    (item) =>
-      item?.answer.form === 'choose' && item.answer.key === 'warm'
-        ? item.answer.options.filter(({ id }) => id === 'cool').map(({ reply }) => reply)
-        : []
+  const replies = Array.from(
+    { length: 12 },
+    (_, seed) => asked && generate(asked, seed + 1)
+  ).flatMap((item) =>
+    item?.answer.form === 'choose' && item.answer.key === 'warm'
+      ? item.answer.options.filter(({ id }) => id === 'cool').map(({ reply }) => reply)
+      : []
   );
   expect(new Set(replies).size).toBe(1);
   expect(replies[0]).toMatch(/^Some guides do, after a set of hops\./);
