@@ -16,6 +16,7 @@ import {
 
 export const onLifts: QuestionClaims = {
   'order-paces': [
+    on('practice', 'On a quick lift guides see more height than the model.'),
     on(HIGHER, 'Same length: the quicker lift goes higher.'),
     on(
       'answer',
@@ -90,6 +91,7 @@ export const onLifts: QuestionClaims = {
     on(HEAVY_HELPS, 'or tie on more weight')
   ],
   'order-weights-hop': [
+    on('practice', 'On a quick lift guides see more height than the model.'),
     on(HEAVY_STAYS, 'What sinks slowly lifts easily'),
     on(LIGHTER_HIGHER, 'At one pace the lighter goes higher.'),
     on(

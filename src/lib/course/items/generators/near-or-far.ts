@@ -1,11 +1,11 @@
 import type { SetupInput } from '../../../model';
 import { dealt, drawGear, ft, inch, shuffled } from '../draw';
 import type { Generator } from '../generator';
-import { nominalOf } from '../measure';
 import { MEASURES } from '../measures';
 import { shownLift } from '../moves';
 import { chooseBy } from '../rank-item';
 import { saidOut, saidSeconds, saidWeight } from '../said';
+import { heightSeen_m, quickSaid } from './seen-by-guides';
 
 /** How far out a jig sits, ft, and the time an hour of lift takes, s: whole seconds, as one counts them. */
 interface Far {
@@ -48,11 +48,6 @@ const ROWS: readonly (readonly [Want, Said, Said, Said])[] = [
   ['most', [50, 1], [40, 3], [60, 3]]
 ];
 
-/** A lift that takes no longer is quick: of such a one guides see more height, by so many times. Common practice, no source. */
-const QUICK_S = 1;
-const QUICK_SEEN = 1.4;
-const isQuick = ({ s }: Far) => s <= QUICK_S;
-
 /** Why a lift gets the jig to another height than the right one, as nobody else hears it; `isMore`: higher. */
 function besideTheRight(one: Far, right: Far, isMore: boolean): string {
   const isFlatter = one.feet > right.feet;
@@ -69,8 +64,8 @@ const liftOf = (setup: SetupInput, { feet, s }: Far) =>
 
 /** Whether guides, who see a quick lift go higher, would choose the first one, too. */
 function isSeenAlike(setup: SetupInput, want: Want, all: readonly Far[]): boolean {
-  const [right_m, ...others_m] = all.map(
-    (one) => nominalOf(liftOf(setup, one), 'peak_height_m') * (isQuick(one) ? QUICK_SEEN : 1)
+  const [right_m, ...others_m] = all.map((one) =>
+    heightSeen_m({ run: liftOf(setup, one), hour_s: one.s })
   );
   const sign = want === 'most' ? 1 : -1;
   return others_m.every((other_m) => sign * (right_m - other_m) > MEASURES.peak_height_m.apart);
@@ -99,7 +94,7 @@ const nearOrFar: Generator = {
         run: liftOf(setup, one)
       })),
       right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
-      explain: `As the jig gets close: go slower, keep the tip lower, or tie on more weight.${all.some(isQuick) ? ' On a quick lift guides see more height than the model.' : ''}`
+      explain: `As the jig gets close: go slower, keep the tip lower, or tie on more weight.${quickSaid(all.map(({ s }) => ({ hour_s: s })))}`
     });
     return draft?.answer.key === idOf(right) ? draft : null;
   }

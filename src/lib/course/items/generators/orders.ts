@@ -4,6 +4,7 @@ import { nominalOf } from '../measure';
 import { shownDrag, shownLift } from '../moves';
 import { chooseBy, orderBy, type Contender } from '../rank-item';
 import { saidFeet, saidHour, saidSeconds } from '../said';
+import { isHeightSeenAlike, quickSaid } from './seen-by-guides';
 
 const fromTo = (from: number, to: number) => `${saidHour(from)} to ${saidHour(to)} o’clock`;
 
@@ -39,10 +40,12 @@ const pacesByHeight: Generator = {
       .map(({ to, s }) => ({
         to,
         s,
+        hour_s: s / (to - 10),
         id: `to${to * 10}-s${s * 10}`,
         says: `10 to ${saidHour(to)}, in ${saidSeconds(s)}`,
         run: shownLift(setup, 10, to, s)
       }));
+    if (!isHeightSeenAlike(contenders)) return null;
     const [first, second, third] = [...contenders].sort(
       (a, b) => nominalOf(b.run, 'peak_height_m') - nominalOf(a.run, 'peak_height_m')
     );
@@ -55,7 +58,7 @@ const pacesByHeight: Generator = {
       right: 'Right. You weighed how quick against how long.',
       reversed: 'That’s lowest first: a slow lift drags it, a quick one lifts it.',
       other: 'First ask which are quick enough to leave bottom. Then weigh pace against length.',
-      explain: [...new Set(rules)].join(' ')
+      explain: `${[...new Set(rules)].join(' ')}${quickSaid(contenders)}`
     });
   }
 };

@@ -4,11 +4,20 @@ import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
 import { orderBy } from '../rank-item';
 import { saidFeet, saidHour, saidOut, saidSeconds, saidWeight } from '../said';
-import { guides_ft, travelsSeen_m, type Seen } from './seen-by-guides';
+import {
+  guides_ft,
+  isHeightSeenAlike,
+  quickSaid,
+  travelsSeen_m,
+  type Seen
+} from './seen-by-guides';
 
 /** Four that are fished in such a depth. */
 const weightsFor = (depth_m: number) =>
   depth_m > ft(15) ? [3 / 8, 1 / 2, 3 / 4, 1] : [1 / 4, 3 / 8, 1 / 2, 3 / 4];
+
+/** From ten to twelve. */
+const HOURS_UP = 2;
 
 const weightsByHeight: Generator = {
   id: 'order-weights-hop',
@@ -21,22 +30,25 @@ const weightsByHeight: Generator = {
     const pairs = weightsFor(setup.water.depth_m).flatMap((ounces) =>
       [0.5, 1, 2, 4].map((s) => ({ ounces, s }))
     );
+    const contenders = shuffled(random, pairs)
+      .slice(0, 3)
+      .map(({ ounces, s }) => ({
+        id: `w${ounces * 8}-s${s * 10}`,
+        says: `${saidWeight(oz(ounces))} in ${saidSeconds(s)}`,
+        printed: [ounces, s],
+        hour_s: s / HOURS_UP,
+        run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 12, s)
+      }));
+    if (!isHeightSeenAlike(contenders)) return null;
     return orderBy({
       ask: `${saidOut(setup.water.depth_m)} of water. Three lifts, the same skirt on each jig, ${saidOut(cast_m)} out, {7 ft|2.1 m} rod. You lift each from 10 to 12 o’clock. Which goes highest? Highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
-      contenders: shuffled(random, pairs)
-        .slice(0, 3)
-        .map(({ ounces, s }) => ({
-          id: `w${ounces * 8}-s${s * 10}`,
-          says: `${saidWeight(oz(ounces))} in ${saidSeconds(s)}`,
-          printed: [ounces, s],
-          run: shownLift({ ...setup, bait: { ...setup.bait, mass_kg: oz(ounces) } }, 10, 12, s)
-        })),
+      contenders,
       right: 'Right. A quick hand lifts any of them. At one pace the lighter goes higher.',
       reversed: 'That’s lowest first: weight keeps it down, a quick hand gets it up.',
       other: 'Weigh both: a light jig lifts at a slow pace, a heavy one needs a quick hand.',
-      explain: 'What sinks slowly lifts easily, but a quick hand lifts anything.'
+      explain: `What sinks slowly lifts easily, but a quick hand lifts anything.${quickSaid(contenders)}`
     });
   }
 };
