@@ -107,7 +107,8 @@ export const onLifts: QuestionClaims = {
     on(CLOSE_LIFTS, 'Far out, the line also pulls flatter.'),
     on(
       'answer',
-      'Steep line first, then the one that stretches less.',
+      'Steep line first.',
+      'At one distance, the line that stretches less.',
       'That’s lowest first: long, thin mono soaks up a stroke.',
       'Two things count: how much the line gives, and how steep it is.'
     )

@@ -1,4 +1,15 @@
-import { drawGear, ft, inch, oz, pick, placeWords, several, shuffled, isCloseIn } from '../draw';
+import {
+  dealt,
+  drawGear,
+  ft,
+  inch,
+  oz,
+  pick,
+  placeWords,
+  several,
+  shuffled,
+  isCloseIn
+} from '../draw';
 import type { Generator } from '../generator';
 import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
@@ -60,27 +71,35 @@ const STRETCHES = [
   { id: 'thick', says: '{20-lb|0.43 mm} mono', material: 'nylon', diameter_m: 0.00043 }
 ] as const;
 
-const TWO_FAR = 0.7;
 /** Nearer than this many times its depth nobody strokes a jig that was cast. Common practice, no source. */
 const NEARLY_UNDER = 1.2;
+/**
+ * Two are as far out as each other, on lines that differ most, so that how far out alone is no answer; and they
+ * are as often the near ones as the far ones, of a few seeds, too; ft. Close in, lines differ by less than
+ * anyone sees.
+ */
+const TWO_FAR = { two: [70, 75, 80, 85, 90, 95, 100], one: [25, 30, 35, 40, 45, 50] };
+const TWO_NEAR = { two: [50, 55, 60, 65, 70, 75], one: [80, 85, 90, 95, 100, 105, 110] };
+const PAIRS = [TWO_NEAR, TWO_FAR, TWO_FAR, TWO_NEAR];
+/** Long strokes and longer ones, by the clock. */
+const STROKES = [
+  [10, 12],
+  [9, 12],
+  [9, 11.5]
+] as const;
 
 const linesByHeight: Generator = {
   id: 'order-lines-hop',
   kind: 'order',
   objective: 'line-rod',
-  make: (random) => {
+  make: (random, share) => {
     // Heavy and far out: there lines differ by more than anyone would miss.
     const setup = drawGear(random, { slack_m: inch(0.5), mass_kg: oz(1) });
     const pace_s = pick(random, [0.5, 1]);
-    const to = pick(random, [11.5, 12]);
-    // Two as far out as each other, on lines that differ most: how far out alone is then no answer.
-    const far = pick(random, [70, 75, 80, 85, 90, 95, 100]);
-    const near = pick(
-      random,
-      [25, 30, 35, 40, 45, 50].filter((feet) => ft(feet) >= NEARLY_UNDER * setup.water.depth_m)
-    );
-    // Close in, lines differ by less, and few such pairs can be told apart: so they are drawn less often.
-    const [twice, once] = random() < TWO_FAR ? [far, near] : [near, far];
+    const [from, to] = pick(random, STROKES);
+    const { two, one } = dealt(share, PAIRS);
+    const [twice, once] = [pick(random, two), pick(random, one)];
+    if (ft(Math.min(twice, once)) < NEARLY_UNDER * setup.water.depth_m) return null;
     const [braid, mono] = STRETCHES;
     const drawn = [
       { line: braid, feet: twice },
@@ -88,7 +107,7 @@ const linesByHeight: Generator = {
       { line: pick<(typeof STRETCHES)[number]>(random, STRETCHES), feet: once }
     ];
     return orderBy({
-      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You stroke it from 10 to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
+      ask: `${saidOut(setup.water.depth_m)} of water, a ${saidWeight(setup.bait.mass_kg)} jig, {7 ft|2.1 m} rod. You stroke it from ${from} to ${saidHour(to)} o’clock in ${saidSeconds(pace_s)}. Which setup lifts it highest? Rank them, highest first.`,
       rule: 'highest first',
       measure: 'peak_height_m',
       unknowns: 'drag',
@@ -103,13 +122,13 @@ const linesByHeight: Generator = {
               line: { material, diameter_m },
               start: { ...setup.start, bait_x_m: ft(feet) }
             },
-            10,
+            from,
             to,
             pace_s
           )
         })
       ),
-      right: 'Right. Steep line first, then the one that stretches less.',
+      right: 'Right. Steep line first. At one distance, the line that stretches less.',
       reversed: 'That’s lowest first: long, thin mono soaks up a stroke.',
       other: 'Two things count: how much the line gives, and how steep it is.',
       explain:

@@ -1,0 +1,23 @@
+import { describe, expect, test } from 'vitest';
+import { itemOf, type OrderAnswer } from '../../src/lib/course/items';
+
+const SEEDS = Array.from({ length: 24 }, (_, i) => i + 1);
+
+/** How often each kind of row is right, most first. */
+function kindsOf(source: string, kindOf: (key: readonly string[]) => string): number[] {
+  const kinds = SEEDS.map((seed) => kindOf((itemOf(source, seed).answer as OrderAnswer).key));
+  const times = [...new Set(kinds)].map((kind) => kinds.filter((one) => one === kind).length);
+  return times.sort((a, b) => b - a);
+}
+
+const feetOf = (id: string) => Number(/-f(\d+)$/.exec(id)?.[1]);
+
+describe('no one order is right in most questions', () => {
+  test('of lines: two near and one far out are as often asked for as one near and two far out', () => {
+    const [most] = kindsOf('order-lines-hop', (key) => {
+      const nearest = Math.min(...key.map(feetOf));
+      return key.map((id) => (feetOf(id) === nearest ? 'near' : 'far')).join();
+    });
+    expect(most).toBeLessThanOrEqual(SEEDS.length / 2);
+  });
+});
