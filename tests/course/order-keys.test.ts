@@ -10,6 +10,11 @@ function kindsOf(source: string, kindOf: (key: readonly string[]) => string): nu
   return times.sort((a, b) => b - a);
 }
 
+function hoursOf(id: string): number {
+  const [, from = '', to = ''] = /^h(\d+)-(\d+)$/.exec(id) ?? [];
+  return Number(to) - Number(from);
+}
+
 const feetOf = (id: string) => Number(/-f(\d+)$/.exec(id)?.[1]);
 
 describe('no one order is right in most questions', () => {
@@ -18,6 +23,13 @@ describe('no one order is right in most questions', () => {
       const nearest = Math.min(...key.map(feetOf));
       return key.map((id) => (feetOf(id) === nearest ? 'near' : 'far')).join();
     });
+    expect(most).toBeLessThanOrEqual(SEEDS.length / 2);
+  });
+
+  test('of moves: no shape of row is, a long lift, then a sweep, then an hour', () => {
+    const [most] = kindsOf('order-moves-travel', (key) =>
+      key.map((id) => (id.startsWith('sweep') ? 'sweep' : hoursOf(id) > 1 ? 'long' : 'hour')).join()
+    );
     expect(most).toBeLessThanOrEqual(SEEDS.length / 2);
   });
 });

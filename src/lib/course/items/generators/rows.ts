@@ -1,15 +1,4 @@
-import {
-  dealt,
-  drawGear,
-  ft,
-  inch,
-  oz,
-  pick,
-  placeWords,
-  several,
-  shuffled,
-  isCloseIn
-} from '../draw';
+import { dealt, drawGear, ft, inch, oz, pick, placeWords, shuffled, isCloseIn } from '../draw';
 import type { Generator } from '../generator';
 import { MEASURES } from '../measures';
 import { shownDrag, shownLift } from '../moves';
@@ -144,49 +133,110 @@ function isSeenAlike(moves: readonly Seen[]): boolean {
   return rows.slice(1).every((less, i) => less.every((m, way) => rows[i][way] - m > apart));
 }
 
+/** A lift by the rod's clock, or how far a low sweep takes the tip, ft. */
+type Move = readonly [from: number, to: number] | number;
+const isSweep = (move: Move) => typeof move === 'number';
+
+/**
+ * Rows that model and guides put in this order, at some distance at least, by their shape: each shape is asked
+ * for as often. One sweep at most: of several the printed feet would give the order away.
+ */
+const SHAPES: readonly (readonly (readonly [Move, Move, Move])[])[] = [
+  [
+    [[9, 12], 4, [9, 10]],
+    [[9, 12], 3, [9, 10]],
+    [[9, 12], 4, [10, 11]],
+    [[9, 12], 4, [11, 12]]
+  ],
+  [
+    [
+      [9, 11],
+      [10, 11],
+      [9, 10]
+    ],
+    [
+      [10, 12],
+      [10, 11],
+      [9, 10]
+    ],
+    [
+      [10, 12],
+      [11, 12],
+      [9, 10]
+    ],
+    [
+      [9, 12],
+      [10, 11],
+      [9, 10]
+    ],
+    [
+      [9, 12],
+      [11, 12],
+      [9, 10]
+    ]
+  ],
+  [
+    [4, [10, 11], [9, 10]],
+    [4, [11, 12], [9, 10]]
+  ],
+  [
+    [
+      [10, 12],
+      [9, 11],
+      [9, 10]
+    ],
+    [
+      [10, 12],
+      [9, 11],
+      [10, 11]
+    ],
+    [
+      [9, 12],
+      [10, 12],
+      [9, 11]
+    ],
+    [[10, 12], [9, 11], 1],
+    [[10, 12], [9, 11], 2]
+  ]
+];
+
 const movesByTravel: Generator = {
   id: 'order-moves-travel',
   kind: 'order',
   objective: 'clock',
-  make: (random) => {
-    const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
+  make: (random, share) => {
+    const cast_m = ft(pick(random, [30, 35, 40, 45]));
+    const setup = drawGear(random, { slack_m: inch(1), cast_m });
     if (isCloseIn(setup)) return null;
     const pace_s = pick(random, [1.5, 2]);
-    const lifts = [
-      [9, 10],
-      [10, 11],
-      [11, 12],
-      [9, 11],
-      [10, 12],
-      [9, 12]
-    ].map(([from, to]) => ({
+    const row = pick(random, dealt(share, SHAPES));
+    const hasSweep = row.some(isSweep);
+    const lifted = ([from, to]: readonly [number, number]) => ({
       id: `h${from}-${to}`,
       says: `a lift from ${from} to ${to} o’clock`,
       isLift: true,
       guides_ft: guides_ft(from, to),
-      printed: [to - from, from],
+      printed: hasSweep ? [to - from] : [to - from, from],
       run: shownLift(setup, from, to, (to - from) * pace_s)
-    }));
-    const sweeps = [1, 2, 3, 4].map((feet) => ({
+    });
+    const swept = (feet: number) => ({
       id: `sweep-${feet}`,
       says: `a low sweep, ${saidFeet(feet)} of tip`,
       isLift: false,
       guides_ft: feet,
-      printed: [0, feet],
+      printed: [0],
       run: shownDrag(setup, ft(feet), 3 * feet)
-    }));
-    // One sweep at most: of several the printed feet would give the order away.
-    const drawn = [...several(random, lifts, 2), pick(random, sweeps)];
+    });
+    const drawn = row.map((move) => (typeof move === 'number' ? swept(move) : lifted(move)));
     if (!isSeenAlike(drawn)) return null;
     return orderBy({
-      ask: `${placeWords(setup)} {7 ft|2.1 m} rod. You take ${saidSeconds(pace_s)} for each hour of lift, and sweep slowly. Which brings the jig farthest? Farthest first.`,
+      ask: `${placeWords(setup)} {7 ft|2.1 m} rod. You take ${saidSeconds(pace_s)} for each hour of lift${hasSweep ? ', and sweep slowly' : ''}. Which brings the jig farthest? Farthest first.`,
       rule: 'farthest first',
       measure: 'travel_m',
       contenders: shuffled(random, drawn),
       right: 'Right. The farther the tip gets from the jig, the farther the jig comes.',
       reversed: 'That’s least first. Compare how far the tip gets from the jig.',
-      other:
-        'A foot of sweep is about a foot of jig. An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.',
+      other: `${hasSweep ? 'A foot of sweep is about a foot of jig. ' : ''}An hour of lift is {2 to 3½ ft|60 cm to 1 m}, by where the line points.`,
       explain:
         'Only swing along the line moves the jig: up high on a flat line, earlier on a steep one. Guides see less than the model: about half for nine to ten, about two thirds for nine to twelve.'
     });
