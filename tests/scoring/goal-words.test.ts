@@ -55,8 +55,8 @@ const cases: [Goal, number, string, string][] = [
   [
     { kind: 'bottom_first', within_s: 2.5 },
     Infinity,
-    'Wait for the bottom moved within 2.5~s of the touch, not before: never moved',
-    'Wait for the bottom moved within 2.5~s of the touch, not before: never moved'
+    'Wait for the bottom lowered within 2.5~s of the touch, not before: never moved',
+    'Wait for the bottom lowered within 2.5~s of the touch, not before: never moved'
   ],
   [{ kind: 'stones', touched: [0, 1, 4] }, 2, 'Rocks touched 3: 2', 'Rocks touched 3: 2']
 ];
@@ -68,6 +68,13 @@ test.each(cases)('a goal of %j is said in the learner’s units', (goal, value, 
   };
   expect(said('imperial')).toBe(tied(ft));
   expect(said('metric')).toBe(tied(cm));
+});
+
+test('a count that ended in a lift is not told as what was asked', () => {
+  const reached = (value: number, met: number) =>
+    wordsOf({ kind: 'bottom_first', within_s: 2.5 }, value, 'imperial', met).reached;
+  expect(reached(1.6, 1)).toBe(tied('1.6~s after'));
+  expect(reached(1.6, 0.5)).toBe(tied('raised 1.6~s after'));
 });
 
 test('hops of the right number and the wrong height are not told as what was asked', () => {

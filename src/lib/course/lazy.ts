@@ -10,6 +10,7 @@ export const LAZY = [
   'late',
   'back and forth',
   'fastest',
+  'the other way',
   'reel'
 ] as const;
 export type LazyName = (typeof LAZY)[number];
@@ -26,6 +27,8 @@ const ROUND_DEG = 120;
 const BACK_AND_FORTH = 3;
 /** As quick as nobody's arm: the reference in a fifth of its time. */
 const FASTEST = 5;
+/** The rod goes as far the other way, at the right time: a reach of minus one is all that was meant, less two of it. */
+const MIRRORED = -2;
 /** Reeled in its place, m/s: a slow, steady crank (from memory). */
 const REEL_M_S = 0.2;
 const REELED_M = 0.6;
@@ -53,6 +56,8 @@ export function lazyRun(name: LazyName, challenge: Challenge): RodInput {
       );
     case 'fastest':
       return byHand(challenge.reference, challenge.start, { ...EXACT, pace: FASTEST - 1 });
+    case 'the other way':
+      return byHand(challenge.reference, challenge.start, { ...EXACT, reach: MIRRORED });
     case 'reel':
       return reeled(
         challenge,

@@ -12,6 +12,7 @@ import { didOf, DRAGGED_M, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
 import { hasTurnedBack, NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
+import { isRaised, waitAfterTouch } from './goals/tip-measures';
 import { besideAsked, besideLimits } from './way-words';
 
 /**
@@ -49,7 +50,7 @@ export function describeTry(
 
 /**
  * What the last try says to do in the next, short; '' where that was clean. Where its count would answer the
- * call, what to watch: who counts as told has not seen the line go slack.
+ * call, what to watch: who counts as told has not seen the line go slack; who raised the rod is told no count.
  */
 export function aimWords(
   challenge: Challenge,
@@ -62,7 +63,8 @@ export function aimWords(
   if (challenge.look_alikes) return '';
   const isHidden = challenge.visibility !== 'seen';
   const isAnswer = isHidden && asksCall(challenge) && askedOf(challenge) === 'down';
-  return aim && isAnswer ? WATCH_THE_LINE : aim;
+  const isOfWay = isRaised(graded.result) && waitAfterTouch(graded.result) >= 0;
+  return aim && isAnswer && !isOfWay ? WATCH_THE_LINE : aim;
 }
 
 /** The goal that a try is about, where it is not how far the jig went alone, and its sentence. */

@@ -2,10 +2,13 @@ import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
-import { waitAfterTouch } from './tip-measures';
+import { isRaised, waitAfterTouch } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
-/** The rod waits until the bait is down, and then not longer than this. */
+/** What a right moment is worth of a rod that went up instead: the count was made, and not what ends it. */
+const RAISED_SHARE = 0.5;
+
+/** The rod waits until the bait is down, is lowered then, and does not wait longer than this. */
 export const bottomFirst = goalKind({
   schema: v.strictObject({ kind: v.literal('bottom_first'), within_s: numberIn(0.1, 120), weight }),
   figure: {
@@ -21,31 +24,41 @@ export const bottomFirst = goalKind({
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),
   // Too soon by half the time there is earns nothing, as a travel off by one more half of its band.
-  share: ({ within_s }, value) => {
+  share: ({ within_s }, value, { result }) => {
     if (Number.isNaN(value)) return 1;
-    return value < 0 ? fading(-value, within_s / 2) : fading(value - within_s, within_s);
+    const timely = value < 0 ? fading(-value, within_s / 2) : fading(value - within_s, within_s);
+    return isRaised(result) ? RAISED_SHARE * timely : timely;
   },
-  words: ({ within_s }, value) => ({
+  words: ({ within_s }, value, _, met) => ({
     name: 'Wait for the bottom',
-    asked: `moved within ${formatTime(within_s)} of the touch, not before`,
-    reached: reachedWords(value, within_s)
+    asked: `lowered within ${formatTime(within_s)} of the touch, not before`,
+    reached: reachedWords(value, within_s, met)
   }),
-  did: (_, value) => {
+  did: (_, value, __, result) => {
     if (Number.isNaN(value)) return null;
     if (value === Infinity) return 'You never moved the rod.';
-    if (value < 0) return `You moved the rod ${formatTime(-value)} before it was down.`;
-    return `You moved the rod ${formatTime(value)} after it was down.`;
+    const moved = `You ${isRaised(result) ? 'raised' : 'moved'} the rod`;
+    if (value < 0) return `${moved} ${formatTime(-value)} before it was down.`;
+    return `${moved} ${formatTime(value)} after it was down.`;
   },
-  advice: (_, value) =>
-    value < 0
+  advice: (_, value, result) => {
+    if (isRaised(result)) {
+      return value < 0
+        ? 'Lower it, once the line stops running out'
+        : 'Lower it: raised, it drags the jig';
+    }
+    return value < 0
       ? 'Wait until the line stops running out'
-      : 'Move the rod as soon as the line stops running out',
-  step: () => 'rest'
+      : 'Move the rod as soon as the line stops running out';
+  },
+  // Who raised it in time, or late, is told the way alone.
+  step: (_, value, result) => (isRaised(result) && value >= 0 ? null : 'rest')
 });
 
-function reachedWords(value: number, within_s: number): string {
+function reachedWords(value: number, within_s: number, met: number): string {
   if (Number.isNaN(value)) return 'taken on the way down';
   if (value === Infinity) return 'never moved';
   const time = formatBeside(Math.abs(value), [0, value < 0 ? Infinity : within_s], formatTime);
-  return `${time} ${value < 0 ? 'before' : 'after'}`;
+  const isInTime = value >= 0 && value <= within_s;
+  return `${isInTime && met < 1 ? 'raised ' : ''}${time} ${value < 0 ? 'before' : 'after'}`;
 }

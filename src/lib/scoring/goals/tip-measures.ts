@@ -6,6 +6,8 @@ type Traced = Pick<Result, 'trace'>;
 
 /** A tip this far from where it was has been moved: less is tremble, or the rod giving, m. */
 const TIP_MOVED_M = 0.03;
+/** A tip that went so far up or down first was meant to go there, m. */
+const WAY_MEANT_M = 0.1;
 /** Line drawn and given back in one twitch, m: an inch and more. */
 const TWITCH_M = 0.03;
 /** Lower flights have no fall to speak of, m. */
@@ -110,6 +112,19 @@ export function waitAfterTouch({ trace, events }: Pick<Result, 'trace' | 'events
   const touch_s = at('bottom');
   if (at('bite') < touch_s) return NaN;
   return (moved === -1 ? Infinity : t_s[moved]) - touch_s;
+}
+
+/**
+ * Whether the rod's first move was up, and not down: its first whole way, or the farthest that it came. A
+ * rod that was held may tremble up.
+ */
+export function isRaised(result: Pick<Result, 'trace' | 'events'>): boolean {
+  if (!Number.isFinite(waitAfterTouch(result))) return false;
+  const { tip_z_m: z } = result.trace;
+  const ways = z.map((at) => at - z[0]);
+  const far = (way: number) => Math.abs(way);
+  const first = ways.find((way) => far(way) >= WAY_MEANT_M);
+  return (first ?? ways.reduce((most, way) => (far(way) > far(most) ? way : most))) > 0;
 }
 
 /** Pull at the tip at the end, N. */
