@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { findChallenge, loadLessons } from '../../src/lib/course';
+import { inTurn, pause, sweep } from '../../src/lib/course/retrieves/moves';
 import { parseSetup, recordScenario } from '../../src/lib/model';
 import { tryMarkOf } from '../../src/lib/practice';
 import { trySummaryOf } from '../../src/lib/sandbox/events';
@@ -64,15 +65,8 @@ test.each([
   ['drifting-onto', 3]
 ])('%s: beside a rod that was turned for 3 s and rests for 5 the seconds are %d', (id, told_s) => {
   const { challenge, setup, stage } = taskOf(id);
-  const { elevation_deg, azimuth_deg: from_deg } = challenge.start;
-  const turn = {
-    kind: 'sweep',
-    from_deg,
-    to_deg: from_deg + 10,
-    duration_s: 3,
-    elevation_deg
-  } as const;
-  const move = { kind: 'sequence', moves: [turn, { kind: 'pause', duration_s: 5 }] } as const;
+  const { azimuth_deg } = challenge.start;
+  const move = inTurn(sweep(azimuth_deg, azimuth_deg + 10, 3), pause(5));
   const { trace } = recordScenario({ ...setup, move, hold_s: 0 }).result;
   expect(Math.abs(readoutOf(trace, stage, 0).tip_s - told_s)).toBeLessThan(0.8);
 });
