@@ -38,7 +38,7 @@ describe('the words on the picture say what a demonstration’s caption says', (
     expect(count(captionsOf('sand'), /knock|rattle|load/)).toBe(0);
   });
 
-  test('gravel: one knock after another', () => {
+  test('gravel: fine ticks, one after another, a knock each by itself', () => {
     const gravel = captionsOf('gravel');
     expect(count(gravel, KNOCK)).toBeGreaterThanOrEqual(4);
     expect(count(gravel, KNOCK)).toBeGreaterThan(count(gravel, /load gone/));

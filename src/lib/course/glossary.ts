@@ -64,7 +64,7 @@ const TERMS: readonly Term[] = [
   term(
     'engage',
     'from-the-boat',
-    'Put the reel in gear so it holds line: flip the bail on a spinning reel, turn the handle on a baitcaster.'
+    'Put the reel in gear so it holds line. Spinning reel: bail closed. Baitcaster: turn the handle.'
   ),
   term('fall', 'stroke-and-fall', 'The jig sinks: free, or on a tight line like a pendulum.'),
   term(
@@ -102,7 +102,7 @@ const TERMS: readonly Term[] = [
     'A jig that falls on tight line and swings in toward the boat.',
     'A tight line makes it a pendulum'
   ),
-  term('pound test', 'line-and-rod', 'The pull a line is sold to hold. Thickness comes second.'),
+  term('pound test', 'line-and-rod', 'The pull a line is rated for.'),
   term('reel drag', 'hook-set', 'The brake in the reel: it gives line before the line breaks.'),
   term(
     'retrieve',
@@ -126,7 +126,7 @@ const TERMS: readonly Term[] = [
   term(
     'spinning reel',
     'first-drop',
-    'A reel with a still spool under the rod. Flip the bail for free spool.'
+    'A reel with a still spool under the rod. Bail open: free spool.'
   ),
   term(
     'spread',

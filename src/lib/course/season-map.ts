@@ -11,6 +11,8 @@ export interface SeasonRow {
   /** The row's name on the map. */
   says: string;
   where: string;
+  /** Where first while they spawn, before what is said of after it. */
+  inSpawn?: string;
   /** Where else on the way back, which passes through the same water. */
   inFall?: string;
   retrieve: string;
@@ -43,6 +45,7 @@ export const SEASON_MAP: readonly SeasonRow[] = [
     water_F: [60, 75],
     says: '{60 to 75 °F|15 to 24 °C}, after the spawn, and early fall',
     where: 'first drops, humps, rock',
+    inSpawn: 'near the beds, and leave the fish on them; then',
     retrieve: 'a mix of drags and hops',
     pause: '2 to 10 seconds',
     why: 'Fish are spread out and their mood changes: mix it up, and keep what works.'

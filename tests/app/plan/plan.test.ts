@@ -149,7 +149,11 @@ describe('a plan', () => {
     const said = (on: string, temperature_C: number) =>
       seasonWords({ ...plan, on, asked: { ...plan.asked, temperature_C } });
     expect(said('2026-04-20', 18.3)).toMatch(/on beds: check your rules/);
+    expect(said('2026-04-20', 18.3)).toMatch(
+      /: look near the beds, and leave the fish on them; then at first drops/
+    );
     expect(said('2026-09-20', 18.3)).not.toMatch(/beds/);
+    expect(said('2026-09-20', 18.3)).toMatch(/: look at first drops/);
     expect(said('2026-07-20', 27)).not.toMatch(/beds/);
     expect(said('2026-04-20', 12)).toMatch(/look at points near spawning pockets/);
     expect(said('2026-11-02', 12)).toMatch(/look at steep points in fall/);

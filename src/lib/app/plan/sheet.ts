@@ -204,14 +204,15 @@ export function sheetRules(asked: PlanAsked, units: Units): SheetRules {
 
 /** "60 to 75 °F: look at first drops, humps, rock. Waits of 2 to 10 seconds.": the retrieves have their own list. */
 export function seasonWords({ asked, on, units }: Pick<DayPlan, 'asked' | 'on' | 'units'>): string {
-  const { says, where, inFall } = seasonRowNear(asked.temperature_C);
+  const { says, where, inSpawn, inFall } = seasonRowNear(asked.temperature_C);
   const [water] = says.split(',');
   const month = Number(on.slice(5, 7));
   const isSpring = month >= SPRING[0] && month <= SPRING[1];
   const isSpawning = isSpring && isSpawnWater(asked.temperature_C);
-  const look = (month > SUMMER_ENDS && inFall) || where;
+  const first = isSpawning && inSpawn ? `${inSpawn} ` : '';
+  const look = `${first}at ${(month > SUMMER_ENDS && inFall) || where}`;
   const beds = isSpawning ? ` ${ON_BEDS}` : '';
-  return inUnits(`${water}: look at ${look}. Waits of ${restRow(asked).pause}.${beds}`, units);
+  return inUnits(`${water}: look ${look}. Waits of ${restRow(asked).pause}.${beds}`, units);
 }
 /** Months of the spawn, and the last of summer. Common practice, no source. */
 const SPRING = [3, 6] as const;

@@ -41,7 +41,7 @@ export default {
     },
     { says: 'even all the way, no knocks.', basis: { run: 'sand', sign: 'smooth' } },
     {
-      says: 'one knock after another.',
+      says: 'fine ticks, one after another.',
       basis: { run: 'gravel', sign: 'fine ticks', unknowns: 'drag' }
     },
     {
@@ -115,7 +115,7 @@ export default {
       isFelt: true,
       demos: [
         { id: 'sand', caption: 'Sand: even all the way, no knocks.', run: slow('sand') },
-        { id: 'gravel', caption: 'Gravel: one knock after another.', run: slow('gravel') },
+        { id: 'gravel', caption: 'Gravel: fine ticks, one after another.', run: slow('gravel') },
         { id: 'mud', caption: 'Mud: one long load, it lets go, then it’s even.', run: slow('mud') },
         {
           id: 'grass',

@@ -27,8 +27,13 @@ const strokes = (count: number) =>
 const warm = uprightRun(waterAt(26), 15, strokes(3));
 
 const [winter, spring, after, summer] = SEASON_MAP;
-const mapped = ({ where, inFall, retrieve, pause: waits }: typeof winter) =>
-  `${where[0].toUpperCase()}${where.slice(1)}${inFall ? `, ${inFall}` : ''}. ${retrieve[0].toUpperCase()}${retrieve.slice(1)}, waits of ${waits}.`;
+const upperFirst = (text: string) => text[0].toUpperCase() + text.slice(1);
+const mapped = ({ where, inSpawn, inFall, retrieve, pause: waits }: typeof winter) => {
+  const spots = inSpawn
+    ? `Spring, {60 to 70 °F|15 to 20 °C}: ${inSpawn} ${where}`
+    : upperFirst(where);
+  return `${spots}${inFall ? `, ${inFall}` : ''}. ${upperFirst(retrieve)}, waits of ${waits}.`;
+};
 
 export default {
   id: 'season-map',
