@@ -3,10 +3,12 @@ import { render } from 'vitest-browser-svelte';
 import { cdp, page, userEvent } from 'vitest/browser';
 import '../../src/app.css';
 import { simulate } from '../../src/lib/model';
+import { REEL_M_S } from '../../src/lib/scoring';
 import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
 import type { Try } from '../../src/lib/sandbox/live-try';
 import { painted } from '../../src/lib/sandbox/painted';
 import { PRESS_KEY } from '../../src/lib/sandbox/press-setting';
+import { press } from './finger';
 import { smallWater } from './waters';
 
 const setup = smallWater();
@@ -43,22 +45,10 @@ async function hold(key: string, ms: number): Promise<void> {
   await userEvent.keyboard(`{/${key}}`);
 }
 
-/**
- * A finger that goes down on a button and comes up 60 ms later by its own clock, as a busy page hears of it:
- * both at once, and after the fact. A timer between the two would come late where the machine is busy, and
- * be a hold. It comes when there is water to be seen.
- */
+/** A finger that comes up at once; it comes when there is water to be seen. */
 async function tap(name: string): Promise<void> {
   await painted();
-  const button = page.getByRole('button', { name, exact: true }).element() as HTMLElement;
-  vi.spyOn(button, 'setPointerCapture').mockReturnValue();
-  const down_ms = performance.now();
-  const say = (type: string, timeStamp: number) => {
-    const event = new PointerEvent(type, { pointerId: 1, bubbles: true });
-    button.dispatchEvent(Object.defineProperty(event, 'timeStamp', { value: timeStamp }));
-  };
-  say('pointerdown', down_ms);
-  say('pointerup', down_ms + 60);
+  press(name, 60);
 }
 
 beforeEach(async () => {
@@ -150,7 +140,8 @@ describe('practice water', () => {
   test('makes the next step the bright button, and Done only once the task could be whole', async () => {
     const step = (does: 'up' | 'down' | 'in', least_m = 0) => ({
       ...{ does, least_m, aim_m: least_m, way_deg: 3, isWaitedFor: false, rest_s: 0 },
-      ...{ isSnap: false, isStroke: false, isPressStopped: false, isQuick: false, pace_deg_s: 10 }
+      ...{ isSnap: false, isStroke: false, isPressStopped: false, isQuick: false },
+      ...{ pace_deg_s: 10, pace_m_s: REEL_M_S }
     });
     const steps = [step('up'), step('down'), step('in', 0.1)];
     const task = { ...base, steps, longest_pause_s: 60, layout: 'screen' } as const;

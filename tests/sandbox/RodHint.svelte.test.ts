@@ -6,6 +6,7 @@ import { findChallenge, loadLessons } from '../../src/lib/course';
 import { parseSetup } from '../../src/lib/model';
 import PracticeWater from '../../src/lib/sandbox/PracticeWater.svelte';
 import { taskStepsOf } from '../../src/lib/sandbox/task-steps';
+import { hold, press } from './finger';
 import { smallWater } from './waters';
 
 const base = {
@@ -19,7 +20,14 @@ const base = {
 test('tells a finger that let go at the top of a hop to keep on, until it comes down', async () => {
   const step = (does: 'up' | 'down') => ({
     does,
-    ...{ isWaitedFor: false, rest_s: 0, isSnap: false, isQuick: false, pace_deg_s: 10 },
+    ...{
+      isWaitedFor: false,
+      rest_s: 0,
+      isSnap: false,
+      isQuick: false,
+      pace_deg_s: 10,
+      pace_m_s: 0
+    },
     ...{ least_m: 0, aim_m: 0, way_deg: 1, isStroke: true, isPressStopped: false }
   });
   const steps = [step('up'), step('down')];
@@ -47,25 +55,6 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
   say('pointerdown', 60);
   await expect.element(keepOn).not.toBeInTheDocument();
 });
-
-/** A finger on a button, for so long by its own clock: a busy machine hears of both ends late. */
-function press(name: string, ms: number): void {
-  hold(name)(ms);
-}
-
-/** A finger on a button. Returns what lets go of it, `ms` later by its own clock. */
-function hold(name: string): (ms: number) => void {
-  const button = page.getByRole('button', { name, exact: true }).element() as HTMLElement;
-  button.setPointerCapture = () => {};
-  const event = (type: string) => new PointerEvent(type, { pointerId: 1, bubbles: true });
-  const down = event('pointerdown');
-  button.dispatchEvent(down);
-  return (ms) => {
-    const up = event('pointerup');
-    Object.defineProperty(up, 'timeStamp', { value: down.timeStamp + ms });
-    button.dispatchEvent(up);
-  };
-}
 
 test('a button that was only tapped is told to be held, by its name', async () => {
   await render(PracticeWater, { ...base, plane: 'sweep', layout: 'screen', name: 'A drag' });

@@ -6,7 +6,7 @@ import { LiveTry, type Try } from '../../src/lib/sandbox/live-try';
 import { NextStep } from '../../src/lib/sandbox/next-step.svelte';
 import { movedAngle, ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
 import { buttonPaces } from '../../src/lib/sandbox/button-pace';
-import { taskStepsOf } from '../../src/lib/sandbox/task-steps';
+import { reelPace, taskStepsOf } from '../../src/lib/sandbox/task-steps';
 
 /** The screen is drawn so often, ms; and the model runs so far behind the clock. */
 const FRAME_MS = 16;
@@ -99,6 +99,7 @@ export function byLights(
   const hand = new Hand(start[movedAngle(plane)], ROD_LIMITS[plane]);
   hand.keySpeed_deg_s = ((key_m_s / setup.rod.length_m) * 180) / Math.PI;
   const live = new LiveTry(setup, plane, start, hand, longest_pause_s);
+  live.reel.pace_m_s = reelPace(steps);
   const next = new NextStep();
   next.begin(task, hand.angle_deg);
   const turn = (now_ms: number, direction: number, faster = 1) => {

@@ -5,7 +5,7 @@ import { pullFor } from '../../src/lib/sandbox/grip';
 import { KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { Reel } from '../../src/lib/sandbox/reel';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
-import { advisedMove, solveCorrection, type Challenge } from '../../src/lib/scoring';
+import { advisedMove, slackPace, solveCorrection, type Challenge } from '../../src/lib/scoring';
 
 const advised = loadLessons()
   .flatMap(({ challenges }) => challenges)
@@ -15,8 +15,9 @@ const advised = loadLessons()
   });
 
 /** What the held button has taken in once it was let go of after so long. */
-function heldFor(time_s: number): number {
+function heldFor(time_s: number, pace_m_s: number): number {
   const reel = new Reel();
+  reel.pace_m_s = pace_m_s;
   reel.turn(0, 1);
   reel.turn(time_s * 1000, 0);
   const step_s = 0.01;
@@ -38,7 +39,9 @@ describe('what is advised can be done with what there is', () => {
   test.each(advised)('$id', ({ challenge, steps, move }) => {
     for (const step of steps) {
       if (step.kind === 'reel')
-        expect(Math.abs(heldFor(step.time_s) - step.line_m)).toBeLessThan(INCH_M / 2);
+        expect(Math.abs(heldFor(step.time_s, slackPace(challenge)) - step.line_m)).toBeLessThan(
+          INCH_M / 2
+        );
     }
     const turns = move.kind === 'sequence' ? move.moves : [move];
     const limits = ROD_LIMITS[challenge.plane];

@@ -7,6 +7,8 @@ import { byLights } from './by-lights';
 
 /** So long after a light a hand lets go, s: from quick to slow. */
 const REACTIONS_S = [0.15, 0.25, 0.35];
+/** A hand that has to look first. */
+const LATE_S = 0.5;
 /** Tries of a task of which each meets something else: the drop has its first without a fish in the fourth. */
 const TRIES = [1, 2, 3, 4];
 
@@ -33,6 +35,15 @@ describe('who presses the bright button, and lets go when the light has moved on
   test.each(all)('$id', ({ challenge }) => {
     expect(marksOf(challenge).filter(({ passed }) => !passed)).toEqual([]);
   });
+});
+
+test('who reels up slack may let go later still', () => {
+  const late = ofLessons.filter(({ goals }) => goals.some(({ kind }) => kind === 'reeled'));
+  expect(late.map(({ id }) => id)).toContain('reel-takes-slack');
+  for (const challenge of late) {
+    const { grade, pressed } = byLights(challenge, LATE_S);
+    expect(grade.passed, `${challenge.id}: ${pressed.join(', ')}`).toBe(true);
+  }
 });
 
 /** How long the last drag takes that no light ends out of sight, s; 0 where the task ends otherwise. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons } from '../../src/lib/course';
 import { StepsMade } from '../../src/lib/sandbox/steps-made';
-import { taskStepsOf, turnsBack, type TaskStep } from '../../src/lib/sandbox/task-steps';
+import { reelPace, taskStepsOf, turnsBack, type TaskStep } from '../../src/lib/sandbox/task-steps';
 
 const challengeOf = (id: string) => {
   const found = allLessons()
@@ -14,7 +14,15 @@ const namesOf = (steps: readonly TaskStep[]) =>
   steps.map(({ does, isWaitedFor }) => (isWaitedFor ? `wait, ${does}` : does));
 
 const reelIn: TaskStep = {
-  ...{ does: 'in', isWaitedFor: false, rest_s: 0, isSnap: false, isQuick: false, pace_deg_s: 0 },
+  ...{
+    does: 'in',
+    isWaitedFor: false,
+    rest_s: 0,
+    isSnap: false,
+    isQuick: false,
+    pace_deg_s: 0,
+    pace_m_s: 0.8
+  },
   ...{ least_m: 0, aim_m: 0, way_deg: 0, isStroke: false, isPressStopped: false }
 };
 
@@ -224,4 +232,35 @@ describe('the steps of a task', () => {
     for (const challenge of allLessons().flatMap(({ challenges }) => challenges))
       expect(taskStepsOf(challenge).length, challenge.id).toBeGreaterThan(0);
   });
+});
+
+test('the light of a reel goes on once, however unevenly ticks and frames come', () => {
+  const made = new StepsMade([{ ...reelIn, least_m: 0.35, aim_m: 0.52, pace_m_s: 0.26 }], 60);
+  const TICK_MS = 20;
+  const seen: string[] = [];
+  let taken_m = 0;
+  let ticked_ms = 0;
+  let now_ms = 0;
+  for (let frame = 0; now_ms < 2500; frame++) {
+    // Frames of a busy phone: some meet no new tick of the model, some two or three.
+    now_ms += [7, 26, 9, 41, 8, 17][frame % 6];
+    while (ticked_ms + TICK_MS <= now_ms) {
+      ticked_ms += TICK_MS;
+      taken_m += (0.26 * TICK_MS) / 1000;
+    }
+    made.look(now_ms, 60, taken_m);
+    const next = String(made.next(false, false));
+    if (seen.at(-1) !== next) seen.push(next);
+  }
+  expect(seen).toEqual(['in', 'done']);
+});
+
+test('where slack is asked the reel’s button goes as the task’s own move does, and the rod back as quickly', () => {
+  const steps = taskStepsOf(challengeOf('reel-takes-slack'));
+  expect(reelPace(steps)).toBeCloseTo(0.26, 9);
+  expect(reelPace(taskStepsOf(challengeOf('strike-a-lost-weight')))).toBe(0.8);
+  const made = new StepsMade(steps, 60);
+  for (let ms = 0; ms <= 4500; ms += 20) made.look(ms, Math.min(78, 60 + (4.5 * ms) / 1000), 0);
+  expect(made.next(false, false)).toBe('down');
+  expect(made.pressOf(-1, 78).times).toBeCloseTo(2, 9);
 });

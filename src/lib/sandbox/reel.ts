@@ -10,6 +10,8 @@ const CRANK_RATE_PER_S = 12;
 const MOST_M = 60;
 
 export class Reel {
+  /** How fast a held button takes line in or gives it, m/s. */
+  pace_m_s = REEL_M_S;
   /** Line taken in since the start, m; negative is line given. */
   taken_m = 0;
   private speed_m_s = 0;
@@ -31,7 +33,7 @@ export class Reel {
     while (this.wishes.length > 0 && this.wishes[0].t_ms <= t_ms) {
       this.direction = this.wishes.shift()?.direction ?? 0;
     }
-    const wanted = this.direction * REEL_M_S;
+    const wanted = this.direction * this.pace_m_s;
     this.speed_m_s = wanted + (this.speed_m_s - wanted) * Math.exp(-CRANK_RATE_PER_S * step_s);
     const taken_m = this.taken_m + this.speed_m_s * step_s;
     this.taken_m = Math.min(Math.max(taken_m, -MOST_M), MOST_M);

@@ -20,6 +20,7 @@ import { Stepper } from './stepper';
 import { ButtonSpeed } from './button-speed.svelte';
 import { laidInTurns } from './laid-in-turns';
 import { RodFocus } from './rod-focus';
+import { reelPace } from './task-steps';
 import { isSameTask, type TryTask } from './try-task';
 
 /**
@@ -114,6 +115,7 @@ export class TrySession {
       this.fault = error;
       return;
     }
+    this.live.reel.pace_m_s = reelPace(task.steps);
     this.felt.begin(task.setup);
     this.blended = newPose(this.live.now.x.length);
     this.reading.begin(hand.angle_deg);

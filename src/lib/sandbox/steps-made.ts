@@ -1,9 +1,9 @@
 import { STILL_S } from '$lib/scoring';
 import {
-  gentlerBy,
   isDragAndSnap,
   isOfReel,
   isReelAsked,
+  timesOfPull,
   type HandStep,
   type TaskStep
 } from './task-steps';
@@ -28,11 +28,28 @@ const STILL_M = 0.003;
 /** What goes on after so long a rest is another stroke, ms: the shortest rest that a task asks for. */
 const REST_MS = 300;
 
+/** A reel’s pace is told over so long, ms. */
+const PACE_OVER_MS = 80;
+
 /** Where rod and reel are at one look. */
 interface Look {
   readonly ms: number;
   readonly deg: number;
   readonly taken_m: number;
+}
+
+/** How fast line is taken in. The model goes on in ticks and frames come unevenly: from one to the next no pace is told. */
+class Crank {
+  m_s = 0;
+  private from: Look | null = null;
+
+  look(now: Look): void {
+    this.from ??= now;
+    const since_ms = now.ms - this.from.ms;
+    if (since_ms < PACE_OVER_MS) return;
+    this.m_s = (1000 * (now.taken_m - this.from.taken_m)) / since_ms;
+    this.from = now;
+  }
 }
 
 /** Tells the strokes of a rod that goes back and forth. */
@@ -95,6 +112,7 @@ export class StepsMade {
   private isLetGo = false;
   private isHeld = false;
   private readonly rod: Strokes;
+  private readonly crank = new Crank();
   private readonly hasSnap: boolean;
 
   constructor(
@@ -168,7 +186,7 @@ export class StepsMade {
     const from_deg = this.begun_deg ?? angle_deg;
     return {
       stop_deg: upcoming.isPressStopped ? from_deg + direction * upcoming.way_deg : null,
-      times: gentlerBy(upcoming, this.steps)
+      times: timesOfPull(upcoming, this.steps)
     };
   }
 
@@ -191,7 +209,8 @@ export class StepsMade {
     const isNewStroke = this.rod.look(now_ms, angle_deg);
     if (this.begun_deg !== null && this.isGivenUp(isNewStroke)) this.stepOn();
     this.lookAtRod(isNewStroke, before);
-    this.lookAtReel(before);
+    this.crank.look(this.now);
+    this.lookAtReel();
   }
 
   /** Whether a turn that was begun is over, short as it is: with its stroke, or as the hand waits for the next. */
@@ -216,9 +235,9 @@ export class StepsMade {
   }
 
   /** Who reels has done with the rod, far as it went. */
-  private lookAtReel(before: Look): void {
+  private lookAtReel(): void {
     const { upcoming, now } = this;
-    const pace_m_s = (1000 * (now.taken_m - before.taken_m)) / Math.max(1, now.ms - before.ms);
+    const pace_m_s = this.crank.m_s;
     const soon_m = now.taken_m + (LEAD_MS / 1000) * pace_m_s;
     this.isAlmostTaken = false;
     if (this.isReeledOn) this.isReeledOn = pace_m_s > CRANK_STOPPED_M_S && soon_m < this.aim_m;

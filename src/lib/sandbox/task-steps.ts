@@ -1,5 +1,5 @@
 import type { SequenceStep } from '$lib/model';
-import { STILL_S, type Challenge } from '$lib/scoring';
+import { REEL_M_S, slackPace, STILL_S, type Challenge } from '$lib/scoring';
 
 /** What a hand does next, each by a button: rod, its snap after a drag, reel, or the start of what begins without either. */
 export type HandStep = 'start' | 'up' | 'down' | 'snap' | 'in' | 'out';
@@ -19,6 +19,8 @@ export interface TaskStep {
   readonly isQuick: boolean;
   /** How quickly the rod turns in it, °/s; 0 for the reel. */
   readonly pace_deg_s: number;
+  /** How fast the reel’s button goes in it, m/s; 0 for the rod. */
+  readonly pace_m_s: number;
   /** Line to be taken in or given before it is done, m; 0 for the rod. */
   readonly least_m: number;
   /** As much as the task’s own move takes in or gives, m. */
@@ -42,15 +44,14 @@ export function turnsBack(steps: readonly TaskStep[]): boolean {
 
 const START: TaskStep = {
   ...{ does: 'start', isWaitedFor: false, rest_s: 0, isSnap: false, isQuick: false, pace_deg_s: 0 },
-  ...{ least_m: 0, aim_m: 0, way_deg: 0, isStroke: false, isPressStopped: false }
+  ...{ pace_m_s: 0, least_m: 0, aim_m: 0, way_deg: 0, isStroke: false, isPressStopped: false }
 };
 
 /** The steps of a task in order; none where its move has no such steps. That nothing bites in a try they do not tell. */
-export function taskStepsOf({
-  reference,
-  if_bitten,
-  goals
-}: Pick<Challenge, 'reference' | 'if_bitten' | 'goals'>): TaskStep[] {
+export function taskStepsOf(
+  task: Pick<Challenge, 'reference' | 'if_bitten' | 'goals'>
+): TaskStep[] {
+  const { reference, if_bitten, goals } = task;
   const isOfHops = goals.some(({ kind }) => kind === 'hops');
   const isOfBite = goals.some(({ kind }) => kind === 'strike');
   const isOfStrokes = goals.some(({ kind }) => kind === 'twitches' || kind === 'freed');
@@ -77,7 +78,8 @@ export function taskStepsOf({
         isQuick: isQuick(part),
         way_deg: turnOf(part),
         ...(isOnceDown ? { isOnceDown } : {}),
-        pace_deg_s: paceOf(part)
+        pace_deg_s: paceOf(part),
+        pace_m_s: part.kind === 'reel' ? slackPace(task) : 0
       });
       isFalling = false;
     }
@@ -121,15 +123,24 @@ export const isDragAndSnap = (steps: readonly TaskStep[]): boolean =>
 /** A later pull that the task has at half of the first one’s pace or less goes as much slower. A design value. */
 const GENTLE = 0.5;
 
-/** How many times the pace of the task’s first pull a step goes: 1, unless it is a pull that is much gentler. */
-export function gentlerBy({ does, pace_deg_s }: TaskStep, steps: readonly TaskStep[]): number {
+/**
+ * How many times the pace of the task’s first pull a step goes: 1, unless it is a pull that is much gentler, or
+ * a way back that is quicker.
+ */
+export function timesOfPull({ does, pace_deg_s }: TaskStep, steps: readonly TaskStep[]): number {
   const [first] = upwards(steps);
-  const times = does === 'up' ? pace_deg_s / first.pace_deg_s : 1;
-  return times <= GENTLE ? times : 1;
+  if (!first) return 1;
+  const times = pace_deg_s / first.pace_deg_s;
+  if (does === 'down') return Math.max(1, times);
+  return does === 'up' && times <= GENTLE ? times : 1;
 }
 
 const durationOf = (part: SequenceStep): number =>
   part.kind === 'tip_path' ? (part.t_s.at(-1) ?? 0) : part.duration_s;
+
+/** How fast the reel’s button goes in a task, m/s. */
+export const reelPace = (steps: readonly TaskStep[]): number =>
+  steps.find(isOfReel)?.pace_m_s ?? REEL_M_S;
 
 /** Whether the reel comes from this step on, and not for a fish alone, which may never bite. */
 export function isReelAsked(steps: readonly TaskStep[], from = 0): boolean {

@@ -1,6 +1,6 @@
 /** A trace and a goal in, marks out. See docs/scoring.md. */
 /** The model's definition, which rooms that know no physics speak of, too. */
-export { CRANK_M, REEL_M_S } from './spoken-move';
+export { CRANK_M, REEL_M_S, slackPace } from './spoken-move';
 export { isOffBottom } from '../model';
 export { fishOf, phaseOf, type Challenge, type Phase, type Visibility } from './challenge';
 export { PASS_MARK, REFERENCE_MARK, TOTAL_MARKS } from './pass-mark';

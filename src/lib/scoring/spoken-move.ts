@@ -15,7 +15,7 @@ export type SpokenStep =
   | { kind: 'rest'; time_s: number }
   /** A rest that a bite ends: no count is said of it. */
   | { kind: 'bite'; time_s: number }
-  /** At the pace of the reel's button: it has no other. `isToLight`: slack, of which the buttons tell when it is gone. */
+  /** At the pace of the reel's button. `isToLight`: slack, of which the buttons tell when it is gone. */
   | { kind: 'reel'; line_m: number; time_s: number; isToLight: boolean };
 
 /**
@@ -23,6 +23,17 @@ export type SpokenStep =
  * turn); line is given as fast. Slower, and no hand can swim a jig.
  */
 export const REEL_M_S = 0.8;
+
+/**
+ * How fast the reel's button takes line in where slack is what it is to take: as the task's own move does, for a
+ * thumb that lets go late; elsewhere as fast as a hand reels, m/s.
+ */
+export function slackPace({ goals, reference }: Pick<Challenge, 'goals' | 'reference'>): number {
+  if (goals.every(({ kind }) => kind !== 'reeled') || reference.kind !== 'sequence')
+    return REEL_M_S;
+  const first = reference.moves.find((step) => step.kind === 'reel');
+  return first ? Math.min(REEL_M_S, Math.abs(first.line_m) / first.duration_s) : REEL_M_S;
+}
 /** Line that one turn of the handle takes in, m: the same reel's. */
 export const CRANK_M = 0.8;
 
@@ -39,7 +50,7 @@ const FEET_FROM_M = 10 * FOOT_M;
 const ALIKE_M = 2 * INCH_M;
 
 type Rod = Pick<Challenge, 'setup' | 'plane' | 'start'>;
-type Task = Rod & Pick<Challenge, 'goals'>;
+type Task = Rod & Pick<Challenge, 'goals' | 'reference'>;
 type TurnMove = Extract<Move, { kind: 'sweep' | 'lift' }>;
 
 /** The steps of a move of turns, rests and the reel; null for one that is none. */
@@ -51,6 +62,7 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
     ? all.map(({ kind }) => kind).lastIndexOf('pause')
     : -1;
   const isToLight = task.goals.some(({ kind }) => kind === 'reeled');
+  const pace_m_s = slackPace(task);
   let said_deg: number | null = null;
   for (const [i, step] of all.entries()) {
     if (step.kind === 'tip_path' || step.kind === 'rod_input') return null;
@@ -60,7 +72,7 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
       if (step.duration_s >= LEAST_REST_S)
         steps.push({ kind: 'rest', time_s: restTime(step.duration_s) });
     } else if (step.kind === 'reel') {
-      steps.push(reelOf(step.line_m, isToLight));
+      steps.push(reelOf(step.line_m, pace_m_s, isToLight));
     } else if (step.from_deg !== step.to_deg) {
       const turn = turnOf(tip, step, time_s, said_deg ?? step.from_deg);
       said_deg = turn.kind === 'clock' ? turn.to_deg : null;
@@ -109,14 +121,16 @@ function steadily(steps: readonly SpokenStep[]): SpokenStep[] {
   return steps.reduce<SpokenStep[]>((all, step) => {
     const before = all.at(-1);
     if (step.kind !== 'reel' || before?.kind !== 'reel') return [...all, step];
-    return [...all.slice(0, -1), reelOf(before.line_m + step.line_m, step.isToLight)];
+    const pace_m_s = Math.abs(before.line_m) / before.time_s;
+    return [...all.slice(0, -1), reelOf(before.line_m + step.line_m, pace_m_s, step.isToLight)];
   }, []);
 }
 
-function reelOf(exact_m: number, isToLight: boolean): SpokenStep {
+function reelOf(exact_m: number, pace_m_s: number, isToLight: boolean): SpokenStep {
   const halves = Math.max(1, Math.round((2 * Math.abs(exact_m)) / CRANK_M));
-  const line_m = (Math.sign(exact_m) * halves * CRANK_M) / 2;
-  return { kind: 'reel', line_m, time_s: Math.abs(line_m) / REEL_M_S, isToLight };
+  // What a light tells is said in seconds alone.
+  const line_m = isToLight ? exact_m : (Math.sign(exact_m) * halves * CRANK_M) / 2;
+  return { kind: 'reel', line_m, time_s: Math.abs(line_m) / pace_m_s, isToLight };
 }
 
 /** Turns that differ by less than a hand can tell become the first of them. */

@@ -46,7 +46,7 @@ export default [
       { kind: 'speed', most_m_s: DRAG_MOST_M_S, weight: 33 }
     ],
     visibility: 'seen',
-    reference: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5), reel(0.52, 2)),
+    reference: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 2), reel(0.52, 2)),
     // The rod goes back and nobody reels: the next pull takes up slack.
     beginner: inTurn(sweep(60, 78, 4), pause(0.5), sweep(78, 60, 1.5))
   },

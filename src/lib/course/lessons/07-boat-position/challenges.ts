@@ -37,7 +37,7 @@ export default [
       { kind: 'contact', least: 0.9, weight: 33 }
     ],
     visibility: 'half_seen',
-    reference: inTurn(sweep(60, 60, 0.1), pause(5), reel(0.34, 0.45), sweep(60, 82.4, 2.3)),
+    reference: inTurn(sweep(60, 60, 0.1), pause(5), reel(0.42, 1.4), sweep(60, 82.4, 2.3)),
     // The rod outruns the boat, and the reel takes nothing.
     beginner: sweep(60, 90, 2)
   }
