@@ -144,3 +144,15 @@ test('slow drags on a tight line lose alike in every lesson that asks for one', 
     expect(share).toBeLessThanOrEqual(1.02);
   }
 });
+
+test('what guides see instead is told to whoever was wrong, too', () => {
+  const asked = loadLessons().flatMap(({ sections }) =>
+    sections.flatMap((section) => (section.kind === 'predict' ? [section.question] : []))
+  );
+  const told = asked.filter(({ options }) => options.some(({ reply }) => SEEN.test(reply)));
+  expect(told.length).toBeGreaterThanOrEqual(3);
+  expect(told.flatMap(({ options }) => options).filter(({ reply }) => !SEEN.test(reply))).toEqual(
+    []
+  );
+});
+const SEEN = /[Gg]uides see /;

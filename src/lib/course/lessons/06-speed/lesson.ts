@@ -45,7 +45,10 @@ export default {
     // At one pace the model has a high tip and a low one lift it alike.
     { says: 'Some guides lower the tip, too.', basis: 'practice' },
     {
-      says: 'Trust the model that it climbs, not how high: guides see {a foot|30 cm} and more.',
+      says: [
+        'Trust the model that it climbs, not how high: guides see {a foot|30 cm} and more.',
+        'Guides see it climb {a foot|30 cm} and more.'
+      ],
       basis: 'practice'
     }
   ],
@@ -74,7 +77,7 @@ export default {
       title: 'Call it first',
       text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|15 m} out, {3 ft|90 cm} of tip.',
       question: {
-        ask: 'You sweep it in under a second. What does the jig do?',
+        ask: 'You sweep it in a second. What does the jig do?',
         hint: 'The line pulls up as well as toward you.',
         run: lowRun(far, sweep(60, 87.5, 1)),
         options: [
@@ -82,7 +85,8 @@ export default {
             id: 'stays',
             says: 'It slides along, only faster',
             holds: { peak_height_m: [0, 0.02] },
-            reply: 'This one pulls up faster than the jig can sink.'
+            reply:
+              'This one pulls up faster than the jig can sink. Guides see it climb {a foot|30 cm} and more.'
           },
           {
             id: 'rises',
@@ -95,7 +99,8 @@ export default {
             id: 'flies',
             says: 'It comes up as far as it comes along',
             holds: { peak_height_m: [0.75, 1] },
-            reply: 'Most of the pull goes along the bottom, not up.'
+            reply:
+              'Most of the pull goes along the bottom, not up. Guides see it climb {a foot|30 cm} and more.'
           }
         ]
       }

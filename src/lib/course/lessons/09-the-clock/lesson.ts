@@ -56,15 +56,12 @@ export default {
       basis: { run: 'nine-to-ten', holds: { travel_m: [0.6, 0.95] } }
     },
     {
-      says: ['Three take up {6 ft|1.8 m} and more.'],
-      basis: { run: 'question', holds: { travel_m: [1.8, 4.5] } }
-    },
-    {
       says: [
         'Nine is level, twelve is straight up.',
         'The tip only gets about {9 ft|2.8 m} from where it started.',
         'The rest would have to be swing.',
         'Most guides see about {6 ft|1.8 m};',
+        'Up to eleven, guides see the jig come about half as far.',
         'Nobody has filmed which is right.',
         'A rod that stops short of twelve would explain it.'
       ],
@@ -105,7 +102,8 @@ export default {
             id: 'one',
             says: '{2 to 3 ft|60 cm to 1 m}',
             holds: { travel_m: [0.6, 0.95] },
-            reply: 'That’s about one late hour. Three take up {6 ft|1.8 m} and more.'
+            reply:
+              'That’s about one late hour. Most guides see about {6 ft|1.8 m}; the model says {8 to 9½ ft|2.4 to 2.9 m}.'
           },
           {
             id: 'more',
@@ -119,7 +117,7 @@ export default {
             says: '{15 ft|4.5 m} or more',
             holds: { travel_m: [4.5, 8] },
             reply:
-              'The tip only gets about {9 ft|2.8 m} from where it started. The rest would have to be swing.'
+              'The tip only gets about {9 ft|2.8 m} from where it started. The rest would have to be swing. Most guides see about {6 ft|1.8 m}; the model says {8 to 9½ ft|2.4 to 2.9 m}.'
           }
         ]
       }
@@ -149,6 +147,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
+      text: 'Up to eleven, guides see the jig come about half as far.',
       challenges: ['one-hour', 'late-hour', 'lift-and-follow']
     },
     {

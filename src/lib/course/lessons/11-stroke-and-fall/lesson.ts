@@ -71,7 +71,8 @@ export default {
             says: 'Right where the snap left it',
             // A snap that is followed down.
             holds: { travel_m: [1.35, 1.95] },
-            reply: 'It doesn’t drop straight: a tight line swings it in.'
+            reply:
+              'It doesn’t drop straight: a tight line swings it in. Guides see less, as on the clock.'
           },
           {
             id: 'much',
@@ -84,7 +85,8 @@ export default {
             id: 'boat',
             says: 'Nearly at the boat',
             holds: { travel_m: [5, 10] },
-            reply: 'One stroke takes up one swing of the tip, plus the pendulum.'
+            reply:
+              'One stroke takes up one swing of the tip, plus the pendulum. Guides see less, as on the clock.'
           }
         ]
       }

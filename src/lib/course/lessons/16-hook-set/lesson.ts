@@ -51,7 +51,8 @@ export default {
     {
       says: [
         'Slack comes out of your sweep first.',
-        'Slack took the rest.',
+        'The slack cost you about {a foot|30 cm}:',
+        'on a hard sweep the belly pulls before it’s straight.',
         'Slack eats some of it, not all.',
         'two thirds of your sweep gets to the jig.'
       ],
@@ -86,7 +87,8 @@ export default {
             id: 'half',
             says: 'About two thirds of it',
             holds: { travel_m: [0.5, 0.78] },
-            reply: 'Right. Slack took the rest. Reeled down, the same sweep gets there.'
+            reply:
+              'Right. The slack cost you about {a foot|30 cm}: on a hard sweep the belly pulls before it’s straight. Reeled down, the same sweep gets there.'
           },
           {
             id: 'none',
