@@ -68,7 +68,7 @@ describe('the one thing named', () => {
     ['hurriedAtTheEnd', 'jerk', 'Pull evenly: you hurried at the end. Move the tip '],
     ['inTimeButUneven', 'jerk', 'Pull evenly: you hurried half way. Move the tip '],
     ['far', 'too_far', 'Same pace, but stop at '],
-    ['short', 'too_short', 'Same pace, but go on to ']
+    ['short', 'too_short', 'Same pace, but keep going: ']
   ];
   test.each(cases)('of a hand that was %s is %s', (name, fault, change) => {
     const words = told(hands[name]);

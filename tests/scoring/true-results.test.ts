@@ -160,7 +160,7 @@ describe('a result does not contradict itself', () => {
     const { challenge, graded } = tried('exactly-two-feet', sweep(60, 70, 3));
     const correction = solveCorrection(challenge);
     const { change } = describeTry(challenge, graded, 'imperial', correction);
-    expect(change).toMatch(/^Same pace, but go on to 2\sft.* of tip, in about \d(\.5)?\ss\.$/);
+    expect(change).toMatch(/^Same pace, but keep going: 2\sft.* of tip, in about \d(\.5)?\ss\.$/);
     expect(change).not.toContain('give or take');
   });
 

@@ -65,7 +65,7 @@ export function changeSentence(
 /** Where to stop, for whom only that was wrong. */
 const PLACE: Partial<Record<Fault, { alone: string; atOwnPace: string }>> = {
   too_far: { alone: 'Stop sooner, at', atOwnPace: 'stop at' },
-  too_short: { alone: 'Keep going, to', atOwnPace: 'go on to' }
+  too_short: { alone: 'Keep going, to', atOwnPace: 'keep going:' }
 };
 /** Slower than the correction by more than this, a hand is told its time. */
 const OWN_PACE = 1.5;

@@ -25,14 +25,14 @@ const SNAGGY = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
  * line in a hand cuts. Common practice, no source.
  */
 const FOR_TWO = [
-  'No hook. Clip the line to a rag that pulls free of your hand; never hold the line.',
+  'No hook. Clip the line to a rag. Hold the rag, loosely, never the line.',
   'Tap, pull softly, or do nothing, in any order.',
   'The client calls it. A bite: reel down and say “sweep”. The rod stays still.',
   'Twenty times. Count the misses and the false alarms.'
 ];
 
 const IN_PAIRS = [
-  'In pairs, no hook. Clip the line to a rag that pulls free of the hand; never hold the line.',
+  'In pairs, no hook. Clip the line to a rag. Hold the rag, loosely, never the line.',
   'One taps, pulls softly, or does nothing.',
   'The other calls it. A bite: reel down and say “sweep”. The rod stays still.',
   'Twenty times, then trade places. Count the misses and the false alarms.'

@@ -7,6 +7,7 @@ import {
   wantedAt
 } from '../../../src/lib/app/gear/weight-water';
 import { BOX_OZ } from '../../../src/lib/course/box';
+import { LONGEST_COUNT_S } from '../../../src/lib/course/plan';
 import { guidesSeeItLift, usualOn_kg } from '../../../src/lib/course/usual-weight';
 import { weightChart, weightVerdict, type WeightRow } from '../../../src/lib/course/weight-chart';
 import { FOOT_M, OUNCE_KG } from '../../../src/lib/model';
@@ -129,6 +130,11 @@ test('the heaviest is no sure answer: in some waters it is heavy', () => {
       weightVerdict(allDo[allDo.length - 1], allDo, wantedAt(water), 'imperial').split('.')[0]
   );
   expect(new Set(calls)).toEqual(new Set(['heavy for this', 'that works']));
+});
+
+test('asks for no count that a plan calls a slow fall', () => {
+  for (const water of waters)
+    expect(wantedAt(water).within_s, `${water.feet} ft`).toBeLessThanOrEqual(LONGEST_COUNT_S);
 });
 
 test('asks of no bottom where what lets a jig go is not its weight', () => {

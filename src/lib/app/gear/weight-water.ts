@@ -1,4 +1,5 @@
 import { waterWith } from '$lib/course/lessons/fathomley';
+import { LONGEST_COUNT_S } from '$lib/course/plan';
 import type { WeightWanted } from '$lib/course/weight-chart';
 import { FOOT_M, parseSetup, type Setup } from '$lib/model';
 import { inUnits, type Units } from '$lib/scoring';
@@ -57,10 +58,10 @@ export function chartSetup({ feet, wind_m_s, bed }: ChartWater, gear?: OutfitGea
   return gear ? parseSetup(withOutfitGear(water, gear)) : water;
 }
 
-/** What is asked for in a water: a second for each two feet, and two feet of drag in four. */
+/** What is asked for in a water: a second for each two feet, up to the count that a plan allows, and two feet of drag in four. */
 export function wantedAt({ feet, wind_m_s }: Pick<ChartWater, 'feet' | 'wind_m_s'>): WeightWanted {
   return {
-    within_s: feet / 2 + 2,
+    within_s: Math.min(feet / 2 + 2, LONGEST_COUNT_S),
     drag_s: 4,
     depth_m: feet * FOOT_M,
     wind: wind_m_s > 0 ? 'strong' : 'calm'

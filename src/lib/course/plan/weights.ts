@@ -16,7 +16,7 @@ export type WeightUse = 'holds' | 'slow only' | 'lifts' | 'long count';
 const PLAIN_PACE_M_S = 0.15;
 /** And the slowest that a hand still makes even: the trade's least, 0.3 ft/s. */
 const SLOW_PACE_M_S = 0.09;
-/** A count that is still held, s: beyond it a spell is spent counting (as for a guide's lesson, jobs/jig-for.ts). */
+/** A count that is still held, s: beyond it a spell is spent counting. A client's is shorter (jobs/jig-for.ts). */
 export const LONGEST_COUNT_S = 15;
 
 /** What a weight does where it matters most, halfway in: near the boat every weight lifts sooner. */

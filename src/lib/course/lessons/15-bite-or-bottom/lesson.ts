@@ -65,6 +65,7 @@ export default {
     }
   ],
   sets_up: [
+    'A friend holds the rag, loosely, never the line.',
     'The line slides away from you.',
     'A friend taps the rag, pulls it softly, or does nothing.',
     'Drag {6 in|15 cm} or more, slowly, line tight.',
@@ -173,9 +174,9 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['Your rod, no hook', 'A rag clipped to the line, to pull free'],
+      needs: ['Your rod, no hook', 'A rag'],
       steps: [
-        'Never hold the line.',
+        'Clip the line to the rag. A friend holds the rag, loosely, never the line.',
         'A friend taps the rag, pulls it softly, or does nothing.',
         'Call it. A bite: reel down and say “sweep”, the rod still. Twenty times.'
       ],
