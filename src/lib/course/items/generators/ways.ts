@@ -14,16 +14,16 @@ const NEAR_M = 0.076;
 /** Slacks in half feet, so that what comes of a sum is one of the others' answers, too. */
 const SLACKS_IN = [6, 12, 18] as const;
 
+/** The sum holds give or take a few inches: what is chosen among lies a foot apart, at least. */
+const APART_FT = 1;
+
 /** Three of these, each of which is the right one as often: then none of them is right or wrong by itself. */
 function deals(feet: readonly number[]) {
-  return feet.flatMap((a, i) =>
-    feet
-      .slice(i + 1)
-      .flatMap((b, j) =>
-        feet
-          .slice(i + j + 2)
-          .flatMap((c) => [a, b, c].map((right) => ({ right, three: [a, b, c] })))
-      )
+  const beyond = (one: number) => feet.filter((other) => other >= one + APART_FT);
+  return feet.flatMap((a) =>
+    beyond(a).flatMap((b) =>
+      beyond(b).flatMap((c) => [a, b, c].map((right) => ({ right, three: [a, b, c] })))
+    )
   );
 }
 
@@ -103,7 +103,7 @@ function offTheSum(value: number, tip: number, slack: number): string[] {
     return [`That’s too far: all ${hangs} of slack come off the tip’s move.`];
   const less = [
     'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.',
-    'That’s hardly a nudge. Only slack comes off the tip’s move, and the rest gets there.'
+    `Too short. Only the slack comes off: ${saidFeet(tip)} minus ${hangs}.`
   ];
   return value === tip - 2 * slack ? ['You took the slack off twice. It comes out once.'] : less;
 }
