@@ -3,6 +3,8 @@ import { seededRandom, type Random } from '$lib/model';
 import { interleaved } from '$lib/practice';
 import { SHEET_SIZE } from './sheet-size';
 
+export { keysOf } from './sheet-keys';
+
 /** What a sheet of paper cannot do: play a retrieve or a sound. */
 const ON_PAPER = ['choose', 'mark', 'order', 'trace'];
 /** Half of a sheet is written, half is generated. */

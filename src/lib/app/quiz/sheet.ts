@@ -14,9 +14,10 @@ export async function* questionsOn(
   make: MakeItem,
   signal: AbortSignal
 ): AsyncGenerator<Numbered> {
-  const { questionsOnSheet } = await import('./sheet-names');
+  const { keysOf, questionsOnSheet } = await import('./sheet-names');
+  const placed = keysOf(sheet);
   for (const [i, named] of questionsOnSheet(sheet).entries()) {
-    yield { number: i + 1, item: await make(named, signal) };
+    yield { number: i + 1, item: placed(await make(named, signal)) };
   }
 }
 

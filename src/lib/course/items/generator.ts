@@ -1,5 +1,6 @@
 import { seededRandom, type Random } from '../../model';
 import type { Item, ItemKind } from './item';
+import { withKeyAt } from './key-place';
 
 /** An item before it has its name, its seed and the places of its options. */
 export type ItemDraft = Omit<Item, 'source' | 'seed' | 'kind' | 'objective'>;
@@ -42,20 +43,10 @@ export function generate(generator: Generator, seed: number): Item {
     const draft = generator.make(random, share);
     if (draft === null) continue;
     const { id: source, kind, objective, begins = 0 } = generator;
-    const answer = placed(draft.answer, seed + begins);
+    const answer = withKeyAt(draft.answer, seed + begins);
     return { source, seed, kind, objective, ...draft, answer };
   }
   throw new RangeError(`${generator.id}: no fair question for seed ${seed}`);
-}
-
-/** Puts the key in each place in turn; the others keep their drawn order. */
-function placed(answer: ItemDraft['answer'], turn: number): ItemDraft['answer'] {
-  if (answer.form !== 'choose') return answer;
-  const { options, key } = answer;
-  const others = options.filter(({ id }) => id !== key);
-  const right = options.filter(({ id }) => id === key);
-  others.splice(turn % options.length, 0, ...right);
-  return { ...answer, options: others };
 }
 
 /** A small whole number that differs between names. */

@@ -6,6 +6,7 @@ export { FIXED } from './fixed';
 export { generate, type Generator } from './generator';
 export { GENERATORS } from './generators';
 export { judgeAnswer, type Judgement } from './judge';
+export { withKeyAt } from './key-place';
 export { OBJECTIVES, type Objective } from './objectives';
 export { isRetired } from './retired';
 export type { Answer, Case, ChooseAnswer, Given, Item, MarkAnswer, OrderAnswer } from './item';
