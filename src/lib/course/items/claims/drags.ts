@@ -52,7 +52,6 @@ export const onDrags: QuestionClaims = {
       'Slack adds nothing: the tip spends part of its move on it.',
       'That’s farther than the tip went.',
       'Slack only takes away.',
-      'That’s too far: all # of slack come off the tip’s move.',
       'You took the slack off twice.',
       'It comes out once.'
     )

@@ -92,18 +92,15 @@ function tipId(feet: number): string {
 
 /** What may be said of a wrong value of a drag with slack in it, the best first; all in feet. */
 function offTheSum(value: number, tip: number, slack: number): string[] {
-  const hangs = saidInches(12 * slack);
   if (value === tip) return ['That’s as far as the tip went. Slack had to come out first.'];
   if (value > tip)
     return [
       'Slack adds nothing: the tip spends part of its move on it.',
       'That’s farther than the tip went. Slack only takes away.'
     ];
-  if (value > tip - slack)
-    return [`That’s too far: all ${hangs} of slack come off the tip’s move.`];
   const less = [
     'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.',
-    `Too short. Only the slack comes off: ${saidFeet(tip)} minus ${hangs}.`
+    `Too short. Only the slack comes off: ${saidFeet(tip)} minus ${saidInches(12 * slack)}.`
   ];
   return value === tip - 2 * slack ? ['You took the slack off twice. It comes out once.'] : less;
 }
@@ -123,6 +120,8 @@ function wrongOf(three: readonly number[], right: number, tip: number, slack: nu
 const BAIT_DEALS = deals([0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4]);
 /** Farther no low sweep takes a tip, ft. */
 const FARTHEST_TIP_FT = 5;
+/** For cold fish, s for each foot of tip. Common practice, no source. */
+const SLOWER_S_FT = 3;
 
 const wayOfBait: Generator = {
   id: 'bait-way-of-slow-drag',
@@ -137,7 +136,7 @@ const wayOfBait: Generator = {
     const inches = slackFor(random, may, (one) => three.includes(right + one / 12));
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = right + inches / 12;
-    const duration_s = SLOW_S_FT * feet;
+    const duration_s = pick(random, [SLOW_S_FT, SLOWER_S_FT]) * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const rule = bySlackRule(run, ft(feet), inch(inches));
     // Who works the sum out finds it among the options, as it is.
