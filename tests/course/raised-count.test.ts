@@ -32,7 +32,9 @@ describe.each(counts.map((count) => [count.id, count] as const))('%s', (_, count
     const { marks, did, change } = told(count, inTurn(held(45), pause(1), lift(45, 70, 0.6)));
     expect(marks).toBeLessThan(50);
     expect(did).toMatch(/^You raised the rod [\d.]+\ss before it was down\.$/);
-    expect(change).toMatch(/^Lower it, once the line stops running out\. Count to \d+\.$/);
+    expect(change).toMatch(
+      /^Lower it, once the line stops running out\. Count to \d+, to be sure\.$/
+    );
   });
 
   test('but a tip that only twitches up before it goes down is lowered', () => {

@@ -62,7 +62,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
       'reel-takes-slack',
       /^Reel up the slack while the jig sits still\. Hold Reel in for about 0\.5\ss, until the next button lights\.$/
     ],
-    ['count-it-down', /^Wait until the line stops running out\. Count to 6\.$/],
+    ['count-it-down', /^Lower it, once the line stops running out\. Count to 6, to be sure\.$/],
     ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, in about ¼ second\.$/]
   ])('%s', (id, words) => {
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);

@@ -169,7 +169,9 @@ function nextStep(
 ): { words: string; move: Move; count: number } | null {
   const advised = advisedMove(challenge);
   const step = advised && stepAt(advised.steps, part);
-  if (!step || isSameSteps(challenge.setup, result, advised.move)) return null;
+  // How long it waited before it stirred is no part of a move that was made alike.
+  const isOfWait = step?.kind === 'rest' && step.isSpare;
+  if (!step || (!isOfWait && isSameSteps(challenge.setup, result, advised.move))) return null;
   const steps = [step, ...reeledAfter(advised.steps, step, part)];
   const words = stepWords(challenge.plane, steps, units);
   return { words, move: advised.move, count: steps.length };

@@ -193,6 +193,11 @@ export function formatTime(s: number): string {
   return withUnit(wholeFrom10(s), 's');
 }
 
+/** The same in tenths however long: 13.3 s, which a count of 13 falls short of. */
+export function formatTenths(s: number): string {
+  return withUnit(trimmed(s, 1), 's');
+}
+
 /** 0.95 is 95%: no space, as Americans write it. With `digits` behind the point: 0.0123 is 1.2%. */
 export function formatShare(share: number, digits: 0 | 1 = 0): string {
   return digits === 0 ? `${Math.round(share * 100)}%` : `${(share * 100).toFixed(digits)}%`;

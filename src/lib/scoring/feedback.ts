@@ -4,7 +4,7 @@ import { askedOf, asksCall } from './guess';
 import { WATCH_THE_LINE } from './call-words';
 import type { Challenge } from './challenge';
 import { SKIPPED_ALONG, skippedWords } from './contact-words';
-import { formatLength, formatTime, toldLength, type Units } from './display';
+import { formatLength, formatTenths, toldLength, type Units } from './display';
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
@@ -223,7 +223,7 @@ function alsoAsked(result: Result, { goals }: Grade, units: Units, about?: GoalG
 function fallClause(result: Result): string | null {
   if (!isCast(result)) return null;
   const touch = touchOf(result);
-  return touch ? `It was down after ${formatTime(touch.t_s)}` : 'It never came down';
+  return touch ? `It was down after ${formatTenths(touch.t_s)}` : 'It never came down';
 }
 
 function touchOf({ events }: Result): Result['events'][number] | undefined {

@@ -1,6 +1,6 @@
 import { SKIP_M, type Result } from '../model';
 import type { Challenge } from './challenge';
-import { waitAfterTouch } from './goals/tip-measures';
+import { COUNTED_TO_S, waitAfterTouch } from './goals/tip-measures';
 import { travelBeforeBite } from './run-measures';
 
 /** What a learner can say of a try before it is shown, by what the try is for. */
@@ -41,9 +41,14 @@ export function asksCall({
   return !look_alikes && goals.some(({ kind }) => ASK_CALLS.includes(kind));
 }
 
-/** Whether there is something to call: not when the rod moved, of a rod that never was. */
+/**
+ * Whether there is something to call: not when the rod moved, of a rod that never was; nor where it moved so
+ * little before the touch that no count tells the one from the other.
+ */
 export function canBeCalled(asked: GuessQuantity, result: Result): boolean {
-  return asked !== 'down' || waitAfterTouch(result) !== Infinity;
+  if (asked !== 'down') return true;
+  const wait_s = waitAfterTouch(result);
+  return wait_s !== Infinity && !(wait_s < 0 && wait_s >= -COUNTED_TO_S);
 }
 
 const ASK_CALLS = ['travel', 'hops', 'bottom_first'];

@@ -12,7 +12,8 @@ export type SpokenStep =
   | { kind: 'clock'; isAway: boolean; to_deg: number; way_m: number; time_s: number }
   /** The same where it alone matters when it begins: how far and how quickly is not said. */
   | { kind: 'begin'; isAway: boolean; to_deg: number; time_s: number }
-  | { kind: 'rest'; time_s: number }
+  /** `isSpare`: longer than it takes, so that a count a little quick will do. */
+  | { kind: 'rest'; time_s: number; isSpare: boolean }
   /** A rest that a bite ends: no count is said of it. */
   | { kind: 'bite'; time_s: number }
   /** At the pace of the reel's button. `isToLight`: slack, of which the buttons tell when it is gone. */
@@ -70,7 +71,11 @@ export function spokenSteps(task: Task, move: Move): SpokenStep[] | null {
     if (i === toBite) steps.push({ kind: 'bite', time_s: step.duration_s });
     else if (step.kind === 'pause') {
       if (step.duration_s >= LEAST_REST_S)
-        steps.push({ kind: 'rest', time_s: restTime(step.duration_s) });
+        steps.push({
+          kind: 'rest',
+          time_s: restTime(step.duration_s),
+          isSpare: isTimedOnly(task)
+        });
     } else if (step.kind === 'reel') {
       steps.push(reelOf(step.line_m, pace_m_s, isToLight));
     } else if (step.from_deg !== step.to_deg) {

@@ -25,7 +25,8 @@ export function stepWords(plane: Plane, steps: readonly SpokenStep[], units: Uni
 function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
   switch (step.kind) {
     case 'rest':
-      return step.time_s < COUNTED_FROM_S ? 'rest a moment' : `count to ${step.time_s}`;
+      if (step.time_s < COUNTED_FROM_S) return 'rest a moment';
+      return `count to ${step.time_s}${step.isSpare ? ', to be sure' : ''}`;
     case 'bite':
       return 'wait for the bite';
     case 'reel':

@@ -121,6 +121,6 @@ test('of a task that asks no travel, who sends it says in the first person what 
   const graded = gradedNow(challenge, { input: { ...input, elevation_deg: swept } });
   if (!graded) throw new Error('it cannot be run');
   expect(sendWords(graded, 'imperial')).toMatch(
-    /^Count it down\. I moved the rod .* before it was down\. \d+ of 100\. Can you beat it\?$/
+    /^Count it down\. I raised the rod .* before it was down\. \d+ of 100\. Can you beat it\?$/
   );
 });

@@ -1,12 +1,19 @@
 import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
-import { fading } from '../fading';
+import { earned, fading, HAIR } from '../fading';
 import { numberIn } from '../schema-parts';
-import { isRaised, waitAfterTouch } from './tip-measures';
+import { COUNTED_TO_S, isRaised, waitAfterTouch } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** What a right moment is worth of a rod that went up instead: the count was made, and not what ends it. */
 const RAISED_SHARE = 0.5;
+/** So much too soon earns nothing by nearness, s: half a second passes, which a count in whole seconds may be off. */
+const TOO_SOON_S = 6 * COUNTED_TO_S;
+/** A whole second too soon has lost what is for having met it, s. */
+const MISCOUNTED_S = 2 * COUNTED_TO_S;
+
+/** Less is told as no time, s: it would round to none, or nearly. */
+const NOT_TOLD_S = 0.1;
 
 /** The rod waits until the bait is down, is lowered then, and does not wait longer than this. */
 export const bottomFirst = goalKind({
@@ -23,10 +30,9 @@ export const bottomFirst = goalKind({
   role: 'main',
   isOfOneTurn: false,
   measure: (_, { result }) => waitAfterTouch(result),
-  // Too soon by half the time there is earns nothing, as a travel off by one more half of its band.
   share: ({ within_s }, value, { result }) => {
     if (Number.isNaN(value)) return 1;
-    const timely = value < 0 ? fading(-value, within_s / 2) : fading(value - within_s, within_s);
+    const timely = value < 0 ? hastened(-value) : fading(value - within_s, within_s);
     return isRaised(result) ? RAISED_SHARE * timely : timely;
   },
   words: ({ within_s }, value, _, met) => ({
@@ -38,8 +44,8 @@ export const bottomFirst = goalKind({
     if (Number.isNaN(value)) return null;
     if (value === Infinity) return 'You never moved the rod.';
     const moved = `You ${isRaised(result) ? 'raised' : 'moved'} the rod`;
-    if (value < 0) return `${moved} ${formatTime(-value)} before it was down.`;
-    return `${moved} ${formatTime(value)} after it was down.`;
+    if (value >= 0 && value < NOT_TOLD_S) return `${moved} as it touched down.`;
+    return `${moved} ${besideTouch(value)} it was down.`;
   },
   advice: (_, value, result) => {
     if (isRaised(result)) {
@@ -55,10 +61,21 @@ export const bottomFirst = goalKind({
   step: (_, value, result) => (isRaised(result) && value >= 0 ? null : 'rest')
 });
 
+function hastened(early_s: number): number {
+  return earned(early_s / TOO_SOON_S, (HAIR * early_s) / MISCOUNTED_S);
+}
+
+/** "1.6 s after", "just before". */
+function besideTouch(value: number, within_s = Infinity): string {
+  const side = value < 0 ? 'before' : 'after';
+  const time_s = Math.abs(value);
+  if (time_s < NOT_TOLD_S) return `just ${side}`;
+  return `${formatBeside(time_s, [0, value < 0 ? Infinity : within_s], formatTime)} ${side}`;
+}
+
 function reachedWords(value: number, within_s: number, met: number): string {
   if (Number.isNaN(value)) return 'taken on the way down';
   if (value === Infinity) return 'never moved';
-  const time = formatBeside(Math.abs(value), [0, value < 0 ? Infinity : within_s], formatTime);
   const isInTime = value >= 0 && value <= within_s;
-  return `${isInTime && met < 1 ? 'raised ' : ''}${time} ${value < 0 ? 'before' : 'after'}`;
+  return `${isInTime && met < 1 ? 'raised ' : ''}${besideTouch(value, within_s)}`;
 }

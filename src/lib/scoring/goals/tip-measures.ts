@@ -8,6 +8,8 @@ type Traced = Pick<Result, 'trace'>;
 const TIP_MOVED_M = 0.03;
 /** A tip that went so far up or down first was meant to go there, m. */
 const WAY_MEANT_M = 0.1;
+/** Who counts in whole seconds may be off by so much, and cannot know it, s. */
+export const COUNTED_TO_S = 0.5;
 /** Line drawn and given back in one twitch, m: an inch and more. */
 const TWITCH_M = 0.03;
 /** Lower flights have no fall to speak of, m. */
