@@ -70,6 +70,24 @@ for (const id of ['your-hands-ruler', 'from-the-boat'])
     }
   );
 
+test(
+  'the last move that is asked for is seen, where a day is to be picked for below it',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.setViewportSize({ width: 390, height: 780 });
+    await toExamples(page, 'season-and-mood');
+    const see = page.locator('#see');
+    const then = see.getByRole('button', { name: /^Then: / });
+    while (await then.count()) await then.click();
+    const picture = see.getByRole('img').first();
+    await expect(picture).toBeInViewport({ ratio: 0.9 });
+    // Nor is it scrolled away a little later.
+    await page.waitForTimeout(1000);
+    await expect(picture).toBeInViewport({ ratio: 0.9 });
+  }
+);
+
 /** What is told above the picture is longest here. */
 for (const id of ['speed', 'the-clock', 'reading-bottoms'])
   for (const screen of [
