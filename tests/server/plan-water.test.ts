@@ -54,15 +54,17 @@ test('how far a jig came is read off the line: nobody measures two inches on the
   expect(takes).toContain('Waterproof pen');
 });
 
-test('the wait after a drag is the one of the water’s season, not of all seasons', () => {
-  const why = (temperature_C: number) =>
-    plan(120, { ...mild, temperature_C, fish: 'slow' }).blocks.find(({ title }) =>
+test('the wait after a drag is the one of the water’s season, not of all seasons, and slow fish get the longest', () => {
+  const why = (temperature_C: number, fish: Conditions['fish'] = 'unknown') =>
+    plan(120, { ...mild, temperature_C, fish }).blocks.find(({ title }) =>
       title.startsWith('First retrieve: drag')
     )?.why;
   expect(why(7)).toMatch(/then wait 10 seconds or more\.$/);
   expect(why(16)).toMatch(/then wait 2 to 10 seconds\.$/);
   expect(why(0)).toEqual(why(7));
   expect(why(39)).toMatch(/then wait 1 to 3 seconds\.$/);
+  for (const temperature_C of [7, 16, 39])
+    expect(why(temperature_C, 'slow')).toMatch(/then wait 10 seconds or more\.$/);
 });
 
 test('a jig heavier than guides tie on says why, in 28 ft as in 11', () => {

@@ -1,4 +1,5 @@
-import { formatLength, type Units } from '../scoring';
+import { inUnits, type Units } from '../scoring';
+import { saidMeasured } from './items/said';
 
 /**
  * Where guides see a lift go otherwise than the model does, in the one sentence that every page has.
@@ -12,10 +13,13 @@ export const GUIDES_PART = 0.5;
 /** A lift is told in these: no hand has it nearer. */
 const STEP_M: Record<Units, number> = { imperial: 0.1524, metric: 0.1 };
 
-/** "1 ft to 3 ft": a lift by the clock, from the least that guides see to the most that the model does. */
-export function liftText([m, half]: readonly [number, number], units: Units): string {
+/** "1½ ft", "3 ft": a lift by the clock, the least that guides see and the most that the model does. */
+export function liftTexts(
+  [m, half]: readonly [number, number],
+  units: Units
+): [guides: string, model: string] {
   const step_m = STEP_M[units];
   const least_m = step_m * Math.max(1, Math.floor((GUIDES_PART * (m - half)) / step_m));
   const most_m = step_m * Math.ceil((m + half) / step_m);
-  return `${formatLength(least_m, units)} to ${formatLength(most_m, units)}`;
+  return [inUnits(saidMeasured(least_m), units), inUnits(saidMeasured(most_m), units)];
 }

@@ -61,8 +61,16 @@ describe('a plan', () => {
       }
     ];
     const lift = retrieveLines({ ...plan, asked, moves }).find(({ model }) => model);
+    const longer = moves.map((one) => ({ ...one, came: [1.2, 0.1] as [number, number] }));
+    expect(
+      plain(
+        retrieveLines({ ...plan, asked, moves: longer })
+          .map(({ model }) => model)
+          .join()
+      )
+    ).toMatch(/comes 1½ ft \(guides\) to 4½ ft \(model\), up/);
     expect(plain(lift?.model ?? '')).toBe(
-      'Rod 9 to 10, 1½ s up, then down with it: goes 1 ft to 3 ft, guides to model, up 2 in to 10 in.'
+      'Rod 9 to 10, 1½ s up, then down with it: comes 1 ft (guides) to 3 ft (model), up 2 in to 10 in.'
     );
   });
 

@@ -1,7 +1,7 @@
 import { allLessons, findLesson, isDragged } from '$lib/course';
 import { cautions, snagCaution } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
-import { liftText } from '$lib/course/guides-see';
+import { liftTexts } from '$lib/course/guides-see';
 import { HOP_SAYS, ownCount } from '$lib/course/plan';
 import { overGround, windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
@@ -197,7 +197,7 @@ function cameText(move: CardMove, depth: number, units: Units, isSwung: boolean)
   if (!high) return 'can’t';
   const most_m = high[0] + high[1];
   const up = isOffBottom(most_m) ? `up to ${formatLength(most_m, units)} high` : 'stays down';
-  return isSwung || !came ? up : `${liftText(came, units)}, ${up}`;
+  return isSwung || !came ? up : `${liftTexts(came, units).join(' to ')}, ${up}`;
 }
 
 function give([m, half]: readonly [number, number], units: Units): string {

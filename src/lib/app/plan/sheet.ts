@@ -11,7 +11,7 @@ import {
   type PlanRule,
   type WeightUse
 } from '$lib/course/plan';
-import { GUIDES_PART, liftText } from '$lib/course/guides-see';
+import { GUIDES_PART, liftTexts } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
 import { isSpawnWater, ON_BEDS, restRow, seasonRowNear } from '$lib/course/season-map';
 import { guidesSeeItLift, losesFeel, usualOn_kg } from '$lib/course/usual-weight';
@@ -162,10 +162,9 @@ function movedText({ came, high }: DayPlan['moves'][number], units: Units, isLif
   // Farther than the tip: no figure to carry.
   if (!came) return `comes up ${upText(high, length)} and swings in.`;
   const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
-  const far = isLift
-    ? `${liftText(came, units)}, guides to model`
-    : `${length(came[0])} ± ${length(came[1])}`;
-  return `goes ${far}${up}.`;
+  if (!isLift) return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
+  const [guides, model] = liftTexts(came, units);
+  return `comes ${guides} (guides) to ${model} (model)${up}.`;
 }
 
 /** Less is no hop to anybody, m: an inch. */
