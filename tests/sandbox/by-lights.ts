@@ -43,6 +43,8 @@ class Follower {
 
   constructor(
     private readonly reaction_ms: number,
+    /** So long after a light the reel is let go, ms. */
+    private readonly reelReaction_ms: number,
     /** How long a button is held of which no light tells when to let go, ms; null where one does. */
     private readonly counted: (light: Light) => number | null,
     private readonly act: (light: Light, now_ms: number, isDown: boolean) => void
@@ -51,7 +53,8 @@ class Follower {
   /** At a frame, with this button lit. */
   look(now_ms: number, lit: Light): void {
     if (this.held !== null) {
-      if (lit !== this.held) this.acts_ms ??= now_ms + this.reaction_ms;
+      if (lit !== this.held)
+        this.acts_ms ??= now_ms + (this.held === 'in' ? this.reelReaction_ms : this.reaction_ms);
       if (this.acts_ms !== null && now_ms >= this.acts_ms) this.letGo(this.acts_ms);
       return;
     }
@@ -83,12 +86,14 @@ class Follower {
 
 /**
  * A try by a person with the buttons, who does what the lights say; so late after each, s.
+ * @param reelReaction_s how late the reel is let go, where otherwise than the rod
  * @param counted_s how long the last drag is held of a jig out of sight, s; null in sight, where a light tells it
  */
 export function byLights(
   challenge: Challenge,
   reaction_s: number,
-  counted_s: number | null = null
+  counted_s: number | null = null,
+  reelReaction_s = reaction_s
 ): Lit {
   const { plane, start, hold_s, longest_pause_s = 0 } = challenge;
   const setup = parseSetup(challenge.setup);
@@ -123,7 +128,7 @@ export function byLights(
     const isLast = light === 'up' && dragged === drags && steps.at(-1)?.does === 'up';
     return counted_s !== null && isLast ? 1000 * counted_s : null;
   };
-  const follower = new Follower(1000 * reaction_s, counted, act);
+  const follower = new Follower(1000 * reaction_s, 1000 * reelReaction_s, counted, act);
   let ticked_ms = 0;
   for (let now_ms = 500; now_ms < LONGEST_MS && !isDone; now_ms += FRAME_MS) {
     while (ticked_ms + TICK_MS <= now_ms - BEHIND_MS) live.tick((ticked_ms += TICK_MS));

@@ -46,6 +46,25 @@ test('who reels up slack may let go later still', () => {
   }
 });
 
+/** Of tasks that ask how much slack is reeled in. */
+const reeled = all.filter(({ challenge: { goals } }) =>
+  goals.some(({ kind }) => kind === 'reeled')
+);
+
+describe('who reels until the next button lights, and lets go at once or late, reels once and has it', () => {
+  test.each(reeled)('$id', ({ challenge }) => {
+    for (const reelReaction_s of [0, ...REACTIONS_S, LATE_S]) {
+      const { grade, pressed } = byLights(challenge, 0.25, null, reelReaction_s);
+      const where = `${reelReaction_s}: ${pressed.join(', ')}, ${grade.marks}`;
+      expect(
+        pressed.filter((one) => one.startsWith('in ')),
+        where
+      ).toHaveLength(1);
+      expect(grade.passed, where).toBe(true);
+    }
+  });
+});
+
 /** How long the last drag takes that no light ends out of sight, s; 0 where the task ends otherwise. */
 function countedIn(challenge: Challenge): number {
   const last = taskStepsOf(challenge).at(-1);

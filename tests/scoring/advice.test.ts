@@ -60,7 +60,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
     ['stroke', /Lift the tip 7\sft, to 11:30 on the clock, in about ½ second\.$/],
     [
       'reel-takes-slack',
-      /^Reel up the slack while the jig sits still\. Hold Reel in for about 0\.5\ss, until the next button lights\.$/
+      /^Reel up the slack while the jig sits still\. Hold Reel in until the next button lights\.$/
     ],
     ['count-it-down', /^Lower it, once the line stops running out\. Count to 6, to be sure\.$/],
     ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, in about ¼ second\.$/]
@@ -71,7 +71,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
   test('before the rod has gone forward, that is said with the reel after it', () => {
     const { words } = said(challenge('reel-takes-slack'), sweep(60, 78, 4));
     expect(words).toMatch(
-      /^Swing the tip forward 2\sft, in 2\ss, then hold Reel in for about 0\.5\ss, until the next button lights\.$/
+      /^Swing the tip forward 2\sft, in 2\ss, then hold Reel in until the next button lights\.$/
     );
   });
 });

@@ -32,7 +32,7 @@ function wordsOf(step: SpokenStep, plane: Plane, units: Units): string {
     case 'reel':
       // No eye counts part of a turn: the buttons tell when the slack is gone.
       return step.isToLight
-        ? `hold Reel in for about ${formatTime(step.time_s)}, until the next button lights`
+        ? 'hold Reel in until the next button lights'
         : `reel in about ${cranks(step.line_m)} of the handle`;
     case 'begin':
       return step.isAway ? 'lift the rod' : 'lower the rod';
