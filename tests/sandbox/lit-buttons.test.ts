@@ -90,6 +90,22 @@ describe('out of sight so does who holds the last drag for its own time', () => 
   });
 });
 
+/** So long no lesson's rod takes to go down after a hop, s. */
+const LOWERED_S = 3;
+const lowered = hidden.filter(({ challenge }) => {
+  const last = taskStepsOf(challenge).at(-1);
+  return last?.does === 'down' && !last.isStroke;
+});
+
+describe('out of sight too the light moves on once the rod is lowered as far as it goes in the task', () => {
+  test.each(lowered)('$id', ({ challenge }) => {
+    const { pressed } = byLights(challenge, 0.25, 0);
+    const [name, s] = pressed.at(-1)?.split(' ') ?? [];
+    expect(name).toBe('down');
+    expect(Number(s)).toBeLessThan(LOWERED_S);
+  });
+});
+
 /** Each fall out of sight alone, of lessons and drills. */
 const counted = all.filter(
   ({ challenge: { visibility, goals } }) =>

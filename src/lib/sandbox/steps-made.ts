@@ -131,15 +131,18 @@ export class StepsMade {
 
   /**
    * What is to be done now; null where that is to wait, or for the learner to know: how far the rod drags
-   * last is told by no light where the bait is out of sight.
+   * last is told by no light where the bait is out of sight; how far it is lowered may be.
    */
   next(isDownInSight: boolean, isHidden: boolean): HandStep | 'done' | null {
     if (this.isReeledOn) return this.steps[this.made - 1].does;
     const at = this.made + (this.isAlmostTaken ? 1 : 0);
     const upcoming = this.steps[at];
     const drag = isHidden && at >= this.steps.length - 1 ? this.lastDrag : undefined;
-    if (drag && (this.begun_deg !== null || !upcoming))
-      return this.isLetGo || this.stood_ms >= REST_MS ? 'done' : this.buttonOf(drag);
+    if (drag && (this.begun_deg !== null || !upcoming)) {
+      const isLowered = drag.does === 'down' && !upcoming;
+      const isOver = isLowered || this.isLetGo || this.stood_ms >= REST_MS;
+      return isOver ? 'done' : this.buttonOf(drag);
+    }
     if (!upcoming) return 'done';
     const isTime = this.isRested || upcoming.rest_s === 0 || (upcoming.isOnceDown && isDownInSight);
     return isTime || this.isBegun ? this.buttonOf(upcoming) : null;

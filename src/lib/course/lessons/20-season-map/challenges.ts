@@ -7,7 +7,7 @@ export default [
   {
     id: 'drag-wait-hop',
     title: 'Cool water: drag, wait, hop',
-    ask: '{55 °F|13 °C} water. Lift slowly, so it slides along bottom. Wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.',
+    ask: '{55 °F|13 °C} water. Lift slowly, so it slides along bottom. Wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high, and lower the rod.',
     setup: deeperWith({ temperature_C: 13, start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(20),

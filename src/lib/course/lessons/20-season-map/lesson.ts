@@ -71,7 +71,7 @@ export default {
   ],
   sets_up: [
     'Lift slowly, so it slides along bottom.',
-    'Wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high.'
+    'Wait 3 seconds or more, then one hop, {3 to 8 in|8 to 20 cm} high, and lower the rod.'
   ],
   builds_on: ['hops', 'stroke-and-fall', 'offshore'],
   cautions: [drillCautions.water],
