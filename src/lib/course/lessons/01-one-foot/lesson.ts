@@ -114,7 +114,7 @@ export default {
           basis: { run: 'slow', sign: 'stayed down' }
         },
         {
-          sign: 'A knock, a load, then a drop',
+          sign: 'A knock, the rod loads (bends under weight), then a drop',
           means: 'It went over a rock.',
           basis: { run: 'contact-over-rocks', sign: 'knocks' }
         },
