@@ -4,8 +4,9 @@ const SEEN_PART = 0.5;
 /** Calls once when the place comes on to the screen. @returns how to stop waiting. */
 export function whenInSight(place: Element, seen: () => void): () => void {
   const observer = new IntersectionObserver(
-    ([{ isIntersecting }]) => {
-      if (!isIntersecting) return;
+    (entries) => {
+      // A busy page hears of out and in at once.
+      if (entries.every(({ isIntersecting }) => !isIntersecting)) return;
       observer.disconnect();
       seen();
     },

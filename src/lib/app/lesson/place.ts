@@ -8,7 +8,8 @@ const READING_LINE = '-33% 0px -66% 0px';
 export function watchPlace(stations: Iterable<Element>, tell: (id: string) => void): () => void {
   const observer = new IntersectionObserver(
     (entries) => {
-      const here = entries.find(({ isIntersecting }) => isIntersecting);
+      // A busy page hears of several moves of the window at once, in their order: the last one holds.
+      const here = entries.findLast(({ isIntersecting }) => isIntersecting);
       if (here) tell(here.target.id);
     },
     { rootMargin: READING_LINE }
