@@ -44,7 +44,7 @@ export default {
     { says: 'Slack is loose line between rod tip and jig.', basis: 'practice' },
     { says: 'The reel picks up slack; the rod moves the jig.', basis: 'practice' },
     {
-      says: 'That’s a tight line.',
+      says: 'Only on a tight line.',
       basis: { run: 'tight', holds: { travel_m: [0.48, 0.75] }, unknowns: 'drag' }
     },
     {
@@ -74,7 +74,7 @@ export default {
             id: 'all',
             says: 'About {2 ft|60 cm}',
             holds: { travel_m: [0.52, 0.75] },
-            reply: 'That’s a tight line. Here slack takes its share first.'
+            reply: 'Only on a tight line. Here slack takes its share first.'
           },
           {
             id: 'part',

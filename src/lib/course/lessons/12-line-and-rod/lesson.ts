@@ -33,7 +33,7 @@ export default {
     {
       says: [
         'On smooth bottom a slow drag pulls with less than the jig weighs.',
-        'That takes a far harder pull.'
+        'Mono gives up half only on a far harder pull.'
       ],
       // Half an ounce is 0.139 N; the jig is 5/8 oz.
       basis: { run: 'question', holds: { pull_N: [0, 0.139] } }
@@ -66,7 +66,7 @@ export default {
     {
       says: [
         'Fluorocarbon sinks, braid floats.',
-        'Slack would do that.',
+        'Only with slack in the line.',
         'a knot that slips comes back at you.'
       ],
       basis: 'practice'
@@ -105,13 +105,13 @@ export default {
             says: 'About half',
             holds: { travel_m: [0.4, 0.65] },
             reply:
-              'That takes a far harder pull. On smooth bottom a slow drag pulls with less than the jig weighs.'
+              'Mono gives up half only on a far harder pull. On smooth bottom a slow drag pulls with less than the jig weighs.'
           },
           {
             id: 'none',
             says: 'Next to nothing',
             holds: { travel_m: [-0.05, 0.2] },
-            reply: 'Slack would do that. On a tight line nearly all of it gets there.'
+            reply: 'Only with slack in the line. On a tight line nearly all of it gets there.'
           }
         ]
       }
