@@ -32,6 +32,32 @@ describe('goals in the picture', () => {
     expect(hopsSoFar({ trace, ticks: trace.t_s.length }, stage)).toBe(2);
   });
 
+  test('hops too low to count are counted neither by the pips nor by the words', () => {
+    const setup = smallWater();
+    const up = (to_deg: number) =>
+      ({ kind: 'lift', from_deg: 0, to_deg, duration_s: 0.4 }) as const;
+    const down = (from_deg: number) =>
+      ({ kind: 'lift', from_deg, to_deg: 0, duration_s: 1 }) as const;
+    const reel = { kind: 'reel', line_m: 1.2, duration_s: 2 } as const;
+    const moves = [up(45), down(45), reel, up(45), down(45)];
+    const run = simulate({ ...setup, move: { kind: 'sequence', moves }, hold_s: 3 });
+    const heights = run.hops.map(({ height_m }) => height_m).sort((a, b) => b - a);
+    expect(heights.length).toBe(2);
+    const [high_m, low_m] = heights;
+    // So that the lower one is a little less than half of what is asked.
+    const goal = { kind: 'hops', count: 1, height_m: [2.1 * low_m, 3 * high_m] } as const;
+    expect(high_m).toBeGreaterThan(1.05 * low_m);
+    const stage = stageOf({
+      setup,
+      plane: 'lift',
+      start: { elevation_deg: 0, azimuth_deg: 0 },
+      units: 'metric',
+      target: drawnOf([goal as unknown as Parameters<typeof drawnOf>[0][0]]),
+      ghosts: []
+    });
+    expect(hopsSoFar({ trace: run.trace, ticks: run.trace.t_s.length }, stage)).toBe(1);
+  });
+
   test('a limit is said as an order, from the deck all of them, and a speed is nothing on the ruler of ways', () => {
     const target = { travel_m: [0.51, 0.69], speed_m_s: [0, 0.4] } as const;
     const of = (one: DrawnGoal, units: Units, isFromDeck = false) =>

@@ -34,6 +34,11 @@ describe('the first sentence answers what was asked', () => {
   const golden: [Goal, Made, string][] = [
     [hops, {}, 'It never hopped.'],
     [hops, { hops: [hop(0.127)] }, 'Hopped once, 5~in high; 3~in to 8~in was asked.'],
+    [
+      hops,
+      { hops: [hop(0.127), hop(0.035), hop(0.03), hop(0.015)] },
+      'Hopped once, 5~in high, and twice too low to count; 3~in to 8~in was asked.'
+    ],
     [hops, { hops: [hop(0.4)] }, 'Hopped once, 1~ft~4~in high; 3~in to 8~in was asked.'],
     [hops, { hops: [hop(0.207)] }, 'Hopped once, just over 8~in high; 3~in to 8~in was asked.'],
     [

@@ -4,7 +4,7 @@ export { CRANK_M, REEL_M_S, slackPace } from './spoken-move';
 export { isOffBottom } from '../model';
 export { fishOf, phaseOf, type Challenge, type Phase, type Visibility } from './challenge';
 export { PASS_MARK, REFERENCE_MARK, TOTAL_MARKS } from './pass-mark';
-export { drawnOf, travelGoalOf, wordsOf, type DrawnGoal, type Goal } from './goals';
+export { drawnOf, isHop, travelGoalOf, wordsOf, type DrawnGoal, type Goal } from './goals';
 export {
   FIGURE_UNITS,
   figureOf,

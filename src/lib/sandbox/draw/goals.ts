@@ -1,4 +1,5 @@
 import { isOffBottom } from '$lib/model';
+import { isHop } from '$lib/scoring';
 import { BED_PX, WORDS_PX } from '../close-up';
 import type { Ink } from '../palette';
 import { shownLifts } from '../shown-lifts';
@@ -128,11 +129,14 @@ export function drawHopCount(
   }
 }
 
-/** Flights that are over and left the bottom, in the first `ticks` of a run. */
+/** Flights that are over in the first `ticks` of a run, and high enough to count as hops where a height is asked. */
 export function hopsSoFar(
   { trace, ticks }: Pick<Moment, 'trace' | 'ticks'>,
-  { heightAt }: Pick<Backdrop, 'heightAt'>
+  { heightAt, target }: Pick<Backdrop, 'heightAt' | 'target'>
 ): number {
   const { lifts } = shownLifts(trace, heightAt);
-  return lifts.filter(({ to, rise_m }) => to < ticks && isOffBottom(rise_m)).length;
+  const heights = target?.height_m ?? [0, Infinity];
+  return lifts.filter(
+    ({ to, rise_m }) => to < ticks && isOffBottom(rise_m) && isHop(heights, rise_m)
+  ).length;
 }

@@ -61,7 +61,8 @@ export const hops = goalKind({
       formatBeside(m, [low, high], told)
     );
     const height = least === most ? most : `${least} to ${most}`;
-    return `Hopped ${timesOf(value)}${counts}, ${height} high; ${told(low)} to ${told(high)} was asked.`;
+    const tooLow = lowWords([low, high], result.hops);
+    return `Hopped ${timesOf(value)}${counts}, ${height} high${tooLow}; ${told(low)} to ${told(high)} was asked.`;
   },
   drawn: ({ count, height_m }) => ({ hops: count, height_m }),
   advice: null
@@ -90,8 +91,19 @@ function farthestOut(heights: Heights, all: readonly Hop[]): number {
 
 type Heights = readonly [number, number];
 
-function counted([lowest]: Heights, all: readonly Hop[]): readonly Hop[] {
-  return all.filter((hop) => hop.height_m >= SKIP_PART * lowest);
+/** Whether a flight so high counts as a hop where hops of these heights are asked: to the marks, words and pictures. */
+export function isHop([lowest]: Heights, height_m: number): boolean {
+  return height_m >= SKIP_PART * lowest;
+}
+
+function counted(heights: Heights, all: readonly Hop[]): readonly Hop[] {
+  return all.filter(({ height_m }) => isHop(heights, height_m));
+}
+
+/** Those that are no hop, and higher than a mere skip: ", and twice too low to count". */
+function lowWords(heights: Heights, all: readonly Hop[]): string {
+  const low = all.filter((hop) => !isHop(heights, hop.height_m) && extra(heights, hop) > 0).length;
+  return low === 0 ? '' : `, and ${timesOf(low)} too low to count`;
 }
 
 /** 0–1: how far a hop's height is from what was asked, in reaches. */

@@ -20,7 +20,7 @@ import {
   type GoalWords,
   type StepPart
 } from './goal-kind';
-import { hops } from './hops';
+import { hops, isHop } from './hops';
 import { lowered } from './lowered';
 import { pace } from './pace';
 import { peakHeight } from './peak-height';
@@ -213,5 +213,5 @@ export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal 
   return goals.find((goal) => goal.kind === 'travel');
 }
 
-export { DRAGGED_M, FIGURE_UNITS };
+export { DRAGGED_M, FIGURE_UNITS, isHop };
 export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords, StepPart };
