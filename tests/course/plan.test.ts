@@ -95,6 +95,17 @@ describe('the rules of a day', () => {
     }
   });
 
+  test('every day is told one change of depth, and none to fish in less water than half its own', () => {
+    for (const temperature_C of [8, 18, 27])
+      for (let depth_m = 1; depth_m <= 15; depth_m += 0.5) {
+        const said = rulesFor('no bites', { ...mild, temperature_C, depth_m });
+        const told = said.filter(({ says }) => says.startsWith('Then depth:'));
+        expect(told.length, `${depth_m} m, ${temperature_C} °C`).toBe(1);
+        if (/shallower/.test(told[0].says))
+          expect(depth_m - 1.5).toBeGreaterThanOrEqual(depth_m / 2);
+      }
+  });
+
   test('no day is told to rest longer and to rest less', () => {
     for (let temperature_C = 1; temperature_C <= 33; temperature_C++)
       for (const fish of ['slow', 'active', 'unknown'] as const)

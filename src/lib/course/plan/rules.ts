@@ -32,6 +32,8 @@ const HOT_C = 26.7;
 const BLOATED_FROM_M = 7.6;
 /** From here down summer water may have a thermocline, 15 ft. Common practice. */
 const DEEP_M = 4.5;
+/** Five feet up from less than this, 10 ft, there is hardly a boat's draft of water. Common practice. */
+const SHALLOW_M = 3;
 const isStratified = ({ temperature_C, depth_m }: PlannedDay) =>
   temperature_C >= WARM_C && depth_m >= DEEP_M;
 const SNAGGY: ReadonlySet<string> = new Set(['chunk rock', 'boulders', 'brush', 'stump']);
@@ -138,8 +140,15 @@ export const PLAN_RULES: readonly PlanRule[] = [
   },
   {
     part: 'no bites',
-    when: 'no warm and deep water',
-    holds: (day) => !isStratified(day),
+    when: 'shallow water',
+    holds: ({ depth_m }) => depth_m < SHALLOW_M,
+    says: 'Then depth: {5 ft|1.5 m} deeper, same retrieve.',
+    source: PRACTICE
+  },
+  {
+    part: 'no bites',
+    when: 'no shallow water, nor warm and deep',
+    holds: (day) => day.depth_m >= SHALLOW_M && !isStratified(day),
     says: 'Then depth: {5 ft|1.5 m} shallower, {5 ft|1.5 m} deeper, same retrieve.',
     source: PRACTICE
   },
