@@ -97,6 +97,18 @@ describe('the one thing named', () => {
     expect(told(hands.towards).did).toMatch(/^You moved the tip .* toward the jig; the jig stayed/);
   });
 
+  test('a jig that left the bottom at once was jerked at the start, and not half way', () => {
+    const foot = allLessons()
+      .flatMap(({ challenges }) => challenges)
+      .find(({ id }) => id === 'exactly-one-foot');
+    if (!foot) throw new Error('no such challenge');
+    // Quicker still half way, when it is off the bottom already.
+    const twice = hand([0, 60], [0.5, 60], [0.7, 68], [1.5, 68.2], [1.6, 76.5], [3.5, 78]);
+    const { why, change } = told(twice, foot, solveCorrection(foot));
+    expect(why).toMatch(/^It left the bottom at once and rose /);
+    expect(change).toMatch(/^Pull evenly: you started with a jerk\. /);
+  });
+
   test('who passed, and not clean, is told the whole fix', () => {
     const { result, grade } = gradeTry(drag, hands.inTimeButUneven);
     const words = describeTry(drag, { result, grade }, 'imperial', advice);

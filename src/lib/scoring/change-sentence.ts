@@ -4,12 +4,16 @@ import { BEAT_S, type Correction } from './correction';
 import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
 import { ROD_BUTTONS } from './rod-buttons';
-import { tipSeconds, tipTravel } from './run-measures';
+import { leftBottomAt, tipSeconds, tipTravel } from './run-measures';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
 type Plane = Challenge['plane'];
 /** Its time as it stands beside the rod. */
-type Moved = TipMotion & { readonly shown_s: number };
+type Moved = TipMotion & {
+  readonly shown_s: number;
+  /** When in the motion it was too quick, 0 to 1: as that threw the jig up, else at its fastest. */
+  readonly burstAt: number;
+};
 type Words = (hand: Moved, units: Units, plane: Plane) => string;
 
 /** The one thing to change, as a guide says it. The hand's own figure is told where it explains. */
@@ -24,7 +28,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   // Of several moves the whole time holds the rests, too.
   too_fast: ({ shown_s, isOne }) =>
     isOne ? `Go slower: the tip took ${formatTime(shown_s)}` : 'Go slower',
-  jerk: ({ peakAt }) => `Pull evenly: you ${burstAt(peakAt)}`,
+  jerk: ({ burstAt }) => `Pull evenly: you ${burstWords(burstAt)}`,
   ran_on: () => 'Go slower: at that pace the jig keeps going',
   drifted: () => 'Press Done as the rod stops: the boat keeps dragging the jig',
   too_far: () => 'Stop sooner',
@@ -58,7 +62,8 @@ export function changeSentence(
     tipTravel(result) > correction.tipTravel_m + correction.band_m;
   if (isFarToo)
     return `Move less, and slower: the tip ${tipWay(correction, units)}, ${tipTime(correction)}.`;
-  const advice = ADVICE[fault]({ ...hand, shown_s: tipSeconds(result) }, units, plane);
+  const moved = { ...hand, shown_s: tipSeconds(result), burstAt: burstAt(result, hand) };
+  const advice = ADVICE[fault](moved, units, plane);
   return move ? `${advice}. ${move}` : `${advice}.`;
 }
 
@@ -133,7 +138,13 @@ export function aimSentence(
   return `Aim: tip ${tipWay(correction, units)}, ${pace}.`;
 }
 
-function burstAt(share: number): string {
+/** Where the result says when it left the bottom, that is the moment. */
+function burstAt(result: Result, { start_s, duration_s, peakAt }: TipMotion): number {
+  const left_s = leftBottomAt(result);
+  return left_s === null ? peakAt : (left_s - start_s) / duration_s;
+}
+
+function burstWords(share: number): string {
   if (share < 1 / 3) return 'started with a jerk';
   return share > 2 / 3 ? 'hurried at the end' : 'hurried half way';
 }

@@ -1,4 +1,4 @@
-import { isOffBottom, type Hop, type Result } from '../model';
+import type { Hop, Result } from '../model';
 import { adviceFor } from './advice';
 import { askedOf, asksCall } from './guess';
 import { WATCH_THE_LINE } from './call-words';
@@ -10,7 +10,7 @@ import { handRun } from './hand-run';
 import { isStill } from './fault';
 import { didOf, DRAGGED_M, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
-import { hasTurnedBack, NO_MOVE_M, tipTravel } from './run-measures';
+import { hasTurnedBack, leftBottomAt, NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 import { isRaised, waitAfterTouch } from './goals/tip-measures';
 import { besideAsked, besideLimits } from './way-words';
@@ -238,12 +238,12 @@ const STAYED = 'It stayed on bottom';
 
 /** Where it left the bottom first, and how high it rose at most; null of one that never hopped. */
 function contactClause(result: Result, units: Units): string | null {
-  const left = result.lifts.find(({ rise_m }) => isOffBottom(rise_m))?.from;
-  if (left === undefined || result.hops.length === 0) return null;
+  const left_s = leftBottomAt(result);
+  if (left_s === null) return null;
   const { t_s, bait_x_m } = result.trace;
   const rose = `and rose ${formatLength(highestOf(result.hops), units)}`;
-  const after_s = Math.max(0, t_s[left] - tipMotionOf(result).start_s);
-  const way_m = Math.abs(bait_x_m[left] - bait_x_m[0]);
+  const after_s = Math.max(0, left_s - tipMotionOf(result).start_s);
+  const way_m = Math.abs(bait_x_m[t_s.indexOf(left_s)] - bait_x_m[0]);
   const place = way_m < NO_MOVE_M ? 'where it lay' : `after ${formatLength(way_m, units)}`;
   // Where it left and when are one fact.
   return `It left the bottom ${after_s < AT_ONCE_S ? 'at once' : place} ${rose}`;

@@ -1,4 +1,4 @@
-import { contactBeside, REST_SPEED_M_S, TICK_S, type Result } from '../model';
+import { contactBeside, isOffBottom, REST_SPEED_M_S, TICK_S, type Result } from '../model';
 
 /** What the measures read of a result. */
 type Traced = Pick<Result, 'trace'>;
@@ -74,6 +74,12 @@ export function contactWhileMoving({ trace, lifts }: Pick<Result, 'trace' | 'lif
     if (contact[i] === 1) touching++;
   }
   return moving > 0 ? touching / moving : 1;
+}
+
+/** When the bait first left the bottom, s; null of one that never did, or that skipped. */
+export function leftBottomAt({ trace, lifts, hops }: Result): number | null {
+  const left = lifts.find(({ rise_m }) => isOffBottom(rise_m))?.from;
+  return left === undefined || hops.length === 0 ? null : trace.t_s[left];
 }
 
 /** Fastest the bait went along the bottom, m/s, as a mean over a tenth of a second. */
