@@ -6,6 +6,7 @@ import {
   type Progress,
   type ScheduledTry
 } from '$lib/practice';
+import { PASS_MARK } from '$lib/scoring';
 import type { StoredTry } from '$lib/wire';
 
 /** Seeds of sittings are whole numbers below this. */
@@ -35,12 +36,16 @@ export function nextTry(
   return { progress, challenge: ids[progress.made] ?? '' };
 }
 
-/** The next of a few hidden tries between two lessons: how many were made, and the challenge's id. */
+/** The next of a few hidden tries between two lessons: how many were made, how many of them passed, and the challenge's id. */
 export function nextShortTry(
   { id }: Pick<Drill, 'id'>,
   all: readonly StoredTry[]
-): { made: number; challenge: string } {
-  const made = drillTriesOf(id, all).length;
+): { made: number; good: number; challenge: string } {
+  const tries = drillTriesOf(id, all);
+  const made = tries.length;
+  const good = tries
+    .slice(0, SHORT_DRILL_TRIES)
+    .filter(({ marks = 0 }) => marks >= PASS_MARK).length;
   const ids = idsOf({ drill: id, phase: 'unseen', seed: 0 });
-  return { made, challenge: made < SHORT_DRILL_TRIES ? ids[made] : '' };
+  return { made, good, challenge: made < SHORT_DRILL_TRIES ? ids[made] : '' };
 }

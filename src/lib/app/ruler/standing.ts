@@ -58,6 +58,11 @@ export function doneText({ phase, made, good }: DonePart): string {
   return `${partName(phase)} is done: ${good} of ${made} tries ${good === 1 ? 'was' : 'were'} good.`;
 }
 
+/** What came of a few tries, once all are made: "5 of 6 on the mark." */
+export function onMarkText(good: number, of: number): string {
+  return `${good === 0 ? 'None' : good} of ${of} on the mark.`;
+}
+
 interface Words {
   /** Which way a bias goes. */
   more: string;
