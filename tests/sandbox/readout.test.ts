@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Result } from '../../src/lib/model';
+import { INCH_M, type Result } from '../../src/lib/model';
 import {
   goneWords,
   heightWords,
@@ -8,7 +8,8 @@ import {
   readoutAt,
   readoutUntil_s,
   tipWords,
-  turnsWords
+  turnsWords,
+  wayWords
 } from '../../src/lib/sandbox/readout';
 
 const series = {
@@ -40,6 +41,16 @@ test('after a bite the bait’s way is told as it was before, and no flight of t
 
 test('what the tip did goes on after the bite', () => {
   expect(readoutAt(series, 3, 0, 2).tip_m).toBe(1.1);
+});
+
+test('a bait that goes away is told so in a word, and by no sign', () => {
+  const stage = { target: null, units: 'imperial' } as const;
+  const said = (bait_m: number, isBitten = false) =>
+    plain(`${wayWords({ bait_m }, stage)} ${movedWords({ bait_m, isBitten })}`.trim());
+  expect(said(-10 * INCH_M)).toBe('10 in away');
+  expect(said(-0.5 * INCH_M, true)).toBe('½ in away before the bite');
+  expect(said(10 * INCH_M)).toBe('10 in moved');
+  expect(said(-0.001)).toBe('0 in moved');
 });
 
 test('a tip that came back is told by both ways, and how long it took', () => {

@@ -103,14 +103,20 @@ export function tipWords(tip: TipReadout): string {
 }
 
 /** What the figure of the bait's way is of: its place in the picture is where a fish left it. */
-export const movedWords = ({ isBitten }: Pick<Readout, 'isBitten'>): string =>
-  isBitten ? 'before the bite' : 'moved';
+export function movedWords({ isBitten, bait_m }: Pick<Readout, 'isBitten' | 'bait_m'>): string {
+  if (isBitten) return 'before the bite';
+  return isAway(bait_m) ? '' : 'moved';
+}
+
+/** A bait that went away from the angler has a word for it, and no sign. */
+const isAway = (bait_m: number): boolean => bait_m <= -SHOWN_M;
 
 /** How far the bait has come, beside what is asked as the marks are. */
 export function wayWords(
   { bait_m }: Pick<Readout, 'bait_m'>,
   { target, units }: Pick<Backdrop, 'target' | 'units'>
 ): string {
+  if (isAway(bait_m)) return `${formatLength(-bait_m, units)} away`;
   return target?.travel_m ? formatWay(bait_m, target.travel_m, units) : formatLength(bait_m, units);
 }
 
