@@ -4,13 +4,13 @@ import { askedOf, asksCall } from './guess';
 import { WATCH_THE_LINE } from './call-words';
 import type { Challenge } from './challenge';
 import { SKIPPED_ALONG, skippedWords } from './contact-words';
-import { formatLength, formatTenths, toldLength, type Units } from './display';
+import { formatLength, formatTenths, formatTime, toldLength, type Units } from './display';
 import type { Correction } from './correction';
 import { handRun } from './hand-run';
 import { isStill } from './fault';
 import { didOf, DRAGGED_M, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
-import { hasTurnedBack, leftBottomAt, NO_MOVE_M, tipTravel } from './run-measures';
+import { hasTurnedBack, leftBottomAt, NO_MOVE_M, tipSeconds, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 import { isRaised, waitAfterTouch } from './goals/tip-measures';
 import { besideAsked, besideLimits } from './way-words';
@@ -133,14 +133,17 @@ function hasSwungIn(result: Result, moved_m: number, units: Units): boolean {
  * The tip's way. Of a sweep that is how far it came from the jig, which is less than the arc that is
  * drawn; of one that turned back, all of it both ways.
  */
-function tipWords({ plane }: Challenge, hand: Result, units: Units): string {
+function tipWords({ plane, goals }: Challenge, hand: Result, units: Units): string {
   const way_m = tipTravel(hand);
   const { tip_x_m: x, tip_z_m: z } = hand.trace;
   const off_m = Math.hypot(x[x.length - 1] - x[0], z[z.length - 1] - z[0]);
   const way = formatLength(way_m, units);
   const moved = `You moved the tip ${way}`;
   if (hasTurnedBack(off_m, way_m)) return `${moved}, counting both ways`;
-  return plane === 'sweep' && tipMotionOf(hand).taken_m < 0 ? `${moved} toward the jig` : moved;
+  if (plane === 'sweep' && tipMotionOf(hand).taken_m < 0) return `${moved} toward the jig`;
+  // Where seconds were asked, who took others is told them, right as the pace may be.
+  const isTimed = goals.some(({ kind }) => kind === 'pace') && !isStill(hand);
+  return isTimed ? `${moved}, in ${formatTime(tipSeconds(hand))}` : moved;
 }
 
 function stonesTouched({ goals }: Grade): string {

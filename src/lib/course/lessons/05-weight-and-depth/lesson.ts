@@ -52,7 +52,7 @@ export default {
   ],
   sets_up: [
     'Lower the rod when you think it’s there.',
-    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} in about 6 seconds.',
+    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} slowly: 3 to 20 seconds.',
     'Pick by depth and wind, then check with a count.'
   ],
   proofs: [
