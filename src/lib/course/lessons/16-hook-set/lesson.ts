@@ -53,7 +53,7 @@ export default {
         'Slack comes out of your sweep first.',
         'The slack cost you about {a foot|30 cm}:',
         'on a hard sweep the belly pulls before it’s straight.',
-        'Slack eats some of it, not all.',
+        'Slack eats some of it, not all: once it’s out, the jig comes.',
         'two thirds of your sweep gets to the jig.'
       ],
       basis: { run: 'question', holds: { travel_m: [0.5, 0.78] } }
@@ -94,7 +94,7 @@ export default {
             id: 'none',
             says: 'Next to nothing',
             holds: { travel_m: [-0.1, 0.2] },
-            reply: 'Slack eats some of it, not all.'
+            reply: 'Slack eats some of it, not all: once it’s out, the jig comes.'
           }
         ]
       }

@@ -51,7 +51,8 @@ export default {
         'Engage and come tight first.',
         'There’s still slack:',
         'Tight, you feel it: a fish moves, a ledge stays dead.',
-        'By 12 most fish have let go.'
+        'By 12 most have let go.',
+        'Come tight now, and you feel which it is.'
       ],
       basis: 'practice'
     }
@@ -89,7 +90,7 @@ export default {
           {
             id: 'wait',
             says: 'Count on to 12, then check',
-            reply: 'By 12 most fish have let go.'
+            reply: 'By 12 most have let go. Come tight now, and you feel which it is.'
           }
         ]
       }

@@ -52,7 +52,8 @@ export default {
         'They’re moving up to spawn, and stop there on the way.',
         'That’s winter.',
         'At {54 °F|12 °C} and rising they’re on the move.',
-        'That’s summer, after the spawn.',
+        'That’s summer.',
+        'At {54 °F|12 °C} and rising they stage on points on the way to the pockets.',
         'A channel swing is where the old riverbed runs against a bank.',
         'A pocket is a small cove.'
       ],
@@ -99,7 +100,8 @@ export default {
           {
             id: 'offshore',
             says: 'Offshore ledges and humps',
-            reply: 'That’s summer, after the spawn.'
+            reply:
+              'That’s summer. At {54 °F|12 °C} and rising they stage on points on the way to the pockets.'
           }
         ]
       }

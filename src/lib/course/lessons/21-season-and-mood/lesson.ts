@@ -39,7 +39,7 @@ export default {
         'They’re there, and looking: give them time to eat.',
         'They’ve already turned down a moving jig.',
         'Some guides do speed up; try the wait first.',
-        'Fish that follow are fish you can catch.'
+        'They’re here, and looking: stay, and slow down.'
       ],
       basis: 'practice'
     }
@@ -76,7 +76,7 @@ export default {
           {
             id: 'spot',
             says: 'Another spot, same retrieve',
-            reply: 'Fish that follow are fish you can catch.'
+            reply: 'They’re here, and looking: stay, and slow down.'
           }
         ]
       }

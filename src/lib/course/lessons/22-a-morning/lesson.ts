@@ -31,8 +31,10 @@ export default {
       says: [
         'Three changes: first light, wind, then a warm week that wakes the fish.',
         'Cold fish hardly move: keep it in front of them.',
-        'That’s for warm, active fish.',
-        'That’s for fish up off bottom, chasing.'
+        'That’s for warm fish.',
+        'At {48 °F|9 °C} they hardly move: short drags, long waits.',
+        'That’s for fish up off bottom, chasing.',
+        'In water this cold they sit tight to the rock.'
       ],
       basis: 'practice'
     }
@@ -54,7 +56,8 @@ export default {
           {
             id: 'strokes',
             says: 'Long strokes, short waits',
-            reply: 'That’s for warm, active fish.'
+            reply:
+              'That’s for warm fish. At {48 °F|9 °C} they hardly move: short drags, long waits.'
           },
           {
             id: 'drags',
@@ -64,7 +67,8 @@ export default {
           {
             id: 'swim',
             says: 'Swim it, halfway up',
-            reply: 'That’s for fish up off bottom, chasing.'
+            reply:
+              'That’s for fish up off bottom, chasing. In water this cold they sit tight to the rock.'
           }
         ]
       }
