@@ -95,7 +95,7 @@ const SHOWN: Record<Asked['id'], string> = {
 const seasonRetrieve = bySeason(
   'season-retrieve',
   (t, place, season) =>
-    `You’re fishing ${place}. Your graph reads ${t} at the surface, and fish ${SHOWN[season]}. What do you start with?`,
+    `You’re fishing ${place}. It’s ${t} at the surface, and your graph shows fish ${SHOWN[season]}. What do you start with?`,
   ({ retrieve }) => retrieve,
   ({ why }) => why,
   {
@@ -105,7 +105,7 @@ const seasonRetrieve = bySeason(
   },
   {
     cold: {
-      cool: 'A hop leaves fish that won’t move a foot.',
+      cool: 'A hop takes it away from fish that won’t move a foot for it.',
       warm: 'Strokes go right past fish that won’t chase.'
     },
     cool: {
@@ -162,7 +162,7 @@ const seasonSpot = bySeason(
   ({ where }) => where,
   ({ id }) => PLACES_BECAUSE[id],
   {
-    cold: 'Where it’s steep, shallow and deep are one spot.',
+    cold: 'Where it’s steep, shallow and deep are a few feet apart.',
     cool: 'Warming water draws them toward the banks.',
     warm: 'After the spawn they follow the shad out.'
   },
