@@ -18,7 +18,7 @@ export const PARALLELS: Readonly<Record<string, Parallel>> = {
   },
   'the-clock': {
     item: 'hour-of-most-travel',
-    hint: 'Which hour takes the tip straight away from the jig, and which one across?'
+    hint: 'Which lift takes the tip straight away from the jig, and which one across?'
   },
   'one-foot': {
     item: 'bait-way-of-slow-drag',

@@ -63,13 +63,15 @@ export const onDrags: QuestionClaims = {
       'and that’s longer',
       'is too quick: the jig comes off bottom',
       'It’s the longest that stays down.',
+      'It’s slow enough to stay down.',
       'It lifts, but so does',
       'and that’s shorter',
       'is too slow: the jig stays on bottom',
       'It’s the shortest that lifts.',
+      'It’s quick enough to lift.',
       'At this distance # in # seconds stays down; quicker than # in # second nearly everything lifts.'
     ),
-    on('practice', 'Feet over seconds.')
+    on('practice', 'Count how many seconds for each foot.')
   ],
   'fault-of-drag': [
     on(

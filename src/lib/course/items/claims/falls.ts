@@ -63,7 +63,12 @@ export const onFalls: QuestionClaims = {
       '# is heavier than #, and its trailer is bigger: the weight wins, so it’s down sooner',
       '# is lighter than #, and its trailer is smaller: the weight wins, so it’s down later',
       '# is lighter than #, and its trailer is smaller: the trailer wins, so it’s down sooner',
-      'Weight pulls it down, and the trailer holds it back.',
+      'Its big trailer beats a lighter jig.',
+      'Its small trailer beats a heavier jig.',
+      'Lightest of the three, with the big trailer.',
+      'Heaviest of the three, with the small trailer.',
+      'It’s the lightest, and that beats a bigger trailer.',
+      'It’s the heaviest, and that beats a smaller trailer.',
       'Here weight and trailer say the same.'
     ),
     on(WEIGHT_BEATS, 'The model says twice the weight just makes up for a big trailer'),

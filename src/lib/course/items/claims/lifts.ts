@@ -31,11 +31,11 @@ export const onLifts: QuestionClaims = {
     on(LONGER_HIGHER, 'Same time: the longer lift goes higher, as its tip is quicker.')
   ],
   'hour-of-most-travel': [
-    on(LATE_HOUR, 'and most where the two stand square: late on a flat line'),
+    on(LATE_HOUR, 'Rod square to it, all of it counts: late on a flat line'),
     on('practice', 'Guides see less than the model.'),
     on(
       'answer',
-      'The tip gains least where the rod points down the line',
+      'Rod pointing down the line, a lift gets you nothing.',
       'earlier on a steep one',
       'As long, but from # more of the swing goes along the line',
       'As long, but from # more of the swing goes across the line',
@@ -84,7 +84,10 @@ export const onLifts: QuestionClaims = {
       'the pace wins, so it doesn’t go as high',
       'the line wins, so it goes higher',
       'the line wins, so it doesn’t go as high',
-      'Steep line and a quick hand lift; flat line and a slow hand drag.'
+      'Close in, the steep line beats the quicker hand.',
+      'It’s the quickest, and that beats a steeper line.',
+      'The line’s flattest there, and you’re slow enough.',
+      'It’s the slowest, and that beats a flatter line.'
     ),
     on(SLOW_HELPS, 'As the jig gets close: go slower'),
     on('practice', 'keep the tip lower', 'On a quick lift guides see more height than the model.'),

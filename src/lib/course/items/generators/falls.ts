@@ -64,6 +64,17 @@ function besideTheRight(one: Tied, right: Tied, isSooner: boolean): string {
   return `${weights}, and ${trailer}: the ${isByWeight ? 'weight' : 'trailer'} wins, so it’s down ${isSooner ? 'sooner' : 'later'}.`;
 }
 
+/** Why the right one is the slowest, or the fastest, of these three. */
+function whyRight(best: Tied, rest: readonly Tied[], isSlowest: boolean): string {
+  const isFirst = rest.every(({ ounces }) => ounces > best.ounces === isSlowest);
+  const [weight, other] = isSlowest ? ['lightest', 'lighter'] : ['heaviest', 'heavier'];
+  const [size, bySize] = isSlowest ? ['big', 'bigger'] : ['small', 'smaller'];
+  if (!isFirst) return `Right. Its ${size} trailer beats a ${other} jig.`;
+  return best.trailer === TIED_ON[isSlowest ? 1 : 0]
+    ? `Right. ${isSlowest ? 'Lightest' : 'Heaviest'} of the three, with the ${size} trailer.`
+    : `Right. It’s the ${weight}, and that beats a ${bySize} trailer.`;
+}
+
 /**
  * What falls fastest or slowest of some three. Between 3/8 oz with a small trailer and its neighbors no third is
  * far enough.
@@ -114,7 +125,7 @@ const trailers: Generator = {
         reply: () => besideTheRight(one, best, isSlowest),
         run: run(one)
       })),
-      right: 'Right. Weight pulls it down, and the trailer holds it back.',
+      right: whyRight(best, rest, isSlowest),
       explain: rest.every((one) => one.trailer !== best.trailer && pointAlike(one, best))
         ? `Here weight and trailer say the same. ${WEIGHT_OR_TRAILER}`
         : WEIGHT_OR_TRAILER

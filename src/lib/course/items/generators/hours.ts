@@ -122,7 +122,7 @@ const hoursByTravel: Generator = {
         run: runOf(one)
       })),
       right: `Right. That’s the one with the ${want} swing along the line.`,
-      explain: `The tip gains least where the rod points down the line, and most where the two stand square: late on a flat line, earlier on a steep one. ${swingsIn ? 'A jig that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
+      explain: `Rod pointing down the line, a lift gets you nothing. Rod square to it, all of it counts: late on a flat line, earlier on a steep one. ${swingsIn ? 'A jig that leaves bottom also swings in, and comes farther. ' : ''}Guides see less than the model.`
     });
   }
 };

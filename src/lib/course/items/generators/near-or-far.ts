@@ -59,6 +59,17 @@ function besideTheRight(one: Far, right: Far, isMore: boolean): string {
   return `The ${line}, and ${hand}: the ${isFlatter === isMore ? 'pace' : 'line'} wins, so it ${isMore ? 'goes higher' : 'doesn’t go as high'}.`;
 }
 
+/** Why the right one is: by its line or by its hand, as no row has it first in both. */
+function whyRight(want: Want, right: Far, all: readonly Far[]): string {
+  if (want === 'most')
+    return all.every(({ feet }) => feet >= right.feet)
+      ? 'Right. Close in, the steep line beats the quicker hand.'
+      : 'Right. It’s the quickest, and that beats a steeper line.';
+  return all.every(({ feet }) => feet <= right.feet)
+    ? 'Right. The line’s flattest there, and you’re slow enough.'
+    : 'Right. It’s the slowest, and that beats a flatter line.';
+}
+
 const liftOf = (setup: SetupInput, { feet, s }: Far) =>
   shownLift({ ...setup, start: { ...setup.start, bait_x_m: ft(feet) } }, 10, 11, s);
 
@@ -93,7 +104,7 @@ const nearOrFar: Generator = {
         reply: () => besideTheRight(one, right, want === 'least'),
         run: liftOf(setup, one)
       })),
-      right: 'Right. Steep line and a quick hand lift; flat line and a slow hand drag.',
+      right: whyRight(want, right, all),
       explain: `As the jig gets close: go slower, keep the tip lower, or tie on more weight.${quickSaid(all.map(({ s }) => ({ hour_s: s })))}`
     });
     return draft?.answer.key === idOf(right) ? draft : null;

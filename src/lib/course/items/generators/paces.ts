@@ -57,6 +57,10 @@ const ASKED = {
     does: isSlow,
     asks: 'Which is the longest of these drags that stays on bottom?',
     right: 'Right. It’s the longest that stays down.',
+    alone: {
+      asks: 'Which of these stays on bottom?',
+      right: 'Right. It’s slow enough to stay down.'
+    },
     alike: (right: Sweep) => `It stays down, but so does ${saidSweep(right)}, and that’s longer.`,
     other: (one: Sweep) => `${saidSweep(one)} is too quick: the jig comes off bottom.`,
     height: { most: OFF_BOTTOM_M }
@@ -65,6 +69,10 @@ const ASKED = {
     does: (one: Sweep) => !isSlow(one),
     asks: 'Which is the shortest of these sweeps that lifts it off bottom?',
     right: 'Right. It’s the shortest that lifts.',
+    alone: {
+      asks: 'Which of these lifts it off bottom?',
+      right: 'Right. It’s quick enough to lift.'
+    },
     alike: (right: Sweep) => `It lifts, but so does ${saidSweep(right)}, and that’s shorter.`,
     other: (one: Sweep) => `${saidSweep(one)} is too slow: the jig stays on bottom.`,
     height: LIFTED_M
@@ -79,16 +87,17 @@ const paceLimit: Generator = {
     const setup = drawGear(random, { slack_m: inch(1), cast_m: ft(pick(random, [30, 40])) });
     if (isCloseIn(setup)) return null;
     const [want, right, ...others] = dealt(share, ROWS);
-    const { does, asks, height, ...replies } = ASKED[want];
+    const { does, height, alone, ...asked } = ASKED[want];
     // Half way to the next one that does it, too: what is told apart is farther than a boat can miss.
     const next = others.find(does);
+    const said = next ? asked : alone;
     const halfWay_m = next && ft((right[0] + next[0]) / 2);
     const travel =
       want === 'stays'
         ? { least: halfWay_m ?? 0, most: FARTHEST_M }
         : { least: 0, most: halfWay_m ?? FARTHEST_M };
     return onlyGood({
-      ask: `${placeWords(setup)} You sweep a low rod. ${asks}`,
+      ask: `${placeWords(setup)} You sweep a low rod. ${said.asks}`,
       limits: [
         { measure: 'peak_height_m', unknowns: 'slack and drag', ...height },
         { measure: 'travel_m', unknowns: 'slack and drag', ...travel }
@@ -100,14 +109,14 @@ const paceLimit: Generator = {
         return {
           id: `f${tip * 2}-s${s * 10}`,
           says,
-          reply: does(one) ? replies.alike(right) : replies.other(one),
+          reply: does(one) ? asked.alike(right) : asked.other(one),
           runs: [swept, swept]
         };
       }),
-      right: replies.right,
+      right: said.right,
       // As slow as SLOW_FT_S, which the boat card's counts allow; the quick ones of ROWS are quicker.
       explain:
-        'Feet over seconds. At this distance {1 ft|30 cm} in 2 seconds stays down; quicker than {1 ft|30 cm} in ¾ second nearly everything lifts.'
+        'Count how many seconds for each foot. At this distance {1 ft|30 cm} in 2 seconds stays down; quicker than {1 ft|30 cm} in ¾ second nearly everything lifts.'
     });
   }
 };
