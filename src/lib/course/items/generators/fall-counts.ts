@@ -10,6 +10,8 @@ import { chooseValue, markValue } from '../value-item';
 
 /** Falls that a skirt nobody knows cannot turn into one another: so many times as long, at least. A design value. */
 const TIMES_APART = 1.7;
+/** And falls that anyone might take for one another: no neighbor more than so many times as long. A design value. */
+const TIMES_ALIKE = 2.4;
 const PLACES = ['shortest', 'middle', 'longest'] as const;
 
 /** Why a fall is wrong that stands so many places above the right one, or below it. */
@@ -27,7 +29,7 @@ const FALL_COUNT_FT = [
 /** Jigs drawn to find three whose falls are apart. */
 const MOST_DRAWN = 12;
 
-/** Three jigs about to fall, none nearly as long as another, shortest first; null where none were drawn. */
+/** Three jigs about to fall, none nearly as long as another nor far longer, shortest first; null where none were drawn. */
 function fallsApart(random: Random) {
   const apart: (ReturnType<typeof drawFall> & { run: ShownRun; fall_s: number })[] = [];
   for (let drawn = 0; drawn < MOST_DRAWN; drawn++) {
@@ -37,7 +39,12 @@ function fallsApart(random: Random) {
     const timesOf = (other: number) => Math.max(fall_s / other, other / fall_s);
     if (apart.every((other) => timesOf(other.fall_s) >= TIMES_APART))
       apart.push({ ...one, run, fall_s });
-    if (apart.length === PLACES.length) return apart.sort((a, b) => a.fall_s - b.fall_s);
+    if (apart.length < PLACES.length) continue;
+    apart.sort((a, b) => a.fall_s - b.fall_s);
+    const isAlike = apart
+      .slice(1)
+      .every((longer, i) => longer.fall_s <= TIMES_ALIKE * apart[i].fall_s);
+    return isAlike ? apart : null;
   }
   return null;
 }
