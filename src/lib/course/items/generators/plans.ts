@@ -17,7 +17,8 @@ const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
  * is right as often as another; and such as hop it.
  */
 const SLOW_S = { slower: [4, 5], quicker: [5, 6], own: [4, 5, 6, 6] } as const;
-const QUICK_S = 0.5;
+/** What hops it, s, at times the slower of two; swept that slow a heavy jig may stay down, so beside a drag it is quick. */
+const QUICK_S = { down: [0.5], hop: [0.5, 0.5, 1] } as const;
 /** A count is met within a second. */
 const COUNTED_S = 1;
 /** So many places lighter or heavier in the box it surely falls too slowly, or too fast. */
@@ -99,7 +100,12 @@ const weightAndPace: Generator = {
     if (!isFished(BOX_OZ[place], depth_m / ft(1))) return null;
     const other = (['slower', 'quicker'] as const).find((one) => `${beside}`.includes(one));
     const pace_s = pick<number>(random, SLOW_S[other ?? 'own']);
-    const paces = { slower: pace_s + 1, quicker: pace_s - 1, quick: QUICK_S, own: pace_s };
+    const paces = {
+      slower: pace_s + 1,
+      quicker: pace_s - 1,
+      quick: pick<number>(random, QUICK_S[want]),
+      own: pace_s
+    };
 
     const withWeight = (ounces: number) => ({
       ...setup,
