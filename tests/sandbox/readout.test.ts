@@ -90,7 +90,11 @@ test('two runs that end alike are told apart by how high the jig was, and a fall
 });
 
 test('what the reel took in is told in turns of its handle, as a fix tells it', () => {
-  expect([0.4, -0.8, 1.22].map(turnsWords)).toEqual(['0.5 turns', '1.0 turns', '1.5 turns']);
+  expect([0.4, -0.8, 1.22].map((m) => plain(turnsWords(m)))).toEqual([
+    '0.5 turns',
+    '1.0 turns',
+    '1.5 turns'
+  ]);
 });
 
 test('off the bottom by less than a hop it is never “0 in up”, and skips are told once it is down', () => {

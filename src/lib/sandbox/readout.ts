@@ -171,7 +171,7 @@ export function heightWords(
 
 /** Line in turns of the reel's handle, as a fix has it: "0.5 turns". */
 export function turnsWords(line_m: number): string {
-  return `${(Math.abs(line_m) / CRANK_M).toFixed(1)} turns`;
+  return withUnit((Math.abs(line_m) / CRANK_M).toFixed(1), 'turns');
 }
 
 /** How far all has gone, as it stands beside the pictures, for who hears the rod; '' where that is nothing. */

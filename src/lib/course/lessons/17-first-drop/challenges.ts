@@ -7,7 +7,7 @@ export default [
   {
     id: 'taken-on-the-drop',
     title: 'Eaten on the drop',
-    ask: '{20 ft|6 m}, line almost tight. If it runs off, reel down and set. Slack at your count of 12 is bottom: lower the rod.',
+    ask: 'It falls {20 ft|6 m} on slack line. If it runs off, reel down and set. Nothing at your count of 12? It’s down: lower the rod.',
     setup: deeperWith({
       mass_kg: JIGS.half,
       start: { ...castOut(ft(45), 'closed'), slack_m: 3 },

@@ -60,7 +60,8 @@ export default {
   sets_up: [
     'When a fish takes it, reel down and set.',
     'If it runs off, reel down and set.',
-    'Slack at your count of 12 is bottom:',
+    'It falls {20 ft|6 m} on slack line.',
+    'It’s down:',
     'lower the rod.',
     'Watch the line stop early, jump, or run off sideways.'
   ],
