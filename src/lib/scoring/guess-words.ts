@@ -3,7 +3,7 @@ import type { Challenge } from './challenge';
 import { fineLength, formatFine, formatLength, toldLength, type Units } from './display';
 import { waitAfterTouch } from './goals/tip-measures';
 import { isLiftRight, saidLength, wasLength, type Guess, type LengthGuess } from './guess';
-import { toldWay, type Told } from './way-words';
+import { toldWay, type ToldLength } from './way-words';
 
 type Goals = Challenge['goals'];
 /** A guess and what was, as they are told: both finer where so much was said as no whole number tells. */
@@ -12,7 +12,7 @@ export function toldLengths(
   result: Result,
   units: Units,
   goals: Goals
-): { said: Told; was: Told } {
+): { said: ToldLength; was: ToldLength } {
   const said_m = saidLength(guess);
   const was_m = wasLength(guess, result);
   if (formatFine(said_m, units) !== formatLength(said_m, units))
@@ -23,11 +23,11 @@ export function toldLengths(
   };
 }
 
-const plainly = (m: number, units: Units): Told => ({
+const plainly = (m: number, units: Units): ToldLength => ({
   text: formatLength(m, units),
   m: toldLength(m, units)
 });
-const finely = (m: number, units: Units): Told => ({
+const finely = (m: number, units: Units): ToldLength => ({
   text: formatFine(m, units),
   m: fineLength(m, units)
 });
@@ -42,7 +42,7 @@ export function guessWords(guess: Guess, result: Result, units: Units, goals: Go
   if (guess.kind === 'height') return `You said ${said.text} high; it rose ${was.text}.`;
   // What was called right needs no words.
   const isRight = isLiftRight(guess, result);
-  const told = ({ text }: Told, lifted: boolean) =>
+  const told = ({ text }: ToldLength, lifted: boolean) =>
     isRight ? text : `${text}, ${lifted ? 'lifted' : 'stayed down'}`;
   const when = result.events.some(({ kind }) => kind === 'bite') ? ' before the bite' : '';
   return `You said ${told(said, guess.lifted === true)}; it went ${told(was, result.hops.length > 0)}${when}.`;

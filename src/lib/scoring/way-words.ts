@@ -12,13 +12,13 @@ import type { GoalGrade } from './grade';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 
 /** A length as it is told, and how much that is, m: what is told beside it is reckoned from there. */
-export interface Told {
+export interface ToldLength {
   text: string;
   m: number;
 }
 
 /** A way as the table has it: finer, or just under its limit, where it rounds to that and lies outside. */
-export function toldWay(goals: readonly Goal[], way_m: number, units: Units): Told {
+export function toldWay(goals: readonly Goal[], way_m: number, units: Units): ToldLength {
   const { travel_m } = drawnOf(goals);
   const plain = formatLength(way_m, units);
   const text = travel_m ? formatWay(way_m, travel_m, units) : plain;

@@ -203,7 +203,7 @@ export const choices = [
     'stroke',
     'After a stroke you hold the rod up on tight line. What does that cost you?',
     [
-      ['it swings in, off the spot you aimed at', 'Right. It lands closer to you, and later.'],
+      ['it swings in, off your spot', 'Right. It lands closer to you, and later.'],
       ['time: it lands later, on the same spot', 'A held line pulls it toward you as it falls.'],
       ['feel: on tight line you miss the bite', 'A tight line is what you feel best on.']
     ],

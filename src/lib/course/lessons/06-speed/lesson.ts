@@ -77,7 +77,7 @@ export default {
       title: 'Call it first',
       text: 'Smooth bottom, a {1/2 oz|14 g} jig {50 ft|15 m} out, {3 ft|90 cm} of tip.',
       question: {
-        ask: 'You sweep it in a second. What does the jig do?',
+        ask: 'You sweep it in under a second. What does the jig do?',
         hint: 'The line pulls up as well as toward you.',
         run: lowRun(far, sweep(60, 87.5, 1)),
         options: [
