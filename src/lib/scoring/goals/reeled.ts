@@ -57,14 +57,28 @@ export const reeled = goalKind({
       return isDragged
         ? 'Wait for slack, and stop reeling as soon as the line is tight'
         : 'Reel up what the boat gives, then move the rod';
-    if (isDragged) return 'Stop reeling as soon as the line is tight';
-    return isTurnedBack(result)
-      ? 'Reel up the slack while the jig sits still'
-      : 'The reel has slack to take only once the rod has gone forward';
+    if (isReeledFirst(result)) return 'Move the rod first: there’s no slack to reel yet';
+    if (!isTurnedBack(result))
+      return 'The reel has slack to take only once the rod has gone forward';
+    return isDragged
+      ? 'Stop reeling as soon as the line is tight'
+      : 'Reel up the slack while the jig sits still';
   },
-  step: ({ least_m, given_by }, value, result, met) =>
-    given_by || isTurnedBack(result) || hasDragged(least_m, value, met) ? 'reel' : 'back'
+  step: ({ given_by }, _, result) => {
+    if (given_by) return 'reel';
+    if (isReeledFirst(result)) return 'pull';
+    return isTurnedBack(result) ? 'reel' : 'back';
+  }
 });
+
+/** Whether the reel drew the bait before the rod was moved. */
+function isReeledFirst({ trace: { tip_x_m, tip_z_m, bait_x_m } }: Result): boolean {
+  const isMoved = (x: number, i: number) =>
+    Math.hypot(x - tip_x_m[0], tip_z_m[i] - tip_z_m[0]) > DRAGGED_M;
+  const moved = tip_x_m.findIndex(isMoved);
+  const drawn_m = bait_x_m[moved < 0 ? bait_x_m.length - 1 : moved] - bait_x_m[0];
+  return Math.abs(drawn_m) > DRAGGED_M;
+}
 
 /** Until the tip has given line back there is no slack to reel in. */
 function isTurnedBack(result: Result): boolean {
