@@ -52,4 +52,9 @@ test('a count that was short is told when it was down, and that the count to mak
     'You moved the rod 0.7 s before it was down. It was down after 13.3 s. Wait until the line stops running out. Count to 15, to be sure.'
   );
   expect(lowered(deep, 13.1).words).toMatch(/^You moved the rod just before it was down\. /);
+  // Over before it was down: how much too early is not known, and not told.
+  const ended = lowered(deep, 6);
+  expect(ended.marks).toBe(0);
+  expect(ended.words).toMatch(/^You moved the rod while it was still falling\. /);
+  expect(ended.words).not.toMatch(/before it was down/);
 });

@@ -114,7 +114,8 @@ describe('a guess', () => {
   });
 
   test('a right call of a fall says so, and why there are no marks', () => {
-    const early = { ...result, events: [{ kind: 'bottom', t_s: 99 } as const] };
+    const trace = { ...result.trace, t_s: [0, 1], tip_x_m: [0, 1], tip_z_m: [0, 0] };
+    const early = { ...result, trace, events: [{ kind: 'bottom', t_s: 99 } as const] };
     expect(guessWords({ kind: 'down', isDown: false }, early, 'imperial')).toBe(
       'Right, it was still falling: you moved too early.'
     );

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatTime } from '../display';
 import { earned, fading, HAIR } from '../fading';
 import { numberIn } from '../schema-parts';
-import { COUNTED_TO_S, isRaised, waitAfterTouch } from './tip-measures';
+import { COUNTED_TO_S, isRaised, waitAfterTouch, waitInFigures } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** What a right moment is worth of a rod that went up instead: the count was made, and not what ends it. */
@@ -24,6 +24,7 @@ export const bottomFirst = goalKind({
     less: 'too early',
     more: 'too late',
     asked: ({ within_s }) => [0, within_s],
+    of: (_, { result }) => waitInFigures(result),
     raise: (off) => `Wait ${off} longer: it was still falling.`,
     lower: (off) => `Move ${off} sooner after it touches.`
   },
@@ -44,6 +45,7 @@ export const bottomFirst = goalKind({
     if (Number.isNaN(value)) return null;
     if (value === Infinity) return 'You never moved the rod.';
     const moved = `You ${isRaised(result) ? 'raised' : 'moved'} the rod`;
+    if (value === -Infinity) return `${moved} while it was still falling.`;
     if (value >= 0 && value < NOT_TOLD_S) return `${moved} as it touched down.`;
     return `${moved} ${besideTouch(value)} it was down.`;
   },
@@ -76,6 +78,7 @@ function besideTouch(value: number, within_s = Infinity): string {
 function reachedWords(value: number, within_s: number, met: number): string {
   if (Number.isNaN(value)) return 'taken on the way down';
   if (value === Infinity) return 'never moved';
+  if (value === -Infinity) return 'while it was still falling';
   const isInTime = value >= 0 && value <= within_s;
   return `${isInTime && met < 1 ? 'raised ' : ''}${besideTouch(value, within_s)}`;
 }

@@ -103,17 +103,27 @@ function drawsOf(result: Traced, turn_m: number): Draw[] {
 
 /**
  * From the bait's touch of the bottom to the rod's first move, s; negative if the rod was first,
- * infinite if it never moved. A bait that never came down touches at the end; of one that was taken on the
- * way down nothing is asked: NaN.
+ * infinite if it never moved, minus infinite if the try was over before the bait came down. Of one that was
+ * taken on the way down nothing is asked: NaN.
  */
 export function waitAfterTouch({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
-  const { tip_x_m: x, tip_z_m: z, t_s } = trace;
-  const moved = x.findIndex((at, i) => Math.hypot(at - x[0], z[i] - z[0]) >= TIP_MOVED_M);
-  const end_s = t_s[t_s.length - 1];
-  const at = (sought: string) => events.find(({ kind }) => kind === sought)?.t_s ?? end_s;
+  const at = (sought: string) => events.find(({ kind }) => kind === sought)?.t_s ?? Infinity;
   const touch_s = at('bottom');
   if (at('bite') < touch_s) return NaN;
-  return (moved === -1 ? Infinity : t_s[moved]) - touch_s;
+  const moved_s = firstMove_s(trace);
+  return moved_s === Infinity ? Infinity : moved_s - touch_s;
+}
+
+/** The same where a figure has to stand: of a bait that never came down, up to the end of the try. */
+export function waitInFigures(result: Pick<Result, 'trace' | 'events'>): number {
+  const wait_s = waitAfterTouch(result);
+  return wait_s === -Infinity ? firstMove_s(result.trace) - (result.trace.t_s.at(-1) ?? 0) : wait_s;
+}
+
+/** When the rod first moved, s; infinite if it never did. */
+function firstMove_s({ tip_x_m: x, tip_z_m: z, t_s }: Result['trace']): number {
+  const moved = x.findIndex((at, i) => Math.hypot(at - x[0], z[i] - z[0]) >= TIP_MOVED_M);
+  return moved === -1 ? Infinity : t_s[moved];
 }
 
 /**
@@ -121,7 +131,8 @@ export function waitAfterTouch({ trace, events }: Pick<Result, 'trace' | 'events
  * rod that was held may tremble up.
  */
 export function isRaised(result: Pick<Result, 'trace' | 'events'>): boolean {
-  if (!Number.isFinite(waitAfterTouch(result))) return false;
+  const wait_s = waitAfterTouch(result);
+  if (Number.isNaN(wait_s) || wait_s === Infinity) return false;
   const { tip_z_m: z } = result.trace;
   const ways = z.map((at) => at - z[0]);
   const far = (way: number) => Math.abs(way);
