@@ -6,11 +6,17 @@ const READING_LINE = '-33% 0px -66% 0px';
 
 /** Tells the id of the station that is being read, at each change. @returns how to stop. */
 export function watchPlace(stations: Iterable<Element>, tell: (id: string) => void): () => void {
+  /** Two at once, where one ends and the next begins: that the one is gone tells nothing of the other. */
+  const there = new Set<string>();
   const observer = new IntersectionObserver(
     (entries) => {
-      // A busy page hears of several moves of the window at once, in their order: the last one holds.
-      const here = entries.findLast(({ isIntersecting }) => isIntersecting);
-      if (here) tell(here.target.id);
+      // A busy page hears of several moves of the window at once, in their order.
+      for (const { isIntersecting, target } of entries) {
+        if (isIntersecting) there.add(target.id);
+        else there.delete(target.id);
+      }
+      const here = [...stations].findLast(({ id }) => there.has(id));
+      if (here) tell(here.id);
     },
     { rootMargin: READING_LINE }
   );

@@ -26,13 +26,13 @@ export default {
     {
       says: [
         'Down low the tip moves partly across the line, and that part moves nothing.',
-        'two thirds of it reach the jig.'
+        'about two thirds gets to the jig.'
       ],
       // Of {3 ft 5 in|1.04 m} of tip, an hour of this rod.
       basis: { run: 'nine-to-ten', holds: { travel_m: [0.6, 0.75] } }
     },
     {
-      says: 'nearly all of it.',
+      says: 'nearly all.',
       basis: { run: 'ten-to-eleven', holds: { travel_m: [0.92, 1.03] } }
     },
     {
@@ -129,12 +129,12 @@ export default {
       demos: [
         {
           id: 'nine-to-ten',
-          caption: 'Nine to ten: two thirds of it reach the jig.',
+          caption: 'Nine to ten: about two thirds gets to the jig.',
           run: uprightRun(far, 0, lift(0, 30, 1.5))
         },
         {
           id: 'ten-to-eleven',
-          caption: 'Ten to eleven: nearly all of it.',
+          caption: 'Ten to eleven: nearly all.',
           run: uprightRun(far, 30, lift(30, 60, 1.5))
         },
         {
