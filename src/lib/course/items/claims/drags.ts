@@ -5,7 +5,6 @@ export const onDrags: QuestionClaims = {
   'mark-drag': [
     on(
       'answer',
-      'Here: # of tip, minus # of slack, leaves nothing.',
       'That’s the tip’s move, minus what went into slack.',
       'Take the slack off the tip’s move, and mark what’s left.',
       'That’s as far as the tip went.',
