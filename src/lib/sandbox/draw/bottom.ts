@@ -7,7 +7,7 @@ import { metresX, pixelX, pixelY, type View } from '../view';
 import { setFigures } from './type';
 import { drawBait } from './bait';
 import { paintBed } from './bed';
-import { drawGhost } from './ghost';
+import { drawGhost, nameGhost } from './ghost';
 import { drawFish } from './fish';
 import { drawGoals, drawHopCount } from './goals';
 import { drawHang, showsHang } from './hang';
@@ -109,9 +109,10 @@ export function paintBottom(
   if (showsHang(stage)) drawHang(context, view, moment, ink);
   drawFish(context, view, stage, moment, ink);
   stage.ghosts.forEach((ghost, age) => drawGhost(context, view, stage, ghost, age, ink));
+  const last = pose.x.length - 1;
+  if (stage.ghosts.length > 0) nameGhost(context, view, stage, stage.ghosts[0], pose.x[last], ink);
   drawTrack(context, view, stage, moment, ink);
   drawLine(context, view, pose, false, ink);
-  const last = pose.x.length - 1;
   drawBait(
     context,
     pixelX(view, pose.x[last]),

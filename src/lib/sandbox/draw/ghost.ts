@@ -4,6 +4,10 @@ import { shownLifts } from '../shown-lifts';
 import type { Backdrop } from '../stage';
 import { pixelX, pixelY, type View } from '../view';
 import { dotFlight } from './track';
+import { setFigures } from './type';
+
+/** The word over the newest mark says what all of them are; over a bait that lies there it is left out, px. */
+const WORD_CLEAR_PX = 48;
 
 /** A try before: an open mark where the bait came to rest, and the dots of its flights, faint. */
 export function drawGhost(
@@ -17,7 +21,7 @@ export function drawGhost(
   const last = trace.bait_x_m.length - 1;
   const x = pixelX(view, trace.bait_x_m[last]);
   const y = pixelY(view, trace.bait_z_m[last]);
-  const radius = Math.max(stage.baitRadius_m * view.scale, 5);
+  const radius = markRadius(view, stage);
   context.globalAlpha = Math.max(0.9 - 0.17 * age, 0.25);
   context.strokeStyle = ink.lead;
   context.fillStyle = ink.lead;
@@ -29,3 +33,23 @@ export function drawGhost(
   dotFlight(context, view, trace.bait_x_m, trace.bait_z_m, contact, trace.t_s.length);
   context.globalAlpha = 1;
 }
+
+/** Names the mark of the last try where the bait, at `bait_x_m`, leaves room for the word. */
+export function nameGhost(
+  context: CanvasRenderingContext2D,
+  view: View,
+  stage: Backdrop,
+  trace: Trace,
+  bait_x_m: number,
+  ink: Ink
+): void {
+  const last = trace.bait_x_m.length - 1;
+  const x = pixelX(view, trace.bait_x_m[last]);
+  if (Math.abs(x - pixelX(view, bait_x_m)) < WORD_CLEAR_PX) return;
+  const y = pixelY(view, trace.bait_z_m[last]) - 2 * markRadius(view, stage) - 9;
+  setFigures(context, ink, { px: 12, weight: 500, align: 'center' });
+  context.fillText('last try', Math.min(Math.max(x, 26), view.width - 26), y);
+}
+
+const markRadius = (view: View, stage: Backdrop): number =>
+  Math.max(stage.baitRadius_m * view.scale, 5);
