@@ -11,7 +11,7 @@ function wordsWithBaitAt(bait_x_m: number): string[] {
   const context = new Proxy({} as Record<string | symbol, unknown>, {
     get: (_, name) => (text: string) => name === 'fillText' && written.push(text)
   }) as unknown as CanvasRenderingContext2D;
-  const view = { scale: 100, width: 390, height: 200 } as View;
+  const view: View = { scale: 100, width: 390, height: 200, x0: -900, y0: -150 };
   const trace = { bait_x_m: [-12, -11], bait_z_m: [-3, -3] } as unknown as Trace;
   nameGhost(context, view, { baitRadius_m: 0.01 } as Backdrop, trace, bait_x_m, {} as Ink);
   return written;
