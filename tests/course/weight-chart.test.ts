@@ -83,13 +83,16 @@ describe('the chart of weights', () => {
     expect(said({ ...row, drag_s: 5 })).toMatch(/^not on this gear\. It may lift/);
   });
 
-  test('says in the table how hard one pulls beside the lightest: nearly the same feels like it', () => {
-    const felt = (pull_N: number) => feltWords({ ...row, pull_N }, light, 'imperial');
-    expect(feltWords(light, light, 'imperial')).toBe('');
-    expect(felt(0.305)).toBe(tied('like 1/4~oz'));
+  test('says in the table how hard one pulls beside the lightest: what differs by little is about the same', () => {
+    const felt = (pull_N: number) => feltWords({ ...row, pull_N }, light);
+    expect(feltWords(light, light)).toBe('');
+    expect(felt(0.305)).toBe('about the same');
     // A third more is felt.
     expect(felt(0.4)).toBe('a bit harder');
-    expect(felt(0.6)).toBe('twice');
+    expect(felt(0.45)).toBe('half again as hard');
+    // What differs by a fifth is not called the same.
+    expect(felt(0.54)).toBe('nearly twice');
+    expect(felt(0.66)).toBe('over twice');
     expect(felt(0.9)).toBe('3 times');
   });
 

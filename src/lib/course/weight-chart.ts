@@ -186,17 +186,21 @@ export function guidesLiftWords(
   return lifted.map((kg) => `Guides see ${formatWeight(kg, units)} lift here.`).join(' ');
 }
 
-/** Less than this many times as hard no hand tells apart. A design value. */
-const FELT_TIMES = 1.1;
+/** Up to how many times as hard a pull is called so; under the first no hand tells two apart. Design values. */
+const FELT: readonly { under: number; says: string }[] = [
+  { under: 1.1, says: 'about the same' },
+  { under: 1.35, says: 'a bit harder' },
+  { under: 1.7, says: 'half again as hard' },
+  { under: 1.9, says: 'nearly twice' },
+  { under: 2.15, says: 'twice' },
+  { under: 2.6, says: 'over twice' }
+];
 
-/** A pull in ounces says nothing to a hand; how many times the lightest one's does. Empty for the lightest. */
-export function feltWords(row: WeightRow, lightest: WeightRow, units: Units): string {
+/** A pull in ounces says nothing to a hand; what it is of the lightest one's does. Empty for the lightest. */
+export function feltWords(row: WeightRow, lightest: WeightRow): string {
   if (row.ounces === lightest.ounces) return '';
   const ratio = row.pull_N / lightest.pull_N;
-  const times = Math.round(ratio);
-  if (ratio < FELT_TIMES) return `like ${formatWeight(massOf(lightest), units)}`;
-  if (times < 2) return 'a bit harder';
-  return times === 2 ? 'twice' : `${times} times`;
+  return FELT.find(({ under }) => ratio < under)?.says ?? `${Math.round(ratio)} times`;
 }
 
 /** A fall as a voice counts it: "9 s, 5 to 12". */
