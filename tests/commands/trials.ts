@@ -52,6 +52,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run lint': { given: '-- src/lib/model/units.ts', says: /no dependency violations/ },
   'npm run format': { given: '-- src/lib/model/units.ts', says: /units\.ts.*\(unchanged\)/ },
   'npm run test:unit': { given: '-- tests/practice/error-scores.test.ts', says: /3 passed/ },
+  'npm run test:samples': { given: '-- tests/samples.test.ts', says: /3 passed/ },
   'npm run test:browser': { given: '-- tests/app/quiz/End.svelte.test.ts', says: /3 passed/ },
   'npm run test:e2e': {
     given: '-- tests/e2e/shell.spec.ts --project desktop-chromium',

@@ -19,8 +19,16 @@ import { voiceFaults } from '../../src/lib/course/voice';
 import { simulate } from '../../src/lib/model';
 
 const days = Array.from({ length: 60 }, (_, i) => dayOf(i + 1));
-const figuresOn = (n: number) =>
-  figuresByRetrieve(dayScenarios(dayOf(n)).map((scenario) => ({ figures: simulate(scenario) })));
+type Figures = ReturnType<typeof figuresByRetrieve>;
+const known = new Map<number, Figures>();
+/** Of a day each run is made once. */
+function figuresOn(n: number): Figures {
+  const figures =
+    known.get(n) ??
+    figuresByRetrieve(dayScenarios(dayOf(n)).map((scenario) => ({ figures: simulate(scenario) })));
+  known.set(n, figures);
+  return figures;
+}
 
 describe('the season map', () => {
   test('has rows that follow one another without a gap', () => {

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { itemOf, type ChooseAnswer } from '../../src/lib/course/items';
 import { figuresOf } from '../../src/lib/course/items/figures';
 import { shownScenarioOf } from '../../src/lib/course/items/measure';
+import { sampled } from '../samples';
 
 const SEEDS = Array.from({ length: 12 }, (_, i) => i + 1);
 /** How far guides see a lift from nine bring the jig by each hour, ft. Common practice, no source. */
@@ -24,22 +25,25 @@ function guides_ft(says: string): number {
   return guidesBy_ft(to) - guidesBy_ft(from);
 }
 
-test.each(SEEDS)('model and guides move the jig alike, a third apart, seed %i', (seed) => {
-  const { ask, answer, cases } = itemOf('hour-of-most-travel', seed);
-  const { options, key } = answer as ChooseAnswer;
-  const right = options.find(({ id }) => id === key)?.says ?? '';
-  const model_m = (says: string) => {
-    const shown = cases.find(({ caption }) => caption === says);
-    return shown ? figuresOf(shownScenarioOf(shown.run)).travel_m : NaN;
-  };
-  const isMost = ask.includes('farthest');
-  for (const { says } of options.filter(({ id }) => id !== key)) {
-    const [more, less] = isMost ? [right, says] : [says, right];
-    expect(guides_ft(more), `${more} against ${less}`).toBeGreaterThanOrEqual(
-      (4 / 3) * guides_ft(less)
-    );
-    expect(model_m(more), `${more} against ${less}`).toBeGreaterThanOrEqual(
-      (4 / 3) * model_m(less)
-    );
+test.each(sampled(SEEDS, 5))(
+  'model and guides move the jig alike, a third apart, seed %i',
+  (seed) => {
+    const { ask, answer, cases } = itemOf('hour-of-most-travel', seed);
+    const { options, key } = answer as ChooseAnswer;
+    const right = options.find(({ id }) => id === key)?.says ?? '';
+    const model_m = (says: string) => {
+      const shown = cases.find(({ caption }) => caption === says);
+      return shown ? figuresOf(shownScenarioOf(shown.run)).travel_m : NaN;
+    };
+    const isMost = ask.includes('farthest');
+    for (const { says } of options.filter(({ id }) => id !== key)) {
+      const [more, less] = isMost ? [right, says] : [says, right];
+      expect(guides_ft(more), `${more} against ${less}`).toBeGreaterThanOrEqual(
+        (4 / 3) * guides_ft(less)
+      );
+      expect(model_m(more), `${more} against ${less}`).toBeGreaterThanOrEqual(
+        (4 / 3) * model_m(less)
+      );
+    }
   }
-});
+);

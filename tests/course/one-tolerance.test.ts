@@ -10,6 +10,7 @@ import {
   type Challenge,
   type Units
 } from '../../src/lib/scoring';
+import { sampled } from '../samples';
 import { challengeOf, resultOf } from '../scoring/results';
 import { tied } from '../tied';
 
@@ -63,13 +64,25 @@ test.each(cases)('$id: what is asked tells the limits of the table ($units)', (o
 test.each(cases)('$id: inside as it is told has full marks, outside never ($units)', (one) => {
   const challenge = challengeOf([{ ...one.goal, weight: 100 }]);
   const [low, high] = wordsOf(one.goal, 0, one.units).asked.split(' to ').map(readLength);
-  for (let travel_m = 0.002; travel_m < 2 * one.goal.target_m; travel_m += 0.001) {
+  for (const travel_m of travelsTo(2 * one.goal.target_m, [low, high])) {
     const { marks, reached } = told(challenge, travel_m, one.units);
     const m = readLength(reached);
     const isInside = !reached.startsWith('just') && m > low - 1e-6 && m < high + 1e-6;
     expect([reached, marks === 100]).toEqual([reached, isInside]);
   }
 });
+
+/** So near a limit each millimeter is tried, m. */
+const NEAR_A_LIMIT_M = 0.03;
+/** So many millimeters are tried of all. */
+const MILLIMETERS = 60;
+
+function travelsTo(most_m: number, limits_m: readonly number[]): number[] {
+  const all: number[] = [];
+  for (let travel_m = 0.002; travel_m < most_m; travel_m += 0.001) all.push(travel_m);
+  const isNear = (m: number) => limits_m.some((limit_m) => Math.abs(m - limit_m) < NEAR_A_LIMIT_M);
+  return sampled(all, MILLIMETERS, all.filter(isNear));
+}
 
 function told(challenge: Challenge, travel_m: number, units: Units) {
   const run = { move: challenge.reference, result: resultOf({ travel_m }) };

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { itemOf } from '../../src/lib/course/items';
 import { PULL_FEATURES, type PullFeature } from '../../src/lib/course/items/pull-features';
 import { simulate } from '../../src/lib/model';
+import { sampled } from '../samples';
 
 const SEEDS = Array.from({ length: 24 }, (_, i) => i + 1);
 
@@ -31,7 +32,7 @@ const CLAIMED: Readonly<Record<string, Readonly<Record<string, PullFeature>>>> =
 
 describe.each(Object.entries(CLAIMED))('a chart of %s', (item, claimed) => {
   test('shows what is claimed of the right answer, and nothing that is claimed of the others', () => {
-    for (const seed of SEEDS) {
+    for (const seed of sampled(SEEDS, 8)) {
       const { answer, cases } = itemOf(item, seed);
       const { setup, move, hold_s } = cases[0].run;
       const { trace } = simulate({ ...setup, move, hold_s });

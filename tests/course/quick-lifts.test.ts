@@ -4,6 +4,7 @@ import { figuresOf } from '../../src/lib/course/items/figures';
 import { shownScenarioOf } from '../../src/lib/course/items/measure';
 import { MEASURES } from '../../src/lib/course/items/measures';
 import { inUnits } from '../../src/lib/scoring';
+import { sampled } from '../samples';
 
 const SEEDS = Array.from({ length: 24 }, (_, i) => i + 1);
 /** Of a lift that takes a second an hour or less guides see so many times the model's height. Common practice, no source. */
@@ -35,7 +36,9 @@ function heightsIn(source: string, seed: number) {
 }
 
 test.each(
-  ['order-paces', 'order-weights-hop'].flatMap((id) => SEEDS.map((seed) => [id, seed] as const))
+  ['order-paces', 'order-weights-hop'].flatMap((id) =>
+    sampled(SEEDS, 6).map((seed) => [id, seed] as const)
+  )
 )(
   '%s: guides, who see a quick lift go higher, rank them as the model does, seed %i',
   (source, seed) => {

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { itemOf, type ChooseAnswer } from '../../src/lib/course/items';
 import { FOOT_M } from '../../src/lib/model';
 import { inUnits } from '../../src/lib/scoring';
+import { sampled } from '../samples';
 
 const SEEDS = Array.from({ length: 24 }, (_, i) => i + 1);
 /** A sum that holds give or take a few inches is asked with answers that far apart, ft. */
@@ -9,7 +10,7 @@ const APART_FT = 1;
 /** What a sweep brings is within two inches of the sum, ft. */
 const OF_SUM_FT = 2 / 12;
 
-const asked = (source: string) => SEEDS.map((seed) => [source, seed] as const);
+const asked = (source: string) => sampled(SEEDS, 6).map((seed) => [source, seed] as const);
 
 test.each(asked('bait-way-of-slow-drag'))(
   '%s: wrong ones lie a foot or more off, and are told by how much slack takes, seed %i',

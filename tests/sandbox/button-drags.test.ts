@@ -20,8 +20,9 @@ import { byButtons } from './by-buttons';
 const drags = allLessons()
   .flatMap(({ challenges }) => challenges)
   .flatMap((challenge) => {
-    const move = solveCorrection(challenge)?.move;
-    return move ? [{ id: challenge.id, challenge, move }] : [];
+    const correction = solveCorrection(challenge);
+    const move = correction?.move;
+    return move ? [{ id: challenge.id, challenge, correction, move }] : [];
   });
 
 /** The pace at which the task’s buttons begin, m/s. */
@@ -57,9 +58,9 @@ const toldTime = (words: string) => Number(/in (?:about )?([\d.]+)\ss\.$/.exec(w
 
 const timed = drags.flatMap((one) =>
   misses(one).flatMap((input) => {
-    const { challenge } = one;
+    const { challenge, correction } = one;
     const made = gradeTry(challenge, input);
-    const { words } = adviceFor(challenge, made, 'imperial', solveCorrection(challenge));
+    const { words } = adviceFor(challenge, made, 'imperial', correction);
     const held_s = toldTime(words);
     return held_s ? [{ ...one, words, held_s }] : [];
   })
@@ -88,11 +89,12 @@ const drilled = [...dragDrill.practised, ...dragDrill.fresh].map((condition, i) 
 test.each(drilled)('so is the drill’s “$ask”', (challenge) => {
   const { reference } = challenge;
   if (reference.kind !== 'sweep') throw new Error('a drag is a sweep');
+  const correction = solveCorrection(challenge);
   for (const part of [0.5, 1.6]) {
     const to_deg = reference.from_deg + part * (reference.to_deg - reference.from_deg);
     const missed = byButtons(challenge, { ...reference, to_deg }, paceOf(challenge), 0);
     const made = gradeTry(challenge, missed);
-    const { words } = adviceFor(challenge, made, 'imperial', solveCorrection(challenge));
+    const { words } = adviceFor(challenge, made, 'imperial', correction);
     const { grade } = gradeTry(challenge, heldFor(challenge, toldTime(words)));
     expect(grade.passed, `${words} ${grade.marks}`).toBe(true);
   }

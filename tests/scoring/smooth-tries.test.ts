@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { allLessons, findChallenge } from '../../src/lib/course';
 import { inTurn, lift, pause, reel, sweep, times } from '../../src/lib/course/retrieves/moves';
 import { gradeTry, REEL_M_S, type Challenge } from '../../src/lib/scoring';
+import { swept } from './swept';
 
 function named(id: string): Challenge {
   const found = findChallenge(id, allLessons());
@@ -19,19 +20,13 @@ interface Sweep {
   named?: number;
 }
 
-function jumpsOf({ id, moveAt, runs }: Sweep): string[] {
+function jumpsOf({ id, moveAt, runs }: Sweep) {
   const challenge = named(id);
-  const marks = Array.from(
-    { length: runs + 1 },
-    (_, i) => gradeTry(challenge, moveAt(i / runs)).grade.marks
-  );
+  const marksAt = (part: number) => gradeTry(challenge, moveAt(part)).grade.marks;
+  const { marks, jumps } = swept(runs, marksAt, MOST_JUMP);
   expect(Math.min(...marks)).toBeLessThan(75);
   expect(Math.max(...marks)).toBe(100);
-  return marks
-    .slice(1)
-    .flatMap((one, i) =>
-      Math.abs(one - marks[i]) > MOST_JUMP ? [`${(i + 1) / runs}: ${marks[i]} to ${one}`] : []
-    );
+  return jumps;
 }
 /** As of the other runs of the model: a step is a hair of the hand, half an inch of line or a part in ninety of a rest. */
 const MOST_JUMP = 12;

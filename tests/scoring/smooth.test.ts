@@ -20,6 +20,7 @@ import { tight } from '../../src/lib/scoring/goals/tight';
 import { tipSpeed } from '../../src/lib/scoring/goals/tip-speed';
 import { travel } from '../../src/lib/scoring/goals/travel';
 import { challengeOf, gradedAs, overLevel, resultOf } from './results';
+import { swept } from './swept';
 
 /** Marks fall by no more than this from one step of a sweep to the next, see docs/scoring.md. */
 const MOST_JUMP = 4;
@@ -115,17 +116,12 @@ describe('marks fall smoothly with the miss', () => {
 /** The model itself: so many runs, each a hair more than the one before: a tenth of an inch of tip, a hundredth of a second. */
 const RUNS = 240;
 function jumpsOfRuns(challenge: Challenge, moveAt: (part: number) => Challenge['reference']) {
-  const marks = Array.from(
-    { length: RUNS + 1 },
-    (_, i) => gradeTry(challenge, moveAt(i / RUNS)).grade.marks
-  );
+  const marksAt = (part: number) => gradeTry(challenge, moveAt(part)).grade.marks;
+  const { marks, jumps } = swept(RUNS, marksAt, MOST_RUN_JUMP);
   // The sweep goes from nothing much to all of it.
   expect(Math.min(...marks)).toBeLessThan(50);
   expect(Math.max(...marks)).toBe(100);
-  return marks.slice(1).flatMap((one, i) => {
-    const jump = Math.abs(one - marks[i]);
-    return jump > MOST_RUN_JUMP ? [{ part: (i + 1) / RUNS, from: marks[i], to: one }] : [];
-  });
+  return jumps;
 }
 /** Some four times the steps above. */
 const MOST_RUN_JUMP = 12;

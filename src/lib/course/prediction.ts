@@ -17,8 +17,17 @@ export interface PredictAnswer {
   valueOf: ValueOf;
 }
 
+/** The model is a pure function and no question changes: each is run once. */
+const answers = new WeakMap<PredictQuestion, PredictAnswer>();
+
 /** Runs the question and finds its key, or the one that common practice tells. Throws RangeError unless exactly one option holds. */
 export function answerOf(question: PredictQuestion): PredictAnswer {
+  const answer = answers.get(question) ?? answered(question);
+  answers.set(question, answer);
+  return answer;
+}
+
+function answered(question: PredictQuestion): PredictAnswer {
   const { options, ask, practice } = question;
   const scenario = scenarioOf(question.run);
   const result = simulateScenario(scenario);

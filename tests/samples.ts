@@ -1,0 +1,14 @@
+/** Set: whatever a test samples it then takes all of, as `npm run test:samples` does. */
+export const TAKES_ALL = Boolean(process.env.FELTFOOT_ALL_SAMPLES);
+
+/**
+ * So many of all, evenly spaced, with the first and the last; beside them those that once failed. All of them
+ * where every sample is to be taken.
+ */
+export function sampled<T>(all: readonly T[], most: number, failedOnce: readonly T[] = []): T[] {
+  if (TAKES_ALL || most >= all.length) return [...all];
+  const picked = Array.from({ length: most }, (_, i) =>
+    Math.round((i * (all.length - 1)) / (most - 1))
+  );
+  return all.filter((one, i) => picked.includes(i) || failedOnce.includes(one));
+}
