@@ -64,7 +64,7 @@ export default {
     'The boat drifts onto your jig.',
     'it gives you slack.',
     'Reel that up, jig still.',
-    'Reel, or turn the boat around.',
+    'Reel as you go, hold the boat on the trolling motor, or cast the other way.',
     'Bow into the wind, held on the trolling motor.',
     'Cast ahead or quartering into it, never over anyone.'
   ],
@@ -96,7 +96,8 @@ export default {
             id: 'little',
             says: 'Next to nothing',
             holds: { travel_m: [0.051, 0.15] },
-            reply: 'Right. The boat gives back what your tip takes. Reel, or turn the boat around.'
+            reply:
+              'Right. The boat gives back what your tip takes. Reel as you go, hold the boat on the trolling motor, or cast the other way.'
           }
         ]
       }
