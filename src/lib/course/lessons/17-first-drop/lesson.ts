@@ -47,9 +47,9 @@ export default {
     {
       says: [
         'Many bites come before you ever feel bottom.',
-        'it eats your sweep.',
+        'You’re in free spool:',
+        'the sweep just pulls line off the reel.',
         'Engage and come tight first.',
-        'There’s still slack:',
         'Tight, you feel it: a fish moves, a ledge stays dead.',
         'By 12 most have let go.',
         'Come tight now, and you feel which it is.'
@@ -81,7 +81,8 @@ export default {
           {
             id: 'sweep',
             says: 'Sweep hard, right away',
-            reply: 'There’s still slack: it eats your sweep. Engage and come tight first.'
+            reply:
+              'You’re in free spool: the sweep just pulls line off the reel. Engage and come tight first.'
           },
           {
             id: 'tight',
