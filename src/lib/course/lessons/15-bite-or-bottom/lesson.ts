@@ -49,7 +49,7 @@ export default {
       basis: { run: 'rock', sign: 'knocks' }
     },
     {
-      says: 'This goes:',
+      says: ['This goes:', 'This goes away.'],
       basis: { run: 'question', holds: { travel_m: [-20, -0.08] } }
     },
     {
@@ -57,7 +57,8 @@ export default {
         'A rock stays.',
         'Small fish peck, too, and a rocking boat tugs.',
         'treat it as a fish.',
-        'On a drifting boat it could be drift, current or wind.',
+        'A rock stays put and slack falls toward you.',
+        'On a drifting boat it could be drift, too.',
         'Slack falls toward you.',
         'When in doubt: reel down and test. Sweep if it moves or pulls.'
       ],
@@ -97,7 +98,8 @@ export default {
             id: 'away',
             says: 'A fish',
             holds: { travel_m: [-20, -0.08] },
-            reply: 'Right. On a drifting boat it could be drift, current or wind.'
+            reply:
+              'Right. A rock stays put and slack falls toward you. This goes away. On a drifting boat it could be drift, too.'
           },
           {
             id: 'toward',
