@@ -37,10 +37,6 @@ export default {
   claims: [
     { says: ['The difference is your ledge.'], basis: 'practice' },
     {
-      says: 'A lighter jig is still falling then.',
-      basis: { most: 'fall_s', of: ['fall-light', 'question'], unknowns: 'drag' }
-    },
-    {
       says: ['a quick hand loses bottom', 'it loses bottom.'],
       basis: { run: 'quick', sign: 'lifted', unknowns: 'drag' }
     },
@@ -87,8 +83,7 @@ export default {
         }),
         sweep(60, 82.5, 0.5)
       )
-    },
-    { id: 'fall-light', run: fallAt(DEEP_M, JIGS.threeEighths) }
+    }
   ],
   builds_on: ['weight-and-depth', 'speed', 'boat-position'],
   cautions: [drillCautions.water],
@@ -115,13 +110,14 @@ export default {
             id: 'triple',
             says: '12 to 15 seconds',
             holds: { fall_s: [12, 15] },
-            reply: 'Right. A lighter jig is still falling then.'
+            reply: 'Right. Three times the depth is about three times the count.'
           },
           {
             id: 'minute',
             says: '25 to 45 seconds',
             holds: { fall_s: [25, 45] },
-            reply: 'It doesn’t slow down on the way.'
+            reply:
+              'It doesn’t slow down on the way. Three times the depth is about three times the count.'
           }
         ]
       }
