@@ -52,7 +52,7 @@ export default [
   {
     id: 'they-wake',
     title: 'They wake up',
-    ask: 'Back after a warm week, {61 °F|16 °C}: fish near bottom chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
+    ask: 'Back after two warm weeks, {61 °F|16 °C}: fish near bottom chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
     setup: deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),

@@ -22,14 +22,14 @@ export default {
   order: 22,
   title: 'A morning on Fathomley Lake',
   minutes: 8,
-  about: 'Three changes: first light, wind, then a warm week that wakes the fish.',
+  about: 'Three changes: first light, wind, then two warm weeks that wake the fish.',
   place: deepPlace,
   objectives: ['Pick a retrieve and say why.', 'Do three things well, one after another.'],
   leaves_out: ['Landing fish.'],
   claims: [
     {
       says: [
-        'Three changes: first light, wind, then a warm week that wakes the fish.',
+        'Three changes: first light, wind, then two warm weeks that wake the fish.',
         'Cold fish hardly move: keep it in front of them.',
         'That’s for warm fish.',
         'At {48 °F|9 °C} they hardly move: short drags, long waits.',
