@@ -92,7 +92,7 @@ export const onTackle: QuestionClaims = {
     )
   ],
   'hops-rhythm': [
-    on(HIGHER_LATER, 'Each hop takes its own time to come down.', 'A longer hop falls longer.'),
+    on(HIGHER_LATER, 'Each hop takes its own time to come down.', 'A higher hop falls longer.'),
     on(
       'practice',
       'Then it never gets back to bottom.',

@@ -109,7 +109,7 @@ export const choices = [
       ['while it’s still falling', 'Then it never gets back to bottom.'],
       [
         'after the same count each time',
-        'A longer hop falls longer. Wait for it to land, then count your rest.'
+        'A higher hop falls longer. Wait for it to land, then count your rest.'
       ]
     ],
     'Wait for the touch, or for slack line. Rest as long as you mean to, then hop again.',
