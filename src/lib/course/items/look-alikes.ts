@@ -58,7 +58,7 @@ export const LOOK_ALIKES = {
       drawn: 'catches of any length',
       felt: ['Grass builds up, then lets go crisp', 'built up and let go, again and again'],
       pull: ['Grass draws spikes and wide humps, mixed', 'mixes spikes and wide humps'],
-      why: 'Stalks pile up on the jig, a few or many, and then they part.'
+      why: 'Stems load up on the jig, a few or many, then let go.'
     },
     {
       kind: 'shell bed',

@@ -57,7 +57,7 @@ export const onBottoms: QuestionClaims = {
     on('answer', 'If it feels springy, it’s wood or stems: they bend before they let go.')
   ],
   'bottom-grass': [
-    on('answer', 'This built up.'),
+    on('answer', 'This built up.', 'Stems load up on it, then let go.'),
     on(
       'practice',
       'A stump is sudden.',

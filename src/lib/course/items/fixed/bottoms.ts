@@ -45,9 +45,9 @@ export const bottoms = [
     'bottoms',
     'A long load, then it drops free. What did you just cross?',
     [
-      ['a boulder: up one side, off the other', 'Right. The longer the load, the bigger the rock.'],
-      ['a weed patch that slowly tore loose', 'Weeds pop loose, and nothing drops.'],
-      ['a soft hole in an otherwise flat spot', 'A hole drops without the load before it.']
+      ['a boulder', 'Right. The longer the load, the bigger the rock.'],
+      ['a weed patch', 'Weeds pop loose, and nothing drops.'],
+      ['a soft hole', 'A hole drops without the load before it.']
     ],
     'The climb is the load, and the far side is the drop. Let it sit there.',
     ['boulders'],
@@ -58,9 +58,9 @@ export const bottoms = [
     'bottoms',
     'It loads like a spring, then slips off. What’s down there?',
     [
-      ['brush: a limb bends and lets it go', 'Right. Ease off as it loads, and it slips off.'],
-      ['chunk rock: it wedges and stays put', 'Rock is hard: a knock or a dead stop.'],
-      ['gravel: it ticks faster and faster', 'Gravel never loads up.']
+      ['brush', 'Right. Ease off as it loads, and it slips off.'],
+      ['chunk rock', 'Rock is hard: a knock or a dead stop.'],
+      ['gravel', 'Gravel never loads up.']
     ],
     'If it feels springy, it’s wood or stems: they bend before they let go.',
     ['brush'],
@@ -71,9 +71,9 @@ export const bottoms = [
     'bottoms',
     'A mushy build-up, then a crisp release. What’s down there?',
     [
-      ['grass: stalks pile up, then they part', 'Right. Clean the jig after that.'],
-      ['a stump: a solid thud and a dead stop', 'A stump is sudden. This built up.'],
-      ['clay: smooth and firm, a little sticky', 'Clay feels the same all the way.']
+      ['grass', 'Right. Stems load up on it, then let go. Clean the jig after that.'],
+      ['a stump', 'A stump is sudden. This built up.'],
+      ['clay', 'Clay feels the same all the way.']
     ],
     'Slow down and you tell it from brush, which springs and lets go softly.',
     ['grass'],
