@@ -68,7 +68,7 @@ export const onAfloat: QuestionClaims = {
       'practice',
       'Wind from behind blows slack toward it.',
       'Slack lifts nothing.',
-      'Turn the boat, or hold it.',
+      'Reel as you go, or hold the boat.',
       'Reel it up, then move.'
     ),
     on(SLACK_TAKES, 'More line is only more slack.'),

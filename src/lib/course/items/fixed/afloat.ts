@@ -138,7 +138,7 @@ export const afloat = [
     'boat-position',
     'Nothing holds the boat, wind at your back. You drag and feel no weight. What’s up?',
     [
-      ['you drift onto it: it’s slack', 'Right. Turn the boat, or hold it.'],
+      ['you drift onto it: it’s slack', 'Right. Reel as you go, or hold the boat.'],
       [
         'the wind has lifted it off bottom',
         'Wind from behind blows slack toward it. Slack lifts nothing.'
