@@ -19,24 +19,53 @@ const pureRooms = fences.filter(({ pure }) => pure).map(({ name }) => name);
 const file = (room: string) => `src/lib/${room}/sample.ts`;
 const using = (path: string) => `import { thing } from '${path}';\nexport const used = thing;\n`;
 
+/** What is tried to be imported by a file, and what ESLint says of a file that has one of them in each line. */
+const triedIn = new Map<string, string[]>();
+const linted = new Map<string, ReturnType<typeof eslint.lintText>>();
+
+/** To be told of before any test runs, as all of a file's are linted at once. */
+function trying(filePath: string, ...paths: string[]): void {
+  triedIn.set(filePath, [...(triedIn.get(filePath) ?? []), ...paths]);
+}
+
+/** @returns the messages of ESLint on this import, were it in that file */
+async function complaintsOf(filePath: string, path: string): Promise<string[]> {
+  const tried = triedIn.get(filePath) ?? [];
+  const line = tried.indexOf(path) + 1;
+  if (line === 0) throw new RangeError(`${path} is not among what is tried in ${filePath}`);
+  const code = tried.map((one, i) => `import { thing as thing${i} } from '${one}';\n`).join('');
+  const results = linted.get(filePath) ?? eslint.lintText(code, { filePath });
+  linted.set(filePath, results);
+  const [{ messages }] = await results;
+  return messages.filter((one) => one.line === line).map(({ message }) => message);
+}
+
 describe('each room’s fence', () => {
   const breaches = fences.flatMap(({ name, fence }) =>
     closedTo(name).map((other) => ({ name, other, fence }))
   );
+  const pathsTo = (other: string) => [
+    `$lib/${other}/thing`,
+    `../${other}/thing`,
+    `../../lib/${other}/thing`
+  ];
+  for (const { name, other } of breaches) trying(file(name), ...pathsTo(other));
   test.each(breaches)(
     '$fence keeps $name from importing $other',
     async ({ name, other, fence }) => {
-      for (const path of [`$lib/${other}/thing`, `../${other}/thing`, `../../lib/${other}/thing`]) {
-        const messages = await complaints(file(name), using(path));
+      for (const path of pathsTo(other)) {
+        const messages = await complaintsOf(file(name), path);
         expect(messages, path).toEqual([expect.stringContaining(`[fence: ${fence}]`)]);
       }
     }
   );
 
   const ways = fences.flatMap(({ name, may }) => may.map((other) => ({ name, other })));
+  for (const { name, other } of ways)
+    trying(file(name), `$lib/${other}/thing`, `../${other}/thing`);
   test.each(ways)('$name may import $other', async ({ name, other }) => {
-    expect(await complaints(file(name), using(`$lib/${other}/thing`))).toEqual([]);
-    expect(await complaints(file(name), using(`../${other}/thing`))).toEqual([]);
+    expect(await complaintsOf(file(name), `$lib/${other}/thing`)).toEqual([]);
+    expect(await complaintsOf(file(name), `../${other}/thing`)).toEqual([]);
   });
 
   test.each(fences)('$fence lets $name import its own files', async ({ name }) => {
@@ -57,17 +86,26 @@ describe('each feature’s fence', () => {
   const breaches = names.flatMap((name) =>
     siblingsClosedTo(name).map((other) => ({ name, other }))
   );
+  for (const { name, other } of breaches)
+    trying(featureFile(name), `$lib/app/${other}`, `../${other}`);
   test.each(breaches)('keeps $name from $other', async ({ name, other }) => {
-    const messages = await complaints(featureFile(name), using(`$lib/app/${other}`));
+    const messages = await complaintsOf(featureFile(name), `$lib/app/${other}`);
     expect(messages).toEqual([expect.stringContaining(`[fence: feature-${name}]`)]);
-    expect(await complaints(featureFile(name), using(`../${other}`))).toHaveLength(1);
+    expect(await complaintsOf(featureFile(name), `../${other}`)).toHaveLength(1);
   });
 
   const ways = names.flatMap((name) => features[name].may.map((other) => ({ name, other })));
+  const besideIndex = (other: string) => [
+    `$lib/app/${other}/inside`,
+    `../${other}/inside`,
+    `../${other}`
+  ];
+  for (const { name, other } of ways)
+    trying(featureFile(name), `$lib/app/${other}`, ...besideIndex(other));
   test.each(ways)('lets $name use $other by its index only', async ({ name, other }) => {
-    expect(await complaints(featureFile(name), using(`$lib/app/${other}`))).toEqual([]);
-    for (const path of [`$lib/app/${other}/inside`, `../${other}/inside`, `../${other}`]) {
-      const messages = await complaints(featureFile(name), using(path));
+    expect(await complaintsOf(featureFile(name), `$lib/app/${other}`)).toEqual([]);
+    for (const path of besideIndex(other)) {
+      const messages = await complaintsOf(featureFile(name), path);
       expect(messages, path).toEqual([expect.stringContaining('[fence: feature-by-its-index]')]);
     }
   });
