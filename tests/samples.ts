@@ -1,6 +1,9 @@
 /** Set: whatever a test samples it then takes all of, as `npm run test:samples` does. */
 export const TAKES_ALL = Boolean(process.env.FELTFOOT_ALL_SAMPLES);
 
+/** How many of so many that are drawn: all of them where every sample is to be taken. */
+export const fewer = (all: number, most: number): number => (TAKES_ALL ? all : most);
+
 /**
  * So many of all, evenly spaced, with the first and the last; beside them those that once failed. All of them
  * where every sample is to be taken.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { challengesOf, loadLessons } from '../../src/lib/course';
+import { challengesOf, allLessons } from '../../src/lib/course';
 import { LAZY_BELOW } from '../../src/lib/course/check';
 import { LAZY, lazyRun } from '../../src/lib/course/lazy';
 import { gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
@@ -20,7 +20,7 @@ const SLICE = [
   'shake-in-place'
 ];
 
-const lessons = loadLessons().flatMap(({ challenges }) => challenges);
+const lessons = allLessons().flatMap(({ challenges }) => challenges);
 const drilled = (['drag', 'hop', 'count'] as const).map(
   (drill) => challengesOf({ drill, phase: 'seen', seed: 4 })[0]
 );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { GROUND_KINDS } from '../../src/lib/model';
-import { isCertainPrediction, loadLessons, type Lesson } from '../../src/lib/course';
+import { isCertainPrediction, allLessons, type Lesson } from '../../src/lib/course';
 import { claimFaults, claimsOf, unbacked } from '../../src/lib/course/claims';
 import { setUpFaults } from '../../src/lib/course/set-up';
 import { wideFaults } from '../../src/lib/course/said-numbers';
@@ -8,7 +8,7 @@ import { formatAsked, inUnits, travelGoalOf } from '../../src/lib/scoring';
 import { minutesOf } from '../../src/lib/course/lesson-minutes';
 
 const UNITS = ['imperial', 'metric'] as const;
-const lessons = loadLessons();
+const lessons = allLessons();
 const told = lessons.map((lesson): [string, Lesson] => [lesson.id, lesson]);
 const practised = told.filter(([id]) => id !== 'safety');
 

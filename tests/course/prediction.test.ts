@@ -3,7 +3,7 @@ import {
   answerOf,
   askedFigures,
   figureWords,
-  loadLessons,
+  allLessons,
   seenFigureWords,
   toldFigures
 } from '../../src/lib/course';
@@ -13,7 +13,7 @@ import { MEASURED_BY } from '../../src/lib/course/items/measured-by';
 import { simulateScenario } from '../../src/lib/model';
 import { tied } from '../tied';
 
-const questions = loadLessons().flatMap(({ id, sections }) =>
+const questions = allLessons().flatMap(({ id, sections }) =>
   sections.flatMap((section) =>
     section.kind === 'predict' ? [[id, section.question] as const] : []
   )
@@ -86,7 +86,7 @@ describe('what a prediction reveals', () => {
 });
 
 /** What each call of a lesson is told beside its key, and the lesson's demonstrations. */
-const calls = loadLessons().flatMap(({ id, sections }) => {
+const calls = allLessons().flatMap(({ id, sections }) => {
   const demos = sections.flatMap((one) => (one.kind === 'see' ? one.demos : []));
   return sections.flatMap((section) =>
     section.kind === 'predict' ? [{ id, question: section.question, demos }] : []
@@ -146,7 +146,7 @@ test('slow drags on a tight line lose alike in every lesson that asks for one', 
 });
 
 test('what guides see instead is told to whoever was wrong, too', () => {
-  const asked = loadLessons().flatMap(({ sections }) =>
+  const asked = allLessons().flatMap(({ sections }) =>
     sections.flatMap((section) => (section.kind === 'predict' ? [section.question] : []))
   );
   const told = asked.filter(({ options }) => options.some(({ reply }) => SEEN.test(reply)));

@@ -4,14 +4,14 @@ import type { MeasureName } from '../../src/lib/course/items/measures';
 import {
   answerOf,
   judgeSaid,
-  loadLessons,
+  allLessons,
   nearestOption,
   saidOf,
   type PredictQuestion,
   type ShownRun
 } from '../../src/lib/course';
 
-const asked = loadLessons().flatMap(({ id, sections }) =>
+const asked = allLessons().flatMap(({ id, sections }) =>
   sections.flatMap((section) =>
     section.kind === 'predict' && section.question.say ? [{ id, question: section.question }] : []
   )

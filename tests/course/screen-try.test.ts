@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { loadLessons } from '../../src/lib/course';
+import { allLessons } from '../../src/lib/course';
 import { endsUnacted, onScreen } from '../../src/lib/course/screen-try';
 import { advisedMove, gradeTry, type Challenge } from '../../src/lib/scoring';
 
-const challenges = loadLessons().flatMap((lesson) => lesson.challenges);
+const challenges = allLessons().flatMap((lesson) => lesson.challenges);
 const count = challenges.find(({ id }) => id === 'count-it-down') as Challenge;
 const advised = advisedMove(count)?.move ?? count.reference;
 /** Gives up before the count said is over: down after 4.7 s, counted to 6. */

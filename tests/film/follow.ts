@@ -31,12 +31,24 @@ export function variableStamps(seconds: number, seed: number): number[] {
   return stamps;
 }
 
+/** Of each film, by its frames: painting and searching them is nearly all that takes time here. */
+const known = new WeakMap<PoolFilm, Map<string, Sighting[]>>();
+
 /** The jig followed from the first frame on, marked there with a slip of `mark`. */
 export function followed(
   film: PoolFilm,
   stamps_s: readonly number[],
   mark: Pixel = { x_px: 0, y_px: 0 }
 ): Sighting[] {
+  const ofFilm = known.get(film) ?? new Map<string, Sighting[]>();
+  known.set(film, ofFilm);
+  const frames = JSON.stringify([stamps_s, mark]);
+  const sightings = ofFilm.get(frames) ?? follow(film, stamps_s, mark);
+  ofFilm.set(frames, sightings);
+  return sightings;
+}
+
+function follow(film: PoolFilm, stamps_s: readonly number[], mark: Pixel): Sighting[] {
   const frameAt = filmer(film);
   const true_px = pixelOf(film, film.jigAt(stamps_s[0]));
   const at = { x_px: true_px.x_px + mark.x_px, y_px: true_px.y_px + mark.y_px };

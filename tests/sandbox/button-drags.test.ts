@@ -14,13 +14,14 @@ import {
   solveCorrection,
   type Challenge
 } from '../../src/lib/scoring';
+import { solved } from '../solved';
 import { byButtons } from './by-buttons';
 
 /** Tasks that one turn does, found by running the model backwards. */
 const drags = allLessons()
   .flatMap(({ challenges }) => challenges)
   .flatMap((challenge) => {
-    const correction = solveCorrection(challenge);
+    const correction = solved(challenge);
     const move = correction?.move;
     return move ? [{ id: challenge.id, challenge, correction, move }] : [];
   });

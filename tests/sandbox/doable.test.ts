@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { loadLessons } from '../../src/lib/course';
+import { allLessons } from '../../src/lib/course';
 import { INCH_M, parseSetup } from '../../src/lib/model';
 import { pullFor } from '../../src/lib/sandbox/grip';
 import { KEY_SPEEDS_M_S } from '../../src/lib/scoring/key-speeds';
 import { Reel } from '../../src/lib/sandbox/reel';
 import { ROD_LIMITS } from '../../src/lib/sandbox/rod-angles';
-import { advisedMove, slackPace, solveCorrection, type Challenge } from '../../src/lib/scoring';
+import { advisedMove, slackPace, type Challenge } from '../../src/lib/scoring';
+import { solved } from '../solved';
 
-const advised = loadLessons()
+const advised = allLessons()
   .flatMap(({ challenges }) => challenges)
   .flatMap((challenge) => {
-    const advice = advisedMove(challenge, solveCorrection(challenge));
+    const advice = advisedMove(challenge, solved(challenge));
     return advice ? [{ id: challenge.id, challenge, ...advice }] : [];
   });
 

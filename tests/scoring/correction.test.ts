@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Move } from '../../src/lib/model';
 import { gradeTry, solveCorrection, tipTravel, type Challenge } from '../../src/lib/scoring';
 import { regulaFalsi } from '../../src/lib/scoring/regula-falsi';
+import { fewer } from '../samples';
 import { challengeOf, oneFootGoals, plainChallenge } from './results';
 
 type Turn = Extract<Move, { kind: 'lift' | 'sweep' }>;
@@ -62,7 +63,7 @@ describe('the advised move', () => {
         expect(tipTravel(advice.result)).toBe(advice.tipTravel_m);
         expect(Math.abs(advice.result.travel_m - water.target_m)).toBeLessThan(0.0051);
       }),
-      { numRuns: 12 }
+      { numRuns: fewer(12, 8) }
     );
   });
 
