@@ -3,6 +3,7 @@ import { challengesOf, drills, loadLessons } from '../../src/lib/course';
 import { byHand } from '../../src/lib/course/hand';
 import { missFaults, resultFaults } from '../../src/lib/course/result-faults';
 import { gradeTry } from '../../src/lib/scoring';
+import { TAKES_ALL } from '../samples';
 
 /** From far too short to more than twice as far, and from a jerk to a crawl: a stripe of it for each challenge. */
 const HANDS = [-0.7, -0.4, -0.2, -0.1, 0.1, 0.2, 0.5, 1.2].map((reach, i) => ({
@@ -18,9 +19,8 @@ const challenges = [
 
 // Every challenge, with two of the hands each; `npm run check:content` does so with more hands, the beginner and the misses.
 test('no result contradicts its marks or its limits', () => {
-  const all = Number(process.env.ALL_HANDS ?? 0);
   const faults = challenges.flatMap((challenge, n) => {
-    const hands = all ? HANDS : [HANDS[n % HANDS.length], HANDS[(n + 3) % HANDS.length]];
+    const hands = TAKES_ALL ? HANDS : [HANDS[n % HANDS.length], HANDS[(n + 3) % HANDS.length]];
     const made = hands.map((hand) =>
       gradeTry(challenge, byHand(challenge.reference, challenge.start, hand))
     );

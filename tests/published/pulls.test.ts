@@ -62,10 +62,12 @@ describe('a slow pull on a body on a flat', () => {
     const rise = 0.01;
     const upright = FOOT.z + length * Math.sin((88 * Math.PI) / 180);
     let steps = 0;
+    let lifted = 0;
     for (let z = tip.z; z < upright; z += rise * STEP_S, steps++) {
       rig.solver.step(STEP_S, { x: tip.x, z });
-      expect(rig.bait().z).toBe(FOOT.z);
+      if (rig.bait().z !== FOOT.z) lifted++;
     }
+    expect(lifted).toBe(0);
     expect(steps).toBeGreaterThan(1000);
     expect(rig.bait().x).toBeLessThan(FOOT.x - 0.5 * (FOOT.x - tip.x));
   });

@@ -16,6 +16,7 @@ import { fineMarksOf, marksOf, stepOf } from '../../../src/lib/app/quiz/ruler-ma
 import { wantedOf } from '../../../src/lib/app/quiz/wanted';
 import { rowsOf } from '../../../src/lib/app/quiz/statistics-rows';
 import { standingWords } from '../../../src/lib/app/quiz/standing-words';
+import { sampled } from '../../samples';
 import { anAnswer, aTry, daysAt } from '../../practice/samples';
 import { tied } from '../../tied';
 
@@ -159,7 +160,7 @@ describe('a ruler', () => {
 describe('a place can be marked on paper as closely as it is graded', () => {
   const named = SOURCES.filter(({ kind }) => kind === 'mark').map(({ item }) => item);
   test.each(named)('%s', (item) => {
-    for (let seed = 1; seed <= 8; seed++) {
+    for (const seed of sampled([1, 2, 3, 4, 5, 6, 7, 8], 3)) {
       const { answer } = itemOf(item, seed);
       if (answer.form !== 'mark') throw new Error('no ruler');
       const { key, band, most, quantity } = answer;
