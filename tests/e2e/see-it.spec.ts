@@ -53,7 +53,12 @@ async function toExamples(page: Page, id: string): Promise<void> {
   const asked = page.locator('#predict');
   await asked.getByRole('radio').first().check();
   await asked.getByRole('button', { name: 'Lock it in' }).click();
-  await asked.getByRole('button', { name: /^Next: / }).click();
+  // What is answered must not push it below the edge.
+  const next = asked.getByRole('button', { name: /^Next: / });
+  await expect(next).toBeInViewport({ ratio: 1 });
+  // Names wrap otherwise once their font is there.
+  await page.evaluate(async () => void (await document.fonts.ready));
+  await next.click();
 }
 
 for (const id of ['your-hands-ruler', 'from-the-boat'])

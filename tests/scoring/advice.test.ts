@@ -10,7 +10,7 @@ import {
   tipTravel,
   type Challenge
 } from '../../src/lib/scoring';
-import { inTurn, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
+import { inTurn, lift, pause, reel, sweep } from '../../src/lib/course/retrieves/moves';
 import { byHand } from '../../src/lib/course/hand';
 import { handRun } from '../../src/lib/scoring/hand-run';
 import { isSameSteps } from '../../src/lib/scoring/same-move';
@@ -26,6 +26,23 @@ const challenge = (id: string): Challenge => {
 function said(asked: Challenge, move: Challenge['reference']) {
   return adviceFor(asked, gradeTry(asked, move), 'imperial', null);
 }
+
+test('who hopped once of three times is told to move it three times, not to wait longer', () => {
+  for (const id of ['three-hops-even', 'three-hops-uneven']) {
+    const once = said(challenge(id), lift(30, 55, 0.25));
+    expect(once.words, id).toMatch(/^Move it 3 times, and let it lie in between\./);
+  }
+});
+
+test('who twitched too few times is told how many the next try takes, which begins at none', () => {
+  const asked = challenge('shake-in-place');
+  const { goals } = asked;
+  const count = goals.find((goal) => goal.kind === 'twitches')?.count ?? 0;
+  const twitch = [lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.6)];
+  const { words } = said(asked, inTurn(...twitch, ...twitch, ...twitch));
+  expect(count).toBe(5);
+  expect(words).toMatch(/Twitch it 5 times, and lower the tip after each/);
+});
 
 test('who drags too fast, too far or not far enough, is told both, in a drill as in a lesson', () => {
   const drill = findChallenge('drag-seen-0-1', []);
@@ -71,7 +88,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
   test('before the rod has gone forward, that is said with the reel after it', () => {
     const { words } = said(challenge('reel-takes-slack'), sweep(60, 78, 4));
     expect(words).toMatch(
-      /^Swing the tip forward 2\sft, in 2\ss, then hold Reel in until the next button lights\.$/
+      /^After the sweep, swing the tip forward 2\sft, in 2\ss, then hold Reel in until the next button lights\.$/
     );
   });
 });

@@ -173,7 +173,9 @@ function nextStep(
   const isOfWait = step?.kind === 'rest' && step.isSpare;
   if (!step || (!isOfWait && isSameSteps(challenge.setup, result, advised.move))) return null;
   const steps = [step, ...reeledAfter(advised.steps, step, part)];
-  const words = stepWords(challenge.plane, steps, units);
+  // It stands over the next try as well, which begins with the pull.
+  const isAfterPull = part === 'back' && advised.steps.indexOf(step) > 0;
+  const words = stepWords(challenge.plane, steps, units, isAfterPull);
   return { words, move: advised.move, count: steps.length };
 }
 

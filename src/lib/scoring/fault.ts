@@ -49,7 +49,7 @@ export function faultOf(
   const total = Object.values(lost).reduce((sum, marks) => sum + marks, 0);
   if (total < 0.5) return 'none';
   if (isReelsWork(challenge, { result, grade })) return 'reel';
-  const idle = idleFault(challenge, result);
+  const idle = idleFault(challenge, { result, grade });
   if (idle) return idle;
   if (lost.hops > Math.max(lost.travel, lost.side)) return hopsFault(challenge, result);
   return lost.side > 0 && lost.side >= lost.travel
@@ -87,6 +87,10 @@ type Graded = GradedRun['grade']['goals'];
 
 const travelIn = (goals: Graded) => goals.find(({ goal }) => goal.kind === 'travel');
 
+/** As it was graded: what the reel dragged is none of the rod's way, m. */
+const rodsTravel = ({ result, grade }: GradedRun): number =>
+  travelIn(grade.goals)?.value ?? result.travel_m;
+
 /** Whether the bait came farther than the rod brought it. */
 function isDrawnByReel(goals: Graded, result: Result): boolean {
   const travel = travelIn(goals);
@@ -101,9 +105,9 @@ function hasGivenBack({ goals }: Challenge, result: Result): boolean {
   return tipMotionOf(result).gaveBack_m > GAVE_BACK_M;
 }
 
-function idleFault(challenge: Challenge, result: Result): Fault | null {
+function idleFault(challenge: Challenge, { result, grade }: GradedRun): Fault | null {
   if (isStill(result)) return 'still';
-  if (Math.abs(result.travel_m) >= NO_MOVE_M) return null;
+  if (Math.abs(rodsTravel({ result, grade })) >= NO_MOVE_M) return null;
   if (tipMotionOf(result).taken_m < -NO_MOVE_M) return 'towards';
   return hasGivenBack(challenge, result) ? 'gave_back' : 'slack';
 }
@@ -132,8 +136,7 @@ function distanceFault(
   correction?: Correction | null
 ): Fault {
   const goal = travelGoalOf(challenge);
-  // As it was graded: what the reel dragged is none of the rod's way.
-  if (!goal || (travelIn(grade.goals)?.value ?? result.travel_m) <= goal.target_m) {
+  if (!goal || rodsTravel({ result, grade }) <= goal.target_m) {
     return hasGivenBack(challenge, result) ? 'gave_back' : 'too_short';
   }
   if (hasDriftedOn(challenge, result, goal)) return 'drifted';

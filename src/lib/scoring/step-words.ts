@@ -16,9 +16,18 @@ type Plane = Challenge['plane'];
 const QUARTER_TO_S = 0.35;
 const HALF_TO_S = 0.65;
 
-/** Steps that are one as a sentence: "Snap the tip up 1 ft 2 in, to 10:30 on the clock, in about ¼ second." */
-export function stepWords(plane: Plane, steps: readonly SpokenStep[], units: Units): string {
-  const said = steps.map((step) => wordsOf(step, plane, units)).join(', then ');
+/**
+ * Steps that are one as a sentence: "Snap the tip up 1 ft 2 in, to 10:30 on the clock, in about ¼ second."
+ * `isAfterPull`: "After the lift, lower the tip 1 ft, in 2 s."
+ */
+export function stepWords(
+  plane: Plane,
+  steps: readonly SpokenStep[],
+  units: Units,
+  isAfterPull = false
+): string {
+  const when = isAfterPull ? `after the ${plane}, ` : '';
+  const said = when + steps.map((step) => wordsOf(step, plane, units)).join(', then ');
   return `${said[0].toUpperCase()}${said.slice(1)}.`;
 }
 

@@ -57,6 +57,10 @@ export const rests = goalKind({
       ? `it never rested ${asked}`
       : `it rested ${asked} ${timesOf(value)}, not ${timesOf(count)}`;
   },
-  advice: () => 'Let it lie longer between your moves',
+  // So many rests take one move more: who made too few moves has not rested too little.
+  advice: ({ count }, _, result) =>
+    restsBetweenMoves(result).length < count
+      ? `Move it ${timesOf(count + 1)}, and let it lie in between`
+      : 'Let it lie longer between your moves',
   step: () => 'rest'
 });

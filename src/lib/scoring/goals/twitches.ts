@@ -41,10 +41,8 @@ export const twitches = goalKind({
   advice: ({ count }, _, result) => {
     const draws = countDraws(result);
     if (draws >= count) return 'Rest a moment after each twitch';
-    if (draws > 0) {
-      const more = count - draws === 1 ? 'one more time' : `${count - draws} more times`;
-      return `Twitch it ${more}, and lower the tip after each`;
-    }
+    // All of them, since it stands over the next try, which begins at none.
+    if (draws > 0) return `Twitch it ${timesOf(count)}, and lower the tip after each`;
     return countSmallDraws(result) > 0
       ? 'Twitch it a little farther'
       : 'Twitch the tip, and give the line back each time';
