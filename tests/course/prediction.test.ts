@@ -71,6 +71,15 @@ describe('what a prediction reveals', () => {
     }
   });
 
+  test('is the way a jig came before it hung, where it hung, and it is said so', () => {
+    const told = (id: string) => {
+      const [, question] = questions.find(([lesson]) => lesson === id) ?? questions[0];
+      return askedFigures(answerOf(question)).map((one) => seenFigureWords(one, 'imperial')[1]);
+    };
+    expect(told('snags')).toEqual(['toward you before it hung, then nothing']);
+    expect(told('from-the-boat').join()).not.toMatch(/hung/);
+  });
+
   test('is said with what it is of, in the learner’s units', () => {
     expect(figureWords({ of: 'travel_m', value: -0.3048 }, 'imperial')).toEqual([
       `about ${tied('1~ft')}`,

@@ -2,6 +2,7 @@ import { formatLength, formatPull, formatShare, formatTime, inUnits, type Units 
 import type { MeasureName } from './items/measures';
 import { saidAbout } from './items/said';
 import type { PredictQuestion } from './lesson';
+import type { AskedFigure } from './prediction';
 
 type Words = readonly [figure: string, of: string];
 
@@ -29,19 +30,18 @@ const WORDS: Record<MeasureName, (value: number, units: Units, length: Length) =
 };
 
 /** What a run came to, as a figure and what it is of. */
-export function figureWords(
-  { of, value }: { of: MeasureName; value: number },
-  units: Units
-): Words {
-  return WORDS[of](value, units, roughLength);
+export function figureWords(asked: AskedFigure, units: Units): Words {
+  return wordsOf(asked, units, roughLength);
 }
 
 /** The same to the inch, as it stands beside the picture of the run that is shown next. */
-export function seenFigureWords(
-  { of, value }: { of: MeasureName; value: number },
-  units: Units
-): Words {
-  return WORDS[of](value, units, formatLength);
+export function seenFigureWords(asked: AskedFigure, units: Units): Words {
+  return wordsOf(asked, units, formatLength);
+}
+
+function wordsOf({ of, value, hung }: AskedFigure, units: Units, length: Length): Words {
+  const [figure, says] = WORDS[of](value, units, length);
+  return [figure, of === 'travel_m' && hung ? `${says} before it hung, then nothing` : says];
 }
 
 /**

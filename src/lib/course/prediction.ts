@@ -2,7 +2,7 @@ import { parseScenario, simulateScenario, type Result } from '../model';
 import { cornersOf } from '../scoring';
 import { saidAbout, saidSeconds } from './items/said';
 import { fallTime, MEASURED_BY } from './items/measured-by';
-import { MEASURE_NAMES, type MeasureName } from './items/measures';
+import { MEASURE_NAMES, SIGNS, type MeasureName } from './items/measures';
 import type { Option, PredictQuestion, ShownRun } from './lesson';
 import { nearestOption, saidOf } from './nearest-option';
 import { withoutRight } from './reply';
@@ -75,13 +75,17 @@ function byOwnCount({ timed }: PredictQuestion, result: Result, counted: () => R
 export interface AskedFigure {
   of: MeasureName;
   value: number;
+  /** That the jig then hung, and came no farther. */
+  hung?: true;
 }
 
 /** What the key says of the run, in figures: the quantities that were asked, and no other. */
-export function askedFigures({ key, valueOf }: PredictAnswer): AskedFigure[] {
+export function askedFigures({ key, result, valueOf }: PredictAnswer): AskedFigure[] {
+  const hung = SIGNS['set deeper'](result);
   return MEASURE_NAMES.filter((measure) => key.holds[measure] !== undefined).map((of) => ({
     of,
-    value: valueOf(of)
+    value: valueOf(of),
+    ...(hung && { hung })
   }));
 }
 

@@ -49,7 +49,9 @@ export type ShownRound = v.InferOutput<typeof shown>;
 /** What the model's run came to, of the quantity that was asked for, SI; a share from 0 to 1. */
 const outcome = v.object({
   of: v.picklist(['travel_m', 'peak_height_m', 'contact', 'fall_s', 'airborne_s', 'pull_N']),
-  value: v.number()
+  value: v.number(),
+  /** That the jig then hung, and came no farther. */
+  hung: v.optional(v.literal(true))
 });
 export type ModelOutcome = v.InferOutput<typeof outcome>;
 
