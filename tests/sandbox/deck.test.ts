@@ -97,7 +97,8 @@ describe('a guess', () => {
   test.each([
     ['', 'imperial', 'Give feet, inches or both, such as 1 ft 3 in.'],
     ['a foot', 'metric', '“a foot” is no length. Give centimetres, such as 38 cm.'],
-    ['9999', 'metric', tied('100~m is too much. At most 15~m.')]
+    ['9999', 'metric', tied('100~m is too much. At most 15~m.')],
+    ['60 ft', 'imperial', tied('60~ft is too much. At most 50~ft.')]
   ] as const)('of “%s” (%s) is asked for again', (text, units, fault) => {
     expect(readTravel(text, units)).toBe(fault);
   });

@@ -1,3 +1,4 @@
+import { FOOT_M } from '$lib/model';
 import {
   formatDepth,
   typedLength_m,
@@ -52,8 +53,8 @@ export function readGuess(
 /** What a bare number is typed in, as a hand would say it; feet have a field of their own. */
 export const GUESS_UNIT = { imperial: 'in', metric: 'cm' } as const satisfies Record<Units, string>;
 
-/** Nobody means more than this, m. */
-const MOST_M = 15;
+/** Nobody means more than this, m; as in a lesson's call. */
+const MOST_M: Record<Units, number> = { imperial: 50 * FOOT_M, metric: 15 };
 
 /** A typed length in m: "15", "1 ft 3 in" or "1.2 m", and feet before it; or what is wrong with it in words. */
 export function readTravel(text: string, units: Units, feet = ''): number | string {
@@ -64,8 +65,8 @@ export function readTravel(text: string, units: Units, feet = ''): number | stri
     const wrong = typed && `“${typed}” is no length. `;
     return `${wrong}Give ${longName(units)}, such as ${example}.`;
   }
-  if (Math.abs(length_m) > MOST_M)
-    return `${formatDepth(length_m, units)} is too much. At most ${formatDepth(MOST_M, units)}.`;
+  if (Math.abs(length_m) > MOST_M[units])
+    return `${formatDepth(length_m, units)} is too much. At most ${formatDepth(MOST_M[units], units)}.`;
   return length_m;
 }
 

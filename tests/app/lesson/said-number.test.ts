@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { isSayable, readNumber, saidUnit, stepped } from '../../../src/lib/app/lesson/said-number';
+import { loadLessons } from '../../../src/lib/course';
+import { readNumber, readSaid, saidUnit, stepped } from '../../../src/lib/app/lesson/said-number';
 
 const feet = saidUnit('feet', 'imperial');
 
@@ -43,8 +44,38 @@ describe('a number that is said', () => {
     expect(stepped('', saidUnit('inches', 'metric'), 1)).toBe('10');
   });
 
-  test('is no more than any rod, reel or fall gives', () => {
-    expect(isSayable(600, feet)).toBe(true);
-    expect(isSayable(700, feet)).toBe(false);
+  test('is no more than any rod, reel or fall gives, and a length as much in each unit', () => {
+    expect(readSaid('50', feet)).toEqual({ said: 50 * feet.size });
+    expect(readSaid('300', saidUnit('seconds', 'imperial'))).toEqual({ said: 300 });
+    for (const say of ['feet', 'inches'] as const)
+      for (const units of ['imperial', 'metric'] as const) {
+        const unit = saidUnit(say, units);
+        expect(unit.most * unit.size, unit.name).toBeCloseTo(15, 0);
+      }
+  });
+
+  test.each([
+    ['700', 'seconds', 'Your call: “700” isn’t from 0 to 600 seconds.'],
+    ['two', 'feet', 'Your call: “two” isn’t from 0 to 50 feet.'],
+    ['-1', 'inches', 'Your call: “-1” isn’t from 0 to 600 inches.']
+  ] as const)('is refused by what was typed, and what may be: %s', (typed, say, fault) => {
+    expect(readSaid(typed, saidUnit(say, 'imperial'))).toEqual({ fault });
+  });
+
+  test('may be whatever an option of a lesson says', () => {
+    const asked = loadLessons().flatMap(({ sections }) =>
+      sections.flatMap((one) => (one.kind === 'predict' && one.question.say ? [one.question] : []))
+    );
+    expect(asked.length).toBeGreaterThan(3);
+    for (const { ask, say = 'feet', options } of asked) {
+      const most = Math.min(
+        ...(['imperial', 'metric'] as const).map((units) => {
+          const unit = saidUnit(say, units);
+          return unit.most * unit.size;
+        })
+      );
+      for (const { holds } of options)
+        for (const range of Object.values(holds)) expect(range[1], ask).toBeLessThan(most);
+    }
   });
 });

@@ -4,7 +4,7 @@ import { emptyRecord, type LearnerRecord, type StoredAnswer } from '../../../src
 import { loadLessons } from '../../../src/lib/course';
 import { itemOf, judgeAnswer, SOURCES, type Item } from '../../../src/lib/course/items';
 import { inUnits } from '../../../src/lib/scoring';
-import { keyWords, seedFrom } from '../../../src/lib/app/quiz/sheet';
+import { keyWords, readSeed, seedFrom } from '../../../src/lib/app/quiz/sheet';
 import { questionsOnSheet, roundOf, SHEETS_A_ROUND } from '../../../src/lib/app/quiz/sheet-names';
 import { SHEET_SIZE } from '../../../src/lib/app/quiz/sheet-size';
 import { openingOf } from '../../../src/lib/app/quiz/opening';
@@ -316,6 +316,9 @@ describe('a sheet', () => {
 
   test('takes a whole number and nothing else', () => {
     expect(['12', '0', '1.5', 'x', null].map(seedFrom)).toEqual([12, 1, 1, 1, 1]);
+    const asked = 'Number: type a whole number from 1 to 999999';
+    expect(readSeed('1000000')).toEqual({ fault: `${asked}, not “1000000”.` });
+    expect(readSeed('')).toEqual({ fault: `${asked}.` });
   });
 
   test('names the key by its letter', () => {

@@ -12,13 +12,15 @@ export interface SaidUnit {
   step: number;
   /** Of one unit, SI. */
   size: number;
+  /** That can be said: more than any rod, reel or fall in a lesson gives, and any length alike. */
+  most: number;
 }
 
-const FEET = { name: 'ft', fullName: 'feet', step: 0.5, size: FOOT_M };
-const METERS = { name: 'm', fullName: 'meters', step: 0.1, size: 1 };
-const INCHES = { name: 'in', fullName: 'inches', step: 3, size: INCH_M };
-const CENTIMETERS = { name: 'cm', fullName: 'centimeters', step: 10, size: 0.01 };
-const SECONDS = { name: 's', fullName: 'seconds', step: 1, size: 1 };
+const FEET = { name: 'ft', fullName: 'feet', step: 0.5, size: FOOT_M, most: 50 };
+const METERS = { name: 'm', fullName: 'meters', step: 0.1, size: 1, most: 15 };
+const INCHES = { name: 'in', fullName: 'inches', step: 3, size: INCH_M, most: 600 };
+const CENTIMETERS = { name: 'cm', fullName: 'centimeters', step: 10, size: 0.01, most: 1500 };
+const SECONDS = { name: 's', fullName: 'seconds', step: 1, size: 1, most: 600 };
 
 export function saidUnit(say: Say, units: Units): SaidUnit {
   if (say === 'seconds') return SECONDS;
@@ -39,6 +41,9 @@ export function stepped(typed: string, { step }: SaidUnit, by: 1 | -1): string {
   return String(Number((Math.max(0, next) * step).toFixed(2)));
 }
 
-/** Most that a number can be, in its unit: more than any rod, reel or fall in a lesson gives. */
-const MOST_SI = 200;
-export const isSayable = (number: number, { size }: SaidUnit) => number * size <= MOST_SI;
+/** What was typed, SI, or what is wrong with it. */
+export function readSaid(typed: string, unit: SaidUnit): { said: number } | { fault: string } {
+  const number = readNumber(typed);
+  if (number !== null && number <= unit.most) return { said: number * unit.size };
+  return { fault: `Your call: “${typed.trim()}” isn’t from 0 to ${unit.most} ${unit.fullName}.` };
+}

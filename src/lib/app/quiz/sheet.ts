@@ -70,8 +70,18 @@ export function answersOn(sheet: readonly Numbered[], units: Units): SheetAnswer
   });
 }
 
+export const MOST_SHEETS = 999_999;
+
 /** A seed from an address or a field: a whole number from 1 to 999,999, else 1. */
 export function seedFrom(text: string | null): number {
+  const read = readSeed(text ?? '');
+  return 'seed' in read ? read.seed : 1;
+}
+
+/** A sheet's number as it was typed, or what is wrong with it. */
+export function readSeed(text: string): { seed: number } | { fault: string } {
   const seed = Number(text);
-  return Number.isInteger(seed) && seed >= 1 && seed <= 999_999 ? seed : 1;
+  if (Number.isInteger(seed) && seed >= 1 && seed <= MOST_SHEETS) return { seed };
+  const not = text.trim() && `, not “${text.trim()}”`;
+  return { fault: `Number: type a whole number from 1 to ${MOST_SHEETS}${not}.` };
 }
