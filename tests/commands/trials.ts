@@ -59,7 +59,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     says: /\d passed/,
     needsBuild: true
   },
-  'npm run test:lessons': {
+  'npm run test:long': {
     given: '-- tests/e2e/lessons.spec.ts -g "safety is walked"',
     says: /1 passed/,
     needsBuild: true

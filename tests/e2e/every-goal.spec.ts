@@ -11,7 +11,7 @@ import {
   verdictOf
 } from './by-ear';
 import { GOAL_PLANS, type GoalPlan } from './goal-plans';
-import { doByEar, type Step } from './listener';
+import { doByEar, type How, type Step } from './listener';
 
 const LESSONS = loadLessons();
 const goalsOf = (lessons: readonly Lesson[], ids?: readonly string[]) =>
@@ -33,34 +33,25 @@ test('what is done by ear and by switch holds every kind of goal', { tag: '@any-
   expect(kinds.filter((kind) => !done.has(kind))).toEqual(['peak_height', 'tight']);
 });
 
-/** `npm test` does one of them each way, `npm run test:lessons` all. */
-const tagsOf = ({ challenge }: GoalPlan) =>
-  challenge === 'contact-over-rocks' ? ['@any-width'] : ['@any-width', '@all-lessons'];
+const HOW = { keys: 'keys', switch: 'one switch' } as const;
 
-for (const plan of GOAL_PLANS) {
-  test(
-    `${plan.challenge} is passed by keys and by what is told alone`,
-    { tag: tagsOf(plan) },
-    async ({ page }) => {
-      test.slow();
-      await openLesson(page, plan.lesson);
-      const place = await takeRod(page, plan.challenge);
-      expect(await failures(place, plan, 'keys')).toEqual([]);
-    }
-  );
-}
+/** `npm test` does one of them by the switch, as lessons are walked by keys; `npm run test:long` all, both ways. */
+const isInShort = ({ challenge }: GoalPlan, how: How) =>
+  challenge === 'contact-over-rocks' && how === 'switch';
 
-for (const plan of GOAL_PLANS) {
-  test(
-    `${plan.challenge} is passed by one switch and by what is told alone`,
-    { tag: tagsOf(plan) },
-    async ({ page }) => {
-      test.slow();
-      await openLesson(page, plan.lesson);
-      const place = await takeRod(page, plan.challenge);
-      expect(await failures(place, plan, 'switch')).toEqual([]);
-    }
-  );
+for (const how of ['keys', 'switch'] as const) {
+  for (const plan of GOAL_PLANS) {
+    test(
+      `${plan.challenge} is passed by ${HOW[how]} and by what is told alone`,
+      { tag: isInShort(plan, how) ? ['@any-width'] : ['@any-width', '@long'] },
+      async ({ page }) => {
+        test.slow();
+        await openLesson(page, plan.lesson);
+        const place = await takeRod(page, plan.challenge);
+        expect(await failures(place, plan, how)).toEqual([]);
+      }
+    );
+  }
 }
 
 /** A little of what any task asks, well or not. */
@@ -69,7 +60,7 @@ const A_LITTLE: Step[] = [{ hold: 'up', ms: 600 }, { press: 'done' }];
 for (const { id, challenges } of LESSONS.filter((lesson) => lesson.challenges.length > 0)) {
   test(
     `every try of ${id} is done by one switch, from its rod to what is said of it`,
-    { tag: ['@any-width', '@all-lessons'] },
+    { tag: ['@any-width', '@long'] },
     async ({ page }) => {
       test.setTimeout(90_000 * challenges.length);
       await openLesson(page, id);

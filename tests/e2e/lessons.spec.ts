@@ -5,8 +5,6 @@ import { lessonStations, type StationPart, type Station } from '../../src/lib/pr
 import { emptyRecord } from '../../src/lib/wire';
 import { visit } from './page';
 
-/** The model runs a try again before its marks are there. */
-
 /** How a learner works the page: by keys alone, or with a finger. */
 interface Learner {
   /** Does what a button or a choice is for. */
@@ -228,28 +226,33 @@ function waysOf(lesson: Lesson, i: number): (typeof HOWS)[number][] {
   });
 }
 
-/** Lessons that hold a kind of station which none before them holds that is walked this way. */
-function firstOfAKind(how: (typeof HOWS)[number]): Lesson[] {
-  const seen = new Set<string>();
-  return LESSONS.filter((lesson, i) => {
-    const fresh = waysOf(lesson, i).includes(how)
-      ? kindsIn(lesson).filter((kind) => !seen.has(kind))
-      : [];
-    for (const kind of fresh) seen.add(kind);
-    return fresh.length > 0;
-  });
-}
-const FIRST = Object.fromEntries(HOWS.map((how) => [how, firstOfAKind(how)]));
+/**
+ * Those that npm test walks, few and short: all that is done at a station is done in them by keys, and by touch, and
+ * none of its kinds is passed by. The others are walked by a command of their own: npm run test:long.
+ */
+const IN_SHORT: Record<(typeof HOWS)[number], readonly string[]> = {
+  'by keys alone': ['from-the-boat', 'line-and-rod'],
+  'by touch': ['weight-and-depth', 'rigging', 'bite-or-bottom']
+};
+const isInShort = (lesson: Lesson, how: (typeof HOWS)[number]) => IN_SHORT[how].includes(lesson.id);
 
 test('every kind of station is walked by keys, and by touch', { tag: '@any-width' }, () => {
-  const all = new Set(LESSONS.flatMap(kindsIn));
-  for (const how of HOWS) expect(new Set(FIRST[how].flatMap(kindsIn)), how).toEqual(all);
+  const isDoneIn = (kind: string) => Object.keys(VISITS).some((done) => kind.startsWith(done));
+  const kindsOf = (lessons: readonly Lesson[]) => new Set(lessons.flatMap(kindsIn));
+  const [keys, touch] = HOWS.map((how) =>
+    kindsOf(
+      LESSONS.filter((lesson, i) => waysOf(lesson, i).includes(how) && isInShort(lesson, how))
+    )
+  );
+  const all = kindsOf(LESSONS);
+  expect(new Set([...keys, ...touch])).toEqual(all);
+  const done = [...all].filter(isDoneIn);
+  for (const kinds of [keys, touch]) expect([...kinds]).toEqual(expect.arrayContaining(done));
 });
 
 for (const [i, lesson] of LESSONS.entries()) {
   for (const how of waysOf(lesson, i)) {
-    // Those that bring no new kind are walked by a command of their own: npm run test:lessons.
-    const tag = FIRST[how].includes(lesson) ? [TAGS[how]] : [TAGS[how], '@all-lessons'];
+    const tag = isInShort(lesson, how) ? [TAGS[how]] : [TAGS[how], '@long'];
     test(`${lesson.id} is walked from end to end ${how}`, { tag }, async ({ page }) => {
       test.slow();
       await page.emulateMedia({ reducedMotion: 'reduce' });

@@ -5,7 +5,7 @@ import { expectTryOnScreen } from './on-screen';
 import { visit } from './page';
 
 // Outside the lessons: each place where a rod is taken, on five sizes of screen, in each state of a try.
-test.describe('on one screen of five sizes', { tag: ['@any-width', '@all-lessons'] }, () => {
+test.describe('on one screen of five sizes', { tag: ['@any-width', '@long'] }, () => {
   test.beforeEach(({ page }) => page.emulateMedia({ reducedMotion: 'reduce' }));
 
   /** What is told of a try, or that it is not told this time. */

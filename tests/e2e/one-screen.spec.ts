@@ -24,7 +24,7 @@ async function makeTry(page: Page, step: Locator): Promise<void> {
 for (const lesson of loadLessons().filter(({ challenges }) => challenges.length > 0)) {
   test(
     `every try of ${lesson.id} stands on one screen of five sizes, in each of its states`,
-    { tag: ['@any-width', '@all-lessons'] },
+    { tag: ['@any-width', '@long'] },
     async ({ page }) => {
       test.setTimeout(60_000 * lesson.challenges.length);
       await page.emulateMedia({ reducedMotion: 'reduce' });

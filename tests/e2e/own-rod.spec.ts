@@ -81,7 +81,7 @@ async function inHomework(page: Page): Promise<string> {
 test(
   'one’s own rod before a camera makes the tries of a lesson, a drill, the ruler and homework',
   {
-    tag: ['@any-width', '@all-lessons']
+    tag: ['@any-width', '@long']
   },
   async ({ baseURL }, info) => {
     test.setTimeout(600_000);

@@ -1,9 +1,9 @@
 import { expect, test, type Page } from '@playwright/test';
 import { loadLessons } from '../../src/lib/course';
 import { lessonStations } from '../../src/lib/practice';
-import { toDocument, type LearnerRecord } from '../../src/lib/wire';
 import { aPlan, anEntry, anOutfit, aRecord, aTry } from '../practice/samples';
 import { visit } from './page';
+import { takeOver } from './take-over';
 
 /** What web.dev calls good is five times this; one line that comes late is more than this. */
 const MOST = 0.02;
@@ -85,113 +85,111 @@ const THIRTY = Array.from({ length: 30 }, (_, i) => {
   return aTry(`t${i}`, { challenge: 'exactly-one-foot', input: { ...input, azimuth_deg }, at });
 });
 
-/** Takes a record over as its owner would. */
-async function withRecord(page: Page, record: LearnerRecord): Promise<void> {
-  await visit(page, '/record');
-  const buffer = Buffer.from(JSON.stringify(toDocument(record)));
-  const file = { name: 'record.json', mimeType: 'application/json', buffer };
-  await page.getByLabel('Add from a file').setInputFiles(file);
-  await expect(page.getByText(/^Added/)).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Set aside' })).toHaveCount(0);
-}
+/** What moves is seen on a phone first: `npm test` looks there, `npm run test:long` at a wide window, too. */
+const WIDTHS = [
+  ['on a phone', ['@narrow']],
+  ['on a wide window', ['@any-width', '@long']]
+] as const;
 
-test.describe('nothing moves by itself', () => {
-  test('where homework is put together or two runs are compared', async ({ page }) => {
-    await farAway(page);
-    await visit(page, '/homework');
-    await expect(page.getByRole('button', { name: 'First time, 14 minutes' })).toBeVisible();
-    await expectStill(page, '/homework');
-    await visit(page, '/compare');
-    await expect(page.getByRole('heading', { name: '3/4 oz' })).toBeVisible();
-    await expectStill(page, '/compare');
-  });
-
-  test('where a record is shown', async ({ page }) => {
-    await withRecord(page, EXPERIENCED);
-    await farAway(page);
-    for (const address of ['/', '/lessons', '/practice', '/standing', '/ruler', '/log']) {
-      await visit(page, address);
-      await expectStill(page, address);
-    }
-    await visit(page, '/record');
-    await expect(page.getByRole('row')).toHaveCount(1 + tries.length);
-    await expectStill(page, 'a list of tries');
-  });
-
-  test('the ruler of thirty tries says one thing from the first', async ({ page }) => {
-    await withRecord(page, aRecord({ tries: THIRTY, predictions: [], progress: [] }));
-    await farAway(page);
-    await page.addInitScript(`
-      window.said = new Set();
-      new MutationObserver(() => {
-        const goes = document.querySelector('main h1 ~ * p')?.textContent.trim();
-        if (/the jig (now )?goes|Four tries/.test(goes)) said.add(goes);
-      }).observe(document, { subtree: true, childList: true, characterData: true });
-    `);
-    await visit(page, '/ruler');
-    await expect(page.getByText(/the jig (now )?goes/)).toBeVisible();
-    await expectStill(page, '/ruler');
-    expect(await page.evaluate(() => [...window.said])).toHaveLength(1);
-    // Of one's own hand, and nothing of most hands beside it.
-    await expect(page.getByText(/^Most hands/)).toHaveCount(0);
-    await expect(page.locator('main .main')).toHaveText('Drill: drag it as far as you mean');
-  });
-
-  test('where a day is planned or its card is made', async ({ page }) => {
-    await withRecord(page, EXPERIENCED);
-    await farAway(page);
-    for (const address of ['/plan', '/card', '/gear', '/tests', '/water']) {
-      await visit(page, address);
-      await expectStill(page, address);
-    }
-    await visit(page, '/plan');
-    await page.getByRole('button', { name: '1 May 2030', exact: true }).click();
-    await expect(page).toHaveURL(/#d1\./);
-    await page.reload();
-    await expect(page.getByRole('button', { name: 'Print it' })).toBeVisible();
-    await expectStill(page, 'a plan');
-    await visit(page, '/card');
-    await page.getByRole('button', { name: 'Make the card' }).click();
-    await expect(page.getByRole('article')).toBeVisible();
-    await expectStill(page, 'a card that is made');
-    await page.reload();
-    await expect(page.getByRole('article')).toBeVisible();
-    await expectStill(page, 'a card');
-  });
-
-  test('where one had scrolled to, and the page is loaded again', async ({ page }) => {
-    await withRecord(page, EXPERIENCED);
-    await farAway(page);
-    for (const address of ['/lessons', '/homework', '/record']) {
-      await visit(page, address);
-      await page.waitForTimeout(SETTLED_MS);
-      const left = await page.evaluate(() => {
-        scrollTo(0, 400);
-        return scrollY;
-      });
-      await page.reload();
-      await expectStill(page, address);
-      expect(await page.evaluate(() => scrollY), address).toBe(left);
-    }
-  });
-
-  test('in a lesson from its first part to its last', async ({ page }) => {
-    const at = '2030-05-01T08:10:00.000Z';
-    const stations = lessonStations(lesson, aRecord(), new Map());
-    const predictions = stations.flatMap(({ id: station, part }) => {
-      const { question } = part.kind === 'predict' ? part.section : {};
-      return question ? [{ lesson: lesson.id, station, option: question.options[0].id, at }] : [];
+for (const [where, tag] of WIDTHS) {
+  test.describe(`nothing moves by itself ${where}`, { tag: [...tag] }, () => {
+    test('where homework is put together or two runs are compared', async ({ page }) => {
+      await farAway(page);
+      await visit(page, '/homework');
+      await expect(page.getByRole('button', { name: 'First time, 14 minutes' })).toBeVisible();
+      await expectStill(page, '/homework');
+      await visit(page, '/compare');
+      await expect(page.getByRole('heading', { name: '3/4 oz' })).toBeVisible();
+      await expectStill(page, '/compare');
     });
-    const reached = stations.map(({ id }) => id);
-    const progress = [{ lesson: lesson.id, reached, at, finished: at }];
-    await withRecord(page, { ...EXPERIENCED, predictions, progress });
-    await farAway(page);
-    await visit(page, `/lessons/${lesson.id}`);
-    await expect(page.locator('section.shut')).toHaveCount(0);
-    await expectStill(page, 'the lesson');
-    for (const id of reached) {
-      await page.locator(`section#${id}`).evaluate((part) => part.scrollIntoView());
-      await expectStill(page, id);
-    }
+
+    test('where a record is shown', async ({ page }) => {
+      await takeOver(page, EXPERIENCED);
+      await farAway(page);
+      for (const address of ['/', '/lessons', '/practice', '/standing', '/ruler', '/log']) {
+        await visit(page, address);
+        await expectStill(page, address);
+      }
+      await visit(page, '/record');
+      await expect(page.getByRole('row')).toHaveCount(1 + tries.length);
+      await expectStill(page, 'a list of tries');
+    });
+
+    test('the ruler of thirty tries says one thing from the first', async ({ page }) => {
+      await takeOver(page, aRecord({ tries: THIRTY, predictions: [], progress: [] }));
+      await farAway(page);
+      await page.addInitScript(`
+        window.said = new Set();
+        new MutationObserver(() => {
+          const goes = document.querySelector('main h1 ~ * p')?.textContent.trim();
+          if (/the jig (now )?goes|Four tries/.test(goes)) said.add(goes);
+        }).observe(document, { subtree: true, childList: true, characterData: true });
+      `);
+      await visit(page, '/ruler');
+      await expect(page.getByText(/the jig (now )?goes/)).toBeVisible();
+      await expectStill(page, '/ruler');
+      expect(await page.evaluate(() => [...window.said])).toHaveLength(1);
+      // Of one's own hand, and nothing of most hands beside it.
+      await expect(page.getByText(/^Most hands/)).toHaveCount(0);
+      await expect(page.locator('main .main')).toHaveText('Drill: drag it as far as you mean');
+    });
+
+    test('where a day is planned or its card is made', async ({ page }) => {
+      await takeOver(page, EXPERIENCED);
+      await farAway(page);
+      for (const address of ['/plan', '/card', '/gear', '/tests', '/water']) {
+        await visit(page, address);
+        await expectStill(page, address);
+      }
+      await visit(page, '/plan');
+      await page.getByRole('button', { name: '1 May 2030', exact: true }).click();
+      await expect(page).toHaveURL(/#d1\./);
+      await page.reload();
+      await expect(page.getByRole('button', { name: 'Print it' })).toBeVisible();
+      await expectStill(page, 'a plan');
+      await visit(page, '/card');
+      await page.getByRole('button', { name: 'Make the card' }).click();
+      await expect(page.getByRole('article')).toBeVisible();
+      await expectStill(page, 'a card that is made');
+      await page.reload();
+      await expect(page.getByRole('article')).toBeVisible();
+      await expectStill(page, 'a card');
+    });
+
+    test('where one had scrolled to, and the page is loaded again', async ({ page }) => {
+      await takeOver(page, EXPERIENCED);
+      await farAway(page);
+      for (const address of ['/lessons', '/homework', '/record']) {
+        await visit(page, address);
+        await page.waitForTimeout(SETTLED_MS);
+        const left = await page.evaluate(() => {
+          scrollTo(0, 400);
+          return scrollY;
+        });
+        await page.reload();
+        await expectStill(page, address);
+        expect(await page.evaluate(() => scrollY), address).toBe(left);
+      }
+    });
+
+    test('in a lesson from its first part to its last', async ({ page }) => {
+      const at = '2030-05-01T08:10:00.000Z';
+      const stations = lessonStations(lesson, aRecord(), new Map());
+      const predictions = stations.flatMap(({ id: station, part }) => {
+        const { question } = part.kind === 'predict' ? part.section : {};
+        return question ? [{ lesson: lesson.id, station, option: question.options[0].id, at }] : [];
+      });
+      const reached = stations.map(({ id }) => id);
+      const progress = [{ lesson: lesson.id, reached, at, finished: at }];
+      await takeOver(page, { ...EXPERIENCED, predictions, progress });
+      await farAway(page);
+      await visit(page, `/lessons/${lesson.id}`);
+      await expect(page.locator('section.shut')).toHaveCount(0);
+      await expectStill(page, 'the lesson');
+      for (const id of reached) {
+        await page.locator(`section#${id}`).evaluate((part) => part.scrollIntoView());
+        await expectStill(page, id);
+      }
+    });
   });
-});
+}

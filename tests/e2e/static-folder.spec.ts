@@ -75,7 +75,7 @@ async function setHomework(page: Page): Promise<string> {
 
 test(
   'a static folder under a path of a web space: a try, a lesson, a question and homework by link ask for nothing that is not in it',
-  { tag: ['@any-width', '@all-lessons'] },
+  { tag: ['@any-width', '@long'] },
   async ({ page }) => {
     test.slow();
     const outside: string[] = [];

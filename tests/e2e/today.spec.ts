@@ -1,8 +1,8 @@
 import { expect, test, type Page } from '@playwright/test';
 import { loadLessons } from '../../src/lib/course';
-import { toDocument, type LearnerRecord } from '../../src/lib/wire';
 import { anAnswer, aRecord, aTry } from '../practice/samples';
 import { visit } from './page';
+import { takeOver } from './take-over';
 
 const [, lesson, second] = loadLessons();
 const AT = '2030-05-01T08:10:00.000Z';
@@ -16,14 +16,6 @@ const IN_THE_MIDDLE = aRecord({
   ...{ answers: [anAnswer('a1', { right: false, at: AT })] },
   progress: [{ lesson: lesson.id, reached, at: AT, finished: null }]
 });
-
-async function takeOver(page: Page, record: LearnerRecord): Promise<void> {
-  await visit(page, '/record');
-  const buffer = Buffer.from(JSON.stringify(toDocument(record)));
-  const file = { name: 'record.json', mimeType: 'application/json', buffer };
-  await page.getByLabel('Add from a file').setInputFiles(file);
-  await expect(page.getByText(/^Added/)).toBeVisible();
-}
 
 const bright = (page: Page) => page.locator('main .main:visible');
 
