@@ -1,5 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
-import { cutOffAtTwice, faultsOf, faultsWideByNight, spillOf, visit } from './page';
+import { BY_DAY_OR_NIGHT, cutOffAtTwice, spillOf, visit } from './page';
 
 /** Something of another kind than what is asked for. */
 const NO_FILE = { name: 'a.json', mimeType: 'application/json', buffer: Buffer.from('{"a": 1}') };
@@ -34,6 +34,7 @@ const STATES: readonly State[] = [
   ['all that a first try unfolds', '/', unfold, /Press to go, press to stop/],
   ['water with all unfolded', '/water', unfold, /snag/i],
   ['a retrieve that is shown', '/retrieves', press('The stroke'), /Look at this\./],
+  ['a retrieve that a link names', '/retrieves#one-hop', nothing, /One hop/i],
   ['two runs in other gear', '/compare', choose('Your gear'), /First/],
   ['charts of a lift', '/explore', choose('Lift'), /Lift/],
   ['gear with all unfolded', '/gear', unfold, /Save outfit/],
@@ -71,35 +72,21 @@ const STATES: readonly State[] = [
   ['a lesson that is not there', '/lessons/no-such', nothing, /Page not found/]
 ];
 
-async function expectOpenToAll(page: Page, state: string): Promise<void> {
-  expect.soft(await faultsOf(page), state).toEqual([]);
-  expect.soft(await spillOf(page), state).toBeLessThanOrEqual(0);
-  expect.soft(await cutOffAtTwice(page), `${state}, letters of twice the size`).toEqual([]);
-}
-
-async function expectOpenByNight(page: Page, state: string): Promise<void> {
-  expect.soft(await faultsWideByNight(page), state).toEqual([]);
-}
-
-/** By night the colours are others, from the same tokens: pages and results are seen so in `npm test`, these in the long. */
-const LOOKS = [
-  ['by day, on a narrow phone and at twice its size', ['@narrow'], expectOpenToAll],
-  ['by night on a wide window', ['@narrow', '@long'], expectOpenByNight]
-] as const;
-
-for (const [when, tag, look] of LOOKS) {
+for (const { light, also, faults } of BY_DAY_OR_NIGHT) {
   test(
-    `what is unfolded, refused or not there is accessible ${when}`,
-    { tag: [...tag] },
+    `what is unfolded, refused or not there is accessible ${light}, on a narrow phone and at twice its size`,
+    { tag: ['@narrow', ...also] },
     async ({ page }) => {
       test.setTimeout(15_000 * STATES.length);
-      await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
+      await page.emulateMedia({ reducedMotion: 'reduce' });
       for (const [state, address, into, says] of STATES) {
         await page.unrouteAll();
         await visit(page, address);
         await into(page);
         await expect(page.getByRole('main'), state).toContainText(says);
-        await look(page, state);
+        expect.soft(await faults(page), state).toEqual([]);
+        expect.soft(await spillOf(page), state).toBeLessThanOrEqual(0);
+        expect.soft(await cutOffAtTwice(page), `${state}, letters of twice the size`).toEqual([]);
       }
     }
   );

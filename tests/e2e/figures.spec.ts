@@ -154,7 +154,7 @@ const ROOM: Record<string, [name: string, asked: RegExp, tick: RegExp]> = {
   'cold-water': ['How far the jig went', /^asked: 2.ft.4.in to 3.ft.8.in$/, /^0$|.ft$/]
 };
 const LESSONS = ['from-the-boat', 'hops', 'snags', 'season-and-mood'];
-const HANDS: Hand[] = [EXACT, [0.05, 0], [-0.1, 0], [0.6, 0], [0.4, 0], [-0.5, 0]];
+const HANDS: Hand[] = [EXACT, [-0.1, 0], [0.6, 0], [-0.5, 0]];
 const PHONES = HANDS.map((_, i) => `phone-${i}`.padEnd(24, '0'));
 
 /** The marks of an axis, in the order in which they stand. */

@@ -43,6 +43,15 @@ export async function faultsWideByNight(page: Page) {
 }
 
 /**
+ * A walk through many states of a page looks at them by day in `npm test`, and by night in `npm run test:long`: by
+ * night colours are others, of the same names, and some pages and results are seen so in `npm test`.
+ */
+export const BY_DAY_OR_NIGHT = [
+  { light: 'by day', also: [], faults: faultsOf },
+  { light: 'by night on a wide window', also: ['@long'], faults: faultsWideByNight }
+] as const;
+
+/**
  * What axe finds on the page as it stands, by day, and then by night on a wide window: one walk to a place
  * shows it in both. The page is left as it was.
  */

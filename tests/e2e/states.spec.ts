@@ -3,25 +3,19 @@ import { beginLesson } from './begin';
 import { TOLD, turnByKey } from './hand';
 import { expectWordsClear } from './on-screen';
 import { longMotions, longStyles } from './motions';
-import { faultsByDayAndNight, faultsOf, faultsWideByNight, visit } from './page';
+import { BY_DAY_OR_NIGHT, faultsByDayAndNight, visit } from './page';
 
 /** As it stands now, by day and by night. */
 async function expectOpenToAll(page: Page, state: string): Promise<void> {
   expect(await faultsByDayAndNight(page), state).toEqual([]);
 }
 
-/** Of all these the marks are seen by night in `npm test`, with their lesson, and what a wrong call costs. */
-const LOOKS = [
-  ['by day', ['@narrow'], faultsOf],
-  ['by night', ['@narrow', '@long'], faultsWideByNight]
-] as const;
-
-for (const [when, tag, faultsNow] of LOOKS) {
+for (const { light, also, faults } of BY_DAY_OR_NIGHT) {
   test(
-    `a result, its replay, what is sent of it and a record that holds it are accessible ${when}`,
-    { tag: [...tag] },
+    `a result, its replay, what is sent of it and a record that holds it are accessible ${light}`,
+    { tag: ['@narrow', ...also] },
     async ({ page }) => {
-      const expectOpen = async (state: string) => expect(await faultsNow(page), state).toEqual([]);
+      const expectOpen = async (state: string) => expect(await faults(page), state).toEqual([]);
       test.slow();
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await visit(page, '/lessons/one-foot');

@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { turnByKey } from './hand';
-import { faultsByDayAndNight, spillOf, visit } from './page';
+import { visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
 
@@ -49,15 +49,6 @@ test('a retrieve is watched, done by hand and marked; its run is taken along @an
   await page.getByRole('button', { name: 'One hop' }).click();
   await page.getByRole('button', { name: 'Take the rod' }).click();
   await expect(page.getByRole('slider', { name: /^Rod/ })).toHaveCount(1);
-});
-
-test('the tools are accessible, and no wider than the window @narrow', async ({ page }) => {
-  for (const address of ['/compare', '/retrieves#one-hop', '/glossary']) {
-    await visit(page, address);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-    expect(await spillOf(page)).toBeLessThanOrEqual(0);
-    expect(await faultsByDayAndNight(page)).toEqual([]);
-  }
 });
 
 test('a record says under which name it was saved, and a double tap does not erase it @narrow', async ({
