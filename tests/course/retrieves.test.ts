@@ -100,6 +100,28 @@ test('the rests of three hops are those of the season map, and no question calls
   expect(replies[0]).toMatch(/^Some guides do, after a set of hops\./);
 });
 
+test('a drag is made as the season map has it, on its page and on every day', () => {
+  const [drag] = RETRIEVES;
+  const asked = GENERATORS.find(({ id }) => id === 'season-retrieve');
+  const [, cool] = SEASON_MAP;
+  expect(cool.retrieve).toBe('drags with a short hop');
+  expect(drag.use).toMatch(/^Under \{50 °F.*Up to \{60 °F\|16 °C\}, with a short hop\./);
+  const on = (temperature_C: number, fish: 'active' | 'unknown' | 'slow' = 'unknown') =>
+    useOn(drag, { temperature_C, fish });
+  expect(on(7)).toMatch(/^Shorter and slower is better:/);
+  for (const fish of ['active', 'unknown'] as const)
+    expect(on(13, fish)).toMatch(/^Add a short hop\./);
+  expect(on(15.6)).toMatch(/^Mix it with hops\./);
+  for (const temperature_C of [7, 13, 20, 27]) expect(on(temperature_C, 'slow')).toBe(on(7));
+  const keys = Array.from({ length: 12 }, (_, seed) => asked && generate(asked, seed + 1)).flatMap(
+    (item) =>
+      item?.answer.form === 'choose' && item.answer.key === 'cool'
+        ? item.answer.options.filter(({ id }) => id === 'cool').map(({ says }) => says)
+        : []
+  );
+  expect(new Set(keys)).toEqual(new Set([cool.retrieve]));
+});
+
 test('no slow fish is waited for a second or two, and no warm one dragged as in winter', () => {
   for (const fish of ['slow', 'active', 'unknown'] as const)
     for (let temperature_C = 1; temperature_C <= 33; temperature_C++)

@@ -322,7 +322,7 @@ describe('retrieves', () => {
     for (const { use, suits } of RETRIEVES) {
       const ranges = [...use.matchAll(/\|([\d to]+) °C\}/g)].map(([, range]) => range);
       const said = ranges.flatMap((range) => range.split(' to ').map(Number));
-      const bounds = suits ? [...suits.water_C, ...(suits.also?.water_C ?? [])] : [];
+      const bounds = suits ? [suits, ...(suits.also ?? [])].flatMap(({ water_C }) => water_C) : [];
       // Said in whole degrees: 75 °F is 23.9 °C.
       const meant = [...new Set(bounds.filter((degC) => degC > 0 && degC < 40).map(Math.round))];
       expect(meant).toEqual(said);

@@ -47,10 +47,10 @@ export function retrievesFor(water: FishedWater): Retrieve[] {
 
 function isFor({ suits }: Retrieve, { temperature_C, fish }: FishedWater): boolean {
   if (!suits) return false;
-  const { also } = suits;
+  const { also = [] } = suits;
   const isIn = ([from, to]: readonly [number, number]) =>
     from <= temperature_C && temperature_C <= to;
   const isForFish = (one: typeof suits.fish) => one === 'any' || one === fish;
   if (isIn(suits.water_C) && (fish === 'unknown' || isForFish(suits.fish))) return true;
-  return !!also && isIn(also.water_C) && isForFish(also.fish);
+  return also.some((one) => isIn(one.water_C) && isForFish(one.fish));
 }

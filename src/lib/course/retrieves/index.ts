@@ -1,3 +1,4 @@
+import type { SeasonRow } from '../season-map';
 import { SWUM_UP } from './moves';
 
 /** Water in °C, and fish. */
@@ -15,16 +16,17 @@ export interface Retrieve {
   feel: string;
   /** Where and when it is used: common practice, without a published source. */
   use: string;
-  /** The same of fish in warm water that are not slow, where it is another. */
-  inWarm?: string;
+  /** The same of a day by the row of the season map that suits it, where that is another. */
+  byRow?: Readonly<Record<SeasonRow['id'], string>>;
   /** The same as figures, with what else it is for. Null where it is a skill and not for fish. */
-  suits: (Suits & { also?: Suits }) | null;
+  suits: (Suits & { also?: readonly Suits[] }) | null;
   /** Challenges by their ids, from the plainest on. */
   challenges: readonly string[];
 }
 
 /** Over all water; a day's is its season's. */
 const ANY_WAIT = '2 to 15 seconds';
+const DRAGGED = `{6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`;
 
 /** The reel picks up slack; the rod moves the bait. */
 export const RETRIEVES: readonly Retrieve[] = [
@@ -32,10 +34,21 @@ export const RETRIEVES: readonly Retrieve[] = [
     name: 'drag',
     look: 'The mark at the jig: it stays solid all the way. The tip moves no faster than the jig.',
     feel: 'A light, steady drag: it’s sliding on bottom. Line that goes slack after you stop: it was up.',
-    use: `Slow fish in any water, and all fish under {60 °F|16 °C}. {6 in to 3 ft|15 to 90 cm}, rod low and to the side, then wait ${ANY_WAIT}.`,
-    inWarm:
-      'Longer and quicker than in cold water: {2 to 3 ft|60 to 90 cm}, then wait 1 to 3 seconds.',
-    suits: { water_C: [0, 40], fish: 'slow', also: { water_C: [0, 15.6], fish: 'any' } },
+    use: `Under {50 °F|10 °C}, and slow fish in any water. Up to {60 °F|16 °C}, with a short hop. ${DRAGGED}`,
+    byRow: {
+      cold: `Shorter and slower is better: ${DRAGGED}`,
+      cool: `Add a short hop. ${DRAGGED}`,
+      mild: `Mix it with hops. ${DRAGGED}`,
+      warm: 'Longer and quicker than in cold water: {2 to 3 ft|60 to 90 cm}, then wait 1 to 3 seconds.'
+    },
+    suits: {
+      water_C: [0, 40],
+      fish: 'slow',
+      also: [
+        { water_C: [0, 10], fish: 'any' },
+        { water_C: [10, 15.6], fish: 'any' }
+      ]
+    },
     challenges: ['exactly-one-foot', 'exactly-two-feet', 'exactly-three-feet', 'cold-water']
   },
   {
@@ -51,7 +64,7 @@ export const RETRIEVES: readonly Retrieve[] = [
     look: 'How short the lift is, and how quick. At one quick pace, the longer lift hops higher.',
     feel: 'A tick after the hop: it’s back on bottom. No tick: it never left, or it hasn’t landed.',
     use: '{50 °F|10 °C} and up, colder for active fish: one short hop, then a pause.',
-    suits: { water_C: [10, 40], fish: 'any', also: { water_C: [0, 10], fish: 'active' } },
+    suits: { water_C: [10, 40], fish: 'any', also: [{ water_C: [0, 10], fish: 'active' }] },
     challenges: ['one-hop']
   },
   {

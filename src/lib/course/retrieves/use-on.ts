@@ -3,10 +3,9 @@ import type { Retrieve } from '.';
 import type { FishedWater } from './fitting';
 
 /** Where and when a retrieve is used, with the wait of these fish in this water; of colder or warmer water than it says, how. */
-export function useOn({ use, suits, inWarm }: Retrieve, water: FishedWater): string {
+export function useOn({ use, suits, byRow }: Retrieve, water: FishedWater): string {
   const row = restRow(water);
-  if (inWarm && row.id === 'warm') return inWarm;
-  const said = use.replace(
+  const said = (byRow?.[row.id] ?? use).replace(
     /(?<=then wait )\d+ to \d+ seconds(: the warmer, the shorter)?/,
     row.pause
   );
