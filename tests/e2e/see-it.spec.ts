@@ -76,6 +76,34 @@ for (const id of ['your-hands-ruler', 'from-the-boat'])
   );
 
 test(
+  'an answer that comes late pushes nothing away from who has gone on',
+  { tag: '@narrow' },
+  async ({ page }) => {
+    // A phone that takes long over the model.
+    await page.addInitScript(() => {
+      const listen = Worker.prototype.addEventListener;
+      Worker.prototype.addEventListener = function (
+        this: Worker,
+        type: string,
+        heard: (event: Event) => void
+      ) {
+        listen.call(this, type, (event) => setTimeout(() => heard.call(this, event), 2500));
+      };
+    });
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.setViewportSize({ width: 360, height: 640 });
+    await toExamples(page, 'the-clock');
+    const see = page.locator('#see');
+    await see.getByRole('button', { name: /^Then: / }).click();
+    const top = () => see.evaluate((step) => Math.round(step.getBoundingClientRect().top));
+    const before = await top();
+    await expect(page.locator('#predict .reply')).toBeAttached();
+    await expect.poll(top).toBe(before);
+    await expect(see.locator('button.main')).toHaveText(/Then: /);
+  }
+);
+
+test(
   'the last move that is asked for is seen, where a day is to be picked for below it',
   { tag: '@narrow' },
   async ({ page }) => {
