@@ -51,7 +51,7 @@ export default [
   {
     id: 'three-hops-even',
     title: 'Three hops, even',
-    ask: 'Three hops, {3 to 10 in|8 to 25 cm} high, with the same rest between them. Leave the rod up as you rest.',
+    ask: 'Three hops, {3 to 10 in|8 to 25 cm} high, with the same rest between them. Leave the rod up as you rest: each hop starts where the last one ended.',
     setup: deeperWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),

@@ -46,7 +46,11 @@ export default {
       basis: { run: 'quick', holds: { peak_height_m: [0, 0.4] } }
     },
     {
-      says: ['A hop is a short, quick lift, a fall, and a rest.'],
+      says: [
+        'A hop is a short, quick lift, a fall, and a rest.',
+        'Guides see more height than the model.',
+        'Guides see more height than the model, but not that much.'
+      ],
       basis: 'practice'
     }
   ],
@@ -68,19 +72,21 @@ export default {
             id: 'not',
             says: 'It hardly leaves bottom',
             holds: { peak_height_m: [0, 0.03] },
-            reply: 'Slow, it drags. Quick, it hops.'
+            reply: 'Slow, it drags. Quick, it hops. Guides see more height than the model.'
           },
           {
             id: 'hand',
             says: '{4 to 10 in|10 to 25 cm}',
             holds: { peak_height_m: [0.1, 0.26] },
-            reply: 'Right. The line pulls mostly toward you, so it travels more than it climbs.'
+            reply:
+              'Right. The line pulls mostly toward you, so it travels more than it climbs. Guides see more height than the model.'
           },
           {
             id: 'knee',
             says: 'About {2 ft|60 cm}',
             holds: { peak_height_m: [0.46, 0.76] },
-            reply: 'It can’t climb more than the tip moved.'
+            reply:
+              'It can’t climb more than the tip moved. Guides see more height than the model, but not that much.'
           }
         ]
       }
