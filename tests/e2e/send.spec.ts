@@ -156,7 +156,7 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     await turnByKey(page.getByRole('slider', { name: /^Rod/ }), 8);
     const result = page.getByRole('dialog').locator('.result');
     const words = result.locator('.words');
-    await expect(result.getByText(/The one you were sent got \d+\./)).toBeVisible();
+    await expect(result.getByText(/The one you were sent got \d+[.:,]/)).toBeVisible();
     await expect(words).toContainText('the jig');
     const said = await words.textContent();
     await page.reload();

@@ -73,9 +73,13 @@ export function sentWords({ challenge, result, grade }: TryRun, units: Units): s
     : marks;
 }
 
-/** Beside the marks of one's own try, in its result. */
-export const sentMarks = ({ grade }: Pick<TryRun, 'grade'>) =>
-  `The one you were sent got ${moveMarks(grade)}.`;
+/** Beside the marks of one's own try, `own`, in its result: the question was whether one can beat it. */
+export function sentMarks({ grade }: Pick<TryRun, 'grade'>, own: number | undefined): string {
+  const sent = moveMarks(grade);
+  const got = `The one you were sent got ${sent}`;
+  if (own === undefined || own < sent) return `${got}.`;
+  return own > sent ? `${got}: you beat it.` : `${got}, too.`;
+}
 
 /** How the best of one's own tries stands beside it; '' before there is one. */
 export function beatenWords({ grade }: Pick<TryRun, 'grade'>, own: readonly number[]): string {
