@@ -57,12 +57,19 @@ async function tabTo(page: Page, there: Locator): Promise<void> {
   await expect(there).toBeFocused();
 }
 
-/** Four kinds are answered by options: of them a finger picks one kind in `npm test`, each in `npm run test:long`. */
-const byTouch = ({ kind }: Kind) =>
-  ['mark', 'order', 'trace'].includes(kind) ? ['@narrow'] : ['@narrow', '@long'];
+/**
+ * Four kinds are answered by options. By keys `npm test` answers each that shows something with them, by touch one of
+ * them, and `npm run test:long` all.
+ */
+const IN_SHORT = {
+  '@any-width': ['mark', 'order', 'trace', 'felt', 'fault'],
+  '@narrow': ['mark', 'order', 'trace']
+};
+const tagsOf = (width: keyof typeof IN_SHORT, { kind }: Kind) =>
+  IN_SHORT[width].includes(kind) ? [width] : [width, '@long'];
 
 for (const kind of KINDS) {
-  test(`${kind.kind}: answered by keys`, { tag: '@any-width' }, async ({ page }) => {
+  test(`${kind.kind}: answered by keys`, { tag: tagsOf('@any-width', kind) }, async ({ page }) => {
     await open(page, kind);
     // Things to order stand in one from the start, which may be thought right: that answers too.
     await expect(report(page, 'I knew it')).toBeEnabled({ enabled: 'moved' in kind });
@@ -101,7 +108,7 @@ for (const kind of KINDS) {
     await expect(page.getByText('That’s it.')).toBeVisible();
   });
 
-  test(`${kind.kind}: answered by touch`, { tag: byTouch(kind) }, async ({ page }) => {
+  test(`${kind.kind}: answered by touch`, { tag: tagsOf('@narrow', kind) }, async ({ page }) => {
     await open(page, kind);
     await control(page, kind).tap();
     await report(page, 'I guessed').tap();
