@@ -7,6 +7,9 @@ import { goTo } from './place';
 
 /** What is done in a lesson goes into the learner’s record. */
 export class LessonSteps {
+  /** The step in which a call was just made here, until its answer is there. */
+  private called = '';
+
   constructor(
     private readonly learner: Learner,
     private readonly lesson: Lesson
@@ -20,7 +23,15 @@ export class LessonSteps {
 
   predicted({ id }: Station, made: Pick<Prediction, 'option' | 'said'>): void {
     const prediction = { lesson: this.lesson.id, station: id, ...made, at: now() };
+    this.called = id;
     this.learner.change({ kind: 'predicted', prediction });
+  }
+
+  /** Whether the answer that is there is to a call just made, and not to one of an earlier visit; once. */
+  takeCalled({ id }: Station): boolean {
+    const isIt = this.called === id;
+    this.called = '';
+    return isIt;
   }
 
   async goOn(station: Pick<Station, 'id'>): Promise<void> {

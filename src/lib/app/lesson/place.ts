@@ -1,4 +1,5 @@
-import type { Shelf } from '$lib/shell';
+import { bringIntoSight, type Shelf } from '$lib/shell';
+import { tick } from 'svelte';
 import * as v from 'valibot';
 
 /** Where on the window a station counts as the one that is being read: a third of the way down. */
@@ -34,6 +35,19 @@ export function goTo(id: string): void {
   if (!station) return;
   station.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
   holdUntilSettled(station, () => station.scrollIntoView());
+}
+
+/** Whether this station is the one that is being read, now: a busy page is told of it late. */
+export function isRead(id: string): boolean {
+  const { top, bottom } = document.getElementById(id)?.getBoundingClientRect() ?? new DOMRect();
+  return top <= innerHeight / 3 && bottom > innerHeight / 3;
+}
+
+/** Brings the way on from a step into sight, once what pushes it down stands there. */
+export async function showWayOn(id: string): Promise<void> {
+  await tick();
+  const onward = document.querySelector(`#${CSS.escape(id)} .on`);
+  if (onward) bringIntoSight(onward);
 }
 
 /** Who follows a link to a step stays at its heading, whatever is put up above it on the way. @returns how to stop. */

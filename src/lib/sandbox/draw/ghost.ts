@@ -18,16 +18,13 @@ export function drawGhost(
   age: number,
   ink: Ink
 ): void {
-  const last = trace.bait_x_m.length - 1;
-  const x = pixelX(view, trace.bait_x_m[last]);
-  const y = pixelY(view, trace.bait_z_m[last]);
-  const radius = markRadius(view, stage);
+  const { x, y, radius } = markOf(view, stage, trace);
   context.globalAlpha = Math.max(0.9 - 0.17 * age, 0.25);
   context.strokeStyle = ink.lead;
   context.fillStyle = ink.lead;
   context.lineWidth = 1.25;
   context.beginPath();
-  context.arc(x, y - radius, radius, 0, 2 * Math.PI);
+  context.arc(x, y, radius, 0, 2 * Math.PI);
   context.stroke();
   const { contact } = shownLifts(trace, stage.heightAt);
   dotFlight(context, view, trace.bait_x_m, trace.bait_z_m, contact, trace.t_s.length);
@@ -43,13 +40,16 @@ export function nameGhost(
   bait_x_m: number,
   ink: Ink
 ): void {
-  const last = trace.bait_x_m.length - 1;
-  const x = pixelX(view, trace.bait_x_m[last]);
+  const { x, y, radius } = markOf(view, stage, trace);
   if (Math.abs(x - pixelX(view, bait_x_m)) < WORD_CLEAR_PX) return;
-  const y = pixelY(view, trace.bait_z_m[last]) - 2 * markRadius(view, stage) - 9;
   setFigures(context, ink, { px: 12, weight: 500, align: 'center' });
-  context.fillText('last try', Math.min(Math.max(x, 26), view.width - 26), y);
+  context.fillText('last try', Math.min(Math.max(x, 26), view.width - 26), y - radius - 9);
 }
 
-const markRadius = (view: View, stage: Backdrop): number =>
-  Math.max(stage.baitRadius_m * view.scale, 5);
+/** On the bottom, where the bait came to rest, px. */
+function markOf(view: View, stage: Backdrop, { bait_x_m, bait_z_m }: Trace) {
+  const last = bait_x_m.length - 1;
+  const radius = Math.max(stage.baitRadius_m * view.scale, 5);
+  const x = pixelX(view, bait_x_m[last]);
+  return { x, y: pixelY(view, bait_z_m[last]) - radius, radius };
+}
