@@ -43,11 +43,12 @@ export function isRead(id: string): boolean {
   return top <= innerHeight / 3 && bottom > innerHeight / 3;
 }
 
-/** Brings the way on from a step into sight, once what pushes it down stands there. */
+/** Keeps the way on from a step in sight, while an answer or a film over it is still put up. */
 export async function showWayOn(id: string): Promise<void> {
   await tick();
-  const onward = document.querySelector(`#${CSS.escape(id)} .on`);
-  if (onward) bringIntoSight(onward);
+  const station = document.getElementById(id);
+  const onward = station?.querySelector('.on');
+  if (station && onward) holdUntilSettled(station, () => bringIntoSight(onward));
 }
 
 /** Who follows a link to a step stays at its heading, whatever is put up above it on the way. @returns how to stop. */
