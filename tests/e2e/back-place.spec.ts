@@ -9,7 +9,7 @@ const QUIET_MS = 3000;
 
 test(
   'Back to a lesson stands where it was left, on a slow phone as well',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     test.slow();
     await visit(page, '/lessons/one-foot');

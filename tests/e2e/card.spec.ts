@@ -79,7 +79,7 @@ const FULLEST = {
   hand: { goes: 1.5, band: 0.6, tries: 12 }
 };
 
-test('a card with all its rows and the own hand is one sheet of letter, of A4 and of A6 @narrow', async ({
+test('a card with all its rows and the own hand is one sheet of letter, of A4 and of A6 @narrow @long', async ({
   page
 }) => {
   const sheets: Record<string, number> = {};

@@ -3,7 +3,7 @@ import { goToQuestion, openClinic, options, phoneIn } from './in-clinic';
 
 test(
   'an answer is sent after a reload, and from a place that the store has lost',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, browser }) => {
     const code = await openClinic(page);
     const phone = await phoneIn(browser, code);

@@ -164,7 +164,7 @@ test(
 
 test(
   'a hint leads on: after it all have it, and the clicker goes to the answer and the next round',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, browser }) => {
     test.setTimeout(90_000);
     const code = await openClinic(page);
@@ -204,7 +204,7 @@ test(
 
 test(
   'a locked clinic: a new phone is told whom to ask, who is in votes on, who was cleared comes again',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, browser }) => {
     test.setTimeout(60_000);
     page.on('dialog', (dialog) => dialog.accept());

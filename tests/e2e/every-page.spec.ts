@@ -31,8 +31,9 @@ const isLesson = (address: string) => address.startsWith('/lessons/');
 /** At first sight lessons differ in words only: for axe one stands for all, and `npm run test:long` looks at each. */
 const isLookedAt = (address: string, i: number) =>
   !isLesson(address) || !isLesson(addresses[i - 1]);
-/** By night the rooms stand for their pages, which have their colours: `npm run test:long` looks at each. */
+/** By night the rooms and a lesson stand for their pages, which have their colours: `npm run test:long` looks at each. */
 const ROOMS = ['/', '/about', '/lessons', '/practice', '/quiz', '/ruler', '/water'];
+const BY_NIGHT = [...ROOMS, '/lessons/one-foot'];
 
 test.use({ serviceWorkers: 'allow' });
 
@@ -47,11 +48,11 @@ async function expectReadableAtTwice(page: Page, address: string): Promise<void>
 
 // One walk for all of it: each page is opened once, as it is kept. What a server sends is the same file.
 test(
-  'every page is served, and opens without a connection after one visit; there nothing moves for longer than three frames where less is asked for, and it is accessible at first sight, on a narrow phone and with text at twice its size, and each room by night on a wide window',
+  'every page is served, and opens without a connection after one visit; there nothing moves for longer than three frames where less is asked for, and it is accessible at first sight, on a narrow phone and with text at twice its size, and each room and a lesson by night on a wide window',
   { tag: '@narrow' },
   async ({ page, context, request }) => {
     test.setTimeout(20_000 * addresses.length);
-    expect(addresses).toEqual(expect.arrayContaining(ROOMS));
+    expect(addresses).toEqual(expect.arrayContaining(BY_NIGHT));
     await page.goto('/');
     await page.evaluate(() => navigator.serviceWorker.ready);
     await context.setOffline(true);
@@ -69,7 +70,7 @@ test(
       await expect(placesOf(page), address).toHaveCount(4);
       expect(await spillOf(page), address).toBeLessThanOrEqual(0);
       if (isLookedAt(address, i)) expect(await faultsOf(page), address).toEqual([]);
-      if (ROOMS.includes(address)) expect(await faultsWideByNight(page), address).toEqual([]);
+      if (BY_NIGHT.includes(address)) expect(await faultsWideByNight(page), address).toEqual([]);
       await expectReadableAtTwice(page, address);
     }
     // What is not kept says so, in the app's own look.

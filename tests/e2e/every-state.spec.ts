@@ -51,6 +51,8 @@ const STATES: readonly State[] = [
   ['a try by a broken link', '/try#abc', nothing, /A try for you/],
   // Not after the same page without the fragment, which would not be opened anew.
   ['homework by a broken link', '/homework#work=abc', nothing, /can’t be read/],
+  ['a space without a name', '/guide', press('Open a space'), /What clients call you/],
+  ['a clinic that is not there', '/clinic#ZZZZZZ', nothing, /No clinic has that code/],
   [
     'a key that opens nothing',
     '/guide',

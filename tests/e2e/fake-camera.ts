@@ -1,4 +1,4 @@
-import { chromium, type Page } from '@playwright/test';
+import { chromium, expect, type Page } from '@playwright/test';
 import { closeSync, openSync, writeSync } from 'node:fs';
 
 const WIDTH = 320;
@@ -30,6 +30,25 @@ export async function pageBefore(camera: string, baseURL: string | undefined): P
   });
   // A certificate that nobody vouches for is warned of once: whoever goes on is past it.
   return browser.newPage({ baseURL, ignoreHTTPSErrors: true });
+}
+
+/**
+ * Puts the rod before the camera, which then shows the clip from its beginning, and taps its tape.
+ * @param patience for how long the clip may be watched until that is seen
+ */
+export async function cameraOn(page: Page, patience?: { timeout: number }): Promise<void> {
+  await page.getByRole('button', { name: 'Take the rod' }).first().click();
+  await page.getByText('More', { exact: true }).click();
+  await page.getByText('Your own rod, on camera').click();
+  await page.getByRole('button', { name: 'Camera on' }).click();
+  const picture = page.getByRole('button', { name: /^Tap the tape/ });
+  await expect(page.getByText('Tap the tape.', { exact: true })).toBeVisible();
+  await expect.poll(() => picture.evaluate((box) => box.clientHeight)).toBeGreaterThan(60);
+  const box = (await picture.boundingBox())!;
+  await picture.click({
+    position: { x: (tipAcross_px(0) / WIDTH) * box.width, y: box.height / 2 }
+  });
+  await expect(page.getByText('Tip over the 30° mark, and still.')).toBeVisible(patience);
 }
 
 /** Writes what a camera sees as a Y4M file that Chromium plays in place of one. */

@@ -87,7 +87,7 @@ async function handIn(request: APIRequestContext, share: string): Promise<void> 
 
 test(
   'homework of every kind is told in the figure of its task: in the list, on the client’s page, in a table file',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, request }) => {
     await openSpace(page);
     const address = await setAll(page);
@@ -186,7 +186,7 @@ async function smallestOf(page: Page): Promise<number> {
 
 test(
   'ninety minutes for a club: each task is plotted by its own figure, and summary and handout are a sheet each',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, request }) => {
     test.setTimeout(240_000);
     await openSpace(page);

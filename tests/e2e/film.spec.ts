@@ -129,7 +129,7 @@ test('what is no clip is told so, and what was measured stays @any-width', async
   await expect(page.getByText('The clip can’t be read past')).toBeVisible();
 });
 
-test('where no decoder can be asked, the browser’s player shows each frame, and the foot is a foot @any-width', async ({
+test('where no decoder can be asked, the browser’s player shows each frame, and the foot is a foot @any-width @long', async ({
   page
 }) => {
   const clip = await makeClip(page, poolClip('webm'));
@@ -139,7 +139,7 @@ test('where no decoder can be asked, the browser’s player shows each frame, an
   await measure(page);
 });
 
-test('a clip recorded here is opened as any other @any-width', async ({ baseURL }, info) => {
+test('a clip recorded here is opened as any other @any-width @long', async ({ baseURL }, info) => {
   const camera = info.outputPath('pool.y4m');
   writeCamera(camera, 4, posesOf([{ to_deg: 0, in_s: 0, hold_s: 4 }]));
   const page = await pageBefore(camera, baseURL);

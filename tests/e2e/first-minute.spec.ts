@@ -4,7 +4,7 @@ import { parseSetup, tipOf } from '../../src/lib/model';
 import { beginLesson } from './begin';
 import { TOLD } from './hand';
 import { brokenNames, inSightUntilResult } from './on-screen';
-import { faultsOf, visit } from './page';
+import { visit } from './page';
 import { SCREENS } from './screens';
 
 /** What the first result may cost on a phone: touches, time and words read before it. */
@@ -190,26 +190,25 @@ async function arrowOf(place: Page | Locator): Promise<number> {
   return (await hint.locator('svg').boundingBox())?.width ?? NaN;
 }
 
+/** From the deck no figure tells: the rod's angle does, to a degree, which is two inches of tip here at most. */
+async function expectOneFoot(page: Page): Promise<void> {
+  const deg = Number(await rod(page).getAttribute('aria-valuenow'));
+  const tipAt = (azimuth_deg: number) => {
+    const tip = { x: 0, z: 0 };
+    tipOf(SETUP, 0, azimuth_deg, tip);
+    return tip.x;
+  };
+  const off_m = Math.abs(tipAt(deg) - tipAt(60)) - FOOT_M;
+  expect(Math.abs(off_m)).toBeLessThan(SETUP.rod.length_m * (Math.PI / 180));
+}
+
 test(
-  'a pull as long as the arrow moves the tip one foot, and twice and three times that two and three, on the front page and in a lesson',
-  { tag: '@narrow' },
+  'in a lesson a pull as long as the arrow moves the tip one foot, and twice and three times that two and three',
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await page.setViewportSize(SCREENS[0]);
     await page.emulateMedia({ reducedMotion: 'reduce' });
-    await visit(page, '/');
-    await laidOut(page);
-    // From the deck no figure tells: the rod's angle does, to a degree, which is two inches of tip here at most.
-    await pull(page, page, await arrowOf(page));
-    await expect(page.locator('.result')).toBeVisible();
-    const deg = Number(await rod(page).getAttribute('aria-valuenow'));
-    const tipAt = (azimuth_deg: number) => {
-      const tip = { x: 0, z: 0 };
-      tipOf(SETUP, 0, azimuth_deg, tip);
-      return tip.x;
-    };
-    const off_m = Math.abs(tipAt(deg) - tipAt(60)) - FOOT_M;
-    expect(Math.abs(off_m)).toBeLessThan(SETUP.rod.length_m * (Math.PI / 180));
-    await page.getByRole('link', { name: 'Next: Lesson 1' }).click();
+    await visit(page, '/lessons/one-foot');
     await beginLesson(page);
     await page.locator('#predict').getByRole('radio').nth(1).check();
     await page.getByRole('button', { name: 'Lock it in' }).click();
@@ -262,7 +261,7 @@ test(
 );
 
 test(
-  'after a miss its result outlasts a look at another page and a reload, and the arrow that says how far a foot is stands there again',
+  'after a miss its result outlasts a look at another page and a reload, and the arrow stands there again: a pull as long moves the tip one foot',
   { tag: '@narrow' },
   async ({ page }) => {
     await page.setViewportSize(SCREENS[0]);
@@ -289,6 +288,9 @@ test(
     await expect(page.getByText('Drag right slowly, or hold Sweep.')).toBeVisible();
     await expect(rod(page)).toBeFocused();
     expect(await arrowOf(page)).toBe(px);
+    await pull(page, page, px);
+    await expect(page.locator('.result')).toBeVisible();
+    await expectOneFoot(page);
   }
 );
 
@@ -301,35 +303,3 @@ test(
     await expect(rod(page)).toHaveCount(0);
   }
 );
-
-test('what a link holds is exactly that try', { tag: '@any-width' }, async ({ page, context }) => {
-  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  await visit(page, '/');
-  await laidOut(page);
-  await drag(page, page, false);
-  const bait = page.locator('figure.bottom figcaption b');
-  await expect(page.locator('.result')).toBeVisible();
-  const went = await bait.first().textContent();
-  const before = await page.locator('figure.bottom').boundingBox();
-  await page.getByRole('button', { name: 'Send it' }).click();
-  const sheet = page.getByRole('dialog', { name: 'Send this try' });
-  await expect(sheet.getByRole('img', { name: /^I wanted 1\sft\..* of 100\./ })).toBeVisible();
-  await expect(sheet.getByRole('link', { name: 'Save the picture' })).toBeVisible();
-  await sheet.getByRole('button', { name: 'Copy' }).click();
-  await expect(sheet.getByRole('status')).toHaveText('Copied.');
-  const link = await sheet.getByRole('textbox', { name: 'Link to this try' }).inputValue();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link);
-  expect(await faultsOf(page)).toEqual([]);
-  await sheet.getByRole('button', { name: 'Close' }).click();
-  // What was sent lay over the water, which kept its size.
-  expect(await page.locator('figure.bottom').boundingBox()).toEqual(before);
-  await visit(page, '/about');
-  await visit(page, link);
-  await expect(
-    page.getByRole('heading', { level: 1, name: /^Can you (beat it|do it, too)\?$/ })
-  ).toBeVisible();
-  await expect(
-    page.getByText(new RegExp(`The jig went ${went}(, but .*)?\\. \\d+ of 100\\.`))
-  ).toBeVisible();
-});

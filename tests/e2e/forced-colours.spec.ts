@@ -32,7 +32,7 @@ const isPainted = (figure: Locator) =>
 
 test(
   'with forced colors the place one is at and what has the keys can be seen',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await visit(page, '/lessons');
     const place = page
@@ -54,7 +54,7 @@ test(
 
 test(
   'with forced colors of night a chart can be read by who once chose the day here, and of day by who chose the night',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     const chosen = { dark: 'Day', light: 'Night' } as const;
     for (const forced of ['dark', 'light'] as const) {
@@ -114,7 +114,7 @@ test(
 
 test(
   'with forced colors of night and of day a call shows where one is and what one says, and a try that it passed',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     test.slow();
     const plan = UNSEEN_PLANS[0];
@@ -152,7 +152,7 @@ test(
 
 test(
   'with forced colors a phone in a clinic shows what it voted for, and the big screen how many did',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, browser }) => {
     const code = await openClinic(page);
     const phone = await phoneIn(browser, code);

@@ -32,21 +32,25 @@ test(
   }
 );
 
-test('a session of tests is fitted, and can be stopped', { tag: '@narrow' }, async ({ page }) => {
-  await visit(page, '/tests');
-  await page.getByRole('button', { name: 'Look at a demo' }).click();
-  await page.getByRole('button', { name: 'Fit the model to these tests' }).click();
-  await page.getByRole('button', { name: 'Stop' }).click();
-  await page.getByRole('button', { name: 'Fit the model to these tests' }).press('Enter');
-  const told = page.getByRole('region', { name: 'What the tests say' });
-  await expect(told).toBeVisible({ timeout: 30_000 });
-  await expect(told.getByRole('img')).toHaveCount(2);
-  await expect(
-    told.getByText(/^This jig, this rod: 1\sft of tip moves the jig .* at 18\sft, /)
-  ).toBeVisible();
-  await told.getByLabel('Water').fill('25');
-  await told.getByLabel('Water').press('Enter');
-  await expect(told.getByText(/ at 25\sft, /)).toBeVisible();
-  expect(await faultsOf(page)).toEqual([]);
-  expect(await spillOf(page)).toBeLessThanOrEqual(0);
-});
+test(
+  'a session of tests is fitted, and can be stopped',
+  { tag: ['@narrow', '@long'] },
+  async ({ page }) => {
+    await visit(page, '/tests');
+    await page.getByRole('button', { name: 'Look at a demo' }).click();
+    await page.getByRole('button', { name: 'Fit the model to these tests' }).click();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByRole('button', { name: 'Fit the model to these tests' }).press('Enter');
+    const told = page.getByRole('region', { name: 'What the tests say' });
+    await expect(told).toBeVisible({ timeout: 30_000 });
+    await expect(told.getByRole('img')).toHaveCount(2);
+    await expect(
+      told.getByText(/^This jig, this rod: 1\sft of tip moves the jig .* at 18\sft, /)
+    ).toBeVisible();
+    await told.getByLabel('Water').fill('25');
+    await told.getByLabel('Water').press('Enter');
+    await expect(told.getByText(/ at 25\sft, /)).toBeVisible();
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await spillOf(page)).toBeLessThanOrEqual(0);
+  }
+);

@@ -5,7 +5,7 @@ import { expectPrintReadable } from './smallest-text';
 
 test(
   'a party of three is planned on one sheet, by the clock, at any depth, and typed names stay here',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page }) => {
     await openSpace(page);
     await page.getByRole('link', { name: 'Save the key file' }).click();

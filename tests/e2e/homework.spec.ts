@@ -120,7 +120,7 @@ test('homework goes out as a link, is done by keys, and comes back to be graded 
 
 test(
   'a link that was cut short is said to be so, by name',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     const link = await setHomework(page);
     await page.goto('about:blank');
@@ -140,7 +140,7 @@ const THREE = [1, 2, 3].map((n) =>
   })
 );
 
-test('the ruler says how to get one, and shows one after the fourth try @narrow', async ({
+test('the ruler says how to get one, and shows one after the fourth try @narrow @long', async ({
   page
 }) => {
   test.slow();

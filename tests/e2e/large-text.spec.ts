@@ -16,7 +16,7 @@ async function makeAnyMove(page: Page, place: Locator, told = TOLD): Promise<voi
 
 test(
   'a try and its result can be used with letters of twice the size',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await visit(page, '/lessons/one-foot');
@@ -32,20 +32,24 @@ test(
   }
 );
 
-test('so can the first try, seen from the deck', { tag: '@narrow' }, async ({ page }) => {
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  await visit(page, '/');
-  const place = page.locator('.first');
-  await expectUsableAtTwice(page, place, 'from the deck');
-  await place.getByRole('slider', { name: /^Rod/ }).focus();
-  await page.keyboard.down('ArrowUp');
-  await page.waitForTimeout(600);
-  await page.keyboard.up('ArrowUp');
-  await expect(place.locator(TOLD)).not.toBeEmpty();
-  await expectUsableAtTwice(page, place, 'the result from the deck');
-});
+test(
+  'so can the first try, seen from the deck',
+  { tag: ['@narrow', '@long'] },
+  async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await visit(page, '/');
+    const place = page.locator('.first');
+    await expectUsableAtTwice(page, place, 'from the deck');
+    await place.getByRole('slider', { name: /^Rod/ }).focus();
+    await page.keyboard.down('ArrowUp');
+    await page.waitForTimeout(600);
+    await page.keyboard.up('ArrowUp');
+    await expect(place.locator(TOLD)).not.toBeEmpty();
+    await expectUsableAtTwice(page, place, 'the result from the deck');
+  }
+);
 
-test('so can a drill', { tag: '@narrow' }, async ({ page }) => {
+test('so can a drill', { tag: ['@narrow', '@long'] }, async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await visit(page, '/ruler/practise?drill=drag');
   await page.getByRole('button', { name: 'Take the rod' }).click();

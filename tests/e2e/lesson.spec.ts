@@ -48,7 +48,7 @@ test('nothing is shown before it was predicted', { tag: '@any-width' }, async ({
 
 test(
   'on a phone the bright button leads from the call through both runs to the first try',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 780 });
     await visit(page, ADDRESS);
@@ -73,7 +73,7 @@ test.describe('by its pixels', () => {
 
   test(
     'how the rod is taken is written clear of rod, line, dial and angler, from the side and from above',
-    { tag: '@narrow' },
+    { tag: ['@narrow', '@long'] },
     async ({ page }) => {
       await visit(page, '/lessons/slack');
       await beginLesson(page);
@@ -212,7 +212,7 @@ test(
 
 test(
   'a fast yard fails, and the advice says how far and how slowly',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await reachChallenge(page);
     await setSpeed(page, 'Faster', 5);
@@ -231,7 +231,7 @@ test(
 
 test(
   'a lesson has no end while a try is left, and one that failed is marked apart from one not made',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page }) => {
     await reachChallenge(page);
     await sweepByHold(page, TOO_FAR_DEG);
@@ -261,7 +261,7 @@ test(
 
 test(
   'a reload with the rod in hand comes back to that try; one that was missed is tried again from the end',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     const rod = first(page).getByRole('slider', { name: /^Rod/ });
     await reachChallenge(page);
@@ -321,7 +321,7 @@ test(
 // By day, pages are looked at where all are opened, and marks where each state of a result is.
 test(
   'is accessible by night from first sight to the marks',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     test.slow();
     await page.emulateMedia({ reducedMotion: 'reduce' });

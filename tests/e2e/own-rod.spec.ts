@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { beginLesson } from './begin';
-import { pageBefore, posesOf, tipAcross_px, writeCamera } from './fake-camera';
+import { cameraOn, pageBefore, posesOf, writeCamera } from './fake-camera';
 import { faultsOf, spillOf, visit } from './page';
 
 const pose = (to_deg: number) => ({ to_deg, in_s: 0.4, hold_s: 1.1 });
@@ -17,20 +17,6 @@ const foot = posesOf([
 const ONCE_MORE = { timeout: 3 * SECONDS * 1000 };
 const GRADED = /^Graded from the film, ± .*\sin\.$/;
 
-/** Puts the rod before the camera, which then shows the clip from its beginning. */
-async function cameraOn(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Take the rod' }).first().click();
-  await page.getByText('More', { exact: true }).click();
-  await page.getByText('Your own rod, on camera').click();
-  await page.getByRole('button', { name: 'Camera on' }).click();
-  const picture = page.getByRole('button', { name: /^Tap the tape/ });
-  await expect(page.getByText('Tap the tape.', { exact: true })).toBeVisible();
-  await expect.poll(() => picture.evaluate((box) => box.clientHeight)).toBeGreaterThan(60);
-  const box = (await picture.boundingBox())!;
-  await picture.click({ position: { x: (tipAcross_px(0) / 320) * box.width, y: box.height / 2 } });
-  await expect(page.getByText('Tip over the 30° mark, and still.')).toBeVisible(ONCE_MORE);
-}
-
 async function inLesson(page: Page): Promise<void> {
   await visit(page, '/lessons/one-foot');
   await beginLesson(page);
@@ -39,7 +25,7 @@ async function inLesson(page: Page): Promise<void> {
   await asked.getByRole('button', { name: 'Lock it in' }).click();
   await page.getByRole('button', { name: 'Next: See it' }).click();
   await page.getByRole('button', { name: 'Next: Drag it one foot' }).click();
-  await cameraOn(page);
+  await cameraOn(page, ONCE_MORE);
   await expect(page.getByText(GRADED)).toBeVisible(ONCE_MORE);
   // A grade is the film’s, and the challenge’s own.
   await expect(page.locator('.grade .number').first()).toBeVisible();
@@ -50,7 +36,7 @@ async function inLesson(page: Page): Promise<void> {
 async function inDrill(page: Page): Promise<void> {
   await visit(page, '/ruler');
   await page.getByRole('link', { name: /^Drill: / }).click();
-  await cameraOn(page);
+  await cameraOn(page, ONCE_MORE);
   for (const n of [1, 2]) {
     await expect(page.getByText(GRADED)).toBeVisible(ONCE_MORE);
     await expect(page.getByRole('heading', { name: 'What the jig did' })).toBeVisible();
@@ -70,7 +56,7 @@ async function inHomework(page: Page): Promise<string> {
   await page.goto('about:blank');
   await visit(page, link);
   await page.getByRole('button', { name: 'Drag it one foot' }).press('Enter');
-  await cameraOn(page);
+  await cameraOn(page, ONCE_MORE);
   await expect(page.getByText(GRADED)).toBeVisible(ONCE_MORE);
   await page.getByRole('button', { name: 'Close', exact: true }).first().click();
   await page.getByRole('textbox', { name: /Your name/ }).fill('Ove');

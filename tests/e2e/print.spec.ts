@@ -20,7 +20,7 @@ for (const lesson of ['safety', 'one-foot'])
 
 test(
   'a quiz is a sheet of questions and one of answers',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page }) => {
     test.slow();
     await visit(page, '/print-quiz?seed=4');

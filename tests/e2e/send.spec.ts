@@ -75,6 +75,7 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     page.on('pageerror', ({ message }) => errors.push(message));
     await withDevice(page);
     await makeTry(page);
+    const before = await page.locator('figure.bottom').boundingBox();
 
     await test.step('it goes there, picture and link', async () => {
       await send(page);
@@ -132,10 +133,18 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
 
     await test.step('it tells a stranger what this is in one sentence, beside one picture', async () => {
       const link = await linkOn(page);
+      const went = await page.locator('figure.bottom figcaption b').first().textContent();
+      await sheet(page).getByRole('button', { name: 'Close' }).click();
+      // What was sent lay over the water, which kept its size.
+      expect(await page.locator('figure.bottom').boundingBox()).toEqual(before);
       // Another page, as whoever is sent it opens one.
       await page.goto('about:blank');
       await visit(page, link);
       await expect(page.getByText(/^Feltfoot shows what a jig does/)).toBeVisible();
+      // What the link holds is exactly that try.
+      await expect(
+        page.getByText(new RegExp(`The jig went ${went}(, but .*)?\\. \\d+ of 100\\.`))
+      ).toBeVisible();
       await expect(page.getByRole('button', { name: 'Take the rod' })).toBeVisible();
       const pictures = page.locator('main').locator('svg:visible, canvas:visible');
       const isBig = (all: Element[]) =>
@@ -172,7 +181,7 @@ test.describe('what is sent of a try', { tag: '@narrow' }, () => {
     await expect(page).toHaveURL(/\/lessons\/one-foot$/);
   });
 
-  test('stands still and is usable with forced colors', async ({ page }) => {
+  test('stands still and is usable with forced colors', { tag: '@long' }, async ({ page }) => {
     await page.emulateMedia({ forcedColors: 'active' });
     await makeTry(page);
     await send(page);

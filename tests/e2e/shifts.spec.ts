@@ -52,9 +52,36 @@ async function farAway(page: Page): Promise<void> {
   await session.send('Network.emulateNetworkConditions', FAR);
 }
 
+const leftAlone = (page: Page) => page.waitForTimeout(SETTLED_MS);
+
+/** Of a page that was left alone before, what is come to has been put up once nothing is written for so long, ms. */
+const QUIET_MS = 1000;
+
+/** Until nothing has been written on the page for a while, or as long as one is left alone. */
+async function toRest(page: Page): Promise<void> {
+  await page.evaluate(
+    ([quiet, most]) =>
+      new Promise<void>((done) => {
+        const begun = performance.now();
+        let last = begun;
+        const watch = new MutationObserver(() => (last = performance.now()));
+        const all = { subtree: true, childList: true, characterData: true, attributes: true };
+        watch.observe(document, all);
+        const look = setInterval(() => {
+          const now = performance.now();
+          if (now - last < quiet && now - begun < most) return;
+          watch.disconnect();
+          clearInterval(look);
+          done();
+        }, 50);
+      }),
+    [QUIET_MS, SETTLED_MS]
+  );
+}
+
 /** Nothing of the page as it is now moved by itself. */
-async function expectStill(page: Page, what: string): Promise<void> {
-  await page.waitForTimeout(SETTLED_MS);
+async function expectStill(page: Page, what: string, settle = leftAlone): Promise<void> {
+  await settle(page);
   const shifts = await page.evaluate(() => window.shifts.splice(0));
   const sum = shifts.reduce((all, { value }) => all + value, 0);
   expect(sum, `${what}: ${JSON.stringify(shifts)}`).toBeLessThanOrEqual(MOST);
@@ -85,15 +112,20 @@ const THIRTY = Array.from({ length: 30 }, (_, i) => {
   return aTry(`t${i}`, { challenge: 'exactly-one-foot', input: { ...input, azimuth_deg }, at });
 });
 
-/** What moves is seen on a phone first: `npm test` looks there, `npm run test:long` at a wide window, too. */
+/**
+ * What moves is seen on a phone first, and in a lesson and a ruler that are read: `npm test` looks there, `npm run
+ * test:long` at the other pages and at a wide window, too.
+ */
 const WIDTHS = [
   ['on a phone', ['@narrow']],
   ['on a wide window', ['@any-width', '@long']]
 ] as const;
 
+const LONG = { tag: '@long' };
+
 for (const [where, tag] of WIDTHS) {
   test.describe(`nothing moves by itself ${where}`, { tag: [...tag] }, () => {
-    test('where homework is put together or two runs are compared', async ({ page }) => {
+    test('where homework is put together or two runs are compared', LONG, async ({ page }) => {
       await farAway(page);
       await visit(page, '/homework');
       await expect(page.getByRole('button', { name: 'First time, 14 minutes' })).toBeVisible();
@@ -103,7 +135,7 @@ for (const [where, tag] of WIDTHS) {
       await expectStill(page, '/compare');
     });
 
-    test('where a record is shown', async ({ page }) => {
+    test('where a record is shown', LONG, async ({ page }) => {
       await takeOver(page, EXPERIENCED);
       await farAway(page);
       for (const address of ['/', '/lessons', '/practice', '/standing', '/ruler', '/log']) {
@@ -134,7 +166,7 @@ for (const [where, tag] of WIDTHS) {
       await expect(page.locator('main .main')).toHaveText('Drill: drag it as far as you mean');
     });
 
-    test('where a day is planned or its card is made', async ({ page }) => {
+    test('where a day is planned or its card is made', LONG, async ({ page }) => {
       await takeOver(page, EXPERIENCED);
       await farAway(page);
       for (const address of ['/plan', '/card', '/gear', '/tests', '/water']) {
@@ -156,7 +188,7 @@ for (const [where, tag] of WIDTHS) {
       await expectStill(page, 'a card');
     });
 
-    test('where one had scrolled to, and the page is loaded again', async ({ page }) => {
+    test('where one had scrolled to, and the page is loaded again', LONG, async ({ page }) => {
       await takeOver(page, EXPERIENCED);
       await farAway(page);
       for (const address of ['/lessons', '/homework', '/record']) {
@@ -188,7 +220,7 @@ for (const [where, tag] of WIDTHS) {
       await expectStill(page, 'the lesson');
       for (const id of reached) {
         await page.locator(`section#${id}`).evaluate((part) => part.scrollIntoView());
-        await expectStill(page, id);
+        await expectStill(page, id, toRest);
       }
     });
   });

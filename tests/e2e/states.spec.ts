@@ -107,7 +107,7 @@ test(
 
 test(
   'a rod over a snag stands still and is accessible with forced colors',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await page.emulateMedia(FORCED);
     const step = await openTask(page, 'snags', 'free-from-above');
@@ -121,16 +121,3 @@ test(
     await expectOpenToAll(page, 'its result');
   }
 );
-
-test('what was typed wrong is told accessibly', { tag: '@narrow' }, async ({ page }) => {
-  await visit(page, '/guide');
-  await page.getByRole('button', { name: 'Open a space' }).click();
-  await expectOpenToAll(page, 'a space without a name');
-  await visit(page, '/clinic#ZZZZZZ');
-  const says = page
-    .getByRole('alert')
-    .or(page.getByRole('status'))
-    .filter({ hasText: /ZZZZZZ|clinic/i });
-  await expect(says.filter({ visible: true }).first()).toBeVisible();
-  await expectOpenToAll(page, 'a clinic that is not there');
-});

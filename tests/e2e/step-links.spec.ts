@@ -7,7 +7,7 @@ const QUIET_MS = 3000;
 
 test(
   'a flag of the rail leads to the very heading of its step, whatever is put away above it',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await visit(page, '/lessons/one-foot');
     await beginLesson(page);

@@ -75,7 +75,7 @@ const WATCH = `
 
 test(
   'the day of somebody who has drilled shows one bright button, from the first paint on',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page }) => {
     await takeOver(page, DRILLED);
     await visit(page, '/');

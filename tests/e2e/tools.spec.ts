@@ -24,7 +24,7 @@ test('two runs are compared by keys alone @any-width', async ({ page }) => {
   await expect(moved.nth(1)).not.toHaveText('0 in');
 });
 
-test('a retrieve is watched, done by hand and marked; its run is taken along @any-width', async ({
+test('a retrieve is watched, done by hand and marked; its run is taken along @any-width @long', async ({
   page
 }) => {
   await visit(page, '/retrieves');

@@ -85,31 +85,39 @@ test('a try by touch', { tag: '@narrow' }, async ({ page, context }) => {
   expect(await scrolled()).toBe(top);
 });
 
-test('a try by keys alone, from the top of the page', { tag: '@any-width' }, async ({ page }) => {
-  await open(page);
-  await page.getByRole('button', { name: 'Close' }).click();
-  const opens = page.getByRole('button', { name: 'Take the rod' });
-  for (let i = 0; i < 30; i++) {
-    if (await opens.evaluate((element) => element === document.activeElement)) break;
-    await page.keyboard.press('Tab');
+test(
+  'a try by keys alone, from the top of the page',
+  { tag: ['@any-width', '@long'] },
+  async ({ page }) => {
+    await open(page);
+    await page.getByRole('button', { name: 'Close' }).click();
+    const opens = page.getByRole('button', { name: 'Take the rod' });
+    for (let i = 0; i < 30; i++) {
+      if (await opens.evaluate((element) => element === document.activeElement)) break;
+      await page.keyboard.press('Tab');
+    }
+    await page.keyboard.press('Enter');
+    await expect(rod(page)).toBeFocused();
+    await turnByKey(rod(page), 12);
+    await shown(page);
+    await page.keyboard.press(' ');
+    await expect(page.getByText('Drag the rod to the right, or hold Sweep.')).toBeVisible();
+    // What waits for no fall has nothing to start.
+    await expect(page.getByRole('button', { name: 'Start' })).toHaveCount(0);
+    await expect(bait(page)).toHaveText('0 in');
   }
-  await page.keyboard.press('Enter');
-  await expect(rod(page)).toBeFocused();
-  await turnByKey(rod(page), 12);
-  await shown(page);
-  await page.keyboard.press(' ');
-  await expect(page.getByText('Drag the rod to the right, or hold Sweep.')).toBeVisible();
-  // What waits for no fall has nothing to start.
-  await expect(page.getByRole('button', { name: 'Start' })).toHaveCount(0);
-  await expect(bait(page)).toHaveText('0 in');
-});
+);
 
-test('a try by the hold buttons, ended by Done', { tag: '@any-width' }, async ({ page }) => {
-  await open(page);
-  await turnByButton(rod(page), page.getByRole('button', { name: 'Sweep', exact: true }), 12);
-  await page.getByRole('button', { name: 'Done' }).click();
-  await shown(page);
-});
+test(
+  'a try by the hold buttons, ended by Done',
+  { tag: ['@any-width', '@long'] },
+  async ({ page }) => {
+    await open(page);
+    await turnByButton(rod(page), page.getByRole('button', { name: 'Sweep', exact: true }), 12);
+    await page.getByRole('button', { name: 'Done' }).click();
+    await shown(page);
+  }
+);
 
 test(
   'gear and the way the rod moves are there again after a reload',
