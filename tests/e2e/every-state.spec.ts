@@ -29,7 +29,10 @@ type State = [state: string, address: string, into: (page: Page) => Promise<unkn
 
 const nothing = async () => {};
 
-/** States that no other walk looks at. What other walks come by, they look at there. */
+/**
+ * States that no other walk looks at. What other walks come by, they look at there. A page is opened once for those of
+ * its states that follow one another.
+ */
 const STATES: readonly State[] = [
   ['all that a first try unfolds', '/', unfold, /Press to go, press to stop/],
   ['water with all unfolded', '/water', unfold, /snag/i],
@@ -81,9 +84,11 @@ for (const { light, also, faults } of BY_DAY_OR_NIGHT) {
     async ({ page }) => {
       test.setTimeout(15_000 * STATES.length);
       await page.emulateMedia({ reducedMotion: 'reduce' });
+      let opened = '';
       for (const [state, address, into, says] of STATES) {
         await page.unrouteAll();
-        await visit(page, address);
+        if (address !== opened) await visit(page, address);
+        opened = address;
         await into(page);
         await expect(page.getByRole('main'), state).toContainText(says);
         expect.soft(await faults(page), state).toEqual([]);

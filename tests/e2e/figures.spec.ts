@@ -2,7 +2,7 @@ import { expect, test, type APIRequestContext, type Page } from '@playwright/tes
 import { readFile } from 'node:fs/promises';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import type { Challenge } from '../../src/lib/scoring';
-import { openSpace } from './in-guide';
+import { linkFor, openSpace, postHomework } from './in-guide';
 import { post, rowsOf, tryBy, type Hand } from './made-tries';
 import { sheetsOf, visit } from './page';
 import { expectPrintReadable, expectReadable } from './smallest-text';
@@ -52,19 +52,6 @@ const KINDS: [id: string, hand: Hand, says: RegExp, figure: string, unit: string
 ];
 const tasks = KINDS.map(([id]) => findChallenge(id, lessons) as Challenge);
 
-async function setAll(page: Page): Promise<string> {
-  const about = { from: '', note: '', lessons: [], objectives: [], phase: 'seen' };
-  const asked = {
-    title: 'All kinds',
-    questions: 1,
-    tries: 4,
-    due: '2031-05-09',
-    challenges: tasks
-  };
-  const { id } = await post(page.request, '/api/guide/homework', { task: { ...about, ...asked } });
-  return `/guide/${id}`;
-}
-
 /** Every task four times; the last try of each after the last day. */
 async function handIn(request: APIRequestContext, share: string): Promise<void> {
   const key = { share, token: 'phone-of-bo'.padEnd(24, '0') };
@@ -90,9 +77,10 @@ test(
   { tag: ['@any-width', '@long'] },
   async ({ page, request }) => {
     await openSpace(page);
-    const address = await setAll(page);
+    const asked = { title: 'All kinds', tries: 4, due: '2031-05-09', challenges: tasks };
+    const address = await postHomework(page, asked);
     await visit(page, address);
-    const link = await page.locator('.share .link code').innerText();
+    const link = await linkFor(page);
     await handIn(request, link.split('#')[1]);
     await visit(page, address);
     await expect(page.getByRole('heading', { name: /^Bo done, late$/ })).toBeVisible();

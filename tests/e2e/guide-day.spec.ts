@@ -2,7 +2,7 @@ import { expect, test, type Browser, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import type { Challenge } from '../../src/lib/scoring';
-import { openSpace } from './in-guide';
+import { linkFor, openSpace, postHomework } from './in-guide';
 import { post, rowsOf, tryBy, type Hand } from './made-tries';
 import { sheetsOf, visit } from './page';
 
@@ -19,19 +19,7 @@ const CLIENTS: { name: string; hand: Hand; at: string; does: string[] }[] = [
   { name: 'Wim', hand: [-0.5, 0], at: IN_TIME, does: ['one-hop'] }
 ];
 
-async function setHomework(page: Page): Promise<string> {
-  await page.getByRole('link', { name: 'Set homework' }).click();
-  await page.getByLabel('Title').fill('Before the trip');
-  await page.getByText('One foot', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^Drag it one foot/ }).check();
-  await page.getByText('Hops', { exact: true }).click();
-  await page.getByRole('checkbox', { name: /^One hop/ }).check();
-  await page.getByLabel('Tries of each challenge').fill(`${TRIES}`);
-  await page.getByLabel('Last day').fill(DUE);
-  await page.getByRole('button', { name: 'Make the link' }).click();
-  await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
-  return page.locator('.share .link code').innerText();
-}
+const TASKS = ['exactly-one-foot', 'one-hop'].map((id) => findChallenge(id, lessons) as Challenge);
 
 /** A phone opens the link by hand; its tries, for which practice water takes minutes, are sent as it sends them. */
 async function phoneOf(browser: Browser, link: string, n: number): Promise<Page> {
@@ -61,7 +49,9 @@ test(
     await openSpace(page);
     await page.getByRole('link', { name: 'Save the key file' }).click();
     await expect(page.getByText(/^Saved as feltfoot-key\.txt/)).toBeVisible();
-    const link = await setHomework(page);
+    const asked = { title: 'Before the trip', tries: TRIES, due: DUE, challenges: TASKS };
+    await visit(page, await postHomework(page, asked));
+    const link = await linkFor(page);
     const phones: Page[] = [];
     for (const n of CLIENTS.keys()) phones.push(await phoneOf(browser, link, n));
     const [, bo, wim] = phones;

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { openSpace } from './in-guide';
+import { linkFor, openSpace } from './in-guide';
 import { faultsByDayAndNight, faultsOf, sheetsOf, visit } from './page';
 import { expectPrintReadable } from './smallest-text';
 
@@ -49,7 +49,7 @@ test(
     await page.getByRole('checkbox', { name: /^Ten with a real rod/ }).check();
     await page.getByRole('button', { name: 'Make the link' }).click();
     await expect(page.getByRole('heading', { level: 1, name: 'Ten on the lawn' })).toBeVisible();
-    const link = await page.locator('.share .link code').innerText();
+    const link = await linkFor(page);
     const client = await (await browser.newContext()).newPage();
     await visit(client, link);
     await client.getByLabel(/^Your name/).fill('Ina');

@@ -1,6 +1,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
+import { loadLessons } from '../../src/lib/course';
 import { turnByKey } from './hand';
-import { openSpace } from './in-guide';
+import { linkFor, openSpace, postHomework } from './in-guide';
 import { BY_DAY_OR_NIGHT, cutOffAtTwice, faultsOf, sheetsOf, visit } from './page';
 
 /** A try ends by itself when hand and bait have been still. */
@@ -20,7 +21,7 @@ async function setHomework(page: Page): Promise<string> {
   await page.getByLabel('What they see').selectOption('Jig in sight');
   await page.getByRole('button', { name: 'Make the link' }).dblclick();
   await expect(page.getByRole('heading', { name: 'For your clients' })).toBeVisible();
-  return page.locator('.share .link code').innerText();
+  return linkFor(page);
 }
 
 async function clientAt(browser: Browser, link: string, name: string): Promise<Page> {
@@ -267,7 +268,10 @@ for (const { light, also, faults } of BY_DAY_OR_NIGHT) {
       await expectOpenToAll();
       await openSpace(page);
       await expectOpenToAll();
-      const link = await setHomework(page);
+      const [, { challenges }] = loadLessons();
+      const asked = { title: 'Before Saturday', tries: 1, challenges: challenges.slice(0, 1) };
+      await visit(page, await postHomework(page, asked));
+      const link = await linkFor(page);
       await expectOpenToAll();
       await visit(page, '/guide/plan');
       await expectOpenToAll();

@@ -2,19 +2,12 @@ import { expect, test, type Page } from '@playwright/test';
 import { findChallenge, loadLessons } from '../../src/lib/course';
 import type { Challenge } from '../../src/lib/scoring';
 import { aRecord, aTry } from '../practice/samples';
-import { openSpace } from './in-guide';
+import { openSpace, postHomework } from './in-guide';
 import { post, tryBy } from './made-tries';
 import { cutOffAtTwice, faultsByDayAndNight, faultsOf, spillOf, visit } from './page';
 import { takeOver } from './take-over';
 
 const task = findChallenge('exactly-one-foot', loadLessons()) as Challenge;
-
-async function setHomework(page: Page, title: string): Promise<string> {
-  const about = { from: '', note: '', lessons: [], objectives: [], phase: 'seen', due: null };
-  const asked = { title, questions: 1, tries: 2, challenges: [task] };
-  const { id } = await post(page.request, '/api/guide/homework', { task: { ...about, ...asked } });
-  return id;
-}
 
 async function comeIn(page: Page, share: string, clients: number): Promise<void> {
   for (let n = 0; n < clients; n++) {
@@ -64,16 +57,18 @@ for (const { homeworks, clients, sessions, tries, tag, faults } of LISTS) {
     async ({ page }) => {
       test.setTimeout(240_000);
       await openSpace(page);
-      let id = '';
-      for (let n = 1; n <= homeworks; n++) id = await setHomework(page, `Homework ${n}`);
-      await visit(page, `/guide/${id}`);
+      const asked = { tries: 2, challenges: [task] };
+      let last = '';
+      for (let n = 1; n <= homeworks; n++)
+        last = await postHomework(page, { ...asked, title: `Homework ${n}` });
+      await visit(page, last);
       const [, share] = /task#([\w-]{22,64})/.exec(await page.content()) ?? [];
       await comeIn(page, share, clients);
       await visit(page, '/guide');
       await unfold(page);
       await expect(page.getByRole('link', { name: /^Homework \d/ })).toHaveCount(homeworks);
       await expectOpenToAll(page, 'homeworks');
-      await visit(page, `/guide/${id}`);
+      await visit(page, last);
       await expect(page.getByRole('link', { name: /^Client \d/ })).toHaveCount(clients);
       await expectOpenToAll(page, 'clients');
       await page.goto('/guide/clients');

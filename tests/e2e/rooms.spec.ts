@@ -22,7 +22,7 @@ test(
 
 test(
   'a lesson opened again after a reload stands at the step where it was left',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await page.goto('/lessons/one-foot');
     await beginLesson(page);
