@@ -17,8 +17,10 @@ const BOX_OZ = [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 1];
  * is right as often as another; and such as hop it.
  */
 const SLOW_S = { slower: [4, 5], quicker: [5, 6], own: [4, 5, 6, 6] } as const;
-/** What hops it, s, at times the slower of two; swept that slow a heavy jig may stay down, so beside a drag it is quick. */
-const QUICK_S = { down: [0.5], hop: [0.5, 0.5, 1] } as const;
+/** What hops it, s, at times the slower of two, in rows of either kind: else that pace would tell the row. */
+const QUICK_S = [0.5, 0.5, 1] as const;
+/** Swept in a second, a jig of the wrong weight may stay down, and then no pace would be asked. */
+const SURELY_QUICK_S = 0.5;
 /** A count is met within a second. */
 const COUNTED_S = 1;
 /** So many places lighter or heavier in the box it surely falls too slowly, or too fast. */
@@ -100,10 +102,11 @@ const weightAndPace: Generator = {
     if (!isFished(BOX_OZ[place], depth_m / ft(1))) return null;
     const other = (['slower', 'quicker'] as const).find((one) => `${beside}`.includes(one));
     const pace_s = pick<number>(random, SLOW_S[other ?? 'own']);
+    const isGoodQuick = `${beside}`.includes('good quick');
     const paces = {
       slower: pace_s + 1,
       quicker: pace_s - 1,
-      quick: pick<number>(random, QUICK_S[want]),
+      quick: want === 'hop' || isGoodQuick ? pick<number>(random, QUICK_S) : SURELY_QUICK_S,
       own: pace_s
     };
 
