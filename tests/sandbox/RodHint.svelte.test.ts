@@ -65,6 +65,17 @@ test('a button that was only tapped is told to be held, by its name', async () =
   }
 });
 
+test('who taps the wrong button is told to hold the one that is lit', async () => {
+  const task = findChallenge('exactly-one-foot', loadLessons());
+  if (!task) throw new Error('there is no such task');
+  const { plane, start, hold_s } = task;
+  const drag = { setup: parseSetup(task.setup), steps: taskStepsOf(task), plane, start, hold_s };
+  await render(PracticeWater, { ...drag, units: 'imperial', layout: 'screen', name: 'A foot' });
+  await expect.element(page.getByRole('button', { name: 'Sweep' })).toHaveClass('main');
+  press('Forward', 60);
+  await expect.element(page.getByText('Too short. Hold Sweep.')).toBeVisible();
+});
+
 test('the tip’s way is told with its seconds where the jig is hidden, if the page wants it', async () => {
   const hidden = { ...base, plane: 'sweep', layout: 'screen', visibility: 'unseen' } as const;
   const words = page.getByText(/^Tip [\d½].*(in|ft), \d\.\d\ss$/);
@@ -108,7 +119,7 @@ test('who drags a jig out of sight is told beside the rod to judge for themselve
   letGo(700);
 });
 
-test('who counts a fall out of sight is told beside the rod what to do, where no button is lit', async () => {
+async function showCount() {
   const task = findChallenge('count-a-lighter-one', loadLessons());
   if (!task) throw new Error('there is no such task');
   const { plane, start, hold_s, longest_pause_s } = task;
@@ -117,6 +128,24 @@ test('who counts a fall out of sight is told beside the rod what to do, where no
     ...{ ...fall, longest_pause_s, units: 'imperial', layout: 'screen' },
     ...{ visibility: 'unseen', name: 'A count' }
   });
+}
+
+test('a jig that is to be counted down is dropped by Start, not by the rod', async () => {
+  await showCount();
+  const start = page.getByRole('button', { name: 'Start' });
+  await expect.element(start).toHaveClass('main');
+  press('Lower', 400);
+  await expect.element(page.getByText('Tap Start first.')).toBeVisible();
+  expect(document.querySelector('[data-phase="ready"]')).not.toBeNull();
+  await start.click();
+  await expect.element(page.getByText('Tap Start first.')).not.toBeInTheDocument();
+  await expect.poll(() => document.querySelector('[data-phase="moving"]')).not.toBeNull();
+  hold('Lower')(400);
+  await expect.element(page.getByText('Lower it, then hold still.')).toBeVisible();
+});
+
+test('who counts a fall out of sight is told beside the rod what to do, where no button is lit', async () => {
+  await showCount();
   const told = page.getByText('Think it’s down? Lower.');
   await expect.element(page.getByText('Jig hidden.')).toBeVisible();
   await page.getByRole('button', { name: 'Start' }).click();

@@ -4,8 +4,8 @@ import { Taps } from './taps';
 
 /** How the rod is handled: by a pointer that pulls it, or by buttons and keys that are held, or only tapped. */
 export class Handling {
-  /** By what the rod was moved too little for a try; null where it was not. */
-  touched = $state<TouchedBy | null>(null);
+  /** By what the rod was moved too little for a try, or that it was moved before a start; null where it was not. */
+  touched = $state<TouchedBy | 'early' | null>(null);
   /** The button that was pressed last, by name; a key moves as it does. */
   pressed = $state('');
   /** Whether a pointer has hold of the rod: letting go of it may be all that ends the try. */
@@ -51,6 +51,11 @@ export class Handling {
   look(isTouch: boolean, isAlone: boolean): void {
     const isTouched = this.taps.isAtReel || (isTouch && (this.taps.isTap || isAlone));
     this.touched = isTouched ? this.movedBy : null;
+  }
+
+  /** What Start lets go of, the rod does not. */
+  tellEarly(): void {
+    this.touched = 'early';
   }
 
   /** What ended was no try, but a touch. */
