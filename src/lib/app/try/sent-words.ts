@@ -70,7 +70,7 @@ export function sentWords({ challenge, result, grade }: TryRun, units: Units): s
   const marks = `${moveMarks(grade)} of 100.`;
   return travel
     ? `Wanted: ${formatLength(travel.target_m, units)}. ${wentWords({ challenge, result, grade }, units)} ${marks}`
-    : marks;
+    : `To beat: ${marks}`;
 }
 
 /** Beside the marks of one's own try, `own`, in its result: the question was whether one can beat it. */
