@@ -52,36 +52,9 @@ async function farAway(page: Page): Promise<void> {
   await session.send('Network.emulateNetworkConditions', FAR);
 }
 
-const leftAlone = (page: Page) => page.waitForTimeout(SETTLED_MS);
-
-/** Of a page that was left alone before, what is come to has been put up once nothing is written for so long, ms. */
-const QUIET_MS = 1000;
-
-/** Until nothing has been written on the page for a while, or as long as one is left alone. */
-async function toRest(page: Page): Promise<void> {
-  await page.evaluate(
-    ([quiet, most]) =>
-      new Promise<void>((done) => {
-        const begun = performance.now();
-        let last = begun;
-        const watch = new MutationObserver(() => (last = performance.now()));
-        const all = { subtree: true, childList: true, characterData: true, attributes: true };
-        watch.observe(document, all);
-        const look = setInterval(() => {
-          const now = performance.now();
-          if (now - last < quiet && now - begun < most) return;
-          watch.disconnect();
-          clearInterval(look);
-          done();
-        }, 50);
-      }),
-    [QUIET_MS, SETTLED_MS]
-  );
-}
-
 /** Nothing of the page as it is now moved by itself. */
-async function expectStill(page: Page, what: string, settle = leftAlone): Promise<void> {
-  await settle(page);
+async function expectStill(page: Page, what: string): Promise<void> {
+  await page.waitForTimeout(SETTLED_MS);
   const shifts = await page.evaluate(() => window.shifts.splice(0));
   const sum = shifts.reduce((all, { value }) => all + value, 0);
   expect(sum, `${what}: ${JSON.stringify(shifts)}`).toBeLessThanOrEqual(MOST);
@@ -220,7 +193,7 @@ for (const [where, tag] of WIDTHS) {
       await expectStill(page, 'the lesson');
       for (const id of reached) {
         await page.locator(`section#${id}`).evaluate((part) => part.scrollIntoView());
-        await expectStill(page, id, toRest);
+        await expectStill(page, id);
       }
     });
   });
