@@ -28,7 +28,7 @@ describe('a right answer hears why this one', () => {
   });
 });
 
-test.each(sampled(SEEDS, 6))(
+test.each(sampled(SEEDS, 3))(
   'the longest is asked for only where several stay down or lift, seed %i',
   (seed) => {
     const { ask, answer } = itemOf('pace-limit', seed);
@@ -38,10 +38,10 @@ test.each(sampled(SEEDS, 6))(
   }
 );
 
-/** Of these, among others, one count was more than twice and a half the one before it. */
-const ONCE_FAR_APART = [3, 14, 24];
+/** Of this, among others, one count was more than twice and a half the one before it; it is the soonest made. */
+const ONCE_FAR_APART = 14;
 
-test.each(sampled(SEEDS, 2, ONCE_FAR_APART))(
+test.each(sampled(SEEDS, 0, [ONCE_FAR_APART]))(
   'counts to choose among are none that nobody would take, seed %i',
   (seed) => {
     const { options } = itemOf('fall-count', seed).answer as ChooseAnswer;

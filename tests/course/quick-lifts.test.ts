@@ -36,9 +36,12 @@ function heightsIn(source: string, seed: number) {
 }
 
 test.each(
-  ['order-paces', 'order-weights-hop'].flatMap((id) =>
-    sampled(SEEDS, 6).map((seed) => [id, seed] as const)
-  )
+  (
+    [
+      ['order-paces', 3],
+      ['order-weights-hop', 6]
+    ] as const
+  ).flatMap(([id, most]) => sampled(SEEDS, most).map((seed) => [id, seed] as const))
 )(
   '%s: guides, who see a quick lift go higher, rank them as the model does, seed %i',
   (source, seed) => {

@@ -13,9 +13,13 @@ import {
   gradeTry,
   type Challenge
 } from '../../src/lib/scoring';
+import { TAKES_ALL } from '../samples';
 
 /** Hands that are wrong in their own ways, and the one that is right. */
 const TRIES = ['beginner', 'at once', 'fastest', 'back and forth', 'far', 'reference'] as const;
+
+/** Each second of them by turns: of two challenges one after the other all are made. */
+const triesOf = (nth: number) => TRIES.filter((_, i) => TAKES_ALL || i % 2 === nth % 2);
 
 const untied = (words: string) => words.replaceAll('\u00a0', ' ');
 const length = (m: number) => untied(formatLength(m, 'imperial'));
@@ -103,7 +107,9 @@ const contradictions = (challenge: Challenge, name: (typeof TRIES)[number]): str
 
 for (const { id, challenges } of loadLessons()) {
   test(`what is said of a try in ${id} is what its picture shows`, () => {
-    const found = challenges.flatMap((one) => TRIES.flatMap((name) => contradictions(one, name)));
+    const found = challenges.flatMap((one, i) =>
+      triesOf(i).flatMap((name) => contradictions(one, name))
+    );
     expect(found).toEqual([]);
   });
 }

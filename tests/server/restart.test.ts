@@ -92,44 +92,51 @@ suite('PostgreSQL that goes down under load', () => {
     60_000
   );
 
-  test('no connection of ours waits for ever: for a lock, a statement, or a transaction left open', async () => {
-    const { rows } = await sql<{ name: string; setting: string }>`
+  // These two wait for seconds, for a lock and for a word: they wait at once.
+  test.concurrent(
+    'no connection of ours waits for ever: for a lock, a statement, or a transaction left open',
+    async ({ expect }) => {
+      const { rows } = await sql<{ name: string; setting: string }>`
       select name, setting from pg_settings where name in
       ('lock_timeout', 'statement_timeout', 'idle_in_transaction_session_timeout')
     `.execute(store.db);
-    expect(Object.fromEntries(rows.map(({ name, setting }) => [name, setting]))).toEqual({
-      lock_timeout: '4000',
-      statement_timeout: '8000',
-      idle_in_transaction_session_timeout: '10000'
-    });
-    const other = new pg.Client({ connectionString: url });
-    await other.connect();
-    await other.query('begin; lock table challenges in access exclusive mode');
-    const waiting = store.db.insertInto('challenges').values(challenge()).execute();
-    const fault: unknown = await waiting.then(
-      () => 'it was written',
-      (error: unknown) => error
-    );
-    await other.query('rollback');
-    await other.end();
-    expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
-  });
+      expect(Object.fromEntries(rows.map(({ name, setting }) => [name, setting]))).toEqual({
+        lock_timeout: '4000',
+        statement_timeout: '8000',
+        idle_in_transaction_session_timeout: '10000'
+      });
+      const other = new pg.Client({ connectionString: url });
+      await other.connect();
+      await other.query('begin; lock table challenges in access exclusive mode');
+      const waiting = store.db.insertInto('challenges').values(challenge()).execute();
+      const fault: unknown = await waiting.then(
+        () => 'it was written',
+        (error: unknown) => error
+      );
+      await other.query('rollback');
+      await other.end();
+      expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
+    }
+  );
 
-  test('a store that cannot be reached is refused in time, with 503', async () => {
-    // Listens, and never says a word.
-    const mute = createServer().listen(0, '127.0.0.1');
-    await once(mute, 'listening');
-    const { port } = mute.address() as AddressInfo;
-    const fault: unknown = await openStore({
-      url: `postgres://feltfoot@127.0.0.1:${port}/store`,
-      folder: ''
-    }).then(
-      () => 'it opened',
-      (error: unknown) => error
-    );
-    mute.close();
-    expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
-  });
+  test.concurrent(
+    'a store that cannot be reached is refused in time, with 503',
+    async ({ expect }) => {
+      // Listens, and never says a word.
+      const mute = createServer().listen(0, '127.0.0.1');
+      await once(mute, 'listening');
+      const { port } = mute.address() as AddressInfo;
+      const fault: unknown = await openStore({
+        url: `postgres://feltfoot@127.0.0.1:${port}/store`,
+        folder: ''
+      }).then(
+        () => 'it opened',
+        (error: unknown) => error
+      );
+      mute.close();
+      expect(storeTrouble(fault), String(fault)).toMatchObject({ status: 503 });
+    }
+  );
 
   test('a store that holds everybody up is told as unwell while it does, within a second, and how the graders are', async () => {
     const other = new pg.Client({ connectionString: url });
